@@ -1,0 +1,44 @@
+// Floor 7. What a command is: its words for the help, its options, and the work it does.
+
+/** Where a command's output goes: data to stdout, messages to stderr. Each call writes `text` and a newline. */
+export interface Output {
+  data(text: string): void;
+  message(text: string): void;
+}
+
+export interface Option {
+  /** The placeholder of the value in the help, `N`; an option without one is a switch. */
+  readonly value?: string;
+  readonly help: string;
+}
+
+/** What was typed behind the command: files and folders, options with a value, switches. */
+export interface Given {
+  readonly operands: readonly string[];
+  readonly values: Readonly<Record<string, string>>;
+  readonly switches: ReadonlySet<string>;
+}
+
+export interface Command {
+  readonly name: string;
+  /** The line behind the command's name: `FILE.svg… [--json]`. */
+  readonly usage: string;
+  /** What it does, in one sentence. */
+  readonly summary: string;
+  readonly example: string;
+  /** Fewest and most operands. */
+  readonly operands: readonly [number, number];
+  readonly options: Readonly<Record<string, Option>>;
+  /** Does the work and returns the exit status: 0 fine, 1 something in the content is wrong. Throws UsageError. */
+  run(given: Given, output: Output): Promise<number>;
+}
+
+/** The command was called in a way it cannot be: exit status 2. `hint` says what to type. */
+export class UsageError extends Error {
+  readonly hint: string;
+
+  constructor(reason: string, hint: string) {
+    super(reason);
+    this.hint = hint;
+  }
+}

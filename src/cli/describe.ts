@@ -1,0 +1,106 @@
+// Floor 7. A measured drawing and a comparison as text for a terminal.
+import { gradeOf } from "../colour/contrast.ts";
+import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
+import type { Measure } from "../measure/measure.ts";
+import { showText } from "../problem/quote.ts";
+import { type Column, formatPercent, formatShare, formatTable } from "./table.ts";
+
+const left = (head: string): Column => ({ head, align: "left" });
+const right = (head: string): Column => ({ head, align: "right" });
+
+/** Returns the colours and edges of a drawing, with what they come to. */
+export function describeMeasure(measure: Measure): string {
+  const { distance } = measure;
+  const seen = distance === 0 ? "the full drawing" : `seen from ${distance} flag heights (a model of sight)`;
+  const lines = [
+    `${showText(measure.file)}: ${measure.proportions.join(":")}, ${seen}`,
+    "",
+    describeColours(measure),
+  ];
+  if (measure.edges.length === 0)
+    return [...lines, "", "  One colour: no edges to measure.", ...listWarnings(measure)].join("\n");
+  const summary = `  Clear-edge share ${formatShare(measure.clearEdgeShare)}, clarity ${formatPercent(measure.clarity)}, weakest edge ${nameWeakest(measure)}`;
+  return [...lines, "", describeEdges(measure), "", summary, ...listWarnings(measure)].join("\n");
+}
+
+/** Returns a comparison: each edge before and after, and the verdict. */
+export function describeComparison(comparison: Comparison): string {
+  const { change, before, clearEdgeShare, clarity } = comparison;
+  const only = change.only === undefined ? "" : `, only ${change.only}`;
+  const columns = [
+    left("edge"),
+    right("length"),
+    right("before"),
+    left("grade"),
+    right("after"),
+    left("grade"),
+    left("outcome"),
+  ];
+  const rows = comparison.edges.map((edge) => [...describePair(edge), edge.outcome]);
+  return [
+    showText(`${before.file}: ${change.replace} → ${change.with}${only}`),
+    "",
+    rows.length === 0 ? "  One colour: no edges to measure." : formatTable(columns, rows),
+    "",
+    `  Clear-edge share ${formatShare(clearEdgeShare[0])} → ${formatShare(clearEdgeShare[1])}, clarity ${formatPercent(clarity[0])} → ${formatPercent(clarity[1])}`,
+    `  Verdict: ${comparison.verdict}`,
+    ...listWarnings(comparison.after),
+  ].join("\n");
+}
+
+/** Returns the weakest edge in words, `12.3 % (dark blue / red)`, or `none`. */
+export function nameWeakest(measure: Measure): string {
+  const { weakestEdge, edges } = measure;
+  if (weakestEdge === null) return "none";
+  const edge = edges.find(({ a, b }) => a === weakestEdge.a && b === weakestEdge.b);
+  const names = edge?.names ?? [weakestEdge.a, weakestEdge.b];
+  return `${formatPercent(weakestEdge.contrast)} (${names.join(" / ")})`;
+}
+
+function describeColours(measure: Measure): string {
+  const columns = [
+    left("id"),
+    left("colour"),
+    left("hex"),
+    right("share"),
+    right("reflectance"),
+    left("tincture"),
+  ];
+  const rows = measure.colours.map(({ id, name, hex, share, reflectance, tincture, uneven }) => {
+    const cells = [
+      id,
+      uneven ? `${name} (uneven)` : name,
+      hex,
+      formatShare(share),
+      formatPercent(reflectance),
+    ];
+    return [...cells, tincture === "unclassed" ? "" : tincture];
+  });
+  return formatTable(columns, rows);
+}
+
+function describeEdges(measure: Measure): string {
+  const heads = [right("contrast ratio"), right("ΔE00"), left("")];
+  const columns = [left("edge"), right("length"), right("contrast"), left("grade"), ...heads];
+  const rows = measure.edges.map((edge) => {
+    const notes = [edge.hueOnly ? "hue only" : "", edge.tincture ?? ""]
+      .filter((note) => note !== "")
+      .join(", ");
+    const cells = [edge.names.join(" / "), edge.length.toFixed(2), formatPercent(edge.contrast), edge.grade];
+    return [...cells, edge.contrastRatio.toFixed(2), edge.deltaE00.toFixed(1), notes];
+  });
+  return formatTable(columns, rows);
+}
+
+function describePair({ names, length, contrast: [before, after], outcome }: ComparedEdge): string[] {
+  const [from, to] = [names[0].join(" / "), names[1].join(" / ")];
+  const start = before === null ? ["", ""] : [formatPercent(before), gradeOf(before)];
+  const end = outcome === "merged" ? ["", ""] : [formatPercent(after), gradeOf(after)];
+  return [from === to ? from : `${from} → ${to}`, length.toFixed(2), ...start, ...end];
+}
+
+function listWarnings(measure: Measure): string[] {
+  return measure.warnings.length === 0
+    ? []
+    : ["", ...measure.warnings.map((warning) => `  Note: ${showText(warning)}`)];
+}

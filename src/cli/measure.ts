@@ -1,0 +1,57 @@
+// Floor 7. The command measure: the colours and edges of drawings.
+import { defaultCloth } from "../colour/cloth.ts";
+import type { Measure } from "../measure/measure.ts";
+import { hasError, type Problem } from "../problem/problem.ts";
+import { formatProblems } from "../problem/report.ts";
+import { readDrawing } from "../study/load.ts";
+import { defaultPalette } from "../study/palette.ts";
+import { numberOf } from "./arguments.ts";
+import type { Command, Given, Output } from "./command.ts";
+import { describeMeasure } from "./describe.ts";
+
+export const measureCommand: Command = {
+  name: "measure",
+  usage: "FILE.svg… [--distance N] [--json]",
+  summary: "Shows the colours and edges of drawings.",
+  example: "measure content/flags/harbour.svg --distance 80",
+  operands: [1, Number.POSITIVE_INFINITY],
+  options: {
+    distance: {
+      value: "N",
+      help: "Viewing distance in flag heights, 0 to 1000 (default 40; 0 is the full drawing).",
+    },
+    json: { help: "Print JSON: one object, or an array for several files." },
+  },
+  run: measureFiles,
+};
+
+async function measureFiles(given: Given, output: Output): Promise<number> {
+  const distance = numberOf(given, "distance", [0, 1000], 40);
+  const { measureDrawing } = await import("../study/analyse.ts");
+  const options = { cloth: defaultCloth, distance, palette: defaultPalette };
+  const measures: Measure[] = [];
+  const problems: Problem[] = [];
+  for (const file of given.operands) {
+    const read = await readDrawing(file);
+    const measured = read.value ? await measureDrawing(file, read.value, options) : undefined;
+    problems.push(...read.problems, ...(measured?.problems ?? []));
+    if (measured?.value) measures.push(measured.value);
+  }
+  if (given.switches.has("json")) {
+    const [only] = measures;
+    if (given.operands.length > 1) output.data(JSON.stringify(measures, null, 2));
+    else if (only) output.data(JSON.stringify(only, null, 2));
+  } else if (measures.length > 0) {
+    output.data(measures.map(describeMeasure).join("\n\n"));
+  }
+  if (problems.length > 0) output.message(formatProblems(problems));
+  return statusOf(problems);
+}
+
+/** Returns the exit status of what was found: 2 where a file or folder that was named is not there, 1 for any error. */
+export function statusOf(problems: readonly Problem[]): number {
+  const isMissing = ({ rule, place }: Problem) =>
+    rule === "study/content-missing" || (rule === "study/drawing-missing" && place === undefined);
+  if (problems.some(isMissing)) return 2;
+  return hasError(problems) ? 1 : 0;
+}

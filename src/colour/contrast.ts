@@ -1,0 +1,53 @@
+// Floor 1. How far apart two colours are in light alone: the contrast that decides, its grade, and the web's ratio beside it.
+import { checkRange } from "./check.ts";
+import { measureLuminance } from "./cloth.ts";
+import type { LinearRgb } from "./colour.ts";
+
+export type Grade = "weak" | "soft" | "clear" | "strong";
+
+/**
+ * Luminance contrast, 0 to 100 percent, of two reflectances in percent:
+ * `125 · (higher − lower) / (higher + lower + 25)`. Either may come first.
+ *
+ * Throws RangeError where a reflectance is not 0 to 100. Example: 62 and 20 → 49.0654.
+ *
+ * Source: Bowman–Sapolinski formula, AS 1428.1:2009 Appendix B.
+ */
+export function measureContrast(reflectanceA: number, reflectanceB: number): number {
+  const a = checkRange("reflectance", reflectanceA, 0, 100);
+  const b = checkRange("reflectance", reflectanceB, 0, 100);
+  return (125 * Math.abs(a - b)) / (a + b + 25);
+}
+
+/**
+ * The grade of a contrast in percent: `weak` under 30, `soft` under 45, `clear` under 60, `strong` from 60.
+ *
+ * Decided on the unrounded number. Throws RangeError where it is not 0 to 100.
+ *
+ * Source: AS 1428.1 and AS/NZS 1428.4.1 ask for 30 % of building elements, 45 % of small separate objects, 60 % of
+ * small objects in two colours. A charge is a small separate object: clear starts at 45.
+ */
+export function gradeOf(contrast: number): Grade {
+  const percent = checkRange("contrast", contrast, 0, 100);
+  if (percent < 30) return "weak";
+  if (percent < 45) return "soft";
+  return percent < 60 ? "clear" : "strong";
+}
+
+/** Returns whether a grade counts as clear: `clear` or `strong`. */
+export function isClear(grade: Grade): boolean {
+  return grade === "clear" || grade === "strong";
+}
+
+/**
+ * Contrast ratio, 1 to 21, of two sRGB colours: `(lighter + 0.05) / (darker + 0.05)` of their luminances.
+ *
+ * Never rounded. Throws RangeError where a component is not 0 to 1. Example: `#ff0000` and white → 3.9985.
+ *
+ * Source: WCAG 2.2, definition of contrast ratio.
+ */
+export function measureContrastRatio(linearA: LinearRgb, linearB: LinearRgb): number {
+  const a = measureLuminance(linearA);
+  const b = measureLuminance(linearB);
+  return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+}

@@ -1,0 +1,51 @@
+// Floor 0. What is wrong, where, and how to mend it: problems are plain data and never print themselves.
+
+/** A position in a text file. `line` and `column` count from 1; `length` is in characters (at least 1). */
+export interface Place {
+  readonly line: number;
+  readonly column: number;
+  readonly length?: number;
+}
+
+export type Severity = "error" | "warning";
+
+/**
+ * One thing that is wrong with what an author gave us.
+ *
+ * `rule` is a permanent id of the form `floor/thing`. `reason` says in one sentence what happened and why, and
+ * quotes the value. `hint` says what to type instead. `sourceLine` is the text of the line at `place`.
+ */
+export interface Problem {
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly file: string;
+  readonly place?: Place;
+  readonly sourceLine?: string;
+  readonly reason: string;
+  readonly hint?: string;
+}
+
+/** A value, where there is one, with everything that was noticed on the way to it. */
+export interface Outcome<T> {
+  readonly value: T | undefined;
+  readonly problems: readonly Problem[];
+}
+
+/** Returns whether any of `problems` is an error (a warning lets the work go on). */
+export function hasError(problems: readonly Problem[]): boolean {
+  return problems.some((problem) => problem.severity === "error");
+}
+
+/** Orders problems by file, then place, then rule, by code unit, so that the order is the same on every machine. */
+export function compareProblems(a: Problem, b: Problem): number {
+  return (
+    compareText(a.file, b.file) ||
+    (a.place?.line ?? 0) - (b.place?.line ?? 0) ||
+    (a.place?.column ?? 0) - (b.place?.column ?? 0) ||
+    compareText(a.rule, b.rule)
+  );
+}
+
+function compareText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

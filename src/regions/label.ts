@@ -1,0 +1,98 @@
+// Floor 3, step 2. The picture of a label drawing → a map that says which paint each pixel shows.
+import type { Raster } from "./raster.ts";
+
+/**
+ * Which paint each pixel shows, row by row from the upper hoist: 0 is transparent, `n` is the paint with index n − 1.
+ * `exactShare` is the fraction of pixels that were exact codes (the rest took the nearest label).
+ */
+export interface LabelMap {
+  readonly width: number;
+  readonly height: number;
+  readonly labels: Uint16Array;
+  readonly exactShare: number;
+}
+
+const unknown = 0xffff;
+
+/**
+ * Reads a label picture. `codes[i]` is the code colour (0xrrggbb) of the paint with index i. Blended pixels (clip paths
+ * are always anti-aliased) take the label of that known neighbour whose code is nearest to them.
+ */
+export function readLabels(raster: Raster, codes: readonly number[]): LabelMap {
+  const { width, height } = raster;
+  const pixels = pixelsOf(raster);
+  const labels = new Uint16Array(width * height);
+  const known = new Map<number, number>();
+  for (const [index, code] of codes.entries()) known.set(packed(code), index + 1);
+  const open: number[] = [];
+  let lastPixel = -1;
+  let lastLabel = 0;
+  for (let at = 0; at < pixels.length; at += 1) {
+    const pixel = pixels[at] as number;
+    if (pixel !== lastPixel) {
+      lastPixel = pixel;
+      lastLabel = known.get(pixel) ?? (pixel >>> 24 < 128 ? 0 : unknown);
+    }
+    labels[at] = lastLabel;
+    if (lastLabel === unknown) open.push(at);
+  }
+  settle(labels, width, height, open, pixels, codes);
+  return { width, height, labels, exactShare: 1 - open.length / Math.max(1, labels.length) };
+}
+
+/** The picture as one 32-bit number a pixel, 0xaabbggrr. */
+function pixelsOf({ rgba }: Raster): Uint32Array {
+  const bytes = rgba.byteOffset % 4 === 0 ? rgba : rgba.slice();
+  return new Uint32Array(bytes.buffer, bytes.byteOffset, bytes.length >> 2);
+}
+
+function packed(code: number): number {
+  return (0xff000000 | ((code & 0xff) << 16) | (code & 0xff00) | (code >> 16)) >>> 0;
+}
+
+/** Works inward from the known pixels, ring by ring, until no pixel is open. */
+function settle(labels: Uint16Array, width: number, height: number, open: readonly number[], pixels: Uint32Array, codes: readonly number[]): void {
+  let waiting = open;
+  while (waiting.length > 0) {
+    const settled: { readonly at: number; readonly label: number }[] = [];
+    const still: number[] = [];
+    for (const at of waiting) {
+      const label = nearestNeighbour(labels, width, height, at, pixels[at] as number, codes);
+      if (label === unknown) still.push(at);
+      else settled.push({ at, label });
+    }
+    if (settled.length === 0) {
+      for (const at of still) labels[at] = 0;
+      return;
+    }
+    for (const { at, label } of settled) labels[at] = label;
+    waiting = still;
+  }
+}
+
+function nearestNeighbour(labels: Uint16Array, width: number, height: number, at: number, pixel: number, codes: readonly number[]): number {
+  const x = at % width;
+  const y = (at - x) / width;
+  let best = unknown;
+  let bestDistance = Number.POSITIVE_INFINITY;
+  for (let dy = -1; dy <= 1; dy += 1) {
+    for (let dx = -1; dx <= 1; dx += 1) {
+      if (x + dx < 0 || x + dx >= width || y + dy < 0 || y + dy >= height) continue;
+      const label = labels[at + dy * width + dx] as number;
+      if (label === unknown || label === 0) continue;
+      const distance = distanceOf(pixel, packed(codes[label - 1] ?? 0)) + (dx !== 0 && dy !== 0 ? 1 : 0);
+      if (distance < bestDistance) {
+        best = label;
+        bestDistance = distance;
+      }
+    }
+  }
+  return best;
+}
+
+function distanceOf(a: number, b: number): number {
+  const red = (a & 0xff) - (b & 0xff);
+  const green = ((a >> 8) & 0xff) - ((b >> 8) & 0xff);
+  const blue = ((a >> 16) & 0xff) - ((b >> 16) & 0xff);
+  return red * red + green * green + blue * blue;
+}

@@ -1,0 +1,33 @@
+// Floor 3, step 1. SVG text that we wrote → pixels. The door to sharp (librsvg) for measuring. Buffers only.
+import sharp from "sharp";
+
+sharp.cache(false);
+
+/** An RGBA picture, 8 bits a channel, not premultiplied; row by row from the upper hoist. */
+export interface Raster {
+  readonly width: number;
+  readonly height: number;
+  readonly rgba: Uint8Array;
+}
+
+/** Height of the measuring picture, and the most that its longer side may have, in pixels. */
+export const measuringHeight = 600;
+export const measuringLongSide = 1200;
+
+const pixelLimit = 4e6;
+
+/** Returns the size in pixels at which a drawing of `width` × `height` user units is measured. */
+export function measuringSize(width: number, height: number, targetHeight = measuringHeight): { readonly width: number; readonly height: number } {
+  const longSide = (measuringLongSide * targetHeight) / measuringHeight;
+  const scale = Math.min(targetHeight / height, longSide / Math.max(width, height));
+  return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
+}
+
+/** Renders `svg`, which must carry its size in pixels. Rejects where librsvg refuses the drawing. */
+export async function renderSvg(svg: string): Promise<Raster> {
+  const { data, info } = await sharp(Buffer.from(svg, "utf8"), { limitInputPixels: pixelLimit })
+    .ensureAlpha()
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  return { width: info.width, height: info.height, rgba: data };
+}

@@ -1,0 +1,61 @@
+// Floor 6. The files every page shares: styles, fonts and their licence, the script for pages opened from a disk.
+import { copyFile, mkdir, readdir, readFile, writeFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import path from "node:path";
+
+export interface FontFile {
+  /** Package of @fontsource. */
+  readonly family: "source-serif-4" | "source-sans-3";
+  readonly file: string;
+  /** Whether every page needs it at once. */
+  readonly preload: boolean;
+}
+
+/** The fonts the style sheet names. The `latin-ext` ones are fetched only by pages that need their letters. */
+export const fontFiles: readonly FontFile[] = [
+  { family: "source-serif-4", file: "source-serif-4-latin-400-normal.woff2", preload: true },
+  { family: "source-sans-3", file: "source-sans-3-latin-400-normal.woff2", preload: true },
+  { family: "source-serif-4", file: "source-serif-4-latin-400-italic.woff2", preload: false },
+  { family: "source-serif-4", file: "source-serif-4-latin-600-normal.woff2", preload: false },
+  { family: "source-sans-3", file: "source-sans-3-latin-600-normal.woff2", preload: false },
+  { family: "source-serif-4", file: "source-serif-4-latin-ext-400-normal.woff2", preload: false },
+  { family: "source-sans-3", file: "source-sans-3-latin-ext-400-normal.woff2", preload: false },
+];
+
+/** Order matters: later sheets build on earlier ones. */
+const styleOrder = ["base", "page", "plate", "table", "figure", "front", "study", "method", "print"];
+
+/** Writes `assets/` into the site at `outDir` from the templates at `templatesDir`. Throws where a part is missing. */
+export async function writeAssets(templatesDir: string, outDir: string): Promise<void> {
+  const assets = path.join(outDir, "assets");
+  await mkdir(path.join(assets, "fonts"), { recursive: true });
+  await writeFile(path.join(assets, "site.css"), await joinStyles(path.join(templatesDir, "styles")));
+  await copyFile(path.join(templatesDir, "client", "local.js"), path.join(assets, "local.js"));
+  for (const { family, file } of fontFiles) {
+    await copyFile(path.join(findFontFolder(family), "files", file), path.join(assets, "fonts", file));
+  }
+  await writeFile(path.join(assets, "fonts", "OFL.txt"), await joinLicences());
+}
+
+async function joinStyles(stylesDir: string): Promise<string> {
+  const found = (await readdir(stylesDir)).map((file) => path.basename(file, ".css")).sort();
+  const unlisted = found.filter((name) => !styleOrder.includes(name));
+  if (unlisted.length > 0) throw new Error(`style sheets without a place in the order: ${unlisted.join(", ")}`);
+  const sheets = await Promise.all(styleOrder.map((name) => readFile(path.join(stylesDir, `${name}.css`), "utf8")));
+  return sheets.join("\n");
+}
+
+async function joinLicences(): Promise<string> {
+  const families = ["source-serif-4", "source-sans-3"] as const;
+  const texts = await Promise.all(
+    families.map(async (family) => {
+      const text = await readFile(path.join(findFontFolder(family), "LICENSE"), "utf8");
+      return `The font files ${family}-*.woff2 in this folder:\n\n${text.trim()}\n`;
+    }),
+  );
+  return texts.join("\n\n");
+}
+
+function findFontFolder(family: FontFile["family"]): string {
+  return path.dirname(createRequire(import.meta.url).resolve(`@fontsource/${family}/package.json`));
+}

@@ -1,0 +1,37 @@
+// Floor 6. What a page may load: the content policy in its head, and the same for hosts that read a `_headers` file.
+
+const directives = [
+  "default-src 'none'",
+  "img-src 'self'",
+  "style-src 'self'",
+  "script-src 'self'",
+  "font-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+];
+
+/** The policy of every page, as its meta element carries it. */
+export const pagePolicy = directives.join("; ");
+
+/** A drawing opened on its own may style itself and do nothing else. */
+const drawingPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox";
+
+/**
+ * The text of `_headers`. `frame-ancestors` has no effect in a meta element, so pages get their policy here again.
+ * `drawings` are the file names in a study's folder.
+ */
+export function formatHeaders(drawings: readonly string[]): string {
+  const rules = [
+    rule("/*", ["X-Content-Type-Options: nosniff", "Referrer-Policy: no-referrer"]),
+    ...["/", "/method/", "/studies/:slug/"].map((page) =>
+      rule(page, [`Content-Security-Policy: ${pagePolicy}; frame-ancestors 'none'`]),
+    ),
+    ...drawings.map((file) => rule(`/studies/:slug/${file}`, [`Content-Security-Policy: ${drawingPolicy}`])),
+    rule("/assets/fonts/*", ["Cache-Control: public, max-age=31536000"]),
+  ];
+  return rules.join("\n");
+}
+
+function rule(path: string, headers: readonly string[]): string {
+  return `${[path, ...headers.map((header) => `  ${header}`)].join("\n")}\n`;
+}

@@ -1,0 +1,38 @@
+// Floor 6. The colours table of a study as finished rows.
+import type { Hex } from "../../colour/colour.ts";
+import type { StudyResult } from "../../study/result.ts";
+import type { Format } from "./format.ts";
+import { findChanged, isReplaced, type Swatch } from "./paint.ts";
+
+export interface ColourRow {
+  readonly id: string;
+  readonly hex: Hex;
+  readonly name: string;
+  readonly share: string;
+  readonly reflectance: string;
+  readonly tincture: string;
+  readonly becomes: Swatch | undefined;
+  /** Lightest and darkest of a paint that is not one flat colour. */
+  readonly uneven: readonly [Hex, Hex] | undefined;
+}
+
+/** The paints of the original, largest first; the one that is replaced says what it becomes. */
+export function presentColours(result: StudyResult, format: Format): readonly ColourRow[] {
+  const { comparison, change } = result;
+  const [, becomes] = findChanged(result);
+  return comparison.before.colours.map((colour) => ({
+    id: colour.id,
+    hex: colour.hex,
+    name: colour.name,
+    share: describeShare(colour.share, format),
+    reflectance: format.number(colour.reflectance, 0),
+    tincture: colour.tincture === "unclassed" ? "–" : colour.tincture,
+    becomes: isReplaced(comparison, colour, change.replace) ? becomes : undefined,
+    uneven: colour.uneven === null ? undefined : [colour.uneven.lightest, colour.uneven.darkest],
+  }));
+}
+
+/** A paint that is there is never shown as none. */
+function describeShare(share: number, format: Format): string {
+  return share > 0 && share < 0.005 ? `< ${format.share(0.01)}` : format.share(share);
+}

@@ -1,0 +1,84 @@
+// Floor 6. The edge table of a comparison as finished rows.
+import { type Grade, gradeOf, isClear } from "../../colour/contrast.ts";
+import type { Hex } from "../../colour/colour.ts";
+import type { ComparedEdge, Comparison, Outcome } from "../../measure/comparison.ts";
+import type { Measure } from "../../measure/measure.ts";
+import { findPaint } from "./paint.ts";
+import type { Format } from "./format.ts";
+
+/** One reading of an edge. `contrast` is finished text; `clear` says whether its line is drawn solid. */
+export interface Reading {
+  readonly hexes: readonly [Hex, Hex];
+  readonly names: string;
+  readonly contrast: string;
+  readonly grade: Grade | "merged";
+  readonly clear: boolean;
+}
+
+export interface EdgeRow {
+  readonly key: string;
+  readonly names: string;
+  /** The names after the change, where they differ. */
+  readonly renamed: string | undefined;
+  readonly length: string;
+  /** Undefined where the edge was not there before. */
+  readonly before: Reading | undefined;
+  readonly after: Reading;
+  readonly outcome: Outcome;
+}
+
+/** The rows of the edge table, longest edge first. */
+export function presentEdges(comparison: Comparison, format: Format): readonly EdgeRow[] {
+  return [...comparison.edges]
+    .sort((first, second) => second.length - first.length)
+    .map((edge) => presentEdge(edge, comparison, format));
+}
+
+/** One row of the edge table. */
+export function presentEdge(edge: ComparedEdge, comparison: Comparison, format: Format): EdgeRow {
+  const [before, after] = edge.contrast;
+  const names = formatNames(edge.names[0]);
+  const renamed = formatNames(edge.names[1]);
+  return {
+    key: `${edge.a}-${edge.b}`,
+    names,
+    renamed: renamed === names ? undefined : renamed,
+    length: format.number(edge.length, 2),
+    before:
+      before === null ? undefined : presentReading(edge, comparison.before, names, before, false, format),
+    after: presentReading(edge, comparison.after, renamed, after, edge.outcome === "merged", format),
+    outcome: edge.outcome,
+  };
+}
+
+/** Two paint names as an edge is called: `white / light blue`. */
+export function formatNames(names: readonly [string, string]): string {
+  return `${names[0]} / ${names[1]}`;
+}
+
+function presentReading(
+  edge: ComparedEdge,
+  measure: Measure,
+  names: string,
+  contrast: number,
+  merged: boolean,
+  format: Format,
+): Reading {
+  const grade = gradeOf(contrast);
+  return {
+    hexes: findHexes(edge, measure),
+    names,
+    contrast: format.contrast(contrast),
+    grade: merged ? "merged" : grade,
+    clear: isClear(grade),
+  };
+}
+
+/** A merged paint may be gone from the drawing: then the colour it merged into stands for both. */
+function findHexes(edge: ComparedEdge, measure: Measure): readonly [Hex, Hex] {
+  const a = findPaint(measure, edge.a)?.hex;
+  const b = findPaint(measure, edge.b)?.hex;
+  const either = a ?? b;
+  if (either === undefined) throw new RangeError(`no paint ${edge.a} or ${edge.b} in ${measure.file}`);
+  return [a ?? either, b ?? either];
+}

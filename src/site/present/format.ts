@@ -1,0 +1,58 @@
+// Floor 6. Numbers, dates and lists as finished text in the gallery's language.
+import { type Grade, gradeOf } from "../../colour/contrast.ts";
+
+/** Says numbers in one language. */
+export interface Format {
+  readonly language: string;
+  readonly direction: "ltr" | "rtl";
+  /** A fraction 0 to 1 as whole percent; `no edges` for null. */
+  share(fraction: number | null): string;
+  /** A number already in percent, as whole percent; `no edges` for null. */
+  percent(percent: number | null): string;
+  /** A contrast in percent without the sign, never rounded across a grade. */
+  contrast(contrast: number): string;
+  number(value: number, decimals: number): string;
+  /** An ISO date, spelled out. */
+  date(iso: string): string;
+  list(items: readonly string[]): string;
+}
+
+/** Scripts that run from right to left. Source: ISO 15924 codes, direction from Unicode Standard Annex 9. */
+const rightToLeft = new Set(["Adlm", "Arab", "Aran", "Hebr", "Mand", "Nkoo", "Rohg", "Samr", "Syrc", "Thaa"]);
+
+/** Builds the format of `language`, a BCP 47 tag; throws RangeError for any other text. */
+export function createFormat(language: string): Format {
+  const script = new Intl.Locale(language).maximize().script ?? "Latn";
+  const whole = new Intl.NumberFormat(language, { style: "percent", maximumFractionDigits: 0 });
+  const calendar = new Intl.DateTimeFormat(language, { dateStyle: "long", timeZone: "UTC" });
+  const list = new Intl.ListFormat(language, { type: "conjunction" });
+  return {
+    language,
+    direction: rightToLeft.has(script) ? "rtl" : "ltr",
+    share: (fraction) => (fraction === null ? "no edges" : whole.format(fraction)),
+    percent: (percent) => (percent === null ? "no edges" : whole.format(percent / 100)),
+    contrast: (contrast) => formatNumber(language, contrast, findDecimals(contrast)),
+    number: (value, decimals) => formatNumber(language, value, decimals),
+    date: (iso) => calendar.format(new Date(`${iso}T00:00:00Z`)),
+    list: (items) => list.format(items),
+  };
+}
+
+function formatNumber(language: string, value: number, decimals: number): string {
+  return new Intl.NumberFormat(language, {
+    minimumFractionDigits: decimals,
+    maximumFractionDigits: decimals,
+    useGrouping: false,
+    // A rounded −0.3 is no “-0”.
+    signDisplay: "negative",
+  }).format(value);
+}
+
+/** Grades are decided on unrounded numbers: 44.7 must not be shown as a soft 45. */
+function findDecimals(contrast: number): number {
+  const grade: Grade = gradeOf(contrast);
+  for (const decimals of [0, 1, 2]) {
+    if (gradeOf(Math.min(100, Number(contrast.toFixed(decimals)))) === grade) return decimals;
+  }
+  return 3;
+}

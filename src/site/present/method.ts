@@ -1,0 +1,139 @@
+// Floor 6. The method page: the definitions are its template's, every number on it is computed here by the code that measures.
+import { type Cloth, measureLuminance, measureReflectance } from "../../colour/cloth.ts";
+import type { Hex } from "../../colour/colour.ts";
+import { type Grade, gradeOf, measureContrast, measureContrastRatio } from "../../colour/contrast.ts";
+import { measureDifference } from "../../colour/difference.ts";
+import { hexOf, linearOf } from "../../colour/parse.ts";
+import { simulate, type Vision, visions } from "../../colour/vision.ts";
+import type { GalleryResult } from "../../study/result.ts";
+import type { Format } from "./format.ts";
+import { type Frame, presentFrame } from "./page.ts";
+
+export interface MethodPage {
+  readonly frame: Frame;
+  readonly cloth: { readonly black: string; readonly white: string; readonly span: string };
+  /** Whether numbers are of the full drawing, with clarity unweighted. */
+  readonly fullDrawing: boolean;
+  readonly published: readonly PublishedRow[];
+  readonly walk: WalkView;
+  readonly pairs: readonly PairRow[];
+  readonly seen: readonly SeenRow[];
+}
+
+/** A published worked example beside what our code makes of the same two reflectances. */
+export interface PublishedRow {
+  readonly reflectances: string;
+  readonly published: string;
+  readonly computed: string;
+}
+
+/** One pair of colours taken through every step. */
+export interface WalkView {
+  readonly hexes: readonly [Hex, Hex];
+  readonly names: readonly [string, string];
+  readonly luminances: readonly [string, string];
+  readonly reflectances: readonly [string, string];
+  readonly contrast: string;
+  readonly grade: Grade;
+  readonly ratio: string;
+  readonly deltaE00: string;
+}
+
+export interface PairRow extends WalkView {
+  readonly key: string;
+}
+
+/** The pair of the walk as one kind of vision sees it. */
+export interface SeenRow {
+  readonly vision: Vision;
+  readonly hexes: readonly [Hex, Hex];
+  readonly contrast: string;
+  readonly deltaE00: string;
+}
+
+interface Pair {
+  readonly names: readonly [string, string];
+  readonly hexes: readonly [Hex, Hex];
+}
+
+/** Shades are ours; which of these pairs read clearly is common practice, without a source. */
+const walkPair: Pair = { names: ["red", "black"], hexes: ["#c8202f", "#000000"] };
+const seenPair: Pair = { names: ["red", "dark green"], hexes: ["#c8202f", "#0a5c36"] };
+const pairs: readonly Pair[] = [
+  { names: ["white", "dark blue"], hexes: ["#ffffff", "#12235c"] },
+  { names: ["yellow", "green"], hexes: ["#fcd20f", "#0b7a3b"] },
+  { names: ["red", "white"], hexes: ["#c8202f", "#ffffff"] },
+  { names: ["yellow", "mid green"], hexes: ["#fcd20f", "#1c8c2c"] },
+  { names: ["yellow", "light blue"], hexes: ["#fcd20f", "#6cb4e4"] },
+  { names: ["white", "yellow"], hexes: ["#ffffff", "#fcd20f"] },
+  { names: ["red", "green"], hexes: ["#c8202f", "#0b7a3b"] },
+  walkPair,
+];
+
+/** Source: worked examples published with the formula; AS 1428.1:2021, Figure B.1, for the last two. */
+const publishedExamples: readonly { readonly pair: readonly [number, number]; readonly published: string }[] = [
+  { pair: [62, 20], published: "49" },
+  { pair: [27, 3], published: "54" },
+  { pair: [20, 7], published: "about 30" },
+  { pair: [41, 20], published: "about 30" },
+];
+
+/** The method page of a gallery, with its own cloth. */
+export function presentMethod(result: GalleryResult, format: Format): MethodPage {
+  const { gallery } = result;
+  const { black, white } = gallery.cloth;
+  return {
+    frame: presentFrame(
+      {
+        path: "/method/",
+        title: "Method",
+        description: "How every number on these pages is made: formulas, sources, grades, outcomes, cautions.",
+        section: "method",
+      },
+      gallery,
+      format,
+    ),
+    cloth: {
+      black: format.number(black, 0),
+      white: format.number(white, 0),
+      span: format.number(white - black, 0),
+    },
+    fullDrawing: result.studies.every((study) => study.comparison.before.distance === 0),
+    published: publishedExamples.map(({ pair: [lighter, darker], published }) => ({
+      reflectances: `${format.number(lighter, 0)} and ${format.number(darker, 0)}`,
+      published,
+      computed: format.number(measureContrast(lighter, darker), 2),
+    })),
+    walk: measurePair(walkPair, gallery.cloth, format),
+    pairs: pairs.map((pair) => ({ key: pair.names.join("-"), ...measurePair(pair, gallery.cloth, format) })),
+    seen: visions.map((vision) => simulatePair(seenPair, vision, gallery.cloth, format)),
+  };
+}
+
+function measurePair(pair: Pair, cloth: Cloth, format: Format): WalkView {
+  const [first, second] = pair.hexes.map(linearOf);
+  if (first === undefined || second === undefined) throw new RangeError("a pair has two colours");
+  const reflectances = [measureReflectance(first, cloth), measureReflectance(second, cloth)] as const;
+  const contrast = measureContrast(...reflectances);
+  return {
+    ...pair,
+    luminances: [format.number(measureLuminance(first), 3), format.number(measureLuminance(second), 3)],
+    reflectances: [format.number(reflectances[0], 1), format.number(reflectances[1], 1)],
+    contrast: format.number(contrast, 1),
+    grade: gradeOf(contrast),
+    ratio: format.number(measureContrastRatio(first, second), 2),
+    deltaE00: format.number(measureDifference(first, second), 0),
+  };
+}
+
+function simulatePair(pair: Pair, vision: Vision, cloth: Cloth, format: Format): SeenRow {
+  const [first, second] = pair.hexes.map((hex) => simulate(linearOf(hex), vision));
+  if (first === undefined || second === undefined) throw new RangeError("a pair has two colours");
+  const contrast = measureContrast(measureReflectance(first, cloth), measureReflectance(second, cloth));
+  return {
+    vision,
+    hexes: [hexOf(first), hexOf(second)],
+    contrast: format.number(contrast, 1),
+    deltaE00: format.number(measureDifference(first, second), 0),
+  };
+}

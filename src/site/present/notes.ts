@@ -1,0 +1,94 @@
+// Floor 6. What an author and a society say beside the numbers: decision, options, meaning, credit, downloads.
+import { nameColour } from "../../colour/name.ts";
+import { parseColour } from "../../colour/parse.ts";
+import type { Credit, Gallery, NotedOption, Study } from "../../study/study.ts";
+import type { Linker } from "../address.ts";
+import type { Swatch } from "./paint.ts";
+
+export interface NotesView {
+  readonly decision: string | undefined;
+  readonly symbolism: string | undefined;
+  readonly options: readonly OptionNote[];
+  readonly credit: CreditView | undefined;
+  readonly downloads: readonly Download[];
+  readonly unofficial: string;
+}
+
+export interface OptionNote {
+  readonly replace: NotedColour;
+  readonly with: NotedColour;
+  readonly only: string | undefined;
+  readonly note: string | undefined;
+}
+
+/** A colour as the author wrote it. The swatch is undefined where the words name no colour on their own. */
+export interface NotedColour {
+  readonly text: string;
+  readonly swatch: Swatch | undefined;
+}
+
+export interface CreditView {
+  readonly sentence: string;
+  /** An address to link to, or undefined where the source is no web address. */
+  readonly source: string | undefined;
+  readonly sourceText: string | undefined;
+  readonly licence: string;
+}
+
+export interface Download {
+  readonly address: string;
+  readonly file: string;
+  readonly text: string;
+}
+
+/** Everything a study says of itself besides its prose. */
+export function presentNotes(study: Study, gallery: Gallery, link: Linker, path: string): NotesView {
+  return {
+    decision: study.decision,
+    symbolism: study.symbolism,
+    options: study.options.map((option) => presentOption(option, gallery)),
+    credit: study.credit && presentCredit(study.credit),
+    downloads: [
+      { address: link(`${path}original.svg`), file: `${study.slug}-original.svg`, text: "Original drawing, SVG" },
+      {
+        address: link(`${path}redesign.svg`),
+        file: `${study.slug}-redesign.svg`,
+        text: "Redesign, SVG, an unofficial study",
+      },
+    ],
+    unofficial: describeUnofficial(gallery),
+  };
+}
+
+function presentOption(option: NotedOption, gallery: Gallery): OptionNote {
+  return {
+    replace: presentNoted(option.replace, undefined),
+    with: presentNoted(option.with, gallery.palette.get(option.with)),
+    only: option.only,
+    note: option.note,
+  };
+}
+
+/** A hex reads as the name of its colour; a name stays as the author wrote it. */
+function presentNoted(written: string, fromPalette: string | undefined): NotedColour {
+  const hex = parseColour(fromPalette ?? written)?.hex;
+  if (hex === undefined) return { text: written, swatch: undefined };
+  const text = written.startsWith("#") ? nameColour(hex) : written;
+  return { text, swatch: { hex, name: text } };
+}
+
+function presentCredit(credit: Credit): CreditView {
+  const isAddress = credit.source !== undefined && /^https?:\/\//.test(credit.source);
+  const title = credit.title ?? "The drawing";
+  return {
+    sentence: credit.author === undefined ? title : `${title}, by ${credit.author}`,
+    source: isAddress ? credit.source : undefined,
+    sourceText: credit.source,
+    licence: credit.licence,
+  };
+}
+
+function describeUnofficial(gallery: Gallery): string {
+  const by = gallery.society === undefined ? "" : ` published by ${gallery.society}`;
+  return `The redesign is an unofficial study${by}: a proposal for discussion, not a flag in use.`;
+}

@@ -1,0 +1,33 @@
+// Floor 6. A flag on its mat: address, size, words for those who do not see it, and how it fits.
+import type { Measure } from "../../measure/measure.ts";
+import type { Format } from "./format.ts";
+import { describePaints } from "./paint.ts";
+
+export interface Plate {
+  readonly label: string;
+  readonly src: string;
+  readonly alt: string;
+  readonly width: number;
+  readonly height: number;
+  /** Which side of the mat the flag fills. */
+  readonly fit: "wide" | "tall";
+}
+
+/** Nominal width in pixels: drawings are vectors, only the proportions matter. */
+const plateWidth = 1200;
+
+/** A mat is three units wide and two high; flags squarer than this would stand over its margin. */
+const squarest = 1.3;
+
+/** The plate of one drawing. `label` is `Original` or `Redesign`. */
+export function presentPlate(label: string, src: string, measure: Measure, format: Format): Plate {
+  const [height, width] = measure.proportions;
+  return {
+    label,
+    src,
+    alt: `${label}: ${describePaints(measure, format)}`,
+    width: plateWidth,
+    height: Math.round((plateWidth * height) / width),
+    fit: width / height >= squarest ? "wide" : "tall",
+  };
+}

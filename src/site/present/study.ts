@@ -1,0 +1,130 @@
+// Floor 6. A study page as finished values: the one view that its template prints.
+import type { Comparison } from "../../measure/comparison.ts";
+import type { Problem } from "../../problem/problem.ts";
+import type { StudyResult } from "../../study/result.ts";
+import type { Gallery } from "../../study/study.ts";
+import { type Linker, linkFrom } from "../address.ts";
+import { type ProseBlock, renderProse } from "../prose.ts";
+import { type ColourRow, presentColours } from "./colours.ts";
+import { type EdgeRow, presentEdges } from "./edge.ts";
+import { findEdgeFigure } from "./figure.ts";
+import type { Format } from "./format.ts";
+import { type NotesView, presentNotes } from "./notes.ts";
+import { type Frame, presentFrame } from "./page.ts";
+import { findChanged, type Swatch } from "./paint.ts";
+import { type Plate, presentPlate } from "./plate.ts";
+import { presentScale, type ScaleView } from "./scale.ts";
+import { presentSeen, type SeenView } from "./seen.ts";
+import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
+import { describeChange, describeOutcomes, describeVerdict, type OutcomeGroup, type VerdictView } from "./verdict.ts";
+
+export interface StudyPage {
+  readonly slug: string;
+  readonly frame: Frame;
+  readonly title: string;
+  readonly status: StatusView;
+  readonly date: { readonly iso: string; readonly text: string } | undefined;
+  readonly authors: string | undefined;
+  readonly tags: readonly string[];
+  readonly change: { readonly sentence: string; readonly swatches: readonly [Swatch, Swatch] };
+  readonly verdict: VerdictView;
+  readonly plates: readonly [Plate, Plate];
+  readonly summary: readonly SummaryRow[];
+  readonly measuredHow: string;
+  readonly edges: readonly EdgeRow[];
+  readonly outcomes: readonly OutcomeGroup[];
+  readonly scale: ScaleView;
+  readonly seen: readonly (SeenView & { readonly plates: readonly [Plate, Plate] })[];
+  readonly colours: readonly ColourRow[];
+  readonly prose: readonly ProseBlock<EdgeRow>[];
+  readonly notes: NotesView;
+}
+
+export interface SummaryRow {
+  readonly name: string;
+  readonly before: string;
+  readonly after: string;
+}
+
+/** The page of one study, with what was noticed in its prose. */
+export function presentStudy(
+  result: StudyResult,
+  gallery: Gallery,
+  format: Format,
+): { readonly page: StudyPage; readonly problems: readonly Problem[] } {
+  const { study, comparison } = result;
+  const path = formatStudyPath(study.slug);
+  const link = linkFrom(path);
+  const verdict = describeVerdict(comparison, format);
+  const change = describeChange(result);
+  const prose = renderProse(study, (edge) => findEdgeFigure(edge, comparison, format));
+  const page: StudyPage = {
+    slug: study.slug,
+    frame: presentFrame(
+      {
+        path,
+        title: study.title,
+        description: `Unofficial redesign study. ${change} ${verdict.word}: ${verdict.sentence}`,
+        section: "studies",
+      },
+      gallery,
+      format,
+    ),
+    title: study.title,
+    status: presentStatus(study.status),
+    date: study.date === undefined ? undefined : { iso: study.date, text: format.date(study.date) },
+    authors: study.authors.length === 0 ? undefined : format.list(study.authors),
+    tags: study.tags,
+    change: { sentence: change, swatches: findChanged(result) },
+    verdict,
+    plates: presentPair(path, link, comparison, format),
+    summary: presentSummary(comparison, format),
+    measuredHow: describeMeasuring(comparison, format),
+    edges: presentEdges(comparison, format),
+    outcomes: describeOutcomes(comparison, format),
+    scale: presentScale(comparison, gallery.cloth, format),
+    seen: presentSeen(comparison, format).map((seen) => ({
+      ...seen,
+      plates: presentPair(path, link, comparison, format, seen),
+    })),
+    colours: presentColours(result, format),
+    prose: prose.blocks,
+    notes: presentNotes(study, gallery, link, path),
+  };
+  return { page, problems: prose.problems };
+}
+
+function presentPair(
+  path: string,
+  link: Linker,
+  comparison: Comparison,
+  format: Format,
+  seen?: SeenView,
+): readonly [Plate, Plate] {
+  const label = (name: string) => (seen ? `${name} as seen by ${seen.heading.toLowerCase()} eyes` : name);
+  const said = seen?.vision === "grey" ? (name: string) => `${name} in grey` : label;
+  const src = (name: string) => link(`${path}${seen ? `seen-${seen.vision}-${name}` : name}.svg`);
+  return [
+    presentPlate(said("Original"), src("original"), comparison.before, format),
+    presentPlate(said("Redesign"), src("redesign"), comparison.after, format),
+  ];
+}
+
+function presentSummary(comparison: Comparison, format: Format): readonly SummaryRow[] {
+  const [shareBefore, shareAfter] = comparison.clearEdgeShare;
+  const [clarityBefore, clarityAfter] = comparison.clarity;
+  const weakest = (measure: Comparison["before"]) =>
+    measure.weakestEdge === null ? "no edges" : format.contrast(measure.weakestEdge.contrast);
+  return [
+    { name: "Clear-edge share", before: format.share(shareBefore), after: format.share(shareAfter) },
+    { name: "Clarity", before: format.percent(clarityBefore), after: format.percent(clarityAfter) },
+    { name: "Weakest edge", before: weakest(comparison.before), after: weakest(comparison.after) },
+  ];
+}
+
+function describeMeasuring(comparison: Comparison, format: Format): string {
+  const { distance } = comparison.before;
+  return distance === 0
+    ? "Measured on the full drawing, not from a distance; in clarity every edge counts by its length alone."
+    : `Measured as a model of a reader sees it, ${format.number(distance, 0)} flag heights away; in clarity the edges of the focus count twice.`;
+}

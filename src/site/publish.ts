@@ -1,0 +1,63 @@
+// Floor 6. An analysed gallery → the published folder: results become views, views pages, and the whole is swapped in.
+import { writeFile } from "node:fs/promises";
+import path from "node:path";
+import Eleventy from "@11ty/eleventy";
+import { register } from "tsx/esm/api";
+import { compareProblems } from "../problem/problem.ts";
+import type { GalleryResult } from "../study/result.ts";
+import { writeAssets } from "./assets.ts";
+import { drawingFiles, writeDrawings } from "./drawings.ts";
+import { writeOutput } from "./output.ts";
+import { formatHeaders } from "./policy.ts";
+import { presentSite, type SiteView } from "./present/site.ts";
+
+/** What was published: the pages written, and the result with every problem. */
+export interface BuildReport {
+  readonly result: GalleryResult;
+  readonly pages: number;
+}
+
+const root = path.resolve(import.meta.dirname, "../..");
+const templatesDir = path.join(root, "templates");
+
+/**
+ * Publishes an analysed gallery to `outDir`, staying clear of the folders in `keepOut`. What was noticed in the prose of
+ * its studies is added to `result.problems`.
+ *
+ * Throws OutputError, and changes nothing, where `outDir` cannot be used.
+ */
+export async function publishGallery(
+  result: GalleryResult,
+  outDir: string,
+  options: { readonly base?: string; readonly keepOut: readonly string[] },
+): Promise<BuildReport> {
+  const { view, problems } = presentSite(result, options.base);
+  let pages = 0;
+  const keepOut = [...options.keepOut, templatesDir, path.join(root, "src")];
+  await writeOutput(outDir, keepOut, async (freshDir) => {
+    pages = await writePages(view, freshDir);
+    await writeAssets(templatesDir, freshDir);
+    for (const study of result.studies) await writeDrawings(study, freshDir);
+    await writeFile(path.join(freshDir, "_headers"), formatHeaders(drawingFiles));
+  });
+  const all = [...result.problems, ...problems].sort(compareProblems);
+  return { result: { ...result, problems: all }, pages };
+}
+
+/** Eleventy imports the templates itself: with tsx registered it can, whoever started us. */
+async function writePages(view: SiteView, freshDir: string): Promise<number> {
+  const unregister = register();
+  try {
+    const eleventy = new Eleventy(templatesDir, freshDir, {
+      configPath: path.join(root, "eleventy.config.ts"),
+      quietMode: true,
+      config: (config) => config.addGlobalData("site", view),
+    });
+    // Standard output belongs to the command.
+    eleventy.disableLogger();
+    const [, written] = await eleventy.write();
+    return written.length;
+  } finally {
+    await unregister();
+  }
+}

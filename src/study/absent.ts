@@ -1,0 +1,68 @@
+// Floor 5. The problems of what should be in a content folder and is not there.
+import { findNearest } from "../problem/nearest.ts";
+import type { Problem } from "../problem/problem.ts";
+import { compareNames } from "./slug.ts";
+import type { Study } from "./study.ts";
+
+/**
+ * Returns the problem of a study whose drawing `file` is not there. `names` are the files that are; the nearest drawing
+ * among them is proposed.
+ */
+export function drawingMissing(study: Study, file: string, names: readonly string[]): Problem {
+  const parts = study.original.split("/");
+  const folder = parts.length > 1 ? "in the folder flags" : "in the study's folder";
+  const drawings = names.filter((name) => name.endsWith(".svg")).sort(compareNames);
+  const only = drawings.length === 1 ? drawings[0] : undefined;
+  const near = findNearest(parts.at(-1) ?? "", drawings) ?? only;
+  const lines = near === undefined ? [] : [`Type: original: ${[...parts.slice(0, -1), near].join("/")}`];
+  if (drawings.length === 0) lines.push(`Put the drawing there: ${file}`);
+  else if (only === undefined) lines.push(`The drawings there are: ${listNames(drawings)}`);
+  return {
+    rule: "study/drawing-missing",
+    severity: "error",
+    file: study.file,
+    ...study.places.get("original"),
+    reason: `The drawing “${study.original}” is not ${folder}.`,
+    hint: lines.join("\n"),
+  };
+}
+
+/** Returns at most twelve names in one line. */
+function listNames(names: readonly string[]): string {
+  return names.slice(0, 12).join(", ") + (names.length > 12 ? ` and ${names.length - 12} more` : "");
+}
+
+/** Returns the problem of a content folder that does not exist; `root` is the absolute path. */
+export function contentMissing(file: string, root: string): Problem {
+  return {
+    rule: "study/content-missing",
+    severity: "error",
+    file,
+    reason: "There is no such content folder.",
+    hint: `Looked for ${root}\nName the folder that holds gallery.yaml and studies/, for example: content`,
+  };
+}
+
+/** Returns the warning that a content folder has no `studies/`. */
+export function studiesMissing(file: string): Problem {
+  const reason = "There is no folder studies, so the gallery has no study.";
+  return {
+    rule: "study/studies-missing",
+    severity: "warning",
+    file,
+    reason,
+    hint: `Make the folder, with one folder in it for each study: ${file}/my-study/study.md`,
+  };
+}
+
+/** Returns the problem of a study folder without study.md. */
+export function studyMissing(file: string): Problem {
+  const reason = "The study's folder has no study.md.";
+  return {
+    rule: "study/study-missing",
+    severity: "error",
+    file,
+    reason,
+    hint: `Write the study in ${file}, or remove the folder.`,
+  };
+}

@@ -1,0 +1,57 @@
+// Floor 5. What can happen when a file is opened, as data, and the problem that each case makes.
+import type { Problem } from "../problem/problem.ts";
+import { linkProblem, notAFile } from "./listing.ts";
+
+/** Largest drawing, in bytes. */
+export const drawingBytes = 512 * 1024;
+
+/** Why a file was not read. `size` is in bytes. */
+export type FileFailure =
+  | { readonly kind: "missing" }
+  | { readonly kind: "link" }
+  | { readonly kind: "folder" | "other" }
+  | { readonly kind: "too large"; readonly size: number }
+  | { readonly kind: "unreadable"; readonly code: string };
+
+/** Returns the problem of a drawing that could not be read; `looked` is the absolute path that was tried. */
+export function describeDrawingFailure(file: string, failure: FileFailure, looked: string): Problem {
+  switch (failure.kind) {
+    case "missing":
+      return {
+        rule: "study/drawing-missing",
+        severity: "error",
+        file,
+        reason: "There is no such file.",
+        hint: `Looked for ${looked}`,
+      };
+    case "too large":
+      return {
+        rule: "study/drawing-size",
+        severity: "error",
+        file,
+        reason: `The drawing has ${Math.ceil(failure.size / 1024)} KB; a drawing may have 512 KB.`,
+        hint: "Export it again with fewer points: a flag rarely needs more than 50 KB.",
+      };
+    default:
+      return describeFailure(file, failure);
+  }
+}
+
+/** Returns the problem of a file that is a link, a folder or unreadable. */
+export function describeFailure(file: string, failure: FileFailure): Problem {
+  if (failure.kind === "link") return linkProblem(file);
+  if (failure.kind === "folder" || failure.kind === "other") return notAFile(file, failure.kind);
+  const why = failure.kind === "unreadable" ? nameCode(failure.code) : failure.kind;
+  return {
+    rule: "study/unreadable",
+    severity: "error",
+    file,
+    reason: `The file could not be read: ${why}.`,
+    hint: "Check that you may read it, and that it has not moved.",
+  };
+}
+
+function nameCode(code: string): string {
+  if (code === "EACCES" || code === "EPERM") return "permission denied";
+  return code === "EIO" ? "the disk reports an error" : `error ${code}`;
+}

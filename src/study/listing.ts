@@ -1,0 +1,144 @@
+// Floor 5. Looks at the names in a folder, before any file is opened: what may be there, and under which name.
+import { findNearest } from "../problem/nearest.ts";
+import type { Problem } from "../problem/problem.ts";
+import { quoteText } from "../problem/quote.ts";
+import { isDrawingName, proposeDrawingName } from "./original.ts";
+import { compareNames, foldName, isSlug, proposeSlug } from "./slug.ts";
+
+/** One entry of a folder, not followed if it is a link. */
+export interface Entry {
+  readonly name: string;
+  readonly kind: "file" | "folder" | "link" | "other";
+}
+
+/** Files that operating systems leave in folders by themselves. They are never read. */
+const leftovers: readonly string[] = [".DS_Store", "Thumbs.db", "desktop.ini"];
+
+/**
+ * Returns the slugs of the study folders in `studies/`, sorted, and a problem for everything else.
+ *
+ * `folder` is the path of `studies/` as shown. Problems: `study/slug`, `study/same-name`, `study/link`,
+ * `study/unexpected-file`.
+ */
+export function checkStudyFolders(
+  folder: string,
+  entries: readonly Entry[],
+): { slugs: string[]; problems: Problem[] } {
+  const taken = entries.map((entry) => entry.name);
+  const slugs: string[] = [];
+  const problems: Problem[] = [];
+  const sorted = [...entries].sort((a, b) => compareNames(a.name, b.name));
+  for (const entry of sorted) {
+    const file = `${folder}/${entry.name}`;
+    if (leftovers.includes(entry.name)) continue;
+    const twins = taken.filter((name) => name !== entry.name && foldName(name) === foldName(entry.name));
+    if (twins.length > 0) problems.push(sameName(file, entry.name, twins));
+    else if (entry.kind === "link") problems.push(linkProblem(file));
+    else if (entry.kind !== "folder") problems.push(looseFile(file, entry.name));
+    else if (!isSlug(entry.name)) problems.push(wrongSlug(file, entry.name, taken));
+    else slugs.push(entry.name);
+  }
+  return { slugs, problems };
+}
+
+/**
+ * Returns a problem for everything in a study's folder but `study.md` and drawings.
+ *
+ * Problems: `study/unexpected-file`, `study/drawing-name`, `study/same-name`, `study/link`, `study/not-a-file`; a
+ * warning `study/leftover-file` for what operating systems leave behind.
+ */
+export function checkStudyFiles(folder: string, entries: readonly Entry[]): Problem[] {
+  const names = entries.map((entry) => entry.name);
+  const sorted = [...entries].sort((a, b) => compareNames(a.name, b.name));
+  return sorted.flatMap(({ name, kind }) => {
+    const file = `${folder}/${name}`;
+    const twins = names.filter((other) => other !== name && foldName(other) === foldName(name));
+    if (twins.length > 0) return [sameName(file, name, twins)];
+    if (kind === "link") return [linkProblem(file)];
+    if (leftovers.includes(name)) return [leftover(file)];
+    const isExpected = name === "study.md" || /\.svg$/i.test(name);
+    if (!isExpected) return [unexpected(file, name, names)];
+    if (kind !== "file") return [notAFile(file, kind)];
+    return name === "study.md" || isDrawingName(name) ? [] : [wrongDrawingName(file, name)];
+  });
+}
+
+/** Returns the problem of a symbolic link, which is never followed: it could publish any file of the computer. */
+export function linkProblem(file: string): Problem {
+  const reason = "This is a symbolic link, and links are not followed.";
+  return {
+    rule: "study/link",
+    severity: "error",
+    file,
+    reason,
+    hint: "Put the file or folder itself in its place.",
+  };
+}
+
+/** Returns the problem of a folder, pipe or device where a file should be. */
+export function notAFile(file: string, kind: Entry["kind"]): Problem {
+  const found = kind === "folder" ? "a folder" : "not a regular file";
+  const reason = `This is ${found}; a file of that name belongs here.`;
+  return {
+    rule: "study/not-a-file",
+    severity: "error",
+    file,
+    reason,
+    hint: "Rename or remove it, and put the file in its place.",
+  };
+}
+
+function wrongSlug(file: string, name: string, taken: readonly string[]): Problem {
+  const proposed = proposeSlug(name);
+  const isFree = proposed !== undefined && !taken.includes(proposed);
+  return {
+    rule: "study/slug",
+    severity: "error",
+    file,
+    reason: `The folder ${quoteText(name)} cannot be an address: small letters, digits and single hyphens only.`,
+    hint: isFree
+      ? `Rename the folder to: ${proposed}`
+      : "Rename the folder, for example: lighter-ferry-wheel",
+  };
+}
+
+function sameName(file: string, name: string, twins: readonly string[]): Problem {
+  const others = twins.map((twin) => quoteText(twin)).join(", ");
+  return {
+    rule: "study/same-name",
+    severity: "error",
+    file,
+    reason: `On many computers ${quoteText(name)} is the same name as ${others}, which is here too.`,
+    hint: "Rename or remove one of them.",
+  };
+}
+
+function looseFile(file: string, name: string): Problem {
+  const slug = proposeSlug(name.replace(/\.[a-z0-9]{1,4}$/i, "")) ?? "my-study";
+  const hint = /\.(md|svg)$/i.test(name)
+    ? `Every study has a folder of its own: studies/${slug}/study.md with its drawing beside it.`
+    : "Remove it; this folder holds a folder for each study and nothing else.";
+  const reason = "A file lies where only the folders of studies belong.";
+  return { rule: "study/unexpected-file", severity: "error", file, reason, hint };
+}
+
+function unexpected(file: string, name: string, names: readonly string[]): Problem {
+  const meant = findNearest(name, ["study.md"]);
+  const hint =
+    meant && !names.includes(meant)
+      ? `Rename it to: ${meant}`
+      : "Remove it; a study's folder holds study.md and SVG drawings, nothing else.";
+  const reason = `${quoteText(name)} does not belong in a study's folder.`;
+  return { rule: "study/unexpected-file", severity: "error", file, reason, hint };
+}
+
+function wrongDrawingName(file: string, name: string): Problem {
+  const reason = `${quoteText(name)} is no file name for a drawing: small letters, digits and hyphens only.`;
+  const hint = `Rename the file to: ${proposeDrawingName(name)}`;
+  return { rule: "study/drawing-name", severity: "error", file, reason, hint };
+}
+
+function leftover(file: string): Problem {
+  const reason = "Your operating system left this file here; it is passed over.";
+  return { rule: "study/leftover-file", severity: "warning", file, reason };
+}

@@ -1,0 +1,22 @@
+// Floor 5. The palette of a gallery that names none: one typical flag shade for each common name.
+
+/**
+ * Name → CSS colour. The order is the order in which equal options are listed.
+ *
+ * Source: none. The shades are our own choice, each a common flag shade of its name.
+ */
+export const defaultPalette: ReadonlyMap<string, string> = new Map([
+  ["white", "#ffffff"],
+  ["yellow", "#f7c81e"],
+  ["orange", "#ee7a1a"],
+  ["red", "#c8202f"],
+  ["green", "#2f8f46"],
+  ["dark green", "#12512f"],
+  ["light blue", "#6fb3e0"],
+  ["blue", "#1f56a8"],
+  ["dark blue", "#16285c"],
+  ["purple", "#5f2a7a"],
+  ["black", "#141414"],
+  ["brown", "#6f4526"],
+  ["grey", "#8f9499"],
+]);

@@ -1,0 +1,28 @@
+// Floor 5. A study with everything computed from it: what the site publishes.
+import type { Hex } from "../colour/colour.ts";
+import type { Vision } from "../colour/vision.ts";
+import type { Comparison } from "../measure/comparison.ts";
+import type { Problem } from "../problem/problem.ts";
+import type { Gallery, Study } from "./study.ts";
+
+/** The drawings of a study, as SVG text written by us. `seen` holds one drawing for each kind of vision. */
+export interface StudyDrawings {
+  readonly original: string;
+  readonly redesign: string;
+  readonly seen: Readonly<Record<Vision, { readonly original: string; readonly redesign: string }>>;
+}
+
+export interface StudyResult {
+  readonly study: Study;
+  /** The change with both colours resolved. `only` as written. */
+  readonly change: { readonly replace: Hex; readonly with: Hex; readonly only?: string };
+  readonly comparison: Comparison;
+  readonly drawings: StudyDrawings;
+}
+
+/** A whole gallery: every good study, and every problem of the bad ones. */
+export interface GalleryResult {
+  readonly gallery: Gallery;
+  readonly studies: readonly StudyResult[];
+  readonly problems: readonly Problem[];
+}

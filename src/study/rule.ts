@@ -1,0 +1,168 @@
+// Floor 5. The rules of a study that no type can say: colours, dates, file names, and keys that need each other.
+import { parseColour } from "../colour/parse.ts";
+import { findNearest } from "../problem/nearest.ts";
+import { quoteText } from "../problem/quote.ts";
+import { capital, type Finding, labelOf } from "./finding.ts";
+import { parseOriginal } from "./original.ts";
+
+type Raw = Readonly<Record<string, unknown>>;
+
+/**
+ * Returns what is wrong with the values of a study's front matter, as read from YAML. Values of the wrong type are
+ * passed over: the schema reports them.
+ */
+export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Finding[] {
+  const changes = [
+    ["change", raw.change] as const,
+    ...listOf(raw.options).map((item, i) => [`options.${i}`, item] as const),
+  ];
+  return [
+    ...checkOriginal(raw.original),
+    ...changes.flatMap(([path, change]) => checkChange(path, change, palette)),
+    ...checkFocus(raw.focus),
+    ...checkDecision(raw),
+    ...checkDate(raw.date),
+    ...listOf(raw.tags).flatMap((tag, index) => checkTag(`tags.${index}`, tag)),
+    ...listOf(raw.authors).flatMap((author, index) => checkAuthor(`authors.${index}`, author)),
+  ];
+}
+
+/**
+ * Returns what is wrong with a colour that has to be one: a CSS colour without transparency. `names` are allowed
+ * too, where there are any.
+ */
+export function checkColour(path: string, text: string, names: readonly string[] = []): Finding[] {
+  if (names.includes(text)) return [];
+  const colour = parseColour(text);
+  const key = path.split(".").at(-1) ?? "";
+  if (colour && colour.alpha01 === 1) return [];
+  if (colour) {
+    const reason = `${capital(labelOf(path))} is ${quoteText(text)}, which is translucent; a flag's colour is opaque.`;
+    return [wrongColour(path, reason, `Type the opaque colour: ${key}: "${colour.hex}"`)];
+  }
+  const reason = `${capital(labelOf(path))} is ${quoteText(text)}, which is not a known colour.`;
+  return [wrongColour(path, reason, proposeColour(key, text, names))];
+}
+
+function proposeColour(key: string, text: string, names: readonly string[]): string {
+  if (/^(?:[0-9a-f]{3}|[0-9a-f]{6})$/i.test(text)) return `Put # before it: ${key}: "#${text.toLowerCase()}"`;
+  if (text.startsWith("#"))
+    return 'A hex colour is # and 3 or 6 digits, 0 to 9 and a to f, such as "#f4c430".';
+  const near = findNearest(text, names);
+  if (near !== undefined) return `Type: ${key}: ${near}`;
+  const css = 'Type a CSS colour in quotes, such as "#f4c430"';
+  return names.length === 0 ? `${css}.` : `${css}, or one of the palette: ${names.join(", ")}.`;
+}
+
+function wrongColour(path: string, reason: string, hint: string): Finding {
+  return { rule: "study/wrong-colour", path, on: "value", reason, hint };
+}
+
+function checkChange(path: string, change: unknown, palette: ReadonlyMap<string, string>): Finding[] {
+  if (!isRaw(change)) return [];
+  const findings = checkDrawingColour(`${path}.replace`, change.replace);
+  if (isText(change.with)) findings.push(...checkColour(`${path}.with`, change.with, [...palette.keys()]));
+  return findings;
+}
+
+/** A colour of the drawing may be a name that only the drawing knows, so only what is clearly a code is checked. */
+function checkDrawingColour(path: string, value: unknown): Finding[] {
+  return isText(value) && /^#|[(]|^(?:[0-9a-f]{3}|[0-9a-f]{6})$/i.test(value) ? checkColour(path, value) : [];
+}
+
+function checkFocus(focus: unknown): Finding[] {
+  if (!isRaw(focus)) return [];
+  const has = ["colour", "select"].filter((key) => focus[key] !== undefined);
+  if (has.length === 0 && Object.keys(focus).length > 0) return []; // The schema names the wrong key.
+  if (has.length === 1) return checkDrawingColour("focus.colour", focus.colour);
+  const reason =
+    has.length === 0
+      ? "“focus” names neither a colour nor a selector."
+      : "“focus” has both “colour” and “select”; one of them says it all.";
+  return [
+    {
+      rule: "study/focus",
+      path: "focus",
+      on: "key",
+      reason,
+      hint: 'Type focus: { select: "#wheel" } or focus: { colour: "#7a1020" }',
+    },
+  ];
+}
+
+function checkDecision(raw: Raw): Finding[] {
+  if ((raw.status !== "adopted" && raw.status !== "declined") || raw.decision !== undefined) return [];
+  return [
+    {
+      rule: "study/decision-missing",
+      path: "status",
+      on: "value",
+      reason: `A study that is ${raw.status} says why, and “decision” is not there.`,
+      hint: "Add a sentence: decision: The lighter wheel reads from the quay.",
+    },
+  ];
+}
+
+function checkDate(date: unknown): Finding[] {
+  if (!isText(date)) return [];
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date)?.map(Number) ?? [];
+  const wrong = (reason: string): Finding[] => [
+    {
+      rule: "study/wrong-date",
+      path: "date",
+      on: "value",
+      reason,
+      hint: "Type year, month and day with hyphens: date: 2026-04-02",
+    },
+  ];
+  if (year === undefined || month === undefined || day === undefined)
+    return wrong(`“date” is ${quoteText(date)}, which is not a date as it is written here.`);
+  const real = new Date(Date.UTC(year, month - 1, day));
+  const isReal = year >= 1000 && real.getUTCMonth() === month - 1 && real.getUTCDate() === day;
+  return isReal ? [] : wrong(`“date” is ${quoteText(date)}, and the calendar has no such day.`);
+}
+
+function checkOriginal(original: unknown): Finding[] {
+  if (!isText(original)) return [];
+  const parsed = parseOriginal(original);
+  return "reason" in parsed
+    ? [{ rule: "study/original-path", path: "original", on: "value", ...parsed }]
+    : [];
+}
+
+function checkTag(path: string, tag: unknown): Finding[] {
+  if (!isText(tag) || /^[\p{L}\p{N}][\p{L}\p{M}\p{N} '’-]*$/u.test(tag)) return [];
+  const plain = tag.replace(/[^\p{L}\p{M}\p{N} '’-]+/gu, " ").trim();
+  const reason = `The tag ${quoteText(tag)} has characters that a tag cannot have.`;
+  const hint =
+    plain === ""
+      ? "Use letters, digits, spaces and hyphens."
+      : `Use letters, digits, spaces and hyphens: ${plain}`;
+  return [{ rule: "study/wrong-tag", path, on: "value", reason, hint }];
+}
+
+function checkAuthor(path: string, author: unknown): Finding[] {
+  if (!isText(author) || /[\p{L}\p{N}]/u.test(author)) return [];
+  const reason = `The author ${quoteText(author)} has no letter in the name.`;
+  return [
+    {
+      rule: "study/wrong-author",
+      path,
+      on: "value",
+      reason,
+      hint: "Type the name: authors: [Ines Valcourt]",
+    },
+  ];
+}
+
+function isText(value: unknown): value is string {
+  return typeof value === "string" && value !== "";
+}
+
+function isRaw(value: unknown): value is Raw {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}
+
+function listOf(value: unknown): readonly unknown[] {
+  return Array.isArray(value) ? value : [];
+}

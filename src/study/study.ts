@@ -1,0 +1,68 @@
+// Floor 5. A study as its author wrote it, checked: every value is present, typed and inside its limits.
+import type { Place } from "../problem/problem.ts";
+
+export type Status = "draft" | "open" | "adopted" | "declined" | "withdrawn";
+
+/** One single colour change. `replace` and `with` are as written: a colour or a name. */
+export interface Change {
+  readonly replace: string;
+  readonly with: string;
+  readonly only?: string;
+}
+
+/** A change the author tried and tells about. */
+export interface NotedOption extends Change {
+  readonly note?: string;
+}
+
+export interface Credit {
+  readonly title?: string;
+  readonly author?: string;
+  readonly source?: string;
+  readonly licence: string;
+}
+
+export type Focus = { readonly colour: string } | { readonly select: string };
+
+export interface Study {
+  readonly slug: string;
+  /** Path of study.md, as shown in messages. */
+  readonly file: string;
+  readonly title: string;
+  /** Absolute path of the original drawing. */
+  readonly originalPath: string;
+  /** The `original:` value as written. */
+  readonly original: string;
+  readonly change: Change;
+  readonly focus?: Focus;
+  readonly status: Status;
+  readonly decision?: string;
+  readonly authors: readonly string[];
+  /** ISO date, `2026-04-02`. */
+  readonly date?: string;
+  readonly tags: readonly string[];
+  readonly options: readonly NotedOption[];
+  readonly credit?: Credit;
+  readonly symbolism?: string;
+  /** The prose, Markdown. */
+  readonly body: string;
+  /** Line of study.md on which the prose begins, from 1. */
+  readonly bodyLine: number;
+  /** Where each front matter value stands, by dotted path (`change.replace`), for later problems. */
+  readonly places: ReadonlyMap<string, { readonly place: Place; readonly sourceLine: string }>;
+}
+
+/** `gallery.yaml`, checked, with every default filled in. */
+export interface Gallery {
+  readonly title: string;
+  readonly description: string;
+  readonly address: string;
+  readonly language: string;
+  readonly society?: string;
+  /** In flag heights. */
+  readonly viewingDistance: number;
+  /** Reflectance in percent of the blackest and whitest cloth. */
+  readonly cloth: { readonly black: number; readonly white: number };
+  /** The gallery's palette: name → CSS colour as written. */
+  readonly palette: ReadonlyMap<string, string>;
+}

@@ -1,0 +1,110 @@
+// Floor 2, part of step 7. A change limited to some showings of some shapes: the narrowest place is found at which
+// the colour of all of them, and of nothing else, can be declared.
+import type { Hex } from "../colour/colour.ts";
+import { parseColour } from "../colour/parse.ts";
+import type { EditList } from "./edit.ts";
+import type { Instance, PaintSource, ResolvedDrawing } from "./instance.ts";
+import { type PaintProperty, findPaints } from "./paint.ts";
+
+import type { Reporter } from "./report.ts";
+import { compileSelector } from "./select.ts";
+import { formatColour } from "./spelling.ts";
+import type { SvgElement } from "./tree.ts";
+
+interface Target {
+  readonly instance: Instance;
+  readonly property: PaintProperty;
+  readonly source: PaintSource & { readonly kind: "colour" };
+}
+
+/**
+ * Returns the showings that `selector` names, with everything inside them, or a sentence on what is wrong with it.
+ * A selector may reach through `use` as if its target stood inside it.
+ */
+export function selectInstances(resolved: ResolvedDrawing, selector: string): ReadonlySet<Instance> | string {
+  const test = compileSelector(selector);
+  if (typeof test === "string") return test;
+  const selected = new Set<Instance>();
+  for (const instance of resolved.instances) {
+    if ((instance.parent !== null && selected.has(instance.parent)) || test(instance)) selected.add(instance);
+  }
+  return selected;
+}
+
+/** Adds the edits for a limited change. Problems: svg/shared. */
+export function recolourSelected(
+  resolved: ResolvedDrawing,
+  change: { readonly replace: Hex; readonly with: Hex },
+  only: ReadonlySet<Instance>,
+  edits: EditList,
+  reporter: Reporter,
+): void {
+  const all = colourUses(resolved);
+  const targets = all.filter(({ instance, source }) => source.hex === change.replace && only.has(instance));
+  const isTarget = new Set(targets);
+  const covers = (uses: readonly Target[]): boolean => uses.every((use) => isTarget.has(use));
+  for (const target of targets) {
+    const { instance, property, source } = target;
+    const value = formatColour(change.with, source.alpha01);
+    const { declaration } = source;
+    if (declaration !== null && covers(all.filter((use) => use.source.declaration === declaration))) {
+      edits.set(declaration.site, value);
+      continue;
+    }
+    const place = findOverride(target, all, covers);
+    if (place === undefined) {
+      reporter.error(
+        "svg/shared",
+        instance.element.place,
+        `<${instance.element.name}> has its colour in a place that it shares with shapes that are not selected.`,
+        "Give the selected shape a fill of its own in the drawing, or let the change apply everywhere.",
+      );
+      continue;
+    }
+    declareOn(place, property, value, resolved, edits);
+  }
+  recolourStops(resolved, change, only, edits);
+}
+
+function colourUses(resolved: ResolvedDrawing): readonly Target[] {
+  const uses: Target[] = [];
+  for (const { instance, property, source } of findPaints(resolved).uses) if (source.kind === "colour") uses.push({ instance, property, source });
+  return uses;
+}
+
+/** The shape itself if all its showings change, else the nearest `use` or group through which only targets inherit. */
+function findOverride(target: Target, all: readonly Target[], covers: (uses: readonly Target[]) => boolean): SvgElement | undefined {
+  const { instance, property, source } = target;
+  const same = all.filter((use) => use.property === property && use.instance.element === instance.element);
+  if (covers(same)) return instance.element;
+  for (let at = instance.parent; at !== null && at !== source.owner; at = at.parent) {
+    const { element } = at;
+    if (covers(all.filter((use) => use.property === property && inheritsThrough(use, element)))) return element;
+  }
+  return undefined;
+}
+
+function inheritsThrough(use: Target, element: SvgElement): boolean {
+  for (let at: Instance | null = use.instance; at !== null && at !== use.source.owner; at = at.parent) if (at.element === element) return true;
+  return false;
+}
+
+function declareOn(element: SvgElement, property: PaintProperty, value: string, resolved: ResolvedDrawing, edits: EditList): void {
+  const own = resolved.cascade.get(element)?.get(property);
+  if (own === undefined) edits.add(element, property, value);
+  else if (own.site.kind === "sheet") edits.addStyle(element, `${property}:${value}${own.important ? "!important" : ""}`);
+  else edits.set(own.site, value);
+}
+
+function recolourStops(resolved: ResolvedDrawing, change: { readonly replace: Hex; readonly with: Hex }, only: ReadonlySet<Instance>, edits: EditList): void {
+  for (const { element } of only) {
+    if (element.name !== "stop") continue;
+    const declared = resolved.cascade.get(element)?.get("stop-color");
+    const colour = parseColour(declared?.value ?? "#000000");
+    if (colour?.hex !== change.replace) continue;
+    const value = formatColour(change.with, colour.alpha01);
+    if (declared === undefined) edits.add(element, "stop-color", value);
+    else if (declared.site.kind === "sheet") edits.addStyle(element, `stop-color:${value}`);
+    else edits.set(declared.site, value);
+  }
+}

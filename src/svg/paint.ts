@@ -1,0 +1,111 @@
+// Floor 2, step 5. Which paints a drawing shows and on which shapes: the input of the label map.
+import type { Hex } from "../colour/colour.ts";
+import { parseColour } from "../colour/parse.ts";
+import type { Instance, PaintSource, ResolvedDrawing } from "./instance.ts";
+import { findHref, type SvgElement } from "./tree.ts";
+
+export type PaintProperty = "fill" | "stroke";
+
+/** One fill or stroke of one shape. `key` tells which paint it is; see {@link Paint}. */
+export interface PaintUse {
+  readonly instance: Instance;
+  readonly property: PaintProperty;
+  readonly key: string;
+  readonly source: PaintSource;
+}
+
+/**
+ * One paint. `declared` is its colour where it has one of its own; gradients and patterns have none.
+ * `flat` is false for translucent paint, gradients and patterns: what shows has to be looked at.
+ */
+export interface Paint {
+  readonly key: string;
+  readonly declared: Hex | null;
+  readonly flat: boolean;
+  /** Whether this is the part of a paint that a selector picked out. */
+  readonly selected: boolean;
+}
+
+export interface PaintedShapes {
+  readonly resolved: ResolvedDrawing;
+  readonly uses: readonly PaintUse[];
+  /** By first appearance in the drawing. */
+  readonly paints: readonly Paint[];
+  /** Shapes that show at less than half and are left out, one element each. */
+  readonly faint: readonly SvgElement[];
+}
+
+/** A change limited to some shapes: those in `instances` whose paint has the colour `replace`. */
+export interface Selection {
+  readonly instances: ReadonlySet<Instance>;
+  readonly replace: Hex;
+}
+
+/** Opacity under which a shape is left out of the labels (design rule of ours). */
+const visibleFrom = 0.5;
+
+/** Finds all paints. With `selection` the selected part of a paint is a paint of its own. */
+export function findPaints(resolved: ResolvedDrawing, selection?: Selection): PaintedShapes {
+  const uses: PaintUse[] = [];
+  const paints = new Map<string, Paint>();
+  const faint = new Set<SvgElement>();
+  for (const instance of resolved.instances) {
+    if (!instance.shown) continue;
+    for (const property of ["fill", "stroke"] as const) {
+      const source = effectivePaint(instance[property], resolved);
+      if (source.kind === "none") continue;
+      const opacity = property === "fill" ? instance.fillOpacity : instance.strokeOpacity;
+      if (opacity < visibleFrom) {
+        if (opacity > 0) faint.add(instance.element);
+        continue;
+      }
+      const paint = describePaint(source, opacity, selection?.instances.has(instance) === true ? selection.replace : undefined);
+      if (!paints.has(paint.key)) paints.set(paint.key, paint);
+      uses.push({ instance, property, key: paint.key, source });
+    }
+  }
+  return { resolved, uses, paints: [...paints.values()], faint: [...faint] };
+}
+
+function describePaint(source: PaintSource, opacity: number, selected: Hex | undefined): Paint {
+  if (source.kind === "server") return { key: `url(#${source.id})`, declared: null, flat: false, selected: false };
+  const hex = source.kind === "colour" ? source.hex : "#000000";
+  const isSelected = hex === selected;
+  const isFlat = opacity > 0.995;
+  const key = `${hex}${isFlat ? "" : `/${opacity.toFixed(2)}`}${isSelected ? " s" : ""}`;
+  return { key, declared: hex, flat: isFlat, selected: isSelected };
+}
+
+/** A gradient without stops paints nothing; one whose stops are all the same opaque colour paints that colour. */
+function effectivePaint(source: PaintSource, resolved: ResolvedDrawing): PaintSource {
+  if (source.kind !== "server") return source;
+  const server = resolved.ids.get(source.id);
+  if (server === undefined) return { kind: "none" };
+  if (server.name === "pattern") return source;
+  if (server.name !== "linearGradient" && server.name !== "radialGradient") return { kind: "none" };
+  const stops = findStops(server, resolved);
+  if (stops.length === 0) return { kind: "none" };
+  const colours = stops.map((stop) => stopColour(stop, resolved));
+  const [first] = colours;
+  if (first !== undefined && first.alpha01 === 1 && colours.every((colour) => colour.hex === first.hex && colour.alpha01 === 1)) {
+    return { kind: "colour", hex: first.hex, alpha01: 1, declaration: source.declaration, owner: source.owner };
+  }
+  return source;
+}
+
+/** Returns the stops of a gradient, its own or those of the gradient it points at. */
+export function findStops(gradient: SvgElement, resolved: ResolvedDrawing): readonly SvgElement[] {
+  const own = gradient.children.filter((child): child is SvgElement => child.type === "element" && child.name === "stop");
+  if (own.length > 0) return own;
+  const href = findHref(gradient);
+  const next = href === undefined ? undefined : resolved.ids.get(href.slice(1));
+  return next === undefined ? [] : findStops(next, resolved);
+}
+
+function stopColour(stop: SvgElement, resolved: ResolvedDrawing): { readonly hex: Hex; readonly alpha01: number } {
+  const declared = resolved.cascade.get(stop);
+  const written = declared?.get("stop-color")?.value ?? "#000000";
+  const colour = parseColour(/^currentcolor$/i.test(written) ? (declared?.get("color")?.value ?? "#000000") : written) ?? { hex: "#000000", alpha01: 1 };
+  const opacity = Number.parseFloat(declared?.get("stop-opacity")?.value ?? "1");
+  return { hex: colour.hex, alpha01: colour.alpha01 * (Number.isFinite(opacity) ? opacity : 1) };
+}

@@ -1,0 +1,31 @@
+// Floor 2. Collects the problems of one drawing, each with its place and its source line.
+import type { Place, Problem, Severity } from "../problem/problem.ts";
+
+/** Thrown inside floor 2 to leave a drawing that cannot be read any further; never leaves the floor. */
+export class Refusal extends Error {}
+
+export interface Reporter {
+  readonly file: string;
+  readonly lines: readonly string[];
+  readonly problems: Problem[];
+  error(rule: string, place: Place | undefined, reason: string, hint?: string): void;
+  warn(rule: string, place: Place | undefined, reason: string, hint?: string): void;
+}
+
+/** Returns a reporter for `file` whose text is split into `lines`. */
+export function createReporter(file: string, lines: readonly string[]): Reporter {
+  const problems: Problem[] = [];
+  const add = (severity: Severity) => (rule: string, place: Place | undefined, reason: string, hint?: string) => {
+    const sourceLine = place === undefined ? undefined : lines[place.line - 1];
+    problems.push({
+      rule,
+      severity,
+      file,
+      reason,
+      ...(place === undefined ? {} : { place }),
+      ...(sourceLine === undefined ? {} : { sourceLine }),
+      ...(hint === undefined ? {} : { hint }),
+    });
+  };
+  return { file, lines, problems, error: add("error"), warn: add("warning") };
+}

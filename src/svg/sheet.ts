@@ -1,0 +1,90 @@
+// Floor 2, part of step 2. Style sheets and single declarations: what is allowed stays letter for letter.
+import type { Place } from "../problem/problem.ts";
+import * as allow from "./allow.ts";
+import { type CssDeclaration, parseSheet } from "./css.ts";
+import { cut } from "./cut.ts";
+import { limit } from "./limit.ts";
+import type { Reporter } from "./report.ts";
+import type { SvgNode } from "./tree.ts";
+import { findReference, isLength, isLengthList, isPlainValue } from "./value.ts";
+import type { XmlElement } from "./xml.ts";
+
+/**
+ * Returns the content of a `style` element with everything removed that is not allowed, or undefined after an error.
+ *
+ * Problems: svg/css (error: escapes, markup, too long), svg/removed (warning), and those of checkDeclaration.
+ */
+export function cleanSheet(element: XmlElement, reporter: Reporter): SvgNode[] | undefined {
+  const text = element.children.map((node) => (node.kind === "text" ? node.text : "")).join("");
+  const refused = refuse(text);
+  if (refused !== undefined) {
+    reporter.error("svg/css", element.place, refused, "Write colours as fill attributes, or as plain rules such as .a { fill: #c00 }.");
+    return undefined;
+  }
+  const { rules, oddities } = parseSheet(text);
+  const cuts: { start: number; end: number }[] = [...oddities];
+  for (const oddity of oddities) {
+    reporter.warn("svg/removed", element.place, `${JSON.stringify(oddity.what.slice(0, 40))} was removed from the style sheet.`);
+  }
+  for (const declaration of new Set(rules.flatMap((rule): readonly CssDeclaration[] => rule.declarations))) {
+    if (!checkDeclaration(declaration.property, declaration.value, element.place, reporter)) cuts.push(declaration);
+  }
+  const kept = cut(text, cuts).replace(/\/\*[\s\S]*?\*\//g, "");
+  return [{ type: "text", name: "", value: kept, attributes: {}, children: [], place: element.place }];
+}
+
+function refuse(text: string): string | undefined {
+  if (text.length > limit.cssBytes) return `The style sheet is longer than ${limit.cssBytes} characters.`;
+  if (text.includes("\\")) return "The style sheet uses a backslash, which can hide other addresses.";
+  if (text.includes("</")) return "The style sheet holds markup.";
+  return undefined;
+}
+
+/**
+ * Returns whether `property: value` may stay.
+ *
+ * Problems: svg/reference (error: url() to anything but `#id`), svg/css (error: escapes), svg/number (error),
+ * svg/unsupported (error: blending, filters, CSS transforms), svg/removed (warning).
+ */
+export function checkDeclaration(property: string, value: string, place: Place, reporter: Reporter): boolean {
+  if (allow.properties.has(property)) return checkAllowed(property, value, place, reporter);
+  if (value.includes("\\")) return checkAllowed(property, value, place, reporter);
+  const harmless = /^(?:none|normal|auto|initial)$/.test(value.trim());
+  if (["filter", "mix-blend-mode", "transform"].includes(property)) {
+    if (!harmless) reporter.error("svg/unsupported", place, `The drawing uses the style ${property}, which is not supported.`, hintFor(property));
+    return false;
+  }
+  if (!harmless && !allow.silentProperty.test(property)) {
+    reporter.warn("svg/removed", place, `The style ${property} was removed.`);
+  }
+  return false;
+}
+
+function hintFor(property: string): string {
+  if (property === "transform") return 'Write it as an attribute: transform="…".';
+  if (property === "filter") return "Flatten the effect into plain shapes.";
+  return "Draw the mixed colour as a shape of its own.";
+}
+
+function checkAllowed(property: string, value: string, place: Place, reporter: Reporter): boolean {
+  const shown = JSON.stringify(value.slice(0, 60));
+  if (value.includes("\\")) {
+    reporter.error("svg/css", place, `A style uses a backslash, which can hide other addresses: ${shown}.`, "Write the value without escapes.");
+    return false;
+  }
+  if (findReference(value) === null) {
+    reporter.error("svg/reference", place, `${property} points outside the drawing: ${shown}.`, `Write a colour, or url(#id) of a gradient in this file.`);
+    return false;
+  }
+  const isNumber = allow.numericAttributes.has(property);
+  const isKeyword = /^\s*(?:inherit|initial|unset|none)\s*$/.test(value);
+  if (!isKeyword && ((isNumber && !isLength(value)) || (property === "stroke-dasharray" && !isLengthList(value)))) {
+    reporter.error("svg/number", place, `${property}: ${shown} is not a number.`, "Export the drawing again, or mend the value by hand.");
+    return false;
+  }
+  if (findReference(value) === undefined && !isPlainValue(value)) {
+    reporter.warn("svg/removed", place, `The style ${property} was removed: its value ${shown} is not plain.`);
+    return false;
+  }
+  return true;
+}

@@ -1,0 +1,75 @@
+// Floor 2. The tree of a drawing, in svgson's shape with a place on every element; readonly plain data.
+import type { Place } from "../problem/problem.ts";
+
+export interface SvgElement {
+  readonly type: "element";
+  /** Local name in the SVG namespace. */
+  readonly name: string;
+  readonly value: "";
+  readonly attributes: Readonly<Record<string, string>>;
+  readonly children: readonly SvgNode[];
+  /** Where the element starts in the file, and where each of its attributes does. */
+  readonly place: Place;
+  readonly attributePlaces: Readonly<Record<string, Place>>;
+}
+
+export interface SvgText {
+  readonly type: "text";
+  readonly name: "";
+  readonly value: string;
+  readonly attributes: Readonly<Record<string, never>>;
+  readonly children: readonly [];
+  readonly place: Place;
+}
+
+export type SvgNode = SvgElement | SvgText;
+
+/** A drawing that passed the gate: everything in it is allowed, every reference resolves and none runs in a circle. */
+export interface Drawing {
+  readonly file: string;
+  readonly root: SvgElement;
+  readonly viewBox: ViewBox;
+  /** Lines of the source text, for messages. */
+  readonly lines: readonly string[];
+}
+
+/** In user units; width and height are positive and finite. */
+export interface ViewBox {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Visits `element` and all elements below it in document order. */
+export function* walkElements(element: SvgElement): Generator<SvgElement> {
+  yield element;
+  for (const child of element.children) {
+    if (child.type === "element") yield* walkElements(child);
+  }
+}
+
+/** Returns what a `use`, gradient or pattern points at (`href` before `xlink:href`), or undefined. */
+export function findHref(element: SvgElement): string | undefined {
+  return element.attributes["href"] ?? element.attributes["xlink:href"];
+}
+
+/** Returns the text directly inside `element`. */
+export function textOf(element: SvgElement): string {
+  return element.children.map((child) => (child.type === "text" ? child.value : "")).join("");
+}
+
+/**
+ * Rebuilds the tree with each element replaced by what `change` returns for it; children are rebuilt first.
+ * Elements that do not change are shared with the old tree, so identity tells what moved.
+ */
+export function mapElements(element: SvgElement, change: (element: SvgElement, original: SvgElement) => SvgElement): SvgElement {
+  let moved = false;
+  const children = element.children.map((child) => {
+    if (child.type !== "element") return child;
+    const next = mapElements(child, change);
+    if (next !== child) moved = true;
+    return next;
+  });
+  return change(moved ? { ...element, children } : element, element);
+}

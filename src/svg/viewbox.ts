@@ -1,0 +1,53 @@
+// Floor 2, part of step 2. The size of a drawing: from viewBox, else from width and height in pixels.
+import { limit } from "./limit.ts";
+import type { Reporter } from "./report.ts";
+import type { SvgElement, ViewBox } from "./tree.ts";
+
+const numberPattern = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d{1,2})?$/;
+
+/**
+ * Returns the drawing's rectangle in user units.
+ *
+ * Problems: svg/viewbox (missing, not four numbers, not positive, out of range, longer than 20 to 1).
+ */
+export function findViewBox(root: SvgElement, reporter: Reporter): ViewBox | undefined {
+  const written = root.attributes["viewBox"];
+  const place = root.attributePlaces["viewBox"] ?? root.place;
+  const refuse = (reason: string, hint: string): undefined => {
+    reporter.error("svg/viewbox", place, reason, hint);
+    return undefined;
+  };
+  const found = written === undefined ? fromSize(root) : parseViewBox(written);
+  if (found === undefined) {
+    return written === undefined
+      ? refuse("The drawing has no viewBox and no size in pixels.", 'Write viewBox="0 0 WIDTH HEIGHT" on <svg>.')
+      : refuse(`viewBox=${JSON.stringify(written)} is not four numbers.`, 'Write viewBox="0 0 WIDTH HEIGHT" with plain numbers.');
+  }
+  const { width, height } = found;
+  if (width <= 0 || height <= 0) return refuse("The drawing has no area: its viewBox is empty or negative.", "Give viewBox a positive width and height.");
+  if (Math.min(width, height) < limit.viewBoxSideMin || Math.max(width, height) > limit.viewBoxSideMax) {
+    return refuse(`The viewBox is ${width} by ${height}; sides from ${limit.viewBoxSideMin} to ${limit.viewBoxSideMax} can be drawn.`, "Scale the drawing to a usual size, such as 900 by 600.");
+  }
+  if (Math.max(width / height, height / width) > limit.aspect) {
+    return refuse(`The drawing is more than ${limit.aspect} times as long as it is wide.`, "Check the viewBox: no flag is this long.");
+  }
+  return found;
+}
+
+function parseViewBox(text: string): ViewBox | undefined {
+  const parts = text.trim().split(/\s*,\s*|\s+/);
+  if (parts.length !== 4 || !parts.every((part) => numberPattern.test(part))) return undefined;
+  const [x = 0, y = 0, width = 0, height = 0] = parts.map(Number);
+  return { x, y, width, height };
+}
+
+function fromSize(root: SvgElement): ViewBox | undefined {
+  const width = parsePixels(root.attributes["width"]);
+  const height = parsePixels(root.attributes["height"]);
+  return width === undefined || height === undefined ? undefined : { x: 0, y: 0, width, height };
+}
+
+function parsePixels(text: string | undefined): number | undefined {
+  const trimmed = text?.trim().replace(/px$/, "");
+  return trimmed !== undefined && numberPattern.test(trimmed) ? Number(trimmed) : undefined;
+}

@@ -1,0 +1,230 @@
+// Floor 2, step 1. Bytes of a contributed file → a well-formed XML tree with namespaces and places, or the reason
+// why not. The door to saxes. Nothing is fetched, nothing is executed, no DTD is read.
+import { type SaxesAttributeNS, SaxesParser, type SaxesTagNS } from "saxes";
+import type { Place } from "../problem/problem.ts";
+import { readEntities } from "./doctype.ts";
+import { limit } from "./limit.ts";
+import { createReporter, Refusal, type Reporter } from "./report.ts";
+
+export interface XmlAttribute {
+  readonly uri: string;
+  readonly prefix: string;
+  readonly local: string;
+  readonly value: string;
+  readonly place: Place;
+}
+
+export interface XmlElement {
+  readonly kind: "element";
+  readonly uri: string;
+  readonly prefix: string;
+  readonly local: string;
+  readonly attributes: readonly XmlAttribute[];
+  readonly children: XmlNode[];
+  readonly place: Place;
+}
+
+export interface XmlText {
+  readonly kind: "text";
+  readonly text: string;
+  readonly place: Place;
+}
+
+export type XmlNode = XmlElement | XmlText;
+
+/** The tree of a file with the reporter that holds what was noticed on the way. `root` is absent after an error. */
+export interface XmlDocument {
+  readonly root: XmlElement | undefined;
+  readonly reporter: Reporter;
+}
+
+/**
+ * Reads `bytes` as UTF-8 XML 1.0 with namespaces.
+ *
+ * Problems: svg/too-big, svg/empty, svg/encoding, svg/not-well-formed, svg/doctype, svg/entity, svg/cap,
+ * svg/instruction (warning).
+ */
+export function readXml(file: string, bytes: Uint8Array): XmlDocument {
+  const text = decode(bytes);
+  const reporter = createReporter(file, text?.split("\n") ?? []);
+  const start: Place = { line: 1, column: 1 };
+  if (bytes.length > limit.fileBytes) {
+    reporter.error(
+      "svg/too-big",
+      undefined,
+      `The drawing has ${bytes.length} bytes; at most ${limit.fileBytes} are read.`,
+      "Simplify the paths in a drawing program, or save without its private data.",
+    );
+  } else if (text === undefined) {
+    reporter.error(
+      "svg/encoding",
+      undefined,
+      isGzip(bytes) ? "The file is compressed (.svgz), so it cannot be read as text." : "The file is not UTF-8 text.",
+      "Save it as a plain SVG in UTF-8.",
+    );
+  } else if (text.trim() === "") {
+    reporter.error("svg/empty", start, "The file is empty.", "Export the drawing again.");
+  } else {
+    try {
+      return { root: parse(text, reporter), reporter };
+    } catch (refusal) {
+      if (!(refusal instanceof Refusal)) throw refusal;
+    }
+  }
+  return { root: undefined, reporter };
+}
+
+function decode(bytes: Uint8Array): string | undefined {
+  if (bytes.length > limit.fileBytes) return "";
+  try {
+    const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+    return text.replace(/\r\n?/g, "\n");
+  } catch {
+    return undefined;
+  }
+}
+
+function isGzip(bytes: Uint8Array): boolean {
+  return bytes[0] === 0x1f && bytes[1] === 0x8b;
+}
+
+function parse(text: string, reporter: Reporter): XmlElement | undefined {
+  const parser = new SaxesParser({ xmlns: true, position: true, fileName: "" });
+  const builder = new Builder(parser, reporter);
+  parser.on("xmldecl", (declaration) => builder.declaration(declaration.encoding));
+  parser.on("doctype", (content) => builder.doctype(content));
+  parser.on("processinginstruction", (instruction) => builder.instruction(instruction.target));
+  parser.on("opentagstart", (tag) => builder.openStart(tag.name));
+  parser.on("attribute", (attribute) => builder.attribute(attribute.name, attribute.value));
+  parser.on("opentag", (tag) => builder.open(tag));
+  parser.on("closetag", () => builder.close());
+  parser.on("text", (value) => builder.text(value));
+  parser.on("cdata", (value) => builder.text(value));
+  parser.on("error", (error) => builder.fail(error.message));
+  parser.write(text).close();
+  return builder.root;
+}
+
+class Builder {
+  root: XmlElement | undefined;
+  private readonly stack: XmlElement[] = [];
+  private elements = 0;
+  private start: Place = { line: 1, column: 1 };
+  private attributePlaces = new Map<string, Place>();
+  private readonly parser: SaxesParser<{ xmlns: true; position: true; fileName: string }>;
+  private readonly reporter: Reporter;
+
+  constructor(parser: SaxesParser<{ xmlns: true; position: true; fileName: string }>, reporter: Reporter) {
+    this.parser = parser;
+    this.reporter = reporter;
+  }
+
+  refuse(rule: string, place: Place, reason: string, hint: string): never {
+    this.reporter.error(rule, place, reason, hint);
+    throw new Refusal(reason);
+  }
+
+  here(back = 0): Place {
+    return { line: this.parser.line, column: Math.max(1, this.parser.columnIndex - back + 1) };
+  }
+
+  declaration(encoding: string | undefined): void {
+    if (encoding === undefined || /^utf-?8$/i.test(encoding) || /^us-ascii$/i.test(encoding)) return;
+    this.refuse("svg/encoding", { line: 1, column: 1 }, `The file says that its encoding is ${quote(encoding)}.`, 'Save it as UTF-8 and write encoding="UTF-8" in its first line.');
+  }
+
+  doctype(content: string): void {
+    const place = this.here();
+    const read = readEntities(content);
+    if (typeof read === "string") {
+      this.refuse("svg/doctype", place, read, "Delete the whole <!DOCTYPE …> from the file: drawings do not need it.");
+    }
+    let count = 0;
+    for (const [name, value] of read) {
+      Object.defineProperty(this.parser.ENTITIES, name, {
+        get: () => {
+          count += 1;
+          if (count > limit.entityReferences) {
+            this.refuse("svg/entity", this.here(), `The file uses entities more than ${limit.entityReferences} times.`, "Save it as a plain SVG, without entities.");
+          }
+          return value;
+        },
+        configurable: true,
+      });
+    }
+  }
+
+  instruction(target: string): void {
+    this.reporter.warn("svg/instruction", this.here(), `The processing instruction <?${target} …?> was removed.`);
+  }
+
+  openStart(name: string): void {
+    this.start = this.here(name.length + 2);
+    this.attributePlaces = new Map();
+  }
+
+  attribute(name: string, value: string): void {
+    this.attributePlaces.set(name, this.here(value.includes("\n") ? 0 : value.length + name.length + 3));
+  }
+
+  open(tag: SaxesTagNS): void {
+    this.elements += 1;
+    if (this.elements > limit.elements) {
+      this.refuse("svg/cap", this.start, `The drawing has more than ${limit.elements} elements.`, "Merge shapes of one colour in a drawing program.");
+    }
+    if (this.stack.length >= limit.depth) {
+      this.refuse("svg/cap", this.start, `Elements are nested more than ${limit.depth} deep.`, "Ungroup the drawing once or twice.");
+    }
+    const given: SaxesAttributeNS[] = Object.values(tag.attributes);
+    if (given.length > limit.attributes) {
+      this.refuse("svg/cap", this.start, `One element has more than ${limit.attributes} attributes.`, "Save it as a plain SVG.");
+    }
+    const element: XmlElement = {
+      kind: "element",
+      uri: tag.uri,
+      prefix: tag.prefix,
+      local: tag.local,
+      place: this.start,
+      children: [],
+      attributes: given.map((attribute) => ({
+        uri: attribute.uri,
+        prefix: attribute.prefix,
+        local: attribute.local,
+        value: attribute.value,
+        place: this.attributePlaces.get(attribute.name) ?? this.start,
+      })),
+    };
+    const parent = this.stack.at(-1);
+    if (parent === undefined) this.root = element;
+    else parent.children.push(element);
+    this.stack.push(element);
+  }
+
+  close(): void {
+    this.stack.pop();
+  }
+
+  text(text: string): void {
+    this.stack.at(-1)?.children.push({ kind: "text", text, place: this.here() });
+  }
+
+  fail(message: string): never {
+    const cause = message.replace(/^[^:]*:?\d+:\d+:\s*/, "").replace(/\.$/, "");
+    this.refuse("svg/not-well-formed", this.here(1), `The file is not well-formed XML: ${cause}.`, hintFor(cause));
+  }
+}
+
+function hintFor(cause: string): string {
+  if (/unbound namespace prefix/.test(cause)) {
+    return 'Declare the prefix on <svg>, for xlink: xmlns:xlink="http://www.w3.org/1999/xlink"; or write href without a prefix.';
+  }
+  if (/undefined entity|entity/i.test(cause)) return "Write &amp; for an ampersand, and the character itself for any other entity.";
+  if (/unclosed|unexpected end|unmatched|close tag|closing tag/i.test(cause)) return "Check that every element that is opened is closed, in the right order; the file may be cut off.";
+  if (/duplicate attribute/.test(cause)) return "Keep only one of the two attributes.";
+  if (/quote|attribute without value/i.test(cause)) return 'Write every attribute as name="value".';
+  return "Export the drawing again as SVG, or mend the line by hand.";
+}
+
+function quote(text: string): string {
+  return JSON.stringify(text);
+}

@@ -1,0 +1,54 @@
+// Page `/method/`: how every number is made, with its source and live worked examples.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { SiteView } from "../../src/site/present/site.ts";
+import { Document } from "../parts/document.tsx";
+import { BesideStep, ContrastStep, LightStep, VisionStep } from "../parts/steps.tsx";
+import { CautionStep, EdgeStep, NumbersStep, OutcomeStep } from "../parts/terms.tsx";
+
+export const data = { permalink: "method/index.html" };
+
+/** Renders the method page. */
+export function render({ site: { method } }: { site: SiteView }): JSX.Element {
+  return (
+    <Document frame={method.frame} layout="method">
+      <header class="opening">
+        <h1>Method</h1>
+        <p class="lede">
+          How every number on these pages is made. The examples are computed by the same code that measures the flags.
+        </p>
+      </header>
+      <nav aria-label="On this page">
+        <ol class="contents">
+          <Item id="edges" text="Paints and edges" />
+          <Item id="reflectance" text="Reflectance of the cloth" />
+          <Item id="contrast" text="Contrast and grade" />
+          <Item id="numbers" text="The numbers of a flag" />
+          <Item id="outcomes" text="Outcomes and verdict" />
+          <Item id="beside" text="Beside it, never instead of it" />
+          <Item id="vision" text="Seen otherwise" />
+          <Item id="cautions" text="Cautions" />
+        </ol>
+      </nav>
+      <div class="steps">
+        <EdgeStep />
+        <LightStep method={method} />
+        <ContrastStep method={method} />
+        <NumbersStep method={method} />
+        <OutcomeStep />
+        <BesideStep method={method} />
+        <VisionStep method={method} />
+        <CautionStep />
+      </div>
+    </Document>
+  );
+}
+
+function Item({ id, text }: { id: string; text: string }): JSX.Element {
+  return (
+    <li>
+      <a href={`#${id}`}>{text}</a>
+    </li>
+  );
+}

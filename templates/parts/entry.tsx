@@ -1,0 +1,55 @@
+// Part. One study in the catalogue of the front page.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { Card } from "../../src/site/present/card.ts";
+import { Move } from "./move.tsx";
+import { Mat } from "./plate.tsx";
+
+/** The entry of a study. `eager` is for entries that open the page. */
+export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Element {
+  return (
+    <article class="entry">
+      <div class="pair">
+        {card.plates.map((plate) => (
+          <Mat key={plate.label} plate={plate} eager={eager} />
+        ))}
+      </div>
+      <div class="entry-label">
+        <h2>
+          <a href={card.address}>{card.title}</a>
+        </h2>
+        <p class="entry-change">{card.change}</p>
+        <dl class="facts">
+          <div>
+            <dt>Clear-edge share</dt>
+            <dd class="number">
+              <Move before={card.share.before} after={card.share.after} />
+            </dd>
+          </div>
+          <div>
+            <dt>Verdict</dt>
+            <dd>{card.verdict}</dd>
+          </div>
+          <div>
+            <dt>Status</dt>
+            <dd>{card.status.word}</dd>
+          </div>
+        </dl>
+        <Byline authors={card.authors} date={card.date} />
+      </div>
+    </article>
+  );
+}
+
+/** Who and when, as far as the study says. */
+export function Byline({ authors, date }: Pick<Card, "authors" | "date">): JSX.Element | null {
+  if (!authors && !date) return null;
+  return (
+    <p class="byline">
+      {authors && <span>{authors}</span>}
+      {authors && date && <span aria-hidden="true"> · </span>}
+      {date && <time dateTime={date.iso}>{date.text}</time>}
+    </p>
+  );
+}

@@ -1,0 +1,23 @@
+// Part. The foot of every page: what a redesign is, and the cautions.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { Frame } from "../../src/site/present/page.ts";
+
+/** The foot of a page. */
+export function Foot({ frame }: { frame: Frame }): JSX.Element {
+  return (
+    <footer class="foot">
+      <p>
+        Every redesign shown here is an unofficial study, put forward for discussion. Laws on the use of flags
+        differ: follow the local ones, and respect the licence of each drawing. See the{" "}
+        <a href={frame.links.cautions}>cautions</a>.
+      </p>
+      <p>
+        {frame.society && `Published by ${frame.society}. `}
+        Made with Counterchange. Set in Source Serif 4 and Source Sans 3, under the{" "}
+        <a href={frame.links.fontLicence}>Open Font Licence</a>.
+      </p>
+    </footer>
+  );
+}

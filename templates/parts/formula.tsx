@@ -1,0 +1,158 @@
+// Part. The formulas of the method page, in MathML.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { ComponentChildren, JSX } from "preact";
+
+/** Cloth reflectance from relative luminance. */
+export function ReflectanceFormula({ black, white }: { black: string; white: string }): JSX.Element {
+  return (
+    <Formula>
+      <msub>
+        <mi>Y</mi>
+        <mtext>cloth</mtext>
+      </msub>
+      <mo>=</mo>
+      <mn>{black}</mn>
+      <mo>+</mo>
+      <mrow>
+        <mo>(</mo>
+        <mn>{white}</mn>
+        <mo>−</mo>
+        <mn>{black}</mn>
+        <mo>)</mo>
+      </mrow>
+      <mo>·</mo>
+      <mi>Y</mi>
+    </Formula>
+  );
+}
+
+/** Relative luminance of a linear-light sRGB colour. */
+export function LuminanceFormula(): JSX.Element {
+  return (
+    <Formula>
+      <mi>Y</mi>
+      <mo>=</mo>
+      <mn>0.2126</mn>
+      <mo>⁢</mo>
+      <mi>R</mi>
+      <mo>+</mo>
+      <mn>0.7152</mn>
+      <mo>⁢</mo>
+      <mi>G</mi>
+      <mo>+</mo>
+      <mn>0.0722</mn>
+      <mo>⁢</mo>
+      <mi>B</mi>
+    </Formula>
+  );
+}
+
+/** Luminance contrast of two reflectances. */
+export function ContrastFormula(): JSX.Element {
+  return (
+    <Formula>
+      <mtext>contrast</mtext>
+      <mo>=</mo>
+      <mn>125</mn>
+      <mo>·</mo>
+      <mfrac>
+        <mrow>
+          <High />
+          <mo>−</mo>
+          <Low />
+        </mrow>
+        <mrow>
+          <High />
+          <mo>+</mo>
+          <Low />
+          <mo>+</mo>
+          <mn>25</mn>
+        </mrow>
+      </mfrac>
+    </Formula>
+  );
+}
+
+/** The web's contrast ratio. */
+export function RatioFormula(): JSX.Element {
+  return (
+    <Formula>
+      <mtext>contrast ratio</mtext>
+      <mo>=</mo>
+      <mfrac>
+        <mrow>
+          <High />
+          <mo>+</mo>
+          <mn>0.05</mn>
+        </mrow>
+        <mrow>
+          <Low />
+          <mo>+</mo>
+          <mn>0.05</mn>
+        </mrow>
+      </mfrac>
+    </Formula>
+  );
+}
+
+/** Clarity while every edge counts by its length alone. */
+export function ClarityFormula(): JSX.Element {
+  return (
+    <Formula>
+      <mtext>clarity</mtext>
+      <mo>=</mo>
+      <mn>100</mn>
+      <mo>·</mo>
+      <mfrac>
+        <mrow>
+          <mo>∑</mo>
+          <mtext>length</mtext>
+          <mo>·</mo>
+          <mi>min</mi>
+          <mrow>
+            <mo>(</mo>
+            <mn>1</mn>
+            <mo>,</mo>
+            <mtext>contrast</mtext>
+            <mo>/</mo>
+            <mn>45</mn>
+            <mo>)</mo>
+          </mrow>
+        </mrow>
+        <mrow>
+          <mo>∑</mo>
+          <mtext>length</mtext>
+        </mrow>
+      </mfrac>
+    </Formula>
+  );
+}
+
+function Formula({ children }: { children: ComponentChildren }): JSX.Element {
+  return (
+    <div class="formula">
+      <math>
+        <mrow>{children}</mrow>
+      </math>
+    </div>
+  );
+}
+
+function High(): JSX.Element {
+  return (
+    <msub>
+      <mi>Y</mi>
+      <mtext>high</mtext>
+    </msub>
+  );
+}
+
+function Low(): JSX.Element {
+  return (
+    <msub>
+      <mi>Y</mi>
+      <mtext>low</mtext>
+    </msub>
+  );
+}

@@ -1,0 +1,30 @@
+// Part. The line over every page: the gallery's name and the two ways in.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { Frame } from "../../src/site/present/page.ts";
+
+/** The masthead of a page, with the current section marked. */
+export function Masthead({ frame }: { frame: Frame }): JSX.Element {
+  return (
+    <header class="masthead">
+      <p class="masthead-name">
+        <a href={frame.links.home}>{frame.galleryTitle}</a>
+      </p>
+      <nav aria-label="Gallery">
+        <ul>
+          <li>
+            <a href={frame.links.home} aria-current={frame.section === "studies" ? "true" : undefined}>
+              Studies
+            </a>
+          </li>
+          <li>
+            <a href={frame.links.method} aria-current={frame.section === "method" ? "true" : undefined}>
+              Method
+            </a>
+          </li>
+        </ul>
+      </nav>
+    </header>
+  );
+}

@@ -1,0 +1,70 @@
+// Part. What stands beside the numbers: options the author tried, credit, downloads.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { CreditView, Download, NotedColour, OptionNote } from "../../src/site/present/notes.ts";
+import { Arrow } from "./move.tsx";
+import { SwatchChip } from "./swatch.tsx";
+
+/** The changes the author tried instead, with what was said of each. */
+export function OptionList({ options }: { options: readonly OptionNote[] }): JSX.Element {
+  return (
+    <ul class="options">
+      {options.map((option) => (
+        <li key={`${option.replace.text} ${option.with.text} ${option.only ?? ""}`}>
+          <p class="option-change">
+            <Noted colour={option.replace} /> <Arrow /> <Noted colour={option.with} />
+            {option.only && (
+              <>
+                {" "}
+                only in <code>{option.only}</code>
+              </>
+            )}
+          </p>
+          {option.note && <p>{option.note}</p>}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** Whose drawing it is and under which licence. */
+export function CreditLine({ credit }: { credit: CreditView }): JSX.Element {
+  return (
+    <p>
+      {credit.sentence}.{" "}
+      {credit.source ? (
+        <a href={credit.source} rel="nofollow noopener">
+          Source
+        </a>
+      ) : (
+        credit.sourceText && `Source: ${credit.sourceText}`
+      )}
+      {credit.sourceText && ". "}
+      Licence: {credit.licence}.
+    </p>
+  );
+}
+
+/** The files a reader can take away. */
+export function DownloadList({ downloads }: { downloads: readonly Download[] }): JSX.Element {
+  return (
+    <ul class="downloads">
+      {downloads.map((download) => (
+        <li key={download.address}>
+          <a href={download.address} download={download.file}>
+            {download.text}
+          </a>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function Noted({ colour }: { colour: NotedColour }): JSX.Element {
+  return (
+    <span class="named">
+      {colour.swatch && <SwatchChip hex={colour.swatch.hex} />} {colour.text}
+    </span>
+  );
+}

@@ -1,0 +1,155 @@
+// Part. The sections of a study page.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { StudyPage } from "../../src/site/present/study.ts";
+import type { OutcomeGroup } from "../../src/site/present/verdict.ts";
+import { EdgeFigure } from "../figures/edge.tsx";
+import { Byline } from "./entry.tsx";
+import { Move } from "./move.tsx";
+import { CreditLine, DownloadList, OptionList } from "./notes.tsx";
+import { CaptionedPlate, Mat } from "./plate.tsx";
+import { Summary } from "./summary.tsx";
+
+/** Status, title, who and when. */
+export function Heading({ study }: { study: StudyPage }): JSX.Element {
+  return (
+    <header class="opening">
+      <p class="status">
+        <span>{study.status.word}</span>, {study.status.meaning}
+      </p>
+      <h1>{study.title}</h1>
+      <Byline authors={study.authors} date={study.date} />
+      {study.tags.length > 0 && (
+        <ul class="tags" aria-label="Tags">
+          {study.tags.map((tag) => (
+            <li key={tag}>{tag}</li>
+          ))}
+        </ul>
+      )}
+    </header>
+  );
+}
+
+/** Both flags at equal size, the verdict, and the three numbers that made it. */
+export function Plates({ study }: { study: StudyPage }): JSX.Element {
+  return (
+    <section class="comparison" aria-labelledby="verdict">
+      <div class="pair">
+        {study.plates.map((plate) => (
+          <CaptionedPlate key={plate.label} plate={plate} eager>
+            {plate.label}
+          </CaptionedPlate>
+        ))}
+      </div>
+      <div class="verdict">
+        <h2 id="verdict">{study.verdict.word}</h2>
+        <p class="verdict-sentence">
+          {study.change.sentence} {study.verdict.sentence}
+        </p>
+        <p class="unofficial">{study.notes.unofficial}</p>
+      </div>
+      <Summary rows={study.summary} />
+    </section>
+  );
+}
+
+/** The author's prose, with the society's decision and the meaning of the change beside it. */
+export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
+  const { decision, symbolism, options } = study.notes;
+  const hasNotes = decision || symbolism || options.length > 0;
+  if (study.prose.length === 0 && !hasNotes) return null;
+  return (
+    <section class="argument" aria-labelledby="argument">
+      <h2 id="argument">The argument</h2>
+      <div class="prose">
+        {study.prose.map((block, index) =>
+          block.kind === "html" ? (
+            // biome-ignore lint/security/noDangerouslySetInnerHtml: written by our Markdown renderer, which escapes HTML
+            <div key={index} class="prose-run" dangerouslySetInnerHTML={{ __html: block.html }} />
+          ) : (
+            <EdgeFigure key={index} edge={block.figure} />
+          ),
+        )}
+      </div>
+      {hasNotes && (
+        <div class="margin">
+          {decision && (
+            <section>
+              <h3>Decision</h3>
+              <p>{decision}</p>
+            </section>
+          )}
+          {symbolism && (
+            <section>
+              <h3>Meaning</h3>
+              <p>{symbolism}</p>
+            </section>
+          )}
+          {options.length > 0 && (
+            <section>
+              <h3>Also tried by the author</h3>
+              <OptionList options={options} />
+            </section>
+          )}
+        </div>
+      )}
+    </section>
+  );
+}
+
+/** What happened to the edges, in words. */
+export function Outcomes({ groups }: { groups: readonly OutcomeGroup[] }): JSX.Element {
+  return (
+    <dl class="outcomes">
+      {groups.map((group) => (
+        <div key={group.outcome}>
+          <dt>{group.heading}</dt>
+          {group.sentences.map((sentence) => (
+            <dd key={sentence}>{sentence}</dd>
+          ))}
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+/** The four previews. */
+export function Seen({ study }: { study: StudyPage }): JSX.Element {
+  return (
+    <section class="seen" aria-labelledby="seen">
+      <h2 id="seen">Seen otherwise</h2>
+      <p class="measured">
+        Approximations of what readers with a colour-vision deficiency, and grey print, make of both flags. They are
+        no test of anyone’s sight.
+      </p>
+      <div class="seen-grid">
+        {study.seen.map((seen) => (
+          <figure key={seen.vision} class="seen-one">
+            {seen.plates.map((plate) => (
+              <Mat key={plate.label} plate={plate} />
+            ))}
+            <figcaption>
+              <strong>{seen.heading}</strong>, {seen.explanation}
+              <span class="seen-number">
+                {seen.measure} <Move before={seen.before} after={seen.after} />
+              </span>
+            </figcaption>
+          </figure>
+        ))}
+      </div>
+    </section>
+  );
+}
+
+/** Credit, licence, downloads. */
+export function Colophon({ study }: { study: StudyPage }): JSX.Element {
+  const { credit, downloads } = study.notes;
+  return (
+    <section class="colophon" aria-labelledby="drawings">
+      <h2 id="drawings">Drawings</h2>
+      {credit ? <CreditLine credit={credit} /> : <p>The study names no source for the original drawing.</p>}
+      <DownloadList downloads={downloads} />
+    </section>
+  );
+}

@@ -1,0 +1,36 @@
+// Part. The three numbers of a comparison, original against redesign.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { SummaryRow } from "../../src/site/present/study.ts";
+
+/** The table beside the verdict. */
+export function Summary({ rows }: { rows: readonly SummaryRow[] }): JSX.Element {
+  return (
+    <table class="summary">
+      <caption class="unseen">The comparison in numbers</caption>
+      <thead>
+        <tr>
+          <th scope="col">
+            <span class="unseen">Measure</span>
+          </th>
+          <th scope="col" class="end">
+            Original
+          </th>
+          <th scope="col" class="end">
+            Redesign
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <tr key={row.name}>
+            <th scope="row">{row.name}</th>
+            <td class="number end">{row.before}</td>
+            <td class="number end">{row.after}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
