@@ -3,10 +3,9 @@ import { join } from "node:path";
 import { hasError } from "../problem/problem.ts";
 import { formatProblems } from "../problem/report.ts";
 import type { GalleryResult, StudyResult } from "../study/result.ts";
-import { count, countProblems } from "./check.ts";
 import { type Command, type Given, type Output, UsageError } from "./command.ts";
 import { nameWeakest } from "./describe.ts";
-import { statusOf } from "./measure.ts";
+import { count, countProblems, statusOf } from "./status.ts";
 import { formatShare, formatTable } from "./table.ts";
 
 export const buildCommand: Command = {
@@ -55,7 +54,7 @@ async function buildGallery(given: Given, output: Output): Promise<number> {
 
 async function importSite() {
   const [{ publishGallery }, { OutputError }] = await Promise.all([
-    import("../site/build.ts"),
+    import("../site/publish.ts"),
     import("../site/output.ts"),
   ]);
   return { publishGallery, OutputError };

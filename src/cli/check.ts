@@ -2,7 +2,7 @@
 import type { Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/report.ts";
 import type { Command, Given, Output } from "./command.ts";
-import { statusOf } from "./measure.ts";
+import { count, countProblems, statusOf } from "./status.ts";
 
 export const checkCommand: Command = {
   name: "check",
@@ -25,17 +25,6 @@ async function checkContent(given: Given, output: Output): Promise<number> {
   if (problems.length > 0) output.data(formatProblems(problems));
   output.message(`${countProblems(problems)}; ${count(studies.length, "good study", "good studies")}.`);
   return statusOf(problems);
-}
-
-/** Returns the numbers of errors and warnings in words: `2 errors, 1 warning`. */
-export function countProblems(problems: readonly Problem[]): string {
-  const errors = problems.filter(({ severity }) => severity === "error").length;
-  return `${count(errors, "error", "errors")}, ${count(problems.length - errors, "warning", "warnings")}`;
-}
-
-/** Returns a number with its noun: `1 study`, `3 studies`. */
-export function count(number: number, one: string, many: string): string {
-  return `${number} ${number === 1 ? one : many}`;
 }
 
 /** A problem as the contract has it. What there is none of is null. */

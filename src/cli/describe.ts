@@ -1,26 +1,26 @@
 // Floor 7. A measured drawing and a comparison as text for a terminal.
 import { gradeOf } from "../colour/contrast.ts";
 import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
-import type { Measure } from "../measure/measure.ts";
+import type { Measure, MeasuredFocus } from "../measure/measure.ts";
 import { showText } from "../problem/quote.ts";
 import { type Column, formatPercent, formatShare, formatTable } from "./table.ts";
 
 const left = (head: string): Column => ({ head, align: "left" });
 const right = (head: string): Column => ({ head, align: "right" });
 
+const noEdges = "  One colour: no edges to measure.";
+
 /** Returns the colours and edges of a drawing, with what they come to. */
 export function describeMeasure(measure: Measure): string {
-  const { distance } = measure;
+  const { file, proportions, distance, edges, clearEdgeShare, clarity } = measure;
   const seen = distance === 0 ? "the full drawing" : `seen from ${distance} flag heights (a model of sight)`;
-  const lines = [
-    `${showText(measure.file)}: ${measure.proportions.join(":")}, ${seen}`,
-    "",
-    describeColours(measure),
-  ];
-  if (measure.edges.length === 0)
-    return [...lines, "", "  One colour: no edges to measure.", ...listWarnings(measure)].join("\n");
-  const summary = `  Clear-edge share ${formatShare(measure.clearEdgeShare)}, clarity ${formatPercent(measure.clarity)}, weakest edge ${nameWeakest(measure)}`;
-  return [...lines, "", describeEdges(measure), "", summary, ...listWarnings(measure)].join("\n");
+  const lines = [`${showText(file)}: ${proportions.join(":")}, ${seen}`, "", describeColours(measure), ""];
+  if (edges.length === 0) lines.push(noEdges);
+  else {
+    const summary = [`Clear-edge share ${formatShare(clearEdgeShare)}`, `clarity ${formatPercent(clarity)}`];
+    lines.push(describeEdges(measure), "", `  ${summary.join(", ")}, weakest edge ${nameWeakest(measure)}`);
+  }
+  return [...lines, `  ${describeFocus(measure.focus)}`, ...listWarnings(measure)].join("\n");
 }
 
 /** Returns a comparison: each edge before and after, and the verdict. */
@@ -40,7 +40,7 @@ export function describeComparison(comparison: Comparison): string {
   return [
     showText(`${before.file}: ${change.replace} → ${change.with}${only}`),
     "",
-    rows.length === 0 ? "  One colour: no edges to measure." : formatTable(columns, rows),
+    rows.length === 0 ? noEdges : formatTable(columns, rows),
     "",
     `  Clear-edge share ${formatShare(clearEdgeShare[0])} → ${formatShare(clearEdgeShare[1])}, clarity ${formatPercent(clarity[0])} → ${formatPercent(clarity[1])}`,
     `  Verdict: ${comparison.verdict}`,
@@ -66,14 +66,10 @@ function describeColours(measure: Measure): string {
     right("reflectance"),
     left("tincture"),
   ];
-  const rows = measure.colours.map(({ id, name, hex, share, reflectance, tincture, uneven }) => {
-    const cells = [
-      id,
-      uneven ? `${name} (uneven)` : name,
-      hex,
-      formatShare(share),
-      formatPercent(reflectance),
-    ];
+  const rows = measure.colours.map(({ id, name, hex, share, reflectance, tincture, vanishes, uneven }) => {
+    const notes = [vanishes ? "vanishes" : "", uneven ? "uneven" : ""].filter((note) => note !== "");
+    const shown = notes.length === 0 ? name : `${name} (${notes.join(", ")})`;
+    const cells = [id, shown, hex, formatShare(share), formatPercent(reflectance)];
     return [...cells, tincture === "unclassed" ? "" : tincture];
   });
   return formatTable(columns, rows);
@@ -97,6 +93,15 @@ function describePair({ names, length, contrast: [before, after], outcome }: Com
   const start = before === null ? ["", ""] : [formatPercent(before), gradeOf(before)];
   const end = outcome === "merged" ? ["", ""] : [formatPercent(after), gradeOf(after)];
   return [from === to ? from : `${from} → ${to}`, length.toFixed(2), ...start, ...end];
+}
+
+function describeFocus({ source, share, clarity, readsTo }: MeasuredFocus): string {
+  if (source === "none") return "Focus: none found.";
+  const reads =
+    readsTo === null
+      ? "told apart at no distance step"
+      : `reads to ${readsTo === 320 ? "320 or more" : readsTo} flag heights`;
+  return `Focus (${source}): ${formatShare(share)} of the flag, clarity ${formatPercent(clarity)}, ${reads}`;
 }
 
 function listWarnings(measure: Measure): string[] {

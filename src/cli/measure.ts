@@ -1,13 +1,14 @@
 // Floor 7. The command measure: the colours and edges of drawings.
 import { defaultCloth } from "../colour/cloth.ts";
 import type { Measure } from "../measure/measure.ts";
-import { hasError, type Problem } from "../problem/problem.ts";
+import type { Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/report.ts";
 import { readDrawing } from "../study/load.ts";
 import { defaultPalette } from "../study/palette.ts";
 import { numberOf } from "./arguments.ts";
 import type { Command, Given, Output } from "./command.ts";
 import { describeMeasure } from "./describe.ts";
+import { statusOf } from "./status.ts";
 
 export const measureCommand: Command = {
   name: "measure",
@@ -46,12 +47,4 @@ async function measureFiles(given: Given, output: Output): Promise<number> {
   }
   if (problems.length > 0) output.message(formatProblems(problems));
   return statusOf(problems);
-}
-
-/** Returns the exit status of what was found: 2 where a file or folder that was named is not there, 1 for any error. */
-export function statusOf(problems: readonly Problem[]): number {
-  const isMissing = ({ rule, place }: Problem) =>
-    rule === "study/content-missing" || (rule === "study/drawing-missing" && place === undefined);
-  if (problems.some(isMissing)) return 2;
-  return hasError(problems) ? 1 : 0;
 }

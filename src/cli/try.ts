@@ -9,7 +9,7 @@ import { defaultPalette } from "../study/palette.ts";
 import { numberOf } from "./arguments.ts";
 import { type Command, type Given, type Output, UsageError } from "./command.ts";
 import { describeComparison } from "./describe.ts";
-import { statusOf } from "./measure.ts";
+import { statusOf } from "./status.ts";
 
 export const tryCommand: Command = {
   name: "try",

@@ -1,10 +1,13 @@
 // Floor 4, step 3. Before and after over one edge table: what each edge gained or lost, and the verdict.
 import type { Cloth } from "../colour/cloth.ts";
 import { gradeOf, isClear } from "../colour/contrast.ts";
+import { measureDifference } from "../colour/difference.ts";
+import { linearOf } from "../colour/parse.ts";
 import type { ComparedEdge, Comparison, Outcome, Verdict } from "./comparison.ts";
-import { deciding, describeColours, type Frame, measureEdge, type PaintLook, summarise } from "./figures.ts";
+import { deciding, describeColours, type Frame, measureContrastOf, measureEdge, type PaintLook, summarise } from "./figures.ts";
 import type { MeasuredEdge } from "./measure.ts";
-import type { EdgeTable } from "./table.ts";
+import { measureReadsTo } from "./reads.ts";
+import type { EdgeTable, TableEdge } from "./table.ts";
 
 /** ΔE00 under which two paints are one to the eye; points of contrast that count; points of clarity that count. */
 const sameColour = 5;
@@ -33,16 +36,18 @@ export function compareLooks(
   for (const edge of table.edges) {
     const was = measureEdge(table, edge, before, cloth);
     const is = measureEdge(table, edge, after, cloth);
-    const isSplit = isPart(was.a, was.b);
+    const isSplit = isOneBefore(table, edge);
     if (isSplit && is.deltaE00 < sameColour) continue;
     const outcome = isSplit ? "parted" : judge(was, is);
     pairs.push({ before: isSplit ? null : was, after: outcome === "merged" ? { ...is, contrast: 0, grade: "weak", hueOnly: false } : is, outcome });
   }
   const edgesBefore = pairs.flatMap((pair) => (pair.before === null ? [] : [pair.before]));
   const edgesAfter = pairs.map((pair) => pair.after);
+  const readsBefore = measureReadsTo(table.focus, (edge) => (isOneBefore(table, edge) ? null : measureContrastOf(edge, before, cloth)));
+  const readsAfter = measureReadsTo(table.focus, (edge) => measureAfter(table, edge, before, after, cloth));
   const measures = {
-    before: summarise(frame, describeColours(table, before, cloth), edgesBefore),
-    after: summarise(frame, describeColours(table, after, cloth), edgesAfter),
+    before: summarise(frame, describeColours(table, before, cloth), edgesBefore, table.focus, readsBefore),
+    after: summarise(frame, describeColours(table, after, cloth), edgesAfter, table.focus, readsAfter),
   };
   return {
     change,
@@ -54,8 +59,19 @@ export function compareLooks(
   };
 }
 
-function isPart(a: string, b: string): boolean {
-  return `${a}s` === b || a === `${b}s`;
+function isOneBefore(table: EdgeTable, edge: TableEdge): boolean {
+  return table.paints[edge.a]?.group === table.paints[edge.b]?.group;
+}
+
+/** Contrast after the change as it counts: 0 where the pair merged, null where two paints that were one still are. */
+function measureAfter(table: EdgeTable, edge: TableEdge, before: readonly PaintLook[], after: readonly PaintLook[], cloth: Cloth): number | null {
+  const isSame = differ(after, edge) < sameColour;
+  if (isOneBefore(table, edge)) return isSame ? null : measureContrastOf(edge, after, cloth);
+  return isSame && differ(before, edge) >= sameColour ? 0 : measureContrastOf(edge, after, cloth);
+}
+
+function differ(looks: readonly PaintLook[], edge: TableEdge): number {
+  return measureDifference(linearOf(looks[edge.a]?.hex ?? "#000000"), linearOf(looks[edge.b]?.hex ?? "#000000"));
 }
 
 function judge(was: MeasuredEdge, is: MeasuredEdge): Outcome {

@@ -7,7 +7,8 @@ import { linearOf } from "../colour/parse.ts";
 import { tinctureOf } from "../colour/tincture.ts";
 import { simulate } from "../colour/vision.ts";
 import type { Measure, MeasuredColour, MeasuredEdge, VisionFigures } from "./measure.ts";
-import type { EdgeTable, TableEdge } from "./table.ts";
+import { measureReadsTo } from "./reads.ts";
+import type { EdgeTable, TableEdge, TableFocus } from "./table.ts";
 
 /** What a paint looks like: its colour, and the ends it runs between where it is uneven. */
 export interface PaintLook {
@@ -23,9 +24,10 @@ const hueDifference = 20;
 /** Contrast from which an edge counts fully in clarity: where *clear* starts. */
 const fullContrast = 45;
 
-/** Figures of one edge with contrast and length, as clarity and clear-edge share need them. */
+/** Figures of one edge with contrast and lengths, as clarity and clear-edge share need them. */
 export interface WeighedEdge {
   readonly length: number;
+  readonly focusLength: number;
   readonly contrast: number;
 }
 
@@ -37,13 +39,25 @@ export function measureClearShare(edges: readonly WeighedEdge[]): number | null 
 }
 
 /**
- * Returns clarity in percent: Σ length · min(1, contrast / 45) ÷ Σ length, or null where there is no edge.
- * Example: one edge of contrast 22.5 and one of 90, equally long: (0.5 + 1) / 2 = 75 %.
+ * Returns clarity in percent: Σ (length + focusLength) · min(1, contrast / 45) ÷ Σ (length + focusLength), or null
+ * where there is no edge.
+ *
+ * Example: an edge of contrast 22.5 with the focus beside it and one of 90 without, equally long:
+ * (2 · 0.5 + 1) / 3 = 66.7 %.
  */
 export function measureClarity(edges: readonly WeighedEdge[]): number | null {
-  const total = edges.reduce((sum, edge) => sum + edge.length, 0);
+  return weigh(edges, (edge) => edge.length + edge.focusLength);
+}
+
+/** Returns the clarity of the focus edges alone, in percent, or null where there is none. */
+export function measureFocusClarity(edges: readonly WeighedEdge[]): number | null {
+  return weigh(edges, (edge) => edge.focusLength);
+}
+
+function weigh(edges: readonly WeighedEdge[], weightOf: (edge: WeighedEdge) => number): number | null {
+  const total = edges.reduce((sum, edge) => sum + weightOf(edge), 0);
   if (total === 0) return null;
-  return (100 * edges.reduce((sum, edge) => sum + edge.length * Math.min(1, edge.contrast / fullContrast), 0)) / total;
+  return (100 * edges.reduce((sum, edge) => sum + weightOf(edge) * Math.min(1, edge.contrast / fullContrast), 0)) / total;
 }
 
 /** Returns the edge of lowest contrast among those that decide, or undefined. */
@@ -65,6 +79,7 @@ export function measureEdge(table: EdgeTable, edge: TableEdge, looks: readonly P
     b: table.paints[edge.b]?.id ?? "",
     names: [one.name, other.name],
     length: edge.length,
+    focusLength: edge.focusLength,
     contrast,
     grade,
     contrastRatio: measureContrastRatio(linearOf(one.hex), linearOf(other.hex)),
@@ -78,6 +93,11 @@ export function measureEdge(table: EdgeTable, edge: TableEdge, looks: readonly P
       grey: { deltaE00: measureDifference(simulate(linearOf(one.hex), "grey"), simulate(linearOf(other.hex), "grey")) },
     },
   };
+}
+
+/** Returns the contrast of one edge, in percent, as {@link measureEdge} does. */
+export function measureContrastOf(edge: TableEdge, looks: readonly PaintLook[], cloth: Cloth): number {
+  return worstContrast(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, (linear) => linear, cloth);
 }
 
 function seenBy(vision: "protan" | "deutan" | "tritan", one: PaintLook, other: PaintLook, cloth: Cloth): VisionFigures {
@@ -117,6 +137,7 @@ export function describeColours(table: EdgeTable, looks: readonly PaintLook[], c
       share: paint.share,
       touchesBorder: paint.touchesBorder,
       reflectance: measureReflectance(linearOf(look.hex), cloth),
+      vanishes: paint.vanishes,
       uneven: look.uneven,
     };
   });
@@ -130,8 +151,14 @@ export interface Frame {
   readonly warnings: readonly string[];
 }
 
-/** Puts a measure together from colours and measured edges. */
-export function summarise(frame: Frame, colours: readonly MeasuredColour[], edges: readonly MeasuredEdge[]): Measure {
+/** Puts a measure together from colours and measured edges. `readsTo` as {@link measureReadsTo} gives it. */
+export function summarise(
+  frame: Frame,
+  colours: readonly MeasuredColour[],
+  edges: readonly MeasuredEdge[],
+  focus: TableFocus,
+  readsTo: number | null,
+): Measure {
   const weakest = findWeakest(edges);
   return {
     file: frame.file,
@@ -142,11 +169,14 @@ export function summarise(frame: Frame, colours: readonly MeasuredColour[], edge
     clearEdgeShare: measureClearShare(edges),
     clarity: measureClarity(edges),
     weakestEdge: weakest === undefined ? null : { a: weakest.a, b: weakest.b, contrast: weakest.contrast },
+    focus: { source: focus.source, share: focus.share, clarity: measureFocusClarity(edges), readsTo },
     warnings: frame.warnings,
   };
 }
 
 /** Measures a drawing: `looks[i]` belongs to `table.paints[i]`. */
 export function measureLooks(frame: Frame, table: EdgeTable, looks: readonly PaintLook[], cloth: Cloth): Measure {
-  return summarise(frame, describeColours(table, looks, cloth), table.edges.map((edge) => measureEdge(table, edge, looks, cloth)));
+  const edges = table.edges.map((edge) => measureEdge(table, edge, looks, cloth));
+  const readsTo = measureReadsTo(table.focus, (edge) => measureContrastOf(edge, looks, cloth));
+  return summarise(frame, describeColours(table, looks, cloth), edges, table.focus, readsTo);
 }

@@ -13,6 +13,8 @@ export interface MeasuredColour {
   readonly share: number;
   readonly touchesBorder: boolean;
   readonly reflectance: number;
+  /** Whether nothing of it is left from the viewing distance. */
+  readonly vanishes: boolean;
   /** Lightest and darkest hex of a paint that is not one flat colour, or null. */
   readonly uneven: { readonly lightest: Hex; readonly darkest: Hex } | null;
 }
@@ -30,6 +32,8 @@ export interface MeasuredEdge {
   readonly b: string;
   readonly names: readonly [string, string];
   readonly length: number;
+  /** The part of `length` with the focus on at least one side. */
+  readonly focusLength: number;
   readonly contrast: number;
   readonly grade: Grade;
   readonly contrastRatio: number;
@@ -45,6 +49,17 @@ export interface MeasuredEdge {
   };
 }
 
+/**
+ * What has to be seen, the charges. `share` of the flag's area; `clarity` of the focus edges alone, percent or null;
+ * `readsTo` is a distance step in flag heights (320 stands for 320 or more), null where it fails at the first.
+ */
+export interface MeasuredFocus {
+  readonly source: "found" | "named" | "none";
+  readonly share: number;
+  readonly clarity: number | null;
+  readonly readsTo: number | null;
+}
+
 /** A drawing with its numbers. `distance` is the viewing distance in flag heights; 0 is the full drawing. */
 export interface Measure {
   readonly file: string;
@@ -55,5 +70,6 @@ export interface Measure {
   readonly clearEdgeShare: number | null;
   readonly clarity: number | null;
   readonly weakestEdge: { readonly a: string; readonly b: string; readonly contrast: number } | null;
+  readonly focus: MeasuredFocus;
   readonly warnings: readonly string[];
 }

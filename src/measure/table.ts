@@ -1,25 +1,54 @@
 // Floor 4, step 1. The edge table: which paints there are, how much they cover and how long they meet. Geometry only,
 // so one table serves the original, the redesign, every option and every kind of vision.
 
-/** A paint as the table knows it. `share` is a fraction of the flag's area. */
+/** A paint as the table knows it. `share` is a fraction of the flag's area in the full drawing. */
 export interface TablePaint {
   readonly id: string;
   readonly share: number;
   readonly touchesBorder: boolean;
+  /** Whether nothing of it is left in the distance view, as a paint of its own or joined to one that is. */
+  readonly vanishes: boolean;
+  /** Paints of one group are one paint in the original: near-equal shades, and a paint with its selected part. */
+  readonly group: number;
 }
 
-/** Two paints that meet, as indexes into `paints`, the larger paint first. Length in flag heights. */
+/** Two paints that meet, as indexes into `paints`, the larger paint first. Lengths in flag heights. */
 export interface TableEdge {
   readonly a: number;
   readonly b: number;
   readonly length: number;
+  /** The part of `length` with the focus on at least one side. */
+  readonly focusLength: number;
+}
+
+/** The focus from one distance: how much of its area is left (0 to 1, of what `remaining` starts from) and its edges. */
+export interface FocusStep {
+  readonly distance: number;
+  readonly remaining: number;
+  readonly edges: readonly TableEdge[];
+}
+
+/** What has to be seen. `share` is a fraction of the flag's area; steps stop where less than half is left. */
+export interface TableFocus {
+  readonly source: "found" | "named" | "none";
+  readonly share: number;
+  readonly steps: readonly FocusStep[];
 }
 
 export interface EdgeTable {
   readonly paints: readonly TablePaint[];
   readonly edges: readonly TableEdge[];
+  readonly focus: TableFocus;
   /** `order[i]` is the index, in the order the caller gave, of `paints[i]`. */
   readonly order: readonly number[];
+}
+
+/** A traced line between two paints, named by index. Length in pixels; `focusShare` 0 to 1. */
+export interface SeenLine {
+  readonly a: number;
+  readonly b: number;
+  readonly length: number;
+  readonly focusShare: number;
 }
 
 /** What the raster saw. Arrays run over the paints in the caller's order; lines name paints by index. */
@@ -28,7 +57,15 @@ export interface SeenGeometry {
   readonly flagPixels: number;
   readonly pixels: readonly number[];
   readonly touchesBorder: readonly boolean[];
-  readonly lines: readonly { readonly a: number; readonly b: number; readonly length: number }[];
+  /** Whether a paint shows in the distance view, and the index of the paint it is one with in the original. */
+  readonly remains: readonly boolean[];
+  readonly group: readonly number[];
+  readonly lines: readonly SeenLine[];
+  readonly focus: {
+    readonly source: TableFocus["source"];
+    readonly pixels: number;
+    readonly steps: readonly { readonly distance: number; readonly remaining: number; readonly heightPixels: number; readonly lines: readonly SeenLine[] }[];
+  };
   /** `part[i]` is the index of the paint that paint i is the selected part of, if any. */
   readonly part: readonly (number | undefined)[];
 }
@@ -45,13 +82,21 @@ export function tabulate(seen: SeenGeometry): EdgeTable {
   const paints: TablePaint[] = [];
   const add = (index: number, id: string): void => {
     order.push(index);
-    paints.push({ id, share: (seen.pixels[index] ?? 0) / Math.max(1, seen.flagPixels), touchesBorder: seen.touchesBorder[index] ?? false });
+    paints.push({
+      id,
+      share: (seen.pixels[index] ?? 0) / Math.max(1, seen.flagPixels),
+      touchesBorder: seen.touchesBorder[index] ?? false,
+      vanishes: seen.remains[index] === false,
+      group: seen.group[index] ?? index,
+    });
   };
   for (const [rank, { members }] of wholes.entries()) {
     const id = `p${rank + 1}`;
     for (const index of members) add(index, members.length > 1 && seen.part[index] !== undefined ? `${id}s` : id);
   }
-  return { paints, order, edges: addLines(seen, order) };
+  const steps = seen.focus.steps.map(({ distance, remaining, heightPixels, lines }) => ({ distance, remaining, edges: addLines(lines, heightPixels, order) }));
+  const focus = { source: seen.focus.source, share: seen.focus.pixels / Math.max(1, seen.flagPixels), steps };
+  return { paints, order, edges: addLines(seen.lines, seen.heightPixels, order), focus };
 }
 
 function findWholes(seen: SeenGeometry): readonly { readonly members: readonly number[]; readonly area: number }[] {
@@ -70,18 +115,19 @@ function findWholes(seen: SeenGeometry): readonly { readonly members: readonly n
     .sort((x, y) => y.area - x.area || x.whole - y.whole);
 }
 
-function addLines(seen: SeenGeometry, order: readonly number[]): readonly TableEdge[] {
+function addLines(lines: readonly SeenLine[], heightPixels: number, order: readonly number[]): readonly TableEdge[] {
   const rankOf = new Map(order.map((index, rank) => [index, rank]));
-  const lengths = new Map<string, { a: number; b: number; length: number }>();
-  for (const line of seen.lines) {
+  const sums = new Map<string, { a: number; b: number; length: number; focusLength: number }>();
+  for (const line of lines) {
     const one = rankOf.get(line.a);
     const other = rankOf.get(line.b);
     if (one === undefined || other === undefined) continue;
     const a = Math.min(one, other);
     const b = Math.max(one, other);
-    const sum = lengths.get(`${a} ${b}`) ?? { a, b, length: 0 };
-    sum.length += line.length / seen.heightPixels;
-    lengths.set(`${a} ${b}`, sum);
+    const sum = sums.get(`${a} ${b}`) ?? { a, b, length: 0, focusLength: 0 };
+    sum.length += line.length / heightPixels;
+    sum.focusLength += (line.length * line.focusShare) / heightPixels;
+    sums.set(`${a} ${b}`, sum);
   }
-  return [...lengths.values()].sort((x, y) => y.length - x.length || x.a - y.a || x.b - y.b);
+  return [...sums.values()].sort((x, y) => y.length - x.length || x.a - y.a || x.b - y.b);
 }

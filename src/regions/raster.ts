@@ -10,11 +10,14 @@ export interface Raster {
   readonly rgba: Uint8Array;
 }
 
-/** Height of the measuring picture, and the most that its longer side may have, in pixels. */
-export const measuringHeight = 600;
-export const measuringLongSide = 1200;
+/**
+ * Height of the measuring picture, and the most that its longer side may have, in pixels. Without anti-aliasing every
+ * line falls on a whole pixel, and 720 has most of the divisors that flag laws use (8, 9, 10, 12, 16, 18).
+ */
+export const measuringHeight = 720;
+export const measuringLongSide = 1440;
 
-const pixelLimit = 4e6;
+const pixelLimit = 8e6;
 
 /** Returns the size in pixels at which a drawing of `width` × `height` user units is measured. */
 export function measuringSize(width: number, height: number, targetHeight = measuringHeight): { readonly width: number; readonly height: number } {

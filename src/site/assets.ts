@@ -11,15 +11,17 @@ export interface FontFile {
   readonly preload: boolean;
 }
 
-/** The fonts the style sheet names. The `latin-ext` ones are fetched only by pages that need their letters. */
+/** The fonts the style sheet names. All but the preloaded ones are fetched only by pages that need
+ * their letters. */
 export const fontFiles: readonly FontFile[] = [
   { family: "source-serif-4", file: "source-serif-4-latin-400-normal.woff2", preload: true },
   { family: "source-sans-3", file: "source-sans-3-latin-400-normal.woff2", preload: true },
   { family: "source-serif-4", file: "source-serif-4-latin-400-italic.woff2", preload: false },
   { family: "source-serif-4", file: "source-serif-4-latin-600-normal.woff2", preload: false },
-  { family: "source-sans-3", file: "source-sans-3-latin-600-normal.woff2", preload: false },
   { family: "source-serif-4", file: "source-serif-4-latin-ext-400-normal.woff2", preload: false },
   { family: "source-sans-3", file: "source-sans-3-latin-ext-400-normal.woff2", preload: false },
+  { family: "source-serif-4", file: "source-serif-4-greek-400-normal.woff2", preload: false },
+  { family: "source-sans-3", file: "source-sans-3-greek-400-normal.woff2", preload: false },
 ];
 
 /** Order matters: later sheets build on earlier ones. */
@@ -40,8 +42,11 @@ export async function writeAssets(templatesDir: string, outDir: string): Promise
 async function joinStyles(stylesDir: string): Promise<string> {
   const found = (await readdir(stylesDir)).map((file) => path.basename(file, ".css")).sort();
   const unlisted = found.filter((name) => !styleOrder.includes(name));
-  if (unlisted.length > 0) throw new Error(`style sheets without a place in the order: ${unlisted.join(", ")}`);
-  const sheets = await Promise.all(styleOrder.map((name) => readFile(path.join(stylesDir, `${name}.css`), "utf8")));
+  if (unlisted.length > 0)
+    throw new Error(`style sheets without a place in the order: ${unlisted.join(", ")}`);
+  const sheets = await Promise.all(
+    styleOrder.map((name) => readFile(path.join(stylesDir, `${name}.css`), "utf8")),
+  );
   return sheets.join("\n");
 }
 

@@ -59,7 +59,9 @@ export async function listFiles(folder: string): Promise<readonly string[]> {
 function checkApart(target: string, kept: string): void {
   const isInside = (inner: string, outer: string) => `${inner}${path.sep}`.startsWith(`${outer}${path.sep}`);
   if (isInside(kept, target) || isInside(target, kept)) {
-    throw new OutputError(`The site cannot be written to ${target}: it would mix with ${kept}. Name another folder.`);
+    throw new OutputError(
+      `The site cannot be written to ${target}: it would mix with ${kept}. Name another folder.`,
+    );
   }
 }
 

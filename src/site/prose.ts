@@ -61,16 +61,21 @@ function createMarkdown(): MarkdownIt {
   // The types leave out `maxNesting`, which caps how deep quotes and lists may go.
   const options = { html: false, linkify: false, maxNesting: 50 };
   const md = new MarkdownIt("commonmark", options);
-  md.block.ruler.before("paragraph", "figure", (state, startLine, _endLine, silent) => {
-    const text = state.getLines(startLine, startLine + 1, 0, false).trim();
-    if (state.level !== 0 || !text.startsWith("::figure")) return false;
-    if (silent) return true;
-    const token = state.push("figure", "", 0);
-    token.content = text;
-    token.map = [startLine, startLine + 1];
-    state.line = startLine + 1;
-    return true;
-  }, { alt: ["paragraph"] });
+  md.block.ruler.before(
+    "paragraph",
+    "figure",
+    (state, startLine, _endLine, silent) => {
+      const text = state.getLines(startLine, startLine + 1, 0, false).trim();
+      if (state.level !== 0 || !text.startsWith("::figure")) return false;
+      if (silent) return true;
+      const token = state.push("figure", "", 0);
+      token.content = text;
+      token.map = [startLine, startLine + 1];
+      state.line = startLine + 1;
+      return true;
+    },
+    { alt: ["paragraph"] },
+  );
   md.renderer.rules.image = (tokens, index) => md.utils.escapeHtml(tokens[index]?.content ?? "");
   md.renderer.rules.link_open = (tokens, index, options, _env, self) => {
     const token = tokens[index];
@@ -100,9 +105,15 @@ function findImages(tokens: readonly Token[], study: Study): Problem[] {
   return tokens.flatMap((token) =>
     (token.children ?? []).some((child) => child.type === "image")
       ? [
-          report(token, study, "study/image", "An image stands in the prose; studies show no pictures but the flags.", {
-            hint: "Leave it out. Its text is shown in its place.",
-          }),
+          report(
+            token,
+            study,
+            "study/image",
+            "An image stands in the prose; studies show no pictures but the flags.",
+            {
+              hint: "Leave it out. Its text is shown in its place.",
+            },
+          ),
         ]
       : [],
   );

@@ -5,17 +5,17 @@ import { compareNames } from "./slug.ts";
 import type { Study } from "./study.ts";
 
 /**
- * Returns the problem of a study whose drawing `file` is not there. `names` are the files that are; the nearest drawing
+ * Returns the problem of a study whose drawing is not there. `names` are the files that are; the nearest drawing
  * among them is proposed.
  */
-export function drawingMissing(study: Study, file: string, names: readonly string[]): Problem {
+export function drawingMissing(study: Study, names: readonly string[]): Problem {
   const parts = study.original.split("/");
   const folder = parts.length > 1 ? "in the folder flags" : "in the study's folder";
   const drawings = names.filter((name) => name.endsWith(".svg")).sort(compareNames);
   const only = drawings.length === 1 ? drawings[0] : undefined;
   const near = findNearest(parts.at(-1) ?? "", drawings) ?? only;
   const lines = near === undefined ? [] : [`Type: original: ${[...parts.slice(0, -1), near].join("/")}`];
-  if (drawings.length === 0) lines.push(`Put the drawing there: ${file}`);
+  if (drawings.length === 0) lines.push(`Put the drawing there: ${study.originalFile}`);
   else if (only === undefined) lines.push(`The drawings there are: ${listNames(drawings)}`);
   return {
     rule: "study/drawing-missing",

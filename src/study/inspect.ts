@@ -1,25 +1,27 @@
-// Floor 5, the measuring half of the sequence: a drawing → its paints, label map and edge table, with what they look like.
-import type { Hex } from "../colour/colour.ts";
+// Floor 5, the measuring half of the sequence: a drawing → its paints, label map and edge table, with what they look
+// like from the viewing distance.
 import { measureDifference } from "../colour/difference.ts";
-import { nameColours } from "../colour/name.ts";
-import { hexOf } from "../colour/parse.ts";
+import { linearOf } from "../colour/parse.ts";
 import type { PaintLook } from "../measure/figures.ts";
 import { findProportions } from "../measure/proportions.ts";
 import { type EdgeTable, tabulate } from "../measure/table.ts";
-import { measureAreas } from "../regions/area.ts";
-import { type LabelMap, readLabels } from "../regions/label.ts";
-import { measureSeen, type SeenPaint } from "../regions/mean.ts";
-import { measuringSize, type Raster, renderSvg } from "../regions/raster.ts";
+import { type Areas, measureAreas } from "../regions/area.ts";
+import type { LabelMap } from "../regions/label.ts";
+import { measuringSize } from "../regions/raster.ts";
 import { traceLines } from "../regions/trace.ts";
+import { findNearLimit } from "../regions/limit.ts";
+import { joinLabels, measureThinnest, viewFrom } from "../regions/view.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
-import { codeOf, writeLabels } from "../svg/label.ts";
 import { findPaints, type Paint, type Selection } from "../svg/paint.ts";
-import type { Drawing } from "../svg/tree.ts";
-import { writeSized } from "../svg/write.ts";
+import { findFocus, type SeenFocus } from "./focus.ts";
+import { lookAt } from "./look.ts";
+import { renderMap, toSeenLines } from "./map.ts";
+import type { Viewing } from "./viewing.ts";
 
 /** Everything that is known of a drawing before any change of colour. `paints[i]` belongs to `table.paints[i]`. */
 export interface Inspection {
   readonly map: LabelMap;
+  readonly view: LabelMap;
   readonly table: EdgeTable;
   readonly paints: readonly Paint[];
   readonly looks: readonly PaintLook[];
@@ -27,38 +29,96 @@ export interface Inspection {
   readonly warnings: readonly string[];
 }
 
-/** ΔE00 between the ends of a paint from which it is flagged uneven (our own judgement). */
-const unevenFrom = 5;
+/** ΔE00 under which a paint is joined to a larger one before the view is made (our own judgement). */
+const nearEqual = 5;
 
-/** Measures a resolved drawing in full (distance 0). With `selection` the selected part of a paint stands for itself. */
-export async function inspectDrawing(resolved: ResolvedDrawing, selection?: Selection): Promise<Inspection> {
+/** Measures a resolved drawing. The parts of a paint that a limited change selects stand for themselves. */
+export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing): Promise<Inspection> {
   const { viewBox } = resolved.drawing;
   const size = measuringSize(viewBox.width, viewBox.height);
+  const selection = selectionOf(viewing);
   const shapes = findPaints(resolved, selection);
-  const picture = await renderSvg(writeLabels(shapes, size.width, size.height));
-  const map = readLabels(
-    picture,
-    shapes.paints.map((_, index) => codeOf(index)),
-  );
+  const map = await renderMap(shapes, size);
   const areas = measureAreas(map, shapes.paints.length);
-  const table = tabulate({
-    heightPixels: map.height,
+  const looks = await lookAt(resolved.drawing, map, shapes.paints);
+  const groups = joinNearEqual(shapes.paints, areas, looks);
+  const base = joinLabels(map, labelsOf(splitGroups(shapes.paints, groups, viewing)));
+  const whole = joinLabels(map, labelsOf(groups));
+  const thinnest = measureThinnest(viewing.distance) * map.height;
+  const view = viewFrom(base, thinnest, whole);
+  const focus = await findFocus({ resolved, shapes, size, map, base, whole, view, viewing, flagPixels: areas.flagPixels, groups });
+  const table = makeTable(shapes.paints, areas, view, focus, groups);
+  const paints = table.order.map((index) => shapes.paints[index] as Paint);
+  const warnings = listWarnings(map, shapes.faint.length, findNearLimit(base, thinnest, whole).map((label) => looks[label - 1]?.name ?? ""));
+  return {
+    map,
+    view,
+    table,
+    paints,
+    looks: table.order.map((index) => looks[index] as PaintLook),
+    proportions: findProportions(viewBox.width, viewBox.height),
+    warnings,
+  };
+}
+
+function selectionOf({ change }: Viewing): Selection | undefined {
+  return change?.only === undefined ? undefined : { instances: change.only, replace: change.replace };
+}
+
+/**
+ * Returns, for each paint, the index of the paint it is one with: itself, its whole (for a selected part), or the
+ * nearest larger paint under ΔE00 5 that is not joined to another itself.
+ */
+function joinNearEqual(paints: readonly Paint[], areas: Areas, looks: readonly PaintLook[]): readonly number[] {
+  const areaOf = (index: number): number => areas.pixels[index + 1] ?? 0;
+  const bySize = paints.map((_, index) => index).sort((a, b) => areaOf(b) - areaOf(a) || a - b);
+  const groups = paints.map((_, index) => index);
+  const heads: number[] = [];
+  for (const index of bySize) {
+    const linear = linearOf(looks[index]?.hex ?? "#000000");
+    const near = heads
+      .map((head) => ({ head, away: measureDifference(linear, linearOf(looks[head]?.hex ?? "#000000")) }))
+      .filter(({ away }) => away < nearEqual)
+      .sort((a, b) => a.away - b.away)[0];
+    if (near === undefined || areaOf(index) === 0) heads.push(index);
+    else groups[index] = near.head;
+  }
+  return groups;
+}
+
+/** The same, but paints that the change treats differently stay apart. */
+function splitGroups(paints: readonly Paint[], groups: readonly number[], { change }: Viewing): readonly number[] {
+  if (change === undefined) return groups;
+  const isChanged = (paint: Paint | undefined): boolean => paint?.declared === change.replace && (change.only === undefined || paint.selected);
+  const headOf = new Map<string, number>();
+  return paints.map((paint, index) => {
+    const group = groups[index] ?? index;
+    if (isChanged(paint) === isChanged(paints[group])) return group;
+    const key = `${group} ${isChanged(paint)}`;
+    const head = headOf.get(key) ?? index;
+    headOf.set(key, head);
+    return head;
+  });
+}
+
+/** Paint indexes → labels, with 0 for transparent. */
+function labelsOf(groups: readonly number[]): readonly number[] {
+  return [0, ...groups.map((group) => group + 1)];
+}
+
+function makeTable(paints: readonly Paint[], areas: Areas, view: LabelMap, focus: SeenFocus, groups: readonly number[]): EdgeTable {
+  const left = new Set(view.labels);
+  return tabulate({
+    heightPixels: view.height,
     flagPixels: areas.flagPixels,
     pixels: areas.pixels.slice(1),
     touchesBorder: areas.touchesBorder.slice(1),
-    lines: traceLines(map).map((line) => ({ a: line.a - 1, b: line.b - 1, length: line.length })),
-    part: shapes.paints.map((paint) => (paint.selected ? findWhole(shapes.paints, paint) : undefined)),
+    remains: paints.map((_, index) => left.has(index + 1) || left.has((groups[index] ?? index) + 1)),
+    group: groups,
+    lines: toSeenLines(traceLines(view, focus.mask)),
+    focus: { source: focus.source, pixels: focus.pixels, steps: focus.steps },
+    part: paints.map((paint) => (paint.selected ? findWhole(paints, paint) : undefined)),
   });
-  const paints = table.order.map((index) => shapes.paints[index] as Paint);
-  const looks = await lookAt(resolved.drawing, map, table, paints);
-  return {
-    map,
-    table,
-    paints,
-    looks,
-    proportions: findProportions(viewBox.width, viewBox.height),
-    warnings: listWarnings(map, shapes.faint.length),
-  };
 }
 
 function findWhole(paints: readonly Paint[], part: Paint): number | undefined {
@@ -66,66 +126,16 @@ function findWhole(paints: readonly Paint[], part: Paint): number | undefined {
   return at < 0 ? undefined : at;
 }
 
-/**
- * Returns what each paint of `table` looks like in `drawing`, whose geometry is that of `map`. Flat paints look as they
- * are declared; the others are looked at in a second rendering.
- */
-export async function lookAt(
-  drawing: Drawing,
-  map: LabelMap,
-  table: EdgeTable,
-  paints: readonly Paint[],
-  declared?: readonly (Hex | null)[],
-): Promise<readonly PaintLook[]> {
-  const needsPicture = paints.some((paint) => !paint.flat);
-  const picture = needsPicture ? await renderSvg(writeSized(drawing, map.width, map.height)) : undefined;
-  const seen = paints.map((paint, index) => {
-    const hex = declared === undefined ? paint.declared : (declared[index] ?? null);
-    return paint.flat && hex !== null
-      ? { hex, uneven: null }
-      : look(picture, map, (table.order[index] ?? 0) + 1, hex);
-  });
-  return nameLooks(seen, table);
-}
-
-function look(
-  picture: Raster | undefined,
-  map: LabelMap,
-  label: number,
-  declared: Hex | null,
-): Omit<PaintLook, "name"> {
-  const seen: SeenPaint | null = picture === undefined ? null : measureSeen(picture, map, label);
-  if (seen === null) return { hex: declared ?? "#000000", uneven: null };
-  const isUneven = measureDifference(seen.lightest, seen.darkest) > unevenFrom;
-  return {
-    hex: hexOf(seen.mean),
-    uneven: isUneven ? { lightest: hexOf(seen.lightest), darkest: hexOf(seen.darkest) } : null,
-  };
-}
-
-/** Names are unique in a flag; the selected part of a paint is called after its paint. */
-function nameLooks(seen: readonly Omit<PaintLook, "name">[], table: EdgeTable): readonly PaintLook[] {
-  const hexes = [...new Set(seen.map((paint) => paint.hex))];
-  const names = new Map(nameColours(hexes).map((name, index) => [hexes[index], name]));
-  return seen.map((paint, index) => {
-    const name = names.get(paint.hex) ?? paint.hex;
-    const id = table.paints[index]?.id ?? "";
-    const hasTwin =
-      id.endsWith("s") &&
-      seen.some((other, at) => other.hex === paint.hex && table.paints[at]?.id === id.slice(0, -1));
-    return { ...paint, name: hasTwin ? `${name}, selected part` : name };
-  });
-}
-
-function listWarnings(map: LabelMap, faintShapes: number): readonly string[] {
+function listWarnings(map: LabelMap, faintShapes: number, nearLimit: readonly string[]): readonly string[] {
   const warnings: string[] = [];
-  if (faintShapes > 0)
+  if (faintShapes > 0) {
     warnings.push(
-      `${faintShapes === 1 ? "One shape shows" : `${faintShapes} shapes show`} at less than half and ${faintShapes === 1 ? "is" : "are"} left out of the measurement.`,
+      faintShapes === 1
+        ? "One shape shows at less than half and is left out of the measurement."
+        : `${faintShapes} shapes show at less than half and are left out of the measurement.`,
     );
-  if (map.exactShare < 0.98)
-    warnings.push(
-      `Only ${Math.floor(map.exactShare * 100)} % of the drawing could be told apart exactly; its figures are less certain.`,
-    );
+  }
+  if (map.exactShare < 0.98) warnings.push(`Only ${Math.floor(map.exactShare * 100)} % of the drawing could be told apart exactly; its figures are less certain.`);
+  if (nearLimit.length > 0) warnings.push(`Near the limit of sight: parts in ${nearLimit.join(", ")}.`);
   return warnings;
 }

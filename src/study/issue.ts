@@ -11,40 +11,30 @@ export function describeIssues(
   data: YamlData,
   guide: KeyGuide,
 ): Finding[] {
-  const findings = issues.flatMap((issue): Finding[] => {
-    const path = issue.path.map(String).join(".");
-    const value = findValue(data.value, issue.path);
-    if (issue.code === "unrecognized_keys")
-      return issue.keys.map((key) => unknownKey(path, key, data, guide));
-    if (value === undefined) return [missingKey(path, guide)];
-    if (value === null) return [noValue(path, guide)];
-    switch (issue.code) {
-      case "invalid_type":
-        return [wrongType(path, issue.expected, value, data, guide)];
-      case "too_small":
-        return [
-          issue.origin === "number"
-            ? outside(path, `at least ${issue.minimum}`, value)
-            : noValue(path, guide),
-        ];
-      case "too_big":
-        if (issue.origin === "number") return [outside(path, `at most ${issue.maximum}`, value)];
-        return [tooLong(path, Number(issue.maximum), value)];
-      case "invalid_value":
-        return [unknownWord(path, issue.values.map(String), value, guide)];
-      default:
-        return [
-          {
-            rule: "study/wrong-value",
-            path,
-            on: "value",
-            reason: `${labelOf(path)} cannot be used: ${issue.message}.`,
-          },
-        ];
-    }
-  });
+  const findings = issues.flatMap((issue) => describeIssue(issue, data, guide));
   const meant = new Set(findings.map((finding) => finding.meant));
   return findings.filter(({ rule, path }) => rule !== "study/missing-key" || !meant.has(path));
+}
+
+function describeIssue(issue: z.core.$ZodIssue, data: YamlData, guide: KeyGuide): Finding[] {
+  const path = issue.path.map(String).join(".");
+  const value = findValue(data.value, issue.path);
+  if (issue.code === "unrecognized_keys") return issue.keys.map((key) => unknownKey(path, key, data, guide));
+  if (value === undefined) return [missingKey(path, guide)];
+  if (value === null || value === "") return [noValue(path, guide)];
+  switch (issue.code) {
+    case "invalid_type":
+      return [wrongType(path, issue.expected, value, data, guide)];
+    case "too_small":
+      return [outside(path, `at least ${issue.minimum}`, value, guide)];
+    case "too_big":
+      if (issue.origin === "number") return [outside(path, `at most ${issue.maximum}`, value, guide)];
+      return [tooLong(path, Number(issue.maximum), value)];
+    case "invalid_value":
+      return [unknownWord(path, issue.values.map(String), value, guide)];
+    default:
+      throw new RangeError(`the schema found ${issue.code} at ${path}, which no message covers`);
+  }
 }
 
 function unknownKey(parent: string, key: string, data: YamlData, guide: KeyGuide): Finding {
@@ -61,12 +51,12 @@ function unknownKey(parent: string, key: string, data: YamlData, guide: KeyGuide
         ? `“${near}” is there already; keep one of the two.`
         : `Type “${near}”.`
       : (home ?? `The keys here are: ${known.join(", ")}.`);
-  const owner = parent === "" ? guide.whole : labelOf(parent);
+  const owner = parent === "" ? guide.whole : capital(labelOf(parent));
   return {
     rule: "study/unknown-key",
     path,
     on: "key",
-    reason: `${capital(owner)} has no key ${quoteText(key)}.`,
+    reason: `${owner} has no key ${quoteText(key)}.`,
     hint,
     ...(near === undefined ? {} : { meant: parent === "" ? near : `${parent}.${near}` }),
   };
@@ -92,13 +82,13 @@ function keysUnder(guide: KeyGuide, parent: string): string[] {
 }
 
 function missingKey(path: string, guide: KeyGuide): Finding {
-  const parent = path.includes(".") ? labelOf(path.slice(0, path.lastIndexOf("."))) : guide.whole;
+  const parent = path.includes(".") ? capital(labelOf(path.slice(0, path.lastIndexOf(".")))) : guide.whole;
   const example = exampleOf(guide, path);
   return {
     rule: "study/missing-key",
     path,
     on: "parent",
-    reason: `${capital(parent)} needs ${labelOf(path)}, and it is not there.`,
+    reason: `${parent} needs ${labelOf(path)}, and it is not there.`,
     ...(example === undefined ? {} : { hint: `Add a line, for example: ${example}` }),
   };
 }
@@ -147,6 +137,8 @@ function nameValue(value: unknown, typed: string | undefined): string {
   if (Array.isArray(value)) return "a list";
   if (typeof value === "object") return "a group of keys";
   if (typeof value === "string") return `the text ${quoteText(value)}`;
+  if (typeof value === "number" && !Number.isFinite(value))
+    return `${quoteText(typed ?? "")}, which YAML reads as a number without end`;
   const kind = typeof value === "number" ? "a number" : "true or false";
   return `${quoteText(typed ?? String(value))}, which YAML reads as ${kind}`;
 }
@@ -157,9 +149,11 @@ function nameExpected(expected: string): string {
   return expected === "string" ? "text" : `a ${expected}`;
 }
 
-function outside(path: string, bound: string, value: unknown): Finding {
+function outside(path: string, bound: string, value: unknown, guide: KeyGuide): Finding {
+  const example = exampleOf(guide, path);
   const reason = `${capital(labelOf(path))} is ${String(value)}; it must be ${bound}.`;
-  return { rule: "study/out-of-range", path, on: "value", reason };
+  const hint = example === undefined ? {} : { hint: `Type, for example: ${example}` };
+  return { rule: "study/out-of-range", path, on: "value", reason, ...hint };
 }
 
 function tooLong(path: string, maximum: number, value: unknown): Finding {

@@ -7,7 +7,7 @@ import { contentMissing, drawingMissing, studiesMissing, studyMissing } from "./
 import { describeDrawingFailure, describeFailure, drawingBytes, type FileFailure } from "./file.ts";
 import { defaultGallery, missingGallery, parseGallery } from "./gallery.ts";
 import { checkStudyFiles, checkStudyFolders, type Entry, linkProblem } from "./listing.ts";
-import { parseStudy } from "./parse.ts";
+import { parseStudy, type StudyOrigin } from "./parse.ts";
 import { textFileBytes, tooLarge } from "./source.ts";
 import type { Gallery, Study } from "./study.ts";
 
@@ -103,34 +103,25 @@ async function loadStudy(
     return fail([...listing, studyMissing(file)]);
   }
   const flagsFolder = join(root, "flags");
-  const parsed = parseStudy({ slug, file, studyFolder, flagsFolder }, read.bytes, palette);
+  const origin = { slug, file, studyFolder, flagsFolder, shownFlagsFolder: `${shown}/flags` };
+  const parsed = parseStudy(origin, read.bytes, palette);
   const problems = [...listing, ...parsed.problems];
   if (!parsed.value) return fail(problems);
-  problems.push(...(await checkDrawing(parsed.value, `${shown}/flags`, flagsFolder, folder, studyFolder)));
+  problems.push(...(await checkDrawing(parsed.value, origin)));
   return { value: hasError(problems) ? undefined : parsed.value, problems };
 }
 
 /** Returns the problem of a study's drawing, shown at the `original:` line or at the file itself. */
-async function checkDrawing(
-  study: Study,
-  shownFlags: string,
-  flags: string,
-  shown: string,
-  own: string,
-): Promise<Problem[]> {
+async function checkDrawing(study: Study, origin: StudyOrigin): Promise<Problem[]> {
   const inFlags = study.original.startsWith("/flags/");
-  if (inFlags && (await kindOf(flags)) === "link") return [linkProblem(shownFlags)];
+  if (inFlags && (await kindOf(origin.flagsFolder)) === "link") return [linkProblem(origin.shownFlagsFolder)];
   const read = await readRegular(study.originalPath, drawingBytes, false);
   if ("bytes" in read) return [];
-  const name = study.original.split("/").at(-1) ?? "";
-  const file = `${inFlags ? shownFlags : shown}/${name}`;
-  if (read.kind !== "missing") return [describeDrawingFailure(file, read, study.originalPath)];
-
-  const entries = (await readFolder(inFlags ? flags : own)) ?? [];
+  if (read.kind !== "missing") return [describeDrawingFailure(study.originalFile, read, study.originalPath)];
+  const entries = (await readFolder(inFlags ? origin.flagsFolder : origin.studyFolder)) ?? [];
   return [
     drawingMissing(
       study,
-      file,
       entries.map((entry) => entry.name),
     ),
   ];

@@ -15,8 +15,9 @@ import { parseYaml, type YamlData } from "./yaml.ts";
 /** Where a study.md comes from. Folders are absolute paths. */
 export interface StudyOrigin {
   readonly slug: string;
-  /** Path of study.md as shown in messages. */
+  /** Paths as shown in messages, with `/`. */
   readonly file: string;
+  readonly shownFlagsFolder: string;
   readonly studyFolder: string;
   readonly flagsFolder: string;
 }
@@ -49,11 +50,13 @@ export function parseStudy(
   const { original, focus, ...fields } = checked.value;
   const reference = parseOriginal(original);
   if ("reason" in reference) return { value: undefined, problems: all };
-  const folder = reference.folder === "flags" ? origin.flagsFolder : origin.studyFolder;
+  const inFlags = reference.folder === "flags";
+  const shownFolder = inFlags ? origin.shownFlagsFolder : origin.file.replace(/\/?study\.md$/, "");
   const study: Study = {
     slug: origin.slug,
     file: origin.file,
-    originalPath: join(folder, reference.name),
+    originalFile: `${shownFolder}/${reference.name}`,
+    originalPath: join(inFlags ? origin.flagsFolder : origin.studyFolder, reference.name),
     original,
     ...fields,
     ...(focus === undefined ? {} : { focus: focusOf(focus) }),

@@ -86,19 +86,14 @@ function notUtf8(file: string, bytes: Uint8Array): Problem {
   };
 }
 
-/** Returns the index of the first byte that does not belong to a whole UTF-8 character. */
+/** Returns the index of the first byte that does not begin a whole UTF-8 character. Source: RFC 3629, section 3. */
 function findWrongByte(bytes: Uint8Array): number {
-  const decoder = new TextDecoder("utf-8", { fatal: true });
   let index = 0;
-  let start = 0;
-  for (; index < bytes.length; index += 1) {
-    const byte = bytes[index] ?? 0;
-    if (byte < 0x80 || byte >= 0xc0) start = index;
-    try {
-      decoder.decode(bytes.subarray(index, index + 1), { stream: true });
-    } catch {
-      return byte < 0x80 ? Math.max(0, index - 1) : start === index ? index : start;
-    }
+  while (index < bytes.length) {
+    const lead = bytes[index] ?? 0;
+    const length = lead < 0x80 ? 1 : lead < 0xc2 ? 0 : lead < 0xe0 ? 2 : lead < 0xf0 ? 3 : 4;
+    if (length === 0 || decode(bytes.subarray(index, index + length)) === undefined) break;
+    index += length;
   }
-  return start;
+  return index;
 }

@@ -29,6 +29,8 @@ export interface Study {
   /** Path of study.md, as shown in messages. */
   readonly file: string;
   readonly title: string;
+  /** Path of the original drawing, as shown in messages. */
+  readonly originalFile: string;
   /** Absolute path of the original drawing. */
   readonly originalPath: string;
   /** The `original:` value as written. */

@@ -46,7 +46,7 @@ export function findTokens(yaml: string): Token[] {
     if (kind !== undefined) found.push({ kind, offset, text: kind === "bare hash" ? hashOf(text) : text });
     if (type !== "space" && type !== "newline" && text !== CST.FLOW_END) {
       before = word.isPlain ? "" : text;
-      hasContent ||= type !== "comment";
+      hasContent ||= type !== "comment" && type !== "directive-line";
     }
   }
   return [...found, ...brackets.slice(-1)];

@@ -35,10 +35,10 @@ export interface PaintedShapes {
   readonly faint: readonly SvgElement[];
 }
 
-/** A change limited to some shapes: those in `instances` whose paint has the colour `replace`. */
+/** Some shapes, picked out: those in `instances` whose paint has the colour `replace`, or any colour. */
 export interface Selection {
   readonly instances: ReadonlySet<Instance>;
-  readonly replace: Hex;
+  readonly replace: Hex | "any";
 }
 
 /** Opacity under which a shape is left out of the labels (design rule of ours). */
@@ -67,10 +67,13 @@ export function findPaints(resolved: ResolvedDrawing, selection?: Selection): Pa
   return { resolved, uses, paints: [...paints.values()], faint: [...faint] };
 }
 
-function describePaint(source: PaintSource, opacity: number, selected: Hex | undefined): Paint {
-  if (source.kind === "server") return { key: `url(#${source.id})`, declared: null, flat: false, selected: false };
+function describePaint(source: PaintSource, opacity: number, selected: Hex | "any" | undefined): Paint {
+  if (source.kind === "server") {
+    const isSelected = selected === "any";
+    return { key: `url(#${source.id})${isSelected ? " s" : ""}`, declared: null, flat: false, selected: isSelected };
+  }
   const hex = source.kind === "colour" ? source.hex : "#000000";
-  const isSelected = hex === selected;
+  const isSelected = hex === selected || selected === "any";
   const isFlat = opacity > 0.995;
   const key = `${hex}${isFlat ? "" : `/${opacity.toFixed(2)}`}${isSelected ? " s" : ""}`;
   return { key, declared: hex, flat: isFlat, selected: isSelected };

@@ -1,6 +1,6 @@
 // Opened from a disk, a link to a folder shows a list of files: name the page in it instead.
 if (location.protocol === "file:") {
-  for (const link of document.querySelectorAll('a[href]')) {
+  for (const link of document.querySelectorAll("a[href]")) {
     const [address, fragment] = link.getAttribute("href").split("#");
     if (!address.endsWith("/") || address.includes(":")) continue;
     link.setAttribute("href", `${address}index.html${fragment === undefined ? "" : `#${fragment}`}`);

@@ -23,7 +23,13 @@ export function EdgeFigure({ edge }: { edge: EdgeRow }): JSX.Element {
 function Meeting({ label, reading }: { label: string; reading: Reading }): JSX.Element {
   return (
     <div class="meeting">
-      <svg viewBox="0 0 240 120" width="240" height="120" role="img" aria-label={`${label}: ${reading.names}`}>
+      <svg
+        viewBox="0 0 240 120"
+        width="240"
+        height="120"
+        role="img"
+        aria-label={`${label}: ${reading.names}`}
+      >
         <rect width="120.5" height="120" fill={reading.hexes[0]} />
         <rect x="120" width="120" height="120" fill={reading.hexes[1]} />
       </svg>

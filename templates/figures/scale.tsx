@@ -14,9 +14,9 @@ export function ScaleFigure({ scale, id }: { scale: ScaleView; id: string }): JS
         ))}
       </div>
       <figcaption>
-        <strong>{scale.title}.</strong> Each paint stands at the share of light its cloth reflects, in percent. Lines
-        join paints that meet, with their contrast: thick for a long edge, solid where it is clear or strong, broken
-        where it is soft or weak. The longer the reach, the easier the edge is to see.
+        <strong>{scale.title}.</strong> Each paint stands at the share of light its cloth reflects, in
+        percent. Lines join paints that meet, with their contrast: thick for a long edge, solid where it is
+        clear or strong, broken where it is soft or weak.
       </figcaption>
     </figure>
   );
@@ -58,14 +58,27 @@ function Panel({ panel, scale, id }: { panel: ScalePanel; scale: ScaleView; id: 
         {panel.chips.map((chip) => (
           <g key={chip.label}>
             {chip.leader && <path class="leader" d={chip.leader} fill="none" />}
-            <rect class="chip" x={chip.x} y={chip.y} width="18" height="18" fill={chip.hex} />
+            <rect
+              class="chip"
+              x={chip.x}
+              y={chip.y}
+              width={chip.width}
+              height={chip.height}
+              fill={chip.hex}
+            />
             <text class="halo" x={chip.labelX} y={chip.labelY} text-anchor={panel.labelAnchor}>
               {chip.label}
             </text>
           </g>
         ))}
         {panel.arcs.map((arc) => (
-          <text key={arc.path} class="halo arc-text" x={arc.textX} y={arc.textY} text-anchor={panel.tickAnchor}>
+          <text
+            key={arc.path}
+            class="halo arc-text"
+            x={arc.textX}
+            y={arc.textY}
+            text-anchor={panel.tickAnchor}
+          >
             {arc.text}
           </text>
         ))}

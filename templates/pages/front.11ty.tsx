@@ -15,7 +15,9 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
       <header class="opening">
         <h1>{front.title}</h1>
         <p class="lede">{front.description}</p>
-        <p class="count">{front.count}, newest first. In each pair the original comes first, then the redesign.</p>
+        <p class="count">
+          {front.count}, newest first. In each pair the original comes first, then the redesign.
+        </p>
       </header>
       {front.cards.length === 0 ? (
         <p class="empty">No study has been published yet.</p>

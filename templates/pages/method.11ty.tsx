@@ -5,7 +5,7 @@ import type { JSX } from "preact";
 import type { SiteView } from "../../src/site/present/site.ts";
 import { Document } from "../parts/document.tsx";
 import { BesideStep, ContrastStep, LightStep, VisionStep } from "../parts/steps.tsx";
-import { CautionStep, EdgeStep, NumbersStep, OutcomeStep } from "../parts/terms.tsx";
+import { CautionStep, EdgeStep, NumbersStep, OutcomeStep, ViewingStep } from "../parts/terms.tsx";
 
 export const data = { permalink: "method/index.html" };
 
@@ -16,12 +16,14 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
       <header class="opening">
         <h1>Method</h1>
         <p class="lede">
-          How every number on these pages is made. The examples are computed by the same code that measures the flags.
+          How every number on these pages is made. The examples are computed by the same code that measures
+          the flags.
         </p>
       </header>
       <nav aria-label="On this page">
         <ol class="contents">
           <Item id="edges" text="Paints and edges" />
+          {method.viewing && <Item id="distance" text="Distance and focus" />}
           <Item id="reflectance" text="Reflectance of the cloth" />
           <Item id="contrast" text="Contrast and grade" />
           <Item id="numbers" text="The numbers of a flag" />
@@ -33,6 +35,7 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
       </nav>
       <div class="steps">
         <EdgeStep />
+        <ViewingStep method={method} />
         <LightStep method={method} />
         <ContrastStep method={method} />
         <NumbersStep method={method} />

@@ -29,9 +29,13 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
             <p class="measured">One colour: no edges to measure.</p>
           ) : (
             <>
-              <p class="measured">{study.measuredHow}</p>
-              <Outcomes groups={study.outcomes} />
-              <EdgeTable edges={study.edges} />
+              <div class="main">
+                <EdgeTable edges={study.edges} />
+              </div>
+              <div class="margin">
+                <Outcomes groups={study.outcomes} />
+                <p class="measured">{study.measuredHow}</p>
+              </div>
               <ScaleFigure scale={study.scale} id="reflectance-scale" />
             </>
           )}
@@ -39,7 +43,9 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
         <Seen study={study} />
         <section class="evidence" aria-labelledby="colours">
           <h2 id="colours">Colours</h2>
-          <ColourTable colours={study.colours} />
+          <div class="main">
+            <ColourTable colours={study.colours} />
+          </div>
         </section>
         <Colophon study={study} />
       </article>

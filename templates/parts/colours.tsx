@@ -10,7 +10,8 @@ export function ColourTable({ colours }: { colours: readonly ColourRow[] }): JSX
   return (
     <table class="colours">
       <caption>
-        Colours of the original, largest first. Share of the full drawing; reflectance of the cloth in percent.
+        Colours of the original, largest first. Share of the full drawing; reflectance of the cloth in
+        percent.
       </caption>
       <thead>
         <tr>
@@ -33,6 +34,9 @@ export function ColourTable({ colours }: { colours: readonly ColourRow[] }): JSX
                 <span class="becomes">
                   becomes <NamedColour hex={colour.becomes.hex} name={colour.becomes.name} />
                 </span>
+              )}
+              {colour.vanishesAt && (
+                <span class="becomes">not told apart from {colour.vanishesAt} flag heights</span>
               )}
               {colour.uneven && (
                 <span class="becomes">

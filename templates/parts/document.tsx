@@ -11,7 +11,11 @@ export function Document({
   frame,
   layout,
   children,
-}: { frame: Frame; layout: string; children: ComponentChildren }): JSX.Element {
+}: {
+  frame: Frame;
+  layout: string;
+  children: ComponentChildren;
+}): JSX.Element {
   return (
     <html lang={frame.language} dir={frame.direction}>
       <head>

@@ -29,7 +29,9 @@ export function EdgeTable({ edges }: { edges: readonly EdgeRow[] }): JSX.Element
               {edge.renamed && <span class="renamed">becomes {edge.renamed}</span>}
             </th>
             <td class="number end">{edge.length}</td>
-            <td>{edge.before ? <ReadingCell reading={edge.before} /> : <span class="quiet">no edge</span>}</td>
+            <td>
+              {edge.before ? <ReadingCell reading={edge.before} /> : <span class="quiet">no edge</span>}
+            </td>
             <td>
               <ReadingCell reading={edge.after} />
             </td>

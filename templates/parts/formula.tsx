@@ -8,7 +8,7 @@ export function ReflectanceFormula({ black, white }: { black: string; white: str
   return (
     <Formula>
       <msub>
-        <mi>Y</mi>
+        <Sign name="Y" />
         <mtext>cloth</mtext>
       </msub>
       <mo>=</mo>
@@ -22,7 +22,7 @@ export function ReflectanceFormula({ black, white }: { black: string; white: str
         <mo>)</mo>
       </mrow>
       <mo>·</mo>
-      <mi>Y</mi>
+      <Sign name="Y" />
     </Formula>
   );
 }
@@ -31,19 +31,19 @@ export function ReflectanceFormula({ black, white }: { black: string; white: str
 export function LuminanceFormula(): JSX.Element {
   return (
     <Formula>
-      <mi>Y</mi>
+      <Sign name="Y" />
       <mo>=</mo>
       <mn>0.2126</mn>
       <mo>⁢</mo>
-      <mi>R</mi>
+      <Sign name="R" />
       <mo>+</mo>
       <mn>0.7152</mn>
       <mo>⁢</mo>
-      <mi>G</mi>
+      <Sign name="G" />
       <mo>+</mo>
       <mn>0.0722</mn>
       <mo>⁢</mo>
-      <mi>B</mi>
+      <Sign name="B" />
     </Formula>
   );
 }
@@ -96,8 +96,8 @@ export function RatioFormula(): JSX.Element {
   );
 }
 
-/** Clarity while every edge counts by its length alone. */
-export function ClarityFormula(): JSX.Element {
+/** Clarity; `weighted` where edges of the focus count twice. */
+export function ClarityFormula({ weighted }: { weighted: boolean }): JSX.Element {
   return (
     <Formula>
       <mtext>clarity</mtext>
@@ -107,7 +107,7 @@ export function ClarityFormula(): JSX.Element {
       <mfrac>
         <mrow>
           <mo>∑</mo>
-          <mtext>length</mtext>
+          <Weight weighted={weighted} />
           <mo>·</mo>
           <mi>min</mi>
           <mrow>
@@ -122,10 +122,23 @@ export function ClarityFormula(): JSX.Element {
         </mrow>
         <mrow>
           <mo>∑</mo>
-          <mtext>length</mtext>
+          <Weight weighted={weighted} />
         </mrow>
       </mfrac>
     </Formula>
+  );
+}
+
+function Weight({ weighted }: { weighted: boolean }): JSX.Element {
+  if (!weighted) return <mtext>length</mtext>;
+  return (
+    <mrow>
+      <mo>(</mo>
+      <mtext>length</mtext>
+      <mo>+</mo>
+      <mtext>focus length</mtext>
+      <mo>)</mo>
+    </mrow>
   );
 }
 
@@ -139,10 +152,15 @@ function Formula({ children }: { children: ComponentChildren }): JSX.Element {
   );
 }
 
+/** Upright: the slanted letters of mathematics are in few fonts. */
+function Sign({ name }: { name: string }): JSX.Element {
+  return <mi mathvariant="normal">{name}</mi>;
+}
+
 function High(): JSX.Element {
   return (
     <msub>
-      <mi>Y</mi>
+      <Sign name="Y" />
       <mtext>high</mtext>
     </msub>
   );
@@ -151,7 +169,7 @@ function High(): JSX.Element {
 function Low(): JSX.Element {
   return (
     <msub>
-      <mi>Y</mi>
+      <Sign name="Y" />
       <mtext>low</mtext>
     </msub>
   );

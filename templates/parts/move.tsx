@@ -4,7 +4,13 @@
 import type { ComponentChildren, JSX } from "preact";
 
 /** `before → after`. */
-export function Move({ before, after }: { before: ComponentChildren; after: ComponentChildren }): JSX.Element {
+export function Move({
+  before,
+  after,
+}: {
+  before: ComponentChildren;
+  after: ComponentChildren;
+}): JSX.Element {
   return (
     <span class="move">
       <span class="move-before">{before}</span> <Arrow /> <span class="move-after">{after}</span>
@@ -12,13 +18,13 @@ export function Move({ before, after }: { before: ComponentChildren; after: Comp
   );
 }
 
-/** The arrow alone; it turns round where the page runs from right to left. */
+/** The arrow alone, drawn so that no font has to have it; it turns round where the page runs from right to left. */
 export function Arrow(): JSX.Element {
   return (
     <>
-      <span class="arrow" aria-hidden="true">
-        →
-      </span>
+      <svg class="arrow" viewBox="0 0 20 10" width="20" height="10" aria-hidden="true" focusable="false">
+        <path d="M1 5H18M14 1.5L18 5L14 8.5" fill="none" stroke="currentColor" stroke-width="1.2" />
+      </svg>
       <span class="unseen">to</span>
     </>
   );

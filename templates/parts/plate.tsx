@@ -26,7 +26,11 @@ export function CaptionedPlate({
   plate,
   eager = false,
   children,
-}: { plate: Plate; eager?: boolean; children: ComponentChildren }): JSX.Element {
+}: {
+  plate: Plate;
+  eager?: boolean;
+  children: ComponentChildren;
+}): JSX.Element {
   return (
     <figure class="plate">
       <Mat plate={plate} eager={eager} />

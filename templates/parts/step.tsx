@@ -9,7 +9,12 @@ export function Step({
   heading,
   source,
   children,
-}: { id: string; heading: string; source?: ComponentChildren; children: ComponentChildren }): JSX.Element {
+}: {
+  id: string;
+  heading: string;
+  source?: ComponentChildren;
+  children: ComponentChildren;
+}): JSX.Element {
   return (
     <section aria-labelledby={id}>
       <h2 id={id}>{heading}</h2>

@@ -17,32 +17,33 @@ export function LightStep({ method }: { method: MethodPage }): JSX.Element {
       source={
         <>
           <p>
-            Relative luminance: WCAG 2.2, <Paper href="https://www.w3.org/TR/WCAG22/#dfn-relative-luminance">definition</Paper>
-            ; sRGB as in IEC 61966-2-1.
+            Relative luminance: WCAG 2.2,{" "}
+            <Paper href="https://www.w3.org/TR/WCAG22/#dfn-relative-luminance">definition</Paper>; sRGB as in
+            IEC 61966-2-1.
           </p>
           <p>
-            The two cloth constants are from memory and common practice; there is no published source for them here,
-            nor for the straight line between them. They are settings of the gallery.
+            The two cloth constants are from memory and common practice; there is no published source for them
+            here, nor for the straight line between them. They are settings of the gallery.
           </p>
         </>
       }
     >
       <p>
-        A colour in a drawing is a number for a screen. Its red, green and blue are first made linear in light, and
-        added up to the relative luminance, 0 for black and 1 for white:
+        A colour in a drawing is a number for a screen. Its red, green and blue are first made linear in
+        light, and added up to the relative luminance, 0 for black and 1 for white:
       </p>
       <LuminanceFormula />
       <p>
-        Cloth and paint never reach black 0 or white 100, and on a screen number alone dark pairs look better than
-        they are. So the luminance is placed between the blackest and the whitest cloth, {cloth.black} and{" "}
-        {cloth.white} percent in this gallery:
+        Cloth and paint never reach black 0 or white 100, and on a screen number alone dark pairs look better
+        than they are. So the luminance is placed between the blackest and the whitest cloth, {cloth.black}{" "}
+        and {cloth.white} percent in this gallery:
       </p>
       <ReflectanceFormula black={cloth.black} white={cloth.white} />
       <p>
-        Worked out: <SwatchChip hex={walk.hexes[0]} /> {walk.names[0]} <code>{walk.hexes[0]}</code> has a luminance of{" "}
-        {walk.luminances[0]}, so its cloth reflects {cloth.black} + {cloth.span} · {walk.luminances[0]} ={" "}
-        {walk.reflectances[0]} percent. <SwatchChip hex={walk.hexes[1]} /> {walk.names[1]} reflects{" "}
-        {walk.reflectances[1]} percent.
+        Worked out: <SwatchChip hex={walk.hexes[0]} /> {walk.names[0]} <code>{walk.hexes[0]}</code> has a
+        luminance of {walk.luminances[0]}, so its cloth reflects {cloth.black} + {cloth.span} ·{" "}
+        {walk.luminances[0]} = {walk.reflectances[0]} percent. <SwatchChip hex={walk.hexes[1]} />{" "}
+        {walk.names[1]} reflects {walk.reflectances[1]} percent.
       </p>
     </Step>
   );
@@ -58,23 +59,26 @@ export function ContrastStep({ method }: { method: MethodPage }): JSX.Element {
       source={
         <>
           <p>
-            Formula of Bowman and Sapolinski: AS 1428.1:2009, Appendix B, and AS/NZS 1428.4.1, Appendix E. The same
-            standards ask for 30, 45 and 60 percent. Read in published summaries, not in the standards themselves.
+            Formula of Bowman and Sapolinski: AS 1428.1:2009, Appendix B, and AS/NZS 1428.4.1, Appendix E. The
+            same standards ask for 30, 45 and 60 percent. Read in published summaries, not in the standards
+            themselves.
           </p>
           <p>
-            Scales of contrast are not linearly related: Boon, Dain, Bridge, Relf, Manandhar, <i>Work</i> 70(4), 2021,{" "}
-            <Paper href="https://doi.org/10.3233/WOR-205158">doi 10.3233/WOR-205158</Paper>. A percentage of ours is
-            comparable with no other.
+            Scales of contrast are not linearly related: Boon, Dain, Bridge, Relf, Manandhar, <i>Work</i>{" "}
+            70(4), 2021, <Paper href="https://doi.org/10.3233/WOR-205158">doi 10.3233/WOR-205158</Paper>. A
+            percentage of ours is comparable with no other.
           </p>
           <p>That a charge counts as a small separate object is our own judgement.</p>
         </>
       }
     >
-      <p>The contrast of two paints that meet is their luminance contrast in percent, of the two reflectances:</p>
+      <p>
+        The contrast of two paints that meet is their luminance contrast in percent, of the two reflectances:
+      </p>
       <ContrastFormula />
       <p>
-        Worked out: {walk.names[0]} on {walk.names[1]}, {walk.reflectances[0]} against {walk.reflectances[1]}, has a
-        contrast of {walk.contrast}, which is {walk.grade}.
+        Worked out: {walk.names[0]} on {walk.names[1]}, {walk.reflectances[0]} against {walk.reflectances[1]},
+        has a contrast of {walk.contrast}, which is {walk.grade}.
       </p>
       <table>
         <caption>Grades. A charge is a small separate object, so clear starts at 45.</caption>
@@ -130,35 +134,40 @@ export function BesideStep({ method }: { method: MethodPage }): JSX.Element {
       source={
         <>
           <p>
-            Contrast ratio: WCAG 2.2, <Paper href="https://www.w3.org/TR/WCAG22/#dfn-contrast-ratio">definition</Paper>
-            , and{" "}
+            Contrast ratio: WCAG 2.2,{" "}
+            <Paper href="https://www.w3.org/TR/WCAG22/#dfn-contrast-ratio">definition</Paper>, and{" "}
             <Paper href="https://www.w3.org/WAI/WCAG22/Understanding/non-text-contrast.html">
               success criterion 1.4.11
             </Paper>
             , 3 to 1 for graphical objects.
           </p>
           <p>
-            ΔE00: Sharma, Wu, Dalal, “The CIEDE2000 Color-Difference Formula”, <i>Color Research and Application</i>{" "}
-            30(1), 2005, 21–30; its 34 test pairs are tests of this code.
+            ΔE00: Sharma, Wu, Dalal, “The CIEDE2000 Color-Difference Formula”,{" "}
+            <i>Color Research and Application</i> 30(1), 2005, 21–30; its 34 test pairs are tests of this
+            code.
           </p>
           <p>
             Rule of tincture: A. C. Fox-Davies, <i>A Complete Guide to Heraldry</i>, 1909, chapter VII.
           </p>
-          <p>Which of these pairs read clearly on cloth is common practice, without a source. The shades are ours.</p>
+          <p>
+            Which of these pairs read clearly on cloth is common practice, without a source. The shades are
+            ours.
+          </p>
         </>
       }
     >
       <p>Three more measures are computed for every edge. None of them decides a grade.</p>
       <p>
-        The <em>contrast ratio</em> of the web, from the screen colours, is made for text on a screen. Red on black
-        passes its 3 to 1 for graphical objects, and no one who looks at flags calls that pair easy to see:
+        The <em>contrast ratio</em> of the web, from the screen colours, is made for text on a screen. Red on
+        black passes its 3 to 1 for graphical objects, and no one who looks at flags calls that pair easy to
+        see:
       </p>
       <RatioFormula />
       <p>
-        <em>ΔE00</em> says how different two colours look, hue included. Under 5 two paints count as one colour. Where
-        the contrast is under 30 and ΔE00 is 20 or more, an edge is told apart by hue alone, and goes in dusk, in grey
-        print and for many colour-blind readers. Both steps are our own judgement. The <em>rule of tincture</em> keeps
-        metal (white, yellow) from lying on metal, and colour on colour.
+        <em>ΔE00</em> says how different two colours look, hue included. Under 5 two paints count as one
+        colour. Where the contrast is under 30 and ΔE00 is 20 or more, an edge is told apart by hue alone, and
+        goes in dusk, in grey print and for many colour-blind readers. Both steps are our own judgement. The{" "}
+        <em>rule of tincture</em> keeps metal (white, yellow) from lying on metal, and colour on colour.
       </p>
       <table class="pairs">
         <caption>Pairs of usual flag shades, measured by the code of this page.</caption>
@@ -204,11 +213,11 @@ export function VisionStep({ method }: { method: MethodPage }): JSX.Element {
       source={
         <>
           <p>
-            Protan and deutan: Machado, Oliveira, Fernandes, <i>IEEE Transactions on Visualization and Computer
-            Graphics</i> 15(6), 2009,{" "}
-            <Paper href="https://doi.org/10.1109/TVCG.2009.113">doi 10.1109/TVCG.2009.113</Paper>, severity 1, in
-            linear light. The paper does not say plainly whether its numbers are linear; its model is, and most
-            implementations are.
+            Protan and deutan: Machado, Oliveira, Fernandes,{" "}
+            <i>IEEE Transactions on Visualization and Computer Graphics</i> 15(6), 2009,{" "}
+            <Paper href="https://doi.org/10.1109/TVCG.2009.113">doi 10.1109/TVCG.2009.113</Paper>, severity 1,
+            in linear light. The paper does not say plainly whether its numbers are linear; its model is, and
+            most implementations are.
           </p>
           <p>
             Tritan: Brettel, Viénot, Mollon, <i>Journal of the Optical Society of America A</i> 14(10), 1997,
@@ -219,9 +228,9 @@ export function VisionStep({ method }: { method: MethodPage }): JSX.Element {
       }
     >
       <p>
-        Each drawing is recoloured as an eye without one kind of cones would see it, and in the grey of its luminance.
-        Contrast, grade and ΔE00 are measured again on those colours. Grey keeps luminance, so the contrast stays what
-        it was: there only the ΔE00 of the two greys says anything new.
+        Each drawing is recoloured as an eye without one kind of cones would see it, and in the grey of its
+        luminance. Contrast, grade and ΔE00 are measured again on those colours. Grey keeps luminance, so the
+        contrast stays what it was: there only the ΔE00 of the two greys says anything new.
       </p>
       <table>
         <caption>Red and dark green, as each kind of vision sees them.</caption>

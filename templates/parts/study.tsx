@@ -62,10 +62,10 @@ export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
   return (
     <section class="argument" aria-labelledby="argument">
       <h2 id="argument">The argument</h2>
-      <div class="prose">
+      <div class="prose main">
         {study.prose.map((block, index) =>
           block.kind === "html" ? (
-            // biome-ignore lint/security/noDangerouslySetInnerHtml: written by our Markdown renderer, which escapes HTML
+            // Written by our Markdown renderer, which shows the author's HTML as text.
             <div key={index} class="prose-run" dangerouslySetInnerHTML={{ __html: block.html }} />
           ) : (
             <EdgeFigure key={index} edge={block.figure} />
@@ -120,8 +120,8 @@ export function Seen({ study }: { study: StudyPage }): JSX.Element {
     <section class="seen" aria-labelledby="seen">
       <h2 id="seen">Seen otherwise</h2>
       <p class="measured">
-        Approximations of what readers with a colour-vision deficiency, and grey print, make of both flags. They are
-        no test of anyone’s sight.
+        Approximations of what readers with a colour-vision deficiency, and grey print, make of both flags.
+        They are no test of anyone’s sight.
       </p>
       <div class="seen-grid">
         {study.seen.map((seen) => (
@@ -148,8 +148,10 @@ export function Colophon({ study }: { study: StudyPage }): JSX.Element {
   return (
     <section class="colophon" aria-labelledby="drawings">
       <h2 id="drawings">Drawings</h2>
-      {credit ? <CreditLine credit={credit} /> : <p>The study names no source for the original drawing.</p>}
-      <DownloadList downloads={downloads} />
+      <div class="main">
+        {credit ? <CreditLine credit={credit} /> : <p>The study names no source for the original drawing.</p>}
+        <DownloadList downloads={downloads} />
+      </div>
     </section>
   );
 }

@@ -16,7 +16,14 @@ export function SwatchChip({ hex }: { hex: Hex }): JSX.Element {
 /** Two colours that meet in the middle. */
 export function SwatchPair({ hexes }: { hexes: readonly [Hex, Hex] }): JSX.Element {
   return (
-    <svg class="swatch swatch-pair" viewBox="0 0 40 20" width="40" height="20" aria-hidden="true" focusable="false">
+    <svg
+      class="swatch swatch-pair"
+      viewBox="0 0 40 20"
+      width="40"
+      height="20"
+      aria-hidden="true"
+      focusable="false"
+    >
       <rect width="20.5" height="20" fill={hexes[0]} />
       <rect x="20" width="20" height="20" fill={hexes[1]} />
     </svg>

@@ -15,23 +15,23 @@ export function EdgeStep(): JSX.Element {
       source={
         <>
           <p>
-            One way of tracing serves every flag. It is checked against flags whose geometry a law fixes: shares
-            within 0.2 percentage points, lengths within 1 percent, within 3 percent where a charge has tips finer
-            than a pixel.
+            One way of tracing serves every flag. It is checked against flags whose geometry a law fixes:
+            shares within 0.2 percentage points, lengths within 1 percent, within 3 percent where a charge has
+            tips finer than a pixel.
           </p>
           <p>The size of the picture and the step of 1 percent are our own judgement.</p>
         </>
       }
     >
       <p>
-        A <em>paint</em> is one colour as the original uses it. The drawing is rendered, 600 pixels high, with each
-        paint in a flat code colour of its own, so that every pixel says which paint it is. The lines where two paints
-        meet are traced on that picture. All lines between the same two paints together are one <em>edge</em>; its
-        length is given in flag heights. The border of the flag is no edge.
+        A <em>paint</em> is one colour as the original uses it. The drawing is rendered, 600 pixels high, with
+        each paint in a flat code colour of its own, so that every pixel says which paint it is. The lines
+        where two paints meet are traced on that picture. All lines between the same two paints together are
+        one <em>edge</em>; its length is given in flag heights. The border of the flag is no edge.
       </p>
       <p>
-        Shapes that show at less than half are left out; from half on they count as if opaque. An edge under 1 percent
-        of all edge length is listed, but is never the weakest and moves no verdict.
+        Shapes that show at less than half are left out; from half on they count as if opaque. An edge under 1
+        percent of all edge length is listed, but is never the weakest and moves no verdict.
       </p>
     </Step>
   );
@@ -53,14 +53,49 @@ export function NumbersStep({ method }: { method: MethodPage }): JSX.Element {
         <dt>Weakest edge</dt>
         <dd>the edge of least contrast</dd>
       </dl>
-      <ClarityFormula />
-      {method.fullDrawing && (
+      <ClarityFormula weighted={method.viewing !== undefined} />
+      {method.viewing === undefined && (
         <p>
-          For now all numbers are of the full drawing, not of the drawing as seen from a distance, and in clarity no
-          edge counts more than another of its length.
+          For now all numbers are of the full drawing, not of the drawing as seen from a distance, and in
+          clarity no edge counts more than another of its length.
         </p>
       )}
       <p>Where a flag has one colour there is no edge, and none of the three has a value.</p>
+    </Step>
+  );
+}
+
+/** From where a flag is seen, and what has to be seen of it; only where the numbers are of that view. */
+export function ViewingStep({ method }: { method: MethodPage }): JSX.Element | null {
+  if (method.viewing === undefined) return null;
+  const { distance, finest } = method.viewing;
+  return (
+    <Step
+      id="distance"
+      heading="Distance and focus"
+      source={
+        <>
+          <p>
+            That a 20/20 eye resolves one arcminute is the definition of visual acuity: ISO 8596, read in
+            summaries. All else here is our own model of resolution; a single strong line may still be
+            noticed.
+          </p>
+          <p>The doubling of the focus and the share of 35 percent are our own judgement.</p>
+        </>
+      }
+    >
+      <p>
+        Flags are measured as seen from {distance} flag heights away. From there one arcminute covers {finest}{" "}
+        flag heights; parts thinner than that are given to the neighbours that remain, and edges are traced
+        after that. Paints closer than ΔE00 5 to a larger one count with it. Shares of colours are of the full
+        drawing.
+      </p>
+      <p>
+        The <em>focus</em> is what has to be seen: the charges, found as regions that do not reach the border
+        and cover at most 35 percent of the flag, or named by the author. In clarity their edges count twice,
+        none more than twice. A charge that runs into a stripe of its own paint cannot be found, and has to be
+        named.
+      </p>
     </Step>
   );
 }
@@ -73,8 +108,9 @@ export function OutcomeStep(): JSX.Element {
       heading="Outcomes and verdict"
       source={
         <p>
-          The steps of 3 points, 1 point and ΔE00 5 are our own judgement. A change is measured on the shapes it
-          already has: a merged edge keeps its length and counts as contrast 0 in the figures of the redesign.
+          The steps of 3 points, 1 point and ΔE00 5 are our own judgement. A change is measured on the shapes
+          it already has: a merged edge keeps its length and counts as contrast 0 in the figures of the
+          redesign.
         </p>
       }
     >
@@ -104,7 +140,9 @@ export function OutcomeStep(): JSX.Element {
         <dt>No gain</dt>
         <dd>neither</dd>
       </dl>
-      <p>Numbers on the pages are rounded; grades, outcomes and verdicts are decided on the unrounded ones.</p>
+      <p>
+        Numbers on the pages are rounded; grades, outcomes and verdicts are decided on the unrounded ones.
+      </p>
     </Step>
   );
 }
@@ -115,24 +153,24 @@ export function CautionStep(): JSX.Element {
     <Step id="cautions" heading="Cautions">
       <ul>
         <li>
-          Every redesign is an unofficial study: a proposal for discussion, not a flag in use, and not put forward by
-          anyone who could adopt it unless its decision says so.
+          Every redesign is an unofficial study: a proposal for discussion, not a flag in use, and not put
+          forward by anyone who could adopt it unless its decision says so.
         </li>
         <li>
-          Laws on the use of flags differ. Follow the local ones before you make, alter or fly anything shown here,
-          and respect the licence of each drawing.
+          Laws on the use of flags differ. Follow the local ones before you make, alter or fly anything shown
+          here, and respect the licence of each drawing.
         </li>
         <li>
-          The previews of other eyes are approximations of the strongest form of each deficiency. People differ, and
-          the previews are no test of anyone’s sight.
+          The previews of other eyes are approximations of the strongest form of each deficiency. People
+          differ, and the previews are no test of anyone’s sight.
         </li>
         <li>
-          Contrast says how easily two cloths can be told apart. It does not say whether a flag is good, what it
-          means, or whose it is. That is for the argument.
+          Contrast says how easily two cloths can be told apart. It does not say whether a flag is good, what
+          it means, or whose it is. That is for the argument.
         </li>
         <li>
-          The numbers are those of the drawing’s colours under plain daylight. Dyes differ, and cloth fades, gets wet
-          and hangs in folds.
+          The numbers are those of the drawing’s colours under plain daylight. Dyes differ, and cloth fades,
+          gets wet and hangs in folds.
         </li>
       </ul>
     </Step>

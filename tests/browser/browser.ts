@@ -23,15 +23,25 @@ export interface BrowserPlace {
 export async function unpackBrowser(): Promise<BrowserPlace> {
   mkdirSync(folder, { recursive: true });
   const kept = { TMPDIR: process.env.TMPDIR, AWS_EXECUTION_ENV: process.env.AWS_EXECUTION_ENV };
-  const alsoSet = { LD_LIBRARY_PATH: process.env.LD_LIBRARY_PATH, FONTCONFIG_PATH: process.env.FONTCONFIG_PATH };
+  const alsoSet = {
+    LD_LIBRARY_PATH: process.env.LD_LIBRARY_PATH,
+    FONTCONFIG_PATH: process.env.FONTCONFIG_PATH,
+  };
   process.env.TMPDIR = folder;
   process.env.AWS_EXECUTION_ENV = "AWS_Lambda_nodejs20.x";
   try {
     const { default: packaged } = await import("@sparticuz/chromium");
     packaged.setGraphicsMode = false;
     const executablePath = await packaged.executablePath();
-    const env = { ...process.env, LD_LIBRARY_PATH: path.join(folder, "al2023", "lib"), FONTCONFIG_PATH: path.join(folder, "fonts") };
-    return { executablePath, env: dropUndefined({ ...env, TMPDIR: kept.TMPDIR, AWS_EXECUTION_ENV: undefined }) };
+    const env = {
+      ...process.env,
+      LD_LIBRARY_PATH: path.join(folder, "al2023", "lib"),
+      FONTCONFIG_PATH: path.join(folder, "fonts"),
+    };
+    return {
+      executablePath,
+      env: dropUndefined({ ...env, TMPDIR: kept.TMPDIR, AWS_EXECUTION_ENV: undefined }),
+    };
   } finally {
     for (const [name, value] of Object.entries({ ...kept, ...alsoSet })) {
       if (value === undefined) delete process.env[name];

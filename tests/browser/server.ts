@@ -24,7 +24,10 @@ export async function serveSite(folder: string, base = "/"): Promise<SiteServer>
   const server = createServer(async (request, response) => {
     const { pathname } = new URL(request.url ?? "/", "http://127.0.0.1");
     const inside = pathname.startsWith(base) ? pathname.slice(base.length) : undefined;
-    const file = inside === undefined ? undefined : path.join(folder, inside.endsWith("/") || inside === "" ? `${inside}index.html` : inside);
+    const file =
+      inside === undefined
+        ? undefined
+        : path.join(folder, inside.endsWith("/") || inside === "" ? `${inside}index.html` : inside);
     const found = file?.startsWith(folder) ? await readFile(file).catch(() => undefined) : undefined;
     const body = found ?? (await readFile(path.join(folder, "404.html")));
     const extension = found && file ? path.extname(file) : ".html";
@@ -40,6 +43,7 @@ export async function serveSite(folder: string, base = "/"): Promise<SiteServer>
   if (address === null || typeof address === "string") throw new Error("the server has no port");
   return {
     address: `http://127.0.0.1:${address.port}`,
-    close: () => new Promise((resolve, reject) => server.close((error) => (error ? reject(error) : resolve()))),
+    close: () =>
+      new Promise((resolve, reject) => server.close((error) => (error ? reject(error) : resolve()))),
   };
 }

@@ -12,6 +12,7 @@ const base = [
 export const origin: StudyOrigin = {
   slug: "ferry",
   file: "ferry/study.md",
+  shownFlagsFolder: "flags",
   studyFolder: "/content/studies/ferry",
   flagsFolder: "/content/flags",
 };

@@ -11,6 +11,8 @@ export interface ColourRow {
   readonly share: string;
   readonly reflectance: string;
   readonly tincture: string;
+  /** Where nothing of the paint is left from the viewing distance, that distance in flag heights. */
+  readonly vanishesAt: string | undefined;
   readonly becomes: Swatch | undefined;
   /** Lightest and darkest of a paint that is not one flat colour. */
   readonly uneven: readonly [Hex, Hex] | undefined;
@@ -27,6 +29,7 @@ export function presentColours(result: StudyResult, format: Format): readonly Co
     share: describeShare(colour.share, format),
     reflectance: format.number(colour.reflectance, 0),
     tincture: colour.tincture === "unclassed" ? "–" : colour.tincture,
+    vanishesAt: colour.vanishes ? format.number(comparison.before.distance, 0) : undefined,
     becomes: isReplaced(comparison, colour, change.replace) ? becomes : undefined,
     uneven: colour.uneven === null ? undefined : [colour.uneven.lightest, colour.uneven.darkest],
   }));

@@ -1,10 +1,11 @@
 // Floor 6. The edge table of a comparison as finished rows.
-import { type Grade, gradeOf, isClear } from "../../colour/contrast.ts";
+
 import type { Hex } from "../../colour/colour.ts";
+import { type Grade, gradeOf, isClear } from "../../colour/contrast.ts";
 import type { ComparedEdge, Comparison, Outcome } from "../../measure/comparison.ts";
 import type { Measure } from "../../measure/measure.ts";
-import { findPaint } from "./paint.ts";
 import type { Format } from "./format.ts";
+import { findPaint } from "./paint.ts";
 
 /** One reading of an edge. `contrast` is finished text; `clear` says whether its line is drawn solid. */
 export interface Reading {

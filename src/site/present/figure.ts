@@ -12,7 +12,9 @@ export function findEdgeFigure(edge: string, comparison: Comparison, format: For
   if (asked.length !== 2) return undefined;
   const found = comparison.edges.find(({ names: [[a, b]], contrast: [before] }) => {
     const names = [a.toLowerCase(), b.toLowerCase()];
-    return before !== null && asked.every((name) => names.includes(name)) && names.every((n) => asked.includes(n));
+    return (
+      before !== null && asked.every((name) => names.includes(name)) && names.every((n) => asked.includes(n))
+    );
   });
   return found && presentEdge(found, comparison, format);
 }

@@ -1,5 +1,5 @@
 // Floor 6. Numbers, dates and lists as finished text in the gallery's language.
-import { type Grade, gradeOf } from "../../colour/contrast.ts";
+import { gradeOf } from "../../colour/contrast.ts";
 
 /** Says numbers in one language. */
 export interface Format {
@@ -31,7 +31,7 @@ export function createFormat(language: string): Format {
     direction: rightToLeft.has(script) ? "rtl" : "ltr",
     share: (fraction) => (fraction === null ? "no edges" : whole.format(fraction)),
     percent: (percent) => (percent === null ? "no edges" : whole.format(percent / 100)),
-    contrast: (contrast) => formatNumber(language, contrast, findDecimals(contrast)),
+    contrast: (contrast) => formatContrast(language, contrast),
     number: (value, decimals) => formatNumber(language, value, decimals),
     date: (iso) => calendar.format(new Date(`${iso}T00:00:00Z`)),
     list: (items) => list.format(items),
@@ -48,11 +48,12 @@ function formatNumber(language: string, value: number, decimals: number): string
   }).format(value);
 }
 
-/** Grades are decided on unrounded numbers: 44.7 must not be shown as a soft 45. */
-function findDecimals(contrast: number): number {
-  const grade: Grade = gradeOf(contrast);
+/** Grades are decided on unrounded numbers: 44.7 must not be shown as a soft 45, nor 44.999 as 45.00. */
+function formatContrast(language: string, contrast: number): string {
+  const grade = gradeOf(contrast);
   for (const decimals of [0, 1, 2]) {
-    if (gradeOf(Math.min(100, Number(contrast.toFixed(decimals)))) === grade) return decimals;
+    const rounded = Math.min(100, Number(contrast.toFixed(decimals)));
+    if (gradeOf(rounded) === grade) return formatNumber(language, rounded, decimals);
   }
-  return 3;
+  return formatNumber(language, Math.floor(contrast * 100) / 100, 2);
 }

@@ -12,12 +12,18 @@ import { type Frame, presentFrame } from "./page.ts";
 export interface MethodPage {
   readonly frame: Frame;
   readonly cloth: { readonly black: string; readonly white: string; readonly span: string };
-  /** Whether numbers are of the full drawing, with clarity unweighted. */
-  readonly fullDrawing: boolean;
+  /** From where flags are measured, or undefined where numbers are of the full drawing, with clarity unweighted. */
+  readonly viewing: ViewingView | undefined;
   readonly published: readonly PublishedRow[];
   readonly walk: WalkView;
   readonly pairs: readonly PairRow[];
   readonly seen: readonly SeenRow[];
+}
+
+/** The viewing distance and the finest part told apart from it, both in flag heights. */
+export interface ViewingView {
+  readonly distance: string;
+  readonly finest: string;
 }
 
 /** A published worked example beside what our code makes of the same two reflectances. */
@@ -71,12 +77,13 @@ const pairs: readonly Pair[] = [
 ];
 
 /** Source: worked examples published with the formula; AS 1428.1:2021, Figure B.1, for the last two. */
-const publishedExamples: readonly { readonly pair: readonly [number, number]; readonly published: string }[] = [
-  { pair: [62, 20], published: "49" },
-  { pair: [27, 3], published: "54" },
-  { pair: [20, 7], published: "about 30" },
-  { pair: [41, 20], published: "about 30" },
-];
+const publishedExamples: readonly { readonly pair: readonly [number, number]; readonly published: string }[] =
+  [
+    { pair: [62, 20], published: "49" },
+    { pair: [27, 3], published: "54" },
+    { pair: [20, 7], published: "about 30" },
+    { pair: [41, 20], published: "about 30" },
+  ];
 
 /** The method page of a gallery, with its own cloth. */
 export function presentMethod(result: GalleryResult, format: Format): MethodPage {
@@ -87,7 +94,8 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
       {
         path: "/method/",
         title: "Method",
-        description: "How every number on these pages is made: formulas, sources, grades, outcomes, cautions.",
+        description:
+          "How every number on these pages is made: formulas, sources, grades, outcomes, cautions.",
         section: "method",
       },
       gallery,
@@ -98,7 +106,7 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
       white: format.number(white, 0),
       span: format.number(white - black, 0),
     },
-    fullDrawing: result.studies.every((study) => study.comparison.before.distance === 0),
+    viewing: presentViewing(result, format),
     published: publishedExamples.map(({ pair: [lighter, darker], published }) => ({
       reflectances: `${format.number(lighter, 0)} and ${format.number(darker, 0)}`,
       published,
@@ -108,6 +116,14 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
     pairs: pairs.map((pair) => ({ key: pair.names.join("-"), ...measurePair(pair, gallery.cloth, format) })),
     seen: visions.map((vision) => simulatePair(seenPair, vision, gallery.cloth, format)),
   };
+}
+
+/** A 20/20 eye resolves one arcminute. */
+function presentViewing(result: GalleryResult, format: Format): ViewingView | undefined {
+  const distance = Math.max(0, ...result.studies.map((study) => study.comparison.before.distance));
+  if (distance === 0) return undefined;
+  const finest = distance * Math.tan(Math.PI / (180 * 60));
+  return { distance: format.number(distance, 0), finest: format.number(finest, 4) };
 }
 
 function measurePair(pair: Pair, cloth: Cloth, format: Format): WalkView {

@@ -49,7 +49,11 @@ export function presentNotes(study: Study, gallery: Gallery, link: Linker, path:
     options: study.options.map((option) => presentOption(option, gallery)),
     credit: study.credit && presentCredit(study.credit),
     downloads: [
-      { address: link(`${path}original.svg`), file: `${study.slug}-original.svg`, text: "Original drawing, SVG" },
+      {
+        address: link(`${path}original.svg`),
+        file: `${study.slug}-original.svg`,
+        text: "Original drawing, SVG",
+      },
       {
         address: link(`${path}redesign.svg`),
         file: `${study.slug}-redesign.svg`,

@@ -1,6 +1,6 @@
 // Floor 6. What every page has around its own content: head, navigation, foot.
 import type { Gallery } from "../../study/study.ts";
-import { formatCanonical, linkFrom, linkUnder, type Linker } from "../address.ts";
+import { formatCanonical, type Linker, linkFrom, linkUnder } from "../address.ts";
 import { fontFiles } from "../assets.ts";
 import { pagePolicy } from "../policy.ts";
 import type { Format } from "./format.ts";

@@ -35,7 +35,9 @@ export function isReplaced(comparison: Comparison, paint: MeasuredColour, replac
 
 /** Says of which colours a drawing is made, largest first: `mostly dark blue, with red and white`. */
 export function describePaints(measure: Measure, format: Format): string {
-  const names = [...new Set(measure.colours.filter((colour) => colour.share > 0.001).map(({ name }) => name))];
+  const names = [
+    ...new Set(measure.colours.filter((colour) => colour.share > 0.001).map(({ name }) => name)),
+  ];
   const [first, ...rest] = names;
   if (first === undefined) return "an empty drawing";
   if (rest.length === 0) return `${first} all over`;

@@ -1,13 +1,14 @@
-// Floor 6. The reflectance scale as finished geometry: paints at their reflectance, edges as arcs that join them.
+// Floor 6. The reflectance scale as finished geometry: paints at their reflectance, original and redesign facing.
 import type { Cloth } from "../../colour/cloth.ts";
 import type { Hex } from "../../colour/colour.ts";
 import { gradeOf, isClear } from "../../colour/contrast.ts";
 import type { Comparison } from "../../measure/comparison.ts";
 import type { MeasuredColour } from "../../measure/measure.ts";
+import { type Arc, chipX, type Join, placeArcs, type Stand } from "./arc.ts";
 import type { Format } from "./format.ts";
 import { spreadApart } from "./spread.ts";
 
-/** Everything in units of the panel's view box; `x` values of the redesign are mirrored. */
+/** One side of the scale, in units of its view box. That of the redesign is mirrored. */
 export interface ScalePanel {
   readonly heading: string;
   readonly description: string;
@@ -23,21 +24,13 @@ export interface Chip {
   readonly hex: Hex;
   readonly x: number;
   readonly y: number;
+  readonly width: number;
+  readonly height: number;
   readonly label: string;
   readonly labelX: number;
   readonly labelY: number;
-  /** A leader from the chip to its label, where the label had to give way. */
+  /** A line from the chip to its label, where the label had to give way. */
   readonly leader: string | undefined;
-}
-
-export interface Arc {
-  readonly path: string;
-  readonly width: number;
-  /** `stroke-dasharray` of an edge that is not clear. */
-  readonly dash: string | undefined;
-  readonly text: string;
-  readonly textX: number;
-  readonly textY: number;
 }
 
 export interface ScaleView {
@@ -48,60 +41,49 @@ export interface ScaleView {
   readonly panels: readonly [ScalePanel, ScalePanel];
 }
 
-const panelWidth = 340;
-const panelHeight = 400;
-const top = 22;
-const bottom = 378;
-const chipX = 186;
-const chipSize = 18;
-const labelX = 204;
+const panel = { width: 340, height: 400, top: 22, bottom: 378 };
+const chip = { width: 20, height: 10, lane: 23 };
+/** Where the numbers of the scale stand. */
 const farX = 334;
-/** How far the longest arc reaches from the chips, and the shortest. */
-const reach = { most: 128, least: 26 };
-
-interface Paint {
-  readonly hex: Hex;
-  readonly name: string;
-  readonly reflectance: number;
-}
-
-interface Join {
-  readonly from: number;
-  readonly to: number;
-  readonly length: number;
-  readonly contrast: number;
-}
+const labelGap = 17;
 
 /** The scale of a comparison: original and, mirrored, redesign. Heights run from the blackest cloth to the whitest. */
 export function presentScale(comparison: Comparison, cloth: Cloth, format: Format): ScaleView {
-  const before = comparison.edges.flatMap((edge) => {
-    const contrast = edge.contrast[0];
-    return contrast === null ? [] : joinPaints(comparison.before.colours, edge.a, edge.b, edge.length, contrast);
-  });
-  const after = comparison.edges.flatMap((edge) =>
-    joinPaints(comparison.after.colours, edge.a, edge.b, edge.length, edge.contrast[1]),
+  const { before, after, edges } = comparison;
+  const first = edges.flatMap((edge) =>
+    edge.contrast[0] === null ? [] : joinPaints(before.colours, edge, edge.contrast[0]),
   );
+  const second = edges.flatMap((edge) => joinPaints(after.colours, edge, edge.contrast[1]));
   return {
     title: "Reflectance scale",
-    width: panelWidth,
-    height: panelHeight,
+    width: panel.width,
+    height: panel.height,
     panels: [
-      presentPanel("Original", comparison.before.colours, before, cloth, format, false),
-      presentPanel("Redesign", comparison.after.colours, after, cloth, format, true),
+      presentPanel("Original", before.colours, addJoins(first), cloth, format, false),
+      presentPanel("Redesign", after.colours, addJoins(second), cloth, format, true),
     ],
   };
 }
 
 function joinPaints(
   colours: readonly MeasuredColour[],
-  a: string,
-  b: string,
-  length: number,
+  edge: { readonly a: string; readonly b: string; readonly length: number },
   contrast: number,
 ): readonly Join[] {
-  const from = colours.find((colour) => colour.id === a)?.reflectance;
-  const to = colours.find((colour) => colour.id === b)?.reflectance;
-  return from === undefined || to === undefined ? [] : [{ from, to, length, contrast }];
+  const from = colours.find((colour) => colour.id === edge.a)?.hex;
+  const to = colours.find((colour) => colour.id === edge.b)?.hex;
+  return from === undefined || to === undefined ? [] : [{ from, to, length: edge.length, contrast }];
+}
+
+/** A change can give two edges the same two colours: on the scale they are one line. */
+function addJoins(joins: readonly Join[]): readonly Join[] {
+  const added = new Map<string, Join>();
+  for (const join of joins) {
+    const key = [join.from, join.to].sort().join();
+    const known = added.get(key);
+    added.set(key, known ? { ...known, length: known.length + join.length } : join);
+  }
+  return [...added.values()];
 }
 
 function presentPanel(
@@ -112,108 +94,83 @@ function presentPanel(
   format: Format,
   mirrored: boolean,
 ): ScalePanel {
-  const paints = listPaints(colours);
   const heightOf = (reflectance: number) =>
-    top + ((cloth.white - reflectance) / (cloth.white - cloth.black)) * (bottom - top);
-  const across = (x: number) => (mirrored ? panelWidth - x : x);
+    panel.top + ((cloth.white - reflectance) / (cloth.white - cloth.black)) * (panel.bottom - panel.top);
+  const across = (x: number) => (mirrored ? panel.width - x : x);
+  const stands = placePaints(colours, heightOf);
   return {
     heading,
-    description: describePanel(paints, joins, format),
+    description: describePanel(stands, joins, format),
     ticks: listTicks(cloth).map((tick) => ({ y: round(heightOf(tick)), text: format.number(tick, 0) })),
     tick: { x1: across(0), x2: across(farX - 22), textX: across(farX) },
     tickAnchor: mirrored ? "start" : "end",
     labelAnchor: mirrored ? "end" : "start",
-    chips: placeChips(paints, heightOf, across, format),
-    arcs: placeArcs(joins, heightOf, across, format),
+    chips: placeChips(stands, across, format),
+    arcs: placeArcs(joins, stands, across, panel.bottom - panel.top, format),
   };
 }
 
-/** Paints of one colour stand in one place: a part that `only` selects is not told apart here. */
-function listPaints(colours: readonly MeasuredColour[]): readonly Paint[] {
-  const seen = new Map<Hex, Paint>();
-  for (const { hex, name, reflectance } of colours) {
-    if (!seen.has(hex)) seen.set(hex, { hex, name, reflectance });
-  }
-  return [...seen.values()].sort((first, second) => second.reflectance - first.reflectance);
-}
-
 function listTicks(cloth: Cloth): readonly number[] {
-  const between = [20, 40, 60, 80].filter((tick) => tick > cloth.black + 4 && tick < cloth.white - 4);
+  const between = [20, 40, 60, 80].filter((tick) => tick > cloth.black + 8 && tick < cloth.white - 8);
   return [cloth.black, ...between, cloth.white];
 }
 
-function placeChips(
-  paints: readonly Paint[],
+/**
+ * Lightest first. Paints of one colour stand in one place: a part that `only` selects is not told apart here. Two
+ * paints that reflect alike stand side by side, not on top of each other.
+ */
+function placePaints(
+  colours: readonly MeasuredColour[],
   heightOf: (reflectance: number) => number,
+): readonly Stand[] {
+  const distinct = new Map(colours.map((colour) => [colour.hex, colour]));
+  const lastInLane: number[] = [];
+  return [...distinct.values()]
+    .sort((first, second) => second.reflectance - first.reflectance)
+    .map(({ hex, name, reflectance }) => {
+      const y = heightOf(reflectance);
+      const free = lastInLane.findIndex((last) => y - last >= chip.height + 2);
+      const lane = free === -1 ? lastInLane.length : free;
+      lastInLane[lane] = y;
+      return { hex, name, reflectance, x: chipX + lane * chip.lane, y };
+    });
+}
+
+function placeChips(
+  stands: readonly Stand[],
   across: (x: number) => number,
   format: Format,
 ): readonly Chip[] {
-  const heights = paints.map((paint) => heightOf(paint.reflectance));
-  const labels = spreadApart(heights, 17, top, bottom);
-  let lane = 0;
-  return paints.map((paint, index) => {
-    const y = heights[index] ?? 0;
-    const labelY = labels[index] ?? y;
-    const previous = heights[index - 1];
-    // Two paints that reflect alike stand side by side, not on top of each other.
-    lane = previous !== undefined && y - previous < chipSize + 2 ? lane + 1 : 0;
-    const x = chipX - lane * (chipSize + 2);
-    const moved = Math.abs(labelY - y) > 2 || lane > 0;
+  const heights = stands.map((stand) => stand.y);
+  const labelHeights = spreadApart(heights, labelGap, panel.top, panel.bottom);
+  const labelX = Math.max(...stands.map((stand) => stand.x), chipX) + chip.width / 2 + 9;
+  return stands.map((stand, index) => {
+    const labelY = labelHeights[index] ?? stand.y;
+    const isBeside = Math.abs(labelY - stand.y) < 2 && labelX - stand.x < chip.lane;
+    const start = `M${round(across(stand.x + chip.width / 2))} ${round(stand.y)}`;
     return {
-      hex: paint.hex,
-      x: round(across(x) - chipSize / 2),
-      y: round(y - chipSize / 2),
-      label: `${paint.name} ${format.number(paint.reflectance, 0)}`,
-      labelX: across(labelX),
+      hex: stand.hex,
+      x: round(across(stand.x) - chip.width / 2),
+      y: round(stand.y - chip.height / 2),
+      width: chip.width,
+      height: chip.height,
+      label: `${stand.name} ${format.number(stand.reflectance, 0)}`,
+      labelX: round(across(labelX)),
       labelY: round(labelY + 4.5),
-      leader: moved
-        ? `M${across(x + chipSize / 2)} ${round(y)}L${across(labelX - 3)} ${round(labelY)}`
-        : undefined,
+      leader: isBeside ? undefined : `${start}L${round(across(labelX - 3))} ${round(labelY)}`,
     };
   });
 }
 
-function placeArcs(
-  joins: readonly Join[],
-  heightOf: (reflectance: number) => number,
-  across: (x: number) => number,
-  format: Format,
-): readonly Arc[] {
-  const longest = Math.max(...joins.map((join) => join.length), 0);
-  const placed: { x: number; y: number }[] = [];
-  const shortFirst = [...joins].sort(
-    (first, second) => Math.abs(first.from - first.to) - Math.abs(second.from - second.to),
-  );
-  return shortFirst.map((join) => {
-    const [y1, y2] = [heightOf(join.from), heightOf(join.to)];
-    const span = Math.abs(y1 - y2) / (bottom - top);
-    const apex = { x: chipX - reach.least - span * (reach.most - reach.least), y: (y1 + y2) / 2 };
-    while (placed.some((other) => isNear(apex, other)) && apex.x > chipX - reach.most - 20) apex.x -= 12;
-    placed.push(apex);
-    const width = 1.25 + 6.75 * (longest === 0 ? 0 : join.length / longest);
-    // The middle of a cubic lies three quarters of the way out to its two control points.
-    const control = across(round(chipX - (chipX - apex.x) / 0.75));
-    return {
-      path: `M${across(chipX)} ${round(y1)}C${control} ${round(y1)} ${control} ${round(y2)} ${across(chipX)} ${round(y2)}`,
-      width: round(width),
-      dash: isClear(gradeOf(join.contrast)) ? undefined : `${round(width * 0.6 + 2)} ${round(width * 0.6 + 3)}`,
-      text: format.contrast(join.contrast),
-      textX: round(across(apex.x - width / 2 - 5)),
-      textY: round(apex.y + 4.5),
-    };
-  });
-}
-
-function isNear(a: { x: number; y: number }, b: { x: number; y: number }): boolean {
-  return Math.abs(a.y - b.y) < 14 && Math.abs(a.x - b.x) < 26;
-}
-
-function describePanel(paints: readonly Paint[], joins: readonly Join[], format: Format): string {
-  if (paints.length === 0) return "No paints.";
-  const stand = paints.map((paint) => `${paint.name} at ${format.number(paint.reflectance, 0)}`);
+function describePanel(stands: readonly Stand[], joins: readonly Join[], format: Format): string {
+  if (stands.length === 0) return "No paints.";
+  const listed = stands.map((stand) => `${stand.name} at ${format.number(stand.reflectance, 0)}`);
   const clear = joins.filter((join) => isClear(gradeOf(join.contrast))).length;
-  const edges = joins.length === 0 ? "No edges." : `${clear} of ${joins.length} edges are clear.`;
-  return `Reflectance in percent, lightest first: ${format.list(stand)}. ${edges}`;
+  const edges =
+    joins.length === 0
+      ? "No lines."
+      : `Lines that are clear: ${format.number(clear, 0)} of ${format.number(joins.length, 0)}.`;
+  return `Reflectance in percent, lightest first: ${format.list(listed)}. ${edges}`;
 }
 
 function round(value: number): number {

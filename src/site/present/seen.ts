@@ -68,6 +68,7 @@ function sayGrey(edges: readonly ComparedEdge[], measure: Measure, format: Forma
 function findEdge(measure: Measure, edge: ComparedEdge): MeasuredEdge | undefined {
   return measure.edges.find(
     (candidate) =>
-      (candidate.a === edge.a && candidate.b === edge.b) || (candidate.a === edge.b && candidate.b === edge.a),
+      (candidate.a === edge.a && candidate.b === edge.b) ||
+      (candidate.a === edge.b && candidate.b === edge.a),
   );
 }

@@ -16,7 +16,13 @@ import { type Plate, presentPlate } from "./plate.ts";
 import { presentScale, type ScaleView } from "./scale.ts";
 import { presentSeen, type SeenView } from "./seen.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
-import { describeChange, describeOutcomes, describeVerdict, type OutcomeGroup, type VerdictView } from "./verdict.ts";
+import {
+  describeChange,
+  describeOutcomes,
+  describeVerdict,
+  type OutcomeGroup,
+  type VerdictView,
+} from "./verdict.ts";
 
 export interface StudyPage {
   readonly slug: string;

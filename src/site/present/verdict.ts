@@ -46,10 +46,9 @@ export function describeVerdict(comparison: Comparison, format: Format): Verdict
   if (shareBefore === null && shareAfter === null) {
     return { word, sentence: "One colour: no edges to measure." };
   }
-  const share = describeMove(format.share(shareBefore), format.share(shareAfter));
-  const clarity = describeMove(format.percent(clarityBefore), format.percent(clarityAfter));
-  const moved = describeCounts(comparison, format);
-  return { word, sentence: `The clear-edge share ${share}, clarity ${clarity}; ${moved}.` };
+  const share = describeMove("The clear-edge share", format.share(shareBefore), format.share(shareAfter));
+  const clarity = describeMove("clarity", format.percent(clarityBefore), format.percent(clarityAfter));
+  return { word, sentence: `${share}, ${clarity}. ${describeCounts(comparison, format)}` };
 }
 
 /** The edges that moved, in words, in groups: what is easier to see first. */
@@ -67,28 +66,31 @@ export function capitalise(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-function describeMove(before: string, after: string): string {
-  return before === after ? `stays at ${after}` : `goes from ${before} to ${after}`;
+function describeMove(what: string, before: string, after: string): string {
+  return before === after ? `${what} stays at ${after}` : `${what} goes from ${before} to ${after}`;
 }
 
+/** `2 of 4 edges gained, 1 merged.` */
 function describeCounts(comparison: Comparison, format: Format): string {
-  const counts = outcomeOrder.flatMap((outcome) => {
-    const count = comparison.edges.filter((edge) => edge.outcome === outcome).length;
-    return count === 0 || outcome === "same" ? [] : [`${format.number(count, 0)} ${outcome}`];
-  });
-  return counts.length === 0 ? "no edge moves" : `of ${describeTotal(comparison, format)}, ${format.list(counts)}`;
-}
-
-function describeTotal(comparison: Comparison, format: Format): string {
   const total = comparison.edges.length;
-  return `${format.number(total, 0)} ${total === 1 ? "edge" : "edges"}`;
+  const moved = outcomeOrder.flatMap((outcome) => {
+    const count = comparison.edges.filter((edge) => edge.outcome === outcome).length;
+    return count === 0 || outcome === "same" ? [] : [{ outcome, count }];
+  });
+  const [first] = moved;
+  if (first === undefined) return total === 1 ? "Its one edge stays as it is." : "No edge moves.";
+  if (total === 1) return `Its one edge is ${first.outcome}.`;
+  const others = moved.slice(1).map(({ outcome, count }) => `, ${format.number(count, 0)} ${outcome}`);
+  return `${format.number(first.count, 0)} of ${format.number(total, 0)} edges ${first.outcome}${others.join("")}.`;
 }
 
 function describeEdge(row: EdgeRow): string {
   const { before, after } = row;
   const name = capitalise(row.names);
-  if (before === undefined) return `${capitalise(after.names)} now meet: contrast ${after.contrast}, ${after.grade}.`;
-  if (row.outcome === "merged") return `${name} become one colour where they meet, over ${row.length} flag heights.`;
+  if (before === undefined)
+    return `${capitalise(after.names)} now meet: contrast ${after.contrast}, ${after.grade}.`;
+  if (row.outcome === "merged")
+    return `${name} become one colour where they meet, over ${row.length} flag heights.`;
   const becomes = row.renamed === undefined ? "" : ` becomes ${row.renamed}`;
   if (row.outcome === "same" && before.contrast === after.contrast) {
     return `${name}${becomes}: contrast stays at ${after.contrast}, ${after.grade}.`;

@@ -1,0 +1,21 @@
+// Floor 7. What problems come to: an exit status, and a number in words.
+import { hasError, type Problem } from "../problem/problem.ts";
+
+/** Returns the exit status of what was found: 2 where a file or folder that was named is not there, 1 for any error. */
+export function statusOf(problems: readonly Problem[]): number {
+  const isMissing = ({ rule, place }: Problem) =>
+    rule === "study/content-missing" || (rule === "study/drawing-missing" && place === undefined);
+  if (problems.some(isMissing)) return 2;
+  return hasError(problems) ? 1 : 0;
+}
+
+/** Returns the numbers of errors and warnings in words: `2 errors, 1 warning`. */
+export function countProblems(problems: readonly Problem[]): string {
+  const errors = problems.filter(({ severity }) => severity === "error").length;
+  return `${count(errors, "error", "errors")}, ${count(problems.length - errors, "warning", "warnings")}`;
+}
+
+/** Returns a number with its noun: `1 study`, `3 studies`. */
+export function count(number: number, one: string, many: string): string {
+  return `${number} ${number === 1 ? one : many}`;
+}

@@ -1,0 +1,62 @@
+// Floor 3, step 4b. The focus: which pixels show what has to be seen, the charges.
+import type { RegionMap } from "./component.ts";
+
+/** A region over this share of the flag is a field within a bordure, not a charge (our own judgement). */
+const largestCharge = 0.35;
+
+/**
+ * Returns the regions that are charges: those that touch neither border nor transparency, without those over 35 % of
+ * the flag and without holes (regions with the paint of a region outside the charge they belong to, around it).
+ */
+export function findCharges({ regions }: RegionMap, flagPixels: number): ReadonlySet<number> {
+  const inner = new Set<number>();
+  for (const [index, region] of regions.entries()) {
+    if (!region.touchesOutside && region.pixels <= largestCharge * flagPixels) inner.add(index);
+  }
+  const charges = new Set<number>();
+  for (const group of groupNeighbours(inner, (index) => regions[index]?.neighbours ?? [])) {
+    const around = new Set<number>();
+    for (const index of group) for (const next of regions[index]?.neighbours ?? []) if (!inner.has(next)) around.add(regions[next]?.label ?? 0);
+    for (const index of group) if (!around.has(regions[index]?.label ?? 0)) charges.add(index);
+  }
+  return charges;
+}
+
+function groupNeighbours(members: ReadonlySet<number>, neighboursOf: (index: number) => Iterable<number>): readonly (readonly number[])[] {
+  const groups: number[][] = [];
+  const seen = new Set<number>();
+  for (const start of members) {
+    if (seen.has(start)) continue;
+    const group = [start];
+    seen.add(start);
+    for (const index of group) {
+      for (const next of neighboursOf(index)) {
+        if (!members.has(next) || seen.has(next)) continue;
+        seen.add(next);
+        group.push(next);
+      }
+    }
+    groups.push(group);
+  }
+  return groups;
+}
+
+/** Returns a mask (1 = focus) of the pixels whose region is in `chosen`. */
+export function maskRegions({ regionOf }: RegionMap, chosen: ReadonlySet<number>): Uint8Array {
+  const mask = new Uint8Array(regionOf.length);
+  for (let at = 0; at < regionOf.length; at += 1) if (chosen.has(regionOf[at] as number)) mask[at] = 1;
+  return mask;
+}
+
+/** Returns a mask of the pixels whose label passes `isChosen`. */
+export function maskLabels(labels: Uint16Array, isChosen: (label: number) => boolean): Uint8Array {
+  const chosen = new Map<number, number>();
+  return Uint8Array.from(labels, (label) => {
+    let value = chosen.get(label);
+    if (value === undefined) {
+      value = label !== 0 && isChosen(label) ? 1 : 0;
+      chosen.set(label, value);
+    }
+    return value;
+  });
+}

@@ -1,0 +1,18 @@
+// Floor 5. A drawing's shapes → its label map, and the traced lines back in terms of its paints.
+import type { SeenLine } from "../measure/table.ts";
+import { type LabelMap, readLabels } from "../regions/label.ts";
+import { renderSvg } from "../regions/raster.ts";
+import type { Line } from "../regions/trace.ts";
+import { codeOf, writeLabels } from "../svg/label.ts";
+import type { PaintedShapes } from "../svg/paint.ts";
+
+/** Renders the label drawing and reads it back. */
+export async function renderMap(shapes: PaintedShapes, size: { readonly width: number; readonly height: number }): Promise<LabelMap> {
+  const picture = await renderSvg(writeLabels(shapes, size.width, size.height));
+  return readLabels(picture, shapes.paints.map((_, index) => codeOf(index)));
+}
+
+/** Labels → paint indexes. */
+export function toSeenLines(lines: readonly Line[]): readonly SeenLine[] {
+  return lines.map(({ a, b, length, focusShare }) => ({ a: a - 1, b: b - 1, length, focusShare }));
+}

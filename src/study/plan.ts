@@ -1,0 +1,97 @@
+// Floor 5. What an author wrote about a drawing (a change, a focus) → the colours and shapes that are meant.
+import type { Hex } from "../colour/colour.ts";
+import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
+import { quoteText } from "../problem/quote.ts";
+import type { Instance, ResolvedDrawing } from "../svg/instance.ts";
+import { selectInstances } from "../svg/limited.ts";
+import { mapColours } from "../svg/recolour.ts";
+import type { Inspection } from "./inspect.ts";
+import { type NamedColour, resolveReplace, resolveWith, type Whereabouts } from "./resolve.ts";
+import type { Change, Focus } from "./study.ts";
+import type { NamedFocus } from "./viewing.ts";
+
+export interface PlannedChange {
+  readonly replace: Hex;
+  readonly with: Hex;
+  readonly only?: ReadonlySet<Instance>;
+}
+
+/** Says where a value stands, by its dotted path (`change.replace`, `focus.select`). */
+export type Locate = (path: string) => Whereabouts;
+
+/**
+ * Resolves a change. `colours` are those of the drawing.
+ *
+ * Problems: those of resolveReplace and resolveWith; study/wrong-selector, study/selects-nothing,
+ * study/nothing-changes.
+ */
+export function planChange(resolved: ResolvedDrawing, colours: readonly NamedColour[], change: Change, palette: ReadonlyMap<string, string>, locate: Locate): Outcome<PlannedChange> {
+  const replace = resolveReplace(change.replace, colours, locate("change.replace"));
+  const next = resolveWith(change.with, palette, locate("change.with"));
+  const only = change.only === undefined ? {} : select(resolved, change.only, locate("change.only"), replace.hex);
+  const problems = [replace.problem, next.problem, only.problem].filter((problem) => problem !== undefined);
+  if (replace.hex === undefined || next.hex === undefined || hasError(problems)) return { value: undefined, problems };
+  if (replace.hex === next.hex) {
+    problems.push({
+      rule: "study/nothing-changes",
+      severity: "error",
+      ...locate("change.with"),
+      reason: `The change replaces ${replace.hex} by itself.`,
+      hint: "Choose another colour for with:.",
+    });
+    return { value: undefined, problems };
+  }
+  return { value: { replace: replace.hex, with: next.hex, ...(only.instances === undefined ? {} : { only: only.instances }) }, problems };
+}
+
+/** Resolves a named focus. Problems: those of resolveReplace; study/wrong-selector, study/selects-nothing. */
+export function planFocus(resolved: ResolvedDrawing, colours: readonly NamedColour[], focus: Focus, locate: Locate): Outcome<NamedFocus> {
+  if ("colour" in focus) {
+    const { hex, problem } = resolveReplace(focus.colour, colours, locate("focus.colour"));
+    return { value: hex === undefined ? undefined : { colour: hex }, problems: problem === undefined ? [] : [problem] };
+  }
+  const { instances, problem } = select(resolved, focus.select, locate("focus.select"));
+  return { value: instances === undefined ? undefined : { select: instances }, problems: problem === undefined ? [] : [problem] };
+}
+
+/** Colours that can be replaced: those the drawing declares, the colours of gradient stops among them. */
+export function listColours(resolved: ResolvedDrawing, whole: Inspection): readonly NamedColour[] {
+  const listed = new Map<Hex, string>();
+  for (const [index, paint] of whole.paints.entries()) {
+    const name = whole.looks[index]?.name ?? "";
+    if (paint.declared !== null && !listed.has(paint.declared)) listed.set(paint.declared, name);
+  }
+  for (const hex of declaredColours(resolved)) if (!listed.has(hex)) listed.set(hex, "in a gradient or pattern");
+  return [...listed].map(([hex, name]) => ({ hex, name }));
+}
+
+function declaredColours(resolved: ResolvedDrawing): ReadonlySet<Hex> {
+  const found = new Set<Hex>();
+  mapColours(resolved, (hex) => {
+    found.add(hex);
+    return hex;
+  });
+  found.delete("#000000");
+  return found;
+}
+
+function select(resolved: ResolvedDrawing, selector: string, at: Whereabouts, replace?: Hex): { readonly instances?: ReadonlySet<Instance>; readonly problem?: Problem } {
+  const instances = selectInstances(resolved, selector);
+  const refuse = (rule: string, reason: string, hint: string): { readonly problem: Problem } => ({ problem: { rule, severity: "error", ...at, reason, hint } });
+  if (typeof instances === "string") {
+    return refuse("study/wrong-selector", `${quoteText(selector)} is not a CSS selector: ${instances}.`, 'Type a selector such as "#wheel" or "g.star path".');
+  }
+  if (instances.size === 0) {
+    const ids = [...resolved.ids.keys()].slice(0, 12).map((id) => `#${id}`);
+    return refuse("study/selects-nothing", `${quoteText(selector)} matches nothing in the drawing.`, ids.length === 0 ? "The drawing has no ids: give the element an id in the SVG file." : `It has: ${ids.join(", ")}.`);
+  }
+  if (replace !== undefined && ![...instances].some((instance) => hasColour(instance, replace))) {
+    return refuse("study/selects-nothing", `${quoteText(selector)} matches nothing that has the colour ${replace}.`, "Select the elements that have the colour, or leave only: out.");
+  }
+  return { instances };
+}
+
+function hasColour(instance: Instance, hex: Hex): boolean {
+  if (instance.element.name === "stop") return true;
+  return [instance.fill, instance.stroke].some((source) => source.kind === "server" || (source.kind === "colour" && source.hex === hex));
+}

@@ -1,0 +1,64 @@
+// Sets of pixels, as one byte a pixel: which hold a label, what lies within 2 px of them, what lies 2 px inside.
+import type { LabelMap } from "../../src/regions/label.ts";
+
+/** One byte a pixel, 1 where the pixel belongs to the set. */
+export type PixelSet = Uint8Array;
+
+const withinTwo = offsets((squared) => squared <= 4);
+const closerThanTwo = offsets((squared) => squared < 4);
+
+/**
+ * Returns the pixels of `map` that hold one of `labels`, in the map itself or in any of the 4 × 4 samples that `fine`,
+ * four times as large, takes of the pixel.
+ */
+export function findHolding(map: LabelMap, fine: LabelMap, labels: ReadonlySet<number>): PixelSet {
+  const set = new Uint8Array(map.labels.length);
+  for (let at = 0; at < set.length; at += 1) if (labels.has(map.labels[at] as number)) set[at] = 1;
+  for (let at = 0; at < fine.labels.length; at += 1) {
+    if (!labels.has(fine.labels[at] as number)) continue;
+    const x = at % fine.width;
+    set[((at - x) / fine.width >> 2) * map.width + (x >> 2)] = 1;
+  }
+  return set;
+}
+
+/** Returns the pixels of `map` whose label is one of `labels`. */
+export function findLabelled(map: LabelMap, labels: ReadonlySet<number>): PixelSet {
+  return Uint8Array.from(map.labels, (label) => (labels.has(label) ? 1 : 0));
+}
+
+/** Returns the pixels whose centre lies within 2 px of the centre of one of `set`. */
+export function growTwo(set: PixelSet, width: number): PixelSet {
+  const height = set.length / width;
+  const grown = new Uint8Array(set.length);
+  for (let at = 0; at < set.length; at += 1) {
+    if (set[at] === 0) continue;
+    for (const [dx, dy] of withinTwo) {
+      const x = (at % width) + dx;
+      const y = Math.floor(at / width) + dy;
+      if (x >= 0 && x < width && y >= 0 && y < height) grown[y * width + x] = 1;
+    }
+  }
+  return grown;
+}
+
+/** Returns the pixels of `set` with nothing outside it nearer than 2 px, from centre to centre. */
+export function shrinkTwo(set: PixelSet, width: number): PixelSet {
+  const height = set.length / width;
+  return set.map((held, at) => {
+    if (held === 0) return 0;
+    const isInside = closerThanTwo.every(([dx, dy]) => {
+      const x = (at % width) + dx;
+      const y = Math.floor(at / width) + dy;
+      return x < 0 || x >= width || y < 0 || y >= height || set[y * width + x] === 1;
+    });
+    return isInside ? 1 : 0;
+  });
+}
+
+function offsets(keep: (squared: number) => boolean): readonly (readonly [number, number])[] {
+  const found: [number, number][] = [];
+  for (let dy = -2; dy <= 2; dy += 1)
+    for (let dx = -2; dx <= 2; dx += 1) if (keep(dx * dx + dy * dy)) found.push([dx, dy]);
+  return found;
+}

@@ -1,0 +1,20 @@
+import { expect, test } from "vitest";
+import { drawingFiles } from "../../src/site/drawings.ts";
+import { formatHeaders, pagePolicy } from "../../src/site/policy.ts";
+
+test("the policy begins with nothing and allows nothing unsafe and no other host", () => {
+  expect(pagePolicy.startsWith("default-src 'none'")).toBe(true);
+  expect(pagePolicy).not.toMatch(/unsafe|https?:|data:|\*/);
+});
+
+test("in _headers every line with a header belongs to a path, and drawings get a policy of their own", () => {
+  const blocks = formatHeaders(drawingFiles).trim().split("\n\n");
+  for (const block of blocks) {
+    const [path, ...headers] = block.split("\n");
+    expect(path).toMatch(/^\//);
+    expect(headers.length).toBeGreaterThan(0);
+    for (const header of headers) expect(header).toMatch(/^ {2}[A-Za-z-]+: \S/);
+  }
+  expect(blocks.find((block) => block.startsWith("/studies/:slug/redesign.svg"))).toContain("sandbox");
+  expect(blocks.find((block) => block.startsWith("/studies/:slug/\n"))).toContain("frame-ancestors 'none'");
+});

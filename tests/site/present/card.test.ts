@@ -1,0 +1,47 @@
+import { expect, test } from "vitest";
+import { orderStudies, presentFront } from "../../../src/site/present/card.ts";
+import { createFormat } from "../../../src/site/present/format.ts";
+import type { StudyResult } from "../../../src/study/result.ts";
+import { galleryResult, studyResult } from "../sample.ts";
+
+const format = createFormat("en");
+
+function dated(slug: string, date: string | undefined): StudyResult {
+  const { date: _date, ...rest } = studyResult.study;
+  return { ...studyResult, study: { ...rest, slug, ...(date === undefined ? {} : { date }) } };
+}
+
+test("newest first, undated last, by slug where the day is the same", () => {
+  const studies = [
+    dated("b", "2026-01-01"),
+    dated("none", undefined),
+    dated("a", "2026-01-01"),
+    dated("c", "2026-02-01"),
+  ];
+  expect(orderStudies(studies).map(({ study }) => study.slug)).toEqual(["c", "a", "b", "none"]);
+});
+
+test("an entry says what changed, what came of it, and where it stands", () => {
+  const front = presentFront(galleryResult, format);
+  expect(front).toMatchObject({ title: "Flags of the Sound", count: "1 study" });
+  expect(front.cards[0]).toMatchObject({
+    address: "studies/a-square/",
+    title: "A lighter square",
+    authors: "Ines Valcourt and Tobin Arkwell",
+    date: { iso: "2026-04-02", text: "April 2, 2026" },
+    change: "Red becomes yellow.",
+    verdict: "Clearer",
+    share: { before: "43%", after: "100%" },
+  });
+  expect(front.cards[0]?.plates.map((plate) => plate.src)).toEqual([
+    "studies/a-square/original.svg",
+    "studies/a-square/redesign.svg",
+  ]);
+});
+
+test("a gallery without studies has a front page", () => {
+  expect(presentFront({ ...galleryResult, studies: [] }, format)).toMatchObject({
+    count: "0 studies",
+    cards: [],
+  });
+});

@@ -1,0 +1,47 @@
+import { expect, test } from "vitest";
+import { createFormat } from "../../../src/site/present/format.ts";
+import { presentMethod } from "../../../src/site/present/method.ts";
+import { galleryResult } from "../sample.ts";
+
+const method = presentMethod(galleryResult, createFormat("en"));
+
+test("the computed examples agree with the published ones", () => {
+  // The published numbers are printed without decimals: one of them rounded, one cut off, two called "about".
+  for (const row of method.published) {
+    const published = Number(row.published.replace("about ", ""));
+    expect(Math.abs(Number(row.computed) - published), row.reflectances).toBeLessThan(1.5);
+  }
+  expect(method.published[0]).toEqual({ reflectances: "62 and 20", published: "49", computed: "49.07" });
+});
+
+test("the walk of red on black ends where common practice says: not clear", () => {
+  // Luminance of #c8202f by hand from the WCAG definition: 0.2126·0.5776 + 0.7152·0.0144 + 0.0722·0.0284 = 0.135.
+  expect(method.walk).toMatchObject({
+    luminances: ["0.135", "0.000"],
+    reflectances: ["15.8", "5.0"],
+    grade: "weak",
+  });
+});
+
+test("the pairs are graded as common practice has it", () => {
+  const clear = new Set(["clear", "strong"]);
+  const read = method.pairs.filter((pair) => clear.has(pair.grade)).map((pair) => pair.names.join(" / "));
+  expect(read).toEqual(["white / dark blue", "yellow / green", "red / white", "yellow / mid green"]);
+});
+
+test("four kinds of vision, in order", () => {
+  expect(method.seen.map((row) => row.vision)).toEqual(["protan", "deutan", "tritan", "grey"]);
+});
+
+test("says that numbers are of the full drawing only while they are", () => {
+  expect(method.viewing).toBeUndefined();
+  const [study] = galleryResult.studies;
+  if (study === undefined) throw new Error("the sample has a study");
+  const before = { ...study.comparison.before, distance: 40 };
+  const far = { ...study, comparison: { ...study.comparison, before } };
+  expect(presentMethod({ ...galleryResult, studies: [far] }, createFormat("en")).viewing).toEqual({
+    distance: "40",
+    // 40 · tan(1′), from the definition: one arcminute is 0.000290888.
+    finest: "0.0116",
+  });
+});

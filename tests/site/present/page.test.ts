@@ -1,0 +1,36 @@
+import { expect, test } from "vitest";
+import { createFormat } from "../../../src/site/present/format.ts";
+import { presentFrame } from "../../../src/site/present/page.ts";
+import { gallery } from "../sample.ts";
+
+test("titles end with the gallery's, links are relative, the canonical address is not", () => {
+  const frame = presentFrame(
+    { path: "/method/", title: "Method", description: "How.", section: "method" },
+    gallery,
+    createFormat("he"),
+  );
+  expect(frame).toMatchObject({
+    language: "he",
+    direction: "rtl",
+    title: "Method – Flags of the Sound",
+    canonical: "https://flags.example/sound/method/",
+    links: { home: "../", styles: "../assets/site.css", cautions: "./#cautions" },
+  });
+});
+
+test("the page for missing addresses has whole paths and no address of its own", () => {
+  const frame = presentFrame(
+    { path: "/404.html", title: "No page here", description: "", section: undefined, base: "/sound/" },
+    gallery,
+    createFormat("en"),
+  );
+  expect(frame.canonical).toBeUndefined();
+  for (const link of [frame.links.home, frame.links.styles, ...frame.links.fonts]) {
+    expect(link).toMatch(/^\/sound\//);
+  }
+});
+
+test("the front page is called as the gallery is", () => {
+  const facts = { path: "/", title: undefined, description: "", section: "studies" as const };
+  expect(presentFrame(facts, gallery, createFormat("en")).title).toBe("Flags of the Sound");
+});

@@ -1,0 +1,56 @@
+import { expect, test } from "vitest";
+import type { ComparedEdge } from "../../../src/measure/comparison.ts";
+import { createFormat } from "../../../src/site/present/format.ts";
+import { presentSeen } from "../../../src/site/present/seen.ts";
+import { comparison } from "../sample.ts";
+
+const format = createFormat("en");
+
+test("four kinds of vision, each with one number before and after", () => {
+  // 1.5 of 3.5 flag heights are clear before, all of them after.
+  expect(presentSeen(comparison, format).map((seen) => [seen.vision, seen.before, seen.after])).toEqual([
+    ["protan", "43%", "100%"],
+    ["deutan", "43%", "100%"],
+    ["tritan", "43%", "100%"],
+    ["grey", "14", "55"],
+  ]);
+});
+
+test("a merged edge keeps its length and is not clear, though the redesign no longer has it", () => {
+  const edges = comparison.edges.map((edge) =>
+    edge.b === "p2" ? { ...edge, outcome: "merged" as const } : edge,
+  );
+  const after = { ...comparison.after, edges: comparison.after.edges.filter((edge) => edge.b !== "p2") };
+  const [protan, , , grey] = presentSeen({ ...comparison, edges, after }, format);
+  expect(protan).toMatchObject({ before: "43%", after: "43%" });
+  expect(grey).toMatchObject({ before: "14", after: "0" });
+});
+
+test("a parted edge counts only after", () => {
+  const edges = comparison.edges.map(
+    (edge): ComparedEdge => (edge.b === "p2" ? { ...edge, contrast: [null, 67.2], outcome: "parted" } : edge),
+  );
+  expect(presentSeen({ ...comparison, edges }, format)[0]).toMatchObject({ before: "100%", after: "100%" });
+});
+
+test("an edge under 1 % of the length is not the nearest two greys", () => {
+  const tiny: ComparedEdge = {
+    a: "p2",
+    b: "p3",
+    names: [
+      ["red", "white"],
+      ["yellow", "white"],
+    ],
+    length: 0.01,
+    contrast: [68, 20],
+    outcome: "lost",
+  };
+  expect(presentSeen({ ...comparison, edges: [...comparison.edges, tiny] }, format)[3]).toMatchObject({
+    before: "14",
+  });
+});
+
+test("one colour has no number", () => {
+  const none = presentSeen({ ...comparison, edges: [] }, format);
+  expect(none.map((seen) => seen.before)).toEqual(Array(4).fill("no edges"));
+});

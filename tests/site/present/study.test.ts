@@ -1,0 +1,44 @@
+import { expect, test } from "vitest";
+import { createFormat } from "../../../src/site/present/format.ts";
+import { presentStudy } from "../../../src/site/present/study.ts";
+import { comparison, gallery, study, studyResult } from "../sample.ts";
+
+const format = createFormat("en");
+
+test("the page has finished words for everything it shows", () => {
+  const { page, problems } = presentStudy(studyResult, gallery, format);
+  expect(problems).toEqual([]);
+  expect(page.summary).toEqual([
+    { name: "Clear-edge share", before: "43%", after: "100%" },
+    { name: "Clarity", before: "74%", after: "100%" },
+    { name: "Weakest edge", before: "25", after: "67" },
+  ]);
+  expect(page.frame.description).toMatch(/^Unofficial redesign study\. Red becomes yellow\. Clearer: /);
+  expect(page.plates.map((plate) => plate.src)).toEqual(["original.svg", "redesign.svg"]);
+  expect(page.seen.flatMap((seen) => seen.plates.map((plate) => plate.src))).toEqual([
+    "seen-protan-original.svg",
+    "seen-protan-redesign.svg",
+    "seen-deutan-original.svg",
+    "seen-deutan-redesign.svg",
+    "seen-tritan-original.svg",
+    "seen-tritan-redesign.svg",
+    "seen-grey-original.svg",
+    "seen-grey-redesign.svg",
+  ]);
+  expect(new Set(page.seen.flatMap((seen) => seen.plates.map((plate) => plate.alt))).size).toBe(8);
+});
+
+test("says whether the numbers are of the full drawing", () => {
+  const far = { ...comparison, before: { ...comparison.before, distance: 40 } };
+  expect(presentStudy(studyResult, gallery, format).page.measuredHow).toMatch(/full drawing.*length alone/);
+  expect(presentStudy({ ...studyResult, comparison: far }, gallery, format).page.measuredHow).toMatch(
+    /40 flag heights/,
+  );
+});
+
+test("figures in the prose are the edges of this study", () => {
+  const body = 'A.\n\n::figure{edge="red / dark blue"}\n\n::figure{edge="red / pink"}\n';
+  const { page, problems } = presentStudy({ ...studyResult, study: { ...study, body } }, gallery, format);
+  expect(page.prose.map((block) => block.kind)).toEqual(["html", "figure"]);
+  expect(problems.map(({ rule }) => rule)).toEqual(["study/figure"]);
+});

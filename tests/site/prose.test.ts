@@ -1,0 +1,98 @@
+import { expect, test } from "vitest";
+import { renderProse } from "../../src/site/prose.ts";
+import { study } from "./sample.ts";
+
+const render = (body: string) =>
+  renderProse({ ...study, body }, (edge) => (edge === "white / red" ? "the figure" : undefined));
+const htmlOf = (body: string) =>
+  render(body)
+    .blocks.map((block) => (block.kind === "html" ? block.html : `[${block.figure}]`))
+    .join("\n");
+
+test("HTML in the prose is shown as text", () => {
+  const html = htmlOf('<script>alert(1)</script>\n\nAnd <img src=x onerror="alert(1)"> here.');
+  expect(html).not.toMatch(/<script|<img/);
+  expect(html).toContain("&lt;script&gt;");
+});
+
+test("no address of a scheme that runs code becomes a link", () => {
+  for (const address of ["javascript:alert(1)", "JaVaScRiPt:alert(1)", "vbscript:x", "data:text/html,x"]) {
+    expect(htmlOf(`[press](${address})`)).not.toContain("<a");
+  }
+});
+
+test("links to other sites are marked, links inside the site are not", () => {
+  expect(htmlOf("[a](https://flags.example/)")).toContain('rel="nofollow noopener"');
+  expect(htmlOf("[a](//flags.example/)")).toContain('rel="nofollow noopener"');
+  expect(htmlOf("[a](../b/)")).toBe('<p><a href="../b/">a</a></p>');
+});
+
+test("bare addresses stay text", () => {
+  expect(htmlOf("See https://flags.example/ for more.")).not.toContain("<a");
+});
+
+test("template syntax is nothing special", () => {
+  expect(htmlOf("{{ 7 * 7 }} {% raw %} #{x}")).toBe("<p>{{ 7 * 7 }} {% raw %} #{x}</p>");
+});
+
+test("an image is refused: its words stay, and there is a warning with its line", () => {
+  const { blocks, problems } = render("One.\n\n![a bell](https://flags.example/bell.png)\n");
+  expect(blocks).toEqual([{ kind: "html", html: "<p>One.</p>\n<p>a bell</p>" }]);
+  expect(problems).toMatchObject([
+    { rule: "study/image", severity: "warning", file: study.file, place: { line: 22, column: 1 } },
+  ]);
+});
+
+test("a figure on a line of its own stands between the pieces of prose", () => {
+  expect(htmlOf('One.\n\n::figure{edge="white / red"}\n\nTwo.')).toBe(
+    "<p>One.</p>\n[the figure]\n<p>Two.</p>",
+  );
+  expect(htmlOf('One.\n::figure{edge="white / red"}\nTwo.')).toBe("<p>One.</p>\n[the figure]\n<p>Two.</p>");
+});
+
+test("a figure of an edge that is not there is left out and warned of, with its line", () => {
+  const { blocks, problems } = render('One.\n\n::figure{edge="white / pink"}\n\nTwo.');
+  expect(blocks).toEqual([{ kind: "html", html: "<p>One.</p>\n<p>Two.</p>" }]);
+  expect(problems).toMatchObject([
+    {
+      rule: "study/figure",
+      severity: "warning",
+      place: { line: 22, column: 1, length: 29 },
+      sourceLine: '::figure{edge="white / pink"}',
+    },
+  ]);
+  expect(problems[0]?.reason).toContain("white / pink");
+});
+
+test("a figure that cannot be read is left out and warned of", () => {
+  const { blocks, problems } = render("::figure{edge=white}\n");
+  expect(blocks).toEqual([]);
+  expect(problems).toMatchObject([{ rule: "study/figure", place: { line: 20 } }]);
+});
+
+test("a figure in code is code", () => {
+  const { blocks, problems } = render('```\n::figure{edge="white / red"}\n```\n');
+  expect(blocks).toMatchObject([{ kind: "html" }]);
+  expect(problems).toEqual([]);
+});
+
+test("headings go below the section's own, and no level is skipped", () => {
+  expect(htmlOf("# A\n\n#### B\n\n##### C\n\n## D\n\n# E")).toBe(
+    "<h3>A</h3>\n<h4>B</h4>\n<h5>C</h5>\n<h4>D</h4>\n<h3>E</h3>",
+  );
+  expect(htmlOf("### A\n\n# B")).toBe("<h3>A</h3>\n<h3>B</h3>");
+});
+
+test("a link defined at the end works on both sides of a figure", () => {
+  expect(htmlOf('[a][1]\n\n::figure{edge="white / red"}\n\n[b][1]\n\n[1]: ../c/')).toBe(
+    '<p><a href="../c/">a</a></p>\n[the figure]\n<p><a href="../c/">b</a></p>',
+  );
+});
+
+test("deep quotes and long runs of brackets come back soon", () => {
+  const start = performance.now();
+  htmlOf(`${"> ".repeat(5000)}x`);
+  htmlOf("[".repeat(20000));
+  htmlOf("*a ".repeat(20000));
+  expect(performance.now() - start).toBeLessThan(5000);
+});

@@ -1,0 +1,149 @@
+import { expect, test } from "vitest";
+import { formatProblems } from "../../src/problem/report.ts";
+import { checkStudyFiles, checkStudyFolders, type Entry } from "../../src/study/listing.ts";
+
+const file = (name: string): Entry => ({ name, kind: "file" });
+const folder = (name: string): Entry => ({ name, kind: "folder" });
+const studies = (...entries: Entry[]) => formatProblems(checkStudyFolders("studies", entries).problems);
+const study = (...entries: Entry[]) => formatProblems(checkStudyFiles("ferry", entries));
+
+test("good folders, sorted; what an operating system leaves behind does not count", () => {
+  expect(checkStudyFolders("studies", [folder("b"), file(".DS_Store"), folder("a-2")])).toEqual({
+    slugs: ["a-2", "b"],
+    problems: [],
+  });
+});
+
+test.each<[string, Entry[], string]>([
+  [
+    "a space, a capital, an accent",
+    [folder("Café du Port")],
+    `\
+studies/Café du Port  error  The folder “Café du Port” cannot be an address: small letters, digits and single hyphens only.  study/slug
+    Rename the folder to: cafe-du-port`,
+  ],
+  [
+    "a name whose slug is taken",
+    [folder("ferry wheel"), folder("ferry-wheel")],
+    `\
+studies/ferry wheel  error  The folder “ferry wheel” cannot be an address: small letters, digits and single hyphens only.  study/slug
+    Rename the folder, for example: lighter-ferry-wheel`,
+  ],
+  [
+    "two names that differ in capitals only: both are refused",
+    [folder("ferry"), folder("Ferry")],
+    `\
+studies/Ferry  error  On many computers “Ferry” is the same name as “ferry”, which is here too.  study/same-name
+    Rename or remove one of them.
+
+studies/ferry  error  On many computers “ferry” is the same name as “Ferry”, which is here too.  study/same-name
+    Rename or remove one of them.`,
+  ],
+  [
+    "two spellings of one accent",
+    [folder("cafe\u0301"), folder("caf\u00e9")],
+    `\
+studies/cafe\u0301  error  On many computers “cafe\u0301” is the same name as “caf\u00e9”, which is here too.  study/same-name
+    Rename or remove one of them.
+
+studies/caf\u00e9  error  On many computers “caf\u00e9” is the same name as “cafe\u0301”, which is here too.  study/same-name
+    Rename or remove one of them.`,
+  ],
+  [
+    "a link",
+    [{ name: "ferry", kind: "link" }],
+    `\
+studies/ferry  error  This is a symbolic link, and links are not followed.  study/link
+    Put the file or folder itself in its place.`,
+  ],
+  [
+    "a study without a folder",
+    [file("Ferry wheel.md")],
+    `\
+studies/Ferry wheel.md  error  A file lies where only the folders of studies belong.  study/unexpected-file
+    Every study has a folder of its own: studies/ferry-wheel/study.md with its drawing beside it.`,
+  ],
+  [
+    "another file",
+    [file("notes.txt")],
+    `\
+studies/notes.txt  error  A file lies where only the folders of studies belong.  study/unexpected-file
+    Remove it; this folder holds a folder for each study and nothing else.`,
+  ],
+])("in studies: %s", (_, entries, report) => {
+  expect(studies(...entries)).toBe(report);
+});
+
+test("study.md and drawings are what belongs in a study's folder", () => {
+  expect(study(file("study.md"), file("original.svg"), file("wheel-2.svg"))).toBe("");
+});
+
+test.each<[string, Entry[], string]>([
+  [
+    "a template",
+    [file("study.md"), file("page.njk")],
+    `\
+ferry/page.njk  error  “page.njk” does not belong in a study's folder.  study/unexpected-file
+    Remove it; a study's folder holds study.md and SVG drawings, nothing else.`,
+  ],
+  [
+    "a mistyped study.md",
+    [file("Study.MD")],
+    `\
+ferry/Study.MD  error  “Study.MD” does not belong in a study's folder.  study/unexpected-file
+    Rename it to: study.md`,
+  ],
+  [
+    "a drawing with a space and a capital",
+    [file("study.md"), file("Ferry Wheel.SVG")],
+    `\
+ferry/Ferry Wheel.SVG  error  “Ferry Wheel.SVG” is no file name for a drawing: small letters, digits and hyphens only.  study/drawing-name
+    Rename the file to: ferry-wheel.svg`,
+  ],
+  [
+    "a drawing whose accent is a character of its own",
+    [file("cafe\u0301.svg")],
+    `\
+ferry/cafe\u0301.svg  error  “cafe\u0301.svg” is no file name for a drawing: small letters, digits and hyphens only.  study/drawing-name
+    Rename the file to: cafe.svg`,
+  ],
+  [
+    "two drawings that differ in capitals only",
+    [file("Flag.svg"), file("flag.svg")],
+    `\
+ferry/Flag.svg  error  On many computers “Flag.svg” is the same name as “flag.svg”, which is here too.  study/same-name
+    Rename or remove one of them.
+
+ferry/flag.svg  error  On many computers “flag.svg” is the same name as “Flag.svg”, which is here too.  study/same-name
+    Rename or remove one of them.`,
+  ],
+  [
+    "a folder called study.md",
+    [folder("study.md")],
+    `\
+ferry/study.md  error  This is a folder; a file of that name belongs here.  study/not-a-file
+    Rename or remove it, and put the file in its place.`,
+  ],
+  [
+    "a link to a drawing",
+    [{ name: "original.svg", kind: "link" }],
+    `\
+ferry/original.svg  error  This is a symbolic link, and links are not followed.  study/link
+    Put the file or folder itself in its place.`,
+  ],
+  [
+    "a pipe",
+    [{ name: "original.svg", kind: "other" }],
+    `\
+ferry/original.svg  error  This is not a regular file; a file of that name belongs here.  study/not-a-file
+    Rename or remove it, and put the file in its place.`,
+  ],
+  [
+    "what an operating system leaves behind",
+    [file(".DS_Store")],
+    `\
+ferry/.DS_Store  warning  Your operating system left this file here; it is passed over.  study/leftover-file`,
+  ],
+])("in a study's folder: %s", (_, entries, report) => {
+  expect(study(...entries)).toBe(report);
+});
