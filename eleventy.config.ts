@@ -11,7 +11,7 @@ export default function configure(config: UserConfig): void {
       async function render(data) {
         const page = await this.defaultRenderer(data);
         if (!isValidElement(page)) throw new TypeError("a page template must return one element");
-        return `<!doctype html>\n${renderToString(page as VNode)}\n`;
+        return `<!DOCTYPE html>\n${renderToString(page as VNode)}\n`;
       },
   });
   config.setTemplateFormats(["11ty.tsx"]);

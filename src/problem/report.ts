@@ -42,7 +42,8 @@ function frameLine(sourceLine: string, place: Place): string[] {
   const marked = showText(sourceLine.slice(start, end));
   const after = splitCharacters(showText(sourceLine.slice(end)));
 
-  const head = cut(before.reverse(), widest / 2).reverse();
+  const rest = measureColumns(marked) + columnsOf(after);
+  const head = cut(before.reverse(), Math.max(widest / 2, widest - rest)).reverse();
   const middle = cut(splitCharacters(marked), widest - columnsOf(head));
   const tail = cut(after, widest - columnsOf(head) - columnsOf(middle));
   const shown = `${indent}${[...head, ...middle, ...tail].join("")}`.trimEnd();

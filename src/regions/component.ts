@@ -1,5 +1,5 @@
 // Floor 3, step 4a. Regions: 4-connected parts of one label, with what they cover and what lies around them.
-import type { LabelMap } from "./label.ts";
+import { eachContact, type Runs } from "./runs.ts";
 
 export interface Region {
   readonly label: number;
@@ -10,132 +10,89 @@ export interface Region {
   readonly neighbours: ReadonlySet<number>;
 }
 
-/** `regionOf[at]` is the index of the region of a pixel, or −1 where it is transparent. */
+/** `regionOf[run]` is the index of the region of a run, or −1 where it is transparent. */
 export interface RegionMap {
+  readonly runs: Runs;
   readonly regions: readonly Region[];
   readonly regionOf: Int32Array;
 }
 
-/** Finds all regions: runs of each row are joined to those of the row above (union–find). Linear in pixels. */
-export function findRegions(map: LabelMap): RegionMap {
-  const runs = new Runs(map);
-  return runs.collect();
+interface OpenRegion {
+  readonly label: number;
+  pixels: number;
+  touchesOutside: boolean;
+  readonly neighbours: Set<number>;
 }
 
-class Runs {
-  private readonly parent: number[] = [];
-  private readonly label: number[] = [];
-  private readonly start: number[] = [];
-  private readonly end: number[] = [];
-  private readonly rowStart: number[] = [];
-  private readonly map: LabelMap;
-
-  constructor(map: LabelMap) {
-    this.map = map;
-    for (let y = 0; y < map.height; y += 1) {
-      this.rowStart.push(this.parent.length);
-      this.readRow(y);
-      if (y > 0) this.joinRows(y);
+/** Finds all regions: runs that touch and have one label are joined (union–find). Linear in runs. */
+export function findRegions(runs: Runs): RegionMap {
+  const parent = joinRuns(runs);
+  const regionOf = new Int32Array(runs.count).fill(-1);
+  const regions: OpenRegion[] = [];
+  for (let run = 0; run < runs.count; run += 1) {
+    const label = runs.label[run] as number;
+    if (label === 0) continue;
+    const root = findRoot(parent, run);
+    let index = regionOf[root] as number;
+    if (index < 0) {
+      index = regions.length;
+      regionOf[root] = index;
+      regions.push({ label, pixels: 0, touchesOutside: false, neighbours: new Set() });
     }
-    this.rowStart.push(this.parent.length);
+    regionOf[run] = index;
+    (regions[index] as OpenRegion).pixels += (runs.start[run + 1] as number) - (runs.start[run] as number);
   }
+  meet(runs, regions, regionOf);
+  return { runs, regions, regionOf };
+}
 
-  private readRow(y: number): void {
-    const { labels, width } = this.map;
-    const row = y * width;
-    let from = 0;
-    for (let x = 1; x <= width; x += 1) {
-      if (x < width && labels[row + x] === labels[row + from]) continue;
-      this.parent.push(this.parent.length);
-      this.label.push(labels[row + from] as number);
-      this.start.push(row + from);
-      this.end.push(row + x);
-      from = x;
-    }
-  }
-
-  private joinRows(y: number): void {
-    this.eachContact(y, (above, below) => {
-      if (this.label[above] === this.label[below]) this.union(above, below);
+function joinRuns(runs: Runs): Int32Array {
+  const parent = Int32Array.from({ length: runs.count }, (_, run) => run);
+  for (let y = 1; y < runs.height; y += 1) {
+    eachContact(runs, y, (above, below) => {
+      if (runs.label[above] !== runs.label[below]) return;
+      const a = findRoot(parent, above);
+      const b = findRoot(parent, below);
+      if (a < b) parent[b] = a;
+      else parent[a] = b;
     });
   }
+  return parent;
+}
 
-  private eachContact(y: number, visit: (above: number, below: number) => void): void {
-    const { width } = this.map;
-    let above = this.rowStart[y - 1] as number;
-    let below = this.rowStart[y] as number;
-    const aboveEnd = this.rowStart[y] as number;
-    const belowEnd = this.rowStart[y + 1] ?? this.parent.length;
-    while (above < aboveEnd && below < belowEnd) {
-      visit(above, below);
-      const endAbove = (this.end[above] as number) + width;
-      const endBelow = this.end[below] as number;
-      if (endAbove <= endBelow) above += 1;
-      if (endBelow <= endAbove) below += 1;
-    }
+function findRoot(parent: Int32Array, run: number): number {
+  let at = run;
+  while (parent[at] !== at) {
+    parent[at] = parent[parent[at] as number] as number;
+    at = parent[at] as number;
   }
+  return at;
+}
 
-  private find(run: number): number {
-    let at = run;
-    while (this.parent[at] !== at) {
-      this.parent[at] = this.parent[this.parent[at] as number] as number;
-      at = this.parent[at] as number;
-    }
-    return at;
-  }
-
-  private union(one: number, other: number): void {
-    const a = this.find(one);
-    const b = this.find(other);
-    if (a !== b) this.parent[Math.max(a, b)] = Math.min(a, b);
-  }
-
-  collect(): RegionMap {
-    const { width, height, labels } = this.map;
-    const regionOf = new Int32Array(labels.length).fill(-1);
-    const indexOf = new Map<number, number>();
-    const regions: { label: number; pixels: number; touchesOutside: boolean; neighbours: Set<number> }[] = [];
-    const runRegion = new Int32Array(this.parent.length).fill(-1);
-    for (let run = 0; run < this.parent.length; run += 1) {
-      const label = this.label[run] as number;
-      if (label === 0) continue;
-      const root = this.find(run);
-      let index = indexOf.get(root);
-      if (index === undefined) {
-        index = regions.length;
-        indexOf.set(root, index);
-        regions.push({ label, pixels: 0, touchesOutside: false, neighbours: new Set() });
-      }
-      const from = this.start[run] as number;
-      const to = this.end[run] as number;
-      const region = regions[index] as (typeof regions)[number];
-      region.pixels += to - from;
-      const isAtSide = from % width === 0 || to % width === 0;
-      if (isAtSide || from < width || from >= (height - 1) * width) region.touchesOutside = true;
-      regionOf.fill(index, from, to);
-      runRegion[run] = index;
-    }
-    this.meet(regions, runRegion);
-    return { regions, regionOf };
-  }
-
-  private meet(regions: readonly { touchesOutside: boolean; neighbours: Set<number> }[], runRegion: Int32Array): void {
-    const touch = (one: number, other: number): void => {
-      const a = runRegion[one] as number;
-      const b = runRegion[other] as number;
-      if (a === b) return;
-      const first = regions[a];
-      const second = regions[b];
-      if (first === undefined || second === undefined) {
-        for (const region of [first, second]) if (region !== undefined) region.touchesOutside = true;
-        return;
-      }
+function meet(runs: Runs, regions: readonly OpenRegion[], regionOf: Int32Array): void {
+  const touch = (one: number, other: number): void => {
+    const a = regionOf[one] as number;
+    const b = regionOf[other] as number;
+    if (a === b) return;
+    const first = regions[a];
+    const second = regions[b];
+    if (first !== undefined && second !== undefined) {
       first.neighbours.add(b);
       second.neighbours.add(a);
-    };
-    for (let y = 0; y < this.map.height; y += 1) {
-      for (let run = (this.rowStart[y] as number) + 1; run < (this.rowStart[y + 1] as number); run += 1) touch(run - 1, run);
-      if (y > 0) this.eachContact(y, touch);
-    }
+    } else if (first !== undefined) first.touchesOutside = true;
+    else if (second !== undefined) second.touchesOutside = true;
+  };
+  const touchOutside = (run: number): void => {
+    const region = regions[regionOf[run] as number];
+    if (region !== undefined) region.touchesOutside = true;
+  };
+  for (let y = 0; y < runs.height; y += 1) {
+    const first = runs.rowStart[y] as number;
+    const end = runs.rowStart[y + 1] as number;
+    touchOutside(first);
+    touchOutside(end - 1);
+    for (let run = first + 1; run < end; run += 1) touch(run - 1, run);
+    if (y > 0) eachContact(runs, y, touch);
+    if (y === 0 || y === runs.height - 1) for (let run = first; run < end; run += 1) touchOutside(run);
   }
 }

@@ -3,10 +3,9 @@ import type { LabelMap } from "./label.ts";
 
 /**
  * Returns the labels with every pixel of `vanished` given to the nearest remaining paint (Euclidean, by pixel centre;
- * wave by wave, so that a vanished line is halved between its two sides). `state` is 1 where a pixel is vanished.
- * Transparent pixels neither give nor take. A pixel that no paint reaches keeps its label.
+ * wave by wave, so that a vanished line is halved between its two sides). Transparent pixels neither give nor take. A pixel that no paint reaches keeps its label.
  */
-export function fillVanished(map: LabelMap, vanished: readonly number[], state: Uint8Array): Uint16Array {
+export function fillVanished(map: LabelMap, vanished: readonly number[]): Uint16Array {
   const { width, height } = map;
   const labels = map.labels.slice();
   const open = new Uint8Array(labels.length);
@@ -29,7 +28,7 @@ export function fillVanished(map: LabelMap, vanished: readonly number[], state: 
   };
   for (const at of vanished) {
     eachNeighbour(at, (next) => {
-      if (state[next] !== 1 && map.labels[next] !== 0) offer(at, next);
+      if (open[next] === 0 && map.labels[next] !== 0) offer(at, next);
     });
   }
   for (let away = 1; away < waves.length; away += 1) {

@@ -42,21 +42,25 @@ function groupNeighbours(members: ReadonlySet<number>, neighboursOf: (index: num
 }
 
 /** Returns a mask (1 = focus) of the pixels whose region is in `chosen`. */
-export function maskRegions({ regionOf }: RegionMap, chosen: ReadonlySet<number>): Uint8Array {
-  const mask = new Uint8Array(regionOf.length);
-  for (let at = 0; at < regionOf.length; at += 1) if (chosen.has(regionOf[at] as number)) mask[at] = 1;
+export function maskRegions({ runs, regionOf }: RegionMap, chosen: ReadonlySet<number>): Uint8Array {
+  const mask = new Uint8Array(runs.width * runs.height);
+  for (let run = 0; run < runs.count; run += 1) {
+    if (chosen.has(regionOf[run] as number)) mask.fill(1, runs.start[run], runs.start[run + 1]);
+  }
   return mask;
 }
 
-/** Returns a mask of the pixels whose label passes `isChosen`. */
-export function maskLabels(labels: Uint16Array, isChosen: (label: number) => boolean): Uint8Array {
-  const chosen = new Map<number, number>();
-  return Uint8Array.from(labels, (label) => {
-    let value = chosen.get(label);
-    if (value === undefined) {
-      value = label !== 0 && isChosen(label) ? 1 : 0;
-      chosen.set(label, value);
-    }
-    return value;
-  });
+/** Returns a mask of the pixels whose label is chosen (`isChosen[label]`). */
+export function maskLabels(labels: Uint16Array, isChosen: readonly boolean[]): Uint8Array {
+  const chosen = Uint8Array.from(isChosen, Number);
+  const mask = new Uint8Array(labels.length);
+  for (let at = 0; at < labels.length; at += 1) mask[at] = chosen[labels[at] as number] as number;
+  return mask;
+}
+
+/** Returns how many pixels of a mask are set. */
+export function countMask(mask: Uint8Array): number {
+  let count = 0;
+  for (let at = 0; at < mask.length; at += 1) count += mask[at] as number;
+  return count;
 }

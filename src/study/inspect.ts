@@ -9,13 +9,14 @@ import { type Areas, measureAreas } from "../regions/area.ts";
 import type { LabelMap } from "../regions/label.ts";
 import { measuringSize } from "../regions/raster.ts";
 import { traceLines } from "../regions/trace.ts";
-import { findNearLimit } from "../regions/limit.ts";
-import { joinLabels, measureThinnest, viewFrom } from "../regions/view.ts";
+import { findNearLimit, furthestLimit } from "../regions/limit.ts";
+import { findRuns } from "../regions/runs.ts";
+import { joinLabels, measureThinnest, Viewer } from "../regions/view.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
 import { findPaints, type Paint, type Selection } from "../svg/paint.ts";
-import { findFocus, type SeenFocus } from "./focus.ts";
+import { findFocus, followFocus } from "./focus.ts";
 import { lookAt } from "./look.ts";
-import { renderMap, toSeenLines } from "./map.ts";
+import { labelsOf, renderMap, toSeenLines } from "./map.ts";
 import type { Viewing } from "./viewing.ts";
 
 /** Everything that is known of a drawing before any change of colour. `paints[i]` belongs to `table.paints[i]`. */
@@ -39,17 +40,31 @@ export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing
   const selection = selectionOf(viewing);
   const shapes = findPaints(resolved, selection);
   const map = await renderMap(shapes, size);
-  const areas = measureAreas(map, shapes.paints.length);
-  const looks = await lookAt(resolved.drawing, map, shapes.paints);
-  const groups = joinNearEqual(shapes.paints, areas, looks);
-  const base = joinLabels(map, labelsOf(splitGroups(shapes.paints, groups, viewing)));
-  const whole = joinLabels(map, labelsOf(groups));
+  const { paints: allPaints } = shapes;
+  const areas = measureAreas(findRuns(map), allPaints.length);
+  const looks = await lookAt(resolved.drawing, map, allPaints);
+  const groups = joinNearEqual(allPaints, areas, looks);
+  const base = joinLabels(map, labelsOf(splitGroups(allPaints, groups, viewing)));
+  const whole = viewing.change === undefined ? base : joinLabels(map, labelsOf(groups));
   const thinnest = measureThinnest(viewing.distance) * map.height;
-  const view = viewFrom(base, thinnest, whole);
-  const focus = await findFocus({ resolved, shapes, size, map, base, whole, view, viewing, flagPixels: areas.flagPixels, groups });
-  const table = makeTable(shapes.paints, areas, view, focus, groups);
+  const viewer = new Viewer(base, Math.max(furthestLimit(thinnest), measureThinnest(40) * map.height), whole);
+  const view = viewer.viewFrom(thinnest);
+  const maps = { resolved, shapes, map, whole, viewer, view, viewing, flagPixels: areas.flagPixels, groups };
+  const focus = await findFocus(maps);
+  const lines = toSeenLines(traceLines(view, focus.mask));
+  const table = tabulate({
+    heightPixels: view.height,
+    flagPixels: areas.flagPixels,
+    pixels: areas.pixels.slice(1),
+    touchesBorder: areas.touchesBorder.slice(1),
+    remains: findRemaining(allPaints.length, view, viewer, groups),
+    group: groups,
+    lines,
+    focus: { source: focus.source, pixels: focus.pixels, steps: followFocus(maps, focus, lines) },
+    part: allPaints.map((paint) => (paint.selected ? findWhole(allPaints, paint) : undefined)),
+  });
   const paints = table.order.map((index) => shapes.paints[index] as Paint);
-  const warnings = listWarnings(map, shapes.faint.length, findNearLimit(base, thinnest, whole).map((label) => looks[label - 1]?.name ?? ""));
+  const warnings = listWarnings(map, shapes.faint.length, findNearLimit(viewer, thinnest, areas.pixels).map((label) => looks[label - 1]?.name ?? ""));
   return {
     map,
     view,
@@ -101,24 +116,12 @@ function splitGroups(paints: readonly Paint[], groups: readonly number[], { chan
   });
 }
 
-/** Paint indexes → labels, with 0 for transparent. */
-function labelsOf(groups: readonly number[]): readonly number[] {
-  return [0, ...groups.map((group) => group + 1)];
-}
-
-function makeTable(paints: readonly Paint[], areas: Areas, view: LabelMap, focus: SeenFocus, groups: readonly number[]): EdgeTable {
-  const left = new Set(view.labels);
-  return tabulate({
-    heightPixels: view.height,
-    flagPixels: areas.flagPixels,
-    pixels: areas.pixels.slice(1),
-    touchesBorder: areas.touchesBorder.slice(1),
-    remains: paints.map((_, index) => left.has(index + 1) || left.has((groups[index] ?? index) + 1)),
-    group: groups,
-    lines: toSeenLines(traceLines(view, focus.mask)),
-    focus: { source: focus.source, pixels: focus.pixels, steps: focus.steps },
-    part: paints.map((paint) => (paint.selected ? findWhole(paints, paint) : undefined)),
-  });
+/** Whether each paint, or the one it is joined to, shows in the view. */
+function findRemaining(count: number, view: LabelMap, viewer: Viewer, groups: readonly number[]): readonly boolean[] {
+  const shown = new Uint8Array(count + 1);
+  if (view === viewer.base) shown.fill(1);
+  else for (const label of view.labels) shown[label] = 1;
+  return groups.map((group, index) => shown[index + 1] === 1 || shown[group + 1] === 1);
 }
 
 function findWhole(paints: readonly Paint[], part: Paint): number | undefined {

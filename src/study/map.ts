@@ -16,3 +16,8 @@ export async function renderMap(shapes: PaintedShapes, size: { readonly width: n
 export function toSeenLines(lines: readonly Line[]): readonly SeenLine[] {
   return lines.map(({ a, b, length, focusShare }) => ({ a: a - 1, b: b - 1, length, focusShare }));
 }
+
+/** Paint indexes → labels, with 0 for transparent. */
+export function labelsOf(groups: readonly number[]): readonly number[] {
+  return [0, ...groups.map((group) => group + 1)];
+}

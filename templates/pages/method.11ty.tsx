@@ -3,8 +3,9 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { SiteView } from "../../src/site/present/site.ts";
+import { BesideStep, VisionStep } from "../parts/beside.tsx";
 import { Document } from "../parts/document.tsx";
-import { BesideStep, ContrastStep, LightStep, VisionStep } from "../parts/steps.tsx";
+import { ContrastStep, LightStep } from "../parts/steps.tsx";
 import { CautionStep, EdgeStep, NumbersStep, OutcomeStep, ViewingStep } from "../parts/terms.tsx";
 
 export const data = { permalink: "method/index.html" };

@@ -96,8 +96,28 @@ export function RatioFormula(): JSX.Element {
   );
 }
 
-/** Clarity; `weighted` where edges of the focus count twice. */
-export function ClarityFormula({ weighted }: { weighted: boolean }): JSX.Element {
+/** How much an edge counts for clarity: in full from contrast 45. Two short lines fit a phone, one long line does not. */
+export function CountFormula(): JSX.Element {
+  return (
+    <Formula>
+      <mtext>count</mtext>
+      <mo>=</mo>
+      <mi>min</mi>
+      <mrow>
+        <mo>(</mo>
+        <mn>1</mn>
+        <mo>,</mo>
+        <mtext>contrast</mtext>
+        <mo>/</mo>
+        <mn>45</mn>
+        <mo>)</mo>
+      </mrow>
+    </Formula>
+  );
+}
+
+/** Clarity; `weight` is what edges are weighed by. */
+export function ClarityFormula({ weight }: { weight: "length" | "weight" }): JSX.Element {
   return (
     <Formula>
       <mtext>clarity</mtext>
@@ -107,38 +127,16 @@ export function ClarityFormula({ weighted }: { weighted: boolean }): JSX.Element
       <mfrac>
         <mrow>
           <mo>∑</mo>
-          <Weight weighted={weighted} />
+          <mtext>{weight}</mtext>
           <mo>·</mo>
-          <mi>min</mi>
-          <mrow>
-            <mo>(</mo>
-            <mn>1</mn>
-            <mo>,</mo>
-            <mtext>contrast</mtext>
-            <mo>/</mo>
-            <mn>45</mn>
-            <mo>)</mo>
-          </mrow>
+          <mtext>count</mtext>
         </mrow>
         <mrow>
           <mo>∑</mo>
-          <Weight weighted={weighted} />
+          <mtext>{weight}</mtext>
         </mrow>
       </mfrac>
     </Formula>
-  );
-}
-
-function Weight({ weighted }: { weighted: boolean }): JSX.Element {
-  if (!weighted) return <mtext>length</mtext>;
-  return (
-    <mrow>
-      <mo>(</mo>
-      <mtext>length</mtext>
-      <mo>+</mo>
-      <mtext>focus length</mtext>
-      <mo>)</mo>
-    </mrow>
   );
 }
 

@@ -21,7 +21,7 @@ export function Heading({ study }: { study: StudyPage }): JSX.Element {
       <h1>{study.title}</h1>
       <Byline authors={study.authors} date={study.date} />
       {study.tags.length > 0 && (
-        <ul class="tags" aria-label="Tags">
+        <ul class="tags">
           {study.tags.map((tag) => (
             <li key={tag}>{tag}</li>
           ))}

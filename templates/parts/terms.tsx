@@ -3,7 +3,7 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { MethodPage } from "../../src/site/present/method.ts";
-import { ClarityFormula } from "./formula.tsx";
+import { ClarityFormula, CountFormula } from "./formula.tsx";
 import { Step } from "./step.tsx";
 
 /** What an edge is and how its length is found. */
@@ -53,8 +53,11 @@ export function NumbersStep({ method }: { method: MethodPage }): JSX.Element {
         <dt>Weakest edge</dt>
         <dd>the edge of least contrast</dd>
       </dl>
-      <ClarityFormula weighted={method.viewing !== undefined} />
-      {method.viewing === undefined && (
+      <CountFormula />
+      <ClarityFormula weight={method.viewing ? "weight" : "length"} />
+      {method.viewing ? (
+        <p>The weight of an edge is its length and, once more, the part of it that borders the focus.</p>
+      ) : (
         <p>
           For now all numbers are of the full drawing, not of the drawing as seen from a distance, and in
           clarity no edge counts more than another of its length.

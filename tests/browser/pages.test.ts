@@ -1,0 +1,266 @@
+import { mkdtemp, readFile, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { pathToFileURL } from "node:url";
+import { AxeBuilder } from "@axe-core/playwright";
+import { HtmlValidate } from "html-validate";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import sharp from "sharp";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { buildSite } from "../../src/site/build.ts";
+import { listFiles } from "../../src/site/output.ts";
+import { publishGallery } from "../../src/site/publish.ts";
+import { launchBrowser, unpackBrowser } from "./browser.ts";
+import { emptyGallery, oddGallery } from "./gallery.ts";
+import { type SiteServer, serveSite } from "./server.ts";
+
+const content = path.resolve(import.meta.dirname, "../../content");
+const sites = ["demo", "odd", "empty"] as const;
+const base = "/counterchange/";
+let room: string;
+let browser: Browser;
+let servers: Record<(typeof sites)[number], SiteServer>;
+
+beforeAll(async () => {
+  room = await mkdtemp(path.join(tmpdir(), "counterchange-pages-"));
+  await buildSite(content, path.join(room, "demo"), { base });
+  await publishGallery(oddGallery, path.join(room, "odd"), { base, keepOut: [] });
+  await publishGallery(emptyGallery, path.join(room, "empty"), { base, keepOut: [] });
+  const [demo, odd, empty] = await Promise.all(sites.map((site) => serveSite(path.join(room, site), base)));
+  if (!demo || !odd || !empty) throw new Error("three sites are served");
+  servers = { demo, odd, empty };
+  browser = await launchBrowser(await unpackBrowser());
+}, 180_000);
+
+afterAll(async () => {
+  await browser?.close();
+  await Promise.all(Object.values(servers ?? {}).map((server) => server.close()));
+  await rm(room, { recursive: true, force: true });
+});
+
+/** Everything a page said and asked for while it was open. */
+interface Visit {
+  readonly page: Page;
+  readonly complaints: readonly string[];
+  readonly requests: readonly string[];
+}
+
+async function visit<T>(
+  url: string,
+  options: BrowserContextOptions,
+  look: (visited: Visit) => Promise<T>,
+): Promise<T> {
+  const context = await browser.newContext({ reducedMotion: "reduce", ...options });
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  const requests: string[] = [];
+  page.on("console", (message) => complaints.push(message.text()));
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("requestfailed", (request) => complaints.push(`failed: ${request.url()}`));
+  page.on("request", (request) => requests.push(request.url()));
+  try {
+    await page.goto(url, { waitUntil: "load" });
+    await page.evaluate(() => document.fonts.ready.then(() => undefined));
+    return await look({ page, complaints, requests });
+  } finally {
+    await context.close();
+  }
+}
+
+const at = (site: (typeof sites)[number], address: string) => `${servers[site].address}${base}${address}`;
+const pages: readonly [(typeof sites)[number], string][] = [
+  ["demo", ""],
+  ["demo", "studies/harrowquay/"],
+  ["demo", "studies/fourwells/"],
+  ["demo", "method/"],
+  ["odd", ""],
+  ["odd", "studies/one-colour/"],
+  ["odd", "studies/long-words/"],
+  ["empty", ""],
+];
+const isMissing = (line: string) => line.includes("404 (Not Found)");
+const looks = [
+  { colorScheme: "light", width: 1280 },
+  { colorScheme: "light", width: 320 },
+  { colorScheme: "dark", width: 1280 },
+  { colorScheme: "dark", width: 320 },
+] as const;
+
+describe.each([...pages, ["demo", "no/such/page"] as const])("%s /%s", (site, address) => {
+  test.each(looks)(
+    "$colorScheme, $width px wide: accessible, quiet, no wider than the screen",
+    async (look) => {
+      const { colorScheme, width } = look;
+      await visit(at(site, address), { colorScheme, viewport: { width, height: 900 } }, async (visited) => {
+        const { page, complaints, requests } = visited;
+        const { violations } = await new AxeBuilder({ page })
+          .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
+          .analyze();
+        expect(
+          violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`),
+        ).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+        expect(complaints.filter((line) => !(address === "no/such/page" && isMissing(line)))).toEqual([]);
+        expect(requests.filter((url) => !url.startsWith(`${servers[site].address}${base}`))).toEqual([]);
+      });
+    },
+    60_000,
+  );
+
+  test("says the same without script", async () => {
+    const read = ({ page }: Visit) => page.locator("body").textContent();
+    const withScript = await visit(at(site, address), {}, read);
+    const without = await visit(at(site, address), { javaScriptEnabled: false }, read);
+    expect(without).toBe(withScript);
+    expect(without.length).toBeGreaterThan(100);
+  });
+
+  test("with text at 200 %, the page is no wider than the screen", async () => {
+    await visit(at(site, address), { viewport: { width: 1280, height: 900 } }, async ({ page }) => {
+      await page.evaluate(() => {
+        document.documentElement.style.fontSize = "200%";
+      });
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(1280);
+    });
+  });
+
+  test.each(["light", "dark"] as const)(
+    "%s: nothing has a hue but flags and swatches",
+    async (colorScheme) => {
+      await visit(
+        at(site, address),
+        { colorScheme, viewport: { width: 900, height: 700 } },
+        async ({ page }) => {
+          await page.evaluate(() => {
+            for (const cloth of document.querySelectorAll<HTMLElement>("img, svg rect"))
+              cloth.style.visibility = "hidden";
+            for (const svg of document.querySelectorAll<HTMLElement>("svg rect")) svg.style.fill = "none";
+          });
+          // A focus ring is part of what is looked at.
+          await page.keyboard.press("Tab");
+          await page.keyboard.press("Tab");
+          const { data, info } = await sharp(await page.screenshot({ fullPage: true }))
+            .removeAlpha()
+            .raw()
+            .toBuffer({ resolveWithObject: true });
+          let worst = 0;
+          for (let index = 0; index < data.length; index += info.channels) {
+            const [r, g, b] = [data[index] ?? 0, data[index + 1] ?? 0, data[index + 2] ?? 0];
+            worst = Math.max(worst, Math.abs(r - g), Math.abs(g - b));
+          }
+          expect(worst).toBeLessThanOrEqual(1);
+        },
+      );
+    },
+  );
+});
+
+test("flags are shown whole, in their proportions, on every kind of mat", async () => {
+  for (const [site, address] of pages) {
+    await visit(at(site, address), {}, async ({ page }) => {
+      await page.evaluate(() => {
+        for (const flag of document.querySelectorAll("img")) flag.loading = "eager";
+      });
+      await page.waitForLoadState("networkidle");
+      const flags = await page.locator("img").evaluateAll((images) =>
+        images.map((image) => {
+          const flag = image as HTMLImageElement;
+          const { width, height } = flag.getBoundingClientRect();
+          const mat = flag.parentElement?.getBoundingClientRect();
+          return {
+            loaded: flag.naturalWidth > 0,
+            stretch: (width / height) * (flag.naturalHeight / flag.naturalWidth),
+            room: Math.min((mat?.width ?? 0) - width, (mat?.height ?? 0) - height),
+            alt: flag.alt.length,
+          };
+        }),
+      );
+      for (const flag of flags) {
+        expect(flag.loaded).toBe(true);
+        expect(flag.stretch).toBeCloseTo(1, 1);
+        expect(flag.room).toBeGreaterThan(8);
+        expect(flag.alt).toBeGreaterThan(15);
+      }
+    });
+  }
+}, 60_000);
+
+test("every link of the site leads to a page, and every fragment to a place on it", async () => {
+  for (const [site, address] of pages) {
+    const links = await visit(at(site, address), {}, ({ page }) =>
+      page.locator("a[href]").evaluateAll((found) => found.map((link) => (link as HTMLAnchorElement).href)),
+    );
+    for (const link of links.filter((href) => href.startsWith(servers[site].address))) {
+      const response = await fetch(link);
+      expect(response.status, link).toBe(200);
+      const fragment = new URL(link).hash.slice(1);
+      if (fragment !== "") expect(await response.text(), link).toContain(`id="${fragment}"`);
+    }
+  }
+}, 60_000);
+
+test("opened from a disk, links lead on and nothing is refused", async () => {
+  await visit(pathToFileURL(path.join(room, "demo", "index.html")).href, {}, async ({ page, complaints }) => {
+    await page.getByRole("link", { name: "A lighter ferry wheel" }).click();
+    await page.waitForURL(/\/studies\/harrowquay\/index\.html$/);
+    await page.getByRole("link", { name: "Method" }).click();
+    await page.waitForURL(/\/method\/index\.html$/);
+    expect(await page.locator("h1").textContent()).toBe("Method");
+    await page.getByRole("link", { name: "Studies" }).click();
+    await page.waitForURL(/\/demo\/index\.html$/);
+    // Chromium gives pages from a disk no fonts of their own; those of the system stand in.
+    expect(complaints.filter((line) => !/font|preload|ERR_FAILED/.test(line))).toEqual([]);
+  });
+}, 60_000);
+
+test("the keyboard reaches the content first, and every study in order", async () => {
+  await visit(at("demo", ""), {}, async ({ page }) => {
+    await page.keyboard.press("Tab");
+    expect(await page.locator(":focus").textContent()).toBe("Skip to the content");
+    await page.keyboard.press("Enter");
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("content");
+    await page.keyboard.press("Tab");
+    expect(await page.locator(":focus").textContent()).toBe(await page.locator("h2 a").first().textContent());
+  });
+});
+
+test.each(sites)(
+  "%s: every page is valid HTML, with one h1, the right language, and nothing inline",
+  async (site) => {
+    const validator = new HtmlValidate({
+      extends: ["html-validate:recommended"],
+      rules: {
+        // Preact closes void elements the XML way, writes no line breaks, and both are valid.
+        "void-style": ["error", { style: "selfclose" }],
+        "long-title": "off",
+      },
+    });
+    const folder = path.join(room, site);
+    const files = (await listFiles(folder)).filter((file) => file.endsWith(".html"));
+    expect(files.length).toBeGreaterThan(2);
+    for (const file of files) {
+      const html = await readFile(path.join(folder, file), "utf8");
+      const report = await validator.validateString(html, file);
+      const messages = report.results.flatMap((result) =>
+        result.messages.map(({ ruleId, message }) => `${ruleId}: ${message}`),
+      );
+      expect(messages, file).toEqual([]);
+      expect(html.match(/<h1[ >]/g)?.length, file).toBe(1);
+      expect(html, file).toContain(site === "demo" ? '<html lang="en' : '<html lang="ar" dir="rtl">');
+      expect(html, file).toMatch(/<head><meta http-equiv="Content-Security-Policy"/);
+      expect(html, file).not.toMatch(/ style=| on[a-z]+=|<style|<script(?! src=)/);
+    }
+  },
+);
+
+test("a study page weighs little beside its drawings", async () => {
+  const bytes = await visit(at("demo", "studies/kedgeport/"), {}, async ({ requests }) => {
+    const own = requests.filter((url) => !url.endsWith(".svg"));
+    const sizes = await Promise.all(
+      own.map(async (url) => (await (await fetch(url)).arrayBuffer()).byteLength),
+    );
+    return sizes.reduce((sum, size) => sum + size, 0);
+  });
+  // Uncompressed, fonts included.
+  expect(bytes).toBeLessThan(110_000);
+});

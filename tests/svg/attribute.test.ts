@@ -1,0 +1,56 @@
+import { describe, expect, test } from "vitest";
+import { draw, rulesOf, written } from "./drawing.ts";
+
+const keptOf = (attributes: string): string => /<rect([^>]*)\/>/.exec(written(draw(`<rect ${attributes}/>`)))?.[1]?.trim() ?? "";
+
+describe("cleanAttributes", () => {
+  test.each(['width="3" height="2"', 'x="1e1"', 'width="50%"', 'rx="auto"', 'transform="translate(1,2) rotate(30)"', 'fill="#abc" stroke-width="2px"', 'stroke-dasharray="1 2,3"', 'fill="none"', 'style="fill:red;opacity:.5"'])(
+    "keeps %s letter for letter",
+    (attributes) => {
+      expect(keptOf(attributes)).toBe(attributes);
+      expect(rulesOf(draw(`<rect ${attributes}/>`))).toEqual([]);
+    },
+  );
+
+  test.each([
+    ['width="NaN"', "svg/number"],
+    ['width="1e999"', "svg/number"],
+    ['x="calc(1px)"', "svg/number"],
+    ['transform="spin(3)"', "svg/number"],
+    ['stroke-width="thick"', "svg/number"],
+    ['fill="url(http://example.org/a.svg#b)"', "svg/reference"],
+    ['style="fill:url(//example.org/#a)"', "svg/reference"],
+    ['style="fill:\\75 rl(#a)"', "svg/css"],
+    ['style="mix-blend-mode:multiply"', "svg/unsupported"],
+    ['style="transform:rotate(3deg)"', "svg/unsupported"],
+    ['filter="url(#f)"', "svg/unsupported"],
+  ])("refuses %s", (attributes, rule) => {
+    expect(rulesOf(draw(`<rect ${attributes}/>`))).toContain(rule);
+  });
+
+  test.each([
+    ['<path d="M0,0 L1,1 x"/>', "svg/number"],
+    ['<polygon points="0,0 a,b"/>', "svg/number"],
+    ['<use href="other.svg#a"/>', "svg/reference"],
+    ['<use href="data:image/svg+xml,x#a"/>', "svg/reference"],
+  ])("refuses %s", (body, rule) => {
+    expect(rulesOf(draw(body))).toContain(rule);
+  });
+
+  test("what is not allowed in a style goes, the rest stays letter for letter", () => {
+    expect(keptOf('style="fill : red; position:fixed ;  stroke:blue"')).toBe('style="fill : red;   stroke:blue"');
+    expect(rulesOf(draw('<rect style="fill : red; position:fixed ;  stroke:blue"/>'))).toEqual(["(svg/removed)"]);
+  });
+
+  test("a style with nothing left goes", () => {
+    expect(keptOf('style="font-size:12px"')).toBe("");
+  });
+
+  test("viewbox in small letters is told, for no program sees it", () => {
+    expect(rulesOf(draw("<rect/>", 'viewbox="0 0 3 2"'))).toContain("svg/viewbox");
+  });
+
+  test("__proto__ is an attribute like any other that nobody knows", () => {
+    expect(rulesOf(draw('<rect __proto__="a" constructor="b"/>'))).toEqual(["(svg/removed)", "(svg/removed)"]);
+  });
+});
