@@ -89,7 +89,7 @@ function describeEdges(measure: Measure): string {
 }
 
 function describePair({ names, length, contrast: [before, after], outcome }: ComparedEdge): string[] {
-  const [from, to] = [names[0].join(" / "), names[1].join(" / ")];
+  const [from, to] = [(before === null ? names[1] : names[0]).join(" / "), names[1].join(" / ")];
   const start = before === null ? ["", ""] : [formatPercent(before), gradeOf(before)];
   const end = outcome === "merged" ? ["", ""] : [formatPercent(after), gradeOf(after)];
   return [from === to ? from : `${from} → ${to}`, length.toFixed(2), ...start, ...end];

@@ -1,10 +1,7 @@
 // Floor 7. The command measure: the colours and edges of drawings.
-import { defaultCloth } from "../colour/cloth.ts";
 import type { Measure } from "../measure/measure.ts";
 import type { Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/report.ts";
-import { readDrawing } from "../study/load.ts";
-import { defaultPalette } from "../study/palette.ts";
 import { numberOf } from "./arguments.ts";
 import type { Command, Given, Output } from "./command.ts";
 import { describeMeasure } from "./describe.ts";
@@ -28,15 +25,13 @@ export const measureCommand: Command = {
 
 async function measureFiles(given: Given, output: Output): Promise<number> {
   const distance = numberOf(given, "distance", [0, 1000], 40);
-  const { measureDrawing } = await import("../study/analyse.ts");
-  const options = { cloth: defaultCloth, distance, palette: defaultPalette };
+  const { measureFile } = await import("./drawing.ts");
   const measures: Measure[] = [];
   const problems: Problem[] = [];
   for (const file of given.operands) {
-    const read = await readDrawing(file);
-    const measured = read.value ? await measureDrawing(file, read.value, options) : undefined;
-    problems.push(...read.problems, ...(measured?.problems ?? []));
-    if (measured?.value) measures.push(measured.value);
+    const measured = await measureFile(file, distance);
+    problems.push(...measured.problems);
+    if (measured.value) measures.push(measured.value);
   }
   if (given.switches.has("json")) {
     const [only] = measures;

@@ -1,11 +1,8 @@
 // Floor 7. The command try: one colour change of a drawing, compared edge by edge.
 import { lstat, writeFile } from "node:fs/promises";
-import { defaultCloth } from "../colour/cloth.ts";
 import type { Comparison } from "../measure/comparison.ts";
 import { quoteText } from "../problem/quote.ts";
 import { formatProblems } from "../problem/report.ts";
-import { readDrawing } from "../study/load.ts";
-import { defaultPalette } from "../study/palette.ts";
 import { numberOf } from "./arguments.ts";
 import { type Command, type Given, type Output, UsageError } from "./command.ts";
 import { describeComparison } from "./describe.ts";
@@ -41,16 +38,14 @@ async function tryChange(given: Given, output: Output): Promise<number> {
   const distance = numberOf(given, "distance", [0, 1000], 40);
   if (out !== undefined) await checkFree(out);
 
-  const read = await readDrawing(file);
   const change = { replace, with: replacement, ...(only === undefined ? {} : { only }) };
-  const { compareDrawing } = await import("../study/analyse.ts");
-  const options = { cloth: defaultCloth, distance, palette: defaultPalette };
-  const compared = read.value ? await compareDrawing(file, read.value, change, options) : undefined;
-  const problems = [...read.problems, ...(compared?.problems ?? [])];
-  if (compared?.value) {
-    const { comparison, redesign } = compared.value;
-    if (out !== undefined) await writeNew(out, redesign);
-    output.data(given.switches.has("json") ? formatJson(comparison) : describeComparison(comparison));
+  const { compareFile } = await import("./drawing.ts");
+  const { value, problems } = await compareFile(file, change, distance);
+  if (value) {
+    if (out !== undefined) await writeNew(out, value.redesign);
+    output.data(
+      given.switches.has("json") ? formatJson(value.comparison) : describeComparison(value.comparison),
+    );
     if (out !== undefined) output.message(`The redesign is in ${out}.`);
   }
   if (problems.length > 0) output.message(formatProblems(problems));

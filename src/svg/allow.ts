@@ -29,7 +29,8 @@ export const silentElements = words("metadata");
 export const properties = words(`
   fill fill-opacity fill-rule stroke stroke-opacity stroke-width stroke-linecap stroke-linejoin stroke-miterlimit
   stroke-dasharray stroke-dashoffset color opacity stop-color stop-opacity display visibility overflow clip-path clip-rule
-  mask marker marker-start marker-mid marker-end paint-order shape-rendering vector-effect color-interpolation`);
+  mask mask-type marker marker-start marker-mid marker-end paint-order shape-rendering vector-effect
+  color-interpolation`);
 
 /** Properties that inherit (CSS and SVG property tables). */
 export const inherited = words(`

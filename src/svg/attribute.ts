@@ -1,7 +1,7 @@
 // Floor 2, part of step 2. Attributes of one element: kept as they are, dropped, or refused with the reason.
 import type { Place } from "../problem/problem.ts";
 import * as allow from "./allow.ts";
-import { parseDeclarations } from "./css.ts";
+import { findComments, findLive, parseDeclarations } from "./css.ts";
 import { cut } from "./cut.ts";
 import { checkDeclaration } from "./sheet.ts";
 import type { Reporter } from "./report.ts";
@@ -104,7 +104,7 @@ function describe(name: string): string {
 function inlineStyle(attribute: XmlAttribute, reporter: Reporter): { name: string; value: string } | undefined {
   const { value, place } = attribute;
   const { declarations, oddities } = parseDeclarations(value);
-  const cuts: { start: number; end: number }[] = [];
+  const cuts: { start: number; end: number }[] = [...findComments(value)];
   for (const oddity of oddities) {
     if (oddity.what.trim() !== "" && oddity.what.trim() !== ";") reporter.warn("svg/removed", place, `Unreadable style was removed: ${JSON.stringify(oddity.what)}.`);
     cuts.push(oddity);
@@ -112,7 +112,12 @@ function inlineStyle(attribute: XmlAttribute, reporter: Reporter): { name: strin
   for (const declaration of declarations) {
     if (!checkDeclaration(declaration.property, declaration.value, place, reporter)) cuts.push(declaration);
   }
-  const text = cut(value, cuts).replace(/\/\*[\s\S]*?\*\//g, "");
+  const text = cut(value, cuts);
+  const live = findLive(text);
+  if (live !== undefined || parseDeclarations(text).oddities.some(({ what }) => /[^\s;]/.test(what))) {
+    reporter.error("svg/css", place, `style is no plain list of declarations: ${JSON.stringify((live ?? text).slice(0, 60))}.`, 'Write style="property: value; …".');
+    return undefined;
+  }
   return text.trim() === "" ? undefined : { name: "style", value: text };
 }
 

@@ -60,6 +60,33 @@ export function parseSheet(text: string): CssSheet {
   return { rules, oddities };
 }
 
+/** Returns where the comments of a sheet or of a list of declarations stand. */
+export function findComments(text: string): readonly { readonly start: number; readonly end: number }[] {
+  const comments: { start: number; end: number }[] = [];
+  csstree.tokenize(text, (type, start, end) => {
+    if (type === csstree.tokenTypes.Comment) comments.push({ start, end });
+  });
+  return comments;
+}
+
+/** Returns the first token that could load something or end the sheet: at-rules, addresses, `<!--`; else undefined. */
+export function findLive(text: string): string | undefined {
+  let live: string | undefined;
+  let isAddress = false;
+  const { tokenTypes } = csstree;
+  const always: readonly number[] = [tokenTypes.AtKeyword, tokenTypes.BadString, tokenTypes.BadUrl, tokenTypes.CDO, tokenTypes.CDC];
+  csstree.tokenize(text, (type, start, end) => {
+    const token = text.slice(start, end);
+    const isLive =
+      always.includes(type) ||
+      (type === tokenTypes.Url && !/^url\(\s*#/i.test(token)) ||
+      (isAddress && type !== tokenTypes.WhiteSpace && !/^["']#/.test(token));
+    if (type !== tokenTypes.WhiteSpace) isAddress = type === tokenTypes.Function && /^(?:url|src|image|image-set|-webkit-image-set)\($/i.test(token);
+    if (isLive) live ??= token;
+  });
+  return live;
+}
+
 function readBlock(block: csstree.CssNode, text: string, base: number, oddities: CssOddity[]): CssDeclaration[] {
   const declarations: CssDeclaration[] = [];
   if (block.type !== "Block" && block.type !== "DeclarationList") return declarations;

@@ -9,8 +9,9 @@ import { type Drawing, findHref, type SvgElement } from "./tree.ts";
 import { findReference } from "./value.ts";
 
 /**
- * What fills or strokes a shape. `declaration` is null for the initial black, and `initial` says of which property;
- * `owner` is the instance the declaration stands on.
+ * What fills or strokes a shape. `declaration` says the colour and is null for the initial black, where `initial` says
+ * of which property; `owner` is the instance on which the property itself is declared, which for `currentColor` need
+ * not be where the colour is.
  */
 export type PaintSource =
   | { readonly kind: "none" }
@@ -51,9 +52,12 @@ export interface ResolvedDrawing {
   readonly instances: readonly Instance[];
 }
 
+/** `currentColor` is inherited as the keyword (CSS Color 4, section 9.2) and becomes a colour on each shape. */
+type PaintValue = PaintSource | { readonly kind: "current"; readonly owner: Instance };
+
 interface Inherited {
-  readonly fill: PaintSource;
-  readonly stroke: PaintSource;
+  readonly fill: PaintValue;
+  readonly stroke: PaintValue;
   readonly color: PaintSource;
   readonly fillOpacity: number;
   readonly strokeOpacity: number;
@@ -128,10 +132,10 @@ class Builder {
     this.instances.push(node);
     const here = this.inherit(node, above, parent?.element.name === "use");
     node.shown = here.shown && allow.shapes.has(element.name) && here.visible;
-    node.fill = here.fill;
-    node.stroke = here.strokeWidthZero ? none : here.stroke;
-    node.fillOpacity = here.opacity * here.fillOpacity * alphaOf(here.fill);
-    node.strokeOpacity = here.opacity * here.strokeOpacity * alphaOf(here.stroke);
+    node.fill = useColor(here.fill, here.color);
+    node.stroke = here.strokeWidthZero ? none : useColor(here.stroke, here.color);
+    node.fillOpacity = here.opacity * here.fillOpacity * alphaOf(node.fill);
+    node.strokeOpacity = here.opacity * here.strokeOpacity * alphaOf(node.stroke);
     for (const child of element.children) if (child.type === "element") children.push(this.add(child, node, here));
     const href = element.name === "use" ? findHref(element) : undefined;
     const target = href === undefined ? undefined : this.ids.get(href.slice(1));
@@ -141,14 +145,14 @@ class Builder {
 
   private inherit(node: Instance, above: Inherited, isTarget: boolean): Inherited {
     const declared = this.cascade.get(node.element) ?? new Map<string, Declaration>();
-    const color = resolvePaint(declared.get("color"), above.color, above.color, blackColor, node);
+    const color = useColor(resolvePaint(declared.get("color"), above.color, blackColor, node), above.color);
     const name = node.element.name;
     const isUsedMarker = name === "marker" && this.markers.has(node.element.attributes["id"] ?? "");
     const leavesHidden = isUsedMarker ? true : above.shown && (!hidden.has(name) || (isTarget && name === "symbol"));
     return {
       color,
-      fill: resolvePaint(declared.get("fill"), above.fill, color, black, node),
-      stroke: resolvePaint(declared.get("stroke"), above.stroke, color, none, node),
+      fill: resolvePaint(declared.get("fill"), above.fill, black, node),
+      stroke: resolvePaint(declared.get("stroke"), above.stroke, none, node),
       fillOpacity: resolveNumber(declared.get("fill-opacity")?.value, above.fillOpacity, 1),
       strokeOpacity: resolveNumber(declared.get("stroke-opacity")?.value, above.strokeOpacity, 1),
       strokeWidthZero: declared.has("stroke-width") ? Number.parseFloat(declared.get("stroke-width")?.value ?? "") === 0 : above.strokeWidthZero,
@@ -159,13 +163,18 @@ class Builder {
   }
 }
 
-function resolvePaint(declaration: Declaration | undefined, above: PaintSource, color: PaintSource, start: PaintSource, owner: Instance): PaintSource {
+function useColor(value: PaintValue, color: PaintSource): PaintSource {
+  if (value.kind !== "current") return value;
+  return color.kind === "colour" ? { ...color, owner: value.owner } : color;
+}
+
+function resolvePaint(declaration: Declaration | undefined, above: PaintValue, start: PaintSource, owner: Instance): PaintValue {
   if (declaration === undefined) return above;
   const value = declaration.value.trim();
   const keyword = value.toLowerCase();
   if (keyword === "inherit" || keyword === "unset") return above;
   if (keyword === "none") return none;
-  if (keyword === "currentcolor") return color;
+  if (keyword === "currentcolor") return { kind: "current", owner };
   if (keyword === "initial") return start.kind === "colour" ? { kind: "colour", hex: start.hex, alpha01: 1, declaration, owner } : start;
   const id = findReference(value);
   if (typeof id === "string") return { kind: "server", id, declaration, owner };

@@ -9,6 +9,14 @@ export const limit = {
   entityReferences: 256,
   entityLength: 255,
   instances: 200_000,
+  /** Points of all paths, with their repetitions. */
+  vertices: 1_000_000,
+  /** Masks, clip paths, patterns and translucent groups, with their repetitions: each is drawn apart. */
+  layers: 1_000,
+  /** Dashes of all strokes, by the longest that the coordinates allow. */
+  dashes: 200_000,
+  /** Tests of one selector on one element, by the most that its combinators allow. */
+  selectorTests: 4_000_000,
   viewBoxSideMin: 1e-3,
   viewBoxSideMax: 1e6,
   aspect: 20,
@@ -16,4 +24,6 @@ export const limit = {
   dashesPerDiagonal: 5_000,
   cssBytes: 128 * 1024,
   paints: 1_000,
+  /** Warnings that are listed for one drawing. */
+  warnings: 200,
 } as const;

@@ -77,9 +77,11 @@ function findOverride(target: Target, all: readonly Target[], covers: (uses: rea
   const { instance, property, source } = target;
   const same = all.filter((use) => use.property === property && use.instance.element === instance.element);
   if (covers(same)) return instance.element;
+  if (source.owner === instance) return undefined;
   for (let at = instance.parent; at !== null && at !== source.owner; at = at.parent) {
     const { element } = at;
-    if (covers(all.filter((use) => use.property === property && inheritsThrough(use, element)))) return element;
+    const through = all.filter((use) => use.property === property && inheritsThrough(use, element));
+    if (through.includes(target) && covers(through)) return element;
   }
   return undefined;
 }

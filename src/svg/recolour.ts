@@ -73,8 +73,10 @@ function changeInitial(resolved: ResolvedDrawing, next: Hex, edits: EditList): v
   const { root } = resolved.drawing;
   for (const name of ["fill", "color"] as const) {
     const isUsed = resolved.instances.some((instance) => instance.shown && [instance.fill, instance.stroke].some((source) => source.kind === "colour" && source.initial === name));
-    if (!isUsed || resolved.cascade.get(root)?.has(name) === true) continue;
-    edits.add(root, name, next);
+    const own = resolved.cascade.get(root)?.get(name);
+    if (!isUsed || (own !== undefined && !/^(?:inherit|unset)$/i.test(own.value))) continue;
+    if (own === undefined) edits.add(root, name, next);
+    else edits.set(own.site, next);
     for (const element of walkElements(root)) {
       if (element.name === "mask" && resolved.cascade.get(element)?.has(name) !== true) edits.add(element, name, "#000000");
     }

@@ -1,5 +1,6 @@
 // Floor 2. Collects the problems of one drawing, each with its place and its source line.
 import type { Place, Problem, Severity } from "../problem/problem.ts";
+import { limit } from "./limit.ts";
 
 /** Thrown inside floor 2 to leave a drawing that cannot be read any further; never leaves the floor. */
 export class Refusal extends Error {}
@@ -15,6 +16,7 @@ export interface Reporter {
 /** Returns a reporter for `file` whose text is split into `lines`. */
 export function createReporter(file: string, lines: readonly string[]): Reporter {
   const problems: Problem[] = [];
+  let warnings = 0;
   const add = (severity: Severity) => (rule: string, place: Place | undefined, reason: string, hint?: string) => {
     const sourceLine = place === undefined ? undefined : lines[place.line - 1];
     problems.push({
@@ -27,5 +29,16 @@ export function createReporter(file: string, lines: readonly string[]): Reporter
       ...(hint === undefined ? {} : { hint }),
     });
   };
-  return { file, lines, problems, error: add("error"), warn: add("warning") };
+  const warn = add("warning");
+  return {
+    file,
+    lines,
+    problems,
+    error: add("error"),
+    warn: (rule, place, reason, hint) => {
+      warnings += 1;
+      if (warnings <= limit.warnings) warn(rule, place, reason, hint);
+      else if (warnings === limit.warnings + 1) warn("svg/more", place, `There are more than ${limit.warnings} warnings; the others are not listed.`, "Save the drawing as a plain SVG.");
+    },
+  };
 }

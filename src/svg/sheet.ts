@@ -1,39 +1,57 @@
 // Floor 2, part of step 2. Style sheets and single declarations: what is allowed stays letter for letter.
 import type { Place } from "../problem/problem.ts";
 import * as allow from "./allow.ts";
-import { type CssDeclaration, parseSheet } from "./css.ts";
+import { type CssDeclaration, findComments, findLive, parseSheet } from "./css.ts";
 import { cut } from "./cut.ts";
 import { limit } from "./limit.ts";
 import type { Reporter } from "./report.ts";
 import type { SvgNode } from "./tree.ts";
-import { findReference, isLength, isLengthList, isPlainValue } from "./value.ts";
+import { findFunction, findReference, isLength, isLengthList, isPlainValue } from "./value.ts";
 import type { XmlElement } from "./xml.ts";
 
 /**
  * Returns the content of a `style` element with everything removed that is not allowed, or undefined after an error.
  *
- * Problems: svg/css (error: escapes, markup, too long), svg/removed (warning), and those of checkDeclaration.
+ * Problems: svg/css (error: escapes, markup, too long, no plain sheet), svg/removed (warning), and those of
+ * checkDeclaration.
  */
 export function cleanSheet(element: XmlElement, reporter: Reporter): SvgNode[] | undefined {
   const text = element.children.map((node) => (node.kind === "text" ? node.text : "")).join("");
-  const refused = refuse(text);
-  if (refused !== undefined) {
-    reporter.error("svg/css", element.place, refused, "Write colours as fill attributes, or as plain rules such as .a { fill: #c00 }.");
+  const refuse = (reason: string): undefined => {
+    reporter.error("svg/css", element.place, reason, "Write colours as fill attributes, or as plain rules such as .a { fill: #c00 }.");
     return undefined;
+  };
+  const ignored = findIgnored(element);
+  if (ignored !== undefined) {
+    reporter.warn("svg/removed", element.place, `A style sheet was removed: ${ignored}.`);
+    return [];
   }
+  const refused = findRefusal(text);
+  if (refused !== undefined) return refuse(refused);
   const { rules, oddities } = parseSheet(text);
-  const cuts: { start: number; end: number }[] = [...oddities];
+  const cuts: { start: number; end: number }[] = [...oddities, ...findComments(text)];
   for (const oddity of oddities) {
     reporter.warn("svg/removed", element.place, `${JSON.stringify(oddity.what.slice(0, 40))} was removed from the style sheet.`);
   }
   for (const declaration of new Set(rules.flatMap((rule): readonly CssDeclaration[] => rule.declarations))) {
     if (!checkDeclaration(declaration.property, declaration.value, element.place, reporter)) cuts.push(declaration);
   }
-  const kept = cut(text, cuts).replace(/\/\*[\s\S]*?\*\//g, "");
-  return [{ type: "text", name: "", value: kept, attributes: {}, children: [], place: element.place }];
+  const kept = cut(text, cuts);
+  // What was cut must not bring other text to life: the rest is read again and has to be plain.
+  const live = findLive(kept);
+  if (live !== undefined || parseSheet(kept).oddities.length > 0) return refuse(`The style sheet is no plain list of rules: ${JSON.stringify(live ?? kept.slice(0, 40))}.`);
+  return kept === "" ? [] : [{ type: "text", name: "", value: kept, attributes: {}, children: [], place: element.place }];
 }
 
-function refuse(text: string): string | undefined {
+/** Why browsers pass over a sheet, or do so on some screens only. */
+function findIgnored(element: XmlElement): string | undefined {
+  const valueOf = (name: string): string => element.attributes.find(({ local, uri }) => local === name && uri === "")?.value.trim().toLowerCase() ?? "";
+  const [type, media] = [valueOf("type"), valueOf("media")];
+  if (type !== "" && type !== "text/css") return `its type is ${JSON.stringify(type)}`;
+  return media === "" || media === "all" || media === "screen" ? undefined : `it is for ${JSON.stringify(media)} only`;
+}
+
+function findRefusal(text: string): string | undefined {
   if (text.length > limit.cssBytes) return `The style sheet is longer than ${limit.cssBytes} characters.`;
   if (text.includes("\\")) return "The style sheet uses a backslash, which can hide other addresses.";
   if (text.includes("</")) return "The style sheet holds markup.";
@@ -82,7 +100,12 @@ function checkAllowed(property: string, value: string, place: Place, reporter: R
     reporter.error("svg/number", place, `${property}: ${shown} is not a number.`, "Export the drawing again, or mend the value by hand.");
     return false;
   }
-  if (findReference(value) === undefined && !isPlainValue(value)) {
+  const unknown = findFunction(value);
+  if (unknown !== undefined && unknown !== "expression") {
+    reporter.error("svg/css", place, `${property} uses ${unknown}(), which is not supported: ${shown}.`, "Write the colour or number itself.");
+    return false;
+  }
+  if (!isPlainValue(value)) {
     reporter.warn("svg/removed", place, `The style ${property} was removed: its value ${shown} is not plain.`);
     return false;
   }

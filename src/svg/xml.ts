@@ -117,6 +117,8 @@ class Builder {
   constructor(parser: SaxesParser<{ xmlns: true; position: true; fileName: string }>, reporter: Reporter) {
     this.parser = parser;
     this.reporter = reporter;
+    // Without its prototype, or &constructor; would be an entity.
+    parser.ENTITIES = Object.assign(Object.create(null), { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" });
   }
 
   refuse(rule: string, place: Place, reason: string, hint: string): never {
@@ -190,7 +192,7 @@ class Builder {
         uri: attribute.uri,
         prefix: attribute.prefix,
         local: attribute.local,
-        value: attribute.value,
+        value: evenLines(attribute.value),
         place: this.attributePlaces.get(attribute.name) ?? this.start,
       })),
     };
@@ -205,12 +207,17 @@ class Builder {
   }
 
   text(text: string): void {
-    this.stack.at(-1)?.children.push({ kind: "text", text, place: this.here() });
+    this.stack.at(-1)?.children.push({ kind: "text", text: evenLines(text), place: this.here() });
   }
 
   fail(message: string): never {
+    const stray = findStrayAmpersand(this.reporter.lines.join("\n"));
+    const here = this.here(1);
+    if (stray !== undefined && (stray.line < here.line || (stray.line === here.line && stray.column <= here.column))) {
+      this.refuse("svg/not-well-formed", stray, "The file is not well-formed XML: an ampersand stands alone.", "Write &amp; for an ampersand, and the character itself for any other entity.");
+    }
     const cause = message.replace(/^[^:]*:?\d+:\d+:\s*/, "").replace(/\.$/, "");
-    this.refuse("svg/not-well-formed", this.here(1), `The file is not well-formed XML: ${cause}.`, hintFor(cause));
+    this.refuse("svg/not-well-formed", here, `The file is not well-formed XML: ${cause}.`, hintFor(cause));
   }
 }
 
@@ -223,6 +230,23 @@ function hintFor(cause: string): string {
   if (/duplicate attribute/.test(cause)) return "Keep only one of the two attributes.";
   if (/quote|attribute without value/i.test(cause)) return 'Write every attribute as name="value".';
   return "Export the drawing again as SVG, or mend the line by hand.";
+}
+
+/** A carriage return that was written as a character reference is a line end too. */
+function evenLines(text: string): string {
+  return text.replace(/\r\n?/g, "\n");
+}
+
+/** Returns where the first ampersand stands that begins no reference: what comes behind it is read as its name. */
+function findStrayAmpersand(text: string): Place | undefined {
+  const aside = /<!--[\s\S]*?(?:-->|$)|<!\[CDATA\[[\s\S]*?(?:\]\]>|$)|<\?[\s\S]*?(?:\?>|$)|&(?!#\d+;|#x[\da-fA-F]+;|[\p{L}_:][\p{L}\p{N}\p{M}_:.-]*;)/gu;
+  for (const found of text.matchAll(aside)) {
+    if (found[0] !== "&") continue;
+    const before = text.slice(0, found.index);
+    const lineStart = before.lastIndexOf("\n") + 1;
+    return { line: before.split("\n").length, column: found.index - lineStart + 1 };
+  }
+  return undefined;
 }
 
 function quote(text: string): string {

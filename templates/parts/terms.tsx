@@ -49,7 +49,10 @@ export function NumbersStep({ method }: { method: MethodPage }): JSX.Element {
         <dt>Clear-edge share</dt>
         <dd>the share of all edge length whose grade is clear or strong</dd>
         <dt>Clarity</dt>
-        <dd>edges by their length, each counting in full from contrast 45 and in proportion below it</dd>
+        <dd>
+          how far all edges together come towards clear: each counts in full from contrast 45, in proportion
+          below it
+        </dd>
         <dt>Weakest edge</dt>
         <dd>the edge of least contrast</dd>
       </dl>

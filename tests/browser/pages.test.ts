@@ -108,7 +108,11 @@ describe.each([...pages, ["demo", "no/such/page"] as const])("%s /%s", (site, ad
   );
 
   test("says the same without script", async () => {
-    const read = ({ page }: Visit) => page.locator("body").textContent();
+    const read = ({ page }: Visit) =>
+      page
+        .locator("body")
+        .textContent()
+        .then((text) => text ?? "");
     const withScript = await visit(at(site, address), {}, read);
     const without = await visit(at(site, address), { javaScriptEnabled: false }, read);
     expect(without).toBe(withScript);

@@ -14,7 +14,7 @@ import type { Drawing } from "../../src/svg/tree.ts";
 import { writeDrawing, writeSized } from "../../src/svg/write.ts";
 import type { CollectionFile } from "./files.ts";
 import { differenceAt, draw, type Picture, type Renderer, sizeText } from "./picture.ts";
-import { findHolding, findLabelled, growTwo, type PixelSet, shrinkTwo } from "./region.ts";
+import { findEdges, findFilled, findHolding, growTwo, type PixelSet, shrinkTwo } from "./region.ts";
 import { evenOut } from "./spelling.ts";
 
 /** Pixels of one renderer that break a rule. */
@@ -28,7 +28,9 @@ export interface PaintProof {
   readonly share: number;
   /** Pixels that changed further than 2 px from the paint; those near a gradient or pattern are counted apart. */
   readonly stray: Count;
+  readonly strayAtEdge: Count;
   readonly strayInServer: Count;
+  readonly faint: boolean;
   /** Pixels 2 px or more inside the paint that do not show the new colour; those that did not show the old one apart. */
   readonly unpainted: Count;
   readonly covered: Count;
@@ -64,12 +66,13 @@ export async function proveFile(file: CollectionFile): Promise<FileProof> {
   const shapes = findPaints(resolved);
   const map = await label(shapes, widthPixels, heightPixels, "librsvg");
   const fine = await label(shapes, 4 * widthPixels, 4 * heightPixels, "librsvg");
+  const edges = findEdges(map, fine);
   const before = await drawAll(writeSized(drawing, widthPixels, heightPixels));
   const large = shapes.paints.filter((paint) => shareOf(map, shapes.paints, (other) => other === paint) >= leastShare);
   const paints: PaintProof[] = [];
   for (const paint of large) {
     if (!paint.flat || paint.declared === null) continue;
-    paints.push(await provePaint(resolved, shapes, paint.declared, { map, fine, before, heightPixels }));
+    paints.push(await provePaint(resolved, shapes, paint.declared, { map, fine, edges, before, heightPixels }));
   }
   return {
     name: file.name,
@@ -82,6 +85,7 @@ export async function proveFile(file: CollectionFile): Promise<FileProof> {
 
 interface Setting {
   readonly map: LabelMap;
+  readonly edges: PixelSet;
   readonly fine: LabelMap;
   readonly before: Readonly<Record<Renderer, Picture>>;
   readonly heightPixels: number;
@@ -101,15 +105,18 @@ async function provePaint(
   const flat = labelsOf(shapes.paints, (paint) => paint.declared === colour && paint.flat);
   const near = growTwo(findHolding(map, fine, own), map.width);
   const nearServer = growTwo(findHolding(map, fine, labelsOf(shapes.paints, (paint) => paint.declared === null)), map.width);
-  const inside = shrinkTwo(findLabelled(map, flat), map.width);
+  const inside = shrinkTwo(findFilled(map, fine, flat), map.width);
   const stray = each((renderer) => countStray(before[renderer], after[renderer], near));
   const strayAnywhere = each((renderer) => countStray(before[renderer], after[renderer], near, nearServer));
+  const strayInside = each((renderer) => countStray(before[renderer], after[renderer], near, nearServer.map((n,i)=>n|(setting.edges[i] as number))));
   const unpainted = each((renderer) => countUnpainted(before[renderer], after[renderer], inside, colour, next));
   return {
     colour,
     next,
     share: shareOf(map, shapes.paints, (paint) => paint.declared === colour && paint.flat),
-    stray: strayAnywhere,
+    stray: strayInside,
+    strayAtEdge: each((renderer) => strayAnywhere[renderer] - strayInside[renderer]),
+    faint: resolved.instances.some((i)=>i.shown&&(["fill","stroke"] as const).some((p)=>{const s=i[p];const o=p==="fill"?i.fillOpacity:i.strokeOpacity;return s.kind==="colour"&&s.hex===colour&&o>0&&o<0.5;})),
     strayInServer: each((renderer) => stray[renderer] - strayAnywhere[renderer]),
     unpainted: each((renderer) => unpainted[renderer].wrong),
     covered: each((renderer) => unpainted[renderer].covered),

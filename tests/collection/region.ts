@@ -22,9 +22,30 @@ export function findHolding(map: LabelMap, fine: LabelMap, labels: ReadonlySet<n
   return set;
 }
 
-/** Returns the pixels of `map` whose label is one of `labels`. */
-export function findLabelled(map: LabelMap, labels: ReadonlySet<number>): PixelSet {
-  return Uint8Array.from(map.labels, (label) => (labels.has(label) ? 1 : 0));
+/** Returns the pixels of `map` that hold nothing but `labels`, in none of the 4 × 4 samples of `fine` either. */
+export function findFilled(map: LabelMap, fine: LabelMap, labels: ReadonlySet<number>): PixelSet {
+  const others = new Set<number>([0, ...map.labels, ...fine.labels]);
+  for (const label of labels) others.delete(label);
+  return findHolding(map, fine, others).map((held) => 1 - held);
+}
+
+/** Returns the pixels at an edge: they and the four beside them hold more than one label, in the samples of `fine`. */
+export function findEdges(map: LabelMap, fine: LabelMap): PixelSet {
+  const { width, height } = map;
+  const first = new Int32Array(width * height).fill(-1);
+  const mixed = new Uint8Array(width * height);
+  for (let at = 0; at < fine.labels.length; at += 1) {
+    const x = at % fine.width;
+    const pixel = ((at - x) / fine.width >> 2) * width + (x >> 2);
+    if (first[pixel] === -1) first[pixel] = fine.labels[at] as number;
+    else if (first[pixel] !== fine.labels[at]) mixed[pixel] = 1;
+  }
+  return mixed.map((isMixed, at) => {
+    if (isMixed === 1) return 1;
+    const x = at % width;
+    const neighbours = [x > 0 ? at - 1 : at, x < width - 1 ? at + 1 : at, at - width, at + width];
+    return neighbours.some((other) => other >= 0 && other < mixed.length && (mixed[other] === 1 || first[other] !== first[at])) ? 1 : 0;
+  });
 }
 
 /** Returns the pixels whose centre lies within 2 px of the centre of one of `set`. */

@@ -1,20 +1,23 @@
 import { describe, expect, test } from "vitest";
 import { measureAreas } from "../../src/regions/area.ts";
+import { findRuns } from "../../src/regions/runs.ts";
 import { drawMap, readMap } from "./picture.ts";
+
+const areasOf = (map: Parameters<typeof findRuns>[0], labelCount: number) => measureAreas(findRuns(map), labelCount);
 
 describe("measureAreas", () => {
   test("counts the pixels of every label, and of the flag", () => {
-    const areas = measureAreas(readMap("1112", "1332", "0332"), 4);
+    const areas = areasOf(readMap("1112", "1332", "0332"), 4);
     expect(areas.pixels).toEqual([1, 4, 3, 4, 0]);
     expect(areas.flagPixels).toBe(11);
   });
 
   test("says which labels reach the border of the picture, at each of its sides", () => {
-    expect(measureAreas(readMap("1111", "1231", "1111"), 3).touchesBorder).toEqual([false, true, false, false]);
-    expect(measureAreas(readMap("1211", "1111", "1111"), 2).touchesBorder[2]).toBe(true);
-    expect(measureAreas(readMap("1111", "1112", "1111"), 2).touchesBorder[2]).toBe(true);
-    expect(measureAreas(readMap("1111", "1111", "1121"), 2).touchesBorder[2]).toBe(true);
-    expect(measureAreas(readMap("1111", "2111", "1111"), 2).touchesBorder[2]).toBe(true);
+    expect(areasOf(readMap("1111", "1231", "1111"), 3).touchesBorder).toEqual([false, true, false, false]);
+    expect(areasOf(readMap("1211", "1111", "1111"), 2).touchesBorder[2]).toBe(true);
+    expect(areasOf(readMap("1111", "1112", "1111"), 2).touchesBorder[2]).toBe(true);
+    expect(areasOf(readMap("1111", "1111", "1121"), 2).touchesBorder[2]).toBe(true);
+    expect(areasOf(readMap("1111", "2111", "1111"), 2).touchesBorder[2]).toBe(true);
   });
 
   test.each([
@@ -23,21 +26,21 @@ describe("measureAreas", () => {
     ["above it", ["11011", "11211", "11111"]],
     ["below it", ["11111", "11211", "11011"]],
   ])("a transparent part %s is a border", (_, rows) => {
-    expect(measureAreas(readMap(...rows), 2).touchesBorder[2]).toBe(true);
+    expect(areasOf(readMap(...rows), 2).touchesBorder[2]).toBe(true);
   });
 
   test("a transparent part that meets a paint at a corner only is no border of it", () => {
-    expect(measureAreas(readMap("11111", "10111", "11211", "11111"), 2).touchesBorder[2]).toBe(false);
+    expect(areasOf(readMap("11111", "10111", "11211", "11111"), 2).touchesBorder[2]).toBe(false);
   });
 
   test("an empty picture has no flag", () => {
-    expect(measureAreas(readMap("00", "00"), 1)).toMatchObject({ pixels: [4, 0], flagPixels: 0 });
+    expect(areasOf(readMap("00", "00"), 1)).toMatchObject({ pixels: [4, 0], flagPixels: 0 });
   });
 
   // π r² within half of one percent: the rest is what a grid of pixels loses on a disc of this size.
   test.each([60, 100, 240])("a disc of radius %i has π r² pixels", (radius) => {
     const disc = drawMap(600, 500, (x, y) => (Math.hypot(x - 300.3, y - 250.6) < radius ? 2 : 1));
-    const pixels = measureAreas(disc, 2).pixels[2] ?? 0;
+    const pixels = areasOf(disc, 2).pixels[2] ?? 0;
     expect(Math.abs(pixels / (Math.PI * radius ** 2) - 1)).toBeLessThan(0.005);
   });
 });

@@ -132,5 +132,5 @@ function describeMeasuring(comparison: Comparison, format: Format): string {
   const { distance } = comparison.before;
   return distance === 0
     ? "Measured on the full drawing, not from a distance; in clarity every edge counts by its length alone."
-    : `Measured as a model of a reader sees it, ${format.number(distance, 0)} flag heights away; in clarity the edges of the focus count twice.`;
+    : `Measured as seen from ${format.number(distance, 0)} flag heights away, by a model of sight; in clarity the edges of the focus count twice.`;
 }

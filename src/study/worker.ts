@@ -1,0 +1,20 @@
+// Floor 5. The child process of the pool: takes one job at a time and answers it. It ends when its parent does.
+import { type JobKind, type Jobs, runners } from "./job.ts";
+
+/** A job on its way to the child. */
+export interface Request<K extends JobKind = JobKind> {
+  readonly id: number;
+  readonly kind: K;
+  readonly input: Jobs[K]["input"];
+}
+
+process.on("message", (request: Request) => {
+  answer(request).catch((error: unknown) => process.send?.({ id: request.id, error: error instanceof Error ? (error.stack ?? error.message) : String(error) }));
+});
+process.on("disconnect", () => process.exit(0));
+
+async function answer<K extends JobKind>({ id, kind, input }: Request<K>): Promise<void> {
+  // The request carries the input of its own kind: it was made by the pool from a typed call.
+  const run = runners[kind] as (input: Jobs[K]["input"]) => Promise<unknown>;
+  process.send?.({ id, outcome: await run(input) });
+}

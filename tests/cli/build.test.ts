@@ -1,0 +1,78 @@
+import { access, readdir } from "node:fs/promises";
+import { join } from "node:path";
+import { expect, test, vi } from "vitest";
+import { writeStudy } from "../study/fixture.ts";
+import { drawing, harbour, makeFolder } from "../study/folder.ts";
+import { run } from "./run.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
+
+const content = Object.fromEntries(Object.entries(harbour).map(([path, text]) => [`content/${path}`, text]));
+const bad = {
+  "content/studies/bad/study.md": writeStudy("status: x"),
+  "content/studies/bad/original.svg": drawing,
+};
+
+// By hand, from the sRGB curve and 5 + 80 · Y: #7a1020 has Y = 0.2126 · 0.1946 + 0.7152 · 0.0052 + 0.0722 · 0.0144 = 0.0461
+// and reflects 8.69 %; #f4c430 has Y = 0.1923 + 0.3948 + 0.0021 = 0.5892 and reflects 52.14 %; white reflects 85 %.
+// Contrast of white and dark red 125 · 76.31 / 118.69 = 80.37, of white and yellow 125 · 32.86 / 162.14 = 25.33.
+test("a gallery is published, with a line for each study and where to look", async () => {
+  const root = await makeFolder(content);
+  const { status, data, messages } = await run(root, "build");
+  expect([status, messages]).toEqual([0, ""]);
+  expect(data).toMatch(
+    /^ {2}ferry +100\.0 % → 0\.0 % +80\.4 % \(dark red \/ white\) → 25\.3 % \(yellow \/ white\) +less clear$/m,
+  );
+  expect(data).toMatch(/^1 study on \d+ pages?: open _site\/index\.html$/m);
+  await access(join(root, "_site/index.html"));
+  await access(join(root, "_site/studies/ferry/index.html"));
+});
+
+test("a bad study is left out and named, the others are published, status 1", async () => {
+  const root = await makeFolder({ ...content, ...bad });
+  const { status, data, messages } = await run(root, "build", "content", "--out", "site");
+  expect(status).toBe(1);
+  expect(data).toContain("open site/index.html");
+  expect(messages).toMatch(/^content\/studies\/bad\/study\.md:5:9 {2}error/);
+  await access(join(root, "site/studies/ferry/index.html"));
+  await expect(access(join(root, "site/studies/bad"))).rejects.toThrow("ENOENT");
+});
+
+test("with --strict nothing is published where there is an error", async () => {
+  const root = await makeFolder({ ...content, ...bad });
+  const { status, data, messages } = await run(root, "build", "--strict");
+  expect([status, data]).toEqual([1, ""]);
+  expect(messages).toContain("Nothing was published: 1 error, 0 warnings.");
+  expect(await readdir(root)).toEqual(["content"]);
+});
+
+test("a draft is published only when asked for", async () => {
+  const root = await makeFolder({
+    ...content,
+    "content/studies/ferry/study.md": writeStudy("status: draft"),
+  });
+  expect((await run(root, "build")).data).not.toContain("ferry");
+  expect((await run(root, "build", "--drafts")).data).toContain("ferry");
+});
+
+test("a folder that holds somebody's files is not written to", async () => {
+  const root = await makeFolder({ ...content, "mine/letter.txt": "x" });
+  const { status, data, messages } = await run(root, "build", "--out", "mine");
+  expect([status, data]).toEqual([2, ""]);
+  expect(messages).toContain("mine");
+  expect(await readdir(join(root, "mine"))).toEqual(["letter.txt"]);
+});
+
+test("a content folder that is not there, and a base that is no path, are wrong use", async () => {
+  const root = await makeFolder({});
+  expect((await run(root, "build")).status).toBe(2);
+  expect(await run(root, "build", "--base", "flags")).toEqual({
+    status: 2,
+    data: "",
+    messages: `\
+--base is “flags”; a path begins and ends with a slash.
+    Type, for example: --base /flags/
+`,
+  });
+  expect(await readdir(root)).toEqual([]);
+});

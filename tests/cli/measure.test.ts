@@ -1,0 +1,95 @@
+import { mkdir } from "node:fs/promises";
+import { join } from "node:path";
+import { expect, test, vi } from "vitest";
+import { makeFolder } from "../study/folder.ts";
+import { halved, plain } from "./flag.ts";
+import { run } from "./run.ts";
+import { findFaults } from "./schema.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
+
+// By hand: cloth of 5 to 85 %, so black reflects 5, white 85; contrast 125 · 80 / (90 + 25) = 86.96; ratio and ΔE00 of
+// black and white are 21 and 100 by definition; the line is one flag height long.
+test("the table of a flag that can be worked out by hand", async () => {
+  const root = await makeFolder({ "halved.svg": halved });
+  expect(await run(root, "measure", "halved.svg")).toEqual({
+    status: 0,
+    messages: "",
+    data: `\
+halved.svg: 2:3, seen from 40 flag heights (a model of sight)
+
+  id  colour  hex       share  reflectance  tincture
+  p1  white   #ffffff  66.7 %       85.0 %  metal
+  p2  black   #000000  33.3 %        5.0 %  colour
+
+  edge           length  contrast  grade   contrast ratio   ΔE00
+  white / black    1.00    87.0 %  strong           21.00  100.0
+
+  Clear-edge share 100.0 %, clarity 100.0 %, weakest edge 87.0 % (white / black)
+  Focus: none found.
+`,
+  });
+});
+
+test("one colour has no edges", async () => {
+  const root = await makeFolder({ "plain.svg": plain });
+  const { status, data } = await run(root, "measure", "plain.svg", "--distance", "0");
+  expect(status).toBe(0);
+  expect(data).toContain("plain.svg: 1:2, the full drawing\n");
+  expect(data).toContain("One colour: no edges to measure.");
+});
+
+test("JSON of one file is an object, of several an array, and both fit the schema", async () => {
+  const root = await makeFolder({ "halved.svg": halved, "plain.svg": plain });
+  const one = await run(root, "measure", "halved.svg", "--json");
+  expect([one.status, one.messages, findFaults("measure", one.data)]).toEqual([0, "", []]);
+  const measure = JSON.parse(one.data);
+  expect(measure).toMatchObject({ file: "halved.svg", proportions: [2, 3], distance: 40, clearEdgeShare: 1 });
+  expect(measure.edges[0]).toMatchObject({ a: "p1", b: "p2", names: ["white", "black"], grade: "strong" });
+  expect(measure.edges[0].contrast).toBeCloseTo((125 * 80) / 115, 6);
+
+  const two = await run(root, "measure", "halved.svg", "plain.svg", "--json");
+  expect(findFaults("measure", two.data)).toEqual([]);
+  expect(JSON.parse(two.data)).toMatchObject([
+    { file: "halved.svg" },
+    { file: "plain.svg", edges: [], clarity: null, weakestEdge: null },
+  ]);
+});
+
+test("a schema fault is found", async () => {
+  expect(findFaults("measure", '{"file":"a"}').length).toBeGreaterThan(0);
+});
+
+test("a broken drawing is status 1, and the others are measured", async () => {
+  const root = await makeFolder({ "halved.svg": halved, "broken.svg": "<svg" });
+  const { status, data, messages } = await run(root, "measure", "broken.svg", "halved.svg", "--json");
+  expect(status).toBe(1);
+  expect(JSON.parse(data)).toMatchObject([{ file: "halved.svg" }]);
+  expect(messages).toMatch(/^broken\.svg(:\d+:\d+)? {2}error {2}/);
+});
+
+test("a file that is not there is wrong use, a folder is wrong content", async () => {
+  const root = await makeFolder({ "halved.svg": halved });
+  await mkdir(join(root, "folder.svg"));
+  expect(await run(root, "measure", "halfed.svg")).toEqual({
+    status: 2,
+    data: "",
+    messages: `\
+halfed.svg  error  There is no such file.  study/drawing-missing
+    Looked for ${root}/halfed.svg
+`,
+  });
+  expect((await run(root, "measure", "folder.svg")).status).toBe(1);
+});
+
+test("a drawing over 512 KB is refused before it is read", async () => {
+  const root = await makeFolder({ "big.svg": halved + " ".repeat(512 * 1024) });
+  const { status, messages } = await run(root, "measure", "big.svg");
+  expect([status, messages]).toEqual([
+    1,
+    `\
+big.svg  error  The drawing has 513 KB; a drawing may have 512 KB.  study/drawing-size
+    Export it again with fewer points: a flag rarely needs more than 50 KB.
+`,
+  ]);
+});

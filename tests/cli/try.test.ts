@@ -1,0 +1,113 @@
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { expect, test, vi } from "vitest";
+import { makeFolder } from "../study/folder.ts";
+import { halved } from "./flag.ts";
+import { run } from "./run.ts";
+import { findFaults } from "./schema.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
+
+const change = ["--replace", "#000000", "--with", "#808080"];
+
+// By hand: #808080 has luminance 0.2159, so it reflects 5 + 80 · 0.2159 = 22.27 %;
+// contrast 125 · (85 − 22.27) / (85 + 22.27 + 25) = 59.28.
+test("the table of a change that can be worked out by hand", async () => {
+  const root = await makeFolder({ "halved.svg": halved });
+  expect(await run(root, "try", "halved.svg", ...change)).toEqual({
+    status: 0,
+    messages: "",
+    data: `\
+halved.svg: #000000 → #808080
+
+  edge                          length  before  grade    after  grade  outcome
+  white / black → white / grey    1.00  87.0 %  strong  59.3 %  clear  worse
+
+  Clear-edge share 100.0 % → 100.0 %, clarity 100.0 % → 100.0 %
+  Verdict: no gain
+`,
+  });
+});
+
+test("JSON fits the schema, with and without only", async () => {
+  const root = await makeFolder({ "halved.svg": halved });
+  for (const only of [[], ["--only", "#fly"]]) {
+    const { status, data, messages } = await run(root, "try", "halved.svg", ...change, ...only, "--json");
+    expect([status, messages, findFaults("try", data)]).toEqual([0, "", []]);
+    const compared = JSON.parse(data);
+    expect(compared.change).toEqual({
+      replace: "#000000",
+      with: "#808080",
+      ...(only.length > 0 ? { only: "#fly" } : {}),
+    });
+    expect(compared.edges).toHaveLength(1);
+    expect(compared.edges[0].contrast[1]).toBeCloseTo(59.28, 1);
+  }
+});
+
+test("--out writes the redesign, says that it is unofficial, and never overwrites", async () => {
+  const root = await makeFolder({ "halved.svg": halved });
+  const first = await run(root, "try", "halved.svg", ...change, "--out", "grey.svg");
+  expect([first.status, first.messages]).toEqual([0, "The redesign is in grey.svg.\n"]);
+  const written = await readFile(join(root, "grey.svg"), "utf8");
+  expect(written).toContain("#808080");
+  expect(written).not.toContain("#000000");
+  expect(written).toMatch(/unofficial/i);
+
+  const again = await run(
+    root,
+    "try",
+    "halved.svg",
+    "--replace",
+    "#000000",
+    "--with",
+    "red",
+    "--out",
+    "grey.svg",
+  );
+  expect(again).toEqual({
+    status: 2,
+    data: "",
+    messages: `\
+“grey.svg” is there already, and nothing is overwritten.
+    Choose another name for --out.
+`,
+  });
+  expect(await readFile(join(root, "grey.svg"), "utf8")).toBe(written);
+});
+
+test.each<[string[], string]>([
+  [
+    ["--replace", "#000000"],
+    `\
+try needs --with.
+    Type: counterchange try FILE.svg --replace A --with B [--only SELECTOR] [--distance N] [--out F.svg] [--json]
+`,
+  ],
+  [
+    [...change, "--out", "grey.png"],
+    `\
+--out is “grey.png”; the redesign is an SVG file.
+    Choose a name that ends in .svg
+`,
+  ],
+  [
+    [...change, "--out", "no/such/folder.svg"],
+    `\
+The folder of “no/such/folder.svg” does not exist.
+    Make the folder first.
+`,
+  ],
+])("%j is wrong use", async (words, messages) => {
+  const root = await makeFolder({ "halved.svg": halved });
+  expect(await run(root, "try", "halved.svg", ...words)).toEqual({ status: 2, data: "", messages });
+});
+
+test("a colour that the drawing does not have is status 1, and nothing is written", async () => {
+  const root = await makeFolder({ "halved.svg": halved });
+  const words = ["--replace", "#123456", "--with", "red", "--out", "out.svg"];
+  const { status, data, messages } = await run(root, "try", "halved.svg", ...words);
+  expect([status, data]).toEqual([1, ""]);
+  expect(messages).toContain("#123456");
+  await expect(readFile(join(root, "out.svg"))).rejects.toThrow("ENOENT");
+});
