@@ -34,8 +34,11 @@ export class Thickness {
     // A middle pixel of a stripe n wide is (n + 1) / 2 from the first pixel outside; 0.4 less makes slanted stripes,
     // whose outer pixels lie closer to the true edge, count alike.
     const fits = 4 * (n / 2 + 0.1) ** 2;
-    const search = new Search(this.map, field, n, fits);
-    return field.touched.filter((at) => (field.distance[at] as number) < fits && !search.reaches(at));
+    const state = new Uint8Array(this.map.labels.length);
+    for (const at of field.touched) if ((field.distance[at] as number) < fits) state[at] = thin;
+    // A right-angled corner lies √2 · (n − 1) / 2 from the nearest place where the disc fits: it stays whole.
+    reclaim(this.map, field, state, (Math.SQRT2 * (n - 1)) / 2 + 0.05);
+    return field.touched.filter((at) => state[at] === thin);
   }
 
   private fieldFor(n: number): Field {
@@ -97,7 +100,7 @@ function measureField(map: LabelMap, rim: Int32Array, half: 0 | 1, radius: numbe
   const { labels, width, height } = map;
   const distance = new Uint16Array(labels.length).fill(farAway);
   const touched: number[] = [];
-  const stamps = Array.from({ length: 16 }, (_, sides) => makeStamp(radius, half, sides));
+  const stamps = Array.from({ length: 16 }, (_, sides) => makeStamp(radius - 1e-9, half, sides));
   const span = Math.ceil(radius) + 1;
   for (let index = 0; index < rim.length; index += 1) {
     const at = rim[index] as number;
@@ -152,73 +155,66 @@ function boundField({ labels, width, height }: LabelMap, distance: FourSquares, 
   }
 }
 
-/** Offsets from a pixel to the places nearer than `radius` that lie straight on or towards one of `sides`. */
-function makeStamp(radius: number, half: 0 | 1, sides: number): Stamp {
+/**
+ * Offsets (x, y) with |(x − half / 2, y − half / 2)| ≤ `radius` that lie straight on or towards one of `sides`: from a
+ * pixel to places (`half` 0 or 1), or from a place to pixels (`half` 0 or −1).
+ */
+function makeStamp(radius: number, half: -1 | 0 | 1, sides: number): Stamp {
   const span = Math.ceil(radius) + 1;
   const found: { readonly x: number; readonly y: number; readonly fourSquares: number }[] = [];
   for (let y = -span; y <= span; y += 1) {
     for (let x = -span; x <= span; x += 1) {
       const fourSquares = (2 * x - half) ** 2 + (2 * y - half) ** 2;
-      if (fourSquares >= 4 * radius * radius || !isToward(x, half, sides & left, sides & right) || !isToward(y, half, sides & up, sides & down)) continue;
+      if (fourSquares > 4 * radius * radius || !isToward(2 * x - half, sides & left, sides & right) || !isToward(2 * y - half, sides & up, sides & down)) continue;
       found.push({ x, y, fourSquares });
     }
   }
   return { dx: Int32Array.from(found, ({ x }) => x), dy: Int32Array.from(found, ({ y }) => y), fourSquares: Int32Array.from(found, (offset) => offset.fourSquares) };
 }
 
-/** Offset 0 (for corners 0 and 1) is as near from the neighbours, so it is never left out. */
-function isToward(offset: number, half: 0 | 1, before: number, behind: number): boolean {
-  if (offset < 0) return before !== 0;
-  return offset <= half || behind !== 0;
+/** Up to half a pixel off, the neighbours are no nearer, so those offsets are never left out. */
+function isToward(twice: number, before: number, behind: number): boolean {
+  return twice < -1 ? before !== 0 : twice <= 1 || behind !== 0;
 }
 
-/** Looks for a place of the same paint near a pixel where the disc fits. */
-class Search {
-  private readonly dx: Int32Array;
-  private readonly dy: Int32Array;
-  private readonly straight: number;
-  private readonly map: LabelMap;
-  private readonly field: Field;
-  private readonly fits: number;
+/** States of a pixel: of a thin part; kept after all; a place where the disc fits, looked at. */
+const thin = 1;
+const kept = 2;
+const visited = 3;
 
-  constructor(map: LabelMap, field: Field, n: number, fits: number) {
-    this.map = map;
-    this.field = field;
-    this.fits = fits;
-    this.straight = n >> 1;
-    // A right-angled corner lies √2 · (n − 1) / 2 from the nearest place where the disc fits: it stays whole.
-    const reach = 4 * ((Math.SQRT2 * (n - 1)) / 2 + 0.05) ** 2;
-    const span = Math.ceil(n);
-    const found: { readonly x: number; readonly y: number; readonly away: number }[] = [];
-    for (let y = -span; y <= span; y += 1) {
-      for (let x = -span; x <= span; x += 1) {
-        const away = (2 * x - field.half) ** 2 + (2 * y - field.half) ** 2;
-        if (away <= reach) found.push({ x, y, away });
-      }
-    }
-    found.sort((a, b) => b.away - a.away);
-    this.dx = Int32Array.from(found, ({ x }) => x);
-    this.dy = Int32Array.from(found, ({ y }) => y);
-  }
-
-  reaches(at: number): boolean {
-    const { width } = this.map;
-    const label = this.map.labels[at] as number;
+/** Keeps every thin pixel within `reach` of a place of its paint where the disc fits: stamps from the rim of those. */
+function reclaim(map: LabelMap, field: Field, state: Uint8Array, reach: number): void {
+  const { labels, width, height } = map;
+  const half = field.half === 1 ? -1 : 0;
+  const stamps = Array.from({ length: 16 }, (_, sides) => makeStamp(reach, half, sides));
+  const span = Math.ceil(reach) + 1;
+  const isPlace = (at: number, label: number): boolean => labels[at] === label && state[at] !== thin && state[at] !== kept;
+  const stampFrom = (at: number): void => {
+    if (state[at] === visited) return;
+    const label = labels[at] as number;
     const x = at % width;
     const y = (at - x) / width;
-    const { straight } = this;
-    // Beside a straight line the place lies straight ahead: four looks settle almost every pixel.
-    if (this.isFit(x + straight, y, label) || this.isFit(x - straight, y, label) || this.isFit(x, y + straight, label) || this.isFit(x, y - straight, label)) return true;
-    for (let step = 0; step < this.dx.length; step += 1) {
-      if (this.isFit(x + (this.dx[step] as number), y + (this.dy[step] as number), label)) return true;
+    const sides =
+      (x > 0 && isPlace(at - 1, label) ? 0 : left) |
+      (x + 1 < width && isPlace(at + 1, label) ? 0 : right) |
+      (y > 0 && isPlace(at - width, label) ? 0 : up) |
+      (y + 1 < height && isPlace(at + width, label) ? 0 : down);
+    state[at] = visited;
+    const { dx, dy } = stamps[sides] as Stamp;
+    const isInside = x >= span && y >= span && x + span < width && y + span < height;
+    for (let step = 0; step < dx.length; step += 1) {
+      if (!isInside && isBeyond(x + (dx[step] as number), y + (dy[step] as number), width, height)) continue;
+      const pixel = at + (dy[step] as number) * width + (dx[step] as number);
+      if (state[pixel] === thin && labels[pixel] === label) state[pixel] = kept;
     }
-    return false;
-  }
-
-  private isFit(x: number, y: number, label: number): boolean {
-    const { width, height, labels } = this.map;
-    if (isBeyond(x, y, width, height)) return false;
-    const place = y * width + x;
-    return labels[place] === label && (this.field.distance[place] as number) >= this.fits;
+  };
+  for (const at of field.touched) {
+    if (state[at] !== thin && state[at] !== kept) continue;
+    const label = labels[at] as number;
+    const x = at % width;
+    if (x > 0 && isPlace(at - 1, label)) stampFrom(at - 1);
+    if (x + 1 < width && isPlace(at + 1, label)) stampFrom(at + 1);
+    if (at >= width && isPlace(at - width, label)) stampFrom(at - width);
+    if (at + width < labels.length && isPlace(at + width, label)) stampFrom(at + width);
   }
 }

@@ -3,6 +3,7 @@
 // straighten the path as long as no middle lies further than `tolerance` from it.
 import type { LabelMap } from "./label.ts";
 import { measurePath, simplify } from "./path.ts";
+import { eachContact, findRuns, type Runs } from "./runs.ts";
 
 /** One line: where the labels `a` < `b` meet, as x, y pairs in pixels from the upper hoist corner. */
 export interface Line {
@@ -15,36 +16,42 @@ export interface Line {
   readonly focusShare: number;
 }
 
-/** How far, in pixels, the middle of a crack may lie from the straightened line. */
+/**
+ * How far, in pixels, the middle of a crack may lie from the straightened line. Middles lie up to half a pixel from
+ * the true line and so do the ends of a chord, so anything over 1 straightens a straight line whatever its slope.
+ */
 export const tolerance = 1.1;
 
+/** Bits of a node (a pixel corner): a crack leads right or down from it; that crack was walked. */
 const right = 1;
 const down = 2;
+const walked = 4;
 
 /**
- * Traces every line of the map. The border of the picture and of transparent parts (label 0) is no line.
- * `focus` is 1 where a pixel belongs to the focus. Time is linear in pixels plus cracks; two bytes a pixel of memory.
+ * Traces every line of the map. The border of the picture and of transparent parts (label 0) is no line. `focus` is 1
+ * where a pixel belongs to the focus; `runs` are those of the map. Time is linear in runs and cracks; one byte a pixel.
  */
-export function traceLines(map: LabelMap, focus?: Uint8Array): readonly Line[] {
-  return new Tracer(map, focus).trace();
+export function traceLines(map: LabelMap, focus?: Uint8Array, runs: Runs = findRuns(map)): readonly Line[] {
+  return new Tracer(map, runs, focus).trace();
 }
 
 class Tracer {
   private readonly cracks: Uint8Array;
-  private readonly walked: Uint8Array;
   private readonly stride: number;
   private readonly nodes: number[] = [];
   private readonly lines: Line[] = [];
+  private hasTransparent = false;
   private readonly map: LabelMap;
-
+  private readonly runs: Runs;
   private readonly focus: Uint8Array | undefined;
 
-  constructor(map: LabelMap, focus: Uint8Array | undefined) {
+  constructor(map: LabelMap, runs: Runs, focus: Uint8Array | undefined) {
     this.map = map;
+    this.runs = runs;
     this.focus = focus;
     this.stride = map.width + 1;
-    this.cracks = new Uint8Array(this.stride * (map.height + 1));
-    this.walked = new Uint8Array(this.cracks.length);
+    // One node more at either end, so that looking left of the first or above it finds nothing.
+    this.cracks = new Uint8Array(this.stride * (map.height + 2));
   }
 
   trace(): readonly Line[] {
@@ -56,110 +63,114 @@ class Tracer {
 
   /** Marks each crack at its upper or left node. */
   private findCracks(): void {
-    const { labels, width, height } = this.map;
-    const { cracks, stride, nodes } = this;
-    for (let y = 0; y < height; y += 1) {
-      let at = y * width;
-      let node = y * stride;
-      let before = 0;
-      for (let x = 0; x < width; x += 1, at += 1, node += 1) {
-        const label = labels[at] as number;
-        if (label === 0) {
-          before = 0;
-          continue;
-        }
-        const above = y === 0 ? 0 : (labels[at - width] as number);
-        const bits = (before !== 0 && before !== label ? down : 0) | (above !== 0 && above !== label ? right : 0);
-        if (bits !== 0) {
-          cracks[node] = bits;
-          nodes.push(node);
-        }
-        before = label;
+    const { runs, cracks, nodes } = this;
+    const { width, label, start, rowStart } = runs;
+    const mark = (node: number, bit: number): void => {
+      if (cracks[node] === 0) nodes.push(node);
+      cracks[node] = (cracks[node] as number) | bit;
+    };
+    for (let y = 0; y < runs.height; y += 1) {
+      const end = rowStart[y + 1] as number;
+      for (let run = rowStart[y] as number; run < end; run += 1) {
+        if (label[run] === 0) this.hasTransparent = true;
+        else if (run > (rowStart[y] as number) && label[run - 1] !== 0) mark((start[run] as number) + y, down);
       }
+      if (y === 0) continue;
+      eachContact(runs, y, (above, below, from, to) => {
+        if (label[above] === label[below] || label[above] === 0 || label[below] === 0) return;
+        for (let at = from; at < to; at += 1) mark(at + y, right);
+      });
     }
+    // A node is numbered y · (width + 1) + x, a pixel y · width + x: they differ by y.
+    if (width + 1 !== this.stride) throw new RangeError(`runs of width ${width} for a map of width ${this.map.width}`);
   }
 
   private degreeOf(node: number): number {
     const { cracks, stride } = this;
     const own = cracks[node] as number;
-    return (own & 1) + (own >> 1) + ((cracks[node - 1] ?? 0) & right) + (((cracks[node - stride] ?? 0) & down) >> 1);
+    return (own & 1) + ((own >> 1) & 1) + ((cracks[node - 1] ?? 0) & 1) + (((cracks[node - stride] ?? 0) >> 1) & 1);
   }
 
-  /** Walks every crack that leaves `node` and was not walked yet. The far ends of lines count as starts too. */
+  /** Walks every crack that leaves `node` and was not walked yet. */
   private walkFrom(node: number): void {
-    for (let direction = 0; direction < 4; direction += 1) {
-      if (this.isOpen(node, direction)) this.walk(node, direction);
-    }
+    for (let direction = 0; direction < 4; direction += 1) if (this.isOpen(node, direction)) this.walk(node, direction);
   }
 
   /** Directions: 0 right, 1 down, 2 left, 3 up. */
   private isOpen(node: number, direction: number): boolean {
-    const at = this.crackOf(node, direction);
+    const crack = direction === 2 ? node - 1 : direction === 3 ? node - this.stride : node;
     const bit = direction % 2 === 0 ? right : down;
-    return ((this.cracks[at] ?? 0) & bit) !== 0 && ((this.walked[at] ?? 0) & bit) === 0;
-  }
-
-  private crackOf(node: number, direction: number): number {
-    return direction === 2 ? node - 1 : direction === 3 ? node - this.stride : node;
+    return ((this.cracks[crack] ?? 0) & (bit | (bit * walked))) === bit;
   }
 
   private walk(start: number, first: number): void {
     const { stride } = this;
-    const pair = this.pairOf(start, first);
+    const startX = start % stride;
+    const startY = (start - startX) / stride;
+    const pair = this.pairBeside(startX, startY, first);
     const points: number[] = [];
-    let node = start;
-    let direction = first;
-    let focused = 0;
+    let [x, y, node, direction] = [startX, startY, start, first];
+    let [cracks, focused, straight, last] = [0, 0, 0, -1];
     for (;;) {
-      if (this.focus !== undefined && this.isFocused(node, direction)) focused += 1;
-      const crack = this.crackOf(node, direction);
-      this.walked[crack] = (this.walked[crack] as number) | (direction % 2 === 0 ? right : down);
-      const next = node + (direction === 0 ? 1 : direction === 1 ? stride : direction === 2 ? -1 : -stride);
-      points.push(((node % stride) + (next % stride)) / 2, (Math.floor(node / stride) + Math.floor(next / stride)) / 2);
-      node = next;
-      if (node === start || this.degreeOf(node) !== 2) break;
-      const following = this.continue(node, direction);
-      if (following < 0 || this.pairOf(node, following) !== pair) break;
+      const dx = direction === 0 ? 1 : direction === 2 ? -1 : 0;
+      const dy = direction === 1 ? 1 : direction === 3 ? -1 : 0;
+      const crack = direction === 2 ? node - 1 : direction === 3 ? node - stride : node;
+      this.cracks[crack] = (this.cracks[crack] as number) | ((direction % 2 === 0 ? right : down) * walked);
+      if (this.focus !== undefined && this.isFocused(x, y, direction)) focused += 1;
+      cracks += 1;
+      // Middles between the first and the last of a straight stretch lie on it: they cannot be furthest from a chord.
+      if (direction !== last) {
+        if (straight > 1) points.push(x - 0.5 * ((last === 0 ? 1 : 0) - (last === 2 ? 1 : 0)), y - 0.5 * ((last === 1 ? 1 : 0) - (last === 3 ? 1 : 0)));
+        points.push(x + dx / 2, y + dy / 2);
+        straight = 1;
+        last = direction;
+      } else straight += 1;
+      x += dx;
+      y += dy;
+      node += dx + dy * stride;
+      const following = node === start || this.degreeOf(node) !== 2 ? -1 : this.findNext(node, direction);
+      if (following < 0 || (this.hasTransparent && this.pairBeside(x, y, following) !== pair)) {
+        if (straight > 1) points.push(x - dx / 2, y - dy / 2);
+        break;
+      }
       direction = following;
     }
-    this.close(start, node, pair, points, focused);
+    this.close([startX, startY], [x, y], pair, points, focused / cracks);
   }
 
-  private continue(node: number, direction: number): number {
-    for (let turn = 0; turn < 4; turn += 1) {
-      const next = (direction + turn) % 4;
-      if (turn !== 2 && this.isOpen(node, next)) return next;
-    }
-    return -1;
+  private findNext(node: number, direction: number): number {
+    if (this.isOpen(node, direction)) return direction;
+    const one = (direction + 1) % 4;
+    if (this.isOpen(node, one)) return one;
+    const other = (direction + 3) % 4;
+    return this.isOpen(node, other) ? other : -1;
   }
 
   /** The two labels beside a crack, smaller first, as one number. */
-  private pairOf(node: number, direction: number): number {
-    const { labels, width } = this.map;
-    const crack = this.crackOf(node, direction);
-    const x = crack % this.stride;
-    const y = (crack - x) / this.stride;
-    const at = y * width + x;
-    const one = labels[at] as number;
-    const other = labels[direction % 2 === 0 ? at - width : at - 1] as number;
-    return one < other ? one * 0x10000 + other : other * 0x10000 + one;
+  private pairBeside(x: number, y: number, direction: number): number {
+    const [one, other] = this.pixelsBeside(x, y, direction);
+    const a = this.map.labels[one] as number;
+    const b = this.map.labels[other] as number;
+    return a < b ? a * 0x10000 + b : b * 0x10000 + a;
   }
 
-  private isFocused(node: number, direction: number): boolean {
-    const crack = this.crackOf(node, direction);
-    const x = crack % this.stride;
-    const at = ((crack - x) / this.stride) * this.map.width + x;
-    return this.focus?.[at] === 1 || this.focus?.[direction % 2 === 0 ? at - this.map.width : at - 1] === 1;
+  private pixelsBeside(x: number, y: number, direction: number): readonly [number, number] {
+    const { width } = this.map;
+    const at = (direction === 3 ? y - 1 : y) * width + (direction === 2 ? x - 1 : x);
+    return direction % 2 === 0 ? [at, at - width] : [at, at - 1];
   }
 
-  private close(start: number, end: number, pair: number, middles: readonly number[], focused: number): void {
-    const { stride } = this;
-    const place = (node: number): readonly [number, number] => [node % stride, Math.floor(node / stride)];
-    const isLoop = start === end && this.degreeOf(start) === 2;
-    const path = isLoop ? [...middles, middles[0] as number, middles[1] as number] : [...place(start), ...middles, ...place(end)];
+  private isFocused(x: number, y: number, direction: number): boolean {
+    const [one, other] = this.pixelsBeside(x, y, direction);
+    return this.focus?.[one] === 1 || this.focus?.[other] === 1;
+  }
+
+  private close(start: readonly [number, number], end: readonly [number, number], pair: number, middles: readonly number[], focusShare: number): void {
+    const isLoop = start[0] === end[0] && start[1] === end[1] && this.degreeOf(start[1] * this.stride + start[0]) === 2;
+    const path = isLoop ? [...middles, middles[0] as number, middles[1] as number] : [...start, ...middles, ...end];
     const straight = simplify(path, tolerance);
     // A loop with less than three corners has shrunk to nothing: it is kept as it is.
     const points = isLoop && straight.length < 8 ? path : straight;
-    this.lines.push({ a: Math.floor(pair / 0x10000), b: pair % 0x10000, points, length: measurePath(points), focusShare: (2 * focused) / middles.length });
+    this.lines.push({ a: Math.floor(pair / 0x10000), b: pair % 0x10000, points, length: measurePath(points), focusShare });
   }
 }

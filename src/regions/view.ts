@@ -34,9 +34,10 @@ export class Viewer {
   private readonly thinner = new Map<number, readonly number[]>();
   readonly base: LabelMap;
 
-  constructor(base: LabelMap, greatestPixels: number, whole: LabelMap = base) {
+  /** `runs` are those of `whole`, where they are known already. */
+  constructor(base: LabelMap, greatestPixels: number, whole: LabelMap = base, runs: Runs = findRuns(whole)) {
     this.base = base;
-    this.runs = findRuns(whole);
+    this.runs = runs;
     this.thickness = new Thickness(whole, this.runs, Math.max(1, Math.ceil(greatestPixels)));
   }
 
@@ -66,7 +67,9 @@ export class Viewer {
   private isEverything(vanished: number): boolean {
     let painted = 0;
     if (vanished < this.base.labels.length / 4) return false;
-    for (const label of this.base.labels) if (label !== 0) painted += 1;
+    for (let run = 0; run < this.runs.count; run += 1) {
+      if (this.runs.label[run] !== 0) painted += (this.runs.start[run + 1] as number) - (this.runs.start[run] as number);
+    }
     return vanished === painted;
   }
 }

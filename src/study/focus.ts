@@ -5,7 +5,7 @@ import type { SeenGeometry, SeenLine, TableFocus } from "../measure/table.ts";
 import { findRegions } from "../regions/component.ts";
 import { countMask, findCharges, maskLabels, maskRegions } from "../regions/focus.ts";
 import type { LabelMap } from "../regions/label.ts";
-import { findRuns } from "../regions/runs.ts";
+import { findRuns, type Runs } from "../regions/runs.ts";
 import { shrinkMap, shrinkMask } from "../regions/shrink.ts";
 import { traceLines } from "../regions/trace.ts";
 import { joinLabels, measureThinnest, Viewer } from "../regions/view.ts";
@@ -31,6 +31,7 @@ export interface Maps {
   readonly whole: LabelMap;
   readonly viewer: Viewer;
   readonly view: LabelMap;
+  readonly viewRuns: Runs;
   readonly viewing: Viewing;
   readonly flagPixels: number;
   readonly groups: readonly number[];
@@ -41,12 +42,13 @@ export async function findFocus(maps: Maps): Promise<SeenFocus> {
   const named = maps.viewing.focus === undefined ? undefined : await maskNamed(maps, maps.viewing.focus);
   if (named !== undefined) return { source: "named", full: named, mask: keepVisible(maps, named), pixels: countMask(named) };
   const { view, groups, flagPixels, viewer, whole } = maps;
-  const runs = view === viewer.base ? viewer.runs : findRuns(whole === viewer.base ? view : joinLabels(view, labelsOf(groups)));
+  const runs = view === viewer.base ? viewer.runs : whole === viewer.base ? maps.viewRuns : findRuns(joinLabels(view, labelsOf(groups)));
   const regions = findRegions(runs);
   const charges = findCharges(regions, flagPixels);
   if (charges.size === 0) return { source: "none", pixels: 0 };
   const mask = maskRegions(regions, charges);
-  return { source: "found", full: mask, mask, pixels: countMask(mask) };
+  const pixels = [...charges].reduce((sum, index) => sum + (regions.regions[index]?.pixels ?? 0), 0);
+  return { source: "found", full: mask, mask, pixels };
 }
 
 async function maskNamed({ resolved, shapes, map }: Maps, focus: NamedFocus): Promise<Uint8Array> {
@@ -57,8 +59,9 @@ async function maskNamed({ resolved, shapes, map }: Maps, focus: NamedFocus): Pr
 }
 
 /** A named focus in the view: where its own paint is still seen. */
-function keepVisible({ viewer, view }: Maps, full: Uint8Array): Uint8Array {
-  return view === viewer.base ? full : full.map((value, at) => (value === 1 && view.labels[at] === viewer.base.labels[at] ? 1 : 0));
+function keepVisible({ viewer, view, viewing }: Maps, full: Uint8Array): Uint8Array {
+  if (view === viewer.base) return full;
+  return keepRemaining(full, view, viewer.base, viewer.findVanished(measureThinnest(viewing.distance) * view.height)).left;
 }
 
 /**
@@ -73,10 +76,11 @@ export function followFocus(maps: Maps, focus: SeenFocus, lines: readonly SeenLi
     // From further away nothing that thin is seen, so a coarser map shows the same.
     const factor = Math.max(1, 2 ** Math.floor(Math.log2(distance / 40)));
     const viewer = factor === 1 ? maps.viewer : shrinkViewer(maps, factor, distance);
-    const view = viewer.viewFrom(measureThinnest(distance) * viewer.base.height);
+    const thinnest = measureThinnest(distance) * viewer.base.height;
+    const view = viewer.viewFrom(thinnest);
     const mask = factor === 1 ? full : shrinkMask(full, maps.map, factor);
-    const { left, remaining } = keepRemaining(mask, view, viewer.base);
-    const isKnown = factor === 1 && view === maps.view && left === focus.mask;
+    const { left, remaining } = view === viewer.base ? { left: mask, remaining: 1 } : keepRemaining(mask, view, viewer.base, viewer.findVanished(thinnest));
+    const isKnown = view === maps.view && left === focus.mask;
     const seen = remaining < leastRemaining ? [] : isKnown ? lines : toSeenLines(traceLines(view, left));
     steps.push({ distance, remaining, heightPixels: view.height, lines: seen.filter((line) => line.focusShare > 0) });
     if (remaining < leastRemaining) break;
@@ -90,17 +94,15 @@ function shrinkViewer({ viewer, whole }: Maps, factor: number, distance: number)
   return new Viewer(base, thinnest, whole === viewer.base ? base : shrinkMap(whole, factor));
 }
 
-function keepRemaining(mask: Uint8Array, view: LabelMap, base: LabelMap): { readonly left: Uint8Array; readonly remaining: number } {
-  if (view === base) return { left: mask, remaining: 1 };
-  const left = new Uint8Array(mask.length);
-  let all = 0;
-  let count = 0;
-  for (let at = 0; at < mask.length; at += 1) {
-    if (mask[at] !== 1) continue;
-    all += 1;
-    if (view.labels[at] !== base.labels[at]) continue;
-    left[at] = 1;
-    count += 1;
+/** The mask without the pixels that another paint has taken over; nothing else can have changed. */
+function keepRemaining(mask: Uint8Array, view: LabelMap, base: LabelMap, vanished: readonly number[]): { readonly left: Uint8Array; readonly remaining: number } {
+  const left = mask.slice();
+  let gone = 0;
+  for (const at of vanished) {
+    if (mask[at] !== 1 || view.labels[at] === base.labels[at]) continue;
+    left[at] = 0;
+    gone += 1;
   }
-  return { left, remaining: all === 0 ? 0 : count / all };
+  const all = countMask(mask);
+  return gone === 0 ? { left: mask, remaining: 1 } : { left, remaining: 1 - gone / all };
 }

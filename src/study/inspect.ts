@@ -10,7 +10,7 @@ import type { LabelMap } from "../regions/label.ts";
 import { measuringSize } from "../regions/raster.ts";
 import { traceLines } from "../regions/trace.ts";
 import { findNearLimit, furthestLimit } from "../regions/limit.ts";
-import { findRuns } from "../regions/runs.ts";
+import { findRuns, type Runs } from "../regions/runs.ts";
 import { joinLabels, measureThinnest, Viewer } from "../regions/view.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
 import { findPaints, type Paint, type Selection } from "../svg/paint.ts";
@@ -41,23 +41,25 @@ export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing
   const shapes = findPaints(resolved, selection);
   const map = await renderMap(shapes, size);
   const { paints: allPaints } = shapes;
-  const areas = measureAreas(findRuns(map), allPaints.length);
+  const runs = findRuns(map);
+  const areas = measureAreas(runs, allPaints.length);
   const looks = await lookAt(resolved.drawing, map, allPaints);
   const groups = joinNearEqual(allPaints, areas, looks);
   const base = joinLabels(map, labelsOf(splitGroups(allPaints, groups, viewing)));
   const whole = viewing.change === undefined ? base : joinLabels(map, labelsOf(groups));
   const thinnest = measureThinnest(viewing.distance) * map.height;
-  const viewer = new Viewer(base, Math.max(furthestLimit(thinnest), measureThinnest(40) * map.height), whole);
+  const viewer = new Viewer(base, Math.max(furthestLimit(thinnest), measureThinnest(40) * map.height), whole, whole === map ? runs : findRuns(whole));
   const view = viewer.viewFrom(thinnest);
-  const maps = { resolved, shapes, map, whole, viewer, view, viewing, flagPixels: areas.flagPixels, groups };
+  const viewRuns = view === map ? runs : findRuns(view);
+  const maps = { resolved, shapes, map, whole, viewer, view, viewRuns, viewing, flagPixels: areas.flagPixels, groups };
   const focus = await findFocus(maps);
-  const lines = toSeenLines(traceLines(view, focus.mask));
+  const lines = toSeenLines(traceLines(view, focus.mask, viewRuns));
   const table = tabulate({
     heightPixels: view.height,
     flagPixels: areas.flagPixels,
     pixels: areas.pixels.slice(1),
     touchesBorder: areas.touchesBorder.slice(1),
-    remains: findRemaining(allPaints.length, view, viewer, groups),
+    remains: findRemaining(viewRuns, groups),
     group: groups,
     lines,
     focus: { source: focus.source, pixels: focus.pixels, steps: followFocus(maps, focus, lines) },
@@ -117,11 +119,9 @@ function splitGroups(paints: readonly Paint[], groups: readonly number[], { chan
 }
 
 /** Whether each paint, or the one it is joined to, shows in the view. */
-function findRemaining(count: number, view: LabelMap, viewer: Viewer, groups: readonly number[]): readonly boolean[] {
-  const shown = new Uint8Array(count + 1);
-  if (view === viewer.base) shown.fill(1);
-  else for (const label of view.labels) shown[label] = 1;
-  return groups.map((group, index) => shown[index + 1] === 1 || shown[group + 1] === 1);
+function findRemaining({ label }: Runs, groups: readonly number[]): readonly boolean[] {
+  const shown = new Set<number>(label);
+  return groups.map((group, index) => shown.has(index + 1) || shown.has(group + 1));
 }
 
 function findWhole(paints: readonly Paint[], part: Paint): number | undefined {

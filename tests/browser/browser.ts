@@ -1,5 +1,6 @@
 // Test support. A browser that comes from the npm registry alone, with the shared libraries its package ships.
-import { mkdirSync } from "node:fs";
+import { existsSync } from "node:fs";
+import { mkdtemp, rename, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { type Browser, chromium } from "playwright-core";
@@ -7,54 +8,19 @@ import { type Browser, chromium } from "playwright-core";
 /** Bump with the package: an older browser must not be taken for this one. */
 const folder = path.join(tmpdir(), "counterchange-chromium-147");
 
-/** Where the browser is, and the environment it needs. */
-export interface BrowserPlace {
-  readonly executablePath: string;
-  readonly env: Readonly<Record<string, string>>;
-}
-
 /**
- * Unpacks the browser once, into a folder of its own under the system's temporary one. Run this before several
- * processes want the browser: unpacking twice at once would leave half a file.
- *
- * The package unpacks its libraries (nss, nspr, expat) only where it believes it runs in the cloud it was made for, and
- * everything to `TMPDIR`; both are set around the call and put back.
+ * Unpacks the browser, unless an earlier run did, into a folder of its own under the system's temporary one, and starts
+ * it. It can reach nothing but the loopback server: every other name resolves nowhere.
  */
-export async function unpackBrowser(): Promise<BrowserPlace> {
-  mkdirSync(folder, { recursive: true });
-  const kept = { TMPDIR: process.env.TMPDIR, AWS_EXECUTION_ENV: process.env.AWS_EXECUTION_ENV };
-  const alsoSet = {
-    LD_LIBRARY_PATH: process.env.LD_LIBRARY_PATH,
-    FONTCONFIG_PATH: process.env.FONTCONFIG_PATH,
-  };
-  process.env.TMPDIR = folder;
-  process.env.AWS_EXECUTION_ENV = "AWS_Lambda_nodejs20.x";
-  try {
-    const { default: packaged } = await import("@sparticuz/chromium");
-    packaged.setGraphicsMode = false;
-    const executablePath = await packaged.executablePath();
-    const env = {
-      ...process.env,
+export async function launchBrowser(): Promise<Browser> {
+  if (!existsSync(folder)) await unpackBrowser();
+  return chromium.launch({
+    executablePath: path.join(folder, "chromium"),
+    env: {
+      ...dropUndefined(process.env),
       LD_LIBRARY_PATH: path.join(folder, "al2023", "lib"),
       FONTCONFIG_PATH: path.join(folder, "fonts"),
-    };
-    return {
-      executablePath,
-      env: dropUndefined({ ...env, TMPDIR: kept.TMPDIR, AWS_EXECUTION_ENV: undefined }),
-    };
-  } finally {
-    for (const [name, value] of Object.entries({ ...kept, ...alsoSet })) {
-      if (value === undefined) delete process.env[name];
-      else process.env[name] = value;
-    }
-  }
-}
-
-/** Starts the browser. Nothing but the loopback server can be reached: every other name resolves nowhere. */
-export function launchBrowser(place: BrowserPlace): Promise<Browser> {
-  return chromium.launch({
-    executablePath: place.executablePath,
-    env: { ...place.env },
+    },
     headless: true,
     args: [
       "--no-sandbox",
@@ -72,7 +38,45 @@ export function launchBrowser(place: BrowserPlace): Promise<Browser> {
   });
 }
 
-function dropUndefined(values: Record<string, string | undefined>): Record<string, string> {
+/**
+ * The package unpacks everything to `TMPDIR`, and its libraries (nss, nspr, expat) only where it believes it runs in the
+ * cloud it was made for. Both are set around the call and put back. Unpacked beside its place and renamed, so that a run
+ * that is killed, or two at once, leave no half browser.
+ */
+async function unpackBrowser(): Promise<void> {
+  const fresh = await mkdtemp(`${folder}-`);
+  const names = ["TMPDIR", "AWS_EXECUTION_ENV", "LD_LIBRARY_PATH", "FONTCONFIG_PATH", "HOME"] as const;
+  const kept = names.map((name) => [name, process.env[name]] as const);
+  process.env.TMPDIR = fresh;
+  process.env.AWS_EXECUTION_ENV = "AWS_Lambda_nodejs20.x";
+  try {
+    const { default: packaged } = await import("@sparticuz/chromium");
+    await packaged.executablePath();
+    await writeFile(path.join(fresh, "fonts", "fonts.conf"), formatFontSettings());
+    await rename(fresh, folder).catch((error: unknown) => {
+      if (!existsSync(folder)) throw error;
+    });
+  } finally {
+    for (const [name, value] of kept) {
+      if (value === undefined) delete process.env[name];
+      else process.env[name] = value;
+    }
+    await rm(fresh, { recursive: true, force: true });
+  }
+}
+
+/** The package's own settings look for its one font family where that cloud would have it. */
+function formatFontSettings(): string {
+  return `<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+<fontconfig>
+  <dir>${path.join(folder, "fonts")}</dir>
+  <cachedir>${path.join(folder, "fonts-cache")}</cachedir>
+</fontconfig>
+`;
+}
+
+function dropUndefined(values: NodeJS.ProcessEnv): Record<string, string> {
   const kept: Record<string, string> = {};
   for (const [name, value] of Object.entries(values)) if (value !== undefined) kept[name] = value;
   return kept;

@@ -10,7 +10,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildSite } from "../../src/site/build.ts";
 import { listFiles } from "../../src/site/output.ts";
 import { publishGallery } from "../../src/site/publish.ts";
-import { launchBrowser, unpackBrowser } from "./browser.ts";
+import { launchBrowser } from "./browser.ts";
 import { emptyGallery, oddGallery } from "./gallery.ts";
 import { type SiteServer, serveSite } from "./server.ts";
 
@@ -29,7 +29,7 @@ beforeAll(async () => {
   const [demo, odd, empty] = await Promise.all(sites.map((site) => serveSite(path.join(room, site), base)));
   if (!demo || !odd || !empty) throw new Error("three sites are served");
   servers = { demo, odd, empty };
-  browser = await launchBrowser(await unpackBrowser());
+  browser = await launchBrowser();
 }, 180_000);
 
 afterAll(async () => {

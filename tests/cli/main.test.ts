@@ -1,15 +1,27 @@
 import { execFileSync } from "node:child_process";
 import { expect, test, vi } from "vitest";
-import { commands } from "../../src/cli/main.ts";
+import { commands, main } from "../../src/cli/main.ts";
 import { run, start } from "./run.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
 
-const here = import.meta.dirname;
+/** Runs the command line in this process: what it says does not depend on the process it says it in. */
+async function call(...words: readonly string[]) {
+  const said = { data: "", messages: "" };
+  const status = await main(words, {
+    data: (text) => {
+      said.data += `${text}\n`;
+    },
+    message: (text) => {
+      said.messages += `${text}\n`;
+    },
+  });
+  return { status, ...said };
+}
 
 test("--help names every command and the exit statuses", async () => {
   for (const words of [["--help"], ["-h"], ["help"]]) {
-    const { status, data, messages } = await run(here, ...words);
+    const { status, data, messages } = await call(...words);
     expect({ status, messages }).toEqual({ status: 0, messages: "" });
     for (const { name } of commands) expect(data).toMatch(new RegExp(`^ {2}${name} `, "m"));
     expect(data).toContain("0 fine, 1 something in the content is wrong, 2 wrong use");
@@ -24,7 +36,7 @@ test.each(commands.map(({ name }) => name))(
       ["help", name],
       [name, "x", "-h"],
     ]) {
-      const { status, data } = await run(here, ...words);
+      const { status, data } = await call(...words);
       expect(status).toBe(0);
       expect(data).toMatch(new RegExp(`^Usage: counterchange ${name} `));
       expect(data).toMatch(new RegExp(`\nExample:\n {2}counterchange ${name} `));
@@ -105,11 +117,11 @@ check does not know what to do with “more”.
 `,
   ],
 ])("%j", async (words, messages) => {
-  expect(await run(here, ...words)).toEqual({ status: 2, data: "", messages });
+  expect(await call(...words)).toEqual({ status: 2, data: "", messages });
 });
 
 test("no command at all is wrong use, and shows the help", async () => {
-  const { status, data, messages } = await run(here);
+  const { status, data, messages } = await call();
   expect({ status, data }).toEqual({ status: 2, data: "" });
   expect(messages).toContain("Usage: counterchange COMMAND");
 });
@@ -121,6 +133,19 @@ test("a reader that closes the pipe at once is no fault: nothing is said, status
 });
 
 test("no colour codes are ever written", async () => {
-  const { data, messages } = await run(here, "measure", "nowhere.svg");
+  const { data, messages } = await run(import.meta.dirname, "measure", "nowhere.svg");
   expect(data + messages).not.toContain("\u001b");
+});
+
+test("a fault of ours is told from a fault of theirs", async () => {
+  const [build] = commands;
+  if (!build) throw new Error("there is no command");
+  const original = build.run;
+  Object.assign(build, { run: () => Promise.reject(new RangeError("edge 3 has no length")) });
+  const { status, data, messages } = await call("build");
+  Object.assign(build, { run: original });
+  expect([status, data]).toEqual([2, ""]);
+  expect(messages).toMatch(
+    /^This is a fault of Counterchange, not of what you typed\.[\s\S]*RangeError: edge 3 has no length/,
+  );
 });

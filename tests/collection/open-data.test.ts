@@ -1,0 +1,141 @@
+// Two open collections of real drawings, flag-icons (4x3) and svg-country-flags, through the whole pipeline. Nothing is
+// said of any one of them: only what must hold for every drawing.
+import { readFile } from "node:fs/promises";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { defaultCloth } from "../../src/colour/cloth.ts";
+import type { Measure } from "../../src/measure/measure.ts";
+import { hasError } from "../../src/problem/problem.ts";
+import { readLabels } from "../../src/regions/label.ts";
+import { measuringSize, renderSvg } from "../../src/regions/raster.ts";
+import { measureDrawing } from "../../src/study/analyse.ts";
+import { readDrawing } from "../../src/svg/gate.ts";
+import { resolveDrawing } from "../../src/svg/instance.ts";
+import { codeOf, writeLabels } from "../../src/svg/label.ts";
+import { findPaints } from "../../src/svg/paint.ts";
+import { listCollection } from "./files.ts";
+
+interface Row {
+  readonly name: string;
+  readonly measure: Measure | undefined;
+  readonly problems: readonly string[];
+  /** Share of the pixels of its label picture that are exact codes. */
+  readonly exactShare: number;
+  readonly milliseconds: number;
+}
+
+const options = { cloth: defaultCloth, distance: 0, palette: new Map<string, string>() };
+const files = listCollection().filter(({ name }) => !name.includes("/1x1/"));
+const rows: Row[] = [];
+
+async function measureFile(name: string, path: string): Promise<Row> {
+  const bytes = await readFile(path);
+  const start = performance.now();
+  const { value, problems } = await measureDrawing(name, bytes, options);
+  const milliseconds = performance.now() - start;
+  const said = problems.map(({ rule }) => rule);
+  if (value === undefined || hasError(problems)) return { name, measure: undefined, problems: said, exactShare: 0, milliseconds };
+  return { name, measure: value, problems: said, exactShare: await measureExactShare(name, bytes), milliseconds };
+}
+
+async function measureExactShare(name: string, bytes: Uint8Array): Promise<number> {
+  const { value } = readDrawing(name, bytes);
+  if (value === undefined) return 0;
+  const shapes = findPaints(resolveDrawing(value));
+  const { width, height } = measuringSize(value.viewBox.width, value.viewBox.height);
+  const picture = await renderSvg(writeLabels(shapes, width, height));
+  return readLabels(picture, shapes.paints.map((_, index) => codeOf(index))).exactShare;
+}
+
+const measured = (): readonly (Row & { readonly measure: Measure })[] =>
+  rows.flatMap((row) => (row.measure === undefined ? [] : [{ ...row, measure: row.measure }]));
+
+/** Names of the drawings for which `holds` is false. */
+const failing = (holds: (measure: Measure, row: Row) => boolean): readonly string[] =>
+  measured()
+    .filter((row) => !holds(row.measure, row))
+    .map(({ name }) => name);
+
+beforeAll(async () => {
+  for (const { name, path } of files) rows.push(await measureFile(name, path));
+}, 120_000);
+
+afterAll(() => {
+  const times = rows.map(({ milliseconds }) => milliseconds).sort((a, b) => a - b);
+  const at = (share: number): string => `${Math.round(times[Math.floor(share * (times.length - 1))] ?? 0)} ms`;
+  const lines = [
+    ["drawings", rows.length],
+    ["measured", measured().length],
+    ["at least 99.8 % exact", measured().filter(({ exactShare }) => exactShare >= 0.998).length],
+    ["at least 98 % exact", measured().filter(({ exactShare }) => exactShare >= 0.98).length],
+    ["with a warning", measured().filter(({ problems, measure }) => problems.length + measure.warnings.length > 0).length],
+    ["with an uneven paint", measured().filter(({ measure }) => measure.colours.some(({ uneven }) => uneven !== null)).length],
+    ["median time", at(0.5)],
+    ["longest time", at(1)],
+  ] as const;
+  process.stdout.write(`${lines.map(([what, figure]) => `  ${what.padEnd(24)}${String(figure).padStart(8)}`).join("\n")}\n`);
+});
+
+describe("every drawing of both collections", () => {
+  test("there are over 500 of them", () => {
+    expect(rows.length).toBeGreaterThan(500);
+  });
+
+  test("is measured", () => {
+    expect(rows.filter(({ measure }) => measure === undefined).map(({ name, problems }) => `${name}: ${problems.join(" ")}`)).toEqual([]);
+  });
+
+  test("has labels that are exact codes in at least 98 % of the pixels, save one in two hundred", () => {
+    const blurred = failing((_, { exactShare }) => exactShare >= 0.98);
+    expect(blurred.length).toBeLessThanOrEqual(rows.length / 200);
+  });
+
+  test("says so where they are not", () => {
+    expect(failing((measure, { exactShare }) => exactShare >= 0.98 || measure.warnings.some((warning) => warning.includes("exactly")))).toEqual([]);
+  });
+
+  test("has shares that add up to 1, none of them 0, the largest first", () => {
+    expect(
+      failing(({ colours }) => {
+        const shares = colours.map(({ share }) => share);
+        return Math.abs(shares.reduce((sum, share) => sum + share, 0) - 1) < 1e-9 && shares.every((share, index) => share > 0 && share <= (shares[index - 1] ?? 1));
+      }),
+    ).toEqual([]);
+  });
+
+  test("has no figure that is not a number", () => {
+    // JSON writes NaN and infinities as null; here only what may be null is.
+    const mayBeNull = new Set(["clearEdgeShare", "clarity", "weakestEdge", "readsTo", "uneven", "tincture"]);
+    const isSound = (value: unknown, key: string): boolean => {
+      if (typeof value === "number") return Number.isFinite(value);
+      if (value === null) return mayBeNull.has(key);
+      return typeof value !== "object" || Object.entries(value).every(([inner, part]) => isSound(part, inner));
+    };
+    expect(failing((measure) => isSound(measure, ""))).toEqual([]);
+  });
+
+  test("has figures within their limits", () => {
+    const between = (value: number, least: number, most: number): boolean => value >= least && value <= most;
+    expect(
+      failing(
+        ({ edges, clarity, clearEdgeShare, colours }) =>
+          edges.every(({ length, contrast, contrastRatio, deltaE00, a, b }) => length >= 0 && between(contrast, 0, 100) && between(contrastRatio, 1, 21) && between(deltaE00, 0, 130) && a !== b) &&
+          colours.every(({ reflectance }) => between(reflectance, 5, 85)) &&
+          (clarity === null || between(clarity, 0, 100)) &&
+          (clearEdgeShare === null || between(clearEdgeShare, 0, 1)),
+      ),
+    ).toEqual([]);
+  });
+
+  test("has figures of the whole exactly where there is an edge", () => {
+    expect(failing(({ edges, clarity, clearEdgeShare, weakestEdge }) => [clarity, clearEdgeShare, weakestEdge].every((figure) => (figure === null) === (edges.length === 0)))).toEqual([]);
+  });
+
+  test("has edges between colours of its table, each pair once", () => {
+    expect(
+      failing(({ colours, edges }) => {
+        const ids = new Set(colours.map(({ id }) => id));
+        return ids.size === colours.length && edges.every(({ a, b }) => ids.has(a) && ids.has(b)) && new Set(edges.map(({ a, b }) => [a, b].sort().join())).size === edges.length;
+      }),
+    ).toEqual([]);
+  });
+});

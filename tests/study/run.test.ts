@@ -1,0 +1,63 @@
+import { describe, expect, test } from "vitest";
+import { analyseGallery } from "../../src/study/run.ts";
+import { writeStudy } from "./fixture.ts";
+import { drawing, harbour, makeFolder } from "./folder.ts";
+
+describe("analyseGallery", () => {
+  test("computes every study", async () => {
+    const { gallery, studies, problems } = await analyseGallery(await makeFolder(harbour));
+    expect(problems).toEqual([]);
+    expect(gallery.title).toBe("Flags of the Sound");
+    expect(studies.map(({ study, change }) => [study.slug, change])).toEqual([["ferry", { replace: "#7a1020", with: "#f4c430" }]]);
+  });
+
+  test("leaves a bad study out, names it and goes on with the rest", async () => {
+    const folder = await makeFolder({
+      ...harbour,
+      "studies/absent/study.md": writeStudy('change: { replace: "#123456", with: "#f4c430" }'),
+      "studies/absent/original.svg": drawing,
+      "studies/broken/study.md": writeStudy(),
+      "studies/broken/original.svg": "<svg",
+      "studies/empty/study.md": writeStudy(),
+      "studies/empty/original.svg": '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"/>',
+    });
+    const { studies, problems } = await analyseGallery(folder);
+    expect(studies.map(({ study }) => study.slug)).toEqual(["ferry"]);
+    const rulesBy = new Map(problems.map(({ file, rule }) => [/(absent|broken|empty)/.exec(file)?.[1], rule]));
+    expect(rulesBy).toEqual(
+      new Map([
+        ["absent", "study/colour-absent"],
+        ["broken", "svg/not-well-formed"],
+        ["empty", "study/nothing-drawn"],
+      ]),
+    );
+    expect(problems.map(({ file }) => file)).toEqual(problems.map(({ file }) => file).sort());
+  });
+
+  test("a warning does not leave a study out", async () => {
+    const folder = await makeFolder({ ...harbour, "studies/ferry/original.svg": drawing.replace("<circle", "<text>a</text><circle") });
+    const { studies, problems } = await analyseGallery(folder);
+    expect(studies).toHaveLength(1);
+    expect(problems.map(({ rule, severity }) => [rule, severity])).toEqual([["svg/text", "warning"]]);
+  });
+
+  test("drafts are computed only when asked for", async () => {
+    const folder = await makeFolder({ ...harbour, "studies/ferry/study.md": writeStudy("status: draft") });
+    expect((await analyseGallery(folder)).studies).toEqual([]);
+    expect((await analyseGallery(folder, { drafts: true })).studies).toHaveLength(1);
+  });
+
+  test("the figures of a study do not depend on what stands beside it", async () => {
+    const alone = await analyseGallery(await makeFolder(harbour));
+    const among = await analyseGallery(
+      await makeFolder({
+        ...harbour,
+        "studies/another/study.md": writeStudy('change: { replace: "#ffffff", with: "#f4c430" }'),
+        "studies/another/original.svg": drawing,
+      }),
+    );
+    const ferry = among.studies.find(({ study }) => study.slug === "ferry");
+    expect(ferry?.comparison).toEqual(alone.studies[0]?.comparison);
+    expect(ferry?.drawings).toEqual(alone.studies[0]?.drawings);
+  });
+});
