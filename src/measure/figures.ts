@@ -57,7 +57,7 @@ export function measureFocusClarity(edges: readonly WeighedEdge[]): number | nul
 function weigh(edges: readonly WeighedEdge[], weightOf: (edge: WeighedEdge) => number): number | null {
   const total = edges.reduce((sum, edge) => sum + weightOf(edge), 0);
   if (total === 0) return null;
-  return (100 * edges.reduce((sum, edge) => sum + weightOf(edge) * Math.min(1, edge.contrast / fullContrast), 0)) / total;
+  return 100 * (edges.reduce((sum, edge) => sum + weightOf(edge) * Math.min(1, edge.contrast / fullContrast), 0) / total);
 }
 
 /** Returns the edge of lowest contrast among those that decide, or undefined. */

@@ -6,7 +6,7 @@ import type { LabelMap } from "./label.ts";
  * wave by wave, so that a vanished line is halved between its two sides). Transparent pixels neither
  * give nor take. A pixel that no paint reaches keeps its label.
  */
-export function fillVanished(map: LabelMap, vanished: readonly number[]): Uint16Array {
+export function fillVanished(map: LabelMap, vanished: Int32Array): Uint16Array {
   const labels = map.labels.slice();
   const open = new Uint8Array(labels.length);
   for (const at of vanished) open[at] = 1;

@@ -25,19 +25,35 @@ export function readLabels(raster: Raster, codes: readonly number[]): LabelMap {
   const known = new Map<number, number>();
   for (const [index, code] of codes.entries()) known.set(packed(code), index + 1);
   const open: number[] = [];
-  let lastPixel = -1;
-  let lastLabel = 0;
-  for (let at = 0; at < pixels.length; at += 1) {
-    const pixel = pixels[at] as number;
-    if (pixel !== lastPixel) {
-      lastPixel = pixel;
-      lastLabel = known.get(pixel) ?? (pixel >>> 24 < 128 ? 0 : unknown);
+  const bytes = Buffer.from(pixels.buffer, pixels.byteOffset, pixels.byteLength);
+  for (let row = 0; row < labels.length; row += width) {
+    // Most rows of most flags repeat the row above.
+    if (row > 0 && bytes.compare(bytes, 4 * (row - width), 4 * row, 4 * row, 4 * (row + width)) === 0) {
+      labels.copyWithin(row, row - width, row);
+      repeatOpen(open, row - width, width);
+      continue;
     }
-    labels[at] = lastLabel;
-    if (lastLabel === unknown) open.push(at);
+    let lastPixel = -1;
+    let lastLabel = 0;
+    for (let at = row; at < row + width; at += 1) {
+      const pixel = pixels[at] as number;
+      if (pixel !== lastPixel) {
+        lastPixel = pixel;
+        lastLabel = known.get(pixel) ?? (pixel >>> 24 < 128 ? 0 : unknown);
+      }
+      labels[at] = lastLabel;
+      if (lastLabel === unknown) open.push(at);
+    }
   }
   settle(labels, width, height, open, pixels, codes);
   return { width, height, labels, exactShare: 1 - open.length / Math.max(1, labels.length) };
+}
+
+/** The row above had open pixels from `rowAbove` on: this one has them in the same places. */
+function repeatOpen(open: number[], rowAbove: number, width: number): void {
+  let first = open.length;
+  while (first > 0 && (open[first - 1] as number) >= rowAbove) first -= 1;
+  for (const at of open.slice(first)) open.push(at + width);
 }
 
 /** The picture as one 32-bit number a pixel, 0xaabbggrr. */

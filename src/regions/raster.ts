@@ -19,6 +19,11 @@ export const measuringLongSide = 1440;
 
 const pixelLimit = 8e6;
 
+/** Sets how many threads one rendering may use (benchmarks use 1). */
+export function limitThreads(threads: number): void {
+  sharp.concurrency(threads);
+}
+
 /** Returns the size in pixels at which a drawing of `width` × `height` user units is measured. */
 export function measuringSize(width: number, height: number, targetHeight = measuringHeight): { readonly width: number; readonly height: number } {
   const longSide = (measuringLongSide * targetHeight) / measuringHeight;

@@ -15,17 +15,23 @@ export interface Runs {
   readonly count: number;
 }
 
-/** Finds the runs of a map. One pass over the pixels. */
+/** Finds the runs of a map. One pass over the pixels; rows that repeat the row above are only compared with it. */
 export function findRuns({ width, height, labels }: LabelMap): Runs {
+  const bytes = Buffer.from(labels.buffer, labels.byteOffset, labels.byteLength);
   const rowStart = new Int32Array(height + 1);
   let start = new Int32Array(1 << 13);
   let count = 0;
   for (let y = 0; y < height; y += 1) {
     rowStart[y] = count;
-    const end = (y + 1) * width;
+    const row = y * width;
     if (count + width + 1 >= start.length) start = grow(start, width);
+    if (y > 0 && bytes.compare(bytes, 2 * (row - width), 2 * row, 2 * row, 2 * (row + width)) === 0) {
+      const end = count;
+      for (let run = rowStart[y - 1] as number; run < end; run += 1, count += 1) start[count] = (start[run] as number) + width;
+      continue;
+    }
     let last = -1;
-    for (let at = y * width; at < end; at += 1) {
+    for (let at = row; at < row + width; at += 1) {
       const label = labels[at] as number;
       if (label !== last) {
         start[count] = at;

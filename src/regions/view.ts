@@ -31,7 +31,7 @@ export class Viewer {
   readonly runs: Runs;
   private readonly thickness: Thickness;
   private readonly views = new Map<number, LabelMap>();
-  private readonly thinner = new Map<number, readonly number[]>();
+  private readonly thinner = new Map<number, Int32Array>();
   readonly base: LabelMap;
 
   /** `runs` are those of `whole`, where they are known already. */
@@ -42,9 +42,9 @@ export class Viewer {
   }
 
   /** Returns the pixels of parts thinner than round(`thinnestPixels`). */
-  findVanished(thinnestPixels: number): readonly number[] {
+  findVanished(thinnestPixels: number): Int32Array {
     const n = Math.round(thinnestPixels);
-    const known = this.thinner.get(n) ?? this.thickness.findThinner(n);
+    const known = this.thinner.get(n) ?? (this.isKnownEmpty(n) ? new Int32Array(0) : this.thickness.findThinner(n));
     this.thinner.set(n, known);
     return known;
   }
@@ -62,6 +62,12 @@ export class Viewer {
     const view = vanished.length === 0 || this.isEverything(vanished.length) ? this.base : { ...this.base, labels: fillVanished(this.base, vanished) };
     this.views.set(n, view);
     return view;
+  }
+
+  /** Where nothing is thinner than a larger thickness, nothing is thinner than `n`. */
+  private isKnownEmpty(n: number): boolean {
+    for (const [thickness, vanished] of this.thinner) if (thickness >= n && vanished.length === 0) return true;
+    return false;
   }
 
   private isEverything(vanished: number): boolean {

@@ -64,7 +64,7 @@ export async function compareDrawing(file: string, bytes: Uint8Array, change: Ch
 
 /** Computes a study. Problems as in compareDrawing, placed in study.md where they come from it. */
 export async function analyseStudy(study: Study, bytes: Uint8Array, gallery: Gallery): Promise<Outcome<StudyResult>> {
-  const file = study.file.replace(/study\.md$/, study.original);
+  const file = study.originalFile;
   const compared = await compare(file, bytes, study.change, {
     cloth: gallery.cloth,
     distance: gallery.viewingDistance,

@@ -61,7 +61,7 @@ async function maskNamed({ resolved, shapes, map }: Maps, focus: NamedFocus): Pr
 /** A named focus in the view: where its own paint is still seen. */
 function keepVisible({ viewer, view, viewing }: Maps, full: Uint8Array): Uint8Array {
   if (view === viewer.base) return full;
-  return keepRemaining(full, view, viewer.base, viewer.findVanished(measureThinnest(viewing.distance) * view.height)).left;
+  return keepRemaining(full, view, viewer.base, viewer.findVanished(measureThinnest(viewing.distance) * view.height), countMask(full)).left;
 }
 
 /**
@@ -79,7 +79,7 @@ export function followFocus(maps: Maps, focus: SeenFocus, lines: readonly SeenLi
     const thinnest = measureThinnest(distance) * viewer.base.height;
     const view = viewer.viewFrom(thinnest);
     const mask = factor === 1 ? full : shrinkMask(full, maps.map, factor);
-    const { left, remaining } = view === viewer.base ? { left: mask, remaining: 1 } : keepRemaining(mask, view, viewer.base, viewer.findVanished(thinnest));
+    const { left, remaining } = view === viewer.base ? { left: mask, remaining: 1 } : keepRemaining(mask, view, viewer.base, viewer.findVanished(thinnest), factor === 1 ? focus.pixels : countMask(mask));
     const isKnown = view === maps.view && left === focus.mask;
     const seen = remaining < leastRemaining ? [] : isKnown ? lines : toSeenLines(traceLines(view, left));
     steps.push({ distance, remaining, heightPixels: view.height, lines: seen.filter((line) => line.focusShare > 0) });
@@ -95,7 +95,7 @@ function shrinkViewer({ viewer, whole }: Maps, factor: number, distance: number)
 }
 
 /** The mask without the pixels that another paint has taken over; nothing else can have changed. */
-function keepRemaining(mask: Uint8Array, view: LabelMap, base: LabelMap, vanished: readonly number[]): { readonly left: Uint8Array; readonly remaining: number } {
+function keepRemaining(mask: Uint8Array, view: LabelMap, base: LabelMap, vanished: Int32Array, all: number): { readonly left: Uint8Array; readonly remaining: number } {
   const left = mask.slice();
   let gone = 0;
   for (const at of vanished) {
@@ -103,6 +103,5 @@ function keepRemaining(mask: Uint8Array, view: LabelMap, base: LabelMap, vanishe
     left[at] = 0;
     gone += 1;
   }
-  const all = countMask(mask);
   return gone === 0 ? { left: mask, remaining: 1 } : { left, remaining: 1 - gone / all };
 }

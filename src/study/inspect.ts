@@ -37,13 +37,16 @@ const nearEqual = 5;
 export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing): Promise<Inspection> {
   const { viewBox } = resolved.drawing;
   const size = measuringSize(viewBox.width, viewBox.height);
+  const lap = viewing.lap ?? (() => {});
   const selection = selectionOf(viewing);
   const shapes = findPaints(resolved, selection);
   const map = await renderMap(shapes, size);
   const { paints: allPaints } = shapes;
   const runs = findRuns(map);
   const areas = measureAreas(runs, allPaints.length);
+  lap("labels");
   const looks = await lookAt(resolved.drawing, map, allPaints);
+  lap("colours");
   const groups = joinNearEqual(allPaints, areas, looks);
   const base = joinLabels(map, labelsOf(splitGroups(allPaints, groups, viewing)));
   const whole = viewing.change === undefined ? base : joinLabels(map, labelsOf(groups));
@@ -51,9 +54,14 @@ export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing
   const viewer = new Viewer(base, Math.max(furthestLimit(thinnest), measureThinnest(40) * map.height), whole, whole === map ? runs : findRuns(whole));
   const view = viewer.viewFrom(thinnest);
   const viewRuns = view === map ? runs : findRuns(view);
+  lap("distance view");
   const maps = { resolved, shapes, map, whole, viewer, view, viewRuns, viewing, flagPixels: areas.flagPixels, groups };
   const focus = await findFocus(maps);
+  lap("focus");
   const lines = toSeenLines(traceLines(view, focus.mask, viewRuns));
+  lap("lines");
+  const steps = followFocus(maps, focus, lines);
+  lap("reads to");
   const table = tabulate({
     heightPixels: view.height,
     flagPixels: areas.flagPixels,
@@ -62,11 +70,12 @@ export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing
     remains: findRemaining(viewRuns, groups),
     group: groups,
     lines,
-    focus: { source: focus.source, pixels: focus.pixels, steps: followFocus(maps, focus, lines) },
+    focus: { source: focus.source, pixels: focus.pixels, steps },
     part: allPaints.map((paint) => (paint.selected ? findWhole(allPaints, paint) : undefined)),
   });
   const paints = table.order.map((index) => shapes.paints[index] as Paint);
-  const warnings = listWarnings(map, shapes.faint.length, findNearLimit(viewer, thinnest, areas.pixels).map((label) => looks[label - 1]?.name ?? ""));
+  const nearLimit = findNearLimit(viewer, thinnest, areas.pixels).map((label) => looks[label - 1]?.name ?? "");
+  lap("near limit");
   return {
     map,
     view,
@@ -74,7 +83,7 @@ export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing
     paints,
     looks: table.order.map((index) => looks[index] as PaintLook),
     proportions: findProportions(viewBox.width, viewBox.height),
-    warnings,
+    warnings: listWarnings(map, shapes.faint.length, nearLimit),
   };
 }
 

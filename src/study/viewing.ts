@@ -5,9 +5,14 @@ import type { Instance } from "../svg/instance.ts";
 /** A focus that the author names: a colour of the drawing, or shapes. */
 export type NamedFocus = { readonly colour: Hex } | { readonly select: ReadonlySet<Instance> };
 
+/** The parts of measuring a drawing, in their order. */
+export type Part = "labels" | "colours" | "distance view" | "focus" | "lines" | "reads to" | "near limit";
+
 /** How a drawing is looked at. `distance` in flag heights; 0 is the full drawing. */
 export interface Viewing {
   readonly distance: number;
+  /** Called when a part of the work is done, for benchmarks. */
+  readonly lap?: (part: Part) => void;
   readonly focus?: NamedFocus;
   /** A change that will be measured: paints it treats differently are not joined, though near-equal. */
   readonly change?: { readonly replace: Hex; readonly only?: ReadonlySet<Instance> };

@@ -7,7 +7,7 @@ import { findReference } from "./value.ts";
 export interface Extent {
   readonly instances: number;
   readonly vertices: number;
-  /** Upper bound of the length of all outlines, in their own units. */
+  /** Upper bound of the length of all outlines, in their own units; 0 where nothing is dashed. */
   readonly length: number;
   /** What is drawn apart and then laid over: masks, clip paths, patterns, translucent groups. */
   readonly layers: number;
@@ -28,6 +28,7 @@ export class Graph {
   private readonly ids: ReadonlyMap<string, SvgElement>;
   private readonly cascade: Cascade;
   private readonly diagonal: number;
+  private readonly hasDashes: boolean;
 
   /** `diagonal` is that of the drawing, in user units: what a percentage can come to. */
   constructor(
@@ -38,6 +39,7 @@ export class Graph {
     this.ids = ids;
     this.cascade = cascade;
     this.diagonal = diagonal;
+    this.hasDashes = [...cascade.values()].some((declared) => declared.has("stroke-dasharray"));
   }
 
   /** Returns how much drawing `element` costs with all it refers to, or the elements of a circle. */
@@ -49,7 +51,7 @@ export class Graph {
     this.path.push(element);
     const inside = this.measureAll(this.contentOf(element));
     if (isCircle(inside)) return inside;
-    let extent = add(inside, { ...nothing, instances: 1, vertices: countVertices(element), length: boundLength(element, this.diagonal) }, 1);
+    let extent = add(inside, { ...nothing, instances: 1, vertices: countVertices(element), length: this.hasDashes ? boundLength(element, this.diagonal) : 0 }, 1);
     for (const reference of this.referencesOf(element)) {
       const target = this.measure(reference.target);
       if (isCircle(target)) return target;

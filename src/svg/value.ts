@@ -74,5 +74,5 @@ export function isDashTooFine(text: string, diagonal: number): boolean {
 
 /** Exponents of three digits, or numbers with so many digits that they come to infinity. */
 function hasHugeExponent(text: string): boolean {
-  return /[eE][+-]?\d{3,}|\d{61,}(?:[^\d]|$)/.test(text.replace(/\.\d+/g, "."));
+  return /[eE][+-]?\d{3}|(?<![.\d])\d{61}/.test(text);
 }

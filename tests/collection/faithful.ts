@@ -20,20 +20,27 @@ import { evenOut } from "./spelling.ts";
 /** Pixels of one renderer that break a rule. */
 export type Count = Readonly<Record<Renderer, number>>;
 
+/**
+ * Pixels that changed further than 2 px from the paint, by what lies there: an edge between other paints (or the border
+ * of the picture), where anti-aliasing lets through what is beneath; a translucent paint, a gradient or a pattern; or
+ * nothing that explains it.
+ */
+export interface Stray {
+  readonly edge: Count;
+  readonly blended: Count;
+  readonly other: Count;
+}
+
 /** What changing one flat opaque paint did. */
 export interface PaintProof {
   readonly colour: Hex;
   readonly next: Hex;
   /** Share of the picture. */
   readonly share: number;
-  /** Pixels that changed further than 2 px from the paint; those near a gradient or pattern are counted apart. */
-  readonly stray: Count;
-  readonly strayAtEdge: Count;
-  readonly strayInServer: Count;
-  readonly faint: boolean;
-  /** Pixels 2 px or more inside the paint that do not show the new colour; those that did not show the old one apart. */
-  readonly unpainted: Count;
+  readonly stray: Stray;
+  /** Pixels 2 px or more inside the paint that do not show the new colour: where something lay over the old, or not. */
   readonly covered: Count;
+  readonly unpainted: Count;
   /** Whether changing back gives the text there was, and changing twice the text of changing once. */
   readonly restored: boolean;
   readonly settled: boolean;
@@ -85,8 +92,8 @@ export async function proveFile(file: CollectionFile): Promise<FileProof> {
 
 interface Setting {
   readonly map: LabelMap;
-  readonly edges: PixelSet;
   readonly fine: LabelMap;
+  readonly edges: PixelSet;
   readonly before: Readonly<Record<Renderer, Picture>>;
   readonly heightPixels: number;
 }
@@ -97,29 +104,32 @@ async function provePaint(
   colour: Hex,
   setting: Setting,
 ): Promise<PaintProof> {
-  const { map, fine, before, heightPixels } = setting;
-  const next = chooseNew(writeDrawing(resolved.drawing), shapes.paints, colour);
+  const { map, fine, before } = setting;
+  const { paints } = shapes;
+  const next = chooseNew(writeDrawing(resolved.drawing), paints, colour);
   const redesign = change(resolved, colour, next);
-  const after = await drawAll(writeSized(redesign, widthPixels, heightPixels));
-  const own = labelsOf(shapes.paints, (paint) => paint.declared === colour);
-  const flat = labelsOf(shapes.paints, (paint) => paint.declared === colour && paint.flat);
-  const near = growTwo(findHolding(map, fine, own), map.width);
-  const nearServer = growTwo(findHolding(map, fine, labelsOf(shapes.paints, (paint) => paint.declared === null)), map.width);
+  const after = await drawAll(writeSized(redesign, widthPixels, setting.heightPixels));
+  const near = (test: (paint: Paint) => boolean): PixelSet => growTwo(findHolding(map, fine, labelsOf(paints, test)), map.width);
+  const flat = labelsOf(paints, (paint) => paint.declared === colour && paint.flat);
   const inside = shrinkTwo(findFilled(map, fine, flat), map.width);
-  const stray = each((renderer) => countStray(before[renderer], after[renderer], near));
-  const strayAnywhere = each((renderer) => countStray(before[renderer], after[renderer], near, nearServer));
-  const strayInside = each((renderer) => countStray(before[renderer], after[renderer], near, nearServer.map((n,i)=>n|(setting.edges[i] as number))));
   const unpainted = each((renderer) => countUnpainted(before[renderer], after[renderer], inside, colour, next));
+  const stray = {
+    own: near((paint) => paint.declared === colour),
+    blended: near((paint) => !paint.flat),
+    edges: setting.edges,
+  };
+  const strays = each((renderer) => countStray(before[renderer], after[renderer], stray));
   return {
     colour,
     next,
-    share: shareOf(map, shapes.paints, (paint) => paint.declared === colour && paint.flat),
-    stray: strayInside,
-    strayAtEdge: each((renderer) => strayAnywhere[renderer] - strayInside[renderer]),
-    faint: resolved.instances.some((i)=>i.shown&&(["fill","stroke"] as const).some((p)=>{const s=i[p];const o=p==="fill"?i.fillOpacity:i.strokeOpacity;return s.kind==="colour"&&s.hex===colour&&o>0&&o<0.5;})),
-    strayInServer: each((renderer) => stray[renderer] - strayAnywhere[renderer]),
-    unpainted: each((renderer) => unpainted[renderer].wrong),
+    share: shareOf(map, paints, (paint) => paint.declared === colour && paint.flat),
+    stray: {
+      edge: each((renderer) => strays[renderer].edge),
+      blended: each((renderer) => strays[renderer].blended),
+      other: each((renderer) => strays[renderer].other),
+    },
     covered: each((renderer) => unpainted[renderer].covered),
+    unpainted: each((renderer) => unpainted[renderer].wrong),
     restored: evenOut(writeDrawing(change(resolveDrawing(redesign), next, colour))) === evenOut(writeDrawing(resolved.drawing)),
     settled: writeDrawing(change(resolveDrawing(redesign), colour, next)) === writeDrawing(redesign),
   };
@@ -131,27 +141,34 @@ function change(resolved: ResolvedDrawing, replace: Hex, next: Hex): Drawing {
   return value;
 }
 
-function countStray(before: Picture, after: Picture, near: PixelSet, alsoNear?: PixelSet): number {
-  let count = 0;
-  for (let at = 0; at < near.length; at += 1)
-    if (near[at] === 0 && alsoNear?.[at] !== 1 && differenceAt(before, after, at) > seen) count += 1;
+function countStray(
+  before: Picture,
+  after: Picture,
+  { own, blended, edges }: { readonly own: PixelSet; readonly blended: PixelSet; readonly edges: PixelSet },
+): { readonly edge: number; readonly blended: number; readonly other: number } {
+  const count = { edge: 0, blended: 0, other: 0 };
+  for (let at = 0; at < own.length; at += 1) {
+    if (own[at] === 1 || differenceAt(before, after, at) <= seen) continue;
+    count[edges[at] === 1 ? "edge" : blended[at] === 1 ? "blended" : "other"] += 1;
+  }
   return count;
 }
 
+/** `covered`: the pixel did not show exactly the old colour either, so something lies over the paint. */
 function countUnpainted(before: Picture, after: Picture, inside: PixelSet, colour: Hex, next: Hex) {
   let wrong = 0;
   let covered = 0;
   for (let at = 0; at < inside.length; at += 1) {
-    if (inside[at] === 0 || shows(after, at, next)) continue;
-    if (shows(before, at, colour)) wrong += 1;
+    if (inside[at] === 0 || shows(after, at, next, seen)) continue;
+    if (shows(before, at, colour, 0)) wrong += 1;
     else covered += 1;
   }
   return { wrong, covered };
 }
 
-function shows({ rgba }: Picture, pixel: number, hex: Hex): boolean {
+function shows({ rgba }: Picture, pixel: number, hex: Hex, within: number): boolean {
   const { r, g, b } = toRgb(hex);
-  return [r * 255, g * 255, b * 255, 255].every((value, channel) => Math.abs((rgba[4 * pixel + channel] as number) - value) <= seen);
+  return [r, g, b, 1].every((value, channel) => Math.abs((rgba[4 * pixel + channel] as number) - Math.round(255 * value)) <= within);
 }
 
 const candidates: readonly Hex[] = ["#ff00fe", "#00fefd", "#7cff01", "#fe7b00", "#5a00ff", "#014d40", "#fefe7f", "#7f0140"];

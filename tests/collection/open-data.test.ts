@@ -3,15 +3,11 @@
 import { readFile } from "node:fs/promises";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { defaultCloth } from "../../src/colour/cloth.ts";
+import { measureLooks } from "../../src/measure/figures.ts";
 import type { Measure } from "../../src/measure/measure.ts";
-import { hasError } from "../../src/problem/problem.ts";
-import { readLabels } from "../../src/regions/label.ts";
-import { measuringSize, renderSvg } from "../../src/regions/raster.ts";
-import { measureDrawing } from "../../src/study/analyse.ts";
+import { inspectDrawing } from "../../src/study/inspect.ts";
 import { readDrawing } from "../../src/svg/gate.ts";
 import { resolveDrawing } from "../../src/svg/instance.ts";
-import { codeOf, writeLabels } from "../../src/svg/label.ts";
-import { findPaints } from "../../src/svg/paint.ts";
 import { listCollection } from "./files.ts";
 
 interface Row {
@@ -23,27 +19,19 @@ interface Row {
   readonly milliseconds: number;
 }
 
-const options = { cloth: defaultCloth, distance: 0, palette: new Map<string, string>() };
 const files = listCollection().filter(({ name }) => !name.includes("/1x1/"));
 const rows: Row[] = [];
 
+/** What `measureDrawing` does, step by step, so that the label map can be looked at on the way. */
 async function measureFile(name: string, path: string): Promise<Row> {
   const bytes = await readFile(path);
   const start = performance.now();
-  const { value, problems } = await measureDrawing(name, bytes, options);
-  const milliseconds = performance.now() - start;
+  const { value: drawing, problems } = readDrawing(name, bytes);
   const said = problems.map(({ rule }) => rule);
-  if (value === undefined || hasError(problems)) return { name, measure: undefined, problems: said, exactShare: 0, milliseconds };
-  return { name, measure: value, problems: said, exactShare: await measureExactShare(name, bytes), milliseconds };
-}
-
-async function measureExactShare(name: string, bytes: Uint8Array): Promise<number> {
-  const { value } = readDrawing(name, bytes);
-  if (value === undefined) return 0;
-  const shapes = findPaints(resolveDrawing(value));
-  const { width, height } = measuringSize(value.viewBox.width, value.viewBox.height);
-  const picture = await renderSvg(writeLabels(shapes, width, height));
-  return readLabels(picture, shapes.paints.map((_, index) => codeOf(index))).exactShare;
+  if (drawing === undefined) return { name, measure: undefined, problems: said, exactShare: 0, milliseconds: 0 };
+  const { table, looks, map, proportions, warnings } = await inspectDrawing(resolveDrawing(drawing), { distance: 0 });
+  const measure = measureLooks({ file: name, proportions, distance: 0, warnings }, table, looks, defaultCloth);
+  return { name, measure, problems: said, exactShare: map.exactShare, milliseconds: performance.now() - start };
 }
 
 const measured = (): readonly (Row & { readonly measure: Measure })[] =>

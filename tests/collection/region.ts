@@ -2,7 +2,7 @@
 import type { LabelMap } from "../../src/regions/label.ts";
 
 /** One byte a pixel, 1 where the pixel belongs to the set. */
-export type PixelSet = Uint8Array;
+export type PixelSet = Uint8Array | Uint16Array;
 
 const withinTwo = offsets((squared) => squared <= 4);
 const closerThanTwo = offsets((squared) => squared < 4);
@@ -29,22 +29,27 @@ export function findFilled(map: LabelMap, fine: LabelMap, labels: ReadonlySet<nu
   return findHolding(map, fine, others).map((held) => 1 - held);
 }
 
-/** Returns the pixels at an edge: they and the four beside them hold more than one label, in the samples of `fine`. */
+/**
+ * Returns the pixels at an edge: they and the eight around them hold more than one label, in the samples of `fine`, or
+ * lie at the border of the picture.
+ */
 export function findEdges(map: LabelMap, fine: LabelMap): PixelSet {
   const { width, height } = map;
-  const first = new Int32Array(width * height).fill(-1);
-  const mixed = new Uint8Array(width * height);
+  const least = new Uint16Array(width * height).fill(0xffff);
+  const most = new Uint16Array(width * height);
   for (let at = 0; at < fine.labels.length; at += 1) {
     const x = at % fine.width;
-    const pixel = ((at - x) / fine.width >> 2) * width + (x >> 2);
-    if (first[pixel] === -1) first[pixel] = fine.labels[at] as number;
-    else if (first[pixel] !== fine.labels[at]) mixed[pixel] = 1;
+    const pixel = (((at - x) / fine.width) >> 2) * width + (x >> 2);
+    const label = fine.labels[at] as number;
+    least[pixel] = Math.min(least[pixel] as number, label);
+    most[pixel] = Math.max(most[pixel] as number, label);
   }
-  return mixed.map((isMixed, at) => {
-    if (isMixed === 1) return 1;
+  return least.map((own, at) => {
     const x = at % width;
-    const neighbours = [x > 0 ? at - 1 : at, x < width - 1 ? at + 1 : at, at - width, at + width];
-    return neighbours.some((other) => other >= 0 && other < mixed.length && (mixed[other] === 1 || first[other] !== first[at])) ? 1 : 0;
+    const y = (at - x) / width;
+    if (x === 0 || y === 0 || x === width - 1 || y === height - 1) return 1;
+    const around = [0, 1, -1].flatMap((dy) => [0, 1, -1].map((dx) => at + dy * width + dx));
+    return around.some((other) => least[other] !== own || most[other] !== own) ? 1 : 0;
   });
 }
 

@@ -3,7 +3,8 @@ import { analyseGallery } from "../../src/study/run.ts";
 import { writeStudy } from "./fixture.ts";
 import { drawing, harbour, makeFolder } from "./folder.ts";
 
-describe("analyseGallery", () => {
+// Each test computes whole galleries, which takes its time on a busy machine.
+describe("analyseGallery", { timeout: 30_000 }, () => {
   test("computes every study", async () => {
     const { gallery, studies, problems } = await analyseGallery(await makeFolder(harbour));
     expect(problems).toEqual([]);

@@ -6,6 +6,9 @@ import { draw } from "./drawing.ts";
 /** The colours of a made-up drawing; black is what shapes have that nobody coloured. */
 export const palette: readonly Hex[] = ["#ff0000", "#00ff00", "#0000ff", "#ffff00", "#000000"];
 
+/** The same drawings on every run; with SEED in the environment, others. */
+export const steady = { seed: Number(process.env["SEED"] ?? 20260402) };
+
 const colour = fc.constantFrom("#ff0000", "red", "#0f0", "#00ff00", "#0000ff", "rgb(0,0,255)", "#ffff00", "yellow", "#000");
 const value = fc.oneof({ weight: 5, arbitrary: colour }, { weight: 1, arbitrary: fc.constantFrom("none", "currentColor", "inherit") });
 const whole = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min, max });

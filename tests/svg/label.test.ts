@@ -7,7 +7,7 @@ import { renderSvg } from "../../src/regions/raster.ts";
 import { codeOf, writeLabels } from "../../src/svg/label.ts";
 import { findPaints } from "../../src/svg/paint.ts";
 import { pixelsOf, read, render, resolve } from "./drawing.ts";
-import { drawings } from "./generate.ts";
+import { drawings, steady } from "./generate.ts";
 
 const size = { width: 300, height: 200 };
 
@@ -95,7 +95,7 @@ describe("codeOf", () => {
   });
 });
 
-test("for any drawing, the label under each pixel is the paint whose colour shows there", async () => {
+test("for any drawing, the label under each pixel is the paint whose colour shows there", { timeout: 60_000 }, async () => {
   await fc.assert(
     fc.asyncProperty(drawings, async (text) => {
       const shapes = findPaints(resolve(text));
@@ -104,6 +104,6 @@ test("for any drawing, the label under each pixel is the paint whose colour show
       const declared = [...labels.labels].map((label) => (label === 0 ? "none" : shapes.paints[label - 1]?.declared));
       expect(declared).toEqual(pixelsOf(await render(read(text))));
     }),
-    { numRuns: 200 },
+    { numRuns: 200, ...steady },
   );
 });

@@ -7,7 +7,7 @@ import { codeOf, writeLabels } from "../../src/svg/label.ts";
 import { selectInstances } from "../../src/svg/limited.ts";
 import { findPaints } from "../../src/svg/paint.ts";
 import { change, changed, draw, pixelAt, pixelsOf, read, render, resolve, written } from "./drawing.ts";
-import { drawings, palette } from "./generate.ts";
+import { drawings, palette, steady } from "./generate.ts";
 
 const next = "#123456";
 
@@ -84,7 +84,7 @@ describe("recolourSelected", () => {
   });
 });
 
-test("for any drawing: the change shows exactly where the selected part of the paint showed, or it is refused", async () => {
+test("for any drawing: the change shows exactly where the selected part of the paint showed, or it is refused", { timeout: 60_000 }, async () => {
   const fresh = "#b4008c";
   let done = 0;
   const selectors = fc.constantFrom("#n0", "#n1", "#n2", "g", "g rect", "use", ".a", "rect", "use rect", "#d0", "svg");
@@ -106,7 +106,7 @@ test("for any drawing: the change shows exactly where the selected part of the p
       expect(after).toEqual(expected);
       if (expected.includes(fresh)) done += 1;
     }),
-    { numRuns: 300 },
+    { numRuns: 300, ...steady },
   );
   // Enough of the made-up changes must have been possible, or nothing was shown.
   expect(done).toBeGreaterThan(20);

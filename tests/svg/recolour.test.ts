@@ -5,7 +5,7 @@ import type { Hex } from "../../src/colour/colour.ts";
 import { mapColours } from "../../src/svg/recolour.ts";
 import { writeDrawing } from "../../src/svg/write.ts";
 import { change, changed, draw, pixelsOf, read, render, resolve, written } from "./drawing.ts";
-import { drawings, palette } from "./generate.ts";
+import { drawings, palette, steady } from "./generate.ts";
 
 const box = 'width="30" height="20"';
 const next = "#123456";
@@ -84,7 +84,7 @@ describe("mapColours", () => {
   });
 });
 
-describe("any drawing", () => {
+describe("any drawing", { timeout: 60_000 }, () => {
   const fresh = "#b4008c";
 
   test("shows the new colour exactly where it showed the old one", async () => {
@@ -94,7 +94,7 @@ describe("any drawing", () => {
         const after = pixelsOf(await render(read(changed(text, replace, fresh))));
         expect(after).toEqual(before.map((pixel) => (pixel === replace ? fresh : pixel)));
       }),
-      { numRuns: 150 },
+      { numRuns: 150, ...steady },
     );
   });
 
@@ -109,7 +109,7 @@ describe("any drawing", () => {
         expect(changed(changed(back, replace, fresh), fresh, replace)).toBe(back);
         expect(change(text, replace, replace)).toBe(written(text));
       }),
-      { numRuns: 100 },
+      { numRuns: 100, ...steady },
     );
   });
 });

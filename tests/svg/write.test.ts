@@ -6,7 +6,7 @@ import { renderSvg } from "../../src/regions/raster.ts";
 import type { Drawing, SvgNode } from "../../src/svg/tree.ts";
 import { describeDrawing, viewBoxText, writeDrawing, writeSized } from "../../src/svg/write.ts";
 import { draw, pixelsOf, read, render, renderOther, rulesOf, written } from "./drawing.ts";
-import { drawings } from "./generate.ts";
+import { drawings, steady } from "./generate.ts";
 
 const awkward = draw('<title>a &lt; b &amp; "c"</title><style>g &gt; rect{fill:red}</style><g data-note="1 &lt; 2 &quot;x&quot;&#10;y&#9;z"><rect width="9" height="9"/></g>');
 
@@ -84,7 +84,7 @@ describe("describeDrawing", () => {
   });
 });
 
-describe("any drawing", () => {
+describe("any drawing", { timeout: 60_000 }, () => {
   test("written, read and written is the same text; the picture is that of the source", async () => {
     await fc.assert(
       fc.asyncProperty(drawings, async (text) => {
@@ -92,7 +92,7 @@ describe("any drawing", () => {
         expect(written(once)).toBe(once);
         expect(pixelsOf(await render(read(once)))).toEqual(pixelsOf(await renderSvg(text.replace("<svg ", '<svg width="30" height="20" '))));
       }),
-      { numRuns: 100 },
+      { numRuns: 100, ...steady },
     );
   });
 
@@ -102,7 +102,7 @@ describe("any drawing", () => {
         const drawing = read(text);
         expect(pixelsOf(await renderSvg(bySvgson(drawing, 30, 20)))).toEqual(pixelsOf(await render(drawing)));
       }),
-      { numRuns: 100 },
+      { numRuns: 100, ...steady },
     );
   });
 

@@ -16,14 +16,14 @@ export function findPaint(measure: Measure, id: string): MeasuredColour | undefi
   return measure.colours.find((colour) => colour.id === id);
 }
 
-/** The one paint that the change replaces: before and after. */
+/** The one paint that the change replaces, before and after. That only a part of it is meant, `only` says. */
 export function findChanged(result: StudyResult): readonly [Swatch, Swatch] {
   const { change, comparison } = result;
   const before = findReplaced(comparison, change.replace);
   const after = before && findPaint(comparison.after, before.id);
   const merged = comparison.after.colours.find((colour) => colour.hex === change.with);
   return [
-    { hex: change.replace, name: before?.name ?? change.replace },
+    { hex: change.replace, name: (before?.name ?? change.replace).replace(/, selected part$/, "") },
     { hex: change.with, name: (after ?? merged)?.name ?? change.with },
   ];
 }

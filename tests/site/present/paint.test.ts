@@ -28,7 +28,7 @@ test("where only a part changed, it is the part that is meant", () => {
   const colours = [blue, red, white, part];
   const only = { ...comparison, before: { ...comparison.before, colours } };
   expect(colours.filter((colour) => isReplaced(only, colour, "#c8202f"))).toEqual([part]);
-  expect(findChanged({ ...studyResult, comparison: only })[0].name).toBe("red, selected part");
+  expect(findChanged({ ...studyResult, comparison: only })[0]).toEqual({ hex: "#c8202f", name: "red" });
 });
 
 test("says of which colours a flag is made", () => {

@@ -1,0 +1,109 @@
+// Benchmark: what measuring a drawing costs, as a ratio to one bare rendering of it, over a whole open collection.
+import { readdirSync, readFileSync } from "node:fs";
+import { defaultCloth } from "../../src/colour/cloth.ts";
+import { measureLooks } from "../../src/measure/figures.ts";
+import { limitThreads, measuringSize, renderSvg } from "../../src/regions/raster.ts";
+import { inspectDrawing } from "../../src/study/inspect.ts";
+import { readDrawing } from "../../src/svg/gate.ts";
+import { resolveDrawing } from "../../src/svg/instance.ts";
+import { writeSized } from "../../src/svg/write.ts";
+
+const folder = "node_modules/svg-country-flags/svg";
+const rounds = 5;
+
+export interface Ratio {
+  readonly median: number;
+  readonly p90: number;
+}
+
+export interface MeasureBench {
+  readonly files: number;
+  /** Milliseconds of one bare rendering, median over the files. */
+  readonly bareMilliseconds: number;
+  /** Whole measurement ÷ bare rendering. */
+  readonly whole: Ratio;
+  /** Each part ÷ bare rendering. */
+  readonly parts: Readonly<Record<string, Ratio>>;
+  /** Second renderings (translucent and uneven paint), apart: ratio over the files that need one. */
+  readonly secondRendering: Ratio & { readonly files: number };
+}
+
+/** Measures every `every`th file; bare rendering and measurement interleaved, best of five each, one thread. */
+export async function benchMeasure(every = 1): Promise<MeasureBench> {
+  limitThreads(1);
+  const files = readdirSync(folder).filter((name) => name.endsWith(".svg")).filter((_, index) => index % every === 0);
+  const bare: number[] = [];
+  const whole: number[] = [];
+  const parts = new Map<string, number[]>();
+  const second: number[] = [];
+  for (const name of files) {
+    const best = await benchFile(readFileSync(`${folder}/${name}`));
+    bare.push(best.bare);
+    let sum = 0;
+    for (const [part, milliseconds] of best.parts) {
+      if (part === "colours") {
+        if (milliseconds > best.bare / 3) second.push(milliseconds / best.bare);
+        continue;
+      }
+      parts.set(part, [...(parts.get(part) ?? []), milliseconds / best.bare]);
+      sum += milliseconds;
+    }
+    whole.push(sum / best.bare);
+  }
+  return {
+    files: files.length,
+    bareMilliseconds: quantile(bare, 0.5),
+    whole: ratioOf(whole),
+    parts: Object.fromEntries([...parts].map(([part, ratios]) => [part, ratioOf(ratios)])),
+    secondRendering: { ...ratioOf(second), files: second.length },
+  };
+}
+
+async function benchFile(bytes: Uint8Array): Promise<{ readonly bare: number; readonly parts: ReadonlyMap<string, number> }> {
+  let bare = Number.POSITIVE_INFINITY;
+  let parts = new Map<string, number>();
+  let total = Number.POSITIVE_INFINITY;
+  for (let round = 0; round < rounds; round += 1) {
+    const drawn = readDrawing("bench.svg", bytes).value;
+    if (drawn === undefined) throw new Error("a drawing of the collection was refused");
+    const { width, height } = measuringSize(drawn.viewBox.width, drawn.viewBox.height);
+    const svg = writeSized(drawn, width, height);
+    const start = performance.now();
+    await renderSvg(svg);
+    bare = Math.min(bare, performance.now() - start);
+    const timed = await timeParts(bytes);
+    const sum = [...timed.values()].reduce((a, b) => a + b, 0);
+    if (sum < total) {
+      total = sum;
+      parts = timed;
+    }
+  }
+  return { bare, parts };
+}
+
+async function timeParts(bytes: Uint8Array): Promise<Map<string, number>> {
+  const parts = new Map<string, number>();
+  let last = performance.now();
+  const lap = (part: string): void => {
+    const now = performance.now();
+    parts.set(part, (parts.get(part) ?? 0) + now - last);
+    last = now;
+  };
+  const drawing = readDrawing("bench.svg", bytes).value;
+  if (drawing === undefined) throw new Error("a drawing of the collection was refused");
+  const resolved = resolveDrawing(drawing);
+  lap("read");
+  const { table, looks, proportions, warnings } = await inspectDrawing(resolved, { distance: 40, lap });
+  measureLooks({ file: "", proportions, distance: 40, warnings }, table, looks, defaultCloth);
+  lap("figures and colour vision");
+  return parts;
+}
+
+function ratioOf(values: readonly number[]): Ratio {
+  return { median: quantile(values, 0.5), p90: quantile(values, 0.9) };
+}
+
+export function quantile(values: readonly number[], at: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.floor(at * sorted.length))] ?? Number.NaN;
+}

@@ -1,0 +1,43 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { eachContact, findRuns } from "../../src/regions/runs.ts";
+import { readMap } from "./picture.ts";
+
+describe("findRuns", () => {
+  test("stretches of one label, row by row; a run ends with its row", () => {
+    const runs = findRuns(readMap("1122", "2233"));
+    expect(runs.count).toBe(4);
+    expect([...runs.rowStart]).toEqual([0, 2, 4]);
+    expect([...runs.start.slice(0, 5)]).toEqual([0, 2, 4, 6, 8]);
+    expect([...runs.label]).toEqual([1, 2, 2, 3]);
+  });
+
+  test("has room for a map in which every pixel is a run", () => {
+    const width = 3000;
+    const row = Array.from({ length: width }, (_, x) => 1 + (x % 2)).join("");
+    expect(findRuns(readMap(...Array<string>(9).fill(row))).count).toBe(9 * width);
+  });
+
+  test("written out again they are the map", () => {
+    const maps = fc.integer({ min: 1, max: 9 }).chain((width) => fc.array(fc.string({ unit: fc.constantFrom("0", "1", "2"), minLength: width, maxLength: width }), { minLength: 1, maxLength: 9 }));
+    fc.assert(
+      fc.property(maps, (rows) => {
+        const { count, start, label } = findRuns(readMap(...rows));
+        let text = "";
+        for (let run = 0; run < count; run += 1) text += String(label[run]).repeat((start[run + 1] ?? 0) - (start[run] ?? 0));
+        expect(text).toBe(rows.join(""));
+      }),
+    );
+  });
+});
+
+test("eachContact: which runs of two rows touch, and over which pixels", () => {
+  const contacts: (readonly number[])[] = [];
+  // Runs: 0 is 11, 1 is 22 above; 2 is 1, 3 is 333 below.
+  eachContact(findRuns(readMap("1122", "1333")), 1, (...contact) => contacts.push(contact));
+  expect(contacts).toEqual([
+    [0, 2, 4, 5],
+    [0, 3, 5, 6],
+    [1, 3, 6, 8],
+  ]);
+});
