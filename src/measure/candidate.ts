@@ -3,6 +3,7 @@ import type { Cloth } from "../colour/cloth.ts";
 import type { Hex } from "../colour/colour.ts";
 import { nameColour } from "../colour/name.ts";
 import { deciding, type PaintLook } from "./figures.ts";
+import { endsOf } from "./pair.ts";
 import { findShade, type Neighbour, type ShadeFinding } from "./shade.ts";
 import type { SwatchBook } from "./swatch.ts";
 import type { EdgeTable, TableEdge } from "./table.ts";
@@ -41,20 +42,36 @@ export function listCandidates(
   const { least } = shade;
   if (least !== null && today !== undefined && !found.has(least.hex)) {
     const direction = least === shade.lighter ? "lighter" : "darker";
-    found.set(least.hex, { hex: least.hex, name: nameShade(today, least.hex, direction), kind: "shade" });
+    found.set(least.hex, {
+      hex: least.hex,
+      name: nameShade(today, least.hex, direction),
+      kind: "shade",
+    });
   }
   return [...found.values()];
 }
 
 /** Finds the least shade change of a paint that clears every deciding edge it has. */
-export function findSubjectShade({ table, looks, paint }: Subject, cloth: Cloth, book: SwatchBook): ShadeFinding {
+export function findSubjectShade(
+  { table, looks, paint }: Subject,
+  cloth: Cloth,
+  book: SwatchBook,
+): ShadeFinding {
   const all = table.edges.reduce((sum, edge) => sum + edge.length, 0);
   const neighbours: Neighbour[] = [];
   for (const edge of table.edges) {
     const other = otherSide(edge, paint);
-    if (other === undefined || edge.length < deciding * all || table.paints[other]?.group === table.paints[paint]?.group) continue;
+    if (
+      other === undefined ||
+      edge.length < deciding * all ||
+      table.paints[other]?.group === table.paints[paint]?.group
+    )
+      continue;
     const look = looks[other] as PaintLook;
-    neighbours.push({ name: look.name, reflectances: endsOf(look).map((hex) => book.reflectanceOf(hex)) });
+    neighbours.push({
+      name: look.name,
+      reflectances: endsOf(look).map((hex) => book.reflectanceOf(hex)),
+    });
   }
   return findShade((looks[paint] as PaintLook).hex, neighbours, cloth);
 }
@@ -63,11 +80,6 @@ export function findSubjectShade({ table, looks, paint }: Subject, cloth: Cloth,
 export function otherSide(edge: TableEdge, paint: number): number | undefined {
   if (edge.a === paint) return edge.b;
   return edge.b === paint ? edge.a : undefined;
-}
-
-/** Returns the colours a look counts with: its own, and its ends where it is uneven. */
-export function endsOf({ hex, uneven }: PaintLook): readonly Hex[] {
-  return uneven === null ? [hex] : [hex, uneven.lightest, uneven.darkest];
 }
 
 /** `light blue`, `black`; where the plain word stays the same, `lighter blue` or `darker blue`. */

@@ -4,7 +4,15 @@ import { gradeOf, isClear } from "../colour/contrast.ts";
 import { measureDifference } from "../colour/difference.ts";
 import { linearOf } from "../colour/parse.ts";
 import type { ComparedEdge, Comparison, Outcome, Verdict } from "./comparison.ts";
-import { deciding, describeColours, type Frame, measureContrastOf, measureEdge, type PaintLook, summarise } from "./figures.ts";
+import {
+  deciding,
+  describeColours,
+  type Frame,
+  measureContrastOf,
+  measureEdge,
+  type PaintLook,
+  summarise,
+} from "./figures.ts";
 import type { MeasuredEdge } from "./measure.ts";
 import { measureReadsTo } from "./reads.ts";
 import type { EdgeTable, TableEdge } from "./table.ts";
@@ -39,11 +47,17 @@ export function compareLooks(
     const isSplit = isOneBefore(table, edge);
     if (isSplit && is.deltaE00 < sameColour) continue;
     const outcome = isSplit ? "parted" : judge(was, is);
-    pairs.push({ before: isSplit ? null : was, after: outcome === "merged" ? { ...is, contrast: 0, grade: "weak", hueOnly: false } : is, outcome });
+    pairs.push({
+      before: isSplit ? null : was,
+      after: outcome === "merged" ? { ...is, contrast: 0, grade: "weak", hueOnly: false } : is,
+      outcome,
+    });
   }
   const edgesBefore = pairs.flatMap((pair) => (pair.before === null ? [] : [pair.before]));
   const edgesAfter = pairs.map((pair) => pair.after);
-  const readsBefore = measureReadsTo(table.focus, (edge) => (isOneBefore(table, edge) ? null : measureContrastOf(edge, before, cloth)));
+  const readsBefore = measureReadsTo(table.focus, (edge) =>
+    isOneBefore(table, edge) ? null : measureContrastOf(edge, before, cloth),
+  );
   const readsAfter = measureReadsTo(table.focus, (edge) => measureAfter(table, edge, before, after, cloth));
   const measures = {
     before: summarise(frame, describeColours(table, before, cloth), edgesBefore, table.focus, readsBefore),
@@ -64,14 +78,23 @@ function isOneBefore(table: EdgeTable, edge: TableEdge): boolean {
 }
 
 /** Contrast after the change as it counts: 0 where the pair merged, null where two paints that were one still are. */
-function measureAfter(table: EdgeTable, edge: TableEdge, before: readonly PaintLook[], after: readonly PaintLook[], cloth: Cloth): number | null {
+function measureAfter(
+  table: EdgeTable,
+  edge: TableEdge,
+  before: readonly PaintLook[],
+  after: readonly PaintLook[],
+  cloth: Cloth,
+): number | null {
   const isSame = differ(after, edge) < sameColour;
   if (isOneBefore(table, edge)) return isSame ? null : measureContrastOf(edge, after, cloth);
   return isSame && differ(before, edge) >= sameColour ? 0 : measureContrastOf(edge, after, cloth);
 }
 
 function differ(looks: readonly PaintLook[], edge: TableEdge): number {
-  return measureDifference(linearOf(looks[edge.a]?.hex ?? "#000000"), linearOf(looks[edge.b]?.hex ?? "#000000"));
+  return measureDifference(
+    linearOf(looks[edge.a]?.hex ?? "#000000"),
+    linearOf(looks[edge.b]?.hex ?? "#000000"),
+  );
 }
 
 function judge(was: MeasuredEdge, is: MeasuredEdge): Outcome {
@@ -96,7 +119,9 @@ function describePair({ before, after, outcome }: Pair): ComparedEdge {
 
 function decide(pairs: readonly Pair[], before: number | null, after: number | null): Verdict {
   const all = pairs.reduce((sum, pair) => sum + pair.after.length, 0);
-  const outcomes = new Set(pairs.filter((pair) => pair.after.length >= deciding * all).map((pair) => pair.outcome));
+  const outcomes = new Set(
+    pairs.filter((pair) => pair.after.length >= deciding * all).map((pair) => pair.outcome),
+  );
   const isUp = outcomes.has("gained") || outcomes.has("better");
   const isDown = outcomes.has("lost") || outcomes.has("merged") || outcomes.has("worse");
   if (isUp && isDown) return "mixed";

@@ -22,14 +22,25 @@ const deficiencies = ["protan", "deutan", "tritan"] as const;
  * Returns the colours of the flag that `next`, in place of the subject's paint, can be taken for: ΔE00 under 10 and not
  * before. The very same colour is left out (that is one colour, used twice), and paints of 0.4 % of the area or less.
  */
-export function findConfusable({ table, looks, paint }: Subject, next: Hex, book: SwatchBook): readonly PaintPair[] {
+export function findConfusable(
+  { table, looks, paint }: Subject,
+  next: Hex,
+  book: SwatchBook,
+): readonly PaintPair[] {
   const own = looks[paint] as PaintLook;
   return looks.flatMap((look, at) => {
     if (at === paint || (table.paints[at]?.share ?? 0) <= leastShare || look.hex === next) return [];
     const isNew =
       book.differenceOf(next, look.hex) < confusableColour &&
       book.differenceOf(own.hex, look.hex) >= confusableColour;
-    return isNew ? [pairOf(table, looks, { a: Math.min(at, paint), b: Math.max(at, paint) })] : [];
+    return isNew
+      ? [
+          pairOf(table, looks, {
+            a: Math.min(at, paint),
+            b: Math.max(at, paint),
+          }),
+        ]
+      : [];
   });
 }
 
@@ -37,7 +48,11 @@ export function findConfusable({ table, looks, paint }: Subject, next: Hex, book
  * Returns the pairs that meet, along a deciding length, and that a colour-blind eye cannot tell apart once `next` is in
  * place: ΔE00 under 10 as it sees them, 10 or more to an eye without a deficiency, and not so before.
  */
-export function findConfusions({ table, looks, paint }: Subject, next: Hex, book: SwatchBook): readonly Confusion[] {
+export function findConfusions(
+  { table, looks, paint }: Subject,
+  next: Hex,
+  book: SwatchBook,
+): readonly Confusion[] {
   const own = looks[paint] as PaintLook;
   const all = table.edges.reduce((sum, edge) => sum + edge.length, 0);
   return table.edges.flatMap((edge) => {
@@ -45,13 +60,16 @@ export function findConfusions({ table, looks, paint }: Subject, next: Hex, book
     const other = at === undefined ? undefined : looks[at];
     if (other === undefined || edge.length < deciding * all) return [];
     return deficiencies
-      .filter((sight) => isConfused(next, other.hex, sight, book) && !isConfused(own.hex, other.hex, sight, book))
+      .filter(
+        (sight) => isConfused(next, other.hex, sight, book) && !isConfused(own.hex, other.hex, sight, book),
+      )
       .map((sight) => ({ ...pairOf(table, looks, edge), sight }));
   });
 }
 
 function isConfused(one: Hex, other: Hex, sight: Confusion["sight"], book: SwatchBook): boolean {
   return (
-    book.differenceOf(one, other) >= confusableColour && book.differenceOf(one, other, sight) < confusableColour
+    book.differenceOf(one, other) >= confusableColour &&
+    book.differenceOf(one, other, sight) < confusableColour
   );
 }

@@ -1,5 +1,5 @@
 // Floor 4, step 2. An edge table with colours on it → contrasts, grades, and the figures of the whole drawing.
-import { defaultCloth, type Cloth, measureReflectance } from "../colour/cloth.ts";
+import { type Cloth, defaultCloth, measureReflectance } from "../colour/cloth.ts";
 import type { Hex, LinearRgb } from "../colour/colour.ts";
 import { gradeOf, isClear, measureContrast, measureContrastRatio } from "../colour/contrast.ts";
 import { measureDifference } from "../colour/difference.ts";
@@ -57,18 +57,29 @@ export function measureFocusClarity(edges: readonly WeighedEdge[]): number | nul
 function weigh(edges: readonly WeighedEdge[], weightOf: (edge: WeighedEdge) => number): number | null {
   const total = edges.reduce((sum, edge) => sum + weightOf(edge), 0);
   if (total === 0) return null;
-  return 100 * (edges.reduce((sum, edge) => sum + weightOf(edge) * Math.min(1, edge.contrast / fullContrast), 0) / total);
+  return (
+    100 *
+    (edges.reduce((sum, edge) => sum + weightOf(edge) * Math.min(1, edge.contrast / fullContrast), 0) / total)
+  );
 }
 
 /** Returns the edge of lowest contrast among those that decide, or undefined. */
 export function findWeakest<E extends WeighedEdge>(edges: readonly E[]): E | undefined {
   const total = edges.reduce((sum, edge) => sum + edge.length, 0);
   const eligible = edges.filter((edge) => edge.length >= deciding * total);
-  return eligible.reduce<E | undefined>((weakest, edge) => (weakest === undefined || edge.contrast < weakest.contrast ? edge : weakest), undefined);
+  return eligible.reduce<E | undefined>(
+    (weakest, edge) => (weakest === undefined || edge.contrast < weakest.contrast ? edge : weakest),
+    undefined,
+  );
 }
 
 /** Measures one edge between two looks. An uneven paint counts with whichever of its ends is nearer to the other. */
-export function measureEdge(table: EdgeTable, edge: TableEdge, looks: readonly PaintLook[], cloth: Cloth = defaultCloth): MeasuredEdge {
+export function measureEdge(
+  table: EdgeTable,
+  edge: TableEdge,
+  looks: readonly PaintLook[],
+  cloth: Cloth = defaultCloth,
+): MeasuredEdge {
   const one = looks[edge.a] as PaintLook;
   const other = looks[edge.b] as PaintLook;
   const contrast = worstContrast(one, other, (linear) => linear, cloth);
@@ -90,7 +101,12 @@ export function measureEdge(table: EdgeTable, edge: TableEdge, looks: readonly P
       protan: seenBy("protan", one, other, cloth),
       deutan: seenBy("deutan", one, other, cloth),
       tritan: seenBy("tritan", one, other, cloth),
-      grey: { deltaE00: measureDifference(simulate(linearOf(one.hex), "grey"), simulate(linearOf(other.hex), "grey")) },
+      grey: {
+        deltaE00: measureDifference(
+          simulate(linearOf(one.hex), "grey"),
+          simulate(linearOf(other.hex), "grey"),
+        ),
+      },
     },
   };
 }
@@ -100,16 +116,36 @@ export function measureContrastOf(edge: TableEdge, looks: readonly PaintLook[], 
   return worstContrast(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, (linear) => linear, cloth);
 }
 
-function seenBy(vision: "protan" | "deutan" | "tritan", one: PaintLook, other: PaintLook, cloth: Cloth): VisionFigures {
+function seenBy(
+  vision: "protan" | "deutan" | "tritan",
+  one: PaintLook,
+  other: PaintLook,
+  cloth: Cloth,
+): VisionFigures {
   const contrast = worstContrast(one, other, (linear) => simulate(linear, vision), cloth);
-  return { contrast, grade: gradeOf(contrast), deltaE00: measureDifference(simulate(linearOf(one.hex), vision), simulate(linearOf(other.hex), vision)) };
+  return {
+    contrast,
+    grade: gradeOf(contrast),
+    deltaE00: measureDifference(simulate(linearOf(one.hex), vision), simulate(linearOf(other.hex), vision)),
+  };
 }
 
-function worstContrast(one: PaintLook, other: PaintLook, see: (linear: LinearRgb) => LinearRgb, cloth: Cloth): number {
+function worstContrast(
+  one: PaintLook,
+  other: PaintLook,
+  see: (linear: LinearRgb) => LinearRgb,
+  cloth: Cloth,
+): number {
   let worst = Number.POSITIVE_INFINITY;
   for (const a of endsOf(one)) {
     for (const b of endsOf(other)) {
-      worst = Math.min(worst, measureContrast(measureReflectance(see(linearOf(a)), cloth), measureReflectance(see(linearOf(b)), cloth)));
+      worst = Math.min(
+        worst,
+        measureContrast(
+          measureReflectance(see(linearOf(a)), cloth),
+          measureReflectance(see(linearOf(b)), cloth),
+        ),
+      );
     }
   }
   return worst;
@@ -126,7 +162,11 @@ function findTincture(one: Hex, other: Hex): MeasuredEdge["tincture"] {
 }
 
 /** Returns the colours table. */
-export function describeColours(table: EdgeTable, looks: readonly PaintLook[], cloth: Cloth): readonly MeasuredColour[] {
+export function describeColours(
+  table: EdgeTable,
+  looks: readonly PaintLook[],
+  cloth: Cloth,
+): readonly MeasuredColour[] {
   return table.paints.map((paint, index) => {
     const look = looks[index] as PaintLook;
     return {
@@ -175,7 +215,12 @@ export function summarise(
 }
 
 /** Measures a drawing: `looks[i]` belongs to `table.paints[i]`. */
-export function measureLooks(frame: Frame, table: EdgeTable, looks: readonly PaintLook[], cloth: Cloth): Measure {
+export function measureLooks(
+  frame: Frame,
+  table: EdgeTable,
+  looks: readonly PaintLook[],
+  cloth: Cloth,
+): Measure {
   const edges = table.edges.map((edge) => measureEdge(table, edge, looks, cloth));
   const readsTo = measureReadsTo(table.focus, (edge) => measureContrastOf(edge, looks, cloth));
   return summarise(frame, describeColours(table, looks, cloth), edges, table.focus, readsTo);

@@ -1,6 +1,7 @@
 // Floor 4. The shape of a measured drawing: what `measure --json` prints, in plain numbers.
-import type { Grade } from "../colour/contrast.ts";
+
 import type { Hex } from "../colour/colour.ts";
+import type { Grade } from "../colour/contrast.ts";
 import type { Tincture } from "../colour/tincture.ts";
 
 /** One paint of a drawing. Shares are fractions of the flag's area; reflectance is cloth reflectance in percent. */

@@ -47,9 +47,18 @@ function lowest(demands: readonly Demand[]): Limit | undefined {
 function formatLimits(floor: Limit | undefined, ceiling: Limit | undefined): string {
   const parts = [
     ...(floor === undefined ? [] : [{ name: floor.name, limit: `${floor.percent.toFixed(1)} % or more` }]),
-    ...(ceiling === undefined ? [] : [{ name: ceiling.name, limit: `${ceiling.percent.toFixed(1)} % or less` }]),
+    ...(ceiling === undefined
+      ? []
+      : [
+          {
+            name: ceiling.name,
+            limit: `${ceiling.percent.toFixed(1)} % or less`,
+          },
+        ]),
   ];
-  const said = parts.map(({ name, limit }, index) => `beside ${name} ${index === 0 ? "it would have to reflect " : ""}${limit}`);
+  const said = parts.map(
+    ({ name, limit }, index) => `beside ${name} ${index === 0 ? "it would have to reflect " : ""}${limit}`,
+  );
   return said.length === 0 ? "" : `: ${said.join(", ")}`;
 }
 

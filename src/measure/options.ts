@@ -59,7 +59,11 @@ interface Touched {
  *
  * Throws RangeError for a candidate that is not `#rrggbb`.
  */
-export function measureOptions(subject: Subject, candidates: readonly Candidate[], book: SwatchBook): readonly Option[] {
+export function measureOptions(
+  subject: Subject,
+  candidates: readonly Candidate[],
+  book: SwatchBook,
+): readonly Option[] {
   const touched = listTouched(subject, book);
   if (touched.length === 0) return [];
   const rest = sumRest(subject, book);
@@ -81,7 +85,11 @@ export function listWeakest(subject: Subject, book: SwatchBook): readonly TodayE
   const all = subject.table.edges.reduce((sum, edge) => sum + edge.length, 0);
   return listTouched(subject, book)
     .filter((touched) => !touched.isOne && touched.edge.length >= deciding * all)
-    .map(({ edge, other, contrast }) => ({ other: other.name, contrast, share: edge.length / all }))
+    .map(({ edge, other, contrast }) => ({
+      other: other.name,
+      contrast,
+      share: edge.length / all,
+    }))
     .sort((x, y) => x.contrast - y.contrast);
 }
 
@@ -92,7 +100,15 @@ function listTouched({ table, looks, paint }: Subject, book: SwatchBook): readon
     const other = at === undefined ? undefined : looks[at];
     if (other === undefined || edge.length === 0) return [];
     const contrast = contrastOf(own, other, book);
-    return [{ edge, other, isOne: isOne(table, edge), contrast, deltaE00: book.differenceOf(own.hex, other.hex) }];
+    return [
+      {
+        edge,
+        other,
+        isOne: isOne(table, edge),
+        contrast,
+        deltaE00: book.differenceOf(own.hex, other.hex),
+      },
+    ];
   });
 }
 
@@ -155,8 +171,18 @@ function applyCandidate(
   rest: Sums,
   book: SwatchBook,
 ): Effect {
-  const effect: Effect = { sums: { ...rest }, gained: [], lost: [], merged: [], mergedFocus: 0 };
-  const next: PaintLook = { hex: candidate.hex, name: candidate.name, uneven: null };
+  const effect: Effect = {
+    sums: { ...rest },
+    gained: [],
+    lost: [],
+    merged: [],
+    mergedFocus: 0,
+  };
+  const next: PaintLook = {
+    hex: candidate.hex,
+    name: candidate.name,
+    uneven: null,
+  };
   for (const { edge, other, isOne: wasOne, contrast, deltaE00 } of touched) {
     const isSame = book.differenceOf(next.hex, other.hex) < sameColour;
     if (wasOne && isSame) continue;

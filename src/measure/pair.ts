@@ -1,6 +1,6 @@
 // Floor 4, for step 4. Two paints of a table as a pair: its name, whether it is one paint, its contrast, its weight in sums.
+import type { Hex } from "../colour/colour.ts";
 import { gradeOf, isClear, measureContrast } from "../colour/contrast.ts";
-import { endsOf } from "./candidate.ts";
 import type { PaintLook } from "./figures.ts";
 import type { SwatchBook } from "./swatch.ts";
 import type { EdgeTable, TableEdge } from "./table.ts";
@@ -24,9 +24,17 @@ export interface Sums {
 const fullContrast = 45;
 
 /** Returns the pair with the indexes `a` and `b`. */
-export function pairOf(table: EdgeTable, looks: readonly PaintLook[], { a, b }: Pick<TableEdge, "a" | "b">): PaintPair {
+export function pairOf(
+  table: EdgeTable,
+  looks: readonly PaintLook[],
+  { a, b }: Pick<TableEdge, "a" | "b">,
+): PaintPair {
   const idOf = (index: number): string => table.paints[index]?.id ?? "";
-  return { a: idOf(a), b: idOf(b), names: [looks[a]?.name ?? "", looks[b]?.name ?? ""] };
+  return {
+    a: idOf(a),
+    b: idOf(b),
+    names: [looks[a]?.name ?? "", looks[b]?.name ?? ""],
+  };
 }
 
 /** Returns the contrast of two looks in percent; an uneven one counts with whichever end is nearer to the other. */
@@ -38,6 +46,11 @@ export function contrastOf(one: PaintLook, other: PaintLook, book: SwatchBook): 
     }
   }
   return lowest;
+}
+
+/** Returns the colours a look counts with: its own, and its ends where it is uneven. */
+export function endsOf({ hex, uneven }: PaintLook): readonly Hex[] {
+  return uneven === null ? [hex] : [hex, uneven.lightest, uneven.darkest];
 }
 
 /** Adds an edge of `contrast` percent to `sums`. */

@@ -30,14 +30,22 @@ const clarityStep = 1;
 export function rankOptions(options: readonly Option[]): Ranking {
   const sorted = options
     .filter((option) => !option.vanishes)
-    .map((option, index) => ({ option, index, clarity: roundClarity(option.clarity), departure: roundDeparture(option) }))
+    .map((option, index) => ({
+      option,
+      index,
+      clarity: roundClarity(option.clarity),
+      departure: roundDeparture(option),
+    }))
     .sort((x, y) => y.clarity - x.clarity || x.departure - y.departure || x.index - y.index);
   let place = 1;
   const ranked = sorted.map(({ option, clarity }, index) => {
     if (index > 0 && clarity !== sorted[index - 1]?.clarity) place = index + 1;
     return { ...option, place };
   });
-  return { options: ranked, vanishing: options.filter((option) => option.vanishes) };
+  return {
+    options: ranked,
+    vanishing: options.filter((option) => option.vanishes),
+  };
 }
 
 /** Returns clarity in whole percent, as options are compared by it. What arithmetic leaves of a half rounds up. */

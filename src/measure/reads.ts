@@ -14,7 +14,10 @@ const leastClear = 2 / 3;
  * the first or there is no focus. `contrastOf` gives the contrast of an edge in percent, 0 for a merged one, null for
  * two paints that are one, which make no edge.
  */
-export function measureReadsTo(focus: TableFocus, contrastOf: (edge: TableEdge) => number | null): number | null {
+export function measureReadsTo(
+  focus: TableFocus,
+  contrastOf: (edge: TableEdge) => number | null,
+): number | null {
   let reached: number | null = null;
   for (const step of focus.steps) {
     if (fails(step.remaining, step.edges, contrastOf)) return reached;
@@ -23,7 +26,11 @@ export function measureReadsTo(focus: TableFocus, contrastOf: (edge: TableEdge) 
   return reached;
 }
 
-function fails(remaining: number, edges: readonly TableEdge[], contrastOf: (edge: TableEdge) => number | null): boolean {
+function fails(
+  remaining: number,
+  edges: readonly TableEdge[],
+  contrastOf: (edge: TableEdge) => number | null,
+): boolean {
   if (remaining < leastRemaining) return true;
   let all = 0;
   let clear = 0;

@@ -1,8 +1,8 @@
 // Floor 4, step 4d. Why a colour is the one to change first, or why none is: one sentence made of the numbers.
 import type { TodayEdge } from "./options.ts";
-import type { FirstChange } from "./rank.ts";
+import { type FirstChange, type RankedOption, roundClarity } from "./rank.ts";
 
-/** A paint that was tried: its name, and its deciding edges, weakest first. */
+/** A paint that was tried: its name, and its deciding edges today, weakest first. */
 export interface TriedPaint {
   readonly id: string;
   readonly name: string;
@@ -10,23 +10,62 @@ export interface TriedPaint {
 }
 
 /**
- * Says why `first` comes first. `today` is the clarity as it is, in percent; `rivals` are other paints whose best option
- * reaches the same clarity with a greater departure.
+ * Says why the paints of `first` come first. `today` is the clarity as it is, in percent; `ranked` are all options.
  *
- * Example: “Change black first: it meets red along 100 % of all edge length at a contrast of 41 %, and with white in its
- * place clarity rises from 91 % to 100 %, more than any other paint brings.”
+ * Throws RangeError where `first` is empty. Example: “Change red first: it meets black along 100 % of all edge length at
+ * a contrast of 41 %, and with white in its place clarity rises from 91 % to 100 %, more than changing any other colour
+ * brings.”
  */
-export function explainFirst(first: readonly FirstChange[], tried: readonly TriedPaint[], today: number, rivals: readonly string[]): string {
-  const nameOf = (id: string): string => tried.find((paint) => paint.id === id)?.name ?? id;
+export function explainFirst(
+  first: readonly FirstChange[],
+  tried: readonly TriedPaint[],
+  ranked: readonly RankedOption[],
+  today: number,
+): string {
   const [one] = first;
   if (one === undefined) throw new RangeError("no colour to change first, so nothing to explain");
+  const nameOf = (id: string): string => tried.find((paint) => paint.id === id)?.name ?? id;
   const reach = `from ${formatPercent(today)} to ${formatPercent(one.best.clarity)}`;
   if (first.length > 1) {
-    const names = listNames(first.map(({ id }) => nameOf(id)), "or");
-    return `Change ${names} first: each can raise clarity ${reach}, and neither departs further than the other.`.replace(
-      first.length > 2 ? "neither departs further than the other" : "\0",
-      "none departs further than the others",
-    );
+    const names = listNames(first.map(({ id }) => nameOf(id)));
+    return `Change ${names} first: each of them can raise clarity ${reach}, with the same departure from today's colour.`;
   }
-  return one.id;
+  const edge = tried.find((paint) => paint.id === one.id)?.edges[0];
+  const weak =
+    edge === undefined
+      ? ""
+      : `it meets ${edge.other} along ${formatPercent(100 * edge.share)} of all edge length at a contrast of ${formatPercent(edge.contrast)}, and `;
+  return `Change ${nameOf(one.id)} first: ${weak}with ${one.best.name} in its place clarity rises ${reach}${compareOthers(one, tried, ranked, nameOf)}.`;
+}
+
+/** Says why no colour comes first. `clarity` is null where the drawing has no edge. */
+export function explainNone(clarity: number | null, tried: number, ranked: number): string {
+  if (clarity === null) return "One colour: no edges to measure.";
+  if (tried === 0) return "None of the colours could be tried.";
+  if (ranked === 0) return "Every change that was tried makes the charge vanish.";
+  return `No single change raises clarity by 1 point or more: it is ${formatPercent(clarity)} as it is.`;
+}
+
+function compareOthers(
+  one: FirstChange,
+  tried: readonly TriedPaint[],
+  ranked: readonly RankedOption[],
+  nameOf: (id: string) => string,
+): string {
+  if (tried.length < 2) return "";
+  const level = ranked.filter(
+    (option) => option.id !== one.id && roundClarity(option.clarity) === roundClarity(one.best.clarity),
+  );
+  const names = [...new Set(level.map((option) => nameOf(option.id)))];
+  return names.length === 0
+    ? ", more than changing any other colour brings"
+    : `; changing ${listNames(names)} can do the same, with a larger departure from today's colour`;
+}
+
+function formatPercent(percent: number): string {
+  return `${roundClarity(percent)} %`;
+}
+
+function listNames(names: readonly string[]): string {
+  return names.length < 2 ? (names[0] ?? "") : `${names.slice(0, -1).join(", ")} or ${names.at(-1)}`;
 }

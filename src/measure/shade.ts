@@ -53,18 +53,28 @@ type Window = readonly [low: number, high: number];
  * Example: pure blue beside black alone needs a reflectance of at least 1975 / 80 = 24.69 %, and only a lighter one does.
  */
 export function findShade(hex: Hex, neighbours: readonly Neighbour[], cloth: Cloth): ShadeFinding {
-  const demands = neighbours.flatMap(({ name, reflectances }) => reflectances.map((each) => demandOf(name, each, cloth)));
+  const demands = neighbours.flatMap(({ name, reflectances }) =>
+    reflectances.map((each) => demandOf(name, each, cloth)),
+  );
   const all = neighbours.flatMap(({ reflectances }) => reflectances);
   const contrastOf = (shade: Hex): number => measureLowest(reflectanceOf(shade, cloth), all);
-  if (contrastOf(hex) >= leastContrast) return { isClear: true, least: null, lighter: null, darker: null, demands };
+  if (contrastOf(hex) >= leastContrast)
+    return { isClear: true, least: null, lighter: null, darker: null, demands };
   const windows = findWindows(demands, cloth);
   const solve = (direction: 1 | -1): Shade | null => {
     const shade = walk(hex, windows, direction, cloth, (next) => contrastOf(next) >= leastContrast);
-    return shade === null ? null : { hex: shade, deltaE00: differenceOf(hex, shade), contrast: contrastOf(shade) };
+    return shade === null
+      ? null
+      : {
+          hex: shade,
+          deltaE00: differenceOf(hex, shade),
+          contrast: contrastOf(shade),
+        };
   };
   const lighter = solve(1);
   const darker = solve(-1);
-  const least = lighter === null || (darker !== null && darker.deltaE00 <= lighter.deltaE00) ? darker : lighter;
+  const least =
+    lighter === null || (darker !== null && darker.deltaE00 <= lighter.deltaE00) ? darker : lighter;
   return { isClear: false, least, lighter, darker, demands };
 }
 
@@ -72,7 +82,11 @@ export function findShade(hex: Hex, neighbours: readonly Neighbour[], cloth: Clo
 function demandOf(name: string, reflectance: number, cloth: Cloth): Demand {
   const atMost = (80 * reflectance - 1125) / 170;
   const atLeast = (170 * reflectance + 1125) / 80;
-  return { name, atMost: atMost < cloth.black ? null : atMost, atLeast: atLeast > cloth.white ? null : atLeast };
+  return {
+    name,
+    atMost: atMost < cloth.black ? null : atMost,
+    atLeast: atLeast > cloth.white ? null : atLeast,
+  };
 }
 
 /** What is left of the cloth's whole range when every neighbour has taken its own stretch out, from dark to light. */
@@ -81,7 +95,8 @@ function findWindows(demands: readonly Demand[], cloth: Cloth): readonly Window[
   for (const { atMost, atLeast } of demands) {
     windows = windows.flatMap(([low, high]) => {
       const below: readonly Window[] = atMost === null || atMost < low ? [] : [[low, Math.min(high, atMost)]];
-      const above: readonly Window[] = atLeast === null || atLeast > high ? [] : [[Math.max(low, atLeast), high]];
+      const above: readonly Window[] =
+        atLeast === null || atLeast > high ? [] : [[Math.max(low, atLeast), high]];
       return [...below, ...above];
     });
   }

@@ -64,7 +64,12 @@ export interface SeenGeometry {
   readonly focus: {
     readonly source: TableFocus["source"];
     readonly pixels: number;
-    readonly steps: readonly { readonly distance: number; readonly remaining: number; readonly heightPixels: number; readonly lines: readonly SeenLine[] }[];
+    readonly steps: readonly {
+      readonly distance: number;
+      readonly remaining: number;
+      readonly heightPixels: number;
+      readonly lines: readonly SeenLine[];
+    }[];
   };
   /** `part[i]` is the index of the paint that paint i is the selected part of, if any. */
   readonly part: readonly (number | undefined)[];
@@ -92,14 +97,21 @@ export function tabulate(seen: SeenGeometry): EdgeTable {
   };
   for (const [rank, { members }] of wholes.entries()) {
     const id = `p${rank + 1}`;
-    for (const index of members) add(index, members.length > 1 && seen.part[index] !== undefined ? `${id}s` : id);
+    for (const index of members)
+      add(index, members.length > 1 && seen.part[index] !== undefined ? `${id}s` : id);
   }
-  const steps = seen.focus.steps.map(({ distance, remaining, heightPixels, lines }) => ({ distance, remaining, edges: addLines(lines, heightPixels, order) }));
+  const steps = seen.focus.steps.map(({ distance, remaining, heightPixels, lines }) => ({
+    distance,
+    remaining,
+    edges: addLines(lines, heightPixels, order),
+  }));
   const focus = { source: seen.focus.source, share: seen.focus.pixels / Math.max(1, seen.flagPixels), steps };
   return { paints, order, edges: addLines(seen.lines, seen.heightPixels, order), focus };
 }
 
-function findWholes(seen: SeenGeometry): readonly { readonly members: readonly number[]; readonly area: number }[] {
+function findWholes(
+  seen: SeenGeometry,
+): readonly { readonly members: readonly number[]; readonly area: number }[] {
   const groups = new Map<number, number[]>();
   for (const [index, pixels] of seen.pixels.entries()) {
     if (pixels === 0) continue;
@@ -109,13 +121,19 @@ function findWholes(seen: SeenGeometry): readonly { readonly members: readonly n
   return [...groups]
     .map(([whole, members]) => ({
       whole,
-      members: members.sort((a, b) => Number(seen.part[a] !== undefined) - Number(seen.part[b] !== undefined)),
+      members: members.sort(
+        (a, b) => Number(seen.part[a] !== undefined) - Number(seen.part[b] !== undefined),
+      ),
       area: members.reduce((sum, index) => sum + (seen.pixels[index] ?? 0), 0),
     }))
     .sort((x, y) => y.area - x.area || x.whole - y.whole);
 }
 
-function addLines(lines: readonly SeenLine[], heightPixels: number, order: readonly number[]): readonly TableEdge[] {
+function addLines(
+  lines: readonly SeenLine[],
+  heightPixels: number,
+  order: readonly number[],
+): readonly TableEdge[] {
   const rankOf = new Map(order.map((index, rank) => [index, rank]));
   const sums = new Map<string, { a: number; b: number; length: number; focusLength: number }>();
   for (const line of lines) {

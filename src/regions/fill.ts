@@ -11,7 +11,8 @@ export function fillVanished(map: LabelMap, vanished: Int32Array): Uint16Array {
   const open = new Uint8Array(labels.length);
   for (const at of vanished) open[at] = 1;
   const waves = new Waves(map);
-  for (const at of vanished) waves.eachNeighbour(at, (next) => open[next] === 0 && map.labels[next] !== 0 && waves.offer(at, next));
+  for (const at of vanished)
+    waves.eachNeighbour(at, (next) => open[next] === 0 && map.labels[next] !== 0 && waves.offer(at, next));
   for (let away = 1; away < waves.length; away += 1) {
     waves.each(away, (at, source) => {
       if (open[at] === 0) return;
@@ -51,7 +52,8 @@ class Waves {
   each(away: number, visit: (at: number, source: number) => void): void {
     const wave = this.waves[away];
     if (wave === undefined) return;
-    for (let index = 0; index < wave.length; index += 2) visit(wave[index] as number, wave[index + 1] as number);
+    for (let index = 0; index < wave.length; index += 2)
+      visit(wave[index] as number, wave[index + 1] as number);
   }
 
   eachNeighbour(at: number, visit: (next: number) => void): void {
@@ -59,7 +61,8 @@ class Waves {
     const x = at % width;
     const y = (at / width) | 0;
     for (let ny = y > 0 ? y - 1 : 0; ny <= y + 1 && ny < height; ny += 1) {
-      for (let nx = x > 0 ? x - 1 : 0; nx <= x + 1 && nx < width; nx += 1) if (nx !== x || ny !== y) visit(ny * width + nx);
+      for (let nx = x > 0 ? x - 1 : 0; nx <= x + 1 && nx < width; nx += 1)
+        if (nx !== x || ny !== y) visit(ny * width + nx);
     }
   }
 }

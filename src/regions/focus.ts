@@ -16,13 +16,18 @@ export function findCharges({ regions }: RegionMap, flagPixels: number): Readonl
   const charges = new Set<number>();
   for (const group of groupNeighbours(inner, (index) => regions[index]?.neighbours ?? [])) {
     const around = new Set<number>();
-    for (const index of group) for (const next of regions[index]?.neighbours ?? []) if (!inner.has(next)) around.add(regions[next]?.label ?? 0);
+    for (const index of group)
+      for (const next of regions[index]?.neighbours ?? [])
+        if (!inner.has(next)) around.add(regions[next]?.label ?? 0);
     for (const index of group) if (!around.has(regions[index]?.label ?? 0)) charges.add(index);
   }
   return charges;
 }
 
-function groupNeighbours(members: ReadonlySet<number>, neighboursOf: (index: number) => Iterable<number>): readonly (readonly number[])[] {
+function groupNeighbours(
+  members: ReadonlySet<number>,
+  neighboursOf: (index: number) => Iterable<number>,
+): readonly (readonly number[])[] {
   const groups: number[][] = [];
   const seen = new Set<number>();
   for (const start of members) {

@@ -67,7 +67,14 @@ function packed(code: number): number {
 }
 
 /** Works inward from the known pixels, ring by ring, until no pixel is open. */
-function settle(labels: Uint16Array, width: number, height: number, open: readonly number[], pixels: Uint32Array, codes: readonly number[]): void {
+function settle(
+  labels: Uint16Array,
+  width: number,
+  height: number,
+  open: readonly number[],
+  pixels: Uint32Array,
+  codes: readonly number[],
+): void {
   let waiting = open;
   while (waiting.length > 0) {
     const settled: { readonly at: number; readonly label: number }[] = [];
@@ -86,7 +93,14 @@ function settle(labels: Uint16Array, width: number, height: number, open: readon
   }
 }
 
-function nearestNeighbour(labels: Uint16Array, width: number, height: number, at: number, pixel: number, codes: readonly number[]): number {
+function nearestNeighbour(
+  labels: Uint16Array,
+  width: number,
+  height: number,
+  at: number,
+  pixel: number,
+  codes: readonly number[],
+): number {
   const x = at % width;
   const y = (at - x) / width;
   let best = unknown;

@@ -16,7 +16,11 @@ export function furthestLimit(thinnestPixels: number): number {
  * Returns the labels of which a part worth a warning is seen at 0.9 times `thinnestPixels` and gone at 1.1 times.
  * `pixels` are the areas by label.
  */
-export function findNearLimit(viewer: Viewer, thinnestPixels: number, pixels: readonly number[]): readonly number[] {
+export function findNearLimit(
+  viewer: Viewer,
+  thinnestPixels: number,
+  pixels: readonly number[],
+): readonly number[] {
   const near = Math.round(thinnestPixels * (1 - margin));
   const far = furthestLimit(thinnestPixels);
   if (far <= 1) return [];
@@ -31,5 +35,9 @@ export function findNearLimit(viewer: Viewer, thinnestPixels: number, pixels: re
   };
   for (const at of goneFar) count(at, 1);
   for (const at of goneNear) count(at, -1);
-  return [...counts].filter(([label, gone]) => gone >= leastOfPaint * (pixels[label] ?? 0) && gone >= leastOfFlag * labels.length).map(([label]) => label);
+  return [...counts]
+    .filter(
+      ([label, gone]) => gone >= leastOfPaint * (pixels[label] ?? 0) && gone >= leastOfFlag * labels.length,
+    )
+    .map(([label]) => label);
 }

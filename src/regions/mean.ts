@@ -23,7 +23,11 @@ export function measureSeen(picture: Raster, map: LabelMap, label: number): Seen
   if (inside.length === 0) return null;
   const colours = inside.map((at) => linearAt(picture, at)).sort((a, b) => luminanceOf(a) - luminanceOf(b));
   const end = Math.max(1, Math.round(colours.length * trimmed));
-  return { mean: meanOf(colours), darkest: meanOf(colours.slice(0, end)), lightest: meanOf(colours.slice(-end)) };
+  return {
+    mean: meanOf(colours),
+    darkest: meanOf(colours.slice(0, end)),
+    lightest: meanOf(colours.slice(-end)),
+  };
 }
 
 function pixelsOf({ width, height, labels }: LabelMap, label: number, inner: boolean): number[] {
@@ -32,7 +36,15 @@ function pixelsOf({ width, height, labels }: LabelMap, label: number, inner: boo
     for (let x = 0; x < width; x += 1) {
       const at = y * width + x;
       if (labels[at] !== label) continue;
-      const isInner = x > 0 && y > 0 && x < width - 1 && y < height - 1 && labels[at - 1] === label && labels[at + 1] === label && labels[at - width] === label && labels[at + width] === label;
+      const isInner =
+        x > 0 &&
+        y > 0 &&
+        x < width - 1 &&
+        y < height - 1 &&
+        labels[at - 1] === label &&
+        labels[at + 1] === label &&
+        labels[at - width] === label &&
+        labels[at + width] === label;
       if (!inner || isInner) found.push(at);
     }
   }

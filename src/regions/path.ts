@@ -21,11 +21,16 @@ export function simplify(points: readonly number[], tolerance: number): number[]
     stack.push(first, index, index, last);
   }
   const kept: number[] = [];
-  for (let at = 0; at < count; at += 1) if (keep[at] === 1) kept.push(points[2 * at] as number, points[2 * at + 1] as number);
+  for (let at = 0; at < count; at += 1)
+    if (keep[at] === 1) kept.push(points[2 * at] as number, points[2 * at + 1] as number);
   return kept;
 }
 
-function findFurthest(points: readonly number[], first: number, last: number): { readonly index: number; readonly distance: number } {
+function findFurthest(
+  points: readonly number[],
+  first: number,
+  last: number,
+): { readonly index: number; readonly distance: number } {
   const x0 = points[2 * first] as number;
   const y0 = points[2 * first + 1] as number;
   const dx = (points[2 * last] as number) - x0;
@@ -49,7 +54,10 @@ function findFurthest(points: readonly number[], first: number, last: number): {
 export function measurePath(points: readonly number[]): number {
   let length = 0;
   for (let at = 2; at < points.length; at += 2) {
-    length += Math.hypot((points[at] as number) - (points[at - 2] as number), (points[at + 1] as number) - (points[at - 1] as number));
+    length += Math.hypot(
+      (points[at] as number) - (points[at - 2] as number),
+      (points[at + 1] as number) - (points[at - 1] as number),
+    );
   }
   return length;
 }

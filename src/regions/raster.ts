@@ -25,7 +25,11 @@ export function limitThreads(threads: number): void {
 }
 
 /** Returns the size in pixels at which a drawing of `width` × `height` user units is measured. */
-export function measuringSize(width: number, height: number, targetHeight = measuringHeight): { readonly width: number; readonly height: number } {
+export function measuringSize(
+  width: number,
+  height: number,
+  targetHeight = measuringHeight,
+): { readonly width: number; readonly height: number } {
   const longSide = (measuringLongSide * targetHeight) / measuringHeight;
   const scale = Math.min(targetHeight / height, longSide / Math.max(width, height));
   return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };

@@ -27,7 +27,8 @@ export function findRuns({ width, height, labels }: LabelMap): Runs {
     if (count + width + 1 >= start.length) start = grow(start, width);
     if (y > 0 && bytes.compare(bytes, 2 * (row - width), 2 * row, 2 * row, 2 * (row + width)) === 0) {
       const end = count;
-      for (let run = rowStart[y - 1] as number; run < end; run += 1, count += 1) start[count] = (start[run] as number) + width;
+      for (let run = rowStart[y - 1] as number; run < end; run += 1, count += 1)
+        start[count] = (start[run] as number) + width;
       continue;
     }
     let last = -1;
@@ -57,7 +58,11 @@ function grow(array: Int32Array<ArrayBuffer>, least: number): Int32Array<ArrayBu
  * Calls `visit(above, below, from, to)` for every run of row y − 1 and run of row y that touch; `from` to `to` are the
  * pixels of row y in which they do.
  */
-export function eachContact(runs: Runs, y: number, visit: (above: number, below: number, from: number, to: number) => void): void {
+export function eachContact(
+  runs: Runs,
+  y: number,
+  visit: (above: number, below: number, from: number, to: number) => void,
+): void {
   const { width, rowStart, start } = runs;
   let above = rowStart[y - 1] as number;
   let below = rowStart[y] as number;

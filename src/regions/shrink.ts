@@ -20,10 +20,20 @@ export function shrinkMask(mask: Uint8Array, map: LabelMap, factor: number): Uin
 }
 
 function shrunkSize(map: LabelMap, factor: number): { readonly width: number; readonly height: number } {
-  return { width: Math.max(1, Math.floor(map.width / factor)), height: Math.max(1, Math.floor(map.height / factor)) };
+  return {
+    width: Math.max(1, Math.floor(map.width / factor)),
+    height: Math.max(1, Math.floor(map.height / factor)),
+  };
 }
 
-function copy(from: Uint8Array | Uint16Array, stride: number, factor: number, to: Uint8Array | Uint16Array, width: number, height: number): void {
+function copy(
+  from: Uint8Array | Uint16Array,
+  stride: number,
+  factor: number,
+  to: Uint8Array | Uint16Array,
+  width: number,
+  height: number,
+): void {
   const half = factor >> 1;
   for (let y = 0; y < height; y += 1) {
     const row = (y * factor + half) * stride + half;

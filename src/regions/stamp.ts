@@ -34,11 +34,20 @@ function makeStamp(radius: number, half: -1 | 0 | 1, sides: number): Stamp {
   for (let y = -span; y <= span; y += 1) {
     for (let x = -span; x <= span; x += 1) {
       const fourSquares = (2 * x - half) ** 2 + (2 * y - half) ** 2;
-      if (fourSquares > 4 * radius * radius || !isToward(2 * x - half, sides & left, sides & right) || !isToward(2 * y - half, sides & up, sides & down)) continue;
+      if (
+        fourSquares > 4 * radius * radius ||
+        !isToward(2 * x - half, sides & left, sides & right) ||
+        !isToward(2 * y - half, sides & up, sides & down)
+      )
+        continue;
       found.push({ x, y, fourSquares });
     }
   }
-  return { dx: Int32Array.from(found, ({ x }) => x), dy: Int32Array.from(found, ({ y }) => y), fourSquares: Int32Array.from(found, (offset) => offset.fourSquares) };
+  return {
+    dx: Int32Array.from(found, ({ x }) => x),
+    dy: Int32Array.from(found, ({ y }) => y),
+    fourSquares: Int32Array.from(found, (offset) => offset.fourSquares),
+  };
 }
 
 /** Up to half a pixel off, the neighbours are no nearer, so those offsets are never left out. */

@@ -42,14 +42,18 @@ export class Thickness {
       thinner.add(at);
     }
     // A right-angled corner lies √2 · (n − 1) / 2 from the nearest place where the disc fits: it stays whole.
-    new Reclaim(this.map, state, stampsFor((Math.SQRT2 * (n - 1)) / 2 + 0.05, field.half === 1 ? -1 : 0)).run(thinner.pixels);
+    new Reclaim(this.map, state, stampsFor((Math.SQRT2 * (n - 1)) / 2 + 0.05, field.half === 1 ? -1 : 0)).run(
+      thinner.pixels,
+    );
     return thinner.pixels.filter((at) => state[at] === thin);
   }
 
   private fieldFor(n: number): Field {
     const parity = n % 2 === 0 ? "even" : "odd";
     this.rim ??= findRim(this.map, this.runs);
-    const field = this.fields[parity] ?? measureField(this.map, this.rim, parity === "even" ? 1 : 0, this.greatest / 2 + 0.6);
+    const field =
+      this.fields[parity] ??
+      measureField(this.map, this.rim, parity === "even" ? 1 : 0, this.greatest / 2 + 0.6);
     this.fields[parity] = field;
     return field;
   }
@@ -106,7 +110,13 @@ function isBeyond(x: number, y: number, width: number, height: number): boolean 
 }
 
 /** Beyond the border lies another paint, as far as thickness goes. */
-function boundField({ labels, width, height }: LabelMap, distance: Uint16Array, touched: PixelList, half: 0 | 1, radius: number): void {
+function boundField(
+  { labels, width, height }: LabelMap,
+  distance: Uint16Array,
+  touched: PixelList,
+  half: 0 | 1,
+  radius: number,
+): void {
   const span = Math.ceil(radius);
   for (let y = 0; y < height; y += 1) {
     const isWhole = y < span || y >= height - span || width <= 2 * span;
@@ -114,7 +124,12 @@ function boundField({ labels, width, height }: LabelMap, distance: Uint16Array, 
       if (!isWhole && x === span) x = width - span;
       const at = y * width + x;
       if (labels[at] === 0) continue;
-      const away = Math.min(2 * x + 2 - half, 2 * y + 2 - half, 2 * (width - x) + half, 2 * (height - y) + half);
+      const away = Math.min(
+        2 * x + 2 - half,
+        2 * y + 2 - half,
+        2 * (width - x) + half,
+        2 * (height - y) + half,
+      );
       if (away > 2 * radius || away * away >= (distance[at] as number)) continue;
       if (distance[at] === farAway) touched.add(at);
       distance[at] = away * away;

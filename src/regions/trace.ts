@@ -73,7 +73,8 @@ class Tracer {
       const end = rowStart[y + 1] as number;
       for (let run = rowStart[y] as number; run < end; run += 1) {
         if (label[run] === 0) this.hasTransparent = true;
-        else if (run > (rowStart[y] as number) && label[run - 1] !== 0) mark((start[run] as number) + y, down);
+        else if (run > (rowStart[y] as number) && label[run - 1] !== 0)
+          mark((start[run] as number) + y, down);
       }
       if (y === 0) continue;
       eachContact(runs, y, (above, below, from, to) => {
@@ -82,18 +83,22 @@ class Tracer {
       });
     }
     // A node is numbered y · (width + 1) + x, a pixel y · width + x: they differ by y.
-    if (width + 1 !== this.stride) throw new RangeError(`runs of width ${width} for a map of width ${this.map.width}`);
+    if (width + 1 !== this.stride)
+      throw new RangeError(`runs of width ${width} for a map of width ${this.map.width}`);
   }
 
   private degreeOf(node: number): number {
     const { cracks, stride } = this;
     const own = cracks[node] as number;
-    return (own & 1) + ((own >> 1) & 1) + ((cracks[node - 1] ?? 0) & 1) + (((cracks[node - stride] ?? 0) >> 1) & 1);
+    return (
+      (own & 1) + ((own >> 1) & 1) + ((cracks[node - 1] ?? 0) & 1) + (((cracks[node - stride] ?? 0) >> 1) & 1)
+    );
   }
 
   /** Walks every crack that leaves `node` and was not walked yet. */
   private walkFrom(node: number): void {
-    for (let direction = 0; direction < 4; direction += 1) if (this.isOpen(node, direction)) this.walk(node, direction);
+    for (let direction = 0; direction < 4; direction += 1)
+      if (this.isOpen(node, direction)) this.walk(node, direction);
   }
 
   /** Directions: 0 right, 1 down, 2 left, 3 up. */
@@ -120,7 +125,11 @@ class Tracer {
       cracks += 1;
       // Middles between the first and the last of a straight stretch lie on it: they cannot be furthest from a chord.
       if (direction !== last) {
-        if (straight > 1) points.push(x - 0.5 * ((last === 0 ? 1 : 0) - (last === 2 ? 1 : 0)), y - 0.5 * ((last === 1 ? 1 : 0) - (last === 3 ? 1 : 0)));
+        if (straight > 1)
+          points.push(
+            x - 0.5 * ((last === 0 ? 1 : 0) - (last === 2 ? 1 : 0)),
+            y - 0.5 * ((last === 1 ? 1 : 0) - (last === 3 ? 1 : 0)),
+          );
         points.push(x + dx / 2, y + dy / 2);
         straight = 1;
         last = direction;
@@ -165,12 +174,27 @@ class Tracer {
     return this.focus?.[one] === 1 || this.focus?.[other] === 1;
   }
 
-  private close(start: readonly [number, number], end: readonly [number, number], pair: number, middles: readonly number[], focusShare: number): void {
-    const isLoop = start[0] === end[0] && start[1] === end[1] && this.degreeOf(start[1] * this.stride + start[0]) === 2;
-    const path = isLoop ? [...middles, middles[0] as number, middles[1] as number] : [...start, ...middles, ...end];
+  private close(
+    start: readonly [number, number],
+    end: readonly [number, number],
+    pair: number,
+    middles: readonly number[],
+    focusShare: number,
+  ): void {
+    const isLoop =
+      start[0] === end[0] && start[1] === end[1] && this.degreeOf(start[1] * this.stride + start[0]) === 2;
+    const path = isLoop
+      ? [...middles, middles[0] as number, middles[1] as number]
+      : [...start, ...middles, ...end];
     const straight = simplify(path, tolerance);
     // A loop with less than three corners has shrunk to nothing: it is kept as it is.
     const points = isLoop && straight.length < 8 ? path : straight;
-    this.lines.push({ a: Math.floor(pair / 0x10000), b: pair % 0x10000, points, length: measurePath(points), focusShare });
+    this.lines.push({
+      a: Math.floor(pair / 0x10000),
+      b: pair % 0x10000,
+      points,
+      length: measurePath(points),
+      focusShare,
+    });
   }
 }

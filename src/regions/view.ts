@@ -44,7 +44,8 @@ export class Viewer {
   /** Returns the pixels of parts thinner than round(`thinnestPixels`). */
   findVanished(thinnestPixels: number): Int32Array {
     const n = Math.round(thinnestPixels);
-    const known = this.thinner.get(n) ?? (this.isKnownEmpty(n) ? new Int32Array(0) : this.thickness.findThinner(n));
+    const known =
+      this.thinner.get(n) ?? (this.isKnownEmpty(n) ? new Int32Array(0) : this.thickness.findThinner(n));
     this.thinner.set(n, known);
     return known;
   }
@@ -59,14 +60,18 @@ export class Viewer {
     const known = this.views.get(n);
     if (known !== undefined) return known;
     const vanished = this.findVanished(n);
-    const view = vanished.length === 0 || this.isEverything(vanished.length) ? this.base : { ...this.base, labels: fillVanished(this.base, vanished) };
+    const view =
+      vanished.length === 0 || this.isEverything(vanished.length)
+        ? this.base
+        : { ...this.base, labels: fillVanished(this.base, vanished) };
     this.views.set(n, view);
     return view;
   }
 
   /** Where nothing is thinner than a larger thickness, nothing is thinner than `n`. */
   private isKnownEmpty(n: number): boolean {
-    for (const [thickness, vanished] of this.thinner) if (thickness >= n && vanished.length === 0) return true;
+    for (const [thickness, vanished] of this.thinner)
+      if (thickness >= n && vanished.length === 0) return true;
     return false;
   }
 
@@ -74,7 +79,8 @@ export class Viewer {
     let painted = 0;
     if (vanished < this.base.labels.length / 4) return false;
     for (let run = 0; run < this.runs.count; run += 1) {
-      if (this.runs.label[run] !== 0) painted += (this.runs.start[run + 1] as number) - (this.runs.start[run] as number);
+      if (this.runs.label[run] !== 0)
+        painted += (this.runs.start[run + 1] as number) - (this.runs.start[run] as number);
     }
     return vanished === painted;
   }

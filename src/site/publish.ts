@@ -7,6 +7,7 @@ import { compareProblems } from "../problem/problem.ts";
 import type { GalleryResult } from "../study/result.ts";
 import { writeAssets } from "./assets.ts";
 import { drawingFiles, writeDrawings } from "./drawings.ts";
+import { writeStrip } from "./images.ts";
 import { writeOutput } from "./output.ts";
 import { formatHeaders } from "./policy.ts";
 import { presentSite, type SiteView } from "./present/site.ts";
@@ -37,7 +38,10 @@ export async function publishGallery(
   await writeOutput(outDir, keepOut, async (freshDir) => {
     pages = await writePages(view, freshDir);
     await writeAssets(templatesDir, freshDir);
-    for (const study of result.studies) await writeDrawings(study, freshDir);
+    for (const study of result.studies) {
+      await writeDrawings(study, freshDir);
+      await writeStrip(study, freshDir);
+    }
     await writeFile(path.join(freshDir, "_headers"), formatHeaders(drawingFiles));
   });
   const all = [...result.problems, ...problems].sort(compareProblems);

@@ -40,9 +40,15 @@ export interface Maps {
 /** Finds the focus in the view: named by the author, else the charges. */
 export async function findFocus(maps: Maps): Promise<SeenFocus> {
   const named = maps.viewing.focus === undefined ? undefined : await maskNamed(maps, maps.viewing.focus);
-  if (named !== undefined) return { source: "named", full: named, mask: keepVisible(maps, named), pixels: countMask(named) };
+  if (named !== undefined)
+    return { source: "named", full: named, mask: keepVisible(maps, named), pixels: countMask(named) };
   const { view, groups, flagPixels, viewer, whole } = maps;
-  const runs = view === viewer.base ? viewer.runs : whole === viewer.base ? maps.viewRuns : findRuns(joinLabels(view, labelsOf(groups)));
+  const runs =
+    view === viewer.base
+      ? viewer.runs
+      : whole === viewer.base
+        ? maps.viewRuns
+        : findRuns(joinLabels(view, labelsOf(groups)));
   const regions = findRegions(runs);
   const charges = findCharges(regions, flagPixels);
   if (charges.size === 0) return { source: "none", pixels: 0 };
@@ -52,7 +58,8 @@ export async function findFocus(maps: Maps): Promise<SeenFocus> {
 }
 
 async function maskNamed({ resolved, shapes, map }: Maps, focus: NamedFocus): Promise<Uint8Array> {
-  if ("colour" in focus) return maskLabels(map.labels, [false, ...shapes.paints.map((paint) => paint.declared === focus.colour)]);
+  if ("colour" in focus)
+    return maskLabels(map.labels, [false, ...shapes.paints.map((paint) => paint.declared === focus.colour)]);
   const split = findPaints(resolved, { instances: focus.select, replace: "any" });
   const selected = await renderMap(split, map);
   return maskLabels(selected.labels, [false, ...split.paints.map((paint) => paint.selected)]);
@@ -61,14 +68,24 @@ async function maskNamed({ resolved, shapes, map }: Maps, focus: NamedFocus): Pr
 /** A named focus in the view: where its own paint is still seen. */
 function keepVisible({ viewer, view, viewing }: Maps, full: Uint8Array): Uint8Array {
   if (view === viewer.base) return full;
-  return keepRemaining(full, view, viewer.base, viewer.findVanished(measureThinnest(viewing.distance) * view.height), countMask(full)).left;
+  return keepRemaining(
+    full,
+    view,
+    viewer.base,
+    viewer.findVanished(measureThinnest(viewing.distance) * view.height),
+    countMask(full),
+  ).left;
 }
 
 /**
  * Looks at the focus from every distance step until less than half of it is left. `lines` are those already traced
  * in the view of the gallery's distance.
  */
-export function followFocus(maps: Maps, focus: SeenFocus, lines: readonly SeenLine[]): SeenGeometry["focus"]["steps"] {
+export function followFocus(
+  maps: Maps,
+  focus: SeenFocus,
+  lines: readonly SeenLine[],
+): SeenGeometry["focus"]["steps"] {
   const steps: SeenGeometry["focus"]["steps"][number][] = [];
   const { full } = focus;
   if (full === undefined) return steps;
@@ -79,10 +96,24 @@ export function followFocus(maps: Maps, focus: SeenFocus, lines: readonly SeenLi
     const thinnest = measureThinnest(distance) * viewer.base.height;
     const view = viewer.viewFrom(thinnest);
     const mask = factor === 1 ? full : shrinkMask(full, maps.map, factor);
-    const { left, remaining } = view === viewer.base ? { left: mask, remaining: 1 } : keepRemaining(mask, view, viewer.base, viewer.findVanished(thinnest), factor === 1 ? focus.pixels : countMask(mask));
+    const { left, remaining } =
+      view === viewer.base
+        ? { left: mask, remaining: 1 }
+        : keepRemaining(
+            mask,
+            view,
+            viewer.base,
+            viewer.findVanished(thinnest),
+            factor === 1 ? focus.pixels : countMask(mask),
+          );
     const isKnown = view === maps.view && left === focus.mask;
     const seen = remaining < leastRemaining ? [] : isKnown ? lines : toSeenLines(traceLines(view, left));
-    steps.push({ distance, remaining, heightPixels: view.height, lines: seen.filter((line) => line.focusShare > 0) });
+    steps.push({
+      distance,
+      remaining,
+      heightPixels: view.height,
+      lines: seen.filter((line) => line.focusShare > 0),
+    });
     if (remaining < leastRemaining) break;
   }
   return steps;
@@ -95,7 +126,13 @@ function shrinkViewer({ viewer, whole }: Maps, factor: number, distance: number)
 }
 
 /** The mask without the pixels that another paint has taken over; nothing else can have changed. */
-function keepRemaining(mask: Uint8Array, view: LabelMap, base: LabelMap, vanished: Int32Array, all: number): { readonly left: Uint8Array; readonly remaining: number } {
+function keepRemaining(
+  mask: Uint8Array,
+  view: LabelMap,
+  base: LabelMap,
+  vanished: Int32Array,
+  all: number,
+): { readonly left: Uint8Array; readonly remaining: number } {
   const left = mask.slice();
   let gone = 0;
   for (const at of vanished) {

@@ -7,10 +7,10 @@ import { findProportions } from "../measure/proportions.ts";
 import { type EdgeTable, tabulate } from "../measure/table.ts";
 import { type Areas, measureAreas } from "../regions/area.ts";
 import type { LabelMap } from "../regions/label.ts";
-import { measuringSize } from "../regions/raster.ts";
-import { traceLines } from "../regions/trace.ts";
 import { findNearLimit, furthestLimit } from "../regions/limit.ts";
+import { measuringSize } from "../regions/raster.ts";
 import { findRuns, type Runs } from "../regions/runs.ts";
+import { type Line, traceLines } from "../regions/trace.ts";
 import { joinLabels, measureThinnest, Viewer } from "../regions/view.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
 import { findPaints, type Paint, type Selection } from "../svg/paint.ts";
@@ -24,6 +24,8 @@ export interface Inspection {
   readonly map: LabelMap;
   readonly view: LabelMap;
   readonly table: EdgeTable;
+  /** The lines of `view`, by label. */
+  readonly traced: readonly Line[];
   readonly paints: readonly Paint[];
   readonly looks: readonly PaintLook[];
   readonly proportions: readonly [number, number];
@@ -47,18 +49,38 @@ export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing
   lap("labels");
   const looks = await lookAt(resolved.drawing, map, allPaints);
   lap("colours");
-  const groups = joinNearEqual(allPaints, areas, looks);
+  const groups =
+    viewing.distance === 0
+      ? allPaints.map((paint, index) => (paint.selected ? (findWhole(allPaints, paint) ?? index) : index))
+      : joinNearEqual(allPaints, areas, looks);
   const base = joinLabels(map, labelsOf(splitGroups(allPaints, groups, viewing)));
   const whole = viewing.change === undefined ? base : joinLabels(map, labelsOf(groups));
   const thinnest = measureThinnest(viewing.distance) * map.height;
-  const viewer = new Viewer(base, Math.max(furthestLimit(thinnest), measureThinnest(40) * map.height), whole, whole === map ? runs : findRuns(whole));
+  const viewer = new Viewer(
+    base,
+    Math.max(furthestLimit(thinnest), measureThinnest(40) * map.height),
+    whole,
+    whole === map ? runs : findRuns(whole),
+  );
   const view = viewer.viewFrom(thinnest);
   const viewRuns = view === map ? runs : findRuns(view);
   lap("distance view");
-  const maps = { resolved, shapes, map, whole, viewer, view, viewRuns, viewing, flagPixels: areas.flagPixels, groups };
+  const maps = {
+    resolved,
+    shapes,
+    map,
+    whole,
+    viewer,
+    view,
+    viewRuns,
+    viewing,
+    flagPixels: areas.flagPixels,
+    groups,
+  };
   const focus = await findFocus(maps);
   lap("focus");
-  const lines = toSeenLines(traceLines(view, focus.mask, viewRuns));
+  const traced = traceLines(view, focus.mask, viewRuns);
+  const lines = toSeenLines(traced);
   lap("lines");
   const steps = followFocus(maps, focus, lines);
   lap("reads to");
@@ -74,12 +96,15 @@ export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing
     part: allPaints.map((paint) => (paint.selected ? findWhole(allPaints, paint) : undefined)),
   });
   const paints = table.order.map((index) => shapes.paints[index] as Paint);
-  const nearLimit = findNearLimit(viewer, thinnest, areas.pixels).map((label) => looks[label - 1]?.name ?? "");
+  const nearLimit = findNearLimit(viewer, thinnest, areas.pixels).map(
+    (label) => looks[label - 1]?.name ?? "",
+  );
   lap("near limit");
   return {
     map,
     view,
     table,
+    traced,
     paints,
     looks: table.order.map((index) => looks[index] as PaintLook),
     proportions: findProportions(viewBox.width, viewBox.height),
@@ -95,7 +120,11 @@ function selectionOf({ change }: Viewing): Selection | undefined {
  * Returns, for each paint, the index of the paint it is one with: itself, its whole (for a selected part), or the
  * nearest larger paint under ΔE00 5 that is not joined to another itself.
  */
-function joinNearEqual(paints: readonly Paint[], areas: Areas, looks: readonly PaintLook[]): readonly number[] {
+function joinNearEqual(
+  paints: readonly Paint[],
+  areas: Areas,
+  looks: readonly PaintLook[],
+): readonly number[] {
   const areaOf = (index: number): number => areas.pixels[index + 1] ?? 0;
   const bySize = paints.map((_, index) => index).sort((a, b) => areaOf(b) - areaOf(a) || a - b);
   const groups = paints.map((_, index) => index);
@@ -113,9 +142,14 @@ function joinNearEqual(paints: readonly Paint[], areas: Areas, looks: readonly P
 }
 
 /** The same, but paints that the change treats differently stay apart. */
-function splitGroups(paints: readonly Paint[], groups: readonly number[], { change }: Viewing): readonly number[] {
+function splitGroups(
+  paints: readonly Paint[],
+  groups: readonly number[],
+  { change }: Viewing,
+): readonly number[] {
   if (change === undefined) return groups;
-  const isChanged = (paint: Paint | undefined): boolean => paint?.declared === change.replace && (change.only === undefined || paint.selected);
+  const isChanged = (paint: Paint | undefined): boolean =>
+    paint?.declared === change.replace && (change.only === undefined || paint.selected);
   const headOf = new Map<string, number>();
   return paints.map((paint, index) => {
     const group = groups[index] ?? index;
@@ -147,7 +181,10 @@ function listWarnings(map: LabelMap, faintShapes: number, nearLimit: readonly st
         : `${faintShapes} shapes show at less than half and are left out of the measurement.`,
     );
   }
-  if (map.exactShare < 0.98) warnings.push(`Only ${Math.floor(map.exactShare * 100)} % of the drawing could be told apart exactly; its figures are less certain.`);
+  if (map.exactShare < 0.98)
+    warnings.push(
+      `Only ${Math.floor(map.exactShare * 100)} % of the drawing could be told apart exactly; its figures are less certain.`,
+    );
   if (nearLimit.length > 0) warnings.push(`Near the limit of sight: parts in ${nearLimit.join(", ")}.`);
   return warnings;
 }

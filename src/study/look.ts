@@ -34,11 +34,19 @@ export async function lookAt(
   return nameLooks(seen, paints);
 }
 
-function look(picture: Raster | undefined, map: LabelMap, label: number, declared: Hex | null): Omit<PaintLook, "name"> {
+function look(
+  picture: Raster | undefined,
+  map: LabelMap,
+  label: number,
+  declared: Hex | null,
+): Omit<PaintLook, "name"> {
   const seen = picture === undefined ? null : measureSeen(picture, map, label);
   if (seen === null) return { hex: declared ?? "#000000", uneven: null };
   const isUneven = measureDifference(seen.lightest, seen.darkest) > unevenFrom;
-  return { hex: hexOf(seen.mean), uneven: isUneven ? { lightest: hexOf(seen.lightest), darkest: hexOf(seen.darkest) } : null };
+  return {
+    hex: hexOf(seen.mean),
+    uneven: isUneven ? { lightest: hexOf(seen.lightest), darkest: hexOf(seen.darkest) } : null,
+  };
 }
 
 /** Names are unique in a flag; the selected part of a paint is called after its paint while it looks the same. */
@@ -48,7 +56,9 @@ function nameLooks(seen: readonly Omit<PaintLook, "name">[], paints: readonly Pa
   return seen.map((paint, index) => {
     const name = names.get(paint.hex) ?? paint.hex;
     const key = paints[index]?.key ?? "";
-    const hasTwin = paints[index]?.selected === true && seen.some((other, at) => other.hex === paint.hex && `${paints[at]?.key} s` === key);
+    const hasTwin =
+      paints[index]?.selected === true &&
+      seen.some((other, at) => other.hex === paint.hex && `${paints[at]?.key} s` === key);
     return { ...paint, name: hasTwin ? `${name}, selected part` : name };
   });
 }

@@ -7,9 +7,15 @@ import { codeOf, writeLabels } from "../svg/label.ts";
 import type { PaintedShapes } from "../svg/paint.ts";
 
 /** Renders the label drawing and reads it back. */
-export async function renderMap(shapes: PaintedShapes, size: { readonly width: number; readonly height: number }): Promise<LabelMap> {
+export async function renderMap(
+  shapes: PaintedShapes,
+  size: { readonly width: number; readonly height: number },
+): Promise<LabelMap> {
   const picture = await renderSvg(writeLabels(shapes, size.width, size.height));
-  return readLabels(picture, shapes.paints.map((_, index) => codeOf(index)));
+  return readLabels(
+    picture,
+    shapes.paints.map((_, index) => codeOf(index)),
+  );
 }
 
 /** Labels → paint indexes. */

@@ -25,12 +25,20 @@ export type Locate = (path: string) => Whereabouts;
  * Problems: those of resolveReplace and resolveWith; study/wrong-selector, study/selects-nothing,
  * study/nothing-changes.
  */
-export function planChange(resolved: ResolvedDrawing, colours: readonly NamedColour[], change: Change, palette: ReadonlyMap<string, string>, locate: Locate): Outcome<PlannedChange> {
+export function planChange(
+  resolved: ResolvedDrawing,
+  colours: readonly NamedColour[],
+  change: Change,
+  palette: ReadonlyMap<string, string>,
+  locate: Locate,
+): Outcome<PlannedChange> {
   const replace = resolveReplace(change.replace, colours, locate("change.replace"));
   const next = resolveWith(change.with, palette, locate("change.with"));
-  const only = change.only === undefined ? {} : select(resolved, change.only, locate("change.only"), replace.hex);
+  const only =
+    change.only === undefined ? {} : select(resolved, change.only, locate("change.only"), replace.hex);
   const problems = [replace.problem, next.problem, only.problem].filter((problem) => problem !== undefined);
-  if (replace.hex === undefined || next.hex === undefined || hasError(problems)) return { value: undefined, problems };
+  if (replace.hex === undefined || next.hex === undefined || hasError(problems))
+    return { value: undefined, problems };
   if (replace.hex === next.hex) {
     problems.push({
       rule: "study/nothing-changes",
@@ -41,17 +49,35 @@ export function planChange(resolved: ResolvedDrawing, colours: readonly NamedCol
     });
     return { value: undefined, problems };
   }
-  return { value: { replace: replace.hex, with: next.hex, ...(only.instances === undefined ? {} : { only: only.instances }) }, problems };
+  return {
+    value: {
+      replace: replace.hex,
+      with: next.hex,
+      ...(only.instances === undefined ? {} : { only: only.instances }),
+    },
+    problems,
+  };
 }
 
 /** Resolves a named focus. Problems: those of resolveReplace; study/wrong-selector, study/selects-nothing. */
-export function planFocus(resolved: ResolvedDrawing, colours: readonly NamedColour[], focus: Focus, locate: Locate): Outcome<NamedFocus> {
+export function planFocus(
+  resolved: ResolvedDrawing,
+  colours: readonly NamedColour[],
+  focus: Focus,
+  locate: Locate,
+): Outcome<NamedFocus> {
   if ("colour" in focus) {
     const { hex, problem } = resolveReplace(focus.colour, colours, locate("focus.colour"));
-    return { value: hex === undefined ? undefined : { colour: hex }, problems: problem === undefined ? [] : [problem] };
+    return {
+      value: hex === undefined ? undefined : { colour: hex },
+      problems: problem === undefined ? [] : [problem],
+    };
   }
   const { instances, problem } = select(resolved, focus.select, locate("focus.select"));
-  return { value: instances === undefined ? undefined : { select: instances }, problems: problem === undefined ? [] : [problem] };
+  return {
+    value: instances === undefined ? undefined : { select: instances },
+    problems: problem === undefined ? [] : [problem],
+  };
 }
 
 /** Colours that can be replaced: those the drawing declares, the colours of gradient stops among them. */
@@ -61,7 +87,8 @@ export function listColours(resolved: ResolvedDrawing, whole: Inspection): reado
     const name = whole.looks[index]?.name ?? "";
     if (paint.declared !== null && !listed.has(paint.declared)) listed.set(paint.declared, name);
   }
-  for (const hex of declaredColours(resolved)) if (!listed.has(hex)) listed.set(hex, "in a gradient or pattern");
+  for (const hex of declaredColours(resolved))
+    if (!listed.has(hex)) listed.set(hex, "in a gradient or pattern");
   return [...listed].map(([hex, name]) => ({ hex, name }));
 }
 
@@ -75,23 +102,46 @@ function declaredColours(resolved: ResolvedDrawing): ReadonlySet<Hex> {
   return found;
 }
 
-function select(resolved: ResolvedDrawing, selector: string, at: Whereabouts, replace?: Hex): { readonly instances?: ReadonlySet<Instance>; readonly problem?: Problem } {
+function select(
+  resolved: ResolvedDrawing,
+  selector: string,
+  at: Whereabouts,
+  replace?: Hex,
+): { readonly instances?: ReadonlySet<Instance>; readonly problem?: Problem } {
   const instances = selectInstances(resolved, selector);
-  const refuse = (rule: string, reason: string, hint: string): { readonly problem: Problem } => ({ problem: { rule, severity: "error", ...at, reason, hint } });
+  const refuse = (rule: string, reason: string, hint: string): { readonly problem: Problem } => ({
+    problem: { rule, severity: "error", ...at, reason, hint },
+  });
   if (typeof instances === "string") {
-    return refuse("study/wrong-selector", `${quoteText(selector)} is not a CSS selector: ${instances}.`, 'Type a selector such as "#wheel" or "g.star path".');
+    return refuse(
+      "study/wrong-selector",
+      `${quoteText(selector)} is not a CSS selector: ${instances}.`,
+      'Type a selector such as "#wheel" or "g.star path".',
+    );
   }
   if (instances.size === 0) {
     const ids = [...resolved.ids.keys()].slice(0, 12).map((id) => `#${id}`);
-    return refuse("study/selects-nothing", `${quoteText(selector)} matches nothing in the drawing.`, ids.length === 0 ? "The drawing has no ids: give the element an id in the SVG file." : `It has: ${ids.join(", ")}.`);
+    return refuse(
+      "study/selects-nothing",
+      `${quoteText(selector)} matches nothing in the drawing.`,
+      ids.length === 0
+        ? "The drawing has no ids: give the element an id in the SVG file."
+        : `It has: ${ids.join(", ")}.`,
+    );
   }
   if (replace !== undefined && ![...instances].some((instance) => hasColour(instance, replace))) {
-    return refuse("study/selects-nothing", `${quoteText(selector)} matches nothing that has the colour ${replace}.`, "Select the elements that have the colour, or leave only: out.");
+    return refuse(
+      "study/selects-nothing",
+      `${quoteText(selector)} matches nothing that has the colour ${replace}.`,
+      "Select the elements that have the colour, or leave only: out.",
+    );
   }
   return { instances };
 }
 
 function hasColour(instance: Instance, hex: Hex): boolean {
   if (instance.element.name === "stop") return true;
-  return [instance.fill, instance.stroke].some((source) => source.kind === "server" || (source.kind === "colour" && source.hex === hex));
+  return [instance.fill, instance.stroke].some(
+    (source) => source.kind === "server" || (source.kind === "colour" && source.hex === hex),
+  );
 }

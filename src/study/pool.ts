@@ -18,7 +18,11 @@ export interface PoolLimits {
   readonly megabytes: number;
 }
 
-export const defaultLimits: PoolLimits = { size: Math.min(4, availableParallelism()), seconds: 15, megabytes: 768 };
+export const defaultLimits: PoolLimits = {
+  size: Math.min(4, availableParallelism()),
+  seconds: 15,
+  megabytes: 768,
+};
 
 interface Waiting {
   readonly request: Omit<Request, "id">;
@@ -50,7 +54,11 @@ export class Pool {
    *
    * Problems: those of the job; study/too-slow, study/too-much-memory, study/crashed.
    */
-  run<K extends JobKind>(kind: K, file: string, input: Jobs[K]["input"]): Promise<Outcome<Jobs[K]["output"]>> {
+  run<K extends JobKind>(
+    kind: K,
+    file: string,
+    input: Jobs[K]["input"],
+  ): Promise<Outcome<Jobs[K]["output"]>> {
     return new Promise((resolve, reject) => {
       // The child answers a job of kind K with an outcome of kind K: see worker.ts.
       const settle = (outcome: Outcome<unknown>): void => resolve(outcome as Outcome<Jobs[K]["output"]>);
@@ -128,6 +136,12 @@ export class Pool {
       "study/too-much-memory": `The drawing needed more than ${this.limits.megabytes} MB of memory and was stopped.`,
       "study/crashed": "The process that measured the drawing ended unexpectedly.",
     };
-    return { rule, severity: "error" as const, file, reason: reasons[rule] ?? rule, hint: "Simplify the drawing: fewer points, fewer repetitions, no patterns within patterns." };
+    return {
+      rule,
+      severity: "error" as const,
+      file,
+      reason: reasons[rule] ?? rule,
+      hint: "Simplify the drawing: fewer points, fewer repetitions, no patterns within patterns.",
+    };
   }
 }

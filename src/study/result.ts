@@ -12,12 +12,21 @@ export interface StudyDrawings {
   readonly seen: Readonly<Record<Vision, { readonly original: string; readonly redesign: string }>>;
 }
 
+/** A traced line of the edge between the paints `a` and `b`: x, y pairs in flag heights from the upper hoist corner. */
+export interface EdgeLine {
+  readonly a: string;
+  readonly b: string;
+  readonly points: readonly number[];
+}
+
 export interface StudyResult {
   readonly study: Study;
   /** The change with both colours resolved. `only` as written. */
   readonly change: { readonly replace: Hex; readonly with: Hex; readonly only?: string };
   readonly comparison: Comparison;
   readonly drawings: StudyDrawings;
+  /** Every line as seen from the viewing distance; a change of colour moves none. */
+  readonly edgeLines: readonly EdgeLine[];
 }
 
 /** A whole gallery: every good study, and every problem of the bad ones. */

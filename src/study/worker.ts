@@ -9,7 +9,12 @@ export interface Request<K extends JobKind = JobKind> {
 }
 
 process.on("message", (request: Request) => {
-  answer(request).catch((error: unknown) => process.send?.({ id: request.id, error: error instanceof Error ? (error.stack ?? error.message) : String(error) }));
+  answer(request).catch((error: unknown) =>
+    process.send?.({
+      id: request.id,
+      error: error instanceof Error ? (error.stack ?? error.message) : String(error),
+    }),
+  );
 });
 process.on("disconnect", () => process.exit(0));
 

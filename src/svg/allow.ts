@@ -10,14 +10,22 @@ export const shapes = words("path rect circle ellipse line polyline polygon");
 /** Elements that are kept. */
 export const elements = new Set([
   ...shapes,
-  ...words("svg g defs symbol use clipPath mask marker linearGradient radialGradient stop pattern style title desc"),
+  ...words(
+    "svg g defs symbol use clipPath mask marker linearGradient radialGradient stop pattern style title desc",
+  ),
 ]);
 
 /** Elements that change what is seen and that no recolouring can honour: the drawing is refused. */
 export const refusedElements: ReadonlyMap<string, string> = new Map([
   ["image", "Embedded pictures cannot be recoloured. Trace the picture into paths, or remove it."],
-  ["filter", "Filters mix colours in ways that cannot be measured edge by edge. Flatten the effect into plain shapes."],
-  ["feImage", "Filters mix colours in ways that cannot be measured edge by edge. Flatten the effect into plain shapes."],
+  [
+    "filter",
+    "Filters mix colours in ways that cannot be measured edge by edge. Flatten the effect into plain shapes.",
+  ],
+  [
+    "feImage",
+    "Filters mix colours in ways that cannot be measured edge by edge. Flatten the effect into plain shapes.",
+  ],
   ["switch", "Keep one of the alternatives of <switch> and remove the rest."],
   ["meshgradient", "Mesh gradients are not drawn by browsers. Use a linear or radial gradient."],
 ]);

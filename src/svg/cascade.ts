@@ -41,17 +41,29 @@ function resolveElement(element: SvgElement, rules: readonly SheetRule[]): Reado
   for (const name of Object.keys(element.attributes)) {
     const value = element.attributes[name];
     if (value === undefined || !allow.properties.has(name)) continue;
-    winners.set(name, { property: name, value: value.trim(), important: false, site: { kind: "attribute", element, name } });
+    winners.set(name, {
+      property: name,
+      value: value.trim(),
+      important: false,
+      site: { kind: "attribute", element, name },
+    });
   }
   const declare = (declaration: Declaration): void => {
     const standing = winners.get(declaration.property);
-    if (standing === undefined || !standing.important || declaration.important) winners.set(declaration.property, declaration);
+    if (standing === undefined || !standing.important || declaration.important)
+      winners.set(declaration.property, declaration);
   };
   for (const rule of rules) if (rule.matches(element)) rule.declarations.forEach(declare);
   const inline = element.attributes["style"];
   if (inline !== undefined) {
-    for (const { property, value, important, valueStart, valueEnd } of parseDeclarations(inline).declarations) {
-      declare({ property, value, important, site: { kind: "inline", element, start: valueStart, end: valueEnd } });
+    for (const { property, value, important, valueStart, valueEnd } of parseDeclarations(inline)
+      .declarations) {
+      declare({
+        property,
+        value,
+        important,
+        site: { kind: "inline", element, start: valueStart, end: valueEnd },
+      });
     }
   }
   return winners;

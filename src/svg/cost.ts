@@ -4,9 +4,9 @@ import { type Cascade, resolveCascade } from "./cascade.ts";
 import { parseSheet } from "./css.ts";
 import { type Extent, Graph } from "./graph.ts";
 import { limit } from "./limit.ts";
+import { idsOf } from "./reference.ts";
 import type { Reporter } from "./report.ts";
 import { type SvgElement, textOf, walkElements } from "./tree.ts";
-import { idsOf } from "./reference.ts";
 import { isDashTooFine } from "./value.ts";
 
 /**
@@ -20,7 +20,12 @@ export function checkCost(root: SvgElement, reporter: Reporter): boolean {
   const diagonal = diagonalOf(root);
   const measured = new Graph(idsOf(root), cascade, diagonal).measure(root);
   if (!("instances" in measured)) {
-    reporter.error("svg/circle", measured[0]?.place ?? root.place, `References run in a circle: ${measured.map(nameOf).join(" → ")}.`, "Make one of them point elsewhere, or remove it.");
+    reporter.error(
+      "svg/circle",
+      measured[0]?.place ?? root.place,
+      `References run in a circle: ${measured.map(nameOf).join(" → ")}.`,
+      "Make one of them point elsewhere, or remove it.",
+    );
     return false;
   }
   return checkDashes(cascade, measured, diagonal, reporter) && checkExtent(measured, root, reporter);
@@ -41,7 +46,12 @@ function checkSelectors(root: SvgElement, reporter: Reporter): boolean {
       tests += elements.length * depth ** ancestors * siblings ** beside;
     }
     if (tests <= limit.selectorTests) continue;
-    reporter.error("svg/css", sheet.place, "The style sheet has selectors that take too long to match.", "Use plain selectors such as .a or g.a, or write colours as fill attributes.");
+    reporter.error(
+      "svg/css",
+      sheet.place,
+      "The style sheet has selectors that take too long to match.",
+      "Use plain selectors such as .a or g.a, or write colours as fill attributes.",
+    );
     return false;
   }
   return true;
@@ -54,8 +64,20 @@ function depthOf(element: SvgElement): number {
 function checkDashes(cascade: Cascade, { length }: Extent, diagonal: number, reporter: Reporter): boolean {
   for (const [element, declarations] of cascade) {
     const dashes = declarations.get("stroke-dasharray")?.value;
-    if (dashes === undefined || !(isDashTooFine(dashes, diagonal) || isDashTooFine(dashes, (length * limit.dashesPerDiagonal) / limit.dashes))) continue;
-    reporter.error("svg/number", element.place, `The dash pattern ${JSON.stringify(dashes.slice(0, 60))} is too fine to be drawn.`, "Use dashes that can be seen, or a plain stroke.");
+    if (
+      dashes === undefined ||
+      !(
+        isDashTooFine(dashes, diagonal) ||
+        isDashTooFine(dashes, (length * limit.dashesPerDiagonal) / limit.dashes)
+      )
+    )
+      continue;
+    reporter.error(
+      "svg/number",
+      element.place,
+      `The dash pattern ${JSON.stringify(dashes.slice(0, 60))} is too fine to be drawn.`,
+      "Use dashes that can be seen, or a plain stroke.",
+    );
     return false;
   }
   return true;
@@ -69,14 +91,19 @@ function checkExtent(extent: Extent, root: SvgElement, reporter: Reporter): bool
 }
 
 function findExcess({ instances, vertices, layers, depth }: Extent): string | undefined {
-  if (instances > limit.instances) return `Repetitions by <use> and patterns come to ${formatCount(instances)} shapes; at most ${limit.instances} are drawn.`;
-  if (vertices > limit.vertices) return `The paths have ${formatCount(vertices)} points with their repetitions; at most ${limit.vertices} are drawn.`;
-  if (layers > limit.layers) return `Masks, clip paths, patterns and translucent groups come to ${formatCount(layers)}; at most ${limit.layers} are drawn.`;
+  if (instances > limit.instances)
+    return `Repetitions by <use> and patterns come to ${formatCount(instances)} shapes; at most ${limit.instances} are drawn.`;
+  if (vertices > limit.vertices)
+    return `The paths have ${formatCount(vertices)} points with their repetitions; at most ${limit.vertices} are drawn.`;
+  if (layers > limit.layers)
+    return `Masks, clip paths, patterns and translucent groups come to ${formatCount(layers)}; at most ${limit.layers} are drawn.`;
   return depth > 4 * limit.depth ? `Repetitions by <use> are nested ${depth} deep.` : undefined;
 }
 
 function diagonalOf(root: SvgElement): number {
-  const [, , width = 0, height = 0] = (root.attributes["viewBox"] ?? `0 0 ${root.attributes["width"]} ${root.attributes["height"]}`)
+  const [, , width = 0, height = 0] = (
+    root.attributes["viewBox"] ?? `0 0 ${root.attributes["width"]} ${root.attributes["height"]}`
+  )
     .trim()
     .split(/[\s,]+/)
     .map(Number.parseFloat);

@@ -33,9 +33,16 @@ export interface CssSheet {
 }
 
 /** Parses the content of a `style` attribute. */
-export function parseDeclarations(text: string): { readonly declarations: readonly CssDeclaration[]; readonly oddities: readonly CssOddity[] } {
+export function parseDeclarations(text: string): {
+  readonly declarations: readonly CssDeclaration[];
+  readonly oddities: readonly CssOddity[];
+} {
   const oddities: CssOddity[] = [];
-  const tree = csstree.parse(text, { context: "declarationList", positions: true, parseValue: false });
+  const tree = csstree.parse(text, {
+    context: "declarationList",
+    positions: true,
+    parseValue: false,
+  });
   return { declarations: readBlock(tree, text, 0, oddities), oddities };
 }
 
@@ -49,12 +56,24 @@ export function parseSheet(text: string): CssSheet {
     if (node.type === "Rule" && node.prelude.type === "SelectorList") {
       const declarations = readBlock(node.block, text, 0, oddities);
       node.prelude.children.forEach((selector) => {
-        rules.push({ selector: csstree.generate(selector), specificity: measureSpecificity(selector), declarations });
+        rules.push({
+          selector: csstree.generate(selector),
+          specificity: measureSpecificity(selector),
+          declarations,
+        });
       });
     } else if (node.type === "Atrule") {
-      oddities.push({ what: `@${node.name}`, start: node.loc?.start.offset ?? 0, end: node.loc?.end.offset ?? text.length });
+      oddities.push({
+        what: `@${node.name}`,
+        start: node.loc?.start.offset ?? 0,
+        end: node.loc?.end.offset ?? text.length,
+      });
     } else if (node.type !== "Comment" && node.type !== "CDO" && node.type !== "CDC") {
-      oddities.push({ what: text.slice(node.loc?.start.offset ?? 0, (node.loc?.start.offset ?? 0) + 30), start: node.loc?.start.offset ?? 0, end: node.loc?.end.offset ?? text.length });
+      oddities.push({
+        what: text.slice(node.loc?.start.offset ?? 0, (node.loc?.start.offset ?? 0) + 30),
+        start: node.loc?.start.offset ?? 0,
+        end: node.loc?.end.offset ?? text.length,
+      });
     }
   });
   return { rules, oddities };
@@ -69,25 +88,48 @@ export function findComments(text: string): readonly { readonly start: number; r
   return comments;
 }
 
-/** Returns the first token that could load something or end the sheet: at-rules, addresses, `<!--`; else undefined. */
+/** What a string of a selector or of url() may hold: nothing that would be something else outside the quotes. */
+const plainString = /^["'][^@/\\<>:;{}*]*["']$/;
+
+/**
+ * Returns the first token that could load something, run, or end the sheet, or that would once the quotes around it
+ * are lost: at-rules, addresses, `<!--`, `javascript:`. Undefined where there is none.
+ */
 export function findLive(text: string): string | undefined {
   let live: string | undefined;
   let isAddress = false;
   const { tokenTypes } = csstree;
-  const always: readonly number[] = [tokenTypes.AtKeyword, tokenTypes.BadString, tokenTypes.BadUrl, tokenTypes.CDO, tokenTypes.CDC];
+  const always: readonly number[] = [
+    tokenTypes.AtKeyword,
+    tokenTypes.BadString,
+    tokenTypes.BadUrl,
+    tokenTypes.CDO,
+    tokenTypes.CDC,
+    tokenTypes.Comment,
+  ];
   csstree.tokenize(text, (type, start, end) => {
     const token = text.slice(start, end);
     const isLive =
       always.includes(type) ||
+      (type === tokenTypes.String && !plainString.test(token)) ||
+      (type === tokenTypes.Ident && /(?:java|vb)script$/i.test(token)) ||
       (type === tokenTypes.Url && !/^url\(\s*#/i.test(token)) ||
       (isAddress && type !== tokenTypes.WhiteSpace && !/^["']#/.test(token));
-    if (type !== tokenTypes.WhiteSpace) isAddress = type === tokenTypes.Function && /^(?:url|src|image|image-set|-webkit-image-set)\($/i.test(token);
+    if (type !== tokenTypes.WhiteSpace)
+      isAddress =
+        type === tokenTypes.Function &&
+        /^(?:url|src|image|image-set|-webkit-image-set|expression)\($/i.test(token);
     if (isLive) live ??= token;
   });
   return live;
 }
 
-function readBlock(block: csstree.CssNode, text: string, base: number, oddities: CssOddity[]): CssDeclaration[] {
+function readBlock(
+  block: csstree.CssNode,
+  text: string,
+  base: number,
+  oddities: CssOddity[],
+): CssDeclaration[] {
   const declarations: CssDeclaration[] = [];
   if (block.type !== "Block" && block.type !== "DeclarationList") return declarations;
   block.children.forEach((node) => {
@@ -107,7 +149,11 @@ function readBlock(block: csstree.CssNode, text: string, base: number, oddities:
         valueEnd: trimmed[1],
       });
     } else if (node.type !== "Comment") {
-      oddities.push({ what: text.slice(start, Math.min(nodeEnd, start + 30)), start, end: skipSemicolon(text, nodeEnd) });
+      oddities.push({
+        what: text.slice(start, Math.min(nodeEnd, start + 30)),
+        start,
+        end: skipSemicolon(text, nodeEnd),
+      });
     }
   });
   return declarations;
@@ -158,6 +204,9 @@ function addPseudo(part: csstree.PseudoClassSelector, sum: [number, number, numb
 }
 
 /** Negative when `a` is less specific than `b`. */
-export function compareSpecificity(a: readonly [number, number, number], b: readonly [number, number, number]): number {
+export function compareSpecificity(
+  a: readonly [number, number, number],
+  b: readonly [number, number, number],
+): number {
   return a[0] - b[0] || a[1] - b[1] || a[2] - b[2];
 }

@@ -11,7 +11,6 @@ export function cut(text: string, cuts: readonly { readonly start: number; reado
   return result + text.slice(from);
 }
 
-
 /** A range of a text (offsets from 0) and what is to stand there. */
 export interface Splice {
   readonly start: number;

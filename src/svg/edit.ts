@@ -16,7 +16,8 @@ export class EditList {
       return;
     }
     const list = this.splices.get(site.element) ?? [];
-    if (!list.some((other) => other.start === site.start)) list.push({ start: site.start, end: site.end, text: value });
+    if (!list.some((other) => other.start === site.start))
+      list.push({ start: site.start, end: site.end, text: value });
     this.splices.set(site.element, list);
   }
 
@@ -49,14 +50,20 @@ export class EditList {
     if (splices.length + added.size + styles.length === 0) return element;
     if (element.name === "style") {
       const text = splice(textOf(element), splices);
-      return { ...element, children: [{ type: "text", name: "", value: text, attributes: {}, children: [], place: element.place }] };
+      return {
+        ...element,
+        children: [
+          { type: "text", name: "", value: text, attributes: {}, children: [], place: element.place },
+        ],
+      };
     }
     const attributes: Record<string, string> = Object.create(null);
     Object.assign(attributes, element.attributes);
     for (const [name, value] of added) attributes[name] = value;
     const style = splice(attributes["style"] ?? "", splices);
     const parts = [style.replace(/;\s*$/, ""), ...styles].filter((part) => part !== "");
-    if (splices.length + styles.length > 0) attributes["style"] = styles.length === 0 ? style : parts.join(";");
+    if (splices.length + styles.length > 0)
+      attributes["style"] = styles.length === 0 ? style : parts.join(";");
     return { ...element, attributes };
   }
 }

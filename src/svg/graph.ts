@@ -20,7 +20,13 @@ interface Reference {
 }
 
 const inheritedReferences = /^(?:fill|stroke|marker)/;
-const nothing: Extent = { instances: 0, vertices: 0, length: 0, layers: 0, depth: 0 };
+const nothing: Extent = {
+  instances: 0,
+  vertices: 0,
+  length: 0,
+  layers: 0,
+  depth: 0,
+};
 
 export class Graph {
   private readonly known = new Map<SvgElement, Extent>();
@@ -31,11 +37,7 @@ export class Graph {
   private readonly hasDashes: boolean;
 
   /** `diagonal` is that of the drawing, in user units: what a percentage can come to. */
-  constructor(
-    ids: ReadonlyMap<string, SvgElement>,
-    cascade: Cascade,
-    diagonal: number,
-  ) {
+  constructor(ids: ReadonlyMap<string, SvgElement>, cascade: Cascade, diagonal: number) {
     this.ids = ids;
     this.cascade = cascade;
     this.diagonal = diagonal;
@@ -51,24 +53,40 @@ export class Graph {
     this.path.push(element);
     const inside = this.measureAll(this.contentOf(element));
     if (isCircle(inside)) return inside;
-    let extent = add(inside, { ...nothing, instances: 1, vertices: countVertices(element), length: this.hasDashes ? boundLength(element, this.diagonal) : 0 }, 1);
+    let extent = add(
+      inside,
+      {
+        ...nothing,
+        instances: 1,
+        vertices: countVertices(element),
+        length: this.hasDashes ? boundLength(element, this.diagonal) : 0,
+      },
+      1,
+    );
     for (const reference of this.referencesOf(element)) {
       const target = this.measure(reference.target);
       if (isCircle(target)) return target;
       extent = add(extent, target, timesOf(reference, inside, extent));
-      if (reference.target.name !== "marker" && !reference.target.name.endsWith("Gradient")) extent = add(extent, { ...nothing, layers: 1 }, timesOf(reference, inside, extent));
+      if (reference.target.name !== "marker" && !reference.target.name.endsWith("Gradient"))
+        extent = add(extent, { ...nothing, layers: 1 }, timesOf(reference, inside, extent));
     }
     const opacity = this.cascade.get(element)?.get("opacity")?.value ?? "1";
     const isLayer = Number.parseFloat(opacity) !== 1 && element.name !== "stop";
     this.path.pop();
-    const total = { ...extent, layers: extent.layers + (isLayer ? 1 : 0), depth: extent.depth + 1 };
+    const total = {
+      ...extent,
+      layers: extent.layers + (isLayer ? 1 : 0),
+      depth: extent.depth + 1,
+    };
     this.known.set(element, total);
     return total;
   }
 
   private circleFrom(seen: number, element: SvgElement): readonly SvgElement[] {
     const steps = [...this.path.slice(seen), element];
-    return steps.filter((step, index) => index === 0 || index === steps.length - 1 || step.attributes["id"] !== undefined);
+    return steps.filter(
+      (step, index) => index === 0 || index === steps.length - 1 || step.attributes["id"] !== undefined,
+    );
   }
 
   private measureAll(elements: readonly SvgElement[]): Extent | readonly SvgElement[] {

@@ -1,10 +1,10 @@
 // Floor 2, step 4. The drawing as it is shown: every `use` followed, every paint and opacity resolved for each shape.
 import type { Hex } from "../colour/colour.ts";
 import { parseColour } from "../colour/parse.ts";
+import * as allow from "./allow.ts";
 import { type Cascade, type Declaration, resolveCascade } from "./cascade.ts";
 import { idsOf } from "./reference.ts";
 import type { SelectNode } from "./select.ts";
-import * as allow from "./allow.ts";
 import { type Drawing, findHref, type SvgElement } from "./tree.ts";
 import { findReference } from "./value.ts";
 
@@ -67,7 +67,14 @@ interface Inherited {
   readonly shown: boolean;
 }
 
-const black: PaintSource = { kind: "colour", hex: "#000000", alpha01: 1, declaration: null, owner: null, initial: "fill" };
+const black: PaintSource = {
+  kind: "colour",
+  hex: "#000000",
+  alpha01: 1,
+  declaration: null,
+  owner: null,
+  initial: "fill",
+};
 const blackColor: PaintSource = { ...black, initial: "color" };
 const none: PaintSource = { kind: "none" };
 const initial: Inherited = {
@@ -82,7 +89,20 @@ const initial: Inherited = {
   shown: true,
 };
 
-const hidden = new Set(["defs", "symbol", "clipPath", "mask", "marker", "linearGradient", "radialGradient", "pattern", "style", "title", "desc", "stop"]);
+const hidden = new Set([
+  "defs",
+  "symbol",
+  "clipPath",
+  "mask",
+  "marker",
+  "linearGradient",
+  "radialGradient",
+  "pattern",
+  "style",
+  "title",
+  "desc",
+  "stop",
+]);
 
 /** Resolves a drawing. Needs a checked drawing: references resolve and do not run in circles. */
 export function resolveDrawing(drawing: Drawing): ResolvedDrawing {
@@ -136,7 +156,8 @@ class Builder {
     node.stroke = here.strokeWidthZero ? none : useColor(here.stroke, here.color);
     node.fillOpacity = here.opacity * here.fillOpacity * alphaOf(node.fill);
     node.strokeOpacity = here.opacity * here.strokeOpacity * alphaOf(node.stroke);
-    for (const child of element.children) if (child.type === "element") children.push(this.add(child, node, here));
+    for (const child of element.children)
+      if (child.type === "element") children.push(this.add(child, node, here));
     const href = element.name === "use" ? findHref(element) : undefined;
     const target = href === undefined ? undefined : this.ids.get(href.slice(1));
     if (target !== undefined) children.push(this.add(target, node, here));
@@ -148,14 +169,18 @@ class Builder {
     const color = useColor(resolvePaint(declared.get("color"), above.color, blackColor, node), above.color);
     const name = node.element.name;
     const isUsedMarker = name === "marker" && this.markers.has(node.element.attributes["id"] ?? "");
-    const leavesHidden = isUsedMarker ? true : above.shown && (!hidden.has(name) || (isTarget && name === "symbol"));
+    const leavesHidden = isUsedMarker
+      ? true
+      : above.shown && (!hidden.has(name) || (isTarget && name === "symbol"));
     return {
       color,
       fill: resolvePaint(declared.get("fill"), above.fill, black, node),
       stroke: resolvePaint(declared.get("stroke"), above.stroke, none, node),
       fillOpacity: resolveNumber(declared.get("fill-opacity")?.value, above.fillOpacity, 1),
       strokeOpacity: resolveNumber(declared.get("stroke-opacity")?.value, above.strokeOpacity, 1),
-      strokeWidthZero: declared.has("stroke-width") ? Number.parseFloat(declared.get("stroke-width")?.value ?? "") === 0 : above.strokeWidthZero,
+      strokeWidthZero: declared.has("stroke-width")
+        ? Number.parseFloat(declared.get("stroke-width")?.value ?? "") === 0
+        : above.strokeWidthZero,
       visible: resolveVisible(declared.get("visibility")?.value, above.visible),
       opacity: (isUsedMarker ? 1 : above.opacity) * resolveNumber(declared.get("opacity")?.value, 1, 1),
       shown: leavesHidden && declared.get("display")?.value !== "none",
@@ -168,18 +193,28 @@ function useColor(value: PaintValue, color: PaintSource): PaintSource {
   return color.kind === "colour" ? { ...color, owner: value.owner } : color;
 }
 
-function resolvePaint(declaration: Declaration | undefined, above: PaintValue, start: PaintSource, owner: Instance): PaintValue {
+function resolvePaint(
+  declaration: Declaration | undefined,
+  above: PaintValue,
+  start: PaintSource,
+  owner: Instance,
+): PaintValue {
   if (declaration === undefined) return above;
   const value = declaration.value.trim();
   const keyword = value.toLowerCase();
   if (keyword === "inherit" || keyword === "unset") return above;
   if (keyword === "none") return none;
   if (keyword === "currentcolor") return { kind: "current", owner };
-  if (keyword === "initial") return start.kind === "colour" ? { kind: "colour", hex: start.hex, alpha01: 1, declaration, owner } : start;
+  if (keyword === "initial")
+    return start.kind === "colour"
+      ? { kind: "colour", hex: start.hex, alpha01: 1, declaration, owner }
+      : start;
   const id = findReference(value);
   if (typeof id === "string") return { kind: "server", id, declaration, owner };
   const colour = parseColour(value);
-  return colour === undefined ? above : { kind: "colour", hex: colour.hex, alpha01: colour.alpha01, declaration, owner };
+  return colour === undefined
+    ? above
+    : { kind: "colour", hex: colour.hex, alpha01: colour.alpha01, declaration, owner };
 }
 
 function resolveNumber(value: string | undefined, above: number, start: number): number {

@@ -27,8 +27,27 @@ export function writeLabels(shapes: PaintedShapes, widthPixels: number, heightPi
 
 /** Never copied into a label drawing: colours are set anew, `use` is expanded, the rest has no effect on geometry. */
 const left = new Set([
-  "id", "class", "style", "fill", "stroke", "color", "opacity", "fill-opacity", "stroke-opacity", "stop-color",
-  "stop-opacity", "href", "xlink:href", "display", "visibility", "shape-rendering", "marker", "type", "media", "lang", "role",
+  "id",
+  "class",
+  "style",
+  "fill",
+  "stroke",
+  "color",
+  "opacity",
+  "fill-opacity",
+  "stroke-opacity",
+  "stop-color",
+  "stop-opacity",
+  "href",
+  "xlink:href",
+  "display",
+  "visibility",
+  "shape-rendering",
+  "marker",
+  "type",
+  "media",
+  "lang",
+  "role",
 ]);
 const sizeOfUse = new Set(["x", "y", "width", "height"]);
 
@@ -48,12 +67,15 @@ class LabelWriter {
     const indexOf = new Map(shapes.paints.map((paint, index) => [paint.key, index]));
     for (const { instance, property, key } of shapes.uses) {
       const codes = this.codes.get(instance) ?? {};
-      codes[property] = `#${codeOf(indexOf.get(key) ?? 0).toString(16).padStart(6, "0")}`;
+      codes[property] = `#${codeOf(indexOf.get(key) ?? 0)
+        .toString(16)
+        .padStart(6, "0")}`;
       this.codes.set(instance, codes);
     }
     for (const instance of shapes.resolved.instances) {
       const id = instance.element.attributes["id"];
-      if (instance.element.name === "marker" && id !== undefined && !this.markers.has(id)) this.markers.set(id, instance);
+      if (instance.element.name === "marker" && id !== undefined && !this.markers.has(id))
+        this.markers.set(id, instance);
     }
   }
 
@@ -84,7 +106,11 @@ class LabelWriter {
     if (element.name === "g") return wrap("g", attributes, this.emitChildren(instance));
     const isTarget = parent.element.name === "use";
     if (element.name === "svg" || (element.name === "symbol" && isTarget)) {
-      return wrap("svg", isTarget ? { ...attributes, ...sizeFrom(parent.element, element) } : attributes, this.emitChildren(instance));
+      return wrap(
+        "svg",
+        isTarget ? { ...attributes, ...sizeFrom(parent.element, element) } : attributes,
+        this.emitChildren(instance),
+      );
     }
     return [];
   }
@@ -94,15 +120,23 @@ class LabelWriter {
     const codes = this.codes.get(instance) ?? {};
     const hasMarker = Object.keys(attributes).some((name) => name.startsWith("marker"));
     if (codes.fill === undefined && codes.stroke === undefined && !hasMarker) return [];
-    return [make(instance.element.name, { ...attributes, fill: codes.fill ?? "none", stroke: codes.stroke ?? "none" }, [])];
+    return [
+      make(
+        instance.element.name,
+        { ...attributes, fill: codes.fill ?? "none", stroke: codes.stroke ?? "none" },
+        [],
+      ),
+    ];
   }
 
   /** Attributes and winning declarations of `element` that shape it; what they point at will be defined. */
   private geometry(element: SvgElement): Attributes {
     const attributes: Attributes = {};
-    for (const [name, value] of Object.entries(element.attributes)) if (!left.has(name) && !name.startsWith("data-") && !name.startsWith("aria-")) attributes[name] = value;
+    for (const [name, value] of Object.entries(element.attributes))
+      if (!left.has(name) && !name.startsWith("data-") && !name.startsWith("aria-")) attributes[name] = value;
     for (const [property, { value }] of this.cascade.get(element) ?? []) {
-      if (property === "marker") for (const side of ["start", "mid", "end"]) attributes[`marker-${side}`] ??= value;
+      if (property === "marker")
+        for (const side of ["start", "mid", "end"]) attributes[`marker-${side}`] ??= value;
       else if (!left.has(property)) attributes[property] = value;
     }
     for (const value of Object.values(attributes)) this.need(value);
@@ -112,7 +146,8 @@ class LabelWriter {
   private need(value: string, url = true): void {
     const id = findReference(value);
     const element = typeof id === "string" ? this.shapes.resolved.ids.get(id) : undefined;
-    if (typeof id === "string" && element !== undefined && !this.needed.has(id)) this.needed.set(id, { element, url });
+    if (typeof id === "string" && element !== undefined && !this.needed.has(id))
+      this.needed.set(id, { element, url });
   }
 
   private emitDefinitions(): SvgNode[] {
@@ -126,19 +161,31 @@ class LabelWriter {
       const marker = element.name === "marker" ? this.markers.get(id) : undefined;
       const inheritedAttributes = url ? this.inheritedAt(element) : {};
       if (marker === undefined) definitions.push(this.copy(element, inheritedAttributes));
-      else definitions.push(make("marker", { ...inheritedAttributes, ...this.geometry(element), id }, this.emitChildren(marker)));
+      else
+        definitions.push(
+          make(
+            "marker",
+            { ...inheritedAttributes, ...this.geometry(element), id },
+            this.emitChildren(marker),
+          ),
+        );
     }
   }
 
   /** A clip path, mask or what they use: copied with its own colours, styles written as attributes. */
   private copy(element: SvgElement, above: Attributes): SvgElement {
     const attributes: Attributes = { ...above };
-    for (const [name, value] of Object.entries(element.attributes)) if (name !== "class" && name !== "style") attributes[name] = value;
+    for (const [name, value] of Object.entries(element.attributes))
+      if (name !== "class" && name !== "style") attributes[name] = value;
     for (const [property, { value }] of this.cascade.get(element) ?? []) attributes[property] = value;
     for (const value of Object.values(attributes)) this.need(value);
     const href = findHref(element);
     if (href !== undefined) this.need(`url(${href})`, false);
-    return make(element.name, attributes, element.children.flatMap((child) => (child.type === "element" ? [this.copy(child, {})] : [])));
+    return make(
+      element.name,
+      attributes,
+      element.children.flatMap((child) => (child.type === "element" ? [this.copy(child, {})] : [])),
+    );
   }
 
   /** What `element` inherits from the elements around it in the file. */
@@ -148,7 +195,8 @@ class LabelWriter {
     const chain: SvgElement[] = [];
     for (let at = found?.parent ?? null; at !== null; at = at.parent) chain.unshift(at.element);
     for (const ancestor of chain) {
-      for (const [property, { value }] of this.cascade.get(ancestor) ?? []) if (allow.inherited.has(property)) attributes[property] = value;
+      for (const [property, { value }] of this.cascade.get(ancestor) ?? [])
+        if (allow.inherited.has(property)) attributes[property] = value;
     }
     return attributes;
   }
@@ -165,5 +213,13 @@ function wrap(name: string, attributes: Attributes, children: readonly SvgNode[]
 }
 
 function make(name: string, attributes: Attributes, children: readonly SvgNode[]): SvgElement {
-  return { type: "element", name, value: "", attributes, children, place: { line: 1, column: 1 }, attributePlaces: {} };
+  return {
+    type: "element",
+    name,
+    value: "",
+    attributes,
+    children,
+    place: { line: 1, column: 1 },
+    attributePlaces: {},
+  };
 }

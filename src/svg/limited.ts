@@ -4,7 +4,7 @@ import type { Hex } from "../colour/colour.ts";
 import { parseColour } from "../colour/parse.ts";
 import type { EditList } from "./edit.ts";
 import type { Instance, PaintSource, ResolvedDrawing } from "./instance.ts";
-import { type PaintProperty, findPaints } from "./paint.ts";
+import { findPaints, type PaintProperty } from "./paint.ts";
 
 import type { Reporter } from "./report.ts";
 import { compileSelector } from "./select.ts";
@@ -68,12 +68,17 @@ export function recolourSelected(
 
 function colourUses(resolved: ResolvedDrawing): readonly Target[] {
   const uses: Target[] = [];
-  for (const { instance, property, source } of findPaints(resolved).uses) if (source.kind === "colour") uses.push({ instance, property, source });
+  for (const { instance, property, source } of findPaints(resolved).uses)
+    if (source.kind === "colour") uses.push({ instance, property, source });
   return uses;
 }
 
 /** The shape itself if all its showings change, else the nearest `use` or group through which only targets inherit. */
-function findOverride(target: Target, all: readonly Target[], covers: (uses: readonly Target[]) => boolean): SvgElement | undefined {
+function findOverride(
+  target: Target,
+  all: readonly Target[],
+  covers: (uses: readonly Target[]) => boolean,
+): SvgElement | undefined {
   const { instance, property, source } = target;
   const same = all.filter((use) => use.property === property && use.instance.element === instance.element);
   if (covers(same)) return instance.element;
@@ -87,18 +92,31 @@ function findOverride(target: Target, all: readonly Target[], covers: (uses: rea
 }
 
 function inheritsThrough(use: Target, element: SvgElement): boolean {
-  for (let at: Instance | null = use.instance; at !== null && at !== use.source.owner; at = at.parent) if (at.element === element) return true;
+  for (let at: Instance | null = use.instance; at !== null && at !== use.source.owner; at = at.parent)
+    if (at.element === element) return true;
   return false;
 }
 
-function declareOn(element: SvgElement, property: PaintProperty, value: string, resolved: ResolvedDrawing, edits: EditList): void {
+function declareOn(
+  element: SvgElement,
+  property: PaintProperty,
+  value: string,
+  resolved: ResolvedDrawing,
+  edits: EditList,
+): void {
   const own = resolved.cascade.get(element)?.get(property);
   if (own === undefined) edits.add(element, property, value);
-  else if (own.site.kind === "sheet") edits.addStyle(element, `${property}:${value}${own.important ? "!important" : ""}`);
+  else if (own.site.kind === "sheet")
+    edits.addStyle(element, `${property}:${value}${own.important ? "!important" : ""}`);
   else edits.set(own.site, value);
 }
 
-function recolourStops(resolved: ResolvedDrawing, change: { readonly replace: Hex; readonly with: Hex }, only: ReadonlySet<Instance>, edits: EditList): void {
+function recolourStops(
+  resolved: ResolvedDrawing,
+  change: { readonly replace: Hex; readonly with: Hex },
+  only: ReadonlySet<Instance>,
+  edits: EditList,
+): void {
   for (const { element } of only) {
     if (element.name !== "stop") continue;
     const declared = resolved.cascade.get(element)?.get("stop-color");

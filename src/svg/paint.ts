@@ -59,7 +59,11 @@ export function findPaints(resolved: ResolvedDrawing, selection?: Selection): Pa
         if (opacity > 0) faint.add(instance.element);
         continue;
       }
-      const paint = describePaint(source, opacity, selection?.instances.has(instance) === true ? selection.replace : undefined);
+      const paint = describePaint(
+        source,
+        opacity,
+        selection?.instances.has(instance) === true ? selection.replace : undefined,
+      );
       if (!paints.has(paint.key)) paints.set(paint.key, paint);
       uses.push({ instance, property, key: paint.key, source });
     }
@@ -70,7 +74,12 @@ export function findPaints(resolved: ResolvedDrawing, selection?: Selection): Pa
 function describePaint(source: PaintSource, opacity: number, selected: Hex | "any" | undefined): Paint {
   if (source.kind === "server") {
     const isSelected = selected === "any";
-    return { key: `url(#${source.id})${isSelected ? " s" : ""}`, declared: null, flat: false, selected: isSelected };
+    return {
+      key: `url(#${source.id})${isSelected ? " s" : ""}`,
+      declared: null,
+      flat: false,
+      selected: isSelected,
+    };
   }
   const hex = source.kind === "colour" ? source.hex : "#000000";
   const isSelected = hex === selected || selected === "any";
@@ -90,25 +99,42 @@ function effectivePaint(source: PaintSource, resolved: ResolvedDrawing): PaintSo
   if (stops.length === 0) return { kind: "none" };
   const colours = stops.map((stop) => stopColour(stop, resolved));
   const [first] = colours;
-  if (first !== undefined && first.alpha01 === 1 && colours.every((colour) => colour.hex === first.hex && colour.alpha01 === 1)) {
-    return { kind: "colour", hex: first.hex, alpha01: 1, declaration: source.declaration, owner: source.owner };
+  if (
+    first !== undefined &&
+    first.alpha01 === 1 &&
+    colours.every((colour) => colour.hex === first.hex && colour.alpha01 === 1)
+  ) {
+    return {
+      kind: "colour",
+      hex: first.hex,
+      alpha01: 1,
+      declaration: source.declaration,
+      owner: source.owner,
+    };
   }
   return source;
 }
 
 /** Returns the stops of a gradient, its own or those of the gradient it points at. */
 export function findStops(gradient: SvgElement, resolved: ResolvedDrawing): readonly SvgElement[] {
-  const own = gradient.children.filter((child): child is SvgElement => child.type === "element" && child.name === "stop");
+  const own = gradient.children.filter(
+    (child): child is SvgElement => child.type === "element" && child.name === "stop",
+  );
   if (own.length > 0) return own;
   const href = findHref(gradient);
   const next = href === undefined ? undefined : resolved.ids.get(href.slice(1));
   return next === undefined ? [] : findStops(next, resolved);
 }
 
-function stopColour(stop: SvgElement, resolved: ResolvedDrawing): { readonly hex: Hex; readonly alpha01: number } {
+function stopColour(
+  stop: SvgElement,
+  resolved: ResolvedDrawing,
+): { readonly hex: Hex; readonly alpha01: number } {
   const declared = resolved.cascade.get(stop);
   const written = declared?.get("stop-color")?.value ?? "#000000";
-  const colour = parseColour(/^currentcolor$/i.test(written) ? (declared?.get("color")?.value ?? "#000000") : written) ?? { hex: "#000000", alpha01: 1 };
+  const colour = parseColour(
+    /^currentcolor$/i.test(written) ? (declared?.get("color")?.value ?? "#000000") : written,
+  ) ?? { hex: "#000000", alpha01: 1 };
   const opacity = Number.parseFloat(declared?.get("stop-opacity")?.value ?? "1");
   return { hex: colour.hex, alpha01: colour.alpha01 * (Number.isFinite(opacity) ? opacity : 1) };
 }

@@ -44,7 +44,8 @@ function recolourEverywhere(resolved: ResolvedDrawing, map: (hex: Hex) => Hex, e
   const masked = elementsInMasks(resolved.drawing.root);
   const protectedSites = new Set<string>();
   for (const element of masked) {
-    for (const declaration of resolved.cascade.get(element)?.values() ?? []) if (declaration.site.kind === "sheet") protectedSites.add(keyOf(declaration.site));
+    for (const declaration of resolved.cascade.get(element)?.values() ?? [])
+      if (declaration.site.kind === "sheet") protectedSites.add(keyOf(declaration.site));
   }
   for (const [element, declarations] of resolved.cascade) {
     if (masked.has(element)) continue;
@@ -52,16 +53,21 @@ function recolourEverywhere(resolved: ResolvedDrawing, map: (hex: Hex) => Hex, e
       const declaration = declarations.get(property);
       const next = declaration === undefined ? undefined : mapValue(declaration, map);
       if (declaration === undefined || next === undefined) continue;
-      if (protectedSites.has(keyOf(declaration.site))) edits.addStyle(element, `${property}:${next}${declaration.important ? "!important" : ""}`);
+      if (protectedSites.has(keyOf(declaration.site)))
+        edits.addStyle(element, `${property}:${next}${declaration.important ? "!important" : ""}`);
       else edits.set(declaration.site, next);
     }
-    if (element.name === "stop" && !declarations.has("stop-color") && map("#000000") !== "#000000") edits.add(element, "stop-color", map("#000000"));
+    if (element.name === "stop" && !declarations.has("stop-color") && map("#000000") !== "#000000")
+      edits.add(element, "stop-color", map("#000000"));
   }
   changeInitial(resolved, map("#000000"), edits);
 }
 
 function mapValue(declaration: Declaration, map: (hex: Hex) => Hex): string | undefined {
-  const colour = declaration.value.toLowerCase() === "initial" && declaration.property === "fill" ? { hex: "#000000" as const, alpha01: 1 } : parseColour(declaration.value);
+  const colour =
+    declaration.value.toLowerCase() === "initial" && declaration.property === "fill"
+      ? { hex: "#000000" as const, alpha01: 1 }
+      : parseColour(declaration.value);
   if (colour === undefined) return undefined;
   const next = map(colour.hex);
   return next === colour.hex ? undefined : formatColour(next, colour.alpha01);
@@ -72,13 +78,20 @@ function changeInitial(resolved: ResolvedDrawing, next: Hex, edits: EditList): v
   if (next === "#000000") return;
   const { root } = resolved.drawing;
   for (const name of ["fill", "color"] as const) {
-    const isUsed = resolved.instances.some((instance) => instance.shown && [instance.fill, instance.stroke].some((source) => source.kind === "colour" && source.initial === name));
+    const isUsed = resolved.instances.some(
+      (instance) =>
+        instance.shown &&
+        [instance.fill, instance.stroke].some(
+          (source) => source.kind === "colour" && source.initial === name,
+        ),
+    );
     const own = resolved.cascade.get(root)?.get(name);
     if (!isUsed || (own !== undefined && !/^(?:inherit|unset)$/i.test(own.value))) continue;
     if (own === undefined) edits.add(root, name, next);
     else edits.set(own.site, next);
     for (const element of walkElements(root)) {
-      if (element.name === "mask" && resolved.cascade.get(element)?.has(name) !== true) edits.add(element, name, "#000000");
+      if (element.name === "mask" && resolved.cascade.get(element)?.has(name) !== true)
+        edits.add(element, name, "#000000");
     }
   }
 }
@@ -86,11 +99,14 @@ function changeInitial(resolved: ResolvedDrawing, next: Hex, edits: EditList): v
 function elementsInMasks(root: SvgElement): ReadonlySet<SvgElement> {
   const inside = new Set<SvgElement>();
   for (const element of walkElements(root)) {
-    if (element.name === "mask" || element.name === "clipPath") for (const child of walkElements(element)) inside.add(child);
+    if (element.name === "mask" || element.name === "clipPath")
+      for (const child of walkElements(element)) inside.add(child);
   }
   return inside;
 }
 
 function keyOf(site: Site): string {
-  return site.kind === "attribute" ? `a ${site.name}` : `${site.kind} ${site.element.place.line}:${site.element.place.column} ${site.start}`;
+  return site.kind === "attribute"
+    ? `a ${site.name}`
+    : `${site.kind} ${site.element.place.line}:${site.element.place.column} ${site.start}`;
 }

@@ -1,6 +1,5 @@
 // Floor 2, part of step 2. Ids and what points at them: unique, plain, and pointing at something.
 import * as allow from "./allow.ts";
-import { checkCost } from "./cost.ts";
 import type { Reporter } from "./report.ts";
 import { mapElements, type SvgElement, type SvgNode, walkElements } from "./tree.ts";
 import { findReference } from "./value.ts";
@@ -10,7 +9,7 @@ const plainId = /^[A-Za-z_][\w.-]*$/;
 /**
  * Returns the tree with ids made plain and dangling references removed, or undefined after an error.
  *
- * Problems: svg/duplicate-id, those of checkCost; warnings svg/id, svg/dangling.
+ * Problems: svg/duplicate-id; warnings svg/id, svg/dangling.
  */
 export function checkReferences(root: SvgElement, reporter: Reporter): SvgElement | undefined {
   const ids = new Map<string, SvgElement>();
@@ -18,13 +17,17 @@ export function checkReferences(root: SvgElement, reporter: Reporter): SvgElemen
     const id = element.attributes["id"];
     if (id === undefined) continue;
     if (ids.has(id)) {
-      reporter.error("svg/duplicate-id", element.attributePlaces["id"] ?? element.place, `The id ${JSON.stringify(id)} stands on two elements.`, "Give one of them another id, and what points at it too.");
+      reporter.error(
+        "svg/duplicate-id",
+        element.attributePlaces["id"] ?? element.place,
+        `The id ${JSON.stringify(id)} stands on two elements.`,
+        "Give one of them another id, and what points at it too.",
+      );
       return undefined;
     }
     ids.set(id, element);
   }
-  const plain = dropDangling(renameIds(root, ids, reporter), reporter);
-  return checkCost(plain, reporter) ? plain : undefined;
+  return dropDangling(renameIds(root, ids, reporter), reporter);
 }
 
 function renameIds(root: SvgElement, ids: ReadonlyMap<string, SvgElement>, reporter: Reporter): SvgElement {
@@ -34,7 +37,12 @@ function renameIds(root: SvgElement, ids: ReadonlyMap<string, SvgElement>, repor
     let next = `id-${renamed.size + 1}`;
     while (ids.has(next)) next += "-";
     renamed.set(id, next);
-    reporter.warn("svg/id", element.attributePlaces["id"] ?? element.place, `The id ${JSON.stringify(id)} was renamed to ${next}.`, "Ids are safest in letters, digits, - and _.");
+    reporter.warn(
+      "svg/id",
+      element.attributePlaces["id"] ?? element.place,
+      `The id ${JSON.stringify(id)} was renamed to ${next}.`,
+      "Ids are safest in letters, digits, - and _.",
+    );
   }
   if (renamed.size === 0) return root;
   const rename = (name: string, value: string): string => {
@@ -43,12 +51,19 @@ function renameIds(root: SvgElement, ids: ReadonlyMap<string, SvgElement>, repor
     return renameIn(value);
   };
   const renameIn = (text: string): string =>
-    text.replace(/url\(\s*(["']?)#([\s\S]*?)\1\s*\)/g, (whole, quote: string, id: string) => (renamed.has(id) ? `url(${quote}#${renamed.get(id)}${quote})` : whole));
-  const renameText = (node: SvgNode): SvgNode => (node.type === "text" ? { ...node, value: renameIn(node.value) } : node);
+    text.replace(/url\(\s*(["']?)#([\s\S]*?)\1\s*\)/g, (whole, quote: string, id: string) =>
+      renamed.has(id) ? `url(${quote}#${renamed.get(id)}${quote})` : whole,
+    );
+  const renameText = (node: SvgNode): SvgNode =>
+    node.type === "text" ? { ...node, value: renameIn(node.value) } : node;
   return mapElements(root, (element) => {
     const attributes: Record<string, string> = Object.create(null);
     for (const [name, value] of Object.entries(element.attributes)) attributes[name] = rename(name, value);
-    return { ...element, attributes, children: element.name === "style" ? element.children.map(renameText) : element.children };
+    return {
+      ...element,
+      attributes,
+      children: element.name === "style" ? element.children.map(renameText) : element.children,
+    };
   });
 }
 
@@ -62,7 +77,11 @@ function dropDangling(root: SvgElement, reporter: Reporter): SvgElement {
       const next = keepReference(name, value, ids);
       if (next !== value) {
         changed = true;
-        reporter.warn("svg/dangling", element.attributePlaces[name] ?? element.place, `${name} points at ${value.trim()}, which is not in the drawing; it was ${next === undefined ? "removed" : `replaced by ${next}`}.`);
+        reporter.warn(
+          "svg/dangling",
+          element.attributePlaces[name] ?? element.place,
+          `${name} points at ${value.trim()}, which is not in the drawing; it was ${next === undefined ? "removed" : `replaced by ${next}`}.`,
+        );
       }
       if (next !== undefined) attributes[name] = next;
     }
@@ -70,7 +89,11 @@ function dropDangling(root: SvgElement, reporter: Reporter): SvgElement {
   });
 }
 
-function keepReference(name: string, value: string, ids: ReadonlyMap<string, SvgElement>): string | undefined {
+function keepReference(
+  name: string,
+  value: string,
+  ids: ReadonlyMap<string, SvgElement>,
+): string | undefined {
   if (name === "href" || name === "xlink:href") return ids.has(value.slice(1)) ? value : undefined;
   if (name === "style" || !allow.properties.has(name)) return value;
   const id = findReference(value);

@@ -17,18 +17,19 @@ export interface Reporter {
 export function createReporter(file: string, lines: readonly string[]): Reporter {
   const problems: Problem[] = [];
   let warnings = 0;
-  const add = (severity: Severity) => (rule: string, place: Place | undefined, reason: string, hint?: string) => {
-    const sourceLine = place === undefined ? undefined : lines[place.line - 1];
-    problems.push({
-      rule,
-      severity,
-      file,
-      reason,
-      ...(place === undefined ? {} : { place }),
-      ...(sourceLine === undefined ? {} : { sourceLine }),
-      ...(hint === undefined ? {} : { hint }),
-    });
-  };
+  const add =
+    (severity: Severity) => (rule: string, place: Place | undefined, reason: string, hint?: string) => {
+      const sourceLine = place === undefined ? undefined : lines[place.line - 1];
+      problems.push({
+        rule,
+        severity,
+        file,
+        reason,
+        ...(place === undefined ? {} : { place }),
+        ...(sourceLine === undefined ? {} : { sourceLine }),
+        ...(hint === undefined ? {} : { hint }),
+      });
+    };
   const warn = add("warning");
   return {
     file,
@@ -38,7 +39,13 @@ export function createReporter(file: string, lines: readonly string[]): Reporter
     warn: (rule, place, reason, hint) => {
       warnings += 1;
       if (warnings <= limit.warnings) warn(rule, place, reason, hint);
-      else if (warnings === limit.warnings + 1) warn("svg/more", place, `There are more than ${limit.warnings} warnings; the others are not listed.`, "Save the drawing as a plain SVG.");
+      else if (warnings === limit.warnings + 1)
+        warn(
+          "svg/more",
+          place,
+          `There are more than ${limit.warnings} warnings; the others are not listed.`,
+          "Save the drawing as a plain SVG.",
+        );
     },
   };
 }

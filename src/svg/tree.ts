@@ -63,7 +63,10 @@ export function textOf(element: SvgElement): string {
  * Rebuilds the tree with each element replaced by what `change` returns for it; children are rebuilt first.
  * Elements that do not change are shared with the old tree, so identity tells what moved.
  */
-export function mapElements(element: SvgElement, change: (element: SvgElement, original: SvgElement) => SvgElement): SvgElement {
+export function mapElements(
+  element: SvgElement,
+  change: (element: SvgElement, original: SvgElement) => SvgElement,
+): SvgElement {
   let moved = false;
   const children = element.children.map((child) => {
     if (child.type !== "element") return child;

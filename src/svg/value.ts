@@ -7,7 +7,8 @@ const lengthPattern = new RegExp(`^\\s*${number}${unit}\\s*$`);
 const lengthsPattern = new RegExp(`^\\s*(?:${number}${unit}(?:\\s*,\\s*|\\s+|$))*\\s*$`);
 const pointsPattern = new RegExp(`^\\s*(?:${number}(?:\\s*,\\s*|\\s*))*$`);
 const pathPattern = /^[MmZzLlHhVvCcSsQqTtAa0-9eE+\-., \t\n]*$/;
-const transformPattern = /^(?:[\s,]*(?:matrix|translate|scale|rotate|skewX|skewY)\s*\(\s*[-+.,\deE\s]*\))*[\s,]*$/;
+const transformPattern =
+  /^(?:[\s,]*(?:matrix|translate|scale|rotate|skewX|skewY)\s*\(\s*[-+.,\deE\s]*\))*[\s,]*$/;
 const referencePattern = /^\s*url\(\s*(?:"#([^"\\]*)"|'#([^'\\]*)'|#([^()'"\\]*?))\s*\)/i;
 /** One token of a plain value: blank, comma, slash, hex colour, number, word, colour function. */
 const plainToken =
@@ -67,7 +68,10 @@ export function findReference(text: string): string | null | undefined {
 
 /** Whether a dash pattern is so fine against `diagonal` (user units) that drawing it costs more than it shows. */
 export function isDashTooFine(text: string, diagonal: number): boolean {
-  const dashes = text.split(/[\s,]+/).map(Number.parseFloat).filter(Number.isFinite);
+  const dashes = text
+    .split(/[\s,]+/)
+    .map(Number.parseFloat)
+    .filter(Number.isFinite);
   const period = dashes.reduce((sum, dash) => sum + dash, 0);
   return period > 0 && diagonal / (period / dashes.length) > limit.dashesPerDiagonal;
 }

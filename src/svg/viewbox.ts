@@ -20,16 +20,32 @@ export function findViewBox(root: SvgElement, reporter: Reporter): ViewBox | und
   const found = written === undefined ? fromSize(root) : parseViewBox(written);
   if (found === undefined) {
     return written === undefined
-      ? refuse("The drawing has no viewBox and no size in pixels.", 'Write viewBox="0 0 WIDTH HEIGHT" on <svg>.')
-      : refuse(`viewBox=${JSON.stringify(written)} is not four numbers.`, 'Write viewBox="0 0 WIDTH HEIGHT" with plain numbers.');
+      ? refuse(
+          "The drawing has no viewBox and no size in pixels.",
+          'Write viewBox="0 0 WIDTH HEIGHT" on <svg>.',
+        )
+      : refuse(
+          `viewBox=${JSON.stringify(written)} is not four numbers.`,
+          'Write viewBox="0 0 WIDTH HEIGHT" with plain numbers.',
+        );
   }
   const { width, height } = found;
-  if (width <= 0 || height <= 0) return refuse("The drawing has no area: its viewBox is empty or negative.", "Give viewBox a positive width and height.");
+  if (width <= 0 || height <= 0)
+    return refuse(
+      "The drawing has no area: its viewBox is empty or negative.",
+      "Give viewBox a positive width and height.",
+    );
   if (Math.min(width, height) < limit.viewBoxSideMin || Math.max(width, height) > limit.viewBoxSideMax) {
-    return refuse(`The viewBox is ${width} by ${height}; sides from ${limit.viewBoxSideMin} to ${limit.viewBoxSideMax} can be drawn.`, "Scale the drawing to a usual size, such as 900 by 600.");
+    return refuse(
+      `The viewBox is ${width} by ${height}; sides from ${limit.viewBoxSideMin} to ${limit.viewBoxSideMax} can be drawn.`,
+      "Scale the drawing to a usual size, such as 900 by 600.",
+    );
   }
   if (Math.max(width / height, height / width) > limit.aspect) {
-    return refuse(`The drawing is more than ${limit.aspect} times as long as it is wide.`, "Check the viewBox: no flag is this long.");
+    return refuse(
+      `The drawing is more than ${limit.aspect} times as long as it is wide.`,
+      "Check the viewBox: no flag is this long.",
+    );
   }
   return found;
 }

@@ -1,5 +1,5 @@
 // Floor 2, last step. A tree → SVG text. Only what this module writes is ever rendered or published.
-import { xlinkNamespace, svgNamespace } from "./allow.ts";
+import { svgNamespace, xlinkNamespace } from "./allow.ts";
 import { type Drawing, type SvgElement, type SvgNode, walkElements } from "./tree.ts";
 
 /** Returns the drawing as SVG 1.1/2 text in UTF-8: no XML declaration, no DOCTYPE, no comments, no CDATA. */
@@ -26,12 +26,19 @@ export function viewBoxText(drawing: Drawing): string {
 /** Writes `root` with `extra` attributes over its own. */
 export function writeRoot(root: SvgElement, extra: Readonly<Record<string, string>>): string {
   const usesXlink = [...walkElements(root)].some((element) => element.attributes["xlink:href"] !== undefined);
-  const attributes = { xmlns: svgNamespace, ...(usesXlink ? { "xmlns:xlink": xlinkNamespace } : {}), ...root.attributes, ...extra };
+  const attributes = {
+    xmlns: svgNamespace,
+    ...(usesXlink ? { "xmlns:xlink": xlinkNamespace } : {}),
+    ...root.attributes,
+    ...extra,
+  };
   return `${writeElement({ ...root, attributes })}\n`;
 }
 
 function writeElement(element: SvgElement): string {
-  const attributes = Object.entries(element.attributes).map(([name, value]) => ` ${name}="${escapeAttribute(value)}"`).join("");
+  const attributes = Object.entries(element.attributes)
+    .map(([name, value]) => ` ${name}="${escapeAttribute(value)}"`)
+    .join("");
   if (element.children.length === 0) return `<${element.name}${attributes}/>`;
   return `<${element.name}${attributes}>${element.children.map(writeNode).join("")}</${element.name}>`;
 }
@@ -52,6 +59,14 @@ function escapeAttribute(text: string): string {
 export function describeDrawing(drawing: Drawing, note: string): Drawing {
   const { place } = drawing.root;
   const text: SvgNode = { type: "text", name: "", value: note, attributes: {}, children: [], place };
-  const metadata: SvgElement = { type: "element", name: "metadata", value: "", attributes: {}, children: [text], place, attributePlaces: {} };
+  const metadata: SvgElement = {
+    type: "element",
+    name: "metadata",
+    value: "",
+    attributes: {},
+    children: [text],
+    place,
+    attributePlaces: {},
+  };
   return { ...drawing, root: { ...drawing.root, children: [metadata, ...drawing.root.children] } };
 }

@@ -2,35 +2,12 @@
 // why not. The door to saxes. Nothing is fetched, nothing is executed, no DTD is read.
 import { type SaxesAttributeNS, SaxesParser, type SaxesTagNS } from "saxes";
 import type { Place } from "../problem/problem.ts";
+import { decodeText, isGzip } from "./decode.ts";
 import { readEntities } from "./doctype.ts";
 import { limit } from "./limit.ts";
+import { evenLines, findStrayAmpersand, hintFor } from "./malformed.ts";
 import { createReporter, Refusal, type Reporter } from "./report.ts";
-
-export interface XmlAttribute {
-  readonly uri: string;
-  readonly prefix: string;
-  readonly local: string;
-  readonly value: string;
-  readonly place: Place;
-}
-
-export interface XmlElement {
-  readonly kind: "element";
-  readonly uri: string;
-  readonly prefix: string;
-  readonly local: string;
-  readonly attributes: readonly XmlAttribute[];
-  readonly children: XmlNode[];
-  readonly place: Place;
-}
-
-export interface XmlText {
-  readonly kind: "text";
-  readonly text: string;
-  readonly place: Place;
-}
-
-export type XmlNode = XmlElement | XmlText;
+import type { XmlElement } from "./xmlnode.ts";
 
 /** The tree of a file with the reporter that holds what was noticed on the way. `root` is absent after an error. */
 export interface XmlDocument {
@@ -45,7 +22,7 @@ export interface XmlDocument {
  * svg/instruction (warning).
  */
 export function readXml(file: string, bytes: Uint8Array): XmlDocument {
-  const text = decode(bytes);
+  const text = decodeText(bytes);
   const reporter = createReporter(file, text?.split("\n") ?? []);
   const start: Place = { line: 1, column: 1 };
   if (bytes.length > limit.fileBytes) {
@@ -59,7 +36,9 @@ export function readXml(file: string, bytes: Uint8Array): XmlDocument {
     reporter.error(
       "svg/encoding",
       undefined,
-      isGzip(bytes) ? "The file is compressed (.svgz), so it cannot be read as text." : "The file is not UTF-8 text.",
+      isGzip(bytes)
+        ? "The file is compressed (.svgz), so it cannot be read as text."
+        : "The file is not UTF-8 text.",
       "Save it as a plain SVG in UTF-8.",
     );
   } else if (text.trim() === "") {
@@ -72,20 +51,6 @@ export function readXml(file: string, bytes: Uint8Array): XmlDocument {
     }
   }
   return { root: undefined, reporter };
-}
-
-function decode(bytes: Uint8Array): string | undefined {
-  if (bytes.length > limit.fileBytes) return "";
-  try {
-    const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
-    return text.replace(/\r\n?/g, "\n");
-  } catch {
-    return undefined;
-  }
-}
-
-function isGzip(bytes: Uint8Array): boolean {
-  return bytes[0] === 0x1f && bytes[1] === 0x8b;
 }
 
 function parse(text: string, reporter: Reporter): XmlElement | undefined {
@@ -111,14 +76,24 @@ class Builder {
   private elements = 0;
   private start: Place = { line: 1, column: 1 };
   private attributePlaces = new Map<string, Place>();
-  private readonly parser: SaxesParser<{ xmlns: true; position: true; fileName: string }>;
+  private readonly parser: SaxesParser<{
+    xmlns: true;
+    position: true;
+    fileName: string;
+  }>;
   private readonly reporter: Reporter;
 
   constructor(parser: SaxesParser<{ xmlns: true; position: true; fileName: string }>, reporter: Reporter) {
     this.parser = parser;
     this.reporter = reporter;
     // Without its prototype, or &constructor; would be an entity.
-    parser.ENTITIES = Object.assign(Object.create(null), { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" });
+    parser.ENTITIES = Object.assign(Object.create(null), {
+      amp: "&",
+      lt: "<",
+      gt: ">",
+      quot: '"',
+      apos: "'",
+    });
   }
 
   refuse(rule: string, place: Place, reason: string, hint: string): never {
@@ -127,19 +102,32 @@ class Builder {
   }
 
   here(back = 0): Place {
-    return { line: this.parser.line, column: Math.max(1, this.parser.columnIndex - back + 1) };
+    return {
+      line: this.parser.line,
+      column: Math.max(1, this.parser.columnIndex - back + 1),
+    };
   }
 
   declaration(encoding: string | undefined): void {
     if (encoding === undefined || /^utf-?8$/i.test(encoding) || /^us-ascii$/i.test(encoding)) return;
-    this.refuse("svg/encoding", { line: 1, column: 1 }, `The file says that its encoding is ${quote(encoding)}.`, 'Save it as UTF-8 and write encoding="UTF-8" in its first line.');
+    this.refuse(
+      "svg/encoding",
+      { line: 1, column: 1 },
+      `The file says that its encoding is ${quote(encoding)}.`,
+      'Save it as UTF-8 and write encoding="UTF-8" in its first line.',
+    );
   }
 
   doctype(content: string): void {
     const place = this.here();
     const read = readEntities(content);
     if (typeof read === "string") {
-      this.refuse("svg/doctype", place, read, "Delete the whole <!DOCTYPE …> from the file: drawings do not need it.");
+      this.refuse(
+        "svg/doctype",
+        place,
+        read,
+        "Delete the whole <!DOCTYPE …> from the file: drawings do not need it.",
+      );
     }
     let count = 0;
     for (const [name, value] of read) {
@@ -147,7 +135,12 @@ class Builder {
         get: () => {
           count += 1;
           if (count > limit.entityReferences) {
-            this.refuse("svg/entity", this.here(), `The file uses entities more than ${limit.entityReferences} times.`, "Save it as a plain SVG, without entities.");
+            this.refuse(
+              "svg/entity",
+              this.here(),
+              `The file uses entities more than ${limit.entityReferences} times.`,
+              "Save it as a plain SVG, without entities.",
+            );
           }
           return value;
         },
@@ -157,7 +150,11 @@ class Builder {
   }
 
   instruction(target: string): void {
-    this.reporter.warn("svg/instruction", this.here(), `The processing instruction <?${target} …?> was removed.`);
+    this.reporter.warn(
+      "svg/instruction",
+      this.here(),
+      `The processing instruction <?${target} …?> was removed.`,
+    );
   }
 
   openStart(name: string): void {
@@ -172,14 +169,29 @@ class Builder {
   open(tag: SaxesTagNS): void {
     this.elements += 1;
     if (this.elements > limit.elements) {
-      this.refuse("svg/cap", this.start, `The drawing has more than ${limit.elements} elements.`, "Merge shapes of one colour in a drawing program.");
+      this.refuse(
+        "svg/cap",
+        this.start,
+        `The drawing has more than ${limit.elements} elements.`,
+        "Merge shapes of one colour in a drawing program.",
+      );
     }
     if (this.stack.length >= limit.depth) {
-      this.refuse("svg/cap", this.start, `Elements are nested more than ${limit.depth} deep.`, "Ungroup the drawing once or twice.");
+      this.refuse(
+        "svg/cap",
+        this.start,
+        `Elements are nested more than ${limit.depth} deep.`,
+        "Ungroup the drawing once or twice.",
+      );
     }
     const given: SaxesAttributeNS[] = Object.values(tag.attributes);
     if (given.length > limit.attributes) {
-      this.refuse("svg/cap", this.start, `One element has more than ${limit.attributes} attributes.`, "Save it as a plain SVG.");
+      this.refuse(
+        "svg/cap",
+        this.start,
+        `One element has more than ${limit.attributes} attributes.`,
+        "Save it as a plain SVG.",
+      );
     }
     const element: XmlElement = {
       kind: "element",
@@ -207,46 +219,30 @@ class Builder {
   }
 
   text(text: string): void {
-    this.stack.at(-1)?.children.push({ kind: "text", text: evenLines(text), place: this.here() });
+    this.stack.at(-1)?.children.push({
+      kind: "text",
+      text: evenLines(text),
+      place: this.here(),
+    });
   }
 
   fail(message: string): never {
     const stray = findStrayAmpersand(this.reporter.lines.join("\n"));
     const here = this.here(1);
-    if (stray !== undefined && (stray.line < here.line || (stray.line === here.line && stray.column <= here.column))) {
-      this.refuse("svg/not-well-formed", stray, "The file is not well-formed XML: an ampersand stands alone.", "Write &amp; for an ampersand, and the character itself for any other entity.");
+    if (
+      stray !== undefined &&
+      (stray.line < here.line || (stray.line === here.line && stray.column <= here.column))
+    ) {
+      this.refuse(
+        "svg/not-well-formed",
+        stray,
+        "The file is not well-formed XML: an ampersand stands alone.",
+        "Write &amp; for an ampersand, and the character itself for any other entity.",
+      );
     }
     const cause = message.replace(/^[^:]*:?\d+:\d+:\s*/, "").replace(/\.$/, "");
     this.refuse("svg/not-well-formed", here, `The file is not well-formed XML: ${cause}.`, hintFor(cause));
   }
-}
-
-function hintFor(cause: string): string {
-  if (/unbound namespace prefix/.test(cause)) {
-    return 'Declare the prefix on <svg>, for xlink: xmlns:xlink="http://www.w3.org/1999/xlink"; or write href without a prefix.';
-  }
-  if (/undefined entity|entity/i.test(cause)) return "Write &amp; for an ampersand, and the character itself for any other entity.";
-  if (/unclosed|unexpected end|unmatched|close tag|closing tag/i.test(cause)) return "Check that every element that is opened is closed, in the right order; the file may be cut off.";
-  if (/duplicate attribute/.test(cause)) return "Keep only one of the two attributes.";
-  if (/quote|attribute without value/i.test(cause)) return 'Write every attribute as name="value".';
-  return "Export the drawing again as SVG, or mend the line by hand.";
-}
-
-/** A carriage return that was written as a character reference is a line end too. */
-function evenLines(text: string): string {
-  return text.replace(/\r\n?/g, "\n");
-}
-
-/** Returns where the first ampersand stands that begins no reference: what comes behind it is read as its name. */
-function findStrayAmpersand(text: string): Place | undefined {
-  const aside = /<!--[\s\S]*?(?:-->|$)|<!\[CDATA\[[\s\S]*?(?:\]\]>|$)|<\?[\s\S]*?(?:\?>|$)|&(?!#\d+;|#x[\da-fA-F]+;|[\p{L}_:][\p{L}\p{N}\p{M}_:.-]*;)/gu;
-  for (const found of text.matchAll(aside)) {
-    if (found[0] !== "&") continue;
-    const before = text.slice(0, found.index);
-    const lineStart = before.lastIndexOf("\n") + 1;
-    return { line: before.split("\n").length, column: found.index - lineStart + 1 };
-  }
-  return undefined;
 }
 
 function quote(text: string): string {

@@ -5,7 +5,9 @@ import { listCollection } from "./files.ts";
 import { floors } from "./floor.ts";
 import { countPasses, formatTable, rules } from "./table.ts";
 
-test("reading, writing and recolouring are faithful to real drawings", { timeout: 180_000 }, async () => {
+test("reading, writing and recolouring are faithful to real drawings", {
+  timeout: 180_000,
+}, async () => {
   const files = listCollection();
   expect(files).toHaveLength(798);
   const proofs = [];

@@ -75,11 +75,21 @@ export async function proveFile(file: CollectionFile): Promise<FileProof> {
   const fine = await label(shapes, 4 * widthPixels, 4 * heightPixels, "librsvg");
   const edges = findEdges(map, fine);
   const before = await drawAll(writeSized(drawing, widthPixels, heightPixels));
-  const large = shapes.paints.filter((paint) => shareOf(map, shapes.paints, (other) => other === paint) >= leastShare);
+  const large = shapes.paints.filter(
+    (paint) => shareOf(map, shapes.paints, (other) => other === paint) >= leastShare,
+  );
   const paints: PaintProof[] = [];
   for (const paint of large) {
     if (!paint.flat || paint.declared === null) continue;
-    paints.push(await provePaint(resolved, shapes, paint.declared, { map, fine, edges, before, heightPixels }));
+    paints.push(
+      await provePaint(resolved, shapes, paint.declared, {
+        map,
+        fine,
+        edges,
+        before,
+        heightPixels,
+      }),
+    );
   }
   return {
     name: file.name,
@@ -109,10 +119,13 @@ async function provePaint(
   const next = chooseNew(writeDrawing(resolved.drawing), paints, colour);
   const redesign = change(resolved, colour, next);
   const after = await drawAll(writeSized(redesign, widthPixels, setting.heightPixels));
-  const near = (test: (paint: Paint) => boolean): PixelSet => growTwo(findHolding(map, fine, labelsOf(paints, test)), map.width);
+  const near = (test: (paint: Paint) => boolean): PixelSet =>
+    growTwo(findHolding(map, fine, labelsOf(paints, test)), map.width);
   const flat = labelsOf(paints, (paint) => paint.declared === colour && paint.flat);
   const inside = shrinkTwo(findFilled(map, fine, flat), map.width);
-  const unpainted = each((renderer) => countUnpainted(before[renderer], after[renderer], inside, colour, next));
+  const unpainted = each((renderer) =>
+    countUnpainted(before[renderer], after[renderer], inside, colour, next),
+  );
   const stray = {
     own: near((paint) => paint.declared === colour),
     blended: near((paint) => !paint.flat),
@@ -130,7 +143,9 @@ async function provePaint(
     },
     covered: each((renderer) => unpainted[renderer].covered),
     unpainted: each((renderer) => unpainted[renderer].wrong),
-    restored: evenOut(writeDrawing(change(resolveDrawing(redesign), next, colour))) === evenOut(writeDrawing(resolved.drawing)),
+    restored:
+      evenOut(writeDrawing(change(resolveDrawing(redesign), next, colour))) ===
+      evenOut(writeDrawing(resolved.drawing)),
     settled: writeDrawing(change(resolveDrawing(redesign), colour, next)) === writeDrawing(redesign),
   };
 }
@@ -144,7 +159,15 @@ function change(resolved: ResolvedDrawing, replace: Hex, next: Hex): Drawing {
 function countStray(
   before: Picture,
   after: Picture,
-  { own, blended, edges }: { readonly own: PixelSet; readonly blended: PixelSet; readonly edges: PixelSet },
+  {
+    own,
+    blended,
+    edges,
+  }: {
+    readonly own: PixelSet;
+    readonly blended: PixelSet;
+    readonly edges: PixelSet;
+  },
 ): { readonly edge: number; readonly blended: number; readonly other: number } {
   const count = { edge: 0, blended: 0, other: 0 };
   for (let at = 0; at < own.length; at += 1) {
@@ -168,10 +191,21 @@ function countUnpainted(before: Picture, after: Picture, inside: PixelSet, colou
 
 function shows({ rgba }: Picture, pixel: number, hex: Hex, within: number): boolean {
   const { r, g, b } = toRgb(hex);
-  return [r, g, b, 1].every((value, channel) => Math.abs((rgba[4 * pixel + channel] as number) - Math.round(255 * value)) <= within);
+  return [r, g, b, 1].every(
+    (value, channel) => Math.abs((rgba[4 * pixel + channel] as number) - Math.round(255 * value)) <= within,
+  );
 }
 
-const candidates: readonly Hex[] = ["#ff00fe", "#00fefd", "#7cff01", "#fe7b00", "#5a00ff", "#014d40", "#fefe7f", "#7f0140"];
+const candidates: readonly Hex[] = [
+  "#ff00fe",
+  "#00fefd",
+  "#7cff01",
+  "#fe7b00",
+  "#5a00ff",
+  "#014d40",
+  "#fefe7f",
+  "#7f0140",
+];
 
 /** Returns a colour that is new to the drawing and as far from `colour` and from all its paints as may be, in sRGB bytes. */
 function chooseNew(text: string, paints: readonly Paint[], colour: Hex): Hex {
@@ -181,7 +215,10 @@ function chooseNew(text: string, paints: readonly Paint[], colour: Hex): Hex {
   };
   const all = [colour, ...paints.flatMap((paint) => (paint.declared === null ? [] : [paint.declared]))];
   const fresh = candidates.filter((candidate) => !text.toLowerCase().includes(candidate));
-  const ranked = fresh.map((hex) => ({ hex, far: Math.min(...all.map((other) => distance(hex, other))) }));
+  const ranked = fresh.map((hex) => ({
+    hex,
+    far: Math.min(...all.map((other) => distance(hex, other))),
+  }));
   const best = ranked.sort((a, b) => b.far - a.far)[0];
   if (best === undefined) throw new Error("no colour is new to the drawing");
   return best.hex;
@@ -196,7 +233,12 @@ function shareOf(map: LabelMap, paints: readonly Paint[], test: (paint: Paint) =
   return map.labels.reduce((count, label) => count + (labels.has(label) ? 1 : 0), 0) / map.labels.length;
 }
 
-async function label(shapes: PaintedShapes, width: number, height: number, renderer: Renderer): Promise<LabelMap> {
+async function label(
+  shapes: PaintedShapes,
+  width: number,
+  height: number,
+  renderer: Renderer,
+): Promise<LabelMap> {
   const picture = await draw(renderer, writeLabels(shapes, width, height));
   return readLabels(
     picture,
@@ -218,13 +260,17 @@ async function countChanged(raw: string, written: string, heightPixels: number):
   const after = await drawAll(sizeText(written, widthPixels, heightPixels));
   return each((renderer) => {
     let count = 0;
-    for (let at = 0; at < widthPixels * heightPixels; at += 1) if (differenceAt(before[renderer], after[renderer], at) > 0) count += 1;
+    for (let at = 0; at < widthPixels * heightPixels; at += 1)
+      if (differenceAt(before[renderer], after[renderer], at) > 0) count += 1;
     return count;
   });
 }
 
 async function drawAll(svg: string): Promise<Readonly<Record<Renderer, Picture>>> {
-  return { librsvg: await draw("librsvg", svg), resvg: await draw("resvg", svg) };
+  return {
+    librsvg: await draw("librsvg", svg),
+    resvg: await draw("resvg", svg),
+  };
 }
 
 function each<T>(compute: (renderer: Renderer) => T): Readonly<Record<Renderer, T>> {

@@ -17,6 +17,9 @@ export function listCollection(): readonly CollectionFile[] {
     readdirSync(`${modules}${folder}`)
       .filter((name) => name.endsWith(".svg"))
       .sort()
-      .map((name) => ({ name: `${folder}/${name}`, path: `${modules}${folder}/${name}` })),
+      .map((name) => ({
+        name: `${folder}/${name}`,
+        path: `${modules}${folder}/${name}`,
+      })),
   );
 }

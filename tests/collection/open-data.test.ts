@@ -28,10 +28,30 @@ async function measureFile(name: string, path: string): Promise<Row> {
   const start = performance.now();
   const { value: drawing, problems } = readDrawing(name, bytes);
   const said = problems.map(({ rule }) => rule);
-  if (drawing === undefined) return { name, measure: undefined, problems: said, exactShare: 0, milliseconds: 0 };
-  const { table, looks, map, proportions, warnings } = await inspectDrawing(resolveDrawing(drawing), { distance: 0 });
-  const measure = measureLooks({ file: name, proportions, distance: 0, warnings }, table, looks, defaultCloth);
-  return { name, measure, problems: said, exactShare: map.exactShare, milliseconds: performance.now() - start };
+  if (drawing === undefined)
+    return {
+      name,
+      measure: undefined,
+      problems: said,
+      exactShare: 0,
+      milliseconds: 0,
+    };
+  const { table, looks, map, proportions, warnings } = await inspectDrawing(resolveDrawing(drawing), {
+    distance: 0,
+  });
+  const measure = measureLooks(
+    { file: name, proportions, distance: 0, warnings },
+    table,
+    looks,
+    defaultCloth,
+  );
+  return {
+    name,
+    measure,
+    problems: said,
+    exactShare: map.exactShare,
+    milliseconds: performance.now() - start,
+  };
 }
 
 const measured = (): readonly (Row & { readonly measure: Measure })[] =>
@@ -49,18 +69,27 @@ beforeAll(async () => {
 
 afterAll(() => {
   const times = rows.map(({ milliseconds }) => milliseconds).sort((a, b) => a - b);
-  const at = (share: number): string => `${Math.round(times[Math.floor(share * (times.length - 1))] ?? 0)} ms`;
+  const at = (share: number): string =>
+    `${Math.round(times[Math.floor(share * (times.length - 1))] ?? 0)} ms`;
   const lines = [
     ["drawings", rows.length],
     ["measured", measured().length],
     ["at least 99.8 % exact", measured().filter(({ exactShare }) => exactShare >= 0.998).length],
     ["at least 98 % exact", measured().filter(({ exactShare }) => exactShare >= 0.98).length],
-    ["with a warning", measured().filter(({ problems, measure }) => problems.length + measure.warnings.length > 0).length],
-    ["with an uneven paint", measured().filter(({ measure }) => measure.colours.some(({ uneven }) => uneven !== null)).length],
+    [
+      "with a warning",
+      measured().filter(({ problems, measure }) => problems.length + measure.warnings.length > 0).length,
+    ],
+    [
+      "with an uneven paint",
+      measured().filter(({ measure }) => measure.colours.some(({ uneven }) => uneven !== null)).length,
+    ],
     ["median time", at(0.5)],
     ["longest time", at(1)],
   ] as const;
-  process.stdout.write(`${lines.map(([what, figure]) => `  ${what.padEnd(24)}${String(figure).padStart(8)}`).join("\n")}\n`);
+  process.stdout.write(
+    `${lines.map(([what, figure]) => `  ${what.padEnd(24)}${String(figure).padStart(8)}`).join("\n")}\n`,
+  );
 });
 
 describe("every drawing of both collections", () => {
@@ -69,7 +98,11 @@ describe("every drawing of both collections", () => {
   });
 
   test("is measured", () => {
-    expect(rows.filter(({ measure }) => measure === undefined).map(({ name, problems }) => `${name}: ${problems.join(" ")}`)).toEqual([]);
+    expect(
+      rows
+        .filter(({ measure }) => measure === undefined)
+        .map(({ name, problems }) => `${name}: ${problems.join(" ")}`),
+    ).toEqual([]);
   });
 
   test("has labels that are exact codes in at least 98 % of the pixels, save one in two hundred", () => {
@@ -78,14 +111,22 @@ describe("every drawing of both collections", () => {
   });
 
   test("says so where they are not", () => {
-    expect(failing((measure, { exactShare }) => exactShare >= 0.98 || measure.warnings.some((warning) => warning.includes("exactly")))).toEqual([]);
+    expect(
+      failing(
+        (measure, { exactShare }) =>
+          exactShare >= 0.98 || measure.warnings.some((warning) => warning.includes("exactly")),
+      ),
+    ).toEqual([]);
   });
 
   test("has shares that add up to 1, none of them 0, the largest first", () => {
     expect(
       failing(({ colours }) => {
         const shares = colours.map(({ share }) => share);
-        return Math.abs(shares.reduce((sum, share) => sum + share, 0) - 1) < 1e-9 && shares.every((share, index) => share > 0 && share <= (shares[index - 1] ?? 1));
+        return (
+          Math.abs(shares.reduce((sum, share) => sum + share, 0) - 1) < 1e-9 &&
+          shares.every((share, index) => share > 0 && share <= (shares[index - 1] ?? 1))
+        );
       }),
     ).toEqual([]);
   });
@@ -96,7 +137,9 @@ describe("every drawing of both collections", () => {
     const isSound = (value: unknown, key: string): boolean => {
       if (typeof value === "number") return Number.isFinite(value);
       if (value === null) return mayBeNull.has(key);
-      return typeof value !== "object" || Object.entries(value).every(([inner, part]) => isSound(part, inner));
+      return (
+        typeof value !== "object" || Object.entries(value).every(([inner, part]) => isSound(part, inner))
+      );
     };
     expect(failing((measure) => isSound(measure, ""))).toEqual([]);
   });
@@ -106,7 +149,14 @@ describe("every drawing of both collections", () => {
     expect(
       failing(
         ({ edges, clarity, clearEdgeShare, colours }) =>
-          edges.every(({ length, contrast, contrastRatio, deltaE00, a, b }) => length >= 0 && between(contrast, 0, 100) && between(contrastRatio, 1, 21) && between(deltaE00, 0, 130) && a !== b) &&
+          edges.every(
+            ({ length, contrast, contrastRatio, deltaE00, a, b }) =>
+              length >= 0 &&
+              between(contrast, 0, 100) &&
+              between(contrastRatio, 1, 21) &&
+              between(deltaE00, 0, 130) &&
+              a !== b,
+          ) &&
           colours.every(({ reflectance }) => between(reflectance, 5, 85)) &&
           (clarity === null || between(clarity, 0, 100)) &&
           (clearEdgeShare === null || between(clearEdgeShare, 0, 1)),
@@ -115,14 +165,22 @@ describe("every drawing of both collections", () => {
   });
 
   test("has figures of the whole exactly where there is an edge", () => {
-    expect(failing(({ edges, clarity, clearEdgeShare, weakestEdge }) => [clarity, clearEdgeShare, weakestEdge].every((figure) => (figure === null) === (edges.length === 0)))).toEqual([]);
+    expect(
+      failing(({ edges, clarity, clearEdgeShare, weakestEdge }) =>
+        [clarity, clearEdgeShare, weakestEdge].every((figure) => (figure === null) === (edges.length === 0)),
+      ),
+    ).toEqual([]);
   });
 
   test("has edges between colours of its table, each pair once", () => {
     expect(
       failing(({ colours, edges }) => {
         const ids = new Set(colours.map(({ id }) => id));
-        return ids.size === colours.length && edges.every(({ a, b }) => ids.has(a) && ids.has(b)) && new Set(edges.map(({ a, b }) => [a, b].sort().join())).size === edges.length;
+        return (
+          ids.size === colours.length &&
+          edges.every(({ a, b }) => ids.has(a) && ids.has(b)) &&
+          new Set(edges.map(({ a, b }) => [a, b].sort().join())).size === edges.length
+        );
       }),
     ).toEqual([]);
   });

@@ -14,10 +14,20 @@ export interface Picture {
 /** Renders `svg`, which carries its size in pixels on its root. No fonts: letters are no part of a drawing here. */
 export async function draw(renderer: Renderer, svg: string): Promise<Picture> {
   if (renderer === "resvg") {
-    const image = new Resvg(svg, { font: { loadSystemFonts: false }, logLevel: "off" }).render();
-    return { width: image.width, height: image.height, rgba: unpremultiply(image.pixels) };
+    const image = new Resvg(svg, {
+      font: { loadSystemFonts: false },
+      logLevel: "off",
+    }).render();
+    return {
+      width: image.width,
+      height: image.height,
+      rgba: unpremultiply(image.pixels),
+    };
   }
-  const { data, info } = await sharp(Buffer.from(svg)).ensureAlpha().raw().toBuffer({ resolveWithObject: true });
+  const { data, info } = await sharp(Buffer.from(svg))
+    .ensureAlpha()
+    .raw()
+    .toBuffer({ resolveWithObject: true });
   return { width: info.width, height: info.height, rgba: data };
 }
 
@@ -48,12 +58,18 @@ export function differenceAt(a: Picture, b: Picture, pixel: number): number {
  * viewBox gets one from its size.
  */
 export function sizeText(svg: string, widthPixels: number, heightPixels: number): string {
-  return svg.replace(/<((?:svg:)?svg)\b((?:[^>"']|"[^"]*"|'[^']*')*?)(\/?)>/, (_, name: string, attributes: string, end: string) => {
-    const size = { width: read(attributes, "width"), height: read(attributes, "height") };
-    const kept = attributes.replace(/\s(?:width|height)\s*=\s*(?:"[^"]*"|'[^']*')/g, "");
-    const box = /\sviewBox\s*=/.test(kept) ? "" : ` viewBox="0 0 ${size.width} ${size.height}"`;
-    return `<${name}${kept}${box} width="${widthPixels}" height="${heightPixels}"${end}>`;
-  });
+  return svg.replace(
+    /<((?:svg:)?svg)\b((?:[^>"']|"[^"]*"|'[^']*')*?)(\/?)>/,
+    (_, name: string, attributes: string, end: string) => {
+      const size = {
+        width: read(attributes, "width"),
+        height: read(attributes, "height"),
+      };
+      const kept = attributes.replace(/\s(?:width|height)\s*=\s*(?:"[^"]*"|'[^']*')/g, "");
+      const box = /\sviewBox\s*=/.test(kept) ? "" : ` viewBox="0 0 ${size.width} ${size.height}"`;
+      return `<${name}${kept}${box} width="${widthPixels}" height="${heightPixels}"${end}>`;
+    },
+  );
 }
 
 function read(attributes: string, name: string): number {

@@ -17,7 +17,7 @@ export function findHolding(map: LabelMap, fine: LabelMap, labels: ReadonlySet<n
   for (let at = 0; at < fine.labels.length; at += 1) {
     if (!labels.has(fine.labels[at] as number)) continue;
     const x = at % fine.width;
-    set[((at - x) / fine.width >> 2) * map.width + (x >> 2)] = 1;
+    set[(((at - x) / fine.width) >> 2) * map.width + (x >> 2)] = 1;
   }
   return set;
 }
@@ -48,8 +48,10 @@ export function findEdges(map: LabelMap, fine: LabelMap): PixelSet {
     const x = at % width;
     const y = (at - x) / width;
     if (x === 0 || y === 0 || x === width - 1 || y === height - 1) return 1;
-    const around = [0, 1, -1].flatMap((dy) => [0, 1, -1].map((dx) => at + dy * width + dx));
-    return around.some((other) => least[other] !== own || most[other] !== own) ? 1 : 0;
+    for (let other = at - width; other <= at + width; other += width) {
+      for (let dx = -1; dx <= 1; dx += 1) if (least[other + dx] !== own || most[other + dx] !== own) return 1;
+    }
+    return 0;
   });
 }
 
@@ -73,9 +75,11 @@ export function shrinkTwo(set: PixelSet, width: number): PixelSet {
   const height = set.length / width;
   return set.map((held, at) => {
     if (held === 0) return 0;
+    const left = at % width;
+    const top = (at - left) / width;
     const isInside = closerThanTwo.every(([dx, dy]) => {
-      const x = (at % width) + dx;
-      const y = Math.floor(at / width) + dy;
+      const x = left + dx;
+      const y = top + dy;
       return x < 0 || x >= width || y < 0 || y >= height || set[y * width + x] === 1;
     });
     return isInside ? 1 : 0;

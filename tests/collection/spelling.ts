@@ -10,7 +10,10 @@ const properties = "fill|stroke|color|stop-color";
  */
 export function evenOut(svg: string): string {
   return svg
-    .replace(new RegExp(`( (?:${properties})=")([^"]*)"`, "g"), (_, before: string, value: string) => `${before}${spell(value)}"`)
+    .replace(
+      new RegExp(`( (?:${properties})=")([^"]*)"`, "g"),
+      (_, before: string, value: string) => `${before}${spell(value)}"`,
+    )
     .replace(
       new RegExp(`([\\s;{"](?:${properties})\\s*:\\s*)([^;}"<!]+)`, "g"),
       (_, before: string, value: string) => `${before}${spell(value)}`,

@@ -10,14 +10,47 @@ export interface Rule {
 const least = 0.995;
 
 export const rules: readonly Rule[] = [
-  { name: "a. read and written: the same pixels", exceptions: ({ changed }) => counted("text that was removed, or another change", "", changed) },
-  { name: "b1. nothing changes away from the paint", exceptions: ({ paints }) => paints.flatMap((paint) => listStray(paint)) },
-  { name: "b2. … but at edges of other paints and in blended ones", exceptions: ({ paints }) => paints.flatMap((paint) => counted("unexplained", paint.colour, paint.stray.other)) },
-  { name: "b3. everything inside the paint changes", exceptions: ({ paints }) => paints.flatMap((paint) => [...counted("something lies over the paint", paint.colour, paint.covered), ...counted("unexplained", paint.colour, paint.unpainted)]) },
-  { name: "b4. … but where something lies over it", exceptions: ({ paints }) => paints.flatMap((paint) => counted("unexplained", paint.colour, paint.unpainted)) },
-  { name: "c. changed back: as it was", exceptions: ({ paints }) => paints.flatMap(({ colour, restored }) => (restored ? [] : [`not restored: ${colour}`])) },
-  { name: "d. changed twice: as changed once", exceptions: ({ paints }) => paints.flatMap(({ colour, settled }) => (settled ? [] : [`not settled: ${colour}`])) },
-  { name: "e. labels agree in 99.5 % of the pixels", exceptions: ({ agreement }) => (agreement >= least ? [] : [`renderers differ: ${(100 * agreement).toFixed(2)} %`]) },
+  {
+    name: "a. read and written: the same pixels",
+    exceptions: ({ changed }) => counted("text that was removed, or another change", "", changed),
+  },
+  {
+    name: "b1. nothing changes away from the paint",
+    exceptions: ({ paints }) => paints.flatMap((paint) => listStray(paint)),
+  },
+  {
+    name: "b2. … but at edges of other paints and in blended ones",
+    exceptions: ({ paints }) =>
+      paints.flatMap((paint) => counted("unexplained", paint.colour, paint.stray.other)),
+  },
+  {
+    name: "b3. everything inside the paint changes",
+    exceptions: ({ paints }) =>
+      paints.flatMap((paint) => [
+        ...counted("something lies over the paint", paint.colour, paint.covered),
+        ...counted("unexplained", paint.colour, paint.unpainted),
+      ]),
+  },
+  {
+    name: "b4. … but where something lies over it",
+    exceptions: ({ paints }) =>
+      paints.flatMap((paint) => counted("unexplained", paint.colour, paint.unpainted)),
+  },
+  {
+    name: "c. changed back: as it was",
+    exceptions: ({ paints }) =>
+      paints.flatMap(({ colour, restored }) => (restored ? [] : [`not restored: ${colour}`])),
+  },
+  {
+    name: "d. changed twice: as changed once",
+    exceptions: ({ paints }) =>
+      paints.flatMap(({ colour, settled }) => (settled ? [] : [`not settled: ${colour}`])),
+  },
+  {
+    name: "e. labels agree in 99.5 % of the pixels",
+    exceptions: ({ agreement }) =>
+      agreement >= least ? [] : [`renderers differ: ${(100 * agreement).toFixed(2)} %`],
+  },
 ];
 
 /** Returns how many of `proofs` pass each rule, in the order of {@link rules}. */
@@ -33,9 +66,14 @@ export function formatTable(proofs: readonly FileProof[], shown = Number.POSITIV
   const lines = [`${proofs.length} files, ${paints} flat opaque paints of at least 0.4 % of the area`];
   for (const [index, rule] of rules.entries()) {
     lines.push(`${String(passes[index]).padStart(5)} of ${proofs.length}  ${rule.name}`);
-    for (const [cause, files] of groupByCause(rule, proofs)) lines.push(`        ${cause} (${files.length}): ${files.slice(0, shown).join(", ")}${files.length > shown ? ", …" : ""}`);
+    for (const [cause, files] of groupByCause(rule, proofs))
+      lines.push(
+        `        ${cause} (${files.length}): ${files.slice(0, shown).join(", ")}${files.length > shown ? ", …" : ""}`,
+      );
   }
-  lines.push(`apart, with translucent paints, gradients or patterns of that size (${apart.length}): ${apart.map(({ name, apart: keys }) => `${name} ${keys.join(" ")}`).join(", ")}`);
+  lines.push(
+    `apart, with translucent paints, gradients or patterns of that size (${apart.length}): ${apart.map(({ name, apart: keys }) => `${name} ${keys.join(" ")}`).join(", ")}`,
+  );
   return lines.join("\n");
 }
 

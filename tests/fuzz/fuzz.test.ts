@@ -4,7 +4,9 @@ import { fuzz } from "./fuzz.ts";
 
 test("mutants of hostile and real drawings", { timeout: 240_000 }, async () => {
   const report = await fuzz(1, 20_000, 200);
-  process.stdout.write(`fuzz: ${report.runs} mutants, ${report.accepted} accepted, ${report.rendered} rendered, slowest ${Math.round(report.slowestMilliseconds)} ms\n`);
+  process.stdout.write(
+    `fuzz: ${report.runs} mutants, ${report.accepted} accepted, ${report.rendered} rendered, slowest ${Math.round(report.slowestMilliseconds)} ms\n`,
+  );
   expect(report.faults).toEqual([]);
   expect(report.rendered).toBeGreaterThanOrEqual(200);
   // A corpus of which nothing passes would test the first step only.

@@ -44,7 +44,13 @@ export function readCorpus(): readonly Buffer[] {
 export async function fuzz(first: number, runs: number, renderings: number): Promise<Report> {
   const corpus = readCorpus();
   const faults: Fault[] = [];
-  const counted = { accepted: 0, rendered: 0, refused: 0, slowestMilliseconds: 0, slowestSeed: first };
+  const counted = {
+    accepted: 0,
+    rendered: 0,
+    refused: 0,
+    slowestMilliseconds: 0,
+    slowestSeed: first,
+  };
   for (let seed = first; seed < first + runs; seed += 1) {
     const bytes = mutate(corpus, createRandom(seed));
     const start = performance.now();
@@ -59,29 +65,45 @@ export async function fuzz(first: number, runs: number, renderings: number): Pro
     }
     const milliseconds = performance.now() - start;
     if (milliseconds > hangMilliseconds) faults.push({ seed, what: `took ${Math.round(milliseconds)} ms` });
-    if (milliseconds > counted.slowestMilliseconds) Object.assign(counted, { slowestMilliseconds: milliseconds, slowestSeed: seed });
+    if (milliseconds > counted.slowestMilliseconds)
+      Object.assign(counted, {
+        slowestMilliseconds: milliseconds,
+        slowestSeed: seed,
+      });
   }
   return { runs, faults, ...counted };
 }
 
 /** Reads and writes one file. `fault` says what should not have happened. */
-export function tryDrawing(bytes: Uint8Array): { readonly drawing?: Drawing; readonly fault?: string } {
+export function tryDrawing(bytes: Uint8Array): {
+  readonly drawing?: Drawing;
+  readonly fault?: string;
+} {
   try {
     const { value, problems } = readDrawing("mutant.svg", bytes);
     if (value === undefined) {
-      return problems.some(({ severity }) => severity === "error") ? {} : { fault: "refused without an error" };
+      return problems.some(({ severity }) => severity === "error")
+        ? {}
+        : { fault: "refused without an error" };
     }
     const written = writeDrawing(value);
     const active = findActive(written);
     if (active !== undefined) return { fault: `active content: ${active}` };
     const again = readDrawing("mutant.svg", Buffer.from(written));
-    if (again.value === undefined) return { fault: `refuses its own output: ${again.problems.find(({ severity }) => severity === "error")?.reason}` };
+    if (again.value === undefined)
+      return {
+        fault: `refuses its own output: ${again.problems.find(({ severity }) => severity === "error")?.reason}`,
+      };
     if (writeDrawing(again.value) !== written) return { fault: "writes its own output otherwise" };
     const labels = writeLabels(findPaints(resolveDrawing(value)), 90, 60);
     const activeLabel = findActive(labels);
-    return activeLabel === undefined ? { drawing: value } : { fault: `active content in labels: ${activeLabel}` };
+    return activeLabel === undefined
+      ? { drawing: value }
+      : { fault: `active content in labels: ${activeLabel}` };
   } catch (error) {
-    return { fault: error instanceof Error ? (error.stack ?? error.message) : String(error) };
+    return {
+      fault: error instanceof Error ? (error.stack ?? error.message) : String(error),
+    };
   }
 }
 

@@ -1,7 +1,9 @@
 // What must not be in a published drawing, found in its bytes by a reader of its own: not with the code under test.
 
 const elements = new Set(
-  "svg g defs symbol use clipPath mask marker linearGradient radialGradient stop pattern style title desc metadata path rect circle ellipse line polyline polygon".split(" "),
+  "svg g defs symbol use clipPath mask marker linearGradient radialGradient stop pattern style title desc metadata path rect circle ellipse line polyline polygon".split(
+    " ",
+  ),
 );
 const withText = new Set(["style", "title", "desc", "metadata"]);
 const token = /<(\/?)([A-Za-z]+)((?: [\w:.-]+="[^"<>\n\t\r]*")*)(\/?)>|([^<]+)/y;
@@ -36,7 +38,8 @@ function findInTag(name: string, attributes: string): string | undefined {
   for (const [, attribute = "", written = ""] of attributes.matchAll(/ ([\w:.-]+)="([^"]*)"/g)) {
     const value = decode(written);
     if (/^(?:.*:)?on/i.test(attribute)) return attribute;
-    if (attribute.includes(":") && attribute !== "xlink:href" && attribute !== "xmlns:xlink") return attribute;
+    if (attribute.includes(":") && attribute !== "xlink:href" && attribute !== "xmlns:xlink")
+      return attribute;
     if (/href$/i.test(attribute) && !/^#/.test(value)) return `${attribute}="${value}"`;
     if (attribute === "style" || !/^(?:data-|aria-|class$|id$|lang$|role$|xmlns)/.test(attribute)) {
       const active = findInCss(value);
@@ -53,11 +56,20 @@ function findInText(written: string, parent: string | undefined): string | undef
 }
 
 function findInCss(text: string): string | undefined {
-  if (/[\\@]|\/\*|<|javascript:|expression\s*\(|behavior|-moz-binding|(?:src|image|image-set)\s*\(/i.test(text)) return text.slice(0, 80);
+  if (
+    /[\\@]|\/\*|<|javascript:|expression\s*\(|behavior|-moz-binding|(?:src|image|image-set)\s*\(/i.test(text)
+  )
+    return text.slice(0, 80);
   for (const [url] of text.matchAll(/url\s*\([^)]*/gi)) if (!/^url\s*\(\s*["']?#/i.test(url)) return url;
   return undefined;
 }
 
 function decode(text: string): string {
-  return text.replace(/&lt;/g, "<").replace(/&gt;/g, ">").replace(/&quot;/g, '"').replace(/&#9;/g, "\t").replace(/&#10;/g, "\n").replace(/&amp;/g, "&");
+  return text
+    .replace(/&lt;/g, "<")
+    .replace(/&gt;/g, ">")
+    .replace(/&quot;/g, '"')
+    .replace(/&#9;/g, "\t")
+    .replace(/&#10;/g, "\n")
+    .replace(/&amp;/g, "&");
 }

@@ -5,12 +5,15 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { hasError, type Outcome } from "../../src/problem/problem.ts";
 import { readDrawing } from "../../src/svg/gate.ts";
 import type { Drawing } from "../../src/svg/tree.ts";
 import { writeDrawing } from "../../src/svg/write.ts";
 import { findActive } from "./active.ts";
+
+// Machines that run tests may be busy.
+vi.setConfig({ testTimeout: 120_000 });
 
 interface Entry {
   readonly file: string;
@@ -129,17 +132,31 @@ describe("what the notes of the list ask for beyond the verdict", () => {
   };
 
   test("CRLF comes out as LF, byte for byte what an LF file gives", () => {
-    const { value } = readDrawing("a.svg", Buffer.from(readFileSync(join(here, "svg/ok-crlf.svg"), "utf8").replace(/\r+\n/g, (end) => "\n".repeat(end.length - 1))));
+    const { value } = readDrawing(
+      "a.svg",
+      Buffer.from(
+        readFileSync(join(here, "svg/ok-crlf.svg"), "utf8").replace(/\r+\n/g, (end) =>
+          "\n".repeat(end.length - 1),
+        ),
+      ),
+    );
     expect(write("ok-crlf.svg")).toBe(value === undefined ? "" : writeDrawing(value));
     expect(write("ok-crlf.svg")).not.toContain("\r");
   });
 
   test("nothing of a comment is left", () => {
-    for (const name of ["diff-comment-resurrects.svg", "diff-comment-with-tag.svg", "diff-comment-swallows.svg"]) expect(write(name)).not.toMatch(/alert|127\.0\.0\.1|<!--|image/);
+    for (const name of [
+      "diff-comment-resurrects.svg",
+      "diff-comment-with-tag.svg",
+      "diff-comment-swallows.svg",
+    ])
+      expect(write(name)).not.toMatch(/alert|127\.0\.0\.1|<!--|image/);
   });
 
   test("markup in a title stays text", () => {
-    expect(write("act-title-breakout.svg")).toContain("<title>&lt;/title&gt;&lt;img src=x onerror=alert(1)&gt;</title>");
+    expect(write("act-title-breakout.svg")).toContain(
+      "<title>&lt;/title&gt;&lt;img src=x onerror=alert(1)&gt;</title>",
+    );
   });
 
   test("a CDATA sheet keeps its rules", () => {

@@ -16,10 +16,14 @@ async function measureLaw(flag: LawFlag) {
     distance: 0,
     palette: new Map(),
   });
-  if (value === undefined || hasError(problems)) throw new Error(problems.map(({ reason }) => reason).join(" "));
+  if (value === undefined || hasError(problems))
+    throw new Error(problems.map(({ reason }) => reason).join(" "));
   const hexOf = new Map(value.colours.map(({ id, hex }) => [id, hex]));
   const lengths = new Map(
-    value.edges.map(({ a, b, length }) => [[hexOf.get(a), hexOf.get(b)].sort().join(" "), length * flag.height]),
+    value.edges.map(({ a, b, length }) => [
+      [hexOf.get(a), hexOf.get(b)].sort().join(" "),
+      length * flag.height,
+    ]),
   );
   const shares = new Map(value.colours.map(({ hex, share }) => [hex as string, share]));
   return { value, shares, lengths };
@@ -39,7 +43,9 @@ describe.each(lawFlags)("$flag: $source", (flag) => {
     const expected = flag.edges.map(({ pair, length }) => [[...pair].sort().join(" "), length] as const);
     expect([...lengths.keys()].sort()).toEqual(expected.map(([pair]) => pair).sort());
     for (const [pair, length] of expected) {
-      expect(Math.abs((lengths.get(pair) ?? Number.NaN) / length - 1), pair).toBeLessThan(flag.lengthTolerance);
+      expect(Math.abs((lengths.get(pair) ?? Number.NaN) / length - 1), pair).toBeLessThan(
+        flag.lengthTolerance,
+      );
     }
     const total = expected.reduce((sum, [, length]) => sum + length, 0);
     const measured = [...lengths.values()].reduce((sum, length) => sum + length, 0);
@@ -57,7 +63,7 @@ describe.each(lawFlags)("$flag: $source", (flag) => {
 test("the figures of a star", () => {
   const points = Array.from({ length: 10 }, (_, index) => {
     // φ⁻² of the circumradius is the radius of the inner corners.
-    const radius = index % 2 === 0 ? 1 : ((3 - Math.sqrt(5)) / 2);
+    const radius = index % 2 === 0 ? 1 : (3 - Math.sqrt(5)) / 2;
     return [radius * Math.sin((index * Math.PI) / 5), radius * Math.cos((index * Math.PI) / 5)] as const;
   });
   const sides = points.map((point, index) => [point, points[(index + 1) % 10] ?? point] as const);

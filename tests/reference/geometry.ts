@@ -54,7 +54,8 @@ const towards = (x: number, y: number): number => (Math.atan2(5 - y, 5 - x) * 18
 export const lawFlags: readonly LawFlag[] = [
   {
     flag: "Japan",
-    source: "Act No. 127 of 1999, Appendix 1: height 2/3 of the width, disc 3/5 of the height across, in the middle",
+    source:
+      "Act No. 127 of 1999, Appendix 1: height 2/3 of the width, disc 3/5 of the height across, in the middle",
     height: 2,
     width: 3,
     body: rect(0, 0, 3, 2, white) + disc(1.5, 1, 0.6, red),
@@ -138,7 +139,8 @@ export const lawFlags: readonly LawFlag[] = [
   {
     flag: "Switzerland",
     // The rule of the arms was read in the law; 20 : 32 of the annex drawing was read in secondary sources.
-    source: "SR 232.21 art. 1: arms one sixth longer than wide; Annex 2: cross 20 of 32 (the latter secondary)",
+    source:
+      "SR 232.21 art. 1: arms one sixth longer than wide; Annex 2: cross 20 of 32 (the latter secondary)",
     height: 32,
     width: 32,
     body: rect(0, 0, 32, 32, red) + rect(6, 13, 20, 6, white) + rect(13, 6, 6, 20, white),
@@ -200,7 +202,8 @@ export const lawFlags: readonly LawFlag[] = [
     source: "Act 3/1993 Coll. §4: 2 by 3, blue wedge from the hoist to half the length",
     height: 2,
     width: 3,
-    body: rect(0, 0, 3, 1, white) + rect(0, 1, 3, 1, red) + `<polygon points="0,0 1.5,1 0,2" fill="${blue}"/>`,
+    body:
+      rect(0, 0, 3, 1, white) + rect(0, 1, 3, 1, red) + `<polygon points="0,0 1.5,1 0,2" fill="${blue}"/>`,
     // Wedge 1.5 of 6; each side of it √(1.5² + 1²), at 33.690°.
     shares: { [blue]: 0.25, [white]: 0.375, [red]: 0.375 },
     edges: [

@@ -1,9 +1,12 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { measureAreas } from "../../src/regions/area.ts";
 import { findRuns } from "../../src/regions/runs.ts";
+import { sidesOf, smallMaps } from "./naive.ts";
 import { drawMap, readMap } from "./picture.ts";
 
-const areasOf = (map: Parameters<typeof findRuns>[0], labelCount: number) => measureAreas(findRuns(map), labelCount);
+const areasOf = (map: Parameters<typeof findRuns>[0], labelCount: number) =>
+  measureAreas(findRuns(map), labelCount);
 
 describe("measureAreas", () => {
   test("counts the pixels of every label, and of the flag", () => {
@@ -34,7 +37,10 @@ describe("measureAreas", () => {
   });
 
   test("an empty picture has no flag", () => {
-    expect(areasOf(readMap("00", "00"), 1)).toMatchObject({ pixels: [4, 0], flagPixels: 0 });
+    expect(areasOf(readMap("00", "00"), 1)).toMatchObject({
+      pixels: [4, 0],
+      flagPixels: 0,
+    });
   });
 
   // π r² within half of one percent: the rest is what a grid of pixels loses on a disc of this size.
@@ -43,4 +49,22 @@ describe("measureAreas", () => {
     const pixels = areasOf(disc, 2).pixels[2] ?? 0;
     expect(Math.abs(pixels / (Math.PI * radius ** 2) - 1)).toBeLessThan(0.005);
   });
+});
+
+test("on any map: counted pixel by pixel", () => {
+  fc.assert(
+    fc.property(smallMaps(0), (map) => {
+      const { pixels, touchesBorder, flagPixels } = areasOf(map, 3);
+      const all = [...map.labels.keys()];
+      for (let label = 0; label <= 3; label += 1) {
+        const own = all.filter((at) => map.labels[at] === label);
+        expect(pixels[label]).toBe(own.length);
+        if (label === 0) continue;
+        expect(touchesBorder[label]).toBe(
+          own.some((at) => sidesOf(map, at).some((next) => next < 0 || map.labels[next] === 0)),
+        );
+      }
+      expect(flagPixels).toBe(all.length - (pixels[0] ?? 0));
+    }),
+  );
 });

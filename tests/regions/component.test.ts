@@ -1,10 +1,13 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { findRegions } from "../../src/regions/component.ts";
 import { findRuns } from "../../src/regions/runs.ts";
+import { floodParts, sidesOf, smallMaps } from "./naive.ts";
 import { readMap } from "./picture.ts";
 
 const regionsOf = (...rows: readonly string[]) => findRegions(findRuns(readMap(...rows))).regions;
-const listOf = (...rows: readonly string[]) => regionsOf(...rows).map(({ label, pixels, touchesOutside }) => [label, pixels, touchesOutside]);
+const listOf = (...rows: readonly string[]) =>
+  regionsOf(...rows).map(({ label, pixels, touchesOutside }) => [label, pixels, touchesOutside]);
 
 describe("findRegions", () => {
   test("parts of one label that do not touch are regions of their own", () => {
@@ -50,4 +53,31 @@ describe("findRegions", () => {
     const regions = regionsOf("11111", "12221", "12321", "12221", "11111");
     expect(regions.map(({ neighbours }) => [...neighbours].sort())).toEqual([[1], [0, 2], [1]]);
   });
+});
+
+test("on any map the regions are the parts that a flood of paint finds", () => {
+  fc.assert(
+    fc.property(smallMaps(0), (map) => {
+      const part = floodParts(map);
+      const { regions, regionOf, runs } = findRegions(findRuns(map));
+      const indexOf = new Array<number>(part.length).fill(-1);
+      for (let run = 0; run < runs.count; run += 1)
+        indexOf.fill(regionOf[run] ?? -1, runs.start[run], runs.start[run + 1]);
+      // Both are numbered in reading order of their first pixels.
+      expect(indexOf).toEqual(part);
+      expect(regions).toHaveLength(1 + Math.max(-1, ...part));
+      for (const [index, region] of regions.entries()) {
+        const pixels = [...part.keys()].filter((at) => part[at] === index);
+        const around = pixels.flatMap((at) => sidesOf(map, at));
+        expect(region.label).toBe(map.labels[pixels[0] ?? -1]);
+        expect(region.pixels).toBe(pixels.length);
+        expect(region.touchesOutside).toBe(around.some((at) => at < 0 || map.labels[at] === 0));
+        const neighbours = new Set(around.filter((at) => at >= 0).map((at) => part[at] ?? -1));
+        neighbours.delete(-1);
+        neighbours.delete(index);
+        expect([...region.neighbours].sort()).toEqual([...neighbours].sort());
+      }
+    }),
+    { numRuns: 300 },
+  );
 });

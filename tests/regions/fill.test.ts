@@ -1,11 +1,14 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { fillVanished } from "../../src/regions/fill.ts";
-import { readMap } from "./picture.ts";
+import type { LabelMap } from "../../src/regions/label.ts";
+import { smallMaps, xOf, yOf } from "./naive.ts";
+import { drawMap, readMap } from "./picture.ts";
 
 /** The map after everything with `label` has vanished, as rows. */
 function without(label: number, ...rows: readonly string[]): readonly string[] {
   const map = readMap(...rows);
-  const vanished = [...map.labels.keys()].filter((at) => map.labels[at] === label);
+  const vanished = Int32Array.from([...map.labels.keys()].filter((at) => map.labels[at] === label));
   const text = [...fillVanished(map, vanished)].join("");
   return rows.map((row, y) => text.slice(y * row.length, (y + 1) * row.length));
 }
@@ -37,4 +40,73 @@ describe("fillVanished", () => {
     // (2, 2) is two rows from 1 and one column from 2.
     expect(without(3, "1111", "3332", "3332")[2]?.[2]).toBe("2");
   });
+});
+
+/** A map with the pixels that vanish: some at random, or everything of one label. */
+const vanishing = (least: 0 | 1) =>
+  smallMaps(least).chain((map) =>
+    fc
+      .oneof(
+        fc.array(fc.boolean(), {
+          minLength: map.labels.length,
+          maxLength: map.labels.length,
+        }),
+        fc.integer({ min: 1, max: 3 }).map((label) => [...map.labels].map((other) => other === label)),
+      )
+      .map((goes) => ({
+        map,
+        vanished: [...map.labels.keys()].filter((at) => goes[at] === true && map.labels[at] !== 0),
+      })),
+  );
+
+const away = (map: LabelMap, one: number, other: number): number =>
+  Math.hypot(xOf(map, one) - xOf(map, other), yOf(map, one) - yOf(map, other));
+
+describe("fillVanished on any map", () => {
+  test("a vanished pixel takes the paint of the nearest that remains, searched among all", () => {
+    fc.assert(
+      fc.property(vanishing(1), ({ map, vanished }) => {
+        const goes = new Set(vanished);
+        const remaining = [...map.labels.keys()].filter((at) => !goes.has(at));
+        const filled = fillVanished(map, Int32Array.from(vanished));
+        for (const at of vanished) {
+          if (remaining.length === 0) {
+            expect(filled[at]).toBe(map.labels[at]);
+            continue;
+          }
+          const nearest = Math.min(...remaining.map((other) => away(map, at, other)));
+          const taken = remaining.filter((other) => map.labels[other] === filled[at]);
+          // Waves that hand a source on from pixel to pixel may miss the nearest by a hair: a tenth of a pixel.
+          expect(Math.min(...taken.map((other) => away(map, at, other)))).toBeLessThan(nearest + 0.1);
+        }
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  test("what remains and what is transparent keeps its label; the map itself is not touched", () => {
+    fc.assert(
+      fc.property(vanishing(0), ({ map, vanished }) => {
+        const before = [...map.labels];
+        const filled = fillVanished(map, Int32Array.from(vanished));
+        const goes = new Set(vanished);
+        expect([...map.labels]).toEqual(before);
+        for (const [at, label] of before.entries()) if (!goes.has(at)) expect(filled[at]).toBe(label);
+        for (const at of vanished) expect(filled[at]).not.toBe(0);
+      }),
+    );
+  });
+
+  test("the order in which pixels vanish changes nothing where no two paints are equally near", () => {
+    const map = drawMap(40, 40, (x, y) => (Math.hypot(x - 20.3, y - 19.6) < 8 ? 2 : x < 18.2 ? 1 : 3));
+    const vanished = [...map.labels.keys()].filter((at) => map.labels[at] === 2);
+    const forward = fillVanished(map, Int32Array.from(vanished));
+    expect(fillVanished(map, Int32Array.from(vanished.reverse()))).toEqual(forward);
+  });
+});
+
+test("a disc between two fields is parted along the continued line between them", () => {
+  const map = drawMap(60, 40, (x, y) => (Math.hypot(x - 30, y - 20) < 9 ? 3 : x < 30 ? 1 : 2));
+  const vanished = Int32Array.from([...map.labels.keys()].filter((at) => map.labels[at] === 3));
+  expect([...fillVanished(map, vanished)]).toEqual([...drawMap(60, 40, (x) => (x < 30 ? 1 : 2)).labels]);
 });

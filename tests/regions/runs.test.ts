@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { eachContact, findRuns } from "../../src/regions/runs.ts";
+import { smallMaps } from "./naive.ts";
 import { readMap } from "./picture.ts";
 
 describe("findRuns", () => {
@@ -19,12 +20,25 @@ describe("findRuns", () => {
   });
 
   test("written out again they are the map", () => {
-    const maps = fc.integer({ min: 1, max: 9 }).chain((width) => fc.array(fc.string({ unit: fc.constantFrom("0", "1", "2"), minLength: width, maxLength: width }), { minLength: 1, maxLength: 9 }));
+    const maps = fc.integer({ min: 1, max: 9 }).chain((width) =>
+      fc.array(
+        fc.string({
+          unit: fc.constantFrom("0", "1", "2"),
+          minLength: width,
+          maxLength: width,
+        }),
+        {
+          minLength: 1,
+          maxLength: 9,
+        },
+      ),
+    );
     fc.assert(
       fc.property(maps, (rows) => {
         const { count, start, label } = findRuns(readMap(...rows));
         let text = "";
-        for (let run = 0; run < count; run += 1) text += String(label[run]).repeat((start[run + 1] ?? 0) - (start[run] ?? 0));
+        for (let run = 0; run < count; run += 1)
+          text += String(label[run]).repeat((start[run + 1] ?? 0) - (start[run] ?? 0));
         expect(text).toBe(rows.join(""));
       }),
     );
@@ -40,4 +54,41 @@ test("eachContact: which runs of two rows touch, and over which pixels", () => {
     [0, 3, 5, 6],
     [1, 3, 6, 8],
   ]);
+});
+
+test("eachContact visits every pair of pixels above each other once, with the runs they are in", () => {
+  fc.assert(
+    fc.property(smallMaps(0), (map) => {
+      const runs = findRuns(map);
+      const runAt = (at: number): number =>
+        [...runs.start.slice(0, runs.count)].findLastIndex((start) => start <= at);
+      for (let y = 1; y < map.height; y += 1) {
+        const seen: number[] = [];
+        eachContact(runs, y, (above, below, from, to) => {
+          expect(to).toBeGreaterThan(from);
+          for (let at = from; at < to; at += 1) {
+            seen.push(at);
+            expect([above, below]).toEqual([runAt(at - map.width), runAt(at)]);
+          }
+        });
+        expect(seen).toEqual(Array.from({ length: map.width }, (_, x) => y * map.width + x));
+      }
+    }),
+    { numRuns: 50 },
+  );
+});
+
+test("no run is empty, none has the label of the one before it in its row", () => {
+  fc.assert(
+    fc.property(smallMaps(0), (map) => {
+      const { rowStart, start, label, count } = findRuns(map);
+      expect([rowStart[0], rowStart[map.height], start[count]]).toEqual([0, count, map.labels.length]);
+      for (let y = 0; y < map.height; y += 1) {
+        for (let run = rowStart[y] ?? 0; run < (rowStart[y + 1] ?? 0); run += 1) {
+          expect((start[run + 1] ?? 0) - (start[run] ?? 0)).toBeGreaterThan(0);
+          if (run > (rowStart[y] ?? 0)) expect(label[run]).not.toBe(label[run - 1]);
+        }
+      }
+    }),
+  );
 });

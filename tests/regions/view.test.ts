@@ -4,7 +4,8 @@ import { joinLabels, measureThinnest, Viewer } from "../../src/regions/view.ts";
 import { drawMap, readMap } from "./picture.ts";
 
 const view = (map: LabelMap, thinnest: number): LabelMap => new Viewer(map, thinnest).viewFrom(thinnest);
-const countOf = ({ labels }: LabelMap, label: number): number => labels.filter((other) => other === label).length;
+const countOf = ({ labels }: LabelMap, label: number): number =>
+  labels.filter((other) => other === label).length;
 
 describe("measureThinnest", () => {
   // 1 arcminute at 100 m is 29.089 mm (a Snellen letter of 5 arcminutes at 6.096 m is 8.866 mm).
@@ -16,7 +17,8 @@ describe("measureThinnest", () => {
 });
 
 describe("viewFrom", () => {
-  const striped = (thickness: number): LabelMap => drawMap(90, 60, (_, y) => (y >= 20 && y < 20 + thickness ? 2 : 1));
+  const striped = (thickness: number): LabelMap =>
+    drawMap(90, 60, (_, y) => (y >= 20 && y < 20 + thickness ? 2 : 1));
 
   test.each([3, 4, 7, 8])("a stripe of %i stays from that thickness on and goes one thinner", (thinnest) => {
     expect(countOf(view(striped(thinnest), thinnest), 2)).toBe(90 * thinnest);
@@ -24,13 +26,83 @@ describe("viewFrom", () => {
   });
 
   test("a slanted stripe likewise", () => {
-    const slanted = (thickness: number): LabelMap => drawMap(200, 120, (x, y) => (Math.abs(0.8 * (y - 60) - 0.6 * (x - 100)) < thickness / 2 ? 2 : 1));
+    const slanted = (thickness: number): LabelMap =>
+      drawMap(200, 120, (x, y) => (Math.abs(0.8 * (y - 60) - 0.6 * (x - 100)) < thickness / 2 ? 2 : 1));
     expect(countOf(view(slanted(12), 8), 2)).toBeGreaterThan(0.9 * countOf(slanted(12), 2));
     expect(countOf(view(slanted(5), 8), 2)).toBe(0);
   });
 
+  // Half of a stripe's area is where it vanishes: at 0.9 of the thickness it has gone, at 1.1 it stays, whatever its
+  // slope. Straight stripes of n go at n + 1 (above); 20 pixels, so that a pixel is half of the tenth.
+  test.each([0, 7, 15, 22.5, 30, 38, 45, 52, 60, 75, 83, 90])(
+    "stripes at %d degrees vanish at the thickness of straight ones, within a tenth",
+    (degrees) => {
+      const sine = Math.sin((degrees * Math.PI) / 180);
+      const cosine = Math.cos((degrees * Math.PI) / 180);
+      const left = (thickness: number): number => {
+        const map = drawMap(300, 300, (x, y) =>
+          Math.abs(cosine * (y - 150) - sine * (x - 150)) < thickness / 2 ? 2 : 1,
+        );
+        return countOf(view(map, 20), 2) / countOf(map, 2);
+      };
+      expect(left(18)).toBeLessThan(0.5);
+      expect(left(22)).toBeGreaterThan(0.5);
+    },
+  );
+
+  test("what stays of a wedge is where the disc fits: a point loses its tip", () => {
+    // Opens by 1 : 2 to either side, so it is 20 wide 20 pixels from its tip; a disc of 20 that touches both sides has its
+    // centre 10 · √5 = 22.4 pixels from the tip and keeps what lies within √2 · 10 = 14.1 of that: the tip to 8.2 goes.
+    const wedge = drawMap(200, 120, (x, y) => (x > 20 && Math.abs(y - 60) < (x - 20) / 2 ? 2 : 1));
+    const seen = view(wedge, 20);
+    const columns = [...seen.labels.keys()].filter((at) => seen.labels[at] === 2).map((at) => at % 200);
+    expect(Math.abs(Math.min(...columns) - 28.2)).toBeLessThan(2);
+  });
+
+  test("a thin tail goes while the body stays, and is given to what is around it", () => {
+    const kite = drawMap(200, 120, (x, y) =>
+      Math.hypot(x - 60, y - 60) < 30 ? 2 : x >= 60 && x < 180 && y > 58 && y < 62 ? 2 : 1,
+    );
+    const seen = view(kite, 10);
+    const discPixels = countOf(
+      drawMap(200, 120, (x, y) => (Math.hypot(x - 60, y - 60) < 30 ? 2 : 1)),
+      2,
+    );
+    // 4 · 90 pixels of tail; a stump of up to the reach √2 · 4.5 may stay.
+    expect(countOf(kite, 2) - discPixels).toBeGreaterThan(350);
+    expect(countOf(seen, 2) - discPixels).toBeLessThan(4 * 7);
+    expect(seen.labels[60 * 200 + 150]).toBe(1);
+  });
+
+  test("squares and cantons are seen as they are, corners and all", () => {
+    const square = drawMap(200, 120, (x, y) =>
+      x < 60 && y < 50 ? 3 : x > 100 && x < 140 && y > 40 && y < 80 ? 2 : 1,
+    );
+    expect(view(square, 20).labels).toEqual(square.labels);
+  });
+
+  test("a vanished part goes to the nearest that remains, not to the largest", () => {
+    // Field 1 is largest; a speck lies on the stripe 2.
+    const map = drawMap(200, 120, (x, y) => (Math.hypot(x - 100, y - 100) < 3 ? 3 : y > 80 ? 2 : 1));
+    const seen = view(map, 10);
+    expect(countOf(seen, 1)).toBe(countOf(map, 1));
+    expect(countOf(seen, 2)).toBe(countOf(map, 2) + countOf(map, 3));
+  });
+
+  test("one viewer gives each view as a viewer of its own would", () => {
+    const map = drawMap(120, 80, (x, y) =>
+      Math.hypot(x - 60, y - 40) < 20 ? 2 : y > 70 ? 3 : x % 40 < 6 ? 4 : 1,
+    );
+    const viewer = new Viewer(map, 12);
+    for (const thinnest of [12, 3, 7, 3, 10])
+      expect(viewer.viewFrom(thinnest).labels).toEqual(view(map, thinnest).labels);
+    expect(viewer.viewFrom(7)).toBe(viewer.viewFrom(7));
+  });
+
   test("a disc wider than that stays, a speck goes to what is around it", () => {
-    const discs = drawMap(90, 60, (x, y) => (Math.hypot(x - 25, y - 30) < 12 ? 2 : Math.hypot(x - 65, y - 30) < 2 ? 3 : 1));
+    const discs = drawMap(90, 60, (x, y) =>
+      Math.hypot(x - 25, y - 30) < 12 ? 2 : Math.hypot(x - 65, y - 30) < 2 ? 3 : 1,
+    );
     const seen = view(discs, 7);
     expect(countOf(seen, 2)).toBe(countOf(discs, 2));
     expect(countOf(seen, 3)).toBe(0);

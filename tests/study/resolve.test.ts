@@ -1,83 +1,113 @@
 import { describe, expect, test } from "vitest";
 import { resolveReplace, resolveWith } from "../../src/study/resolve.ts";
 
-const at = { file: "ferry/study.md", place: { line: 4, column: 12 }, sourceLine: "change: …" };
+const at = {
+	file: "ferry/study.md",
+	place: { line: 4, column: 12 },
+	sourceLine: "change: …",
+};
 const colours = [
-  { hex: "#7a1020", name: "dark red" },
-  { hex: "#ffffff", name: "white" },
-  { hex: "#f0c030", name: "gold" },
+	{ hex: "#7a1020", name: "dark red" },
+	{ hex: "#ffffff", name: "white" },
+	{ hex: "#f0c030", name: "gold" },
 ] as const;
 const palette = new Map([
-  ["signal red", "#d01c1f"],
-  ["Gold", "#f4c430"],
-  ["blue", "#003580"],
+	["signal red", "#d01c1f"],
+	["Gold", "#f4c430"],
+	["blue", "#003580"],
 ]);
 
 describe("resolveReplace", () => {
-  test.each([
-    ["a name on the page", "dark red", "#7a1020"],
-    ["in capitals, with space around it", "  Dark Red ", "#7a1020"],
-    ["a hex of the drawing", "#7a1020", "#7a1020"],
-    ["in capitals", "#7A1020", "#7a1020"],
-    ["in rgb()", "rgb(122, 16, 32)", "#7a1020"],
-    ["three digits", "#fff", "#ffffff"],
-  ])("%s", (_, text, hex) => {
-    expect(resolveReplace(text, colours, at)).toEqual({ hex });
-  });
+	test.each([
+		["a name on the page", "dark red", "#7a1020"],
+		["in capitals, with space around it", "  Dark Red ", "#7a1020"],
+		["a hex of the drawing", "#7a1020", "#7a1020"],
+		["in capitals", "#7A1020", "#7a1020"],
+		["in rgb()", "rgb(122, 16, 32)", "#7a1020"],
+		["three digits", "#fff", "#ffffff"],
+	])("%s", (_, text, hex) => {
+		expect(resolveReplace(text, colours, at)).toEqual({ hex });
+	});
 
-  test("the drawing's own name comes before the CSS colour of that name, and says so with both", () => {
-    // CSS gold is #ffd700.
-    const { hex, problem } = resolveReplace("gold", colours, at);
-    expect(hex).toBe("#f0c030");
-    expect(problem).toMatchObject({ rule: "study/two-meanings", severity: "warning", ...at });
-    expect(problem?.reason).toMatch(/#f0c030.*#ffd700/);
-  });
+	test("the drawing's own name comes before the CSS colour of that name, and says so with both", () => {
+		// CSS gold is #ffd700.
+		const { hex, problem } = resolveReplace("gold", colours, at);
+		expect(hex).toBe("#f0c030");
+		expect(problem).toMatchObject({
+			rule: "study/two-meanings",
+			severity: "warning",
+			...at,
+		});
+		expect(problem?.reason).toMatch(/#f0c030.*#ffd700/);
+	});
 
-  test("a colour so near that the eye sees none other is taken, with a warning", () => {
-    const { hex, problem } = resolveReplace("#7b1020", colours, at);
-    expect(hex).toBe("#7a1020");
-    expect(problem).toMatchObject({ rule: "study/colour-near", severity: "warning" });
-    expect(problem?.hint).toContain("#7a1020");
-  });
+	test("a colour so near that the eye sees none other is taken, with a warning", () => {
+		const { hex, problem } = resolveReplace("#7b1020", colours, at);
+		expect(hex).toBe("#7a1020");
+		expect(problem).toMatchObject({
+			rule: "study/colour-near",
+			severity: "warning",
+		});
+		expect(problem?.hint).toContain("#7a1020");
+	});
 
-  test.each(["#00ff00", "red", "no colour", "", "url(#a)"])("%j is not there: the colours that are, are listed", (text) => {
-    const { hex, problem } = resolveReplace(text, colours, at);
-    expect(hex).toBeUndefined();
-    expect(problem).toMatchObject({ rule: "study/colour-absent", severity: "error", ...at });
-    for (const colour of colours) expect(problem?.hint).toContain(`${colour.hex} ${colour.name}`);
-  });
+	test.each(["#00ff00", "red", "no colour", "", "url(#a)"])(
+		"%j is not there: the colours that are, are listed",
+		(text) => {
+			const { hex, problem } = resolveReplace(text, colours, at);
+			expect(hex).toBeUndefined();
+			expect(problem).toMatchObject({
+				rule: "study/colour-absent",
+				severity: "error",
+				...at,
+			});
+			for (const colour of colours)
+				expect(problem?.hint).toContain(`${colour.hex} ${colour.name}`);
+		},
+	);
 
-  test("a drawing without colours", () => {
-    expect(resolveReplace("red", [], at).problem?.rule).toBe("study/colour-absent");
-  });
+	test("a drawing without colours", () => {
+		expect(resolveReplace("red", [], at).problem?.rule).toBe(
+			"study/colour-absent",
+		);
+	});
 });
 
 describe("resolveWith", () => {
-  test.each([
-    ["a name of the palette", "signal red", "#d01c1f"],
-    ["in capitals", "Signal Red", "#d01c1f"],
-    ["a name that the palette writes with a capital", "Gold", "#f4c430"],
-    ["a CSS name that is not in the palette", "lime", "#00ff00"],
-    ["any CSS colour", "hsl(0 100% 50%)", "#ff0000"],
-  ])("%s", (_, text, hex) => {
-    expect(resolveWith(text, palette, at).hex).toBe(hex);
-  });
+	test.each([
+		["a name of the palette", "signal red", "#d01c1f"],
+		["in capitals", "Signal Red", "#d01c1f"],
+		["a name that the palette writes with a capital", "Gold", "#f4c430"],
+		["a CSS name that is not in the palette", "lime", "#00ff00"],
+		["any CSS colour", "hsl(0 100% 50%)", "#ff0000"],
+	])("%s", (_, text, hex) => {
+		expect(resolveWith(text, palette, at).hex).toBe(hex);
+	});
 
-  test("the palette comes before CSS, and says so with both", () => {
-    const { hex, problem } = resolveWith("blue", palette, at);
-    expect(hex).toBe("#003580");
-    expect(problem).toMatchObject({ rule: "study/two-meanings", severity: "warning" });
-    expect(problem?.reason).toMatch(/#003580.*#0000ff/);
-  });
+	test("the palette comes before CSS, and says so with both", () => {
+		const { hex, problem } = resolveWith("blue", palette, at);
+		expect(hex).toBe("#003580");
+		expect(problem).toMatchObject({
+			rule: "study/two-meanings",
+			severity: "warning",
+		});
+		expect(problem?.reason).toMatch(/#003580.*#0000ff/);
+	});
 
-  test("a slip of the pen gets the nearest name", () => {
-    const { hex, problem } = resolveWith("signal rde", palette, at);
-    expect(hex).toBeUndefined();
-    expect(problem).toMatchObject({ rule: "study/wrong-colour", severity: "error", ...at });
-    expect(problem?.hint).toContain("signal red");
-  });
+	test("a slip of the pen gets the nearest name", () => {
+		const { hex, problem } = resolveWith("signal rde", palette, at);
+		expect(hex).toBeUndefined();
+		expect(problem).toMatchObject({
+			rule: "study/wrong-colour",
+			severity: "error",
+			...at,
+		});
+		expect(problem?.hint).toContain("signal red");
+	});
 
-  test("something else gets the whole palette", () => {
-    expect(resolveWith("xyzzy", palette, at).problem?.hint).toContain("signal red, Gold, blue");
-  });
+	test("something else gets the whole palette", () => {
+		expect(resolveWith("xyzzy", palette, at).problem?.hint).toContain(
+			"signal red, Gold, blue",
+		);
+	});
 });

@@ -11,14 +11,34 @@ test("nothing is both allowed and refused, or allowed and dropped in silence", (
 });
 
 test("what runs code, fetches or embeds is not allowed", () => {
-  for (const name of ["script", "foreignObject", "image", "animate", "set", "iframe", "audio", "video", "a", "text"]) {
+  for (const name of [
+    "script",
+    "foreignObject",
+    "image",
+    "animate",
+    "set",
+    "iframe",
+    "audio",
+    "video",
+    "a",
+    "text",
+  ]) {
     expect(allow.elements.has(name), name).toBe(false);
   }
 });
 
 // SVG 2, appendix of properties, and CSS Color, Masking and Compositing: which inherit.
 test("which properties inherit", () => {
-  for (const name of ["fill", "stroke", "color", "visibility", "fill-rule", "clip-rule", "marker-end", "stroke-width"]) {
+  for (const name of [
+    "fill",
+    "stroke",
+    "color",
+    "visibility",
+    "fill-rule",
+    "clip-rule",
+    "marker-end",
+    "stroke-width",
+  ]) {
     expect(allow.inherited.has(name), name).toBe(true);
   }
   for (const name of ["opacity", "display", "clip-path", "mask", "stop-color", "overflow", "vector-effect"]) {

@@ -1,16 +1,24 @@
 import { describe, expect, test } from "vitest";
 import { draw, rulesOf, written } from "./drawing.ts";
 
-const keptOf = (attributes: string): string => /<rect([^>]*)\/>/.exec(written(draw(`<rect ${attributes}/>`)))?.[1]?.trim() ?? "";
+const keptOf = (attributes: string): string =>
+  /<rect([^>]*)\/>/.exec(written(draw(`<rect ${attributes}/>`)))?.[1]?.trim() ?? "";
 
 describe("cleanAttributes", () => {
-  test.each(['width="3" height="2"', 'x="1e1"', 'width="50%"', 'rx="auto"', 'transform="translate(1,2) rotate(30)"', 'fill="#abc" stroke-width="2px"', 'stroke-dasharray="1 2,3"', 'fill="none"', 'style="fill:red;opacity:.5"'])(
-    "keeps %s letter for letter",
-    (attributes) => {
-      expect(keptOf(attributes)).toBe(attributes);
-      expect(rulesOf(draw(`<rect ${attributes}/>`))).toEqual([]);
-    },
-  );
+  test.each([
+    'width="3" height="2"',
+    'x="1e1"',
+    'width="50%"',
+    'rx="auto"',
+    'transform="translate(1,2) rotate(30)"',
+    'fill="#abc" stroke-width="2px"',
+    'stroke-dasharray="1 2,3"',
+    'fill="none"',
+    'style="fill:red;opacity:.5"',
+  ])("keeps %s letter for letter", (attributes) => {
+    expect(keptOf(attributes)).toBe(attributes);
+    expect(rulesOf(draw(`<rect ${attributes}/>`))).toEqual([]);
+  });
 
   test.each([
     ['width="NaN"', "svg/number"],
@@ -38,8 +46,12 @@ describe("cleanAttributes", () => {
   });
 
   test("what is not allowed in a style goes, the rest stays letter for letter", () => {
-    expect(keptOf('style="fill : red; position:fixed ;  stroke:blue"')).toBe('style="fill : red;   stroke:blue"');
-    expect(rulesOf(draw('<rect style="fill : red; position:fixed ;  stroke:blue"/>'))).toEqual(["(svg/removed)"]);
+    expect(keptOf('style="fill : red; position:fixed ;  stroke:blue"')).toBe(
+      'style="fill : red;   stroke:blue"',
+    );
+    expect(rulesOf(draw('<rect style="fill : red; position:fixed ;  stroke:blue"/>'))).toEqual([
+      "(svg/removed)",
+    ]);
   });
 
   test("a style with nothing left goes", () => {
@@ -51,6 +63,9 @@ describe("cleanAttributes", () => {
   });
 
   test("__proto__ is an attribute like any other that nobody knows", () => {
-    expect(rulesOf(draw('<rect __proto__="a" constructor="b"/>'))).toEqual(["(svg/removed)", "(svg/removed)"]);
+    expect(rulesOf(draw('<rect __proto__="a" constructor="b"/>'))).toEqual([
+      "(svg/removed)",
+      "(svg/removed)",
+    ]);
   });
 });

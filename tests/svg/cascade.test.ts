@@ -19,40 +19,121 @@ const cases: readonly (readonly [string, string, string])[] = [
   ["the last of two in one style", `<rect ${box} style="fill:red;fill:#00ff00"/>`, "#00ff00"],
   ["a type over an attribute", `<style>rect{fill:#00ff00}</style><rect ${box} fill="red"/>`, "#00ff00"],
   ["style over an id", `<style>#x{fill:red}</style><rect ${box} style="fill:#00ff00"/>`, "#00ff00"],
-  ["a class over a type, in either order", `<style>.a{fill:#00ff00} rect{fill:red}</style><rect ${box} class="a"/>`, "#00ff00"],
-  ["an id over two classes", `<style>#x{fill:#00ff00} .a.b{fill:red}</style><rect ${box} class="a b"/>`, "#00ff00"],
-  ["an attribute selector over a type", `<style>[class]{fill:#00ff00} rect{fill:red}</style><rect ${box} class="a"/>`, "#00ff00"],
-  ["an attribute selector with a value", `<style>[class="a"]{fill:#00ff00}</style><rect ${box} class="a"/>`, "#00ff00"],
-  ["two classes over one", `<style>.a.b{fill:#00ff00} .b{fill:red}</style><rect ${box} class="a b"/>`, "#00ff00"],
-  ["the later of equals", `<style>.a{fill:red} .b{fill:#00ff00}</style><rect ${box} class="b a"/>`, "#00ff00"],
-  ["the later sheet of equals", `<style>.a{fill:red}</style><style>.a{fill:#00ff00}</style><rect ${box} class="a"/>`, "#00ff00"],
+  [
+    "a class over a type, in either order",
+    `<style>.a{fill:#00ff00} rect{fill:red}</style><rect ${box} class="a"/>`,
+    "#00ff00",
+  ],
+  [
+    "an id over two classes",
+    `<style>#x{fill:#00ff00} .a.b{fill:red}</style><rect ${box} class="a b"/>`,
+    "#00ff00",
+  ],
+  [
+    "an attribute selector over a type",
+    `<style>[class]{fill:#00ff00} rect{fill:red}</style><rect ${box} class="a"/>`,
+    "#00ff00",
+  ],
+  [
+    "an attribute selector with a value",
+    `<style>[class="a"]{fill:#00ff00}</style><rect ${box} class="a"/>`,
+    "#00ff00",
+  ],
+  [
+    "two classes over one",
+    `<style>.a.b{fill:#00ff00} .b{fill:red}</style><rect ${box} class="a b"/>`,
+    "#00ff00",
+  ],
+  [
+    "the later of equals",
+    `<style>.a{fill:red} .b{fill:#00ff00}</style><rect ${box} class="b a"/>`,
+    "#00ff00",
+  ],
+  [
+    "the later sheet of equals",
+    `<style>.a{fill:red}</style><style>.a{fill:#00ff00}</style><rect ${box} class="a"/>`,
+    "#00ff00",
+  ],
   ["a sheet behind the shape", `<rect ${box} class="a"/><style>.a{fill:#00ff00}</style>`, "#00ff00"],
   ["one of a list", `<style>circle, .a, path{fill:#00ff00}</style><rect ${box} class="a"/>`, "#00ff00"],
-  ["each of a list counts for itself", `<style>#y, rect{fill:red} .a{fill:#00ff00}</style><rect ${box} class="a"/>`, "#00ff00"],
-  ["a descendant", `<style>g rect{fill:#00ff00} rect{fill:red}</style><g><g><rect ${box}/></g></g>`, "#00ff00"],
-  ["a child, and no grandchild", `<style>#g>rect{fill:red}</style><g id="g"><g><rect ${box} fill="#00ff00"/></g></g>`, "#00ff00"],
-  ["the universal selector over an attribute", `<style>*{fill:#00ff00}</style><rect ${box} fill="red"/>`, "#00ff00"],
-  ["important in a sheet over style", `<style>rect{fill:#00ff00!important}</style><rect ${box} style="fill:red"/>`, "#00ff00"],
-  ["important over an id", `<style>rect{fill:#00ff00 !important} #x{fill:red}</style><rect ${box}/>`, "#00ff00"],
-  ["a more specific important", `<style>#x{fill:#00ff00!important} rect{fill:red!important}</style><rect ${box}/>`, "#00ff00"],
-  ["a comment in a sheet", `<style>/* fill:red */ .a{/*fill:red;*/fill:#00ff00}</style><rect ${box} class="a"/>`, "#00ff00"],
+  [
+    "each of a list counts for itself",
+    `<style>#y, rect{fill:red} .a{fill:#00ff00}</style><rect ${box} class="a"/>`,
+    "#00ff00",
+  ],
+  [
+    "a descendant",
+    `<style>g rect{fill:#00ff00} rect{fill:red}</style><g><g><rect ${box}/></g></g>`,
+    "#00ff00",
+  ],
+  [
+    "a child, and no grandchild",
+    `<style>#g>rect{fill:red}</style><g id="g"><g><rect ${box} fill="#00ff00"/></g></g>`,
+    "#00ff00",
+  ],
+  [
+    "the universal selector over an attribute",
+    `<style>*{fill:#00ff00}</style><rect ${box} fill="red"/>`,
+    "#00ff00",
+  ],
+  [
+    "important in a sheet over style",
+    `<style>rect{fill:#00ff00!important}</style><rect ${box} style="fill:red"/>`,
+    "#00ff00",
+  ],
+  [
+    "important over an id",
+    `<style>rect{fill:#00ff00 !important} #x{fill:red}</style><rect ${box}/>`,
+    "#00ff00",
+  ],
+  [
+    "a more specific important",
+    `<style>#x{fill:#00ff00!important} rect{fill:red!important}</style><rect ${box}/>`,
+    "#00ff00",
+  ],
+  [
+    "a comment in a sheet",
+    `<style>/* fill:red */ .a{/*fill:red;*/fill:#00ff00}</style><rect ${box} class="a"/>`,
+    "#00ff00",
+  ],
   ["CDATA", `<style><![CDATA[g > .a{fill:#00ff00}]]></style><g><rect ${box} class="a"/></g>`, "#00ff00"],
   ["a group", `<g fill="#00ff00"><rect ${box}/></g>`, "#00ff00"],
   ["the nearest group", `<g fill="red"><g fill="#00ff00"><rect ${box}/></g></g>`, "#00ff00"],
-  ["an attribute of its own over a rule for its group", `<style>#g{fill:red!important}</style><g id="g"><rect ${box} fill="#00ff00"/></g>`, "#00ff00"],
-  ["inherit", `<style>rect{fill:red}</style><g fill="#00ff00"><rect ${box} style="fill:inherit"/></g>`, "#00ff00"],
+  [
+    "an attribute of its own over a rule for its group",
+    `<style>#g{fill:red!important}</style><g id="g"><rect ${box} fill="#00ff00"/></g>`,
+    "#00ff00",
+  ],
+  [
+    "inherit",
+    `<style>rect{fill:red}</style><g fill="#00ff00"><rect ${box} style="fill:inherit"/></g>`,
+    "#00ff00",
+  ],
   ["the root", `<g><rect ${box}/></g>`, "#00ff00"],
   ["currentColor of its own", `<rect ${box} color="#00ff00" fill="currentColor"/>`, "#00ff00"],
   ["currentColor of a group", `<g color="#00ff00"><rect ${box} fill="currentColor"/></g>`, "#00ff00"],
-  ["currentColor from a sheet", `<style>g{color:#00ff00} rect{fill:currentcolor}</style><g color="red"><rect ${box}/></g>`, "#00ff00"],
-  ["a gradient of one colour", `<linearGradient id="l"><stop stop-color="#00ff00"/><stop offset="1" stop-color="lime"/></linearGradient><rect ${box} fill="url(#l)"/>`, "#00ff00"],
-  ["a gradient that has its stops from another", `<linearGradient id="k"><stop stop-color="#00ff00"/></linearGradient><linearGradient id="l" href="#k"/><rect ${box} fill="url(#l)"/>`, "#00ff00"],
+  [
+    "currentColor from a sheet",
+    `<style>g{color:#00ff00} rect{fill:currentcolor}</style><g color="red"><rect ${box}/></g>`,
+    "#00ff00",
+  ],
+  [
+    "a gradient of one colour",
+    `<linearGradient id="l"><stop stop-color="#00ff00"/><stop offset="1" stop-color="lime"/></linearGradient><rect ${box} fill="url(#l)"/>`,
+    "#00ff00",
+  ],
+  [
+    "a gradient that has its stops from another",
+    `<linearGradient id="k"><stop stop-color="#00ff00"/></linearGradient><linearGradient id="l" href="#k"/><rect ${box} fill="url(#l)"/>`,
+    "#00ff00",
+  ],
 ];
 
 /** Titles of what the second renderer (resvg-js 2.6) does not do: !important, and keywords in small letters. */
 const unknownToOther = /^(?:important|a more specific important|currentColor from a sheet)/;
 
-const text = (title: string, body: string): string => draw(body, `viewBox="0 0 30 20"${title === "the root" ? ' fill="#00ff00"' : ""}`);
+const text = (title: string, body: string): string =>
+  draw(body, `viewBox="0 0 30 20"${title === "the root" ? ' fill="#00ff00"' : ""}`);
 
 describe("the fill of #x comes from", () => {
   test.each(cases)("%s", async (title, body, fill) => {
@@ -76,7 +157,9 @@ describe("the fill of #x comes from", () => {
     [":is(#y, rect)", ".a", "#00ff00"],
     [":where(#x)", "rect", "#ff0000"],
   ])("%s against %s", (selector, other, fill) => {
-    const drawing = draw(`<style>${selector}{fill:#00ff00} ${other}{fill:red}</style><rect ${box} class="a"/>`);
+    const drawing = draw(
+      `<style>${selector}{fill:#00ff00} ${other}{fill:red}</style><rect ${box} class="a"/>`,
+    );
     expect(paintsOfX(drawing)).toEqual([`fill ${fill}`]);
   });
 
@@ -88,14 +171,30 @@ describe("the fill of #x comes from", () => {
 
 describe("resolveCascade", () => {
   test("says where the winning value stands, to the character", () => {
-    const drawing = read(draw(`<style>.a { stroke : red ; fill: #0f0 }</style><rect id="x" class="a" color="blue" style="opacity:1; stroke-width : 3"/>`));
+    const drawing = read(
+      draw(
+        `<style>.a { stroke : red ; fill: #0f0 }</style><rect id="x" class="a" color="blue" style="opacity:1; stroke-width : 3"/>`,
+      ),
+    );
     const declared = resolveCascade(drawing.root).get(elementOf(drawing, "x"));
     const sheet = ".a { stroke : red ; fill: #0f0 }";
-    expect(declared?.get("fill")?.site).toMatchObject({ kind: "sheet", start: sheet.indexOf("#0f0"), end: sheet.indexOf("#0f0") + 4 });
+    expect(declared?.get("fill")?.site).toMatchObject({
+      kind: "sheet",
+      start: sheet.indexOf("#0f0"),
+      end: sheet.indexOf("#0f0") + 4,
+    });
     expect(declared?.get("stroke")?.value).toBe("red");
-    expect(declared?.get("color")).toMatchObject({ value: "blue", important: false, site: { kind: "attribute", name: "color" } });
+    expect(declared?.get("color")).toMatchObject({
+      value: "blue",
+      important: false,
+      site: { kind: "attribute", name: "color" },
+    });
     const style = "opacity:1; stroke-width : 3";
-    expect(declared?.get("stroke-width")?.site).toMatchObject({ kind: "inline", start: style.length - 1, end: style.length });
+    expect(declared?.get("stroke-width")?.site).toMatchObject({
+      kind: "inline",
+      start: style.length - 1,
+      end: style.length,
+    });
   });
 
   test("nothing is declared on an element without declarations", () => {

@@ -10,7 +10,8 @@ describe("parseDeclarations", () => {
       ["fill", "red", false],
       ["stroke", "#0f0", true],
     ]);
-    for (const { value, valueStart, valueEnd } of declarations) expect(text.slice(valueStart, valueEnd)).toBe(value);
+    for (const { value, valueStart, valueEnd } of declarations)
+      expect(text.slice(valueStart, valueEnd)).toBe(value);
     const [first] = declarations;
     expect(text.slice(first?.start, first?.end)).toBe("fill : red ;");
   });
@@ -22,7 +23,9 @@ describe("parseDeclarations", () => {
   });
 
   test("a semicolon inside a string or brackets ends nothing", () => {
-    expect(parseDeclarations('font-family:"a;b";fill:url(#a;b)').declarations.map(({ value }) => value)).toEqual(['"a;b"', "url(#a;b)"]);
+    expect(
+      parseDeclarations('font-family:"a;b";fill:url(#a;b)').declarations.map(({ value }) => value),
+    ).toEqual(['"a;b"', "url(#a;b)"]);
   });
 });
 
@@ -37,7 +40,10 @@ describe("parseSheet", () => {
     const text = "@import url(x.css);\n@media print{rect{fill:red}}\nrect{fill:blue}";
     const { rules, oddities } = parseSheet(text);
     expect(rules.map(({ selector }) => selector)).toEqual(["rect"]);
-    expect(oddities.map(({ start, end }) => text.slice(start, end))).toEqual(["@import url(x.css);", "@media print{rect{fill:red}}"]);
+    expect(oddities.map(({ start, end }) => text.slice(start, end))).toEqual([
+      "@import url(x.css);",
+      "@media print{rect{fill:red}}",
+    ]);
   });
 
   // Selectors 4, section 15, its own examples among them.

@@ -4,8 +4,19 @@ import { readEntities } from "../../src/svg/doctype.ts";
 describe("readEntities", () => {
   test.each([
     ["nothing", " svg", []],
-    ["the DTD of SVG", ' svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd"', []],
-    ["entities of text", " svg [ <!ENTITY a \"b\"> <!-- c --> <!ENTITY d 'e'> ]", [["a", "b"], ["d", "e"]]],
+    [
+      "the DTD of SVG",
+      ' svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd"',
+      [],
+    ],
+    [
+      "entities of text",
+      " svg [ <!ENTITY a \"b\"> <!-- c --> <!ENTITY d 'e'> ]",
+      [
+        ["a", "b"],
+        ["d", "e"],
+      ],
+    ],
     ["the longest there may be", ` svg [<!ENTITY a "${"x".repeat(255)}">]`, [["a", "x".repeat(255)]]],
   ])("reads %s", (_, content, entities) => {
     expect(readEntities(content)).toEqual(new Map(entities as [string, string][]));

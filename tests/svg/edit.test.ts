@@ -4,7 +4,11 @@ import { EditList } from "../../src/svg/edit.ts";
 import { writeDrawing } from "../../src/svg/write.ts";
 import { draw, elementOf, read } from "./drawing.ts";
 
-const drawing = read(draw('<style>rect { fill: red; stroke: red }</style><rect id="r" color="blue" style="opacity: 1 ; stroke-width:2"/>'));
+const drawing = read(
+  draw(
+    '<style>rect { fill: red; stroke: red }</style><rect id="r" color="blue" style="opacity: 1 ; stroke-width:2"/>',
+  ),
+);
 const rect = elementOf(drawing, "r");
 
 function edited(change: (edits: EditList) => void): string {
@@ -33,7 +37,9 @@ test("a value changes where it is declared: attribute, inline, sheet", () => {
       edits.set(siteOf("fill"), "#00ff00");
       edits.set(siteOf("stroke"), "#0000ff");
     }),
-  ).toBe('<style>rect { fill: #00ff00; stroke: #0000ff }</style><rect id="r" color="lime" style="opacity: 0.75 ; stroke-width:2"/>');
+  ).toBe(
+    '<style>rect { fill: #00ff00; stroke: #0000ff }</style><rect id="r" color="lime" style="opacity: 0.75 ; stroke-width:2"/>',
+  );
 });
 
 test("attributes and declarations are added behind what is there", () => {
@@ -53,5 +59,7 @@ test("the first edit of a place stays", () => {
         edits.set(siteOf("fill"), value);
       }
     }),
-  ).toBe('<style>rect { fill: first; stroke: red }</style><rect id="r" color="first" style="opacity: 1 ; stroke-width:2"/>');
+  ).toBe(
+    '<style>rect { fill: first; stroke: red }</style><rect id="r" color="first" style="opacity: 1 ; stroke-width:2"/>',
+  );
 });

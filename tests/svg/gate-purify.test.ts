@@ -2,11 +2,16 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import createDOMPurify, { type Config } from "dompurify";
+// jsdom brings no types of its own; a window is all that is asked of it.
+// @ts-expect-error TS7016
 import { JSDOM } from "jsdom";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { readDrawing } from "../../src/svg/gate.ts";
 import { describeDrawing, writeDrawing } from "../../src/svg/write.ts";
 import { listCollection } from "../collection/files.ts";
+
+// Machines that run tests may be busy.
+vi.setConfig({ testTimeout: 120_000 });
 
 const { window } = new JSDOM("");
 const purifier = createDOMPurify(window);
@@ -21,7 +26,11 @@ const config: Config = {
 
 function listRemoved(svg: string): readonly string[] {
   purifier.sanitize(svg, config);
-  return purifier.removed.map((entry) => ("attribute" in entry ? `attribute ${entry.attribute?.name}="${entry.attribute?.value}"` : `element ${entry.element.nodeName}`));
+  return purifier.removed.map((entry) =>
+    "attribute" in entry
+      ? `attribute ${entry.attribute?.name}="${entry.attribute?.value}"`
+      : `element ${entry.element.nodeName}`,
+  );
 }
 
 function expectClean(name: string, bytes: Uint8Array): boolean {
@@ -33,7 +42,8 @@ function expectClean(name: string, bytes: Uint8Array): boolean {
 
 describe("DOMPurify removes nothing from a drawing that passed the gate", () => {
   test("the oracle itself removes what it should", () => {
-    const svg = '<svg xmlns="http://www.w3.org/2000/svg"><script>alert(1)</script><rect onclick="alert(1)"/><foreignObject/></svg>';
+    const svg =
+      '<svg xmlns="http://www.w3.org/2000/svg"><script>alert(1)</script><rect onclick="alert(1)"/><foreignObject/></svg>';
     expect(listRemoved(svg)).toHaveLength(3);
   });
 
@@ -44,6 +54,7 @@ describe("DOMPurify removes nothing from a drawing that passed the gate", () => 
   });
 
   test("all drawings of two open collections", { timeout: 120_000 }, () => {
-    for (const { name, path } of listCollection()) expect(expectClean(name, readFileSync(path)), name).toBe(true);
+    for (const { name, path } of listCollection())
+      expect(expectClean(name, readFileSync(path)), name).toBe(true);
   });
 });

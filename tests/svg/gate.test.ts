@@ -19,7 +19,10 @@ describe("readDrawing", () => {
   });
 
   test.each([
-    ["private data of drawing programs", '<x:namedview xmlns:x="http://sodipodi.sourceforge.net/DTD/sodipodi-0.dtd"/><rect xmlns:i="http://www.inkscape.org/namespaces/inkscape" i:label="a"/>'],
+    [
+      "private data of drawing programs",
+      '<x:namedview xmlns:x="http://sodipodi.sourceforge.net/DTD/sodipodi-0.dtd"/><rect xmlns:i="http://www.inkscape.org/namespaces/inkscape" i:label="a"/>',
+    ],
     ["metadata", "<metadata>anything</metadata><rect/>"],
     ["a comment", "<!-- here --><rect/>"],
     ["the font of text that is not there", '<rect font-size="12"/>'],
@@ -35,7 +38,11 @@ describe("readDrawing", () => {
     ["text", "<text>a</text><rect/>", "(svg/text)"],
     ["loose text", "loose<rect/>", "(svg/removed)"],
     ["an element that nobody knows", "<wheel/><rect/>", "(svg/removed)"],
-    ["an element of another namespace", '<p xmlns="http://www.w3.org/1999/xhtml">a</p><rect/>', "(svg/removed)"],
+    [
+      "an element of another namespace",
+      '<p xmlns="http://www.w3.org/1999/xhtml">a</p><rect/>',
+      "(svg/removed)",
+    ],
     ["an animation", '<rect><animate attributeName="fill" to="red"/></rect>', "(svg/removed)"],
     ["a processing instruction", "<?xml-stylesheet href='a.css'?><rect/>", "(svg/instruction)"],
   ])("drops %s with a warning", (_, body, rule) => {
@@ -48,9 +55,12 @@ describe("readDrawing", () => {
     expect(rulesOf(draw('<a href="https://example.org/"><rect/></a>'))).toEqual(["(svg/removed)"]);
   });
 
-  test.each(["image", "filter", "switch", "meshgradient"])("refuses <%s>, which changes what is seen", (name) => {
-    expect(rulesOf(draw(`<${name}/><rect/>`))).toContain("svg/unsupported");
-  });
+  test.each(["image", "filter", "switch", "meshgradient"])(
+    "refuses <%s>, which changes what is seen",
+    (name) => {
+      expect(rulesOf(draw(`<${name}/><rect/>`))).toContain("svg/unsupported");
+    },
+  );
 
   test.each([
     ["<html/>", "svg/not-svg"],
@@ -66,10 +76,20 @@ describe("readDrawing", () => {
   });
 
   test("a problem has its place, its line and what to do", () => {
-    const { value, problems } = readDrawing("a.svg", bytesOf('<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2">\n  <image/>\n</svg>'));
+    const { value, problems } = readDrawing(
+      "a.svg",
+      bytesOf('<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2">\n  <image/>\n</svg>'),
+    );
     expect(value).toBeUndefined();
     expect(problems).toEqual([
-      expect.objectContaining({ rule: "svg/unsupported", severity: "error", file: "a.svg", place: { line: 2, column: 3 }, sourceLine: "  <image/>", hint: expect.any(String) }),
+      expect.objectContaining({
+        rule: "svg/unsupported",
+        severity: "error",
+        file: "a.svg",
+        place: { line: 2, column: 3 },
+        sourceLine: "  <image/>",
+        hint: expect.any(String),
+      }),
     ]);
   });
 });

@@ -15,16 +15,37 @@ const inPlace: readonly (readonly [string, string])[] = [
   ["an attribute", `<rect ${box} fill="§"/><circle r="4" fill="blue"/>`],
   ["fill and stroke of one shape", `<rect ${box} stroke="§" fill="§"/>`],
   ["an inline style, its spaces kept", `<rect ${box} style=" stroke : blue ; fill:  § ; opacity:1"/>`],
-  ["a sheet, its layout kept", `<style>\n  .a { fill : §;\n stroke:blue }\n  .b{stroke:§!important}\n</style><rect ${box} class="a b"/>`],
+  [
+    "a sheet, its layout kept",
+    `<style>\n  .a { fill : §;\n stroke:blue }\n  .b{stroke:§!important}\n</style><rect ${box} class="a b"/>`,
+  ],
   ["a group that shapes inherit from", `<g fill="§"><rect ${box}/><circle r="4" fill="lime"/></g>`],
   ["color, where currentColor comes from", `<g color="§"><rect ${box} fill="currentColor"/></g>`],
-  ["stops", `<linearGradient id="l"><stop stop-color="§"/><stop offset="1" style="stop-color:§"/><stop offset=".5" stop-color="lime"/></linearGradient><rect ${box} fill="url(#l)"/>`],
-  ["a pattern", `<pattern id="p" width="4" height="4"><rect width="2" height="2" fill="§"/></pattern><rect ${box} fill="url(#p)"/>`],
-  ["a marker", `<marker id="k" markerWidth="4" markerHeight="4"><path d="M0,0 h4 v4 z" fill="§"/></marker><path d="M2,2 H20" stroke="blue" marker-end="url(#k)"/>`],
-  ["a shape in defs and its use", `<defs><rect id="r" ${box} fill="§"/></defs><use href="#r" fill="blue"/><use href="#r" x="2" stroke="§"/>`],
+  [
+    "stops",
+    `<linearGradient id="l"><stop stop-color="§"/><stop offset="1" style="stop-color:§"/><stop offset=".5" stop-color="lime"/></linearGradient><rect ${box} fill="url(#l)"/>`,
+  ],
+  [
+    "a pattern",
+    `<pattern id="p" width="4" height="4"><rect width="2" height="2" fill="§"/></pattern><rect ${box} fill="url(#p)"/>`,
+  ],
+  [
+    "a marker",
+    `<marker id="k" markerWidth="4" markerHeight="4"><path d="M0,0 h4 v4 z" fill="§"/></marker><path d="M2,2 H20" stroke="blue" marker-end="url(#k)"/>`,
+  ],
+  [
+    "a shape in defs and its use",
+    `<defs><rect id="r" ${box} fill="§"/></defs><use href="#r" fill="blue"/><use href="#r" x="2" stroke="§"/>`,
+  ],
   ["a fallback beside it stays", `<rect ${box} fill="§"/><g fill="blue"><circle r="3"/></g>`],
-  ["the contents of masks and clip paths stay", `<mask id="m"><rect ${box} fill="red"/></mask><clipPath id="c"><rect ${box} fill="red"/></clipPath><rect ${box} fill="§" mask="url(#m)" clip-path="url(#c)"/>`],
-  ["titles and ids that say red stay", `<title>red</title><g id="red" class="red"><rect ${box} fill="§"/></g>`],
+  [
+    "the contents of masks and clip paths stay",
+    `<mask id="m"><rect ${box} fill="red"/></mask><clipPath id="c"><rect ${box} fill="red"/></clipPath><rect ${box} fill="§" mask="url(#m)" clip-path="url(#c)"/>`,
+  ],
+  [
+    "titles and ids that say red stay",
+    `<title>red</title><g id="red" class="red"><rect ${box} fill="§"/></g>`,
+  ],
 ];
 
 describe("recolour", () => {
@@ -33,9 +54,14 @@ describe("recolour", () => {
     expect(after).toBe(written(draw(body.replaceAll("§", next))));
   });
 
-  test.each(["red", "RED", "#f00", "#FF0000", "rgb(255,0,0)", "hsl(0 100% 50%)"])("finds the colour spelt %s", (spelling) => {
-    expect(changed(draw(`<rect ${box} fill="${spelling}"/>`), "#ff0000", next)).toBe(written(draw(`<rect ${box} fill="${next}"/>`)));
-  });
+  test.each(["red", "RED", "#f00", "#FF0000", "rgb(255,0,0)", "hsl(0 100% 50%)"])(
+    "finds the colour spelt %s",
+    (spelling) => {
+      expect(changed(draw(`<rect ${box} fill="${spelling}"/>`), "#ff0000", next)).toBe(
+        written(draw(`<rect ${box} fill="${next}"/>`)),
+      );
+    },
+  );
 
   test("a translucent colour keeps its alpha", () => {
     expect(changed(draw(`<rect ${box} fill="rgba(255,0,0,0.5)"/>`), "#ff0000", next)).toBe(
@@ -44,7 +70,9 @@ describe("recolour", () => {
   });
 
   test("black that nobody declared is declared on the root", async () => {
-    const text = draw(`<rect ${box}/><circle cx="9" cy="9" r="4" fill="lime"/><circle cx="20" cy="9" r="4" fill="#000"/>`);
+    const text = draw(
+      `<rect ${box}/><circle cx="9" cy="9" r="4" fill="lime"/><circle cx="20" cy="9" r="4" fill="#000"/>`,
+    );
     const after = changed(text, "#000000", next);
     expect(after).toContain(`shape-rendering="crispEdges" fill="${next}"`);
     expect(new Set(pixelsOf(await render(read(after))))).toEqual(new Set([next, "#00ff00"]));
@@ -52,7 +80,9 @@ describe("recolour", () => {
 
   test("black that nobody declared stays black inside a mask, where it hides", async () => {
     // The mask shows the right half: its left half is black because nothing is declared.
-    const text = draw(`<mask id="m"><rect width="15" height="20"/><rect x="15" width="15" height="20" fill="white"/></mask><rect ${box} fill="lime"/><g mask="url(#m)"><rect ${box}/></g>`);
+    const text = draw(
+      `<mask id="m"><rect width="15" height="20"/><rect x="15" width="15" height="20" fill="white"/></mask><rect ${box} fill="lime"/><g mask="url(#m)"><rect ${box}/></g>`,
+    );
     const before = pixelsOf(await render(read(text)));
     expect(new Set(before)).toEqual(new Set(["#00ff00", "#000000"]));
     const after = pixelsOf(await render(read(changed(text, "#000000", next))));
@@ -60,11 +90,21 @@ describe("recolour", () => {
   });
 
   test("a stop without a colour is black and changes", () => {
-    expect(changed(draw(`<linearGradient id="l"><stop/><stop offset="1" stop-color="red"/></linearGradient><rect ${box} fill="url(#l)"/>`), "#000000", next)).toContain(`<stop stop-color="${next}"/>`);
+    expect(
+      changed(
+        draw(
+          `<linearGradient id="l"><stop/><stop offset="1" stop-color="red"/></linearGradient><rect ${box} fill="url(#l)"/>`,
+        ),
+        "#000000",
+        next,
+      ),
+    ).toContain(`<stop stop-color="${next}"/>`);
   });
 
   test("a rule that paints a mask too keeps the mask", async () => {
-    const text = draw(`<style>.w{fill:#ffffff}</style><mask id="m"><rect class="w" width="15" height="20"/></mask><rect ${box} fill="blue"/><rect class="w" ${box} mask="url(#m)"/>`);
+    const text = draw(
+      `<style>.w{fill:#ffffff}</style><mask id="m"><rect class="w" width="15" height="20"/></mask><rect ${box} fill="blue"/><rect class="w" ${box} mask="url(#m)"/>`,
+    );
     const before = pixelsOf(await render(read(text)));
     const after = pixelsOf(await render(read(changed(text, "#ffffff", next))));
     expect(after).toEqual(before.map((pixel) => (pixel === "#ffffff" ? next : pixel)));
@@ -80,7 +120,9 @@ describe("mapColours", () => {
   test("puts every colour through the map, once", () => {
     const swap = (hex: Hex): Hex => (hex === "#ff0000" ? "#0000ff" : hex === "#0000ff" ? "#ff0000" : hex);
     const text = draw(`<rect ${box} fill="red"/><circle r="4" fill="blue" stroke="lime"/>`);
-    expect(writeDrawing(mapColours(resolve(text), swap))).toBe(written(draw(`<rect ${box} fill="#0000ff"/><circle r="4" fill="#ff0000" stroke="lime"/>`)));
+    expect(writeDrawing(mapColours(resolve(text), swap))).toBe(
+      written(draw(`<rect ${box} fill="#0000ff"/><circle r="4" fill="#ff0000" stroke="lime"/>`)),
+    );
   });
 });
 

@@ -3,7 +3,10 @@ import { draw, rulesOf, written } from "./drawing.ts";
 
 const nest = (depth: number): string => {
   // Each group uses the one before it ten times: ten to the power of `depth` showings.
-  const groups = Array.from({ length: depth }, (_, level) => `<g id="g${level + 1}">${`<use href="#g${level}"/>`.repeat(10)}</g>`);
+  const groups = Array.from(
+    { length: depth },
+    (_, level) => `<g id="g${level + 1}">${`<use href="#g${level}"/>`.repeat(10)}</g>`,
+  );
   return `<defs><rect id="g0" width="1" height="1"/>${groups.join("")}</defs><use href="#g${depth}"/>`;
 };
 
@@ -19,7 +22,10 @@ describe("checkReferences", () => {
     ["gradients", '<linearGradient id="a" href="#b"/><linearGradient id="b" href="#a"/>'],
     ["a pattern that fills itself", '<pattern id="a" width="1" height="1"><rect fill="url(#a)"/></pattern>'],
     ["a mask of itself", '<mask id="a"><rect mask="url(#a)"/></mask>'],
-    ["through a sheet", '<style>rect{fill:url(#a)}</style><pattern id="a" width="1" height="1"><rect/></pattern>'],
+    [
+      "through a sheet",
+      '<style>rect{fill:url(#a)}</style><pattern id="a" width="1" height="1"><rect/></pattern>',
+    ],
   ])("a circle is refused: %s", (_, body) => {
     expect(rulesOf(draw(body))).toContain("svg/circle");
   });
@@ -30,18 +36,28 @@ describe("checkReferences", () => {
   });
 
   test("what points at nothing goes with a warning; a paint becomes its fallback, or none", () => {
-    expect(written(draw('<use href="#a"/><rect fill="url(#b) red" stroke="url(#c)" mask="url(#d)"/>'))).toContain('<use/><rect fill="red" stroke="none"/>');
-    expect(rulesOf(draw('<use href="#a"/><rect fill="url(#b) red" stroke="url(#c)" mask="url(#d)"/>'))).toEqual(Array(4).fill("(svg/dangling)"));
+    expect(
+      written(draw('<use href="#a"/><rect fill="url(#b) red" stroke="url(#c)" mask="url(#d)"/>')),
+    ).toContain('<use/><rect fill="red" stroke="none"/>');
+    expect(
+      rulesOf(draw('<use href="#a"/><rect fill="url(#b) red" stroke="url(#c)" mask="url(#d)"/>')),
+    ).toEqual(Array(4).fill("(svg/dangling)"));
   });
 
   test("an odd id is renamed with all that points at it", () => {
-    const text = written(draw('<linearGradient id="a b"><stop/></linearGradient><rect fill="url(#a b)" style="stroke:url(\'#a b\')"/>'));
+    const text = written(
+      draw(
+        '<linearGradient id="a b"><stop/></linearGradient><rect fill="url(#a b)" style="stroke:url(\'#a b\')"/>',
+      ),
+    );
     const id = /linearGradient id="([^"]*)"/.exec(text)?.[1] ?? "";
     expect(id).toMatch(/^[A-Za-z_][\w.-]*$/);
     expect(text.split(`#${id}`)).toHaveLength(3);
   });
 
   test("dashes too fine to be drawn are refused", () => {
-    expect(rulesOf(draw('<path d="M0,0 H30" stroke="red" stroke-dasharray="0.0001"/>'))).toContain("svg/number");
+    expect(rulesOf(draw('<path d="M0,0 H30" stroke="red" stroke-dasharray="0.0001"/>'))).toContain(
+      "svg/number",
+    );
   });
 });

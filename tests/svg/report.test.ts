@@ -6,7 +6,15 @@ test("problems carry file, place and the line they stand on", () => {
   reporter.error("svg/a", { line: 2, column: 3 }, "Reason.", "Hint.");
   reporter.warn("svg/b", undefined, "Reason.");
   expect(reporter.problems).toEqual([
-    { rule: "svg/a", severity: "error", file: "a.svg", place: { line: 2, column: 3 }, sourceLine: "  <g/>", reason: "Reason.", hint: "Hint." },
+    {
+      rule: "svg/a",
+      severity: "error",
+      file: "a.svg",
+      place: { line: 2, column: 3 },
+      sourceLine: "  <g/>",
+      reason: "Reason.",
+      hint: "Hint.",
+    },
     { rule: "svg/b", severity: "warning", file: "a.svg", reason: "Reason." },
   ]);
 });

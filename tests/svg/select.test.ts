@@ -2,12 +2,18 @@ import { describe, expect, test } from "vitest";
 import { compileSelector, createNodes } from "../../src/svg/select.ts";
 import { draw, read } from "./drawing.ts";
 
-const drawing = read(draw('<g id="g" class="a b"><rect id="r" width="3"/><rect id="s" class="b"/></g><linearGradient id="l"/><path id="p"/>'));
+const drawing = read(
+  draw(
+    '<g id="g" class="a b"><rect id="r" width="3"/><rect id="s" class="b"/></g><linearGradient id="l"/><path id="p"/>',
+  ),
+);
 
 function select(selector: string): readonly string[] {
   const test = compileSelector(selector);
   if (typeof test === "string") throw new Error(test);
-  return createNodes(drawing.root).filter(test).map(({ element }) => element.attributes["id"] ?? element.name);
+  return createNodes(drawing.root)
+    .filter(test)
+    .map(({ element }) => element.attributes["id"] ?? element.name);
 }
 
 describe("compileSelector", () => {
@@ -42,7 +48,14 @@ describe("compileSelector", () => {
 
 test("createNodes: parents before children, each knowing the other", () => {
   const nodes = createNodes(drawing.root);
-  expect(nodes.map(({ element }) => element.name)).toEqual(["svg", "g", "rect", "rect", "linearGradient", "path"]);
+  expect(nodes.map(({ element }) => element.name)).toEqual([
+    "svg",
+    "g",
+    "rect",
+    "rect",
+    "linearGradient",
+    "path",
+  ]);
   expect(nodes[2]?.parent).toBe(nodes[1]);
   expect(nodes[1]?.children).toEqual([nodes[2], nodes[3]]);
 });

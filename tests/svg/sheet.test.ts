@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { draw, rulesOf, written } from "./drawing.ts";
 
-const kept = (css: string): string => /<style>([\s\S]*)<\/style>/.exec(written(draw(`<style>${css}</style><rect/>`)))?.[1] ?? "";
+const kept = (css: string): string =>
+  /<style>([\s\S]*)<\/style>/.exec(written(draw(`<style>${css}</style><rect/>`)))?.[1] ?? "";
 
 describe("cleanSheet", () => {
   test("what is allowed stays letter for letter", () => {

@@ -2,10 +2,20 @@ import { expect, test } from "vitest";
 import { findHref, mapElements, textOf, walkElements } from "../../src/svg/tree.ts";
 import { draw, elementOf, read } from "./drawing.ts";
 
-const drawing = read(draw('<g id="g"><rect id="r"/></g><style id="s">a{}</style><use id="u" href="#r" xmlns:l="http://www.w3.org/1999/xlink" l:href="#g"/>'));
+const drawing = read(
+  draw(
+    '<g id="g"><rect id="r"/></g><style id="s">a{}</style><use id="u" href="#r" xmlns:l="http://www.w3.org/1999/xlink" l:href="#g"/>',
+  ),
+);
 
 test("walkElements visits all, in the order of the file", () => {
-  expect([...walkElements(drawing.root)].map(({ name }) => name)).toEqual(["svg", "g", "rect", "style", "use"]);
+  expect([...walkElements(drawing.root)].map(({ name }) => name)).toEqual([
+    "svg",
+    "g",
+    "rect",
+    "style",
+    "use",
+  ]);
 });
 
 test("findHref: href before xlink:href (SVG 2, 5.6)", () => {
@@ -21,7 +31,9 @@ test("textOf gives the text directly inside", () => {
 
 test("mapElements shares what did not change and rebuilds what did, up to the root", () => {
   expect(mapElements(drawing.root, (element) => element)).toBe(drawing.root);
-  const next = mapElements(drawing.root, (element) => (element.name === "rect" ? { ...element, attributes: { fill: "red" } } : element));
+  const next = mapElements(drawing.root, (element) =>
+    element.name === "rect" ? { ...element, attributes: { fill: "red" } } : element,
+  );
   expect(next).not.toBe(drawing.root);
   expect(next.children[1]).toBe(drawing.root.children[1]);
   expect([...walkElements(next)].find(({ name }) => name === "rect")?.attributes).toEqual({ fill: "red" });

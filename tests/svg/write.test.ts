@@ -8,7 +8,9 @@ import { describeDrawing, viewBoxText, writeDrawing, writeSized } from "../../sr
 import { draw, pixelsOf, read, render, renderOther, rulesOf, written } from "./drawing.ts";
 import { drawings, steady } from "./generate.ts";
 
-const awkward = draw('<title>a &lt; b &amp; "c"</title><style>g &gt; rect{fill:red}</style><g data-note="1 &lt; 2 &quot;x&quot;&#10;y&#9;z"><rect width="9" height="9"/></g>');
+const awkward = draw(
+  '<title>a &lt; b &amp; "c"</title><style>g &gt; rect{fill:red}</style><g data-note="1 &lt; 2 &quot;x&quot;&#10;y&#9;z"><rect width="9" height="9"/></g>',
+);
 
 /** The tree as svgson takes it: names, attributes, children and nothing of ours. */
 function toSvgson(node: SvgNode): Parameters<typeof stringify>[0] {
@@ -32,7 +34,12 @@ function bySvgson(drawing: Drawing, width: number, height: number): string {
     preserveAspectRatio: "none",
   });
   // svgson escapes attributes by itself and leaves text as it is.
-  return stringify(root, { transformNode: (node) => (node.type === "text" ? { ...node, value: node.value.replace(/&/g, "&amp;").replace(/</g, "&lt;") } : node) });
+  return stringify(root, {
+    transformNode: (node) =>
+      node.type === "text"
+        ? { ...node, value: node.value.replace(/&/g, "&amp;").replace(/</g, "&lt;") }
+        : node,
+  });
 }
 
 describe("writeDrawing", () => {
@@ -44,7 +51,9 @@ describe("writeDrawing", () => {
   });
 
   test("has no declaration, no DOCTYPE, no comment, no CDATA, and one namespace", () => {
-    const text = written(`<?xml version="1.0"?><!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd"><!-- a -->${draw("<!-- b --><style><![CDATA[rect{fill:red}]]></style><rect/>")}`);
+    const text = written(
+      `<?xml version="1.0"?><!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd"><!-- a -->${draw("<!-- b --><style><![CDATA[rect{fill:red}]]></style><rect/>")}`,
+    );
     expect(text).not.toMatch(/<[!?]/);
     expect(text.match(/xmlns/g)).toHaveLength(1);
   });
@@ -56,7 +65,9 @@ describe("writeDrawing", () => {
   });
 
   test("a size in pixels becomes a viewBox", () => {
-    expect(written('<svg xmlns="http://www.w3.org/2000/svg" width="30px" height="20"><rect/></svg>')).toContain('viewBox="0 0 30 20"');
+    expect(
+      written('<svg xmlns="http://www.w3.org/2000/svg" width="30px" height="20"><rect/></svg>'),
+    ).toContain('viewBox="0 0 30 20"');
   });
 
   test("read again it is the same to the letter", () => {
@@ -68,7 +79,9 @@ describe("writeDrawing", () => {
 
 describe("writeSized", () => {
   test("fills the picture, whatever the proportions", async () => {
-    const raster = await renderSvg(writeSized(read(draw('<rect width="30" height="20" fill="red"/>')), 17, 31));
+    const raster = await renderSvg(
+      writeSized(read(draw('<rect width="30" height="20" fill="red"/>')), 17, 31),
+    );
     expect(raster).toMatchObject({ width: 17, height: 31 });
     expect(new Set(pixelsOf(raster))).toEqual(new Set(["#ff0000"]));
   });
@@ -90,7 +103,9 @@ describe("any drawing", { timeout: 60_000 }, () => {
       fc.asyncProperty(drawings, async (text) => {
         const once = written(text);
         expect(written(once)).toBe(once);
-        expect(pixelsOf(await render(read(once)))).toEqual(pixelsOf(await renderSvg(text.replace("<svg ", '<svg width="30" height="20" '))));
+        expect(pixelsOf(await render(read(once)))).toEqual(
+          pixelsOf(await renderSvg(text.replace("<svg ", '<svg width="30" height="20" '))),
+        );
       }),
       { numRuns: 100, ...steady },
     );

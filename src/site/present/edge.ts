@@ -4,6 +4,7 @@ import type { Hex } from "../../colour/colour.ts";
 import { type Grade, gradeOf, isClear } from "../../colour/contrast.ts";
 import type { ComparedEdge, Comparison, Outcome } from "../../measure/comparison.ts";
 import type { Measure } from "../../measure/measure.ts";
+import { findMeasured } from "./account.ts";
 import type { Format } from "./format.ts";
 import { findPaint } from "./paint.ts";
 
@@ -22,16 +23,19 @@ export interface EdgeRow {
   /** The names after the change, where they differ. */
   readonly renamed: string | undefined;
   readonly length: string;
+  /** Its part of the outline of the focus, or undefined where it has none. */
+  readonly focus: string | undefined;
   /** Undefined where the edge was not there before. */
   readonly before: Reading | undefined;
   readonly after: Reading;
   readonly outcome: Outcome;
 }
 
-/** The rows of the edge table, longest edge first. */
+/** The rows of the edge table: edges of the focus first, most of its outline first; then the others, longest first. */
 export function presentEdges(comparison: Comparison, format: Format): readonly EdgeRow[] {
+  const focusOf = (edge: ComparedEdge) => findMeasured(comparison.after.edges, edge)?.focusLength ?? 0;
   return [...comparison.edges]
-    .sort((first, second) => second.length - first.length)
+    .sort((first, second) => focusOf(second) - focusOf(first) || second.length - first.length)
     .map((edge) => presentEdge(edge, comparison, format));
 }
 
@@ -45,6 +49,7 @@ export function presentEdge(edge: ComparedEdge, comparison: Comparison, format: 
     names,
     renamed: renamed === names ? undefined : renamed,
     length: format.number(edge.length, 2),
+    focus: describeFocusPart(edge, comparison, format),
     before:
       before === null ? undefined : presentReading(edge, comparison.before, names, before, false, format),
     after: presentReading(edge, comparison.after, renamed, after, edge.outcome === "merged", format),
@@ -55,6 +60,12 @@ export function presentEdge(edge: ComparedEdge, comparison: Comparison, format: 
 /** Two paint names as an edge is called: `white / light blue`. */
 export function formatNames(names: readonly [string, string]): string {
   return `${names[0]} / ${names[1]}`;
+}
+
+function describeFocusPart(edge: ComparedEdge, { after }: Comparison, format: Format): string | undefined {
+  const own = findMeasured(after.edges, edge)?.focusLength ?? 0;
+  const outline = after.edges.reduce((sum, { focusLength }) => sum + focusLength, 0);
+  return own === 0 ? undefined : format.share(own / outline);
 }
 
 function presentReading(

@@ -7,22 +7,23 @@ import { type Linker, linkFrom } from "../address.ts";
 import { type ProseBlock, renderProse } from "../prose.ts";
 import { type ColourRow, presentColours } from "./colours.ts";
 import { type EdgeRow, presentEdges } from "./edge.ts";
+import { type FactsView, presentFacts } from "./facts.ts";
 import { findEdgeFigure } from "./figure.ts";
+import { type FimbriationView, presentFimbriations } from "./fimbriation.ts";
+import { describeViewing, type FocusView, presentFocus } from "./focus.ts";
 import type { Format } from "./format.ts";
+import { type EdgeMapView, presentEdgeMap } from "./lines.ts";
 import { type NotesView, presentNotes } from "./notes.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { findChanged, type Swatch } from "./paint.ts";
 import { type Plate, presentPlate } from "./plate.ts";
+import { formatReach, presentReads, type ReadsView } from "./reads.ts";
 import { presentScale, type ScaleView } from "./scale.ts";
 import { presentSeen, type SeenView } from "./seen.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
-import {
-  describeChange,
-  describeOutcomes,
-  describeVerdict,
-  type OutcomeGroup,
-  type VerdictView,
-} from "./verdict.ts";
+import { presentStrip, type StripView } from "./strip.ts";
+import { describeChange, describeVerdict, type VerdictView } from "./verdict.ts";
+import { describeInWords } from "./words.ts";
 
 export interface StudyPage {
   readonly slug: string;
@@ -36,10 +37,17 @@ export interface StudyPage {
   readonly verdict: VerdictView;
   readonly plates: readonly [Plate, Plate];
   readonly summary: readonly SummaryRow[];
+  readonly words: readonly string[];
+  readonly fimbriations: readonly FimbriationView[];
+  readonly focus: FocusView;
+  readonly reads: ReadsView | undefined;
   readonly measuredHow: string;
   readonly edges: readonly EdgeRow[];
-  readonly outcomes: readonly OutcomeGroup[];
   readonly scale: ScaleView;
+  readonly edgeMap: EdgeMapView;
+  readonly strip: StripView;
+  readonly facts: FactsView;
+  readonly links: { readonly distance: string; readonly facts: string; readonly words: string };
   readonly seen: readonly (SeenView & { readonly plates: readonly [Plate, Plate] })[];
   readonly colours: readonly ColourRow[];
   readonly prose: readonly ProseBlock<EdgeRow>[];
@@ -85,10 +93,21 @@ export function presentStudy(
     verdict,
     plates: presentPair(path, link, comparison, format),
     summary: presentSummary(comparison, format),
-    measuredHow: describeMeasuring(comparison, format),
+    words: describeInWords(comparison, format),
+    fimbriations: presentFimbriations(comparison, format),
+    focus: presentFocus(comparison, study.focus, format),
+    reads: presentReads(comparison, format),
+    measuredHow: describeViewing(comparison, format),
     edges: presentEdges(comparison, format),
-    outcomes: describeOutcomes(comparison, format),
     scale: presentScale(comparison, gallery.cloth, format),
+    edgeMap: presentEdgeMap(result, link, path, format),
+    strip: presentStrip(comparison, link, path, format),
+    facts: presentFacts(comparison, format),
+    links: {
+      distance: link("/method/#distance"),
+      facts: link("/method/#facts"),
+      words: link("/method/#words"),
+    },
     seen: presentSeen(comparison, format).map((seen) => ({
       ...seen,
       plates: presentPair(path, link, comparison, format, seen),
@@ -125,12 +144,10 @@ function presentSummary(comparison: Comparison, format: Format): readonly Summar
     { name: "Clear-edge share", before: format.share(shareBefore), after: format.share(shareAfter) },
     { name: "Clarity", before: format.percent(clarityBefore), after: format.percent(clarityAfter) },
     { name: "Weakest edge", before: weakest(comparison.before), after: weakest(comparison.after) },
+    {
+      name: "Focus reads to",
+      before: formatReach(comparison.before.focus, format),
+      after: formatReach(comparison.after.focus, format),
+    },
   ];
-}
-
-function describeMeasuring(comparison: Comparison, format: Format): string {
-  const { distance } = comparison.before;
-  return distance === 0
-    ? "Measured on the full drawing, not from a distance; in clarity every edge counts by its length alone."
-    : `Measured as seen from ${format.number(distance, 0)} flag heights away, by a model of sight; in clarity the edges of the focus count twice.`;
 }

@@ -1,0 +1,82 @@
+// Floor 6. What a change did to each edge, ready to be told: who changed beside whom, from which grade to which, and
+// along how much of the focus.
+import { type Grade, gradeOf } from "../../colour/contrast.ts";
+import type { ComparedEdge, Comparison, Outcome } from "../../measure/comparison.ts";
+import { deciding } from "../../measure/figures.ts";
+import type { MeasuredEdge } from "../../measure/measure.ts";
+import { findPaint } from "./paint.ts";
+import { nameInText, tellApart } from "./phrase.ts";
+
+/** One edge of a comparison. Contrast in percent, parts as fractions 0 to 1. */
+export interface Moved {
+  readonly outcome: Outcome;
+  /** What it was called and is called, and the neighbour; without a neighbour both sides changed, or none. */
+  readonly was: string;
+  readonly is: string;
+  readonly neighbour: string | undefined;
+  readonly before: { readonly contrast: number; readonly grade: Grade } | undefined;
+  readonly after: { readonly contrast: number; readonly grade: Grade };
+  /** Its part of all edge length, and of the outline of the focus. */
+  readonly part: number;
+  readonly focusPart: number;
+  /** Whether more than a little of it runs outside the focus. */
+  readonly goesBeyond: boolean;
+}
+
+export interface Account {
+  /** Edges that are long enough to decide, focus first, then by length. */
+  readonly edges: readonly Moved[];
+  /** Those too short to decide that moved. */
+  readonly short: readonly Moved[];
+}
+
+/** Takes a comparison apart. */
+export function accountFor(comparison: Comparison): Account {
+  const all = sum(comparison.edges.map((edge) => edge.length));
+  const focused = comparison.edges.map((edge) => findMeasured(comparison.after.edges, edge)?.focusLength ?? 0);
+  const outline = sum(focused);
+  const moved = comparison.edges.map((edge, index) => ({
+    ...describe(edge, comparison),
+    part: edge.length / all,
+    focusPart: outline === 0 ? 0 : (focused[index] ?? 0) / outline,
+    goesBeyond: (focused[index] ?? 0) < 0.9 * edge.length,
+  }));
+  const ordered = moved.sort((first, second) => second.focusPart - first.focusPart || second.part - first.part);
+  return {
+    edges: ordered.filter(({ part }) => part >= deciding),
+    short: ordered.filter(({ part, outcome }) => part < deciding && outcome !== "same"),
+  };
+}
+
+/** The measured edge between the same two paints. */
+export function findMeasured(edges: readonly MeasuredEdge[], { a, b }: { a: string; b: string }): MeasuredEdge | undefined {
+  return edges.find((edge) => (edge.a === a && edge.b === b) || (edge.a === b && edge.b === a));
+}
+
+function describe(edge: ComparedEdge, comparison: Comparison): Omit<Moved, "part" | "focusPart" | "goesBeyond"> {
+  const [before, after] = edge.contrast;
+  const figures = {
+    outcome: edge.outcome,
+    before: before === null ? undefined : { contrast: before, grade: gradeOf(before) },
+    after: { contrast: after, grade: gradeOf(after) },
+  };
+  const changed = [edge.a, edge.b].map((id) => hasChanged(id, comparison));
+  const [[wasA, wasB], [isA, isB]] = edge.names;
+  if (changed[0] === changed[1]) {
+    return { ...figures, was: join(wasA, wasB), is: join(isA, isB), neighbour: undefined };
+  }
+  const [was, is] = changed[0] ? tellApart(wasA, isA) : tellApart(wasB, isB);
+  return { ...figures, was, is, neighbour: nameInText(changed[0] ? isB : isA) };
+}
+
+function hasChanged(id: string, { before, after }: Comparison): boolean {
+  return findPaint(before, id)?.hex !== findPaint(after, id)?.hex;
+}
+
+function join(one: string, other: string): string {
+  return `${nameInText(one)} and ${nameInText(other)}`;
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}

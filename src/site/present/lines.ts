@@ -1,0 +1,119 @@
+// Floor 6. The edge map as finished geometry: every traced line of a flag, drawn by the grade of its edge.
+import { type Grade, gradeOf } from "../../colour/contrast.ts";
+import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
+import type { EdgeLine, StudyResult } from "../../study/result.ts";
+import type { Linker } from "../address.ts";
+import type { Format } from "./format.ts";
+import { formatNames } from "./edge.ts";
+
+export interface EdgeMapView {
+  readonly title: string;
+  readonly width: number;
+  readonly height: number;
+  readonly fit: "wide" | "tall";
+  /** The lines of each edge, once; the panels refer to them by id. */
+  readonly shapes: readonly { readonly id: string; readonly path: string }[];
+  readonly panels: readonly [EdgeMapPanel, EdgeMapPanel];
+}
+
+export interface EdgeMapPanel {
+  readonly heading: string;
+  readonly description: string;
+  /** The drawing in grey, that lies under the lines. */
+  readonly ground: string;
+  readonly lines: readonly { readonly id: string; readonly grade: Grade | "merged" }[];
+}
+
+/** Units of a flag's height in the map. */
+const heightUnits = 1000;
+/** Points over which lines are thinned, so that a page stays light. */
+const mostPoints = 2400;
+/** A mat is three units wide and two high. */
+const squarest = 1.3;
+
+/** The edge map of a study; the drawings under it are those of the grey preview, `ground` says where they are. */
+export function presentEdgeMap(result: StudyResult, link: Linker, path: string, format: Format): EdgeMapView {
+  const { comparison } = result;
+  const [height, width] = comparison.before.proportions;
+  const shapes = drawEdges(result.edgeLines, comparison);
+  const drawn = new Set(shapes.map(({ id }) => id));
+  const panel = (heading: string, name: string, side: 0 | 1): EdgeMapPanel => ({
+    heading,
+    description: describePanel(comparison.edges, side, format),
+    ground: link(`${path}seen-grey-${name}.svg`),
+    lines: comparison.edges.flatMap((edge) => {
+      const grade = gradeAt(edge, side);
+      return grade === undefined || !drawn.has(idOf(edge)) ? [] : [{ id: idOf(edge), grade }];
+    }),
+  });
+  return {
+    title: "Edge map",
+    width: Math.round((heightUnits * width) / height),
+    height: heightUnits,
+    fit: width / height >= squarest ? "wide" : "tall",
+    shapes,
+    panels: [panel("Original", "original", 0), panel("Redesign", "redesign", 1)],
+  };
+}
+
+function gradeAt(edge: ComparedEdge, side: 0 | 1): Grade | "merged" | undefined {
+  if (side === 1 && edge.outcome === "merged") return "merged";
+  const contrast = edge.contrast[side];
+  return contrast === null ? undefined : gradeOf(contrast);
+}
+
+function idOf({ a, b }: { readonly a: string; readonly b: string }): string {
+  return `line-${a}-${b}`;
+}
+
+function drawEdges(lines: readonly EdgeLine[], comparison: Comparison): readonly { id: string; path: string }[] {
+  const thinned = thin(lines);
+  return comparison.edges.flatMap((edge) => {
+    const own = thinned.filter((line) => idOf(line) === idOf(edge));
+    return own.length === 0 ? [] : [{ id: idOf(edge), path: own.map(({ points }) => drawPath(points)).join("") }];
+  });
+}
+
+/** Leaves out points that lie near the one before, more and more, until few enough are left. Ends stay. */
+function thin(lines: readonly EdgeLine[]): readonly EdgeLine[] {
+  let thinned = lines;
+  for (let least = 0.002; countPoints(thinned) > mostPoints && least < 0.05; least *= 2) {
+    thinned = lines.map((line) => ({ ...line, points: dropNear(line.points, least) }));
+  }
+  return thinned;
+}
+
+function countPoints(lines: readonly EdgeLine[]): number {
+  return lines.reduce((sum, line) => sum + line.points.length / 2, 0);
+}
+
+function dropNear(points: readonly number[], least: number): readonly number[] {
+  const kept: number[] = [];
+  for (let at = 0; at < points.length; at += 2) {
+    const [x, y] = [points[at] ?? 0, points[at + 1] ?? 0];
+    const [lastX, lastY] = [kept.at(-2), kept.at(-1)];
+    const isEnd = at === 0 || at >= points.length - 2;
+    if (isEnd || lastX === undefined || lastY === undefined || Math.hypot(x - lastX, y - lastY) >= least) kept.push(x, y);
+  }
+  return kept;
+}
+
+/** Whole units, each point from the one before: short text. */
+function drawPath(points: readonly number[]): string {
+  const units = points.map((value) => Math.round(value * heightUnits));
+  let path = `M${units[0] ?? 0} ${units[1] ?? 0}`;
+  if (units.length > 2) path += "l";
+  for (let at = 2; at < units.length; at += 2) {
+    const [dx, dy] = [(units[at] ?? 0) - (units[at - 2] ?? 0), (units[at + 1] ?? 0) - (units[at - 1] ?? 0)];
+    path += `${at === 2 || dx < 0 ? "" : " "}${dx}${dy < 0 ? "" : " "}${dy}`;
+  }
+  return path;
+}
+
+function describePanel(edges: readonly ComparedEdge[], side: 0 | 1, format: Format): string {
+  const groups = (["strong", "clear", "soft", "weak", "merged"] as const).flatMap((grade) => {
+    const names = edges.filter((edge) => gradeAt(edge, side) === grade).map((edge) => formatNames(edge.names[side]));
+    return names.length === 0 ? [] : [`${grade}: ${format.list(names)}`];
+  });
+  return groups.length === 0 ? "No edges." : `Edges by grade. ${groups.join("; ")}.`;
+}

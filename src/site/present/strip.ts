@@ -1,0 +1,68 @@
+// Floor 6. The distance strip: both flags as they look from every distance step, and whether the focus reads from there.
+import type { Comparison } from "../../measure/comparison.ts";
+import type { Measure } from "../../measure/measure.ts";
+import { distanceSteps } from "../../measure/reads.ts";
+import type { Linker } from "../address.ts";
+import type { Format } from "./format.ts";
+import type { Plate } from "./plate.ts";
+import { describePaints } from "./paint.ts";
+
+export interface StripView {
+  readonly title: string;
+  readonly steps: readonly StripStep[];
+}
+
+export interface StripStep {
+  readonly distance: string;
+  readonly plates: readonly [Plate, Plate];
+  /** Whether the focus reads in each; undefined where there is none. */
+  readonly reads: readonly [string, string] | undefined;
+}
+
+/** Height of each picture in pixels; a wide flag is as wide as this allows. */
+const stripHeight = 160;
+const stripWidth = 320;
+const squarest = 1.3;
+
+/** The strip of a comparison. */
+export function presentStrip(comparison: Comparison, link: Linker, path: string, format: Format): StripView {
+  const { before, after } = comparison;
+  const hasFocus = before.focus.source !== "none";
+  return {
+    title: "Distance strip",
+    steps: distanceSteps.map((step) => {
+      const distance = format.number(step, 0);
+      const plate = (label: string, name: "original" | "redesign", measure: Measure): Plate => ({
+        label: `${label} from ${distance}`,
+        src: link(`${path}${formatStripFile(step, name)}`),
+        alt: `${label} as it looks from ${distance} flag heights: ${describePaints(measure, format)}`,
+        ...stripSize(measure.proportions),
+        fit: isWide(measure.proportions) ? "wide" : "tall",
+      });
+      return {
+        distance,
+        plates: [plate("Original", "original", before), plate("Redesign", "redesign", after)],
+        reads: hasFocus ? [sayReads(before, step), sayReads(after, step)] : undefined,
+      };
+    }),
+  };
+}
+
+/** The file of one picture, in the study's folder. */
+export function formatStripFile(distance: number, name: "original" | "redesign"): string {
+  return `from-${distance}-${name}.png`;
+}
+
+/** Size in pixels of each picture of a flag with these proportions. */
+export function stripSize([height, width]: readonly [number, number]): { readonly width: number; readonly height: number } {
+  const scale = Math.min(stripHeight / height, stripWidth / width);
+  return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
+}
+
+function isWide([height, width]: readonly [number, number]): boolean {
+  return width / height >= squarest;
+}
+
+function sayReads({ focus }: Measure, step: number): string {
+  return focus.readsTo !== null && step <= focus.readsTo ? "reads" : "does not";
+}

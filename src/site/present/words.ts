@@ -1,0 +1,119 @@
+// Floor 6. What got better and worse, in words: made of the numbers and the names on the page, and of nothing else.
+import { isClear } from "../../colour/contrast.ts";
+import type { Comparison } from "../../measure/comparison.ts";
+import { deciding } from "../../measure/figures.ts";
+import { type Account, accountFor, type Moved } from "./account.ts";
+import type { Format } from "./format.ts";
+import { capitalise } from "./phrase.ts";
+import { describeReach } from "./reads.ts";
+import { describeRest } from "./rest.ts";
+
+/**
+ * Tells a comparison in up to four paragraphs: what is easier to see, what is harder, what stays, and from how far the
+ * focus can be made out.
+ */
+export function describeInWords(comparison: Comparison, format: Format): readonly string[] {
+  if (comparison.edges.length === 0) return ["One colour: no edges to measure."];
+  const account = accountFor(comparison);
+  const paragraphs = [
+    describeBetter(account, format),
+    describeWorse(account, format),
+    describeRest(account, format),
+    describeReach(comparison, format),
+  ];
+  return paragraphs.map((sentences) => sentences.join(" ")).filter((text) => text !== "");
+}
+
+/** What is easier to see, and that nothing was lost for it. */
+function describeBetter(account: Account, format: Format): readonly string[] {
+  const told = account.edges.flatMap((edge) => {
+    if (edge.outcome === "parted") return isClear(edge.after.grade) ? [sayParted(edge, format)] : [];
+    return edge.outcome === "gained" || edge.outcome === "better" ? [sayBetter(edge, format)] : [];
+  });
+  return told.length === 0 ? [] : [...told, ...sayNothingLost(account, format)];
+}
+
+function describeWorse(account: Account, format: Format): readonly string[] {
+  return account.edges.flatMap((edge) => {
+    if (edge.outcome === "merged") return [sayMerged(edge, format)];
+    return edge.outcome === "lost" || edge.outcome === "worse" ? [sayWorse(edge, format)] : [];
+  });
+}
+
+function sayNothingLost({ edges, short }: Account, format: Format): readonly string[] {
+  const isDown = ({ outcome }: Moved) => outcome === "lost" || outcome === "worse" || outcome === "merged";
+  if (edges.some(isDown)) return [];
+  return short.some(isDown) ? [`Nothing gets worse but edges under ${format.share(deciding)} of all edge length.`] : ["No edge gets worse."];
+}
+
+function sayBetter(edge: Moved, format: Format): string {
+  const { outcome, after } = edge;
+  const [subject, against, than] = sayPair(edge);
+  const where = sayWhere(edge, format);
+  if (outcome === "gained") {
+    return `${subject} now ${stand(edge)}${against} over ${where}: contrast ${format.contrast(after.contrast)}, ${after.grade}, where ${than} had ${sayBefore(edge, format)}.`;
+  }
+  if (isClear(after.grade)) return `${subject} ${stand(edge)}${against} more than ${than} did, over ${where}: ${sayMove(edge, format)}.`;
+  return `${subject} ${verb(edge, "is", "are")} easier to tell ${apart(edge)} than ${than} ${verb(edge, "was", "were")}, over ${where}, but not clear: ${sayMove(edge, format)}.`;
+}
+
+function sayWorse(edge: Moved, format: Format): string {
+  const { outcome, after } = edge;
+  const [subject, against, than] = sayPair(edge);
+  const where = sayWhere(edge, format);
+  if (outcome === "lost") {
+    return `${subject} no longer ${stand(edge)}${against} over ${where}: contrast ${format.contrast(after.contrast)}, ${after.grade}, where ${than} had ${sayBefore(edge, format)}.`;
+  }
+  if (isClear(after.grade)) return `${subject} ${stand(edge)}${against} less than ${than} did, over ${where}: ${sayMove(edge, format)}.`;
+  return `${subject} ${verb(edge, "is", "are")} harder still to tell ${apart(edge)} than ${than} ${verb(edge, "was", "were")}, over ${where}: ${sayMove(edge, format)}.`;
+}
+
+function sayMerged(edge: Moved, format: Format): string {
+  const pair = edge.neighbour === undefined ? edge.is : `${edge.is} and ${edge.neighbour}`;
+  const before = edge.before === undefined ? "" : `, which had a contrast of ${sayBefore(edge, format)},`;
+  return `${capitalise(pair)} become one colour to the eye: the line between them${before} is gone, over ${sayWhere(edge, format)}.`;
+}
+
+function sayParted(edge: Moved, format: Format): string {
+  const pair = edge.neighbour === undefined ? edge.is : `${edge.is} and ${edge.neighbour}`;
+  return `${capitalise(pair)} were one colour and now meet in a ${edge.after.grade} edge, over ${sayWhere(edge, format)}: contrast ${format.contrast(edge.after.contrast)}.`;
+}
+
+/** Subject, what it stands against, and what it is compared with. */
+function sayPair({ was, is, neighbour }: Moved): readonly [string, string, string] {
+  return neighbour === undefined
+    ? [capitalise(is), "", was === is ? "they" : was]
+    : [capitalise(is), ` from ${neighbour}`, was];
+}
+
+function verb({ neighbour }: Moved, one: string, two: string): string {
+  return neighbour === undefined ? two : one;
+}
+
+function stand(edge: Moved): string {
+  return edge.neighbour === undefined ? "stand apart" : "stands out";
+}
+
+function apart({ neighbour }: Moved): string {
+  return neighbour === undefined ? "apart" : `from ${neighbour}`;
+}
+
+function sayBefore({ before }: Moved, format: Format): string {
+  return before === undefined ? "" : `${format.contrast(before.contrast)}, ${before.grade}`;
+}
+
+/** `contrast 10 to 38, weak to soft`. */
+function sayMove({ before, after }: Moved, format: Format): string {
+  const to = format.contrast(after.contrast);
+  if (before === undefined) return `contrast ${to}, ${after.grade}`;
+  const grades = before.grade === after.grade ? `still ${after.grade}` : `${before.grade} to ${after.grade}`;
+  return `contrast ${format.contrast(before.contrast)} to ${to}, ${grades}`;
+}
+
+/** Along how much: of the outline of the focus where the edge is part of it, else of all edge length. */
+function sayWhere({ part, focusPart, goesBeyond }: Moved, format: Format): string {
+  const outline = focusPart >= 0.995 ? "the whole outline" : `${format.share(focusPart)} of the outline`;
+  const beyond = goesBeyond ? ` and more, ${format.share(part)} of all edge length` : "";
+  if (focusPart >= 0.005) return `${outline} of the focus${beyond}`;
+  return part >= 0.995 ? "the whole edge length of the flag" : `${format.share(part)} of all edge length`;
+}

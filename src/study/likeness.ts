@@ -1,0 +1,96 @@
+// Floor 5. Which other flags a redesign looks like: every drawing made into a coarse grid once, then compared.
+import type { Cloth } from "../colour/cloth.ts";
+import { linearOf } from "../colour/parse.ts";
+import { compareGrids, type FlagGrid, prepareGrid } from "../measure/likeness.ts";
+import { findNearest, type Likeness, likenessWarning } from "../measure/nearest.ts";
+import type { Outcome } from "../problem/problem.ts";
+import { gridColumns, gridRows, measureGrid } from "../regions/grid.ts";
+import { measuringSize } from "../regions/raster.ts";
+import { readDrawing } from "../svg/gate.ts";
+import { resolveDrawing } from "../svg/instance.ts";
+import { findPaints } from "../svg/paint.ts";
+import { lookAt } from "./look.ts";
+import { renderMap } from "./map.ts";
+
+/** A flag to compare with. */
+export interface IndexedFlag {
+  readonly file: string;
+  readonly grid: FlagGrid;
+}
+
+/** The nearest three flags, and those of them that are nearer than the warning threshold. */
+export interface LikenessReport {
+  readonly nearest: readonly Likeness[];
+  readonly warnings: readonly string[];
+}
+
+/** Height in pixels of the picture a grid is made from: ten pixels a cell are enough for its mean. */
+const gridHeight = 160;
+
+/** Mean ΔE00 under which an indexed flag is the original itself, under whatever name. */
+const sameFlag = 0.5;
+
+/**
+ * Makes the grid of a drawing: every paint as it looks, transparent where the drawing is.
+ *
+ * Problems: those of readDrawing; study/nothing-drawn, study/not-drawable.
+ */
+export async function gridOf(file: string, bytes: Uint8Array, cloth: Cloth): Promise<Outcome<FlagGrid>> {
+  const read = readDrawing(file, bytes);
+  if (read.value === undefined) return { value: undefined, problems: read.problems };
+  const refuse = (rule: string, reason: string, hint: string): Outcome<FlagGrid> => ({
+    value: undefined,
+    problems: [...read.problems, { rule, severity: "error", file, reason, hint }],
+  });
+  try {
+    const resolved = resolveDrawing(read.value);
+    const shapes = findPaints(resolved);
+    const { width, height } = resolved.drawing.viewBox;
+    const map = await renderMap(shapes, measuringSize(width, height, gridHeight));
+    const looks = await lookAt(resolved.drawing, map, shapes.paints);
+    const cells = measureGrid(
+      map,
+      looks.map(({ hex }) => linearOf(hex)),
+    );
+    if (cells.every((cell) => cell === null)) {
+      return refuse(
+        "study/nothing-drawn",
+        "The drawing shows nothing.",
+        "Check that its shapes have a fill and lie inside the viewBox.",
+      );
+    }
+    return {
+      value: prepareGrid(gridColumns, gridRows, cells, cloth),
+      problems: read.problems,
+    };
+  } catch (error) {
+    const cause = error instanceof Error ? error.message.trim() : String(error);
+    return refuse(
+      "study/not-drawable",
+      `The drawing could not be rendered: ${cause}.`,
+      "Simplify it in a drawing program and export it again.",
+    );
+  }
+}
+
+/**
+ * Compares a redesign with every flag of `index`, save its own original: a flag that looks just like `original` is the
+ * original, whatever its file is called.
+ */
+export function findLikeness(
+  redesign: FlagGrid,
+  original: FlagGrid,
+  index: readonly IndexedFlag[],
+): LikenessReport {
+  const others = index.filter(({ grid }) => compareGrids(original, grid, "as it is", sameFlag) > sameFlag);
+  const nearest = findNearest(redesign, others);
+  return {
+    nearest,
+    warnings: nearest.filter(({ deltaE00 }) => deltaE00 < likenessWarning).map(describeLikeness),
+  };
+}
+
+function describeLikeness({ file, deltaE00, orientation }: Likeness): string {
+  const turned = orientation === "as it is" ? "" : ` ${orientation}`;
+  return `The redesign looks much like ${file}${turned}: they differ by ${deltaE00.toFixed(1)} (mean ΔE00 over the flag).`;
+}

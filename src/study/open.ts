@@ -1,0 +1,88 @@
+// Floor 5. The beginning of every way through a drawing: read, resolve, measure; and the end of most: a redesign written.
+import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
+import { readDrawing } from "../svg/gate.ts";
+import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
+import type { Drawing } from "../svg/tree.ts";
+import { describeDrawing, writeDrawing } from "../svg/write.ts";
+import { type Inspection, inspectDrawing } from "./inspect.ts";
+import { type Locate, listColours, planFocus } from "./plan.ts";
+import type { Focus } from "./study.ts";
+import type { Viewing } from "./viewing.ts";
+
+export interface OpenOptions {
+  /** In flag heights; 0 is the full drawing. */
+  readonly distance: number;
+  readonly focus?: Focus;
+  /** Says where a value of the focus stands, for messages; default the drawing's file. */
+  readonly locate?: Locate;
+}
+
+/** A drawing with all that is known of it before any change. */
+export interface OpenedDrawing {
+  readonly drawing: Drawing;
+  readonly resolved: ResolvedDrawing;
+  readonly viewing: Viewing;
+  readonly inspection: Inspection;
+}
+
+/** What is written into the metadata of every redesign. */
+const unofficialNote = "Unofficial study: a proposal for discussion, not a flag in use.";
+
+/**
+ * Opens a drawing. With a named focus the colours are looked at first, because a focus may name one.
+ *
+ * Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable.
+ */
+export async function openDrawing(
+  file: string,
+  bytes: Uint8Array,
+  options: OpenOptions,
+): Promise<Outcome<OpenedDrawing>> {
+  const read = readDrawing(file, bytes);
+  const problems: Problem[] = [...read.problems];
+  if (read.value === undefined) return { value: undefined, problems };
+  const drawing = read.value;
+  const resolved = resolveDrawing(drawing);
+  const viewing: Viewing = { distance: options.distance };
+  const inspected = await inspectSafely(resolved, viewing);
+  problems.push(...inspected.problems);
+  if (inspected.value === undefined) return { value: undefined, problems };
+  if (options.focus === undefined)
+    return {
+      value: { drawing, resolved, viewing, inspection: inspected.value },
+      problems,
+    };
+  const locate = options.locate ?? (() => ({ file }));
+  const focus = planFocus(resolved, listColours(resolved, inspected.value), options.focus, locate);
+  problems.push(...focus.problems);
+  if (focus.value === undefined || hasError(focus.problems)) return { value: undefined, problems };
+  const focused = { ...viewing, focus: focus.value };
+  const inspection = await inspectDrawing(resolved, focused);
+  return {
+    value: { drawing, resolved, viewing: focused, inspection },
+    problems,
+  };
+}
+
+/** Returns a recoloured drawing as SVG text that says it is a proposal. */
+export function writeRedesign(drawing: Drawing): string {
+  return writeDrawing(describeDrawing(drawing, unofficialNote));
+}
+
+async function inspectSafely(resolved: ResolvedDrawing, viewing: Viewing): Promise<Outcome<Inspection>> {
+  const { file } = resolved.drawing;
+  const refuse = (rule: string, reason: string, hint: string): Outcome<Inspection> => ({
+    value: undefined,
+    problems: [{ rule, severity: "error", file, reason, hint }],
+  });
+  try {
+    const inspection = await inspectDrawing(resolved, viewing);
+    if (inspection.paints.length > 0) return { value: inspection, problems: [] };
+    const hint = "Check that its shapes have a fill and lie inside the viewBox.";
+    return refuse("study/nothing-drawn", "The drawing shows nothing.", hint);
+  } catch (error) {
+    const cause = error instanceof Error ? error.message.trim() : String(error);
+    const reason = `The drawing could not be rendered: ${cause}.`;
+    return refuse("study/not-drawable", reason, "Simplify it in a drawing program and export it again.");
+  }
+}
