@@ -6,7 +6,7 @@ const largestCharge = 0.35;
 
 /**
  * Returns the regions that are charges: those that touch neither border nor transparency, without those over 35 % of
- * the flag and without holes (regions with the paint of a region outside the charge they belong to, around it).
+ * the flag and without holes: regions enclosed by their charge that have the paint of a region around the charge.
  */
 export function findCharges({ regions }: RegionMap, flagPixels: number): ReadonlySet<number> {
   const inner = new Set<number>();
@@ -19,7 +19,11 @@ export function findCharges({ regions }: RegionMap, flagPixels: number): Readonl
     for (const index of group)
       for (const next of regions[index]?.neighbours ?? [])
         if (!inner.has(next)) around.add(regions[next]?.label ?? 0);
-    for (const index of group) if (!around.has(regions[index]?.label ?? 0)) charges.add(index);
+    for (const index of group) {
+      const region = regions[index];
+      const isEnclosed = region !== undefined && [...region.neighbours].every((next) => inner.has(next));
+      if (!isEnclosed || !around.has(region.label)) charges.add(index);
+    }
   }
   return charges;
 }

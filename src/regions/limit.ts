@@ -9,7 +9,7 @@ const leastOfFlag = 0.002;
 
 /** Returns the greatest thickness that {@link findNearLimit} asks its viewer for, in pixels. */
 export function furthestLimit(thinnestPixels: number): number {
-  return Math.max(Math.round(thinnestPixels * (1 - margin)) + 1, Math.round(thinnestPixels * (1 + margin)));
+  return Math.floor(thinnestPixels * (1 + margin)) + 1;
 }
 
 /**
@@ -21,9 +21,9 @@ export function findNearLimit(
   thinnestPixels: number,
   pixels: readonly number[],
 ): readonly number[] {
-  const near = Math.round(thinnestPixels * (1 - margin));
+  const near = Math.ceil(thinnestPixels * (1 - margin));
   const far = furthestLimit(thinnestPixels);
-  if (far <= 1) return [];
+  if (thinnestPixels <= 0) return [];
   const goneNear = viewer.findVanished(near);
   const goneFar = viewer.findVanished(far);
   if (goneFar.length <= goneNear.length) return [];

@@ -2,9 +2,10 @@
 import type { LabelMap } from "./label.ts";
 import { PixelList } from "./pixels.ts";
 import { eachContact, type Runs } from "./runs.ts";
+import type { Zone } from "./zone.ts";
 
-/** Returns the pixels with a neighbour of another label, once each. Transparent ones are among them. */
-export function findRim({ labels }: LabelMap, runs: Runs): Int32Array {
+/** Returns the pixels of the wide zone with a neighbour of another label, once each. Transparent ones are among them. */
+export function findRim({ labels }: LabelMap, runs: Runs, { wide, bits, columns }: Zone): Int32Array {
   const { width, label, start, rowStart } = runs;
   const seen = new Uint8Array(labels.length);
   const rim = new PixelList();
@@ -14,8 +15,11 @@ export function findRim({ labels }: LabelMap, runs: Runs): Int32Array {
     rim.add(at);
   };
   for (let y = 0; y < runs.height; y += 1) {
+    const row = (y >> bits) * columns;
+    if (!wide.subarray(row, row + columns).includes(1)) continue;
     for (let run = (rowStart[y] as number) + 1; run < (rowStart[y + 1] as number); run += 1) {
       const at = start[run] as number;
+      if (wide[row + ((at - y * width) >> bits)] !== 1) continue;
       add(at - 1);
       add(at);
     }
@@ -23,6 +27,7 @@ export function findRim({ labels }: LabelMap, runs: Runs): Int32Array {
     eachContact(runs, y, (above, below, from, to) => {
       if (label[above] === label[below]) return;
       for (let at = from; at < to; at += 1) {
+        if (wide[row + ((at - y * width) >> bits)] !== 1) continue;
         add(at - width);
         add(at);
       }

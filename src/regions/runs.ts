@@ -71,7 +71,7 @@ export function eachContact(
   while (below < belowEnd) {
     const endAbove = (start[above + 1] as number) + width;
     const endBelow = start[below + 1] as number;
-    const to = endAbove < endBelow ? endAbove : endBelow;
+    const to = Math.min(endAbove, endBelow);
     visit(above, below, from, to);
     if (endAbove === to) above += 1;
     if (endBelow === to) below += 1;

@@ -4,6 +4,7 @@ import { PixelList } from "./pixels.ts";
 import { findRim } from "./rim.ts";
 import type { Runs } from "./runs.ts";
 import { down, left, right, type Stamp, stampsFor, up } from "./stamp.ts";
+import { findZone, type Zone } from "./zone.ts";
 
 const farAway = 0xffff;
 
@@ -12,24 +13,27 @@ const farAway = 0xffff;
  *
  * A part is n thick where a disc of diameter n fits: places for its centre are pixel centres for odd n and upper left
  * pixel corners for even n. For each place the distance to the nearest pixel of another label (or beyond the border)
- * is found once, by stamping outward from the pixels on either side of every line. Only pixels near a line are visited.
+ * is found once, by stamping outward from the pixels on either side of every line. Only the zone in which parts are
+ * short in rows or columns is looked at: elsewhere nothing is thin.
  */
 export class Thickness {
   private readonly map: LabelMap;
   private readonly runs: Runs;
   private readonly fields: { odd?: Field; even?: Field } = {};
   private readonly greatest: number;
+  private readonly zone: Zone;
   private rim: Int32Array | undefined;
 
   constructor(map: LabelMap, runs: Runs, greatest: number) {
     this.map = map;
     this.runs = runs;
     this.greatest = greatest;
+    this.zone = findZone(runs, greatest);
   }
 
   /** Returns the pixels that are not within reach of a place where a disc of diameter `n` fits, in no order. */
   findThinner(n: number): Int32Array {
-    if (n <= 1) return new Int32Array(0);
+    if (n <= 1 || this.zone.isEmpty) return new Int32Array(0);
     const field = this.fieldFor(n);
     // A middle pixel of a stripe n wide is (n + 1) / 2 from the first pixel outside; 0.4 less makes slanted stripes,
     // whose outer pixels lie closer to the true edge, count alike.
@@ -50,10 +54,10 @@ export class Thickness {
 
   private fieldFor(n: number): Field {
     const parity = n % 2 === 0 ? "even" : "odd";
-    this.rim ??= findRim(this.map, this.runs);
+    this.rim ??= findRim(this.map, this.runs, this.zone);
     const field =
       this.fields[parity] ??
-      measureField(this.map, this.rim, parity === "even" ? 1 : 0, this.greatest / 2 + 0.6);
+      measureField(this.map, this.rim, this.zone, parity === "even" ? 1 : 0, this.greatest / 2 + 0.6);
     this.fields[parity] = field;
     return field;
   }
@@ -69,7 +73,7 @@ interface Field {
   readonly half: 0 | 1;
 }
 
-function measureField(map: LabelMap, rim: Int32Array, half: 0 | 1, radius: number): Field {
+function measureField(map: LabelMap, rim: Int32Array, zone: Zone, half: 0 | 1, radius: number): Field {
   const { labels, width, height } = map;
   const distance = new Uint16Array(labels.length).fill(farAway);
   const touched = new PixelList();
@@ -97,12 +101,16 @@ function measureField(map: LabelMap, rim: Int32Array, half: 0 | 1, radius: numbe
       if (now >= before) continue;
       const other = labels[place] as number;
       if (other === label || other === 0) continue;
-      if (before === farAway) touched.add(place);
+      if (before === farAway && isNear(zone, x + stepX, y + stepY)) touched.add(place);
       distance[place] = now;
     }
   }
-  boundField(map, distance, touched, half, radius);
+  boundField(map, zone, distance, touched, half, radius);
   return { distance, touched: touched.pixels, half };
+}
+
+function isNear({ near, bits, columns }: Zone, x: number, y: number): boolean {
+  return near[(y >> bits) * columns + (x >> bits)] === 1;
 }
 
 function isBeyond(x: number, y: number, width: number, height: number): boolean {
@@ -112,6 +120,7 @@ function isBeyond(x: number, y: number, width: number, height: number): boolean 
 /** Beyond the border lies another paint, as far as thickness goes. */
 function boundField(
   { labels, width, height }: LabelMap,
+  zone: Zone,
   distance: Uint16Array,
   touched: PixelList,
   half: 0 | 1,
@@ -123,7 +132,7 @@ function boundField(
     for (let x = 0; x < width; x += 1) {
       if (!isWhole && x === span) x = width - span;
       const at = y * width + x;
-      if (labels[at] === 0) continue;
+      if (labels[at] === 0 || !isNear(zone, x, y)) continue;
       const away = Math.min(
         2 * x + 2 - half,
         2 * y + 2 - half,

@@ -33,7 +33,8 @@ export function blurPicture({ width, height, rgba }: Picture, sigma: number): Pi
   const linear = new Float32Array(width * height * 4);
   for (let at = 0; at < linear.length; at += 4) {
     const alpha = (rgba[at + 3] ?? 0) / 255;
-    for (let channel = 0; channel < 3; channel += 1) linear[at + channel] = alpha * (toLinear[rgba[at + channel] ?? 0] ?? 0);
+    for (let channel = 0; channel < 3; channel += 1)
+      linear[at + channel] = alpha * (toLinear[rgba[at + channel] ?? 0] ?? 0);
     linear[at + 3] = alpha;
   }
   const rows = blurLines(linear, kernel, { count: height, length: width, step: 4, stride: 4 * width });
@@ -41,7 +42,8 @@ export function blurPicture({ width, height, rgba }: Picture, sigma: number): Pi
   const out = new Uint8Array(rgba.length);
   for (let at = 0; at < out.length; at += 4) {
     const weight = blurred[at + 3] ?? 0;
-    for (let channel = 0; channel < 3; channel += 1) out[at + channel] = weight > 0 ? encode((blurred[at + channel] ?? 0) / weight) : 0;
+    for (let channel = 0; channel < 3; channel += 1)
+      out[at + channel] = weight > 0 ? encode((blurred[at + channel] ?? 0) / weight) : 0;
     out[at + 3] = rgba[at + 3] ?? 0;
   }
   return { width, height, rgba: out };
@@ -54,7 +56,11 @@ interface Lines {
   readonly stride: number;
 }
 
-function blurLines(source: Float32Array, kernel: Float32Array, { count, length, step, stride }: Lines): Float32Array {
+function blurLines(
+  source: Float32Array,
+  kernel: Float32Array,
+  { count, length, step, stride }: Lines,
+): Float32Array {
   const out = new Float32Array(source.length);
   const reach = (kernel.length - 1) / 2;
   for (let line = 0; line < count; line += 1) {
@@ -65,7 +71,8 @@ function blurLines(source: Float32Array, kernel: Float32Array, { count, length, 
       for (let offset = from; offset <= to; offset += 1) {
         const weight = kernel[offset + reach] ?? 0;
         const other = own + offset * step;
-        for (let channel = 0; channel < 4; channel += 1) out[own + channel] = (out[own + channel] ?? 0) + weight * (source[other + channel] ?? 0);
+        for (let channel = 0; channel < 4; channel += 1)
+          out[own + channel] = (out[own + channel] ?? 0) + weight * (source[other + channel] ?? 0);
       }
     }
   }

@@ -22,13 +22,19 @@ export async function writeStrip(result: StudyResult, outDir: string): Promise<v
     const picture = await renderDrawing(result.drawings[name], size);
     for (const distance of distanceSteps) {
       const seen = blurPicture(picture, measureBlur(distance, picture.height));
-      await writeFile(path.join(folder, formatStripFile(distance, name)), await encodePng(seen, name === "redesign"));
+      await writeFile(
+        path.join(folder, formatStripFile(distance, name)),
+        await encodePng(seen, name === "redesign"),
+      );
     }
   }
 }
 
 /** Renders a drawing that we wrote, `width` × `height` pixels. Throws where it is none. */
-export async function renderDrawing(svg: string, { width, height }: { readonly width: number; readonly height: number }): Promise<Picture> {
+export async function renderDrawing(
+  svg: string,
+  { width, height }: { readonly width: number; readonly height: number },
+): Promise<Picture> {
   const { value } = readDrawing("drawing.svg", Buffer.from(svg, "utf8"));
   if (value === undefined) throw new Error("a published drawing cannot be read");
   const { data, info } = await sharp(Buffer.from(writeSized(value, width, height), "utf8"))

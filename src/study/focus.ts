@@ -3,6 +3,7 @@
 import { distanceSteps, leastRemaining } from "../measure/reads.ts";
 import type { SeenGeometry, SeenLine, TableFocus } from "../measure/table.ts";
 import { findRegions } from "../regions/component.ts";
+import { cropMap, cropMask, findBox } from "../regions/crop.ts";
 import { countMask, findCharges, maskLabels, maskRegions } from "../regions/focus.ts";
 import type { LabelMap } from "../regions/label.ts";
 import { findRuns, type Runs } from "../regions/runs.ts";
@@ -89,40 +90,54 @@ export function followFocus(
   const steps: SeenGeometry["focus"]["steps"][number][] = [];
   const { full } = focus;
   if (full === undefined) return steps;
+  const close = cropScene(maps, full);
   for (const distance of distanceSteps) {
-    // From further away nothing that thin is seen, so a coarser map shows the same.
-    const factor = Math.max(1, 2 ** Math.floor(Math.log2(distance / 40)));
-    const viewer = factor === 1 ? maps.viewer : shrinkViewer(maps, factor, distance);
-    const thinnest = measureThinnest(distance) * viewer.base.height;
-    const view = viewer.viewFrom(thinnest);
-    const mask = factor === 1 ? full : shrinkMask(full, maps.map, factor);
-    const { left, remaining } =
-      view === viewer.base
-        ? { left: mask, remaining: 1 }
-        : keepRemaining(
-            mask,
-            view,
-            viewer.base,
-            viewer.findVanished(thinnest),
-            factor === 1 ? focus.pixels : countMask(mask),
-          );
-    const isKnown = view === maps.view && left === focus.mask;
-    const seen = remaining < leastRemaining ? [] : isKnown ? lines : toSeenLines(traceLines(view, left));
-    steps.push({
-      distance,
-      remaining,
-      heightPixels: view.height,
-      lines: seen.filter((line) => line.focusShare > 0),
-    });
-    if (remaining < leastRemaining) break;
+    const isGallery = distance === maps.viewing.distance && focus.mask === full;
+    const step = isGallery
+      ? { remaining: 1, heightPixels: maps.view.height, lines }
+      : lookFrom(distance <= closest ? close : shrinkScene(maps, full, distance), distance);
+    steps.push({ ...step, distance, lines: step.lines.filter((line) => line.focusShare > 0) });
+    if (step.remaining < leastRemaining) break;
   }
   return steps;
 }
 
-function shrinkViewer({ viewer, whole }: Maps, factor: number, distance: number): Viewer {
+/** Steps up to this distance, in flag heights, are looked at in full; from further away a coarser map shows the same. */
+const closest = 40;
+
+/** What one step looks at. `flagHeight` is the height of the whole flag in pixels of the scene. */
+interface Scene {
+  readonly viewer: Viewer;
+  readonly mask: Uint8Array;
+  readonly flagHeight: number;
+}
+
+/** The surroundings of the focus: what lies further away than the thickest part that could vanish does not matter. */
+function cropScene({ viewer, whole, view }: Maps, full: Uint8Array): Scene {
+  const thickest = Math.ceil(measureThinnest(closest) * view.height);
+  const box = findBox(full, view, 2 * thickest + 4);
+  const base = cropMap(viewer.base, box);
+  const cropped = new Viewer(base, thickest, whole === viewer.base ? base : cropMap(whole, box));
+  return { viewer: cropped, mask: cropMask(full, view, box), flagHeight: view.height };
+}
+
+function shrinkScene({ viewer, whole, map }: Maps, full: Uint8Array, distance: number): Scene {
+  const factor = 2 ** Math.floor(Math.log2(distance / closest));
   const base = shrinkMap(viewer.base, factor);
-  const thinnest = measureThinnest(distance) * base.height;
-  return new Viewer(base, thinnest, whole === viewer.base ? base : shrinkMap(whole, factor));
+  const thickest = measureThinnest(distance) * base.height;
+  const small = new Viewer(base, thickest, whole === viewer.base ? base : shrinkMap(whole, factor));
+  return { viewer: small, mask: shrinkMask(full, map, factor), flagHeight: base.height };
+}
+
+function lookFrom({ viewer, mask, flagHeight }: Scene, distance: number) {
+  const thinnest = measureThinnest(distance) * flagHeight;
+  const view = viewer.viewFrom(thinnest);
+  const { left, remaining } =
+    view === viewer.base
+      ? { left: mask, remaining: 1 }
+      : keepRemaining(mask, view, viewer.base, viewer.findVanished(thinnest), countMask(mask));
+  const lines = remaining < leastRemaining ? [] : toSeenLines(traceLines(view, left));
+  return { remaining, heightPixels: flagHeight, lines };
 }
 
 /** The mask without the pixels that another paint has taken over; nothing else can have changed. */

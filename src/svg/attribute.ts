@@ -3,6 +3,7 @@ import type { Place } from "../problem/problem.ts";
 import * as allow from "./allow.ts";
 import { findComments, findLive, parseDeclarations } from "./css.ts";
 import { cut } from "./cut.ts";
+import { limit } from "./limit.ts";
 import type { Reporter } from "./report.ts";
 import { checkDeclaration } from "./sheet.ts";
 import { isLength, isLengthList, isPathData, isPointList, isTransform } from "./value.ts";
@@ -116,6 +117,8 @@ const freeText = /^(?:id|class|lang|role|data-.*|aria-.*)$/;
 function isValid(name: string, value: string): boolean {
   if (name === "d") return isPathData(value) || value.trim() === "none";
   if (name === "points") return isPointList(value);
+  if (freeText.test(name)) return true;
+  if (value.length > limit.valueLength) return false;
   if (name.endsWith("ransform")) return isTransform(value);
   if (allow.numericAttributes.has(name))
     return (
@@ -123,7 +126,7 @@ function isValid(name: string, value: string): boolean {
       value.trim() === "auto" ||
       (name === "x" || name === "y" ? isLengthList(value) : false)
     );
-  return freeText.test(name) || /^[-+\w\s.,%/]*$/.test(value);
+  return /^[-+\w\s.,%/]*$/.test(value);
 }
 
 function describe(name: string): string {

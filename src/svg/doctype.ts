@@ -2,8 +2,8 @@
 import { limit } from "./limit.ts";
 
 const external =
-  /^\s*svg\s*(?:PUBLIC\s*(?:"[^"]*"|'[^']*')\s*(?:"([^"]*)"|'([^']*)')|SYSTEM\s*(?:"([^"]*)"|'([^']*)'))?\s*(\[[\s\S]*\])?\s*$/;
-const entity = /^<!ENTITY\s+([A-Za-z_][\w.-]*)\s+(?:"([^"]*)"|'([^']*)')\s*>/;
+  /^svg(?: ?(?:PUBLIC ?(?:"[^"]*"|'[^']*') ?(?:"([^"]*)"|'([^']*)')|SYSTEM ?(?:"([^"]*)"|'([^']*)')))?$/;
+const entity = /<!ENTITY\s+([A-Za-z_][\w.-]*)\s+(?:"([^"]*)"|'([^']*)')\s*>|<!--[\s\S]*?-->|\s+/y;
 const knownDtd = /^https?:\/\/www\.w3\.org\/(?:Graphics\/SVG|TR)\//;
 
 /**
@@ -11,26 +11,32 @@ const knownDtd = /^https?:\/\/www\.w3\.org\/(?:Graphics\/SVG|TR)\//;
  * Refused: any other DTD, parameter and external entities, entities with markup or references, other declarations.
  */
 export function readEntities(content: string): ReadonlyMap<string, string> | string {
-  const match = external.exec(content);
+  const bracket = content.indexOf("[");
+  const head = bracket < 0 ? content : content.slice(0, bracket);
+  const match = external.exec(head.replace(/\s+/g, " ").trim());
   if (match === null) return "The DOCTYPE declares something other than an SVG drawing.";
   const system = match[1] ?? match[2] ?? match[3] ?? match[4];
   if (system !== undefined && !knownDtd.test(system))
     return `The DOCTYPE names a DTD outside the SVG standard: ${JSON.stringify(system)}.`;
+  const subset = bracket < 0 ? "[]" : content.slice(bracket).trim();
+  return subset.endsWith("]")
+    ? readSubset(subset.slice(1, -1))
+    : "The DOCTYPE declares something other than an SVG drawing.";
+}
+
+function readSubset(subset: string): ReadonlyMap<string, string> | string {
   const entities = new Map<string, string>();
-  let rest = (match[5] ?? "[]")
-    .slice(1, -1)
-    .replace(/<!--[\s\S]*?-->/g, "")
-    .trim();
-  while (rest !== "") {
-    const declared = entity.exec(rest);
+  entity.lastIndex = 0;
+  while (entity.lastIndex < subset.length) {
+    const declared = entity.exec(subset);
     if (declared === null) return "The DOCTYPE holds a declaration other than a plain text entity.";
-    const name = declared[1] ?? "";
-    const value = declared[2] ?? declared[3] ?? "";
+    const [, name, double, single] = declared;
+    if (name === undefined) continue;
+    const value = double ?? single ?? "";
     if (value.length > limit.entityLength)
       return `The entity ${name} is longer than ${limit.entityLength} characters.`;
     if (/[<&%]/.test(value)) return `The entity ${name} holds markup or another reference.`;
     entities.set(name, value);
-    rest = rest.slice(declared[0].length).trim();
   }
   return entities;
 }

@@ -23,6 +23,8 @@ export const limit = {
   /** A dash pattern may repeat this often along the diagonal of the drawing. */
   dashesPerDiagonal: 5_000,
   cssBytes: 128 * 1024,
+  /** Characters of any value that is not a path, a list of points, a style or free text. */
+  valueLength: 4096,
   paints: 1_000,
   /** Warnings that are listed for one drawing. */
   warnings: 200,

@@ -51,7 +51,7 @@ function renameIds(root: SvgElement, ids: ReadonlyMap<string, SvgElement>, repor
     return renameIn(value);
   };
   const renameIn = (text: string): string =>
-    text.replace(/url\(\s*(["']?)#([\s\S]*?)\1\s*\)/g, (whole, quote: string, id: string) =>
+    text.replace(/url\(\s{0,99}(["']?)#([\s\S]{0,999}?)\1\s{0,99}\)/g, (whole, quote: string, id: string) =>
       renamed.has(id) ? `url(${quote}#${renamed.get(id)}${quote})` : whole,
     );
   const renameText = (node: SvgNode): SvgNode =>

@@ -120,6 +120,15 @@ function hintFor(property: string): string {
 
 function checkAllowed(property: string, value: string, place: Place, reporter: Reporter): boolean {
   const shown = JSON.stringify(value.slice(0, 60));
+  if (value.length > limit.valueLength) {
+    reporter.error(
+      "svg/css",
+      place,
+      `${property} is longer than ${limit.valueLength} characters: ${shown}.`,
+      "Export the drawing again, or mend the value by hand.",
+    );
+    return false;
+  }
   if (value.includes("\\")) {
     reporter.error(
       "svg/css",

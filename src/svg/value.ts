@@ -5,7 +5,7 @@ const number = String.raw`[+-]?(?:\d{1,60}\.?\d*|\.\d+)(?:[eE][+-]?\d{1,2})?`;
 const unit = "(?:px|pt|pc|mm|cm|in|em|ex|rem|%)?";
 const lengthPattern = new RegExp(`^\\s*${number}${unit}\\s*$`);
 const lengthsPattern = new RegExp(`^\\s*(?:${number}${unit}(?:\\s*,\\s*|\\s+|$))*\\s*$`);
-const pointsPattern = new RegExp(`^\\s*(?:${number}(?:\\s*,\\s*|\\s*))*$`);
+const pointsPattern = /^[-+\d.eE,\s]*$/;
 const pathPattern = /^[MmZzLlHhVvCcSsQqTtAa0-9eE+\-., \t\n]*$/;
 const transformPattern =
   /^(?:[\s,]*(?:matrix|translate|scale|rotate|skewX|skewY)\s*\(\s*[-+.,\deE\s]*\))*[\s,]*$/;
@@ -49,7 +49,7 @@ export function isPlainValue(text: string): boolean {
 
 /** Returns the name of the first function in `text` that no plain value has, such as `var`; undefined where there is none. */
 export function findFunction(text: string): string | undefined {
-  for (const [, name = ""] of text.matchAll(/([a-z][\w-]*)\(/gi)) {
+  for (const [, name = ""] of text.matchAll(/(?<![\w-])([a-z][\w-]*)\(/gi)) {
     if (!/^(?:url|rgba?|hsla?|hwb|lab|lch|oklab|oklch|color)$/i.test(name)) return name.toLowerCase();
   }
   return undefined;

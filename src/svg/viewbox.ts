@@ -25,7 +25,7 @@ export function findViewBox(root: SvgElement, reporter: Reporter): ViewBox | und
           'Write viewBox="0 0 WIDTH HEIGHT" on <svg>.',
         )
       : refuse(
-          `viewBox=${JSON.stringify(written)} is not four numbers.`,
+          `viewBox=${JSON.stringify(written.slice(0, 60))} is not four numbers.`,
           'Write viewBox="0 0 WIDTH HEIGHT" with plain numbers.',
         );
   }
@@ -51,6 +51,7 @@ export function findViewBox(root: SvgElement, reporter: Reporter): ViewBox | und
 }
 
 function parseViewBox(text: string): ViewBox | undefined {
+  if (text.length > limit.valueLength) return undefined;
   const parts = text.trim().split(/\s*,\s*|\s+/);
   if (parts.length !== 4 || !parts.every((part) => numberPattern.test(part))) return undefined;
   const [x = 0, y = 0, width = 0, height = 0] = parts.map(Number);

@@ -5,8 +5,10 @@ import type { JSX } from "preact";
 import type { SiteView } from "../../src/site/present/site.ts";
 import { BesideStep, VisionStep } from "../parts/beside.tsx";
 import { Document } from "../parts/document.tsx";
+import { ReadsStep, ViewingStep } from "../parts/sight.tsx";
 import { ContrastStep, LightStep } from "../parts/steps.tsx";
-import { CautionStep, EdgeStep, NumbersStep, OutcomeStep, ViewingStep } from "../parts/terms.tsx";
+import { FactsStep, WordsStep } from "../parts/telling.tsx";
+import { CautionStep, EdgeStep, NumbersStep, OutcomeStep } from "../parts/terms.tsx";
 
 export const data = { permalink: "method/index.html" };
 
@@ -24,24 +26,30 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
       <nav aria-label="On this page">
         <ol class="contents">
           <Item id="edges" text="Paints and edges" />
-          {method.viewing && <Item id="distance" text="Distance and focus" />}
+          <Item id="distance" text="Distance and focus" />
+          <Item id="reads" text="How far the focus reads" />
           <Item id="reflectance" text="Reflectance of the cloth" />
           <Item id="contrast" text="Contrast and grade" />
           <Item id="numbers" text="The numbers of a flag" />
           <Item id="outcomes" text="Outcomes and verdict" />
+          <Item id="words" text="What got better and worse" />
           <Item id="beside" text="Beside it, never instead of it" />
+          <Item id="facts" text="Facts, none a score" />
           <Item id="vision" text="Seen otherwise" />
           <Item id="cautions" text="Cautions" />
         </ol>
       </nav>
       <div class="steps">
-        <EdgeStep />
+        <EdgeStep method={method} />
         <ViewingStep method={method} />
+        <ReadsStep method={method} />
         <LightStep method={method} />
         <ContrastStep method={method} />
-        <NumbersStep method={method} />
+        <NumbersStep />
         <OutcomeStep />
+        <WordsStep />
         <BesideStep method={method} />
+        <FactsStep />
         <VisionStep method={method} />
         <CautionStep />
       </div>

@@ -4,11 +4,15 @@
 import type { JSX } from "preact";
 import type { SiteView } from "../../src/site/present/site.ts";
 import type { StudyPage } from "../../src/site/present/study.ts";
+import { EdgeMapFigure } from "../figures/map.tsx";
 import { ScaleFigure } from "../figures/scale.tsx";
+import { StripFigure } from "../figures/strip.tsx";
 import { ColourTable } from "../parts/colours.tsx";
 import { Document } from "../parts/document.tsx";
 import { EdgeTable } from "../parts/edges.tsx";
-import { Argument, Colophon, Heading, Outcomes, Plates, Seen } from "../parts/study.tsx";
+import { Facts } from "../parts/facts.tsx";
+import { Argument, Colophon, Heading, Plates, Seen } from "../parts/study.tsx";
+import { Words } from "../parts/words.tsx";
 
 export const data = {
   pagination: { data: "site.studies", size: 1, alias: "study" },
@@ -22,6 +26,7 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
       <article>
         <Heading study={study} />
         <Plates study={study} />
+        <Words study={study} />
         <Argument study={study} />
         <section class="evidence" aria-labelledby="edges">
           <h2 id="edges">Edges</h2>
@@ -32,15 +37,25 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
               <div class="main">
                 <EdgeTable edges={study.edges} />
               </div>
-              <div class="margin">
-                <Outcomes groups={study.outcomes} />
-                <p class="measured">{study.measuredHow}</p>
+              <div class="margin source">
+                <p>
+                  {study.measuredHow} <a href={study.links.distance}>More on distance and focus</a>
+                </p>
+                <p>In clarity the edges of the focus count twice.</p>
               </div>
+              <EdgeMapFigure map={study.edgeMap} id="edge-map" />
               <ScaleFigure scale={study.scale} id="reflectance-scale" />
             </>
           )}
         </section>
+        {study.edges.length > 0 && (
+          <section class="evidence" aria-labelledby="distance">
+            <h2 id="distance">From afar</h2>
+            <StripFigure strip={study.strip} id="distance-strip" />
+          </section>
+        )}
         <Seen study={study} />
+        <Facts study={study} />
         <section class="evidence" aria-labelledby="colours">
           <h2 id="colours">Colours</h2>
           <div class="main">

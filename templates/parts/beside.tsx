@@ -29,9 +29,6 @@ export function BesideStep({ method }: { method: MethodPage }): JSX.Element {
             code.
           </p>
           <p>
-            Rule of tincture: A. C. Fox-Davies, <i>A Complete Guide to Heraldry</i>, 1909, chapter VII.
-          </p>
-          <p>
             Which of these pairs read clearly on cloth is common practice, without a source. The shades are
             ours.
           </p>
@@ -47,9 +44,7 @@ export function BesideStep({ method }: { method: MethodPage }): JSX.Element {
       <RatioFormula />
       <p>
         <em>ΔE00</em> says how different two colours look, hue included. Under 5 two paints count as one
-        colour. Where the contrast is under 30 and ΔE00 is 20 or more, an edge is told apart by hue alone, and
-        goes in dusk, in grey print and for many colour-blind readers. Both steps are our own judgement. The{" "}
-        <em>rule of tincture</em> keeps metal (white, yellow) from lying on metal, and colour on colour.
+        colour, which is our own judgement. The third measure is the <a href="#facts">rule of tincture</a>.
       </p>
       <table class="pairs">
         <caption>Pairs of usual flag shades, measured by the code of this page.</caption>

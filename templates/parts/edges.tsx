@@ -5,11 +5,16 @@ import type { JSX } from "preact";
 import type { EdgeRow, Reading } from "../../src/site/present/edge.ts";
 import { SwatchPair } from "./swatch.tsx";
 
-/** The table of a study's edges. */
+/** The table of a study's edges: those of the focus first, in a group of their own. */
 export function EdgeTable({ edges }: { edges: readonly EdgeRow[] }): JSX.Element {
+  const focused = edges.filter((edge) => edge.focus);
+  const others = edges.filter((edge) => !edge.focus);
   return (
     <table class="edges">
-      <caption>Edges, longest first. Length in flag heights, contrast in percent.</caption>
+      <caption>
+        {focused.length > 0 ? "Edges of the focus first." : "Longest first."} Length in flag heights, contrast
+        in percent.
+      </caption>
       <thead>
         <tr>
           <th scope="col">Edge</th>
@@ -21,25 +26,45 @@ export function EdgeTable({ edges }: { edges: readonly EdgeRow[] }): JSX.Element
           <th scope="col">Outcome</th>
         </tr>
       </thead>
-      <tbody>
-        {edges.map((edge) => (
-          <tr key={edge.key}>
-            <th scope="row">
-              {edge.names}
-              {edge.renamed && <span class="renamed">becomes {edge.renamed}</span>}
-            </th>
-            <td class="number end">{edge.length}</td>
-            <td>
-              {edge.before ? <ReadingCell reading={edge.before} /> : <span class="quiet">no edge</span>}
-            </td>
-            <td>
-              <ReadingCell reading={edge.after} />
-            </td>
-            <td>{edge.outcome}</td>
-          </tr>
-        ))}
-      </tbody>
+      {focused.length > 0 && <Group heading="Edges of the focus" edges={focused} />}
+      {focused.length > 0 && others.length > 0 && <Group heading="Other edges" edges={others} />}
+      {focused.length === 0 && <Group edges={others} />}
     </table>
+  );
+}
+
+function Group({ heading, edges }: { heading?: string; edges: readonly EdgeRow[] }): JSX.Element {
+  return (
+    <tbody>
+      {heading && (
+        <tr class="group">
+          <th scope="rowgroup" colSpan={5}>
+            {heading}
+          </th>
+        </tr>
+      )}
+      {edges.map((edge) => (
+        <Row key={edge.key} edge={edge} />
+      ))}
+    </tbody>
+  );
+}
+
+function Row({ edge }: { edge: EdgeRow }): JSX.Element {
+  return (
+    <tr>
+      <th scope="row">
+        {edge.names}
+        {edge.renamed && <span class="renamed">becomes {edge.renamed}</span>}
+        {edge.focus && <span class="renamed">{edge.focus} of its outline</span>}
+      </th>
+      <td class="number end">{edge.length}</td>
+      <td>{edge.before ? <ReadingCell reading={edge.before} /> : <span class="quiet">no edge</span>}</td>
+      <td>
+        <ReadingCell reading={edge.after} />
+      </td>
+      <td>{edge.outcome}</td>
+    </tr>
   );
 }
 

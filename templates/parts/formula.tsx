@@ -116,8 +116,8 @@ export function CountFormula(): JSX.Element {
   );
 }
 
-/** Clarity; `weight` is what edges are weighed by. */
-export function ClarityFormula({ weight }: { weight: "length" | "weight" }): JSX.Element {
+/** Clarity of all edges. */
+export function ClarityFormula(): JSX.Element {
   return (
     <Formula>
       <mtext>clarity</mtext>
@@ -127,13 +127,13 @@ export function ClarityFormula({ weight }: { weight: "length" | "weight" }): JSX
       <mfrac>
         <mrow>
           <mo>∑</mo>
-          <mtext>{weight}</mtext>
+          <mtext>weight</mtext>
           <mo>·</mo>
           <mtext>count</mtext>
         </mrow>
         <mrow>
           <mo>∑</mo>
-          <mtext>{weight}</mtext>
+          <mtext>weight</mtext>
         </mrow>
       </mfrac>
     </Formula>

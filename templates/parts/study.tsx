@@ -3,7 +3,6 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { StudyPage } from "../../src/site/present/study.ts";
-import type { OutcomeGroup } from "../../src/site/present/verdict.ts";
 import { EdgeFigure } from "../figures/edge.tsx";
 import { Byline } from "./entry.tsx";
 import { Move } from "./move.tsx";
@@ -95,22 +94,6 @@ export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
         </div>
       )}
     </section>
-  );
-}
-
-/** What happened to the edges, in words. */
-export function Outcomes({ groups }: { groups: readonly OutcomeGroup[] }): JSX.Element {
-  return (
-    <dl class="outcomes">
-      {groups.map((group) => (
-        <div key={group.outcome}>
-          <dt>{group.heading}</dt>
-          {group.sentences.map((sentence) => (
-            <dd key={sentence}>{sentence}</dd>
-          ))}
-        </div>
-      ))}
-    </dl>
   );
 }
 

@@ -7,7 +7,7 @@ import { ClarityFormula, CountFormula } from "./formula.tsx";
 import { Step } from "./step.tsx";
 
 /** What an edge is and how its length is found. */
-export function EdgeStep(): JSX.Element {
+export function EdgeStep({ method }: { method: MethodPage }): JSX.Element {
   return (
     <Step
       id="edges"
@@ -24,10 +24,11 @@ export function EdgeStep(): JSX.Element {
       }
     >
       <p>
-        A <em>paint</em> is one colour as the original uses it. The drawing is rendered, 600 pixels high, with
-        each paint in a flat code colour of its own, so that every pixel says which paint it is. The lines
-        where two paints meet are traced on that picture. All lines between the same two paints together are
-        one <em>edge</em>; its length is given in flag heights. The border of the flag is no edge.
+        A <em>paint</em> is one colour as the original uses it. The drawing is rendered, {method.pixels}{" "}
+        pixels high unless it is very wide, with each paint in a flat code colour of its own, so that every
+        pixel says which paint it is. The lines where two paints meet are traced on that picture. All lines
+        between the same two paints together are one <em>edge</em>; its length is given in flag heights. The
+        border of the flag is no edge.
       </p>
       <p>
         Shapes that show at less than half are left out; from half on they count as if opaque. An edge under 1
@@ -38,7 +39,7 @@ export function EdgeStep(): JSX.Element {
 }
 
 /** The three numbers of a flag. */
-export function NumbersStep({ method }: { method: MethodPage }): JSX.Element {
+export function NumbersStep(): JSX.Element {
   return (
     <Step
       id="numbers"
@@ -57,51 +58,12 @@ export function NumbersStep({ method }: { method: MethodPage }): JSX.Element {
         <dd>the edge of least contrast</dd>
       </dl>
       <CountFormula />
-      <ClarityFormula weight={method.viewing ? "weight" : "length"} />
-      {method.viewing ? (
-        <p>The weight of an edge is its length and, once more, the part of it that borders the focus.</p>
-      ) : (
-        <p>
-          For now all numbers are of the full drawing, not of the drawing as seen from a distance, and in
-          clarity no edge counts more than another of its length.
-        </p>
-      )}
+      <ClarityFormula />
+      <p>
+        The weight of an edge is its length and, once more, the part of it that borders the <em>focus</em>.
+        Where a flag has no focus, the weight is the length.
+      </p>
       <p>Where a flag has one colour there is no edge, and none of the three has a value.</p>
-    </Step>
-  );
-}
-
-/** From where a flag is seen, and what has to be seen of it; only where the numbers are of that view. */
-export function ViewingStep({ method }: { method: MethodPage }): JSX.Element | null {
-  if (method.viewing === undefined) return null;
-  const { distance, finest } = method.viewing;
-  return (
-    <Step
-      id="distance"
-      heading="Distance and focus"
-      source={
-        <>
-          <p>
-            That a 20/20 eye resolves one arcminute is the definition of visual acuity: ISO 8596, read in
-            summaries. All else here is our own model of resolution; a single strong line may still be
-            noticed.
-          </p>
-          <p>The doubling of the focus and the share of 35 percent are our own judgement.</p>
-        </>
-      }
-    >
-      <p>
-        Flags are measured as seen from {distance} flag heights away. From there one arcminute covers {finest}{" "}
-        flag heights; parts thinner than that are given to the neighbours that remain, and edges are traced
-        after that. Paints closer than ΔE00 5 to a larger one count with it. Shares of colours are of the full
-        drawing.
-      </p>
-      <p>
-        The <em>focus</em> is what has to be seen: the charges, found as regions that do not reach the border
-        and cover at most 35 percent of the flag, or named by the author. In clarity their edges count twice,
-        none more than twice. A charge that runs into a stripe of its own paint cannot be found, and has to be
-        named.
-      </p>
     </Step>
   );
 }
@@ -173,6 +135,15 @@ export function CautionStep(): JSX.Element {
         <li>
           Contrast says how easily two cloths can be told apart. It does not say whether a flag is good, what
           it means, or whose it is. That is for the argument.
+        </li>
+        <li>
+          Distance is a model of resolution. A 20/20 eye and a still flag are assumed; a single strong line
+          may be noticed further off than the model has it, and haze, glare and wind make every distance
+          shorter.
+        </li>
+        <li>
+          What has to be seen is found by a rule and not understood. Where the rule errs, the author’s word
+          counts, and the page says that it was given.
         </li>
         <li>
           The numbers are those of the drawing’s colours under plain daylight. Dyes differ, and cloth fades,

@@ -104,7 +104,7 @@ describe("what an option says", () => {
   const option = (subject: typeof field, with_: Hex) => (subject === undefined ? undefined : measureOptions(subject, [{ hex: with_, name: "new", kind: "palette" }], book)[0]);
 
   test("gained and lost, with the names of the original", () => {
-    // Black on red is not clear (12 of 13 rules of the trade say so), yellow on black is; yellow on white is not, red is.
+    // Trade pairs: black on red is not clear, yellow on black is; red on white is clear, yellow on white is not.
     expect(contrast(red, black)).toBeLessThan(45);
     expect(option(field, yellow)).toMatchObject({
       gained: [{ a: "p1", b: "p2", names: [red, black] }],
@@ -153,7 +153,7 @@ describe("as a comparison would", () => {
     index === 3 ? { ...look, uneven: { lightest: "#8899aa" as Hex, darkest: "#112233" as Hex } } : look,
   );
 
-  test.each([white, "#c8202f", "#c3212e", yellow, black, darkBlue, "#8899aa", green])("the paint of a pair becomes %s", (next) => {
+  test.each<Hex>([white, "#c8202f", "#c3212e", yellow, black, darkBlue, "#8899aa", green])("the paint of a pair becomes %s", (next) => {
     for (const paint of [0, 1, 2]) {
       const [option] = measureOptions({ table, looks, paint }, [{ hex: next, name: "new", kind: "palette" }], new SwatchBook(cloth));
       const after = looks.map((look, index) => (index === paint ? { hex: next, name: "new", uneven: null } : look));

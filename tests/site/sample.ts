@@ -166,6 +166,10 @@ export const studyResult: StudyResult = {
   study,
   change: { replace: "#c8202f", with: "#f4c430" },
   comparison,
+  edgeLines: [
+    { a: "p1", b: "p2", points: [0.5, 0.25, 1, 0.25, 1, 0.75, 0.5, 0.75, 0.5, 0.25] },
+    { a: "p1", b: "p3", points: [0, 0.9, 1.5, 0.9] },
+  ],
   drawings: { ...drawings, seen: { protan: drawings, deutan: drawings, tritan: drawings, grey: drawings } },
 };
 

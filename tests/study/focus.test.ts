@@ -284,6 +284,14 @@ describe("named", () => {
     expectEdge(measure, white, red, roundOf(40));
   });
 
+  test("a charge with an outline that has vanished: its body meets the field, and that is a focus edge", async () => {
+    // Radius 41.6 and 40: the line of 0.8 % goes at 40, what is left meets in its middle.
+    const outlined = `${field(blue)}<g id="arms">${disc(150, 100, 41.6, white)}${disc(150, 100, 40, red, "e")}</g>`;
+    const measure = await see(outlined, { focus: { select: "#arms" } });
+    expectFocus(measure, "named", areaOf(41.6));
+    expectEdge(measure, blue, red, roundOf(40.8));
+  });
+
   test("a colour that is not in the drawing is a problem, and so is a selector that finds nothing", async () => {
     await expect(see(drawing, { focus: { colour: "#123456" } })).rejects.toThrow(/123456/);
     await expect(see(drawing, { focus: { select: "#none" } })).rejects.toThrow(/#none/);

@@ -267,3 +267,41 @@ describe("found by hand", () => {
     expect(problems.at(-1)?.rule).toBe("svg/more");
   });
 });
+
+describe("no value takes longer to check than to read", () => {
+  // Each was, or would be, quadratic or worse for a pattern that tries the same characters in two ways.
+  const blank = " ".repeat(300_000);
+  test.each([
+    ["a blank DOCTYPE", `<!DOCTYPE svg ${blank}x><svg/>`],
+    ["a DOCTYPE of comments", `<!DOCTYPE svg [${"<!--".repeat(60_000)}]><svg/>`],
+    [
+      "a DOCTYPE of entities",
+      `<!DOCTYPE svg [${Array.from({ length: 20_000 }, (_, index) => `<!ENTITY a${index} "x">`).join("")}]><svg/>`,
+    ],
+    ["points without blanks", draw(`<polygon points="${"1".repeat(300_000)}x"/>`)],
+    ["points with blanks", draw(`<polygon points="1${blank}x"/>`)],
+    ["a path of blanks", draw(`<path d="M1${blank}x"/>`)],
+    ["a transform of blanks", draw(`<g transform="scale(${blank}x"/>`)],
+    ["dashes of blanks", draw(`<g stroke-dasharray="1${blank}x"/>`)],
+    ["a viewBox of blanks", draw("", `viewBox="0${blank}0"`)],
+    ["a reference of blanks", draw(`<g fill="url(#a${blank}"/>`)],
+    [
+      "references without an end",
+      draw(`<g id="ä"/><g class="${"url(#".repeat(40_000)}" data-a="${"url(#".repeat(40_000)}"/>`),
+    ],
+    ["a long word", draw(`<g fill="${"a".repeat(300_000)}"/>`)],
+    ["a long word in a style", draw(`<g style="fill:${"a".repeat(300_000)}"/>`)],
+    ["a colour of blanks", draw(`<g style="fill:rgb(${blank}"/>`)],
+    ["brackets", draw(`<g style="fill:${"(".repeat(300_000)}"/>`)],
+    ["blocks in blocks", draw(`<style>${"a{".repeat(50_000)}</style>`)],
+    ["functions in functions", draw(`<style>${":not(".repeat(20_000)}</style>`)],
+    ["comments without an end", draw(`<style>${"/*".repeat(50_000)}</style>`)],
+    ["ampersands", draw(`<title>${"&a".repeat(100_000)}</title>`)],
+    ["declarations", draw(`<g style="${"a:b;".repeat(80_000)}"/>`)],
+    ["classes", draw(`<style>.a{fill:red}</style><g class="${"b ".repeat(150_000)}"/>`)],
+  ])("%s", (_, text) => {
+    const start = performance.now();
+    expect(tryDrawing(Buffer.from(text)).fault).toBeUndefined();
+    expect(performance.now() - start).toBeLessThan(5000);
+  });
+});

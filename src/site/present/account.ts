@@ -33,7 +33,9 @@ export interface Account {
 /** Takes a comparison apart. */
 export function accountFor(comparison: Comparison): Account {
   const all = sum(comparison.edges.map((edge) => edge.length));
-  const focused = comparison.edges.map((edge) => findMeasured(comparison.after.edges, edge)?.focusLength ?? 0);
+  const focused = comparison.edges.map(
+    (edge) => findMeasured(comparison.after.edges, edge)?.focusLength ?? 0,
+  );
   const outline = sum(focused);
   const moved = comparison.edges.map((edge, index) => ({
     ...describe(edge, comparison),
@@ -41,7 +43,9 @@ export function accountFor(comparison: Comparison): Account {
     focusPart: outline === 0 ? 0 : (focused[index] ?? 0) / outline,
     goesBeyond: (focused[index] ?? 0) < 0.9 * edge.length,
   }));
-  const ordered = moved.sort((first, second) => second.focusPart - first.focusPart || second.part - first.part);
+  const ordered = moved.sort(
+    (first, second) => second.focusPart - first.focusPart || second.part - first.part,
+  );
   return {
     edges: ordered.filter(({ part }) => part >= deciding),
     short: ordered.filter(({ part, outcome }) => part < deciding && outcome !== "same"),
@@ -49,11 +53,17 @@ export function accountFor(comparison: Comparison): Account {
 }
 
 /** The measured edge between the same two paints. */
-export function findMeasured(edges: readonly MeasuredEdge[], { a, b }: { a: string; b: string }): MeasuredEdge | undefined {
+export function findMeasured(
+  edges: readonly MeasuredEdge[],
+  { a, b }: { a: string; b: string },
+): MeasuredEdge | undefined {
   return edges.find((edge) => (edge.a === a && edge.b === b) || (edge.a === b && edge.b === a));
 }
 
-function describe(edge: ComparedEdge, comparison: Comparison): Omit<Moved, "part" | "focusPart" | "goesBeyond"> {
+function describe(
+  edge: ComparedEdge,
+  comparison: Comparison,
+): Omit<Moved, "part" | "focusPart" | "goesBeyond"> {
   const [before, after] = edge.contrast;
   const figures = {
     outcome: edge.outcome,

@@ -39,9 +39,13 @@ export function presentFacts(comparison: Comparison, format: Format): FactsView 
   });
   return {
     rows: [
-      row("hue", "Told apart by hue alone", (measure) => listNames(measure.edges.filter((edge) => edge.hueOnly))),
+      row("hue", "Told apart by hue alone", (measure) =>
+        listNames(measure.edges.filter((edge) => edge.hueOnly)),
+      ),
       row("tincture", "Against the rule of tincture", sayTincture),
-      row("count", "Number of colours", (measure) => [format.number(countColours(measure), 0)]),
+      row("count", "Number of colours; guides advise two or three", (measure) => [
+        format.number(countColours(measure), 0),
+      ]),
     ],
     exempt: listExempt(comparison, format),
     warnings: [...before.warnings, ...sayUneven(comparison)],
@@ -64,8 +68,12 @@ function listNames(edges: readonly MeasuredEdge[]): readonly string[] {
 }
 
 function sayTincture(measure: Measure): readonly string[] {
-  const against = measure.edges.filter((edge) => edge.tincture !== null && findExemption(edge, measure) === undefined);
-  return against.length === 0 ? ["none"] : against.map((edge) => `${formatNames(edge.names)}, ${edge.tincture}`);
+  const against = measure.edges.filter(
+    (edge) => edge.tincture !== null && findExemption(edge, measure) === undefined,
+  );
+  return against.length === 0
+    ? ["none"]
+    : against.map((edge) => `${formatNames(edge.names)}, ${edge.tincture}`);
 }
 
 /** Why the rule does not speak of an edge: two parts of the field lie beside each other, a fimbriation is no charge. */
@@ -86,12 +94,19 @@ function listExempt({ before, after }: Comparison, format: Format): readonly str
   );
   return (["parted field", "fimbriation"] as const).flatMap((why) => {
     const names = [...new Set(found.filter((one) => one.why === why).map((one) => one.names))];
-    return names.length === 0 ? [] : [`${why === "fimbriation" ? "Exempt, a fimbriation" : "Exempt, parts of the field"}: ${format.list(names)}.`];
+    return names.length === 0
+      ? []
+      : [
+          `${why === "fimbriation" ? "Exempt, a fimbriation" : "Exempt, parts of the field"}: ${format.list(names)}.`,
+        ];
   });
 }
 
 function sayUneven({ before }: Comparison): readonly string[] {
   return before.colours
     .filter((colour) => colour.uneven !== null)
-    .map(({ name, uneven }) => `Uneven paint: ${name} runs from ${uneven?.lightest} to ${uneven?.darkest}; an edge of it is clear only if both ends are.`);
+    .map(
+      ({ name, uneven }) =>
+        `Uneven paint: ${name} runs from ${uneven?.lightest} to ${uneven?.darkest}; an edge of it is clear only if both ends are.`,
+    );
 }

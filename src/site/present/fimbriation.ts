@@ -36,7 +36,9 @@ function present(was: Fimbriation, is: Fimbriation, comparison: Comparison, form
   const line = `The ${nameOf(is.line)} line`;
   return {
     key: `${is.line}-${is.pair.join("-")}`,
-    lead: helps(is) ? `${line} parts ${one} from ${other}` : `${line} between ${one} and ${other} does not part them`,
+    lead: helps(is)
+      ? `${line} parts ${one} from ${other}`
+      : `${line} between ${one} and ${other} does not part them`,
     direct: format.contrast(is.direct),
     across: format.contrast(is.across),
     rest: recall(was, is, nameBefore(is.line, comparison), format),
@@ -58,6 +60,13 @@ function nameBefore(id: string, { before, after }: Comparison): string {
 /** How it was before, where the numbers were others. */
 function recall(was: Fimbriation, is: Fimbriation, name: string, format: Format): string | undefined {
   if (was.direct === is.direct && was.across === is.across) return undefined;
-  const did = helps(was) === helps(is) ? (helps(is) ? "did so already" : "did not either") : helps(was) ? "did" : "did not";
+  const did =
+    helps(was) === helps(is)
+      ? helps(is)
+        ? "did so already"
+        : "did not either"
+      : helps(was)
+        ? "did"
+        : "did not";
   return `In the original ${name} ${did}: ${format.contrast(was.across)} in place of ${format.contrast(was.direct)}.`;
 }

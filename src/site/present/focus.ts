@@ -29,7 +29,11 @@ export function presentFocus({ before }: Comparison, named: Focus | undefined, f
       example: undefined,
     };
   }
-  return { heading: "Focus: named", sentence: `What has to be seen was named by the author${sayNamed(named)}: ${area} of the flag.`, example: undefined };
+  return {
+    heading: "Focus: named",
+    sentence: `What has to be seen was named by the author${sayNamed(named)}: ${area} of the flag.`,
+    example: undefined,
+  };
 }
 
 /** From where the flag is measured, and what that means. */

@@ -3,8 +3,8 @@ import { type Grade, gradeOf } from "../../colour/contrast.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import type { EdgeLine, StudyResult } from "../../study/result.ts";
 import type { Linker } from "../address.ts";
-import type { Format } from "./format.ts";
 import { formatNames } from "./edge.ts";
+import type { Format } from "./format.ts";
 
 export interface EdgeMapView {
   readonly title: string;
@@ -66,11 +66,16 @@ function idOf({ a, b }: { readonly a: string; readonly b: string }): string {
   return `line-${a}-${b}`;
 }
 
-function drawEdges(lines: readonly EdgeLine[], comparison: Comparison): readonly { id: string; path: string }[] {
+function drawEdges(
+  lines: readonly EdgeLine[],
+  comparison: Comparison,
+): readonly { id: string; path: string }[] {
   const thinned = thin(lines);
   return comparison.edges.flatMap((edge) => {
     const own = thinned.filter((line) => idOf(line) === idOf(edge));
-    return own.length === 0 ? [] : [{ id: idOf(edge), path: own.map(({ points }) => drawPath(points)).join("") }];
+    return own.length === 0
+      ? []
+      : [{ id: idOf(edge), path: own.map(({ points }) => drawPath(points)).join("") }];
   });
 }
 
@@ -93,7 +98,8 @@ function dropNear(points: readonly number[], least: number): readonly number[] {
     const [x, y] = [points[at] ?? 0, points[at + 1] ?? 0];
     const [lastX, lastY] = [kept.at(-2), kept.at(-1)];
     const isEnd = at === 0 || at >= points.length - 2;
-    if (isEnd || lastX === undefined || lastY === undefined || Math.hypot(x - lastX, y - lastY) >= least) kept.push(x, y);
+    if (isEnd || lastX === undefined || lastY === undefined || Math.hypot(x - lastX, y - lastY) >= least)
+      kept.push(x, y);
   }
   return kept;
 }
@@ -112,7 +118,9 @@ function drawPath(points: readonly number[]): string {
 
 function describePanel(edges: readonly ComparedEdge[], side: 0 | 1, format: Format): string {
   const groups = (["strong", "clear", "soft", "weak", "merged"] as const).flatMap((grade) => {
-    const names = edges.filter((edge) => gradeAt(edge, side) === grade).map((edge) => formatNames(edge.names[side]));
+    const names = edges
+      .filter((edge) => gradeAt(edge, side) === grade)
+      .map((edge) => formatNames(edge.names[side]));
     return names.length === 0 ? [] : [`${grade}: ${format.list(names)}`];
   });
   return groups.length === 0 ? "No edges." : `Edges by grade. ${groups.join("; ")}.`;

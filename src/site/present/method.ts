@@ -5,15 +5,22 @@ import { type Grade, gradeOf, measureContrast, measureContrastRatio } from "../.
 import { measureDifference } from "../../colour/difference.ts";
 import { hexOf, linearOf } from "../../colour/parse.ts";
 import { simulate, type Vision, visions } from "../../colour/vision.ts";
+import { distanceSteps } from "../../measure/reads.ts";
+import { measuringHeight } from "../../regions/raster.ts";
 import type { GalleryResult } from "../../study/result.ts";
+import { measureAngle, measureBlur } from "../blur.ts";
+import { finestPart } from "./focus.ts";
 import type { Format } from "./format.ts";
 import { type Frame, presentFrame } from "./page.ts";
 
 export interface MethodPage {
   readonly frame: Frame;
   readonly cloth: { readonly black: string; readonly white: string; readonly span: string };
-  /** From where flags are measured, or undefined where numbers are of the full drawing, with clarity unweighted. */
+  /** From where flags are measured, or undefined where numbers are of the full drawing. */
   readonly viewing: ViewingView | undefined;
+  /** Height of the measuring picture in pixels. */
+  readonly pixels: string;
+  readonly steps: readonly StepRow[];
   readonly published: readonly PublishedRow[];
   readonly walk: WalkView;
   readonly pairs: readonly PairRow[];
@@ -24,6 +31,14 @@ export interface MethodPage {
 export interface ViewingView {
   readonly distance: string;
   readonly finest: string;
+}
+
+/** What one distance step makes of a flag: the angle it fills, the finest part and the blur of an eye, in percent of its height. */
+export interface StepRow {
+  readonly distance: string;
+  readonly angle: string;
+  readonly finest: string;
+  readonly blur: string;
 }
 
 /** A published worked example beside what our code makes of the same two reflectances. */
@@ -106,7 +121,9 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
       white: format.number(white, 0),
       span: format.number(white - black, 0),
     },
-    viewing: presentViewing(result, format),
+    viewing: presentViewing(gallery.viewingDistance, format),
+    pixels: format.number(measuringHeight, 0),
+    steps: distanceSteps.map((step) => presentStep(step, format)),
     published: publishedExamples.map(({ pair: [lighter, darker], published }) => ({
       reflectances: `${format.number(lighter, 0)} and ${format.number(darker, 0)}`,
       published,
@@ -118,12 +135,18 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
   };
 }
 
-/** A 20/20 eye resolves one arcminute. */
-function presentViewing(result: GalleryResult, format: Format): ViewingView | undefined {
-  const distance = Math.max(0, ...result.studies.map((study) => study.comparison.before.distance));
+function presentViewing(distance: number, format: Format): ViewingView | undefined {
   if (distance === 0) return undefined;
-  const finest = distance * Math.tan(Math.PI / (180 * 60));
-  return { distance: format.number(distance, 0), finest: format.number(finest, 4) };
+  return { distance: format.number(distance, 0), finest: format.number(finestPart(distance), 4) };
+}
+
+function presentStep(distance: number, format: Format): StepRow {
+  return {
+    distance: format.number(distance, 0),
+    angle: format.number(measureAngle(distance), 0),
+    finest: format.number(100 * finestPart(distance), 1),
+    blur: format.number(100 * measureBlur(distance, 1), 1),
+  };
 }
 
 function measurePair(pair: Pair, cloth: Cloth, format: Format): WalkView {

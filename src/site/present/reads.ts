@@ -77,7 +77,10 @@ export function formatReach({ source, readsTo }: MeasuredFocus, format: Format):
 /** Both reaches and the clarity of the focus alone, in words; nothing where there is no focus. */
 export function describeReach({ before, after }: Comparison, format: Format): readonly string[] {
   if (before.focus.source === "none") return [];
-  return [sayReach(before.focus.readsTo, after.focus.readsTo, format), ...sayClarity(before.focus, after.focus, format)];
+  return [
+    sayReach(before.focus.readsTo, after.focus.readsTo, format),
+    ...sayClarity(before.focus, after.focus, format),
+  ];
 }
 
 function sayReach(was: number | null, is: number | null, format: Format): string {

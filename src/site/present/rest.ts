@@ -19,8 +19,16 @@ export function describeRest({ edges, short }: Account, format: Format): readonl
   return [
     ...opening,
     ...parted.map((edge) => sayPartedWeakly(edge, format)),
-    ...grades.flatMap((grade) => sayStaying(same.filter((edge) => keeps(edge, grade)), grade, format)),
-    ...same.filter((edge) => edge.before?.grade !== edge.after.grade).map((edge) => sayCrossing(edge, format)),
+    ...grades.flatMap((grade) =>
+      sayStaying(
+        same.filter((edge) => keeps(edge, grade)),
+        grade,
+        format,
+      ),
+    ),
+    ...same
+      .filter((edge) => edge.before?.grade !== edge.after.grade)
+      .map((edge) => sayCrossing(edge, format)),
     ...sayWhole(edges, short, format),
   ];
 }
@@ -31,7 +39,9 @@ function keeps({ before, after }: Moved, grade: Grade): boolean {
 
 function sayStaying(edges: readonly Moved[], grade: Grade, format: Format): readonly string[] {
   if (edges.length === 0) return [];
-  const named = edges.slice(0, mostNamed).map((edge) => `${namePair(edge)} (${format.contrast(edge.after.contrast)})`);
+  const named = edges
+    .slice(0, mostNamed)
+    .map((edge) => `${namePair(edge)} (${format.contrast(edge.after.contrast)})`);
   const left = edges.length - named.length;
   const others = left === 0 ? [] : [`${format.number(left, 0)} more`];
   const verb = edges.length === 1 ? "stays" : "stay";
@@ -51,8 +61,12 @@ function sayPartedWeakly(edge: Moved, format: Format): string {
 
 function sayWhole(edges: readonly Moved[], short: readonly Moved[], format: Format): readonly string[] {
   const all = [...edges, ...short];
-  const isAllClear = all.length > 1 && all.every(({ after, outcome }) => outcome !== "merged" && isClear(after.grade));
-  const tiny = short.length === 0 ? [] : [`Edges under ${format.share(deciding)} of all edge length are left to the table.`];
+  const isAllClear =
+    all.length > 1 && all.every(({ after, outcome }) => outcome !== "merged" && isClear(after.grade));
+  const tiny =
+    short.length === 0
+      ? []
+      : [`Edges under ${format.share(deciding)} of all edge length are left to the table.`];
   return isAllClear ? ["Every edge of the redesign is clear or strong.", ...tiny] : tiny;
 }
 

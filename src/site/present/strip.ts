@@ -4,8 +4,8 @@ import type { Measure } from "../../measure/measure.ts";
 import { distanceSteps } from "../../measure/reads.ts";
 import type { Linker } from "../address.ts";
 import type { Format } from "./format.ts";
-import type { Plate } from "./plate.ts";
 import { describePaints } from "./paint.ts";
+import type { Plate } from "./plate.ts";
 
 export interface StripView {
   readonly title: string;
@@ -54,7 +54,10 @@ export function formatStripFile(distance: number, name: "original" | "redesign")
 }
 
 /** Size in pixels of each picture of a flag with these proportions. */
-export function stripSize([height, width]: readonly [number, number]): { readonly width: number; readonly height: number } {
+export function stripSize([height, width]: readonly [number, number]): {
+  readonly width: number;
+  readonly height: number;
+} {
   const scale = Math.min(stripHeight / height, stripWidth / width);
   return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
 }
@@ -64,5 +67,5 @@ function isWide([height, width]: readonly [number, number]): boolean {
 }
 
 function sayReads({ focus }: Measure, step: number): string {
-  return focus.readsTo !== null && step <= focus.readsTo ? "reads" : "does not";
+  return focus.readsTo !== null && step <= focus.readsTo ? "reads" : "does not read";
 }

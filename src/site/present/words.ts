@@ -43,7 +43,9 @@ function describeWorse(account: Account, format: Format): readonly string[] {
 function sayNothingLost({ edges, short }: Account, format: Format): readonly string[] {
   const isDown = ({ outcome }: Moved) => outcome === "lost" || outcome === "worse" || outcome === "merged";
   if (edges.some(isDown)) return [];
-  return short.some(isDown) ? [`Nothing gets worse but edges under ${format.share(deciding)} of all edge length.`] : ["No edge gets worse."];
+  return short.some(isDown)
+    ? [`Nothing gets worse but edges under ${format.share(deciding)} of all edge length.`]
+    : ["No edge gets worse."];
 }
 
 function sayBetter(edge: Moved, format: Format): string {
@@ -53,7 +55,8 @@ function sayBetter(edge: Moved, format: Format): string {
   if (outcome === "gained") {
     return `${subject} now ${stand(edge)}${against} over ${where}: contrast ${format.contrast(after.contrast)}, ${after.grade}, where ${than} had ${sayBefore(edge, format)}.`;
   }
-  if (isClear(after.grade)) return `${subject} ${stand(edge)}${against} more than ${than} did, over ${where}: ${sayMove(edge, format)}.`;
+  if (isClear(after.grade))
+    return `${subject} ${stand(edge)}${against} more than ${than} did, over ${where}: ${sayMove(edge, format)}.`;
   return `${subject} ${verb(edge, "is", "are")} easier to tell ${apart(edge)} than ${than} ${verb(edge, "was", "were")}, over ${where}, but not clear: ${sayMove(edge, format)}.`;
 }
 
@@ -64,14 +67,15 @@ function sayWorse(edge: Moved, format: Format): string {
   if (outcome === "lost") {
     return `${subject} no longer ${stand(edge)}${against} over ${where}: contrast ${format.contrast(after.contrast)}, ${after.grade}, where ${than} had ${sayBefore(edge, format)}.`;
   }
-  if (isClear(after.grade)) return `${subject} ${stand(edge)}${against} less than ${than} did, over ${where}: ${sayMove(edge, format)}.`;
+  if (isClear(after.grade))
+    return `${subject} ${stand(edge)}${against} less than ${than} did, over ${where}: ${sayMove(edge, format)}.`;
   return `${subject} ${verb(edge, "is", "are")} harder still to tell ${apart(edge)} than ${than} ${verb(edge, "was", "were")}, over ${where}: ${sayMove(edge, format)}.`;
 }
 
 function sayMerged(edge: Moved, format: Format): string {
   const pair = edge.neighbour === undefined ? edge.is : `${edge.is} and ${edge.neighbour}`;
   const before = edge.before === undefined ? "" : `, which had a contrast of ${sayBefore(edge, format)},`;
-  return `${capitalise(pair)} become one colour to the eye: the line between them${before} is gone, over ${sayWhere(edge, format)}.`;
+  return `${capitalise(pair)} become one colour to the eye over ${sayWhere(edge, format)}: the line between them${before} is gone.`;
 }
 
 function sayParted(edge: Moved, format: Format): string {

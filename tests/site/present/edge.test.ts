@@ -13,6 +13,7 @@ test("longest first, with both readings, and the new names only where they chang
       names: "dark blue / red",
       renamed: "dark blue / yellow",
       length: "2.00",
+      focus: undefined,
       before: {
         hexes: ["#12235c", "#c8202f"],
         names: "dark blue / red",
@@ -34,6 +35,7 @@ test("longest first, with both readings, and the new names only where they chang
       names: "dark blue / white",
       renamed: undefined,
       length: "1.50",
+      focus: undefined,
       before: {
         hexes: ["#12235c", "#ffffff"],
         names: "dark blue / white",
@@ -74,6 +76,15 @@ test("a parted edge has no reading before", () => {
   expect(
     presentEdge({ ...edge, contrast: [null, 67.2], outcome: "parted" }, comparison, format).before,
   ).toBeUndefined();
+});
+
+test("edges of the focus come first, with their part of its outline", () => {
+  const focused = comparison.after.edges.map((one) => ({ ...one, focusLength: one.b === "p3" ? 1.2 : 0.4 }));
+  const rows = presentEdges({ ...comparison, after: { ...comparison.after, edges: focused } }, format);
+  expect(rows.map(({ key, focus }) => [key, focus])).toEqual([
+    ["p1-p3", "75%"],
+    ["p1-p2", "25%"],
+  ]);
 });
 
 test("an edge of paints that are in no drawing is our own fault and throws", () => {

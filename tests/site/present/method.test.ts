@@ -33,15 +33,19 @@ test("four kinds of vision, in order", () => {
   expect(method.seen.map((row) => row.vision)).toEqual(["protan", "deutan", "tritan", "grey"]);
 });
 
-test("says that numbers are of the full drawing only while they are", () => {
-  expect(method.viewing).toBeUndefined();
-  const [study] = galleryResult.studies;
-  if (study === undefined) throw new Error("the sample has a study");
-  const before = { ...study.comparison.before, distance: 40 };
-  const far = { ...study, comparison: { ...study.comparison, before } };
-  expect(presentMethod({ ...galleryResult, studies: [far] }, createFormat("en")).viewing).toEqual({
+test("says from where flags are measured, or that they are not from a distance", () => {
+  expect(method.viewing).toEqual({
     distance: "40",
     // 40 · tan(1′), from the definition: one arcminute is 0.000290888.
     finest: "0.0116",
   });
+  const near = { ...galleryResult, gallery: { ...galleryResult.gallery, viewingDistance: 0 } };
+  expect(presentMethod(near, createFormat("en")).viewing).toBeUndefined();
+});
+
+test("what a distance makes of a flag follows from the angle it fills", () => {
+  // From 10 flag heights: 2 · atan(1/20) = 343.5′; 10 · tan(1′) = 0.29 %; half an arcminute of 343.5 is 0.15 %.
+  expect(method.steps[0]).toEqual({ distance: "10", angle: "343", finest: "0.3", blur: "0.1" });
+  // From 320: 10.743′; 9.3 %; 4.65 %.
+  expect(method.steps.at(-1)).toEqual({ distance: "320", angle: "11", finest: "9.3", blur: "4.7" });
 });

@@ -1,12 +1,7 @@
 import { expect, test } from "vitest";
 import type { Comparison, Outcome } from "../../../src/measure/comparison.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
-import {
-  capitalise,
-  describeChange,
-  describeOutcomes,
-  describeVerdict,
-} from "../../../src/site/present/verdict.ts";
+import { describeChange, describeVerdict } from "../../../src/site/present/verdict.ts";
 import { comparison, studyResult } from "../sample.ts";
 
 const format = createFormat("en");
@@ -43,34 +38,17 @@ test.each<[readonly Outcome[], string]>([
 test("one colour has nothing to measure", () => {
   const none: Comparison = { ...comparison, edges: [], clearEdgeShare: [null, null], clarity: [null, null] };
   expect(describeVerdict(none, format).sentence).toBe("One colour: no edges to measure.");
-  expect(describeOutcomes(none, format)).toEqual([]);
 });
 
-test("says each edge in words, what is easier to see first", () => {
-  expect(describeOutcomes(comparison, format)).toEqual([
-    {
-      outcome: "gained",
-      heading: "Gained",
-      sentences: ["Dark blue / red becomes dark blue / yellow: contrast 25 to 67, weak to strong."],
-    },
-    { outcome: "same", heading: "Same", sentences: ["Dark blue / white: contrast stays at 84, strong."] },
-  ]);
-});
-
-test("says where two colours become one, and where two come to meet", () => {
-  const merged = describeOutcomes(withOutcomes(["merged"]), format)[0]?.sentences[0];
-  expect(merged).toBe("Dark blue / white become one colour where they meet, over 1.50 flag heights.");
-  const [edge] = comparison.edges;
-  if (edge === undefined) throw new Error("the sample has edges");
-  const parted = {
-    ...comparison,
-    edges: [{ ...edge, contrast: [null, 84.2] as const, outcome: "parted" as const }],
-  };
-  expect(describeOutcomes(parted, format)[0]?.sentences[0]).toBe(
-    "Dark blue / white now meet: contrast 84, strong.",
-  );
-});
-
-test("only the first letter is raised", () => {
-  expect(capitalise("dark Blue")).toBe("Dark Blue");
+test("a colour that keeps its name says in what it changes", () => {
+  const [one, red, white] = comparison.after.colours;
+  if (!one || !red || !white) throw new Error("the sample has three paints");
+  const darker = { ...red, hex: "#8c1f2b" as const, name: "red" };
+  const after = { ...comparison.after, colours: [one, darker, white] };
+  const result = {
+    ...studyResult,
+    change: { replace: "#c8202f", with: "#8c1f2b" },
+    comparison: { ...comparison, after },
+  } as const;
+  expect(describeChange(result)).toBe("Red becomes a darker red.");
 });

@@ -1,0 +1,136 @@
+// Floor 5. A study among all it could have chosen: the ranked options, where its own change stands, the author's others.
+import type { Hex } from "../colour/colour.ts";
+import { nameColour } from "../colour/name.ts";
+import type { Comparison, Outcome as EdgeOutcome } from "../measure/comparison.ts";
+import type { PaintPair } from "../measure/pair.ts";
+import { describeStanding, findStanding, type Standing } from "../measure/standing.ts";
+import type { Outcome, Problem } from "../problem/problem.ts";
+import { compareDrawing } from "./analyse.ts";
+import { type OptionsReport, optionsOf, type TryOptions } from "./options.ts";
+import type { StudyResult } from "./result.ts";
+import type { Gallery, NotedOption, Study } from "./study.ts";
+
+/** Where a change stands, with the sentence that says so; null where the drawing has no edge. */
+export interface ToldStanding extends Standing {
+  readonly says: string;
+}
+
+/** A change that the author tried and tells about, measured as a comparison. `drawing` is its redesign as SVG text. */
+export interface NotedResult {
+  readonly replace: Hex;
+  readonly with: Hex;
+  readonly only?: string;
+  readonly name: string;
+  readonly note?: string;
+  readonly clarity: number | null;
+  readonly clearEdgeShare: number | null;
+  readonly gained: readonly PaintPair[];
+  readonly lost: readonly PaintPair[];
+  readonly merged: readonly PaintPair[];
+  readonly standing: ToldStanding | null;
+  readonly drawing: string;
+}
+
+export interface StudyRanking {
+  readonly report: OptionsReport;
+  readonly standing: ToldStanding | null;
+  readonly noted: readonly NotedResult[];
+}
+
+/**
+ * Ranks the options of a study's original, with the `draw` best drawn, and says where its change and each of the
+ * author's own `options:` stand. One of those that cannot be measured is left out and its problem returned.
+ *
+ * Problems: those of optionsOf and compareDrawing, placed in study.md where they come from it.
+ */
+export async function rankStudy(
+  { study, comparison }: StudyResult,
+  bytes: Uint8Array,
+  gallery: Gallery,
+  draw = 0,
+): Promise<Outcome<StudyRanking>> {
+  const options = readOptions(study, gallery);
+  const ranked = await optionsOf(study.originalFile, bytes, { ...options, draw });
+  const problems: Problem[] = [...ranked.problems];
+  if (ranked.value === undefined) return { value: undefined, problems };
+  const report = ranked.value;
+  const noted: NotedResult[] = [];
+  for (const [index, option] of study.options.entries()) {
+    const measured = await measureNoted(study, bytes, option, index, options, report);
+    problems.push(...measured.problems);
+    if (measured.value !== undefined) noted.push(measured.value);
+  }
+  return { value: { report, standing: placeComparison(comparison, report), noted }, problems };
+}
+
+function readOptions(study: Study, gallery: Gallery): TryOptions {
+  return {
+    cloth: gallery.cloth,
+    distance: gallery.viewingDistance,
+    palette: gallery.palette,
+    locate: (path) => ({ file: study.file, ...study.places.get(path) }),
+    ...(study.focus === undefined ? {} : { focus: study.focus }),
+  };
+}
+
+async function measureNoted(
+  study: Study,
+  bytes: Uint8Array,
+  option: NotedOption,
+  index: number,
+  options: TryOptions,
+  report: OptionsReport,
+): Promise<Outcome<NotedResult>> {
+  const pathOf = (path: string): string => path.replace(/^change\./, `options.${index}.`);
+  const locate = (path: string) => ({ file: study.file, ...study.places.get(pathOf(path)) });
+  const { value, problems } = await compareDrawing(study.originalFile, bytes, option, { ...options, locate });
+  // What is wrong with the drawing or the focus is said already, by the study itself.
+  const own = problems.filter((problem) => isOwn(problem, study, index));
+  if (value === undefined) return { value: undefined, problems: own };
+  const { comparison, change, redesign } = value;
+  const noted: NotedResult = {
+    ...change,
+    name: nameOf(option.with, change.with, options.palette),
+    ...(option.note === undefined ? {} : { note: option.note }),
+    clarity: comparison.clarity[1],
+    clearEdgeShare: comparison.clearEdgeShare[1],
+    gained: pairsWith(comparison, "gained"),
+    lost: pairsWith(comparison, "lost"),
+    merged: pairsWith(comparison, "merged"),
+    standing: placeComparison(comparison, report),
+    drawing: redesign,
+  };
+  return { value: noted, problems: own };
+}
+
+function isOwn(problem: Problem, study: Study, index: number): boolean {
+  const places = [...study.places]
+    .filter(([path]) => path.startsWith(`options.${index}.`))
+    .map(([, { place }]) => place);
+  return (
+    problem.rule === "svg/shared" ||
+    (problem.file === study.file &&
+      places.some(({ line, column }) => line === problem.place?.line && column === problem.place.column))
+  );
+}
+
+function placeComparison(comparison: Comparison, report: OptionsReport): ToldStanding | null {
+  const [, clarity] = comparison.clarity;
+  if (clarity === null) return null;
+  const { replace, with: next, only } = comparison.change;
+  const standing = findStanding({ replace, with: next, isPart: only !== undefined, clarity }, report.options);
+  const lost = comparison.edges.filter(({ outcome }) => outcome === "lost" || outcome === "merged").length;
+  return { ...standing, says: describeStanding(standing, lost) };
+}
+
+function pairsWith(comparison: Comparison, outcome: EdgeOutcome): readonly PaintPair[] {
+  return comparison.edges
+    .filter((edge) => edge.outcome === outcome)
+    .map(({ a, b, names }) => ({ a, b, names: names[0] }));
+}
+
+/** The name of the palette, where the author used one, else the plain name of the colour. */
+function nameOf(written: string, hex: Hex, palette: ReadonlyMap<string, string>): string {
+  const word = written.trim().toLowerCase();
+  return palette.has(word) ? word : nameColour(hex);
+}

@@ -1,0 +1,85 @@
+// Figure. The edge map: the drawing in pale grey, its traced edges over it, drawn by grade.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { EdgeMapPanel, EdgeMapView } from "../../src/site/present/lines.ts";
+
+const grades = ["strong", "clear", "soft", "weak", "merged"] as const;
+
+/** The figure with its key and caption. `id` is its anchor. */
+export function EdgeMapFigure({ map, id }: { map: EdgeMapView; id: string }): JSX.Element {
+  return (
+    <figure class="edge-map" id={id}>
+      <div class="pair">
+        {map.panels.map((panel, index) => (
+          <div key={panel.heading} class="map-panel">
+            <div class="mat">
+              <Panel map={map} panel={panel} id={`${id}-${index}`} shapes={index === 0} />
+            </div>
+            <p class="map-heading" aria-hidden="true">
+              {panel.heading}
+            </p>
+          </div>
+        ))}
+      </div>
+      <figcaption>
+        <strong>{map.title}.</strong> Where two paints meet, as traced from the viewing distance. Solid lines
+        are clear or strong, broken lines are not.
+        <ul class="map-key" aria-label="Key">
+          {grades.map((grade) => (
+            <li key={grade}>
+              <svg viewBox="0 0 64 12" width="64" height="12" aria-hidden="true" focusable="false">
+                <path class={`map-line key-line ${grade}`} d="M2 6H62" fill="none" />
+              </svg>{" "}
+              {grade}
+            </li>
+          ))}
+        </ul>
+      </figcaption>
+    </figure>
+  );
+}
+
+function Panel({
+  map,
+  panel,
+  id,
+  shapes,
+}: {
+  map: EdgeMapView;
+  panel: EdgeMapPanel;
+  id: string;
+  shapes: boolean;
+}): JSX.Element {
+  return (
+    <svg
+      class={`flag flag-${map.fit}`}
+      viewBox={`0 0 ${map.width} ${map.height}`}
+      width={map.width}
+      height={map.height}
+      role="img"
+      aria-labelledby={`${id}-title ${id}-desc`}
+    >
+      <title id={`${id}-title`}>{`${map.title}: ${panel.heading}`}</title>
+      <desc id={`${id}-desc`}>{panel.description}</desc>
+      {shapes && (
+        <defs>
+          {map.shapes.map((shape) => (
+            <path key={shape.id} id={shape.id} d={shape.path} />
+          ))}
+        </defs>
+      )}
+      <rect class="map-paper" width={map.width} height={map.height} />
+      <image
+        class="map-ground"
+        href={panel.ground}
+        width={map.width}
+        height={map.height}
+        preserveAspectRatio="none"
+      />
+      {panel.lines.map((line) => (
+        <use key={line.id} class={`map-line ${line.grade}`} href={`#${line.id}`} fill="none" />
+      ))}
+    </svg>
+  );
+}

@@ -1,0 +1,41 @@
+// Figure. The distance strip: both flags as they look from every distance step, original over redesign.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { StripView } from "../../src/site/present/strip.ts";
+import { Mat } from "../parts/plate.tsx";
+
+/** The figure with its caption. `id` is its anchor. */
+export function StripFigure({ strip, id }: { strip: StripView; id: string }): JSX.Element {
+  return (
+    <figure class="strip" id={id}>
+      <ol class="strip-steps">
+        {strip.steps.map((step) => (
+          <li key={step.distance}>
+            <p class="strip-distance">
+              From <span class="number">{step.distance}</span>
+              <span class="unseen"> flag heights</span>
+            </p>
+            {step.plates.map((plate, index) => (
+              <div key={plate.label} class="strip-plate">
+                <Mat plate={plate} />
+                {step.reads && (
+                  <p class="strip-reads">
+                    <span class="unseen">{index === 0 ? "Original: the focus" : "Redesign: the focus"}</span>{" "}
+                    {step.reads[index]}
+                  </p>
+                )}
+              </div>
+            ))}
+          </li>
+        ))}
+      </ol>
+      <figcaption>
+        <strong>{strip.title}.</strong> Original over redesign, each as a sharp eye has it from so many flag
+        heights away, and then enlarged to one size.{" "}
+        {strip.steps[0]?.reads && "Under each: whether the focus reads. "}It is a model: a blur in linear
+        light, no wind, no haze, no glare.
+      </figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,124 @@
+// Part. The steps of the method about sight: the viewing distance, the focus, and how far it reads.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { MethodPage } from "../../src/site/present/method.ts";
+import { Paper, Step } from "./step.tsx";
+
+/** From where a flag is seen, and what has to be seen of it. */
+export function ViewingStep({ method }: { method: MethodPage }): JSX.Element {
+  return (
+    <Step
+      id="distance"
+      heading="Distance and focus"
+      source={
+        <>
+          <p>
+            That a 20/20 eye resolves one arcminute is the definition of visual acuity: ISO 8596, read in
+            summaries. All else here is our own model of resolution; a single strong line may still be
+            noticed.
+          </p>
+          <p>
+            The steps of ΔE00 5, 10 percent and 35 percent, and the doubling of the focus, are our own
+            judgement.
+          </p>
+        </>
+      }
+    >
+      {method.viewing ? (
+        <p>
+          Flags are measured as seen from {method.viewing.distance} flag heights away; a gallery may choose
+          another distance. From there one arcminute covers {method.viewing.finest} flag heights. Parts
+          thinner than that are taken as not told apart: they are given to the neighbours that remain, and
+          edges are traced after that. So thin outlines vanish, and wide ones stay.
+        </p>
+      ) : (
+        <p>
+          In this gallery flags are measured on the full drawing, not from a distance. A gallery may choose a
+          distance; parts too thin to be told apart from there are then given to the neighbours that remain.
+        </p>
+      )}
+      <p>
+        Paints closer than ΔE00 5 to a larger one count with it, so that shading in slices is one thing.
+        Shares of colours are of the full drawing; a paint that is gone keeps its row. Parts within 10 percent
+        of the limit are named in a warning.
+      </p>
+      <p>
+        The <em>focus</em> is what has to be seen: the charges. It is <em>found</em> as the parts that touch
+        neither the border nor a transparent ground, without those that cover over 35 percent of the flag,
+        which are fields, and without the holes of a ring. Or it is <em>named</em> by the author, by colour or
+        by shape. A charge that runs into a stripe of its own paint cannot be found, and has to be named. To
+        have no focus is a fact and not a fault.
+      </p>
+      <p>
+        In clarity the edges of the focus count twice, none more than twice. Of an edge that borders the focus
+        along a part of its length only, that part counts twice.
+      </p>
+    </Step>
+  );
+}
+
+/** How far the focus reads, and the blur of the distance strip. */
+export function ReadsStep({ method }: { method: MethodPage }): JSX.Element {
+  return (
+    <Step
+      id="reads"
+      heading="How far the focus reads"
+      source={
+        <>
+          <p>The half and the two thirds are our own judgement.</p>
+          <p>
+            Blur of the eye, 0.5 arcminutes as a standard deviation: Levi and others, Aitsebaomo,{" "}
+            <i>Vision Research</i> 30, 1990, 1971–1993,{" "}
+            <Paper href="https://doi.org/10.1016/0042-6989(90)90016-E">abstract</Paper>.
+          </p>
+          <p>
+            A Gaussian is not the blur of a lens: Strasburger, Bach, Heinrich, <i>i-Perception</i> 2018,{" "}
+            <Paper href="https://doi.org/10.1177/2041669518765850">doi 10.1177/2041669518765850</Paper>.
+          </p>
+        </>
+      }
+    >
+      <p>
+        The focus is looked for from 10, 20, 40, 80, 160 and 320 flag heights. It <em>fails</em> at a step
+        where less than half of its area is left, or where less than two thirds of its remaining outline is
+        clear. What it <em>reads to</em> is the last step before the first at which it fails; 320 stands for
+        320 or more. A found focus starts from its area at the gallery’s distance, a named one from its area
+        in full.
+      </p>
+      <p>
+        In the <em>distance strip</em> each flag is blurred in linear light by the angle that it fills from
+        there, and then enlarged to one size. The strip is there to be looked at; no number is taken from it.
+      </p>
+      <table>
+        <caption>What each distance makes of a flag. Parts and blur in percent of its height.</caption>
+        <thead>
+          <tr>
+            <th scope="col">Flag heights</th>
+            <th scope="col" class="end">
+              Angle, arcminutes
+            </th>
+            <th scope="col" class="end">
+              Finest part
+            </th>
+            <th scope="col" class="end">
+              Blur
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {method.steps.map((step) => (
+            <tr key={step.distance}>
+              <th scope="row" class="number">
+                {step.distance}
+              </th>
+              <td class="number end">{step.angle}</td>
+              <td class="number end">{step.finest}</td>
+              <td class="number end">{step.blur}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Step>
+  );
+}

@@ -1,0 +1,48 @@
+// Part. What got better and worse, in words, with the focus and how far it reads in the margin.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { StudyPage } from "../../src/site/present/study.ts";
+import { ReadsFigure } from "../figures/reads.tsx";
+import { Move } from "./move.tsx";
+
+/** The section that tells the comparison. */
+export function Words({ study }: { study: StudyPage }): JSX.Element {
+  const { focus, reads } = study;
+  return (
+    <section class="words" aria-labelledby="words">
+      <h2 id="words">What got better and worse</h2>
+      <div class="main told">
+        {study.words.map((paragraph) => (
+          <p key={paragraph}>{paragraph}</p>
+        ))}
+        {study.fimbriations.map((line) => (
+          <p key={line.key}>
+            {line.lead}: <Move before={line.direct} after={line.across} />, from the contrast of the pair
+            itself to that of the weaker of the two edges that stand instead. {line.rest}
+          </p>
+        ))}
+        <p class="measured">
+          Made of the numbers below and nothing else; <a href={study.links.words}>how</a>.
+        </p>
+      </div>
+      {study.edges.length > 0 && (
+        <div class="margin">
+          <section>
+            <h3>{focus.heading}</h3>
+            <p class="focus-sentence">
+              {focus.sentence}
+              {focus.example && (
+                <>
+                  {" "}
+                  <code>{focus.example}</code>
+                </>
+              )}
+            </p>
+          </section>
+          {reads && <ReadsFigure reads={reads} id="reads-to" method={study.links.distance} />}
+        </div>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,39 @@
+import { describe, expect, test } from "vitest";
+import { describeNoShade } from "../../src/measure/noshade.ts";
+import { findShade } from "../../src/measure/shade.ts";
+
+const cloth = { black: 5, white: 85 };
+const describeBeside = (...neighbours: readonly (readonly [string, ...number[]])[]) =>
+  describeNoShade("blue", findShade("#1f56a8", neighbours.map(([name, ...reflectances]) => ({ name, reflectances })), cloth));
+
+describe("describeNoShade", () => {
+  test("says nothing where a shade clears, or none is needed", () => {
+    expect(describeBeside(["black", 5])).toBeUndefined();
+    expect(describeBeside(["white", 85])).toBeUndefined();
+    expect(describeBeside()).toBeUndefined();
+  });
+
+  // (170 · 5 + 1125) / 80 = 24.69; (80 · 55 − 1125) / 170 = 19.26.
+  test("two neighbours that ask for opposite things, with both limits", () => {
+    expect(describeBeside(["black", 5], ["yellow", 55])).toBe(
+      "No shade of this blue clears both black and yellow: beside black it would have to reflect 24.7 % or more, beside yellow 19.3 % or less.",
+    );
+  });
+
+  test("of several neighbours the strictest two are named", () => {
+    expect(describeBeside(["black", 5], ["dark red", 10], ["white", 85], ["yellow", 55])).toMatch(/^No shade of this blue clears both dark red and yellow: /);
+  });
+
+  // Beside 29: 7.0 or less, 75.7 or more; black and white leave 24.7 to 33.4.
+  test("a neighbour that stands in the gap the others leave", () => {
+    expect(describeBeside(["black", 5], ["grey", 29], ["white", 85])).toBe(
+      "No shade of this blue clears black, grey and white at once: beside black it would have to reflect 24.7 % or more, beside white 33.4 % or less.",
+    );
+  });
+
+  test("a neighbour that no cloth clears", () => {
+    const narrow = { black: 20, white: 40 };
+    const finding = findShade("#1f56a8", [{ name: "grey", reflectances: [30] }], narrow);
+    expect(describeNoShade("blue", finding)).toBe("No shade of this blue clears grey.");
+  });
+});

@@ -1,0 +1,209 @@
+// The pool with real child processes, stopped by real signals (Linux: children are found in /proc).
+import { afterEach, describe, expect, test, vi } from "vitest";
+import { defaultCloth } from "../../src/colour/cloth.ts";
+import { defaultLimits, Pool, type PoolLimits } from "../../src/study/pool.ts";
+import { listWorkers } from "./children.ts";
+import { disc, draw, field, red, white } from "./sight.ts";
+
+const options = { cloth: defaultCloth, distance: 40, palette: new Map<string, string>() };
+const flag = draw(field(white) + disc(150, 100, 50, red));
+
+const pools: Pool[] = [];
+
+/** A pool that is closed after the test, whatever happens in it. */
+function open(limits: Partial<PoolLimits> = {}): Pool {
+  const pool = new Pool(limits);
+  pools.push(pool);
+  return pool;
+}
+
+afterEach(async () => {
+  for (const pool of pools.splice(0)) pool.close();
+  await vi.waitFor(() => expect(listWorkers()).toEqual([]), { timeout: 10_000 });
+});
+
+const measure = (pool: Pool, file: string, bytes = flag) =>
+  pool.run("measure", file, { file, bytes, options });
+
+/** An input that no caller with types could give: the child throws on it. */
+const impossible: Parameters<typeof Pool.prototype.run<"measure">>[2] = JSON.parse("{}");
+
+const rulesOf = ({
+  problems,
+}: {
+  readonly problems: readonly { readonly rule: string }[];
+}): readonly string[] => problems.map(({ rule }) => rule);
+
+/** The one worker that runs. */
+function onlyWorker(): number {
+  const workers = listWorkers();
+  expect(workers).toHaveLength(1);
+  return workers[0] ?? Number.NaN;
+}
+
+describe("Pool", { timeout: 60_000 }, () => {
+  test("does a job in a child and gives back what the job gives", async () => {
+    const { value, problems } = await measure(open({ size: 1 }), "a.svg");
+    expect(problems).toEqual([]);
+    expect(value?.colours.map(({ hex }) => hex)).toEqual([white, red]);
+    expect(value?.focus).toMatchObject({ source: "found", readsTo: 320 });
+  });
+
+  test("starts no child before there is a job, no more than it may, and uses them again", async () => {
+    const pool = open({ size: 2 });
+    expect(listWorkers()).toEqual([]);
+    await measure(pool, "a.svg");
+    const first = onlyWorker();
+    await Promise.all(["b", "c", "d", "e", "f"].map((file) => measure(pool, file)));
+    const workers = listWorkers();
+    expect(workers).toHaveLength(2);
+    expect(workers).toContain(first);
+    await measure(pool, "g.svg");
+    expect([...listWorkers()].sort()).toEqual([...workers].sort());
+  });
+
+  test("each job gets its own answer; with one child they end in the order in which they came", async () => {
+    const pool = open({ size: 1 });
+    const ended: string[] = [];
+    const files = Array.from({ length: 8 }, (_, index) => `${index}.svg`);
+    const outcomes = await Promise.all(
+      files.map(async (file, index) => {
+        const outcome = await measure(pool, file, draw(field(white) + disc(150, 100, 10 * (index + 1), red)));
+        ended.push(file);
+        return outcome;
+      }),
+    );
+    expect(outcomes.map(({ value }) => value?.file)).toEqual(files);
+    expect(ended).toEqual(files);
+    // π r² of 60,000.
+    for (const [index, { value }] of outcomes.entries()) {
+      const share = (Math.PI * (10 * (index + 1)) ** 2) / 60_000;
+      expect(Math.abs((value?.colours.find(({ hex }) => hex === red)?.share ?? 0) - share)).toBeLessThan(
+        0.002,
+      );
+    }
+  });
+
+  test("with several children each job still gets its own answer", async () => {
+    const pool = open({ size: 3 });
+    const files = Array.from({ length: 12 }, (_, index) => `${index}.svg`);
+    const outcomes = await Promise.all(files.map((file) => measure(pool, file)));
+    expect(outcomes.map(({ value }) => value?.file)).toEqual(files);
+  });
+
+  test("problems of a drawing come back as they are", async () => {
+    const outcome = await measure(open({ size: 1 }), "a.svg", new TextEncoder().encode("<svg"));
+    expect(outcome.value).toBeUndefined();
+    expect(rulesOf(outcome)).toEqual(["svg/not-well-formed"]);
+  });
+
+  test("a child that is stuck is killed, the job is named too slow, the next go on", async () => {
+    const pool = open({ size: 1, seconds: 5 });
+    await measure(pool, "first.svg");
+    const stuck = onlyWorker();
+    process.kill(stuck, "SIGSTOP");
+    const started = performance.now();
+    const [slow, next, last] = await Promise.all([
+      measure(pool, "slow.svg"),
+      measure(pool, "next.svg"),
+      measure(pool, "last.svg"),
+    ]);
+    expect(slow.value).toBeUndefined();
+    expect(slow.problems).toEqual([
+      {
+        rule: "study/too-slow",
+        severity: "error",
+        file: "slow.svg",
+        reason: expect.stringContaining("5 seconds"),
+        hint: expect.any(String),
+      },
+    ]);
+    expect([next.value?.file, last.value?.file]).toEqual(["next.svg", "last.svg"]);
+    expect(performance.now() - started).toBeGreaterThan(5000);
+    expect(listWorkers()).not.toContain(stuck);
+  });
+
+  test("time is counted for each job by itself, not from when it was asked for", async () => {
+    const pool = open({ size: 1, seconds: 5 });
+    await measure(pool, "first.svg");
+    process.kill(onlyWorker(), "SIGSTOP");
+    // The second waits for the first to be given up, 5 seconds, and is still done.
+    const [slow, waiting] = await Promise.all([measure(pool, "slow.svg"), measure(pool, "waiting.svg")]);
+    expect(rulesOf(slow)).toEqual(["study/too-slow"]);
+    expect(waiting.problems).toEqual([]);
+  });
+
+  test("a child that holds too much memory is killed; every job gets its answer", async () => {
+    // A bare Node process with a renderer in it holds more than 30 MB.
+    const outcomes = await (async () => {
+      const pool = open({ size: 1, megabytes: 30 });
+      return Promise.all([measure(pool, "a.svg"), measure(pool, "b.svg")]);
+    })();
+    expect(outcomes.map(rulesOf)).toEqual([["study/too-much-memory"], ["study/too-much-memory"]]);
+    expect(outcomes.map(({ problems }) => problems[0]?.file)).toEqual(["a.svg", "b.svg"]);
+    expect(outcomes[0]?.problems[0]?.reason).toContain("30 MB");
+  });
+
+  test("a child that dies at work: its job is named, the next go on in a new one", async () => {
+    const pool = open({ size: 1 });
+    await measure(pool, "first.svg");
+    const worker = onlyWorker();
+    // Stopped first, so that it cannot finish before it dies.
+    process.kill(worker, "SIGSTOP");
+    const [crashed, next] = [measure(pool, "crashed.svg"), measure(pool, "next.svg")];
+    process.kill(worker, "SIGKILL");
+    expect(rulesOf(await crashed)).toEqual(["study/crashed"]);
+    expect((await crashed).problems[0]).toMatchObject({ file: "crashed.svg", severity: "error" });
+    expect((await next).value?.file).toBe("next.svg");
+    expect(onlyWorker()).not.toBe(worker);
+  });
+
+  test("a child that dies while it has nothing to do is replaced", async () => {
+    const pool = open({ size: 1 });
+    await measure(pool, "first.svg");
+    const worker = onlyWorker();
+    process.kill(worker, "SIGKILL");
+    await vi.waitFor(() => expect(listWorkers()).toEqual([]), { timeout: 10_000 });
+    const { value, problems } = await measure(pool, "next.svg");
+    expect(problems).toEqual([]);
+    expect(value?.file).toBe("next.svg");
+  });
+
+  test("an exception in the child is a fault of ours: the job is rejected with the file, the next go on", async () => {
+    const pool = open({ size: 1 });
+    await measure(pool, "first.svg");
+    const worker = onlyWorker();
+    const odd = pool.run("measure", "odd.svg", impossible);
+    const next = measure(pool, "next.svg");
+    await expect(odd).rejects.toThrow(/odd\.svg/);
+    expect((await next).value?.file).toBe("next.svg");
+    expect(onlyWorker()).toBe(worker);
+  });
+
+  test("closing ends every child", async () => {
+    const pool = open({ size: 2 });
+    await Promise.all(["a", "b", "c"].map((file) => measure(pool, file)));
+    expect(listWorkers()).toHaveLength(2);
+    pool.close();
+    await vi.waitFor(() => expect(listWorkers()).toEqual([]), { timeout: 10_000 });
+  });
+
+  test("closing with jobs at work and in line ends every child, starts none, and leaves no job without an answer", async () => {
+    const pool = open({ size: 1 });
+    await measure(pool, "first.svg");
+    const first = onlyWorker();
+    process.kill(first, "SIGSTOP");
+    const jobs = ["a", "b", "c"].map((file) => measure(pool, file).then(rulesOf, () => ["rejected"]));
+    pool.close();
+    const answers = await Promise.all(jobs);
+    // None of them was measured.
+    for (const answer of answers) expect(answer).toHaveLength(1);
+    await vi.waitFor(() => expect(listWorkers()).toEqual([]), { timeout: 10_000 });
+  });
+});
+
+test("by default a job has 15 seconds and 768 MB, and there are one to four children", () => {
+  expect(defaultLimits).toMatchObject({ seconds: 15, megabytes: 768 });
+  expect(defaultLimits.size).toBeGreaterThanOrEqual(1);
+  expect(defaultLimits.size).toBeLessThanOrEqual(4);
+});
