@@ -9,7 +9,7 @@ const leastOfFlag = 0.002;
 
 /** Returns the greatest thickness that {@link findNearLimit} asks its viewer for, in pixels. */
 export function furthestLimit(thinnestPixels: number): number {
-  return Math.floor(thinnestPixels * (1 + margin)) + 1;
+  return thinnestPixels * (1 + margin);
 }
 
 /**
@@ -21,7 +21,7 @@ export function findNearLimit(
   thinnestPixels: number,
   pixels: readonly number[],
 ): readonly number[] {
-  const near = Math.ceil(thinnestPixels * (1 - margin));
+  const near = thinnestPixels * (1 - margin);
   const far = furthestLimit(thinnestPixels);
   if (thinnestPixels <= 0) return [];
   const goneNear = viewer.findVanished(near);

@@ -9,10 +9,10 @@ import { findZone, type Zone } from "./zone.ts";
 const farAway = 0xffff;
 
 /**
- * Says which pixels belong to parts thinner than n pixels, for every n up to `greatest`.
+ * Says which pixels belong to parts thinner than any thickness up to `greatest`, in pixels and parts of pixels.
  *
- * A part is n thick where a disc of diameter n fits: places for its centre are pixel centres for odd n and upper left
- * pixel corners for even n. For each place the distance to the nearest pixel of another label (or beyond the border)
+ * A part is so thick where a disc of that diameter fits. With n the thickness rounded up, places for its centre are
+ * pixel centres for odd n and upper left pixel corners for even n. For each place the distance to the nearest pixel of another label (or beyond the border)
  * is found once, by stamping outward from the pixels on either side of every line. Only the zone in which parts are
  * short in rows or columns is looked at: elsewhere nothing is thin.
  */
@@ -31,13 +31,14 @@ export class Thickness {
     this.zone = findZone(runs, greatest);
   }
 
-  /** Returns the pixels that are not within reach of a place where a disc of diameter `n` fits, in no order. */
-  findThinner(n: number): Int32Array {
-    if (n <= 1 || this.zone.isEmpty) return new Int32Array(0);
+  /** Returns the pixels that are not within reach of a place where a disc of that diameter fits, in no order. */
+  findThinner(thickness: number): Int32Array {
+    if (thickness <= 1 || this.zone.isEmpty) return new Int32Array(0);
+    const n = Math.ceil(thickness);
     const field = this.fieldFor(n);
-    // A middle pixel of a stripe n wide is (n + 1) / 2 from the first pixel outside; 0.4 less makes slanted stripes,
-    // whose outer pixels lie closer to the true edge, count alike.
-    const fits = 4 * (n / 2 + 0.1) ** 2;
+    // A middle pixel of a stripe is half its thickness and half a pixel from the first pixel outside; a little less for
+    // slanted stripes, whose outer pixels lie closer to the true edge. With 0.35 stripes of any slope go at one thickness.
+    const fits = 4 * (thickness / 2 + 0.35) ** 2;
     const state = new Uint8Array(this.map.labels.length);
     const thinner = new PixelList();
     for (const at of field.touched) {

@@ -24,8 +24,7 @@ export function joinLabels(map: LabelMap, joins: readonly number[]): LabelMap {
 
 /**
  * Views of one map from several distances. `base` is what is shown; `whole` is the same map with labels joined that
- * count as one paint for thickness (default `base`). Thicknesses are in pixels, met to the pixel: a stripe of n
- * pixels stays from n = round(thinnest).
+ * count as one paint for thickness (default `base`). Thicknesses are in pixels.
  */
 export class Viewer {
   readonly runs: Runs;
@@ -41,12 +40,11 @@ export class Viewer {
     this.thickness = new Thickness(whole, this.runs, Math.max(1, Math.ceil(greatestPixels)));
   }
 
-  /** Returns the pixels of parts thinner than round(`thinnestPixels`). */
+  /** Returns the pixels of parts thinner than `thinnestPixels`. */
   findVanished(thinnestPixels: number): Int32Array {
-    const n = Math.round(thinnestPixels);
     const known =
-      this.thinner.get(n) ?? (this.isKnownEmpty(n) ? new Int32Array(0) : this.thickness.findThinner(n));
-    this.thinner.set(n, known);
+      this.thinner.get(thinnestPixels) ?? (this.isKnownEmpty(thinnestPixels) ? new Int32Array(0) : this.thickness.findThinner(thinnestPixels));
+    this.thinner.set(thinnestPixels, known);
     return known;
   }
 
@@ -56,22 +54,21 @@ export class Viewer {
    * parts bound a paint like any other. Where nothing would remain, the map stays as it is: the very same object.
    */
   viewFrom(thinnestPixels: number): LabelMap {
-    const n = Math.round(thinnestPixels);
-    const known = this.views.get(n);
+    const known = this.views.get(thinnestPixels);
     if (known !== undefined) return known;
-    const vanished = this.findVanished(n);
+    const vanished = this.findVanished(thinnestPixels);
     const view =
       vanished.length === 0 || this.isEverything(vanished.length)
         ? this.base
         : { ...this.base, labels: fillVanished(this.base, vanished) };
-    this.views.set(n, view);
+    this.views.set(thinnestPixels, view);
     return view;
   }
 
-  /** Where nothing is thinner than a larger thickness, nothing is thinner than `n`. */
-  private isKnownEmpty(n: number): boolean {
+  /** Where nothing is thinner than a larger thickness, nothing is thinner than `thinnestPixels`. */
+  private isKnownEmpty(thinnestPixels: number): boolean {
     for (const [thickness, vanished] of this.thinner)
-      if (thickness >= n && vanished.length === 0) return true;
+      if (thickness >= thinnestPixels && vanished.length === 0) return true;
     return false;
   }
 

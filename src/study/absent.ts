@@ -43,6 +43,20 @@ export function contentMissing(file: string, root: string): Problem {
   };
 }
 
+/** Returns the problem of a file that was named where a content folder should be. */
+export function contentIsFile(file: string): Problem {
+  const isDrawing = /\.svg$/i.test(file);
+  return {
+    rule: "study/content-missing",
+    severity: "error",
+    file,
+    reason: "This is a file; a content folder belongs here.",
+    hint: isDrawing
+      ? `For one drawing: counterchange measure ${file}`
+      : "Name the folder that holds gallery.yaml and studies/, for example: content",
+  };
+}
+
 /** Returns the warning that a content folder has no `studies/`. */
 export function studiesMissing(file: string): Problem {
   const reason = "There is no folder studies, so the gallery has no study.";

@@ -37,6 +37,18 @@ export function describeDrawingFailure(file: string, failure: FileFailure, looke
   }
 }
 
+/** Returns the problem of a folder that was named where a drawing is asked for. */
+export function folderNamed(file: string): Problem {
+  const folder = file.replace(/(.)\/+$/, "$1");
+  return {
+    rule: "study/folder-named",
+    severity: "error",
+    file,
+    reason: "This is a folder; name the SVG files in it.",
+    hint: `Type ${folder}/*.svg for all of them, or: counterchange survey ${folder}`,
+  };
+}
+
 /** Returns the problem of a file that is a link, a folder or unreadable. */
 export function describeFailure(file: string, failure: FileFailure): Problem {
   if (failure.kind === "link") return linkProblem(file);

@@ -58,11 +58,11 @@ export async function findFocus(maps: Maps): Promise<SeenFocus> {
   return { source: "found", full: mask, mask, pixels };
 }
 
-async function maskNamed({ resolved, shapes, map }: Maps, focus: NamedFocus): Promise<Uint8Array> {
+async function maskNamed({ resolved, shapes, map, viewing }: Maps, focus: NamedFocus): Promise<Uint8Array> {
   if ("colour" in focus)
     return maskLabels(map.labels, [false, ...shapes.paints.map((paint) => paint.declared === focus.colour)]);
   const split = findPaints(resolved, { instances: focus.select, replace: "any" });
-  const selected = await renderMap(split, map);
+  const selected = await renderMap(split, map, viewing.render);
   return maskLabels(selected.labels, [false, ...split.paints.map((paint) => paint.selected)]);
 }
 

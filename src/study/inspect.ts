@@ -38,11 +38,11 @@ const nearEqual = 5;
 /** Measures a resolved drawing. The parts of a paint that a limited change selects stand for themselves. */
 export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing): Promise<Inspection> {
   const { viewBox } = resolved.drawing;
-  const size = measuringSize(viewBox.width, viewBox.height);
+  const size = measuringSize(viewBox.width, viewBox.height, viewing.heightPixels);
   const lap = viewing.lap ?? (() => {});
   const selection = selectionOf(viewing);
   const shapes = findPaints(resolved, selection);
-  const map = await renderMap(shapes, size);
+  const map = await renderMap(shapes, size, viewing.render);
   const { paints: allPaints } = shapes;
   const runs = findRuns(map);
   const areas = measureAreas(runs, allPaints.length);

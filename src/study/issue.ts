@@ -31,7 +31,7 @@ function describeIssue(issue: z.core.$ZodIssue, data: YamlData, guide: KeyGuide)
       if (issue.origin === "number") return [outside(path, `at most ${issue.maximum}`, value, guide)];
       return [tooLong(path, Number(issue.maximum), value)];
     case "invalid_value":
-      return [unknownWord(path, issue.values.map(String), value, guide)];
+      return [unknownWord(path, issue.values.map(String), value)];
     default:
       throw new RangeError(`the schema found ${issue.code} at ${path}, which no message covers`);
   }
@@ -170,12 +170,11 @@ function tooLong(path: string, maximum: number, value: unknown): Finding {
   };
 }
 
-function unknownWord(path: string, words: readonly string[], value: unknown, guide: KeyGuide): Finding {
+function unknownWord(path: string, words: readonly string[], value: unknown): Finding {
   const near = findNearest(String(value), words);
-  const hint =
-    near === undefined ? `Type, for example: ${exampleOf(guide, path) ?? words[0]}` : `Type “${near}”.`;
   const reason = `${capital(labelOf(path))} is ${quoteText(String(value))}; it must be one of: ${words.join(", ")}.`;
-  return { rule: "study/unknown-word", path, on: "value", reason, hint };
+  const hint = near === undefined ? {} : { hint: `Type “${near}”.` };
+  return { rule: "study/unknown-word", path, on: "value", reason, ...hint };
 }
 
 function findValue(value: unknown, path: readonly PropertyKey[]): unknown {

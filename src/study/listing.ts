@@ -104,12 +104,15 @@ function wrongSlug(file: string, name: string, taken: readonly string[]): Proble
 
 function sameName(file: string, name: string, twins: readonly string[]): Problem {
   const others = twins.map((twin) => quoteText(twin)).join(", ");
+  const wrong = [name, ...twins].filter((each) => !isSlug(each.replace(/\.(?:md|svg)$/, "")));
+  const isClear = wrong.length === twins.length;
+  const which = isClear ? wrong.map((each) => quoteText(each)).join(" and ") : "all but one of them";
   return {
     rule: "study/same-name",
     severity: "error",
     file,
     reason: `On many computers ${quoteText(name)} is the same name as ${others}, which is here too.`,
-    hint: "Rename or remove one of them.",
+    hint: `Rename or remove ${which}; until then none of them is published.`,
   };
 }
 

@@ -3,11 +3,12 @@ import { constants, type Dirent } from "node:fs";
 import { lstat, open, readdir } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
-import { contentMissing, drawingMissing, studiesMissing, studyMissing } from "./absent.ts";
-import { describeDrawingFailure, describeFailure, drawingBytes, type FileFailure } from "./file.ts";
+import { contentIsFile, contentMissing, drawingMissing, studiesMissing, studyMissing } from "./absent.ts";
+import { describeDrawingFailure, describeFailure, drawingBytes, type FileFailure, folderNamed } from "./file.ts";
 import { defaultGallery, missingGallery, parseGallery } from "./gallery.ts";
 import { checkStudyFiles, checkStudyFolders, type Entry, linkProblem } from "./listing.ts";
 import { parseStudy, type StudyOrigin } from "./parse.ts";
+import { compareNames } from "./slug.ts";
 import { textFileBytes, tooLarge } from "./source.ts";
 import type { Gallery, Study } from "./study.ts";
 
@@ -15,6 +16,8 @@ export interface LoadedGallery {
   readonly gallery: Gallery;
   /** The studies without an error, sorted by slug. */
   readonly studies: readonly Study[];
+  /** The names of all folders in studies/, good or bad, sorted. */
+  readonly folders: readonly string[];
   readonly problems: readonly Problem[];
 }
 
@@ -29,15 +32,19 @@ export interface LoadedGallery {
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = contentDir.replace(/\\/g, "/").replace(/(.)\/+$/, "$1");
   const root = resolve(contentDir);
-  if (!(await readFolder(root)))
-    return { gallery: defaultGallery, studies: [], problems: [contentMissing(shown, root)] };
+  if (!(await readFolder(root))) {
+    const isFile = (await kindOf(root)) === "file";
+    const problem = isFile ? contentIsFile(shown) : contentMissing(shown, root);
+    return { gallery: defaultGallery, studies: [], folders: [], problems: [problem] };
+  }
 
   const { gallery, problems } = await loadSettings(root, shown);
   const folder = `${shown}/studies`;
   const entries =
     (await kindOf(join(root, "studies"))) === "link" ? "link" : await readFolder(join(root, "studies"));
-  if (entries === "link") return { gallery, studies: [], problems: [...problems, linkProblem(folder)] };
-  if (!entries) return { gallery, studies: [], problems: [...problems, studiesMissing(folder)] };
+  const none = { gallery, studies: [], folders: [] };
+  if (entries === "link") return { ...none, problems: [...problems, linkProblem(folder)] };
+  if (!entries) return { ...none, problems: [...problems, studiesMissing(folder)] };
 
   const listing = checkStudyFolders(folder, entries);
   const found = [...problems, ...listing.problems];
@@ -47,7 +54,8 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
     found.push(...more);
     if (value) studies.push(value);
   }
-  return { gallery, studies, problems: found };
+  const folders = entries.filter(({ kind }) => kind === "folder").map(({ name }) => name);
+  return { gallery, studies, folders: folders.sort(compareNames), problems: found };
 }
 
 /** Returns the bytes of the original drawing of a loaded study. Throws where the file has gone since. */
@@ -60,11 +68,13 @@ export async function readOriginal(study: Study): Promise<Uint8Array> {
 /**
  * Returns the bytes of a drawing that somebody named: a regular file, or a link to one, of at most 512 KB.
  *
- * Problems: `study/drawing-missing`, `study/drawing-size`, `study/not-a-file`, `study/unreadable`.
+ * Problems: `study/drawing-missing`, `study/folder-named`, `study/drawing-size`, `study/not-a-file`,
+ * `study/unreadable`.
  */
 export async function readDrawing(file: string): Promise<Outcome<Uint8Array>> {
   const read = await readRegular(resolve(file), drawingBytes, true);
   if ("bytes" in read) return { value: read.bytes, problems: [] };
+  if (read.kind === "folder") return { value: undefined, problems: [folderNamed(file)] };
   return { value: undefined, problems: [describeDrawingFailure(file, read, resolve(file))] };
 }
 

@@ -1,7 +1,7 @@
 // Floor 5. A drawing's shapes → its label map, and the traced lines back in terms of its paints.
 import type { SeenLine } from "../measure/table.ts";
 import { type LabelMap, readLabels } from "../regions/label.ts";
-import { renderSvg } from "../regions/raster.ts";
+import { type Raster, renderSvg } from "../regions/raster.ts";
 import type { Line } from "../regions/trace.ts";
 import { codeOf, writeLabels } from "../svg/label.ts";
 import type { PaintedShapes } from "../svg/paint.ts";
@@ -10,8 +10,9 @@ import type { PaintedShapes } from "../svg/paint.ts";
 export async function renderMap(
   shapes: PaintedShapes,
   size: { readonly width: number; readonly height: number },
+  render: (svg: string) => Promise<Raster> = renderSvg,
 ): Promise<LabelMap> {
-  const picture = await renderSvg(writeLabels(shapes, size.width, size.height));
+  const picture = await render(writeLabels(shapes, size.width, size.height));
   return readLabels(
     picture,
     shapes.paints.map((_, index) => codeOf(index)),

@@ -33,7 +33,8 @@ export function planChange(
   locate: Locate,
 ): Outcome<PlannedChange> {
   const replace = resolveReplace(change.replace, colours, locate("change.replace"));
-  const next = resolveWith(change.with, palette, locate("change.with"));
+  const others = colours.filter(({ hex }) => hex !== replace.hex);
+  const next = resolveWith(change.with, palette, locate("change.with"), others);
   const only =
     change.only === undefined ? {} : select(resolved, change.only, locate("change.only"), replace.hex);
   const problems = [replace.problem, next.problem, only.problem].filter((problem) => problem !== undefined);
@@ -115,7 +116,7 @@ function select(
   if (typeof instances === "string") {
     return refuse(
       "study/wrong-selector",
-      `${quoteText(selector)} is not a CSS selector: ${instances}.`,
+      `${quoteText(selector)} is not a CSS selector.`,
       'Type a selector such as "#wheel" or "g.star path".',
     );
   }

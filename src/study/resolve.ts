@@ -2,9 +2,9 @@
 import type { Hex } from "../colour/colour.ts";
 import { measureDifference } from "../colour/difference.ts";
 import { linearOf, parseColour } from "../colour/parse.ts";
-import { findNearest } from "../problem/nearest.ts";
 import type { Place, Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
+import { describeUnknownColour } from "./unknown.ts";
 
 /** Where a value stands: the parts of a problem that say so. */
 export interface Whereabouts {
@@ -29,17 +29,21 @@ export interface NamedColour {
 const nearMiss = 2;
 
 /**
- * Resolves `replace`: a name of the drawing first, then any CSS colour that is in the drawing.
+ * Resolves `replace`: a name of the drawing first, then any CSS colour that is in the drawing. A name that CSS has too
+ * is no question unless the drawing has both colours.
  *
  * Problems: study/colour-absent; warnings study/colour-near, study/two-meanings.
  */
 export function resolveReplace(text: string, colours: readonly NamedColour[], at: Whereabouts): Resolved {
   const named = colours.find((colour) => colour.name === text.trim().toLowerCase());
   const css = parseColour(text)?.hex;
-  if (named !== undefined)
-    return { hex: named.hex, ...warnTwoMeanings(text, named.hex, css, "the drawing", at) };
+  const hasCss = colours.some((colour) => colour.hex === css);
+  if (named !== undefined) {
+    const other = hasCss ? css : undefined;
+    return { hex: named.hex, ...warnTwoMeanings(text, named.hex, "the drawing", other, "CSS", at) };
+  }
   if (css === undefined) return { problem: absent(text, colours, at) };
-  if (colours.some((colour) => colour.hex === css)) return { hex: css };
+  if (hasCss) return { hex: css };
   const [nearest] = colours
     .map((colour) => ({ ...colour, away: measureDifference(linearOf(colour.hex), linearOf(css)) }))
     .sort((a, b) => a.away - b.away);
@@ -57,46 +61,56 @@ export function resolveReplace(text: string, colours: readonly NamedColour[], at
 }
 
 /**
- * Resolves `with`: a name of the palette first, then any CSS colour.
+ * Resolves `with`: a name of the palette first, then any CSS colour. `colours` are those of the drawing that stay: a
+ * name that one of them has too is used, with a warning where it means another colour.
  *
  * Problems: study/wrong-colour; warning study/two-meanings.
  */
-export function resolveWith(text: string, palette: ReadonlyMap<string, string>, at: Whereabouts): Resolved {
-  const named = palette.get(text.trim().toLowerCase()) ?? palette.get(text.trim());
+export function resolveWith(
+  text: string,
+  palette: ReadonlyMap<string, string>,
+  at: Whereabouts,
+  colours: readonly NamedColour[] = [],
+): Resolved {
+  const word = text.trim().toLowerCase();
+  const named = [...palette].find(([name]) => name.toLowerCase() === word)?.[1];
   const css = parseColour(text)?.hex;
+  const own = colours.find((colour) => colour.name === word)?.hex;
   const hex = named === undefined ? css : parseColour(named)?.hex;
-  if (hex !== undefined)
-    return { hex, ...(named === undefined ? {} : warnTwoMeanings(text, hex, css, "the palette", at)) };
-  const near = findNearest(text, [...palette.keys()]);
-  return {
-    problem: {
-      rule: "study/wrong-colour",
-      severity: "error",
-      ...at,
-      reason: `${quoteText(text)} is neither a name of the palette nor a CSS colour.`,
-      hint:
-        near === undefined
-          ? `The palette has: ${[...palette.keys()].join(", ")}.`
-          : `Type: ${JSON.stringify(near)}, or a colour such as "#f4c430".`,
-    },
-  };
+  if (hex === undefined) return { problem: unknown(text, palette, own, at) };
+  const from = named === undefined ? "CSS" : "the palette";
+  if (own !== undefined && own !== hex)
+    return { hex, ...warnTwoMeanings(text, hex, from, own, "the drawing", at) };
+  return { hex, ...warnTwoMeanings(text, hex, from, css, "CSS", at) };
+}
+
+function unknown(
+  text: string,
+  palette: ReadonlyMap<string, string>,
+  own: Hex | undefined,
+  at: Whereabouts,
+): Problem {
+  const { reason, hint } = describeUnknownColour(text, [...palette.keys()]);
+  const isOwn = own === undefined ? hint : `For ${quoteText(text)} of the drawing type: ${JSON.stringify(own)}`;
+  return { rule: "study/wrong-colour", severity: "error", ...at, reason, hint: isOwn };
 }
 
 function warnTwoMeanings(
   text: string,
   hex: Hex,
-  css: Hex | undefined,
-  where: string,
+  from: string,
+  other: Hex | undefined,
+  otherFrom: string,
   at: Whereabouts,
 ): { readonly problem?: Problem } {
-  if (css === undefined || css === hex) return {};
+  if (other === undefined || other === hex) return {};
   return {
     problem: {
       rule: "study/two-meanings",
       severity: "warning",
       ...at,
-      reason: `${quoteText(text)} means ${hex} of ${where} here, not the CSS colour ${css}.`,
-      hint: `Type ${JSON.stringify(hex)} or ${JSON.stringify(css)} to be sure.`,
+      reason: `${quoteText(text)} means ${hex} of ${from} here, not ${other} of ${otherFrom}.`,
+      hint: `Type ${JSON.stringify(hex)} or ${JSON.stringify(other)} to be sure.`,
     },
   };
 }

@@ -1,9 +1,9 @@
 // Floor 5. The rules of a study that no type can say: colours, dates, file names, and keys that need each other.
 import { parseColour } from "../colour/parse.ts";
-import { findNearest } from "../problem/nearest.ts";
 import { quoteText } from "../problem/quote.ts";
 import { capital, type Finding, labelOf } from "./finding.ts";
 import { parseOriginal } from "./original.ts";
+import { describeUnknownColour } from "./unknown.ts";
 
 type Raw = Readonly<Record<string, unknown>>;
 
@@ -32,7 +32,7 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
  * too, where there are any.
  */
 export function checkColour(path: string, text: string, names: readonly string[] = []): Finding[] {
-  if (names.includes(text)) return [];
+  if (names.some((name) => name.toLowerCase() === text.toLowerCase())) return [];
   const colour = parseColour(text);
   const key = path.split(".").at(-1) ?? "";
   if (colour && colour.alpha01 === 1) return [];
@@ -40,18 +40,8 @@ export function checkColour(path: string, text: string, names: readonly string[]
     const reason = `${capital(labelOf(path))} is ${quoteText(text)}, which is translucent; a flag's colour is opaque.`;
     return [wrongColour(path, reason, `Type the opaque colour: ${key}: "${colour.hex}"`)];
   }
-  const reason = `${capital(labelOf(path))} is ${quoteText(text)}, which is not a known colour.`;
-  return [wrongColour(path, reason, proposeColour(key, text, names))];
-}
-
-function proposeColour(key: string, text: string, names: readonly string[]): string {
-  if (/^(?:[0-9a-f]{3}|[0-9a-f]{6})$/i.test(text)) return `Put # before it: ${key}: "#${text.toLowerCase()}"`;
-  if (text.startsWith("#"))
-    return 'A hex colour is # and 3 or 6 digits, 0 to 9 and a to f, such as "#f4c430".';
-  const near = findNearest(text, names);
-  if (near !== undefined) return `Type: ${key}: ${near}`;
-  const css = 'Type a CSS colour in quotes, such as "#f4c430"';
-  return names.length === 0 ? `${css}.` : `${css}, or one of the palette: ${names.join(", ")}.`;
+  const { reason, hint } = describeUnknownColour(text, names);
+  return [wrongColour(path, reason, hint)];
 }
 
 function wrongColour(path: string, reason: string, hint: string): Finding {

@@ -41,7 +41,8 @@ export interface StudyRanking {
  * Ranks the options of a study's original, with the `draw` best drawn, and says where its change and each of the
  * author's own `options:` stand. One of those that cannot be measured is left out and its problem returned.
  *
- * Problems: those of optionsOf and compareDrawing, placed in study.md where they come from it.
+ * Problems: those of compareDrawing that come from an option, placed in study.md. What is to be said of the drawing and
+ * the focus, analyseStudy has said.
  */
 export async function rankStudy(
   { study, comparison }: StudyResult,
@@ -51,9 +52,9 @@ export async function rankStudy(
 ): Promise<Outcome<StudyRanking>> {
   const options = readOptions(study, gallery);
   const ranked = await optionsOf(study.originalFile, bytes, { ...options, draw });
-  const problems: Problem[] = [...ranked.problems];
-  if (ranked.value === undefined) return { value: undefined, problems };
+  if (ranked.value === undefined) return { value: undefined, problems: ranked.problems };
   const report = ranked.value;
+  const problems: Problem[] = [];
   const noted: NotedResult[] = [];
   for (const [index, option] of study.options.entries()) {
     const measured = await measureNoted(study, bytes, option, index, options, report);
@@ -84,7 +85,6 @@ async function measureNoted(
   const pathOf = (path: string): string => path.replace(/^change\./, `options.${index}.`);
   const locate = (path: string) => ({ file: study.file, ...study.places.get(pathOf(path)) });
   const { value, problems } = await compareDrawing(study.originalFile, bytes, option, { ...options, locate });
-  // What is wrong with the drawing or the focus is said already, by the study itself.
   const own = problems.filter((problem) => isOwn(problem, study, index));
   if (value === undefined) return { value: undefined, problems: own };
   const { comparison, change, redesign } = value;

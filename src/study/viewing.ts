@@ -1,5 +1,6 @@
 // Floor 5. How a drawing is looked at: from where, for what, and before which change.
 import type { Hex } from "../colour/colour.ts";
+import type { Raster } from "../regions/raster.ts";
 import type { Instance } from "../svg/instance.ts";
 
 /** A focus that the author names: a colour of the drawing, or shapes. */
@@ -11,6 +12,9 @@ export type Part = "labels" | "colours" | "distance view" | "focus" | "lines" | 
 /** How a drawing is looked at. `distance` in flag heights; 0 is the full drawing. */
 export interface Viewing {
   readonly distance: number;
+  /** Height of the measuring picture in pixels, and what renders it; default 720 and librsvg. For checks. */
+  readonly heightPixels?: number;
+  readonly render?: (svg: string) => Promise<Raster>;
   /** Called when a part of the work is done, for benchmarks. */
   readonly lap?: (part: Part) => void;
   readonly focus?: NamedFocus;

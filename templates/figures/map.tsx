@@ -23,8 +23,11 @@ export function EdgeMapFigure({ map, id }: { map: EdgeMapView; id: string }): JS
         ))}
       </div>
       <figcaption>
-        <strong>{map.title}.</strong> Where two paints meet, as traced from the viewing distance. Solid lines
-        are clear or strong, broken lines are not.
+        <strong>
+          <a href={`#${id}`}>{map.title}</a>.
+        </strong>{" "}
+        Where two paints meet, as traced from the viewing distance. Solid lines are clear or strong, broken
+        lines are not.
         <ul class="map-key" aria-label="Key">
           {grades.map((grade) => (
             <li key={grade}>

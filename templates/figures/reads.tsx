@@ -48,8 +48,11 @@ export function ReadsFigure({
         ))}
       </svg>
       <figcaption>
-        <strong>{reads.title}.</strong> Distance in flag heights, doubling from step to step; the broken line
-        is where the flag is measured from. <a href={method}>A model of sight</a>.
+        <strong>
+          <a href={`#${id}`}>{reads.title}</a>.
+        </strong>{" "}
+        Distance in flag heights, doubling from step to step; the broken line is where the flag is measured
+        from. <a href={method}>A model of sight</a>.
       </figcaption>
     </figure>
   );

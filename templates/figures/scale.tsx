@@ -14,9 +14,12 @@ export function ScaleFigure({ scale, id }: { scale: ScaleView; id: string }): JS
         ))}
       </div>
       <figcaption>
-        <strong>{scale.title}.</strong> Each paint stands at the share of light its cloth reflects, in
-        percent. Lines join paints that meet, with their contrast: thick for a long edge, solid where it is
-        clear or strong, broken where it is soft or weak.
+        <strong>
+          <a href={`#${id}`}>{scale.title}</a>.
+        </strong>{" "}
+        Each paint stands at the share of light its cloth reflects, in percent. Lines join paints that meet,
+        with their contrast: thick for a long edge, solid where it is clear or strong, broken where it is soft
+        or weak.
       </figcaption>
     </figure>
   );

@@ -31,10 +31,12 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
         ))}
       </ol>
       <figcaption>
-        <strong>{strip.title}.</strong> Original over redesign, each as a sharp eye has it from so many flag
-        heights away, and then enlarged to one size.{" "}
-        {strip.steps[0]?.reads && "Under each: whether the focus reads. "}It is a model: a blur in linear
-        light, no wind, no haze, no glare.
+        <strong>
+          <a href={`#${id}`}>{strip.title}</a>.
+        </strong>{" "}
+        Original over redesign, each as a sharp eye has it from so many flag heights away, and then enlarged
+        to one size. {strip.steps[0]?.reads && "Under each: whether the focus reads. "}It is a model: a blur
+        in linear light, no wind, no haze, no glare.
       </figcaption>
     </figure>
   );

@@ -68,9 +68,8 @@ export function ReadsStep({ method }: { method: MethodPage }): JSX.Element {
         <>
           <p>The half and the two thirds are our own judgement.</p>
           <p>
-            Blur of the eye, 0.5 arcminutes as a standard deviation: Levi and others, Aitsebaomo,{" "}
-            <i>Vision Research</i> 30, 1990, 1971–1993,{" "}
-            <Paper href="https://doi.org/10.1016/0042-6989(90)90016-E">abstract</Paper>.
+            Blur of the eye, 0.5 arcminutes as a standard deviation: Levi and others, <i>Vision Research</i>{" "}
+            30, 1990, 1971–1993, <Paper href="https://doi.org/10.1016/0042-6989(90)90016-E">abstract</Paper>.
           </p>
           <p>
             A Gaussian is not the blur of a lens: Strasburger, Bach, Heinrich, <i>i-Perception</i> 2018,{" "}

@@ -259,7 +259,7 @@ test.each(sites)(
 
 test("a study page weighs little beside its drawings", async () => {
   const bytes = await visit(at("demo", "studies/kedgeport/"), {}, async ({ requests }) => {
-    const own = requests.filter((url) => !url.endsWith(".svg"));
+    const own = requests.filter((url) => !/\.(?:svg|png)$/.test(url));
     const sizes = await Promise.all(
       own.map(async (url) => (await (await fetch(url)).arrayBuffer()).byteLength),
     );

@@ -22,12 +22,14 @@ export type Count = Readonly<Record<Renderer, number>>;
 
 /**
  * Pixels that changed further than 2 px from the paint, by what lies there: an edge between other paints (or the border
- * of the picture), where anti-aliasing lets through what is beneath; a translucent paint, a gradient or a pattern; or
- * nothing that explains it.
+ * of the picture), where anti-aliasing lets through what is beneath; a translucent paint, a gradient or a pattern; a part
+ * of the paint too thin for a sample a quarter of a pixel apart, which a map of 16 × 16 samples shows; or nothing that
+ * explains it.
  */
 export interface Stray {
   readonly edge: Count;
   readonly blended: Count;
+  readonly thin: Count;
   readonly other: Count;
 }
 
@@ -126,12 +128,18 @@ async function provePaint(
   const unpainted = each((renderer) =>
     countUnpainted(before[renderer], after[renderer], inside, colour, next),
   );
-  const stray = {
+  const sets = {
     own: near((paint) => paint.declared === colour),
     blended: near((paint) => !paint.flat),
     edges: setting.edges,
   };
-  const strays = each((renderer) => countStray(before[renderer], after[renderer], stray));
+  let strays = each((renderer) => countStray(before[renderer], after[renderer], sets));
+  if (strays.librsvg.other + strays.resvg.other > 0) {
+    const finest = await label(shapes, 16 * widthPixels, 16 * setting.heightPixels, "librsvg");
+    const own = labelsOf(paints, (paint) => paint.declared === colour);
+    const thin = growTwo(findHolding(map, finest, own), map.width);
+    strays = each((renderer) => countStray(before[renderer], after[renderer], { ...sets, thin }));
+  }
   return {
     colour,
     next,
@@ -139,6 +147,7 @@ async function provePaint(
     stray: {
       edge: each((renderer) => strays[renderer].edge),
       blended: each((renderer) => strays[renderer].blended),
+      thin: each((renderer) => strays[renderer].thin),
       other: each((renderer) => strays[renderer].other),
     },
     covered: each((renderer) => unpainted[renderer].covered),
@@ -156,23 +165,25 @@ function change(resolved: ResolvedDrawing, replace: Hex, next: Hex): Drawing {
   return value;
 }
 
+interface StraySets {
+  readonly own: PixelSet;
+  readonly blended: PixelSet;
+  readonly edges: PixelSet;
+  readonly thin?: PixelSet;
+}
+
 function countStray(
   before: Picture,
   after: Picture,
-  {
-    own,
-    blended,
-    edges,
-  }: {
-    readonly own: PixelSet;
-    readonly blended: PixelSet;
-    readonly edges: PixelSet;
-  },
-): { readonly edge: number; readonly blended: number; readonly other: number } {
-  const count = { edge: 0, blended: 0, other: 0 };
-  for (let at = 0; at < own.length; at += 1) {
-    if (own[at] === 1 || differenceAt(before, after, at) <= seen) continue;
-    count[edges[at] === 1 ? "edge" : blended[at] === 1 ? "blended" : "other"] += 1;
+  sets: StraySets,
+): { readonly [cause in keyof Stray]: number } {
+  const count = { edge: 0, blended: 0, thin: 0, other: 0 };
+  for (let at = 0; at < sets.own.length; at += 1) {
+    if (sets.own[at] === 1 || differenceAt(before, after, at) <= seen) continue;
+    if (sets.edges[at] === 1) count.edge += 1;
+    else if (sets.blended[at] === 1) count.blended += 1;
+    else if (sets.thin?.[at] === 1) count.thin += 1;
+    else count.other += 1;
   }
   return count;
 }

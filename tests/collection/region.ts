@@ -8,16 +8,18 @@ const withinTwo = offsets((squared) => squared <= 4);
 const closerThanTwo = offsets((squared) => squared < 4);
 
 /**
- * Returns the pixels of `map` that hold one of `labels`, in the map itself or in any of the 4 × 4 samples that `fine`,
- * four times as large, takes of the pixel.
+ * Returns the pixels of `map` that hold one of `labels`, in the map itself or in any of the samples that `fine`,
+ * a whole number of times as large, takes of the pixel.
  */
 export function findHolding(map: LabelMap, fine: LabelMap, labels: ReadonlySet<number>): PixelSet {
   const set = new Uint8Array(map.labels.length);
   for (let at = 0; at < set.length; at += 1) if (labels.has(map.labels[at] as number)) set[at] = 1;
+  const factor = fine.width / map.width;
   for (let at = 0; at < fine.labels.length; at += 1) {
     if (!labels.has(fine.labels[at] as number)) continue;
     const x = at % fine.width;
-    set[(((at - x) / fine.width) >> 2) * map.width + (x >> 2)] = 1;
+    const y = (at - x) / fine.width;
+    set[Math.floor(y / factor) * map.width + Math.floor(x / factor)] = 1;
   }
   return set;
 }

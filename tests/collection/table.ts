@@ -19,7 +19,7 @@ export const rules: readonly Rule[] = [
     exceptions: ({ paints }) => paints.flatMap((paint) => listStray(paint)),
   },
   {
-    name: "b2. … but at edges of other paints and in blended ones",
+    name: "b2. … but at edges of other paints, in blended ones and in hairlines",
     exceptions: ({ paints }) =>
       paints.flatMap((paint) => counted("unexplained", paint.colour, paint.stray.other)),
   },
@@ -92,6 +92,7 @@ function listStray({ colour, stray }: PaintProof): readonly string[] {
   return [
     ...counted("anti-aliased edge of others lets it through", colour, stray.edge),
     ...counted("translucent paint, gradient or pattern holds it", colour, stray.blended),
+    ...counted("thinner than a quarter of a pixel there", colour, stray.thin),
     ...counted("unexplained", colour, stray.other),
   ];
 }

@@ -1,5 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { type Candidate, findSubjectShade, listCandidates, otherSide, type Subject } from "../../src/measure/candidate.ts";
+import {
+  type Candidate,
+  findSubjectShade,
+  listCandidates,
+  otherSide,
+  type Subject,
+} from "../../src/measure/candidate.ts";
 import { findShade } from "../../src/measure/shade.ts";
 import { SwatchBook } from "../../src/measure/swatch.ts";
 import { looksOf, tableOf } from "./build.ts";
@@ -16,7 +22,10 @@ const own: readonly Candidate[] = [
   { hex: "#0b7a3b", name: "green", kind: "own" },
 ];
 const subjectOf = (hexes: readonly `#${string}`[], edges: Parameters<typeof tableOf>[1]): Subject => ({
-  table: tableOf(hexes.map((_, index) => [`p${index + 1}`] as const), edges),
+  table: tableOf(
+    hexes.map((_, index) => [`p${index + 1}`] as const),
+    edges,
+  ),
   looks: looksOf(...hexes),
   paint: 0,
 });
@@ -28,7 +37,11 @@ describe("listCandidates", () => {
   test("palette, own, shade; not the colour itself, and nothing twice", () => {
     const shade = findShade("#1f56a8", [{ name: "black", reflectances: [5] }], cloth);
     const listed = listCandidates(subject, palette, own, shade);
-    expect(listed.map(({ kind, name }) => `${kind} ${name}`).slice(0, 3)).toEqual(["palette white", "palette red", "own green"]);
+    expect(listed.map(({ kind, name }) => `${kind} ${name}`).slice(0, 3)).toEqual([
+      "palette white",
+      "palette red",
+      "own green",
+    ]);
     expect(listed[3]).toMatchObject({ kind: "shade", hex: shade.lighter?.hex });
     expect(listed).toHaveLength(4);
   });
@@ -51,24 +64,42 @@ describe("findSubjectShade", () => {
   const book = new SwatchBook(cloth);
 
   test("clears every neighbour of 1 % or more of all edge length, and only those", () => {
-    const subject = subjectOf(["#1f56a8", "#000000", "#f7c81e"], [[0, 1, 2], [0, 2, 0.01]]);
+    const subject = subjectOf(
+      ["#1f56a8", "#000000", "#f7c81e"],
+      [
+        [0, 1, 2],
+        [0, 2, 0.01],
+      ],
+    );
     const { least, demands } = findSubjectShade(subject, cloth, book);
     expect(demands.map(({ name }) => name)).toEqual(["#000000"]);
     expect(contrast(least?.hex ?? "", "#000000")).toBeGreaterThanOrEqual(45);
   });
 
   test("edges between other paints ask nothing of it", () => {
-    expect(findSubjectShade(subjectOf(["#1f56a8", "#000000", "#ffffff"], [[1, 2, 2]]), cloth, book).demands).toEqual([]);
+    expect(
+      findSubjectShade(subjectOf(["#1f56a8", "#000000", "#ffffff"], [[1, 2, 2]]), cloth, book).demands,
+    ).toEqual([]);
   });
 
   test("a paint of the same group is no neighbour", () => {
-    const table = tableOf([["p1", 0], ["p2", 0]], [[0, 1, 2]]);
-    expect(findSubjectShade({ table, looks: looksOf("#1f56a8", "#2057aa"), paint: 0 }, cloth, book).demands).toEqual([]);
+    const table = tableOf(
+      [
+        ["p1", 0],
+        ["p2", 0],
+      ],
+      [[0, 1, 2]],
+    );
+    expect(
+      findSubjectShade({ table, looks: looksOf("#1f56a8", "#2057aa"), paint: 0 }, cloth, book).demands,
+    ).toEqual([]);
   });
 
   test("an uneven neighbour asks with each of its ends", () => {
     const subject = subjectOf(["#1f56a8", "#445566"], [[0, 1, 2]]);
-    const looks = subject.looks.map((look, index) => (index === 0 ? look : { ...look, uneven: { lightest: "#556677", darkest: "#334455" } as const }));
+    const looks = subject.looks.map((look, index) =>
+      index === 0 ? look : { ...look, uneven: { lightest: "#556677", darkest: "#334455" } as const },
+    );
     const { demands } = findSubjectShade({ ...subject, looks }, cloth, book);
     expect(demands.map(({ atLeast }) => atLeast)).toEqual(
       ["#445566", "#556677", "#334455"].map((hex) => expect.closeTo((170 * reflectance(hex) + 1125) / 80, 6)),

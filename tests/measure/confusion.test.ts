@@ -5,7 +5,13 @@ import { looksOf, tableOf } from "./build.ts";
 import { difference } from "./oracle.ts";
 
 const book = new SwatchBook({ black: 5, white: 85 });
-const table = tableOf([["p1"], ["p2"], ["p3"]], [[0, 1, 2], [0, 2, 0.01]]);
+const table = tableOf(
+  [["p1"], ["p2"], ["p3"]],
+  [
+    [0, 1, 2],
+    [0, 2, 0.01],
+  ],
+);
 const [blue, red, green] = ["#1f56a8", "#c8202f", "#0b7a3b"] as const;
 const subject = { table, looks: looksOf(blue, red, green), paint: 0 };
 
@@ -16,7 +22,17 @@ describe("findConfusable", () => {
     expect(findConfusable(subject, near, book)).toEqual([{ a: "p1", b: "p3", names: [blue, green] }]);
   });
 
-  test("the very same colour is one colour used twice", () => expect(findConfusable(subject, green, book)).toEqual([]));
+  test("near means under 10", () => {
+    const [within, beyond] = ["#279350", "#2d9a55"] as const;
+    expect(difference(within, green)).toBeGreaterThan(9);
+    expect(difference(within, green)).toBeLessThan(10);
+    expect(difference(beyond, green)).toBeGreaterThan(10);
+    expect(findConfusable(subject, within, book)).toHaveLength(1);
+    expect(findConfusable(subject, beyond, book)).toEqual([]);
+  });
+
+  test("the very same colour is one colour used twice", () =>
+    expect(findConfusable(subject, green, book)).toEqual([]));
 
   test("what was confusable before is nothing new", () => {
     const looks = looksOf("#0f7d42", red, green);
@@ -24,7 +40,9 @@ describe("findConfusable", () => {
   });
 
   test("a paint too small to be one of the flag's colours does not count", () => {
-    const paints = table.paints.map((paint, index) => (index === 2 ? { ...paint, share: leastShare } : paint));
+    const paints = table.paints.map((paint, index) =>
+      index === 2 ? { ...paint, share: leastShare } : paint,
+    );
     expect(findConfusable({ ...subject, table: { ...table, paints } }, "#12804a", book)).toEqual([]);
   });
 });

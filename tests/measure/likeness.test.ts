@@ -8,11 +8,24 @@ const linearOf = (hex: string): LinearRgb => {
   const [linearR, linearG, linearB] = linear(hex);
   return { linearR, linearG, linearB };
 };
-const colours: Readonly<Record<string, string>> = { r: "#c8202f", w: "#ffffff", b: "#12235c", y: "#fcd20f", k: "#000000" };
+const colours: Readonly<Record<string, string>> = {
+  r: "#c8202f",
+  w: "#ffffff",
+  b: "#12235c",
+  y: "#fcd20f",
+  k: "#000000",
+};
 
 /** A grid drawn in letters, a dot where the flag does not reach. */
 const draw = (...rows: readonly string[]) =>
-  prepareGrid(rows[0]?.length ?? 0, rows.length, rows.flatMap((row) => [...row].map((letter) => (letter === "." ? null : linearOf(colours[letter] ?? "")))), cloth);
+  prepareGrid(
+    rows[0]?.length ?? 0,
+    rows.length,
+    rows.flatMap((row) =>
+      [...row].map((letter) => (letter === "." ? null : linearOf(colours[letter] ?? ""))),
+    ),
+    cloth,
+  );
 
 /** ΔE00 of two letters on cloth, by hand. */
 const apart = (one: string, other: string) => {
@@ -56,11 +69,29 @@ describe("compareGrids", () => {
   });
 
   test("many colours, more than are kept, give the same mean", () => {
-    const shade = (n: number): LinearRgb => ({ linearR: n / 100, linearG: (n * 37) % 100 / 100, linearB: 0.2 });
-    const one = prepareGrid(10, 10, Array.from({ length: 100 }, (_, n) => shade(n)), cloth);
-    const other = prepareGrid(10, 10, Array.from({ length: 100 }, (_, n) => shade(99 - n)), cloth);
-    const lab = ({ linearR, linearG, linearB }: LinearRgb) => labOfLinear([0.05 + 0.8 * linearR, 0.05 + 0.8 * linearG, 0.05 + 0.8 * linearB]);
-    const mean = Array.from({ length: 100 }, (_, n) => ciede2000(lab(shade(n)), lab(shade(99 - n)))).reduce((sum, each) => sum + each / 100, 0);
+    const shade = (n: number): LinearRgb => ({
+      linearR: n / 100,
+      linearG: ((n * 37) % 100) / 100,
+      linearB: 0.2,
+    });
+    const one = prepareGrid(
+      10,
+      10,
+      Array.from({ length: 100 }, (_, n) => shade(n)),
+      cloth,
+    );
+    const other = prepareGrid(
+      10,
+      10,
+      Array.from({ length: 100 }, (_, n) => shade(99 - n)),
+      cloth,
+    );
+    const lab = ({ linearR, linearG, linearB }: LinearRgb) =>
+      labOfLinear([0.05 + 0.8 * linearR, 0.05 + 0.8 * linearG, 0.05 + 0.8 * linearB]);
+    const mean = Array.from({ length: 100 }, (_, n) => ciede2000(lab(shade(n)), lab(shade(99 - n)))).reduce(
+      (sum, each) => sum + each / 100,
+      0,
+    );
     expect(compareGrids(one, other)).toBeCloseTo(mean, 1);
   });
 
@@ -74,5 +105,7 @@ describe("compareGrids", () => {
 test("a guess is 0 for the same flag and grows with the difference", () => {
   const flag = draw("rwb", "yyk");
   expect(guessDistance(flag, draw("bwr", "kyy"), "mirrored")).toBe(0);
-  expect(guessDistance(flag, draw("rwb", "yyb"), "as it is")).toBeLessThan(guessDistance(flag, draw("wwb", "rrw"), "as it is"));
+  expect(guessDistance(flag, draw("rwb", "yyb"), "as it is")).toBeLessThan(
+    guessDistance(flag, draw("wwb", "rrw"), "as it is"),
+  );
 });

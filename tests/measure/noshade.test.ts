@@ -4,7 +4,14 @@ import { findShade } from "../../src/measure/shade.ts";
 
 const cloth = { black: 5, white: 85 };
 const describeBeside = (...neighbours: readonly (readonly [string, ...number[]])[]) =>
-  describeNoShade("blue", findShade("#1f56a8", neighbours.map(([name, ...reflectances]) => ({ name, reflectances })), cloth));
+  describeNoShade(
+    "blue",
+    findShade(
+      "#1f56a8",
+      neighbours.map(([name, ...reflectances]) => ({ name, reflectances })),
+      cloth,
+    ),
+  );
 
 describe("describeNoShade", () => {
   test("says nothing where a shade clears, or none is needed", () => {
@@ -21,7 +28,9 @@ describe("describeNoShade", () => {
   });
 
   test("of several neighbours the strictest two are named", () => {
-    expect(describeBeside(["black", 5], ["dark red", 10], ["white", 85], ["yellow", 55])).toMatch(/^No shade of this blue clears both dark red and yellow: /);
+    expect(describeBeside(["black", 5], ["dark red", 10], ["white", 85], ["yellow", 55])).toMatch(
+      /^No shade of this blue clears both dark red and yellow: /,
+    );
   });
 
   // Beside 29: 7.0 or less, 75.7 or more; black and white leave 24.7 to 33.4.

@@ -18,16 +18,56 @@ const constructed: readonly (readonly [string, Flag])[] = [
   ["red charge on black", { paints: [black, red], edges: [[0, 1, 2, 2]] }],
   ["white charge on light blue", { paints: [lightBlue, white], edges: [[0, 1, 1.5, 1.5]] }],
   ["two stripes", { paints: [green, red], edges: [[0, 1, 1.5, 0]] }],
-  ["three stripes", { paints: [white, yellow, red], edges: [[0, 1, 1.5, 0], [1, 2, 1.5, 0]] }],
-  ["dark charge on red, yellow beside it", { paints: [red, yellow, black], edges: [[0, 1, 1, 0], [0, 2, 1.2, 1.2]] }],
-  ["three that all meet", { paints: [darkBlue, red, green], edges: [[0, 1, 1, 1], [0, 2, 0.7, 0], [1, 2, 0.4, 0.4]] }],
-  ["fimbriated charge", { paints: [green, white, red], edges: [[0, 1, 2, 0], [1, 2, 1.8, 1.8]] }],
+  [
+    "three stripes",
+    {
+      paints: [white, yellow, red],
+      edges: [
+        [0, 1, 1.5, 0],
+        [1, 2, 1.5, 0],
+      ],
+    },
+  ],
+  [
+    "dark charge on red, yellow beside it",
+    {
+      paints: [red, yellow, black],
+      edges: [
+        [0, 1, 1, 0],
+        [0, 2, 1.2, 1.2],
+      ],
+    },
+  ],
+  [
+    "three that all meet",
+    {
+      paints: [darkBlue, red, green],
+      edges: [
+        [0, 1, 1, 1],
+        [0, 2, 0.7, 0],
+        [1, 2, 0.4, 0.4],
+      ],
+    },
+  ],
+  [
+    "fimbriated charge",
+    {
+      paints: [green, white, red],
+      edges: [
+        [0, 1, 2, 0],
+        [1, 2, 1.8, 1.8],
+      ],
+    },
+  ],
 ];
 
 describe("against everything tried by hand", () => {
   test.each(constructed)("%s: the same options in the same order", (_, flag) => {
     const { options, vanishing } = rankOptions(optionsOf(flag));
-    const byHand = rankByHand(flag, palette.map(({ hex }) => hex));
+    const byHand = rankByHand(
+      flag,
+      palette.map(({ hex }) => hex),
+    );
     expect(options.map((option) => `${option.id} ${option.with}`)).toEqual(byHand.ranked);
     expect(vanishing.map((option) => `${option.id} ${option.with}`)).toEqual(byHand.vanishing);
   });
@@ -45,16 +85,37 @@ describe("against everything tried by hand", () => {
 
   test("any flag of three paints", () => {
     fc.assert(
-      fc.property(fc.tuple(hex, hex, hex), fc.tuple(length, length, length), fc.boolean(), (paints, [x, y, z], hasFocus) => {
-        fc.pre(difference(paints[0], paints[1]) > 6 && difference(paints[1], paints[2]) > 6 && difference(paints[0], paints[2]) > 6);
-        const flag: Flag = { paints, edges: [[0, 1, x, hasFocus ? x : 0], [1, 2, y, 0], [0, 2, z, hasFocus ? z / 2 : 0]] };
-        for (const option of optionsOf(flag)) {
-          // Near ΔE00 5 the two implementations may fall on different sides of it.
-          const at = Number(option.id.slice(1)) - 1;
-          if (paints.some((other, index) => index !== at && Math.abs(difference(option.with, other) - 5) < 0.05)) continue;
-          expect(option.clarity).toBeCloseTo(clarityAfter(flag, at, option.with), 6);
-        }
-      }),
+      fc.property(
+        fc.tuple(hex, hex, hex),
+        fc.tuple(length, length, length),
+        fc.boolean(),
+        (paints, [x, y, z], hasFocus) => {
+          fc.pre(
+            difference(paints[0], paints[1]) > 6 &&
+              difference(paints[1], paints[2]) > 6 &&
+              difference(paints[0], paints[2]) > 6,
+          );
+          const flag: Flag = {
+            paints,
+            edges: [
+              [0, 1, x, hasFocus ? x : 0],
+              [1, 2, y, 0],
+              [0, 2, z, hasFocus ? z / 2 : 0],
+            ],
+          };
+          for (const option of optionsOf(flag)) {
+            // Near ΔE00 5 the two implementations may fall on different sides of it.
+            const at = Number(option.id.slice(1)) - 1;
+            if (
+              paints.some(
+                (other, index) => index !== at && Math.abs(difference(option.with, other) - 5) < 0.05,
+              )
+            )
+              continue;
+            expect(option.clarity).toBeCloseTo(clarityAfter(flag, at, option.with), 6);
+          }
+        },
+      ),
       { numRuns: 60, seed: 7 },
     );
   });
@@ -77,12 +138,20 @@ describe("what anyone who looks at flags would say", () => {
   test("a white charge on light blue wants a darker field", () => {
     const winners = best({ paints: [lightBlue, white], edges: [[0, 1, 1.5, 1.5]] });
     const fields = winners.filter(({ id }) => id === "p1").map(({ name }) => name);
-    expect(fields).toEqual(expect.arrayContaining(["dark blue", "black", "red", "green", "dark green", "purple", "brown"]));
+    expect(fields).toEqual(
+      expect.arrayContaining(["dark blue", "black", "red", "green", "dark green", "purple", "brown"]),
+    );
     expect(fields).not.toContain("yellow");
   });
 
   test("a dark charge on red with yellow beside it wants a white or yellow ground", () => {
-    const flag: Flag = { paints: [red, yellow, black], edges: [[0, 2, 2, 2], [0, 1, 0.2, 0]] };
+    const flag: Flag = {
+      paints: [red, yellow, black],
+      edges: [
+        [0, 2, 2, 2],
+        [0, 1, 0.2, 0],
+      ],
+    };
     const grounds = rankOptions(optionsOf(flag)).options.filter(({ id }) => id === "p1");
     expect(grounds.slice(0, 3).map(({ name }) => name)).toContain("white");
     // Yellow does as much for the charge, and runs into the yellow beside it: said, not hidden.
@@ -93,15 +162,27 @@ describe("what anyone who looks at flags would say", () => {
   });
 
   test("yellow on white wants a dark field or a dark charge", () => {
-    const winners = best({ paints: [white, yellow], edges: [[0, 1, 1, 1]] }).map(({ id, name }) => `${id} ${name}`);
+    const winners = best({ paints: [white, yellow], edges: [[0, 1, 1, 1]] }).map(
+      ({ id, name }) => `${id} ${name}`,
+    );
     expect(winners).toEqual(expect.arrayContaining(["p1 dark blue", "p1 black", "p2 red", "p2 dark green"]));
   });
 });
 
 describe("what an option says", () => {
-  const [field, charge] = subjectsOf({ paints: [red, black, white], edges: [[0, 1, 2, 2], [0, 2, 1, 0], [1, 2, 1, 0]] });
+  const [field, charge] = subjectsOf({
+    paints: [red, black, white],
+    edges: [
+      [0, 1, 2, 2],
+      [0, 2, 1, 0],
+      [1, 2, 1, 0],
+    ],
+  });
   const book = new SwatchBook(cloth);
-  const option = (subject: typeof field, with_: Hex) => (subject === undefined ? undefined : measureOptions(subject, [{ hex: with_, name: "new", kind: "palette" }], book)[0]);
+  const option = (subject: typeof field, with_: Hex) =>
+    subject === undefined
+      ? undefined
+      : measureOptions(subject, [{ hex: with_, name: "new", kind: "palette" }], book)[0];
 
   test("gained and lost, with the names of the original", () => {
     // Trade pairs: black on red is not clear, yellow on black is; red on white is clear, yellow on white is not.
@@ -130,10 +211,33 @@ describe("what an option says", () => {
   });
 
   test("a sliver of the focus, 1 % of its edges at most, may merge", () => {
-    const flag = (sliver: number): Flag => ({ paints: [red, black, white], edges: [[0, 1, 2, 2], [0, 2, sliver, sliver]] });
-    const vanishes = (sliver: number) => optionsOf(flag(sliver)).find(({ id, name }) => id === "p1" && name === "white")?.vanishes;
+    const flag = (sliver: number): Flag => ({
+      paints: [red, black, white],
+      edges: [
+        [0, 1, 2, 2],
+        [0, 2, sliver, sliver],
+      ],
+    });
+    const vanishes = (sliver: number) =>
+      optionsOf(flag(sliver)).find(({ id, name }) => id === "p1" && name === "white")?.vanishes;
     expect(vanishes(0.019)).toBe(false);
     expect(vanishes(0.03)).toBe(true);
+  });
+
+  test("two near-equal paints that stay so merge nothing: nothing was there to lose", () => {
+    // As in the full drawing, where near-equal paints are not joined.
+    const near = {
+      paints: ["#c8202f", "#c4222f", white],
+      edges: [
+        [0, 1, 1, 1],
+        [1, 2, 1, 0],
+      ],
+    } as const;
+    expect(difference("#c8202f", "#c4222f")).toBeLessThan(5);
+    const found = optionsOf(near, [{ hex: "#c6212f", name: "new", kind: "palette" }]).filter(
+      ({ id }) => id === "p1",
+    );
+    expect(found).toMatchObject([{ merged: [], vanishes: false }]);
   });
 
   test("a colour that is no colour is refused", () => {
@@ -148,35 +252,68 @@ describe("what an option says", () => {
 
 describe("as a comparison would", () => {
   // p1 and p2 are near-equal and one in the original; p4 is uneven.
-  const table = tableOf([["p1", 0], ["p2", 0], ["p3"], ["p4"]], [[0, 1, 1, 0.5], [0, 2, 2, 1], [1, 2, 0.5, 0], [2, 3, 1, 1], [0, 3, 0.3, 0]]);
+  const table = tableOf(
+    [["p1", 0], ["p2", 0], ["p3"], ["p4"]],
+    [
+      [0, 1, 1, 0.5],
+      [0, 2, 2, 1],
+      [1, 2, 0.5, 0],
+      [2, 3, 1, 1],
+      [0, 3, 0.3, 0],
+    ],
+  );
   const looks = looksOf("#c8202f", "#c4222f", white, "#445566").map((look, index) =>
     index === 3 ? { ...look, uneven: { lightest: "#8899aa" as Hex, darkest: "#112233" as Hex } } : look,
   );
 
-  test.each<Hex>([white, "#c8202f", "#c3212e", yellow, black, darkBlue, "#8899aa", green])("the paint of a pair becomes %s", (next) => {
-    for (const paint of [0, 1, 2]) {
-      const [option] = measureOptions({ table, looks, paint }, [{ hex: next, name: "new", kind: "palette" }], new SwatchBook(cloth));
-      const after = looks.map((look, index) => (index === paint ? { hex: next, name: "new", uneven: null } : look));
-      const compared = compareLooks({ replace: "#000000", with: next }, frame, table, looks, after, cloth);
-      const idsOf = (outcome: string) => compared.edges.filter((edge) => edge.outcome === outcome).map(({ a, b }) => `${a} ${b}`);
-      expect(option?.clarity).toBeCloseTo(compared.clarity[1] ?? Number.NaN, 9);
-      expect(option?.clearEdgeShare).toBeCloseTo(compared.clearEdgeShare[1] ?? Number.NaN, 9);
-      for (const outcome of ["gained", "lost", "merged"] as const) expect(option?.[outcome].map(({ a, b }) => `${a} ${b}`)).toEqual(idsOf(outcome));
-      expect(measureToday(table, looks, new SwatchBook(cloth))).toBeCloseTo(compared.clarity[0] ?? Number.NaN, 9);
-    }
-  });
+  test.each<Hex>([white, "#c8202f", "#c3212e", yellow, black, darkBlue, "#8899aa", green])(
+    "the paint of a pair becomes %s",
+    (next) => {
+      for (const paint of [0, 1, 2]) {
+        const [option] = measureOptions(
+          { table, looks, paint },
+          [{ hex: next, name: "new", kind: "palette" }],
+          new SwatchBook(cloth),
+        );
+        const after = looks.map((look, index) =>
+          index === paint ? { hex: next, name: "new", uneven: null } : look,
+        );
+        const compared = compareLooks({ replace: "#000000", with: next }, frame, table, looks, after, cloth);
+        const idsOf = (outcome: string) =>
+          compared.edges.filter((edge) => edge.outcome === outcome).map(({ a, b }) => `${a} ${b}`);
+        expect(option?.clarity).toBeCloseTo(compared.clarity[1] ?? Number.NaN, 9);
+        expect(option?.clearEdgeShare).toBeCloseTo(compared.clearEdgeShare[1] ?? Number.NaN, 9);
+        for (const outcome of ["gained", "lost", "merged"] as const)
+          expect(option?.[outcome].map(({ a, b }) => `${a} ${b}`)).toEqual(idsOf(outcome));
+        expect(measureToday(table, looks, new SwatchBook(cloth))).toBeCloseTo(
+          compared.clarity[0] ?? Number.NaN,
+          9,
+        );
+      }
+    },
+  );
 });
 
 describe("today", () => {
   test("clarity as it is; null where there is no edge", () => {
     const [subject] = subjectsOf({ paints: [black, red], edges: [[0, 1, 2, 0]] });
     const book = new SwatchBook(cloth);
-    expect(measureToday(subject?.table ?? tableOf([], []), subject?.looks ?? [], book)).toBeCloseTo((100 * contrast(black, red)) / 45, 6);
+    expect(measureToday(subject?.table ?? tableOf([], []), subject?.looks ?? [], book)).toBeCloseTo(
+      (100 * contrast(black, red)) / 45,
+      6,
+    );
     expect(measureToday(tableOf([["p1"]], []), looksOf(red), book)).toBeNull();
   });
 
   test("the edges of a paint, weakest first, without those under 1 %", () => {
-    const [subject] = subjectsOf({ paints: [red, white, black, green], edges: [[0, 1, 5, 0], [0, 2, 4, 0], [0, 3, 0.05, 0]] });
+    const [subject] = subjectsOf({
+      paints: [red, white, black, green],
+      edges: [
+        [0, 1, 5, 0],
+        [0, 2, 4, 0],
+        [0, 3, 0.05, 0],
+      ],
+    });
     const weakest = subject === undefined ? [] : listWeakest(subject, new SwatchBook(cloth));
     expect(weakest.map(({ other }) => other)).toEqual([black, white]);
     expect(weakest[0]?.share).toBeCloseTo(4 / 9.05, 9);

@@ -26,7 +26,9 @@ export const labOfLinear = ([r, g, b]: Triple): Triple => {
   const x = (0.4124564 * r + 0.3575761 * g + 0.1804375 * b) / 0.95047;
   const y = 0.2126729 * r + 0.7151522 * g + 0.072175 * b;
   const z = (0.0193339 * r + 0.119192 * g + 0.9503041 * b) / 1.08883;
-  const [fx = 0, fy = 0, fz = 0] = [x, y, z].map((t) => (t > 216 / 24389 ? Math.cbrt(t) : (24389 / 27 / 116) * t + 16 / 116));
+  const [fx = 0, fy = 0, fz = 0] = [x, y, z].map((t) =>
+    t > 216 / 24389 ? Math.cbrt(t) : (24389 / 27 / 116) * t + 16 / 116,
+  );
   return [116 * fy - 16, 500 * (fx - fy), 200 * (fy - fz)];
 };
 
@@ -36,7 +38,8 @@ export const ciede2000 = ([l1, a1, b1]: Triple, [l2, a2, b2]: Triple): number =>
   const mean7 = ((Math.hypot(a1, b1) + Math.hypot(a2, b2)) / 2) ** 7;
   const g = 0.5 * (1 - Math.sqrt(mean7 / (mean7 + 25 ** 7)));
   const [c1, c2] = [Math.hypot((1 + g) * a1, b1), Math.hypot((1 + g) * a2, b2)];
-  const hue = (a: number, b: number) => (a === 0 && b === 0 ? 0 : (Math.atan2(b, (1 + g) * a) / rad + 360) % 360);
+  const hue = (a: number, b: number) =>
+    a === 0 && b === 0 ? 0 : (Math.atan2(b, (1 + g) * a) / rad + 360) % 360;
   const [h1, h2] = [hue(a1, b1), hue(a2, b2)];
   let dh = c1 * c2 === 0 ? 0 : h2 - h1;
   if (dh > 180) dh -= 360;
@@ -55,7 +58,8 @@ export const ciede2000 = ([l1, a1, b1]: Triple, [l2, a2, b2]: Triple): number =>
   return Math.sqrt(l * l + c * c + h * h + rt * c * h);
 };
 
-export const difference = (one: string, other: string): number => ciede2000(labOfLinear(linear(one)), labOfLinear(linear(other)));
+export const difference = (one: string, other: string): number =>
+  ciede2000(labOfLinear(linear(one)), labOfLinear(linear(other)));
 
 export interface Flag {
   readonly paints: readonly string[];
@@ -68,15 +72,20 @@ export const clarityAfter = ({ paints, edges }: Flag, at: number, next: string):
   const after = paints.map((hex, index) => (index === at ? next : hex));
   let [seen, all] = [0, 0];
   for (const [a, b, length, focusLength] of edges) {
-    const merged = difference(after[a] ?? "", after[b] ?? "") < 5 && difference(paints[a] ?? "", paints[b] ?? "") >= 5;
+    const merged =
+      difference(after[a] ?? "", after[b] ?? "") < 5 && difference(paints[a] ?? "", paints[b] ?? "") >= 5;
     all += length + focusLength;
-    seen += (length + focusLength) * (merged ? 0 : Math.min(1, contrast(after[a] ?? "", after[b] ?? "") / 45));
+    seen +=
+      (length + focusLength) * (merged ? 0 : Math.min(1, contrast(after[a] ?? "", after[b] ?? "") / 45));
   }
   return (100 * seen) / all;
 };
 
 /** Every paint by every candidate, best first: `paint hex`, grouped by whole percent of clarity, then by departure. */
-export const rankByHand = (flag: Flag, candidates: readonly string[]): { readonly ranked: string[]; readonly vanishing: string[] } => {
+export const rankByHand = (
+  flag: Flag,
+  candidates: readonly string[],
+): { readonly ranked: string[]; readonly vanishing: string[] } => {
   const tried = flag.paints.flatMap((today, at) =>
     candidates
       .filter((next) => next !== today)
@@ -85,9 +94,20 @@ export const rankByHand = (flag: Flag, candidates: readonly string[]): { readonl
           const other = a === at ? b : b === at ? a : -1;
           return other >= 0 && focus > 0 && difference(next, flag.paints[other] ?? "") < 5;
         });
-        return { name: `p${at + 1} ${next}`, clarity: Math.round(clarityAfter(flag, at, next)), departure: difference(today, next), order, isGone };
+        return {
+          name: `p${at + 1} ${next}`,
+          clarity: Math.round(clarityAfter(flag, at, next)),
+          departure: difference(today, next),
+          order,
+          isGone,
+        };
       }),
   );
-  const ranked = tried.filter(({ isGone }) => !isGone).sort((x, y) => y.clarity - x.clarity || x.departure - y.departure);
-  return { ranked: ranked.map(({ name }) => name), vanishing: tried.filter(({ isGone }) => isGone).map(({ name }) => name) };
+  const ranked = tried
+    .filter(({ isGone }) => !isGone)
+    .sort((x, y) => y.clarity - x.clarity || x.departure - y.departure);
+  return {
+    ranked: ranked.map(({ name }) => name),
+    vanishing: tried.filter(({ isGone }) => isGone).map(({ name }) => name),
+  };
 };

@@ -10,7 +10,11 @@ const uneven = { hex: "#445566", name: "sky", uneven: { lightest: "#8899aa", dar
 describe("a pair of paints", () => {
   test("has the ids and the names of the table", () => {
     const table = tableOf([["p1"], ["p2"], ["p3s"]], []);
-    expect(pairOf(table, looksOf("#111111", "#222222", "#333333"), { a: 0, b: 2 })).toEqual({ a: "p1", b: "p3s", names: ["#111111", "#333333"] });
+    expect(pairOf(table, looksOf("#111111", "#222222", "#333333"), { a: 0, b: 2 })).toEqual({
+      a: "p1",
+      b: "p3s",
+      names: ["#111111", "#333333"],
+    });
   });
 
   test("an uneven paint has three colours, a flat one has one", () => {

@@ -18,27 +18,40 @@ const optionOf = (id: string, name: string, clarity: number, deltaE00: number, v
   confusable: [],
   confusions: [],
 });
-const order = (...options: readonly Option[]) => rankOptions(options).options.map(({ name, place }) => `${place} ${name}`);
+const order = (...options: readonly Option[]) =>
+  rankOptions(options).options.map(({ name, place }) => `${place} ${name}`);
 
 describe("rankOptions", () => {
   test("clarity in whole percent, then departure, then the order given", () => {
     expect(
-      order(optionOf("p1", "a", 90.4, 30), optionOf("p1", "b", 89.6, 20), optionOf("p2", "c", 95, 90), optionOf("p2", "d", 90, 30), optionOf("p3", "e", 12, 1)),
+      order(
+        optionOf("p1", "a", 90.4, 30),
+        optionOf("p1", "b", 89.6, 20),
+        optionOf("p2", "c", 95, 90),
+        optionOf("p2", "d", 90, 30),
+        optionOf("p3", "e", 12, 1),
+      ),
     ).toEqual(["1 c", "2 b", "2 a", "2 d", "5 e"]);
   });
 
   test("equals share a place, and the next goes on after all of them", () => {
-    expect(order(optionOf("p1", "a", 100, 3), optionOf("p1", "b", 99.6, 2), optionOf("p1", "c", 100, 1), optionOf("p1", "d", 50, 1), optionOf("p1", "e", 49.9, 1))).toEqual([
-      "1 c",
-      "1 b",
-      "1 a",
-      "4 d",
-      "4 e",
-    ]);
+    expect(
+      order(
+        optionOf("p1", "a", 100, 3),
+        optionOf("p1", "b", 99.6, 2),
+        optionOf("p1", "c", 100, 1),
+        optionOf("p1", "d", 50, 1),
+        optionOf("p1", "e", 49.9, 1),
+      ),
+    ).toEqual(["1 c", "1 b", "1 a", "4 d", "4 e"]);
   });
 
   test("what makes the charge vanish stands apart, in the order given and without a place", () => {
-    const { options, vanishing } = rankOptions([optionOf("p2", "a", 100, 1, true), optionOf("p1", "b", 10, 1), optionOf("p1", "c", 100, 1, true)]);
+    const { options, vanishing } = rankOptions([
+      optionOf("p2", "a", 100, 1, true),
+      optionOf("p1", "b", 10, 1),
+      optionOf("p1", "c", 100, 1, true),
+    ]);
     expect(options.map(({ name }) => name)).toEqual(["b"]);
     expect(vanishing.map(({ name }) => name)).toEqual(["a", "c"]);
     expect(vanishing[0]).not.toHaveProperty("place");
@@ -56,18 +69,31 @@ describe("rankOptions", () => {
 });
 
 describe("findFirst", () => {
-  const first = (today: number, ...options: readonly Option[]) => findFirst(rankOptions(options).options, today)?.map(({ id, best }) => `${id} ${best.name}`) ?? null;
+  const first = (today: number, ...options: readonly Option[]) =>
+    findFirst(rankOptions(options).options, today)?.map(({ id, best }) => `${id} ${best.name}`) ?? null;
 
   test("the paint whose best option gains most", () => {
-    expect(first(50, optionOf("p1", "a", 70, 5), optionOf("p2", "b", 60, 1), optionOf("p2", "c", 90, 50), optionOf("p1", "d", 20, 1))).toEqual(["p2 c"]);
+    expect(
+      first(
+        50,
+        optionOf("p1", "a", 70, 5),
+        optionOf("p2", "b", 60, 1),
+        optionOf("p2", "c", 90, 50),
+        optionOf("p1", "d", 20, 1),
+      ),
+    ).toEqual(["p2 c"]);
   });
 
   test("with a tie, the smaller departure of the best option", () => {
-    expect(first(50, optionOf("p1", "a", 90.2, 30), optionOf("p2", "b", 89.7, 20), optionOf("p3", "c", 90, 40))).toEqual(["p2 b"]);
+    expect(
+      first(50, optionOf("p1", "a", 90.2, 30), optionOf("p2", "b", 89.7, 20), optionOf("p3", "c", 90, 40)),
+    ).toEqual(["p2 b"]);
   });
 
   test("still tied: both", () => {
-    expect(first(50, optionOf("p1", "a", 90, 20), optionOf("p2", "b", 90, 20), optionOf("p3", "c", 90, 21))).toEqual(["p1 a", "p2 b"]);
+    expect(
+      first(50, optionOf("p1", "a", 90, 20), optionOf("p2", "b", 90, 20), optionOf("p3", "c", 90, 21)),
+    ).toEqual(["p1 a", "p2 b"]);
   });
 
   test("none where nothing gains 1 or more", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { measureToday, listWeakest } from "../../src/measure/options.ts";
+import { listWeakest, measureToday } from "../../src/measure/options.ts";
 import { findFirst, rankOptions } from "../../src/measure/rank.ts";
 import { explainFirst, explainNone } from "../../src/measure/reason.ts";
 import { SwatchBook } from "../../src/measure/swatch.ts";
@@ -10,19 +10,34 @@ const { black, red, white, green } = shades;
 
 function explain(flag: Flag, names: readonly string[], candidates = palette): string {
   const book = new SwatchBook(cloth);
-  const subjects = subjectsOf(flag).map((subject) => ({ ...subject, looks: subject.looks.map((look, index) => ({ ...look, name: names[index] ?? "" })) }));
+  const subjects = subjectsOf(flag).map((subject) => ({
+    ...subject,
+    looks: subject.looks.map((look, index) => ({ ...look, name: names[index] ?? "" })),
+  }));
   const [one] = subjects;
   const today = one === undefined ? null : measureToday(one.table, one.looks, book);
   const { options } = rankOptions(optionsOf(flag, candidates));
   const first = findFirst(options, today ?? 0);
-  const tried = subjects.map((subject) => ({ id: `p${subject.paint + 1}`, name: names[subject.paint] ?? "", edges: listWeakest(subject, book) }));
-  return first === null || today === null ? explainNone(today, tried.length, options.length) : explainFirst(first, tried, options, today);
+  const tried = subjects.map((subject) => ({
+    id: `p${subject.paint + 1}`,
+    name: names[subject.paint] ?? "",
+    edges: listWeakest(subject, book),
+  }));
+  return first === null || today === null
+    ? explainNone(today, tried.length, options.length)
+    : explainFirst(first, tried, options, today);
 }
 
 describe("the reason", () => {
-    test("one colour helps more than any other", () => {
+  test("one colour helps more than any other", () => {
     const only = palette.filter(({ name }) => name === "white");
-    const flag: Flag = { paints: [red, black, green], edges: [[0, 1, 1, 0], [0, 2, 1, 0]] };
+    const flag: Flag = {
+      paints: [red, black, green],
+      edges: [
+        [0, 1, 1, 0],
+        [0, 2, 1, 0],
+      ],
+    };
     expect(explain(flag, ["red", "black", "green"], only)).toMatch(
       /^Change red first: it meets green along 50 % of all edge length at a contrast of \d+ %, and with white in its place clarity rises from \d+ % to 100 %, more than changing any other colour brings\.$/,
     );
@@ -38,7 +53,12 @@ describe("the reason", () => {
   });
 
   test("two colours do equally well from equally near", () => {
-    const { options } = rankOptions(optionsOf({ paints: [black, red], edges: [[0, 1, 1, 0]] }).map((option) => ({ ...option, clarity: 98 })));
+    const { options } = rankOptions(
+      optionsOf({ paints: [black, red], edges: [[0, 1, 1, 0]] }).map((option) => ({
+        ...option,
+        clarity: 98,
+      })),
+    );
     const first = options.slice(0, 2).map((best, index) => ({ id: `p${index + 1}`, hex: red, best }));
     const tried = ["black", "red"].map((name, index) => ({ id: `p${index + 1}`, name, edges: [] }));
     expect(explainFirst(first, tried, [], 60)).toBe(
@@ -47,7 +67,9 @@ describe("the reason", () => {
   });
 
   test("nothing gains", () => {
-    expect(explain({ paints: [white, red], edges: [[0, 1, 1, 0]] }, ["white", "red"])).toBe("No single change raises clarity by 1 point or more: it is 100 % as it is.");
+    expect(explain({ paints: [white, red], edges: [[0, 1, 1, 0]] }, ["white", "red"])).toBe(
+      "No single change raises clarity by 1 point or more: it is 100 % as it is.",
+    );
   });
 
   test("there is nothing to change", () => {

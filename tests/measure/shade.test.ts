@@ -5,7 +5,8 @@ import { findShade, type Neighbour } from "../../src/measure/shade.ts";
 import { contrast, difference, reflectance } from "./oracle.ts";
 
 const cloth = { black: 5, white: 85 };
-const beside = (...hexes: readonly string[]): readonly Neighbour[] => hexes.map((hex) => ({ name: hex, reflectances: [reflectance(hex)] }));
+const beside = (...hexes: readonly string[]): readonly Neighbour[] =>
+  hexes.map((hex) => ({ name: hex, reflectances: [reflectance(hex)] }));
 
 const toOklch = converter("oklch");
 const toRgb = converter("rgb");
@@ -14,7 +15,10 @@ const toRgb = converter("rgb");
  * Every lightness from 0 to 1 in steps of 1/4000: hue kept, chroma halved down into sRGB, rounded to 8 bits. Returns the
  * least departure of a lighter and of a darker shade with a contrast of 45 against all of `others`.
  */
-function searchAll(hex: string, others: readonly string[]): { lighter: number | null; darker: number | null } {
+function searchAll(
+  hex: string,
+  others: readonly string[],
+): { lighter: number | null; darker: number | null } {
   const { l, c, h = 0 } = toOklch(hex) ?? { l: 0, c: 0 };
   const fits = (chroma: number, lightness: number) => {
     const { r, g, b } = toRgb({ mode: "oklch", l: lightness, c: chroma, h });
@@ -26,7 +30,10 @@ function searchAll(hex: string, others: readonly string[]): { lighter: number | 
     let chroma = c;
     while (chroma > 0 && !fits(chroma, lightness)) chroma = Math.max(0, chroma - 0.001);
     const { r, g, b } = toRgb({ mode: "oklch", l: lightness, c: chroma, h });
-    const byte = (value: number) => Math.round(Math.min(1, Math.max(0, value)) * 255).toString(16).padStart(2, "0");
+    const byte = (value: number) =>
+      Math.round(Math.min(1, Math.max(0, value)) * 255)
+        .toString(16)
+        .padStart(2, "0");
     const shade = `#${byte(r)}${byte(g)}${byte(b)}`;
     if (others.some((other) => contrast(shade, other) < 45)) continue;
     const side = lightness >= l ? "lighter" : "darker";
@@ -70,7 +77,8 @@ describe("findShade against every lightness tried", () => {
     }
     const departures = [all.lighter, all.darker].filter((departure) => departure !== null);
     expect(found.least === null).toBe(departures.length === 0);
-    if (found.least !== null) expect(Math.abs(found.least.deltaE00 - Math.min(...departures))).toBeLessThan(0.5);
+    if (found.least !== null)
+      expect(Math.abs(found.least.deltaE00 - Math.min(...departures))).toBeLessThan(0.5);
   });
 });
 
@@ -82,7 +90,12 @@ describe("findShade", () => {
   });
 
   test("a colour that is clear is its own nearest shade", () => {
-    expect(findShade("#ffffff", beside("#000000"), cloth)).toMatchObject({ isClear: true, least: null, lighter: null, darker: null });
+    expect(findShade("#ffffff", beside("#000000"), cloth)).toMatchObject({
+      isClear: true,
+      least: null,
+      lighter: null,
+      darker: null,
+    });
     expect(findShade("#1f56a8", [], cloth).isClear).toBe(true);
   });
 
@@ -98,7 +111,10 @@ describe("findShade", () => {
     const middle = findShade("#0000ff", beside("#000000", "#ffffff"), cloth).least;
     expect(reflectance(middle?.hex ?? "")).toBeGreaterThan(1975 / 80);
     expect(reflectance(middle?.hex ?? "")).toBeLessThan(5675 / 170);
-    expect(findShade("#0000ff", beside("#000000", "#f7c81e"), cloth)).toMatchObject({ isClear: false, least: null });
+    expect(findShade("#0000ff", beside("#000000", "#f7c81e"), cloth)).toMatchObject({
+      isClear: false,
+      least: null,
+    });
   });
 
   test("an uneven neighbour is cleared at both ends", () => {
@@ -111,7 +127,9 @@ describe("findShade", () => {
 
   test("figures that are none are refused", () => {
     expect(() => findShade("#12" as Hex, beside("#000000"), cloth)).toThrow(RangeError);
-    expect(() => findShade("#123456", [{ name: "a", reflectances: [Number.NaN] }], cloth)).toThrow(RangeError);
+    expect(() => findShade("#123456", [{ name: "a", reflectances: [Number.NaN] }], cloth)).toThrow(
+      RangeError,
+    );
     expect(() => findShade("#123456", beside("#000000"), { black: 50, white: 20 })).toThrow(RangeError);
   });
 });

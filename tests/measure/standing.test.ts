@@ -9,7 +9,10 @@ const ranked = rankOptions(optionsOf({ paints: [black, red], edges: [[0, 1, 2, 2
 describe("findStanding", () => {
   test("a change that is an option is counted once, and stands where the ranking has it", () => {
     for (const option of ranked) {
-      const standing = findStanding({ replace: option.replace, with: option.with, isPart: false, clarity: option.clarity }, ranked);
+      const standing = findStanding(
+        { replace: option.replace, with: option.with, isPart: false, clarity: option.clarity },
+        ranked,
+      );
       expect(standing).toMatchObject({ place: option.place, total: ranked.length });
     }
   });
@@ -21,22 +24,57 @@ describe("findStanding", () => {
       level: 0,
       behindBest: 100,
     });
-    expect(findStanding({ replace: black, with: white, isPart: true, clarity: 100 }, ranked)).toMatchObject({ place: 1, total: ranked.length + 1, behindBest: 0 });
-    expect(findStanding({ replace: black, with: yellow, isPart: false, clarity: 99.4 }, ranked)).toMatchObject({ behindBest: 1 });
+    expect(findStanding({ replace: black, with: white, isPart: true, clarity: 100 }, ranked)).toMatchObject({
+      place: 1,
+      total: ranked.length + 1,
+      behindBest: 0,
+    });
+    expect(
+      findStanding({ replace: black, with: yellow, isPart: false, clarity: 99.4 }, ranked),
+    ).toMatchObject({ behindBest: 1 });
   });
 
   test("better than every option is first, and behind nobody", () => {
-    expect(findStanding({ replace: red, with: "#123456", isPart: false, clarity: 40 }, [])).toEqual({ place: 1, total: 1, level: 0, behindBest: 0 });
+    expect(findStanding({ replace: red, with: "#123456", isPart: false, clarity: 40 }, [])).toEqual({
+      place: 1,
+      total: 1,
+      level: 0,
+      behindBest: 0,
+    });
   });
 });
 
 describe("describeStanding", () => {
   test.each([
-    [{ place: 3, total: 58, level: 0, behindBest: 2 }, 0, "3rd of 58 in clarity, within 2 points of the best; no edge is lost."],
-    [{ place: 1, total: 58, level: 6, behindBest: 0 }, 1, "1st of 58 in clarity, level with 6 others; 1 edge is lost."],
-    [{ place: 2, total: 2, level: 1, behindBest: 1 }, 4, "2nd of 2 in clarity, level with 1 other, within 1 point of the best; 4 edges are lost."],
-    [{ place: 11, total: 90, level: 0, behindBest: 9 }, 0, "11th of 90 in clarity, within 9 points of the best; no edge is lost."],
-    [{ place: 22, total: 90, level: 0, behindBest: 9 }, 0, "22nd of 90 in clarity, within 9 points of the best; no edge is lost."],
-    [{ place: 113, total: 190, level: 0, behindBest: 9 }, 0, "113th of 190 in clarity, within 9 points of the best; no edge is lost."],
+    [
+      { place: 3, total: 58, level: 0, behindBest: 2 },
+      0,
+      "3rd of 58 in clarity, within 2 points of the best; no edge is lost.",
+    ],
+    [
+      { place: 1, total: 58, level: 6, behindBest: 0 },
+      1,
+      "1st of 58 in clarity, level with 6 others; 1 edge is lost.",
+    ],
+    [
+      { place: 2, total: 2, level: 1, behindBest: 1 },
+      4,
+      "2nd of 2 in clarity, level with 1 other, within 1 point of the best; 4 edges are lost.",
+    ],
+    [
+      { place: 11, total: 90, level: 0, behindBest: 9 },
+      0,
+      "11th of 90 in clarity, within 9 points of the best; no edge is lost.",
+    ],
+    [
+      { place: 22, total: 90, level: 0, behindBest: 9 },
+      0,
+      "22nd of 90 in clarity, within 9 points of the best; no edge is lost.",
+    ],
+    [
+      { place: 113, total: 190, level: 0, behindBest: 9 },
+      0,
+      "113th of 190 in clarity, within 9 points of the best; no edge is lost.",
+    ],
   ])("%j", (standing, lost, sentence) => expect(describeStanding(standing, lost)).toBe(sentence));
 });

@@ -24,7 +24,11 @@ export const shades = {
   brown: "#6f4526",
 } as const;
 
-export const palette: readonly Candidate[] = Object.entries(shades).map(([name, hex]) => ({ name, hex, kind: "palette" }));
+export const palette: readonly Candidate[] = Object.entries(shades).map(([name, hex]) => ({
+  name,
+  hex,
+  kind: "palette",
+}));
 
 /** A subject for every paint of `flag`. */
 export function subjectsOf({ paints, edges }: Flag): readonly Subject[] {
@@ -41,6 +45,10 @@ export function optionsOf(flag: Flag, candidates: readonly Candidate[] = palette
   const book = new SwatchBook(cloth);
   return subjectsOf(flag).flatMap((subject) => {
     const today = subject.looks[subject.paint]?.hex;
-    return measureOptions(subject, candidates.filter(({ hex }) => hex !== today), book);
+    return measureOptions(
+      subject,
+      candidates.filter(({ hex }) => hex !== today),
+      book,
+    );
   });
 }

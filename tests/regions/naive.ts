@@ -71,6 +71,34 @@ export function floodParts(map: LabelMap): readonly number[] {
   return part;
 }
 
+const slope = fc.record({
+  x: fc.integer({ min: 0, max: 130 }),
+  y: fc.integer({ min: 0, max: 90 }),
+  degrees: fc.integer({ min: 0, max: 359 }),
+  /** Half of the opening of a wedge in degrees; half of the thickness of a strip. */
+  opening: fc.integer({ min: 2, max: 60 }),
+  half: fc.integer({ min: 1, max: 20 }).map((quarters) => quarters / 4),
+  kind: fc.constantFrom("wedge", "strip", "disc"),
+  label: fc.integer({ min: 0, max: 3 }),
+});
+
+/** Maps of 130 × 90 pixels with wedges, strips and discs at any angle: most of them thin somewhere and thick elsewhere. */
+export const slopedMaps: fc.Arbitrary<LabelMap> = fc
+  .array(slope, { minLength: 1, maxLength: 4 })
+  .map((slopes) =>
+    drawMap(130, 90, (x, y) => {
+      const hit = slopes.findLast((one) => {
+        const angle = (one.degrees * Math.PI) / 180;
+        const along = (x - one.x) * Math.cos(angle) + (y - one.y) * Math.sin(angle);
+        const across = Math.abs((y - one.y) * Math.cos(angle) - (x - one.x) * Math.sin(angle));
+        if (one.kind === "strip") return across < one.half;
+        if (one.kind === "disc") return Math.hypot(along, across) < 4 * one.half;
+        return along > 0 && across < along * Math.tan((one.opening * Math.PI) / 180);
+      });
+      return hit?.label ?? 1;
+    }),
+  );
+
 /**
  * The pixels of parts thinner than `n`: no disc of diameter n (0.4 pixels off: see thickness.ts) lies in their paint,
  * its centre on a pixel (n odd) or on a pixel corner (n even), that comes within √2 / 2 of n − 1 of them.
@@ -78,24 +106,28 @@ export function floodParts(map: LabelMap): readonly number[] {
 export function openByDisc(map: LabelMap, n: number): readonly number[] {
   const half = n % 2 === 0 ? 0.5 : 0;
   const reach = (Math.SQRT2 * (n - 1)) / 2 + 0.05;
-  const span = Math.ceil(n / 2) + 2;
-  const fits = (x: number, y: number, label: number): boolean => {
-    for (let dy = -span; dy <= span; dy += 1) {
-      for (let dx = -span; dx <= span; dx += 1) {
-        if (labelAt(map, x + dx, y + dy) !== label && Math.hypot(dx + half, dy + half) < n / 2 + 0.1)
-          return false;
-      }
-    }
-    return true;
-  };
-  const places = [...map.labels.keys()].filter((at) => fits(xOf(map, at), yOf(map, at), map.labels[at] ?? 0));
-  return [...map.labels.keys()].filter(
-    (at) =>
-      map.labels[at] !== 0 &&
-      !places.some(
-        (place) =>
-          map.labels[place] === map.labels[at] &&
-          Math.hypot(xOf(map, place) - half - xOf(map, at), yOf(map, place) - half - yOf(map, at)) <= reach,
-      ),
+  const all = [...map.labels.keys()];
+  const outside = offsetsWithin(n / 2 + 0.1 - 1e-9, -half);
+  const fits = all.map((at) =>
+    outside.every(([dx, dy]) => labelAt(map, xOf(map, at) + dx, yOf(map, at) + dy) === map.labels[at]),
   );
+  const around = offsetsWithin(reach, half);
+  return all.filter((at) => {
+    const label = map.labels[at];
+    if (label === 0) return false;
+    return !around.some(([dx, dy]) => {
+      const [x, y] = [xOf(map, at) + dx, yOf(map, at) + dy];
+      return labelAt(map, x, y) === label && fits[y * map.width + x] === true;
+    });
+  });
+}
+
+/** Whole offsets at most `radius` from the point (shift, shift). */
+function offsetsWithin(radius: number, shift: number): readonly (readonly [number, number])[] {
+  const span = Math.ceil(radius) + 1;
+  const found: (readonly [number, number])[] = [];
+  for (let dy = -span; dy <= span; dy += 1)
+    for (let dx = -span; dx <= span; dx += 1)
+      if (Math.hypot(dx - shift, dy - shift) <= radius) found.push([dx, dy]);
+  return found;
 }

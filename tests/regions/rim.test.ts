@@ -3,10 +3,27 @@ import { describe, expect, test } from "vitest";
 import type { LabelMap } from "../../src/regions/label.ts";
 import { findRim } from "../../src/regions/rim.ts";
 import { findRuns } from "../../src/regions/runs.ts";
-import { sidesOf, smallMaps } from "./naive.ts";
-import { readMap } from "./picture.ts";
+import type { Zone } from "../../src/regions/zone.ts";
+import { sidesOf, slopedMaps, smallMaps, xOf, yOf } from "./naive.ts";
+import { drawMap, readMap } from "./picture.ts";
 
-const rimOf = (map: LabelMap): readonly number[] => [...findRim(map, findRuns(map))].sort((a, b) => a - b);
+const rimIn = (map: LabelMap, zone: Zone): readonly number[] =>
+  [...findRim(map, findRuns(map), zone)].sort((a, b) => a - b);
+
+/** A zone of blocks of 16 pixels that is wide where `isWide` says so. */
+function zoneOf({ width, height }: LabelMap, isWide: (column: number, row: number) => boolean): Zone {
+  const columns = (width >> 4) + 1;
+  const wide = Uint8Array.from({ length: columns * ((height >> 4) + 1) }, (_, block) =>
+    isWide(block % columns, Math.floor(block / columns)) ? 1 : 0,
+  );
+  return { bits: 4, columns, near: wide, wide, isEmpty: false };
+}
+
+const rimOf = (map: LabelMap): readonly number[] =>
+  rimIn(
+    map,
+    zoneOf(map, () => true),
+  );
 
 describe("findRim", () => {
   test("the pixels on either side of a line, and none else", () => {
@@ -31,6 +48,43 @@ describe("findRim", () => {
         );
         expect(rimOf(map)).toEqual(naive);
       }),
+    );
+  });
+
+  test("outside of the wide zone nothing is looked at", () => {
+    const map = drawMap(64, 32, (_, y) => (y < 8 ? 1 : 2));
+    const [rows, columns] = [[7, 8], Array.from({ length: 16 }, (_, x) => 16 + x)];
+    expect(
+      rimIn(
+        map,
+        zoneOf(map, (column) => column === 1),
+      ),
+    ).toEqual(rows.flatMap((y) => columns.map((x) => 64 * y + x)));
+    expect(
+      rimIn(
+        map,
+        zoneOf(map, () => false),
+      ),
+    ).toEqual([]);
+  });
+
+  test("within the wide zone nothing is missed", () => {
+    fc.assert(
+      fc.property(slopedMaps, fc.integer({ min: 1, max: 7 }), (map, every) => {
+        const isWide = (column: number, row: number): boolean => (column + row) % every === 0;
+        const rim = new Set(rimIn(map, zoneOf(map, isWide)));
+        for (const at of map.labels.keys()) {
+          if (!isWide(xOf(map, at) >> 4, yOf(map, at) >> 4)) continue;
+          const isRim = sidesOf(map, at).some(
+            (next) =>
+              next >= 0 &&
+              map.labels[next] !== map.labels[at] &&
+              isWide(xOf(map, next) >> 4, yOf(map, next) >> 4),
+          );
+          if (isRim) expect(rim.has(at)).toBe(true);
+        }
+      }),
+      { numRuns: 30 },
     );
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { LabelMap } from "../../src/regions/label.ts";
 import { findRuns } from "../../src/regions/runs.ts";
 import { Thickness } from "../../src/regions/thickness.ts";
-import { openByDisc, smallMaps } from "./naive.ts";
+import { openByDisc, slopedMaps, smallMaps } from "./naive.ts";
 import { drawMap } from "./picture.ts";
 
 const findThinner = (map: LabelMap, n: number, greatest = Math.max(20, n)): readonly number[] =>
@@ -17,6 +17,20 @@ describe("findThinner", () => {
         expect(findThinner(map, n)).toEqual(openByDisc(map, n));
       }),
       { numRuns: 400 },
+    );
+  });
+
+  test("on maps large enough to have parts that need not be looked at, with wedges and strips at any angle", () => {
+    fc.assert(
+      fc.property(
+        slopedMaps,
+        fc.integer({ min: 2, max: 9 }),
+        fc.integer({ min: 0, max: 3 }),
+        (map, n, more) => {
+          expect(findThinner(map, n, n + more)).toEqual(openByDisc(map, n));
+        },
+      ),
+      { numRuns: 60 },
     );
   });
 

@@ -3,11 +3,15 @@ import { openDrawing, writeRedesign } from "../../src/study/open.ts";
 import { bytesOf, disc, drawing, field } from "./drawing.ts";
 
 const rulesOf = async (bytes: Uint8Array, focus?: { readonly colour: string }) =>
-  (await openDrawing("a.svg", bytes, { distance: 0, ...(focus === undefined ? {} : { focus }) })).problems.map(({ rule }) => rule);
+  (
+    await openDrawing("a.svg", bytes, { distance: 0, ...(focus === undefined ? {} : { focus }) })
+  ).problems.map(({ rule }) => rule);
 
 describe("openDrawing", () => {
   test("a drawing, with its paints and a found focus", async () => {
-    const { value, problems } = await openDrawing("a.svg", drawing(field("#c8202f") + disc("#ffffff")), { distance: 0 });
+    const { value, problems } = await openDrawing("a.svg", drawing(field("#c8202f") + disc("#ffffff")), {
+      distance: 0,
+    });
     expect(problems).toEqual([]);
     expect(value?.inspection.looks.map(({ hex }) => hex)).toEqual(["#c8202f", "#ffffff"]);
     expect(value?.inspection.table.focus.source).toBe("found");

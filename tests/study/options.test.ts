@@ -14,11 +14,17 @@ const reportOf = async (inside: string, options: Partial<TryOptions> = {}) => {
 describe("optionsOf", () => {
   test("a red disc on black: what to change first, and the charge that vanishes", async () => {
     const report = await reportOf(field("#141414") + disc("#c8202f"));
-    expect(report.changeFirst).toEqual([expect.objectContaining({ name: expect.stringMatching(/^(red|black)$/) })]);
-    expect(report.reason).toMatch(/^Change (red|black) first: it meets (black|red) along 100 % of all edge length at a contrast of \d+ %, and with .+ in its place clarity rises from \d+ % to 100 %/);
+    expect(report.changeFirst).toEqual([
+      expect.objectContaining({ name: expect.stringMatching(/^(red|black)$/) }),
+    ]);
+    expect(report.reason).toMatch(
+      /^Change (red|black) first: it meets (black|red) along 100 % of all edge length at a contrast of \d+ %, and with .+ in its place clarity rises from \d+ % to 100 %/,
+    );
     const vanishing = report.vanishing.map(({ replace, with: next }) => `${replace} ${next}`);
     expect(vanishing).toEqual(expect.arrayContaining(["#c8202f #141414", "#141414 #c8202f"]));
-    expect(report.options.map(({ replace, with: next }) => `${replace} ${next}`)).not.toContain("#c8202f #141414");
+    expect(report.options.map(({ replace, with: next }) => `${replace} ${next}`)).not.toContain(
+      "#c8202f #141414",
+    );
     expect(report.options.map(({ kind }) => kind)).toContain("shade");
   });
 
@@ -29,18 +35,27 @@ describe("optionsOf", () => {
   ])("%s: every option says what the comparison of that change says", async (_, inside) => {
     const { options, vanishing } = await reportOf(inside);
     for (const option of [...options.filter((_, index) => index % 5 === 0), ...vanishing]) {
-      const { value } = await compareDrawing("a.svg", drawing(inside), { replace: option.replace, with: option.with }, settings);
+      const { value } = await compareDrawing(
+        "a.svg",
+        drawing(inside),
+        { replace: option.replace, with: option.with },
+        settings,
+      );
       expect(option.clarity).toBeCloseTo(value?.comparison.clarity[1] ?? Number.NaN, 6);
       expect(option.clearEdgeShare).toBeCloseTo(value?.comparison.clearEdgeShare[1] ?? Number.NaN, 6);
       for (const outcome of ["gained", "lost", "merged"] as const) {
-        expect(option[outcome]).toHaveLength(value?.comparison.edges.filter((edge) => edge.outcome === outcome).length ?? -1);
+        expect(option[outcome]).toHaveLength(
+          value?.comparison.edges.filter((edge) => edge.outcome === outcome).length ?? -1,
+        );
       }
     }
   });
 
   test("the best ones come drawn when asked for, and say that they are a proposal", async () => {
     const { options } = await reportOf(field("#141414") + disc("#c8202f"), { draw: 2 });
-    expect(options.map(({ drawing: svg }) => svg !== undefined)).toEqual(options.map((_, index) => index < 2));
+    expect(options.map(({ drawing: svg }) => svg !== undefined)).toEqual(
+      options.map((_, index) => index < 2),
+    );
     expect(options[0]?.drawing).toContain(options[0]?.with);
     expect(options[0]?.drawing).not.toContain(options[0]?.replace);
     expect(options[0]?.drawing).toContain("Unofficial study");
@@ -48,7 +63,9 @@ describe("optionsOf", () => {
 
   test("no shade clears: said, with both limits", async () => {
     const { shades } = await reportOf(stripes("#000000", "#0000ff", "#f7c81e"));
-    expect(shades.find(({ hex }) => hex === "#0000ff")?.reason).toMatch(/^No shade of this blue clears both black and yellow: beside black it would have to reflect 24\.7 % or more, beside yellow \d+\.\d % or less\.$/);
+    expect(shades.find(({ hex }) => hex === "#0000ff")?.reason).toMatch(
+      /^No shade of this blue clears both black and yellow: beside black it would have to reflect 24\.7 % or more, beside yellow \d+\.\d % or less\.$/,
+    );
     expect(shades.find(({ hex }) => hex === "#000000")?.reason).toBeUndefined();
   });
 
@@ -74,9 +91,15 @@ describe("optionsOf", () => {
   });
 
   test("what is no opaque colour in the palette is passed over", async () => {
-    const palette = new Map([["white", "#ffffff"], ["wrong", "no colour"], ["glass", "#ffffff80"]]);
+    const palette = new Map([
+      ["white", "#ffffff"],
+      ["wrong", "no colour"],
+      ["glass", "#ffffff80"],
+    ]);
     const { options } = await reportOf(stripes("#c8202f", "#0b7a3b"), { palette });
-    expect(new Set(options.filter(({ kind }) => kind === "palette").map(({ name }) => name))).toEqual(new Set(["white"]));
+    expect(new Set(options.filter(({ kind }) => kind === "palette").map(({ name }) => name))).toEqual(
+      new Set(["white"]),
+    );
   });
 
   test("an empty palette leaves the flag's own colours and shades", async () => {

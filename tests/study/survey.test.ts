@@ -18,8 +18,16 @@ describe("surveyFiles", () => {
   test("least clear first, then by file name, flags without an edge last; broken files listed", async () => {
     const progress: string[] = [];
     const survey = await surveyFiles(files, options, (done, total) => progress.push(`${done}/${total}`));
-    expect(survey.flags.map(({ file }) => file)).toEqual(["dark.svg", "another-clear.svg", "clear.svg", "plain.svg"]);
-    expect(survey.failed.map(({ file, problem }) => `${file} ${problem.severity}`)).toEqual(["broken.svg error", "empty.svg error"]);
+    expect(survey.flags.map(({ file }) => file)).toEqual([
+      "dark.svg",
+      "another-clear.svg",
+      "clear.svg",
+      "plain.svg",
+    ]);
+    expect(survey.failed.map(({ file, problem }) => `${file} ${problem.severity}`)).toEqual([
+      "broken.svg error",
+      "empty.svg error",
+    ]);
     expect(progress).toEqual(["1/6", "2/6", "3/6", "4/6", "5/6", "6/6"]);
   });
 
@@ -50,24 +58,49 @@ describe("surveyFile", () => {
   test("a clear flag needs no change, and reads to the steps at which its charge is seen", async () => {
     const { value } = await surveyFile("clear.svg", drawing(field("#ffffff") + disc("#12235c")), options);
     // A disc 0.6 heights across is gone from 0.6 / tan(1′) = 2063 heights, past the last step.
-    expect(value).toMatchObject({ clarity: 100, clearEdgeShare: 1, changeFirst: null, bestOption: null, readsTo: 320 });
+    expect(value).toMatchObject({
+      clarity: 100,
+      clearEdgeShare: 1,
+      changeFirst: null,
+      bestOption: null,
+      readsTo: 320,
+    });
   });
 
   test("one colour: nulls", async () => {
     const { value } = await surveyFile("plain.svg", drawing(field("#c8202f")), options);
-    expect(value).toEqual({ file: "plain.svg", clarity: null, clearEdgeShare: null, weakestEdge: null, changeFirst: null, bestOption: null, readsTo: null });
+    expect(value).toEqual({
+      file: "plain.svg",
+      clarity: null,
+      clearEdgeShare: null,
+      weakestEdge: null,
+      changeFirst: null,
+      bestOption: null,
+      readsTo: null,
+    });
   });
 
   test("never throws, also for a fault of our own", async () => {
     const faulty = { ...options, cloth: { black: 90, white: 10 } };
-    const { value, problems } = await surveyFile("dark.svg", drawing(field("#141414") + disc("#c8202f")), faulty);
+    const { value, problems } = await surveyFile(
+      "dark.svg",
+      drawing(field("#141414") + disc("#c8202f")),
+      faulty,
+    );
     expect(value).toBeUndefined();
     expect(problems).toMatchObject([{ rule: "study/not-drawable", severity: "error", file: "dark.svg" }]);
   });
 });
 
 test("collectSurvey names the error of a file, not a warning before it", () => {
-  const problemOf = (severity: "error" | "warning") => ({ rule: `study/${severity}`, severity, file: "a.svg", reason: "…" });
-  const { failed } = collectSurvey([{ file: "a.svg", outcome: { value: undefined, problems: [problemOf("warning"), problemOf("error")] } }]);
+  const problemOf = (severity: "error" | "warning") => ({
+    rule: `study/${severity}`,
+    severity,
+    file: "a.svg",
+    reason: "…",
+  });
+  const { failed } = collectSurvey([
+    { file: "a.svg", outcome: { value: undefined, problems: [problemOf("warning"), problemOf("error")] } },
+  ]);
   expect(failed).toEqual([{ file: "a.svg", problem: problemOf("error") }]);
 });

@@ -31,7 +31,7 @@ export interface Reach {
 const last = distanceSteps[distanceSteps.length - 1] ?? 320;
 const first = distanceSteps[0];
 
-const panel = { width: 340, height: 148, left: 8, right: 26, rows: [34, 86], tickY: 130 };
+const panel = { width: 340, height: 148, left: 1, right: 26, rows: [34, 86], tickY: 130 };
 const stepWidth = (panel.width - panel.left - panel.right) / (distanceSteps.length - 0.4);
 
 /** The figure, or undefined where there is no focus. */

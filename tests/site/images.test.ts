@@ -1,0 +1,51 @@
+import { mkdtemp, readdir, readFile, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import sharp from "sharp";
+import { expect, test } from "vitest";
+import { encodePng, renderDrawing, writeStrip } from "../../src/site/images.ts";
+import { studyResult } from "./sample.ts";
+
+test("both flags from six distances, small and without loss", async () => {
+  const folder = await mkdtemp(path.join(tmpdir(), "counterchange-images-"));
+  try {
+    await writeStrip(studyResult, folder);
+    const written = path.join(folder, "studies", "a-square");
+    const files = (await readdir(written)).sort();
+    expect(files).toHaveLength(12);
+    for (const file of files) {
+      const bytes = await readFile(path.join(written, file));
+      const { format, width, height } = await sharp(bytes).metadata();
+      expect({ format, width, height }, file).toEqual({ format: "png", width: 240, height: 160 });
+      expect(bytes.byteLength, file).toBeLessThan(40_000);
+      // Every picture of a redesign says so in itself.
+      expect(bytes.includes("Unofficial study"), file).toBe(file.includes("redesign"));
+    }
+    // The middle of the field, far from any edge, keeps its colour to the last step but one.
+    const { data, info } = await sharp(path.join(written, "from-160-original.png"))
+      .raw()
+      .toBuffer({ resolveWithObject: true });
+    const at = (20 * info.width + 20) * info.channels;
+    expect([...data.subarray(at, at + 3)]).toEqual([0x12, 0x23, 0x5c]);
+  } finally {
+    await rm(folder, { recursive: true });
+  }
+});
+
+test("a drawing is rendered at the size asked for, whatever its viewBox", async () => {
+  const svg =
+    '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 30000 20000"><path fill="#c8202f" d="M0 0h30000v20000H0z"/></svg>';
+  const picture = await renderDrawing(svg, { width: 30, height: 20 });
+  expect([picture.width, picture.height, picture.rgba.length]).toEqual([30, 20, 2400]);
+  expect([...picture.rgba.subarray(0, 4)]).toEqual([0xc8, 0x20, 0x2f, 255]);
+});
+
+test("what is no drawing is our own fault and throws", async () => {
+  await expect(renderDrawing("<p/>", { width: 3, height: 2 })).rejects.toThrow(/cannot be read/);
+});
+
+test("transparency is kept where there is any", async () => {
+  const rgba = Uint8Array.from([200, 30, 47, 255, 0, 0, 0, 0]);
+  const png = await encodePng({ width: 2, height: 1, rgba }, false);
+  expect([...(await sharp(png).raw().toBuffer())]).toEqual([...rgba]);
+});

@@ -1,0 +1,69 @@
+import { expect, test } from "vitest";
+import { linkFrom } from "../../../src/site/address.ts";
+import { createFormat } from "../../../src/site/present/format.ts";
+import { presentEdgeMap } from "../../../src/site/present/lines.ts";
+import { comparison, studyResult } from "../sample.ts";
+
+const path = "/studies/a-square/";
+const format = createFormat("en-GB");
+const map = presentEdgeMap(studyResult, linkFrom(path), path, format);
+
+test("every edge is drawn once, in thousandths of the flag's height, each point from the one before", () => {
+  expect(map).toMatchObject({ width: 1500, height: 1000, fit: "wide" });
+  expect(map.shapes).toEqual([
+    { id: "line-p1-p3", path: "M0 900l1500 0" },
+    { id: "line-p1-p2", path: "M500 250l500 0 0 500-500 0 0-500" },
+  ]);
+});
+
+test("both panels show every edge by its grade, over the grey drawing, and say it in words", () => {
+  expect(map.panels.map((panel) => panel.lines.map(({ grade }) => grade))).toEqual([
+    ["strong", "weak"],
+    ["strong", "strong"],
+  ]);
+  expect(map.panels.map((panel) => panel.ground)).toEqual([
+    "seen-grey-original.svg",
+    "seen-grey-redesign.svg",
+  ]);
+  expect(map.panels[0].description).toBe("Edges by grade. strong: dark blue / white; weak: dark blue / red.");
+});
+
+test("a parted edge is not in the original, a merged one is marked in the redesign", () => {
+  const [first, second] = comparison.edges;
+  if (!first || !second) throw new Error("the sample has two edges");
+  const edges = [
+    { ...first, contrast: [null, 84.2] as const, outcome: "parted" as const },
+    { ...second, contrast: [24.6, 0] as const, outcome: "merged" as const },
+  ];
+  const odd = presentEdgeMap(
+    { ...studyResult, comparison: { ...comparison, edges } },
+    linkFrom(path),
+    path,
+    format,
+  );
+  expect(odd.panels[0].lines.map(({ id }) => id)).toEqual(["line-p1-p2"]);
+  expect(odd.panels[1].lines.map(({ grade }) => grade)).toEqual(["strong", "merged"]);
+});
+
+test("a very fine drawing is thinned until its page stays light, ends kept", () => {
+  const points = Array.from({ length: 40_000 }, (_, index) => [
+    (index / 40_000) * 1.5,
+    0.5 + 0.1 * Math.sin(index / 100),
+  ]).flat();
+  const fine = presentEdgeMap(
+    { ...studyResult, edgeLines: [{ a: "p1", b: "p2", points }] },
+    linkFrom(path),
+    path,
+    format,
+  );
+  const drawn = fine.shapes[0]?.path ?? "";
+  expect(drawn.length).toBeLessThan(24_000);
+  expect(drawn.startsWith("M0 500")).toBe(true);
+  // Every point is given from the one before: together they end where the line ends.
+  const steps =
+    drawn
+      .slice(drawn.indexOf("l") + 1)
+      .match(/-?\d+/g)
+      ?.map(Number) ?? [];
+  expect(steps.filter((_, index) => index % 2 === 0).reduce((sum, dx) => sum + dx, 0)).toBe(1500);
+});

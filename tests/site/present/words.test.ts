@@ -1,0 +1,158 @@
+import { expect, test } from "vitest";
+import { createFormat } from "../../../src/site/present/format.ts";
+import { describeInWords } from "../../../src/site/present/words.ts";
+import { compared, type Edge, type Paint } from "../compared.ts";
+
+const format = createFormat("en-GB");
+const tell = (...given: Parameters<typeof compared>) => describeInWords(compared(...given), format);
+
+const blue: Paint = { name: "dark blue", hex: "#12235c" };
+const white: Paint = { name: "white", hex: "#ffffff" };
+const red: Paint = {
+  name: "red",
+  hex: "#c8202f",
+  becomes: { name: "yellow", hex: "#f4c430" },
+};
+const edge = (
+  between: Edge["between"],
+  outcome: Edge["outcome"],
+  contrast: Edge["contrast"],
+  more: Partial<Edge> = {},
+): Edge => ({
+  between,
+  outcome,
+  contrast,
+  length: 2,
+  ...more,
+});
+
+test("gained, over the whole outline of the focus, and nothing lost", () => {
+  expect(tell([blue, red], [edge(["p1", "p2"], "gained", [24.6, 67.2], { focus: 2 })], [null, 160])).toEqual([
+    "Yellow now stands out from dark blue over the whole outline of the focus: contrast 67, strong, where red had 25, weak. No edge gets worse.",
+    "The focus did not read from 10 flag heights, the nearest distance tried; it now reads to 160.",
+  ]);
+});
+
+test("mixed: says what is lost as plainly as what is gained, each with its part of the outline", () => {
+  const edges = [
+    edge(["p1", "p2"], "gained", [24.6, 67.2], { focus: 2, length: 2 }),
+    edge(["p2", "p3"], "lost", [71, 27.3], { focus: 3, length: 3 }),
+    edge(["p1", "p3"], "same", [84.2, 84.2], { length: 5 }),
+  ];
+  expect(tell([blue, red, white], edges, [80, 20])).toEqual([
+    "Yellow now stands out from dark blue over 40% of the outline of the focus: contrast 67, strong, where red had 25, weak.",
+    "Yellow no longer stands out from white over 60% of the outline of the focus: contrast 27, weak, where red had 71, strong.",
+    "Dark blue against white (84) stays strong.",
+    "The focus reads only to 20 flag heights, after 80.",
+  ]);
+});
+
+test("merged: which two, over how much of the outline, and that the line is gone", () => {
+  const told = tell(
+    [blue, red, white],
+    [
+      edge(["p1", "p2"], "merged", [24.6, 0], { focus: 1, length: 1 }),
+      edge(["p2", "p3"], "same", [50, 50], { focus: 3, length: 3 }),
+    ],
+    [40, null],
+  );
+  expect(told).toEqual([
+    "Yellow and dark blue become one colour to the eye over 25% of the outline of the focus: the line between them, which had a contrast of 25, weak, is gone.",
+    "Yellow against white (50) stays clear.",
+    "The focus read to 40 flag heights; now it does not read from 10 flag heights, the nearest distance tried.",
+  ]);
+});
+
+test("parted: with a clear edge it is a gain, with a weak one it is said to be weak", () => {
+  const part: Paint = { ...red, name: "red, selected part" };
+  const whole: Paint = { name: "red", hex: "#c8202f" };
+  const apart = (contrast: number) => tell([whole, part], [edge(["p1", "p2"], "parted", [null, contrast])]);
+  expect(apart(59)).toEqual([
+    "Yellow and red were one colour and now meet in a clear edge, over the whole edge length of the flag: contrast 59. No edge gets worse.",
+  ]);
+  expect(apart(12)).toEqual([
+    "Yellow and red were one colour and are now two, but the edge between them is weak: contrast 12.",
+  ]);
+});
+
+test("better: more of what was clear, or less of what was not, and never called clear before it is", () => {
+  const say = (contrast: readonly [number, number]) =>
+    tell([blue, red], [edge(["p1", "p2"], "better", contrast)])[0];
+  expect(say([56, 83])).toBe(
+    "Yellow stands out from dark blue more than red did, over the whole edge length of the flag: contrast 56 to 83, clear to strong. No edge gets worse.",
+  );
+  expect(say([10, 44.8])).toBe(
+    "Yellow is easier to tell from dark blue than red was, over the whole edge length of the flag, but not clear: contrast 10 to 44.8, weak to soft. No edge gets worse.",
+  );
+});
+
+test("worse: still clear, or harder still", () => {
+  const say = (contrast: readonly [number, number]) =>
+    tell([blue, red], [edge(["p1", "p2"], "worse", contrast)])[0];
+  expect(say([90, 70])).toBe(
+    "Yellow stands out from dark blue less than red did, over the whole edge length of the flag: contrast 90 to 70, still strong.",
+  );
+  expect(say([25, 12])).toBe(
+    "Yellow is harder still to tell from dark blue than red was, over the whole edge length of the flag: contrast 25 to 12, still weak.",
+  );
+});
+
+test("no gain: says so, and what stays, weakest first", () => {
+  const edges = [
+    edge(["p1", "p3"], "same", [84.2, 84.2], { length: 5 }),
+    edge(["p1", "p2"], "same", [24, 25], { length: 2 }),
+  ];
+  expect(tell([blue, red, white], edges, [320, 320])).toEqual([
+    "No edge becomes easier or harder to see. Yellow against dark blue (25) stays weak. Dark blue against white (84) stays strong.",
+    "The focus reads to 320 or more flag heights, as before.",
+  ]);
+});
+
+test("no focus: parts are of all edge length, and nothing is said of how far it reads", () => {
+  const edges = [
+    edge(["p1", "p2"], "gained", [24, 60], { length: 1 }),
+    edge(["p1", "p3"], "same", [84, 84], { length: 3 }),
+  ];
+  expect(tell([blue, red, white], edges)).toEqual([
+    "Yellow now stands out from dark blue over 25% of all edge length: contrast 60, strong, where red had 24, weak. No edge gets worse.",
+    "Dark blue against white (84) stays strong. Every edge of the redesign is clear or strong.",
+  ]);
+});
+
+test("an edge that runs on beyond the focus says both", () => {
+  const edges = [
+    edge(["p1", "p2"], "gained", [2, 74], { length: 3, focus: 1 }),
+    edge(["p1", "p3"], "same", [54, 54]),
+  ];
+  expect(tell([blue, red, white], edges, [null, 320])[0]).toContain(
+    "over the whole outline of the focus and more, 60% of all edge length:",
+  );
+});
+
+test("one colour has nothing to tell", () => {
+  expect(tell([blue], [])).toEqual(["One colour: no edges to measure."]);
+});
+
+test("a colour that keeps its name is told apart as old and new", () => {
+  const green: Paint = { name: "green", hex: "#78ab62", becomes: { name: "green", hex: "#31744d" } };
+  expect(tell([white, green], [edge(["p1", "p2"], "gained", [41.6, 64.6])])[0]).toMatch(
+    /^The new green now stands out from white .* where the old green had 42, soft\./,
+  );
+});
+
+test("edges too short to decide are left to the table, and said to be", () => {
+  const edges = [
+    edge(["p1", "p2"], "gained", [24, 60], { length: 10 }),
+    edge(["p2", "p3"], "lost", [60, 20], { length: 0.05 }),
+  ];
+  const [better, rest] = tell([blue, red, white], edges);
+  expect(better).toContain("Nothing gets worse but edges under 1% of all edge length.");
+  expect(rest).toBe("Edges under 1% of all edge length are left to the table.");
+});
+
+test("two sides that change at once stand apart, without one of them being the ground", () => {
+  const blackNow: Paint = { ...white, becomes: { name: "black", hex: "#000000" } };
+  expect(tell([blackNow, red], [edge(["p1", "p2"], "gained", [20, 58])])[0]).toBe(
+    "Black and yellow now stand apart over the whole edge length of the flag: contrast 58, clear, where white and red had 20, weak. No edge gets worse.",
+  );
+});

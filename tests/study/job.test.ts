@@ -1,0 +1,47 @@
+// A job is the function it names, and what it returns can travel between processes as it is.
+import { describe, expect, test } from "vitest";
+import { defaultCloth } from "../../src/colour/cloth.ts";
+import { compareDrawing, measureDrawing } from "../../src/study/analyse.ts";
+import { runners } from "../../src/study/job.ts";
+import { loadGallery, readOriginal } from "../../src/study/load.ts";
+import { harbour, makeFolder } from "./folder.ts";
+import { disc, draw, field, red, white, yellow } from "./sight.ts";
+
+const options = { cloth: defaultCloth, distance: 40, palette: new Map<string, string>() };
+const file = "a.svg";
+const bytes = draw(field(white) + disc(150, 100, 50, red));
+
+describe("runners", () => {
+  test("measure", async () => {
+    const outcome = await runners.measure({ file, bytes, options });
+    expect(outcome.value?.colours.map(({ hex }) => hex)).toEqual([white, red]);
+    expect(outcome).toEqual(await measureDrawing(file, bytes, options));
+    expect(structuredClone(outcome)).toEqual(outcome);
+  });
+
+  test("compare", async () => {
+    const change = { replace: red, with: yellow };
+    const outcome = await runners.compare({ file, bytes, change, options });
+    expect(outcome.value?.comparison.edges.map((edge) => edge.outcome)).toEqual(["lost"]);
+    expect(outcome).toEqual(await compareDrawing(file, bytes, change, options));
+    expect(structuredClone(outcome)).toEqual(outcome);
+  });
+
+  test("study: the input travels too, with its places and its palette", async () => {
+    const { gallery, studies } = await loadGallery(await makeFolder(harbour));
+    const [study] = studies;
+    if (study === undefined) throw new Error("the harbour has a study");
+    const input = { study, gallery, bytes: await readOriginal(study) };
+    const outcome = await runners.study(structuredClone(input));
+    expect(outcome.problems).toEqual([]);
+    // Yellow #f4c430 for the dark ground behind a white wheel.
+    expect(outcome.value?.change).toEqual({ replace: "#7a1020", with: "#f4c430" });
+    expect(outcome.value?.comparison.edges.map((edge) => edge.outcome)).toEqual(["lost"]);
+    expect(structuredClone(outcome)).toEqual(outcome);
+  });
+
+  test("problems come back as problems", async () => {
+    const outcome = await runners.measure({ file, bytes: new TextEncoder().encode("<svg"), options });
+    expect(outcome).toMatchObject({ value: undefined, problems: [{ rule: "svg/not-well-formed", file }] });
+  });
+});
