@@ -10,8 +10,8 @@ export interface BuildOptions {
 }
 
 /**
- * Publishes the gallery in `contentDir` to `outDir`. Bad studies are left out and named in `result.problems`, with
- * what was noticed while writing; the others are published.
+ * Publishes the gallery in `contentDir` to `outDir`. Bad studies are left out and named in
+ * `result.problems`; the others are published.
  *
  * Throws OutputError, and changes nothing, where `outDir` cannot be used.
  */

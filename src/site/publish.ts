@@ -3,7 +3,6 @@ import { writeFile } from "node:fs/promises";
 import path from "node:path";
 import Eleventy from "@11ty/eleventy";
 import { register } from "tsx/esm/api";
-import { compareProblems } from "../problem/problem.ts";
 import type { GalleryResult } from "../study/result.ts";
 import { writeAssets } from "./assets.ts";
 import { drawingFiles, writeDrawings } from "./drawings.ts";
@@ -12,7 +11,7 @@ import { writeOutput } from "./output.ts";
 import { formatHeaders } from "./policy.ts";
 import { presentSite, type SiteView } from "./present/site.ts";
 
-/** What was published: the pages written, and the result with every problem. */
+/** What was published, and on how many pages. */
 export interface BuildReport {
   readonly result: GalleryResult;
   readonly pages: number;
@@ -22,8 +21,7 @@ const root = path.resolve(import.meta.dirname, "../..");
 const templatesDir = path.join(root, "templates");
 
 /**
- * Publishes an analysed gallery to `outDir`, staying clear of the folders in `keepOut`. What was noticed in the prose of
- * its studies is added to `result.problems`.
+ * Publishes an analysed gallery to `outDir`, staying clear of the folders in `keepOut`.
  *
  * Throws OutputError, and changes nothing, where `outDir` cannot be used.
  */
@@ -32,7 +30,7 @@ export async function publishGallery(
   outDir: string,
   options: { readonly base?: string; readonly keepOut: readonly string[] },
 ): Promise<BuildReport> {
-  const { view, problems } = presentSite(result, options.base);
+  const view = presentSite(result, options.base);
   let pages = 0;
   const keepOut = [...options.keepOut, templatesDir, path.join(root, "src")];
   await writeOutput(outDir, keepOut, async (freshDir) => {
@@ -44,8 +42,7 @@ export async function publishGallery(
     }
     await writeFile(path.join(freshDir, "_headers"), formatHeaders(drawingFiles));
   });
-  const all = [...result.problems, ...problems].sort(compareProblems);
-  return { result: { ...result, problems: all }, pages };
+  return { result, pages };
 }
 
 /** Eleventy imports the templates itself: with tsx registered it can, whoever started us. */

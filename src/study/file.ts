@@ -45,7 +45,7 @@ export function folderNamed(file: string): Problem {
     severity: "error",
     file,
     reason: "This is a folder; name the SVG files in it.",
-    hint: `Type ${folder}/*.svg for all of them, or: counterchange survey ${folder}`,
+    hint: `Type, for example: ${folder}/flag.svg\nEvery flag of a folder: counterchange survey ${folder}`,
   };
 }
 

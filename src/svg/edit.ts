@@ -8,6 +8,7 @@ export class EditList {
   private readonly attributes = new Map<SvgElement, Map<string, string>>();
   private readonly splices = new Map<SvgElement, Splice[]>();
   private readonly styles = new Map<SvgElement, string[]>();
+  private readonly replacements = new Map<SvgElement, SvgElement>();
 
   /** Puts `value` where the declaration at `site` has its value. */
   set(site: Site, value: string): void {
@@ -35,8 +36,13 @@ export class EditList {
     this.styles.set(element, list);
   }
 
+  /** Puts `next` in the place of `element`; other edits of the element and of what is in it are dropped. */
+  replace(element: SvgElement, next: SvgElement): void {
+    this.replacements.set(element, next);
+  }
+
   get isEmpty(): boolean {
-    return this.attributes.size + this.splices.size + this.styles.size === 0;
+    return this.attributes.size + this.splices.size + this.styles.size + this.replacements.size === 0;
   }
 
   apply(root: SvgElement): SvgElement {
@@ -44,6 +50,8 @@ export class EditList {
   }
 
   private applyTo(element: SvgElement, original: SvgElement): SvgElement {
+    const replacement = this.replacements.get(original);
+    if (replacement !== undefined) return replacement;
     const splices = this.splices.get(original) ?? [];
     const added = this.attributes.get(original) ?? new Map<string, string>();
     const styles = this.styles.get(original) ?? [];

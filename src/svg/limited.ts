@@ -3,6 +3,7 @@
 import type { Hex } from "../colour/colour.ts";
 import { parseColour } from "../colour/parse.ts";
 import type { EditList } from "./edit.ts";
+import { type CopyColours, expandUse, findExpandable } from "./expand.ts";
 import type { Instance, PaintSource, ResolvedDrawing } from "./instance.ts";
 import { findPaints, type PaintProperty } from "./paint.ts";
 
@@ -43,27 +44,72 @@ export function recolourSelected(
   const targets = all.filter(({ instance, source }) => source.hex === change.replace && only.has(instance));
   const isTarget = new Set(targets);
   const covers = (uses: readonly Target[]): boolean => uses.every((use) => isTarget.has(use));
+  const expanded = findExpanded(
+    resolved,
+    targets,
+    (target) => isDeclaredFor(target, all, covers) || findOverride(target, all, covers) !== undefined,
+  );
   for (const target of targets) {
     const { instance, property, source } = target;
     const value = formatColour(change.with, source.alpha01);
-    const { declaration } = source;
-    if (declaration !== null && covers(all.filter((use) => use.source.declaration === declaration))) {
-      edits.set(declaration.site, value);
-      continue;
-    }
     const place = findOverride(target, all, covers);
-    if (place === undefined) {
-      reporter.error(
-        "svg/shared",
-        instance.element.place,
-        `<${instance.element.name}> has its colour in a place that it shares with shapes that are not selected.`,
-        "Give the selected shape a fill of its own in the drawing, or let the change apply everywhere.",
-      );
-      continue;
-    }
-    declareOn(place, property, value, resolved, edits);
+    if (source.declaration !== null && isDeclaredFor(target, all, covers))
+      edits.set(source.declaration.site, value);
+    else if (place !== undefined) declareOn(place, property, value, resolved, edits);
+    else if (findOutermost(instance, expanded) === undefined) reportShared(instance, reporter);
   }
+  for (const use of expanded)
+    edits.replace(use.element, expandUse(use, coloursIn(use, targets, change.with)));
   recolourStops(resolved, change, only, edits);
+}
+
+/** Whether the declaration of a target's colour gives it to targets only. */
+function isDeclaredFor(
+  { source }: Target,
+  all: readonly Target[],
+  covers: (uses: readonly Target[]) => boolean,
+): boolean {
+  return (
+    source.declaration !== null && covers(all.filter((use) => use.source.declaration === source.declaration))
+  );
+}
+
+/** The outermost `use` of each target that cannot change where it is declared: it gets a copy of its own. */
+function findExpanded(
+  resolved: ResolvedDrawing,
+  targets: readonly Target[],
+  canChange: (target: Target) => boolean,
+): ReadonlySet<Instance> {
+  const expanded = new Set<Instance>();
+  for (const target of targets) {
+    const use = canChange(target) ? undefined : findExpandable(resolved, target.instance);
+    if (use !== undefined) expanded.add(use);
+  }
+  return expanded;
+}
+
+function findOutermost(instance: Instance, uses: ReadonlySet<Instance>): Instance | undefined {
+  for (let at = instance.parent; at !== null; at = at.parent) if (uses.has(at)) return at;
+  return undefined;
+}
+
+function coloursIn(use: Instance, targets: readonly Target[], next: Hex): CopyColours {
+  const colours = new Map<Instance, Map<PaintProperty, string>>();
+  for (const { instance, property, source } of targets) {
+    if (findOutermost(instance, new Set([use])) === undefined) continue;
+    const own = colours.get(instance) ?? new Map<PaintProperty, string>();
+    colours.set(instance, own.set(property, formatColour(next, source.alpha01)));
+  }
+  return colours;
+}
+
+function reportShared({ element }: Instance, reporter: Reporter): void {
+  reporter.error(
+    "svg/shared",
+    element.place,
+    `<${element.name}> has its colour in a place that it shares with shapes that are not selected.`,
+    "Give the selected shape a fill of its own in the drawing, or let the change apply everywhere.",
+  );
 }
 
 function colourUses(resolved: ResolvedDrawing): readonly Target[] {

@@ -28,7 +28,7 @@ export function EdgeMapFigure({ map, id }: { map: EdgeMapView; id: string }): JS
         </strong>{" "}
         Where two paints meet, as traced from the viewing distance. Solid lines are clear or strong, broken
         lines are not.
-        <ul class="map-key" aria-label="Key">
+        <ul class="map-key">
           {grades.map((grade) => (
             <li key={grade}>
               <svg viewBox="0 0 64 12" width="64" height="12" aria-hidden="true" focusable="false">

@@ -23,7 +23,12 @@ export interface Truth {
   readonly steady: number;
   readonly medianShareMove: number;
   readonly medianGradeMove: number;
-  readonly unsteady: readonly { readonly file: string; readonly shareMove: number; readonly gradeMove: number; readonly nearLimit: boolean }[];
+  readonly unsteady: readonly {
+    readonly file: string;
+    readonly shareMove: number;
+    readonly gradeMove: number;
+    readonly nearLimit: boolean;
+  }[];
 }
 
 /** Renders with resvg, a renderer that shares no code with the one that measures. */
@@ -34,7 +39,13 @@ export async function renderWithResvg(svg: string): Promise<Raster> {
 
 /** Measures every `every`th file of both collections four times. */
 export async function checkTruth(every = 1): Promise<Truth> {
-  const files = folders.flatMap((folder) => readdirSync(folder).filter((name) => name.endsWith(".svg")).map((name) => `${folder}/${name}`)).filter((_, index) => index % every === 0);
+  const files = folders
+    .flatMap((folder) =>
+      readdirSync(folder)
+        .filter((name) => name.endsWith(".svg"))
+        .map((name) => `${folder}/${name}`),
+    )
+    .filter((_, index) => index % every === 0);
   let same = 0;
   let all = 0;
   const moves: { file: string; shareMove: number; gradeMove: number; nearLimit: boolean }[] = [];
@@ -47,7 +58,12 @@ export async function checkTruth(every = 1): Promise<Truth> {
     all += agreement.all;
     const coarse = await measure(bytes, { heightPixels: 600 });
     const fine = await measure(bytes, { heightPixels: 1200 });
-    moves.push({ file, shareMove: shareMove(coarse, fine), gradeMove: gradeMove(coarse, fine), nearLimit: usual.warnings.some((warning) => warning.startsWith("Near the limit")) });
+    moves.push({
+      file,
+      shareMove: shareMove(coarse, fine),
+      gradeMove: gradeMove(coarse, fine),
+      nearLimit: usual.warnings.some((warning) => warning.startsWith("Near the limit")),
+    });
   }
   const unsteady = moves.filter(({ shareMove: share, gradeMove: grade }) => share > 0.005 || grade > 0.02);
   return {
@@ -68,13 +84,22 @@ interface Measured extends Measure {
 async function measure(bytes: Uint8Array, viewing: Partial<Viewing>): Promise<Measured> {
   const drawing = readDrawing("truth.svg", bytes).value;
   if (drawing === undefined) throw new Error("a drawing of the collection was refused");
-  const { table, looks, paints, proportions, warnings } = await inspectDrawing(resolveDrawing(drawing), { distance: 40, ...viewing });
+  const { table, looks, paints, proportions, warnings } = await inspectDrawing(resolveDrawing(drawing), {
+    distance: 40,
+    ...viewing,
+  });
   const keys = new Map(table.paints.map(({ id }, index) => [id, paints[index]?.key ?? id]));
-  return { ...measureLooks({ file: "", proportions, distance: 40, warnings }, table, looks, defaultCloth), keys };
+  return {
+    ...measureLooks({ file: "", proportions, distance: 40, warnings }, table, looks, defaultCloth),
+    keys,
+  };
 }
 
 /** Pairs of paints as declared, because the order of ids may differ by a pixel. */
-function lengthsByPair({ keys, edges }: Measured): ReadonlyMap<string, { readonly length: number; readonly grade: string }> {
+function lengthsByPair({
+  keys,
+  edges,
+}: Measured): ReadonlyMap<string, { readonly length: number; readonly grade: string }> {
   const lengths = new Map<string, { length: number; grade: string }>();
   for (const { a, b, length, grade } of edges) {
     const pair = [keys.get(a), keys.get(b)].sort().join(" ");
@@ -99,10 +124,14 @@ function compareGrades(one: Measured, other: Measured): { readonly same: number;
 }
 
 function shareMove(one: Measured, other: Measured): number {
-  const shares = ({ colours, keys }: Measured): Map<string, number> => new Map(colours.map(({ id, share }) => [keys.get(id) ?? id, share]));
+  const shares = ({ colours, keys }: Measured): Map<string, number> =>
+    new Map(colours.map(({ id, share }) => [keys.get(id) ?? id, share]));
   const a = shares(one);
   const b = shares(other);
-  return Math.max(0, ...[...new Set([...a.keys(), ...b.keys()])].map((key) => Math.abs((a.get(key) ?? 0) - (b.get(key) ?? 0))));
+  return Math.max(
+    0,
+    ...[...new Set([...a.keys(), ...b.keys()])].map((key) => Math.abs((a.get(key) ?? 0) - (b.get(key) ?? 0))),
+  );
 }
 
 /** Largest change of the share of edge length in one grade; grades under 2 % in both aside. */
@@ -115,7 +144,9 @@ function gradeMove(one: Measure, other: Measure): number {
   };
   const a = byGrade(one);
   const b = byGrade(other);
-  const grades = [...new Set([...a.keys(), ...b.keys()])].filter((grade) => Math.max(a.get(grade) ?? 0, b.get(grade) ?? 0) >= 0.02);
+  const grades = [...new Set([...a.keys(), ...b.keys()])].filter(
+    (grade) => Math.max(a.get(grade) ?? 0, b.get(grade) ?? 0) >= 0.02,
+  );
   return Math.max(0, ...grades.map((grade) => Math.abs((a.get(grade) ?? 0) - (b.get(grade) ?? 0))));
 }
 
@@ -132,7 +163,12 @@ if (process.argv[1]?.endsWith("truth.ts") === true) {
     `same grade in both renderers: ${percent(truth.sameGrade)} of all edge length`,
     `steady from 600 to 1200 pixels: ${percent(truth.steady)} of the drawings`,
     `median move of a share: ${percent(truth.medianShareMove)}, of the length in a grade: ${percent(truth.medianGradeMove)}`,
-    ...truth.unsteady.map(({ file, shareMove: share, gradeMove: grade, nearLimit }) => `  ${file}  share ${percent(share)}  grade ${percent(grade)}${nearLimit ? "  near the limit of sight" : ""}`),
+    ...truth.unsteady.map(
+      ({ file, shareMove: share, gradeMove: grade, nearLimit }) =>
+        `  ${file}  share ${percent(share)}  grade ${percent(grade)}${nearLimit ? "  near the limit of sight" : ""}`,
+    ),
   ];
-  process.stdout.write(values.json === true ? `${JSON.stringify(truth, null, 2)}\n` : `${lines.join("\n")}\n`);
+  process.stdout.write(
+    values.json === true ? `${JSON.stringify(truth, null, 2)}\n` : `${lines.join("\n")}\n`,
+  );
 }

@@ -161,6 +161,8 @@ export const comparison: Comparison = {
 };
 
 const drawings = { original: drawing("#c8202f"), redesign: drawing("#f4c430") };
+const inGrey = (svg: string) => svg.replace(/#(?:12235c|c8202f|f4c430)/g, "#555555");
+const grey = { original: inGrey(drawings.original), redesign: inGrey(drawings.redesign) };
 
 export const studyResult: StudyResult = {
   study,
@@ -170,7 +172,7 @@ export const studyResult: StudyResult = {
     { a: "p1", b: "p2", points: [0.5, 0.25, 1, 0.25, 1, 0.75, 0.5, 0.75, 0.5, 0.25] },
     { a: "p1", b: "p3", points: [0, 0.9, 1.5, 0.9] },
   ],
-  drawings: { ...drawings, seen: { protan: drawings, deutan: drawings, tritan: drawings, grey: drawings } },
+  drawings: { ...drawings, seen: { protan: drawings, deutan: drawings, tritan: drawings, grey } },
 };
 
 export const galleryResult: GalleryResult = { gallery, studies: [studyResult], problems: [] };

@@ -1,12 +1,6 @@
 // The house: who may import whom, and which library has which door. Every check is shown to fail on a bad example.
 import { describe, expect, test } from "vitest";
-import {
-	findAny,
-	findCircles,
-	findOutsideDoor,
-	findUpward,
-	findVagueNames,
-} from "./rule.ts";
+import { findAny, findCircles, findOutsideDoor, findUpward, findVagueNames } from "./rule.ts";
 import { listImports, readSources, readTop } from "./source.ts";
 
 const source = readSources(["src"]);
@@ -15,196 +9,147 @@ const config = readTop("eleventy.config.ts");
 const all = [...source, ...templates, config];
 
 test("every floor, and many imports, were read", () => {
-	expect(new Set(source.map(({ path }) => path.split("/")[1]))).toEqual(
-		new Set([
-			"problem",
-			"colour",
-			"svg",
-			"regions",
-			"measure",
-			"study",
-			"site",
-			"cli",
-		]),
-	);
-	// A reader that saw nothing would let every check pass. In a module of this project an import is a line with `from "`.
-	const lines = all
-		.flatMap(({ text }) => text.split("\n"))
-		.filter((line) => /^(?:import|export|\}).* from "/.test(line));
-	expect(lines.length).toBeGreaterThan(200);
-	expect(all.flatMap(listImports).length).toBeGreaterThanOrEqual(lines.length);
+  expect(new Set(source.map(({ path }) => path.split("/")[1]))).toEqual(
+    new Set(["problem", "colour", "svg", "regions", "measure", "study", "site", "cli"]),
+  );
+  // A reader that saw nothing would let every check pass. In a module of this project an import is a line with `from "`.
+  const lines = all
+    .flatMap(({ text }) => text.split("\n"))
+    .filter((line) => /^(?:import|export|\}).* from "/.test(line));
+  expect(lines.length).toBeGreaterThan(200);
+  expect(all.flatMap(listImports).length).toBeGreaterThanOrEqual(lines.length);
 });
 
 describe("in this project", () => {
-	test("no file imports upward", () =>
-		expect(findUpward([...source, ...templates])).toEqual([]));
-	test("no imports run in a circle", () =>
-		expect(findCircles(all)).toEqual([]));
-	test("every library stays behind its door", () =>
-		expect(findOutsideDoor(all)).toEqual([]));
-	test("no module has a name that says nothing", () =>
-		expect(findVagueNames(all)).toEqual([]));
-	test("nothing is typed any", () => expect(findAny(all)).toEqual([]));
+  test("no file imports upward", () => expect(findUpward([...source, ...templates])).toEqual([]));
+  test("no imports run in a circle", () => expect(findCircles(all)).toEqual([]));
+  test("every library stays behind its door", () => expect(findOutsideDoor(all)).toEqual([]));
+  test("no module has a name that says nothing", () => expect(findVagueNames(all)).toEqual([]));
+  test("nothing is typed any", () => expect(findAny(all)).toEqual([]));
 });
 
 describe("reading imports", () => {
-	test("finds every form, with its line", () => {
-		const text = [
-			'import { a } from "./a.ts";',
-			'import type { B } from "./b.ts";',
-			"import {",
-			"  c,",
-			'} from "../problem/c.ts";',
-			'export { d } from "./d.ts";',
-			'import "./e.ts";',
-			'const f = await import("./f.ts");',
-			'// import { g } from "./g.ts";',
-			'/* import "./h.ts"; */ import sharp from "sharp";',
-			'import { parse } from "culori/fn";',
-			'import { readFile } from "node:fs/promises";',
-		].join("\n");
-		expect(
-			listImports({ path: "src/svg/x.ts", text }).map(
-				({ line, target, isType }) => [line, target, isType],
-			),
-		).toEqual([
-			[1, "src/svg/a.ts", false],
-			[2, "src/svg/b.ts", true],
-			[5, "src/problem/c.ts", false],
-			[6, "src/svg/d.ts", false],
-			[7, "src/svg/e.ts", false],
-			[8, "src/svg/f.ts", false],
-			[10, "sharp", false],
-			[11, "culori", false],
-			[12, "node:fs", false],
-		]);
-	});
+  test("finds every form, with its line", () => {
+    const text = [
+      'import { a } from "./a.ts";',
+      'import type { B } from "./b.ts";',
+      "import {",
+      "  c,",
+      '} from "../problem/c.ts";',
+      'export { d } from "./d.ts";',
+      'import "./e.ts";',
+      'const f = await import("./f.ts");',
+      '// import { g } from "./g.ts";',
+      '/* import "./h.ts"; */ import sharp from "sharp";',
+      'import { parse } from "culori/fn";',
+      'import { readFile } from "node:fs/promises";',
+    ].join("\n");
+    expect(
+      listImports({ path: "src/svg/x.ts", text }).map(({ line, target, isType }) => [line, target, isType]),
+    ).toEqual([
+      [1, "src/svg/a.ts", false],
+      [2, "src/svg/b.ts", true],
+      [5, "src/problem/c.ts", false],
+      [6, "src/svg/d.ts", false],
+      [7, "src/svg/e.ts", false],
+      [8, "src/svg/f.ts", false],
+      [10, "sharp", false],
+      [11, "culori", false],
+      [12, "node:fs", false],
+    ]);
+  });
 });
 
 describe("a bad example", () => {
-	const file = (path: string, text: string) => ({ path, text });
+  const file = (path: string, text: string) => ({ path, text });
 
-	test.each([
-		[
-			"src/svg/bad.ts",
-			'// First.\nimport { x } from "../measure/x.ts";',
-			"src/svg/bad.ts:2  imports upward",
-		],
-		[
-			"src/problem/bad.ts",
-			'import type { Hex } from "../colour/colour.ts";',
-			"src/problem/bad.ts:1  imports upward",
-		],
-		[
-			"src/cli/bad.ts",
-			'import { x } from "../../templates/parts/x.tsx";',
-			"src/cli/bad.ts:1  imports upward",
-		],
-		[
-			"src/study/bad.ts",
-			'const { x } = await import("../site/x.ts");',
-			"src/study/bad.ts:1  imports upward",
-		],
-		[
-			"src/study/bad.ts",
-			'import { x } from "../../tests/x.ts";',
-			"src/study/bad.ts:1  leaves the house",
-		],
-		[
-			"templates/parts/bad.tsx",
-			'import { x } from "../../src/site/x.ts";',
-			"templates/parts/bad.tsx:1  a template imports code",
-		],
-	])("%s imports upward", (path, text, fault) => {
-		expect(findUpward([file(path, text)])).toEqual([
-			expect.stringContaining(fault),
-		]);
-	});
+  test.each([
+    ["src/svg/bad.ts", '// First.\nimport { x } from "../measure/x.ts";', "src/svg/bad.ts:2  imports upward"],
+    [
+      "src/problem/bad.ts",
+      'import type { Hex } from "../colour/colour.ts";',
+      "src/problem/bad.ts:1  imports upward",
+    ],
+    [
+      "src/cli/bad.ts",
+      'import { x } from "../../templates/parts/x.tsx";',
+      "src/cli/bad.ts:1  imports upward",
+    ],
+    ["src/study/bad.ts", 'const { x } = await import("../site/x.ts");', "src/study/bad.ts:1  imports upward"],
+    ["src/study/bad.ts", 'import { x } from "../../tests/x.ts";', "src/study/bad.ts:1  leaves the house"],
+    [
+      "templates/parts/bad.tsx",
+      'import { x } from "../../src/site/x.ts";',
+      "templates/parts/bad.tsx:1  a template imports code",
+    ],
+  ])("%s imports upward", (path, text, fault) => {
+    expect(findUpward([file(path, text)])).toEqual([expect.stringContaining(fault)]);
+  });
 
-	test("three files that import each other in a circle, one of them a type", () => {
-		const circle = findCircles([
-			file("src/svg/a.ts", 'import { b } from "./b.ts";'),
-			file("src/svg/b.ts", 'import type { C } from "./c.ts";'),
-			file("src/svg/c.ts", '\nimport { a } from "./a.ts";'),
-			file("src/svg/d.ts", 'import { a } from "./a.ts";'),
-		]);
-		expect(circle).toEqual([
-			"src/svg/c.ts:2  circle: src/svg/a.ts → src/svg/b.ts → src/svg/c.ts → src/svg/a.ts",
-		]);
-	});
+  test("three files that import each other in a circle, one of them a type", () => {
+    const circle = findCircles([
+      file("src/svg/a.ts", 'import { b } from "./b.ts";'),
+      file("src/svg/b.ts", 'import type { C } from "./c.ts";'),
+      file("src/svg/c.ts", '\nimport { a } from "./a.ts";'),
+      file("src/svg/d.ts", 'import { a } from "./a.ts";'),
+    ]);
+    expect(circle).toEqual([
+      "src/svg/c.ts:2  circle: src/svg/a.ts → src/svg/b.ts → src/svg/c.ts → src/svg/a.ts",
+    ]);
+  });
 
-	test.each([
-		["src/measure/bad.ts", 'import { parse } from "culori/fn";', "culori"],
-		["src/study/bad.ts", 'import { SaxesParser } from "saxes";', "saxes"],
-		["src/site/bad.ts", 'import * as csstree from "css-tree";', "css-tree"],
-		[
-			"src/regions/bad.ts",
-			'import { compile } from "css-select";',
-			"css-select",
-		],
-		["src/regions/label.ts", 'import sharp from "sharp";', "sharp"],
-		[
-			"src/cli/bad.ts",
-			'import { Eleventy } from "@11ty/eleventy";',
-			"@11ty/eleventy",
-		],
-		[
-			"src/study/parse.ts",
-			'import { readFile } from "node:fs/promises";',
-			"node:fs",
-		],
-		[
-			"src/measure/bad.ts",
-			'import { readFileSync } from "node:fs";',
-			"node:fs",
-		],
-		[
-			"templates/pages/bad.tsx",
-			'import { readFileSync } from "node:fs";',
-			"node:fs",
-		],
-	])("%s uses a library outside its door", (path, text, library) => {
-		expect(findOutsideDoor([file(path, text)])).toEqual([
-			expect.stringContaining(`${path}:1  ${library} is used outside`),
-		]);
-	});
+  test.each([
+    ["src/measure/bad.ts", 'import { parse } from "culori/fn";', "culori"],
+    ["src/study/bad.ts", 'import { SaxesParser } from "saxes";', "saxes"],
+    ["src/site/bad.ts", 'import * as csstree from "css-tree";', "css-tree"],
+    ["src/regions/bad.ts", 'import { compile } from "css-select";', "css-select"],
+    ["src/regions/label.ts", 'import sharp from "sharp";', "sharp"],
+    ["src/cli/bad.ts", 'import { Eleventy } from "@11ty/eleventy";', "@11ty/eleventy"],
+    ["src/study/parse.ts", 'import { readFile } from "node:fs/promises";', "node:fs"],
+    ["src/measure/bad.ts", 'import { readFileSync } from "node:fs";', "node:fs"],
+    ["templates/pages/bad.tsx", 'import { readFileSync } from "node:fs";', "node:fs"],
+  ])("%s uses a library outside its door", (path, text, library) => {
+    expect(findOutsideDoor([file(path, text)])).toEqual([
+      expect.stringContaining(`${path}:1  ${library} is used outside`),
+    ]);
+  });
 
-	test.each([
-		"util.ts",
-		"utils.ts",
-		"helpers.ts",
-		"common.ts",
-		"types.ts",
-		"misc.ts",
-		"index.ts",
-		"types.d.ts",
-	])("a module called %s", (name) => {
-		expect(findVagueNames([file(`src/svg/${name}`, "")])).toHaveLength(1);
-	});
+  test.each([
+    "util.ts",
+    "utils.ts",
+    "helpers.ts",
+    "common.ts",
+    "types.ts",
+    "misc.ts",
+    "index.ts",
+    "types.d.ts",
+  ])("a module called %s", (name) => {
+    expect(findVagueNames([file(`src/svg/${name}`, "")])).toHaveLength(1);
+  });
 
-	test.each([
-		"const a: any = 1;",
-		"const a = b as any;",
-		"function f(a: any, b: string): void {}",
-		"const a: Map<string, any> = b;",
-		"const a: any[] = [];",
-		"type A = string | any;",
-		"function f(): any {}",
-		"function f<T = any>() {}",
-		'const a = /["\']/; const b: any = "x";',
-	])("any: %s", (text) => {
-		expect(
-			findAny([file("src/svg/bad.ts", `// as any of them\n${text}`)]),
-		).toEqual([expect.stringContaining("src/svg/bad.ts:2")]);
-	});
+  test.each([
+    "const a: any = 1;",
+    "const a = b as any;",
+    "function f(a: any, b: string): void {}",
+    "const a: Map<string, any> = b;",
+    "const a: any[] = [];",
+    "type A = string | any;",
+    "function f(): any {}",
+    "function f<T = any>() {}",
+    'const a = /["\']/; const b: any = "x";',
+  ])("any: %s", (text) => {
+    expect(findAny([file("src/svg/bad.ts", `// as any of them\n${text}`)])).toEqual([
+      expect.stringContaining("src/svg/bad.ts:2"),
+    ]);
+  });
 
-	test.each([
-		'const a = "as any of them";',
-		"// a: any",
-		"const any = 1;",
-		"const a = { any: 1 };",
-		"const a = /: any/;",
-	])("but not: %s", (text) => {
-		expect(findAny([file("src/svg/good.ts", text)])).toEqual([]);
-	});
+  test.each([
+    'const a = "as any of them";',
+    "// a: any",
+    "const any = 1;",
+    "const a = { any: 1 };",
+    "const a = /: any/;",
+  ])("but not: %s", (text) => {
+    expect(findAny([file("src/svg/good.ts", text)])).toEqual([]);
+  });
 });

@@ -3,76 +3,58 @@ import { afterAll, describe, expect, test } from "vitest";
 import { findUntested, hasCode } from "./rule.ts";
 import { readSources } from "./source.ts";
 
-const tests = new Set(
-	readSources(["tests"], [".test.ts"]).map(({ path }) => path),
-);
+const tests = new Set(readSources(["tests"], [".test.ts"]).map(({ path }) => path));
 
 /** Floors on which a module without a test is an error. On the others it is listed. */
 const strict = ["problem", "colour", "svg", "cli"];
-const isStrict = (path: string): boolean =>
-	strict.includes(path.split("/")[1] ?? "");
+const isStrict = (path: string): boolean => strict.includes(path.split("/")[1] ?? "");
 const untested = findUntested(readSources(["src"], [".ts"]), tests);
 
 afterAll(() => {
-	const missing = untested.filter((path) => !isStrict(path));
-	if (missing.length > 0)
-		process.stdout.write(
-			`  modules without a test of their own:\n    ${missing.join("\n    ")}\n`,
-		);
+  const missing = untested.filter((path) => !isStrict(path));
+  if (missing.length > 0)
+    process.stdout.write(`  modules without a test of their own:\n    ${missing.join("\n    ")}\n`);
 });
 
 test(`every module has its test on the floors ${strict.join(", ")}`, () => {
-	expect(untested.filter(isStrict)).toEqual([]);
+  expect(untested.filter(isStrict)).toEqual([]);
 });
 
 test("no test is left over from a module that is gone", () => {
-	const modules = new Set(
-		readSources(["src"], [".ts"]).map(({ path }) =>
-			path.replace(/^src\//, "tests/").replace(/\.ts$/, ""),
-		),
-	);
-	const floors = /^tests\/(?:problem|colour|svg|regions|measure)\//;
-	// A test across modules is called property or hostile; one that goes deeper into a module has its name first.
-	const stem = (path: string): string =>
-		path.replace(/\.test\.ts$/, "").replace(/-[a-z]+$/, "");
-	const isKnown = (path: string): boolean =>
-		modules.has(stem(path)) || /\/(?:property|hostile)$/.test(stem(path));
-	expect(
-		[...tests].filter((path) => floors.test(path) && !isKnown(path)),
-	).toEqual([]);
+  const modules = new Set(
+    readSources(["src"], [".ts"]).map(({ path }) => path.replace(/^src\//, "tests/").replace(/\.ts$/, "")),
+  );
+  const floors = /^tests\/(?:problem|colour|svg|regions|measure)\//;
+  // A test across modules is called property or hostile; one that goes deeper into a module has its name first.
+  const stem = (path: string): string => path.replace(/\.test\.ts$/, "").replace(/-[a-z]+$/, "");
+  const isKnown = (path: string): boolean =>
+    modules.has(stem(path)) || /\/(?:property|hostile)$/.test(stem(path));
+  expect([...tests].filter((path) => floors.test(path) && !isKnown(path))).toEqual([]);
 });
 
 describe("a bad example", () => {
-	const file = (path: string, text: string) => ({ path, text });
+  const file = (path: string, text: string) => ({ path, text });
 
-	test("a module without a test is named, a folder inside a floor too", () => {
-		const files = [
-			file("src/svg/a.ts", "export const a = 1;"),
-			file("src/site/present/b.ts", "export function b() {}"),
-		];
-		expect(findUntested(files, new Set())).toEqual([
-			"tests/svg/a.test.ts",
-			"tests/site/present/b.test.ts",
-		]);
-		expect(findUntested(files, new Set(["tests/svg/a.test.ts"]))).toEqual([
-			"tests/site/present/b.test.ts",
-		]);
-	});
+  test("a module without a test is named, a folder inside a floor too", () => {
+    const files = [
+      file("src/svg/a.ts", "export const a = 1;"),
+      file("src/site/present/b.ts", "export function b() {}"),
+    ];
+    expect(findUntested(files, new Set())).toEqual(["tests/svg/a.test.ts", "tests/site/present/b.test.ts"]);
+    expect(findUntested(files, new Set(["tests/svg/a.test.ts"]))).toEqual(["tests/site/present/b.test.ts"]);
+  });
 
-	test.each([
-		["export const a = 1;", true],
-		["export async function a() {}", true],
-		["export default function a() {}", true],
-		["export class A {}", true],
-		["class A {}", true],
-		["export interface A {\n  readonly const: 1;\n}", false],
-		["export type A = string;", false],
-		[
-			'import type { A } from "./a.ts";\nexport interface B extends A {}',
-			false,
-		],
-		["// export const a = 1;", false],
-	])("%j has code: %s", (text, has) => {
-		expect(hasCode(text)).toBe(has);
-	});
+  test.each([
+    ["export const a = 1;", true],
+    ["export async function a() {}", true],
+    ["export default function a() {}", true],
+    ["export class A {}", true],
+    ["class A {}", true],
+    ["export interface A {\n  readonly const: 1;\n}", false],
+    ["export type A = string;", false],
+    ['import type { A } from "./a.ts";\nexport interface B extends A {}', false],
+    ["// export const a = 1;", false],
+  ])("%j has code: %s", (text, has) => {
+    expect(hasCode(text)).toBe(has);
+  });
 });

@@ -1,149 +1,109 @@
 // The rules of the house as checks on source text. Each returns one line for each fault, `path:line  what is wrong`.
-import {
-	blankOut,
-	type Import,
-	listImports,
-	type SourceFile,
-} from "./source.ts";
+import { blankOut, type Import, listImports, type SourceFile } from "./source.ts";
 
 /** Floors from the ground up. */
-const floors = [
-	"problem",
-	"colour",
-	"svg",
-	"regions",
-	"measure",
-	"study",
-	"site",
-	"cli",
-];
+const floors = ["problem", "colour", "svg", "regions", "measure", "study", "site", "cli"];
 
 /** Packages that may be used behind one door only: where a path must begin. */
 const doors: Readonly<Record<string, readonly string[]>> = {
-	culori: ["src/colour/"],
-	saxes: ["src/svg/"],
-	"css-tree": ["src/svg/"],
-	"css-select": ["src/svg/"],
-	domutils: ["src/svg/"],
-	svgson: ["src/svg/"],
-	sharp: ["src/regions/raster.ts", "src/site/images.ts"],
-	"@11ty/eleventy": ["src/site/", "eleventy.config.ts"],
-	"@11ty/eleventy-img": ["src/site/", "eleventy.config.ts"],
-	"node:fs": ["src/study/load.ts", "src/site/", "src/cli/"],
+  culori: ["src/colour/"],
+  saxes: ["src/svg/"],
+  "css-tree": ["src/svg/"],
+  "css-select": ["src/svg/"],
+  domutils: ["src/svg/"],
+  svgson: ["src/svg/"],
+  sharp: ["src/regions/raster.ts", "src/site/images.ts"],
+  "@11ty/eleventy": ["src/site/", "eleventy.config.ts"],
+  "@11ty/eleventy-img": ["src/site/", "eleventy.config.ts"],
+  "node:fs": ["src/study/load.ts", "src/site/", "src/cli/"],
 };
 
 /** The floor of a path from 0, 8 for templates (on the roof), or undefined for what stands outside the house. */
 function floorOf(path: string): number | undefined {
-	if (path.startsWith("templates/")) return floors.length;
-	const at = floors.indexOf(/^src\/([^/]+)\//.exec(path)?.[1] ?? "");
-	return at < 0 ? undefined : at;
+  if (path.startsWith("templates/")) return floors.length;
+  const at = floors.indexOf(/^src\/([^/]+)\//.exec(path)?.[1] ?? "");
+  return at < 0 ? undefined : at;
 }
 
 const place = (found: Import): string => `${found.from}:${found.line}`;
 
 /** A file imports its own folder or a lower floor; a template imports templates, and types of any floor. */
 export function findUpward(files: readonly SourceFile[]): readonly string[] {
-	return files.flatMap(listImports).flatMap((found) => {
-		if (!found.isRelative) return [];
-		const own = floorOf(found.from);
-		const other = floorOf(found.target);
-		if (own === undefined || other === undefined)
-			return own === undefined
-				? []
-				: [`${place(found)}  leaves the house for ${found.target}`];
-		if (other > own)
-			return [`${place(found)}  imports upward: ${found.target}`];
-		const isRoof = own === floors.length;
-		if (isRoof && other !== own && !found.isType)
-			return [`${place(found)}  a template imports code: ${found.target}`];
-		return [];
-	});
+  return files.flatMap(listImports).flatMap((found) => {
+    if (!found.isRelative) return [];
+    const own = floorOf(found.from);
+    const other = floorOf(found.target);
+    if (own === undefined || other === undefined)
+      return own === undefined ? [] : [`${place(found)}  leaves the house for ${found.target}`];
+    if (other > own) return [`${place(found)}  imports upward: ${found.target}`];
+    const isRoof = own === floors.length;
+    if (isRoof && other !== own && !found.isType)
+      return [`${place(found)}  a template imports code: ${found.target}`];
+    return [];
+  });
 }
 
 /** One line for each circle of imports, types counted, at the import that closes it. */
 export function findCircles(files: readonly SourceFile[]): readonly string[] {
-	const imports = new Map(
-		files.map((file) => [
-			file.path,
-			listImports(file).filter((found) => found.isRelative),
-		]),
-	);
-	const done = new Set<string>();
-	const circles: string[] = [];
-	const visit = (path: string, trail: readonly string[]): void => {
-		if (done.has(path)) return;
-		for (const found of imports.get(path) ?? []) {
-			const at = [...trail, path].indexOf(found.target);
-			if (at >= 0)
-				circles.push(
-					`${place(found)}  circle: ${[...trail, path, found.target].slice(at).join(" → ")}`,
-				);
-			else visit(found.target, [...trail, path]);
-		}
-		done.add(path);
-	};
-	for (const file of files) visit(file.path, []);
-	return circles;
+  const imports = new Map(
+    files.map((file) => [file.path, listImports(file).filter((found) => found.isRelative)]),
+  );
+  const done = new Set<string>();
+  const circles: string[] = [];
+  const visit = (path: string, trail: readonly string[]): void => {
+    if (done.has(path)) return;
+    for (const found of imports.get(path) ?? []) {
+      const at = [...trail, path].indexOf(found.target);
+      if (at >= 0)
+        circles.push(`${place(found)}  circle: ${[...trail, path, found.target].slice(at).join(" → ")}`);
+      else visit(found.target, [...trail, path]);
+    }
+    done.add(path);
+  };
+  for (const file of files) visit(file.path, []);
+  return circles;
 }
 
 /** A library is used outside its door. */
-export function findOutsideDoor(
-	files: readonly SourceFile[],
-): readonly string[] {
-	return files.flatMap(listImports).flatMap((found) => {
-		const open = found.isRelative ? undefined : doors[found.target];
-		return open === undefined ||
-			open.some((door) => found.from.startsWith(door))
-			? []
-			: [`${place(found)}  ${found.target} is used outside ${open.join(", ")}`];
-	});
+export function findOutsideDoor(files: readonly SourceFile[]): readonly string[] {
+  return files.flatMap(listImports).flatMap((found) => {
+    const open = found.isRelative ? undefined : doors[found.target];
+    return open === undefined || open.some((door) => found.from.startsWith(door))
+      ? []
+      : [`${place(found)}  ${found.target} is used outside ${open.join(", ")}`];
+  });
 }
 
 /** Names that say nothing and grow without end. */
-export function findVagueNames(
-	files: readonly SourceFile[],
-): readonly string[] {
-	return files
-		.filter(({ path }) =>
-			/\/(?:utils?|helpers?|commons?|types?|misc|index)(?:\.d)?\.[cm]?[jt]sx?$/.test(
-				path,
-			),
-		)
-		.map(({ path }) => `${path}:1  the name says nothing`);
+export function findVagueNames(files: readonly SourceFile[]): readonly string[] {
+  return files
+    .filter(({ path }) =>
+      /\/(?:utils?|helpers?|commons?|types?|misc|index)(?:\.d)?\.[cm]?[jt]sx?$/.test(path),
+    )
+    .map(({ path }) => `${path}:1  the name says nothing`);
 }
 
 /** `any` where a type stands. */
 export function findAny(files: readonly SourceFile[]): readonly string[] {
-	const asType =
-		/(?:[:<,|&(=[]|\bas|=>|\bextends|\bkeyof|\breadonly)\s*any\b(?!\s*(?:[:(.]|=>))/;
-	return files.flatMap(({ path, text }) =>
-		blankOut(text, false)
-			.split("\n")
-			.flatMap((line, index) =>
-				asType.test(line) ? [`${path}:${index + 1}  any: ${line.trim()}`] : [],
-			),
-	);
+  const asType = /(?:[:<,|&(=[]|\bas|=>|\bextends|\bkeyof|\breadonly)\s*any\b(?!\s*(?:[:(.]|=>))/;
+  return files.flatMap(({ path, text }) =>
+    blankOut(text, false)
+      .split("\n")
+      .flatMap((line, index) => (asType.test(line) ? [`${path}:${index + 1}  any: ${line.trim()}`] : [])),
+  );
 }
 
 /** Modules whose code runs, without a test of their own name. */
-export function findUntested(
-	files: readonly SourceFile[],
-	tests: ReadonlySet<string>,
-): readonly string[] {
-	return files
-		.filter(
-			({ path, text }) =>
-				path.endsWith(".ts") && !path.endsWith(".d.ts") && hasCode(text),
-		)
-		.map(({ path }) =>
-			path.replace(/^src\//, "tests/").replace(/\.ts$/, ".test.ts"),
-		)
-		.filter((path) => !tests.has(path));
+export function findUntested(files: readonly SourceFile[], tests: ReadonlySet<string>): readonly string[] {
+  return files
+    .filter(({ path, text }) => path.endsWith(".ts") && !path.endsWith(".d.ts") && hasCode(text))
+    .map(({ path }) => path.replace(/^src\//, "tests/").replace(/\.ts$/, ".test.ts"))
+    .filter((path) => !tests.has(path));
 }
 
 /** Whether anything is left of a file besides types: a declaration that exists when it runs. */
 export function hasCode(text: string): boolean {
-	return /^(?:export\s+)?(?:default\s+)?(?:async\s+)?(?:const|let|function|class)\b/m.test(
-		blankOut(text, false),
-	);
+  return /^(?:export\s+)?(?:default\s+)?(?:async\s+)?(?:const|let|function|class)\b/m.test(
+    blankOut(text, false),
+  );
 }

@@ -159,7 +159,7 @@ describe("Pool", { timeout: 60_000 }, () => {
     expect(onlyWorker()).not.toBe(worker);
   });
 
-  test("a child that dies while it has nothing to do is replaced", async () => {
+  test("a child that dies while it has nothing to do is replaced", { timeout: 20_000 }, async () => {
     const pool = open({ size: 1 });
     await measure(pool, "first.svg");
     const worker = onlyWorker();

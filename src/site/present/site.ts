@@ -1,5 +1,4 @@
 // Floor 6. The whole site as one plain object: all that the templates ever see.
-import type { Problem } from "../../problem/problem.ts";
 import type { GalleryResult } from "../../study/result.ts";
 import { resolveBase } from "../address.ts";
 import { type FrontPage, orderStudies, presentFront } from "./card.ts";
@@ -15,11 +14,11 @@ export interface SiteView {
   readonly missing: { readonly frame: Frame };
 }
 
-/** Turns a gallery's results into finished pages, with what was noticed on the way. */
+/** Turns a gallery's results into finished pages. */
 export function presentSite(
   result: GalleryResult,
   base: string | undefined,
-): { readonly view: SiteView; readonly problems: readonly Problem[] } {
+): SiteView {
   const { gallery } = result;
   const format = createFormat(gallery.language);
   const studies = orderStudies(result.studies).map((study) => presentStudy(study, gallery, format));
@@ -35,12 +34,9 @@ export function presentSite(
     format,
   );
   return {
-    view: {
-      front: presentFront(result, format),
-      studies: studies.map(({ page }) => page),
-      method: presentMethod(result, format),
-      missing: { frame: missing },
-    },
-    problems: studies.flatMap(({ problems }) => problems),
+    front: presentFront(result, format),
+    studies,
+    method: presentMethod(result, format),
+    missing: { frame: missing },
   };
 }

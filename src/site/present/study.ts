@@ -1,6 +1,5 @@
 // Floor 6. A study page as finished values: the one view that its template prints.
 import type { Comparison } from "../../measure/comparison.ts";
-import type { Problem } from "../../problem/problem.ts";
 import type { StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
 import { type Linker, linkFrom } from "../address.ts";
@@ -60,19 +59,18 @@ export interface SummaryRow {
   readonly after: string;
 }
 
-/** The page of one study, with what was noticed in its prose. */
+/** The page of one study. */
 export function presentStudy(
   result: StudyResult,
   gallery: Gallery,
   format: Format,
-): { readonly page: StudyPage; readonly problems: readonly Problem[] } {
+): StudyPage {
   const { study, comparison } = result;
   const path = formatStudyPath(study.slug);
   const link = linkFrom(path);
   const verdict = describeVerdict(comparison, format);
   const change = describeChange(result);
-  const prose = renderProse(study, (edge) => findEdgeFigure(edge, comparison, format));
-  const page: StudyPage = {
+  return {
     slug: study.slug,
     frame: presentFrame(
       {
@@ -113,10 +111,9 @@ export function presentStudy(
       plates: presentPair(path, link, comparison, format, seen),
     })),
     colours: presentColours(result, format),
-    prose: prose.blocks,
+    prose: renderProse(study.body, (edge) => findEdgeFigure(edge, comparison, format)),
     notes: presentNotes(study, gallery, link, path),
   };
-  return { page, problems: prose.problems };
 }
 
 function presentPair(
