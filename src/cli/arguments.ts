@@ -62,11 +62,23 @@ export function numberOf(
 }
 
 function checkValue(name: string, placeholder: string, value: string | undefined, isInline: boolean): string {
-  if (value === undefined || value === "" || (!isInline && /^--?[a-z]/i.test(value))) {
-    throw new UsageError(`--${name} needs a value behind it.`, `Type: --${name} ${placeholder}`);
-  }
-  return value;
+  if (value !== undefined && value !== "" && (isInline || !/^--?[a-z]/i.test(value))) return value;
+  const hashed = hashedValues[name];
+  if (hashed === undefined || value !== undefined)
+    throw new UsageError(`--${name} needs a value behind it.`, `Type, for example: --${name} ${placeholder}`);
+  throw new UsageError(
+    `--${name} needs a value behind it. From a # on, a shell passes nothing on, unless it stands in quotes.`,
+    `Type, for example: --${name} "${hashed}"`,
+  );
 }
+
+/** Options whose value often begins with #: the shell takes that, and all behind it, for a comment. */
+const hashedValues: Readonly<Record<string, string>> = {
+  replace: "#701c2b",
+  with: "#e6b436",
+  only: "#wheel",
+  focus: "#wheel",
+};
 
 function unknownOption(command: Command, raw: string): UsageError {
   const names = [...Object.keys(command.options), "help"];

@@ -4,6 +4,12 @@
 export interface Output {
   data(text: string): void;
   message(text: string): void;
+  /** Says on a terminal how far long work has come (`12 of 300 drawings`); elsewhere nothing. */
+  progress(done: number, total: number, what: string): void;
+  /** Columns of the terminal that data go to, where they go to one. */
+  readonly columns?: number;
+  /** Whether data go to a terminal that shows every sRGB colour, and may. */
+  readonly hasColour: boolean;
 }
 
 export interface Option {
@@ -19,18 +25,22 @@ export interface Given {
   readonly switches: ReadonlySet<string>;
 }
 
+/** Does the work and returns the exit status: 0 fine, 1 something in the content is wrong. Throws UsageError. */
+export type Run = (given: Given, output: Output) => Promise<number>;
+
 export interface Command {
   readonly name: string;
   /** The line behind the command's name: `FILE.svg… [--json]`. */
   readonly usage: string;
   /** What it does, in one sentence. */
   readonly summary: string;
-  readonly example: string;
+  /** What might be typed behind `counterchange`. Each of them runs as it stands, on the demo. */
+  readonly examples: readonly string[];
   /** Fewest and most operands. */
   readonly operands: readonly [number, number];
   readonly options: Readonly<Record<string, Option>>;
-  /** Does the work and returns the exit status: 0 fine, 1 something in the content is wrong. Throws UsageError. */
-  run(given: Given, output: Output): Promise<number>;
+  /** Loads what does the work. */
+  load(): Promise<{ readonly run: Run }>;
 }
 
 /** The command was called in a way it cannot be: exit status 2. `hint` says what to type. */

@@ -13,8 +13,12 @@ const noEdges = "  One colour: no edges to measure.";
 /** Returns the colours and edges of a drawing, with what they come to. */
 export function describeMeasure(measure: Measure): string {
   const { file, proportions, distance, edges, clearEdgeShare, clarity } = measure;
-  const seen = distance === 0 ? "the full drawing" : `seen from ${distance} flag heights (a model of sight)`;
-  const lines = [`${showText(file)}: ${proportions.join(":")}, ${seen}`, "", describeColours(measure), ""];
+  const lines = [
+    `${showText(file)}: ${proportions.join(":")}, ${describeDistance(distance)}`,
+    "",
+    describeColours(measure),
+    "",
+  ];
   if (edges.length === 0) lines.push(noEdges);
   else {
     const summary = [`Clear-edge share ${formatShare(clearEdgeShare)}`, `clarity ${formatPercent(clarity)}`];
@@ -27,22 +31,26 @@ export function describeMeasure(measure: Measure): string {
 export function describeComparison(comparison: Comparison): string {
   const { change, before, clearEdgeShare, clarity } = comparison;
   const only = change.only === undefined ? "" : `, only ${change.only}`;
-  const columns = [
-    left("edge"),
-    right("length"),
-    right("before"),
-    left("grade"),
-    right("after"),
-    left("grade"),
-    left("outcome"),
-  ];
-  const rows = comparison.edges.map((edge) => [...describePair(edge), edge.outcome]);
+  const focusOf = ({ a, b }: ComparedEdge): number =>
+    comparison.after.edges.find((edge) => edge.a === a && edge.b === b)?.focusLength ?? 0;
+  const hasFocus = comparison.edges.some((edge) => focusOf(edge) > 0);
+  const figures = [right("before"), left("grade"), right("after"), left("grade"), left("outcome")];
+  const columns = [left("edge"), right("length"), ...(hasFocus ? [right("of it focus")] : []), ...figures];
+  const ordered = [...comparison.edges].sort((x, y) => focusOf(y) - focusOf(x) || y.length - x.length);
+  const rows = ordered.map((edge) => {
+    const focus = focusOf(edge) > 0 ? focusOf(edge).toFixed(2) : "";
+    const lengths = [edge.length.toFixed(2), ...(hasFocus ? [focus] : [])];
+    return [nameEdge(edge), ...lengths, ...describePair(edge), edge.outcome];
+  });
   return [
-    showText(`${before.file}: ${change.replace} → ${change.with}${only}`),
+    showText(
+      `${before.file}: ${change.replace} → ${change.with}${only}, ${describeDistance(before.distance)}`,
+    ),
     "",
     rows.length === 0 ? noEdges : formatTable(columns, rows),
     "",
     `  Clear-edge share ${formatShare(clearEdgeShare[0])} → ${formatShare(clearEdgeShare[1])}, clarity ${formatPercent(clarity[0])} → ${formatPercent(clarity[1])}`,
+    `  ${compareFocus(before.focus, comparison.after.focus)}`,
     `  Verdict: ${comparison.verdict}`,
     ...listWarnings(comparison.after),
   ].join("\n");
@@ -67,7 +75,8 @@ function describeColours(measure: Measure): string {
     left("tincture"),
   ];
   const rows = measure.colours.map(({ id, name, hex, share, reflectance, tincture, vanishes, uneven }) => {
-    const notes = [vanishes ? "vanishes" : "", uneven ? "uneven" : ""].filter((note) => note !== "");
+    const ends = uneven === null ? "" : `uneven, ${uneven.lightest} to ${uneven.darkest}`;
+    const notes = [vanishes ? "vanishes" : "", ends].filter((note) => note !== "");
     const shown = notes.length === 0 ? name : `${name} (${notes.join(", ")})`;
     const cells = [id, shown, hex, formatShare(share), formatPercent(reflectance)];
     return [...cells, tincture === "unclassed" ? "" : tincture];
@@ -88,20 +97,41 @@ function describeEdges(measure: Measure): string {
   return formatTable(columns, rows);
 }
 
-function describePair({ names, length, contrast: [before, after], outcome }: ComparedEdge): string[] {
+function nameEdge({ names, contrast: [before] }: ComparedEdge): string {
   const [from, to] = [(before === null ? names[1] : names[0]).join(" / "), names[1].join(" / ")];
+  return from === to ? from : `${from} → ${to}`;
+}
+
+function describePair({ contrast: [before, after], outcome }: ComparedEdge): string[] {
   const start = before === null ? ["", ""] : [formatPercent(before), gradeOf(before)];
-  const end = outcome === "merged" ? ["", ""] : [formatPercent(after), gradeOf(after)];
-  return [from === to ? from : `${from} → ${to}`, length.toFixed(2), ...start, ...end];
+  const end = outcome === "merged" ? ["one colour", ""] : [formatPercent(after), gradeOf(after)];
+  return [...start, ...end];
+}
+
+/** Returns from where a drawing was seen, in words. */
+export function describeDistance(distance: number): string {
+  return distance === 0 ? "the full drawing" : `seen from ${distance} flag heights away (a model of sight)`;
 }
 
 function describeFocus({ source, share, clarity, readsTo }: MeasuredFocus): string {
   if (source === "none") return "Focus: none found.";
   const reads =
     readsTo === null
-      ? "told apart at no distance step"
-      : `reads to ${readsTo === 320 ? "320 or more" : readsTo} flag heights`;
+      ? "not told apart even from 10 flag heights"
+      : `reads to ${formatReach(readsTo)} flag heights`;
   return `Focus (${source}): ${formatShare(share)} of the flag, clarity ${formatPercent(clarity)}, ${reads}`;
+}
+
+function compareFocus(before: MeasuredFocus, after: MeasuredFocus): string {
+  if (before.source === "none") return "Focus: none found.";
+  const clarity = `clarity ${formatPercent(before.clarity)} → ${formatPercent(after.clarity)}`;
+  const reads = `reads to ${formatReach(before.readsTo)} → ${formatReach(after.readsTo)} flag heights`;
+  return `Focus (${before.source}): ${clarity}, ${reads}`;
+}
+
+function formatReach(readsTo: number | null): string {
+  if (readsTo === null) return "under 10";
+  return readsTo === 320 ? "320 or more" : String(readsTo);
 }
 
 function listWarnings(measure: Measure): string[] {

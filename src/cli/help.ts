@@ -13,12 +13,12 @@ export function formatHelp(commands: readonly Command[]): string {
     "Commands:",
     ...commands.map((command) => `  ${command.name.padEnd(width)}  ${command.summary}`),
     "",
-    "counterchange COMMAND --help tells more and gives an example.",
+    "counterchange COMMAND --help tells more and gives an example; counterchange --version says which version this is.",
     "Exit status: 0 fine, 1 something in the content is wrong, 2 wrong use or a fault of the program.",
   ].join("\n");
 }
 
-/** Returns the help of one command: usage, options, an example. */
+/** Returns the help of one command: usage, options, examples. */
 export function formatCommandHelp(command: Command): string {
   const options = Object.entries({ ...command.options, help: { help: "Show this text." } });
   const rows = options.map(([name, option]) => {
@@ -34,7 +34,7 @@ export function formatCommandHelp(command: Command): string {
     "Options:",
     ...rows.map(([left, right]) => `  ${left.padEnd(width)}  ${right}`),
     "",
-    "Example:",
-    `  counterchange ${command.example}`,
+    `Example${command.examples.length === 1 ? "" : "s"} (in a checkout, type npm run -s cli -- for counterchange):`,
+    ...command.examples.map((example) => `  counterchange ${example}`),
   ].join("\n");
 }

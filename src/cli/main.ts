@@ -1,16 +1,12 @@
 // Floor 7. The command line: finds the command, runs it, and turns whatever happens into an exit status.
+import { readFile } from "node:fs/promises";
 import { findNearest } from "../problem/nearest.ts";
 import { quoteText } from "../problem/quote.ts";
 import { parseArguments } from "./arguments.ts";
-import { buildCommand } from "./build.ts";
-import { checkCommand } from "./check.ts";
+import { commands } from "./catalogue.ts";
 import { type Command, type Output, UsageError } from "./command.ts";
 import { formatCommandHelp, formatHelp } from "./help.ts";
-import { measureCommand } from "./measure.ts";
-import { tryCommand } from "./try.ts";
-
-/** Every command, in the order of the help. */
-export const commands: readonly Command[] = [buildCommand, checkCommand, measureCommand, tryCommand];
+import { createTerminal } from "./terminal.ts";
 
 /**
  * Runs the words of a command line (without node and script) and returns the exit status: 0 fine, 1 something in the
@@ -40,6 +36,10 @@ async function runWords(words: readonly string[], output: Output): Promise<numbe
   }
   const asksHelp = (list: readonly string[]) =>
     untilDashes(list).some((word) => word === "--help" || word === "-h");
+  if (first === "--version" || first === "-V") {
+    output.data(await describeVersion());
+    return 0;
+  }
   if (first === "help" || first.startsWith("-")) {
     if (first !== "help" && !asksHelp([first])) {
       throw new UsageError(
@@ -56,7 +56,9 @@ async function runWords(words: readonly string[], output: Output): Promise<numbe
     output.data(formatCommandHelp(command));
     return 0;
   }
-  return command.run(parseArguments(command, rest), output);
+  const given = parseArguments(command, rest);
+  const { run } = await command.load();
+  return run(given, output);
 }
 
 function findCommand(name: string): Command {
@@ -66,6 +68,14 @@ function findCommand(name: string): Command {
   const near = findNearest(name, names);
   const hint = near ? `Did you mean ${near}?` : `The commands are: ${names.join(", ")}.`;
   throw new UsageError(`There is no command ${quoteText(name)}.`, hint);
+}
+
+/** What a report of a fault should say: our version, that of Node, and the system. */
+async function describeVersion(): Promise<string> {
+  const { version }: { version: string } = JSON.parse(
+    await readFile(new URL("../../package.json", import.meta.url), "utf8"),
+  );
+  return `counterchange ${version} (Node ${process.versions.node}, ${process.platform} ${process.arch})`;
 }
 
 function untilDashes(words: readonly string[]): readonly string[] {
@@ -78,9 +88,8 @@ export async function runProcess(): Promise<void> {
   // The reader of our output has seen enough (`| head`): that is no fault of anyone's.
   process.stdout.on("error", (error: NodeJS.ErrnoException) => process.exit(error.code === "EPIPE" ? 0 : 2));
   process.stderr.on("error", () => undefined);
-  const status = await main(process.argv.slice(2), {
-    data: (text) => void process.stdout.write(`${text}\n`),
-    message: (text) => void process.stderr.write(`${text}\n`),
-  });
+  const terminal = createTerminal(process.stdout, process.stderr, process.env);
+  const status = await main(process.argv.slice(2), terminal);
+  terminal.finish();
   process.stdout.write("", () => process.stderr.write("", () => process.exit(status)));
 }

@@ -1,45 +1,39 @@
 // Floor 7. The command measure: the colours and edges of drawings.
 import type { Measure } from "../measure/measure.ts";
-import type { Problem } from "../problem/problem.ts";
+import type { Outcome, Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/report.ts";
-import { numberOf } from "./arguments.ts";
-import type { Command, Given, Output } from "./command.ts";
+import type { Given, Output } from "./command.ts";
 import { describeMeasure } from "./describe.ts";
+import { readLooking } from "./looking.ts";
+import { runOrdered } from "./queue.ts";
 import { statusOf } from "./status.ts";
 
-export const measureCommand: Command = {
-  name: "measure",
-  usage: "FILE.svg… [--distance N] [--json]",
-  summary: "Shows the colours and edges of drawings.",
-  example: "measure content/flags/harbour.svg --distance 80",
-  operands: [1, Number.POSITIVE_INFINITY],
-  options: {
-    distance: {
-      value: "N",
-      help: "Viewing distance in flag heights, 0 to 1000 (default 40; 0 is the full drawing).",
-    },
-    json: { help: "Print JSON: one object, or an array for several files." },
-  },
-  run: measureFiles,
-};
-
-async function measureFiles(given: Given, output: Output): Promise<number> {
-  const distance = numberOf(given, "distance", [0, 1000], 40);
-  const { measureFile } = await import("./drawing.ts");
+export async function run(given: Given, output: Output): Promise<number> {
+  const looking = readLooking(given);
+  const isJson = given.switches.has("json");
+  const [{ Desk }, { defaultLimits }] = await Promise.all([
+    import("./drawing.ts"),
+    import("../study/pool.ts"),
+  ]);
+  const desk = new Desk(looking);
+  const files = given.operands;
   const measures: Measure[] = [];
   const problems: Problem[] = [];
-  for (const file of given.operands) {
-    const measured = await measureFile(file, distance);
-    problems.push(...measured.problems);
-    if (measured.value) measures.push(measured.value);
+  const take = (outcome: Outcome<Measure>, index: number): void => {
+    problems.push(...outcome.problems);
+    if (outcome.value !== undefined) {
+      if (!isJson) output.data(`${measures.length > 0 ? "\n" : ""}${describeMeasure(outcome.value)}`);
+      measures.push(outcome.value);
+    }
+    output.progress(index + 1, files.length, "drawings");
+  };
+  try {
+    await runOrdered(files, defaultLimits.size + 1, (file) => desk.measure(file), take);
+  } finally {
+    desk.close();
   }
-  if (given.switches.has("json")) {
-    const [only] = measures;
-    if (given.operands.length > 1) output.data(JSON.stringify(measures, null, 2));
-    else if (only) output.data(JSON.stringify(only, null, 2));
-  } else if (measures.length > 0) {
-    output.data(measures.map(describeMeasure).join("\n\n"));
-  }
+  if (isJson && (files.length > 1 || measures.length > 0))
+    output.data(JSON.stringify(files.length > 1 ? measures : measures[0], null, 2));
   if (problems.length > 0) output.message(formatProblems(problems));
   return statusOf(problems);
 }

@@ -1,11 +1,17 @@
 // Floor 7. What problems come to: an exit status, and a number in words.
 import { hasError, type Problem } from "../problem/problem.ts";
 
-/** Returns the exit status of what was found: 2 where a file or folder that was named is not there, 1 for any error. */
+/**
+ * Returns the exit status of what was found: 2 where what was named on the command line is not there, or is no file, and
+ * for a fault of ours; 1 for any other error.
+ */
 export function statusOf(problems: readonly Problem[]): number {
-  const isMissing = ({ rule, place }: Problem) =>
-    rule === "study/content-missing" || (rule === "study/drawing-missing" && place === undefined);
-  if (problems.some(isMissing)) return 2;
+  const isWrongUse = ({ rule, place }: Problem) =>
+    rule === "study/content-missing" ||
+    rule === "study/folder-named" ||
+    rule === "study/fault" ||
+    (rule === "study/drawing-missing" && place === undefined);
+  if (problems.some(isWrongUse)) return 2;
   return hasError(problems) ? 1 : 0;
 }
 

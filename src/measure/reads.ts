@@ -5,7 +5,10 @@ import type { TableEdge, TableFocus } from "./table.ts";
 /** Viewing distances that are tried, in flag heights. */
 export const distanceSteps = [10, 20, 40, 80, 160, 320] as const;
 
-/** The focus fails where less of its area is left, or less of its remaining length is clear (our own judgement). */
+/**
+ * The focus fails where less of its area is left, or less of its remaining length is clear (our own judgement); where
+ * it has no edge at all it cannot be seen.
+ */
 export const leastRemaining = 1 / 2;
 const leastClear = 2 / 3;
 
@@ -40,5 +43,5 @@ function fails(
     all += edge.focusLength;
     if (isClear(gradeOf(contrast))) clear += edge.focusLength;
   }
-  return all > 0 && clear < leastClear * all;
+  return all === 0 || clear < leastClear * all;
 }

@@ -9,7 +9,7 @@ export interface Box {
   readonly bottom: number;
 }
 
-/** Returns the rectangle around the set pixels of `mask`, `margin` pixels wider on each side, within the map. */
+/** Returns the rectangle around the set pixels of `mask`, `margin` pixels wider on each side, within the map; an empty one where none is set. */
 export function findBox(mask: Uint8Array, { width, height }: LabelMap, margin: number): Box {
   let [left, top, right, bottom] = [width, height, 0, 0];
   for (let y = 0; y < height; y += 1) {
@@ -21,6 +21,7 @@ export function findBox(mask: Uint8Array, { width, height }: LabelMap, margin: n
     left = Math.min(left, first);
     right = Math.max(right, row.lastIndexOf(1) + 1);
   }
+  if (bottom === 0) return { left: 0, top: 0, right: 0, bottom: 0 };
   return {
     left: Math.max(0, left - margin),
     top: Math.max(0, top - margin),

@@ -1,15 +1,25 @@
 // Floor 3, part of step 3. Gives vanished pixels to the nearest pixel that remains.
 import type { LabelMap } from "./label.ts";
+import { PixelList } from "./pixels.ts";
+
+/** The labels after filling; `pixels[i]` took its label from the remaining pixel `sources[i]`. */
+export interface Filled {
+  readonly labels: Uint16Array;
+  readonly pixels: Int32Array;
+  readonly sources: Int32Array;
+}
 
 /**
  * Returns the labels with every pixel of `vanished` given to the nearest remaining paint (Euclidean, by pixel centre;
  * wave by wave, so that a vanished line is halved between its two sides). Transparent pixels neither
  * give nor take. A pixel that no paint reaches keeps its label.
  */
-export function fillVanished(map: LabelMap, vanished: Int32Array): Uint16Array {
+export function fillVanished(map: LabelMap, vanished: Int32Array): Filled {
   const labels = map.labels.slice();
   const open = new Uint8Array(labels.length);
   for (const at of vanished) open[at] = 1;
+  const pixels = new PixelList();
+  const sources = new PixelList();
   const waves = new Waves(map);
   for (const at of vanished)
     waves.eachNeighbour(at, (next) => open[next] === 0 && map.labels[next] !== 0 && waves.offer(at, next));
@@ -18,10 +28,12 @@ export function fillVanished(map: LabelMap, vanished: Int32Array): Uint16Array {
       if (open[at] === 0) return;
       open[at] = 0;
       labels[at] = map.labels[source] as number;
+      pixels.add(at);
+      sources.add(source);
       waves.eachNeighbour(at, (next) => open[next] === 1 && waves.offer(next, source));
     });
   }
-  return labels;
+  return { labels, pixels: pixels.pixels, sources: sources.pixels };
 }
 
 /** Pixels that could take their label from a source pixel, by squared distance. */

@@ -11,15 +11,15 @@ const farAway = 0xffff;
 /**
  * Says which pixels belong to parts thinner than any thickness up to `greatest`, in pixels and parts of pixels.
  *
- * A part is so thick where a disc of that diameter fits. With n the thickness rounded up, places for its centre are
- * pixel centres for odd n and upper left pixel corners for even n. For each place the distance to the nearest pixel of another label (or beyond the border)
- * is found once, by stamping outward from the pixels on either side of every line. Only the zone in which parts are
- * short in rows or columns is looked at: elsewhere nothing is thin.
+ * A part is so thick where a disc of that diameter fits, with its centre on a pixel centre or on a pixel corner (so
+ * that odd and even thicknesses are met alike). For each such place the distance to the nearest pixel of another label,
+ * or beyond the border, is found once, by stamping outward from the pixels on either side of every line. Only the zone
+ * in which parts are short in rows or columns is looked at: elsewhere nothing is thin.
  */
 export class Thickness {
   private readonly map: LabelMap;
   private readonly runs: Runs;
-  private readonly fields: { odd?: Field; even?: Field } = {};
+  private readonly fields: { centres?: Field; corners?: Field } = {};
   private readonly greatest: number;
   private readonly zone: Zone;
   private rim: Int32Array | undefined;
@@ -34,34 +34,43 @@ export class Thickness {
   /** Returns the pixels that are not within reach of a place where a disc of that diameter fits, in no order. */
   findThinner(thickness: number): Int32Array {
     if (thickness <= 1 || this.zone.isEmpty) return new Int32Array(0);
-    const n = Math.ceil(thickness);
-    const field = this.fieldFor(n);
-    // A middle pixel of a stripe is half its thickness and half a pixel from the first pixel outside; a little less for
-    // slanted stripes, whose outer pixels lie closer to the true edge. With 0.35 stripes of any slope go at one thickness.
-    const fits = 4 * (thickness / 2 + 0.35) ** 2;
-    const state = new Uint8Array(this.map.labels.length);
-    const thinner = new PixelList();
-    for (const at of field.touched) {
-      if ((field.distance[at] as number) >= fits) continue;
-      state[at] = thin;
-      thinner.add(at);
-    }
-    // A right-angled corner lies √2 · (n − 1) / 2 from the nearest place where the disc fits: it stays whole.
-    new Reclaim(this.map, state, stampsFor((Math.SQRT2 * (n - 1)) / 2 + 0.05, field.half === 1 ? -1 : 0)).run(
-      thinner.pixels,
-    );
-    return thinner.pixels.filter((at) => state[at] === thin);
+    // A middle pixel of a stripe is half its thickness and half a pixel from the first pixel outside. Slanted stripes,
+    // whose outer pixels lie closer to the true edge, are met with a little less: then all slopes go at one thickness.
+    const fits = 4 * (thickness / 2 + 0.45) ** 2;
+    // A right-angled corner of a stripe n wide lies √2 · (n − 1) / 2 from the nearest place where the disc fits.
+    const reach = (Math.SQRT2 * (Math.ceil(thickness) - 1)) / 2 + 0.05;
+    const centres = this.fieldFor("centres");
+    const state = markThin(centres, fits, this.map.labels.length);
+    const thinner = listThin(centres, state);
+    new Reclaim(this.map, state, state, stampsFor(reach, 0)).run(thinner);
+    const corners = this.fieldFor("corners");
+    // From a corner even the pixels straight ahead lie half a pixel aside.
+    const cornerState = markThin(corners, fits + 1, this.map.labels.length);
+    new Reclaim(this.map, cornerState, state, stampsFor(reach, -1)).run(listThin(corners, cornerState));
+    return thinner.filter((at) => state[at] === thin);
   }
 
-  private fieldFor(n: number): Field {
-    const parity = n % 2 === 0 ? "even" : "odd";
+  private fieldFor(places: "centres" | "corners"): Field {
     this.rim ??= findRim(this.map, this.runs, this.zone);
     const field =
-      this.fields[parity] ??
-      measureField(this.map, this.rim, this.zone, parity === "even" ? 1 : 0, this.greatest / 2 + 0.6);
-    this.fields[parity] = field;
+      this.fields[places] ??
+      measureField(this.map, this.rim, this.zone, places === "corners" ? 1 : 0, this.greatest / 2 + 0.6);
+    this.fields[places] = field;
     return field;
   }
+}
+
+function markThin({ touched, distance }: Field, fits: number, pixels: number): Uint8Array {
+  const state = new Uint8Array(pixels);
+  for (let index = 0; index < touched.length; index += 1) {
+    const at = touched[index] as number;
+    if ((distance[at] as number) < fits) state[at] = thin;
+  }
+  return state;
+}
+
+function listThin({ touched }: Field, state: Uint8Array): Int32Array {
+  return touched.filter((at) => state[at] === thin);
 }
 
 /**
@@ -152,16 +161,21 @@ const thin = 1;
 const kept = 2;
 const visited = 3;
 
-/** Keeps every thin pixel within reach of a place of its paint where the disc fits: stamps from the rim of those. */
+/**
+ * Keeps every thin pixel within reach of a place of its paint where the disc fits: stamps from the rim of those.
+ * `state` are the places, `pixels` the pixels; for pixel centres they are one.
+ */
 class Reclaim {
   private readonly map: LabelMap;
   private readonly state: Uint8Array;
+  private readonly pixels: Uint8Array;
   private readonly stamps: readonly Stamp[];
   private readonly span: number;
 
-  constructor(map: LabelMap, state: Uint8Array, stamps: readonly Stamp[]) {
+  constructor(map: LabelMap, state: Uint8Array, pixels: Uint8Array, stamps: readonly Stamp[]) {
     this.map = map;
     this.state = state;
+    this.pixels = pixels;
     this.stamps = stamps;
     this.span = 1 + Math.max(0, ...(stamps[15]?.dx ?? []));
   }
@@ -185,7 +199,7 @@ class Reclaim {
   }
 
   private stampFrom(at: number, label: number): void {
-    const { state, span } = this;
+    const { state, pixels, span } = this;
     if (state[at] === visited) return;
     state[at] = visited;
     const { labels, width, height } = this.map;
@@ -203,7 +217,7 @@ class Reclaim {
       const stepY = dy[step] as number;
       if (!isInside && isBeyond(x + stepX, y + stepY, width, height)) continue;
       const pixel = at + stepY * width + stepX;
-      if (state[pixel] === thin && labels[pixel] === label) state[pixel] = kept;
+      if (pixels[pixel] === thin && labels[pixel] === label) pixels[pixel] = kept;
     }
   }
 }

@@ -22,6 +22,15 @@ export function joinLabels(map: LabelMap, joins: readonly number[]): LabelMap {
   return { ...map, labels };
 }
 
+/** A map as seen from a distance: `pixels[i]` took its label from the pixel `sources[i]`, which remains. */
+export interface View {
+  readonly map: LabelMap;
+  readonly pixels: Int32Array;
+  readonly sources: Int32Array;
+}
+
+const none = new Int32Array(0);
+
 /**
  * Views of one map from several distances. `base` is what is shown; `whole` is the same map with labels joined that
  * count as one paint for thickness (default `base`). Thicknesses are in pixels.
@@ -29,7 +38,7 @@ export function joinLabels(map: LabelMap, joins: readonly number[]): LabelMap {
 export class Viewer {
   readonly runs: Runs;
   private readonly thickness: Thickness;
-  private readonly views = new Map<number, LabelMap>();
+  private readonly views = new Map<number, View>();
   private readonly thinner = new Map<number, Int32Array>();
   readonly base: LabelMap;
 
@@ -43,7 +52,8 @@ export class Viewer {
   /** Returns the pixels of parts thinner than `thinnestPixels`. */
   findVanished(thinnestPixels: number): Int32Array {
     const known =
-      this.thinner.get(thinnestPixels) ?? (this.isKnownEmpty(thinnestPixels) ? new Int32Array(0) : this.thickness.findThinner(thinnestPixels));
+      this.thinner.get(thinnestPixels) ??
+      (this.isKnownEmpty(thinnestPixels) ? new Int32Array(0) : this.thickness.findThinner(thinnestPixels));
     this.thinner.set(thinnestPixels, known);
     return known;
   }
@@ -51,18 +61,24 @@ export class Viewer {
   /**
    * Returns the map as seen when nothing thinner than `thinnestPixels` is told apart. A part stays if a disc of that
    * diameter fits into its paint near it; right-angled corners stay whole. The border of the flag and transparent
-   * parts bound a paint like any other. Where nothing would remain, the map stays as it is: the very same object.
+   * parts bound a paint like any other. Where nothing goes, or nothing would remain, its map is the very
+   * same object as `base`.
    */
-  viewFrom(thinnestPixels: number): LabelMap {
+  viewFrom(thinnestPixels: number): View {
     const known = this.views.get(thinnestPixels);
     if (known !== undefined) return known;
     const vanished = this.findVanished(thinnestPixels);
     const view =
       vanished.length === 0 || this.isEverything(vanished.length)
-        ? this.base
-        : { ...this.base, labels: fillVanished(this.base, vanished) };
+        ? { map: this.base, pixels: none, sources: none }
+        : this.fill(vanished);
     this.views.set(thinnestPixels, view);
     return view;
+  }
+
+  private fill(vanished: Int32Array): View {
+    const { labels, pixels, sources } = fillVanished(this.base, vanished);
+    return { map: { ...this.base, labels }, pixels, sources };
   }
 
   /** Where nothing is thinner than a larger thickness, nothing is thinner than `thinnestPixels`. */

@@ -9,7 +9,7 @@ import type { LabelMap } from "../regions/label.ts";
 import { findRuns, type Runs } from "../regions/runs.ts";
 import { shrinkMap, shrinkMask } from "../regions/shrink.ts";
 import { traceLines } from "../regions/trace.ts";
-import { joinLabels, measureThinnest, Viewer } from "../regions/view.ts";
+import { joinLabels, measureThinnest, type View, Viewer } from "../regions/view.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
 import { findPaints, type PaintedShapes } from "../svg/paint.ts";
 import { labelsOf, renderMap, toSeenLines } from "./map.ts";
@@ -31,6 +31,7 @@ export interface Maps {
   readonly map: LabelMap;
   readonly whole: LabelMap;
   readonly viewer: Viewer;
+  readonly seen: View;
   readonly view: LabelMap;
   readonly viewRuns: Runs;
   readonly viewing: Viewing;
@@ -66,16 +67,9 @@ async function maskNamed({ resolved, shapes, map, viewing }: Maps, focus: NamedF
   return maskLabels(selected.labels, [false, ...split.paints.map((paint) => paint.selected)]);
 }
 
-/** A named focus in the view: where its own paint is still seen. */
-function keepVisible({ viewer, view, viewing }: Maps, full: Uint8Array): Uint8Array {
-  if (view === viewer.base) return full;
-  return keepRemaining(
-    full,
-    view,
-    viewer.base,
-    viewer.findVanished(measureThinnest(viewing.distance) * view.height),
-    countMask(full),
-  ).left;
+/** A named focus in the view: where it is still seen. */
+function keepVisible({ seen }: Maps, full: Uint8Array): Uint8Array {
+  return seen.pixels.length === 0 ? full : keepRemaining(full, seen).left;
 }
 
 /**
@@ -89,7 +83,7 @@ export function followFocus(
 ): SeenGeometry["focus"]["steps"] {
   const steps: SeenGeometry["focus"]["steps"][number][] = [];
   const { full } = focus;
-  if (full === undefined) return steps;
+  if (full === undefined || focus.pixels === 0) return steps;
   const close = cropScene(maps, full);
   for (const distance of distanceSteps) {
     const isGallery = distance === maps.viewing.distance && focus.mask === full;
@@ -130,30 +124,25 @@ function shrinkScene({ viewer, whole, map }: Maps, full: Uint8Array, distance: n
 }
 
 function lookFrom({ viewer, mask, flagHeight }: Scene, distance: number) {
-  const thinnest = measureThinnest(distance) * flagHeight;
-  const view = viewer.viewFrom(thinnest);
-  const { left, remaining } =
-    view === viewer.base
-      ? { left: mask, remaining: 1 }
-      : keepRemaining(mask, view, viewer.base, viewer.findVanished(thinnest), countMask(mask));
-  const lines = remaining < leastRemaining ? [] : toSeenLines(traceLines(view, left));
+  const view = viewer.viewFrom(measureThinnest(distance) * flagHeight);
+  const { left, remaining } = keepRemaining(mask, view);
+  const lines = remaining < leastRemaining ? [] : toSeenLines(traceLines(view.map, left));
   return { remaining, heightPixels: flagHeight, lines };
 }
 
-/** The mask without the pixels that another paint has taken over; nothing else can have changed. */
+/** The mask in a view: a pixel that was given away belongs to the focus if the pixel it was given to does. */
 function keepRemaining(
   mask: Uint8Array,
-  view: LabelMap,
-  base: LabelMap,
-  vanished: Int32Array,
-  all: number,
+  { pixels, sources }: View,
 ): { readonly left: Uint8Array; readonly remaining: number } {
+  if (pixels.length === 0) return { left: mask, remaining: 1 };
   const left = mask.slice();
   let gone = 0;
-  for (const at of vanished) {
-    if (mask[at] !== 1 || view.labels[at] === base.labels[at]) continue;
-    left[at] = 0;
-    gone += 1;
+  for (let index = 0; index < pixels.length; index += 1) {
+    const at = pixels[index] as number;
+    const is = mask[sources[index] as number] as number;
+    if (mask[at] === 1 && is === 0) gone += 1;
+    left[at] = is;
   }
-  return gone === 0 ? { left: mask, remaining: 1 } : { left, remaining: 1 - gone / all };
+  return { left, remaining: gone === 0 ? 1 : 1 - gone / countMask(mask) };
 }

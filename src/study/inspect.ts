@@ -62,10 +62,12 @@ export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing
     whole,
     whole === map ? runs : findRuns(whole),
   );
-  const view = viewer.viewFrom(thinnest);
+  const seen = viewer.viewFrom(thinnest);
+  const view = seen.map;
   const viewRuns = view === map ? runs : findRuns(view);
   lap("distance view");
   const maps = {
+    seen,
     resolved,
     shapes,
     map,

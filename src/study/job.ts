@@ -1,7 +1,8 @@
 // Floor 5. Work on one drawing that is done in a child process: what goes in and what comes back, as plain data.
-
 import type { Measure } from "../measure/measure.ts";
 import type { Outcome } from "../problem/problem.ts";
+import { readDrawing } from "../svg/gate.ts";
+import { writeDrawing } from "../svg/write.ts";
 import {
   type AnalyseOptions,
   analyseStudy,
@@ -9,26 +10,32 @@ import {
   type DrawnComparison,
   measureDrawing,
 } from "./analyse.ts";
+import { checkNoted } from "./noted.ts";
+import { type OptionsReport, optionsOf } from "./options.ts";
 import type { StudyResult } from "./result.ts";
 import type { Change, Gallery, Study } from "./study.ts";
+import { type SurveyedFlag, surveyFile } from "./survey.ts";
+import { readTypedFocus } from "./typed.ts";
 
-type Options = Omit<AnalyseOptions, "locate">;
+/** A drawing to look at. `focus` as typed: the drawing decides whether it is a colour or a selector. */
+interface DrawingInput {
+  readonly file: string;
+  readonly bytes: Uint8Array;
+  readonly options: Omit<AnalyseOptions, "locate" | "focus">;
+  readonly focus?: string;
+}
 
 /** Every kind of job with what it needs and what it returns. */
 export interface Jobs {
-  readonly measure: {
-    readonly input: { readonly file: string; readonly bytes: Uint8Array; readonly options: Options };
-    readonly output: Measure;
-  };
+  readonly measure: { readonly input: DrawingInput; readonly output: Measure };
   readonly compare: {
-    readonly input: {
-      readonly file: string;
-      readonly bytes: Uint8Array;
-      readonly change: Change;
-      readonly options: Options;
-    };
+    readonly input: DrawingInput & { readonly change: Change };
     readonly output: DrawnComparison;
   };
+  readonly options: { readonly input: DrawingInput; readonly output: OptionsReport };
+  readonly survey: { readonly input: DrawingInput; readonly output: SurveyedFlag };
+  /** The drawing as SVG text that we wrote. */
+  readonly clean: { readonly input: Pick<DrawingInput, "file" | "bytes">; readonly output: string };
   readonly study: {
     readonly input: { readonly study: Study; readonly bytes: Uint8Array; readonly gallery: Gallery };
     readonly output: StudyResult;
@@ -41,7 +48,21 @@ type Runners = { readonly [K in JobKind]: (input: Jobs[K]["input"]) => Promise<O
 
 /** Does a job in this process. */
 export const runners: Runners = {
-  measure: ({ file, bytes, options }) => measureDrawing(file, bytes, options),
-  compare: ({ file, bytes, change, options }) => compareDrawing(file, bytes, change, options),
-  study: ({ study, bytes, gallery }) => analyseStudy(study, bytes, gallery),
+  measure: (input) => measureDrawing(input.file, input.bytes, optionsFor(input)),
+  compare: (input) => compareDrawing(input.file, input.bytes, input.change, optionsFor(input)),
+  options: (input) => optionsOf(input.file, input.bytes, optionsFor(input)),
+  survey: (input) => surveyFile(input.file, input.bytes, optionsFor(input)),
+  clean: async ({ file, bytes }) => {
+    const { value, problems } = readDrawing(file, bytes);
+    return { value: value === undefined ? undefined : writeDrawing(value), problems };
+  },
+  study: async ({ study, bytes, gallery }) => {
+    const { value, problems } = await analyseStudy(study, bytes, gallery);
+    if (value === undefined) return { value, problems };
+    return { value, problems: [...problems, ...(await checkNoted(study, bytes, gallery))] };
+  },
 };
+
+function optionsFor({ file, bytes, options, focus }: DrawingInput): Omit<AnalyseOptions, "locate"> {
+  return focus === undefined ? options : { ...options, focus: readTypedFocus(file, bytes, focus) };
+}

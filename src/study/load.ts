@@ -4,7 +4,13 @@ import { lstat, open, readdir } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
 import { contentIsFile, contentMissing, drawingMissing, studiesMissing, studyMissing } from "./absent.ts";
-import { describeDrawingFailure, describeFailure, drawingBytes, type FileFailure, folderNamed } from "./file.ts";
+import {
+  describeDrawingFailure,
+  describeFailure,
+  drawingBytes,
+  type FileFailure,
+  folderNamed,
+} from "./file.ts";
 import { defaultGallery, missingGallery, parseGallery } from "./gallery.ts";
 import { checkStudyFiles, checkStudyFolders, type Entry, linkProblem } from "./listing.ts";
 import { parseStudy, type StudyOrigin } from "./parse.ts";

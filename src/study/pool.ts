@@ -4,7 +4,7 @@ import { type ChildProcess, fork } from "node:child_process";
 import { createRequire } from "node:module";
 import { availableParallelism } from "node:os";
 import { fileURLToPath, pathToFileURL } from "node:url";
-import type { Outcome } from "../problem/problem.ts";
+import type { Outcome, Problem } from "../problem/problem.ts";
 import type { JobKind, Jobs } from "./job.ts";
 import { measureResident } from "./memory.ts";
 import type { Request } from "./worker.ts";
@@ -32,6 +32,7 @@ interface Waiting {
 }
 
 interface Answer {
+  /** 0 says that the child has started. */
   readonly id: number;
   readonly outcome?: Outcome<unknown>;
   readonly error?: string;
@@ -39,18 +40,23 @@ interface Answer {
 
 /** Runs jobs in child processes, which are started when first needed and must be closed. */
 export class Pool {
-  private readonly idle: ChildProcess[] = [];
-  private readonly all = new Set<ChildProcess>();
+  private readonly idle: Child[] = [];
+  private readonly all = new Set<Child>();
   private readonly queue: Waiting[] = [];
-  private jobs = 0;
+  private isClosed = false;
   private readonly limits: PoolLimits;
+  // Whoever ends this process early, as a reader that closes the pipe, must not leave a stuck renderer behind.
+  private readonly killAll = (): void => {
+    for (const child of this.all) child.kill();
+  };
 
   constructor(limits: Partial<PoolLimits> = {}) {
     this.limits = { ...defaultLimits, ...limits };
+    process.on("exit", this.killAll);
   }
 
   /**
-   * Does a job. `file` names the drawing in messages. Rejects only for faults of our own.
+   * Does a job. `file` names the drawing in messages. Rejects only for faults of our own, and when the pool is closed.
    *
    * Problems: those of the job; study/too-slow, study/too-much-memory, study/crashed.
    */
@@ -67,81 +73,130 @@ export class Pool {
     });
   }
 
-  /** Ends all child processes. */
+  /** Ends all child processes; jobs that are not done are rejected. */
   close(): void {
-    for (const child of this.all) child.kill("SIGKILL");
-    this.all.clear();
-    this.idle.length = 0;
+    this.isClosed = true;
+    this.killAll();
+    process.off("exit", this.killAll);
+    for (const { fail, file } of this.queue.splice(0)) fail(new Error(`${file}: the pool was closed`));
   }
 
   private next(): void {
-    const waiting = this.queue[0];
-    if (waiting === undefined) return;
+    const [waiting] = this.queue;
+    if (waiting === undefined || this.isClosed) return;
     const child = this.idle.pop() ?? (this.all.size < this.limits.size ? this.start() : undefined);
     if (child === undefined) return;
     this.queue.shift();
-    this.give(child, waiting);
+    child.give(waiting);
   }
 
-  private start(): ChildProcess {
-    const loader = pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href;
-    const child = fork(fileURLToPath(new URL("./worker.ts", import.meta.url)), [], {
-      serialization: "advanced",
-      stdio: ["ignore", "ignore", "inherit", "ipc"],
-      execArgv: ["--import", loader, `--max-old-space-size=${this.limits.megabytes}`],
+  private start(): Child {
+    const child = new Child(this.limits, {
+      free: () => {
+        this.idle.push(child);
+        this.next();
+      },
+      gone: () => {
+        this.all.delete(child);
+        const at = this.idle.indexOf(child);
+        if (at >= 0) this.idle.splice(at, 1);
+        this.next();
+      },
     });
-    child.setMaxListeners(0);
     this.all.add(child);
     return child;
   }
+}
 
-  private give(child: ChildProcess, waiting: Waiting): void {
+type Reason = "study/too-slow" | "study/too-much-memory" | "study/crashed";
+
+/** One child process with at most one job. Its clock runs from when it has started and has the job. */
+class Child {
+  private readonly child: ChildProcess;
+  private readonly limits: PoolLimits;
+  private readonly tell: { readonly free: () => void; readonly gone: () => void };
+  private isReady = false;
+  private job: { readonly id: number; readonly waiting: Waiting; started: number } | undefined;
+  private jobs = 0;
+  private reason: Reason = "study/crashed";
+  private watch: NodeJS.Timeout | undefined;
+
+  constructor(limits: PoolLimits, tell: { readonly free: () => void; readonly gone: () => void }) {
+    this.limits = limits;
+    this.tell = tell;
+    const loader = pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href;
+    this.child = fork(fileURLToPath(new URL("./worker.ts", import.meta.url)), [], {
+      serialization: "advanced",
+      stdio: ["ignore", "ignore", "inherit", "ipc"],
+      execArgv: ["--import", loader, `--max-old-space-size=${limits.megabytes}`],
+    });
+    this.child.on("message", (answer: Answer) => this.hear(answer));
+    this.child.on("exit", () => this.end());
+    this.child.on("error", () => this.end());
+  }
+
+  kill(): void {
+    this.child.kill("SIGKILL");
+  }
+
+  give(waiting: Waiting): void {
     this.jobs += 1;
-    const id = this.jobs;
-    const started = performance.now();
-    let reason: "study/too-slow" | "study/too-much-memory" | "study/crashed" = "study/crashed";
-    const watch = setInterval(() => {
-      if (performance.now() - started > 1000 * this.limits.seconds) reason = "study/too-slow";
-      else if (measureResident(child.pid) > this.limits.megabytes) reason = "study/too-much-memory";
-      else return;
-      child.kill("SIGKILL");
-    }, 100);
-    const done = (): void => {
-      clearInterval(watch);
-      child.off("message", onMessage);
-      child.off("exit", onExit);
-    };
-    const onMessage = (answer: Answer): void => {
-      if (answer.id !== id) return;
-      done();
-      this.idle.push(child);
-      if (answer.outcome !== undefined) waiting.settle(answer.outcome);
-      else waiting.fail(new Error(`${waiting.file}: ${answer.error}`));
-      this.next();
-    };
-    const onExit = (): void => {
-      done();
-      this.all.delete(child);
-      waiting.settle({ value: undefined, problems: [this.describe(reason, waiting.file)] });
-      this.next();
-    };
-    child.on("message", onMessage);
-    child.on("exit", onExit);
-    child.send({ ...waiting.request, id });
+    this.job = { id: this.jobs, waiting, started: performance.now() };
+    this.watch = setInterval(() => this.check(), 100);
+    if (this.isReady) this.send();
   }
 
-  private describe(rule: string, file: string) {
-    const reasons: Record<string, string> = {
-      "study/too-slow": `The drawing was not measured within ${this.limits.seconds} seconds and was stopped.`,
-      "study/too-much-memory": `The drawing needed more than ${this.limits.megabytes} MB of memory and was stopped.`,
-      "study/crashed": "The process that measured the drawing ended unexpectedly.",
-    };
-    return {
-      rule,
-      severity: "error" as const,
-      file,
-      reason: reasons[rule] ?? rule,
-      hint: "Simplify the drawing: fewer points, fewer repetitions, no patterns within patterns.",
-    };
+  private send(): void {
+    if (this.job === undefined) return;
+    this.job.started = performance.now();
+    this.child.send({ ...this.job.waiting.request, id: this.job.id }, (error) => {
+      if (error !== null) this.kill();
+    });
   }
+
+  private check(): void {
+    if (this.job === undefined || !this.isReady) return;
+    if (performance.now() - this.job.started > 1000 * this.limits.seconds) this.reason = "study/too-slow";
+    else if (measureResident(this.child.pid) > this.limits.megabytes) this.reason = "study/too-much-memory";
+    else return;
+    this.kill();
+  }
+
+  private hear(answer: Answer): void {
+    if (answer.id === 0) {
+      this.isReady = true;
+      this.send();
+      return;
+    }
+    const { job } = this;
+    if (job === undefined || answer.id !== job.id) return;
+    this.job = undefined;
+    clearInterval(this.watch);
+    if (answer.outcome !== undefined) job.waiting.settle(answer.outcome);
+    else job.waiting.fail(new Error(`${job.waiting.file}: ${answer.error}`));
+    this.tell.free();
+  }
+
+  private end(): void {
+    clearInterval(this.watch);
+    const { job } = this;
+    this.job = undefined;
+    if (job !== undefined) {
+      job.waiting.settle({
+        value: undefined,
+        problems: [describe(this.reason, job.waiting.file, this.limits)],
+      });
+    }
+    this.tell.gone();
+  }
+}
+
+function describe(rule: Reason, file: string, { seconds, megabytes }: PoolLimits): Problem {
+  const reasons: Readonly<Record<Reason, string>> = {
+    "study/too-slow": `The drawing was not measured within ${seconds} seconds and was stopped.`,
+    "study/too-much-memory": `The drawing needed more than ${megabytes} MB of memory and was stopped.`,
+    "study/crashed": "The process that measured the drawing ended unexpectedly.",
+  };
+  const hint = "Simplify the drawing: fewer points, fewer repetitions, no patterns within patterns.";
+  return { rule, severity: "error", file, reason: reasons[rule], hint };
 }

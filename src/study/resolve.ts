@@ -91,7 +91,8 @@ function unknown(
   at: Whereabouts,
 ): Problem {
   const { reason, hint } = describeUnknownColour(text, [...palette.keys()]);
-  const isOwn = own === undefined ? hint : `For ${quoteText(text)} of the drawing type: ${JSON.stringify(own)}`;
+  const isOwn =
+    own === undefined ? hint : `For ${quoteText(text)} of the drawing type: ${JSON.stringify(own)}`;
   return { rule: "study/wrong-colour", severity: "error", ...at, reason, hint: isOwn };
 }
 

@@ -8,7 +8,8 @@ export function describeUnknownColour(
   text: string,
   names: readonly string[],
 ): { readonly reason: string; readonly hint: string } {
-  const isWhat = names.length === 0 ? "is not a CSS colour" : "is neither a name of the palette nor a CSS colour";
+  const isWhat =
+    names.length === 0 ? "is not a CSS colour" : "is neither a name of the palette nor a CSS colour";
   return { reason: `${quoteText(text)} ${isWhat}.`, hint: proposeColour(text, names) };
 }
 

@@ -16,7 +16,10 @@ process.on("message", (request: Request) => {
     }),
   );
 });
-process.on("disconnect", () => process.exit(0));
+// A plain exit would wait for a renderer that is stuck.
+process.on("disconnect", () => process.kill(process.pid, "SIGKILL"));
+// Started: from here on a job takes its own time, not that of loading.
+process.send?.({ id: 0 });
 
 async function answer<K extends JobKind>({ id, kind, input }: Request<K>): Promise<void> {
   // The request carries the input of its own kind: it was made by the pool from a typed call.

@@ -56,7 +56,7 @@ function Row({ edge }: { edge: EdgeRow }): JSX.Element {
       <th scope="row">
         {edge.names}
         {edge.renamed && <span class="renamed">becomes {edge.renamed}</span>}
-        {edge.focus && <span class="renamed">{edge.focus} of its outline</span>}
+        {edge.focus && <span class="renamed">{edge.focus}</span>}
       </th>
       <td class="number end">{edge.length}</td>
       <td>{edge.before ? <ReadingCell reading={edge.before} /> : <span class="quiet">no edge</span>}</td>

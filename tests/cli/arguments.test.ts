@@ -6,10 +6,10 @@ const command: Command = {
   name: "try",
   usage: "FILE [--with B] [--json]",
   summary: "",
-  example: "",
+  examples: [],
   operands: [1, 2],
   options: { with: { value: "B", help: "" }, json: { help: "" } },
-  run: async () => 0,
+  load: async () => ({ run: async () => 0 }),
 };
 const parse = (...words: string[]) => parseArguments(command, words);
 
@@ -38,6 +38,20 @@ test.each([
 ])("%j is wrong use", (...words) => {
   expect(() => parse(...words.flat())).toThrow(UsageError);
 });
+
+test.each(["replace", "with", "only", "focus"])(
+  "--%s without a value: most likely a # without quotes",
+  (name) => {
+    const hashed = { ...command, options: { [name]: { value: "X", help: "" } } };
+    expect(() => parseArguments(hashed, ["a", `--${name}`])).toThrow(
+      /From a # on, a shell passes nothing on/,
+    );
+    // What is there but looks like an option was not cut off.
+    expect(() => parseArguments(hashed, ["a", `--${name}`, "--json"])).toThrow(
+      /^--\w+ needs a value behind it\.$/,
+    );
+  },
+);
 
 test("a value may begin with a hyphen where = says so", () => {
   expect(parse("a", "--with=-x").values).toEqual({ with: "-x" });

@@ -1,4 +1,4 @@
-import { access, readdir } from "node:fs/promises";
+import { access, readdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test, vi } from "vitest";
 import { writeStudy } from "../study/fixture.ts";
@@ -21,7 +21,7 @@ test("a gallery is published, with a line for each study and where to look", asy
   const { status, data, messages } = await run(root, "build");
   expect([status, messages]).toEqual([0, ""]);
   expect(data).toMatch(
-    /^ {2}ferry +100\.0 % → 0\.0 % +80\.4 % \(dark red \/ white\) → 25\.3 % \(yellow \/ white\) +less clear$/m,
+    /^ {2}ferry +less clear +100\.0 % → 0\.0 % +80\.4 % \(dark red \/ white\) → 25\.3 % \(yellow \/ white\)$/m,
   );
   expect(data).toMatch(/^1 study on \d+ pages?: open _site\/index\.html$/m);
   await access(join(root, "_site/index.html"));
@@ -34,6 +34,7 @@ test("a bad study is left out and named, the others are published, status 1", as
   expect(status).toBe(1);
   expect(data).toContain("open site/index.html");
   expect(messages).toMatch(/^content\/studies\/bad\/study\.md:5:9 {2}error/);
+  expect(messages).toMatch(/\n1 study left out: bad\.\n$/);
   await access(join(root, "site/studies/ferry/index.html"));
   await expect(access(join(root, "site/studies/bad"))).rejects.toThrow("ENOENT");
 });
@@ -75,4 +76,30 @@ test("a content folder that is not there, and a base that is no path, are wrong 
 `,
   });
   expect(await readdir(root)).toEqual([]);
+});
+
+test("an empty gallery is not published over one with studies", async () => {
+  const root = await makeFolder(content);
+  await run(root, "build");
+  const before = await readFile(join(root, "_site/index.html"), "utf8");
+  await writeFile(join(root, "content/studies/ferry/study.md"), writeStudy("status: x"));
+  const { status, data, messages } = await run(root, "build");
+  expect([status, data]).toEqual([1, ""]);
+  expect(messages).toMatch(/^content\/studies\/ferry\/study\.md:5:9 {2}error/);
+  expect(messages).toMatch(
+    /\n\nNothing was published: 1 study left out: ferry, and _site holds a gallery of 1 study\.\n {4}Mend a study; or, if the gallery is to be empty, remove _site first\.\n$/,
+  );
+  expect(await readFile(join(root, "_site/index.html"), "utf8")).toBe(before);
+
+  // Elsewhere, where nothing is lost, it is.
+  const elsewhere = await run(root, "build", "--out", "new");
+  expect([elsewhere.status, elsewhere.data]).toMatchObject([1, expect.stringContaining("0 studies")]);
+});
+
+test("a file in the place of the folder is kept, and the advice is given once", async () => {
+  const root = await makeFolder({ ...content, mine: "x" });
+  const { status, messages } = await run(root, "build", "--out", "mine");
+  expect(status).toBe(2);
+  expect(messages.match(/another/g)).toHaveLength(1);
+  expect(messages).toContain("    Type, for example: --out my-site\n");
 });

@@ -51,7 +51,7 @@ test("JSON fits the schema; what has no place has null", async () => {
     line: 5,
     column: 9,
     reason: "“status” is “x”; it must be one of: draft, open, adopted, declined, withdrawn.",
-    hint: "Type, for example: status: open",
+    hint: null,
   });
   expect(problems[1]).toMatchObject({ rule: "study/unexpected-file", line: null, column: null });
   expect(problems).toHaveLength(2);
@@ -68,4 +68,46 @@ contnet  error  There is no such content folder.  study/content-missing
 `,
     messages: "1 error, 0 warnings; 0 good studies.\n",
   });
+});
+
+test("what a page will leave out of the prose is said here already", async () => {
+  const prose = '::figure{edge="white / pink"}\n\n![a bell](bell.png)\n';
+  const root = await makeFolder({ ...harbour, "studies/ferry/study.md": `${writeStudy()}\n${prose}` });
+  const { status, data, messages } = await run(root, "check", ".");
+  expect([status, messages]).toEqual([0, "0 errors, 2 warnings; 1 good study.\n"]);
+  expect(data).toBe(`\
+./studies/ferry/study.md:8:1  warning  The figure asks for the edge “white / pink”, and the original has no such edge.  study/figure
+    ::figure{edge="white / pink"}
+    ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    Its edges are: dark red / white.
+
+./studies/ferry/study.md:10:1  warning  An image stands in the prose; studies show no pictures but the flags.  study/image
+    ![a bell](bell.png)
+    ^^^^^^^^^^^^^^^^^^^
+    Leave it out. Its text is shown in its place.
+`);
+});
+
+test("the author's other options are asked of the drawing too", async () => {
+  const options =
+    'options: [{ replace: "#999999", with: white }, { replace: white, with: "#000000", only: "#hub" }]';
+  const root = await makeFolder({ ...harbour, "studies/ferry/study.md": writeStudy(options) });
+  const { status, data } = await run(root, "check", ".");
+  expect(status).toBe(1);
+  expect(data).toContain(`\
+./studies/ferry/study.md:5:23  error  The drawing has no colour “#999999”.  study/colour-absent`);
+  expect(data).toContain("error  “#hub” matches nothing in the drawing.  study/selects-nothing");
+  expect(data.match(/ error /g)).toHaveLength(2);
+});
+
+test("a drawing instead of a content folder is wrong use, and the command that takes one is named", async () => {
+  const root = await makeFolder({ "ferry.svg": drawing });
+  const { status, data } = await run(root, "check", "ferry.svg");
+  expect([status, data]).toEqual([
+    2,
+    `\
+ferry.svg  error  This is a file; a content folder belongs here.  study/content-missing
+    For one drawing: counterchange measure ferry.svg
+`,
+  ]);
 });

@@ -54,12 +54,12 @@ const measure: Measure = {
 
 test("everything that there is to say about a drawing", () => {
   expect(describeMeasure(measure)).toBe(`\
-a.svg: 1:1.618, seen from 320 flag heights (a model of sight)
+a.svg: 1:1.618, seen from 320 flag heights away (a model of sight)
 
-  id  colour                    hex       share  reflectance  tincture
-  p1  dark red                  #800000  50.0 %       10.0 %  colour
-  p2  green (vanishes, uneven)  #008000  50.0 %       10.0 %  colour
-  p3  grey                      #777777   0.0 %       10.0 %
+  id  colour                                        hex       share  reflectance  tincture
+  p1  dark red                                      #800000  50.0 %       10.0 %  colour
+  p2  green (vanishes, uneven, #009000 to #007000)  #008000  50.0 %       10.0 %  colour
+  p3  grey                                          #777777   0.0 %       10.0 %
 
   edge              length  contrast  grade  contrast ratio  ΔE00
   dark red / green    1.23    12.3 %  weak             1.20  60.0  hue only, both colours
@@ -73,7 +73,7 @@ a.svg: 1:1.618, seen from 320 flag heights (a model of sight)
 test("a focus that is told apart nowhere", () => {
   const focus = { source: "found", share: 0.1, clarity: null, readsTo: null } as const;
   expect(describeMeasure({ ...measure, focus })).toContain(
-    "Focus (found): 10.0 % of the flag, clarity none, told apart at no distance step\n",
+    "Focus (found): 10.0 % of the flag, clarity none, not told apart even from 10 flag heights\n",
   );
 });
 
@@ -89,7 +89,7 @@ test("merged and parted edges have no figure where there is none", () => {
   const comparison: Comparison = {
     change: { replace: "#008000", with: "#810000", only: "#a" },
     before: measure,
-    after: { ...measure, warnings: [] },
+    after: { ...measure, warnings: [], focus: { source: "named", share: 0.1, clarity: 80, readsTo: null } },
     edges: [
       { a: "p1", b: "p2", names, length: 1, contrast: [12.34, 0], outcome: "merged" },
       {
@@ -109,12 +109,45 @@ test("merged and parted edges have no figure where there is none", () => {
     verdict: "mixed",
   };
   expect(describeComparison(comparison)).toBe(`\
-a.svg: #008000 → #810000, only #a
+a.svg: #008000 → #810000, only #a, seen from 320 flag heights away (a model of sight)
 
-  edge                               length  before  grade   after  grade  outcome
-  dark red / green → dark red / red    1.00  12.3 %  weak                  merged
-  green / red                          2.00                 46.0 %  clear  parted
+  edge                               length  of it focus  before  grade       after  grade  outcome
+  dark red / green → dark red / red    1.00         0.50  12.3 %  weak   one colour         merged
+  green / red                          2.00                                  46.0 %  clear  parted
 
   Clear-edge share 0.0 % → 66.7 %, clarity 27.4 % → 60.0 %
+  Focus (named): clarity 27.4 % → 80.0 %, reads to 320 or more → under 10 flag heights
   Verdict: mixed`);
+});
+
+test("edges of the focus stand first, then the longest", () => {
+  const [edge] = measure.edges;
+  if (edge === undefined) throw new Error("the measure has an edge");
+  const compared = (a: string, length: number) => ({
+    a,
+    b: "p9",
+    names: [
+      [a, "grey"],
+      [a, "grey"],
+    ] as const,
+    length,
+    contrast: [50, 50] as const,
+    outcome: "same" as const,
+  });
+  const edges = [compared("p1", 1), compared("p2", 3), compared("p3", 2)];
+  const after = { ...measure, edges: [{ ...edge, a: "p3", b: "p9", focusLength: 0.25 }] };
+  const comparison: Comparison = {
+    change: { replace: "#008000", with: "#810000" },
+    before: measure,
+    after,
+    edges,
+    clearEdgeShare: [1, 1],
+    clarity: [100, 100],
+    verdict: "no gain",
+  };
+  expect(describeComparison(comparison).match(/p\d \/ grey .*% {2}clear {2}same/g)).toEqual([
+    "p3 / grey    2.00         0.25  50.0 %  clear  50.0 %  clear  same",
+    "p2 / grey    3.00               50.0 %  clear  50.0 %  clear  same",
+    "p1 / grey    1.00               50.0 %  clear  50.0 %  clear  same",
+  ]);
 });

@@ -6,10 +6,10 @@ const command: Command = {
   name: "fold",
   usage: "FILE [--width N]",
   summary: "Folds a flag.",
-  example: "fold a.svg --width 3",
+  examples: ["fold a.svg --width 3"],
   operands: [1, 1],
   options: { width: { value: "N", help: "How wide." }, dry: { help: "Only say so." } },
-  run: async () => 0,
+  load: async () => ({ run: async () => 0 }),
 };
 
 test("the help of one command", () => {
@@ -23,7 +23,7 @@ Options:
   --dry      Only say so.
   --help     Show this text.
 
-Example:
+Example (in a checkout, type npm run -s cli -- for counterchange):
   counterchange fold a.svg --width 3`);
 });
 

@@ -1,7 +1,10 @@
 import { execFileSync } from "node:child_process";
 import { expect, test, vi } from "vitest";
-import { commands, main } from "../../src/cli/main.ts";
-import { run, start } from "./run.ts";
+import { commands } from "../../src/cli/catalogue.ts";
+import { main } from "../../src/cli/main.ts";
+import { makeFolder } from "../study/folder.ts";
+import { halved } from "./flag.ts";
+import { listWorkingIn, run, start } from "./run.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -15,6 +18,8 @@ async function call(...words: readonly string[]) {
     message: (text) => {
       said.messages += `${text}\n`;
     },
+    progress: () => undefined,
+    hasColour: false,
   });
   return { status, ...said };
 }
@@ -39,7 +44,7 @@ test.each(commands.map(({ name }) => name))(
       const { status, data } = await call(...words);
       expect(status).toBe(0);
       expect(data).toMatch(new RegExp(`^Usage: counterchange ${name} `));
-      expect(data).toMatch(new RegExp(`\nExample:\n {2}counterchange ${name} `));
+      expect(data).toMatch(new RegExp(`\nExamples? .*:\n {2}counterchange ${name} `));
     }
   },
 );
@@ -57,7 +62,7 @@ There is no command “mesure”.
     ["publish"],
     `\
 There is no command “publish”.
-    The commands are: build, check, measure, try.
+    The commands are: build, check, measure, try, survey, clean.
 `,
   ],
   [
@@ -85,7 +90,7 @@ check has no option “-x”.
     ["measure"],
     `\
 measure needs a file.
-    Type: counterchange measure FILE.svg… [--distance N] [--json]
+    Type: counterchange measure FILE.svg… [--distance N] [--focus X] [--json]
 `,
   ],
   [
@@ -113,11 +118,70 @@ check does not know what to do with “more”.
     ["build", "--out"],
     `\
 --out needs a value behind it.
-    Type: --out DIR
+    Type, for example: --out DIR
+`,
+  ],
+  [
+    ["try", "a.svg", "--replace"],
+    `\
+--replace needs a value behind it. From a # on, a shell passes nothing on, unless it stands in quotes.
+    Type, for example: --replace "#701c2b"
+`,
+  ],
+  [
+    ["try", "a.svg", "--replace", "red"],
+    `\
+--replace needs --with beside it.
+    Type, for example: counterchange try FILE.svg --replace "#701c2b" --with "#e6b436"
+`,
+  ],
+  [
+    ["try", "a.svg", "--out", "b.svg"],
+    `\
+--out needs --replace beside it.
+    Type, for example: counterchange try FILE.svg --replace "#701c2b" --with "#e6b436"
+`,
+  ],
+  [
+    ["survey", ".", "--json", "--csv"],
+    `\
+--json and --csv are two forms of one thing.
+    Give one of them.
+`,
+  ],
+  [
+    ["survey", "nowhere"],
+    `\
+There is no folder nowhere.
+    Name the folder with the drawings.
+`,
+  ],
+  [
+    ["survey", "package.json"],
+    `\
+package.json is a file; survey takes a folder.
+    Type: counterchange measure package.json
+`,
+  ],
+  [
+    ["survey", "src/problem"],
+    `\
+There is no SVG file in src/problem.
+    Name the folder with the drawings.
 `,
   ],
 ])("%j", async (words, messages) => {
   expect(await call(...words)).toEqual({ status: 2, data: "", messages });
+});
+
+test("--version names the program, Node and the system", async () => {
+  for (const word of ["--version", "-V"]) {
+    const { status, data, messages } = await call(word);
+    expect({ status, messages }).toEqual({ status: 0, messages: "" });
+    expect(data).toBe(
+      `counterchange 0.1.0 (Node ${process.versions.node}, ${process.platform} ${process.arch})\n`,
+    );
+  }
 });
 
 test("no command at all is wrong use, and shows the help", async () => {
@@ -132,7 +196,17 @@ test("a reader that closes the pipe at once is no fault: nothing is said, status
   expect(all).toBe("0\n");
 });
 
-test("no colour codes are ever written", async () => {
+test("a reader that closes the pipe while a drawing is measured ends the child too", async () => {
+  const root = await makeFolder({ "halved.svg": halved });
+  const files = Array.from({ length: 6 }, () => "halved.svg").join(" ");
+  const line = `"${process.execPath}" "${start}" measure ${files} | head -1; echo "\${PIPESTATUS[0]}"`;
+  const all = execFileSync("bash", ["-c", `{ ${line}; } 2>&1`], { encoding: "utf8", cwd: root });
+  expect(all).toBe("halved.svg: 2:3, seen from 40 flag heights away (a model of sight)\n0\n");
+  // A child works in the folder of its parent, and nobody else works in this one.
+  await vi.waitFor(() => expect(listWorkingIn(root)).toEqual([]), { timeout: 5000 });
+});
+
+test("no colour codes are ever written off a terminal", async () => {
   const { data, messages } = await run(import.meta.dirname, "measure", "nowhere.svg");
   expect(data + messages).not.toContain("\u001b");
 });
@@ -140,10 +214,11 @@ test("no colour codes are ever written", async () => {
 test("a fault of ours is told from a fault of theirs", async () => {
   const [build] = commands;
   if (!build) throw new Error("there is no command");
-  const original = build.run;
-  Object.assign(build, { run: () => Promise.reject(new RangeError("edge 3 has no length")) });
+  const original = build.load;
+  const run = () => Promise.reject(new RangeError("edge 3 has no length"));
+  Object.assign(build, { load: async () => ({ run }) });
   const { status, data, messages } = await call("build");
-  Object.assign(build, { run: original });
+  Object.assign(build, { load: original });
   expect([status, data]).toEqual([2, ""]);
   expect(messages).toMatch(
     /^This is a fault of Counterchange, not of what you typed\.[\s\S]*RangeError: edge 3 has no length/,

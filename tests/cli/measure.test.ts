@@ -16,7 +16,7 @@ test("the table of a flag that can be worked out by hand", async () => {
     status: 0,
     messages: "",
     data: `\
-halved.svg: 2:3, seen from 40 flag heights (a model of sight)
+halved.svg: 2:3, seen from 40 flag heights away (a model of sight)
 
   id  colour  hex       share  reflectance  tincture
   p1  white   #ffffff  66.7 %       85.0 %  metal
@@ -68,7 +68,7 @@ test("a broken drawing is status 1, and the others are measured", async () => {
   expect(messages).toMatch(/^broken\.svg(:\d+:\d+)? {2}error {2}/);
 });
 
-test("a file that is not there is wrong use, a folder is wrong content", async () => {
+test("a file that is not there, or is a folder, is wrong use", async () => {
   const root = await makeFolder({ "halved.svg": halved });
   await mkdir(join(root, "folder.svg"));
   expect(await run(root, "measure", "halfed.svg")).toEqual({
@@ -79,7 +79,15 @@ halfed.svg  error  There is no such file.  study/drawing-missing
     Looked for ${root}/halfed.svg
 `,
   });
-  expect((await run(root, "measure", "folder.svg")).status).toBe(1);
+  expect(await run(root, "measure", "folder.svg")).toEqual({
+    status: 2,
+    data: "",
+    messages: `\
+folder.svg  error  This is a folder; name the SVG files in it.  study/folder-named
+    Type, for example: folder.svg/flag.svg
+    Every flag of a folder: counterchange survey folder.svg
+`,
+  });
 });
 
 test("a drawing over 512 KB is refused before it is read", async () => {
@@ -92,4 +100,34 @@ big.svg  error  The drawing has 513 KB; a drawing may have 512 KB.  study/drawin
     Export it again with fewer points: a flag rarely needs more than 50 KB.
 `,
   ]);
+});
+
+test("several files stand in the order in which they were named, whatever is wrong with some", async () => {
+  const root = await makeFolder({
+    "halved.svg": halved,
+    "plain.svg": plain,
+    "picture.svg": Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0xff),
+  });
+  const words = ["plain.svg", "picture.svg", "halved.svg", "plain.svg", "missing.svg"];
+  const { status, data, messages } = await run(root, "measure", ...words);
+  expect(status).toBe(2);
+  expect(data.match(/^\S+\.svg:/gm)).toEqual(["plain.svg:", "halved.svg:", "plain.svg:"]);
+  expect(data).toMatch(/none found\.\n\nhalved\.svg/);
+  expect(messages.match(/^\S+\.svg {2}error/gm)).toEqual(["missing.svg  error", "picture.svg  error"]);
+});
+
+test("a focus that is named: by colour, by name, by selector; what is not there is said", async () => {
+  const root = await makeFolder({ "halved.svg": halved });
+  for (const focus of ["#000", "black", "#fly"]) {
+    const { status, data } = await run(root, "measure", "halved.svg", "--focus", focus);
+    expect(status).toBe(0);
+    expect(data).toContain(
+      "Focus (named): 33.3 % of the flag, clarity 100.0 %, reads to 320 or more flag heights",
+    );
+  }
+  const absent = await run(root, "measure", "halved.svg", "--focus", "pink");
+  expect([absent.status, absent.data]).toEqual([1, ""]);
+  expect(absent.messages).toContain("The drawing has no colour “pink”.");
+  const nothing = await run(root, "measure", "halved.svg", "--focus", "#mast");
+  expect(nothing.messages).toContain("“#mast” matches nothing in the drawing.");
 });

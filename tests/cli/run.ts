@@ -1,5 +1,6 @@
 // Starts the real command in a process of its own, as an author does, and keeps everything it says.
 import { execFile } from "node:child_process";
+import { readdirSync, readlinkSync } from "node:fs";
 import { join } from "node:path";
 
 export const start = join(import.meta.dirname, "../../src/cli/start.mjs");
@@ -21,5 +22,32 @@ export function run(folder: string, ...words: readonly string[]): Promise<Run> {
         resolve({ status: error === null ? 0 : typeof code === "number" ? code : -1, data, messages });
       },
     );
+  });
+}
+
+/** Runs a line as a shell does, with `counterchange` as the command. */
+export function runShell(folder: string, line: string): Promise<Run> {
+  const define = `counterchange() { "${process.execPath}" "${start}" "$@"; }`;
+  return new Promise((resolve) => {
+    execFile(
+      "bash",
+      ["-c", `${define}\n${line}`],
+      { cwd: folder, timeout: 120_000 },
+      (error, data, messages) => {
+        const code = error?.code;
+        resolve({ status: error === null ? 0 : typeof code === "number" ? code : -1, data, messages });
+      },
+    );
+  });
+}
+
+/** The processes that have `folder` as their working folder (Linux: as /proc says). */
+export function listWorkingIn(folder: string): readonly string[] {
+  return readdirSync("/proc").filter((pid) => {
+    try {
+      return /^\d+$/.test(pid) && readlinkSync(`/proc/${pid}/cwd`) === folder;
+    } catch {
+      return false;
+    }
   });
 }

@@ -9,12 +9,15 @@ const read = (name: string) => JSON.parse(readFileSync(join(folder, `${name}.sch
 // Strict: a keyword that is mistyped in a schema is an error, not something passed over.
 const ajv = new Ajv2020({ strict: true, allowUnionTypes: true, allErrors: true });
 ajv.addKeyword({ keyword: "schemaVersion", schemaType: "number" });
-for (const name of ["measure", "try", "check"]) ajv.addSchema(read(name));
+for (const name of ["measure", "try", "check", "options", "survey"]) ajv.addSchema(read(name));
 
-/** Returns what is wrong with `text` as the JSON output of a command: nothing, or one line each. */
-export function findFaults(command: "measure" | "try" | "check", text: string): string[] {
-  const validate = ajv.getSchema(`${command}.schema.json`);
-  if (!validate) throw new Error(`there is no schema for ${command}`);
+/** Returns what is wrong with `text` as JSON output of that schema: nothing, or one line each. */
+export function findFaults(
+  schema: "measure" | "try" | "check" | "options" | "survey",
+  text: string,
+): string[] {
+  const validate = ajv.getSchema(`${schema}.schema.json`);
+  if (!validate) throw new Error(`there is no schema for ${schema}`);
   validate(JSON.parse(text));
   return (validate.errors ?? []).map(({ instancePath, message }) => `${instancePath} ${message}`);
 }

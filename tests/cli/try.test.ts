@@ -18,12 +18,13 @@ test("the table of a change that can be worked out by hand", async () => {
     status: 0,
     messages: "",
     data: `\
-halved.svg: #000000 → #808080
+halved.svg: #000000 → #808080, seen from 40 flag heights away (a model of sight)
 
   edge                          length  before  grade    after  grade  outcome
   white / black → white / grey    1.00  87.0 %  strong  59.3 %  clear  worse
 
   Clear-edge share 100.0 % → 100.0 %, clarity 100.0 % → 100.0 %
+  Focus: none found.
   Verdict: no gain
 `,
   });
@@ -78,13 +79,6 @@ test("--out writes the redesign, says that it is unofficial, and never overwrite
 
 test.each<[string[], string]>([
   [
-    ["--replace", "#000000"],
-    `\
-try needs --with.
-    Type: counterchange try FILE.svg --replace A --with B [--only SELECTOR] [--distance N] [--out F.svg] [--json]
-`,
-  ],
-  [
     [...change, "--out", "grey.png"],
     `\
 --out is “grey.png”; the redesign is an SVG file.
@@ -110,4 +104,54 @@ test("a colour that the drawing does not have is status 1, and nothing is writte
   expect([status, data]).toEqual([1, ""]);
   expect(messages).toContain("#123456");
   await expect(readFile(join(root, "out.svg"))).rejects.toThrow("ENOENT");
+});
+
+test("a focus that is named stands first and is compared", async () => {
+  const root = await makeFolder({ "halved.svg": halved });
+  const { status, data } = await run(root, "try", "halved.svg", ...change, "--focus", "#fly");
+  expect(status).toBe(0);
+  expect(data).toContain("  edge                          length  of it focus  before");
+  expect(data).toContain("  white / black → white / grey    1.00         1.00  87.0 %");
+  expect(data).toContain(
+    "Focus (named): clarity 100.0 % → 100.0 %, reads to 320 or more → 320 or more flag heights",
+  );
+});
+
+// A dark disc on black: contrast of #282828 (luminance 0.0212, 6.70 %) and black is 125 · 1.70 / 36.70 = 5.78.
+const dark = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><path fill="#000000" d="M0 0h3v2H0z"/><circle cx="1.5" cy="1" r=".6" fill="#282828"/></svg>`;
+
+test("without a change all changes are ranked, and the colour to change first is named", async () => {
+  const root = await makeFolder({ "dark.svg": dark });
+  const { status, data, messages } = await run(root, "try", "dark.svg");
+  expect([status, messages]).toEqual([0, ""]);
+  expect(data).toMatch(/^dark\.svg: clarity 12\.8 %, seen from 40 flag heights away/);
+  expect(data).toMatch(/\n {2}Change .* first: /);
+  expect(data).toMatch(/\n {2}place {2}change .*\n +1= /);
+  expect(data).toMatch(/ → white #ffffff +palette +100 % /);
+  expect(data).toMatch(/Not ranked, because they make the charge vanish:\n\n {2}change/);
+  expect(data).not.toContain("\u001b");
+});
+
+test("the JSON of a ranking fits its schema", async () => {
+  const root = await makeFolder({ "dark.svg": dark, "halved.svg": halved });
+  for (const file of ["dark.svg", "halved.svg"]) {
+    const { status, data, messages } = await run(root, "try", file, "--json");
+    expect([status, messages, findFaults("options", data)]).toEqual([0, "", []]);
+  }
+  // Nothing can be better than clear.
+  expect(JSON.parse((await run(root, "try", "halved.svg", "--json")).data)).toMatchObject({
+    changeFirst: null,
+  });
+});
+
+test("a colour that only CSS knows by a near name is proposed", async () => {
+  const root = await makeFolder({ "halved.svg": halved });
+  const { status, messages } = await run(root, "try", "halved.svg", "--replace", "black", "--with", "glod");
+  expect([status, messages]).toEqual([
+    1,
+    `\
+halved.svg  error  “glod” is neither a name of the palette nor a CSS colour.  study/wrong-colour
+    Did you mean “gold”?
+`,
+  ]);
 });

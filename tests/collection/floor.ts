@@ -2,7 +2,7 @@
 
 export const floors = {
   /** All 798 files: `npm run proof`. */
-  all: [0, 0, 0, 0, 0, 0, 0, 0],
+  all: [797, 528, 764, 660, 797, 798, 798, 785],
   /** Every eighth of them. */
-  sample: [0, 0, 0, 0, 0, 0, 0, 0],
+  sample: [100, 64, 96, 87, 100, 100, 100, 99],
 } as const;

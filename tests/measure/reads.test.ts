@@ -84,6 +84,12 @@ describe("steps of their own", () => {
     expect(measureReadsTo(focus(step(10, [1, 0])), firstIsClear)).toBe(10);
   });
 
+  test("where it has no edge at all it cannot be seen", () => {
+    expect(measureReadsTo(focus(step(10, [1]), step(20, [])), () => 60)).toBe(10);
+    expect(measureReadsTo(focus(step(10, [])), () => 60)).toBeNull();
+    expect(measureReadsTo(focus(step(10, [1])), () => null)).toBeNull();
+  });
+
   test("clear begins at 45", () => {
     expect(measureReadsTo(focus(step(10, [1])), () => 45)).toBe(10);
     expect(measureReadsTo(focus(step(10, [1])), () => 44.999)).toBeNull();

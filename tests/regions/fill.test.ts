@@ -9,7 +9,7 @@ import { drawMap, readMap } from "./picture.ts";
 function without(label: number, ...rows: readonly string[]): readonly string[] {
   const map = readMap(...rows);
   const vanished = Int32Array.from([...map.labels.keys()].filter((at) => map.labels[at] === label));
-  const text = [...fillVanished(map, vanished)].join("");
+  const text = [...fillVanished(map, vanished).labels].join("");
   return rows.map((row, y) => text.slice(y * row.length, (y + 1) * row.length));
 }
 
@@ -68,7 +68,7 @@ describe("fillVanished on any map", () => {
       fc.property(vanishing(1), ({ map, vanished }) => {
         const goes = new Set(vanished);
         const remaining = [...map.labels.keys()].filter((at) => !goes.has(at));
-        const filled = fillVanished(map, Int32Array.from(vanished));
+        const { labels: filled } = fillVanished(map, Int32Array.from(vanished));
         for (const at of vanished) {
           if (remaining.length === 0) {
             expect(filled[at]).toBe(map.labels[at]);
@@ -88,7 +88,7 @@ describe("fillVanished on any map", () => {
     fc.assert(
       fc.property(vanishing(0), ({ map, vanished }) => {
         const before = [...map.labels];
-        const filled = fillVanished(map, Int32Array.from(vanished));
+        const { labels: filled } = fillVanished(map, Int32Array.from(vanished));
         const goes = new Set(vanished);
         expect([...map.labels]).toEqual(before);
         for (const [at, label] of before.entries()) if (!goes.has(at)) expect(filled[at]).toBe(label);
@@ -97,16 +97,38 @@ describe("fillVanished on any map", () => {
     );
   });
 
+  test("each pixel that was given away says to which, one that remains, and as near as any of its paint", () => {
+    fc.assert(
+      fc.property(vanishing(0), ({ map, vanished }) => {
+        const goes = new Set(vanished);
+        const { labels, pixels, sources } = fillVanished(map, Int32Array.from(vanished));
+        expect(sources).toHaveLength(pixels.length);
+        expect(new Set(pixels).size).toBe(pixels.length);
+        for (const [index, at] of pixels.entries()) {
+          const source = sources[index] ?? -1;
+          expect(goes.has(at)).toBe(true);
+          expect(goes.has(source)).toBe(false);
+          expect(map.labels[source]).not.toBe(0);
+          expect(labels[at]).toBe(map.labels[source]);
+        }
+        const given = new Set(pixels);
+        for (const at of vanished) if (!given.has(at)) expect(labels[at]).toBe(map.labels[at]);
+      }),
+    );
+  });
+
   test("the order in which pixels vanish changes nothing where no two paints are equally near", () => {
     const map = drawMap(40, 40, (x, y) => (Math.hypot(x - 20.3, y - 19.6) < 8 ? 2 : x < 18.2 ? 1 : 3));
     const vanished = [...map.labels.keys()].filter((at) => map.labels[at] === 2);
-    const forward = fillVanished(map, Int32Array.from(vanished));
-    expect(fillVanished(map, Int32Array.from(vanished.reverse()))).toEqual(forward);
+    const forward = fillVanished(map, Int32Array.from(vanished)).labels;
+    expect(fillVanished(map, Int32Array.from(vanished.reverse())).labels).toEqual(forward);
   });
 });
 
 test("a disc between two fields is parted along the continued line between them", () => {
   const map = drawMap(60, 40, (x, y) => (Math.hypot(x - 30, y - 20) < 9 ? 3 : x < 30 ? 1 : 2));
   const vanished = Int32Array.from([...map.labels.keys()].filter((at) => map.labels[at] === 3));
-  expect([...fillVanished(map, vanished)]).toEqual([...drawMap(60, 40, (x) => (x < 30 ? 1 : 2)).labels]);
+  expect([...fillVanished(map, vanished).labels]).toEqual([
+    ...drawMap(60, 40, (x) => (x < 30 ? 1 : 2)).labels,
+  ]);
 });

@@ -100,14 +100,17 @@ export const slopedMaps: fc.Arbitrary<LabelMap> = fc
   );
 
 /**
- * The pixels of parts thinner than `n`: no disc of diameter n (0.4 pixels off: see thickness.ts) lies in their paint,
- * its centre on a pixel (n odd) or on a pixel corner (n even), that comes within √2 / 2 of n − 1 of them.
+ * The pixels of parts thinner than `thickness`: no disc of that diameter lies in their paint that comes within √2 / 2 of
+ * n − 1 of them, where n is the thickness rounded up. Its centre is on a pixel (n odd) or on a pixel corner (n even), and
+ * pixels of other paints are half of the thickness and 0.35 pixels away at least (see thickness.ts).
  */
-export function openByDisc(map: LabelMap, n: number): readonly number[] {
+export function openByDisc(map: LabelMap, thickness: number): readonly number[] {
+  if (thickness <= 1) return [];
+  const n = Math.ceil(thickness);
   const half = n % 2 === 0 ? 0.5 : 0;
   const reach = (Math.SQRT2 * (n - 1)) / 2 + 0.05;
   const all = [...map.labels.keys()];
-  const outside = offsetsWithin(n / 2 + 0.1 - 1e-9, -half);
+  const outside = offsetsWithin(thickness / 2 + 0.35 - 1e-9, -half);
   const fits = all.map((at) =>
     outside.every(([dx, dy]) => labelAt(map, xOf(map, at) + dx, yOf(map, at) + dy) === map.labels[at]),
   );

@@ -3,7 +3,7 @@ import type { LabelMap } from "../../src/regions/label.ts";
 import { joinLabels, measureThinnest, Viewer } from "../../src/regions/view.ts";
 import { drawMap, readMap } from "./picture.ts";
 
-const view = (map: LabelMap, thinnest: number): LabelMap => new Viewer(map, thinnest).viewFrom(thinnest);
+const view = (map: LabelMap, thinnest: number): LabelMap => new Viewer(map, thinnest).viewFrom(thinnest).map;
 const countOf = ({ labels }: LabelMap, label: number): number =>
   labels.filter((other) => other === label).length;
 
@@ -89,13 +89,32 @@ describe("viewFrom", () => {
     expect(countOf(seen, 2)).toBe(countOf(map, 2) + countOf(map, 3));
   });
 
+  test("a view says which pixels were given away, and to which that remain", () => {
+    const map = drawMap(90, 60, (_, y) => (y < 28 ? 1 : y < 32 ? 3 : 2));
+    const { map: seen, pixels, sources } = new Viewer(map, 6).viewFrom(6);
+    expect([...pixels].sort((a, b) => a - b)).toEqual(
+      Array.from({ length: 4 * 90 }, (_, at) => 28 * 90 + at),
+    );
+    for (const [index, at] of pixels.entries()) {
+      expect(map.labels[at]).toBe(3);
+      expect(seen.labels[at]).toBe(map.labels[sources[index] ?? -1]);
+      // The rows beside the line are 27 and 32.
+      expect(Math.floor((sources[index] ?? 0) / 90)).toBe(at < 30 * 90 ? 27 : 32);
+    }
+    expect(new Viewer(map, 6).viewFrom(3)).toMatchObject({
+      map,
+      pixels: new Int32Array(0),
+      sources: new Int32Array(0),
+    });
+  });
+
   test("one viewer gives each view as a viewer of its own would", () => {
     const map = drawMap(120, 80, (x, y) =>
       Math.hypot(x - 60, y - 40) < 20 ? 2 : y > 70 ? 3 : x % 40 < 6 ? 4 : 1,
     );
     const viewer = new Viewer(map, 12);
     for (const thinnest of [12, 3, 7, 3, 10])
-      expect(viewer.viewFrom(thinnest).labels).toEqual(view(map, thinnest).labels);
+      expect(viewer.viewFrom(thinnest).map.labels).toEqual(view(map, thinnest).labels);
     expect(viewer.viewFrom(7)).toBe(viewer.viewFrom(7));
   });
 
@@ -143,7 +162,7 @@ describe("viewFrom", () => {
     const base = drawMap(90, 60, (_, y) => (y >= 20 && y < 24 ? 2 : y >= 24 && y < 28 ? 3 : 1));
     const whole = joinLabels(base, [0, 1, 2, 2]);
     expect(countOf(view(base, 6), 2)).toBe(0);
-    expect(new Viewer(base, 6, whole).viewFrom(6).labels).toEqual(base.labels);
+    expect(new Viewer(base, 6, whole).viewFrom(6).map.labels).toEqual(base.labels);
   });
 });
 

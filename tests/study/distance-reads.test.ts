@@ -107,6 +107,27 @@ describe("two thirds of its length have to be clear", () => {
   });
 });
 
+test("what lies far from the charge, and at the border, changes nothing", async () => {
+  const rest = stripe(0, 1, blue) + stripe(1, 1, yellow) + stripe(190, 10, blue);
+  for (const [height, distance] of [
+    [3, 40],
+    [7, 80],
+    [30, 320],
+  ] as const) {
+    expect(await readsTo(field(white) + rest + bar(height, red))).toBe(distance);
+  }
+});
+
+test("a charge close to the border", async () => {
+  // 4 units of white, seen at 40 and gone at 80, part it from the border.
+  expect(await readsTo(`${field(white)}<rect x="4" y="60" width="7" height="80" fill="${red}"/>`)).toBe(80);
+});
+
+test("two charges of one paint grow together where the gap between them vanishes, and go when each is too thin", async () => {
+  // The gap of 4 goes from 80 on; bars of 14 go at 320.
+  expect(await readsTo(field(white) + bar(14, red, 90) + bar(14, red, 108))).toBe(160);
+});
+
 test("no focus, nothing to read", async () => {
   expect(await readsTo(field(white) + stripe(100, 100, red))).toBeNull();
 });
@@ -159,7 +180,7 @@ describe("before and after", () => {
       { focus: { select: "#d" } },
     );
     expect(compared.after.focus).toMatchObject({ source: "named", readsTo: 320, clarity: 100 });
-    expect(compared.before.focus.clarity).toBeNull();
+    expect(compared.before.focus).toMatchObject({ source: "named", readsTo: null, clarity: null });
     expect(compared.edges.map(({ outcome, contrast }) => [outcome, contrast[0]])).toEqual([["parted", null]]);
   });
 

@@ -292,6 +292,13 @@ describe("named", () => {
     expectEdge(measure, blue, red, roundOf(40.8));
   });
 
+  test("a shape that another one hides shows nothing to be seen, and breaks nothing", async () => {
+    const hidden = disc(150, 100, 40, red) + field(white) + disc(150, 100, 20, blue, "e");
+    const measure = await see(hidden, { focus: { select: "#d" } });
+    expect(measure.focus).toMatchObject({ source: "named", share: 0, clarity: null });
+    expectEdge(measure, white, blue, roundOf(20), 0);
+  });
+
   test("a colour that is not in the drawing is a problem, and so is a selector that finds nothing", async () => {
     await expect(see(drawing, { focus: { colour: "#123456" } })).rejects.toThrow(/123456/);
     await expect(see(drawing, { focus: { select: "#none" } })).rejects.toThrow(/#none/);

@@ -27,6 +27,25 @@ describe("runners", () => {
     expect(structuredClone(outcome)).toEqual(outcome);
   });
 
+  test("a focus as typed is a colour or a selector, as the drawing has it", async () => {
+    const sourceOf = async (focus: string) =>
+      (await runners.measure({ file, bytes, options, focus })).value?.focus;
+    // A disc of radius 50 in 300 × 200, by its colour and by its id.
+    for (const focus of [red, "#d"]) {
+      const seen = await sourceOf(focus);
+      expect(seen?.source).toBe("named");
+      expect(Math.abs((seen?.share ?? 0) - (Math.PI * 2500) / 60_000)).toBeLessThan(0.002);
+    }
+    expect((await sourceOf(white))?.share).toBeGreaterThan(0.8);
+  });
+
+  test("clean: the drawing as we write it, or its problems", async () => {
+    const { value, problems } = await runners.clean({ file, bytes });
+    expect(problems).toEqual([]);
+    expect(value).toContain("<circle");
+    expect((await runners.clean({ file, bytes: new TextEncoder().encode("<svg") })).value).toBeUndefined();
+  });
+
   test("study: the input travels too, with its places and its palette", async () => {
     const { gallery, studies } = await loadGallery(await makeFolder(harbour));
     const [study] = studies;

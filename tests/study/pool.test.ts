@@ -99,11 +99,12 @@ describe("Pool", { timeout: 60_000 }, () => {
   });
 
   test("a child that is stuck is killed, the job is named too slow, the next go on", async () => {
-    const pool = open({ size: 1, seconds: 5 });
+    const pool = open({ size: 1, seconds: 3 });
     await measure(pool, "first.svg");
     const stuck = onlyWorker();
     process.kill(stuck, "SIGSTOP");
     const started = performance.now();
+    // The others wait longer than they may take, and are still done: time is counted for each job by itself.
     const [slow, next, last] = await Promise.all([
       measure(pool, "slow.svg"),
       measure(pool, "next.svg"),
@@ -115,23 +116,13 @@ describe("Pool", { timeout: 60_000 }, () => {
         rule: "study/too-slow",
         severity: "error",
         file: "slow.svg",
-        reason: expect.stringContaining("5 seconds"),
+        reason: expect.stringContaining("3 seconds"),
         hint: expect.any(String),
       },
     ]);
     expect([next.value?.file, last.value?.file]).toEqual(["next.svg", "last.svg"]);
-    expect(performance.now() - started).toBeGreaterThan(5000);
+    expect(performance.now() - started).toBeGreaterThan(3000);
     expect(listWorkers()).not.toContain(stuck);
-  });
-
-  test("time is counted for each job by itself, not from when it was asked for", async () => {
-    const pool = open({ size: 1, seconds: 5 });
-    await measure(pool, "first.svg");
-    process.kill(onlyWorker(), "SIGSTOP");
-    // The second waits for the first to be given up, 5 seconds, and is still done.
-    const [slow, waiting] = await Promise.all([measure(pool, "slow.svg"), measure(pool, "waiting.svg")]);
-    expect(rulesOf(slow)).toEqual(["study/too-slow"]);
-    expect(waiting.problems).toEqual([]);
   });
 
   test("a child that holds too much memory is killed; every job gets its answer", async () => {

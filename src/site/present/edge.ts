@@ -23,7 +23,7 @@ export interface EdgeRow {
   /** The names after the change, where they differ. */
   readonly renamed: string | undefined;
   readonly length: string;
-  /** Its part of the outline of the focus, or undefined where it has none. */
+  /** How much of the outline of the focus it is, or undefined where it is none of it. */
   readonly focus: string | undefined;
   /** Undefined where the edge was not there before. */
   readonly before: Reading | undefined;
@@ -65,7 +65,8 @@ export function formatNames(names: readonly [string, string]): string {
 function describeFocusPart(edge: ComparedEdge, { after }: Comparison, format: Format): string | undefined {
   const own = findMeasured(after.edges, edge)?.focusLength ?? 0;
   const outline = after.edges.reduce((sum, { focusLength }) => sum + focusLength, 0);
-  return own === 0 ? undefined : format.share(own / outline);
+  if (own === 0) return undefined;
+  return own / outline >= 0.995 ? "its whole outline" : `${format.share(own / outline)} of its outline`;
 }
 
 function presentReading(

@@ -15,10 +15,7 @@ export interface SiteView {
 }
 
 /** Turns a gallery's results into finished pages. */
-export function presentSite(
-  result: GalleryResult,
-  base: string | undefined,
-): SiteView {
+export function presentSite(result: GalleryResult, base: string | undefined): SiteView {
   const { gallery } = result;
   const format = createFormat(gallery.language);
   const studies = orderStudies(result.studies).map((study) => presentStudy(study, gallery, format));

@@ -60,11 +60,7 @@ export interface SummaryRow {
 }
 
 /** The page of one study. */
-export function presentStudy(
-  result: StudyResult,
-  gallery: Gallery,
-  format: Format,
-): StudyPage {
+export function presentStudy(result: StudyResult, gallery: Gallery, format: Format): StudyPage {
   const { study, comparison } = result;
   const path = formatStudyPath(study.slug);
   const link = linkFrom(path);

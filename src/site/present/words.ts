@@ -116,8 +116,14 @@ function sayMove({ before, after }: Moved, format: Format): string {
 
 /** Along how much: of the outline of the focus where the edge is part of it, else of all edge length. */
 function sayWhere({ part, focusPart, goesBeyond }: Moved, format: Format): string {
-  const outline = focusPart >= 0.995 ? "the whole outline" : `${format.share(focusPart)} of the outline`;
-  const beyond = goesBeyond ? ` and more, ${format.share(part)} of all edge length` : "";
-  if (focusPart >= 0.005) return `${outline} of the focus${beyond}`;
-  return part >= 0.995 ? "the whole edge length of the flag" : `${format.share(part)} of all edge length`;
+  const outline =
+    focusPart >= 0.995
+      ? "the whole outline of the focus"
+      : `${format.share(focusPart)} of the outline of the focus`;
+  if (focusPart < 0.005)
+    return part >= 0.995 ? "every line of the flag" : `${format.share(part)} of all edge length`;
+  if (!goesBeyond) return outline;
+  return part >= 0.995
+    ? `every line of the flag, ${outline} included`
+    : `${outline} and more, ${format.share(part)} of all edge length`;
 }

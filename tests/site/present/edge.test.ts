@@ -82,9 +82,15 @@ test("edges of the focus come first, with their part of its outline", () => {
   const focused = comparison.after.edges.map((one) => ({ ...one, focusLength: one.b === "p3" ? 1.2 : 0.4 }));
   const rows = presentEdges({ ...comparison, after: { ...comparison.after, edges: focused } }, format);
   expect(rows.map(({ key, focus }) => [key, focus])).toEqual([
-    ["p1-p3", "75%"],
-    ["p1-p2", "25%"],
+    ["p1-p3", "75% of its outline"],
+    ["p1-p2", "25% of its outline"],
   ]);
+});
+
+test("the one edge of a focus is its whole outline", () => {
+  const focused = comparison.after.edges.map((one) => ({ ...one, focusLength: one.b === "p3" ? 1.2 : 0 }));
+  const rows = presentEdges({ ...comparison, after: { ...comparison.after, edges: focused } }, format);
+  expect(rows.map(({ focus }) => focus)).toEqual(["its whole outline", undefined]);
 });
 
 test("an edge of paints that are in no drawing is our own fault and throws", () => {

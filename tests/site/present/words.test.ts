@@ -68,7 +68,7 @@ test("parted: with a clear edge it is a gain, with a weak one it is said to be w
   const whole: Paint = { name: "red", hex: "#c8202f" };
   const apart = (contrast: number) => tell([whole, part], [edge(["p1", "p2"], "parted", [null, contrast])]);
   expect(apart(59)).toEqual([
-    "Yellow and red were one colour and now meet in a clear edge, over the whole edge length of the flag: contrast 59. No edge gets worse.",
+    "Yellow and red were one colour and now meet in a clear edge, over every line of the flag: contrast 59. No edge gets worse.",
   ]);
   expect(apart(12)).toEqual([
     "Yellow and red were one colour and are now two, but the edge between them is weak: contrast 12.",
@@ -79,10 +79,10 @@ test("better: more of what was clear, or less of what was not, and never called 
   const say = (contrast: readonly [number, number]) =>
     tell([blue, red], [edge(["p1", "p2"], "better", contrast)])[0];
   expect(say([56, 83])).toBe(
-    "Yellow stands out from dark blue more than red did, over the whole edge length of the flag: contrast 56 to 83, clear to strong. No edge gets worse.",
+    "Yellow stands out from dark blue more than red did, over every line of the flag: contrast 56 to 83, clear to strong. No edge gets worse.",
   );
   expect(say([10, 44.8])).toBe(
-    "Yellow is easier to tell from dark blue than red was, over the whole edge length of the flag, but not clear: contrast 10 to 44.8, weak to soft. No edge gets worse.",
+    "Yellow is easier to tell from dark blue than red was, over every line of the flag, but not clear: contrast 10 to 44.8, weak to soft. No edge gets worse.",
   );
 });
 
@@ -90,10 +90,10 @@ test("worse: still clear, or harder still", () => {
   const say = (contrast: readonly [number, number]) =>
     tell([blue, red], [edge(["p1", "p2"], "worse", contrast)])[0];
   expect(say([90, 70])).toBe(
-    "Yellow stands out from dark blue less than red did, over the whole edge length of the flag: contrast 90 to 70, still strong.",
+    "Yellow stands out from dark blue less than red did, over every line of the flag: contrast 90 to 70, still strong.",
   );
   expect(say([25, 12])).toBe(
-    "Yellow is harder still to tell from dark blue than red was, over the whole edge length of the flag: contrast 25 to 12, still weak.",
+    "Yellow is harder still to tell from dark blue than red was, over every line of the flag: contrast 25 to 12, still weak.",
   );
 });
 
@@ -153,6 +153,6 @@ test("edges too short to decide are left to the table, and said to be", () => {
 test("two sides that change at once stand apart, without one of them being the ground", () => {
   const blackNow: Paint = { ...white, becomes: { name: "black", hex: "#000000" } };
   expect(tell([blackNow, red], [edge(["p1", "p2"], "gained", [20, 58])])[0]).toBe(
-    "Black and yellow now stand apart over the whole edge length of the flag: contrast 58, clear, where white and red had 20, weak. No edge gets worse.",
+    "Black and yellow now stand apart over every line of the flag: contrast 58, clear, where white and red had 20, weak. No edge gets worse.",
   );
 });

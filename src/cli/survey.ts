@@ -1,0 +1,93 @@
+// Floor 7. The command survey: every flag of a folder, least clear first, with the colour to change first.
+import { readdir } from "node:fs/promises";
+import { join, relative, sep } from "node:path";
+import type { Outcome } from "../problem/problem.ts";
+import { formatProblems } from "../problem/report.ts";
+import type { Survey, SurveyedFlag } from "../study/survey.ts";
+import { type Given, type Output, UsageError } from "./command.ts";
+import { describeSurvey, formatCsv } from "./list.ts";
+import { readLooking } from "./looking.ts";
+import { plainProblem } from "./plain.ts";
+import { runOrdered } from "./queue.ts";
+import { count, statusOf } from "./status.ts";
+
+export async function run(given: Given, output: Output): Promise<number> {
+  const [folder = ""] = given.operands;
+  const looking = readLooking(given);
+  const { switches } = given;
+  if (switches.has("json") && switches.has("csv"))
+    throw new UsageError("--json and --csv are two forms of one thing.", "Give one of them.");
+  const files = await listDrawings(folder);
+  const survey = await surveyDrawings(files, looking, output);
+  if (switches.has("json")) output.data(formatJson(survey));
+  else if (switches.has("csv")) output.data(`${formatCsv(survey)}\r`);
+  else {
+    if (survey.flags.length > 0) output.data(`${describeSurvey(survey, output)}\n`);
+    output.data(`${count(survey.flags.length, "flag", "flags")} of ${count(files.length, "file", "files")}.`);
+  }
+  if (survey.failed.length > 0) output.message(formatProblems(survey.failed.map(({ problem }) => problem)));
+  return statusOf(survey.failed.map(({ problem }) => problem));
+}
+
+async function surveyDrawings(
+  files: readonly string[],
+  looking: ReturnType<typeof readLooking>,
+  output: Output,
+): Promise<Survey> {
+  const [{ Desk }, { defaultLimits }, { collectSurvey }] = await Promise.all([
+    import("./drawing.ts"),
+    import("../study/pool.ts"),
+    import("../study/survey.ts"),
+  ]);
+  const desk = new Desk(looking);
+  const surveyed: { readonly file: string; readonly outcome: Outcome<SurveyedFlag> }[] = [];
+  try {
+    await runOrdered(
+      files,
+      defaultLimits.size + 1,
+      (file) => desk.survey(file),
+      (outcome, index) => {
+        surveyed.push({ file: files[index] ?? "", outcome });
+        output.progress(index + 1, files.length, "drawings");
+      },
+    );
+  } finally {
+    desk.close();
+  }
+  return collectSurvey(surveyed);
+}
+
+function formatJson({ flags, failed }: Survey): string {
+  const plain = failed.map(({ file, problem }) => ({ file, problem: plainProblem(problem) }));
+  return JSON.stringify({ flags, failed: plain }, null, 2);
+}
+
+/** Every SVG file in the folder and the folders in it, sorted. Links and hidden folders are passed over. Throws UsageError. */
+async function listDrawings(folder: string): Promise<readonly string[]> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true }).catch((error: unknown) => {
+    const code = error instanceof Error && "code" in error ? error.code : undefined;
+    if (code === "ENOTDIR")
+      throw new UsageError(
+        `${folder} is a file; survey takes a folder.`,
+        `Type: counterchange measure ${folder}`,
+      );
+    if (code === "ENOENT")
+      throw new UsageError(`There is no folder ${folder}.`, "Name the folder with the drawings.");
+    if (code === "EACCES" || code === "EPERM")
+      throw new UsageError(`${folder} could not be read: permission denied.`, "Check that you may read it.");
+    throw error;
+  });
+  const files = entries
+    .filter(
+      (entry) =>
+        entry.isFile() && /\.svg$/i.test(entry.name) && !isHidden(relative(folder, entry.parentPath)),
+    )
+    .map((entry) => join(entry.parentPath, entry.name).replace(/\\/g, "/"));
+  if (files.length === 0)
+    throw new UsageError(`There is no SVG file in ${folder}.`, "Name the folder with the drawings.");
+  return files.sort();
+}
+
+function isHidden(folder: string): boolean {
+  return folder.split(sep).some((part) => part.startsWith(".") || part === "node_modules");
+}
