@@ -6,7 +6,7 @@ const largestCharge = 0.35;
 
 /**
  * Returns the regions that are charges: those that touch neither border nor transparency, without those over 35 % of
- * the flag and without holes: regions enclosed by their charge that have the paint of a region around the charge.
+ * the flag and without holes: regions that have the paint of a region around the charge they belong to.
  */
 export function findCharges({ regions }: RegionMap, flagPixels: number): ReadonlySet<number> {
   const inner = new Set<number>();
@@ -19,13 +19,24 @@ export function findCharges({ regions }: RegionMap, flagPixels: number): Readonl
     for (const index of group)
       for (const next of regions[index]?.neighbours ?? [])
         if (!inner.has(next)) around.add(regions[next]?.label ?? 0);
-    for (const index of group) {
-      const region = regions[index];
-      const isEnclosed = region !== undefined && [...region.neighbours].every((next) => inner.has(next));
-      if (!isEnclosed || !around.has(region.label)) charges.add(index);
-    }
+    for (const index of pickCharges(group, regions, inner, around)) charges.add(index);
   }
   return charges;
+}
+
+/**
+ * Regions with the paint of a field around them are the field seen through the charge. Where there are no others the
+ * charge is counterchanged: then only what it encloses is field.
+ */
+function pickCharges(
+  group: readonly number[],
+  regions: RegionMap["regions"],
+  inner: ReadonlySet<number>,
+  around: ReadonlySet<number>,
+): readonly number[] {
+  const own = group.filter((index) => !around.has(regions[index]?.label ?? 0));
+  if (own.length > 0) return own;
+  return group.filter((index) => ![...(regions[index]?.neighbours ?? [])].every((next) => inner.has(next)));
 }
 
 function groupNeighbours(

@@ -46,7 +46,9 @@ export class Thickness {
     const corners = this.fieldFor("corners");
     // From a corner even the pixels straight ahead lie half a pixel aside.
     const cornerState = markThin(corners, fits + 1, this.map.labels.length);
-    new Reclaim(this.map, cornerState, state, stampsFor(reach, -1)).run(listThin(corners, cornerState));
+    const reclaim = new Reclaim(this.map, cornerState, state, stampsFor(reach, -1));
+    reclaim.run(listThin(corners, cornerState));
+    reclaim.runCorners(thinner);
     return thinner.filter((at) => state[at] === thin);
   }
 
@@ -149,9 +151,11 @@ function boundField(
         2 * (width - x) + half,
         2 * (height - y) + half,
       );
-      if (away > 2 * radius || away * away >= (distance[at] as number)) continue;
+      // Beyond the border too, the pixels straight ahead of a corner lie half a pixel aside.
+      const fourSquares = away * away + half;
+      if (away > 2 * radius || fourSquares >= (distance[at] as number)) continue;
       if (distance[at] === farAway) touched.add(at);
-      distance[at] = away * away;
+      distance[at] = fourSquares;
     }
   }
 }
@@ -190,6 +194,20 @@ class Reclaim {
       if (x + 1 < width && this.isPlace(at + 1, label)) this.stampFrom(at + 1, label);
       if (this.isPlace(at - width, label)) this.stampFrom(at - width, label);
       if (this.isPlace(at + width, label)) this.stampFrom(at + width, label);
+    }
+  }
+
+  /** Corners that fit and have none beside them that do not: those of the pixels themselves. */
+  runCorners(thinner: Int32Array): void {
+    const { labels, width } = this.map;
+    for (let index = 0; index < thinner.length; index += 1) {
+      const at = thinner[index] as number;
+      if (this.pixels[at] !== thin) continue;
+      const label = labels[at] as number;
+      const right = at % width === width - 1 ? 0 : 1;
+      for (const corner of [at, at + right, at + width, at + width + right]) {
+        if (this.isPlace(corner, label)) this.stampFrom(corner, label);
+      }
     }
   }
 

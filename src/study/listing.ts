@@ -32,7 +32,7 @@ export function checkStudyFolders(
     const file = `${folder}/${entry.name}`;
     if (leftovers.includes(entry.name)) continue;
     const twins = taken.filter((name) => name !== entry.name && foldName(name) === foldName(entry.name));
-    if (twins.length > 0) problems.push(sameName(file, entry.name, twins));
+    if (twins.length > 0) problems.push(sameName(file, entry.name, twins, "none of them is published"));
     else if (entry.kind === "link") problems.push(linkProblem(file));
     else if (entry.kind !== "folder") problems.push(looseFile(file, entry.name));
     else if (!isSlug(entry.name)) problems.push(wrongSlug(file, entry.name, taken));
@@ -53,7 +53,7 @@ export function checkStudyFiles(folder: string, entries: readonly Entry[]): Prob
   return sorted.flatMap(({ name, kind }) => {
     const file = `${folder}/${name}`;
     const twins = names.filter((other) => other !== name && foldName(other) === foldName(name));
-    if (twins.length > 0) return [sameName(file, name, twins)];
+    if (twins.length > 0) return [sameName(file, name, twins, "the study is left out")];
     if (kind === "link") return [linkProblem(file)];
     if (leftovers.includes(name)) return [leftover(file)];
     const isExpected = name === "study.md" || /\.svg$/i.test(name);
@@ -102,17 +102,20 @@ function wrongSlug(file: string, name: string, taken: readonly string[]): Proble
   };
 }
 
-function sameName(file: string, name: string, twins: readonly string[]): Problem {
+/** `left` says what is not published until one of the two is gone. */
+function sameName(file: string, name: string, twins: readonly string[], left: string): Problem {
   const others = twins.map((twin) => quoteText(twin)).join(", ");
-  const wrong = [name, ...twins].filter((each) => !isSlug(each.replace(/\.(?:md|svg)$/, "")));
-  const isClear = wrong.length === twins.length;
-  const which = isClear ? wrong.map((each) => quoteText(each)).join(" and ") : "all but one of them";
+  const all = [name, ...twins];
+  const wrong = all.filter((each) => !isSlug(each.replace(/\.(?:md|svg)$/, "")));
+  // Where all but one break the rule for names, it is clear which have to go.
+  const which =
+    wrong.length === all.length - 1 ? wrong.map((each) => quoteText(each)).join(", ") : "all but one of them";
   return {
     rule: "study/same-name",
     severity: "error",
     file,
     reason: `On many computers ${quoteText(name)} is the same name as ${others}, which is here too.`,
-    hint: `Rename or remove ${which}; until then none of them is published.`,
+    hint: `Rename or remove ${which}; until then ${left}.`,
   };
 }
 

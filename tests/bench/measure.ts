@@ -31,7 +31,9 @@ export interface MeasureBench {
 /** Measures every `every`th file; bare rendering and measurement interleaved, best of five each, one thread. */
 export async function benchMeasure(every = 1): Promise<MeasureBench> {
   limitThreads(1);
-  const files = readdirSync(folder).filter((name) => name.endsWith(".svg")).filter((_, index) => index % every === 0);
+  const files = readdirSync(folder)
+    .filter((name) => name.endsWith(".svg"))
+    .filter((_, index) => index % every === 0);
   const bare: number[] = [];
   const whole: number[] = [];
   const parts = new Map<string, number[]>();
@@ -59,7 +61,9 @@ export async function benchMeasure(every = 1): Promise<MeasureBench> {
   };
 }
 
-async function benchFile(bytes: Uint8Array): Promise<{ readonly bare: number; readonly parts: ReadonlyMap<string, number> }> {
+async function benchFile(
+  bytes: Uint8Array,
+): Promise<{ readonly bare: number; readonly parts: ReadonlyMap<string, number> }> {
   let bare = Number.POSITIVE_INFINITY;
   let parts = new Map<string, number>();
   let total = Number.POSITIVE_INFINITY;

@@ -6,8 +6,11 @@ const { values } = parseArgs({ options: { json: { type: "boolean" }, every: { ty
 const measure = await benchMeasure(Number(values.every ?? 1));
 if (values.json === true) console.log(JSON.stringify({ measure }, null, 2));
 else {
-  const row = (name: string, { median, p90 }: Ratio): string => `  ${name.padEnd(28)}${median.toFixed(2).padStart(8)}${p90.toFixed(2).padStart(8)}`;
-  console.log(`Measuring ÷ one bare rendering, ${measure.files} drawings, bare rendering ${measure.bareMilliseconds.toFixed(1)} ms in the median`);
+  const row = (name: string, { median, p90 }: Ratio): string =>
+    `  ${name.padEnd(28)}${median.toFixed(2).padStart(8)}${p90.toFixed(2).padStart(8)}`;
+  console.log(
+    `Measuring ÷ one bare rendering, ${measure.files} drawings, bare rendering ${measure.bareMilliseconds.toFixed(1)} ms in the median`,
+  );
   console.log(`  ${"".padEnd(28)}${"median".padStart(8)}${"p90".padStart(8)}`);
   console.log(row("whole", measure.whole));
   for (const [part, ratio] of Object.entries(measure.parts)) console.log(row(`  ${part}`, ratio));

@@ -95,7 +95,7 @@ test("the author's other options are asked of the drawing too", async () => {
   const { status, data } = await run(root, "check", ".");
   expect(status).toBe(1);
   expect(data).toContain(`\
-./studies/ferry/study.md:5:23  error  The drawing has no colour “#999999”.  study/colour-absent`);
+./studies/ferry/study.md:5:22  error  The drawing has no colour “#999999”.  study/colour-absent`);
   expect(data).toContain("error  “#hub” matches nothing in the drawing.  study/selects-nothing");
   expect(data.match(/ error /g)).toHaveLength(2);
 });

@@ -8,68 +8,62 @@ import type { EdgeTable, SeenGeometry } from "../../src/measure/table.ts";
  * paint in the original.
  */
 export function tableOf(
-	paints: readonly (readonly [id: string, group?: number])[],
-	edges: readonly (readonly [
-		a: number,
-		b: number,
-		length: number,
-		focusLength?: number,
-	])[],
+  paints: readonly (readonly [id: string, group?: number])[],
+  edges: readonly (readonly [a: number, b: number, length: number, focusLength?: number])[],
 ): EdgeTable {
-	return {
-		paints: paints.map(([id, group], index) => ({
-			id,
-			share: 1 / paints.length,
-			touchesBorder: true,
-			vanishes: false,
-			group: group ?? index,
-		})),
-		edges: edges.map(([a, b, length, focusLength = 0]) => ({
-			a,
-			b,
-			length,
-			focusLength,
-		})),
-		order: paints.map((_, index) => index),
-		focus: { source: "none", share: 0, steps: [] },
-	};
+  return {
+    paints: paints.map(([id, group], index) => ({
+      id,
+      share: 1 / paints.length,
+      touchesBorder: true,
+      vanishes: false,
+      group: group ?? index,
+    })),
+    edges: edges.map(([a, b, length, focusLength = 0]) => ({
+      a,
+      b,
+      length,
+      focusLength,
+    })),
+    order: paints.map((_, index) => index),
+    focus: { source: "none", share: 0, steps: [] },
+  };
 }
 
 /** Flat looks of these colours. A name is the colour itself, so that a test reads what it says. */
 export const looksOf = (...hexes: readonly Hex[]): readonly PaintLook[] =>
-	hexes.map((hex) => ({ hex, name: hex, uneven: null }));
+  hexes.map((hex) => ({ hex, name: hex, uneven: null }));
 
 export const frame = {
-	file: "a.svg",
-	proportions: [2, 3],
-	distance: 0,
-	warnings: [],
+  file: "a.svg",
+  proportions: [2, 3],
+  distance: 0,
+  warnings: [],
 } as const;
 
 /** What the raster saw of paints with these pixels: no focus, nothing vanished, nothing joined. */
 export function seenOf(given: {
-	readonly pixels: readonly number[];
-	readonly lines?: readonly {
-		readonly a: number;
-		readonly b: number;
-		readonly length: number;
-		readonly focusShare?: number;
-	}[];
-	readonly part?: readonly (number | undefined)[];
-	readonly heightPixels?: number;
-	readonly flagPixels?: number;
+  readonly pixels: readonly number[];
+  readonly lines?: readonly {
+    readonly a: number;
+    readonly b: number;
+    readonly length: number;
+    readonly focusShare?: number;
+  }[];
+  readonly part?: readonly (number | undefined)[];
+  readonly heightPixels?: number;
+  readonly flagPixels?: number;
 }): SeenGeometry {
-	const { pixels, lines = [], part = [], heightPixels = 100 } = given;
-	return {
-		heightPixels,
-		flagPixels:
-			given.flagPixels ?? pixels.reduce((sum, count) => sum + count, 0),
-		pixels,
-		touchesBorder: pixels.map(() => true),
-		remains: pixels.map(() => true),
-		group: pixels.map((_, index) => part[index] ?? index),
-		lines: lines.map((line) => ({ focusShare: 0, ...line })),
-		focus: { source: "none", pixels: 0, steps: [] },
-		part: pixels.map((_, index) => part[index]),
-	};
+  const { pixels, lines = [], part = [], heightPixels = 100 } = given;
+  return {
+    heightPixels,
+    flagPixels: given.flagPixels ?? pixels.reduce((sum, count) => sum + count, 0),
+    pixels,
+    touchesBorder: pixels.map(() => true),
+    remains: pixels.map(() => true),
+    group: pixels.map((_, index) => part[index] ?? index),
+    lines: lines.map((line) => ({ focusShare: 0, ...line })),
+    focus: { source: "none", pixels: 0, steps: [] },
+    part: pixels.map((_, index) => part[index]),
+  };
 }

@@ -2,247 +2,201 @@
 import { describe, expect, test } from "vitest";
 import { defaultCloth } from "../../src/colour/cloth.ts";
 import {
-	findWeakest,
-	measureClarity,
-	measureClearShare,
-	measureEdge,
-	measureLooks,
+  findWeakest,
+  measureClarity,
+  measureClearShare,
+  measureEdge,
+  measureLooks,
 } from "../../src/measure/figures.ts";
 import { frame, looksOf, tableOf } from "./build.ts";
 
 const edge = (contrast: number, length: number, focusLength = 0) => ({
-	contrast,
-	length,
-	focusLength,
+  contrast,
+  length,
+  focusLength,
 });
 const pair = tableOf([["p1"], ["p2"]], [[0, 1, 1]]);
 const single = (a: `#${string}`, b: `#${string}`) =>
-	measureLooks(frame, pair, looksOf(a, b), defaultCloth).edges[0];
+  measureLooks(frame, pair, looksOf(a, b), defaultCloth).edges[0];
 
 describe("clarity", () => {
-	test.each([
-		["full at 45 and over", [edge(45, 1), edge(87, 3)], 100],
-		// (0.5 + 1) / 2
-		["half at 22.5", [edge(22.5, 1), edge(90, 1)], 75],
-		// 3 · 0.5 + 1 of 4
-		["weighed by length", [edge(22.5, 3), edge(90, 1)], 62.5],
-		// (1 + 1) · 0.5 + 1 of 3
-		["focus edges twice", [edge(22.5, 1, 1), edge(90, 1)], 200 / 3],
-		["nothing at 0", [edge(0, 5)], 0],
-	])("is %s", (_, edges, clarity) => {
-		expect(measureClarity(edges)).toBeCloseTo(clarity, 12);
-	});
+  test.each([
+    ["full at 45 and over", [edge(45, 1), edge(87, 3)], 100],
+    // (0.5 + 1) / 2
+    ["half at 22.5", [edge(22.5, 1), edge(90, 1)], 75],
+    // 3 · 0.5 + 1 of 4
+    ["weighed by length", [edge(22.5, 3), edge(90, 1)], 62.5],
+    // (1 + 1) · 0.5 + 1 of 3
+    ["focus edges twice", [edge(22.5, 1, 1), edge(90, 1)], 200 / 3],
+    ["nothing at 0", [edge(0, 5)], 0],
+  ])("is %s", (_, edges, clarity) => {
+    expect(measureClarity(edges)).toBeCloseTo(clarity, 12);
+  });
 
-	test("is null where there is no edge", () => {
-		expect(measureClarity([])).toBeNull();
-	});
+  test("is null where there is no edge", () => {
+    expect(measureClarity([])).toBeNull();
+  });
 });
 
 describe("clear-edge share", () => {
-	test("counts clear and strong, from exactly 45", () => {
-		// 1 + 4 of 10.
-		expect(
-			measureClearShare([
-				edge(45, 1),
-				edge(44.9999, 2),
-				edge(10, 3),
-				edge(60, 4),
-			]),
-		).toBeCloseTo(0.5, 12);
-	});
+  test("counts clear and strong, from exactly 45", () => {
+    // 1 + 4 of 10.
+    expect(measureClearShare([edge(45, 1), edge(44.9999, 2), edge(10, 3), edge(60, 4)])).toBeCloseTo(0.5, 12);
+  });
 
-	test("does not count focus edges twice", () => {
-		expect(measureClearShare([edge(60, 1, 1), edge(10, 1)])).toBeCloseTo(
-			0.5,
-			12,
-		);
-	});
+  test("does not count focus edges twice", () => {
+    expect(measureClearShare([edge(60, 1, 1), edge(10, 1)])).toBeCloseTo(0.5, 12);
+  });
 
-	test("is null where there is no edge", () => {
-		expect(measureClearShare([])).toBeNull();
-	});
+  test("is null where there is no edge", () => {
+    expect(measureClearShare([])).toBeNull();
+  });
 });
 
 describe("weakest edge", () => {
-	test("is the one of least contrast, not the shortest", () => {
-		expect(findWeakest([edge(50, 1), edge(20, 30), edge(30, 0.5)])).toEqual(
-			edge(20, 30),
-		);
-	});
+  test("is the one of least contrast, not the shortest", () => {
+    expect(findWeakest([edge(50, 1), edge(20, 30), edge(30, 0.5)])).toEqual(edge(20, 30));
+  });
 
-	test("is never one under 1 % of all edge length, and may be one of exactly 1 %", () => {
-		expect(findWeakest([edge(50, 99.01), edge(2, 0.99)])).toEqual(
-			edge(50, 99.01),
-		);
-		expect(findWeakest([edge(50, 99), edge(2, 1)])).toEqual(edge(2, 1));
-	});
+  test("is never one under 1 % of all edge length, and may be one of exactly 1 %", () => {
+    expect(findWeakest([edge(50, 99.01), edge(2, 0.99)])).toEqual(edge(50, 99.01));
+    expect(findWeakest([edge(50, 99), edge(2, 1)])).toEqual(edge(2, 1));
+  });
 
-	test("there is none without edges", () => {
-		expect(findWeakest([])).toBeUndefined();
-	});
+  test("there is none without edges", () => {
+    expect(findWeakest([])).toBeUndefined();
+  });
 });
 
 describe("measureEdge", () => {
-	// Reflectance 5 + 80 Y; contrast 125 · difference / (sum + 25). Y: white 1, red 0.2126, blue 0.0722, yellow 0.9278.
-	test.each([
-		// 85 and 5: 125 · 80 / 115
-		["#ffffff", "#000000", 86.9565, "strong"],
-		// 85 and 22.008: 125 · 62.992 / 132.008
-		["#ffffff", "#ff0000", 59.6479, "clear"],
-		// 22.008 and 5: 125 · 17.008 / 52.008
-		["#ff0000", "#000000", 40.8783, "soft"],
-		// 22.008 and 10.776: 125 · 11.232 / 57.784
-		["#ff0000", "#0000ff", 24.2974, "weak"],
-		// 85 and 79.224: 125 · 5.776 / 189.224
-		["#ffffff", "#ffff00", 3.8156, "weak"],
-	] as const)("%s on %s: %f, %s, either way round", (a, b, contrast, grade) => {
-		expect(single(a, b)?.contrast).toBeCloseTo(contrast, 4);
-		expect(single(b, a)?.contrast).toBeCloseTo(contrast, 4);
-		expect(single(a, b)?.grade).toBe(grade);
-	});
+  // Reflectance 5 + 80 Y; contrast 125 · difference / (sum + 25). Y: white 1, red 0.2126, blue 0.0722, yellow 0.9278.
+  test.each([
+    // 85 and 5: 125 · 80 / 115
+    ["#ffffff", "#000000", 86.9565, "strong"],
+    // 85 and 22.008: 125 · 62.992 / 132.008
+    ["#ffffff", "#ff0000", 59.6479, "clear"],
+    // 22.008 and 5: 125 · 17.008 / 52.008
+    ["#ff0000", "#000000", 40.8783, "soft"],
+    // 22.008 and 10.776: 125 · 11.232 / 57.784
+    ["#ff0000", "#0000ff", 24.2974, "weak"],
+    // 85 and 79.224: 125 · 5.776 / 189.224
+    ["#ffffff", "#ffff00", 3.8156, "weak"],
+  ] as const)("%s on %s: %f, %s, either way round", (a, b, contrast, grade) => {
+    expect(single(a, b)?.contrast).toBeCloseTo(contrast, 4);
+    expect(single(b, a)?.contrast).toBeCloseTo(contrast, 4);
+    expect(single(a, b)?.grade).toBe(grade);
+  });
 
-	test("contrast ratio is that of the screen, not of cloth", () => {
-		// WCAG 2.2: (1 + 0.05) / (0.2126 + 0.05)
-		expect(single("#ffffff", "#ff0000")?.contrastRatio).toBeCloseTo(3.9985, 4);
-	});
+  test("contrast ratio is that of the screen, not of cloth", () => {
+    // WCAG 2.2: (1 + 0.05) / (0.2126 + 0.05)
+    expect(single("#ffffff", "#ff0000")?.contrastRatio).toBeCloseTo(3.9985, 4);
+  });
 
-	test("hue-only: weak, and 20 or more in ΔE00", () => {
-		expect(single("#ff0000", "#0000ff")).toMatchObject({
-			grade: "weak",
-			hueOnly: true,
-		});
-		// Soft, whatever the hue.
-		expect(single("#ff0000", "#000000")?.hueOnly).toBe(false);
-		// Two greys hardly apart: weak, and no hue.
-		expect(single("#808080", "#8c8c8c")).toMatchObject({
-			grade: "weak",
-			hueOnly: false,
-		});
-	});
+  test("hue-only: weak, and 20 or more in ΔE00", () => {
+    expect(single("#ff0000", "#0000ff")).toMatchObject({
+      grade: "weak",
+      hueOnly: true,
+    });
+    // Soft, whatever the hue.
+    expect(single("#ff0000", "#000000")?.hueOnly).toBe(false);
+    // Two greys hardly apart: weak, and no hue.
+    expect(single("#808080", "#8c8c8c")).toMatchObject({
+      grade: "weak",
+      hueOnly: false,
+    });
+  });
 
-	test("rule of tincture", () => {
-		expect(single("#ffffff", "#ffff00")?.tincture).toBe("both metals");
-		expect(single("#ff0000", "#0000ff")?.tincture).toBe("both colours");
-		expect(single("#ffffff", "#ff0000")?.tincture).toBeNull();
-	});
+  test("rule of tincture", () => {
+    expect(single("#ffffff", "#ffff00")?.tincture).toBe("both metals");
+    expect(single("#ff0000", "#0000ff")?.tincture).toBe("both colours");
+    expect(single("#ffffff", "#ff0000")?.tincture).toBeNull();
+  });
 
-	test("grey keeps the luminance: two colours of one luminance are one grey", () => {
-		// #ff0000 has Y 0.2126, the grey of the same Y is #7f7f7f (0.2122).
-		expect(single("#ff0000", "#7f7f7f")?.vision.grey.deltaE00).toBeLessThan(1);
-		expect(single("#ff0000", "#7f7f7f")?.deltaE00).toBeGreaterThan(20);
-	});
+  test("grey keeps the luminance: two colours of one luminance are one grey", () => {
+    // #ff0000 has Y 0.2126, the grey of the same Y is #7f7f7f (0.2122).
+    expect(single("#ff0000", "#7f7f7f")?.vision.grey.deltaE00).toBeLessThan(1);
+    expect(single("#ff0000", "#7f7f7f")?.deltaE00).toBeGreaterThan(20);
+  });
 
-	test("protan: contrast of what is seen, #ff0000 as #6d5f00 (Machado 2009, worked out in linear light)", () => {
-		// #6d5f00: linear 0.15229, 0.11450, 0 → Y 0.11427, reflectance 14.1415; on black 125 · 9.1415 / 44.1415.
-		expect(single("#ff0000", "#000000")?.vision.protan.contrast).toBeCloseTo(
-			25.887,
-			2,
-		);
-	});
+  test("protan: contrast of what is seen, #ff0000 as #6d5f00 (Machado 2009, worked out in linear light)", () => {
+    // #6d5f00: linear 0.15229, 0.11450, 0 → Y 0.11427, reflectance 14.1415; on black 125 · 9.1415 / 44.1415.
+    expect(single("#ff0000", "#000000")?.vision.protan.contrast).toBeCloseTo(25.887, 2);
+  });
 
-	test("an uneven paint counts with the end that is nearer to the other", () => {
-		const [white, grey] = looksOf("#ffffff", "#808080");
-		if (white === undefined || grey === undefined) throw new Error("two looks");
-		const uneven = {
-			...grey,
-			uneven: { lightest: "#ffff00", darkest: "#000000" },
-		} as const;
-		// Its lightest end is yellow, 3.8156 from white.
-		expect(
-			measureEdge(
-				pair,
-				{ a: 0, b: 1, length: 1, focusLength: 0 },
-				[white, uneven],
-				defaultCloth,
-			).contrast,
-		).toBeCloseTo(3.8156, 4);
-		const black = { ...white, hex: "#000000" } as const;
-		// From black the darkest end is the near one.
-		expect(
-			measureEdge(
-				pair,
-				{ a: 0, b: 1, length: 1, focusLength: 0 },
-				[black, uneven],
-				defaultCloth,
-			).contrast,
-		).toBe(0);
-	});
+  test("an uneven paint counts with the end that is nearer to the other", () => {
+    const [white, grey] = looksOf("#ffffff", "#808080");
+    if (white === undefined || grey === undefined) throw new Error("two looks");
+    const uneven = {
+      ...grey,
+      uneven: { lightest: "#ffff00", darkest: "#000000" },
+    } as const;
+    // Its lightest end is yellow, 3.8156 from white.
+    expect(
+      measureEdge(pair, { a: 0, b: 1, length: 1, focusLength: 0 }, [white, uneven], defaultCloth).contrast,
+    ).toBeCloseTo(3.8156, 4);
+    const black = { ...white, hex: "#000000" } as const;
+    // From black the darkest end is the near one.
+    expect(
+      measureEdge(pair, { a: 0, b: 1, length: 1, focusLength: 0 }, [black, uneven], defaultCloth).contrast,
+    ).toBe(0);
+  });
 
-	test("two uneven paints that overlap have no contrast to rely on", () => {
-		const ends = { lightest: "#ffffff", darkest: "#000000" } as const;
-		const looks = looksOf("#808080", "#ff0000").map((look) => ({
-			...look,
-			uneven: ends,
-		}));
-		expect(
-			measureEdge(
-				pair,
-				{ a: 0, b: 1, length: 1, focusLength: 0 },
-				looks,
-				defaultCloth,
-			).contrast,
-		).toBe(0);
-	});
+  test("two uneven paints that overlap have no contrast to rely on", () => {
+    const ends = { lightest: "#ffffff", darkest: "#000000" } as const;
+    const looks = looksOf("#808080", "#ff0000").map((look) => ({
+      ...look,
+      uneven: ends,
+    }));
+    expect(measureEdge(pair, { a: 0, b: 1, length: 1, focusLength: 0 }, looks, defaultCloth).contrast).toBe(
+      0,
+    );
+  });
 
-	test("another cloth, another contrast", () => {
-		const looks = looksOf("#ffffff", "#000000");
-		// 100 and 0: 125 · 100 / 125
-		expect(
-			measureEdge(pair, { a: 0, b: 1, length: 1, focusLength: 0 }, looks, {
-				black: 0,
-				white: 100,
-			}).contrast,
-		).toBeCloseTo(100, 12);
-	});
+  test("another cloth, another contrast", () => {
+    const looks = looksOf("#ffffff", "#000000");
+    // 100 and 0: 125 · 100 / 125
+    expect(
+      measureEdge(pair, { a: 0, b: 1, length: 1, focusLength: 0 }, looks, {
+        black: 0,
+        white: 100,
+      }).contrast,
+    ).toBeCloseTo(100, 12);
+  });
 });
 
 describe("measureLooks", () => {
-	test("puts colours, edges and the figures of the whole together", () => {
-		const table = tableOf(
-			[["p1"], ["p2"], ["p3"]],
-			[
-				[0, 1, 3],
-				[1, 2, 1],
-			],
-		);
-		const measure = measureLooks(
-			frame,
-			table,
-			looksOf("#ffffff", "#ff0000", "#0000ff"),
-			defaultCloth,
-		);
-		expect(measure).toMatchObject({ ...frame, clearEdgeShare: 0.75 });
-		expect(
-			measure.colours.map(({ id, hex, tincture }) => [id, hex, tincture]),
-		).toEqual([
-			["p1", "#ffffff", "metal"],
-			["p2", "#ff0000", "colour"],
-			["p3", "#0000ff", "colour"],
-		]);
-		expect(measure.colours[1]?.reflectance).toBeCloseTo(22.008, 10);
-		expect(
-			measure.edges.map(({ a, b, names, length }) => [a, b, names, length]),
-		).toEqual([
-			["p1", "p2", ["#ffffff", "#ff0000"], 3],
-			["p2", "p3", ["#ff0000", "#0000ff"], 1],
-		]);
-		// (3 + 24.2974 / 45) / 4
-		expect(measure.clarity).toBeCloseTo(88.4985, 3);
-		expect(measure.weakestEdge).toMatchObject({ a: "p2", b: "p3" });
-	});
+  test("puts colours, edges and the figures of the whole together", () => {
+    const table = tableOf(
+      [["p1"], ["p2"], ["p3"]],
+      [
+        [0, 1, 3],
+        [1, 2, 1],
+      ],
+    );
+    const measure = measureLooks(frame, table, looksOf("#ffffff", "#ff0000", "#0000ff"), defaultCloth);
+    expect(measure).toMatchObject({ ...frame, clearEdgeShare: 0.75 });
+    expect(measure.colours.map(({ id, hex, tincture }) => [id, hex, tincture])).toEqual([
+      ["p1", "#ffffff", "metal"],
+      ["p2", "#ff0000", "colour"],
+      ["p3", "#0000ff", "colour"],
+    ]);
+    expect(measure.colours[1]?.reflectance).toBeCloseTo(22.008, 10);
+    expect(measure.edges.map(({ a, b, names, length }) => [a, b, names, length])).toEqual([
+      ["p1", "p2", ["#ffffff", "#ff0000"], 3],
+      ["p2", "p3", ["#ff0000", "#0000ff"], 1],
+    ]);
+    // (3 + 24.2974 / 45) / 4
+    expect(measure.clarity).toBeCloseTo(88.4985, 3);
+    expect(measure.weakestEdge).toMatchObject({ a: "p2", b: "p3" });
+  });
 
-	test("one colour: no edges to measure", () => {
-		const measure = measureLooks(
-			frame,
-			tableOf([["p1"]], []),
-			looksOf("#ff0000"),
-			defaultCloth,
-		);
-		expect(measure).toMatchObject({
-			edges: [],
-			clearEdgeShare: null,
-			clarity: null,
-			weakestEdge: null,
-		});
-	});
+  test("one colour: no edges to measure", () => {
+    const measure = measureLooks(frame, tableOf([["p1"]], []), looksOf("#ff0000"), defaultCloth);
+    expect(measure).toMatchObject({
+      edges: [],
+      clearEdgeShare: null,
+      clarity: null,
+      weakestEdge: null,
+    });
+  });
 });

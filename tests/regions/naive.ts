@@ -101,28 +101,35 @@ export const slopedMaps: fc.Arbitrary<LabelMap> = fc
 
 /**
  * The pixels of parts thinner than `thickness`: no disc of that diameter lies in their paint that comes within √2 / 2 of
- * n − 1 of them, where n is the thickness rounded up. Its centre is on a pixel (n odd) or on a pixel corner (n even), and
- * pixels of other paints are half of the thickness and 0.35 pixels away at least (see thickness.ts).
+ * n − 1 of them, where n is the thickness rounded up. Its centre is on a pixel or on a pixel corner, and pixels of other
+ * paints are half of the thickness and 0.45 pixels away at least; from a corner, whose nearest pixels lie half a pixel
+ * aside, by Pythagoras a little more (see thickness.ts).
  */
 export function openByDisc(map: LabelMap, thickness: number): readonly number[] {
   if (thickness <= 1) return [];
-  const n = Math.ceil(thickness);
-  const half = n % 2 === 0 ? 0.5 : 0;
-  const reach = (Math.SQRT2 * (n - 1)) / 2 + 0.05;
+  const reach = (Math.SQRT2 * (Math.ceil(thickness) - 1)) / 2 + 0.05;
+  const apart = thickness / 2 + 0.45;
+  const onPixels = keptBy(map, 0, apart, reach);
+  const onCorners = keptBy(map, 0.5, Math.hypot(apart, 0.5), reach);
+  return [...map.labels.keys()].filter(
+    (at) => map.labels[at] !== 0 && !onPixels.has(at) && !onCorners.has(at),
+  );
+}
+
+/** Pixels within `reach` of a place of their paint from which no other pixel is nearer than `apart`. */
+function keptBy(map: LabelMap, half: number, apart: number, reach: number): ReadonlySet<number> {
   const all = [...map.labels.keys()];
-  const outside = offsetsWithin(thickness / 2 + 0.35 - 1e-9, -half);
+  const outside = offsetsWithin(apart - 1e-9, -half);
   const fits = all.map((at) =>
     outside.every(([dx, dy]) => labelAt(map, xOf(map, at) + dx, yOf(map, at) + dy) === map.labels[at]),
   );
   const around = offsetsWithin(reach, half);
-  return all.filter((at) => {
-    const label = map.labels[at];
-    if (label === 0) return false;
-    return !around.some(([dx, dy]) => {
+  const isKept = (at: number): boolean =>
+    around.some(([dx, dy]) => {
       const [x, y] = [xOf(map, at) + dx, yOf(map, at) + dy];
-      return labelAt(map, x, y) === label && fits[y * map.width + x] === true;
+      return labelAt(map, x, y) === map.labels[at] && fits[y * map.width + x] === true;
     });
-  });
+  return new Set(all.filter(isKept));
 }
 
 /** Whole offsets at most `radius` from the point (shift, shift). */

@@ -327,7 +327,6 @@ describe("near the limit of sight", () => {
     [20, true],
     [21, true],
     [22, true],
-    [23, true],
     [24, false],
     [60, false],
     [5, false],

@@ -148,10 +148,10 @@ gallery.yaml:4:8  error  Without quotes, # begins a comment, and “#c00” is l
            ^^^^
     Put it in quotes: red: "#c00"
 
-gallery.yaml:5:9  error  “blue” is “blu”, which is not a known colour.  study/wrong-colour
+gallery.yaml:5:9  error  “blu” is not a CSS colour.  study/wrong-colour
       blue: blu
             ^^^
-    Type a CSS colour in quotes, such as "#f4c430".
+    Did you mean “blue”?
 
 gallery.yaml:6:3  error  “__proto__” cannot be the name of a colour.  study/wrong-palette
       __proto__: "#ffffff"

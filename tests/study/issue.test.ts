@@ -157,8 +157,7 @@ ferry/study.md:5:9  error  “status” is “adoptd”; it must be one of: draf
     `\
 ferry/study.md:5:9  error  “status” is “finished”; it must be one of: draft, open, adopted, declined, withdrawn.  study/unknown-word
     status: finished
-            ^^^^^^^^
-    Type, for example: status: open`,
+            ^^^^^^^^`,
   ],
   [
     "a title of 201 characters",

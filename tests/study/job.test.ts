@@ -63,4 +63,19 @@ describe("runners", () => {
     const outcome = await runners.measure({ file, bytes: new TextEncoder().encode("<svg"), options });
     expect(outcome).toMatchObject({ value: undefined, problems: [{ rule: "svg/not-well-formed", file }] });
   });
+
+  test("options, survey and clean", async () => {
+    const ranked = await runners.options({ file, bytes, options });
+    expect(ranked.value).toMatchObject({ file, clarity: 100, changeFirst: null });
+    const flag = await runners.survey({ file, bytes, options });
+    expect(flag.value).toMatchObject({ file, clarity: 100, weakestEdge: { names: ["white", "red"] } });
+    const clean = await runners.clean({ file, bytes });
+    expect(clean.value).toMatch(/^<svg /);
+    for (const outcome of [ranked, flag, clean]) expect(structuredClone(outcome)).toEqual(outcome);
+  });
+
+  test("a focus as typed", async () => {
+    const { value } = await runners.measure({ file, bytes, options, focus: red });
+    expect(value?.focus.source).toBe("named");
+  });
 });

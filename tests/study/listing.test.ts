@@ -34,20 +34,20 @@ studies/ferry wheel  error  The folder “ferry wheel” cannot be an address: s
     [folder("ferry"), folder("Ferry")],
     `\
 studies/Ferry  error  On many computers “Ferry” is the same name as “ferry”, which is here too.  study/same-name
-    Rename or remove one of them.
+    Rename or remove “Ferry”; until then none of them is published.
 
 studies/ferry  error  On many computers “ferry” is the same name as “Ferry”, which is here too.  study/same-name
-    Rename or remove one of them.`,
+    Rename or remove “Ferry”; until then none of them is published.`,
   ],
   [
     "two spellings of one accent",
     [folder("cafe\u0301"), folder("caf\u00e9")],
     `\
 studies/cafe\u0301  error  On many computers “cafe\u0301” is the same name as “caf\u00e9”, which is here too.  study/same-name
-    Rename or remove one of them.
+    Rename or remove all but one of them; until then none of them is published.
 
 studies/caf\u00e9  error  On many computers “caf\u00e9” is the same name as “cafe\u0301”, which is here too.  study/same-name
-    Rename or remove one of them.`,
+    Rename or remove all but one of them; until then none of them is published.`,
   ],
   [
     "a link",
@@ -112,10 +112,10 @@ ferry/cafe\u0301.svg  error  “cafe\u0301.svg” is no file name for a drawing:
     [file("Flag.svg"), file("flag.svg")],
     `\
 ferry/Flag.svg  error  On many computers “Flag.svg” is the same name as “flag.svg”, which is here too.  study/same-name
-    Rename or remove one of them.
+    Rename or remove “Flag.svg”; until then the study is left out.
 
 ferry/flag.svg  error  On many computers “flag.svg” is the same name as “Flag.svg”, which is here too.  study/same-name
-    Rename or remove one of them.`,
+    Rename or remove “Flag.svg”; until then the study is left out.`,
   ],
   [
     "a folder called study.md",

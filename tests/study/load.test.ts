@@ -140,14 +140,18 @@ content/studies/cafe\u0301  error  The folder “cafe\u0301” cannot be an addr
 
 test("a content folder that does not exist, or is a file, is a problem and no exception", async () => {
   const root = await makeFolder({ "content.txt": "" });
-  for (const name of ["nowhere", "content.txt"]) {
-    const { studies, problems } = await loadGallery(join(root, name));
-    expect(studies).toEqual([]);
-    expect(formatProblems(problems).replaceAll(root, "here")).toBe(`\
-here/${name}  error  There is no such content folder.  study/content-missing
-    Looked for here/${name}
+  const load = async (name: string) => {
+    const { studies, folders, problems } = await loadGallery(join(root, name));
+    expect([studies, folders]).toEqual([[], []]);
+    return formatProblems(problems).replaceAll(root, "here");
+  };
+  expect(await load("nowhere")).toBe(`\
+here/nowhere  error  There is no such content folder.  study/content-missing
+    Looked for here/nowhere
     Name the folder that holds gallery.yaml and studies/, for example: content`);
-  }
+  expect(await load("content.txt")).toBe(`\
+here/content.txt  error  This is a file; a content folder belongs here.  study/content-missing
+    Name the folder that holds gallery.yaml and studies/, for example: content`);
 });
 
 test("a content folder without studies is a warning", async () => {
@@ -228,7 +232,7 @@ test("a drawing that somebody names may be a link, but not a folder", async () =
   const root = await makeFolder({ "a.svg": drawing });
   await symlink(join(root, "a.svg"), join(root, "b.svg"));
   expect(new TextDecoder().decode((await readDrawing(join(root, "b.svg"))).value)).toBe(drawing);
-  expect((await readDrawing(root)).problems.map(({ rule }) => rule)).toEqual(["study/not-a-file"]);
+  expect((await readDrawing(root)).problems.map(({ rule }) => rule)).toEqual(["study/folder-named"]);
   expect((await readDrawing(join(root, "c.svg"))).problems.map(({ rule }) => rule)).toEqual([
     "study/drawing-missing",
   ]);

@@ -10,16 +10,16 @@ test.each<[string, string[], string]>([
     "a mistyped name of the palette",
     ['change: { replace: "#7a1020", with: lihgt blue }'],
     `\
-ferry/study.md:4:37  error  “with” is “lihgt blue”, which is not a known colour.  study/wrong-colour
+ferry/study.md:4:37  error  “lihgt blue” is neither a name of the palette nor a CSS colour.  study/wrong-colour
     change: { replace: "#7a1020", with: lihgt blue }
                                         ^^^^^^^^^^
-    Type: with: light blue`,
+    Did you mean “light blue”?`,
   ],
   [
     "a name nobody knows",
     ['change: { replace: "#7a1020", with: harvest }'],
     `\
-ferry/study.md:4:37  error  “with” is “harvest”, which is not a known colour.  study/wrong-colour
+ferry/study.md:4:37  error  “harvest” is neither a name of the palette nor a CSS colour.  study/wrong-colour
     change: { replace: "#7a1020", with: harvest }
                                         ^^^^^^^
     Type a CSS colour in quotes, such as "#f4c430", or one of the palette: ${palette}.`,
@@ -28,12 +28,12 @@ ferry/study.md:4:37  error  “with” is “harvest”, which is not a known co
     "hex digits without #, and a hex colour of five digits",
     ['change: { replace: 7a1020, with: "#f4c43" }'],
     `\
-ferry/study.md:4:20  error  “replace” is “7a1020”, which is not a known colour.  study/wrong-colour
+ferry/study.md:4:20  error  “7a1020” is not a CSS colour.  study/wrong-colour
     change: { replace: 7a1020, with: "#f4c43" }
                        ^^^^^^
-    Put # before it: replace: "#7a1020"
+    Put # before it: "#7a1020"
 
-ferry/study.md:4:34  error  “with” is “#f4c43”, which is not a known colour.  study/wrong-colour
+ferry/study.md:4:34  error  “#f4c43” is neither a name of the palette nor a CSS colour.  study/wrong-colour
     change: { replace: 7a1020, with: "#f4c43" }
                                      ^^^^^^^^
     A hex colour is # and 3 or 6 digits, 0 to 9 and a to f, such as "#f4c430".`,

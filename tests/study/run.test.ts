@@ -5,92 +5,129 @@ import { drawing, harbour, makeFolder } from "./folder.ts";
 
 // Each test computes whole galleries, which takes its time on a busy machine.
 describe("analyseGallery", { timeout: 30_000 }, () => {
-	test("computes every study", async () => {
-		const { gallery, studies, problems } = await analyseGallery(
-			await makeFolder(harbour),
-		);
-		expect(problems).toEqual([]);
-		expect(gallery.title).toBe("Flags of the Sound");
-		expect(studies.map(({ study, change }) => [study.slug, change])).toEqual([
-			["ferry", { replace: "#7a1020", with: "#f4c430" }],
-		]);
-	});
+  test("computes every study", async () => {
+    const { gallery, studies, problems } = await analyseGallery(await makeFolder(harbour));
+    expect(problems).toEqual([]);
+    expect(gallery.title).toBe("Flags of the Sound");
+    expect(studies.map(({ study, change }) => [study.slug, change])).toEqual([
+      ["ferry", { replace: "#7a1020", with: "#f4c430" }],
+    ]);
+  });
 
-	test("leaves a bad study out, names it and goes on with the rest", async () => {
-		const folder = await makeFolder({
-			...harbour,
-			"studies/absent/study.md": writeStudy(
-				'change: { replace: "#123456", with: "#f4c430" }',
-			),
-			"studies/absent/original.svg": drawing,
-			"studies/broken/study.md": writeStudy(),
-			"studies/broken/original.svg": "<svg",
-			"studies/empty/study.md": writeStudy(),
-			"studies/empty/original.svg":
-				'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"/>',
-		});
-		const { studies, problems } = await analyseGallery(folder);
-		expect(studies.map(({ study }) => study.slug)).toEqual(["ferry"]);
-		const rulesBy = new Map(
-			problems.map(({ file, rule }) => [
-				/(absent|broken|empty)/.exec(file)?.[1],
-				rule,
-			]),
-		);
-		expect(rulesBy).toEqual(
-			new Map([
-				["absent", "study/colour-absent"],
-				["broken", "svg/not-well-formed"],
-				["empty", "study/nothing-drawn"],
-			]),
-		);
-		expect(problems.map(({ file }) => file)).toEqual(
-			problems.map(({ file }) => file).sort(),
-		);
-	});
+  test("leaves a bad study out, names it and goes on with the rest", async () => {
+    const folder = await makeFolder({
+      ...harbour,
+      "studies/absent/study.md": writeStudy('change: { replace: "#123456", with: "#f4c430" }'),
+      "studies/absent/original.svg": drawing,
+      "studies/broken/study.md": writeStudy(),
+      "studies/broken/original.svg": "<svg",
+      "studies/empty/study.md": writeStudy(),
+      "studies/empty/original.svg": '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"/>',
+    });
+    const { studies, problems } = await analyseGallery(folder);
+    expect(studies.map(({ study }) => study.slug)).toEqual(["ferry"]);
+    const rulesBy = new Map(
+      problems.map(({ file, rule }) => [/(absent|broken|empty)/.exec(file)?.[1], rule]),
+    );
+    expect(rulesBy).toEqual(
+      new Map([
+        ["absent", "study/colour-absent"],
+        ["broken", "svg/not-well-formed"],
+        ["empty", "study/nothing-drawn"],
+      ]),
+    );
+    expect(problems.map(({ file }) => file)).toEqual(problems.map(({ file }) => file).sort());
+  });
 
-	test("a warning does not leave a study out", async () => {
-		const folder = await makeFolder({
-			...harbour,
-			"studies/ferry/original.svg": drawing.replace(
-				"<circle",
-				"<text>a</text><circle",
-			),
-		});
-		const { studies, problems } = await analyseGallery(folder);
-		expect(studies).toHaveLength(1);
-		expect(problems.map(({ rule, severity }) => [rule, severity])).toEqual([
-			["svg/text", "warning"],
-		]);
-	});
+  test("a warning does not leave a study out", async () => {
+    const folder = await makeFolder({
+      ...harbour,
+      "studies/ferry/original.svg": drawing.replace("<circle", "<text>a</text><circle"),
+    });
+    const { studies, problems } = await analyseGallery(folder);
+    expect(studies).toHaveLength(1);
+    expect(problems.map(({ rule, severity }) => [rule, severity])).toEqual([["svg/text", "warning"]]);
+  });
 
-	test("drafts are computed only when asked for", async () => {
-		const folder = await makeFolder({
-			...harbour,
-			"studies/ferry/study.md": writeStudy("status: draft"),
-		});
-		expect((await analyseGallery(folder)).studies).toEqual([]);
-		expect(
-			(await analyseGallery(folder, { drafts: true })).studies,
-		).toHaveLength(1);
-	});
+  test("drafts are computed only when asked for", async () => {
+    const folder = await makeFolder({
+      ...harbour,
+      "studies/ferry/study.md": writeStudy("status: draft"),
+    });
+    expect((await analyseGallery(folder)).studies).toEqual([]);
+    expect((await analyseGallery(folder, { drafts: true })).studies).toHaveLength(1);
+  });
 
-	test("the figures of a study do not depend on what stands beside it", async () => {
-		const alone = await analyseGallery(await makeFolder(harbour));
-		const among = await analyseGallery(
-			await makeFolder({
-				...harbour,
-				"studies/another/study.md": writeStudy(
-					'change: { replace: "#ffffff", with: "#f4c430" }',
-				),
-				"studies/another/original.svg": drawing,
-			}),
-		);
-		const ferry = among.studies.find(({ study }) => study.slug === "ferry");
-		// The two galleries lie in folders of their own; nothing but their names may differ.
-		const plain = (value: unknown): string =>
-			JSON.stringify(value).replaceAll(/counterchange-test-\w+/g, "");
-		expect(plain(ferry?.comparison)).toBe(plain(alone.studies[0]?.comparison));
-		expect(ferry?.drawings).toEqual(alone.studies[0]?.drawings);
-	});
+  test("the figures of a study do not depend on what stands beside it", async () => {
+    const alone = await analyseGallery(await makeFolder(harbour));
+    const among = await analyseGallery(
+      await makeFolder({
+        ...harbour,
+        "studies/another/study.md": writeStudy('change: { replace: "#ffffff", with: "#f4c430" }'),
+        "studies/another/original.svg": drawing,
+      }),
+    );
+    const ferry = among.studies.find(({ study }) => study.slug === "ferry");
+    // The two galleries lie in folders of their own; nothing but their names may differ.
+    const plain = (value: unknown): string => JSON.stringify(value).replaceAll(/counterchange-test-\w+/g, "");
+    expect(plain(ferry?.comparison)).toBe(plain(alone.studies[0]?.comparison));
+    expect(ferry?.drawings).toEqual(alone.studies[0]?.drawings);
+  });
+
+  test("the folders that are left out are named, good ones and drafts are not", async () => {
+    const folder = await makeFolder({
+      ...harbour,
+      "studies/bad/study.md": writeStudy("status: x"),
+      "studies/Capital/study.md": writeStudy(),
+      "studies/draft/study.md": writeStudy("status: draft"),
+      "studies/draft/original.svg": drawing,
+      "studies/notes.txt": "x",
+      "studies/torn/study.md": writeStudy(),
+      "studies/torn/original.svg": "<svg",
+    });
+    expect((await analyseGallery(folder)).leftOut).toEqual(["Capital", "bad", "torn"]);
+  });
+
+  test("what the page will leave out of the prose is a problem here, a figure only where there are edges", async () => {
+    const prose = '\n::figure{edge="white / pink"}\n\n![x](y)\n';
+    const folder = await makeFolder({
+      ...harbour,
+      "studies/ferry/study.md": writeStudy() + prose,
+      "studies/torn/study.md": writeStudy() + prose,
+      "studies/torn/original.svg": "<svg",
+    });
+    const { studies, problems } = await analyseGallery(folder);
+    expect(studies).toHaveLength(1);
+    const seen = problems.map(({ file, rule }) => `${/(ferry|torn)/.exec(file)?.[1]} ${rule}`);
+    expect(seen.sort()).toEqual([
+      "ferry study/figure",
+      "ferry study/image",
+      "torn study/image",
+      "torn svg/not-well-formed",
+    ]);
+  });
+
+  test("an option that the drawing cannot follow leaves the study out", async () => {
+    const folder = await makeFolder({
+      ...harbour,
+      "studies/ferry/study.md": writeStudy('options: [{ replace: "#999999", with: white }]'),
+    });
+    const { studies, leftOut, problems } = await analyseGallery(folder);
+    expect([studies, leftOut]).toEqual([[], ["ferry"]]);
+    expect(problems).toMatchObject([{ rule: "study/colour-absent", place: { line: 5 } }]);
+  });
+
+  test("tells how many studies are done", async () => {
+    const told: string[] = [];
+    const onProgress = (done: number, total: number) => void told.push(`${done}/${total}`);
+    await analyseGallery(
+      await makeFolder({
+        ...harbour,
+        "studies/another/study.md": writeStudy(),
+        "studies/another/original.svg": drawing,
+      }),
+      { onProgress },
+    );
+    expect(told).toEqual(["1/2", "2/2"]);
+  });
 });

@@ -15,7 +15,11 @@ describe("one showing of three changes", () => {
     ["a shape with its colour in a style", `<defs>${third}</defs>`, "r"],
     ["a group", `<defs><g id="g">${third}</g></defs>`, "g"],
     ["a use of a use", `<defs>${third}<use id="h" href="#r"/></defs>`, "h"],
-    ["a symbol with a viewBox", '<symbol id="s" viewBox="0 0 1 2" preserveAspectRatio="none" width="10" height="20"><rect width="1" height="2" fill="red"/></symbol>', "s"],
+    [
+      "a symbol with a viewBox",
+      '<symbol id="s" viewBox="0 0 1 2" preserveAspectRatio="none" width="10" height="20"><rect width="1" height="2" fill="red"/></symbol>',
+      "s",
+    ],
   ])("%s", async (_, definitions, id) => {
     const shown = [0, 10, 20].map((x) => `<use id="u${x}" href="#${id}" x="${x}"/>`).join("");
     const after = changed(draw(`${definitions}${shown}`), "#ff0000", next, "#u10");

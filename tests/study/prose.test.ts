@@ -1,0 +1,68 @@
+import { expect, test } from "vitest";
+import { checkProse, findNamedEdge, readFigure } from "../../src/study/prose.ts";
+import { parseText, writeStudy } from "./fixture.ts";
+
+const { value: study } = parseText(writeStudy());
+if (study === undefined) throw new Error("the study must be right");
+const lines = (body: string) => ({ ...study, body, bodyLine: 20 });
+
+const edge = (a: string, b: string, before: number | null) => ({
+  a,
+  b,
+  names: [
+    [a, b],
+    [a, b],
+  ] as const,
+  length: 1,
+  contrast: [before, 50] as const,
+  outcome: "same" as const,
+});
+const edges = [edge("white", "dark red", 50), edge("white", "blue", null)];
+
+test("an image is warned of, with its line", () => {
+  expect(checkProse(lines("One.\n\n![a bell](https://flags.example/bell.png)\n"), edges)).toMatchObject([
+    { rule: "study/image", severity: "warning", file: study.file, place: { line: 22, column: 1 } },
+  ]);
+});
+
+test("a figure of an edge that is not there is warned of, with the edges that are", () => {
+  expect(checkProse(lines('One.\n\n::figure{edge="white / pink"}\n\nTwo.'), edges)).toEqual([
+    {
+      rule: "study/figure",
+      severity: "warning",
+      file: study.file,
+      place: { line: 22, column: 1, length: 29 },
+      sourceLine: '::figure{edge="white / pink"}',
+      reason: "The figure asks for the edge “white / pink”, and the original has no such edge.",
+      hint: "Its edges are: white / dark red.",
+    },
+  ]);
+});
+
+test("a figure that cannot be read is warned of; in code it is code", () => {
+  expect(checkProse(lines("::figure{edge=white}\n"), edges)).toMatchObject([
+    {
+      rule: "study/figure",
+      place: { line: 20 },
+      reason: "The figure “::figure{edge=white}” cannot be read.",
+    },
+  ]);
+  expect(checkProse(lines('```\n::figure{edge="no / such"}\n```\n'), edges)).toEqual([]);
+});
+
+test("without edges only what needs none is checked", () => {
+  const problems = checkProse(lines('::figure{edge="white / pink"}\n\n![x](y)\n'));
+  expect(problems.map(({ rule }) => rule)).toEqual(["study/image"]);
+});
+
+test("an edge is named in either order, in any case; one that the change makes is not of the original", () => {
+  expect(findNamedEdge("Dark Red /white", edges)).toBe(edges[0]);
+  for (const text of ["white / blue", "white", "white / white", "white / dark red / blue", ""])
+    expect(findNamedEdge(text, edges)).toBeUndefined();
+});
+
+test("a figure line", () => {
+  expect(readFigure('::figure{edge="white / red"}')).toBe("white / red");
+  for (const text of ["::figure", '::figure{edge=""}', '::figure{edge="a"} b', '::figure{edges="a"}'])
+    expect(readFigure(text)).toBeUndefined();
+});
