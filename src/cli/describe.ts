@@ -35,7 +35,7 @@ export function describeComparison(comparison: Comparison): string {
     comparison.after.edges.find((edge) => edge.a === a && edge.b === b)?.focusLength ?? 0;
   const hasFocus = comparison.edges.some((edge) => focusOf(edge) > 0);
   const figures = [right("before"), left("grade"), right("after"), left("grade"), left("outcome")];
-  const columns = [left("edge"), right("length"), ...(hasFocus ? [right("of it focus")] : []), ...figures];
+  const columns = [left("edge"), right("length"), ...(hasFocus ? [right("focus")] : []), ...figures];
   const ordered = [...comparison.edges].sort((x, y) => focusOf(y) - focusOf(x) || y.length - x.length);
   const rows = ordered.map((edge) => {
     const focus = focusOf(edge) > 0 ? focusOf(edge).toFixed(2) : "";
@@ -125,8 +125,10 @@ function describeFocus({ source, share, clarity, readsTo }: MeasuredFocus): stri
 function compareFocus(before: MeasuredFocus, after: MeasuredFocus): string {
   if (before.source === "none") return "Focus: none found.";
   const clarity = `clarity ${formatPercent(before.clarity)} → ${formatPercent(after.clarity)}`;
-  const reads = `reads to ${formatReach(before.readsTo)} → ${formatReach(after.readsTo)} flag heights`;
-  return `Focus (${before.source}): ${clarity}, ${reads}`;
+  const reach = [formatReach(before.readsTo), formatReach(after.readsTo)] as const;
+  const reads =
+    reach[0] === reach[1] ? `${reach[0]} flag heights as before` : `${reach.join(" → ")} flag heights`;
+  return `Focus (${before.source}): ${clarity}, reads to ${reads}`;
 }
 
 function formatReach(readsTo: number | null): string {

@@ -2,10 +2,10 @@
 // why not. The door to saxes. Nothing is fetched, nothing is executed, no DTD is read.
 import { type SaxesAttributeNS, SaxesParser, type SaxesTagNS } from "saxes";
 import type { Place } from "../problem/problem.ts";
-import { decodeText, isGzip } from "./decode.ts";
+import { decodeText, refuseBytes } from "./decode.ts";
 import { readEntities } from "./doctype.ts";
 import { limit } from "./limit.ts";
-import { evenLines, findStrayAmpersand, hintFor } from "./malformed.ts";
+import { describeMalformed, evenLines, findStrayAmpersand } from "./malformed.ts";
 import { createReporter, Refusal, type Reporter } from "./report.ts";
 import type { XmlElement } from "./xmlnode.ts";
 
@@ -24,26 +24,9 @@ export interface XmlDocument {
 export function readXml(file: string, bytes: Uint8Array): XmlDocument {
   const text = decodeText(bytes);
   const reporter = createReporter(file, text?.split("\n") ?? []);
-  const start: Place = { line: 1, column: 1 };
-  if (bytes.length > limit.fileBytes) {
-    reporter.error(
-      "svg/too-big",
-      undefined,
-      `The drawing has ${bytes.length} bytes; at most ${limit.fileBytes} are read.`,
-      "Simplify the paths in a drawing program, or save without its private data.",
-    );
-  } else if (text === undefined) {
-    reporter.error(
-      "svg/encoding",
-      undefined,
-      isGzip(bytes)
-        ? "The file is compressed (.svgz), so it cannot be read as text."
-        : "The file is not UTF-8 text.",
-      "Save it as a plain SVG in UTF-8.",
-    );
-  } else if (text.trim() === "") {
-    reporter.error("svg/empty", start, "The file is empty.", "Export the drawing again.");
-  } else {
+  const refused = refuseBytes(bytes, text);
+  if (refused !== undefined) reporter.error(refused.rule, refused.place, refused.reason, refused.hint);
+  else if (text !== undefined) {
     try {
       return { root: parse(text, reporter), reporter };
     } catch (refusal) {
@@ -73,6 +56,7 @@ function parse(text: string, reporter: Reporter): XmlElement | undefined {
 class Builder {
   root: XmlElement | undefined;
   private readonly stack: XmlElement[] = [];
+  private lastClosed: XmlElement | undefined;
   private elements = 0;
   private start: Place = { line: 1, column: 1 };
   private attributePlaces = new Map<string, Place>();
@@ -150,9 +134,11 @@ class Builder {
   }
 
   instruction(target: string): void {
+    const { line, column } = this.here();
+    const start = (this.reporter.lines[line - 1] ?? "").lastIndexOf(`<?${target}`, column - 1);
     this.reporter.warn(
       "svg/instruction",
-      this.here(),
+      start < 0 ? { line, column } : { line, column: start + 1, length: target.length + 2 },
       `The processing instruction <?${target} …?> was removed.`,
     );
   }
@@ -215,7 +201,7 @@ class Builder {
   }
 
   close(): void {
-    this.stack.pop();
+    this.lastClosed = this.stack.pop();
   }
 
   text(text: string): void {
@@ -241,7 +227,14 @@ class Builder {
       );
     }
     const cause = message.replace(/^[^:]*:?\d+:\d+:\s*/, "").replace(/\.$/, "");
-    this.refuse("svg/not-well-formed", here, `The file is not well-formed XML: ${cause}.`, hintFor(cause));
+    const { place, reason, hint } = describeMalformed(cause, {
+      lines: this.reporter.lines,
+      here,
+      closed: this.lastClosed,
+      open: this.stack.at(-1),
+      isEmpty: this.elements === 0,
+    });
+    this.refuse("svg/not-well-formed", place, reason, hint);
   }
 }
 

@@ -111,9 +111,9 @@ test("merged and parted edges have no figure where there is none", () => {
   expect(describeComparison(comparison)).toBe(`\
 a.svg: #008000 → #810000, only #a, seen from 320 flag heights away (a model of sight)
 
-  edge                               length  of it focus  before  grade       after  grade  outcome
-  dark red / green → dark red / red    1.00         0.50  12.3 %  weak   one colour         merged
-  green / red                          2.00                                  46.0 %  clear  parted
+  edge                               length  focus  before  grade       after  grade  outcome
+  dark red / green → dark red / red    1.00   0.50  12.3 %  weak   one colour         merged
+  green / red                          2.00                            46.0 %  clear  parted
 
   Clear-edge share 0.0 % → 66.7 %, clarity 27.4 % → 60.0 %
   Focus (named): clarity 27.4 % → 80.0 %, reads to 320 or more → under 10 flag heights
@@ -146,8 +146,8 @@ test("edges of the focus stand first, then the longest", () => {
     verdict: "no gain",
   };
   expect(describeComparison(comparison).match(/p\d \/ grey .*% {2}clear {2}same/g)).toEqual([
-    "p3 / grey    2.00         0.25  50.0 %  clear  50.0 %  clear  same",
-    "p2 / grey    3.00               50.0 %  clear  50.0 %  clear  same",
-    "p1 / grey    1.00               50.0 %  clear  50.0 %  clear  same",
+    "p3 / grey    2.00   0.25  50.0 %  clear  50.0 %  clear  same",
+    "p2 / grey    3.00         50.0 %  clear  50.0 %  clear  same",
+    "p1 / grey    1.00         50.0 %  clear  50.0 %  clear  same",
   ]);
 });

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { evenLines, findStrayAmpersand, hintFor } from "../../src/svg/malformed.ts";
+import { readXml } from "../../src/svg/xml.ts";
 
 // References as in XML 1.0, productions 66 to 68.
 test.each([
@@ -26,4 +27,68 @@ test.each([
 
 test("evenLines", () => {
   expect(evenLines("a\rb\r\nc\n")).toBe("a\nb\nc\n");
+});
+
+/** What an author is told of `text`: place, reason, hint. */
+function told(text: string) {
+  const [problem] = readXml("a.svg", new TextEncoder().encode(text)).reporter.problems;
+  return [`${problem?.place?.line}:${problem?.place?.column}`, problem?.reason, problem?.hint];
+}
+
+test.each<[string, string, string, string, string]>([
+  [
+    "an element that is not closed before its parent",
+    '<svg>\n  <g id="a">\n    <rect/>\n</svg>\n',
+    "4:1",
+    "</svg> closes while <g> of line 2 is still open.",
+    "Put </g> where that element ends, before </svg>.",
+  ],
+  [
+    "the innermost is named first, with its prefix",
+    '<svg xmlns:i="urn:i"><g>\n<i:x></g></svg>',
+    "2:6",
+    "</g> closes while <i:x> of line 2 is still open.",
+    "Put </i:x> where that element ends, before </g>.",
+  ],
+  [
+    "a file that is cut off",
+    "<svg>\n  <g>\n<path",
+    "2:3",
+    "The file ends while <g> of line 2 is still open.",
+    "It may be cut off: export it again, or close it with </g>.",
+  ],
+  [
+    "a file that ends between two elements",
+    "<svg>\n  <g>\n<path/>\n",
+    "2:3",
+    "The file ends while <g> of line 2 is still open.",
+    "It may be cut off: export it again, or close it with </g>.",
+  ],
+  [
+    "words behind the drawing",
+    "<svg/>\nThe end.\n",
+    "2:1",
+    "Something stands behind the end of the drawing.",
+    "Delete what follows the last closing tag, </svg>.",
+  ],
+  [
+    "a text",
+    "This is my flag, which I drew in the summer.\n",
+    "1:1",
+    "The file is not an SVG drawing: it begins with “This is my flag, which I drew…”.",
+    "Put the drawing itself here; an SVG file begins with <svg, perhaps with an <?xml line before it.",
+  ],
+  [
+    "nothing but a comment",
+    "\n  <!-- later -->\n",
+    "2:3",
+    "The file is not an SVG drawing: it begins with “<!-- later -->”.",
+    "Put the drawing itself here; an SVG file begins with <svg, perhaps with an <?xml line before it.",
+  ],
+])("%s", (_, text, place, reason, hint) => {
+  expect(told(text)).toEqual([place, reason, hint]);
+});
+
+test("a closing tag over two lines is told as the parser says it", () => {
+  expect(told("<svg><g></svg\n></svg>")[1]).toMatch(/^The file is not well-formed XML/);
 });

@@ -87,4 +87,11 @@ describe("readXml", () => {
     readText('<!DOCTYPE svg [<!ENTITY r "red">]><svg/>');
     expect(rules(bytesOf('<svg fill="&r;"/>'))).toEqual(["svg/not-well-formed"]);
   });
+
+  test("a processing instruction is named where it begins", () => {
+    const { reporter } = readText('<?xml version="1.0"?>\n  <?xml-stylesheet href="a.css"?><svg/>');
+    expect(reporter.problems).toMatchObject([
+      { rule: "svg/instruction", place: { line: 2, column: 3, length: 16 } },
+    ]);
+  });
 });
