@@ -77,7 +77,7 @@ export function measureToday(table: EdgeTable, looks: readonly PaintLook[], book
     if (isOne(table, edge)) continue;
     addEdge(sums, edge, contrastOf(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, book));
   }
-  return sums.weight === 0 ? null : (100 * sums.seen) / sums.weight;
+  return sums.weight === 0 ? null : 100 * (sums.seen / sums.weight);
 }
 
 /** Returns the edges of the subject's paint that decide something today, weakest first. */
@@ -152,7 +152,7 @@ function measureOption(
     with: candidate.hex,
     name: candidate.name,
     kind: candidate.kind,
-    clarity: (100 * sums.seen) / sums.weight,
+    clarity: 100 * (sums.seen / sums.weight),
     clearEdgeShare: sums.clear / sums.length,
     deltaE00: book.differenceOf(replace, candidate.hex),
     gained,

@@ -242,7 +242,7 @@ describe("compareDrawing", () => {
 
   test("a selection that shares its colour is told, not ignored", async () => {
     const bytes = draw(
-      '<defs><rect id="r" width="10" height="20" fill="red"/></defs><use id="u" href="#r"/><use href="#r" x="10"/>',
+      '<style>rect{fill:red}</style><defs><rect id="r" width="10" height="20"/></defs><use id="u" href="#r"/><use href="#r" x="10"/>',
     );
     expect(await rulesOf(bytes, { replace: "red", with: "sun", only: "#u" })).toContain("svg/shared");
   });
