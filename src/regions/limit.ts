@@ -24,9 +24,9 @@ export function findNearLimit(
   const near = thinnestPixels * (1 - margin);
   const far = furthestLimit(thinnestPixels);
   if (thinnestPixels <= 0) return [];
-  const goneNear = viewer.findVanished(near);
   const goneFar = viewer.findVanished(far);
-  if (goneFar.length <= goneNear.length) return [];
+  if (goneFar.length < leastOfFlag * viewer.base.labels.length) return [];
+  const goneNear = viewer.findVanished(near);
   const { labels } = viewer.base;
   const counts = new Map<number, number>();
   const count = (at: number, by: number): void => {

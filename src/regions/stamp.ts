@@ -13,34 +13,43 @@ export const right = 2;
 export const up = 4;
 export const down = 8;
 
-const known = new Map<string, readonly Stamp[]>();
+const known = new Map<number, readonly Stamp[]>();
 
 /**
- * Returns the 16 stamps of a disc, by the sides that are open. A stamp holds the offsets (x, y) with
- * |(x − half / 2, y − half / 2)| ≤ `radius` that lie straight on or towards an open side: where a neighbour is of the
- * same kind, whatever lies beyond it is nearer to the neighbour. `half` is 0 between pixel centres, 1 from a pixel to
- * upper left corners, −1 from such a corner to pixels.
+ * Returns the 16 stamps of a disc, by the sides that are open. A stamp holds the whole offsets no longer than `radius`
+ * that lie straight on or towards an open side: where a neighbour is of the same kind, whatever lies beyond it is
+ * nearer to the neighbour.
  */
-export function stampsFor(radius: number, half: -1 | 0 | 1): readonly Stamp[] {
-  const key = `${radius} ${half}`;
-  const stamps = known.get(key) ?? Array.from({ length: 16 }, (_, sides) => makeStamp(radius, half, sides));
-  known.set(key, stamps);
+export function stampsFor(radius: number): readonly Stamp[] {
+  const stamps = known.get(radius) ?? Array.from({ length: 16 }, (_, sides) => makeStamp(radius, sides));
+  known.set(radius, stamps);
   return stamps;
 }
 
-function makeStamp(radius: number, half: -1 | 0 | 1, sides: number): Stamp {
+function makeStamp(radius: number, sides: number): Stamp {
+  return collect(
+    radius,
+    0,
+    (x, y) => isToward(x, sides & left, sides & right) && isToward(y, sides & up, sides & down),
+  );
+}
+
+function isToward(offset: number, before: number, behind: number): boolean {
+  return offset < 0 ? before !== 0 : offset === 0 || behind !== 0;
+}
+
+/** Returns the offsets from a pixel corner, numbered by the pixel right below it, to pixels no further than `radius`. */
+export function stampFromCorner(radius: number): Stamp {
+  return collect(radius, 1, () => true);
+}
+
+function collect(radius: number, half: 0 | 1, isWanted: (x: number, y: number) => boolean): Stamp {
   const span = Math.ceil(radius) + 1;
   const found: { readonly x: number; readonly y: number; readonly fourSquares: number }[] = [];
   for (let y = -span; y <= span; y += 1) {
     for (let x = -span; x <= span; x += 1) {
-      const fourSquares = (2 * x - half) ** 2 + (2 * y - half) ** 2;
-      if (
-        fourSquares > 4 * radius * radius ||
-        !isToward(2 * x - half, sides & left, sides & right) ||
-        !isToward(2 * y - half, sides & up, sides & down)
-      )
-        continue;
-      found.push({ x, y, fourSquares });
+      const fourSquares = (2 * x + half) ** 2 + (2 * y + half) ** 2;
+      if (fourSquares <= 4 * radius * radius && isWanted(x, y)) found.push({ x, y, fourSquares });
     }
   }
   return {
@@ -48,9 +57,4 @@ function makeStamp(radius: number, half: -1 | 0 | 1, sides: number): Stamp {
     dy: Int32Array.from(found, ({ y }) => y),
     fourSquares: Int32Array.from(found, (offset) => offset.fourSquares),
   };
-}
-
-/** Up to half a pixel off, the neighbours are no nearer, so those offsets are never left out. */
-function isToward(twice: number, before: number, behind: number): boolean {
-  return twice < -1 ? before !== 0 : twice <= 1 || behind !== 0;
 }

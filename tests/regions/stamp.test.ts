@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { down, left, right, type Stamp, stampsFor, up } from "../../src/regions/stamp.ts";
+import { down, left, right, type Stamp, stampFromCorner, stampsFor, up } from "../../src/regions/stamp.ts";
 
 const offsetsOf = ({ dx, dy }: Stamp): readonly (readonly [number, number])[] =>
   [...dx].map((x, index) => [x, dy[index] ?? Number.NaN] as const);
@@ -8,12 +8,11 @@ const textOf = (stamp: Stamp): readonly string[] =>
   offsetsOf(stamp)
     .map(([x, y]) => `${x} ${y}`)
     .sort();
-const halves = fc.constantFrom<(-1 | 0 | 1)[]>(-1, 0, 1);
 const radii = fc.integer({ min: 0, max: 90 }).map((tenths) => tenths / 10 + 0.05);
 
 /** The stamp of a disc that is open on these sides. */
-function stampOf(radius: number, half: -1 | 0 | 1, sides: number): Stamp {
-  const stamp = stampsFor(radius, half)[sides];
+function stampOf(radius: number, sides: number): Stamp {
+  const stamp = stampsFor(radius)[sides];
   if (stamp === undefined) throw new Error(`no stamp ${sides}`);
   return stamp;
 }
@@ -22,28 +21,27 @@ const all = left | right | up | down;
 
 describe("stampsFor", () => {
   test("there is one for every choice of open sides", () => {
-    expect(stampsFor(3, 0)).toHaveLength(16);
+    expect(stampsFor(3)).toHaveLength(16);
     expect([left, right, up, down].sort()).toEqual([1, 2, 4, 8]);
   });
 
   test("open on all sides it is the whole disc", () => {
     fc.assert(
-      fc.property(radii, halves, (radius, half) => {
+      fc.property(radii, (radius) => {
         const disc: string[] = [];
         for (let y = -12; y <= 12; y += 1)
-          for (let x = -12; x <= 12; x += 1)
-            if (Math.hypot(x - half / 2, y - half / 2) <= radius) disc.push(`${x} ${y}`);
-        expect(textOf(stampOf(radius, half, all))).toEqual(disc.sort());
+          for (let x = -12; x <= 12; x += 1) if (Math.hypot(x, y) <= radius) disc.push(`${x} ${y}`);
+        expect(textOf(stampOf(radius, all))).toEqual(disc.sort());
       }),
     );
   });
 
   test("each offset carries four times its squared length", () => {
     fc.assert(
-      fc.property(radii, halves, fc.integer({ min: 0, max: 15 }), (radius, half, sides) => {
-        const stamp = stampOf(radius, half, sides);
+      fc.property(radii, fc.integer({ min: 0, max: 15 }), (radius, sides) => {
+        const stamp = stampOf(radius, sides);
         for (const [index, [x, y]] of offsetsOf(stamp).entries())
-          expect(stamp.fourSquares[index]).toBeCloseTo(4 * ((x - half / 2) ** 2 + (y - half / 2) ** 2), 9);
+          expect(stamp.fourSquares[index]).toBeCloseTo(4 * (x ** 2 + y ** 2), 9);
       }),
     );
   });
@@ -56,16 +54,15 @@ describe("stampsFor", () => {
       [down, 0, 1],
     ];
     fc.assert(
-      fc.property(radii, halves, fc.integer({ min: 0, max: 15 }), (radius, half, sides) => {
-        const kept = new Set(textOf(stampOf(radius, half, sides)));
-        const disc = offsetsOf(stampOf(radius, half, all));
+      fc.property(radii, fc.integer({ min: 0, max: 15 }), (radius, sides) => {
+        const kept = new Set(textOf(stampOf(radius, sides)));
+        const disc = offsetsOf(stampOf(radius, all));
         expect([...kept].every((offset) => disc.some(([x, y]) => `${x} ${y}` === offset))).toBe(true);
         for (const [x, y] of disc) {
           if (kept.has(`${x} ${y}`)) continue;
-          const away = Math.hypot(x - half / 2, y - half / 2);
+          const away = Math.hypot(x, y);
           const nearer = steps.some(
-            ([side, dx, dy]) =>
-              (sides & side) === 0 && Math.hypot(x - dx - half / 2, y - dy - half / 2) < away,
+            ([side, dx, dy]) => (sides & side) === 0 && Math.hypot(x - dx, y - dy) < away,
           );
           expect(nearer).toBe(true);
         }
@@ -74,6 +71,17 @@ describe("stampsFor", () => {
   });
 
   test("open to the left only, a disc between centres has no offset to the right, above or below", () => {
-    expect(textOf(stampOf(2, 0, left))).toEqual(["-1 0", "-2 0", "0 0"]);
+    expect(textOf(stampOf(2, left))).toEqual(["-1 0", "-2 0", "0 0"]);
   });
+});
+
+test("from a corner: pixels whose centre is no further, the pixel right below it being 0 0", () => {
+  fc.assert(
+    fc.property(radii, (radius) => {
+      const disc: string[] = [];
+      for (let y = -12; y <= 12; y += 1)
+        for (let x = -12; x <= 12; x += 1) if (Math.hypot(x + 0.5, y + 0.5) <= radius) disc.push(`${x} ${y}`);
+      expect(textOf(stampFromCorner(radius))).toEqual(disc.sort());
+    }),
+  );
 });
