@@ -95,10 +95,21 @@ export function reclaimFromCorners(
   const clear = Math.hypot(apart, 0.5);
   const corners = new Corners(map, state, stampFromCorner(clear - 1e-9), stampFromCorner(reach));
   const almost = 4 * Math.max(0, clear - Math.SQRT1_2) ** 2 - 1e-9;
+  const { width } = map;
+  const isAlmost = (at: number): boolean => (distance[at] as number) >= almost;
   const blocks = new Blocks(map, open, Math.max(4, Math.ceil(Math.log2(reach + 2))));
   for (let index = 0; index < thinner.length; index += 1) {
     const at = thinner[index] as number;
-    if ((distance[at] as number) >= almost && blocks.isNear(at)) corners.visitAround(at);
+    if (!isAlmost(at) || !blocks.isNear(at)) continue;
+    for (const corner of [at, at + 1, at + width, at + width + 1]) {
+      if (
+        isAlmost(corner) &&
+        isAlmost(corner - 1) &&
+        isAlmost(corner - width) &&
+        isAlmost(corner - width - 1)
+      )
+        corners.visit(corner);
+    }
   }
 }
 
@@ -146,18 +157,12 @@ class Corners {
   }
 
   /** Corners are numbered by the pixel right below them. */
-  visitAround(at: number): void {
-    const { width, height } = this.map;
-    const y = (at / width) | 0;
-    const x = at - y * width;
-    for (let cy = y; cy <= y + 1 && cy < height; cy += 1) {
-      for (let cx = x; cx <= x + 1 && cx < width; cx += 1) {
-        const corner = cy * width + cx;
-        if (this.looked[corner] === 1) continue;
-        this.looked[corner] = 1;
-        if (this.fits(cx, cy)) this.keepAround(cx, cy);
-      }
-    }
+  visit(corner: number): void {
+    if (this.looked[corner] === 1) return;
+    this.looked[corner] = 1;
+    const y = (corner / this.map.width) | 0;
+    const x = corner - y * this.map.width;
+    if (this.fits(x, y)) this.keepAround(x, y);
   }
 
   private fits(x: number, y: number): boolean {

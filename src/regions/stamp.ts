@@ -38,7 +38,10 @@ function isToward(offset: number, before: number, behind: number): boolean {
   return offset < 0 ? before !== 0 : offset === 0 || behind !== 0;
 }
 
-/** Returns the offsets from a pixel corner, numbered by the pixel right below it, to pixels no further than `radius`. */
+/**
+ * Returns the offsets from a pixel corner, numbered by the pixel right below it, to pixels no further than `radius`,
+ * furthest first: that is where another paint is met soonest.
+ */
 export function stampFromCorner(radius: number): Stamp {
   return collect(radius, 1, () => true);
 }
@@ -52,6 +55,7 @@ function collect(radius: number, half: 0 | 1, isWanted: (x: number, y: number) =
       if (fourSquares <= 4 * radius * radius && isWanted(x, y)) found.push({ x, y, fourSquares });
     }
   }
+  found.sort((a, b) => b.fourSquares - a.fourSquares);
   return {
     dx: Int32Array.from(found, ({ x }) => x),
     dy: Int32Array.from(found, ({ y }) => y),

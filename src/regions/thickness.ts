@@ -31,7 +31,7 @@ export class Thickness {
     this.zone = findZone(runs, greatest);
   }
 
-  /** Returns the pixels that are not within reach of a place where a disc of that diameter fits, in no order. */
+  /** Returns the pixels that are not within reach of a place where a disc of that diameter fits, in reading order. */
   findThinner(thickness: number): Int32Array {
     if (thickness <= 1 || this.zone.isEmpty) return new Int32Array(0);
     // A middle pixel of a stripe is half its thickness and half a pixel from the first pixel outside. Slanted stripes,
@@ -46,7 +46,7 @@ export class Thickness {
     const left = thinner.filter((at) => state[at] === thin);
     if (left.length === 0) return left;
     reclaimFromCorners(this.map, field.distance, state, { thinner, left, apart, reach });
-    return left.filter((at) => state[at] === thin);
+    return left.filter((at) => state[at] === thin).sort();
   }
 
   private field(): Field {
