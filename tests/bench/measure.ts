@@ -22,6 +22,8 @@ export interface MeasureBench {
   readonly bareMilliseconds: number;
   /** Whole measurement ÷ bare rendering. */
   readonly whole: Ratio;
+  /** The same without how far the focus reads and what is near the limit of sight. */
+  readonly core: Ratio;
   /** Each part ÷ bare rendering. */
   readonly parts: Readonly<Record<string, Ratio>>;
   /** Second renderings (translucent and uneven paint), apart: ratio over the files that need one. */
@@ -38,6 +40,7 @@ export async function benchMeasure(every = 1): Promise<MeasureBench> {
   const whole: number[] = [];
   const parts = new Map<string, number[]>();
   const second: number[] = [];
+  const core: number[] = [];
   for (const name of files) {
     const best = await benchFile(readFileSync(`${folder}/${name}`));
     bare.push(best.bare);
@@ -51,11 +54,13 @@ export async function benchMeasure(every = 1): Promise<MeasureBench> {
       sum += milliseconds;
     }
     whole.push(sum / best.bare);
+    core.push((sum - (best.parts.get("reads to") ?? 0) - (best.parts.get("near limit") ?? 0)) / best.bare);
   }
   return {
     files: files.length,
     bareMilliseconds: quantile(bare, 0.5),
     whole: ratioOf(whole),
+    core: ratioOf(core),
     parts: Object.fromEntries([...parts].map(([part, ratios]) => [part, ratioOf(ratios)])),
     secondRendering: { ...ratioOf(second), files: second.length },
   };
@@ -110,4 +115,42 @@ function ratioOf(values: readonly number[]): Ratio {
 export function quantile(values: readonly number[], at: number): number {
   const sorted = [...values].sort((a, b) => a - b);
   return sorted[Math.min(sorted.length - 1, Math.floor(at * sorted.length))] ?? Number.NaN;
+}
+
+export interface GrowthBench {
+  /** Height in pixels → milliseconds of measuring (rendering of the labels included) for a million pixels, median. */
+  readonly perMegapixel: Readonly<Record<number, number>>;
+  /** Resident memory in MB after measuring a part of the collection once and ten times. */
+  readonly residentOnce: number;
+  readonly residentTenTimes: number;
+}
+
+/** Whether time grows with the pixels and memory does not grow with the files. */
+export async function benchGrowth(every = 8): Promise<GrowthBench> {
+  const files = readdirSync(folder)
+    .filter((name) => name.endsWith(".svg"))
+    .filter((_, index) => index % every === 0)
+    .map((name) => readFileSync(`${folder}/${name}`));
+  const perMegapixel: Record<number, number> = {};
+  for (const heightPixels of [360, 720, 1440]) {
+    const times: number[] = [];
+    for (const bytes of files) times.push(await timeAt(bytes, heightPixels));
+    perMegapixel[heightPixels] = quantile(times, 0.5);
+  }
+  const run = async (times: number): Promise<number> => {
+    for (let round = 0; round < times; round += 1) for (const bytes of files) await timeAt(bytes, 720);
+    globalThis.gc?.();
+    return process.memoryUsage().rss / 2 ** 20;
+  };
+  const residentOnce = await run(1);
+  return { perMegapixel, residentOnce, residentTenTimes: await run(10) };
+}
+
+async function timeAt(bytes: Uint8Array, heightPixels: number): Promise<number> {
+  const drawing = readDrawing("bench.svg", bytes).value;
+  if (drawing === undefined) throw new Error("a drawing of the collection was refused");
+  const resolved = resolveDrawing(drawing);
+  const start = performance.now();
+  const { map } = await inspectDrawing(resolved, { distance: 40, heightPixels });
+  return (1e6 * (performance.now() - start)) / (map.width * map.height);
 }
