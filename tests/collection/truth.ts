@@ -19,6 +19,8 @@ export interface Truth {
   readonly files: number;
   /** Share of all edge length, over all files, that has one grade in both renderers. */
   readonly sameGrade: number;
+  /** Files with more than a tenth of a flag height of edge that has not, longest first, with the length. */
+  readonly differing: readonly { readonly file: string; readonly lengthHeights: number }[];
   /** Share of files in which shares stay within 0.5 points and lengths by grade within 2 % of all edge length. */
   readonly steady: number;
   readonly medianShareMove: number;
@@ -48,6 +50,7 @@ export async function checkTruth(every = 1): Promise<Truth> {
     .filter((_, index) => index % every === 0);
   let same = 0;
   let all = 0;
+  const differing: { file: string; lengthHeights: number }[] = [];
   const moves: { file: string; shareMove: number; gradeMove: number; nearLimit: boolean }[] = [];
   for (const file of files) {
     const bytes = readFileSync(file);
@@ -56,6 +59,8 @@ export async function checkTruth(every = 1): Promise<Truth> {
     const agreement = compareGrades(usual, other);
     same += agreement.same;
     all += agreement.all;
+    if (agreement.all - agreement.same > 0.1)
+      differing.push({ file, lengthHeights: agreement.all - agreement.same });
     const coarse = await measure(bytes, { heightPixels: 600 });
     const fine = await measure(bytes, { heightPixels: 1200 });
     moves.push({
@@ -69,6 +74,7 @@ export async function checkTruth(every = 1): Promise<Truth> {
   return {
     files: files.length,
     sameGrade: all === 0 ? 1 : same / all,
+    differing: differing.sort((a, b) => b.lengthHeights - a.lengthHeights),
     steady: 1 - unsteady.length / files.length,
     medianShareMove: median(moves.map((move) => move.shareMove)),
     medianGradeMove: median(moves.map((move) => move.gradeMove)),
@@ -161,6 +167,9 @@ if (process.argv[1]?.endsWith("truth.ts") === true) {
   const lines = [
     `${truth.files} drawings`,
     `same grade in both renderers: ${percent(truth.sameGrade)} of all edge length`,
+    ...truth.differing.map(
+      ({ file, lengthHeights }) => `  ${file}  ${lengthHeights.toFixed(2)} flag heights`,
+    ),
     `steady from 600 to 1200 pixels: ${percent(truth.steady)} of the drawings`,
     `median move of a share: ${percent(truth.medianShareMove)}, of the length in a grade: ${percent(truth.medianGradeMove)}`,
     ...truth.unsteady.map(
