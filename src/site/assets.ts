@@ -25,7 +25,18 @@ export const fontFiles: readonly FontFile[] = [
 ];
 
 /** Order matters: later sheets build on earlier ones. */
-const styleOrder = ["base", "page", "plate", "table", "figure", "front", "study", "method", "print"];
+const styleOrder = [
+  "base",
+  "page",
+  "plate",
+  "table",
+  "figure",
+  "front",
+  "study",
+  "options",
+  "method",
+  "print",
+];
 
 /** Writes `assets/` into the site at `outDir` from the templates at `templatesDir`. Throws where a part is missing. */
 export async function writeAssets(templatesDir: string, outDir: string): Promise<void> {

@@ -3,6 +3,7 @@ import { mkdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { visions } from "../colour/vision.ts";
 import type { StudyResult } from "../study/result.ts";
+import { listOptionDrawings } from "./present/options.ts";
 import { formatStudyPath } from "./present/status.ts";
 
 /** The files of a study's folder, in the order {@link writeDrawings} writes them. */
@@ -11,6 +12,9 @@ export const drawingFiles: readonly string[] = [
   "redesign.svg",
   ...visions.flatMap((vision) => [`seen-${vision}-original.svg`, `seen-${vision}-redesign.svg`]),
 ];
+
+/** Patterns of further files, for hosts that read headers: options and the author's own. */
+export const optionFiles: readonly string[] = ["option-*", "tried-*"];
 
 /** Writes the original, the redesign, and both as each kind of vision sees them, into the study's folder. */
 export async function writeDrawings(result: StudyResult, outDir: string): Promise<void> {
@@ -22,4 +26,6 @@ export async function writeDrawings(result: StudyResult, outDir: string): Promis
   for (const [index, file] of drawingFiles.entries()) {
     await writeFile(path.join(folder, file), texts[index] ?? "");
   }
+  for (const { file, drawing } of listOptionDrawings(result))
+    await writeFile(path.join(folder, file), drawing);
 }

@@ -5,7 +5,7 @@ import Eleventy from "@11ty/eleventy";
 import { register } from "tsx/esm/api";
 import type { GalleryResult } from "../study/result.ts";
 import { writeAssets } from "./assets.ts";
-import { drawingFiles, writeDrawings } from "./drawings.ts";
+import { drawingFiles, optionFiles, writeDrawings } from "./drawings.ts";
 import { writeStrip } from "./images.ts";
 import { writeOutput } from "./output.ts";
 import { formatHeaders } from "./policy.ts";
@@ -40,7 +40,7 @@ export async function publishGallery(
       await writeDrawings(study, freshDir);
       await writeStrip(study, freshDir);
     }
-    await writeFile(path.join(freshDir, "_headers"), formatHeaders(drawingFiles));
+    await writeFile(path.join(freshDir, "_headers"), formatHeaders([...drawingFiles, ...optionFiles]));
   });
   return { result, pages };
 }

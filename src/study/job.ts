@@ -10,9 +10,11 @@ import {
   type DrawnComparison,
   measureDrawing,
 } from "./analyse.ts";
-import { checkNoted } from "./noted.ts";
 import { type OptionsReport, optionsOf } from "./options.ts";
+import type { StudyRanking } from "./ranking.ts";
 import type { StudyResult } from "./result.ts";
+import { withoutDrawing } from "./sheet.ts";
+import { rankStudy } from "./standing.ts";
 import type { Change, Gallery, Study } from "./study.ts";
 import { type SurveyedFlag, surveyFile } from "./survey.ts";
 import { readTypedFocus } from "./typed.ts";
@@ -59,9 +61,19 @@ export const runners: Runners = {
   study: async ({ study, bytes, gallery }) => {
     const { value, problems } = await analyseStudy(study, bytes, gallery);
     if (value === undefined) return { value, problems };
-    return { value, problems: [...problems, ...(await checkNoted(study, bytes, gallery))] };
+    const ranked = await rankStudy(value, bytes, gallery, drawnOptions);
+    const result = ranked.value === undefined ? value : { ...value, ranking: trimDrawings(ranked.value) };
+    return { value: result, problems: [...problems, ...ranked.problems] };
   },
 };
+
+/** Enough that every group of equals on a contact sheet has a drawing. */
+const drawnOptions = 200;
+
+/** The sheet has the drawings that are shown; the rest would only be carried about. */
+function trimDrawings(ranking: StudyRanking): StudyRanking {
+  return { ...ranking, report: { ...ranking.report, options: ranking.report.options.map(withoutDrawing) } };
+}
 
 function optionsFor({ file, bytes, options, focus }: DrawingInput): Omit<AnalyseOptions, "locate"> {
   return focus === undefined ? options : { ...options, focus: readTypedFocus(file, bytes, focus) };

@@ -3,6 +3,7 @@ import type { Hex } from "../colour/colour.ts";
 import type { Vision } from "../colour/vision.ts";
 import type { Comparison } from "../measure/comparison.ts";
 import type { Problem } from "../problem/problem.ts";
+import type { StudyRanking } from "./ranking.ts";
 import type { Gallery, Study } from "./study.ts";
 
 /** The drawings of a study, as SVG text written by us. `seen` holds one drawing for each kind of vision. */
@@ -20,6 +21,8 @@ export interface EdgeLine {
 }
 
 export interface StudyResult {
+  /** All single changes of the drawing and where this one stands; absent where they could not be ranked. */
+  readonly ranking?: StudyRanking;
   readonly study: Study;
   /** The change with both colours resolved. `only` as written. */
   readonly change: { readonly replace: Hex; readonly with: Hex; readonly only?: string };

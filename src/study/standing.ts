@@ -3,39 +3,14 @@ import type { Hex } from "../colour/colour.ts";
 import { nameColour } from "../colour/name.ts";
 import type { Comparison, Outcome as EdgeOutcome } from "../measure/comparison.ts";
 import type { PaintPair } from "../measure/pair.ts";
-import { describeStanding, findStanding, type Standing } from "../measure/standing.ts";
+import { describeStanding, findStanding } from "../measure/standing.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { compareDrawing } from "./analyse.ts";
 import { type OptionsReport, optionsOf, type TryOptions } from "./options.ts";
+import type { NotedResult, StudyRanking, ToldStanding } from "./ranking.ts";
 import type { StudyResult } from "./result.ts";
+import { pickSheet } from "./sheet.ts";
 import type { Gallery, NotedOption, Study } from "./study.ts";
-
-/** Where a change stands, with the sentence that says so; null where the drawing has no edge. */
-export interface ToldStanding extends Standing {
-  readonly says: string;
-}
-
-/** A change that the author tried and tells about, measured as a comparison. `drawing` is its redesign as SVG text. */
-export interface NotedResult {
-  readonly replace: Hex;
-  readonly with: Hex;
-  readonly only?: string;
-  readonly name: string;
-  readonly note?: string;
-  readonly clarity: number | null;
-  readonly clearEdgeShare: number | null;
-  readonly gained: readonly PaintPair[];
-  readonly lost: readonly PaintPair[];
-  readonly merged: readonly PaintPair[];
-  readonly standing: ToldStanding | null;
-  readonly drawing: string;
-}
-
-export interface StudyRanking {
-  readonly report: OptionsReport;
-  readonly standing: ToldStanding | null;
-  readonly noted: readonly NotedResult[];
-}
 
 /**
  * Ranks the options of a study's original, with the `draw` best drawn, and says where its change and each of the
@@ -61,7 +36,8 @@ export async function rankStudy(
     problems.push(...measured.problems);
     if (measured.value !== undefined) noted.push(measured.value);
   }
-  return { value: { report, standing: placeComparison(comparison, report), noted }, problems };
+  const standing = placeComparison(comparison, report);
+  return { value: { report, sheet: pickSheet(report.options), standing, noted }, problems };
 }
 
 function readOptions(study: Study, gallery: Gallery): TryOptions {

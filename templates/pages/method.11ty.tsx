@@ -7,7 +7,7 @@ import { BesideStep, VisionStep } from "../parts/beside.tsx";
 import { Document } from "../parts/document.tsx";
 import { ReadsStep, ViewingStep } from "../parts/sight.tsx";
 import { ContrastStep, LightStep } from "../parts/steps.tsx";
-import { FactsStep, WordsStep } from "../parts/telling.tsx";
+import { FactsStep, OptionsStep, WordsStep } from "../parts/telling.tsx";
 import { CautionStep, EdgeStep, NumbersStep, OutcomeStep } from "../parts/terms.tsx";
 
 export const data = { permalink: "method/index.html" };
@@ -33,6 +33,7 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
           <Item id="numbers" text="The numbers of a flag" />
           <Item id="outcomes" text="Outcomes and verdict" />
           <Item id="words" text="What got better and worse" />
+          <Item id="options" text="Other single changes" />
           <Item id="beside" text="Beside it, never instead of it" />
           <Item id="facts" text="Facts, none a score" />
           <Item id="vision" text="Seen otherwise" />
@@ -48,6 +49,7 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
         <NumbersStep />
         <OutcomeStep />
         <WordsStep />
+        <OptionsStep />
         <BesideStep method={method} />
         <FactsStep />
         <VisionStep method={method} />

@@ -11,6 +11,7 @@ import { ColourTable } from "../parts/colours.tsx";
 import { Document } from "../parts/document.tsx";
 import { EdgeTable } from "../parts/edges.tsx";
 import { Facts } from "../parts/facts.tsx";
+import { Options } from "../parts/options.tsx";
 import { Argument, Colophon, Heading, Plates, Seen } from "../parts/study.tsx";
 import { Words } from "../parts/words.tsx";
 
@@ -55,6 +56,7 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
           </section>
         )}
         <Seen study={study} />
+        {study.options && <Options options={study.options} />}
         <Facts study={study} />
         <section class="evidence" aria-labelledby="colours">
           <h2 id="colours">Colours</h2>

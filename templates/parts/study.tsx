@@ -85,7 +85,7 @@ export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
               <p>{symbolism}</p>
             </section>
           )}
-          {options.length > 0 && (
+          {study.options === undefined && options.length > 0 && (
             <section>
               <h3>Also tried by the author</h3>
               <OptionList options={options} />

@@ -92,3 +92,40 @@ export function FactsStep(): JSX.Element {
     </Step>
   );
 }
+
+/** How options are found and ordered. */
+export function OptionsStep(): JSX.Element {
+  return (
+    <Step
+      id="options"
+      heading="Other single changes"
+      source={
+        <>
+          <p>The order, the groups of equals and the limits are our own judgement.</p>
+          <p>
+            Nearest shade that clears:{" "}
+            <Paper href="https://bottosson.github.io/posts/oklab/">
+              B. Ottosson, A perceptual color space for image processing, 2020
+            </Paper>
+            , for hue, chroma and lightness.
+          </p>
+        </>
+      }
+    >
+      <p>
+        Every paint over 0.4 percent of the flag is replaced by every colour of the gallery’s palette, by the
+        other colours of the flag, and by the nearest shade of itself that is clear against all it meets: hue
+        kept, chroma lowered only as far as a screen forces, lightness alone changed, lighter or darker,
+        whichever departs least. Each such option is measured on the edges the flag already has, with colours
+        that merge counted as contrast 0.
+      </p>
+      <p>
+        Options are ordered by clarity in whole percent. Those that come out equal share a place and are shown
+        as one, with the drawing of the one nearest to today’s colour by ΔE00. The colour to change first is
+        the one whose best option gains most clarity; there is none where nothing gains a point. An option
+        that would merge the charge, or a part of it, with what is around it has no place and is named apart.
+        Where a study’s own change stands is said in numbers; looks are its author’s.
+      </p>
+    </Step>
+  );
+}

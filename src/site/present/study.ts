@@ -13,6 +13,7 @@ import { describeViewing, type FocusView, presentFocus } from "./focus.ts";
 import type { Format } from "./format.ts";
 import { type EdgeMapView, presentEdgeMap } from "./lines.ts";
 import { type NotesView, presentNotes } from "./notes.ts";
+import { type OptionsView, presentOptions } from "./options.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { findChanged, type Swatch } from "./paint.ts";
 import { type Plate, presentPlate } from "./plate.ts";
@@ -51,6 +52,7 @@ export interface StudyPage {
   readonly colours: readonly ColourRow[];
   readonly prose: readonly ProseBlock<EdgeRow>[];
   readonly notes: NotesView;
+  readonly options: OptionsView | undefined;
 }
 
 export interface SummaryRow {
@@ -109,6 +111,7 @@ export function presentStudy(result: StudyResult, gallery: Gallery, format: Form
     colours: presentColours(result, format),
     prose: renderProse(study.body, (edge) => findEdgeFigure(edge, comparison, format)),
     notes: presentNotes(study, gallery, link, path),
+    options: presentOptions(result, link, format),
   };
 }
 

@@ -1,0 +1,41 @@
+// Floor 5. What is known of a study's change among all single changes of its drawing: plain data for pages.
+import type { Hex } from "../colour/colour.ts";
+import type { PaintPair } from "../measure/pair.ts";
+import type { RankedOption } from "../measure/rank.ts";
+import type { Standing } from "../measure/standing.ts";
+import type { OptionsReport } from "./options.ts";
+
+/** Where a change stands, with the sentence that says so; null where the drawing has no edge. */
+export interface ToldStanding extends Standing {
+  readonly says: string;
+}
+
+/** A change that the author tried and tells about, measured as a comparison. `drawing` is its redesign as SVG text. */
+export interface NotedResult {
+  readonly replace: Hex;
+  readonly with: Hex;
+  readonly only?: string;
+  readonly name: string;
+  readonly note?: string;
+  readonly clarity: number | null;
+  readonly clearEdgeShare: number | null;
+  readonly gained: readonly PaintPair[];
+  readonly lost: readonly PaintPair[];
+  readonly merged: readonly PaintPair[];
+  readonly standing: ToldStanding | null;
+  readonly drawing: string;
+}
+
+/** Options of one paint that do equally well: the one that departs least, drawn, and the others. */
+export interface SheetGroup {
+  readonly head: RankedOption & { readonly drawing: string };
+  readonly others: readonly RankedOption[];
+}
+
+export interface StudyRanking {
+  readonly report: OptionsReport;
+  /** The best options, equals together, for a contact sheet. */
+  readonly sheet: readonly SheetGroup[];
+  readonly standing: ToldStanding | null;
+  readonly noted: readonly NotedResult[];
+}
