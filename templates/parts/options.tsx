@@ -23,11 +23,11 @@ export function Options({ options }: { options: OptionsView }): JSX.Element {
           <a href={options.how}>How options are ranked</a>
         </p>
       </div>
-      <Sheet options={options.best} label="The clearest single changes" />
+      <Sheet options={options.best} />
       {options.noted.length > 0 && (
         <>
           <h3>Also tried by the author</h3>
-          <Sheet options={options.noted} label="Changes the author tried" />
+          <Sheet options={options.noted} />
         </>
       )}
       <div class="source after-sheet">
@@ -40,9 +40,9 @@ export function Options({ options }: { options: OptionsView }): JSX.Element {
   );
 }
 
-function Sheet({ options, label }: { options: readonly OptionView[]; label: string }): JSX.Element {
+function Sheet({ options }: { options: readonly OptionView[] }): JSX.Element {
   return (
-    <ul class="sheet" aria-label={label}>
+    <ul class="sheet">
       {options.map((option) => (
         <li key={option.plate.src} class={option.isChosen ? "chosen" : undefined}>
           <Mat plate={option.plate} />
