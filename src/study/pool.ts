@@ -152,6 +152,8 @@ class Child {
     this.child.send({ ...this.job.waiting.request, id: this.job.id }, (error) => {
       if (error !== null) this.kill();
     });
+    // A small drawing is done before the clock first strikes.
+    this.check();
   }
 
   private check(): void {
