@@ -25,7 +25,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   const { analyseGallery } = await import("../study/run.ts");
   const analysed = await analyseGallery(content, {
     drafts: given.switches.has("drafts"),
-    onProgress: (done, total) => output.progress(done, total, "studies"),
+    onProgress: (done, total, what) => output.progress(done, total, what),
   });
   const isMissing = statusOf(analysed.problems) === 2;
   if (isMissing || (given.switches.has("strict") && hasError(analysed.problems))) {

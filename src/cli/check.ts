@@ -1,7 +1,8 @@
 // Floor 7. The command check: every problem of a content folder, and nothing written.
+
+import { plainProblem } from "../problem/plain.ts";
 import { formatProblems } from "../problem/report.ts";
 import type { Given, Output } from "./command.ts";
-import { plainProblem } from "./plain.ts";
 import { count, countProblems, statusOf } from "./status.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {
@@ -9,7 +10,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   const { analyseGallery } = await import("../study/run.ts");
   const { studies, problems } = await analyseGallery(content, {
     drafts: true,
-    onProgress: (done, total) => output.progress(done, total, "studies"),
+    onProgress: (done, total, what) => output.progress(done, total, what),
   });
   if (given.switches.has("json")) {
     output.data(JSON.stringify({ problems: problems.map(plainProblem) }, null, 2));

@@ -2,10 +2,10 @@
 import type { Measure } from "../measure/measure.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/report.ts";
+import { runOrdered } from "../study/queue.ts";
 import type { Given, Output } from "./command.ts";
 import { describeMeasure } from "./describe.ts";
 import { readLooking } from "./looking.ts";
-import { runOrdered } from "./queue.ts";
 import { statusOf } from "./status.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {

@@ -1,14 +1,15 @@
 // Floor 7. The command survey: every flag of a folder, least clear first, with the colour to change first.
 import { readdir } from "node:fs/promises";
 import { join, relative, sep } from "node:path";
+import { plainProblem } from "../problem/plain.ts";
 import type { Outcome } from "../problem/problem.ts";
 import { formatProblems } from "../problem/report.ts";
+import { formatCsv } from "../study/csv.ts";
+import { runOrdered } from "../study/queue.ts";
 import type { Survey, SurveyedFlag } from "../study/survey.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
-import { describeSurvey, formatCsv } from "./list.ts";
+import { describeSurvey } from "./list.ts";
 import { readLooking } from "./looking.ts";
-import { plainProblem } from "./plain.ts";
-import { runOrdered } from "./queue.ts";
 import { count, statusOf } from "./status.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {

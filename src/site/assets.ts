@@ -24,6 +24,9 @@ export const fontFiles: readonly FontFile[] = [
   { family: "source-sans-3", file: "source-sans-3-greek-400-normal.woff2", preload: false },
 ];
 
+/** For pages opened from a disk; for lists; for a study. */
+const scripts = ["local.js", "list.js", "study.js"];
+
 /** Order matters: later sheets build on earlier ones. */
 const styleOrder = [
   "base",
@@ -33,6 +36,7 @@ const styleOrder = [
   "figure",
   "front",
   "study",
+  "edge",
   "options",
   "method",
   "print",
@@ -43,7 +47,8 @@ export async function writeAssets(templatesDir: string, outDir: string): Promise
   const assets = path.join(outDir, "assets");
   await mkdir(path.join(assets, "fonts"), { recursive: true });
   await writeFile(path.join(assets, "site.css"), await joinStyles(path.join(templatesDir, "styles")));
-  await copyFile(path.join(templatesDir, "client", "local.js"), path.join(assets, "local.js"));
+  for (const file of scripts)
+    await copyFile(path.join(templatesDir, "client", file), path.join(assets, file));
   for (const { family, file } of fontFiles) {
     await copyFile(path.join(findFontFolder(family), "files", file), path.join(assets, "fonts", file));
   }
@@ -80,6 +85,7 @@ async function joinLicences(): Promise<string> {
   return texts.join("\n\n");
 }
 
-function findFontFolder(family: FontFile["family"]): string {
+/** The folder of an installed font family. */
+export function findFontFolder(family: FontFile["family"]): string {
   return path.dirname(createRequire(import.meta.url).resolve(`@fontsource/${family}/package.json`));
 }

@@ -1,7 +1,7 @@
 // Floor 6. Pictures in pixels, for what a drawing cannot show. The door to sharp for publishing; always without loss.
 import { mkdir, writeFile } from "node:fs/promises";
 import path from "node:path";
-import sharp from "sharp";
+import sharp, { type OverlayOptions } from "sharp";
 import { distanceSteps } from "../measure/reads.ts";
 import type { StudyResult } from "../study/result.ts";
 import { readDrawing } from "../svg/gate.ts";
@@ -9,9 +9,7 @@ import { writeSized } from "../svg/write.ts";
 import { blurPicture, measureBlur, type Picture } from "./blur.ts";
 import { formatStudyPath } from "./present/status.ts";
 import { formatStripFile, stripSize } from "./present/strip.ts";
-
-/** What every picture of a redesign says of itself. */
-const unofficial = "Unofficial study: a proposal for discussion, not a flag in use.";
+import { unofficial } from "./unofficial.ts";
 
 /** Writes the distance strip of a study into its folder: both flags as they look from every distance step. */
 export async function writeStrip(result: StudyResult, outDir: string): Promise<void> {
@@ -51,4 +49,60 @@ export async function encodePng({ width, height, rgba }: Picture, isRedesign: bo
   const image = isOpaque ? raw.removeAlpha() : raw;
   const said = isRedesign ? image.withExif({ IFD0: { ImageDescription: unofficial } }) : image;
   return said.png({ compressionLevel: 9, adaptiveFiltering: true, palette: false }).toBuffer();
+}
+
+/** A line or more of text in one of the bundled fonts. Pixels; `width` is where it breaks. */
+export interface Lettering {
+  readonly text: string;
+  readonly font: "Source Serif 4" | "Source Sans 3";
+  /** The font file, where the renderer has not read it yet. */
+  readonly fontFile: string;
+  readonly pixels: number;
+  readonly hex: string;
+  readonly width: number;
+}
+
+/** A picture laid on another, its upper left corner at x, y. */
+export interface Laid {
+  readonly picture: Picture;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Sets text; the picture is as large as its ink. `text` is shown as it is: no markup. */
+export async function setText({ text, font, fontFile, pixels, hex, width }: Lettering): Promise<Picture> {
+  const escaped = text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;");
+  const { data, info } = await sharp({
+    text: {
+      text: `<span foreground="${hex}">${escaped}</span>`,
+      font: `${font} ${pixels}`,
+      fontfile: fontFile,
+      width,
+      // At 72 dots an inch a point is a pixel.
+      dpi: 72,
+      rgba: true,
+      wrap: "word-char",
+    },
+  })
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  return { width: info.width, height: info.height, rgba: data };
+}
+
+/** Lays pictures on the ground that `svg` draws, and encodes the whole as PNG without loss. */
+export async function layOut(svg: string, laid: readonly Laid[]): Promise<Buffer> {
+  const overlays = laid.map(
+    ({ picture: { rgba, width, height }, x, y }): OverlayOptions => ({
+      input: Buffer.from(rgba),
+      raw: { width, height, channels: 4 },
+      left: Math.round(x),
+      top: Math.round(y),
+    }),
+  );
+  return sharp(Buffer.from(svg, "utf8"))
+    .composite(overlays)
+    .removeAlpha()
+    .withExif({ IFD0: { ImageDescription: unofficial } })
+    .png({ compressionLevel: 7, palette: false })
+    .toBuffer();
 }

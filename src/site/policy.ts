@@ -1,4 +1,5 @@
 // Floor 6. What a page may load: the content policy in its head, and the same for hosts that read a `_headers` file.
+import { cropFiles } from "./present/edgekey.ts";
 
 const directives = [
   "default-src 'none'",
@@ -23,10 +24,12 @@ const drawingPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox";
 export function formatHeaders(drawings: readonly string[]): string {
   const rules = [
     rule("/*", ["X-Content-Type-Options: nosniff", "Referrer-Policy: no-referrer"]),
-    ...["/", "/method/", "/studies/:slug/"].map((page) =>
+    ...["/", "/method/", "/studies/:slug/", "/studies/:slug/edges/:edge/"].map((page) =>
       rule(page, [`Content-Security-Policy: ${pagePolicy}; frame-ancestors 'none'`]),
     ),
-    ...drawings.map((file) => rule(`/studies/:slug/${file}`, [`Content-Security-Policy: ${drawingPolicy}`])),
+    ...[...drawings, ...Object.values(cropFiles).map((file) => `edges/:edge/${file}`)].map((file) =>
+      rule(`/studies/:slug/${file}`, [`Content-Security-Policy: ${drawingPolicy}`]),
+    ),
     rule("/assets/fonts/*", ["Cache-Control: public, max-age=31536000"]),
   ];
   return rules.join("\n");

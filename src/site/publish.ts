@@ -3,10 +3,11 @@ import { writeFile } from "node:fs/promises";
 import path from "node:path";
 import Eleventy from "@11ty/eleventy";
 import { register } from "tsx/esm/api";
-import type { GalleryResult } from "../study/result.ts";
+import type { GalleryResult, StudyResult } from "../study/result.ts";
 import { writeAssets } from "./assets.ts";
-import { drawingFiles, optionFiles, writeDrawings } from "./drawings.ts";
+import { drawingFiles, optionFiles, writeCrops, writeDrawings } from "./drawings.ts";
 import { writeStrip } from "./images.ts";
+import { writeLinkPictures } from "./linkpicture.ts";
 import { writeOutput } from "./output.ts";
 import { formatHeaders } from "./policy.ts";
 import { presentSite, type SiteView } from "./present/site.ts";
@@ -36,13 +37,28 @@ export async function publishGallery(
   await writeOutput(outDir, keepOut, async (freshDir) => {
     pages = await writePages(view, freshDir);
     await writeAssets(templatesDir, freshDir);
-    for (const study of result.studies) {
-      await writeDrawings(study, freshDir);
-      await writeStrip(study, freshDir);
-    }
+    await writePictures(result.studies, view, freshDir);
     await writeFile(path.join(freshDir, "_headers"), formatHeaders([...drawingFiles, ...optionFiles]));
   });
   return { result, pages };
+}
+
+async function writePictures(
+  studies: readonly StudyResult[],
+  view: SiteView,
+  freshDir: string,
+): Promise<void> {
+  for (const study of studies) {
+    await writeDrawings(study, freshDir);
+    await writeCrops(study, freshDir);
+    await writeStrip(study, freshDir);
+    const pages = [...view.studies, ...view.edges].filter(({ slug }) => slug === study.study.slug);
+    await writeLinkPictures(
+      study,
+      pages.map(({ picture }) => picture),
+      freshDir,
+    );
+  }
 }
 
 /** Eleventy imports the templates itself: with tsx registered it can, whoever started us. */

@@ -6,28 +6,24 @@ import { compareLooks } from "../measure/compare.ts";
 import type { Comparison } from "../measure/comparison.ts";
 import { type Frame, measureLooks } from "../measure/figures.ts";
 import type { Measure } from "../measure/measure.ts";
-import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
-import { readDrawing } from "../svg/gate.ts";
+import type { Outcome, Problem } from "../problem/problem.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
 import { mapColours, recolour } from "../svg/recolour.ts";
 import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/write.ts";
 import { type Inspection, inspectDrawing } from "./inspect.ts";
 import { lookAt } from "./look.ts";
-import { type Locate, listColours, type PlannedChange, planChange, planFocus } from "./plan.ts";
+import { type OpenOptions, openDrawing, unofficialNote } from "./open.ts";
+import { listColours, type PlannedChange, planChange } from "./plan.ts";
 import type { EdgeLine, StudyDrawings, StudyResult } from "./result.ts";
-import type { Change, Focus, Gallery, Study } from "./study.ts";
+import type { Change, Gallery, Study } from "./study.ts";
 import { toEdgeLines } from "./traced.ts";
 import type { Viewing } from "./viewing.ts";
 
-export interface AnalyseOptions {
+/** `locate` places what is wrong with the change too. */
+export interface AnalyseOptions extends OpenOptions {
   readonly cloth: Cloth;
-  /** In flag heights; 0 is the full drawing. */
-  readonly distance: number;
   readonly palette: ReadonlyMap<string, string>;
-  readonly focus?: Focus;
-  /** Says where a value of the change or the focus stands, for messages; default the drawing's file. */
-  readonly locate?: Locate;
 }
 
 /** One comparison with its drawings as SVG text. */
@@ -44,23 +40,17 @@ interface Compared extends DrawnComparison {
   readonly resolvedRedesign: ResolvedDrawing;
 }
 
-/** What is written into the metadata of every redesign. */
-const unofficialNote = "Unofficial study: a proposal for discussion, not a flag in use.";
-
-/** Measures one drawing. Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable. */
+/** Measures one drawing. Problems: those of openDrawing. */
 export async function measureDrawing(
   file: string,
   bytes: Uint8Array,
   options: AnalyseOptions,
 ): Promise<Outcome<Measure>> {
-  const problems: Problem[] = [];
-  const inspected = await inspectFile(file, bytes, options, problems);
-  if (inspected === undefined) return { value: undefined, problems };
-  const { table, looks } = inspected.inspection;
-  return {
-    value: measureLooks(frameOf(file, options.distance, inspected.inspection), table, looks, options.cloth),
-    problems,
-  };
+  const { value: opened, problems } = await openDrawing(file, bytes, options);
+  if (opened === undefined) return { value: undefined, problems };
+  const { table, looks } = opened.inspection;
+  const frame = frameOf(file, options.distance, opened.inspection);
+  return { value: measureLooks(frame, table, looks, options.cloth), problems };
 }
 
 /** Compares a drawing with itself after `change`. Problems: those of measureDrawing, planChange and recolour. */
@@ -98,59 +88,16 @@ export async function analyseStudy(
   };
 }
 
-interface InspectedFile {
-  readonly drawing: Drawing;
-  readonly resolved: ResolvedDrawing;
-  readonly viewing: Viewing;
-  readonly inspection: Inspection;
-}
-
-/** Reads and inspects a file; what is wrong goes to `problems`. With a named focus the colours are looked at first. */
-async function inspectFile(
-  file: string,
-  bytes: Uint8Array,
-  options: AnalyseOptions,
-  problems: Problem[],
-): Promise<InspectedFile | undefined> {
-  const read = readDrawing(file, bytes);
-  problems.push(...read.problems);
-  if (read.value === undefined) return undefined;
-  const resolved = resolveDrawing(read.value);
-  const viewing: Viewing = { distance: options.distance };
-  const inspected = await inspectSafely(resolved, viewing);
-  problems.push(...inspected.problems);
-  if (inspected.value === undefined || options.focus === undefined) {
-    return inspected.value === undefined
-      ? undefined
-      : { drawing: read.value, resolved, viewing, inspection: inspected.value };
-  }
-  const focus = planFocus(
-    resolved,
-    listColours(resolved, inspected.value),
-    options.focus,
-    options.locate ?? (() => ({ file })),
-  );
-  problems.push(...focus.problems);
-  if (focus.value === undefined || hasError(focus.problems)) return undefined;
-  const focused = { ...viewing, focus: focus.value };
-  return {
-    drawing: read.value,
-    resolved,
-    viewing: focused,
-    inspection: await inspectDrawing(resolved, focused),
-  };
-}
-
 async function compare(
   file: string,
   bytes: Uint8Array,
   change: Change,
   options: AnalyseOptions,
 ): Promise<Outcome<Compared>> {
-  const problems: Problem[] = [];
-  const inspected = await inspectFile(file, bytes, options, problems);
-  if (inspected === undefined) return { value: undefined, problems };
-  const { resolved, inspection, viewing, drawing } = inspected;
+  const opened = await openDrawing(file, bytes, options);
+  const problems: Problem[] = [...opened.problems];
+  if (opened.value === undefined) return { value: undefined, problems };
+  const { resolved, inspection, viewing, drawing } = opened.value;
   const planned = planChange(
     resolved,
     listColours(resolved, inspection),
@@ -216,30 +163,6 @@ async function lookTwice(
 
 function frameOf(file: string, distance: number, { proportions, warnings }: Inspection): Frame {
   return { file, proportions, distance, warnings };
-}
-
-async function inspectSafely(resolved: ResolvedDrawing, viewing: Viewing): Promise<Outcome<Inspection>> {
-  const { file } = resolved.drawing;
-  const refuse = (rule: string, reason: string, hint: string): Outcome<Inspection> => ({
-    value: undefined,
-    problems: [{ rule, severity: "error", file, reason, hint }],
-  });
-  try {
-    const inspection = await inspectDrawing(resolved, viewing);
-    if (inspection.paints.length > 0) return { value: inspection, problems: [] };
-    return refuse(
-      "study/nothing-drawn",
-      "The drawing shows nothing.",
-      "Check that its shapes have a fill and lie inside the viewBox.",
-    );
-  } catch (error) {
-    const cause = error instanceof Error ? error.message.trim() : String(error);
-    return refuse(
-      "study/not-drawable",
-      `The drawing could not be rendered: ${cause}.`,
-      "Simplify it in a drawing program and export it again.",
-    );
-  }
 }
 
 function drawStudy({ original, redesign, resolvedOriginal, resolvedRedesign }: Compared): StudyDrawings {

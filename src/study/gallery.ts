@@ -33,6 +33,7 @@ const gallerySchema = z.strictObject({
     .strictObject({ black: z.number().min(0).max(100), white: z.number().min(0).max(100) })
     .exactOptional(),
   palette: z.record(z.string(), z.string().min(1).max(100)).exactOptional(),
+  compareWith: z.string().min(1).max(200).exactOptional(),
 });
 
 const guide: KeyGuide = {
@@ -48,6 +49,7 @@ const guide: KeyGuide = {
     "cloth.black": "black: 5",
     "cloth.white": "white: 85",
     palette: 'palette: { white: "#ffffff", sea green: "#2e8b70" }',
+    compareWith: "compareWith: collection",
   },
 };
 
@@ -56,7 +58,7 @@ const guide: KeyGuide = {
  *
  * Problems: those of `readSource` and `parseYaml`, `study/unknown-key`, `study/wrong-type`, `study/no-value`,
  * `study/too-long`, `study/out-of-range`, `study/wrong-address`, `study/wrong-language`, `study/wrong-cloth`,
- * `study/wrong-palette`, `study/wrong-colour`; warnings `study/missing-key` for title and address.
+ * `study/wrong-palette`, `study/wrong-colour`, `study/wrong-folder`; warnings `study/missing-key` for title and address.
  */
 export function parseGallery(
   file: string,
@@ -91,7 +93,7 @@ function fillIn(raw: Readonly<Record<string, unknown>>, wrong: ReadonlySet<strin
 }
 
 function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[] {
-  const { address, language, cloth, palette } = raw;
+  const { address, language, cloth, palette, compareWith } = raw;
   const findings: Finding[] = [];
   const add = (rule: string, path: string, reason: string, hint: string) =>
     findings.push({ rule, path, on: "value", reason, hint });
@@ -121,6 +123,15 @@ function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[] {
   ) {
     const reason = `Black cloth (${cloth.black} %) must reflect less than white cloth (${cloth.white} %).`;
     add("study/wrong-cloth", "cloth", reason, "Type: cloth: { black: 5, white: 85 }");
+  }
+  if (typeof compareWith === "string" && compareWith !== "" && !isInnerFolder(compareWith)) {
+    const reason = `“compareWith” is ${quoteText(compareWith)}; it must name a folder inside the content folder.`;
+    add(
+      "study/wrong-folder",
+      "compareWith",
+      reason,
+      `Put the drawings there and type: ${guide.examples.compareWith}`,
+    );
   }
   if (isGroup(palette)) {
     for (const [name, colour] of Object.entries(palette)) findings.push(...checkPaletteEntry(name, colour));
@@ -171,6 +182,11 @@ function isLanguage(text: string): boolean {
   } catch {
     return false;
   }
+}
+
+/** Names of folders with slashes between them: nothing that climbs, is hidden or is a path of the whole computer. */
+function isInnerFolder(text: string): boolean {
+  return /^[\p{L}\p{N}][\p{L}\p{N} _.-]*(?:\/[\p{L}\p{N}][\p{L}\p{N} _.-]*)*\/?$/u.test(text);
 }
 
 function isGroup(value: unknown): value is Readonly<Record<string, unknown>> {

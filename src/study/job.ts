@@ -1,4 +1,6 @@
 // Floor 5. Work on one drawing that is done in a child process: what goes in and what comes back, as plain data.
+import type { Cloth } from "../colour/cloth.ts";
+import type { FlagGrid } from "../measure/likeness.ts";
 import type { Measure } from "../measure/measure.ts";
 import type { Outcome } from "../problem/problem.ts";
 import { readDrawing } from "../svg/gate.ts";
@@ -10,13 +12,14 @@ import {
   type DrawnComparison,
   measureDrawing,
 } from "./analyse.ts";
+import { gridOf } from "./likeness.ts";
 import { type OptionsReport, optionsOf } from "./options.ts";
 import type { StudyRanking } from "./ranking.ts";
 import type { StudyResult } from "./result.ts";
 import { withoutDrawing } from "./sheet.ts";
 import { rankStudy } from "./standing.ts";
 import type { Change, Gallery, Study } from "./study.ts";
-import { type SurveyedFlag, surveyFile } from "./survey.ts";
+import { type SurveyedDrawing, type SurveyedFlag, surveyDrawing, surveyFile } from "./survey.ts";
 import { readTypedFocus } from "./typed.ts";
 
 /** A drawing to look at. `focus` as typed: the drawing decides whether it is a colour or a selector. */
@@ -42,6 +45,20 @@ export interface Jobs {
     readonly input: { readonly study: Study; readonly bytes: Uint8Array; readonly gallery: Gallery };
     readonly output: StudyResult;
   };
+  /** Apart from the study, so that options that take too long cost no study. */
+  readonly rank: {
+    readonly input: Pick<StudyResult, "study" | "comparison"> & {
+      readonly bytes: Uint8Array;
+      readonly gallery: Gallery;
+    };
+    readonly output: StudyRanking;
+  };
+  /** A flag for the gallery's survey. */
+  readonly flag: { readonly input: DrawingInput; readonly output: SurveyedDrawing };
+  readonly grid: {
+    readonly input: Pick<DrawingInput, "file" | "bytes"> & { readonly cloth: Cloth };
+    readonly output: FlagGrid;
+  };
 }
 
 export type JobKind = keyof Jobs;
@@ -58,13 +75,13 @@ export const runners: Runners = {
     const { value, problems } = readDrawing(file, bytes);
     return { value: value === undefined ? undefined : writeDrawing(value), problems };
   },
-  study: async ({ study, bytes, gallery }) => {
-    const { value, problems } = await analyseStudy(study, bytes, gallery);
-    if (value === undefined) return { value, problems };
-    const ranked = await rankStudy(value, bytes, gallery, drawnOptions);
-    const result = ranked.value === undefined ? value : { ...value, ranking: trimDrawings(ranked.value) };
-    return { value: result, problems: [...problems, ...ranked.problems] };
+  study: ({ study, bytes, gallery }) => analyseStudy(study, bytes, gallery),
+  rank: async ({ study, comparison, bytes, gallery }) => {
+    const { value, problems } = await rankStudy({ study, comparison }, bytes, gallery, drawnOptions);
+    return { value: value === undefined ? undefined : trimDrawings(value), problems };
   },
+  flag: (input) => surveyDrawing(input.file, input.bytes, optionsFor(input)),
+  grid: ({ file, bytes, cloth }) => gridOf(file, bytes, cloth),
 };
 
 /** Enough that every group of equals on a contact sheet has a drawing. */

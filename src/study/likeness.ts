@@ -22,6 +22,8 @@ export interface IndexedFlag {
 export interface LikenessReport {
   readonly nearest: readonly Likeness[];
   readonly warnings: readonly string[];
+  /** How many flags it was compared with. */
+  readonly compared: number;
 }
 
 /** Height in pixels of the picture a grid is made from: ten pixels a cell are enough for its mean. */
@@ -87,6 +89,7 @@ export function findLikeness(
   return {
     nearest,
     warnings: nearest.filter(({ deltaE00 }) => deltaE00 < likenessWarning).map(describeLikeness),
+    compared: others.length,
   };
 }
 

@@ -11,6 +11,7 @@ import {
   type FileFailure,
   folderNamed,
 } from "./file.ts";
+import { checkFolderDrawings, type FolderDrawing } from "./flags.ts";
 import { defaultGallery, missingGallery, parseGallery } from "./gallery.ts";
 import { checkStudyFiles, checkStudyFolders, type Entry, linkProblem } from "./listing.ts";
 import { parseStudy, type StudyOrigin } from "./parse.ts";
@@ -82,6 +83,43 @@ export async function readDrawing(file: string): Promise<Outcome<Uint8Array>> {
   if ("bytes" in read) return { value: read.bytes, problems: [] };
   if (read.kind === "folder") return { value: undefined, problems: [folderNamed(file)] };
   return { value: undefined, problems: [describeDrawingFailure(file, read, resolve(file))] };
+}
+
+/**
+ * Lists the drawings in `inner`, a folder of the content folder such as `flags`, by name; undefined where there is no such
+ * folder. A link on the way there is not followed. Everything that is wrong is a warning: no study depends on it.
+ *
+ * Problems: `study/link` and those of `checkFolderDrawings`.
+ */
+export async function listFolder(
+  contentDir: string,
+  inner: string,
+  hasStrictNames: boolean,
+): Promise<Outcome<readonly FolderDrawing[]>> {
+  const shown = `${contentDir.replace(/\\/g, "/").replace(/(.)\/+$/, "$1")}/${inner}`;
+  let path = resolve(contentDir);
+  for (const part of inner.split("/")) {
+    path = join(path, part);
+    if ((await kindOf(path)) === "link")
+      return { value: [], problems: [{ ...linkProblem(shown), severity: "warning" }] };
+  }
+  const entries = await readFolder(path);
+  if (!entries) return { value: undefined, problems: [] };
+  const { names, problems } = checkFolderDrawings(shown, entries, hasStrictNames);
+  return {
+    value: names.map((name) => ({ name, file: `${shown}/${name}`, path: join(path, name) })),
+    problems,
+  };
+}
+
+/** Returns the bytes of a drawing of a folder. Problems, as warnings: those of readDrawing; `study/link`. */
+export async function readListed({ file, path }: FolderDrawing): Promise<Outcome<Uint8Array>> {
+  const read = await readRegular(path, drawingBytes, false);
+  if ("bytes" in read) return { value: read.bytes, problems: [] };
+  return {
+    value: undefined,
+    problems: [{ ...describeDrawingFailure(file, read, path), severity: "warning" }],
+  };
 }
 
 async function loadSettings(

@@ -26,7 +26,7 @@ export interface OpenedDrawing {
 }
 
 /** What is written into the metadata of every redesign. */
-const unofficialNote = "Unofficial study: a proposal for discussion, not a flag in use.";
+export const unofficialNote = "Unofficial study: a proposal for discussion, not a flag in use.";
 
 /**
  * Opens a drawing. With a named focus the colours are looked at first, because a focus may name one.

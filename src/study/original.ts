@@ -36,6 +36,17 @@ export function parseOriginal(
   return { reason, hint: `Rename the file and type: original: ${target}` };
 }
 
+/** Returns the path of a study's original in the content folder: `flags/a.svg`. */
+export function pathOfOriginal({
+  slug,
+  original,
+}: {
+  readonly slug: string;
+  readonly original: string;
+}): string {
+  return original.startsWith("/") ? original.slice(1) : `studies/${slug}/${original}`;
+}
+
 /** Returns whether `name` is a file name a drawing may have: `harbour-flag.svg`. */
 export function isDrawingName(name: string): boolean {
   return /^[a-z0-9]+(?:-[a-z0-9]+)*\.svg$/.test(name);

@@ -3,6 +3,8 @@ import type { Hex } from "../colour/colour.ts";
 import type { Vision } from "../colour/vision.ts";
 import type { Comparison } from "../measure/comparison.ts";
 import type { Problem } from "../problem/problem.ts";
+import type { GallerySurvey } from "./entry.ts";
+import type { StudyLikeness } from "./near.ts";
 import type { StudyRanking } from "./ranking.ts";
 import type { Gallery, Study } from "./study.ts";
 
@@ -23,6 +25,8 @@ export interface EdgeLine {
 export interface StudyResult {
   /** All single changes of the drawing and where this one stands; absent where they could not be ranked. */
   readonly ranking?: StudyRanking;
+  /** The flags that the redesign looks most like; absent where it was compared with none. */
+  readonly likeness?: StudyLikeness;
   readonly study: Study;
   /** The change with both colours resolved. `only` as written. */
   readonly change: { readonly replace: Hex; readonly with: Hex; readonly only?: string };
@@ -37,4 +41,6 @@ export interface GalleryResult {
   readonly gallery: Gallery;
   readonly studies: readonly StudyResult[];
   readonly problems: readonly Problem[];
+  /** Every flag of the gallery as it is; absent where nobody asked for it. */
+  readonly survey?: GallerySurvey;
 }

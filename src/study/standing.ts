@@ -20,7 +20,7 @@ import type { Gallery, NotedOption, Study } from "./study.ts";
  * the focus, analyseStudy has said.
  */
 export async function rankStudy(
-  { study, comparison }: StudyResult,
+  { study, comparison }: Pick<StudyResult, "study" | "comparison">,
   bytes: Uint8Array,
   gallery: Gallery,
   draw = 0,

@@ -67,4 +67,6 @@ export interface Gallery {
   readonly cloth: { readonly black: number; readonly white: number };
   /** The gallery's palette: name → CSS colour as written. */
   readonly palette: ReadonlyMap<string, string>;
+  /** A folder of the content folder whose drawings redesigns are compared with: `collection/old`. */
+  readonly compareWith?: string;
 }

@@ -4,6 +4,7 @@ import { measureLooks } from "../measure/figures.ts";
 import type { Measure } from "../measure/measure.ts";
 import type { Option } from "../measure/options.ts";
 import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
+import { writeDrawing } from "../svg/write.ts";
 import { openDrawing } from "./open.ts";
 import { type OptionsReport, rankOpened, type TryOptions } from "./options.ts";
 
@@ -49,41 +50,46 @@ export interface SurveyInput {
   readonly bytes: Uint8Array;
 }
 
+/** One flag with what a page shows of it: all its measures, and the drawing as SVG text that we wrote. */
+export interface SurveyedDrawing {
+  readonly flag: SurveyedFlag;
+  readonly measure: Measure;
+  readonly drawing: string;
+}
+
 /** Surveys one drawing. Never throws for what is in it. Problems: those of openDrawing; study/not-drawable. */
 export async function surveyFile(
   file: string,
   bytes: Uint8Array,
   options: TryOptions,
 ): Promise<Outcome<SurveyedFlag>> {
+  const { value, problems } = await surveyDrawing(file, bytes, options);
+  return { value: value?.flag, problems };
+}
+
+/** Surveys one drawing for a page. Never throws for what is in it. Problems: those of surveyFile. */
+export async function surveyDrawing(
+  file: string,
+  bytes: Uint8Array,
+  options: TryOptions,
+): Promise<Outcome<SurveyedDrawing>> {
   try {
     const opened = await openDrawing(file, bytes, options);
     if (opened.value === undefined) return { value: undefined, problems: opened.problems };
-    const { inspection, viewing } = opened.value;
+    const { inspection, viewing, drawing } = opened.value;
     const { table, looks, proportions, warnings } = inspection;
-    const measure = measureLooks(
-      { file, proportions, distance: viewing.distance, warnings },
-      table,
-      looks,
-      options.cloth,
-    );
-    return {
-      value: describeFlag(measure, await rankOpened(opened.value, { ...options, draw: 0 })),
-      problems: opened.problems,
-    };
+    const frame = { file, proportions, distance: viewing.distance, warnings };
+    const measure = measureLooks(frame, table, looks, options.cloth);
+    const report = await rankOpened(opened.value, { ...options, draw: 0 });
+    const flag = describeFlag(file, measure, report);
+    return { value: { flag, measure, drawing: writeDrawing(drawing) }, problems: opened.problems };
   } catch (error) {
     const cause = error instanceof Error ? error.message.trim() : String(error);
+    const reason = `The drawing could not be measured: ${cause}.`;
     const hint = "Simplify it in a drawing program and export it again.";
     return {
       value: undefined,
-      problems: [
-        {
-          rule: "study/not-drawable",
-          severity: "error",
-          file,
-          reason: `The drawing could not be measured: ${cause}.`,
-          hint,
-        },
-      ],
+      problems: [{ rule: "study/not-drawable", severity: "error", file, reason, hint }],
     };
   }
 }
@@ -123,18 +129,24 @@ export function collectSurvey(
   };
 }
 
-function describeFlag(measure: Measure, report: OptionsReport): SurveyedFlag {
-  const { file, clarity, clearEdgeShare, weakestEdge, edges, focus } = measure;
+/**
+ * Returns the line of a flag in a survey. `report` are its ranked options, undefined where there are none to be had; it may
+ * have been made apart from `measure`, whose paints can be parted by a change that is measured with them.
+ */
+export function describeFlag(
+  file: string,
+  { clarity, clearEdgeShare, weakestEdge, edges, focus }: Measure,
+  report: OptionsReport | undefined,
+): SurveyedFlag {
   const names = edges.find((edge) => edge.a === weakestEdge?.a && edge.b === weakestEdge?.b)?.names;
-  const best = report.options.find(
-    (option) => report.changeFirst?.some(({ id }) => id === option.id) === true,
-  );
+  const first = report?.changeFirst ?? null;
+  const best = report?.options.find((option) => first?.some(({ id }) => id === option.id) === true);
   return {
     file,
     clarity,
     clearEdgeShare,
     weakestEdge: weakestEdge === null || names === undefined ? null : { ...weakestEdge, names },
-    changeFirst: report.changeFirst,
+    changeFirst: first,
     bestOption: best ?? null,
     readsTo: focus.readsTo,
   };

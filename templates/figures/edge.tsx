@@ -13,8 +13,9 @@ export function EdgeFigure({ edge }: { edge: EdgeRow }): JSX.Element {
         <Meeting label="Redesign" reading={edge.after} />
       </div>
       <figcaption>
-        <strong>Edge.</strong> {edge.renamed ? `${edge.names}, which becomes ${edge.renamed}` : edge.names}:{" "}
-        {edge.outcome}, over {edge.length} flag heights.
+        <strong>{edge.address ? <a href={edge.address}>Edge</a> : "Edge"}.</strong>{" "}
+        {edge.renamed ? `${edge.names}, which becomes ${edge.renamed}` : edge.names}: {edge.outcome}, over{" "}
+        {edge.length} flag heights.
       </figcaption>
     </figure>
   );

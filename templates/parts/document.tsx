@@ -2,18 +2,20 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
-import type { Frame } from "../../src/site/present/page.ts";
+import type { Frame, ShareView } from "../../src/site/present/page.ts";
 import { Foot } from "./foot.tsx";
 import { Masthead } from "./masthead.tsx";
 
-/** One page. `layout` names the page type for the style sheet. */
+/** One page. `layout` names the page type for the style sheet; `scripts` are those that only this type needs. */
 export function Document({
   frame,
   layout,
+  scripts = [],
   children,
 }: {
   frame: Frame;
   layout: string;
+  scripts?: readonly string[];
   children: ComponentChildren;
 }): JSX.Element {
   return (
@@ -27,11 +29,29 @@ export function Document({
         <meta name="color-scheme" content="light dark" />
         <meta name="referrer" content="no-referrer" />
         {frame.canonical && <link rel="canonical" href={frame.canonical} />}
+        {frame.share && <Share frame={frame} share={frame.share} />}
         {frame.links.fonts.map((font) => (
           <link key={font} rel="preload" href={font} as="font" type="font/woff2" crossorigin="anonymous" />
         ))}
+        <link rel="icon" href={frame.links.icon} type="image/svg+xml" />
+        <link rel="icon" href={frame.links.iconPng} type="image/png" sizes="96x96" />
+        <link
+          rel="alternate"
+          href={frame.links.atom}
+          type="application/atom+xml"
+          title={frame.galleryTitle}
+        />
+        <link
+          rel="alternate"
+          href={frame.links.jsonFeed}
+          type="application/feed+json"
+          title={frame.galleryTitle}
+        />
         <link rel="stylesheet" href={frame.links.styles} />
         <script src={frame.links.script} defer />
+        {scripts.map((script) => (
+          <script key={script} src={script} defer />
+        ))}
       </head>
       <body class={layout}>
         <a class="skip" href="#content">
@@ -44,5 +64,31 @@ export function Document({
         <Foot frame={frame} />
       </body>
     </html>
+  );
+}
+
+/** For sites that show links: Open Graph, and a record for search. The record is data and is never run. */
+function Share({ frame, share }: { frame: Frame; share: ShareView }): JSX.Element {
+  return (
+    <>
+      <meta property="og:title" content={share.title} />
+      <meta property="og:description" content={frame.description} />
+      <meta property="og:type" content={share.kind} />
+      <meta property="og:url" content={frame.canonical} />
+      <meta property="og:site_name" content={frame.galleryTitle} />
+      {share.picture && (
+        <>
+          <meta property="og:image" content={share.picture.address} />
+          <meta property="og:image:type" content="image/png" />
+          <meta property="og:image:width" content="1200" />
+          <meta property="og:image:height" content="630" />
+          <meta property="og:image:alt" content={share.picture.alt} />
+          <meta name="twitter:card" content="summary_large_image" />
+        </>
+      )}
+      {share.record && (
+        <script type="application/ld+json" dangerouslySetInnerHTML={{ __html: share.record }} />
+      )}
+    </>
   );
 }

@@ -54,7 +54,7 @@ function Row({ edge }: { edge: EdgeRow }): JSX.Element {
   return (
     <tr>
       <th scope="row">
-        {edge.names}
+        {edge.address ? <a href={edge.address}>{edge.names}</a> : edge.names}
         {edge.renamed && <span class="renamed">becomes {edge.renamed}</span>}
         {edge.focus && <span class="renamed">{edge.focus}</span>}
       </th>
@@ -68,7 +68,8 @@ function Row({ edge }: { edge: EdgeRow }): JSX.Element {
   );
 }
 
-function ReadingCell({ reading }: { reading: Reading }): JSX.Element {
+/** Two colours with their contrast and grade. */
+export function ReadingCell({ reading }: { reading: Reading }): JSX.Element {
   return (
     <span class="reading">
       <SwatchPair hexes={reading.hexes} />

@@ -3,13 +3,24 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { Card } from "../../src/site/present/card.ts";
+import type { Linked } from "../../src/site/present/study.ts";
 import { Move } from "./move.tsx";
 import { Mat } from "./plate.tsx";
 
 /** The entry of a study. `eager` is for entries that open the page. */
 export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Element {
   return (
-    <article class="entry">
+    <article
+      class="entry"
+      data-words={card.search.words}
+      data-status={card.search.status}
+      data-verdict={card.search.verdict}
+      data-author={card.search.authors}
+      data-tag={card.search.tags}
+      data-date={card.search.date}
+      data-after={card.search.after}
+      data-gain={card.search.gain}
+    >
       <div class="pair">
         {card.plates.map((plate) => (
           <Mat key={plate.label} plate={plate} eager={eager} />
@@ -43,11 +54,29 @@ export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Elem
 }
 
 /** Who and when, as far as the study says. */
-export function Byline({ authors, date }: Pick<Card, "authors" | "date">): JSX.Element | null {
+export function Byline({
+  authors,
+  people,
+  date,
+}: Pick<Card, "authors" | "date"> & { people?: readonly Linked[] }): JSX.Element | null {
   if (!authors && !date) return null;
   return (
     <p class="byline">
-      {authors && <span>{authors}</span>}
+      {authors && (
+        <span>
+          {people
+            ? people.map((piece, index) =>
+                piece.address ? (
+                  <a key={index} href={piece.address}>
+                    {piece.text}
+                  </a>
+                ) : (
+                  piece.text
+                ),
+              )
+            : authors}
+        </span>
+      )}
       {authors && date && <span aria-hidden="true"> · </span>}
       {date && <time dateTime={date.iso}>{date.text}</time>}
     </p>

@@ -18,11 +18,13 @@ export function Heading({ study }: { study: StudyPage }): JSX.Element {
         <span>{study.status.word}</span>, {study.status.meaning}
       </p>
       <h1>{study.title}</h1>
-      <Byline authors={study.authors} date={study.date} />
+      <Byline authors={study.authors} people={study.people} date={study.date} />
       {study.tags.length > 0 && (
         <ul class="tags">
           {study.tags.map((tag) => (
-            <li key={tag}>{tag}</li>
+            <li key={tag.text}>
+              <a href={tag.address}>{tag.text}</a>
+            </li>
           ))}
         </ul>
       )}

@@ -97,6 +97,6 @@ describe("findLikeness", () => {
       ["#000000", "#333333", "#666666", "#999999"].map((hex, index) => [`${index}.svg`, field(hex)]),
     );
     expect((await likenessOf(flags)).nearest).toHaveLength(3);
-    expect(await likenessOf({})).toEqual({ nearest: [], warnings: [] });
+    expect(await likenessOf({})).toEqual({ nearest: [], warnings: [], compared: 0 });
   });
 });

@@ -32,24 +32,28 @@ export interface Account {
 
 /** Takes a comparison apart. */
 export function accountFor(comparison: Comparison): Account {
-  const all = sum(comparison.edges.map((edge) => edge.length));
-  const focused = comparison.edges.map(
-    (edge) => findMeasured(comparison.after.edges, edge)?.focusLength ?? 0,
-  );
-  const outline = sum(focused);
-  const moved = comparison.edges.map((edge, index) => ({
-    ...describe(edge, comparison),
-    part: edge.length / all,
-    focusPart: outline === 0 ? 0 : (focused[index] ?? 0) / outline,
-    goesBeyond: (focused[index] ?? 0) < 0.9 * edge.length,
-  }));
-  const ordered = moved.sort(
+  const ordered = [...listMoves(comparison)].sort(
     (first, second) => second.focusPart - first.focusPart || second.part - first.part,
   );
   return {
     edges: ordered.filter(({ part }) => part >= deciding),
     short: ordered.filter(({ part, outcome }) => part < deciding && outcome !== "same"),
   };
+}
+
+/** What became of each edge, in the order of `comparison.edges`. */
+export function listMoves(comparison: Comparison): readonly Moved[] {
+  const all = sum(comparison.edges.map((edge) => edge.length));
+  const focused = comparison.edges.map(
+    (edge) => findMeasured(comparison.after.edges, edge)?.focusLength ?? 0,
+  );
+  const outline = sum(focused);
+  return comparison.edges.map((edge, index) => ({
+    ...describe(edge, comparison),
+    part: edge.length / all,
+    focusPart: outline === 0 ? 0 : (focused[index] ?? 0) / outline,
+    goesBeyond: (focused[index] ?? 0) < 0.9 * edge.length,
+  }));
 }
 
 /** The measured edge between the same two paints. */

@@ -1,9 +1,9 @@
-// Floor 6. The front page: one entry a study, newest first.
-import type { GalleryResult, StudyResult } from "../../study/result.ts";
-import { linkFrom } from "../address.ts";
+// Floor 6. One study as an entry of a list, with what the list can be searched and sorted by; and their order.
+import type { StudyResult } from "../../study/result.ts";
+import type { Linker } from "../address.ts";
 import type { Format } from "./format.ts";
-import { type Frame, presentFrame } from "./page.ts";
 import { type Plate, presentPlate } from "./plate.ts";
+import { slugOf } from "./slug.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import { describeChange, describeVerdict } from "./verdict.ts";
 
@@ -17,31 +17,20 @@ export interface Card {
   readonly verdict: string;
   readonly share: { readonly before: string; readonly after: string };
   readonly plates: readonly [Plate, Plate];
+  readonly search: CardSearch;
 }
 
-export interface FrontPage {
-  readonly frame: Frame;
-  readonly title: string;
-  readonly description: string;
-  readonly count: string;
-  readonly cards: readonly Card[];
-}
-
-/** The front page of a gallery. */
-export function presentFront(result: GalleryResult, format: Format): FrontPage {
-  const { gallery } = result;
-  const cards = orderStudies(result.studies).map((study) => presentCard(study, format));
-  return {
-    frame: presentFrame(
-      { path: "/", title: undefined, description: gallery.description, section: "studies" },
-      gallery,
-      format,
-    ),
-    title: gallery.title,
-    description: gallery.description,
-    count: `${format.number(cards.length, 0)} ${cards.length === 1 ? "study" : "studies"}`,
-    cards,
-  };
+/** What a script can find and sort an entry by. Lists are parted by spaces. */
+export interface CardSearch {
+  readonly words: string;
+  readonly status: string;
+  readonly verdict: string;
+  readonly authors: string;
+  readonly tags: string;
+  readonly date: string;
+  /** Clear-edge share after, and how much of it the change brought, 0 to 1; empty where there is no edge. */
+  readonly after: string;
+  readonly gain: string;
 }
 
 /** Newest first, undated last, then by slug, by code unit. */
@@ -52,9 +41,9 @@ export function orderStudies(studies: readonly StudyResult[]): readonly StudyRes
   });
 }
 
-function presentCard(result: StudyResult, format: Format): Card {
+/** The entry of a study, for the page that `link` writes addresses for. */
+export function presentCard(result: StudyResult, link: Linker, format: Format): Card {
   const { study, comparison } = result;
-  const link = linkFrom("/");
   const path = formatStudyPath(study.slug);
   const [before, after] = comparison.clearEdgeShare;
   return {
@@ -70,7 +59,40 @@ function presentCard(result: StudyResult, format: Format): Card {
       presentPlate("Original", link(`${path}original.svg`), comparison.before, format),
       presentPlate("Redesign", link(`${path}redesign.svg`), comparison.after, format),
     ],
+    search: {
+      words: listWords(result),
+      status: study.status,
+      verdict: comparison.verdict.replace(" ", "-"),
+      authors: study.authors.map(slugOf).join(" "),
+      tags: study.tags.map(slugOf).join(" "),
+      date: study.date ?? "",
+      after: after === null ? "" : after.toFixed(4),
+      gain: before === null || after === null ? "" : (after - before).toFixed(4),
+    },
   };
+}
+
+/** Every word of title, prose, names, tags, colours and outcomes, once, in lower case. */
+function listWords({ study, comparison }: StudyResult): string {
+  const colours = [...comparison.before.colours, ...comparison.after.colours].map(({ name }) => name);
+  const texts = [
+    study.title,
+    ...study.authors,
+    ...study.tags,
+    ...colours,
+    ...comparison.edges.map(({ outcome }) => outcome),
+    comparison.verdict,
+    study.status,
+    study.decision ?? "",
+    study.body,
+  ];
+  const words =
+    texts
+      .join(" ")
+      .toLowerCase()
+      .normalize("NFC")
+      .match(/[\p{L}\p{N}]{2,}/gu) ?? [];
+  return [...new Set(words)].join(" ");
 }
 
 function compareText(a: string, b: string): number {

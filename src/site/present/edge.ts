@@ -5,6 +5,7 @@ import { type Grade, gradeOf, isClear } from "../../colour/contrast.ts";
 import type { ComparedEdge, Comparison, Outcome } from "../../measure/comparison.ts";
 import type { Measure } from "../../measure/measure.ts";
 import { findMeasured } from "./account.ts";
+import type { PlaceEdge } from "./edgekey.ts";
 import type { Format } from "./format.ts";
 import { findPaint } from "./paint.ts";
 
@@ -19,6 +20,8 @@ export interface Reading {
 
 export interface EdgeRow {
   readonly key: string;
+  /** Where its own page is, as the page at hand links to it. */
+  readonly address: string | undefined;
   readonly names: string;
   /** The names after the change, where they differ. */
   readonly renamed: string | undefined;
@@ -32,20 +35,30 @@ export interface EdgeRow {
 }
 
 /** The rows of the edge table: edges of the focus first, most of its outline first; then the others, longest first. */
-export function presentEdges(comparison: Comparison, format: Format): readonly EdgeRow[] {
+export function presentEdges(
+  comparison: Comparison,
+  format: Format,
+  address?: PlaceEdge,
+): readonly EdgeRow[] {
   const focusOf = (edge: ComparedEdge) => findMeasured(comparison.after.edges, edge)?.focusLength ?? 0;
   return [...comparison.edges]
     .sort((first, second) => focusOf(second) - focusOf(first) || second.length - first.length)
-    .map((edge) => presentEdge(edge, comparison, format));
+    .map((edge) => presentEdge(edge, comparison, format, address));
 }
 
 /** One row of the edge table. */
-export function presentEdge(edge: ComparedEdge, comparison: Comparison, format: Format): EdgeRow {
+export function presentEdge(
+  edge: ComparedEdge,
+  comparison: Comparison,
+  format: Format,
+  address?: PlaceEdge,
+): EdgeRow {
   const [before, after] = edge.contrast;
   const names = formatNames(edge.names[0]);
   const renamed = formatNames(edge.names[1]);
   return {
     key: `${edge.a}-${edge.b}`,
+    address: address?.(edge),
     names,
     renamed: renamed === names ? undefined : renamed,
     length: format.number(edge.length, 2),

@@ -15,6 +15,8 @@ export interface Format {
   /** An ISO date, spelled out. */
   date(iso: string): string;
   list(items: readonly string[]): string;
+  /** The same in pieces, so that items can be links; `at` is the place of an item, undefined for what stands between. */
+  listParts(items: readonly string[]): readonly { readonly text: string; readonly at: number | undefined }[];
 }
 
 /** Scripts that run from right to left. Source: ISO 15924 codes, direction from Unicode Standard Annex 9. */
@@ -35,6 +37,14 @@ export function createFormat(language: string): Format {
     number: (value, decimals) => formatNumber(language, value, decimals),
     date: (iso) => calendar.format(new Date(`${iso}T00:00:00Z`)),
     list: (items) => list.format(items),
+    listParts: (items) => {
+      let next = 0;
+      return list.formatToParts(items).map(({ type, value }) => {
+        if (type !== "element") return { text: value, at: undefined };
+        next += 1;
+        return { text: value, at: next - 1 };
+      });
+    },
   };
 }
 

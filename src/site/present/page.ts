@@ -12,6 +12,8 @@ export interface Frame {
   readonly title: string;
   readonly description: string;
   readonly canonical: string | undefined;
+  /** What sites that show links are told; undefined where the page has no absolute address. */
+  readonly share: ShareView | undefined;
   readonly galleryTitle: string;
   readonly society: string | undefined;
   readonly section: "studies" | "method" | undefined;
@@ -21,9 +23,24 @@ export interface Frame {
     readonly cautions: string;
     readonly styles: string;
     readonly script: string;
+    readonly listScript: string;
+    readonly studyScript: string;
+    readonly icon: string;
+    readonly iconPng: string;
+    readonly atom: string;
+    readonly jsonFeed: string;
     readonly fonts: readonly string[];
     readonly fontLicence: string;
   };
+}
+
+/** For Open Graph and JSON-LD. Source: ogp.me; schema.org CreativeWork. */
+export interface ShareView {
+  readonly title: string;
+  readonly kind: "website" | "article";
+  readonly picture: { readonly address: string; readonly alt: string } | undefined;
+  /** JSON, safe inside a script element. */
+  readonly record: string | undefined;
 }
 
 /** What a page says of itself. `path` is its site path; `base` is set for the one page that is shown at any address. */
@@ -33,6 +50,10 @@ export interface PageFacts {
   readonly description: string;
   readonly section: Frame["section"];
   readonly base?: string;
+  /** Site path of the link picture, with its words. */
+  readonly picture?: { readonly path: string; readonly alt: string };
+  /** What the page publishes, as schema.org has it; addresses are absolute. */
+  readonly record?: Readonly<Record<string, unknown>>;
 }
 
 /** Builds the frame of a page. The title of the gallery ends every title but its own. */
@@ -45,6 +66,7 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
     title: page.title === undefined ? gallery.title : `${page.title} – ${gallery.title}`,
     description: page.description,
     canonical: page.base === undefined ? formatCanonical(gallery.address, page.path) : undefined,
+    share: presentShare(page, gallery),
     galleryTitle: gallery.title,
     society: gallery.society,
     section: page.section,
@@ -54,8 +76,41 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
       cautions: link("/method/#cautions"),
       styles: link("/assets/site.css"),
       script: link("/assets/local.js"),
+      listScript: link("/assets/list.js"),
+      studyScript: link("/assets/study.js"),
+      icon: link("/assets/icon.svg"),
+      iconPng: link("/assets/icon.png"),
+      atom: link("/feed.xml"),
+      jsonFeed: link("/feed.json"),
       fonts: fontFiles.filter((font) => font.preload).map((font) => link(`/assets/fonts/${font.file}`)),
       fontLicence: link("/assets/fonts/OFL.txt"),
     },
   };
+}
+
+function presentShare(page: PageFacts, gallery: Gallery): ShareView | undefined {
+  const url = page.base === undefined ? formatCanonical(gallery.address, page.path) : undefined;
+  if (url === undefined) return undefined;
+  const picture = page.picture && formatCanonical(gallery.address, page.picture.path);
+  return {
+    title: page.title ?? gallery.title,
+    kind: page.title === undefined ? "website" : "article",
+    picture:
+      picture === undefined || page.picture === undefined
+        ? undefined
+        : { address: picture, alt: page.picture.alt },
+    record:
+      page.record &&
+      escapeScript({
+        "@context": "https://schema.org",
+        url,
+        ...(picture === undefined ? {} : { image: picture }),
+        ...page.record,
+      }),
+  };
+}
+
+/** A script element ends at the first `</script`, and `<!--` changes how it is read: no `<` may stand in it. */
+function escapeScript(value: Readonly<Record<string, unknown>>): string {
+  return JSON.stringify(value).replace(/</g, "\\u003c");
 }

@@ -1,15 +1,20 @@
 // Floor 6. The whole site as one plain object: all that the templates ever see.
 import type { GalleryResult } from "../../study/result.ts";
 import { resolveBase } from "../address.ts";
-import { type FrontPage, orderStudies, presentFront } from "./card.ts";
+import { orderStudies } from "./card.ts";
+import { type EdgePage, presentEdgePages } from "./edgepage.ts";
 import { createFormat } from "./format.ts";
+import { type FrontPage, presentFront } from "./front.ts";
 import { type MethodPage, presentMethod } from "./method.ts";
 import { type Frame, presentFrame } from "./page.ts";
+import { presentShelves, type ShelfPage } from "./shelf.ts";
 import { presentStudy, type StudyPage } from "./study.ts";
 
 export interface SiteView {
   readonly front: FrontPage;
   readonly studies: readonly StudyPage[];
+  readonly edges: readonly EdgePage[];
+  readonly shelves: readonly ShelfPage[];
   readonly method: MethodPage;
   readonly missing: { readonly frame: Frame };
 }
@@ -18,7 +23,8 @@ export interface SiteView {
 export function presentSite(result: GalleryResult, base: string | undefined): SiteView {
   const { gallery } = result;
   const format = createFormat(gallery.language);
-  const studies = orderStudies(result.studies).map((study) => presentStudy(study, gallery, format));
+  const ordered = orderStudies(result.studies);
+  const studies = ordered.map((study) => presentStudy(study, gallery, format));
   const missing = presentFrame(
     {
       path: "/404.html",
@@ -33,6 +39,8 @@ export function presentSite(result: GalleryResult, base: string | undefined): Si
   return {
     front: presentFront(result, format),
     studies,
+    edges: presentEdgePages(ordered, gallery, format),
+    shelves: presentShelves(ordered, gallery, format),
     method: presentMethod(result, format),
     missing: { frame: missing },
   };

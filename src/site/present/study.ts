@@ -6,20 +6,24 @@ import { type Linker, linkFrom } from "../address.ts";
 import { type ProseBlock, renderProse } from "../prose.ts";
 import { type ColourRow, presentColours } from "./colours.ts";
 import { type EdgeRow, presentEdges } from "./edge.ts";
+import { placeEdges } from "./edgekey.ts";
 import { type FactsView, presentFacts } from "./facts.ts";
 import { findEdgeFigure } from "./figure.ts";
 import { type FimbriationView, presentFimbriations } from "./fimbriation.ts";
 import { describeViewing, type FocusView, presentFocus } from "./focus.ts";
 import type { Format } from "./format.ts";
 import { type EdgeMapView, presentEdgeMap } from "./lines.ts";
+import { describePicture, type LinkPicture, linkFile, pictureStudy } from "./linkpicture.ts";
 import { type NotesView, presentNotes } from "./notes.ts";
 import { type OptionsView, presentOptions } from "./options.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { findChanged, type Swatch } from "./paint.ts";
 import { type Plate, presentPlate } from "./plate.ts";
 import { formatReach, presentReads, type ReadsView } from "./reads.ts";
+import { recordStudy } from "./record.ts";
 import { presentScale, type ScaleView } from "./scale.ts";
 import { presentSeen, type SeenView } from "./seen.ts";
+import { formatShelfPath } from "./shelf.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import { presentStrip, type StripView } from "./strip.ts";
 import { describeChange, describeVerdict, type VerdictView } from "./verdict.ts";
@@ -28,11 +32,14 @@ import { describeInWords } from "./words.ts";
 export interface StudyPage {
   readonly slug: string;
   readonly frame: Frame;
+  readonly picture: LinkPicture;
   readonly title: string;
   readonly status: StatusView;
   readonly date: { readonly iso: string; readonly text: string } | undefined;
   readonly authors: string | undefined;
-  readonly tags: readonly string[];
+  /** The authors in pieces, each with the way to all their studies. */
+  readonly people: readonly Linked[];
+  readonly tags: readonly { readonly text: string; readonly address: string }[];
   readonly change: { readonly sentence: string; readonly swatches: readonly [Swatch, Swatch] };
   readonly verdict: VerdictView;
   readonly plates: readonly [Plate, Plate];
@@ -55,6 +62,12 @@ export interface StudyPage {
   readonly options: OptionsView | undefined;
 }
 
+/** A piece of text; what stands between two links has no address. */
+export interface Linked {
+  readonly text: string;
+  readonly address: string | undefined;
+}
+
 export interface SummaryRow {
   readonly name: string;
   readonly before: string;
@@ -66,25 +79,36 @@ export function presentStudy(result: StudyResult, gallery: Gallery, format: Form
   const { study, comparison } = result;
   const path = formatStudyPath(study.slug);
   const link = linkFrom(path);
+  const placeEdge = placeEdges(study.slug, comparison);
+  const linkEdge = (edge: { readonly a: string; readonly b: string }) => link(placeEdge(edge));
   const verdict = describeVerdict(comparison, format);
   const change = describeChange(result);
+  const description = `Unofficial redesign study. ${change} ${verdict.word}: ${verdict.sentence}`;
+  const picture = pictureStudy(result, gallery, format);
   return {
     slug: study.slug,
     frame: presentFrame(
       {
         path,
         title: study.title,
-        description: `Unofficial redesign study. ${change} ${verdict.word}: ${verdict.sentence}`,
+        description,
         section: "studies",
+        picture: { path: `${path}${linkFile}`, alt: describePicture(picture) },
+        record: recordStudy(study, gallery, description),
       },
       gallery,
       format,
     ),
+    picture,
     title: study.title,
     status: presentStatus(study.status),
     date: study.date === undefined ? undefined : { iso: study.date, text: format.date(study.date) },
     authors: study.authors.length === 0 ? undefined : format.list(study.authors),
-    tags: study.tags,
+    people: format.listParts(study.authors).map(({ text, at }) => ({
+      text,
+      address: at === undefined ? undefined : link(formatShelfPath("authors", study.authors[at] ?? text)),
+    })),
+    tags: study.tags.map((tag) => ({ text: tag, address: link(formatShelfPath("tags", tag)) })),
     change: { sentence: change, swatches: findChanged(result) },
     verdict,
     plates: presentPair(path, link, comparison, format),
@@ -94,7 +118,7 @@ export function presentStudy(result: StudyResult, gallery: Gallery, format: Form
     focus: presentFocus(comparison, study.focus, format),
     reads: presentReads(comparison, format),
     measuredHow: describeViewing(comparison, format),
-    edges: presentEdges(comparison, format),
+    edges: presentEdges(comparison, format, linkEdge),
     scale: presentScale(comparison, gallery.cloth, format),
     edgeMap: presentEdgeMap(result, link, path, format),
     strip: presentStrip(comparison, link, path, format),
@@ -109,7 +133,7 @@ export function presentStudy(result: StudyResult, gallery: Gallery, format: Form
       plates: presentPair(path, link, comparison, format, seen),
     })),
     colours: presentColours(result, format),
-    prose: renderProse(study.body, (edge) => findEdgeFigure(edge, comparison, format)),
+    prose: renderProse(study.body, (edge) => findEdgeFigure(edge, comparison, format, linkEdge)),
     notes: presentNotes(study, gallery, link, path),
     options: presentOptions(result, link, format),
   };

@@ -10,7 +10,13 @@ export interface VerdictView {
   readonly sentence: string;
 }
 
-const verdictWords = { clearer: "Clearer", mixed: "Mixed", "less clear": "Less clear", "no gain": "No gain" };
+/** Verdicts as headings. */
+export const verdictWords = {
+  clearer: "Clearer",
+  mixed: "Mixed",
+  "less clear": "Less clear",
+  "no gain": "No gain",
+};
 
 const outcomeOrder: readonly Outcome[] = ["gained", "better", "parted", "lost", "worse", "merged", "same"];
 

@@ -24,6 +24,17 @@ export function describeInWords(comparison: Comparison, format: Format): readonl
   return paragraphs.map((sentences) => sentences.join(" ")).filter((text) => text !== "");
 }
 
+/** What became of one edge, in one sentence. */
+export function describeEdge(edge: Moved, format: Format): string {
+  const { outcome } = edge;
+  if (outcome === "merged") return sayMerged(edge, format);
+  if (outcome === "parted") return sayParted(edge, format);
+  if (outcome === "gained" || outcome === "better") return sayBetter(edge, format);
+  if (outcome === "lost" || outcome === "worse") return sayWorse(edge, format);
+  const pair = edge.neighbour === undefined ? edge.is : `${edge.is} and ${edge.neighbour}`;
+  return `${capitalise(pair)} keep their contrast over ${sayWhere(edge, format)}: ${sayMove(edge, format)}.`;
+}
+
 /** What is easier to see, and that nothing was lost for it. */
 function describeBetter(account: Account, format: Format): readonly string[] {
   const told = account.edges.flatMap((edge) => {

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
-import { orderStudies, presentFront } from "../../../src/site/present/card.ts";
+import { orderStudies } from "../../../src/site/present/card.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
+import { presentFront } from "../../../src/site/present/front.ts";
 import type { StudyResult } from "../../../src/study/result.ts";
 import { galleryResult, studyResult } from "../sample.ts";
 

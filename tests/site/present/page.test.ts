@@ -34,3 +34,25 @@ test("the front page is called as the gallery is", () => {
   const facts = { path: "/", title: undefined, description: "", section: "studies" as const };
   expect(presentFrame(facts, gallery, createFormat("en")).title).toBe("Flags of the Sound");
 });
+
+test("what goes into a script element cannot end it, whatever the study is called", () => {
+  const frame = presentFrame(
+    {
+      path: "/studies/a/",
+      title: "A",
+      description: "d",
+      section: "studies",
+      picture: { path: "/studies/a/link.png", alt: "words" },
+      record: { name: "</script><!--<script>" },
+    },
+    gallery,
+    createFormat("en"),
+  );
+  expect(frame.share?.record).not.toContain("<");
+  expect(JSON.parse(frame.share?.record ?? "")).toMatchObject({
+    url: "https://flags.example/sound/studies/a/",
+    image: "https://flags.example/sound/studies/a/link.png",
+    name: "</script><!--<script>",
+  });
+  expect(frame.share?.picture?.address).toBe("https://flags.example/sound/studies/a/link.png");
+});

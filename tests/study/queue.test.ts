@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { runOrdered } from "../../src/cli/queue.ts";
+import { runOrdered } from "../../src/study/queue.ts";
 
 /** Promises that a test settles by hand. */
 function hold() {

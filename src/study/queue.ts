@@ -1,4 +1,4 @@
-// Floor 7. Many pieces of work side by side, a few at a time, each result handed on when its turn comes.
+// Floor 5. Many pieces of work side by side, a few at a time, each result handed on when its turn comes.
 
 /**
  * Does `work` on every item, at most `width` at once, and calls `take` with the results in the order of the items, each as

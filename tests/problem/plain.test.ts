@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { plainProblem } from "../../src/cli/plain.ts";
+import { plainProblem } from "../../src/problem/plain.ts";
 
 test("what there is none of is null, and nothing else is in it", () => {
   const base = { rule: "study/link", severity: "error", file: "a", reason: "b" } as const;

@@ -1,0 +1,190 @@
+// Floor 6. Link pictures as files: both flags on their mats, the title, the one number, and what a redesign is.
+import { rmSync } from "node:fs";
+import { mkdir, mkdtemp, readFile, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import type { StudyResult } from "../study/result.ts";
+import { findFontFolder } from "./assets.ts";
+import type { Picture } from "./blur.ts";
+import { unpackFont } from "./font.ts";
+import { type Laid, type Lettering, layOut, renderDrawing, setText } from "./images.ts";
+import { type LinkPicture, linkSize } from "./present/linkpicture.ts";
+
+/** Greys of the light page. */
+const ink = { paper: "#f7f7f7", mat: "#dcdcdc", text: "#1a1a1a", quiet: "#565656", line: "#adadad" };
+const mat = { y: 44, width: 532, height: 355, gap: 24, left: 56 };
+/** How much of a mat a flag fills. */
+const filled = 0.84;
+const captionY = mat.y + mat.height + 12;
+const titleY = 452;
+const footY = 582;
+/** Sizes that are tried for a title, until it fits the room. */
+const titleSizes = [46, 40, 36, 32, 28, 22, 18];
+const titleRoom = { width: mat.width - 12, height: 84 };
+
+/** The two bundled fonts as files that the text renderer can read. */
+export interface Fonts {
+  readonly serif: string;
+  readonly sans: string;
+}
+
+type Style = Pick<Lettering, "font" | "fontFile" | "pixels" | "hex"> & { readonly width?: number };
+
+let unpacked: Promise<Fonts> | undefined;
+
+/**
+ * The fonts that link pictures are set with, unpacked once: the text renderer keeps each file that it has read open by
+ * its name, so the files stay until the process ends.
+ */
+export function unpackFonts(): Promise<Fonts> {
+  unpacked ??= (async () => {
+    const folder = await mkdtemp(path.join(tmpdir(), "counterchange-fonts-"));
+    process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
+    const unpack = async (family: "source-serif-4" | "source-sans-3") => {
+      const file = path.join(findFontFolder(family), "files", `${family}-latin-400-normal.woff`);
+      const plain = path.join(folder, `${family}.ttf`);
+      await writeFile(plain, unpackFont(await readFile(file)));
+      return plain;
+    };
+    return { serif: await unpack("source-serif-4"), sans: await unpack("source-sans-3") };
+  })();
+  return unpacked;
+}
+
+/** Writes the link pictures of one study and of its edges into the site at `outDir`. */
+export async function writeLinkPictures(
+  result: StudyResult,
+  pictures: readonly LinkPicture[],
+  outDir: string,
+): Promise<void> {
+  const fonts = await unpackFonts();
+  const size = fitFlag(result.comparison.before.proportions);
+  const flags = [
+    await renderDrawing(result.drawings.original, size),
+    await renderDrawing(result.drawings.redesign, size),
+  ] as const;
+  for (const picture of pictures) {
+    const file = path.join(outDir, picture.file);
+    await mkdir(path.dirname(file), { recursive: true });
+    await writeFile(file, await drawLinkPicture(picture, flags, fonts));
+  }
+}
+
+/** One link picture as PNG. In a gallery that runs from right to left, so does the picture. */
+export async function drawLinkPicture(
+  picture: LinkPicture,
+  flags: readonly [Picture, Picture],
+  fonts: Fonts,
+): Promise<Buffer> {
+  const isMirrored = picture.direction === "rtl";
+  const starts = [0, 1].map((side) => mat.left + (side === (isMirrored ? 1 : 0) ? 0 : mat.width + mat.gap));
+  const [first = 0, second = 0] = starts;
+  const serif = { font: "Source Serif 4", fontFile: fonts.serif, hex: ink.text } as const;
+  const sans = { font: "Source Sans 3", fontFile: fonts.sans, hex: ink.quiet } as const;
+  const laid: Laid[] = [];
+  const put = (what: Picture, start: number, y: number, inset = 0) => {
+    const x = isMirrored ? start + mat.width - what.width - inset : start + inset;
+    laid.push({ picture: what, x, y });
+  };
+  const set = (text: string, style: Style) => setText({ width: mat.width, ...style, text });
+  for (const [side, flag] of flags.entries()) {
+    laid.push({ picture: flag, ...placeFlag(flag, starts[side] ?? 0) });
+    const inset = picture.swatches?.[side] === undefined ? 0 : 60;
+    put(await set(picture.captions[side] ?? "", { ...sans, pixels: 21 }), starts[side] ?? 0, captionY, inset);
+  }
+  const title = await fitTitle(picture.title, serif);
+  put(title, first, titleY);
+  if (picture.subtitle !== undefined) {
+    const subtitle = await set(shorten(picture.subtitle), { ...sans, pixels: 21 });
+    put(subtitle, first, titleY + title.height + 10);
+  }
+  put(await set(picture.measure, { ...sans, pixels: 24 }), second, titleY);
+  const arrow = await putMove(picture, second, isMirrored, laid, serif);
+  put(await set(shorten(picture.gallery), { ...serif, pixels: 22 }), first, footY + 6);
+  put(await set("Unofficial study, for discussion", { ...sans, pixels: 21 }), second, footY + 6);
+  return layOut(drawGround(picture, flags, starts, arrow), laid);
+}
+
+/** Lays the number before and after; returns where the arrow between them goes. */
+async function putMove(
+  { move: [before, after] }: LinkPicture,
+  start: number,
+  isMirrored: boolean,
+  laid: Laid[],
+  serif: Pick<Lettering, "font" | "fontFile" | "hex">,
+): Promise<string> {
+  const style = { ...serif, pixels: 62, width: mat.width };
+  const is = await setText({ ...style, text: after });
+  // Figures of one font stand on one line, whatever the height of their ink.
+  const base = titleY + 96;
+  const place = (picture: Picture, along: number) =>
+    laid.push({
+      picture,
+      x: isMirrored ? start + mat.width - along - picture.width : start + along,
+      y: base - picture.height,
+    });
+  if (before === undefined) {
+    place(is, 0);
+    return "";
+  }
+  const was = await setText({ ...style, text: before, hex: ink.quiet });
+  place(was, 0);
+  place(is, was.width + 112);
+  const middle = was.width + 56;
+  const x = isMirrored ? start + mat.width - middle : start + middle;
+  const way = isMirrored ? -1 : 1;
+  return `<path d="M${x - way * 30} ${base - 20}h${way * 58}m${way * -16} -13l${way * 16} 13l${way * -16} 13" fill="none" stroke="${ink.quiet}" stroke-width="3"/>`;
+}
+
+async function fitTitle(text: string, style: Pick<Lettering, "font" | "fontFile" | "hex">): Promise<Picture> {
+  let set: Picture | undefined;
+  for (const pixels of titleSizes) {
+    set = await setText({ ...style, text, pixels, width: titleRoom.width });
+    if (set.height <= titleRoom.height && set.width <= titleRoom.width) return set;
+  }
+  return setText({ ...style, text: shorten(text), pixels: 22, width: titleRoom.width });
+}
+
+/** Paper, mats, hairlines round the flags, pieces of cloth, a rule over the foot. */
+function drawGround(
+  { swatches }: LinkPicture,
+  flags: readonly [Picture, Picture],
+  starts: readonly number[],
+  arrow: string,
+): string {
+  const sides = flags.map((flag, side) => {
+    const start = starts[side] ?? 0;
+    const { x, y } = placeFlag(flag, start);
+    const cloth = swatches?.[side];
+    const isMirrored = (starts[0] ?? 0) > (starts[1] ?? 0);
+    const at = isMirrored ? start + mat.width - 48 : start;
+    const pieces = cloth
+      ? `<rect x="${at}" y="${captionY}" width="24" height="22" fill="${cloth[0]}"/><rect x="${at + 24}" y="${captionY}" width="24" height="22" fill="${cloth[1]}"/><rect x="${at - 0.5}" y="${captionY - 0.5}" width="49" height="23" fill="none" stroke="${ink.line}"/>`
+      : "";
+    return `<rect x="${start}" y="${mat.y}" width="${mat.width}" height="${mat.height}" fill="${ink.mat}"/><rect x="${x - 1}" y="${y - 1}" width="${flag.width + 2}" height="${flag.height + 2}" fill="${ink.line}"/>${pieces}`;
+  });
+  const { width, height } = linkSize;
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}"><rect width="${width}" height="${height}" fill="${ink.paper}"/>${sides.join("")}<path d="M${mat.left} ${footY - 8}H${width - mat.left}" stroke="${ink.line}"/>${arrow}</svg>`;
+}
+
+function placeFlag({ width, height }: Picture, start: number): { readonly x: number; readonly y: number } {
+  return {
+    x: Math.round(start + (mat.width - width) / 2),
+    y: Math.round(mat.y + (mat.height - height) / 2),
+  };
+}
+
+/** Pixels of a flag on its mat, in its proportions. */
+function fitFlag([height, width]: readonly [number, number]): {
+  readonly width: number;
+  readonly height: number;
+} {
+  const scale = Math.min((filled * mat.width) / width, (filled * mat.height) / height);
+  return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
+}
+
+/** One line of text: what is longer ends in an ellipsis. */
+function shorten(text: string): string {
+  const letters = [...text];
+  return letters.length <= 52 ? text : `${letters.slice(0, 51).join("")}…`;
+}

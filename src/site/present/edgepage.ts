@@ -1,0 +1,272 @@
+// Floor 6. The page of one edge: a comparison that can be pointed at, with every number there is of it.
+import { gradeOf } from "../../colour/contrast.ts";
+import { hexOf, linearOf } from "../../colour/parse.ts";
+import { simulate, type Vision, visions } from "../../colour/vision.ts";
+import type { ComparedEdge } from "../../measure/comparison.ts";
+import type { Measure, MeasuredEdge } from "../../measure/measure.ts";
+import type { StudyResult } from "../../study/result.ts";
+import type { Gallery } from "../../study/study.ts";
+import { formatCanonical, type Linker, linkFrom } from "../address.ts";
+import { findMeasured, listMoves } from "./account.ts";
+import { findCrop } from "./crop.ts";
+import { type EdgeRow, formatNames, presentEdge, type Reading } from "./edge.ts";
+import { cropFiles, type PlaceEdge, placeEdges } from "./edgekey.ts";
+import { describeViewing } from "./focus.ts";
+import type { Format } from "./format.ts";
+import { describePicture, type LinkPicture, pictureEdge } from "./linkpicture.ts";
+import { type Frame, presentFrame } from "./page.ts";
+import { capitalise } from "./phrase.ts";
+import type { Plate } from "./plate.ts";
+import { recordEdge } from "./record.ts";
+import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
+import { presentStrip, type StripView } from "./strip.ts";
+import { describeEdge } from "./words.ts";
+
+export interface EdgePage {
+  /** The page's folder in the site, without slashes around it. */
+  readonly folder: string;
+  /** Of its study. */
+  readonly slug: string;
+  readonly frame: Frame;
+  readonly picture: LinkPicture;
+  readonly title: string;
+  readonly renamed: string | undefined;
+  readonly study: { readonly title: string; readonly address: string; readonly table: string };
+  readonly status: StatusView;
+  readonly outcome: { readonly word: string; readonly sentence: string };
+  readonly row: EdgeRow;
+  readonly crops: readonly [Plate, Plate] | undefined;
+  readonly numbers: readonly NumberRow[];
+  readonly visions: readonly VisionRow[];
+  readonly measuredHow: string;
+  readonly strip: StripView;
+  readonly elsewhere: readonly Elsewhere[];
+  readonly siblings: readonly Sibling[];
+  readonly links: { readonly contrast: string; readonly beside: string; readonly vision: string };
+  readonly unofficial: string;
+}
+
+/** One number before and after; `–` where there is no such edge. */
+export interface NumberRow {
+  readonly name: string;
+  readonly before: string;
+  readonly after: string;
+}
+
+export interface VisionRow {
+  readonly vision: Vision;
+  readonly heading: string;
+  readonly before: SeenReading | undefined;
+  readonly after: SeenReading | undefined;
+}
+
+/** The two colours as one kind of vision has them. Grey keeps the contrast, so that it is not said again. */
+export interface SeenReading {
+  readonly hexes: Reading["hexes"];
+  readonly contrast: string | undefined;
+  readonly grade: string | undefined;
+  readonly difference: string;
+}
+
+/** The same pair of colour names in another study. */
+export interface Elsewhere {
+  readonly study: string;
+  readonly address: string;
+  readonly row: EdgeRow;
+}
+
+export interface Sibling {
+  readonly names: string;
+  readonly outcome: string;
+  readonly address: string;
+  readonly isHere: boolean;
+}
+
+const headings: Readonly<Record<Vision, string>> = {
+  protan: "Protan",
+  deutan: "Deutan",
+  tritan: "Tritan",
+  grey: "Grey",
+};
+const none = "–";
+
+/** The pages of all edges of `results`, study by study, longest edge first. */
+export function presentEdgePages(
+  results: readonly StudyResult[],
+  gallery: Gallery,
+  format: Format,
+): readonly EdgePage[] {
+  return results.flatMap((result) => {
+    const place = placeEdges(result.study.slug, result.comparison);
+    return result.comparison.edges.map((edge, index) =>
+      presentEdgePage({ result, edge, index, place, results }, gallery, format),
+    );
+  });
+}
+
+interface Subject {
+  readonly result: StudyResult;
+  readonly edge: ComparedEdge;
+  readonly index: number;
+  readonly place: PlaceEdge;
+  readonly results: readonly StudyResult[];
+}
+
+function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): EdgePage {
+  const { result, edge, index, place } = subject;
+  const { study, comparison } = result;
+  const path = place(edge);
+  const link = linkFrom(path);
+  const studyPath = formatStudyPath(study.slug);
+  const row = presentEdge(edge, comparison, format);
+  const move = listMoves(comparison)[index];
+  const sentence = move === undefined ? "" : describeEdge(move, format);
+  const title = capitalise(row.names);
+  const description = `One edge of an unofficial redesign study, ${edge.outcome}. ${sentence}`;
+  const folder = path.slice(1, -1);
+  const outcome = capitalise(edge.outcome);
+  const picture = pictureEdge({ folder, title, studyTitle: study.title, outcome, row }, gallery, format);
+  return {
+    folder,
+    slug: study.slug,
+    frame: presentFrame(
+      {
+        path,
+        title: `${title}, in ${study.title}`,
+        description,
+        section: "studies",
+        picture: { path: `/${picture.file}`, alt: describePicture(picture) },
+        record: recordEdge(study, gallery, title, description, formatCanonical(gallery.address, studyPath)),
+      },
+      gallery,
+      format,
+    ),
+    picture,
+    title,
+    renamed: row.renamed,
+    study: { title: study.title, address: link(studyPath), table: link(`${studyPath}#edges`) },
+    status: presentStatus(study.status),
+    outcome: { word: outcome, sentence },
+    row,
+    crops: presentCrops(subject, row, link, path),
+    numbers: presentNumbers(edge, row, result, format),
+    visions: visions.map((vision) => presentVision(vision, edge, row, result, format)),
+    measuredHow: describeViewing(comparison, format),
+    strip: presentStrip(comparison, link, studyPath, format),
+    elsewhere: findElsewhere(subject, link, format),
+    siblings: comparison.edges.map((other) => ({
+      names: formatNames(other.names[0]),
+      outcome: other.outcome,
+      address: link(place(other)),
+      isHere: other === edge,
+    })),
+    links: {
+      contrast: link("/method/#contrast"),
+      beside: link("/method/#beside"),
+      vision: link("/method/#vision"),
+    },
+    unofficial: "The redesign is an unofficial study: a proposal for discussion, not a flag in use.",
+  };
+}
+
+function presentCrops(
+  { result, edge }: Subject,
+  row: EdgeRow,
+  link: Linker,
+  path: string,
+): readonly [Plate, Plate] | undefined {
+  if (findCrop(result.edgeLines, edge, result.comparison.before.proportions) === undefined) return undefined;
+  const plate = (label: string, file: string, names: string): Plate => ({
+    label,
+    src: link(`${path}${file}`),
+    alt: `${label}, the place where ${names.replace(" / ", " and ")} meet`,
+    width: 900,
+    height: 600,
+    fit: "wide",
+  });
+  return [
+    plate("Original", cropFiles.original, row.names),
+    plate("Redesign", cropFiles.redesign, row.renamed ?? row.names),
+  ];
+}
+
+function presentNumbers(
+  edge: ComparedEdge,
+  row: EdgeRow,
+  { comparison }: StudyResult,
+  format: Format,
+): readonly NumberRow[] {
+  const [before, after] = [comparison.before, comparison.after].map((measure) =>
+    findMeasured(measure.edges, edge),
+  );
+  const pair = (name: string, say: (measured: MeasuredEdge) => string): NumberRow => ({
+    name,
+    before: before === undefined ? none : say(before),
+    after: after === undefined ? none : say(after),
+  });
+  return [
+    {
+      name: "Contrast, percent",
+      before: row.before ? `${row.before.contrast} ${row.before.grade}` : none,
+      after: `${row.after.contrast} ${row.after.grade}`,
+    },
+    pair("Contrast ratio", ({ contrastRatio }) => `${format.number(contrastRatio, 1)}:1`),
+    pair("Difference, ΔE00", ({ deltaE00 }) => format.number(deltaE00, 0)),
+    pair("Told apart by hue alone", ({ hueOnly }) => (hueOnly ? "yes" : "no")),
+    pair("By the rule of tincture", ({ tincture }) => tincture ?? "nothing"),
+    pair("Length, flag heights", ({ length }) => format.number(length, 2)),
+    pair("Of it at the focus", ({ focusLength }) => format.number(focusLength, 2)),
+  ];
+}
+
+function presentVision(
+  vision: Vision,
+  edge: ComparedEdge,
+  row: EdgeRow,
+  { comparison }: StudyResult,
+  format: Format,
+): VisionRow {
+  const read = (measure: Measure, reading: Reading | undefined): SeenReading | undefined => {
+    const measured = findMeasured(measure.edges, edge);
+    if (measured === undefined || reading === undefined) return undefined;
+    const [one, other] = reading.hexes.map((hex) => hexOf(simulate(linearOf(hex), vision)));
+    if (one === undefined || other === undefined) throw new RangeError("an edge has two colours");
+    const figures = vision === "grey" ? undefined : measured.vision[vision];
+    return {
+      hexes: [one, other],
+      contrast: figures && format.contrast(figures.contrast),
+      grade: figures && gradeOf(figures.contrast),
+      difference: format.number(measured.vision[vision].deltaE00, 0),
+    };
+  };
+  return {
+    vision,
+    heading: headings[vision],
+    before: read(comparison.before, row.before),
+    after: read(comparison.after, row.after),
+  };
+}
+
+/** Edges of the other studies whose original has the same two names, in the order of the front page. */
+function findElsewhere({ result, edge, results }: Subject, link: Linker, format: Format): Elsewhere[] {
+  const asked = nameKey(edge);
+  return results
+    .filter((other) => other !== result)
+    .flatMap(({ study, comparison }) => {
+      const place = placeEdges(study.slug, comparison);
+      return comparison.edges
+        .filter((one) => nameKey(one) === asked)
+        .map((one) => ({
+          study: study.title,
+          address: link(place(one)),
+          row: presentEdge(one, comparison, format),
+        }));
+    });
+}
+
+function nameKey({ names: [before] }: ComparedEdge): string {
+  return before
+    .map((name) => name.replace(/, selected part$/, ""))
+    .sort()
+    .join(" / ");
+}

@@ -1,0 +1,71 @@
+// Floor 6. A study and an edge as schema.org has them, for search: what it is, whose it is, under which licence.
+import type { Credit, Gallery, Study } from "../../study/study.ts";
+
+/** One description as JSON data. Source: schema.org, CreativeWork and its properties. */
+export type SchemaRecord = Readonly<Record<string, unknown>>;
+
+/** Addresses of licences that are named by their SPDX identifiers. Source: creativecommons.org, the canonical URLs. */
+const licences: Readonly<Record<string, string>> = {
+  "CC0-1.0": "https://creativecommons.org/publicdomain/zero/1.0/",
+  "CC-BY-4.0": "https://creativecommons.org/licenses/by/4.0/",
+  "CC-BY-SA-4.0": "https://creativecommons.org/licenses/by-sa/4.0/",
+  "CC-BY-3.0": "https://creativecommons.org/licenses/by/3.0/",
+  "CC-BY-SA-3.0": "https://creativecommons.org/licenses/by-sa/3.0/",
+};
+
+/** The record of a study. `description` is that of its page. */
+export function recordStudy(study: Study, gallery: Gallery, description: string): SchemaRecord {
+  return {
+    "@type": "CreativeWork",
+    name: study.title,
+    description,
+    genre: "Unofficial flag redesign study",
+    creativeWorkStatus: study.status,
+    inLanguage: gallery.language,
+    ...(study.authors.length === 0
+      ? {}
+      : { author: study.authors.map((name) => ({ "@type": "Person", name })) }),
+    ...(study.date === undefined ? {} : { datePublished: study.date }),
+    ...(study.tags.length === 0 ? {} : { keywords: study.tags.join(", ") }),
+    ...recordPublisher(gallery),
+    ...(study.credit === undefined ? {} : { isBasedOn: recordCredit(study.credit) }),
+  };
+}
+
+/** The record of one edge, a part of its study at `studyUrl`. */
+export function recordEdge(
+  study: Study,
+  gallery: Gallery,
+  title: string,
+  description: string,
+  studyUrl: string | undefined,
+): SchemaRecord {
+  return {
+    "@type": "CreativeWork",
+    name: `${title}, in ${study.title}`,
+    description,
+    inLanguage: gallery.language,
+    ...recordPublisher(gallery),
+    isPartOf: {
+      "@type": "CreativeWork",
+      name: study.title,
+      ...(studyUrl === undefined ? {} : { url: studyUrl }),
+    },
+    ...(study.credit === undefined ? {} : { isBasedOn: recordCredit(study.credit) }),
+  };
+}
+
+function recordPublisher({ society, title }: Gallery): SchemaRecord {
+  return { publisher: { "@type": "Organization", name: society ?? title } };
+}
+
+/** The original drawing. A licence whose address we do not know is given by its name. */
+function recordCredit({ title, author, source, licence }: Credit): SchemaRecord {
+  return {
+    "@type": "CreativeWork",
+    ...(title === undefined ? {} : { name: title }),
+    ...(author === undefined ? {} : { creator: { "@type": "Person", name: author }, creditText: author }),
+    ...(source === undefined ? {} : /^https?:\/\//.test(source) ? { url: source } : { citation: source }),
+    license: licences[licence] ?? licence,
+  };
+}

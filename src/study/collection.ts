@@ -1,0 +1,104 @@
+// Floor 5. The flags beside the studies: those in `flags/` measured, those of another folder made into grids, in the pool.
+import type { Outcome, Problem } from "../problem/problem.ts";
+import type { KnownFlag } from "./alike.ts";
+import { catchFault } from "./fault.ts";
+import type { FolderDrawing } from "./flags.ts";
+import type { JobKind, Jobs } from "./job.ts";
+import { listFolder, readListed } from "./load.ts";
+import type { FlagOutcome } from "./overview.ts";
+import { defaultLimits, type Pool } from "./pool.ts";
+import { runOrdered } from "./queue.ts";
+import type { Gallery } from "./study.ts";
+
+/** What a folder gave, and what is wrong in it; nothing of that is more than a warning. */
+interface Gathered<T> {
+  readonly items: readonly T[];
+  readonly problems: readonly Problem[];
+}
+
+/** Where a gallery lies, and what it measures with. */
+export interface Ground {
+  readonly pool: Pool;
+  readonly contentDir: string;
+  readonly gallery: Gallery;
+  readonly onProgress?: (done: number, total: number) => void;
+}
+
+/**
+ * Measures every drawing of `flags/` whose path in the content folder is not in `known`. A broken one comes back with its
+ * problems. None where there is no such folder.
+ */
+export async function measureFlags(
+  ground: Ground,
+  known: ReadonlySet<string>,
+): Promise<Gathered<FlagOutcome>> {
+  const { cloth, viewingDistance, palette } = ground.gallery;
+  const options = { cloth, distance: viewingDistance, palette };
+  const listed = await listFolder(ground.contentDir, "flags", true);
+  const wanted = (listed.value ?? []).filter(({ name }) => !known.has(`flags/${name}`));
+  const done = await runEach(ground, wanted, "flag", ({ file, bytes }) => ({ file, bytes, options }));
+  const items = done.map(({ drawing, outcome }) => ({ file: `flags/${drawing.name}`, outcome }));
+  return {
+    items,
+    problems: [...listed.problems, ...done.flatMap(({ outcome }) => outcome.problems)].map(soften),
+  };
+}
+
+/** Makes the grids of the folder that the gallery compares with. Problem: warning `study/folder-missing`. */
+export async function gridCollection(ground: Ground): Promise<Gathered<KnownFlag>> {
+  const inner = ground.gallery.compareWith?.replace(/\/$/, "");
+  if (inner === undefined) return { items: [], problems: [] };
+  const listed = await listFolder(ground.contentDir, inner, false);
+  if (listed.value === undefined) return { items: [], problems: [missing(ground.contentDir, inner)] };
+  const { cloth } = ground.gallery;
+  const done = await runEach(ground, listed.value, "grid", ({ file, bytes }) => ({ file, bytes, cloth }));
+  const items = done.flatMap(({ drawing, outcome: { value: grid } }): readonly KnownFlag[] =>
+    grid === undefined ? [] : [{ file: `${inner}/${drawing.name}`, origin: "collection", grid }],
+  );
+  const broken = done.filter(({ outcome }) => outcome.value === undefined);
+  return {
+    items,
+    problems: [...listed.problems, ...broken.flatMap(({ outcome }) => outcome.problems)].map(soften),
+  };
+}
+
+interface Done<K extends JobKind> {
+  readonly drawing: FolderDrawing;
+  readonly outcome: Outcome<Jobs[K]["output"]>;
+}
+
+/** A file is opened when its turn comes, so that ten thousand of them are never in memory at once. */
+async function runEach<K extends JobKind>(
+  { pool, onProgress }: Ground,
+  drawings: readonly FolderDrawing[],
+  kind: K,
+  inputOf: (file: { readonly file: string; readonly bytes: Uint8Array }) => Jobs[K]["input"],
+): Promise<readonly Done<K>[]> {
+  const done: Done<K>[] = [];
+  const work = async (drawing: FolderDrawing): Promise<Done<K>> => {
+    const read = await readListed(drawing);
+    const { value: bytes } = read;
+    if (bytes === undefined) return { drawing, outcome: { value: undefined, problems: read.problems } };
+    const { file } = drawing;
+    return { drawing, outcome: await catchFault(file, () => pool.run(kind, file, inputOf({ file, bytes }))) };
+  };
+  await runOrdered(drawings, defaultLimits.size + 1, work, (one, index) => {
+    done.push(one);
+    onProgress?.(index + 1, drawings.length);
+  });
+  return done;
+}
+
+function soften(problem: Problem): Problem {
+  return { ...problem, severity: "warning" };
+}
+
+function missing(contentDir: string, inner: string): Problem {
+  return {
+    rule: "study/folder-missing",
+    severity: "warning",
+    file: `${contentDir.replace(/\\/g, "/").replace(/(.)\/+$/, "$1")}/gallery.yaml`,
+    reason: `There is no folder ${inner} in the content folder, so “compareWith” compares with nothing.`,
+    hint: `Put the drawings in ${inner}, or delete the line.`,
+  };
+}

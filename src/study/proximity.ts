@@ -1,0 +1,87 @@
+// Floor 5. The likeness of all redesigns of a gallery: every flag made into a grid once, in the pool, then compared.
+import type { Cloth } from "../colour/cloth.ts";
+import type { FlagGrid } from "../measure/likeness.ts";
+import type { Problem } from "../problem/problem.ts";
+import { compareRedesign, type KnownFlag } from "./alike.ts";
+import { catchFault } from "./fault.ts";
+import { pathOfOriginal } from "./original.ts";
+import type { FlagOutcome } from "./overview.ts";
+import type { Pool } from "./pool.ts";
+import type { StudyResult } from "./result.ts";
+
+/** Both flags of one study. */
+interface Pair {
+  readonly result: StudyResult;
+  readonly original: FlagGrid;
+  readonly redesign: FlagGrid;
+}
+
+/**
+ * Compares the redesign of each study with every other flag: originals, redesigns, `flags` and `collection`. A study whose
+ * drawings cannot be made into grids keeps everything else.
+ *
+ * Problems: warnings `study/likeness`.
+ */
+export async function compareAll(
+  pool: Pool,
+  studies: readonly StudyResult[],
+  flags: readonly FlagOutcome[],
+  collection: readonly KnownFlag[],
+  cloth: Cloth,
+): Promise<{ readonly studies: readonly StudyResult[]; readonly problems: readonly Problem[] }> {
+  const gridOf = async (file: string, svg: string): Promise<FlagGrid | undefined> => {
+    const bytes = new TextEncoder().encode(svg);
+    return (await catchFault(file, () => pool.run("grid", file, { file, bytes, cloth }))).value;
+  };
+  const pairs = await Promise.all(
+    studies.map(async (result): Promise<Pair | undefined> => {
+      const file = result.study.originalFile;
+      const [original, redesign] = await Promise.all([
+        gridOf(file, result.drawings.original),
+        gridOf(file, result.drawings.redesign),
+      ]);
+      return original === undefined || redesign === undefined ? undefined : { result, original, redesign };
+    }),
+  );
+  const plain = await Promise.all(
+    flags.map(async ({ file, outcome: { value } }) => ({
+      file,
+      grid: value === undefined ? undefined : await gridOf(file, value.drawing),
+    })),
+  );
+  const known = [
+    ...listKnown(pairs.filter((pair) => pair !== undefined)),
+    ...plain.flatMap(({ file, grid }): readonly KnownFlag[] =>
+      grid === undefined ? [] : [{ file, origin: "flag", grid }],
+    ),
+    ...collection,
+  ];
+  const problems: Problem[] = [];
+  const compared = studies.map((result, index) => {
+    const pair = pairs[index];
+    if (pair === undefined) return result;
+    const { likeness, problems: own } = compareRedesign(result.study, pair, known);
+    problems.push(...own);
+    return likeness.compared === 0 ? result : { ...result, likeness };
+  });
+  return { studies: compared, problems };
+}
+
+function listKnown(pairs: readonly Pair[]): readonly KnownFlag[] {
+  const known = new Map<string, KnownFlag>();
+  for (const { result, original, redesign } of pairs) {
+    const { slug } = result.study;
+    const file = pathOfOriginal(result.study);
+    if (!known.has(file)) known.set(file, { file, origin: "original", slug, grid: original });
+    const made = `studies/${slug}/redesign.svg`;
+    // A study may call its own original so.
+    known.set(`${made}#`, {
+      file: `the redesign of ${slug}`,
+      origin: "redesign",
+      slug,
+      original: file,
+      grid: redesign,
+    });
+  }
+  return [...known.values()];
+}

@@ -1,0 +1,71 @@
+// Figure. The gain chart: one line a study, from its clear-edge share before to after.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { GainRow, GainView } from "../../src/site/present/gain.ts";
+import { Move } from "../parts/move.tsx";
+
+/** The chart with its caption. `id` is its anchor. */
+export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.Element {
+  return (
+    <figure class="gain" id={id}>
+      <figcaption>
+        <strong>
+          <a href={`#${id}`}>{gain.title}</a>.
+        </strong>{" "}
+        A ring for the original, a dot for the redesign; broken where the change takes more than it gives.
+      </figcaption>
+      <div class="gain-scale" aria-hidden="true">
+        {gain.ticks.map((tick) => (
+          <span key={tick.text}>{tick.text}</span>
+        ))}
+      </div>
+      <ol class="gain-rows">
+        {gain.rows.map((row) => (
+          <Row key={row.address} row={row} gain={gain} />
+        ))}
+      </ol>
+      {gain.rest.length > 0 && (
+        <details>
+          <summary>{gain.restLabel}</summary>
+          <ol class="gain-rows">
+            {gain.rest.map((row) => (
+              <Row key={row.address} row={row} gain={gain} />
+            ))}
+          </ol>
+        </details>
+      )}
+    </figure>
+  );
+}
+
+function Row({ row, gain }: { row: GainRow; gain: GainView }): JSX.Element {
+  const [before, after] = row.x;
+  return (
+    <li>
+      <a class="gain-link" href={row.address}>
+        {row.title}
+      </a>
+      <svg
+        viewBox={`0 0 ${gain.width} 10`}
+        width={gain.width}
+        height="10"
+        preserveAspectRatio="none"
+        aria-hidden="true"
+        focusable="false"
+      >
+        <path class="gain-track" d={`M0 5H${gain.width}`} />
+        {gain.ticks.map((tick) => (
+          <path key={tick.text} class="gain-track" d={`M${tick.x} 2V8`} />
+        ))}
+        <path class={`gain-line ${row.way}`} d={`M${before} 5H${after}`} fill="none" />
+        <path class="gain-ring" d={`M${before} 5h0`} fill="none" />
+        <path class="gain-hole" d={`M${before} 5h0`} fill="none" />
+        <path class="gain-dot" d={`M${after} 5h0`} fill="none" />
+      </svg>
+      <span class="number">
+        <Move before={row.before} after={row.after} />
+      </span>
+    </li>
+  );
+}

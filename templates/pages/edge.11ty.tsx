@@ -1,0 +1,40 @@
+// Page `/studies/<slug>/edges/<key>/`: one edge, from the place where its paints meet to the same pair elsewhere.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { EdgePage } from "../../src/site/present/edgepage.ts";
+import type { SiteView } from "../../src/site/present/site.ts";
+import { StripFigure } from "../figures/strip.tsx";
+import { Document } from "../parts/document.tsx";
+import { Elsewhere, Meeting, Seen, Siblings } from "../parts/edgepage.tsx";
+
+export const data = {
+  pagination: { data: "site.edges", size: 1, alias: "edge" },
+  permalink: ({ edge }: { edge: EdgePage }) => `${edge.folder}/index.html`,
+};
+
+/** Renders the page of one edge. */
+export function render({ edge }: { site: SiteView; edge: EdgePage }): JSX.Element {
+  return (
+    <Document frame={edge.frame} layout="edge">
+      <article>
+        <header class="opening">
+          <p class="status">
+            An edge of <a href={edge.study.address}>{edge.study.title}</a> · <span>{edge.status.word}</span>,{" "}
+            {edge.status.meaning}
+          </p>
+          <h1>{edge.title}</h1>
+          {edge.renamed && <p class="lede">becomes {edge.renamed}</p>}
+        </header>
+        <Meeting edge={edge} />
+        <Seen edge={edge} />
+        <section class="evidence" aria-labelledby="distance">
+          <h2 id="distance">From afar</h2>
+          <StripFigure strip={edge.strip} id="distance-strip" />
+        </section>
+        <Elsewhere edge={edge} />
+        <Siblings edge={edge} />
+      </article>
+    </Document>
+  );
+}

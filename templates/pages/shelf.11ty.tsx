@@ -1,0 +1,33 @@
+// Pages `/authors/<slug>/` and `/tags/<slug>/`: all studies of one author or with one tag.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { ShelfPage } from "../../src/site/present/shelf.ts";
+import type { SiteView } from "../../src/site/present/site.ts";
+import { Document } from "../parts/document.tsx";
+import { Entry } from "../parts/entry.tsx";
+
+export const data = {
+  pagination: { data: "site.shelves", size: 1, alias: "shelf" },
+  permalink: ({ shelf }: { shelf: ShelfPage }) => `${shelf.folder}/index.html`,
+};
+
+/** Renders the page of one author or tag. */
+export function render({ shelf }: { site: SiteView; shelf: ShelfPage }): JSX.Element {
+  return (
+    <Document frame={shelf.frame} layout="shelf">
+      <header class="opening">
+        <p class="status">{shelf.kind}</p>
+        <h1>{shelf.name}</h1>
+        <p class="count">
+          {shelf.count}, newest first. <a href={shelf.frame.links.home}>All studies</a>
+        </p>
+      </header>
+      <div class="catalogue">
+        {shelf.cards.map((card, index) => (
+          <Entry key={card.address} card={card} eager={index < 4} />
+        ))}
+      </div>
+    </Document>
+  );
+}

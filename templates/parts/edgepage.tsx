@@ -1,0 +1,208 @@
+// Part. The sections of an edge's page.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { EdgePage, SeenReading } from "../../src/site/present/edgepage.ts";
+import { ReadingCell } from "./edges.tsx";
+import { SwatchPair } from "./swatch.tsx";
+
+/** The place where the two paints meet, before and after, with what became of the edge and all its numbers. */
+export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
+  return (
+    <section class="comparison" aria-labelledby="outcome">
+      {edge.crops && (
+        <div class="pair" id="crops">
+          {edge.crops.map((crop, index) => (
+            <figure key={crop.label} class="plate">
+              <div class="detail">
+                <img
+                  class="crop"
+                  src={crop.src}
+                  alt={crop.alt}
+                  width={crop.width}
+                  height={crop.height}
+                  decoding="async"
+                />
+              </div>
+              <figcaption>
+                {crop.label}, a detail: <Contrast edge={edge} side={index} />
+              </figcaption>
+            </figure>
+          ))}
+        </div>
+      )}
+      <div class="verdict">
+        <h2 id="outcome">{edge.outcome.word}</h2>
+        <p class="verdict-sentence">{edge.outcome.sentence}</p>
+        <p class="unofficial">{edge.unofficial}</p>
+        <p class="measured">
+          {edge.measuredHow} How <a href={edge.links.contrast}>contrast</a> is made, and{" "}
+          <a href={edge.links.beside}>what stands beside it</a>.
+        </p>
+      </div>
+      <table class="summary" id="numbers">
+        <caption class="unseen">The edge in numbers</caption>
+        <thead>
+          <tr>
+            <th scope="col">
+              <span class="unseen">Measure</span>
+            </th>
+            <th scope="col" class="end">
+              Original
+            </th>
+            <th scope="col" class="end">
+              Redesign
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {edge.numbers.map((row) => (
+            <tr key={row.name}>
+              <th scope="row">{row.name}</th>
+              <td class="number end">{row.before}</td>
+              <td class="number end">{row.after}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function Contrast({ edge, side }: { edge: EdgePage; side: number }): JSX.Element {
+  const reading = side === 0 ? edge.row.before : edge.row.after;
+  if (reading === undefined) return <>no edge</>;
+  return (
+    <>
+      contrast <span class="number">{reading.contrast}</span>, {reading.grade}
+    </>
+  );
+}
+
+/** The two colours under every kind of vision. */
+export function Seen({ edge }: { edge: EdgePage }): JSX.Element {
+  return (
+    <section class="evidence" aria-labelledby="seen">
+      <h2 id="seen">Seen otherwise</h2>
+      <div class="main">
+        <table class="edges">
+          <caption>
+            Contrast in percent and difference in ΔE00, under each kind of vision. In grey the contrast stays
+            what it is.
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">Vision</th>
+              <th scope="col">Original</th>
+              <th scope="col">Redesign</th>
+            </tr>
+          </thead>
+          <tbody>
+            {edge.visions.map((row) => (
+              <tr key={row.vision}>
+                <th scope="row">{row.heading}</th>
+                <td>
+                  <SeenCell reading={row.before} />
+                </td>
+                <td>
+                  <SeenCell reading={row.after} />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <div class="margin source">
+        <p>
+          Approximations of the strongest form of each deficiency, and no test of anyone’s sight.{" "}
+          <a href={edge.links.vision}>How they are made</a>
+        </p>
+      </div>
+    </section>
+  );
+}
+
+function SeenCell({ reading }: { reading: SeenReading | undefined }): JSX.Element {
+  if (reading === undefined) return <span class="quiet">no edge</span>;
+  return (
+    <span class="reading">
+      <SwatchPair hexes={reading.hexes} />
+      {reading.contrast && (
+        <>
+          <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>
+        </>
+      )}{" "}
+      <span class="grade">
+        ΔE00 <span class="number">{reading.difference}</span>
+      </span>
+    </span>
+  );
+}
+
+/** The same two names in other studies. */
+export function Elsewhere({ edge }: { edge: EdgePage }): JSX.Element {
+  return (
+    <section class="evidence" aria-labelledby="elsewhere">
+      <h2 id="elsewhere">The same two colours in other studies</h2>
+      {edge.elsewhere.length === 0 ? (
+        <p class="measured">No other study here has an edge between colours of these two names.</p>
+      ) : (
+        <div class="main">
+          <table class="edges">
+            <caption>Colours of one name need not be one colour: compare the cloth, not the word.</caption>
+            <thead>
+              <tr>
+                <th scope="col">Study</th>
+                <th scope="col">Original</th>
+                <th scope="col">Redesign</th>
+                <th scope="col">Outcome</th>
+              </tr>
+            </thead>
+            <tbody>
+              {edge.elsewhere.map((other) => (
+                <tr key={other.address}>
+                  <th scope="row">
+                    <a href={other.address}>{other.study}</a>
+                  </th>
+                  <td>
+                    {other.row.before ? (
+                      <ReadingCell reading={other.row.before} />
+                    ) : (
+                      <span class="quiet">no edge</span>
+                    )}
+                  </td>
+                  <td>
+                    <ReadingCell reading={other.row.after} />
+                  </td>
+                  <td>{other.row.outcome}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+    </section>
+  );
+}
+
+/** All edges of the study, this one marked. */
+export function Siblings({ edge }: { edge: EdgePage }): JSX.Element {
+  return (
+    <nav class="evidence" aria-labelledby="siblings">
+      <h2 id="siblings">All edges of this study</h2>
+      <ul class="siblings">
+        {edge.siblings.map((sibling) => (
+          <li key={sibling.address}>
+            <a href={sibling.address} aria-current={sibling.isHere ? "page" : undefined}>
+              {sibling.names}
+            </a>{" "}
+            <span class="quiet">{sibling.outcome}</span>
+          </li>
+        ))}
+      </ul>
+      <p class="measured">
+        <a href={edge.study.table}>Back to the table of the study</a>
+      </p>
+    </nav>
+  );
+}

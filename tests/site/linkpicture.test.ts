@@ -1,0 +1,118 @@
+import { mkdtemp, readFile, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import sharp from "sharp";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { renderDrawing, setText } from "../../src/site/images.ts";
+import { drawLinkPicture, type Fonts, unpackFonts, writeLinkPictures } from "../../src/site/linkpicture.ts";
+import { presentSite } from "../../src/site/present/site.ts";
+import { galleryResult, studyResult } from "./sample.ts";
+
+let folder: string;
+let fonts: Fonts;
+beforeAll(async () => {
+  folder = await mkdtemp(path.join(tmpdir(), "counterchange-link-"));
+  fonts = await unpackFonts();
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+const view = presentSite(galleryResult, undefined);
+const [study] = view.studies;
+if (study === undefined) throw new Error("one study");
+
+async function readPixel(png: Buffer, x: number, y: number): Promise<readonly number[]> {
+  const { data, info } = await sharp(png).raw().toBuffer({ resolveWithObject: true });
+  const at = (y * info.width + x) * info.channels;
+  return [...data.subarray(at, at + 3)];
+}
+
+test("1200 by 630 pixels, without loss, and light enough to be fetched for a link", async () => {
+  const pictures = [...view.studies, ...view.edges].map(({ picture }) => picture);
+  expect(pictures.map(({ file }) => file)).toEqual([
+    "studies/a-square/link.png",
+    "studies/a-square/edges/12235c-ffffff/link.png",
+    "studies/a-square/edges/12235c-c8202f/link.png",
+  ]);
+  await writeLinkPictures(studyResult, pictures, folder);
+  for (const { file } of pictures) {
+    const png = await readFile(path.join(folder, file));
+    const { format, width, height } = await sharp(png).metadata();
+    expect({ format, width, height }).toEqual({ format: "png", width: 1200, height: 630 });
+    expect(png.byteLength).toBeLessThan(150_000);
+    expect(png.includes("Unofficial study")).toBe(true);
+    // The middle of each flag: the square, in its own colour before and after.
+    expect(await readPixel(png, 56 + 266, 44 + 177)).toEqual([0xc8, 0x20, 0x2f]);
+    expect(await readPixel(png, 56 + 532 + 24 + 266, 44 + 177)).toEqual([0xf4, 0xc4, 0x30]);
+  }
+});
+
+test("in a gallery that runs from right to left the original is on the right", async () => {
+  const size = { width: 446, height: 297 };
+  const flags = [
+    await renderDrawing(studyResult.drawings.original, size),
+    await renderDrawing(studyResult.drawings.redesign, size),
+  ] as const;
+  const png = await drawLinkPicture({ ...study.picture, direction: "rtl" }, flags, fonts);
+  expect(await readPixel(png, 56 + 266, 44 + 177)).toEqual([0xf4, 0xc4, 0x30]);
+});
+
+test.each(["W".repeat(200), "a ".repeat(100).trim(), "<b>&amp;</b> & <span", "ש. כהן"])(
+  "a title %j stays in its room",
+  async (title) => {
+    const size = { width: 446, height: 297 };
+    const flag = await renderDrawing(studyResult.drawings.original, size);
+    const png = await drawLinkPicture({ ...study.picture, title, subtitle: "A" }, [flag, flag], fonts);
+    const { data, info } = await sharp(png).greyscale().raw().toBuffer({ resolveWithObject: true });
+    // The gap between the two columns, from the captions to the foot, stays paper.
+    let darkest = 255;
+    for (let y = 405; y < 570; y += 1)
+      for (let x = 592; x < 608; x += 1)
+        darkest = Math.min(darkest, data[(y * info.width + x) * info.channels] ?? 0);
+    expect(darkest).toBeGreaterThan(240);
+  },
+);
+
+test("text is set in the bundled font, not in one of the machine's", async () => {
+  const set = (font: "Source Serif 4" | "Source Sans 3", fontFile: string) =>
+    setText({ text: "Hamburgefonts", font, fontFile, pixels: 100, hex: "#000000", width: 2000 });
+  const [serif, sans] = [await set("Source Serif 4", fonts.serif), await set("Source Sans 3", fonts.sans)];
+  // The advance of the letters, by the fonts' own tables; ink is a little narrower, and pairs are kerned.
+  const widthOf = async (file: string) => measureAdvance(await readFile(file), "Hamburgefonts") * 100;
+  expect(Math.abs(serif.width - (await widthOf(fonts.serif)))).toBeLessThan(25);
+  expect(Math.abs(sans.width - (await widthOf(fonts.sans)))).toBeLessThan(25);
+  expect(serif.width).not.toBe(sans.width);
+});
+
+/** Source: OpenType 1.9, tables cmap (format 4), hhea, hmtx, head. */
+function measureAdvance(font: Buffer, text: string): number {
+  const table = (tag: string): number => {
+    for (let index = 0; index < font.readUInt16BE(4); index += 1)
+      if (font.toString("latin1", 12 + 16 * index, 16 + 16 * index) === tag)
+        return font.readUInt32BE(12 + 16 * index + 8);
+    throw new Error(`no table ${tag}`);
+  };
+  const cmap = table("cmap");
+  const formats = Array.from({ length: font.readUInt16BE(cmap + 2) }, (_, index) =>
+    font.readUInt32BE(cmap + 4 + 8 * index + 4),
+  );
+  const sub = cmap + (formats.find((offset) => font.readUInt16BE(cmap + offset) === 4) ?? 0);
+  const segments = font.readUInt16BE(sub + 6) / 2;
+  const glyphOf = (code: number): number => {
+    for (let index = 0; index < segments; index += 1) {
+      if (font.readUInt16BE(sub + 14 + 2 * index) < code) continue;
+      const start = font.readUInt16BE(sub + 16 + 2 * segments + 2 * index);
+      const delta = font.readUInt16BE(sub + 16 + 4 * segments + 2 * index);
+      const rangeAt = sub + 16 + 6 * segments + 2 * index;
+      const range = font.readUInt16BE(rangeAt);
+      if (code < start) return 0;
+      return range === 0
+        ? (code + delta) % 65536
+        : font.readUInt16BE(rangeAt + range + 2 * (code - start)) + delta;
+    }
+    return 0;
+  };
+  const long = font.readUInt16BE(table("hhea") + 34);
+  const advance = (glyph: number) => font.readUInt16BE(table("hmtx") + 4 * Math.min(glyph, long - 1));
+  const units = font.readUInt16BE(table("head") + 18);
+  return [...text].reduce((sum, letter) => sum + advance(glyphOf(letter.charCodeAt(0))), 0) / units;
+}

@@ -1,0 +1,66 @@
+import { expect, test } from "vitest";
+import { presentEdgePages } from "../../../src/site/present/edgepage.ts";
+import { createFormat } from "../../../src/site/present/format.ts";
+import { gallery, study, studyResult } from "../sample.ts";
+
+const format = createFormat("en");
+const other = { ...studyResult, study: { ...study, slug: "another", title: "Another" } };
+const pages = presentEdgePages([studyResult, other], gallery, format);
+const page = pages[1];
+if (page === undefined) throw new Error("two edges, two pages");
+
+test("every edge of every study has a page of its own", () => {
+  expect(pages.map(({ folder }) => folder)).toEqual([
+    "studies/a-square/edges/12235c-ffffff",
+    "studies/a-square/edges/12235c-c8202f",
+    "studies/another/edges/12235c-ffffff",
+    "studies/another/edges/12235c-c8202f",
+  ]);
+  expect(page.frame.canonical).toBe("https://flags.example/sound/studies/a-square/edges/12235c-c8202f/");
+});
+
+test("it says what became of the edge, with the numbers of both sides", () => {
+  expect(page.title).toBe("Dark blue / red");
+  expect(page.renamed).toBe("dark blue / yellow");
+  expect(page.outcome.word).toBe("Gained");
+  // 2 of 3.5 flag heights; both contrasts as typed in the sample.
+  expect(page.outcome.sentence).toBe(
+    "Yellow now stands out from dark blue over 57% of all edge length: contrast 67, strong, where red had 25, weak.",
+  );
+  expect(page.numbers[0]).toEqual({ name: "Contrast, percent", before: "25 weak", after: "67 strong" });
+  expect(page.numbers.find(({ name }) => name === "Contrast ratio")?.before).toBe("3.0:1");
+});
+
+test("grey keeps the contrast, so that it gives the difference alone", () => {
+  expect(page.visions.map(({ vision }) => vision)).toEqual(["protan", "deutan", "tritan", "grey"]);
+  expect(page.visions[0]?.before?.contrast).toBe("25");
+  expect(page.visions[3]?.before).toMatchObject({ contrast: undefined, grade: undefined, difference: "14" });
+  // Grey of a colour has three equal parts.
+  expect(page.visions[3]?.before?.hexes[0]).toMatch(/^#(..)\1\1$/);
+});
+
+test("the same two names in another study are linked, this study is not", () => {
+  expect(page.elsewhere.map(({ study, address }) => [study, address])).toEqual([
+    ["Another", "../../../another/edges/12235c-c8202f/"],
+  ]);
+  expect(page.siblings.filter(({ isHere }) => isHere).map(({ names }) => names)).toEqual(["dark blue / red"]);
+});
+
+test("an edge that merged has no numbers after, and says so with a dash", () => {
+  const { comparison } = studyResult;
+  const [, edge] = comparison.edges;
+  if (edge === undefined) throw new Error("two edges");
+  const merged = {
+    ...studyResult,
+    comparison: {
+      ...comparison,
+      after: { ...comparison.after, edges: [] },
+      edges: [{ ...edge, contrast: [24.6, 0] as const, outcome: "merged" as const }],
+    },
+  };
+  const [only] = presentEdgePages([merged], gallery, format);
+  expect(only?.numbers[0]).toEqual({ name: "Contrast, percent", before: "25 weak", after: "0 merged" });
+  expect(only?.numbers[1]?.after).toBe("–");
+  expect(only?.visions[0]?.after).toBeUndefined();
+  expect(only?.outcome.sentence).toContain("become one colour to the eye");
+});

@@ -1,0 +1,42 @@
+import { expect, test } from "vitest";
+import { recordEdge, recordStudy } from "../../../src/site/present/record.ts";
+import { gallery, study } from "../sample.ts";
+
+test("a study says who, when, for whom, and whose drawing under which licence it builds on", () => {
+  expect(recordStudy(study, gallery, "Told.")).toMatchObject({
+    "@type": "CreativeWork",
+    name: "A lighter square",
+    creativeWorkStatus: "adopted",
+    author: [
+      { "@type": "Person", name: "Ines Valcourt" },
+      { "@type": "Person", name: "Tobin Arkwell" },
+    ],
+    datePublished: "2026-04-02",
+    publisher: { name: "Sound Flag Circle" },
+    isBasedOn: { name: "The square", license: "https://creativecommons.org/publicdomain/zero/1.0/" },
+  });
+});
+
+test("what is not known is absent, and an unknown licence keeps its name", () => {
+  const { credit: _credit, date: _date, ...rest } = study;
+  const bare = recordStudy({ ...rest, authors: [], tags: [] }, gallery, "Told.");
+  for (const key of ["author", "datePublished", "keywords", "isBasedOn"])
+    expect(bare).not.toHaveProperty(key);
+  const named = recordStudy({ ...study, credit: { licence: "by arrangement" } }, gallery, "Told.");
+  expect(named["isBasedOn"]).toEqual({ "@type": "CreativeWork", license: "by arrangement" });
+});
+
+test("an edge is part of its study", () => {
+  const record = recordEdge(
+    study,
+    gallery,
+    "White / red",
+    "Told.",
+    "https://flags.example/sound/studies/a-square/",
+  );
+  expect(record["isPartOf"]).toEqual({
+    "@type": "CreativeWork",
+    name: "A lighter square",
+    url: "https://flags.example/sound/studies/a-square/",
+  });
+});
