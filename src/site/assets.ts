@@ -24,8 +24,8 @@ export const fontFiles: readonly FontFile[] = [
   { family: "source-sans-3", file: "source-sans-3-greek-400-normal.woff2", preload: false },
 ];
 
-/** For pages opened from a disk; for lists; for a study. */
-const scripts = ["local.js", "list.js", "study.js"];
+/** For pages opened from a disk; for lists; for a study; for the survey. */
+const scripts = ["local.js", "list.js", "study.js", "survey.js"];
 
 /** Order matters: later sheets build on earlier ones. */
 const styleOrder = [
@@ -37,7 +37,9 @@ const styleOrder = [
   "front",
   "study",
   "edge",
+  "look",
   "options",
+  "survey",
   "method",
   "print",
 ];

@@ -42,6 +42,19 @@ export async function renderDrawing(
   return { width: info.width, height: info.height, rgba: data };
 }
 
+/** A drawing that we wrote as PNG without loss, `note` in its metadata. Throws where it is none. */
+export async function encodeDrawing(
+  svg: string,
+  { width, height }: { readonly width: number; readonly height: number },
+  note?: string,
+): Promise<Buffer> {
+  const { value } = readDrawing("drawing.svg", Buffer.from(svg, "utf8"));
+  if (value === undefined) throw new Error("a published drawing cannot be read");
+  const image = sharp(Buffer.from(writeSized(value, width, height), "utf8"));
+  const said = note === undefined ? image : image.withExif({ IFD0: { ImageDescription: note } });
+  return said.png({ compressionLevel: 7, palette: false }).toBuffer();
+}
+
 /** Encodes a picture as PNG; transparency only where there is any. */
 export async function encodePng({ width, height, rgba }: Picture, isRedesign: boolean): Promise<Buffer> {
   const raw = sharp(rgba, { raw: { width, height, channels: 4 } });

@@ -24,12 +24,13 @@ const drawingPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox";
 export function formatHeaders(drawings: readonly string[]): string {
   const rules = [
     rule("/*", ["X-Content-Type-Options: nosniff", "Referrer-Policy: no-referrer"]),
-    ...["/", "/method/", "/studies/:slug/", "/studies/:slug/edges/:edge/"].map((page) =>
+    ...["/", "/survey/", "/method/", "/studies/:slug/", "/studies/:slug/edges/:edge/"].map((page) =>
       rule(page, [`Content-Security-Policy: ${pagePolicy}; frame-ancestors 'none'`]),
     ),
     ...[...drawings, ...Object.values(cropFiles).map((file) => `edges/:edge/${file}`)].map((file) =>
       rule(`/studies/:slug/${file}`, [`Content-Security-Policy: ${drawingPolicy}`]),
     ),
+    rule("/survey/flags/*", [`Content-Security-Policy: ${drawingPolicy}`]),
     rule("/assets/fonts/*", ["Cache-Control: public, max-age=31536000"]),
   ];
   return rules.join("\n");

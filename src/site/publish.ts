@@ -8,9 +8,11 @@ import { writeAssets } from "./assets.ts";
 import { drawingFiles, optionFiles, writeCrops, writeDrawings } from "./drawings.ts";
 import { writeStrip } from "./images.ts";
 import { writeLinkPictures } from "./linkpicture.ts";
+import { writeMachineFiles } from "./machine.ts";
 import { writeOutput } from "./output.ts";
 import { formatHeaders } from "./policy.ts";
 import { presentSite, type SiteView } from "./present/site.ts";
+import { writeSurvey } from "./survey.ts";
 
 /** What was published, and on how many pages. */
 export interface BuildReport {
@@ -20,6 +22,8 @@ export interface BuildReport {
 
 const root = path.resolve(import.meta.dirname, "../..");
 const templatesDir = path.join(root, "templates");
+/** The data of a study are those of the commands, so that their schemas are published beside our own. */
+const schemaDirs = [path.join(root, "src/cli/schema"), path.join(root, "src/site/schema")];
 
 /**
  * Publishes an analysed gallery to `outDir`, staying clear of the folders in `keepOut`.
@@ -38,6 +42,8 @@ export async function publishGallery(
     pages = await writePages(view, freshDir);
     await writeAssets(templatesDir, freshDir);
     await writePictures(result.studies, view, freshDir);
+    await writeSurvey(result, freshDir);
+    await writeMachineFiles(result, view, schemaDirs, freshDir);
     await writeFile(path.join(freshDir, "_headers"), formatHeaders([...drawingFiles, ...optionFiles]));
   });
   return { result, pages };

@@ -95,5 +95,12 @@ export function findLikeness(
 
 function describeLikeness({ file, deltaE00, orientation }: Likeness): string {
   const turned = orientation === "as it is" ? "" : ` ${orientation}`;
-  return `The redesign looks much like ${file}${turned}: they differ by ${deltaE00.toFixed(1)} (mean ΔE00 over the flag).`;
+  return `The redesign looks much like ${file}${turned}: they differ by ${formatMean(deltaE00)} (mean ΔE00 over the flag).`;
+}
+
+/** Only what is under the threshold is told of, and 7.96 must not be told as 8.0. */
+function formatMean(deltaE00: number): string {
+  return Number(deltaE00.toFixed(1)) < likenessWarning
+    ? deltaE00.toFixed(1)
+    : (Math.floor(deltaE00 * 100) / 100).toFixed(2);
 }

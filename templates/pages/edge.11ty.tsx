@@ -7,6 +7,7 @@ import type { SiteView } from "../../src/site/present/site.ts";
 import { StripFigure } from "../figures/strip.tsx";
 import { Document } from "../parts/document.tsx";
 import { Elsewhere, Meeting, Seen, Siblings } from "../parts/edgepage.tsx";
+import { StampNote } from "../parts/refer.tsx";
 
 export const data = {
   pagination: { data: "site.edges", size: 1, alias: "edge" },
@@ -16,8 +17,9 @@ export const data = {
 /** Renders the page of one edge. */
 export function render({ edge }: { site: SiteView; edge: EdgePage }): JSX.Element {
   return (
-    <Document frame={edge.frame} layout="edge">
+    <Document frame={edge.frame} layout="edge" scripts={[edge.frame.links.studyScript]}>
       <article>
+        <StampNote stamp={edge.stamp} />
         <header class="opening">
           <p class="status">
             An edge of <a href={edge.study.address}>{edge.study.title}</a> · <span>{edge.status.word}</span>,{" "}

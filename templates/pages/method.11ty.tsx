@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import type { SiteView } from "../../src/site/present/site.ts";
 import { BesideStep, VisionStep } from "../parts/beside.tsx";
 import { Document } from "../parts/document.tsx";
+import { LikenessStep, SurveyStep } from "../parts/gathering.tsx";
 import { ReadsStep, ViewingStep } from "../parts/sight.tsx";
 import { ContrastStep, LightStep } from "../parts/steps.tsx";
 import { FactsStep, OptionsStep, WordsStep } from "../parts/telling.tsx";
@@ -34,6 +35,8 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
           <Item id="outcomes" text="Outcomes and verdict" />
           <Item id="words" text="What got better and worse" />
           <Item id="options" text="Other single changes" />
+          <Item id="survey" text="The survey" />
+          <Item id="likeness" text="Which flags look alike" />
           <Item id="beside" text="Beside it, never instead of it" />
           <Item id="facts" text="Facts, none a score" />
           <Item id="vision" text="Seen otherwise" />
@@ -50,6 +53,8 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
         <OutcomeStep />
         <WordsStep />
         <OptionsStep />
+        <SurveyStep method={method} />
+        <LikenessStep method={method} />
         <BesideStep method={method} />
         <FactsStep />
         <VisionStep method={method} />

@@ -11,7 +11,10 @@ import { ColourTable } from "../parts/colours.tsx";
 import { Document } from "../parts/document.tsx";
 import { EdgeTable } from "../parts/edges.tsx";
 import { Facts } from "../parts/facts.tsx";
+import { Look } from "../parts/look.tsx";
+import { Near } from "../parts/near.tsx";
 import { Options } from "../parts/options.tsx";
+import { Refer, StampNote } from "../parts/refer.tsx";
 import { Argument, Colophon, Heading, Plates, Seen } from "../parts/study.tsx";
 import { Words } from "../parts/words.tsx";
 
@@ -23,12 +26,14 @@ export const data = {
 /** Renders the page of one study. */
 export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Element {
   return (
-    <Document frame={study.frame} layout="study">
+    <Document frame={study.frame} layout="study" scripts={[study.frame.links.studyScript]}>
       <article>
+        <StampNote stamp={study.refer.stamp} />
         <Heading study={study} />
         <Plates study={study} />
         <Words study={study} />
         <Argument study={study} />
+        <Look study={study} />
         <section class="evidence" aria-labelledby="edges">
           <h2 id="edges">Edges</h2>
           {study.edges.length === 0 ? (
@@ -57,6 +62,7 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
         )}
         <Seen study={study} />
         {study.options && <Options options={study.options} />}
+        {study.likeness && <Near likeness={study.likeness} />}
         <Facts study={study} />
         <section class="evidence" aria-labelledby="colours">
           <h2 id="colours">Colours</h2>
@@ -65,6 +71,7 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
           </div>
         </section>
         <Colophon study={study} />
+        <Refer refer={study.refer} />
       </article>
     </Document>
   );

@@ -1,4 +1,4 @@
-// Part. The line over every page: the gallery's name and the two ways in.
+// Part. The line over every page: the gallery's name and the ways in.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
@@ -16,6 +16,11 @@ export function Masthead({ frame }: { frame: Frame }): JSX.Element {
           <li>
             <a href={frame.links.home} aria-current={frame.section === "studies" ? "true" : undefined}>
               Studies
+            </a>
+          </li>
+          <li>
+            <a href={frame.links.survey} aria-current={frame.section === "survey" ? "true" : undefined}>
+              Survey
             </a>
           </li>
           <li>

@@ -54,6 +54,7 @@ function Sheet({ options }: { options: readonly OptionView[] }): JSX.Element {
             {option.figures}
             {option.isChosen && <strong> · this study</strong>}
           </p>
+          {option.ties && <p class="option-ties">{option.ties}</p>}
           {option.note && <p class="option-note">{option.note}</p>}
           <details>
             <summary>What it does</summary>

@@ -120,11 +120,18 @@ export function OptionsStep(): JSX.Element {
         that merge counted as contrast 0.
       </p>
       <p>
-        Options are ordered by clarity in whole percent. Those that come out equal share a place and are shown
-        as one, with the drawing of the one nearest to today’s colour by ΔE00. The colour to change first is
-        the one whose best option gains most clarity; there is none where nothing gains a point. An option
-        that would merge the charge, or a part of it, with what is around it has no place and is named apart.
-        Where a study’s own change stands is said in numbers; looks are its author’s.
+        Options are ordered by clarity in whole percent. Those that come out equal share a place, and equals
+        that change the same colour are shown as one, with the drawing of the one nearest to today’s colour by
+        ΔE00. The colour to change first is the one whose best option gains most clarity; there is none where
+        nothing gains a point, and with a tie the smaller departure decides. An option that would merge the
+        charge, or a part of it, with what is around it has no place and is named apart. Where a study’s own
+        change stands is said in numbers; looks are its author’s.
+      </p>
+      <p>
+        Beside its numbers an option tells which edges become clear, which are lost and which merge; whether
+        the new colour is within ΔE00 10 of another colour of the flag; and whether two neighbours would
+        become one to a colour-blind eye. Of a drawing with very many colours the 24 largest are tried, with
+        at most 64 colours of the palette, and the page says what was left out.
       </p>
     </Step>
   );

@@ -74,12 +74,14 @@ const pages: readonly [(typeof sites)[number], string][] = [
   ["demo", "studies/harrowquay/"],
   ["demo", "studies/fourwells/"],
   ["demo", "method/"],
+  ["demo", "survey/"],
   ["demo", "studies/kedgeport/edges/000000-15244a/"],
   ["odd", ""],
   ["odd", "studies/one-colour/"],
   ["odd", "studies/long-words/"],
   ["odd", "studies/long-words/edges/12235c-c8202f/"],
   ["empty", ""],
+  ["empty", "survey/"],
 ];
 const isMissing = (line: string) => line.includes("404 (Not Found)");
 const looks = [

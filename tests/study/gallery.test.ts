@@ -170,3 +170,17 @@ gallery.yaml:3:10  error  “palette” has no colour.  study/wrong-palette
 ])("%s", (_, text, report) => {
   expect(print(text)).toBe(report);
 });
+
+test("a folder to compare with lies inside the content folder", () => {
+  expect(parse(`${head}compareWith: old/Flags of A\n`).value).toMatchObject({
+    compareWith: "old/Flags of A",
+  });
+  for (const wrong of ["../flags", "/etc", "a/../b", ".git", "C:\\\\flags", "a//b", "~"]) {
+    const { value, problems } = parse(`${head}compareWith: "${wrong}"\n`);
+    expect(value).not.toHaveProperty("compareWith");
+    expect(
+      problems.map(({ rule }) => rule),
+      wrong,
+    ).toEqual(["study/wrong-folder"]);
+  }
+});

@@ -75,6 +75,31 @@ describe("runners", () => {
     for (const outcome of [ranked, flag, clean]) expect(structuredClone(outcome)).toEqual(outcome);
   });
 
+  test("rank: the options of a study, drawings on the sheet alone", async () => {
+    const { gallery, studies } = await loadGallery(await makeFolder(harbour));
+    const [study] = studies;
+    if (study === undefined) throw new Error("the harbour has a study");
+    const drawn = await readOriginal(study);
+    const analysed = await runners.study({ study, gallery, bytes: drawn });
+    if (analysed.value === undefined) throw new Error("the harbour can be computed");
+    const { comparison } = analysed.value;
+    const outcome = await runners.rank(structuredClone({ study, comparison, gallery, bytes: drawn }));
+    expect(outcome.value?.sheet.every(({ head }) => head.drawing.startsWith("<svg "))).toBe(true);
+    expect(outcome.value?.report.options.some((option) => "drawing" in option)).toBe(false);
+    expect(structuredClone(outcome)).toEqual(outcome);
+  });
+
+  test("flag and grid: for the survey and for likeness", async () => {
+    const flag = await runners.flag({ file, bytes, options });
+    expect(flag.value?.flag).toMatchObject({ file, clarity: 100 });
+    expect(flag.value?.drawing).toContain("<circle");
+    // 300 × 200 in 24 × 16 cells; the disc of radius 50 covers the middle and no corner.
+    const grid = await runners.grid({ file, bytes, cloth: defaultCloth });
+    expect(grid.value?.cells).toHaveLength(24 * 16);
+    expect(grid.value?.cells[8 * 24 + 12]).not.toBe(grid.value?.cells[0]);
+    for (const outcome of [flag, grid]) expect(structuredClone(outcome)).toEqual(outcome);
+  });
+
   test("a focus as typed", async () => {
     const { value } = await runners.measure({ file, bytes, options, focus: red });
     expect(value?.focus.source).toBe("named");

@@ -1,7 +1,15 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
+import { Pool } from "../../src/study/pool.ts";
 import { analyseGallery } from "../../src/study/run.ts";
 import { writeStudy } from "./fixture.ts";
 import { drawing, harbour, makeFolder } from "./folder.ts";
+
+const slow = {
+  rule: "study/too-slow",
+  severity: "error",
+  file: "a.svg",
+  reason: "It took too long.",
+} as const;
 
 // Each test computes whole galleries, which takes its time on a busy machine.
 describe("analyseGallery", { timeout: 30_000 }, () => {
@@ -115,6 +123,45 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
     const { studies, leftOut, problems } = await analyseGallery(folder);
     expect([studies, leftOut]).toEqual([[], ["ferry"]]);
     expect(problems).toMatchObject([{ rule: "study/colour-absent", place: { line: 5 } }]);
+  });
+
+  test.each([
+    ["stopped", () => Promise.resolve({ value: undefined, problems: [slow] })],
+    ["a fault of ours", () => Promise.reject(new Error("a fault"))],
+  ])("a study whose options cannot be ranked is published without them: %s", async (_, answer) => {
+    const run = Pool.prototype.run;
+    const spy = vi.spyOn(Pool.prototype, "run").mockImplementation(function (this: Pool, ...job) {
+      return job[0] === "rank" ? answer() : run.apply(this, job);
+    });
+    try {
+      const { studies, leftOut, problems } = await analyseGallery(await makeFolder(harbour));
+      expect([studies.length, leftOut]).toEqual([1, []]);
+      expect(studies[0]).not.toHaveProperty("ranking");
+      expect(problems.map(({ severity }) => severity)).toEqual(["warning"]);
+      expect(problems[0]?.reason).toMatch(/^The other single changes were not ranked\. /);
+    } finally {
+      spy.mockRestore();
+    }
+  });
+
+  test("the survey has the originals and the flags beside them; a broken flag costs nothing", async () => {
+    const folder = await makeFolder({
+      ...harbour,
+      "flags/pale.svg": drawing.replace("#7a1020", "#fcfcd0"),
+      "flags/torn.svg": "<svg",
+    });
+    const { studies, survey, problems } = await analyseGallery(folder);
+    expect(studies).toHaveLength(1);
+    expect(survey?.entries.map(({ flag }) => flag.file)).toEqual([
+      "flags/pale.svg",
+      "studies/ferry/original.svg",
+    ]);
+    expect(survey?.failed.map(({ file }) => file)).toEqual(["flags/torn.svg"]);
+    expect(problems.map(({ rule, severity }) => [rule, severity])).toEqual([
+      ["svg/not-well-formed", "warning"],
+    ]);
+    expect(studies[0]?.ranking?.report.options.length).toBeGreaterThan(10);
+    expect(studies[0]?.likeness?.nearest.map(({ file }) => file)).toEqual(["flags/pale.svg"]);
   });
 
   test("tells how many studies are done", async () => {

@@ -18,6 +18,7 @@ import { type Frame, presentFrame } from "./page.ts";
 import { capitalise } from "./phrase.ts";
 import type { Plate } from "./plate.ts";
 import { recordEdge } from "./record.ts";
+import { stampOf } from "./stamp.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import { presentStrip, type StripView } from "./strip.ts";
 import { describeEdge } from "./words.ts";
@@ -43,6 +44,7 @@ export interface EdgePage {
   readonly elsewhere: readonly Elsewhere[];
   readonly siblings: readonly Sibling[];
   readonly links: { readonly contrast: string; readonly beside: string; readonly vision: string };
+  readonly stamp: string;
   readonly unofficial: string;
 }
 
@@ -165,6 +167,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
       beside: link("/method/#beside"),
       vision: link("/method/#vision"),
     },
+    stamp: stampOf(result, gallery),
     unofficial: "The redesign is an unofficial study: a proposal for discussion, not a flag in use.",
   };
 }

@@ -37,15 +37,16 @@ export function createFormat(language: string): Format {
     number: (value, decimals) => formatNumber(language, value, decimals),
     date: (iso) => calendar.format(new Date(`${iso}T00:00:00Z`)),
     list: (items) => list.format(items),
-    listParts: (items) => {
-      let next = 0;
-      return list.formatToParts(items).map(({ type, value }) => {
-        if (type !== "element") return { text: value, at: undefined };
-        next += 1;
-        return { text: value, at: next - 1 };
-      });
-    },
+    listParts: (items) => splitList(list.formatToParts(items)),
   };
+}
+
+function splitList(parts: ReturnType<Intl.ListFormat["formatToParts"]>): ReturnType<Format["listParts"]> {
+  const elements = parts.filter(({ type }) => type === "element");
+  return parts.map((part) => {
+    const at = elements.indexOf(part);
+    return { text: part.value, at: at < 0 ? undefined : at };
+  });
 }
 
 function formatNumber(language: string, value: number, decimals: number): string {

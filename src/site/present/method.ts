@@ -5,7 +5,9 @@ import { type Grade, gradeOf, measureContrast, measureContrastRatio } from "../.
 import { measureDifference } from "../../colour/difference.ts";
 import { hexOf, linearOf } from "../../colour/parse.ts";
 import { simulate, type Vision, visions } from "../../colour/vision.ts";
+import { likenessWarning } from "../../measure/nearest.ts";
 import { distanceSteps } from "../../measure/reads.ts";
+import { gridColumns, gridRows } from "../../regions/grid.ts";
 import { measuringHeight } from "../../regions/raster.ts";
 import type { GalleryResult } from "../../study/result.ts";
 import { measureAngle, measureBlur } from "../blur.ts";
@@ -25,6 +27,8 @@ export interface MethodPage {
   readonly walk: WalkView;
   readonly pairs: readonly PairRow[];
   readonly seen: readonly SeenRow[];
+  /** The grid by which flags are compared, and under which mean ΔE00 a page says so. */
+  readonly likeness: { readonly columns: string; readonly rows: string; readonly threshold: string };
 }
 
 /** The viewing distance and the finest part told apart from it, both in flag heights. */
@@ -131,6 +135,11 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
     })),
     walk: measurePair(walkPair, gallery.cloth, format),
     pairs: pairs.map((pair) => ({ key: pair.names.join("-"), ...measurePair(pair, gallery.cloth, format) })),
+    likeness: {
+      columns: format.number(gridColumns, 0),
+      rows: format.number(gridRows, 0),
+      threshold: format.number(likenessWarning, 0),
+    },
     seen: visions.map((vision) => simulatePair(seenPair, vision, gallery.cloth, format)),
   };
 }

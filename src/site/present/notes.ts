@@ -41,6 +41,20 @@ export interface Download {
   readonly text: string;
 }
 
+/** The pictures to take away, in the study's folder. */
+export const pngFiles = { original: "original-2000.png", redesign: "redesign-2000.png" } as const;
+const pngWidth = 2000;
+
+/** Their size in pixels for a flag of these proportions (height, width): 2000 wide, but never over 4000 high. */
+export function pngSize([high, wide]: readonly [number, number]): {
+  readonly width: number;
+  readonly height: number;
+} {
+  const height = Math.min(2 * pngWidth, Math.max(1, Math.round((pngWidth * high) / wide)));
+  const width = Math.min(pngWidth, Math.max(1, Math.round((height * wide) / high)));
+  return { width, height };
+}
+
 /** Everything a study says of itself besides its prose. */
 export function presentNotes(study: Study, gallery: Gallery, link: Linker, path: string): NotesView {
   return {
@@ -58,6 +72,26 @@ export function presentNotes(study: Study, gallery: Gallery, link: Linker, path:
         address: link(`${path}redesign.svg`),
         file: `${study.slug}-redesign.svg`,
         text: "Redesign, SVG, an unofficial study",
+      },
+      {
+        address: link(`${path}${pngFiles.original}`),
+        file: `${study.slug}-original.png`,
+        text: "Original, PNG, 2000 pixels wide",
+      },
+      {
+        address: link(`${path}${pngFiles.redesign}`),
+        file: `${study.slug}-redesign.png`,
+        text: "Redesign, PNG, 2000 pixels wide, an unofficial study",
+      },
+      {
+        address: link(`${path}edges.csv`),
+        file: `${study.slug}-edges.csv`,
+        text: "Edges with all their numbers, CSV",
+      },
+      {
+        address: link(`${path}study.json`),
+        file: `${study.slug}.json`,
+        text: "Everything measured, JSON",
       },
     ],
     unofficial: describeUnofficial(gallery),

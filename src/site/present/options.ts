@@ -5,6 +5,7 @@ import type { NotedResult, SheetGroup, StudyRanking } from "../../study/ranking.
 import type { StudyResult } from "../../study/result.ts";
 import type { Linker } from "../address.ts";
 import type { Format } from "./format.ts";
+import { describeEdges, describeGroup, describeTies, inWords } from "./optionwords.ts";
 import type { Swatch } from "./paint.ts";
 import { capitalise, nameNew } from "./phrase.ts";
 import { type Plate, presentPlate } from "./plate.ts";
@@ -16,6 +17,8 @@ export interface OptionView {
   readonly swatches: readonly [Swatch, Swatch];
   readonly change: string;
   readonly figures: string;
+  /** That others do equally well, where they do. */
+  readonly ties: string | undefined;
   /** What stands behind the numbers: gained, lost, merged, what it can be taken for. */
   readonly details: readonly string[];
   /** Whether it is the change of this study. */
@@ -56,15 +59,15 @@ export function presentOptions(result: StudyResult, link: Linker, format: Format
   const { ranking } = result;
   if (ranking === undefined || ranking.report.clarity === null) return undefined;
   return {
-    first: ranking.report.reason,
-    standing: ranking.standing === null ? undefined : `This study: ${ranking.standing.says}`,
+    first: inWords(ranking.report.reason, format),
+    standing: ranking.standing === null ? undefined : `This study: ${inWords(ranking.standing.says, format)}`,
     best: withChosen(
       ranking.sheet.map((group) => presentGroup(group, result, link, format)),
       presentChosen(result, link, format),
     ),
     noted: ranking.noted.map((noted, index) => presentNoted(noted, index, result, link, format)),
     vanishing: describeVanishing(ranking, format),
-    notes: ranking.report.notes,
+    notes: ranking.report.notes.map((note) => inWords(note, format)),
     how: link("/method/#options"),
   };
 }
@@ -93,6 +96,7 @@ function presentChosen(result: StudyResult, link: Linker, format: Format): Optio
     ...presentChange(shown, "redesign.svg", result, link, format),
     details: [...(standing === undefined ? [] : [standing]), ...describeEdges(edges, format)],
     isChosen: true,
+    ties: undefined,
     note: undefined,
   };
 }
@@ -103,17 +107,10 @@ function presentGroup(
   link: Linker,
   format: Format,
 ): OptionView {
-  const names = [...new Set(others.map(({ name }) => name))];
-  const equals =
-    others.length === 0 ? [] : [`As clear, and further from today’s colour: ${format.list(names)}.`];
   return {
     ...presentChange(head, fileOf(head, undefined), result, link, format),
-    details: [
-      ...equals,
-      ...describeEdges(head, format),
-      describeDeparture(head, format),
-      ...describeConfusion(head, format),
-    ],
+    ties: describeTies(others, format),
+    details: describeGroup(head, others, format),
     isChosen: [head, ...others].some((option) => isOwn(option, result)),
     note: undefined,
   };
@@ -131,6 +128,7 @@ function presentNoted(
     ...presentChange(noted, fileOf(noted, index), result, link, format),
     details: [...standing, ...describeEdges(noted, format)],
     isChosen: false,
+    ties: undefined,
     note: noted.note,
   };
 }
@@ -166,41 +164,6 @@ function presentChange(option: ShownChange, file: string, result: StudyResult, l
 function nameOfPaint({ comparison }: StudyResult, hex: `#${string}`): Swatch {
   const paint = comparison.before.colours.find((colour) => colour.hex === hex);
   return { hex, name: (paint?.name ?? hex).replace(/, selected part$/, "") };
-}
-
-function describeEdges(
-  option: {
-    readonly gained: readonly PaintPair[];
-    readonly lost: readonly PaintPair[];
-    readonly merged: readonly PaintPair[];
-  },
-  format: Format,
-): readonly string[] {
-  const say = (word: string, pairs: readonly PaintPair[]): readonly string[] =>
-    pairs.length === 0
-      ? []
-      : [`${word}: ${format.list(pairs.map(({ names }) => `${names[0]} / ${names[1]}`))}.`];
-  const said = [
-    ...say("Gained", option.gained),
-    ...say("Lost", option.lost),
-    ...say("Merged", option.merged),
-  ];
-  return said.length === 0 ? ["No edge is gained, lost or merged."] : said;
-}
-
-function describeDeparture({ deltaE00 }: RankedOption, format: Format): string {
-  return `ΔE00 from today’s colour: ${format.number(deltaE00, 0)}.`;
-}
-
-function describeConfusion(option: RankedOption, format: Format): readonly string[] {
-  const own = option.confusable
-    .flatMap(({ names }) => names)
-    .filter((name, index, all) => all.indexOf(name) === index);
-  const warnings =
-    own.length === 0 ? [] : [`Easily taken for another colour of the flag: ${format.list(own)}.`];
-  return option.confusions.length === 0
-    ? warnings
-    : [...warnings, "Some colour-blind readers would take two neighbours for one."];
 }
 
 function describeVanishing({ report }: StudyRanking, format: Format): string | undefined {

@@ -16,15 +16,17 @@ export interface Frame {
   readonly share: ShareView | undefined;
   readonly galleryTitle: string;
   readonly society: string | undefined;
-  readonly section: "studies" | "method" | undefined;
+  readonly section: "studies" | "survey" | "method" | undefined;
   readonly links: {
     readonly home: string;
+    readonly survey: string;
     readonly method: string;
     readonly cautions: string;
     readonly styles: string;
     readonly script: string;
     readonly listScript: string;
     readonly studyScript: string;
+    readonly surveyScript: string;
     readonly icon: string;
     readonly iconPng: string;
     readonly atom: string;
@@ -72,12 +74,14 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
     section: page.section,
     links: {
       home: link("/"),
+      survey: link("/survey/"),
       method: link("/method/"),
       cautions: link("/method/#cautions"),
       styles: link("/assets/site.css"),
       script: link("/assets/local.js"),
       listScript: link("/assets/list.js"),
       studyScript: link("/assets/study.js"),
+      surveyScript: link("/assets/survey.js"),
       icon: link("/assets/icon.svg"),
       iconPng: link("/assets/icon.png"),
       atom: link("/feed.xml"),

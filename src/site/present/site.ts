@@ -9,12 +9,14 @@ import { type MethodPage, presentMethod } from "./method.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { presentShelves, type ShelfPage } from "./shelf.ts";
 import { presentStudy, type StudyPage } from "./study.ts";
+import { presentSurvey, type SurveyPage } from "./survey.ts";
 
 export interface SiteView {
   readonly front: FrontPage;
   readonly studies: readonly StudyPage[];
   readonly edges: readonly EdgePage[];
   readonly shelves: readonly ShelfPage[];
+  readonly survey: SurveyPage;
   readonly method: MethodPage;
   readonly missing: { readonly frame: Frame };
 }
@@ -24,7 +26,7 @@ export function presentSite(result: GalleryResult, base: string | undefined): Si
   const { gallery } = result;
   const format = createFormat(gallery.language);
   const ordered = orderStudies(result.studies);
-  const studies = ordered.map((study) => presentStudy(study, gallery, format));
+  const studies = ordered.map((study) => presentStudy(study, gallery, format, result));
   const missing = presentFrame(
     {
       path: "/404.html",
@@ -41,6 +43,7 @@ export function presentSite(result: GalleryResult, base: string | undefined): Si
     studies,
     edges: presentEdgePages(ordered, gallery, format),
     shelves: presentShelves(ordered, gallery, format),
+    survey: presentSurvey(result, format),
     method: presentMethod(result, format),
     missing: { frame: missing },
   };

@@ -1,6 +1,6 @@
 // Floor 6. A study page as finished values: the one view that its template prints.
 import type { Comparison } from "../../measure/comparison.ts";
-import type { StudyResult } from "../../study/result.ts";
+import type { GalleryResult, StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { type ProseBlock, renderProse } from "../prose.ts";
@@ -12,6 +12,7 @@ import { findEdgeFigure } from "./figure.ts";
 import { type FimbriationView, presentFimbriations } from "./fimbriation.ts";
 import { describeViewing, type FocusView, presentFocus } from "./focus.ts";
 import type { Format } from "./format.ts";
+import { type LikenessView, presentLikeness } from "./likeness.ts";
 import { type EdgeMapView, presentEdgeMap } from "./lines.ts";
 import { describePicture, type LinkPicture, linkFile, pictureStudy } from "./linkpicture.ts";
 import { type NotesView, presentNotes } from "./notes.ts";
@@ -21,9 +22,11 @@ import { findChanged, type Swatch } from "./paint.ts";
 import { type Plate, presentPlate } from "./plate.ts";
 import { formatReach, presentReads, type ReadsView } from "./reads.ts";
 import { recordStudy } from "./record.ts";
+import { presentRefer, type ReferView } from "./refer.ts";
 import { presentScale, type ScaleView } from "./scale.ts";
 import { presentSeen, type SeenView } from "./seen.ts";
 import { formatShelfPath } from "./shelf.ts";
+import { presentSizes, type SizeRow } from "./size.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import { presentStrip, type StripView } from "./strip.ts";
 import { describeChange, describeVerdict, type VerdictView } from "./verdict.ts";
@@ -37,12 +40,15 @@ export interface StudyPage {
   readonly status: StatusView;
   readonly date: { readonly iso: string; readonly text: string } | undefined;
   readonly authors: string | undefined;
+  readonly names: readonly string[];
   /** The authors in pieces, each with the way to all their studies. */
   readonly people: readonly Linked[];
   readonly tags: readonly { readonly text: string; readonly address: string }[];
   readonly change: { readonly sentence: string; readonly swatches: readonly [Swatch, Swatch] };
   readonly verdict: VerdictView;
   readonly plates: readonly [Plate, Plate];
+  readonly sizes: readonly [SizeRow, SizeRow];
+  readonly refer: ReferView;
   readonly summary: readonly SummaryRow[];
   readonly words: readonly string[];
   readonly fimbriations: readonly FimbriationView[];
@@ -60,6 +66,7 @@ export interface StudyPage {
   readonly prose: readonly ProseBlock<EdgeRow>[];
   readonly notes: NotesView;
   readonly options: OptionsView | undefined;
+  readonly likeness: LikenessView | undefined;
 }
 
 /** A piece of text; what stands between two links has no address. */
@@ -74,8 +81,13 @@ export interface SummaryRow {
   readonly after: string;
 }
 
-/** The page of one study. */
-export function presentStudy(result: StudyResult, gallery: Gallery, format: Format): StudyPage {
+/** The page of one study. `all`: the gallery around it, for the flags it looks like. */
+export function presentStudy(
+  result: StudyResult,
+  gallery: Gallery,
+  format: Format,
+  all: Pick<GalleryResult, "studies" | "survey"> = { studies: [result] },
+): StudyPage {
   const { study, comparison } = result;
   const path = formatStudyPath(study.slug);
   const link = linkFrom(path);
@@ -104,6 +116,7 @@ export function presentStudy(result: StudyResult, gallery: Gallery, format: Form
     status: presentStatus(study.status),
     date: study.date === undefined ? undefined : { iso: study.date, text: format.date(study.date) },
     authors: study.authors.length === 0 ? undefined : format.list(study.authors),
+    names: study.authors,
     people: format.listParts(study.authors).map(({ text, at }) => ({
       text,
       address: at === undefined ? undefined : link(formatShelfPath("authors", study.authors[at] ?? text)),
@@ -112,6 +125,8 @@ export function presentStudy(result: StudyResult, gallery: Gallery, format: Form
     change: { sentence: change, swatches: findChanged(result) },
     verdict,
     plates: presentPair(path, link, comparison, format),
+    sizes: presentSizes(comparison.before.proportions, link, path),
+    refer: presentRefer(result, gallery, format),
     summary: presentSummary(comparison, format),
     words: describeInWords(comparison, format),
     fimbriations: presentFimbriations(comparison, format),
@@ -136,6 +151,7 @@ export function presentStudy(result: StudyResult, gallery: Gallery, format: Form
     prose: renderProse(study.body, (edge) => findEdgeFigure(edge, comparison, format, linkEdge)),
     notes: presentNotes(study, gallery, link, path),
     options: presentOptions(result, link, format),
+    likeness: presentLikeness(result, all, link, format),
   };
 }
 

@@ -1,0 +1,77 @@
+// Floor 6. The picture of the whole field: every flag of a survey on one axis of clarity, a row for every five points.
+import { roundClarity } from "../../measure/rank.ts";
+import type { SurveyEntry } from "../../study/entry.ts";
+import type { FlagRow } from "./flagrow.ts";
+import type { Format } from "./format.ts";
+
+export interface FieldView {
+  /** From the least clear row that has a flag up to 100 percent, empty rows among them. */
+  readonly rows: readonly FieldRow[];
+  /** Whether there are so few that each is shown as a small picture instead of a dot. */
+  readonly isSmall: boolean;
+  /** How many flags have no edge and so no place on the axis, in a sentence. */
+  readonly without: string | undefined;
+}
+
+export interface FieldRow {
+  readonly label: string;
+  readonly dots: readonly FieldDot[];
+}
+
+/** One flag. `row` is the id of its row in the table. */
+export interface FieldDot {
+  readonly row: string;
+  readonly name: string;
+  readonly clarity: string;
+  readonly src: string;
+  readonly width: number;
+  readonly height: number;
+  readonly fit: "wide" | "tall";
+  readonly hasStudy: boolean;
+}
+
+/** Points of clarity a row spans. */
+const step = 5;
+
+/** Most flags that are shown as small pictures at once. */
+const mostPictures = 60;
+
+/** `rows` are those of `entries`, in the same order; a flag without a row in the table has no place to lead to. */
+export function presentField(
+  entries: readonly SurveyEntry[],
+  rows: readonly FlagRow[],
+  format: Format,
+): FieldView | undefined {
+  const bins = new Map<number, FieldDot[]>();
+  for (const [index, row] of rows.entries()) {
+    const clarity = entries[index]?.flag.clarity ?? null;
+    if (clarity === null) continue;
+    const bin = Math.floor(roundClarity(clarity) / step);
+    bins.set(bin, [...(bins.get(bin) ?? []), presentDot(row)]);
+  }
+  if (bins.size === 0) return undefined;
+  const lowest = Math.min(...bins.keys());
+  const without = rows.length - [...bins.values()].reduce((sum, dots) => sum + dots.length, 0);
+  return {
+    rows: Array.from({ length: 100 / step + 1 - lowest }, (_, index) => ({
+      label: labelOf(lowest + index, format),
+      dots: bins.get(lowest + index) ?? [],
+    })),
+    isSmall: rows.length <= mostPictures,
+    without:
+      without === 0
+        ? undefined
+        : `${format.number(without, 0)} of one colour ${without === 1 ? "has" : "have"} no edge and no place here.`,
+  };
+}
+
+function presentDot({ id, name, clarity, plate, studies }: FlagRow): FieldDot {
+  const { src, width, height, fit } = plate;
+  return { row: id, name, clarity: clarity.text, src, width, height, fit, hasStudy: studies.length > 0 };
+}
+
+/** Rows are of whole percent: `40 to 44`; the last is 100 alone. */
+function labelOf(bin: number, format: Format): string {
+  const from = format.number(bin * step, 0);
+  return bin * step === 100 ? from : `${from} to ${format.number(bin * step + step - 1, 0)}`;
+}

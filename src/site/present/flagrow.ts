@@ -1,0 +1,100 @@
+// Floor 6. One flag as a row of the survey: what it is called, its numbers with what they are sorted by, its drawing.
+import type { SurveyEntry } from "../../study/entry.ts";
+import type { StudyResult } from "../../study/result.ts";
+import type { SurveyedFlag } from "../../study/survey.ts";
+import type { Linker } from "../address.ts";
+import { anchorOf, nameEntry, placeDrawing } from "./flagname.ts";
+import type { Format } from "./format.ts";
+import type { Swatch } from "./paint.ts";
+import { type Plate, presentPlate } from "./plate.ts";
+import { formatReach } from "./reads.ts";
+import { formatStudyPath } from "./status.ts";
+
+/** A text with what it is sorted by; nothing where there is none, which comes last. */
+interface Cell {
+  readonly text: string;
+  readonly value: string;
+}
+
+export interface FlagRow {
+  readonly id: string;
+  readonly name: string;
+  readonly plate: Plate;
+  readonly studies: readonly { readonly title: string; readonly address: string }[];
+  readonly clarity: Cell;
+  readonly share: Cell;
+  readonly weakest: (Cell & { readonly swatches: readonly [Swatch, Swatch] }) | undefined;
+  readonly first: readonly Swatch[];
+  readonly best: (Cell & { readonly swatches: readonly [Swatch, Swatch] }) | undefined;
+  readonly reads: Cell;
+  /** All that a word can be looked for in, in lower case. */
+  readonly words: string;
+}
+
+/** The row of a flag, for the page that `link` writes addresses for. */
+export function presentFlagRow(
+  entry: SurveyEntry,
+  results: readonly StudyResult[],
+  link: Linker,
+  format: Format,
+): FlagRow {
+  const { flag, measure } = entry;
+  const name = nameEntry(entry, results);
+  const studies = entry.slugs.map((slug) => ({
+    title: results.find(({ study }) => study.slug === slug)?.study.title ?? slug,
+    address: link(formatStudyPath(slug)),
+  }));
+  const weakest = presentWeakest(entry, format);
+  const best = presentBest(flag, format);
+  const first = (flag.changeFirst ?? []).map(({ hex, name: text }) => ({ hex, name: text }));
+  const names = measure.colours.map((colour) => colour.name);
+  return {
+    id: anchorOf(entry),
+    name,
+    plate: presentPlate(name, link(placeDrawing(entry)), measure, format),
+    studies,
+    clarity: { text: format.percent(flag.clarity), value: sortValue(flag.clarity) },
+    share: { text: format.share(flag.clearEdgeShare), value: sortValue(flag.clearEdgeShare) },
+    weakest,
+    first,
+    best,
+    reads: { text: formatReach(measure.focus, format), value: sortValue(sightOf(flag, entry)) },
+    words: [name, flag.file, ...names, ...studies.map(({ title }) => title)].join(" ").toLowerCase(),
+  };
+}
+
+function presentWeakest({ flag, measure }: SurveyEntry, format: Format): FlagRow["weakest"] {
+  const { weakestEdge: edge } = flag;
+  if (edge === null) return undefined;
+  const swatchOf = (id: string, name: string): Swatch => ({
+    hex: measure.colours.find((colour) => colour.id === id)?.hex ?? "#000000",
+    name,
+  });
+  return {
+    text: format.contrast(edge.contrast),
+    value: sortValue(edge.contrast),
+    swatches: [swatchOf(edge.a, edge.names[0]), swatchOf(edge.b, edge.names[1])],
+  };
+}
+
+function presentBest({ bestOption: best, changeFirst }: SurveyedFlag, format: Format): FlagRow["best"] {
+  if (best === null) return undefined;
+  const replaced = changeFirst?.find(({ id }) => id === best.id)?.name ?? best.replace;
+  return {
+    text: format.percent(best.clarity),
+    value: sortValue(best.clarity),
+    swatches: [
+      { hex: best.replace, name: replaced },
+      { hex: best.with, name: best.name },
+    ],
+  };
+}
+
+/** A focus that fails at the first step reads to nothing; without a focus there is no number. */
+function sightOf({ readsTo }: SurveyedFlag, { measure }: SurveyEntry): number | null {
+  return measure.focus.source === "none" ? null : (readsTo ?? 0);
+}
+
+function sortValue(value: number | null): string {
+  return value === null ? "" : String(Math.round(value * 10_000) / 10_000);
+}

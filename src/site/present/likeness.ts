@@ -1,0 +1,83 @@
+// Floor 6. Which flags a redesign looks most like: names, numbers, which way round, and pictures of those we may show.
+import type { Orientation } from "../../measure/likeness.ts";
+import { likenessWarning } from "../../measure/nearest.ts";
+import type { NearFlag } from "../../study/near.ts";
+import type { GalleryResult, StudyResult } from "../../study/result.ts";
+import type { Linker } from "../address.ts";
+import { findShown } from "./flagname.ts";
+import type { Format } from "./format.ts";
+import { capitalise } from "./phrase.ts";
+import { type Plate, presentPlate } from "./plate.ts";
+
+export interface LikenessView {
+  /** How many flags it was compared with, and which it comes nearest to. */
+  readonly sentence: string;
+  /** Where one is so near that it is easily taken for it. */
+  readonly warning: string | undefined;
+  readonly nearest: readonly NearView[];
+  readonly how: string;
+}
+
+export interface NearView {
+  readonly name: string;
+  readonly figures: string;
+  readonly isNear: boolean;
+  /** Undefined for a drawing that is compared with and not published. */
+  readonly shown: { readonly plate: Plate; readonly address: string } | undefined;
+}
+
+const turned: Readonly<Record<Orientation, string>> = {
+  "as it is": "",
+  mirrored: ", seen from behind",
+  "upside down": ", upside down",
+};
+
+/** The section of a study page, or undefined where the redesign was compared with nothing. */
+export function presentLikeness(
+  { likeness }: StudyResult,
+  all: Pick<GalleryResult, "studies" | "survey">,
+  link: Linker,
+  format: Format,
+): LikenessView | undefined {
+  if (likeness === undefined) return undefined;
+  const nearest = likeness.nearest.map((near) => presentNear(near, all, link, format));
+  const [first] = nearest;
+  if (first === undefined) return undefined;
+  const flags =
+    likeness.compared === 1 ? "1 other flag" : `${format.number(likeness.compared, 0)} other flags`;
+  const near = nearest.filter(({ isNear }) => isNear).map(({ name }) => name);
+  return {
+    sentence: `Compared with ${flags}, the redesign is nearest to ${first.name}.`,
+    warning:
+      near.length === 0
+        ? undefined
+        : `Under ${format.number(likenessWarning, 0)} one flag is easily taken for another: look at it beside ${format.list(near)}.`,
+    nearest,
+    how: link("/method/#likeness"),
+  };
+}
+
+function presentNear(
+  near: NearFlag,
+  all: Pick<GalleryResult, "studies" | "survey">,
+  link: Linker,
+  format: Format,
+): NearView {
+  const flag = findShown(near, all);
+  const name = flag?.name ?? near.file.split("/").at(-1) ?? near.file;
+  return {
+    name,
+    figures: `Mean ΔE00 ${formatMean(near.deltaE00, format)}${turned[near.orientation]}`,
+    isNear: near.deltaE00 < likenessWarning,
+    shown: flag && {
+      plate: presentPlate(capitalise(name), link(flag.drawing), flag.measure, format),
+      address: link(flag.page),
+    },
+  };
+}
+
+/** The warning is decided on unrounded numbers: 7.96 must not be shown as 8.0. */
+function formatMean(deltaE00: number, format: Format): string {
+  const isCrossing = deltaE00 < likenessWarning && Number(deltaE00.toFixed(1)) >= likenessWarning;
+  return isCrossing ? format.number(Math.floor(deltaE00 * 100) / 100, 2) : format.number(deltaE00, 1);
+}

@@ -1,0 +1,84 @@
+// Floor 6. The survey page: every flag of the gallery as it is, least clear first, with what would help it most.
+import type { GallerySurvey } from "../../study/entry.ts";
+import type { GalleryResult } from "../../study/result.ts";
+import { linkFrom } from "../address.ts";
+import { type FieldView, presentField } from "./field.ts";
+import { surveyPath } from "./flagname.ts";
+import { type FlagRow, presentFlagRow } from "./flagrow.ts";
+import type { Format } from "./format.ts";
+import { type Frame, presentFrame } from "./page.ts";
+
+export interface SurveyPage {
+  readonly frame: Frame;
+  readonly count: string;
+  readonly field: FieldView | undefined;
+  readonly rows: readonly FlagRow[];
+  /** Says how many flags are in the files alone, where the list would be too long. */
+  readonly rest: string | undefined;
+  /** Undefined where there is nothing to narrow. */
+  readonly finder: SurveyFinder | undefined;
+  readonly failed: readonly { readonly file: string; readonly reason: string }[];
+  readonly downloads: readonly { readonly address: string; readonly file: string; readonly text: string }[];
+  readonly how: string;
+}
+
+/** The choices of the form, and what is said of a narrowed list, `#` standing for its length. */
+export interface SurveyFinder {
+  readonly first: readonly string[];
+  readonly hasBoth: boolean;
+  readonly found: string;
+  readonly all: string;
+}
+
+/** Most rows on the page (our own judgement: what a browser shows at once). The files have all. */
+const mostRows = 1000;
+
+/** The files of the survey, in its folder. */
+export const surveyFiles = { csv: "survey.csv", json: "survey.json" } as const;
+
+/** The survey page of a gallery. */
+export function presentSurvey(result: GalleryResult, format: Format): SurveyPage {
+  const survey: GallerySurvey = result.survey ?? { entries: [], failed: [] };
+  const link = linkFrom(surveyPath);
+  const { entries } = survey;
+  const rows = entries.slice(0, mostRows).map((entry) => presentFlagRow(entry, result.studies, link, format));
+  const count = `${format.number(entries.length, 0)} ${entries.length === 1 ? "flag" : "flags"}`;
+  const rest = entries.length - rows.length;
+  return {
+    frame: presentFrame(
+      {
+        path: surveyPath,
+        title: "Survey",
+        description: `${count}, least clear first: the weakest edge of each, the colour to change first, the best single change.`,
+        section: "survey",
+      },
+      result.gallery,
+      format,
+    ),
+    count,
+    field: presentField(entries, rows, format),
+    rows,
+    rest:
+      rest > 0
+        ? `The ${format.number(mostRows, 0)} least clear are listed; the other ${format.number(rest, 0)} are in the files.`
+        : undefined,
+    finder: rows.length < 2 ? undefined : presentFinder(rows, count),
+    failed: survey.failed.map(({ file, problem }) => ({ file, reason: problem.reason })),
+    downloads: [
+      { address: link(`${surveyPath}${surveyFiles.csv}`), file: surveyFiles.csv, text: "The survey, CSV" },
+      { address: link(`${surveyPath}${surveyFiles.json}`), file: surveyFiles.json, text: "The survey, JSON" },
+    ],
+    how: link("/method/#survey"),
+  };
+}
+
+function presentFinder(rows: readonly FlagRow[], count: string): SurveyFinder {
+  const first = new Set(rows.flatMap((row) => row.first.map(({ name }) => name)));
+  const withStudy = rows.filter(({ studies }) => studies.length > 0).length;
+  return {
+    first: [...first].sort(),
+    hasBoth: withStudy > 0 && withStudy < rows.length,
+    found: `# of ${count}`,
+    all: count,
+  };
+}

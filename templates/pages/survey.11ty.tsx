@@ -1,0 +1,69 @@
+// Page `/survey/`: every flag of the gallery as it is, least clear first.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { SiteView } from "../../src/site/present/site.ts";
+import { FieldFigure } from "../figures/field.tsx";
+import { Document } from "../parts/document.tsx";
+import { SurveyForm, SurveyTable } from "../parts/survey.tsx";
+
+export const data = { permalink: "survey/index.html" };
+
+/** Renders the survey. */
+export function render({ site: { survey } }: { site: SiteView }): JSX.Element {
+  return (
+    <Document
+      frame={survey.frame}
+      layout="survey"
+      scripts={survey.rows.length > 0 ? [survey.frame.links.surveyScript] : []}
+    >
+      <header class="opening">
+        <h1>Survey</h1>
+        <p class="lede">
+          Every flag of the gallery as it is today: how clear its edges are, which one is weakest, and which
+          colour to change first. The numbers say nothing of beauty or meaning.
+        </p>
+        <p class="count">
+          {survey.count}, least clear first. <a href={survey.how}>How the survey is made</a>
+        </p>
+      </header>
+      {survey.rows.length === 0 ? (
+        <p class="empty">There is nothing to survey yet.</p>
+      ) : (
+        <>
+          {survey.field && <FieldFigure field={survey.field} id="field" after="list" />}
+          {survey.finder && <SurveyForm finder={survey.finder} />}
+          <SurveyTable rows={survey.rows} />
+          {survey.rest && <p class="measured">{survey.rest}</p>}
+        </>
+      )}
+      {survey.failed.length > 0 && (
+        <section class="survey-failed" aria-labelledby="failed">
+          <h2 id="failed">Not measured</h2>
+          <dl>
+            {survey.failed.map(({ file, reason }) => (
+              <div key={file}>
+                <dt>
+                  <code>{file}</code>
+                </dt>
+                <dd>{reason}</dd>
+              </div>
+            ))}
+          </dl>
+        </section>
+      )}
+      <section class="survey-files" aria-labelledby="files">
+        <h2 id="files">Files</h2>
+        <ul class="downloads">
+          {survey.downloads.map((download) => (
+            <li key={download.file}>
+              <a href={download.address} download={download.file}>
+                {download.text}
+              </a>
+            </li>
+          ))}
+        </ul>
+      </section>
+    </Document>
+  );
+}

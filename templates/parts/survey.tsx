@@ -1,0 +1,182 @@
+// Part. The survey as a table: a row for each flag, least clear first; a script adds buttons that sort and a form.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { ComponentChildren, JSX } from "preact";
+import type { FlagRow } from "../../src/site/present/flagrow.ts";
+import type { Swatch } from "../../src/site/present/paint.ts";
+import type { SurveyFinder } from "../../src/site/present/survey.ts";
+import { Arrow } from "./move.tsx";
+import { Mat } from "./plate.tsx";
+import { SwatchChip } from "./swatch.tsx";
+
+/** The form; hidden until the script that answers it runs. */
+export function SurveyForm({ finder }: { finder: SurveyFinder }): JSX.Element {
+  return (
+    <search>
+      <form class="finder survey-finder" hidden>
+        <p class="field wide">
+          <label for="survey-words">Words</label>
+          <input type="search" id="survey-words" name="q" autocomplete="off" />
+        </p>
+        {finder.first.length > 1 && (
+          <p class="field">
+            <label for="survey-first">Colour to change first</label>
+            <select id="survey-first" name="first">
+              <option value="">Any</option>
+              {finder.first.map((name) => (
+                <option key={name} value={name}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          </p>
+        )}
+        {finder.hasBoth && (
+          <p class="field">
+            <label for="survey-study">Study</label>
+            <select id="survey-study" name="study">
+              <option value="">Any</option>
+              <option value="yes">With a study</option>
+              <option value="no">Without one</option>
+            </select>
+          </p>
+        )}
+        <p class="field buttons">
+          <button type="submit">Find</button>
+          <button type="reset">Show all</button>
+        </p>
+        <p class="found" role="status" data-found={finder.found} data-all={finder.all}>
+          {finder.all}
+        </p>
+      </form>
+      <p class="none-found" hidden>
+        No flag fits all of this. Take away a word or a choice, or show all.
+      </p>
+    </search>
+  );
+}
+
+/** All flags with their numbers. The region scrolls by itself where the page is narrow. */
+export function SurveyTable({ rows }: { rows: readonly FlagRow[] }): JSX.Element {
+  return (
+    <section class="survey-scroll" aria-labelledby="list">
+      <table class="survey-table">
+        <caption id="list">
+          Every flag as it is, least clear first. Contrast and clarity in percent, distances in flag heights.
+        </caption>
+        <thead>
+          <tr>
+            <Head name="name">Flag</Head>
+            <Head name="clarity" sorted>
+              Clarity
+            </Head>
+            <Head name="share">Clear edges</Head>
+            <Head name="weakest">Weakest edge</Head>
+            <Head name="first">Change first</Head>
+            <Head name="best">Best single change</Head>
+            <Head name="reads">Reads to</Head>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <Row key={row.id} row={row} />
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function Head({
+  name,
+  sorted = false,
+  children,
+}: {
+  name: string;
+  sorted?: boolean;
+  children: ComponentChildren;
+}): JSX.Element {
+  return (
+    <th scope="col" data-sort={name} aria-sort={sorted ? "ascending" : undefined}>
+      {children}
+    </th>
+  );
+}
+
+function Row({ row }: { row: FlagRow }): JSX.Element {
+  return (
+    <tr
+      id={row.id}
+      data-words={row.words}
+      data-first={row.first.map(({ name }) => name).join("|")}
+      data-study={row.studies.length > 0 ? "yes" : "no"}
+    >
+      <th scope="row" data-value={row.name}>
+        <div class="survey-flag">
+          <Mat plate={row.plate} />
+          <div>
+            <a href={row.plate.src}>{row.name}</a>
+            {row.studies.map((study) => (
+              <span key={study.address} class="renamed">
+                Study: <a href={study.address}>{study.title}</a>
+              </span>
+            ))}
+          </div>
+        </div>
+      </th>
+      <td class="number" data-value={row.clarity.value}>
+        {row.clarity.text}
+      </td>
+      <td class="number" data-value={row.share.value}>
+        {row.share.text}
+      </td>
+      <td data-value={row.weakest?.value ?? ""}>
+        {row.weakest ? (
+          <>
+            <span class="number">{row.weakest.text}</span>{" "}
+            <span class="renamed">
+              <Colour swatch={row.weakest.swatches[0]} /> / <Colour swatch={row.weakest.swatches[1]} />
+            </span>
+          </>
+        ) : (
+          <span class="quiet">no edges</span>
+        )}
+      </td>
+      <td data-value={row.first.map(({ name }) => name).join(" ")}>
+        {row.first.length === 0 ? (
+          <span class="quiet">none</span>
+        ) : (
+          row.first.map((swatch, index) => (
+            <span key={swatch.hex}>
+              {index > 0 && " or "}
+              <Colour swatch={swatch} />
+            </span>
+          ))
+        )}
+      </td>
+      <td data-value={row.best?.value ?? ""}>
+        {row.best ? (
+          <>
+            <span class="number">{row.best.text}</span>{" "}
+            <span class="renamed">
+              <Colour swatch={row.best.swatches[0]} /> <Arrow /> <Colour swatch={row.best.swatches[1]} />
+            </span>
+          </>
+        ) : (
+          <span class="quiet">none</span>
+        )}
+      </td>
+      <td class="number" data-value={row.reads.value}>
+        {row.reads.text}
+      </td>
+    </tr>
+  );
+}
+
+function Colour({ swatch }: { swatch: Swatch }): JSX.Element {
+  return (
+    <span class="named">
+      <SwatchChip hex={swatch.hex} /> {swatch.name}
+    </span>
+  );
+}

@@ -1,0 +1,33 @@
+import { expect, test } from "vitest";
+import { createFormat } from "../../../src/site/present/format.ts";
+import { presentFront } from "../../../src/site/present/front.ts";
+import { galleryResult, study, studyResult } from "../sample.ts";
+
+const format = createFormat("en");
+
+test("a choice that would narrow nothing is not offered", () => {
+  const two = [
+    studyResult,
+    { ...studyResult, study: { ...study, slug: "b", status: "open" as const, tags: ["canton"] } },
+  ];
+  const { finder } = presentFront({ ...galleryResult, studies: two }, format);
+  expect(finder?.choices.map(({ name, options }) => [name, options.map(({ value }) => value)])).toEqual([
+    ["status", ["open", "adopted"]],
+    ["tag", ["canton", "charge"]],
+    ["author", ["ines-valcourt", "tobin-arkwell"]],
+  ]);
+  expect(finder?.found).toBe("# of 2 studies");
+});
+
+test("one study needs no search, none needs no chart", () => {
+  expect(presentFront(galleryResult, format).finder).toBeUndefined();
+  const empty = presentFront({ ...galleryResult, studies: [] }, format);
+  expect([empty.gain, empty.finder, empty.tags]).toEqual([undefined, undefined, []]);
+});
+
+test("an entry can be found by every word of its title, prose, colours and outcome", () => {
+  const words = presentFront(galleryResult, format).cards[0]?.search.words.split(" ") ?? [];
+  for (const word of ["lighter", "first", "words", "red", "gained", "clearer", "arkwell", "adopted"])
+    expect(words).toContain(word);
+  expect(new Set(words).size).toBe(words.length);
+});

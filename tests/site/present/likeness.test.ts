@@ -1,0 +1,47 @@
+import { expect, test } from "vitest";
+import { linkFrom } from "../../../src/site/address.ts";
+import { createFormat } from "../../../src/site/present/format.ts";
+import { presentLikeness } from "../../../src/site/present/likeness.ts";
+import type { NearFlag } from "../../../src/study/near.ts";
+import { studyResult } from "../sample.ts";
+import { surveyedGallery } from "../surveyed.ts";
+
+const present = (nearest: readonly NearFlag[], compared = 12) =>
+  presentLikeness(
+    { ...studyResult, likeness: { nearest, compared } },
+    surveyedGallery,
+    linkFrom("/studies/a-square/"),
+    createFormat("en"),
+  );
+const pilots = {
+  file: "flags/harbour-pilots.svg",
+  origin: "flag",
+  deltaE00: 7.96,
+  orientation: "mirrored",
+} as const;
+const old = { file: "old/B.svg", origin: "collection", deltaE00: 8, orientation: "as it is" } as const;
+
+test("the nearest with their numbers and the way round; a warning under 8", () => {
+  const view = present([pilots, old]);
+  expect(view?.sentence).toBe("Compared with 12 other flags, the redesign is nearest to Harbour pilots.");
+  expect(view?.warning).toBe(
+    "Under 8 one flag is easily taken for another: look at it beside Harbour pilots.",
+  );
+  expect(view?.nearest).toMatchObject([
+    {
+      name: "Harbour pilots",
+      figures: "Mean ΔE00 7.96, seen from behind",
+      isNear: true,
+      shown: { address: "../../survey/#flag-flags-harbour-pilots", plate: { label: "Harbour pilots" } },
+    },
+    { name: "B.svg", figures: "Mean ΔE00 8.0", isNear: false, shown: undefined },
+  ]);
+});
+
+test("no section without a comparison, no warning where nothing is near", () => {
+  expect(presentLikeness(studyResult, surveyedGallery, linkFrom("/"), createFormat("en"))).toBeUndefined();
+  expect(present([])).toBeUndefined();
+  const view = present([old], 1);
+  expect(view?.warning).toBeUndefined();
+  expect(view?.sentence).toMatch(/^Compared with 1 other flag, /);
+});

@@ -1,0 +1,47 @@
+import { expect, test } from "vitest";
+import { createFormat } from "../../../src/site/present/format.ts";
+import { presentSurvey } from "../../../src/site/present/survey.ts";
+import type { SurveyEntry } from "../../../src/study/entry.ts";
+import { galleryResult } from "../sample.ts";
+import { survey, surveyedGallery } from "../surveyed.ts";
+
+const format = createFormat("en");
+
+test("a row for each flag in the order of the survey, the failed named, the files beside", () => {
+  const page = presentSurvey(surveyedGallery, format);
+  expect(page.count).toBe("3 flags");
+  expect(page.rows.map(({ name }) => name)).toEqual(["The square", "Harbour pilots", "Plain"]);
+  expect(page.failed).toEqual([{ file: "flags/torn.svg", reason: "It ends too early." }]);
+  expect(page.downloads.map(({ address }) => address)).toEqual(["survey.csv", "survey.json"]);
+  expect(page.rest).toBeUndefined();
+});
+
+test("the form offers the colours to change first, and studies where some flags have none", () => {
+  expect(presentSurvey(surveyedGallery, format).finder).toEqual({
+    first: ["red"],
+    hasBoth: true,
+    found: "# of 3 flags",
+    all: "3 flags",
+  });
+});
+
+test("a gallery without a survey has an empty page", () => {
+  const page = presentSurvey(galleryResult, format);
+  expect([page.count, page.rows, page.field, page.finder]).toEqual(["0 flags", [], undefined, undefined]);
+});
+
+test("of ten thousand flags the page lists the thousand least clear and says so", () => {
+  const [entry] = survey.entries;
+  if (entry === undefined) throw new Error("the sample has an entry");
+  const entries = Array.from(
+    { length: 10_000 },
+    (_, index): SurveyEntry => ({
+      ...entry,
+      slugs: [],
+      flag: { ...entry.flag, file: `flags/f${index}.svg` },
+    }),
+  );
+  const page = presentSurvey({ ...surveyedGallery, survey: { entries, failed: [] } }, format);
+  expect(page.rows).toHaveLength(1000);
+  expect(page.rest).toBe("The 1000 least clear are listed; the other 9000 are in the files.");
+});

@@ -1,0 +1,96 @@
+// Test support. A survey typed by hand around the sample study: its original, a flag without a study, one of one colour, a broken file.
+import type { RankedOption } from "../../src/measure/rank.ts";
+import type { GallerySurvey, SurveyEntry } from "../../src/study/entry.ts";
+import type { GalleryResult } from "../../src/study/result.ts";
+import { comparison, galleryResult } from "./sample.ts";
+
+const drawing =
+  '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><path fill="#12235c" d="M0 0h3v2H0z"/></svg>';
+
+const best: RankedOption = {
+  place: 1,
+  id: "p2",
+  replace: "#c8202f",
+  with: "#f4c430",
+  name: "straw",
+  kind: "palette",
+  clarity: 100,
+  clearEdgeShare: 1,
+  deltaE00: 60,
+  gained: [],
+  lost: [],
+  merged: [],
+  vanishes: false,
+  confusable: [],
+  confusions: [],
+};
+
+const original: SurveyEntry = {
+  flag: {
+    file: "studies/a-square/original.svg",
+    clarity: 74.1,
+    clearEdgeShare: 0.4286,
+    weakestEdge: { a: "p1", b: "p2", names: ["dark blue", "red"], contrast: 24.6 },
+    changeFirst: [{ id: "p2", hex: "#c8202f", name: "red" }],
+    bestOption: best,
+    readsTo: null,
+  },
+  measure: comparison.before,
+  slugs: ["a-square"],
+};
+
+/** Clear, so that nothing is to be changed. */
+const clear: SurveyEntry = {
+  flag: {
+    ...original.flag,
+    file: "flags/harbour-pilots.svg",
+    clarity: 100,
+    clearEdgeShare: 1,
+    weakestEdge: { a: "p1", b: "p3", names: ["dark blue", "white"], contrast: 84.2 },
+    changeFirst: null,
+    bestOption: null,
+    readsTo: 320,
+  },
+  measure: {
+    ...comparison.before,
+    focus: { source: "found", share: 0.1, clarity: 100, readsTo: 320 },
+  },
+  slugs: [],
+  drawing,
+};
+
+const plain: SurveyEntry = {
+  flag: {
+    ...clear.flag,
+    file: "flags/plain.svg",
+    clarity: null,
+    clearEdgeShare: null,
+    weakestEdge: null,
+    readsTo: null,
+  },
+  measure: {
+    ...comparison.before,
+    colours: comparison.before.colours.slice(0, 1),
+    edges: [],
+    weakestEdge: null,
+  },
+  slugs: [],
+  drawing,
+};
+
+export const survey: GallerySurvey = {
+  entries: [original, clear, plain],
+  failed: [
+    {
+      file: "flags/torn.svg",
+      problem: {
+        rule: "svg/not-well-formed",
+        severity: "error",
+        file: "flags/torn.svg",
+        reason: "It ends too early.",
+      },
+    },
+  ],
+};
+
+export const surveyedGallery: GalleryResult = { ...galleryResult, survey };
