@@ -1,7 +1,8 @@
 // Floor 6. The files every page shares: styles, fonts and their licence, the script for pages opened from a disk.
-import { copyFile, mkdir, readdir, readFile, writeFile } from "node:fs/promises";
+import { readdir, readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import path from "node:path";
+import { fileOf, type SiteFile } from "./file.ts";
 
 export interface FontFile {
   /** Package of @fontsource. */
@@ -44,17 +45,18 @@ const styleOrder = [
   "print",
 ];
 
-/** Writes `assets/` into the site at `outDir` from the templates at `templatesDir`. Throws where a part is missing. */
-export async function writeAssets(templatesDir: string, outDir: string): Promise<void> {
-  const assets = path.join(outDir, "assets");
-  await mkdir(path.join(assets, "fonts"), { recursive: true });
-  await writeFile(path.join(assets, "site.css"), await joinStyles(path.join(templatesDir, "styles")));
-  for (const file of scripts)
-    await copyFile(path.join(templatesDir, "client", file), path.join(assets, file));
-  for (const { family, file } of fontFiles) {
-    await copyFile(path.join(findFontFolder(family), "files", file), path.join(assets, "fonts", file));
-  }
-  await writeFile(path.join(assets, "fonts", "OFL.txt"), await joinLicences());
+/** The files of `assets/`, from the templates at `templatesDir`. A part that is missing throws when it is made. */
+export function listAssets(templatesDir: string): readonly SiteFile[] {
+  return [
+    fileOf("assets/site.css", () => joinStyles(path.join(templatesDir, "styles"))),
+    ...scripts.map((file) =>
+      fileOf(`assets/${file}`, () => readFile(path.join(templatesDir, "client", file))),
+    ),
+    ...fontFiles.map(({ family, file }) =>
+      fileOf(`assets/fonts/${file}`, () => readFile(path.join(findFontFolder(family), "files", file))),
+    ),
+    fileOf("assets/fonts/OFL.txt", joinLicences),
+  ];
 }
 
 async function joinStyles(stylesDir: string): Promise<string> {

@@ -24,6 +24,6 @@ declare module "@11ty/eleventy" {
   export default class Eleventy {
     constructor(input: string, output: string, options: Options);
     disableLogger(): void;
-    write(): Promise<readonly [unknown, readonly { readonly outputPath: string }[]]>;
+    toJSON(): Promise<readonly { readonly outputPath: string; readonly content: string }[]>;
   }
 }

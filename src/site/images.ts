@@ -1,31 +1,29 @@
 // Floor 6. Pictures in pixels, for what a drawing cannot show. The door to sharp for publishing; always without loss.
-import { mkdir, writeFile } from "node:fs/promises";
-import path from "node:path";
 import sharp, { type OverlayOptions } from "sharp";
 import { distanceSteps } from "../measure/reads.ts";
 import type { StudyResult } from "../study/result.ts";
 import { readDrawing } from "../svg/gate.ts";
 import { writeSized } from "../svg/write.ts";
 import { blurPicture, measureBlur, type Picture } from "./blur.ts";
+import { fileOf, once, type SiteFile } from "./file.ts";
 import { formatStudyPath } from "./present/status.ts";
 import { formatStripFile, stripSize } from "./present/strip.ts";
 import { unofficial } from "./unofficial.ts";
 
-/** Writes the distance strip of a study into its folder: both flags as they look from every distance step. */
-export async function writeStrip(result: StudyResult, outDir: string): Promise<void> {
-  const folder = path.join(outDir, formatStudyPath(result.study.slug));
-  await mkdir(folder, { recursive: true });
+/** The distance strip of a study: both flags as they look from every distance step. */
+export function listStrip(result: StudyResult): readonly SiteFile[] {
+  const folder = formatStudyPath(result.study.slug);
   const size = stripSize(result.comparison.before.proportions);
-  for (const name of ["original", "redesign"] as const) {
-    const picture = await renderDrawing(result.drawings[name], size);
-    for (const distance of distanceSteps) {
-      const seen = blurPicture(picture, measureBlur(distance, picture.height));
-      await writeFile(
-        path.join(folder, formatStripFile(distance, name)),
-        await encodePng(seen, name === "redesign"),
-      );
-    }
-  }
+  return (["original", "redesign"] as const).flatMap((name) => {
+    const render = once(() => renderDrawing(result.drawings[name], size));
+    return distanceSteps.map((distance) =>
+      fileOf(`${folder}${formatStripFile(distance, name)}`, async () => {
+        const picture = await render();
+        const seen = blurPicture(picture, measureBlur(distance, picture.height));
+        return encodePng(seen, name === "redesign");
+      }),
+    );
+  });
 }
 
 /** Renders a drawing that we wrote, `width` × `height` pixels. Throws where it is none. */

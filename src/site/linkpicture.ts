@@ -1,11 +1,12 @@
 // Floor 6. Link pictures as files: both flags on their mats, the title, the one number, and what a redesign is.
 import { rmSync } from "node:fs";
-import { mkdir, mkdtemp, readFile, writeFile } from "node:fs/promises";
+import { mkdtemp, readFile, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import type { StudyResult } from "../study/result.ts";
 import { findFontFolder } from "./assets.ts";
 import type { Picture } from "./blur.ts";
+import { fileOf, once, type SiteFile } from "./file.ts";
 import { unpackFont } from "./font.ts";
 import { type Laid, type Lettering, layOut, renderDrawing, setText } from "./images.ts";
 import { type LinkPicture, linkSize } from "./present/linkpicture.ts";
@@ -51,23 +52,19 @@ export function unpackFonts(): Promise<Fonts> {
   return unpacked;
 }
 
-/** Writes the link pictures of one study and of its edges into the site at `outDir`. */
-export async function writeLinkPictures(
-  result: StudyResult,
-  pictures: readonly LinkPicture[],
-  outDir: string,
-): Promise<void> {
-  const fonts = await unpackFonts();
+/** The link pictures of one study and of its edges. */
+export function listLinkPictures(result: StudyResult, pictures: readonly LinkPicture[]): readonly SiteFile[] {
   const size = fitFlag(result.comparison.before.proportions);
-  const flags = [
-    await renderDrawing(result.drawings.original, size),
-    await renderDrawing(result.drawings.redesign, size),
-  ] as const;
-  for (const picture of pictures) {
-    const file = path.join(outDir, picture.file);
-    await mkdir(path.dirname(file), { recursive: true });
-    await writeFile(file, await drawLinkPicture(picture, flags, fonts));
-  }
+  const render = once(
+    async () =>
+      [
+        await renderDrawing(result.drawings.original, size),
+        await renderDrawing(result.drawings.redesign, size),
+      ] as const,
+  );
+  return pictures.map((picture) =>
+    fileOf(picture.file, async () => drawLinkPicture(picture, await render(), await unpackFonts())),
+  );
 }
 
 /** One link picture as PNG. In a gallery that runs from right to left, so does the picture. */

@@ -1,10 +1,12 @@
-// Floor 6. Writes what is for machines: feeds, sitemap, data with their schemas, pictures to take away, the icon.
-import { copyFile, mkdir, readdir, writeFile } from "node:fs/promises";
+// Floor 6. What is for machines: feeds, sitemap, data with their schemas, pictures to take away, the icon.
+import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
 import type { GalleryResult, StudyResult } from "../study/result.ts";
+import type { Gallery } from "../study/study.ts";
 import { formatCanonical } from "./address.ts";
-import { formatEdgesTable, formatStudiesData, formatStudyData } from "./data.ts";
+import { type Address, formatEdgesTable, formatStudiesData, formatStudyData } from "./data.ts";
 import { formatAtom, formatJsonFeed, formatSitemap } from "./feed.ts";
+import { fileOf, type SiteFile } from "./file.ts";
 import { iconSvg } from "./icon.ts";
 import { encodeDrawing } from "./images.ts";
 import { orderStudies } from "./present/card.ts";
@@ -15,15 +17,13 @@ import { unofficial } from "./unofficial.ts";
 
 const iconPixels = 96;
 
-/** Writes all of it into the site at `outDir`; the schemas come from `schemaDirs`. */
-export async function writeMachineFiles(
+/** All of it; the schemas come from `schemaDirs`. */
+export async function listMachineFiles(
   { gallery, studies }: GalleryResult,
   view: SiteView,
   schemaDirs: readonly string[],
-  outDir: string,
-): Promise<void> {
+): Promise<readonly SiteFile[]> {
   const address = (to: string) => formatCanonical(gallery.address, to) ?? to;
-  const write = (file: string, text: string | Buffer) => writeFile(path.join(outDir, file), text);
   const facts = {
     title: gallery.title,
     description: gallery.description,
@@ -31,32 +31,33 @@ export async function writeMachineFiles(
     publisher: gallery.society ?? gallery.title,
     address,
   };
-  await write("feed.xml", formatAtom(facts, view.studies));
-  await write("feed.json", formatJsonFeed(facts, view.studies));
-  await write("sitemap.xml", formatSitemap(listPages(view, address)));
-  await write("studies.json", formatStudiesData(orderStudies(studies), gallery, address));
-  await write("assets/icon.svg", iconSvg);
-  await write("assets/icon.png", await encodeDrawing(iconSvg, { width: iconPixels, height: iconPixels }));
-  await copySchemas(schemaDirs, path.join(outDir, "schemas"));
-  for (const result of studies) {
-    const folder = path.join(outDir, formatStudyPath(result.study.slug));
-    await writeFile(path.join(folder, "study.json"), formatStudyData(result, gallery, address));
-    await writeFile(path.join(folder, "edges.csv"), formatEdgesTable(result));
-    await writePngs(result, folder);
-  }
+  const icon = { width: iconPixels, height: iconPixels };
+  return [
+    fileOf("feed.xml", () => formatAtom(facts, view.studies)),
+    fileOf("feed.json", () => formatJsonFeed(facts, view.studies)),
+    fileOf("sitemap.xml", () => formatSitemap(listPages(view, address))),
+    fileOf("studies.json", () => formatStudiesData(orderStudies(studies), gallery, address)),
+    fileOf("assets/icon.svg", () => iconSvg),
+    fileOf("assets/icon.png", () => encodeDrawing(iconSvg, icon)),
+    ...(await listSchemas(schemaDirs)),
+    ...studies.flatMap((result) => listStudyFiles(result, gallery, address)),
+  ];
 }
 
-async function writePngs({ drawings, comparison }: StudyResult, folder: string): Promise<void> {
+function listStudyFiles(result: StudyResult, gallery: Gallery, address: Address): readonly SiteFile[] {
+  const { drawings, comparison, study } = result;
+  const folder = formatStudyPath(study.slug);
   const size = pngSize(comparison.before.proportions);
-  await writeFile(path.join(folder, pngFiles.original), await encodeDrawing(drawings.original, size));
-  await writeFile(
-    path.join(folder, pngFiles.redesign),
-    await encodeDrawing(drawings.redesign, size, unofficial),
-  );
+  return [
+    fileOf(`${folder}study.json`, () => formatStudyData(result, gallery, address)),
+    fileOf(`${folder}edges.csv`, () => formatEdgesTable(result)),
+    fileOf(`${folder}${pngFiles.original}`, () => encodeDrawing(drawings.original, size)),
+    fileOf(`${folder}${pngFiles.redesign}`, () => encodeDrawing(drawings.redesign, size, unofficial)),
+  ];
 }
 
 /** Every page that says where it stands; `lastmod` only where the study has a date. */
-function listPages(view: SiteView, address: (to: string) => string) {
+function listPages(view: SiteView, address: Address) {
   const studies = view.studies.map(({ slug, date }) => ({
     url: address(`/studies/${slug}/`),
     ...(date === undefined ? {} : { date: date.iso }),
@@ -71,9 +72,13 @@ function listPages(view: SiteView, address: (to: string) => string) {
   ];
 }
 
-async function copySchemas(from: readonly string[], to: string): Promise<void> {
-  await mkdir(to, { recursive: true });
-  for (const folder of from)
-    for (const file of await readdir(folder))
-      if (file.endsWith(".schema.json")) await copyFile(path.join(folder, file), path.join(to, file));
+async function listSchemas(folders: readonly string[]): Promise<readonly SiteFile[]> {
+  const lists = await Promise.all(
+    folders.map(async (folder) =>
+      (await readdir(folder))
+        .filter((file) => file.endsWith(".schema.json"))
+        .map((file) => fileOf(`schemas/${file}`, () => readFile(path.join(folder, file)))),
+    ),
+  );
+  return lists.flat();
 }

@@ -1,24 +1,23 @@
-// Floor 6. Writes the survey beside its page: drawings of the flags that have no study, and all numbers as CSV and JSON.
-import { mkdir, writeFile } from "node:fs/promises";
-import path from "node:path";
+// Floor 6. The files of the survey beside its page: drawings of the flags that have no study, and all numbers as CSV and JSON.
 import { plainProblem } from "../problem/plain.ts";
 import { formatCsv } from "../study/csv.ts";
 import type { GalleryResult } from "../study/result.ts";
 import type { Survey } from "../study/survey.ts";
-import { flagDrawings, placeDrawing, surveyPath } from "./present/flagname.ts";
+import { fileOf, type SiteFile } from "./file.ts";
+import { placeDrawing, surveyPath } from "./present/flagname.ts";
 import { surveyFiles } from "./present/survey.ts";
 
-/** Writes the files of the survey into the site at `outDir`. Without a survey they are there, and empty. */
-export async function writeSurvey({ survey }: GalleryResult, outDir: string): Promise<void> {
+/** The files of the survey. Without a survey they are there, and empty. */
+export function listSurveyFiles({ survey }: GalleryResult): readonly SiteFile[] {
   const { entries, failed } = survey ?? { entries: [], failed: [] };
   const plain: Survey = { flags: entries.map(({ flag }) => flag), failed };
-  const folder = path.join(outDir, surveyPath);
-  await mkdir(path.join(outDir, flagDrawings), { recursive: true });
-  await writeFile(path.join(folder, surveyFiles.csv), `${formatCsv(plain)}\r\n`);
-  await writeFile(path.join(folder, surveyFiles.json), formatJson(plain));
-  for (const entry of entries) {
-    if (entry.drawing !== undefined) await writeFile(path.join(outDir, placeDrawing(entry)), entry.drawing);
-  }
+  return [
+    fileOf(`${surveyPath}${surveyFiles.csv}`, () => `${formatCsv(plain)}\r\n`),
+    fileOf(`${surveyPath}${surveyFiles.json}`, () => formatJson(plain)),
+    ...entries.flatMap((entry) =>
+      entry.drawing === undefined ? [] : [fileOf(placeDrawing(entry), () => entry.drawing ?? "")],
+    ),
+  ];
 }
 
 /** As the command `survey --json` prints it; files by their path in the content folder. */

@@ -2,13 +2,14 @@ import { mkdtemp, readdir, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { fontFiles, writeAssets } from "../../src/site/assets.ts";
+import { fontFiles, listAssets } from "../../src/site/assets.ts";
+import { writeAll } from "./making.ts";
 
 let out: string;
 let css: string;
 beforeAll(async () => {
   out = await mkdtemp(path.join(tmpdir(), "counterchange-assets-"));
-  await writeAssets(path.resolve(import.meta.dirname, "../../templates"), out);
+  await writeAll(listAssets(path.resolve(import.meta.dirname, "../../templates")), out);
   css = await readFile(path.join(out, "assets", "site.css"), "utf8");
 });
 afterAll(() => rm(out, { recursive: true }));

@@ -1,35 +1,25 @@
-import { mkdtemp, readdir, readFile, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import path from "node:path";
 import sharp from "sharp";
 import { expect, test } from "vitest";
-import { encodePng, renderDrawing, writeStrip } from "../../src/site/images.ts";
+import { encodePng, listStrip, renderDrawing } from "../../src/site/images.ts";
+import { makeAll } from "./making.ts";
 import { studyResult } from "./sample.ts";
 
 test("both flags from six distances, small and without loss", async () => {
-  const folder = await mkdtemp(path.join(tmpdir(), "counterchange-images-"));
-  try {
-    await writeStrip(studyResult, folder);
-    const written = path.join(folder, "studies", "a-square");
-    const files = (await readdir(written)).sort();
-    expect(files).toHaveLength(12);
-    for (const file of files) {
-      const bytes = await readFile(path.join(written, file));
-      const { format, width, height } = await sharp(bytes).metadata();
-      expect({ format, width, height }, file).toEqual({ format: "png", width: 240, height: 160 });
-      expect(bytes.byteLength, file).toBeLessThan(40_000);
-      // Every picture of a redesign says so in itself.
-      expect(bytes.includes("Unofficial study"), file).toBe(file.includes("redesign"));
-    }
-    // The middle of the field, far from any edge, keeps its colour to the last step but one.
-    const { data, info } = await sharp(path.join(written, "from-160-original.png"))
-      .raw()
-      .toBuffer({ resolveWithObject: true });
-    const at = (20 * info.width + 20) * info.channels;
-    expect([...data.subarray(at, at + 3)]).toEqual([0x12, 0x23, 0x5c]);
-  } finally {
-    await rm(folder, { recursive: true });
+  const made = await makeAll(listStrip(studyResult));
+  expect(made.size).toBe(12);
+  for (const [file, bytes] of made) {
+    const { format, width, height } = await sharp(bytes).metadata();
+    expect({ format, width, height }, file).toEqual({ format: "png", width: 240, height: 160 });
+    expect(bytes.byteLength, file).toBeLessThan(40_000);
+    // Every picture of a redesign says so in itself.
+    expect(bytes.includes("Unofficial study"), file).toBe(file.includes("redesign"));
   }
+  // The middle of the field, far from any edge, keeps its colour to the last step but one.
+  const { data, info } = await sharp(made.get("studies/a-square/from-160-original.png"))
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  const at = (20 * info.width + 20) * info.channels;
+  expect([...data.subarray(at, at + 3)]).toEqual([0x12, 0x23, 0x5c]);
 });
 
 test("a drawing is rendered at the size asked for, whatever its viewBox", async () => {

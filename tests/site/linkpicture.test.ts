@@ -1,20 +1,16 @@
-import { mkdtemp, readFile, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import path from "node:path";
+import { readFile } from "node:fs/promises";
 import sharp from "sharp";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { renderDrawing, setText } from "../../src/site/images.ts";
-import { drawLinkPicture, type Fonts, unpackFonts, writeLinkPictures } from "../../src/site/linkpicture.ts";
+import { drawLinkPicture, type Fonts, listLinkPictures, unpackFonts } from "../../src/site/linkpicture.ts";
 import { presentSite } from "../../src/site/present/site.ts";
+import { makeAll } from "./making.ts";
 import { galleryResult, studyResult } from "./sample.ts";
 
-let folder: string;
 let fonts: Fonts;
 beforeAll(async () => {
-  folder = await mkdtemp(path.join(tmpdir(), "counterchange-link-"));
   fonts = await unpackFonts();
 });
-afterAll(() => rm(folder, { recursive: true }));
 
 const view = presentSite(galleryResult, undefined);
 const [study] = view.studies;
@@ -33,9 +29,9 @@ test("1200 by 630 pixels, without loss, and light enough to be fetched for a lin
     "studies/a-square/edges/12235c-ffffff/link.png",
     "studies/a-square/edges/12235c-c8202f/link.png",
   ]);
-  await writeLinkPictures(studyResult, pictures, folder);
-  for (const { file } of pictures) {
-    const png = await readFile(path.join(folder, file));
+  const made = await makeAll(listLinkPictures(studyResult, pictures));
+  expect([...made.keys()]).toEqual(pictures.map(({ file }) => file));
+  for (const png of made.values()) {
     const { format, width, height } = await sharp(png).metadata();
     expect({ format, width, height }).toEqual({ format: "png", width: 1200, height: 630 });
     expect(png.byteLength).toBeLessThan(150_000);

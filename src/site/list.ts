@@ -1,0 +1,41 @@
+// Floor 6. Every file of the site but its pages: made when asked for, so that a build writes all and a server few.
+import path from "node:path";
+import type { GalleryResult, StudyResult } from "../study/result.ts";
+import { listAssets } from "./assets.ts";
+import { drawingFiles, listCrops, listDrawings, optionFiles } from "./drawings.ts";
+import { fileOf, type SiteFile } from "./file.ts";
+import { listStrip } from "./images.ts";
+import { listLinkPictures } from "./linkpicture.ts";
+import { listMachineFiles } from "./machine.ts";
+import { templatesDir } from "./pages.ts";
+import { formatHeaders } from "./policy.ts";
+import type { SiteView } from "./present/site.ts";
+import { listSurveyFiles } from "./survey.ts";
+
+const source = path.resolve(import.meta.dirname, "..");
+/** The data of a study are those of the commands, so that their schemas are published beside our own. */
+const schemaDirs = [path.join(source, "cli/schema"), path.join(source, "site/schema")];
+
+/** The files beside the pages, for the gallery that `view` shows. */
+export async function listFilesBeside(result: GalleryResult, view: SiteView): Promise<readonly SiteFile[]> {
+  return [
+    ...listAssets(templatesDir),
+    ...result.studies.flatMap((study) => listPictures(study, view)),
+    ...listSurveyFiles(result),
+    ...(await listMachineFiles(result, view, schemaDirs)),
+    fileOf("_headers", () => formatHeaders([...drawingFiles, ...optionFiles])),
+  ];
+}
+
+function listPictures(result: StudyResult, view: SiteView): readonly SiteFile[] {
+  const pages = [...view.studies, ...view.edges].filter(({ slug }) => slug === result.study.slug);
+  return [
+    ...listDrawings(result),
+    ...listCrops(result),
+    ...listStrip(result),
+    ...listLinkPictures(
+      result,
+      pages.map(({ picture }) => picture),
+    ),
+  ];
+}

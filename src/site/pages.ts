@@ -1,0 +1,34 @@
+// Floor 6. Views → pages, by Eleventy. It gets finished values and gives text back; it writes nothing.
+import path from "node:path";
+import Eleventy from "@11ty/eleventy";
+import { register } from "tsx/esm/api";
+import { fileOf, type SiteFile } from "./file.ts";
+import type { SiteView } from "./present/site.ts";
+
+const root = path.resolve(import.meta.dirname, "../..");
+
+/** Eleventy's input: pages, parts, figures, styles and scripts. */
+export const templatesDir = path.join(root, "templates");
+
+/** Renders every page of `view`. Eleventy imports the templates itself: with tsx registered it can, whoever started us. */
+export async function renderPages(view: SiteView): Promise<readonly SiteFile[]> {
+  const unregister = register();
+  try {
+    // Nothing is ever written there: it only takes part in the paths that Eleventy gives back.
+    const nowhere = path.join(root, "_site");
+    const eleventy = new Eleventy(templatesDir, nowhere, {
+      configPath: path.join(root, "eleventy.config.ts"),
+      quietMode: true,
+      config: (config) => config.addGlobalData("site", view),
+    });
+    // Standard output belongs to the command.
+    eleventy.disableLogger();
+    const pages = await eleventy.toJSON();
+    return pages.map(({ outputPath, content }) => {
+      const sitePath = path.relative(nowhere, path.resolve(outputPath)).split(path.sep).join("/");
+      return fileOf(sitePath, () => content);
+    });
+  } finally {
+    await unregister();
+  }
+}
