@@ -10,9 +10,9 @@ const folder = path.join(tmpdir(), "counterchange-chromium-147");
 
 /**
  * Unpacks the browser, unless an earlier run did, into a folder of its own under the system's temporary one, and starts
- * it. It can reach nothing but the loopback server: every other name resolves nowhere.
+ * it. It can reach nothing but the loopback server: every other name resolves nowhere. `more`: further switches.
  */
-export async function launchBrowser(): Promise<Browser> {
+export async function launchBrowser(more: readonly string[] = []): Promise<Browser> {
   if (!existsSync(folder)) await unpackBrowser();
   return chromium.launch({
     executablePath: path.join(folder, "chromium"),
@@ -34,6 +34,7 @@ export async function launchBrowser(): Promise<Browser> {
       "--no-zygote",
       "--font-render-hinting=none",
       "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
+      ...more,
     ],
   });
 }

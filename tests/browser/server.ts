@@ -2,6 +2,7 @@
 import { readFile } from "node:fs/promises";
 import { createServer } from "node:http";
 import path from "node:path";
+import { gzipSync } from "node:zlib";
 import { pagePolicy } from "../../src/site/policy.ts";
 
 export interface SiteServer {
@@ -15,6 +16,9 @@ const types: Readonly<Record<string, string>> = {
   ".css": "text/css; charset=utf-8",
   ".js": "text/javascript; charset=utf-8",
   ".svg": "image/svg+xml",
+  ".json": "application/json; charset=utf-8",
+  ".xml": "application/xml; charset=utf-8",
+  ".csv": "text/csv; charset=utf-8",
   ".png": "image/png",
   ".woff2": "font/woff2",
   ".txt": "text/plain; charset=utf-8",
@@ -37,7 +41,9 @@ export async function serveSite(folder: string, base = "/"): Promise<SiteServer>
       "x-content-type-options": "nosniff",
     };
     if (extension === ".html") headers["content-security-policy"] = `${pagePolicy}; frame-ancestors 'none'`;
-    response.writeHead(found ? 200 : 404, headers).end(body);
+    const isText = !/\.(?:png|woff2)$/.test(extension);
+    if (isText) headers["content-encoding"] = "gzip";
+    response.writeHead(found ? 200 : 404, headers).end(isText ? gzipSync(body) : body);
   });
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
   const address = server.address();
