@@ -92,7 +92,8 @@ function unknownOption(command: Command, raw: string): UsageError {
 function checkOperands(command: Command, operands: readonly string[]): void {
   const [fewest, most] = command.operands;
   const hint = `Type: counterchange ${command.name} ${command.usage}`;
-  if (operands.length < fewest) throw new UsageError(`${command.name} needs a file.`, hint);
+  if (operands.length < fewest)
+    throw new UsageError(`${command.name} needs ${command.needs ?? "a file"}.`, hint);
   const extra = operands[most];
   if (extra !== undefined)
     throw new UsageError(`${command.name} does not know what to do with ${quoteText(extra)}.`, hint);

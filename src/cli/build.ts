@@ -1,20 +1,25 @@
 // Floor 7. The command build: publishes the gallery, then says in a line for each study what its change does.
-import { readFile } from "node:fs/promises";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import type { Measure } from "../measure/measure.ts";
-import { hasError } from "../problem/problem.ts";
 import { showText } from "../problem/quote.ts";
 import { formatProblems } from "../problem/report.ts";
 import { measureColumns } from "../problem/width.ts";
+import type { Holder } from "../site/holder.ts";
+import { readManifest } from "../site/manifest.ts";
+import type { Output as PublishedFolder } from "../site/output.ts";
+import type { Kept } from "../site/workshop.ts";
 import type { StudyResult } from "../study/result.ts";
 import type { AnalysedGallery } from "../study/run.ts";
+import type { Store } from "../study/store.ts";
+import { openCache } from "./cache.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
 import { nameWeakest } from "./describe.ts";
+import { findContent, listKeepOut } from "./place.ts";
 import { count, countProblems, statusOf } from "./status.ts";
 import { formatPercent, formatShare, formatTable } from "./table.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {
-  const [content = "content"] = given.operands;
+  const content = findContent(given);
   const { out = "_site", base } = given.values;
   if (base !== undefined && !/^\/(?:[\w.~-]+\/)*$/.test(base)) {
     throw new UsageError(
@@ -22,16 +27,57 @@ export async function run(given: Given, output: Output): Promise<number> {
       "Type, for example: --base /flags/",
     );
   }
+  const store = await openCache(given, content);
+  const { withOutput, OutputError } = await importOutput();
+  const options = {
+    keepOut: listKeepOut(content, out),
+    isForced: given.switches.has("force"),
+    onWait: ({ pid, host }: Holder) =>
+      output.message(
+        `Another build is at work on ${out} (process ${pid} on ${host}): waiting until it is done.`,
+      ),
+  };
+  try {
+    return await withOutput(out, options, (site) => build({ given, content, out, store, output }, site));
+  } catch (error) {
+    if (error instanceof OutputError) throw new UsageError(error.message, error.hint);
+    throw error;
+  }
+}
+
+/** Loaded when it is needed: the help of the command needs none of it. */
+async function importOutput() {
+  const [{ withOutput }, { OutputError }] = await Promise.all([
+    import("../site/output.ts"),
+    import("../site/failure.ts"),
+  ]);
+  return { withOutput, OutputError };
+}
+
+interface Work {
+  readonly given: Given;
+  readonly content: string;
+  readonly out: string;
+  readonly store: Store | undefined;
+  readonly output: Output;
+}
+
+/** Does the work while nobody else works on the published folder, and returns the exit status. */
+async function build({ given, content, out, store, output }: Work, site: PublishedFolder): Promise<number> {
+  for (const kept of site.kept) output.message(`${describeKept(kept, out)}\n`);
   const { analyseGallery } = await import("../study/run.ts");
   const analysed = await analyseGallery(content, {
     drafts: given.switches.has("drafts"),
+    store,
     onProgress: (done, total, what) => output.progress(done, total, what),
   });
+  await store?.close();
   const isMissing = statusOf(analysed.problems) === 2;
-  if (isMissing || (given.switches.has("strict") && hasError(analysed.problems))) {
+  const isStrict = given.switches.has("strict");
+  if (isMissing || (isStrict && analysed.problems.length > 0)) {
     output.message(formatProblems(analysed.problems));
     output.message(`\nNothing was published: ${countProblems(analysed.problems)}.`);
-    return statusOf(analysed.problems);
+    return statusOf(analysed.problems, isStrict);
   }
   const published = analysed.studies.length === 0 ? await countPublished(out) : 0;
   if (published > 0) {
@@ -39,24 +85,17 @@ export async function run(given: Given, output: Output): Promise<number> {
     output.message(refusal(out, published, analysed.leftOut));
     return 1;
   }
-  const { OutputError, publishGallery } = await importSite();
-  try {
-    const options = { keepOut: [content], ...(base === undefined ? {} : { base }) };
-    const { result, pages } = await publishGallery(analysed, out, options);
-    report({ ...analysed, problems: result.problems }, pages, out, output);
-    return statusOf(result.problems);
-  } catch (error) {
-    if (error instanceof OutputError) throw new UsageError(error.message, "Type, for example: --out my-site");
-    throw error;
-  }
+  const { publishTo } = await import("../site/publish.ts");
+  const { result, pages, swapped } = await publishTo(site, analysed, given.values["base"]);
+  report({ ...analysed, problems: result.problems }, pages, out, output);
+  if (swapped.kept !== undefined) output.message(describeKept(swapped.kept, out));
+  return statusOf(result.problems);
 }
 
-async function importSite() {
-  const [{ publishGallery }, { OutputError }] = await Promise.all([
-    import("../site/publish.ts"),
-    import("../site/output.ts"),
-  ]);
-  return { publishGallery, OutputError };
+function describeKept({ folder, files }: Kept, out: string): string {
+  const more = files.length > 3 ? ` and ${files.length - 3} more` : "";
+  const named = `${files.slice(0, 3).map(showText).join(", ")}${more}`;
+  return `${out} held ${count(files.length, "file that was", "files that were")} not written here (${named}). The folder as it was is kept: ${relative("", folder)}`;
 }
 
 function report(result: AnalysedGallery, pages: number, out: string, output: Output): void {
@@ -79,8 +118,8 @@ function nameLeftOut(leftOut: readonly string[]): string {
 
 /** How many studies the gallery has that stands in `out`, by the list that its build left there. */
 async function countPublished(out: string): Promise<number> {
-  const marker = await readFile(join(out, ".counterchange-site"), "utf8").catch(() => "");
-  return marker.split("\n").filter((line) => /^studies\/[^/]+\/index\.html$/.test(line)).length;
+  const paths = (await readManifest(out)) ?? [];
+  return [...paths].filter((line) => /^studies\/[^/]+\/index\.html$/.test(line)).length;
 }
 
 function refusal(out: string, published: number, leftOut: readonly string[]): string {

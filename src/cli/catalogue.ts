@@ -1,5 +1,7 @@
 // Floor 7. Every command in the words of its help, in the order of the help. What a command does is loaded when it runs.
+import { cacheOption as cache } from "./cache.ts";
 import type { Command, Option } from "./command.ts";
+import { contentHelp } from "./place.ts";
 
 /** How a drawing is looked at, the same for every command that measures. */
 const distance: Option = {
@@ -15,26 +17,75 @@ const json: Option = { help: "Print JSON." };
 export const commands: readonly Command[] = [
   {
     name: "build",
-    usage: "[CONTENT] [--out DIR] [--base PATH] [--drafts] [--strict]",
+    usage: "[CONTENT] [--out DIR] [--base PATH] [--drafts] [--strict] [--force] [--cache DIR]",
     summary: "Publishes the gallery of a content folder as a web site.",
+    about: contentHelp,
     examples: ["build content --out _site"],
     operands: [0, 1],
     options: {
       out: { value: "DIR", help: "The folder to write the site to (default _site)." },
       base: { value: "PATH", help: "The path under which a host will show the site, such as /flags/." },
       drafts: { help: "Publish drafts as well." },
-      strict: { help: "Publish nothing where any study has an error." },
+      strict: { help: "Publish nothing where there is any problem: warnings fail too." },
+      force: {
+        help: "Replace the folder even where it holds files that were not written here; it is kept beside the new one.",
+      },
+      cache,
     },
     load: () => import("./build.ts"),
   },
   {
+    name: "serve",
+    usage: "[CONTENT] [--port N] [--host H] [--drafts] [--cache DIR]",
+    summary:
+      "Shows the gallery in a browser while it is written: each change is there as soon as it is saved.",
+    about: contentHelp,
+    examples: ["serve content"],
+    operands: [0, 1],
+    options: {
+      port: { value: "N", help: "The port (default 8642, or the next that is free; 0 is any that is free)." },
+      host: { value: "H", help: "The address to listen on (default 127.0.0.1: nobody else can see it)." },
+      drafts: { help: "Show drafts as well." },
+      cache,
+    },
+    load: () => import("./serve.ts"),
+  },
+  {
     name: "check",
-    usage: "[CONTENT] [--json]",
+    usage: "[CONTENT] [--json | --markdown] [--strict] [--cache DIR]",
     summary: "Lists every problem of a content folder, drafts included. Writes nothing.",
+    about: contentHelp,
     examples: ["check content"],
     operands: [0, 1],
-    options: { json },
+    options: {
+      json,
+      markdown: { help: "Print a table to paste into a reply to a contributor." },
+      strict: { help: "Fail where there is any problem: warnings too." },
+      cache,
+    },
     load: () => import("./check.ts"),
+  },
+  {
+    name: "new",
+    usage: "SLUG --original FILE.svg [--title TEXT] [--content DIR] [--yaml]",
+    summary:
+      "Begins a study of a drawing: its colours listed, the best change filled in, the next two beside it. Makes a gallery where there is none.",
+    about:
+      "The study goes to the folder of --content. Where none is named, that is the current folder if it holds gallery.yaml or studies/, else content if that does, else the current folder. Nothing is overwritten.",
+    examples: ['new harbour-light --original content/flags/reedwater.svg --title "A harbour light"'],
+    operands: [0, 1],
+    options: {
+      original: { value: "FILE.svg", help: "The drawing. It is copied as it is." },
+      title: { value: "TEXT", help: "The heading of the study (default the slug in words)." },
+      content: {
+        value: "DIR",
+        help: "The content folder to put the study in.",
+      },
+      yaml: {
+        help: "Write study.yaml and prose.md in place of study.md, for editors that complete YAML files.",
+      },
+    },
+    load: () => import("./new.ts"),
   },
   {
     name: "measure",
@@ -69,14 +120,16 @@ export const commands: readonly Command[] = [
   },
   {
     name: "survey",
-    usage: "DIR [--distance N] [--json | --csv]",
+    usage: "DIR [--distance N] [--json | --csv] [--cache DIR]",
     summary: "Lists every flag of a folder, least clear first, with the colour to change first.",
     examples: ["survey content/flags", "survey content --csv"],
     operands: [1, 1],
+    needs: "a folder",
     options: {
       distance,
       json,
       csv: { help: "Print CSV, with a heading." },
+      cache,
     },
     load: () => import("./survey.ts"),
   },

@@ -34,10 +34,13 @@ export interface Command {
   readonly usage: string;
   /** What it does, in one sentence. */
   readonly summary: string;
+  /** What else has to be known before it is typed, in a sentence or two. */
+  readonly about?: string;
   /** What might be typed behind `counterchange`. Each of them runs as it stands, on the demo. */
   readonly examples: readonly string[];
-  /** Fewest and most operands. */
+  /** Fewest and most operands; what it needs where there are too few is “a file” unless `needs` says otherwise. */
   readonly operands: readonly [number, number];
+  readonly needs?: string;
   readonly options: Readonly<Record<string, Option>>;
   /** Loads what does the work. */
   load(): Promise<{ readonly run: Run }>;

@@ -9,6 +9,7 @@ import { readDrawing } from "../study/load.ts";
 import type { OptionsReport } from "../study/options.ts";
 import { defaultPalette } from "../study/palette.ts";
 import { Pool } from "../study/pool.ts";
+import type { Store } from "../study/store.ts";
 import type { Change } from "../study/study.ts";
 import type { SurveyedFlag } from "../study/survey.ts";
 
@@ -20,11 +21,13 @@ export interface Looking {
 
 /** Drawings by file name. One that is stuck ends as a problem. Problems: those of `readDrawing` and of the work. */
 export class Desk {
-  private readonly pool = new Pool();
+  private readonly pool: Pool;
   private readonly looking: Looking;
 
-  constructor(looking: Looking) {
+  /** With a store, what was measured before is not measured again. */
+  constructor(looking: Looking, store?: Store) {
     this.looking = looking;
+    this.pool = new Pool({}, store);
   }
 
   measure(file: string): Promise<Outcome<Measure>> {

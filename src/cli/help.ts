@@ -30,6 +30,7 @@ export function formatCommandHelp(command: Command): string {
     `Usage: counterchange ${command.name} ${command.usage}`,
     "",
     command.summary,
+    ...(command.about === undefined ? [] : [command.about]),
     "",
     "Options:",
     ...rows.map(([left, right]) => `  ${left.padEnd(width)}  ${right}`),

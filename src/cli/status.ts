@@ -3,16 +3,16 @@ import { hasError, type Problem } from "../problem/problem.ts";
 
 /**
  * Returns the exit status of what was found: 2 where what was named on the command line is not there, or is no file, and
- * for a fault of ours; 1 for any other error.
+ * for a fault of ours; 1 for any other error, and with `isStrict` for any warning.
  */
-export function statusOf(problems: readonly Problem[]): number {
+export function statusOf(problems: readonly Problem[], isStrict = false): number {
   const isWrongUse = ({ rule, place }: Problem) =>
     rule === "study/content-missing" ||
     rule === "study/folder-named" ||
     rule === "study/fault" ||
     (rule === "study/drawing-missing" && place === undefined);
   if (problems.some(isWrongUse)) return 2;
-  return hasError(problems) ? 1 : 0;
+  return hasError(problems) || (isStrict && problems.length > 0) ? 1 : 0;
 }
 
 /** Returns the numbers of errors and warnings in words: `2 errors, 1 warning`. */

@@ -1,12 +1,14 @@
 // Floor 7. The command survey: every flag of a folder, least clear first, with the colour to change first.
 import { readdir } from "node:fs/promises";
 import { join, relative, sep } from "node:path";
-import { plainProblem } from "../problem/plain.ts";
 import type { Outcome } from "../problem/problem.ts";
 import { formatProblems } from "../problem/report.ts";
 import { formatCsv } from "../study/csv.ts";
 import { runOrdered } from "../study/queue.ts";
+import type { Store } from "../study/store.ts";
 import type { Survey, SurveyedFlag } from "../study/survey.ts";
+import { formatSurveyData } from "../study/surveydata.ts";
+import { openCache } from "./cache.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
 import { describeSurvey } from "./list.ts";
 import { readLooking } from "./looking.ts";
@@ -19,8 +21,10 @@ export async function run(given: Given, output: Output): Promise<number> {
   if (switches.has("json") && switches.has("csv"))
     throw new UsageError("--json and --csv are two forms of one thing.", "Give one of them.");
   const files = await listDrawings(folder);
-  const survey = await surveyDrawings(files, looking, output);
-  if (switches.has("json")) output.data(formatJson(survey));
+  const store = await openCache(given, folder);
+  const survey = await surveyDrawings(files, looking, output, store);
+  await store?.close();
+  if (switches.has("json")) output.data(formatSurveyData(survey));
   else if (switches.has("csv")) output.data(`${formatCsv(survey)}\r`);
   else {
     if (survey.flags.length > 0) output.data(`${describeSurvey(survey, output)}\n`);
@@ -34,13 +38,14 @@ async function surveyDrawings(
   files: readonly string[],
   looking: ReturnType<typeof readLooking>,
   output: Output,
+  store: Store | undefined,
 ): Promise<Survey> {
   const [{ Desk }, { defaultLimits }, { collectSurvey }] = await Promise.all([
     import("./drawing.ts"),
     import("../study/pool.ts"),
     import("../study/survey.ts"),
   ]);
-  const desk = new Desk(looking);
+  const desk = new Desk(looking, store);
   const surveyed: { readonly file: string; readonly outcome: Outcome<SurveyedFlag> }[] = [];
   try {
     await runOrdered(
@@ -58,12 +63,7 @@ async function surveyDrawings(
   return collectSurvey(surveyed);
 }
 
-function formatJson({ flags, failed }: Survey): string {
-  const plain = failed.map(({ file, problem }) => ({ file, problem: plainProblem(problem) }));
-  return JSON.stringify({ flags, failed: plain }, null, 2);
-}
-
-/** Every SVG file in the folder and the folders in it, sorted. Links and hidden folders are passed over. Throws UsageError. */
+/** Every SVG file in the folder and the folders in it, sorted. Links, hidden folders and sites (_site) are passed over. Throws UsageError. */
 async function listDrawings(folder: string): Promise<readonly string[]> {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true }).catch((error: unknown) => {
     const code = error instanceof Error && "code" in error ? error.code : undefined;
@@ -90,5 +90,5 @@ async function listDrawings(folder: string): Promise<readonly string[]> {
 }
 
 function isHidden(folder: string): boolean {
-  return folder.split(sep).some((part) => part.startsWith(".") || part === "node_modules");
+  return folder.split(sep).some((part) => /^[._]/.test(part) || part === "node_modules");
 }

@@ -1,4 +1,6 @@
 // Floor 7. Where text goes: data and messages to their streams, and on a terminal a line that says how far work has come.
+import { randomUUID } from "node:crypto";
+import { guardText, isOnActions } from "./annotation.ts";
 import type { Output } from "./command.ts";
 
 /** What is needed of a stream. */
@@ -20,7 +22,7 @@ const barColumns = 24;
 
 /**
  * Makes the output of a process. `now` gives milliseconds. Off a terminal nothing but data and messages is written; where
- * both go to one, an empty line stands between them.
+ * both go to one, an empty line stands between them. On GitHub Actions no message is taken for a command of the runner.
  *
  * Source: no-color.org for NO_COLOR; COLORTERM as terminals with 24-bit colour set it (common practice).
  */
@@ -48,7 +50,7 @@ export function createTerminal(
   };
   return {
     data: (text) => write("data", stdout, text),
-    message: (text) => write("message", stderr, text),
+    message: (text) => write("message", stderr, isOnActions(env) ? guardText(text, randomUUID()) : text),
     progress: (done, total, what) => {
       const time = now();
       const began = progress.began ?? time;

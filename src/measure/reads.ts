@@ -45,3 +45,18 @@ function fails(
   }
   return all === 0 || clear < leastClear * all;
 }
+
+/**
+ * Says whether a focus with these edges, or lines of edges, surely fails: by more than what adding them up in another
+ * order could change. Saves looking from further away.
+ */
+export function isSurelyLost(
+  lines: readonly { readonly focusLength: number; readonly contrast: number }[],
+): boolean {
+  const all = lines.reduce((sum, { focusLength }) => sum + focusLength, 0);
+  const clear = lines.reduce(
+    (sum, { focusLength, contrast }) => sum + (isClear(gradeOf(contrast)) ? focusLength : 0),
+    0,
+  );
+  return clear < (leastClear - 1e-6) * all;
+}

@@ -66,6 +66,11 @@ function formatPercent(percent: number): string {
   return `${roundClarity(percent)} %`;
 }
 
-function listNames(names: readonly string[]): string {
+/** Most colours that one sentence names. */
+const mostNames = 4;
+
+function listNames(all: readonly string[]): string {
+  const rest = all.length - mostNames;
+  const names = rest > 1 ? [...all.slice(0, mostNames), `one of ${rest} others`] : all;
   return names.length < 2 ? (names[0] ?? "") : `${names.slice(0, -1).join(", ")} or ${names.at(-1)}`;
 }

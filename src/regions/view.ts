@@ -31,6 +31,15 @@ export interface View {
 
 const none = new Int32Array(0);
 
+/** Returns `base` as seen when the same pixels go as in `view`, to the same neighbours. Both maps have the same size. */
+export function seenAlike({ pixels, sources }: View, base: LabelMap): LabelMap {
+  if (pixels.length === 0) return base;
+  const labels = base.labels.slice();
+  for (let index = 0; index < pixels.length; index += 1)
+    labels[pixels[index] as number] = base.labels[sources[index] as number] as number;
+  return { ...base, labels };
+}
+
 /**
  * Views of one map from several distances. `base` is what is shown; `whole` is the same map with labels joined that
  * count as one paint for thickness (default `base`). Thicknesses are in pixels.

@@ -45,8 +45,17 @@ export function resolveBase(base: string | undefined, address: string): string {
   return inner === "" ? "/" : `/${inner}/`;
 }
 
-/** Returns the absolute address of a site path, or undefined where the gallery's `address` is no absolute one. */
+/**
+ * Returns the absolute address of a site path, or undefined where the gallery's `address` is none that others could
+ * follow: no absolute one, or one of the reader's own machine, as it is where gallery.yaml says nothing. The site then
+ * claims no address: no canonical ones, no feeds, no sitemap, and links in data are relative to their file.
+ */
 export function formatCanonical(address: string, path: string): string | undefined {
-  if (!URL.canParse(address)) return undefined;
+  if (!URL.canParse(address) || isOwnMachine(new URL(address).hostname)) return undefined;
   return `${address.replace(/\/+$/, "")}${path}`;
+}
+
+/** Source: RFC 6761, section 6.3, localhost; RFC 1122, section 3.2.1.3, 127.0.0.0/8 and 0.0.0.0; RFC 4291, ::1. */
+function isOwnMachine(host: string): boolean {
+  return /^(?:(?:.+\.)?localhost\.?|127(?:\.\d+){3}|0\.0\.0\.0|\[::1?\])$/.test(host);
 }

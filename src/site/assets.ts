@@ -36,12 +36,14 @@ const styleOrder = [
   "table",
   "figure",
   "front",
+  "shelf",
   "study",
   "edge",
   "look",
   "options",
   "survey",
   "method",
+  "rules",
   "print",
 ];
 

@@ -1,12 +1,16 @@
 // Floor 6. A content folder → the published folder, in one call.
 import { analyseGallery } from "../study/run.ts";
-import { type BuildReport, publishGallery } from "./publish.ts";
+import type { Store } from "../study/store.ts";
+import { type OutputOptions, withOutput } from "./output.ts";
+import { type BuildReport, publishTo } from "./publish.ts";
 
-export interface BuildOptions {
+export interface BuildOptions extends Partial<OutputOptions> {
   /** The path under which a host will show the site; default is that of the gallery's address. */
   readonly base?: string;
   /** Publish drafts as well. */
   readonly drafts?: boolean;
+  /** Measurements that were made before. */
+  readonly store?: Store;
 }
 
 /**
@@ -20,7 +24,9 @@ export async function buildSite(
   outDir: string,
   options: BuildOptions = {},
 ): Promise<BuildReport> {
-  const result = await analyseGallery(contentDir, { drafts: options.drafts ?? false });
-  const base = options.base === undefined ? {} : { base: options.base };
-  return publishGallery(result, outDir, { ...base, keepOut: [contentDir] });
+  const { base, drafts = false, store, keepOut = [contentDir] } = options;
+  return withOutput(outDir, { ...options, keepOut }, async (output) => {
+    const result = await analyseGallery(contentDir, { drafts, ...(store === undefined ? {} : { store }) });
+    return publishTo(output, result, base);
+  });
 }

@@ -1,29 +1,38 @@
-// Floor 6. The numbers of the gallery as files: one list of all studies, and for each study JSON and a table of edges.
-import { gradeOf } from "../colour/contrast.ts";
-import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
-import type { Measure, MeasuredEdge } from "../measure/measure.ts";
+// Floor 6. The numbers of the gallery as JSON: one list of all studies, and for each study everything measured.
+import type { Measure } from "../measure/measure.ts";
+import type { StudyRanking } from "../study/ranking.ts";
 import type { StudyResult } from "../study/result.ts";
 import type { Gallery } from "../study/study.ts";
-import { findMeasured } from "./present/account.ts";
-import { keyEdges, placeEdges } from "./present/edgekey.ts";
+import { placeEdges } from "./present/edgekey.ts";
+import { linkFile } from "./present/linkpicture.ts";
+import { pngFiles } from "./present/notes.ts";
 import { measureVersion, stampOf } from "./present/stamp.ts";
 import { formatStudyPath } from "./present/status.ts";
 
-/** Returns the absolute address of a site path. */
+/** Of both files. It goes up when a field changes its meaning or goes; new fields come without that. */
+const schemaVersion = 1;
+/** Of what the commands print, which stands inside ours. Source: try.schema.json, options.schema.json. */
+const tryVersion = 1;
+
+/** Returns what a file writes for a site path: the absolute address, or one relative to the file itself. */
 export type Address = (path: string) => string;
 
 /** `study.json`: what the author says and everything measured, as `schemas/study.schema.json` describes it. */
 export function formatStudyData(result: StudyResult, gallery: Gallery, address: Address): string {
-  const { study, comparison } = result;
+  const { study, comparison, likeness, ranking } = result;
   const place = placeEdges(study.slug, comparison);
   const data = {
-    schemaVersion: 0,
+    schemaVersion,
+    schema: address("/schemas/study.schema.json"),
     ...summarise(result, gallery, address),
     measureVersion,
     ...(study.decision === undefined ? {} : { decision: study.decision }),
     ...(study.symbolism === undefined ? {} : { symbolism: study.symbolism }),
     ...(study.credit === undefined ? {} : { credit: study.credit }),
     comparison: plainComparison(result),
+    ...(ranking === undefined ? {} : plainRanking(ranking)),
+    ...(likeness === undefined ? {} : { likeness }),
+    files: listFiles(study.slug, address),
     edgePages: comparison.edges.map((edge) => ({ a: edge.a, b: edge.b, address: address(place(edge)) })),
   };
   return `${JSON.stringify(data, null, 2)}\n`;
@@ -36,7 +45,8 @@ export function formatStudiesData(
   address: Address,
 ): string {
   const data = {
-    schemaVersion: 0,
+    schemaVersion,
+    schema: address("/schemas/studies.schema.json"),
     title: gallery.title,
     address: address("/"),
     studies: results.map((result) => ({
@@ -45,6 +55,19 @@ export function formatStudiesData(
     })),
   };
   return `${JSON.stringify(data, null, 2)}\n`;
+}
+
+/** Drawings and tables of the study, and the picture that links to it show. */
+function listFiles(slug: string, address: Address) {
+  const at = (file: string) => address(`${formatStudyPath(slug)}${file}`);
+  return {
+    original: at("original.svg"),
+    redesign: at("redesign.svg"),
+    originalPng: at(pngFiles.original),
+    redesignPng: at(pngFiles.redesign),
+    edges: at("edges.csv"),
+    linkPicture: at(linkFile),
+  };
 }
 
 function summarise(result: StudyResult, gallery: Gallery, address: Address) {
@@ -66,11 +89,20 @@ function summarise(result: StudyResult, gallery: Gallery, address: Address) {
   };
 }
 
+/** Every other single change, as `try --json` prints it, and where this one stands. */
+function plainRanking({ report, standing }: StudyRanking) {
+  const { options, ...others } = report;
+  const plain = options.map(({ drawing: _, ...option }) => option);
+  const told = { schemaVersion: tryVersion, ...others, file: "original.svg", options: plain };
+  return { options: told, standing };
+}
+
 /** As `try --json` prints it. Where a drawing lay on the machine that built the site is nobody's business. */
 function plainComparison({ comparison, change }: StudyResult) {
   const { before, after, edges, clearEdgeShare, clarity, verdict } = comparison;
   const named = (measure: Measure, file: string): Measure => ({ ...measure, file });
   return {
+    schemaVersion: tryVersion,
     change: { replace: change.replace, with: change.with, ...(change.only && { only: change.only }) },
     before: named(before, "original.svg"),
     after: named(after, "redesign.svg"),
@@ -79,66 +111,4 @@ function plainComparison({ comparison, change }: StudyResult) {
     clarity,
     verdict,
   };
-}
-
-type Cell = string | number | null;
-
-/** Columns of both sides, in the order before, after. */
-const sides: readonly (readonly [string, (edge: MeasuredEdge) => Cell])[] = [
-  ["contrastRatio", ({ contrastRatio }) => contrastRatio],
-  ["deltaE00", ({ deltaE00 }) => deltaE00],
-  ["hueOnly", ({ hueOnly }) => String(hueOnly)],
-  ["tincture", ({ tincture }) => tincture],
-  ["protanContrast", ({ vision }) => vision.protan.contrast],
-  ["deutanContrast", ({ vision }) => vision.deutan.contrast],
-  ["tritanContrast", ({ vision }) => vision.tritan.contrast],
-  ["greyDeltaE00", ({ vision }) => vision.grey.deltaE00],
-];
-
-/** `edges.csv`: a row for each edge. Source: RFC 4180 for lines and quotes. */
-export function formatEdgesTable({ study, comparison }: StudyResult): string {
-  const keys = keyEdges(comparison);
-  const head = [
-    "study",
-    "edge",
-    "namesBefore",
-    "namesAfter",
-    "length",
-    "focusLength",
-    "outcome",
-    "contrastBefore",
-    "contrastAfter",
-    "gradeBefore",
-    "gradeAfter",
-    ...sides.flatMap(([name]) => [`${name}Before`, `${name}After`]),
-  ];
-  const rows = comparison.edges.map((edge, index) => [
-    study.slug,
-    keys[index] ?? "",
-    ...listCells(edge, comparison),
-  ]);
-  return [head, ...rows].map((cells) => `${cells.map(formatCell).join(",")}\r\n`).join("");
-}
-
-function listCells(edge: ComparedEdge, { before, after }: Comparison): readonly Cell[] {
-  const [was, is] = [findMeasured(before.edges, edge), findMeasured(after.edges, edge)];
-  const [contrastBefore, contrastAfter] = edge.contrast;
-  return [
-    edge.names[0].join(" / "),
-    edge.names[1].join(" / "),
-    edge.length,
-    (is ?? was)?.focusLength ?? 0,
-    edge.outcome,
-    contrastBefore,
-    contrastAfter,
-    contrastBefore === null ? null : gradeOf(contrastBefore),
-    edge.outcome === "merged" ? "merged" : gradeOf(contrastAfter),
-    ...sides.flatMap(([, read]) => [was ? read(was) : null, is ? read(is) : null]),
-  ];
-}
-
-function formatCell(cell: Cell): string {
-  if (cell === null) return "";
-  const text = typeof cell === "number" ? String(Number(cell.toFixed(4))) : cell;
-  return /[",\r\n]/.test(text) ? `"${text.replace(/"/g, '""')}"` : text;
 }

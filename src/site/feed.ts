@@ -1,114 +1,132 @@
-// Floor 6. What is new, for readers of feeds: Atom and JSON Feed; and all addresses, for search.
+// Floor 6. What is new, for readers of feeds: Atom and JSON Feed. Both say the same, and the same at every build.
+import { formatContent } from "./content.ts";
+import { escapeMarkup } from "./markup.ts";
+import { formatShelfPath } from "./present/shelf.ts";
 import type { SiteView } from "./present/site.ts";
+import { formatStudyPath } from "./present/status.ts";
 
-/** What a feed says of the gallery. Addresses are absolute. */
+/** What a feed says of the gallery. */
 export interface FeedFacts {
   readonly title: string;
   readonly description: string;
   readonly language: string;
+  readonly direction: "ltr" | "rtl";
   readonly publisher: string;
-  /** Returns the absolute address of a site path. */
+  /** Returns the absolute address of a site path: readers keep what they read far from the site. */
   readonly address: (path: string) => string;
 }
 
 type Entry = SiteView["studies"][number];
 
-/** A study without a date has no time: the feed asks for one, and it must not move from build to build. */
+/** Feeds tell what is new; `studies.json` has all. Our own judgement. */
+export const feedLength = 100;
+
+/** A study without a date has no time, Atom asks for one, and it must not move from build to build. */
 const noTime = "1970-01-01T00:00:00Z";
 
-/** The Atom feed. Source: RFC 4287, sections 4.1.1 and 4.1.2 for what must be there. */
+/**
+ * The Atom feed, of the first {@link feedLength} studies. The id of an entry is the address of its page.
+ *
+ * Source: RFC 4287; sections 4.1.1 and 4.1.2 for what must be there, 3.1.1.3 and 4.1.3 for HTML as text, 4.2.6 for ids.
+ */
 export function formatAtom(facts: FeedFacts, studies: readonly Entry[]): string {
-  const home = facts.address("/");
-  const dates = studies.map(timeOf).sort();
+  const { title, description, language, publisher, address } = facts;
+  const shown = studies.slice(0, feedLength);
+  const home = address("/");
   const lines = [
     '<?xml version="1.0" encoding="utf-8"?>',
-    `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${escapeXml(facts.language)}">`,
-    `<id>${escapeXml(home)}</id>`,
-    `<title>${escapeXml(facts.title)}</title>`,
-    `<subtitle>${escapeXml(facts.description)}</subtitle>`,
-    `<updated>${dates.at(-1) ?? noTime}</updated>`,
-    `<link rel="self" type="application/atom+xml" href="${escapeXml(facts.address("/feed.xml"))}"/>`,
-    `<link rel="alternate" type="text/html" href="${escapeXml(home)}"/>`,
-    `<author><name>${escapeXml(facts.publisher)}</name></author>`,
-    "<generator>Counterchange</generator>",
-    ...studies.map((study) => formatEntry(facts, study)),
+    `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${escapeMarkup(language)}">`,
+    element("id", home),
+    element("title", title),
+    element("subtitle", description),
+    element("updated", shown.map(timeOf).sort().at(-1) ?? noTime),
+    linkElement("self", "application/atom+xml", address("/feed.xml")),
+    linkElement("alternate", "text/html", home),
+    person(publisher),
+    element("generator", "Counterchange"),
+    element("icon", address("/assets/icon.png")),
+    ...shown.map((study) => formatEntry(facts, study)),
     "</feed>",
   ];
   return `${lines.join("\n")}\n`;
 }
 
-function formatEntry({ address }: FeedFacts, study: Entry): string {
-  const url = escapeXml(address(`/studies/${study.slug}/`));
-  const authors = study.names.map((name) => `<author><name>${escapeXml(name)}</name></author>`);
-  const tags = study.tags.map(({ text }) => `<category term="${escapeXml(text)}"/>`);
-  const picture = escapeXml(address(`/${study.picture.file}`));
-  return [
+function formatEntry(facts: FeedFacts, study: Entry): string {
+  const { address } = facts;
+  const { credit } = study.notes;
+  const url = address(formatStudyPath(study.slug));
+  const lines = [
     "<entry>",
-    `<id>${url}</id>`,
-    `<title>${escapeXml(study.title)}</title>`,
-    `<updated>${timeOf(study)}</updated>`,
-    `<link rel="alternate" type="text/html" href="${url}"/>`,
-    `<link rel="enclosure" type="image/png" href="${picture}"/>`,
-    ...authors,
-    ...tags,
-    `<summary>${escapeXml(study.frame.description)}</summary>`,
+    element("id", url),
+    element("title", study.title),
+    ...(study.date === undefined ? [] : [element("published", timeOf(study))]),
+    element("updated", timeOf(study)),
+    linkElement("alternate", "text/html", url),
+    ...study.names.map((name) => person(name, address(formatShelfPath("authors", name)))),
+    ...study.tags.map(
+      ({ text }) =>
+        `<category term="${escapeMarkup(text)}" scheme="${escapeMarkup(address("/tags/"))}" label="${escapeMarkup(text)}"/>`,
+    ),
+    ...(credit === undefined ? [] : [element("rights", `${credit.sentence}, ${credit.licence}`)]),
+    element("summary", study.frame.description),
+    `<content type="html">${escapeMarkup(formatContent(study, facts))}</content>`,
     "</entry>",
-  ].join("\n");
+  ];
+  return lines.join("\n");
 }
 
-/** The JSON feed. Source: JSON Feed version 1.1, jsonfeed.org/version/1.1. */
+function element(name: string, text: string): string {
+  return `<${name}>${escapeMarkup(text)}</${name}>`;
+}
+
+function linkElement(rel: string, type: string, href: string): string {
+  return `<link rel="${rel}" type="${type}" href="${escapeMarkup(href)}"/>`;
+}
+
+function person(name: string, uri?: string): string {
+  return `<author>${element("name", name)}${uri === undefined ? "" : element("uri", uri)}</author>`;
+}
+
+/** The JSON feed, of the first {@link feedLength} studies. Source: JSON Feed version 1.1, jsonfeed.org/version/1.1. */
 export function formatJsonFeed(facts: FeedFacts, studies: readonly Entry[]): string {
+  const { address } = facts;
   const feed = {
     version: "https://jsonfeed.org/version/1.1",
     title: facts.title,
     description: facts.description,
-    home_page_url: facts.address("/"),
-    feed_url: facts.address("/feed.json"),
+    home_page_url: address("/"),
+    feed_url: address("/feed.json"),
+    favicon: address("/assets/icon.png"),
     language: facts.language,
     authors: [{ name: facts.publisher }],
-    items: studies.map((study) => ({
-      id: facts.address(`/studies/${study.slug}/`),
-      url: facts.address(`/studies/${study.slug}/`),
-      title: study.title,
-      content_text: study.frame.description,
-      image: facts.address(`/${study.picture.file}`),
-      ...(study.date === undefined ? {} : { date_published: `${study.date.iso}T00:00:00Z` }),
-      ...(study.names.length === 0 ? {} : { authors: study.names.map((name) => ({ name })) }),
-      ...(study.tags.length === 0 ? {} : { tags: study.tags.map(({ text }) => text) }),
-    })),
+    items: studies.slice(0, feedLength).map((study) => formatItem(facts, study)),
   };
   return `${JSON.stringify(feed, null, 2)}\n`;
 }
 
-/** The sitemap. Source: sitemaps.org protocol 0.9. */
-export function formatSitemap(pages: readonly { readonly url: string; readonly date?: string }[]): string {
-  const urls = pages.map(
-    ({ url, date }) =>
-      `<url><loc>${escapeXml(url)}</loc>${date === undefined ? "" : `<lastmod>${date}</lastmod>`}</url>`,
-  );
-  return [
-    '<?xml version="1.0" encoding="utf-8"?>',
-    '<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">',
-    ...urls,
-    "</urlset>\n",
-  ].join("\n");
+function formatItem(facts: FeedFacts, study: Entry) {
+  const { address } = facts;
+  const url = address(formatStudyPath(study.slug));
+  return {
+    id: url,
+    url,
+    title: study.title,
+    summary: study.frame.description,
+    content_html: formatContent(study, facts),
+    image: address(`/${study.picture.file}`),
+    ...(study.date === undefined ? {} : { date_published: timeOf(study) }),
+    ...(study.names.length === 0
+      ? {}
+      : {
+          authors: study.names.map((name) => ({
+            name,
+            url: address(formatShelfPath("authors", name)),
+          })),
+        }),
+    ...(study.tags.length === 0 ? {} : { tags: study.tags.map(({ text }) => text) }),
+  };
 }
 
 function timeOf({ date }: Entry): string {
   return date === undefined ? noTime : `${date.iso}T00:00:00Z`;
-}
-
-const xmlLetters: Readonly<Record<string, string>> = {
-  "&": "&amp;",
-  "<": "&lt;",
-  ">": "&gt;",
-  '"': "&quot;",
-  "'": "&#39;",
-};
-
-/** Characters that XML cannot hold are left out. Source: XML 1.0, production 2, Char. */
-function escapeXml(text: string): string {
-  return text
-    .replace(/[^\t\n\r\u{20}-\u{D7FF}\u{E000}-\u{FFFD}\u{10000}-\u{10FFFF}]/gu, "")
-    .replace(/[&<>"']/g, (letter) => xmlLetters[letter] ?? letter);
 }

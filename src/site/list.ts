@@ -14,7 +14,11 @@ import { listSurveyFiles } from "./survey.ts";
 
 const source = path.resolve(import.meta.dirname, "..");
 /** The data of a study are those of the commands, so that their schemas are published beside our own. */
-const schemaDirs = [path.join(source, "cli/schema"), path.join(source, "site/schema")];
+const schemaDirs = [
+  path.join(source, "cli/schema"),
+  path.join(source, "site/schema"),
+  path.join(source, "study/schema"),
+];
 
 /** The files beside the pages, for the gallery that `view` shows. */
 export async function listFilesBeside(result: GalleryResult, view: SiteView): Promise<readonly SiteFile[]> {

@@ -3,9 +3,9 @@ import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
 import type { GalleryResult, StudyResult } from "../study/result.ts";
 import type { Gallery } from "../study/study.ts";
-import { formatCanonical } from "./address.ts";
-import { type Address, formatEdgesTable, formatStudiesData, formatStudyData } from "./data.ts";
-import { formatAtom, formatJsonFeed, formatSitemap } from "./feed.ts";
+import { formatCanonical, formatRelative } from "./address.ts";
+import { type Address, formatStudiesData, formatStudyData } from "./data.ts";
+import { formatAtom, formatJsonFeed } from "./feed.ts";
 import { fileOf, type SiteFile } from "./file.ts";
 import { iconSvg } from "./icon.ts";
 import { encodeDrawing } from "./images.ts";
@@ -13,6 +13,9 @@ import { orderStudies } from "./present/card.ts";
 import { pngFiles, pngSize } from "./present/notes.ts";
 import type { SiteView } from "./present/site.ts";
 import { formatStudyPath } from "./present/status.ts";
+import { formatWords, wordsFile } from "./search.ts";
+import { formatSitemaps } from "./sitemap.ts";
+import { formatEdgesTable } from "./table.ts";
 import { unofficial } from "./unofficial.ts";
 
 const iconPixels = 96;
@@ -23,33 +26,54 @@ export async function listMachineFiles(
   view: SiteView,
   schemaDirs: readonly string[],
 ): Promise<readonly SiteFile[]> {
+  const icon = { width: iconPixels, height: iconPixels };
+  const locate = locateFrom(gallery);
+  return [
+    ...listSubscriptions(gallery, view),
+    fileOf("studies.json", () => formatStudiesData(orderStudies(studies), gallery, locate("/studies.json"))),
+    fileOf(wordsFile, () => formatWords(orderStudies(studies))),
+    fileOf("assets/icon.svg", () => iconSvg),
+    fileOf("assets/icon.png", () => encodeDrawing(iconSvg, icon)),
+    ...(await listSchemas(schemaDirs, gallery)),
+    ...studies.flatMap((result) => listStudyFiles(result, gallery, locate)),
+  ];
+}
+
+/** For the file at a site path: what its links are, absolute where the gallery has an address, else relative to it. */
+function locateFrom(gallery: Gallery): (from: string) => Address {
+  return (from) => (to) => formatCanonical(gallery.address, to) ?? formatRelative(from, to);
+}
+
+/** Feeds and sitemap; none where the gallery has no address, because neither an id nor a link in them could be right. */
+function listSubscriptions(gallery: Gallery, view: SiteView): readonly SiteFile[] {
+  if (formatCanonical(gallery.address, "/") === undefined) return [];
   const address = (to: string) => formatCanonical(gallery.address, to) ?? to;
   const facts = {
     title: gallery.title,
     description: gallery.description,
     language: gallery.language,
+    direction: view.front.frame.direction,
     publisher: gallery.society ?? gallery.title,
     address,
   };
-  const icon = { width: iconPixels, height: iconPixels };
+  const maps = formatSitemaps(listPages(view, address), address);
   return [
     fileOf("feed.xml", () => formatAtom(facts, view.studies)),
     fileOf("feed.json", () => formatJsonFeed(facts, view.studies)),
-    fileOf("sitemap.xml", () => formatSitemap(listPages(view, address))),
-    fileOf("studies.json", () => formatStudiesData(orderStudies(studies), gallery, address)),
-    fileOf("assets/icon.svg", () => iconSvg),
-    fileOf("assets/icon.png", () => encodeDrawing(iconSvg, icon)),
-    ...(await listSchemas(schemaDirs)),
-    ...studies.flatMap((result) => listStudyFiles(result, gallery, address)),
+    ...maps.map(({ file, text }) => fileOf(file, () => text)),
   ];
 }
 
-function listStudyFiles(result: StudyResult, gallery: Gallery, address: Address): readonly SiteFile[] {
+function listStudyFiles(
+  result: StudyResult,
+  gallery: Gallery,
+  locate: (from: string) => Address,
+): readonly SiteFile[] {
   const { drawings, comparison, study } = result;
   const folder = formatStudyPath(study.slug);
   const size = pngSize(comparison.before.proportions);
   return [
-    fileOf(`${folder}study.json`, () => formatStudyData(result, gallery, address)),
+    fileOf(`${folder}study.json`, () => formatStudyData(result, gallery, locate(`${folder}study.json`))),
     fileOf(`${folder}edges.csv`, () => formatEdgesTable(result)),
     fileOf(`${folder}${pngFiles.original}`, () => encodeDrawing(drawings.original, size)),
     fileOf(`${folder}${pngFiles.redesign}`, () => encodeDrawing(drawings.redesign, size, unofficial)),
@@ -62,22 +86,35 @@ function listPages(view: SiteView, address: Address) {
     url: address(`/studies/${slug}/`),
     ...(date === undefined ? {} : { date: date.iso }),
   }));
-  const others = [...view.edges, ...view.shelves].map(({ folder }) => ({ url: address(`/${folder}/`) }));
+  const others = [...view.edges, ...view.shelfIndexes, ...view.shelves].map(({ folder }) => ({
+    url: address(`/${folder}/`),
+  }));
   return [
     { url: address("/") },
     { url: address("/survey/") },
     { url: address("/method/") },
+    { url: address("/rules/") },
     ...studies,
     ...others,
   ];
 }
 
-async function listSchemas(folders: readonly string[]): Promise<readonly SiteFile[]> {
+/**
+ * The schemas. Where the gallery has an address, each has its own as `$id`; else the `$id` is the bare name, which is
+ * relative to wherever it was found. Either way their `$ref`s lead to each other. Source: JSON Schema 2020-12, section 8.2.
+ */
+async function listSchemas(folders: readonly string[], gallery: Gallery): Promise<readonly SiteFile[]> {
   const lists = await Promise.all(
     folders.map(async (folder) =>
       (await readdir(folder))
         .filter((file) => file.endsWith(".schema.json"))
-        .map((file) => fileOf(`schemas/${file}`, () => readFile(path.join(folder, file)))),
+        .map((file) =>
+          fileOf(`schemas/${file}`, async () => {
+            const text = await readFile(path.join(folder, file), "utf8");
+            const id = formatCanonical(gallery.address, `/schemas/${file}`) ?? file;
+            return text.replace(`"$id": "${file}"`, () => `"$id": ${JSON.stringify(id)}`);
+          }),
+        ),
     ),
   );
   return lists.flat();

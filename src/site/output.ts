@@ -1,94 +1,145 @@
-// Floor 6. The published folder: built beside the old one, swapped in whole, and never at the cost of someone's files.
-import { lstat, mkdir, mkdtemp, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+// Floor 6. The published folder: made beside the old one, checked, swapped in whole, and never at the cost of someone's
+// files. One build at a time.
+import { realpath } from "node:fs/promises";
 import path from "node:path";
+import { type Disk, disk as realDisk } from "./disk.ts";
+import { elsewhere, explainAll, OutputError } from "./failure.ts";
+import type { SiteFile } from "./file.ts";
+import type { Holder } from "./holder.ts";
+import { type Lock, LockedError, takeLock } from "./lock.ts";
+import { listForeign } from "./manifest.ts";
+import { findStanding, repair, type Swapped, swapIn } from "./swap.ts";
+import { clearWorkshop, findPlace, type Kept, makeWorkshop, nameIn, type Place } from "./workshop.ts";
+import { writeFresh } from "./writing.ts";
 
-/** Lists, a path a line, every file that we wrote. A folder without it is not ours. */
-export const markerName = ".counterchange-site";
+export interface OutputOptions {
+  /** Folders that the site must neither hold nor lie in: the content. */
+  readonly keepOut: readonly string[];
+  /** Replaces a folder that holds files we did not write; it is kept under another name. */
+  readonly isForced?: boolean;
+  /** Hears once for whom this build waits. */
+  readonly onWait?: (holder: Holder) => void;
+  readonly disk?: Disk;
+}
 
-/** The folder cannot be used; the message says why and what to do. */
-export class OutputError extends Error {}
+/** A published folder that is ours to replace, for as long as the work on it goes on. */
+export interface Output {
+  /** Folders that an earlier build had to leave behind, with files that we did not write. */
+  readonly kept: readonly Kept[];
+  /** Makes every file and swaps the whole in. Throws where nothing was changed. */
+  publish(files: readonly SiteFile[]): Promise<Swapped>;
+}
+
+/** Our own folders: a site in them would be read as source. */
+const ownFolders = ["..", "../../templates"].map((folder) => path.resolve(import.meta.dirname, folder));
 
 /**
- * Runs `write` on a fresh folder beside `outDir`, then puts that folder in its place. Where `write` fails, the old
- * folder stays as it was.
+ * Runs `use` while no other build works on `outDir`, after clearing up what a killed one left there.
  *
- * Throws OutputError where `outDir` is no folder, holds files that we did not write, or holds or lies in `keepOut`.
+ * Throws OutputError where `outDir` is no folder, holds files that we did not write, mixes with `keepOut` or with our own
+ * folders, cannot be written to, or is held by another build for more than ten minutes.
  */
-export async function writeOutput(
+export async function withOutput<T>(
   outDir: string,
-  keepOut: readonly string[],
-  write: (freshDir: string) => Promise<void>,
-): Promise<void> {
-  const target = path.resolve(outDir);
-  for (const kept of keepOut) checkApart(target, path.resolve(kept));
-  await checkOurs(target);
-  const parent = path.dirname(target);
-  await mkdir(parent, { recursive: true });
-  // Beside the target, so that renaming never crosses a file system.
-  const work = await mkdtemp(path.join(parent, `.${path.basename(target)}-building-`));
+  options: OutputOptions,
+  use: (output: Output) => Promise<T>,
+): Promise<T> {
+  const place = findPlace(outDir);
+  const disk = explainAll(options.disk ?? realDisk, outDir);
+  for (const kept of [...options.keepOut, ...ownFolders]) await checkApart(outDir, place.target, kept);
+  if (options.isForced !== true) await checkOurs(outDir, place);
+  let made: readonly string[] = [];
+  let lock: Lock | undefined;
   try {
-    const fresh = path.join(work, "new");
-    await mkdir(fresh);
-    await write(fresh);
-    const files = await listFiles(fresh);
-    await writeFile(path.join(fresh, markerName), `${files.join("\n")}\n`);
-    // Once more: files may have come while we were building.
-    const exists = await checkOurs(target);
-    if (exists) await rename(target, path.join(work, "old"));
-    try {
-      await rename(fresh, target);
-    } catch (error) {
-      if (exists) await rename(path.join(work, "old"), target);
-      throw error;
-    }
+    made = await makeWorkshop(place, disk);
+    lock = await takeTurn(outDir, place, disk, options);
+    const kept = await repair(place, disk);
+    return await use({ kept, publish: (files) => publish(files, { outDir, place, disk, options, lock }) });
   } finally {
-    await rm(work, { recursive: true, force: true });
+    await lock?.release();
+    await clearWorkshop(place, made, disk);
   }
 }
 
-/** Every file under `folder`, as paths with `/`, in code unit order. Links are listed, never followed. */
-export async function listFiles(folder: string): Promise<readonly string[]> {
-  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
-  return entries
-    .filter((entry) => !entry.isDirectory())
-    .map((entry) => path.relative(folder, path.join(entry.parentPath, entry.name)).split(path.sep).join("/"))
-    .sort();
+async function takeTurn(outDir: string, place: Place, disk: Disk, { onWait }: OutputOptions): Promise<Lock> {
+  try {
+    return await takeLock(place.workshop, {
+      prepare: async () => void (await makeWorkshop(place, disk)),
+      write: (file, text) => disk.write(file, text),
+      ...(onWait === undefined ? {} : { onWait }),
+    });
+  } catch (error) {
+    if (!(error instanceof LockedError)) throw error;
+    const { pid, host } = error.holder;
+    throw new OutputError(
+      `The site cannot be written to ${outDir}: another build has been at work on it for ten minutes (process ${pid} on ${host}).`,
+      "End that one, or name another folder with --out.",
+    );
+  }
+}
+
+interface Work {
+  readonly outDir: string;
+  readonly place: Place;
+  readonly disk: Disk;
+  readonly options: OutputOptions;
+  readonly lock: Lock | undefined;
+}
+
+async function publish(files: readonly SiteFile[], work: Work): Promise<Swapped> {
+  const { outDir, place, disk, options, lock } = work;
+  const fresh = nameIn(place, "fresh");
+  try {
+    await writeFresh(files, fresh, disk);
+    // Once more: files may have come while we were building.
+    if (options.isForced !== true) await checkOurs(outDir, place);
+    if (lock === undefined || !(await lock.isHeld())) {
+      throw new OutputError(
+        `Nothing was written to ${outDir}: this build stood still for so long that another one took its place.`,
+        "Build again.",
+      );
+    }
+    return await swapIn(fresh, place, disk);
+  } finally {
+    await disk.remove(fresh).catch(() => undefined);
+  }
 }
 
 /** Replacing a folder that holds the content would delete it; one inside the content would be read as content. */
-function checkApart(target: string, kept: string): void {
+async function checkApart(outDir: string, target: string, keptDir: string): Promise<void> {
   const isInside = (inner: string, outer: string) => `${inner}${path.sep}`.startsWith(`${outer}${path.sep}`);
-  if (isInside(kept, target) || isInside(target, kept)) {
+  const [at, kept] = [await resolveLinks(target), await resolveLinks(path.resolve(keptDir))];
+  if (isInside(kept, at) || isInside(at, kept)) {
     throw new OutputError(
-      `The site cannot be written to ${target}: it would mix with ${kept}. Name another folder.`,
+      `The site cannot be written to ${outDir}: it would mix with ${keptDir}. Name another folder.`,
+      elsewhere,
     );
   }
 }
 
-/** Returns whether the folder exists. Throws unless it is absent, empty, or holds nothing but what we wrote. */
-async function checkOurs(target: string): Promise<boolean> {
-  const found = await lstat(target).catch(ignoreMissing);
-  if (found === undefined) return false;
-  if (!found.isDirectory()) {
-    throw new OutputError(`The site cannot be written to ${target}: it is not a folder. Name another one.`);
-  }
-  const files = await listFiles(target);
-  if (files.length === 0) return true;
-  const marker = await readFile(path.join(target, markerName), "utf8").catch(ignoreMissing);
-  const ours = new Set([...(marker ?? "").split("\n"), ...(marker === undefined ? [] : [markerName])]);
-  const foreign = files.filter((file) => !ours.has(file));
-  if (foreign.length > 0) {
-    const named = foreign.slice(0, 3).join(", ");
-    const more = foreign.length > 3 ? ` and ${foreign.length - 3} more` : "";
-    throw new OutputError(
-      `The site cannot be written to ${target}: it holds files that were not written here (${named}${more}). ` +
-        "Move them, or name another folder.",
-    );
-  }
-  return true;
+/** The path without links, as far as it exists. */
+async function resolveLinks(file: string): Promise<string> {
+  const parent = path.dirname(file);
+  if (parent === file) return file;
+  return realpath(file).catch(async () => path.join(await resolveLinks(parent), path.basename(file)));
 }
 
-function ignoreMissing(error: unknown): undefined {
-  if (error instanceof Error && "code" in error && error.code === "ENOENT") return undefined;
-  throw error;
+/** Throws unless the target is absent, empty, or holds nothing but what we wrote. */
+async function checkOurs(outDir: string, place: Place): Promise<void> {
+  const standing = await findStanding(place);
+  if (standing === "nothing") return;
+  if (standing === "other") {
+    throw new OutputError(
+      `The site cannot be written to ${outDir}: it is not a folder. Name another one.`,
+      elsewhere,
+    );
+  }
+  const foreign = await listForeign(place.target);
+  if (foreign.length === 0) return;
+  const more = foreign.length > 3 ? ` and ${foreign.length - 3} more` : "";
+  throw new OutputError(
+    `The site cannot be written to ${outDir}: it holds files that were not written here (${foreign.slice(0, 3).join(", ")}${more}). ` +
+      "Move them, or name another folder.",
+    `${elsewhere}. With --force the folder is replaced, and what is in it now is kept beside it.`,
+  );
 }

@@ -24,10 +24,12 @@ export async function renderPages(view: SiteView): Promise<readonly SiteFile[]> 
     // Standard output belongs to the command.
     eleventy.disableLogger();
     const pages = await eleventy.toJSON();
-    return pages.map(({ outputPath, content }) => {
+    const files = pages.map(({ outputPath, content }) => {
       const sitePath = path.relative(nowhere, path.resolve(outputPath)).split(path.sep).join("/");
       return fileOf(sitePath, () => content);
     });
+    // Eleventy gives them in the order in which they happened to be done.
+    return files.sort((a, b) => (a.path < b.path ? -1 : 1));
   } finally {
     await unregister();
   }

@@ -14,8 +14,22 @@ const directives = [
 /** The policy of every page, as its meta element carries it. */
 export const pagePolicy = directives.join("; ");
 
+/** Every page, for hosts: a name behind a colon is one step of a path. */
+const pagePatterns = [
+  "/",
+  "/survey/",
+  "/method/",
+  "/rules/",
+  "/authors/",
+  "/authors/:name/",
+  "/tags/",
+  "/tags/:name/",
+  "/studies/:slug/",
+  "/studies/:slug/edges/:edge/",
+];
+
 /** A drawing opened on its own may style itself and do nothing else. */
-const drawingPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox";
+export const drawingPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox";
 
 /**
  * The text of `_headers`. `frame-ancestors` has no effect in a meta element, so pages get their policy here again.
@@ -24,7 +38,7 @@ const drawingPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox";
 export function formatHeaders(drawings: readonly string[]): string {
   const rules = [
     rule("/*", ["X-Content-Type-Options: nosniff", "Referrer-Policy: no-referrer"]),
-    ...["/", "/survey/", "/method/", "/studies/:slug/", "/studies/:slug/edges/:edge/"].map((page) =>
+    ...pagePatterns.map((page) =>
       rule(page, [`Content-Security-Policy: ${pagePolicy}; frame-ancestors 'none'`]),
     ),
     ...[...drawings, ...Object.values(cropFiles).map((file) => `edges/:edge/${file}`)].map((file) =>

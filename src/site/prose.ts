@@ -1,13 +1,14 @@
 // Floor 6. The author's prose: Markdown in, safe HTML out, with computed figures between the pieces.
-import { createMarkdown, readFigure } from "../study/prose.ts";
+import { type AskedFigure, readFigure } from "../study/figure.ts";
+import { createMarkdown } from "../study/prose.ts";
 
 /** A piece of HTML that we wrote, or the place of a figure. */
 export type ProseBlock<Figure> =
   | { readonly kind: "html"; readonly html: string }
   | { readonly kind: "figure"; readonly figure: Figure };
 
-/** Returns the figure for `edge="…"`, or undefined where the study has no such edge. */
-export type FindFigure<Figure> = (edge: string) => Figure | undefined;
+/** Returns the figure that a line asks for, or undefined where the study has none to show. Called in the order of the prose. */
+export type FindFigure<Figure> = (asked: AskedFigure) => Figure | undefined;
 
 type Token = ReturnType<ReturnType<typeof createMarkdown>["parse"]>[number];
 
@@ -39,7 +40,8 @@ export function renderProse<Figure>(
       run.push(token);
       continue;
     }
-    const figure = findFigure(readFigure(token.content) ?? "");
+    const asked = readFigure(token.content);
+    const figure = asked && findFigure(asked);
     if (figure === undefined) continue;
     endRun();
     blocks.push({ kind: "figure", figure });

@@ -1,17 +1,23 @@
 // Floor 6. An analysed gallery → the published folder: results become views, views pages, and the whole is swapped in.
-import { mkdir, writeFile } from "node:fs/promises";
-import path from "node:path";
 import type { GalleryResult } from "../study/result.ts";
 import type { SiteFile } from "./file.ts";
 import { listFilesBeside } from "./list.ts";
-import { writeOutput } from "./output.ts";
-import { renderPages, templatesDir } from "./pages.ts";
+import { type Output, type OutputOptions, withOutput } from "./output.ts";
+import { renderPages } from "./pages.ts";
 import { presentSite } from "./present/site.ts";
+import type { Swapped } from "./swap.ts";
 
-/** What was published, and on how many pages. */
+/** What was published, on how many pages, and how it took the place of the site before. */
 export interface BuildReport {
   readonly result: GalleryResult;
   readonly pages: number;
+  readonly swapped: Swapped;
+}
+
+/** Publishes an analysed gallery to `output`. Throws what `Output.publish` throws. */
+export async function publishTo(output: Output, result: GalleryResult, base?: string): Promise<BuildReport> {
+  const { files, pages } = await listSite(result, base);
+  return { result, pages, swapped: await output.publish(files) };
 }
 
 /**
@@ -22,24 +28,17 @@ export interface BuildReport {
 export async function publishGallery(
   result: GalleryResult,
   outDir: string,
-  options: { readonly base?: string; readonly keepOut: readonly string[] },
+  options: OutputOptions & { readonly base?: string },
 ): Promise<BuildReport> {
-  const view = presentSite(result, options.base);
-  const keepOut = [...options.keepOut, templatesDir, path.resolve(import.meta.dirname, "..")];
-  let pages = 0;
-  await writeOutput(outDir, keepOut, async (freshDir) => {
-    const rendered = await renderPages(view);
-    pages = rendered.length;
-    await writeFiles([...rendered, ...(await listFilesBeside(result, view))], freshDir);
-  });
-  return { result, pages };
+  return withOutput(outDir, options, (output) => publishTo(output, result, options.base));
 }
 
-/** One after another: pictures take all cores by themselves. */
-async function writeFiles(files: readonly SiteFile[], folder: string): Promise<void> {
-  for (const file of files) {
-    const target = path.join(folder, file.path);
-    await mkdir(path.dirname(target), { recursive: true });
-    await writeFile(target, await file.make());
-  }
+/** Returns every file of the site, the pages first, and how many pages there are. */
+export async function listSite(
+  result: GalleryResult,
+  base?: string,
+): Promise<{ readonly files: readonly SiteFile[]; readonly pages: number }> {
+  const view = presentSite(result, base);
+  const pages = await renderPages(view);
+  return { files: [...pages, ...(await listFilesBeside(result, view))], pages: pages.length };
 }

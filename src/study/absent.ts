@@ -1,7 +1,7 @@
 // Floor 5. The problems of what should be in a content folder and is not there.
 import { findNearest } from "../problem/nearest.ts";
 import type { Problem } from "../problem/problem.ts";
-import { compareNames } from "./slug.ts";
+import { compareNames, foldName } from "./slug.ts";
 import type { Study } from "./study.ts";
 
 /**
@@ -15,7 +15,9 @@ export function drawingMissing(study: Study, names: readonly string[]): Problem 
   const only = drawings.length === 1 ? drawings[0] : undefined;
   const near = findNearest(parts.at(-1) ?? "", drawings) ?? only;
   const lines = near === undefined ? [] : [`Type: original: ${[...parts.slice(0, -1), near].join("/")}`];
-  if (drawings.length === 0) lines.push(`Put the drawing there: ${study.originalFile}`);
+  const asIs = names.find((name) => foldName(name) === foldName(parts.at(-1) ?? ""));
+  if (asIs !== undefined) lines.push(`Rename ${asIs} to: ${parts.at(-1)}`);
+  else if (drawings.length === 0) lines.push(`Put the drawing there: ${study.originalFile}`);
   else if (only === undefined) lines.push(`The drawings there are: ${listNames(drawings)}`);
   return {
     rule: "study/drawing-missing",

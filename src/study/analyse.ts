@@ -11,9 +11,10 @@ import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
 import { mapColours, recolour } from "../svg/recolour.ts";
 import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/write.ts";
+import { askForFocus, findHiddenCharge } from "./hidden.ts";
 import { type Inspection, inspectDrawing } from "./inspect.ts";
 import { lookAt } from "./look.ts";
-import { type OpenOptions, openDrawing, unofficialNote } from "./open.ts";
+import { type OpenedDrawing, type OpenOptions, openDrawing, unofficialNote } from "./open.ts";
 import { listColours, type PlannedChange, planChange } from "./plan.ts";
 import type { EdgeLine, StudyDrawings, StudyResult } from "./result.ts";
 import type { Change, Gallery, Study } from "./study.ts";
@@ -35,6 +36,7 @@ export interface DrawnComparison {
 }
 
 interface Compared extends DrawnComparison {
+  readonly opened: OpenedDrawing;
   readonly edgeLines: readonly EdgeLine[];
   readonly resolvedOriginal: ResolvedDrawing;
   readonly resolvedRedesign: ResolvedDrawing;
@@ -66,7 +68,10 @@ export async function compareDrawing(
   return { value: { comparison, change: said, original, redesign }, problems: compared.problems };
 }
 
-/** Computes a study. Problems as in compareDrawing, placed in study.md where they come from it. */
+/**
+ * Computes a study. Problems as in compareDrawing, placed in study.md where they come from it; warning study/focus-hidden
+ * for a charge that runs into a stripe of its own paint.
+ */
 export async function analyseStudy(
   study: Study,
   bytes: Uint8Array,
@@ -81,10 +86,12 @@ export async function analyseStudy(
     ...(study.focus === undefined ? {} : { focus: study.focus }),
   });
   if (compared.value === undefined) return { value: undefined, problems: compared.problems };
-  const { comparison, change, edgeLines } = compared.value;
+  const { comparison, change, edgeLines, opened } = compared.value;
+  const hidden = await findHiddenCharge(opened);
+  const asking = hidden === undefined ? [] : [askForFocus(hidden, study)];
   return {
     value: { study, change, comparison, drawings: drawStudy(compared.value), edgeLines },
-    problems: compared.problems,
+    problems: [...compared.problems, ...asking],
   };
 }
 
@@ -128,6 +135,7 @@ async function compare(
     original: writeDrawing(drawing),
     redesign: writeDrawing(described),
     edgeLines,
+    opened: opened.value,
     resolvedOriginal: resolved,
     resolvedRedesign: resolveDrawing(described),
   };

@@ -6,7 +6,7 @@ import type { FolderDrawing } from "./flags.ts";
 import type { JobKind, Jobs } from "./job.ts";
 import { listFolder, readListed } from "./load.ts";
 import type { FlagOutcome } from "./overview.ts";
-import { defaultLimits, type Pool } from "./pool.ts";
+import { defaultLimits, type Line } from "./pool.ts";
 import { runOrdered } from "./queue.ts";
 import type { Gallery } from "./study.ts";
 
@@ -18,7 +18,7 @@ interface Gathered<T> {
 
 /** Where a gallery lies, and what it measures with. */
 export interface Ground {
-  readonly pool: Pool;
+  readonly pool: Line;
   readonly contentDir: string;
   readonly gallery: Gallery;
   readonly onProgress?: (done: number, total: number) => void;
@@ -44,12 +44,17 @@ export async function measureFlags(
   };
 }
 
-/** Makes the grids of the folder that the gallery compares with. Problem: warning `study/folder-missing`. */
+/**
+ * Makes the grids of the folder that the gallery compares with. Problems, all of them warnings: `study/folder-missing`,
+ * `study/folder-empty`, those of the drawings.
+ */
 export async function gridCollection(ground: Ground): Promise<Gathered<KnownFlag>> {
   const inner = ground.gallery.compareWith?.replace(/\/$/, "");
   if (inner === undefined) return { items: [], problems: [] };
   const listed = await listFolder(ground.contentDir, inner, false);
   if (listed.value === undefined) return { items: [], problems: [missing(ground.contentDir, inner)] };
+  if (listed.value.length === 0 && listed.problems.length === 0)
+    return { items: [], problems: [empty(ground.contentDir, inner)] };
   const { cloth } = ground.gallery;
   const done = await runEach(ground, listed.value, "grid", ({ file, bytes }) => ({ file, bytes, cloth }));
   const items = done.flatMap(({ drawing, outcome: { value: grid } }): readonly KnownFlag[] =>
@@ -94,11 +99,29 @@ function soften(problem: Problem): Problem {
 }
 
 function missing(contentDir: string, inner: string): Problem {
+  return nothing(
+    contentDir,
+    "study/folder-missing",
+    `There is no folder ${inner} in the content folder`,
+    inner,
+  );
+}
+
+function empty(contentDir: string, inner: string): Problem {
+  return nothing(
+    contentDir,
+    "study/folder-empty",
+    `There is no SVG file right in the folder ${inner}`,
+    inner,
+  );
+}
+
+function nothing(contentDir: string, rule: string, why: string, inner: string): Problem {
   return {
-    rule: "study/folder-missing",
+    rule,
     severity: "warning",
     file: `${contentDir.replace(/\\/g, "/").replace(/(.)\/+$/, "$1")}/gallery.yaml`,
-    reason: `There is no folder ${inner} in the content folder, so “compareWith” compares with nothing.`,
+    reason: `${why}, so “compareWith” compares with nothing.`,
     hint: `Put the drawings in ${inner}, or delete the line.`,
   };
 }

@@ -14,6 +14,8 @@ export interface Finding {
   readonly hint?: string;
   /** The path of the key that a mistyped one most likely stands for. */
   readonly meant?: string;
+  /** It says all there is to say of its path: other findings there are its consequences and are left out. */
+  readonly isWhole?: boolean;
 }
 
 /** What is known about the keys of a file. */
@@ -36,9 +38,10 @@ export function placeFindings(
     column: 1,
     length: Math.max(1, (source.lines[lastLine - 1] ?? "").length),
   };
+  const told = new Set(findings.filter(({ isWhole }) => isWhole).map(({ path }) => path));
   return findings
-    .filter((finding) => !isUnread(data, finding.path))
-    .map(({ path, on, meant: _, ...what }) => {
+    .filter((finding) => !isUnread(data, finding.path) && (finding.isWhole || !told.has(finding.path)))
+    .map(({ path, on, meant: _, isWhole: __, ...what }) => {
       const parent = path.includes(".") ? path.slice(0, path.lastIndexOf(".")) : "";
       const shown = on === "parent" ? parent : path;
       const value = shown === "" ? undefined : data.places.get(shown);
@@ -63,6 +66,15 @@ export function labelOf(path: string): string {
 /** Returns the example of `path`, or undefined. */
 export function exampleOf(guide: KeyGuide, path: string): string | undefined {
   return guide.examples[path.replace(/(^|\.)\d+(?=\.|$)/g, "$1*")];
+}
+
+/** Returns the keys that may stand directly under `parent`, in the order of the guide. */
+export function keysUnder(guide: KeyGuide, parent: string): string[] {
+  const prefix = parent === "" ? "" : `${parent.replace(/(^|\.)\d+(?=\.|$)/g, "$1*")}.`;
+  return Object.keys(guide.examples)
+    .filter((path) => path.startsWith(prefix))
+    .map((path) => path.slice(prefix.length))
+    .filter((name) => !name.includes(".") && name !== "*" && name !== "");
 }
 
 /** Returns `text` with a capital first letter, to begin a sentence. */

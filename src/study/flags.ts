@@ -1,6 +1,7 @@
 // Floor 5. Which files of a folder of flags are read: drawings with a good name, and a warning for everything else.
 import type { Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
+import { isEditorFile } from "./editor.ts";
 import { checkStudyFiles, type Entry } from "./listing.ts";
 import { isDrawingName } from "./original.ts";
 import { compareNames } from "./slug.ts";
@@ -30,7 +31,7 @@ export function checkFolderDrawings(
   const problems = [
     ...checkStudyFiles(folder, drawings).map((problem) => soften(problem)),
     ...entries
-      .filter(({ name }) => !isDrawing(name) && !name.startsWith("."))
+      .filter(({ name }) => !isDrawing(name) && !name.startsWith(".") && !isEditorFile(name))
       .map(({ name }) => stray(folder, name)),
   ];
   const wrong = new Set(problems.map(({ file }) => file));

@@ -73,13 +73,14 @@ function keepVisible({ seen }: Maps, full: Uint8Array): Uint8Array {
 }
 
 /**
- * Looks at the focus from every distance step until less than half of it is left. `lines` are those already traced
- * in the view of the gallery's distance.
+ * Looks at the focus from every distance step until less than half of it is left, or `fails` says of its lines that it is
+ * lost. `lines` are those already traced in the view of the gallery's distance.
  */
 export function followFocus(
   maps: Maps,
   focus: SeenFocus,
   lines: readonly SeenLine[],
+  fails: (lines: readonly SeenLine[]) => boolean = () => false,
 ): SeenGeometry["focus"]["steps"] {
   const steps: SeenGeometry["focus"]["steps"][number][] = [];
   const { full } = focus;
@@ -90,8 +91,9 @@ export function followFocus(
     const step = isGallery
       ? { remaining: 1, heightPixels: maps.view.height, lines }
       : lookFrom(distance <= closest ? close : shrinkScene(maps, full, distance), distance);
-    steps.push({ ...step, distance, lines: step.lines.filter((line) => line.focusShare > 0) });
-    if (step.remaining < leastRemaining) break;
+    const own = step.lines.filter((line) => line.focusShare > 0);
+    steps.push({ ...step, distance, lines: own });
+    if (step.remaining < leastRemaining || fails(own)) break;
   }
   return steps;
 }

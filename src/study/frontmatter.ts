@@ -1,4 +1,4 @@
-// Floor 5. Splits a study file at its two fences, plain lines of three hyphens, and nothing else counts as one.
+// Floor 5. The keys and the prose of a study: one file split at its two fences, plain lines of three hyphens, or two files.
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
 import { problemAt, type Source } from "./source.ts";
@@ -9,9 +9,11 @@ const frontMatterBytes = 8 * 1024;
 export interface FrontMatter {
   /** The YAML, with an empty line in place of the opening fence, so that lines count as in the file. */
   readonly yaml: string;
-  /** Line of the closing fence, from 1. */
+  /** Line of the closing fence, or the last line of keys, from 1. */
   readonly closingLine: number;
   readonly body: string;
+  /** The file that holds the body. */
+  readonly bodySource: Source;
   /** Line on which the body begins, from 1. */
   readonly bodyLine: number;
 }
@@ -31,22 +33,53 @@ export function splitFrontMatter(source: Source): Outcome<FrontMatter> {
   if (closing === -1) return fail(unclosed(source));
 
   const yaml = ["", ...source.lines.slice(1, closing), ""].join("\n");
-  const size = new TextEncoder().encode(yaml).length;
-  if (size > frontMatterBytes) {
+  const tooLong = checkSize(source, yaml, "The front matter", "below the second ---, into the prose");
+  if (tooLong) return fail(tooLong);
+  const body = source.lines.slice(closing + 1).join("\n");
+  const value = { yaml, closingLine: closing + 1, body, bodySource: source, bodyLine: closing + 2 };
+  return { value, problems: [] };
+}
+
+/**
+ * Takes study.yaml for the front matter and prose.md for the body; without one there is no prose.
+ *
+ * Problems: `study/front-matter-size` over 8 KB, `study/prose-front-matter` where prose.md begins with keys of its own.
+ */
+export function joinFiles(source: Source, prose: Source | undefined): Outcome<FrontMatter> {
+  const fail = (problem: Problem): Outcome<FrontMatter> => ({ value: undefined, problems: [problem] });
+  const tooLong = checkSize(source, source.text, "study.yaml", "into prose.md, beside it");
+  if (tooLong) return fail(tooLong);
+  if (prose && /^---\s*$/.test(prose.lines[0] ?? "")) {
     return fail(
       problemAt(
-        source,
+        prose,
         { line: 1, column: 1, length: 3 },
         {
-          rule: "study/front-matter-size",
-          reason: `The front matter has ${Math.ceil(size / 1024)} KB; it may have 8 KB.`,
-          hint: "Move long texts below the second ---, into the prose.",
+          rule: "study/prose-front-matter",
+          reason: "prose.md begins with front matter, and the keys of this study are in study.yaml.",
+          hint: "Move the keys to study.yaml, and delete the lines down to the second ---.",
         },
       ),
     );
   }
-  const body = source.lines.slice(closing + 1).join("\n");
-  return { value: { yaml, closingLine: closing + 1, body, bodyLine: closing + 2 }, problems: [] };
+  const closingLine = Math.max(1, source.text.trimEnd().split("\n").length);
+  const body = prose?.text ?? "";
+  const value = { yaml: source.text, closingLine, body, bodySource: prose ?? source, bodyLine: 1 };
+  return { value, problems: [] };
+}
+
+function checkSize(source: Source, yaml: string, whole: string, where: string): Problem | undefined {
+  const size = new TextEncoder().encode(yaml).length;
+  if (size <= frontMatterBytes) return undefined;
+  return problemAt(
+    source,
+    { line: 1, column: 1, length: 3 },
+    {
+      rule: "study/front-matter-size",
+      reason: `${whole} has ${Math.ceil(size / 1024)} KB; it may have 8 KB.`,
+      hint: `Move long texts ${where}.`,
+    },
+  );
 }
 
 function wrongOpening(source: Source, first: string): Problem {
@@ -60,19 +93,53 @@ function wrongOpening(source: Source, first: string): Problem {
   }
   return problemAt(source, place, {
     rule: "study/front-matter-missing",
-    reason: "The file does not begin with front matter.",
-    hint: "Make the first line three hyphens: ---\nThen come title, original and change, then a second --- and the prose.",
+    ...describeOpening(first),
   });
 }
 
+/** A file that begins with a key lacks one line; any other lacks all of them. */
+function describeOpening(first: string): { readonly reason: string; readonly hint: string } {
+  if (/^[A-Za-z]+:(?:\s|$)/.test(first)) {
+    return {
+      reason:
+        "The keys of a study stand between two lines of three hyphens, and the first of the two is not there.",
+      hint: `Put it above this line:\n---\n${first}`,
+    };
+  }
+  const dashes = /^[-–—]{1,}$/.test(first);
+  return {
+    reason: dashes
+      ? `The first line is ${quoteText(first)}; it must be three hyphens.`
+      : "The file does not begin with the keys of a study, between two lines of three hyphens.",
+    hint: dashes
+      ? "Type: ---"
+      : 'Begin it like this:\n---\ntitle: A lighter ferry wheel\noriginal: original.svg\nchange: { replace: "#7a1020", with: "#f4c430" }\n---',
+  };
+}
+
+/** Where a line nearly is the closing fence, it is named; dashes are what word processors make of hyphens. */
 function unclosed(source: Source): Problem {
+  const near = source.lines.findIndex((line, index) => index > 0 && /^\s*[-–—]{1,6}\s*$/.test(line));
+  const rule = "study/front-matter-unclosed";
+  if (near > 0) {
+    const line = source.lines[near] ?? "";
+    return problemAt(
+      source,
+      { line: near + 1, column: 1, length: line.length },
+      {
+        rule,
+        reason: `The keys end with a line of three hyphens, and this is ${quoteText(line)}.`,
+        hint: "Type: ---",
+      },
+    );
+  }
   return problemAt(
     source,
     { line: 1, column: 1, length: 3 },
     {
-      rule: "study/front-matter-unclosed",
-      reason: "The front matter that begins here never ends.",
-      hint: "Put a line of three hyphens between the front matter and the prose: ---",
+      rule,
+      reason: "The keys that begin below this line never end: there is no second line of three hyphens.",
+      hint: "Type --- on a line of its own, below the last key and above the prose.",
     },
   );
 }

@@ -1,12 +1,13 @@
 // Floor 5. The bytes of gallery.yaml → the settings of a gallery, every default filled in.
-import { z } from "zod";
 import { defaultCloth } from "../colour/cloth.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
-import { type Finding, type KeyGuide, placeFindings } from "./finding.ts";
+import { parseAnswer } from "./answer.ts";
+import { type Finding, placeFindings } from "./finding.ts";
 import { describeIssues } from "./issue.ts";
 import { defaultPalette } from "./palette.ts";
 import { checkColour } from "./rule.ts";
+import { galleryGuide, gallerySchema } from "./settings.ts";
 import { readSource } from "./source.ts";
 import type { Gallery } from "./study.ts";
 import { parseYaml } from "./yaml.ts";
@@ -22,43 +23,12 @@ export const defaultGallery: Gallery = {
   palette: defaultPalette,
 };
 
-const gallerySchema = z.strictObject({
-  title: z.string().min(1).max(200).exactOptional(),
-  description: z.string().min(1).max(500).exactOptional(),
-  address: z.string().min(1).max(500).exactOptional(),
-  language: z.string().min(1).max(60).exactOptional(),
-  society: z.string().min(1).max(200).exactOptional(),
-  viewingDistance: z.number().min(0).max(1000).exactOptional(),
-  cloth: z
-    .strictObject({ black: z.number().min(0).max(100), white: z.number().min(0).max(100) })
-    .exactOptional(),
-  palette: z.record(z.string(), z.string().min(1).max(100)).exactOptional(),
-  compareWith: z.string().min(1).max(200).exactOptional(),
-});
-
-const guide: KeyGuide = {
-  whole: "gallery.yaml",
-  examples: {
-    title: "title: Flags of the Sound",
-    description: "description: What the members propose, measured.",
-    address: "address: https://flags.example/",
-    language: "language: en-GB",
-    society: "society: The Sound Flag Society",
-    viewingDistance: "viewingDistance: 40",
-    cloth: "cloth: { black: 5, white: 85 }",
-    "cloth.black": "black: 5",
-    "cloth.white": "white: 85",
-    palette: 'palette: { white: "#ffffff", sea green: "#2e8b70" }',
-    compareWith: "compareWith: collection",
-  },
-};
-
 /**
  * Reads gallery.yaml. There is always a gallery: a setting that is wrong is reported and replaced by its default.
  *
  * Problems: those of `readSource` and `parseYaml`, `study/unknown-key`, `study/wrong-type`, `study/no-value`,
  * `study/too-long`, `study/out-of-range`, `study/wrong-address`, `study/wrong-language`, `study/wrong-cloth`,
- * `study/wrong-palette`, `study/wrong-colour`, `study/wrong-folder`; warnings `study/missing-key` for title and address.
+ * `study/wrong-palette`, `study/wrong-colour`, `study/wrong-folder`, `study/wrong-answer`; warnings `study/missing-key` for title and address.
  */
 export function parseGallery(
   file: string,
@@ -71,7 +41,7 @@ export function parseGallery(
 
   const raw = yaml.value.value;
   const result = gallerySchema.safeParse(raw);
-  const issues = result.success ? [] : describeIssues(result.error.issues, yaml.value, guide);
+  const issues = result.success ? [] : describeIssues(result.error.issues, yaml.value, galleryGuide);
   const findings = [...issues, ...checkSettings(raw)];
   const wrong = new Set(
     [...findings.map(({ path }) => path), ...yaml.value.unread].map((path) => path.split(".")[0]),
@@ -84,16 +54,18 @@ export function parseGallery(
 /** Returns the gallery of the settings that are not in `wrong`, with defaults for the others. */
 function fillIn(raw: Readonly<Record<string, unknown>>, wrong: ReadonlySet<string | undefined>): Gallery {
   const good = Object.fromEntries(Object.entries(raw).filter(([key]) => !wrong.has(key)));
-  const { palette, ...settings } = gallerySchema.parse(good);
+  const { palette, answer, ...settings } = gallerySchema.parse(good);
+  const parsed = answer === undefined ? undefined : parseAnswer(answer);
   return {
     ...defaultGallery,
     ...settings,
     ...(palette ? { palette: new Map(Object.entries(palette)) } : {}),
+    ...(parsed !== undefined && "way" in parsed ? { answer: parsed } : {}),
   };
 }
 
 function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[] {
-  const { address, language, cloth, palette, compareWith } = raw;
+  const { address, language, cloth, palette, compareWith, answer } = raw;
   const findings: Finding[] = [];
   const add = (rule: string, path: string, reason: string, hint: string) =>
     findings.push({ rule, path, on: "value", reason, hint });
@@ -103,7 +75,7 @@ function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[] {
       "study/wrong-address",
       "address",
       reason,
-      "Type the whole address of the front page: address: https://flags.example/",
+      `Type the whole address of the front page: address: ${isWebAddress(`https://${address}`) ? `https://${address}` : "https://flags.example/"}`,
     );
   }
   if (typeof language === "string" && language !== "" && !isLanguage(language)) {
@@ -112,7 +84,7 @@ function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[] {
       "study/wrong-language",
       "language",
       reason,
-      "Type a tag of BCP 47, such as en, en-GB or cy: language: en-GB",
+      findLanguage(language) ?? "Type a tag such as en, en-GB or cy: language: en-GB",
     );
   }
   if (
@@ -122,7 +94,9 @@ function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[] {
     cloth.black >= cloth.white
   ) {
     const reason = `Black cloth (${cloth.black} %) must reflect less than white cloth (${cloth.white} %).`;
-    add("study/wrong-cloth", "cloth", reason, "Type: cloth: { black: 5, white: 85 }");
+    const turned =
+      cloth.black > cloth.white ? `black: ${cloth.white}, white: ${cloth.black}` : "black: 5, white: 85";
+    add("study/wrong-cloth", "cloth", reason, `Type: cloth: { ${turned} }`);
   }
   if (typeof compareWith === "string" && compareWith !== "" && !isInnerFolder(compareWith)) {
     const reason = `“compareWith” is ${quoteText(compareWith)}; it must name a folder inside the content folder.`;
@@ -130,9 +104,12 @@ function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[] {
       "study/wrong-folder",
       "compareWith",
       reason,
-      `Put the drawings there and type: ${guide.examples.compareWith}`,
+      `Put the drawings there and type: ${galleryGuide.examples.compareWith}`,
     );
   }
+  const answered = typeof answer === "string" && answer !== "" ? parseAnswer(answer) : undefined;
+  if (answered !== undefined && "reason" in answered)
+    add("study/wrong-answer", "answer", answered.reason, answered.hint);
   if (isGroup(palette)) {
     for (const [name, colour] of Object.entries(palette)) findings.push(...checkPaletteEntry(name, colour));
     if (Object.keys(palette).length === 0) {
@@ -168,7 +145,7 @@ function checkMissing(raw: Readonly<Record<string, unknown>>): Finding[] {
       on: "parent",
       severity: "warning",
       reason: `gallery.yaml does not say “${key}”, so it is ${quoteText(defaultGallery[key])}.`,
-      hint: `Add a line: ${guide.examples[key] ?? ""}`,
+      hint: `Add a line: ${galleryGuide.examples[key] ?? ""}`,
     }));
 }
 
@@ -178,10 +155,20 @@ function isWebAddress(text: string): boolean {
 
 function isLanguage(text: string): boolean {
   try {
-    return Intl.getCanonicalLocales(text).length === 1;
+    // No language has a name of five to eight letters. Source: RFC 5646, section 2.2.1.
+    return Intl.getCanonicalLocales(text).length === 1 && !/^[a-z]{4,}/i.test(text);
   } catch {
     return false;
   }
+}
+
+/** Returns what to type for a language by its English name, or undefined. */
+function findLanguage(name: string): string | undefined {
+  const names = new Intl.DisplayNames(["en"], { type: "language", fallback: "none" });
+  const letters = Array.from({ length: 26 }, (_, index) => String.fromCharCode(97 + index));
+  const tags = letters.flatMap((first) => letters.map((second) => first + second));
+  const found = tags.find((tag) => names.of(tag)?.toLowerCase() === name.trim().toLowerCase());
+  return found === undefined ? undefined : `Type: language: ${found}`;
 }
 
 /** Names of folders with slashes between them: nothing that climbs, is hidden or is a path of the whole computer. */
@@ -200,6 +187,6 @@ export function missingGallery(file: string): Problem {
     severity: "warning",
     file,
     reason: "There is no gallery.yaml, so the gallery has the usual title, palette and settings.",
-    hint: `Make one with two lines:\n${guide.examples.title}\n${guide.examples.address}`,
+    hint: `Make one with two lines:\n${galleryGuide.examples.title}\n${galleryGuide.examples.address}`,
   };
 }

@@ -1,22 +1,21 @@
 // Floor 5, the measuring half of the sequence: a drawing → its paints, label map and edge table, with what they look
 // like from the viewing distance.
-import { measureDifference } from "../colour/difference.ts";
-import { linearOf } from "../colour/parse.ts";
-import type { PaintLook } from "../measure/figures.ts";
+import type { Hex } from "../colour/colour.ts";
+import { measureContrastOf, type PaintLook } from "../measure/figures.ts";
 import { findProportions } from "../measure/proportions.ts";
-import { type EdgeTable, tabulate } from "../measure/table.ts";
-import { type Areas, measureAreas } from "../regions/area.ts";
+import { isSurelyLost } from "../measure/reads.ts";
+import { type EdgeTable, type SeenGeometry, type SeenLine, tabulate } from "../measure/table.ts";
 import type { LabelMap } from "../regions/label.ts";
 import { findNearLimit, furthestLimit } from "../regions/limit.ts";
-import { measuringSize } from "../regions/raster.ts";
 import { findRuns, type Runs } from "../regions/runs.ts";
 import { type Line, traceLines } from "../regions/trace.ts";
-import { joinLabels, measureThinnest, Viewer } from "../regions/view.ts";
+import { joinLabels, measureThinnest, seenAlike, type View, Viewer } from "../regions/view.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
-import { findPaints, type Paint, type Selection } from "../svg/paint.ts";
-import { findFocus, followFocus } from "./focus.ts";
-import { lookAt } from "./look.ts";
-import { labelsOf, renderMap, toSeenLines } from "./map.ts";
+import type { Paint } from "../svg/paint.ts";
+import { findFocus, followFocus, type SeenFocus } from "./focus.ts";
+import { findWhole, groupPaints, splitGroups } from "./group.ts";
+import { labelsOf, toSeenLines } from "./map.ts";
+import { renderScene, type Scene } from "./scene.ts";
 import type { Viewing } from "./viewing.ts";
 
 /** Everything that is known of a drawing before any change of colour. `paints[i]` belongs to `table.paints[i]`. */
@@ -30,63 +29,104 @@ export interface Inspection {
   readonly looks: readonly PaintLook[];
   readonly proportions: readonly [number, number];
   readonly warnings: readonly string[];
+  readonly ground: Ground;
 }
 
-/** ΔE00 under which a paint is joined to a larger one before the view is made (our own judgement). */
-const nearEqual = 5;
+/** What other tables of the same drawing can be made from. */
+export interface Ground {
+  readonly scene: Scene;
+  /** For each paint of the scene, the index of the paint it is one with. */
+  readonly groups: readonly number[];
+  readonly seen: View;
+  readonly focus: SeenFocus;
+}
 
 /** Measures a resolved drawing. The parts of a paint that a limited change selects stand for themselves. */
 export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing): Promise<Inspection> {
-  const { viewBox } = resolved.drawing;
-  const size = measuringSize(viewBox.width, viewBox.height, viewing.heightPixels);
+  return inspectScene(await renderScene(resolved, viewing), viewing);
+}
+
+/** Measures a drawing that is rendered already, by a scene that serves `viewing`. */
+export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Inspection> {
+  const { resolved, shapes, map, areas, looks } = scene;
   const lap = viewing.lap ?? (() => {});
-  const selection = selectionOf(viewing);
-  const shapes = findPaints(resolved, selection);
-  const map = await renderMap(shapes, size, viewing.render);
-  const { paints: allPaints } = shapes;
-  const runs = findRuns(map);
-  const areas = measureAreas(runs, allPaints.length);
-  lap("labels");
-  const looks = await lookAt(resolved.drawing, map, allPaints);
-  lap("colours");
-  const groups =
-    viewing.distance === 0
-      ? allPaints.map((paint, index) => (paint.selected ? (findWhole(allPaints, paint) ?? index) : index))
-      : joinNearEqual(allPaints, areas, looks);
-  const base = joinLabels(map, labelsOf(splitGroups(allPaints, groups, viewing)));
-  const whole = viewing.change === undefined ? base : joinLabels(map, labelsOf(groups));
+  const groups = groupPaints(shapes.paints, areas, looks, viewing);
   const thinnest = measureThinnest(viewing.distance) * map.height;
-  const viewer = new Viewer(
-    base,
-    Math.max(furthestLimit(thinnest), measureThinnest(40) * map.height),
-    whole,
-    whole === map ? runs : findRuns(whole),
-  );
+  const { viewer, whole } = lookThrough(scene, groups, thinnest, viewing);
   const seen = viewer.viewFrom(thinnest);
   const view = seen.map;
-  const viewRuns = view === map ? runs : findRuns(view);
+  const viewRuns = view === map ? scene.runs : findRuns(view);
   lap("distance view");
-  const maps = {
-    seen,
-    resolved,
-    shapes,
-    map,
-    whole,
-    viewer,
-    view,
-    viewRuns,
-    viewing,
-    flagPixels: areas.flagPixels,
-    groups,
-  };
+  const { flagPixels } = areas;
+  const maps = { seen, resolved, shapes, map, whole, viewer, view, viewRuns, viewing, flagPixels, groups };
   const focus = await findFocus(maps);
   lap("focus");
   const traced = traceLines(view, focus.mask, viewRuns);
   const lines = toSeenLines(traced);
   lap("lines");
-  const steps = followFocus(maps, focus, lines);
+  const steps = followFocus(maps, focus, lines, failsIn(looks, viewing));
   lap("reads to");
-  const table = tabulate({
+  const ground = { scene, groups, seen, focus };
+  const table = tabulateLines(ground, view, viewRuns, lines, steps);
+  const nearLimit = viewing.asked === undefined ? findNearLimit(viewer, thinnest, areas.pixels) : [];
+  lap("near limit");
+  return {
+    map,
+    view,
+    table,
+    traced,
+    paints: table.order.map((index) => shapes.paints[index] as Paint),
+    looks: table.order.map((index) => looks[index] as PaintLook),
+    proportions: findProportions(resolved.drawing.viewBox.width, resolved.drawing.viewBox.height),
+    warnings: listWarnings(
+      map,
+      shapes.faint.length,
+      nearLimit.map((label) => looks[label - 1]?.name ?? ""),
+    ),
+    ground,
+  };
+}
+
+/**
+ * Returns the table, with its looks, that {@link inspectDrawing} would give for a change of `replace` everywhere: a paint
+ * that is one with others of nearly its colour stands apart from them. What vanishes, and what the focus is, stays as it
+ * was found for the whole, so nothing is looked at again; how far the focus reads is left out. `ground` must have been
+ * found without a change.
+ */
+export function tabulateApart(
+  ground: Ground,
+  viewing: Viewing,
+  replace: Hex,
+): { readonly table: EdgeTable; readonly looks: readonly PaintLook[] } {
+  const { scene, groups, seen, focus } = ground;
+  const { shapes, map, looks } = scene;
+  const split = splitGroups(shapes.paints, groups, { ...viewing, change: { replace } });
+  const view = seenAlike(seen, joinLabels(map, labelsOf(split)));
+  const runs = findRuns(view);
+  const table = tabulateLines(ground, view, runs, toSeenLines(traceLines(view, focus.mask, runs)), []);
+  return { table, looks: table.order.map((index) => looks[index] as PaintLook) };
+}
+
+function lookThrough(
+  { shapes, map, runs }: Scene,
+  groups: readonly number[],
+  thinnest: number,
+  viewing: Viewing,
+): { readonly viewer: Viewer; readonly whole: LabelMap } {
+  const base = joinLabels(map, labelsOf(splitGroups(shapes.paints, groups, viewing)));
+  const whole = viewing.change === undefined ? base : joinLabels(map, labelsOf(groups));
+  const greatest = Math.max(furthestLimit(thinnest), measureThinnest(40) * map.height);
+  return { viewer: new Viewer(base, greatest, whole, whole === map ? runs : findRuns(whole)), whole };
+}
+
+function tabulateLines(
+  { scene: { shapes, areas }, groups, focus }: Ground,
+  view: LabelMap,
+  viewRuns: Runs,
+  lines: readonly SeenLine[],
+  steps: SeenGeometry["focus"]["steps"],
+): EdgeTable {
+  return tabulate({
     heightPixels: view.height,
     flagPixels: areas.flagPixels,
     pixels: areas.pixels.slice(1),
@@ -95,83 +135,29 @@ export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing
     group: groups,
     lines,
     focus: { source: focus.source, pixels: focus.pixels, steps },
-    part: allPaints.map((paint) => (paint.selected ? findWhole(allPaints, paint) : undefined)),
+    part: shapes.paints.map((paint) => findWhole(shapes.paints, paint)),
   });
-  const paints = table.order.map((index) => shapes.paints[index] as Paint);
-  const nearLimit = findNearLimit(viewer, thinnest, areas.pixels).map(
-    (label) => looks[label - 1]?.name ?? "",
-  );
-  lap("near limit");
-  return {
-    map,
-    view,
-    table,
-    traced,
-    paints,
-    looks: table.order.map((index) => looks[index] as PaintLook),
-    proportions: findProportions(viewBox.width, viewBox.height),
-    warnings: listWarnings(map, shapes.faint.length, nearLimit),
-  };
 }
 
-function selectionOf({ change }: Viewing): Selection | undefined {
-  return change?.only === undefined ? undefined : { instances: change.only, replace: change.replace };
-}
-
-/**
- * Returns, for each paint, the index of the paint it is one with: itself, its whole (for a selected part), or the
- * nearest larger paint under ΔE00 5 that is not joined to another itself.
- */
-function joinNearEqual(
-  paints: readonly Paint[],
-  areas: Areas,
+/** Whether the focus surely fails at a step, where only today's colours matter; undefined where others are to be tried. */
+function failsIn(
   looks: readonly PaintLook[],
-): readonly number[] {
-  const areaOf = (index: number): number => areas.pixels[index + 1] ?? 0;
-  const bySize = paints.map((_, index) => index).sort((a, b) => areaOf(b) - areaOf(a) || a - b);
-  const groups = paints.map((_, index) => index);
-  const heads: number[] = [];
-  for (const index of bySize) {
-    const linear = linearOf(looks[index]?.hex ?? "#000000");
-    const near = heads
-      .map((head) => ({ head, away: measureDifference(linear, linearOf(looks[head]?.hex ?? "#000000")) }))
-      .filter(({ away }) => away < nearEqual)
-      .sort((a, b) => a.away - b.away)[0];
-    if (near === undefined || areaOf(index) === 0) heads.push(index);
-    else groups[index] = near.head;
-  }
-  return groups;
-}
-
-/** The same, but paints that the change treats differently stay apart. */
-function splitGroups(
-  paints: readonly Paint[],
-  groups: readonly number[],
-  { change }: Viewing,
-): readonly number[] {
-  if (change === undefined) return groups;
-  const isChanged = (paint: Paint | undefined): boolean =>
-    paint?.declared === change.replace && (change.only === undefined || paint.selected);
-  const headOf = new Map<string, number>();
-  return paints.map((paint, index) => {
-    const group = groups[index] ?? index;
-    if (isChanged(paint) === isChanged(paints[group])) return group;
-    const key = `${group} ${isChanged(paint)}`;
-    const head = headOf.get(key) ?? index;
-    headOf.set(key, head);
-    return head;
-  });
+  { asked }: Viewing,
+): ((lines: readonly SeenLine[]) => boolean) | undefined {
+  if (asked === undefined) return undefined;
+  return (lines) =>
+    isSurelyLost(
+      lines.map((line) => ({
+        focusLength: line.length * line.focusShare,
+        contrast: measureContrastOf({ ...line, focusLength: 0 }, looks, asked.cloth),
+      })),
+    );
 }
 
 /** Whether each paint, or the one it is joined to, shows in the view. */
 function findRemaining({ label }: Runs, groups: readonly number[]): readonly boolean[] {
   const shown = new Set<number>(label);
   return groups.map((group, index) => shown.has(index + 1) || shown.has(group + 1));
-}
-
-function findWhole(paints: readonly Paint[], part: Paint): number | undefined {
-  const at = paints.findIndex((paint) => !paint.selected && `${paint.key} s` === part.key);
-  return at < 0 ? undefined : at;
 }
 
 function listWarnings(map: LabelMap, faintShapes: number, nearLimit: readonly string[]): readonly string[] {

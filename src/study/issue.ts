@@ -2,7 +2,9 @@
 import type { z } from "zod";
 import { findNearest } from "../problem/nearest.ts";
 import { quoteText } from "../problem/quote.ts";
-import { capital, exampleOf, type Finding, type KeyGuide, labelOf } from "./finding.ts";
+import { capital, exampleOf, type Finding, type KeyGuide, keysUnder, labelOf } from "./finding.ts";
+import { describeHomeless, findHome, type Homeless, writeValue } from "./home.ts";
+import { describeKind } from "./kind.ts";
 import type { YamlData } from "./yaml.ts";
 
 /** Returns what the schema found, one finding for each wrong or missing value and each unknown key. */
@@ -13,18 +15,20 @@ export function describeIssues(
 ): Finding[] {
   const findings = issues.flatMap((issue) => describeIssue(issue, data, guide));
   const meant = new Set(findings.map((finding) => finding.meant));
-  return findings.filter(({ rule, path }) => rule !== "study/missing-key" || !meant.has(path));
+  const isConsequence = ({ rule, path }: Finding): boolean =>
+    (rule === "study/missing-key" || rule === "study/no-value") && meant.has(path);
+  return findings.filter((finding) => !isConsequence(finding));
 }
 
 function describeIssue(issue: z.core.$ZodIssue, data: YamlData, guide: KeyGuide): Finding[] {
   const path = issue.path.map(String).join(".");
   const value = findValue(data.value, issue.path);
-  if (issue.code === "unrecognized_keys") return issue.keys.map((key) => unknownKey(path, key, data, guide));
+  if (issue.code === "unrecognized_keys") return unknownKeys(path, issue.keys, data, guide);
   if (value === undefined) return [missingKey(path, guide)];
   if (value === null || value === "") return [noValue(path, guide)];
   switch (issue.code) {
     case "invalid_type":
-      return [wrongType(path, issue.expected, value, data, guide)];
+      return [describeKind(path, issue.expected, value, data, guide)];
     case "too_small":
       return [outside(path, `at least ${issue.minimum}`, value, guide)];
     case "too_big":
@@ -37,48 +41,42 @@ function describeIssue(issue: z.core.$ZodIssue, data: YamlData, guide: KeyGuide)
   }
 }
 
+function unknownKeys(parent: string, keys: readonly string[], data: YamlData, guide: KeyGuide): Finding[] {
+  const homes = parent === "" ? keys.map((key) => findHome(key, guide)) : [];
+  const homeless = homes.filter((home): home is Homeless => home !== undefined);
+  const others = keys.filter((key) => homeless.every(({ typed }) => typed !== key));
+  return [
+    ...describeHomeless(homeless, data.value),
+    ...others.map((key) => unknownKey(parent, key, data, guide)),
+  ];
+}
+
 function unknownKey(parent: string, key: string, data: YamlData, guide: KeyGuide): Finding {
   const path = parent === "" ? key : `${parent}.${key}`;
   const known = keysUnder(guide, parent);
-  const present = new Set(
-    Object.keys((findValue(data.value, parent === "" ? [] : parent.split(".")) ?? {}) as object),
-  );
+  const siblings = (findValue(data.value, parent === "" ? [] : parent.split(".")) ?? {}) as Raw;
   const near = findNearest(key, known);
-  const home = parent === "" ? findHome(key, guide) : undefined;
-  const hint =
-    near !== undefined
-      ? present.has(near)
-        ? `“${near}” is there already; keep one of the two.`
-        : `Type “${near}”.`
-      : (home ?? `The keys here are: ${known.join(", ")}.`);
   const owner = parent === "" ? guide.whole : capital(labelOf(parent));
-  return {
+  const found = {
     rule: "study/unknown-key",
     path,
     on: "key",
     reason: `${owner} has no key ${quoteText(key)}.`,
-    hint,
-    ...(near === undefined ? {} : { meant: parent === "" ? near : `${parent}.${near}` }),
-  };
+  } as const;
+  if (near === undefined)
+    return { ...found, hint: `Delete it, or use one of the keys there are: ${known.join(", ")}.` };
+  const meant = parent === "" ? near : `${parent}.${near}`;
+  if (Object.hasOwn(siblings, near))
+    return { ...found, meant, hint: `“${near}” is there already; keep one of the two.` };
+  return { ...found, meant, hint: proposeKey(near, siblings[key], exampleOf(guide, meant)) };
 }
 
-/** Returns where a key belongs that stands at the top and should stand further in, or undefined. */
-function findHome(key: string, guide: KeyGuide): string | undefined {
-  const inner = Object.keys(guide.examples).filter((path) => /^[^.]+\.[^.*]+$/.test(path));
-  const leaf = findNearest(
-    key,
-    inner.map((path) => path.split(".")[1] ?? ""),
-  );
-  const home = inner.find((path) => path.endsWith(`.${leaf}`));
-  return home === undefined ? undefined : `Type “${leaf}”, under ${quoteText(home.split(".")[0] ?? "")}.`;
-}
+type Raw = Readonly<Record<string, unknown>>;
 
-function keysUnder(guide: KeyGuide, parent: string): string[] {
-  const prefix = parent === "" ? "" : `${parent.replace(/(^|\.)\d+(?=\.|$)/g, "$1*")}.`;
-  return Object.keys(guide.examples)
-    .filter((path) => path.startsWith(prefix))
-    .map((path) => path.slice(prefix.length))
-    .filter((name) => !name.includes(".") && name !== "*" && name !== "");
+/** One text where a list belongs comes back in brackets, or the next message would ask for them. */
+function proposeKey(near: string, value: unknown, example: string | undefined): string {
+  const isList = example?.startsWith(`${near}: [`) === true;
+  return isList && typeof value === "string" ? `Type: ${near}: ${writeValue([value])}` : `Type “${near}”.`;
 }
 
 function missingKey(path: string, guide: KeyGuide): Finding {
@@ -89,8 +87,15 @@ function missingKey(path: string, guide: KeyGuide): Finding {
     path,
     on: "parent",
     reason: `${parent} needs ${labelOf(path)}, and it is not there.`,
-    ...(example === undefined ? {} : { hint: `Add a line, for example: ${example}` }),
+    ...(example === undefined ? {} : { hint: addExample(path, example) }),
   };
+}
+
+function addExample(path: string, example: string): string {
+  const parent = path.includes(".") ? path.slice(0, path.lastIndexOf(".")) : undefined;
+  return parent === undefined
+    ? `Add a line, for example: ${example}`
+    : `Add to ${labelOf(parent)}, for example: ${example}`;
 }
 
 function noValue(path: string, guide: KeyGuide): Finding {
@@ -105,48 +110,6 @@ function noValue(path: string, guide: KeyGuide): Finding {
         ? "Fill it in, or delete the line."
         : `Fill it in, or delete the line. For example: ${example}`,
   };
-}
-
-function wrongType(path: string, expected: string, value: unknown, data: YamlData, guide: KeyGuide): Finding {
-  const typed = data.typed.get(path);
-  const key = path.split(".").at(-1) ?? "";
-  const example = exampleOf(guide, path);
-  let hint = example === undefined ? undefined : `Type, for example: ${example}`;
-  if (expected === "string" && typed !== undefined) {
-    const lead = /^\d+$/.test(key) ? "" : `${key}: `;
-    if (key !== "date") hint = `Put it in quotes: ${lead}"${asColour(path, typed) ?? typed}"`;
-  }
-  if (expected === "array" && typeof value === "string") hint = `Put it in brackets: ${key}: [${value}]`;
-  return {
-    rule: "study/wrong-type",
-    path,
-    on: "value",
-    reason: `${capital(labelOf(path))} is ${nameValue(value, typed)}; it must be ${nameExpected(expected)}.`,
-    ...(hint === undefined ? {} : { hint }),
-  };
-}
-
-/** Returns the colour somebody meant with digits that YAML reads as a number, or undefined. */
-function asColour(path: string, typed: string): string | undefined {
-  const digits = /^(?:0x)?([0-9a-f]{3}|[0-9a-f]{6})$/i.exec(typed)?.[1];
-  const isColour = /(?:^|\.)(?:replace|with|colour|palette\.[^.]*)$/.test(path);
-  return digits === undefined || !isColour ? undefined : `#${digits.toLowerCase()}`;
-}
-
-function nameValue(value: unknown, typed: string | undefined): string {
-  if (Array.isArray(value)) return "a list";
-  if (typeof value === "object") return "a group of keys";
-  if (typeof value === "string") return `the text ${quoteText(value)}`;
-  if (typeof value === "number" && !Number.isFinite(value))
-    return `${quoteText(typed ?? "")}, which YAML reads as a number without end`;
-  const kind = typeof value === "number" ? "a number" : "true or false";
-  return `${quoteText(typed ?? String(value))}, which YAML reads as ${kind}`;
-}
-
-function nameExpected(expected: string): string {
-  if (expected === "array") return "a list";
-  if (expected === "object" || expected === "record") return "a group of keys";
-  return expected === "string" ? "text" : `a ${expected}`;
 }
 
 function outside(path: string, bound: string, value: unknown, guide: KeyGuide): Finding {
@@ -171,11 +134,29 @@ function tooLong(path: string, maximum: number, value: unknown): Finding {
 }
 
 function unknownWord(path: string, words: readonly string[], value: unknown): Finding {
-  const near = findNearest(String(value), words);
-  const reason = `${capital(labelOf(path))} is ${quoteText(String(value))}; it must be one of: ${words.join(", ")}.`;
-  const hint = near === undefined ? {} : { hint: `Type “${near}”.` };
-  return { rule: "study/unknown-word", path, on: "value", reason, ...hint };
+  const text = String(value);
+  const near = findNearest(text, words) ?? words.find((word) => word === meanings.get(text.toLowerCase()));
+  const key = path.split(".").at(-1) ?? "";
+  const reason = `${capital(labelOf(path))} is ${quoteText(text)}; it must be one of: ${words.join(", ")}.`;
+  const hint =
+    near === undefined ? `Type one of them, for example: ${key}: ${words[1] ?? ""}` : `Type: ${key}: ${near}`;
+  return { rule: "study/unknown-word", path, on: "value", reason, hint };
 }
+
+/** What people say for the words of `status`. */
+const meanings: ReadonlyMap<string, string> = new Map([
+  ["accepted", "adopted"],
+  ["approved", "adopted"],
+  ["chosen", "adopted"],
+  ["rejected", "declined"],
+  ["refused", "declined"],
+  ["proposed", "open"],
+  ["published", "open"],
+  ["final", "open"],
+  ["retracted", "withdrawn"],
+  ["unfinished", "draft"],
+  ["wip", "draft"],
+]);
 
 function findValue(value: unknown, path: readonly PropertyKey[]): unknown {
   let found = value;

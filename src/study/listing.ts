@@ -2,6 +2,7 @@
 import { findNearest } from "../problem/nearest.ts";
 import type { Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
+import { isEditorFile } from "./editor.ts";
 import { isDrawingName, proposeDrawingName } from "./original.ts";
 import { compareNames, foldName, isSlug, proposeSlug } from "./slug.ts";
 
@@ -10,6 +11,9 @@ export interface Entry {
   readonly name: string;
   readonly kind: "file" | "folder" | "link" | "other";
 }
+
+/** The files that a study may be written in. */
+const textFiles: readonly string[] = ["study.md", "study.yaml", "prose.md"];
 
 /** Files that operating systems leave in folders by themselves. They are never read. */
 const leftovers: readonly string[] = [".DS_Store", "Thumbs.db", "desktop.ini"];
@@ -30,7 +34,7 @@ export function checkStudyFolders(
   const sorted = [...entries].sort((a, b) => compareNames(a.name, b.name));
   for (const entry of sorted) {
     const file = `${folder}/${entry.name}`;
-    if (leftovers.includes(entry.name)) continue;
+    if (leftovers.includes(entry.name) || isEditorFile(entry.name)) continue;
     const twins = taken.filter((name) => name !== entry.name && foldName(name) === foldName(entry.name));
     if (twins.length > 0) problems.push(sameName(file, entry.name, twins, "none of them is published"));
     else if (entry.kind === "link") problems.push(linkProblem(file));
@@ -42,9 +46,9 @@ export function checkStudyFolders(
 }
 
 /**
- * Returns a problem for everything in a study's folder but `study.md` and drawings.
+ * Returns a problem for everything in a study's folder but drawings and `study.md`, or `study.yaml` with `prose.md`.
  *
- * Problems: `study/unexpected-file`, `study/drawing-name`, `study/same-name`, `study/link`, `study/not-a-file`; a
+ * Problems: `study/two-files` where both are there, `study/prose-alone`, `study/unexpected-file`, `study/study-name`, `study/drawing-name`, `study/same-name`, `study/link`, `study/not-a-file`; a
  * warning `study/leftover-file` for what operating systems leave behind.
  */
 export function checkStudyFiles(folder: string, entries: readonly Entry[]): Problem[] {
@@ -54,13 +58,46 @@ export function checkStudyFiles(folder: string, entries: readonly Entry[]): Prob
     const file = `${folder}/${name}`;
     const twins = names.filter((other) => other !== name && foldName(other) === foldName(name));
     if (twins.length > 0) return [sameName(file, name, twins, "the study is left out")];
+    if (isEditorFile(name)) return [];
     if (kind === "link") return [linkProblem(file)];
     if (leftovers.includes(name)) return [leftover(file)];
-    const isExpected = name === "study.md" || /\.svg$/i.test(name);
-    if (!isExpected) return [unexpected(file, name, names)];
+    const isText = textFiles.includes(name);
+    if (!isText && !/\.svg$/i.test(name)) return [unexpected(file, name, names)];
     if (kind !== "file") return [notAFile(file, kind)];
-    return name === "study.md" || isDrawingName(name) ? [] : [wrongDrawingName(file, name)];
+    if (isText) return checkTextFile(file, name, names);
+    return isDrawingName(name) ? [] : [wrongDrawingName(file, name)];
   });
+}
+
+/** A study has its keys in one place, and its prose where the keys are or in a file that belongs to them. */
+function checkTextFile(file: string, name: string, names: readonly string[]): Problem[] {
+  const [hasWhole, hasProse] = [names.includes("study.md"), names.includes("prose.md")];
+  if (name === "study.yaml" && hasWhole) {
+    const both = hasProse ? "study.yaml and prose.md hold" : "study.yaml holds";
+    return [
+      {
+        rule: "study/two-files",
+        severity: "error",
+        file,
+        reason: "study.yaml and study.md are both here, and a study has one of them.",
+        hint: `Delete study.md if ${both} what you want to say. If study.md does, delete ${hasProse ? "the other two" : "study.yaml"}.`,
+      },
+    ];
+  }
+  if (name !== "prose.md" || names.includes("study.yaml")) return [];
+  return [
+    {
+      rule: "study/prose-alone",
+      severity: "error",
+      file,
+      reason: hasWhole
+        ? "prose.md belongs to a study.yaml; here the prose is in study.md."
+        : "prose.md belongs to a study.yaml, and there is none.",
+      hint: hasWhole
+        ? "Move its text into study.md, below the second ---, and delete it."
+        : "Write the keys of the study in study.yaml, beside it.",
+    },
+  ];
 }
 
 /** Returns the problem of a symbolic link, which is never followed: it could publish any file of the computer. */
@@ -106,7 +143,7 @@ function wrongSlug(file: string, name: string, taken: readonly string[]): Proble
 function sameName(file: string, name: string, twins: readonly string[], left: string): Problem {
   const others = twins.map((twin) => quoteText(twin)).join(", ");
   const all = [name, ...twins];
-  const wrong = all.filter((each) => !isSlug(each.replace(/\.(?:md|svg)$/, "")));
+  const wrong = all.filter((each) => !isSlug(each.replace(/\.(?:md|svg|yaml)$/, "")));
   // Where all but one break the rule for names, it is clear which have to go.
   const which =
     wrong.length === all.length - 1 ? wrong.map((each) => quoteText(each)).join(", ") : "all but one of them";
@@ -129,7 +166,14 @@ function looseFile(file: string, name: string): Problem {
 }
 
 function unexpected(file: string, name: string, names: readonly string[]): Problem {
-  const meant = findNearest(name, ["study.md"]);
+  const isStudy =
+    /\.(?:md|markdown|mdx|txt|ya?ml)$/i.test(name) && !textFiles.some((each) => names.includes(each));
+  if (isStudy) {
+    const study = /\.ya?ml$/i.test(name) ? "study.yaml" : "study.md";
+    const reason = `${quoteText(name)} is not read: the file of a study is called ${study}.`;
+    return { rule: "study/study-name", severity: "error", file, reason, hint: `Rename it to: ${study}` };
+  }
+  const meant = findNearest(name, textFiles);
   const hint =
     meant && !names.includes(meant)
       ? `Rename it to: ${meant}`

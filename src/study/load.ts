@@ -1,9 +1,8 @@
-// Floor 5. The content folder → its gallery and its studies. The only file of this floor that opens files.
-import { constants, type Dirent } from "node:fs";
-import { lstat, open, readdir } from "node:fs/promises";
+// Floor 5. The content folder → its gallery and its studies.
 import { join, resolve } from "node:path";
 import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
 import { contentIsFile, contentMissing, drawingMissing, studiesMissing, studyMissing } from "./absent.ts";
+import { kindOf, readFolder, readRegular } from "./disk.ts";
 import {
   describeDrawingFailure,
   describeFailure,
@@ -12,9 +11,10 @@ import {
   folderNamed,
 } from "./file.ts";
 import { checkFolderDrawings, type FolderDrawing } from "./flags.ts";
+import { findClashes } from "./formerly.ts";
 import { defaultGallery, missingGallery, parseGallery } from "./gallery.ts";
-import { checkStudyFiles, checkStudyFolders, type Entry, linkProblem } from "./listing.ts";
-import { parseStudy, type StudyOrigin } from "./parse.ts";
+import { checkStudyFiles, checkStudyFolders, linkProblem } from "./listing.ts";
+import { type ProseFile, parseStudy, type StudyOrigin } from "./parse.ts";
 import { compareNames } from "./slug.ts";
 import { textFileBytes, tooLarge } from "./source.ts";
 import type { Gallery, Study } from "./study.ts";
@@ -29,15 +29,16 @@ export interface LoadedGallery {
 }
 
 /**
- * Reads `gallery.yaml` and every `studies/<slug>/study.md` of `contentDir`. Never throws for what is in the folder:
- * a study with an error is left out and its problems are returned. The order of the folder on the disk changes nothing.
+ * Reads `gallery.yaml` and every `studies/<slug>/study.md`, or `study.yaml` with `prose.md`, of `contentDir`. Never throws
+ * for what is in the folder: a study with an error is left out and its problems are returned. The order of the folder on
+ * the disk changes nothing.
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `checkStudyFolders`, `checkStudyFiles` and `parseStudy`.
+ * `checkStudyFolders`, `checkStudyFiles`, `parseStudy` and `findClashes`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
-  const shown = contentDir.replace(/\\/g, "/").replace(/(.)\/+$/, "$1");
+  const shown = showFolder(contentDir);
   const root = resolve(contentDir);
   if (!(await readFolder(root))) {
     const isFile = (await kindOf(root)) === "file";
@@ -45,7 +46,7 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
     return { gallery: defaultGallery, studies: [], folders: [], problems: [problem] };
   }
 
-  const { gallery, problems } = await loadSettings(root, shown);
+  const { value: gallery, problems } = await loadSettings(contentDir);
   const folder = `${shown}/studies`;
   const entries =
     (await kindOf(join(root, "studies"))) === "link" ? "link" : await readFolder(join(root, "studies"));
@@ -62,7 +63,29 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
     if (value) studies.push(value);
   }
   const folders = entries.filter(({ kind }) => kind === "folder").map(({ name }) => name);
-  return { gallery, studies, folders: folders.sort(compareNames), problems: found };
+  const clashes = findClashes(studies, folders);
+  const wrong = new Set(clashes.filter(({ severity }) => severity === "error").map(({ file }) => file));
+  return {
+    gallery,
+    studies: studies.filter(({ file }) => !wrong.has(file)),
+    folders: folders.sort(compareNames),
+    problems: [...found, ...clashes],
+  };
+}
+
+/**
+ * Reads `gallery.yaml` of `contentDir`. There is always a gallery: what is wrong or missing is replaced by defaults.
+ *
+ * Problems: those of `parseGallery`, of the file itself, and `study/gallery-missing`.
+ */
+export async function loadSettings(
+  contentDir: string,
+): Promise<Outcome<Gallery> & { readonly value: Gallery }> {
+  const file = `${showFolder(contentDir)}/gallery.yaml`;
+  const read = await readRegular(join(resolve(contentDir), "gallery.yaml"), textFileBytes, false);
+  if ("bytes" in read) return parseGallery(file, read.bytes);
+  const problem = read.kind === "missing" ? missingGallery(file) : textFailure(file, read);
+  return { value: defaultGallery, problems: [problem] };
 }
 
 /** Returns the bytes of the original drawing of a loaded study. Throws where the file has gone since. */
@@ -96,7 +119,7 @@ export async function listFolder(
   inner: string,
   hasStrictNames: boolean,
 ): Promise<Outcome<readonly FolderDrawing[]>> {
-  const shown = `${contentDir.replace(/\\/g, "/").replace(/(.)\/+$/, "$1")}/${inner}`;
+  const shown = `${showFolder(contentDir)}/${inner}`;
   let path = resolve(contentDir);
   for (const part of inner.split("/")) {
     path = join(path, part);
@@ -122,20 +145,9 @@ export async function readListed({ file, path }: FolderDrawing): Promise<Outcome
   };
 }
 
-async function loadSettings(
-  root: string,
-  shown: string,
-): Promise<{ gallery: Gallery; problems: readonly Problem[] }> {
-  const file = `${shown}/gallery.yaml`;
-  const read = await readRegular(join(root, "gallery.yaml"), textFileBytes, false);
-  if ("bytes" in read) {
-    const { value, problems } = parseGallery(file, read.bytes);
-    return { gallery: value, problems };
-  }
-  return {
-    gallery: defaultGallery,
-    problems: [read.kind === "missing" ? missingGallery(file) : textFailure(file, read)],
-  };
+/** A folder as messages show it. */
+function showFolder(contentDir: string): string {
+  return contentDir.replace(/\\/g, "/").replace(/(.)\/+$/, "$1");
 }
 
 async function loadStudy(
@@ -146,23 +158,34 @@ async function loadStudy(
 ): Promise<Outcome<Study>> {
   const studyFolder = join(root, "studies", slug);
   const folder = `${shown}/studies/${slug}`;
-  const file = `${folder}/study.md`;
   const entries = await readFolder(studyFolder);
   if (!entries) return fail([describeFailure(folder, { kind: "unreadable", code: "EACCES" })]);
 
   const listing = checkStudyFiles(folder, entries);
-  const read = await readRegular(join(studyFolder, "study.md"), textFileBytes, false);
+  const has = (name: string) => entries.some((entry) => entry.name === name);
+  const name = has("study.yaml") && !has("study.md") ? "study.yaml" : "study.md";
+  const file = `${folder}/${name}`;
+  const read = await readRegular(join(studyFolder, name), textFileBytes, false);
   if (!("bytes" in read)) {
     if (read.kind !== "missing") return fail([...listing, ...known(listing, textFailure(file, read))]);
-    return fail([...listing, studyMissing(file)]);
+    const isSaid = has("prose.md") || listing.some(({ rule }) => rule === "study/study-name");
+    return fail([...listing, ...(isSaid ? [] : [studyMissing(file)])]);
   }
+  const prose = name === "study.yaml" && has("prose.md") ? await readProse(studyFolder, folder) : undefined;
+  if (prose && "rule" in prose) return fail([...listing, ...known(listing, prose)]);
   const flagsFolder = join(root, "flags");
   const origin = { slug, file, studyFolder, flagsFolder, shownFlagsFolder: `${shown}/flags` };
-  const parsed = parseStudy(origin, read.bytes, palette);
+  const parsed = parseStudy(origin, read.bytes, palette, prose);
   const problems = [...listing, ...parsed.problems];
   if (!parsed.value) return fail(problems);
   problems.push(...(await checkDrawing(parsed.value, origin)));
   return { value: hasError(problems) ? undefined : parsed.value, problems };
+}
+
+async function readProse(studyFolder: string, folder: string): Promise<ProseFile | Problem> {
+  const file = `${folder}/prose.md`;
+  const read = await readRegular(join(studyFolder, "prose.md"), textFileBytes, false);
+  return "bytes" in read ? { file, bytes: read.bytes } : textFailure(file, read);
 }
 
 /** Returns the problem of a study's drawing, shown at the `original:` line or at the file itself. */
@@ -179,58 +202,6 @@ async function checkDrawing(study: Study, origin: StudyOrigin): Promise<Problem[
       entries.map((entry) => entry.name),
     ),
   ];
-}
-
-/** Opens a regular file without following a link (unless asked to) and without waiting for a pipe. */
-async function readRegular(
-  path: string,
-  most: number,
-  follow: boolean,
-): Promise<{ bytes: Uint8Array } | FileFailure> {
-  try {
-    if (!follow && (await lstat(path)).isSymbolicLink()) return { kind: "link" };
-    // O_NOFOLLOW closes the gap between the look and the opening; where a system has none, the look alone decides.
-    const noFollow = follow ? 0 : (constants.O_NOFOLLOW ?? 0);
-    const handle = await open(path, constants.O_RDONLY | noFollow | (constants.O_NONBLOCK ?? 0));
-    try {
-      const stats = await handle.stat();
-      if (!stats.isFile()) return { kind: stats.isDirectory() ? "folder" : "other" };
-      if (stats.size > most) return { kind: "too large", size: stats.size };
-      const bytes = await handle.readFile();
-      return bytes.length > most ? { kind: "too large", size: bytes.length } : { bytes };
-    } finally {
-      await handle.close();
-    }
-  } catch (error) {
-    const code = codeOf(error);
-    if (code === "ENOENT" || code === "ENOTDIR") return { kind: "missing" };
-    if (code === "ELOOP") return { kind: "link" };
-    return code === "EISDIR" ? { kind: "folder" } : { kind: "unreadable", code };
-  }
-}
-
-async function readFolder(path: string): Promise<Entry[] | undefined> {
-  try {
-    const entries = await readdir(path, { withFileTypes: true });
-    return entries.map((entry) => ({ name: entry.name, kind: nameKind(entry) }));
-  } catch {
-    return undefined;
-  }
-}
-
-async function kindOf(path: string): Promise<Entry["kind"] | undefined> {
-  return lstat(path).then(nameKind, () => undefined);
-}
-
-function nameKind(entry: Pick<Dirent, "isSymbolicLink" | "isFile" | "isDirectory">): Entry["kind"] {
-  if (entry.isSymbolicLink()) return "link";
-  return entry.isFile() ? "file" : entry.isDirectory() ? "folder" : "other";
-}
-
-/** Returns the code of a file system error, `ENOENT`; anything else is a fault of ours and is thrown again. */
-function codeOf(error: unknown): string {
-  if (error instanceof Error && "code" in error && typeof error.code === "string") return error.code;
-  throw error;
 }
 
 function textFailure(file: string, failure: FileFailure): Problem {

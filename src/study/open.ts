@@ -4,7 +4,7 @@ import { readDrawing } from "../svg/gate.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
 import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/write.ts";
-import { type Inspection, inspectDrawing } from "./inspect.ts";
+import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
 import { type Locate, listColours, planFocus } from "./plan.ts";
 import type { Focus } from "./study.ts";
 import type { Viewing } from "./viewing.ts";
@@ -13,6 +13,8 @@ export interface OpenOptions {
   /** In flag heights; 0 is the full drawing. */
   readonly distance: number;
   readonly focus?: Focus;
+  /** Less than everything, as for {@link Viewing}. */
+  readonly asked?: NonNullable<Viewing["asked"]>;
   /** Says where a value of the focus stands, for messages; default the drawing's file. */
   readonly locate?: Locate;
 }
@@ -43,7 +45,10 @@ export async function openDrawing(
   if (read.value === undefined) return { value: undefined, problems };
   const drawing = read.value;
   const resolved = resolveDrawing(drawing);
-  const viewing: Viewing = { distance: options.distance };
+  const viewing: Viewing = {
+    distance: options.distance,
+    ...(options.asked === undefined ? {} : { asked: options.asked }),
+  };
   const inspected = await inspectSafely(resolved, viewing);
   problems.push(...inspected.problems);
   if (inspected.value === undefined) return { value: undefined, problems };
@@ -57,7 +62,7 @@ export async function openDrawing(
   problems.push(...focus.problems);
   if (focus.value === undefined || hasError(focus.problems)) return { value: undefined, problems };
   const focused = { ...viewing, focus: focus.value };
-  const inspection = await inspectDrawing(resolved, focused);
+  const inspection = await inspectScene(inspected.value.ground.scene, focused);
   return {
     value: { drawing, resolved, viewing: focused, inspection },
     problems,

@@ -71,20 +71,20 @@ export async function optionsOf(
   const opened = await openDrawing(file, bytes, options);
   if (opened.value === undefined) return { value: undefined, problems: opened.problems };
   return {
-    value: await rankOpened(opened.value, options),
+    value: rankOpened(opened.value, options),
     problems: opened.problems,
   };
 }
 
 /** Ranks the options of a drawing that is open. */
-export async function rankOpened(
+export function rankOpened(
   opened: OpenedDrawing,
   options: Omit<TryOptions, keyof OpenOptions>,
-): Promise<OptionsReport> {
+): OptionsReport {
   const { inspection } = opened;
   const book = new SwatchBook(options.cloth);
   const clarity = measureToday(inspection.table, inspection.looks, book);
-  const { subjects, own, notes } = await findSubjects(opened);
+  const { subjects, own, notes } = findSubjects(opened);
   const palette = readPalette(options.palette);
   const tried = subjects.map((subject) => {
     const shade = findSubjectShade(subject, options.cloth, book);

@@ -20,3 +20,11 @@ export const defaultPalette: ReadonlyMap<string, string> = new Map([
   ["brown", "#6f4526"],
   ["grey", "#8f9499"],
 ]);
+
+/** Returns whether `palette` is the usual one: a gallery that names its own has settled what its names mean. */
+export function isUsualPalette(palette: ReadonlyMap<string, string>): boolean {
+  return (
+    palette.size === defaultPalette.size &&
+    [...defaultPalette].every(([name, colour]) => palette.get(name) === colour)
+  );
+}

@@ -1,9 +1,10 @@
-// Floor 5. The bytes of a study.md → a checked study, or every problem the file has.
+// Floor 5. The bytes of a study.md, or of study.yaml and prose.md → a checked study, or every problem they have.
 import { join } from "node:path";
 import { hasError, type Outcome, type Place, type Problem } from "../problem/problem.ts";
 import { cleanText, control, nameCharacter } from "./clean.ts";
 import { placeFindings } from "./finding.ts";
-import { type FrontMatter, splitFrontMatter } from "./frontmatter.ts";
+import { checkFormerly } from "./formerly.ts";
+import { type FrontMatter, joinFiles, splitFrontMatter } from "./frontmatter.ts";
 import { describeIssues } from "./issue.ts";
 import { parseOriginal } from "./original.ts";
 import { checkStudy } from "./rule.ts";
@@ -12,7 +13,7 @@ import { problemAt, readSource, type Source } from "./source.ts";
 import type { Focus, Study } from "./study.ts";
 import { parseYaml, type YamlData } from "./yaml.ts";
 
-/** Where a study.md comes from. Folders are absolute paths. */
+/** Where a study comes from: study.md or study.yaml. Folders are absolute paths. */
 export interface StudyOrigin {
   readonly slug: string;
   /** Paths as shown in messages, with `/`. */
@@ -22,11 +23,17 @@ export interface StudyOrigin {
   readonly flagsFolder: string;
 }
 
+/** The bytes of a prose.md, with its path as shown in messages. */
+export interface ProseFile {
+  readonly file: string;
+  readonly bytes: Uint8Array;
+}
+
 /**
- * Reads one study file. `palette` holds the names that `with:` may use.
+ * Reads one study file, with the prose beside it where it has a file of its own. `palette` holds the names that `with:` may use.
  *
  * The value is undefined as soon as there is one error; warnings leave it. Problems: those of `readSource`,
- * `splitFrontMatter` and `parseYaml`, and `study/unknown-key`, `study/missing-key`, `study/no-value`,
+ * `splitFrontMatter` or `joinFiles` and `parseYaml`, and `study/unknown-key`, `study/missing-key`, `study/no-value`,
  * `study/wrong-type`, `study/too-long`, `study/unknown-word`, `study/wrong-colour`, `study/wrong-date`,
  * `study/wrong-tag`, `study/wrong-author`, `study/focus`, `study/decision-missing`, `study/original-path`,
  * `study/prose-control`.
@@ -35,12 +42,13 @@ export function parseStudy(
   origin: StudyOrigin,
   bytes: Uint8Array,
   palette: ReadonlyMap<string, string>,
+  prose?: ProseFile,
 ): Outcome<Study> {
   const { value: source, problems } = readSource(origin.file, bytes);
   if (!source) return { value: undefined, problems };
-  const front = splitFrontMatter(source);
+  const front = readFront(source, prose);
   if (!front.value) return { value: undefined, problems: front.problems };
-  const body = cleanBody(source, front.value);
+  const body = cleanBody(front.value.bodySource, front.value);
   const yaml = parseYaml(source, front.value.yaml);
   if (!yaml.value) return { value: undefined, problems: [...yaml.problems, ...body.problems] };
   const checked = checkFields(source, front.value, yaml.value, palette);
@@ -51,7 +59,7 @@ export function parseStudy(
   const reference = parseOriginal(original);
   if ("reason" in reference) return { value: undefined, problems: all };
   const inFlags = reference.folder === "flags";
-  const shownFolder = inFlags ? origin.shownFlagsFolder : origin.file.replace(/\/?study\.md$/, "");
+  const shownFolder = inFlags ? origin.shownFlagsFolder : origin.file.replace(/\/?study\.(?:md|yaml)$/, "");
   const study: Study = {
     slug: origin.slug,
     file: origin.file,
@@ -60,11 +68,19 @@ export function parseStudy(
     original,
     ...fields,
     ...(focus === undefined ? {} : { focus: focusOf(focus) }),
+    ...(prose === undefined ? {} : { proseFile: prose.file }),
     body: body.value ?? "",
     bodyLine: front.value.bodyLine,
     places: placesOf(source, yaml.value),
   };
   return { value: study, problems: all };
+}
+
+function readFront(source: Source, prose: ProseFile | undefined): Outcome<FrontMatter> {
+  if (!source.file.endsWith(".yaml")) return splitFrontMatter(source);
+  if (prose === undefined) return joinFiles(source, undefined);
+  const read = readSource(prose.file, prose.bytes);
+  return read.value ? joinFiles(source, read.value) : { value: undefined, problems: read.problems };
 }
 
 function checkFields(
@@ -77,7 +93,7 @@ function checkFields(
   const issues = result.success
     ? []
     : describeIssues(result.error.issues, data, { whole: "A study", examples: studyExamples });
-  const findings = [...issues, ...checkStudy(data.value, palette)];
+  const findings = [...issues, ...checkStudy(data.value, palette), ...checkFormerly(data.value.formerly)];
   return { value: result.data, problems: placeFindings(source, data, front.closingLine, findings) };
 }
 

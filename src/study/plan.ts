@@ -1,12 +1,11 @@
 // Floor 5. What an author wrote about a drawing (a change, a focus) → the colours and shapes that are meant.
 import type { Hex } from "../colour/colour.ts";
-import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
-import { quoteText } from "../problem/quote.ts";
+import { hasError, type Outcome } from "../problem/problem.ts";
 import type { Instance, ResolvedDrawing } from "../svg/instance.ts";
-import { selectInstances } from "../svg/limited.ts";
 import { mapColours } from "../svg/recolour.ts";
 import type { Inspection } from "./inspect.ts";
 import { type NamedColour, resolveReplace, resolveWith, type Whereabouts } from "./resolve.ts";
+import { resolveSelector } from "./selecting.ts";
 import type { Change, Focus } from "./study.ts";
 import type { NamedFocus } from "./viewing.ts";
 
@@ -22,8 +21,7 @@ export type Locate = (path: string) => Whereabouts;
 /**
  * Resolves a change. `colours` are those of the drawing.
  *
- * Problems: those of resolveReplace and resolveWith; study/wrong-selector, study/selects-nothing,
- * study/nothing-changes.
+ * Problems: those of resolveReplace, resolveWith and resolveSelector; study/nothing-changes.
  */
 export function planChange(
   resolved: ResolvedDrawing,
@@ -36,7 +34,9 @@ export function planChange(
   const others = colours.filter(({ hex }) => hex !== replace.hex);
   const next = resolveWith(change.with, palette, locate("change.with"), others);
   const only =
-    change.only === undefined ? {} : select(resolved, change.only, locate("change.only"), replace.hex);
+    change.only === undefined
+      ? {}
+      : resolveSelector(resolved, change.only, locate("change.only"), replace.hex);
   const problems = [replace.problem, next.problem, only.problem].filter((problem) => problem !== undefined);
   if (replace.hex === undefined || next.hex === undefined || hasError(problems))
     return { value: undefined, problems };
@@ -45,8 +45,8 @@ export function planChange(
       rule: "study/nothing-changes",
       severity: "error",
       ...locate("change.with"),
-      reason: `The change replaces ${replace.hex} by itself.`,
-      hint: "Choose another colour for with:.",
+      reason: `The change replaces ${replace.hex} by itself, so nothing would change.`,
+      hint: "Choose another colour to put in its place.",
     });
     return { value: undefined, problems };
   }
@@ -60,7 +60,7 @@ export function planChange(
   };
 }
 
-/** Resolves a named focus. Problems: those of resolveReplace; study/wrong-selector, study/selects-nothing. */
+/** Resolves a named focus. Problems: those of resolveReplace and resolveSelector. */
 export function planFocus(
   resolved: ResolvedDrawing,
   colours: readonly NamedColour[],
@@ -74,7 +74,7 @@ export function planFocus(
       problems: problem === undefined ? [] : [problem],
     };
   }
-  const { instances, problem } = select(resolved, focus.select, locate("focus.select"));
+  const { instances, problem } = resolveSelector(resolved, focus.select, locate("focus.select"));
   return {
     value: instances === undefined ? undefined : { select: instances },
     problems: problem === undefined ? [] : [problem],
@@ -101,48 +101,4 @@ function declaredColours(resolved: ResolvedDrawing): ReadonlySet<Hex> {
   });
   found.delete("#000000");
   return found;
-}
-
-function select(
-  resolved: ResolvedDrawing,
-  selector: string,
-  at: Whereabouts,
-  replace?: Hex,
-): { readonly instances?: ReadonlySet<Instance>; readonly problem?: Problem } {
-  const instances = selectInstances(resolved, selector);
-  const refuse = (rule: string, reason: string, hint: string): { readonly problem: Problem } => ({
-    problem: { rule, severity: "error", ...at, reason, hint },
-  });
-  if (typeof instances === "string") {
-    return refuse(
-      "study/wrong-selector",
-      `${quoteText(selector)} is not a CSS selector.`,
-      'Type a selector such as "#wheel" or "g.star path".',
-    );
-  }
-  if (instances.size === 0) {
-    const ids = [...resolved.ids.keys()].slice(0, 12).map((id) => `#${id}`);
-    return refuse(
-      "study/selects-nothing",
-      `${quoteText(selector)} matches nothing in the drawing.`,
-      ids.length === 0
-        ? "The drawing has no ids: give the element an id in the SVG file."
-        : `It has: ${ids.join(", ")}.`,
-    );
-  }
-  if (replace !== undefined && ![...instances].some((instance) => hasColour(instance, replace))) {
-    return refuse(
-      "study/selects-nothing",
-      `${quoteText(selector)} matches nothing that has the colour ${replace}.`,
-      "Select the elements that have the colour, or leave only: out.",
-    );
-  }
-  return { instances };
-}
-
-function hasColour(instance: Instance, hex: Hex): boolean {
-  if (instance.element.name === "stop") return true;
-  return [instance.fill, instance.stroke].some(
-    (source) => source.kind === "server" || (source.kind === "colour" && source.hex === hex),
-  );
 }

@@ -1,57 +1,47 @@
-// Floor 5. A small pool of child processes. A drawing that takes too long or too much memory is stopped by killing its
-// process (nothing else stops a renderer that is stuck); the drawing becomes a problem with a name and the work goes on.
-import { type ChildProcess, fork } from "node:child_process";
-import { createRequire } from "node:module";
+// Floor 5. A small pool of child processes: jobs stand in line, and each goes to the next child that is free.
 import { availableParallelism } from "node:os";
-import { fileURLToPath, pathToFileURL } from "node:url";
-import type { Outcome, Problem } from "../problem/problem.ts";
+import type { Outcome } from "../problem/problem.ts";
+import { bareJob } from "./bare.ts";
+import { Child, type ChildLimits, type Waiting } from "./child.ts";
 import type { JobKind, Jobs } from "./job.ts";
-import { measureResident } from "./memory.ts";
-import type { Request } from "./worker.ts";
+import type { Store } from "./store.ts";
 
-export interface PoolLimits {
+export interface PoolLimits extends ChildLimits {
   /** Child processes at once. */
   readonly size: number;
-  /** Longest time for one job. */
-  readonly seconds: number;
-  /** Most memory for one child, resident. Watched on Linux; elsewhere only JavaScript's own memory is limited. */
-  readonly megabytes: number;
+  /** Child processes that are kept free for studies: somebody is looking at a page and waits. */
+  readonly reserved: number;
 }
 
 export const defaultLimits: PoolLimits = {
   size: Math.min(4, availableParallelism()),
   seconds: 15,
   megabytes: 768,
+  reserved: 0,
 };
 
-interface Waiting {
-  readonly request: Omit<Request, "id">;
-  readonly file: string;
-  readonly settle: (outcome: Outcome<unknown>) => void;
-  readonly fail: (error: Error) => void;
-}
+/** Where work on drawings is handed in. */
+export type Line = Pick<Pool, "run">;
 
-interface Answer {
-  /** 0 says that the child has started. */
-  readonly id: number;
-  readonly outcome?: Outcome<unknown>;
-  readonly error?: string;
-}
-
-/** Runs jobs in child processes, which are started when first needed and must be closed. */
+/**
+ * Runs jobs in child processes, which are started when first needed and must be closed. Studies go first. With a store, what
+ * was done before is not done again.
+ */
 export class Pool {
   private readonly idle: Child[] = [];
   private readonly all = new Set<Child>();
   private readonly queue: Waiting[] = [];
   private isClosed = false;
   private readonly limits: PoolLimits;
+  private readonly store: Store | undefined;
   // Whoever ends this process early, as a reader that closes the pipe, must not leave a stuck renderer behind.
   private readonly killAll = (): void => {
     for (const child of this.all) child.kill();
   };
 
-  constructor(limits: Partial<PoolLimits> = {}) {
+  constructor(limits: Partial<PoolLimits> = {}, store?: Store) {
     this.limits = { ...defaultLimits, ...limits };
+    this.store = store;
     process.on("exit", this.killAll);
   }
 
@@ -60,7 +50,37 @@ export class Pool {
    *
    * Problems: those of the job; study/too-slow, study/too-much-memory, study/crashed.
    */
-  run<K extends JobKind>(
+  async run<K extends JobKind>(
+    kind: K,
+    file: string,
+    input: Jobs[K]["input"],
+  ): Promise<Outcome<Jobs[K]["output"]>> {
+    const bare = bareJob(kind, input);
+    const work = () => this.queueUp(kind, file, bare.input);
+    const question = { kind, input: bare.input };
+    return bare.restore(await (this.store === undefined ? work() : this.store.recall(question, work)));
+  }
+
+  /** Starts all child processes, so that the first jobs need not wait for them. */
+  warm(): void {
+    while (this.all.size < this.limits.size && !this.isClosed) this.idle.push(this.start());
+  }
+
+  /** Forgets the jobs that wait in line: they are rejected. */
+  clear(): void {
+    for (const { fail, file } of this.queue.splice(0))
+      fail(new Error(`${file}: nobody waits for it any more`));
+  }
+
+  /** Ends all child processes; jobs that are not done are rejected. */
+  close(): void {
+    this.isClosed = true;
+    this.killAll();
+    process.off("exit", this.killAll);
+    for (const { fail, file } of this.queue.splice(0)) fail(new Error(`${file}: the pool was closed`));
+  }
+
+  private queueUp<K extends JobKind>(
     kind: K,
     file: string,
     input: Jobs[K]["input"],
@@ -73,21 +93,25 @@ export class Pool {
     });
   }
 
-  /** Ends all child processes; jobs that are not done are rejected. */
-  close(): void {
-    this.isClosed = true;
-    this.killAll();
-    process.off("exit", this.killAll);
-    for (const { fail, file } of this.queue.splice(0)) fail(new Error(`${file}: the pool was closed`));
+  private next(): void {
+    const at = this.isClosed ? -1 : this.findNext();
+    const child = at < 0 ? undefined : this.findFree();
+    if (child === undefined) return;
+    for (const waiting of this.queue.splice(at, 1)) child.give(waiting);
   }
 
-  private next(): void {
-    const [waiting] = this.queue;
-    if (waiting === undefined || this.isClosed) return;
-    const child = this.idle.pop() ?? (this.all.size < this.limits.size ? this.start() : undefined);
-    if (child === undefined) return;
-    this.queue.shift();
-    child.give(waiting);
+  /** Returns which job is next, the first study before all else, or −1 where none may begin. */
+  private findNext(): number {
+    const study = this.queue.findIndex(({ request }) => request.kind === "study");
+    if (study >= 0 || this.queue.length === 0) return study;
+    const others = [...this.all].filter(({ kind }) => kind !== undefined && kind !== "study").length;
+    return others < this.limits.size - this.limits.reserved ? 0 : -1;
+  }
+
+  private findFree(): Child | undefined {
+    const started = this.idle.findIndex((child) => child.isReady);
+    const [child] = this.idle.splice(Math.max(0, started), 1);
+    return child ?? (this.all.size < this.limits.size ? this.start() : undefined);
   }
 
   private start(): Child {
@@ -106,99 +130,4 @@ export class Pool {
     this.all.add(child);
     return child;
   }
-}
-
-type Reason = "study/too-slow" | "study/too-much-memory" | "study/crashed";
-
-/** One child process with at most one job. Its clock runs from when it has started and has the job. */
-class Child {
-  private readonly child: ChildProcess;
-  private readonly limits: PoolLimits;
-  private readonly tell: { readonly free: () => void; readonly gone: () => void };
-  private isReady = false;
-  private job: { readonly id: number; readonly waiting: Waiting; started: number } | undefined;
-  private jobs = 0;
-  private reason: Reason = "study/crashed";
-  private watch: NodeJS.Timeout | undefined;
-
-  constructor(limits: PoolLimits, tell: { readonly free: () => void; readonly gone: () => void }) {
-    this.limits = limits;
-    this.tell = tell;
-    const loader = pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href;
-    this.child = fork(fileURLToPath(new URL("./worker.ts", import.meta.url)), [], {
-      serialization: "advanced",
-      stdio: ["ignore", "ignore", "inherit", "ipc"],
-      execArgv: ["--import", loader, `--max-old-space-size=${limits.megabytes}`],
-    });
-    this.child.on("message", (answer: Answer) => this.hear(answer));
-    this.child.on("exit", () => this.end());
-    this.child.on("error", () => this.end());
-  }
-
-  kill(): void {
-    this.child.kill("SIGKILL");
-  }
-
-  give(waiting: Waiting): void {
-    this.jobs += 1;
-    this.job = { id: this.jobs, waiting, started: performance.now() };
-    this.watch = setInterval(() => this.check(), 100);
-    if (this.isReady) this.send();
-  }
-
-  private send(): void {
-    if (this.job === undefined) return;
-    this.job.started = performance.now();
-    this.child.send({ ...this.job.waiting.request, id: this.job.id }, (error) => {
-      if (error !== null) this.kill();
-    });
-    // A small drawing is done before the clock first strikes.
-    this.check();
-  }
-
-  private check(): void {
-    if (this.job === undefined || !this.isReady) return;
-    if (performance.now() - this.job.started > 1000 * this.limits.seconds) this.reason = "study/too-slow";
-    else if (measureResident(this.child.pid) > this.limits.megabytes) this.reason = "study/too-much-memory";
-    else return;
-    this.kill();
-  }
-
-  private hear(answer: Answer): void {
-    if (answer.id === 0) {
-      this.isReady = true;
-      this.send();
-      return;
-    }
-    const { job } = this;
-    if (job === undefined || answer.id !== job.id) return;
-    this.job = undefined;
-    clearInterval(this.watch);
-    if (answer.outcome !== undefined) job.waiting.settle(answer.outcome);
-    else job.waiting.fail(new Error(`${job.waiting.file}: ${answer.error}`));
-    this.tell.free();
-  }
-
-  private end(): void {
-    clearInterval(this.watch);
-    const { job } = this;
-    this.job = undefined;
-    if (job !== undefined) {
-      job.waiting.settle({
-        value: undefined,
-        problems: [describe(this.reason, job.waiting.file, this.limits)],
-      });
-    }
-    this.tell.gone();
-  }
-}
-
-function describe(rule: Reason, file: string, { seconds, megabytes }: PoolLimits): Problem {
-  const reasons: Readonly<Record<Reason, string>> = {
-    "study/too-slow": `The drawing was not measured within ${seconds} seconds and was stopped.`,
-    "study/too-much-memory": `The drawing needed more than ${megabytes} MB of memory and was stopped.`,
-    "study/crashed": "The process that measured the drawing ended unexpectedly.",
-  };
-  const hint = "Simplify the drawing: fewer points, fewer repetitions, no patterns within patterns.";
-  return { rule, severity: "error", file, reason: reasons[rule], hint };
 }

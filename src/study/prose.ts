@@ -1,13 +1,14 @@
 // Floor 5. The author's prose as Markdown tokens, with what stands in it that a study cannot show.
 import MarkdownIt from "markdown-it";
-import type { ComparedEdge } from "../measure/comparison.ts";
+import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
+import { findNearest } from "../problem/nearest.ts";
 import type { Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
+import { type AskedFigure, canShow, figureKinds, findKind, readFigure, readKind } from "./figure.ts";
+import { findHtml } from "./html.ts";
 import type { Study } from "./study.ts";
 
 type Token = ReturnType<MarkdownIt["parse"]>[number];
-
-const figureLine = /^::figure\{edge="([^"]+)"\}$/;
 
 /** Returns a reader of prose: CommonMark without HTML, and a token `figure` for each line `::figure{…}`. */
 export function createMarkdown(): MarkdownIt {
@@ -32,11 +33,6 @@ export function createMarkdown(): MarkdownIt {
   return md;
 }
 
-/** Returns the edge that a figure line asks for, `white / red`, or undefined where the line cannot be read. */
-export function readFigure(line: string): string | undefined {
-  return figureLine.exec(line)?.[1];
-}
-
 /**
  * Returns the edge of the original that `edge` names, the two colours in either order, or undefined where there is no
  * such edge. Names of colours have no `/` of their own.
@@ -52,51 +48,126 @@ export function findNamedEdge(edge: string, edges: readonly ComparedEdge[]): Com
   });
 }
 
+/** What a comparison has for figures to show. */
+export type Shown = Pick<Comparison, "edges"> & {
+  readonly before: { readonly focus: { readonly source: string } };
+};
+
 /**
- * Returns what the page of a study will leave out of its prose. `edges` are those of its comparison; without them, as
- * where the drawing is wrong, no figure is asked for its edge.
+ * Returns what the page of a study will leave out of its prose. `shown` is its comparison; without it, as where the
+ * drawing is wrong, no figure is asked for what it shows.
  *
- * Problems: warnings `study/figure` of a figure that cannot be drawn and `study/image` of an image.
+ * Problems: warnings `study/figure` of a figure that cannot be drawn, `study/image` of an image and `study/html` of HTML.
  */
-export function checkProse(study: Study, edges?: readonly ComparedEdge[]): readonly Problem[] {
+export function checkProse(study: Study, shown?: Shown): readonly Problem[] {
   const tokens = createMarkdown().parse(study.body, {});
   return tokens.flatMap((token) => [
-    ...(token.type === "figure" ? checkFigure(token, study, edges) : []),
+    ...(token.type === "figure" ? checkFigure(token, study, shown) : []),
     ...checkImages(token, study),
+    ...checkHtml(token, study),
   ]);
 }
 
-function checkFigure(token: Token, study: Study, edges: readonly ComparedEdge[] | undefined): Problem[] {
-  const edge = readFigure(token.content);
-  const hint =
-    'Write ::figure{edge="white / red"} with two colour names as the edge table of the page shows them.';
-  if (edge === undefined) {
-    const reason = `The figure ${quoteText(token.content)} cannot be read.`;
-    return [report(token, study, "study/figure", reason, hint)];
+function checkFigure(token: Token, study: Study, shown: Shown | undefined): Problem[] {
+  const asked = readFigure(token.content);
+  const fault = asked === undefined ? describeUnread(token.content) : shown && describeMissing(asked, shown);
+  return fault === undefined ? [] : [report(token, study, "study/figure", fault.reason, fault.hint)];
+}
+
+interface Fault {
+  readonly reason: string;
+  readonly hint: string;
+}
+
+function describeUnread(line: string): Fault {
+  const kind = readKind(line);
+  if (kind === undefined)
+    return { reason: `The figure ${quoteText(line)} cannot be read.`, hint: proposeFigure(line) };
+  const near = findKind(kind);
+  const begin = near === undefined ? "" : `Type: ::figure{kind="${near}"}\n`;
+  return {
+    reason: `There is no figure ${quoteText(kind)}.`,
+    hint: `${begin}There are: ${figureKinds.join(", ")}, and each edge as edge="white / red".`,
+  };
+}
+
+function describeMissing(asked: AskedFigure, { edges, before }: Shown): Fault | undefined {
+  if (asked.kind === "edge") {
+    if (findNamedEdge(asked.edge, edges) !== undefined) return undefined;
+    const reason = `The figure asks for the edge ${quoteText(asked.edge)}, and the original has no such edge.`;
+    return { reason, hint: listEdges(asked.edge, edges) };
   }
-  if (edges === undefined || findNamedEdge(edge, edges) !== undefined) return [];
-  const reason = `The figure asks for the edge ${quoteText(edge)}, and the original has no such edge.`;
+  const has = { edges: edges.length > 0, focus: before.focus.source !== "none" };
+  if (canShow(asked.kind, has)) return undefined;
+  return {
+    reason: `The figure ${quoteText(asked.kind)} has nothing to show: the original has no ${has.edges ? "focus" : "edges"}.`,
+    hint: "Delete the line.",
+  };
+}
+
+/** The figure line as it should be, with the names that stand in the wrong one. */
+function proposeFigure(line: string): string {
+  const inside = /^::figure\W*(?:(?:kind|edge)\W*)?([\p{L} -]+?)\W*$/u.exec(line)?.[1];
+  const kind = inside === undefined ? undefined : findKind(inside);
+  if (kind !== undefined) return `Type: ::figure{kind="${kind}"}`;
+  const names = /([\p{L}][\p{L} -]*?)\s*\/\s*([\p{L}][\p{L} -]*)/u.exec(
+    line.replace(/^::figure|\bedge\b/g, " "),
+  );
+  const edge = names === null ? "white / red" : `${names[1]?.trim()} / ${names[2]?.trim()}`;
+  return `Type: ::figure{edge="${edge}"}`;
+}
+
+function listEdges(asked: string, edges: readonly ComparedEdge[]): string {
   const names = edges.flatMap(({ names: [[a, b]], contrast: [before] }) =>
     before === null ? [] : [`${a} / ${b}`],
   );
-  const list = names.length === 0 ? hint : `Its edges are: ${names.slice(0, 12).join(", ")}.`;
-  return [report(token, study, "study/figure", reason, list)];
+  if (names.length === 0) return "The original has one colour and no edge: delete the line.";
+  const near = findNearest(asked, names);
+  const begin = near === undefined ? "" : `Type: ::figure{edge="${near}"}\n`;
+  return `${begin}Its edges are: ${names.slice(0, 12).join(", ")}${names.length > 12 ? ", and others" : ""}.`;
 }
 
 function checkImages(token: Token, study: Study): Problem[] {
   if (!(token.children ?? []).some((child) => child.type === "image")) return [];
-  const reason = "An image stands in the prose; studies show no pictures but the flags.";
-  return [report(token, study, "study/image", reason, "Leave it out. Its text is shown in its place.")];
+  const reason = "A picture stands in the prose; a study shows no pictures but the flags.";
+  return [
+    report(token, study, "study/image", reason, "Leave it out; until then its text stands in its place."),
+  ];
 }
 
-function report(token: Token, study: Study, rule: string, reason: string, hint: string): Problem {
-  const line = study.bodyLine + (token.map?.[0] ?? 0);
-  const sourceLine = study.body.split("\n")[token.map?.[0] ?? 0] ?? "";
+function checkHtml(token: Token, study: Study): Problem[] {
+  const html = (token.children ?? [])
+    .filter((child) => child.type === "text")
+    .map(({ content }) => findHtml(content))
+    .find((found) => found !== undefined);
+  if (html === undefined) return [];
+  const reason = `${quoteText(html.tag)} is HTML, and is shown letter for letter.`;
+  return [report(token, study, "study/html", reason, html.hint, html.tag)];
+}
+
+/** With `word`, the caret goes under the first place in the block where it stands. */
+function report(
+  token: Token,
+  study: Study,
+  rule: string,
+  reason: string,
+  hint: string,
+  word?: string,
+): Problem {
+  const [first = 0, end = first + 1] = token.map ?? [];
+  const lines = study.body.split("\n");
+  const index = lines.findIndex(
+    (line, at) => at >= first && at < end && word !== undefined && line.includes(word),
+  );
+  const at = index < 0 ? first : index;
+  const sourceLine = lines[at] ?? "";
+  const column = index < 0 || word === undefined ? 1 : sourceLine.indexOf(word) + 1;
+  const length = index < 0 || word === undefined ? Math.max(1, sourceLine.length) : word.length;
   return {
     rule,
     severity: "warning",
-    file: study.file,
-    place: { line, column: 1, length: Math.max(1, sourceLine.length) },
+    file: study.proseFile ?? study.file,
+    place: { line: study.bodyLine + at, column, length },
     sourceLine,
     reason,
     hint,

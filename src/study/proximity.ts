@@ -6,7 +6,7 @@ import { compareRedesign, type KnownFlag } from "./alike.ts";
 import { catchFault } from "./fault.ts";
 import { pathOfOriginal } from "./original.ts";
 import type { FlagOutcome } from "./overview.ts";
-import type { Pool } from "./pool.ts";
+import type { Line } from "./pool.ts";
 import type { StudyResult } from "./result.ts";
 
 /** Both flags of one study. */
@@ -23,7 +23,7 @@ interface Pair {
  * Problems: warnings `study/likeness`.
  */
 export async function compareAll(
-  pool: Pool,
+  pool: Line,
   studies: readonly StudyResult[],
   flags: readonly FlagOutcome[],
   collection: readonly KnownFlag[],

@@ -2,6 +2,7 @@
 import type { Hex } from "../colour/colour.ts";
 import { measureDifference } from "../colour/difference.ts";
 import { linearOf, parseColour } from "../colour/parse.ts";
+import { findNearest } from "../problem/nearest.ts";
 import type { Place, Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
 import { describeUnknownColour } from "./unknown.ts";
@@ -28,6 +29,9 @@ export interface NamedColour {
 /** ΔE00 under which a colour that is not in the drawing is taken for one that is. */
 const nearMiss = 2;
 
+/** ΔE00 under which a colour of the drawing is proposed for one that is not in it. */
+const alikeUnder = 25;
+
 /**
  * Resolves `replace`: a name of the drawing first, then any CSS colour that is in the drawing. A name that CSS has too
  * is no question unless the drawing has both colours.
@@ -44,9 +48,7 @@ export function resolveReplace(text: string, colours: readonly NamedColour[], at
   }
   if (css === undefined) return { problem: absent(text, colours, at) };
   if (hasCss) return { hex: css };
-  const [nearest] = colours
-    .map((colour) => ({ ...colour, away: measureDifference(linearOf(colour.hex), linearOf(css)) }))
-    .sort((a, b) => a.away - b.away);
+  const [nearest] = sortByDifference(colours, css);
   if (nearest === undefined || nearest.away >= nearMiss) return { problem: absent(text, colours, at) };
   return {
     hex: nearest.hex,
@@ -62,7 +64,8 @@ export function resolveReplace(text: string, colours: readonly NamedColour[], at
 
 /**
  * Resolves `with`: a name of the palette first, then any CSS colour. `colours` are those of the drawing that stay: a
- * name that one of them has too is used, with a warning where it means another colour.
+ * name that one of them has too is used, with a warning where it means another colour. Where CSS means another shade
+ * than the palette, `checkMeanings` has said so.
  *
  * Problems: study/wrong-colour; warning study/two-meanings.
  */
@@ -79,9 +82,7 @@ export function resolveWith(
   const hex = named === undefined ? css : parseColour(named)?.hex;
   if (hex === undefined) return { problem: unknown(text, palette, own, at) };
   const from = named === undefined ? "CSS" : "the palette";
-  if (own !== undefined && own !== hex)
-    return { hex, ...warnTwoMeanings(text, hex, from, own, "the drawing", at) };
-  return { hex, ...warnTwoMeanings(text, hex, from, css, "CSS", at) };
+  return { hex, ...warnTwoMeanings(text, hex, from, own, "the drawing", at) };
 }
 
 function unknown(
@@ -116,13 +117,39 @@ function warnTwoMeanings(
   };
 }
 
+/** Names the nearest colour, by its name where the author typed one, else by how it looks. */
 function absent(text: string, colours: readonly NamedColour[], at: Whereabouts): Problem {
   const list = colours.map((colour) => `${colour.hex} ${colour.name}`).join(", ");
+  const near = findNear(text, colours);
+  const nearest = near === undefined ? "" : `Type ${JSON.stringify(near.hex)} (${near.name}), the nearest.\n`;
   return {
     rule: "study/colour-absent",
     severity: "error",
     ...at,
     reason: `The drawing has no colour ${quoteText(text)}.`,
-    hint: `Its colours are: ${list}.`,
+    hint: `${nearest}Its colours are: ${list}.`,
   };
+}
+
+function findNear(text: string, colours: readonly NamedColour[]): NamedColour | undefined {
+  const word = text.trim().toLowerCase();
+  const within = colours.filter(({ name }) => name.split(" ").includes(word));
+  const [alike] = within;
+  if (alike !== undefined) return within.length === 1 ? alike : undefined;
+  const name = findNearest(
+    word,
+    colours.map((colour) => colour.name),
+  );
+  if (name !== undefined) return colours.find((colour) => colour.name === name);
+  const css = parseColour(text)?.hex;
+  if (css === undefined) return undefined;
+  const [nearest] = sortByDifference(colours, css);
+  return nearest !== undefined && nearest.away < alikeUnder ? nearest : undefined;
+}
+
+/** Colours with how far each is from `hex` in ΔE00, nearest first. */
+function sortByDifference(colours: readonly NamedColour[], hex: Hex) {
+  return colours
+    .map((colour) => ({ ...colour, away: measureDifference(linearOf(colour.hex), linearOf(hex)) }))
+    .sort((a, b) => a.away - b.away);
 }

@@ -1,7 +1,11 @@
 // Floor 5. The rules of a study that no type can say: colours, dates, file names, and keys that need each other.
 import { parseColour } from "../colour/parse.ts";
 import { quoteText } from "../problem/quote.ts";
+import { checkCurly } from "./curly.ts";
+import { findDateFault } from "./date.ts";
 import { capital, type Finding, labelOf } from "./finding.ts";
+import { findLicenceFault } from "./licence.ts";
+import { checkMeanings } from "./meaning.ts";
 import { parseOriginal } from "./original.ts";
 import { describeUnknownColour } from "./unknown.ts";
 
@@ -16,12 +20,18 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
     ["change", raw.change] as const,
     ...listOf(raw.options).map((item, i) => [`options.${i}`, item] as const),
   ];
+  const names = changes.flatMap(([path, change]) =>
+    isRaw(change) && isText(change.with) ? [{ path: `${path}.with`, name: change.with }] : [],
+  );
   return [
+    ...checkCurly(raw),
+    ...checkMeanings(names, palette),
     ...checkOriginal(raw.original),
     ...changes.flatMap(([path, change]) => checkChange(path, change, palette)),
     ...checkFocus(raw.focus),
     ...checkDecision(raw),
     ...checkDate(raw.date),
+    ...checkLicence(raw.credit),
     ...listOf(raw.tags).flatMap((tag, index) => checkTag(`tags.${index}`, tag)),
     ...listOf(raw.authors).flatMap((author, index) => checkAuthor(`authors.${index}`, author)),
   ];
@@ -68,14 +78,17 @@ function checkFocus(focus: unknown): Finding[] {
   const reason =
     has.length === 0
       ? "“focus” names neither a colour nor a selector."
-      : "“focus” has both “colour” and “select”; one of them says it all.";
+      : "“focus” has both “colour” and “select”, and only one of them can be followed.";
+  const [select, colour] = [focus.select, focus.colour].map((value, index) =>
+    JSON.stringify(isText(value) ? value : ["#wheel", "#7a1020"][index]),
+  );
   return [
     {
       rule: "study/focus",
       path: "focus",
       on: "key",
       reason,
-      hint: 'Type focus: { select: "#wheel" } or focus: { colour: "#7a1020" }',
+      hint: `Type one of them: focus: { select: ${select} } or focus: { colour: ${colour} }`,
     },
   ];
 }
@@ -94,22 +107,17 @@ function checkDecision(raw: Raw): Finding[] {
 }
 
 function checkDate(date: unknown): Finding[] {
-  if (!isText(date)) return [];
-  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date)?.map(Number) ?? [];
-  const wrong = (reason: string): Finding[] => [
-    {
-      rule: "study/wrong-date",
-      path: "date",
-      on: "value",
-      reason,
-      hint: "Type year, month and day with hyphens: date: 2026-04-02",
-    },
-  ];
-  if (year === undefined || month === undefined || day === undefined)
-    return wrong(`“date” is ${quoteText(date)}, which is not a date as it is written here.`);
-  const real = new Date(Date.UTC(year, month - 1, day));
-  const isReal = year >= 1000 && real.getUTCMonth() === month - 1 && real.getUTCDate() === day;
-  return isReal ? [] : wrong(`“date” is ${quoteText(date)}, and the calendar has no such day.`);
+  const fault = isText(date) ? findDateFault(date) : undefined;
+  return fault === undefined ? [] : [{ rule: "study/wrong-date", path: "date", on: "value", ...fault }];
+}
+
+function checkLicence(credit: unknown): Finding[] {
+  if (!isRaw(credit) || !isText(credit.licence)) return [];
+  const fault = findLicenceFault(credit.licence);
+  const path = "credit.licence";
+  return fault === undefined
+    ? []
+    : [{ rule: "study/licence", severity: "warning", path, on: "value", ...fault }];
 }
 
 function checkOriginal(original: unknown): Finding[] {

@@ -3,18 +3,27 @@ import { compareProblems, hasError, type Outcome, type Problem } from "../proble
 import { type Ground, gridCollection, measureFlags } from "./collection.ts";
 import type { GallerySurvey } from "./entry.ts";
 import { catchFault } from "./fault.ts";
-import { loadGallery, readOriginal } from "./load.ts";
+import { type LoadedGallery, loadGallery, readOriginal } from "./load.ts";
 import { pathOfOriginal } from "./original.ts";
 import { surveyGallery } from "./overview.ts";
-import { Pool } from "./pool.ts";
+import { type Line, Pool } from "./pool.ts";
 import { checkProse } from "./prose.ts";
 import { compareAll } from "./proximity.ts";
 import type { GalleryResult, StudyResult } from "./result.ts";
+import type { Store } from "./store.ts";
 import type { Gallery, Study } from "./study.ts";
 
 export interface RunOptions {
   /** Computes studies with the status draft too. */
   readonly drafts?: boolean;
+  /** Keeps measurements, so that none is made twice. */
+  readonly store?: Store | undefined;
+  /** Does the work instead of a pool of its own. */
+  readonly line?: Line;
+  /** The slug of the study that is measured before any other is begun. */
+  readonly first?: string | undefined;
+  /** Hears of each study as soon as it is measured, before its options are ranked: undefined for one that is left out. */
+  readonly onMeasured?: (result: StudyResult | undefined, loaded: LoadedGallery, left: number) => void;
   /** Hears how many studies are computed, of how many; then the same of the flags beside them. */
   readonly onProgress?: (done: number, total: number, what: "studies" | "flags") => void;
 }
@@ -26,15 +35,17 @@ export interface AnalysedGallery extends GalleryResult {
 
 /** Loads and computes the gallery in `contentDir`. Never throws for what is in the folder. */
 export async function analyseGallery(contentDir: string, options: RunOptions = {}): Promise<AnalysedGallery> {
-  const { gallery, studies, folders, problems } = await loadGallery(contentDir);
+  const loaded = await loadGallery(contentDir);
+  const { gallery, studies, folders, problems } = loaded;
   const wanted = studies.filter((study) => study.status !== "draft" || options.drafts === true);
   const found: Problem[] = [...problems];
   const results: StudyResult[] = [];
-  const pool = new Pool();
+  const own = new Pool({}, options.store);
+  const pool = options.line ?? own;
   let survey: GallerySurvey;
   let compared: readonly StudyResult[];
   try {
-    for (const outcome of await analyseAll(pool, wanted, gallery, options)) {
+    for (const outcome of await analyseAll(pool, wanted, loaded, options)) {
       found.push(...outcome.problems);
       if (outcome.value !== undefined && !hasError(outcome.problems)) results.push(outcome.value);
     }
@@ -43,7 +54,7 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
     found.push(...beside.problems);
     ({ survey, studies: compared } = beside);
   } finally {
-    pool.close();
+    own.close();
   }
   const kept = new Set([
     ...results.map(({ study }) => study.slug),
@@ -54,15 +65,27 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
 }
 
 function analyseAll(
-  pool: Pool,
+  pool: Line,
   studies: readonly Study[],
-  gallery: Gallery,
+  loaded: LoadedGallery,
   options: RunOptions,
 ): Promise<readonly Outcome<StudyResult>[]> {
   let done = 0;
+  let left = studies.length;
+  let begin = (): void => undefined;
+  const isFirstMeasured = new Promise<void>((resolve) => {
+    begin = resolve;
+  });
+  const isFirst = ({ slug }: Study): boolean => slug === options.first;
+  if (!studies.some(isFirst)) begin();
   return Promise.all(
     studies.map(async (study) => {
-      const outcome = await analyse(pool, study, gallery);
+      if (!isFirst(study)) await isFirstMeasured;
+      const outcome = await analyse(pool, study, loaded.gallery, (result) => {
+        left -= 1;
+        options.onMeasured?.(result, loaded, left);
+        begin();
+      }).finally(begin);
       done += 1;
       options.onProgress?.(done, studies.length, "studies");
       return outcome;
@@ -70,11 +93,17 @@ function analyseAll(
   );
 }
 
-async function analyse(pool: Pool, study: Study, gallery: Gallery): Promise<Outcome<StudyResult>> {
+async function analyse(
+  pool: Line,
+  study: Study,
+  gallery: Gallery,
+  onMeasured: (result: StudyResult | undefined) => void,
+): Promise<Outcome<StudyResult>> {
   const bytes = await readOriginal(study);
   const work = () => pool.run("study", study.file, { study, bytes, gallery });
   const { value, problems } = await catchFault(study.file, work);
-  const prose = checkProse(study, value?.comparison.edges);
+  onMeasured(hasError(problems) ? undefined : value);
+  const prose = checkProse(study, value?.comparison);
   if (value === undefined) return { value, problems: [...problems, ...prose] };
   const { comparison } = value;
   const rank = () => pool.run("rank", study.file, { study, comparison, bytes, gallery });

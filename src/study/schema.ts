@@ -7,37 +7,52 @@ const text = (longest: number) => z.string().min(1).max(longest);
 export const statuses = ["draft", "open", "adopted", "declined", "withdrawn"] as const;
 
 const change = {
-  replace: text(100),
-  with: text(100),
-  only: text(500).exactOptional(),
+  replace: text(100).describe("A colour of the drawing: hex in quotes, or the name that its page shows."),
+  with: text(100).describe(
+    "The new colour: hex in quotes, a name of the gallery's palette, or a CSS colour.",
+  ),
+  only: text(500).describe("A CSS selector: only what it matches is recoloured.").exactOptional(),
 };
 
-/** The front matter of a study. Rules that join two keys, and colours, are checked in `check.ts`. */
+const credit = {
+  title: text(200).describe("What the drawing is called.").exactOptional(),
+  author: text(200).describe("Who made it.").exactOptional(),
+  source: text(500).describe("Where it comes from.").exactOptional(),
+  licence: text(100).describe("Under which licence it may be published."),
+};
+
+/**
+ * The front matter of a study, or study.yaml. The descriptions go into the JSON Schema that editors read. Rules that join
+ * two keys, and colours, are checked in `rule.ts`.
+ */
 export const studySchema = z.strictObject({
-  title: text(200),
-  original: text(200),
-  change: z.strictObject(change),
+  title: text(200).describe("The heading of the study's page, and its line in lists."),
+  original: text(200).describe("The drawing: an SVG file beside the study, or /flags/name.svg."),
+  change: z.strictObject(change).describe("The one colour change that the study proposes."),
   focus: z
-    .strictObject({ colour: text(100).exactOptional(), select: text(500).exactOptional() })
-    .exactOptional(),
-  status: z.enum(statuses).default("open"),
-  decision: text(500).exactOptional(),
-  authors: z.array(text(100)).max(20).default([]),
-  date: text(40).exactOptional(),
-  tags: z.array(text(50)).max(20).default([]),
-  options: z
-    .array(z.strictObject({ ...change, note: text(500).exactOptional() }))
-    .max(50)
-    .default([]),
-  credit: z
     .strictObject({
-      title: text(200).exactOptional(),
-      author: text(200).exactOptional(),
-      source: text(500).exactOptional(),
-      licence: text(100),
+      colour: text(100).describe("A colour of the drawing, hex in quotes or by name.").exactOptional(),
+      select: text(500).describe("A CSS selector.").exactOptional(),
     })
+    .describe("What has to be seen, where it cannot be found: a colour or a selector, not both.")
     .exactOptional(),
-  symbolism: text(2000).exactOptional(),
+  status: z.enum(statuses).describe("Drafts are left out unless --drafts asks for them.").default("open"),
+  decision: text(500).describe("With adopted and declined: why, in a sentence.").exactOptional(),
+  authors: z.array(text(100)).max(20).describe("Who proposes it.").default([]),
+  date: text(40).describe("Year, month and day with hyphens.").exactOptional(),
+  tags: z.array(text(50)).max(20).describe("Letters, digits, spaces and hyphens.").default([]),
+  options: z
+    .array(z.strictObject({ ...change, note: text(500).describe("What came of it.").exactOptional() }))
+    .max(50)
+    .describe("Other single changes that were tried.")
+    .default([]),
+  credit: z.strictObject(credit).describe("Whose drawing it is.").exactOptional(),
+  symbolism: text(2000).describe("What the change does to the meaning.").exactOptional(),
+  formerly: z
+    .array(text(100))
+    .max(20)
+    .describe("Names that the study's folder had before: pages there point to the new address.")
+    .exactOptional(),
 });
 
 /** What to type for a key: dotted path with `*` for a place in a list → a line that would be right. */
@@ -70,4 +85,6 @@ export const studyExamples: Readonly<Record<string, string>> = {
   "credit.source": "source: https://flags.example/harbour",
   "credit.licence": "licence: CC0-1.0",
   symbolism: "symbolism: Gold stands for the harvest.",
+  formerly: "formerly: [ferry-wheel]",
+  "formerly.*": "formerly: [ferry-wheel]",
 };

@@ -1,5 +1,6 @@
 // Floor 5. A study as its author wrote it, checked: every value is present, typed and inside its limits.
 import type { Place } from "../problem/problem.ts";
+import type { Answer } from "./answer.ts";
 
 export type Status = "draft" | "open" | "adopted" | "declined" | "withdrawn";
 
@@ -26,8 +27,10 @@ export type Focus = { readonly colour: string } | { readonly select: string };
 
 export interface Study {
   readonly slug: string;
-  /** Path of study.md, as shown in messages. */
+  /** Path of study.md or study.yaml, as shown in messages. */
   readonly file: string;
+  /** Path of prose.md, where the prose has a file of its own. */
+  readonly proseFile?: string;
   readonly title: string;
   /** Path of the original drawing, as shown in messages. */
   readonly originalFile: string;
@@ -46,9 +49,11 @@ export interface Study {
   readonly options: readonly NotedOption[];
   readonly credit?: Credit;
   readonly symbolism?: string;
+  /** Slugs that the study had before. */
+  readonly formerly?: readonly string[];
   /** The prose, Markdown. */
   readonly body: string;
-  /** Line of study.md on which the prose begins, from 1. */
+  /** Line on which the prose begins in its file, from 1. */
   readonly bodyLine: number;
   /** Where each front matter value stands, by dotted path (`change.replace`), for later problems. */
   readonly places: ReadonlyMap<string, { readonly place: Place; readonly sourceLine: string }>;
@@ -69,4 +74,6 @@ export interface Gallery {
   readonly palette: ReadonlyMap<string, string>;
   /** A folder of the content folder whose drawings redesigns are compared with: `collection/old`. */
   readonly compareWith?: string;
+  /** Where readers answer. */
+  readonly answer?: Answer;
 }

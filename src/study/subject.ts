@@ -6,7 +6,7 @@ import { leastShare } from "../measure/confusion.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
 import { findStops, type Paint } from "../svg/paint.ts";
 import { walkElements } from "../svg/tree.ts";
-import { type Inspection, inspectDrawing } from "./inspect.ts";
+import { type Inspection, tabulateApart } from "./inspect.ts";
 import type { OpenedDrawing } from "./open.ts";
 
 /** The paints to try, largest first, the flag's own colours as candidates, and what was left out, in sentences. */
@@ -23,7 +23,7 @@ const mostPaints = 24;
  * Finds the flat paints over 0.4 % of the area that have an edge. A paint that is one with others of nearly its colour
  * is measured apart from them, as a change of it alone would leave it, on a table of its own.
  */
-export async function findSubjects({ resolved, viewing, inspection }: OpenedDrawing): Promise<Subjects> {
+export function findSubjects({ resolved, viewing, inspection }: OpenedDrawing): Subjects {
   const { table, paints, looks } = inspection;
   const listed = table.paints.flatMap((paint, index) => (paint.share > leastShare ? [index] : []));
   const flat = listed.filter((index) => paints[index]?.flat === true && paints[index]?.declared !== null);
@@ -33,7 +33,7 @@ export async function findSubjects({ resolved, viewing, inspection }: OpenedDraw
   const subjects: Subject[] = [];
   const unseen: string[] = [];
   for (const index of tried) {
-    const subject = await isolate(resolved, viewing, inspection, index);
+    const subject = isolate(viewing, inspection, index);
     const hasEdge = subject.table.edges.some(({ a, b }) => a === subject.paint || b === subject.paint);
     if (hasEdge) subjects.push(subject);
     else if (table.paints[index]?.vanishes === true) unseen.push(nameOf(index));
@@ -62,21 +62,13 @@ export async function findSubjects({ resolved, viewing, inspection }: OpenedDraw
   return { subjects, own, notes };
 }
 
-async function isolate(
-  resolved: ResolvedDrawing,
-  viewing: OpenedDrawing["viewing"],
-  inspection: Inspection,
-  index: number,
-): Promise<Subject> {
+function isolate(viewing: OpenedDrawing["viewing"], inspection: Inspection, index: number): Subject {
   const { table, looks, paints } = inspection;
   const group = table.paints[index]?.group;
   const replace = paints[index]?.declared;
   const isAlone = table.paints.every((paint, at) => at === index || paint.group !== group);
   if (isAlone || replace === null || replace === undefined) return { table, looks, paint: index };
-  const apart = await inspectDrawing(resolved, {
-    ...viewing,
-    change: { replace },
-  });
+  const apart = tabulateApart(inspection.ground, viewing, replace);
   const id = table.paints[index]?.id;
   return {
     table: apart.table,

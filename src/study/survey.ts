@@ -74,13 +74,13 @@ export async function surveyDrawing(
   options: TryOptions,
 ): Promise<Outcome<SurveyedDrawing>> {
   try {
-    const opened = await openDrawing(file, bytes, options);
+    const opened = await openDrawing(file, bytes, { ...options, asked: { cloth: options.cloth } });
     if (opened.value === undefined) return { value: undefined, problems: opened.problems };
     const { inspection, viewing, drawing } = opened.value;
     const { table, looks, proportions, warnings } = inspection;
     const frame = { file, proportions, distance: viewing.distance, warnings };
     const measure = measureLooks(frame, table, looks, options.cloth);
-    const report = await rankOpened(opened.value, { ...options, draw: 0 });
+    const report = rankOpened(opened.value, { ...options, draw: 0 });
     const flag = describeFlag(file, measure, report);
     return { value: { flag, measure, drawing: writeDrawing(drawing) }, problems: opened.problems };
   } catch (error) {

@@ -119,10 +119,26 @@ interface Explanation {
   readonly hint: string;
 }
 
-const indentation: Explanation = {
-  reason: "The indentation of this line does not fit the lines around it.",
-  hint: "Begin keys and list items that belong together in the same column.",
-};
+/** Shows the line under the one before it, both beginning in the same column. */
+function explainIndentation(source: Source, { line }: Place): Explanation {
+  const reason = "The spaces before this line do not fit the lines around it.";
+  const before = source.lines.slice(0, line - 1).findLast((text) => text.trim() !== "") ?? "";
+  const [, lead, rest] = /^( *)(\S.*)$/.exec(before) ?? [];
+  const own = (source.lines[line - 1] ?? "").trim();
+  if (lead === undefined || rest === undefined || rest === "---")
+    return { reason, hint: "Begin keys and list items that belong together in the same column." };
+  const inner = rest.endsWith(":") ? `${lead}  ` : lead;
+  const hint = `If it belongs to the line before it, type:\n${lead}${rest}\n${inner}${own}`;
+  return { reason, hint };
+}
+
+/** Puts quotes round the value that begins in a column: up to the end of the line, or of its place in a list. */
+function quoteFrom(line: string, column: number): string {
+  const [before, rest] = [line.slice(0, column - 1), line.slice(column - 1)];
+  const isInside = /[[{][^\]}]*$/.test(before);
+  const value = (isInside ? /^[^,\]}]*/.exec(rest)?.[0] : rest)?.trimEnd() ?? rest;
+  return `Type: ${before.trimStart()}${JSON.stringify(value)}${rest.slice(value.length)}`;
+}
 
 function explain(error: YAMLError, source: Source, place: Place): Explanation {
   const line = source.lines[place.line - 1] ?? "";
@@ -135,14 +151,17 @@ function explain(error: YAMLError, source: Source, place: Place): Explanation {
       };
     case "BAD_SCALAR_START": {
       const sign = quoteText(line[place.column - 1] ?? "");
-      return { reason: `A value that begins with ${sign} needs quotes.`, hint: quote };
+      return {
+        reason: `A value that begins with ${sign} needs quotes.`,
+        hint: quoteFrom(line, place.column),
+      };
     }
     case "BAD_DQ_ESCAPE": {
       const reason = "In double quotes a backslash begins an escape, and YAML does not know this one.";
       return { reason, hint: "Write the backslash twice, or leave it out." };
     }
     case "BLOCK_AS_IMPLICIT_KEY":
-      if (!/:\s.*:\s/.test(line)) return indentation;
+      if (!/:\s.*:\s/.test(line)) return explainIndentation(source, place);
       return {
         reason: "A colon with a space behind it begins a new value, and this line has two of them.",
         hint: quote,
@@ -150,7 +169,7 @@ function explain(error: YAMLError, source: Source, place: Place): Explanation {
     case "BAD_INDENT":
     case "MISSING_CHAR":
     case "MULTILINE_IMPLICIT_KEY":
-      return explainLine(line) ?? indentation;
+      return explainLine(line) ?? explainIndentation(source, place);
     default:
       return explainLine(line) ?? { reason: "YAML cannot read the line from here on.", hint: quote };
   }

@@ -1,4 +1,5 @@
 // Floor 5. How a drawing is looked at: from where, for what, and before which change.
+import type { Cloth } from "../colour/cloth.ts";
 import type { Hex } from "../colour/colour.ts";
 import type { Raster } from "../regions/raster.ts";
 import type { Instance } from "../svg/instance.ts";
@@ -17,6 +18,11 @@ export interface Viewing {
   readonly render?: (svg: string) => Promise<Raster>;
   /** Called when a part of the work is done, for benchmarks. */
   readonly lap?: (part: Part) => void;
+  /**
+   * Less than everything, as a survey shows it: the focus is followed only until it fails with today's colours on this
+   * cloth, and nothing is said of parts near the limit of sight.
+   */
+  readonly asked?: { readonly cloth: Cloth };
   readonly focus?: NamedFocus;
   /** A change that will be measured: paints it treats differently are not joined, though near-equal. */
   readonly change?: { readonly replace: Hex; readonly only?: ReadonlySet<Instance> };

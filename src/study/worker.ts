@@ -10,7 +10,7 @@ export interface Request<K extends JobKind = JobKind> {
 
 process.on("message", (request: Request) => {
   answer(request).catch((error: unknown) =>
-    process.send?.({
+    tell({
       id: request.id,
       error: error instanceof Error ? (error.stack ?? error.message) : String(error),
     }),
@@ -19,10 +19,15 @@ process.on("message", (request: Request) => {
 // A plain exit would wait for a renderer that is stuck.
 process.on("disconnect", () => process.kill(process.pid, "SIGKILL"));
 // Started: from here on a job takes its own time, not that of loading.
-process.send?.({ id: 0 });
+tell({ id: 0 });
+
+/** A parent that was killed hears nothing any more; nor is anyone to hear of that. */
+function tell(message: object): void {
+  process.send?.(message, undefined, undefined, () => undefined);
+}
 
 async function answer<K extends JobKind>({ id, kind, input }: Request<K>): Promise<void> {
   // The request carries the input of its own kind: it was made by the pool from a typed call.
   const run = runners[kind] as (input: Jobs[K]["input"]) => Promise<unknown>;
-  process.send?.({ id, outcome: await run(input) });
+  tell({ id, outcome: await run(input) });
 }

@@ -117,8 +117,8 @@ class YamlReader {
       this.report(
         "study/not-a-map",
         place,
-        "A list of “key: value” lines belongs here.",
-        "Type, for example: title: A lighter ferry wheel",
+        "Lines of the form “key: value” belong here.",
+        "Begin, for example, with: title: A lighter ferry wheel",
       );
       return undefined;
     }

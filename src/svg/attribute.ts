@@ -70,7 +70,7 @@ function filter(attribute: XmlAttribute, reporter: Reporter): undefined {
     "svg/unsupported",
     attribute.place,
     "The drawing uses a filter, which is not supported.",
-    "Flatten the effect into plain shapes.",
+    "Remove the shadow, blur or glow in a drawing program, or draw it as a plain shape.",
   );
   return undefined;
 }
@@ -106,9 +106,17 @@ function checked(attribute: XmlAttribute, reporter: Reporter): { name: string; v
     "svg/number",
     place,
     `${local}=${JSON.stringify(value.slice(0, 60))} is not ${describe(local)}.`,
-    "Export the drawing again, or mend the value by hand.",
+    mendNumber(local, value) ?? "Export the drawing again, or mend the value by hand.",
   );
   return undefined;
+}
+
+/** A number with a comma, as much of the world writes it. */
+function mendNumber(name: string, value: string): string | undefined {
+  const isComma = /^-?\d+,\d+(?:px)?$/.test(value.trim());
+  return isComma
+    ? `Write a point in place of the comma: ${name}="${value.trim().replace(",", ".")}"`
+    : undefined;
 }
 
 /** Free text: ids, names, languages. Everything else that is kept is made of words and numbers. */

@@ -14,6 +14,7 @@ export function readEntities(content: string): ReadonlyMap<string, string> | str
   const bracket = content.indexOf("[");
   const head = bracket < 0 ? content : content.slice(0, bracket);
   const match = external.exec(head.replace(/\s+/g, " ").trim());
+  if (/^html\b/i.test(head.trim())) return "The file is a web page, not an SVG drawing.";
   if (match === null) return "The DOCTYPE declares something other than an SVG drawing.";
   const system = match[1] ?? match[2] ?? match[3] ?? match[4];
   if (system !== undefined && !knownDtd.test(system))

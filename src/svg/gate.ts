@@ -1,6 +1,7 @@
 // Floor 2, step 2. Well-formed XML from anyone → a drawing in which everything is allowed. What has no effect on the
 // picture goes in silence, what might surprise goes with a warning, what changes the meaning refuses the drawing.
 import type { Outcome, Place } from "../problem/problem.ts";
+import { quoteText } from "../problem/quote.ts";
 import * as allow from "./allow.ts";
 import { cleanAttributes } from "./attribute.ts";
 import { checkCost } from "./cost.ts";
@@ -44,8 +45,10 @@ function reportRoot(root: XmlElement, reporter: Reporter): void {
     reporter.error(
       "svg/not-svg",
       root.place,
-      `The file is not an SVG drawing: it begins with <${root.local}>.`,
-      "Export the flag as SVG.",
+      root.local.toLowerCase() === "html"
+        ? "The file is a web page, not an SVG drawing."
+        : `The file is not an SVG drawing: it begins with <${root.local}>.`,
+      "Save the drawing itself as SVG, and put that file here.",
     );
     return;
   }
@@ -54,7 +57,7 @@ function reportRoot(root: XmlElement, reporter: Reporter): void {
     "svg/namespace",
     root.place,
     `The <svg> element ${said}, so browsers would show nothing.`,
-    `Write <svg xmlns="${allow.svgNamespace}" …>.`,
+    `Write it at the beginning: <svg xmlns="${allow.svgNamespace}" …>`,
   );
 }
 
@@ -117,7 +120,7 @@ function admitElement(element: XmlElement, reporter: Reporter): SvgElement | und
     reporter.warn(
       "svg/text",
       element.place,
-      "A <text> element was removed: letters look different on every machine.",
+      `${nameText(element)} was removed: letters look different on every machine.`,
       "Convert the text to outlines (paths) in a drawing program.",
     );
     return undefined;
@@ -129,14 +132,12 @@ function admitElement(element: XmlElement, reporter: Reporter): SvgElement | und
 
 /** Text of `title` and `desc`: markup inside is dropped, its words stay; writing directions are never overridden. */
 function cleanDescription(nodes: readonly XmlNode[], reporter: Reporter): SvgNode[] {
-  const words = (list: readonly XmlNode[]): string =>
-    list.map((node) => (node.kind === "text" ? node.text : words(node.children))).join("");
   const first = nodes[0];
   if (first === undefined) return [];
   const markup = nodes.find((node): node is XmlElement => node.kind === "element");
   if (markup !== undefined)
     warnRemoved(reporter, markup.place, `<${nameOf(markup)}> in a description`, "its words stay");
-  const text = words(nodes);
+  const text = nodes.map(wordsOf).join("");
   const plain = text.replace(/[\u202A-\u202E\u2066-\u2069]/g, "");
   if (plain !== text)
     reporter.warn(
@@ -156,6 +157,16 @@ function cleanDescription(nodes: readonly XmlNode[], reporter: Reporter): SvgNod
           place: first.place,
         },
       ];
+}
+
+function nameText(element: XmlElement): string {
+  const words = wordsOf(element).replace(/\s+/g, " ").trim();
+  return words === "" ? "A <text> element" : `The text ${quoteText(words)}`;
+}
+
+/** All text in a node and below it. */
+function wordsOf(node: XmlNode): string {
+  return node.kind === "text" ? node.text : node.children.map(wordsOf).join("");
 }
 
 function textNode(text: string, node: XmlText): SvgNode {

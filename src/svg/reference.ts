@@ -21,7 +21,7 @@ export function checkReferences(root: SvgElement, reporter: Reporter): SvgElemen
         "svg/duplicate-id",
         element.attributePlaces["id"] ?? element.place,
         `The id ${JSON.stringify(id)} stands on two elements.`,
-        "Give one of them another id, and what points at it too.",
+        `Give one of them another id, such as ${JSON.stringify(`${id}-2`)}, and where url(#…) or href mean that one, change it too.`,
       );
       return undefined;
     }

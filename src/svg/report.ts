@@ -13,6 +13,9 @@ export interface Reporter {
   warn(rule: string, place: Place | undefined, reason: string, hint?: string): void;
 }
 
+/** Said of what was removed and might be missed. */
+const removedHint = "If the flag looks right without it, there is nothing to do.";
+
 /** Returns a reporter for `file` whose text is split into `lines`. */
 export function createReporter(file: string, lines: readonly string[]): Reporter {
   const problems: Problem[] = [];
@@ -31,6 +34,8 @@ export function createReporter(file: string, lines: readonly string[]): Reporter
       });
     };
   const warn = add("warning");
+  const hintOf = (rule: string, hint: string | undefined) =>
+    hint ?? (rule === "svg/removed" ? removedHint : undefined);
   return {
     file,
     lines,
@@ -38,7 +43,7 @@ export function createReporter(file: string, lines: readonly string[]): Reporter
     error: add("error"),
     warn: (rule, place, reason, hint) => {
       warnings += 1;
-      if (warnings <= limit.warnings) warn(rule, place, reason, hint);
+      if (warnings <= limit.warnings) warn(rule, place, reason, hintOf(rule, hint));
       else if (warnings === limit.warnings + 1)
         warn(
           "svg/more",

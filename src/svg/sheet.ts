@@ -114,7 +114,8 @@ export function checkDeclaration(property: string, value: string, place: Place, 
 
 function hintFor(property: string): string {
   if (property === "transform") return 'Write it as an attribute: transform="…".';
-  if (property === "filter") return "Flatten the effect into plain shapes.";
+  if (property === "filter")
+    return "Remove the shadow, blur or glow in a drawing program, or draw it as a plain shape.";
   return "Draw the mixed colour as a shape of its own.";
 }
 
@@ -167,7 +168,7 @@ function checkAllowed(property: string, value: string, place: Place, reporter: R
       "svg/css",
       place,
       `${property} uses ${unknown}(), which is not supported: ${shown}.`,
-      "Write the colour or number itself.",
+      "Write the colour or number itself in its place.",
     );
     return false;
   }

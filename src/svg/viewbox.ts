@@ -21,12 +21,12 @@ export function findViewBox(root: SvgElement, reporter: Reporter): ViewBox | und
   if (found === undefined) {
     return written === undefined
       ? refuse(
-          "The drawing has no viewBox and no size in pixels.",
-          'Write viewBox="0 0 WIDTH HEIGHT" on <svg>.',
+          "The drawing does not say how large it is: <svg> has no viewBox, and no width and height in pixels.",
+          'Write on <svg> the width and height that the shapes fill, such as viewBox="0 0 900 600".',
         )
       : refuse(
           `viewBox=${JSON.stringify(written.slice(0, 60))} is not four numbers.`,
-          'Write viewBox="0 0 WIDTH HEIGHT" with plain numbers.',
+          'Write four plain numbers, such as viewBox="0 0 900 600".',
         );
   }
   const { width, height } = found;

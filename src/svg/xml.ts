@@ -110,7 +110,9 @@ class Builder {
         "svg/doctype",
         place,
         read,
-        "Delete the whole <!DOCTYPE …> from the file: drawings do not need it.",
+        /^\s*html\b/i.test(content)
+          ? "Open the page, save the drawing itself as SVG, and put that file here."
+          : "Delete the whole <!DOCTYPE …> from the file: drawings do not need it.",
       );
     }
     let count = 0;
@@ -223,7 +225,7 @@ class Builder {
         "svg/not-well-formed",
         stray,
         "The file is not well-formed XML: an ampersand stands alone.",
-        "Write &amp; for an ampersand, and the character itself for any other entity.",
+        "Write &amp; in its place.",
       );
     }
     const cause = message.replace(/^[^:]*:?\d+:\d+:\s*/, "").replace(/\.$/, "");

@@ -3,41 +3,81 @@ const form = document.querySelector("form.finder");
 const list = document.querySelector(".catalogue");
 const found = form.querySelector(".found");
 const none = document.querySelector(".none-found");
-const entries = [...list.children].map((entry, place) => ({ entry, place, data: entry.dataset }));
 const language = document.documentElement.lang;
+const textOf = (entry, parts) => [...entry.querySelectorAll(parts)].map((part) => part.textContent).join(" ");
+const entries = [...list.children].map((entry, place) => ({
+  entry,
+  place,
+  data: entry.dataset,
+  title: textOf(entry, "h2"),
+  words: ` ${fold(textOf(entry, "h2, .entry-change, .byline")).join(" ")}`,
+}));
+let shownOrder = "";
+let isAsked = false;
 
-const titleOf = ({ entry }) => entry.querySelector("h2").textContent;
 const numberOf = (text, missing) => (text === "" ? missing : Number(text));
 const orders = {
   gain: (a, b) => numberOf(b.data.gain, -9) - numberOf(a.data.gain, -9),
   lost: (a, b) => numberOf(a.data.gain, 9) - numberOf(b.data.gain, 9),
   unclear: (a, b) => numberOf(a.data.after, 9) - numberOf(b.data.after, 9),
-  title: (a, b) => titleOf(a).localeCompare(titleOf(b), language),
+  title: (a, b) => a.title.localeCompare(b.title, language),
 };
 
-// The beginning of a word finds it; every word has to be found.
-function fits({ data }, asked, words) {
+// Small letters without their marks, as the words of the studies are written.
+function fold(text) {
+  return (
+    text
+      .toLowerCase()
+      .normalize("NFKD")
+      .replace(/\p{M}/gu, "")
+      .match(/[\p{L}\p{N}]+/gu) ?? []
+  );
+}
+
+// The words of prose, colours and outcomes are asked for once somebody searches: most readers never do.
+function askWords() {
+  if (isAsked) return;
+  isAsked = true;
+  const script = document.createElement("script");
+  script.src = form.dataset.wordsFile;
+  script.addEventListener("load", () => {
+    for (const item of entries) item.words += globalThis.studyWords[item.data.slug] ?? "";
+    show();
+  });
+  document.head.append(script);
+}
+
+// The beginning of a word finds it; every word has to be found. Some scripts put no space between words.
+function fits({ data, words }, asked, sought) {
   for (const [name, value] of asked) if (!data[name].split(" ").includes(value)) return false;
-  const own = ` ${data.words}`;
-  return words.every((word) => own.includes(` ${word}`));
+  return sought.every((word) =>
+    words.includes(/[\p{sc=Han}\p{sc=Hira}\p{sc=Kana}\p{sc=Thai}]/u.test(word) ? word : ` ${word}`),
+  );
+}
+
+function sort(name) {
+  if (name === shownOrder) return;
+  shownOrder = name;
+  const order = orders[name] ?? (() => 0);
+  list.append(...[...entries].sort((a, b) => order(a, b) || a.place - b.place).map(({ entry }) => entry));
 }
 
 function show() {
   const values = new FormData(form);
-  const text = values.get("q").toLowerCase().normalize("NFC");
-  const words = text.match(/[\p{L}\p{N}]+/gu) ?? [];
+  const sought = fold(values.get("q"));
+  if (sought.length > 0) askWords();
   const asked = ["status", "verdict", "tag", "author"]
     .map((name) => [name, values.get(name)])
     .filter(([, value]) => value);
-  const order = orders[values.get("order")] ?? (() => 0);
+  sort(values.get("order"));
   let count = 0;
-  for (const item of [...entries].sort((a, b) => order(a, b) || a.place - b.place)) {
-    item.entry.hidden = !fits(item, asked, words);
+  for (const item of entries) {
+    item.entry.hidden = !fits(item, asked, sought);
     if (!item.entry.hidden) count += 1;
-    list.append(item.entry);
   }
   const number = new Intl.NumberFormat(language).format(count);
-  found.textContent = count === entries.length ? found.dataset.all : found.dataset.found.replace("#", number);
+  const said = count === entries.length ? found.dataset.all : found.dataset.found.replace("#", number);
+  if (found.textContent !== said) found.textContent = said;
   none.hidden = count > 0;
   const query = new URLSearchParams([...values].filter(([, value]) => value));
   history.replaceState(null, "", `${location.pathname}${query.size > 0 ? `?${query}` : ""}${location.hash}`);
@@ -50,6 +90,7 @@ for (const [name, value] of new URLSearchParams(location.search)) {
   if (field.selectedIndex === -1) field.selectedIndex = 0;
 }
 form.hidden = false;
+form.elements.q.addEventListener("focus", askWords);
 form.addEventListener("input", show);
 form.addEventListener("submit", (event) => {
   event.preventDefault();

@@ -4,18 +4,21 @@
 import type { JSX } from "preact";
 import type { EdgeRow, Reading } from "../../src/site/present/edge.ts";
 
-/** The figure that `::figure{edge="…"}` puts into prose. */
-export function EdgeFigure({ edge }: { edge: EdgeRow }): JSX.Element {
+/** The figure that `::figure{edge="…"}` puts into prose. `id` is its anchor. */
+export function EdgeFigure({ edge, id }: { edge: EdgeRow; id: string }): JSX.Element {
+  const names = edge.address ? <a href={edge.address}>{edge.names}</a> : edge.names;
   return (
-    <figure class="edge-figure">
+    <figure class="edge-figure" id={id}>
       <div class="edge-figure-pair">
         {edge.before && <Meeting label="Original" reading={edge.before} />}
         <Meeting label="Redesign" reading={edge.after} />
       </div>
       <figcaption>
-        <strong>{edge.address ? <a href={edge.address}>Edge</a> : "Edge"}.</strong>{" "}
-        {edge.renamed ? `${edge.names}, which becomes ${edge.renamed}` : edge.names}: {edge.outcome}, over{" "}
-        {edge.length} flag heights.
+        <strong>
+          <a href={`#${id}`}>Edge</a>.
+        </strong>{" "}
+        {names}
+        {edge.renamed && `, which becomes ${edge.renamed}`}: {edge.outcome}, over {edge.length} flag heights.
       </figcaption>
     </figure>
   );
@@ -29,7 +32,7 @@ function Meeting({ label, reading }: { label: string; reading: Reading }): JSX.E
         width="240"
         height="120"
         role="img"
-        aria-label={`${label}: ${reading.names}`}
+        aria-label={`${label}: ${reading.names}, side by side; contrast ${reading.contrast}, ${reading.grade}`}
       >
         <rect width="120.5" height="120" fill={reading.hexes[0]} />
         <rect x="120" width="120" height="120" fill={reading.hexes[1]} />

@@ -20,20 +20,23 @@ export function FieldFigure({
         <strong>
           <a href={`#${id}`}>The whole field</a>.
         </strong>{" "}
-        Every flag at its clarity in percent; {field.isSmall ? "underlined where" : "a full mark where"} a
-        study begins with it. {field.without && ` ${field.without}`}{" "}
+        Every flag at its clarity, in steps of five percent; {field.isSmall ? "underlined" : "a full mark"}{" "}
+        where a study begins with it. {field.without && `${field.without} `}Each leads to its line below.{" "}
         <a class="past" href={`#${after}`}>
           Go past the picture
         </a>
       </figcaption>
       <div class={field.isSmall ? "axis axis-small" : "axis"}>
-        <p class="field-place" aria-hidden="true">
-          Each leads to its line below. Point at one to see it here.
-        </p>
+        <div class="field-place" aria-hidden="true">
+          <Shown dot={field.least} lead="Least clear: " />
+        </div>
         <ol class="field-rows">
           {field.rows.map((row) => (
-            <li key={row.label}>
+            <li key={row.label} class={row.dots.length === 0 ? "bare" : undefined}>
               <span class="field-label number">{row.label}</span>
+              <span class="field-tick number" aria-hidden="true">
+                {row.tick}
+              </span>
               {row.dots.length > 0 && (
                 <ol class="field-dots">
                   {row.dots.map((dot) => (
@@ -66,21 +69,34 @@ function Dot({ dot, isSmall }: { dot: FieldDot; isSmall: boolean }): JSX.Element
         />
       )}
       <span class="peek">
-        <span class="mat">
-          <img
-            class={`flag flag-${dot.fit}`}
-            src={dot.src}
-            alt=""
-            width={dot.width}
-            height={dot.height}
-            loading="lazy"
-            decoding="async"
-          />
-        </span>
-        <span class="peek-words">
-          {dot.name}, {dot.clarity}
-        </span>
+        <Shown dot={dot} />
       </span>
     </a>
+  );
+}
+
+/** The flag at a size to look at, with its name and what is weakest in it. */
+function Shown({ dot, lead = "" }: { dot: FieldDot; lead?: string }): JSX.Element {
+  return (
+    <>
+      <span class="mat">
+        <img
+          class={`flag flag-${dot.fit}`}
+          src={dot.src}
+          alt=""
+          width={dot.width}
+          height={dot.height}
+          loading="lazy"
+          decoding="async"
+        />
+      </span>
+      <span class="peek-words">
+        <span class="peek-name">
+          {lead}
+          {dot.name}, {dot.clarity}
+        </span>
+        {dot.weakest && <span class="renamed">{dot.weakest}</span>}
+      </span>
+    </>
   );
 }

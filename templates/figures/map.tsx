@@ -6,15 +6,26 @@ import type { EdgeMapPanel, EdgeMapView } from "../../src/site/present/lines.ts"
 
 const grades = ["strong", "clear", "soft", "weak", "merged"] as const;
 
-/** The figure with its key and caption. `id` is its anchor. */
-export function EdgeMapFigure({ map, id }: { map: EdgeMapView; id: string }): JSX.Element {
+/**
+ * The figure with its key and caption. `id` is its anchor; `isAgain` where the page shows the map in its own place too,
+ * whose lines are then drawn again.
+ */
+export function EdgeMapFigure({
+  map,
+  id,
+  isAgain = false,
+}: {
+  map: EdgeMapView;
+  id: string;
+  isAgain?: boolean;
+}): JSX.Element {
   return (
     <figure class="edge-map" id={id}>
       <div class="pair">
         {map.panels.map((panel, index) => (
           <div key={panel.heading} class="map-panel">
             <div class="mat">
-              <Panel map={map} panel={panel} id={`${id}-${index}`} shapes={index === 0} />
+              <Panel map={map} panel={panel} id={`${id}-${index}`} shapes={index === 0 && !isAgain} />
             </div>
             <p class="map-heading" aria-hidden="true">
               {panel.heading}

@@ -7,7 +7,7 @@ import type { SiteView } from "../../src/site/present/site.ts";
 import { StripFigure } from "../figures/strip.tsx";
 import { Document } from "../parts/document.tsx";
 import { Elsewhere, Meeting, Seen, Siblings } from "../parts/edgepage.tsx";
-import { StampNote } from "../parts/refer.tsx";
+import { Refer, StampNote } from "../parts/refer.tsx";
 
 export const data = {
   pagination: { data: "site.edges", size: 1, alias: "edge" },
@@ -19,7 +19,7 @@ export function render({ edge }: { site: SiteView; edge: EdgePage }): JSX.Elemen
   return (
     <Document frame={edge.frame} layout="edge" scripts={[edge.frame.links.studyScript]}>
       <article>
-        <StampNote stamp={edge.stamp} />
+        <StampNote stamp={edge.refer.stamp} />
         <header class="opening">
           <p class="status">
             An edge of <a href={edge.study.address}>{edge.study.title}</a> · <span>{edge.status.word}</span>,{" "}
@@ -36,6 +36,7 @@ export function render({ edge }: { site: SiteView; edge: EdgePage }): JSX.Elemen
         </section>
         <Elsewhere edge={edge} />
         <Siblings edge={edge} />
+        <Refer refer={edge.refer} />
       </article>
     </Document>
   );

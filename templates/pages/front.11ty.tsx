@@ -35,7 +35,7 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
               <Entry key={card.address} card={card} eager={index < 2} />
             ))}
           </div>
-          <Shelves front={front} />
+          <Shelves groups={front.shelves} />
         </>
       )}
     </Document>

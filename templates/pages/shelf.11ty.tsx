@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { ShelfPage } from "../../src/site/present/shelf.ts";
+import type { ShelfPage } from "../../src/site/present/shelfpage.ts";
 import type { SiteView } from "../../src/site/present/site.ts";
 import { Document } from "../parts/document.tsx";
 import { Entry } from "../parts/entry.tsx";
@@ -17,10 +17,11 @@ export function render({ shelf }: { site: SiteView; shelf: ShelfPage }): JSX.Ele
   return (
     <Document frame={shelf.frame} layout="shelf">
       <header class="opening">
-        <p class="status">{shelf.kind}</p>
+        <p class="status">{shelf.kind.text}</p>
         <h1>{shelf.name}</h1>
         <p class="count">
-          {shelf.count}, newest first. <a href={shelf.frame.links.home}>All studies</a>
+          {shelf.count}, newest first. <a href={shelf.kind.address}>{shelf.kind.all}</a>,{" "}
+          <a href={shelf.frame.links.home}>all studies</a>
         </p>
       </header>
       <div class="catalogue">

@@ -6,16 +6,18 @@ import type { Frame, ShareView } from "../../src/site/present/page.ts";
 import { Foot } from "./foot.tsx";
 import { Masthead } from "./masthead.tsx";
 
-/** One page. `layout` names the page type for the style sheet; `scripts` are those that only this type needs. */
+/** One page. `layout` names the page type for the style sheet; `scripts` and `head` are what only this type needs. */
 export function Document({
   frame,
   layout,
   scripts = [],
+  head,
   children,
 }: {
   frame: Frame;
   layout: string;
   scripts?: readonly string[];
+  head?: ComponentChildren;
   children: ComponentChildren;
 }): JSX.Element {
   return (
@@ -28,6 +30,7 @@ export function Document({
         <meta name="description" content={frame.description} />
         <meta name="color-scheme" content="light dark" />
         <meta name="referrer" content="no-referrer" />
+        {head}
         {frame.canonical && <link rel="canonical" href={frame.canonical} />}
         {frame.share && <Share frame={frame} share={frame.share} />}
         {frame.links.fonts.map((font) => (
@@ -35,18 +38,15 @@ export function Document({
         ))}
         <link rel="icon" href={frame.links.icon} type="image/svg+xml" />
         <link rel="icon" href={frame.links.iconPng} type="image/png" sizes="96x96" />
-        <link
-          rel="alternate"
-          href={frame.links.atom}
-          type="application/atom+xml"
-          title={frame.galleryTitle}
-        />
-        <link
-          rel="alternate"
-          href={frame.links.jsonFeed}
-          type="application/feed+json"
-          title={frame.galleryTitle}
-        />
+        {frame.links.feeds.map((feed) => (
+          <link
+            key={feed.address}
+            rel="alternate"
+            href={feed.address}
+            type={feed.type}
+            title={frame.galleryTitle}
+          />
+        ))}
         <link rel="stylesheet" href={frame.links.styles} />
         <script src={frame.links.script} defer />
         {scripts.map((script) => (

@@ -2,8 +2,10 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { EdgePage, SeenReading } from "../../src/site/present/edgepage.ts";
+import type { EdgePage } from "../../src/site/present/edgepage.ts";
+import type { SeenReading } from "../../src/site/present/edgevision.ts";
 import { ReadingCell } from "./edges.tsx";
+import { Argue } from "./refer.tsx";
 import { SwatchPair } from "./swatch.tsx";
 
 /** The place where the two paints meet, before and after, with what became of the edge and all its numbers. */
@@ -35,6 +37,7 @@ export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
         <h2 id="outcome">{edge.outcome.word}</h2>
         <p class="verdict-sentence">{edge.outcome.sentence}</p>
         <p class="unofficial">{edge.unofficial}</p>
+        {edge.answer && <Argue answer={edge.answer} />}
         <p class="measured">
           {edge.measuredHow} How <a href={edge.links.contrast}>contrast</a> is made, and{" "}
           <a href={edge.links.beside}>what stands beside it</a>.

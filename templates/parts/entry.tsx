@@ -12,7 +12,7 @@ export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Elem
   return (
     <article
       class="entry"
-      data-words={card.search.words}
+      data-slug={card.search.slug}
       data-status={card.search.status}
       data-verdict={card.search.verdict}
       data-author={card.search.authors}
@@ -47,6 +47,7 @@ export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Elem
             <dd>{card.status.word}</dd>
           </div>
         </dl>
+        {card.decision && <p class="entry-decision">{card.decision}</p>}
         <Byline authors={card.authors} date={card.date} />
       </div>
     </article>

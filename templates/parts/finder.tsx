@@ -2,14 +2,14 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { Finder, FrontPage } from "../../src/site/present/front.ts";
-import type { ShelfLink } from "../../src/site/present/shelf.ts";
+import type { Finder } from "../../src/site/present/front.ts";
+import type { ShelfGroup } from "../../src/site/present/shelfindex.ts";
 
 /** The form; hidden until the script that answers it runs. */
 export function FinderForm({ finder, count }: { finder: Finder; count: string }): JSX.Element {
   return (
     <search>
-      <form class="finder" hidden>
+      <form class="finder" data-words-file={finder.words} hidden>
         <p class="field wide">
           <label for="find-words">Words</label>
           <input type="search" id="find-words" name="q" autocomplete="off" />
@@ -37,13 +37,13 @@ export function FinderForm({ finder, count }: { finder: Finder; count: string })
             ))}
           </select>
         </p>
-        <p class="field buttons">
+        <div class="field buttons answer">
           <button type="submit">Find</button>
           <button type="reset">Show all</button>
-        </p>
-        <p class="found" role="status" data-found={finder.found} data-all={count}>
-          {count}
-        </p>
+          <p class="found" role="status" data-found={finder.found} data-all={count}>
+            {count}
+          </p>
+        </div>
       </form>
       <p class="none-found" hidden>
         No study fits all of this. Take away a word or a choice, or show all.
@@ -53,34 +53,34 @@ export function FinderForm({ finder, count }: { finder: Finder; count: string })
 }
 
 /** Tags and authors, each with a page of its own. */
-export function Shelves({ front }: { front: FrontPage }): JSX.Element | null {
-  if (front.tags.length === 0 && front.authors.length === 0) return null;
+export function Shelves({ groups }: { groups: readonly ShelfGroup[] }): JSX.Element | null {
+  if (groups.length === 0) return null;
   return (
     <nav class="shelves" aria-label="Tags and authors">
-      {front.tags.length > 0 && <ShelfList heading="Tags" id="tags" shelves={front.tags} />}
-      {front.authors.length > 0 && <ShelfList heading="Authors" id="authors" shelves={front.authors} />}
+      {groups.map((group) => (
+        <ShelfList key={group.kind} group={group} />
+      ))}
     </nav>
   );
 }
 
-function ShelfList({
-  heading,
-  id,
-  shelves,
-}: {
-  heading: string;
-  id: string;
-  shelves: readonly ShelfLink[];
-}): JSX.Element {
+function ShelfList({ group }: { group: ShelfGroup }): JSX.Element {
   return (
-    <section aria-labelledby={id}>
-      <h2 id={id}>{heading}</h2>
+    <section aria-labelledby={group.kind}>
+      <h2 id={group.kind}>
+        <a href={group.address}>{group.heading}</a>
+      </h2>
       <ul>
-        {shelves.map((shelf) => (
+        {group.links.map((shelf) => (
           <li key={shelf.slug}>
             <a href={shelf.address}>{shelf.name}</a> <span class="number quiet">{shelf.count}</span>
           </li>
         ))}
+        {group.more && (
+          <li>
+            <a href={group.address}>{group.more}</a>
+          </li>
+        )}
       </ul>
     </section>
   );

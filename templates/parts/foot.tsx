@@ -11,7 +11,8 @@ export function Foot({ frame }: { frame: Frame }): JSX.Element {
       <p>
         Every redesign shown here is an unofficial study, put forward for discussion. Laws on the use of flags
         differ: follow the local ones, and respect the licence of each drawing. See the{" "}
-        <a href={frame.links.cautions}>cautions</a>.
+        <a href={frame.links.cautions}>cautions</a>, and for authors the{" "}
+        <a href={frame.links.rules}>rules for studies and drawings</a>.
       </p>
       <p>
         {frame.society && `Published by ${frame.society}. `}

@@ -3,8 +3,8 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { Plate } from "../../src/site/present/plate.ts";
-import type { SizeRow } from "../../src/site/present/size.ts";
 import type { StudyPage } from "../../src/site/present/study.ts";
+import { SizesFigure } from "../figures/sizes.tsx";
 
 /** The section of a study page. */
 export function Look({ study }: { study: StudyPage }): JSX.Element {
@@ -12,29 +12,34 @@ export function Look({ study }: { study: StudyPage }): JSX.Element {
     <section class="evidence look" aria-labelledby="look">
       <h2 id="look">Another look</h2>
       <Wipe plates={study.plates} />
-      <Sizes rows={study.sizes} />
+      <SizesFigure rows={study.sizes} id="true-size" />
     </section>
   );
 }
 
-/** Hidden until the script that moves it runs. */
+/** Hidden until the script that moves it runs. The range says in words how much of the redesign shows. */
 function Wipe({ plates }: { plates: readonly [Plate, Plate] }): JSX.Element {
   const [original, redesign] = plates;
   return (
     <figure class="wipe" id="wipe" hidden>
+      <p class="wipe-sides" aria-hidden="true">
+        <span>{redesign.label}</span> <span>{original.label}</span>
+      </p>
       <div class="mat">
-        {plates.map((plate, index) => (
-          <img
-            key={plate.label}
-            class={`flag flag-${plate.fit}${index === 1 ? " wipe-over" : ""}`}
-            src={plate.src}
-            alt={plate.alt}
-            width={plate.width}
-            height={plate.height}
-            loading="lazy"
-            decoding="async"
-          />
-        ))}
+        <div class={`flag flag-${original.fit} wipe-box`}>
+          {plates.map((plate) => (
+            <img
+              key={plate.label}
+              src={plate.src}
+              alt={plate.alt}
+              width={plate.width}
+              height={plate.height}
+              loading="lazy"
+              decoding="async"
+              draggable={false}
+            />
+          ))}
+        </div>
       </div>
       <div class="wipe-controls">
         <button type="button" value="0" aria-pressed="false">
@@ -57,37 +62,7 @@ function Wipe({ plates }: { plates: readonly [Plate, Plate] }): JSX.Element {
         <strong>
           <a href="#wipe">One box</a>.
         </strong>{" "}
-        Draw the redesign over the original.
-      </figcaption>
-    </figure>
-  );
-}
-
-function Sizes({ rows }: { rows: readonly [SizeRow, SizeRow] }): JSX.Element {
-  return (
-    <figure class="sizes" id="true-size">
-      {rows.map((row) => (
-        <ul key={row.label} class="size-row" aria-label={row.label}>
-          {row.pictures.map((picture) => (
-            <li key={picture.height}>
-              <img
-                src={picture.src}
-                alt={picture.alt}
-                width={picture.width}
-                height={picture.height}
-                loading="lazy"
-                decoding="async"
-              />
-            </li>
-          ))}
-        </ul>
-      ))}
-      <figcaption>
-        <strong>
-          <a href="#true-size">At true size</a>.
-        </strong>{" "}
-        Original over redesign, {rows[0].pictures.map(({ height }) => height).join(", ")} pixels high, as
-        flags stand in lists and headings.
+        Draw the redesign over the original, with the slider or on the flag itself.
       </figcaption>
     </figure>
   );

@@ -1,4 +1,4 @@
-// Part. The flags that a redesign looks most like, with how near they are.
+// Part. A redesign beside the flags that it looks most like, with how near they are.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
@@ -20,7 +20,11 @@ export function Near({ likeness }: { likeness: LikenessView }): JSX.Element {
           <a href={likeness.how}>How likeness is measured</a>
         </p>
       </div>
-      <ol class="sheet near">
+      <ul class="sheet near">
+        <li>
+          <Mat plate={likeness.own} />
+          <p class="option-change">{likeness.own.label}</p>
+        </li>
         {likeness.nearest.map((near) => (
           <li key={near.name}>
             {near.shown && <Mat plate={near.shown.plate} />}
@@ -37,7 +41,7 @@ export function Near({ likeness }: { likeness: LikenessView }): JSX.Element {
             </p>
           </li>
         ))}
-      </ol>
+      </ul>
     </section>
   );
 }

@@ -25,14 +25,16 @@ export function Mat({ plate, eager = false }: { plate: Plate; eager?: boolean })
 export function CaptionedPlate({
   plate,
   eager = false,
+  id,
   children,
 }: {
   plate: Plate;
   eager?: boolean;
+  id?: string;
   children: ComponentChildren;
 }): JSX.Element {
   return (
-    <figure class="plate">
+    <figure class="plate" id={id}>
       <Mat plate={plate} eager={eager} />
       <figcaption>{children}</figcaption>
     </figure>

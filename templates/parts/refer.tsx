@@ -2,23 +2,35 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
+import type { AnswerView } from "../../src/site/present/answer.ts";
 import type { ReferView } from "../../src/site/present/refer.ts";
 
-/** The section of a study page. */
+/** The section of a study page and of an edge page. The buttons are hidden until a script can copy. */
 export function Refer({ refer }: { refer: ReferView }): JSX.Element {
   return (
-    <section class="evidence" aria-labelledby="refer">
+    <section class="evidence refer" aria-labelledby="refer">
       <h2 id="refer">Refer to this</h2>
-      <div class="main refer">
-        <p class="refer-text">{refer.text}</p>
-        <pre>
-          <code>{refer.bibtex}</code>
+      <div class="main">
+        <p class="refer-text" id="refer-text">
+          {refer.text}
+        </p>
+        <pre dir="ltr">
+          <code id="refer-bibtex">{refer.bibtex}</code>
         </pre>
+        <p class="copying" hidden>
+          <button type="button" value="refer-text">
+            Copy the text
+          </button>{" "}
+          <button type="button" value="refer-bibtex">
+            Copy the BibTeX
+          </button>{" "}
+          <span role="status" class="copied" />
+        </p>
       </div>
       <div class="margin source">
         <p>
           Stamp <code>{refer.stamp}</code>: a short mark of the drawing, the change and the measure. Through{" "}
-          <a href={refer.stamped}>an address with the stamp in it</a>, a later reader is told where what is
+          <a href={refer.link}>an address with the stamp in it</a>, a later reader is told where what is
           measured has changed since. The words of a study may change without it.
         </p>
       </div>
@@ -26,12 +38,25 @@ export function Refer({ refer }: { refer: ReferView }): JSX.Element {
   );
 }
 
+/** The way to answer, with the address of the page in it. */
+export function Argue({ answer }: { answer: AnswerView }): JSX.Element {
+  return (
+    <p class="argue">
+      <a href={answer.href} rel={answer.way === "form" ? "nofollow noopener" : undefined}>
+        Argue with this
+      </a>{" "}
+      {answer.words}
+    </p>
+  );
+}
+
 /** Hidden until the script finds another stamp in the address. */
 export function StampNote({ stamp }: { stamp: string }): JSX.Element {
   return (
     <p class="stamp-note" data-stamp={stamp} hidden>
-      <strong>This study has changed since.</strong> The link you came by was made for an earlier state. What
-      is shown here now has the stamp <code>{stamp}</code>.
+      <strong>This study has changed since.</strong> The link you came by was made for an earlier state, with
+      the stamp <code class="stamp-came">{stamp}</code>. What is shown here now has the stamp{" "}
+      <code>{stamp}</code>.
     </p>
   );
 }

@@ -3,11 +3,12 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { StudyPage } from "../../src/site/present/study.ts";
-import { EdgeFigure } from "../figures/edge.tsx";
+import { ProseFigureBlock } from "../figures/prose.tsx";
+import { SeenFigure } from "../figures/seen.tsx";
 import { Byline } from "./entry.tsx";
-import { Move } from "./move.tsx";
 import { CreditLine, DownloadList, OptionList } from "./notes.tsx";
-import { CaptionedPlate, Mat } from "./plate.tsx";
+import { CaptionedPlate } from "./plate.tsx";
+import { Argue } from "./refer.tsx";
 import { Summary } from "./summary.tsx";
 
 /** Status, title, who and when. */
@@ -49,6 +50,7 @@ export function Plates({ study }: { study: StudyPage }): JSX.Element {
           {study.change.sentence} {study.verdict.sentence}
         </p>
         <p class="unofficial">{study.notes.unofficial}</p>
+        {study.answer && <Argue answer={study.answer} />}
       </div>
       <Summary rows={study.summary} />
     </section>
@@ -69,7 +71,7 @@ export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
             // Written by our Markdown renderer, which shows the author's HTML as text.
             <div key={index} class="prose-run" dangerouslySetInnerHTML={{ __html: block.html }} />
           ) : (
-            <EdgeFigure key={index} edge={block.figure} />
+            <ProseFigureBlock key={index} figure={block.figure} study={study} />
           ),
         )}
       </div>
@@ -104,25 +106,7 @@ export function Seen({ study }: { study: StudyPage }): JSX.Element {
   return (
     <section class="seen" aria-labelledby="seen">
       <h2 id="seen">Seen otherwise</h2>
-      <p class="measured">
-        Approximations of what readers with a colour-vision deficiency, and grey print, make of both flags.
-        They are no test of anyone’s sight.
-      </p>
-      <div class="seen-grid">
-        {study.seen.map((seen) => (
-          <figure key={seen.vision} class="seen-one">
-            {seen.plates.map((plate) => (
-              <Mat key={plate.label} plate={plate} />
-            ))}
-            <figcaption>
-              <strong>{seen.heading}</strong>, {seen.explanation}
-              <span class="seen-number">
-                {seen.measure} <Move before={seen.before} after={seen.after} />
-              </span>
-            </figcaption>
-          </figure>
-        ))}
-      </div>
+      <SeenFigure seen={study.seen} id="seen-otherwise" />
     </section>
   );
 }

@@ -56,7 +56,7 @@ export function SurveyForm({ finder }: { finder: SurveyFinder }): JSX.Element {
   );
 }
 
-/** All flags with their numbers. The region scrolls by itself where the page is narrow. */
+/** All flags with their numbers. Where the page is narrow each row is a card, whose cells say what they are. */
 export function SurveyTable({ rows }: { rows: readonly FlagRow[] }): JSX.Element {
   return (
     <section class="survey-scroll" aria-labelledby="list">
@@ -71,10 +71,10 @@ export function SurveyTable({ rows }: { rows: readonly FlagRow[] }): JSX.Element
               Clarity
             </Head>
             <Head name="share">Clear edges</Head>
+            <Head name="reads">Reads to</Head>
             <Head name="weakest">Weakest edge</Head>
             <Head name="first">Change first</Head>
             <Head name="best">Best single change</Head>
-            <Head name="reads">Reads to</Head>
           </tr>
         </thead>
         <tbody>
@@ -124,50 +124,52 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
           </div>
         </div>
       </th>
-      <td class="number" data-value={row.clarity.value}>
+      <td class="number" data-head="Clarity" data-value={row.clarity.value}>
         {row.clarity.text}
       </td>
-      <td class="number" data-value={row.share.value}>
+      <td class="number" data-head="Clear edges" data-value={row.share.value}>
         {row.share.text}
       </td>
-      <td data-value={row.weakest?.value ?? ""}>
+      <td class="number" data-head="Reads to" data-value={row.reads.value}>
+        {row.reads.text}
+      </td>
+      <td data-head="Weakest edge" data-value={row.weakest?.value ?? ""}>
         {row.weakest ? (
-          <>
+          <div>
             <span class="number">{row.weakest.text}</span>{" "}
             <span class="renamed">
               <Colour swatch={row.weakest.swatches[0]} /> / <Colour swatch={row.weakest.swatches[1]} />
             </span>
-          </>
+          </div>
         ) : (
           <span class="quiet">no edges</span>
         )}
       </td>
-      <td data-value={row.first.map(({ name }) => name).join(" ")}>
+      <td data-head="Change first" data-value={row.first.map(({ name }) => name).join(" ")}>
         {row.first.length === 0 ? (
           <span class="quiet">none</span>
         ) : (
-          row.first.map((swatch, index) => (
-            <span key={swatch.hex}>
-              {index > 0 && " or "}
-              <Colour swatch={swatch} />
-            </span>
-          ))
+          <div>
+            {row.first.map((swatch, index) => (
+              <span key={swatch.hex}>
+                {index > 0 && " or "}
+                <Colour swatch={swatch} />
+              </span>
+            ))}
+          </div>
         )}
       </td>
-      <td data-value={row.best?.value ?? ""}>
+      <td data-head="Best single change" data-value={row.best?.value ?? ""}>
         {row.best ? (
-          <>
-            <span class="number">{row.best.text}</span>{" "}
+          <div>
+            <span class="number">{row.best.text}</span> <span class="quiet">clarity</span>{" "}
             <span class="renamed">
               <Colour swatch={row.best.swatches[0]} /> <Arrow /> <Colour swatch={row.best.swatches[1]} />
             </span>
-          </>
+          </div>
         ) : (
           <span class="quiet">none</span>
         )}
-      </td>
-      <td class="number" data-value={row.reads.value}>
-        {row.reads.text}
       </td>
     </tr>
   );

@@ -37,13 +37,21 @@ const longWord = "Donaudampfschifffahrtsgesellschaftskapitänsflaggenentwurf";
 
 /** Arabic, so that everything runs the other way. */
 export const oddGallery: GalleryResult = {
-  gallery: { ...gallery, language: "ar" },
+  gallery: {
+    ...gallery,
+    language: "ar",
+    answer: {
+      way: "form",
+      template: "https://forum.example/new?title={title}&text={url}%0A{numbers}#{edge}",
+    },
+  },
   studies: [
     named("one-colour", { title: "One colour", body: "" }, oneColour),
     named(
       "long-words",
       {
         title: longWord,
+        formerly: ["longer-words"],
         authors: [longWord, "ש. כהן"],
         body: `# ${longWord}\n\n::figure{edge="dark blue / red"}\n\n> <b>Quoted</b>\n\n\`\`\`\n${longWord.repeat(3)}\n\`\`\`\n\n- a\n- b\n\n1. **c**\n2. *d*\n`,
       },

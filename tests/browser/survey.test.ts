@@ -143,6 +143,21 @@ test("words and choices narrow the list, the count says how far, and the address
   expect(await open(small, {}, read, "?sort=nonsense&first=nothing")).toHaveLength(3);
 });
 
+test("on a phone a flag is a card: every cell says what it is, and the buttons still sort", async () => {
+  await open(small, { viewport: { width: 360, height: 800 } }, async (page) => {
+    const cells = page.locator("tbody tr").first().locator("td");
+    const heads = await cells.evaluateAll((all) =>
+      all.map((cell) => getComputedStyle(cell, "::before").content.replace(/"/g, "").trim()),
+    );
+    const columns = await page.locator("thead th").allTextContents();
+    expect(heads).toEqual(columns.map((text) => text.trim()).slice(1));
+    for (const cell of await cells.all())
+      expect((await cell.boundingBox())?.width ?? 0).toBeLessThanOrEqual(360);
+    await page.locator('th[data-sort="name"] button').click();
+    expect(await namesIn(page)).toEqual(["Harbour pilots", "Plain", "The square"]);
+  });
+});
+
 test.each([true, false])(
   "a mark shows its flag on focus and leads to its line; script %s",
   async (javaScriptEnabled) => {

@@ -44,7 +44,7 @@ test("with --strict nothing is published where there is an error", async () => {
   const { status, data, messages } = await run(root, "build", "--strict");
   expect([status, data]).toEqual([1, ""]);
   expect(messages).toContain("Nothing was published: 1 error, 0 warnings.");
-  expect(await readdir(root)).toEqual(["content"]);
+  expect(await readdir(root)).not.toContain("_site");
 });
 
 test("a draft is published only when asked for", async () => {
@@ -102,4 +102,43 @@ test("a file in the place of the folder is kept, and the advice is given once", 
   expect(status).toBe(2);
   expect(messages.match(/another/g)).toHaveLength(1);
   expect(messages).toContain("    Type, for example: --out my-site\n");
+});
+
+test("with --strict a warning is enough, and without it the gallery is published", async () => {
+  const warned = { ...content, "content/studies/ferry/study.md": `${writeStudy()}\n![a bell](bell.png)\n` };
+  const root = await makeFolder(warned);
+  const strict = await run(root, "build", "--strict");
+  expect([strict.status, strict.data]).toEqual([1, ""]);
+  expect(strict.messages).toContain("Nothing was published: 0 errors, 1 warning.");
+  await expect(access(join(root, "_site"))).rejects.toThrow("ENOENT");
+  expect((await run(root, "build")).status).toBe(0);
+  // A site that is there stays as it was.
+  const before = await readFile(join(root, "_site/index.html"), "utf8");
+  expect((await run(root, "build", "--strict")).status).toBe(1);
+  expect(await readFile(join(root, "_site/index.html"), "utf8")).toBe(before);
+});
+
+test("in the content folder itself the site goes to _site in it, and nowhere else in it", async () => {
+  const root = await makeFolder(harbour);
+  expect((await run(root, "build")).data).toContain("open _site/index.html");
+  expect((await run(root, "build")).status).toBe(0);
+  expect((await run(root, "check")).messages).toBe("0 errors, 0 warnings; 1 good study.\n");
+  for (const out of ["studies", "studies/_site", "flags", ".", "site"]) {
+    expect([out, (await run(root, "build", "--out", out)).status]).toEqual([out, 2]);
+  }
+});
+
+test("a study that moved leaves pages at its old address", async () => {
+  const root = await makeFolder({
+    ...content,
+    "content/studies/ferry/study.md": writeStudy("formerly: [old-ferry]"),
+  });
+  expect((await run(root, "build")).status).toBe(0);
+  const page = await readFile(join(root, "_site/studies/old-ferry/index.html"), "utf8");
+  expect(page).toContain('<meta http-equiv="refresh" content="0; url=../ferry/"/>');
+  expect(page).toContain('<link rel="canonical" href="https://flags.example/studies/ferry/"/>');
+  expect(page).toContain('<meta name="robots" content="noindex"/>');
+  expect(page).toContain('<a href="../ferry/">');
+  const map = await readFile(join(root, "_site/sitemap.xml"), "utf8");
+  expect(map).not.toContain("old-ferry");
 });

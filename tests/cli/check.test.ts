@@ -1,7 +1,8 @@
+import { join } from "node:path";
 import { expect, test, vi } from "vitest";
 import { writeStudy } from "../study/fixture.ts";
-import { drawing, harbour, makeFolder } from "../study/folder.ts";
-import { run } from "./run.ts";
+import { drawing, harbour, makeFolder, settings } from "../study/folder.ts";
+import { run, runShell } from "./run.ts";
 import { findFaults } from "./schema.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
@@ -51,7 +52,7 @@ test("JSON fits the schema; what has no place has null", async () => {
     line: 5,
     column: 9,
     reason: "“status” is “x”; it must be one of: draft, open, adopted, declined, withdrawn.",
-    hint: null,
+    hint: "Type one of them, for example: status: open",
   });
   expect(problems[1]).toMatchObject({ rule: "study/unexpected-file", line: null, column: null });
   expect(problems).toHaveLength(2);
@@ -81,10 +82,10 @@ test("what a page will leave out of the prose is said here already", async () =>
     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
     Its edges are: dark red / white.
 
-./studies/ferry/study.md:10:1  warning  An image stands in the prose; studies show no pictures but the flags.  study/image
+./studies/ferry/study.md:10:1  warning  A picture stands in the prose; a study shows no pictures but the flags.  study/image
     ![a bell](bell.png)
     ^^^^^^^^^^^^^^^^^^^
-    Leave it out. Its text is shown in its place.
+    Leave it out; until then its text stands in its place.
 `);
 });
 
@@ -109,5 +110,72 @@ test("a drawing instead of a content folder is wrong use, and the command that t
 ferry.svg  error  This is a file; a content folder belongs here.  study/content-missing
     For one drawing: counterchange measure ferry.svg
 `,
+  ]);
+});
+
+const warned = {
+  ...harbour,
+  "studies/ferry/study.md": `${writeStudy()}\n![a bell](bell.png)\n`,
+};
+
+test("--strict: a warning fails", async () => {
+  const root = await makeFolder(warned);
+  expect((await run(root, "check")).status).toBe(0);
+  const strict = await run(root, "check", "--strict");
+  expect([strict.status, strict.messages]).toEqual([1, "0 errors, 1 warning; 1 good study.\n"]);
+  expect((await run(await makeFolder(harbour), "check", "--strict")).status).toBe(0);
+});
+
+test("--markdown: a table to paste, with what a stranger wrote as mere text", async () => {
+  const root = await makeFolder({ ...harbour, "studies/ferry/study.md": writeStudy('"@ines|![x](//x)": 1') });
+  const { status, data, messages } = await run(root, "check", "--markdown");
+  expect([status, messages]).toEqual([1, ""]);
+  expect(data.split("\n").slice(0, 3)).toEqual([
+    "| Where | What is wrong | What to type |",
+    "| --- | --- | --- |",
+    expect.stringMatching(
+      /^\| `\.\/studies\/ferry\/study\.md:5:1` \| A study has no key “`@ines\\\|!\[x\]\(\/\/x\)`”\. \| `.*` \|$/,
+    ),
+  ]);
+  expect((await run(await makeFolder(harbour), "check", "--markdown")).data).toBe("No problem was found.\n");
+  const both = await run(root, "check", "--markdown", "--json");
+  expect([both.status, both.data]).toEqual([2, ""]);
+});
+
+test("on GitHub Actions: the report, which steers nothing, and an annotation for each problem", async () => {
+  const root = await makeFolder({
+    "flags/gallery.yaml": settings,
+    "flags/studies/ferry/study.md": `${writeStudy()}\n::add-mask::x ![](y)\n`,
+    "flags/studies/gull/study.md": writeStudy("titel: x"),
+    "flags/studies/gull/original.svg": drawing,
+    "flags/studies/ferry/original.svg": drawing,
+  });
+  const line = `GITHUB_ACTIONS=true GITHUB_WORKSPACE="${root}" counterchange check`;
+  const { status, data } = await runShell(join(root, "flags"), line);
+  expect(status).toBe(1);
+  const lines = data.trimEnd().split("\n");
+  const [, token = ""] = /^::stop-commands::([\w-]{20,})$/.exec(lines[0] ?? "") ?? [];
+  expect(token).not.toBe("");
+  const end = lines.indexOf(`::${token}::`);
+  expect(end).toBeGreaterThan(0);
+  expect(lines.slice(1, end).join("\n")).toContain("./studies/gull/study.md:5:1  error  ");
+  const annotations = lines.slice(end + 1);
+  expect(annotations).toHaveLength(2);
+  expect(lines.slice(1, end)).toContain("    ::add-mask::x ![](y)");
+  expect(annotations[1]).toMatch(
+    /^::error file=flags\/studies\/gull\/study\.md,line=5,col=1,endColumn=5,title=study\/unknown-key::/,
+  );
+  // JSON is for programs: nothing is added to it.
+  const json = await runShell(join(root, "flags"), `${line} --json`);
+  expect(JSON.parse(json.data).problems).toHaveLength(2);
+});
+
+test("without a folder named: the current one where it is a gallery, else content", async () => {
+  const root = await makeFolder(harbour);
+  expect((await run(root, "check")).messages).toBe("0 errors, 0 warnings; 1 good study.\n");
+  const { status, data } = await run(await makeFolder({}), "check");
+  expect([status, data.split("\n")[0]]).toEqual([
+    2,
+    "content  error  There is no such content folder.  study/content-missing",
   ]);
 });

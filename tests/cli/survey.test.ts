@@ -68,3 +68,21 @@ test("CSV has a line for each file", async () => {
   ]);
   expect(lines.at(-1)).toBe("");
 });
+
+test("a flag of sixty paints is surveyed like any other, and try says which of them it tried", async () => {
+  const colourOf = (n: number) => `hsl(${n * 6} ${n % 2 === 0 ? 100 : 55}% ${[30, 50, 75][n % 3]}%)`;
+  const stripes = Array.from(
+    { length: 60 },
+    (_, n) => `<path fill="${colourOf(n)}" d="M${n} 0h1v40h-1z"/>`,
+  ).join("");
+  const root = await makeFolder({
+    "flags/sixty.svg": `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 60 40">${stripes}</svg>`,
+  });
+  const { status, data, messages } = await run(root, "survey", "flags", "--json");
+  expect([status, messages, findFaults("survey", data)]).toEqual([0, "", []]);
+  expect(JSON.parse(data).flags).toHaveLength(1);
+  const tried = await run(root, "try", "flags/sixty.svg");
+  expect(tried.data).toContain(
+    "Note: 60 colours: only the 24 largest were tried, with each other's colours.\n",
+  );
+});

@@ -36,6 +36,7 @@ test("JSON fits the schema, with and without only", async () => {
     const { status, data, messages } = await run(root, "try", "halved.svg", ...change, ...only, "--json");
     expect([status, messages, findFaults("try", data)]).toEqual([0, "", []]);
     const compared = JSON.parse(data);
+    expect(compared.schemaVersion).toBe(1);
     expect(compared.change).toEqual({
       replace: "#000000",
       with: "#808080",
@@ -140,6 +141,7 @@ test("the JSON of a ranking fits its schema", async () => {
   }
   // Nothing can be better than clear.
   expect(JSON.parse((await run(root, "try", "halved.svg", "--json")).data)).toMatchObject({
+    schemaVersion: 1,
     changeFirst: null,
   });
 });
@@ -151,7 +153,7 @@ test("a colour that only CSS knows by a near name is proposed", async () => {
     1,
     `\
 halved.svg  error  “glod” is neither a name of the palette nor a CSS colour.  study/wrong-colour
-    Did you mean “gold”?
+    Type “gold”, if that is meant.
 `,
   ]);
 });

@@ -3,7 +3,7 @@ import { defaultCloth } from "../../src/colour/cloth.ts";
 import type { Hex } from "../../src/colour/colour.ts";
 import { compareLooks } from "../../src/measure/compare.ts";
 import { measureLooks } from "../../src/measure/figures.ts";
-import { distanceSteps, leastRemaining, measureReadsTo } from "../../src/measure/reads.ts";
+import { distanceSteps, isSurelyLost, leastRemaining, measureReadsTo } from "../../src/measure/reads.ts";
 import type { EdgeTable, FocusStep, TableFocus } from "../../src/measure/table.ts";
 import { frame, looksOf, tableOf } from "./build.ts";
 
@@ -160,5 +160,23 @@ describe("in a measure and in a comparison", () => {
     expect(readsOf(focused, ["#ffffff", "#ff0000", "#ff0000"], ["#ffffff", "#ff0000", "#ffff00"])).toEqual([
       320, 320,
     ]);
+  });
+});
+
+describe("isSurelyLost", () => {
+  const lines = (...pairs: readonly (readonly [number, number])[]) =>
+    pairs.map(([focusLength, contrast]) => ({ focusLength, contrast }));
+
+  // Clear begins at 45; two thirds of the length have to be clear.
+  test.each([
+    ["all clear", lines([1, 80]), false],
+    ["two thirds clear, just enough", lines([2, 45], [1, 44]), false],
+    ["a little less", lines([1.99, 45], [1.01, 44]), true],
+    ["too near to tell before it is added up", lines([2 - 1e-9, 45], [1 + 1e-9, 44]), false],
+    ["nothing clear", lines([1, 44.9]), true],
+    // It fails, but not by its colours.
+    ["no line", [], false],
+  ])("%s", (_, given, expected) => {
+    expect(isSurelyLost(given)).toBe(expected);
   });
 });

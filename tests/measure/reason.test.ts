@@ -66,6 +66,19 @@ describe("the reason", () => {
     );
   });
 
+  test.each([
+    [5, "a, b, c, d or e"],
+    [6, "a, b, c, d or one of 2 others"],
+    [14, "a, b, c, d or one of 10 others"],
+  ])("of %i colours that do equally well a sentence names no more than can be read", (count, named) => {
+    const { options } = rankOptions(optionsOf({ paints: [black, red], edges: [[0, 1, 1, 0]] }));
+    const [best] = options;
+    if (best === undefined) throw new Error("there are options");
+    const first = Array.from({ length: count }, (_, index) => ({ id: `p${index}`, hex: red, best }));
+    const tried = first.map(({ id }, index) => ({ id, name: "abcdefghijklmn"[index] ?? "", edges: [] }));
+    expect(explainFirst(first, tried, [], 60)).toContain(`Change ${named} first: `);
+  });
+
   test("nothing gains", () => {
     expect(explain({ paints: [white, red], edges: [[0, 1, 1, 0]] }, ["white", "red"])).toBe(
       "No single change raises clarity by 1 point or more: it is 100 % as it is.",

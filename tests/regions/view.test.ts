@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { LabelMap } from "../../src/regions/label.ts";
-import { joinLabels, measureThinnest, Viewer } from "../../src/regions/view.ts";
+import { joinLabels, measureThinnest, seenAlike, Viewer } from "../../src/regions/view.ts";
 import { drawMap, readMap } from "./picture.ts";
 
 const view = (map: LabelMap, thinnest: number): LabelMap => new Viewer(map, thinnest).viewFrom(thinnest).map;
@@ -170,4 +170,20 @@ test("joinLabels replaces labels, and gives back the same map where none changes
   const map = readMap("123");
   expect([...joinLabels(map, [0, 1, 1, 3]).labels]).toEqual([1, 1, 3]);
   expect(joinLabels(map, [0, 1, 2, 3])).toBe(map);
+});
+
+describe("seenAlike", () => {
+  const striped = drawMap(60, 40, (x, y) => (y >= 18 && y < 21 ? 2 : x < 30 ? 1 : 3));
+  const seen = new Viewer(striped, 6).viewFrom(6);
+
+  test("another map loses the same pixels to the same neighbours", () => {
+    expect(countOf(seen.map, 2)).toBe(0);
+    expect(seenAlike(seen, striped).labels).toEqual(seen.map.labels);
+    const other = seenAlike(seen, joinLabels(striped, [0, 1, 2, 4]));
+    expect([countOf(other, 1), countOf(other, 2), countOf(other, 4)]).toEqual([1200, 0, 1200]);
+  });
+
+  test("where nothing goes it is the same map", () => {
+    expect(seenAlike(new Viewer(striped, 2).viewFrom(2), striped)).toBe(striped);
+  });
 });

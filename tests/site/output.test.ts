@@ -1,8 +1,24 @@
-import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from "node:fs/promises";
+import {
+  lstat,
+  mkdir,
+  mkdtemp,
+  readdir,
+  readFile,
+  readlink,
+  rename,
+  rm,
+  symlink,
+  writeFile,
+} from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { afterEach, beforeEach, expect, test } from "vitest";
-import { listFiles, markerName, OutputError, writeOutput } from "../../src/site/output.ts";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { type Disk, disk } from "../../src/site/disk.ts";
+import { OutputError } from "../../src/site/failure.ts";
+import { fileOf, type SiteFile } from "../../src/site/file.ts";
+import { listFiles, manifestName } from "../../src/site/manifest.ts";
+import { type OutputOptions, withOutput } from "../../src/site/output.ts";
+import { disks, failingDisk } from "../faults/disk.ts";
 
 let room: string;
 let site: string;
@@ -12,75 +28,200 @@ beforeEach(async () => {
 });
 afterEach(() => rm(room, { recursive: true, force: true }));
 
-const writePage = (text: string) => (folder: string) => writeFile(path.join(folder, "index.html"), text);
+const workshop = ".counterchange-_site";
+const page = (text: string): readonly SiteFile[] => [fileOf("index.html", () => text)];
+const publish = (files: readonly SiteFile[], options: Partial<OutputOptions> = {}, at = site) =>
+  withOutput(at, { keepOut: [], ...options }, (output) => output.publish(files));
+const read = (...parts: readonly string[]) => readFile(path.join(room, ...parts), "utf8");
 
-test("writes a folder that is not there, with its marker, and leaves nothing beside it", async () => {
-  await writeOutput(site, [], writePage("new"));
-  expect(await listFiles(site)).toEqual([markerName, "index.html"]);
+test("writes a folder that is not there, with its manifest, and leaves nothing beside it", async () => {
+  expect(await publish(page("new"))).toEqual({ way: "renamed" });
+  expect(await listFiles(site)).toEqual([manifestName, "index.html"]);
   expect(await readdir(room)).toEqual(["_site"]);
 });
 
-test("replaces what we wrote before: pages that are no longer written are gone", async () => {
-  await writeOutput(site, [], async (folder) => {
-    await mkdir(path.join(folder, "old"));
-    await writeFile(path.join(folder, "old", "index.html"), "old");
+// printf new | sha256sum
+test("the manifest gives path, size and SHA-256 of every file", async () => {
+  await publish([fileOf("b/c.txt", () => "new"), fileOf("a.txt", () => "")]);
+  expect(JSON.parse(await read("_site", manifestName))).toEqual({
+    schemaVersion: 0,
+    files: [
+      { path: "a.txt", size: 0, sha256: "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855" },
+      {
+        path: "b/c.txt",
+        size: 3,
+        sha256: "11507a0e2f5e69d5dfa40a62a1bd7b6ee57e6bcd85c67c9b8431b36fff21c437",
+      },
+    ],
   });
-  await writeOutput(site, [], writePage("new"));
-  expect(await listFiles(site)).toEqual([markerName, "index.html"]);
-  expect(await readdir(site)).not.toContain("old");
 });
 
-test("refuses a folder without our marker and keeps every file in it", async () => {
+describe.each(Object.entries(disks))("swapped by %s", (name, way) => {
+  const files = [fileOf("old/index.html", () => "old"), fileOf("index.html", () => "old")];
+
+  test("what is no longer written is gone, and the site before is kept until the next build", async () => {
+    await publish(files, { disk: way });
+    const { way: done } = await publish(page("new"), { disk: way });
+    expect(done).toBe({ exchange: "exchanged", link: "linked", move: "moved" }[name]);
+    expect(await listFiles(site)).toEqual([manifestName, "index.html"]);
+    expect(await read("_site/index.html")).toBe("new");
+    expect(await read(workshop, "previous/old/index.html")).toBe("old");
+    await publish(page("newer"), { disk: way });
+    expect(await read("_site/index.html")).toBe("newer");
+    expect(await read(workshop, "previous/index.html")).toBe("new");
+    const kinds = (await readdir(path.join(room, workshop))).map((entry) => entry.replace(/-.*/, "")).sort();
+    expect(kinds).toEqual([".gitignore", "previous", ...(name === "link" ? ["version"] : [])]);
+    expect(await read(workshop, ".gitignore")).toBe("*\n");
+  });
+
+  test("a file that came in unseen is kept", async () => {
+    await publish(files, { disk: way });
+    await writeFile(path.join(site, "CNAME"), "flags.example");
+    const { kept } = await publish(page("new"), { disk: way, isForced: true });
+    expect(kept).toEqual({ folder: `${site}-kept`, files: ["CNAME"] });
+    expect(await read("_site-kept/CNAME")).toBe("flags.example");
+    expect(await read("_site-kept/old/index.html")).toBe("old");
+    expect(await listFiles(site)).toEqual([manifestName, "index.html"]);
+  });
+});
+
+test("a link stands for the folder only where folders cannot be exchanged; it stays right when all is moved", async () => {
+  await publish(page("a"), { disk: disks.exchange });
+  expect((await lstat(site)).isDirectory()).toBe(true);
+  await publish(page("b"), { disk: disks.link });
+  expect((await lstat(site)).isDirectory()).toBe(true);
+  await rm(site, { recursive: true });
+  await publish(page("c"), { disk: disks.link });
+  expect(await readlink(site)).toMatch(/^\.counterchange-_site\/version-[0-9a-f]{12}$/);
+  const moved = `${room}-moved`;
+  await rename(room, moved);
+  expect(await readFile(path.join(moved, "_site/index.html"), "utf8")).toBe("c");
+  await rename(moved, room);
+});
+
+test("refuses a folder without our manifest and keeps every file in it", async () => {
   await mkdir(site);
   await writeFile(path.join(site, "thesis.txt"), "precious");
-  await expect(writeOutput(site, [], writePage("new"))).rejects.toThrow(/thesis\.txt/);
-  expect(await readFile(path.join(site, "thesis.txt"), "utf8")).toBe("precious");
+  await expect(publish(page("new"))).rejects.toThrow(/thesis\.txt/);
+  expect(await read("_site/thesis.txt")).toBe("precious");
   expect(await readdir(room)).toEqual(["_site"]);
 });
 
-test("refuses our own folder once someone has put a file into it", async () => {
-  await writeOutput(site, [], writePage("new"));
-  await writeFile(path.join(site, "CNAME"), "flags.example");
-  await expect(writeOutput(site, [], writePage("newer"))).rejects.toThrow(OutputError);
-  expect(await readFile(path.join(site, "index.html"), "utf8")).toBe("new");
+test("replaces it when forced, and keeps it under another name each time", async () => {
+  for (const text of ["one", "two"]) {
+    await rm(site, { recursive: true, force: true });
+    await mkdir(site);
+    await writeFile(path.join(site, "thesis.txt"), text);
+    await publish(page("new"), { isForced: true });
+  }
+  expect(await read("_site/index.html")).toBe("new");
+  expect(await read("_site-kept/thesis.txt")).toBe("one");
+  expect(await read("_site-kept-2/thesis.txt")).toBe("two");
 });
 
-test("takes an empty folder", async () => {
+test("refuses our own folder once someone has put a file into it, at the last moment too", async () => {
+  await publish(page("new"));
+  const cname = path.join(site, "CNAME");
+  await writeFile(cname, "flags.example");
+  await expect(publish(page("newer"))).rejects.toThrow(OutputError);
+  await rm(cname);
+  const late = fileOf("late.html", async () => {
+    await writeFile(cname, "flags.example");
+    return "late";
+  });
+  await expect(publish([late])).rejects.toThrow(/CNAME/);
+  expect(await read("_site/index.html")).toBe("new");
+});
+
+test("takes an empty folder, one that a file manager has been in, and one of an earlier version", async () => {
   await mkdir(site);
-  await writeOutput(site, [], writePage("new"));
-  expect(await readFile(path.join(site, "index.html"), "utf8")).toBe("new");
+  await publish(page("new"));
+  await writeFile(path.join(site, ".DS_Store"), "x");
+  await publish(page("newer"));
+  await rm(path.join(site, manifestName));
+  await writeFile(path.join(site, manifestName), "index.html\n");
+  await publish(page("newest"));
+  expect(await read("_site/index.html")).toBe("newest");
 });
 
 test("refuses a file, and a link to a folder", async () => {
   await writeFile(site, "a file");
-  await expect(writeOutput(site, [], writePage("new"))).rejects.toThrow(/not a folder/);
+  await expect(publish(page("new"))).rejects.toThrow(/not a folder/);
   const link = path.join(room, "link");
   await mkdir(path.join(room, "elsewhere"));
   await symlink(path.join(room, "elsewhere"), link);
-  await expect(writeOutput(link, [], writePage("new"))).rejects.toThrow(/not a folder/);
+  await expect(publish(page("new"), {}, link)).rejects.toThrow(/not a folder/);
 });
 
-test("refuses to mix with the content: the same folder, one inside it, one around it", async () => {
+test("refuses to mix with the content: the same folder, one inside it, one around it, through links too", async () => {
   const content = path.join(room, "content");
   await mkdir(content);
-  for (const target of [content, path.join(content, "_site"), room]) {
-    await expect(writeOutput(target, [content], writePage("new"))).rejects.toThrow(OutputError);
+  await symlink(content, path.join(room, "alias"));
+  for (const target of [content, path.join(content, "_site"), room, path.join(room, "alias/_site")]) {
+    await expect(publish(page("new"), { keepOut: [content] }, target)).rejects.toThrow(OutputError);
   }
   expect(await readdir(content)).toEqual([]);
 });
 
 test("a folder whose name only begins like the content's is no part of it", async () => {
-  await writeOutput(path.join(room, "content-site"), [path.join(room, "content")], writePage("new"));
+  await publish(page("new"), { keepOut: [path.join(room, "content")] }, path.join(room, "content-site"));
   expect(await readdir(room)).toEqual(["content-site"]);
 });
 
-test("keeps the old site when writing fails, and cleans up", async () => {
-  await writeOutput(site, [], writePage("old"));
-  const fail = async (folder: string) => {
-    await writePage("half")(folder);
-    throw new Error("disk full");
-  };
-  await expect(writeOutput(site, [], fail)).rejects.toThrow("disk full");
-  expect(await readFile(path.join(site, "index.html"), "utf8")).toBe("old");
+test("keeps the old site when making a file fails, and cleans up, folders on the way there included", async () => {
+  await publish(page("old"));
+  const broken = fileOf("broken.html", () => {
+    throw new Error("no such font");
+  });
+  await expect(publish([...page("half"), broken])).rejects.toThrow("no such font");
+  expect(await read("_site/index.html")).toBe("old");
   expect(await readdir(room)).toEqual(["_site"]);
+  await expect(publish([broken], {}, path.join(room, "a/b/site"))).rejects.toThrow("no such font");
+  expect(await readdir(room)).toEqual(["_site"]);
+});
+
+test("swaps nothing in that is not on the disk as it was made", async () => {
+  await publish(page("old"));
+  const isPage = (file: string) => file.endsWith("index.html");
+  const lossy: Disk = {
+    ...disk,
+    write: (file, bytes) => disk.write(file, isPage(file) ? bytes.slice(0, -1) : bytes),
+  };
+  await expect(publish(page("new"), { disk: lossy })).rejects.toThrow(/not on the disk as it was written/);
+  const forgetful: Disk = {
+    ...disk,
+    write: async (file, bytes) => (isPage(file) ? undefined : disk.write(file, bytes)),
+  };
+  await expect(publish(page("new"), { disk: forgetful })).rejects.toThrow(/was not written/);
+  expect(await read("_site/index.html")).toBe("old");
+});
+
+test("a full disk is told calmly: what, where, what to do", async () => {
+  await publish(page("old"));
+  const failing = failingDisk(1, "ENOSPC", { calls: ["write"], forGood: true });
+  const error: unknown = await publish(page("new"), { disk: failing.disk }).catch((found: unknown) => found);
+  expect(error).toBeInstanceOf(OutputError);
+  expect(error).toMatchObject({
+    code: "ENOSPC",
+    message: expect.stringMatching(/: the disk is full \(ENOSPC at /),
+  });
+  expect(await read("_site/index.html")).toBe("old");
+});
+
+test("the second of two builds waits for the first, hears so once, and then publishes", async () => {
+  let heard = 0;
+  const slow = fileOf("index.html", async () => {
+    await new Promise((resolve) => setTimeout(resolve, 700));
+    return "first";
+  });
+  const first = publish([slow]);
+  await new Promise((resolve) => setTimeout(resolve, 200));
+  const onWait = ({ pid }: { pid: number }) => {
+    expect(pid).toBe(process.pid);
+    heard += 1;
+  };
+  await Promise.all([first, publish(page("second"), { onWait })]);
+  expect(heard).toBe(1);
+  expect(await read("_site/index.html")).toBe("second");
+  expect(await read(workshop, "previous/index.html")).toBe("first");
 });

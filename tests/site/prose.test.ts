@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { renderProse } from "../../src/site/prose.ts";
 
 const render = (body: string) =>
-  renderProse(body, (edge) => (edge === "white / red" ? "the figure" : undefined));
+  renderProse(body, ({ edge }) => (edge === "white / red" ? "the figure" : undefined));
 const htmlOf = (body: string) =>
   render(body)
     .map((block) => (block.kind === "html" ? block.html : `[${block.figure}]`))

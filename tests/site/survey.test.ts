@@ -15,6 +15,9 @@ test("drawings of flags without a study, and both files; the JSON is that of the
   ]);
   const json = made.get("survey/survey.json")?.toString() ?? "";
   expect(findFaults("survey", json)).toEqual([]);
+  const nowhere = { ...surveyedGallery, gallery: { ...surveyedGallery.gallery, address: "" } };
+  const relative = (await makeAll(listSurveyFiles(nowhere))).get("survey/survey.json")?.toString() ?? "";
+  expect(JSON.parse(relative).schema).toBe("../schemas/survey.schema.json");
   expect(JSON.parse(json)).toMatchObject({
     flags: [{ file: "studies/a-square/original.svg" }, {}, {}],
     failed: [{}],
@@ -26,5 +29,10 @@ test("drawings of flags without a study, and both files; the JSON is that of the
 
 test("without a survey the files are there and empty", async () => {
   const made = await makeAll(listSurveyFiles(galleryResult));
-  expect(JSON.parse(made.get("survey/survey.json")?.toString() ?? "")).toEqual({ flags: [], failed: [] });
+  expect(JSON.parse(made.get("survey/survey.json")?.toString() ?? "")).toEqual({
+    schemaVersion: 1,
+    schema: expect.stringMatching(/\/schemas\/survey\.schema\.json$/),
+    flags: [],
+    failed: [],
+  });
 });

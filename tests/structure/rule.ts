@@ -15,7 +15,16 @@ const doors: Readonly<Record<string, readonly string[]>> = {
   sharp: ["src/regions/raster.ts", "src/site/images.ts"],
   "@11ty/eleventy": ["src/site/", "eleventy.config.ts"],
   "@11ty/eleventy-img": ["src/site/", "eleventy.config.ts"],
-  "node:fs": ["src/study/load.ts", "src/study/memory.ts", "src/site/", "src/cli/"],
+  "node:fs": [
+    "src/study/disk.ts",
+    "src/study/memory.ts",
+    "src/study/edition.ts",
+    "src/study/seal.ts",
+    "src/study/store.ts",
+    "src/study/sweep.ts",
+    "src/site/",
+    "src/cli/",
+  ],
 };
 
 /** The floor of a path from 0, 8 for templates (on the roof), or undefined for what stands outside the house. */

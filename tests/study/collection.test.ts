@@ -72,3 +72,52 @@ test("the folder to compare with, by whatever names; one that is missing is a wa
   expect(missing.problems).toMatchObject([{ rule: "study/folder-missing", severity: "warning" }]);
   expect((await gridCollection({ pool, contentDir, gallery: defaultGallery })).items).toEqual([]);
 });
+
+test("a folder to compare with that holds nothing is a warning that says what to do", async () => {
+  const contentDir = await makeFolder({ "old/read me.txt": "x", "old/more/a.svg": drawing });
+  const gallery = { ...defaultGallery, compareWith: "old" };
+  const { items, problems } = await gridCollection({ pool, contentDir, gallery });
+  expect(items).toEqual([]);
+  expect(problems).toEqual([
+    {
+      rule: "study/folder-empty",
+      severity: "warning",
+      file: `${contentDir}/gallery.yaml`,
+      reason: "There is no SVG file right in the folder old, so “compareWith” compares with nothing.",
+      hint: "Put the drawings in old, or delete the line.",
+    },
+  ]);
+});
+
+test("links are not followed: neither the folder, nor a file in it", async () => {
+  const outside = await makeFolder({ "secret.svg": drawing });
+  const contentDir = await makeFolder({ "old/a.svg": drawing });
+  await symlink(join(outside, "secret.svg"), join(contentDir, "old/link.svg"));
+  await symlink(outside, join(contentDir, "away"));
+  const gridOf = (compareWith: string) =>
+    gridCollection({ pool, contentDir, gallery: { ...defaultGallery, compareWith } });
+  expect(await gridOf("old")).toMatchObject({ items: [{ file: "old/a.svg" }], problems: [] });
+  expect(await gridOf("away")).toMatchObject({
+    items: [],
+    problems: [{ rule: "study/link", severity: "warning" }],
+  });
+});
+
+test("five hundred drawings", async () => {
+  const shade = (index: number) => `#${(0x10_00_00 + index * 7919).toString(16).slice(-6)}`;
+  const files = Array.from({ length: 500 }, (_, index): [string, string] => [
+    `old/${index}.svg`,
+    drawing.replace("#7a1020", shade(index)),
+  ]);
+  const contentDir = await makeFolder(Object.fromEntries(files));
+  const told: number[] = [];
+  const { items, problems } = await gridCollection({
+    pool,
+    contentDir,
+    gallery: { ...defaultGallery, compareWith: "old" },
+    onProgress: (done) => void told.push(done),
+  });
+  expect(problems).toEqual([]);
+  expect(new Set(items.map(({ file }) => file)).size).toBe(500);
+  expect(told).toEqual(Array.from({ length: 500 }, (_, index) => index + 1));
+});

@@ -137,7 +137,7 @@ gallery.yaml:3:8  error  Black cloth (85 %) must reflect less than white cloth (
 gallery.yaml:3:11  error  “language” is “English, British”, which is not a language tag.  study/wrong-language
     language: English, British
               ^^^^^^^^^^^^^^^^
-    Type a tag of BCP 47, such as en, en-GB or cy: language: en-GB`,
+    Type a tag such as en, en-GB or cy: language: en-GB`,
   ],
   [
     "palette colours without quotes, unknown, and of a name that cannot be",
@@ -151,7 +151,7 @@ gallery.yaml:4:8  error  Without quotes, # begins a comment, and “#c00” is l
 gallery.yaml:5:9  error  “blu” is not a CSS colour.  study/wrong-colour
       blue: blu
             ^^^
-    Did you mean “blue”?
+    Type “blue”, if that is meant.
 
 gallery.yaml:6:3  error  “__proto__” cannot be the name of a colour.  study/wrong-palette
       __proto__: "#ffffff"
@@ -183,4 +183,23 @@ test("a folder to compare with lies inside the content folder", () => {
       wrong,
     ).toEqual(["study/wrong-folder"]);
   }
+});
+
+test("where readers answer is a mail address or a form, and nothing else", () => {
+  expect(parse(`${head}answer: editor@flags.example\n`)).toMatchObject({
+    value: { answer: { way: "mail", address: "editor@flags.example" } },
+    problems: [],
+  });
+  expect(parse(`${head}answer: https://forum.example/?t={title}&u={url}\n`)).toMatchObject({
+    value: { answer: { way: "form", template: "https://forum.example/?t={title}&u={url}" } },
+    problems: [],
+  });
+  const { value, problems } = parse(`${head}answer: "javascript:alert(1)"\n`);
+  expect(value).not.toHaveProperty("answer");
+  expect(problems.map(({ rule }) => rule)).toEqual(["study/wrong-answer"]);
+  expect(print("answer: https://forum.example/?t={titel}")).toBe(`\
+gallery.yaml:3:9  error  “answer” has the placeholder “{titel}”, which nothing is filled into.  study/wrong-answer
+    answer: https://forum.example/?t={titel}
+            ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+    Type “{title}”. There are: {url}, {title}, {edge}, {numbers}`);
 });

@@ -3,7 +3,9 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { checkStudyFiles, type Entry } from "../../src/study/listing.ts";
 import { loadGallery } from "../../src/study/load.ts";
-import { parseText } from "./fixture.ts";
+import { defaultPalette } from "../../src/study/palette.ts";
+import { parseStudy } from "../../src/study/parse.ts";
+import { origin, parseText } from "./fixture.ts";
 import { drawing, harbour, makeFolder } from "./folder.ts";
 
 interface Case {
@@ -23,6 +25,16 @@ function complete(file: string): string {
   const keys = ["original: original.svg", 'change: { replace: "#7a1020", with: "#f4c430" }'];
   if (!/^title:/m.test(text)) keys.push("title: Harbour");
   return text.replace(/^---\n([\s\S]*?)^---$/m, (_, front: string) => `---\n${front}${keys.join("\n")}\n---`);
+}
+
+/** A study file cut in two at its second fence. */
+function parseSplit(text: string) {
+  const [, keys = "", prose = ""] = /^---\n([\s\S]*?)^---\n?([\s\S]*)$/m.exec(text) ?? [];
+  const bytes = (part: string) => new TextEncoder().encode(part);
+  return parseStudy({ ...origin, file: "ferry/study.yaml" }, bytes(keys), defaultPalette, {
+    file: "ferry/prose.md",
+    bytes: bytes(prose),
+  });
 }
 
 /** Why each file must be refused, as a rule: written from the attack that the manifest names. */
@@ -99,6 +111,26 @@ describe("study files of the manifest", () => {
     },
   );
 
+  // The same keys and prose in study.yaml and prose.md; what is about the fences has no meaning there.
+  const fenceless = Object.entries(reasons).filter(([, rule]) => !rule.startsWith("study/front-matter-"));
+
+  test.each(fenceless)("%s as study.yaml is refused too, for %s", (file, rule) => {
+    const { value, problems } = parseSplit(complete(file));
+    expect(value).toBeUndefined();
+    expect(problems.map((problem) => problem.rule)).toContain(rule);
+    for (const problem of problems) expect(problem.file).toBe("ferry/study.yaml");
+  });
+
+  test.each(files.filter(({ file, expected }) => expected !== "reject" && file.startsWith("md/md-")))(
+    "$file as prose.md is kept: $attack",
+    ({ file }) => {
+      const { value, problems } = parseSplit(complete(file));
+      expect(problems.filter(({ severity }) => severity === "error")).toEqual([]);
+      expect(value?.body).not.toContain("\0");
+      expect(value?.body).toBe(parseText(complete(file)).value?.body);
+    },
+  );
+
   test("no is the word no", () => {
     expect(
       parseText(complete("md/fm-norway.md").replace("country: no", "symbolism: no")).value?.symbolism,
@@ -112,7 +144,7 @@ describe("study files of the manifest", () => {
     ['"%2e%2e/x.svg"'],
     ['"a.svg\\0.png"'],
   ])("a path of these files is refused as a drawing too: %s", (path) => {
-    const text = `---\ntitle: x\noriginal: ${path}\nchange: { replace: red, with: blue }\n---\n`;
+    const text = `---\ntitle: x\noriginal: ${path}\nchange: { replace: red, with: "#0000ff" }\n---\n`;
     expect(rules(text)).toEqual(["study/original-path"]);
   });
 
@@ -122,7 +154,7 @@ describe("study files of the manifest", () => {
     ["1e400", "study/wrong-type"],
     ["#c00", "study/quote-hash"],
   ])("a colour of these files is refused as a colour too: %s", (colour, rule) => {
-    const text = `---\ntitle: x\noriginal: a.svg\nchange:\n  with: red\n  replace: ${colour}\n---\n`;
+    const text = `---\ntitle: x\noriginal: a.svg\nchange:\n  with: "#ff0000"\n  replace: ${colour}\n---\n`;
     expect(rules(text)).toEqual([rule]);
   });
 

@@ -1,7 +1,7 @@
 // Paints with their looks, from the full drawing (distance 0).
 import { describe, expect, test } from "vitest";
 import { linearOf } from "../../src/colour/parse.ts";
-import { inspectDrawing } from "../../src/study/inspect.ts";
+import { inspectDrawing, tabulateApart } from "../../src/study/inspect.ts";
 import { readDrawing } from "../../src/svg/gate.ts";
 import { resolveDrawing } from "../../src/svg/instance.ts";
 import { selectInstances } from "../../src/svg/limited.ts";
@@ -97,4 +97,25 @@ describe("inspectDrawing", () => {
   test("a drawing of nothing has no paints", async () => {
     expect((await inspect("")).paints).toEqual([]);
   });
+});
+
+describe("tabulateApart", () => {
+  // Three near-equal reds, a thin line of one of them, and a charge: what vanishes and what is joined both matter.
+  const resolved = resolve(
+    `<rect ${box} fill="white"/><rect width="12" height="20" fill="#c8202f"/><rect x="12" width="4" height="20" fill="#c4222f"/><rect y="6" width="16" height="0.2" fill="#c2202c"/><circle cx="23" cy="10" r="4" fill="#c2202c"/>`,
+  );
+
+  test.each([0, 10, 40, 160])(
+    "gives the table that a change would, from %d flag heights",
+    async (distance) => {
+      const viewing = { distance };
+      const { ground } = await inspectDrawing(resolved, viewing);
+      for (const replace of ["#c8202f", "#c4222f", "#c2202c", "#ffffff"] as const) {
+        const { table, looks } = await inspectDrawing(resolved, { ...viewing, change: { replace } });
+        const apart = tabulateApart(ground, viewing, replace);
+        expect(apart.table).toEqual({ ...table, focus: { ...table.focus, steps: [] } });
+        expect(apart.looks).toEqual(looks);
+      }
+    },
+  );
 });

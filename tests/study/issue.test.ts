@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { printStudy } from "./fixture.ts";
 
 const keys =
-  "title, original, change, focus, status, decision, authors, date, tags, options, credit, symbolism";
+  "title, original, change, focus, status, decision, authors, date, tags, options, credit, symbolism, formerly";
 
 // What an author reads, letter for letter. The lines replace or follow those of a study that is right.
 test.each<[string, string[], string]>([
@@ -22,7 +22,7 @@ ferry/study.md:5:1  error  A study has no key “symbolsm”.  study/unknown-key
 ferry/study.md:5:1  error  A study has no key “permalink”.  study/unknown-key
     permalink: /index.html
     ^^^^^^^^^
-    The keys here are: ${keys}.`,
+    Delete it, or use one of the keys there are: ${keys}.`,
   ],
   [
     "a key of every object",
@@ -31,16 +31,18 @@ ferry/study.md:5:1  error  A study has no key “permalink”.  study/unknown-ke
 ferry/study.md:5:1  error  A study has no key “__proto__”.  study/unknown-key
     __proto__: { polluted: 1 }
     ^^^^^^^^^
-    The keys here are: ${keys}.`,
+    Delete it, or use one of the keys there are: ${keys}.`,
   ],
   [
     "a key at the wrong level, spelt the American way",
     ["license: CC0-1.0"],
     `\
-ferry/study.md:5:1  error  A study has no key “license”.  study/unknown-key
+ferry/study.md:5:1  error  “license” belongs under “credit”.  study/unknown-key
     license: CC0-1.0
     ^^^^^^^
-    Type “licence”, under “credit”.`,
+    Type, with two spaces before what belongs to it:
+    credit:
+      licence: CC0-1.0`,
   ],
   [
     "a key with a capital",
@@ -67,7 +69,7 @@ ferry/study.md:6:21  error  Item 1 of “options” has no key “width”.  stu
 ferry/study.md:5:1  error  “credit” needs “licence”, and it is not there.  study/missing-key
     credit: { author: Ines Valcourt }
     ^^^^^^
-    Add a line, for example: licence: CC0-1.0`,
+    Add to “credit”, for example: licence: CC0-1.0`,
   ],
   [
     "a key without a value",
@@ -91,20 +93,20 @@ ferry/study.md:2:8  error  “title” is “1984”, which YAML reads as a numb
     "a colour that YAML reads as a number, three times",
     ["change: { replace: 0x00ff00, with: 112233 }", "focus: { colour: 7e1020 }"],
     `\
-ferry/study.md:4:20  error  “replace” is “0x00ff00”, which YAML reads as a number; it must be text.  study/wrong-type
+ferry/study.md:4:20  error  “replace” is “0x00ff00”, which YAML reads as a number; a hex colour begins with # and stands in quotes.  study/wrong-type
     change: { replace: 0x00ff00, with: 112233 }
                        ^^^^^^^^
-    Put it in quotes: replace: "#00ff00"
+    Type: replace: "#00ff00"
 
-ferry/study.md:4:36  error  “with” is “112233”, which YAML reads as a number; it must be text.  study/wrong-type
+ferry/study.md:4:36  error  “with” is “112233”, which YAML reads as a number; a hex colour begins with # and stands in quotes.  study/wrong-type
     change: { replace: 0x00ff00, with: 112233 }
                                        ^^^^^^
-    Put it in quotes: with: "#112233"
+    Type: with: "#112233"
 
-ferry/study.md:5:18  error  “colour” is “7e1020”, which YAML reads as a number without end; it must be text.  study/wrong-type
+ferry/study.md:5:18  error  “colour” is “7e1020”, which YAML reads as a number; a hex colour begins with # and stands in quotes.  study/wrong-type
     focus: { colour: 7e1020 }
                      ^^^^^^
-    Put it in quotes: colour: "#7e1020"`,
+    Type: colour: "#7e1020"`,
   ],
   [
     "one author without brackets",
@@ -119,7 +121,7 @@ ferry/study.md:5:10  error  “authors” is the text “Ines Valcourt”; it mu
     "text where keys belong",
     ["change: red to yellow"],
     `\
-ferry/study.md:4:9  error  “change” is the text “red to yellow”; it must be a group of keys.  study/wrong-type
+ferry/study.md:4:9  error  “change” is the text “red to yellow”; it must be a group of keys: replace, with, only.  study/wrong-type
     change: red to yellow
             ^^^^^^^^^^^^^
     Type, for example: change: { replace: "#7a1020", with: "#f4c430" }`,
@@ -137,7 +139,7 @@ ferry/study.md:5:16  error  Item 2 of “tags” is “true”, which YAML reads
     "a date without hyphens",
     ["date: 20260402"],
     `\
-ferry/study.md:5:7  error  “date” is “20260402”, which YAML reads as a number; it must be text.  study/wrong-type
+ferry/study.md:5:7  error  “date” is “20260402”; a date is year, month and day with hyphens between.  study/wrong-date
     date: 20260402
           ^^^^^^^^
     Type, for example: date: 2026-04-02`,
@@ -149,7 +151,7 @@ ferry/study.md:5:7  error  “date” is “20260402”, which YAML reads as a n
 ferry/study.md:5:9  error  “status” is “adoptd”; it must be one of: draft, open, adopted, declined, withdrawn.  study/unknown-word
     status: adoptd
             ^^^^^^
-    Type “adopted”.`,
+    Type: status: adopted`,
   ],
   [
     "a status of one's own",
@@ -157,7 +159,8 @@ ferry/study.md:5:9  error  “status” is “adoptd”; it must be one of: draf
     `\
 ferry/study.md:5:9  error  “status” is “finished”; it must be one of: draft, open, adopted, declined, withdrawn.  study/unknown-word
     status: finished
-            ^^^^^^^^`,
+            ^^^^^^^^
+    Type one of them, for example: status: open`,
   ],
   [
     "a title of 201 characters",

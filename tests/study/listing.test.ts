@@ -90,7 +90,7 @@ ferry/page.njk  error  “page.njk” does not belong in a study's folder.  stud
     "a mistyped study.md",
     [file("Study.MD")],
     `\
-ferry/Study.MD  error  “Study.MD” does not belong in a study's folder.  study/unexpected-file
+ferry/Study.MD  error  “Study.MD” is not read: the file of a study is called study.md.  study/study-name
     Rename it to: study.md`,
   ],
   [
@@ -116,6 +116,50 @@ ferry/Flag.svg  error  On many computers “Flag.svg” is the same name as “f
 
 ferry/flag.svg  error  On many computers “flag.svg” is the same name as “Flag.svg”, which is here too.  study/same-name
     Rename or remove “Flag.svg”; until then the study is left out.`,
+  ],
+  ["study.yaml with prose.md", [file("study.yaml"), file("prose.md"), file("original.svg")], ""],
+  ["study.yaml alone", [file("study.yaml")], ""],
+  [
+    "study.md and study.yaml",
+    [file("study.md"), file("study.yaml")],
+    `\
+ferry/study.yaml  error  study.yaml and study.md are both here, and a study has one of them.  study/two-files
+    Delete study.md if study.yaml holds what you want to say. If study.md does, delete study.yaml.`,
+  ],
+  [
+    "study.md, study.yaml and prose.md",
+    [file("study.md"), file("study.yaml"), file("prose.md")],
+    `\
+ferry/study.yaml  error  study.yaml and study.md are both here, and a study has one of them.  study/two-files
+    Delete study.md if study.yaml and prose.md hold what you want to say. If study.md does, delete the other two.`,
+  ],
+  [
+    "prose.md beside study.md",
+    [file("study.md"), file("prose.md")],
+    `\
+ferry/prose.md  error  prose.md belongs to a study.yaml; here the prose is in study.md.  study/prose-alone
+    Move its text into study.md, below the second ---, and delete it.`,
+  ],
+  [
+    "prose.md alone",
+    [file("prose.md")],
+    `\
+ferry/prose.md  error  prose.md belongs to a study.yaml, and there is none.  study/prose-alone
+    Write the keys of the study in study.yaml, beside it.`,
+  ],
+  [
+    "study.yml",
+    [file("study.yml")],
+    `\
+ferry/study.yml  error  “study.yml” is not read: the file of a study is called study.yaml.  study/study-name
+    Rename it to: study.yaml`,
+  ],
+  [
+    "a link called prose.md",
+    [file("study.yaml"), { name: "prose.md", kind: "link" }],
+    `\
+ferry/prose.md  error  This is a symbolic link, and links are not followed.  study/link
+    Put the file or folder itself in its place.`,
   ],
   [
     "a folder called study.md",

@@ -3,7 +3,7 @@ import { chmod, mkdir, symlink, unlink } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { formatProblems } from "../../src/problem/report.ts";
-import { loadGallery, readDrawing, readOriginal } from "../../src/study/load.ts";
+import { loadGallery, loadSettings, readDrawing, readOriginal } from "../../src/study/load.ts";
 import { writeStudy } from "./fixture.ts";
 import { drawing, harbour, makeFolder, settings } from "./folder.ts";
 
@@ -243,4 +243,96 @@ test("a drawing that goes after loading is an exception, since nobody wrote it w
   const [study] = (await loadGallery(root)).studies;
   await unlink(join(root, "studies/ferry/original.svg"));
   await expect(study && readOriginal(study)).rejects.toThrow("changed while it was being read (missing)");
+});
+
+const keys = writeStudy().split("---\n")[1] ?? "";
+/** The harbour with its keys and its prose in two files. */
+const { "studies/ferry/study.md": _, ...rest } = harbour;
+const split = { ...rest, "studies/ferry/study.yaml": keys, "studies/ferry/prose.md": "One.\n\nTwo.\n" };
+
+test("study.yaml and prose.md say the same as study.md", async () => {
+  const [whole] = (await load(await makeFolder(harbour))).studies;
+  const root = await makeFolder(split);
+  const { studies, report } = await load(root);
+  expect(report).toBe("");
+  const [study] = studies;
+  expect(study).toMatchObject({
+    title: whole?.title,
+    change: whole?.change,
+    originalFile: `${root}/studies/ferry/original.svg`,
+    file: `${root}/studies/ferry/study.yaml`,
+    proseFile: `${root}/studies/ferry/prose.md`,
+    body: "One.\n\nTwo.\n",
+    bodyLine: 1,
+  });
+});
+
+test("study.yaml without prose.md has no prose", async () => {
+  const { "studies/ferry/prose.md": __, ...alone } = split;
+  const { studies, report } = await load(await makeFolder(alone));
+  expect([report, studies[0]?.body, studies[0]?.proseFile]).toEqual(["", "", undefined]);
+});
+
+test("each problem points into its own file", async () => {
+  const root = await makeFolder({
+    ...split,
+    "studies/ferry/study.yaml": `${keys}titel: x\n`,
+    "studies/ferry/prose.md": "One.\nT\u0007wo.\n",
+  });
+  const { problems, studies } = await load(root);
+  expect(studies).toEqual([]);
+  expect(problems.map(({ rule, file, place }) => [rule, file, place?.line, place?.column])).toEqual([
+    ["study/unknown-key", `${root}/studies/ferry/study.yaml`, 4, 1],
+    ["study/prose-control", `${root}/studies/ferry/prose.md`, 2, 2],
+  ]);
+});
+
+test("fences around the keys of study.yaml, as copied from a study.md", async () => {
+  const one = await load(await makeFolder({ ...split, "studies/ferry/study.yaml": `---\n${keys}` }));
+  expect([one.report, one.studies.length]).toEqual(["", 1]);
+  const two = await load(
+    await makeFolder({ ...split, "studies/ferry/study.yaml": `---\n${keys}---\nProse.\n` }),
+  );
+  expect(two.studies).toEqual([]);
+  expect(two.report).toBe(`\
+content/studies/ferry/study.yaml:5:1  error  “---” would begin a second YAML document.  study/yaml-feature
+    ---
+    ^^^
+    Delete the line.`);
+});
+
+test("both ways of writing a study: neither is taken", async () => {
+  const { studies, problems } = await load(await makeFolder({ ...harbour, ...split }));
+  expect(studies).toEqual([]);
+  expect(problems.map(({ rule }) => rule)).toEqual(["study/two-files"]);
+});
+
+test.each(["study.yaml", "prose.md"])("a link called %s is not followed", async (name) => {
+  const { [`studies/ferry/${name}` as keyof typeof split]: text = "", ...others } = split;
+  const root = await makeFolder({ ...others, "elsewhere.txt": text });
+  await symlink(join(root, "elsewhere.txt"), join(root, "studies/ferry", name));
+  const { studies, problems } = await load(root);
+  expect(studies).toEqual([]);
+  expect(problems.map(({ rule }) => rule)).toEqual(["study/link"]);
+});
+
+test.each(["study.yaml", "prose.md"])(
+  "a folder, a pipe or a huge file called %s is refused at once",
+  async (name) => {
+    const { [`studies/ferry/${name}` as keyof typeof split]: __, ...others } = split;
+    const folder = await makeFolder({ ...others, [`studies/ferry/${name}/x.txt`]: "x" });
+    expect((await load(folder)).problems.map(({ rule }) => rule)).toEqual(["study/not-a-file"]);
+    const pipe = await makeFolder(others);
+    execFileSync("mkfifo", [join(pipe, "studies/ferry", name)]);
+    expect((await load(pipe)).problems.map(({ rule }) => rule)).toEqual(["study/not-a-file"]);
+    const huge = await makeFolder({ ...others, [`studies/ferry/${name}`]: "x".repeat(70_000) });
+    expect((await load(huge)).problems.map(({ rule }) => rule)).toEqual(["study/file-size"]);
+  },
+);
+
+test("the settings alone", async () => {
+  const root = await makeFolder({ "gallery.yaml": settings });
+  expect(await loadSettings(root)).toMatchObject({ value: { title: "Flags of the Sound" }, problems: [] });
+  const bare = await loadSettings(join(root, "nowhere"));
+  expect(bare.problems.map(({ rule }) => rule)).toEqual(["study/gallery-missing"]);
 });

@@ -2,8 +2,11 @@
 import { existsSync } from "node:fs";
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { defaultCloth } from "../../src/colour/cloth.ts";
+import { defaultGallery } from "../../src/study/gallery.ts";
 import { defaultLimits, Pool, type PoolLimits } from "../../src/study/pool.ts";
 import { listWorkers } from "./children.ts";
+import { parseText, writeStudy } from "./fixture.ts";
+import { drawing } from "./folder.ts";
 import { disc, draw, field, red, white } from "./sight.ts";
 
 const options = { cloth: defaultCloth, distance: 40, palette: new Map<string, string>() };
@@ -171,6 +174,44 @@ describe("Pool", { timeout: 60_000 }, () => {
     await expect(odd).rejects.toThrow(/odd\.svg/);
     expect((await next).value?.file).toBe("next.svg");
     expect(onlyWorker()).toBe(worker);
+  });
+
+  test("children can be started before there is a job, and are used", async () => {
+    const pool = open({ size: 2 });
+    pool.warm();
+    const workers = listWorkers();
+    expect(workers).toHaveLength(2);
+    await measure(pool, "a.svg");
+    expect([...listWorkers()].sort()).toEqual([...workers].sort());
+  });
+
+  test("jobs in line are forgotten when they are cleared; the one at work is done, and so are later ones", async () => {
+    const pool = open({ size: 1 });
+    await measure(pool, "first.svg");
+    const jobs = ["a", "b", "c"].map((file) => measure(pool, file).then(rulesOf, () => ["rejected"]));
+    pool.clear();
+    expect(await Promise.all(jobs)).toEqual([[], ["rejected"], ["rejected"]]);
+    expect((await measure(pool, "d")).value?.file).toBe("d");
+  });
+
+  test("a study goes before all else, and finds a child that was kept free for it", async () => {
+    const pool = open({ size: 2, reserved: 1 });
+    const ended: string[] = [];
+    const others = Array.from({ length: 16 }, (_, index) => `${index}.svg`);
+    const study = parseText(writeStudy()).value;
+    if (study === undefined) throw new Error("no study");
+    const bytes = new TextEncoder().encode(drawing);
+    const look = () => pool.run("study", "study", { study, bytes, gallery: defaultGallery });
+    // Both have started.
+    await Promise.all([measure(pool, "first"), look()]);
+    const jobs = [
+      ...others.map((file) => measure(pool, file).then(() => ended.push(file))),
+      look().then(() => ended.push("study")),
+    ];
+    await Promise.all(jobs);
+    // In its turn it would be the last. The others take their turns one by one.
+    expect(ended.indexOf("study")).toBeLessThan(others.length / 2);
+    expect(ended.filter((file) => file !== "study")).toEqual(others);
   });
 
   test("closing ends every child", async () => {

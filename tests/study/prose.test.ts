@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { checkProse, findNamedEdge, readFigure } from "../../src/study/prose.ts";
+import { checkProse, findNamedEdge } from "../../src/study/prose.ts";
 import { parseText, writeStudy } from "./fixture.ts";
 
 const { value: study } = parseText(writeStudy());
@@ -18,15 +18,16 @@ const edge = (a: string, b: string, before: number | null) => ({
   outcome: "same" as const,
 });
 const edges = [edge("white", "dark red", 50), edge("white", "blue", null)];
+const shown = { edges, before: { focus: { source: "none" } } };
 
 test("an image is warned of, with its line", () => {
-  expect(checkProse(lines("One.\n\n![a bell](https://flags.example/bell.png)\n"), edges)).toMatchObject([
+  expect(checkProse(lines("One.\n\n![a bell](https://flags.example/bell.png)\n"), shown)).toMatchObject([
     { rule: "study/image", severity: "warning", file: study.file, place: { line: 22, column: 1 } },
   ]);
 });
 
 test("a figure of an edge that is not there is warned of, with the edges that are", () => {
-  expect(checkProse(lines('One.\n\n::figure{edge="white / pink"}\n\nTwo.'), edges)).toEqual([
+  expect(checkProse(lines('One.\n\n::figure{edge="white / pink"}\n\nTwo.'), shown)).toEqual([
     {
       rule: "study/figure",
       severity: "warning",
@@ -40,14 +41,14 @@ test("a figure of an edge that is not there is warned of, with the edges that ar
 });
 
 test("a figure that cannot be read is warned of; in code it is code", () => {
-  expect(checkProse(lines("::figure{edge=white}\n"), edges)).toMatchObject([
+  expect(checkProse(lines("::figure{edge=white}\n"), shown)).toMatchObject([
     {
       rule: "study/figure",
       place: { line: 20 },
       reason: "The figure “::figure{edge=white}” cannot be read.",
     },
   ]);
-  expect(checkProse(lines('```\n::figure{edge="no / such"}\n```\n'), edges)).toEqual([]);
+  expect(checkProse(lines('```\n::figure{edge="no / such"}\n```\n'), shown)).toEqual([]);
 });
 
 test("without edges only what needs none is checked", () => {
@@ -61,8 +62,30 @@ test("an edge is named in either order, in any case; one that the change makes i
     expect(findNamedEdge(text, edges)).toBeUndefined();
 });
 
-test("a figure line", () => {
-  expect(readFigure('::figure{edge="white / red"}')).toBe("white / red");
-  for (const text of ["::figure", '::figure{edge=""}', '::figure{edge="a"} b', '::figure{edges="a"}'])
-    expect(readFigure(text)).toBeUndefined();
+test("a figure of a kind that there is not, with the one that is meant", () => {
+  expect(checkProse(lines('::figure{kind="reflectance"}\n'), shown)).toMatchObject([
+    {
+      rule: "study/figure",
+      reason: "There is no figure “reflectance”.",
+      hint: `Type: ::figure{kind="reflectance scale"}
+There are: original, redesign, true size, edge map, reflectance scale, distance strip, reads to, seen otherwise, and each edge as edge="white / red".`,
+    },
+  ]);
+  expect(checkProse(lines("::figure{edge map}\n"), shown)).toMatchObject([
+    { hint: 'Type: ::figure{kind="edge map"}' },
+  ]);
+});
+
+test("a figure that has nothing to show is warned of, the others are not", () => {
+  const ask = (kind: string, around: typeof shown) =>
+    checkProse(lines(`::figure{kind="${kind}"}\n`), around).map(({ reason }) => reason);
+  expect(ask("reads to", shown)).toEqual([
+    "The figure “reads to” has nothing to show: the original has no focus.",
+  ]);
+  expect(ask("reads to", { edges, before: { focus: { source: "found" } } })).toEqual([]);
+  expect(ask("edge map", shown)).toEqual([]);
+  expect(ask("edge map", { ...shown, edges: [] })).toEqual([
+    "The figure “edge map” has nothing to show: the original has no edges.",
+  ]);
+  expect(ask("redesign", { ...shown, edges: [] })).toEqual([]);
 });

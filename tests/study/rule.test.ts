@@ -13,7 +13,7 @@ test.each<[string, string[], string]>([
 ferry/study.md:4:37  error  “lihgt blue” is neither a name of the palette nor a CSS colour.  study/wrong-colour
     change: { replace: "#7a1020", with: lihgt blue }
                                         ^^^^^^^^^^
-    Did you mean “light blue”?`,
+    Type “light blue”, if that is meant.`,
   ],
   [
     "a name nobody knows",
@@ -22,7 +22,7 @@ ferry/study.md:4:37  error  “lihgt blue” is neither a name of the palette no
 ferry/study.md:4:37  error  “harvest” is neither a name of the palette nor a CSS colour.  study/wrong-colour
     change: { replace: "#7a1020", with: harvest }
                                         ^^^^^^^
-    Type a CSS colour in quotes, such as "#f4c430", or one of the palette: ${palette}.`,
+    Type a hex colour in quotes, such as "#f4c430", or a name of the palette: ${palette}.`,
   ],
   [
     "hex digits without #, and a hex colour of five digits",
@@ -33,10 +33,10 @@ ferry/study.md:4:20  error  “7a1020” is not a CSS colour.  study/wrong-colou
                        ^^^^^^
     Put # before it: "#7a1020"
 
-ferry/study.md:4:34  error  “#f4c43” is neither a name of the palette nor a CSS colour.  study/wrong-colour
+ferry/study.md:4:34  error  “#f4c43” has 5 digits behind the #; a hex colour has six, or three.  study/wrong-colour
     change: { replace: 7a1020, with: "#f4c43" }
                                      ^^^^^^^^
-    A hex colour is # and 3 or 6 digits, 0 to 9 and a to f, such as "#f4c430".`,
+    Type all six, such as "#f4c430".`,
   ],
   [
     "a translucent colour, in an option",
@@ -51,10 +51,10 @@ ferry/study.md:6:27  error  “with” is “#ff000080”, which is translucent;
     "both kinds of focus",
     ['focus: { colour: red, select: "#wheel" }'],
     `\
-ferry/study.md:5:1  error  “focus” has both “colour” and “select”; one of them says it all.  study/focus
+ferry/study.md:5:1  error  “focus” has both “colour” and “select”, and only one of them can be followed.  study/focus
     focus: { colour: red, select: "#wheel" }
     ^^^^^
-    Type focus: { select: "#wheel" } or focus: { colour: "#7a1020" }`,
+    Type one of them: focus: { select: "#wheel" } or focus: { colour: "red" }`,
   ],
   [
     "no kind of focus",
@@ -63,7 +63,7 @@ ferry/study.md:5:1  error  “focus” has both “colour” and “select”; o
 ferry/study.md:5:1  error  “focus” names neither a colour nor a selector.  study/focus
     focus: {}
     ^^^^^
-    Type focus: { select: "#wheel" } or focus: { colour: "#7a1020" }`,
+    Type one of them: focus: { select: "#wheel" } or focus: { colour: "#7a1020" }`,
   ],
   [
     "adopted without a decision",
@@ -81,16 +81,16 @@ ferry/study.md:5:9  error  A study that is adopted says why, and “decision” 
 ferry/study.md:5:7  error  “date” is “2026-02-29”, and the calendar has no such day.  study/wrong-date
     date: 2026-02-29
           ^^^^^^^^^^
-    Type year, month and day with hyphens: date: 2026-04-02`,
+    February 2026 has 28 days: the month is the number in the middle.`,
   ],
   [
     "a date in words",
     ["date: 2 April 2026"],
     `\
-ferry/study.md:5:7  error  “date” is “2 April 2026”, which is not a date as it is written here.  study/wrong-date
+ferry/study.md:5:7  error  “date” is “2 April 2026”; a date is year, month and day with hyphens between.  study/wrong-date
     date: 2 April 2026
           ^^^^^^^^^^^^
-    Type year, month and day with hyphens: date: 2026-04-02`,
+    Type: date: 2026-04-02`,
   ],
   [
     "a tag with a slash",

@@ -1,6 +1,6 @@
 import { describe, expect, test, vi } from "vitest";
 import { Pool } from "../../src/study/pool.ts";
-import { analyseGallery } from "../../src/study/run.ts";
+import { analyseGallery, type RunOptions } from "../../src/study/run.ts";
 import { writeStudy } from "./fixture.ts";
 import { drawing, harbour, makeFolder } from "./folder.ts";
 
@@ -164,6 +164,38 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
     expect(studies[0]?.likeness?.nearest.map(({ file }) => file)).toEqual(["flags/pale.svg"]);
   });
 
+  test("the study that is asked for is measured before any other is begun; each is told of before its options", async () => {
+    const folder = await makeFolder({
+      ...harbour,
+      "studies/anchor/study.md": writeStudy(),
+      "studies/anchor/original.svg": drawing,
+      "studies/broken/study.md": writeStudy(),
+      "studies/broken/original.svg": "<svg",
+    });
+    const told: [string | undefined, boolean, number][] = [];
+    const onMeasured: RunOptions["onMeasured"] = (result, { gallery }, left) => {
+      expect(gallery.title).toBe("Flags of the Sound");
+      told.push([result?.study.slug, result?.ranking !== undefined, left]);
+    };
+    const { studies } = await analyseGallery(folder, { first: "ferry", onMeasured });
+    expect(told[0]).toEqual(["ferry", false, 2]);
+    expect(told.map(([slug]) => String(slug)).sort()).toEqual(["anchor", "ferry", "undefined"]);
+    expect(told.map(([, , left]) => left)).toEqual([2, 1, 0]);
+    expect(studies.map(({ study }) => study.slug)).toEqual(["anchor", "ferry"]);
+  });
+
+  test("the first may be one that is not there, or that cannot be measured: the others go on", async () => {
+    const folder = await makeFolder({
+      ...harbour,
+      "studies/broken/study.md": writeStudy(),
+      "studies/broken/original.svg": "<svg",
+    });
+    for (const first of ["none", "broken"])
+      expect((await analyseGallery(folder, { first })).studies.map(({ study }) => study.slug)).toEqual([
+        "ferry",
+      ]);
+  });
+
   test("tells how many studies are done", async () => {
     const told: string[] = [];
     const onProgress = (done: number, total: number) => void told.push(`${done}/${total}`);
@@ -176,5 +208,30 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
       { onProgress },
     );
     expect(told).toEqual(["1/2", "2/2"]);
+  });
+
+  test("compares with a folder that the gallery names: a near one is told of, a broken one stops nothing", async () => {
+    const folder = await makeFolder({
+      ...harbour,
+      "gallery.yaml": `${harbour["gallery.yaml"]}compareWith: old flags\n`,
+      // What the study turns its field into, a shade away, and something else altogether.
+      "old flags/Their Ferry.svg": drawing.replace("#7a1020", "#f2c62c"),
+      "old flags/plain.svg": drawing.replace("#7a1020", "#0b7a3b"),
+      "old flags/torn.svg": "<svg",
+    });
+    const { studies, survey, problems } = await analyseGallery(folder);
+    expect(studies[0]?.likeness).toMatchObject({
+      compared: 2,
+      nearest: [
+        { file: "old flags/Their Ferry.svg", origin: "collection", orientation: "as it is" },
+        { file: "old flags/plain.svg", origin: "collection" },
+      ],
+    });
+    // It is compared with and never published: the survey does not know of it.
+    expect(survey?.entries.map(({ flag }) => flag.file)).toEqual(["studies/ferry/original.svg"]);
+    expect(problems.map(({ rule, severity }) => `${severity} ${rule}`).sort()).toEqual([
+      "warning study/likeness",
+      "warning svg/not-well-formed",
+    ]);
   });
 });

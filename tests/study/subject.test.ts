@@ -6,7 +6,7 @@ import { disc, drawing, field, stripes } from "./drawing.ts";
 async function subjectsOf(inside: string, distance = 0) {
   const { value } = await openDrawing("a.svg", drawing(inside), { distance });
   if (value === undefined) throw new Error("the drawing could not be opened");
-  const found = await findSubjects(value);
+  const found = findSubjects(value);
   return {
     ...found,
     hexes: found.subjects.map(({ looks, paint }) => looks[paint]?.hex),

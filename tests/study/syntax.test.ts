@@ -37,7 +37,7 @@ ferry/study.md:7:1  error  The line has no colon, so it is no “key: value”. 
 ferry/study.md:2:8  error  A value that begins with “@” needs quotes.  study/yaml-syntax
     title: @harbour "9"
            ^
-    If it is meant as text, put it in quotes: title: "@harbour \\"9\\""`,
+    Type: title: "@harbour \\"9\\""`,
   ],
   [
     "a double quote left open",
@@ -97,10 +97,12 @@ ferry/study.md:2:18  error  YAML cannot read the line from here on.  study/yaml-
     "items that do not stand under one another",
     ["tags:", "  - charge", " - dark"],
     `\
-ferry/study.md:7:1  error  The indentation of this line does not fit the lines around it.  study/yaml-syntax
+ferry/study.md:7:1  error  The spaces before this line do not fit the lines around it.  study/yaml-syntax
      - dark
     ^
-    Begin keys and list items that belong together in the same column.`,
+    If it belongs to the line before it, type:
+      - charge
+      - dark`,
   ],
   [
     "an item without a key",

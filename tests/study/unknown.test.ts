@@ -3,14 +3,14 @@ import { describeUnknownColour } from "../../src/study/unknown.ts";
 
 test.each([
   ["7a1020", [], 'Put # before it: "#7a1020"'],
-  ["#f4c43", [], 'A hex colour is # and 3 or 6 digits, 0 to 9 and a to f, such as "#f4c430".'],
-  ["signal rde", ["signal red"], "Did you mean “signal red”?"],
-  ["golden", ["red"], "Did you mean “gold”?"],
-  ["xyzzyx", [], 'Type a CSS colour in quotes, such as "#f4c430".'],
+  ["#f4c43", [], 'Type all six, such as "#f4c430".'],
+  ["signal rde", ["signal red"], "Type “signal red”, if that is meant."],
+  ["golden", ["red"], "Type “gold”, if that is meant."],
+  ["xyzzyx", [], 'Type a hex colour in quotes, such as "#f4c430".'],
   [
     "xyzzyx",
     ["red", "sea"],
-    'Type a CSS colour in quotes, such as "#f4c430", or one of the palette: red, sea.',
+    'Type a hex colour in quotes, such as "#f4c430", or a name of the palette: red, sea.',
   ],
 ])("%s, with the palette %j: %s", (text, names, hint) => {
   expect(describeUnknownColour(text, names).hint).toBe(hint);
@@ -24,5 +24,5 @@ test("the palette is named only where it may be used", () => {
 });
 
 test("of equals the palette's own name is proposed", () => {
-  expect(describeUnknownColour("golt", ["bolt"]).hint).toBe("Did you mean “bolt”?");
+  expect(describeUnknownColour("golt", ["bolt"]).hint).toBe("Type “bolt”, if that is meant.");
 });

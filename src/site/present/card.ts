@@ -13,6 +13,8 @@ export interface Card {
   readonly authors: string | undefined;
   readonly date: { readonly iso: string; readonly text: string } | undefined;
   readonly status: StatusView;
+  /** Why it was adopted or declined. */
+  readonly decision: string | undefined;
   readonly change: string;
   readonly verdict: string;
   readonly share: { readonly before: string; readonly after: string };
@@ -22,7 +24,7 @@ export interface Card {
 
 /** What a script can find and sort an entry by. Lists are parted by spaces. */
 export interface CardSearch {
-  readonly words: string;
+  readonly slug: string;
   readonly status: string;
   readonly verdict: string;
   readonly authors: string;
@@ -52,6 +54,7 @@ export function presentCard(result: StudyResult, link: Linker, format: Format): 
     authors: study.authors.length === 0 ? undefined : format.list(study.authors),
     date: study.date === undefined ? undefined : { iso: study.date, text: format.date(study.date) },
     status: presentStatus(study.status),
+    decision: study.decision,
     change: describeChange(result),
     verdict: describeVerdict(comparison, format).word,
     share: { before: format.share(before), after: format.share(after) },
@@ -60,7 +63,7 @@ export function presentCard(result: StudyResult, link: Linker, format: Format): 
       presentPlate("Redesign", link(`${path}redesign.svg`), comparison.after, format),
     ],
     search: {
-      words: listWords(result),
+      slug: study.slug,
       status: study.status,
       verdict: comparison.verdict.replace(" ", "-"),
       authors: study.authors.map(slugOf).join(" "),
@@ -70,29 +73,6 @@ export function presentCard(result: StudyResult, link: Linker, format: Format): 
       gain: before === null || after === null ? "" : (after - before).toFixed(4),
     },
   };
-}
-
-/** Every word of title, prose, names, tags, colours and outcomes, once, in lower case. */
-function listWords({ study, comparison }: StudyResult): string {
-  const colours = [...comparison.before.colours, ...comparison.after.colours].map(({ name }) => name);
-  const texts = [
-    study.title,
-    ...study.authors,
-    ...study.tags,
-    ...colours,
-    ...comparison.edges.map(({ outcome }) => outcome),
-    comparison.verdict,
-    study.status,
-    study.decision ?? "",
-    study.body,
-  ];
-  const words =
-    texts
-      .join(" ")
-      .toLowerCase()
-      .normalize("NFC")
-      .match(/[\p{L}\p{N}]{2,}/gu) ?? [];
-  return [...new Set(words)].join(" ");
 }
 
 function compareText(a: string, b: string): number {

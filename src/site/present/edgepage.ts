@@ -1,16 +1,15 @@
 // Floor 6. The page of one edge: a comparison that can be pointed at, with every number there is of it.
-import { gradeOf } from "../../colour/contrast.ts";
-import { hexOf, linearOf } from "../../colour/parse.ts";
-import { simulate, type Vision, visions } from "../../colour/vision.ts";
 import type { ComparedEdge } from "../../measure/comparison.ts";
-import type { Measure, MeasuredEdge } from "../../measure/measure.ts";
+import type { MeasuredEdge } from "../../measure/measure.ts";
 import type { StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
 import { formatCanonical, type Linker, linkFrom } from "../address.ts";
 import { findMeasured, listMoves } from "./account.ts";
+import { type AnswerView, presentAnswer } from "./answer.ts";
 import { findCrop } from "./crop.ts";
-import { type EdgeRow, formatNames, presentEdge, type Reading } from "./edge.ts";
+import { type EdgeRow, formatNames, presentEdge } from "./edge.ts";
 import { cropFiles, type PlaceEdge, placeEdges } from "./edgekey.ts";
+import { presentVisions, type VisionRow } from "./edgevision.ts";
 import { describeViewing } from "./focus.ts";
 import type { Format } from "./format.ts";
 import { describePicture, type LinkPicture, pictureEdge } from "./linkpicture.ts";
@@ -18,7 +17,7 @@ import { type Frame, presentFrame } from "./page.ts";
 import { capitalise } from "./phrase.ts";
 import type { Plate } from "./plate.ts";
 import { recordEdge } from "./record.ts";
-import { stampOf } from "./stamp.ts";
+import { presentRefer, type ReferView } from "./refer.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import { presentStrip, type StripView } from "./strip.ts";
 import { describeEdge } from "./words.ts";
@@ -44,7 +43,8 @@ export interface EdgePage {
   readonly elsewhere: readonly Elsewhere[];
   readonly siblings: readonly Sibling[];
   readonly links: { readonly contrast: string; readonly beside: string; readonly vision: string };
-  readonly stamp: string;
+  readonly refer: ReferView;
+  readonly answer: AnswerView | undefined;
   readonly unofficial: string;
 }
 
@@ -53,21 +53,6 @@ export interface NumberRow {
   readonly name: string;
   readonly before: string;
   readonly after: string;
-}
-
-export interface VisionRow {
-  readonly vision: Vision;
-  readonly heading: string;
-  readonly before: SeenReading | undefined;
-  readonly after: SeenReading | undefined;
-}
-
-/** The two colours as one kind of vision has them. Grey keeps the contrast, so that it is not said again. */
-export interface SeenReading {
-  readonly hexes: Reading["hexes"];
-  readonly contrast: string | undefined;
-  readonly grade: string | undefined;
-  readonly difference: string;
 }
 
 /** The same pair of colour names in another study. */
@@ -84,12 +69,6 @@ export interface Sibling {
   readonly isHere: boolean;
 }
 
-const headings: Readonly<Record<Vision, string>> = {
-  protan: "Protan",
-  deutan: "Deutan",
-  tritan: "Tritan",
-  grey: "Grey",
-};
 const none = "–";
 
 /** The pages of all edges of `results`, study by study, longest edge first. */
@@ -127,6 +106,12 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
   const description = `One edge of an unofficial redesign study, ${edge.outcome}. ${sentence}`;
   const folder = path.slice(1, -1);
   const outcome = capitalise(edge.outcome);
+  const numbers = presentNumbers(edge, row, result, format);
+  const refer = presentRefer(result, gallery, format, {
+    title,
+    path,
+    kind: "one edge of an unofficial flag redesign study",
+  });
   const picture = pictureEdge({ folder, title, studyTitle: study.title, outcome, row }, gallery, format);
   return {
     folder,
@@ -138,6 +123,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
         description,
         section: "studies",
         picture: { path: `/${picture.file}`, alt: describePicture(picture) },
+        isArticle: true,
         record: recordEdge(study, gallery, title, description, formatCanonical(gallery.address, studyPath)),
       },
       gallery,
@@ -151,8 +137,8 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     outcome: { word: outcome, sentence },
     row,
     crops: presentCrops(subject, row, link, path),
-    numbers: presentNumbers(edge, row, result, format),
-    visions: visions.map((vision) => presentVision(vision, edge, row, result, format)),
+    numbers,
+    visions: presentVisions(edge, row, comparison, format),
     measuredHow: describeViewing(comparison, format),
     strip: presentStrip(comparison, link, studyPath, format),
     elsewhere: findElsewhere(subject, link, format),
@@ -167,7 +153,13 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
       beside: link("/method/#beside"),
       vision: link("/method/#vision"),
     },
-    stamp: stampOf(result, gallery),
+    refer,
+    answer: presentAnswer(gallery.answer, {
+      title: study.title,
+      edge: title,
+      stamped: refer.stamped,
+      numbers: [`${outcome}. ${sentence}`, ...listNumbers(numbers)],
+    }),
     unofficial: "The redesign is an unofficial study: a proposal for discussion, not a flag in use.",
   };
 }
@@ -213,7 +205,10 @@ function presentNumbers(
       before: row.before ? `${row.before.contrast} ${row.before.grade}` : none,
       after: `${row.after.contrast} ${row.after.grade}`,
     },
-    pair("Contrast ratio", ({ contrastRatio }) => `${format.number(contrastRatio, 1)}:1`),
+    pair(
+      "Contrast ratio",
+      ({ contrastRatio }) => `${format.number(contrastRatio, 1)}:${format.number(1, 0)}`,
+    ),
     pair("Difference, ΔE00", ({ deltaE00 }) => format.number(deltaE00, 0)),
     pair("Told apart by hue alone", ({ hueOnly }) => (hueOnly ? "yes" : "no")),
     pair("By the rule of tincture", ({ tincture }) => tincture ?? "nothing"),
@@ -222,32 +217,9 @@ function presentNumbers(
   ];
 }
 
-function presentVision(
-  vision: Vision,
-  edge: ComparedEdge,
-  row: EdgeRow,
-  { comparison }: StudyResult,
-  format: Format,
-): VisionRow {
-  const read = (measure: Measure, reading: Reading | undefined): SeenReading | undefined => {
-    const measured = findMeasured(measure.edges, edge);
-    if (measured === undefined || reading === undefined) return undefined;
-    const [one, other] = reading.hexes.map((hex) => hexOf(simulate(linearOf(hex), vision)));
-    if (one === undefined || other === undefined) throw new RangeError("an edge has two colours");
-    const figures = vision === "grey" ? undefined : measured.vision[vision];
-    return {
-      hexes: [one, other],
-      contrast: figures && format.contrast(figures.contrast),
-      grade: figures && gradeOf(figures.contrast),
-      difference: format.number(measured.vision[vision].deltaE00, 0),
-    };
-  };
-  return {
-    vision,
-    heading: headings[vision],
-    before: read(comparison.before, row.before),
-    after: read(comparison.after, row.after),
-  };
+/** `Contrast, percent: 84 strong → 27 weak` */
+function listNumbers(numbers: readonly NumberRow[]): readonly string[] {
+  return numbers.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
 }
 
 /** Edges of the other studies whose original has the same two names, in the order of the front page. */

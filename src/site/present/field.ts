@@ -5,16 +5,20 @@ import type { FlagRow } from "./flagrow.ts";
 import type { Format } from "./format.ts";
 
 export interface FieldView {
-  /** From the least clear row that has a flag up to 100 percent, empty rows among them. */
+  /** From 0 to 100 percent, empty rows among them: it is an axis. */
   readonly rows: readonly FieldRow[];
+  /** The least clear flag, shown until another is pointed at. */
+  readonly least: FieldDot;
   /** Whether there are so few that each is shown as a small picture instead of a dot. */
   readonly isSmall: boolean;
   /** How many flags have no edge and so no place on the axis, in a sentence. */
   readonly without: string | undefined;
 }
 
+/** `tick` is where the row begins, for an axis of columns. */
 export interface FieldRow {
   readonly label: string;
+  readonly tick: string;
   readonly dots: readonly FieldDot[];
 }
 
@@ -23,6 +27,7 @@ export interface FieldDot {
   readonly row: string;
   readonly name: string;
   readonly clarity: string;
+  readonly weakest: string | undefined;
   readonly src: string;
   readonly width: number;
   readonly height: number;
@@ -33,8 +38,9 @@ export interface FieldDot {
 /** Points of clarity a row spans. */
 const step = 5;
 
-/** Most flags that are shown as small pictures at once. */
+/** Most flags that are shown as small pictures, at once and in one pile (our own judgement). */
 const mostPictures = 60;
+const highestPile = 12;
 
 /** `rows` are those of `entries`, in the same order; a flag without a row in the table has no place to lead to. */
 export function presentField(
@@ -49,15 +55,17 @@ export function presentField(
     const bin = Math.floor(roundClarity(clarity) / step);
     bins.set(bin, [...(bins.get(bin) ?? []), presentDot(row)]);
   }
-  if (bins.size === 0) return undefined;
-  const lowest = Math.min(...bins.keys());
+  const least = bins.get(Math.min(...bins.keys()))?.[0];
+  if (least === undefined) return undefined;
   const without = rows.length - [...bins.values()].reduce((sum, dots) => sum + dots.length, 0);
   return {
-    rows: Array.from({ length: 100 / step + 1 - lowest }, (_, index) => ({
-      label: labelOf(lowest + index, format),
-      dots: bins.get(lowest + index) ?? [],
+    rows: Array.from({ length: 100 / step + 1 }, (_, bin) => ({
+      label: labelOf(bin, format),
+      tick: format.number(bin * step, 0),
+      dots: bins.get(bin) ?? [],
     })),
-    isSmall: rows.length <= mostPictures,
+    least,
+    isSmall: rows.length <= mostPictures && [...bins.values()].every((dots) => dots.length <= highestPile),
     without:
       without === 0
         ? undefined
@@ -65,9 +73,20 @@ export function presentField(
   };
 }
 
-function presentDot({ id, name, clarity, plate, studies }: FlagRow): FieldDot {
+function presentDot({ id, name, clarity, weakest, plate, studies }: FlagRow): FieldDot {
   const { src, width, height, fit } = plate;
-  return { row: id, name, clarity: clarity.text, src, width, height, fit, hasStudy: studies.length > 0 };
+  const [one, other] = weakest?.swatches ?? [];
+  return {
+    row: id,
+    name,
+    clarity: clarity.text,
+    weakest: one && other && `Weakest: ${one.name} / ${other.name}, ${weakest?.text}`,
+    src,
+    width,
+    height,
+    fit,
+    hasStudy: studies.length > 0,
+  };
 }
 
 /** Rows are of whole percent: `40 to 44`; the last is 100 alone. */

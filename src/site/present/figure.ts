@@ -1,20 +1,91 @@
-// Floor 6. The figure an author asks for in prose: one edge, before and after.
+// Floor 6. The figures that an author asks for in prose, each with an anchor of its own, and in words where none can be shown.
 import type { Comparison } from "../../measure/comparison.ts";
+import { type AskedFigure, canShow, type FigureKind } from "../../study/figure.ts";
 import { findNamedEdge } from "../../study/prose.ts";
 import { type EdgeRow, presentEdge } from "./edge.ts";
 import type { PlaceEdge } from "./edgekey.ts";
 import type { Format } from "./format.ts";
+import type { EdgeMapView } from "./lines.ts";
+import { capitalise } from "./phrase.ts";
+import type { Plate } from "./plate.ts";
+import type { ReadsView } from "./reads.ts";
+import type { ScaleView } from "./scale.ts";
+import type { SeenView } from "./seen.ts";
+import type { SizeRow } from "./size.ts";
+import type { StripView } from "./strip.ts";
+
+/** A figure in the prose. `id` is its anchor, which no other figure of the page has; `says` is what it shows, as text. */
+export type ProseFigure = { readonly id: string; readonly says: string } & (
+  | { readonly kind: "edge"; readonly edge: EdgeRow }
+  | { readonly kind: FigureKind }
+);
+
+/** What the page shows: a figure in the prose is one of these again. */
+export interface Shown {
+  readonly plates: readonly [Plate, Plate];
+  readonly sizes: readonly [SizeRow, SizeRow];
+  readonly edgeMap: EdgeMapView;
+  readonly scale: ScaleView;
+  readonly strip: StripView;
+  readonly reads: ReadsView | undefined;
+  readonly seen: readonly SeenView[];
+}
 
 /**
- * Returns the edge between two colours, named as in the original and in either order, or undefined where the original
- * has no such edge.
+ * Returns a function that gives each figure asked for, in the order of the prose, or undefined where the study has
+ * nothing to show for it. An edge is named as in the original, its colours in either order.
  */
-export function findEdgeFigure(
-  edge: string,
+export function createFigures(
+  shown: Shown,
   comparison: Comparison,
   format: Format,
   address?: PlaceEdge,
-): EdgeRow | undefined {
-  const found = findNamedEdge(edge, comparison.edges);
-  return found && presentEdge(found, comparison, format, address);
+): (asked: AskedFigure) => ProseFigure | undefined {
+  const counts = new Map<string, number>();
+  const name = (text: string): string => {
+    const count = (counts.get(text) ?? 0) + 1;
+    counts.set(text, count);
+    return `figure-${text.replaceAll(" ", "-")}${count === 1 ? "" : `-${count}`}`;
+  };
+  const has = {
+    edges: comparison.edges.length > 0,
+    focus: comparison.before.focus.source !== "none",
+  };
+  return (asked) => {
+    if (asked.kind !== "edge")
+      return canShow(asked.kind, has)
+        ? { id: name(asked.kind), kind: asked.kind, says: describe(asked.kind, shown, format) }
+        : undefined;
+    const found = findNamedEdge(asked.edge, comparison.edges);
+    if (found === undefined) return undefined;
+    const edge = presentEdge(found, comparison, format, address);
+    return { id: name(`edge ${edge.key}`), kind: "edge", edge, says: describeEdge(edge) };
+  };
+}
+
+/** `White / black: contrast 84 (strong) before, 27 (weak) after; lost.` */
+function describeEdge({ names, before, after, outcome }: EdgeRow): string {
+  const was = before === undefined ? "" : `${before.contrast} (${before.grade}) before, `;
+  return `${capitalise(names)}: contrast ${was}${after.contrast} (${after.grade}) after; ${outcome}.`;
+}
+
+function describe(kind: FigureKind, shown: Shown, format: Format): string {
+  const { plates, sizes, edgeMap, scale, strip, reads, seen } = shown;
+  const both = ({ title, panels }: EdgeMapView | ScaleView) =>
+    `${title}. ${panels.map(({ heading, description }) => `${heading}: ${description}`).join(" ")}`;
+  const said: Readonly<Record<FigureKind, () => string>> = {
+    original: () => `${plates[0].alt}.`,
+    redesign: () => `${plates[1].alt}.`,
+    "true size": () =>
+      `Both flags at true size, ${format.list(sizes[0].pictures.map(({ height }) => `${height}`))} pixels high.`,
+    "edge map": () => both(edgeMap),
+    "reflectance scale": () => both(scale),
+    "distance strip": () => `${strip.title}. ${strip.description}`,
+    "reads to": () => (reads === undefined ? "" : `${reads.title}. ${reads.description}`),
+    "seen otherwise": () =>
+      seen
+        .map(({ heading, measure, before, after }) => `${heading}: ${measure} ${before} → ${after}.`)
+        .join(" "),
+  };
+  return said[kind]();
 }

@@ -41,7 +41,7 @@ export function describeViewing({ before }: Comparison, format: Format): string 
   const { distance } = before;
   if (distance === 0) return "Measured on the full drawing, not from a distance.";
   const away = format.number(distance, 0);
-  return `Measured as seen from ${away} flag heights: a flag one metre high, ${away} metres away. Parts thinner than ${format.number(100 * finestPart(distance), 1)}% of its height are not told apart from there. That is a model of resolution.`;
+  return `Measured as seen from ${away} flag heights: a flag one metre high, ${away} metres away. Parts thinner than ${format.percent(100 * finestPart(distance), 1)} of its height are not told apart from there. That is a model of resolution.`;
 }
 
 /** The finest part, in flag heights, that a 20/20 eye tells apart from `distance` flag heights: one arcminute. */

@@ -7,8 +7,8 @@ export interface Format {
   readonly direction: "ltr" | "rtl";
   /** A fraction 0 to 1 as whole percent; `no edges` for null. */
   share(fraction: number | null): string;
-  /** A number already in percent, as whole percent; `no edges` for null. */
-  percent(percent: number | null): string;
+  /** A number already in percent, as whole percent unless `decimals` are asked for; `no edges` for null. */
+  percent(percent: number | null, decimals?: number): string;
   /** A contrast in percent without the sign, never rounded across a grade. */
   contrast(contrast: number): string;
   number(value: number, decimals: number): string;
@@ -22,8 +22,16 @@ export interface Format {
 /** Scripts that run from right to left. Source: ISO 15924 codes, direction from Unicode Standard Annex 9. */
 const rightToLeft = new Set(["Adlm", "Arab", "Aran", "Hebr", "Mand", "Nkoo", "Rohg", "Samr", "Syrc", "Thaa"]);
 
-/** Builds the format of `language`, a BCP 47 tag; throws RangeError for any other text. */
+const made = new Map<string, Format>();
+
+/** Returns the format of `language`, a BCP 47 tag; throws RangeError for any other text. */
 export function createFormat(language: string): Format {
+  const format = made.get(language) ?? buildFormat(language);
+  made.set(language, format);
+  return format;
+}
+
+function buildFormat(language: string): Format {
   const script = new Intl.Locale(language).maximize().script ?? "Latn";
   const whole = new Intl.NumberFormat(language, { style: "percent", maximumFractionDigits: 0 });
   const calendar = new Intl.DateTimeFormat(language, { dateStyle: "long", timeZone: "UTC" });
@@ -32,7 +40,8 @@ export function createFormat(language: string): Format {
     language,
     direction: rightToLeft.has(script) ? "rtl" : "ltr",
     share: (fraction) => (fraction === null ? "no edges" : whole.format(fraction)),
-    percent: (percent) => (percent === null ? "no edges" : whole.format(percent / 100)),
+    percent: (percent, decimals = 0) =>
+      percent === null ? "no edges" : formatPercent(language, percent, decimals),
     contrast: (contrast) => formatContrast(language, contrast),
     number: (value, decimals) => formatNumber(language, value, decimals),
     date: (iso) => calendar.format(new Date(`${iso}T00:00:00Z`)),
@@ -49,14 +58,30 @@ function splitList(parts: ReturnType<Intl.ListFormat["formatToParts"]>): ReturnT
   });
 }
 
+/** To make one takes far longer than to use it, and a site has thousands of numbers. */
+const numbers = new Map<string, Intl.NumberFormat>();
+
+function formatPercent(language: string, percent: number, decimals: number): string {
+  const key = `${language} ${decimals} %`;
+  const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
+  const format = numbers.get(key) ?? new Intl.NumberFormat(language, { style: "percent", ...digits });
+  numbers.set(key, format);
+  return format.format(percent / 100);
+}
+
 function formatNumber(language: string, value: number, decimals: number): string {
-  return new Intl.NumberFormat(language, {
-    minimumFractionDigits: decimals,
-    maximumFractionDigits: decimals,
-    useGrouping: false,
-    // A rounded −0.3 is no “-0”.
-    signDisplay: "negative",
-  }).format(value);
+  const key = `${language} ${decimals}`;
+  const format =
+    numbers.get(key) ??
+    new Intl.NumberFormat(language, {
+      minimumFractionDigits: decimals,
+      maximumFractionDigits: decimals,
+      useGrouping: false,
+      // A rounded −0.3 is no “-0”.
+      signDisplay: "negative",
+    });
+  numbers.set(key, format);
+  return format.format(value);
 }
 
 /** Grades are decided on unrounded numbers: 44.7 must not be shown as a soft 45, nor 44.999 as 45.00. */

@@ -2,12 +2,16 @@
 import type { Verdict } from "../../measure/comparison.ts";
 import type { GalleryResult, StudyResult } from "../../study/result.ts";
 import type { Status } from "../../study/study.ts";
-import { linkFrom } from "../address.ts";
+import { type Linker, linkFrom } from "../address.ts";
+import { wordsFile } from "../search.ts";
 import { type Card, orderStudies, presentCard } from "./card.ts";
 import type { Format } from "./format.ts";
 import { type GainView, presentGain } from "./gain.ts";
+import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
-import { countStudies, linkShelves, type ShelfLink } from "./shelf.ts";
+import { recordGallery } from "./record.ts";
+import { countStudies } from "./shelf.ts";
+import { linkShelves, presentShelfGroups, type ShelfGroup, type ShelfLink } from "./shelfindex.ts";
 import { presentStatus } from "./status.ts";
 import { verdictWords } from "./verdict.ts";
 
@@ -19,12 +23,13 @@ export interface FrontPage {
   readonly cards: readonly Card[];
   readonly gain: GainView | undefined;
   readonly finder: Finder | undefined;
-  readonly authors: readonly ShelfLink[];
-  readonly tags: readonly ShelfLink[];
+  readonly shelves: readonly ShelfGroup[];
 }
 
 /** What the list can be narrowed to; a choice that would narrow nothing is left out. */
 export interface Finder {
+  /** Where the words of all studies are, for a script. */
+  readonly words: string;
   readonly choices: readonly {
     readonly name: "status" | "verdict" | "tag" | "author";
     readonly label: string;
@@ -43,12 +48,17 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
   const { gallery } = result;
   const studies = orderStudies(result.studies);
   const link = linkFrom("/");
-  const authors = linkShelves(studies, "authors", link, format);
-  const tags = linkShelves(studies, "tags", link, format);
   const count = countStudies(studies.length, format);
   return {
     frame: presentFrame(
-      { path: "/", title: undefined, description: gallery.description, section: "studies" },
+      {
+        path: "/",
+        title: undefined,
+        description: gallery.description,
+        section: "studies",
+        ...pictureFirst(studies, gallery, format),
+        record: recordGallery(gallery),
+      },
       gallery,
       format,
     ),
@@ -57,18 +67,12 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
     count,
     cards: studies.map((study) => presentCard(study, link, format)),
     gain: presentGain(studies, link, format),
-    finder: studies.length < 2 ? undefined : presentFinder(studies, authors, tags, `# of ${count}`),
-    authors,
-    tags,
+    finder: studies.length < 2 ? undefined : presentFinder(studies, count, link, format),
+    shelves: presentShelfGroups(studies, link, format),
   };
 }
 
-function presentFinder(
-  studies: readonly StudyResult[],
-  authors: readonly ShelfLink[],
-  tags: readonly ShelfLink[],
-  found: string,
-): Finder {
+function presentFinder(studies: readonly StudyResult[], count: string, link: Linker, format: Format): Finder {
   const fromShelf = ({ slug, name }: ShelfLink) => ({ value: slug, text: name });
   const choices: Finder["choices"] = [
     {
@@ -85,10 +89,15 @@ function presentFinder(
         .filter((verdict) => studies.some(({ comparison }) => comparison.verdict === verdict))
         .map((verdict) => ({ value: verdict.replace(" ", "-"), text: verdictWords[verdict] })),
     },
-    { name: "tag", label: "Tag", options: tags.map(fromShelf) },
-    { name: "author", label: "Author", options: authors.map(fromShelf) },
+    { name: "tag", label: "Tag", options: linkShelves(studies, "tags", link, format).map(fromShelf) },
+    {
+      name: "author",
+      label: "Author",
+      options: linkShelves(studies, "authors", link, format).map(fromShelf),
+    },
   ];
   return {
+    words: link(wordsFile),
     choices: choices.filter(({ options }) => options.length > 1),
     orders: [
       { value: "", text: "Newest first" },
@@ -97,6 +106,6 @@ function presentFinder(
       { value: "unclear", text: "Least clear redesign first" },
       { value: "title", text: "By title" },
     ],
-    found,
+    found: `# of ${count}`,
   };
 }

@@ -8,12 +8,15 @@ import { findShown } from "./flagname.ts";
 import type { Format } from "./format.ts";
 import { capitalise } from "./phrase.ts";
 import { type Plate, presentPlate } from "./plate.ts";
+import { formatStudyPath } from "./status.ts";
 
 export interface LikenessView {
   /** How many flags it was compared with, and which it comes nearest to. */
   readonly sentence: string;
   /** Where one is so near that it is easily taken for it. */
   readonly warning: string | undefined;
+  /** The redesign itself, to be looked at beside the others. */
+  readonly own: Plate;
   readonly nearest: readonly NearView[];
   readonly how: string;
 }
@@ -34,7 +37,7 @@ const turned: Readonly<Record<Orientation, string>> = {
 
 /** The section of a study page, or undefined where the redesign was compared with nothing. */
 export function presentLikeness(
-  { likeness }: StudyResult,
+  { study, comparison, likeness }: StudyResult,
   all: Pick<GalleryResult, "studies" | "survey">,
   link: Linker,
   format: Format,
@@ -52,6 +55,12 @@ export function presentLikeness(
       near.length === 0
         ? undefined
         : `Under ${format.number(likenessWarning, 0)} one flag is easily taken for another: look at it beside ${format.list(near)}.`,
+    own: presentPlate(
+      "This redesign",
+      link(`${formatStudyPath(study.slug)}redesign.svg`),
+      comparison.after,
+      format,
+    ),
     nearest,
     how: link("/method/#likeness"),
   };

@@ -5,6 +5,7 @@ import type { EdgeLine, StudyResult } from "../../study/result.ts";
 import type { Linker } from "../address.ts";
 import { formatNames } from "./edge.ts";
 import type { Format } from "./format.ts";
+import { capitalise } from "./phrase.ts";
 
 export interface EdgeMapView {
   readonly title: string;
@@ -116,12 +117,20 @@ function drawPath(points: readonly number[]): string {
   return path;
 }
 
+/** `Strong, 58% of all edge length: white / black. Weak, 42%: dark blue / black.` */
 function describePanel(edges: readonly ComparedEdge[], side: 0 | 1, format: Format): string {
+  const drawn = edges.filter((edge) => gradeAt(edge, side) !== undefined);
+  const all = drawn.reduce((sum, { length }) => sum + length, 0);
   const groups = (["strong", "clear", "soft", "weak", "merged"] as const).flatMap((grade) => {
-    const names = edges
-      .filter((edge) => gradeAt(edge, side) === grade)
-      .map((edge) => formatNames(edge.names[side]));
-    return names.length === 0 ? [] : [`${grade}: ${format.list(names)}`];
+    const own = drawn.filter((edge) => gradeAt(edge, side) === grade);
+    if (own.length === 0) return [];
+    const share = format.share(own.reduce((sum, { length }) => sum + length, 0) / all);
+    return [{ grade, share, names: format.list(own.map(({ names }) => formatNames(names[side]))) }];
   });
-  return groups.length === 0 ? "No edges." : `Edges by grade. ${groups.join("; ")}.`;
+  if (groups.length === 0) return "No edges.";
+  const said = groups.map(
+    ({ grade, share, names }, index) =>
+      `${capitalise(grade)}, ${share}${index === 0 ? " of all edge length" : ""}: ${names}.`,
+  );
+  return said.join(" ");
 }

@@ -53,6 +53,17 @@ export function pictureStudy(
   };
 }
 
+/** For a page that lists studies: the link picture of the first, with its words; nothing where there is none. */
+export function pictureFirst(
+  [first]: readonly StudyResult[],
+  gallery: Gallery,
+  format: Format,
+): { readonly picture?: { readonly path: string; readonly alt: string } } {
+  if (first === undefined) return {};
+  const picture = pictureStudy(first, gallery, format);
+  return { picture: { path: `/${picture.file}`, alt: describePicture(picture) } };
+}
+
 /** What the link picture of an edge shows, besides the flags. */
 export interface PicturedEdge {
   readonly folder: string;

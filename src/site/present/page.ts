@@ -22,6 +22,7 @@ export interface Frame {
     readonly survey: string;
     readonly method: string;
     readonly cautions: string;
+    readonly rules: string;
     readonly styles: string;
     readonly script: string;
     readonly listScript: string;
@@ -29,8 +30,8 @@ export interface Frame {
     readonly surveyScript: string;
     readonly icon: string;
     readonly iconPng: string;
-    readonly atom: string;
-    readonly jsonFeed: string;
+    /** None where the gallery has no address to follow. */
+    readonly feeds: readonly { readonly address: string; readonly type: string }[];
     readonly fonts: readonly string[];
     readonly fontLicence: string;
   };
@@ -54,6 +55,8 @@ export interface PageFacts {
   readonly base?: string;
   /** Site path of the link picture, with its words. */
   readonly picture?: { readonly path: string; readonly alt: string };
+  /** Whether it is a work of somebody, as studies and edges are, and no list. */
+  readonly isArticle?: boolean;
   /** What the page publishes, as schema.org has it; addresses are absolute. */
   readonly record?: Readonly<Record<string, unknown>>;
 }
@@ -77,6 +80,7 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
       survey: link("/survey/"),
       method: link("/method/"),
       cautions: link("/method/#cautions"),
+      rules: link("/rules/"),
       styles: link("/assets/site.css"),
       script: link("/assets/local.js"),
       listScript: link("/assets/list.js"),
@@ -84,12 +88,19 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
       surveyScript: link("/assets/survey.js"),
       icon: link("/assets/icon.svg"),
       iconPng: link("/assets/icon.png"),
-      atom: link("/feed.xml"),
-      jsonFeed: link("/feed.json"),
+      feeds: formatCanonical(gallery.address, "/") === undefined ? [] : linkFeeds(link),
       fonts: fontFiles.filter((font) => font.preload).map((font) => link(`/assets/fonts/${font.file}`)),
       fontLicence: link("/assets/fonts/OFL.txt"),
     },
   };
+}
+
+/** Source: IANA media types, `application/atom+xml`; JSON Feed 1.1, “Discovery”, for `application/feed+json`. */
+function linkFeeds(link: Linker): Frame["links"]["feeds"] {
+  return [
+    { address: link("/feed.xml"), type: "application/atom+xml" },
+    { address: link("/feed.json"), type: "application/feed+json" },
+  ];
 }
 
 function presentShare(page: PageFacts, gallery: Gallery): ShareView | undefined {
@@ -98,7 +109,7 @@ function presentShare(page: PageFacts, gallery: Gallery): ShareView | undefined 
   const picture = page.picture && formatCanonical(gallery.address, page.picture.path);
   return {
     title: page.title ?? gallery.title,
-    kind: page.title === undefined ? "website" : "article",
+    kind: page.isArticle ? "article" : "website",
     picture:
       picture === undefined || page.picture === undefined
         ? undefined

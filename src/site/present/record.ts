@@ -1,5 +1,6 @@
-// Floor 6. A study and an edge as schema.org has them, for search: what it is, whose it is, under which licence.
+// Floor 6. The gallery, a study and an edge as schema.org has them, for search: what it is, whose it is, which licence.
 import type { Credit, Gallery, Study } from "../../study/study.ts";
+import { formatCanonical } from "../address.ts";
 
 /** One description as JSON data. Source: schema.org, CreativeWork and its properties. */
 export type SchemaRecord = Readonly<Record<string, unknown>>;
@@ -12,6 +13,27 @@ const licences: Readonly<Record<string, string>> = {
   "CC-BY-3.0": "https://creativecommons.org/licenses/by/3.0/",
   "CC-BY-SA-3.0": "https://creativecommons.org/licenses/by-sa/3.0/",
 };
+
+/** The record of the gallery, on its front page. */
+export function recordGallery(gallery: Gallery): SchemaRecord {
+  return {
+    ...recordSite(gallery),
+    description: gallery.description,
+    inLanguage: gallery.language,
+    ...recordPublisher(gallery),
+  };
+}
+
+/** The record of a page that lists studies: of an author, of a tag. */
+export function recordList(name: string, description: string, gallery: Gallery): SchemaRecord {
+  return {
+    "@type": "CollectionPage",
+    name,
+    description,
+    inLanguage: gallery.language,
+    isPartOf: recordSite(gallery),
+  };
+}
 
 /** The record of a study. `description` is that of its page. */
 export function recordStudy(study: Study, gallery: Gallery, description: string): SchemaRecord {
@@ -28,6 +50,7 @@ export function recordStudy(study: Study, gallery: Gallery, description: string)
     ...(study.date === undefined ? {} : { datePublished: study.date }),
     ...(study.tags.length === 0 ? {} : { keywords: study.tags.join(", ") }),
     ...recordPublisher(gallery),
+    isPartOf: recordSite(gallery),
     ...(study.credit === undefined ? {} : { isBasedOn: recordCredit(study.credit) }),
   };
 }
@@ -55,17 +78,22 @@ export function recordEdge(
   };
 }
 
+function recordSite({ title, address }: Gallery): SchemaRecord {
+  const url = formatCanonical(address, "/");
+  return { "@type": "WebSite", name: title, ...(url === undefined ? {} : { url }) };
+}
+
 function recordPublisher({ society, title }: Gallery): SchemaRecord {
   return { publisher: { "@type": "Organization", name: society ?? title } };
 }
 
-/** The original drawing. A licence whose address we do not know is given by its name. */
+/** The original drawing. A licence whose address we do not know is a work with a name: it may not be bare text. */
 function recordCredit({ title, author, source, licence }: Credit): SchemaRecord {
   return {
     "@type": "CreativeWork",
     ...(title === undefined ? {} : { name: title }),
     ...(author === undefined ? {} : { creator: { "@type": "Person", name: author }, creditText: author }),
     ...(source === undefined ? {} : /^https?:\/\//.test(source) ? { url: source } : { citation: source }),
-    license: licences[licence] ?? licence,
+    license: licences[licence] ?? { "@type": "CreativeWork", name: licence },
   };
 }

@@ -1,4 +1,4 @@
-// Floor 6. How to refer to a study: as plain text and as BibTeX, with the stamp of what was measured.
+// Floor 6. How to refer to a study or to one of its edges: as plain text and as BibTeX, with the stamp of what was measured.
 import type { StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
 import { formatCanonical } from "../address.ts";
@@ -10,48 +10,88 @@ export interface ReferView {
   readonly stamp: string;
   readonly text: string;
   readonly bibtex: string;
-  /** The address with the stamp in it. */
+  /** The address with the stamp in it; without its host where the gallery has no address. */
   readonly stamped: string;
+  /** The same as a link of the page. */
+  readonly link: string;
 }
 
-/** Both forms for one study. */
-export function presentRefer(result: StudyResult, gallery: Gallery, format: Format): ReferView {
+/** What is referred to, where it is less than a study: its title on its own page, its site path, and what it is. */
+export interface ReferredPart {
+  readonly title: string;
+  readonly path: string;
+  readonly kind: string;
+}
+
+/** Both forms for one study, or for a part of it. */
+export function presentRefer(
+  result: StudyResult,
+  gallery: Gallery,
+  format: Format,
+  part?: ReferredPart,
+): ReferView {
   const { study } = result;
-  const path = formatStudyPath(study.slug);
+  const path = part?.path ?? formatStudyPath(study.slug);
   const stamp = stampOf(result, gallery);
-  const stamped = `${formatCanonical(gallery.address, path) ?? path}?stamp=${stamp}`;
+  const canonical = formatCanonical(gallery.address, path);
+  const stamped = `${canonical ?? path}?stamp=${stamp}`;
+  const title = part === undefined ? study.title : `${part.title}, in ${study.title}`;
+  const kind = part === undefined ? "unofficial flag redesign study" : part.kind;
   const authors = study.authors.length === 0 ? "" : `${format.list(study.authors)}: `;
   const date = study.date === undefined ? "" : `, ${format.date(study.date)}`;
   return {
     stamp,
     stamped,
-    text: `${authors}“${study.title}”, unofficial flag redesign study. ${gallery.title}${date}. ${stamped}`,
-    bibtex: formatBibtex(result, gallery, stamp, stamped),
+    link: canonical === undefined ? `?stamp=${stamp}` : stamped,
+    text: `${authors}“${title}”, ${kind}. ${gallery.title}${date}. ${stamped}`,
+    bibtex: formatBibtex(result, { title, kind, path, stamp, stamped }, gallery),
   };
 }
 
-function formatBibtex({ study }: StudyResult, gallery: Gallery, stamp: string, stamped: string): string {
+interface Cited {
+  readonly title: string;
+  readonly kind: string;
+  readonly path: string;
+  readonly stamp: string;
+  readonly stamped: string;
+}
+
+function formatBibtex({ study }: StudyResult, cited: Cited, gallery: Gallery): string {
+  const { title, kind, path, stamp, stamped } = cited;
+  const note = `${kind.slice(0, 1).toUpperCase()}${kind.slice(1)}, ${gallery.title}, stamp ${stamp}`;
   const fields: readonly (readonly [string, string])[] = [
-    ["title", `{${escapeTex(study.title)}}`],
+    ["title", `{${escapeTex(title)}}`],
     ...(study.authors.length === 0 ? [] : [["author", study.authors.map(nameTex).join(" and ")] as const]),
     ...(study.date === undefined ? [] : [["year", study.date.slice(0, 4)] as const]),
-    ["howpublished", `\\url{${stamped}}`],
-    ["note", `Unofficial flag redesign study, ${escapeTex(gallery.title)}, stamp ${stamp}`],
+    // A brace in an address would end the field.
+    ["howpublished", `\\url{${stamped.replace(/[{}\\]/g, encodeURIComponent)}}`],
+    ["note", escapeTex(note)],
   ];
   const lines = fields.map(([name, value]) => `  ${name} = {${value}},`);
-  return [`@misc{${study.slug}-${stamp},`, ...lines, "}"].join("\n");
+  return [`@misc{${keyOf(path)}-${stamp},`, ...lines, "}"].join("\n");
+}
+
+/** `kedgeport`, or `kedgeport-000000-15244a` for one of its edges. */
+function keyOf(path: string): string {
+  return path
+    .split("/")
+    .filter((step) => step !== "" && step !== "studies" && step !== "edges")
+    .join("-");
 }
 
 /** A name in which a comma or the word “and” would be read as a border between names stands in braces. */
 function nameTex(name: string): string {
   const escaped = escapeTex(name);
-  return /,|\band\b/.test(name) ? `{${escaped}}` : escaped;
+  return /,|\band\b/i.test(name) ? `{${escaped}}` : escaped;
 }
 
 const texLetters: Readonly<Record<string, string>> = {
   "\\": "\\textbackslash{}",
   "~": "\\textasciitilde{}",
   "^": "\\textasciicircum{}",
+  // BibTeX counts braces, those behind a backslash too.
+  "{": "\\textbraceleft{}",
+  "}": "\\textbraceright{}",
 };
 
 /** Source: the ten characters that TeX reads as commands; D. E. Knuth, The TeXbook, 1984, chapter 7. */

@@ -46,6 +46,8 @@ const chip = { width: 20, height: 10, lane: 23 };
 /** Where the numbers of the scale stand. */
 const farX = 334;
 const labelGap = 17;
+/** Lines that the description names. */
+const mostLines = 12;
 
 /** The scale of a comparison: original and, mirrored, redesign. Heights run from the blackest cloth to the whitest. */
 export function presentScale(comparison: Comparison, cloth: Cloth, format: Format): ScaleView {
@@ -165,11 +167,18 @@ function placeChips(
 function describePanel(stands: readonly Stand[], joins: readonly Join[], format: Format): string {
   if (stands.length === 0) return "No paints.";
   const listed = stands.map((stand) => `${stand.name} at ${format.number(stand.reflectance, 0)}`);
-  const clear = joins.filter((join) => isClear(gradeOf(join.contrast))).length;
+  const nameOf = (hex: Hex) => stands.find((stand) => stand.hex === hex)?.name ?? hex;
+  const lines = [...joins]
+    .sort((first, second) => second.contrast - first.contrast)
+    .map(({ from, to, contrast }) => {
+      const grade = gradeOf(contrast);
+      const stroke = isClear(grade) ? "solid" : "broken";
+      return `${nameOf(from)} to ${nameOf(to)} ${format.contrast(contrast)}, ${grade}, ${stroke}`;
+    });
   const edges =
-    joins.length === 0
+    lines.length === 0
       ? "No lines."
-      : `Lines that are clear: ${format.number(clear, 0)} of ${format.number(joins.length, 0)}.`;
+      : `Lines: ${lines.slice(0, mostLines).join("; ")}${lines.length > mostLines ? "; and others" : ""}.`;
   return `Reflectance in percent, lightest first: ${format.list(listed)}. ${edges}`;
 }
 

@@ -1,6 +1,8 @@
 // Floor 6. The seen-otherwise previews: four kinds of vision, original over redesign, with one number each.
 import { isClear } from "../../colour/contrast.ts";
-import { type Vision, visions } from "../../colour/vision.ts";
+import { nameColours } from "../../colour/name.ts";
+import { hexOf, linearOf } from "../../colour/parse.ts";
+import { simulate, type Vision, visions } from "../../colour/vision.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import type { Measure, MeasuredEdge } from "../../measure/measure.ts";
 import type { Format } from "./format.ts";
@@ -13,6 +15,8 @@ export interface SeenView {
   readonly measure: string;
   readonly before: string;
   readonly after: string;
+  /** What becomes of the colours of the original and of the redesign: `dark red looks brown; white looks as it is`. */
+  readonly looks: readonly [string, string];
 }
 
 const words: Readonly<Record<Vision, { heading: string; explanation: string }>> = {
@@ -34,8 +38,30 @@ export function presentSeen(comparison: Comparison, format: Format): readonly Se
       measure: vision === "grey" ? "nearest two greys, ΔE00" : "clear-edge share",
       before: say(before, comparison.before),
       after: say(comparison.edges, comparison.after),
+      looks: [
+        describeLooks(comparison.before, vision, format),
+        describeLooks(comparison.after, vision, format),
+      ],
     };
   });
+}
+
+/** Under this share of the flag a colour is not worth a word. */
+const leastShare = 0.005;
+const mostColours = 8;
+
+function describeLooks(measure: Measure, vision: Vision, format: Format): string {
+  const colours = measure.colours.filter(({ share }) => share >= leastShare).slice(0, mostColours);
+  const seen = nameColours(colours.map(({ hex }) => hexOf(simulate(linearOf(hex), vision))));
+  const same = colours.filter(({ name }, index) => name === seen[index]).map(({ name }) => name);
+  const other = colours.flatMap(({ name }, index) =>
+    name === seen[index] ? [] : [`${name} looks ${seen[index]}`],
+  );
+  const kept =
+    same.length === 0
+      ? []
+      : [`${format.list(same)} ${same.length === 1 ? "looks as it is" : "look as they are"}`];
+  return [...(other.length === 0 ? [] : [format.list(other)]), ...kept].join("; ");
 }
 
 /** A merged edge keeps its length and is not clear, whether or not the measure of the redesign still lists it. */

@@ -6,8 +6,11 @@ import { type EdgePage, presentEdgePages } from "./edgepage.ts";
 import { createFormat } from "./format.ts";
 import { type FrontPage, presentFront } from "./front.ts";
 import { type MethodPage, presentMethod } from "./method.ts";
+import { type MovedPage, presentMoved } from "./moved.ts";
 import { type Frame, presentFrame } from "./page.ts";
-import { presentShelves, type ShelfPage } from "./shelf.ts";
+import { presentRules, type RulesPage } from "./rules.ts";
+import { presentShelfIndexes, type ShelfIndex } from "./shelfindex.ts";
+import { presentShelves, type ShelfPage } from "./shelfpage.ts";
 import { presentStudy, type StudyPage } from "./study.ts";
 import { presentSurvey, type SurveyPage } from "./survey.ts";
 
@@ -16,8 +19,11 @@ export interface SiteView {
   readonly studies: readonly StudyPage[];
   readonly edges: readonly EdgePage[];
   readonly shelves: readonly ShelfPage[];
+  readonly shelfIndexes: readonly ShelfIndex[];
+  readonly moved: readonly MovedPage[];
   readonly survey: SurveyPage;
   readonly method: MethodPage;
+  readonly rules: RulesPage;
   readonly missing: { readonly frame: Frame };
 }
 
@@ -38,13 +44,17 @@ export function presentSite(result: GalleryResult, base: string | undefined): Si
     gallery,
     format,
   );
+  const edges = presentEdgePages(ordered, gallery, format);
   return {
     front: presentFront(result, format),
     studies,
-    edges: presentEdgePages(ordered, gallery, format),
+    edges,
     shelves: presentShelves(ordered, gallery, format),
+    shelfIndexes: presentShelfIndexes(ordered, gallery, format),
+    moved: presentMoved(ordered, edges, gallery, format),
     survey: presentSurvey(result, format),
     method: presentMethod(result, format),
+    rules: presentRules(gallery, format),
     missing: { frame: missing },
   };
 }

@@ -3,12 +3,15 @@ import type { Comparison } from "../../measure/comparison.ts";
 import type { Measure } from "../../measure/measure.ts";
 import { distanceSteps } from "../../measure/reads.ts";
 import type { Linker } from "../address.ts";
+import { measureBlur } from "../blur.ts";
 import type { Format } from "./format.ts";
-import { describePaints } from "./paint.ts";
 import type { Plate } from "./plate.ts";
+import { formatReach } from "./reads.ts";
 
 export interface StripView {
   readonly title: string;
+  /** What it shows, in a sentence. */
+  readonly description: string;
   readonly steps: readonly StripStep[];
 }
 
@@ -30,12 +33,14 @@ export function presentStrip(comparison: Comparison, link: Linker, path: string,
   const hasFocus = before.focus.source !== "none";
   return {
     title: "Distance strip",
+    description: describeStrip(comparison, format),
     steps: distanceSteps.map((step) => {
       const distance = format.number(step, 0);
+      const blur = format.number(measureBlur(step, 100), 1);
       const plate = (label: string, name: "original" | "redesign", measure: Measure): Plate => ({
         label: `${label} from ${distance}`,
         src: link(`${path}${formatStripFile(step, name)}`),
-        alt: `${label} as it looks from ${distance} flag heights: ${describePaints(measure, format)}`,
+        alt: `${label} from ${distance} flag heights, blurred by ${blur} percent of its height${hasFocus ? `; the focus ${sayReads(measure, step)}` : ""}`,
         ...stripSize(measure.proportions),
         fit: isWide(measure.proportions) ? "wide" : "tall",
       });
@@ -60,6 +65,13 @@ export function stripSize([height, width]: readonly [number, number]): {
 } {
   const scale = Math.min(stripHeight / height, stripWidth / width);
   return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
+}
+
+function describeStrip({ before, after }: Comparison, format: Format): string {
+  const steps = format.list(distanceSteps.map((step) => format.number(step, 0)));
+  const seen = `Both flags as they look from ${steps} flag heights, softer and softer.`;
+  if (before.focus.source === "none") return seen;
+  return `${seen} The focus of the original reads to ${formatReach(before.focus, format)}, that of the redesign to ${formatReach(after.focus, format)}.`;
 }
 
 function isWide([height, width]: readonly [number, number]): boolean {

@@ -4,11 +4,12 @@ import type { GalleryResult, StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { type ProseBlock, renderProse } from "../prose.ts";
+import { type AnswerView, presentAnswer } from "./answer.ts";
 import { type ColourRow, presentColours } from "./colours.ts";
 import { type EdgeRow, presentEdges } from "./edge.ts";
 import { placeEdges } from "./edgekey.ts";
 import { type FactsView, presentFacts } from "./facts.ts";
-import { findEdgeFigure } from "./figure.ts";
+import { createFigures, type ProseFigure } from "./figure.ts";
 import { type FimbriationView, presentFimbriations } from "./fimbriation.ts";
 import { describeViewing, type FocusView, presentFocus } from "./focus.ts";
 import type { Format } from "./format.ts";
@@ -49,6 +50,7 @@ export interface StudyPage {
   readonly plates: readonly [Plate, Plate];
   readonly sizes: readonly [SizeRow, SizeRow];
   readonly refer: ReferView;
+  readonly answer: AnswerView | undefined;
   readonly summary: readonly SummaryRow[];
   readonly words: readonly string[];
   readonly fimbriations: readonly FimbriationView[];
@@ -63,7 +65,7 @@ export interface StudyPage {
   readonly links: { readonly distance: string; readonly facts: string; readonly words: string };
   readonly seen: readonly (SeenView & { readonly plates: readonly [Plate, Plate] })[];
   readonly colours: readonly ColourRow[];
-  readonly prose: readonly ProseBlock<EdgeRow>[];
+  readonly prose: readonly ProseBlock<ProseFigure>[];
   readonly notes: NotesView;
   readonly options: OptionsView | undefined;
   readonly likeness: LikenessView | undefined;
@@ -97,6 +99,9 @@ export function presentStudy(
   const change = describeChange(result);
   const description = `Unofficial redesign study. ${change} ${verdict.word}: ${verdict.sentence}`;
   const picture = pictureStudy(result, gallery, format);
+  const refer = presentRefer(result, gallery, format);
+  const summary = presentSummary(comparison, format);
+  const shown = presentFigures(result, gallery, link, format);
   return {
     slug: study.slug,
     frame: presentFrame(
@@ -106,6 +111,7 @@ export function presentStudy(
         description,
         section: "studies",
         picture: { path: `${path}${linkFile}`, alt: describePicture(picture) },
+        isArticle: true,
         record: recordStudy(study, gallery, description),
       },
       gallery,
@@ -124,51 +130,74 @@ export function presentStudy(
     tags: study.tags.map((tag) => ({ text: tag, address: link(formatShelfPath("tags", tag)) })),
     change: { sentence: change, swatches: findChanged(result) },
     verdict,
-    plates: presentPair(path, link, comparison, format),
-    sizes: presentSizes(comparison.before.proportions, link, path),
-    refer: presentRefer(result, gallery, format),
-    summary: presentSummary(comparison, format),
+    ...shown,
+    refer,
+    answer: presentAnswer(gallery.answer, {
+      title: study.title,
+      edge: undefined,
+      stamped: refer.stamped,
+      numbers: [
+        `${change} ${verdict.word}.`,
+        ...summary.map(({ name, before, after }) => `${name}: ${before} → ${after}`),
+      ],
+    }),
+    summary,
     words: describeInWords(comparison, format),
     fimbriations: presentFimbriations(comparison, format),
     focus: presentFocus(comparison, study.focus, format),
-    reads: presentReads(comparison, format),
     measuredHow: describeViewing(comparison, format),
     edges: presentEdges(comparison, format, linkEdge),
-    scale: presentScale(comparison, gallery.cloth, format),
-    edgeMap: presentEdgeMap(result, link, path, format),
-    strip: presentStrip(comparison, link, path, format),
     facts: presentFacts(comparison, format),
     links: {
       distance: link("/method/#distance"),
       facts: link("/method/#facts"),
       words: link("/method/#words"),
     },
-    seen: presentSeen(comparison, format).map((seen) => ({
-      ...seen,
-      plates: presentPair(path, link, comparison, format, seen),
-    })),
     colours: presentColours(result, format),
-    prose: renderProse(study.body, (edge) => findEdgeFigure(edge, comparison, format, linkEdge)),
+    prose: renderProse(study.body, createFigures(shown, comparison, format, linkEdge)),
     notes: presentNotes(study, gallery, link, path),
     options: presentOptions(result, link, format),
     likeness: presentLikeness(result, all, link, format),
   };
 }
 
-function presentPair(
-  path: string,
-  link: Linker,
-  comparison: Comparison,
-  format: Format,
-  seen?: SeenView,
-): readonly [Plate, Plate] {
-  const label = (name: string) => (seen ? `${name} as seen by ${seen.heading.toLowerCase()} eyes` : name);
-  const said = seen?.vision === "grey" ? (name: string) => `${name} in grey` : label;
-  const src = (name: string) => link(`${path}${seen ? `seen-${seen.vision}-${name}` : name}.svg`);
-  return [
-    presentPlate(said("Original"), src("original"), comparison.before, format),
-    presentPlate(said("Redesign"), src("redesign"), comparison.after, format),
+/** All that can be looked at: the page shows each in its place, and the prose may show it again. */
+function presentFigures(result: StudyResult, gallery: Gallery, link: Linker, format: Format) {
+  const { comparison } = result;
+  const path = formatStudyPath(result.study.slug);
+  const src = (file: string) => link(`${path}${file}.svg`);
+  const plates: readonly [Plate, Plate] = [
+    presentPlate("Original", src("original"), comparison.before, format),
+    presentPlate("Redesign", src("redesign"), comparison.after, format),
   ];
+  return {
+    plates,
+    sizes: presentSizes(comparison.before.proportions, link, path),
+    reads: presentReads(comparison, format),
+    scale: presentScale(comparison, gallery.cloth, format),
+    edgeMap: presentEdgeMap(result, link, path, format),
+    strip: presentStrip(comparison, link, path, format),
+    seen: presentSeen(comparison, format).map((seen) => ({
+      ...seen,
+      plates: presentSeenPair(seen, plates, src),
+    })),
+  };
+}
+
+function presentSeenPair(
+  { vision, heading, looks }: SeenView,
+  [original, redesign]: readonly [Plate, Plate],
+  src: (file: string) => string,
+): readonly [Plate, Plate] {
+  const label = (name: string) =>
+    vision === "grey" ? `${name} in grey` : `${name} as seen by ${heading.toLowerCase()} eyes`;
+  const plate = (whole: Plate, name: string, look: string): Plate => ({
+    ...whole,
+    label: label(whole.label),
+    src: src(`seen-${vision}-${name}`),
+    alt: `${label(whole.label)}: ${look}`,
+  });
+  return [plate(original, "original", looks[0]), plate(redesign, "redesign", looks[1])];
 }
 
 function presentSummary(comparison: Comparison, format: Format): readonly SummaryRow[] {

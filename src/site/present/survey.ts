@@ -1,4 +1,5 @@
 // Floor 6. The survey page: every flag of the gallery as it is, least clear first, with what would help it most.
+import { gradeOf } from "../../colour/contrast.ts";
 import type { GallerySurvey } from "../../study/entry.ts";
 import type { GalleryResult } from "../../study/result.ts";
 import { linkFrom } from "../address.ts";
@@ -11,6 +12,8 @@ import { type Frame, presentFrame } from "./page.ts";
 export interface SurveyPage {
   readonly frame: Frame;
   readonly count: string;
+  /** How many have a weak edge, and how many a single change would help; undefined where there are none to tell of. */
+  readonly told: string | undefined;
   readonly field: FieldView | undefined;
   readonly rows: readonly FlagRow[];
   /** Says how many flags are in the files alone, where the list would be too long. */
@@ -56,6 +59,7 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
       format,
     ),
     count,
+    told: entries.length < 2 ? undefined : tellField(entries, format),
     field: presentField(entries, rows, format),
     rows,
     rest:
@@ -70,6 +74,15 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
     ],
     how: link("/method/#survey"),
   };
+}
+
+function tellField(entries: GallerySurvey["entries"], format: Format): string {
+  const weak = entries.filter(
+    ({ flag: { weakestEdge: edge } }) => edge !== null && gradeOf(edge.contrast) === "weak",
+  ).length;
+  const helped = entries.filter(({ flag }) => flag.changeFirst !== null).length;
+  const said = (count: number): string => (count === 0 ? "none" : format.number(count, 0));
+  return `With a weak edge: ${said(weak)}. Clearer after a single change of colour: ${said(helped)}.`;
 }
 
 function presentFinder(rows: readonly FlagRow[], count: string): SurveyFinder {

@@ -31,6 +31,7 @@ test("an entry says what changed, what came of it, and where it stands", () => {
     authors: "Ines Valcourt and Tobin Arkwell",
     date: { iso: "2026-04-02", text: "April 2, 2026" },
     change: "Red becomes yellow.",
+    decision: "Adopted, because it can be seen.",
     verdict: "Clearer",
     share: { before: "43%", after: "100%" },
   });

@@ -15,18 +15,24 @@ const fieldOf = (entries: readonly SurveyEntry[]) =>
     format,
   );
 
-test("every flag stands in the row of its clarity, in whole percent; empty rows keep the axis even", () => {
+test("every flag stands in the row of its clarity, in whole percent, on an axis from 0 to 100", () => {
   const field = fieldOf(survey.entries);
-  expect(field?.rows.map(({ label, dots }) => [label, dots.map(({ name }) => name)])).toEqual([
-    ["70 to 74", ["The square"]],
-    ["75 to 79", []],
-    ["80 to 84", []],
-    ["85 to 89", []],
-    ["90 to 94", []],
-    ["95 to 99", []],
-    ["100", ["Harbour pilots"]],
+  expect(field?.rows).toHaveLength(21);
+  expect([field?.rows[0], field?.rows[20]]).toMatchObject([
+    { label: "0 to 4", tick: "0", dots: [] },
+    { label: "100", tick: "100" },
   ]);
-  expect(field?.rows[0]?.dots[0]).toMatchObject({ row: "flag-studies-a-square-original", hasStudy: true });
+  const taken = field?.rows.filter(({ dots }) => dots.length > 0);
+  expect(taken?.map(({ label, tick, dots }) => [label, tick, dots.map(({ name }) => name)])).toEqual([
+    ["70 to 74", "70", ["The square"]],
+    ["100", "100", ["Harbour pilots"]],
+  ]);
+  expect(field?.least).toMatchObject({
+    row: "flag-studies-a-square-original",
+    hasStudy: true,
+    weakest: "Weakest: dark blue / red, 25",
+  });
+  expect(field?.least).toBe(taken?.[0]?.dots[0]);
   expect(field?.without).toBe("1 of one colour has no edge and no place here.");
   expect(field?.isSmall).toBe(true);
 });
@@ -46,6 +52,11 @@ test.each([
 test("many flags are dots; flags without an edge alone make no picture", () => {
   const [entry] = survey.entries;
   if (entry === undefined) throw new Error("the sample has an entry");
-  expect(fieldOf(Array.from({ length: 61 }, () => entry))?.isSmall).toBe(false);
+  const spread = (length: number, step: number) =>
+    Array.from({ length }, (_, at) => ({ ...entry, flag: { ...entry.flag, clarity: (at * step) % 101 } }));
+  expect(fieldOf(spread(60, 7))?.isSmall).toBe(true);
+  expect(fieldOf(spread(61, 7))?.isSmall).toBe(false);
+  // A pile of twelve is as high as a picture may be.
+  expect([fieldOf(spread(12, 0))?.isSmall, fieldOf(spread(13, 0))?.isSmall]).toEqual([true, false]);
   expect(fieldOf(survey.entries.slice(2))).toBeUndefined();
 });

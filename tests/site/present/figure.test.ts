@@ -1,10 +1,18 @@
 import { expect, test } from "vitest";
-import type { ComparedEdge } from "../../../src/measure/comparison.ts";
-import { findEdgeFigure } from "../../../src/site/present/figure.ts";
+import type { ComparedEdge, Comparison } from "../../../src/measure/comparison.ts";
+import { createFigures } from "../../../src/site/present/figure.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
-import { comparison } from "../sample.ts";
+import { presentStudy } from "../../../src/site/present/study.ts";
+import { figureKinds } from "../../../src/study/figure.ts";
+import { comparison, gallery, studyResult } from "../sample.ts";
 
-const find = (edge: string) => findEdgeFigure(edge, comparison, createFormat("en"))?.key;
+const format = createFormat("en");
+const shown = presentStudy(studyResult, gallery, format);
+const figures = (numbers: Comparison = comparison) => createFigures(shown, numbers, format);
+const find = (edge: string, numbers?: Comparison) => {
+  const found = figures(numbers)({ kind: "edge", edge });
+  return found?.kind === "edge" ? found.edge.key : undefined;
+};
 
 test("finds an edge by its two names, in either order, whatever the case and the space", () => {
   expect(find("dark blue / red")).toBe("p1-p2");
@@ -21,5 +29,42 @@ test("finds nothing by names after the change, by one name, or by the same name 
 test("an edge that was not there before has no name to be found by", () => {
   const edge = comparison.edges[1] as ComparedEdge;
   const parted = { ...comparison, edges: [{ ...edge, contrast: [null, 67.2] as const }] };
-  expect(findEdgeFigure("dark blue / red", parted, createFormat("en"))).toBeUndefined();
+  expect(find("dark blue / red", parted)).toBeUndefined();
+});
+
+test("every figure has an anchor of its own, and a second showing another", () => {
+  const ask = figures();
+  const ids = ["edge map", "edge map", "true size"].map((kind) => {
+    const known = figureKinds.find((one) => one === kind);
+    return known && ask({ kind: known })?.id;
+  });
+  expect(ids).toEqual(["figure-edge-map", "figure-edge-map-2", "figure-true-size"]);
+  const edges = ["dark blue / red", "red / dark blue"].map((edge) => ask({ kind: "edge", edge })?.id);
+  expect(edges).toEqual(["figure-edge-p1-p2", "figure-edge-p1-p2-2"]);
+});
+
+test("each says in words what it shows", () => {
+  const says = (kind: (typeof figureKinds)[number]) => figures()({ kind })?.says;
+  expect(says("edge map")).toBe(
+    "Edge map. Original: Strong, 43% of all edge length: dark blue / white. Weak, 57%: dark blue / red. Redesign: Strong, 100% of all edge length: dark blue / white and dark blue / yellow.",
+  );
+  expect(says("reflectance scale")).toContain("dark blue to red 25, weak, broken");
+  expect(says("true size")).toBe("Both flags at true size, 16, 24, 32, 64, and 128 pixels high.");
+  expect(says("distance strip")).toMatch(/^Distance strip. Both flags as they look from 10, 20, 40,/);
+  expect(says("seen otherwise")).toContain("Protan: clear-edge share 43% → 100%.");
+  expect(says("original")).toMatch(/^Original: mostly dark blue/);
+  expect(figures()({ kind: "edge", edge: "dark blue / red" })?.says).toBe(
+    "Dark blue / red: contrast 25 (weak) before, 67 (strong) after; gained.",
+  );
+});
+
+test("what has nothing to show is left out: no focus, no edges", () => {
+  expect(figures()({ kind: "reads to" })).toBeUndefined();
+  const plain = figures({ ...comparison, edges: [] });
+  expect(figureKinds.filter((kind) => plain({ kind }) !== undefined)).toEqual([
+    "original",
+    "redesign",
+    "true size",
+    "seen otherwise",
+  ]);
 });

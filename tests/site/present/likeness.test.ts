@@ -27,6 +27,7 @@ test("the nearest with their numbers and the way round; a warning under 8", () =
   expect(view?.warning).toBe(
     "Under 8 one flag is easily taken for another: look at it beside Harbour pilots.",
   );
+  expect(view?.own).toMatchObject({ label: "This redesign", src: "redesign.svg" });
   expect(view?.nearest).toMatchObject([
     {
       name: "Harbour pilots",

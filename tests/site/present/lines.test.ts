@@ -25,7 +25,10 @@ test("both panels show every edge by its grade, over the grey drawing, and say i
     "seen-grey-original.svg",
     "seen-grey-redesign.svg",
   ]);
-  expect(map.panels[0].description).toBe("Edges by grade. strong: dark blue / white; weak: dark blue / red.");
+  // 1.5 and 2 of 3.5 flag heights.
+  expect(map.panels[0].description).toBe(
+    "Strong, 43% of all edge length: dark blue / white. Weak, 57%: dark blue / red.",
+  );
 });
 
 test("a parted edge is not in the original, a merged one is marked in the redesign", () => {

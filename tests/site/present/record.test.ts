@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { recordEdge, recordStudy } from "../../../src/site/present/record.ts";
+import { recordEdge, recordGallery, recordList, recordStudy } from "../../../src/site/present/record.ts";
 import { gallery, study } from "../sample.ts";
 
 test("a study says who, when, for whom, and whose drawing under which licence it builds on", () => {
@@ -23,7 +23,10 @@ test("what is not known is absent, and an unknown licence keeps its name", () =>
   for (const key of ["author", "datePublished", "keywords", "isBasedOn"])
     expect(bare).not.toHaveProperty(key);
   const named = recordStudy({ ...study, credit: { licence: "by arrangement" } }, gallery, "Told.");
-  expect(named["isBasedOn"]).toEqual({ "@type": "CreativeWork", license: "by arrangement" });
+  expect(named["isBasedOn"]).toEqual({
+    "@type": "CreativeWork",
+    license: { "@type": "CreativeWork", name: "by arrangement" },
+  });
 });
 
 test("an edge is part of its study", () => {
@@ -39,4 +42,16 @@ test("an edge is part of its study", () => {
     name: "A lighter square",
     url: "https://flags.example/sound/studies/a-square/",
   });
+});
+
+test("the gallery is a site, a list of studies a page of it; neither has an address where the gallery has none", () => {
+  const site = { "@type": "WebSite", name: "Flags of the Sound", url: "https://flags.example/sound/" };
+  expect(recordGallery(gallery)).toMatchObject({ ...site, publisher: { name: "Sound Flag Circle" } });
+  expect(recordList("charge", "One study.", gallery)).toMatchObject({
+    "@type": "CollectionPage",
+    name: "charge",
+    isPartOf: site,
+  });
+  expect(recordStudy(study, gallery, "Told.")["isPartOf"]).toEqual(site);
+  expect(recordGallery({ ...gallery, address: "http://localhost:8080/" })).not.toHaveProperty("url");
 });

@@ -50,7 +50,7 @@ test("paints that reflect alike stand side by side and their labels apart", () =
 
 test("says in words what it shows", () => {
   expect(original.description).toBe(
-    "Reflectance in percent, lightest first: white at 85, red at 16, and dark blue at 7. Lines that are clear: 1 of 2.",
+    "Reflectance in percent, lightest first: white at 85, red at 16, and dark blue at 7. Lines: dark blue to white 84, strong, solid; dark blue to red 25, weak, broken.",
   );
 });
 

@@ -1,37 +1,48 @@
 import { expect, test } from "vitest";
-import { linkFrom } from "../../../src/site/address.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
-import { linkShelves, presentShelves } from "../../../src/site/present/shelf.ts";
+import { countStudies, formatShelfPath, listShelves } from "../../../src/site/present/shelf.ts";
 import type { StudyResult } from "../../../src/study/result.ts";
-import { gallery, study, studyResult } from "../sample.ts";
+import { study, studyResult } from "../sample.ts";
 
-const format = createFormat("en");
-const by = (slug: string, authors: readonly string[], tags: readonly string[]): StudyResult => ({
+const by = (slug: string, authors: readonly string[]): StudyResult => ({
   ...studyResult,
-  study: { ...study, slug, authors, tags },
+  study: { ...study, slug, authors },
 });
-const results = [
-  by("one", ["Tobin Arkwell", "Ines Valcourt"], ["charge"]),
-  by("two", ["ines valcourt"], ["Charge"]),
-];
+const namesOf = (language: string, names: readonly string[]) =>
+  listShelves(
+    names.map((name, index) => by(`s${index}`, [name])),
+    "authors",
+    createFormat(language),
+  ).map(({ name }) => name);
 
-test("every author and every tag has a page with its studies, names that differ in case alone together", () => {
+test("every author has a shelf with the studies of it, names that differ in case alone together", () => {
+  const results = [
+    by("one", ["Tobin Arkwell", "Ines Valcourt"]),
+    by("two", ["ines valcourt", "INES VALCOURT"]),
+  ];
   expect(
-    presentShelves(results, gallery, format).map(({ folder, name, cards }) => [
-      folder,
+    listShelves(results, "authors", createFormat("en")).map(({ slug, name, results: own }) => [
+      slug,
       name,
-      cards.map(({ address }) => address),
+      own.map((result) => result.study.slug),
     ]),
   ).toEqual([
-    ["authors/ines-valcourt", "Ines Valcourt", ["../../studies/one/", "../../studies/two/"]],
-    ["authors/tobin-arkwell", "Tobin Arkwell", ["../../studies/one/"]],
-    ["tags/charge", "charge", ["../../studies/one/", "../../studies/two/"]],
+    ["ines-valcourt", "Ines Valcourt", ["one", "two"]],
+    ["tobin-arkwell", "Tobin Arkwell", ["one"]],
   ]);
 });
 
-test("the ways to them stand in the order of the alphabet, with how many studies there are", () => {
-  expect(linkShelves(results, "authors", linkFrom("/"), format)).toEqual([
-    { slug: "ines-valcourt", name: "Ines Valcourt", address: "authors/ines-valcourt/", count: "2" },
-    { slug: "tobin-arkwell", name: "Tobin Arkwell", address: "authors/tobin-arkwell/", count: "1" },
-  ]);
+// Source: the alphabets: ä stands with a in German (DIN 5007-1), behind z in Swedish (Svenska Akademiens ordlista).
+test("the alphabet is that of the gallery's language", () => {
+  expect(namesOf("de", ["Zeta", "Äther", "Beta"])).toEqual(["Äther", "Beta", "Zeta"]);
+  expect(namesOf("sv", ["Zeta", "Äther", "Beta"])).toEqual(["Beta", "Zeta", "Äther"]);
+});
+
+test("a shelf has an address that no other name changes", () => {
+  expect(formatShelfPath("tags", "Dark on dark")).toBe("/tags/dark-on-dark/");
+});
+
+test("studies are counted in the digits of the language", () => {
+  expect(countStudies(1, createFormat("en"))).toBe("1 study");
+  expect(countStudies(12, createFormat("ar-EG"))).toBe("١٢ studies");
 });

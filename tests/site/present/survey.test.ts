@@ -16,6 +16,19 @@ test("a row for each flag in the order of the survey, the failed named, the file
   expect(page.rest).toBeUndefined();
 });
 
+test("says how many have a weak edge and how many one change would help", () => {
+  // The square's weakest edge has 24.6 and its change is to red; the other two need none.
+  expect(presentSurvey(surveyedGallery, format).told).toBe(
+    "With a weak edge: 1. Clearer after a single change of colour: 1.",
+  );
+  const entries = survey.entries.slice(1);
+  expect(presentSurvey({ ...surveyedGallery, survey: { entries, failed: [] } }, format).told).toBe(
+    "With a weak edge: none. Clearer after a single change of colour: none.",
+  );
+  const one = { entries: survey.entries.slice(0, 1), failed: [] };
+  expect(presentSurvey({ ...surveyedGallery, survey: one }, format).told).toBeUndefined();
+});
+
 test("the form offers the colours to change first, and studies where some flags have none", () => {
   expect(presentSurvey(surveyedGallery, format).finder).toEqual({
     first: ["red"],

@@ -1,0 +1,121 @@
+// Floor 7. New files and folders put in their places: all of them or none, and never over anything that is there.
+import {
+  constants,
+  copyFile,
+  link,
+  lstat,
+  mkdir,
+  mkdtemp,
+  rename,
+  rm,
+  rmdir,
+  stat,
+  writeFile,
+} from "node:fs/promises";
+import { dirname, join } from "node:path";
+import { quoteText } from "../problem/quote.ts";
+import { UsageError } from "./command.ts";
+
+/** A file, or a folder of files by name, and where it goes in the folder that is laid out. */
+export interface Piece {
+  readonly path: string;
+  readonly content: string | Uint8Array | ReadonlyMap<string, string | Uint8Array>;
+}
+
+/**
+ * Puts `pieces` into the folder `root`, which is made where it is not there. Everything is written beside its place first and
+ * then moved; where one piece fails, what was moved before it is taken away again.
+ *
+ * Throws UsageError where something is in the way, the folder may not be written to, or there is no room.
+ */
+export async function layOut(root: string, pieces: readonly Piece[]): Promise<void> {
+  const undo: (() => Promise<unknown>)[] = [];
+  let work: string | undefined;
+  try {
+    await makeFolder(root, undo);
+    work = await mkdtemp(join(root, ".counterchange-new-"));
+    for (const [index, { content }] of pieces.entries()) await write(join(work, String(index)), content);
+    for (const [index, { path, content }] of pieces.entries()) {
+      const target = join(root, path);
+      await makeFolder(dirname(target), undo);
+      await checkNothing(target);
+      await (content instanceof Map ? rename : moveFile)(join(work, String(index)), target);
+      undo.push(() => rm(target, { recursive: true, force: true }));
+    }
+  } catch (error) {
+    if (work !== undefined) await rm(work, { recursive: true, force: true });
+    for (const step of undo.reverse()) await step().catch(() => undefined);
+    throw describe(error, root);
+  }
+  await rm(work, { recursive: true, force: true });
+}
+
+/** Makes a folder and those it lies in; each of them is taken away again if it is still empty then. */
+async function makeFolder(folder: string, undo: (() => Promise<unknown>)[]): Promise<void> {
+  try {
+    await mkdir(folder);
+    undo.push(() => rmdir(folder));
+  } catch (error) {
+    const code = codeOf(error);
+    if (code === "EEXIST" && (await isFolder(folder))) return;
+    if (code !== "ENOENT" || dirname(folder) === folder) throw error;
+    await makeFolder(dirname(folder), undo);
+    await makeFolder(folder, undo);
+  }
+}
+
+async function write(path: string, content: Piece["content"]): Promise<void> {
+  if (!(content instanceof Map)) return writeFile(path, content as string | Uint8Array, { flag: "wx" });
+  await mkdir(path);
+  for (const [name, inner] of content) await writeFile(join(path, name), inner, { flag: "wx" });
+}
+
+/** A link fails where the name is taken; on file systems without them a copy does too. */
+async function moveFile(from: string, to: string): Promise<void> {
+  try {
+    await link(from, to);
+  } catch (error) {
+    if (codeOf(error) === "EEXIST") throw error;
+    await copyFile(from, to, constants.COPYFILE_EXCL);
+  }
+}
+
+/** Renaming a folder over an empty one would replace it without a word. */
+async function checkNothing(target: string): Promise<void> {
+  const found = await lstat(target).catch(() => undefined);
+  if (found !== undefined) throw Object.assign(new Error(target), { code: "EEXIST", path: target });
+}
+
+async function isFolder(path: string): Promise<boolean> {
+  return stat(path).then(
+    (found) => found.isDirectory(),
+    () => false,
+  );
+}
+
+function describe(error: unknown, root: string): unknown {
+  const code = codeOf(error);
+  const at = error instanceof Error && "dest" in error ? error.dest : (error as { path?: unknown }).path;
+  const where = quoteText(typeof at === "string" ? at : root);
+  if (code === "EEXIST" || code === "ENOTEMPTY" || code === "ENOTDIR")
+    return new UsageError(
+      `${where} is in the way, and nothing is overwritten.`,
+      "Choose another place or name.",
+    );
+  if (code === "EACCES" || code === "EPERM" || code === "EROFS")
+    return new UsageError(`${where} may not be written.`, "Choose another folder with --content.");
+  if (code === "ENAMETOOLONG")
+    return new UsageError(`${where} is too long for a name here.`, "Choose a shorter one.");
+  if (code === "ENOSPC" || code === "EDQUOT")
+    return new UsageError(
+      `${where} could not be written: the disk is full.`,
+      "Make room, and type it again.",
+    );
+  if (typeof code === "string" && /^E[A-Z]+$/.test(code))
+    return new UsageError(`${where} could not be written: ${code}.`, "Mend that, and type it again.");
+  return error;
+}
+
+function codeOf(error: unknown): unknown {
+  return error instanceof Error && "code" in error ? error.code : undefined;
+}

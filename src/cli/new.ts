@@ -1,0 +1,100 @@
+// Floor 7. The command new: a study that builds as it stands, in the gallery that is there or in one made with it.
+import { join } from "node:path";
+import type { Measure } from "../measure/measure.ts";
+import { hasError, type Problem } from "../problem/problem.ts";
+import { quoteText, showText } from "../problem/quote.ts";
+import { formatProblems } from "../problem/report.ts";
+import { catchFault } from "../study/fault.ts";
+import { loadSettings, readDrawing } from "../study/load.ts";
+import type { OptionsReport } from "../study/options.ts";
+import { Pool } from "../study/pool.ts";
+import { writeStarter } from "../study/starter.ts";
+import type { Gallery } from "../study/study.ts";
+import type { Given, Output } from "./command.ts";
+import { nameInvocation, quoteWord } from "./invocation.ts";
+import { layOut } from "./lay.ts";
+import { findPlace } from "./place.ts";
+import { listPieces, type Request, readRequest, surveyPlace } from "./request.ts";
+import { statusOf } from "./status.ts";
+
+/** Writes nothing unless the drawing can be measured and nothing is in the way. */
+export async function run(given: Given, output: Output): Promise<number> {
+  const request = readRequest(given, findPlace());
+  const place = await surveyPlace(request);
+  const { value: gallery } = await loadSettings(request.content);
+  const { measured, problems } = await look(request.original, gallery);
+  if (problems.length > 0) output.message(`${formatProblems(problems)}\n`);
+  if (measured === undefined) {
+    output.message(`Nothing was written: ${quoteText(request.original)} cannot be measured.`);
+    return statusOf(problems);
+  }
+  const starter = writeStarter({ ...request, original: "original.svg", schema: place.schema, ...measured });
+  await layOut(request.content, await listPieces(request, place, starter, measured.bytes));
+  output.data(describe(request, place.isNew, starter.hasChange, measured));
+  return 0;
+}
+
+interface Measured {
+  readonly bytes: Uint8Array;
+  readonly measure: Measure;
+  readonly report: OptionsReport;
+  readonly before?: Measure;
+}
+
+async function look(
+  file: string,
+  { cloth, palette, viewingDistance: distance }: Gallery,
+): Promise<{ readonly measured?: Measured; readonly problems: readonly Problem[] }> {
+  const { value: bytes, problems } = await readDrawing(file);
+  if (bytes === undefined) return { problems };
+  const pool = new Pool();
+  try {
+    const input = { file, bytes, options: { cloth, palette, distance } };
+    const measure = await catchFault(file, () => pool.run("measure", file, input));
+    if (measure.value === undefined || hasError(measure.problems)) return { problems: measure.problems };
+    const options = await catchFault(file, () => pool.run("options", file, input));
+    if (options.value === undefined) return { problems: options.problems };
+    const [change] = options.value.options;
+    const compared =
+      change && (await catchFault(file, () => pool.run("compare", file, { ...input, change })));
+    const before = compared?.value?.comparison.before;
+    return {
+      measured: {
+        bytes,
+        measure: measure.value,
+        report: options.value,
+        ...(before === undefined ? {} : { before }),
+      },
+      problems: measure.problems,
+    };
+  } finally {
+    pool.close();
+  }
+}
+
+/** What was made and of what colours; then three lines that say what to do, in words that can be typed. */
+function describe(
+  { slug, content, file }: Request,
+  isNew: boolean,
+  hasChange: boolean,
+  { measure, report }: Measured,
+): string {
+  const study = join(content, "studies", slug);
+  const colours = measure.colours.map(({ name, hex }) => `${name} ${hex}`).slice(0, 12);
+  const rest = measure.colours.length - colours.length;
+  const start = nameInvocation({ script: process.argv[1] ?? "", folder: process.cwd(), env: process.env });
+  const operand = findPlace() === content ? "" : ` ${quoteWord(content)}`;
+  const type = (command: string) => `${start} ${command}${operand}`;
+  return [
+    `${isNew ? `A new gallery, ${join(content, "gallery.yaml")}, and its first study` : "A new study"}: ${join(study, file)}`,
+    `  Colours: ${colours.map(showText).join(", ")}${rest > 0 ? ` and ${rest} more` : ""}.`,
+    `  ${showText(report.reason)}`,
+    ...(hasChange
+      ? []
+      : ["  No change stands in the study yet, and it is left out of the gallery until one does."]),
+    "",
+    `  1. Write: open ${quoteWord(join(study, file))}; the best changes stand there as lines.`,
+    `  2. Look:  ${type("serve")}`,
+    `  3. Publish: ${type("check")} && ${type("build")}`,
+  ].join("\n");
+}

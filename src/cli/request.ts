@@ -1,0 +1,192 @@
+// Floor 7, for the command new. What is asked for, what is there already, and which files have to be made.
+import { readdir, readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { quoteText } from "../problem/quote.ts";
+import { writeGalleryFile } from "../study/galleryfile.ts";
+import { foldName, isSlug, proposeSlug } from "../study/slug.ts";
+import type { StarterText } from "../study/starter.ts";
+import { type Given, UsageError } from "./command.ts";
+import { quoteWord } from "./invocation.ts";
+import type { Piece } from "./lay.ts";
+
+/** What is asked for, checked. `original` is the path of the drawing as typed, `file` what to open for writing. */
+export interface Request {
+  readonly slug: string;
+  readonly title: string;
+  readonly original: string;
+  readonly content: string;
+  /** Whether keys and prose go into files of their own. */
+  readonly isSplit: boolean;
+  readonly file: "study.md" | "study.yaml";
+  /** All that was typed. */
+  readonly given: Given;
+}
+
+/** What is there already. `schema` is the way from a study's folder to its schema. */
+export interface Ground {
+  readonly isNew: boolean;
+  readonly hasSchemas: boolean;
+  readonly schema: string;
+}
+
+const longest = { title: 200, slug: 80 };
+
+/** The folder, at the top of a gallery, in which editors find the schemas. It is hidden, and never read as content. */
+const schemasFolder = ".schemas";
+const schemasSource = join(import.meta.dirname, "../study/schema");
+
+/** Reads what was typed; `content` is the folder where none is named. Throws UsageError with a slug that would do. */
+export function readRequest(given: Given, content: string): Request {
+  const { original, title } = given.values;
+  const [slug] = given.operands;
+  if (original === undefined) throw askForOriginal(slug, given);
+  const typed = { ...given, original };
+  if (slug === undefined)
+    throw new UsageError(
+      "new needs a slug: the name of the study's folder, and of its address.",
+      suggest(title ?? nameOf(original), typed),
+    );
+  if (!isSlug(slug))
+    throw new UsageError(
+      `${quoteText(slug)} cannot be an address: small letters a to z, digits and single hyphens only.`,
+      suggest(proposeSlug(slug) === undefined ? (title ?? nameOf(original)) : slug, typed),
+    );
+  if (slug.length > longest.slug)
+    throw new UsageError(
+      `The slug has ${slug.length} characters; it may have ${longest.slug}.`,
+      suggest(slug.slice(0, 40), typed),
+    );
+  const isSplit = given.switches.has("yaml");
+  return {
+    slug,
+    title: title === undefined ? titleOf(slug) : checkTitle(title),
+    original,
+    content: given.values["content"] ?? content,
+    isSplit,
+    given,
+    file: isSplit ? "study.yaml" : "study.md",
+  };
+}
+
+/** Looks at the content folder. Throws UsageError where the study is there already, under whatever case of its letters. */
+export async function surveyPlace({ slug, content, original, given }: Request): Promise<Ground> {
+  const top = await list(content);
+  if (top.get("studies") === "link" || top.get("studies") === "file")
+    throw new UsageError(
+      `${quoteText(join(content, "studies"))} is no folder of its own, and nothing is written through links.`,
+      "Put a folder in its place.",
+    );
+  const studies = await list(join(content, "studies"));
+  const taken = [...studies.keys()].find((name) => foldName(name) === foldName(slug));
+  if (taken !== undefined) {
+    let number = 2;
+    while ([...studies.keys()].some((name) => foldName(name) === `${slug}-${number}`)) number += 1;
+    const reason =
+      taken === slug
+        ? `There is a study ${quoteText(slug)} already, and nothing is overwritten.`
+        : `There is ${quoteText(taken)} already, which is the same name on many computers.`;
+    throw new UsageError(reason, suggest(`${slug}-${number}`, { ...given, original }));
+  }
+  return {
+    isNew: !top.has("gallery.yaml"),
+    hasSchemas: top.has(schemasFolder),
+    schema: `../../${schemasFolder}/front-matter.schema.json`,
+  };
+}
+
+/** Returns the files to make: the study, and what the gallery does not have yet. The drawing is copied byte for byte. */
+export async function listPieces(
+  { slug, isSplit }: Request,
+  { isNew, hasSchemas }: Ground,
+  { frontMatter, prose }: StarterText,
+  drawing: Uint8Array,
+): Promise<readonly Piece[]> {
+  const text: readonly (readonly [string, string])[] = isSplit
+    ? [
+        ["study.yaml", frontMatter],
+        ["prose.md", prose],
+      ]
+    : [["study.md", `---\n${frontMatter}---\n${prose}`]];
+  const study = new Map<string, string | Uint8Array>([...text, ["original.svg", drawing]]);
+  const names = hasSchemas
+    ? []
+    : (await readdir(schemasSource)).filter((name) => name.endsWith(".schema.json"));
+  const schemas = new Map<string, Uint8Array>();
+  for (const name of names) schemas.set(name, await readFile(join(schemasSource, name)));
+  return [
+    ...(hasSchemas ? [] : [{ path: schemasFolder, content: schemas }]),
+    ...(isNew
+      ? [{ path: "gallery.yaml", content: writeGalleryFile(`${schemasFolder}/gallery.schema.json`) }]
+      : []),
+    { path: join("studies", slug), content: study },
+  ];
+}
+
+async function list(folder: string): Promise<ReadonlyMap<string, "link" | "folder" | "file">> {
+  const entries = await readdir(folder, { withFileTypes: true }).catch((error: unknown) => {
+    const code = error instanceof Error && "code" in error ? error.code : undefined;
+    if (code === "ENOENT") return [];
+    if (code === "ENOTDIR")
+      throw new UsageError(
+        `${quoteText(folder)} is a file; the gallery is a folder.`,
+        "Name a folder with --content.",
+      );
+    if (code === "EACCES" || code === "EPERM")
+      throw new UsageError(
+        `${quoteText(folder)} could not be read: permission denied.`,
+        "Check that you may read it.",
+      );
+    throw error;
+  });
+  return new Map(
+    entries.map((entry) => [
+      entry.name,
+      entry.isSymbolicLink() ? "link" : entry.isDirectory() ? "folder" : "file",
+    ]),
+  );
+}
+
+function askForOriginal(slug: string | undefined, given: Given): UsageError {
+  const isDrawing = slug !== undefined && /\.svg$/i.test(slug);
+  return new UsageError(
+    "new needs a drawing: --original and the name of an SVG file.",
+    isDrawing
+      ? suggest(nameOf(slug), { ...given, original: slug })
+      : suggest(slug ?? "ferry-wheel", { ...given, original: "FILE.svg" }),
+  );
+}
+
+/** Says what to type: the slug nearest to `name`, and all else as it was typed. */
+function suggest(
+  name: string,
+  { original, values, switches }: Given & { readonly original: string },
+): string {
+  const rest = ["title", "content"].flatMap((option) => {
+    const value = values[option];
+    return value === undefined ? [] : [`--${option} ${quoteWord(value)}`];
+  });
+  const words = [proposeSlug(name) ?? "my-flag", `--original ${quoteWord(original)}`, ...rest];
+  return `Type: counterchange new ${words.join(" ")}${switches.has("yaml") ? " --yaml" : ""}`;
+}
+
+/** The name of a file without its folders and its ending. */
+function nameOf(path: string): string {
+  return (path.split(/[/\\]/).at(-1) ?? "").replace(/\.[a-z0-9]{1,4}$/i, "");
+}
+
+function titleOf(slug: string): string {
+  const words = slug.replaceAll("-", " ");
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** A title that the study file would warn about is refused here. */
+function checkTitle(title: string): string {
+  const plain = title.trim();
+  const hint = 'Type, for example: --title "A lighter ferry wheel"';
+  if (plain === "") throw new UsageError("--title is empty.", hint);
+  if (plain.length > longest.title)
+    throw new UsageError(`--title has ${plain.length} characters; it may have ${longest.title}.`, hint);
+  if (/[\p{Cc}\u2028\u2029\u202a-\u202e\u2066-\u2069]|\p{Surrogate}/u.test(plain))
+    throw new UsageError("--title holds a line end, or a character that is not to be seen.", hint);
+  return plain.normalize("NFC");
+}

@@ -1,0 +1,139 @@
+// Floor 6. One build at a time on one folder. Every build writes a file of its own name and goes on only if it sees no
+// other: of two that see each other both step back, so never do both go on. A file of a build that ended is removed.
+import { readdir, readFile, rm, stat, writeFile } from "node:fs/promises";
+import path from "node:path";
+import { setTimeout as sleep } from "node:timers/promises";
+import { formatHolder, type Holder, lookAtHolder, nameSelf, parseHolder } from "./holder.ts";
+
+export interface LockOptions {
+  /** Makes the folder of the lock where it is not there: the build before may have cleared it away. */
+  readonly prepare: () => Promise<void>;
+  /** Writes the file of a lock. Rejects where that cannot be done. */
+  readonly write: (file: string, text: string) => Promise<void>;
+  /** Hears once whom we wait for. */
+  readonly onWait?: (holder: Holder) => void;
+  /** Longest time to wait, in milliseconds; default ten minutes. */
+  readonly longest?: number;
+  /** A holder of whom nothing can be known counts as ended after so many milliseconds without a sign; default 30 s. */
+  readonly silence?: number;
+}
+
+export interface Lock {
+  /** Whether it is still ours: one that gave no sign for long may have been taken over. */
+  isHeld(): Promise<boolean>;
+  release(): Promise<void>;
+}
+
+/** Another build holds the lock, and went on holding it. */
+export class LockedError extends Error {
+  readonly holder: Holder;
+
+  constructor(holder: Holder) {
+    super(`process ${holder.pid} on ${holder.host} holds the lock`);
+    this.holder = holder;
+  }
+}
+
+/** How often we look, and how often a holder gives a sign, in milliseconds. */
+const look = 150;
+const sign = 2_000;
+
+/** Takes the lock in `folder`, waiting for whoever has it. Throws LockedError when that takes too long. */
+export async function takeLock(folder: string, options: LockOptions): Promise<Lock> {
+  const { longest = 600_000, silence = 30_000 } = options;
+  const file = path.join(folder, formatHolder(await nameSelf()));
+  const watch = new Watch(folder, silence);
+  const began = performance.now();
+  let isTold = false;
+  let vanished = 0;
+  for (;;) {
+    let other = await watch.findOther(file);
+    if (other === undefined) {
+      await options.prepare();
+      await writeOrRetry(options, file);
+      other = await watch.findOther(file);
+      if (other === undefined && (await exists(file))) return hold(file);
+      if (other === undefined) vanished += 1;
+      // Whoever cleared the folder away did so once or twice, not again and again.
+      if (vanished > 20) throw new Error(`${file} vanishes whenever it is written`);
+      await rm(file, { force: true });
+    }
+    if (other !== undefined && !isTold) options.onWait?.(other);
+    isTold ||= other !== undefined;
+    if (other !== undefined && performance.now() - began > longest) throw new LockedError(other);
+    await sleep(look + Math.random() * look);
+  }
+}
+
+/** The folder may have been cleared away between its making and now. */
+async function writeOrRetry({ prepare, write }: LockOptions, file: string): Promise<void> {
+  try {
+    await write(file, "0\n");
+  } catch (error) {
+    if (!(error instanceof Error) || !("code" in error) || error.code !== "ENOENT") throw error;
+    await prepare();
+    await write(file, "0\n");
+  }
+}
+
+function hold(file: string): Lock {
+  let signs = 0;
+  const timer = setInterval(() => {
+    signs += 1;
+    // r+: one that was taken over must not come back.
+    writeFile(file, `${signs}\n`, { flag: "r+" }).catch(() => undefined);
+  }, sign);
+  timer.unref();
+  return {
+    isHeld: () => exists(file),
+    async release() {
+      clearInterval(timer);
+      await rm(file, { force: true }).catch(() => undefined);
+    },
+  };
+}
+
+/** Looks at the other locks in a folder, and remembers since when each gave no sign: by our own clock alone. */
+class Watch {
+  private readonly folder: string;
+  private readonly silence: number;
+  private readonly seen = new Map<string, { readonly text: string; readonly since: number }>();
+
+  constructor(folder: string, silence: number) {
+    this.folder = folder;
+    this.silence = silence;
+  }
+
+  /** Returns a holder besides `own` that runs, or may; removes those that have ended. */
+  async findOther(own: string): Promise<Holder | undefined> {
+    const names = await readdir(this.folder).catch(() => []);
+    for (const name of names) {
+      const holder = parseHolder(name);
+      const file = path.join(this.folder, name);
+      if (holder === undefined || file === own) continue;
+      const state = await lookAtHolder(holder);
+      if (state === "gone" || (state === "unknown" && (await this.isSilent(file)))) {
+        await rm(file, { force: true });
+        continue;
+      }
+      // It may have been released since the folder was read.
+      if (await exists(file)) return holder;
+    }
+    return undefined;
+  }
+
+  private async isSilent(file: string): Promise<boolean> {
+    const text = await readFile(file, "utf8").catch(() => "");
+    const now = performance.now();
+    const before = this.seen.get(file);
+    if (before === undefined || before.text !== text) this.seen.set(file, { text, since: now });
+    return before !== undefined && before.text === text && now - before.since > this.silence;
+  }
+}
+
+async function exists(file: string): Promise<boolean> {
+  return stat(file).then(
+    () => true,
+    () => false,
+  );
+}

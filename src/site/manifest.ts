@@ -1,0 +1,79 @@
+// Floor 6. The list of what a build wrote: it stands in the published folder, says which files are ours, and lets anyone
+// check that the whole has arrived.
+import { createHash } from "node:crypto";
+import { readdir, readFile } from "node:fs/promises";
+import path from "node:path";
+
+/** The manifest's own name in the published folder. A folder without it is not ours. */
+export const manifestName = ".counterchange-site";
+
+export interface ManifestEntry {
+  /** As in SiteFile: from the top of the site, with `/` between folders. */
+  readonly path: string;
+  /** In bytes. */
+  readonly size: number;
+  /** SHA-256 in 64 hexadecimal digits. Source: FIPS 180-4. */
+  readonly sha256: string;
+}
+
+export function describeFile(sitePath: string, bytes: string | Uint8Array): ManifestEntry {
+  const buffer = typeof bytes === "string" ? Buffer.from(bytes, "utf8") : bytes;
+  return {
+    path: sitePath,
+    size: buffer.length,
+    sha256: createHash("sha256").update(buffer).digest("hex"),
+  };
+}
+
+/** Returns the manifest's text: JSON with a line for each file, in code unit order of the paths, without itself. */
+export function formatManifest(entries: readonly ManifestEntry[]): string {
+  const sorted = [...entries].sort((a, b) => (a.path < b.path ? -1 : a.path > b.path ? 1 : 0));
+  const lines = sorted.map(({ path: file, size, sha256 }) => JSON.stringify({ path: file, size, sha256 }));
+  return `{ "schemaVersion": 0, "files": [\n${lines.join(",\n")}\n] }\n`;
+}
+
+/**
+ * Returns the paths of the files that the manifest in `folder` names, with its own, or undefined where there is none that
+ * can be read. Before version 0.2 it was a list of paths, a path a line: that is read as well.
+ */
+export async function readManifest(folder: string): Promise<ReadonlySet<string> | undefined> {
+  const text = await readFile(path.join(folder, manifestName), "utf8").catch(() => undefined);
+  if (text === undefined) return undefined;
+  const paths = text.startsWith("{") ? parsePaths(text) : text.split("\n");
+  return paths === undefined ? undefined : new Set([...paths, manifestName]);
+}
+
+function parsePaths(text: string): readonly string[] | undefined {
+  try {
+    const found: unknown = JSON.parse(text);
+    if (typeof found !== "object" || found === null || !("files" in found) || !Array.isArray(found.files))
+      return undefined;
+    const files: readonly unknown[] = found.files;
+    return files.flatMap((file) =>
+      typeof file === "object" && file !== null && "path" in file && typeof file.path === "string"
+        ? [file.path]
+        : [],
+    );
+  } catch {
+    return undefined;
+  }
+}
+
+/** Every file under `folder`, as paths with `/`, in code unit order. Links are listed, never followed. */
+export async function listFiles(folder: string): Promise<readonly string[]> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  return entries
+    .filter((entry) => !entry.isDirectory())
+    .map((entry) => path.relative(folder, path.join(entry.parentPath, entry.name)).split(path.sep).join("/"))
+    .sort();
+}
+
+/** What a file manager leaves where someone has looked: nobody's work. */
+const leftByLooking = /(?:^|\/)(?:\.DS_Store|\._[^/]*|Thumbs\.db|desktop\.ini)$/;
+
+/** Returns the files under `folder` that its manifest does not name, sorted. */
+export async function listForeign(folder: string): Promise<readonly string[]> {
+  const files = await listFiles(folder);
+  const ours = (await readManifest(folder)) ?? new Set();
+  return files.filter((file) => !ours.has(file) && !leftByLooking.test(file));
+}

@@ -1,0 +1,69 @@
+// Floor 6. One edge under every kind of vision: its two colours as they are seen, with contrast and difference.
+import { gradeOf } from "../../colour/contrast.ts";
+import { hexOf, linearOf } from "../../colour/parse.ts";
+import { simulate, type Vision, visions } from "../../colour/vision.ts";
+import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
+import type { Measure } from "../../measure/measure.ts";
+import { findMeasured } from "./account.ts";
+import type { EdgeRow, Reading } from "./edge.ts";
+import type { Format } from "./format.ts";
+
+export interface VisionRow {
+  readonly vision: Vision;
+  readonly heading: string;
+  readonly before: SeenReading | undefined;
+  readonly after: SeenReading | undefined;
+}
+
+/** The two colours as one kind of vision has them. Grey keeps the contrast, so that it is not said again. */
+export interface SeenReading {
+  readonly hexes: Reading["hexes"];
+  readonly contrast: string | undefined;
+  readonly grade: string | undefined;
+  readonly difference: string;
+}
+
+const headings: Readonly<Record<Vision, string>> = {
+  protan: "Protan",
+  deutan: "Deutan",
+  tritan: "Tritan",
+  grey: "Grey",
+};
+
+/** The rows of one edge, in the order protan, deutan, tritan, grey. `row` is the edge as it is seen by most. */
+export function presentVisions(
+  edge: ComparedEdge,
+  row: EdgeRow,
+  comparison: Comparison,
+  format: Format,
+): readonly VisionRow[] {
+  return visions.map((vision) => presentVision(vision, edge, row, comparison, format));
+}
+
+function presentVision(
+  vision: Vision,
+  edge: ComparedEdge,
+  row: EdgeRow,
+  comparison: Comparison,
+  format: Format,
+): VisionRow {
+  const read = (measure: Measure, reading: Reading | undefined): SeenReading | undefined => {
+    const measured = findMeasured(measure.edges, edge);
+    if (measured === undefined || reading === undefined) return undefined;
+    const [one, other] = reading.hexes.map((hex) => hexOf(simulate(linearOf(hex), vision)));
+    if (one === undefined || other === undefined) throw new RangeError("an edge has two colours");
+    const figures = vision === "grey" ? undefined : measured.vision[vision];
+    return {
+      hexes: [one, other],
+      contrast: figures && format.contrast(figures.contrast),
+      grade: figures && gradeOf(figures.contrast),
+      difference: format.number(measured.vision[vision].deltaE00, 0),
+    };
+  };
+  return {
+    vision,
+    heading: headings[vision],
+    before: read(comparison.before, row.before),
+    after: read(comparison.after, row.after),
+  };
+}

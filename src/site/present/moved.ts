@@ -1,0 +1,74 @@
+// Floor 6. Pages at addresses that a study had before: each leads to where the study, or its edge, is now.
+import { listFormer } from "../../study/formerly.ts";
+import type { StudyResult } from "../../study/result.ts";
+import type { Gallery } from "../../study/study.ts";
+import { formatCanonical, formatRelative } from "../address.ts";
+import type { EdgePage } from "./edgepage.ts";
+import type { Format } from "./format.ts";
+import { type Frame, presentFrame } from "./page.ts";
+import { formatStudyPath } from "./status.ts";
+
+export interface MovedPage {
+  /** Folder of the page at the old address: `studies/old-light`. */
+  readonly folder: string;
+  /** Its canonical address is the new one. */
+  readonly frame: Frame;
+  /** What has moved, and the way to it from here. */
+  readonly title: string;
+  readonly address: string;
+}
+
+/** A page that is there, by its folder. */
+interface Landing {
+  readonly slug: string;
+  readonly folder: string;
+  readonly title: string;
+}
+
+/**
+ * Returns a page for every old address of the published studies, and of each of their edges: what points at a comparison
+ * goes on pointing at it. `edges` are the edge pages of the gallery.
+ */
+export function presentMoved(
+  results: readonly StudyResult[],
+  edges: readonly Pick<EdgePage, "slug" | "folder" | "title" | "study">[],
+  gallery: Gallery,
+  format: Format,
+): readonly MovedPage[] {
+  const landings: readonly Landing[] = [
+    ...results.map(({ study: { slug, title } }) => ({
+      slug,
+      title,
+      folder: formatStudyPath(slug).slice(1, -1),
+    })),
+    ...edges.map(({ slug, folder, title, study }) => ({
+      slug,
+      folder,
+      title: `${title}, in ${study.title}`,
+    })),
+  ];
+  return listFormer(results.map(({ study }) => study)).flatMap(({ from, to }) =>
+    landings.filter(({ slug }) => slug === to).map((landing) => presentOne(from, landing, gallery, format)),
+  );
+}
+
+function presentOne(
+  from: string,
+  { slug, folder, title }: Landing,
+  gallery: Gallery,
+  format: Format,
+): MovedPage {
+  const inner = folder.slice(formatStudyPath(slug).length - 1);
+  const path = `${formatStudyPath(from)}${inner === "" ? "" : `${inner}/`}`;
+  const frame = presentFrame(
+    { path, title, description: `This page has moved: ${title}.`, section: "studies" },
+    gallery,
+    format,
+  );
+  return {
+    folder: path.slice(1, -1),
+    frame: { ...frame, canonical: formatCanonical(gallery.address, `/${folder}/`), share: undefined },
+    title,
+    address: formatRelative(path, `/${folder}/`),
+  };
+}

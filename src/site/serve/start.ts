@@ -1,0 +1,71 @@
+// Floor 6. Begins to serve a content folder: child processes, the site, the server, and what opens pages are told.
+import { availableParallelism } from "node:os";
+import path from "node:path";
+import type { Problem } from "../../problem/problem.ts";
+import { Pool } from "../../study/pool.ts";
+import type { Store } from "../../study/store.ts";
+import { News } from "./news.ts";
+import { listenFrom } from "./port.ts";
+import { createSiteServer } from "./server.ts";
+import { ServedSite } from "./site.ts";
+
+const templatesDir = path.resolve(import.meta.dirname, "../../../templates");
+
+export interface ServeOptions {
+  readonly contentDir: string;
+  readonly host: string;
+  /** The port to listen on; the next free one where it is taken and `isFixed` is not set. 0 is any free one. */
+  readonly port: number;
+  readonly isFixed: boolean;
+  readonly drafts: boolean;
+  readonly store?: Store | undefined;
+  /** Where pages are made from; default our own templates. */
+  readonly templatesDir?: string;
+  /** Hears of each version that is complete: how many studies it shows, and what is wrong with the folder as it is. */
+  readonly onVersion: (studies: number, problems: readonly Problem[]) => void;
+}
+
+/** A server that runs. */
+export interface Serving {
+  readonly port: number;
+  close(): Promise<void>;
+}
+
+/** Serves a content folder until it is closed. Throws TakenError where the port is taken and fixed, or none is free. */
+export async function startServing(options: ServeOptions): Promise<Serving> {
+  // One more than there are cores: it waits for the study that somebody looks at.
+  const pool = new Pool({ size: Math.min(4, availableParallelism() + 1), reserved: 1 }, options.store);
+  const news = new News();
+  const site = new ServedSite({
+    contentDir: options.contentDir,
+    templatesDir: options.templatesDir ?? templatesDir,
+    drafts: options.drafts,
+    line: pool,
+    onRestart: () => pool.clear(),
+    onVersion: (version, problems) => {
+      news.tell((page) => version.markPage(page));
+      if (problems === undefined) return;
+      news.tellProblems(problems);
+      // For the edits to come; before, starting them would only keep the first page waiting.
+      pool.warm();
+      options.onVersion(version.countStudies(), problems);
+    },
+  });
+  const server = createSiteServer(site, news, [options.host]);
+  const close = async (): Promise<void> => {
+    site.close();
+    news.close();
+    pool.close();
+    server.closeAllConnections();
+    await new Promise((resolve) => server.close(resolve));
+    await options.store?.close();
+  };
+  try {
+    const port = await listenFrom(server, options);
+    void site.start();
+    return { port, close };
+  } catch (error) {
+    await close();
+    throw error;
+  }
+}

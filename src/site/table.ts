@@ -1,0 +1,80 @@
+// Floor 6. The edges of a study as a table for spreadsheets: a row for each edge, both sides beside each other.
+import { gradeOf } from "../colour/contrast.ts";
+import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
+import type { MeasuredEdge } from "../measure/measure.ts";
+import type { StudyResult } from "../study/result.ts";
+import { findMeasured } from "./present/account.ts";
+import { keyEdges } from "./present/edgekey.ts";
+
+type Cell = string | number | null;
+
+/** Columns of both sides, in the order before, after. */
+const sides: readonly (readonly [string, (edge: MeasuredEdge) => Cell])[] = [
+  ["contrastRatio", ({ contrastRatio }) => contrastRatio],
+  ["deltaE00", ({ deltaE00 }) => deltaE00],
+  ["hueOnly", ({ hueOnly }) => String(hueOnly)],
+  ["tincture", ({ tincture }) => tincture],
+  ["protanContrast", ({ vision }) => vision.protan.contrast],
+  ["deutanContrast", ({ vision }) => vision.deutan.contrast],
+  ["tritanContrast", ({ vision }) => vision.tritan.contrast],
+  ["greyDeltaE00", ({ vision }) => vision.grey.deltaE00],
+];
+
+/**
+ * `edges.csv`, numbers to four decimals; an empty cell where there is no such edge before or after.
+ *
+ * Source: RFC 4180 for lines and quotes.
+ */
+export function formatEdgesTable({ study, comparison }: StudyResult): string {
+  const keys = keyEdges(comparison);
+  const head = [
+    "study",
+    "edge",
+    "namesBefore",
+    "namesAfter",
+    "length",
+    "focusLength",
+    "outcome",
+    "contrastBefore",
+    "contrastAfter",
+    "gradeBefore",
+    "gradeAfter",
+    ...sides.flatMap(([name]) => [`${name}Before`, `${name}After`]),
+  ];
+  const rows = comparison.edges.map((edge, index) => [
+    study.slug,
+    keys[index] ?? "",
+    ...listCells(edge, comparison),
+  ]);
+  return [head, ...rows].map((cells) => `${cells.map(formatCell).join(",")}\r\n`).join("");
+}
+
+function listCells(edge: ComparedEdge, { before, after }: Comparison): readonly Cell[] {
+  const [was, is] = [findMeasured(before.edges, edge), findMeasured(after.edges, edge)];
+  const [contrastBefore, contrastAfter] = edge.contrast;
+  return [
+    edge.names[0].join(" / "),
+    edge.names[1].join(" / "),
+    edge.length,
+    (is ?? was)?.focusLength ?? 0,
+    edge.outcome,
+    contrastBefore,
+    contrastAfter,
+    contrastBefore === null ? null : gradeOf(contrastBefore),
+    edge.outcome === "merged" ? "merged" : gradeOf(contrastAfter),
+    ...sides.flatMap(([, read]) => [was ? read(was) : null, is ? read(is) : null]),
+  ];
+}
+
+/**
+ * Text that a spreadsheet would compute gets an apostrophe before it, which spreadsheets do not show. Names of colours
+ * are ours and never begin so; this keeps it true if one ever comes from a stranger.
+ *
+ * Source: OWASP, “CSV Injection”: cells that begin with = + - @, tab or carriage return.
+ */
+function formatCell(cell: Cell): string {
+  if (cell === null) return "";
+  if (typeof cell === "number") return String(Number(cell.toFixed(4)));
+  const text = /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
+  return /[",\r\n]/.test(text) ? `"${text.replace(/"/g, '""')}"` : text;
+}

@@ -1,0 +1,127 @@
+// Floor 6. The hidden folder beside the published one: where the next site is made, and where the one before is kept.
+import { randomBytes } from "node:crypto";
+import { lstat, readdir, rmdir } from "node:fs/promises";
+import path from "node:path";
+import type { Disk } from "./disk.ts";
+import { listForeign } from "./manifest.ts";
+
+/** The published folder and what lies around it, as absolute paths. */
+export interface Place {
+  readonly target: string;
+  readonly parent: string;
+  /** Beside the target, so that renaming never crosses a file system. */
+  readonly workshop: string;
+}
+
+/** A folder that held files we did not write, and is kept under a name of its own. */
+export interface Kept {
+  readonly folder: string;
+  readonly files: readonly string[];
+}
+
+export function findPlace(outDir: string): Place {
+  const target = path.resolve(outDir);
+  const parent = path.dirname(target);
+  return { target, parent, workshop: path.join(parent, `.counterchange-${path.basename(target)}`) };
+}
+
+/** Makes the workshop, and every folder on the way to it that is not there. Returns the folders it made, outermost first. */
+export async function makeWorkshop({ workshop }: Place, disk: Disk): Promise<readonly string[]> {
+  const missing: string[] = [];
+  for (let folder = workshop; !(await exists(folder)); folder = path.dirname(folder)) missing.unshift(folder);
+  for (const folder of missing) await disk.makeFolder(folder).catch(ignoreExisting);
+  // It is nobody's work: neither are its files for a repository around it.
+  const ignore = path.join(workshop, ".gitignore");
+  if (!(await exists(ignore))) await disk.write(ignore, "*\n").catch(ignoreExisting);
+  return missing;
+}
+
+/** Removes the workshop where there is nothing left in it, then those of `made` that are empty. Never throws. */
+export async function clearWorkshop({ workshop }: Place, made: readonly string[], disk: Disk): Promise<void> {
+  try {
+    const names = await readdir(workshop);
+    if (names.some((name) => name !== ".gitignore")) return;
+    await disk.remove(path.join(workshop, ".gitignore"));
+    // Fails where another build has come in meanwhile, as it should.
+    await rmdir(workshop);
+    for (const folder of [...made].reverse()) if (folder !== workshop) await rmdir(folder);
+  } catch {
+    return;
+  }
+}
+
+/** Returns a path in the workshop that nobody has used: `fresh-…` and the like. */
+export function nameIn(
+  { workshop }: Place,
+  kind: "fresh" | "swap" | "version" | "link" | "probe" | "old",
+): string {
+  return path.join(workshop, `${kind}-${randomBytes(6).toString("hex")}`);
+}
+
+/** Where the site before the present one is kept until the next build: whoever is copying it finishes the copy. */
+export function previousOf({ workshop }: Place): string {
+  return path.join(workshop, "previous");
+}
+
+/** The published folder, while two renames are on their way: see swap.ts. */
+export function outgoingOf({ workshop }: Place): string {
+  return path.join(workshop, "outgoing");
+}
+
+/**
+ * Puts away a folder that was published. One with files that we did not write gets a name beside the target and is kept
+ * for good; any other is the one before until the next build, or is removed where `isLeft` says that it is a leaving.
+ */
+export async function putAway(
+  folder: string,
+  place: Place,
+  disk: Disk,
+  isLeft = false,
+): Promise<Kept | undefined> {
+  const files = await listForeign(folder);
+  if (files.length > 0) {
+    const kept = await findFreeName(place.target);
+    await disk.rename(folder, kept);
+    return { folder: kept, files };
+  }
+  const old = nameIn(place, "old");
+  if (isLeft) {
+    // First out of the way: a program of a killed build may still know its name.
+    await disk.rename(folder, old);
+  } else {
+    const previous = previousOf(place);
+    if (await exists(previous)) await disk.rename(previous, old);
+    await disk.rename(folder, previous);
+  }
+  await disk.remove(old);
+  return undefined;
+}
+
+async function findFreeName(target: string): Promise<string> {
+  for (let number = 1; ; number += 1) {
+    const name = number === 1 ? `${target}-kept` : `${target}-kept-${number}`;
+    if (!(await exists(name))) return name;
+  }
+}
+
+/** Whether there is anything of this name, be it a link that leads nowhere. */
+export async function exists(file: string): Promise<boolean> {
+  try {
+    await lstat(file);
+    return true;
+  } catch (error) {
+    ignoreMissing(error);
+    return false;
+  }
+}
+
+export function ignoreMissing(error: unknown): undefined {
+  if (error instanceof Error && "code" in error && (error.code === "ENOENT" || error.code === "ENOTDIR"))
+    return undefined;
+  throw error;
+}
+
+function ignoreExisting(error: unknown): undefined {
+  if (error instanceof Error && "code" in error && error.code === "EEXIST") return undefined;
+  throw error;
+}

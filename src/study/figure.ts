@@ -1,0 +1,53 @@
+// Floor 5. The figures that an author may ask for in prose, and how a line asks for one.
+import { findNearest } from "../problem/nearest.ts";
+
+/** Called as their captions call them. `edge` is asked for by its two colours. */
+export const figureKinds = [
+  "original",
+  "redesign",
+  "true size",
+  "edge map",
+  "reflectance scale",
+  "distance strip",
+  "reads to",
+  "seen otherwise",
+] as const;
+
+export type FigureKind = (typeof figureKinds)[number];
+
+/** What a figure line asks for. */
+export type AskedFigure =
+  | { readonly kind: "edge"; readonly edge: string }
+  | { readonly kind: FigureKind; readonly edge?: never };
+
+/** Returns what a line asks for, `::figure{edge="white / red"}` or `::figure{kind="edge map"}`, or undefined where it cannot be read. */
+export function readFigure(line: string): AskedFigure | undefined {
+  const edge = /^::figure\{edge="([^"]+)"\}$/.exec(line)?.[1];
+  if (edge !== undefined) return { kind: "edge", edge };
+  const written = readKind(line);
+  const kind = figureKinds.find((known) => known === written?.trim().toLowerCase());
+  return kind && { kind };
+}
+
+/** Returns the kind that a line asks for as it is written, known or not, or undefined where it asks for none. */
+export function readKind(line: string): string | undefined {
+  return /^::figure\{kind="([^"]+)"\}$/.exec(line)?.[1];
+}
+
+/** Returns the kind that a wrong one most likely stands for: a near spelling, or a part of the name. */
+export function findKind(written: string): FigureKind | undefined {
+  const plain = written.trim().toLowerCase();
+  const near = findNearest(plain, figureKinds);
+  return figureKinds.find(
+    (kind) => kind === near || (near === undefined && plain.length > 2 && kind.split(" ").includes(plain)),
+  );
+}
+
+/** Whether a figure has something to show. `edges`: whether the flags have any; `focus`: whether there is one. */
+export function canShow(
+  kind: FigureKind,
+  has: { readonly edges: boolean; readonly focus: boolean },
+): boolean {
+  if (kind === "reads to") return has.edges && has.focus;
+  return has.edges || !["edge map", "reflectance scale", "distance strip"].includes(kind);
+}

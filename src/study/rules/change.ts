@@ -1,0 +1,124 @@
+// Floor 5, the catalogue of rules: what a study says of its drawing, once the drawing is there.
+import type { Rule } from "./rule.ts";
+
+/** Rules of the change and the focus, and of drawings that cannot be measured. */
+export const changeRules: readonly Rule[] = [
+  {
+    id: "study/colour-absent",
+    severity: "error",
+    means: "The drawing does not have the colour that is to be replaced, or that is the focus.",
+    why: "A change of a colour that is not there changes nothing; the message lists the colours that are.",
+    example: { file: "study.md", wrong: '  replace: "#7b3040"', right: '  replace: "#7a1020"' },
+  },
+  {
+    id: "study/colour-near",
+    severity: "warning",
+    means: "The colour is not in the drawing, and one that looks the same (ΔE00 under 2) was taken.",
+    why: "Colours picked from a screen are often a shade off; the study should say the one it means.",
+    example: { file: "study.md", wrong: '  replace: "#7a1021"', right: '  replace: "#7a1020"' },
+  },
+  {
+    id: "study/two-meanings",
+    severity: "warning",
+    means: "A name means one colour here and another elsewhere: in the palette, in the drawing or in CSS.",
+    why: "A name in “replace” is the drawing's first, one in “with” the palette's; the message says which hex was used.",
+    example: { file: "study.md", wrong: "  with: yellow", right: '  with: "#f7c81e"' },
+  },
+  {
+    id: "study/nothing-changes",
+    severity: "error",
+    means: "A colour is replaced by itself.",
+    why: "There would be nothing to compare.",
+    example: { file: "study.md", wrong: '  with: "#7a1020"', right: '  with: "#f4c430"' },
+  },
+  {
+    id: "study/wrong-selector",
+    severity: "error",
+    means: "“only” or “select” cannot be read as a CSS selector.",
+    why: "A selector names shapes of the drawing: by id #wheel, by class .star, by element path.",
+    example: { file: "study.md", wrong: '  only: "circle["', right: '  only: "circle"' },
+  },
+  {
+    id: "study/selects-nothing",
+    severity: "error",
+    means: "A selector matches no shape, or none that has the colour to be replaced.",
+    why: "The change would change nothing; the message lists the ids that the drawing has.",
+    example: { file: "study.md", wrong: '  only: "#whel"', right: '  only: "#wheel"' },
+  },
+  {
+    id: "study/focus-hidden",
+    severity: "warning",
+    means: "A charge runs into an area of its own colour, so that no focus was found.",
+    why: "Charges are found as parts that stand free of the border; one that does not has to be named.",
+    example: {
+      file: "told",
+      wrong: "a white wheel that reaches into a white stripe",
+      right: 'the same with focus: { select: "#wheel" }',
+    },
+  },
+  {
+    id: "study/likeness",
+    severity: "warning",
+    means: "The redesign is easily taken for another flag.",
+    why: "A flag that is mistaken for another has gained nothing; the page of the method says how likeness is measured.",
+    example: {
+      file: "told",
+      wrong: "a redesign that is another study's original",
+      right: "a change that keeps the flag apart",
+    },
+  },
+  {
+    id: "study/nothing-drawn",
+    severity: "error",
+    means: "The drawing shows nothing.",
+    why: "Its shapes have no colour, or lie outside the viewBox.",
+    example: {
+      file: "original.svg",
+      wrong: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="100 100 30 20">',
+      right: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 30 20">',
+    },
+  },
+  {
+    id: "study/not-drawable",
+    severity: "error",
+    means: "The renderer gave up on the drawing.",
+    why: "What cannot be drawn cannot be measured.",
+    example: {
+      file: "told",
+      wrong: "a drawing that no renderer draws",
+      right: "the flag exported again, in plain shapes",
+    },
+  },
+  {
+    id: "study/too-slow",
+    severity: "error",
+    means: "The drawing took longer than 15 seconds and was stopped.",
+    why: "One drawing must not hold up the others; simpler shapes draw faster.",
+    example: { file: "told", wrong: "thousands of patterns within patterns", right: "plain shapes" },
+  },
+  {
+    id: "study/too-much-memory",
+    severity: "error",
+    means: "The drawing took more than 768 MB of memory and was stopped.",
+    why: "One drawing must not take the computer from the others.",
+    example: { file: "told", wrong: "a mask within a mask within a mask", right: "plain shapes" },
+  },
+  {
+    id: "study/crashed",
+    severity: "error",
+    means: "The process that measured the drawing ended without an answer.",
+    why: "Each drawing is measured in a process of its own, so that the others go on.",
+    example: {
+      file: "told",
+      wrong: "a drawing that brings the renderer down",
+      right: "the flag exported again, in plain shapes",
+    },
+  },
+  {
+    id: "study/fault",
+    severity: "error",
+    means: "Counterchange itself failed: a fault of the program, and not of the drawing.",
+    why: "Please report it with the drawing and the lines of the message.",
+    example: { file: "told", wrong: "nothing an author did", right: "nothing to mend" },
+  },
+];

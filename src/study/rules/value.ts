@@ -1,0 +1,156 @@
+// Floor 5, the catalogue of rules: the keys of a study and what each may hold.
+import type { Rule } from "./rule.ts";
+
+/** Rules of the keys, one by one, without a look at the drawing. */
+export const valueRules: readonly Rule[] = [
+  {
+    id: "study/unknown-key",
+    severity: "error",
+    means: "There is no key of this name, or it stands in the wrong place.",
+    why: "A mistyped key would be passed over in silence, and what it says would be lost.",
+    example: {
+      file: "study.md",
+      wrong: "titel: A lighter ferry wheel",
+      right: "title: A lighter ferry wheel",
+    },
+  },
+  {
+    id: "study/missing-key",
+    severity: "error",
+    means: "A key that is needed is not there. In gallery.yaml this is a warning.",
+    why: "A study needs a title, a drawing and a change; a credit needs a licence.",
+    example: {
+      file: "study.md",
+      wrong: "credit: { author: Ines Valcourt }",
+      right: "credit: { author: Ines Valcourt, licence: CC0-1.0 }",
+    },
+  },
+  {
+    id: "study/no-value",
+    severity: "error",
+    means: "A key has nothing behind it.",
+    why: "An empty value is either forgotten or to be deleted.",
+    example: { file: "study.md", wrong: "status:", right: "status: open" },
+  },
+  {
+    id: "study/wrong-type",
+    severity: "error",
+    means: "A value is of another kind than its key needs: text for a list, a number for a text.",
+    why: "Nothing is guessed from a value that could mean two things.",
+    example: { file: "study.md", wrong: "tags: charge, dark on dark", right: "tags: [charge, dark on dark]" },
+  },
+  {
+    id: "study/too-long",
+    severity: "error",
+    means: "A text or a list is longer than its key may be.",
+    why: "Titles, tags and decisions stand in lists; what is longer belongs in the prose.",
+    example: { file: "told", wrong: "a title of 300 characters", right: "a title of up to 200 characters" },
+  },
+  {
+    id: "study/unknown-word",
+    severity: "error",
+    means: "A key that takes one of a few words has another word.",
+    why: "Statuses are compared and counted, so each has one spelling.",
+    example: { file: "study.md", wrong: "status: accepted", right: "status: open" },
+  },
+  {
+    id: "study/decision-missing",
+    severity: "error",
+    means: "A study is adopted or declined and does not say why.",
+    why: "A decision without its reason is no record.",
+    example: {
+      file: "study.md",
+      wrong: "status: adopted",
+      right: "status: adopted\ndecision: The lighter wheel reads from the quay.",
+    },
+  },
+  {
+    id: "study/wrong-date",
+    severity: "error",
+    means: "The date is not year, month and day with hyphens, or there is no such day.",
+    why: "02.04.2026 is in February for some and in April for others; 2026-04-02 is one day for everybody.",
+    example: { file: "study.md", wrong: "date: 02.04.2026", right: "date: 2026-04-02" },
+  },
+  {
+    id: "study/wrong-tag",
+    severity: "error",
+    means: "A tag has characters other than letters, digits, spaces and hyphens.",
+    why: "Every tag has a page, and its address is made from it.",
+    example: { file: "study.md", wrong: 'tags: ["#charge"]', right: "tags: [charge]" },
+  },
+  {
+    id: "study/wrong-author",
+    severity: "error",
+    means: "An author has no letter and no digit in the name.",
+    why: "Every author has a page, and its address is made from the name.",
+    example: { file: "study.md", wrong: 'authors: ["?"]', right: "authors: [Ines Valcourt]" },
+  },
+  {
+    id: "study/licence",
+    severity: "warning",
+    means: "The licence of the drawing has no name that others can look up.",
+    why: "Readers have to know what they may do with the drawing; the SPDX list has a short name for each usual licence.",
+    example: {
+      file: "study.md",
+      wrong: "credit: { author: Ines Valcourt, licence: cc0 }",
+      right: "credit: { author: Ines Valcourt, licence: CC0-1.0 }",
+    },
+  },
+  {
+    id: "study/original-path",
+    severity: "error",
+    means: "“original” is no file beside study.md and no file of the folder flags.",
+    why: "A content folder is whole in itself: it names no file elsewhere, neither on this computer nor on the web.",
+    example: { file: "study.md", wrong: "original: ../../ferry.svg", right: "original: original.svg" },
+  },
+  {
+    id: "study/wrong-colour",
+    severity: "error",
+    means: "A value that should be a colour is none, or is translucent.",
+    why: "A colour is measured: it has to be one colour, in hex or by a name of the palette or of CSS.",
+    example: { file: "study.md", wrong: '  with: "#f4c43"', right: '  with: "#f4c430"' },
+  },
+  {
+    id: "study/focus",
+    severity: "error",
+    means: "“focus” has neither a colour nor a selector, or both.",
+    why: "What has to be seen is said in one way.",
+    example: { file: "study.md", wrong: "focus: {}", right: 'focus: { select: "#wheel" }' },
+  },
+  {
+    id: "study/formerly-slug",
+    severity: "error",
+    means: "“formerly” holds a name that no study's folder can have had.",
+    why: "Each name in it was an address: small letters, digits and single hyphens.",
+    example: { file: "study.md", wrong: "formerly: [Ferry Wheel]", right: "formerly: [ferry-wheel]" },
+  },
+  {
+    id: "study/formerly-twice",
+    severity: "warning",
+    means: "“formerly” holds a name twice.",
+    why: "Once is enough.",
+    example: {
+      file: "study.md",
+      wrong: "formerly: [ferry-wheel, ferry-wheel]",
+      right: "formerly: [ferry-wheel]",
+    },
+  },
+  {
+    id: "study/formerly-taken",
+    severity: "error",
+    means: "“formerly” holds an address that a study has today.",
+    why: "An address leads to one page.",
+    example: { file: "study.md", wrong: "formerly: [ferry]", right: "formerly: [ferry-wheel]" },
+  },
+  {
+    id: "study/formerly-claimed",
+    severity: "warning",
+    means: "Two studies say that they had one address.",
+    why: "Nobody could know to which of them it leads, so it leads nowhere.",
+    example: {
+      file: "told",
+      wrong: "“formerly: [ferry-wheel]” in two studies",
+      right: "the line in the study that had the address",
+    },
+  },
+];

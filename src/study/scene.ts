@@ -1,0 +1,42 @@
+// Floor 5. A drawing seen once: its label map with runs, areas and colours, from which any number of views are made.
+import type { PaintLook } from "../measure/figures.ts";
+import { type Areas, measureAreas } from "../regions/area.ts";
+import type { LabelMap } from "../regions/label.ts";
+import { measuringSize } from "../regions/raster.ts";
+import { findRuns, type Runs } from "../regions/runs.ts";
+import type { ResolvedDrawing } from "../svg/instance.ts";
+import { findPaints, type PaintedShapes, type Selection } from "../svg/paint.ts";
+import { lookAt } from "./look.ts";
+import { renderMap } from "./map.ts";
+import type { Viewing } from "./viewing.ts";
+
+/** What does not depend on distance, focus, or which colour is changed. `looks[i]` belongs to `shapes.paints[i]`. */
+export interface Scene {
+  readonly resolved: ResolvedDrawing;
+  readonly shapes: PaintedShapes;
+  readonly map: LabelMap;
+  readonly runs: Runs;
+  readonly areas: Areas;
+  readonly looks: readonly PaintLook[];
+}
+
+/**
+ * Renders a drawing and looks at its colours. The parts of a paint that a limited change selects stand for themselves, so
+ * the scene serves every viewing but those that select other parts, or ask for another size or renderer.
+ */
+export async function renderScene(resolved: ResolvedDrawing, viewing: Viewing): Promise<Scene> {
+  const { viewBox } = resolved.drawing;
+  const size = measuringSize(viewBox.width, viewBox.height, viewing.heightPixels);
+  const shapes = findPaints(resolved, selectionOf(viewing));
+  const map = await renderMap(shapes, size, viewing.render);
+  const runs = findRuns(map);
+  const areas = measureAreas(runs, shapes.paints.length);
+  viewing.lap?.("labels");
+  const looks = await lookAt(resolved.drawing, map, shapes.paints);
+  viewing.lap?.("colours");
+  return { resolved, shapes, map, runs, areas, looks };
+}
+
+function selectionOf({ change }: Viewing): Selection | undefined {
+  return change?.only === undefined ? undefined : { instances: change.only, replace: change.replace };
+}

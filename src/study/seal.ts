@@ -1,0 +1,49 @@
+// Floor 5. What is kept gets a seal that only this user can make: an entry that was damaged, renamed or written by somebody
+// else does not open.
+import { createHmac, randomBytes, timingSafeEqual } from "node:crypto";
+import { mkdir, readFile, rename, writeFile } from "node:fs/promises";
+import { dirname } from "node:path";
+
+const secretBytes = 32;
+const head = Buffer.from("counterchange 1\n");
+const sealBytes = 32;
+
+/**
+ * Returns the secret in `file`, which is made where there is none, unless `isReadOnly`. Undefined where it can be neither
+ * read nor made: then nothing can be kept.
+ */
+export async function readSecret(file: string, isReadOnly = false): Promise<Uint8Array | undefined> {
+  const found = await readFile(file).catch(() => undefined);
+  if (found?.length === secretBytes) return found;
+  if (isReadOnly) return undefined;
+  const secret = randomBytes(secretBytes);
+  try {
+    await mkdir(dirname(file), { recursive: true, mode: 0o700 });
+    const fresh = `${file}.${process.pid}.tmp`;
+    await writeFile(fresh, secret, { mode: 0o600 });
+    await rename(fresh, file);
+    return secret;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Returns the entry of `payload` under the name `key`. */
+export function sealEntry(secret: Uint8Array, key: string, payload: Uint8Array): Buffer {
+  return Buffer.concat([head, sign(secret, key, payload), payload]);
+}
+
+/** Returns the payload of an entry, or undefined where it is not whole, not ours, or not the entry of `key`. */
+export function openEntry(secret: Uint8Array, key: string, entry: Buffer): Buffer | undefined {
+  const start = head.length + sealBytes;
+  if (entry.length < start || !entry.subarray(0, head.length).equals(head)) return undefined;
+  const payload = entry.subarray(start);
+  return timingSafeEqual(entry.subarray(head.length, start), sign(secret, key, payload))
+    ? payload
+    : undefined;
+}
+
+/** HMAC-SHA-256. Source: RFC 2104. */
+function sign(secret: Uint8Array, key: string, payload: Uint8Array): Buffer {
+  return createHmac("sha256", secret).update(`${key} ${payload.length}\n`).update(payload).digest();
+}

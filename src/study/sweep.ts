@@ -1,0 +1,64 @@
+// Floor 5. Keeps the folder of kept measurements under its size: what was not used for longest goes first.
+import { readdir, rm, stat, utimes, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+
+/** The end of an entry's name. Nothing else is ever deleted but our own files that were not finished. */
+export const entryEnding = ".entry";
+export const unfinishedEnding = ".tmp";
+
+/** An unfinished file is given up after this time, in milliseconds. */
+const giveUp = 3_600_000;
+
+interface Entry {
+  readonly path: string;
+  readonly bytes: number;
+  /** When it was last used, in milliseconds. */
+  readonly used: number;
+}
+
+/** Returns whether the folder was not swept for an hour. */
+export async function isDue(folder: string, now: number): Promise<boolean> {
+  const swept = await stat(join(folder, "swept")).catch(() => undefined);
+  return swept === undefined || now - swept.mtimeMs > giveUp || swept.mtimeMs - now > giveUp;
+}
+
+/**
+ * Deletes entries until no more than four fifths of `most` bytes are left, if there are more than `most`; and files that
+ * were not finished long ago. Never throws: somebody else may be sweeping too.
+ */
+export async function sweep(folder: string, most: number, now: number): Promise<void> {
+  const entries: Entry[] = [];
+  for (const name of await listNames(folder)) {
+    if (!/^[0-9a-f]{2}$/.test(name)) continue;
+    for (const inner of await listNames(join(folder, name))) {
+      const found = await look(join(folder, name, inner));
+      if (found === undefined) continue;
+      if (inner.endsWith(entryEnding)) entries.push(found);
+      else if (inner.endsWith(unfinishedEnding) && now - found.used > giveUp) await remove(found.path);
+    }
+  }
+  let total = entries.reduce((sum, { bytes }) => sum + bytes, 0);
+  if (total > most) {
+    for (const { path, bytes } of entries.sort((a, b) => a.used - b.used)) {
+      if (total <= 0.8 * most) break;
+      await remove(path);
+      total -= bytes;
+    }
+  }
+  const stamp = join(folder, "swept");
+  await writeFile(stamp, "").catch(() => undefined);
+  await utimes(stamp, now / 1000, now / 1000).catch(() => undefined);
+}
+
+function listNames(folder: string): Promise<readonly string[]> {
+  return readdir(folder).catch(() => []);
+}
+
+async function look(path: string): Promise<Entry | undefined> {
+  const found = await stat(path).catch(() => undefined);
+  return found?.isFile() ? { path, bytes: found.size, used: found.mtimeMs } : undefined;
+}
+
+async function remove(path: string): Promise<void> {
+  await rm(path, { force: true }).catch(() => undefined);
+}

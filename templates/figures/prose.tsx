@@ -1,0 +1,56 @@
+// Figure. What an author puts into prose: any figure of the page once more, under an anchor of its own.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { ProseFigure } from "../../src/site/present/figure.ts";
+import type { StudyPage } from "../../src/site/present/study.ts";
+import { CaptionedPlate } from "../parts/plate.tsx";
+import { EdgeFigure } from "./edge.tsx";
+import { EdgeMapFigure } from "./map.tsx";
+import { ReadsFigure } from "./reads.tsx";
+import { ScaleFigure } from "./scale.tsx";
+import { SeenFigure } from "./seen.tsx";
+import { SizesFigure } from "./sizes.tsx";
+import { StripFigure } from "./strip.tsx";
+
+/** One figure of the prose. The lines of the edge map are drawn by the map of the page itself, to which it refers. */
+export function ProseFigureBlock({
+  figure,
+  study,
+}: {
+  figure: ProseFigure;
+  study: StudyPage;
+}): JSX.Element | null {
+  const { id } = figure;
+  switch (figure.kind) {
+    case "edge":
+      return <EdgeFigure edge={figure.edge} id={id} />;
+    case "original":
+    case "redesign":
+      return <Flag study={study} id={id} at={figure.kind === "original" ? 0 : 1} />;
+    case "true size":
+      return <SizesFigure rows={study.sizes} id={id} />;
+    case "edge map":
+      return <EdgeMapFigure map={study.edgeMap} id={id} isAgain />;
+    case "reflectance scale":
+      return <ScaleFigure scale={study.scale} id={id} />;
+    case "distance strip":
+      return <StripFigure strip={study.strip} id={id} />;
+    case "reads to":
+      return study.reads ? <ReadsFigure reads={study.reads} id={id} method={study.links.distance} /> : null;
+    case "seen otherwise":
+      return <SeenFigure seen={study.seen} id={id} />;
+  }
+}
+
+function Flag({ study, id, at }: { study: StudyPage; id: string; at: 0 | 1 }): JSX.Element {
+  const plate = study.plates[at];
+  return (
+    <CaptionedPlate plate={plate} id={id}>
+      <strong>
+        <a href={`#${id}`}>{plate.label}</a>.
+      </strong>{" "}
+      {at === 0 ? study.change.sentence : study.notes.unofficial}
+    </CaptionedPlate>
+  );
+}

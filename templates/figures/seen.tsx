@@ -1,0 +1,37 @@
+// Figure. Seen otherwise: both flags as four kinds of vision have them, original over redesign, with one number each.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { StudyPage } from "../../src/site/present/study.ts";
+import { Move } from "../parts/move.tsx";
+import { Mat } from "../parts/plate.tsx";
+
+/** The figure with its caption. `id` is its anchor. */
+export function SeenFigure({ seen, id }: { seen: StudyPage["seen"]; id: string }): JSX.Element {
+  return (
+    <figure class="seen-figure" id={id}>
+      <div class="seen-grid">
+        {seen.map((one) => (
+          <figure key={one.vision} class="seen-one">
+            {one.plates.map((plate) => (
+              <Mat key={plate.label} plate={plate} />
+            ))}
+            <figcaption>
+              <strong>{one.heading}</strong>, {one.explanation}
+              <span class="seen-number">
+                {one.measure} <Move before={one.before} after={one.after} />
+              </span>
+            </figcaption>
+          </figure>
+        ))}
+      </div>
+      <figcaption>
+        <strong>
+          <a href={`#${id}`}>Seen otherwise</a>.
+        </strong>{" "}
+        Original over redesign: approximations of what readers with a colour-vision deficiency, and grey
+        print, make of both flags. They are no test of anyone’s sight.
+      </figcaption>
+    </figure>
+  );
+}

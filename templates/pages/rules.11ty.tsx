@@ -1,0 +1,43 @@
+// Page `/rules/`: every rule for studies and drawings, with an anchor of its own.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { SiteView } from "../../src/site/present/site.ts";
+import { Document } from "../parts/document.tsx";
+import { RuleItem } from "../parts/rule.tsx";
+
+export const data = { permalink: "rules/index.html" };
+
+/** Renders the page of the rules. */
+export function render({ site: { rules } }: { site: SiteView }): JSX.Element {
+  return (
+    <Document frame={rules.frame} layout="rules">
+      <header class="opening">
+        <h1>Rules for studies and drawings</h1>
+        <p class="lede">{rules.lede}</p>
+        <p class="rules-note">
+          An error leaves the study out of the gallery until it is mended; the others are published. A warning
+          leaves it in. Examples in a frame are what is typed, and have been tried: the wrong one raises its
+          rule and nothing else, the right one raises nothing.
+        </p>
+      </header>
+      <nav aria-label="On this page">
+        <ol class="contents">
+          {rules.chapters.map(({ id, heading }) => (
+            <li key={id}>
+              <a href={`#${id}`}>{heading}</a>
+            </li>
+          ))}
+        </ol>
+      </nav>
+      {rules.chapters.map((chapter) => (
+        <section key={chapter.id} aria-labelledby={chapter.id} class="rules-chapter">
+          <h2 id={chapter.id}>{chapter.heading}</h2>
+          {chapter.rules.map((rule) => (
+            <RuleItem key={rule.id} rule={rule} />
+          ))}
+        </section>
+      ))}
+    </Document>
+  );
+}

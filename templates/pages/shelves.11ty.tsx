@@ -1,0 +1,47 @@
+// Pages `/authors/` and `/tags/`: an index as at the end of a book, every name with its studies.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { ShelfIndex } from "../../src/site/present/shelfindex.ts";
+import type { SiteView } from "../../src/site/present/site.ts";
+import { Document } from "../parts/document.tsx";
+
+export const data = {
+  pagination: { data: "site.shelfIndexes", size: 1, alias: "index" },
+  permalink: ({ index }: { index: ShelfIndex }) => `${index.folder}/index.html`,
+};
+
+/** Renders the index of all authors or of all tags. */
+export function render({ index }: { site: SiteView; index: ShelfIndex }): JSX.Element {
+  return (
+    <Document frame={index.frame} layout="index">
+      <header class="opening">
+        <h1>{index.title}</h1>
+        <p class="lede">{index.lede}</p>
+        <p class="count">
+          <a href={index.frame.links.home}>All studies</a>
+        </p>
+      </header>
+      {index.entries.length === 0 ? (
+        <p class="empty">{index.empty}</p>
+      ) : (
+        <ul class="shelf-index">
+          {index.entries.map((shelf) => (
+            <li key={shelf.slug}>
+              <h2>
+                <a href={shelf.address}>{shelf.name}</a> <span class="number quiet">{shelf.count}</span>
+              </h2>
+              <ul>
+                {shelf.studies.map((study) => (
+                  <li key={study.address}>
+                    <a href={study.address}>{study.title}</a>
+                  </li>
+                ))}
+              </ul>
+            </li>
+          ))}
+        </ul>
+      )}
+    </Document>
+  );
+}

@@ -1,0 +1,200 @@
+// Benchmark: how soon a served gallery shows its first page, and how soon an edit shows in a browser after it is saved.
+import { type ChildProcess, spawn } from "node:child_process";
+import { cp, mkdir, mkdtemp, readFile, rm, symlink, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { launchBrowser } from "../browser/browser.ts";
+
+const top = join(import.meta.dirname, "../..");
+
+/** Milliseconds of each edit, from the beginning of the write until the new text is in the page. */
+export interface EditBench {
+  readonly what: string;
+  readonly median: number;
+  readonly worst: number;
+  readonly edits: number;
+}
+
+export interface ServeBench {
+  /** Milliseconds from the start of the process until the whole first page has come. */
+  readonly coldFront: number;
+  readonly coldStudy: number;
+  readonly warmFront: number;
+  readonly edits: readonly EditBench[];
+}
+
+/** Serves a copy of the checkout's demo and edits it, `edits` times each. */
+export async function benchServe(edits = 20): Promise<ServeBench> {
+  const folder = await mkdtemp(join(tmpdir(), "counterchange-bench-"));
+  try {
+    await copyCheckout(folder);
+    // The sources are translated once, as after an install.
+    await timeFirst(folder, "", "none");
+    const coldStudy = await timeFirst(folder, "studies/bench/", "first");
+    const coldFront = await timeFirst(folder, "", "second");
+    const warmFront = await timeFirst(folder, "", "second");
+    return { coldFront, coldStudy, warmFront, edits: await benchEdits(folder, edits) };
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+/** A checkout of its own, so that templates can be edited. */
+async function copyCheckout(folder: string): Promise<void> {
+  for (const name of ["src", "templates", "content", "package.json", "tsconfig.json", "eleventy.config.ts"])
+    await cp(join(top, name), join(folder, name), { recursive: true });
+  await symlink(join(top, "node_modules"), join(folder, "node_modules"));
+  const study = join(folder, "content/studies/bench");
+  await mkdir(study);
+  await cp(join(folder, "content/studies/kedgeport/original.svg"), join(study, "original.svg"));
+  const front = [
+    "title: Title 0",
+    "original: original.svg",
+    'change: { replace: "#000000", with: "#e6b436" }',
+  ];
+  await writeFile(join(study, "study.md"), `---\n${front.join("\n")}\n---\nProse 0.\n`);
+}
+
+interface Running {
+  readonly child: ChildProcess;
+  readonly address: string;
+}
+
+async function start(folder: string, cache: string): Promise<Running> {
+  const words = [
+    join(folder, "src/cli/start.mjs"),
+    "serve",
+    "content",
+    "--port",
+    "0",
+    "--cache",
+    join(folder, cache),
+  ];
+  const child = spawn(process.execPath, words, { cwd: folder, stdio: ["ignore", "pipe", "ignore"] });
+  const address = await new Promise<string>((resolve, reject) => {
+    child.stdout?.on("data", (data: Buffer) => {
+      const found = /http:\S+/.exec(data.toString());
+      if (found !== null) resolve(found[0]);
+    });
+    child.once("exit", () => reject(new Error("the server ended")));
+  });
+  return { child, address };
+}
+
+async function stop({ child }: Running): Promise<void> {
+  const ended = new Promise((resolve) => child.once("exit", resolve));
+  child.kill("SIGTERM");
+  await ended;
+}
+
+async function timeFirst(folder: string, page: string, cache: string): Promise<number> {
+  const began = performance.now();
+  const running = await start(folder, cache);
+  try {
+    const response = await fetch(running.address + page);
+    if (response.status !== 200) throw new Error(`the first page has status ${response.status}`);
+    await response.text();
+    const took = performance.now() - began;
+    await waitForRest();
+    return took;
+  } finally {
+    await stop(running);
+  }
+}
+
+interface Edit {
+  readonly what: string;
+  readonly file: string;
+  readonly edit: (text: string, turn: number) => string;
+  /** What the page has to say. */
+  readonly says: (turn: number) => string;
+  /** Milliseconds until the whole gallery is measured anew. */
+  readonly rest?: number;
+}
+
+const edits: readonly Edit[] = [
+  {
+    what: "study: its title",
+    file: "content/studies/bench/study.md",
+    edit: (text, turn) => text.replace(/title: .*/, `title: Title ${turn}`),
+    says: (turn) => `Title ${turn}`,
+  },
+  {
+    what: "study: its change",
+    file: "content/studies/bench/study.md",
+    edit: (text, turn) => text.replace(/with: "#......"/, `with: "#e6b4${hexOf(turn)}"`),
+    says: (turn) => `#e6b4${hexOf(turn)}`,
+  },
+  {
+    what: "drawing: a colour",
+    file: "content/studies/bench/original.svg",
+    edit: (text, turn) => text.replace(/#1524../g, `#1524${hexOf(turn)}`),
+    says: (turn) => `#1524${hexOf(turn)}`,
+  },
+  {
+    what: "setting: the title",
+    file: "content/gallery.yaml",
+    edit: (text, turn) => text.replace(/title: .*/, `title: Gallery ${turn}`),
+    says: (turn) => `Gallery ${turn}`,
+  },
+  {
+    what: "setting: the viewing distance",
+    file: "content/gallery.yaml",
+    edit: (text, turn) => text.replace(/viewingDistance: .*/, `viewingDistance: ${40 + turn}`),
+    says: (turn) => `${40 + turn} flag heights`,
+    rest: 6000,
+  },
+  {
+    what: "template: a heading",
+    file: "templates/pages/study.11ty.tsx",
+    edit: (text, turn) => text.replace(/<h2 id="edges">[^<]*</, `<h2 id="edges">Edges ${turn}<`),
+    says: (turn) => `Edges ${turn}`,
+  },
+];
+
+function hexOf(turn: number): string {
+  return (64 + turn).toString(16);
+}
+
+async function benchEdits(folder: string, turns: number): Promise<readonly EditBench[]> {
+  const running = await start(folder, "second");
+  const browser = await launchBrowser();
+  try {
+    const page = await browser.newPage();
+    await page.goto(`${running.address}studies/bench/`);
+    await waitForRest();
+    const found: EditBench[] = [];
+    for (const one of edits) {
+      const times: number[] = [];
+      for (let turn = 1; turn <= turns; turn += 1) {
+        times.push(await timeEdit(page, join(folder, one.file), one, turn));
+        await waitForRest(one.rest);
+      }
+      times.sort((a, b) => a - b);
+      const median = times[Math.floor((times.length - 1) / 2)] ?? Number.NaN;
+      found.push({ what: one.what, median, worst: times.at(-1) ?? Number.NaN, edits: turns });
+    }
+    return found;
+  } finally {
+    await browser.close();
+    await stop(running);
+  }
+}
+
+async function timeEdit(page: Page, file: string, { edit, says }: Edit, turn: number): Promise<number> {
+  const text = edit(await readFile(file, "utf8"), turn);
+  const began = performance.now();
+  await writeFile(file, text);
+  const isThere = (wanted: string): boolean =>
+    document.documentElement.textContent?.includes(wanted) === true;
+  await page.waitForFunction(isThere, says(turn), { polling: 5, timeout: 30_000 });
+  return performance.now() - began;
+}
+
+/** An author looks at what was changed before the next edit; meanwhile the options are ranked. */
+function waitForRest(milliseconds = 1500): Promise<void> {
+  return new Promise((resolve) => {
+    setTimeout(resolve, milliseconds);
+  });
+}

@@ -1,0 +1,312 @@
+// Finding a study among two hundred: by words, by choice, from the keyboard, from an address, from a disk, without script.
+import { mkdtemp, rm, stat } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { pathToFileURL } from "node:url";
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { listFilesBeside } from "../../src/site/list.ts";
+import { renderPages } from "../../src/site/pages.ts";
+import { presentSite } from "../../src/site/present/site.ts";
+import type { GalleryResult, StudyResult } from "../../src/study/result.ts";
+import { writeAll } from "../site/making.ts";
+import { comparison, galleryResult, study, studyResult } from "../site/sample.ts";
+import { launchBrowser } from "./browser.ts";
+import { type SiteServer, serveSite } from "./server.ts";
+
+const total = 200;
+/** As long as a tag may be, without a place to break. */
+const longTag = "Flaggenfarbenwahrnehmungsuntersuchungsvorrichtungs";
+/** Typed so that every count can be read off: every 4th is adopted, every 5th mixed, every 10th has a bollard … */
+const studies = Array.from({ length: total }, (_, index): StudyResult => {
+  const verdict = index % 5 === 0 ? "mixed" : "clearer";
+  const gain = index / total;
+  return {
+    ...studyResult,
+    study: {
+      ...study,
+      slug: `study-${index}`,
+      title: `Proposal number ${index}`,
+      status: index % 4 === 0 ? "adopted" : "open",
+      authors: [index % 2 === 0 ? "Ines Valcourt" : "Zoë Ébène"],
+      tags: index % 20 === 0 ? ["canton"] : index === 3 ? ["charge", longTag] : ["charge"],
+      body: `Long prose about the harbour. ${index % 10 === 0 ? "A rusty bollard." : ""} ${index === 7 ? "青い旗" : ""}`,
+      decision: index === 9 ? "Kept for the regatta." : "Decided.",
+    },
+    comparison: { ...comparison, verdict, clearEdgeShare: [0, gain] },
+  };
+});
+const gallery: GalleryResult = { ...galleryResult, studies };
+
+let room: string;
+let server: SiteServer;
+let browser: Browser;
+
+beforeAll(async () => {
+  room = await mkdtemp(path.join(tmpdir(), "counterchange-search-"));
+  const view = presentSite(gallery, "/");
+  const needed =
+    /^(?:index\.html|(?:authors|tags)\/.*|404\.html|assets\/.*|studies\/[^/]+\/(?:original|redesign)\.svg)$/;
+  const files = [...(await renderPages(view)), ...(await listFilesBeside(gallery, view))];
+  await writeAll(
+    files.filter((file) => needed.test(file.path)),
+    room,
+  );
+  server = await serveSite(room);
+  browser = await launchBrowser();
+}, 180_000);
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+  await rm(room, { recursive: true, force: true });
+});
+
+interface Visit {
+  readonly page: Page;
+  readonly requests: readonly string[];
+  readonly complaints: readonly string[];
+}
+
+async function visit<T>(
+  url: string,
+  look: (visit: Visit) => Promise<T>,
+  options: BrowserContextOptions = {},
+): Promise<T> {
+  const context = await browser.newContext({ reducedMotion: "reduce", ...options });
+  const page = await context.newPage();
+  const requests: string[] = [];
+  const complaints: string[] = [];
+  page.on("request", (request) => requests.push(request.url()));
+  page.on("console", (message) => complaints.push(message.text()));
+  page.on("pageerror", (error) => complaints.push(error.message));
+  try {
+    await page.goto(url, { waitUntil: "load" });
+    return await look({ page, requests, complaints });
+  } finally {
+    await context.close();
+  }
+}
+
+const home = (query = "") => `${server.address}/${query}`;
+const countShown = (page: Page) => page.locator(".catalogue > :not([hidden])").count();
+const said = (page: Page) => page.locator(".finder .found").textContent();
+const search = (page: Page) => page.getByRole("searchbox", { name: "Words" });
+const wordsAreThere = (page: Page) => page.waitForFunction(() => "studyWords" in globalThis);
+
+const asked = [
+  ["a word of the prose", "bollard", 20],
+  ["the beginning of a word", "boll", 20],
+  ["two words, in any order", "rusty adopted", 10],
+  ["a colour by name", "yellow", 200],
+  ["a hex", "#c8202f", 200],
+  ["a hex that no study has", "#c8202e", 0],
+  ["an author, without the accents", "zoe ebene", 100],
+  ["an author, with them", "ÉBÈNE", 100],
+  ["a tag", "canton", 10],
+  ["a verdict", "mixed", 40],
+  ["an outcome", "gained", 200],
+  ["a status", "adopted", 50],
+  ["the decision", "regatta", 1],
+  ["a number in a title", "199", 1],
+  ["letters without spaces between words", "旗", 1],
+  ["signs alone, which are no words", "!? --", 200],
+] as const;
+
+test("by words: each has to begin a word of title, prose, names, tags, colours, outcomes, verdict or status", async () => {
+  await visit(home(), async ({ page }) => {
+    await search(page).focus();
+    await wordsAreThere(page);
+    for (const [what, words, count] of asked) {
+      await search(page).fill(words);
+      expect(await countShown(page), what).toBe(count);
+      expect(await said(page)).toBe(count === total ? "200 studies" : `${count} of 200 studies`);
+    }
+  });
+});
+
+test("choices narrow the list together with words; orders order it", async () => {
+  await visit(home(), async ({ page }) => {
+    await page.getByLabel("Status").selectOption("adopted");
+    expect(await countShown(page)).toBe(50);
+    await page.getByLabel("Verdict").selectOption("mixed");
+    expect(await countShown(page)).toBe(10);
+    await page.getByLabel("Tag", { exact: true }).selectOption({ label: "charge" });
+    expect(await countShown(page)).toBe(0);
+    await page.getByLabel("Tag", { exact: true }).selectOption({ label: "canton" });
+    expect(await countShown(page)).toBe(10);
+    await page.getByLabel("Order").selectOption("gain");
+    const titles = await page.locator(".catalogue > :not([hidden]) h2").allTextContents();
+    expect(titles).toEqual(
+      [180, 160, 140, 120, 100, 80, 60, 40, 20, 0].map((number) => `Proposal number ${number}`),
+    );
+    await page.getByRole("button", { name: "Show all" }).click();
+    await expect.poll(() => countShown(page)).toBe(200);
+  });
+});
+
+test("by the keyboard alone: to the field, words, a choice, and to the first hit", async () => {
+  await visit(home(), async ({ page }) => {
+    for (let presses = 0; presses < 60; presses += 1) {
+      await page.keyboard.press("Tab");
+      if (await search(page).evaluate((field) => field === document.activeElement)) break;
+    }
+    await page.keyboard.type("bollard");
+    await page.keyboard.press("Enter");
+    await wordsAreThere(page);
+    expect(await countShown(page)).toBe(20);
+    expect(new URL(page.url()).pathname).toBe("/");
+    await page.keyboard.press("Tab");
+    await page.keyboard.type("Adopted");
+    expect(await countShown(page)).toBe(10);
+    for (let presses = 0; presses < 8; presses += 1) {
+      await page.keyboard.press("Tab");
+      if ((await page.locator(".catalogue h2 a:focus").count()) === 1) break;
+    }
+    const [first] = await page.locator(".catalogue > :not([hidden]) h2 a").allTextContents();
+    expect(await page.locator(":focus").textContent()).toBe(first);
+  });
+});
+
+test("how many there are is said aloud, once, when it changes; nothing found is said kindly", async () => {
+  await visit(home(), async ({ page }) => {
+    const status = page.getByRole("status");
+    expect(await status.count()).toBe(1);
+    await search(page).fill("bollard");
+    await wordsAreThere(page);
+    expect(await status.textContent()).toBe("20 of 200 studies");
+    await page.evaluate(() => {
+      const target = document.querySelector("[role=status]");
+      const heard: string[] = [];
+      Object.assign(globalThis, { heard });
+      if (target)
+        new MutationObserver(() => heard.push(target.textContent ?? "")).observe(target, { childList: true });
+    });
+    await search(page).pressSequentially(" rusty");
+    expect(await countShown(page)).toBe(20);
+    await search(page).pressSequentially("x");
+    expect(await page.evaluate(() => Reflect.get(globalThis, "heard"))).toEqual(["0 of 200 studies"]);
+    const none = page.locator(".none-found");
+    expect(await none.isVisible()).toBe(true);
+    expect(await none.textContent()).toContain("Take away a word or a choice");
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id }) => id)).toEqual([]);
+  });
+});
+
+test("what is asked stands in the address, and the address asks it again", async () => {
+  const address = await visit(home(), async ({ page }) => {
+    await search(page).fill("Zoë bollard");
+    await page.getByLabel("Order").selectOption("title");
+    await search(page).fill("ébène number");
+    await page.getByLabel("Verdict").selectOption("mixed");
+    return page.url();
+  });
+  expect([...new URL(address).searchParams]).toEqual([
+    ["q", "ébène number"],
+    ["verdict", "mixed"],
+    ["order", "title"],
+  ]);
+  await visit(address, async ({ page }) => {
+    await wordsAreThere(page);
+    expect(await search(page).inputValue()).toBe("ébène number");
+    // Odd numbers that five divides.
+    expect(await countShown(page)).toBe(20);
+  });
+  await visit(home("?verdict=perfect&tag=%3Cscript%3E&q=&utm=1#gain"), async ({ page, complaints }) => {
+    expect(await countShown(page)).toBe(200);
+    expect(complaints).toEqual([]);
+  });
+});
+
+test("from a disk: the same words are found, and nothing is refused", async () => {
+  await visit(pathToFileURL(path.join(room, "index.html")).href, async ({ page, complaints }) => {
+    await search(page).fill("bollard");
+    await wordsAreThere(page);
+    expect(await countShown(page)).toBe(20);
+    expect(page.url()).toContain("?q=bollard");
+    // Chromium gives pages from a disk no fonts of their own; those of the system stand in.
+    expect(complaints.filter((line) => !/font|preload|ERR_FAILED/.test(line))).toEqual([]);
+  });
+});
+
+test("without script every study is there, with ways to tags and authors, and no form that does nothing", async () => {
+  await visit(
+    home(),
+    async ({ page }) => {
+      expect(await page.locator(".catalogue > *").count()).toBe(200);
+      expect(await page.locator(".finder").isVisible()).toBe(false);
+      expect(await page.locator(".shelves a").allTextContents()).toEqual([
+        ...["Tags", "canton", "charge", longTag],
+        ...["Authors", "Ines Valcourt", "Zoë Ébène"],
+      ]);
+    },
+    { javaScriptEnabled: false },
+  );
+});
+
+test("the words are fetched once somebody searches, never by the page itself, and it holds no prose", async () => {
+  await visit(home(), async ({ page, requests }) => {
+    const asked = () => requests.filter((url) => url.endsWith("/assets/words.js")).length;
+    expect(asked()).toBe(0);
+    expect(await page.content()).not.toContain("bollard");
+    await search(page).focus();
+    await wordsAreThere(page);
+    await search(page).fill("bollard");
+    expect(asked()).toBe(1);
+    const { size } = await stat(path.join(room, "index.html"));
+    process.stdout.write(`  front page of 200 studies: ${size} bytes\n`);
+    expect(size / total).toBeLessThan(4000);
+  });
+});
+
+test("where the words cannot be had, those that the page shows are found", async () => {
+  await visit(home(), async ({ page }) => {
+    await page.route("**/words.js", (route) => route.abort());
+    await search(page).fill("199");
+    expect(await countShown(page)).toBe(1);
+    await search(page).fill("ebene");
+    expect(await countShown(page)).toBe(100);
+  });
+});
+
+test.each(["authors/", "tags/", "tags/charge/", "authors/ines-valcourt/"])(
+  "/%s: accessible, quiet, and no wider than the screen, light and dark",
+  async (address) => {
+    for (const [width, colorScheme] of [
+      [320, "light"],
+      [1280, "dark"],
+    ] as const) {
+      const look = async ({ page, complaints }: Visit) => {
+        const { violations } = await new AxeBuilder({ page })
+          .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
+          .analyze();
+        expect(violations.map(({ id }) => id)).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+        expect(complaints).toEqual([]);
+      };
+      await visit(home(address), look, { viewport: { width, height: 900 }, colorScheme });
+    }
+  },
+);
+
+test("a letter is answered at once", async () => {
+  await visit(home("?q=a"), async ({ page }) => {
+    await wordsAreThere(page);
+    const milliseconds = await page.evaluate(() => {
+      const field = document.querySelector<HTMLInputElement>("#find-words");
+      if (field === null) throw new Error("no field");
+      const times = ["b", "bo", "bol", "boll", "bol", "bo", "b"].map((value) => {
+        field.value = value;
+        const start = performance.now();
+        field.dispatchEvent(new Event("input", { bubbles: true }));
+        document.body.getBoundingClientRect();
+        return performance.now() - start;
+      });
+      return times.sort((a, b) => a - b)[3] ?? Number.POSITIVE_INFINITY;
+    });
+    process.stdout.write(`  a letter among 200 studies: ${milliseconds.toFixed(1)} ms, layout with it\n`);
+    expect(milliseconds).toBeLessThan(200);
+  });
+});

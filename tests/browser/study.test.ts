@@ -1,0 +1,335 @@
+// The pages of a study and of an edge in a browser: the wipe, the stamp, copying, answering, figures in prose, paper.
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { publishGallery } from "../../src/site/publish.ts";
+import type { GalleryResult } from "../../src/study/result.ts";
+import { gallery, study, studyResult } from "../site/sample.ts";
+import { launchBrowser } from "./browser.ts";
+import { oddGallery } from "./gallery.ts";
+import { type SiteServer, serveSite } from "./server.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
+
+const kinds = ["original", "redesign", "true size", "edge map", "reflectance scale", "distance strip"];
+const asked = [...kinds, "seen otherwise", "edge map"].map((kind) => `::figure{kind="${kind}"}`);
+const edge = '::figure{edge="dark blue / red"}';
+const body = ["Words.", ...asked, edge, edge, '::figure{kind="reads to"}', "More words."].join("\n\n");
+const letters: GalleryResult = {
+  gallery: { ...gallery, answer: { way: "mail", address: "editor@flags.example" } },
+  studies: [{ ...studyResult, study: { ...study, body } }],
+  problems: [],
+};
+const studyPath = "studies/a-square/";
+const edgePath = `${studyPath}edges/12235c-c8202f/`;
+
+let room: string;
+let browser: Browser;
+let site: SiteServer;
+let odd: SiteServer;
+
+beforeAll(async () => {
+  room = await mkdtemp(path.join(tmpdir(), "counterchange-study-pages-"));
+  await publishGallery(letters, path.join(room, "site"), { keepOut: [] });
+  await publishGallery(oddGallery, path.join(room, "odd"), { keepOut: [] });
+  site = await serveSite(path.join(room, "site"));
+  odd = await serveSite(path.join(room, "odd"));
+  browser = await launchBrowser();
+}, 180_000);
+
+afterAll(async () => {
+  await browser?.close();
+  await Promise.all([site?.close(), odd?.close()]);
+  await rm(room, { recursive: true, force: true });
+});
+
+/** Opens a page, and fails where it complains. */
+async function open<T>(
+  url: string,
+  look: (page: Page) => Promise<T>,
+  options: BrowserContextOptions = {},
+): Promise<T> {
+  const context = await browser.newContext({ viewport: { width: 1000, height: 800 }, ...options });
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("console", (message) => complaints.push(message.text()));
+  try {
+    await page.goto(url, { waitUntil: "load" });
+    const seen = await look(page);
+    // Chromium gives pages from a disk no fonts of their own; those of the system stand in.
+    expect(
+      complaints.filter((line) => !url.startsWith("file:") || !/font|preload|ERR_FAILED/.test(line)),
+    ).toEqual([]);
+    return seen;
+  } finally {
+    await context.close();
+  }
+}
+
+const at = (address: string) => `${site.address}/${address}`;
+
+/** How far the redesign is drawn over the original. */
+async function readWipe(page: Page): Promise<string> {
+  return page
+    .locator(".wipe-box")
+    .evaluate((box) => getComputedStyle(box).getPropertyValue("--shown").trim());
+}
+
+describe("the wipe", () => {
+  test("by keyboard: arrows, Home and End, each said in words", async () => {
+    await open(at(studyPath), async (page) => {
+      const range = page.getByRole("slider", { name: "How much of the redesign shows" });
+      await range.focus();
+      expect(await range.getAttribute("aria-valuetext")).toBe("Half original, half redesign");
+      await page.keyboard.press("ArrowRight");
+      expect(await range.getAttribute("aria-valuetext")).toBe("51 percent redesign");
+      expect(await readWipe(page)).toBe("51%");
+      await page.keyboard.press("Home");
+      expect(await range.getAttribute("aria-valuetext")).toBe("Original only");
+      await page.keyboard.press("End");
+      expect(await range.getAttribute("aria-valuetext")).toBe("Redesign only");
+      expect(await readWipe(page)).toBe("100%");
+    });
+  });
+
+  test("by its buttons, which say whether they are on, and the address keeps the place", async () => {
+    await open(`${at(studyPath)}?stamp=x&y=1#look`, async (page) => {
+      const wipe = page.locator(".wipe");
+      await wipe.getByRole("button", { name: "Redesign" }).click();
+      expect(await readWipe(page)).toBe("100%");
+      expect(await wipe.getByRole("button", { name: "Redesign" }).getAttribute("aria-pressed")).toBe("true");
+      expect(await wipe.getByRole("button", { name: "Original" }).getAttribute("aria-pressed")).toBe("false");
+      const { search, hash } = new URL(page.url());
+      expect([search, hash]).toEqual(["?stamp=x&y=1&wipe=100", "#look"]);
+      await page.reload();
+      expect(await readWipe(page)).toBe("100%");
+    });
+  });
+
+  test.each([
+    ["25", "25%"],
+    ["0", "0%"],
+    ["999", "100%"],
+    ["-5", "50%"],
+    ["1e1", "50%"],
+    ["", "50%"],
+    ["%3Cb%3E", "50%"],
+  ])("an address that asks for “%s” shows %s", async (value, shown) => {
+    await open(`${at(studyPath)}?wipe=${value}`, async (page) => expect(await readWipe(page)).toBe(shown));
+  });
+
+  test.each(["ltr", "rtl"])("on the flag itself, %s", async (direction) => {
+    const url = direction === "ltr" ? at(studyPath) : `${odd.address}/studies/long-words/`;
+    await open(url, async (page) => {
+      expect(await page.evaluate(() => document.dir || "ltr")).toBe(direction);
+      const box = page.locator(".wipe-box");
+      await box.scrollIntoViewIfNeeded();
+      const { x, y, width, height } = (await box.boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
+      await page.mouse.move(x + width / 2, y + height / 2);
+      await page.mouse.down();
+      await page.mouse.move(x + width / 4, y + height / 2);
+      await page.mouse.up();
+      expect(Number.parseInt(await readWipe(page), 10)).toBeCloseTo(direction === "ltr" ? 25 : 75, -1);
+      // What is covered begins on the side that lines begin on: the redesign's yellow square is there.
+      const over = await page
+        .locator(".wipe-box img + img")
+        .evaluate((image) => getComputedStyle(image).clipPath.replace(/calc\([^)]*\)|[\d.]+%/g, "part"));
+      const [, inset] = /inset\((.*)\)/.exec(over) ?? [];
+      expect(inset?.split(" ").indexOf("part")).toBe(direction === "ltr" ? 1 : 3);
+    });
+  });
+
+  test("both flags lie one on the other at the same size, and what is pressed is wide enough for a finger", async () => {
+    await open(
+      at(studyPath),
+      async (page) => {
+        const boxes = await page.locator(".wipe-box img").evaluateAll((images) =>
+          images.map((image) => {
+            const { x, y, width, height } = image.getBoundingClientRect();
+            return [x, y, width, height].map(Math.round);
+          }),
+        );
+        expect(boxes[0]).toEqual(boxes[1]);
+        const targets = page.locator(".wipe-controls :is(button, input), .copying button");
+        for (const target of await targets.all()) {
+          const box = await target.boundingBox();
+          expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(24);
+        }
+      },
+      { viewport: { width: 320, height: 700 } },
+    );
+  });
+
+  test("is not there without script, on paper, or to be tabbed to; the row at true size is", async () => {
+    await open(
+      at(studyPath),
+      async (page) => {
+        expect(await page.locator(".wipe, .copying, .stamp-note").evaluateAll((all) => all.length)).toBe(3);
+        for (const hidden of [".wipe", ".copying", ".stamp-note"])
+          expect(await page.locator(hidden).isVisible(), hidden).toBe(false);
+        const heights = await page
+          .locator("#true-size .size-row")
+          .first()
+          .locator("img")
+          .evaluateAll((images) => images.map((image) => image.getBoundingClientRect().height));
+        expect(heights).toEqual([16, 24, 32, 64, 128]);
+      },
+      { javaScriptEnabled: false },
+    );
+    await open(at(studyPath), async (page) => {
+      await page.emulateMedia({ media: "print" });
+      expect(await page.locator(".wipe, .copying, .downloads").filter({ visible: true }).count()).toBe(0);
+    });
+  });
+
+  test("works on a page opened from a disk", async () => {
+    await open(pathToFileURL(path.join(room, "site", studyPath, "index.html")).href, async (page) => {
+      await page.locator(".wipe").getByRole("button", { name: "Original" }).click();
+      expect(await readWipe(page)).toBe("0%");
+    });
+  });
+});
+
+describe("the stamp", () => {
+  test.each([studyPath, edgePath])(
+    "of an older state is told on /%s, today's and nonsense are not",
+    async (address) => {
+      const note = async (query: string) =>
+        open(`${at(address)}${query}`, async (page) => {
+          const shown = page.locator(".stamp-note");
+          return (await shown.isVisible()) ? ((await shown.textContent()) ?? "") : undefined;
+        });
+      expect(await note("?stamp=0123abcd")).toMatch(/has changed since\..*0123abcd/);
+      expect(await note("")).toBeUndefined();
+      expect(await note("?stamp=")).toBeUndefined();
+      expect(await note("?stamp=%3Cimg%20src%3Dx%3E")).toBeUndefined();
+      const own = await open(at(address), (page) => page.locator(".stamp-note").getAttribute("data-stamp"));
+      expect(own).toMatch(/^[0-9a-f]{8}$/);
+      expect(await note(`?stamp=${own}`)).toBeUndefined();
+    },
+  );
+
+  test("stands in the words, in the BibTeX and in the link of both pages", async () => {
+    for (const address of [studyPath, edgePath]) {
+      await open(at(address), async (page) => {
+        const stamp = (await page.locator(".stamp-note").getAttribute("data-stamp")) ?? "none";
+        const stamped = `https://flags.example/sound/${address}?stamp=${stamp}`;
+        expect(await page.locator("#refer-text").textContent()).toContain(stamped);
+        expect(await page.locator("#refer-bibtex").textContent()).toContain(`\\url{${stamped}}`);
+        expect(
+          await page.getByRole("link", { name: "an address with the stamp in it" }).getAttribute("href"),
+        ).toBe(stamped);
+      });
+    }
+  });
+});
+
+test("the buttons copy what stands above them, and say so", async () => {
+  await open(
+    at(studyPath),
+    async (page) => {
+      for (const [name, from] of [
+        ["Copy the text", "#refer-text"],
+        ["Copy the BibTeX", "#refer-bibtex"],
+      ] as const) {
+        await page.getByRole("button", { name }).press("Enter");
+        await expect.poll(() => page.locator(".copied").textContent()).toBe("Copied.");
+        expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(
+          await page.locator(from).textContent(),
+        );
+      }
+    },
+    { permissions: ["clipboard-read", "clipboard-write"] },
+  );
+});
+
+describe("Argue with this", () => {
+  const hrefOf = (url: string) =>
+    open(url, (page) => page.getByRole("link", { name: "Argue with this" }).getAttribute("href"), {
+      javaScriptEnabled: false,
+    });
+
+  test("is a letter with the address and the numbers of the page", async () => {
+    const [whole = "", part = ""] = await Promise.all([hrefOf(at(studyPath)), hrefOf(at(edgePath))]);
+    const bodyOf = (href: string | null) => new URL(href ?? "").searchParams.get("body") ?? "";
+    expect(new URL(whole ?? "").pathname).toBe("editor@flags.example");
+    expect(new URL(whole ?? "").searchParams.get("subject")).toBe("A lighter square");
+    expect(bodyOf(whole)).toMatch(/\/studies\/a-square\/\?stamp=[0-9a-f]{8}\r\n/);
+    // As typed in the sample.
+    expect(bodyOf(whole)).toContain("Clear-edge share: 43% → 100%");
+    expect(new URL(part ?? "").searchParams.get("subject")).toBe("Dark blue / red, in A lighter square");
+    expect(bodyOf(part)).toContain("Contrast, percent: 25 weak → 67 strong");
+    expect(bodyOf(part)).toContain("edges/12235c-c8202f/?stamp=");
+  });
+
+  test("is a form with the same filled in", async () => {
+    const href = new URL((await hrefOf(`${odd.address}/studies/long-words/edges/12235c-c8202f/`)) ?? "");
+    expect(href.origin).toBe("https://forum.example");
+    expect(href.searchParams.get("text")).toContain("/edges/12235c-c8202f/?stamp=");
+    expect(decodeURIComponent(href.hash)).toBe("#Dark blue / red");
+  });
+});
+
+test("figures in the prose: each under its own anchor, none with the id of another, lines of the map drawn again", async () => {
+  await open(at(studyPath), async (page) => {
+    const ids = await page.locator("[id]").evaluateAll((all) => all.map(({ id }) => id));
+    expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
+    const figures = await page
+      .locator(".prose > figure")
+      .evaluateAll((all) =>
+        all.map((figure) => [figure.id, figure.querySelector("strong a")?.getAttribute("href")]),
+      );
+    // “reads to” is left out: the sample has no focus.
+    expect(figures.map(([id]) => id)).toEqual([
+      "figure-original",
+      "figure-redesign",
+      "figure-true-size",
+      "figure-edge-map",
+      "figure-reflectance-scale",
+      "figure-distance-strip",
+      "figure-seen-otherwise",
+      "figure-edge-map-2",
+      "figure-edge-p1-p2",
+      "figure-edge-p1-p2-2",
+    ]);
+    for (const [id, href] of figures.filter(([id]) => id !== "figure-seen-otherwise"))
+      expect(href).toBe(`#${id}`);
+    expect(
+      await page.locator('#figure-seen-otherwise > figcaption a[href="#figure-seen-otherwise"]').count(),
+    ).toBe(1);
+    const drawn = await page
+      .locator("#figure-edge-map use")
+      .evaluateAll((lines) => lines.map((line) => (line as SVGUseElement).getBBox().width));
+    expect(drawn.length).toBe(4);
+    for (const width of drawn) expect(width).toBeGreaterThan(100);
+  });
+});
+
+test.each([studyPath, edgePath])(
+  "/%s on A4: nothing wider than the paper, no figure in two parts",
+  async (address) => {
+    // A4 is 210 mm wide; the page keeps 16 mm on each side; 96 pixels are 25.4 mm.
+    const width = Math.floor(((210 - 32) / 25.4) * 96);
+    await open(
+      at(address),
+      async (page) => {
+        await page.emulateMedia({ media: "print" });
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+        const figures = page.locator("article figure");
+        for (const figure of await figures.filter({ visible: true }).all())
+          expect(await figure.evaluate((box) => getComputedStyle(box).breakInside)).toBe("avoid");
+        // A figure taller than a page would be cut in spite of it: 297 mm less 18 above and below.
+        const heights = await figures.evaluateAll((all) =>
+          all.map((box) => box.getBoundingClientRect().height),
+        );
+        expect(Math.max(...heights)).toBeLessThan(((297 - 36) / 25.4) * 96);
+        expect((await page.pdf({ format: "A4" })).subarray(0, 5).toString()).toBe("%PDF-");
+      },
+      { viewport: { width, height: 1000 } },
+    );
+  },
+);

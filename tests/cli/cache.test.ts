@@ -1,0 +1,86 @@
+// Where measurements are kept, as the commands do it. HOME is a folder of its own, so that no test shares a secret.
+import { execFile } from "node:child_process";
+import { readdir } from "node:fs/promises";
+import { join } from "node:path";
+import { expect, test, vi } from "vitest";
+import { openCache } from "../../src/cli/cache.ts";
+import { harbour, makeFolder } from "../study/folder.ts";
+import { start } from "./run.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
+
+const content = Object.fromEntries(Object.entries(harbour).map(([path, text]) => [`content/${path}`, text]));
+
+function run(
+  folder: string,
+  home: string,
+  ...words: readonly string[]
+): Promise<{ status: number; said: string }> {
+  const env = { ...process.env, HOME: home, XDG_CACHE_HOME: "" };
+  return new Promise((resolve) => {
+    execFile(process.execPath, [start, ...words], { cwd: folder, env }, (error, data, messages) => {
+      resolve({ status: typeof error?.code === "number" ? error.code : 0, said: data + messages });
+    });
+  });
+}
+
+async function countEntries(folder: string): Promise<number> {
+  const names = await readdir(folder, { recursive: true }).catch(() => []);
+  return names.filter((name) => name.endsWith(".entry")).length;
+}
+
+test("build keeps in the working folder, and says the same the second time", async () => {
+  const [folder, home] = [await makeFolder(content), await makeFolder({})];
+  const first = await run(folder, home, "build");
+  expect(first.status).toBe(0);
+  expect(await countEntries(join(folder, ".cache/counterchange"))).toBeGreaterThan(1);
+  expect(await run(folder, home, "build")).toEqual(first);
+  expect(await readdir(join(home, ".cache/counterchange"))).toEqual(["key"]);
+});
+
+test("in the content folder itself nothing is kept: it goes to the user's home", async () => {
+  const [folder, home] = [await makeFolder(content), await makeFolder({})];
+  const { status } = await run(join(folder, "content"), home, "build", ".", "--out", join(folder, "site"));
+  expect(status).toBe(0);
+  expect((await readdir(join(folder, "content"))).sort()).toEqual(["gallery.yaml", "studies"]);
+  expect(await countEntries(join(home, ".cache/counterchange/kept"))).toBeGreaterThan(1);
+});
+
+test("check reads what is kept and writes nothing", async () => {
+  const [folder, home] = [await makeFolder(content), await makeFolder({})];
+  expect((await run(folder, home, "check")).status).toBe(0);
+  expect([await readdir(folder), await readdir(home)]).toEqual([["content"], []]);
+});
+
+test("--cache names another folder, off keeps nothing, and inside the content it is refused", async () => {
+  const [folder, home] = [await makeFolder(content), await makeFolder({})];
+  expect((await run(folder, home, "survey", "content", "--cache", "kept")).status).toBe(0);
+  expect(await countEntries(join(folder, "kept"))).toBe(1);
+  expect((await run(folder, home, "build", "--cache", "off")).status).toBe(0);
+  expect((await readdir(folder)).sort()).toEqual(["_site", "content", "kept"]);
+  const refused = await run(folder, home, "build", "--cache", "content/kept");
+  expect(refused).toEqual({
+    status: 2,
+    said: "--cache is content/kept, inside content: what is kept must not mix with what authors write.\n    Name a folder elsewhere, or type: --cache off\n",
+  });
+});
+
+test("a folder whose name only begins like the content's is not inside it", async () => {
+  const folder = await makeFolder({});
+  vi.stubEnv("XDG_CACHE_HOME", folder);
+  const given = {
+    operands: [],
+    values: { cache: join(folder, "content-kept") },
+    switches: new Set<string>(),
+  };
+  expect(await openCache(given, join(folder, "content"))).toBeDefined();
+  await expect(openCache(given, folder)).rejects.toThrow("inside");
+  vi.unstubAllEnvs();
+});
+
+test("without a home that can be written to, all is measured and nothing is said of it", async () => {
+  const [folder, home] = [await makeFolder(content), await makeFolder({ file: "x" })];
+  const { status, said } = await run(folder, join(home, "file"), "build");
+  expect([status, said.includes("ferry")]).toEqual([0, true]);
+  expect((await readdir(folder)).sort()).toEqual(["_site", "content"]);
+});

@@ -1,0 +1,63 @@
+// The package as somebody gets it: packed, unpacked into another folder's packages, every command run from there.
+import { execFileSync } from "node:child_process";
+import { mkdir, readdir, symlink, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { expect, test, vi } from "vitest";
+import { commands } from "../../src/cli/catalogue.ts";
+import { makeFolder } from "../study/folder.ts";
+import { runShell } from "./run.ts";
+
+vi.setConfig({ testTimeout: 240_000 });
+
+const home = join(import.meta.dirname, "../..");
+const flag =
+  '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><path fill="#15244a" d="M0 0h3v2H0z"/><circle cx="1.5" cy="1" r=".5" fill="#701c2b"/></svg>';
+
+/** Puts the package into `node_modules` of a new folder, with links to what it depends on: as npm does, without a network. */
+async function install(): Promise<string> {
+  const root = await makeFolder({ "package.json": '{ "private": true }', "flag.svg": flag });
+  const packages = join(root, "node_modules");
+  await mkdir(join(packages, ".bin"), { recursive: true });
+  const packed = execFileSync("npm", ["pack", "--json", "--ignore-scripts", "--pack-destination", root], {
+    cwd: home,
+  });
+  const [{ filename }] = JSON.parse(packed.toString());
+  execFileSync("tar", ["-xzf", join(root, filename), "-C", packages]);
+  execFileSync("mv", [join(packages, "package"), join(packages, "counterchange")]);
+  for (const name of await readdir(join(home, "node_modules")))
+    if (!name.startsWith(".")) await symlink(join(home, "node_modules", name), join(packages, name));
+  await writeFile(
+    join(packages, ".bin/counterchange"),
+    `#!/bin/sh\nexec "${process.execPath}" "${join(packages, "counterchange/src/cli/start.mjs")}" "$@"\n`,
+    { mode: 0o755 },
+  );
+  return root;
+}
+
+test("every command works where the package is installed, in a folder that is no checkout", async () => {
+  const root = await install();
+  const type = (line: string) =>
+    runShell(root, line.replace(/^counterchange/, "node_modules/.bin/counterchange"));
+  const lines = [
+    "counterchange new old-light --original flag.svg",
+    "counterchange check --strict",
+    "counterchange build --strict",
+    "counterchange new old-light --original flag.svg --content mine --yaml",
+    "counterchange build mine --out elsewhere --base /flags/",
+    "counterchange measure flag.svg --json",
+    "counterchange try flag.svg",
+    'counterchange try flag.svg --replace "#701c2b" --with white --out lighter.svg',
+    "counterchange survey .",
+    "counterchange clean flag.svg --out clean.svg",
+    "counterchange --version",
+  ];
+  for (const line of lines) {
+    const { status, messages } = await type(line);
+    expect({ line, status, messages }).toMatchObject({ status: 0 });
+  }
+  expect(await readdir(join(root, "_site"))).toContain("index.html");
+  // A server runs until it is stopped; that it starts elsewhere is for its own test.
+  const tried = lines.map((line) => line.split(" ")[1]);
+  const names = commands.map(({ name }) => name).filter((name) => name !== "serve");
+  expect(names.filter((name) => !tried.includes(name))).toEqual([]);
+});

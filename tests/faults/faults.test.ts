@@ -1,0 +1,61 @@
+// The short form of npm run faults. Nothing may be lost.
+import { expect, test } from "vitest";
+import { disk } from "../../src/site/disk.ts";
+import { manifestName } from "../../src/site/manifest.ts";
+import { makeRoom } from "../site/room.ts";
+import { failingDisk } from "./disk.ts";
+import { runInputs } from "./inputs.ts";
+import { runDamages, runEdits } from "./kept.ts";
+import { runKills } from "./kills.ts";
+import { runNth } from "./nth.ts";
+import { checkWhole } from "./whole.ts";
+
+test("the Nth call to the disk fails, for every N", async () => {
+  const tally = await runNth({
+    room: await makeRoom(),
+    codes: ["ENOSPC"],
+    ways: ["exchange", "link", "move"],
+    lasting: [true],
+    files: 2,
+  });
+  expect(tally.lost).toEqual([]);
+  expect(tally.tried).toBeGreaterThan(40);
+});
+
+test("builds are killed while the site is read", async () => {
+  const tally = await runKills({ room: await makeRoom(), kills: 5, seed: 3 });
+  expect(tally.lost).toEqual([]);
+  expect(tally.tried).toBe(5);
+});
+
+test("inputs vanish, entries of the cache are damaged, and edits are built on", async () => {
+  for (const tally of [
+    await runInputs(await makeRoom(), 2, 3),
+    await runDamages(await makeRoom(), 2, 3),
+    await runEdits(await makeRoom(), 2, 3),
+  ])
+    expect(tally.lost).toEqual([]);
+});
+
+test("the checks can fail: a file that is missing, changed or too many, and a disk that fails once", async () => {
+  const room = await makeRoom();
+  const sha256 = "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad";
+  const file = `${room}/a.txt`;
+  await disk.write(
+    `${room}/${manifestName}`,
+    JSON.stringify({ files: [{ path: "a.txt", size: 3, sha256 }] }),
+  );
+  expect(() => checkWhole(room)).toThrow("ENOENT");
+  await disk.write(file, "abd");
+  expect(() => checkWhole(room)).toThrow("a.txt is not as listed");
+  await disk.remove(file);
+  await disk.write(file, "abc");
+  checkWhole(room);
+  await disk.write(`${room}/b.txt`, "");
+  expect(() => checkWhole(room)).toThrow("b.txt is not listed");
+  const failing = failingDisk(2, "EIO", { calls: ["read"] });
+  await failing.disk.read(file);
+  await expect(failing.disk.read(file)).rejects.toMatchObject({ code: "EIO" });
+  await failing.disk.read(file);
+  expect(failing.count()).toBe(3);
+});

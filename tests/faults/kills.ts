@@ -1,0 +1,188 @@
+// Test support. Whole builds are killed at any moment while another process reads what is published.
+import { type ChildProcess, fork } from "node:child_process";
+import { lstat, readdir } from "node:fs/promises";
+import path from "node:path";
+import { setTimeout as sleep } from "node:timers/promises";
+import { buildSite } from "../../src/site/build.ts";
+import type { disks } from "./disk.ts";
+import { makeContent, makeLargerContent, writeContent } from "./gallery.ts";
+import { makeRandom, message, pick, type Tally } from "./tally.ts";
+import type { Order, Phase } from "./victim.ts";
+import type { Sightings } from "./watcher.ts";
+import { checkWhole } from "./whole.ts";
+
+type Way = keyof typeof disks;
+
+export interface KillOptions {
+  /** An empty folder. */
+  readonly room: string;
+  readonly kills: number;
+  readonly seed: number;
+  readonly way?: Way;
+  readonly onKill?: (done: number) => void;
+}
+
+const start = (file: string, words: readonly string[] = []): ChildProcess => {
+  const child = fork(path.join(import.meta.dirname, file), words, {
+    execArgv: ["--import", "tsx"],
+    stdio: ["ignore", "ignore", "pipe", "ipc"],
+  });
+  child.stderr?.pipe(process.stderr);
+  return child;
+};
+
+/** Builds, of which the next is always loaded already. */
+class Victims {
+  private next = start("victim.ts");
+
+  /** Lets one begin; `hear` gets the process and how far it has come. Resolves when it has ended. */
+  async send(order: Order, hear: (child: ChildProcess, phase: Phase) => void): Promise<number | null> {
+    const child = this.next;
+    if (!isReady.has(child)) await new Promise((resolve) => child.once("message", resolve));
+    const ended = new Promise<number | null>((resolve) => child.once("exit", resolve));
+    child.on("message", (phase: Phase) => hear(child, phase));
+    child.send(order);
+    this.next = start("victim.ts");
+    const { next } = this;
+    next.once("message", () => isReady.add(next));
+    return ended;
+  }
+
+  end(): void {
+    this.next.kill("SIGKILL");
+  }
+}
+
+const isReady = new WeakSet<ChildProcess>();
+
+/**
+ * Publishes two galleries in turn over each other, and kills the build each time: at a random time of its run, soon after it
+ * began to write or to swap, or before a random call to the disk. What is published is checked after each, and read all the
+ * time by another process. At last a build is left alone, and the workshop must be clean.
+ */
+export async function runKills({ room, kills, seed, way = "exchange", onKill }: KillOptions): Promise<Tally> {
+  const random = makeRandom(seed);
+  const site = path.join(room, "_site");
+  const variants = await makeModels(room);
+  const digests = variants.map(({ model }) => checkWhole(model));
+  const victims = new Victims();
+  const cache = path.join(room, "cache");
+  await victims.send({ content: variants[0].content, site, way, cache, lastCall: 0 }, () => undefined);
+  const watcher = start("watcher.ts", [site, ...variants.map(({ model }) => model)]);
+  await new Promise((resolve) => watcher.once("message", resolve));
+  const lost: string[] = [];
+  const phases = new Map<Phase, number>();
+  let longest = 2_000;
+  let published = checkWhole(site);
+  const otherOf = (found: string): Variant => variants[digests.indexOf(found) === 0 ? 1 : 0];
+  for (let done = 0; done < kills; done += 1) {
+    const order = { content: otherOf(published).content, site, way };
+    const words = done % 10 === 9 ? order : { ...order, cache };
+    const { phase, took } = await kill(victims, words, longest, random);
+    if (phase === "done") longest = 0.8 * longest + 0.2 * took;
+    phases.set(phase, (phases.get(phase) ?? 0) + 1);
+    try {
+      published = await readStanding(site, way);
+      if (!digests.includes(published)) lost.push(`kill ${done} (${phase}): a site that was never built`);
+    } catch (error) {
+      lost.push(`kill ${done} (${phase}): ${message(error)}`);
+    }
+    onKill?.(done + 1);
+  }
+  const last = otherOf(published);
+  const status = await victims.send({ content: last.content, site, way, lastCall: 0 }, () => undefined);
+  victims.end();
+  if (status !== 0) lost.push(`the build after the last kill ended with ${status}`);
+  else if (checkWhole(site) !== digests[variants.indexOf(last)])
+    lost.push("the last build was not published");
+  lost.push(...(await findLeavings(room, way)));
+  const sightings = await endWatcher(watcher);
+  lost.push(...judge(sightings, way));
+  const when = [...phases].map(([phase, count]) => `${count} ${phase}`).join(", ");
+  const { whole, single, absent } = sightings;
+  const note = `came to: ${when}; read whole ${whole} times, single files ${single} times, absent ${absent} times`;
+  return { name: `kills, swap by ${way}`, tried: kills, lost, note };
+}
+
+function judge({ lost, absent, seen }: Sightings, way: Way): readonly string[] {
+  return [
+    ...lost.map((line) => `seen: ${line}`),
+    ...(way !== "move" && absent > 0 ? [`${absent} times there was no site`] : []),
+    ...(seen.length < 2 ? ["the watcher did not see both sites"] : []),
+  ];
+}
+
+interface Variant {
+  readonly content: string;
+  readonly model: string;
+}
+
+async function makeModels(room: string): Promise<readonly [Variant, Variant]> {
+  const make = async (name: string, content: ReturnType<typeof makeContent>): Promise<Variant> => {
+    const variant = { content: path.join(room, name, "content"), model: path.join(room, name, "_site") };
+    await writeContent(variant.content, content);
+    await buildSite(variant.content, variant.model);
+    return variant;
+  };
+  return [await make("small", makeContent()), await make("large", makeLargerContent())];
+}
+
+/** Starts a build and kills it. Returns how far it had come, and after how many milliseconds it ended. */
+async function kill(
+  victims: Victims,
+  order: Omit<Order, "lastCall">,
+  longest: number,
+  random: () => number,
+): Promise<{ readonly phase: Phase; readonly took: number }> {
+  const how = pick(random, ["any time", "writing", "swapping", "swapping", "call", "call"]);
+  // Publishing takes about 500 calls, the last 20 of them swap.
+  const lastCall = how !== "call" ? 0 : 1 + Math.floor(random() < 0.5 ? random() * 500 : 440 + random() * 60);
+  let phase: Phase = "ready";
+  let began = 0;
+  const shoot = (child: ChildProcess, delay: number): void =>
+    void setTimeout(() => child.kill("SIGKILL"), delay);
+  await victims.send({ ...order, lastCall }, (child, told) => {
+    phase = told;
+    if (phase === "started") {
+      began = performance.now();
+      if (how === "any time") shoot(child, random() * longest * 1.1);
+    }
+    if (how === "writing" && phase === "writing") shoot(child, random() * 0.3 * longest);
+    if (how === "swapping" && phase === "swapping") shoot(child, random() * 60);
+  });
+  return { phase, took: performance.now() - began };
+}
+
+/** With two renames a kill between them leaves nothing for a moment: then the next build has to mend it, and does. */
+async function readStanding(site: string, way: Way): Promise<string> {
+  if (
+    way === "move" &&
+    !(await lstat(site).then(
+      () => true,
+      () => false,
+    ))
+  ) {
+    return checkWhole(path.join(path.dirname(site), ".counterchange-_site/outgoing"));
+  }
+  return checkWhole(site);
+}
+
+async function findLeavings(room: string, way: Way): Promise<readonly string[]> {
+  const expected = new Set([".gitignore", "previous", ...(way === "link" ? ["version"] : [])]);
+  const names = await readdir(path.join(room, ".counterchange-_site"));
+  return names
+    .map((name) => name.replace(/-[0-9a-f]{12}$/, ""))
+    .filter((name) => !expected.delete(name))
+    .map((name) => `${name} was left in the workshop`);
+}
+
+async function endWatcher(watcher: ChildProcess): Promise<Sightings> {
+  // A last look at what is published now.
+  await sleep(200);
+  const answer = new Promise<Sightings>((resolve, reject) => {
+    watcher.once("message", resolve);
+    watcher.once("exit", () => reject(new Error("the watcher ended")));
+  });
+  watcher.send("stop");
+  return answer;
+}

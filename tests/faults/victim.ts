@@ -1,0 +1,54 @@
+// Test support, a process of its own: one whole build, which tells its parent how far it has come and may be killed at any
+// moment. It loads everything, then waits for its order.
+import path from "node:path";
+import { buildSite } from "../../src/site/build.ts";
+import { openStore } from "../../src/study/store.ts";
+import { disks, watchDisk } from "./disk.ts";
+
+export type Phase = "ready" | "started" | "writing" | "swapping" | "done";
+
+export interface Order {
+  readonly content: string;
+  readonly site: string;
+  readonly way: keyof typeof disks;
+  /** The folder of the cache, if one is used. */
+  readonly cache?: string;
+  /** The number of the call to the disk before which it kills itself; 0 for none. */
+  readonly lastCall: number;
+}
+
+async function run({ content, site, way, cache, lastCall }: Order): Promise<void> {
+  const store =
+    cache === undefined
+      ? undefined
+      : await openStore({ folder: cache, secretFile: path.join(cache, "../key") });
+  let calls = 0;
+  let phase: Phase = "ready";
+  const tell = (next: Phase): void => {
+    if (next === phase) return;
+    phase = next;
+    process.send?.(next);
+  };
+  tell("started");
+  const disk = watchDisk((call, at) => {
+    calls += 1;
+    if (calls === lastCall) process.kill(process.pid, "SIGKILL");
+    if (call === "write" && at.includes("/fresh-")) tell("writing");
+    // The first of the renames, or the probe before them.
+    if (phase === "writing" && (at.includes("/probe-") || call === "rename")) tell("swapping");
+  }, disks[way]);
+  await buildSite(content, site, { disk, ...(store === undefined ? {} : { store }) });
+  await store?.close();
+  tell("done");
+}
+
+process.once("message", (order: Order) => {
+  run(order).then(
+    () => process.exit(0),
+    (error: unknown) => {
+      process.stderr.write(`${error instanceof Error ? error.stack : String(error)}\n`);
+      process.exit(1);
+    },
+  );
+});
+process.send?.("ready");

@@ -1,0 +1,14 @@
+// Test support. HTML and XML read by a parser that is none of ours. Nothing in them is run or fetched.
+// jsdom brings no types of its own; a document is all that is asked of it.
+// @ts-expect-error TS7016
+import { JSDOM } from "jsdom";
+
+/** Parses XML; throws where it is not well-formed. */
+export function readXml(text: string): Document {
+  return new JSDOM(text, { contentType: "application/xml" }).window.document;
+}
+
+/** Parses HTML as a browser without script does. */
+export function readHtml(text: string): Document {
+  return new JSDOM(text).window.document;
+}

@@ -1,0 +1,30 @@
+import { expect, test } from "vitest";
+import { listFilesBeside } from "../../src/site/list.ts";
+import { presentSite } from "../../src/site/present/site.ts";
+import { makeAll } from "./making.ts";
+import { galleryResult } from "./sample.ts";
+
+test("the files beside the pages: what every page shares, pictures of the study, and files for machines", async () => {
+  const files = await listFilesBeside(galleryResult, presentSite(galleryResult, undefined));
+  const paths = files.map((file) => file.path);
+  for (const path of [
+    "assets/site.css",
+    "_headers",
+    "feed.xml",
+    "studies.json",
+    "studies/a-square/original.svg",
+  ])
+    expect(paths).toContain(path);
+  expect(paths.filter((path) => path.endsWith(".html"))).toEqual([]);
+});
+
+test("every link picture that a page of a study or an edge names is made, and is a PNG", async () => {
+  const view = presentSite(galleryResult, undefined);
+  const made = await makeAll(await listFilesBeside(galleryResult, view));
+  const pictures = [...view.studies, ...view.edges].map(({ picture }) => picture.file);
+  expect(pictures.length).toBeGreaterThan(1);
+  for (const file of pictures) {
+    // The signature of a PNG file. Source: PNG (third edition), 5.2.
+    expect([...(made.get(file) ?? []).slice(0, 4)]).toEqual([0x89, 0x50, 0x4e, 0x47]);
+  }
+});

@@ -1,0 +1,118 @@
+import { fork } from "node:child_process";
+import { mkdir, readdir, readFile, rm, utimes, writeFile } from "node:fs/promises";
+import path from "node:path";
+import { setTimeout as sleep } from "node:timers/promises";
+import { expect, test } from "vitest";
+import { formatHolder, type Holder, nameSelf } from "../../src/site/holder.ts";
+import { LockedError, type LockOptions, takeLock } from "../../src/site/lock.ts";
+import { makeRoom } from "./room.ts";
+
+const optionsFor = (folder: string, more: Partial<LockOptions> = {}): LockOptions => ({
+  prepare: async () => void (await mkdir(folder, { recursive: true })),
+  write: (file, text) => writeFile(file, text, { flag: "wx" }),
+  ...more,
+});
+
+test("twelve at once: one at a time has it, and each gets it", async () => {
+  const folder = path.join(await makeRoom(), "workshop");
+  let inside = 0;
+  let most = 0;
+  let had = 0;
+  const work = async () => {
+    const lock = await takeLock(folder, optionsFor(folder));
+    inside += 1;
+    most = Math.max(most, inside);
+    await sleep(20);
+    had += 1;
+    inside -= 1;
+    await lock.release();
+  };
+  await Promise.all(Array.from({ length: 12 }, work));
+  expect([most, had]).toEqual([1, 12]);
+  expect(await readdir(folder)).toEqual([]);
+});
+
+test("whoever has it is named, and not waited for without end", async () => {
+  const folder = await makeRoom();
+  const lock = await takeLock(folder, optionsFor(folder));
+  const heard: Holder[] = [];
+  const second = takeLock(
+    folder,
+    optionsFor(folder, { longest: 300, onWait: (holder) => heard.push(holder) }),
+  );
+  await expect(second).rejects.toThrow(LockedError);
+  expect(heard.map(({ pid }) => pid)).toEqual([process.pid]);
+  expect(await lock.isHeld()).toBe(true);
+  await lock.release();
+  expect(await lock.isHeld()).toBe(false);
+});
+
+test("a process that was killed has it no longer", async () => {
+  const folder = await makeRoom();
+  const child = fork(path.join(import.meta.dirname, "lockholder.ts"), [folder], {
+    execArgv: ["--import", "tsx"],
+  });
+  await new Promise((resolve) => child.once("message", resolve));
+  expect(await readdir(folder)).toHaveLength(1);
+  child.kill("SIGKILL");
+  await new Promise((resolve) => child.once("exit", resolve));
+  const lock = await takeLock(folder, optionsFor(folder, { longest: 5_000 }));
+  expect(await readdir(folder)).toHaveLength(1);
+  await lock.release();
+});
+
+async function leave(folder: string, changed: Partial<Holder>): Promise<string> {
+  const file = path.join(folder, formatHolder({ ...(await nameSelf()), ...changed }));
+  await writeFile(file, "0\n");
+  return file;
+}
+
+test("one on another machine that gives no sign is taken over, whatever its date says", async () => {
+  const folder = await makeRoom();
+  const file = await leave(folder, { place: "00000000" });
+  const future = new Date(Date.now() + 86_400_000);
+  await utimes(file, future, future);
+  const began = performance.now();
+  const lock = await takeLock(folder, optionsFor(folder, { silence: 500 }));
+  expect(performance.now() - began).toBeGreaterThan(450);
+  await lock.release();
+});
+
+test("one on another machine that gives signs is not", async () => {
+  const folder = await makeRoom();
+  const file = await leave(folder, { place: "00000000" });
+  let signs = 0;
+  const timer = setInterval(() => {
+    signs += 1;
+    writeFile(file, `${signs}\n`).catch(() => undefined);
+  }, 100);
+  try {
+    const second = takeLock(folder, optionsFor(folder, { silence: 900, longest: 2_500 }));
+    await expect(second).rejects.toThrow(LockedError);
+  } finally {
+    clearInterval(timer);
+  }
+});
+
+test("a holder gives signs, and knows when it was taken over", async () => {
+  const folder = await makeRoom();
+  const lock = await takeLock(folder, optionsFor(folder));
+  const [name = ""] = await readdir(folder);
+  await sleep(2_600);
+  expect(await readFile(path.join(folder, name), "utf8")).toBe("1\n");
+  await rm(path.join(folder, name));
+  await sleep(2_200);
+  expect(await lock.isHeld()).toBe(false);
+  await lock.release();
+});
+
+test("where it cannot be written, that is said", async () => {
+  const folder = await makeRoom();
+  const write = async () => {
+    throw Object.assign(new Error("full"), { code: "ENOSPC" });
+  };
+  await expect(takeLock(folder, optionsFor(folder, { write }))).rejects.toThrow("full");
+  await expect(takeLock(folder, optionsFor(folder, { write: async () => undefined }))).rejects.toThrow(
+    /vanishes/,
+  );
+});

@@ -1,0 +1,24 @@
+import { access } from "node:fs/promises";
+import path from "node:path";
+import { expect, test } from "vitest";
+import { renderPages, templatesDir } from "../../src/site/pages.ts";
+import { presentSite } from "../../src/site/present/site.ts";
+import { galleryResult } from "./sample.ts";
+
+test("the templates are where Eleventy is told to look", async () => {
+  await access(path.join(templatesDir, "pages"));
+});
+
+test("pages come as text, twice the same, in whichever working folder", async () => {
+  const view = presentSite(galleryResult, "/flags/");
+  const render = async () =>
+    Promise.all((await renderPages(view)).map(async (page) => `${page.path}\n${await page.make()}`));
+  const first = await render();
+  const before = process.cwd();
+  const page = (path: string) => first.find((text) => text.startsWith(`${path}\n`));
+  expect(page("index.html")).toContain(galleryResult.gallery.title);
+  // Shown at any address, so it alone has to know where the site lies.
+  expect(page("404.html")).toContain('href="/flags/assets/site.css"');
+  expect(await render()).toEqual(first);
+  expect(process.cwd()).toBe(before);
+});

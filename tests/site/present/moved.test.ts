@@ -1,0 +1,39 @@
+import { expect, test } from "vitest";
+import { createFormat } from "../../../src/site/present/format.ts";
+import { presentMoved } from "../../../src/site/present/moved.ts";
+import { gallery, study, studyResult } from "../sample.ts";
+
+const named = (slug: string, formerly: readonly string[] = []) => ({
+  ...studyResult,
+  study: { ...study, slug, title: `The ${slug}`, formerly },
+});
+const edge = (slug: string, key: string) => ({
+  slug,
+  folder: `studies/${slug}/edges/${key}`,
+  title: "White / red",
+  study: { title: `The ${slug}`, address: "", table: "" },
+});
+const edges = [edge("new", "aa0000-ffffff"), edge("other", "000000-ffffff")];
+const present = (...results: readonly ReturnType<typeof named>[]) =>
+  presentMoved(results, edges, { ...gallery, address: "https://flags.example/sound/" }, createFormat("en"));
+
+test("the old address of a study and those of its edges lead to the new ones", () => {
+  const pages = present(named("new", ["old"]), named("other"));
+  expect(pages.map(({ folder, title, address }) => [folder, title, address])).toEqual([
+    ["studies/old", "The new", "../new/"],
+    ["studies/old/edges/aa0000-ffffff", "White / red, in The new", "../../../new/edges/aa0000-ffffff/"],
+  ]);
+  expect(pages.map(({ frame }) => frame.canonical)).toEqual([
+    "https://flags.example/sound/studies/new/",
+    "https://flags.example/sound/studies/new/edges/aa0000-ffffff/",
+  ]);
+  // The frame is that of the old address: its style sheet is found from there.
+  expect(pages.map(({ frame }) => frame.links.home)).toEqual(["../../", "../../../../"]);
+  expect(pages[0]?.frame.share).toBeUndefined();
+});
+
+test("an address that has a study, or that two claim, has no page of this kind", () => {
+  expect(present(named("new", ["other"]), named("other"))).toEqual([]);
+  expect(present(named("new", ["old"]), named("other", ["old"]))).toEqual([]);
+  expect(present(named("new"))).toEqual([]);
+});

@@ -1,0 +1,25 @@
+import { expect, test } from "vitest";
+import { pagePolicy } from "../../../src/site/policy.ts";
+import { dressPage, formatFailure, servedPolicy, undressPage } from "../../../src/site/serve/dress.ts";
+
+const page = `<!DOCTYPE html>\n<html><head><meta http-equiv="Content-Security-Policy" content="${pagePolicy}"/><title>x</title></head><body><p>&lt;/head></p></body></html>\n`;
+
+test("a served page has a script and a style more, and may listen to its own server; nothing else is changed", () => {
+  const dressed = dressPage(page, "0123456789abcdef");
+  expect(dressed).toContain(
+    '<script src="/_serve/reload.js" data-mark="0123456789abcdef" defer></script></head>',
+  );
+  expect(dressed.match(/_serve/g)).toHaveLength(2);
+  expect(dressed).toContain(`content="${servedPolicy}"`);
+  expect(servedPolicy.replace("; connect-src 'self'", "")).toBe(pagePolicy);
+  expect(servedPolicy).not.toMatch(/unsafe|\*|data:|https?:/);
+  expect(undressPage(dressed)).toBe(page);
+  expect(undressPage(page)).toBe(page);
+});
+
+test("a failure is told as text", () => {
+  const html = formatFailure("<script>alert(1)</script> & more", "m");
+  expect(html).toContain("<pre>&lt;script>alert(1)&lt;/script> &amp; more</pre>");
+  expect(html).toContain(servedPolicy);
+  expect(html).toContain("/_serve/reload.js");
+});

@@ -1,0 +1,82 @@
+// A site as it is served against the same site as it is built: every byte but the script that shows it anew.
+import { join } from "node:path";
+import { expect, test, vi } from "vitest";
+import { templatesDir } from "../../../src/site/pages.ts";
+import { listSite } from "../../../src/site/publish.ts";
+import { undressPage } from "../../../src/site/serve/dress.ts";
+import { loadTemplates } from "../../../src/site/serve/templates.ts";
+import { Version } from "../../../src/site/serve/version.ts";
+import type { GalleryResult } from "../../../src/study/result.ts";
+import { analyseGallery } from "../../../src/study/run.ts";
+import { gallery, studyResult } from "../sample.ts";
+import { serve } from "./serving.ts";
+
+vi.setConfig({ testTimeout: 240_000 });
+
+const templates = await loadTemplates(templatesDir);
+
+const sample: GalleryResult = { gallery, studies: [studyResult], problems: [] };
+
+function make(
+  result: GalleryResult,
+  parts: { edition?: string; shelf?: Map<string, Promise<string | Uint8Array>> } = {},
+) {
+  const { edition = "1", shelf = new Map() } = parts;
+  return new Version({ result, templates, templatesDir, edition, shelf });
+}
+
+const bytesOf = (made: string | Uint8Array): Buffer => Buffer.from(made as string);
+
+test("the demo: each file over HTTP, and none that is not built; pictures of two studies", async () => {
+  const content = join(import.meta.dirname, "../../../content");
+  const { files } = await listSite(await analyseGallery(content), "/");
+  const served = await serve(content);
+  const isPicture = (path: string): boolean => /^studies\/.*\.png$/.test(path);
+  const drawn = new Set(["kedgeport", "lockmouth"]);
+  const compared = files.filter(({ path }) => !isPicture(path) || drawn.has(path.split("/")[1] ?? ""));
+  expect(compared.length).toBeGreaterThan(300);
+  for (const file of compared) {
+    const response = await served.get(`/${file.path}`);
+    const body = Buffer.from(await response.arrayBuffer());
+    const isPage = file.path.endsWith(".html");
+    expect([file.path, response.status]).toEqual([file.path, 200]);
+    const plain = isPage ? Buffer.from(undressPage(body.toString())) : body;
+    if (isPage) expect(plain.equals(body)).toBe(false);
+    // Compared by `equals`: a difference of a hundred kilobytes is no message.
+    expect([file.path, plain.equals(bytesOf(await file.make()))]).toEqual([file.path, true]);
+  }
+});
+
+test("has the files of the built site and no others", async () => {
+  const { files } = await listSite(sample, "/");
+  const built = files.map(({ path }) => path).sort();
+  expect([...new Set(await make(sample).listPaths())].sort()).toEqual(built);
+  expect(await make(sample).make("studies/a-square/none.png")).toBeUndefined();
+});
+
+test("a page is marked by what it shows: words, drawings of its own study, styles", async () => {
+  const page = "studies/a-square/index.html";
+  const mark = (result: GalleryResult, edition = "1") => make(result, { edition }).markPage(page);
+  const before = mark(sample);
+  expect(mark({ ...sample })).toBe(before);
+  expect(mark(sample, "2")).not.toBe(before);
+  expect(mark({ ...sample, gallery: { ...gallery, title: "Another" } })).not.toBe(before);
+  const drawings = { ...studyResult.drawings, redesign: `${studyResult.drawings.redesign}\n` };
+  const redrawn = { ...studyResult, drawings };
+  expect(mark({ ...sample, studies: [redrawn] })).not.toBe(before);
+  const missing = (result: GalleryResult) => make(result).markPage("studies/none/index.html");
+  expect(missing(sample)).toBe(missing({ ...sample, gallery: { ...gallery, title: "Another" } }));
+});
+
+test("a picture is made once while its drawing is the same, and anew when it is another", async () => {
+  const shelf = new Map<string, Promise<string | Uint8Array>>();
+  const path = "studies/a-square/from-40-original.png";
+  const first = await make(sample, { shelf }).make(path);
+  const retitled = { ...studyResult, study: { ...studyResult.study, title: "Another", body: "More.\n" } };
+  expect(await make({ ...sample, studies: [retitled] }, { shelf }).make(path)).toBe(first);
+  expect(shelf.size).toBe(1);
+  const original = studyResult.drawings.original.replace("#ffffff", "#ff0000");
+  const redrawn = { ...studyResult, drawings: { ...studyResult.drawings, original } };
+  const second = await make({ ...sample, studies: [redrawn] }, { shelf }).make(path);
+  expect(bytesOf(second ?? "").equals(bytesOf(first ?? ""))).toBe(false);
+});

@@ -1,0 +1,60 @@
+import { readdir } from "node:fs/promises";
+import path from "node:path";
+import { expect, test } from "vitest";
+import { disk } from "../../src/site/disk.ts";
+import { fileOf } from "../../src/site/file.ts";
+import { listFiles, manifestName } from "../../src/site/manifest.ts";
+import { checkPaths, writeFresh } from "../../src/site/writing.ts";
+import { watchDisk } from "../faults/disk.ts";
+import { makeRoom } from "./room.ts";
+
+test("returns the folders that are needed, outer ones first", () => {
+  expect(checkPaths(["a/b/c.html", "index.html", "a/d.html", "e/f.html"])).toEqual(["a", "a/b", "e"]);
+  expect(checkPaths([])).toEqual([]);
+});
+
+test.each([
+  [["a", "a"], "a and a would be one file"],
+  [["a/B", "a/b"], "a/b and a/B would be one file"],
+  [["\u00e9", "e\u0301"], "would be one file"],
+  [["a/x", "A/y"], "A and a would be one folder"],
+  [["a", "a/b"], "a would be a file and a folder"],
+  [[".Counterchange-Site"], `.Counterchange-Site and ${manifestName} would be one file`],
+  [["../a"], "no path in a site"],
+  [["a//b"], "no path in a site"],
+  [["/a"], "no path in a site"],
+  [["a\\b"], "no path in a site"],
+  [["a/"], "no path in a site"],
+  [[""], "no path in a site"],
+])("refuses %j", (paths, message) => {
+  expect(() => checkPaths(paths)).toThrow(message);
+});
+
+test("every file and every folder is flushed after the last write, inner folders before outer ones", async () => {
+  const fresh = path.join(await makeRoom(), "fresh");
+  const calls: string[] = [];
+  const watched = watchDisk(
+    (call, at) => void calls.push(`${call} ${path.relative(fresh, at) || "."}`),
+    disk,
+  );
+  await writeFresh([fileOf("a/b/c", () => "1"), fileOf("d", () => "2")], fresh, watched);
+  const last = calls.findLastIndex((line) => line.startsWith("write "));
+  const flushed = calls.slice(last).filter((line) => line.startsWith("flush "));
+  expect(flushed.slice(0, 3).sort()).toEqual([`flush ${manifestName}`, "flush a/b/c", "flush d"].sort());
+  expect(flushed.slice(3)).toEqual(["flush a/b", "flush a", "flush ."]);
+  expect(await listFiles(fresh)).toEqual([manifestName, "a/b/c", "d"]);
+});
+
+test("nothing is made where two paths are one", async () => {
+  const room = await makeRoom();
+  let made = 0;
+  const file = (name: string) =>
+    fileOf(name, () => {
+      made += 1;
+      return "";
+    });
+  await expect(writeFresh([file("a"), file("A")], path.join(room, "fresh"), disk)).rejects.toThrow(
+    "one file",
+  );
+  expect([made, await readdir(room)]).toEqual([0, []]);
+});

@@ -1,0 +1,49 @@
+import { expect, test } from "vitest";
+import { canShow, figureKinds, findKind, readFigure, readKind } from "../../src/study/figure.ts";
+
+test("an edge is asked for by its colours, everything else by its kind", () => {
+  expect(readFigure('::figure{edge="white / red"}')).toEqual({ kind: "edge", edge: "white / red" });
+  for (const kind of figureKinds) expect(readFigure(`::figure{kind="${kind}"}`)).toEqual({ kind });
+  expect(readFigure('::figure{kind="Edge map"}')).toEqual({ kind: "edge map" });
+});
+
+test.each([
+  "::figure",
+  "::figure{}",
+  '::figure{edge=""}',
+  '::figure{edge="a"} b',
+  '::figure{edges="a"}',
+  '::figure{kind="edge"}',
+  '::figure{kind="toString"}',
+  '::figure{kind="edge map" edge="a / b"}',
+])("%s is no figure", (line) => {
+  expect(readFigure(line)).toBeUndefined();
+});
+
+test.each([
+  ["edgemap", "edge map"],
+  ["reflectance", "reflectance scale"],
+  ["reflectence scale", "reflectance scale"],
+  ["distance", "distance strip"],
+  ["seen-otherwise", "seen otherwise"],
+  ["redesing", "redesign"],
+  ["Scale", "reflectance scale"],
+  ["reads", "reads to"],
+  ["pie chart", undefined],
+  ["to", undefined],
+])("%s most likely stands for %s", (written, kind) => {
+  expect(findKind(written)).toBe(kind);
+});
+
+test("a kind is read as it is written, known or not", () => {
+  expect(readKind('::figure{kind="pie chart"}')).toBe("pie chart");
+  expect(readKind('::figure{edge="pie chart"}')).toBeUndefined();
+});
+
+test("without edges there are no lines to draw, without a focus nothing reads", () => {
+  const shown = (edges: boolean, focus: boolean) =>
+    figureKinds.filter((kind) => canShow(kind, { edges, focus }));
+  expect(shown(true, true)).toEqual(figureKinds);
+  expect(shown(true, false)).toEqual(figureKinds.filter((kind) => kind !== "reads to"));
+  expect(shown(false, true)).toEqual(["original", "redesign", "true size", "seen otherwise"]);
+});

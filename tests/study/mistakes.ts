@@ -1,0 +1,532 @@
+// Mistakes that authors make, as data: what was right, and what was typed instead. What each comes to, word for word,
+// stands in mistakes.txt.
+
+/** One study with one mistake in it; its slug says which. The other files are right. */
+export interface StudyMistake {
+  readonly slug: string;
+  /** What the author did, in a few words. */
+  readonly what: string;
+  /** In study.md: what is right → what was typed. */
+  readonly typed?: Readonly<Record<string, string>>;
+  /** In original.svg: what is right → what was drawn. */
+  readonly drawn?: Readonly<Record<string, string>>;
+  /** Files of the study's folder with other content, by name; null: not there. */
+  readonly files?: Readonly<Record<string, string | Uint8Array | null>>;
+}
+
+/** A mistake in the content folder as a whole: files with other content, by path; null: not there. */
+export interface GalleryMistake {
+  readonly what: string;
+  readonly files: Readonly<Record<string, string | null>>;
+}
+
+export const rightStudy = `---
+title: A lighter ferry wheel
+original: original.svg
+change:
+  replace: "#7a1020"
+  with: "#f4c430"
+  only: "#wheel"
+focus: { select: "#wheel" }
+status: open
+authors: [Ines Valcourt]
+date: 2026-04-02
+tags: [charge, dark on dark]
+credit: { author: Ines Valcourt, licence: CC0-1.0 }
+---
+The wheel is dark on dark: from the quay it is not there.
+`;
+
+export const rightDrawing = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 30 20">
+  <rect id="sea" width="30" height="20" fill="#1b2a5c"/>
+  <rect id="foam" y="16" width="30" height="4" fill="#ffffff"/>
+  <circle id="wheel" cx="15" cy="8" r="5" fill="#7a1020"/>
+</svg>
+`;
+
+export const rightGallery = `title: Flags of the Sound
+address: https://flags.example/
+`;
+
+const palette = `${rightGallery}palette:
+  yellow: "#f7c81e"
+  sea green: "#2e8b70"
+`;
+
+const keys: readonly StudyMistake[] = [
+  { slug: "key-misspelt", what: "a typo in a key", typed: { "title:": "titel:" } },
+  { slug: "key-in-capitals", what: "a key with a capital", typed: { "title:": "Title:" } },
+  { slug: "key-american", what: "the American spelling", typed: { licence: "license" } },
+  {
+    slug: "key-of-another-tool",
+    what: "a key that other site generators have",
+    typed: { "tags:": "layout: page\ntags:" },
+  },
+  {
+    slug: "key-at-the-top",
+    what: "replace and with without change",
+    typed: { "change:\n  replace": "replace", "  with": "with", "  only": "only" },
+  },
+  { slug: "key-not-there", what: "no title", typed: { "title: A lighter ferry wheel\n": "" } },
+  { slug: "key-twice", what: "a key twice", typed: { "status: open": "status: open\ntitle: The wheel" } },
+  { slug: "key-without-value", what: "a key left empty", typed: { "status: open": "status:" } },
+  { slug: "colon-without-space", what: "no space behind the colon", typed: { "title: A": "title:A" } },
+  { slug: "colon-forgotten", what: "no colon", typed: { "status: open": "status open" } },
+  {
+    slug: "colon-in-the-title",
+    what: "a second colon in a title",
+    typed: { "A lighter ferry wheel": "Ferry: a lighter wheel" },
+  },
+  {
+    slug: "equals-sign",
+    what: "an equals sign in place of the colon",
+    typed: { "status: open": "status = open" },
+  },
+];
+
+const quotes: readonly StudyMistake[] = [
+  { slug: "colour-without-quotes", what: "an unquoted colour", typed: { '"#7a1020"': "#7a1020" } },
+  {
+    slug: "colour-without-quotes-inline",
+    what: "an unquoted colour in braces",
+    typed: { '{ select: "#wheel" }': "{ colour: #7a1020 }" },
+  },
+  {
+    slug: "curly-quotes",
+    what: "curly quotes, as a word processor types them",
+    typed: { '"#7a1020"': "“#7a1020”" },
+  },
+  { slug: "curly-quotes-single", what: "curly single quotes", typed: { '"#f4c430"': "‘#f4c430’" } },
+  { slug: "quote-not-closed", what: "a quote that is not closed", typed: { '"#f4c430"': '"#f4c430' } },
+  {
+    slug: "bracket-not-closed",
+    what: "a bracket that is not closed",
+    typed: { "[Ines Valcourt]": "[Ines Valcourt" },
+  },
+  { slug: "tab", what: "a tab at the beginning of a line", typed: { "  with:": "\twith:" } },
+  { slug: "indented-too-far", what: "a line indented too far", typed: { "  with:": "    with:" } },
+  {
+    slug: "not-indented",
+    what: "the lines below change not indented",
+    typed: { "  replace": "replace", "  with": "with", "  only": "only" },
+  },
+  {
+    slug: "value-with-at",
+    what: "an author's handle with an at sign",
+    typed: { "[Ines Valcourt]": "[@ines]" },
+  },
+];
+
+const fences: readonly StudyMistake[] = [
+  { slug: "fence-not-closed", what: "the closing --- forgotten", typed: { "CC0-1.0 }\n---": "CC0-1.0 }" } },
+  { slug: "fence-not-opened", what: "the opening --- forgotten", typed: { "---\ntitle": "title" } },
+  {
+    slug: "fence-too-short",
+    what: "two hyphens in place of three",
+    typed: { "CC0-1.0 }\n---": "CC0-1.0 }\n--" },
+  },
+  { slug: "empty-study", what: "an empty study.md", files: { "study.md": "" } },
+  {
+    slug: "prose-alone",
+    what: "prose and nothing else",
+    files: { "study.md": "# My flag\n\nThe wheel is too dark.\n" },
+  },
+  {
+    slug: "front-matter-empty",
+    what: "nothing between the two ---",
+    files: { "study.md": "---\n---\nThe wheel is too dark.\n" },
+  },
+];
+
+const values: readonly StudyMistake[] = [
+  { slug: "date-the-other-way-round", what: "day, month and year", typed: { "2026-04-02": "02.04.2026" } },
+  { slug: "date-with-slashes", what: "a date with slashes", typed: { "2026-04-02": "4/2/2026" } },
+  { slug: "date-without-zeros", what: "a date without its zeros", typed: { "2026-04-02": "2026-4-2" } },
+  { slug: "date-that-is-none", what: "a day that there is not", typed: { "2026-04-02": "2026-02-30" } },
+  { slug: "date-year-alone", what: "a year alone", typed: { "2026-04-02": "2026" } },
+  { slug: "status-in-capitals", what: "a status with a capital", typed: { "status: open": "status: Open" } },
+  { slug: "status-misspelt", what: "a status misspelt", typed: { "status: open": "status: adoptd" } },
+  {
+    slug: "status-unknown",
+    what: "a status that there is not",
+    typed: { "status: open": "status: accepted" },
+  },
+  {
+    slug: "adopted-without-decision",
+    what: "adopted without a decision",
+    typed: { "status: open": "status: adopted" },
+  },
+  {
+    slug: "authors-as-text",
+    what: "authors as text",
+    typed: { "[Ines Valcourt]": "Ines Valcourt and Tobin Arkwell" },
+  },
+  {
+    slug: "author",
+    what: "author for authors",
+    typed: { "authors: [Ines Valcourt]": "author: Ines Valcourt" },
+  },
+  { slug: "tags-as-text", what: "tags as text", typed: { "[charge, dark on dark]": "charge, dark on dark" } },
+  { slug: "tag-with-hash", what: "a tag with a hash", typed: { "[charge, dark on dark]": '["#charge"]' } },
+  {
+    slug: "title-as-list",
+    what: "a list where a text belongs",
+    typed: { "A lighter ferry wheel": "[A lighter ferry wheel]" },
+  },
+  { slug: "title-as-number", what: "a title that is a number", typed: { "A lighter ferry wheel": "1912" } },
+  {
+    slug: "change-as-text",
+    what: "the change as a sentence",
+    typed: { 'change:\n  replace: "#7a1020"\n  with: "#f4c430"\n  only: "#wheel"': "change: red to yellow" },
+  },
+  { slug: "licence-misspelt", what: "a licence without its version", typed: { "CC0-1.0": "cc0" } },
+  {
+    slug: "licence-in-words",
+    what: "a licence in words",
+    typed: { "CC0-1.0": "Creative Commons Attribution 4.0" },
+  },
+  { slug: "licence-unknown", what: "a licence that nobody knows", typed: { "CC0-1.0": "free for schools" } },
+  { slug: "credit-without-licence", what: "a credit without a licence", typed: { ", licence: CC0-1.0": "" } },
+];
+
+const colours: readonly StudyMistake[] = [
+  {
+    slug: "colour-not-in-the-drawing",
+    what: "a colour that the drawing does not have",
+    typed: { '"#7a1020"': '"#7b3040"' },
+  },
+  { slug: "colour-nearly-there", what: "a colour a shade off", typed: { '"#7a1020"': '"#7a1021"' } },
+  {
+    slug: "colour-name-not-in-the-drawing",
+    what: "a name that the drawing does not have",
+    typed: { '"#7a1020"': "green" },
+  },
+  { slug: "colour-five-digits", what: "a colour with five digits", typed: { '"#f4c430"': '"#f4c43"' } },
+  { slug: "colour-without-hash", what: "a colour without #", typed: { '"#f4c430"': "f4c430" } },
+  {
+    slug: "colour-digits-alone",
+    what: "a colour of digits without # and quotes",
+    typed: { '"#7a1020"': "701020" },
+  },
+  { slug: "colour-misspelt", what: "a colour name misspelt", typed: { '"#f4c430"': "yelow" } },
+  {
+    slug: "colour-unknown-name",
+    what: "a colour name that nobody knows",
+    typed: { '"#f4c430"': "buttercup" },
+  },
+  { slug: "colour-as-cmyk", what: "a printer's colour", typed: { '"#f4c430"': '"C0 M20 Y80 K4"' } },
+  { slug: "colour-by-itself", what: "a colour replaced by itself", typed: { '"#f4c430"': '"#7a1020"' } },
+  { slug: "colour-translucent", what: "a translucent colour", typed: { '"#f4c430"': '"#f4c43080"' } },
+  {
+    slug: "colour-two-meanings",
+    what: "names that mean two colours",
+    typed: {
+      '"#f4c430"': "yellow",
+      "authors:":
+        'options:\n  - { replace: "#1b2a5c", with: green }\n  - { replace: "#1b2a5c", with: yellow }\nauthors:',
+    },
+  },
+  {
+    slug: "colour-two-meanings-drawing",
+    what: "a name that means two colours of the drawing",
+    typed: { '"#7a1020"': "brown", '\n  only: "#wheel"': "" },
+    drawn: {
+      '<rect id="foam"': '<rect x="25" width="5" height="5" fill="#6f4526"/>\n  <rect id="foam"',
+      "#7a1020": "#a52a2a",
+    },
+  },
+  {
+    slug: "colour-of-a-stroke",
+    what: "a shade that is not there, where only an outline has the one meant",
+    typed: { '"#7a1020"': '"#7a1030"' },
+    drawn: { 'fill="#7a1020"': 'fill="none" stroke="#7a1020"' },
+  },
+  {
+    slug: "colour-of-a-gradient",
+    what: "a flag with a gradient, named by its looks",
+    typed: { '"#7a1020"': '"#85102c"' },
+    drawn: {
+      '  <rect id="sea"':
+        '  <linearGradient id="shade"><stop stop-color="#7a1020"/><stop offset="1" stop-color="#901038"/></linearGradient>\n  <rect id="sea"',
+      'fill="#7a1020"': 'fill="url(#shade)"',
+    },
+  },
+];
+
+const selectors: readonly StudyMistake[] = [
+  { slug: "only-misspelt", what: "a selector with a typo", typed: { 'only: "#wheel"': 'only: "#whel"' } },
+  { slug: "only-without-hash", what: "an id without its #", typed: { 'only: "#wheel"': "only: wheel" } },
+  {
+    slug: "only-without-that-colour",
+    what: "only the elements that do not have the colour",
+    typed: { 'only: "#wheel"': 'only: "#foam"' },
+  },
+  {
+    slug: "only-no-selector",
+    what: "a selector that cannot be read",
+    typed: { 'only: "#wheel"': 'only: "circle["' },
+  },
+  {
+    slug: "only-class",
+    what: "a class that the drawing does not have",
+    typed: { 'only: "#wheel"': "only: .charge" },
+  },
+  {
+    slug: "focus-with-both",
+    what: "a focus by colour and by selector",
+    typed: { '{ select: "#wheel" }': '{ select: "#wheel", colour: "#7a1020" }' },
+  },
+  {
+    slug: "focus-as-text",
+    what: "a focus as text",
+    typed: { 'focus: { select: "#wheel" }': 'focus: "#wheel"' },
+  },
+  {
+    slug: "focus-empty",
+    what: "a focus with nothing in it",
+    typed: { 'focus: { select: "#wheel" }': "focus: {}" },
+  },
+  {
+    slug: "charge-runs-into-stripe",
+    what: "a charge that runs into a stripe of its own colour",
+    typed: { '"#7a1020"\n': '"#ffffff"\n', '  only: "#wheel"\nfocus: { select: "#wheel" }\n': "" },
+    drawn: { 'cy="8" r="5" fill="#7a1020"': 'cy="12" r="5" fill="#ffffff"' },
+  },
+];
+
+const prose: readonly StudyMistake[] = [
+  {
+    slug: "figure-of-no-edge",
+    what: "a figure of an edge that there is not",
+    typed: { "is not there.\n": 'is not there.\n\n::figure{edge="white / red"}\n' },
+  },
+  {
+    slug: "figure-misspelt",
+    what: "a figure without its braces",
+    typed: { "is not there.\n": 'is not there.\n\n::figure edge="white / red"\n' },
+  },
+  {
+    slug: "figure-curly",
+    what: "a figure with curly quotes",
+    typed: { "is not there.\n": "is not there.\n\n::figure{edge=“white / dark blue”}\n" },
+  },
+  {
+    slug: "figure-one-colour",
+    what: "a figure of one colour",
+    typed: { "is not there.\n": 'is not there.\n\n::figure{edge="white"}\n' },
+  },
+  {
+    slug: "picture-in-prose",
+    what: "a picture in the prose",
+    typed: { "is not there.\n": "is not there.\n\n![The ferry](ferry.jpg)\n" },
+  },
+  {
+    slug: "html-in-prose",
+    what: "HTML in the prose",
+    typed: { "is not there.\n": "is <b>not there</b>.<br>\n" },
+  },
+];
+
+/** In UTF-16, as some editors call “Unicode”. */
+const utf16 = new Uint8Array([
+  0xff,
+  0xfe,
+  ...new Uint8Array(new Uint16Array(Array.from(rightStudy, (c) => c.charCodeAt(0))).buffer),
+]);
+
+const files: readonly StudyMistake[] = [
+  { slug: "file-in-utf16", what: "study.md saved as UTF-16", files: { "study.md": utf16 } },
+  {
+    slug: "file-in-latin1",
+    what: "study.md saved in an old encoding",
+    files: {
+      "study.md": new Uint8Array(
+        Array.from(rightStudy.replace("Valcourt", "Valcört"), (c) => c.charCodeAt(0)),
+      ),
+    },
+  },
+  {
+    slug: "file-from-windows",
+    what: "a mark at the beginning and Windows line ends: no mistake, beside the one in a key",
+    files: { "study.md": `\ufeff${rightStudy.replace("status:", "state:").replace(/\n/g, "\r\n")}` },
+  },
+  {
+    slug: "study-in-capitals",
+    what: "study.md called Study.MD",
+    files: { "study.md": null, "Study.MD": rightStudy },
+  },
+  {
+    slug: "study-called-readme",
+    what: "study.md called README.md",
+    files: { "study.md": null, "README.md": rightStudy },
+  },
+  {
+    slug: "study-txt",
+    what: "study.md saved as study.md.txt",
+    files: { "study.md": null, "study.md.txt": rightStudy },
+  },
+  { slug: "drawing-missing", what: "a drawing that is not there", files: { "original.svg": null } },
+  {
+    slug: "drawing-other-name",
+    what: "a drawing by another name",
+    files: { "original.svg": null, "ferry-flag.svg": rightDrawing },
+  },
+  {
+    slug: "drawing-in-capitals",
+    what: "a drawing in other letter case",
+    files: { "original.svg": null, "Original.SVG": rightDrawing },
+  },
+  {
+    slug: "original-of-the-computer",
+    what: "a path of the author's own computer",
+    typed: { "original: original.svg": "original: C:\\Users\\Ines\\ferry.svg" },
+  },
+  {
+    slug: "original-absolute",
+    what: "an absolute path",
+    typed: { "original: original.svg": "original: /home/ines/ferry.svg" },
+  },
+  {
+    slug: "original-upwards",
+    what: "a path that climbs",
+    typed: { "original: original.svg": "original: ../../flags/ferry.svg" },
+  },
+  {
+    slug: "original-on-the-web",
+    what: "an address on the web",
+    typed: { "original: original.svg": "original: https://flags.example/ferry.svg" },
+  },
+  {
+    slug: "original-png",
+    what: "a picture in pixels",
+    typed: { "original: original.svg": "original: ferry.png" },
+    files: { "ferry.png": "PNG" },
+  },
+];
+
+const drawings: readonly StudyMistake[] = [
+  { slug: "drawing-no-viewbox", what: "no viewBox", drawn: { ' viewBox="0 0 30 20"': "" } },
+  {
+    slug: "drawing-percent",
+    what: "no viewBox and a size in percent",
+    drawn: { 'viewBox="0 0 30 20"': 'width="100%" height="100%"' },
+  },
+  {
+    slug: "drawing-millimetres",
+    what: "no viewBox and a size in millimetres",
+    drawn: { 'viewBox="0 0 30 20"': 'width="30mm" height="20mm"' },
+  },
+  {
+    slug: "drawing-text",
+    what: "text in the drawing",
+    drawn: { "</svg>": '  <text x="15" y="19" font-size="3">FERRY</text>\n</svg>' },
+  },
+  {
+    slug: "drawing-picture",
+    what: "an embedded picture",
+    drawn: { "</svg>": '  <image width="10" height="10" href="data:image/png;base64,AAAA"/>\n</svg>' },
+  },
+  {
+    slug: "drawing-linked-picture",
+    what: "a shape from another file",
+    drawn: { "</svg>": '  <use href="wheel.svg#wheel"/>\n</svg>' },
+  },
+  {
+    slug: "drawing-shadow",
+    what: "a drop shadow",
+    drawn: { 'r="5" fill': 'r="5" style="filter:url(#shadow)" fill' },
+  },
+  {
+    slug: "drawing-ampersand",
+    what: "an ampersand in a title",
+    drawn: { '  <rect id="sea"': '  <title>Ferry & Sons</title>\n  <rect id="sea"' },
+  },
+  { slug: "drawing-cut-off", what: "a drawing that is cut off", drawn: { "</svg>\n": "" } },
+  {
+    slug: "drawing-not-closed",
+    what: "a group that is not closed",
+    drawn: { "  <circle": "  <g>\n  <circle" },
+  },
+  { slug: "drawing-namespace", what: "no namespace", drawn: { ' xmlns="http://www.w3.org/2000/svg"': "" } },
+  {
+    slug: "drawing-is-png",
+    what: "a PNG with the name of an SVG",
+    files: { "original.svg": new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]) },
+  },
+  {
+    slug: "drawing-is-a-page",
+    what: "a web page saved as SVG",
+    files: { "original.svg": "<!DOCTYPE html>\n<html><body>Not found</body></html>\n" },
+  },
+  { slug: "drawing-same-id", what: "an id twice", drawn: { 'id="foam"': 'id="wheel"' } },
+  {
+    slug: "drawing-variable",
+    what: "a colour as a CSS variable",
+    drawn: { 'fill="#7a1020"': 'fill="var(--wheel)"' },
+  },
+  { slug: "drawing-number", what: "a comma in a number", drawn: { 'r="5"': 'r="4,5"' } },
+  {
+    slug: "drawing-too-large",
+    what: "a drawing of over 512 KB",
+    files: {
+      "original.svg": rightDrawing.replace("</svg>", `<path d="M0 0${"l1 1".repeat(140_000)}"/></svg>`),
+    },
+  },
+];
+
+export const studyMistakes: readonly StudyMistake[] = [
+  ...keys,
+  ...quotes,
+  ...fences,
+  ...values,
+  ...colours,
+  ...selectors,
+  ...prose,
+  ...files,
+  ...drawings,
+];
+
+const ferry = (name: string): Record<string, string> => ({
+  [`studies/${name}/study.md`]: rightStudy,
+  [`studies/${name}/original.svg`]: rightDrawing,
+});
+const without: Record<string, null> = { "studies/ferry/study.md": null, "studies/ferry/original.svg": null };
+
+export const galleryMistakes: readonly GalleryMistake[] = [
+  { what: "two slugs alike", files: ferry("Ferry") },
+  { what: "a study folder with capitals and spaces", files: { ...without, ...ferry("Ferry Wheel") } },
+  { what: "a study without a folder of its own", files: { ...without, "studies/ferry.md": rightStudy } },
+  { what: "a study folder with nothing but a drawing", files: { "studies/ferry/study.md": null } },
+  { what: "no folder studies", files: without },
+  { what: "no gallery.yaml", files: { "gallery.yaml": null } },
+  {
+    what: "an address without https",
+    files: { "gallery.yaml": rightGallery.replace("https://flags.example/", "flags.example") },
+  },
+  {
+    what: "the example's address left out",
+    files: { "gallery.yaml": rightGallery.replace("address: https://flags.example/\n", "") },
+  },
+  { what: "a palette with a bad colour", files: { "gallery.yaml": palette.replace("#2e8b70", "#2e8b7") } },
+  { what: "a palette without quotes", files: { "gallery.yaml": palette.replace('"#2e8b70"', "#2e8b70") } },
+  {
+    what: "a palette as a list",
+    files: {
+      "gallery.yaml":
+        'title: Flags of the Sound\naddress: https://flags.example/\npalette: ["#ffffff", "#f7c81e"]\n',
+    },
+  },
+  { what: "a language in words", files: { "gallery.yaml": `${rightGallery}language: English\n` } },
+  {
+    what: "a distance with its unit",
+    files: { "gallery.yaml": `${rightGallery}viewingDistance: 40 flag heights\n` },
+  },
+  {
+    what: "cloth the wrong way round",
+    files: { "gallery.yaml": `${rightGallery}cloth: { black: 85, white: 5 }\n` },
+  },
+  {
+    what: "a folder to compare with that is not there",
+    files: { "gallery.yaml": `${rightGallery}compareWith: colection\n` },
+  },
+];

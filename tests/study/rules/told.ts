@@ -1,0 +1,122 @@
+// The examples of the catalogue that are told in words, made: what is too long to show, or concerns more than one file.
+import { rightDrawing, rightGallery, rightStudy } from "../mistakes.ts";
+
+type Files = Readonly<Record<string, string | Uint8Array>>;
+
+const at = (
+  folder: string,
+  study: string | Uint8Array,
+  drawing: string | Uint8Array = rightDrawing,
+): Files => ({
+  "gallery.yaml": rightGallery,
+  [`studies/${folder}/study.md`]: study,
+  [`studies/${folder}/original.svg`]: drawing,
+});
+
+const ferry = (study: string | Uint8Array, drawing?: string | Uint8Array): Files =>
+  at("ferry", study, drawing);
+const drawn = (drawing: string | Uint8Array): Files => ferry(rightStudy, drawing);
+const right = ferry(rightStudy);
+const key = (line: string): string => rightStudy.replace("status: open", line);
+const inside = (shapes: string): string => rightDrawing.replace("</svg>", `${shapes}</svg>`);
+const utf16 = (text: string): Uint8Array => {
+  const units = Array.from(text, (character) => character.charCodeAt(0));
+  return new Uint8Array([0xff, 0xfe, ...units.flatMap((unit) => [unit & 0xff, unit >> 8])]);
+};
+const plainStudy = rightStudy.replace('  only: "#wheel"\n', "").replace('focus: { select: "#wheel" }\n', "");
+const whiteWheel = plainStudy.replace('"#7a1020"', '"#ffffff"');
+const runsIn = rightDrawing.replace('cy="8" r="5" fill="#7a1020"', 'cy="12" r="5" fill="#ffffff"');
+const uses = (attributes: string, sheet = ""): string =>
+  rightDrawing.replace(
+    '<circle id="wheel" cx="15" cy="8" r="5" fill="#7a1020"/>',
+    `${sheet}<defs><g id="w"><circle r="3" ${attributes}/></g></defs><use id="wheel" href="#w" x="8" y="8"/><use href="#w" x="22" y="8"/>`,
+  );
+const groups = (count: number, times: number): string =>
+  Array.from({ length: count }, (_, index) => {
+    const inner = index === 0 ? '<path d="M0 0h1v1z"/>' : `<use href="#g${index - 1}"/>`.repeat(times);
+    return `<g id="g${index}">${inner}</g>`;
+  }).join("");
+
+/** Rule → both sides, made. */
+export const told: Readonly<Record<string, { readonly wrong: Files; readonly right: Files }>> = {
+  "study/front-matter-size": {
+    wrong: ferry(key(`symbolism: ${"gold ".repeat(1800)}`)),
+    right: ferry(`${rightStudy}${"gold ".repeat(1800)}\n`),
+  },
+  "study/file-size": { wrong: ferry(`${rightStudy}${"dark ".repeat(20_000)}\n`), right },
+  "study/encoding": { wrong: ferry(utf16(rightStudy)), right },
+  "study/too-long": {
+    wrong: ferry(rightStudy.replace("A lighter ferry wheel", "A lighter ferry wheel ".repeat(14))),
+    right: ferry(rightStudy.replace("A lighter ferry wheel", "A lighter ferry wheel ".repeat(9))),
+  },
+  "study/formerly-claimed": {
+    wrong: {
+      ...ferry(key("formerly: [ferry-wheel]")),
+      "studies/wheel/study.md": rightStudy.replace("status: open", "formerly: [ferry-wheel]"),
+      "studies/wheel/original.svg": rightDrawing.replace("#1b2a5c", "#0f5a32").replace('r="5"', 'r="2"'),
+    },
+    right: ferry(key("formerly: [ferry-wheel]")),
+  },
+  "study/focus-hidden": {
+    wrong: ferry(whiteWheel, runsIn),
+    right: ferry(whiteWheel.replace("status:", 'focus: { select: "#wheel" }\nstatus:'), runsIn),
+  },
+  "study/likeness": {
+    wrong: { ...right, "flags/harbour.svg": rightDrawing.replace("#7a1020", "#f4c430") },
+    right,
+  },
+  "study/drawing-size": { wrong: drawn(inside(`<path d="M0 0${"h1v1".repeat(180_000)}"/>`)), right },
+  "study/folder-empty": {
+    wrong: {
+      "gallery.yaml": `${rightGallery}compareWith: collection\n`,
+      "studies/.DS_Store": "",
+      "collection/north/harbour.svg": rightDrawing,
+    },
+    right: {
+      "gallery.yaml": `${rightGallery}compareWith: collection\n`,
+      "studies/.DS_Store": "",
+      "collection/harbour.svg": rightDrawing,
+    },
+  },
+  "study/link": {
+    wrong: {
+      ...right,
+      "flags/ferry.svg": rightDrawing,
+      "studies/ferry/original.svg": "→../../flags/ferry.svg",
+    },
+    right,
+  },
+  "svg/empty": { wrong: drawn(""), right },
+  "svg/encoding": { wrong: drawn(new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a])), right },
+  "svg/not-svg": { wrong: drawn("<html><body>Not found</body></html>"), right },
+  "svg/entity": {
+    wrong: drawn(`<!DOCTYPE svg [<!ENTITY a "1">]>${inside(`<path d="M${"&a; ".repeat(300)}"/>`)}`),
+    right,
+  },
+  "svg/cap": { wrong: drawn(inside(`${"<g>".repeat(70)}${"</g>".repeat(70)}`)), right },
+  "svg/too-many-instances": {
+    wrong: drawn(inside(`<defs>${groups(8, 10)}</defs><use href="#g7"/>`)),
+    right: drawn(inside(`<defs>${groups(2, 2)}</defs><use href="#g1"/>`)),
+  },
+  "svg/shared": {
+    wrong: drawn(uses("", "<style>g:first-child > circle{fill:#7a1020}</style>")),
+    right: drawn(uses('fill="#7a1020"')),
+  },
+  "svg/more": { wrong: drawn(inside('<a xmlns="http://other.example/"/>'.repeat(300))), right },
+};
+
+/** Rules that never come alone → those that come with them. */
+export const beside: Readonly<Record<string, readonly string[]>> = { "svg/more": ["svg/removed"] };
+
+/** Rules that no content folder raises by itself, or not on every machine → the test that raises them. */
+export const raisedElsewhere: Readonly<Record<string, string>> = {
+  "study/content-missing": "tests/study/load.test.ts",
+  "study/folder-named": "tests/study/load.test.ts",
+  "study/unreadable": "tests/study/file.test.ts",
+  "study/not-drawable": "tests/study/survey.test.ts",
+  "study/too-slow": "tests/study/pool.test.ts",
+  "study/too-much-memory": "tests/study/pool.test.ts",
+  "study/crashed": "tests/study/pool.test.ts",
+  "study/fault": "tests/study/fault.test.ts",
+  "svg/too-big": "tests/svg/decode.test.ts",
+};

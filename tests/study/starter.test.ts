@@ -1,0 +1,100 @@
+import { expect, test } from "vitest";
+import { defaultCloth } from "../../src/colour/cloth.ts";
+import { compareDrawing, measureDrawing } from "../../src/study/analyse.ts";
+import { readFigure } from "../../src/study/figure.ts";
+import { optionsOf } from "../../src/study/options.ts";
+import { defaultPalette } from "../../src/study/palette.ts";
+import { schemaLine, writeStarter } from "../../src/study/starter.ts";
+import { parseText } from "./fixture.ts";
+
+const svg = (inner: string) =>
+  new TextEncoder().encode(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 60 40">${inner}</svg>`);
+const field = (colour: string) => `<path fill="${colour}" d="M0 0h60v40H0z"/>`;
+const disc = '<circle cx="30" cy="20" r="10" fill="#701c2b"/>';
+
+async function begin(inner: string, title = "A lighter ferry wheel") {
+  const options = { cloth: defaultCloth, palette: defaultPalette, distance: 40 };
+  const measure = (await measureDrawing("a.svg", svg(inner), options)).value;
+  const report = (await optionsOf("a.svg", svg(inner), options)).value;
+  if (!measure || !report) throw new Error("the drawing cannot be measured");
+  const [change] = report.options;
+  const compared = change && (await compareDrawing("a.svg", svg(inner), change, options)).value;
+  const before = compared?.comparison.before;
+  return writeStarter({
+    ...(before && { before }),
+    title,
+    original: "original.svg",
+    schema: "../a.json",
+    measure,
+    report,
+  });
+}
+
+test("a study that is right as it stands, with its colours and three changes", async () => {
+  const { frontMatter, prose, hasChange } = await begin(field("#15244a") + disc);
+  const { value, problems } = parseText(`---\n${frontMatter}---\n${prose}`);
+  expect([hasChange, problems]).toEqual([true, []]);
+  expect(value).toMatchObject({ title: "A lighter ferry wheel", original: "original.svg", status: "open" });
+  const lines = frontMatter.split("\n");
+  expect(lines[0]).toBe("# yaml-language-server: $schema=../a.json");
+  // The area of the disc is π·10²; the rest of 60 × 40 is field.
+  const disc01 = (Math.PI * 100) / 2400;
+  const shares = lines.flatMap((line) => /^# {3}"(#[0-9a-f]{6})" .* ([\d.]+) %$/.exec(line)?.slice(1) ?? []);
+  expect([shares[0], shares[2]]).toEqual(["#15244a", "#701c2b"]);
+  expect(Number(shares[1])).toBeCloseTo(100 * (1 - disc01), 0);
+  expect(Number(shares[3])).toBeCloseTo(100 * disc01, 0);
+  const changes = lines.filter((line) => /^(?:# )?change: /.test(line));
+  expect(changes.map((line) => line.startsWith("#"))).toEqual([false, true, true]);
+  for (const line of changes)
+    expect(line).toMatch(
+      /^(?:# )?change: \{ replace: "#[0-9a-f]{6}", with: "#[0-9a-f]{6}" \} {3}# .+ → .+: clarity \d+ % → \d+ %/,
+    );
+});
+
+test("each of the lines, uncommented, is right", async () => {
+  const { frontMatter, prose } = await begin(field("#15244a") + disc);
+  const lines = frontMatter.split("\n");
+  const changes = lines.flatMap((line, index) => (/^(?:# )?change: /.test(line) ? [index] : []));
+  for (const wanted of changes) {
+    const other = lines.map((line, index) =>
+      changes.includes(index) ? `${index === wanted ? "" : "# "}${line.replace(/^# /, "")}` : line,
+    );
+    expect(parseText(`---\n${other.join("\n")}---\n${prose}`).problems).toEqual([]);
+  }
+  // The keys to fill in are right too, all but those that name something this drawing has not.
+  const open = frontMatter.replace(/^# (authors|date|tags|credit|symbolism|focus):/gm, "$1:");
+  expect(open).not.toBe(frontMatter);
+  expect(parseText(`---\n${open}---\n${prose}`).problems).toEqual([]);
+});
+
+test("the prose shows the weakest edge", async () => {
+  const { prose } = await begin(field("#15244a") + disc);
+  expect(readFigure(prose.trim().split("\n").at(-1) ?? "")?.edge).toBe("dark blue / dark red");
+});
+
+test("one colour: no change, and it says so", async () => {
+  const { frontMatter, prose, hasChange } = await begin(field("#701c2b"));
+  expect(hasChange).toBe(false);
+  expect(frontMatter).toContain(`\
+# One colour: no edges to measure.
+# So no change is proposed here. The study is left out of the gallery until one stands in a line such as:
+# change: { replace: "#701c2b", with: "#ffffff" }
+`);
+  const { problems } = parseText(`---\n${frontMatter}---\n${prose}`);
+  expect(problems.map(({ rule, reason }) => [rule, reason])).toEqual([
+    ["study/missing-key", "A study needs “change”, and it is not there."],
+  ]);
+});
+
+test.each(["A: b # c", "yes", '"quoted"', "- a", "2026", "{x}", "x".repeat(200), "é ü 旗", "@at", "a'b"])(
+  "the title %j is what was meant",
+  async (title) => {
+    const { frontMatter } = await begin(field("#15244a") + disc, title);
+    const { value, problems } = parseText(`---\n${frontMatter}---\n`);
+    expect([value?.title, problems]).toEqual([title, []]);
+  },
+);
+
+test("the line that editors read", () => {
+  expect(schemaLine("a/b.json")).toBe("# yaml-language-server: $schema=a/b.json");
+});
