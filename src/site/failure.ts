@@ -62,9 +62,13 @@ export function explainFailure(error: unknown, out: string, file: string): unkno
     `the system says ${code}`,
     "Mend that, or name another folder with --out.",
   ];
-  return new OutputError(`The site cannot be written to ${out}: ${why} (${code} at ${file}).`, hint, {
-    code,
-  });
+  return new OutputError(
+    `The site cannot be written to ${out}: ${why} (${code} at ${file}). What is published is as it was.`,
+    hint,
+    {
+      code,
+    },
+  );
 }
 
 /** Returns the same disk with its errors explained. */

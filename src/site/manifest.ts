@@ -29,7 +29,8 @@ export function describeFile(sitePath: string, bytes: string | Uint8Array): Mani
 export function formatManifest(entries: readonly ManifestEntry[]): string {
   const sorted = [...entries].sort((a, b) => (a.path < b.path ? -1 : a.path > b.path ? 1 : 0));
   const lines = sorted.map(({ path: file, size, sha256 }) => JSON.stringify({ path: file, size, sha256 }));
-  return `{ "schemaVersion": 0, "files": [\n${lines.join(",\n")}\n] }\n`;
+  const head = `"schemaVersion": 1, "schema": "schemas/manifest.schema.json"`;
+  return `{ ${head}, "files": [\n${lines.join(",\n")}\n] }\n`;
 }
 
 /**

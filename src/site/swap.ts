@@ -2,6 +2,7 @@
 import { lstat, readdir, readlink, stat } from "node:fs/promises";
 import path from "node:path";
 import type { Disk } from "./disk.ts";
+import { OutputError } from "./failure.ts";
 import { exists, ignoreMissing, type Kept, nameIn, outgoingOf, type Place, putAway } from "./workshop.ts";
 
 /** What stands at the target: nothing, a folder, a link that we made, or something that is not ours to touch. */
@@ -71,7 +72,13 @@ async function exchange(fresh: string, place: Place, disk: Disk): Promise<Swappe
     await disk.exchange(name, place.target);
   } catch (error) {
     // It may have been done and not told.
-    if ((await stat(place.target)).ino !== ino) throw error;
+    if ((await stat(place.target)).ino !== ino) {
+      await disk.rename(name, fresh);
+      // Two of our own folders could be exchanged, this one cannot: two renames tell why, or do it.
+      if (error instanceof Error && "code" in error && error.code === "ENOTSUP")
+        return move(fresh, place, disk);
+      throw error;
+    }
   }
   await settle(() => disk.flush(place.parent));
   const kept = await settle(() => putAway(name, place, disk));
@@ -114,7 +121,12 @@ async function move(fresh: string, place: Place, disk: Disk): Promise<Swapped> {
   try {
     await disk.rename(fresh, place.target);
   } catch (error) {
-    await disk.rename(outgoing, place.target);
+    await disk.rename(outgoing, place.target).catch(() => {
+      throw new OutputError(
+        `The site cannot be written to ${place.target}, and the one before cannot be put back: it waits in ${outgoing}.`,
+        "Build again: that puts it back.",
+      );
+    });
     throw error;
   }
   await settle(() => disk.flush(place.parent));

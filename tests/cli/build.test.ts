@@ -64,6 +64,29 @@ test("a folder that holds somebody's files is not written to", async () => {
   expect(await readdir(join(root, "mine"))).toEqual(["letter.txt"]);
 });
 
+test("with --force it is, and what was in it is kept and named", async () => {
+  const root = await makeFolder({ ...content, "mine/letter.txt": "x" });
+  const { status, messages } = await run(root, "build", "--out", "mine", "--force");
+  expect([status, messages]).toEqual([
+    0,
+    "mine held 1 file that was not written here (letter.txt). The folder as it was is kept: mine-kept\n",
+  ]);
+  expect(await readFile(join(root, "mine-kept/letter.txt"), "utf8")).toBe("x");
+  await access(join(root, "mine/index.html"));
+});
+
+test("of two builds at once the second says for whom it waits, and both publish", async () => {
+  const root = await makeFolder(content);
+  const both = await Promise.all([run(root, "build"), run(root, "build")]);
+  expect(both.map(({ status }) => status)).toEqual([0, 0]);
+  const waited = both.filter(({ messages }) => messages !== "");
+  expect(waited.map(({ messages }) => messages)).toEqual([
+    expect.stringMatching(
+      /^Another build is at work on _site \(process \d+ on [\w-]+\): waiting until it is done\.\n$/,
+    ),
+  ]);
+});
+
 test("a content folder that is not there, and a base that is no path, are wrong use", async () => {
   const root = await makeFolder({});
   expect((await run(root, "build")).status).toBe(2);

@@ -62,7 +62,7 @@ There is no command “mesure”.
     ["publish"],
     `\
 There is no command “publish”.
-    The commands are: build, check, measure, try, survey, clean.
+    The commands are: build, serve, check, new, measure, try, survey, clean.
 `,
   ],
   [
@@ -83,7 +83,7 @@ measure has no option “--jsno”.
     ["check", "-x"],
     `\
 check has no option “-x”.
-    The options are: --json, --help.
+    The options are: --json, --markdown, --strict, --cache, --help.
 `,
   ],
   [
@@ -97,7 +97,7 @@ measure needs a file.
     ["check", "content", "more"],
     `\
 check does not know what to do with “more”.
-    Type: counterchange check [CONTENT] [--json]
+    Type: counterchange check [CONTENT] [--json | --markdown] [--strict] [--cache DIR]
 `,
   ],
   [

@@ -1,5 +1,5 @@
 // The short form of npm run faults. Nothing may be lost.
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { disk } from "../../src/site/disk.ts";
 import { manifestName } from "../../src/site/manifest.ts";
 import { makeRoom } from "../site/room.ts";
@@ -9,6 +9,9 @@ import { runDamages, runEdits } from "./kept.ts";
 import { runKills } from "./kills.ts";
 import { runNth } from "./nth.ts";
 import { checkWhole } from "./whole.ts";
+
+// Whole builds in processes of their own, on a machine that may have other work.
+vi.setConfig({ testTimeout: 240_000 });
 
 test("the Nth call to the disk fails, for every N", async () => {
   const tally = await runNth({

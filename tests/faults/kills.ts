@@ -67,7 +67,7 @@ export async function runKills({ room, kills, seed, way = "exchange", onKill }: 
   const digests = variants.map(({ model }) => checkWhole(model));
   const victims = new Victims();
   const cache = path.join(room, "cache");
-  await victims.send({ content: variants[0].content, site, way, cache, lastCall: 0 }, () => undefined);
+  await victims.send({ content: variants[0].content, site, way, cache }, () => undefined);
   const watcher = start("watcher.ts", [site, ...variants.map(({ model }) => model)]);
   await new Promise((resolve) => watcher.once("message", resolve));
   const lost: string[] = [];
@@ -75,22 +75,25 @@ export async function runKills({ room, kills, seed, way = "exchange", onKill }: 
   let longest = 2_000;
   let published = checkWhole(site);
   const otherOf = (found: string): Variant => variants[digests.indexOf(found) === 0 ? 1 : 0];
-  for (let done = 0; done < kills; done += 1) {
+  let done = 0;
+  for (let build = 1; done < kills; build += 1) {
     const order = { content: otherOf(published).content, site, way };
-    const words = done % 10 === 9 ? order : { ...order, cache };
+    const words = build % 10 === 0 ? order : { ...order, cache };
     const { phase, took } = await kill(victims, words, longest, random);
     if (phase === "done") longest = 0.8 * longest + 0.2 * took;
+    // One that was done before it could be killed is no kill.
+    else done += 1;
     phases.set(phase, (phases.get(phase) ?? 0) + 1);
     try {
       published = await readStanding(site, way);
-      if (!digests.includes(published)) lost.push(`kill ${done} (${phase}): a site that was never built`);
+      if (!digests.includes(published)) lost.push(`build ${build} (${phase}): a site that was never built`);
     } catch (error) {
-      lost.push(`kill ${done} (${phase}): ${message(error)}`);
+      lost.push(`build ${build} (${phase}): ${message(error)}`);
     }
-    onKill?.(done + 1);
+    if (phase !== "done") onKill?.(done);
   }
   const last = otherOf(published);
-  const status = await victims.send({ content: last.content, site, way, lastCall: 0 }, () => undefined);
+  const status = await victims.send({ content: last.content, site, way }, () => undefined);
   victims.end();
   if (status !== 0) lost.push(`the build after the last kill ended with ${status}`);
   else if (checkWhole(site) !== digests[variants.indexOf(last)])
@@ -130,25 +133,28 @@ async function makeModels(room: string): Promise<readonly [Variant, Variant]> {
 /** Starts a build and kills it. Returns how far it had come, and after how many milliseconds it ended. */
 async function kill(
   victims: Victims,
-  order: Omit<Order, "lastCall">,
+  order: Omit<Order, "last">,
   longest: number,
   random: () => number,
 ): Promise<{ readonly phase: Phase; readonly took: number }> {
-  const how = pick(random, ["any time", "writing", "swapping", "swapping", "call", "call"]);
-  // Publishing takes about 500 calls, the last 20 of them swap.
-  const lastCall = how !== "call" ? 0 : 1 + Math.floor(random() < 0.5 ? random() * 500 : 440 + random() * 60);
+  const how = pick(random, ["any time", "writing", "swapping", "call", "swap call", "swap call"]);
+  // Publishing this gallery takes about 430 calls; the last 11 or fewer of them swap.
+  const last =
+    how === "call"
+      ? { call: 1 + Math.floor(random() * 430), from: "started" as const }
+      : { call: 1 + Math.floor(random() * (order.way === "link" ? 8 : 11)), from: "swapping" as const };
   let phase: Phase = "ready";
   let began = 0;
   const shoot = (child: ChildProcess, delay: number): void =>
     void setTimeout(() => child.kill("SIGKILL"), delay);
-  await victims.send({ ...order, lastCall }, (child, told) => {
+  await victims.send(how.endsWith("call") ? { ...order, last } : order, (child, told) => {
     phase = told;
     if (phase === "started") {
       began = performance.now();
       if (how === "any time") shoot(child, random() * longest * 1.1);
     }
     if (how === "writing" && phase === "writing") shoot(child, random() * 0.3 * longest);
-    if (how === "swapping" && phase === "swapping") shoot(child, random() * 60);
+    if (how === "swapping" && phase === "swapping") shoot(child, random() * random() * 60);
   });
   return { phase, took: performance.now() - began };
 }

@@ -13,16 +13,16 @@ export interface Order {
   readonly way: keyof typeof disks;
   /** The folder of the cache, if one is used. */
   readonly cache?: string;
-  /** The number of the call to the disk before which it kills itself; 0 for none. */
-  readonly lastCall: number;
+  /** The call to the disk before which it kills itself, counted from 1 at the beginning, or where it begins to swap. */
+  readonly last?: { readonly call: number; readonly from: "started" | "swapping" };
 }
 
-async function run({ content, site, way, cache, lastCall }: Order): Promise<void> {
+async function run({ content, site, way, cache, last }: Order): Promise<void> {
   const store =
     cache === undefined
       ? undefined
       : await openStore({ folder: cache, secretFile: path.join(cache, "../key") });
-  let calls = 0;
+  const calls = { started: 0, swapping: 0 };
   let phase: Phase = "ready";
   const tell = (next: Phase): void => {
     if (next === phase) return;
@@ -31,11 +31,12 @@ async function run({ content, site, way, cache, lastCall }: Order): Promise<void
   };
   tell("started");
   const disk = watchDisk((call, at) => {
-    calls += 1;
-    if (calls === lastCall) process.kill(process.pid, "SIGKILL");
     if (call === "write" && at.includes("/fresh-")) tell("writing");
     // The first of the renames, or the probe before them.
     if (phase === "writing" && (at.includes("/probe-") || call === "rename")) tell("swapping");
+    calls.started += 1;
+    if (phase === "swapping") calls.swapping += 1;
+    if (last !== undefined && calls[last.from] === last.call) process.kill(process.pid, "SIGKILL");
   }, disks[way]);
   await buildSite(content, site, { disk, ...(store === undefined ? {} : { store }) });
   await store?.close();

@@ -16,7 +16,7 @@ test.each([
   if (!(error instanceof OutputError)) throw new Error("not explained");
   expect(error.message).toContain("The site cannot be written to my-site: ");
   expect(error.message).toContain(why);
-  expect(error.message).toContain(`(${code} at /x/y).`);
+  expect(error.message).toContain(`(${code} at /x/y). What is published is as it was.`);
   expect(error.hint).toContain(hint);
   expect(error.code).toBe(code);
 });

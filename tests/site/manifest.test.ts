@@ -1,4 +1,4 @@
-import { mkdir, symlink, writeFile } from "node:fs/promises";
+import { mkdir, readFile, symlink, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { expect, test } from "vitest";
 import {
@@ -10,6 +10,7 @@ import {
   readManifest,
 } from "../../src/site/manifest.ts";
 import { makeRoom } from "./room.ts";
+import { readSchemas } from "./schemas.ts";
 
 // FIPS 180-4, example of the secure hash standard for “abc”.
 const abc = "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad";
@@ -26,7 +27,16 @@ test("the order of the files changes nothing", () => {
   expect(formatManifest([...entries].reverse())).toBe(text);
   const parsed: { files: { path: string }[] } = JSON.parse(text);
   expect(parsed.files.map((file) => file.path)).toEqual(["Z", "a", "a/c", "b"]);
-  expect(JSON.parse(formatManifest([]))).toEqual({ schemaVersion: 0, files: [] });
+  expect(JSON.parse(formatManifest([])).files).toEqual([]);
+});
+
+test("it is what its schema describes, and the schema can be failed", async () => {
+  const name = "manifest.schema.json";
+  const file = path.join(import.meta.dirname, "../../src/site/schema", name);
+  const findFaults = readSchemas(new Map([[name, await readFile(file, "utf8")]]));
+  const text = formatManifest([describeFile("a/b", "x")]);
+  expect(findFaults(name, text)).toEqual([]);
+  expect(findFaults(name, text.replace('"size":1', '"size":"1"'))).toHaveLength(1);
 });
 
 test.each([

@@ -44,7 +44,8 @@ test("writes a folder that is not there, with its manifest, and leaves nothing b
 test("the manifest gives path, size and SHA-256 of every file", async () => {
   await publish([fileOf("b/c.txt", () => "new"), fileOf("a.txt", () => "")]);
   expect(JSON.parse(await read("_site", manifestName))).toEqual({
-    schemaVersion: 0,
+    schemaVersion: 1,
+    schema: "schemas/manifest.schema.json",
     files: [
       { path: "a.txt", size: 0, sha256: "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855" },
       {

@@ -71,6 +71,29 @@ describe("each way", () => {
     expect(await published()).toBe("new");
   });
 
+  test("where only this folder cannot be exchanged, it is two renames", async () => {
+    await swapIn(await fresh("old"), place, disks.exchange);
+    const failing = watchDisk((call, at) => {
+      if (call === "exchange" && at.includes("/swap-")) throw systemError("ENOTSUP", call, at);
+    });
+    expect((await swapIn(await fresh("new"), place, failing)).way).toBe("moved");
+    expect(await published()).toBe("new");
+    expect((await readdir(place.workshop)).sort()).toEqual([".gitignore", "previous"]);
+  });
+
+  test("where the second of two renames fails, and its undoing too, it is said where the old site waits", async () => {
+    await swapIn(await fresh("old"), place, disks.move);
+    let renames = 0;
+    const failing = watchDisk((call, at) => {
+      if (call === "rename") renames += 1;
+      if (renames > 1) throw systemError("EIO", call, at);
+    }, disks.move);
+    const swapped = swapIn(await fresh("new"), place, failing);
+    await expect(swapped).rejects.toThrow(`it waits in ${outgoingOf(place)}`);
+    await repair(place, disks.move);
+    expect(await published()).toBe("old");
+  });
+
   test("where the second of two renames fails, the first is undone", async () => {
     await swapIn(await fresh("old"), place, disks.move);
     const failing = watchDisk((call, at) => {
