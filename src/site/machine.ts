@@ -30,6 +30,7 @@ export async function listMachineFiles(
   const locate = locateFrom(gallery);
   return [
     ...listSubscriptions(gallery, view),
+    fileOf("robots.txt", () => formatRobots(formatCanonical(gallery.address, "/sitemap.xml"))),
     fileOf("studies.json", () => formatStudiesData(orderStudies(studies), gallery, locate("/studies.json"))),
     fileOf(wordsFile, () => formatWords(orderStudies(studies))),
     fileOf("assets/icon.svg", () => iconSvg),
@@ -37,6 +38,12 @@ export async function listMachineFiles(
     ...(await listSchemas(schemaDirs, gallery)),
     ...studies.flatMap((result) => listStudyFiles(result, gallery, locate)),
   ];
+}
+
+/** Every search engine may read everything. Sources: RFC 9309, section 2.2; sitemaps.org, protocol 0.9, for the last line. */
+function formatRobots(sitemap: string | undefined): string {
+  const rules = "User-agent: *\nAllow: /\n";
+  return sitemap === undefined ? rules : `${rules}\nSitemap: ${sitemap}\n`;
 }
 
 /** For the file at a site path: what its links are, absolute where the gallery has an address, else relative to it. */

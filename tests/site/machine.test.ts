@@ -101,3 +101,11 @@ test("icon and pictures have the size that pages say", async () => {
 test("the same input gives the same bytes", async () => {
   expect(await make(structuredClone(galleryResult))).toEqual(await make(galleryResult));
 });
+
+test("robots are welcome, and are told of the sitemap where there is one", async () => {
+  const read = async (result: GalleryResult) => (await make(result)).get("robots.txt")?.toString("utf8");
+  expect(await read(galleryResult)).toBe(
+    "User-agent: *\nAllow: /\n\nSitemap: https://flags.example/sound/sitemap.xml\n",
+  );
+  expect(await read(nowhere)).toBe("User-agent: *\nAllow: /\n");
+});
