@@ -4,6 +4,7 @@ import { lstat, readdir } from "node:fs/promises";
 import path from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
 import { buildSite } from "../../src/site/build.ts";
+import { openStore } from "../../src/study/store.ts";
 import type { disks } from "./disk.ts";
 import { makeContent, makeLargerContent, writeContent } from "./gallery.ts";
 import { makeRandom, message, pick, type Tally } from "./tally.ts";
@@ -63,10 +64,10 @@ const isReady = new WeakSet<ChildProcess>();
 export async function runKills({ room, kills, seed, way = "exchange", onKill }: KillOptions): Promise<Tally> {
   const random = makeRandom(seed);
   const site = path.join(room, "_site");
-  const variants = await makeModels(room);
+  const cache = path.join(room, "cache");
+  const variants = await makeModels(room, cache);
   const digests = variants.map(({ model }) => checkWhole(model));
   const victims = new Victims();
-  const cache = path.join(room, "cache");
   await victims.send({ content: variants[0].content, site, way, cache }, () => undefined);
   const watcher = start("watcher.ts", [site, ...variants.map(({ model }) => model)]);
   await new Promise((resolve) => watcher.once("message", resolve));
@@ -93,7 +94,7 @@ export async function runKills({ room, kills, seed, way = "exchange", onKill }: 
     if (phase !== "done") onKill?.(done);
   }
   const last = otherOf(published);
-  const status = await victims.send({ content: last.content, site, way }, () => undefined);
+  const status = await victims.send({ content: last.content, site, way, cache }, () => undefined);
   victims.end();
   if (status !== 0) lost.push(`the build after the last kill ended with ${status}`);
   else if (checkWhole(site) !== digests[variants.indexOf(last)])
@@ -120,11 +121,13 @@ interface Variant {
   readonly model: string;
 }
 
-async function makeModels(room: string): Promise<readonly [Variant, Variant]> {
+async function makeModels(room: string, cache: string): Promise<readonly [Variant, Variant]> {
   const make = async (name: string, content: ReturnType<typeof makeContent>): Promise<Variant> => {
     const variant = { content: path.join(room, name, "content"), model: path.join(room, name, "_site") };
     await writeContent(variant.content, content);
-    await buildSite(variant.content, variant.model);
+    const store = await openStore({ folder: cache, secretFile: path.join(cache, "../key") });
+    await buildSite(variant.content, variant.model, store === undefined ? {} : { store });
+    await store?.close();
     return variant;
   };
   return [await make("small", makeContent()), await make("large", makeLargerContent())];
