@@ -46,6 +46,7 @@ export function compareProblems(a: Problem, b: Problem): number {
   );
 }
 
-function compareText(a: string, b: string): number {
+/** Orders text by code unit, so that the order is the same on every machine. */
+export function compareText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -1,7 +1,7 @@
 // Floor 5. The problems of what should be in a content folder and is not there.
 import { findNearest } from "../problem/nearest.ts";
-import type { Problem } from "../problem/problem.ts";
-import { compareNames, foldName } from "./slug.ts";
+import { compareText, type Problem } from "../problem/problem.ts";
+import { foldName } from "./slug.ts";
 import type { Study } from "./study.ts";
 
 /**
@@ -11,7 +11,7 @@ import type { Study } from "./study.ts";
 export function drawingMissing(study: Study, names: readonly string[]): Problem {
   const parts = study.original.split("/");
   const folder = parts.length > 1 ? "in the folder flags" : "in the study's folder";
-  const drawings = names.filter((name) => name.endsWith(".svg")).sort(compareNames);
+  const drawings = names.filter((name) => name.endsWith(".svg")).sort(compareText);
   const only = drawings.length === 1 ? drawings[0] : undefined;
   const near = findNearest(parts.at(-1) ?? "", drawings) ?? only;
   const lines = near === undefined ? [] : [`Type: original: ${[...parts.slice(0, -1), near].join("/")}`];

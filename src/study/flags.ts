@@ -1,10 +1,9 @@
 // Floor 5. Which files of a folder of flags are read: drawings with a good name, and a warning for everything else.
-import type { Problem } from "../problem/problem.ts";
+import { compareText, type Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
 import { isEditorFile } from "./editor.ts";
 import { checkStudyFiles, type Entry } from "./listing.ts";
 import { isDrawingName } from "./original.ts";
-import { compareNames } from "./slug.ts";
 
 /** A drawing in a folder. `file` is its path as shown in messages, `path` the absolute one. */
 export interface FolderDrawing {
@@ -25,7 +24,7 @@ export function checkFolderDrawings(
   entries: readonly Entry[],
   hasStrictNames: boolean,
 ): { readonly names: readonly string[]; readonly problems: readonly Problem[] } {
-  const drawings = entries.filter(({ name }) => isDrawing(name)).sort((a, b) => compareNames(a.name, b.name));
+  const drawings = entries.filter(({ name }) => isDrawing(name)).sort((a, b) => compareText(a.name, b.name));
   if (!hasStrictNames)
     return { names: drawings.filter(({ kind }) => kind === "file").map(({ name }) => name), problems: [] };
   const problems = [

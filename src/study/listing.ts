@@ -1,10 +1,10 @@
 // Floor 5. Looks at the names in a folder, before any file is opened: what may be there, and under which name.
 import { findNearest } from "../problem/nearest.ts";
-import type { Problem } from "../problem/problem.ts";
+import { compareText, type Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
 import { isEditorFile } from "./editor.ts";
 import { isDrawingName, proposeDrawingName } from "./original.ts";
-import { compareNames, foldName, isSlug, proposeSlug } from "./slug.ts";
+import { foldName, isSlug, proposeSlug } from "./slug.ts";
 
 /** One entry of a folder, not followed if it is a link. */
 export interface Entry {
@@ -31,7 +31,7 @@ export function checkStudyFolders(
   const taken = entries.map((entry) => entry.name);
   const slugs: string[] = [];
   const problems: Problem[] = [];
-  const sorted = [...entries].sort((a, b) => compareNames(a.name, b.name));
+  const sorted = [...entries].sort((a, b) => compareText(a.name, b.name));
   for (const entry of sorted) {
     const file = `${folder}/${entry.name}`;
     if (leftovers.includes(entry.name) || isEditorFile(entry.name)) continue;
@@ -53,7 +53,7 @@ export function checkStudyFolders(
  */
 export function checkStudyFiles(folder: string, entries: readonly Entry[]): Problem[] {
   const names = entries.map((entry) => entry.name);
-  const sorted = [...entries].sort((a, b) => compareNames(a.name, b.name));
+  const sorted = [...entries].sort((a, b) => compareText(a.name, b.name));
   return sorted.flatMap(({ name, kind }) => {
     const file = `${folder}/${name}`;
     const twins = names.filter((other) => other !== name && foldName(other) === foldName(name));

@@ -1,6 +1,6 @@
 // Floor 5. The content folder → its gallery and its studies.
 import { join, resolve } from "node:path";
-import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
+import { compareText, hasError, type Outcome, type Problem } from "../problem/problem.ts";
 import { contentIsFile, contentMissing, drawingMissing, studiesMissing, studyMissing } from "./absent.ts";
 import { kindOf, readFolder, readRegular } from "./disk.ts";
 import {
@@ -15,7 +15,6 @@ import { findClashes } from "./formerly.ts";
 import { defaultGallery, missingGallery, parseGallery } from "./gallery.ts";
 import { checkStudyFiles, checkStudyFolders, linkProblem } from "./listing.ts";
 import { type ProseFile, parseStudy, type StudyOrigin } from "./parse.ts";
-import { compareNames } from "./slug.ts";
 import { textFileBytes, tooLarge } from "./source.ts";
 import type { Gallery, Study } from "./study.ts";
 
@@ -68,7 +67,7 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   return {
     gallery,
     studies: studies.filter(({ file }) => !wrong.has(file)),
-    folders: folders.sort(compareNames),
+    folders: folders.sort(compareText),
     problems: [...found, ...clashes],
   };
 }

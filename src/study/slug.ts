@@ -24,8 +24,3 @@ export function proposeSlug(name: string): string | undefined {
 export function foldName(name: string): string {
   return name.normalize("NFC").toUpperCase().toLowerCase().normalize("NFC");
 }
-
-/** Orders names by code unit, so that the order is the same on every machine. */
-export function compareNames(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
-}

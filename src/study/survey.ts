@@ -3,7 +3,7 @@ import type { Hex } from "../colour/colour.ts";
 import { measureLooks } from "../measure/figures.ts";
 import type { Measure } from "../measure/measure.ts";
 import type { Option } from "../measure/options.ts";
-import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
+import { compareText, hasError, type Outcome, type Problem } from "../problem/problem.ts";
 import { writeDrawing } from "../svg/write.ts";
 import { openDrawing } from "./open.ts";
 import { type OptionsReport, rankOpened, type TryOptions } from "./options.ts";
@@ -155,8 +155,4 @@ export function describeFlag(
 /** Clarity, and past every clarity where there is none. */
 function rankOf({ clarity }: SurveyedFlag): number {
   return clarity ?? Number.MAX_VALUE;
-}
-
-function compareText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { compareProblems, hasError, type Problem } from "../../src/problem/problem.ts";
+import { compareProblems, compareText, hasError, type Problem } from "../../src/problem/problem.ts";
 
 const at = (file: string, line?: number, column = 1, rule = "a/b"): Problem => ({
   rule,
@@ -23,4 +23,8 @@ test("problems go by file, then line, then column, then rule; one without a plac
       expect([...shuffled].sort(compareProblems)).toEqual(sorted);
     }),
   );
+});
+
+test("the order is that of the code units", () => {
+  expect(["b", "a", "Z", "é"].sort(compareText)).toEqual(["Z", "a", "b", "é"]);
 });

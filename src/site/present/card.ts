@@ -1,4 +1,5 @@
 // Floor 6. One study as an entry of a list, with what the list can be searched and sorted by; and their order.
+import { compareText } from "../../problem/problem.ts";
 import type { StudyResult } from "../../study/result.ts";
 import type { Linker } from "../address.ts";
 import type { Format } from "./format.ts";
@@ -73,8 +74,4 @@ export function presentCard(result: StudyResult, link: Linker, format: Format): 
       gain: before === null || after === null ? "" : (after - before).toFixed(4),
     },
   };
-}
-
-function compareText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }
