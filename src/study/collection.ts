@@ -4,7 +4,7 @@ import type { KnownFlag } from "./alike.ts";
 import { catchFault } from "./fault.ts";
 import type { FolderDrawing } from "./flags.ts";
 import type { JobKind, Jobs } from "./job.ts";
-import { listFolder, readListed } from "./load.ts";
+import { listFolder, readListed, showFolder } from "./load.ts";
 import type { FlagOutcome } from "./overview.ts";
 import { defaultLimits, type Line } from "./pool.ts";
 import { runOrdered } from "./queue.ts";
@@ -120,7 +120,7 @@ function nothing(contentDir: string, rule: string, why: string, inner: string): 
   return {
     rule,
     severity: "warning",
-    file: `${contentDir.replace(/\\/g, "/").replace(/(.)\/+$/, "$1")}/gallery.yaml`,
+    file: `${showFolder(contentDir)}/gallery.yaml`,
     reason: `${why}, so “compareWith” compares with nothing.`,
     hint: `Put the drawings in ${inner}, or delete the line.`,
   };

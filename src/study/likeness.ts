@@ -3,7 +3,7 @@ import type { Cloth } from "../colour/cloth.ts";
 import { linearOf } from "../colour/parse.ts";
 import { compareGrids, type FlagGrid, prepareGrid } from "../measure/likeness.ts";
 import { findNearest, type Likeness, likenessWarning } from "../measure/nearest.ts";
-import type { Outcome } from "../problem/problem.ts";
+import type { Outcome, Problem } from "../problem/problem.ts";
 import { gridColumns, gridRows, measureGrid } from "../regions/grid.ts";
 import { measuringSize } from "../regions/raster.ts";
 import { readDrawing } from "../svg/gate.ts";
@@ -11,6 +11,7 @@ import { resolveDrawing } from "../svg/instance.ts";
 import { findPaints } from "../svg/paint.ts";
 import { lookAt } from "./look.ts";
 import { renderMap } from "./map.ts";
+import { notDrawable, nothingDrawn } from "./undrawn.ts";
 
 /** A flag to compare with. */
 export interface IndexedFlag {
@@ -40,9 +41,9 @@ const sameFlag = 0.5;
 export async function gridOf(file: string, bytes: Uint8Array, cloth: Cloth): Promise<Outcome<FlagGrid>> {
   const read = readDrawing(file, bytes);
   if (read.value === undefined) return { value: undefined, problems: read.problems };
-  const refuse = (rule: string, reason: string, hint: string): Outcome<FlagGrid> => ({
+  const refuse = (problem: Problem): Outcome<FlagGrid> => ({
     value: undefined,
-    problems: [...read.problems, { rule, severity: "error", file, reason, hint }],
+    problems: [...read.problems, problem],
   });
   try {
     const resolved = resolveDrawing(read.value);
@@ -54,24 +55,13 @@ export async function gridOf(file: string, bytes: Uint8Array, cloth: Cloth): Pro
       map,
       looks.map(({ hex }) => linearOf(hex)),
     );
-    if (cells.every((cell) => cell === null)) {
-      return refuse(
-        "study/nothing-drawn",
-        "The drawing shows nothing.",
-        "Check that its shapes have a fill and lie inside the viewBox.",
-      );
-    }
+    if (cells.every((cell) => cell === null)) return refuse(nothingDrawn(file));
     return {
       value: prepareGrid(gridColumns, gridRows, cells, cloth),
       problems: read.problems,
     };
   } catch (error) {
-    const cause = error instanceof Error ? error.message.trim() : String(error);
-    return refuse(
-      "study/not-drawable",
-      `The drawing could not be rendered: ${cause}.`,
-      "Simplify it in a drawing program and export it again.",
-    );
+    return refuse(notDrawable(file, error, "rendered"));
   }
 }
 

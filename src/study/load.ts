@@ -144,8 +144,8 @@ export async function readListed({ file, path }: FolderDrawing): Promise<Outcome
   };
 }
 
-/** A folder as messages show it. */
-function showFolder(contentDir: string): string {
+/** Returns the path of a content folder as messages show it: with `/`, and none at its end. */
+export function showFolder(contentDir: string): string {
   return contentDir.replace(/\\/g, "/").replace(/(.)\/+$/, "$1");
 }
 

@@ -7,6 +7,7 @@ import { describeDrawing, writeDrawing } from "../svg/write.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
 import { type Locate, listColours, planFocus } from "./plan.ts";
 import type { Focus } from "./study.ts";
+import { notDrawable, nothingDrawn } from "./undrawn.ts";
 import type { Viewing } from "./viewing.ts";
 
 export interface OpenOptions {
@@ -76,18 +77,11 @@ export function writeRedesign(drawing: Drawing): string {
 
 async function inspectSafely(resolved: ResolvedDrawing, viewing: Viewing): Promise<Outcome<Inspection>> {
   const { file } = resolved.drawing;
-  const refuse = (rule: string, reason: string, hint: string): Outcome<Inspection> => ({
-    value: undefined,
-    problems: [{ rule, severity: "error", file, reason, hint }],
-  });
   try {
     const inspection = await inspectDrawing(resolved, viewing);
     if (inspection.paints.length > 0) return { value: inspection, problems: [] };
-    const hint = "Check that its shapes have a fill and lie inside the viewBox.";
-    return refuse("study/nothing-drawn", "The drawing shows nothing.", hint);
+    return { value: undefined, problems: [nothingDrawn(file)] };
   } catch (error) {
-    const cause = error instanceof Error ? error.message.trim() : String(error);
-    const reason = `The drawing could not be rendered: ${cause}.`;
-    return refuse("study/not-drawable", reason, "Simplify it in a drawing program and export it again.");
+    return { value: undefined, problems: [notDrawable(file, error, "rendered")] };
   }
 }

@@ -7,6 +7,7 @@ import { compareText, hasError, type Outcome, type Problem } from "../problem/pr
 import { writeDrawing } from "../svg/write.ts";
 import { openDrawing } from "./open.ts";
 import { type OptionsReport, rankOpened, type TryOptions } from "./options.ts";
+import { notDrawable } from "./undrawn.ts";
 
 /** The weakest edge with the names of its paints, for a list in which no colours table stands beside it. */
 export interface SurveyedEdge {
@@ -84,13 +85,7 @@ export async function surveyDrawing(
     const flag = describeFlag(file, measure, report);
     return { value: { flag, measure, drawing: writeDrawing(drawing) }, problems: opened.problems };
   } catch (error) {
-    const cause = error instanceof Error ? error.message.trim() : String(error);
-    const reason = `The drawing could not be measured: ${cause}.`;
-    const hint = "Simplify it in a drawing program and export it again.";
-    return {
-      value: undefined,
-      problems: [{ rule: "study/not-drawable", severity: "error", file, reason, hint }],
-    };
+    return { value: undefined, problems: [notDrawable(file, error, "measured")] };
   }
 }
 
