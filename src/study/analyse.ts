@@ -12,14 +12,13 @@ import { mapColours, recolour } from "../svg/recolour.ts";
 import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/write.ts";
 import { askForFocus, findHiddenCharge } from "./hidden.ts";
-import { type Inspection, inspectDrawing } from "./inspect.ts";
+import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
 import { lookAt } from "./look.ts";
 import { type OpenedDrawing, type OpenOptions, openDrawing, unofficialNote } from "./open.ts";
 import { listColours, type PlannedChange, planChange } from "./plan.ts";
 import type { EdgeLine, StudyDrawings, StudyResult } from "./result.ts";
 import type { Change, Gallery, Study } from "./study.ts";
 import { toEdgeLines } from "./traced.ts";
-import type { Viewing } from "./viewing.ts";
 
 /** `locate` places what is wrong with the change too. */
 export interface AnalyseOptions extends OpenOptions {
@@ -104,7 +103,7 @@ async function compare(
   const opened = await openDrawing(file, bytes, options);
   const problems: Problem[] = [...opened.problems];
   if (opened.value === undefined) return { value: undefined, problems };
-  const { resolved, inspection, viewing, drawing } = opened.value;
+  const { resolved, inspection, drawing } = opened.value;
   const planned = planChange(
     resolved,
     listColours(resolved, inspection),
@@ -124,8 +123,7 @@ async function compare(
   };
   const described = describeDrawing(recoloured.value, unofficialNote);
   const { table, before, after, frame, edgeLines } = await lookTwice(
-    resolved,
-    viewing,
+    opened.value,
     recoloured.value,
     planned.value,
   );
@@ -142,16 +140,22 @@ async function compare(
   return { value, problems };
 }
 
-/** One edge table, with what its paints look like before and after. */
+/**
+ * One edge table, with what its paints look like before and after. Only a change that selects parts, which then stand for
+ * themselves, needs another rendering of the original.
+ */
 async function lookTwice(
-  resolved: ResolvedDrawing,
-  viewing: Viewing,
+  { resolved, viewing, inspection: { ground } }: OpenedDrawing,
   redesign: Drawing,
   planned: PlannedChange,
 ) {
   const { drawing } = resolved;
   const change = { replace: planned.replace, ...(planned.only === undefined ? {} : { only: planned.only }) };
-  const inspection = await inspectDrawing(resolved, { ...viewing, change });
+  const changed = { ...viewing, change };
+  const inspection =
+    planned.only === undefined
+      ? await inspectScene(ground.scene, changed)
+      : await inspectDrawing(resolved, changed);
   const { map, view, table, traced, paints, looks } = inspection;
   const declared = paints.map((paint) =>
     paint.declared === planned.replace && (planned.only === undefined || paint.selected)
