@@ -2,11 +2,10 @@
 import { gradeOf } from "../colour/contrast.ts";
 import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
 import type { MeasuredEdge } from "../measure/measure.ts";
+import { type Cell, formatRow } from "../study/csv.ts";
 import type { StudyResult } from "../study/result.ts";
 import { findMeasured } from "./present/account.ts";
 import { keyEdges } from "./present/edgekey.ts";
-
-type Cell = string | number | null;
 
 /** Columns of both sides, in the order before, after. */
 const sides: readonly (readonly [string, (edge: MeasuredEdge) => Cell])[] = [
@@ -21,9 +20,10 @@ const sides: readonly (readonly [string, (edge: MeasuredEdge) => Cell])[] = [
 ];
 
 /**
- * `edges.csv`, numbers to four decimals; an empty cell where there is no such edge before or after.
+ * `edges.csv`; an empty cell where there is no such edge before or after. Names of colours are ours and never begin as a
+ * formula does; if one ever comes from a stranger, the row takes care of it.
  *
- * Source: RFC 4180 for lines and quotes.
+ * Source: RFC 4180 for the line ends.
  */
 export function formatEdgesTable({ study, comparison }: StudyResult): string {
   const keys = keyEdges(comparison);
@@ -46,7 +46,7 @@ export function formatEdgesTable({ study, comparison }: StudyResult): string {
     keys[index] ?? "",
     ...listCells(edge, comparison),
   ]);
-  return [head, ...rows].map((cells) => `${cells.map(formatCell).join(",")}\r\n`).join("");
+  return [head, ...rows].map((cells) => `${formatRow(cells)}\r\n`).join("");
 }
 
 function listCells(edge: ComparedEdge, { before, after }: Comparison): readonly Cell[] {
@@ -64,17 +64,4 @@ function listCells(edge: ComparedEdge, { before, after }: Comparison): readonly 
     edge.outcome === "merged" ? "merged" : gradeOf(contrastAfter),
     ...sides.flatMap(([, read]) => [was ? read(was) : null, is ? read(is) : null]),
   ];
-}
-
-/**
- * Text that a spreadsheet would compute gets an apostrophe before it, which spreadsheets do not show. Names of colours
- * are ours and never begin so; this keeps it true if one ever comes from a stranger.
- *
- * Source: OWASP, “CSV Injection”: cells that begin with = + - @, tab or carriage return.
- */
-function formatCell(cell: Cell): string {
-  if (cell === null) return "";
-  if (typeof cell === "number") return String(Number(cell.toFixed(4)));
-  const text = /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
-  return /[",\r\n]/.test(text) ? `"${text.replace(/"/g, '""')}"` : text;
 }

@@ -1,6 +1,9 @@
-// Floor 5. A survey as rows of CSV, for spreadsheets: the same file from the command and from the site.
+// Floor 5. Rows of CSV, for spreadsheets; and a survey as such rows: the same file from the command and from the site.
 import { showText } from "../problem/quote.ts";
 import type { Survey } from "./survey.ts";
+
+/** What may stand in a cell; null leaves it empty. */
+export type Cell = string | number | null;
 
 const heads = [
   "file",
@@ -19,14 +22,12 @@ const heads = [
 
 /**
  * Returns a survey as CSV with a heading, CR LF between the lines, broken drawings last with their problem. Percent and
- * shares to four decimals. No cell begins as a formula does.
- *
- * Source: RFC 4180 for the form.
+ * shares to four decimals.
  */
 export function formatCsv({ flags, failed }: Survey): string {
   const rows = [
     ...flags.map((flag) => [
-      flag.file,
+      formatPath(flag.file),
       flag.clarity,
       flag.clearEdgeShare,
       flag.weakestEdge?.names.join(" / ") ?? null,
@@ -39,16 +40,37 @@ export function formatCsv({ flags, failed }: Survey): string {
       flag.bestOption?.clarity ?? null,
       null,
     ]),
-    ...failed.map(({ file, problem }) => [file, ...Array.from(heads.slice(2), () => null), problem.reason]),
+    ...failed.map(({ file, problem }) => [
+      formatPath(file),
+      ...Array.from(heads.slice(2), () => null),
+      problem.reason,
+    ]),
   ];
-  return [heads, ...rows].map((row) => row.map(formatCell).join(",")).join("\r\n");
+  return [heads, ...rows].map((row) => formatRow(row.map(clean))).join("\r\n");
 }
 
-function formatCell(value: string | number | null): string {
-  if (value === null) return "";
-  if (typeof value === "number") return String(Math.round(value * 10_000) / 10_000);
-  const text = showText(value);
-  // A spreadsheet would compute it. A path means the same with ./ before it; no other cell of ours begins so.
-  const plain = /^[=+\-@]/.test(text) ? `./${text}` : text;
-  return /[",\r\n]/.test(plain) ? `"${plain.replace(/"/g, '""')}"` : plain;
+/**
+ * Returns one row without a line end, numbers to four decimals. Text that a spreadsheet would compute gets an apostrophe
+ * before it, which spreadsheets do not show.
+ *
+ * Sources: RFC 4180 for commas and quotes; OWASP, “CSV Injection”: cells that begin with = + - @, tab or carriage return.
+ */
+export function formatRow(cells: readonly Cell[]): string {
+  return cells.map(formatCell).join(",");
+}
+
+function formatCell(cell: Cell): string {
+  if (cell === null) return "";
+  if (typeof cell === "number") return String(Number(cell.toFixed(4)));
+  const text = /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
+  return /[",\r\n]/.test(text) ? `"${text.replace(/"/g, '""')}"` : text;
+}
+
+function clean(cell: Cell): Cell {
+  return typeof cell === "string" ? showText(cell) : cell;
+}
+
+/** A path means the same with ./ before it, and is none to be computed then. */
+function formatPath(file: string): string {
+  return /^[=+\-@]/.test(file) ? `./${file}` : file;
 }
