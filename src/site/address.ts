@@ -55,6 +55,11 @@ export function formatCanonical(address: string, path: string): string | undefin
   return `${address.replace(/\/+$/, "")}${path}`;
 }
 
+/** Returns what the file at `from` writes for `to`: absolute where the gallery has an address, else relative to the file. */
+export function locate(address: string, from: string, to: string): string {
+  return formatCanonical(address, to) ?? formatRelative(from, to);
+}
+
 /** Source: RFC 6761, section 6.3, localhost; RFC 1122, section 3.2.1.3, 127.0.0.0/8 and 0.0.0.0; RFC 4291, ::1. */
 function isOwnMachine(host: string): boolean {
   return /^(?:(?:.+\.)?localhost\.?|127(?:\.\d+){3}|0\.0\.0\.0|\[::1?\])$/.test(host);

@@ -3,7 +3,7 @@ import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
 import type { GalleryResult, StudyResult } from "../study/result.ts";
 import type { Gallery } from "../study/study.ts";
-import { formatCanonical, formatRelative } from "./address.ts";
+import { formatCanonical, locate } from "./address.ts";
 import { type Address, formatStudiesData, formatStudyData } from "./data.ts";
 import { formatAtom, formatJsonFeed } from "./feed.ts";
 import { fileOf, type SiteFile } from "./file.ts";
@@ -27,16 +27,16 @@ export async function listMachineFiles(
   schemaDirs: readonly string[],
 ): Promise<readonly SiteFile[]> {
   const icon = { width: iconPixels, height: iconPixels };
-  const locate = locateFrom(gallery);
+  const linksOf = locateFrom(gallery);
   return [
     ...listSubscriptions(gallery, view),
     fileOf("robots.txt", () => formatRobots(formatCanonical(gallery.address, "/sitemap.xml"))),
-    fileOf("studies.json", () => formatStudiesData(orderStudies(studies), gallery, locate("/studies.json"))),
+    fileOf("studies.json", () => formatStudiesData(orderStudies(studies), gallery, linksOf("/studies.json"))),
     fileOf(wordsFile, () => formatWords(orderStudies(studies))),
     fileOf("assets/icon.svg", () => iconSvg),
     fileOf("assets/icon.png", () => encodeDrawing(iconSvg, icon)),
     ...(await listSchemas(schemaDirs, gallery)),
-    ...studies.flatMap((result) => listStudyFiles(result, gallery, locate)),
+    ...studies.flatMap((result) => listStudyFiles(result, gallery, linksOf)),
   ];
 }
 
@@ -46,9 +46,9 @@ function formatRobots(sitemap: string | undefined): string {
   return sitemap === undefined ? rules : `${rules}\nSitemap: ${sitemap}\n`;
 }
 
-/** For the file at a site path: what its links are, absolute where the gallery has an address, else relative to it. */
-function locateFrom(gallery: Gallery): (from: string) => Address {
-  return (from) => (to) => formatCanonical(gallery.address, to) ?? formatRelative(from, to);
+/** For the file at a site path: what its links are. */
+function locateFrom({ address }: Gallery): (from: string) => Address {
+  return (from) => (to) => locate(address, from, to);
 }
 
 /** Feeds and sitemap; none where the gallery has no address, because neither an id nor a link in them could be right. */
@@ -74,13 +74,13 @@ function listSubscriptions(gallery: Gallery, view: SiteView): readonly SiteFile[
 function listStudyFiles(
   result: StudyResult,
   gallery: Gallery,
-  locate: (from: string) => Address,
+  linksOf: (from: string) => Address,
 ): readonly SiteFile[] {
   const { drawings, comparison, study } = result;
   const folder = formatStudyPath(study.slug);
   const size = pngSize(comparison.before.proportions);
   return [
-    fileOf(`${folder}study.json`, () => formatStudyData(result, gallery, locate(`${folder}study.json`))),
+    fileOf(`${folder}study.json`, () => formatStudyData(result, gallery, linksOf(`${folder}study.json`))),
     fileOf(`${folder}edges.csv`, () => formatEdgesTable(result)),
     fileOf(`${folder}${pngFiles.original}`, () => encodeDrawing(drawings.original, size)),
     fileOf(`${folder}${pngFiles.redesign}`, () => encodeDrawing(drawings.redesign, size, unofficial)),

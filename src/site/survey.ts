@@ -3,7 +3,7 @@ import { formatCsv } from "../study/csv.ts";
 import type { GalleryResult } from "../study/result.ts";
 import type { Survey } from "../study/survey.ts";
 import { formatSurveyData } from "../study/surveydata.ts";
-import { formatCanonical, formatRelative } from "./address.ts";
+import { locate } from "./address.ts";
 import { fileOf, type SiteFile } from "./file.ts";
 import { placeDrawing, surveyPath } from "./present/flagname.ts";
 import { surveyFiles } from "./present/survey.ts";
@@ -15,7 +15,7 @@ export function listSurveyFiles({ gallery, survey }: GalleryResult): readonly Si
   const { entries, failed } = survey ?? { entries: [], failed: [] };
   const plain: Survey = { flags: entries.map(({ flag }) => flag), failed };
   const json = `${surveyPath}${surveyFiles.json}`;
-  const schema = formatCanonical(gallery.address, schemaPath) ?? formatRelative(json, schemaPath);
+  const schema = locate(gallery.address, json, schemaPath);
   return [
     fileOf(`${surveyPath}${surveyFiles.csv}`, () => `${formatCsv(plain)}\r\n`),
     fileOf(json, () => `${formatSurveyData(plain, schema)}\n`),

@@ -1,5 +1,12 @@
 import { expect, test } from "vitest";
-import { formatCanonical, formatRelative, linkFrom, linkUnder, resolveBase } from "../../src/site/address.ts";
+import {
+  formatCanonical,
+  formatRelative,
+  linkFrom,
+  linkUnder,
+  locate,
+  resolveBase,
+} from "../../src/site/address.ts";
 
 // What a browser makes of the address is the outside check: it must land where we meant, under any base.
 const pages = [
@@ -44,4 +51,13 @@ test("canonical addresses are absolute, and absent where the gallery has none", 
     "https://flags.example/sound/method/",
   );
   expect(formatCanonical("no address", "/method/")).toBeUndefined();
+});
+
+test("a file in data links absolutely where the gallery has an address, else from where it lies", () => {
+  expect(locate("https://flags.example/sound/", "/survey/survey.json", "/schemas/a.json")).toBe(
+    "https://flags.example/sound/schemas/a.json",
+  );
+  expect(locate("http://localhost:8080/", "/survey/survey.json", "/schemas/a.json")).toBe(
+    "../schemas/a.json",
+  );
 });
