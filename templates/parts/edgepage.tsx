@@ -6,6 +6,7 @@ import type { EdgePage } from "../../src/site/present/edgepage.ts";
 import type { SeenReading } from "../../src/site/present/edgevision.ts";
 import { ReadingCell } from "./edges.tsx";
 import { Argue } from "./refer.tsx";
+import { Summary } from "./summary.tsx";
 import { SwatchPair } from "./swatch.tsx";
 
 /** The place where the two paints meet, before and after, with what became of the edge and all its numbers. */
@@ -43,31 +44,7 @@ export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
           <a href={edge.links.beside}>what stands beside it</a>.
         </p>
       </div>
-      <table class="summary" id="numbers">
-        <caption class="unseen">The edge in numbers</caption>
-        <thead>
-          <tr>
-            <th scope="col">
-              <span class="unseen">Measure</span>
-            </th>
-            <th scope="col" class="end">
-              Original
-            </th>
-            <th scope="col" class="end">
-              Redesign
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {edge.numbers.map((row) => (
-            <tr key={row.name}>
-              <th scope="row">{row.name}</th>
-              <td class="number end">{row.before}</td>
-              <td class="number end">{row.after}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Summary rows={edge.numbers} caption="The edge in numbers" id="numbers" />
     </section>
   );
 }

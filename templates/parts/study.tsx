@@ -52,7 +52,7 @@ export function Plates({ study }: { study: StudyPage }): JSX.Element {
         <p class="unofficial">{study.notes.unofficial}</p>
         {study.answer && <Argue answer={study.answer} />}
       </div>
-      <Summary rows={study.summary} />
+      <Summary rows={study.summary} caption="The comparison in numbers" />
     </section>
   );
 }

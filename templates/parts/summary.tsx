@@ -1,14 +1,22 @@
-// Part. The three numbers of a comparison, original against redesign.
+// Part. A few numbers, original against redesign.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { SummaryRow } from "../../src/site/present/study.ts";
 
 /** The table beside the verdict. */
-export function Summary({ rows }: { rows: readonly SummaryRow[] }): JSX.Element {
+export function Summary({
+  rows,
+  caption,
+  id,
+}: {
+  rows: readonly SummaryRow[];
+  caption: string;
+  id?: string;
+}): JSX.Element {
   return (
-    <table class="summary">
-      <caption class="unseen">The comparison in numbers</caption>
+    <table class="summary" id={id}>
+      <caption class="unseen">{caption}</caption>
       <thead>
         <tr>
           <th scope="col">

@@ -20,6 +20,7 @@ import { recordEdge } from "./record.ts";
 import { presentRefer, type ReferView } from "./refer.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import { presentStrip, type StripView } from "./strip.ts";
+import type { SummaryRow } from "./study.ts";
 import { describeEdge } from "./words.ts";
 
 export interface EdgePage {
@@ -36,7 +37,7 @@ export interface EdgePage {
   readonly outcome: { readonly word: string; readonly sentence: string };
   readonly row: EdgeRow;
   readonly crops: readonly [Plate, Plate] | undefined;
-  readonly numbers: readonly NumberRow[];
+  readonly numbers: readonly SummaryRow[];
   readonly visions: readonly VisionRow[];
   readonly measuredHow: string;
   readonly strip: StripView;
@@ -46,13 +47,6 @@ export interface EdgePage {
   readonly refer: ReferView;
   readonly answer: AnswerView | undefined;
   readonly unofficial: string;
-}
-
-/** One number before and after; `–` where there is no such edge. */
-export interface NumberRow {
-  readonly name: string;
-  readonly before: string;
-  readonly after: string;
 }
 
 /** The same pair of colour names in another study. */
@@ -190,11 +184,11 @@ function presentNumbers(
   row: EdgeRow,
   { comparison }: StudyResult,
   format: Format,
-): readonly NumberRow[] {
+): readonly SummaryRow[] {
   const [before, after] = [comparison.before, comparison.after].map((measure) =>
     findMeasured(measure.edges, edge),
   );
-  const pair = (name: string, say: (measured: MeasuredEdge) => string): NumberRow => ({
+  const pair = (name: string, say: (measured: MeasuredEdge) => string): SummaryRow => ({
     name,
     before: before === undefined ? none : say(before),
     after: after === undefined ? none : say(after),
@@ -218,7 +212,7 @@ function presentNumbers(
 }
 
 /** `Contrast, percent: 84 strong → 27 weak` */
-function listNumbers(numbers: readonly NumberRow[]): readonly string[] {
+function listNumbers(numbers: readonly SummaryRow[]): readonly string[] {
   return numbers.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
 }
 
