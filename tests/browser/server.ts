@@ -4,25 +4,13 @@ import { createServer } from "node:http";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
 import { pagePolicy } from "../../src/site/policy.ts";
+import { mediaTypeOf } from "../../src/site/serve/media.ts";
 
 export interface SiteServer {
   /** Without a slash at the end. */
   readonly address: string;
   close(): Promise<void>;
 }
-
-const types: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8",
-  ".css": "text/css; charset=utf-8",
-  ".js": "text/javascript; charset=utf-8",
-  ".svg": "image/svg+xml",
-  ".json": "application/json; charset=utf-8",
-  ".xml": "application/xml; charset=utf-8",
-  ".csv": "text/csv; charset=utf-8",
-  ".png": "image/png",
-  ".woff2": "font/woff2",
-  ".txt": "text/plain; charset=utf-8",
-};
 
 /** Serves `folder` under `base` (begins and ends with `/`) on a free port of 127.0.0.1. */
 export async function serveSite(folder: string, base = "/"): Promise<SiteServer> {
@@ -35,9 +23,10 @@ export async function serveSite(folder: string, base = "/"): Promise<SiteServer>
         : path.join(folder, inside.endsWith("/") || inside === "" ? `${inside}index.html` : inside);
     const found = file?.startsWith(folder) ? await readFile(file).catch(() => undefined) : undefined;
     const body = found ?? (await readFile(path.join(folder, "404.html")));
-    const extension = found && file ? path.extname(file) : ".html";
+    const sent = found && file ? file : "404.html";
+    const extension = path.extname(sent);
     const headers: Record<string, string> = {
-      "content-type": types[extension] ?? "application/octet-stream",
+      "content-type": mediaTypeOf(sent),
       "x-content-type-options": "nosniff",
     };
     if (extension === ".html") headers["content-security-policy"] = `${pagePolicy}; frame-ancestors 'none'`;

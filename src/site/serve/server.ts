@@ -5,23 +5,10 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import path from "node:path";
 import { drawingPolicy } from "../policy.ts";
 import { dressPage, formatFailure, ownFolder, servedPolicy } from "./dress.ts";
+import { mediaTypeOf } from "./media.ts";
 import type { News } from "./news.ts";
 import type { ServedSite } from "./site.ts";
 import type { Version } from "./version.ts";
-
-const types: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8",
-  ".css": "text/css; charset=utf-8",
-  ".js": "text/javascript; charset=utf-8",
-  ".svg": "image/svg+xml",
-  ".json": "application/json; charset=utf-8",
-  ".xml": "application/xml; charset=utf-8",
-  ".csv": "text/csv; charset=utf-8",
-  ".bib": "text/plain; charset=utf-8",
-  ".png": "image/png",
-  ".woff2": "font/woff2",
-  ".txt": "text/plain; charset=utf-8",
-};
 
 /** What answers a request. */
 interface Reply {
@@ -93,18 +80,13 @@ async function replyWith(version: Version, file: string): Promise<Reply> {
   if (version.hasPage(file)) return replyPage(version, file, 200, mark);
   const body = await version.make(file);
   if (body === undefined) return replyPage(version, "404.html", 404, mark);
-  const extension = path.extname(file);
-  return {
-    status: 200,
-    type: types[extension] ?? "application/octet-stream",
-    body,
-    ...(extension === ".svg" ? { policy: drawingPolicy } : {}),
-  };
+  const policy = path.extname(file) === ".svg" ? { policy: drawingPolicy } : {};
+  return { status: 200, type: mediaTypeOf(file), body, ...policy };
 }
 
 /** `mark` is of the page that was asked for, so that one that is missing shows itself when it is there. */
 function replyPage(version: Version, file: string, status: number, mark: string): Reply {
-  const page = { type: types[".html"] ?? "", policy: `${servedPolicy}; frame-ancestors 'none'` };
+  const page = { type: mediaTypeOf("index.html"), policy: `${servedPolicy}; frame-ancestors 'none'` };
   try {
     return { ...page, status, body: dressPage(version.renderPage(file) ?? "", mark) };
   } catch (error) {
@@ -119,7 +101,7 @@ async function replyOwn(file: string): Promise<Reply> {
   const isOurs = name === "reload.js" || name === "notice.css";
   if (!isOurs) return { status: 404, type: "text/plain; charset=utf-8", body: "There is no such file.\n" };
   const body = await readFile(path.join(import.meta.dirname, name));
-  return { status: 200, type: types[path.extname(name)] ?? "", body };
+  return { status: 200, type: mediaTypeOf(name), body };
 }
 
 /** A browser keeps what it has and asks whether it still holds. */
