@@ -86,10 +86,10 @@ async function build({ given, content, out, store, output }: Work, site: Publish
     return 1;
   }
   const { publishTo } = await import("../site/publish.ts");
-  const { result, pages, swapped } = await publishTo(site, analysed, given.values["base"]);
-  report({ ...analysed, problems: result.problems }, pages, out, output);
+  const { pages, swapped } = await publishTo(site, analysed, given.values["base"]);
+  report(analysed, pages, out, output);
   if (swapped.kept !== undefined) output.message(describeKept(swapped.kept, out));
-  return statusOf(result.problems);
+  return statusOf(analysed.problems);
 }
 
 function describeKept({ folder, files }: Kept, out: string): string {

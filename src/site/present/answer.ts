@@ -19,17 +19,13 @@ export interface Answered {
 /** The link for one page, or undefined where the gallery takes no answers. */
 export function presentAnswer(answer: Answer | undefined, about: Answered): AnswerView | undefined {
   if (answer === undefined) return undefined;
-  return answer.way === "mail"
-    ? {
-        href: formatMail(answer.address, about),
-        way: "mail",
-        words: `by mail to ${answer.address}, with the address of this page and its numbers in the letter.`,
-      }
-    : {
-        href: fillForm(answer.template, about),
-        way: "form",
-        words: `at ${new URL(fillForm(answer.template, about)).host}, with the address of this page.`,
-      };
+  const { way } = answer;
+  if (way === "mail") {
+    const words = `by mail to ${answer.address}, with the address of this page and its numbers in the letter.`;
+    return { href: formatMail(answer.address, about), way, words };
+  }
+  const href = fillForm(answer.template, about);
+  return { href, way, words: `at ${new URL(href).host}, with the address of this page.` };
 }
 
 /**
