@@ -1,29 +1,13 @@
 // Test support. A survey typed by hand around the sample study: its original, a flag without a study, one of one colour, a broken file.
-import type { RankedOption } from "../../src/measure/rank.ts";
 import type { GallerySurvey, SurveyEntry } from "../../src/study/entry.ts";
 import type { GalleryResult } from "../../src/study/result.ts";
+import { makeOption } from "../measure/ranked.ts";
 import { comparison, galleryResult } from "./sample.ts";
 
 const drawing =
   '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><path fill="#12235c" d="M0 0h3v2H0z"/></svg>';
 
-const best: RankedOption = {
-  place: 1,
-  id: "p2",
-  replace: "#c8202f",
-  with: "#f4c430",
-  name: "straw",
-  kind: "palette",
-  clarity: 100,
-  clearEdgeShare: 1,
-  deltaE00: 60,
-  gained: [],
-  lost: [],
-  merged: [],
-  vanishes: false,
-  confusable: [],
-  confusions: [],
-};
+const best = makeOption({ with: "#f4c430", name: "straw", clarity: 100, deltaE00: 60 });
 
 const original: SurveyEntry = {
   flag: {

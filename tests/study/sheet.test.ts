@@ -1,30 +1,24 @@
 import { expect, test } from "vitest";
 import type { ReportedOption } from "../../src/study/options.ts";
 import { pickSheet, withoutDrawing } from "../../src/study/sheet.ts";
+import { makeOption } from "../measure/ranked.ts";
 
 const option = (
   place: number,
   id: string,
   name: string,
   drawing: string | undefined = `<svg>${name}</svg>`,
-): ReportedOption => ({
-  place,
-  id,
-  name,
-  replace: "#000000",
-  with: "#ffffff",
-  kind: "palette",
-  clarity: 100 - place,
-  clearEdgeShare: 1,
-  deltaE00: place,
-  gained: [],
-  lost: [],
-  merged: [],
-  vanishes: false,
-  confusable: [],
-  confusions: [],
-  ...(drawing === undefined ? {} : { drawing }),
-});
+): ReportedOption =>
+  makeOption({
+    place,
+    id,
+    name,
+    replace: "#000000",
+    with: "#ffffff",
+    clarity: 100 - place,
+    deltaE00: place,
+    ...(drawing === undefined ? {} : { drawing }),
+  });
 
 test("options of one paint that share a place are one group, the first of them its head", () => {
   const sheet = pickSheet([

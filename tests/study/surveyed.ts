@@ -1,23 +1,14 @@
 // Test support. A survey typed by hand: one flag, one without an edge and with an odd name, one file that is broken.
 import type { Survey, SurveyedFlag } from "../../src/study/survey.ts";
+import { makeOption } from "../measure/ranked.ts";
 
-const best = {
-  place: 1,
-  id: "p2",
+const best = makeOption({
   replace: "#701c2b",
   with: "#e6b436",
   name: "yellow",
-  kind: "palette",
   clarity: 98.76543,
-  clearEdgeShare: 1,
   deltaE00: 40,
-  gained: [],
-  lost: [],
-  merged: [],
-  vanishes: false,
-  confusable: [],
-  confusions: [],
-} as const;
+});
 
 const flag: SurveyedFlag = {
   file: "a.svg",

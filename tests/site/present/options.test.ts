@@ -6,29 +6,13 @@ import { createFormat } from "../../../src/site/present/format.ts";
 import { listOptionDrawings, presentOptions } from "../../../src/site/present/options.ts";
 import type { StudyRanking } from "../../../src/study/ranking.ts";
 import type { StudyResult } from "../../../src/study/result.ts";
+import { makeOption } from "../../measure/ranked.ts";
 import { studyResult as result } from "../sample.ts";
 
 const format = createFormat("en");
 const replaced = result.change.replace;
 
-const option = (more: Partial<RankedOption>): RankedOption => ({
-  id: "p2",
-  place: 1,
-  replace: replaced,
-  with: "#fafafa",
-  name: "white",
-  kind: "palette",
-  clarity: 99.6,
-  clearEdgeShare: 1,
-  deltaE00: 41.4,
-  gained: [],
-  lost: [],
-  merged: [],
-  vanishes: false,
-  confusable: [],
-  confusions: [],
-  ...more,
-});
+const option = (more: Partial<RankedOption>): RankedOption => makeOption({ replace: replaced, ...more });
 
 function ranked(more: Partial<StudyRanking>, report: Partial<StudyRanking["report"]> = {}): StudyResult {
   const ranking: StudyRanking = {

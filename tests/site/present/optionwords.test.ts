@@ -1,25 +1,9 @@
 import { expect, test } from "vitest";
-import type { RankedOption } from "../../../src/measure/rank.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
 import { describeTies, inWords } from "../../../src/site/present/optionwords.ts";
+import { makeOption } from "../../measure/ranked.ts";
 
-const option: RankedOption = {
-  id: "p2",
-  place: 1,
-  replace: "#c8202f",
-  with: "#fafafa",
-  name: "white",
-  kind: "palette",
-  clarity: 99.6,
-  clearEdgeShare: 1,
-  deltaE00: 41.4,
-  gained: [],
-  lost: [],
-  merged: [],
-  vanishes: false,
-  confusable: [],
-  confusions: [],
-};
+const option = makeOption({});
 
 test.each([
   [0, undefined],
