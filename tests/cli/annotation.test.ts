@@ -11,8 +11,8 @@ const problem: Problem = {
   reason: "A study has no key “orignal”.",
   hint: "Type “original”.",
 };
-const env = { GITHUB_ACTIONS: "true", GITHUB_WORKSPACE: "/work/flags" };
-const format = (change: Partial<Problem>, folder = "/work/flags") =>
+const env = { GITHUB_ACTIONS: "true", GITHUB_WORKSPACE: "/repo/flags" };
+const format = (change: Partial<Problem>, folder = "/repo/flags") =>
   formatAnnotations([{ ...problem, ...change }], env, folder);
 
 // Escapes as actions/toolkit documents them: % CR LF in messages, and : , in properties as well.
@@ -23,11 +23,11 @@ test("a problem with its place", () => {
 });
 
 test("paths are those of the workspace, wherever we are called", () => {
-  expect(format({ file: "studies/a/study.md" }, "/work/flags/content")).toContain(
+  expect(format({ file: "studies/a/study.md" }, "/repo/flags/content")).toContain(
     " file=content/studies/a/study.md,",
   );
-  expect(format({ file: "/work/flags/content/x.svg" }, "/tmp")).toContain(" file=content/x.svg,");
-  expect(format({ file: "../other/x.svg" })).toContain(" file=/work/other/x.svg,");
+  expect(format({ file: "/repo/flags/content/x.svg" }, "/tmp")).toContain(" file=content/x.svg,");
+  expect(format({ file: "../other/x.svg" })).toContain(" file=/repo/other/x.svg,");
 });
 
 test("what could end a value early is escaped", () => {
@@ -39,7 +39,7 @@ test("what could end a value early is escaped", () => {
 
 test("a problem without a place or a hint, and a warning", () => {
   const { place: _, hint: __, ...rest } = problem;
-  expect(formatAnnotations([{ ...rest, severity: "warning" }], env, "/work/flags")).toBe(
+  expect(formatAnnotations([{ ...rest, severity: "warning" }], env, "/repo/flags")).toBe(
     "::warning file=content/studies/ferry/study.md,title=study/unknown-key::A study has no key “orignal”.",
   );
 });
