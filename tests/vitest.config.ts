@@ -4,5 +4,11 @@ import { defineConfig } from "vitest/config";
 
 export default defineConfig({
   root: fileURLToPath(new URL("..", import.meta.url)),
-  test: { include: ["tests/**/*.test.{ts,tsx}"], testTimeout: 60_000, hookTimeout: 240_000, pool: "forks" },
+  test: {
+    include: ["tests/**/*.test.{ts,tsx}"],
+    testTimeout: 60_000,
+    hookTimeout: 240_000,
+    pool: "forks",
+    maxWorkers: 2,
+  },
 });
