@@ -1,4 +1,6 @@
-// Floor 6. Pictures in pixels, for what a drawing cannot show. The door to sharp for publishing; always without loss.
+// Floor 6. Pictures in pixels, for what a drawing cannot show. The door to sharp and eleventy-img for publishing; always
+// without loss.
+import eleventyImage from "@11ty/eleventy-img";
 import sharp, { type OverlayOptions } from "sharp";
 import { distanceSteps } from "../measure/reads.ts";
 import type { StudyResult } from "../study/result.ts";
@@ -100,7 +102,7 @@ export async function setText({ text, font, fontFile, pixels, hex, width }: Lett
   return { width: info.width, height: info.height, rgba: data };
 }
 
-/** Lays pictures on the ground that `svg` draws, and encodes the whole as PNG without loss. */
+/** Lays pictures on the ground that `svg` draws, and encodes the whole as PNG without loss, as large as the ground. */
 export async function layOut(svg: string, laid: readonly Laid[]): Promise<Buffer> {
   const overlays = laid.map(
     ({ picture: { rgba, width, height }, x, y }): OverlayOptions => ({
@@ -110,10 +112,20 @@ export async function layOut(svg: string, laid: readonly Laid[]): Promise<Buffer
       top: Math.round(y),
     }),
   );
-  return sharp(Buffer.from(svg, "utf8"))
-    .composite(overlays)
-    .removeAlpha()
-    .withExif({ IFD0: { ImageDescription: unofficial } })
-    .png({ compressionLevel: 7, palette: false })
-    .toBuffer();
+  const { png } = await eleventyImage(Buffer.from(svg, "utf8"), {
+    formats: ["png"],
+    widths: ["auto"],
+    // Returns the bytes and writes nothing: writing is for `publish.ts` alone.
+    dryRun: true,
+    useCache: false,
+    sharpPngOptions: { compressionLevel: 7, palette: false },
+    transform: (image) =>
+      image
+        .composite(overlays)
+        .removeAlpha()
+        .withExif({ IFD0: { ImageDescription: unofficial } }),
+  });
+  const [made] = png;
+  if (made === undefined) throw new Error("a link picture was not made");
+  return made.buffer;
 }

@@ -12,9 +12,9 @@ const doors: Readonly<Record<string, readonly string[]>> = {
   "css-select": ["src/svg/"],
   domutils: ["src/svg/"],
   svgson: ["src/svg/"],
-  sharp: ["src/regions/raster.ts", "src/site/images.ts"],
+  sharp: ["src/regions/raster.ts", "src/site/images.ts", "src/site/eleventy-img.d.ts"],
   "@11ty/eleventy": ["src/site/", "eleventy.config.ts"],
-  "@11ty/eleventy-img": ["src/site/", "eleventy.config.ts"],
+  "@11ty/eleventy-img": ["src/site/images.ts"],
   "node:fs": [
     "src/study/disk.ts",
     "src/study/memory.ts",
