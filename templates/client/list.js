@@ -38,8 +38,10 @@ function fold(text) {
 function askWords() {
   if (isAsked) return;
   isAsked = true;
+  const { wordsFile } = form.dataset;
+  const trusted = globalThis.trustedTypes?.createPolicy("words", { createScriptURL: () => wordsFile });
   const script = document.createElement("script");
-  script.src = form.dataset.wordsFile;
+  script.src = trusted?.createScriptURL("") ?? wordsFile;
   script.addEventListener("load", () => {
     for (const item of entries) item.words += globalThis.studyWords[item.data.slug] ?? "";
     show();

@@ -1,12 +1,12 @@
-// Floor 6. What a served page has and a published one has not: the script that shows it anew, its style, and leave to listen
-// to this server. Nothing else of the page changes.
+// Floor 6. What a served page has and a published one has not: the script that shows it anew, its style, and leave to read a
+// page as one. Nothing else of the page changes.
 import { pagePolicy } from "../policy.ts";
 
 /** Where the server's own files are. No page of a site begins so. */
 export const ownFolder = "/_serve/";
 
-/** What is added to the policy of a page: news come from the server that sent it. */
-const listening = "; connect-src 'self'";
+/** What is added to the policy of a page, whose last directive names who may turn text into more: a newer page into one. */
+const renewing = " renewal";
 
 /** Returns a page as it is served. `mark` names what it shows, see `Version.markPage`. */
 export function dressPage(html: string, mark: string): string {
@@ -23,7 +23,7 @@ export function undressPage(html: string): string {
 }
 
 /** The policy of a served page, as its meta element carries it. */
-export const servedPolicy = `${pagePolicy}${listening}`;
+export const servedPolicy = `${pagePolicy}${renewing}`;
 
 /** A page in place of one whose template failed. `reason` is text. */
 export function formatFailure(reason: string, mark: string): string {

@@ -2,6 +2,7 @@
 // is wrong with the content over it. In a function, so that no name meets one of the page's own scripts.
 (() => {
   const mark = document.currentScript?.dataset.mark ?? "";
+  const renewal = globalThis.trustedTypes?.createPolicy("renewal", { createHTML: (page) => page });
   const news = new EventSource(`/_serve/news?${new URLSearchParams({ path: location.pathname, mark })}`);
 
   news.addEventListener("changed", async () => {
@@ -10,7 +11,8 @@
     try {
       // To load a page again takes a browser a tenth of a second: its words and drawings are there before, its scripts after.
       const response = await fetch(location.href, { cache: "no-store" });
-      const fresh = new DOMParser().parseFromString(await response.text(), "text/html");
+      const page = await response.text();
+      const fresh = new DOMParser().parseFromString(renewal?.createHTML(page) ?? page, "text/html");
       document.title = fresh.title;
       document.body.replaceWith(document.adoptNode(fresh.body));
     } finally {

@@ -28,9 +28,7 @@ test("pages, files, what is missing, and what is refused", async () => {
   const served = await serve(await makeFolder(harbour));
   const page = await served.get("/studies/ferry/");
   expect([page.status, page.headers.get("content-type")]).toEqual([200, "text/html; charset=utf-8"]);
-  expect(page.headers.get("content-security-policy")).toBe(
-    `${pagePolicy}; connect-src 'self'; frame-ancestors 'none'`,
-  );
+  expect(page.headers.get("content-security-policy")).toBe(`${pagePolicy} renewal; frame-ancestors 'none'`);
   expect(page.headers.get("x-content-type-options")).toBe("nosniff");
   expect(await page.text()).toContain("A lighter ferry wheel");
 
