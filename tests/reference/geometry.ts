@@ -202,8 +202,7 @@ export const lawFlags: readonly LawFlag[] = [
     source: "Act 3/1993 Coll. §4: 2 by 3, blue wedge from the hoist to half the length",
     height: 2,
     width: 3,
-    body:
-      rect(0, 0, 3, 1, white) + rect(0, 1, 3, 1, red) + `<polygon points="0,0 1.5,1 0,2" fill="${blue}"/>`,
+    body: `${rect(0, 0, 3, 1, white)}${rect(0, 1, 3, 1, red)}<polygon points="0,0 1.5,1 0,2" fill="${blue}"/>`,
     // Wedge 1.5 of 6; each side of it √(1.5² + 1²), at 33.690°.
     shares: { [blue]: 0.25, [white]: 0.375, [red]: 0.375 },
     edges: [
