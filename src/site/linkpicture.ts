@@ -12,7 +12,7 @@ import { type Laid, type Lettering, layOut, renderDrawing, setText } from "./ima
 import { type LinkPicture, linkSize } from "./present/linkpicture.ts";
 
 /** Greys of the light page. */
-const ink = { paper: "#f7f7f7", mat: "#dcdcdc", text: "#1a1a1a", quiet: "#565656", line: "#adadad" };
+export const ink = { paper: "#f7f7f7", mat: "#dcdcdc", text: "#1a1a1a", quiet: "#565656", line: "#adadad" };
 const mat = { y: 44, width: 532, height: 355, gap: 24, left: 56 };
 /** How much of a mat a flag fills. */
 const filled = 0.84;
@@ -158,7 +158,7 @@ function drawGround(
     const pieces = cloth
       ? `<rect x="${at}" y="${captionY}" width="24" height="22" fill="${cloth[0]}"/><rect x="${at + 24}" y="${captionY}" width="24" height="22" fill="${cloth[1]}"/><rect x="${at - 0.5}" y="${captionY - 0.5}" width="49" height="23" fill="none" stroke="${ink.line}"/>`
       : "";
-    return `<rect x="${start}" y="${mat.y}" width="${mat.width}" height="${mat.height}" fill="${ink.mat}"/><rect x="${x - 1}" y="${y - 1}" width="${flag.width + 2}" height="${flag.height + 2}" fill="${ink.line}"/>${pieces}`;
+    return `<rect x="${start}" y="${mat.y}" width="${mat.width}" height="${mat.height}" fill="${ink.mat}"/><rect x="${x - 0.5}" y="${y - 0.5}" width="${flag.width + 1}" height="${flag.height + 1}" fill="none" stroke="${ink.line}"/>${pieces}`;
   });
   const { width, height } = linkSize;
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}"><rect width="${width}" height="${height}" fill="${ink.paper}"/>${sides.join("")}<path d="M${mat.left} ${footY - 8}H${width - mat.left}" stroke="${ink.line}"/>${arrow}</svg>`;
@@ -181,7 +181,7 @@ function fitFlag([height, width]: readonly [number, number]): {
 }
 
 /** One line of text: what is longer ends in an ellipsis. */
-function shorten(text: string): string {
+export function shorten(text: string): string {
   const letters = [...text];
   return letters.length <= 52 ? text : `${letters.slice(0, 51).join("")}…`;
 }

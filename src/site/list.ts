@@ -11,6 +11,7 @@ import { templatesDir } from "./pages.ts";
 import { formatHeaders } from "./policy.ts";
 import type { SiteView } from "./present/site.ts";
 import { listSurveyFiles } from "./survey.ts";
+import { listSurveyPicture } from "./surveypicture.ts";
 
 const source = path.resolve(import.meta.dirname, "..");
 /** The data of a study are those of the commands, so that their schemas are published beside our own. */
@@ -26,6 +27,7 @@ export async function listFilesBeside(result: GalleryResult, view: SiteView): Pr
     ...listAssets(templatesDir),
     ...result.studies.flatMap((study) => listPictures(study, view)),
     ...listSurveyFiles(result),
+    ...listSurveyPicture(view.survey.picture, result.survey ?? { entries: [] }, result.studies),
     ...(await listMachineFiles(result, view, schemaDirs)),
     fileOf("_headers", () => formatHeaders([...drawingFiles, ...optionFiles])),
   ];

@@ -11,8 +11,10 @@ import { gridColumns, gridRows } from "../../regions/grid.ts";
 import { measuringHeight } from "../../regions/raster.ts";
 import type { GalleryResult } from "../../study/result.ts";
 import { measureAngle, measureBlur } from "../blur.ts";
+import { orderStudies } from "./card.ts";
 import { finestPart } from "./focus.ts";
 import type { Format } from "./format.ts";
+import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
 
 export interface MethodPage {
@@ -116,6 +118,7 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
         description:
           "How every number on these pages is made: formulas, sources, grades, outcomes, cautions.",
         section: "method",
+        ...pictureFirst(orderStudies(result.studies), gallery, format),
       },
       gallery,
       format,

@@ -3,6 +3,7 @@ import type { StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import type { Format } from "./format.ts";
+import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { formatShelfPath, listShelves, type ShelfKind } from "./shelf.ts";
 import { formatStudyPath } from "./status.ts";
@@ -101,7 +102,11 @@ export function presentShelfIndexes(
     const [title, lede] = [headings[kind], ledes[kind]];
     return {
       folder: kind,
-      frame: presentFrame({ path, title, description: lede, section: "studies" }, gallery, format),
+      frame: presentFrame(
+        { path, title, description: lede, section: "studies", ...pictureFirst(results, gallery, format) },
+        gallery,
+        format,
+      ),
       title,
       lede,
       empty: empties[kind],

@@ -1,5 +1,4 @@
 // Floor 6. The survey page: every flag of the gallery as it is, least clear first, with what would help it most.
-import { gradeOf } from "../../colour/contrast.ts";
 import type { GallerySurvey } from "../../study/entry.ts";
 import type { GalleryResult } from "../../study/result.ts";
 import { linkFrom } from "../address.ts";
@@ -8,9 +7,17 @@ import { surveyPath } from "./flagname.ts";
 import { type FlagRow, presentFlagRow } from "./flagrow.ts";
 import type { Format } from "./format.ts";
 import { type Frame, presentFrame } from "./page.ts";
+import {
+  countFlags,
+  countWeak,
+  describeSurveyPicture,
+  pictureSurvey,
+  type SurveyPicture,
+} from "./surveypicture.ts";
 
 export interface SurveyPage {
   readonly frame: Frame;
+  readonly picture: SurveyPicture | undefined;
   readonly count: string;
   /** How many have a weak edge, and how many a single change would help; undefined where there are none to tell of. */
   readonly told: string | undefined;
@@ -45,7 +52,8 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
   const link = linkFrom(surveyPath);
   const { entries } = survey;
   const rows = entries.slice(0, mostRows).map((entry) => presentFlagRow(entry, result.studies, link, format));
-  const count = `${format.number(entries.length, 0)} ${entries.length === 1 ? "flag" : "flags"}`;
+  const count = countFlags(entries.length, format);
+  const picture = pictureSurvey(survey, result.gallery, format);
   const rest = entries.length - rows.length;
   return {
     frame: presentFrame(
@@ -54,10 +62,12 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
         title: "Survey",
         description: `${count}, least clear first: the weakest edge of each, the colour to change first, the best single change.`,
         section: "survey",
+        ...(picture && { picture: { path: `/${picture.file}`, alt: describeSurveyPicture(picture) } }),
       },
       result.gallery,
       format,
     ),
+    picture,
     count,
     told: entries.length < 2 ? undefined : tellField(entries, format),
     field: presentField(entries, rows, format),
@@ -77,9 +87,7 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
 }
 
 function tellField(entries: GallerySurvey["entries"], format: Format): string {
-  const weak = entries.filter(
-    ({ flag: { weakestEdge: edge } }) => edge !== null && gradeOf(edge.contrast) === "weak",
-  ).length;
+  const weak = countWeak(entries);
   const helped = entries.filter(({ flag }) => flag.changeFirst !== null).length;
   const said = (count: number): string => (count === 0 ? "none" : format.number(count, 0));
   return `With a weak edge: ${said(weak)}. Clearer after a single change of colour: ${said(helped)}.`;

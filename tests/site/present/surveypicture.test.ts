@@ -1,0 +1,33 @@
+import { expect, test } from "vitest";
+import { createFormat } from "../../../src/site/present/format.ts";
+import { countWeak, describeSurveyPicture, pictureSurvey } from "../../../src/site/present/surveypicture.ts";
+import { gallery } from "../sample.ts";
+import { survey } from "../surveyed.ts";
+
+const format = createFormat("en");
+
+test("the picture says how many flags there are and how many have a weak edge", () => {
+  // The square's weakest edge has 24.6, the harbour pilots' 84.2, the plain flag has none.
+  expect(countWeak(survey.entries)).toBe(1);
+  const picture = pictureSurvey(survey, gallery, format);
+  expect(picture).toMatchObject({
+    file: "survey/link.png",
+    direction: "ltr",
+    subtitle: "3 flags, least clear first",
+    measure: "With a weak edge",
+    number: "1 of 3",
+    gallery: "Flags of the Sound",
+  });
+  expect(picture && describeSurveyPicture(picture)).toBe(
+    "A sheet of flags. Survey: 3 flags, least clear first. With a weak edge: 1 of 3. The numbers say nothing of beauty or meaning.",
+  );
+});
+
+test("no picture of no flags; one flag is one flag", () => {
+  expect(pictureSurvey({ entries: [] }, gallery, format)).toBeUndefined();
+  const one = { entries: survey.entries.slice(1, 2) };
+  expect(pictureSurvey(one, gallery, format)).toMatchObject({
+    subtitle: "1 flag, least clear first",
+    number: "0 of 1",
+  });
+});
