@@ -5,4 +5,7 @@ if (location.protocol === "file:") {
     if (!address.endsWith("/") || address.includes(":")) continue;
     link.setAttribute("href", `${address}index.html${fragment === undefined ? "" : `#${fragment}`}`);
   }
+  // A page that has moved would lead to the folder too: its link is faster.
+  if (document.querySelector("meta[http-equiv=refresh]"))
+    location.replace(document.querySelector("main a").href);
 }
