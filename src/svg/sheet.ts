@@ -33,36 +33,31 @@ export function cleanSheet(element: XmlElement, reporter: Reporter): SvgNode[] |
   }
   const refused = findRefusal(text);
   if (refused !== undefined) return refuse(refused);
-  const { rules, oddities } = parseSheet(text);
-  const cuts: { start: number; end: number }[] = [...oddities, ...findComments(text)];
-  for (const oddity of oddities) {
-    reporter.warn(
-      "svg/removed",
-      element.place,
-      `${JSON.stringify(oddity.what.slice(0, 40))} was removed from the style sheet.`,
-    );
-  }
-  for (const declaration of new Set(rules.flatMap((rule): readonly CssDeclaration[] => rule.declarations))) {
-    if (!checkDeclaration(declaration.property, declaration.value, element.place, reporter))
-      cuts.push(declaration);
-  }
-  const kept = cut(text, cuts);
+  const kept = cut(text, findCuts(text, element.place, reporter));
   // What was cut must not bring other text to life: the rest is read again and has to be plain.
   const live = findLive(kept);
   if (live !== undefined || parseSheet(kept).oddities.length > 0)
     return refuse(`The style sheet is no plain list of rules: ${JSON.stringify(live ?? kept.slice(0, 40))}.`);
-  return kept === ""
-    ? []
-    : [
-        {
-          type: "text",
-          name: "",
-          value: kept,
-          attributes: {},
-          children: [],
-          place: element.place,
-        },
-      ];
+  if (kept === "") return [];
+  return [{ type: "text", name: "", value: kept, attributes: {}, children: [], place: element.place }];
+}
+
+/** Everything that has to go: comments, what is no plain rule, declarations that are not allowed. */
+function findCuts(
+  text: string,
+  place: Place,
+  reporter: Reporter,
+): readonly { readonly start: number; readonly end: number }[] {
+  const { rules, oddities } = parseSheet(text);
+  for (const { what } of oddities) {
+    const reason = `${JSON.stringify(what.slice(0, 40))} was removed from the style sheet.`;
+    reporter.warn("svg/removed", place, reason);
+  }
+  const declarations = new Set(rules.flatMap((rule): readonly CssDeclaration[] => rule.declarations));
+  const refused = [...declarations].filter(
+    ({ property, value }) => !checkDeclaration(property, value, place, reporter),
+  );
+  return [...oddities, ...findComments(text), ...refused];
 }
 
 /** Why browsers pass over a sheet, or do so on some screens only. */
@@ -120,65 +115,66 @@ function hintFor(property: string): string {
 }
 
 function checkAllowed(property: string, value: string, place: Place, reporter: Reporter): boolean {
-  const shown = JSON.stringify(value.slice(0, 60));
-  if (value.length > limit.valueLength) {
-    reporter.error(
-      "svg/css",
-      place,
-      `${property} is longer than ${limit.valueLength} characters: ${shown}.`,
-      "Export the drawing again, or mend the value by hand.",
-    );
+  const fault = findDanger(property, value) ?? findMistake(property, value);
+  if (fault !== undefined) {
+    reporter.error(fault.rule, place, fault.reason, fault.hint);
     return false;
+  }
+  if (isPlainValue(value)) return true;
+  reporter.warn(
+    "svg/removed",
+    place,
+    `The style ${property} was removed: its value ${show(value)} is not plain.`,
+  );
+  return false;
+}
+
+interface Fault {
+  readonly rule: string;
+  readonly reason: string;
+  readonly hint: string;
+}
+
+const show = (value: string): string => JSON.stringify(value.slice(0, 60));
+
+const mend = "Export the drawing again, or mend the value by hand.";
+
+/** Why a value is not looked at any further. */
+function findDanger(property: string, value: string): Fault | undefined {
+  if (value.length > limit.valueLength) {
+    const reason = `${property} is longer than ${limit.valueLength} characters: ${show(value)}.`;
+    return { rule: "svg/css", reason, hint: mend };
   }
   if (value.includes("\\")) {
-    reporter.error(
-      "svg/css",
-      place,
-      `A style uses a backslash, which can hide other addresses: ${shown}.`,
-      "Write the value without escapes.",
-    );
-    return false;
+    return {
+      rule: "svg/css",
+      reason: `A style uses a backslash, which can hide other addresses: ${show(value)}.`,
+      hint: "Write the value without escapes.",
+    };
   }
-  if (findReference(value) === null) {
-    reporter.error(
-      "svg/reference",
-      place,
-      `${property} points outside the drawing: ${shown}.`,
-      `Write a colour, or url(#id) of a gradient in this file.`,
-    );
-    return false;
-  }
-  const isNumber = allow.numericAttributes.has(property);
-  const isKeyword = /^\s*(?:inherit|initial|unset|none)\s*$/.test(value);
-  if (
-    !isKeyword &&
-    ((isNumber && !isLength(value)) || (property === "stroke-dasharray" && !isLengthList(value)))
-  ) {
-    reporter.error(
-      "svg/number",
-      place,
-      `${property}: ${shown} is not a number.`,
-      "Export the drawing again, or mend the value by hand.",
-    );
-    return false;
-  }
+  if (findReference(value) !== null) return undefined;
+  return {
+    rule: "svg/reference",
+    reason: `${property} points outside the drawing: ${show(value)}.`,
+    hint: "Write a colour, or url(#id) of a gradient in this file.",
+  };
+}
+
+/** Why a value is none of its property. */
+function findMistake(property: string, value: string): Fault | undefined {
+  if (isNoNumber(property, value))
+    return { rule: "svg/number", reason: `${property}: ${show(value)} is not a number.`, hint: mend };
   const unknown = findFunction(value);
-  if (unknown !== undefined && unknown !== "expression") {
-    reporter.error(
-      "svg/css",
-      place,
-      `${property} uses ${unknown}(), which is not supported: ${shown}.`,
-      "Write the colour or number itself in its place.",
-    );
-    return false;
-  }
-  if (!isPlainValue(value)) {
-    reporter.warn(
-      "svg/removed",
-      place,
-      `The style ${property} was removed: its value ${shown} is not plain.`,
-    );
-    return false;
-  }
-  return true;
+  if (unknown === undefined || unknown === "expression") return undefined;
+  return {
+    rule: "svg/css",
+    reason: `${property} uses ${unknown}(), which is not supported: ${show(value)}.`,
+    hint: "Write the colour or number itself in its place.",
+  };
+}
+
+function isNoNumber(property: string, value: string): boolean {
+  if (/^\s*(?:inherit|initial|unset|none)\s*$/.test(value)) return false;
+  if (allow.numericAttributes.has(property)) return !isLength(value);
+  return property === "stroke-dasharray" && !isLengthList(value);
 }
