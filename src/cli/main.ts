@@ -6,6 +6,7 @@ import { parseArguments } from "./arguments.ts";
 import { commands } from "./catalogue.ts";
 import { type Command, type Output, UsageError } from "./command.ts";
 import { formatCommandHelp, formatHelp } from "./help.ts";
+import { spellCommands } from "./invocation.ts";
 import { createTerminal } from "./terminal.ts";
 
 /**
@@ -83,13 +84,18 @@ function untilDashes(words: readonly string[]): readonly string[] {
   return end === -1 ? words : words.slice(0, end);
 }
 
+/** What messages tell somebody to type works when it is typed: it begins as this command line did. */
+function spellOut(output: Output): Output {
+  return { ...output, message: (text) => output.message(spellCommands(text)) };
+}
+
 /** Runs this process's own command line, and ends the process with its status once everything is written. */
 export async function runProcess(): Promise<void> {
   // The reader of our output has seen enough (`| head`): that is no fault of anyone's.
   process.stdout.on("error", (error: NodeJS.ErrnoException) => process.exit(error.code === "EPIPE" ? 0 : 2));
   process.stderr.on("error", () => undefined);
   const terminal = createTerminal(process.stdout, process.stderr, process.env);
-  const status = await main(process.argv.slice(2), terminal);
+  const status = await main(process.argv.slice(2), spellOut(terminal));
   terminal.finish();
   process.stdout.write("", () => process.stderr.write("", () => process.exit(status)));
 }

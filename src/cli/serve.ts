@@ -16,6 +16,8 @@ export async function run(given: Given, output: Output): Promise<number> {
   const port = numberOf(given, "port", [0, 65_535], usualPort);
   const ended = waitForEnd();
   const store = await openCache(given, content);
+  const { openLine } = await import("../site/serve/line.ts");
+  const pool = openLine(store);
   const [{ startServing }, { TakenError }] = await Promise.all([
     import("../site/serve/start.ts"),
     import("../site/serve/port.ts"),
@@ -29,6 +31,7 @@ export async function run(given: Given, output: Output): Promise<number> {
       port,
       isFixed: asked !== undefined,
       drafts,
+      pool,
       store,
       onVersion,
     };

@@ -1,9 +1,14 @@
 #!/usr/bin/env node
-// Floor 7. Where the command begins: teaches Node to read TypeScript, from any working folder, and runs main.ts.
+// Floor 7. Where the command begins, from any working folder: runs main.ts, as JavaScript where that is kept, else by
+// teaching Node to read TypeScript.
 import { fileURLToPath } from "node:url";
-import { register } from "tsx/esm/api";
+import { translate } from "./translate.mjs";
 
-// The JSX settings are ours, not those of the folder the command happens to be called from.
-register({ tsconfig: fileURLToPath(new URL("../../tsconfig.json", import.meta.url)) });
-const { runProcess } = await import("./main.ts");
+const translated = await translate();
+if (translated === undefined) {
+  const { register } = await import("tsx/esm/api");
+  // The JSX settings are ours, not those of the folder the command happens to be called from.
+  register({ tsconfig: fileURLToPath(new URL("../../tsconfig.json", import.meta.url)) });
+}
+const { runProcess } = await import(translated ?? "./main.ts");
 await runProcess();

@@ -12,7 +12,8 @@ export const templatesDir = path.join(root, "templates");
 
 /** Renders every page of `view`. Eleventy imports the templates itself: with tsx registered it can, whoever started us. */
 export async function renderPages(view: SiteView): Promise<readonly SiteFile[]> {
-  const unregister = register();
+  // The JSX settings are ours, not those of the folder we happen to be called from.
+  const unregister = register({ tsconfig: path.join(root, "tsconfig.json") });
   try {
     // Nothing is ever written there: it only takes part in the paths that Eleventy gives back.
     const nowhere = path.join(root, "_site");

@@ -30,6 +30,9 @@ interface Answer {
   readonly error?: string;
 }
 
+/** Put in by cli/translate.mjs: where the worker lies as JavaScript. */
+declare const translatedWorker: string | undefined;
+
 type Reason = "study/too-slow" | "study/too-much-memory" | "study/crashed";
 
 /** One child process with at most one job. Its clock runs from when it has started and has the job. */
@@ -47,11 +50,11 @@ export class Child {
   constructor(limits: ChildLimits, tell: { readonly free: () => void; readonly gone: () => void }) {
     this.limits = limits;
     this.tell = tell;
-    const loader = pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href;
-    this.child = fork(fileURLToPath(new URL("./worker.ts", import.meta.url)), [], {
+    const { file, loader } = findWorker();
+    this.child = fork(file, [], {
       serialization: "advanced",
       stdio: ["ignore", "ignore", "inherit", "ipc"],
-      execArgv: ["--import", loader, `--max-old-space-size=${limits.megabytes}`],
+      execArgv: [...loader, `--max-old-space-size=${limits.megabytes}`],
     });
     this.child.on("message", (answer: Answer) => this.hear(answer));
     this.child.on("exit", () => this.end());
@@ -119,6 +122,13 @@ export class Child {
     }
     this.tell.gone();
   }
+}
+
+/** The worker, and what Node needs to read it: nothing where this code was translated together with it. */
+function findWorker(): { readonly file: string; readonly loader: readonly string[] } {
+  if (typeof translatedWorker === "string") return { file: translatedWorker, loader: [] };
+  const loader = pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href;
+  return { file: fileURLToPath(new URL("./worker.ts", import.meta.url)), loader: ["--import", loader] };
 }
 
 function describe(rule: Reason, file: string, { seconds, megabytes }: ChildLimits): Problem {

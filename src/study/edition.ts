@@ -9,7 +9,7 @@ const source = join(import.meta.dirname, "..");
 /** The floors that measure. */
 const floors = ["problem", "colour", "svg", "regions", "measure", "study"];
 
-let found: string | undefined;
+const found = new Map<string, string>();
 
 /**
  * Returns the edition as hex: of the sources of floors 0 to 5, of the installed versions of the libraries they import and
@@ -17,8 +17,19 @@ let found: string | undefined;
  * milliseconds.
  */
 export function findEdition(): string {
-  found ??= digestSources(source, floors);
-  return found;
+  return findOnce(floors);
+}
+
+/** The same with the floor that makes pictures, which may hold anything that has a part in one. */
+export function findSiteEdition(): string {
+  return findOnce([...floors, "site", "site/present"]);
+}
+
+function findOnce(folders: readonly string[]): string {
+  const key = folders.join();
+  const known = found.get(key) ?? digestSources(source, folders);
+  found.set(key, known);
+  return known;
 }
 
 /** The same for the `folders` of another source folder, whose libraries are looked for from there upwards. */

@@ -11,6 +11,8 @@ export interface PoolLimits extends ChildLimits {
   readonly size: number;
   /** Child processes that are kept free for studies: somebody is looking at a page and waits. */
   readonly reserved: number;
+  /** Jobs that may stand in line before another child is started: it takes the time of some to start. */
+  readonly patience: number;
 }
 
 export const defaultLimits: PoolLimits = {
@@ -18,6 +20,7 @@ export const defaultLimits: PoolLimits = {
   seconds: 15,
   megabytes: 768,
   reserved: 0,
+  patience: 0,
 };
 
 /** Where work on drawings is handed in. */
@@ -61,9 +64,9 @@ export class Pool {
     return bare.restore(await (this.store === undefined ? work() : this.store.recall(question, work)));
   }
 
-  /** Starts all child processes, so that the first jobs need not wait for them. */
-  warm(): void {
-    while (this.all.size < this.limits.size && !this.isClosed) this.idle.push(this.start());
+  /** Starts child processes up to `count`, default all, so that the first jobs need not wait for them. */
+  warm(count = this.limits.size): void {
+    while (this.all.size < count && !this.isClosed) this.idle.push(this.start());
   }
 
   /** Forgets the jobs that wait in line: they are rejected. */
@@ -111,7 +114,9 @@ export class Pool {
   private findFree(): Child | undefined {
     const started = this.idle.findIndex((child) => child.isReady);
     const [child] = this.idle.splice(Math.max(0, started), 1);
-    return child ?? (this.all.size < this.limits.size ? this.start() : undefined);
+    const { size, patience } = this.limits;
+    const isWorthwhile = this.all.size === 0 || this.queue.length > patience;
+    return child ?? (isWorthwhile && this.all.size < size ? this.start() : undefined);
   }
 
   private start(): Child {

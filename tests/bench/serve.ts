@@ -96,7 +96,7 @@ async function timeFirst(folder: string, page: string, cache: string): Promise<n
     if (response.status !== 200) throw new Error(`the first page has status ${response.status}`);
     await response.text();
     const took = performance.now() - began;
-    await waitForRest();
+    await delay(untilKept);
     return took;
   } finally {
     await stop(running);
@@ -109,8 +109,6 @@ interface Edit {
   readonly edit: (text: string, turn: number) => string;
   /** What the page has to say. */
   readonly says: (turn: number) => string;
-  /** Milliseconds until the whole gallery is measured anew. */
-  readonly rest?: number;
 }
 
 const edits: readonly Edit[] = [
@@ -143,7 +141,6 @@ const edits: readonly Edit[] = [
     file: "content/gallery.yaml",
     edit: (text, turn) => text.replace(/viewingDistance: .*/, `viewingDistance: ${40 + turn}`),
     says: (turn) => `${40 + turn} flag heights`,
-    rest: 6000,
   },
   {
     what: "template: a heading",
@@ -163,14 +160,16 @@ async function benchEdits(folder: string, turns: number): Promise<readonly EditB
   try {
     const page = await browser.newPage();
     const reader = await openReader(page);
+    const versions = await openVersions(running.address);
     await page.goto(`${running.address}studies/bench/`);
-    await waitForRest();
+    await versions.waitForRest();
     const found: EditBench[] = [];
     for (const one of edits) {
       const times: number[] = [];
       for (let turn = 1; turn <= turns; turn += 1) {
+        versions.forget();
         times.push(await timeEdit(reader, join(folder, one.file), one, turn));
-        await waitForRest(one.rest);
+        await versions.waitForRest();
       }
       times.sort((a, b) => a - b);
       const median = times[Math.floor((times.length - 1) / 2)] ?? Number.NaN;
@@ -221,8 +220,51 @@ async function openReader(page: Page): Promise<Reader> {
   };
 }
 
-/** An author looks at what was changed before the next edit; meanwhile the options are ranked. */
-function waitForRest(milliseconds = 1500): Promise<void> {
+interface Versions {
+  /** From here on a version counts that is complete. */
+  forget(): void;
+  /** An author looks at what was changed before the next edit; meanwhile all the rest is measured. */
+  waitForRest(): Promise<void>;
+}
+
+/** Hears of each version that is complete, as an open page does: of a page that is in no version, and so never another. */
+async function openVersions(address: string): Promise<Versions> {
+  const nowhere = "/studies/nowhere/";
+  const mark = /data-mark="([^"]+)"/.exec(await (await fetch(address + nowhere.slice(1))).text())?.[1] ?? "";
+  const { body } = await fetch(`${address}_serve/news?${new URLSearchParams({ path: nowhere, mark })}`);
+  if (body === null) throw new Error("the server tells no news");
+  let told = 0;
+  let last = 0;
+  void (async () => {
+    for await (const chunk of body) {
+      const text = new TextDecoder().decode(chunk);
+      if (text.includes("event: changed")) throw new Error("a page that is nowhere changed");
+      if (!text.includes("event: problems")) continue;
+      told += 1;
+      last = performance.now();
+    }
+  })().catch(() => undefined);
+  return {
+    forget: () => {
+      told = 0;
+    },
+    waitForRest: async () => {
+      const began = performance.now();
+      while (told === 0 || performance.now() - last < quiet) {
+        if (performance.now() - began > 30_000) throw new Error("the gallery was never complete");
+        await delay(20);
+      }
+    },
+  };
+}
+
+/** Milliseconds without anything new, after which nothing more is on its way and the page has its scripts. */
+const quiet = 250;
+
+/** Milliseconds until what was measured for a first page is on the disk. */
+const untilKept = 1500;
+
+function delay(milliseconds: number): Promise<void> {
   return new Promise((resolve) => {
     setTimeout(resolve, milliseconds);
   });

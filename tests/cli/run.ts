@@ -5,6 +5,9 @@ import { join } from "node:path";
 
 export const start = join(import.meta.dirname, "../../src/cli/start.mjs");
 
+/** As `npm run -s cli --` starts it: hints then begin with these words, wherever the checkout lies. */
+const asScript = { npm_command: "run-script", npm_lifecycle_event: "cli" };
+
 export interface Run {
   readonly status: number;
   readonly data: string;
@@ -16,7 +19,7 @@ export function run(folder: string, ...words: readonly string[]): Promise<Run> {
     execFile(
       process.execPath,
       [start, ...words],
-      { cwd: folder, timeout: 60_000 },
+      { cwd: folder, timeout: 60_000, env: { ...process.env, ...asScript } },
       (error, data, messages) => {
         const code = error?.code;
         resolve({ status: error === null ? 0 : typeof code === "number" ? code : -1, data, messages });

@@ -1,7 +1,7 @@
 import { readdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { digestSources, findEdition } from "../../src/study/edition.ts";
+import { digestSources, findEdition, findSiteEdition } from "../../src/study/edition.ts";
 import { makeFolder } from "./folder.ts";
 
 const files = {
@@ -61,4 +61,10 @@ test("our own edition is found once, and names all floors up to study", async ()
   const order = ["problem", "colour", "svg", "regions", "measure", "study"];
   expect([...measuring].sort()).toEqual([...order].sort());
   expect(findEdition()).toBe(digestSources(join(import.meta.dirname, "../../src"), order));
+});
+
+test("the edition of pictures is that of more sources, and the same each time", () => {
+  expect(findSiteEdition()).toMatch(/^[0-9a-f]{64}$/);
+  expect(findSiteEdition()).not.toBe(findEdition());
+  expect(findSiteEdition()).toBe(findSiteEdition());
 });

@@ -185,6 +185,16 @@ describe("Pool", { timeout: 60_000 }, () => {
     expect([...listWorkers()].sort()).toEqual([...workers].sort());
   });
 
+  test("another child is started only for more jobs in line than are worth its start", async () => {
+    const pool = open({ size: 2, patience: 3 });
+    pool.warm(1);
+    const [first] = listWorkers();
+    await Promise.all(["a", "b", "c", "d"].map((file) => measure(pool, file)));
+    expect(listWorkers()).toEqual([first]);
+    await Promise.all(["a", "b", "c", "d", "e"].map((file) => measure(pool, file)));
+    expect(listWorkers()).toHaveLength(2);
+  });
+
   test("jobs in line are forgotten when they are cleared; the one at work is done, and so are later ones", async () => {
     const pool = open({ size: 1 });
     await measure(pool, "first.svg");

@@ -23,6 +23,8 @@ export interface LiveOptions extends Pick<RunOptions, "drafts"> {
   /** The slug of the study that somebody looks at. */
   readonly first: () => string | undefined;
   readonly onShow: (shown: Shown) => void;
+  /** Called each time that work begins to be handed in. */
+  readonly onBegin?: () => void;
   /** Called before anything is computed anew: what waits in line is for nobody. */
   readonly onRestart?: () => void;
 }
@@ -85,7 +87,7 @@ export class LiveGallery {
     try {
       const result = await analyseGallery(contentDir, {
         drafts,
-        line: lineUntil(line, signal, breath),
+        line: lineUntil({ line, signal, breath, onBegin: this.options.onBegin }),
         first: first(),
         onMeasured: (study, { gallery, problems }, left) => {
           // Settings that were half saved must not be seen, not even for a moment.
@@ -98,6 +100,7 @@ export class LiveGallery {
       if (!signal.aborted) this.show(result);
     } catch {
       early.close();
+      this.options.onBegin?.();
       // A file went between two looks at it: the next look finds what is there now.
       await delay(pace.retry);
       if (!signal.aborted) this.refresh();
@@ -205,11 +208,22 @@ function withRest(study: StudyResult, before: StudyResult | undefined): StudyRes
 }
 
 /** Hands work on until nobody waits for it any more: the first piece at once, all others after `breath`. */
-function lineUntil(line: Line, signal: AbortSignal, breath: Promise<void>): Line {
+function lineUntil({
+  line,
+  signal,
+  breath,
+  onBegin,
+}: {
+  readonly line: Line;
+  readonly signal: AbortSignal;
+  readonly breath: Promise<void>;
+  readonly onBegin: (() => void) | undefined;
+}): Line {
   let given = 0;
   return {
     run: async (kind, file, input) => {
       given += 1;
+      if (given === 1) onBegin?.();
       if (given > 1) await breath;
       if (signal.aborted) throw new Error(`${file}: nobody waits for it any more`);
       return line.run(kind, file, input);

@@ -34,6 +34,7 @@ export class ServedSite {
   private shown: Shown | undefined;
   private version: Version | undefined;
   private reading: Promise<void> | undefined;
+  private begin = (): void => undefined;
   private isStale = false;
   /** The page that was asked for last. */
   private lastPage = "";
@@ -45,7 +46,9 @@ export class ServedSite {
       drafts: options.drafts ?? false,
       line: options.line,
       first: () => /^studies\/([^/]+)\//.exec(this.lastPage)?.[1],
+      onBegin: () => this.begin(),
       onShow: (shown) => {
+        this.begin();
         this.shown = shown;
         this.publish();
       },
@@ -63,7 +66,12 @@ export class ServedSite {
   async start(): Promise<void> {
     // Watched first, so that no change falls between.
     await Promise.all(this.watchers.map((watcher) => watcher.scan()));
+    const isBegun = new Promise<void>((resolve) => {
+      this.begin = resolve;
+    });
     this.gallery.refresh();
+    // Templates are read while the child processes work.
+    await isBegun;
     await this.readTemplates();
   }
 

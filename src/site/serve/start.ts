@@ -1,13 +1,15 @@
 // Floor 6. Begins to serve a content folder: child processes, the site, the server, and what opens pages are told.
-import { availableParallelism } from "node:os";
 import path from "node:path";
 import type { Problem } from "../../problem/problem.ts";
-import { Pool } from "../../study/pool.ts";
+import type { Pool } from "../../study/pool.ts";
 import type { Store } from "../../study/store.ts";
 import { News } from "./news.ts";
 import { listenFrom } from "./port.ts";
 import { createSiteServer } from "./server.ts";
 import { ServedSite } from "./site.ts";
+
+/** Milliseconds that the first page has the machine to itself. */
+const breath = 120;
 
 const templatesDir = path.resolve(import.meta.dirname, "../../../templates");
 
@@ -18,6 +20,8 @@ export interface ServeOptions {
   readonly port: number;
   readonly isFixed: boolean;
   readonly drafts: boolean;
+  /** Does the work; closed with the server. */
+  readonly pool: Pool;
   readonly store?: Store | undefined;
   /** Where pages are made from; default our own templates. */
   readonly templatesDir?: string;
@@ -33,8 +37,7 @@ export interface Serving {
 
 /** Serves a content folder until it is closed. Throws TakenError where the port is taken and fixed, or none is free. */
 export async function startServing(options: ServeOptions): Promise<Serving> {
-  // One more than there are cores: it waits for the study that somebody looks at.
-  const pool = new Pool({ size: Math.min(4, availableParallelism() + 1), reserved: 1 }, options.store);
+  const { pool } = options;
   const news = new News();
   const site = new ServedSite({
     contentDir: options.contentDir,
@@ -44,10 +47,10 @@ export async function startServing(options: ServeOptions): Promise<Serving> {
     onRestart: () => pool.clear(),
     onVersion: (version, problems) => {
       news.tell((page) => version.markPage(page));
+      // For the rest and the edits to come; before, starting them would only keep the first page waiting.
+      setTimeout(() => pool.warm(), breath);
       if (problems === undefined) return;
       news.tellProblems(problems);
-      // For the edits to come; before, starting them would only keep the first page waiting.
-      pool.warm();
       options.onVersion(version.countStudies(), problems);
     },
   });

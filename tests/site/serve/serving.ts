@@ -1,6 +1,7 @@
 // Test support. A server on a free port, and a reader of its news, as an open page is one.
 import { onTestFinished, vi } from "vitest";
 import type { Problem } from "../../../src/problem/problem.ts";
+import { openLine } from "../../../src/site/serve/line.ts";
 import { type ServeOptions, startServing } from "../../../src/site/serve/start.ts";
 
 export interface Served {
@@ -26,6 +27,7 @@ export async function serve(contentDir: string, options: Partial<ServeOptions> =
     port: 0,
     isFixed: true,
     drafts: false,
+    pool: openLine(options.store),
     onVersion: (_, problems) => told.push(problems),
     ...options,
   });

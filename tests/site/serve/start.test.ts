@@ -3,6 +3,7 @@ import { cp, mkdir, readFile, rename, rm, symlink, unlink, writeFile } from "nod
 import { join } from "node:path";
 import { describe, expect, test, vi } from "vitest";
 import { templatesDir } from "../../../src/site/pages.ts";
+import { openLine } from "../../../src/site/serve/line.ts";
 import { listWorkers } from "../../study/children.ts";
 import { writeStudy } from "../../study/fixture.ts";
 import { drawing, harbour, makeFolder } from "../../study/folder.ts";
@@ -190,6 +191,7 @@ test("closing ends every child and every open page", async () => {
     port: 0,
     isFixed: true,
     drafts: false,
+    pool: openLine(undefined),
     onVersion: () => undefined,
   };
   const serving = await startServing(options);

@@ -1,0 +1,1 @@
+export function translate(shelf?: string): Promise<string | undefined>;
