@@ -14,6 +14,7 @@ import type { Store } from "../study/store.ts";
 import { openCache } from "./cache.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
 import { nameWeakest } from "./describe.ts";
+import { sweepLeavings } from "./leavings.ts";
 import { findContent, listKeepOut } from "./place.ts";
 import { count, countProblems, statusOf } from "./status.ts";
 import { formatPercent, formatShare, formatTable } from "./table.ts";
@@ -27,6 +28,7 @@ export async function run(given: Given, output: Output): Promise<number> {
       "Type, for example: --base /flags/",
     );
   }
+  await sweepLeavings(content);
   const store = await openCache(given, content);
   const { withOutput, OutputError } = await importOutput();
   const options = {
@@ -86,7 +88,8 @@ async function build({ given, content, out, store, output }: Work, site: Publish
     return 1;
   }
   const { publishTo } = await import("../site/publish.ts");
-  const { pages, swapped } = await publishTo(site, analysed, given.values["base"]);
+  const { pages, swapped } = await publishTo(site, analysed, { base: given.values["base"], store });
+  await store?.close();
   report(analysed, pages, out, output);
   if (swapped.kept !== undefined) output.message(describeKept(swapped.kept, out));
   return statusOf(analysed.problems);

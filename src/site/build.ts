@@ -1,16 +1,12 @@
 // Floor 6. A content folder → the published folder, in one call.
 import { analyseGallery } from "../study/run.ts";
-import type { Store } from "../study/store.ts";
 import { type OutputOptions, withOutput } from "./output.ts";
-import { type BuildReport, publishTo } from "./publish.ts";
+import { type BuildReport, type PublishOptions, publishTo } from "./publish.ts";
 
-export interface BuildOptions extends Partial<OutputOptions> {
-  /** The path under which a host will show the site; default is that of the gallery's address. */
-  readonly base?: string;
+/** The store keeps measurements too. */
+export interface BuildOptions extends Partial<OutputOptions>, PublishOptions {
   /** Publish drafts as well. */
   readonly drafts?: boolean;
-  /** Measurements that were made before. */
-  readonly store?: Store;
 }
 
 /**
@@ -24,9 +20,9 @@ export async function buildSite(
   outDir: string,
   options: BuildOptions = {},
 ): Promise<BuildReport> {
-  const { base, drafts = false, store, keepOut = [contentDir] } = options;
+  const { drafts = false, store, keepOut = [contentDir] } = options;
   return withOutput(outDir, { ...options, keepOut }, async (output) => {
-    const result = await analyseGallery(contentDir, { drafts, ...(store === undefined ? {} : { store }) });
-    return publishTo(output, result, base);
+    const result = await analyseGallery(contentDir, { drafts, store });
+    return publishTo(output, result, options);
   });
 }

@@ -5,6 +5,8 @@ export interface SiteFile {
   readonly path: string;
   /** Makes the bytes, the same ones each time. Text is UTF-8. */
   make(): Promise<string | Uint8Array>;
+  /** Where the bytes take long to make: all that they are made from, or undefined where that cannot be said. */
+  readonly findRecipe?: () => Promise<unknown>;
 }
 
 /** Returns a file of bytes or text; `make` is called when the file is asked for. */

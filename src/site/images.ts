@@ -7,7 +7,8 @@ import type { StudyResult } from "../study/result.ts";
 import { readDrawing } from "../svg/gate.ts";
 import { writeSized } from "../svg/write.ts";
 import { blurPicture, measureBlur, type Picture } from "./blur.ts";
-import { fileOf, once, type SiteFile } from "./file.ts";
+import { once, type SiteFile } from "./file.ts";
+import { pictureOf } from "./kept.ts";
 import { formatStudyPath } from "./present/status.ts";
 import { formatStripFile, stripSize } from "./present/strip.ts";
 import { unofficial } from "./unofficial.ts";
@@ -17,13 +18,19 @@ export function listStrip(result: StudyResult): readonly SiteFile[] {
   const folder = formatStudyPath(result.study.slug);
   const size = stripSize(result.comparison.before.proportions);
   return (["original", "redesign"] as const).flatMap((name) => {
-    const render = once(() => renderDrawing(result.drawings[name], size));
+    const drawing = result.drawings[name];
+    const isRedesign = name === "redesign";
+    const render = once(() => renderDrawing(drawing, size));
     return distanceSteps.map((distance) =>
-      fileOf(`${folder}${formatStripFile(distance, name)}`, async () => {
-        const picture = await render();
-        const seen = blurPicture(picture, measureBlur(distance, picture.height));
-        return encodePng(seen, name === "redesign");
-      }),
+      pictureOf(
+        `${folder}${formatStripFile(distance, name)}`,
+        { drawing, size, distance, isRedesign },
+        async () => {
+          const picture = await render();
+          const seen = blurPicture(picture, measureBlur(distance, picture.height));
+          return encodePng(seen, isRedesign);
+        },
+      ),
     );
   });
 }
@@ -40,6 +47,16 @@ export async function renderDrawing(
     .raw()
     .toBuffer({ resolveWithObject: true });
   return { width: info.width, height: info.height, rgba: data };
+}
+
+/** The file of a drawing that we wrote, as PNG without loss, `note` in its metadata. */
+export function pngOf(
+  sitePath: string,
+  drawing: string,
+  size: { readonly width: number; readonly height: number },
+  note?: string,
+): SiteFile {
+  return pictureOf(sitePath, { drawing, size, note }, () => encodeDrawing(drawing, size, note));
 }
 
 /** A drawing that we wrote as PNG without loss, `note` in its metadata. Throws where it is none. */

@@ -4,11 +4,11 @@ import { mkdtemp, readFile, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import type { StudyResult } from "../study/result.ts";
-import { findFontFolder } from "./assets.ts";
 import type { Picture } from "./blur.ts";
-import { fileOf, once, type SiteFile } from "./file.ts";
+import { once, type SiteFile } from "./file.ts";
 import { unpackFont } from "./font.ts";
 import { type Laid, type Lettering, layOut, renderDrawing, setText } from "./images.ts";
+import { findLetteringFile, letteredPictureOf, type letteringFonts } from "./kept.ts";
 import { type LinkPicture, linkSize } from "./present/linkpicture.ts";
 
 /** Greys of the light page. */
@@ -41,10 +41,9 @@ export function unpackFonts(): Promise<Fonts> {
   unpacked ??= (async () => {
     const folder = await mkdtemp(path.join(tmpdir(), "counterchange-fonts-"));
     process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
-    const unpack = async (family: "source-serif-4" | "source-sans-3") => {
-      const file = path.join(findFontFolder(family), "files", `${family}-latin-400-normal.woff`);
+    const unpack = async (family: (typeof letteringFonts)[number]) => {
       const plain = path.join(folder, `${family}.ttf`);
-      await writeFile(plain, unpackFont(await readFile(file)));
+      await writeFile(plain, unpackFont(await readFile(findLetteringFile(family))));
       return plain;
     };
     return { serif: await unpack("source-serif-4"), sans: await unpack("source-sans-3") };
@@ -62,9 +61,13 @@ export function listLinkPictures(result: StudyResult, pictures: readonly LinkPic
         await renderDrawing(result.drawings.redesign, size),
       ] as const,
   );
-  return pictures.map((picture) =>
-    fileOf(picture.file, async () => drawLinkPicture(picture, await render(), await unpackFonts())),
-  );
+  const { original, redesign } = result.drawings;
+  return pictures.map((picture) => {
+    const { file, ...words } = picture;
+    return letteredPictureOf(file, words, { original, redesign, size }, async () =>
+      drawLinkPicture(picture, await render(), await unpackFonts()),
+    );
+  });
 }
 
 /** One link picture as PNG. In a gallery that runs from right to left, so does the picture. */

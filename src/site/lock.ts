@@ -48,6 +48,9 @@ export async function takeLock(folder: string, options: LockOptions): Promise<Lo
   let vanished = 0;
   for (;;) {
     let other = await watch.findOther(file);
+    // Of two that begin together both step back, and one goes first a moment later: of that there is nothing to say.
+    if (other !== undefined && !isTold) options.onWait?.(other);
+    isTold ||= other !== undefined;
     if (other === undefined) {
       await options.prepare();
       await writeOrRetry(options, file);
@@ -58,8 +61,6 @@ export async function takeLock(folder: string, options: LockOptions): Promise<Lo
       if (vanished > 20) throw new Error(`${file} vanishes whenever it is written`);
       await rm(file, { force: true });
     }
-    if (other !== undefined && !isTold) options.onWait?.(other);
-    isTold ||= other !== undefined;
     if (other !== undefined && performance.now() - began > longest) throw new LockedError(other);
     await sleep(look + Math.random() * look);
   }

@@ -8,7 +8,7 @@ import { type Address, formatStudiesData, formatStudyData } from "./data.ts";
 import { formatAtom, formatJsonFeed } from "./feed.ts";
 import { fileOf, type SiteFile } from "./file.ts";
 import { iconSvg } from "./icon.ts";
-import { encodeDrawing } from "./images.ts";
+import { pngOf } from "./images.ts";
 import { orderStudies } from "./present/card.ts";
 import { pngFiles, pngSize } from "./present/notes.ts";
 import type { SiteView } from "./present/site.ts";
@@ -34,7 +34,7 @@ export async function listMachineFiles(
     fileOf("studies.json", () => formatStudiesData(orderStudies(studies), gallery, linksOf("/studies.json"))),
     fileOf(wordsFile, () => formatWords(orderStudies(studies))),
     fileOf("assets/icon.svg", () => iconSvg),
-    fileOf("assets/icon.png", () => encodeDrawing(iconSvg, icon)),
+    pngOf("assets/icon.png", iconSvg, icon),
     ...(await listSchemas(schemaDirs, gallery)),
     ...studies.flatMap((result) => listStudyFiles(result, gallery, linksOf)),
   ];
@@ -82,8 +82,8 @@ function listStudyFiles(
   return [
     fileOf(`${folder}study.json`, () => formatStudyData(result, gallery, linksOf(`${folder}study.json`))),
     fileOf(`${folder}edges.csv`, () => formatEdgesTable(result)),
-    fileOf(`${folder}${pngFiles.original}`, () => encodeDrawing(drawings.original, size)),
-    fileOf(`${folder}${pngFiles.redesign}`, () => encodeDrawing(drawings.redesign, size, unofficial)),
+    pngOf(`${folder}${pngFiles.original}`, drawings.original, size),
+    pngOf(`${folder}${pngFiles.redesign}`, drawings.redesign, size, unofficial),
   ];
 }
 

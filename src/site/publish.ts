@@ -1,6 +1,8 @@
 // Floor 6. An analysed gallery → the published folder: results become views, views pages, and the whole is swapped in.
 import type { GalleryResult } from "../study/result.ts";
+import type { Store } from "../study/store.ts";
 import type { SiteFile } from "./file.ts";
+import { keepPictures } from "./kept.ts";
 import { listFilesBeside } from "./list.ts";
 import { type Output, type OutputOptions, withOutput } from "./output.ts";
 import { renderPages } from "./pages.ts";
@@ -14,10 +16,22 @@ export interface BuildReport {
   readonly swapped: Swapped;
 }
 
+/** What a site is published with. */
+export interface PublishOptions {
+  /** The path under which a host will show the site; default is that of the gallery's address. */
+  readonly base?: string | undefined;
+  /** Pictures that were made before. */
+  readonly store?: Store | undefined;
+}
+
 /** Publishes an analysed gallery to `output`. Throws what `Output.publish` throws. */
-export async function publishTo(output: Output, result: GalleryResult, base?: string): Promise<BuildReport> {
+export async function publishTo(
+  output: Output,
+  result: GalleryResult,
+  { base, store }: PublishOptions = {},
+): Promise<BuildReport> {
   const { files, pages } = await listSite(result, base);
-  return { result, pages, swapped: await output.publish(files) };
+  return { result, pages, swapped: await output.publish(keepPictures(files, store)) };
 }
 
 /**
@@ -28,9 +42,9 @@ export async function publishTo(output: Output, result: GalleryResult, base?: st
 export async function publishGallery(
   result: GalleryResult,
   outDir: string,
-  options: OutputOptions & { readonly base?: string },
+  options: OutputOptions & PublishOptions,
 ): Promise<BuildReport> {
-  return withOutput(outDir, options, (output) => publishTo(output, result, options.base));
+  return withOutput(outDir, options, (output) => publishTo(output, result, options));
 }
 
 /** Returns every file of the site, the pages first, and how many pages there are. */

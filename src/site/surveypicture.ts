@@ -1,8 +1,9 @@
 // Floor 6. The link picture of the survey as a file: a sheet of its flags, least clear first, and the one number.
 import type { GallerySurvey, SurveyEntry } from "../study/entry.ts";
 import type { StudyResult } from "../study/result.ts";
-import { fileOf, type SiteFile } from "./file.ts";
+import type { SiteFile } from "./file.ts";
 import { type Laid, layOut, renderDrawing, setText } from "./images.ts";
+import { letteredPictureOf } from "./kept.ts";
 import { type Fonts, ink, shorten, unpackFonts } from "./linkpicture.ts";
 import { linkSize } from "./present/linkpicture.ts";
 import { mostPictured, type SurveyPicture } from "./present/surveypicture.ts";
@@ -24,7 +25,12 @@ export function listSurveyPicture(
 ): readonly SiteFile[] {
   if (picture === undefined) return [];
   const drawings = entries.slice(0, mostPictured).flatMap((entry) => findDrawing(entry, studies) ?? []);
-  return [fileOf(picture.file, async () => drawSurveyPicture(picture, drawings, await unpackFonts()))];
+  const { file, ...words } = picture;
+  return [
+    letteredPictureOf(file, words, drawings, async () =>
+      drawSurveyPicture(picture, drawings, await unpackFonts()),
+    ),
+  ];
 }
 
 /** A flag of the sheet: SVG text that we wrote, and height to width. */

@@ -7,6 +7,9 @@ import { describeFile, formatManifest, listFiles, type ManifestEntry, manifestNa
 /** Files that are read back and flushed at once: disks are quicker so. */
 const atOnce = 16;
 
+/** Files that are made at once. */
+const madeAtOnce = 3;
+
 /**
  * Makes every file in the folder `fresh`, which is not there yet, then its manifest; flushes all to the disk, reads it back
  * and compares it with the manifest. Throws where a path is not one a site can have, is there twice, or differs from
@@ -17,9 +20,7 @@ export async function writeFresh(files: readonly SiteFile[], fresh: string, disk
   await disk.makeFolder(fresh);
   for (const folder of folders) await disk.makeFolder(path.join(fresh, folder));
   const entries: ManifestEntry[] = [];
-  // One after another: pictures take all cores by themselves.
-  for (const file of files) {
-    const bytes = await file.make();
+  for await (const [file, bytes] of makeAhead(files)) {
     entries.push(describeFile(file.path, bytes));
     await disk.write(path.join(fresh, file.path), bytes);
   }
@@ -29,6 +30,21 @@ export async function writeFresh(files: readonly SiteFile[], fresh: string, disk
   // The innermost first: a folder is safe once what it names is.
   for (const folder of [...folders].reverse()) await disk.flush(path.join(fresh, folder));
   await disk.flush(fresh);
+}
+
+/** Makes the files in their order, some while those before are written: a picture waits for its encoder most of the time. */
+async function* makeAhead(files: readonly SiteFile[]) {
+  const made: Promise<string | Uint8Array>[] = [];
+  for (const [index, file] of files.entries()) {
+    for (const next of files.slice(index + made.length, index + madeAtOnce)) {
+      const making = next.make();
+      // One that fails is told in its turn, if it comes to that.
+      making.catch(() => undefined);
+      made.push(making);
+    }
+    const bytes = await made.shift();
+    if (bytes !== undefined) yield [file, bytes] as const;
+  }
 }
 
 /** Returns the folders that the paths need, outer ones first. Throws for a path that no site can have. */

@@ -1,4 +1,5 @@
-// Floor 5. Keeps the folder of kept measurements under its size: what was not used for longest goes first.
+// Floor 5. Keeps the folder of what is kept under its size: what was not used for longest goes first, and what no build
+// used for a month goes anyway.
 import { readdir, rm, stat, utimes, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 
@@ -8,6 +9,9 @@ export const unfinishedEnding = ".tmp";
 
 /** An unfinished file is given up after this time, in milliseconds. */
 const giveUp = 3_600_000;
+
+/** An entry that was not used for this time, in milliseconds, belongs to a study as it was once. */
+const outlived = 30 * 86_400_000;
 
 interface Entry {
   readonly path: string;
@@ -23,8 +27,8 @@ export async function isDue(folder: string, now: number): Promise<boolean> {
 }
 
 /**
- * Deletes entries until no more than four fifths of `most` bytes are left, if there are more than `most`; and files that
- * were not finished long ago. Never throws: somebody else may be sweeping too.
+ * Deletes entries that were not used for 30 days; then more, until no more than four fifths of `most` bytes are left, if
+ * there are more than `most`; and files that were not finished long ago. Never throws: somebody else may be sweeping too.
  */
 export async function sweep(folder: string, most: number, now: number): Promise<void> {
   const entries: Entry[] = [];
@@ -33,8 +37,11 @@ export async function sweep(folder: string, most: number, now: number): Promise<
     for (const inner of await listNames(join(folder, name))) {
       const found = await look(join(folder, name, inner));
       if (found === undefined) continue;
-      if (inner.endsWith(entryEnding)) entries.push(found);
-      else if (inner.endsWith(unfinishedEnding) && now - found.used > giveUp) await remove(found.path);
+      const age = now - found.used;
+      const isEntry = inner.endsWith(entryEnding);
+      if (isEntry ? age > outlived : inner.endsWith(unfinishedEnding) && age > giveUp)
+        await remove(found.path);
+      else if (isEntry) entries.push(found);
     }
   }
   let total = entries.reduce((sum, { bytes }) => sum + bytes, 0);

@@ -1,6 +1,6 @@
 // Where measurements are kept, as the commands do it. HOME is a folder of its own, so that no test shares a secret.
 import { execFile } from "node:child_process";
-import { readdir } from "node:fs/promises";
+import { readdir, stat } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test, vi } from "vitest";
 import { openCache } from "../../src/cli/cache.ts";
@@ -24,6 +24,13 @@ function run(
   });
 }
 
+/** Bytes of all entries together. */
+async function weighEntries(folder: string): Promise<number> {
+  const names = (await readdir(folder, { recursive: true })).filter((name) => name.endsWith(".entry"));
+  const sizes = await Promise.all(names.map(async (name) => (await stat(join(folder, name))).size));
+  return sizes.reduce((sum, size) => sum + size, 0);
+}
+
 async function countEntries(folder: string): Promise<number> {
   const names = await readdir(folder, { recursive: true }).catch(() => []);
   return names.filter((name) => name.endsWith(".entry")).length;
@@ -33,9 +40,20 @@ test("build keeps in the working folder, and says the same the second time", asy
   const [folder, home] = [await makeFolder(content), await makeFolder({})];
   const first = await run(folder, home, "build");
   expect(first.status).toBe(0);
-  expect(await countEntries(join(folder, ".cache/counterchange"))).toBeGreaterThan(1);
+  const cache = join(folder, ".cache/counterchange");
+  const kept = await countEntries(cache);
+  // Pictures among them: each PNG of the site, which has a dozen of a study's distances alone.
+  const pictures = (await readdir(join(folder, "_site"), { recursive: true })).filter((name) =>
+    name.endsWith(".png"),
+  );
+  expect(pictures.length).toBeGreaterThan(12);
+  expect(kept).toBeGreaterThan(pictures.length);
+  // No more than what they show, and a little for the measurements.
+  expect(await weighEntries(cache)).toBeLessThan(1_000_000);
   expect(await run(folder, home, "build")).toEqual(first);
-  expect(await readdir(join(home, ".cache/counterchange"))).toEqual(["key"]);
+  expect(await countEntries(cache)).toBe(kept);
+  // Beside the secret the program itself, as JavaScript.
+  expect((await readdir(join(home, ".cache/counterchange"))).sort()).toEqual(["code", "key"]);
 });
 
 test("in the content folder itself nothing is kept: it goes to the user's home", async () => {
@@ -46,10 +64,11 @@ test("in the content folder itself nothing is kept: it goes to the user's home",
   expect(await countEntries(join(home, ".cache/counterchange/kept"))).toBeGreaterThan(1);
 });
 
-test("check reads what is kept and writes nothing", async () => {
+test("check reads what is kept and keeps nothing of the content", async () => {
   const [folder, home] = [await makeFolder(content), await makeFolder({})];
   expect((await run(folder, home, "check")).status).toBe(0);
-  expect([await readdir(folder), await readdir(home)]).toEqual([["content"], []]);
+  expect(await readdir(folder)).toEqual(["content"]);
+  expect(await readdir(join(home, ".cache/counterchange"))).toEqual(["code"]);
 });
 
 test("--cache names another folder, off keeps nothing, and inside the content it is refused", async () => {

@@ -1,4 +1,5 @@
-// Test support. Measurements that are kept: damaged in every way, and after every kind of edit, they change no byte.
+// Test support. What is kept, measurements and pictures: damaged in every way, and after every kind of edit, no byte of the
+// site is another.
 import { copyFile, mkdir, open, readdir, rm, stat, truncate, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { buildSite } from "../../src/site/build.ts";
@@ -72,6 +73,9 @@ export async function runDamages(room: string, tries: number, seed: number): Pro
   const expected = await buildCold(bench);
   await buildWarm(bench);
   const lost: string[] = [];
+  const pictures = (await readdir(bench.warmSite, { recursive: true })).filter((name) => /\.png$/.test(name));
+  const kept = await listEntries(bench.cache);
+  if (kept.length <= pictures.length) lost.push(`${pictures.length} pictures, ${kept.length} entries`);
   let damaged = 0;
   for (let done = 0; done < tries; done += 1) {
     const files = await listEntries(bench.cache);
@@ -89,7 +93,12 @@ export async function runDamages(room: string, tries: number, seed: number): Pro
       if ((await stat(file).catch(() => undefined))?.isDirectory()) await rm(file, { recursive: true });
     if (name === "turned into a folder") await buildWarm(bench);
   }
-  return { name: "damaged cache entries", tried: tries, lost, note: `${damaged} entries damaged` };
+  return {
+    name: "damaged cache entries",
+    tried: tries,
+    lost,
+    note: `${damaged} entries damaged, of ${kept.length} with ${pictures.length} pictures`,
+  };
 }
 
 /** Edits the gallery at random, building with the cache after each edit; then compares with a clean build. */

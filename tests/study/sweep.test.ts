@@ -40,6 +40,12 @@ test("nothing goes while there is room", async () => {
   expect(await listFiles(folder)).toEqual(["aa/1.entry", "aa/2.entry"]);
 });
 
+test("what was not used for thirty days goes though there is room", async () => {
+  const folder = await fill({ "aa/1.entry": [1, 721], "aa/2.entry": [1, 719], "bb/3.svg": [1, 9999] });
+  await sweep(folder, 100, now);
+  expect(await listFiles(folder)).toEqual(["aa/2.entry", "bb/3.svg"]);
+});
+
 test("unfinished files go after an hour; what is not ours never", async () => {
   const folder = await fill({
     "aa/1.tmp": [1, 2],

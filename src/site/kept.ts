@@ -1,0 +1,69 @@
+// Floor 6. Pictures that were made before, kept beside the measurements. One is found by all that it is made from and by
+// the code that makes it: a picture that was kept has the bytes that making it again would give.
+import { createHash } from "node:crypto";
+import { readFile } from "node:fs/promises";
+import path from "node:path";
+import { findSiteEdition } from "../study/edition.ts";
+import type { Store } from "../study/store.ts";
+import { findFontFolder } from "./assets.ts";
+import { fileOf, once, type SiteFile } from "./file.ts";
+
+/** The fonts that words on pictures are set in. */
+export const letteringFonts = ["source-serif-4", "source-sans-3"] as const;
+
+/**
+ * Letters that both fonts have. For any other the renderer takes a font of the machine, and what that looks like is known
+ * nowhere: such a picture is made anew each time.
+ */
+const ownLetters = /^[ -~\u00a0-\u00ff\u2013\u2014\u2018-\u201a\u201c-\u201e\u2022\u2026\u2212]*$/u;
+
+/** The file of a family as it comes with the package. */
+export function findLetteringFile(family: (typeof letteringFonts)[number]): string {
+  return path.join(findFontFolder(family), "files", `${family}-latin-400-normal.woff`);
+}
+
+/** A picture of the site. `recipe` holds all that goes into it, as plain data. */
+export function pictureOf(sitePath: string, recipe: unknown, make: () => Promise<Uint8Array>): SiteFile {
+  return { ...fileOf(sitePath, make), findRecipe: async () => recipe };
+}
+
+/** A picture with `words` on it, an object of texts. `recipe` holds all else that goes into it. */
+export function letteredPictureOf(
+  sitePath: string,
+  words: object,
+  recipe: unknown,
+  make: () => Promise<Uint8Array>,
+): SiteFile {
+  const isOwn = Object.values(words)
+    .flat(2)
+    .every((text) => ownLetters.test(String(text)));
+  const findRecipe = async () => (isOwn ? { words, recipe, fonts: await digestFonts() } : undefined);
+  return { ...fileOf(sitePath, make), findRecipe };
+}
+
+/** Returns the files, of which pictures that the store has are not made again. */
+export function keepPictures(files: readonly SiteFile[], store: Store | undefined): readonly SiteFile[] {
+  if (store === undefined) return files;
+  return files.map((file) => {
+    const { findRecipe } = file;
+    return findRecipe === undefined ? file : { ...file, make: () => recall(file, findRecipe, store) };
+  });
+}
+
+async function recall(
+  file: SiteFile,
+  findRecipe: () => Promise<unknown>,
+  store: Store,
+): Promise<string | Uint8Array> {
+  const recipe = await findRecipe();
+  if (recipe === undefined) return file.make();
+  const question = { kind: "picture", edition: findSiteEdition(), recipe };
+  const { value } = await store.recall(question, async () => ({ value: await file.make(), problems: [] }));
+  return value ?? file.make();
+}
+
+const digestFonts = once(async () => {
+  const hash = createHash("sha256");
+  for (const family of letteringFonts) hash.update(await readFile(findLetteringFile(family)));
+  return hash.digest("hex");
+});

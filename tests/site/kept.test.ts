@@ -1,0 +1,183 @@
+// Pictures that are kept: found by what they show and by nothing else, and the same as those that are made.
+import { readdir, readFile, truncate, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { fileOf, type SiteFile } from "../../src/site/file.ts";
+import { unpackFont } from "../../src/site/font.ts";
+import {
+  findLetteringFile,
+  keepPictures,
+  letteredPictureOf,
+  letteringFonts,
+  pictureOf,
+} from "../../src/site/kept.ts";
+import { listFilesBeside } from "../../src/site/list.ts";
+import { presentSite } from "../../src/site/present/site.ts";
+import { openStore, type Store } from "../../src/study/store.ts";
+import { makeFolder } from "../study/folder.ts";
+import { makeAll } from "./making.ts";
+import { galleryResult } from "./sample.ts";
+
+async function prepare(): Promise<{ folder: string; open: () => Promise<Store> }> {
+  const root = await makeFolder({});
+  const folder = join(root, "kept");
+  const open = async () => {
+    const store = await openStore({ folder, secretFile: join(root, "key") });
+    if (store === undefined) throw new Error("no store");
+    return store;
+  };
+  return { folder, open };
+}
+
+/** Makes `files` with what is kept, and waits until all of it is written. */
+async function makeKept(files: readonly SiteFile[], open: () => Promise<Store>) {
+  const store = await open();
+  const made = await makeAll(keepPictures(files, store));
+  await store.close();
+  return made;
+}
+
+async function listEntries(folder: string): Promise<readonly string[]> {
+  const names = await readdir(folder, { recursive: true });
+  return names.filter((name) => name.endsWith(".entry")).map((name) => join(folder, name));
+}
+
+/** A picture that counts how often it is made. */
+function counted(recipe: unknown) {
+  let times = 0;
+  const make = async () => {
+    times += 1;
+    return Uint8Array.from([1, 2, 3]);
+  };
+  return { file: pictureOf("a.png", recipe, make), times: () => times };
+}
+
+test("a picture is made once for one recipe, whatever its path, and again for another", async () => {
+  const { open } = await prepare();
+  const first = counted({ drawing: "<svg/>", size: { width: 3, height: 2 } });
+  await makeKept([first.file], open);
+  const again = counted({ size: { height: 2, width: 3 }, drawing: "<svg/>" });
+  const made = await makeKept([{ ...again.file, path: "b.png" }], open);
+  expect([again.times(), [...(made.get("b.png") ?? [])]]).toEqual([0, [1, 2, 3]]);
+  const other = counted({ drawing: "<svg/>", size: { width: 3, height: 3 } });
+  await makeKept([other.file], open);
+  expect(other.times()).toBe(1);
+});
+
+test("what has no recipe is made each time, and without a store all is", async () => {
+  const { folder, open } = await prepare();
+  const files = [fileOf("a.txt", () => "text")];
+  expect((await makeKept(files, open)).get("a.txt")?.toString()).toBe("text");
+  expect(await listEntries(folder).catch(() => [])).toEqual([]);
+  const { file, times } = counted({ a: 1 });
+  for (const one of [1, 2]) {
+    await makeAll(keepPictures([file], undefined));
+    expect(times()).toBe(one);
+  }
+});
+
+describe("every picture of a gallery", () => {
+  const list = async () =>
+    (await listFilesBeside(galleryResult, presentSite(galleryResult, undefined))).filter(({ path }) =>
+      path.endsWith(".png"),
+    );
+
+  test("has a recipe of its own, is kept, and comes back byte for byte", async () => {
+    const { folder, open } = await prepare();
+    const plain = await makeAll(await list());
+    expect(await makeKept(await list(), open)).toEqual(plain);
+    const different = new Set([...plain.values()].map((bytes) => Buffer.from(bytes).toString("base64")));
+    // Pictures that are alike, as of an edge that does not change, may share an entry; no two others do.
+    expect((await listEntries(folder)).length).toBeGreaterThanOrEqual(different.size);
+    const broken = (await list()).map(
+      (file): SiteFile => ({
+        ...file,
+        make: () => Promise.reject(new Error(`${file.path} was made again`)),
+      }),
+    );
+    expect(await makeKept(broken, open)).toEqual(plain);
+  });
+
+  test("is made again where its entry is damaged, and is the same", async () => {
+    const { folder, open } = await prepare();
+    const plain = await makeKept(await list(), open);
+    const entries = await listEntries(folder);
+    const whole = await Promise.all(entries.map((entry) => readFile(entry)));
+    const damages = [
+      (entry: string) => truncate(entry, 60),
+      (entry: string) => truncate(entry, 0),
+      async (entry: string) => {
+        const bytes = await readFile(entry);
+        bytes[bytes.length - 9] = (bytes.at(-9) ?? 0) ^ 4;
+        await writeFile(entry, bytes);
+      },
+      // The picture of somebody else.
+      (entry: string) => writeFile(entry, whole[entry === entries[0] ? 1 : 0] ?? ""),
+    ];
+    for (const damage of damages) {
+      for (const entry of entries) await damage(entry);
+      expect(await makeKept(await list(), open)).toEqual(plain);
+      // Healed: what is kept now is whole.
+      expect(await Promise.all(entries.map((entry) => readFile(entry)))).toEqual(whole);
+    }
+  });
+});
+
+describe("words on a picture", () => {
+  const recipeOf = async (words: object) =>
+    letteredPictureOf("a.png", words, {}, async () => new Uint8Array()).findRecipe?.();
+
+  test("that both fonts can set are part of its recipe, the fonts too", async () => {
+    const words = { title: "A “gold” anchor – 58.1 %…", captions: ["Über", undefined] };
+    expect(await recipeOf(words)).toEqual({
+      words,
+      recipe: {},
+      fonts: expect.stringMatching(/^[0-9a-f]{64}$/),
+    });
+  });
+
+  test.each(["Łódź", "Ναύπλιο", "العلم", "旗", "a → b", "🏴"])(
+    "%s, for which the machine lends a font: not kept",
+    async (title) => {
+      expect(await recipeOf({ title })).toBeUndefined();
+      expect(await recipeOf({ captions: ["plain", title] })).toBeUndefined();
+    },
+  );
+
+  test("of the letters that count as the fonts' own, both fonts have every one", async () => {
+    for (const family of letteringFonts) {
+      const has = readLetters(unpackFont(await readFile(findLetteringFile(family))));
+      const missing: string[] = [];
+      for (let code = 0x20; code < 0x3000; code += 1) {
+        const letter = String.fromCodePoint(code);
+        if ((await recipeOf({ letter })) !== undefined && !has.has(code)) missing.push(code.toString(16));
+      }
+      expect(missing, family).toEqual([]);
+    }
+  });
+});
+
+/** The letters that a font has a form for. Source: OpenType 1.9, cmap, format 4. */
+function readLetters(font: Buffer): ReadonlySet<number> {
+  const tables = Array.from({ length: font.readUInt16BE(4) }, (_, n) => 12 + 16 * n);
+  const entry = tables.find((at) => font.toString("latin1", at, at + 4) === "cmap") ?? 0;
+  const cmap = font.subarray(font.readUInt32BE(entry + 8));
+  const subtables = Array.from({ length: cmap.readUInt16BE(2) }, (_, n) => cmap.readUInt32BE(8 + 8 * n));
+  const at = subtables.find((offset) => cmap.readUInt16BE(offset) === 4);
+  if (at === undefined) throw new Error("the font has no cmap of format 4");
+  const table = cmap.subarray(at);
+  const twice = table.readUInt16BE(6);
+  const letters = new Set<number>();
+  for (let segment = 0; segment < twice; segment += 2) {
+    const last = table.readUInt16BE(14 + segment);
+    const first = table.readUInt16BE(16 + twice + segment);
+    const delta = table.readUInt16BE(16 + 2 * twice + segment);
+    const place = 16 + 3 * twice + segment;
+    const range = table.readUInt16BE(place);
+    for (let code = first; code <= last && code < 0xffff; code += 1) {
+      const glyph = range === 0 ? code : table.readUInt16BE(place + range + 2 * (code - first));
+      if (glyph !== 0 && ((glyph + delta) & 0xffff) !== 0) letters.add(code);
+    }
+  }
+  return letters;
+}
