@@ -3,6 +3,7 @@ import { parseArgs } from "node:util";
 import { findNearest } from "../problem/nearest.ts";
 import { quoteText } from "../problem/quote.ts";
 import { type Command, type Given, UsageError } from "./command.ts";
+import { quoteWord } from "./invocation.ts";
 
 /**
  * Reads `words` for `command`. Throws UsageError for an unknown option (with the nearest known one), a value that is
@@ -95,6 +96,11 @@ function checkOperands(command: Command, operands: readonly string[]): void {
   if (operands.length < fewest)
     throw new UsageError(`${command.name} needs ${command.needs ?? "a file"}.`, hint);
   const extra = operands[most];
+  if (extra !== undefined && command.name === "new" && /\.svg$/i.test(extra))
+    throw new UsageError(
+      `new does not know what ${quoteText(extra)} is for: the drawing stands behind --original.`,
+      `Type: counterchange new ${operands[0]} --original ${quoteWord(extra)}`,
+    );
   if (extra !== undefined)
     throw new UsageError(`${command.name} does not know what to do with ${quoteText(extra)}.`, hint);
 }

@@ -6,9 +6,13 @@ import { formatProblems } from "../problem/report.ts";
 import { formatAnnotations, guardText, isOnActions } from "./annotation.ts";
 import { openCache } from "./cache.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
+import { spellCommands } from "./invocation.ts";
 import { formatMarkdown } from "./markdown.ts";
 import { findContent } from "./place.ts";
 import { count, countProblems, statusOf } from "./status.ts";
+
+/** The version of the form, as schema/check.schema.json has it: it changes when a field changes or goes. */
+const schemaVersion = 1;
 
 export async function run(given: Given, output: Output): Promise<number> {
   const { switches } = given;
@@ -22,7 +26,8 @@ export async function run(given: Given, output: Output): Promise<number> {
     onProgress: (done, total, what) => output.progress(done, total, what),
   });
   const status = statusOf(problems, switches.has("strict"));
-  if (switches.has("json")) output.data(JSON.stringify({ problems: problems.map(plainProblem) }, null, 2));
+  if (switches.has("json"))
+    output.data(JSON.stringify({ schemaVersion, problems: problems.map(plainProblem) }, null, 2));
   else if (switches.has("markdown")) output.data(formatMarkdown(problems));
   else {
     if (problems.length > 0) output.data(formatReport(problems));
@@ -33,7 +38,7 @@ export async function run(given: Given, output: Output): Promise<number> {
 
 /** On GitHub Actions the report, kept from being read as commands, and then an annotation for each problem. */
 function formatReport(problems: readonly Problem[]): string {
-  const report = formatProblems(problems);
+  const report = spellCommands(formatProblems(problems));
   if (!isOnActions(process.env)) return report;
   return `${guardText(report, randomUUID())}\n${formatAnnotations(problems, process.env)}`;
 }

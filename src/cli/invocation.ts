@@ -23,6 +23,19 @@ export function nameInvocation({ script, folder, env }: Start): string {
   return `node ${quoteWord(near.length < script.length ? near : script)}`;
 }
 
+/**
+ * Returns `text` with every command of ours that it tells somebody to type, which stands behind a colon, begun as `start`
+ * says, `npx counterchange`.
+ */
+export function spellCommands(text: string, start = nameOwnInvocation()): string {
+  return text.replace(/(?<=: )counterchange (?=[a-z]|--help)/g, () => `${start} `);
+}
+
+/** Returns the words that started this process. */
+export function nameOwnInvocation(): string {
+  return nameInvocation({ script: process.argv[1] ?? "", folder: process.cwd(), env: process.env });
+}
+
 /** Returns `word` as a shell takes it for one word. */
 export function quoteWord(word: string): string {
   return /^[\w@%+=:,./-]+$/.test(word) ? word : `'${word.replace(/'/g, "'\\''")}'`;

@@ -5,7 +5,6 @@ import {
   link,
   lstat,
   mkdir,
-  mkdtemp,
   rename,
   rm,
   rmdir,
@@ -15,6 +14,7 @@ import {
 import { dirname, join } from "node:path";
 import { quoteText } from "../problem/quote.ts";
 import { UsageError } from "./command.ts";
+import { makeWork, sweepLeavings } from "./leavings.ts";
 
 /** A file, or a folder of files by name, and where it goes in the folder that is laid out. */
 export interface Piece {
@@ -24,7 +24,8 @@ export interface Piece {
 
 /**
  * Puts `pieces` into the folder `root`, which is made where it is not there. Everything is written beside its place first and
- * then moved; where one piece fails, what was moved before it is taken away again.
+ * then moved; where one piece fails, what was moved before it is taken away again. What killed processes left beside the
+ * places is removed.
  *
  * Throws UsageError where something is in the way, the folder may not be written to, or there is no room.
  */
@@ -33,7 +34,8 @@ export async function layOut(root: string, pieces: readonly Piece[]): Promise<vo
   let work: string | undefined;
   try {
     await makeFolder(root, undo);
-    work = await mkdtemp(join(root, ".counterchange-new-"));
+    await sweepLeavings(root);
+    work = await makeWork(root);
     for (const [index, { content }] of pieces.entries()) await write(join(work, String(index)), content);
     for (const [index, { path, content }] of pieces.entries()) {
       const target = join(root, path);

@@ -1,4 +1,5 @@
 // Floor 7. A survey as text for a terminal.
+import { showText } from "../problem/quote.ts";
 import { measureColumns } from "../problem/width.ts";
 import type { Survey, SurveyedFlag } from "../study/survey.ts";
 import type { Output } from "./command.ts";
@@ -54,6 +55,15 @@ export function describeSurvey(
   return addSwatches(
     table,
     flags.map(({ bestOption }) => (bestOption === null ? [] : [bestOption.replace, bestOption.with])),
+  );
+}
+
+/** A line for each flag of which not every colour was tried, under the table; none where all were. */
+export function listPartlyTried({ flags }: Survey): readonly string[] {
+  return flags.flatMap(({ file, tried }) =>
+    tried === undefined
+      ? []
+      : [`  ${showText(file)}: of ${tried.of} colours only the ${tried.paints} largest were tried.`],
   );
 }
 

@@ -8,6 +8,9 @@ import { describeMeasure } from "./describe.ts";
 import { readLooking } from "./looking.ts";
 import { statusOf } from "./status.ts";
 
+/** The version of the form, as schema/measure.schema.json has it: it changes when a field changes or goes. */
+const schemaVersion = 1;
+
 export async function run(given: Given, output: Output): Promise<number> {
   const looking = readLooking(given);
   const isJson = given.switches.has("json");
@@ -32,8 +35,10 @@ export async function run(given: Given, output: Output): Promise<number> {
   } finally {
     desk.close();
   }
-  if (isJson && (files.length > 1 || measures.length > 0))
-    output.data(JSON.stringify(files.length > 1 ? measures : measures[0], null, 2));
+  if (isJson && (files.length > 1 || measures.length > 0)) {
+    const printed = measures.map((measure) => ({ schemaVersion, ...measure }));
+    output.data(JSON.stringify(files.length > 1 ? printed : printed[0], null, 2));
+  }
   if (problems.length > 0) output.message(formatProblems(problems));
   return statusOf(problems);
 }

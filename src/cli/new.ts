@@ -11,10 +11,11 @@ import { Pool } from "../study/pool.ts";
 import { writeStarter } from "../study/starter.ts";
 import type { Gallery } from "../study/study.ts";
 import type { Given, Output } from "./command.ts";
-import { nameInvocation, quoteWord } from "./invocation.ts";
+import { nameOwnInvocation, quoteWord } from "./invocation.ts";
 import { layOut } from "./lay.ts";
 import { findPlace } from "./place.ts";
 import { listPieces, type Request, readRequest, surveyPlace } from "./request.ts";
+import { refreshSchemas } from "./schemas.ts";
 import { statusOf } from "./status.ts";
 
 /** Writes nothing unless the drawing can be measured and nothing is in the way. */
@@ -30,7 +31,13 @@ export async function run(given: Given, output: Output): Promise<number> {
   }
   const starter = writeStarter({ ...request, original: "original.svg", schema: place.schema, ...measured });
   await layOut(request.content, await listPieces(request, place, starter, measured.bytes));
+  const { written, left } = await refreshSchemas(request.content);
   output.data(describe(request, place.isNew, starter.hasChange, measured));
+  for (const file of written) output.message(`${file} was of another version and was written anew.`);
+  for (const file of left)
+    output.message(
+      `${file} is not as it ships, and was left alone.\n    If you did not change it, delete the folder; the next new makes it afresh.`,
+    );
   return 0;
 }
 
@@ -82,7 +89,7 @@ function describe(
   const study = join(content, "studies", slug);
   const colours = measure.colours.map(({ name, hex }) => `${name} ${hex}`).slice(0, 12);
   const rest = measure.colours.length - colours.length;
-  const start = nameInvocation({ script: process.argv[1] ?? "", folder: process.cwd(), env: process.env });
+  const start = nameOwnInvocation();
   const operand = findPlace() === content ? "" : ` ${quoteWord(content)}`;
   const type = (command: string) => `${start} ${command}${operand}`;
   return [
@@ -96,5 +103,10 @@ function describe(
     `  1. Write: open ${quoteWord(join(study, file))}; the best changes stand there as lines.`,
     `  2. Look:  ${type("serve")}`,
     `  3. Publish: ${type("check")} && ${type("build")}`,
+    ...(isNew
+      ? [
+          `     The address in ${quoteWord(join(content, "gallery.yaml"))} is a stand-in: the site has feeds and a site map once the real one is there.`,
+        ]
+      : []),
   ].join("\n");
 }

@@ -1,5 +1,5 @@
 // Floor 7, for the command new. What is asked for, what is there already, and which files have to be made.
-import { readdir, readFile } from "node:fs/promises";
+import { readdir } from "node:fs/promises";
 import { join } from "node:path";
 import { quoteText } from "../problem/quote.ts";
 import { writeGalleryFile } from "../study/galleryfile.ts";
@@ -8,6 +8,7 @@ import type { StarterText } from "../study/starter.ts";
 import { type Given, UsageError } from "./command.ts";
 import { quoteWord } from "./invocation.ts";
 import type { Piece } from "./lay.ts";
+import { readSchemas, schemasFolder } from "./schemas.ts";
 
 /** What is asked for, checked. `original` is the path of the drawing as typed, `file` what to open for writing. */
 export interface Request {
@@ -30,10 +31,6 @@ export interface Ground {
 }
 
 const longest = { title: 200, slug: 80 };
-
-/** The folder, at the top of a gallery, in which editors find the schemas. It is hidden, and never read as content. */
-const schemasFolder = ".schemas";
-const schemasSource = join(import.meta.dirname, "../study/schema");
 
 /** Reads what was typed; `content` is the folder where none is named. Throws UsageError with a slug that would do. */
 export function readRequest(given: Given, content: string): Request {
@@ -108,13 +105,8 @@ export async function listPieces(
       ]
     : [["study.md", `---\n${frontMatter}---\n${prose}`]];
   const study = new Map<string, string | Uint8Array>([...text, ["original.svg", drawing]]);
-  const names = hasSchemas
-    ? []
-    : (await readdir(schemasSource)).filter((name) => name.endsWith(".schema.json"));
-  const schemas = new Map<string, Uint8Array>();
-  for (const name of names) schemas.set(name, await readFile(join(schemasSource, name)));
   return [
-    ...(hasSchemas ? [] : [{ path: schemasFolder, content: schemas }]),
+    ...(hasSchemas ? [] : [{ path: schemasFolder, content: await readSchemas() }]),
     ...(isNew
       ? [{ path: "gallery.yaml", content: writeGalleryFile(`${schemasFolder}/gallery.schema.json`) }]
       : []),

@@ -10,7 +10,7 @@ import type { Survey, SurveyedFlag } from "../study/survey.ts";
 import { formatSurveyData } from "../study/surveydata.ts";
 import { openCache } from "./cache.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
-import { describeSurvey } from "./list.ts";
+import { describeSurvey, listPartlyTried } from "./list.ts";
 import { readLooking } from "./looking.ts";
 import { count, statusOf } from "./status.ts";
 
@@ -28,6 +28,8 @@ export async function run(given: Given, output: Output): Promise<number> {
   else if (switches.has("csv")) output.data(`${formatCsv(survey)}\r`);
   else {
     if (survey.flags.length > 0) output.data(`${describeSurvey(survey, output)}\n`);
+    const partly = listPartlyTried(survey);
+    if (partly.length > 0) output.data(`${partly.join("\n")}\n`);
     output.data(`${count(survey.flags.length, "flag", "flags")} of ${count(files.length, "file", "files")}.`);
   }
   if (survey.failed.length > 0) output.message(formatProblems(survey.failed.map(({ problem }) => problem)));

@@ -34,29 +34,50 @@ function listNames(names: readonly string[]): string {
   return names.slice(0, 12).join(", ") + (names.length > 12 ? ` and ${names.length - 12} more` : "");
 }
 
-/** Returns the problem of a content folder that does not exist; `root` is the absolute path. */
-export function contentMissing(file: string, root: string): Problem {
+/**
+ * Returns the problem of a content folder that does not exist; `root` is the absolute path, `near` are galleries that might
+ * be meant.
+ */
+export function contentMissing(file: string, root: string, near: readonly string[]): Problem {
   return {
     rule: "study/content-missing",
     severity: "error",
     file,
     reason: "There is no such content folder.",
-    hint: `Looked for ${root}\nName the folder that holds gallery.yaml and studies/, for example: content`,
+    hint: `Looked for ${root}\n${nameNear(near) ?? "Name the folder that holds gallery.yaml and studies/; or begin one: counterchange new SLUG --original FILE.svg"}`,
   };
 }
 
-/** Returns the problem of a file that was named where a content folder should be. */
-export function contentIsFile(file: string): Problem {
+/** Returns the problem of a file that was named where a content folder should be; `around` is the gallery it lies in. */
+export function contentIsFile(file: string, around: string | undefined): Problem {
   const isDrawing = /\.svg$/i.test(file);
+  const lines = [
+    ...(isDrawing ? [`For one drawing: counterchange measure ${file}`] : []),
+    ...(around === undefined ? [] : [`It lies in the gallery ${around}: name that.`]),
+  ];
   return {
     rule: "study/content-missing",
     severity: "error",
     file,
     reason: "This is a file; a content folder belongs here.",
-    hint: isDrawing
-      ? `For one drawing: counterchange measure ${file}`
-      : "Name the folder that holds gallery.yaml and studies/, for example: content",
+    hint: lines.join("\n") || "Name the folder that holds gallery.yaml and studies/, for example: content",
   };
+}
+
+/** Returns the problem of a folder of a gallery that was named in place of the gallery itself. */
+export function contentInside(file: string, around: string): Problem {
+  return {
+    rule: "study/content-missing",
+    severity: "error",
+    file,
+    reason: "This folder holds neither gallery.yaml nor studies/: it is a part of a gallery.",
+    hint: `It lies in the gallery ${around}: name that.`,
+  };
+}
+
+function nameNear(near: readonly string[]): string | undefined {
+  if (near.length === 0) return undefined;
+  return `${near.length === 1 ? "A gallery that is there" : "Galleries that are there"}: ${near.join(", ")}`;
 }
 
 /** Returns the warning that a content folder has no `studies/`. */

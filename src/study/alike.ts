@@ -20,14 +20,14 @@ export interface KnownFlag {
 
 /**
  * Compares the redesign of a study with all `known` flags but its own original and the redesigns of that: proposals for one
- * flag may be alike. The warning `study/likeness` stands at the new colour.
+ * flag may be alike. `own` is the path under which its original is known. The warning `study/likeness` stands at the new colour.
  */
 export function compareRedesign(
   study: Study,
   grids: { readonly original: FlagGrid; readonly redesign: FlagGrid },
   known: readonly KnownFlag[],
+  own = pathOfOriginal(study),
 ): { readonly likeness: StudyLikeness; readonly problems: readonly Problem[] } {
-  const own = pathOfOriginal(study);
   const others = known.filter(({ file, original }) => file !== own && original !== own);
   const { nearest, compared, warnings } = findLikeness(grids.redesign, grids.original, others);
   const byFile = new Map(others.map((flag) => [flag.file, flag]));

@@ -1,6 +1,9 @@
 // Floor 5. The flags beside the studies: those in `flags/` measured, those of another folder made into grids, in the pool.
-import type { Outcome, Problem } from "../problem/problem.ts";
+import { resolve } from "node:path";
+import { findNearest } from "../problem/nearest.ts";
+import { compareText, type Outcome, type Problem } from "../problem/problem.ts";
 import type { KnownFlag } from "./alike.ts";
+import { readFolder } from "./disk.ts";
 import { catchFault } from "./fault.ts";
 import type { FolderDrawing } from "./flags.ts";
 import type { JobKind, Jobs } from "./job.ts";
@@ -52,9 +55,9 @@ export async function gridCollection(ground: Ground): Promise<Gathered<KnownFlag
   const inner = ground.gallery.compareWith?.replace(/\/$/, "");
   if (inner === undefined) return { items: [], problems: [] };
   const listed = await listFolder(ground.contentDir, inner, false);
-  if (listed.value === undefined) return { items: [], problems: [missing(ground.contentDir, inner)] };
+  if (listed.value === undefined) return { items: [], problems: [await missing(ground, inner)] };
   if (listed.value.length === 0 && listed.problems.length === 0)
-    return { items: [], problems: [empty(ground.contentDir, inner)] };
+    return { items: [], problems: [empty(ground, inner)] };
   const { cloth } = ground.gallery;
   const done = await runEach(ground, listed.value, "grid", ({ file, bytes }) => ({ file, bytes, cloth }));
   const items = done.flatMap(({ drawing, outcome: { value: grid } }): readonly KnownFlag[] =>
@@ -98,29 +101,37 @@ function soften(problem: Problem): Problem {
   return { ...problem, severity: "warning" };
 }
 
-function missing(contentDir: string, inner: string): Problem {
-  return nothing(
-    contentDir,
+async function missing(
+  { contentDir, gallery }: Pick<Ground, "contentDir" | "gallery">,
+  inner: string,
+): Promise<Problem> {
+  const entries = (await readFolder(resolve(contentDir))) ?? [];
+  const names = entries.flatMap(({ name, kind }) => (kind === "folder" ? [name] : []));
+  const near = findNearest(inner, names.sort(compareText));
+  const problem = nothing(
+    { contentDir, gallery },
     "study/folder-missing",
     `There is no folder ${inner} in the content folder`,
     inner,
   );
+  return near === undefined ? problem : { ...problem, hint: `Type: compareWith: ${near}` };
 }
 
-function empty(contentDir: string, inner: string): Problem {
-  return nothing(
-    contentDir,
-    "study/folder-empty",
-    `There is no SVG file right in the folder ${inner}`,
-    inner,
-  );
+function empty(ground: Pick<Ground, "contentDir" | "gallery">, inner: string): Problem {
+  return nothing(ground, "study/folder-empty", `There is no SVG file right in the folder ${inner}`, inner);
 }
 
-function nothing(contentDir: string, rule: string, why: string, inner: string): Problem {
+function nothing(
+  { contentDir, gallery }: Pick<Ground, "contentDir" | "gallery">,
+  rule: string,
+  why: string,
+  inner: string,
+): Problem {
   return {
     rule,
     severity: "warning",
     file: `${showFolder(contentDir)}/gallery.yaml`,
+    ...gallery.compareWithAt,
     reason: `${why}, so “compareWith” compares with nothing.`,
     hint: `Put the drawings in ${inner}, or delete the line.`,
   };

@@ -14,6 +14,8 @@ export interface Finding {
   readonly hint?: string;
   /** The path of the key that a mistyped one most likely stands for. */
   readonly meant?: string;
+  /** Paths that need no message of their own once this is mended. */
+  readonly settles?: readonly string[];
   /** It says all there is to say of its path: other findings there are its consequences and are left out. */
   readonly isWhole?: boolean;
 }
@@ -41,7 +43,7 @@ export function placeFindings(
   const told = new Set(findings.filter(({ isWhole }) => isWhole).map(({ path }) => path));
   return findings
     .filter((finding) => !isUnread(data, finding.path) && (finding.isWhole || !told.has(finding.path)))
-    .map(({ path, on, meant: _, isWhole: __, ...what }) => {
+    .map(({ path, on, meant: _, settles: __, isWhole: ___, ...what }) => {
       const parent = path.includes(".") ? path.slice(0, path.lastIndexOf(".")) : "";
       const shown = on === "parent" ? parent : path;
       const value = shown === "" ? undefined : data.places.get(shown);

@@ -48,7 +48,13 @@ export function parseGallery(
   );
   const lastLine = Math.max(1, source.text.trimEnd().split("\n").length);
   const placed = placeFindings(source, yaml.value, lastLine, [...findings, ...checkMissing(raw)]);
-  return { value: fillIn(raw, wrong), problems: [...yaml.problems, ...placed] };
+  const gallery = fillIn(raw, wrong);
+  const place = gallery.compareWith === undefined ? undefined : yaml.value.places.get("compareWith");
+  const at = place && { place, sourceLine: source.lines[place.line - 1] ?? "" };
+  return {
+    value: at === undefined ? gallery : { ...gallery, compareWithAt: at },
+    problems: [...yaml.problems, ...placed],
+  };
 }
 
 /** Returns the gallery of the settings that are not in `wrong`, with defaults for the others. */

@@ -2,6 +2,7 @@
 import type { z } from "zod";
 import { findNearest } from "../problem/nearest.ts";
 import { quoteText } from "../problem/quote.ts";
+import { listPieces } from "./cutoff.ts";
 import { capital, exampleOf, type Finding, type KeyGuide, keysUnder, labelOf } from "./finding.ts";
 import { describeHomeless, findHome, type Homeless, writeValue } from "./home.ts";
 import { describeKind } from "./kind.ts";
@@ -14,7 +15,7 @@ export function describeIssues(
   guide: KeyGuide,
 ): Finding[] {
   const findings = issues.flatMap((issue) => describeIssue(issue, data, guide));
-  const meant = new Set(findings.map((finding) => finding.meant));
+  const meant = new Set(findings.flatMap(({ meant: one, settles }) => [one, ...(settles ?? [])]));
   const isConsequence = ({ rule, path }: Finding): boolean =>
     (rule === "study/missing-key" || rule === "study/no-value") && meant.has(path);
   return findings.filter((finding) => !isConsequence(finding));
@@ -44,15 +45,31 @@ function describeIssue(issue: z.core.$ZodIssue, data: YamlData, guide: KeyGuide)
 function unknownKeys(parent: string, keys: readonly string[], data: YamlData, guide: KeyGuide): Finding[] {
   const homes = parent === "" ? keys.map((key) => findHome(key, guide)) : [];
   const homeless = homes.filter((home): home is Homeless => home !== undefined);
-  const others = keys.filter((key) => homeless.every(({ typed }) => typed !== key));
+  const pieces = new Set(listPieces(findValue(data.value, parent === "" ? [] : parent.split("."))));
+  const others = keys.filter((key) => !pieces.has(key) && homeless.every(({ typed }) => typed !== key));
   return [
     ...describeHomeless(homeless, data.value),
     ...others.map((key) => unknownKey(parent, key, data, guide)),
   ];
 }
 
+/** A line of `new` put into the list as it is: the change stands in a key of its own there. */
+function changeInOption(parent: string, data: YamlData): Finding {
+  const change = (findValue(data.value, [...parent.split("."), "change"]) ?? {}) as Raw;
+  const words = Object.entries(change).map(([name, value]) => `${name}: ${JSON.stringify(value)}`);
+  return {
+    rule: "study/unknown-key",
+    path: `${parent}.change`,
+    on: "key",
+    reason: "An item of “options” is a change by itself, without the word “change”.",
+    hint: `Type: - { ${words.join(", ")} }`,
+    settles: ["replace", "with"].map((key) => `${parent}.${key}`),
+  };
+}
+
 function unknownKey(parent: string, key: string, data: YamlData, guide: KeyGuide): Finding {
   const path = parent === "" ? key : `${parent}.${key}`;
+  if (/^options\.\d+$/.test(parent) && key === "change") return changeInOption(parent, data);
   const known = keysUnder(guide, parent);
   const siblings = (findValue(data.value, parent === "" ? [] : parent.split(".")) ?? {}) as Raw;
   const near = findNearest(key, known);

@@ -3,6 +3,7 @@ import { parse } from "yaml";
 import { z } from "zod";
 import type { KeyGuide } from "./finding.ts";
 import { studyExamples, studySchema } from "./schema.ts";
+import { stampSchema } from "./schemastamp.ts";
 import { galleryGuide, gallerySchema } from "./settings.ts";
 
 /** The names under which the schemas ship, in `schema/` beside this file. */
@@ -37,7 +38,7 @@ const studyRules: Node = {
 };
 
 function format(name: SchemaName, { $schema, ...schema }: Node): string {
-  return `${JSON.stringify({ $schema, $id: name, ...schema }, null, 2)}\n`;
+  return `${JSON.stringify(stampSchema({ $schema, $id: name, ...schema }), null, 2)}\n`;
 }
 
 function describe(schema: z.ZodType, guide: KeyGuide, rules: Node): Node {

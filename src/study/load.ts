@@ -1,7 +1,14 @@
 // Floor 5. The content folder → its gallery and its studies.
 import { join, resolve } from "node:path";
 import { compareText, hasError, type Outcome, type Problem } from "../problem/problem.ts";
-import { contentIsFile, contentMissing, drawingMissing, studiesMissing, studyMissing } from "./absent.ts";
+import {
+  contentInside,
+  contentIsFile,
+  contentMissing,
+  drawingMissing,
+  studiesMissing,
+  studyMissing,
+} from "./absent.ts";
 import { kindOf, readFolder, readRegular } from "./disk.ts";
 import {
   describeDrawingFailure,
@@ -14,6 +21,7 @@ import { checkFolderDrawings, type FolderDrawing } from "./flags.ts";
 import { findClashes } from "./formerly.ts";
 import { defaultGallery, missingGallery, parseGallery } from "./gallery.ts";
 import { checkStudyFiles, checkStudyFolders, linkProblem } from "./listing.ts";
+import { findDrawingNear, findGalleryAround, listGalleriesNear } from "./nearby.ts";
 import { type ProseFile, parseStudy, type StudyOrigin } from "./parse.ts";
 import { textFileBytes, tooLarge } from "./source.ts";
 import type { Gallery, Study } from "./study.ts";
@@ -39,11 +47,8 @@ export interface LoadedGallery {
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
   const root = resolve(contentDir);
-  if (!(await readFolder(root))) {
-    const isFile = (await kindOf(root)) === "file";
-    const problem = isFile ? contentIsFile(shown) : contentMissing(shown, root);
-    return { gallery: defaultGallery, studies: [], folders: [], problems: [problem] };
-  }
+  const absent = await checkContent(shown, root);
+  if (absent) return { gallery: defaultGallery, studies: [], folders: [], problems: [absent] };
 
   const { value: gallery, problems } = await loadSettings(contentDir);
   const folder = `${shown}/studies`;
@@ -104,7 +109,10 @@ export async function readDrawing(file: string): Promise<Outcome<Uint8Array>> {
   const read = await readRegular(resolve(file), drawingBytes, true);
   if ("bytes" in read) return { value: read.bytes, problems: [] };
   if (read.kind === "folder") return { value: undefined, problems: [folderNamed(file)] };
-  return { value: undefined, problems: [describeDrawingFailure(file, read, resolve(file))] };
+  const problem = describeDrawingFailure(file, read, resolve(file));
+  const near = read.kind === "missing" ? await findDrawingNear(file) : undefined;
+  const hint = near === undefined ? problem.hint : `${problem.hint}\nA drawing that is there: ${near}`;
+  return { value: undefined, problems: [{ ...problem, ...(hint === undefined ? {} : { hint }) }] };
 }
 
 /**
@@ -147,6 +155,18 @@ export async function readListed({ file, path }: FolderDrawing): Promise<Outcome
 /** Returns the path of a content folder as messages show it: with `/`, and none at its end. */
 export function showFolder(contentDir: string): string {
   return contentDir.replace(/\\/g, "/").replace(/(.)\/+$/, "$1");
+}
+
+/** Returns the problem where `root` cannot be a content folder: no folder, or one that lies in a gallery and is none. */
+async function checkContent(shown: string, root: string): Promise<Problem | undefined> {
+  const entries = await readFolder(root);
+  if (entries) {
+    const isContent = entries.some(({ name }) => name === "gallery.yaml" || name === "studies");
+    const around = isContent ? undefined : await findGalleryAround(root);
+    return around === undefined ? undefined : contentInside(shown, around);
+  }
+  if ((await kindOf(root)) === "file") return contentIsFile(shown, await findGalleryAround(root));
+  return contentMissing(shown, root, await listGalleriesNear(root));
 }
 
 async function loadStudy(

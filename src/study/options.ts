@@ -13,7 +13,7 @@ import { SwatchBook } from "../measure/swatch.ts";
 import type { Outcome } from "../problem/problem.ts";
 import { recolour } from "../svg/recolour.ts";
 import { type OpenedDrawing, type OpenOptions, openDrawing, writeRedesign } from "./open.ts";
-import { findSubjects } from "./subject.ts";
+import { findSubjects, type TriedPart } from "./subject.ts";
 
 export interface TryOptions extends OpenOptions {
   readonly cloth: Cloth;
@@ -57,6 +57,8 @@ export interface OptionsReport {
   readonly shades: readonly ReportedShade[];
   /** What was left out, or measured in part, in sentences. */
   readonly notes: readonly string[];
+  /** Where not all flat colours were tried, but only the largest. */
+  readonly tried?: TriedPart;
 }
 
 /** Most colours of a palette that are tried. */
@@ -84,7 +86,7 @@ export function rankOpened(
   const { inspection } = opened;
   const book = new SwatchBook(options.cloth);
   const clarity = measureToday(inspection.table, inspection.looks, book);
-  const { subjects, own, notes } = findSubjects(opened);
+  const { subjects, own, notes, tried: part } = findSubjects(opened);
   const palette = readPalette(options.palette);
   const tried = subjects.map((subject) => {
     const shade = findSubjectShade(subject, options.cloth, book);
@@ -115,6 +117,7 @@ export function rankOpened(
         ? [`The palette has ${palette.length} colours: the first ${mostPalette} were tried.`]
         : []),
     ],
+    ...(part === undefined ? {} : { tried: part }),
   };
 }
 

@@ -50,7 +50,10 @@ export function findNamedEdge(edge: string, edges: readonly ComparedEdge[]): Com
 
 /** What a comparison has for figures to show. */
 export type Shown = Pick<Comparison, "edges"> & {
-  readonly before: { readonly focus: { readonly source: string } };
+  readonly before: {
+    readonly focus: { readonly source: string };
+    readonly colours?: readonly { readonly id: string; readonly hex: string }[];
+  };
 };
 
 /**
@@ -63,6 +66,7 @@ export function checkProse(study: Study, shown?: Shown): readonly Problem[] {
   const tokens = createMarkdown().parse(study.body, {});
   return tokens.flatMap((token) => [
     ...(token.type === "figure" ? checkFigure(token, study, shown) : []),
+    ...checkStray(token, study),
     ...checkImages(token, study),
     ...checkHtml(token, study),
   ]);
@@ -95,7 +99,7 @@ function describeMissing(asked: AskedFigure, { edges, before }: Shown): Fault | 
   if (asked.kind === "edge") {
     if (findNamedEdge(asked.edge, edges) !== undefined) return undefined;
     const reason = `The figure asks for the edge ${quoteText(asked.edge)}, and the original has no such edge.`;
-    return { reason, hint: listEdges(asked.edge, edges) };
+    return { reason, hint: listEdges(spellEdge(asked.edge, before.colours ?? [], edges), edges) };
   }
   const has = { edges: edges.length > 0, focus: before.focus.source !== "none" };
   if (canShow(asked.kind, has)) return undefined;
@@ -117,14 +121,42 @@ function proposeFigure(line: string): string {
   return `Type: ::figure{edge="${edge}"}`;
 }
 
+/** Puts the names in the place of hex colours, as far as the edges have them. */
+function spellEdge(
+  asked: string,
+  colours: readonly { readonly id: string; readonly hex: string }[],
+  edges: readonly ComparedEdge[],
+): string {
+  return asked.replace(/#[0-9a-f]{6}/gi, (typed) => {
+    const id = colours.find(({ hex }) => hex === typed.toLowerCase())?.id;
+    const edge = edges.find(({ a, b }) => id !== undefined && (a === id || b === id));
+    return edge?.names[0][edge.a === id ? 0 : 1] ?? typed;
+  });
+}
+
 function listEdges(asked: string, edges: readonly ComparedEdge[]): string {
   const names = edges.flatMap(({ names: [[a, b]], contrast: [before] }) =>
     before === null ? [] : [`${a} / ${b}`],
   );
   if (names.length === 0) return "The original has one colour and no edge: delete the line.";
-  const near = findNearest(asked, names);
+  const near = findNamedEdge(asked, edges)?.names[0].join(" / ") ?? findNearest(asked, names);
   const begin = near === undefined ? "" : `Type: ::figure{edge="${near}"}\n`;
   return `${begin}Its edges are: ${names.slice(0, 12).join(", ")}${names.length > 12 ? ", and others" : ""}.`;
+}
+
+/** A figure that is none: among other words, in a list or a quotation, or begun with fewer colons. */
+function checkStray(token: Token, study: Study): Problem[] {
+  const found = (token.children ?? [])
+    .filter((child) => child.type === "text")
+    .map(({ content }) => /:+\s?figure\s?\{\s*(?:edge|kind)\b[^}]*\}?/i.exec(content)?.[0])
+    .find((text) => text !== undefined);
+  if (found === undefined) return [];
+  const line = found.replace(/^:+\s?figure\s?/i, "::figure");
+  const right = readFigure(line) || readKind(line) ? line : proposeFigure(line).replace("Type: ", "");
+  const how = found.startsWith("::figure{") ? "Type it" : "Type it with two colons,";
+  const hint = `${how} on a line of its own, outside lists and quotations: ${right}`;
+  const reason = `${quoteText(found)} does not stand for a figure here, and is shown letter for letter.`;
+  return [report(token, study, "study/figure", reason, hint, found)];
 }
 
 function checkImages(token: Token, study: Study): Problem[] {

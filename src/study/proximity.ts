@@ -49,8 +49,12 @@ export async function compareAll(
       grid: value === undefined ? undefined : await gridOf(file, value.drawing),
     })),
   );
+  const homes = findHomes(studies);
   const known = [
-    ...listKnown(pairs.filter((pair) => pair !== undefined)),
+    ...listKnown(
+      pairs.filter((pair) => pair !== undefined),
+      homes,
+    ),
     ...plain.flatMap(({ file, grid }): readonly KnownFlag[] =>
       grid === undefined ? [] : [{ file, origin: "flag", grid }],
     ),
@@ -60,18 +64,31 @@ export async function compareAll(
   const compared = studies.map((result, index) => {
     const pair = pairs[index];
     if (pair === undefined) return result;
-    const { likeness, problems: own } = compareRedesign(result.study, pair, known);
+    const { likeness, problems: own } = compareRedesign(result.study, pair, known, homes.get(result));
     problems.push(...own);
     return likeness.compared === 0 ? result : { ...result, likeness };
   });
   return { studies: compared, problems };
 }
 
-function listKnown(pairs: readonly Pair[]): readonly KnownFlag[] {
+/** The path of each study's original, or that of the first study with just the same drawing: `new` copies it for each. */
+function findHomes(studies: readonly StudyResult[]): ReadonlyMap<StudyResult, string> {
+  const first = new Map<string, string>();
+  return new Map(
+    studies.map((result) => {
+      const text = result.drawings.original;
+      const home = first.get(text) ?? pathOfOriginal(result.study);
+      first.set(text, home);
+      return [result, home] as const;
+    }),
+  );
+}
+
+function listKnown(pairs: readonly Pair[], homes: ReadonlyMap<StudyResult, string>): readonly KnownFlag[] {
   const known = new Map<string, KnownFlag>();
   for (const { result, original, redesign } of pairs) {
     const { slug } = result.study;
-    const file = pathOfOriginal(result.study);
+    const file = homes.get(result) ?? pathOfOriginal(result.study);
     if (!known.has(file)) known.set(file, { file, origin: "original", slug, grid: original });
     const made = `studies/${slug}/redesign.svg`;
     // A study may call its own original so.

@@ -2,11 +2,13 @@
 import { parseColour } from "../colour/parse.ts";
 import { quoteText } from "../problem/quote.ts";
 import { checkCurly } from "./curly.ts";
+import { isCutOff } from "./cutoff.ts";
 import { findDateFault } from "./date.ts";
 import { capital, type Finding, labelOf } from "./finding.ts";
 import { findLicenceFault } from "./licence.ts";
 import { checkMeanings } from "./meaning.ts";
 import { parseOriginal } from "./original.ts";
+import { checkPlaceholders } from "./placeholder.ts";
 import { describeUnknownColour } from "./unknown.ts";
 
 type Raw = Readonly<Record<string, unknown>>;
@@ -25,6 +27,7 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
   );
   return [
     ...checkCurly(raw),
+    ...checkPlaceholders(raw),
     ...checkMeanings(names, palette),
     ...checkOriginal(raw.original),
     ...changes.flatMap(([path, change]) => checkChange(path, change, palette)),
@@ -49,6 +52,12 @@ export function checkColour(path: string, text: string, names: readonly string[]
   if (colour) {
     const reason = `${capital(labelOf(path))} is ${quoteText(text)}, which is translucent; a flag's colour is opaque.`;
     return [wrongColour(path, reason, `Type the opaque colour: ${key}: "${colour.hex}"`)];
+  }
+  if (isCutOff(text)) {
+    const reason = `${quoteText(text)} is the beginning of a colour: in braces, YAML goes on to another key at the comma.`;
+    return [
+      wrongColour(path, reason, `Put the whole colour in quotes, for example: ${key}: "rgb(230, 180, 54)"`),
+    ];
   }
   const { reason, hint } = describeUnknownColour(text, names);
   return [wrongColour(path, reason, hint)];

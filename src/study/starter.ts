@@ -4,6 +4,7 @@ import type { Measure } from "../measure/measure.ts";
 import { type RankedOption, roundClarity } from "../measure/rank.ts";
 import { showText } from "../problem/quote.ts";
 import type { OptionsReport } from "./options.ts";
+import { placeholders } from "./placeholder.ts";
 
 /** What a new study begins with. `original` is the drawing's file name beside it. */
 export interface StarterInput {
@@ -48,11 +49,11 @@ export function writeStarter(input: StarterInput): StarterText {
     "status: open   # on the page, for discussion; “draft” keeps it out of the gallery",
     "",
     "# Take the # away and fill in:",
-    "# authors: [Your Name]",
+    `# authors: [${placeholders["authors.0"]}]`,
     "# date: 2026-04-02",
     "# tags: [charge, dark on dark]",
-    "# credit: { title: The flag, author: Who drew it, licence: CC0-1.0 }",
-    "# symbolism: What the change does to the meaning.",
+    `# credit: { title: The flag, author: ${placeholders["credit.author"]}, licence: CC0-1.0 }`,
+    `# symbolism: ${placeholders.symbolism}`,
     '# focus: { select: "#wheel" }   # what has to be seen, where it is not found',
   ];
   return {

@@ -74,6 +74,8 @@ export interface Gallery {
   readonly palette: ReadonlyMap<string, string>;
   /** A folder of the content folder whose drawings redesigns are compared with: `collection/old`. */
   readonly compareWith?: string;
+  /** Where gallery.yaml says so, for what turns out to be wrong with that folder. */
+  readonly compareWithAt?: { readonly place: Place; readonly sourceLine: string };
   /** Where readers answer. */
   readonly answer?: Answer;
 }

@@ -14,6 +14,14 @@ export interface Subjects {
   readonly subjects: readonly Subject[];
   readonly own: readonly Candidate[];
   readonly notes: readonly string[];
+  /** Where there are more flat paints than are tried. */
+  readonly tried?: TriedPart;
+}
+
+/** Only the `paints` largest of `of` flat paints were tried. */
+export interface TriedPart {
+  readonly paints: number;
+  readonly of: number;
 }
 
 /** Most paints that are tried, and most own colours they are tried with: the largest. Beyond, no list is read. */
@@ -59,7 +67,8 @@ export function findSubjects({ resolved, viewing, inspection }: OpenedDrawing): 
       kind: "own",
     }),
   );
-  return { subjects, own, notes };
+  const isPart = flat.length > tried.length;
+  return { subjects, own, notes, ...(isPart ? { tried: { paints: tried.length, of: flat.length } } : {}) };
 }
 
 function isolate(viewing: OpenedDrawing["viewing"], inspection: Inspection, index: number): Subject {

@@ -7,6 +7,7 @@ import { compareText, hasError, type Outcome, type Problem } from "../problem/pr
 import { writeDrawing } from "../svg/write.ts";
 import { openDrawing } from "./open.ts";
 import { type OptionsReport, rankOpened, type TryOptions } from "./options.ts";
+import type { TriedPart } from "./subject.ts";
 import { notDrawable } from "./undrawn.ts";
 
 /** The weakest edge with the names of its paints, for a list in which no colours table stands beside it. */
@@ -34,6 +35,8 @@ export interface SurveyedFlag {
   readonly bestOption: Option | null;
   /** A distance step in flag heights; 320 stands for 320 or more. */
   readonly readsTo: number | null;
+  /** Where not all flat colours were tried for the best option, but only the largest. */
+  readonly tried?: TriedPart;
 }
 
 /** What `survey --json` prints: least clear first, flags without an edge last, then by file name. */
@@ -144,6 +147,7 @@ export function describeFlag(
     changeFirst: first,
     bestOption: best ?? null,
     readsTo: focus.readsTo,
+    ...(report?.tried === undefined ? {} : { tried: report.tried }),
   };
 }
 

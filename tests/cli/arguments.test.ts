@@ -70,3 +70,16 @@ test.each(["", "-1", "1001", "1e2", "0x10", "NaN", "Infinity", "4 0", "40px"])("
 test("what is not given has its default", () => {
   expect(numberOf({ operands: [], values: {}, switches: new Set() }, "n", [0, 1], 0.5)).toBe(0.5);
 });
+
+test("a drawing without --original is put where new takes it", () => {
+  const begin = { ...command, name: "new", operands: [0, 1] as const, options: {} };
+  try {
+    parseArguments(begin, ["heron", "my flag.svg"]);
+  } catch (error) {
+    expect(error).toMatchObject({
+      message: "new does not know what “my flag.svg” is for: the drawing stands behind --original.",
+      hint: "Type: counterchange new heron --original 'my flag.svg'",
+    });
+  }
+  expect.assertions(1);
+});

@@ -44,6 +44,8 @@ test("JSON fits the schema; what has no place has null", async () => {
   });
   const { status, data, messages } = await run(root, "check", root, "--json");
   expect([status, messages, findFaults("check", data)]).toEqual([1, "", []]);
+  expect(JSON.parse(data).schemaVersion).toBe(1);
+  expect(findFaults("check", '{ "problems": [] }')).toHaveLength(1);
   const { problems } = JSON.parse(data);
   expect(problems[0]).toEqual({
     rule: "study/unknown-word",
@@ -65,7 +67,7 @@ test("a content folder that is not there is wrong use", async () => {
     data: `\
 contnet  error  There is no such content folder.  study/content-missing
     Looked for ${root}/contnet
-    Name the folder that holds gallery.yaml and studies/, for example: content
+    Name the folder that holds gallery.yaml and studies/; or begin one: npm run -s cli -- new SLUG --original FILE.svg
 `,
     messages: "1 error, 0 warnings; 0 good studies.\n",
   });
@@ -108,7 +110,7 @@ test("a drawing instead of a content folder is wrong use, and the command that t
     2,
     `\
 ferry.svg  error  This is a file; a content folder belongs here.  study/content-missing
-    For one drawing: counterchange measure ferry.svg
+    For one drawing: npm run -s cli -- measure ferry.svg
 `,
   ]);
 });

@@ -1,11 +1,11 @@
 // The package as somebody gets it: packed, unpacked into another folder's packages, every command run from there.
-import { execFileSync } from "node:child_process";
-import { mkdir, readdir, symlink, writeFile } from "node:fs/promises";
+import { execFileSync, spawn } from "node:child_process";
+import { mkdir, readdir, readFile, symlink, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { expect, test, vi } from "vitest";
+import { expect, onTestFinished, test, vi } from "vitest";
 import { commands } from "../../src/cli/catalogue.ts";
 import { makeFolder } from "../study/folder.ts";
-import { runShell } from "./run.ts";
+import { listWorkingIn, runShell } from "./run.ts";
 
 vi.setConfig({ testTimeout: 240_000 });
 
@@ -56,8 +56,43 @@ test("every command works where the package is installed, in a folder that is no
     expect({ line, status, messages }).toMatchObject({ status: 0 });
   }
   expect(await readdir(join(root, "_site"))).toContain("index.html");
-  // A server runs until it is stopped; that it starts elsewhere is for its own test.
+  // A server runs until it is stopped: the next test.
   const tried = lines.map((line) => line.split(" ")[1]);
   const names = commands.map(({ name }) => name).filter((name) => name !== "serve");
   expect(names.filter((name) => !tried.includes(name))).toEqual([]);
+});
+
+test("serve shows a study of an installed package, then what was edited, and ends without a process left", async () => {
+  const root = await install();
+  const { status } = await runShell(
+    root,
+    "node_modules/.bin/counterchange new old-light --original flag.svg",
+  );
+  expect(status).toBe(0);
+  const server = spawn(join(root, "node_modules/.bin/counterchange"), ["serve", "--port", "0"], {
+    cwd: root,
+  });
+  onTestFinished(() => void server.kill("SIGKILL"));
+  let said = "";
+  server.stdout.on("data", (data: Buffer) => {
+    said += data.toString();
+  });
+  const findAddress = () => /http:\S+/.exec(said)?.[0];
+  await vi.waitUntil(findAddress, { timeout: 60_000 });
+  const read = async (path: string) => {
+    const response = await fetch(`${findAddress()}${path}`);
+    expect([path, response.status]).toEqual([path, 200]);
+    return response.text();
+  };
+  expect(await read("")).toContain("Old light");
+  expect(await read("studies/old-light/")).toContain("<svg");
+  const file = join(root, "studies/old-light/study.md");
+  await writeFile(file, `${await readFile(file, "utf8")}\nThe lamp is out, and the keeper asleep.\n`);
+  await vi.waitUntil(async () => (await read("studies/old-light/")).includes("and the keeper asleep"), {
+    timeout: 20_000,
+  });
+  const ended = new Promise((resolve) => server.once("exit", resolve));
+  server.kill("SIGINT");
+  expect(await ended).toBe(0);
+  await vi.waitFor(() => expect(listWorkingIn(root)).toEqual([]), { timeout: 10_000 });
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { nameInvocation, quoteWord } from "../../src/cli/invocation.ts";
+import { nameInvocation, quoteWord, spellCommands } from "../../src/cli/invocation.ts";
 
 const start = "/home/ines/counterchange/src/cli/start.mjs";
 
@@ -48,4 +48,14 @@ test.each([
   ["~/flags", "'~/flags'"],
 ])("%s is typed %s", (word, quoted) => {
   expect(quoteWord(word)).toBe(quoted);
+});
+
+test.each([
+  ["Type: counterchange new a --original a.svg", "Type: npx counterchange new a --original a.svg"],
+  ["Type: counterchange --help", "Type: npx counterchange --help"],
+  ["For one:\n    x: counterchange measure a.svg", "For one:\n    x: npx counterchange measure a.svg"],
+  ["counterchange COMMAND --help tells more", "counterchange COMMAND --help tells more"],
+  ["It is called counterchange here", "It is called counterchange here"],
+])("in “%s” what is to be typed begins as the command line did", (text, spelt) => {
+  expect(spellCommands(text, "npx counterchange")).toBe(spelt);
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { describeSurvey } from "../../src/cli/list.ts";
+import { describeSurvey, listPartlyTried } from "../../src/cli/list.ts";
 import { survey } from "../study/surveyed.ts";
 
 test("a table, everything in it where there is room", () => {
@@ -20,4 +20,14 @@ test("blocks of colour where they show", () => {
   const [, first] = describeSurvey(survey, { hasColour: true }).split("\n");
   // #701c2b is 112, 28, 43; #e6b436 is 230, 180, 54.
   expect(first).toContain("\u001b[48;2;112;28;43m  \u001b[0m \u001b[48;2;230;180;54m  \u001b[0m a.svg");
+});
+
+test("a flag of which not every colour was tried is named under the table, and no other", () => {
+  const [flag] = survey.flags;
+  expect(listPartlyTried(survey)).toEqual([]);
+  if (flag === undefined) throw new Error("the survey has a flag");
+  const partly = { ...flag, tried: { paints: 24, of: 60 } };
+  expect(listPartlyTried({ flags: [flag, partly], failed: [] })).toEqual([
+    "  a.svg: of 60 colours only the 24 largest were tried.",
+  ]);
 });

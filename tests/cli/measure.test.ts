@@ -44,6 +44,7 @@ test("JSON of one file is an object, of several an array, and both fit the schem
   const one = await run(root, "measure", "halved.svg", "--json");
   expect([one.status, one.messages, findFaults("measure", one.data)]).toEqual([0, "", []]);
   const measure = JSON.parse(one.data);
+  expect(measure.schemaVersion).toBe(1);
   expect(measure).toMatchObject({ file: "halved.svg", proportions: [2, 3], distance: 40, clearEdgeShare: 1 });
   expect(measure.edges[0]).toMatchObject({ a: "p1", b: "p2", names: ["white", "black"], grade: "strong" });
   expect(measure.edges[0].contrast).toBeCloseTo((125 * 80) / 115, 6);
@@ -51,12 +52,13 @@ test("JSON of one file is an object, of several an array, and both fit the schem
   const two = await run(root, "measure", "halved.svg", "plain.svg", "--json");
   expect(findFaults("measure", two.data)).toEqual([]);
   expect(JSON.parse(two.data)).toMatchObject([
-    { file: "halved.svg" },
-    { file: "plain.svg", edges: [], clarity: null, weakestEdge: null },
+    { schemaVersion: 1, file: "halved.svg" },
+    { schemaVersion: 1, file: "plain.svg", edges: [], clarity: null, weakestEdge: null },
   ]);
 });
 
 test("a schema fault is found", async () => {
+  expect(findFaults("measure", "[]")).toEqual([]);
   expect(findFaults("measure", '{"file":"a"}').length).toBeGreaterThan(0);
 });
 
@@ -77,6 +79,7 @@ test("a file that is not there, or is a folder, is wrong use", async () => {
     messages: `\
 halfed.svg  error  There is no such file.  study/drawing-missing
     Looked for ${root}/halfed.svg
+    A drawing that is there: halved.svg
 `,
   });
   expect(await run(root, "measure", "folder.svg")).toEqual({
@@ -85,7 +88,7 @@ halfed.svg  error  There is no such file.  study/drawing-missing
     messages: `\
 folder.svg  error  This is a folder; name the SVG files in it.  study/folder-named
     Type, for example: folder.svg/flag.svg
-    Every flag of a folder: counterchange survey folder.svg
+    Every flag of a folder: npm run -s cli -- survey folder.svg
 `,
   });
 });

@@ -18,7 +18,9 @@ const list = async (root: string) =>
 test("in an empty folder: a gallery that builds with the commands it prints", async () => {
   const root = await makeFolder({});
   const elsewhere = await makeFolder({ "old light.svg": flag });
-  const made = await run(root, "new", "old-light", "--original", join(elsewhere, "old light.svg"));
+  const drawing = join(elsewhere, "old light.svg");
+  // In a shell of its own, so that what it prints can be typed there.
+  const made = await runShell(root, `counterchange new old-light --original '${drawing}'`);
   expect([made.status, made.messages]).toEqual([0, ""]);
   expect(await list(root)).toEqual([
     ".schemas/front-matter.schema.json",
@@ -32,6 +34,7 @@ test("in an empty folder: a gallery that builds with the commands it prints", as
   expect(await readFile(join(elsewhere, "old light.svg"), "utf8")).toBe(flag);
   const steps = made.data.split("\n").filter((line) => /^ {2}\d\. /.test(line));
   expect(steps).toHaveLength(3);
+  expect(made.data).toMatch(/\n {5}The address in gallery\.yaml is a stand-in: .*\n$/);
   const [, publish = ""] = /^ {2}3\. Publish: (.*)$/m.exec(made.data) ?? [];
   expect(publish).toContain("check && ");
   const built = await runShell(root, publish);
@@ -100,7 +103,7 @@ test("nothing is overwritten", async () => {
     status: 2,
     data: "",
     messages:
-      "There is a study “ferry” already, and nothing is overwritten.\n    Type: counterchange new ferry-2 --original a.svg\n",
+      "There is a study “ferry” already, and nothing is overwritten.\n    Type: npm run -s cli -- new ferry-2 --original a.svg\n",
   });
   expect(await list(root)).toEqual(before);
 });

@@ -69,7 +69,7 @@ test("CSV has a line for each file", async () => {
   expect(lines.at(-1)).toBe("");
 });
 
-test("a flag of sixty paints is surveyed like any other, and try says which of them it tried", async () => {
+test("a flag of sixty paints is surveyed like any other, and both survey and try say how many of them were tried", async () => {
   const colourOf = (n: number) => `hsl(${n * 6} ${n % 2 === 0 ? 100 : 55}% ${[30, 50, 75][n % 3]}%)`;
   const stripes = Array.from(
     { length: 60 },
@@ -80,7 +80,11 @@ test("a flag of sixty paints is surveyed like any other, and try says which of t
   });
   const { status, data, messages } = await run(root, "survey", "flags", "--json");
   expect([status, messages, findFaults("survey", data)]).toEqual([0, "", []]);
-  expect(JSON.parse(data).flags).toHaveLength(1);
+  expect(JSON.parse(data).flags).toMatchObject([{ tried: { paints: 24, of: 60 } }]);
+  const table = await run(root, "survey", "flags");
+  expect(table.data).toContain(
+    "\n  flags/sixty.svg: of 60 colours only the 24 largest were tried.\n\n1 flag of",
+  );
   const tried = await run(root, "try", "flags/sixty.svg");
   expect(tried.data).toContain(
     "Note: 60 colours: only the 24 largest were tried, with each other's colours.\n",

@@ -121,3 +121,13 @@ test("five hundred drawings", async () => {
   expect(new Set(items.map(({ file }) => file)).size).toBe(500);
   expect(told).toEqual(Array.from({ length: 500 }, (_, index) => index + 1));
 });
+
+test("a folder to compare with that is not there: the place in gallery.yaml, and the folder that is most likely meant", async () => {
+  const contentDir = await makeFolder({ "collection/a.svg": drawing });
+  const compareWithAt = { place: { line: 3, column: 14 }, sourceLine: "compareWith: colection" };
+  const gallery = { ...defaultGallery, compareWith: "colection", compareWithAt };
+  const { problems } = await gridCollection({ pool, contentDir, gallery });
+  expect(problems).toMatchObject([
+    { rule: "study/folder-missing", ...compareWithAt, hint: "Type: compareWith: collection" },
+  ]);
+});

@@ -174,6 +174,7 @@ gallery.yaml:3:10  error  “palette” has no colour.  study/wrong-palette
 test("a folder to compare with lies inside the content folder", () => {
   expect(parse(`${head}compareWith: old/Flags of A\n`).value).toMatchObject({
     compareWith: "old/Flags of A",
+    compareWithAt: { place: { line: 3, column: 14 }, sourceLine: "compareWith: old/Flags of A" },
   });
   for (const wrong of ["../flags", "/etc", "a/../b", ".git", "C:\\\\flags", "a//b", "~"]) {
     const { value, problems } = parse(`${head}compareWith: "${wrong}"\n`);

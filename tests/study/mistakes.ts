@@ -169,6 +169,18 @@ const values: readonly StudyMistake[] = [
   { slug: "tags-as-text", what: "tags as text", typed: { "[charge, dark on dark]": "charge, dark on dark" } },
   { slug: "tag-with-hash", what: "a tag with a hash", typed: { "[charge, dark on dark]": '["#charge"]' } },
   {
+    slug: "option-with-change",
+    what: "a change put into the options as it is",
+    typed: {
+      "authors: [": 'options:\n  - change: { replace: "#1b2a5c", with: "#2e8b70" }\nauthors: [',
+    },
+  },
+  {
+    slug: "words-of-new",
+    what: "a word of new left standing",
+    typed: { "author: Ines Valcourt": "author: Who drew it" },
+  },
+  {
     slug: "title-as-list",
     what: "a list where a text belongs",
     typed: { "A lighter ferry wheel": "[A lighter ferry wheel]" },
@@ -216,6 +228,14 @@ const colours: readonly StudyMistake[] = [
   },
   { slug: "colour-as-cmyk", what: "a printer's colour", typed: { '"#f4c430"': '"C0 M20 Y80 K4"' } },
   { slug: "colour-by-itself", what: "a colour replaced by itself", typed: { '"#f4c430"': '"#7a1020"' } },
+  {
+    slug: "colour-cut-off",
+    what: "a colour with commas in braces, without quotes",
+    typed: {
+      'change:\n  replace: "#7a1020"\n  with: "#f4c430"\n  only: "#wheel"\n':
+        'change: { replace: "#7a1020", with: rgb(238, 122, 26), only: "#wheel" }\n',
+    },
+  },
   { slug: "colour-translucent", what: "a translucent colour", typed: { '"#f4c430"': '"#f4c43080"' } },
   {
     slug: "colour-two-meanings",
@@ -309,6 +329,21 @@ const prose: readonly StudyMistake[] = [
     slug: "figure-curly",
     what: "a figure with curly quotes",
     typed: { "is not there.\n": "is not there.\n\n::figure{edge=“white / dark blue”}\n" },
+  },
+  {
+    slug: "figure-in-a-sentence",
+    what: "a figure in the middle of a sentence",
+    typed: { "is not there.\n": 'is not there: see ::figure{edge="white / dark blue"} for it.\n' },
+  },
+  {
+    slug: "figure-one-colon",
+    what: "a figure with one colon",
+    typed: { "is not there.\n": 'is not there.\n\n:figure{kind="edge map"}\n' },
+  },
+  {
+    slug: "figure-in-hex",
+    what: "a figure of an edge in hex",
+    typed: { "is not there.\n": 'is not there.\n\n::figure{edge="#FFFFFF / #1b2a5c"}\n' },
   },
   {
     slug: "figure-one-colour",

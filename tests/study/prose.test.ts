@@ -89,3 +89,29 @@ test("a figure that has nothing to show is warned of, the others are not", () =>
   ]);
   expect(ask("redesign", { ...shown, edges: [] })).toEqual([]);
 });
+
+test.each([
+  [
+    'See ::figure{edge="white / dark red"} here.',
+    'Type it on a line of its own, outside lists and quotations: ::figure{edge="white / dark red"}',
+  ],
+  [
+    '- ::figure{kind="edge map"}',
+    'Type it on a line of its own, outside lists and quotations: ::figure{kind="edge map"}',
+  ],
+  [
+    ':figure{kind="edge map"}',
+    'Type it with two colons, on a line of its own, outside lists and quotations: ::figure{kind="edge map"}',
+  ],
+  [
+    '::: figure {edge="white / dark red"}',
+    'Type it with two colons, on a line of its own, outside lists and quotations: ::figure{edge="white / dark red"}',
+  ],
+])("%s shows no figure", (text, hint) => {
+  expect(checkProse(lines(`${text}\n`), shown)).toMatchObject([{ rule: "study/figure", hint }]);
+});
+
+test.each(["A figure {of speech} and figure: that.", '`::figure{edge="a / b"}` is how it is typed.'])(
+  "%s is prose",
+  (text) => expect(checkProse(lines(`${text}\n`), shown)).toEqual([]),
+);

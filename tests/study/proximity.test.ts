@@ -26,6 +26,13 @@ test("every redesign meets the other study's flags, and two that are one picture
   ]);
 });
 
+test("two proposals for one flag, each with a copy of its drawing, may be alike: neither is told of", async () => {
+  const copy = { ...studyResult, study: { ...study, slug: "b-square", original: "original.svg" } };
+  const { studies, problems } = await compareAll(pool, [studyResult, copy], [], [], cloth);
+  expect(problems).toEqual([]);
+  expect(studies.map(({ likeness }) => likeness)).toEqual([undefined, undefined]);
+});
+
 test("a study alone has nothing to be compared with; one whose drawing is broken keeps the rest", async () => {
   const alone = await compareAll(pool, [studyResult], [], [], cloth);
   expect(alone).toEqual({ studies: [studyResult], problems: [] });

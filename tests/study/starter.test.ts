@@ -64,7 +64,15 @@ test("each of the lines, uncommented, is right", async () => {
   // The keys to fill in are right too, all but those that name something this drawing has not.
   const open = frontMatter.replace(/^# (authors|date|tags|credit|symbolism|focus):/gm, "$1:");
   expect(open).not.toBe(frontMatter);
-  expect(parseText(`---\n${open}---\n${prose}`).problems).toEqual([]);
+  const filled = open
+    .replace("Your Name", "Ines Valcourt")
+    .replace("Who drew it", "Ines Valcourt")
+    .replace("What the change does to the meaning.", "Gold for the harbour dues.");
+  expect(parseText(`---\n${filled}---\n${prose}`).problems).toEqual([]);
+  // Left as they are, they are told of, each of them.
+  expect(parseText(`---\n${open}---\n${prose}`).problems.map(({ rule }) => rule)).toEqual(
+    Array.from({ length: 3 }, () => "study/placeholder"),
+  );
 });
 
 test("the prose shows the weakest edge", async () => {

@@ -33,6 +33,13 @@ export const valueRules: readonly Rule[] = [
     example: { file: "study.md", wrong: "status:", right: "status: open" },
   },
   {
+    id: "study/placeholder",
+    severity: "warning",
+    means: "Words that new wrote for you to replace still stand there.",
+    why: "They are published as if they were yours.",
+    example: { file: "study.md", wrong: "authors: [Your Name]", right: "authors: [Ines Valcourt]" },
+  },
+  {
     id: "study/wrong-type",
     severity: "error",
     means: "A value is of another kind than its key needs: text for a list, a number for a text.",

@@ -107,16 +107,3 @@ export const told: Readonly<Record<string, { readonly wrong: Files; readonly rig
 
 /** Rules that never come alone → those that come with them. */
 export const beside: Readonly<Record<string, readonly string[]>> = { "svg/more": ["svg/removed"] };
-
-/** Rules that no content folder raises by itself, or not on every machine → the test that raises them. */
-export const raisedElsewhere: Readonly<Record<string, string>> = {
-  "study/content-missing": "tests/study/load.test.ts",
-  "study/folder-named": "tests/study/load.test.ts",
-  "study/unreadable": "tests/study/file.test.ts",
-  "study/not-drawable": "tests/study/survey.test.ts",
-  "study/too-slow": "tests/study/pool.test.ts",
-  "study/too-much-memory": "tests/study/pool.test.ts",
-  "study/crashed": "tests/study/pool.test.ts",
-  "study/fault": "tests/study/fault.test.ts",
-  "svg/too-big": "tests/svg/decode.test.ts",
-};

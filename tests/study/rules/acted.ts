@@ -1,0 +1,80 @@
+// Rules that no content folder raises by itself: each side of them acted out, with limits that are reached at once, a child
+// that is killed, or the command's own way to a file. The rules that come of it.
+import { join } from "node:path";
+import { vi } from "vitest";
+import { defaultCloth } from "../../../src/colour/cloth.ts";
+import type { Problem } from "../../../src/problem/problem.ts";
+import { catchFault } from "../../../src/study/fault.ts";
+import { loadGallery, readDrawing } from "../../../src/study/load.ts";
+import { Pool, type PoolLimits } from "../../../src/study/pool.ts";
+import { surveyFile } from "../../../src/study/survey.ts";
+import { readDrawing as readBytes } from "../../../src/svg/gate.ts";
+import { listWorkers } from "../children.ts";
+import { rightDrawing, rightGallery, rightStudy } from "../mistakes.ts";
+import { inFolder, type Side } from "./making.ts";
+
+type Asked = Promise<{ readonly problems: readonly Problem[] }>;
+
+const files = {
+  "content/gallery.yaml": rightGallery,
+  "content/studies/ferry/study.md": rightStudy,
+  "content/studies/ferry/original.svg": rightDrawing,
+  "content/flags/ferry.svg": rightDrawing,
+};
+const bytes = Buffer.from(rightDrawing);
+const options = { cloth: defaultCloth, distance: 40, palette: new Map<string, string>() };
+
+const open = (path: string): Asked => inFolder(files, (root) => readDrawing(join(root, path)));
+
+/** Measures the drawing in a child of its own; `meanwhile` happens to the child while it works. */
+async function measure(
+  limits: Partial<PoolLimits>,
+  meanwhile?: (worker: number) => void,
+): Promise<{ readonly problems: readonly Problem[] }> {
+  const pool = new Pool({ size: 1, ...limits });
+  const ask = () => pool.run("measure", "ferry.svg", { file: "ferry.svg", bytes, options });
+  try {
+    if (meanwhile === undefined) return await ask();
+    await ask();
+    const [worker] = listWorkers();
+    if (worker === undefined) throw new Error("no child is there");
+    // Stopped first, so that it cannot finish before it dies.
+    process.kill(worker, "SIGSTOP");
+    const job = ask();
+    meanwhile(worker);
+    return await job;
+  } finally {
+    pool.close();
+    await vi.waitUntil(() => listWorkers().length === 0, { timeout: 10_000 });
+  }
+}
+
+const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
+  "study/content-missing": (isWrong) =>
+    inFolder(files, (root) => loadGallery(join(root, isWrong ? "contnet" : "content"))),
+  "study/folder-named": (isWrong) => open(isWrong ? "content/flags" : "content/flags/ferry.svg"),
+  // No system opens a name of 300 letters; which user may read what depends on who runs the test.
+  "study/unreadable": (isWrong) => open(isWrong ? `${"a".repeat(300)}.svg` : "content/flags/ferry.svg"),
+  // No drawing of ours makes the renderer give up: what fails here is a cloth that no gallery can have.
+  "study/not-drawable": (isWrong) =>
+    surveyFile("ferry.svg", bytes, isWrong ? { ...options, cloth: { black: 90, white: 10 } } : options),
+  "study/too-slow": (isWrong) => measure(isWrong ? { seconds: 0.001 } : {}),
+  "study/too-much-memory": (isWrong) => measure(isWrong ? { megabytes: 30 } : {}),
+  "study/crashed": (isWrong) =>
+    measure({}, (worker) => process.kill(worker, isWrong ? "SIGKILL" : "SIGCONT")),
+  "study/fault": (isWrong) =>
+    catchFault("ferry.svg", async () => {
+      if (isWrong) throw new Error("nothing an author did");
+      return { value: 1, problems: [] };
+    }),
+  "svg/too-big": async (isWrong) => readBytes("ferry.svg", isWrong ? Buffer.alloc(700 * 1024, "<") : bytes),
+};
+
+/** The rules that are acted out here. */
+export const acted: readonly string[] = Object.keys(acts);
+
+/** Acts out one side of a rule and returns the rules of all problems that come of it. */
+export async function act(id: string, side: Side): Promise<readonly string[]> {
+  const { problems } = (await acts[id]?.(side === "wrong")) ?? { problems: [] };
+  return problems.map(({ rule }) => rule);
+}
