@@ -21,7 +21,7 @@ export function FieldFigure({
           <a href={`#${id}`}>The whole field</a>.
         </strong>{" "}
         Every flag at its clarity, in steps of five percent; {field.isSmall ? "underlined" : "a full mark"}{" "}
-        where a study begins with it. {field.without && `${field.without} `}Each leads to its line below.{" "}
+        where a study is about it. {field.without && `${field.without} `}Each leads to its line below.{" "}
         <a class="past" href={`#${after}`}>
           Go past the picture
         </a>

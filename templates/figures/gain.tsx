@@ -13,12 +13,14 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
         <strong>
           <a href={`#${id}`}>{gain.title}</a>.
         </strong>{" "}
-        A ring for the original, a dot for the redesign; broken where the change takes more than it gives.
+        A ring for the original, a dot for the redesign; a broken line where the share falls.
       </figcaption>
       <div class="gain-scale" aria-hidden="true">
-        {gain.ticks.map((tick) => (
-          <span key={tick.text}>{tick.text}</span>
-        ))}
+        <p class="gain-ticks">
+          {gain.ticks.map((tick) => (
+            <span key={tick.text}>{tick.text}</span>
+          ))}
+        </p>
       </div>
       <ol class="gain-rows">
         {gain.rows.map((row) => (

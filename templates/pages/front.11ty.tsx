@@ -17,9 +17,11 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
       <header class="opening">
         <h1>{front.title}</h1>
         <p class="lede">{front.description}</p>
-        <p class="count">
-          {front.count}, newest first. In each pair the original comes first, then the redesign.
-        </p>
+        {front.cards.length > 0 && (
+          <p class="count">
+            {front.count}, newest first. In each pair the original comes first, then the redesign.
+          </p>
+        )}
       </header>
       {front.gain && <GainFigure gain={front.gain} id="gain" />}
       {front.cards.length === 0 ? (

@@ -14,7 +14,7 @@ export function render({ site: { missing } }: { site: SiteView }): JSX.Element {
       <header class="opening">
         <h1>No page here</h1>
         <p class="lede">
-          There is no page at this address. A study may have been withdrawn by its authors, or the address
+          There is no page at this address. A study may have been taken out of the gallery, or the address
           mistyped.
         </p>
         <p>

@@ -10,7 +10,7 @@ export function EdgeTable({ edges }: { edges: readonly EdgeRow[] }): JSX.Element
   const focused = edges.filter((edge) => edge.focus);
   const others = edges.filter((edge) => !edge.focus);
   return (
-    <table class="edges">
+    <table class="edges edge-list">
       <caption>
         {focused.length > 0 ? "Edges of the focus first." : "Longest first."} Length in flag heights, contrast
         in percent.

@@ -60,7 +60,7 @@ function Wipe({ plates }: { plates: readonly [Plate, Plate] }): JSX.Element {
       </div>
       <figcaption>
         <strong>
-          <a href="#wipe">One box</a>.
+          <a href="#wipe">Wipe</a>.
         </strong>{" "}
         Draw the redesign over the original, with the slider or on the flag itself.
       </figcaption>

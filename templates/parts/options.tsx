@@ -3,7 +3,7 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { OptionsView, OptionView } from "../../src/site/present/options.ts";
-import { Arrow } from "./move.tsx";
+import { Move } from "./move.tsx";
 import { Mat } from "./plate.tsx";
 import { SwatchChip } from "./swatch.tsx";
 
@@ -47,7 +47,10 @@ function Sheet({ options }: { options: readonly OptionView[] }): JSX.Element {
         <li key={option.plate.src} class={option.isChosen ? "chosen" : undefined}>
           <Mat plate={option.plate} />
           <p class="option-change">
-            <SwatchChip hex={option.swatches[0].hex} /> <Arrow /> <SwatchChip hex={option.swatches[1].hex} />{" "}
+            <Move
+              before={<SwatchChip hex={option.swatches[0].hex} />}
+              after={<SwatchChip hex={option.swatches[1].hex} />}
+            />{" "}
             {option.change}
           </p>
           <p class="option-figures">

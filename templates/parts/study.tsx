@@ -51,6 +51,10 @@ export function Plates({ study }: { study: StudyPage }): JSX.Element {
         </p>
         <p class="unofficial">{study.notes.unofficial}</p>
         {study.answer && <Argue answer={study.answer} />}
+        <p class="measured">
+          How <a href={study.links.outcomes}>the verdict</a> is reached, and what{" "}
+          <a href={study.links.numbers}>the numbers</a> mean.
+        </p>
       </div>
       <Summary rows={study.summary} caption="The comparison in numbers" />
     </section>
@@ -116,7 +120,7 @@ export function Colophon({ study }: { study: StudyPage }): JSX.Element {
   const { credit, downloads } = study.notes;
   return (
     <section class="colophon" aria-labelledby="drawings">
-      <h2 id="drawings">Drawings</h2>
+      <h2 id="drawings">Drawings and data</h2>
       <div class="main">
         {credit ? <CreditLine credit={credit} /> : <p>The study names no source for the original drawing.</p>}
         <DownloadList downloads={downloads} />

@@ -34,8 +34,12 @@ export function Summary({
         {rows.map((row) => (
           <tr key={row.name}>
             <th scope="row">{row.name}</th>
-            <td class="number end">{row.before}</td>
-            <td class="number end">{row.after}</td>
+            <td class="number end">
+              <bdi>{row.before}</bdi>
+            </td>
+            <td class="number end">
+              <bdi>{row.after}</bdi>
+            </td>
           </tr>
         ))}
       </tbody>

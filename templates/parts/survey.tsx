@@ -131,7 +131,7 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
         {row.share.text}
       </td>
       <td class="number" data-head="Reads to" data-value={row.reads.value}>
-        {row.reads.text}
+        <bdi>{row.reads.text}</bdi>
       </td>
       <td data-head="Weakest edge" data-value={row.weakest?.value ?? ""}>
         {row.weakest ? (

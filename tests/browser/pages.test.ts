@@ -239,6 +239,62 @@ test("opened from a disk, links lead on and nothing is refused", async () => {
   });
 }, 60_000);
 
+test.each([
+  ["demo", 1],
+  ["odd", -1],
+] as const)(
+  "%s: what was stands before what is, and the chart's figures over their lines",
+  async (site, way) => {
+    await visit(at(site, ""), { viewport: { width: 1280, height: 900 } }, async ({ page }) => {
+      const moves = await page.locator(".move").evaluateAll((all) =>
+        all.map((move) => {
+          const [before, after] = ["before", "after"].map((side) =>
+            move.querySelector(`.move-${side}`)?.getBoundingClientRect(),
+          );
+          return (after?.left ?? 0) - (before?.left ?? 0);
+        }),
+      );
+      expect(moves.length).toBeGreaterThan(1);
+      for (const across of moves) expect(across * way).toBeGreaterThan(10);
+      const middles = await page.locator(".gain").evaluate((gain) => {
+        const middle = (element: Element) => {
+          const { left, right } = element.getBoundingClientRect();
+          return (left + right) / 2;
+        };
+        return {
+          figures: [...gain.querySelectorAll(".gain-ticks span")].map(middle),
+          places: [...(gain.querySelector(".gain-rows svg")?.querySelectorAll(".gain-track") ?? [])]
+            .slice(1)
+            .map(middle),
+        };
+      });
+      expect(middles.figures.length).toBe(3);
+      for (const [index, figure] of middles.figures.entries()) {
+        expect(Math.abs(figure - (middles.places[index] ?? 0)), `${index}`).toBeLessThan(2);
+      }
+    });
+  },
+);
+
+test("on a phone the numbers of an edge stand beside its colours", async () => {
+  await visit(
+    at("demo", "studies/kedgeport/"),
+    { viewport: { width: 320, height: 800 } },
+    async ({ page }) => {
+      const apart = await page.locator(".edge-list .reading").evaluateAll((all) =>
+        all.map((reading) => {
+          const [colours, number] = [".swatch", ".number"].map((part) =>
+            reading.querySelector(part)?.getBoundingClientRect(),
+          );
+          return (number?.top ?? 0) - (colours?.bottom ?? 0);
+        }),
+      );
+      expect(apart.length).toBe(6);
+      for (const gap of apart) expect(gap).toBeLessThan(0);
+    },
+  );
+});
+
 test("the keyboard reaches the content first, and every study in order", async () => {
   await visit(at("demo", ""), {}, async ({ page }) => {
     await page.keyboard.press("Tab");

@@ -25,7 +25,14 @@ export function presentAnswer(answer: Answer | undefined, about: Answered): Answ
     return { href: formatMail(answer.address, about), way, words };
   }
   const href = fillForm(answer.template, about);
-  return { href, way, words: `at ${new URL(href).host}, with the address of this page.` };
+  return { href, way, words: `at ${new URL(href).host}${describeFilled(answer.template)}.` };
+}
+
+/** Promises no more than the form's address takes along. */
+function describeFilled(template: string): string {
+  const [url, numbers] = ["{url}", "{numbers}"].map((placeholder) => template.includes(placeholder));
+  if (url) return `, with the address of this page${numbers ? " and its numbers" : ""}`;
+  return numbers ? ", with the numbers of this page" : "";
 }
 
 /**

@@ -1,6 +1,7 @@
 // Floor 6. The lines of the reflectance scale: arcs that join two paints, nested so that their numbers stay readable.
 import type { Hex } from "../../colour/colour.ts";
 import { gradeOf, isClear } from "../../colour/contrast.ts";
+import { type Curve, type Point, placeLabels } from "./arclabel.ts";
 import type { Format } from "./format.ts";
 
 /** All edges between two colours. Length in flag heights, contrast in percent. */
@@ -30,11 +31,6 @@ export interface Arc {
   readonly textY: number;
 }
 
-interface Point {
-  readonly x: number;
-  readonly y: number;
-}
-
 interface Span {
   readonly join: Join;
   readonly from: Stand;
@@ -46,9 +42,11 @@ export const chipX = 186;
 
 /** How far from the chips the longest arc reaches, and the shortest. */
 const reach = { most: 132, least: 26 };
-/** Room that the contrast of an arc takes. */
+/** How far apart the middles of two arcs stay, so that each has room for its contrast. */
 const label = { width: 27, height: 15 };
 const stroke = { most: 8, least: 1.25 };
+/** A contrast keeps inside the panel on one side, and off the names of the paints on the other. */
+const room = { leftmost: 2, rightmost: chipX + 12 };
 
 /** The arcs of `joins` between `stands`; `across` mirrors, `fullHeight` is the height from black to white. */
 export function placeArcs(
@@ -60,21 +58,32 @@ export function placeArcs(
 ): readonly Arc[] {
   const longest = Math.max(...joins.map((join) => join.length), Number.MIN_VALUE);
   const taken: Point[] = [];
-  return listSpans(joins, stands).map(({ join, from, to }) => {
-    const width = stroke.least + (stroke.most - stroke.least) * (join.length / longest);
+  const drawn = listSpans(joins, stands).map(({ join, from, to }) => {
     const apex = findApex(from, to, fullHeight, taken);
     taken.push(apex.text);
+    // The middle of a cubic lies three quarters of the way out to its two control points.
+    const control = round(chipX - (chipX - apex.x) / 0.75);
+    const width = stroke.least + (stroke.most - stroke.least) * (join.length / longest);
+    return { join, from, to, control, width, text: format.contrast(join.contrast) };
+  });
+  const labels = placeLabels(drawn.map(curveOf), stands, room);
+  return drawn.map(({ join, from, to, control, width, text }, index) => {
+    const label = labels[index] ?? { x: control, y: from.y };
     return {
-      path: drawArc(from, to, apex.x, across),
+      path: drawArc(from, to, control, across),
       width: round(width),
       dash: isClear(gradeOf(join.contrast))
         ? undefined
         : `${round(width * 0.6 + 2)} ${round(width * 0.6 + 3)}`,
-      text: format.contrast(join.contrast),
-      textX: round(across(apex.text.x - width / 2 - 5)),
-      textY: round(apex.text.y + 4.5),
+      text,
+      textX: round(across(label.x)),
+      textY: round(label.y + 4.5),
     };
   });
+}
+
+function curveOf({ from, to, ...curve }: Omit<Curve, "start" | "end"> & Pick<Span, "from" | "to">): Curve {
+  return { ...curve, start: { x: chipX, y: from.y }, end: { x: chipX, y: to.y } };
 }
 
 /** The widest first: it takes the outermost place, the others nest inside it. */
@@ -108,12 +117,10 @@ function findApex(
   return { x: natural, text: { x: natural, y: middle } };
 }
 
-/** From chip to chip. The middle of a cubic lies three quarters of the way out to its two control points. */
-function drawArc(from: Stand, to: Stand, apexX: number, across: (x: number) => number): string {
-  const control = round(across(chipX - (chipX - apexX) / 0.75));
+function drawArc(from: Stand, to: Stand, control: number, across: (x: number) => number): string {
   const [y1, y2] = [round(from.y), round(to.y)];
-  const edge = across(chipX);
-  return `M${across(from.x)} ${y1}H${edge}C${control} ${y1} ${control} ${y2} ${edge} ${y2}H${across(to.x)}`;
+  const [edge, out] = [across(chipX), round(across(control))];
+  return `M${across(from.x)} ${y1}H${edge}C${out} ${y1} ${out} ${y2} ${edge} ${y2}H${across(to.x)}`;
 }
 
 function isNear(a: Point, b: Point): boolean {

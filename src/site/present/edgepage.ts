@@ -205,9 +205,9 @@ function presentNumbers(
     ),
     pair("Difference, ΔE00", ({ deltaE00 }) => format.number(deltaE00, 0)),
     pair("Told apart by hue alone", ({ hueOnly }) => (hueOnly ? "yes" : "no")),
-    pair("By the rule of tincture", ({ tincture }) => tincture ?? "nothing"),
+    pair("Rule of tincture", ({ tincture }) => tincture ?? "no objection"),
     pair("Length, flag heights", ({ length }) => format.number(length, 2)),
-    pair("Of it at the focus", ({ focusLength }) => format.number(focusLength, 2)),
+    pair("Length at the focus", ({ focusLength }) => format.number(focusLength, 2)),
   ];
 }
 

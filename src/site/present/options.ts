@@ -169,7 +169,7 @@ function nameOfPaint({ comparison }: StudyResult, hex: `#${string}`): Swatch {
 function describeVanishing({ report }: StudyRanking, format: Format): string | undefined {
   if (report.vanishing.length === 0) return undefined;
   const changes = [
-    ...new Set(report.vanishing.map((option) => `${option.name} for ${nameIn(report, option.replace)}`)),
+    ...new Set(report.vanishing.map((option) => `${nameIn(report, option.replace)} to ${option.name}`)),
   ];
   const few = changes.slice(0, 6);
   const rest = changes.length - few.length;

@@ -134,8 +134,12 @@ function placePaints(
       const free = lastInLane.findIndex((last) => y - last >= chip.height + 2);
       const lane = free === -1 ? lastInLane.length : free;
       lastInLane[lane] = y;
-      return { hex, name, reflectance, x: chipX + lane * chip.lane, y };
+      return { hex, name: withoutPart(name), reflectance, x: chipX + lane * chip.lane, y };
     });
+}
+
+function withoutPart(name: string): string {
+  return name.replace(/, selected part$/, "");
 }
 
 function placeChips(

@@ -62,7 +62,7 @@ export interface StudyPage {
   readonly edgeMap: EdgeMapView;
   readonly strip: StripView;
   readonly facts: FactsView;
-  readonly links: { readonly distance: string; readonly facts: string; readonly words: string };
+  readonly links: Readonly<Record<"distance" | "facts" | "words" | "outcomes" | "numbers", string>>;
   readonly seen: readonly (SeenView & { readonly plates: readonly [Plate, Plate] })[];
   readonly colours: readonly ColourRow[];
   readonly prose: readonly ProseBlock<ProseFigure>[];
@@ -97,7 +97,7 @@ export function presentStudy(
   const linkEdge = (edge: { readonly a: string; readonly b: string }) => link(placeEdge(edge));
   const verdict = describeVerdict(comparison, format);
   const change = describeChange(result);
-  const description = `Unofficial redesign study. ${change} ${verdict.word}: ${verdict.sentence}`;
+  const description = `Unofficial redesign study. ${change} ${verdict.word}. ${verdict.sentence}`;
   const picture = pictureStudy(result, gallery, format);
   const refer = presentRefer(result, gallery, format);
   const summary = presentSummary(comparison, format);
@@ -152,6 +152,8 @@ export function presentStudy(
       distance: link("/method/#distance"),
       facts: link("/method/#facts"),
       words: link("/method/#words"),
+      outcomes: link("/method/#outcomes"),
+      numbers: link("/method/#numbers"),
     },
     colours: presentColours(result, format),
     prose: renderProse(study.body, createFigures(shown, comparison, format, linkEdge)),

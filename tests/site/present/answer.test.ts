@@ -73,6 +73,16 @@ test("what is filled in is not filled in again, and a study has no edge", () => 
   expect(view?.href).toBe("https://forum.example/?t=%7Burl%7D");
 });
 
+test.each([
+  ["{url}", "at forum.example, with the address of this page."],
+  ["{url}%0A{numbers}", "at forum.example, with the address of this page and its numbers."],
+  ["{numbers}", "at forum.example, with the numbers of this page."],
+  ["{title}", "at forum.example."],
+])("a form that is given %s is said to get that", (given, words) => {
+  const view = presentAnswer({ way: "form", template: `https://forum.example/new?t=${given}` }, about);
+  expect(view?.words).toBe(words);
+});
+
 test("half a letter does not stop the build", () => {
   expect(presentAnswer(mail, { ...about, title: "A \ud800 b" })?.href).toContain(
     "subject=A%20%EF%BF%BD%20b&",

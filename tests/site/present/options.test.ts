@@ -109,7 +109,7 @@ describe("presentOptions", () => {
     );
     const shades = [{ id: "p2", hex: replaced, name: "red", isClear: false, lighter: null, darker: null }];
     expect(view(ranked({}, { vanishing, shades })).vanishing).toBe(
-      "Not ranked, because the charge or a part of it would vanish: a for red, b for red, c for red, d for red, e for red, f for red, and 1 other.",
+      "Not ranked, because the charge or a part of it would vanish: red to a, red to b, red to c, red to d, red to e, red to f, and 1 other.",
     );
   });
 });

@@ -13,7 +13,7 @@ test("the page has finished words for everything it shows", () => {
     { name: "Weakest edge", before: "25", after: "67" },
     { name: "Focus reads to", before: "no focus", after: "no focus" },
   ]);
-  expect(page.frame.description).toMatch(/^Unofficial redesign study\. Red becomes yellow\. Clearer: /);
+  expect(page.frame.description).toMatch(/^Unofficial redesign study\. Red becomes yellow\. Clearer\. /);
   expect(page.plates.map((plate) => plate.src)).toEqual(["original.svg", "redesign.svg"]);
   expect(page.seen.flatMap((seen) => seen.plates.map((plate) => plate.src))).toEqual([
     "seen-protan-original.svg",
