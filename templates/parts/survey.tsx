@@ -115,7 +115,9 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
         <div class="survey-flag">
           <Mat plate={row.plate} />
           <div>
-            <a href={row.plate.src}>{row.name}</a>
+            <a class="flag-name" href={row.plate.src}>
+              {row.name}
+            </a>
             {row.studies.map((study) => (
               <span key={study.address} class="renamed">
                 Study: <a href={study.address}>{study.title}</a>
