@@ -9,13 +9,13 @@ import { once, type SiteFile } from "./file.ts";
 import { unpackFont } from "./font.ts";
 import { type Laid, type Lettering, layOut, renderDrawing, setText } from "./images.ts";
 import { findLetteringFile, letteredPictureOf, type letteringFonts } from "./kept.ts";
+import { drawHairline, drawPaper, fitFlag, ink, shorten } from "./paper.ts";
 import { type LinkPicture, linkSize } from "./present/linkpicture.ts";
 
-/** Greys of the light page. */
-export const ink = { paper: "#f7f7f7", mat: "#dcdcdc", text: "#1a1a1a", quiet: "#565656", line: "#adadad" };
 const mat = { y: 44, width: 532, height: 355, gap: 24, left: 56 };
 /** How much of a mat a flag fills. */
 const filled = 0.84;
+const room = { width: filled * mat.width, height: filled * mat.height };
 const captionY = mat.y + mat.height + 12;
 const titleY = 452;
 const footY = 582;
@@ -53,7 +53,7 @@ export function unpackFonts(): Promise<Fonts> {
 
 /** The link pictures of one study and of its edges. */
 export function listLinkPictures(result: StudyResult, pictures: readonly LinkPicture[]): readonly SiteFile[] {
-  const size = fitFlag(result.comparison.before.proportions);
+  const size = fitFlag(result.comparison.before.proportions, room);
   const render = once(
     async () =>
       [
@@ -154,17 +154,17 @@ function drawGround(
 ): string {
   const sides = flags.map((flag, side) => {
     const start = starts[side] ?? 0;
-    const { x, y } = placeFlag(flag, start);
+    const hairline = drawHairline({ picture: flag, ...placeFlag(flag, start) });
     const cloth = swatches?.[side];
     const isMirrored = (starts[0] ?? 0) > (starts[1] ?? 0);
     const at = isMirrored ? start + mat.width - 48 : start;
     const pieces = cloth
       ? `<rect x="${at}" y="${captionY}" width="24" height="22" fill="${cloth[0]}"/><rect x="${at + 24}" y="${captionY}" width="24" height="22" fill="${cloth[1]}"/><rect x="${at - 0.5}" y="${captionY - 0.5}" width="49" height="23" fill="none" stroke="${ink.line}"/>`
       : "";
-    return `<rect x="${start}" y="${mat.y}" width="${mat.width}" height="${mat.height}" fill="${ink.mat}"/><rect x="${x - 0.5}" y="${y - 0.5}" width="${flag.width + 1}" height="${flag.height + 1}" fill="none" stroke="${ink.line}"/>${pieces}`;
+    return `<rect x="${start}" y="${mat.y}" width="${mat.width}" height="${mat.height}" fill="${ink.mat}"/>${hairline}${pieces}`;
   });
-  const { width, height } = linkSize;
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}"><rect width="${width}" height="${height}" fill="${ink.paper}"/>${sides.join("")}<path d="M${mat.left} ${footY - 8}H${width - mat.left}" stroke="${ink.line}"/>${arrow}</svg>`;
+  const rule = `<path d="M${mat.left} ${footY - 8}H${linkSize.width - mat.left}" stroke="${ink.line}"/>`;
+  return drawPaper(`${sides.join("")}${rule}${arrow}`);
 }
 
 function placeFlag({ width, height }: Picture, start: number): { readonly x: number; readonly y: number } {
@@ -172,19 +172,4 @@ function placeFlag({ width, height }: Picture, start: number): { readonly x: num
     x: Math.round(start + (mat.width - width) / 2),
     y: Math.round(mat.y + (mat.height - height) / 2),
   };
-}
-
-/** Pixels of a flag on its mat, in its proportions. */
-function fitFlag([height, width]: readonly [number, number]): {
-  readonly width: number;
-  readonly height: number;
-} {
-  const scale = Math.min((filled * mat.width) / width, (filled * mat.height) / height);
-  return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
-}
-
-/** One line of text: what is longer ends in an ellipsis. */
-export function shorten(text: string): string {
-  const letters = [...text];
-  return letters.length <= 52 ? text : `${letters.slice(0, 51).join("")}…`;
 }

@@ -4,7 +4,8 @@ import type { StudyResult } from "../study/result.ts";
 import type { SiteFile } from "./file.ts";
 import { type Laid, layOut, renderDrawing, setText } from "./images.ts";
 import { letteredPictureOf } from "./kept.ts";
-import { type Fonts, ink, shorten, unpackFonts } from "./linkpicture.ts";
+import { type Fonts, unpackFonts } from "./linkpicture.ts";
+import { drawHairline, drawPaper, fitFlag, ink, shorten } from "./paper.ts";
 import { linkSize } from "./present/linkpicture.ts";
 import { mostPictured, type SurveyPicture } from "./present/surveypicture.ts";
 
@@ -56,7 +57,7 @@ async function laySheet(flags: readonly Sheeted[]): Promise<readonly Laid[]> {
   const { columns, width, height, left, top } = divide(flags.length);
   return Promise.all(
     flags.map(async ({ svg, proportions }, place) => {
-      const picture = await renderDrawing(svg, fitCell(proportions, { width, height }));
+      const picture = await renderDrawing(svg, fitFlag(proportions, { width, height }));
       const x = left + (place % columns) * (width + gap) + (width - picture.width) / 2;
       const y = top + Math.floor(place / columns) * (height + gap) + (height - picture.height) / 2;
       return { picture, x: Math.round(x), y: Math.round(y) };
@@ -109,15 +110,6 @@ function divide(count: number) {
   };
 }
 
-/** Pixels of a flag in its cell, in its proportions. */
-function fitCell(
-  [height, width]: readonly [number, number],
-  cell: { readonly width: number; readonly height: number },
-): { readonly width: number; readonly height: number } {
-  const scale = Math.min(cell.width / width, cell.height / height);
-  return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
-}
-
 function findDrawing(entry: SurveyEntry, studies: readonly StudyResult[]): Sheeted | undefined {
   const [slug] = entry.slugs;
   const svg = entry.drawing ?? studies.find(({ study }) => study.slug === slug)?.drawings.original;
@@ -126,10 +118,7 @@ function findDrawing(entry: SurveyEntry, studies: readonly StudyResult[]): Sheet
 
 /** Paper, the mat, a hairline round each flag, a rule over the foot. */
 function drawGround(sheet: readonly Laid[]): string {
-  const { width, height } = linkSize;
-  const hairlines = sheet.map(
-    ({ picture, x, y }) =>
-      `<rect x="${x - 0.5}" y="${y - 0.5}" width="${picture.width + 1}" height="${picture.height + 1}" fill="none" stroke="${ink.line}"/>`,
-  );
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}"><rect width="${width}" height="${height}" fill="${ink.paper}"/><rect x="${mat.x}" y="${mat.y}" width="${mat.width}" height="${mat.height}" fill="${ink.mat}"/>${hairlines.join("")}<path d="M${mat.x} ${rows.foot - 14}H${mat.x + mat.width}" stroke="${ink.line}"/></svg>`;
+  const ground = `<rect x="${mat.x}" y="${mat.y}" width="${mat.width}" height="${mat.height}" fill="${ink.mat}"/>`;
+  const rule = `<path d="M${mat.x} ${rows.foot - 14}H${mat.x + mat.width}" stroke="${ink.line}"/>`;
+  return drawPaper(`${ground}${sheet.map(drawHairline).join("")}${rule}`);
 }

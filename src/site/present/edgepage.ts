@@ -14,6 +14,7 @@ import { describeViewing } from "./focus.ts";
 import type { Format } from "./format.ts";
 import { describePicture, type LinkPicture, pictureEdge } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
+import { nameWhole } from "./paint.ts";
 import { capitalise } from "./phrase.ts";
 import type { Plate } from "./plate.ts";
 import { recordEdge } from "./record.ts";
@@ -234,8 +235,5 @@ function findElsewhere({ result, edge, results }: Subject, link: Linker, format:
 }
 
 function nameKey({ names: [before] }: ComparedEdge): string {
-  return before
-    .map((name) => name.replace(/, selected part$/, ""))
-    .sort()
-    .join(" / ");
+  return before.map(nameWhole).sort().join(" / ");
 }

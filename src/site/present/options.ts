@@ -7,6 +7,7 @@ import type { Linker } from "../address.ts";
 import type { Format } from "./format.ts";
 import { describeEdges, describeGroup, describeTies, inWords } from "./optionwords.ts";
 import type { Swatch } from "./paint.ts";
+import { nameWhole } from "./paint.ts";
 import { capitalise, nameNew } from "./phrase.ts";
 import { type Plate, presentPlate } from "./plate.ts";
 import { formatStudyPath } from "./status.ts";
@@ -163,7 +164,7 @@ function presentChange(option: ShownChange, file: string, result: StudyResult, l
 
 function nameOfPaint({ comparison }: StudyResult, hex: `#${string}`): Swatch {
   const paint = comparison.before.colours.find((colour) => colour.hex === hex);
-  return { hex, name: (paint?.name ?? hex).replace(/, selected part$/, "") };
+  return { hex, name: nameWhole(paint?.name ?? hex) };
 }
 
 function describeVanishing({ report }: StudyRanking, format: Format): string | undefined {

@@ -23,9 +23,14 @@ export function findChanged(result: StudyResult): readonly [Swatch, Swatch] {
   const after = before && findPaint(comparison.after, before.id);
   const merged = comparison.after.colours.find((colour) => colour.hex === change.with);
   return [
-    { hex: change.replace, name: (before?.name ?? change.replace).replace(/, selected part$/, "") },
+    { hex: change.replace, name: nameWhole(before?.name ?? change.replace) },
     { hex: change.with, name: (after ?? merged)?.name ?? change.with },
   ];
+}
+
+/** The name of the paint that a selected part is of; any other name as it is. */
+export function nameWhole(name: string): string {
+  return name.replace(/, selected part$/, "");
 }
 
 /** Whether this paint is the one that the change replaces. */

@@ -4,6 +4,7 @@ import { measureDifference } from "../../colour/difference.ts";
 import { linearOf } from "../../colour/parse.ts";
 import { oklchOf } from "../../colour/space.ts";
 import type { Swatch } from "./paint.ts";
+import { nameWhole } from "./paint.ts";
 
 /** OKLCH lightness by which two shades of one name must differ to be called lighter and darker (our own judgement). */
 const seenStep = 0.03;
@@ -29,7 +30,7 @@ export function tellApart(before: string, after: string): readonly [string, stri
 
 /** The part that `only` selects is called `brown, selected part` in tables, and `the selected brown` in a sentence. */
 export function nameInText(name: string): string {
-  const whole = name.replace(/, selected part$/, "");
+  const whole = nameWhole(name);
   return whole === name ? name : `the selected ${whole}`;
 }
 

@@ -6,6 +6,7 @@ import type { Comparison } from "../../measure/comparison.ts";
 import type { MeasuredColour } from "../../measure/measure.ts";
 import { type Arc, chipX, type Join, placeArcs, type Stand } from "./arc.ts";
 import type { Format } from "./format.ts";
+import { nameWhole } from "./paint.ts";
 import { spreadApart } from "./spread.ts";
 
 /** One side of the scale, in units of its view box. That of the redesign is mirrored. */
@@ -134,12 +135,8 @@ function placePaints(
       const free = lastInLane.findIndex((last) => y - last >= chip.height + 2);
       const lane = free === -1 ? lastInLane.length : free;
       lastInLane[lane] = y;
-      return { hex, name: withoutPart(name), reflectance, x: chipX + lane * chip.lane, y };
+      return { hex, name: nameWhole(name), reflectance, x: chipX + lane * chip.lane, y };
     });
-}
-
-function withoutPart(name: string): string {
-  return name.replace(/, selected part$/, "");
 }
 
 function placeChips(

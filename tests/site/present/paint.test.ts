@@ -1,7 +1,13 @@
 import { expect, test } from "vitest";
 import type { MeasuredColour } from "../../../src/measure/measure.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
-import { describePaints, findChanged, findPaint, isReplaced } from "../../../src/site/present/paint.ts";
+import {
+  describePaints,
+  findChanged,
+  findPaint,
+  isReplaced,
+  nameWhole,
+} from "../../../src/site/present/paint.ts";
 import { comparison, studyResult } from "../sample.ts";
 
 const format = createFormat("en");
@@ -37,4 +43,9 @@ test("says of which colours a flag is made", () => {
   expect(describePaints({ ...comparison.before, colours: even }, format)).toBe("dark blue, red, and white");
   expect(describePaints({ ...comparison.before, colours: [blue] }, format)).toBe("dark blue all over");
   expect(describePaints({ ...comparison.before, colours: [] }, format)).toBe("an empty drawing");
+});
+
+test("the selected part of a paint is called after the whole", () => {
+  expect(nameWhole("brown, selected part")).toBe("brown");
+  expect(nameWhole("dark brown")).toBe("dark brown");
 });

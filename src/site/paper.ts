@@ -1,0 +1,35 @@
+// Floor 6. What all link pictures are drawn on: the paper of the light page, flags in their proportions, hairlines round them.
+import type { Laid } from "./images.ts";
+import { linkSize } from "./present/linkpicture.ts";
+
+/** Greys of the light page. */
+export const ink = { paper: "#f7f7f7", mat: "#dcdcdc", text: "#1a1a1a", quiet: "#565656", line: "#adadad" };
+
+/** Width and height in pixels. */
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The largest size in `room` of a flag with these proportions, height to width; at least one pixel each way. */
+export function fitFlag([height, width]: readonly [number, number], room: Size): Size {
+  const scale = Math.min(room.width / width, room.height / height);
+  return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
+}
+
+/** SVG text of a hairline round a picture, outside it: through the cut-out of a flag shows the mat. */
+export function drawHairline({ picture: { width, height }, x, y }: Laid): string {
+  return `<rect x="${x - 0.5}" y="${y - 0.5}" width="${width + 1}" height="${height + 1}" fill="none" stroke="${ink.line}"/>`;
+}
+
+/** SVG text of the whole ground: paper, and `drawn` on it. */
+export function drawPaper(drawn: string): string {
+  const { width, height } = linkSize;
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}"><rect width="${width}" height="${height}" fill="${ink.paper}"/>${drawn}</svg>`;
+}
+
+/** One line of text: what is longer ends in an ellipsis. */
+export function shorten(text: string): string {
+  const letters = [...text];
+  return letters.length <= 52 ? text : `${letters.slice(0, 51).join("")}…`;
+}
