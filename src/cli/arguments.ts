@@ -96,11 +96,12 @@ function checkOperands(command: Command, operands: readonly string[]): void {
   if (operands.length < fewest)
     throw new UsageError(`${command.name} needs ${command.needs ?? "a file"}.`, hint);
   const extra = operands[most];
-  if (extra !== undefined && command.name === "new" && /\.svg$/i.test(extra))
+  if (extra === undefined) return;
+  const { name, misplaced } = command;
+  if (misplaced?.pattern.test(extra))
     throw new UsageError(
-      `new does not know what ${quoteText(extra)} is for: the drawing stands behind --original.`,
-      `Type: counterchange new ${operands[0]} --original ${quoteWord(extra)}`,
+      `${name} does not know what ${quoteText(extra)} is for: ${misplaced.is} stands behind --${misplaced.option}.`,
+      `Type: counterchange ${[name, ...operands.slice(0, most)].join(" ")} --${misplaced.option} ${quoteWord(extra)}`,
     );
-  if (extra !== undefined)
-    throw new UsageError(`${command.name} does not know what to do with ${quoteText(extra)}.`, hint);
+  throw new UsageError(`${name} does not know what to do with ${quoteText(extra)}.`, hint);
 }

@@ -44,6 +44,8 @@ export async function run(given: Given, output: Output): Promise<number> {
   } catch (error) {
     if (error instanceof OutputError) throw new UsageError(error.message, error.hint);
     throw error;
+  } finally {
+    await store?.close();
   }
 }
 
@@ -73,7 +75,6 @@ async function build({ given, content, out, store, output }: Work, site: Publish
     store,
     onProgress: (done, total, what) => output.progress(done, total, what),
   });
-  await store?.close();
   const isMissing = statusOf(analysed.problems) === 2;
   const isStrict = given.switches.has("strict");
   if (isMissing || (isStrict && analysed.problems.length > 0)) {
@@ -89,7 +90,6 @@ async function build({ given, content, out, store, output }: Work, site: Publish
   }
   const { publishTo } = await import("../site/publish.ts");
   const { pages, swapped } = await publishTo(site, analysed, { base: given.values["base"], store });
-  await store?.close();
   report(analysed, pages, out, output);
   if (swapped.kept !== undefined) output.message(describeKept(swapped.kept, out));
   return statusOf(analysed.problems);

@@ -74,6 +74,7 @@ export const commands: readonly Command[] = [
       "The study goes to the folder of --content. Where none is named, that is the current folder if it holds gallery.yaml or studies/, else content if that does, else the current folder. Nothing is overwritten.",
     examples: ['new harbour-light --original content/flags/reedwater.svg --title "A harbour light"'],
     operands: [0, 1],
+    misplaced: { pattern: /\.svg$/i, is: "the drawing", option: "original" },
     options: {
       original: { value: "FILE.svg", help: "The drawing. It is copied as it is." },
       title: { value: "TEXT", help: "The heading of the study (default the slug in words)." },

@@ -41,6 +41,8 @@ export interface Command {
   /** Fewest and most operands; what it needs where there are too few is “a file” unless `needs` says otherwise. */
   readonly operands: readonly [number, number];
   readonly needs?: string;
+  /** What somebody types as an operand too many, where it belongs behind an option: `is` says what it is. */
+  readonly misplaced?: { readonly pattern: RegExp; readonly is: string; readonly option: string };
   readonly options: Readonly<Record<string, Option>>;
   /** Loads what does the work. */
   load(): Promise<{ readonly run: Run }>;

@@ -9,7 +9,8 @@ const source = join(import.meta.dirname, "..");
 /** The floors that measure. */
 const floors = ["problem", "colour", "svg", "regions", "measure", "study"];
 
-const found = new Map<string, string>();
+let found: string | undefined;
+let foundSite: string | undefined;
 
 /**
  * Returns the edition as hex: of the sources of floors 0 to 5, of the installed versions of the libraries they import and
@@ -17,19 +18,16 @@ const found = new Map<string, string>();
  * milliseconds.
  */
 export function findEdition(): string {
-  return findOnce(floors);
+  found ??= digestSources(source, floors);
+  return found;
 }
 
 /** The same with the floor that makes pictures, which may hold anything that has a part in one. */
 export function findSiteEdition(): string {
-  return findOnce([...floors, "site", "site/present"]);
-}
-
-function findOnce(folders: readonly string[]): string {
-  const key = folders.join();
-  const known = found.get(key) ?? digestSources(source, folders);
-  found.set(key, known);
-  return known;
+  foundSite ??= createHash("sha256")
+    .update(`${findEdition()} ${digestSources(source, ["site", "site/present"])}`)
+    .digest("hex");
+  return foundSite;
 }
 
 /** The same for the `folders` of another source folder, whose libraries are looked for from there upwards. */

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { numberOf, parseArguments } from "../../src/cli/arguments.ts";
+import { commands } from "../../src/cli/catalogue.ts";
 import { type Command, UsageError } from "../../src/cli/command.ts";
 
 const command: Command = {
@@ -72,7 +73,8 @@ test("what is not given has its default", () => {
 });
 
 test("a drawing without --original is put where new takes it", () => {
-  const begin = { ...command, name: "new", operands: [0, 1] as const, options: {} };
+  const begin = commands.find(({ name }) => name === "new");
+  if (begin === undefined) throw new Error("there is no command new");
   try {
     parseArguments(begin, ["heron", "my flag.svg"]);
   } catch (error) {
