@@ -35,6 +35,7 @@ const styleOrder = [
   "plate",
   "table",
   "figure",
+  "gain",
   "front",
   "shelf",
   "study",

@@ -26,7 +26,7 @@ export function formatContent(study: Entry, { language, direction, address }: Co
   const told = `${status.word}, ${status.meaning}.${notes.decision === undefined ? "" : ` ${notes.decision}`}`;
   const pieces = [
     `<p><img src="${picture}" width="${width}" height="${height}" alt="${alt}"></p>`,
-    paragraph(`${change.sentence} ${verdict.word}: ${verdict.sentence}`),
+    paragraph(`${change.sentence} ${verdict.word}. ${verdict.sentence}`),
     paragraph(told),
     ...study.prose.map((block) =>
       block.kind === "html" ? absolute(block.html, page) : paragraph(block.figure.says),

@@ -42,8 +42,8 @@ function readProse(body: string): string {
   return body.replace(/^::.*$/gm, " ").replace(/\]\([^)]*\)/g, " ");
 }
 
-/** Small letters without their marks, so that `Café` is found by `cafe`. The script of the page folds the same way. */
-function foldWords(text: string): readonly string[] {
+/** Small letters without their marks, so that `Café` is found by `cafe`. The scripts of the pages fold the same way. */
+export function foldWords(text: string): readonly string[] {
   const plain = text.toLowerCase().normalize("NFKD").replace(/\p{M}/gu, "");
   return plain.match(/[\p{L}\p{N}]+/gu) ?? [];
 }

@@ -11,6 +11,7 @@ export const figureKinds = [
   "distance strip",
   "reads to",
   "seen otherwise",
+  "gain chart",
 ] as const;
 
 export type FigureKind = (typeof figureKinds)[number];
@@ -49,5 +50,5 @@ export function canShow(
   has: { readonly edges: boolean; readonly focus: boolean },
 ): boolean {
   if (kind === "reads to") return has.edges && has.focus;
-  return has.edges || !["edge map", "reflectance scale", "distance strip"].includes(kind);
+  return has.edges || !["edge map", "reflectance scale", "distance strip", "gain chart"].includes(kind);
 }

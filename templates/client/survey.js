@@ -25,6 +25,17 @@ function fits({ data }, values, words) {
   return words.every((word) => data.words.includes(word));
 }
 
+// Small letters without their marks, as the words of the rows are written.
+function fold(text) {
+  return (
+    text
+      .toLowerCase()
+      .normalize("NFKD")
+      .replace(/\p{M}/gu, "")
+      .match(/[\p{L}\p{N}]+/gu) ?? []
+  );
+}
+
 function show() {
   const column = heads.findIndex((head) => head.dataset.sort === sorted.name);
   for (const [index, head] of heads.entries()) {
@@ -32,7 +43,7 @@ function show() {
     else head.removeAttribute("aria-sort");
   }
   const values = form && new FormData(form);
-  const words = (values?.get("q") ?? "").toLowerCase().split(/\s+/).filter(Boolean);
+  const words = fold(values?.get("q") ?? "");
   const ordered = [...rows].sort((a, b) => compare(a, b, column, sorted.down) || a.place - b.place);
   let count = 0;
   for (const item of ordered) {

@@ -10,8 +10,8 @@ export function EdgeFigure({ edge, id }: { edge: EdgeRow; id: string }): JSX.Ele
   return (
     <figure class="edge-figure" id={id}>
       <div class="edge-figure-pair">
-        {edge.before && <Meeting label="Original" reading={edge.before} />}
-        <Meeting label="Redesign" reading={edge.after} />
+        {edge.before && <Meeting label="Original" reading={edge.before} id={`${id}-0`} />}
+        <Meeting label="Redesign" reading={edge.after} id={`${id}-1`} />
       </div>
       <figcaption>
         <strong>
@@ -24,7 +24,7 @@ export function EdgeFigure({ edge, id }: { edge: EdgeRow; id: string }): JSX.Ele
   );
 }
 
-function Meeting({ label, reading }: { label: string; reading: Reading }): JSX.Element {
+function Meeting({ label, reading, id }: { label: string; reading: Reading; id: string }): JSX.Element {
   return (
     <div class="meeting">
       <svg
@@ -32,8 +32,10 @@ function Meeting({ label, reading }: { label: string; reading: Reading }): JSX.E
         width="240"
         height="120"
         role="img"
-        aria-label={`${label}: ${reading.names}, side by side; contrast ${reading.contrast}, ${reading.grade}`}
+        aria-labelledby={`${id}-title ${id}-desc`}
       >
+        <title id={`${id}-title`}>{`${label}: ${reading.names}`}</title>
+        <desc id={`${id}-desc`}>{`Side by side; contrast ${reading.contrast}, ${reading.grade}.`}</desc>
         <rect width="120.5" height="120" fill={reading.hexes[0]} />
         <rect x="120" width="120" height="120" fill={reading.hexes[1]} />
       </svg>

@@ -13,18 +13,32 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
         <strong>
           <a href={`#${id}`}>{gain.title}</a>.
         </strong>{" "}
-        A ring for the original, a dot for the redesign; a broken line where the share falls.
+        Most gained first. A ring for the original, a dot for the redesign; a broken line where the share
+        falls.
       </figcaption>
-      <div class="gain-scale" aria-hidden="true">
-        <p class="gain-ticks">
+      <div class="gain-scale">
+        <p class="gain-ticks" aria-hidden="true">
           {gain.ticks.map((tick) => (
             <span key={tick.text}>{tick.text}</span>
           ))}
         </p>
+        <svg
+          class="gain-drawing"
+          viewBox={`0 0 ${gain.width} 10`}
+          width={gain.width}
+          height="10"
+          preserveAspectRatio="none"
+          role="img"
+          aria-labelledby={`${id}-title ${id}-desc`}
+        >
+          <title id={`${id}-title`}>{gain.title}</title>
+          <desc id={`${id}-desc`}>{gain.description}</desc>
+          <Track gain={gain} />
+        </svg>
       </div>
       <ol class="gain-rows">
         {gain.rows.map((row) => (
-          <Row key={row.address} row={row} gain={gain} />
+          <Row key={row.slug} row={row} gain={gain} />
         ))}
       </ol>
       {gain.rest.length > 0 && (
@@ -32,7 +46,7 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
           <summary>{gain.restLabel}</summary>
           <ol class="gain-rows">
             {gain.rest.map((row) => (
-              <Row key={row.address} row={row} gain={gain} />
+              <Row key={row.slug} row={row} gain={gain} />
             ))}
           </ol>
         </details>
@@ -45,10 +59,15 @@ function Row({ row, gain }: { row: GainRow; gain: GainView }): JSX.Element {
   const [before, after] = row.x;
   return (
     <li>
-      <a class="gain-link" href={row.address}>
-        {row.title}
-      </a>
+      {row.address === undefined ? (
+        <strong aria-current="page">{row.title}</strong>
+      ) : (
+        <a class="gain-link" href={row.address}>
+          {row.title}
+        </a>
+      )}
       <svg
+        class="gain-drawing"
         viewBox={`0 0 ${gain.width} 10`}
         width={gain.width}
         height="10"
@@ -56,10 +75,7 @@ function Row({ row, gain }: { row: GainRow; gain: GainView }): JSX.Element {
         aria-hidden="true"
         focusable="false"
       >
-        <path class="gain-track" d={`M0 5H${gain.width}`} />
-        {gain.ticks.map((tick) => (
-          <path key={tick.text} class="gain-track" d={`M${tick.x} 2V8`} />
-        ))}
+        <Track gain={gain} />
         <path class={`gain-line ${row.way}`} d={`M${before} 5H${after}`} fill="none" />
         <path class="gain-ring" d={`M${before} 5h0`} fill="none" />
         <path class="gain-hole" d={`M${before} 5h0`} fill="none" />
@@ -69,5 +85,16 @@ function Row({ row, gain }: { row: GainRow; gain: GainView }): JSX.Element {
         <Move before={row.before} after={row.after} />
       </span>
     </li>
+  );
+}
+
+function Track({ gain }: { gain: GainView }): JSX.Element {
+  return (
+    <>
+      <path class="gain-track" d={`M0 5H${gain.width}`} />
+      {gain.ticks.map((tick) => (
+        <path key={tick.text} class="gain-track" d={`M${tick.x} 2V8`} />
+      ))}
+    </>
   );
 }

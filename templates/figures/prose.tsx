@@ -6,6 +6,7 @@ import type { ProseFigure } from "../../src/site/present/figure.ts";
 import type { StudyPage } from "../../src/site/present/study.ts";
 import { CaptionedPlate } from "../parts/plate.tsx";
 import { EdgeFigure } from "./edge.tsx";
+import { GainFigure } from "./gain.tsx";
 import { EdgeMapFigure } from "./map.tsx";
 import { ReadsFigure } from "./reads.tsx";
 import { ScaleFigure } from "./scale.tsx";
@@ -40,6 +41,8 @@ export function ProseFigureBlock({
       return study.reads ? <ReadsFigure reads={study.reads} id={id} method={study.links.distance} /> : null;
     case "seen otherwise":
       return <SeenFigure seen={study.seen} id={id} />;
+    case "gain chart":
+      return <GainFigure gain={figure.gain} id={id} />;
   }
 }
 

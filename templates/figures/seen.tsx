@@ -4,7 +4,7 @@
 import type { JSX } from "preact";
 import type { StudyPage } from "../../src/site/present/study.ts";
 import { Move } from "../parts/move.tsx";
-import { Mat } from "../parts/plate.tsx";
+import { DrawnMat } from "../parts/plate.tsx";
 
 /** The figure with its caption. `id` is its anchor. */
 export function SeenFigure({ seen, id }: { seen: StudyPage["seen"]; id: string }): JSX.Element {
@@ -13,8 +13,8 @@ export function SeenFigure({ seen, id }: { seen: StudyPage["seen"]; id: string }
       <div class="seen-grid">
         {seen.map((one) => (
           <figure key={one.vision} class="seen-one">
-            {one.plates.map((plate) => (
-              <Mat key={plate.label} plate={plate} />
+            {one.plates.map((plate, index) => (
+              <DrawnMat key={plate.label} plate={plate} id={`${id}-${one.vision}-${index}`} />
             ))}
             <figcaption>
               <strong>{one.heading}</strong>, {one.explanation}

@@ -3,14 +3,14 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { StripView } from "../../src/site/present/strip.ts";
-import { Mat } from "../parts/plate.tsx";
+import { DrawnMat } from "../parts/plate.tsx";
 
 /** The figure with its caption. `id` is its anchor. */
 export function StripFigure({ strip, id }: { strip: StripView; id: string }): JSX.Element {
   return (
     <figure class="strip" id={id}>
       <ol class="strip-steps">
-        {strip.steps.map((step) => (
+        {strip.steps.map((step, at) => (
           <li key={step.distance}>
             <p class="strip-distance">
               From <span class="number">{step.distance}</span>
@@ -18,7 +18,7 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
             </p>
             {step.plates.map((plate, index) => (
               <div key={plate.label} class="strip-plate">
-                <Mat plate={plate} />
+                <DrawnMat plate={plate} id={`${id}-${at}-${index}`} />
                 {step.reads && (
                   <p class="strip-reads">
                     <span class="unseen">{index === 0 ? "Original: the focus" : "Redesign: the focus"}</span>{" "}

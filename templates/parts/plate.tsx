@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
-import type { Plate } from "../../src/site/present/plate.ts";
+import type { DrawnPlate, Plate } from "../../src/site/present/plate.ts";
 
 /** The mat with its flag, without a caption. `eager` is for the flags a page opens with. */
 export function Mat({ plate, eager = false }: { plate: Plate; eager?: boolean }): JSX.Element {
@@ -17,6 +17,27 @@ export function Mat({ plate, eager = false }: { plate: Plate; eager?: boolean })
         loading={eager ? undefined : "lazy"}
         decoding="async"
       />
+    </div>
+  );
+}
+
+/** The mat with a flag drawn within the page. `id`, the drawing's own on the page, names what tells of it. */
+export function DrawnMat({ plate, id }: { plate: DrawnPlate; id: string }): JSX.Element {
+  const { width, height } = plate;
+  return (
+    <div class="mat">
+      <svg
+        class={`flag flag-${plate.fit}`}
+        viewBox={`0 0 ${width} ${height}`}
+        width={width}
+        height={height}
+        role="img"
+        aria-labelledby={`${id}-title ${id}-desc`}
+      >
+        <title id={`${id}-title`}>{plate.label}</title>
+        <desc id={`${id}-desc`}>{plate.description}</desc>
+        <image href={plate.src} width={width} height={height} preserveAspectRatio="none" />
+      </svg>
     </div>
   );
 }

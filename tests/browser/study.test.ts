@@ -15,7 +15,9 @@ import { type SiteServer, serveSite } from "./server.ts";
 vi.setConfig({ testTimeout: 60_000 });
 
 const kinds = ["original", "redesign", "true size", "edge map", "reflectance scale", "distance strip"];
-const asked = [...kinds, "seen otherwise", "edge map"].map((kind) => `::figure{kind="${kind}"}`);
+const asked = [...kinds, "seen otherwise", "edge map", "gain chart"].map(
+  (kind) => `::figure{kind="${kind}"}`,
+);
 const edge = '::figure{edge="dark blue / red"}';
 const body = ["Words.", ...asked, edge, edge, '::figure{kind="reads to"}', "More words."].join("\n\n");
 const letters: GalleryResult = {
@@ -293,6 +295,7 @@ test("figures in the prose: each under its own anchor, none with the id of anoth
       "figure-distance-strip",
       "figure-seen-otherwise",
       "figure-edge-map-2",
+      "figure-gain-chart",
       "figure-edge-p1-p2",
       "figure-edge-p1-p2-2",
     ]);

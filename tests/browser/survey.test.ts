@@ -132,6 +132,8 @@ test("words and choices narrow the list, the count says how far, and the address
     await page.locator("#survey-words").fill("pilots");
     expect(await namesIn(page)).toEqual(["Harbour pilots"]);
     expect(await page.locator(".found").textContent()).toBe("1 of 3 flags");
+    await page.locator("#survey-words").fill("PÍLOTS, harbour");
+    expect(await namesIn(page)).toEqual(["Harbour pilots"]);
     await page.locator("#survey-study").selectOption("yes");
     expect(await namesIn(page)).toEqual([]);
     expect(await page.locator(".none-found").isVisible()).toBe(true);

@@ -68,7 +68,7 @@ test("a figure of a kind that there is not, with the one that is meant", () => {
       rule: "study/figure",
       reason: "There is no figure “reflectance”.",
       hint: `Type: ::figure{kind="reflectance scale"}
-There are: original, redesign, true size, edge map, reflectance scale, distance strip, reads to, seen otherwise, and each edge as edge="white / red".`,
+There are: original, redesign, true size, edge map, reflectance scale, distance strip, reads to, seen otherwise, gain chart, and each edge as edge="white / red".`,
     },
   ]);
   expect(checkProse(lines("::figure{edge map}\n"), shown)).toMatchObject([

@@ -5,6 +5,7 @@ import { findNamedEdge } from "../../study/prose.ts";
 import { type EdgeRow, presentEdge } from "./edge.ts";
 import type { PlaceEdge } from "./edgekey.ts";
 import type { Format } from "./format.ts";
+import type { GainView } from "./gain.ts";
 import type { EdgeMapView } from "./lines.ts";
 import { capitalise } from "./phrase.ts";
 import type { Plate } from "./plate.ts";
@@ -17,8 +18,19 @@ import type { StripView } from "./strip.ts";
 /** A figure in the prose. `id` is its anchor, which no other figure of the page has; `says` is what it shows, as text. */
 export type ProseFigure = { readonly id: string; readonly says: string } & (
   | { readonly kind: "edge"; readonly edge: EdgeRow }
-  | { readonly kind: FigureKind }
+  | { readonly kind: "gain chart"; readonly gain: GainView }
+  | { readonly kind: OwnKind }
 );
+
+/** All but the chart of the gallery. */
+type OwnKind = Exclude<FigureKind, "gain chart">;
+
+/** What a figure of the prose has beside the figures of its page. */
+export interface Around {
+  readonly address?: PlaceEdge;
+  /** The gain chart of the gallery, made only where the prose asks for it. */
+  readonly gain?: () => GainView | undefined;
+}
 
 /** What the page shows: a figure in the prose is one of these again. */
 export interface Shown {
@@ -39,7 +51,7 @@ export function createFigures(
   shown: Shown,
   comparison: Comparison,
   format: Format,
-  address?: PlaceEdge,
+  { address, gain: makeGain }: Around = {},
 ): (asked: AskedFigure) => ProseFigure | undefined {
   const counts = new Map<string, number>();
   const name = (text: string): string => {
@@ -52,10 +64,13 @@ export function createFigures(
     focus: comparison.before.focus.source !== "none",
   };
   return (asked) => {
-    if (asked.kind !== "edge")
-      return canShow(asked.kind, has)
-        ? { id: name(asked.kind), kind: asked.kind, says: describe(asked.kind, shown, format) }
-        : undefined;
+    if (asked.kind !== "edge") {
+      const { kind } = asked;
+      if (!canShow(kind, has)) return undefined;
+      if (kind !== "gain chart") return { id: name(kind), kind, says: describe(kind, shown, format) };
+      const gain = makeGain?.();
+      return gain && { id: name(kind), kind, gain, says: `${gain.title}. ${gain.description}` };
+    }
     const found = findNamedEdge(asked.edge, comparison.edges);
     if (found === undefined) return undefined;
     const edge = presentEdge(found, comparison, format, address);
@@ -69,11 +84,11 @@ function describeEdge({ names, before, after, outcome }: EdgeRow): string {
   return `${capitalise(names)}: contrast ${was}${after.contrast} (${after.grade}) after; ${outcome}.`;
 }
 
-function describe(kind: FigureKind, shown: Shown, format: Format): string {
+function describe(kind: OwnKind, shown: Shown, format: Format): string {
   const { plates, sizes, edgeMap, scale, strip, reads, seen } = shown;
   const both = ({ title, panels }: EdgeMapView | ScaleView) =>
     `${title}. ${panels.map(({ heading, description }) => `${heading}: ${description}`).join(" ")}`;
-  const said: Readonly<Record<FigureKind, () => string>> = {
+  const said: Readonly<Record<OwnKind, () => string>> = {
     original: () => `${plates[0].alt}.`,
     redesign: () => `${plates[1].alt}.`,
     "true size": () =>

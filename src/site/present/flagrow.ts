@@ -3,6 +3,7 @@ import type { SurveyEntry } from "../../study/entry.ts";
 import type { StudyResult } from "../../study/result.ts";
 import type { SurveyedFlag } from "../../study/survey.ts";
 import type { Linker } from "../address.ts";
+import { foldWords } from "../search.ts";
 import { anchorOf, nameEntry, placeDrawing } from "./flagname.ts";
 import type { Format } from "./format.ts";
 import type { Swatch } from "./paint.ts";
@@ -27,7 +28,7 @@ export interface FlagRow {
   readonly first: readonly Swatch[];
   readonly best: (Cell & { readonly swatches: readonly [Swatch, Swatch] }) | undefined;
   readonly reads: Cell;
-  /** All that a word can be looked for in, in lower case. */
+  /** All the words it can be found by, folded, parted by spaces. */
   readonly words: string;
 }
 
@@ -59,7 +60,7 @@ export function presentFlagRow(
     first,
     best,
     reads: { text: formatReach(measure.focus, format), value: sortValue(sightOf(flag, entry)) },
-    words: [name, flag.file, ...names, ...studies.map(({ title }) => title)].join(" ").toLowerCase(),
+    words: foldWords([name, flag.file, ...names, ...studies.map(({ title }) => title)].join(" ")).join(" "),
   };
 }
 

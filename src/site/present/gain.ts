@@ -1,11 +1,14 @@
-// Floor 6. The gain chart of the front page: one line a study, from its clear-edge share before to after.
+// Floor 6. The gain chart: one line a study, from its clear-edge share before to after.
 import type { StudyResult } from "../../study/result.ts";
 import type { Linker } from "../address.ts";
 import type { Format } from "./format.ts";
+import { countStudies } from "./shelf.ts";
 import { formatStudyPath } from "./status.ts";
 
 export interface GainView {
   readonly title: string;
+  /** What it shows, in a few sentences. */
+  readonly description: string;
   /** Most gained first. The rest opens on demand, so that the chart stays a chart. */
   readonly rows: readonly GainRow[];
   readonly rest: readonly GainRow[];
@@ -15,51 +18,92 @@ export interface GainView {
 }
 
 export interface GainRow {
+  readonly slug: string;
   readonly title: string;
-  readonly address: string;
+  /** Undefined for the study whose page the chart stands on. */
+  readonly address: string | undefined;
   readonly before: string;
   readonly after: string;
   /** Where both stand on the line, in its units. */
   readonly x: readonly [number, number];
-  readonly way: "up" | "down" | "level";
+  readonly way: Way;
 }
+
+type Way = "up" | "down" | "level";
 
 const width = 100;
 const mostRows = 24;
+/** Within the prose of a study, which is about that study first. */
+const mostRowsInProse = 8;
 
-/** The chart, or undefined where no study has an edge. */
+/**
+ * The chart, or undefined where no study has an edge. `own` is the slug of the study whose prose asks for it: its row
+ * is among those that are shown at once, however little it gains.
+ */
 export function presentGain(
   results: readonly StudyResult[],
   link: Linker,
   format: Format,
+  own?: string,
 ): GainView | undefined {
-  const measured = results.flatMap((result) => {
-    const [before, after] = result.comparison.clearEdgeShare;
-    return before === null || after === null ? [] : [{ study: result.study, before, after }];
-  });
-  if (measured.length === 0) return undefined;
-  const rows = measured
+  const all = presentRows(results, link, format, own);
+  if (all.length === 0) return undefined;
+  const most = own === undefined ? mostRows : mostRowsInProse;
+  const ownAt = all.findIndex(({ slug }) => slug === own);
+  const isShown = (index: number) => (ownAt < most ? index < most : index < most - 1 || index === ownAt);
+  const rest = all.filter((_, index) => !isShown(index));
+  return {
+    title: "What each change does to the clear-edge share",
+    description: describeGain(all, ownAt, format),
+    rows: all.filter((_, index) => isShown(index)),
+    rest,
+    restLabel: `${format.number(rest.length, 0)} more`,
+    ticks: [0, 0.5, 1].map((share) => ({ x: share * width, text: format.share(share) })),
+    width,
+  };
+}
+
+function presentRows(
+  results: readonly StudyResult[],
+  link: Linker,
+  format: Format,
+  own: string | undefined,
+): readonly GainRow[] {
+  return results
+    .flatMap(({ study, comparison }) => {
+      const [before, after] = comparison.clearEdgeShare;
+      return before === null || after === null ? [] : [{ study, before, after }];
+    })
     .sort(
       (first, second) =>
         second.after - second.before - (first.after - first.before) || first.before - second.before,
     )
-    .map(({ study, before, after }): GainRow => {
-      const x = [before, after].map((share) => Math.round(share * width * 10) / 10) as [number, number];
+    .map(({ study: { slug, title }, before, after }) => {
+      const place = (share: number) => Math.round(share * width * 10) / 10;
+      const x: readonly [number, number] = [place(before), place(after)];
       return {
-        title: study.title,
-        address: link(formatStudyPath(study.slug)),
+        slug,
+        title,
+        address: slug === own ? undefined : link(formatStudyPath(slug)),
         before: format.share(before),
         after: format.share(after),
         x,
         way: x[1] > x[0] ? "up" : x[1] < x[0] ? "down" : "level",
       };
     });
-  return {
-    title: "What each change does to the clear-edge share",
-    rows: rows.slice(0, mostRows),
-    rest: rows.slice(mostRows),
-    restLabel: `${format.number(Math.max(0, rows.length - mostRows), 0)} more`,
-    ticks: [0, 0.5, 1].map((share) => ({ x: share * width, text: format.share(share) })),
-    width,
+}
+
+/** `9 studies: the share rises in 7, falls in 1 and stays in 1. It rises most in “A”, from 27 % to 80 %.` */
+function describeGain(rows: readonly GainRow[], ownAt: number, format: Format): string {
+  const count = (way: Way, verb: string) => {
+    const found = rows.filter((row) => row.way === way).length;
+    return found === 0 ? [] : [`${verb} in ${format.number(found, 0)}`];
   };
+  const ways = format.list([...count("up", "rises"), ...count("down", "falls"), ...count("level", "stays")]);
+  const tell = ({ before, after }: GainRow) => `from ${before} to ${after}`;
+  const [first] = rows;
+  const most = first?.way === "up" ? ` It rises most in “${first.title}”, ${tell(first)}.` : "";
+  const own = rows[ownAt];
+  const here = own === undefined || own === first ? "" : ` In this study it goes ${tell(own)}.`;
+  return `${countStudies(rows.length, format)}: the share ${ways}.${most}${here}`;
 }

@@ -13,6 +13,11 @@ export interface Plate {
   readonly fit: "wide" | "tall";
 }
 
+/** A flag that a figure draws within a drawing of its own, which says what it shows instead of an alt text. */
+export interface DrawnPlate extends Omit<Plate, "alt"> {
+  readonly description: string;
+}
+
 /** Nominal width in pixels: drawings are vectors, only the proportions matter. */
 const plateWidth = 1200;
 

@@ -44,9 +44,7 @@ export function recordStudy(study: Study, gallery: Gallery, description: string)
     genre: "Unofficial flag redesign study",
     creativeWorkStatus: study.status,
     inLanguage: gallery.language,
-    ...(study.authors.length === 0
-      ? {}
-      : { author: study.authors.map((name) => ({ "@type": "Person", name })) }),
+    ...recordAuthors(study),
     ...(study.date === undefined ? {} : { datePublished: study.date }),
     ...(study.tags.length === 0 ? {} : { keywords: study.tags.join(", ") }),
     ...recordPublisher(gallery),
@@ -68,6 +66,7 @@ export function recordEdge(
     name: `${title}, in ${study.title}`,
     description,
     inLanguage: gallery.language,
+    ...recordAuthors(study),
     ...recordPublisher(gallery),
     isPartOf: {
       "@type": "CreativeWork",
@@ -81,6 +80,10 @@ export function recordEdge(
 function recordSite({ title, address }: Gallery): SchemaRecord {
   const url = formatCanonical(address, "/");
   return { "@type": "WebSite", name: title, ...(url === undefined ? {} : { url }) };
+}
+
+function recordAuthors({ authors }: Study): SchemaRecord {
+  return authors.length === 0 ? {} : { author: authors.map((name) => ({ "@type": "Person", name })) };
 }
 
 function recordPublisher({ society, title }: Gallery): SchemaRecord {

@@ -37,15 +37,24 @@ export function presentRefer(
   const stamped = `${canonical ?? path}?stamp=${stamp}`;
   const title = part === undefined ? study.title : `${part.title}, in ${study.title}`;
   const kind = part === undefined ? "unofficial flag redesign study" : part.kind;
-  const authors = study.authors.length === 0 ? "" : `${format.list(study.authors)}: `;
-  const date = study.date === undefined ? "" : `, ${format.date(study.date)}`;
+  const authors = study.authors.length === 0 ? "" : `${isolate(format.list(study.authors))}: `;
+  const date = study.date === undefined ? "" : `, ${isolate(format.date(study.date))}`;
   return {
     stamp,
     stamped,
     link: canonical === undefined ? `?stamp=${stamp}` : stamped,
-    text: `${authors}“${title}”, ${kind}. ${gallery.title}${date}. ${stamped}`,
+    text: `${authors}“${isolate(title)}”, ${kind}. ${isolate(gallery.title)}${date}. ${stamped}`,
     bibtex: formatBibtex(result, { title, kind, path, stamp, stamped }, gallery),
   };
+}
+
+/** Letters that run from right to left. Source: Unicode Standard Annex 9, strong types R and AL, by script. */
+const rightToLeft =
+  /[\p{sc=Adlm}\p{sc=Arab}\p{sc=Hebr}\p{sc=Mand}\p{sc=Nkoo}\p{sc=Rohg}\p{sc=Samr}\p{sc=Syrc}\p{sc=Thaa}]/u;
+
+/** A piece that may run the other way keeps its own order between the rest. Source: Unicode Standard Annex 9, FSI and PDI. */
+function isolate(text: string): string {
+  return rightToLeft.test(text) ? `\u2068${text}\u2069` : text;
 }
 
 interface Cited {

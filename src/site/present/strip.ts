@@ -5,7 +5,7 @@ import { distanceSteps } from "../../measure/reads.ts";
 import type { Linker } from "../address.ts";
 import { measureBlur } from "../blur.ts";
 import type { Format } from "./format.ts";
-import type { Plate } from "./plate.ts";
+import type { DrawnPlate } from "./plate.ts";
 import { formatReach } from "./reads.ts";
 
 export interface StripView {
@@ -17,7 +17,7 @@ export interface StripView {
 
 export interface StripStep {
   readonly distance: string;
-  readonly plates: readonly [Plate, Plate];
+  readonly plates: readonly [DrawnPlate, DrawnPlate];
   /** Whether the focus reads in each; undefined where there is none. */
   readonly reads: readonly [string, string] | undefined;
 }
@@ -37,10 +37,10 @@ export function presentStrip(comparison: Comparison, link: Linker, path: string,
     steps: distanceSteps.map((step) => {
       const distance = format.number(step, 0);
       const blur = format.number(measureBlur(step, 100), 1);
-      const plate = (label: string, name: "original" | "redesign", measure: Measure): Plate => ({
-        label: `${label} from ${distance}`,
+      const plate = (label: string, name: "original" | "redesign", measure: Measure): DrawnPlate => ({
+        label: `${label} from ${distance} flag heights`,
         src: link(`${path}${formatStripFile(step, name)}`),
-        alt: `${label} from ${distance} flag heights, blurred by ${blur} percent of its height${hasFocus ? `; the focus ${sayReads(measure, step)}` : ""}`,
+        description: `Blurred by ${blur} percent of its height${hasFocus ? `; the focus ${sayReads(measure, step)}` : ""}.`,
         ...stripSize(measure.proportions),
         fit: isWide(measure.proportions) ? "wide" : "tall",
       });

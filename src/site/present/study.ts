@@ -5,6 +5,7 @@ import type { Gallery } from "../../study/study.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { type ProseBlock, renderProse } from "../prose.ts";
 import { type AnswerView, presentAnswer } from "./answer.ts";
+import { orderStudies } from "./card.ts";
 import { type ColourRow, presentColours } from "./colours.ts";
 import { type EdgeRow, presentEdges } from "./edge.ts";
 import { placeEdges } from "./edgekey.ts";
@@ -13,6 +14,7 @@ import { createFigures, type ProseFigure } from "./figure.ts";
 import { type FimbriationView, presentFimbriations } from "./fimbriation.ts";
 import { describeViewing, type FocusView, presentFocus } from "./focus.ts";
 import type { Format } from "./format.ts";
+import { presentGain } from "./gain.ts";
 import { type LikenessView, presentLikeness } from "./likeness.ts";
 import { type EdgeMapView, presentEdgeMap } from "./lines.ts";
 import { describePicture, type LinkPicture, linkFile, pictureStudy } from "./linkpicture.ts";
@@ -20,7 +22,8 @@ import { type NotesView, presentNotes } from "./notes.ts";
 import { type OptionsView, presentOptions } from "./options.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { findChanged, type Swatch } from "./paint.ts";
-import { type Plate, presentPlate } from "./plate.ts";
+import { capitalise } from "./phrase.ts";
+import { type DrawnPlate, type Plate, presentPlate } from "./plate.ts";
 import { formatReach, presentReads, type ReadsView } from "./reads.ts";
 import { recordStudy } from "./record.ts";
 import { presentRefer, type ReferView } from "./refer.ts";
@@ -63,7 +66,7 @@ export interface StudyPage {
   readonly strip: StripView;
   readonly facts: FactsView;
   readonly links: Readonly<Record<"distance" | "facts" | "words" | "outcomes" | "numbers", string>>;
-  readonly seen: readonly (SeenView & { readonly plates: readonly [Plate, Plate] })[];
+  readonly seen: readonly (SeenView & { readonly plates: readonly [DrawnPlate, DrawnPlate] })[];
   readonly colours: readonly ColourRow[];
   readonly prose: readonly ProseBlock<ProseFigure>[];
   readonly notes: NotesView;
@@ -156,7 +159,13 @@ export function presentStudy(
       numbers: link("/method/#numbers"),
     },
     colours: presentColours(result, format),
-    prose: renderProse(study.body, createFigures(shown, comparison, format, linkEdge)),
+    prose: renderProse(
+      study.body,
+      createFigures(shown, comparison, format, {
+        address: linkEdge,
+        gain: () => presentGain(orderStudies(all.studies), link, format, study.slug),
+      }),
+    ),
     notes: presentNotes(study, gallery, link, path),
     options: presentOptions(result, link, format),
     likeness: presentLikeness(result, all, link, format),
@@ -190,14 +199,14 @@ function presentSeenPair(
   { vision, heading, looks }: SeenView,
   [original, redesign]: readonly [Plate, Plate],
   src: (file: string) => string,
-): readonly [Plate, Plate] {
+): readonly [DrawnPlate, DrawnPlate] {
   const label = (name: string) =>
     vision === "grey" ? `${name} in grey` : `${name} as seen by ${heading.toLowerCase()} eyes`;
-  const plate = (whole: Plate, name: string, look: string): Plate => ({
+  const plate = ({ alt: _, ...whole }: Plate, name: string, look: string): DrawnPlate => ({
     ...whole,
     label: label(whole.label),
     src: src(`seen-${vision}-${name}`),
-    alt: `${label(whole.label)}: ${look}`,
+    description: `${capitalise(look)}.`,
   });
   return [plate(original, "original", looks[0]), plate(redesign, "redesign", looks[1])];
 }

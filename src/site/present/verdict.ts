@@ -23,7 +23,7 @@ const outcomeOrder: readonly Outcome[] = ["gained", "better", "parted", "lost", 
 /** The change in one sentence: `Dark red becomes yellow.`, `Green becomes a darker green.`, with the selector where `only` names one. */
 export function describeChange(result: StudyResult): string {
   const [before, after] = findChanged(result);
-  const where = result.change.only === undefined ? "" : `, only in ${result.change.only}`;
+  const where = result.change.only === undefined ? "" : `, only in the selected part (${result.change.only})`;
   return `${capitalise(before.name)} becomes ${nameNew(before, after)}${where}.`;
 }
 

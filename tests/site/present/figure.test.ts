@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
 import type { ComparedEdge, Comparison } from "../../../src/measure/comparison.ts";
+import { linkFrom } from "../../../src/site/address.ts";
 import { createFigures } from "../../../src/site/present/figure.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
+import { presentGain } from "../../../src/site/present/gain.ts";
 import { presentStudy } from "../../../src/site/present/study.ts";
 import { figureKinds } from "../../../src/study/figure.ts";
 import { comparison, gallery, studyResult } from "../sample.ts";
@@ -56,6 +58,23 @@ test("each says in words what it shows", () => {
   expect(figures()({ kind: "edge", edge: "dark blue / red" })?.says).toBe(
     "Dark blue / red: contrast 25 (weak) before, 67 (strong) after; gained.",
   );
+});
+
+test("the gain chart is the gallery's, made only where it is asked for", () => {
+  let made = 0;
+  const gain = () => {
+    made += 1;
+    return presentGain([studyResult], linkFrom("/studies/a-square/"), format, "a-square");
+  };
+  const ask = createFigures(shown, comparison, format, { gain });
+  ask({ kind: "edge map" });
+  expect(made).toBe(0);
+  expect(ask({ kind: "gain chart" })).toMatchObject({
+    id: "figure-gain-chart",
+    says: "What each change does to the clear-edge share. 1 study: the share rises in 1. It rises most in “A lighter square”, from 43% to 100%.",
+    gain: { rows: [{ slug: "a-square", address: undefined }] },
+  });
+  expect(figures()({ kind: "gain chart" })).toBeUndefined();
 });
 
 test("what has nothing to show is left out: no focus, no edges", () => {

@@ -23,6 +23,7 @@ test("an original: its study, its weakest edge, what to change", () => {
     reads: { text: "no focus", value: "" },
   });
   expect(rows[0]?.words).toContain("a lighter square");
+  expect(rows[0]?.words).toMatch(/^[\p{L}\p{N} ]+$/u);
 });
 
 test("a clear flag without a study has its drawing beside the survey", () => {

@@ -49,3 +49,33 @@ test("a long list opens on demand, and nothing of it is lost", () => {
 test("without an edge there is nothing to draw", () => {
   expect(presentGain([moved("none", [null, null])], linkFrom("/"), format)).toBeUndefined();
 });
+
+test("says what it shows: how many rise, fall and stay, and which rises most", () => {
+  const told = (results: readonly StudyResult[], own?: string) =>
+    presentGain(results, linkFrom("/"), format, own)?.description;
+  const results = [moved("down", [1, 0.25]), moved("level", [0.5, 0.5]), moved("up", [0.1, 0.9])];
+  expect(told(results)).toBe(
+    "3 studies: the share rises in 1, falls in 1, and stays in 1. It rises most in “up”, from 10% to 90%.",
+  );
+  expect(told(results, "down")).toMatch(/ It rises most in “up”.* In this study it goes from 100% to 25%\.$/);
+  expect(told(results, "up")).not.toContain("In this study");
+  expect(told([moved("down", [1, 0.25])])).toBe("1 study: the share falls in 1.");
+});
+
+test("in the prose of a study its own row is among the eight that show, without a way to itself", () => {
+  const many = Array.from({ length: 30 }, (_, index) => moved(`s${index}`, [0, index / 30]));
+  const shown = (own: string) => presentGain(many, linkFrom("/studies/x/"), format, own)?.rows;
+  const slugs = (own: string) => shown(own)?.map(({ slug }) => slug);
+  expect(slugs("s3")).toEqual([...["s29", "s28", "s27", "s26", "s25", "s24", "s23"], "s3"]);
+  expect(slugs("s27")).toEqual(["s29", "s28", "s27", "s26", "s25", "s24", "s23", "s22"]);
+  expect(shown("s27")?.map(({ address }) => address)[1]).toBe("../s28/");
+  expect(
+    shown("s27")
+      ?.filter(({ address }) => address === undefined)
+      .map(({ slug }) => slug),
+  ).toEqual(["s27"]);
+  expect(presentGain(many, linkFrom("/"), format, "s3")?.rest).toHaveLength(22);
+  // A study without an edge is not in the chart; the others still are.
+  const none = presentGain([...many, moved("none", [null, null])], linkFrom("/"), format, "none");
+  expect([none?.rows.length, none?.rest.length]).toEqual([8, 22]);
+});

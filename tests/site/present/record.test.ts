@@ -29,7 +29,7 @@ test("what is not known is absent, and an unknown licence keeps its name", () =>
   });
 });
 
-test("an edge is part of its study", () => {
+test("an edge is part of its study, and by the same authors", () => {
   const record = recordEdge(
     study,
     gallery,
@@ -37,6 +37,10 @@ test("an edge is part of its study", () => {
     "Told.",
     "https://flags.example/sound/studies/a-square/",
   );
+  expect(record["author"]).toEqual([
+    { "@type": "Person", name: "Ines Valcourt" },
+    { "@type": "Person", name: "Tobin Arkwell" },
+  ]);
   expect(record["isPartOf"]).toEqual({
     "@type": "CreativeWork",
     name: "A lighter square",

@@ -13,18 +13,23 @@ test("six steps, original over redesign, each with its own file and words", () =
   const { steps } = strip([20, null]);
   expect(steps.map(({ distance }) => distance)).toEqual(["10", "20", "40", "80", "160", "320"]);
   expect(steps[2]?.plates.map(({ src }) => src)).toEqual(["from-40-original.png", "from-40-redesign.png"]);
-  expect(new Set(steps.flatMap(({ plates }) => plates.map(({ alt }) => alt))).size).toBe(12);
+  expect(
+    new Set(steps.flatMap(({ plates }) => plates.map(({ label, description }) => `${label}. ${description}`)))
+      .size,
+  ).toBe(12);
 });
 
 test("each picture says how blurred it is and whether the focus reads; the whole says it once", () => {
   const { steps, description } = strip([20, null]);
   // An eye's 0.5 arcminutes of the 21.4859 that a flag fills from 160 heights, 2·atan(1/320) by hand: 2.3 percent.
-  expect(steps[4]?.plates[0].alt).toBe(
-    "Original from 160 flag heights, blurred by 2.3 percent of its height; the focus does not read",
-  );
-  expect(strip().steps[4]?.plates[1].alt).toBe(
-    "Redesign from 160 flag heights, blurred by 2.3 percent of its height",
-  );
+  expect(steps[4]?.plates[0]).toMatchObject({
+    label: "Original from 160 flag heights",
+    description: "Blurred by 2.3 percent of its height; the focus does not read.",
+  });
+  expect(strip().steps[4]?.plates[1]).toMatchObject({
+    label: "Redesign from 160 flag heights",
+    description: "Blurred by 2.3 percent of its height.",
+  });
   expect(description).toBe(
     "Both flags as they look from 10, 20, 40, 80, 160 and 320 flag heights, softer and softer. The focus of the original reads to 20, that of the redesign to under 10.",
   );

@@ -25,7 +25,7 @@ test("the page has finished words for everything it shows", () => {
     "seen-grey-original.svg",
     "seen-grey-redesign.svg",
   ]);
-  expect(new Set(page.seen.flatMap((seen) => seen.plates.map((plate) => plate.alt))).size).toBe(8);
+  expect(new Set(page.seen.flatMap((seen) => seen.plates.map((plate) => plate.label))).size).toBe(8);
 });
 
 test("says whether the numbers are of the full drawing", () => {

@@ -9,7 +9,7 @@ const format = createFormat("en");
 test("says the change by names, and where it was made", () => {
   expect(describeChange(studyResult)).toBe("Red becomes yellow.");
   const only = { ...studyResult, change: { ...studyResult.change, only: "#square" } };
-  expect(describeChange(only)).toBe("Red becomes yellow, only in #square.");
+  expect(describeChange(only)).toBe("Red becomes yellow, only in the selected part (#square).");
 });
 
 test("says the verdict with the numbers that made it", () => {
