@@ -6,7 +6,7 @@ import { parseAnswer } from "./answer.ts";
 import { type Finding, placeFindings } from "./finding.ts";
 import { describeIssues } from "./issue.ts";
 import { defaultPalette } from "./palette.ts";
-import { checkColour } from "./rule.ts";
+import { checkSettings } from "./settingrule.ts";
 import { galleryGuide, gallerySchema } from "./settings.ts";
 import { readSource } from "./source.ts";
 import type { Gallery } from "./study.ts";
@@ -70,77 +70,6 @@ function fillIn(raw: Readonly<Record<string, unknown>>, wrong: ReadonlySet<strin
   };
 }
 
-function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[] {
-  const { address, language, cloth, palette, compareWith, answer } = raw;
-  const findings: Finding[] = [];
-  const add = (rule: string, path: string, reason: string, hint: string) =>
-    findings.push({ rule, path, on: "value", reason, hint });
-  if (typeof address === "string" && address !== "" && !isWebAddress(address)) {
-    const reason = `“address” is ${quoteText(address)}, which is not a web address.`;
-    add(
-      "study/wrong-address",
-      "address",
-      reason,
-      `Type the whole address of the front page: address: ${isWebAddress(`https://${address}`) ? `https://${address}` : "https://flags.example/"}`,
-    );
-  }
-  if (typeof language === "string" && language !== "" && !isLanguage(language)) {
-    const reason = `“language” is ${quoteText(language)}, which is not a language tag.`;
-    add(
-      "study/wrong-language",
-      "language",
-      reason,
-      findLanguage(language) ?? "Type a tag such as en, en-GB or cy: language: en-GB",
-    );
-  }
-  if (
-    isGroup(cloth) &&
-    typeof cloth.black === "number" &&
-    typeof cloth.white === "number" &&
-    cloth.black >= cloth.white
-  ) {
-    const reason = `Black cloth (${cloth.black} %) must reflect less than white cloth (${cloth.white} %).`;
-    const turned =
-      cloth.black > cloth.white ? `black: ${cloth.white}, white: ${cloth.black}` : "black: 5, white: 85";
-    add("study/wrong-cloth", "cloth", reason, `Type: cloth: { ${turned} }`);
-  }
-  if (typeof compareWith === "string" && compareWith !== "" && !isInnerFolder(compareWith)) {
-    const reason = `“compareWith” is ${quoteText(compareWith)}; it must name a folder inside the content folder.`;
-    add(
-      "study/wrong-folder",
-      "compareWith",
-      reason,
-      `Put the drawings there and type: ${galleryGuide.examples.compareWith}`,
-    );
-  }
-  const answered = typeof answer === "string" && answer !== "" ? parseAnswer(answer) : undefined;
-  if (answered !== undefined && "reason" in answered)
-    add("study/wrong-answer", "answer", answered.reason, answered.hint);
-  if (isGroup(palette)) {
-    for (const [name, colour] of Object.entries(palette)) findings.push(...checkPaletteEntry(name, colour));
-    if (Object.keys(palette).length === 0) {
-      add(
-        "study/wrong-palette",
-        "palette",
-        "“palette” has no colour.",
-        "Add colours, or delete the line to get the usual ones.",
-      );
-    }
-  }
-  return findings;
-}
-
-function checkPaletteEntry(name: string, colour: unknown): Finding[] {
-  const path = `palette.${name}`;
-  if (/^\p{L}[\p{L}\p{M}\p{N} '’-]{0,39}$/u.test(name)) {
-    return typeof colour === "string" && colour !== "" ? checkColour(path, colour) : [];
-  }
-  const reason = `${quoteText(name)} cannot be the name of a colour.`;
-  const hint =
-    "A name begins with a letter and has letters, digits, spaces and hyphens, at most 40: sea green";
-  return [{ rule: "study/wrong-palette", path, on: "key", reason, hint }];
-}
-
 function checkMissing(raw: Readonly<Record<string, unknown>>): Finding[] {
   const missing: readonly ("title" | "address")[] = ["title", "address"];
   return missing
@@ -153,37 +82,6 @@ function checkMissing(raw: Readonly<Record<string, unknown>>): Finding[] {
       reason: `gallery.yaml does not say “${key}”, so it is ${quoteText(defaultGallery[key])}.`,
       hint: `Add a line: ${galleryGuide.examples[key] ?? ""}`,
     }));
-}
-
-function isWebAddress(text: string): boolean {
-  return URL.canParse(text) && /^https?:\/\/[^\s\\]+$/i.test(text) && new URL(text).username === "";
-}
-
-function isLanguage(text: string): boolean {
-  try {
-    // No language has a name of five to eight letters. Source: RFC 5646, section 2.2.1.
-    return Intl.getCanonicalLocales(text).length === 1 && !/^[a-z]{4,}/i.test(text);
-  } catch {
-    return false;
-  }
-}
-
-/** Returns what to type for a language by its English name, or undefined. */
-function findLanguage(name: string): string | undefined {
-  const names = new Intl.DisplayNames(["en"], { type: "language", fallback: "none" });
-  const letters = Array.from({ length: 26 }, (_, index) => String.fromCharCode(97 + index));
-  const tags = letters.flatMap((first) => letters.map((second) => first + second));
-  const found = tags.find((tag) => names.of(tag)?.toLowerCase() === name.trim().toLowerCase());
-  return found === undefined ? undefined : `Type: language: ${found}`;
-}
-
-/** Names of folders with slashes between them: nothing that climbs, is hidden or is a path of the whole computer. */
-function isInnerFolder(text: string): boolean {
-  return /^[\p{L}\p{N}][\p{L}\p{N} _.-]*(?:\/[\p{L}\p{N}][\p{L}\p{N} _.-]*)*\/?$/u.test(text);
-}
-
-function isGroup(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }
 
 /** Returns the warning that a content folder has no gallery.yaml. */

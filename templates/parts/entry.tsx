@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
+import type { Linked } from "../../src/site/present/byline.ts";
 import type { Card } from "../../src/site/present/card.ts";
-import type { Linked } from "../../src/site/present/study.ts";
 import { Move } from "./move.tsx";
 import { Mat } from "./plate.tsx";
 

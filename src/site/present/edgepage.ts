@@ -98,7 +98,6 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
   const move = listMoves(comparison)[index];
   const sentence = move === undefined ? "" : describeEdge(move, format);
   const title = capitalise(row.names);
-  const description = `One edge of an unofficial redesign study, ${edge.outcome}. ${sentence}`;
   const folder = path.slice(1, -1);
   const outcome = capitalise(edge.outcome);
   const numbers = presentNumbers(edge, row, result, format);
@@ -111,19 +110,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
   return {
     folder,
     slug: study.slug,
-    frame: presentFrame(
-      {
-        path,
-        title: `${title}, in ${study.title}`,
-        description,
-        section: "studies",
-        picture: { path: `/${picture.file}`, alt: describePicture(picture) },
-        isArticle: true,
-        record: recordEdge(study, gallery, title, description, formatCanonical(gallery.address, studyPath)),
-      },
-      gallery,
-      format,
-    ),
+    frame: frameEdge(subject, gallery, format, { title, sentence, picture }),
     picture,
     title,
     renamed: row.renamed,
@@ -137,12 +124,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     measuredHow: describeViewing(comparison, format),
     strip: presentStrip(comparison, link, studyPath, format),
     elsewhere: findElsewhere(subject, link, format),
-    siblings: comparison.edges.map((other) => ({
-      names: formatNames(other.names[0]),
-      outcome: other.outcome,
-      address: link(place(other)),
-      isHere: other === edge,
-    })),
+    siblings: listSiblings(subject, link),
     links: {
       contrast: link("/method/#contrast"),
       beside: link("/method/#beside"),
@@ -157,6 +139,34 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     }),
     unofficial: "The redesign is an unofficial study: a proposal for discussion, not a flag in use.",
   };
+}
+
+function frameEdge(
+  { result: { study }, edge, place }: Subject,
+  gallery: Gallery,
+  format: Format,
+  { title, sentence, picture }: Pick<EdgePage, "title" | "picture"> & { readonly sentence: string },
+): Frame {
+  const description = `One edge of an unofficial redesign study, ${edge.outcome}. ${sentence}`;
+  const studyUrl = formatCanonical(gallery.address, formatStudyPath(study.slug));
+  const head = {
+    path: place(edge),
+    title: `${title}, in ${study.title}`,
+    description,
+    picture: { path: `/${picture.file}`, alt: describePicture(picture) },
+    isArticle: true,
+    record: recordEdge(study, gallery, title, description, studyUrl),
+  };
+  return presentFrame({ ...head, section: "studies" }, gallery, format);
+}
+
+function listSiblings({ result, edge, place }: Subject, link: Linker): readonly Sibling[] {
+  return result.comparison.edges.map((other) => ({
+    names: formatNames(other.names[0]),
+    outcome: other.outcome,
+    address: link(place(other)),
+    isHere: other === edge,
+  }));
 }
 
 function presentCrops(

@@ -5,6 +5,7 @@ import type { Gallery } from "../../study/study.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { type ProseBlock, renderProse } from "../prose.ts";
 import { type AnswerView, presentAnswer } from "./answer.ts";
+import { type Byline, presentByline } from "./byline.ts";
 import { orderStudies } from "./card.ts";
 import { type ColourRow, presentColours } from "./colours.ts";
 import { type EdgeRow, presentEdges } from "./edge.ts";
@@ -29,25 +30,18 @@ import { recordStudy } from "./record.ts";
 import { presentRefer, type ReferView } from "./refer.ts";
 import { presentScale, type ScaleView } from "./scale.ts";
 import { presentSeen, type SeenView } from "./seen.ts";
-import { formatShelfPath } from "./shelf.ts";
 import { presentSizes, type SizeRow } from "./size.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import { presentStrip, type StripView } from "./strip.ts";
 import { describeChange, describeVerdict, type VerdictView } from "./verdict.ts";
 import { describeInWords } from "./words.ts";
 
-export interface StudyPage {
+export interface StudyPage extends Byline {
   readonly slug: string;
   readonly frame: Frame;
   readonly picture: LinkPicture;
   readonly title: string;
   readonly status: StatusView;
-  readonly date: { readonly iso: string; readonly text: string } | undefined;
-  readonly authors: string | undefined;
-  readonly names: readonly string[];
-  /** The authors in pieces, each with the way to all their studies. */
-  readonly people: readonly Linked[];
-  readonly tags: readonly { readonly text: string; readonly address: string }[];
   readonly change: { readonly sentence: string; readonly swatches: readonly [Swatch, Swatch] };
   readonly verdict: VerdictView;
   readonly plates: readonly [Plate, Plate];
@@ -74,12 +68,6 @@ export interface StudyPage {
   readonly likeness: LikenessView | undefined;
 }
 
-/** A piece of text; what stands between two links has no address. */
-export interface Linked {
-  readonly text: string;
-  readonly address: string | undefined;
-}
-
 export interface SummaryRow {
   readonly name: string;
   readonly before: string;
@@ -98,77 +86,67 @@ export function presentStudy(
   const link = linkFrom(path);
   const placeEdge = placeEdges(study.slug, comparison);
   const linkEdge = (edge: { readonly a: string; readonly b: string }) => link(placeEdge(edge));
-  const verdict = describeVerdict(comparison, format);
-  const change = describeChange(result);
-  const description = `Unofficial redesign study. ${change} ${verdict.word}. ${verdict.sentence}`;
-  const picture = pictureStudy(result, gallery, format);
-  const refer = presentRefer(result, gallery, format);
-  const summary = presentSummary(comparison, format);
   const shown = presentFigures(result, gallery, link, format);
+  const gain = () => presentGain(orderStudies(all.studies), link, format, study.slug);
   return {
     slug: study.slug,
-    frame: presentFrame(
-      {
-        path,
-        title: study.title,
-        description,
-        section: "studies",
-        picture: { path: `${path}${linkFile}`, alt: describePicture(picture) },
-        isArticle: true,
-        record: recordStudy(study, gallery, description),
-      },
-      gallery,
-      format,
-    ),
-    picture,
     title: study.title,
     status: presentStatus(study.status),
-    date: study.date === undefined ? undefined : { iso: study.date, text: format.date(study.date) },
-    authors: study.authors.length === 0 ? undefined : format.list(study.authors),
-    names: study.authors,
-    people: format.listParts(study.authors).map(({ text, at }) => ({
-      text,
-      address: at === undefined ? undefined : link(formatShelfPath("authors", study.authors[at] ?? text)),
-    })),
-    tags: study.tags.map((tag) => ({ text: tag, address: link(formatShelfPath("tags", tag)) })),
-    change: { sentence: change, swatches: findChanged(result) },
-    verdict,
+    ...presentByline(study, link, format),
+    ...presentCase(result, gallery, format),
     ...shown,
-    refer,
-    answer: presentAnswer(gallery.answer, {
-      title: study.title,
-      edge: undefined,
-      stamped: refer.stamped,
-      numbers: [
-        `${change} ${verdict.word}.`,
-        ...summary.map(({ name, before, after }) => `${name}: ${before} → ${after}`),
-      ],
-    }),
-    summary,
     words: describeInWords(comparison, format),
     fimbriations: presentFimbriations(comparison, format),
     focus: presentFocus(comparison, study.focus, format),
     measuredHow: describeViewing(comparison, format),
     edges: presentEdges(comparison, format, linkEdge),
     facts: presentFacts(comparison, format),
-    links: {
-      distance: link("/method/#distance"),
-      facts: link("/method/#facts"),
-      words: link("/method/#words"),
-      outcomes: link("/method/#outcomes"),
-      numbers: link("/method/#numbers"),
-    },
+    links: linkMethod(link),
     colours: presentColours(result, format),
-    prose: renderProse(
-      study.body,
-      createFigures(shown, comparison, format, {
-        address: linkEdge,
-        gain: () => presentGain(orderStudies(all.studies), link, format, study.slug),
-      }),
-    ),
+    prose: renderProse(study.body, createFigures(shown, comparison, format, { address: linkEdge, gain })),
     notes: presentNotes(study, gallery, link, path),
     options: presentOptions(result, link, format),
     likeness: presentLikeness(result, all, link, format),
+  };
+}
+
+/** Change and verdict with its numbers, and all that carries them away: head, picture, reference, answer. */
+function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
+  const { study, comparison } = result;
+  const path = formatStudyPath(study.slug);
+  const verdict = describeVerdict(comparison, format);
+  const sentence = describeChange(result);
+  const description = `Unofficial redesign study. ${sentence} ${verdict.word}. ${verdict.sentence}`;
+  const picture = pictureStudy(result, gallery, format);
+  const refer = presentRefer(result, gallery, format);
+  const summary = presentSummary(comparison, format);
+  const share = { path: `${path}${linkFile}`, alt: describePicture(picture) };
+  const record = recordStudy(study, gallery, description);
+  const head = { path, title: study.title, description, picture: share, isArticle: true, record };
+  const numbers = summary.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
+  return {
+    frame: presentFrame({ ...head, section: "studies" }, gallery, format),
+    picture,
+    change: { sentence, swatches: findChanged(result) },
+    verdict,
+    refer,
+    answer: presentAnswer(gallery.answer, {
+      title: study.title,
+      edge: undefined,
+      stamped: refer.stamped,
+      numbers: [`${sentence} ${verdict.word}.`, ...numbers],
+    }),
+    summary,
+  };
+}
+
+function linkMethod(link: Linker): StudyPage["links"] {
+  return {
+    distance: link("/method/#distance"),
+    facts: link("/method/#facts"),
+    words: link("/method/#words"),
+    outcomes: link("/method/#outcomes"),
+    numbers: link("/method/#numbers"),
   };
 }
 
