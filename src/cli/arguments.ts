@@ -6,10 +6,15 @@ import { type Command, type Given, UsageError } from "./command.ts";
 import { quoteWord } from "./invocation.ts";
 
 /**
- * Reads `words` for `command`. Throws UsageError for an unknown option (with the nearest known one), a value that is
- * missing or not asked for, an option given twice, and too few or too many operands.
+ * Reads `words` for `command`, one of `all`. Throws UsageError for an unknown option (with the command of `all` that it
+ * belongs to, or the nearest known one), a value that is missing or not asked for, an option given twice, and too few or
+ * too many operands.
  */
-export function parseArguments(command: Command, words: readonly string[]): Given {
+export function parseArguments(
+  command: Command,
+  words: readonly string[],
+  all: readonly Command[] = [],
+): Given {
   const known = Object.fromEntries(
     Object.entries(command.options).map(([name, { value }]) => [
       name,
@@ -30,7 +35,7 @@ export function parseArguments(command: Command, words: readonly string[]): Give
     if (token.kind === "positional") operands.push(token.value);
     if (token.kind !== "option") continue;
     const option = Object.hasOwn(command.options, token.name) ? command.options[token.name] : undefined;
-    if (!option) throw unknownOption(command, token.rawName);
+    if (!option) throw unknownOption(command, token.rawName, all);
     if (values[token.name] !== undefined)
       throw new UsageError(`--${token.name} stands there twice.`, "Give it once.");
     if (option.value === undefined) {
@@ -81,12 +86,18 @@ const hashedValues: Readonly<Record<string, string>> = {
   focus: "#wheel",
 };
 
-function unknownOption(command: Command, raw: string): UsageError {
+function unknownOption(command: Command, raw: string, all: readonly Command[]): UsageError {
   const names = [...Object.keys(command.options), "help"];
-  const near = findNearest(raw.replace(/^-+/, ""), names);
-  const hint = near
-    ? `Did you mean --${near}?`
-    : `The options are: ${names.map((name) => `--${name}`).join(", ")}.`;
+  const plain = raw.replace(/^-+/, "");
+  const owners = all.filter(({ options }) => Object.hasOwn(options, plain)).map(({ name }) => name);
+  const near = findNearest(plain, names);
+  const listed = names.map((name) => `--${name}`).join(", ");
+  const hint =
+    owners.length > 0
+      ? `That is an option of ${new Intl.ListFormat("en").format(owners)}. Those of ${command.name} are: ${listed}.`
+      : near
+        ? `Did you mean --${near}?`
+        : `The options are: ${listed}.`;
   return new UsageError(`${command.name} has no option ${quoteText(raw)}.`, hint);
 }
 

@@ -57,7 +57,7 @@ async function runWords(words: readonly string[], output: Output): Promise<numbe
     output.data(formatCommandHelp(command));
     return 0;
   }
-  const given = parseArguments(command, rest);
+  const given = parseArguments(command, rest, commands);
   const { run } = await command.load();
   return run(given, output);
 }

@@ -80,6 +80,20 @@ measure has no option “--jsno”.
 `,
   ],
   [
+    ["build", "--port", "8080"],
+    `\
+build has no option “--port”.
+    That is an option of serve. Those of build are: --out, --base, --drafts, --strict, --force, --cache, --help.
+`,
+  ],
+  [
+    ["serve", "--strict"],
+    `\
+serve has no option “--strict”.
+    That is an option of build and check. Those of serve are: --port, --host, --drafts, --cache, --help.
+`,
+  ],
+  [
     ["check", "-x"],
     `\
 check has no option “-x”.
