@@ -38,15 +38,15 @@ export function findStanding(change: PlacedChange, options: readonly RankedOptio
 /**
  * Says a standing in one neutral sentence. `lost` is how many edges the change makes unclear, merged ones among them.
  *
- * Examples: “3rd of 58 in clarity, within 2 points of the best; no edge is lost.” “1st of 58 in clarity, level with 6
- * others; 1 edge is lost.”
+ * Examples: “3rd of 58 in clarity, within 2 points of the best; no edge is lost or merged.” “1st of 58 in clarity, level with 6
+ * others; 1 edge is lost or merged.”
  */
 export function describeStanding({ place, total, level, behindBest }: Standing, lost: number): string {
   const shared = level === 0 ? "" : `, level with ${level === 1 ? "1 other" : `${level} others`}`;
   const behind =
     behindBest === 0 ? "" : `, within ${behindBest === 1 ? "1 point" : `${behindBest} points`} of the best`;
-  const edges = lost === 0 ? "no edge is lost" : lost === 1 ? "1 edge is lost" : `${lost} edges are lost`;
-  return `${formatOrdinal(place)} of ${total} in clarity${shared}${behind}; ${edges}.`;
+  const edges = lost === 0 ? "no edge is" : lost === 1 ? "1 edge is" : `${lost} edges are`;
+  return `${formatOrdinal(place)} of ${total} in clarity${shared}${behind}; ${edges} lost or merged.`;
 }
 
 function formatOrdinal(count: number): string {

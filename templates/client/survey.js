@@ -17,12 +17,16 @@ function compare(a, b, column, down) {
   return down ? -order : order;
 }
 
+// Some scripts put no space between words.
+const unspaced = /[\p{sc=Han}\p{sc=Hira}\p{sc=Kana}\p{sc=Thai}]/u;
+
+// The beginning of a word finds it, as on the front page; every word has to be found.
 function fits({ data }, values, words) {
   const first = values?.get("first");
   const study = values?.get("study");
   if (first && !data.first.split("|").includes(first)) return false;
   if (study && data.study !== study) return false;
-  return words.every((word) => data.words.includes(word));
+  return words.every((word) => ` ${data.words}`.includes(unspaced.test(word) ? word : ` ${word}`));
 }
 
 // Small letters without their marks, as the words of the rows are written.

@@ -13,8 +13,8 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
         <strong>
           <a href={`#${id}`}>{gain.title}</a>.
         </strong>{" "}
-        Most gained first. A ring for the original, a dot for the redesign; a broken line where the share
-        falls.
+        {gain.rows.length > 1 && "Most gained first. "}A ring for the original, a dot for the redesign; a
+        broken line where the share falls.
       </figcaption>
       <div class="gain-scale">
         <p class="gain-ticks" aria-hidden="true">

@@ -19,7 +19,9 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
         <p class="lede">{front.description}</p>
         {front.cards.length > 0 && (
           <p class="count">
-            {front.count}, newest first. In each pair the original comes first, then the redesign.
+            {front.count}
+            {front.cards.length > 1 && ", newest first"}. In each pair the original comes first, then the
+            redesign.
           </p>
         )}
       </header>

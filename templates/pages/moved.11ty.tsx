@@ -23,7 +23,7 @@ export function render({ moved }: { site: SiteView; moved: MovedPage }): JSX.Ele
     <Document frame={moved.frame} layout="missing" head={leads}>
       <header class="opening">
         <h1>This page has moved</h1>
-        <p class="lede">It is at a new address, and links to the old one lead here.</p>
+        <p class="lede">It is now at another address.</p>
         <p>
           <a href={moved.address}>{moved.title}</a>
         </p>

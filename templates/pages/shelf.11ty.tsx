@@ -20,7 +20,8 @@ export function render({ shelf }: { site: SiteView; shelf: ShelfPage }): JSX.Ele
         <p class="status">{shelf.kind.text}</p>
         <h1>{shelf.name}</h1>
         <p class="count">
-          {shelf.count}, newest first. <a href={shelf.kind.address}>{shelf.kind.all}</a>,{" "}
+          {shelf.count}
+          {shelf.cards.length > 1 && ", newest first"}. <a href={shelf.kind.address}>{shelf.kind.all}</a>,{" "}
           <a href={shelf.frame.links.home}>all studies</a>
         </p>
       </header>

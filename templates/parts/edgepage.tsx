@@ -107,11 +107,7 @@ function SeenCell({ reading }: { reading: SeenReading | undefined }): JSX.Elemen
   return (
     <span class="reading">
       <SwatchPair hexes={reading.hexes} />
-      {reading.contrast && (
-        <>
-          <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>
-        </>
-      )}{" "}
+      <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>{" "}
       <span class="grade">
         ΔE00 <span class="number">{reading.difference}</span>
       </span>

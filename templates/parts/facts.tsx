@@ -65,7 +65,7 @@ export function Facts({ study }: { study: StudyPage }): JSX.Element {
         </p>
         <p>
           Colours over half a percent of the area. The booklet <i>Good Flag, Bad Flag</i>, 2006, advises two
-          or three; the <i>Guiding Principles of Flag Design</i>, 2014, advise fewer.
+          or three; the <i>Guiding Principles of Flag Design</i>, 2014, prefer fewer to more.
         </p>
         <p>
           <a href={study.links.facts}>More on these facts</a>

@@ -1,7 +1,7 @@
 // Part. How to refer to a study, and what a reader is told who comes by a link to an older state of it.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
-import type { JSX } from "preact";
+import { Fragment, type JSX } from "preact";
 import type { AnswerView } from "../../src/site/present/answer.ts";
 import type { ReferView } from "../../src/site/present/refer.ts";
 
@@ -12,7 +12,16 @@ export function Refer({ refer }: { refer: ReferView }): JSX.Element {
       <h2 id="refer">Refer to this</h2>
       <div class="main">
         <p class="refer-text" id="refer-text">
-          {refer.text}
+          {refer.text.split("/").map((piece, index) => (
+            <Fragment key={index}>
+              {index > 0 && (
+                <>
+                  /<wbr />
+                </>
+              )}
+              {piece}
+            </Fragment>
+          ))}
         </p>
         <pre dir="ltr">
           <code id="refer-bibtex">{refer.bibtex}</code>

@@ -93,7 +93,9 @@ export function ReadsStep({ method }: { method: MethodPage }): JSX.Element {
         <caption>What each distance makes of a flag. Parts and blur in percent of its height.</caption>
         <thead>
           <tr>
-            <th scope="col">Flag heights</th>
+            <th scope="col" class="end">
+              Flag heights
+            </th>
             <th scope="col" class="end">
               Angle, arcminutes
             </th>
@@ -108,7 +110,7 @@ export function ReadsStep({ method }: { method: MethodPage }): JSX.Element {
         <tbody>
           {method.steps.map((step) => (
             <tr key={step.distance}>
-              <th scope="row" class="number">
+              <th scope="row" class="number end">
                 {step.distance}
               </th>
               <td class="number end">{step.angle}</td>

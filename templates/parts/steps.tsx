@@ -97,7 +97,10 @@ export function ContrastStep({ method }: { method: MethodPage }): JSX.Element {
         </tbody>
       </table>
       <table>
-        <caption>Published examples beside what the code of this page computes.</caption>
+        <caption>
+          Published examples, in the whole numbers of their sources, beside what the code of this page
+          computes.
+        </caption>
         <thead>
           <tr>
             <th scope="col">Reflectances</th>

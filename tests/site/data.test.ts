@@ -39,7 +39,7 @@ const ranked: StudyResult = {
       total: 58,
       level: 0,
       behindBest: 0,
-      says: "1st of 58 in clarity; no edge is lost.",
+      says: "1st of 58 in clarity; no edge is lost or merged.",
     },
     noted: [],
   },

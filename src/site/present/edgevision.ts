@@ -15,11 +15,11 @@ export interface VisionRow {
   readonly after: SeenReading | undefined;
 }
 
-/** The two colours as one kind of vision has them. Grey keeps the contrast, so that it is not said again. */
+/** The two colours as one kind of vision has them. Grey keeps the contrast. */
 export interface SeenReading {
   readonly hexes: Reading["hexes"];
-  readonly contrast: string | undefined;
-  readonly grade: string | undefined;
+  readonly contrast: string;
+  readonly grade: string;
   readonly difference: string;
 }
 
@@ -52,11 +52,11 @@ function presentVision(
     if (measured === undefined || reading === undefined) return undefined;
     const [one, other] = reading.hexes.map((hex) => hexOf(simulate(linearOf(hex), vision)));
     if (one === undefined || other === undefined) throw new RangeError("an edge has two colours");
-    const figures = vision === "grey" ? undefined : measured.vision[vision];
+    const { contrast } = vision === "grey" ? measured : measured.vision[vision];
     return {
       hexes: [one, other],
-      contrast: figures && format.contrast(figures.contrast),
-      grade: figures && gradeOf(figures.contrast),
+      contrast: format.contrast(contrast),
+      grade: gradeOf(contrast),
       difference: format.number(measured.vision[vision].deltaE00, 0),
     };
   };

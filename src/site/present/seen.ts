@@ -15,7 +15,7 @@ export interface SeenView {
   readonly measure: string;
   readonly before: string;
   readonly after: string;
-  /** What becomes of the colours of the original and of the redesign: `dark red looks brown; white looks as it is`. */
+  /** What becomes of the colours of the original and of the redesign: `dark red looks brown; white keeps its name`. */
   readonly looks: readonly [string, string];
 }
 
@@ -60,7 +60,7 @@ function describeLooks(measure: Measure, vision: Vision, format: Format): string
   const kept =
     same.length === 0
       ? []
-      : [`${format.list(same)} ${same.length === 1 ? "looks as it is" : "look as they are"}`];
+      : [`${format.list(same)} ${same.length === 1 ? "keeps its name" : "keep their names"}`];
   return [...(other.length === 0 ? [] : [format.list(other)]), ...kept].join("; ");
 }
 

@@ -52,7 +52,8 @@ function describeCounts(comparison: Comparison, format: Format): string {
     return count === 0 || outcome === "same" ? [] : [{ outcome, count }];
   });
   const [first] = moved;
-  if (first === undefined) return total === 1 ? "Its one edge stays as it is." : "No edge moves.";
+  if (first === undefined)
+    return total === 1 ? "Its one edge stays, within 3 points." : "All edges stay, within 3 points.";
   if (total === 1) return `Its one edge is ${first.outcome}.`;
   const others = moved.slice(1).map(({ outcome, count }) => `, ${format.number(count, 0)} ${outcome}`);
   return `${format.number(first.count, 0)} of ${format.number(total, 0)} edges ${first.outcome}${others.join("")}.`;

@@ -34,7 +34,7 @@ test("it says what became of the edge, with the numbers of both sides", () => {
 test("grey keeps the contrast, so that it gives the difference alone", () => {
   expect(page.visions.map(({ vision }) => vision)).toEqual(["protan", "deutan", "tritan", "grey"]);
   expect(page.visions[0]?.before?.contrast).toBe("25");
-  expect(page.visions[3]?.before).toMatchObject({ contrast: undefined, grade: undefined, difference: "14" });
+  expect(page.visions[3]?.before).toMatchObject({ contrast: "25", grade: "weak", difference: "14" });
   // Grey of a colour has three equal parts.
   expect(page.visions[3]?.before?.hexes[0]).toMatch(/^#(..)\1\1$/);
 });

@@ -33,7 +33,7 @@ function ranked(more: Partial<StudyRanking>, report: Partial<StudyRanking["repor
       total: 58,
       level: 0,
       behindBest: 2,
-      says: "3rd of 58 in clarity, within 2 points of the best; no edge is lost.",
+      says: "3rd of 58 in clarity, within 2 points of the best; no edge is lost or merged.",
     },
     noted: [],
     ...more,
@@ -56,7 +56,9 @@ describe("presentOptions", () => {
   test("says the colour to change first and where the study stands", () => {
     const { first, standing } = view(ranked({}));
     expect(first).toBe("Change red first.");
-    expect(standing).toBe("This study: 3rd of 58 in clarity, within 2 points of the best; no edge is lost.");
+    expect(standing).toBe(
+      "This study: 3rd of 58 in clarity, within 2 points of the best; no edge is lost or merged.",
+    );
   });
 
   test("equals stand behind one drawing and are named", () => {

@@ -60,8 +60,8 @@ test("says what becomes of each colour, by the name of what is seen", () => {
   // Grey keeps luminance Y, and its OKLab lightness is the cube root of it: 0.27 for dark blue, 0.51 for red, 0.84 for
   // yellow. Up to 0.31 is black, under 0.525 a dark grey, over 0.77 a light one.
   expect(grey?.looks).toEqual([
-    "dark blue looks black and red looks dark grey; white looks as it is",
-    "dark blue looks black and yellow looks light grey; white looks as it is",
+    "dark blue looks black and red looks dark grey; white keeps its name",
+    "dark blue looks black and yellow looks light grey; white keeps its name",
   ]);
   // Without the cones for long waves red loses its red: Machado, Oliveira, Fernandes 2009, figure 4.
   expect(protan?.looks[0]).toMatch(/red looks (?!.*\bred\b)/);

@@ -27,8 +27,8 @@ function withOutcomes(outcomes: readonly Outcome[]): Comparison {
 }
 
 test.each<[readonly Outcome[], string]>([
-  [["same"], "Its one edge stays as it is."],
-  [["same", "same"], "No edge moves."],
+  [["same"], "Its one edge stays, within 3 points."],
+  [["same", "same"], "All edges stay, within 3 points."],
   [["merged"], "Its one edge is merged."],
   [["lost", "gained", "same", "gained"], "2 of 4 edges gained, 1 lost."],
 ])("counts the edges that moved: %j", (outcomes, sentence) => {
