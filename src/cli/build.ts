@@ -82,10 +82,10 @@ async function build({ given, content, out, store, output }: Work, site: Publish
     output.message(`\nNothing was published: ${countProblems(analysed.problems)}.`);
     return statusOf(analysed.problems, isStrict);
   }
-  const published = analysed.studies.length === 0 ? await countPublished(out) : 0;
-  if (published > 0) {
+  const refused = await findRefusal(analysed, out);
+  if (refused !== undefined) {
     if (analysed.problems.length > 0) output.message(`${formatProblems(analysed.problems)}\n`);
-    output.message(refusal(out, published, analysed.leftOut));
+    output.message(refused);
     return 1;
   }
   const { publishTo } = await import("../site/publish.ts");
@@ -115,17 +115,27 @@ function report(result: AnalysedGallery, pages: number, out: string, output: Out
   if (leftOut.length > 0) output.message(`${nameLeftOut(leftOut)}.`);
 }
 
+/** Why the site that stands in `out` is better left as it is, or undefined where it can be replaced. */
+async function findRefusal(
+  { studies, problems, leftOut }: AnalysedGallery,
+  out: string,
+): Promise<string | undefined> {
+  const standing = await readManifest(out);
+  if (standing === undefined) return undefined;
+  const published = [...standing].filter((line) => /^studies\/[^/]+\/index\.html$/.test(line)).length;
+  if (studies.length === 0 && published > 0) return refuseEmpty(out, published, leftOut);
+  const isBroken = problems.some(
+    ({ file, severity }) => severity === "error" && /(?:^|\/)gallery\.yaml$/.test(file),
+  );
+  if (!isBroken) return undefined;
+  return `Nothing was published: gallery.yaml has an error, and ${out} holds a gallery with its settings as they were.\n    Mend gallery.yaml; or, to publish with the usual settings in the place of what is wrong, remove ${out} first.`;
+}
+
 function nameLeftOut(leftOut: readonly string[]): string {
   return `${count(leftOut.length, "study", "studies")} left out: ${leftOut.map(showText).join(", ")}`;
 }
 
-/** How many studies the gallery has that stands in `out`, by the list that its build left there. */
-async function countPublished(out: string): Promise<number> {
-  const paths = (await readManifest(out)) ?? [];
-  return [...paths].filter((line) => /^studies\/[^/]+\/index\.html$/.test(line)).length;
-}
-
-function refusal(out: string, published: number, leftOut: readonly string[]): string {
+function refuseEmpty(out: string, published: number, leftOut: readonly string[]): string {
   const why = leftOut.length > 0 ? nameLeftOut(leftOut) : "there is no study to publish";
   const stands = count(published, "study", "studies");
   return `Nothing was published: ${why}, and ${out} holds a gallery of ${stands}.\n    Mend a study; or, if the gallery is to be empty, remove ${out} first.`;

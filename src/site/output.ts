@@ -2,6 +2,7 @@
 // files. One build at a time.
 import { realpath } from "node:fs/promises";
 import path from "node:path";
+import { quoteText } from "../problem/quote.ts";
 import { type Disk, disk as realDisk } from "./disk.ts";
 import { elsewhere, explainAll, OutputError } from "./failure.ts";
 import type { SiteFile } from "./file.ts";
@@ -110,9 +111,11 @@ async function checkApart(outDir: string, target: string, keptDir: string): Prom
   const isInside = (inner: string, outer: string) => `${inner}${path.sep}`.startsWith(`${outer}${path.sep}`);
   const [at, kept] = [await resolveLinks(target), await resolveLinks(path.resolve(keptDir))];
   if (isInside(kept, at) || isInside(at, kept)) {
+    const beside = path.join(path.dirname(path.resolve(keptDir)), "my-site");
+    const isHere = isInside(await resolveLinks(path.resolve("my-site")), kept);
     throw new OutputError(
-      `The site cannot be written to ${outDir}: it would mix with ${keptDir}. Name another folder.`,
-      elsewhere,
+      `The site cannot be written to ${outDir}: it would mix with the folder ${quoteText(keptDir)}. Name another folder.`,
+      isHere ? `Type, for example: --out ${path.relative("", beside)}` : elsewhere,
     );
   }
 }

@@ -45,6 +45,17 @@ export async function readFolder(path: string): Promise<Entry[] | undefined> {
   }
 }
 
+/** Returns why a folder that is there cannot be read, or undefined where it can be or where there is none. */
+export async function findFolderFailure(path: string): Promise<FileFailure | undefined> {
+  try {
+    await readdir(path);
+    return undefined;
+  } catch (error) {
+    const code = codeOf(error);
+    return code === "ENOENT" || code === "ENOTDIR" ? undefined : { kind: "unreadable", code };
+  }
+}
+
 /** Returns what is at `path`, not followed if it is a link, or undefined where nothing is. */
 export async function kindOf(path: string): Promise<Entry["kind"] | undefined> {
   return lstat(path).then(nameKind, () => undefined);

@@ -63,6 +63,18 @@ export function describeFailure(file: string, failure: FileFailure): Problem {
   };
 }
 
+/** Returns the problem of a folder that cannot be read. */
+export function describeFolderFailure(folder: string, failure: FileFailure): Problem {
+  const why = failure.kind === "unreadable" ? nameCode(failure.code) : failure.kind;
+  return {
+    rule: "study/unreadable",
+    severity: "error",
+    file: folder,
+    reason: `The folder could not be read: ${why}.`,
+    hint: "Check that you may open it and list what is in it.",
+  };
+}
+
 function nameCode(code: string): string {
   if (code === "EACCES" || code === "EPERM") return "permission denied";
   return code === "EIO" ? "the disk reports an error" : `error ${code}`;

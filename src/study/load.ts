@@ -9,15 +9,15 @@ import {
   studiesMissing,
   studyMissing,
 } from "./absent.ts";
-import { kindOf, readFolder, readRegular } from "./disk.ts";
+import { findFolderFailure, kindOf, readFolder, readRegular } from "./disk.ts";
 import {
   describeDrawingFailure,
   describeFailure,
+  describeFolderFailure,
   drawingBytes,
   type FileFailure,
   folderNamed,
 } from "./file.ts";
-import { checkFolderDrawings, type FolderDrawing } from "./flags.ts";
 import { findClashes } from "./formerly.ts";
 import { defaultGallery, missingGallery, parseGallery } from "./gallery.ts";
 import { checkStudyFiles, checkStudyFolders, linkProblem } from "./listing.ts";
@@ -56,7 +56,11 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
     (await kindOf(join(root, "studies"))) === "link" ? "link" : await readFolder(join(root, "studies"));
   const none = { gallery, studies: [], folders: [] };
   if (entries === "link") return { ...none, problems: [...problems, linkProblem(folder)] };
-  if (!entries) return { ...none, problems: [...problems, studiesMissing(folder)] };
+  if (!entries) {
+    const failure = await findFolderFailure(join(root, "studies"));
+    const problem = failure ? describeFolderFailure(folder, failure) : studiesMissing(folder);
+    return { ...none, problems: [...problems, problem] };
+  }
 
   const listing = checkStudyFolders(folder, entries);
   const found = [...problems, ...listing.problems];
@@ -115,43 +119,6 @@ export async function readDrawing(file: string): Promise<Outcome<Uint8Array>> {
   return { value: undefined, problems: [{ ...problem, ...(hint === undefined ? {} : { hint }) }] };
 }
 
-/**
- * Lists the drawings in `inner`, a folder of the content folder such as `flags`, by name; undefined where there is no such
- * folder. A link on the way there is not followed. Everything that is wrong is a warning: no study depends on it.
- *
- * Problems: `study/link` and those of `checkFolderDrawings`.
- */
-export async function listFolder(
-  contentDir: string,
-  inner: string,
-  hasStrictNames: boolean,
-): Promise<Outcome<readonly FolderDrawing[]>> {
-  const shown = `${showFolder(contentDir)}/${inner}`;
-  let path = resolve(contentDir);
-  for (const part of inner.split("/")) {
-    path = join(path, part);
-    if ((await kindOf(path)) === "link")
-      return { value: [], problems: [{ ...linkProblem(shown), severity: "warning" }] };
-  }
-  const entries = await readFolder(path);
-  if (!entries) return { value: undefined, problems: [] };
-  const { names, problems } = checkFolderDrawings(shown, entries, hasStrictNames);
-  return {
-    value: names.map((name) => ({ name, file: `${shown}/${name}`, path: join(path, name) })),
-    problems,
-  };
-}
-
-/** Returns the bytes of a drawing of a folder. Problems, as warnings: those of readDrawing; `study/link`. */
-export async function readListed({ file, path }: FolderDrawing): Promise<Outcome<Uint8Array>> {
-  const read = await readRegular(path, drawingBytes, false);
-  if ("bytes" in read) return { value: read.bytes, problems: [] };
-  return {
-    value: undefined,
-    problems: [{ ...describeDrawingFailure(file, read, path), severity: "warning" }],
-  };
-}
-
 /** Returns the path of a content folder as messages show it: with `/`, and none at its end. */
 export function showFolder(contentDir: string): string {
   return contentDir.replace(/\\/g, "/").replace(/(.)\/+$/, "$1");
@@ -165,6 +132,8 @@ async function checkContent(shown: string, root: string): Promise<Problem | unde
     const around = isContent ? undefined : await findGalleryAround(root);
     return around === undefined ? undefined : contentInside(shown, around);
   }
+  const failure = await findFolderFailure(root);
+  if (failure) return { ...describeFolderFailure(shown, failure), rule: "study/content-missing" };
   if ((await kindOf(root)) === "file") return contentIsFile(shown, await findGalleryAround(root));
   return contentMissing(shown, root, await listGalleriesNear(root));
 }
@@ -178,7 +147,10 @@ async function loadStudy(
   const studyFolder = join(root, "studies", slug);
   const folder = `${shown}/studies/${slug}`;
   const entries = await readFolder(studyFolder);
-  if (!entries) return fail([describeFailure(folder, { kind: "unreadable", code: "EACCES" })]);
+  if (!entries) {
+    const failure = (await findFolderFailure(studyFolder)) ?? { kind: "unreadable", code: "ENOENT" };
+    return fail([describeFolderFailure(folder, failure)]);
+  }
 
   const listing = checkStudyFiles(folder, entries);
   const has = (name: string) => entries.some((entry) => entry.name === name);

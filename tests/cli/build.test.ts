@@ -101,6 +101,35 @@ test("a content folder that is not there, and a base that is no path, are wrong 
   expect(await readdir(root)).toEqual([]);
 });
 
+test.each([
+  ["a misspelt key", "titel: Flags\n"],
+  ["no YAML", "title: [\n"],
+  ["a value that is none", "language: English, British\n"],
+])("a gallery is not published over itself with %s in its settings", async (_, settings) => {
+  const root = await makeFolder(content);
+  await run(root, "build");
+  const before = await readFile(join(root, "_site/index.html"), "utf8");
+  await writeFile(join(root, "content/gallery.yaml"), settings);
+  const { status, data, messages } = await run(root, "build");
+  expect([status, data]).toEqual([1, ""]);
+  expect(messages).toMatch(/^content\/gallery\.yaml:1:\d+ {2}error/m);
+  expect(messages).toContain(
+    "\n\nNothing was published: gallery.yaml has an error, and _site holds a gallery with its settings as they were.\n",
+  );
+  expect(await readFile(join(root, "_site/index.html"), "utf8")).toBe(before);
+  // Where nothing stands yet there is nothing to lose: it is published with the usual settings, and said.
+  const first = await run(root, "build", "--out", "first");
+  expect([first.status, first.data]).toEqual([1, expect.stringContaining("1 study on")]);
+});
+
+test("an output inside the content, asked for from within it, is refused with a folder that would do", async () => {
+  const root = await makeFolder(content);
+  const { status, messages } = await run(join(root, "content"), "build", "--out", "other");
+  expect(status).toBe(2);
+  expect(messages).toContain("Type, for example: --out ../my-site");
+  expect((await run(join(root, "content"), "build", "--out", "../my-site")).status).toBe(0);
+});
+
 test("an empty gallery is not published over one with studies", async () => {
   const root = await makeFolder(content);
   await run(root, "build");

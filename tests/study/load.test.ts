@@ -228,6 +228,29 @@ content/studies/ferry/study.md  error  The file could not be read: permission de
   }
 });
 
+test.each([
+  ["studies", "content/studies  error  The folder could not be read: permission denied.  study/unreadable"],
+  [
+    "studies/ferry",
+    "content/studies/ferry  error  The folder could not be read: permission denied.  study/unreadable",
+  ],
+  [".", "content  error  The folder could not be read: permission denied.  study/content-missing"],
+])("a folder that may not be read is a problem and not an absence: %s", async (folder, line) => {
+  const root = await makeFolder(harbour);
+  await chmod(root, 0o755);
+  await chmod(join(root, folder), 0);
+  const isRoot = process.geteuid?.() === 0;
+  if (isRoot) process.seteuid?.(65534);
+  try {
+    const { report, studies } = await load(root);
+    expect(report.split("\n")[0]).toBe(line);
+    expect(studies).toEqual([]);
+  } finally {
+    if (isRoot) process.seteuid?.(0);
+    await chmod(join(root, folder), 0o755);
+  }
+});
+
 test("a drawing that somebody names may be a link, but not a folder", async () => {
   const root = await makeFolder({ "a.svg": drawing });
   await symlink(join(root, "a.svg"), join(root, "b.svg"));

@@ -1,0 +1,49 @@
+// Floor 5. A folder of drawings in the content folder, `flags/` or another → its drawings, and the bytes of each.
+import { join, resolve } from "node:path";
+import type { Outcome } from "../problem/problem.ts";
+import { findFolderFailure, kindOf, readFolder, readRegular } from "./disk.ts";
+import { describeDrawingFailure, describeFolderFailure, drawingBytes } from "./file.ts";
+import { checkFolderDrawings, type FolderDrawing } from "./flags.ts";
+import { linkProblem } from "./listing.ts";
+import { showFolder } from "./load.ts";
+
+/**
+ * Lists the drawings in `inner`, a folder of the content folder such as `flags`, by name; undefined where there is no such
+ * folder. A link on the way there is not followed. Everything that is wrong is a warning: no study depends on it.
+ *
+ * Problems: `study/link`, `study/unreadable` and those of `checkFolderDrawings`.
+ */
+export async function listFolder(
+  contentDir: string,
+  inner: string,
+  hasStrictNames: boolean,
+): Promise<Outcome<readonly FolderDrawing[]>> {
+  const shown = `${showFolder(contentDir)}/${inner}`;
+  let path = resolve(contentDir);
+  for (const part of inner.split("/")) {
+    path = join(path, part);
+    if ((await kindOf(path)) === "link")
+      return { value: [], problems: [{ ...linkProblem(shown), severity: "warning" }] };
+  }
+  const entries = await readFolder(path);
+  if (!entries) {
+    const failure = await findFolderFailure(path);
+    if (failure === undefined) return { value: undefined, problems: [] };
+    return { value: [], problems: [{ ...describeFolderFailure(shown, failure), severity: "warning" }] };
+  }
+  const { names, problems } = checkFolderDrawings(shown, entries, hasStrictNames);
+  return {
+    value: names.map((name) => ({ name, file: `${shown}/${name}`, path: join(path, name) })),
+    problems,
+  };
+}
+
+/** Returns the bytes of a drawing of a folder. Problems, as warnings: those of readDrawing; `study/link`. */
+export async function readListed({ file, path }: FolderDrawing): Promise<Outcome<Uint8Array>> {
+  const read = await readRegular(path, drawingBytes, false);
+  if ("bytes" in read) return { value: read.bytes, problems: [] };
+  return {
+    value: undefined,
+    problems: [{ ...describeDrawingFailure(file, read, path), severity: "warning" }],
+  };
+}
