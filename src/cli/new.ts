@@ -100,7 +100,7 @@ function describe(
       ? []
       : ["  No change stands in the study yet, and it is left out of the gallery until one does."]),
     "",
-    `  1. Write: open ${quoteWord(join(study, file))}; the best changes stand there as lines.`,
+    `  1. Write: open ${quoteWord(join(study, file))}; ${hasChange ? "the best changes stand there as lines" : "until a change stands there, check and build end with 1"}.`,
     `  2. Look:  ${type("serve")}`,
     `  3. Publish: ${type("check")} && ${type("build")}`,
     ...(isNew

@@ -96,9 +96,9 @@ export class ServedSite {
     const { templatesDir } = this.options;
     try {
       this.version = new Version({ result: shown.result, templates, templatesDir, edition, shelf });
-      if (this.templateProblems[0]?.rule === "site/view") this.templateProblems = [];
+      if (this.templateProblems[0]?.rule === "study/fault") this.templateProblems = [];
     } catch (error) {
-      this.templateProblems = [describeFailure("site/view", templatesDir, error)];
+      this.templateProblems = [describeFailure("study/fault", templatesDir, error)];
     }
     if (this.version === undefined) return;
     for (const resolve of this.waiting.splice(0)) resolve();

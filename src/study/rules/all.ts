@@ -1,7 +1,7 @@
 // Floor 5, the catalogue of rules: all of them in chapters, as a page tells them.
 import { changeRules } from "./change.ts";
 import { drawingRules } from "./drawing.ts";
-import { folderRules, galleryRules } from "./folder.ts";
+import { folderRules, galleryRules, templateRules } from "./folder.ts";
 import type { Rule } from "./rule.ts";
 import { textRules } from "./text.ts";
 import { valueRules } from "./value.ts";
@@ -21,6 +21,7 @@ export const ruleChapters: readonly RuleChapter[] = [
   { id: "drawings", heading: "What a drawing may hold", rules: drawingRules },
   { id: "files", heading: "Files and folders", rules: folderRules },
   { id: "settings", heading: "gallery.yaml", rules: galleryRules },
+  { id: "templates", heading: "Templates", rules: templateRules },
 ];
 
 /** Returns the anchor of a rule on its page: `study-unknown-key`. */

@@ -266,3 +266,18 @@ export const galleryRules: readonly Rule[] = [
     example: { file: "told", wrong: "collection/north/harbour.svg", right: "collection/harbour.svg" },
   },
 ];
+
+/** The rule of the templates, which only those edit who have the checkout. */
+export const templateRules: readonly Rule[] = [
+  {
+    id: "site/template",
+    severity: "error",
+    means: "A template cannot be read while the gallery is served.",
+    why: "Pages are made by the templates as they were before, until it is mended.",
+    example: {
+      file: "told",
+      wrong: "a tag that is not closed in templates/pages/study.11ty.tsx",
+      right: "the same tag, closed",
+    },
+  },
+];
