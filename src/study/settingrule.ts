@@ -26,10 +26,17 @@ function wrong(rule: string, path: string, reason: string, hint: string): Findin
 }
 
 function checkAddress(address: string): Finding[] {
-  if (isWebAddress(address)) return [];
+  if (isWebAddress(address)) return /[?#]/.test(address) ? refuseQuery(address) : [];
   const reason = `“address” is ${quoteText(address)}, which is not a web address.`;
   const example = isWebAddress(`https://${address}`) ? `https://${address}` : "https://flags.example/";
   const hint = `Type the whole address of the front page: address: ${example}`;
+  return wrong("study/wrong-address", "address", reason, hint);
+}
+
+/** Pages stand below the address: nothing can follow a query or a fragment. */
+function refuseQuery(address: string): Finding[] {
+  const reason = `“address” is ${quoteText(address)}; pages cannot stand behind a ? or a #.`;
+  const hint = `Type: address: ${address.replace(/[?#].*$/s, "")}`;
   return wrong("study/wrong-address", "address", reason, hint);
 }
 

@@ -36,6 +36,9 @@ test("every setting that is wrong is named once, with its rule", () => {
 test("what to type is what was meant, where that can be known", () => {
   const hintOf = (raw: Record<string, unknown>) => checkSettings(raw)[0]?.hint;
   expect(hintOf({ address: "flags.example/sound" })).toContain("address: https://flags.example/sound");
+  expect(hintOf({ address: "https://flags.example/sound/?a=1#x" })).toBe(
+    "Type: address: https://flags.example/sound/",
+  );
   expect(hintOf({ language: "Welsh" })).toBe("Type: language: cy");
   expect(hintOf({ cloth: { black: 85, white: 5 } })).toBe("Type: cloth: { black: 5, white: 85 }");
   expect(hintOf({ cloth: { black: 20, white: 20 } })).toBe("Type: cloth: { black: 5, white: 85 }");
