@@ -19,6 +19,7 @@ import { listColours, type PlannedChange, planChange } from "./plan.ts";
 import type { EdgeLine, StudyDrawings, StudyResult } from "./result.ts";
 import type { Change, Gallery, Study } from "./study.ts";
 import { toEdgeLines } from "./traced.ts";
+import { isUnseen, tellUnseen } from "./unseen.ts";
 
 /** `locate` places what is wrong with the change too. */
 export interface AnalyseOptions extends OpenOptions {
@@ -68,8 +69,8 @@ export async function compareDrawing(
 }
 
 /**
- * Computes a study. Problems as in compareDrawing, placed in study.md where they come from it; warning study/focus-hidden
- * for a charge that runs into a stripe of its own paint.
+ * Computes a study. Problems as in compareDrawing, placed in study.md where they come from it; warnings study/focus-hidden
+ * for a charge that runs into a stripe of its own paint, study/colour-unseen for a change that nobody can see.
  */
 export async function analyseStudy(
   study: Study,
@@ -88,9 +89,11 @@ export async function analyseStudy(
   const { comparison, change, edgeLines, opened } = compared.value;
   const hidden = await findHiddenCharge(opened);
   const asking = hidden === undefined ? [] : [askForFocus(hidden, study)];
+  const isLost = isUnseen(opened.inspection, change.replace, change.only !== undefined);
+  const unseen = isLost ? [tellUnseen(study, change.replace)] : [];
   return {
     value: { study, change, comparison, drawings: drawStudy(compared.value), edgeLines },
-    problems: [...compared.problems, ...asking],
+    problems: [...compared.problems, ...asking, ...unseen],
   };
 }
 

@@ -18,6 +18,17 @@ export const changeRules: readonly Rule[] = [
     example: { file: "study.md", wrong: '  replace: "#7a1021"', right: '  replace: "#7a1020"' },
   },
   {
+    id: "study/colour-unseen",
+    severity: "warning",
+    means: "The colour to be replaced is in the drawing, and nothing of it can be seen.",
+    why: "A shape without area, or one that others cover, looks the same in every colour.",
+    example: {
+      file: "told",
+      wrong: "a wheel of radius 0",
+      right: "a wheel that shows",
+    },
+  },
+  {
     id: "study/two-meanings",
     severity: "warning",
     means: "A name means one colour here and another elsewhere: in the palette, in the drawing or in CSS.",

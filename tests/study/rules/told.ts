@@ -57,6 +57,10 @@ export const told: Readonly<Record<string, { readonly wrong: Files; readonly rig
     },
     right: ferry(key("formerly: [ferry-wheel]")),
   },
+  "study/colour-unseen": {
+    wrong: ferry(plainStudy, rightDrawing.replace('r="5"', 'r="0"')),
+    right: ferry(plainStudy),
+  },
   "study/focus-hidden": {
     wrong: ferry(whiteWheel, runsIn),
     right: ferry(whiteWheel.replace("status:", 'focus: { select: "#wheel" }\nstatus:'), runsIn),
