@@ -24,7 +24,8 @@ export function render({ site: { survey } }: { site: SiteView }): JSX.Element {
           colour to change first. The numbers say nothing of beauty or meaning.
         </p>
         <p class="count">
-          {survey.rows.length > 0 && `${survey.count}, least clear first. `}
+          {survey.rows.length > 1 && `${survey.count}, least clear first. `}
+          {survey.rows.length === 1 && `${survey.count}. `}
           {survey.told && `${survey.told} `}
           <a href={survey.how}>How the survey is made</a>
         </p>

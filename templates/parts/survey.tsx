@@ -41,13 +41,13 @@ export function SurveyForm({ finder }: { finder: SurveyFinder }): JSX.Element {
             </select>
           </p>
         )}
-        <p class="field buttons">
+        <div class="field buttons answer">
           <button type="submit">Find</button>
           <button type="reset">Show all</button>
-        </p>
-        <p class="found" role="status" data-found={finder.found} data-all={finder.all}>
-          {finder.all}
-        </p>
+          <p class="found" role="status" data-found={finder.found} data-all={finder.all}>
+            {finder.all}
+          </p>
+        </div>
       </form>
       <p class="none-found" hidden>
         No flag fits all of this. Take away a word or a choice, or show all.
@@ -62,7 +62,8 @@ export function SurveyTable({ rows }: { rows: readonly FlagRow[] }): JSX.Element
     <section class="survey-scroll" aria-labelledby="list">
       <table class="survey-table">
         <caption id="list">
-          Every flag as it is, least clear first. Contrast and clarity in percent, distances in flag heights.
+          Every flag as it is{rows.length > 1 && ", least clear first"}. Contrast and clarity in percent,
+          distances in flag heights.
         </caption>
         <thead>
           <tr>

@@ -96,6 +96,7 @@ const pages: readonly [(typeof sites)[number], string][] = [
   ["demo", ""],
   ["demo", "studies/harrowquay/"],
   ["demo", "studies/fourwells/"],
+  ["demo", "studies/lockmouth/"],
   ["demo", "method/"],
   ["demo", "rules/"],
   ["demo", "survey/"],
@@ -113,6 +114,7 @@ const looks = [
   { colorScheme: "light", width: 320 },
   { colorScheme: "dark", width: 1280 },
   { colorScheme: "dark", width: 320 },
+  { colorScheme: "light", width: 1600 },
 ] as const;
 
 describe.each([...pages, ["demo", "no/such/page"] as const])("%s /%s", (site, address) => {
@@ -178,6 +180,30 @@ describe.each([...pages, ["demo", "no/such/page"] as const])("%s /%s", (site, ad
     },
   );
 });
+
+test("with letters twice as large in the browser's own settings nothing is cut off and nothing reaches off the screen", async () => {
+  const large = await launchBrowser(["--blink-settings=defaultFontSize=32,defaultFixedFontSize=26"]);
+  try {
+    for (const [site, address] of pages) {
+      const page = await large.newPage({ viewport: { width: 1280, height: 900 } });
+      await page.goto(at(site, address), { waitUntil: "load" });
+      const seen = await page.evaluate(() => ({
+        letters: getComputedStyle(document.documentElement).fontSize,
+        width: document.documentElement.scrollWidth,
+        // What is hidden from the eye on purpose is cut to a pixel; everything else that cuts off has to hold its text.
+        cut: [...document.querySelectorAll<HTMLElement>("body *")]
+          .filter((box) => box.clientWidth > 2 && (box.textContent ?? "").trim() !== "")
+          .filter((box) => /hidden|clip/.test(getComputedStyle(box).overflow))
+          .filter((box) => box.scrollWidth > box.clientWidth + 1 || box.scrollHeight > box.clientHeight + 1)
+          .map((box) => box.outerHTML.slice(0, 120)),
+      }));
+      expect(seen, `${site} /${address}`).toEqual({ letters: "32px", width: 1280, cut: [] });
+      await page.close();
+    }
+  } finally {
+    await large.close();
+  }
+}, 120_000);
 
 test("flags are shown whole, in their proportions, on every kind of mat", async () => {
   for (const [site, address] of pages) {

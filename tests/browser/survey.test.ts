@@ -145,6 +145,46 @@ test("words and choices narrow the list, the count says how far, and the address
   expect(await open(small, {}, read, "?sort=nonsense&first=nothing")).toHaveLength(3);
 });
 
+test("from right to left a change still runs from what is to what is proposed, and so does its arrow", async () => {
+  for (const [server, way] of [
+    [small, 1],
+    [large, -1],
+  ] as const) {
+    await open(server, { viewport: { width: 1280, height: 900 } }, async (page) => {
+      const changes = await page.locator("tbody td:last-child .renamed").evaluateAll((all) =>
+        all.slice(0, 9).map((change) => {
+          const middle = (element: Element | undefined) => {
+            const { left, right } = element?.getBoundingClientRect() ?? { left: 0, right: 0 };
+            return (left + right) / 2;
+          };
+          const [from, to] = change.querySelectorAll(".named");
+          const arrow = change.querySelector(".arrow") ?? undefined;
+          return {
+            across: [middle(arrow) - middle(from), middle(to) - middle(arrow)],
+            isTurned: arrow !== undefined && getComputedStyle(arrow).transform.startsWith("matrix(-1"),
+          };
+        }),
+      );
+      expect(changes.length).toBeGreaterThan(0);
+      for (const { across, isTurned } of changes) {
+        for (const step of across) expect(step * way).toBeGreaterThan(5);
+        expect(isTurned).toBe(way < 0);
+      }
+    });
+  }
+});
+
+test("on paper every sheet of the list has its heads", async () => {
+  await open(small, {}, async (page) => {
+    await page.emulateMedia({ media: "print" });
+    const shown = await page
+      .locator("thead button")
+      .evaluateAll((all) => all.map((button) => getComputedStyle(button).display));
+    // A button in a head that is repeated is drawn once: its words alone are drawn on each sheet.
+    expect(new Set(shown)).toEqual(new Set(["contents"]));
+  });
+});
+
 test("on a phone a flag is a card: every cell says what it is, and the buttons still sort", async () => {
   await open(small, { viewport: { width: 360, height: 800 } }, async (page) => {
     const cells = page.locator("tbody tr").first().locator("td");
