@@ -43,7 +43,9 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
       </ol>
       {gain.rest.length > 0 && (
         <details>
-          <summary>{gain.restLabel}</summary>
+          <summary>
+            <bdi>{gain.restLabel}</bdi>
+          </summary>
           <ol class="gain-rows">
             {gain.rest.map((row) => (
               <Row key={row.slug} row={row} gain={gain} />
