@@ -14,13 +14,13 @@ import type { Given, Output } from "./command.ts";
 import { nameOwnInvocation, quoteWord } from "./invocation.ts";
 import { layOut } from "./lay.ts";
 import { findPlace } from "./place.ts";
-import { listPieces, type Request, readRequest, surveyPlace } from "./request.ts";
+import { listPieces, listTaken, type Request, readRequest, surveyPlace } from "./request.ts";
 import { refreshSchemas } from "./schemas.ts";
 import { statusOf } from "./status.ts";
 
 /** Writes nothing unless the drawing can be measured and nothing is in the way. */
 export async function run(given: Given, output: Output): Promise<number> {
-  const request = readRequest(given, findPlace());
+  const request = readRequest(given, findPlace(), await listTaken(given, findPlace()));
   const place = await surveyPlace(request);
   const { value: gallery } = await loadSettings(request.content);
   const { measured, problems } = await look(request.original, gallery);

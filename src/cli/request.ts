@@ -32,12 +32,15 @@ export interface Ground {
 
 const longest = { title: 200, slug: 80 };
 
-/** Reads what was typed; `content` is the folder where none is named. Throws UsageError with a slug that would do. */
-export function readRequest(given: Given, content: string): Request {
+/**
+ * Reads what was typed; `content` is the folder where none is named, `taken` the names in its studies/. Throws UsageError
+ * with a slug that would do.
+ */
+export function readRequest(given: Given, content: string, taken: readonly string[] = []): Request {
   const { original, title } = given.values;
   const [slug] = given.operands;
-  if (original === undefined) throw askForOriginal(slug, given);
-  const typed = { ...given, original };
+  if (original === undefined) throw askForOriginal(slug, { ...given, taken });
+  const typed = { ...given, original, taken };
   if (slug === undefined)
     throw new UsageError(
       "new needs a slug: the name of the study's folder, and of its address.",
@@ -76,13 +79,11 @@ export async function surveyPlace({ slug, content, original, given }: Request): 
   const studies = await list(join(content, "studies"));
   const taken = [...studies.keys()].find((name) => foldName(name) === foldName(slug));
   if (taken !== undefined) {
-    let number = 2;
-    while ([...studies.keys()].some((name) => foldName(name) === `${slug}-${number}`)) number += 1;
     const reason =
       taken === slug
         ? `There is a study ${quoteText(slug)} already, and nothing is overwritten.`
         : `There is ${quoteText(taken)} already, which is the same name on many computers.`;
-    throw new UsageError(reason, suggest(`${slug}-${number}`, { ...given, original }));
+    throw new UsageError(reason, suggest(slug, { ...given, original, taken: [...studies.keys()] }));
   }
   return {
     isNew: !top.has("gallery.yaml"),
@@ -138,7 +139,23 @@ async function list(folder: string): Promise<ReadonlyMap<string, "link" | "folde
   );
 }
 
-function askForOriginal(slug: string | undefined, given: Given): UsageError {
+/** Returns the names in the folder of the studies of what was typed; none where there is none to be read. */
+export async function listTaken({ values }: Given, content: string): Promise<readonly string[]> {
+  return readdir(join(values["content"] ?? content, "studies")).catch(() => []);
+}
+
+/** `slug`, or where there is one of that name the first with a number behind it. */
+function findFree(slug: string, taken: readonly string[]): string {
+  const folded = new Set(taken.map(foldName));
+  let free = slug;
+  for (let number = 2; folded.has(foldName(free)); number += 1) free = `${slug}-${number}`;
+  return free;
+}
+
+function askForOriginal(
+  slug: string | undefined,
+  given: Given & { readonly taken: readonly string[] },
+): UsageError {
   const isDrawing = slug !== undefined && /\.svg$/i.test(slug);
   return new UsageError(
     "new needs a drawing: --original and the name of an SVG file.",
@@ -148,16 +165,25 @@ function askForOriginal(slug: string | undefined, given: Given): UsageError {
   );
 }
 
-/** Says what to type: the slug nearest to `name`, and all else as it was typed. */
+/** Says what to type: the slug nearest to `name` that is free, and all else as it was typed. */
 function suggest(
   name: string,
-  { original, values, switches }: Given & { readonly original: string },
+  {
+    original,
+    values,
+    switches,
+    taken,
+  }: Given & { readonly original: string; readonly taken: readonly string[] },
 ): string {
   const rest = ["title", "content"].flatMap((option) => {
     const value = values[option];
     return value === undefined ? [] : [`--${option} ${quoteWord(value)}`];
   });
-  const words = [proposeSlug(name) ?? "my-flag", `--original ${quoteWord(original)}`, ...rest];
+  const words = [
+    findFree(proposeSlug(name) ?? "my-flag", taken),
+    `--original ${quoteWord(original)}`,
+    ...rest,
+  ];
   return `Type: counterchange new ${words.join(" ")}${switches.has("yaml") ? " --yaml" : ""}`;
 }
 

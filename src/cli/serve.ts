@@ -18,7 +18,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   const store = await openCache(given, content);
   const { openLine } = await import("../site/serve/line.ts");
   const pool = openLine(store);
-  const [{ startServing }, { TakenError }] = await Promise.all([
+  const [{ startServing }, { HostError, TakenError }] = await Promise.all([
     import("../site/serve/start.ts"),
     import("../site/serve/port.ts"),
   ]);
@@ -44,6 +44,8 @@ export async function run(given: Given, output: Output): Promise<number> {
     await serving.close();
     return 0;
   } catch (error) {
+    if (error instanceof HostError)
+      throw new UsageError(error.message, "Type, for example: --host 127.0.0.1");
     if (error instanceof TakenError)
       throw new UsageError(error.message, "Name another, for example: --port 0 (any that is free)");
     throw error;

@@ -83,6 +83,8 @@ function checkSize(source: Source, yaml: string, whole: string, where: string): 
 }
 
 function wrongOpening(source: Source, first: string): Problem {
+  const opening = source.lines.findIndex((line) => line.trim() !== "");
+  if ((source.lines[opening] ?? "").trim() === "---") return lateOpening(source, opening);
   const place = { line: 1, column: 1, length: Math.max(1, first.length) };
   if (/^---\s*[a-z]/i.test(first)) {
     return problemAt(source, place, {
@@ -95,6 +97,24 @@ function wrongOpening(source: Source, first: string): Problem {
     rule: "study/front-matter-missing",
     ...describeOpening(first),
   });
+}
+
+/** The first line of three hyphens is there, below blank lines or behind spaces. */
+function lateOpening(source: Source, index: number): Problem {
+  const length = (source.lines[index] ?? "").trimEnd().length;
+  const lines = index === 1 ? "a blank line, and a study" : `${index} blank lines, and a study`;
+  const what =
+    index === 0
+      ? { reason: "The three hyphens are indented.", hint: "Type, at the beginning of the line: ---" }
+      : {
+          reason: `The file begins with ${lines} begins with three hyphens.`,
+          hint: `Delete the blank ${index === 1 ? "line" : "lines"} above ---.`,
+        };
+  return problemAt(
+    source,
+    { line: index + 1, column: 1, length },
+    { rule: "study/front-matter-missing", ...what },
+  );
 }
 
 /** A file that begins with a key lacks one line; any other lacks all of them. */

@@ -36,7 +36,7 @@ export function parseGallery(
 ): Outcome<Gallery> & { readonly value: Gallery } {
   const { value: source, problems } = readSource(file, bytes);
   if (!source) return { value: defaultGallery, problems };
-  const yaml = parseYaml(source, source.text);
+  const yaml = parseYaml(source, source.text, galleryGuide.examples["title"]);
   if (!yaml.value) return { value: defaultGallery, problems: yaml.problems };
 
   const raw = yaml.value.value;
@@ -84,12 +84,16 @@ function checkMissing(raw: Readonly<Record<string, unknown>>): Finding[] {
     }));
 }
 
-/** Returns the warning that a content folder has no gallery.yaml. */
-export function missingGallery(file: string): Problem {
+/** Returns the warning that a content folder has no gallery.yaml. `names` are the files that it has. */
+export function missingGallery(file: string, names: readonly string[]): Problem {
+  const base = { rule: "study/gallery-missing", severity: "warning", file } as const;
+  const near = names.find((name) => /^gallery\.(?:ya?ml|ya?ml\.txt|txt)$/i.test(name));
+  if (near !== undefined) {
+    const reason = `${quoteText(near)} is not read: the settings of a gallery are in gallery.yaml.`;
+    return { ...base, file: file.replace(/[^/]*$/, near), reason, hint: "Rename it to: gallery.yaml" };
+  }
   return {
-    rule: "study/gallery-missing",
-    severity: "warning",
-    file,
+    ...base,
     reason: "There is no gallery.yaml, so the gallery has the usual title, palette and settings.",
     hint: `Make one with two lines:\n${galleryGuide.examples.title}\n${galleryGuide.examples.address}`,
   };

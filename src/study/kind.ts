@@ -4,6 +4,7 @@ import { quoteText } from "../problem/quote.ts";
 import { findDateFault } from "./date.ts";
 import { capital, exampleOf, type Finding, type KeyGuide, keysUnder, labelOf } from "./finding.ts";
 import { writeValue } from "./home.ts";
+import { findSlip, writeItem } from "./slip.ts";
 import type { YamlData } from "./yaml.ts";
 
 /** Returns the finding for `value` at `path` where the schema `expected` another kind, by the name that zod has for it. */
@@ -23,6 +24,8 @@ export function describeKind(
     const reason = `${capital(labelOf(path))} is ${quoteText(typed ?? "")}, which YAML reads as a number; a hex colour begins with # and stands in quotes.`;
     return { ...found, reason, hint: `Type: ${lineOf(path, JSON.stringify(colour))}` };
   }
+  const slip = expected === "array" && typeof value === "string" ? findItemSlip(value) : undefined;
+  if (slip !== undefined) return { ...found, reason: slip.reason, hint: slip.hint };
   const reason = `${capital(labelOf(path))} is ${nameValue(value, typed)}; it must be ${nameExpected(path, expected, guide)}.`;
   const hint = proposeValue(path, expected, value, typed) ?? proposeExample(path, guide);
   return { ...found, reason, ...(hint === undefined ? {} : { hint }) };
@@ -41,6 +44,7 @@ function proposeValue(
 ): string | undefined {
   if (expected === "string" && typed !== undefined)
     return `Put it in quotes: ${lineOf(path, JSON.stringify(typed))}`;
+  if (path === "change" && Array.isArray(value)) return proposeChange(value);
   const [only] = Array.isArray(value) && value.length === 1 ? value : [];
   if (expected === "string" && typeof only === "string") return `Type: ${lineOf(path, writeValue(only))}`;
   if (typeof value !== "string") return undefined;
@@ -53,6 +57,26 @@ function proposeValue(
   if (path !== "focus") return undefined;
   const isColour = parseColour(value) !== undefined;
   return `Type: focus: { ${isColour ? "colour" : "select"}: ${JSON.stringify(value)} }`;
+}
+
+/** A list of changes: the first is the study's. */
+function proposeChange(changes: readonly unknown[]): string | undefined {
+  const [first] = changes;
+  if (typeof first !== "object" || first === null || Array.isArray(first)) return undefined;
+  const words = Object.entries(first).map(([key, value]) => `${key}: ${writeValue(value)}`);
+  const typed = `Type: change: { ${words.join(", ")} }`;
+  if (changes.length === 1) return typed;
+  const others = changes.length === 2 ? "the other" : "the others";
+  return `A study makes one change; put ${others} under options:, or in a study of its own.\n${typed}`;
+}
+
+/** Items of a list whose hyphens are none come as one text. What is wrong with the first is said, and all are typed. */
+function findItemSlip(value: string): { readonly reason: string; readonly hint: string } | undefined {
+  const items = value.split(/\s+(?=[-\u2010-\u2015\u2022\u2212\u00b7])/);
+  const slip = findSlip(items[0] ?? "");
+  if (slip === undefined || !/^[-\u2010-\u2015\u2022\u2212\u00b7]/.test(value)) return undefined;
+  const plain = items.map((item) => writeItem(item.slice(1)));
+  return { reason: slip.reason, hint: plain.length === 1 ? slip.hint : ["Type:", ...plain].join("\n") };
 }
 
 function proposeExample(path: string, guide: KeyGuide): string | undefined {

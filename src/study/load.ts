@@ -92,7 +92,9 @@ export async function loadSettings(
   const file = `${showFolder(contentDir)}/gallery.yaml`;
   const read = await readRegular(join(resolve(contentDir), "gallery.yaml"), textFileBytes, false);
   if ("bytes" in read) return parseGallery(file, read.bytes);
-  const problem = read.kind === "missing" ? missingGallery(file) : textFailure(file, read);
+  const entries = (await readFolder(resolve(contentDir))) ?? [];
+  const names = entries.map(({ name }) => name);
+  const problem = read.kind === "missing" ? missingGallery(file, names) : textFailure(file, read);
   return { value: defaultGallery, problems: [problem] };
 }
 

@@ -25,6 +25,8 @@ export function parseOriginal(
   const proposed = /\.svg$/i.test(last) ? proposeDrawingName(last) : "original.svg";
   if (/[/\\:%\ufffd]/.test(name)) {
     const reason = `“original” is ${quoteText(text)}; it must name a file beside study.md, or /flags/ and a file name.`;
+    const meant = respell(text);
+    if (meant !== undefined) return { reason, hint: `Type: original: ${meant}` };
     return { reason, hint: `Copy the drawing into the study's folder and type: original: ${proposed}` };
   }
   if (!/\.svg$/i.test(name)) {
@@ -34,6 +36,13 @@ export function parseOriginal(
   const target = flags === undefined ? proposed : `/flags/${proposed}`;
   const reason = `${quoteText(text)} is no file name for a drawing: small letters, digits and hyphens only.`;
   return { reason, hint: `Rename the file and type: original: ${target}` };
+}
+
+/** A place where drawings are, spelt in another way: `flags/harbour.svg`, `./harbour.svg`. */
+function respell(text: string): string | undefined {
+  const [, flags, name = ""] = /^(?:\.\/)?(flags\/)?([^/]*)$/.exec(text) ?? [];
+  if (!isDrawingName(name)) return undefined;
+  return flags === undefined ? name : `/flags/${name}`;
 }
 
 /** Returns the path of a study's original in the content folder: `flags/a.svg`. */

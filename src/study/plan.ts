@@ -30,7 +30,7 @@ export function planChange(
   palette: ReadonlyMap<string, string>,
   locate: Locate,
 ): Outcome<PlannedChange> {
-  const replace = resolveReplace(change.replace, colours, locate("change.replace"));
+  const replace = resolveReplace(change.replace, colours, locate("change.replace"), change.with);
   const others = colours.filter(({ hex }) => hex !== replace.hex);
   const next = resolveWith(change.with, palette, locate("change.with"), others);
   const only =

@@ -111,7 +111,7 @@ function describeMissing(asked: AskedFigure, { edges, before }: Shown): Fault | 
 
 /** The figure line as it should be, with the names that stand in the wrong one. */
 function proposeFigure(line: string): string {
-  const inside = /^::figure\W*(?:(?:kind|edge)\W*)?([\p{L} -]+?)\W*$/u.exec(line)?.[1];
+  const inside = /^::figure\W*(?:(?:kind|edge|\w+\s*=)\W*)?([\p{L} -]+?)\W*$/u.exec(line)?.[1];
   const kind = inside === undefined ? undefined : findKind(inside);
   if (kind !== undefined) return `Type: ::figure{kind="${kind}"}`;
   const names = /([\p{L}][\p{L} -]*?)\s*\/\s*([\p{L}][\p{L} -]*)/u.exec(
@@ -153,10 +153,22 @@ function checkStray(token: Token, study: Study): Problem[] {
   if (found === undefined) return [];
   const line = found.replace(/^:+\s?figure\s?/i, "::figure");
   const right = readFigure(line) || readKind(line) ? line : proposeFigure(line).replace("Type: ", "");
-  const how = found.startsWith("::figure{") ? "Type it" : "Type it with two colons,";
-  const hint = `${how} on a line of its own, outside lists and quotations: ${right}`;
+  const hint = `${howToType(found, token, study)}: ${right}`;
   const reason = `${quoteText(found)} does not stand for a figure here, and is shown letter for letter.`;
   return [report(token, study, "study/figure", reason, hint, found)];
+}
+
+/** Where it has a line of its own, only what is wrong with the word itself is said. */
+function howToType(found: string, token: Token, study: Study): string {
+  const isAlone = token.level === 1 && study.body.split("\n").includes(found);
+  const spelling = [
+    ...(found.includes("F") ? ["with a small f"] : []),
+    ...(/^:+\s|figure\s/i.test(found) ? ["without a space"] : []),
+  ];
+  const colons = /^::(?!:)/.test(found) ? [] : ["with two colons"];
+  if (isAlone && colons.length === 0 && spelling.length > 0) return `Type it ${spelling.join(" and ")}`;
+  const how = colons.length === 0 ? "Type it" : "Type it with two colons,";
+  return `${how} on a line of its own, outside lists and quotations`;
 }
 
 function checkImages(token: Token, study: Study): Problem[] {

@@ -34,11 +34,17 @@ const alikeUnder = 25;
 
 /**
  * Resolves `replace`: a name of the drawing first, then any CSS colour that is in the drawing. A name that CSS has too
- * is no question unless the drawing has both colours.
+ * is no question unless the drawing has both colours. `instead` is what shall take its place: where the drawing has that
+ * colour, and none like `text`, the two were most likely exchanged.
  *
  * Problems: study/colour-absent; warnings study/colour-near, study/two-meanings.
  */
-export function resolveReplace(text: string, colours: readonly NamedColour[], at: Whereabouts): Resolved {
+export function resolveReplace(
+  text: string,
+  colours: readonly NamedColour[],
+  at: Whereabouts,
+  instead?: string,
+): Resolved {
   const named = colours.find((colour) => colour.name === text.trim().toLowerCase());
   const css = parseColour(text)?.hex;
   const hasCss = colours.some((colour) => colour.hex === css);
@@ -46,10 +52,11 @@ export function resolveReplace(text: string, colours: readonly NamedColour[], at
     const other = hasCss ? css : undefined;
     return { hex: named.hex, ...warnTwoMeanings(text, named.hex, "the drawing", other, "CSS", at) };
   }
-  if (css === undefined) return { problem: absent(text, colours, at) };
+  if (css === undefined) return { problem: absent(text, colours, at, instead) };
   if (hasCss) return { hex: css };
   const [nearest] = sortByDifference(colours, css);
-  if (nearest === undefined || nearest.away >= nearMiss) return { problem: absent(text, colours, at) };
+  if (nearest === undefined || nearest.away >= nearMiss)
+    return { problem: absent(text, colours, at, instead) };
   return {
     hex: nearest.hex,
     problem: {
@@ -118,10 +125,20 @@ function warnTwoMeanings(
 }
 
 /** Names the nearest colour, by its name where the author typed one, else by how it looks. */
-function absent(text: string, colours: readonly NamedColour[], at: Whereabouts): Problem {
+function absent(
+  text: string,
+  colours: readonly NamedColour[],
+  at: Whereabouts,
+  instead: string | undefined,
+): Problem {
   const list = colours.map((colour) => `${colour.hex} ${colour.name}`).join(", ");
   const near = findNear(text, colours);
-  const nearest = near === undefined ? "" : `Type ${JSON.stringify(near.hex)} (${near.name}), the nearest.\n`;
+  const isExchanged = near === undefined && instead !== undefined && has(instead, colours);
+  const nearest = isExchanged
+    ? "The drawing has the colour behind “with”: exchange the two, if that is meant.\n"
+    : near === undefined
+      ? ""
+      : `Type ${JSON.stringify(near.hex)} (${near.name}), the nearest.\n`;
   return {
     rule: "study/colour-absent",
     severity: "error",
@@ -129,6 +146,11 @@ function absent(text: string, colours: readonly NamedColour[], at: Whereabouts):
     reason: `The drawing has no colour ${quoteText(text)}.`,
     hint: `${nearest}Its colours are: ${list}.`,
   };
+}
+
+function has(text: string, colours: readonly NamedColour[]): boolean {
+  const [word, css] = [text.trim().toLowerCase(), parseColour(text)?.hex];
+  return colours.some(({ hex, name }) => name === word || hex === css);
 }
 
 function findNear(text: string, colours: readonly NamedColour[]): NamedColour | undefined {

@@ -31,6 +31,7 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
     ...checkMeanings(names, palette),
     ...checkOriginal(raw.original),
     ...changes.flatMap(([path, change]) => checkChange(path, change, palette)),
+    ...checkRepeated(raw),
     ...checkFocus(raw.focus),
     ...checkDecision(raw),
     ...checkDate(raw.date),
@@ -72,6 +73,32 @@ function checkChange(path: string, change: unknown, palette: ReadonlyMap<string,
   const findings = checkDrawingColour(`${path}.replace`, change.replace);
   if (isText(change.with)) findings.push(...checkColour(`${path}.with`, change.with, [...palette.keys()]));
   return findings;
+}
+
+/** An option is another change than the study's. */
+function checkRepeated(raw: Raw): Finding[] {
+  const own = isRaw(raw.change) ? nameChange(raw.change) : undefined;
+  return listOf(raw.options).flatMap((option, index): Finding[] =>
+    own !== undefined && isRaw(option) && nameChange(option) === own
+      ? [
+          {
+            rule: "study/option-repeated",
+            path: `options.${index}`,
+            on: "value",
+            severity: "warning",
+            reason: `${capital(labelOf(`options.${index}`))} is the change of the study itself.`,
+            hint: "Delete it, or type another colour.",
+          },
+        ]
+      : [],
+  );
+}
+
+/** Two changes of one name do the same. Undefined where a colour is missing or of the wrong type. */
+function nameChange({ replace, with: next, only = "" }: Raw): string | undefined {
+  if (!isText(replace) || !isText(next)) return undefined;
+  const colours = [replace, next].map((text) => parseColour(text)?.hex ?? text.toLowerCase());
+  return JSON.stringify([...colours, only]);
 }
 
 /** A colour of the drawing may be a name that only the drawing knows, so only what is clearly a code is checked. */

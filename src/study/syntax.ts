@@ -2,100 +2,15 @@
 import type { LineCounter, YAMLError } from "yaml";
 import type { Place, Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
-import { control, nameCharacter } from "./clean.ts";
+import { findMissingComma } from "./comma.ts";
+import { findInnerQuote, quoteAnew, quoteValue } from "./innerquote.ts";
+import { findHyphen, findSlip } from "./slip.ts";
 import { problemAt, type Source } from "./source.ts";
-import type { Token } from "./tokens.ts";
 
-/** Returns a problem for each line indented with a tab and each control character, before YAML sees the text. */
-export function findForbidden(source: Source, yaml: string): Problem[] {
-  return yaml.split("\n").flatMap((text, index) => {
-    const line = index + 1;
-    const tab = /^ *\t+/.exec(text)?.[0];
-    const problems: Problem[] = [];
-    if (tab !== undefined) {
-      const column = tab.indexOf("\t") + 1;
-      problems.push(
-        problemAt(
-          source,
-          { line, column, length: tab.length - column + 1 },
-          {
-            rule: "study/yaml-tab",
-            reason: "The line is indented with a tab; YAML allows only spaces there.",
-            hint: "Put two spaces in place of each tab.",
-          },
-        ),
-      );
-    }
-    const found = text.search(control);
-    if (found !== -1) {
-      problems.push(
-        problemAt(
-          source,
-          { line, column: found + 1 },
-          {
-            rule: "study/yaml-control",
-            reason: `An invisible control character (${nameCharacter(text.slice(found))}) stands in the line.`,
-            hint: "Type the line again by hand; copying brought the character along.",
-          },
-        ),
-      );
-    }
-    return problems;
-  });
-}
+/** Most lines with an error that are looked at. */
+const mostLines = 40;
 
-/** Returns the problem of a tag, anchor, alias, merge key or second document. */
-export function describeToken(source: Source, place: Place, token: Token): Problem {
-  const rule = "study/yaml-feature";
-  if (token.kind === "second document") {
-    return problemAt(source, place, {
-      rule,
-      reason: `${quoteText(token.text)} would begin a second YAML document.`,
-      hint: "Delete the line.",
-    });
-  }
-  if (token.kind === "merge key") {
-    return problemAt(source, place, {
-      rule,
-      reason: "“<<” is a YAML merge key, which is not used here.",
-      hint: "Write every key out.",
-    });
-  }
-  return problemAt(source, place, {
-    rule,
-    reason: `${quoteText(token.text)} is a YAML ${token.kind}, which is not used here.`,
-    hint: quoteValue(source, place.line) ?? "Write the value out in plain text.",
-  });
-}
-
-/** Returns the problem of a value that begins with # and has no quotes, with the line as it should be typed. */
-export function describeBareHash(source: Source, place: Place, token: Token): Problem {
-  const line = source.lines[place.line - 1] ?? "";
-  const quoted = line.replace(/([:,[-]\s+)(#[^\s#,{}[\]]+)/g, '$1"$2"').trim();
-  return problemAt(source, place, {
-    rule: "study/quote-hash",
-    reason: `Without quotes, # begins a comment, and ${quoteText(token.text)} is lost.`,
-    hint: `Put it in quotes: ${quoted}`,
-  });
-}
-
-/** Returns the problem of a bracket or a quote that is opened and not closed on its line. */
-export function describeOpen(source: Source, place: Place, token: Token): Problem {
-  const sign = token.text.charAt(0);
-  const close = sign === "[" ? "]" : sign === "{" ? " }" : sign;
-  const line = (source.lines[place.line - 1] ?? "").trim();
-  return problemAt(
-    source,
-    { ...place, length: 1 },
-    {
-      rule: "study/yaml-syntax",
-      reason: `The ${token.kind === "open quote" ? "quote" : "bracket"} ${sign} is opened here and never closed.`,
-      hint: line.endsWith(sign) ? `Close it with ${close.trim()}` : `Close it: ${line}${close}`,
-    },
-  );
-}
-
-/** Returns a problem for the first error on each line, at most ten. */
+/** Returns a problem for the first error on each line, at most ten, but for what is a consequence of those before. */
 export function describeSyntax(
   source: Source,
   errors: readonly YAMLError[],
@@ -105,10 +20,15 @@ export function describeSyntax(
   const problems: Problem[] = [];
   for (const error of errors) {
     const { line, col } = lineCounter.linePos(error.pos[0]);
-    if (seen.has(line) || problems.length === 10) continue;
+    if (seen.has(line) || problems.length === 10 || seen.size === mostLines) continue;
     seen.add(line);
     const place = { line: Math.max(1, line), column: Math.max(1, col) };
-    problems.push(problemAt(source, place, { rule: "study/yaml-syntax", ...explain(error, source, place) }));
+    const found = describeError(source, place, error);
+    // Behind a bracket or a quote too many YAML stumbles over every line.
+    const isNext = problems.at(-1)?.place?.line === line - 1;
+    const isConsequence =
+      found.isVague && problems.length > 0 && (isNext || error.code === "UNEXPECTED_TOKEN");
+    if (!isConsequence) problems.push(found.problem);
     if (error.code === "RESOURCE_EXHAUSTION") break;
   }
   return problems;
@@ -117,6 +37,69 @@ export function describeSyntax(
 interface Explanation {
   readonly reason: string;
   readonly hint: string;
+}
+
+/** A sign that was mistyped says more than where YAML stumbled over it, and has a place of its own. */
+function describeError(
+  source: Source,
+  place: Place,
+  error: YAMLError,
+): { readonly problem: Problem; readonly isVague: boolean } {
+  const rule = "study/yaml-syntax";
+  const slip = unexplained.has(error.code) ? undefined : findSlipAt(source, place);
+  if (slip === undefined) {
+    if (isBeforeIndented(source, place, error)) place = { line: place.line + 1, column: 1 };
+    const { reason, hint } = explain(error, source, place);
+    const said = isEcho(source, hint) ? typeAgain : { reason, hint };
+    return { problem: problemAt(source, place, { rule, ...said }), isVague: true };
+  }
+  const { line, column, length, reason, hint } = slip;
+  return { problem: problemAt(source, { line, column, length }, { rule, reason, hint }), isVague: false };
+}
+
+/** A line indented under one that has a value: YAML stumbles over the value. */
+function isBeforeIndented(source: Source, { line }: Place, error: YAMLError): boolean {
+  const [own = "", next = ""] = [source.lines[line - 1], source.lines[line]];
+  const [lead, under] = [own, next].map((text) => text.search(/\S/));
+  const isKey = /^\s*[\w-]+:(?:\s|$)/.test(next) && !/:\s.*:\s/.test(own);
+  return error.code === "BLOCK_AS_IMPLICIT_KEY" && isKey && (under ?? 0) > (lead ?? 0);
+}
+
+/** Errors that say themselves what is wrong. */
+const unexplained: ReadonlySet<string> = new Set([
+  "RESOURCE_EXHAUSTION",
+  "BAD_SCALAR_START",
+  "BAD_DQ_ESCAPE",
+]);
+
+/** What is said where the line that we would propose stands there already. */
+const typeAgain: Explanation = {
+  reason: "YAML cannot read this line where it stands.",
+  hint: "Type it again by hand, as key: value, and look at the line above it too.",
+};
+
+/** Looks in the line of the error, and in the one before, as YAML notices some signs late. */
+function findSlipAt(source: Source, { line, column }: Place) {
+  const [before = "", own = ""] = [source.lines[line - 2], source.lines[line - 1]];
+  const comma = findMissingComma(source.lines, line);
+  if (comma !== undefined) return comma;
+  const here = findInnerQuote(own, column) ?? findSlip(own);
+  if (here !== undefined) return { ...here, line };
+  const late = findSlip(before);
+  // A space before a colon may stand in a text of several lines, where it is right.
+  const isFrame = late !== undefined && /^\s*$|[:\w-]$/.test(before.slice(0, late.column - 1));
+  const isText = late !== undefined && /^\s*:/.test(before.slice(late.column));
+  return late === undefined || !isFrame || isText || findHyphen(before)
+    ? undefined
+    : { ...late, line: line - 1 };
+}
+
+/** Returns whether a hint asks to type lines that stand there already, as they are. */
+function isEcho(source: Source, hint: string): boolean {
+  const [first = "", ...more] = hint.split("\n");
+  if (more.length > 0) return `\n${source.lines.join("\n")}\n`.includes(`\n${more.join("\n")}\n`);
+  const typed = /^(?:Type|If it is meant as text, put it in quotes|Close it): (.*)$/.exec(first)?.[1];
+  return typed !== undefined && source.lines.some((line) => line.trim() === typed);
 }
 
 /** Shows the line under the one before it, both beginning in the same column. */
@@ -142,7 +125,8 @@ function quoteFrom(line: string, column: number): string {
 
 function explain(error: YAMLError, source: Source, place: Place): Explanation {
   const line = source.lines[place.line - 1] ?? "";
-  const quote = quoteValue(source, place.line) ?? "Put the value in double quotes.";
+  const otherwise = /:\s+"/.test(line) ? typeAgain.hint : "Put the value in double quotes.";
+  const quote = quoteValue(line) ?? otherwise;
   switch (error.code) {
     case "RESOURCE_EXHAUSTION":
       return {
@@ -169,10 +153,52 @@ function explain(error: YAMLError, source: Source, place: Place): Explanation {
     case "BAD_INDENT":
     case "MISSING_CHAR":
     case "MULTILINE_IMPLICIT_KEY":
-      return explainLine(line) ?? explainIndentation(source, place);
+      return (
+        explainOpening(line, place.column) ??
+        explainBracket(line, place.column) ??
+        explainLine(line) ??
+        explainIndentation(source, place)
+      );
     default:
-      return explainLine(line) ?? { reason: "YAML cannot read the line from here on.", hint: quote };
+      return (
+        explainBracket(line, place.column) ??
+        explainLine(line) ?? { reason: "YAML cannot read the line from here on.", hint: quote }
+      );
   }
+}
+
+/** Explains a bracket that opens in the text of a value which is itself in brackets. */
+function explainOpening(line: string, column: number): Explanation | undefined {
+  const sign = line.charAt(column - 1);
+  const start = /(?:[[{,]|:\s)\s*([^\s[\]{},"'][^[\]{},]*)$/.exec(
+    line.slice(Math.max(0, column - 300), column - 1),
+  )?.[1]?.length;
+  if (!/[[{]/.test(sign) || start === undefined) return undefined;
+  let [depth, end] = [0, column - 1];
+  for (; end < line.length; end += 1) {
+    const each = line.charAt(end);
+    if (/[[{]/.test(each)) depth += 1;
+    if (/[\]}]/.test(each)) depth -= 1;
+    if (depth < 0 || (depth === 0 && each === ",")) break;
+  }
+  const from = column - 1 - start;
+  const value = line.slice(from, end).trimEnd();
+  const typed = `${line.slice(0, from)}${quoteAnew(value)}${line.slice(from + value.length)}`;
+  return { reason: `The bracket ${sign} stands in a text without quotes.`, hint: `Type: ${typed.trim()}` };
+}
+
+/** Explains a bracket too many: where it stands itself, or where it has closed what goes on behind it. */
+function explainBracket(line: string, column: number): Explanation | undefined {
+  const isHere = /[\]}]/.test(line.charAt(column - 1));
+  const isBefore = /[\]}]/.test(line.charAt(column - 2)) && /[\]}]/.test(line.slice(column - 1));
+  if (!isHere && !isBefore) return undefined;
+  const at = isHere ? column - 1 : column - 2;
+  const [before, behind] = [line.slice(0, at), line.slice(at + 1)];
+  const without = behind.trim() === "" ? before.trim() : `${before}${behind}`.trim();
+  const reason = isHere
+    ? `The bracket ${line.charAt(at)} closes nothing that is open.`
+    : `The bracket ${line.charAt(at)} closes what goes on behind it.`;
+  return { reason, hint: isHere ? `Type: ${without}` : `If it is not meant to, type: ${without}` };
 }
 
 /** Explains a line that is no `key: value`, or returns undefined where it is one. */
@@ -193,13 +219,4 @@ function explainLine(line: string): Explanation | undefined {
     reason: "The line has no colon, so it is no “key: value”.",
     hint: `Type: ${key}: ${value?.trim()}`,
   };
-}
-
-/** Returns what to type for a line `key: value` whose value is meant as one plain text, else undefined. */
-function quoteValue(source: Source, line: number): string | undefined {
-  const [, key, value] = /^\s*(?:- )?([\w-]+):\s+(.+?)\s*$/.exec(source.lines[line - 1] ?? "") ?? [];
-  if (key === undefined || value === undefined) return undefined;
-  if (/^["']|^[[{].*[\]}]$|^[|>][+-]?\d?$/.test(value)) return undefined;
-  const escaped = value.replace(/\\/g, "\\\\").replace(/"/g, '\\"');
-  return `If it is meant as text, put it in quotes: ${key}: "${escaped}"`;
 }

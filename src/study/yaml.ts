@@ -12,9 +12,12 @@ import {
 } from "yaml";
 import type { Outcome, Place, Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
+import { describeBareHash, describeCauses, describeFeatures, findForbidden } from "./cause.ts";
 import { cleanText } from "./clean.ts";
+import { findComment } from "./comment.ts";
+import { findKeySlip, type KeySlip } from "./oddkey.ts";
 import { problemAt, type Source } from "./source.ts";
-import { describeBareHash, describeOpen, describeSyntax, describeToken, findForbidden } from "./syntax.ts";
+import { describeSyntax } from "./syntax.ts";
 import { findTokens, type Token } from "./tokens.ts";
 
 /** What one YAML text says. Paths are dotted: `change.replace`, `options.0.with`; the whole is "". */
@@ -33,17 +36,21 @@ export interface YamlData {
 const deepest = 8;
 
 /**
- * Reads `yaml`, whose lines are the lines of `source`.
+ * Reads `yaml`, whose lines are the lines of `source`. `example` is a line that may begin it.
  *
  * Scalars follow the core schema of YAML 1.2: `no` and dates are text. Texts come back normalised (NFC), trimmed, and
  * cleaned as `cleanText` says. The value is undefined where the YAML cannot be read as one map.
  *
  * Problems: `study/yaml-tab`, `study/yaml-control`, `study/yaml-syntax`, `study/yaml-feature`, `study/not-a-map`,
- * `study/duplicate-key`, `study/quote-hash`, `study/direction-control`.
+ * `study/duplicate-key`, `study/quote-hash`, `study/direction-control`, `study/comment`.
  *
  * Source: YAML 1.2.2, section 10.3 (core schema).
  */
-export function parseYaml(source: Source, yaml: string): Outcome<YamlData> {
+export function parseYaml(
+  source: Source,
+  yaml: string,
+  example = "title: A lighter ferry wheel",
+): Outcome<YamlData> {
   const forbidden = findForbidden(source, yaml);
   if (forbidden.length > 0) return { value: undefined, problems: forbidden };
 
@@ -70,27 +77,8 @@ export function parseYaml(source: Source, yaml: string): Outcome<YamlData> {
     };
   }
   const reader = new YamlReader(source, lineCounter, tokens);
-  const value = reader.readDocument(document.contents);
-  return { value, problems: [...features, ...reader.problems] };
-}
-
-/** Returns a problem for the first word on each line that we refuse to use. */
-function describeFeatures(source: Source, tokens: readonly Token[], at: (token: Token) => Place): Problem[] {
-  const lines = new Set<number>();
-  return tokens.flatMap((token) => {
-    const place = at(token);
-    if (/^(?:bare|open) /.test(token.kind) || lines.has(place.line)) return [];
-    lines.add(place.line);
-    return [describeToken(source, place, token)];
-  });
-}
-
-/** Returns the likely causes of YAML that cannot be read: hashes, brackets and quotes. */
-function describeCauses(source: Source, tokens: readonly Token[], at: (token: Token) => Place): Problem[] {
-  const hashes = tokens.filter(({ kind }) => kind === "bare hash");
-  if (hashes.length > 0) return hashes.map((token) => describeBareHash(source, at(token), token));
-  const open = tokens.filter(({ kind }) => kind.startsWith("open "));
-  return open.slice(0, 1).map((token) => describeOpen(source, at(token), token));
+  const value = reader.readDocument(document.contents, example);
+  return { value, problems: [...(value === undefined ? [] : features), ...reader.problems] };
 }
 
 /** Walks the parsed nodes once. The library's own conversion would follow aliases and build plain objects. */
@@ -110,16 +98,14 @@ class YamlReader {
     this.hashes = tokens.filter(({ kind }) => kind === "bare hash");
   }
 
-  readDocument(contents: Node | null): YamlData | undefined {
+  readDocument(contents: Node | null, example: string): YamlData | undefined {
     if (!isMap(contents)) {
-      const start = contents?.range?.[0] ?? 0;
-      const place = contents ? placeOf(this.lineCounter, start, 1) : { line: 1, column: 1 };
-      this.report(
-        "study/not-a-map",
-        place,
-        "Lines of the form “key: value” belong here.",
-        "Begin, for example, with: title: A lighter ferry wheel",
-      );
+      const isFenced = this.source.lines[0]?.trim() === "---" && this.source.file.endsWith(".yaml");
+      const start = isFenced ? 0 : (contents?.range?.[0] ?? 0);
+      const place = contents ? placeOf(this.lineCounter, start, isFenced ? 3 : 1) : { line: 1, column: 1 };
+      const begin = `Begin, for example, with: ${example}`;
+      const hint = isFenced ? `Delete the lines ---.\n${begin}` : begin;
+      this.report("study/not-a-map", place, "Lines of the form “key: value” belong here.", hint);
       return undefined;
     }
     const { places, keyPlaces, typed, unread } = this;
@@ -154,7 +140,13 @@ class YamlReader {
         continue;
       }
       if (name === "<<") continue;
-      const keyPath = path === "" ? name : `${path}.${name}`;
+      const isAlone = value === null || (isScalar(value) && value.value === null);
+      const slip = findKeySlip(this.source.lines[place.line - 1] ?? "", name, isAlone);
+      const keyPath = pathOf(path, slip?.key ?? name);
+      if (slip !== undefined) {
+        this.reportSlip(slip, place.line);
+        if (isAlone) this.skip(keyPath);
+      }
       const earlier = this.keyPlaces.get(keyPath);
       if (earlier) {
         const reason = `${quoteText(name)} stands here a second time; the first is on line ${earlier.line}.`;
@@ -162,15 +154,18 @@ class YamlReader {
         continue;
       }
       this.keyPlaces.set(keyPath, place);
-      map[name] = this.readNode(value as Node | null, keyPath);
+      map[slip?.key ?? name] = this.readNode(value as Node | null, keyPath);
     }
     return map;
   }
 
   private readScalar(node: Scalar, path: string): unknown {
-    if (node.tag !== undefined) return this.skip(path);
     const { value } = node;
-    if (typeof value === "string") return this.readText(value, path);
+    if (node.tag !== undefined || (node.anchor !== undefined && value === null)) return this.skip(path);
+    if (typeof value === "string") {
+      if (node.type === "PLAIN") this.checkComment(node, path);
+      return this.readText(value, path);
+    }
     if (value === null) this.checkBareHash(node, path);
     if (node.source !== undefined) this.typed.set(path, node.source);
     return value;
@@ -204,6 +199,25 @@ class YamlReader {
     }
   }
 
+  private checkComment(node: Scalar, path: string): void {
+    const [from = 0, to = 0] = node.range ?? [];
+    const [start, end] = [placeOf(this.lineCounter, from, 1), placeOf(this.lineCounter, to, 1)];
+    const text = this.source.lines[end.line - 1] ?? "";
+    const found = findComment(path, text, end.column, start.line === end.line ? start.column : undefined);
+    if (found === undefined) return;
+    const { length, reason, hint } = found;
+    const place = { line: end.line, column: end.column + 1, length };
+    this.problems.push(
+      problemAt(this.source, place, { rule: "study/comment", severity: "warning", reason, hint }),
+    );
+  }
+
+  /** Two slips of a line are mended by one line to type. */
+  private reportSlip({ column, length, reason, hint }: KeySlip, line: number): void {
+    if (this.problems.some((other) => other.place?.line === line && other.hint === hint)) return;
+    this.report("study/yaml-syntax", { line, column, length }, reason, hint);
+  }
+
   private skip(path: string): null {
     this.unread.add(path);
     return null;
@@ -212,6 +226,10 @@ class YamlReader {
   private report(rule: string, place: Place, reason: string, hint: string): void {
     this.problems.push(problemAt(this.source, place, { rule, reason, hint }));
   }
+}
+
+function pathOf(parent: string, name: string): string {
+  return parent === "" ? name : `${parent}.${name}`;
 }
 
 function placeOf(lineCounter: LineCounter, offset: number, length: number): Place {

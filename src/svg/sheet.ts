@@ -4,6 +4,7 @@ import * as allow from "./allow.ts";
 import { type CssDeclaration, findComments, findLive, parseSheet } from "./css.ts";
 import { cut } from "./cut.ts";
 import { limit } from "./limit.ts";
+import { findNoColour } from "./nocolour.ts";
 import type { Reporter } from "./report.ts";
 import type { SvgNode } from "./tree.ts";
 import { findFunction, findReference, isLength, isLengthList, isPlainValue } from "./value.ts";
@@ -85,7 +86,7 @@ function findRefusal(text: string): string | undefined {
  * Returns whether `property: value` may stay.
  *
  * Problems: svg/reference (error: url() to anything but `#id`), svg/css (error: escapes), svg/number (error),
- * svg/unsupported (error: blending, filters, CSS transforms), svg/removed (warning).
+ * svg/unsupported (error: blending, filters, CSS transforms), svg/removed (warning), svg/colour (warning).
  */
 export function checkDeclaration(property: string, value: string, place: Place, reporter: Reporter): boolean {
   if (allow.properties.has(property)) return checkAllowed(property, value, place, reporter);
@@ -120,6 +121,8 @@ function checkAllowed(property: string, value: string, place: Place, reporter: R
     reporter.error(fault.rule, place, fault.reason, fault.hint);
     return false;
   }
+  const odd = findNoColour(property, value);
+  if (odd !== undefined) reporter.warn("svg/colour", place, odd.reason, odd.hint);
   if (isPlainValue(value)) return true;
   reporter.warn(
     "svg/removed",

@@ -2,7 +2,7 @@ import { mkdir, symlink } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { UsageError } from "../../src/cli/command.ts";
-import { listPieces, readRequest, surveyPlace } from "../../src/cli/request.ts";
+import { listPieces, listTaken, readRequest, surveyPlace } from "../../src/cli/request.ts";
 import { makeFolder } from "../study/folder.ts";
 
 const read = (slug: string | undefined, values: Record<string, string> = { original: "a.svg" }) =>
@@ -93,6 +93,20 @@ test.each<[string | undefined, Record<string, string>, string]>([
   ],
 ])("wrong use: %s %j", async (slug, values, expected) => {
   expect(await complain(() => read(slug, values))).toBe(expected);
+});
+
+test("a name that is taken is not proposed", async () => {
+  const root = await makeFolder({ "studies/grey-heron/study.md": "", "studies/Grey-Heron-2/study.md": "" });
+  const given = {
+    operands: ["Grey_Heron"],
+    values: { original: "a.svg", content: root },
+    switches: new Set<string>(),
+  };
+  const taken = await listTaken(given, "content");
+  expect(await complain(() => readRequest(given, "content", taken))).toContain(
+    "Type: counterchange new grey-heron-3 --original a.svg",
+  );
+  expect(await listTaken({ ...given, values: { content: `${root}/nowhere` } }, "content")).toEqual([]);
 });
 
 const survey = (content: string, slug = "ferry") => surveyPlace({ ...read(slug), content });

@@ -40,6 +40,14 @@ describe("mistakes that authors make", () => {
     expect(text).not.toMatch(/undefined|null|NaN|\[object|Error:|zod|saxes|counterchange-mistake/);
   });
 
+  test("no line to type is the line that stands there", () => {
+    const said = made.flatMap(({ problems }) => problems).filter(({ rule }) => rule.startsWith("study/yaml"));
+    expect(said.length).toBeGreaterThan(20);
+    for (const { hint = "", sourceLine = "" } of said)
+      for (const line of hint.split("\n"))
+        expect(/^(?:Type|Close it|.* quotes): (.*)$/.exec(line)?.[1]).not.toBe(sourceLine.replace(/^ +/, ""));
+  });
+
   test("one mistake of a study is one message, but for the three that are two", () => {
     const several = made
       .filter(({ what, problems }) => problems.length > 1 && studyMistakes.some((one) => one.what === what))

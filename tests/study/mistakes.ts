@@ -84,6 +84,124 @@ const keys: readonly StudyMistake[] = [
   },
 ];
 
+const wholeChange = 'change:\n  replace: "#7a1020"\n  with: "#f4c430"\n  only: "#wheel"';
+
+/** One sign of the frame of a line is another than it looks. */
+const signs: readonly StudyMistake[] = [
+  {
+    slug: "quotes-within-quotes",
+    what: "quotes within quotes",
+    typed: { "A lighter ferry wheel": '"A "lighter" wheel"' },
+  },
+  {
+    slug: "apostrophe-within-quotes",
+    what: "an apostrophe within single quotes",
+    typed: { "A lighter ferry wheel": "'The ferry's wheel'" },
+  },
+  {
+    slug: "quotes-round-a-word",
+    what: "quotes round the first word alone",
+    typed: { "A lighter ferry wheel": '"A lighter" ferry wheel' },
+  },
+  {
+    slug: "quote-twice",
+    what: "a quote twice at the end",
+    typed: { "A lighter ferry wheel": '"A lighter ferry wheel""' },
+  },
+  {
+    slug: "semicolon-at-the-end",
+    what: "a semicolon at the end of a line",
+    typed: { 'replace: "#7a1020"': 'replace: "#7a1020";' },
+  },
+  {
+    slug: "indented-under-a-value",
+    what: "a line indented under one that has a value",
+    typed: { "tags:": "  tags:" },
+  },
+  {
+    slug: "comma-missing",
+    what: "no comma in braces",
+    typed: { [wholeChange]: 'change: { replace: "#7a1020" with: "#f4c430" }' },
+  },
+  {
+    slug: "semicolon",
+    what: "a semicolon in braces",
+    typed: { [wholeChange]: 'change: { replace: "#7a1020"; with: "#f4c430" }' },
+  },
+  {
+    slug: "comma-missing-lines",
+    what: "no comma in braces of several lines",
+    typed: { [wholeChange]: 'change: {\n  replace: "#7a1020"\n  with: "#f4c430"\n}' },
+  },
+  {
+    slug: "comma-missing-list",
+    what: "“and” in a list of names in quotes",
+    typed: { "[Ines Valcourt]": '["Ines Valcourt" and "Tobin Arkwell"]' },
+  },
+  {
+    slug: "brace-too-many",
+    what: "a brace too many",
+    typed: { [wholeChange]: 'change: { replace: "#7a1020", with: "#f4c430" } }' },
+  },
+  {
+    slug: "bracket-in-a-list",
+    what: "a bracket in a name of a list",
+    typed: { "[Ines Valcourt]": "[Ines [Mole] Valcourt]" },
+  },
+  {
+    slug: "colon-missing-braces",
+    what: "no colons in braces",
+    typed: { [wholeChange]: 'change: { replace "#7a1020", with "#f4c430" }' },
+  },
+  {
+    slug: "colon-crowded-braces",
+    what: "no spaces behind the colons in braces",
+    typed: { [wholeChange]: 'change: { replace:"#7a1020", with:"#f4c430" }' },
+  },
+  {
+    slug: "hyphen-without-space",
+    what: "no space behind the hyphen of a second item",
+    typed: { "authors: [Ines Valcourt]": "authors:\n  - Ines Valcourt\n  -Tobin Arkwell" },
+  },
+  {
+    slug: "hyphens-without-space",
+    what: "no space behind any hyphen",
+    typed: { "authors: [Ines Valcourt]": "authors:\n  -Ines Valcourt\n  -Tobin Arkwell" },
+  },
+  {
+    slug: "dash-for-hyphen",
+    what: "a dash in place of the hyphen",
+    typed: { "authors: [Ines Valcourt]": "authors:\n  – Ines Valcourt\n  – Tobin Arkwell" },
+  },
+  {
+    slug: "no-break-space",
+    what: "a no-break space behind the colon",
+    typed: { "status: open": "status:\u00a0open" },
+  },
+  {
+    slug: "no-break-space-before",
+    what: "a no-break space before the colon",
+    typed: { "status: open": "status\u00a0: open" },
+  },
+  {
+    slug: "no-break-space-indent",
+    what: "a no-break space at the beginning of a line",
+    typed: { "  with:": "\u00a0\u00a0with:" },
+  },
+  {
+    slug: "no-break-space-braces",
+    what: "a no-break space in braces",
+    typed: { '{ select: "#wheel" }': '{ select:\u00a0"#wheel" }' },
+  },
+  { slug: "full-width-colon", what: "a full-width colon", typed: { "status: open": "status：open" } },
+  { slug: "anchor", what: "a title that begins with &", typed: { "A lighter ferry wheel": "&Heron" } },
+  {
+    slug: "hash-in-the-title",
+    what: "a # in the title",
+    typed: { "A lighter ferry wheel": "Ferry # wheel" },
+  },
+];
+
 const quotes: readonly StudyMistake[] = [
   { slug: "colour-without-quotes", what: "an unquoted colour", typed: { '"#7a1020"': "#7a1020" } },
   {
@@ -125,6 +243,8 @@ const fences: readonly StudyMistake[] = [
     what: "two hyphens in place of three",
     typed: { "CC0-1.0 }\n---": "CC0-1.0 }\n--" },
   },
+  { slug: "fence-below-a-blank", what: "a blank line above ---", typed: { "---\ntitle": "\n---\ntitle" } },
+  { slug: "fence-indented", what: "a space before the first ---", typed: { "---\ntitle": " ---\ntitle" } },
   { slug: "empty-study", what: "an empty study.md", files: { "study.md": "" } },
   {
     slug: "prose-alone",
@@ -169,10 +289,30 @@ const values: readonly StudyMistake[] = [
   { slug: "tags-as-text", what: "tags as text", typed: { "[charge, dark on dark]": "charge, dark on dark" } },
   { slug: "tag-with-hash", what: "a tag with a hash", typed: { "[charge, dark on dark]": '["#charge"]' } },
   {
+    slug: "tag-with-bare-hash",
+    what: "a tag with a hash and no quotes",
+    typed: { "[charge, dark on dark]": "[#charge]" },
+  },
+  {
     slug: "option-with-change",
     what: "a change put into the options as it is",
     typed: {
       "authors: [": 'options:\n  - change: { replace: "#1b2a5c", with: "#2e8b70" }\nauthors: [',
+    },
+  },
+  {
+    slug: "change-as-list",
+    what: "two changes as a list",
+    typed: {
+      [wholeChange]:
+        'change:\n  - { replace: "#7a1020", with: "#f4c430" }\n  - { replace: "#1b2a5c", with: "#2e8b70" }',
+    },
+  },
+  {
+    slug: "option-repeated",
+    what: "the change itself as an option",
+    typed: {
+      "authors: [": 'options:\n  - { replace: "#7A1020", with: "#f4c430", only: "#wheel" }\nauthors: [',
     },
   },
   {
@@ -206,6 +346,11 @@ const colours: readonly StudyMistake[] = [
     slug: "colour-not-in-the-drawing",
     what: "a colour that the drawing does not have",
     typed: { '"#7a1020"': '"#7b3040"' },
+  },
+  {
+    slug: "colour-exchanged",
+    what: "replace and with exchanged",
+    typed: { '"#7a1020"\n  with: "#f4c430"\n  only: "#wheel"': '"#f4c430"\n  with: "#7a1020"' },
   },
   { slug: "colour-nearly-there", what: "a colour a shade off", typed: { '"#7a1020"': '"#7a1021"' } },
   {
@@ -341,6 +486,21 @@ const prose: readonly StudyMistake[] = [
     typed: { "is not there.\n": 'is not there.\n\n:figure{kind="edge map"}\n' },
   },
   {
+    slug: "figure-capital",
+    what: "a figure with a capital",
+    typed: { "is not there.\n": 'is not there.\n\n::Figure{kind="edge map"}\n' },
+  },
+  {
+    slug: "figure-spaced",
+    what: "a figure with a space behind the colons",
+    typed: { "is not there.\n": 'is not there.\n\n:: figure{kind="edge map"}\n' },
+  },
+  {
+    slug: "figure-name",
+    what: "a figure by its name",
+    typed: { "is not there.\n": 'is not there.\n\n::figure{name="edge map"}\n' },
+  },
+  {
     slug: "figure-in-hex",
     what: "a figure of an edge in hex",
     typed: { "is not there.\n": 'is not there.\n\n::figure{edge="#FFFFFF / #1b2a5c"}\n' },
@@ -427,6 +587,16 @@ const files: readonly StudyMistake[] = [
     typed: { "original: original.svg": "original: ../../flags/ferry.svg" },
   },
   {
+    slug: "original-in-flags",
+    what: "a flag of the gallery without the / before its folder",
+    typed: { "original: original.svg": "original: flags/harbour.svg" },
+  },
+  {
+    slug: "original-dotted",
+    what: "the drawing with ./ before it",
+    typed: { "original: original.svg": "original: ./original.svg" },
+  },
+  {
     slug: "original-on-the-web",
     what: "an address on the web",
     typed: { "original: original.svg": "original: https://flags.example/ferry.svg" },
@@ -499,6 +669,16 @@ const drawings: readonly StudyMistake[] = [
     what: "a colour as a CSS variable",
     drawn: { 'fill="#7a1020"': 'fill="var(--wheel)"' },
   },
+  {
+    slug: "drawing-hex",
+    what: "a hex colour with a digit missing in the drawing",
+    drawn: { '"#1b2a5c"': '"#1b2a5"' },
+  },
+  {
+    slug: "drawing-word",
+    what: "a colour name misspelt in the drawing",
+    drawn: { 'height="4" fill="#ffffff"': 'height="4" fill="ivrory"' },
+  },
   { slug: "drawing-number", what: "a comma in a number", drawn: { 'r="5"': 'r="4,5"' } },
   {
     slug: "drawing-too-large",
@@ -511,6 +691,7 @@ const drawings: readonly StudyMistake[] = [
 
 export const studyMistakes: readonly StudyMistake[] = [
   ...keys,
+  ...signs,
   ...quotes,
   ...fences,
   ...values,
@@ -534,6 +715,21 @@ export const galleryMistakes: readonly GalleryMistake[] = [
   { what: "a study folder with nothing but a drawing", files: { "studies/ferry/study.md": null } },
   { what: "no folder studies", files: without },
   { what: "no gallery.yaml", files: { "gallery.yaml": null } },
+  {
+    what: "gallery.yaml called gallery.yml",
+    files: { "gallery.yaml": null, "gallery.yml": rightGallery },
+  },
+  {
+    what: "gallery.yaml with a capital",
+    files: { "gallery.yaml": null, "Gallery.yaml": rightGallery },
+  },
+  { what: "an empty gallery.yaml", files: { "gallery.yaml": "" } },
+  { what: "gallery.yaml with nothing between two ---", files: { "gallery.yaml": "---\n---\n" } },
+  { what: "gallery.yaml between two ---", files: { "gallery.yaml": `---\n${rightGallery}---\n` } },
+  {
+    what: "a quote twice in gallery.yaml",
+    files: { "gallery.yaml": `${rightGallery}description: ""Studies of flags."\n` },
+  },
   {
     what: "an address without https",
     files: { "gallery.yaml": rightGallery.replace("https://flags.example/", "flags.example") },

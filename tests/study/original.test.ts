@@ -20,7 +20,6 @@ test.each([
   ["/flags/../x.svg", path, "x.svg"],
   ["/flags/sub/x.svg", path, "x.svg"],
   ["/flags/", "the drawing must be an SVG file", "original.svg"],
-  ["flags/x.svg", path, "x.svg"],
   ["//host/share/x.svg", path, "x.svg"],
   ["C:\\x.svg", path, "x.svg"],
   ["\\\\host\\share\\x.svg", path, "x.svg"],
@@ -45,6 +44,14 @@ test.each([
     hint: expect.stringMatching(`original: ${proposed}$`),
   });
   expect(isDrawingName(proposed)).toBe(true);
+});
+
+test.each([
+  ["flags/x.svg", "Type: original: /flags/x.svg"],
+  ["./flags/x.svg", "Type: original: /flags/x.svg"],
+  ["./original.svg", "Type: original: original.svg"],
+])("%j is only spelt in another way", (text, hint) => {
+  expect(parseOriginal(text)).toMatchObject({ reason: expect.stringContaining(path), hint });
 });
 
 test("a proposed name is one that is accepted", () => {

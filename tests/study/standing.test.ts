@@ -23,7 +23,7 @@ describe("rankStudy", () => {
     expect(own?.clarity).toBeCloseTo(result.comparison.clarity[1] ?? Number.NaN, 6);
     expect(value?.standing).toMatchObject({ place: own?.place, total: options.length, behindBest: 0 });
     expect(value?.standing?.says).toMatch(
-      /^1st of \d+ in clarity, level with \d+ others; no edge is lost\.$/,
+      /^1st of \d+ in clarity, level with \d+ others; no edge is lost or merged\.$/,
     );
   });
 

@@ -7,10 +7,13 @@ const mostTries = 20;
 /** Nothing can be listened on; the message says why. */
 export class TakenError extends Error {}
 
+/** The host is not an address of this machine. */
+export class HostError extends TakenError {}
+
 /**
  * Listens on `port` of `host`; where it is taken and not `isFixed`, on the next that is free. Returns the port.
  *
- * Throws TakenError where there is none, or the host is not an address of this machine.
+ * Throws TakenError where there is none, HostError where the host is not an address of this machine.
  */
 export async function listenFrom(
   server: Server,
@@ -25,7 +28,7 @@ export async function listenFrom(
     }
     if (code === "EACCES") throw new TakenError(`Port ${port} may not be used by you.`);
     if (code === "EADDRNOTAVAIL" || code === "ENOTFOUND" || code === "EAI_AGAIN")
-      throw new TakenError(`${host} is no address of this machine.`);
+      throw new HostError(`${host} is no address of this machine.`);
     if (code !== "EADDRINUSE")
       throw new TakenError(`Port ${port} of ${host} cannot be listened on (${code}).`);
   }

@@ -183,6 +183,13 @@ export const drawingRules: readonly Rule[] = [
     example: { file: "original.svg", wrong: 'r="4,5"', right: 'r="4.5"' },
   },
   {
+    id: "svg/colour",
+    severity: "warning",
+    means: "A fill, a stroke or a stop of a gradient is to have a colour that there is not.",
+    why: "Programs pass over it, so that the shape is black or has the colour of its group.",
+    example: { file: "original.svg", wrong: 'fill="#1b2a5"', right: 'fill="#1b2a5c"' },
+  },
+  {
     id: "svg/css",
     severity: "error",
     means: "A style sheet or a style cannot be read as plain rules.",

@@ -136,6 +136,17 @@ export const textRules: readonly Rule[] = [
     example: { file: "study.md", wrong: "  replace: #7a1020", right: '  replace: "#7a1020"' },
   },
   {
+    id: "study/comment",
+    severity: "warning",
+    means: "In a text without quotes stands a # with one space before it, and what follows is not read.",
+    why: "In YAML it begins a comment. With two spaces before the # it is taken for one that is meant.",
+    example: {
+      file: "study.md",
+      wrong: "title: A lighter ferry wheel # 2",
+      right: 'title: "A lighter ferry wheel # 2"',
+    },
+  },
+  {
     id: "study/curly-quotes",
     severity: "error",
     means: "A colour, a selector, a file or a word from a list stands in curly quotes.",

@@ -118,6 +118,17 @@ export const valueRules: readonly Rule[] = [
     example: { file: "study.md", wrong: '  with: "#f4c43"', right: '  with: "#f4c430"' },
   },
   {
+    id: "study/option-repeated",
+    severity: "warning",
+    means: "An item of “options” is the change that the study proposes.",
+    why: "Options are what else was tried; on the page the same change would stand twice.",
+    example: {
+      file: "study.md",
+      wrong: 'options: [{ replace: "#7a1020", with: "#f4c430", only: "#wheel" }]',
+      right: 'options: [{ replace: "#7a1020", with: "#ffffff", only: "#wheel" }]',
+    },
+  },
+  {
     id: "study/focus",
     severity: "error",
     means: "“focus” has neither a colour nor a selector, or both.",

@@ -34,6 +34,8 @@ const places: Readonly<Record<string, string>> = {
   "study/figure": "The wheel is dark on dark: from the quay it is not there.",
   "study/html": "The wheel is dark on dark: from the quay it is not there.",
   "study/decision-missing": "status: open",
+  "study/option-repeated": "status: open",
+  "study/comment": "title: A lighter ferry wheel",
   "study/wrong-tag": "tags: [charge, dark on dark]",
   "study/formerly-slug": "status: open",
   "study/formerly-twice": "status: open",
