@@ -24,7 +24,7 @@ const kept = 8;
 const day = 86_400_000;
 
 /** Packages that stay as they are: with machine code, or teaching Node, or read by Eleventy in its own way. */
-const apart = ["sharp", "tsx", "esbuild", "@11ty/eleventy", "@11ty/eleventy-img"];
+const apart = ["sharp", "tsx", "esbuild", "@11ty/eleventy", "@11ty/eleventy-img", "subset-font"];
 
 /** Where programs are kept. In a folder that others write to, they could put another one in its place. */
 function findShelf() {

@@ -1,29 +1,10 @@
 // Floor 6. The files every page shares: styles, fonts and their licence, the script for pages opened from a disk.
 import { readdir, readFile } from "node:fs/promises";
-import { createRequire } from "node:module";
 import path from "node:path";
+import { type Face, faces, findFontFolder, formatFaces } from "./face.ts";
 import { fileOf, type SiteFile } from "./file.ts";
-
-export interface FontFile {
-  /** Package of @fontsource. */
-  readonly family: "source-serif-4" | "source-sans-3";
-  readonly file: string;
-  /** Whether every page needs it at once. */
-  readonly preload: boolean;
-}
-
-/** The fonts the style sheet names. All but the preloaded ones are fetched only by pages that need
- * their letters. */
-export const fontFiles: readonly FontFile[] = [
-  { family: "source-serif-4", file: "source-serif-4-latin-400-normal.woff2", preload: true },
-  { family: "source-sans-3", file: "source-sans-3-latin-400-normal.woff2", preload: true },
-  { family: "source-serif-4", file: "source-serif-4-latin-400-italic.woff2", preload: false },
-  { family: "source-serif-4", file: "source-serif-4-latin-600-normal.woff2", preload: false },
-  { family: "source-serif-4", file: "source-serif-4-latin-ext-400-normal.woff2", preload: false },
-  { family: "source-sans-3", file: "source-sans-3-latin-ext-400-normal.woff2", preload: false },
-  { family: "source-serif-4", file: "source-serif-4-greek-400-normal.woff2", preload: false },
-  { family: "source-sans-3", file: "source-sans-3-greek-400-normal.woff2", preload: false },
-];
+import { collectLettering, lettersOf } from "./lettering.ts";
+import { subsetFont, wholeFont } from "./subset.ts";
 
 /** For pages opened from a disk; for lists; for a study; for the survey. */
 const scripts = ["local.js", "list.js", "study.js", "survey.js"];
@@ -48,21 +29,53 @@ const styleOrder = [
   "print",
 ];
 
-/** The files of `assets/`, from the templates at `templatesDir`. A part that is missing throws when it is made. */
+/**
+ * The files of `assets/`, from the templates at `templatesDir`, with every font there is: any page can be shown with them.
+ * A part that is missing throws when it is made.
+ */
 export function listAssets(templatesDir: string): readonly SiteFile[] {
+  return listWith(templatesDir, faces, faces.map(wholeFont));
+}
+
+/** The same for a site that has `pages` and no others: the fonts that they need, with the letters that they set in them. */
+export async function listAssetsFor(
+  templatesDir: string,
+  pages: readonly SiteFile[],
+): Promise<readonly SiteFile[]> {
+  const texts = await Promise.all(pages.map(async (page) => String(await page.make())));
+  const written = await Promise.all([
+    joinStyles(templatesDir, []),
+    ...scripts.map((file) => readFile(path.join(templatesDir, "client", file), "utf8")),
+  ]);
+  const lettering = collectLettering(texts, written);
+  const needed = faces.flatMap((face) => {
+    const letters = lettersOf(face, lettering);
+    return letters === undefined ? [] : [{ face, font: subsetFont(face, letters) }];
+  });
+  return listWith(
+    templatesDir,
+    needed.map(({ face }) => face),
+    needed.map(({ font }) => font),
+  );
+}
+
+function listWith(
+  templatesDir: string,
+  used: readonly Face[],
+  fonts: readonly SiteFile[],
+): readonly SiteFile[] {
   return [
-    fileOf("assets/site.css", () => joinStyles(path.join(templatesDir, "styles"))),
+    fileOf("assets/site.css", () => joinStyles(templatesDir, used)),
     ...scripts.map((file) =>
       fileOf(`assets/${file}`, () => readFile(path.join(templatesDir, "client", file))),
     ),
-    ...fontFiles.map(({ family, file }) =>
-      fileOf(`assets/fonts/${file}`, () => readFile(path.join(findFontFolder(family), "files", file))),
-    ),
+    ...fonts,
     fileOf("assets/fonts/OFL.txt", joinLicences),
   ];
 }
 
-async function joinStyles(stylesDir: string): Promise<string> {
+async function joinStyles(templatesDir: string, used: readonly Face[]): Promise<string> {
+  const stylesDir = path.join(templatesDir, "styles");
   const found = (await readdir(stylesDir)).map((file) => path.basename(file, ".css")).sort();
   const unlisted = found.filter((name) => !styleOrder.includes(name));
   if (unlisted.length > 0)
@@ -70,7 +83,7 @@ async function joinStyles(stylesDir: string): Promise<string> {
   const sheets = await Promise.all(
     styleOrder.map((name) => readFile(path.join(stylesDir, `${name}.css`), "utf8")),
   );
-  return sheets.map(shorten).join("\n");
+  return [formatFaces(used), ...sheets.map(shorten)].join("\n");
 }
 
 /** Without comments and indents: every page waits for this file. */
@@ -86,13 +99,9 @@ async function joinLicences(): Promise<string> {
   const texts = await Promise.all(
     families.map(async (family) => {
       const text = await readFile(path.join(findFontFolder(family), "LICENSE"), "utf8");
-      return `The font files ${family}-*.woff2 in this folder:\n\n${text.trim()}\n`;
+      const files = `The font files ${family}-*.woff2 in this folder, on a published site subsets of the originals`;
+      return `${files}:\n\n${text.trim()}\n`;
     }),
   );
   return texts.join("\n\n");
-}
-
-/** The folder of an installed font family. */
-export function findFontFolder(family: FontFile["family"]): string {
-  return path.dirname(createRequire(import.meta.url).resolve(`@fontsource/${family}/package.json`));
 }

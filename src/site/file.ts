@@ -7,6 +7,8 @@ export interface SiteFile {
   make(): Promise<string | Uint8Array>;
   /** Where the bytes take long to make: all that they are made from, or undefined where that cannot be said. */
   readonly findRecipe?: () => Promise<unknown>;
+  /** What is published in place of bytes that could not be made; without it the build stops there. */
+  readonly spare?: () => Promise<Uint8Array>;
 }
 
 /** Returns a file of bytes or text; `make` is called when the file is asked for. */

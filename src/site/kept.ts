@@ -5,7 +5,7 @@ import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { findSiteEdition } from "../study/edition.ts";
 import type { Store } from "../study/store.ts";
-import { findFontFolder } from "./assets.ts";
+import { findFontFolder } from "./face.ts";
 import { fileOf, once, type SiteFile } from "./file.ts";
 
 /** The fonts that words on pictures are set in. */
@@ -41,12 +41,16 @@ export function letteredPictureOf(
   return { ...fileOf(sitePath, make), findRecipe };
 }
 
-/** Returns the files, of which pictures that the store has are not made again. */
+/**
+ * Returns the files, of which pictures and fonts that the store has are not made again. One that cannot be made gives way
+ * to its spare, which is not kept: what failed may have failed for want of memory.
+ */
 export function keepPictures(files: readonly SiteFile[], store: Store | undefined): readonly SiteFile[] {
-  if (store === undefined) return files;
   return files.map((file) => {
-    const { findRecipe } = file;
-    return findRecipe === undefined ? file : { ...file, make: () => recall(file, findRecipe, store) };
+    const { findRecipe, spare } = file;
+    const isKept = findRecipe !== undefined && store !== undefined;
+    const make = isKept ? () => recall(file, findRecipe, store) : () => file.make();
+    return { ...file, make: spare === undefined ? make : () => make().catch(spare) };
   });
 }
 

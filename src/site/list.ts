@@ -1,7 +1,7 @@
 // Floor 6. Every file of the site but its pages: made when asked for, so that a build writes all and a server few.
 import path from "node:path";
 import type { GalleryResult, StudyResult } from "../study/result.ts";
-import { listAssets } from "./assets.ts";
+import { listAssets, listAssetsFor } from "./assets.ts";
 import { drawingFiles, listCrops, listDrawings, optionFiles } from "./drawings.ts";
 import { fileOf, type SiteFile } from "./file.ts";
 import { listStrip } from "./images.ts";
@@ -21,10 +21,14 @@ const schemaDirs = [
   path.join(source, "study/schema"),
 ];
 
-/** The files beside the pages, for the gallery that `view` shows. */
-export async function listFilesBeside(result: GalleryResult, view: SiteView): Promise<readonly SiteFile[]> {
+/** The files beside the pages, for the gallery that `view` shows; the fonts for `pages` alone where those are all there are. */
+export async function listFilesBeside(
+  result: GalleryResult,
+  view: SiteView,
+  pages?: readonly SiteFile[],
+): Promise<readonly SiteFile[]> {
   return [
-    ...listAssets(templatesDir),
+    ...(pages === undefined ? listAssets(templatesDir) : await listAssetsFor(templatesDir, pages)),
     ...result.studies.flatMap((study) => listPictures(study, view)),
     ...listSurveyFiles(result),
     ...listSurveyPicture(view.survey.picture, result.survey ?? { entries: [] }, result.studies),

@@ -54,5 +54,5 @@ export async function listSite(
 ): Promise<{ readonly files: readonly SiteFile[]; readonly pages: number }> {
   const view = presentSite(result, base);
   const pages = await renderPages(view);
-  return { files: [...pages, ...(await listFilesBeside(result, view))], pages: pages.length };
+  return { files: [...pages, ...(await listFilesBeside(result, view, pages))], pages: pages.length };
 }

@@ -1,15 +1,19 @@
 import { mkdtemp, readdir, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { fontFiles, listAssets } from "../../src/site/assets.ts";
-import { writeAll } from "./making.ts";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { listAssets, listAssetsFor } from "../../src/site/assets.ts";
+import { faces } from "../../src/site/face.ts";
+import { fileOf } from "../../src/site/file.ts";
+import { readLetters, unpackWoff2 } from "./glyph.ts";
+import { makeAll, writeAll } from "./making.ts";
 
+const templates = path.resolve(import.meta.dirname, "../../templates");
 let out: string;
 let css: string;
 beforeAll(async () => {
   out = await mkdtemp(path.join(tmpdir(), "counterchange-assets-"));
-  await writeAll(listAssets(path.resolve(import.meta.dirname, "../../templates")), out);
+  await writeAll(listAssets(templates), out);
   css = await readFile(path.join(out, "assets", "site.css"), "utf8");
 });
 afterAll(() => rm(out, { recursive: true }));
@@ -21,12 +25,51 @@ test("the style sheet names exactly the fonts that are shipped", async () => {
     .filter((file) => file.endsWith(".woff2"))
     .sort();
   expect(named).toEqual(shipped);
-  expect(shipped).toEqual(fontFiles.map(({ file }) => file).sort());
+  expect(shipped).toEqual(faces.map(({ file }) => file).sort());
+});
+
+describe("for the pages of a site", () => {
+  const make = async (html: string) =>
+    makeAll(await listAssetsFor(templates, [fileOf("index.html", () => `<html lang="en">${html}</html>`)]));
+  const listFonts = (made: ReadonlyMap<string, Buffer>) =>
+    [...made.keys()].flatMap((file) => /fonts\/(.*woff2)$/.exec(file)?.[1] ?? []);
+
+  test("the fonts that they need are there and named, and no others", async () => {
+    const made = await make('<p>Łódź <em>sails</em></p><div class="prose-run"><b>anchor</b></div>');
+    const fonts = listFonts(made);
+    expect(fonts.toSorted()).toEqual([
+      "source-sans-3-latin-400-italic.woff2",
+      "source-sans-3-latin-400-normal.woff2",
+      "source-sans-3-latin-ext-400-normal.woff2",
+      "source-serif-4-latin-400-italic.woff2",
+      "source-serif-4-latin-400-normal.woff2",
+      "source-serif-4-latin-600-normal.woff2",
+      "source-serif-4-latin-ext-400-normal.woff2",
+    ]);
+    const named = [...String(made.get("assets/site.css")).matchAll(/url\("fonts\/([^"]+)"\)/g)];
+    expect(new Set(named.map(([, file]) => file))).toEqual(new Set(fonts));
+  });
+
+  test("all that a reader can type on any keyboard for English is in the upright ones", async () => {
+    const made = await make("<p>a</p>");
+    expect(listFonts(made).length).toBe(2);
+    for (const file of listFonts(made)) {
+      const has = readLetters(await unpackWoff2(made.get(`assets/fonts/${file}`) ?? Buffer.alloc(0)));
+      for (let code = 0x20; code < 0x7f; code += 1) expect(has.has(code), `${file} ${code}`).toBe(true);
+      expect(has.has(0xdf)).toBe(false);
+    }
+  });
+
+  test("the style sheet says the same beside its fonts", async () => {
+    const plain = (sheet: string) => sheet.replace(/@font-face \{[^}]*\}\n/g, "");
+    expect(plain(String((await make("<p>a</p>")).get("assets/site.css")))).toBe(plain(css));
+  });
 });
 
 test("the licence of both families ships with them", async () => {
   const licence = await readFile(path.join(out, "assets", "fonts", "OFL.txt"), "utf8");
-  for (const { family } of fontFiles) expect(licence).toContain(family);
+  for (const { family } of faces) expect(licence).toContain(family);
+  expect(licence.match(/subsets of the originals/g)?.length).toBe(2);
   expect(licence.match(/SIL OPEN FONT LICENSE Version 1.1/g)?.length).toBe(2);
 });
 

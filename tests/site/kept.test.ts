@@ -15,6 +15,7 @@ import { listFilesBeside } from "../../src/site/list.ts";
 import { presentSite } from "../../src/site/present/site.ts";
 import { openStore, type Store } from "../../src/study/store.ts";
 import { makeFolder } from "../study/folder.ts";
+import { readLetters } from "./glyph.ts";
 import { makeAll } from "./making.ts";
 import { galleryResult } from "./sample.ts";
 
@@ -74,6 +75,26 @@ test("what has no recipe is made each time, and without a store all is", async (
     await makeAll(keepPictures([file], undefined));
     expect(times()).toBe(one);
   }
+});
+
+test("what cannot be made gives way to its spare, which is not kept", async () => {
+  const { folder, open } = await prepare();
+  const whole = Uint8Array.from([9, 9]);
+  const file = (make: () => Promise<Uint8Array>): SiteFile => ({
+    ...pictureOf("a.woff2", { letters: "a" }, make),
+    spare: async () => whole,
+  });
+  const failing = file(() => Promise.reject(new Error("no memory")));
+  expect([...((await makeKept([failing], open)).get("a.woff2") ?? [])]).toEqual([9, 9]);
+  expect([...((await makeAll(keepPictures([failing], undefined))).get("a.woff2") ?? [])]).toEqual([9, 9]);
+  expect(await listEntries(folder).catch(() => [])).toEqual([]);
+  expect([
+    ...((await makeKept([file(async () => Uint8Array.from([1]))], open)).get("a.woff2") ?? []),
+  ]).toEqual([1]);
+  // Without a spare the build hears of it.
+  await expect(
+    makeKept([pictureOf("b.png", {}, () => Promise.reject(new Error("no memory")))], open),
+  ).rejects.toThrow("no memory");
 });
 
 describe("every picture of a gallery", () => {
@@ -156,28 +177,3 @@ describe("words on a picture", () => {
     }
   });
 });
-
-/** The letters that a font has a form for. Source: OpenType 1.9, cmap, format 4. */
-function readLetters(font: Buffer): ReadonlySet<number> {
-  const tables = Array.from({ length: font.readUInt16BE(4) }, (_, n) => 12 + 16 * n);
-  const entry = tables.find((at) => font.toString("latin1", at, at + 4) === "cmap") ?? 0;
-  const cmap = font.subarray(font.readUInt32BE(entry + 8));
-  const subtables = Array.from({ length: cmap.readUInt16BE(2) }, (_, n) => cmap.readUInt32BE(8 + 8 * n));
-  const at = subtables.find((offset) => cmap.readUInt16BE(offset) === 4);
-  if (at === undefined) throw new Error("the font has no cmap of format 4");
-  const table = cmap.subarray(at);
-  const twice = table.readUInt16BE(6);
-  const letters = new Set<number>();
-  for (let segment = 0; segment < twice; segment += 2) {
-    const last = table.readUInt16BE(14 + segment);
-    const first = table.readUInt16BE(16 + twice + segment);
-    const delta = table.readUInt16BE(16 + 2 * twice + segment);
-    const place = 16 + 3 * twice + segment;
-    const range = table.readUInt16BE(place);
-    for (let code = first; code <= last && code < 0xffff; code += 1) {
-      const glyph = range === 0 ? code : table.readUInt16BE(place + range + 2 * (code - first));
-      if (glyph !== 0 && ((glyph + delta) & 0xffff) !== 0) letters.add(code);
-    }
-  }
-  return letters;
-}

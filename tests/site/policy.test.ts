@@ -19,3 +19,11 @@ test("in _headers every line with a header belongs to a path, and drawings get a
   expect(blocks.find((block) => block.startsWith("/studies/:slug/redesign.svg"))).toContain("sandbox");
   expect(blocks.find((block) => block.startsWith("/studies/:slug/\n"))).toContain("frame-ancestors 'none'");
 });
+
+test("a font is asked for again: the next build may put other letters into a file of the same name", () => {
+  const fonts = formatHeaders(drawingFiles)
+    .split("\n\n")
+    .find((block) => block.startsWith("/assets/fonts/*"));
+  expect(fonts).toContain("Cache-Control: public, no-cache");
+  expect(fonts).not.toContain("max-age");
+});

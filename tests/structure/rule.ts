@@ -15,6 +15,7 @@ const doors: Readonly<Record<string, readonly string[]>> = {
   sharp: ["src/regions/raster.ts", "src/site/images.ts", "src/site/eleventy-img.d.ts"],
   "@11ty/eleventy": ["src/site/", "eleventy.config.ts"],
   "@11ty/eleventy-img": ["src/site/images.ts"],
+  "subset-font": ["src/site/subset.ts"],
   "node:fs": [
     "src/study/disk.ts",
     "src/study/memory.ts",

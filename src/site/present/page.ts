@@ -1,7 +1,7 @@
 // Floor 6. What every page has around its own content: head, navigation, foot.
 import type { Gallery } from "../../study/study.ts";
 import { formatCanonical, type Linker, linkFrom, linkUnder } from "../address.ts";
-import { fontFiles } from "../assets.ts";
+import { faces } from "../face.ts";
 import { pagePolicy } from "../policy.ts";
 import type { Format } from "./format.ts";
 
@@ -89,7 +89,7 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
       icon: link("/assets/icon.svg"),
       iconPng: link("/assets/icon.png"),
       feeds: formatCanonical(gallery.address, "/") === undefined ? [] : linkFeeds(link),
-      fonts: fontFiles.filter((font) => font.preload).map((font) => link(`/assets/fonts/${font.file}`)),
+      fonts: faces.filter((face) => face.isMain).map((face) => link(`/assets/fonts/${face.file}`)),
       fontLicence: link("/assets/fonts/OFL.txt"),
     },
   };

@@ -1,4 +1,5 @@
-// A site as it is served against the same site as it is built: every byte but the script that shows it anew.
+// A site as it is served against the same site as it is built: every byte but the script that shows it anew, and the fonts,
+// which are whole while pages are still being written.
 import { join } from "node:path";
 import { expect, test, vi } from "vitest";
 import { templatesDir } from "../../../src/site/pages.ts";
@@ -26,6 +27,10 @@ function make(
 }
 
 const bytesOf = (made: string | Uint8Array): Buffer => Buffer.from(made as string);
+const isFont = (path: string): boolean => path.endsWith(".woff2");
+const styles = "assets/site.css";
+const withoutFaces = (sheet: Buffer): Buffer =>
+  Buffer.from(String(sheet).replace(/@font-face \{[^}]*\}\n/g, ""));
 
 test("the demo: each file over HTTP, and none that is not built; pictures of two studies", async () => {
   const content = join(import.meta.dirname, "../../../content");
@@ -42,15 +47,24 @@ test("the demo: each file over HTTP, and none that is not built; pictures of two
     expect([file.path, response.status]).toEqual([file.path, 200]);
     const plain = isPage ? Buffer.from(undressPage(body.toString())) : body;
     if (isPage) expect(plain.equals(body)).toBe(false);
+    const made = bytesOf(await file.make());
+    if (isFont(file.path)) {
+      expect(body.length, file.path).toBeGreaterThan(made.length);
+      continue;
+    }
+    const [left, right] = file.path === styles ? [withoutFaces(plain), withoutFaces(made)] : [plain, made];
     // Compared by `equals`: a difference of a hundred kilobytes is no message.
-    expect([file.path, plain.equals(bytesOf(await file.make()))]).toEqual([file.path, true]);
+    expect([file.path, left.equals(right)]).toEqual([file.path, true]);
   }
 });
 
-test("has the files of the built site and no others", async () => {
+test("has the files of the built site and, but for fonts, no others", async () => {
   const { files } = await listSite(sample, "/");
   const built = files.map(({ path }) => path).sort();
-  expect([...new Set(await make(sample).listPaths())].sort()).toEqual(built);
+  const served = [...new Set(await make(sample).listPaths())].sort();
+  expect(served.filter((path) => built.includes(path))).toEqual(built);
+  expect(served.filter((path) => !built.includes(path) && !isFont(path))).toEqual([]);
+  expect(String(await make(sample).make(styles)).match(/@font-face/g)?.length).toBeGreaterThan(24);
   expect(await make(sample).make("studies/a-square/none.png")).toBeUndefined();
 });
 
