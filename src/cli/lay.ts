@@ -45,11 +45,16 @@ export async function layOut(root: string, pieces: readonly Piece[]): Promise<vo
       undo.push(() => rm(target, { recursive: true, force: true }));
     }
   } catch (error) {
-    if (work !== undefined) await rm(work, { recursive: true, force: true });
+    if (work !== undefined) await clear(work);
     for (const step of undo.reverse()) await step().catch(() => undefined);
     throw describe(error, root);
   }
-  await rm(work, { recursive: true, force: true });
+  await clear(work);
+}
+
+/** What cannot be removed is swept away by a later new, and costs nobody the study that is there or its undoing. */
+async function clear(work: string): Promise<void> {
+  await rm(work, { recursive: true, force: true }).catch(() => undefined);
 }
 
 /** Makes a folder and those it lies in; each of them is taken away again if it is still empty then. */
@@ -84,7 +89,9 @@ async function moveFile(from: string, to: string): Promise<void> {
 
 /** Renaming a folder over an empty one would replace it without a word. */
 async function checkNothing(target: string): Promise<void> {
-  const found = await lstat(target).catch(() => undefined);
+  const found = await lstat(target).catch((error: unknown) => {
+    if (codeOf(error) !== "ENOENT") throw error;
+  });
   if (found !== undefined) throw Object.assign(new Error(target), { code: "EEXIST", path: target });
 }
 

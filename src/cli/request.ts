@@ -124,9 +124,9 @@ async function list(folder: string): Promise<ReadonlyMap<string, "link" | "folde
         `${quoteText(folder)} is a file; the gallery is a folder.`,
         "Name a folder with --content.",
       );
-    if (code === "EACCES" || code === "EPERM")
+    if (typeof code === "string" && /^E[A-Z]+$/.test(code))
       throw new UsageError(
-        `${quoteText(folder)} could not be read: permission denied.`,
+        `${quoteText(folder)} could not be read: ${/^E(?:ACCES|PERM)$/.test(code) ? "permission denied" : code}.`,
         "Check that you may read it.",
       );
     throw error;

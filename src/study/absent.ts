@@ -103,3 +103,14 @@ export function studyMissing(file: string): Problem {
     hint: `Write the study in ${file}, or remove the folder.`,
   };
 }
+
+/** Returns the problem of a drawing that was there when its study was read, and then could not be read any more. */
+export function drawingChanged(study: Study): Problem {
+  return {
+    rule: "study/unreadable",
+    severity: "error",
+    file: study.originalFile,
+    reason: "The drawing went, or changed, while it was being read.",
+    hint: "Try again once it is in its place.",
+  };
+}

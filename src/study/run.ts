@@ -1,5 +1,6 @@
 // Floor 5. The whole gallery: every study loaded and computed; a bad one is left out and named, the rest go on.
 import { compareProblems, hasError, type Outcome, type Problem } from "../problem/problem.ts";
+import { drawingChanged } from "./absent.ts";
 import { type Ground, gridCollection, measureFlags } from "./collection.ts";
 import type { GallerySurvey } from "./entry.ts";
 import { catchFault } from "./fault.ts";
@@ -99,7 +100,11 @@ async function analyse(
   gallery: Gallery,
   onMeasured: (result: StudyResult | undefined) => void,
 ): Promise<Outcome<StudyResult>> {
-  const bytes = await readOriginal(study);
+  const bytes = await readOriginal(study).catch(() => undefined);
+  if (bytes === undefined) {
+    onMeasured(undefined);
+    return { value: undefined, problems: [drawingChanged(study)] };
+  }
   const work = () => pool.run("study", study.file, { study, bytes, gallery });
   const { value, problems } = await catchFault(study.file, work);
   onMeasured(hasError(problems) ? undefined : value);

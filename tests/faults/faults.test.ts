@@ -3,11 +3,15 @@ import { expect, test, vi } from "vitest";
 import { disk } from "../../src/site/disk.ts";
 import { manifestName } from "../../src/site/manifest.ts";
 import { makeRoom } from "../site/room.ts";
+import { runAsked } from "./asked.ts";
 import { failingDisk } from "./disk.ts";
 import { runInputs } from "./inputs.ts";
 import { runDamages, runEdits } from "./kept.ts";
-import { runKills } from "./kills.ts";
+import { judgeEnd, runKills } from "./kills.ts";
+import { layingAlone, runLaid } from "./laid.ts";
 import { runNth } from "./nth.ts";
+import { runSigns } from "./signs.ts";
+import { runUnreadable } from "./unreadable.ts";
 import { checkWhole } from "./whole.ts";
 
 // Whole builds in processes of their own, on a machine that may have other work.
@@ -25,6 +29,21 @@ test("the Nth call to the disk fails, for every N", async () => {
   expect(tally.tried).toBeGreaterThan(40);
 });
 
+test("the Nth call to the system fails, past the disk: the lock, the cache, a new study", async () => {
+  for (const tally of [
+    await runSigns(await makeRoom(), ["EIO"]),
+    await runAsked(await makeRoom(), ["ENOSPC"]),
+    await runLaid(await makeRoom(), layingAlone, ["ENOSPC"]),
+  ])
+    expect(tally.lost).toEqual([]);
+});
+
+test("a study that cannot be read is named, and the others are published", async () => {
+  const tally = await runUnreadable(await makeRoom(), ["studies/low-tide"]);
+  expect(tally.lost).toEqual([]);
+  expect(tally.tried).toBe(2);
+});
+
 test("builds are killed while the site is read", async () => {
   const tally = await runKills({ room: await makeRoom(), kills: 4, seed: 3 });
   expect(tally.lost).toEqual([]);
@@ -38,6 +57,15 @@ test("inputs vanish, entries of the cache are damaged, and edits are built on", 
     await runEdits(await makeRoom(), 1, 3),
   ])
     expect(tally.lost).toEqual([]);
+});
+
+test("the checks can fail: a build that ended by itself was not killed", () => {
+  expect(judgeEnd({ status: null, signal: "SIGKILL" }, "writing")).toBeUndefined();
+  expect(judgeEnd({ status: 0, signal: null }, "done")).toBeUndefined();
+  expect(judgeEnd({ status: 1, signal: null }, "writing")).toMatch(/by itself with status 1/);
+  expect(judgeEnd({ status: 1, signal: null }, "done")).toMatch(/status 1/);
+  expect(judgeEnd({ status: 0, signal: null }, "swapping")).toMatch(/status 0/);
+  expect(judgeEnd({ status: null, signal: "SIGSEGV" }, "writing")).toMatch(/the signal SIGSEGV/);
 });
 
 test("the checks can fail: a file that is missing, changed or too many, and a disk that fails once", async () => {

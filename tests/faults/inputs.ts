@@ -1,5 +1,5 @@
 // Test support. What a build reads vanishes, or turns into something else, while it is being read.
-import { mkdir, rename, rm, symlink, truncate, writeFile } from "node:fs/promises";
+import { lstat, mkdir, rename, rm, symlink, truncate, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
 import { buildSite } from "../../src/site/build.ts";
@@ -42,6 +42,19 @@ const deeds: Readonly<Record<string, (file: string) => Promise<void>>> = {
   },
 };
 
+/** What tells whether something was done to a file: its number, kind, size, and when it was last changed in any way. */
+async function lookAt(file: string): Promise<string> {
+  const found = await lstat(file, { bigint: true }).catch(() => undefined);
+  return found === undefined ? "nothing" : `${found.ino} ${found.mode} ${found.size} ${found.ctimeNs}`;
+}
+
+/** Every deed for every target that it can be done to: a folder cannot be cut short. */
+const pairs = targets.flatMap((target) =>
+  Object.entries(deeds)
+    .filter(([name]) => name !== "cut short" || path.extname(target) !== "")
+    .map(([name, deed]) => ({ target, name, deed })),
+);
+
 /**
  * Builds again and again while something of the content is taken away at a random moment. Each build must end: with a
  * whole site, new or old, and with problems that name files; never with a fault of the program.
@@ -53,17 +66,22 @@ export async function runInputs(room: string, tries: number, seed: number): Prom
   await writeContent(content, makeContent());
   await buildSite(content, site);
   const lost: string[] = [];
-  const counts = { published: 0, refused: 0, problems: 0 };
+  const counts = { tried: 0, deeds: 0, published: 0, refused: 0, problems: 0 };
   let longest = 1_000;
-  for (let done = 0; done < tries; done += 1) {
+  // A deed that comes too late, or does nothing, counts for nothing: it is tried again, though not for ever.
+  while (counts.deeds < tries && counts.tried < 3 * tries + 10) {
+    counts.tried += 1;
     await writeContent(content, makeContent());
-    const [target, deed] = [pick(random, targets), pick(random, Object.keys(deeds))];
-    const what = `${target === "" ? "the content folder" : target} ${deed}`;
+    const { target, name, deed } = pick(random, pairs);
+    const file = path.join(content, target);
+    const what = `${target === "" ? "the content folder" : target} ${name}`;
     const began = performance.now();
-    // A deed that is not possible there, as cutting a folder, is none.
-    const act = sleep(random() * random() * longest).then(() =>
-      deeds[deed]?.(path.join(content, target)).catch(() => undefined),
-    );
+    let hasEnded = false;
+    const act = sleep(random() * random() * longest).then(async () => {
+      const before = await lookAt(file);
+      await deed(file);
+      if (!hasEnded && (await lookAt(file)) !== before) counts.deeds += 1;
+    });
     try {
       const { result } = await buildSite(content, site);
       counts.published += 1;
@@ -74,14 +92,16 @@ export async function runInputs(room: string, tries: number, seed: number): Prom
       counts.refused += 1;
       if (!(error instanceof OutputError)) lost.push(`${what}: ${message(error)}`);
     }
+    hasEnded = true;
     longest = 0.8 * longest + 0.2 * (performance.now() - began);
-    await act;
+    await act.catch((error: unknown) => lost.push(`${what}: it could not be done: ${message(error)}`));
     try {
       checkWhole(site);
     } catch (error) {
       lost.push(`${what}: ${message(error)}`);
     }
   }
-  const note = `${counts.published} published with ${counts.problems} problems named, ${counts.refused} refused`;
-  return { name: "inputs vanish while building", tried: tries, lost, note };
+  if (counts.deeds < tries) lost.push(`only ${counts.deeds} of ${counts.tried} deeds were done in time`);
+  const note = `${counts.deeds} deeds done before a build ended, in ${counts.tried} builds; ${counts.published} published with ${counts.problems} problems named, ${counts.refused} refused`;
+  return { name: "inputs vanish while building", tried: counts.tried, lost, note };
 }

@@ -1,13 +1,14 @@
 // Test support. What is kept, measurements and pictures: damaged in every way, and after every kind of edit, no byte of the
 // site is another.
-import { copyFile, mkdir, open, readdir, rm, stat, truncate, writeFile } from "node:fs/promises";
+import { copyFile, mkdir, open, readdir, readFile, rm, stat, truncate, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { buildSite } from "../../src/site/build.ts";
 import { openStore } from "../../src/study/store.ts";
 import { listEdits } from "./edits.ts";
 import { type Content, makeContent, writeContent } from "./gallery.ts";
+import { type Hits, Memory } from "./hits.ts";
 import { makeRandom, message, pick, type Tally } from "./tally.ts";
-import { checkWhole } from "./whole.ts";
+import { checkWhole, digest } from "./whole.ts";
 
 interface Bench {
   readonly content: string;
@@ -23,13 +24,17 @@ const benchIn = (room: string): Bench => ({
   cache: path.join(room, "cache"),
 });
 
-/** Returns the digest of what is published with the cache, as it is then. */
-async function buildWarm({ content, warmSite, cache }: Bench): Promise<string> {
+/** Returns the digest of what is published with the cache, as it is then, and what the cache was good for. */
+async function buildWarm(
+  { content, warmSite, cache }: Bench,
+  memory: Memory,
+): Promise<{ readonly digest: string; readonly hits: Hits }> {
   const store = await openStore({ folder: cache, secretFile: `${cache}-key` });
   if (store === undefined) throw new Error("no cache could be opened");
+  const readHits = memory.watch(store);
   await buildSite(content, warmSite, { store });
   await store.close();
-  return checkWhole(warmSite);
+  return { digest: checkWhole(warmSite), hits: readHits() };
 }
 
 async function buildCold({ content, coldSite }: Bench): Promise<string> {
@@ -69,36 +74,58 @@ const damages: Readonly<Record<string, Deed>> = {
 export async function runDamages(room: string, tries: number, seed: number): Promise<Tally> {
   const random = makeRandom(seed);
   const bench = benchIn(room);
+  const memory = new Memory();
   await writeContent(bench.content, makeContent());
   const expected = await buildCold(bench);
-  await buildWarm(bench);
+  await buildWarm(bench, memory);
   const lost: string[] = [];
   const pictures = (await readdir(bench.warmSite, { recursive: true })).filter((name) => /\.png$/.test(name));
   const kept = await listEntries(bench.cache);
   if (kept.length <= pictures.length) lost.push(`${pictures.length} pictures, ${kept.length} entries`);
-  let damaged = 0;
+  const counts = { damaged: 0, hit: 0, worked: 0 };
   for (let done = 0; done < tries; done += 1) {
     const files = await listEntries(bench.cache);
     const share = pick(random, [0, 0.3, 1]);
     const chosen = files.filter((_, n) => random() < share || n === done % files.length);
     const [name, damage] = pick(random, Object.entries(damages));
+    const before = await digestAll(files);
     for (const file of chosen) await damage(file, random, files);
-    damaged += chosen.length;
+    const after = await digestAll(files);
+    const damaged = files.filter((file) => before.get(file) !== after.get(file)).length;
+    const what = `${damaged} of ${files.length} entries ${name}`;
+    counts.damaged += damaged;
     try {
-      if ((await buildWarm(bench)) !== expected) lost.push(`${chosen.length} entries ${name}: other bytes`);
+      const { digest: found, hits } = await buildWarm(bench, memory);
+      if (found !== expected) lost.push(`${what}: other bytes`);
+      // No more work than there was damage, and no less: the cache was read, and what was damaged was not believed.
+      if (hits.missed !== damaged || hits.invented > 0 || hits.hit < files.length - damaged)
+        lost.push(`${what}: ${formatHits(hits)}`);
+      counts.hit += hits.hit;
+      counts.worked += hits.worked;
     } catch (error) {
-      lost.push(`${chosen.length} entries ${name}: ${message(error)}`);
+      lost.push(`${what}: ${message(error)}`);
     }
     for (const file of chosen)
       if ((await stat(file).catch(() => undefined))?.isDirectory()) await rm(file, { recursive: true });
-    if (name === "turned into a folder") await buildWarm(bench);
+    if (name === "turned into a folder") await buildWarm(bench, memory);
   }
-  return {
-    name: "damaged cache entries",
-    tried: tries,
-    lost,
-    note: `${damaged} entries damaged, of ${kept.length} with ${pictures.length} pictures`,
-  };
+  if (counts.damaged === 0) lost.push("no entry was damaged");
+  const note = `${counts.damaged} entries damaged, of ${kept.length} with ${pictures.length} pictures; ${counts.hit} times found, ${counts.worked} times made again`;
+  return { name: "damaged cache entries", tried: tries, lost, note };
+}
+
+function formatHits({ hit, worked, missed, invented }: Hits): string {
+  return `${hit} found, ${worked} made; ${missed} made though known before, ${invented} found though never made`;
+}
+
+/** Path → digest, or nothing for what is no file. */
+async function digestAll(files: readonly string[]): Promise<ReadonlyMap<string, string | undefined>> {
+  const found = new Map<string, string | undefined>();
+  for (const file of files) {
+    const bytes = await readFile(file).catch(() => undefined);
+    found.set(file, bytes && digest(bytes));
+  }
+  return found;
 }
 
 /** Edits the gallery at random, building with the cache after each edit; then compares with a clean build. */
@@ -110,9 +137,12 @@ export async function runEdits(
 ): Promise<Tally> {
   const random = makeRandom(seed);
   const bench = benchIn(room);
+  const memory = new Memory();
   const lost: string[] = [];
   let content: Content = makeContent();
-  let edits = 0;
+  await writeContent(bench.content, content);
+  await buildWarm(bench, memory);
+  const counts = { edits: 0, hit: 0, worked: 0 };
   for (let done = 0; done < sequences; done += 1) {
     const trail: string[] = [];
     const length = 1 + Math.floor(random() * 3);
@@ -122,20 +152,26 @@ export async function runEdits(
       content = edit(content, random);
       trail.push(name);
       await writeContent(bench.content, content);
-      warm = await buildWarm(bench);
+      const { digest: found, hits } = await buildWarm(bench, memory);
+      warm = found;
+      if (hits.missed > 0 || hits.invented > 0) lost.push(`after ${trail.join(", ")}: ${formatHits(hits)}`);
+      counts.hit += hits.hit;
+      counts.worked += hits.worked;
     }
-    edits += length;
+    counts.edits += length;
     if (warm !== (await buildCold(bench)))
       lost.push(`after ${trail.join(", ")}: other bytes than a clean build`);
     onSequence?.(done + 1);
   }
-  return { name: "random edits with the cache", tried: sequences, lost, note: `${edits} edits` };
+  if (counts.hit === 0) lost.push("nothing was ever found in the cache");
+  const note = `${counts.edits} edits; ${counts.hit} answers found, ${counts.worked} made, none of them twice`;
+  return { name: "random edits with the cache", tried: sequences, lost, note };
 }
 
 async function listEntries(folder: string): Promise<readonly string[]> {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
   return entries
-    .filter((entry) => entry.isFile())
+    .filter((entry) => entry.isFile() && entry.name.endsWith(".entry"))
     .map((entry) => path.join(entry.parentPath, entry.name))
     .sort();
 }

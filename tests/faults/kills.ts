@@ -32,29 +32,58 @@ const start = (file: string, words: readonly string[] = []): ChildProcess => {
   return child;
 };
 
+/** How a process ended. */
+interface End {
+  readonly status: number | null;
+  readonly signal: NodeJS.Signals | null;
+}
+
+interface Started {
+  readonly child: ChildProcess;
+  /** Resolves once it is loaded, or has ended before. */
+  readonly ready: Promise<unknown>;
+  readonly ended: Promise<End>;
+}
+
+function startVictim(): Started {
+  const child = start("victim.ts");
+  const ended = new Promise<End>((resolve) =>
+    child.once("exit", (status, signal) => resolve({ status, signal })),
+  );
+  const ready = Promise.race([new Promise((resolve) => child.once("message", resolve)), ended]);
+  return { child, ready, ended };
+}
+
 /** Builds, of which the next is always loaded already. */
 class Victims {
-  private next = start("victim.ts");
+  private next = startVictim();
 
   /** Lets one begin; `hear` gets the process and how far it has come. Resolves when it has ended. */
-  async send(order: Order, hear: (child: ChildProcess, phase: Phase) => void): Promise<number | null> {
-    const child = this.next;
-    if (!isReady.has(child)) await new Promise((resolve) => child.once("message", resolve));
-    const ended = new Promise<number | null>((resolve) => child.once("exit", resolve));
+  async send(order: Order, hear: (child: ChildProcess, phase: Phase) => void): Promise<End> {
+    const { child, ready, ended } = this.next;
+    await ready;
     child.on("message", (phase: Phase) => hear(child, phase));
-    child.send(order);
-    this.next = start("victim.ts");
-    const { next } = this;
-    next.once("message", () => isReady.add(next));
+    if (child.connected) child.send(order);
+    this.next = startVictim();
     return ended;
   }
 
   end(): void {
-    this.next.kill("SIGKILL");
+    this.next.child.kill("SIGKILL");
   }
 }
 
-const isReady = new WeakSet<ChildProcess>();
+/** What the kills were aimed by: the clock alone, the clock from a step on, or the number of a call. */
+type Aim = "any time" | "after a step" | "call";
+
+/**
+ * Returns what is wrong with the end of a build that was to be killed, or undefined: it was killed, or was done before that.
+ * One that ended in another way failed by itself, and that is no kill.
+ */
+export function judgeEnd({ status, signal }: End, phase: Phase): string | undefined {
+  if (signal === "SIGKILL" || (status === 0 && phase === "done")) return undefined;
+  return `it was not killed and ended by itself with ${status === null ? `the signal ${signal}` : `status ${status}`}`;
+}
 
 /**
  * Publishes two galleries in turn over each other, and kills the build each time: at a random time of its run, soon after it
@@ -73,17 +102,29 @@ export async function runKills({ room, kills, seed, way = "exchange", onKill }: 
   await new Promise((resolve) => watcher.once("message", resolve));
   const lost: string[] = [];
   const phases = new Map<Phase, number>();
+  const aims: Record<Aim, number> = { "any time": 0, "after a step": 0, call: 0 };
+  let crashes = 0;
   let longest = 2_000;
   let published = checkWhole(site);
   const otherOf = (found: string): Variant => variants[digests.indexOf(found) === 0 ? 1 : 0];
   let done = 0;
-  for (let build = 1; done < kills; build += 1) {
+  for (let build = 1; done < kills && crashes < 5; build += 1) {
     const order = { content: otherOf(published).content, site, way };
     const words = build % 10 === 0 ? order : { ...order, cache };
-    const { phase, took } = await kill(victims, words, longest, random);
-    if (phase === "done") longest = 0.8 * longest + 0.2 * took;
-    // One that was done before it could be killed is no kill.
-    else done += 1;
+    // At any time by the clock at least every second kill.
+    const aim = aims["any time"] <= aims.call + aims["after a step"] ? "any time" : pick(random, others);
+    const { phase, took, end } = await kill(victims, words, { aim, longest, random });
+    const crash = judgeEnd(end, phase);
+    if (crash !== undefined) {
+      crashes += 1;
+      lost.push(`build ${build} (${phase}): ${crash}`);
+    } else if (phase === "done") {
+      // One that was done before it could be killed is no kill.
+      longest = 0.8 * longest + 0.2 * took;
+    } else {
+      done += 1;
+      aims[aim] += 1;
+    }
     phases.set(phase, (phases.get(phase) ?? 0) + 1);
     try {
       published = await readStanding(site, way);
@@ -91,10 +132,10 @@ export async function runKills({ room, kills, seed, way = "exchange", onKill }: 
     } catch (error) {
       lost.push(`build ${build} (${phase}): ${message(error)}`);
     }
-    if (phase !== "done") onKill?.(done);
+    if (phase !== "done" && crash === undefined) onKill?.(done);
   }
   const last = otherOf(published);
-  const status = await victims.send({ content: last.content, site, way, cache }, () => undefined);
+  const { status } = await victims.send({ content: last.content, site, way, cache }, () => undefined);
   victims.end();
   if (status !== 0) lost.push(`the build after the last kill ended with ${status}`);
   else if (checkWhole(site) !== digests[variants.indexOf(last)])
@@ -104,8 +145,10 @@ export async function runKills({ room, kills, seed, way = "exchange", onKill }: 
   lost.push(...judge(sightings, way));
   const when = [...phases].map(([phase, count]) => `${count} ${phase}`).join(", ");
   const { whole, single, absent } = sightings;
-  const note = `came to: ${when}; read whole ${whole} times, single files ${single} times, absent ${absent} times`;
-  return { name: `kills, swap by ${way}`, tried: kills, lost, note };
+  const clock = aims["any time"] + aims["after a step"];
+  const how = `${clock} at a random time (${aims["any time"]} of the whole run, ${aims["after a step"]} after it began to write or to swap), ${aims.call} before a random call`;
+  const note = `killed ${how}; came to: ${when}; read whole ${whole} times, single files ${single} times, absent ${absent} times`;
+  return { name: `kills, swap by ${way}`, tried: done, lost, note };
 }
 
 function judge({ lost, absent, seen }: Sightings, way: Way): readonly string[] {
@@ -133,33 +176,41 @@ async function makeModels(room: string, cache: string): Promise<readonly [Varian
   return [await make("small", makeContent()), await make("large", makeLargerContent())];
 }
 
-/** Starts a build and kills it. Returns how far it had come, and after how many milliseconds it ended. */
+const others: readonly Aim[] = ["after a step", "call"];
+
+interface Shot {
+  readonly aim: Aim;
+  /** How long a build takes, in milliseconds. */
+  readonly longest: number;
+  readonly random: () => number;
+}
+
+/** Starts a build and kills it. Returns how far it had come, after how many milliseconds it ended, and how. */
 async function kill(
   victims: Victims,
   order: Omit<Order, "last">,
-  longest: number,
-  random: () => number,
-): Promise<{ readonly phase: Phase; readonly took: number }> {
-  const how = pick(random, ["any time", "writing", "swapping", "call", "swap call", "swap call"]);
+  { aim, longest, random }: Shot,
+): Promise<{ readonly phase: Phase; readonly took: number; readonly end: End }> {
+  const step = pick(random, ["writing", "swapping", "swapping"]);
   // Publishing this gallery takes about 430 calls; the last 11 or fewer of them swap.
   const last =
-    how === "call"
+    step === "writing"
       ? { call: 1 + Math.floor(random() * 430), from: "started" as const }
       : { call: 1 + Math.floor(random() * (order.way === "link" ? 8 : 11)), from: "swapping" as const };
   let phase: Phase = "ready";
   let began = 0;
   const shoot = (child: ChildProcess, delay: number): void =>
     void setTimeout(() => child.kill("SIGKILL"), delay);
-  await victims.send(how.endsWith("call") ? { ...order, last } : order, (child, told) => {
+  const end = await victims.send(aim === "call" ? { ...order, last } : order, (child, told) => {
     phase = told;
     if (phase === "started") {
       began = performance.now();
-      if (how === "any time") shoot(child, random() * longest * 1.1);
+      if (aim === "any time") shoot(child, random() * longest * 1.1);
     }
-    if (how === "writing" && phase === "writing") shoot(child, random() * 0.3 * longest);
-    if (how === "swapping" && phase === "swapping") shoot(child, random() * random() * 60);
+    if (aim !== "after a step" || phase !== step) return;
+    shoot(child, phase === "writing" ? random() * 0.3 * longest : random() * random() * 60);
   });
-  return { phase, took: performance.now() - began };
+  return { phase, took: performance.now() - began, end };
 }
 
 /** With two renames a kill between them leaves nothing for a moment: then the next build has to mend it, and does. */

@@ -1,13 +1,17 @@
 // npm run faults: everything that can go wrong while a site is published, tried many times. Prints what was tried and what
 // was lost; ends with status 1 if anything was. Words: a share of the whole, as 0.1, and a seed; both may be left out.
-import { mkdir, mkdtemp, rm } from "node:fs/promises";
+import { chmod, mkdir, mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { runAsked } from "./asked.ts";
 import { runInputs } from "./inputs.ts";
 import { runDamages, runEdits } from "./kept.ts";
 import { runKills } from "./kills.ts";
+import { layingAlone, runLaid, wholeCommand } from "./laid.ts";
 import { runNth } from "./nth.ts";
+import { runSigns } from "./signs.ts";
 import type { Tally } from "./tally.ts";
+import { runUnreadable } from "./unreadable.ts";
 
 const share = Number(process.argv[2] ?? 1);
 const seed = Number(process.argv[3] ?? 7);
@@ -15,6 +19,8 @@ const times = (number: number): number => Math.max(1, Math.round(number * share)
 const codes = ["ENOSPC", "EACCES", "EIO", "EROFS", "EMFILE"];
 
 const top = await mkdtemp(path.join(tmpdir(), "counterchange-faults-"));
+// One of the builds runs as another user.
+await chmod(top, 0o755);
 const room = async (name: string): Promise<string> => {
   const folder = path.join(top, name);
   await mkdir(folder);
@@ -30,14 +36,19 @@ const parts: readonly (readonly [string, () => Promise<Tally>])[] = [
     async () =>
       runNth({ room: await room("nth"), codes, ways: ["exchange", "link", "move"], lasting: [false, true] }),
   ],
+  ["signs", async () => runSigns(await room("signs"), codes)],
+  ["asked", async () => runAsked(await room("asked"), codes)],
+  ["laid", async () => runLaid(await room("laid"), layingAlone, codes)],
+  ["new", async () => runLaid(await room("new"), wholeCommand, ["EIO"])],
+  ["unreadable", async () => runUnreadable(await room("unreadable"))],
   ["damages", async () => runDamages(await room("damages"), times(60), seed)],
   ["inputs", async () => runInputs(await room("inputs"), times(60), seed)],
   ["edits", async () => runEdits(await room("edits"), times(100), seed, onDone("edits"))],
   ...(
     [
-      ["exchange", 260],
+      ["exchange", 250],
       ["link", 50],
-      ["move", 30],
+      ["move", 40],
     ] as const
   ).map(
     ([way, kills]) =>

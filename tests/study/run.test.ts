@@ -1,3 +1,5 @@
+import { unlinkSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, test, vi } from "vitest";
 import { Pool } from "../../src/study/pool.ts";
 import { analyseGallery, type RunOptions } from "../../src/study/run.ts";
@@ -64,6 +66,25 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
     });
     expect((await analyseGallery(folder)).studies).toEqual([]);
     expect((await analyseGallery(folder, { drafts: true })).studies).toHaveLength(1);
+  });
+
+  test("a drawing that goes after it was found leaves its own study out, and stops no other", async () => {
+    const folder = await makeFolder({
+      ...harbour,
+      "studies/zeal/study.md": writeStudy(),
+      "studies/zeal/original.svg": drawing,
+    });
+    // The others are opened once the first is measured: then the drawing of one of them is gone.
+    const { studies, leftOut, problems } = await analyseGallery(folder, {
+      first: "ferry",
+      onMeasured: (result) => {
+        if (result?.study.slug === "ferry") unlinkSync(join(folder, "studies/zeal/original.svg"));
+      },
+    });
+    expect([studies.map(({ study }) => study.slug), leftOut]).toEqual([["ferry"], ["zeal"]]);
+    expect(problems).toMatchObject([
+      { rule: "study/unreadable", severity: "error", file: expect.stringMatching(/zeal\/original\.svg$/) },
+    ]);
   });
 
   test("the figures of a study do not depend on what stands beside it", async () => {
