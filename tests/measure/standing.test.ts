@@ -59,7 +59,7 @@ describe("describeStanding", () => {
     [
       { place: 2, total: 2, level: 1, behindBest: 1 },
       4,
-      "2nd of 2 in clarity, level with 1 other, within 1 point of the best; 4 edges are lost.",
+      "2nd of 2 in clarity, level with 1 other, within 1 point of the best; 4 edges are lost or merged.",
     ],
     [
       { place: 11, total: 90, level: 0, behindBest: 9 },
