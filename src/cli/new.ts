@@ -20,7 +20,8 @@ import { statusOf } from "./status.ts";
 
 /** Writes nothing unless the drawing can be measured and nothing is in the way. */
 export async function run(given: Given, output: Output): Promise<number> {
-  const request = readRequest(given, findPlace(), await listTaken(given, findPlace()));
+  const here = findPlace();
+  const request = readRequest(given, here, await listTaken(given, here));
   const place = await surveyPlace(request);
   const { value: gallery } = await loadSettings(request.content);
   const { measured, problems } = await look(request.original, gallery);

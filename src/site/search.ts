@@ -42,7 +42,7 @@ function readProse(body: string): string {
   return body.replace(/^::.*$/gm, " ").replace(/\]\([^)]*\)/g, " ");
 }
 
-/** Small letters without their marks, so that `Café` is found by `cafe`. The scripts of the pages fold the same way. */
+/** Small letters without their marks, so that `Café` is found by `cafe`. The script find.js folds the same way. */
 export function foldWords(text: string): readonly string[] {
   const plain = text.toLowerCase().normalize("NFKD").replace(/\p{M}/gu, "");
   return plain.match(/[\p{L}\p{N}]+/gu) ?? [];

@@ -4,7 +4,7 @@ import { quoteText } from "../problem/quote.ts";
 import { findDateFault } from "./date.ts";
 import { capital, exampleOf, type Finding, type KeyGuide, keysUnder, labelOf } from "./finding.ts";
 import { writeValue } from "./home.ts";
-import { findSlip, writeItem } from "./slip.ts";
+import { findSlip, itemMark, writeItem } from "./slip.ts";
 import type { YamlData } from "./yaml.ts";
 
 /** Returns the finding for `value` at `path` where the schema `expected` another kind, by the name that zod has for it. */
@@ -72,9 +72,9 @@ function proposeChange(changes: readonly unknown[]): string | undefined {
 
 /** Items of a list whose hyphens are none come as one text. What is wrong with the first is said, and all are typed. */
 function findItemSlip(value: string): { readonly reason: string; readonly hint: string } | undefined {
-  const items = value.split(/\s+(?=[-\u2010-\u2015\u2022\u2212\u00b7])/);
+  const items = value.split(new RegExp(`\\s+(?=${itemMark})`));
   const slip = findSlip(items[0] ?? "");
-  if (slip === undefined || !/^[-\u2010-\u2015\u2022\u2212\u00b7]/.test(value)) return undefined;
+  if (slip === undefined || !new RegExp(`^${itemMark}`).test(value)) return undefined;
   const plain = items.map((item) => writeItem(item.slice(1)));
   return { reason: slip.reason, hint: plain.length === 1 ? slip.hint : ["Type:", ...plain].join("\n") };
 }

@@ -189,11 +189,13 @@ function checkAuthor(path: string, author: unknown): Finding[] {
   ];
 }
 
-function isText(value: unknown): value is string {
+/** Whether something is written there. */
+export function isText(value: unknown): value is string {
   return typeof value === "string" && value !== "";
 }
 
-function isRaw(value: unknown): value is Raw {
+/** Whether it has keys of its own. */
+export function isRaw(value: unknown): value is Raw {
   return typeof value === "object" && value !== null && !Array.isArray(value);
 }
 

@@ -2,7 +2,7 @@
 import { quoteText } from "../problem/quote.ts";
 import { parseAnswer } from "./answer.ts";
 import type { Finding } from "./finding.ts";
-import { checkColour } from "./rule.ts";
+import { checkColour, isRaw, isText } from "./rule.ts";
 import { galleryGuide } from "./settings.ts";
 
 /**
@@ -14,10 +14,10 @@ export function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[]
   return [
     ...(isText(address) ? checkAddress(address) : []),
     ...(isText(language) ? checkLanguage(language) : []),
-    ...(isGroup(cloth) ? checkCloth(cloth) : []),
+    ...(isRaw(cloth) ? checkCloth(cloth) : []),
     ...(isText(compareWith) ? checkFolder(compareWith) : []),
     ...(isText(answer) ? checkAnswer(answer) : []),
-    ...(isGroup(palette) ? checkPalette(palette) : []),
+    ...(isRaw(palette) ? checkPalette(palette) : []),
   ];
 }
 
@@ -109,12 +109,4 @@ function findLanguage(name: string): string | undefined {
 /** Names of folders with slashes between them: nothing that climbs, is hidden or is a path of the whole computer. */
 function isInnerFolder(text: string): boolean {
   return /^[\p{L}\p{N}][\p{L}\p{N} _.-]*(?:\/[\p{L}\p{N}][\p{L}\p{N} _.-]*)*\/?$/u.test(text);
-}
-
-function isGroup(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
-}
-
-function isText(value: unknown): value is string {
-  return typeof value === "string" && value !== "";
 }

@@ -17,7 +17,11 @@ const oddSpace = "[^\\P{Z} ]|[\\u200b\\u2060\\ufeff]";
 const oddColon = "[\\uff1a\\ufe55\\ufe13\\u02d0\\u2236\\ua789]";
 
 /** Marks that word processors put before the items of a list. */
-const oddHyphen = "[\\u2010-\\u2015\\u2022\\u2212\\u00b7]";
+const oddHyphens = "\\u2010-\\u2015\\u2022\\u2212\\u00b7";
+const oddHyphen = `[${oddHyphens}]`;
+
+/** What an item of a list begins with, the hyphen of YAML among them; as the source of a pattern. */
+export const itemMark = `[-${oddHyphens}]`;
 
 /** Returns the space, colon or hyphen in `line` that is none, or undefined where all of them are plain. */
 export function findSlip(line: string): Slip | undefined {

@@ -10,7 +10,7 @@ const entries = [...list.children].map((entry, place) => ({
   place,
   data: entry.dataset,
   title: textOf(entry, "h2"),
-  words: ` ${fold(textOf(entry, "h2, .entry-change, .byline")).join(" ")}`,
+  words: ` ${globalThis.foldWords(textOf(entry, "h2, .entry-change, .byline")).join(" ")}`,
 }));
 let shownOrder = "";
 let isAsked = false;
@@ -22,17 +22,6 @@ const orders = {
   unclear: (a, b) => numberOf(a.data.after, 9) - numberOf(b.data.after, 9),
   title: (a, b) => a.title.localeCompare(b.title, language),
 };
-
-// Small letters without their marks, as the words of the studies are written.
-function fold(text) {
-  return (
-    text
-      .toLowerCase()
-      .normalize("NFKD")
-      .replace(/\p{M}/gu, "")
-      .match(/[\p{L}\p{N}]+/gu) ?? []
-  );
-}
 
 // The words of prose, colours and outcomes are asked for once somebody searches: most readers never do.
 function askWords() {
@@ -49,12 +38,9 @@ function askWords() {
   document.head.append(script);
 }
 
-// The beginning of a word finds it; every word has to be found. Some scripts put no space between words.
 function fits({ data, words }, asked, sought) {
   for (const [name, value] of asked) if (!data[name].split(" ").includes(value)) return false;
-  return sought.every((word) =>
-    words.includes(/[\p{sc=Han}\p{sc=Hira}\p{sc=Kana}\p{sc=Thai}]/u.test(word) ? word : ` ${word}`),
-  );
+  return globalThis.hasWords(words, sought);
 }
 
 function sort(name) {
@@ -66,7 +52,7 @@ function sort(name) {
 
 function show() {
   const values = new FormData(form);
-  const sought = fold(values.get("q"));
+  const sought = globalThis.foldWords(values.get("q"));
   if (sought.length > 0) askWords();
   const asked = ["status", "verdict", "tag", "author"]
     .map((name) => [name, values.get(name)])

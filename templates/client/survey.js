@@ -17,27 +17,12 @@ function compare(a, b, column, down) {
   return down ? -order : order;
 }
 
-// Some scripts put no space between words.
-const unspaced = /[\p{sc=Han}\p{sc=Hira}\p{sc=Kana}\p{sc=Thai}]/u;
-
-// The beginning of a word finds it, as on the front page; every word has to be found.
 function fits({ data }, values, words) {
   const first = values?.get("first");
   const study = values?.get("study");
   if (first && !data.first.split("|").includes(first)) return false;
   if (study && data.study !== study) return false;
-  return words.every((word) => ` ${data.words}`.includes(unspaced.test(word) ? word : ` ${word}`));
-}
-
-// Small letters without their marks, as the words of the rows are written.
-function fold(text) {
-  return (
-    text
-      .toLowerCase()
-      .normalize("NFKD")
-      .replace(/\p{M}/gu, "")
-      .match(/[\p{L}\p{N}]+/gu) ?? []
-  );
+  return globalThis.hasWords(` ${data.words}`, words);
 }
 
 function show() {
@@ -47,7 +32,7 @@ function show() {
     else head.removeAttribute("aria-sort");
   }
   const values = form && new FormData(form);
-  const words = fold(values?.get("q") ?? "");
+  const words = globalThis.foldWords(values?.get("q") ?? "");
   const ordered = [...rows].sort((a, b) => compare(a, b, column, sorted.down) || a.place - b.place);
   let count = 0;
   for (const item of ordered) {

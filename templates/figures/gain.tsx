@@ -22,15 +22,7 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
             <span key={tick.text}>{tick.text}</span>
           ))}
         </p>
-        <svg
-          class="gain-drawing"
-          viewBox={`0 0 ${gain.width} 10`}
-          width={gain.width}
-          height="10"
-          preserveAspectRatio="none"
-          role="img"
-          aria-labelledby={`${id}-title ${id}-desc`}
-        >
+        <svg {...frameOf(gain)} role="img" aria-labelledby={`${id}-title ${id}-desc`}>
           <title id={`${id}-title`}>{gain.title}</title>
           <desc id={`${id}-desc`}>{gain.description}</desc>
           <Track gain={gain} />
@@ -68,15 +60,7 @@ function Row({ row, gain }: { row: GainRow; gain: GainView }): JSX.Element {
           {row.title}
         </a>
       )}
-      <svg
-        class="gain-drawing"
-        viewBox={`0 0 ${gain.width} 10`}
-        width={gain.width}
-        height="10"
-        preserveAspectRatio="none"
-        aria-hidden="true"
-        focusable="false"
-      >
+      <svg {...frameOf(gain)} aria-hidden="true" focusable="false">
         <Track gain={gain} />
         <path class={`gain-line ${row.way}`} d={`M${before} 5H${after}`} fill="none" />
         <path class="gain-ring" d={`M${before} 5h0`} fill="none" />
@@ -88,6 +72,17 @@ function Row({ row, gain }: { row: GainRow; gain: GainView }): JSX.Element {
       </span>
     </li>
   );
+}
+
+/** A drawing as wide as its place: what is drawn keeps its height and its strokes. */
+function frameOf({ width }: GainView) {
+  return {
+    class: "gain-drawing",
+    viewBox: `0 0 ${width} 10`,
+    width,
+    height: 10,
+    preserveAspectRatio: "none",
+  };
 }
 
 function Track({ gain }: { gain: GainView }): JSX.Element {

@@ -13,7 +13,11 @@ export const data = { permalink: "index.html" };
 /** Renders the front page. */
 export function render({ site: { front } }: { site: SiteView }): JSX.Element {
   return (
-    <Document frame={front.frame} layout="front" scripts={front.finder ? [front.frame.links.listScript] : []}>
+    <Document
+      frame={front.frame}
+      layout="front"
+      scripts={front.finder ? [front.frame.links.findScript, front.frame.links.listScript] : []}
+    >
       <header class="opening">
         <h1>{front.title}</h1>
         <p class="lede">{front.description}</p>

@@ -15,7 +15,7 @@ export function render({ site: { survey } }: { site: SiteView }): JSX.Element {
     <Document
       frame={survey.frame}
       layout="survey"
-      scripts={survey.rows.length > 0 ? [survey.frame.links.surveyScript] : []}
+      scripts={survey.rows.length > 0 ? [survey.frame.links.findScript, survey.frame.links.surveyScript] : []}
     >
       <header class="opening">
         <h1>Survey</h1>

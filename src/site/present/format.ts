@@ -1,5 +1,6 @@
 // Floor 6. Numbers, dates and lists as finished text in the gallery's language.
 import { gradeOf } from "../../colour/contrast.ts";
+import { directionOf } from "./direction.ts";
 
 /** Says numbers in one language. */
 export interface Format {
@@ -19,9 +20,6 @@ export interface Format {
   listParts(items: readonly string[]): readonly { readonly text: string; readonly at: number | undefined }[];
 }
 
-/** Scripts that run from right to left. Source: ISO 15924 codes, direction from Unicode Standard Annex 9. */
-const rightToLeft = new Set(["Adlm", "Arab", "Aran", "Hebr", "Mand", "Nkoo", "Rohg", "Samr", "Syrc", "Thaa"]);
-
 const made = new Map<string, Format>();
 
 /** Returns the format of `language`, a BCP 47 tag; throws RangeError for any other text. */
@@ -32,13 +30,12 @@ export function createFormat(language: string): Format {
 }
 
 function buildFormat(language: string): Format {
-  const script = new Intl.Locale(language).maximize().script ?? "Latn";
   const whole = new Intl.NumberFormat(language, { style: "percent", maximumFractionDigits: 0 });
   const calendar = new Intl.DateTimeFormat(language, { dateStyle: "long", timeZone: "UTC" });
   const list = new Intl.ListFormat(language, { type: "conjunction" });
   return {
     language,
-    direction: rightToLeft.has(script) ? "rtl" : "ltr",
+    direction: directionOf(language),
     share: (fraction) => (fraction === null ? "no edges" : whole.format(fraction)),
     percent: (percent, decimals = 0) =>
       percent === null ? "no edges" : formatPercent(language, percent, decimals),

@@ -25,6 +25,7 @@ export interface Frame {
     readonly rules: string;
     readonly styles: string;
     readonly script: string;
+    readonly findScript: string;
     readonly listScript: string;
     readonly studyScript: string;
     readonly surveyScript: string;
@@ -83,6 +84,7 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
       rules: link("/rules/"),
       styles: link("/assets/site.css"),
       script: link("/assets/local.js"),
+      findScript: link("/assets/find.js"),
       listScript: link("/assets/list.js"),
       studyScript: link("/assets/study.js"),
       surveyScript: link("/assets/survey.js"),

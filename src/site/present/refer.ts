@@ -2,6 +2,7 @@
 import type { StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
 import { formatCanonical } from "../address.ts";
+import { isolate } from "./direction.ts";
 import type { Format } from "./format.ts";
 import { stampOf } from "./stamp.ts";
 import { formatStudyPath } from "./status.ts";
@@ -46,15 +47,6 @@ export function presentRefer(
     text: `${authors}“${isolate(title)}”, ${kind}. ${isolate(gallery.title)}${date}. ${stamped}`,
     bibtex: formatBibtex(result, { title, kind, path, stamp, stamped }, gallery),
   };
-}
-
-/** Letters that run from right to left. Source: Unicode Standard Annex 9, strong types R and AL, by script. */
-const rightToLeft =
-  /[\p{sc=Adlm}\p{sc=Arab}\p{sc=Hebr}\p{sc=Mand}\p{sc=Nkoo}\p{sc=Rohg}\p{sc=Samr}\p{sc=Syrc}\p{sc=Thaa}]/u;
-
-/** A piece that may run the other way keeps its own order between the rest. Source: Unicode Standard Annex 9, FSI and PDI. */
-function isolate(text: string): string {
-  return rightToLeft.test(text) ? `\u2068${text}\u2069` : text;
 }
 
 interface Cited {
