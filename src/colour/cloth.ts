@@ -16,6 +16,13 @@ export interface Cloth {
 export const defaultCloth: Cloth = { black: 5, white: 85 };
 
 /**
+ * Cloth of another published range, for telling which grades hang on the range.
+ *
+ * Source: black and white of one paint maker's chart, second-hand.
+ */
+export const widerCloth: Cloth = { black: 4, white: 92 };
+
+/**
  * Relative luminance, 0 to 1, of a linear-light sRGB colour: `0.2126 R + 0.7152 G + 0.0722 B`.
  *
  * Throws RangeError where a component is not 0 to 1. Example: `#ff0000` → 0.2126.

@@ -5,6 +5,11 @@ import type { LinearRgb } from "./colour.ts";
 
 export type Grade = "weak" | "soft" | "clear" | "strong";
 
+/** Contrasts, in percent, from which an edge is soft, clear and strong. Source: as {@link gradeOf}. */
+export const softFrom = 30;
+export const clearFrom = 45;
+export const strongFrom = 60;
+
 /**
  * Luminance contrast, 0 to 100 percent, of two reflectances in percent:
  * `125 · (higher − lower) / (higher + lower + 25)`. Either may come first.
@@ -29,9 +34,9 @@ export function measureContrast(reflectanceA: number, reflectanceB: number): num
  */
 export function gradeOf(contrast: number): Grade {
   const percent = checkRange("contrast", contrast, 0, 100);
-  if (percent < 30) return "weak";
-  if (percent < 45) return "soft";
-  return percent < 60 ? "clear" : "strong";
+  if (percent < softFrom) return "weak";
+  if (percent < clearFrom) return "soft";
+  return percent < strongFrom ? "clear" : "strong";
 }
 
 /** Returns whether a grade counts as clear: `clear` or `strong`. */

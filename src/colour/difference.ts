@@ -1,4 +1,4 @@
-// Floor 1. How different two colours look, hue and all: CIEDE2000 on CIELAB under D65.
+// Floor 1. How different two colours look, hue and all, on CIELAB under D65: CIEDE2000, and the plain distance ΔE*ab.
 import { differenceCiede2000 } from "culori/fn";
 import { checkRange } from "./check.ts";
 import type { LinearRgb } from "./colour.ts";
@@ -29,6 +29,15 @@ export function measureDifference(linearA: LinearRgb, linearB: LinearRgb): numbe
 export function measureLabDifference(labA: Lab, labB: Lab): number {
   // Mode `lab65` keeps culori from adapting the numbers from D50 first.
   return measureCiede2000({ mode: "lab65", ...checkLab(labA) }, { mode: "lab65", ...checkLab(labB) });
+}
+
+/**
+ * Distance ΔE*ab, from 0, of two CIELAB colours under one white point.
+ *
+ * Example: (50, 0, 0) and (50, 3, 4) → 5. Source: CIE 15:2004, CIE 1976 L*a*b* colour difference.
+ */
+export function measureLabDistance(labA: Lab, labB: Lab): number {
+  return Math.hypot(labA.l - labB.l, labA.a - labB.a, labA.b - labB.b);
 }
 
 function checkLab(lab: Lab): Lab {

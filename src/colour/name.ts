@@ -65,6 +65,15 @@ export function nameColour(hex: Hex): string {
 }
 
 /**
+ * The plain word for a colour, without `light` or `dark`: its family.
+ *
+ * Throws RangeError where `hex` is not `#rrggbb`. Example: `#12235c` → `blue`.
+ */
+export function familyOf(hex: Hex): BasicWord {
+  return findWord(hex, oklchOf(linearOf(hex)));
+}
+
+/**
  * Names for the colours of one flag, in the order given. Different colours get different names: those that share one are
  * told apart by lightness (`red`, `darker red`, `darkest red`; `dark blue`, `very dark blue`; `light blue`, `very light
  * blue`), or by a number where their lightness is too close (`green`, `green 2`). The order given changes no name, and

@@ -1,8 +1,11 @@
-// Floor 4, step 4a. What a paint may be replaced by: the palette, the flag's own other colours, the least shade that clears.
+// Floor 4, step 6a. What a paint may be replaced by: the palette, the flag's own other colours, its own hue in another shade.
 import type { Cloth } from "../colour/cloth.ts";
 import type { Hex } from "../colour/colour.ts";
 import { nameColour } from "../colour/name.ts";
-import { deciding, type PaintLook } from "./figures.ts";
+import { linearOf } from "../colour/parse.ts";
+import { oklchOf } from "../colour/space.ts";
+import { listDeciding } from "./clarity.ts";
+import type { PaintLook } from "./figures.ts";
 import { endsOf } from "./pair.ts";
 import { findShade, type Neighbour, type ShadeFinding } from "./shade.ts";
 import type { SwatchBook } from "./swatch.ts";
@@ -15,7 +18,14 @@ export interface Subject {
   readonly paint: number;
 }
 
-export type CandidateKind = "palette" | "own" | "shade";
+export type CandidateKind = "palette" | "own" | "keptHue";
+
+/**
+ * ΔE*ab under which a colour is no change: official flags of one nation differ by as much.
+ *
+ * Source: M. Melgosa, L. Gómez-Robledo, Óptica Pura y Aplicada 55(2), 2022, who propose it as tolerance (abstract read).
+ */
+const leastDistance = 10;
 
 /** A colour to try. `name` is what it is called as a replacement. */
 export interface Candidate {
@@ -25,48 +35,36 @@ export interface Candidate {
 }
 
 /**
- * Returns what `subject` may be replaced by, in the order in which equals are listed: `palette`, `own`, the shade. The
- * paint's own hex is left out, and a hex that comes twice stays where it comes first.
+ * Returns what `subject` may be replaced by, in the order in which equals are listed: `palette`, `own`, the kept hue.
+ * What is within ΔE*ab 10 of the paint's own hex is left out, and a hex that comes twice stays where it comes first.
  */
 export function listCandidates(
   subject: Subject,
   palette: readonly Candidate[],
   own: readonly Candidate[],
-  shade: ShadeFinding,
+  { least }: ShadeFinding,
+  book: SwatchBook,
 ): readonly Candidate[] {
-  const today = subject.looks[subject.paint]?.hex;
+  const today = (subject.looks[subject.paint] as PaintLook).hex;
+  const kept: readonly Candidate[] =
+    least === null ? [] : [{ hex: least.hex, name: nameShade(today, least.hex), kind: "keptHue" }];
   const found = new Map<Hex, Candidate>();
-  for (const candidate of [...palette, ...own]) {
-    if (candidate.hex !== today && !found.has(candidate.hex)) found.set(candidate.hex, candidate);
-  }
-  const { least } = shade;
-  if (least !== null && today !== undefined && !found.has(least.hex)) {
-    const direction = least === shade.lighter ? "lighter" : "darker";
-    found.set(least.hex, {
-      hex: least.hex,
-      name: nameShade(today, least.hex, direction),
-      kind: "shade",
-    });
-  }
+  for (const candidate of [...palette, ...own, ...kept])
+    if (!found.has(candidate.hex) && book.distanceOf(today, candidate.hex) >= leastDistance)
+      found.set(candidate.hex, candidate);
   return [...found.values()];
 }
 
-/** Finds the least shade change of a paint that clears every deciding edge it has. */
+/** Finds the shades of a paint that clear every deciding edge it has. */
 export function findSubjectShade(
   { table, looks, paint }: Subject,
   cloth: Cloth,
   book: SwatchBook,
 ): ShadeFinding {
-  const all = table.edges.reduce((sum, edge) => sum + edge.length, 0);
   const neighbours: Neighbour[] = [];
-  for (const edge of table.edges) {
+  for (const edge of listDeciding(table.edges)) {
     const other = otherSide(edge, paint);
-    if (
-      other === undefined ||
-      edge.length < deciding * all ||
-      table.paints[other]?.group === table.paints[paint]?.group
-    )
-      continue;
+    if (other === undefined || table.paints[other]?.group === table.paints[paint]?.group) continue;
     const look = looks[other] as PaintLook;
     neighbours.push({
       name: look.name,
@@ -83,7 +81,10 @@ export function otherSide(edge: TableEdge, paint: number): number | undefined {
 }
 
 /** `light blue`, `black`; where the plain word stays the same, `lighter blue` or `darker blue`. */
-function nameShade(today: Hex, next: Hex, direction: "lighter" | "darker"): string {
+function nameShade(today: Hex, next: Hex): string {
   const name = nameColour(next);
-  return name === nameColour(today) ? `${direction} ${name.replace(/^(?:light|dark) /, "")}` : name;
+  const isLighter = oklchOf(linearOf(next)).lightness01 > oklchOf(linearOf(today)).lightness01;
+  return name === nameColour(today)
+    ? `${isLighter ? "lighter" : "darker"} ${name.replace(/^(?:light|dark) /, "")}`
+    : name;
 }

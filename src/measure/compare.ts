@@ -1,26 +1,12 @@
-// Floor 4, step 3. Before and after over one edge table: what each edge gained or lost, and the verdict.
+// Floor 4, step 5. Before and after over one edge table: what becomes of each edge, and the verdict.
 import type { Cloth } from "../colour/cloth.ts";
-import { gradeOf, isClear } from "../colour/contrast.ts";
 import { measureDifference } from "../colour/difference.ts";
 import { linearOf } from "../colour/parse.ts";
-import type { ComparedEdge, Comparison, Outcome, Verdict } from "./comparison.ts";
-import {
-  deciding,
-  describeColours,
-  type Frame,
-  measureContrastOf,
-  measureEdge,
-  type PaintLook,
-  summarise,
-} from "./figures.ts";
-import type { MeasuredEdge } from "./measure.ts";
-import { measureReadsTo } from "./reads.ts";
+import type { ComparedEdge, Comparison, Outcome } from "./comparison.ts";
+import { describeColours, type Frame, measureContrastOf, measureEdge, type PaintLook, summarise } from "./figures.ts";
+import type { MeasuredEdge, VisionFigures } from "./measure.ts";
+import { decideVerdict, judgeEdge, listPrice } from "./outcome.ts";
 import type { EdgeTable, TableEdge } from "./table.ts";
-
-/** ΔE00 under which two paints are one to the eye; points of contrast that count; points of clarity that count. */
-const sameColour = 5;
-const contrastStep = 3;
-const clarityStep = 1;
 
 interface Pair {
   readonly before: MeasuredEdge | null;
@@ -40,54 +26,77 @@ export function compareLooks(
   after: readonly PaintLook[],
   cloth: Cloth,
 ): Comparison {
-  const pairs: Pair[] = [];
-  for (const edge of table.edges) {
-    const was = measureEdge(table, edge, before, cloth);
+  const pairs = table.edges.flatMap((edge): Pair[] => {
+    const was = isOneBefore(table, edge) ? null : measureEdge(table, edge, before, cloth);
     const is = measureEdge(table, edge, after, cloth);
-    const isSplit = isOneBefore(table, edge);
-    if (isSplit && is.deltaE00 < sameColour) continue;
-    const outcome = isSplit ? "parted" : judge(was, is);
-    pairs.push({
-      before: isSplit ? null : was,
-      after: outcome === "merged" ? { ...is, contrast: 0, grade: "weak", hueOnly: false } : is,
-      outcome,
-    });
-  }
-  const edgesBefore = pairs.flatMap((pair) => (pair.before === null ? [] : [pair.before]));
-  const edgesAfter = pairs.map((pair) => pair.after);
-  const readsBefore = measureReadsTo(table.focus, (edge) =>
-    isOneBefore(table, edge) ? null : measureContrastOf(edge, before, cloth),
-  );
-  const readsAfter = measureReadsTo(table.focus, (edge) => measureAfter(table, edge, before, after, cloth));
+    const outcome = judgeEdge(was, is);
+    return outcome === undefined
+      ? []
+      : [{ before: was, after: outcome === "merged" ? mergeEdge(is) : is, outcome }];
+  });
+  const sideOf = (looks: readonly PaintLook[], edges: readonly MeasuredEdge[], contrastOf: ContrastOf) =>
+    summarise(frame, describeColours(table, looks, cloth), edges, table.focus, contrastOf);
+  const contrastBefore: ContrastOf = (edge) =>
+    isOneBefore(table, edge) ? null : measureContrastOf(edge, before, cloth);
   const measures = {
-    before: summarise(frame, describeColours(table, before, cloth), edgesBefore, table.focus, readsBefore),
-    after: summarise(frame, describeColours(table, after, cloth), edgesAfter, table.focus, readsAfter),
+    before: sideOf(
+      before,
+      pairs.flatMap((pair) => pair.before ?? []),
+      contrastBefore,
+    ),
+    after: sideOf(
+      after,
+      pairs.map((pair) => pair.after),
+      (edge) => measureAfter(edge, contrastBefore(edge), before, after, cloth),
+    ),
   };
+  const edges = pairs.map(describePair);
+  const judged = edges.map((edge) => ({ edge, ...edge, contrast: edge.contrast[1] }));
   return {
     change,
     ...measures,
-    edges: pairs.map(describePair),
+    edges,
     clearEdgeShare: [measures.before.clearEdgeShare, measures.after.clearEdgeShare],
     clarity: [measures.before.clarity, measures.after.clarity],
-    verdict: decide(pairs, measures.before.clarity, measures.after.clarity),
+    strength: [measures.before.strength, measures.after.strength],
+    verdict: decideVerdict(judged, measures.before, measures.after),
+    price: listPrice(judged).map(({ edge }) => edge),
   };
 }
+
+type ContrastOf = (edge: TableEdge) => number | null;
 
 function isOneBefore(table: EdgeTable, edge: TableEdge): boolean {
   return table.paints[edge.a]?.group === table.paints[edge.b]?.group;
 }
 
+/** One colour is none beside itself, whoever looks. */
+function mergeEdge(edge: MeasuredEdge): MeasuredEdge {
+  const merge = (figures: VisionFigures): VisionFigures => ({ ...figures, contrast: 0, grade: "weak" });
+  const { protan, deutan, tritan, grey } = edge.vision;
+  return {
+    ...edge,
+    contrast: 0,
+    grade: "weak",
+    nearLine: false,
+    hueOnly: false,
+    vision: { protan: merge(protan), deutan: merge(deutan), tritan: merge(tritan), grey },
+  };
+}
+
 /** Contrast after the change as it counts: 0 where the pair merged, null where two paints that were one still are. */
 function measureAfter(
-  table: EdgeTable,
   edge: TableEdge,
+  contrastBefore: number | null,
   before: readonly PaintLook[],
   after: readonly PaintLook[],
   cloth: Cloth,
 ): number | null {
-  const isSame = differ(after, edge) < sameColour;
-  if (isOneBefore(table, edge)) return isSame ? null : measureContrastOf(edge, after, cloth);
-  return isSame && differ(before, edge) >= sameColour ? 0 : measureContrastOf(edge, after, cloth);
+  const figuresOf = (looks: readonly PaintLook[], contrast: number) => ({ contrast, deltaE00: differ(looks, edge) });
+  const contrast = measureContrastOf(edge, after, cloth);
+  const was = contrastBefore === null ? null : figuresOf(before, contrastBefore);
+  const outcome = judgeEdge(was, figuresOf(after, contrast));
+  return outcome === undefined ? null : outcome === "merged" ? 0 : contrast;
 }
 
 function differ(looks: readonly PaintLook[], edge: TableEdge): number {
@@ -95,15 +104,6 @@ function differ(looks: readonly PaintLook[], edge: TableEdge): number {
     linearOf(looks[edge.a]?.hex ?? "#000000"),
     linearOf(looks[edge.b]?.hex ?? "#000000"),
   );
-}
-
-function judge(was: MeasuredEdge, is: MeasuredEdge): Outcome {
-  if (is.deltaE00 < sameColour && was.deltaE00 >= sameColour) return "merged";
-  const wasClear = isClear(gradeOf(was.contrast));
-  const isNowClear = isClear(gradeOf(is.contrast));
-  if (wasClear !== isNowClear) return isNowClear ? "gained" : "lost";
-  const moved = is.contrast - was.contrast;
-  return Math.abs(moved) < contrastStep ? "same" : moved > 0 ? "better" : "worse";
 }
 
 function describePair({ before, after, outcome }: Pair): ComparedEdge {
@@ -115,17 +115,4 @@ function describePair({ before, after, outcome }: Pair): ComparedEdge {
     contrast: [before === null ? null : before.contrast, after.contrast],
     outcome,
   };
-}
-
-function decide(pairs: readonly Pair[], before: number | null, after: number | null): Verdict {
-  const all = pairs.reduce((sum, pair) => sum + pair.after.length, 0);
-  const outcomes = new Set(
-    pairs.filter((pair) => pair.after.length >= deciding * all).map((pair) => pair.outcome),
-  );
-  const isUp = outcomes.has("gained") || outcomes.has("better");
-  const isDown = outcomes.has("lost") || outcomes.has("merged") || outcomes.has("worse");
-  if (isUp && isDown) return "mixed";
-  const moved = (after ?? 0) - (before ?? 0);
-  if (moved >= clarityStep) return "clearer";
-  return moved <= -clarityStep ? "less clear" : "no gain";
 }

@@ -2,7 +2,7 @@
 import type { Measure } from "./measure.ts";
 
 export type Outcome = "gained" | "lost" | "better" | "worse" | "same" | "merged" | "parted";
-export type Verdict = "clearer" | "mixed" | "less clear" | "no gain";
+export type Verdict = "clearer" | "clearer, at a price" | "mixed" | "less clear" | "no gain";
 
 /** One edge before and after. `contrast` in percent; before is null for a parted edge; a merged edge is 0 after. */
 export interface ComparedEdge {
@@ -25,5 +25,8 @@ export interface Comparison {
   readonly clearEdgeShare: readonly [number | null, number | null];
   /** Percent, before and after; null where there is no edge. */
   readonly clarity: readonly [number | null, number | null];
+  readonly strength: readonly [number | null, number | null];
   readonly verdict: Verdict;
+  /** What got worse and decides: edges lost, worse, merged, or parted and not clear; longest first. */
+  readonly price: readonly ComparedEdge[];
 }

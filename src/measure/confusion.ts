@@ -1,7 +1,8 @@
-// Floor 4, for step 4. What a new colour can be taken for: another colour of the flag, or its neighbour to another eye.
+// Floor 4, for the options. What a new colour can be taken for: another colour of the flag, or its neighbour to another eye.
 import type { Hex } from "../colour/colour.ts";
 import { otherSide, type Subject } from "./candidate.ts";
-import { deciding, type PaintLook } from "./figures.ts";
+import { listDeciding } from "./clarity.ts";
+import type { PaintLook } from "./figures.ts";
 import { type PaintPair, pairOf } from "./pair.ts";
 import type { Sight, SwatchBook } from "./swatch.ts";
 
@@ -54,11 +55,10 @@ export function findConfusions(
   book: SwatchBook,
 ): readonly Confusion[] {
   const own = looks[paint] as PaintLook;
-  const all = table.edges.reduce((sum, edge) => sum + edge.length, 0);
-  return table.edges.flatMap((edge) => {
+  return listDeciding(table.edges).flatMap((edge) => {
     const at = otherSide(edge, paint);
     const other = at === undefined ? undefined : looks[at];
-    if (other === undefined || edge.length < deciding * all) return [];
+    if (other === undefined) return [];
     return deficiencies
       .filter(
         (sight) => isConfused(next, other.hex, sight, book) && !isConfused(own.hex, other.hex, sight, book),

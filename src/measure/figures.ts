@@ -1,13 +1,14 @@
-// Floor 4, step 2. An edge table with colours on it → contrasts, grades, and the figures of the whole drawing.
-import { type Cloth, defaultCloth, measureReflectance } from "../colour/cloth.ts";
+// Floor 4, step 3. An edge table with colours on it → contrasts, grades, and the figures of the whole drawing.
+import { type Cloth, defaultCloth, measureReflectance, widerCloth } from "../colour/cloth.ts";
 import type { Hex, LinearRgb } from "../colour/colour.ts";
-import { gradeOf, isClear, measureContrast, measureContrastRatio } from "../colour/contrast.ts";
+import { type Grade, gradeOf, measureContrast, measureContrastRatio } from "../colour/contrast.ts";
 import { measureDifference } from "../colour/difference.ts";
 import { linearOf } from "../colour/parse.ts";
 import { tinctureOf } from "../colour/tincture.ts";
 import { simulate } from "../colour/vision.ts";
+import { findWeakest, measureClarity, measureClearShare, measureFocusClarity, measureStrength } from "./clarity.ts";
+import { measureFocus } from "./focus.ts";
 import type { Measure, MeasuredColour, MeasuredEdge, VisionFigures } from "./measure.ts";
-import { measureReadsTo } from "./reads.ts";
 import type { EdgeTable, TableEdge, TableFocus } from "./table.ts";
 
 /** What a paint looks like: its colour, and the ends it runs between where it is uneven. */
@@ -17,61 +18,8 @@ export interface PaintLook {
   readonly uneven: { readonly lightest: Hex; readonly darkest: Hex } | null;
 }
 
-/** Edges shorter than this share of all edge length are listed but decide nothing (our own judgement). */
-export const deciding = 0.01;
 /** ΔE00 from which a pair of low contrast counts as told apart by hue (our own judgement). */
 const hueDifference = 20;
-/** Contrast from which an edge counts fully in clarity: where *clear* starts. */
-const fullContrast = 45;
-
-/** Figures of one edge with contrast and lengths, as clarity and clear-edge share need them. */
-export interface WeighedEdge {
-  readonly length: number;
-  readonly focusLength: number;
-  readonly contrast: number;
-}
-
-/** Returns the share of edge length that is clear or strong, 0 to 1, or null where there is no edge. */
-export function measureClearShare(edges: readonly WeighedEdge[]): number | null {
-  const total = edges.reduce((sum, edge) => sum + edge.length, 0);
-  if (total === 0) return null;
-  return edges.reduce((sum, edge) => sum + (isClear(gradeOf(edge.contrast)) ? edge.length : 0), 0) / total;
-}
-
-/**
- * Returns clarity in percent: Σ (length + focusLength) · min(1, contrast / 45) ÷ Σ (length + focusLength), or null
- * where there is no edge.
- *
- * Example: an edge of contrast 22.5 with the focus beside it and one of 90 without, equally long:
- * (2 · 0.5 + 1) / 3 = 66.7 %.
- */
-export function measureClarity(edges: readonly WeighedEdge[]): number | null {
-  return weigh(edges, (edge) => edge.length + edge.focusLength);
-}
-
-/** Returns the clarity of the focus edges alone, in percent, or null where there is none. */
-export function measureFocusClarity(edges: readonly WeighedEdge[]): number | null {
-  return weigh(edges, (edge) => edge.focusLength);
-}
-
-function weigh(edges: readonly WeighedEdge[], weightOf: (edge: WeighedEdge) => number): number | null {
-  const total = edges.reduce((sum, edge) => sum + weightOf(edge), 0);
-  if (total === 0) return null;
-  return (
-    100 *
-    (edges.reduce((sum, edge) => sum + weightOf(edge) * Math.min(1, edge.contrast / fullContrast), 0) / total)
-  );
-}
-
-/** Returns the edge of lowest contrast among those that decide, or undefined. */
-export function findWeakest<E extends WeighedEdge>(edges: readonly E[]): E | undefined {
-  const total = edges.reduce((sum, edge) => sum + edge.length, 0);
-  const eligible = edges.filter((edge) => edge.length >= deciding * total);
-  return eligible.reduce<E | undefined>(
-    (weakest, edge) => (weakest === undefined || edge.contrast < weakest.contrast ? edge : weakest),
-    undefined,
-  );
-}
 
 /** Measures one edge between two looks. An uneven paint counts with whichever of its ends is nearer to the other. */
 export function measureEdge(
@@ -93,6 +41,7 @@ export function measureEdge(
     focusLength: edge.focusLength,
     contrast,
     grade,
+    nearLine: isNearLine(one, other, grade, cloth),
     contrastRatio: measureContrastRatio(linearOf(one.hex), linearOf(other.hex)),
     deltaE00,
     hueOnly: grade === "weak" && deltaE00 >= hueDifference,
@@ -109,6 +58,12 @@ export function measureEdge(
       },
     },
   };
+}
+
+/** Whether the grade of a pair would be another on cloth that reaches further. Colours that are cloth values are sure. */
+function isNearLine(one: PaintLook, other: PaintLook, grade: Grade, cloth: Cloth): boolean {
+  if (cloth.black === 0 && cloth.white === 100) return false;
+  return gradeOf(worstContrast(one, other, (linear) => linear, widerCloth)) !== grade;
 }
 
 /** Returns the contrast of one edge, in percent, as {@link measureEdge} does. */
@@ -191,13 +146,13 @@ export interface Frame {
   readonly warnings: readonly string[];
 }
 
-/** Puts a measure together from colours and measured edges. `readsTo` as {@link measureReadsTo} gives it. */
+/** Puts a measure together from colours and measured edges. `contrastOf` as {@link measureFocus} takes it. */
 export function summarise(
   frame: Frame,
   colours: readonly MeasuredColour[],
   edges: readonly MeasuredEdge[],
   focus: TableFocus,
-  readsTo: number | null,
+  contrastOf: (edge: TableEdge) => number | null,
 ): Measure {
   const weakest = findWeakest(edges);
   return {
@@ -208,8 +163,9 @@ export function summarise(
     edges,
     clearEdgeShare: measureClearShare(edges),
     clarity: measureClarity(edges),
+    strength: measureStrength(edges),
     weakestEdge: weakest === undefined ? null : { a: weakest.a, b: weakest.b, contrast: weakest.contrast },
-    focus: { source: focus.source, share: focus.share, clarity: measureFocusClarity(edges), readsTo },
+    focus: measureFocus(focus, measureFocusClarity(edges), contrastOf),
     warnings: frame.warnings,
   };
 }
@@ -222,6 +178,7 @@ export function measureLooks(
   cloth: Cloth,
 ): Measure {
   const edges = table.edges.map((edge) => measureEdge(table, edge, looks, cloth));
-  const readsTo = measureReadsTo(table.focus, (edge) => measureContrastOf(edge, looks, cloth));
-  return summarise(frame, describeColours(table, looks, cloth), edges, table.focus, readsTo);
+  return summarise(frame, describeColours(table, looks, cloth), edges, table.focus, (edge) =>
+    measureContrastOf(edge, looks, cloth),
+  );
 }

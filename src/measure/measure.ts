@@ -37,6 +37,8 @@ export interface MeasuredEdge {
   readonly focusLength: number;
   readonly contrast: number;
   readonly grade: Grade;
+  /** Whether the grade would be another on cloth from 4 to 92 percent. */
+  readonly nearLine: boolean;
   readonly contrastRatio: number;
   readonly deltaE00: number;
   readonly hueOnly: boolean;
@@ -51,14 +53,28 @@ export interface MeasuredEdge {
 }
 
 /**
- * What has to be seen, the charges. `share` of the flag's area; `clarity` of the focus edges alone, percent or null;
- * `readsTo` is a distance step in flag heights (320 stands for 320 or more), null where it fails at the first.
+ * The focus from one distance (flag heights): how much of its area is left, 0 to 1; the clarity of its edges in percent
+ * and the share of their length that is clear or strong, 0 to 1, both null where nothing of it has an edge.
+ */
+export interface FocusView {
+  readonly distance: number;
+  readonly left: number;
+  readonly clarity: number | null;
+  readonly outlineClear: number | null;
+}
+
+/**
+ * What has to be seen, the charges. `share` of the flag's area; `clarity` of the focus edges alone from the viewing
+ * distance, percent or null; `from` each distance step, empty where there is no focus. `lastsTo` is the last step, in flag
+ * heights, from which its size lets it be seen (320 stands for 320 or more); null where it lasts to none of them, and
+ * where `source` is `none`.
  */
 export interface MeasuredFocus {
   readonly source: "found" | "named" | "none";
   readonly share: number;
   readonly clarity: number | null;
-  readonly readsTo: number | null;
+  readonly from: readonly FocusView[];
+  readonly lastsTo: number | null;
 }
 
 /** A drawing with its numbers. `distance` is the viewing distance in flag heights; 0 is the full drawing. */
@@ -70,6 +86,7 @@ export interface Measure {
   readonly edges: readonly MeasuredEdge[];
   readonly clearEdgeShare: number | null;
   readonly clarity: number | null;
+  readonly strength: number | null;
   readonly weakestEdge: { readonly a: string; readonly b: string; readonly contrast: number } | null;
   readonly focus: MeasuredFocus;
   readonly warnings: readonly string[];

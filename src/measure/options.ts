@@ -1,56 +1,68 @@
-// Floor 4, step 4b. Every single change of one paint, tried on the edge table: what it gains, loses, merges, confuses.
+// Floor 4, step 6b. Every single change of one paint, tried on the edge table: its marks, and what it gains, loses, merges.
 import type { Hex } from "../colour/colour.ts";
-import { gradeOf, isClear } from "../colour/contrast.ts";
 import { type Candidate, type CandidateKind, otherSide, type Subject } from "./candidate.ts";
+import {
+  listDeciding,
+  measureClarity,
+  measureClearShare,
+  measureFocusClarity,
+  measureStrength,
+  type WeighedEdge,
+} from "./clarity.ts";
+import type { Outcome } from "./comparison.ts";
 import { type Confusion, findConfusable, findConfusions } from "./confusion.ts";
-import { deciding, type PaintLook } from "./figures.ts";
-import { addEdge, contrastOf, type PaintPair, pairOf, type Sums } from "./pair.ts";
+import type { PaintLook } from "./figures.ts";
+import { judgeEdge, type PairFigures } from "./outcome.ts";
+import { contrastOf, type PaintPair, pairOf } from "./pair.ts";
 import type { SwatchBook } from "./swatch.ts";
 import type { EdgeTable, TableEdge } from "./table.ts";
 
-/** One single change with its figures. Clarity in percent, clear-edge share 0 to 1, as they are after the change. */
-export interface Option {
+/** What a flag comes to: percent, clear-edge share 0 to 1; `focusClarity` is null where the focus has no edge. */
+export interface OptionMarks {
+  readonly clarity: number;
+  readonly strength: number;
+  readonly focusClarity: number | null;
+  readonly clearEdgeShare: number;
+}
+
+/** One single change, with the marks as they are after it. */
+export interface Option extends OptionMarks {
   /** Id of the paint that is replaced. */
   readonly id: string;
   readonly replace: Hex;
   readonly with: Hex;
   readonly name: string;
   readonly kind: CandidateKind;
-  readonly clarity: number;
-  readonly clearEdgeShare: number;
-  /** Departure: ΔE00 from today's colour. */
+  /** Share of the flag's area that changes, 0 to 1. */
+  readonly share: number;
+  /** Departure: ΔE00 from today's colour; and ΔE*ab, the tolerance between cloths of one colour. */
   readonly deltaE00: number;
+  readonly deltaEab: number;
   readonly gained: readonly PaintPair[];
+  readonly better: readonly PaintPair[];
+  readonly worse: readonly PaintPair[];
   readonly lost: readonly PaintPair[];
   readonly merged: readonly PaintPair[];
-  /** Whether edges of the focus are among the merged: the charge, or a part of it, is no longer to be seen. */
-  readonly vanishes: boolean;
+  /** The largest part of a charge's outline that merges, 0 to 1. */
+  readonly mergedOutline: number;
   /** The flag's own colours that the new one can be taken for, as pairs with the paint that is replaced. */
   readonly confusable: readonly PaintPair[];
   readonly confusions: readonly Confusion[];
 }
 
-/** An edge before any change, and how strong it is. `share` of all edge length; contrast in percent. */
+/** An edge of a paint before any change. Contrast in percent; `weight` is length and focus length, in flag heights. */
 export interface TodayEdge {
+  readonly pair: PaintPair;
   readonly other: string;
   readonly contrast: number;
-  readonly share: number;
+  readonly weight: number;
 }
 
-/** ΔE00 under which two paints are one to the eye. */
-const sameColour = 5;
-
-/** The part of all focus edge length that may merge without anything of note vanishing (our own judgement). */
-const unseenMerge = 0.01;
-
-/** An edge of the paint that changes, as it is before. Contrast in percent. */
+/** An edge of the paint that changes, as it is before; `before` is null where the two paints are one in the original. */
 interface Touched {
   readonly edge: TableEdge;
   readonly other: PaintLook;
-  /** Whether the two paints are one in the original: no edge before. */
-  readonly isOne: boolean;
-  readonly contrast: number;
-  readonly deltaE00: number;
+  readonly before: PairFigures | null;
 }
 
 /**
@@ -66,71 +78,61 @@ export function measureOptions(
 ): readonly Option[] {
   const touched = listTouched(subject, book);
   if (touched.length === 0) return [];
-  const rest = sumRest(subject, book);
+  const rest = listRest(subject, book);
   return candidates.flatMap((candidate) => measureOption(subject, candidate, touched, rest, book) ?? []);
 }
 
-/** Returns the clarity of the drawing as it is, in percent, or null where it has no edge: what an option gains on. */
-export function measureToday(table: EdgeTable, looks: readonly PaintLook[], book: SwatchBook): number | null {
-  const sums: Sums = { weight: 0, seen: 0, length: 0, clear: 0 };
-  for (const edge of table.edges) {
-    if (isOne(table, edge)) continue;
-    addEdge(sums, edge, contrastOf(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, book));
-  }
-  return sums.weight === 0 ? null : 100 * (sums.seen / sums.weight);
+/** Returns the marks of the drawing as it is, or null where it has no edge: what an option is compared with. */
+export function measureToday(
+  table: EdgeTable,
+  looks: readonly PaintLook[],
+  book: SwatchBook,
+): OptionMarks | null {
+  return markEdges(
+    table.edges.flatMap((edge) =>
+      isOne(table, edge)
+        ? []
+        : [{ ...edge, contrast: contrastOf(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, book) }],
+    ),
+  );
 }
 
-/** Returns the edges of the subject's paint that decide something today, weakest first. */
-export function listWeakest(subject: Subject, book: SwatchBook): readonly TodayEdge[] {
-  const all = subject.table.edges.reduce((sum, edge) => sum + edge.length, 0);
-  return listTouched(subject, book)
-    .filter((touched) => !touched.isOne && touched.edge.length >= deciding * all)
-    .map(({ edge, other, contrast }) => ({
-      other: other.name,
-      contrast,
-      share: edge.length / all,
-    }))
-    .sort((x, y) => x.contrast - y.contrast);
+/** Returns the edges of the subject's paint that decide something today, as long as they are, longest first. */
+export function listToday(subject: Subject, book: SwatchBook): readonly TodayEdge[] {
+  const { table, looks } = subject;
+  const deciding = new Set(listDeciding(table.edges));
+  return listTouched(subject, book).flatMap(({ edge, other, before }) =>
+    before === null || !deciding.has(edge)
+      ? []
+      : [
+          {
+            pair: pairOf(table, looks, edge),
+            other: other.name,
+            contrast: before.contrast,
+            weight: edge.length + edge.focusLength,
+          },
+        ],
+  );
 }
 
 function listTouched({ table, looks, paint }: Subject, book: SwatchBook): readonly Touched[] {
   const own = looks[paint] as PaintLook;
-  return table.edges.flatMap((edge) => {
+  return table.edges.flatMap((edge): Touched[] => {
     const at = otherSide(edge, paint);
     const other = at === undefined ? undefined : looks[at];
     if (other === undefined || edge.length === 0) return [];
-    const contrast = contrastOf(own, other, book);
-    return [
-      {
-        edge,
-        other,
-        isOne: isOne(table, edge),
-        contrast,
-        deltaE00: book.differenceOf(own.hex, other.hex),
-      },
-    ];
+    return [{ edge, other, before: isOne(table, edge) ? null : figuresOf(own, other, book) }];
   });
 }
 
-/** Sums up the edges that the change does not touch. Two paints that were one, and look it, make no edge. */
-function sumRest({ table, looks, paint }: Subject, book: SwatchBook): Sums {
-  const sums: Sums = { weight: 0, seen: 0, length: 0, clear: 0 };
-  for (const edge of table.edges) {
-    if (otherSide(edge, paint) !== undefined) continue;
-    const one = looks[edge.a] as PaintLook;
-    const other = looks[edge.b] as PaintLook;
-    if (isOne(table, edge) && book.differenceOf(one.hex, other.hex) < sameColour) continue;
-    addEdge(sums, edge, contrastOf(one, other, book));
-  }
-  return sums;
-}
-
-interface Effect {
-  readonly sums: Sums;
-  readonly gained: PaintPair[];
-  readonly lost: PaintPair[];
-  readonly merged: PaintPair[];
-  mergedFocus: number;
+/** The edges that the change does not touch. Two paints that were one, and look it, make no edge. */
+function listRest({ table, looks, paint }: Subject, book: SwatchBook): readonly WeighedEdge[] {
+  return table.edges.flatMap((edge): WeighedEdge[] => {
+    if (otherSide(edge, paint) !== undefined) return [];
+    const figures = figuresOf(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, book);
+    if (isOne(table, edge) && judgeEdge(null, figures) === undefined) return [];
+    return [{ ...edge, contrast: figures.contrast }];
+  });
 }
 
 /** Undefined where the change leaves no edge at all. */
@@ -138,67 +140,76 @@ function measureOption(
   subject: Subject,
   candidate: Candidate,
   touched: readonly Touched[],
-  rest: Sums,
+  rest: readonly WeighedEdge[],
   book: SwatchBook,
 ): Option | undefined {
   const { table, looks, paint } = subject;
   const replace = (looks[paint] as PaintLook).hex;
-  const { sums, mergedFocus, gained, lost, merged } = applyCandidate(subject, candidate, touched, rest, book);
-  if (sums.weight === 0) return undefined;
-  const focusLength = table.edges.reduce((sum, edge) => sum + edge.focusLength, 0);
+  const judged = judgeCandidate(candidate, touched, book);
+  const marks = markEdges([...rest, ...judged]);
+  if (marks === null) return undefined;
+  const pairsOf = (outcome: Outcome): readonly PaintPair[] =>
+    judged.filter((each) => each.outcome === outcome).map((edge) => pairOf(table, looks, edge));
   return {
     id: table.paints[paint]?.id ?? "",
     replace,
     with: candidate.hex,
     name: candidate.name,
     kind: candidate.kind,
-    clarity: 100 * (sums.seen / sums.weight),
-    clearEdgeShare: sums.clear / sums.length,
+    ...marks,
+    share: table.paints[paint]?.share ?? 0,
     deltaE00: book.differenceOf(replace, candidate.hex),
-    gained,
-    lost,
-    merged,
-    vanishes: mergedFocus > unseenMerge * focusLength,
+    deltaEab: book.distanceOf(replace, candidate.hex),
+    gained: pairsOf("gained"),
+    better: pairsOf("better"),
+    worse: pairsOf("worse"),
+    lost: pairsOf("lost"),
+    merged: pairsOf("merged"),
+    mergedOutline: findMergedOutline(table, judged),
     confusable: findConfusable(subject, candidate.hex, book),
     confusions: findConfusions(subject, candidate.hex, book),
   };
 }
 
-function applyCandidate(
-  { table, looks }: Subject,
-  candidate: Candidate,
+type Judged = TableEdge & WeighedEdge & { readonly outcome: Outcome };
+
+function judgeCandidate(
+  { hex, name }: Candidate,
   touched: readonly Touched[],
-  rest: Sums,
   book: SwatchBook,
-): Effect {
-  const effect: Effect = {
-    sums: { ...rest },
-    gained: [],
-    lost: [],
-    merged: [],
-    mergedFocus: 0,
-  };
-  const next: PaintLook = {
-    hex: candidate.hex,
-    name: candidate.name,
-    uneven: null,
-  };
-  for (const { edge, other, isOne: wasOne, contrast, deltaE00 } of touched) {
-    const isSame = book.differenceOf(next.hex, other.hex) < sameColour;
-    if (wasOne && isSame) continue;
-    const isMerged = !wasOne && isSame && deltaE00 >= sameColour;
-    const after = isMerged ? 0 : contrastOf(next, other, book);
-    addEdge(effect.sums, edge, after);
-    const wasClear = isClear(gradeOf(contrast));
-    const isClearNow = isClear(gradeOf(after));
-    if (isMerged) {
-      effect.merged.push(pairOf(table, looks, edge));
-      effect.mergedFocus += edge.focusLength;
-    } else if (!wasOne && wasClear !== isClearNow) {
-      effect[isClearNow ? "gained" : "lost"].push(pairOf(table, looks, edge));
-    }
-  }
-  return effect;
+): readonly Judged[] {
+  return touched.flatMap(({ edge, other, before }): Judged[] => {
+    const after = figuresOf({ hex, name, uneven: null }, other, book);
+    const outcome = judgeEdge(before, after);
+    if (outcome === undefined) return [];
+    return [{ ...edge, outcome, contrast: outcome === "merged" ? 0 : after.contrast }];
+  });
+}
+
+/** The largest part, 0 to 1, that any charge loses of its outline. */
+function findMergedOutline({ focus }: EdgeTable, judged: readonly Judged[]): number {
+  const merged = new Set(judged.flatMap(({ a, b, outcome }) => (outcome === "merged" ? [`${a} ${b}`] : [])));
+  if (merged.size === 0) return 0;
+  const parts = focus.charges.map((outline) => {
+    const all = outline.reduce((sum, { length }) => sum + length, 0);
+    const lost = outline.reduce((sum, { a, b, length }) => sum + (merged.has(`${a} ${b}`) ? length : 0), 0);
+    return all === 0 ? 0 : lost / all;
+  });
+  return Math.max(0, ...parts);
+}
+
+function markEdges(edges: readonly WeighedEdge[]): OptionMarks | null {
+  const [clarity, strength, clearEdgeShare] = [
+    measureClarity(edges),
+    measureStrength(edges),
+    measureClearShare(edges),
+  ];
+  if (clarity === null || strength === null || clearEdgeShare === null) return null;
+  return { clarity, strength, focusClarity: measureFocusClarity(edges), clearEdgeShare };
+}
+
+function figuresOf(one: PaintLook, other: PaintLook, book: SwatchBook): PairFigures {
+  return { contrast: contrastOf(one, other, book), deltaE00: book.differenceOf(one.hex, other.hex) };
 }
 
 function isOne(table: EdgeTable, edge: TableEdge): boolean {

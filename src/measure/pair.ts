@@ -1,6 +1,6 @@
-// Floor 4, for step 4. Two paints of a table as a pair: its name, whether it is one paint, its contrast, its weight in sums.
+// Floor 4, for the options. Two paints of a table as a pair: its name, and its contrast.
 import type { Hex } from "../colour/colour.ts";
-import { gradeOf, isClear, measureContrast } from "../colour/contrast.ts";
+import { measureContrast } from "../colour/contrast.ts";
 import type { PaintLook } from "./figures.ts";
 import type { SwatchBook } from "./swatch.ts";
 import type { EdgeTable, TableEdge } from "./table.ts";
@@ -11,17 +11,6 @@ export interface PaintPair {
   readonly b: string;
   readonly names: readonly [string, string];
 }
-
-/** Sums over edges: weights and lengths (flag heights), and the parts of them that are seen and that are clear. */
-export interface Sums {
-  weight: number;
-  seen: number;
-  length: number;
-  clear: number;
-}
-
-/** Contrast from which an edge counts fully in clarity: where *clear* starts. */
-const fullContrast = 45;
 
 /** Returns the pair with the indexes `a` and `b`. */
 export function pairOf(
@@ -51,13 +40,4 @@ export function contrastOf(one: PaintLook, other: PaintLook, book: SwatchBook): 
 /** Returns the colours a look counts with: its own, and its ends where it is uneven. */
 export function endsOf({ hex, uneven }: PaintLook): readonly Hex[] {
   return uneven === null ? [hex] : [hex, uneven.lightest, uneven.darkest];
-}
-
-/** Adds an edge of `contrast` percent to `sums`. */
-export function addEdge(sums: Sums, { length, focusLength }: TableEdge, contrast: number): void {
-  const weight = length + focusLength;
-  sums.weight += weight;
-  sums.seen += weight * Math.min(1, contrast / fullContrast);
-  sums.length += length;
-  if (isClear(gradeOf(contrast))) sums.clear += length;
 }

@@ -1,8 +1,9 @@
-// Floor 4, for step 4. The least change of shade that makes a paint clear of everything it meets: lightness alone varied.
+// Floor 4, for the options. The kept hue: the least change of lightness that makes a paint clear of what it meets.
 import { type Cloth, measureReflectance } from "../colour/cloth.ts";
 import type { Hex } from "../colour/colour.ts";
-import { measureContrast } from "../colour/contrast.ts";
+import { clearFrom, measureContrast, strongFrom } from "../colour/contrast.ts";
 import { measureDifference } from "../colour/difference.ts";
+import { familyOf } from "../colour/name.ts";
 import { hexOf, linearOf } from "../colour/parse.ts";
 import { linearOfOklch, type Oklch, oklchOf } from "../colour/space.ts";
 
@@ -12,11 +13,15 @@ export interface Neighbour {
   readonly reflectances: readonly number[];
 }
 
-/** A shade of the same hue that is clear of every neighbour. `contrast` is the lowest it has, in percent. */
+/**
+ * A shade of the same hue that meets every demand. `contrast` is the lowest it has, in percent; `isFamily` whether it is
+ * still called by the same word: a red that has become a pink is no red.
+ */
 export interface Shade {
   readonly hex: Hex;
   readonly deltaE00: number;
   readonly contrast: number;
+  readonly isFamily: boolean;
 }
 
 /** What one neighbour asks: reflect at most this, or at least that (percent); null where no cloth can. */
@@ -26,9 +31,12 @@ export interface Demand {
   readonly atLeast: number | null;
 }
 
-/** The nearest shades on both sides, null where there is none. `least` is the one that departs less; darker if equal. */
+/**
+ * The nearest shades on both sides, null where there is none. `least` is the one of the same family that departs less;
+ * darker if equal.
+ */
 export interface ShadeFinding {
-  /** Whether the colour is clear of every neighbour as it is: then it is its own nearest shade, and `least` is null. */
+  /** Whether the colour is clear of every neighbour as it is: then nothing is asked, and `least` is null. */
   readonly isClear: boolean;
   readonly least: Shade | null;
   readonly lighter: Shade | null;
@@ -36,8 +44,8 @@ export interface ShadeFinding {
   readonly demands: readonly Demand[];
 }
 
-/** Contrast, in percent, that a shade must have against every neighbour: where *clear* starts. */
-const leastContrast = 45;
+/** Points of contrast beyond clear that a new shade has in hand (our own judgement). */
+const inHand = 5;
 
 /** OKLCH lightness by which a solution is moved on where rounding to 8 bits took it back over the limit. */
 const nudge = 1 / 4096;
@@ -46,42 +54,59 @@ const nudge = 1 / 4096;
 type Window = readonly [low: number, high: number];
 
 /**
- * Finds the nearest lighter and the nearest darker shade of `hex` with a contrast of 45 or more against every neighbour:
- * OKLCH hue kept, chroma lowered only as far as sRGB forces. Shades run from black to white.
+ * Finds the nearest lighter and the nearest darker shade of `hex` that has a contrast of 50 or more against every neighbour
+ * that it is not clear of today, and keeps the grade it has against the others: OKLCH hue kept, chroma lowered only as far
+ * as sRGB forces. Shades run from black to white.
  *
  * Throws RangeError for a colour that is not `#rrggbb`, a reflectance that is not 0 to 100, or an impossible cloth.
- * Example: pure blue beside black alone needs a reflectance of at least 1975 / 80 = 24.69 %, and only a lighter one does.
+ * Example: pure blue beside black alone needs a reflectance of at least 2125 / 75 = 28.33 %, and only a lighter one does.
  */
 export function findShade(hex: Hex, neighbours: readonly Neighbour[], cloth: Cloth): ShadeFinding {
-  const demands = neighbours.flatMap(({ name, reflectances }) =>
-    reflectances.map((each) => demandOf(name, each, cloth)),
-  );
-  const all = neighbours.flatMap(({ reflectances }) => reflectances);
-  const contrastOf = (shade: Hex): number => measureLowest(reflectanceOf(shade, cloth), all);
-  if (contrastOf(hex) >= leastContrast)
+  const today = reflectanceOf(hex, cloth);
+  const sides = neighbours.flatMap(({ name, reflectances }) => {
+    const least = leastContrast(measureLowest(today, reflectances));
+    return reflectances.map((reflectance) => ({ name, reflectance, least }));
+  });
+  const demands = sides.map((side) => demandOf(side, cloth));
+  const all = sides.map(({ reflectance }) => reflectance);
+  if (measureLowest(today, all) >= clearFrom)
     return { isClear: true, least: null, lighter: null, darker: null, demands };
+  const passes = (shade: Hex): boolean => {
+    const reached = reflectanceOf(shade, cloth);
+    return sides.every(({ reflectance, least }) => measureContrast(reached, reflectance) >= least);
+  };
   const windows = findWindows(demands, cloth);
   const solve = (direction: 1 | -1): Shade | null => {
-    const shade = walk(hex, windows, direction, cloth, (next) => contrastOf(next) >= leastContrast);
+    const shade = walk(hex, windows, direction, cloth, passes);
     return shade === null
       ? null
       : {
           hex: shade,
-          deltaE00: differenceOf(hex, shade),
-          contrast: contrastOf(shade),
+          deltaE00: measureDifference(linearOf(hex), linearOf(shade)),
+          contrast: measureLowest(reflectanceOf(shade, cloth), all),
+          isFamily: familyOf(shade) === familyOf(hex),
         };
   };
-  const lighter = solve(1);
-  const darker = solve(-1);
-  const least =
-    lighter === null || (darker !== null && darker.deltaE00 <= lighter.deltaE00) ? darker : lighter;
+  const [darker, lighter] = [solve(-1), solve(1)];
+  const [least = null] = [darker, lighter]
+    .filter((shade) => shade?.isFamily === true)
+    .sort((one, other) => (one?.deltaE00 ?? 0) - (other?.deltaE00 ?? 0));
   return { isClear: false, least, lighter, darker, demands };
 }
 
-/** Solves `125 · |y − x| / (x + y + 25) = 45` for x on both sides of y. */
-function demandOf(name: string, reflectance: number, cloth: Cloth): Demand {
-  const atMost = (80 * reflectance - 1125) / 170;
-  const atLeast = (170 * reflectance + 1125) / 80;
+/** What a shade must reach where today's contrast is `today`: clear with some in hand, or the grade it has. */
+function leastContrast(today: number): number {
+  if (today < clearFrom) return clearFrom + inHand;
+  return today < strongFrom ? clearFrom : strongFrom;
+}
+
+/** Solves `125 · |y − x| / (x + y + 25) = least` for x on both sides of y. */
+function demandOf(
+  { name, reflectance: y, least }: { readonly name: string; readonly reflectance: number; readonly least: number },
+  cloth: Cloth,
+): Demand {
+  const atMost = ((125 - least) * y - 25 * least) / (125 + least);
+  const atLeast = ((125 + least) * y + 25 * least) / (125 - least);
   return {
     name,
     atMost: atMost < cloth.black ? null : atMost,
@@ -149,10 +174,6 @@ function shadeOf(from: Oklch, lightness01: number): Hex {
 
 function reflectanceOf(hex: Hex, cloth: Cloth): number {
   return measureReflectance(linearOf(hex), cloth);
-}
-
-function differenceOf(one: Hex, other: Hex): number {
-  return measureDifference(linearOf(one), linearOf(other));
 }
 
 function measureLowest(reflectance: number, neighbours: readonly number[]): number {

@@ -1,7 +1,7 @@
-// Floor 4, for step 4. Colours with what every option asks of them, worked out once: reflectance, and Lab for each eye.
+// Floor 4, for the options. Colours with what every option asks of them, worked out once: reflectance, and Lab for each eye.
 import { type Cloth, measureReflectance } from "../colour/cloth.ts";
 import type { Hex, LinearRgb } from "../colour/colour.ts";
-import { measureLabDifference } from "../colour/difference.ts";
+import { measureLabDifference, measureLabDistance } from "../colour/difference.ts";
 import { linearOf } from "../colour/parse.ts";
 import { type Lab, labOf } from "../colour/space.ts";
 import { simulate } from "../colour/vision.ts";
@@ -37,6 +37,11 @@ export class SwatchBook {
     const difference = measureLabDifference(this.labOf(one, sight), this.labOf(other, sight));
     this.differences.set(key, difference);
     return difference;
+  }
+
+  /** Returns ΔE*ab of two colours. Throws RangeError where one is not `#rrggbb`. */
+  distanceOf(one: Hex, other: Hex): number {
+    return measureLabDistance(this.labOf(one, "normal"), this.labOf(other, "normal"));
   }
 
   private labOf(hex: Hex, sight: Sight): Lab {

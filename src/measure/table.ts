@@ -21,17 +21,26 @@ export interface TableEdge {
   readonly focusLength: number;
 }
 
-/** The focus from one distance: how much of its area is left (0 to 1, of what `remaining` starts from) and its edges. */
+/**
+ * The focus from one distance: how much of its area is left (0 to 1), how far its largest piece reaches (the longer side
+ * of the box around it, in flag heights), and its edges.
+ */
 export interface FocusStep {
   readonly distance: number;
-  readonly remaining: number;
+  readonly left: number;
+  readonly span: number;
   readonly edges: readonly TableEdge[];
 }
 
-/** What has to be seen. `share` is a fraction of the flag's area; steps stop where less than half is left. */
+/** A stretch of a charge's outline: the two paints that meet there, by index, and its length in flag heights. */
+export type OutlineEdge = Pick<TableEdge, "a" | "b" | "length">;
+
+/** What has to be seen. `share` is a fraction of the flag's area; a step for each distance, nearest first. */
 export interface TableFocus {
   readonly source: "found" | "named" | "none";
   readonly share: number;
+  /** The outline of each charge; of the focus as a whole where no piece of it is large enough to be one. */
+  readonly charges: readonly (readonly OutlineEdge[])[];
   readonly steps: readonly FocusStep[];
 }
 
@@ -43,12 +52,22 @@ export interface EdgeTable {
   readonly order: readonly number[];
 }
 
-/** A traced line between two paints, named by index. Length in pixels; `focusShare` 0 to 1. */
+/** A traced line between two paints, named by index. Length in pixels; shares 0 to 1, those of outlines by charge. */
 export interface SeenLine {
   readonly a: number;
   readonly b: number;
   readonly length: number;
   readonly focusShare: number;
+  readonly outlineShares: readonly number[];
+}
+
+/** The focus as the raster saw it from one distance. `span` in pixels of a flag `heightPixels` high. */
+export interface SeenStep {
+  readonly distance: number;
+  readonly left: number;
+  readonly span: number;
+  readonly heightPixels: number;
+  readonly lines: readonly SeenLine[];
 }
 
 /** What the raster saw. Arrays run over the paints in the caller's order; lines name paints by index. */
@@ -64,12 +83,8 @@ export interface SeenGeometry {
   readonly focus: {
     readonly source: TableFocus["source"];
     readonly pixels: number;
-    readonly steps: readonly {
-      readonly distance: number;
-      readonly remaining: number;
-      readonly heightPixels: number;
-      readonly lines: readonly SeenLine[];
-    }[];
+    readonly chargeCount: number;
+    readonly steps: readonly SeenStep[];
   };
   /** `part[i]` is the index of the paint that paint i is the selected part of, if any. */
   readonly part: readonly (number | undefined)[];
@@ -100,13 +115,28 @@ export function tabulate(seen: SeenGeometry): EdgeTable {
     for (const index of members)
       add(index, members.length > 1 && seen.part[index] !== undefined ? `${id}s` : id);
   }
-  const steps = seen.focus.steps.map(({ distance, remaining, heightPixels, lines }) => ({
-    distance,
-    remaining,
-    edges: addLines(lines, heightPixels, order),
-  }));
-  const focus = { source: seen.focus.source, share: seen.focus.pixels / Math.max(1, seen.flagPixels), steps };
-  return { paints, order, edges: addLines(seen.lines, seen.heightPixels, order), focus };
+  return { paints, order, edges: addLines(seen.lines, seen.heightPixels, order), focus: addFocus(seen, order) };
+}
+
+function addFocus(seen: SeenGeometry, order: readonly number[]): TableFocus {
+  const { source, pixels, chargeCount, steps } = seen.focus;
+  const outlineOf = (charge: number): readonly OutlineEdge[] => {
+    const lines = seen.lines.map((line) => ({ ...line, length: line.length * (line.outlineShares[charge] ?? 0) }));
+    return addLines(lines, seen.heightPixels, order)
+      .filter(({ length }) => length > 0)
+      .map(({ a, b, length }) => ({ a, b, length }));
+  };
+  return {
+    source,
+    share: pixels / Math.max(1, seen.flagPixels),
+    charges: Array.from({ length: chargeCount }, (_, charge) => outlineOf(charge)),
+    steps: steps.map(({ distance, left, span, heightPixels, lines }) => ({
+      distance,
+      left,
+      span: span / heightPixels,
+      edges: addLines(lines, heightPixels, order),
+    })),
+  };
 }
 
 function findWholes(

@@ -14,7 +14,12 @@ export interface Line {
   readonly length: number;
   /** Share of the line, 0 to 1, that has the focus on at least one side. */
   readonly focusShare: number;
+  /** For each charge by number, the share of the line that bounds it; empty where the line bounds none. */
+  readonly outlineShares: readonly number[];
 }
+
+/** Marks of a pixel: outside the focus, in it, and from this one on in a charge, counted from 0. */
+export const firstCharge = 2;
 
 /**
  * How far, in pixels, the middle of a crack may lie from the straightened line. Middles lie up to half a pixel from
@@ -28,8 +33,9 @@ const down = 2;
 const walked = 4;
 
 /**
- * Traces every line of the map. The border of the picture and of transparent parts (label 0) is no line. `focus` is 1
- * where a pixel belongs to the focus; `runs` are those of the map. Time is linear in runs and cracks; one byte a pixel.
+ * Traces every line of the map. The border of the picture and of transparent parts (label 0) is no line. `focus` marks
+ * the pixels of the focus: 0 outside it, 1 in it, from {@link firstCharge} on in a charge. `runs` are those of the map.
+ * Time is linear in runs and cracks; one byte a pixel.
  */
 export function traceLines(map: LabelMap, focus?: Uint8Array, runs: Runs = findRuns(map)): readonly Line[] {
   return new Tracer(map, runs, focus).trace();
@@ -116,12 +122,13 @@ class Tracer {
     const points: number[] = [];
     let [x, y, node, direction] = [startX, startY, start, first];
     let [cracks, focused, straight, last] = [0, 0, 0, -1];
+    const outlines: number[] = [];
     for (;;) {
       const dx = direction === 0 ? 1 : direction === 2 ? -1 : 0;
       const dy = direction === 1 ? 1 : direction === 3 ? -1 : 0;
       const crack = direction === 2 ? node - 1 : direction === 3 ? node - stride : node;
       this.cracks[crack] = (this.cracks[crack] as number) | ((direction % 2 === 0 ? right : down) * walked);
-      if (this.focus !== undefined && this.isFocused(x, y, direction)) focused += 1;
+      if (this.focus !== undefined && this.isFocused(this.focus, x, y, direction, outlines)) focused += 1;
       cracks += 1;
       // Middles between the first and the last of a straight stretch lie on it: they cannot be furthest from a chord.
       if (direction !== last) {
@@ -144,7 +151,7 @@ class Tracer {
       }
       direction = following;
     }
-    this.close([startX, startY], [x, y], pair, points, focused / cracks);
+    this.close([startX, startY], [x, y], pair, points, [focused, ...outlines].map((count) => (count ?? 0) / cracks));
   }
 
   private findNext(node: number, direction: number): number {
@@ -169,9 +176,14 @@ class Tracer {
     return direction % 2 === 0 ? [at, at - width] : [at, at - 1];
   }
 
-  private isFocused(x: number, y: number, direction: number): boolean {
+  /** Whether a crack has the focus beside it; counts it for each charge that it bounds. */
+  private isFocused(focus: Uint8Array, x: number, y: number, direction: number, outlines: number[]): boolean {
     const [one, other] = this.pixelsBeside(x, y, direction);
-    return this.focus?.[one] === 1 || this.focus?.[other] === 1;
+    const [a, b] = [focus[one] as number, focus[other] as number];
+    if (a === b) return a !== 0;
+    for (const charge of [a - firstCharge, b - firstCharge])
+      if (charge >= 0) outlines[charge] = (outlines[charge] ?? 0) + 1;
+    return true;
   }
 
   private close(
@@ -179,7 +191,7 @@ class Tracer {
     end: readonly [number, number],
     pair: number,
     middles: readonly number[],
-    focusShare: number,
+    [focusShare = 0, ...outlineShares]: readonly number[],
   ): void {
     const isLoop =
       start[0] === end[0] && start[1] === end[1] && this.degreeOf(start[1] * this.stride + start[0]) === 2;
@@ -195,6 +207,7 @@ class Tracer {
       points,
       length: measurePath(points),
       focusShare,
+      outlineShares,
     });
   }
 }

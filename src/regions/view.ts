@@ -31,31 +31,27 @@ export interface View {
 
 const none = new Int32Array(0);
 
-/** Returns `base` as seen when the same pixels go as in `view`, to the same neighbours. Both maps have the same size. */
-export function seenAlike({ pixels, sources }: View, base: LabelMap): LabelMap {
-  if (pixels.length === 0) return base;
-  const labels = base.labels.slice();
-  for (let index = 0; index < pixels.length; index += 1)
-    labels[pixels[index] as number] = base.labels[sources[index] as number] as number;
-  return { ...base, labels };
+/** Says which pixels of a map belong to parts thinner than some thickness in pixels. */
+export interface ThinParts {
+  findThinner(thickness: number): Int32Array;
 }
 
-/**
- * Views of one map from several distances. `base` is what is shown; `whole` is the same map with labels joined that
- * count as one paint for thickness (default `base`). Thicknesses are in pixels.
- */
+/** Views of one map from several distances. Thicknesses are in pixels. */
 export class Viewer {
   readonly runs: Runs;
-  private readonly thickness: Thickness;
+  private readonly thickness: ThinParts;
   private readonly views = new Map<number, View>();
   private readonly thinner = new Map<number, Int32Array>();
   readonly base: LabelMap;
 
-  /** `runs` are those of `whole`, where they are known already. */
-  constructor(base: LabelMap, greatestPixels: number, whole: LabelMap = base, runs: Runs = findRuns(whole)) {
+  /** `runs` are those of `base`; `greatest` is the greatest thickness that will be asked for, or what knows of any. */
+  constructor(base: LabelMap, greatest: number | ThinParts, runs: Runs = findRuns(base)) {
     this.base = base;
     this.runs = runs;
-    this.thickness = new Thickness(whole, this.runs, Math.max(1, Math.ceil(greatestPixels)));
+    this.thickness =
+      typeof greatest === "number"
+        ? new Thickness(base, this.runs, Math.max(1, Math.ceil(greatest)))
+        : greatest;
   }
 
   /** Returns the pixels of parts thinner than `thinnestPixels`. */

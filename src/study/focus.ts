@@ -1,13 +1,17 @@
 // Floor 5. The focus of a drawing: found as charges in the distance view or named by the author, and followed from
 // step to step of the viewing distance.
-import { distanceSteps, leastRemaining } from "../measure/reads.ts";
-import type { SeenGeometry, SeenLine, TableFocus } from "../measure/table.ts";
+import { distanceSteps } from "../measure/focus.ts";
+import type { SeenLine, SeenStep, TableFocus } from "../measure/table.ts";
+import { markCharges } from "../regions/charge.ts";
+import { CoarseThickness } from "../regions/coarse.ts";
 import { findRegions } from "../regions/component.ts";
 import { cropMap, cropMask, findBox } from "../regions/crop.ts";
+import { measureDepth } from "../regions/depth.ts";
 import { countMask, findCharges, maskLabels, maskRegions } from "../regions/focus.ts";
 import type { LabelMap } from "../regions/label.ts";
+import { findPieces } from "../regions/piece.ts";
 import { findRuns, type Runs } from "../regions/runs.ts";
-import { shrinkMap, shrinkMask } from "../regions/shrink.ts";
+import { shrinkMask } from "../regions/shrink.ts";
 import { traceLines } from "../regions/trace.ts";
 import { joinLabels, measureThinnest, type View, Viewer } from "../regions/view.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
@@ -15,21 +19,24 @@ import { findPaints, type PaintedShapes } from "../svg/paint.ts";
 import { labelsOf, renderMap, toSeenLines } from "./map.ts";
 import type { NamedFocus, Viewing } from "./viewing.ts";
 
+/** Masks have 1 where a pixel belongs to the focus; all three are absent where there is none. */
 export interface SeenFocus {
   readonly source: TableFocus["source"];
-  /** 1 where a pixel of the view belongs to the focus; absent where there is none. */
-  readonly mask?: Uint8Array;
   /** The focus before anything of it vanishes: as named, or as found from the gallery's distance. */
   readonly full?: Uint8Array;
+  /** What of it is seen from the gallery's distance. */
+  readonly mask?: Uint8Array;
+  /** The same with its charges apart, for tracing. */
+  readonly marks?: Uint8Array;
+  readonly chargeCount: number;
   readonly pixels: number;
 }
 
-/** The maps of one drawing: `map` as drawn, `whole` as the original shows it, with the views of the base map. */
+/** The maps of one drawing: `map` as drawn, `view` as seen, `groups` the paints that are one in the original. */
 export interface Maps {
   readonly resolved: ResolvedDrawing;
   readonly shapes: PaintedShapes;
   readonly map: LabelMap;
-  readonly whole: LabelMap;
   readonly viewer: Viewer;
   readonly seen: View;
   readonly view: LabelMap;
@@ -41,22 +48,19 @@ export interface Maps {
 
 /** Finds the focus in the view: named by the author, else the charges. */
 export async function findFocus(maps: Maps): Promise<SeenFocus> {
-  const named = maps.viewing.focus === undefined ? undefined : await maskNamed(maps, maps.viewing.focus);
-  if (named !== undefined)
-    return { source: "named", full: named, mask: keepVisible(maps, named), pixels: countMask(named) };
-  const { view, groups, flagPixels, viewer, whole } = maps;
-  const runs =
-    view === viewer.base
-      ? viewer.runs
-      : whole === viewer.base
-        ? maps.viewRuns
-        : findRuns(joinLabels(view, labelsOf(groups)));
-  const regions = findRegions(runs);
+  const { view, seen, viewing } = maps;
+  const source = viewing.focus === undefined ? "found" : "named";
+  const full = viewing.focus === undefined ? maskFound(maps) : await maskNamed(maps, viewing.focus);
+  if (full === undefined) return { source: "none", chargeCount: 0, pixels: 0 };
+  const mask = source === "found" ? full : keepRemaining(full, seen);
+  return { source, full, mask, ...markCharges(mask, view.width, view.height), pixels: countMask(full) };
+}
+
+function maskFound({ view, viewRuns, groups, flagPixels }: Maps): Uint8Array | undefined {
+  const joined = joinLabels(view, labelsOf(groups));
+  const regions = findRegions(joined === view ? viewRuns : findRuns(joined));
   const charges = findCharges(regions, flagPixels);
-  if (charges.size === 0) return { source: "none", pixels: 0 };
-  const mask = maskRegions(regions, charges);
-  const pixels = [...charges].reduce((sum, index) => sum + (regions.regions[index]?.pixels ?? 0), 0);
-  return { source: "found", full: mask, mask, pixels };
+  return charges.size === 0 ? undefined : maskRegions(regions, charges);
 }
 
 async function maskNamed({ resolved, shapes, map, viewing }: Maps, focus: NamedFocus): Promise<Uint8Array> {
@@ -67,84 +71,97 @@ async function maskNamed({ resolved, shapes, map, viewing }: Maps, focus: NamedF
   return maskLabels(selected.labels, [false, ...split.paints.map((paint) => paint.selected)]);
 }
 
-/** A named focus in the view: where it is still seen. */
-function keepVisible({ seen }: Maps, full: Uint8Array): Uint8Array {
-  return seen.pixels.length === 0 ? full : keepRemaining(full, seen).left;
-}
+/** Steps up to this distance, in flag heights, are looked at in full; from further away a coarser map shows the same. */
+const closest = 40;
 
-/**
- * Looks at the focus from every distance step until less than half of it is left, or `fails` says of its lines that it is
- * lost. `lines` are those already traced in the view of the gallery's distance.
- */
+/** The focus from every distance step. `lines` are those traced already in the view of the gallery's distance. */
 export function followFocus(
   maps: Maps,
   focus: SeenFocus,
   lines: readonly SeenLine[],
-  fails: (lines: readonly SeenLine[]) => boolean = () => false,
-): SeenGeometry["focus"]["steps"] {
-  const steps: SeenGeometry["focus"]["steps"][number][] = [];
-  const { full } = focus;
-  if (full === undefined || focus.pixels === 0) return steps;
-  const close = cropScene(maps, full);
-  for (const distance of distanceSteps) {
-    const isGallery = distance === maps.viewing.distance && focus.mask === full;
-    const step = isGallery
-      ? { remaining: 1, heightPixels: maps.view.height, lines }
-      : lookFrom(distance <= closest ? close : shrinkScene(maps, full, distance), distance);
-    const own = step.lines.filter((line) => line.focusShare > 0);
-    steps.push({ ...step, distance, lines: own });
-    if (step.remaining < leastRemaining || fails(own)) break;
-  }
-  return steps;
+): readonly SeenStep[] {
+  const { full, mask } = focus;
+  if (full === undefined || mask === undefined) return [];
+  const lookClose = lookFromNear(maps, full);
+  const lookFar = lookFromFar(maps, full);
+  let most = 1;
+  return distanceSteps.map((distance) => {
+    const { height, width } = maps.view;
+    const step =
+      distance === maps.viewing.distance
+        ? { left: countLeft(full, mask), span: spanOf(mask, width, height), heightPixels: height, lines }
+        : distance <= closest
+          ? lookClose(distance)
+          : lookFar(distance);
+    // What is gone from one distance does not come back further away.
+    most = Math.min(most, step.left);
+    return { ...step, left: most, distance, lines: step.lines.filter(({ focusShare }) => focusShare > 0) };
+  });
 }
 
-/** Steps up to this distance, in flag heights, are looked at in full; from further away a coarser map shows the same. */
-const closest = 40;
+type Step = Omit<SeenStep, "distance">;
 
-/** What one step looks at. `flagHeight` is the height of the whole flag in pixels of the scene. */
-interface Scene {
-  readonly viewer: Viewer;
-  readonly mask: Uint8Array;
-  readonly flagHeight: number;
+function lookFromNear(maps: Maps, full: Uint8Array): (distance: number) => Step {
+  const { map, mask } = cropAround(maps, full, closest);
+  const viewer = new Viewer(map, measureThinnest(closest) * maps.view.height);
+  return (distance) => look(viewer, mask, maps.view.height, distance);
+}
+
+/** Coarse pixels are as large as can be while what vanishes is some eight of them thick, whatever the measuring size. */
+const leastThickness = 8.3;
+
+function lookFromFar(maps: Maps, full: Uint8Array): (distance: number) => Step {
+  const { map, mask } = cropAround(maps, full, distanceSteps[distanceSteps.length - 1] ?? closest);
+  const depth = measureDepth(map);
+  return (distance) => {
+    const thinnest = measureThinnest(distance) * maps.view.height;
+    const factor = 2 ** Math.max(0, Math.floor(Math.log2(thinnest / leastThickness)));
+    const thickness = new CoarseThickness(map, depth, factor);
+    const viewer = new Viewer(thickness.map, thickness);
+    return look(viewer, shrinkMask(mask, map, factor), maps.view.height / factor, distance);
+  };
 }
 
 /** The surroundings of the focus: what lies further away than the thickest part that could vanish does not matter. */
-function cropScene({ viewer, whole, view }: Maps, full: Uint8Array): Scene {
-  const thickest = Math.ceil(measureThinnest(closest) * view.height);
+function cropAround({ viewer, view }: Maps, full: Uint8Array, furthest: number) {
+  const thickest = Math.ceil(measureThinnest(furthest) * view.height);
   const box = findBox(full, view, 2 * thickest + 4);
-  const base = cropMap(viewer.base, box);
-  const cropped = new Viewer(base, thickest, whole === viewer.base ? base : cropMap(whole, box));
-  return { viewer: cropped, mask: cropMask(full, view, box), flagHeight: view.height };
+  return { map: cropMap(viewer.base, box), mask: cropMask(full, view, box) };
 }
 
-function shrinkScene({ viewer, whole, map }: Maps, full: Uint8Array, distance: number): Scene {
-  const factor = 2 ** Math.floor(Math.log2(distance / closest));
-  const base = shrinkMap(viewer.base, factor);
-  const thickest = measureThinnest(distance) * base.height;
-  const small = new Viewer(base, thickest, whole === viewer.base ? base : shrinkMap(whole, factor));
-  return { viewer: small, mask: shrinkMask(full, map, factor), flagHeight: base.height };
+function look(viewer: Viewer, mask: Uint8Array, heightPixels: number, distance: number): Step {
+  const view = viewer.viewFrom(measureThinnest(distance) * heightPixels);
+  const remaining = keepRemaining(mask, view);
+  const { width, height } = view.map;
+  return {
+    left: countLeft(mask, remaining),
+    span: spanOf(remaining, width, height),
+    heightPixels,
+    lines: toSeenLines(traceLines(view.map, remaining)),
+  };
 }
 
-function lookFrom({ viewer, mask, flagHeight }: Scene, distance: number) {
-  const view = viewer.viewFrom(measureThinnest(distance) * flagHeight);
-  const { left, remaining } = keepRemaining(mask, view);
-  const lines = remaining < leastRemaining ? [] : toSeenLines(traceLines(view.map, left));
-  return { remaining, heightPixels: flagHeight, lines };
+/** How far the piece of a mask that reaches furthest does, in pixels. */
+function spanOf(mask: Uint8Array, width: number, height: number): number {
+  return findPieces(mask, width, height).pieces.reduce((most, { span }) => Math.max(most, span), 0);
 }
 
 /** The mask in a view: a pixel that was given away belongs to the focus if the pixel it was given to does. */
-function keepRemaining(
-  mask: Uint8Array,
-  { pixels, sources }: View,
-): { readonly left: Uint8Array; readonly remaining: number } {
-  if (pixels.length === 0) return { left: mask, remaining: 1 };
+function keepRemaining(mask: Uint8Array, { pixels, sources }: View): Uint8Array {
+  if (pixels.length === 0) return mask;
   const left = mask.slice();
-  let gone = 0;
-  for (let index = 0; index < pixels.length; index += 1) {
-    const at = pixels[index] as number;
-    const is = mask[sources[index] as number] as number;
-    if (mask[at] === 1 && is === 0) gone += 1;
-    left[at] = is;
+  for (let index = 0; index < pixels.length; index += 1)
+    left[pixels[index] as number] = mask[sources[index] as number] as number;
+  return left;
+}
+
+/** Share of the pixels of `mask` that are in `remaining` too. */
+function countLeft(mask: Uint8Array, remaining: Uint8Array): number {
+  if (mask === remaining) return 1;
+  let [all, left] = [0, 0];
+  for (let at = 0; at < mask.length; at += 1) {
+    all += mask[at] as number;
+    left += (mask[at] as number) & (remaining[at] as number);
   }
-  return { left, remaining: gone === 0 ? 1 : 1 - gone / countMask(mask) };
+  return all === 0 ? 0 : left / all;
 }

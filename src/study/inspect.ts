@@ -1,15 +1,14 @@
 // Floor 5, the measuring half of the sequence: a drawing → its paints, label map and edge table, with what they look
 // like from the viewing distance.
 import type { Hex } from "../colour/colour.ts";
-import { measureContrastOf, type PaintLook } from "../measure/figures.ts";
+import type { PaintLook } from "../measure/figures.ts";
 import { findProportions } from "../measure/proportions.ts";
-import { isSurelyLost } from "../measure/reads.ts";
-import { type EdgeTable, type SeenGeometry, type SeenLine, tabulate } from "../measure/table.ts";
+import { type EdgeTable, type SeenLine, type SeenStep, tabulate } from "../measure/table.ts";
 import type { LabelMap } from "../regions/label.ts";
 import { findNearLimit, furthestLimit } from "../regions/limit.ts";
 import { findRuns, type Runs } from "../regions/runs.ts";
 import { type Line, traceLines } from "../regions/trace.ts";
-import { joinLabels, measureThinnest, seenAlike, type View, Viewer } from "../regions/view.ts";
+import { joinLabels, measureThinnest, Viewer } from "../regions/view.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
 import type { Paint } from "../svg/paint.ts";
 import { findFocus, followFocus, type SeenFocus } from "./focus.ts";
@@ -37,7 +36,6 @@ export interface Ground {
   readonly scene: Scene;
   /** For each paint of the scene, the index of the paint it is one with. */
   readonly groups: readonly number[];
-  readonly seen: View;
   readonly focus: SeenFocus;
 }
 
@@ -52,23 +50,23 @@ export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Insp
   const lap = viewing.lap ?? (() => {});
   const groups = groupPaints(shapes.paints, areas, looks, viewing);
   const thinnest = measureThinnest(viewing.distance) * map.height;
-  const { viewer, whole } = lookThrough(scene, groups, thinnest, viewing);
+  const viewer = lookThrough(scene, groups, thinnest, viewing);
   const seen = viewer.viewFrom(thinnest);
   const view = seen.map;
   const viewRuns = view === map ? scene.runs : findRuns(view);
   lap("distance view");
   const { flagPixels } = areas;
-  const maps = { seen, resolved, shapes, map, whole, viewer, view, viewRuns, viewing, flagPixels, groups };
+  const maps = { seen, resolved, shapes, map, viewer, view, viewRuns, viewing, flagPixels, groups };
   const focus = await findFocus(maps);
   lap("focus");
-  const traced = traceLines(view, focus.mask, viewRuns);
+  const traced = traceLines(view, focus.marks, viewRuns);
   const lines = toSeenLines(traced);
   lap("lines");
-  const steps = followFocus(maps, focus, lines, failsIn(looks, viewing));
-  lap("reads to");
-  const ground = { scene, groups, seen, focus };
+  const steps = followFocus(maps, focus, lines);
+  lap("distance steps");
+  const ground = { scene, groups, focus };
   const table = tabulateLines(ground, view, viewRuns, lines, steps);
-  const nearLimit = viewing.asked === undefined ? findNearLimit(viewer, thinnest, areas.pixels) : [];
+  const nearLimit = viewing.isBrief !== true ? findNearLimit(viewer, thinnest, areas.pixels) : [];
   lap("near limit");
   return {
     map,
@@ -89,34 +87,32 @@ export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Insp
 
 /**
  * Returns the table, with its looks, that {@link inspectDrawing} would give for a change of `replace` everywhere: a paint
- * that is one with others of nearly its colour stands apart from them. What vanishes, and what the focus is, stays as it
- * was found for the whole, so nothing is looked at again; how far the focus reads is left out. `ground` must have been
- * found without a change.
+ * that is one with others of nearly its colour stands apart from them, and what is too thin for itself vanishes. The focus
+ * is that of the original, and what is left of it from other distances is not looked at. `ground` must have been found
+ * without a change.
  */
 export function tabulateApart(
   ground: Ground,
   viewing: Viewing,
   replace: Hex,
 ): { readonly table: EdgeTable; readonly looks: readonly PaintLook[] } {
-  const { scene, groups, seen, focus } = ground;
-  const { shapes, map, looks } = scene;
-  const split = splitGroups(shapes.paints, groups, { ...viewing, change: { replace } });
-  const view = seenAlike(seen, joinLabels(map, labelsOf(split)));
+  const { scene, groups, focus } = ground;
+  const thinnest = measureThinnest(viewing.distance) * scene.map.height;
+  const view = lookThrough(scene, groups, thinnest, { ...viewing, change: { replace } }).viewFrom(thinnest).map;
   const runs = findRuns(view);
-  const table = tabulateLines(ground, view, runs, toSeenLines(traceLines(view, focus.mask, runs)), []);
-  return { table, looks: table.order.map((index) => looks[index] as PaintLook) };
+  const table = tabulateLines(ground, view, runs, toSeenLines(traceLines(view, focus.marks, runs)), []);
+  return { table, looks: table.order.map((index) => scene.looks[index] as PaintLook) };
 }
 
+/** Paints that `viewing.change` treats differently stand apart, also where one of them vanishes. */
 function lookThrough(
   { shapes, map, runs }: Scene,
   groups: readonly number[],
   thinnest: number,
   viewing: Viewing,
-): { readonly viewer: Viewer; readonly whole: LabelMap } {
+): Viewer {
   const base = joinLabels(map, labelsOf(splitGroups(shapes.paints, groups, viewing)));
-  const whole = viewing.change === undefined ? base : joinLabels(map, labelsOf(groups));
-  const greatest = Math.max(furthestLimit(thinnest), measureThinnest(40) * map.height);
-  return { viewer: new Viewer(base, greatest, whole, whole === map ? runs : findRuns(whole)), whole };
+  return new Viewer(base, furthestLimit(thinnest), base === map ? runs : findRuns(base));
 }
 
 function tabulateLines(
@@ -124,7 +120,7 @@ function tabulateLines(
   view: LabelMap,
   viewRuns: Runs,
   lines: readonly SeenLine[],
-  steps: SeenGeometry["focus"]["steps"],
+  steps: readonly SeenStep[],
 ): EdgeTable {
   return tabulate({
     heightPixels: view.height,
@@ -134,24 +130,9 @@ function tabulateLines(
     remains: findRemaining(viewRuns, groups),
     group: groups,
     lines,
-    focus: { source: focus.source, pixels: focus.pixels, steps },
+    focus: { source: focus.source, pixels: focus.pixels, chargeCount: focus.chargeCount, steps },
     part: shapes.paints.map((paint) => findWhole(shapes.paints, paint)),
   });
-}
-
-/** Whether the focus surely fails at a step, where only today's colours matter; undefined where others are to be tried. */
-function failsIn(
-  looks: readonly PaintLook[],
-  { asked }: Viewing,
-): ((lines: readonly SeenLine[]) => boolean) | undefined {
-  if (asked === undefined) return undefined;
-  return (lines) =>
-    isSurelyLost(
-      lines.map((line) => ({
-        focusLength: line.length * line.focusShare,
-        contrast: measureContrastOf({ ...line, focusLength: 0 }, looks, asked.cloth),
-      })),
-    );
 }
 
 /** Whether each paint, or the one it is joined to, shows in the view. */

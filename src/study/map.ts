@@ -21,7 +21,7 @@ export async function renderMap(
 
 /** Labels → paint indexes. */
 export function toSeenLines(lines: readonly Line[]): readonly SeenLine[] {
-  return lines.map(({ a, b, length, focusShare }) => ({ a: a - 1, b: b - 1, length, focusShare }));
+  return lines.map(({ a, b, points: _points, ...line }) => ({ ...line, a: a - 1, b: b - 1 }));
 }
 
 /** Paint indexes → labels, with 0 for transparent. */

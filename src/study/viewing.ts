@@ -1,5 +1,4 @@
 // Floor 5. How a drawing is looked at: from where, for what, and before which change.
-import type { Cloth } from "../colour/cloth.ts";
 import type { Hex } from "../colour/colour.ts";
 import type { Raster } from "../regions/raster.ts";
 import type { Instance } from "../svg/instance.ts";
@@ -8,7 +7,7 @@ import type { Instance } from "../svg/instance.ts";
 export type NamedFocus = { readonly colour: Hex } | { readonly select: ReadonlySet<Instance> };
 
 /** The parts of measuring a drawing, in their order. */
-export type Part = "labels" | "colours" | "distance view" | "focus" | "lines" | "reads to" | "near limit";
+export type Part = "labels" | "colours" | "distance view" | "focus" | "lines" | "distance steps" | "near limit";
 
 /** How a drawing is looked at. `distance` in flag heights; 0 is the full drawing. */
 export interface Viewing {
@@ -18,11 +17,8 @@ export interface Viewing {
   readonly render?: (svg: string) => Promise<Raster>;
   /** Called when a part of the work is done, for benchmarks. */
   readonly lap?: (part: Part) => void;
-  /**
-   * Less than everything, as a survey shows it: the focus is followed only until it fails with today's colours on this
-   * cloth, and nothing is said of parts near the limit of sight.
-   */
-  readonly asked?: { readonly cloth: Cloth };
+  /** Whether nothing is to be said of parts near the limit of sight, as in a survey. */
+  readonly isBrief?: boolean;
   readonly focus?: NamedFocus;
   /** A change that will be measured: paints it treats differently are not joined, though near-equal. */
   readonly change?: { readonly replace: Hex; readonly only?: ReadonlySet<Instance> };
