@@ -1,5 +1,6 @@
 // Floor 7. The command build: publishes the gallery, then says in a line for each study what its change does.
 import { join, relative } from "node:path";
+import { formatContrast, formatShare } from "../measure/format.ts";
 import type { Measure } from "../measure/measure.ts";
 import { showText } from "../problem/quote.ts";
 import { formatProblems } from "../problem/report.ts";
@@ -17,7 +18,7 @@ import { nameWeakest } from "./describe.ts";
 import { sweepLeavings } from "./leavings.ts";
 import { findContent, listKeepOut } from "./place.ts";
 import { count, countProblems, statusOf } from "./status.ts";
-import { formatPercent, formatShare, formatTable } from "./table.ts";
+import { formatTable } from "./table.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {
   const content = findContent(given);
@@ -158,5 +159,7 @@ function formatStudies(studies: readonly StudyResult[], room = Number.POSITIVE_I
     );
   const full = format(nameWeakest);
   const isWide = full.split("\n").some((line) => measureColumns(line) > room);
-  return isWide ? format(({ weakestEdge }) => formatPercent(weakestEdge?.contrast ?? null)) : full;
+  return isWide
+    ? format(({ weakestEdge }) => (weakestEdge === null ? "none" : formatContrast(weakestEdge.contrast)))
+    : full;
 }

@@ -1,9 +1,10 @@
 // Floor 7. A measured drawing and a comparison as text for a terminal.
 import { gradeOf } from "../colour/contrast.ts";
 import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
+import { formatContrast, formatPercent, formatShare } from "../measure/format.ts";
 import type { Measure, MeasuredFocus } from "../measure/measure.ts";
 import { showText } from "../problem/quote.ts";
-import { type Column, formatPercent, formatShare, formatTable } from "./table.ts";
+import { type Column, formatTable } from "./table.ts";
 
 const left = (head: string): Column => ({ head, align: "left" });
 const right = (head: string): Column => ({ head, align: "right" });
@@ -62,7 +63,7 @@ export function nameWeakest(measure: Measure): string {
   if (weakestEdge === null) return "none";
   const edge = edges.find(({ a, b }) => a === weakestEdge.a && b === weakestEdge.b);
   const names = edge?.names ?? [weakestEdge.a, weakestEdge.b];
-  return `${formatPercent(weakestEdge.contrast)} (${names.join(" / ")})`;
+  return `${formatContrast(weakestEdge.contrast)} (${names.join(" / ")})`;
 }
 
 function describeColours(measure: Measure): string {
@@ -91,7 +92,7 @@ function describeEdges(measure: Measure): string {
     const notes = [edge.hueOnly ? "hue only" : "", edge.tincture ?? ""]
       .filter((note) => note !== "")
       .join(", ");
-    const cells = [edge.names.join(" / "), edge.length.toFixed(2), formatPercent(edge.contrast), edge.grade];
+    const cells = [edge.names.join(" / "), edge.length.toFixed(2), formatContrast(edge.contrast), edge.grade];
     return [...cells, edge.contrastRatio.toFixed(2), edge.deltaE00.toFixed(1), notes];
   });
   return formatTable(columns, rows);
@@ -103,8 +104,8 @@ function nameEdge({ names, contrast: [before] }: ComparedEdge): string {
 }
 
 function describePair({ contrast: [before, after], outcome }: ComparedEdge): string[] {
-  const start = before === null ? ["", ""] : [formatPercent(before), gradeOf(before)];
-  const end = outcome === "merged" ? ["one colour", ""] : [formatPercent(after), gradeOf(after)];
+  const start = before === null ? ["", ""] : [formatContrast(before), gradeOf(before)];
+  const end = outcome === "merged" ? ["one colour", ""] : [formatContrast(after), gradeOf(after)];
   return [...start, ...end];
 }
 

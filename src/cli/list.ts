@@ -1,10 +1,11 @@
 // Floor 7. A survey as text for a terminal.
+import { formatContrast, formatPercent } from "../measure/format.ts";
 import { showText } from "../problem/quote.ts";
 import { measureColumns } from "../problem/width.ts";
 import type { Survey, SurveyedFlag } from "../study/survey.ts";
 import type { Output } from "./command.ts";
 import { addSwatches } from "./swatch.ts";
-import { type Column, formatPercent, formatTable } from "./table.ts";
+import { type Column, formatTable } from "./table.ts";
 
 const left = (head: string): Column => ({ head, align: "left" });
 const right = (head: string): Column => ({ head, align: "right" });
@@ -20,7 +21,7 @@ const fields: readonly Field[] = [
   { ...right("clarity"), cell: ({ clarity }) => formatPercent(clarity) },
   {
     ...right("weakest"),
-    cell: ({ weakestEdge: edge }) => (edge === null ? "" : formatPercent(edge.contrast)),
+    cell: ({ weakestEdge: edge }) => (edge === null ? "" : formatContrast(edge.contrast)),
   },
   {
     ...left("edge"),

@@ -1,11 +1,12 @@
 // Floor 7. The ranked options of a drawing as text for a terminal.
+import { formatPercent } from "../measure/format.ts";
 import type { Option } from "../measure/options.ts";
 import type { PaintPair } from "../measure/pair.ts";
-import { type RankedOption, roundClarity } from "../measure/rank.ts";
+import type { RankedOption } from "../measure/rank.ts";
 import { showText } from "../problem/quote.ts";
 import type { OptionsReport } from "../study/options.ts";
 import { addSwatches } from "./swatch.ts";
-import { type Column, formatPercent, formatTable } from "./table.ts";
+import { type Column, formatTable } from "./table.ts";
 
 /** Most options that are listed; JSON has them all. */
 const most = { ranked: 15, vanishing: 8 };
@@ -54,7 +55,7 @@ function listRanked(options: readonly RankedOption[], names: Names, { hasColour 
     placeOf(option, options),
     nameChange(option, names),
     kinds[option.kind],
-    `${roundClarity(option.clarity)} %`,
+    formatPercent(option.clarity, 0),
     option.deltaE00.toFixed(1),
     describeEffect(option),
   ]);

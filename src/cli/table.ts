@@ -23,13 +23,3 @@ export function formatTable(columns: readonly Column[], rows: readonly (readonly
     })
     .join("\n");
 }
-
-/** Returns a fraction as percent with one decimal, `62.5 %`, or `none` for null. */
-export function formatShare(share01: number | null): string {
-  return share01 === null ? "none" : `${(share01 * 100).toFixed(1)} %`;
-}
-
-/** Returns a number in percent with one decimal, or `none` for null. */
-export function formatPercent(percent: number | null): string {
-  return percent === null ? "none" : `${percent.toFixed(1)} %`;
-}

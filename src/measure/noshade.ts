@@ -1,11 +1,12 @@
 // Floor 4, for step 4. Why a paint has no shade that clears, in one sentence with the limits it would have to keep.
+import { formatLimit } from "./format.ts";
 import type { Demand, ShadeFinding } from "./shade.ts";
 
 /**
  * Returns the sentence, or undefined where a shade clears or none is needed. `word` is the plain word for the colour.
  *
  * Example: “No shade of this blue clears both black and yellow: beside black it would have to reflect 24.7 % or more,
- * beside yellow 19.3 % or less.”
+ * beside yellow 19.2 % or less.”
  */
 export function describeNoShade(word: string, { isClear, least, demands }: ShadeFinding): string | undefined {
   if (isClear || least !== null) return undefined;
@@ -46,13 +47,15 @@ function lowest(demands: readonly Demand[]): Limit | undefined {
 
 function formatLimits(floor: Limit | undefined, ceiling: Limit | undefined): string {
   const parts = [
-    ...(floor === undefined ? [] : [{ name: floor.name, limit: `${floor.percent.toFixed(1)} % or more` }]),
+    ...(floor === undefined
+      ? []
+      : [{ name: floor.name, limit: `${formatLimit(floor.percent, "at least")} or more` }]),
     ...(ceiling === undefined
       ? []
       : [
           {
             name: ceiling.name,
-            limit: `${ceiling.percent.toFixed(1)} % or less`,
+            limit: `${formatLimit(ceiling.percent, "at most")} or less`,
           },
         ]),
   ];

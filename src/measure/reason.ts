@@ -1,4 +1,5 @@
 // Floor 4, step 4d. Why a colour is the one to change first, or why none is: one sentence made of the numbers.
+import { formatContrast, formatPercent, formatShare } from "./format.ts";
 import type { TodayEdge } from "./options.ts";
 import { type FirstChange, type RankedOption, roundClarity } from "./rank.ts";
 
@@ -25,7 +26,7 @@ export function explainFirst(
   const [one] = first;
   if (one === undefined) throw new RangeError("no colour to change first, so nothing to explain");
   const nameOf = (id: string): string => tried.find((paint) => paint.id === id)?.name ?? id;
-  const reach = `from ${formatPercent(today)} to ${formatPercent(one.best.clarity)}`;
+  const reach = `from ${formatPercent(today, 0)} to ${formatPercent(one.best.clarity, 0)}`;
   if (first.length > 1) {
     const names = listNames(first.map(({ id }) => nameOf(id)));
     return `Change ${names} first: each of them can raise clarity ${reach}, with the same departure from today's colour.`;
@@ -34,7 +35,7 @@ export function explainFirst(
   const weak =
     edge === undefined
       ? ""
-      : `it meets ${edge.other} along ${formatPercent(100 * edge.share)} of all edge length at a contrast of ${formatPercent(edge.contrast)}, and `;
+      : `it meets ${edge.other} along ${formatShare(edge.share, 0)} of all edge length at a contrast of ${formatContrast(edge.contrast, 0)}, and `;
   return `Change ${nameOf(one.id)} first: ${weak}with ${one.best.name} in its place clarity rises ${reach}${compareOthers(one, tried, ranked, nameOf)}.`;
 }
 
@@ -43,7 +44,7 @@ export function explainNone(clarity: number | null, tried: number, ranked: numbe
   if (clarity === null) return "One colour: no edges to measure.";
   if (tried === 0) return "None of the colours could be tried.";
   if (ranked === 0) return "Every change that was tried makes the charge vanish.";
-  return `No single change raises clarity by 1 point or more: it is ${formatPercent(clarity)} as it is.`;
+  return `No single change raises clarity by 1 point or more: it is ${formatPercent(clarity, 0)} as it is.`;
 }
 
 function compareOthers(
@@ -60,10 +61,6 @@ function compareOthers(
   return names.length === 0
     ? ", more than changing any other colour brings"
     : `; changing ${listNames(names)} can do the same, with a larger departure from today's colour`;
-}
-
-function formatPercent(percent: number): string {
-  return `${roundClarity(percent)} %`;
 }
 
 /** Most colours that one sentence names. */

@@ -50,7 +50,8 @@ export function formatCsv({ flags, failed }: Survey): string {
 }
 
 /**
- * Returns one row without a line end, numbers to four decimals. Text that a spreadsheet would compute gets an apostrophe
+ * Returns one row without a line end, numbers to four decimals, or in full where that would make a whole number of one
+ * that is none: grades begin at whole numbers. Text that a spreadsheet would compute gets an apostrophe
  * before it, which spreadsheets do not show.
  *
  * Sources: RFC 4180 for commas and quotes; OWASP, “CSV Injection”: cells that begin with = + - @, tab or carriage return.
@@ -61,9 +62,15 @@ export function formatRow(cells: readonly Cell[]): string {
 
 function formatCell(cell: Cell): string {
   if (cell === null) return "";
-  if (typeof cell === "number") return String(Number(cell.toFixed(4)));
+  if (typeof cell === "number") return formatNumber(cell);
   const text = /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
   return /[",\r\n]/.test(text) ? `"${text.replace(/"/g, '""')}"` : text;
+}
+
+function formatNumber(value: number): string {
+  const rounded = Number(value.toFixed(4));
+  const isWhole = Number.isInteger(rounded) && Math.abs(value - rounded) > 1e-9;
+  return String(isWhole ? value : rounded);
 }
 
 function clean(cell: Cell): Cell {

@@ -1,6 +1,7 @@
 // Floor 5. Which other flags a redesign looks like: every drawing made into a coarse grid once, then compared.
 import type { Cloth } from "../colour/cloth.ts";
 import { linearOf } from "../colour/parse.ts";
+import { formatDifference } from "../measure/format.ts";
 import { compareGrids, type FlagGrid, prepareGrid } from "../measure/likeness.ts";
 import { findNearest, type Likeness, likenessWarning } from "../measure/nearest.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
@@ -85,12 +86,5 @@ export function findLikeness(
 
 function describeLikeness({ file, deltaE00, orientation }: Likeness): string {
   const turned = orientation === "as it is" ? "" : ` ${orientation}`;
-  return `The redesign looks much like ${file}${turned}: they differ by ${formatMean(deltaE00)} (mean ΔE00 over the flag).`;
-}
-
-/** Only what is under the threshold is told of, and 7.96 must not be told as 8.0. */
-function formatMean(deltaE00: number): string {
-  return Number(deltaE00.toFixed(1)) < likenessWarning
-    ? deltaE00.toFixed(1)
-    : (Math.floor(deltaE00 * 100) / 100).toFixed(2);
+  return `The redesign looks much like ${file}${turned}: they differ by ${formatDifference(deltaE00, likenessWarning)} (mean ΔE00 over the flag).`;
 }

@@ -1,7 +1,8 @@
 // Floor 5. The first text of a study: the colours that the drawing has, the best changes as lines, and a beginning of prose.
 import { stringify } from "yaml";
+import { formatPercent, formatShare } from "../measure/format.ts";
 import type { Measure } from "../measure/measure.ts";
-import { type RankedOption, roundClarity } from "../measure/rank.ts";
+import type { RankedOption } from "../measure/rank.ts";
 import { showText } from "../problem/quote.ts";
 import type { OptionsReport } from "./options.ts";
 import { placeholders } from "./placeholder.ts";
@@ -76,7 +77,7 @@ function listColours({ colours }: Measure): readonly string[] {
     "# The colours of the drawing, largest first:",
     ...shown.map(
       ({ hex, name, share, vanishes }) =>
-        `#   "${hex}"  ${showText(name).padEnd(longest)}  ${formatShare(share)}${vanishes ? ", too thin to be seen from afar" : ""}`,
+        `#   "${hex}"  ${showText(name).padEnd(longest)}  ${formatShare(share).padStart(7)}${vanishes ? ", too thin to be seen from afar" : ""}`,
     ),
     ...(rest > 0 ? [`#   and ${rest} more`] : []),
   ];
@@ -105,7 +106,7 @@ function listChanges(options: readonly RankedOption[], report: OptionsReport): r
 function describe(option: RankedOption, { clarity, shades }: OptionsReport): string {
   const { id, name, gained, lost, merged } = option;
   const old = shades.find((shade) => shade.id === id)?.name ?? option.replace;
-  const before = clarity === null ? "" : `${roundClarity(clarity)} % → `;
+  const before = clarity === null ? "" : `${formatPercent(clarity, 0)} → `;
   const effects = [
     ["gains", gained],
     ["loses", lost],
@@ -114,7 +115,7 @@ function describe(option: RankedOption, { clarity, shades }: OptionsReport): str
   const parts = effects
     .filter(([, pairs]) => pairs.length > 0)
     .map(([verb, pairs]) => `; ${verb} ${pairs.map((pair) => pair.names[pair.a === id ? 1 : 0]).join(", ")}`);
-  return showText(`${old} → ${name}: clarity ${before}${roundClarity(option.clarity)} %${parts.join("")}`);
+  return showText(`${old} → ${name}: clarity ${before}${formatPercent(option.clarity, 0)}${parts.join("")}`);
 }
 
 /** No change is ranked for a drawing of one colour, and where every change makes the charge vanish. */
@@ -135,8 +136,4 @@ function writeProse({ reason }: OptionsReport, before: Measure | undefined): str
   const isSteady = names?.every((name) => !/\d$/.test(name)) === true;
   const figure = !isSteady || names === undefined ? "" : `\n::figure{edge="${names.join(" / ")}"}\n`;
   return `${showText(reason)}\n${figure}`;
-}
-
-function formatShare(share01: number): string {
-  return `${(share01 * 100).toFixed(1)} %`.padStart(7);
 }

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { formatPercent, formatShare, formatTable } from "../../src/cli/table.ts";
+import { formatTable } from "../../src/cli/table.ts";
 
 test("columns stand under one another, wide characters included, and lines have no space at their ends", () => {
   const columns = [
@@ -20,15 +20,3 @@ test("columns stand under one another, wide characters included, and lines have 
 test("what would steer a terminal is not printed", () => {
   expect(formatTable([{ head: "x", align: "left" }], [["\u001b[2J"]])).toBe("  x\n  \ufffd[2J");
 });
-
-test.each([
-  [0, "0.0 %"],
-  [0.6249, "62.5 %"],
-  [1, "100.0 %"],
-  [null, "none"],
-])("the share %j is %s", (share, text) => expect(formatShare(share)).toBe(text));
-
-test.each([
-  [45.94, "45.9 %"],
-  [null, "none"],
-])("%j percent is %s", (percent, text) => expect(formatPercent(percent)).toBe(text));

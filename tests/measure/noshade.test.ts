@@ -20,10 +20,10 @@ describe("describeNoShade", () => {
     expect(describeBeside()).toBeUndefined();
   });
 
-  // (170 · 5 + 1125) / 80 = 24.69; (80 · 55 − 1125) / 170 = 19.26.
+  // (170 · 5 + 1125) / 80 = 24.69; (80 · 55 − 1125) / 170 = 19.26: 19.3 would not clear.
   test("two neighbours that ask for opposite things, with both limits", () => {
     expect(describeBeside(["black", 5], ["yellow", 55])).toBe(
-      "No shade of this blue clears both black and yellow: beside black it would have to reflect 24.7 % or more, beside yellow 19.3 % or less.",
+      "No shade of this blue clears both black and yellow: beside black it would have to reflect 24.7 % or more, beside yellow 19.2 % or less.",
     );
   });
 
@@ -33,10 +33,10 @@ describe("describeNoShade", () => {
     );
   });
 
-  // Beside 29: 7.0 or less, 75.7 or more; black and white leave 24.7 to 33.4.
+  // Beside 29: 7.0 or less, 75.7 or more; black and white leave 24.69 to (80 · 85 − 1125) / 170 = 33.38.
   test("a neighbour that stands in the gap the others leave", () => {
     expect(describeBeside(["black", 5], ["grey", 29], ["white", 85])).toBe(
-      "No shade of this blue clears black, grey and white at once: beside black it would have to reflect 24.7 % or more, beside white 33.4 % or less.",
+      "No shade of this blue clears black, grey and white at once: beside black it would have to reflect 24.7 % or more, beside white 33.3 % or less.",
     );
   });
 

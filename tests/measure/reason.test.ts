@@ -48,7 +48,7 @@ describe("the reason", () => {
   test("another colour can do the same, from further away", () => {
     const flag: Flag = { paints: [black, red], edges: [[0, 1, 2, 2]] };
     expect(explain(flag, ["black", "red"])).toBe(
-      "Change red first: it meets black along 100 % of all edge length at a contrast of 30 %, and with orange in its place clarity rises from 66 % to 100 %; changing black can do the same, with a larger departure from today's colour.",
+      "Change red first: it meets black along 100 % of all edge length at a contrast of 29.5 %, and with orange in its place clarity rises from 66 % to 100 %; changing black can do the same, with a larger departure from today's colour.",
     );
   });
 

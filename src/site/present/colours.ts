@@ -28,16 +28,11 @@ export function presentColours(result: StudyResult, format: Format): readonly Co
     id: colour.id,
     hex: colour.hex,
     name: colour.name,
-    share: describeShare(colour.share, format),
+    share: format.share(colour.share),
     reflectance: format.number(colour.reflectance, 0),
     tincture: colour.tincture === "unclassed" ? "–" : colour.tincture,
     vanishesAt: colour.vanishes ? format.number(comparison.before.distance, 0) : undefined,
     becomes: isReplaced(comparison, colour, change.replace) ? becomes : undefined,
     uneven: colour.uneven === null ? undefined : [colour.uneven.lightest, colour.uneven.darkest],
   }));
-}
-
-/** A paint that is there is never shown as none. */
-function describeShare(share: number, format: Format): string {
-  return share > 0 && share < 0.005 ? `< ${format.share(0.01)}` : format.share(share);
 }

@@ -3,6 +3,7 @@
 import type { Hex } from "../../colour/colour.ts";
 import { type Grade, gradeOf, isClear } from "../../colour/contrast.ts";
 import type { ComparedEdge, Comparison, Outcome } from "../../measure/comparison.ts";
+import { isWhole } from "../../measure/format.ts";
 import type { Measure } from "../../measure/measure.ts";
 import { findMeasured } from "./account.ts";
 import type { PlaceEdge } from "./edgekey.ts";
@@ -79,7 +80,7 @@ function describeFocusPart(edge: ComparedEdge, { after }: Comparison, format: Fo
   const own = findMeasured(after.edges, edge)?.focusLength ?? 0;
   const outline = after.edges.reduce((sum, { focusLength }) => sum + focusLength, 0);
   if (own === 0) return undefined;
-  return own / outline >= 0.995 ? "its whole outline" : `${format.share(own / outline)} of its outline`;
+  return isWhole(own / outline) ? "its whole outline" : `${format.share(own / outline)} of its outline`;
 }
 
 function presentReading(

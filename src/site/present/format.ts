@@ -1,17 +1,19 @@
 // Floor 6. Numbers, dates and lists as finished text in the gallery's language.
-import { gradeOf } from "../../colour/contrast.ts";
+import { formatContrast, formatDifference, formatPercent, formatShare } from "../../measure/format.ts";
 import { directionOf } from "./direction.ts";
 
 /** Says numbers in one language. */
 export interface Format {
   readonly language: string;
   readonly direction: "ltr" | "rtl";
-  /** A fraction 0 to 1 as whole percent; `no edges` for null. */
+  /** A fraction 0 to 1 as whole percent, with more decimals short of 0 and 100; `no edges` for null. */
   share(fraction: number | null): string;
-  /** A number already in percent, as whole percent unless `decimals` are asked for; `no edges` for null. */
+  /** The same of a number already in percent, as whole percent unless `decimals` are asked for. */
   percent(percent: number | null, decimals?: number): string;
   /** A contrast in percent without the sign, never rounded across a grade. */
-  contrast(contrast: number): string;
+  contrast(contrast: number, decimals?: number): string;
+  /** A ΔE00, never rounded across `limit`. */
+  difference(deltaE00: number, limit: number): string;
   number(value: number, decimals: number): string;
   /** An ISO date, spelled out. */
   date(iso: string): string;
@@ -30,17 +32,19 @@ export function createFormat(language: string): Format {
 }
 
 function buildFormat(language: string): Format {
-  const whole = new Intl.NumberFormat(language, { style: "percent", maximumFractionDigits: 0 });
+  const write = (value: number, decimals: number) => formatNumber(language, value, decimals);
+  const inPercent = (value: number, decimals: number) => writePercent(language, value, decimals);
   const calendar = new Intl.DateTimeFormat(language, { dateStyle: "long", timeZone: "UTC" });
   const list = new Intl.ListFormat(language, { type: "conjunction" });
   return {
     language,
     direction: directionOf(language),
-    share: (fraction) => (fraction === null ? "no edges" : whole.format(fraction)),
+    share: (fraction) => (fraction === null ? "no edges" : formatShare(fraction, 0, inPercent)),
     percent: (percent, decimals = 0) =>
-      percent === null ? "no edges" : formatPercent(language, percent, decimals),
-    contrast: (contrast) => formatContrast(language, contrast),
-    number: (value, decimals) => formatNumber(language, value, decimals),
+      percent === null ? "no edges" : formatPercent(percent, decimals, inPercent),
+    contrast: (contrast, decimals = 0) => formatContrast(contrast, decimals, write),
+    difference: (deltaE00, limit) => formatDifference(deltaE00, limit, write),
+    number: write,
     date: (iso) => calendar.format(new Date(`${iso}T00:00:00Z`)),
     list: (items) => list.format(items),
     listParts: (items) => splitList(list.formatToParts(items)),
@@ -58,7 +62,7 @@ function splitList(parts: ReturnType<Intl.ListFormat["formatToParts"]>): ReturnT
 /** To make one takes far longer than to use it, and a site has thousands of numbers. */
 const numbers = new Map<string, Intl.NumberFormat>();
 
-function formatPercent(language: string, percent: number, decimals: number): string {
+function writePercent(language: string, percent: number, decimals: number): string {
   const key = `${language} ${decimals} %`;
   const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
   const format = numbers.get(key) ?? new Intl.NumberFormat(language, { style: "percent", ...digits });
@@ -79,14 +83,4 @@ function formatNumber(language: string, value: number, decimals: number): string
     });
   numbers.set(key, format);
   return format.format(value);
-}
-
-/** Grades are decided on unrounded numbers: 44.7 must not be shown as a soft 45, nor 44.999 as 45.00. */
-function formatContrast(language: string, contrast: number): string {
-  const grade = gradeOf(contrast);
-  for (const decimals of [0, 1, 2]) {
-    const rounded = Math.min(100, Number(contrast.toFixed(decimals)));
-    if (gradeOf(rounded) === grade) return formatNumber(language, rounded, decimals);
-  }
-  return formatNumber(language, Math.floor(contrast * 100) / 100, 2);
 }

@@ -80,15 +80,16 @@ function presentRows(
     )
     .map(({ study: { slug, title }, before, after }) => {
       const place = (share: number) => Math.round(share * width * 10) / 10;
+      const formatted = [format.share(before), format.share(after)] as const;
       const x: readonly [number, number] = [place(before), place(after)];
       return {
         slug,
         title,
         address: slug === own ? undefined : link(formatStudyPath(slug)),
-        before: format.share(before),
-        after: format.share(after),
+        before: formatted[0],
+        after: formatted[1],
         x,
-        way: x[1] > x[0] ? "up" : x[1] < x[0] ? "down" : "level",
+        way: formatted[0] === formatted[1] ? "level" : after > before ? "up" : "down",
       };
     });
 }

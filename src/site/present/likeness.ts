@@ -76,17 +76,11 @@ function presentNear(
   const name = flag?.name ?? near.file.split("/").at(-1) ?? near.file;
   return {
     name,
-    figures: `Mean ΔE00 ${formatMean(near.deltaE00, format)}${turned[near.orientation]}`,
+    figures: `Mean ΔE00 ${format.difference(near.deltaE00, likenessWarning)}${turned[near.orientation]}`,
     isNear: near.deltaE00 < likenessWarning,
     shown: flag && {
       plate: presentPlate(capitalise(name), link(flag.drawing), flag.measure, format),
       address: link(flag.page),
     },
   };
-}
-
-/** The warning is decided on unrounded numbers: 7.96 must not be shown as 8.0. */
-function formatMean(deltaE00: number, format: Format): string {
-  const isCrossing = deltaE00 < likenessWarning && Number(deltaE00.toFixed(1)) >= likenessWarning;
-  return isCrossing ? format.number(Math.floor(deltaE00 * 100) / 100, 2) : format.number(deltaE00, 1);
 }

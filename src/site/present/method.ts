@@ -134,7 +134,7 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
     published: publishedExamples.map(({ pair: [lighter, darker], published }) => ({
       reflectances: `${format.number(lighter, 0)} and ${format.number(darker, 0)}`,
       published,
-      computed: format.number(measureContrast(lighter, darker), 2),
+      computed: format.contrast(measureContrast(lighter, darker), 2),
     })),
     walk: measurePair(walkPair, gallery.cloth, format),
     pairs: pairs.map((pair) => ({ key: pair.names.join("-"), ...measurePair(pair, gallery.cloth, format) })),
@@ -170,7 +170,7 @@ function measurePair(pair: Pair, cloth: Cloth, format: Format): WalkView {
     ...pair,
     luminances: [format.number(measureLuminance(first), 3), format.number(measureLuminance(second), 3)],
     reflectances: [format.number(reflectances[0], 1), format.number(reflectances[1], 1)],
-    contrast: format.number(contrast, 1),
+    contrast: format.contrast(contrast, 1),
     grade: gradeOf(contrast),
     ratio: format.number(measureContrastRatio(first, second), 2),
     deltaE00: format.number(measureDifference(first, second), 0),
@@ -184,7 +184,7 @@ function simulatePair(pair: Pair, vision: Vision, cloth: Cloth, format: Format):
   return {
     vision,
     hexes: [hexOf(first), hexOf(second)],
-    contrast: format.number(contrast, 1),
+    contrast: format.contrast(contrast, 1),
     deltaE00: format.number(measureDifference(first, second), 0),
   };
 }

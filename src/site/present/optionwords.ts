@@ -6,7 +6,9 @@ import type { Format } from "./format.ts";
 /** Sets a sentence of the measuring code as pages set their numbers and apostrophes. */
 export function inWords(sentence: string, format: Format): string {
   return sentence
-    .replace(/(\d+) %/g, (_, percent: string) => format.percent(Number(percent)))
+    .replace(/\d+(?:\.(\d+))? %/g, (percent, decimals = "") =>
+      format.percent(Number.parseFloat(percent), decimals.length),
+    )
     .replace(/(\p{L})'/gu, "$1’");
 }
 

@@ -2,6 +2,7 @@
 import { isClear } from "../../colour/contrast.ts";
 import type { Comparison } from "../../measure/comparison.ts";
 import { deciding } from "../../measure/figures.ts";
+import { isWhole } from "../../measure/format.ts";
 import { type Account, accountFor, type Moved } from "./account.ts";
 import type { Format } from "./format.ts";
 import { capitalise } from "./phrase.ts";
@@ -127,14 +128,13 @@ function sayMove({ before, after }: Moved, format: Format): string {
 
 /** Along how much: of the outline of the focus where the edge is part of it, else of all edge length. */
 function sayWhere({ part, focusPart, goesBeyond }: Moved, format: Format): string {
-  const outline =
-    focusPart >= 0.995
-      ? "the whole outline of the focus"
-      : `${format.share(focusPart)} of the outline of the focus`;
+  const outline = isWhole(focusPart)
+    ? "the whole outline of the focus"
+    : `${format.share(focusPart)} of the outline of the focus`;
   if (focusPart < 0.005)
-    return part >= 0.995 ? "every line of the flag" : `${format.share(part)} of all edge length`;
+    return isWhole(part) ? "every line of the flag" : `${format.share(part)} of all edge length`;
   if (!goesBeyond) return outline;
-  return part >= 0.995
+  return isWhole(part)
     ? `every line of the flag, ${outline} included`
     : `${outline} and more, ${format.share(part)} of all edge length`;
 }

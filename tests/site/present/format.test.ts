@@ -20,7 +20,7 @@ test("the gallery's language writes numbers, dates and lists", () => {
   expect(german.number(1.5, 2)).toBe("1,50");
   expect(german.date("2026-04-02")).toBe("2. April 2026");
   expect(german.share(0.5)).toBe("50\u00a0%");
-  expect([german.percent(1.16, 1), german.percent(99.6)]).toEqual(["1,2\u00a0%", "100\u00a0%"]);
+  expect([german.percent(1.16, 1), german.percent(99.6)]).toEqual(["1,2\u00a0%", "99,6\u00a0%"]);
   expect(german.list(["a", "b", "c"])).toBe("a, b und c");
   expect(createFormat("en-GB").date("2026-04-02")).toBe("2 April 2026");
 });
