@@ -78,6 +78,11 @@ export function toRgb(hex: Hex): Rgb {
   return { r: (bits >> 16) / 255, g: ((bits >> 8) & 255) / 255, b: (bits & 255) / 255 };
 }
 
+/** The 8-bit value of one channel in linear light, 0 to 1. Source: IEC 61966-2-1. */
+export function encodeByte(linear: number): number {
+  return Math.round(255 * (linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055));
+}
+
 /** The nearest 8-bit `#rrggbb`, lower case, of encoded sRGB 0 to 1. Throws RangeError outside that. */
 export function toHex(rgb: Rgb): Hex {
   return `#${toByte("red", rgb.r)}${toByte("green", rgb.g)}${toByte("blue", rgb.b)}`;

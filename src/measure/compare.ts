@@ -3,7 +3,14 @@ import type { Cloth } from "../colour/cloth.ts";
 import { measureDifference } from "../colour/difference.ts";
 import { linearOf } from "../colour/parse.ts";
 import type { ComparedEdge, Comparison, Outcome } from "./comparison.ts";
-import { describeColours, type Frame, measureContrastOf, measureEdge, type PaintLook, summarise } from "./figures.ts";
+import {
+  describeColours,
+  type Frame,
+  measureContrastOf,
+  measureEdge,
+  type PaintLook,
+  summarise,
+} from "./figures.ts";
 import type { MeasuredEdge, VisionFigures } from "./measure.ts";
 import { decideVerdict, judgeEdge, listPrice } from "./outcome.ts";
 import type { EdgeTable, TableEdge } from "./table.ts";
@@ -92,7 +99,10 @@ function measureAfter(
   after: readonly PaintLook[],
   cloth: Cloth,
 ): number | null {
-  const figuresOf = (looks: readonly PaintLook[], contrast: number) => ({ contrast, deltaE00: differ(looks, edge) });
+  const figuresOf = (looks: readonly PaintLook[], contrast: number) => ({
+    contrast,
+    deltaE00: differ(looks, edge),
+  });
   const contrast = measureContrastOf(edge, after, cloth);
   const was = contrastBefore === null ? null : figuresOf(before, contrastBefore);
   const outcome = judgeEdge(was, figuresOf(after, contrast));

@@ -6,7 +6,13 @@ import { measureDifference } from "../colour/difference.ts";
 import { linearOf } from "../colour/parse.ts";
 import { tinctureOf } from "../colour/tincture.ts";
 import { simulate } from "../colour/vision.ts";
-import { findWeakest, measureClarity, measureClearShare, measureFocusClarity, measureStrength } from "./clarity.ts";
+import {
+  findWeakest,
+  measureClarity,
+  measureClearShare,
+  measureFocusClarity,
+  measureStrength,
+} from "./clarity.ts";
 import { measureFocus } from "./focus.ts";
 import type { Measure, MeasuredColour, MeasuredEdge, VisionFigures } from "./measure.ts";
 import type { EdgeTable, TableEdge, TableFocus } from "./table.ts";

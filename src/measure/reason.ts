@@ -1,73 +1,75 @@
-// Floor 4, step 4d. Why a colour is the one to change first, or why none is: one sentence made of the numbers.
+// Floor 4, step 6d. Which colour to change first and why, or why none: one or two sentences made of the numbers.
+import { clearFrom } from "../colour/contrast.ts";
+import { roundMark } from "./clarity.ts";
 import { formatContrast, formatPercent, formatShare } from "./format.ts";
-import type { TodayEdge } from "./options.ts";
-import { type FirstChange, type RankedOption, roundClarity } from "./rank.ts";
+import type { OptionMarks, TodayEdge } from "./options.ts";
+import type { ColourOptions } from "./rank.ts";
 
-/** A paint that was tried: its name, and its deciding edges today, weakest first. */
+/** A paint that was tried: its name, and its deciding edges today. */
 export interface TriedPaint {
   readonly id: string;
   readonly name: string;
   readonly edges: readonly TodayEdge[];
 }
 
+/** Clarity, in percent, from which a flag as a whole is clear (our own judgement). */
+const wholeClear = 90;
+
+/** Share of the flag up to which a paint is a detail (our own judgement). */
+const detail = 0.03;
+
 /**
- * Says why the paints of `first` come first. `today` is the clarity as it is, in percent; `ranked` are all options.
+ * Says why the paints of `first` come first. Throws RangeError where there is none.
  *
- * Throws RangeError where `first` is empty. Example: “Change red first: it meets black along 100 % of all edge length at
- * a contrast of 41 %, and with white in its place clarity rises from 91 % to 100 %, more than changing any other colour
- * brings.”
+ * Example: “Change red first (34 % of the flag): with white in its place clarity rises from 53 % to 100 %. What gains most
+ * is its edge with black, at a contrast of 27 % today.”
  */
 export function explainFirst(
-  first: readonly FirstChange[],
+  first: readonly ColourOptions[],
   tried: readonly TriedPaint[],
-  ranked: readonly RankedOption[],
-  today: number,
+  today: OptionMarks,
 ): string {
   const [one] = first;
   if (one === undefined) throw new RangeError("no colour to change first, so nothing to explain");
   const nameOf = (id: string): string => tried.find((paint) => paint.id === id)?.name ?? id;
-  const reach = `from ${formatPercent(today, 0)} to ${formatPercent(one.best.clarity, 0)}`;
-  if (first.length > 1) {
-    const names = listNames(first.map(({ id }) => nameOf(id)));
-    return `Change ${names} first: each of them can raise clarity ${reach}, with the same departure from today's colour.`;
-  }
-  const edge = tried.find((paint) => paint.id === one.id)?.edges[0];
-  const weak =
-    edge === undefined
-      ? ""
-      : `it meets ${edge.other} along ${formatShare(edge.share, 0)} of all edge length at a contrast of ${formatContrast(edge.contrast, 0)}, and `;
-  return `Change ${nameOf(one.id)} first: ${weak}with ${one.best.name} in its place clarity rises ${reach}${compareOthers(one, tried, ranked, nameOf)}.`;
+  const from = formatPercent(today.clarity, 0);
+  const says =
+    first.length === 1
+      ? `Change ${nameOf(one.id)} first (${formatShare(one.share, 0)} of the flag): with ${one.best.name} in its place clarity rises from ${from} to ${formatPercent(one.best.clarity, 0)}.`
+      : `Change ${listNames(first.map(({ id, share }) => `${nameOf(id)} (${formatShare(share, 0)} of the flag)`))} first: clarity rises from ${from} ${listNames(first.map(({ id, best }) => `to ${formatPercent(best.clarity, 0)} with ${best.name} for ${nameOf(id)}`))}.`;
+  const isDetail = roundMark(today.clarity) >= wholeClear && first.every(({ share }) => share < detail);
+  return [
+    ...(isDetail ? [`The flag as a whole is clear, at ${from}; only a detail gains.`] : []),
+    says,
+    ...explainEdge(one, tried),
+  ].join(" ");
 }
 
-/** Says why no colour comes first. `clarity` is null where the drawing has no edge. */
-export function explainNone(clarity: number | null, tried: number, ranked: number): string {
-  if (clarity === null) return "One colour: no edges to measure.";
+/** Says why no colour comes first. `today` is null where the drawing has no edge. */
+export function explainNone(today: OptionMarks | null, tried: number, ranked: number): string {
+  if (today === null) return "One colour: no edges to measure.";
   if (tried === 0) return "None of the colours could be tried.";
-  if (ranked === 0) return "Every change that was tried makes the charge vanish.";
-  return `No single change raises clarity by 1 point or more: it is ${formatPercent(clarity, 0)} as it is.`;
+  if (ranked === 0) return "Every change that was tried merges a third of a charge's outline or more.";
+  const clarity = formatPercent(today.clarity, 0);
+  return roundMark(today.clarity) >= wholeClear
+    ? `Clear as it is, at ${clarity}: no single change brings five points.`
+    : `No single change brings five points to a clarity of ${clarity}.`;
 }
 
-function compareOthers(
-  one: FirstChange,
-  tried: readonly TriedPaint[],
-  ranked: readonly RankedOption[],
-  nameOf: (id: string) => string,
-): string {
-  if (tried.length < 2) return "";
-  const level = ranked.filter(
-    (option) => option.id !== one.id && roundClarity(option.clarity) === roundClarity(one.best.clarity),
-  );
-  const names = [...new Set(level.map((option) => nameOf(option.id)))];
-  return names.length === 0
-    ? ", more than changing any other colour brings"
-    : `; changing ${listNames(names)} can do the same, with a larger departure from today's colour`;
+/** The edge that gains most: its weight times what it lacks of clear today. */
+function explainEdge({ id, best }: ColourOptions, tried: readonly TriedPaint[]): readonly string[] {
+  const up = new Set([...best.gained, ...best.better].map(({ a, b }) => `${a} ${b}`));
+  const lack = ({ weight, contrast }: TodayEdge): number => weight * (clearFrom - contrast);
+  const [most] = (tried.find((paint) => paint.id === id)?.edges ?? [])
+    .filter(({ pair, contrast }) => up.has(`${pair.a} ${pair.b}`) && contrast < clearFrom)
+    .sort((one, other) => lack(other) - lack(one));
+  return most === undefined
+    ? []
+    : [
+        `What gains most is its edge with ${most.other}, at a contrast of ${formatContrast(most.contrast, 0)} today.`,
+      ];
 }
 
-/** Most colours that one sentence names. */
-const mostNames = 4;
-
-function listNames(all: readonly string[]): string {
-  const rest = all.length - mostNames;
-  const names = rest > 1 ? [...all.slice(0, mostNames), `one of ${rest} others`] : all;
+function listNames(names: readonly string[]): string {
   return names.length < 2 ? (names[0] ?? "") : `${names.slice(0, -1).join(", ")} or ${names.at(-1)}`;
 }

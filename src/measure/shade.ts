@@ -102,7 +102,11 @@ function leastContrast(today: number): number {
 
 /** Solves `125 · |y − x| / (x + y + 25) = least` for x on both sides of y. */
 function demandOf(
-  { name, reflectance: y, least }: { readonly name: string; readonly reflectance: number; readonly least: number },
+  {
+    name,
+    reflectance: y,
+    least,
+  }: { readonly name: string; readonly reflectance: number; readonly least: number },
   cloth: Cloth,
 ): Demand {
   const atMost = ((125 - least) * y - 25 * least) / (125 + least);

@@ -1,5 +1,6 @@
-// Floor 4, step 4e. Where one change stands among the ranked options. Looks are the author's: it says numbers, no advice.
-import { type RankedOption, roundClarity } from "./rank.ts";
+// Floor 4, step 6e. Where one change stands among the ranked options. Looks are the author's: it says numbers, no advice.
+import { roundMark } from "./clarity.ts";
+import type { RankedOption } from "./rank.ts";
 
 /** Where a change stands. Clarity in whole percent; `total` counts the change itself, whether it was an option or not. */
 export interface Standing {
@@ -22,10 +23,10 @@ export interface PlacedChange {
 
 /** Returns where `change` stands in clarity, in whole percent, among `options`. */
 export function findStanding(change: PlacedChange, options: readonly RankedOption[]): Standing {
-  const own = roundClarity(change.clarity);
+  const own = roundMark(change.clarity);
   const others = options
     .filter((option) => change.isPart || option.replace !== change.replace || option.with !== change.with)
-    .map((option) => roundClarity(option.clarity));
+    .map((option) => roundMark(option.clarity));
   const best = others.reduce((most, clarity) => Math.max(most, clarity), own);
   return {
     place: 1 + others.filter((clarity) => clarity > own).length,

@@ -115,13 +115,21 @@ export function tabulate(seen: SeenGeometry): EdgeTable {
     for (const index of members)
       add(index, members.length > 1 && seen.part[index] !== undefined ? `${id}s` : id);
   }
-  return { paints, order, edges: addLines(seen.lines, seen.heightPixels, order), focus: addFocus(seen, order) };
+  return {
+    paints,
+    order,
+    edges: addLines(seen.lines, seen.heightPixels, order),
+    focus: addFocus(seen, order),
+  };
 }
 
 function addFocus(seen: SeenGeometry, order: readonly number[]): TableFocus {
   const { source, pixels, chargeCount, steps } = seen.focus;
   const outlineOf = (charge: number): readonly OutlineEdge[] => {
-    const lines = seen.lines.map((line) => ({ ...line, length: line.length * (line.outlineShares[charge] ?? 0) }));
+    const lines = seen.lines.map((line) => ({
+      ...line,
+      length: line.length * (line.outlineShares[charge] ?? 0),
+    }));
     return addLines(lines, seen.heightPixels, order)
       .filter(({ length }) => length > 0)
       .map(({ a, b, length }) => ({ a, b, length }));

@@ -34,7 +34,8 @@ function measureColumns({ width, height, labels }: LabelMap): Uint16Array {
     if (labels[at] === labels[at - width]) rows[at] = (rows[at - width] as number) + 1;
   rows.fill(1, (height - 1) * width);
   for (let at = labels.length - width - 1; at >= 0; at -= 1)
-    if (labels[at] === labels[at + width]) rows[at] = Math.min(rows[at] as number, (rows[at + width] as number) + 1);
+    if (labels[at] === labels[at + width])
+      rows[at] = Math.min(rows[at] as number, (rows[at + width] as number) + 1);
     else rows[at] = 1;
   return rows;
 }
@@ -68,7 +69,8 @@ class Envelope {
     let start = Number.NEGATIVE_INFINITY;
     for (; at >= 0; at -= 1) {
       const before = this.places[at] as number;
-      start = (height + place * place - ((this.heights[at] as number) + before * before)) / (2 * (place - before));
+      start =
+        (height + place * place - ((this.heights[at] as number) + before * before)) / (2 * (place - before));
       if (start > (this.starts[at] as number)) break;
     }
     if (at < 0) start = Number.NEGATIVE_INFINITY;

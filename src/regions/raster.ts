@@ -43,3 +43,10 @@ export async function renderSvg(svg: string): Promise<Raster> {
     .toBuffer({ resolveWithObject: true });
   return { width: info.width, height: info.height, rgba: data };
 }
+
+/** Returns a picture as PNG. */
+export async function encodePng({ rgba, width, height }: Raster): Promise<Buffer> {
+  return await sharp(rgba, { raw: { width, height, channels: 4 } })
+    .png({ compressionLevel: 9 })
+    .toBuffer();
+}

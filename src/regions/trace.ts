@@ -151,7 +151,13 @@ class Tracer {
       }
       direction = following;
     }
-    this.close([startX, startY], [x, y], pair, points, [focused, ...outlines].map((count) => (count ?? 0) / cracks));
+    this.close(
+      [startX, startY],
+      [x, y],
+      pair,
+      points,
+      [focused, ...outlines].map((count) => (count ?? 0) / cracks),
+    );
   }
 
   private findNext(node: number, direction: number): number {

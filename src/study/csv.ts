@@ -1,6 +1,6 @@
 // Floor 5. Rows of CSV, for spreadsheets; and a survey as such rows: the same file from the command and from the site.
 import { showText } from "../problem/quote.ts";
-import type { Survey } from "./survey.ts";
+import type { Survey, SurveyedFlag } from "./survey.ts";
 
 /** What may stand in a cell; null leaves it empty. */
 export type Cell = string | number | null;
@@ -11,7 +11,9 @@ const heads = [
   "clearEdgeShare",
   "weakestEdge",
   "weakestContrast",
-  "readsTo",
+  "focus",
+  "focusClarity",
+  "lastsTo",
   "changeFirst",
   "bestReplace",
   "bestWith",
@@ -32,7 +34,9 @@ export function formatCsv({ flags, failed }: Survey): string {
       flag.clearEdgeShare,
       flag.weakestEdge?.names.join(" / ") ?? null,
       flag.weakestEdge?.contrast ?? null,
-      flag.readsTo,
+      flag.focus.source,
+      flag.focus.clarity,
+      formatLastsTo(flag.focus),
       (flag.changeFirst ?? []).map(({ hex }) => hex).join(" "),
       flag.bestOption?.replace ?? null,
       flag.bestOption?.with ?? null,
@@ -47,6 +51,11 @@ export function formatCsv({ flags, failed }: Survey): string {
     ]),
   ];
   return [heads, ...rows].map((row) => formatRow(row.map(clean))).join("\r\n");
+}
+
+/** A focus that lasts to no step is told from none. */
+function formatLastsTo({ source, lastsTo }: SurveyedFlag["focus"]): string | number | null {
+  return source === "none" ? null : (lastsTo ?? "under 10");
 }
 
 /**

@@ -75,11 +75,7 @@ async function maskNamed({ resolved, shapes, map, viewing }: Maps, focus: NamedF
 const closest = 40;
 
 /** The focus from every distance step. `lines` are those traced already in the view of the gallery's distance. */
-export function followFocus(
-  maps: Maps,
-  focus: SeenFocus,
-  lines: readonly SeenLine[],
-): readonly SeenStep[] {
+export function followFocus(maps: Maps, focus: SeenFocus, lines: readonly SeenLine[]): readonly SeenStep[] {
   const { full, mask } = focus;
   if (full === undefined || mask === undefined) return [];
   const lookClose = lookFromNear(maps, full);

@@ -98,7 +98,9 @@ export function tabulateApart(
 ): { readonly table: EdgeTable; readonly looks: readonly PaintLook[] } {
   const { scene, groups, focus } = ground;
   const thinnest = measureThinnest(viewing.distance) * scene.map.height;
-  const view = lookThrough(scene, groups, thinnest, { ...viewing, change: { replace } }).viewFrom(thinnest).map;
+  const view = lookThrough(scene, groups, thinnest, { ...viewing, change: { replace } }).viewFrom(
+    thinnest,
+  ).map;
   const runs = findRuns(view);
   const table = tabulateLines(ground, view, runs, toSeenLines(traceLines(view, focus.marks, runs)), []);
   return { table, looks: table.order.map((index) => scene.looks[index] as PaintLook) };

@@ -16,7 +16,6 @@ import { gridOf } from "./likeness.ts";
 import { type OptionsReport, optionsOf } from "./options.ts";
 import type { StudyRanking } from "./ranking.ts";
 import type { StudyResult } from "./result.ts";
-import { withoutDrawing } from "./sheet.ts";
 import { rankStudy } from "./standing.ts";
 import type { Change, Gallery, Study } from "./study.ts";
 import { type SurveyedDrawing, type SurveyedFlag, surveyDrawing, surveyFile } from "./survey.ts";
@@ -76,21 +75,10 @@ export const runners: Runners = {
     return { value: value === undefined ? undefined : writeDrawing(value), problems };
   },
   study: ({ study, bytes, gallery }) => analyseStudy(study, bytes, gallery),
-  rank: async ({ study, comparison, bytes, gallery }) => {
-    const { value, problems } = await rankStudy({ study, comparison }, bytes, gallery, drawnOptions);
-    return { value: value === undefined ? undefined : trimDrawings(value), problems };
-  },
+  rank: ({ study, comparison, bytes, gallery }) => rankStudy({ study, comparison }, bytes, gallery),
   flag: (input) => surveyDrawing(input.file, input.bytes, optionsFor(input)),
   grid: ({ file, bytes, cloth }) => gridOf(file, bytes, cloth),
 };
-
-/** Enough that every group of equals on a contact sheet has a drawing. */
-const drawnOptions = 200;
-
-/** The sheet has the drawings that are shown; the rest would only be carried about. */
-function trimDrawings(ranking: StudyRanking): StudyRanking {
-  return { ...ranking, report: { ...ranking.report, options: ranking.report.options.map(withoutDrawing) } };
-}
 
 function optionsFor({ file, bytes, options, focus }: DrawingInput): Omit<AnalyseOptions, "locate"> {
   return focus === undefined ? options : { ...options, focus: readTypedFocus(file, bytes, focus) };

@@ -15,7 +15,7 @@ export interface OpenOptions {
   readonly distance: number;
   readonly focus?: Focus;
   /** Less than everything, as for {@link Viewing}. */
-  readonly asked?: NonNullable<Viewing["asked"]>;
+  readonly isBrief?: boolean;
   /** Says where a value of the focus stands, for messages; default the drawing's file. */
   readonly locate?: Locate;
 }
@@ -48,7 +48,7 @@ export async function openDrawing(
   const resolved = resolveDrawing(drawing);
   const viewing: Viewing = {
     distance: options.distance,
-    ...(options.asked === undefined ? {} : { asked: options.asked }),
+    ...(options.isBrief === undefined ? {} : { isBrief: options.isBrief }),
   };
   const inspected = await inspectSafely(resolved, viewing);
   problems.push(...inspected.problems);

@@ -5,27 +5,25 @@ import { nameColour } from "../colour/name.ts";
 import { parseColour } from "../colour/parse.ts";
 import { type Candidate, findSubjectShade, listCandidates, type Subject } from "../measure/candidate.ts";
 import { describeNoShade } from "../measure/noshade.ts";
-import { listWeakest, measureOptions, measureToday, type Option } from "../measure/options.ts";
-import { findFirst, type RankedOption, rankOptions } from "../measure/rank.ts";
+import {
+  listToday,
+  measureOptions,
+  measureToday,
+  type Option,
+  type OptionMarks,
+} from "../measure/options.ts";
+import { findFirst, groupByColour, type RankedOption, rankOptions } from "../measure/rank.ts";
 import { explainFirst, explainNone } from "../measure/reason.ts";
 import type { Shade, ShadeFinding } from "../measure/shade.ts";
 import { SwatchBook } from "../measure/swatch.ts";
 import type { Outcome } from "../problem/problem.ts";
-import { recolour } from "../svg/recolour.ts";
-import { type OpenedDrawing, type OpenOptions, openDrawing, writeRedesign } from "./open.ts";
+import { type OpenedDrawing, type OpenOptions, openDrawing } from "./open.ts";
 import { findSubjects, type TriedPart } from "./subject.ts";
 
 export interface TryOptions extends OpenOptions {
   readonly cloth: Cloth;
   /** Name → CSS colour. What is no opaque colour is passed over: the gallery's reader reports it. */
   readonly palette: ReadonlyMap<string, string>;
-  /** How many of the best options come with their redesign as SVG text; default none. */
-  readonly draw?: number;
-}
-
-/** A ranked option; `drawing` is its redesign as SVG text, where it was asked for. */
-export interface ReportedOption extends RankedOption {
-  readonly drawing?: string;
 }
 
 /** The nearest shades of one paint that clear all it meets. `reason` says why there is none. */
@@ -39,10 +37,12 @@ export interface ReportedShade {
   readonly reason?: string;
 }
 
-/** What `try FILE.svg --json` prints. `clarity` in percent as the drawing is, null where it has no edge. */
+/** What `try FILE.svg --json` prints. Marks in percent as the drawing is, null where it has no edge. */
 export interface OptionsReport {
   readonly file: string;
   readonly clarity: number | null;
+  readonly strength: number | null;
+  readonly focusClarity: number | null;
   readonly changeFirst:
     | readonly {
         readonly id: string;
@@ -50,9 +50,9 @@ export interface OptionsReport {
         readonly name: string;
       }[]
     | null;
-  /** Why that one, or why none: one sentence. */
+  /** Why these, or why none: a sentence or two. */
   readonly reason: string;
-  readonly options: readonly ReportedOption[];
+  readonly options: readonly RankedOption[];
   readonly vanishing: readonly Option[];
   readonly shades: readonly ReportedShade[];
   /** What was left out, or measured in part, in sentences. */
@@ -81,11 +81,11 @@ export async function optionsOf(
 /** Ranks the options of a drawing that is open. */
 export function rankOpened(
   opened: OpenedDrawing,
-  options: Omit<TryOptions, keyof OpenOptions>,
+  options: Pick<TryOptions, "cloth" | "palette">,
 ): OptionsReport {
   const { inspection } = opened;
   const book = new SwatchBook(options.cloth);
-  const clarity = measureToday(inspection.table, inspection.looks, book);
+  const today = measureToday(inspection.table, inspection.looks, book);
   const { subjects, own, notes, tried: part } = findSubjects(opened);
   const palette = readPalette(options.palette);
   const tried = subjects.map((subject) => {
@@ -95,7 +95,7 @@ export function rankOpened(
       shade,
       options: measureOptions(
         subject,
-        listCandidates(subject, palette.slice(0, mostPalette), own, shade),
+        listCandidates(subject, palette.slice(0, mostPalette), own, shade, book),
         book,
       ),
     };
@@ -103,12 +103,11 @@ export function rankOpened(
   const ranking = rankOptions(tried.flatMap((one) => one.options));
   return {
     file: opened.drawing.file,
-    clarity,
-    ...chooseFirst(clarity, ranking.options, subjects, book),
-    options: ranking.options.map((option, index) => ({
-      ...option,
-      ...(index < (options.draw ?? 0) ? drawOption(opened, option) : {}),
-    })),
+    clarity: today?.clarity ?? null,
+    strength: today?.strength ?? null,
+    focusClarity: today?.focusClarity ?? null,
+    ...chooseFirst(today, ranking.options, subjects, book),
+    options: ranking.options,
     vanishing: ranking.vanishing,
     shades: tried.map(({ subject, shade }) => reportShade(subject, shade)),
     notes: [
@@ -121,7 +120,8 @@ export function rankOpened(
   };
 }
 
-function readPalette(palette: ReadonlyMap<string, string>): readonly Candidate[] {
+/** Returns the opaque colours of a palette, in its order. */
+export function readPalette(palette: ReadonlyMap<string, string>): readonly Candidate[] {
   return [...palette].flatMap(([name, text]): readonly Candidate[] => {
     const colour = parseColour(text);
     return colour === undefined || colour.alpha01 < 1 ? [] : [{ hex: colour.hex, name, kind: "palette" }];
@@ -129,27 +129,20 @@ function readPalette(palette: ReadonlyMap<string, string>): readonly Candidate[]
 }
 
 function chooseFirst(
-  clarity: number | null,
+  today: OptionMarks | null,
   ranked: readonly RankedOption[],
   subjects: readonly Subject[],
   book: SwatchBook,
 ): Pick<OptionsReport, "changeFirst" | "reason"> {
-  const first = clarity === null ? null : findFirst(ranked, clarity);
-  if (clarity === null || first === null)
-    return {
-      changeFirst: null,
-      reason: explainNone(clarity, subjects.length, ranked.length),
-    };
-  const paints = subjects.map((subject) => ({
-    ...identify(subject),
-    edges: listWeakest(subject, book),
-  }));
-  const changeFirst = first.map(({ id, hex }) => ({
-    id,
-    hex,
-    name: paints.find((paint) => paint.id === id)?.name ?? hex,
-  }));
-  return { changeFirst, reason: explainFirst(first, paints, ranked, clarity) };
+  const first = today === null ? null : findFirst(groupByColour(ranked), today);
+  if (today === null || first === null)
+    return { changeFirst: null, reason: explainNone(today, subjects.length, ranked.length) };
+  const paints = subjects.map((subject) => ({ ...identify(subject), edges: listToday(subject, book) }));
+  const nameOf = (id: string, hex: Hex): string => paints.find((paint) => paint.id === id)?.name ?? hex;
+  return {
+    changeFirst: first.map(({ id, hex }) => ({ id, hex, name: nameOf(id, hex) })),
+    reason: explainFirst(first, paints, today),
+  };
 }
 
 function identify({ table, looks, paint }: Subject): {
@@ -176,13 +169,4 @@ function reportShade(subject: Subject, shade: ShadeFinding): ReportedShade {
     darker,
     ...(reason === undefined ? {} : { reason }),
   };
-}
-
-/** Changes the colour everywhere, so no shape can stand in the way. */
-function drawOption({ resolved }: OpenedDrawing, option: Option): { readonly drawing?: string } {
-  const { value } = recolour(resolved, {
-    replace: option.replace,
-    with: option.with,
-  });
-  return value === undefined ? {} : { drawing: writeRedesign(value) };
 }

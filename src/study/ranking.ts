@@ -1,8 +1,9 @@
 // Floor 5. What is known of a study's change among all single changes of its drawing: plain data for pages.
 import type { Hex } from "../colour/colour.ts";
+import type { Verdict } from "../measure/comparison.ts";
 import type { PaintPair } from "../measure/pair.ts";
-import type { RankedOption } from "../measure/rank.ts";
 import type { Standing } from "../measure/standing.ts";
+import type { Matrix } from "./matrix.ts";
 import type { OptionsReport } from "./options.ts";
 
 /** Where a change stands, with the sentence that says so; null where the drawing has no edge. */
@@ -18,7 +19,8 @@ export interface NotedResult {
   readonly name: string;
   readonly note?: string;
   readonly clarity: number | null;
-  readonly clearEdgeShare: number | null;
+  readonly focusClarity: number | null;
+  readonly verdict: Verdict;
   readonly gained: readonly PaintPair[];
   readonly lost: readonly PaintPair[];
   readonly merged: readonly PaintPair[];
@@ -26,16 +28,10 @@ export interface NotedResult {
   readonly drawing: string;
 }
 
-/** Options of one paint that do equally well: the one that departs least, drawn, and the others. */
-export interface SheetGroup {
-  readonly head: RankedOption & { readonly drawing: string };
-  readonly others: readonly RankedOption[];
-}
-
 export interface StudyRanking {
   readonly report: OptionsReport;
-  /** The best options, equals together, for a contact sheet. */
-  readonly sheet: readonly SheetGroup[];
+  /** Every option as a small flag; absent where there is none. */
+  readonly matrix?: Matrix;
   readonly standing: ToldStanding | null;
   readonly noted: readonly NotedResult[];
 }

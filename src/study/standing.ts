@@ -6,14 +6,15 @@ import type { PaintPair } from "../measure/pair.ts";
 import { describeStanding, findStanding } from "../measure/standing.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { compareDrawing } from "./analyse.ts";
-import { type OptionsReport, optionsOf, type TryOptions } from "./options.ts";
+import { drawMatrix } from "./matrix.ts";
+import { openDrawing } from "./open.ts";
+import { type OptionsReport, rankOpened, readPalette, type TryOptions } from "./options.ts";
 import type { NotedResult, StudyRanking, ToldStanding } from "./ranking.ts";
 import type { StudyResult } from "./result.ts";
-import { pickSheet } from "./sheet.ts";
 import type { Gallery, NotedOption, Study } from "./study.ts";
 
 /**
- * Ranks the options of a study's original, with the `draw` best drawn, and says where its change and each of the
+ * Ranks the options of a study's original, draws them all small, and says where its change and each of the
  * author's own `options:` stand. One of those that cannot be measured is left out and its problem returned.
  *
  * Problems: those of compareDrawing that come from an option, placed in study.md. What is to be said of the drawing and
@@ -23,12 +24,12 @@ export async function rankStudy(
   { study, comparison }: Pick<StudyResult, "study" | "comparison">,
   bytes: Uint8Array,
   gallery: Gallery,
-  draw = 0,
 ): Promise<Outcome<StudyRanking>> {
   const options = readOptions(study, gallery);
-  const ranked = await optionsOf(study.originalFile, bytes, { ...options, draw });
-  if (ranked.value === undefined) return { value: undefined, problems: ranked.problems };
-  const report = ranked.value;
+  const opened = await openDrawing(study.originalFile, bytes, options);
+  if (opened.value === undefined) return { value: undefined, problems: opened.problems };
+  const report = rankOpened(opened.value, options);
+  const matrix = await drawMatrix(opened.value, report, readPalette(options.palette));
   const problems: Problem[] = [];
   const noted: NotedResult[] = [];
   for (const [index, option] of study.options.entries()) {
@@ -37,7 +38,10 @@ export async function rankStudy(
     if (measured.value !== undefined) noted.push(measured.value);
   }
   const standing = placeComparison(comparison, report);
-  return { value: { report, sheet: pickSheet(report.options), standing, noted }, problems };
+  return {
+    value: { report, ...(matrix === undefined ? {} : { matrix }), standing, noted },
+    problems,
+  };
 }
 
 function readOptions(study: Study, gallery: Gallery): TryOptions {
@@ -69,7 +73,8 @@ async function measureNoted(
     name: nameOf(option.with, change.with, options.palette),
     ...(option.note === undefined ? {} : { note: option.note }),
     clarity: comparison.clarity[1],
-    clearEdgeShare: comparison.clearEdgeShare[1],
+    focusClarity: comparison.after.focus.clarity,
+    verdict: comparison.verdict,
     gained: pairsWith(comparison, "gained"),
     lost: pairsWith(comparison, "lost"),
     merged: pairsWith(comparison, "merged"),

@@ -1,7 +1,7 @@
 // Floor 5. Many drawings at once: each with its clarity, its weakest edge and the change that would help most.
 import type { Hex } from "../colour/colour.ts";
 import { measureLooks } from "../measure/figures.ts";
-import type { Measure } from "../measure/measure.ts";
+import type { Measure, MeasuredFocus } from "../measure/measure.ts";
 import type { Option } from "../measure/options.ts";
 import { compareText, hasError, type Outcome, type Problem } from "../problem/problem.ts";
 import { writeDrawing } from "../svg/write.ts";
@@ -33,8 +33,8 @@ export interface SurveyedFlag {
     | null;
   /** The best option of the colour to change first; null where there is none. */
   readonly bestOption: Option | null;
-  /** A distance step in flag heights; 320 stands for 320 or more. */
-  readonly readsTo: number | null;
+  /** What has to be seen; `lastsTo` in flag heights, 320 stands for 320 or more, null where it lasts to no step. */
+  readonly focus: Pick<MeasuredFocus, "source" | "clarity" | "lastsTo">;
   /** Where not all flat colours were tried for the best option, but only the largest. */
   readonly tried?: TriedPart;
 }
@@ -78,13 +78,13 @@ export async function surveyDrawing(
   options: TryOptions,
 ): Promise<Outcome<SurveyedDrawing>> {
   try {
-    const opened = await openDrawing(file, bytes, { ...options, asked: { cloth: options.cloth } });
+    const opened = await openDrawing(file, bytes, { ...options, isBrief: true });
     if (opened.value === undefined) return { value: undefined, problems: opened.problems };
     const { inspection, viewing, drawing } = opened.value;
     const { table, looks, proportions, warnings } = inspection;
     const frame = { file, proportions, distance: viewing.distance, warnings };
     const measure = measureLooks(frame, table, looks, options.cloth);
-    const report = rankOpened(opened.value, { ...options, draw: 0 });
+    const report = rankOpened(opened.value, options);
     const flag = describeFlag(file, measure, report);
     return { value: { flag, measure, drawing: writeDrawing(drawing) }, problems: opened.problems };
   } catch (error) {
@@ -146,7 +146,7 @@ export function describeFlag(
     weakestEdge: weakestEdge === null || names === undefined ? null : { ...weakestEdge, names },
     changeFirst: first,
     bestOption: best ?? null,
-    readsTo: focus.readsTo,
+    focus: { source: focus.source, clarity: focus.clarity, lastsTo: focus.lastsTo },
     ...(report?.tried === undefined ? {} : { tried: report.tried }),
   };
 }

@@ -3,7 +3,7 @@ import { plainProblem } from "../problem/plain.ts";
 import type { Survey } from "./survey.ts";
 
 /** The version of the form, as src/cli/schema/survey.schema.json has it: it changes when a field changes or goes. */
-const schemaVersion = 1;
+const schemaVersion = 2;
 
 /**
  * Returns a survey as JSON, two spaces a level, broken drawings with their problem as `check --json` prints it. `schema` is
