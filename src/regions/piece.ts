@@ -1,4 +1,5 @@
 // Floor 3. The pieces of a mask: 4-connected parts of the focus, with how far each of them reaches.
+import { findBoxes, heightOf, widthOf } from "./box.ts";
 import { findRegions } from "./component.ts";
 import { findRuns } from "./runs.ts";
 
@@ -17,26 +18,16 @@ export interface Pieces {
 /** Finds the pieces of a mask of `width` by `height` pixels (1 = in it). One pass over the pixels, then over the runs. */
 export function findPieces(mask: Uint8Array, width: number, height: number): Pieces {
   const runs = findRuns({ width, height, exactShare: 1, labels: new Uint16Array(mask) });
-  const { regions, regionOf } = findRegions(runs);
-  const boxes = regions.map(() => ({ left: width, right: 0, top: height, bottom: 0 }));
+  const found = findRegions(runs);
+  const boxes = findBoxes(found);
+  const pieces = found.regions.map(({ pixels }, index) => {
+    const box = boxes[index];
+    return { pixels, span: box === undefined ? 0 : Math.max(widthOf(box), heightOf(box)) };
+  });
   const pieceOf = new Int32Array(mask.length).fill(-1);
-  for (let y = 0; y < height; y += 1) {
-    const end = runs.rowStart[y + 1] as number;
-    for (let run = runs.rowStart[y] as number; run < end; run += 1) {
-      const index = regionOf[run] as number;
-      const box = boxes[index];
-      if (box === undefined) continue;
-      const [from, to] = [runs.start[run] as number, runs.start[run + 1] as number];
-      pieceOf.fill(index, from, to);
-      box.left = Math.min(box.left, from - y * width);
-      box.right = Math.max(box.right, to - y * width);
-      box.top = Math.min(box.top, y);
-      box.bottom = y + 1;
-    }
+  for (let run = 0; run < runs.count; run += 1) {
+    const index = found.regionOf[run] as number;
+    if (index >= 0) pieceOf.fill(index, runs.start[run], runs.start[run + 1]);
   }
-  const pieces = boxes.map(({ left, right, top, bottom }, index) => ({
-    pixels: regions[index]?.pixels ?? 0,
-    span: Math.max(right - left, bottom - top),
-  }));
   return { pieces, pieceOf };
 }
