@@ -2,6 +2,7 @@
 import { findBoxes, heightOf, joinBoxes, widthOf } from "./box.ts";
 import type { RegionMap } from "./component.ts";
 import type { Box } from "./crop.ts";
+import { findJunctions, type Junction, shareAround } from "./junction.ts";
 
 /** A region over this share of the flag is a field within a bordure, not a charge; and so is a group over the next. */
 const [largestRegion, largestGroup] = [0.35, 0.5] as const;
@@ -11,16 +12,26 @@ const [rectangle, panelSpan] = [0.97, 0.75] as const;
 const likeSize = 0.08;
 /** A hole is even: what is left around it, and how much of their boxes hole and charge fill, differ by no more than this share. */
 const evenness = 0.1;
+/** Where more than this share of a charge has the paint of the field, it is a figure in outline, seen through. */
+const mostSeenThrough = 0.4;
+/** A region is in front where it has this share of a disc around a junction, of a radius in flag heights. */
+const [front, overReach] = [0.4, 0.007] as const;
+/** A point between two fields has no more than this share of a larger disc. */
+const [wedge, wedgeReach] = [0.15, 0.03] as const;
 
 /** What is known of the regions of one map while charges are looked for. */
 export class Surroundings {
   readonly regions: RegionMap["regions"];
   readonly boxes: readonly Box[];
+  private readonly map: RegionMap;
+  private readonly junctions: ReadonlyMap<number, readonly Junction[]>;
   private readonly outside: ReadonlyMap<number, readonly number[]>;
   private readonly runs: RegionMap["runs"];
   private readonly flagPixels: number;
 
   constructor(map: RegionMap, flagPixels: number) {
+    this.map = map;
+    this.junctions = findJunctions(map);
     this.regions = map.regions;
     this.boxes = findBoxes(map);
     this.runs = map.runs;
@@ -63,12 +74,26 @@ export class Surroundings {
   }
 
   /**
-   * Whether a group is a part of a division of the flag, as a piece of a quartered canton or of a chequered field: most of
-   * it repeats, in paint and size, regions that reach the border.
+   * Returns the members on the rim that are parts of a division of the flag, as pieces of a quartered canton or of a
+   * chequered field: they repeat, in paint and size, regions that reach the border.
    */
-  isDivision(group: readonly number[]): boolean {
-    const repeated = group.filter((index) => this.repeatsBorder(index));
-    return 2 * this.pixelsOf(repeated) > this.pixelsOf(group);
+  findDivisions(group: readonly number[]): readonly number[] {
+    return this.rimOf(group).filter((index) => this.repeatsBorder(index));
+  }
+
+  /** Whether a group only ends in points between two fields that part there: it would reach the border if they were seen. */
+  isWedge(group: readonly number[]): boolean {
+    const own = new Set(group);
+    const ends = group
+      .flatMap((index) => this.junctions.get(index) ?? [])
+      .filter(({ regions }) => regions.filter((index) => !own.has(index)).length > 1);
+    return (
+      ends.length > 1 &&
+      ends.every((junction) => {
+        const shares = shareAround(this.map, junction, wedgeReach * this.runs.height);
+        return group.reduce((sum, index) => sum + (shares.get(index) ?? 0), 0) <= wedge;
+      })
+    );
   }
 
   private repeatsBorder(index: number): boolean {
@@ -99,23 +124,36 @@ export class Surroundings {
       for (const next of this.neighboursOf(index)) if (!own.has(next)) around.add(this.labelOf(next));
     const alike = new Set(group.filter((index) => around.has(this.labelOf(index))));
     const isCounterchanged = [...rim].every((index) => alike.has(index));
-    const field = new Set(isCounterchanged ? [] : [...rim].filter((index) => alike.has(index)));
+    const cutOff = (index: number): boolean => alike.has(index) && !this.liesOver(index, own);
+    const field = new Set(isCounterchanged ? [] : [...rim].filter(cutOff));
     const inside = new Set([...alike].filter((index) => !rim.has(index)));
+    const isThin = this.pixelsOf(inside) > mostSeenThrough * this.pixelsOf(group);
     for (const part of groupNeighbours(inside, (index) => this.neighboursOf(index)))
-      if (this.isHole(part, group, rim)) for (const index of part) field.add(index);
+      if (isThin || this.isHole(part, group, rim)) for (const index of part) field.add(index);
     return field;
+  }
+
+  /** Whether a member on the rim lies in front, at most of the points where it meets what is around the group. */
+  private liesOver(index: number, group: ReadonlySet<number>): boolean {
+    let [over, under] = [0, 0];
+    for (const junction of this.junctions.get(index) ?? []) {
+      if (junction.regions.every((region) => group.has(region))) continue;
+      const shares = shareAround(this.map, junction, Math.max(3, overReach * this.runs.height));
+      if ((shares.get(index) ?? 0) >= front) over += 1;
+      else if (Math.max(...shares.values()) >= front) under += 1;
+    }
+    return over > under;
   }
 
   private labelOf(index: number): number {
     return this.regions[index]?.label ?? 0;
   }
 
-  /** Whether `part` is the opening of a ring: most of what the group covers, or of its shape and in its middle. */
+  /** Whether `part` is the opening of an even ring: of the shape of the whole, and in its middle. */
   private isHole(part: readonly number[], group: readonly number[], rim: ReadonlySet<number>): boolean {
     const [box, whole] = [this.boxOf(part), this.boxOf(group)];
     const filled = this.pixelsOf(this.fill(part, group, rim));
     const all = this.pixelsOf(group);
-    if (filled > all / 2) return true;
     const isCentred =
       Math.abs(box.left + box.right - whole.left - whole.right) <= 2 * evenness * widthOf(box) &&
       Math.abs(box.top + box.bottom - whole.top - whole.bottom) <= 2 * evenness * heightOf(box);

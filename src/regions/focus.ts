@@ -21,9 +21,10 @@ export function findCharges(map: RegionMap, flagPixels: number): ReadonlySet<num
   while (inner.size > 0) {
     const next = new Set<number>();
     for (const group of groupNeighbours(inner, (index) => around.neighboursOf(index))) {
-      if (around.isField(group) || around.isDivision(group)) {
-        const rim = new Set(around.rimOf(group));
-        for (const index of group) if (!rim.has(index)) next.add(index);
+      const isField = around.isField(group) || around.isWedge(group);
+      const ground = new Set(isField ? around.rimOf(group) : around.findDivisions(group));
+      if (ground.size > 0) {
+        for (const index of group) if (!ground.has(index)) next.add(index);
       } else {
         const field = around.findFieldWithin(group);
         charges.push(group.filter((index) => !field.has(index)));
