@@ -7,7 +7,7 @@ import { findJunctions, type Junction, shareAround } from "./junction.ts";
 /** A region over this share of the flag is a field within a bordure, not a charge; and so is a group over the next. */
 const [largestRegion, largestGroup] = [0.35, 0.5] as const;
 /** A box is filled by an upright rectangle from this share on; one that spans so much of the flag's width or height is a panel. */
-const [rectangle, panelSpan] = [0.97, 0.75] as const;
+const [rectangle, panelSpan] = [0.93, 0.75] as const;
 /** Pieces are of one size where areas and sides of the boxes differ by no more than this share. */
 const likeSize = 0.08;
 /** A hole is even: what is left around it, and how much of their boxes hole and charge fill, differ by no more than this share. */
@@ -16,8 +16,8 @@ const evenness = 0.1;
 const mostSeenThrough = 0.4;
 /** A region is in front where it has this share of a disc around a junction, of a radius in flag heights. */
 const [front, overReach] = [0.4, 0.007] as const;
-/** A point between two fields has no more than this share of a larger disc. */
-const [wedge, wedgeReach] = [0.15, 0.03] as const;
+/** A point between two fields has no more than this share of a larger disc, and is so near to the border, in flag heights. */
+const [wedge, wedgeReach, wedgeNear] = [0.22, 0.03, 0.06] as const;
 
 /** What is known of the regions of one map while charges are looked for. */
 export class Surroundings {
@@ -81,16 +81,19 @@ export class Surroundings {
     return this.rimOf(group).filter((index) => this.repeatsBorder(index));
   }
 
-  /** Whether a group only ends in points between two fields that part there: it would reach the border if they were seen. */
+  /** Whether a group ends in points beside the border, between two fields that part there: it reaches the border with them. */
   isWedge(group: readonly number[]): boolean {
     const own = new Set(group);
     const ends = group
       .flatMap((index) => this.junctions.get(index) ?? [])
       .filter(({ regions }) => regions.filter((index) => !own.has(index)).length > 1);
+    const { width, height } = this.runs;
     return (
       ends.length > 1 &&
       ends.every((junction) => {
-        const shares = shareAround(this.map, junction, wedgeReach * this.runs.height);
+        const { x, y } = junction;
+        if (Math.min(x, y, width - x, height - y) > wedgeNear * height) return false;
+        const shares = shareAround(this.map, junction, wedgeReach * height);
         return group.reduce((sum, index) => sum + (shares.get(index) ?? 0), 0) <= wedge;
       })
     );
