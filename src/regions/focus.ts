@@ -4,8 +4,8 @@ import type { RegionMap } from "./component.ts";
 
 /** All charges together are no focus under this share of the flag (our own judgement). */
 const leastFocus = 0.002;
-/** What is under this share of the largest charge is a speck beside it (our own judgement). */
-const leastBeside = 0.01;
+/** What is under the one share of the largest charge and the other of the flag is a speck beside it (our own judgement). */
+const [leastBeside, leastCharge] = [0.01, 0.0005] as const;
 
 /**
  * Returns the regions that are charges: those that touch neither border nor transparency, with what they enclose, without
@@ -33,7 +33,8 @@ export function findCharges(map: RegionMap, flagPixels: number): ReadonlySet<num
     inner = next;
   }
   const largest = Math.max(0, ...charges.map((charge) => around.pixelsOf(charge)));
-  const kept = charges.filter((charge) => around.pixelsOf(charge) >= leastBeside * largest).flat();
+  const least = Math.min(leastBeside * largest, leastCharge * flagPixels);
+  const kept = charges.filter((charge) => around.pixelsOf(charge) >= least).flat();
   return new Set(around.pixelsOf(kept) < leastFocus * flagPixels ? [] : kept);
 }
 
