@@ -31,7 +31,12 @@ export async function lookAt(
     const hex = declared[index] ?? null;
     return paint.flat && hex !== null ? { hex, uneven: null } : look(picture, map, labels[index] ?? 0, hex);
   });
-  return nameLooks(seen, paints);
+  const pixels = paints.map((_, index) => countPixels(map, labels[index] ?? 0));
+  return nameLooks(seen, paints, pixels);
+}
+
+function countPixels({ labels }: LabelMap, label: number): number {
+  return labels.reduce((sum, at) => sum + (at === label ? 1 : 0), 0);
 }
 
 function look(
@@ -50,11 +55,17 @@ function look(
 }
 
 /** Names are unique in a flag; the selected part of a paint is called after its paint while it looks the same. */
-function nameLooks(seen: readonly Omit<PaintLook, "name">[], paints: readonly Paint[]): readonly PaintLook[] {
-  const hexes = [...new Set(seen.map((paint) => paint.hex))];
-  const names = new Map(nameColours(hexes).map((name, index) => [hexes[index], name]));
+function nameLooks(
+  seen: readonly Omit<PaintLook, "name">[],
+  paints: readonly Paint[],
+  pixels: readonly number[],
+): readonly PaintLook[] {
+  const names = nameColours(
+    seen.map(({ hex }) => hex),
+    pixels,
+  );
   return seen.map((paint, index) => {
-    const name = names.get(paint.hex) ?? paint.hex;
+    const name = names[index] ?? paint.hex;
     const key = paints[index]?.key ?? "";
     const hasTwin =
       paints[index]?.selected === true &&
