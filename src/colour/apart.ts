@@ -115,6 +115,32 @@ export function listDifferences(word: BasicWord, from: Hex, hex: Hex): readonly 
   return all.filter(({ size }) => size > 0).sort((a, b) => rank(b) - rank(a));
 }
 
+const ordinals = ["second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
+
+/** Every word that may stand before the word of a colour in a name of ours. */
+const ownWords: ReadonlySet<string> = new Set([
+  ...["light", "lighter", "lightest", "dark", "darker", "darkest", "mid", "neutral", "deeper", "deep"],
+  ...["greyer", "greyish", "very", "much", "slightly", ...ordinals],
+  ...[...Object.values(comparatives), ...Object.values(qualities), ...tints.map(([, tint]) => tint)],
+  ...Object.values(neutralNames).flatMap((names) => names.map((name) => name.split(/[ -]/)[0] ?? "")),
+]);
+
+/** Whether `word` may stand before the word of a colour in a name of ours. */
+export function isOwnWord(word: string): boolean {
+  return ownWords.has(word);
+}
+
+/**
+ * The last resort, when every word is used up: the first of `second darker green`, `third darker green` and so on that
+ * is free, and behind the tenth `darker green 11`.
+ */
+export function countName(name: string, isTaken: (name: string) => boolean): string {
+  const said = ordinals.map((ordinal) => `${ordinal} ${name}`).find((one) => !isTaken(one));
+  let number = ordinals.length + 2;
+  while (said === undefined && isTaken(`${name} ${number}`)) number += 1;
+  return said ?? `${name} ${number}`;
+}
+
 /** Whether a colour called `word` has no hue of its own. */
 export function isNeutral(word: BasicWord): boolean {
   return word === "black" || word === "white" || word === "grey";

@@ -1,6 +1,6 @@
 // Floor 1. The names of the colours of one flag that share a word: the largest plain, the others by what sets them apart.
 import type { BasicWord } from "./anchor.ts";
-import { type Difference, findNeutralNames, listDifferences } from "./apart.ts";
+import { countName, type Difference, findNeutralNames, listDifferences } from "./apart.ts";
 import type { Hex } from "./colour.ts";
 import { linearOf } from "./parse.ts";
 import { oklchOf } from "./space.ts";
@@ -98,7 +98,10 @@ function nameSeries(word: BasicWord, { members, namesFor }: Series, names: Map<H
     const [near] = [...direct].sort((a, b) => Math.abs(a.size - size) - Math.abs(b.size - size));
     const base = names.get(near?.hex ?? hex) ?? namesFor(1)[0] ?? word;
     const qualified = near === undefined ? [] : listQualified(word, base, near.hex, hex);
-    names.set(hex, qualified.find((name) => !has(names, name)) ?? count(base, names));
+    names.set(
+      hex,
+      qualified.find((name) => !has(names, name)) ?? countName(base, (name) => has(names, name)),
+    );
   }
 }
 
@@ -112,26 +115,6 @@ function listQualified(word: BasicWord, base: string, from: Hex, hex: Hex): read
 function insertWord(name: string, quality: string): string {
   const at = name.lastIndexOf(" ") + 1;
   return `${name.slice(0, at)}${quality} ${name.slice(at)}`;
-}
-
-const ordinals = [
-  "second",
-  "third",
-  "fourth",
-  "fifth",
-  "sixth",
-  "seventh",
-  "eighth",
-  "ninth",
-  "tenth",
-] as const;
-
-/** The last resort, when every word is used up: `second darker green`, and behind the tenth `darker green 11`. */
-function count(base: string, names: ReadonlyMap<Hex, string>): string {
-  const said = ordinals.map((ordinal) => `${ordinal} ${base}`).find((name) => !has(names, name));
-  for (let number = ordinals.length + 2; said === undefined; number += 1)
-    if (!has(names, `${base} ${number}`)) return `${base} ${number}`;
-  return said;
 }
 
 function has(names: ReadonlyMap<Hex, string>, name: string): boolean {

@@ -1,6 +1,6 @@
 // Floor 1. What a person would call a colour, what the colours of one flag are called, and what takes their place.
-import { anchors, type BasicWord } from "./anchor.ts";
-import { listDifferences, nameBy } from "./apart.ts";
+import { anchors, type BasicWord, basicWords } from "./anchor.ts";
+import { countName, isOwnWord, listDifferences, nameBy } from "./apart.ts";
 import type { Hex } from "./colour.ts";
 import { nameFamily } from "./family.ts";
 import { linearOf } from "./parse.ts";
@@ -69,6 +69,12 @@ export function nameColour(hex: Hex): string {
   return lightness01 > light && chroma < (fullChroma[word] ?? 1) ? `light ${word}` : word;
 }
 
+/** Whether all of a name, in small letters, is said in words that names are made of here: `dark yellow`, `off-white`. */
+export function isOwnName(name: string): boolean {
+  const [last, ...before] = name.split(/[ -]/).reverse();
+  return basicWords.some((word) => word === last) && before.every((word) => isOwnWord(word));
+}
+
 /** The word of a colour's name, without `light` or `dark`. Throws RangeError where `hex` is not `#rrggbb`. */
 export function wordOf(hex: Hex): BasicWord {
   return findWord(hex, oklchOf(linearOf(hex)));
@@ -124,7 +130,8 @@ export function nameReplacement(
   const keepsWord = called === undefined && wordOf(hex) === wordOf(today.hex);
   const saysMore = plain.includes(" ") && plain !== nameColour(today.hex);
   if (clash === undefined && (!keepsWord || saysMore)) return plain;
-  return nameApart(hex, called ?? wordOf(hex), keepsWord ? today : (clash ?? today), flag);
+  const noun = called === undefined || isOwnName(called) ? wordOf(hex) : called;
+  return nameApart(hex, noun, keepsWord ? today : (clash ?? today), flag);
 }
 
 /** The first name by which `hex` differs from `from` that no colour of the flag has and none gives the lie to. */
@@ -141,7 +148,9 @@ function nameApart(hex: Hex, noun: string, from: NamedColour, flag: readonly Nam
   const degree = holder === undefined || isSo(holder) ? "much" : "slightly";
   const qualified = more.map(({ quality }) => nameBy(comparative, `${quality} ${noun}`));
   const free = [name, `${degree} ${comparative} ${noun}`, ...qualified];
-  return free.find((one) => holderOf(one) === undefined) ?? `new ${noun}`;
+  return (
+    free.find((one) => holderOf(one) === undefined) ?? countName(name, (one) => holderOf(one) !== undefined)
+  );
 }
 
 function findWord(hex: Hex, { lightness01, chroma }: Oklch): BasicWord {

@@ -1,7 +1,7 @@
 // Floor 4, step 4a. What a paint may be replaced by: the palette, the flag's own other colours, the least shade that clears.
 import type { Cloth } from "../colour/cloth.ts";
 import type { Hex } from "../colour/colour.ts";
-import { nameColour } from "../colour/name.ts";
+import { nameReplacement } from "../colour/name.ts";
 import { deciding, type PaintLook } from "./figures.ts";
 import { endsOf } from "./pair.ts";
 import { findShade, type Neighbour, type ShadeFinding } from "./shade.ts";
@@ -37,14 +37,17 @@ export function listCandidates(
   const today = subject.looks[subject.paint]?.hex;
   const found = new Map<Hex, Candidate>();
   for (const candidate of [...palette, ...own]) {
-    if (candidate.hex !== today && !found.has(candidate.hex)) found.set(candidate.hex, candidate);
+    if (candidate.hex !== today && !found.has(candidate.hex))
+      found.set(candidate.hex, {
+        ...candidate,
+        name: nameIn(subject, candidate.hex, [...found.values()], candidate.name),
+      });
   }
   const { least } = shade;
   if (least !== null && today !== undefined && !found.has(least.hex)) {
-    const direction = least === shade.lighter ? "lighter" : "darker";
     found.set(least.hex, {
       hex: least.hex,
-      name: nameShade(today, least.hex, direction),
+      name: nameIn(subject, least.hex, [...found.values()]),
       kind: "shade",
     });
   }
@@ -82,8 +85,7 @@ export function otherSide(edge: TableEdge, paint: number): number | undefined {
   return edge.b === paint ? edge.a : undefined;
 }
 
-/** `light blue`, `black`; where the plain word stays the same, `lighter blue` or `darker blue`. */
-function nameShade(today: Hex, next: Hex, direction: "lighter" | "darker"): string {
-  const name = nameColour(next);
-  return name === nameColour(today) ? `${direction} ${name.replace(/^(?:light|dark) /, "")}` : name;
+/** What `hex` is called in the place of the subject's paint: unlike the flag's other colours, and unlike `offered`. */
+function nameIn({ looks, paint }: Subject, hex: Hex, offered: readonly Candidate[], called?: string): string {
+  return nameReplacement(hex, looks[paint] as PaintLook, [...looks, ...offered], called);
 }

@@ -6,7 +6,7 @@ import { measureDifference } from "../colour/difference.ts";
 import { linearOf } from "../colour/parse.ts";
 import { tinctureOf } from "../colour/tincture.ts";
 import { simulate } from "../colour/vision.ts";
-import type { Measure, MeasuredColour, MeasuredEdge, VisionFigures } from "./measure.ts";
+import type { Measure, MeasuredColour, MeasuredEdge, PaintPart, VisionFigures } from "./measure.ts";
 import { measureReadsTo } from "./reads.ts";
 import type { EdgeTable, TableEdge, TableFocus } from "./table.ts";
 
@@ -14,6 +14,8 @@ import type { EdgeTable, TableEdge, TableFocus } from "./table.ts";
 export interface PaintLook {
   readonly hex: Hex;
   readonly name: string;
+  /** Absent where it is a whole paint, and after a change of it. */
+  readonly part?: PaintPart;
   readonly uneven: { readonly lightest: Hex; readonly darkest: Hex } | null;
 }
 
@@ -173,6 +175,7 @@ export function describeColours(
       id: paint.id,
       hex: look.hex,
       name: look.name,
+      ...(look.part === undefined ? {} : { part: look.part }),
       tincture: tinctureOf(look.hex),
       share: paint.share,
       touchesBorder: paint.touchesBorder,

@@ -1,5 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { findNeutralNames, isNeutral, listDifferences, nameBy } from "../../src/colour/apart.ts";
+import {
+  countName,
+  findNeutralNames,
+  isNeutral,
+  isOwnWord,
+  listDifferences,
+  nameBy,
+} from "../../src/colour/apart.ts";
 
 // Expected by reading: the shades differ in one way only, or in one way far more than in the others.
 describe("listDifferences", () => {
@@ -43,4 +50,16 @@ test("black and white have names of their own", () => {
   expect(nameBy("lighter", "black")).toBe("off-black");
   expect(findNeutralNames("darker", "white")).toContain("off-white");
   expect(["black", "blue"].map((word) => isNeutral(word as "black"))).toEqual([true, false]);
+});
+
+test("the last resort counts in words as far as they go", () => {
+  const taken = new Set<string>();
+  for (let count = 0; count < 11; count += 1) taken.add(countName("red", (name) => taken.has(name)));
+  expect([...taken].slice(0, 2)).toEqual(["second red", "third red"]);
+  expect([...taken].slice(-3)).toEqual(["tenth red", "red 11", "red 12"]);
+});
+
+test("words of ours are known from others", () => {
+  expect(["darker", "bluish", "off", "second", "warmer"].every(isOwnWord)).toBe(true);
+  expect(["lihgt", "signal", "red", ""].some(isOwnWord)).toBe(false);
 });

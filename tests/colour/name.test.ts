@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Hex } from "../../src/colour/colour.ts";
-import { nameColour, nameColours, nameReplacement, wordOf } from "../../src/colour/name.ts";
+import { isOwnName, nameColour, nameColours, nameReplacement, wordOf } from "../../src/colour/name.ts";
 import { shadeNames } from "../reference/names.ts";
 
 describe("nameColour", () => {
@@ -144,4 +144,11 @@ test("the word is the name without light and dark", () => {
     "blue",
     "blue",
   ]);
+});
+
+test("a name of ours is known from a name that somebody gave", () => {
+  for (const name of ["green", "dark yellow", "off-white", "slightly darker bluish green"])
+    expect(isOwnName(name)).toBe(true);
+  for (const name of ["gold", "signal red", "sea green", "#ff0000", "", "lihgt blue"])
+    expect(isOwnName(name)).toBe(false);
 });

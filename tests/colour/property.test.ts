@@ -5,7 +5,7 @@ import { defaultCloth, measureLuminance, measureReflectance } from "../../src/co
 import type { Hex, LinearRgb } from "../../src/colour/colour.ts";
 import { gradeOf, measureContrast, measureContrastRatio } from "../../src/colour/contrast.ts";
 import { measureDifference } from "../../src/colour/difference.ts";
-import { nameColour, nameColours, nameReplacement } from "../../src/colour/name.ts";
+import { isOwnName, nameColour, nameColours, nameReplacement } from "../../src/colour/name.ts";
 import { hexOf, linearOf, parseColour, toHex, toRgb } from "../../src/colour/parse.ts";
 import { linearOfOklch, oklchOf } from "../../src/colour/space.ts";
 import { tinctureOf } from "../../src/colour/tincture.ts";
@@ -179,6 +179,7 @@ describe("names", () => {
           const shares = areas.slice(0, flag.length);
           const names = nameColours(flag, shares);
           expect(new Set(names).size).toBe(flag.length);
+          expect(names.filter((name) => !isOwnName(name))).toEqual([]);
           for (const name of names) expect(name).toMatch(/^([a-z]+[ -])*[a-z]+$/);
           expect(nameColours([...flag].reverse(), [...shares].reverse())).toEqual([...names].reverse());
           for (const [index, hex] of flag.entries()) {

@@ -37,6 +37,12 @@ const groups = (count: number, times: number): string =>
     return `<g id="g${index}">${inner}</g>`;
   }).join("");
 
+/** A drawing whose white is not that of CSS, in a gallery whose palette has no white. */
+const dull = (next: string): Files => ({
+  ...ferry(rightStudy.replace('"#f4c430"', next), rightDrawing.replace("#ffffff", "#f4f4f4")),
+  "gallery.yaml": `${rightGallery}palette: { gold: "#f4c430" }\n`,
+});
+
 /** Rule → both sides, made. */
 export const told: Readonly<Record<string, { readonly wrong: Files; readonly right: Files }>> = {
   "study/front-matter-size": {
@@ -56,6 +62,10 @@ export const told: Readonly<Record<string, { readonly wrong: Files; readonly rig
       "studies/wheel/original.svg": rightDrawing.replace("#1b2a5c", "#0f5a32").replace('r="5"', 'r="2"'),
     },
     right: ferry(key("formerly: [ferry-wheel]")),
+  },
+  "study/two-meanings": {
+    wrong: dull("white"),
+    right: dull('"#f4f4f4"'),
   },
   "study/colour-unseen": {
     wrong: ferry(plainStudy, rightDrawing.replace('r="5"', 'r="0"')),
