@@ -31,6 +31,9 @@ export function checkPart(path: string, { part, only }: Raw): Finding[] {
   return [...findings, { rule: "study/part-alone", path: `${path}.part`, on: "key", reason, hint }];
 }
 
+/** What a page calls a colour moves with the drawing; its hex is the colour itself. */
+const askForHex = 'Type the colour itself, in hex and in quotes: names: { "#1b2a5c": navy }';
+
 function checkEntry(key: string, value: unknown): Finding[] {
   const path = `names.${key}`;
   const turned = typeof value === "string" ? parseColour(value)?.hex : undefined;
@@ -51,7 +54,7 @@ function checkEntry(key: string, value: unknown): Finding[] {
   if (colour?.alpha01 === 1) return findings;
   const { reason, hint } =
     colour === undefined
-      ? describeUnknownColour(key, [])
+      ? { ...describeUnknownColour(key, []), ...(key.startsWith("#") ? {} : { hint: askForHex }) }
       : {
           reason: `${quoteText(key)} is translucent; a flag's colour is opaque.`,
           hint: `Type: ${JSON.stringify(colour.hex)}`,

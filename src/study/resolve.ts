@@ -105,13 +105,14 @@ export function resolveWith(
   if (entry !== undefined && (drawn === undefined || !isUsualPalette(palette)))
     return { hex: entry.hex, called: entry.name };
   const isOurs = drawn === undefined && replace !== undefined && isOwnName(text.trim().toLowerCase());
-  const meant = drawn ?? (isOurs ? findNamed(text, offer?.(replace) ?? []) : undefined);
+  const offered = isOurs ? (offer?.(replace) ?? []) : [];
+  const meant = drawn ?? findNamed(text, offered);
   if (meant !== undefined) {
     const other = entry === undefined ? css : undefined;
     const from = drawn === undefined ? "what “try” offers" : "the drawing";
     return { hex: meant.hex, called: meant.name, ...warnTwoMeanings(text, meant.hex, from, other, at) };
   }
-  if (css === undefined) return { problem: unknown(text, palette, at) };
+  if (css === undefined) return { problem: unknown(text, palette, offered, at) };
   const called = names?.get(css) ?? (/^[a-z]+$/i.test(text.trim()) ? text.trim().toLowerCase() : undefined);
   return { hex: css, ...(called === undefined ? {} : { called }) };
 }
@@ -128,12 +129,19 @@ function findEntry(text: string, palette: Vocabulary["palette"]): NamedColour | 
   return hex && { hex, name };
 }
 
-function unknown(text: string, palette: Vocabulary["palette"], at: Whereabouts): Problem {
+/** In our own words, what else `try` would put there is the best answer. */
+function unknown(
+  text: string,
+  palette: Vocabulary["palette"],
+  offered: readonly NamedColour[],
+  at: Whereabouts,
+): Problem {
+  const names = [...new Set([...palette.keys(), ...offered.map(({ name }) => name)])];
   return {
     rule: "study/wrong-colour",
     severity: "error",
     ...at,
-    ...describeUnknownColour(text, [...palette.keys()]),
+    ...describeUnknownColour(text, names),
   };
 }
 

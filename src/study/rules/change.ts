@@ -35,8 +35,8 @@ export const changeRules: readonly Rule[] = [
     why: "What the study calls a colour comes first, then the drawing and the palette, then CSS; the message says which hex was used.",
     example: {
       file: "told",
-      wrong: "“with: white” where the drawing's white is #f4f4f4, and the gallery's own palette has no white",
-      right: 'with: "#f4f4f4"',
+      wrong: "“with: pink” where the drawing's pink is #e5709a",
+      right: 'with: "#e5709a"',
     },
   },
   {

@@ -37,11 +37,9 @@ const groups = (count: number, times: number): string =>
     return `<g id="g${index}">${inner}</g>`;
   }).join("");
 
-/** A drawing whose white is not that of CSS, in a gallery whose palette has no white. */
-const dull = (next: string): Files => ({
-  ...ferry(rightStudy.replace('"#f4c430"', next), rightDrawing.replace("#ffffff", "#f4f4f4")),
-  "gallery.yaml": `${rightGallery}palette: { gold: "#f4c430" }\n`,
-});
+/** A drawing whose pink is not that of CSS; the usual palette has none. */
+const pink = (next: string): Files =>
+  ferry(rightStudy.replace('"#f4c430"', next), rightDrawing.replace("#ffffff", "#e5709a"));
 
 /** Rule → both sides, made. */
 export const told: Readonly<Record<string, { readonly wrong: Files; readonly right: Files }>> = {
@@ -64,8 +62,8 @@ export const told: Readonly<Record<string, { readonly wrong: Files; readonly rig
     right: ferry(key("formerly: [ferry-wheel]")),
   },
   "study/two-meanings": {
-    wrong: dull("white"),
-    right: dull('"#f4f4f4"'),
+    wrong: pink("pink"),
+    right: pink('"#e5709a"'),
   },
   "study/colour-unseen": {
     wrong: ferry(plainStudy, rightDrawing.replace('r="5"', 'r="0"')),
