@@ -14,13 +14,15 @@ import {
   measureStrength,
 } from "./clarity.ts";
 import { measureFocus } from "./focus.ts";
-import type { Measure, MeasuredColour, MeasuredEdge, VisionFigures } from "./measure.ts";
+import type { Measure, MeasuredColour, MeasuredEdge, PaintPart, VisionFigures } from "./measure.ts";
 import type { EdgeTable, TableEdge, TableFocus } from "./table.ts";
 
 /** What a paint looks like: its colour, and the ends it runs between where it is uneven. */
 export interface PaintLook {
   readonly hex: Hex;
   readonly name: string;
+  /** Absent where it is a whole paint, and after a change of it. */
+  readonly part?: PaintPart;
   readonly uneven: { readonly lightest: Hex; readonly darkest: Hex } | null;
 }
 
@@ -69,7 +71,8 @@ export function measureEdge(
 
 /** Returns the contrast of one edge, in percent, as {@link measureEdge} does. */
 export function measureContrastOf(edge: TableEdge, looks: readonly PaintLook[], cloth: Cloth): number {
-  return findWorst(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, (linear) => linear, cloth).contrast;
+  return findWorst(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, (linear) => linear, cloth)
+    .contrast;
 }
 
 function seenBy(
@@ -126,6 +129,7 @@ export function describeColours(
       id: paint.id,
       hex: look.hex,
       name: look.name,
+      ...(look.part === undefined ? {} : { part: look.part }),
       tincture: tinctureOf(look.hex),
       share: paint.share,
       touchesBorder: paint.touchesBorder,

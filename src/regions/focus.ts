@@ -1,6 +1,7 @@
 // Floor 3, step 4b. The focus: which pixels show what has to be seen, the charges.
-import { groupNeighbours, Surroundings } from "./field.ts";
+
 import type { RegionMap } from "./component.ts";
+import { groupNeighbours, Surroundings } from "./field.ts";
 
 /** All charges together are no focus under this share of the flag (our own judgement). */
 const leastFocus = 0.002;

@@ -1,4 +1,5 @@
 // Floor 5. The beginning of every way through a drawing: read, resolve, measure; and the end of most: a redesign written.
+import type { Hex } from "../colour/colour.ts";
 import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
 import { readDrawing } from "../svg/gate.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
@@ -14,6 +15,8 @@ export interface OpenOptions {
   /** In flag heights; 0 is the full drawing. */
   readonly distance: number;
   readonly focus?: Focus;
+  /** What the author calls colours of the drawing. */
+  readonly names?: ReadonlyMap<Hex, string>;
   /** Less than everything, as for {@link Viewing}. */
   readonly isBrief?: boolean;
   /** Says where a value of the focus stands, for messages; default the drawing's file. */
@@ -39,7 +42,7 @@ export const unofficialNote = "Unofficial study: a proposal for discussion, not 
 export async function openDrawing(
   file: string,
   bytes: Uint8Array,
-  options: OpenOptions,
+  options: OpenOptions & { readonly palette?: ReadonlyMap<string, string> },
 ): Promise<Outcome<OpenedDrawing>> {
   const read = readDrawing(file, bytes);
   const problems: Problem[] = [...read.problems];
@@ -49,6 +52,7 @@ export async function openDrawing(
   const viewing: Viewing = {
     distance: options.distance,
     ...(options.isBrief === undefined ? {} : { isBrief: options.isBrief }),
+    ...(options.names === undefined ? {} : { names: options.names }),
   };
   const inspected = await inspectSafely(resolved, viewing);
   problems.push(...inspected.problems);
@@ -59,7 +63,13 @@ export async function openDrawing(
       problems,
     };
   const locate = options.locate ?? (() => ({ file }));
-  const focus = planFocus(resolved, listColours(resolved, inspected.value), options.focus, locate);
+  const focus = planFocus(
+    resolved,
+    listColours(resolved, inspected.value),
+    options.focus,
+    locate,
+    options.palette ?? new Map(),
+  );
   problems.push(...focus.problems);
   if (focus.value === undefined || hasError(focus.problems)) return { value: undefined, problems };
   const focused = { ...viewing, focus: focus.value };

@@ -6,7 +6,7 @@ import { measuringSize } from "../regions/raster.ts";
 import { findRuns, type Runs } from "../regions/runs.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
 import { findPaints, type PaintedShapes, type Selection } from "../svg/paint.ts";
-import { lookAt } from "./look.ts";
+import { lookAt, nameLooks } from "./look.ts";
 import { renderMap } from "./map.ts";
 import type { Viewing } from "./viewing.ts";
 
@@ -32,7 +32,8 @@ export async function renderScene(resolved: ResolvedDrawing, viewing: Viewing): 
   const runs = findRuns(map);
   const areas = measureAreas(runs, shapes.paints.length);
   viewing.lap?.("labels");
-  const looks = await lookAt(resolved.drawing, map, shapes.paints);
+  const seen = await lookAt(resolved.drawing, map, shapes.paints);
+  const looks = nameLooks(seen, shapes.paints, areas.pixels.slice(1), viewing);
   viewing.lap?.("colours");
   return { resolved, shapes, map, runs, areas, looks };
 }

@@ -1,12 +1,11 @@
 // Floor 5. A study among all it could have chosen: the ranked options, where its own change stands, the author's others.
-import type { Hex } from "../colour/colour.ts";
-import { nameColour } from "../colour/name.ts";
 import type { Comparison, Outcome as EdgeOutcome } from "../measure/comparison.ts";
 import type { PaintPair } from "../measure/pair.ts";
 import { describeStanding, findStanding } from "../measure/standing.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { compareDrawing } from "./analyse.ts";
 import { drawMatrix } from "./matrix.ts";
+import { settleNames } from "./naming.ts";
 import { openDrawing } from "./open.ts";
 import { type OptionsReport, rankOpened, readPalette, type TryOptions } from "./options.ts";
 import type { NotedResult, StudyRanking, ToldStanding } from "./ranking.ts";
@@ -50,6 +49,10 @@ function readOptions(study: Study, gallery: Gallery): TryOptions {
     distance: gallery.viewingDistance,
     palette: gallery.palette,
     locate: (path) => ({ file: study.file, ...study.places.get(path) }),
+    names: settleNames(study.change, {
+      palette: gallery.palette,
+      ...(study.names === undefined ? {} : { names: study.names }),
+    }),
     ...(study.focus === undefined ? {} : { focus: study.focus }),
   };
 }
@@ -67,10 +70,11 @@ async function measureNoted(
   const { value, problems } = await compareDrawing(study.originalFile, bytes, option, { ...options, locate });
   const own = problems.filter((problem) => isOwn(problem, study, index));
   if (value === undefined) return { value: undefined, problems: own };
-  const { comparison, change, redesign } = value;
+  const { comparison, change, name, redesign } = value;
   const noted: NotedResult = {
+    index,
     ...change,
-    name: nameOf(option.with, change.with, options.palette),
+    name,
     ...(option.note === undefined ? {} : { note: option.note }),
     clarity: comparison.clarity[1],
     focusClarity: comparison.after.focus.clarity,
@@ -108,10 +112,4 @@ function pairsWith(comparison: Comparison, outcome: EdgeOutcome): readonly Paint
   return comparison.edges
     .filter((edge) => edge.outcome === outcome)
     .map(({ a, b, names }) => ({ a, b, names: names[0] }));
-}
-
-/** The name of the palette, where the author used one, else the plain name of the colour. */
-function nameOf(written: string, hex: Hex, palette: ReadonlyMap<string, string>): string {
-  const word = written.trim().toLowerCase();
-  return palette.has(word) ? word : nameColour(hex);
 }

@@ -47,7 +47,10 @@ test("an original of two studies is one flag; a part that only selects is no col
     ...edge,
     names: [edge.names[0], `${edge.names[1]}, selected part`] as const,
   }));
-  const parted = { ...comparison, before: { ...comparison.before, edges } };
+  const colours = comparison.before.colours.map((colour) =>
+    colour.name === "red" ? { ...colour, name: "red, selected part", part: { of: "red" } } : colour,
+  );
+  const parted = { ...comparison, before: { ...comparison.before, colours, edges } };
   const { entries } = surveyGallery(
     [
       { ...studyResult, study: { ...shared, slug: "b" }, comparison: parted },

@@ -10,7 +10,7 @@ test.each([
   [
     "xyzzyx",
     ["red", "sea"],
-    'Type a hex colour in quotes, such as "#f4c430", or a name of the palette: red, sea.',
+    'Type a hex colour in quotes, such as "#f4c430", or a name: red, sea.',
   ],
 ])("%s, with the palette %j: %s", (text, names, hint) => {
   expect(describeUnknownColour(text, names).hint).toBe(hint);

@@ -8,7 +8,7 @@ import type { Format } from "./format.ts";
 import { describeEdges, describeGroup, describeTies, inWords } from "./optionwords.ts";
 import type { Swatch } from "./paint.ts";
 import { nameWhole } from "./paint.ts";
-import { capitalise, nameNew } from "./phrase.ts";
+import { capitalise } from "./phrase.ts";
 import { type Plate, presentPlate } from "./plate.ts";
 import { formatStudyPath } from "./status.ts";
 
@@ -138,6 +138,7 @@ interface ShownChange {
   readonly replace: `#${string}`;
   readonly with: `#${string}`;
   readonly only?: string;
+  readonly part?: string;
   readonly name: string;
   readonly clarity: number | null;
   readonly clearEdgeShare: number | null;
@@ -146,8 +147,8 @@ interface ShownChange {
 function presentChange(option: ShownChange, file: string, result: StudyResult, link: Linker, format: Format) {
   const before = nameOfPaint(result, option.replace);
   const after = { hex: option.with, name: option.name };
-  const where = option.only === undefined ? "" : " in one part";
-  const change = `${capitalise(before.name)} becomes ${nameNew(before, after)}${where}`;
+  const where = option.only === undefined ? "" : ` in ${option.part ?? "one part"}`;
+  const change = `${capitalise(before.name)} becomes ${after.name}${where}`;
   const plate = presentPlate(
     "Option",
     link(`${formatStudyPath(result.study.slug)}${file}`),
@@ -164,7 +165,7 @@ function presentChange(option: ShownChange, file: string, result: StudyResult, l
 
 function nameOfPaint({ comparison }: StudyResult, hex: `#${string}`): Swatch {
   const paint = comparison.before.colours.find((colour) => colour.hex === hex);
-  return { hex, name: nameWhole(paint?.name ?? hex) };
+  return { hex, name: paint === undefined ? hex : nameWhole(paint) };
 }
 
 function describeVanishing({ report }: StudyRanking, format: Format): string | undefined {

@@ -52,7 +52,10 @@ const mostColours = 8;
 
 function describeLooks(measure: Measure, vision: Vision, format: Format): string {
   const colours = measure.colours.filter(({ share }) => share >= leastShare).slice(0, mostColours);
-  const seen = nameColours(colours.map(({ hex }) => hexOf(simulate(linearOf(hex), vision))));
+  const seen = nameColours(
+    colours.map(({ hex }) => hexOf(simulate(linearOf(hex), vision))),
+    colours.map(({ share }) => share),
+  );
   const same = colours.filter(({ name }, index) => name === seen[index]).map(({ name }) => name);
   const other = colours.flatMap(({ name }, index) =>
     name === seen[index] ? [] : [`${name} looks ${seen[index]}`],

@@ -104,7 +104,7 @@ export function presentStudy(
     links: linkMethod(link),
     colours: presentColours(result, format),
     prose: renderProse(study.body, createFigures(shown, comparison, format, { address: linkEdge, gain })),
-    notes: presentNotes(study, gallery, link, path),
+    notes: presentNotes(result, gallery, link, path),
     options: presentOptions(result, link, format),
     likeness: presentLikeness(result, all, link, format),
   };

@@ -10,6 +10,8 @@ test("says the change by names, and where it was made", () => {
   expect(describeChange(studyResult)).toBe("Red becomes yellow.");
   const only = { ...studyResult, change: { ...studyResult.change, only: "#square" } };
   expect(describeChange(only)).toBe("Red becomes yellow, only in the selected part (#square).");
+  const called = { ...only, change: { ...only.change, part: "the square" } };
+  expect(describeChange(called)).toBe("Red becomes yellow, only in the square.");
 });
 
 test("says the verdict with the numbers that made it", () => {
@@ -40,15 +42,15 @@ test("one colour has nothing to measure", () => {
   expect(describeVerdict(none, format).sentence).toBe("One colour: no edges to measure.");
 });
 
-test("a colour that keeps its name says in what it changes", () => {
+test("a colour that keeps its word says in what it changes", () => {
   const [one, red, white] = comparison.after.colours;
   if (!one || !red || !white) throw new Error("the sample has three paints");
-  const darker = { ...red, hex: "#8c1f2b" as const, name: "red" };
+  const darker = { ...red, hex: "#8c1f2b" as const, name: "darker red" };
   const after = { ...comparison.after, colours: [one, darker, white] };
   const result = {
     ...studyResult,
     change: { replace: "#c8202f", with: "#8c1f2b" },
     comparison: { ...comparison, after },
   } as const;
-  expect(describeChange(result)).toBe("Red becomes a darker red.");
+  expect(describeChange(result)).toBe("Red becomes darker red.");
 });

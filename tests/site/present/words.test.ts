@@ -133,13 +133,6 @@ test("one colour has nothing to tell", () => {
   expect(tell([blue], [])).toEqual(["One colour: no edges to measure."]);
 });
 
-test("a colour that keeps its name is told apart as old and new", () => {
-  const green: Paint = { name: "green", hex: "#78ab62", becomes: { name: "green", hex: "#31744d" } };
-  expect(tell([white, green], [edge(["p1", "p2"], "gained", [41.6, 64.6])])[0]).toMatch(
-    /^The new green now stands out from white .* where the old green had 42, soft\./,
-  );
-});
-
 test("edges too short to decide are left to the table, and said to be", () => {
   const edges = [
     edge(["p1", "p2"], "gained", [24, 60], { length: 10 }),

@@ -37,6 +37,10 @@ const groups = (count: number, times: number): string =>
     return `<g id="g${index}">${inner}</g>`;
   }).join("");
 
+/** A drawing whose pink is not that of CSS; the usual palette has none. */
+const pink = (next: string): Files =>
+  ferry(rightStudy.replace('"#f4c430"', next), rightDrawing.replace("#ffffff", "#e5709a"));
+
 /** Rule → both sides, made. */
 export const told: Readonly<Record<string, { readonly wrong: Files; readonly right: Files }>> = {
   "study/front-matter-size": {
@@ -56,6 +60,10 @@ export const told: Readonly<Record<string, { readonly wrong: Files; readonly rig
       "studies/wheel/original.svg": rightDrawing.replace("#1b2a5c", "#0f5a32").replace('r="5"', 'r="2"'),
     },
     right: ferry(key("formerly: [ferry-wheel]")),
+  },
+  "study/two-meanings": {
+    wrong: pink("pink"),
+    right: pink('"#e5709a"'),
   },
   "study/colour-unseen": {
     wrong: ferry(plainStudy, rightDrawing.replace('r="5"', 'r="0"')),
