@@ -1,5 +1,5 @@
 // Floor 3, step 2. The picture of a label drawing → a map that says which paint each pixel shows.
-import type { Raster } from "./raster.ts";
+import { type Raster, wordsOf } from "./raster.ts";
 
 /**
  * Which paint each pixel shows, row by row from the upper hoist: 0 is transparent, `n` is the paint with index n − 1.
@@ -20,7 +20,7 @@ const unknown = 0xffff;
  */
 export function readLabels(raster: Raster, codes: readonly number[]): LabelMap {
   const { width, height } = raster;
-  const pixels = pixelsOf(raster);
+  const pixels = wordsOf(raster);
   const labels = new Uint16Array(width * height);
   const known = new Map<number, number>();
   for (const [index, code] of codes.entries()) known.set(packed(code), index + 1);
@@ -54,12 +54,6 @@ function repeatOpen(open: number[], rowAbove: number, width: number): void {
   let first = open.length;
   while (first > 0 && (open[first - 1] as number) >= rowAbove) first -= 1;
   for (const at of open.slice(first)) open.push(at + width);
-}
-
-/** The picture as one 32-bit number a pixel, 0xaabbggrr. */
-function pixelsOf({ rgba }: Raster): Uint32Array {
-  const bytes = rgba.byteOffset % 4 === 0 ? rgba : rgba.slice();
-  return new Uint32Array(bytes.buffer, bytes.byteOffset, bytes.length >> 2);
 }
 
 function packed(code: number): number {

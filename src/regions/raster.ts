@@ -43,3 +43,9 @@ export async function renderSvg(svg: string): Promise<Raster> {
     .toBuffer({ resolveWithObject: true });
   return { width: info.width, height: info.height, rgba: data };
 }
+
+/** Returns a picture as one 32-bit number a pixel, 0xaabbggrr. */
+export function wordsOf({ rgba }: Raster): Uint32Array {
+  const bytes = rgba.byteOffset % 4 === 0 ? rgba : rgba.slice();
+  return new Uint32Array(bytes.buffer, bytes.byteOffset, bytes.length >> 2);
+}

@@ -13,7 +13,7 @@ import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/write.ts";
 import { askForFocus, findHiddenCharge } from "./hidden.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
-import { lookAt } from "./look.ts";
+import { lookAt, renderNeeded } from "./look.ts";
 import { type OpenedDrawing, type OpenOptions, openDrawing, unofficialNote } from "./open.ts";
 import { listColours, type PlannedChange, planChange } from "./plan.ts";
 import type { EdgeLine, StudyDrawings, StudyResult } from "./result.ts";
@@ -166,7 +166,8 @@ async function lookTwice(
       : paint.declared,
   );
   const labels = table.order.map((index) => index + 1);
-  const after = await lookAt(redesign, map, paints, labels, declared);
+  const picture = await renderNeeded(redesign, map, paints);
+  const after = lookAt(picture, map, paints, labels, declared);
   return {
     table,
     before: looks,

@@ -14,19 +14,32 @@ import { writeSized } from "../svg/write.ts";
 /** ΔE00 between the ends of a paint from which it is flagged uneven (our own judgement). */
 const unevenFrom = 5;
 
-/**
- * Returns what each of `paints` looks like in `drawing`, whose geometry is that of `map`; the label of paint i in the
- * map is `labels[i]` (default i + 1). `declared` are the flat colours after a change; default those of the paints.
- */
-export async function lookAt(
+/** Renders `drawing` as it is, in the size of `map`. */
+export function renderTrue(drawing: Drawing, { width, height }: LabelMap): Promise<Raster> {
+  return renderSvg(writeSized(drawing, width, height));
+}
+
+/** The same where some of `paints` has to be looked at, else undefined. */
+export async function renderNeeded(
   drawing: Drawing,
+  map: LabelMap,
+  paints: readonly Paint[],
+): Promise<Raster | undefined> {
+  return paints.every((paint) => paint.flat) ? undefined : renderTrue(drawing, map);
+}
+
+/**
+ * Returns what each of `paints` looks like in `picture`, the true rendering of a drawing whose geometry is that of `map`;
+ * needed only where a paint is not flat. The label of paint i in the map is `labels[i]` (default i + 1). `declared` are
+ * the flat colours after a change; default those of the paints.
+ */
+export function lookAt(
+  picture: Raster | undefined,
   map: LabelMap,
   paints: readonly Paint[],
   labels: readonly number[] = paints.map((_, index) => index + 1),
   declared: readonly (Hex | null)[] = paints.map((paint) => paint.declared),
-): Promise<readonly PaintLook[]> {
-  const needsPicture = paints.some((paint) => !paint.flat);
-  const picture = needsPicture ? await renderSvg(writeSized(drawing, map.width, map.height)) : undefined;
+): readonly PaintLook[] {
   const seen = paints.map((paint, index) => {
     const hex = declared[index] ?? null;
     return paint.flat && hex !== null ? { hex, uneven: null } : look(picture, map, labels[index] ?? 0, hex);

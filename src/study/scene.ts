@@ -6,7 +6,8 @@ import { measuringSize } from "../regions/raster.ts";
 import { findRuns, type Runs } from "../regions/runs.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
 import { findPaints, type PaintedShapes, type Selection } from "../svg/paint.ts";
-import { lookAt } from "./look.ts";
+import { lookAt, renderTrue } from "./look.ts";
+import { findLost, type LostColour } from "./lost.ts";
 import { renderMap } from "./map.ts";
 import type { Viewing } from "./viewing.ts";
 
@@ -18,6 +19,8 @@ export interface Scene {
   readonly runs: Runs;
   readonly areas: Areas;
   readonly looks: readonly PaintLook[];
+  /** Colours that show where they are not measured: such a drawing is refused. */
+  readonly lost: readonly LostColour[];
 }
 
 /**
@@ -32,9 +35,12 @@ export async function renderScene(resolved: ResolvedDrawing, viewing: Viewing): 
   const runs = findRuns(map);
   const areas = measureAreas(runs, shapes.paints.length);
   viewing.lap?.("labels");
-  const looks = await lookAt(resolved.drawing, map, shapes.paints);
+  const picture = await renderTrue(resolved.drawing, map);
+  const looks = lookAt(picture, map, shapes.paints);
   viewing.lap?.("colours");
-  return { resolved, shapes, map, runs, areas, looks };
+  const lost = findLost(picture, map, shapes.paints, areas.flagPixels);
+  viewing.lap?.("check");
+  return { resolved, shapes, map, runs, areas, looks, lost };
 }
 
 function selectionOf({ change }: Viewing): Selection | undefined {

@@ -8,7 +8,15 @@ import type { Instance } from "../svg/instance.ts";
 export type NamedFocus = { readonly colour: Hex } | { readonly select: ReadonlySet<Instance> };
 
 /** The parts of measuring a drawing, in their order. */
-export type Part = "labels" | "colours" | "distance view" | "focus" | "lines" | "reads to" | "near limit";
+export type Part =
+  | "labels"
+  | "colours"
+  | "check"
+  | "distance view"
+  | "focus"
+  | "lines"
+  | "reads to"
+  | "near limit";
 
 /** How a drawing is looked at. `distance` in flag heights; 0 is the full drawing. */
 export interface Viewing {
