@@ -1,5 +1,5 @@
 // Floor 3, step 2. The picture of a label drawing → a map that says which paint each pixel shows.
-import { type Raster, wordsOf } from "./raster.ts";
+import { type Raster, wordOf, wordsOf } from "./raster.ts";
 
 /**
  * Which paint each pixel shows, row by row from the upper hoist: 0 is transparent, `n` is the paint with index n − 1.
@@ -23,7 +23,7 @@ export function readLabels(raster: Raster, codes: readonly number[]): LabelMap {
   const pixels = wordsOf(raster);
   const labels = new Uint16Array(width * height);
   const known = new Map<number, number>();
-  for (const [index, code] of codes.entries()) known.set(packed(code), index + 1);
+  for (const [index, code] of codes.entries()) known.set(wordOf(code), index + 1);
   const open: number[] = [];
   const bytes = Buffer.from(pixels.buffer, pixels.byteOffset, pixels.byteLength);
   for (let row = 0; row < labels.length; row += width) {
@@ -54,10 +54,6 @@ function repeatOpen(open: number[], rowAbove: number, width: number): void {
   let first = open.length;
   while (first > 0 && (open[first - 1] as number) >= rowAbove) first -= 1;
   for (const at of open.slice(first)) open.push(at + width);
-}
-
-function packed(code: number): number {
-  return (0xff000000 | ((code & 0xff) << 16) | (code & 0xff00) | (code >> 16)) >>> 0;
 }
 
 /** Works inward from the known pixels, ring by ring, until no pixel is open. */
@@ -104,7 +100,7 @@ function nearestNeighbour(
       if (x + dx < 0 || x + dx >= width || y + dy < 0 || y + dy >= height) continue;
       const label = labels[at + dy * width + dx] as number;
       if (label === unknown || label === 0) continue;
-      const distance = distanceOf(pixel, packed(codes[label - 1] ?? 0)) + (dx !== 0 && dy !== 0 ? 1 : 0);
+      const distance = distanceOf(pixel, wordOf(codes[label - 1] ?? 0)) + (dx !== 0 && dy !== 0 ? 1 : 0);
       if (distance < bestDistance) {
         best = label;
         bestDistance = distance;

@@ -1,6 +1,6 @@
 // Floor 3, a check on step 2. Colours that the true rendering shows where the label map gives another paint.
 import type { LabelMap } from "./label.ts";
-import { type Raster, wordsOf } from "./raster.ts";
+import { type Raster, wordOf, wordsOf } from "./raster.ts";
 
 /**
  * Returns, by colour (0xrrggbb), how many pixels of `picture` show exactly that colour of a paint where the map has a paint
@@ -13,25 +13,20 @@ export function countLost(
   colours: readonly (number | undefined)[],
 ): ReadonlyMap<number, number> {
   const pixels = wordsOf(picture);
-  const own = [undefined, ...colours];
-  const known = new Set(colours);
+  const colourOf = new Map(
+    colours.flatMap((colour) => (colour === undefined ? [] : [[wordOf(colour), colour]])),
+  );
+  // 0, which is no opaque pixel, for label 0 and for what is not looked at.
+  const expected = Uint32Array.from([
+    0,
+    ...colours.map((colour) => (colour === undefined ? 0 : wordOf(colour))),
+  ]);
   const lost = new Map<number, number>();
-  for (let at = 0; at < labels.length; ) {
-    const pixel = pixels[at] as number;
+  for (let at = 0; at < labels.length; at += 1) {
     const label = labels[at] as number;
-    const from = at;
-    do at += 1;
-    while (at < labels.length && pixels[at] === pixel && labels[at] === label);
-    const colour = opaqueColour(pixel);
-    const expected = own[label];
-    if (colour === undefined || colour === expected || (label !== 0 && expected === undefined)) continue;
-    if (known.has(colour)) lost.set(colour, (lost.get(colour) ?? 0) + at - from);
+    if (pixels[at] === expected[label] || (label !== 0 && expected[label] === 0)) continue;
+    const colour = colourOf.get(pixels[at] as number);
+    if (colour !== undefined) lost.set(colour, (lost.get(colour) ?? 0) + 1);
   }
   return lost;
-}
-
-/** 0xaabbggrr → 0xrrggbb, undefined where it is not opaque. */
-function opaqueColour(word: number): number | undefined {
-  if (word >>> 24 !== 0xff) return undefined;
-  return ((word & 0xff) << 16) | (word & 0xff00) | ((word >>> 16) & 0xff);
 }
