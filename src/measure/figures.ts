@@ -10,11 +10,28 @@ import type { Measure, MeasuredColour, MeasuredEdge, VisionFigures } from "./mea
 import { measureReadsTo } from "./reads.ts";
 import type { EdgeTable, TableEdge, TableFocus } from "./table.ts";
 
-/** What a paint looks like: its colour, and the ends it runs between where it is uneven. */
-export interface PaintLook {
+/** A colour, and the ends it runs between where it is uneven. */
+export interface Ends {
   readonly hex: Hex;
-  readonly name: string;
   readonly uneven: { readonly lightest: Hex; readonly darkest: Hex } | null;
+}
+
+/**
+ * What a paint looks like as a whole; `beside` what it looks like along its edge with another paint, by the index of that
+ * paint, where that may be something else.
+ */
+export interface PaintLook extends Ends {
+  readonly name: string;
+  readonly beside?: ReadonlyMap<number, Ends>;
+}
+
+/** Returns what the two paints of an edge look like along it. */
+export function seenAlong(
+  looks: readonly PaintLook[],
+  { a, b }: Pick<TableEdge, "a" | "b">,
+): readonly [PaintLook, PaintLook] {
+  const along = (look: PaintLook, other: number): PaintLook => ({ ...look, ...look.beside?.get(other) });
+  return [along(looks[a] as PaintLook, b), along(looks[b] as PaintLook, a)];
 }
 
 /** Edges shorter than this share of all edge length are listed but decide nothing (our own judgement). */
@@ -73,15 +90,17 @@ export function findWeakest<E extends WeighedEdge>(edges: readonly E[]): E | und
   );
 }
 
-/** Measures one edge between two looks. An uneven paint counts with whichever of its ends is nearer to the other. */
+/**
+ * Measures one edge between two looks, as they are along it. An uneven paint counts with whichever of its ends is nearer to
+ * the other.
+ */
 export function measureEdge(
   table: EdgeTable,
   edge: TableEdge,
   looks: readonly PaintLook[],
   cloth: Cloth = defaultCloth,
 ): MeasuredEdge {
-  const one = looks[edge.a] as PaintLook;
-  const other = looks[edge.b] as PaintLook;
+  const [one, other] = seenAlong(looks, edge);
   const contrast = worstContrast(one, other, (linear) => linear, cloth);
   const deltaE00 = measureDifference(linearOf(one.hex), linearOf(other.hex));
   const grade = gradeOf(contrast);
@@ -96,7 +115,7 @@ export function measureEdge(
     contrastRatio: measureContrastRatio(linearOf(one.hex), linearOf(other.hex)),
     deltaE00,
     hueOnly: grade === "weak" && deltaE00 >= hueDifference,
-    tincture: findTincture(one.hex, other.hex),
+    tincture: findTincture(looks[edge.a]?.hex ?? one.hex, looks[edge.b]?.hex ?? other.hex),
     vision: {
       protan: seenBy("protan", one, other, cloth),
       deutan: seenBy("deutan", one, other, cloth),
@@ -113,7 +132,8 @@ export function measureEdge(
 
 /** Returns the contrast of one edge, in percent, as {@link measureEdge} does. */
 export function measureContrastOf(edge: TableEdge, looks: readonly PaintLook[], cloth: Cloth): number {
-  return worstContrast(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, (linear) => linear, cloth);
+  const [one, other] = seenAlong(looks, edge);
+  return worstContrast(one, other, (linear) => linear, cloth);
 }
 
 function seenBy(

@@ -7,13 +7,14 @@ import type { Comparison } from "../measure/comparison.ts";
 import { type Frame, measureLooks } from "../measure/figures.ts";
 import type { Measure } from "../measure/measure.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
+import { measureThinnest } from "../regions/view.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
 import { mapColours, recolour } from "../svg/recolour.ts";
 import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/write.ts";
 import { askForFocus, findHiddenCharge } from "./hidden.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
-import { lookAt, renderNeeded } from "./look.ts";
+import { lookAlong, lookAt, reachOf, renderNeeded } from "./look.ts";
 import { type OpenedDrawing, type OpenOptions, openDrawing, unofficialNote } from "./open.ts";
 import { listColours, type PlannedChange, planChange } from "./plan.ts";
 import type { EdgeLine, StudyDrawings, StudyResult } from "./result.ts";
@@ -167,7 +168,9 @@ async function lookTwice(
   );
   const labels = table.order.map((index) => index + 1);
   const picture = await renderNeeded(redesign, map, paints);
-  const after = lookAt(picture, map, paints, labels, declared);
+  const reach = reachOf(measureThinnest(viewing.distance) * map.height);
+  const whole = lookAt(picture, map, paints, labels, declared);
+  const after = lookAlong(whole, labels, { picture, map, lines: traced, reach });
   return {
     table,
     before: looks,

@@ -14,6 +14,7 @@ import type { ResolvedDrawing } from "../svg/instance.ts";
 import type { Paint } from "../svg/paint.ts";
 import { findFocus, followFocus, type SeenFocus } from "./focus.ts";
 import { findWhole, groupPaints, splitGroups } from "./group.ts";
+import { lookAlong, orderLooks, reachOf } from "./look.ts";
 import { labelsOf, toSeenLines } from "./map.ts";
 import { renderScene, type Scene } from "./scene.ts";
 import type { Viewing } from "./viewing.ts";
@@ -48,9 +49,9 @@ export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing
 
 /** Measures a drawing that is rendered already, by a scene that serves `viewing`. */
 export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Inspection> {
-  const { resolved, shapes, map, areas, looks } = scene;
+  const { resolved, shapes, map, areas } = scene;
   const lap = viewing.lap ?? (() => {});
-  const groups = groupPaints(shapes.paints, areas, looks, viewing);
+  const groups = groupPaints(shapes.paints, areas, scene.looks, viewing);
   const thinnest = measureThinnest(viewing.distance) * map.height;
   const { viewer, whole } = lookThrough(scene, groups, thinnest, viewing);
   const seen = viewer.viewFrom(thinnest);
@@ -64,6 +65,8 @@ export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Insp
   const traced = traceLines(view, focus.mask, viewRuns);
   const lines = toSeenLines(traced);
   lap("lines");
+  const looks = lookAlongLines(scene, traced, thinnest);
+  lap("colours along lines");
   const steps = followFocus(maps, focus, lines, failsIn(looks, viewing));
   lap("reads to");
   const ground = { scene, groups, seen, focus };
@@ -76,7 +79,7 @@ export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Insp
     table,
     traced,
     paints: table.order.map((index) => shapes.paints[index] as Paint),
-    looks: table.order.map((index) => looks[index] as PaintLook),
+    looks: orderLooks(looks, table.order),
     proportions: findProportions(resolved.drawing.viewBox.width, resolved.drawing.viewBox.height),
     warnings: listWarnings(
       map,
@@ -99,12 +102,24 @@ export function tabulateApart(
   replace: Hex,
 ): { readonly table: EdgeTable; readonly looks: readonly PaintLook[] } {
   const { scene, groups, seen, focus } = ground;
-  const { shapes, map, looks } = scene;
+  const { shapes, map } = scene;
   const split = splitGroups(shapes.paints, groups, { ...viewing, change: { replace } });
   const view = seenAlike(seen, joinLabels(map, labelsOf(split)));
   const runs = findRuns(view);
-  const table = tabulateLines(ground, view, runs, toSeenLines(traceLines(view, focus.mask, runs)), []);
-  return { table, looks: table.order.map((index) => looks[index] as PaintLook) };
+  const traced = traceLines(view, focus.mask, runs);
+  const table = tabulateLines(ground, view, runs, toSeenLines(traced), []);
+  const looks = lookAlongLines(scene, traced, measureThinnest(viewing.distance) * map.height);
+  return { table, looks: orderLooks(looks, table.order) };
+}
+
+/** What the paints of a scene look like, along their lines too, in a view without what is thinner than `thinnest` pixels. */
+function lookAlongLines(
+  { looks, picture, map }: Scene,
+  lines: readonly Line[],
+  thinnest: number,
+): readonly PaintLook[] {
+  const labels = looks.map((_, index) => index + 1);
+  return lookAlong(looks, labels, { picture, map, lines, reach: reachOf(thinnest) });
 }
 
 function lookThrough(

@@ -2,7 +2,7 @@
 import type { PaintLook } from "../measure/figures.ts";
 import { type Areas, measureAreas } from "../regions/area.ts";
 import type { LabelMap } from "../regions/label.ts";
-import { measuringSize } from "../regions/raster.ts";
+import { measuringSize, type Raster } from "../regions/raster.ts";
 import { findRuns, type Runs } from "../regions/runs.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
 import { findPaints, type PaintedShapes, type Selection } from "../svg/paint.ts";
@@ -19,6 +19,8 @@ export interface Scene {
   readonly runs: Runs;
   readonly areas: Areas;
   readonly looks: readonly PaintLook[];
+  /** The true rendering, kept where a paint is not flat. */
+  readonly picture: Raster | undefined;
   /** Colours that show where they are not measured: such a drawing is refused. */
   readonly lost: readonly LostColour[];
 }
@@ -40,7 +42,8 @@ export async function renderScene(resolved: ResolvedDrawing, viewing: Viewing): 
   viewing.lap?.("colours");
   const lost = findLost(picture, map, shapes.paints, areas.flagPixels);
   viewing.lap?.("check");
-  return { resolved, shapes, map, runs, areas, looks, lost };
+  const isFlat = shapes.paints.every(({ flat }) => flat);
+  return { resolved, shapes, map, runs, areas, looks, lost, picture: isFlat ? undefined : picture };
 }
 
 function selectionOf({ change }: Viewing): Selection | undefined {

@@ -15,6 +15,7 @@ export type Part =
   | "distance view"
   | "focus"
   | "lines"
+  | "colours along lines"
   | "reads to"
   | "near limit";
 
