@@ -9,13 +9,14 @@ import type { Comparison } from "../measure/comparison.ts";
 import { type Frame, measureLooks } from "../measure/figures.ts";
 import type { Measure } from "../measure/measure.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
+import { measureThinnest } from "../regions/view.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
 import { mapColours, recolour } from "../svg/recolour.ts";
 import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/write.ts";
 import { askForFocus, findHiddenCharge } from "./hidden.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
-import { lookAt, nameChanged } from "./look.ts";
+import { lookAlong, lookAt, nameChanged, reachOf, renderNeeded } from "./look.ts";
 import { checkNames, settleNames } from "./naming.ts";
 import { type OpenedDrawing, type OpenOptions, openDrawing, unofficialNote } from "./open.ts";
 import { rankOpened } from "./options.ts";
@@ -195,7 +196,10 @@ async function lookTwice(
       : paint.declared,
   );
   const labels = table.order.map((index) => index + 1);
-  const after = nameChanged(looks, await lookAt(redesign, map, paints, labels, declared), planned);
+  const picture = await renderNeeded(redesign, map, paints);
+  const reach = reachOf(measureThinnest(viewing.distance) * map.height);
+  const whole = nameChanged(looks, lookAt(picture, map, paints, labels, declared), planned);
+  const after = lookAlong(whole, labels, { picture, map, lines: traced, reach });
   return {
     table,
     before: looks,

@@ -6,6 +6,7 @@ import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
 import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/write.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
+import { tellLost } from "./lost.ts";
 import { type Locate, listColours, planFocus } from "./plan.ts";
 import type { Focus } from "./study.ts";
 import { notDrawable, nothingDrawn } from "./undrawn.ts";
@@ -37,7 +38,7 @@ export const unofficialNote = "Unofficial study: a proposal for discussion, not 
 /**
  * Opens a drawing. With a named focus the colours are looked at first, because a focus may name one.
  *
- * Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable.
+ * Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable, study/colour-lost.
  */
 export async function openDrawing(
   file: string,
@@ -89,6 +90,8 @@ async function inspectSafely(resolved: ResolvedDrawing, viewing: Viewing): Promi
   const { file } = resolved.drawing;
   try {
     const inspection = await inspectDrawing(resolved, viewing);
+    const { lost } = inspection.ground.scene;
+    if (lost.length > 0) return { value: undefined, problems: lost.map((colour) => tellLost(file, colour)) };
     if (inspection.paints.length > 0) return { value: inspection, problems: [] };
     return { value: undefined, problems: [nothingDrawn(file)] };
   } catch (error) {

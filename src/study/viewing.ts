@@ -10,9 +10,11 @@ export type NamedFocus = { readonly colour: Hex } | { readonly select: ReadonlyS
 export type Part =
   | "labels"
   | "colours"
+  | "check"
   | "distance view"
   | "focus"
   | "lines"
+  | "colours along lines"
   | "distance steps"
   | "near limit";
 

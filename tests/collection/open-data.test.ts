@@ -14,6 +14,8 @@ interface Row {
   readonly name: string;
   readonly measure: Measure | undefined;
   readonly problems: readonly string[];
+  /** Flat colours that show where they are not measured. */
+  readonly lost: readonly string[];
   /** Share of the pixels of its label picture that are exact codes. */
   readonly exactShare: number;
   readonly milliseconds: number;
@@ -33,10 +35,11 @@ async function measureFile(name: string, path: string): Promise<Row> {
       name,
       measure: undefined,
       problems: said,
+      lost: [],
       exactShare: 0,
       milliseconds: 0,
     };
-  const { table, looks, map, proportions, warnings } = await inspectDrawing(resolveDrawing(drawing), {
+  const { table, looks, map, proportions, warnings, ground } = await inspectDrawing(resolveDrawing(drawing), {
     distance: 0,
   });
   const measure = measureLooks(
@@ -49,6 +52,7 @@ async function measureFile(name: string, path: string): Promise<Row> {
     name,
     measure,
     problems: said,
+    lost: ground.scene.lost.map(({ hex }) => hex),
     exactShare: map.exactShare,
     milliseconds: performance.now() - start,
   };
@@ -103,6 +107,10 @@ describe("every drawing of both collections", () => {
         .filter(({ measure }) => measure === undefined)
         .map(({ name, problems }) => `${name}: ${problems.join(" ")}`),
     ).toEqual([]);
+  });
+
+  test("shows no colour where another is measured", () => {
+    expect(failing((_, { lost }) => lost.length === 0)).toEqual([]);
   });
 
   test("has labels that are exact codes in at least 98 % of the pixels, save one in two hundred", () => {

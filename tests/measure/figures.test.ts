@@ -5,8 +5,10 @@ import {
   findWeakest,
   measureClarity,
   measureClearShare,
+  measureContrastOf,
   measureEdge,
   measureLooks,
+  seenAlong,
 } from "../../src/measure/figures.ts";
 import { frame, looksOf, tableOf } from "./build.ts";
 
@@ -18,6 +20,45 @@ const edge = (contrast: number, length: number, focusLength = 0) => ({
 const pair = tableOf([["p1"], ["p2"]], [[0, 1, 1]]);
 const single = (a: `#${string}`, b: `#${string}`) =>
   measureLooks(frame, pair, looksOf(a, b), defaultCloth).edges[0];
+
+describe("a paint that looks otherwise along one edge", () => {
+  // White as a whole, black to white; beside paint 1 it is black alone, beside paint 2 as it is.
+  const ends = { lightest: "#ffffff", darkest: "#000000" } as const;
+  const beside = new Map([[1, { hex: "#000000", uneven: null } as const]]);
+  const looks = [
+    { hex: "#ffffff", name: "sky", uneven: ends, beside },
+    ...looksOf("#ffffff", "#ffffff"),
+  ] as const;
+  const table = tableOf(
+    [["p1"], ["p2"], ["p3"]],
+    [
+      [0, 1, 1],
+      [2, 0, 1],
+    ],
+  );
+
+  test("counts with what it is there, on either side of the edge", () => {
+    const { edges } = measureLooks(frame, table, looks, defaultCloth);
+    // Black on white: 125 · 80 / 115. White on white: 0.
+    expect(edges.map(({ contrast }) => contrast)).toEqual([expect.closeTo(86.9565, 3), 0]);
+    expect(edges[0]?.deltaE00).toBeCloseTo(100, 6);
+    expect(edges[1]?.deltaE00).toBe(0);
+    expect(measureContrastOf({ a: 0, b: 1, length: 1, focusLength: 0 }, looks, defaultCloth)).toBe(
+      edges[0]?.contrast,
+    );
+    expect(seenAlong(looks, { a: 1, b: 0 }).map(({ hex, name }) => [hex, name])).toEqual([
+      ["#ffffff", "#ffffff"],
+      ["#000000", "sky"],
+    ]);
+  });
+
+  test("keeps its name, its row of colours and its tincture", () => {
+    const { edges, colours } = measureLooks(frame, table, looks, defaultCloth);
+    expect(edges[0]?.names).toEqual(["sky", "#ffffff"]);
+    expect(edges[0]?.tincture).toBe("both metals");
+    expect(colours[0]).toMatchObject({ hex: "#ffffff", uneven: ends });
+  });
+});
 
 describe("clarity", () => {
   test.each([

@@ -1,7 +1,7 @@
 // What paints look like: flat ones as declared, others as rendered (figures from mixing by hand).
 import { describe, expect, test } from "vitest";
 import { linearOf } from "../../src/colour/parse.ts";
-import { lookAt, nameChanged, nameLooks } from "../../src/study/look.ts";
+import { lookAt, nameChanged, nameLooks, renderTrue } from "../../src/study/look.ts";
 import { renderMap } from "../../src/study/map.ts";
 import { selectInstances } from "../../src/svg/limited.ts";
 import { findPaints, type Selection } from "../../src/svg/paint.ts";
@@ -15,12 +15,13 @@ async function prepare(body: string, selector?: string) {
   if (typeof only === "string") throw new Error(only);
   const selection: Selection | undefined = only === undefined ? undefined : { instances: only, replace: red };
   const shapes = findPaints(resolved, selection);
-  return { drawing: resolved.drawing, map: await renderMap(shapes, size), paints: shapes.paints };
+  const map = await renderMap(shapes, size);
+  return { picture: await renderTrue(resolved.drawing, map), map, paints: shapes.paints };
 }
 
 async function looksOf(body: string) {
-  const { drawing, map, paints } = await prepare(body);
-  return lookAt(drawing, map, paints);
+  const { picture, map, paints } = await prepare(body);
+  return lookAt(picture, map, paints);
 }
 
 describe("lookAt", () => {
@@ -57,16 +58,16 @@ describe("lookAt", () => {
   });
 
   test("after a change: flat paints take the colours given, the labels are those of the map", async () => {
-    const { drawing, map, paints } = await prepare(field(white) + disc(150, 100, 50, red));
-    const looks = await lookAt(drawing, map, paints.toReversed(), [2, 1], ["#00ff00", white]);
+    const { picture, map, paints } = await prepare(field(white) + disc(150, 100, 50, red));
+    const looks = lookAt(picture, map, paints.toReversed(), [2, 1], ["#00ff00", white]);
     expect(looks.map(({ hex }) => hex)).toEqual(["#00ff00", white]);
   });
 
   test("labels say where a paint that is not flat is looked at", async () => {
-    const { drawing, map, paints } = await prepare(
+    const { picture, map, paints } = await prepare(
       `${field(white)}<rect width="100" height="200" fill="${red}" fill-opacity="0.6"/><rect x="200" width="100" height="200" fill="#0000ff" fill-opacity="0.6"/>`,
     );
-    const [looked] = await lookAt(drawing, map, paints.slice(2), [2]);
+    const [looked] = lookAt(picture, map, paints.slice(2), [2]);
     expect(looked?.hex).toBe("#ff6666");
   });
 });
@@ -74,9 +75,9 @@ describe("lookAt", () => {
 describe("nameLooks", () => {
   const parted = field(white) + disc(80, 100, 40, red, "one") + box(180, 60, 80, 80, red);
   const named = async (viewing: Parameters<typeof nameLooks>[3], body = parted, selector = "#one") => {
-    const { drawing, map, paints } = await prepare(body, selector);
+    const { picture, map, paints } = await prepare(body, selector);
     const looks = nameLooks(
-      await lookAt(drawing, map, paints),
+      lookAt(picture, map, paints),
       paints,
       paints.map(() => 1),
       viewing,

@@ -695,6 +695,14 @@ const drawings: readonly StudyMistake[] = [
     what: "an ampersand in a title",
     drawn: { '  <rect id="sea"': '  <title>Ferry & Sons</title>\n  <rect id="sea"' },
   },
+  {
+    slug: "drawing-veil",
+    what: "a veil that looks like a stripe",
+    drawn: {
+      "</svg>":
+        '  <rect y="14" width="30" height="2" fill="#999999"/>\n  <rect y="18" width="30" height="2" opacity="0.4"/>\n</svg>',
+    },
+  },
   { slug: "drawing-cut-off", what: "a drawing that is cut off", drawn: { "</svg>\n": "" } },
   {
     slug: "drawing-not-closed",

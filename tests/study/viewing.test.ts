@@ -15,7 +15,17 @@ describe("a viewing", () => {
       distance: 40,
       lap: (part) => parts.push(part),
     });
-    expect(parts).toEqual(["labels", "colours", "distance view", "focus", "lines", "reads to", "near limit"]);
+    expect(parts).toEqual([
+      "labels",
+      "colours",
+      "check",
+      "distance view",
+      "focus",
+      "lines",
+      "colours along lines",
+      "reads to",
+      "near limit",
+    ]);
   });
 
   test("names the focus, or leaves it to be found", async () => {

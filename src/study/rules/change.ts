@@ -105,6 +105,17 @@ export const changeRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/colour-lost",
+    severity: "error",
+    means: "A part of the drawing looks like one of its colours and would be measured as another.",
+    why: "What is measured must be what is seen; a shape that shows at less than half is left out of the measurement.",
+    example: {
+      file: "told",
+      wrong: "a grey stripe, and black at 40 % over white, which looks like the same grey",
+      right: "both stripes drawn in the grey",
+    },
+  },
+  {
     id: "study/not-drawable",
     severity: "error",
     means: "The renderer gave up on the drawing.",
