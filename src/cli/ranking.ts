@@ -11,7 +11,7 @@ import { type Column, formatTable } from "./table.ts";
 import { cutText, listFitting, widest, wrapText } from "./wrap.ts";
 
 /** Most lines in all, most lines of notes, and most columns of a colour's name. JSON has everything. */
-const most = { lines: 29, notes: 4, name: 18 };
+const most = { lines: 29, notes: 4, name: 17 };
 
 /** Under the line of a colour, what is told of its best change. */
 const indent = "      ";
@@ -27,16 +27,19 @@ export interface RankingStyle {
  * what was not ranked and not tried: under 30 lines of at most 100 columns.
  */
 export function describeRanking(report: OptionsReport, style: RankingStyle): string {
-  const above = [...wrapText(showText(report.reason)), "", describeToday(report, style)];
+  const above = [...wrapText(showText(report.reason)), "", ...describeToday(report, style)];
   const below = [...listUnranked(report), ...listNotes(report)];
   const room = most.lines - above.length - below.length;
   return [...above, ...listColours(report, style, room), ...below].join("\n");
 }
 
-function describeToday({ file, clarity, focusClarity }: OptionsReport, { distance }: RankingStyle): string {
+function describeToday(
+  { file, clarity, focusClarity }: OptionsReport,
+  { distance }: RankingStyle,
+): readonly string[] {
   const focus = focusClarity === null ? "" : `, focus clarity ${formatPercent(focusClarity, 0)}`;
-  const says = `: clarity ${formatPercent(clarity, 0)}${focus}, ${describeDistance(distance)}`;
-  return `${cutText(showText(file), widest - says.length)}${says}`;
+  const says = `: clarity ${formatPercent(clarity, 0)}${focus}`;
+  return [`${cutText(showText(file), widest - says.length)}${says}`, `  ${describeDistance(distance)}`];
 }
 
 interface Row {
@@ -77,7 +80,7 @@ function chooseRows(rows: readonly Row[], room: number): readonly Row[] {
 function listColumns({ focusClarity }: OptionsReport): readonly Column[] {
   return [
     { head: "change", align: "left" },
-    { head: "of the flag", align: "right" },
+    { head: "share", align: "right" },
     { head: "best in its place", align: "left" },
     { head: "clarity", align: "right" },
     ...(focusClarity === null ? [] : [{ head: "focus clarity", align: "right" } as const]),
@@ -90,16 +93,9 @@ function describeColour(colour: ColourOptions, report: OptionsReport): Row {
   const name = shades.find((shade) => shade.id === id)?.name ?? "";
   const focus = focusClarity === null ? [] : [formatMove(focusClarity, best.focusClarity)];
   const price = describePrice(best);
+  const others = listNames(equals).filter((other) => other !== best.name);
   const details = [
-    ...(equals.length === 0
-      ? []
-      : [
-          `as good: ${listFitting(
-            equals.map((option) => option.name),
-            ", ",
-            widest - 15,
-          )}`,
-        ]),
+    ...(others.length === 0 ? [] : [`as good: ${listFitting(others, ", ", widest - 15)}`]),
     ...(price === "" ? [] : [`but: ${price}`]),
   ];
   return {
@@ -117,6 +113,11 @@ function describeColour(colour: ColourOptions, report: OptionsReport): Row {
 
 function nameColour(name: string, hex: string): string {
   return `${cutText(name, most.name)} ${hex}`;
+}
+
+/** Two colours of one name, of the palette and of the flag, are told once. */
+function listNames(options: readonly Option[]): readonly string[] {
+  return [...new Set(options.map(({ name }) => name))];
 }
 
 /** `14 → 100 %`. */
@@ -145,9 +146,9 @@ export function describePrice({ id, lost, worse, merged, mergedOutline }: Option
 /** One line, by the colour that is changed: `red → black, brown; white → yellow`. */
 function listUnranked({ vanishing, shades }: OptionsReport): readonly string[] {
   if (vanishing.length === 0) return [];
-  const begin = "Not ranked, since a third of a charge's outline or more merges: ";
+  const begin = "Not ranked, since a charge would merge: ";
   const groups = [...new Set(vanishing.map(({ id }) => id))].map((id) => {
-    const names = vanishing.filter((option) => option.id === id).map(({ name }) => name);
+    const names = listNames(vanishing.filter((option) => option.id === id));
     return `${shades.find((shade) => shade.id === id)?.name ?? id} → ${names.join(", ")}`;
   });
   return ["", `${begin}${listFitting(groups.map(showText), "; ", widest - begin.length)}`];

@@ -5,14 +5,14 @@ import { measureColumns, splitCharacters } from "../problem/width.ts";
 export const widest = 100;
 
 /**
- * Returns `text` in lines of at most `columns`, each of them behind `indent`, broken between words. A word that is longer
- * than a line is cut.
+ * Returns `text` in lines of at most `columns`, each of them behind `indent`, broken between words, but not before a %.
+ * A word that is longer than a line is cut.
  */
 export function wrapText(text: string, columns = widest, indent = ""): readonly string[] {
   const room = columns - measureColumns(indent);
   const lines: string[] = [];
   let line = "";
-  for (const word of text.split(" ").map((whole) => cutText(whole, room))) {
+  for (const word of text.split(/ (?!%)/).map((whole) => cutText(whole, room))) {
     const longer = line === "" ? word : `${line} ${word}`;
     if (measureColumns(longer) <= room) line = longer;
     else {
