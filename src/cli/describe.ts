@@ -55,14 +55,15 @@ function describeFocus({ source, share, clarity, lastsTo, from }: MeasuredFocus)
   const told = from.filter(({ distance }) => toldSteps.includes(distance)).map(describeStep);
   return [
     `  Focus (${source}): ${formatShare(share)} of the flag, clarity ${formatPercent(clarity)}, lasts to ${formatLastsTo(lastsTo)} flag heights`,
-    ...(told.length === 0 ? [] : [`  Of the focus is left ${told.join("; ")}`]),
+    ...(told.length === 0 ? [] : [`  Left of it: ${told.join(", ")}`]),
   ];
 }
 
-/** `98 % from 20, clarity 49 %`. */
+/** `98 % from 20 (clarity 49 %)`. */
 function describeStep({ distance, left: rest, clarity }: FocusView): string {
   if (rest === 0) return `nothing from ${distance}`;
-  return `${formatShare(rest, 0)} from ${distance}, clarity ${formatPercent(clarity, 0)}`;
+  const says = clarity === null ? "no edge" : `clarity ${formatPercent(clarity, 0)}`;
+  return `${formatShare(rest, 0)} from ${distance} (${says})`;
 }
 
 function describeColours(measure: Measure): string {

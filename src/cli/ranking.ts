@@ -1,7 +1,7 @@
 // Floor 7. The options of a drawing as text for a terminal: what to change and why, then the best of each of its colours.
 import { formatPercent, formatShare } from "../measure/format.ts";
 import type { Option } from "../measure/options.ts";
-import type { PaintPair } from "../measure/pair.ts";
+import { describePrice } from "../measure/price.ts";
 import { type ColourOptions, groupByColour } from "../measure/rank.ts";
 import { showText } from "../problem/quote.ts";
 import type { OptionsReport } from "../study/options.ts";
@@ -124,23 +124,6 @@ function listNames(options: readonly Option[]): readonly string[] {
 function formatMove(before: number | null, after: number | null): string {
   const was = formatPercent(before, 0, (value, decimals) => value.toFixed(decimals));
   return `${was} → ${formatPercent(after, 0)}`;
-}
-
-/**
- * Returns what gets worse by a change, or nothing. Every edge it touches has the changed colour on one side, so that the
- * neighbour says which.
- *
- * Example: `lost beside white; worse beside green, red; merges with blue (8 % of the outline merges)`.
- */
-export function describePrice({ id, lost, worse, merged, mergedOutline }: Option): string {
-  const neighbours = (pairs: readonly PaintPair[]): string =>
-    pairs.map(({ a, names }) => names[a === id ? 1 : 0]).join(", ");
-  const outline = mergedOutline > 0 ? ` (${formatShare(mergedOutline, 0)} of the outline merges)` : "";
-  return [
-    ...(lost.length === 0 ? [] : [`lost beside ${neighbours(lost)}`]),
-    ...(worse.length === 0 ? [] : [`worse beside ${neighbours(worse)}`]),
-    ...(merged.length === 0 ? [] : [`merges with ${neighbours(merged)}${outline}`]),
-  ].join("; ");
 }
 
 /** One line, by the colour that is changed: `red → black, brown; white → yellow`. */
