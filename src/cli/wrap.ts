@@ -41,10 +41,12 @@ export function cutText(text: string, columns: number): string {
  * Example: `listFitting(["red", "dark blue"], ", ", 14)` is `red and 1 more`.
  */
 export function listFitting(items: readonly string[], mark: string, columns: number): string {
-  for (let count = items.length; count > 0; count -= 1) {
-    const rest = items.length - count;
-    const text = `${items.slice(0, count).join(mark)}${rest > 0 ? ` and ${rest} more` : ""}`;
-    if (measureColumns(text) <= columns) return text;
+  let fitting: string | undefined;
+  for (let count = 1; count <= items.length; count += 1) {
+    const listed = items.slice(0, count).join(mark);
+    if (measureColumns(listed) > columns) break;
+    const text = count === items.length ? listed : `${listed} and ${items.length - count} more`;
+    if (measureColumns(text) <= columns) fitting = text;
   }
-  return cutText(items.join(mark), columns);
+  return fitting ?? cutText(items.slice(0, 1).join(mark), columns);
 }
