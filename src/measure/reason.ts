@@ -21,8 +21,8 @@ const detail = 0.03;
 /**
  * Says why the paints of `first` come first. Throws RangeError where there is none.
  *
- * Example: “The colour to change first is red (34 % of the flag): with white in its place clarity rises from 53 % to 100 %. What gains most
- * is the edge of red with black, at a contrast of 27 % today.”
+ * Example: “Change red first (34 % of the flag): with white in its place clarity rises from 53 % to 100 %. Most is gained
+ * where red meets black (contrast 27 % today).”
  */
 export function explainFirst(
   first: readonly ColourOptions[],
@@ -43,7 +43,7 @@ export function explainFirst(
 }
 
 function sayOne({ share, best }: ColourOptions, name: string, from: string): string {
-  return `The colour to change first is ${name} (${formatShare(share, 0)} of the flag): with ${best.name} in its place clarity rises from ${from} to ${formatPercent(best.clarity, 0)}.`;
+  return `Change ${name} first (${formatShare(share, 0)} of the flag): with ${best.name} in its place clarity rises from ${from} to ${formatPercent(best.clarity, 0)}.`;
 }
 
 /** Colours that come to the same with the same replacement are told together. */
@@ -59,7 +59,7 @@ function saySeveral(first: readonly ColourOptions[], nameOf: (id: string) => str
     ({ id }, index) =>
       `with ${ends[index]?.name} for ${nameOf(id)}${index === 0 ? ` clarity rises from ${from}` : ""} to ${ends[index]?.to}`,
   );
-  return `The colour to change first is ${listNames(colours)}: ${
+  return `Change ${listNames(colours)} first: ${
     areAlike
       ? `with ${end?.name} in place of ${either} clarity rises from ${from} to ${end?.to}`
       : moves.join(", ")
@@ -94,7 +94,7 @@ function explainEdge(
   return most === undefined
     ? []
     : [
-        `What gains most is the edge of ${name} with ${most.other}, at a contrast of ${formatContrast(most.contrast, 0)} today.`,
+        `Most is gained where ${name} meets ${most.other} (contrast ${formatContrast(most.contrast, 0)} today).`,
       ];
 }
 

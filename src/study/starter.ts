@@ -134,7 +134,7 @@ function describe(option: RankedOption, { clarity, shades }: OptionsReport): str
   );
 }
 
-/** No change is ranked for a drawing of one colour, and where every change makes the charge vanish. */
+/** No change is ranked for a drawing of one colour, and where every change merges a charge. */
 function askForChange({ colours }: Measure, { reason }: OptionsReport): readonly string[] {
   const hex = colours[0]?.hex ?? "#000000";
   return [

@@ -46,7 +46,7 @@ const report: OptionsReport = {
   strength: 12,
   focusClarity: 13.6,
   changeFirst: [{ id: "p2", hex: "#701c2b", name: "dark red" }],
-  reason: "The colour to change first is dark red: it says why.",
+  reason: "Change dark red first: it says why.",
   options: [
     yellow,
     { ...yellow, ...plain, with: "#ffffff", name: "white", kind: "own" },
@@ -77,7 +77,7 @@ const style = { distance: 40, hasColour: false };
 
 test("what to change and why; then the best of each colour, its equals by name, what gets worse", () => {
   expect(describeRanking(report, style)).toBe(`\
-The colour to change first is dark red: it says why.
+Change dark red first: it says why.
 
 a.svg: clarity 14 %, focus clarity 14 %
   seen from 40 flag heights away (a model of sight)
@@ -130,7 +130,7 @@ const crowded: OptionsReport = {
   file: `${"folder/".repeat(30)}a.svg`,
   clarity: 0.014,
   focusClarity: 99.987,
-  reason: `${`The colour to change first is ${long} or ${long}, with ${long} in place of either. `.repeat(5)}`,
+  reason: `${`Change ${long} or ${long} first, with ${long} in place of either. `.repeat(5)}`,
   options: crowd.flatMap((id) => {
     const option = { ...yellow, id, name: long, clarity: 99.987, focusClarity: 0.014, share: 0.0004 };
     const many = Array.from({ length: 20 }, () => pair("p99", id, [long, long]));
