@@ -1,23 +1,42 @@
 // Floor 4, for step 4. Why a paint has no shade that clears, in one sentence with the limits it would have to keep.
+import { nameColour } from "../colour/name.ts";
 import { formatLimit } from "./format.ts";
-import type { Demand, ShadeFinding } from "./shade.ts";
+import type { Demand, Shade, ShadeFinding } from "./shade.ts";
 
 /**
  * Returns the sentence, or undefined where a shade clears or none is needed. `word` is the plain word for the colour.
  *
- * Example: “No shade of this blue clears both black and yellow: beside black it would have to reflect 24.7 % or more,
- * beside yellow 19.2 % or less.”
+ * Examples: “No shade of this blue clears both black and yellow: beside black it would have to reflect 24.7 % or more,
+ * beside yellow 19.2 % or less.” “No shade of this red clears dark blue: the nearest that does is pink, #e8818c.”
  */
-export function describeNoShade(word: string, { isClear, least, demands }: ShadeFinding): string | undefined {
+export function describeNoShade(
+  word: string,
+  { isClear, least, lighter, darker, demands }: ShadeFinding,
+): string | undefined {
   if (isClear || least !== null) return undefined;
+  const others = [lighter, darker].filter((shade) => shade !== null);
+  if (others.length > 0)
+    return `No shade of this ${word} clears ${listNames(namesOf(demands))}: ${nameOthers(others)}.`;
   const hopeless = demands.find(({ atMost, atLeast }) => atMost === null && atLeast === null);
   if (hopeless !== undefined) return `No shade of this ${word} clears ${hopeless.name}.`;
   const floor = highest(demands);
   const ceiling = lowest(demands);
   const limits = formatLimits(floor, ceiling);
   const areOpposed = floor !== undefined && ceiling !== undefined && floor.percent > ceiling.percent;
-  const names = areOpposed ? [floor.name, ceiling.name] : [...new Set(demands.map(({ name }) => name))];
+  const names = areOpposed ? [floor.name, ceiling.name] : namesOf(demands);
   return `No shade of this ${word} clears ${listNames(names)}${limits}.`;
+}
+
+function namesOf(demands: readonly Demand[]): readonly string[] {
+  return [...new Set(demands.map(({ name }) => name))];
+}
+
+/** Shades that clear and are called by another word. */
+function nameOthers(shades: readonly Shade[]): string {
+  const named = shades.map(({ hex }) => `${nameColour(hex)}, ${hex}`);
+  return named.length === 1
+    ? `the nearest that does is ${named[0]}`
+    : `the nearest that do are ${named.join(", and ")}`;
 }
 
 interface Limit {

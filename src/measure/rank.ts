@@ -34,7 +34,7 @@ export interface ColourOptions {
 const mostMerged = 1 / 3;
 
 /** Points of clarity that a change must bring, and by how many colours to change first may differ (our own judgement). */
-const leastGain = 5;
+export const leastGain = 5;
 const firstWithin = 3;
 /** Most colours to change first. */
 const mostFirst = 3;

@@ -45,4 +45,12 @@ describe("describeNoShade", () => {
     const finding = findShade("#1f56a8", [{ name: "grey", reflectances: [30] }], narrow);
     expect(describeNoShade("blue", finding)).toBe("No shade of this blue clears grey.");
   });
+
+  // Beside 6.5 it is clear, with 5 points in hand, from 75 · y = 175 · 6.5 + 1250, 31.8 %, on: a red as light as that is pink.
+  test("a shade that clears and is called by another word", () => {
+    const finding = findShade("#701c2b", [{ name: "dark blue", reflectances: [6.5] }], cloth);
+    expect(describeNoShade("red", finding)).toMatch(
+      /^No shade of this red clears dark blue: the nearest that does is pink, #[0-9a-f]{6}\.$/,
+    );
+  });
 });
