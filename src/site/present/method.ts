@@ -5,8 +5,8 @@ import { type Grade, gradeOf, measureContrast, measureContrastRatio } from "../.
 import { measureDifference } from "../../colour/difference.ts";
 import { hexOf, linearOf } from "../../colour/parse.ts";
 import { simulate, type Vision, visions } from "../../colour/vision.ts";
+import { distanceSteps } from "../../measure/focus.ts";
 import { likenessWarning } from "../../measure/nearest.ts";
-import { distanceSteps } from "../../measure/reads.ts";
 import { gridColumns, gridRows } from "../../regions/grid.ts";
 import { measuringHeight } from "../../regions/raster.ts";
 import type { GalleryResult } from "../../study/result.ts";
