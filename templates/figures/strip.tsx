@@ -41,7 +41,8 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
           <a href={`#${id}`}>{strip.title}</a>.
         </strong>{" "}
         Original over redesign, each as a sharp eye has it from so many flag heights away, and then enlarged
-        to one size. {strip.steps[0]?.focus &&
+        to one size.{" "}
+        {strip.steps[0]?.focus &&
           "Under each picture: the clarity of the focus from there; under both: how much of its area is left. "}
         It is a model: a blur in linear light, no wind, no haze, no glare.
       </figcaption>

@@ -2,7 +2,7 @@
 import type { Comparison } from "../../measure/comparison.ts";
 import { type AskedFigure, canShow, type FigureKind } from "../../study/figure.ts";
 import { findNamedEdge } from "../../study/prose.ts";
-import { type EdgeRow, presentEdge } from "./edge.ts";
+import { type EdgeRow, presentEdge, type Reading } from "./edge.ts";
 import type { PlaceEdge } from "./edgekey.ts";
 import type { Format } from "./format.ts";
 import type { GainView } from "./gain.ts";
@@ -80,8 +80,10 @@ export function createFigures(
 
 /** `White / black: contrast 84 (strong) before, 27 (weak) after; lost.` */
 function describeEdge({ names, before, after, outcome }: EdgeRow): string {
-  const was = before === undefined ? "" : `${before.contrast} (${before.grade}) before, `;
-  return `${capitalise(names)}: contrast ${was}${after.contrast} (${after.grade}) after; ${outcome}.`;
+  const say = ({ contrast, grade, near }: Reading) =>
+    `${contrast} (${near === undefined ? grade : `${grade}, ${near}`})`;
+  const was = before === undefined ? "" : `${say(before)} before, `;
+  return `${capitalise(names)}: contrast ${was}${say(after)} after; ${outcome}.`;
 }
 
 function describe(kind: OwnKind, shown: Shown, format: Format): string {

@@ -20,7 +20,8 @@ export function presentFocus(
 ): FocusView {
   const heading = "What has to be seen";
   const { source } = before.focus;
-  if (source !== "none") return { heading, sentence: sayFocus(before.focus, named, format), example: undefined };
+  if (source !== "none")
+    return { heading, sentence: sayFocus(before.focus, named, format), example: undefined };
   if (toName !== undefined) {
     return {
       heading,
@@ -31,7 +32,8 @@ export function presentFocus(
   }
   return {
     heading,
-    sentence: "No charge: nothing has to be seen before the rest, and no edge counts twice. A fact, not a fault.",
+    sentence:
+      "No charge: nothing has to be seen before the rest, and no edge counts twice. A fact, not a fault.",
     example: undefined,
   };
 }

@@ -61,7 +61,7 @@ export function presentLasting({ before, after }: Comparison, format: Format): L
 }
 
 function placeStep(distance: number): number {
-  const at = distanceSteps.findIndex((step) => step === distance);
+  const at = distanceSteps.flatMap((step, index) => (step === distance ? [index] : []))[0] ?? 0;
   return round(panel.left + (at + 0.5) * stepWidth);
 }
 

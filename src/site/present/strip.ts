@@ -19,7 +19,9 @@ export interface StripStep {
   readonly distance: string;
   readonly plates: readonly [DrawnPlate, DrawnPlate];
   /** How much of the focus is left in both, and its clarity in each where anything is; undefined without a focus. */
-  readonly focus: { readonly left: string; readonly clarity: readonly [string, string] | undefined } | undefined;
+  readonly focus:
+    | { readonly left: string; readonly clarity: readonly [string, string] | undefined }
+    | undefined;
 }
 
 /** Height of each picture in pixels; a wide flag is as wide as this allows. */
