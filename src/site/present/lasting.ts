@@ -61,8 +61,8 @@ export function presentLasting({ before, after }: Comparison, format: Format): L
 }
 
 function placeStep(distance: number): number {
-  const at = distanceSteps.flatMap((step, index) => (step === distance ? [index] : []))[0] ?? 0;
-  return round(panel.left + (at + 0.5) * stepWidth);
+  const nearer = distanceSteps.filter((step) => step < distance).length;
+  return round(panel.left + (nearer + 0.5) * stepWidth);
 }
 
 function placeAt({ from }: MeasuredFocus, distance: number): number | undefined {
