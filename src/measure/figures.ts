@@ -69,7 +69,8 @@ export function measureEdge(
 
 /** Returns the contrast of one edge, in percent, as {@link measureEdge} does. */
 export function measureContrastOf(edge: TableEdge, looks: readonly PaintLook[], cloth: Cloth): number {
-  return findWorst(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, (linear) => linear, cloth).contrast;
+  return findWorst(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, (linear) => linear, cloth)
+    .contrast;
 }
 
 function seenBy(

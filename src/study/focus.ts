@@ -115,7 +115,12 @@ function lookFromFar(maps: Maps, full: Uint8Array): (distance: number) => Step {
   return (distance) => {
     const factor = factorAt(distance);
     const thickness = coarse.thicknessAt(factor);
-    return look(new Viewer(thickness.map, thickness), shrinkMask(mask, map, factor), height / factor, distance);
+    return look(
+      new Viewer(thickness.map, thickness),
+      shrinkMask(mask, map, factor),
+      height / factor,
+      distance,
+    );
   };
 }
 

@@ -35,7 +35,7 @@ export function LastingFigure({
           </g>
         ))}
         {lasting.steps.map((step) => (
-          <Step key={step.text} step={step} floor={floor} />
+          <Step key={step.text} step={step} top={lasting.top} floor={floor} />
         ))}
         {lasts !== undefined && (
           <>
@@ -48,19 +48,20 @@ export function LastingFigure({
         <strong>
           <a href={`#${id}`}>{lasting.title}</a>.
         </strong>{" "}
-        Clarity of the focus alone, a ring for the original, a dot for the redesign, from so many flag heights
-        away. By its size it lasts to {lasting.lastsTo}. <a href={method}>A model of sight</a>
+        Clarity of the focus alone from so many flag heights away: a ring for the original, a dot for the
+        redesign. {lasting.caption} <a href={method}>A model of sight</a>
       </figcaption>
     </figure>
   );
 }
 
-function Step({ step, floor }: { step: LastingStep; floor: number }): JSX.Element {
+function Step({ step, top, floor }: { step: LastingStep; top: number; floor: number }): JSX.Element {
   const { x, before, after } = step;
   return (
     <g>
       <line class="tick" x1={x} x2={x} y1={floor} y2={floor + 5} />
-      <text class={step.isMeasured ? "measured-at" : "tick-text"} x={x} y={floor + 21} text-anchor="middle">
+      {step.isMeasured && <line class="measured-at" x1={x} x2={x} y1={top} y2={floor} />}
+      <text class="tick-text" x={x} y={floor + 21} text-anchor="middle">
         {step.text}
       </text>
       {before !== undefined && after !== undefined && (

@@ -1,7 +1,7 @@
 // Floor 6. What is left of the focus from afar: how clear it is from each distance step, and to where it lasts, in words
 // and as a figure.
 import type { Comparison } from "../../measure/comparison.ts";
-import { distanceSteps } from "../../measure/focus.ts";
+import { distanceSteps, leastLeft, leastSpanArcminutes } from "../../measure/focus.ts";
 import type { MeasuredFocus } from "../../measure/measure.ts";
 import type { Format } from "./format.ts";
 
@@ -16,7 +16,8 @@ export interface LastingView {
   readonly left: number;
   /** Where the step stands that the focus lasts to; undefined where it lasts to none. */
   readonly lasts: number | undefined;
-  readonly lastsTo: string;
+  readonly caption: string;
+  readonly top: number;
   readonly floor: number;
 }
 
@@ -55,7 +56,8 @@ export function presentLasting({ before, after }: Comparison, format: Format): L
     })),
     left: panel.left,
     lasts: lastsTo === null ? undefined : placeStep(lastsTo),
-    lastsTo: formatLastsTo(before.focus, format),
+    caption: `It lasts to ${formatLastsTo(before.focus, format)}, by its size alone: ${format.share(leastLeft)} of it has to be left, and its largest piece has to span ${format.number(leastSpanArcminutes, 0)} arcminutes, the size of a letter that 20/20 sight reads.`,
+    top: panel.top,
     floor: panel.floor,
   };
 }

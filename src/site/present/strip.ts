@@ -91,8 +91,14 @@ function presentFocusFrom({ before, after }: Comparison, step: number, format: F
   if (left === 0) return { clarity: undefined, left: "nothing left" };
   return {
     clarity: [formatFocusFrom(before.focus, step, format), formatFocusFrom(after.focus, step, format)],
-    left: `${format.share(left)} left`,
+    left: sayLeft(left, format),
   };
+}
+
+/** In whole percent: what is left is counted in pixels. */
+function sayLeft(left: number, format: Format): string {
+  if (left < 1 && left > 0.99) return `over ${format.share(0.99)} left`;
+  return left < 0.01 ? `under ${format.share(0.01)} left` : `${format.share(left)} left`;
 }
 
 function isGone({ from }: MeasuredFocus, step: number): boolean {
