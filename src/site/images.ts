@@ -2,7 +2,7 @@
 // without loss.
 import eleventyImage from "@11ty/eleventy-img";
 import sharp, { type OverlayOptions } from "sharp";
-import { distanceSteps } from "../measure/reads.ts";
+import { distanceSteps } from "../measure/focus.ts";
 import type { StudyResult } from "../study/result.ts";
 import { readDrawing } from "../svg/gate.ts";
 import { writeSized } from "../svg/write.ts";

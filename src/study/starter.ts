@@ -1,6 +1,6 @@
 // Floor 5. The first text of a study: the colours that the drawing has, the best changes as lines, and a beginning of prose.
 import { stringify } from "yaml";
-import { familyOf } from "../colour/name.ts";
+import { wordOf } from "../colour/name.ts";
 import { roundMark } from "../measure/clarity.ts";
 import { formatPercent, formatShare } from "../measure/format.ts";
 import type { Measure } from "../measure/measure.ts";
@@ -74,7 +74,7 @@ export function writeStarter(input: StarterInput): StarterText {
 export function chooseChanges({ options, clarity }: OptionsReport): readonly RankedOption[] {
   const chosen: RankedOption[] = [];
   for (const option of options) {
-    const isOther = chosen.every((one) => familyOf(one.with) !== familyOf(option.with));
+    const isOther = chosen.every((one) => wordOf(one.with) !== wordOf(option.with));
     const isEnough = chosen.length === 0 || roundMark(option.clarity) >= roundMark(clarity ?? 0);
     if (isOther && isEnough && chosen.length < most.changes) chosen.push(option);
   }

@@ -47,7 +47,7 @@ export function LightStep({ method }: { method: MethodPage }): JSX.Element {
         {walk.luminances[0]} = {walk.reflectances[0]} percent. <SwatchChip hex={walk.hexes[1]} />{" "}
         {walk.names[1]} reflects {walk.reflectances[1]} percent.
       </p>
-      <p>
+      <p id="near-the-line">
         Charts of building materials put the blackest black near {ranges.materials.black} percent and the
         whitest white near {ranges.materials.white}; the paints of one maker run from {ranges.paint.black} to{" "}
         {ranges.paint.white}. A grade that would be another on cloth of {ranges.paint.black} to{" "}

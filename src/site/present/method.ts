@@ -11,8 +11,8 @@ import { type Grade, gradeOf, measureContrast, measureContrastRatio } from "../.
 import { measureDifference } from "../../colour/difference.ts";
 import { hexOf, linearOf } from "../../colour/parse.ts";
 import { simulate, type Vision, visions } from "../../colour/vision.ts";
+import { distanceSteps } from "../../measure/focus.ts";
 import { likenessWarning } from "../../measure/nearest.ts";
-import { distanceSteps } from "../../measure/reads.ts";
 import { gridColumns, gridRows } from "../../regions/grid.ts";
 import { measuringHeight } from "../../regions/raster.ts";
 import type { GalleryResult } from "../../study/result.ts";
@@ -20,6 +20,7 @@ import { measureAngle, measureBlur } from "../blur.ts";
 import { orderStudies } from "./card.ts";
 import { finestPart } from "./focus.ts";
 import type { Format } from "./format.ts";
+import { type Limits, presentLimits } from "./limit.ts";
 import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
 
@@ -31,6 +32,7 @@ export interface MethodPage {
   readonly laws: readonly LawRow[];
   /** From where flags are measured, or undefined where numbers are of the full drawing. */
   readonly viewing: ViewingView | undefined;
+  readonly limits: Limits;
   /** Height of the measuring picture in pixels. */
   readonly pixels: string;
   readonly steps: readonly StepRow[];
@@ -168,6 +170,7 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
     ranges: { materials: presentRange(defaultCloth, format), paint: presentRange(widestCloth, format) },
     laws: laws.map((colours) => presentLaw(colours, format)),
     viewing: presentViewing(gallery.viewingDistance, format),
+    limits: presentLimits(format),
     pixels: format.number(measuringHeight, 0),
     steps: distanceSteps.map((step) => presentStep(step, format)),
     published: publishedExamples.map(({ pair: [lighter, darker], published }) => ({
