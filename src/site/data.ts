@@ -91,10 +91,7 @@ function summarise(result: StudyResult, gallery: Gallery, address: Address) {
 
 /** Every other single change, as `try --json` prints it, and where this one stands. */
 function plainRanking({ report, standing }: StudyRanking) {
-  const { options, ...others } = report;
-  const plain = options.map(({ drawing: _, ...option }) => option);
-  const told = { schemaVersion: tryVersion, ...others, file: "original.svg", options: plain };
-  return { options: told, standing };
+  return { options: { schemaVersion: tryVersion, ...report, file: "original.svg" }, standing };
 }
 
 /** As `try --json` prints it. Where a drawing lay on the machine that built the site is nobody's business. */

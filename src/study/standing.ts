@@ -1,6 +1,7 @@
 // Floor 5. A study among all it could have chosen: the ranked options, where its own change stands, the author's others.
 import type { Hex } from "../colour/colour.ts";
 import { nameColour } from "../colour/name.ts";
+import { parseColour } from "../colour/parse.ts";
 import type { Comparison, Outcome as EdgeOutcome } from "../measure/comparison.ts";
 import type { PaintPair } from "../measure/pair.ts";
 import { describeStanding, findStanding } from "../measure/standing.ts";
@@ -8,7 +9,7 @@ import type { Outcome, Problem } from "../problem/problem.ts";
 import { compareDrawing } from "./analyse.ts";
 import { drawMatrix } from "./matrix.ts";
 import { openDrawing } from "./open.ts";
-import { type OptionsReport, rankOpened, readPalette, type TryOptions } from "./options.ts";
+import { measureChanges, type OptionsReport, rankOpened, readPalette, type TryOptions } from "./options.ts";
 import type { NotedResult, StudyRanking, ToldStanding } from "./ranking.ts";
 import type { StudyResult } from "./result.ts";
 import type { Gallery, NotedOption, Study } from "./study.ts";
@@ -29,7 +30,6 @@ export async function rankStudy(
   const opened = await openDrawing(study.originalFile, bytes, options);
   if (opened.value === undefined) return { value: undefined, problems: opened.problems };
   const report = rankOpened(opened.value, options);
-  const matrix = await drawMatrix(opened.value, report, readPalette(options.palette));
   const problems: Problem[] = [];
   const noted: NotedResult[] = [];
   for (const [index, option] of study.options.entries()) {
@@ -38,6 +38,12 @@ export async function rankStudy(
     if (measured.value !== undefined) noted.push(measured.value);
   }
   const standing = placeComparison(comparison, report);
+  const author = measureChanges(
+    opened.value,
+    listAuthors(study, comparison, noted, options.palette),
+    options.cloth,
+  );
+  const matrix = await drawMatrix(opened.value, report, readPalette(options.palette), author);
   return {
     value: { report, ...(matrix === undefined ? {} : { matrix }), standing, noted },
     problems,
@@ -52,6 +58,19 @@ function readOptions(study: Study, gallery: Gallery): TryOptions {
     locate: (path) => ({ file: study.file, ...study.places.get(path) }),
     ...(study.focus === undefined ? {} : { focus: study.focus }),
   };
+}
+
+/** The study's own change and the author's others, where they change a paint everywhere. */
+function listAuthors(
+  { change: written }: Study,
+  { change }: Comparison,
+  noted: readonly NotedResult[],
+  palette: ReadonlyMap<string, string>,
+): readonly { readonly replace: string; readonly with: Hex; readonly name: string }[] {
+  const next = parseColour(change.with)?.hex;
+  const own =
+    next === undefined ? [] : [{ ...change, with: next, name: nameOf(written.with, next, palette) }];
+  return [...own, ...noted].filter(({ only }) => only === undefined);
 }
 
 async function measureNoted(
