@@ -2,8 +2,7 @@
 import type { Hex } from "../colour/colour.ts";
 import { nameColour } from "../colour/name.ts";
 import { parseColour } from "../colour/parse.ts";
-import type { Comparison, Outcome as EdgeOutcome } from "../measure/comparison.ts";
-import type { PaintPair } from "../measure/pair.ts";
+import type { Comparison } from "../measure/comparison.ts";
 import { describeStanding, findStanding } from "../measure/standing.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { compareDrawing } from "./analyse.ts";
@@ -94,9 +93,7 @@ async function measureNoted(
     clarity: comparison.clarity[1],
     focusClarity: comparison.after.focus.clarity,
     verdict: comparison.verdict,
-    gained: pairsWith(comparison, "gained"),
-    lost: pairsWith(comparison, "lost"),
-    merged: pairsWith(comparison, "merged"),
+    price: comparison.price,
     standing: placeComparison(comparison, report),
     drawing: redesign,
   };
@@ -121,12 +118,6 @@ function placeComparison(comparison: Comparison, report: OptionsReport): ToldSta
   const standing = findStanding({ replace, with: next, isPart: only !== undefined, clarity }, report.options);
   const lost = comparison.edges.filter(({ outcome }) => outcome === "lost" || outcome === "merged").length;
   return { ...standing, says: describeStanding(standing, lost) };
-}
-
-function pairsWith(comparison: Comparison, outcome: EdgeOutcome): readonly PaintPair[] {
-  return comparison.edges
-    .filter((edge) => edge.outcome === outcome)
-    .map(({ a, b, names }) => ({ a, b, names: names[0] }));
 }
 
 /** The name of the palette, where the author used one, else the plain name of the colour. */

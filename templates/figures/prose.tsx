@@ -8,6 +8,7 @@ import { CaptionedPlate } from "../parts/plate.tsx";
 import { EdgeFigure } from "./edge.tsx";
 import { GainFigure } from "./gain.tsx";
 import { EdgeMapFigure } from "./map.tsx";
+import { MatrixFigure } from "./matrix.tsx";
 import { ReadsFigure } from "./reads.tsx";
 import { ScaleFigure } from "./scale.tsx";
 import { SeenFigure } from "./seen.tsx";
@@ -41,6 +42,8 @@ export function ProseFigureBlock({
       return study.reads ? <ReadsFigure reads={study.reads} id={id} method={study.links.distance} /> : null;
     case "seen otherwise":
       return <SeenFigure seen={study.seen} id={id} />;
+    case "matrix":
+      return study.options?.matrix ? <MatrixFigure matrix={study.options.matrix} id={id} isAgain /> : null;
     case "gain chart":
       return <GainFigure gain={figure.gain} id={id} />;
   }
