@@ -3,10 +3,11 @@
 import type { Hex } from "../colour/colour.ts";
 import { linearOf } from "../colour/parse.ts";
 import type { Candidate } from "../measure/candidate.ts";
+import { roundMark } from "../measure/clarity.ts";
 import type { Option } from "../measure/options.ts";
 import type { Ranking } from "../measure/rank.ts";
 import { encodePng, type Raster } from "../regions/raster.ts";
-import { Thumbnail } from "../regions/thumbnail.ts";
+import { layFramed, Thumbnail } from "../regions/thumbnail.ts";
 import type { OpenedDrawing } from "./open.ts";
 import type { OptionsReport } from "./options.ts";
 
@@ -16,9 +17,13 @@ export interface MatrixColumn {
   readonly name: string;
 }
 
-/** A change: what it comes to, in percent, the part of a charge's outline that merges, 0 to 1, and whether it is ranked. */
+/**
+ * A change: its clarity in percent, the part of a charge's outline that merges, 0 to 1, and whether it is ranked. `isBest`:
+ * no option of its row does better, in whole percent of clarity and then of strength.
+ */
 export interface MatrixCell extends Pick<Option, "with" | "name" | "clarity" | "mergedOutline"> {
   readonly isRanked: boolean;
+  readonly isBest: boolean;
 }
 
 /** A row: the paint that is changed, with a cell a column; null where a colour would stay, or nearly, or was not tried. */
@@ -75,12 +80,11 @@ export async function drawMatrix(
     .sort((one, other) => ids.indexOf(one.id) - ids.indexOf(other.id))
     .map(({ id, hex, name }): MatrixRow => {
       const own = all.filter((option) => option.id === id);
-      const cells = columns.map((column) =>
-        cellOf(
-          own.find((option) => belongsTo(option, column)),
-          unranked,
-        ),
-      );
+      const best = report.options.find((option) => option.id === id);
+      const cells = columns.map((column) => {
+        const option = own.find((one) => belongsTo(one, column));
+        return option === undefined ? null : describeCell(option, best, !unranked.has(option));
+      });
       return { id, hex, name, cells };
     });
   if (rows.length === 0) return undefined;
@@ -125,10 +129,14 @@ function belongsTo({ kind, with: next }: Option, { hex }: MatrixColumn): boolean
   return hex === null ? kind === "keptHue" : kind !== "keptHue" && next === hex;
 }
 
-function cellOf(option: Option | undefined, unranked: ReadonlySet<Option>): MatrixCell | null {
-  if (option === undefined) return null;
+function describeCell(option: Option, best: Option | undefined, isRanked: boolean): MatrixCell {
   const { with: next, name, clarity, mergedOutline } = option;
-  return { with: next, name, clarity, mergedOutline, isRanked: !unranked.has(option) };
+  return { with: next, name, clarity, mergedOutline, isRanked, isBest: isRanked && isAsGood(option, best) };
+}
+
+function isAsGood(option: Option, best: Option = option): boolean {
+  const lead = roundMark(option.clarity) - roundMark(best.clarity);
+  return (lead || roundMark(option.strength) - roundMark(best.strength)) >= 0;
 }
 
 function shrink({ inspection: { map } }: OpenedDrawing): Thumbnail {
@@ -157,18 +165,8 @@ function paintCells(
       const colours = shapes.paints.map(({ flat, declared }, index) =>
         linearOf(flat && declared === hex ? cell.with : (looks[index]?.hex ?? "#000000")),
       );
-      layFlag(all, thumbnail.paint([undefined, ...colours]), column * wide, row * high);
+      layFramed(all, thumbnail.paint([undefined, ...colours]), column * wide, row * high, cellGap / 2);
     }
   }
   return all;
-}
-
-/** Lays a flag, with half a gap of its outermost pixels round it, so that its corner comes to `left`, `top`. */
-function layFlag(all: Raster, { width, height, rgba }: Raster, left: number, top: number): void {
-  const clamp = (at: number, size: number) => Math.min(size - 1, Math.max(0, at - cellGap / 2));
-  for (let y = 0; y < height + cellGap; y += 1)
-    for (let x = 0; x < width + cellGap; x += 1) {
-      const from = 4 * (clamp(y, height) * width + clamp(x, width));
-      all.rgba.set(rgba.subarray(from, from + 4), 4 * ((top + y) * all.width + left + x));
-    }
 }

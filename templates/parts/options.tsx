@@ -79,13 +79,13 @@ function ByColour({ colours }: { colours: readonly ColourView[] }): JSX.Element 
 }
 
 function Best({ best, hasFocus }: { best: BestView; hasFocus: boolean }): JSX.Element {
-  const { hex, name, cell, isClearer, equals, clarity, focus, worse } = best;
+  const { hex, name, cell, short, equals, clarity, focus, worse } = best;
   return (
     <>
       <td>
         <Label>Best:</Label>
-        {!isClearer && "None is clearer; best: "}
         <SwatchChip hex={hex} /> {cell ? <a href={cell}>{name}</a> : name}
+        {short && <>, {short}</>}
         {equals && <>; {equals}</>}
       </td>
       <td class="number">

@@ -1,6 +1,5 @@
 // Floor 6. The matrix: every single change of a study at once, each a small flag with its clarity and an address.
 import type { Hex } from "../../colour/colour.ts";
-import { roundMark } from "../../measure/clarity.ts";
 import { formatPercent } from "../../measure/format.ts";
 import { cellGap, type Matrix, type MatrixCell, type MatrixRow } from "../../study/matrix.ts";
 import type { StudyRanking } from "../../study/ranking.ts";
@@ -103,21 +102,13 @@ function presentCell(
     id: changeId(row.hex, cell.with),
     box,
     clarity: formatPercent(cell.clarity, 0, format.number),
-    isBest: isBest(cell, row, ranking),
+    isBest: cell.isBest,
     isOwn: isHere(result.change),
     unranked: cell.isRanked
       ? undefined
       : `not ranked: ${format.share(cell.mergedOutline)} of a charge’s outline merges`,
     notes: ranking.noted.flatMap((noted, at) => (isHere(noted) ? [at + 1] : [])),
   };
-}
-
-/** The first of its row, or one of the author's own colours that is as clear. */
-function isBest(cell: MatrixCell, row: MatrixRow, { report: { options } }: StudyRanking): boolean {
-  if (!cell.isRanked) return false;
-  const place = options.find(({ id, with: next }) => id === row.id && next === cell.with)?.placeInColour;
-  const most = row.cells.map((other) => (other?.isRanked ? roundMark(other.clarity) : 0));
-  return (place ?? 1) === 1 && roundMark(cell.clarity) === Math.max(...most);
 }
 
 function describeMatrix(

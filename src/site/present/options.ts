@@ -21,12 +21,12 @@ export interface ColourView extends Swatch {
 }
 
 /**
- * `cell` is the address of its cell in the matrix; `isClearer` whether it raises clarity, in whole percent; `focus` is
- * undefined where the flag has none.
+ * `cell` is the address of its cell in the matrix; `short` says where it does not raise clarity; `focus` is undefined where
+ * the flag has none.
  */
 export interface BestView extends Swatch {
   readonly cell: string | undefined;
-  readonly isClearer: boolean;
+  readonly short: string | undefined;
   readonly equals: string | undefined;
   readonly clarity: readonly [string, string];
   readonly focus: readonly [string, string] | undefined;
@@ -121,11 +121,12 @@ function presentBest(
   format: Format,
 ): BestView {
   const nameOf = (option: RankedOption) => nameNew(before, { hex: option.with, name: option.name });
+  const move = roundMark(best.clarity) - roundMark(report.clarity ?? 0);
   return {
     hex: best.with,
     name: nameOf(best),
     cell: hasCell(matrix, hex, best.with) ? `#${changeId(hex, best.with)}` : undefined,
-    isClearer: roundMark(best.clarity) > roundMark(report.clarity ?? 0),
+    short: move > 0 ? undefined : move === 0 ? "no clearer" : "less clear",
     equals: describeEquals(nameOf(best), equals.map(nameOf), format),
     clarity: [format.percent(report.clarity), format.percent(best.clarity)],
     focus: hasFocus ? [format.percent(report.focusClarity), format.percent(best.focusClarity)] : undefined,
