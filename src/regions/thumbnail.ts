@@ -1,4 +1,4 @@
-// Floor 3. A label map → small pictures of the flag in any colours, without rendering it again.
+// Floor 3. A label map → small pictures of the flag in any colours, without rendering it again, and many of them in one.
 import type { LinearRgb } from "../colour/colour.ts";
 import { encodeByte } from "../colour/parse.ts";
 import type { LabelMap } from "./label.ts";
@@ -58,6 +58,25 @@ export class Thumbnail {
     }
     return { width: this.width, height: this.height, rgba };
   }
+}
+
+/**
+ * Copies `tile` into `all` with a frame of `frame` pixels, in which the outermost pixels of the tile are repeated. The upper
+ * left corner of the frame comes to `left`, `top`; all of it has to lie within `all`.
+ */
+export function layFramed(
+  all: Raster,
+  { width, height, rgba }: Raster,
+  left: number,
+  top: number,
+  frame: number,
+): void {
+  const clamp = (at: number, size: number) => Math.min(size - 1, Math.max(0, at - frame));
+  for (let y = 0; y < height + 2 * frame; y += 1)
+    for (let x = 0; x < width + 2 * frame; x += 1) {
+      const from = 4 * (clamp(y, height) * width + clamp(x, width));
+      all.rgba.set(rgba.subarray(from, from + 4), 4 * ((top + y) * all.width + left + x));
+    }
 }
 
 function bounds(at: number, count: number, size: number): readonly [number, number] {

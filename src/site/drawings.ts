@@ -6,7 +6,7 @@ import { describeDrawing, writeRoot } from "../svg/write.ts";
 import { fileOf, type SiteFile } from "./file.ts";
 import { type Crop, findCrop } from "./present/crop.ts";
 import { cropFiles, placeEdges } from "./present/edgekey.ts";
-import { listOptionDrawings } from "./present/options.ts";
+import { listTriedDrawings } from "./present/options.ts";
 import { formatStudyPath } from "./present/status.ts";
 import { unofficial } from "./unofficial.ts";
 
@@ -17,10 +17,10 @@ export const drawingFiles: readonly string[] = [
   ...visions.flatMap((vision) => [`seen-${vision}-original.svg`, `seen-${vision}-redesign.svg`]),
 ];
 
-/** Patterns of further files, for hosts that read headers: options and the author's own. */
-export const optionFiles: readonly string[] = ["option-*", "tried-*"];
+/** Pattern of the drawings of the author's other options, for hosts that read headers. */
+export const triedFiles = "tried-*";
 
-/** The original, the redesign, both as each kind of vision sees them, and the options that a page shows. */
+/** The original, the redesign, both as each kind of vision sees them, and the author's other options. */
 export function listDrawings(result: StudyResult): readonly SiteFile[] {
   const folder = formatStudyPath(result.study.slug);
   const { original, redesign, seen } = result.drawings;
@@ -28,7 +28,7 @@ export function listDrawings(result: StudyResult): readonly SiteFile[] {
   const texts = pairs.flatMap((pair) => [pair.original, pair.redesign]);
   return [
     ...drawingFiles.map((file, index) => fileOf(`${folder}${file}`, () => texts[index] ?? "")),
-    ...listOptionDrawings(result).map(({ file, drawing }) => fileOf(`${folder}${file}`, () => drawing)),
+    ...listTriedDrawings(result).map(({ file, drawing }) => fileOf(`${folder}${file}`, () => drawing)),
   ];
 }
 

@@ -9,6 +9,7 @@ import { writeSized } from "../svg/write.ts";
 import { blurPicture, measureBlur, type Picture } from "./blur.ts";
 import { once, type SiteFile } from "./file.ts";
 import { pictureOf } from "./kept.ts";
+import { matrixFile } from "./present/matrix.ts";
 import { formatStudyPath } from "./present/status.ts";
 import { formatStripFile, stripSize } from "./present/strip.ts";
 import { unofficial } from "./unofficial.ts";
@@ -33,6 +34,18 @@ export function listStrip(result: StudyResult): readonly SiteFile[] {
       ),
     );
   });
+}
+
+/** Every single change of a study as small flags, in one picture; none where there is no change. */
+export function listMatrixPicture({ study, ranking }: StudyResult): readonly SiteFile[] {
+  const picture = ranking?.matrix?.picture;
+  if (picture === undefined) return [];
+  const make = () =>
+    sharp(Buffer.from(picture, "base64"))
+      .withExif({ IFD0: { ImageDescription: unofficial } })
+      .png({ compressionLevel: 9, adaptiveFiltering: true, palette: false })
+      .toBuffer();
+  return [pictureOf(`${formatStudyPath(study.slug)}${matrixFile}`, { matrix: picture }, make)];
 }
 
 /** Renders a drawing that we wrote, `width` × `height` pixels. Throws where it is none. */

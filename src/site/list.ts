@@ -2,9 +2,9 @@
 import path from "node:path";
 import type { GalleryResult, StudyResult } from "../study/result.ts";
 import { listAssets, listAssetsFor } from "./assets.ts";
-import { drawingFiles, listCrops, listDrawings, optionFiles } from "./drawings.ts";
+import { drawingFiles, listCrops, listDrawings, triedFiles } from "./drawings.ts";
 import { fileOf, type SiteFile } from "./file.ts";
-import { listStrip } from "./images.ts";
+import { listMatrixPicture, listStrip } from "./images.ts";
 import { listLinkPictures } from "./linkpicture.ts";
 import { listMachineFiles } from "./machine.ts";
 import { templatesDir } from "./pages.ts";
@@ -33,7 +33,7 @@ export async function listFilesBeside(
     ...listSurveyFiles(result),
     ...listSurveyPicture(view.survey.picture, result.survey ?? { entries: [] }, result.studies),
     ...(await listMachineFiles(result, view, schemaDirs)),
-    fileOf("_headers", () => formatHeaders([...drawingFiles, ...optionFiles])),
+    fileOf("_headers", () => formatHeaders([...drawingFiles, triedFiles])),
   ];
 }
 
@@ -43,6 +43,7 @@ function listPictures(result: StudyResult, view: SiteView): readonly SiteFile[] 
     ...listDrawings(result),
     ...listCrops(result),
     ...listStrip(result),
+    ...listMatrixPicture(result),
     ...listLinkPictures(
       result,
       pages.map(({ picture }) => picture),

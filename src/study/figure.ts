@@ -11,6 +11,7 @@ export const figureKinds = [
   "distance strip",
   "lasts to",
   "seen otherwise",
+  "matrix",
   "gain chart",
 ] as const;
 
@@ -51,5 +52,7 @@ export function canShow(
   has: { readonly edges: boolean; readonly focus: boolean },
 ): boolean {
   if (kind === "lasts to") return has.edges && has.focus;
-  return has.edges || !["edge map", "reflectance scale", "distance strip", "gain chart"].includes(kind);
+  return (
+    has.edges || !["edge map", "reflectance scale", "distance strip", "matrix", "gain chart"].includes(kind)
+  );
 }

@@ -3,92 +3,149 @@
 import type { Hex } from "../colour/colour.ts";
 import { linearOf } from "../colour/parse.ts";
 import type { Candidate } from "../measure/candidate.ts";
+import { roundMark } from "../measure/clarity.ts";
 import type { Option } from "../measure/options.ts";
+import type { Ranking } from "../measure/rank.ts";
 import { encodePng, type Raster } from "../regions/raster.ts";
-import { Thumbnail } from "../regions/thumbnail.ts";
+import { layFramed, Thumbnail } from "../regions/thumbnail.ts";
 import type { OpenedDrawing } from "./open.ts";
 import type { OptionsReport } from "./options.ts";
 
-/** A column: a colour of the palette or of the flag, or, where `hex` is null, each row's own hue in another shade. */
+/** A column: a colour that is put in, or, where `hex` is null, each row's own hue in another shade. */
 export interface MatrixColumn {
   readonly hex: Hex | null;
   readonly name: string;
 }
 
 /**
- * A row: the paint that is changed, with an option a column; null where a colour would replace itself, or one too near to
- * it. Options by which the charge vanishes are among them.
+ * A change: its clarity in percent, the part of a charge's outline that merges, 0 to 1, and whether it is ranked. `isBest`:
+ * no option of its row does better, in whole percent of clarity and then of strength.
  */
+export interface MatrixCell extends Pick<Option, "with" | "name" | "clarity" | "mergedOutline"> {
+  readonly isRanked: boolean;
+  readonly isBest: boolean;
+}
+
+/** A row: the paint that is changed, with a cell a column; null where a colour would stay, or nearly, or was not tried. */
 export interface MatrixRow {
   readonly id: string;
   readonly hex: Hex;
   readonly name: string;
-  readonly share: number;
-  readonly cells: readonly (Option | null)[];
+  readonly cells: readonly (MatrixCell | null)[];
 }
 
-/** `picture` is a PNG in base64: the cell at row r, column c begins at (c · cellWidth, r · cellHeight) pixels. */
+/**
+ * `picture` is a PNG in base64: the flag at row r, column c begins at (c · (cellWidth + gap) + gap / 2, r · (cellHeight +
+ * gap) + gap / 2) pixels; round it its own outermost pixels are repeated, so that no neighbour bleeds in where it is scaled.
+ * `leftOut`: the rows and columns beyond those that are drawn.
+ */
 export interface Matrix {
   readonly columns: readonly MatrixColumn[];
   readonly rows: readonly MatrixRow[];
   readonly cellWidth: number;
   readonly cellHeight: number;
   readonly picture: string;
+  readonly leftOut: { readonly rows: number; readonly columns: number };
 }
 
-/** Pixels of a cell: its area is that of a flag of 2 to 3 this high, whatever its proportions. */
+/** Pixels of a flag: its area is that of one of 2 to 3 this high, whatever its proportions. */
 const cellSize = 64;
+
+/** Pixels between two flags. */
+export const cellGap = 4;
 
 /** Most rows and columns: beyond, no cell can be made out. */
 const most = { rows: 12, columns: 24 };
 
-/** Draws the options of an opened drawing, the colour to change first on top; undefined where there are none. */
+/**
+ * Draws the options of an opened drawing, the colour to change first on top; undefined where there are none. `author`:
+ * changes of whole paints that the author names; those that are no option get cells of their own.
+ */
 export async function drawMatrix(
   opened: OpenedDrawing,
   report: OptionsReport,
   palette: readonly Candidate[],
+  author: Ranking = { options: [], vanishing: [] },
 ): Promise<Matrix | undefined> {
-  const all = [...report.options, ...report.vanishing];
-  if (all.length === 0) return undefined;
-  const columns = listColumns(all, report, palette).slice(0, most.columns);
-  const ids = [...new Set(all.map(({ id }) => id))].slice(0, most.rows);
-  const rows = ids.flatMap((id): MatrixRow[] => {
-    const own = all.filter((option) => option.id === id);
-    const { hex, name } = report.shades.find((shade) => shade.id === id) ?? { hex: null, name: "" };
-    const cells = columns.map((column) => own.find((option) => belongsTo(option, column)) ?? null);
-    return hex === null ? [] : [{ id, hex, name, share: own[0]?.share ?? 0, cells }];
-  });
-  const { width, height } = opened.inspection.map;
-  const scale = Math.min(1, Math.sqrt((cellSize * cellSize * 1.5) / (width * height)));
-  const thumbnail = new Thumbnail(
-    opened.inspection.map,
-    Math.max(1, Math.round(width * scale)),
-    Math.max(1, Math.round(height * scale)),
+  const tried = [...report.options, ...report.vanishing];
+  const named = [...author.options, ...author.vanishing].filter(
+    (one) => !tried.some((other) => isOne(one, other)),
   );
+  const all = [...tried, ...named];
+  const unranked = new Set<Option>([...report.vanishing, ...author.vanishing]);
+  const ids = [...new Set(all.map(({ id }) => id))];
+  const { columns, leftOut } = listColumns(tried, named, report, palette);
+  const rows = report.shades
+    .filter(({ id }) => ids.slice(0, most.rows).includes(id))
+    .sort((one, other) => ids.indexOf(one.id) - ids.indexOf(other.id))
+    .map(({ id, hex, name }): MatrixRow => {
+      const own = all.filter((option) => option.id === id);
+      const best = report.options.find((option) => option.id === id);
+      const cells = columns.map((column) => {
+        const option = own.find((one) => belongsTo(one, column));
+        return option === undefined ? null : describeCell(option, best, !unranked.has(option));
+      });
+      return { id, hex, name, cells };
+    });
+  if (rows.length === 0) return undefined;
+  const thumbnail = shrink(opened);
   const picture = await encodePng(paintCells(opened, rows, columns.length, thumbnail));
-  const { width: cellWidth, height: cellHeight } = thumbnail;
-  return { columns, rows, cellWidth, cellHeight, picture: picture.toString("base64") };
+  return {
+    columns,
+    rows,
+    cellWidth: thumbnail.width,
+    cellHeight: thumbnail.height,
+    picture: picture.toString("base64"),
+    leftOut: { rows: Math.max(0, ids.length - most.rows), columns: leftOut },
+  };
 }
 
-/** In the order in which candidates are tried: the palette, the flag's own colours, the kept hue. */
+function isOne(one: Option, other: Option): boolean {
+  return one.id === other.id && one.with === other.with;
+}
+
+/** In the order in which candidates are tried: the palette, the flag's own colours; the author's; the kept hue. */
 function listColumns(
-  all: readonly Option[],
+  tried: readonly Option[],
+  named: readonly Option[],
   { shades }: OptionsReport,
   palette: readonly Candidate[],
-): readonly MatrixColumn[] {
-  const tried = new Set(all.flatMap(({ kind, with: next }) => (kind === "keptHue" ? [] : [next])));
-  const columns = new Map<Hex, MatrixColumn>();
+): { readonly columns: readonly MatrixColumn[]; readonly leftOut: number } {
+  const hexes = new Set(tried.flatMap(({ kind, with: next }) => (kind === "keptHue" ? [] : [next])));
+  const found = new Map<Hex, MatrixColumn>();
   for (const { hex, name } of [...palette, ...shades])
-    if (tried.has(hex) && !columns.has(hex)) columns.set(hex, { hex, name });
-  const hasKept = all.some(({ kind }) => kind === "keptHue");
-  return [...columns.values(), ...(hasKept ? [{ hex: null, name: "its own hue" }] : [])];
+    if (hexes.has(hex) && !found.has(hex)) found.set(hex, { hex, name });
+  const last = new Map<Hex | null, MatrixColumn>();
+  for (const { with: hex, name } of named) if (!found.has(hex)) last.set(hex, { hex, name });
+  if (tried.some(({ kind }) => kind === "keptHue")) last.set(null, { hex: null, name: "its own hue" });
+  const room = Math.max(0, most.columns - last.size);
+  return {
+    columns: [...[...found.values()].slice(0, room), ...last.values()],
+    leftOut: Math.max(0, found.size - room),
+  };
 }
 
 function belongsTo({ kind, with: next }: Option, { hex }: MatrixColumn): boolean {
   return hex === null ? kind === "keptHue" : kind !== "keptHue" && next === hex;
 }
 
-/** Cells without an option stay empty. */
+function describeCell(option: Option, best: Option | undefined, isRanked: boolean): MatrixCell {
+  const { with: next, name, clarity, mergedOutline } = option;
+  return { with: next, name, clarity, mergedOutline, isRanked, isBest: isRanked && isAsGood(option, best) };
+}
+
+function isAsGood(option: Option, best: Option = option): boolean {
+  const lead = roundMark(option.clarity) - roundMark(best.clarity);
+  return (lead || roundMark(option.strength) - roundMark(best.strength)) >= 0;
+}
+
+function shrink({ inspection: { map } }: OpenedDrawing): Thumbnail {
+  const scale = Math.min(1, Math.sqrt((cellSize * cellSize * 1.5) / (map.width * map.height)));
+  const [width, height] = [map.width, map.height].map((size) => Math.max(1, Math.round(size * scale)));
+  return new Thumbnail(map, width ?? 1, height ?? 1);
+}
+
+/** Cells without a change stay transparent. */
 function paintCells(
   { inspection }: OpenedDrawing,
   rows: readonly MatrixRow[],
@@ -96,20 +153,20 @@ function paintCells(
   thumbnail: Thumbnail,
 ): Raster {
   const { shapes, looks } = inspection.ground.scene;
-  const width = columnCount * thumbnail.width;
-  const rgba = new Uint8Array(4 * width * rows.length * thumbnail.height);
+  const [wide, high] = [thumbnail.width + cellGap, thumbnail.height + cellGap];
+  const all: Raster = {
+    width: columnCount * wide,
+    height: rows.length * high,
+    rgba: new Uint8Array(4 * columnCount * wide * rows.length * high),
+  };
   for (const [row, { hex, cells }] of rows.entries()) {
-    for (const [column, option] of cells.entries()) {
-      if (option === null) continue;
+    for (const [column, cell] of cells.entries()) {
+      if (cell === null) continue;
       const colours = shapes.paints.map(({ flat, declared }, index) =>
-        linearOf(flat && declared === hex ? option.with : (looks[index]?.hex ?? "#000000")),
+        linearOf(flat && declared === hex ? cell.with : (looks[index]?.hex ?? "#000000")),
       );
-      const flag = thumbnail.paint([undefined, ...colours]);
-      for (let y = 0; y < flag.height; y += 1) {
-        const line = flag.rgba.subarray(4 * y * flag.width, 4 * (y + 1) * flag.width);
-        rgba.set(line, 4 * ((row * flag.height + y) * width + column * flag.width));
-      }
+      layFramed(all, thumbnail.paint([undefined, ...colours]), column * wide, row * high, cellGap / 2);
     }
   }
-  return { width, height: rows.length * thumbnail.height, rgba };
+  return all;
 }

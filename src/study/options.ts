@@ -12,7 +12,7 @@ import {
   type Option,
   type OptionMarks,
 } from "../measure/options.ts";
-import { findFirst, groupByColour, type RankedOption, rankOptions } from "../measure/rank.ts";
+import { findFirst, groupByColour, type RankedOption, type Ranking, rankOptions } from "../measure/rank.ts";
 import { explainFirst, explainNone } from "../measure/reason.ts";
 import type { Shade, ShadeFinding } from "../measure/shade.ts";
 import { SwatchBook } from "../measure/swatch.ts";
@@ -118,6 +118,26 @@ export function rankOpened(
     ],
     ...(part === undefined ? {} : { tried: part }),
   };
+}
+
+/**
+ * Measures changes of whole paints as options are measured, without a place among them. One of a paint that is none of
+ * those that options change is left out.
+ */
+export function measureChanges(
+  opened: OpenedDrawing,
+  changes: readonly { readonly replace: string; readonly with: Hex; readonly name: string }[],
+  cloth: Cloth,
+): Ranking {
+  const book = new SwatchBook(cloth);
+  const { subjects } = findSubjects(opened);
+  return rankOptions(
+    changes.flatMap((change) => {
+      const subject = subjects.find(({ looks, paint }) => looks[paint]?.hex === change.replace);
+      const candidate: Candidate = { hex: change.with, name: change.name, kind: "palette" };
+      return subject === undefined ? [] : measureOptions(subject, [candidate], book);
+    }),
+  );
 }
 
 /** Returns the opaque colours of a palette, in its order. */

@@ -1,7 +1,6 @@
 // Floor 5. What is known of a study's change among all single changes of its drawing: plain data for pages.
 import type { Hex } from "../colour/colour.ts";
-import type { Verdict } from "../measure/comparison.ts";
-import type { PaintPair } from "../measure/pair.ts";
+import type { ComparedEdge, Verdict } from "../measure/comparison.ts";
 import type { Standing } from "../measure/standing.ts";
 import type { Matrix } from "./matrix.ts";
 import type { OptionsReport } from "./options.ts";
@@ -24,9 +23,8 @@ export interface NotedResult {
   readonly clarity: number | null;
   readonly focusClarity: number | null;
   readonly verdict: Verdict;
-  readonly gained: readonly PaintPair[];
-  readonly lost: readonly PaintPair[];
-  readonly merged: readonly PaintPair[];
+  /** What got worse and decides, longest first. */
+  readonly price: readonly ComparedEdge[];
   readonly standing: ToldStanding | null;
   readonly drawing: string;
 }

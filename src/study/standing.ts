@@ -1,13 +1,13 @@
 // Floor 5. A study among all it could have chosen: the ranked options, where its own change stands, the author's others.
-import type { Comparison, Outcome as EdgeOutcome } from "../measure/comparison.ts";
-import type { PaintPair } from "../measure/pair.ts";
+import type { Hex } from "../colour/colour.ts";
+import type { Comparison } from "../measure/comparison.ts";
 import { describeStanding, findStanding } from "../measure/standing.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { compareDrawing } from "./analyse.ts";
 import { drawMatrix } from "./matrix.ts";
 import { settleNames } from "./naming.ts";
 import { openDrawing } from "./open.ts";
-import { type OptionsReport, rankOpened, readPalette, type TryOptions } from "./options.ts";
+import { measureChanges, type OptionsReport, rankOpened, readPalette, type TryOptions } from "./options.ts";
 import type { NotedResult, StudyRanking, ToldStanding } from "./ranking.ts";
 import type { StudyResult } from "./result.ts";
 import type { Gallery, NotedOption, Study } from "./study.ts";
@@ -28,7 +28,6 @@ export async function rankStudy(
   const opened = await openDrawing(study.originalFile, bytes, options);
   if (opened.value === undefined) return { value: undefined, problems: opened.problems };
   const report = rankOpened(opened.value, options);
-  const matrix = await drawMatrix(opened.value, report, readPalette(options.palette));
   const problems: Problem[] = [];
   const noted: NotedResult[] = [];
   for (const [index, option] of study.options.entries()) {
@@ -37,6 +36,8 @@ export async function rankStudy(
     if (measured.value !== undefined) noted.push(measured.value);
   }
   const standing = placeComparison(comparison, report);
+  const author = measureChanges(opened.value, listAuthors(comparison, noted), options.cloth);
+  const matrix = await drawMatrix(opened.value, report, readPalette(options.palette), author);
   return {
     value: { report, ...(matrix === undefined ? {} : { matrix }), standing, noted },
     problems,
@@ -55,6 +56,17 @@ function readOptions(study: Study, gallery: Gallery): TryOptions {
     }),
     ...(study.focus === undefined ? {} : { focus: study.focus }),
   };
+}
+
+/** The study's own change and the author's others, where they change a paint everywhere. */
+function listAuthors(
+  { change, after }: Comparison,
+  noted: readonly NotedResult[],
+): readonly { readonly replace: string; readonly with: Hex; readonly name: string }[] {
+  const own = after.colours.flatMap(({ hex, name }) =>
+    hex === change.with ? [{ ...change, with: hex, name }] : [],
+  );
+  return [...own.slice(0, 1), ...noted].filter(({ only }) => only === undefined);
 }
 
 async function measureNoted(
@@ -79,9 +91,7 @@ async function measureNoted(
     clarity: comparison.clarity[1],
     focusClarity: comparison.after.focus.clarity,
     verdict: comparison.verdict,
-    gained: pairsWith(comparison, "gained"),
-    lost: pairsWith(comparison, "lost"),
-    merged: pairsWith(comparison, "merged"),
+    price: comparison.price,
     standing: placeComparison(comparison, report),
     drawing: redesign,
   };
@@ -106,10 +116,4 @@ function placeComparison(comparison: Comparison, report: OptionsReport): ToldSta
   const standing = findStanding({ replace, with: next, isPart: only !== undefined, clarity }, report.options);
   const lost = comparison.edges.filter(({ outcome }) => outcome === "lost" || outcome === "merged").length;
   return { ...standing, says: describeStanding(standing, lost) };
-}
-
-function pairsWith(comparison: Comparison, outcome: EdgeOutcome): readonly PaintPair[] {
-  return comparison.edges
-    .filter((edge) => edge.outcome === outcome)
-    .map(({ a, b, names }) => ({ a, b, names: names[0] }));
 }

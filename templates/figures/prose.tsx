@@ -9,6 +9,7 @@ import { EdgeFigure } from "./edge.tsx";
 import { GainFigure } from "./gain.tsx";
 import { LastingFigure } from "./lasting.tsx";
 import { EdgeMapFigure } from "./map.tsx";
+import { MatrixFigure } from "./matrix.tsx";
 import { ScaleFigure } from "./scale.tsx";
 import { SeenFigure } from "./seen.tsx";
 import { SizesFigure } from "./sizes.tsx";
@@ -43,6 +44,8 @@ export function ProseFigureBlock({
       ) : null;
     case "seen otherwise":
       return <SeenFigure seen={study.seen} id={id} />;
+    case "matrix":
+      return study.options?.matrix ? <MatrixFigure matrix={study.options.matrix} id={id} isAgain /> : null;
     case "gain chart":
       return <GainFigure gain={figure.gain} id={id} />;
   }

@@ -1,8 +1,9 @@
-// Part. A contact sheet: the flag after other single changes, each with its numbers; what is behind them opens on demand.
+// Part. Other single changes: the best for each colour in a table, all of them in a matrix, and those the author tried.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { OptionsView, OptionView } from "../../src/site/present/options.ts";
+import type { BestView, ColourView, NotedView, OptionsView } from "../../src/site/present/options.ts";
+import { MatrixFigure } from "../figures/matrix.tsx";
 import { Move } from "./move.tsx";
 import { Mat } from "./plate.tsx";
 import { SwatchChip } from "./swatch.tsx";
@@ -23,52 +24,108 @@ export function Options({ options }: { options: OptionsView }): JSX.Element {
           <a href={options.how}>How options are ranked</a>
         </p>
       </div>
-      <Sheet options={options.best} />
-      {options.noted.length > 0 && (
-        <>
-          <h3>Also tried by the author</h3>
-          <Sheet options={options.noted} />
-        </>
-      )}
-      <div class="source after-sheet">
-        {options.vanishing && <p>{options.vanishing}</p>}
+      {options.colours.length > 0 && <ByColour colours={options.colours} />}
+      {options.matrix && <MatrixFigure matrix={options.matrix} id="matrix" />}
+      <div class="source after-matrix">
+        {options.unranked && <p>{options.unranked}</p>}
         {options.notes.map((note) => (
           <p key={note}>{note}</p>
         ))}
       </div>
+      {options.noted.length > 0 && (
+        <>
+          <h3>Also tried by the author</h3>
+          <ul class="sheet">
+            {options.noted.map((noted) => (
+              <Noted key={noted.id} noted={noted} />
+            ))}
+          </ul>
+        </>
+      )}
     </section>
   );
 }
 
-function Sheet({ options }: { options: readonly OptionView[] }): JSX.Element {
+function ByColour({ colours }: { colours: readonly ColourView[] }): JSX.Element {
+  const hasFocus = colours.some(({ best }) => best?.focus !== undefined);
   return (
-    <ul class="sheet">
-      {options.map((option) => (
-        <li key={option.plate.src} class={option.isChosen ? "chosen" : undefined}>
-          <Mat plate={option.plate} />
-          <p class="option-change">
-            <Move
-              before={<SwatchChip hex={option.swatches[0].hex} />}
-              after={<SwatchChip hex={option.swatches[1].hex} />}
-            />{" "}
-            {option.change}
-          </p>
-          <p class="option-figures">
-            {option.figures}
-            {option.isChosen && <strong> · this study</strong>}
-          </p>
-          {option.ties && <p class="option-ties">{option.ties}</p>}
-          {option.note && <p class="option-note">{option.note}</p>}
-          <details>
-            <summary>What it does</summary>
-            <ul>
-              {option.details.map((detail) => (
-                <li key={detail}>{detail}</li>
-              ))}
-            </ul>
-          </details>
-        </li>
-      ))}
-    </ul>
+    <table class="by-colour">
+      <caption>By the colour that is changed: the best replacement for each.</caption>
+      <thead>
+        <tr>
+          <th scope="col">Colour changed</th>
+          <th scope="col">Best replacement</th>
+          <th scope="col">Clarity</th>
+          {hasFocus && <th scope="col">Focus clarity</th>}
+          <th scope="col">What gets worse</th>
+        </tr>
+      </thead>
+      <tbody>
+        {colours.map(({ id, hex, name, share, best }) => (
+          <tr key={id}>
+            <th scope="row">
+              <SwatchChip hex={hex} /> {name} <span class="part">{share} of the flag</span>
+            </th>
+            {best === undefined ? (
+              <td colSpan={hasFocus ? 4 : 3}>None that leaves every charge its outline.</td>
+            ) : (
+              <Best best={best} hasFocus={hasFocus} />
+            )}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Best({ best, hasFocus }: { best: BestView; hasFocus: boolean }): JSX.Element {
+  const { hex, name, cell, short, equals, clarity, focus, worse } = best;
+  return (
+    <>
+      <td>
+        <Label>Best:</Label>
+        <SwatchChip hex={hex} /> {cell ? <a href={cell}>{name}</a> : name}
+        {short && <>, {short}</>}
+        {equals && <>; {equals}</>}
+      </td>
+      <td class="number">
+        <Label>Clarity</Label>
+        <Move before={clarity[0]} after={clarity[1]} />
+      </td>
+      {hasFocus && (
+        <td class="number">
+          <Label>Focus clarity</Label>
+          {focus && <Move before={focus[0]} after={focus[1]} />}
+        </td>
+      )}
+      <td>
+        <Label>Gets worse:</Label>
+        {worse.length === 0 ? "Nothing." : worse.join(" ")}
+      </td>
+    </>
+  );
+}
+
+/** The head of its column, where on a phone there is none over it. */
+function Label({ children }: { children: string }): JSX.Element {
+  return <span class="only-phone">{children} </span>;
+}
+
+function Noted({ noted }: { noted: NotedView }): JSX.Element {
+  return (
+    <li id={noted.id}>
+      <Mat plate={noted.plate} />
+      <p class="option-change">
+        {noted.number}.{" "}
+        <Move
+          before={<SwatchChip hex={noted.swatches[0].hex} />}
+          after={<SwatchChip hex={noted.swatches[1].hex} />}
+        />{" "}
+        {noted.change}
+      </p>
+      <p class="option-figures">{noted.figures}</p>
+      <p class="option-figures">{noted.verdict}</p>
+      {noted.note && <p class="option-note">{noted.note}</p>}
+    </li>
   );
 }

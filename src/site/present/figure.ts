@@ -8,6 +8,7 @@ import type { Format } from "./format.ts";
 import type { GainView } from "./gain.ts";
 import type { LastingView } from "./lasting.ts";
 import type { EdgeMapView } from "./lines.ts";
+import type { MatrixView } from "./matrix.ts";
 import { capitalise } from "./phrase.ts";
 import type { Plate } from "./plate.ts";
 import type { ScaleView } from "./scale.ts";
@@ -41,6 +42,8 @@ export interface Shown {
   readonly strip: StripView;
   readonly lasting: LastingView | undefined;
   readonly seen: readonly SeenView[];
+  /** Absent where the options could not be ranked. */
+  readonly matrix?: MatrixView | undefined;
 }
 
 /**
@@ -66,7 +69,7 @@ export function createFigures(
   return (asked) => {
     if (asked.kind !== "edge") {
       const { kind } = asked;
-      if (!canShow(kind, has)) return undefined;
+      if (!canShow(kind, has) || (kind === "matrix" && shown.matrix === undefined)) return undefined;
       if (kind !== "gain chart") return { id: name(kind), kind, says: describe(kind, shown, format) };
       const gain = makeGain?.();
       return gain && { id: name(kind), kind, gain, says: `${gain.title}. ${gain.description}` };
@@ -87,7 +90,7 @@ function describeEdge({ names, before, after, outcome }: EdgeRow): string {
 }
 
 function describe(kind: OwnKind, shown: Shown, format: Format): string {
-  const { plates, sizes, edgeMap, scale, strip, lasting, seen } = shown;
+  const { plates, sizes, edgeMap, scale, strip, lasting, seen, matrix } = shown;
   const both = ({ title, panels }: EdgeMapView | ScaleView) =>
     `${title}. ${panels.map(({ heading, description }) => `${heading}: ${description}`).join(" ")}`;
   const said: Readonly<Record<OwnKind, () => string>> = {
@@ -103,6 +106,7 @@ function describe(kind: OwnKind, shown: Shown, format: Format): string {
       seen
         .map(({ heading, measure, before, after }) => `${heading}: ${measure} ${before} → ${after}.`)
         .join(" "),
+    matrix: () => (matrix === undefined ? "" : `${matrix.title}. ${matrix.caption.join(" ")}`),
   };
   return said[kind]();
 }

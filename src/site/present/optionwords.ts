@@ -1,7 +1,13 @@
-// Floor 6. What is told of an option behind its numbers: what it gains, loses, merges, who does as well, what it is taken for.
+// Floor 6. What is told of an option behind its numbers: who does as well, what gets worse, what it is taken for.
+import type { ComparedEdge } from "../../measure/comparison.ts";
+import type { Option } from "../../measure/options.ts";
 import type { PaintPair } from "../../measure/pair.ts";
-import type { RankedOption } from "../../measure/rank.ts";
+import type { OptionsReport } from "../../study/options.ts";
 import type { Format } from "./format.ts";
+import { capitalise } from "./phrase.ts";
+
+/** Most names in one list, before the rest is counted. */
+const mostNames = { equals: 3, unranked: 6, price: 3 };
 
 /** Sets a sentence of the measuring code as pages set their numbers and apostrophes. */
 export function inWords(sentence: string, format: Format): string {
@@ -12,72 +18,71 @@ export function inWords(sentence: string, format: Format): string {
     .replace(/(\p{L})'/gu, "$1’");
 }
 
-/** Tells all there is to tell of the first of a group of equals. */
-export function describeGroup(
-  head: RankedOption,
-  others: readonly RankedOption[],
-  format: Format,
-): readonly string[] {
+/** `yellow does as well`, `yellow and grey do as well`; undefined where nothing does. Names that come twice are named once. */
+export function describeEquals(best: string, equals: readonly string[], format: Format): string | undefined {
+  if (equals.length === 0) return undefined;
+  const names = [...new Set(equals.map((name) => (name === best ? `another ${name}` : name)))];
+  const verb = names.length === 1 ? "does" : "do";
+  return `${listFew(names, mostNames.equals, format)} ${verb} as well`;
+}
+
+/** Says what an option makes worse, a short sentence each; none where nothing gets worse. */
+export function describeWorse(option: Option, format: Format): readonly string[] {
+  const others = (pairs: readonly PaintPair[]): string =>
+    format.list([...new Set(pairs.map(({ a, names }) => names[a === option.id ? 1 : 0]))]);
+  const say = (begin: string, pairs: readonly PaintPair[]): readonly string[] =>
+    pairs.length === 0 ? [] : [`${begin} ${others(pairs)}.`];
+  const outline =
+    option.mergedOutline > 0 ? [`${format.share(option.mergedOutline)} of the outline merges.`] : [];
   return [
-    ...(others.length === 0
-      ? []
-      : [`As clear, and further from today’s colour: ${listTies(others, format)}.`]),
-    ...describeEdges(head, format),
-    describeDeparture(head, format),
-    ...describeConfusion(head, format),
+    ...say("Not clear any more beside", option.lost),
+    ...say("Less clear beside", option.worse),
+    ...say("One colour with", option.merged),
+    ...outline,
+    ...say("Can be taken for the flag’s", option.confusable),
+    ...describeConfusions(option, format),
   ];
 }
 
-/** Two of a palette may share a plain name: each is named once. */
-function listTies(others: readonly RankedOption[], format: Format): string {
-  return format.list([...new Set(others.map(({ name }) => name))]);
+/** `Protan and deutan eyes take it for green.`, a sentence for each neighbour. */
+function describeConfusions({ id, confusions }: Option, format: Format): readonly string[] {
+  const sights = new Map<string, string[]>();
+  for (const { a, names, sight } of confusions) {
+    const name = names[a === id ? 1 : 0];
+    sights.set(name, [...(sights.get(name) ?? []), sight]);
+  }
+  return [...sights].map(
+    ([name, kinds]) => `${capitalise(format.list([...new Set(kinds)]))} eyes take it for ${name}.`,
+  );
 }
 
-/** Says how many of a group do equally well; undefined where it stands alone. */
-export function describeTies(others: readonly RankedOption[], format: Format): string | undefined {
-  if (others.length === 0) return undefined;
-  const all = others.length === 1 ? "Two colours" : `${countInWords(others.length + 1, format)} colours`;
-  return `${all} do equally well here; this one is nearest to today’s.`;
-}
-
-const words = ["Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten", "Eleven", "Twelve"];
-
-function countInWords(count: number, format: Format): string {
-  return words[count - 3] ?? format.number(count, 0);
-}
-
-/** Names the edges that a change gains, loses and merges. */
-export function describeEdges(
-  option: {
-    readonly gained: readonly PaintPair[];
-    readonly lost: readonly PaintPair[];
-    readonly merged: readonly PaintPair[];
-  },
+/** `white / red from 62 to 20`: the edges that a change makes worse, longest first; undefined where there are none. */
+export function describePrice(
+  price: readonly Pick<ComparedEdge, "names" | "contrast" | "outcome">[],
   format: Format,
-): readonly string[] {
-  const say = (word: string, pairs: readonly PaintPair[]): readonly string[] =>
-    pairs.length === 0
-      ? []
-      : [`${word}: ${format.list(pairs.map(({ names }) => `${names[0]} / ${names[1]}`))}.`];
-  const said = [
-    ...say("Gained", option.gained),
-    ...say("Lost", option.lost),
-    ...say("Merged", option.merged),
-  ];
-  return said.length === 0 ? ["No edge is gained, lost or merged."] : said;
+): string | undefined {
+  if (price.length === 0) return undefined;
+  const said = price.map(({ names: [[a, b]], contrast: [before, after], outcome }) => {
+    const edge = `${a} / ${b}`;
+    if (outcome === "merged") return `${edge} merged`;
+    return before === null
+      ? `${edge} parted at ${format.contrast(after)}`
+      : `${edge} from ${format.contrast(before)} to ${format.contrast(after)}`;
+  });
+  return listFew(said, mostNames.price, format);
 }
 
-function describeDeparture({ deltaE00 }: RankedOption, format: Format): string {
-  return `ΔE00 from today’s colour: ${format.number(deltaE00, 0)}.`;
+/** Names the changes that have no place, in one sentence; undefined where there are none. */
+export function describeUnranked({ vanishing, shades }: OptionsReport, format: Format): string | undefined {
+  const nameOf = (hex: string): string => shades.find((shade) => shade.hex === hex)?.name ?? hex;
+  const changes = [...new Set(vanishing.map(({ replace, name }) => `${nameOf(replace)} to ${name}`))];
+  if (changes.length === 0) return undefined;
+  const each = changes.length === 1 ? "it" : "each";
+  return `Not ranked: ${listFew(changes, mostNames.unranked, format)}; ${each} would merge a third of a charge’s outline or more.`;
 }
 
-function describeConfusion(option: RankedOption, format: Format): readonly string[] {
-  const own = option.confusable
-    .flatMap(({ names }) => names)
-    .filter((name, index, all) => all.indexOf(name) === index);
-  const warnings =
-    own.length === 0 ? [] : [`Easily taken for another colour of the flag: ${format.list(own)}.`];
-  return option.confusions.length === 0
-    ? warnings
-    : [...warnings, "Some colour-blind readers would take two neighbours for one."];
+function listFew(names: readonly string[], most: number, format: Format): string {
+  const few = names.slice(0, names.length === most + 1 ? most + 1 : most);
+  const rest = names.length - few.length;
+  return format.list(rest > 0 ? [...few, `${format.number(rest, 0)} others`] : few);
 }

@@ -89,6 +89,7 @@ export function presentStudy(
   const placeEdge = placeEdges(study.slug, comparison);
   const linkEdge = (edge: { readonly a: string; readonly b: string }) => link(placeEdge(edge));
   const shown = presentFigures(result, gallery, link, format);
+  const options = presentOptions(result, link, format);
   const gain = () => presentGain(orderStudies(all.studies), link, format, study.slug);
   return {
     slug: study.slug,
@@ -105,9 +106,12 @@ export function presentStudy(
     facts: presentFacts(comparison, format),
     links: linkMethod(link),
     colours: presentColours(result, format),
-    prose: renderProse(study.body, createFigures(shown, comparison, format, { address: linkEdge, gain })),
+    prose: renderProse(
+      study.body,
+      createFigures({ ...shown, matrix: options?.matrix }, comparison, format, { address: linkEdge, gain }),
+    ),
     notes: presentNotes(result, gallery, link, path),
-    options: presentOptions(result, link, format),
+    options,
     likeness: presentLikeness(result, all, link, format),
   };
 }

@@ -1,0 +1,104 @@
+// Figure. The matrix: a table of small flags, one for every single change. All are windows on one picture.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { CellView, MatrixView } from "../../src/site/present/matrix.ts";
+import { SwatchChip } from "../parts/swatch.tsx";
+
+/** The figure with its caption. `isAgain`: shown once more, so that its cells refer to those of the first. */
+export function MatrixFigure({
+  matrix,
+  id,
+  isAgain = false,
+}: {
+  matrix: MatrixView;
+  id: string;
+  isAgain?: boolean;
+}): JSX.Element {
+  return (
+    <figure class={matrix.isFew ? "matrix matrix-few" : "matrix"} id={id}>
+      <div class="matrix-box">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">
+                <span class="unseen">Colour changed</span>
+              </th>
+              {matrix.columns.map((column) => (
+                <th key={column.hex ?? ""} scope="col">
+                  {column.hex && <SwatchChip hex={column.hex} />}
+                  <span class="matrix-name">
+                    {column.name}
+                    {column.code && <code>{column.code}</code>}
+                  </span>
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {matrix.rows.map((row) => (
+              <tr key={row.id}>
+                <th scope="row">
+                  <SwatchChip hex={row.hex} /> <span class="matrix-name">{row.name}</span>
+                </th>
+                {row.cells.map((cell, index) =>
+                  cell === null ? (
+                    <td key={index}>
+                      <span class="unseen">no change</span>
+                    </td>
+                  ) : (
+                    <Cell key={index} cell={cell} matrix={matrix} isAgain={isAgain} />
+                  ),
+                )}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <figcaption>
+        <strong>
+          <a href={`#${id}`}>{matrix.title}</a>
+        </strong>
+        . {matrix.caption.join(" ")}
+      </figcaption>
+    </figure>
+  );
+}
+
+function Cell({
+  cell,
+  matrix: { src, width, height },
+  isAgain,
+}: {
+  cell: CellView;
+  matrix: MatrixView;
+  isAgain: boolean;
+}): JSX.Element {
+  return (
+    <td id={isAgain ? undefined : cell.id} class={cell.isOwn ? "own" : undefined}>
+      <a href={`#${cell.id}`}>
+        <svg viewBox={cell.box} aria-hidden="true" focusable="false">
+          <image href={src} width={width} height={height} />
+        </svg>
+        <Clarity cell={cell} />
+      </a>
+      {cell.isOwn && <span class="own-word">this study</span>}
+      {cell.notes.map((number) => (
+        <a key={number} class="note-mark" href={`#tried-${number}`}>
+          note {number}
+        </a>
+      ))}
+    </td>
+  );
+}
+
+function Clarity({ cell: { clarity, isBest, unranked } }: { cell: CellView }): JSX.Element {
+  if (unranked !== undefined)
+    return (
+      <>
+        <s>{clarity}</s>
+        <span class="unseen">, {unranked}</span>
+      </>
+    );
+  return isBest ? <strong>{clarity}</strong> : <span>{clarity}</span>;
+}
