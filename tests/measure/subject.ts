@@ -3,8 +3,9 @@ import type { Hex } from "../../src/colour/colour.ts";
 import type { Candidate, Subject } from "../../src/measure/candidate.ts";
 import { measureOptions, type Option } from "../../src/measure/options.ts";
 import { SwatchBook } from "../../src/measure/swatch.ts";
-import { looksOf, tableOf } from "./build.ts";
-import type { Flag } from "./oracle.ts";
+import type { EdgeTable } from "../../src/measure/table.ts";
+import { focusOf, looksOf, tableOf } from "./build.ts";
+import type { Flag } from "./twin.ts";
 
 export const cloth = { black: 5, white: 85 };
 
@@ -30,12 +31,19 @@ export const palette: readonly Candidate[] = Object.entries(shades).map(([name, 
   kind: "palette",
 }));
 
-/** A subject for every paint of `flag`. */
-export function subjectsOf({ paints, edges }: Flag): readonly Subject[] {
+/** The edge table of `flag`. */
+export function tableOfFlag({ paints, edges, charges = [], groups }: Flag): EdgeTable {
   const table = tableOf(
-    paints.map((_, index) => [`p${index + 1}`] as const),
+    paints.map((_, index) => [`p${index + 1}`, groups?.[index]] as const),
     edges,
   );
+  return { ...table, focus: focusOf([], charges) };
+}
+
+/** A subject for every paint of `flag`. */
+export function subjectsOf(flag: Flag): readonly Subject[] {
+  const { paints } = flag;
+  const table = tableOfFlag(flag);
   const looks = looksOf(...paints.map((hex) => hex as Hex));
   return paints.map((_, paint) => ({ table, looks, paint }));
 }
