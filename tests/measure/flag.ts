@@ -103,6 +103,17 @@ export const constructed: readonly (readonly [string, Flag])[] = [
     },
   ],
   [
+    "three dark colours of which any may change",
+    {
+      paints: [shades["dark green"], shades.purple, shades.brown],
+      edges: [
+        [0, 1, 1, 0],
+        [0, 2, 1, 0],
+        [1, 2, 1, 0],
+      ],
+    },
+  ],
+  [
     "near-equal reds that meet",
     {
       paints: [red, "#c4222f", white],

@@ -1,6 +1,6 @@
 // Flags written out by hand as what the options work on: a subject for each paint, and a palette to try.
 import type { Hex } from "../../src/colour/colour.ts";
-import type { Candidate, Subject } from "../../src/measure/candidate.ts";
+import { type Candidate, listCandidates, type Subject } from "../../src/measure/candidate.ts";
 import { measureOptions, type Option } from "../../src/measure/options.ts";
 import { SwatchBook } from "../../src/measure/swatch.ts";
 import type { EdgeTable } from "../../src/measure/table.ts";
@@ -48,15 +48,13 @@ export function subjectsOf(flag: Flag): readonly Subject[] {
   return paints.map((_, paint) => ({ table, looks, paint }));
 }
 
+/** What a paint may be replaced by where no shade of its own is asked for. */
+export const noShade = { isClear: true, least: null, lighter: null, darker: null, demands: [] };
+
 /** All options of `flag`, paint by paint. */
 export function optionsOf(flag: Flag, candidates: readonly Candidate[] = palette): readonly Option[] {
   const book = new SwatchBook(cloth);
-  return subjectsOf(flag).flatMap((subject) => {
-    const today = subject.looks[subject.paint]?.hex;
-    return measureOptions(
-      subject,
-      candidates.filter(({ hex }) => hex !== today),
-      book,
-    );
-  });
+  return subjectsOf(flag).flatMap((subject) =>
+    measureOptions(subject, listCandidates(subject, candidates, [], noShade, book), book),
+  );
 }
