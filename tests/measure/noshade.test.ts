@@ -34,14 +34,17 @@ describe("describeNoShade", () => {
     );
   });
 
-  // 50 beside 29: (75 · 29 − 1250) / 175 = 5.29 or less, (175 · 29 + 1250) / 75 = 84.33 or more; beside black 28.33 or
-  // more, beside 75 (clear or more today, 125 · 62.8 / 112.2 = 70: 60 is kept) (65 · 75 − 1500) / 185 = 18.2 or less.
+  // A light blue that reflects 26.7 is clear of black, 47.9, and of white, 53.3, and keeps that from 24.69 to
+  // (80 · 85 − 1125) / 170 = 33.38. Beside 29 it needs (75 · 29 − 1250) / 175 = 5.29 or less, or 84.33 or more.
   test("a neighbour that stands in the gap the others leave", () => {
-    expect(describeBeside(["black", 5], ["grey", 29], ["yellow", 85])).toBe(
-      "No shade of this blue clears both black and yellow: beside black it would have to reflect 28.4 % or more, beside yellow 21.7 % or less.",
+    const neighbours = [
+      { name: "black", reflectances: [5] },
+      { name: "grey", reflectances: [29] },
+      { name: "white", reflectances: [85] },
+    ];
+    expect(describeNoShade("blue", findShade("#4a90e2", neighbours, cloth))).toBe(
+      "No shade of this blue clears black, grey and white at once: beside black it would have to reflect 24.7 % or more, beside white 33.3 % or less.",
     );
-    // Mid grey 60: on it 125 · 47.8 / 97.2 = 61.5, strong: (65 · 60 − 1500) / 185 = 12.97 or less, more than cloth else.
-    expect(describeBeside(["black", 5], ["grey", 29])).toBeUndefined();
   });
 
   test("a neighbour that no cloth clears", () => {
