@@ -1,13 +1,22 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { findPieces } from "../../src/regions/piece.ts";
+import { findPieces, type Pieces } from "../../src/regions/piece.ts";
 import { floodParts, smallMaps } from "./naive.ts";
 import { readMap } from "./picture.ts";
 
 /** Pieces of a mask drawn in rows of 0 and 1. */
 function piecesOf(...rows: readonly string[]) {
   const { width, height, labels } = readMap(...rows);
-  return findPieces(Uint8Array.from(labels), width, height);
+  return byPixel(findPieces(Uint8Array.from(labels), width, height));
+}
+
+/** The piece of each pixel in place of the piece of each run. */
+function byPixel({ pieces, runs, pieceOf }: Pieces) {
+  const pixels: number[] = [];
+  for (let run = 0; run < runs.count; run += 1)
+    for (let at = runs.start[run] as number; at < (runs.start[run + 1] as number); at += 1)
+      pixels[at] = pieceOf[run] as number;
+  return { pieces, pieceOf: pixels };
 }
 
 describe("findPieces", () => {
@@ -46,7 +55,7 @@ test("on any mask the pieces are the parts that a flood of paint finds", () => {
   fc.assert(
     fc.property(smallMaps(0), (map) => {
       const mask = Uint8Array.from(map.labels, (label) => (label === 2 ? 1 : 0));
-      const { pieces, pieceOf } = findPieces(mask, map.width, map.height);
+      const { pieces, pieceOf } = byPixel(findPieces(mask, map.width, map.height));
       expect([...pieceOf]).toEqual(floodParts({ ...map, labels: Uint16Array.from(mask) }));
       for (const [index, { pixels, span }] of pieces.entries()) {
         const own = [...pieceOf.keys()].filter((at) => pieceOf[at] === index);
