@@ -111,11 +111,18 @@ function lookFromFar(maps: Maps, full: Uint8Array): (distance: number) => Step {
   const { map, mask } = cropAround(maps, full, Math.max(...distanceSteps));
   const factorAt = (distance: number): number =>
     2 ** Math.max(0, Math.floor(Math.log2((measureThinnest(distance) * height) / leastThickness)));
-  const coarse = new CoarseMap(map, factorAt(Math.min(...distanceSteps.filter((step) => step > closest))));
+  // Blocks half as wide as those of the nearest of these steps: with whole ones a stripe is known to a fifth of its thickness.
+  const blocks = factorAt(Math.min(...distanceSteps.filter((step) => step > closest))) / 2;
+  const coarse = new CoarseMap(map, Math.max(1, blocks));
   return (distance) => {
     const factor = factorAt(distance);
     const thickness = coarse.thicknessAt(factor);
-    return look(new Viewer(thickness.map, thickness), shrinkMask(mask, map, factor), height / factor, distance);
+    return look(
+      new Viewer(thickness.map, thickness),
+      shrinkMask(mask, map, factor),
+      height / factor,
+      distance,
+    );
   };
 }
 
