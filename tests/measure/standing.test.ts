@@ -13,7 +13,9 @@ describe("findStanding", () => {
         { replace: option.replace, with: option.with, isPart: false, clarity: option.clarity },
         ranked,
       );
-      expect(standing).toMatchObject({ place: option.place, total: ranked.length });
+      // By clarity alone: strength orders options that stand equal.
+      const ahead = ranked.filter(({ clarity }) => Math.round(clarity) > Math.round(option.clarity)).length;
+      expect(standing).toMatchObject({ place: 1 + ahead, total: ranked.length });
     }
   });
 

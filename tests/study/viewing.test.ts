@@ -12,7 +12,15 @@ describe("a viewing", () => {
       distance: 40,
       lap: (part) => parts.push(part),
     });
-    expect(parts).toEqual(["labels", "colours", "distance view", "focus", "lines", "distance steps", "near limit"]);
+    expect(parts).toEqual([
+      "labels",
+      "colours",
+      "distance view",
+      "focus",
+      "lines",
+      "distance steps",
+      "near limit",
+    ]);
   });
 
   test("names the focus, or leaves it to be found", async () => {
