@@ -24,7 +24,10 @@ describe("optionsOf", () => {
     expect(report.options.map(({ replace, with: next }) => `${replace} ${next}`)).not.toContain(
       "#c8202f #141414",
     );
-    expect(report.options.map(({ kind }) => kind)).toContain("keptHue");
+    // No red is light enough for black; a blue is.
+    expect(report.options.map(({ kind }) => kind)).not.toContain("keptHue");
+    const blue = await reportOf(field("#141414") + disc("#1f56a8"));
+    expect(blue.options.filter(({ kind }) => kind === "keptHue")).toMatchObject([{ replace: "#1f56a8" }]);
   });
 
   test.each([
@@ -57,7 +60,10 @@ describe("optionsOf", () => {
     expect(shades.find(({ hex }) => hex === "#0000ff")?.reason).toMatch(
       /^No shade of this blue clears both black and yellow: beside black it would have to reflect 28\.4 % or more, beside yellow \d+\.\d % or less\.$/,
     );
-    expect(shades.find(({ hex }) => hex === "#000000")?.reason).toBeUndefined();
+    // And a black that light is a grey.
+    expect(shades.find(({ hex }) => hex === "#000000")?.reason).toMatch(
+      /^No shade of this black clears blue: /,
+    );
   });
 
   test("one colour: nulls, nothing to try, and the reason", async () => {
@@ -96,7 +102,7 @@ describe("optionsOf", () => {
   });
 
   test("an empty palette leaves the flag's own colours and shades", async () => {
-    const { options } = await reportOf(stripes("#c8202f", "#0b7a3b", "#ffffff"), { palette: new Map() });
+    const { options } = await reportOf(stripes("#1f56a8", "#000000", "#ffffff"), { palette: new Map() });
     expect(new Set(options.map(({ kind }) => kind))).toEqual(new Set(["own", "keptHue"]));
   });
 
