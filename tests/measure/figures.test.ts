@@ -1,22 +1,9 @@
 // Figures of edges and of whole drawings; every expected value is worked out in the comment beside it.
 import { describe, expect, test } from "vitest";
 import { defaultCloth } from "../../src/colour/cloth.ts";
-import {
-  findWeakest,
-  measureClarity,
-  measureClearShare,
-  measureContrastOf,
-  measureEdge,
-  measureLooks,
-  seenAlong,
-} from "../../src/measure/figures.ts";
+import { measureContrastOf, measureEdge, measureLooks, seenAlong } from "../../src/measure/figures.ts";
 import { frame, looksOf, tableOf } from "./build.ts";
 
-const edge = (contrast: number, length: number, focusLength = 0) => ({
-  contrast,
-  length,
-  focusLength,
-});
 const pair = tableOf([["p1"], ["p2"]], [[0, 1, 1]]);
 const single = (a: `#${string}`, b: `#${string}`) =>
   measureLooks(frame, pair, looksOf(a, b), defaultCloth).edges[0];
@@ -147,6 +134,28 @@ describe("measureEdge", () => {
     });
   });
 
+  test("near the line: another grade on cloth from 4 to 92", () => {
+    // 4 + 88 Y. White 92, red 22.7088 instead of 85, 22.008: 125 · 69.2912 / 139.7088 = 62.00, strong; on 5 to 85 59.65.
+    expect(single("#ffffff", "#ff0000")).toMatchObject({ grade: "clear", nearLine: true });
+    // Yellow on white 125 · (92 − 85.6464) / 202.6464 = 3.92, weak on both.
+    expect(single("#ffffff", "#ffff00")).toMatchObject({ grade: "weak", nearLine: false });
+  });
+
+  test("colours that are cloth values already have no range, and no line to be near to", () => {
+    const asCloth = { black: 0, white: 100 };
+    // White 100 and red 21.26: 125 · 78.74 / 146.26 = 67.3, strong; on 4 to 92 62.00. Red on black 125 · 21.26 / 46.26 =
+    // 57.4, clear; on 4 to 92 125 · 18.7088 / 51.7088 = 45.2. #7f7f7f (Y 0.2122) hardly less: 45.14. #7e7e7e (Y 0.2086)
+    // 56.9 here; on 4 to 92 125 · 18.36 / 51.36 = 44.7, soft, so another grade, and not said.
+    const edge = { a: 0, b: 1, length: 1, focusLength: 0 };
+    expect(measureEdge(pair, edge, looksOf("#7e7e7e", "#000000"), asCloth)).toMatchObject({
+      grade: "clear",
+      nearLine: false,
+    });
+    expect(measureEdge(pair, edge, looksOf("#7e7e7e", "#000000"), { black: 1, white: 100 }).nearLine).toBe(
+      true,
+    );
+  });
+
   test("rule of tincture", () => {
     expect(single("#ffffff", "#ffff00")?.tincture).toBe("both metals");
     expect(single("#ff0000", "#0000ff")?.tincture).toBe("both colours");
@@ -228,7 +237,10 @@ describe("measureLooks", () => {
     ]);
     // (3 + 24.2974 / 45) / 4
     expect(measure.clarity).toBeCloseTo(88.4985, 3);
+    // With 60 in place of 45: (3 · 59.6479 / 60 + 24.2974 / 60) / 4
+    expect(measure.strength).toBeCloseTo(84.6837, 3);
     expect(measure.weakestEdge).toMatchObject({ a: "p2", b: "p3" });
+    expect(measure.focus).toEqual({ source: "none", share: 0, clarity: null, from: [], lastsTo: null });
   });
 
   test("one colour: no edges to measure", () => {
@@ -237,6 +249,7 @@ describe("measureLooks", () => {
       edges: [],
       clearEdgeShare: null,
       clarity: null,
+      strength: null,
       weakestEdge: null,
     });
   });

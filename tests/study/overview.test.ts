@@ -11,7 +11,7 @@ const flag = (clarity: number): SurveyedDrawing => ({
     weakestEdge: null,
     changeFirst: null,
     bestOption: null,
-    readsTo: null,
+    focus: { source: "none", clarity: null, lastsTo: null },
   },
   measure: comparison.before,
   drawing: "<svg/>",

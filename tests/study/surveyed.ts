@@ -17,7 +17,7 @@ const flag: SurveyedFlag = {
   weakestEdge: { a: "p1", b: "p2", names: ["dark blue", "dark red"], contrast: 6.3 },
   changeFirst: [{ id: "p2", hex: "#701c2b", name: "dark red" }],
   bestOption: best,
-  focus: { source: "found", clarity: 14.5, lastsTo: 320 },
+  focus: { source: "found", clarity: 98.5, lastsTo: 320 },
 };
 const plain: SurveyedFlag = {
   file: "=b.svg",
