@@ -119,7 +119,19 @@ const ordinals = ["second", "third", "fourth", "fifth", "sixth", "seventh", "eig
 
 /** Every word that may stand before the word of a colour in a name of ours. */
 const ownWords: ReadonlySet<string> = new Set([
-  ...["light", "lighter", "lightest", "dark", "darker", "darkest", "mid", "neutral", "deeper", "deep"],
+  ...[
+    "light",
+    "lighter",
+    "lightest",
+    "dark",
+    "darker",
+    "darkest",
+    "mid",
+    "less",
+    "neutral",
+    "deeper",
+    "deep",
+  ],
   ...["greyer", "greyish", "very", "much", "slightly", ...ordinals],
   ...[...Object.values(comparatives), ...Object.values(qualities), ...tints.map(([, tint]) => tint)],
   ...Object.values(neutralNames).flatMap((names) => names.map((name) => name.split(/[ -]/)[0] ?? "")),

@@ -60,6 +60,10 @@ function findSeries(
   const size = Math.abs(lightnessOf(hex) - lightnessOf(reference));
   if (plain === `${first.quality} ${word}` && holders.has(plain))
     return { key: `very ${plain}`, size, namesFor: () => [`very ${plain}`, `${first.quality}est ${word}`] };
+  if (plain !== word && holders.has(plain)) {
+    const key = `less ${plain}`;
+    return { key, size: first.size, namesFor: (count) => gradeNames(key, count) };
+  }
   const isDarker = lightnessOf(hex) < lightnessOf(reference);
   const isEnd = !holders.has(`${isDarker ? "dark" : "light"} ${word}`);
   const comparative = isDarker ? "darker" : "lighter";
@@ -84,9 +88,13 @@ function lightnessNames(
 
 function gradeWords({ comparative }: Difference, plain: string, count: number): readonly string[] {
   const name = `${comparative} ${plain}`;
-  if (count === 1 || comparative === "neutral") return [name];
-  if (count === 2) return [`slightly ${name}`, name];
-  return [`slightly ${name}`, name, `${comparative.endsWith("ish") ? "very" : "much"} ${name}`];
+  if (comparative === "neutral") return [name];
+  return gradeNames(name, count, comparative.endsWith("ish") ? "very" : "much");
+}
+
+function gradeNames(name: string, count: number, most = "much"): readonly string[] {
+  if (count === 1) return [name];
+  return count === 2 ? [`slightly ${name}`, name] : [`slightly ${name}`, name, `${most} ${name}`];
 }
 
 /** Where there are more colours than names, the largest have them, and the others what sets them apart from the nearest. */

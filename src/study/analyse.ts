@@ -20,6 +20,7 @@ import { lookAlong, lookAt, nameChanged, reachOf, renderNeeded } from "./look.ts
 import { checkNames, settleNames } from "./naming.ts";
 import { type OpenedDrawing, type OpenOptions, openDrawing, unofficialNote } from "./open.ts";
 import { rankOpened } from "./options.ts";
+import { defaultPalette, isUsualPalette } from "./palette.ts";
 import { listColours, type PlannedChange, planChange } from "./plan.ts";
 import type { EdgeLine, StudyDrawings, StudyResult } from "./result.ts";
 import type { Change, Gallery, Study } from "./study.ts";
@@ -133,10 +134,7 @@ async function compare(
   const { value: whole } = opened;
   const { resolved, inspection, drawing } = whole;
   const colours = listColours(resolved, inspection);
-  const offer = (replace: Hex): readonly NamedColour[] =>
-    rankOpened(whole, options).options.flatMap((option) =>
-      option.replace === replace ? [{ hex: option.with, name: option.name }] : [],
-    );
+  const offer = (replace: Hex) => listOffers(whole, options, replace);
   const words = { palette: options.palette, names, offer };
   const planned = planChange(resolved, colours, change, words, options.locate ?? (() => ({ file })));
   problems.push(...planned.problems);
@@ -173,6 +171,20 @@ async function compare(
     resolvedRedesign: resolveDrawing(described),
   };
   return { value, problems };
+}
+
+/**
+ * What `try` would put in the place of `replace`, by the names it prints: with the gallery's palette, and behind that with
+ * the usual one, which `try` has at the command line. Single words of that one are left to CSS.
+ */
+function listOffers(opened: OpenedDrawing, options: AnalyseOptions, replace: Hex): readonly NamedColour[] {
+  const offers = (palette: AnalyseOptions["palette"]): readonly NamedColour[] =>
+    rankOpened(opened, { ...options, palette }).options.flatMap((option) =>
+      option.replace === replace ? [{ hex: option.with, name: option.name }] : [],
+    );
+  if (isUsualPalette(options.palette)) return offers(options.palette);
+  const usual = offers(defaultPalette).filter(({ name }) => name.includes(" "));
+  return [...offers(options.palette), ...usual];
 }
 
 /**

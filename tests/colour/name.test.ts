@@ -55,16 +55,16 @@ describe("nameColours", () => {
     ]);
   });
 
-  test("dark and light forms grow more so, and what lies between leans on the plain one", () => {
+  test("dark and light forms grow more so, and what lies between dark and plain is less dark", () => {
     expect(nameFalling("#00205b", "#001133")).toEqual(["dark blue", "very dark blue"]);
     expect(nameFalling("#75aadb", "#b9d9eb")).toEqual(["light blue", "very light blue"]);
     expect(nameFalling("#0057b7", "#001133", "#003399", "#00205b")).toEqual([
       "blue",
       "dark blue",
-      "slightly darker blue",
       "darker blue",
+      "less dark blue",
     ]);
-    expect(nameFalling("#001133", "#00205b")).toEqual(["dark blue", "lighter blue"]);
+    expect(nameFalling("#001133", "#00205b")).toEqual(["dark blue", "less dark blue"]);
   });
 
   test("black and white have words of their own", () => {

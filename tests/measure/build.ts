@@ -9,7 +9,7 @@ import type { EdgeTable, FocusStep, SeenGeometry, TableFocus } from "../../src/m
  * paint in the original.
  */
 export function tableOf(
-  paints: readonly (readonly [id: string, group?: number])[],
+  paints: readonly (readonly [id: string, group?: number | undefined])[],
   edges: readonly (readonly [a: number, b: number, length: number, focusLength?: number])[],
 ): EdgeTable {
   return {

@@ -47,55 +47,6 @@ describe("a paint that looks otherwise along one edge", () => {
   });
 });
 
-describe("clarity", () => {
-  test.each([
-    ["full at 45 and over", [edge(45, 1), edge(87, 3)], 100],
-    // (0.5 + 1) / 2
-    ["half at 22.5", [edge(22.5, 1), edge(90, 1)], 75],
-    // 3 · 0.5 + 1 of 4
-    ["weighed by length", [edge(22.5, 3), edge(90, 1)], 62.5],
-    // (1 + 1) · 0.5 + 1 of 3
-    ["focus edges twice", [edge(22.5, 1, 1), edge(90, 1)], 200 / 3],
-    ["nothing at 0", [edge(0, 5)], 0],
-  ])("is %s", (_, edges, clarity) => {
-    expect(measureClarity(edges)).toBeCloseTo(clarity, 12);
-  });
-
-  test("is null where there is no edge", () => {
-    expect(measureClarity([])).toBeNull();
-  });
-});
-
-describe("clear-edge share", () => {
-  test("counts clear and strong, from exactly 45", () => {
-    // 1 + 4 of 10.
-    expect(measureClearShare([edge(45, 1), edge(44.9999, 2), edge(10, 3), edge(60, 4)])).toBeCloseTo(0.5, 12);
-  });
-
-  test("does not count focus edges twice", () => {
-    expect(measureClearShare([edge(60, 1, 1), edge(10, 1)])).toBeCloseTo(0.5, 12);
-  });
-
-  test("is null where there is no edge", () => {
-    expect(measureClearShare([])).toBeNull();
-  });
-});
-
-describe("weakest edge", () => {
-  test("is the one of least contrast, not the shortest", () => {
-    expect(findWeakest([edge(50, 1), edge(20, 30), edge(30, 0.5)])).toEqual(edge(20, 30));
-  });
-
-  test("is never one under 1 % of all edge length, and may be one of exactly 1 %", () => {
-    expect(findWeakest([edge(50, 99.01), edge(2, 0.99)])).toEqual(edge(50, 99.01));
-    expect(findWeakest([edge(50, 99), edge(2, 1)])).toEqual(edge(2, 1));
-  });
-
-  test("there is none without edges", () => {
-    expect(findWeakest([])).toBeUndefined();
-  });
-});
-
 describe("measureEdge", () => {
   // Reflectance 5 + 80 Y; contrast 125 · difference / (sum + 25). Y: white 1, red 0.2126, blue 0.0722, yellow 0.9278.
   test.each([

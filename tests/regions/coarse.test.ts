@@ -1,27 +1,25 @@
 // Thin parts on coarser maps. 720 pixels high, an arcminute is 16.76 pixels from 80 flag heights away (720 · 80 · 0.00029089),
-// 33.51 from 160 and 67.02 from 320; maps have blocks of 2, 4 and 8 pixels there, and depth is measured pixel by pixel. Twice
-// as high all of it is twice as much: then it is measured in blocks of 2.
+// 33.51 from 160 and 67.02 from 320; maps have blocks of 2, 4 and 8 pixels there, and depth is measured pixel by pixel.
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { CoarseMap } from "../../src/regions/coarse.ts";
+import { coarsen } from "../../src/regions/coarse.ts";
+import { measureDepth } from "../../src/regions/depth.ts";
 import type { LabelMap } from "../../src/regions/label.ts";
 import { openByDisc, slopedMaps } from "./naive.ts";
 import { drawMap } from "./picture.ts";
 
 const steps = [
-  { thinnest: 16.76, factor: 2, blocks: 1 },
-  { thinnest: 33.51, factor: 4, blocks: 1 },
-  { thinnest: 67.02, factor: 8, blocks: 1 },
-  { thinnest: 33.51, factor: 4, blocks: 2 },
-  { thinnest: 67.02, factor: 8, blocks: 2 },
+  { thinnest: 16.76, factor: 2 },
+  { thinnest: 33.51, factor: 4 },
+  { thinnest: 67.02, factor: 8 },
 ] as const;
-type Step = { readonly thinnest: number; readonly factor: number; readonly blocks: number };
+type Step = { readonly thinnest: number; readonly factor: number };
 
 /** The coarse map, and for each of its pixels whether it is thin. */
-function look(fine: LabelMap, { thinnest, factor, blocks }: Step) {
-  const thickness = new CoarseMap(fine, blocks).thicknessAt(factor);
-  const thinner = new Set(thickness.findThinner(thinnest / factor));
-  return { map: thickness.map, isThin: (at: number) => thinner.has(at) };
+function look(fine: LabelMap, { thinnest, factor }: Step) {
+  const { map, thinParts } = coarsen(fine, measureDepth(fine), factor);
+  const thinner = new Set(thinParts.findThinner(thinnest / factor));
+  return { map, isThin: (at: number) => thinner.has(at) };
 }
 
 /** Share of the pixels of `label`, where `isMeant` (in pixels of the fine map), that stay. */
@@ -44,7 +42,7 @@ describe("a stripe", () => {
   // At 0.9 of the thickness it has gone, at 1.1 it stays, whatever its slope and wherever it lies between the blocks.
   const degrees = [0, 7, 15, 22.5, 30, 38, 45, 52, 60, 75, 83, 90];
   test.each(steps.flatMap((step) => degrees.map((slope) => ({ ...step, slope }))))(
-    "at $slope degrees, of $thinnest pixels, in blocks of $blocks: gone and there within a tenth",
+    "at $slope degrees, of $thinnest pixels: gone and there within a tenth",
     ({ slope, ...step }) => {
       const sine = Math.sin((slope * Math.PI) / 180);
       const cosine = Math.cos((slope * Math.PI) / 180);
@@ -73,24 +71,21 @@ describe("an outline one pixel wide", () => {
     });
   const within = (radius: number) => (x: number, y: number) => Math.hypot(x - 210.3, y - 209.4) < radius - 4;
 
-  test.each(steps)(
-    "still parts two areas of one paint on a map of blocks of $factor, measured in $blocks",
-    (step) => {
-      const [thin, thick] = [0.42 * step.thinnest, 0.62 * step.thinnest];
-      // 0.84 of the thickness across: gone, but for what lies within √2 / 2 of the thickness of a place outside the ring where
-      // the disc fits, half of it beyond the ring: 0.21 of the thickness, and a pixel of the map.
-      const core = (x: number, y: number) =>
-        Math.hypot(x - 210.3, y - 209.4) < thin - 0.21 * step.thinnest - step.factor;
-      expect(leftOf(ringed(thin), step, 1, core)).toBe(0);
-      // 1.24 across: there.
-      expect(leftOf(ringed(thick), step, 1, within(thick))).toBeGreaterThan(0.95);
-      // The field around it stays.
-      const around = (x: number, y: number) => Math.hypot(x - 210, y - 210) > 120;
-      expect(leftOf(ringed(thin), step, 1, around)).toBeGreaterThan(0.9);
-      // And where there is no ring the disc is the field.
-      expect(leftOf(ringed(thin, 0), step, 1, within(thin))).toBe(1);
-    },
-  );
+  test.each(steps)("still parts two areas of one paint on a map of blocks of $factor", (step) => {
+    const [thin, thick] = [0.42 * step.thinnest, 0.62 * step.thinnest];
+    // 0.84 of the thickness across: gone, but for what lies within √2 / 2 of the thickness of a place outside the ring where
+    // the disc fits, half of it beyond the ring: 0.21 of the thickness, and a pixel of the map.
+    const core = (x: number, y: number) =>
+      Math.hypot(x - 210.3, y - 209.4) < thin - 0.21 * step.thinnest - step.factor;
+    expect(leftOf(ringed(thin), step, 1, core)).toBe(0);
+    // 1.24 across: there.
+    expect(leftOf(ringed(thick), step, 1, within(thick))).toBeGreaterThan(0.95);
+    // The field around it stays.
+    const around = (x: number, y: number) => Math.hypot(x - 210, y - 210) > 120;
+    expect(leftOf(ringed(thin), step, 1, around)).toBeGreaterThan(0.9);
+    // And where there is no ring the disc is the field.
+    expect(leftOf(ringed(thin, 0), step, 1, within(thin))).toBe(1);
+  });
 
   test("the ring goes itself", () => {
     const { map, isThin } = look(ringed(150), steps[2]);
@@ -98,7 +93,7 @@ describe("an outline one pixel wide", () => {
   });
 
   test.each(steps)(
-    "many of them side by side: thin bands of one paint go on a map of blocks of $factor, measured in $blocks",
+    "many of them side by side: thin bands of one paint go on a map of blocks of $factor",
     (step) => {
       const banded = (width: number) =>
         drawMap(400, 400, (x) => (Math.floor(x) % (width + 1) === width ? 2 : 1));
@@ -120,7 +115,7 @@ test("on any map of wedges, strips and discs it is what a disc on every pixel fi
   const thinnest = 17;
   fc.assert(
     fc.property(slopedMaps, (fine) => {
-      const { map, isThin } = look(fine, { thinnest, factor: 2, blocks: 1 });
+      const { map, isThin } = look(fine, { thinnest, factor: 2 });
       // Thin even at a tenth less, and thick even at a tenth more, is certain; what lies between may fall to either side.
       const [surely, perhaps] = [openByDisc(fine, 0.88 * thinnest), openByDisc(fine, 1.12 * thinnest)].map(
         (pixels) => new Set(pixels),
