@@ -1,5 +1,6 @@
 // Floor 5, a check on the label map: what is seen must be what is measured.
 import type { Hex } from "../colour/colour.ts";
+import { formatShare } from "../measure/format.ts";
 import type { Problem } from "../problem/problem.ts";
 import type { LabelMap } from "../regions/label.ts";
 import { countLost } from "../regions/lost.ts";
@@ -41,7 +42,7 @@ export function tellLost(file: string, { hex, share }: LostColour): Problem {
     rule: "study/colour-lost",
     severity: "error",
     file,
-    reason: `${(100 * share).toFixed(1)} % of the flag looks ${hex} and would be measured as another colour.`,
+    reason: `${formatShare(share)} of the flag looks ${hex} and would be measured as another colour.`,
     hint: `Draw what looks so as a plain shape with fill="${hex}", at full opacity and without a transform.`,
   };
 }

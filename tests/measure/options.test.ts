@@ -51,7 +51,7 @@ describe("what anyone who looks at flags would say", () => {
     const grounds = rankOptions(optionsOf(flag)).options.filter(({ id }) => id === "p1");
     expect(grounds.slice(0, 3).map(({ name }) => name)).toContain("white");
     // Yellow does as much for the charge, and runs into the yellow beside it: said, not hidden.
-    const ground = grounds.find(({ name }) => name === "yellow");
+    const ground = grounds.find((each) => each.with === yellow);
     expect(ground?.gained.map(({ a, b }) => `${a} ${b}`)).toEqual(["p1 p3"]);
     expect(ground?.merged.map(({ a, b }) => `${a} ${b}`)).toEqual(["p1 p2"]);
     expect(ground?.clarity).toBeGreaterThan(90);
@@ -137,12 +137,12 @@ describe("what an option says", () => {
         [],
       ],
     };
-    const mergedBy = (id: string, name: string) =>
-      optionsOf(flag).find((each) => each.id === id && each.name === name)?.mergedOutline;
-    expect(mergedBy("p2", "red")).toBeCloseTo(2 / 3, 9);
-    expect(mergedBy("p2", "white")).toBeCloseTo(1 / 3, 9);
-    expect(mergedBy("p4", "black")).toBe(0);
-    expect(mergedBy("p2", "yellow")).toBe(0);
+    const mergedBy = (id: string, next: string) =>
+      optionsOf(flag).find((each) => each.id === id && each.with === next)?.mergedOutline;
+    expect(mergedBy("p2", red)).toBeCloseTo(2 / 3, 9);
+    expect(mergedBy("p2", white)).toBeCloseTo(1 / 3, 9);
+    expect(mergedBy("p4", black)).toBe(0);
+    expect(mergedBy("p2", yellow)).toBe(0);
   });
 
   test("the charge that loses most counts", () => {
@@ -154,7 +154,7 @@ describe("what an option says", () => {
       ],
       charges: [[[0, 2, 3]], [[0, 1, 2]]],
     };
-    const merged = optionsOf(flag).find(({ id, name }) => id === "p1" && name === "black");
+    const merged = optionsOf(flag).find((each) => each.id === "p1" && each.with === black);
     expect(merged?.mergedOutline).toBe(1);
   });
 
