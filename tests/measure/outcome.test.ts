@@ -47,7 +47,12 @@ describe("judgeEdge", () => {
 
 const edge = (outcome: Outcome, length = 1, contrast = 50) => ({ outcome, length, contrast });
 const marks = (clarity: number | null, strength = clarity) => ({ clarity, strength });
-const verdict = (outcomes: readonly Outcome[], before: number, after: number, strengths = [0, 0] as const) =>
+const verdict = (
+  outcomes: readonly Outcome[],
+  before: number,
+  after: number,
+  strengths: readonly [number, number] = [0, 0],
+) =>
   decideVerdict(
     outcomes.map((outcome) => edge(outcome)),
     marks(before, strengths[0]),
