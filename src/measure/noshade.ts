@@ -5,7 +5,7 @@ import type { Demand, ShadeFinding } from "./shade.ts";
 /**
  * Returns the sentence, or undefined where a shade clears or none is needed. `word` is the plain word for the colour.
  *
- * Example: “No shade of this blue clears both black and yellow: beside black it would have to reflect 24.7 % or more,
+ * Example: “No shade of this blue clears both black and yellow: beside black it would have to reflect 28.4 % or more,
  * beside yellow 19.2 % or less.”
  */
 export function describeNoShade(word: string, { isClear, least, demands }: ShadeFinding): string | undefined {
