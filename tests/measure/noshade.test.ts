@@ -24,13 +24,13 @@ describe("describeNoShade", () => {
   // 45 is kept: (80 · 55 − 1125) / 170 = 19.26, and 19.3 would not be clear.
   test("two neighbours that ask for opposite things, with both limits", () => {
     expect(describeBeside(["black", 5], ["yellow", 55])).toBe(
-      "No shade of this blue clears both black and yellow: beside black it would have to reflect 28.4 % or more, beside yellow 19.2 % or less.",
+      "No shade of this blue is well clear of both black and yellow: beside black it would have to reflect 28.4 % or more, beside yellow 19.2 % or less.",
     );
   });
 
   test("of several neighbours the strictest two are named", () => {
     expect(describeBeside(["black", 5], ["dark red", 10], ["white", 85], ["yellow", 55])).toMatch(
-      /^No shade of this blue clears both dark red and yellow: /,
+      /^No shade of this blue is well clear of both dark red and yellow: /,
     );
   });
 
@@ -43,21 +43,21 @@ describe("describeNoShade", () => {
       { name: "white", reflectances: [85] },
     ];
     expect(describeNoShade("blue", findShade("#4a90e2", neighbours, cloth))).toBe(
-      "No shade of this blue clears black, grey and white at once: beside black it would have to reflect 24.7 % or more, beside white 33.3 % or less.",
+      "No shade of this blue is well clear of black, grey and white at once: beside black it would have to reflect 24.7 % or more, beside white 33.3 % or less.",
     );
   });
 
   test("a neighbour that no cloth clears", () => {
     const narrow = { black: 20, white: 40 };
     const finding = findShade("#1f56a8", [{ name: "grey", reflectances: [30] }], narrow);
-    expect(describeNoShade("blue", finding)).toBe("No shade of this blue clears grey.");
+    expect(describeNoShade("blue", finding)).toBe("No shade of this blue is well clear of grey.");
   });
 
   // Beside 6.5 it is clear, with 5 points in hand, from 75 · y = 175 · 6.5 + 1250, 31.8 %, on: a red as light as that is pink.
   test("a shade that clears and is called by another word", () => {
     const finding = findShade("#701c2b", [{ name: "dark blue", reflectances: [6.5] }], cloth);
     expect(describeNoShade("red", finding)).toMatch(
-      /^No shade of this red clears dark blue: the nearest that does is pink, #[0-9a-f]{6}\.$/,
+      /^No shade of this red is well clear of dark blue: the nearest that is well clear is pink, #[0-9a-f]{6}\.$/,
     );
   });
 });

@@ -34,7 +34,7 @@ export const palette: readonly Candidate[] = Object.entries(shades).map(([name, 
 /** The edge table of `flag`. */
 export function tableOfFlag({ paints, edges, charges = [], groups }: Flag): EdgeTable {
   const table = tableOf(
-    paints.map((_, index) => [`p${index + 1}`, groups?.[index]] as const),
+    paints.map((_, index) => [`p${index + 1}`, groups?.[index] ?? index] as const),
     edges,
   );
   return { ...table, focus: focusOf([], charges) };

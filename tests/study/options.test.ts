@@ -58,11 +58,11 @@ describe("optionsOf", () => {
   test("no shade clears: said, with both limits", async () => {
     const { shades } = await reportOf(stripes("#000000", "#0000ff", "#f7c81e"));
     expect(shades.find(({ hex }) => hex === "#0000ff")?.reason).toMatch(
-      /^No shade of this blue clears both black and yellow: beside black it would have to reflect 28\.4 % or more, beside yellow \d+\.\d % or less\.$/,
+      /^No shade of this blue is well clear of both black and yellow: beside black it would have to reflect 28\.4 % or more, beside yellow \d+\.\d % or less\.$/,
     );
     // And a black that light is a grey.
     expect(shades.find(({ hex }) => hex === "#000000")?.reason).toMatch(
-      /^No shade of this black clears blue: /,
+      /^No shade of this black is well clear of blue: /,
     );
   });
 
