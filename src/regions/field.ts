@@ -6,8 +6,11 @@ import { findJunctions, type Junction, shareAround } from "./junction.ts";
 
 /** A region over this share of the flag is a field within a bordure, not a charge; and so is a group over the next. */
 const [largestRegion, largestGroup] = [0.35, 0.5] as const;
-/** A box is filled by an upright rectangle from this share on; one that spans so much of the flag's width or height is a panel. */
-const [rectangle, panelSpan] = [0.93, 0.75] as const;
+/**
+ * A box is filled by an upright rectangle from this share on; one that spans so much of the flag's width or height, and has
+ * so much of its area, is a panel.
+ */
+const [rectangle, panelSpan, leastPanel] = [0.93, 0.75, 0.1] as const;
 /** Pieces are of one size where areas and sides of the boxes differ by no more than this share. */
 const likeSize = 0.08;
 /** A hole is even: what is left around it, and how much of their boxes hole and charge fill, differ by no more than this share. */
@@ -70,7 +73,7 @@ export class Surroundings {
     const box = this.boxOf(group);
     const spans =
       widthOf(box) >= panelSpan * this.runs.width || heightOf(box) >= panelSpan * this.runs.height;
-    return spans && pixels >= rectangle * areaOf(box);
+    return spans && pixels >= leastPanel * this.flagPixels && pixels >= rectangle * areaOf(box);
   }
 
   /**

@@ -37,12 +37,20 @@ describe("five arcminutes across", () => {
     [12, 80],
     [11, 40],
     [6.2, 40],
-    [5.5, 20],
-    [3.1, 20],
-    [2.7, 10],
   ])("a disc of radius %f, found and named: %d", async (radius, distance) => {
     const flag = field(white) + disc(150, 100, radius, red);
     expect(await lastsTo(flag)).toBe(distance);
+    expect(await lastsTo(flag, { focus: { colour: red } })).toBe(distance);
+  });
+
+  // Under 0.2 % of the flag, a radius of 6.18, nothing is found.
+  test.each([
+    [5.5, 20],
+    [3.1, 20],
+    [2.7, 10],
+  ])("a disc of radius %f, named: %d", async (radius, distance) => {
+    const flag = field(white) + disc(150, 100, radius, red);
+    expect(await lastsTo(flag)).toBeNull();
     expect(await lastsTo(flag, { focus: { colour: red } })).toBe(distance);
   });
 

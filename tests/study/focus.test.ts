@@ -196,8 +196,8 @@ describe("found", () => {
   });
 
   test("what vanishes on the way is no charge", async () => {
-    // A disc 0.8 % across: seen at 20 · tan 1′ = 0.58 %, not at 40.
-    const speck = field(blue) + disc(150, 100, 0.8, white);
+    // A bar 0.8 % thick, over 0.2 % of the flag: seen at 20 · tan 1′ = 0.58 %, not at 40 (1.16 %).
+    const speck = `${field(blue)}<rect x="70" y="100" width="160" height="1.6" fill="${white}"/>`;
     expect((await see(speck, { distance: 20 })).focus.source).toBe("found");
     expect((await see(speck)).focus).toMatchObject({ source: "none", share: 0 });
   });
