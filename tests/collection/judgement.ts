@@ -100,6 +100,40 @@ export async function checkJudgements(every = 1, from = 0): Promise<Judgements> 
   return found;
 }
 
+/** Returns what was found, a line each, with what is wrong below it. */
+export function describeJudgements(found: Judgements): readonly string[] {
+  const listed = (what: string, wrong: readonly string[], of: number): readonly string[] => [
+    `${what}: ${wrong.length} of ${of}`,
+    ...wrong.map((each) => `  ${each}`),
+  ];
+  const tried = found.options + found.exclusions;
+  const advice = [...found.advice].sort(([, one], [, other]) => other - one);
+  return [
+    ...listed(
+      "exclusions that raise the clarity of the focus by more than 5 points",
+      found.wrongExclusions,
+      found.exclusions,
+    ),
+    ...listed(
+      "options under ΔE*ab 10, or that merge a third of an outline",
+      found.wrongOptions,
+      found.options,
+    ),
+    ...listed("verdicts that clarity and strength deny", found.wrongVerdicts, tried),
+    `first advice: ${advice.map(([word, count]) => `${word} ${count}`).join(", ")}`,
+    ...listed(
+      "comparisons over 1 % of length or 1 point from the measure of the redesign",
+      found.disagreements.map(
+        ({ change, length, clarity }) =>
+          `${change}  length ${length.toFixed(4)}  clarity ${clarity.toFixed(2)}`,
+      ),
+      found.compared,
+    ),
+    ...listed("drawings whose focus lasts to another step at 1440 pixels", found.unsteadyFoci, found.files),
+    `grades that hang on the cloth: ${found.nearLine} of ${found.edges} edges`,
+  ];
+}
+
 function frameOf({ inspection, viewing }: OpenedDrawing): Frame {
   return { file: "", proportions: inspection.proportions, distance: viewing.distance, warnings: [] };
 }
