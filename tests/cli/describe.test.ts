@@ -42,5 +42,5 @@ test("a contrast is printed with the grade that stands beside it", () => {
   if (edge === undefined) throw new Error("the sample has an edge");
   const soft = { ...measure, edges: [{ ...edge, contrast: 44.96, grade: "soft" as const }] };
   expect(describeMeasure(soft)).toMatch(/dark red \/ green +1\.23 +44\.96 % +soft/);
-  expect(describeMeasure({ ...measure, clearEdgeShare: 0.9996 })).toContain("Clear-edge share 99.96 %,");
+  expect(describeMeasure({ ...measure, clarity: 99.96 })).toContain("Clarity 99.96 %,");
 });

@@ -141,7 +141,16 @@ describe("every drawing of both collections", () => {
 
   test("has no figure that is not a number", () => {
     // JSON writes NaN and infinities as null; here only what may be null is.
-    const mayBeNull = new Set(["clearEdgeShare", "clarity", "weakestEdge", "readsTo", "uneven", "tincture"]);
+    const mayBeNull = new Set([
+      "clearEdgeShare",
+      "clarity",
+      "strength",
+      "weakestEdge",
+      "outlineClear",
+      "lastsTo",
+      "uneven",
+      "tincture",
+    ]);
     const isSound = (value: unknown, key: string): boolean => {
       if (typeof value === "number") return Number.isFinite(value);
       if (value === null) return mayBeNull.has(key);
@@ -174,8 +183,10 @@ describe("every drawing of both collections", () => {
 
   test("has figures of the whole exactly where there is an edge", () => {
     expect(
-      failing(({ edges, clarity, clearEdgeShare, weakestEdge }) =>
-        [clarity, clearEdgeShare, weakestEdge].every((figure) => (figure === null) === (edges.length === 0)),
+      failing(({ edges, clarity, strength, clearEdgeShare, weakestEdge }) =>
+        [clarity, strength, clearEdgeShare, weakestEdge].every(
+          (figure) => (figure === null) === (edges.length === 0),
+        ),
       ),
     ).toEqual([]);
   });

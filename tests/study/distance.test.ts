@@ -371,7 +371,7 @@ describe("a hairline of transparency", () => {
     near(lengthOf(measure, red, white), (2 * Math.PI * 50.2) / 200);
     expect(measure.focus.source).toBe("found");
     expect(Math.abs(measure.focus.share - (Math.PI * 50.2 ** 2) / 60_000)).toBeLessThan(0.002);
-    expect(measure.focus.readsTo).toBe((await see(field(red) + disc(150, 100, 50.2, white))).focus.readsTo);
+    expect(measure.focus.lastsTo).toBe((await see(field(red) + disc(150, 100, 50.2, white))).focus.lastsTo);
   });
 
   test("is no colour, so shares are of the full drawing", async () => {

@@ -49,9 +49,8 @@ describe("rankStudy", () => {
         name: "white",
         note: "Too plain.",
         clarity: 100,
-        gained: [{ a: "p1", b: "p2", names: ["black", "red"] }],
-        lost: [],
-        merged: [],
+        verdict: "clearer",
+        price: [],
       },
       { replace: "#c8202f", with: "#123456", only: "circle", name: "dark blue" },
     ]);
