@@ -6,7 +6,7 @@ import { defaultCloth } from "../../src/colour/cloth.ts";
 import type { Hex } from "../../src/colour/colour.ts";
 import { measureDifference } from "../../src/colour/difference.ts";
 import { wordOf } from "../../src/colour/name.ts";
-import { linearOf } from "../../src/colour/parse.ts";
+import { linearOf, parseColour } from "../../src/colour/parse.ts";
 import { compareLooks } from "../../src/measure/compare.ts";
 import type { Comparison } from "../../src/measure/comparison.ts";
 import { type Frame, measureLooks } from "../../src/measure/figures.ts";
@@ -207,7 +207,10 @@ function pickChanges({ resolved }: OpenedDrawing, { options }: OptionsReport): r
   return first === undefined ? [] : [...changes, { ...first, only }];
 }
 
-/** Undefined where the change cannot be made, or where colours merge: they count in a comparison and are no edges of a file. */
+/**
+ * Undefined where the change cannot be made, and where two colours become one, whether they meet or not: what a comparison
+ * still tells apart is one paint of the file.
+ */
 async function compareWithFile(
   file: string,
   bytes: Uint8Array,
@@ -218,6 +221,9 @@ async function compareWithFile(
     ({ flat, declared }) => flat && declared !== change.replace && declared !== change.with,
   );
   if (named?.declared == null) return undefined;
+  const next = parseColour(change.with)?.hex ?? "#000000";
+  const others = inspection.looks.filter((_, index) => inspection.paints[index]?.declared !== change.replace);
+  if (others.some(({ hex }) => isSameColour(differ(hex, next)))) return undefined;
   const focus: Focus = { colour: named.declared };
   const { value } = await compareDrawing(file, bytes, change, { ...settings, focus });
   if (value === undefined || value.comparison.edges.some(({ outcome }) => outcome === "merged"))
