@@ -9,18 +9,17 @@ export interface Cloth {
 }
 
 /**
- * Cloth and paint never reach 0 or 100 percent: paint and cloth charts put black near 5 and white near 85.
+ * Cloth and paint never reach 0 or 100 percent: charts of building materials put the blackest black near 5 and the
+ * whitest white near 85. A setting of the gallery.
  *
- * Source: from memory and common practice; a setting of the gallery.
+ * Source, second-hand: “average blackest black 5 %, whitest white 85 %”, on the pages about light reflectance values of a
+ * supplier of tactile indicators (rtp.net.au, colour/lrv, quoting T. Sawaya) and of a maker of engraving plastics
+ * (rowmark.com, guide to the ADA).
  */
 export const defaultCloth: Cloth = { black: 5, white: 85 };
 
-/**
- * Cloth of another published range, for telling which grades hang on the range.
- *
- * Source: black and white of one paint maker's chart, second-hand.
- */
-export const widerCloth: Cloth = { black: 4, white: 92 };
+/** The widest range that is known of paint. Source, second-hand: one maker's reflectance of its black and its white. */
+export const widestCloth: Cloth = { black: 4, white: 92 };
 
 /**
  * Relative luminance, 0 to 1, of a linear-light sRGB colour: `0.2126 R + 0.7152 G + 0.0722 B`.

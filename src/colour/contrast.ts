@@ -1,6 +1,6 @@
 // Floor 1. How far apart two colours are in light alone: the contrast that decides, its grade, and the web's ratio beside it.
 import { checkRange } from "./check.ts";
-import { measureLuminance } from "./cloth.ts";
+import { type Cloth, measureLuminance, measureReflectance, widestCloth } from "./cloth.ts";
 import type { LinearRgb } from "./colour.ts";
 
 export type Grade = "weak" | "soft" | "clear" | "strong";
@@ -37,6 +37,22 @@ export function gradeOf(contrast: number): Grade {
   if (percent < softFrom) return "weak";
   if (percent < clearFrom) return "soft";
   return percent < strongFrom ? "clear" : "strong";
+}
+
+/**
+ * Returns whether two colours are near the line between two grades: whether their grade on `cloth` is another on cloth
+ * of 4 to 92 percent. Never on cloth of 0 to 100, which says that the colours are cloth values already.
+ *
+ * Throws RangeError where a component is not 0 to 1, or the cloth not 0 ≤ black < white ≤ 100. Example: `#ff0000` and
+ * black on the default cloth have 40.9, soft, and on the other 45.2, clear: near the line.
+ *
+ * Source: the range as of {@link widestCloth}; that a grade which does not hold over both is marked is our own judgement.
+ */
+export function isNearLine(linearA: LinearRgb, linearB: LinearRgb, cloth: Cloth): boolean {
+  const gradeOn = (limits: Cloth): Grade =>
+    gradeOf(measureContrast(measureReflectance(linearA, limits), measureReflectance(linearB, limits)));
+  if (cloth.black === 0 && cloth.white === 100) return false;
+  return gradeOn(cloth) !== gradeOn(widestCloth);
 }
 
 /** Returns whether a grade counts as clear: `clear` or `strong`. */

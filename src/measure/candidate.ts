@@ -25,7 +25,7 @@ export type CandidateKind = "palette" | "own" | "keptHue";
  *
  * Source: M. Melgosa, L. Gómez-Robledo, Óptica Pura y Aplicada 55(2), 2022, who propose it as tolerance (abstract read).
  */
-const leastDistance = 10;
+export const leastDistance = 10;
 
 /** A colour to try. `name` is what it is called as a replacement. */
 export interface Candidate {

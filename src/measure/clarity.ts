@@ -2,7 +2,7 @@
 import { clearFrom, gradeOf, isClear, strongFrom } from "../colour/contrast.ts";
 
 /** Edges shorter than this share of all edge length are listed but decide nothing (our own judgement). */
-const decidingShare = 0.01;
+export const decidingShare = 0.01;
 
 /** Figures of one edge with contrast (percent) and lengths (flag heights), as the marks need them. */
 export interface WeighedEdge {

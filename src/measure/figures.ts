@@ -1,7 +1,7 @@
 // Floor 4, step 3. An edge table with colours on it → contrasts, grades, and the figures of the whole drawing.
-import { type Cloth, defaultCloth, measureReflectance, widerCloth } from "../colour/cloth.ts";
+import { type Cloth, defaultCloth, measureReflectance } from "../colour/cloth.ts";
 import type { Hex, LinearRgb } from "../colour/colour.ts";
-import { type Grade, gradeOf, measureContrast, measureContrastRatio } from "../colour/contrast.ts";
+import { gradeOf, isNearLine, measureContrast, measureContrastRatio } from "../colour/contrast.ts";
 import { measureDifference } from "../colour/difference.ts";
 import { linearOf } from "../colour/parse.ts";
 import { tinctureOf } from "../colour/tincture.ts";
@@ -36,7 +36,8 @@ export function measureEdge(
 ): MeasuredEdge {
   const one = looks[edge.a] as PaintLook;
   const other = looks[edge.b] as PaintLook;
-  const contrast = worstContrast(one, other, (linear) => linear, cloth);
+  const worst = findWorst(one, other, (linear) => linear, cloth);
+  const { contrast } = worst;
   const deltaE00 = measureDifference(linearOf(one.hex), linearOf(other.hex));
   const grade = gradeOf(contrast);
   return {
@@ -47,7 +48,7 @@ export function measureEdge(
     focusLength: edge.focusLength,
     contrast,
     grade,
-    nearLine: isNearLine(one, other, grade, cloth),
+    nearLine: isNearLine(...worst.pair, cloth),
     contrastRatio: measureContrastRatio(linearOf(one.hex), linearOf(other.hex)),
     deltaE00,
     hueOnly: grade === "weak" && deltaE00 >= hueDifference,
@@ -66,15 +67,10 @@ export function measureEdge(
   };
 }
 
-/** Whether the grade of a pair would be another on cloth that reaches further. Colours that are cloth values are sure. */
-function isNearLine(one: PaintLook, other: PaintLook, grade: Grade, cloth: Cloth): boolean {
-  if (cloth.black === 0 && cloth.white === 100) return false;
-  return gradeOf(worstContrast(one, other, (linear) => linear, widerCloth)) !== grade;
-}
-
 /** Returns the contrast of one edge, in percent, as {@link measureEdge} does. */
 export function measureContrastOf(edge: TableEdge, looks: readonly PaintLook[], cloth: Cloth): number {
-  return worstContrast(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, (linear) => linear, cloth);
+  return findWorst(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, (linear) => linear, cloth)
+    .contrast;
 }
 
 function seenBy(
@@ -83,7 +79,7 @@ function seenBy(
   other: PaintLook,
   cloth: Cloth,
 ): VisionFigures {
-  const contrast = worstContrast(one, other, (linear) => simulate(linear, vision), cloth);
+  const { contrast } = findWorst(one, other, (linear) => simulate(linear, vision), cloth);
   return {
     contrast,
     grade: gradeOf(contrast),
@@ -91,25 +87,22 @@ function seenBy(
   };
 }
 
-function worstContrast(
+/** The ends of two looks, as they are seen, that have the lowest contrast. */
+function findWorst(
   one: PaintLook,
   other: PaintLook,
   see: (linear: LinearRgb) => LinearRgb,
   cloth: Cloth,
-): number {
-  let worst = Number.POSITIVE_INFINITY;
-  for (const a of endsOf(one)) {
-    for (const b of endsOf(other)) {
-      worst = Math.min(
-        worst,
-        measureContrast(
-          measureReflectance(see(linearOf(a)), cloth),
-          measureReflectance(see(linearOf(b)), cloth),
-        ),
-      );
-    }
-  }
-  return worst;
+): { readonly contrast: number; readonly pair: readonly [LinearRgb, LinearRgb] } {
+  const pairs = endsOf(one).flatMap((a) =>
+    endsOf(other).map((b) => [see(linearOf(a)), see(linearOf(b))] as const),
+  );
+  return pairs
+    .map((pair) => ({
+      pair,
+      contrast: measureContrast(measureReflectance(pair[0], cloth), measureReflectance(pair[1], cloth)),
+    }))
+    .reduce((worst, next) => (next.contrast < worst.contrast ? next : worst));
 }
 
 function endsOf(look: PaintLook): readonly Hex[] {

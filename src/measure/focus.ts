@@ -9,14 +9,14 @@ import type { FocusStep, TableEdge, TableFocus } from "./table.ts";
 export const distanceSteps = [10, 20, 40, 80, 160, 320] as const;
 
 /** Share of the focus's area that has to be left for it to last (our own judgement). */
-const leastLeft = 1 / 2;
+export const leastLeft = 1 / 2;
 
 /**
  * Arcminutes that the largest piece of the focus has to span: the size of the letters that 20/20 sight reads.
  *
  * Source: definition of the 20/20 optotype, five arcminutes high with details of one; ISO 8596. For flags our own judgement.
  */
-const leastSpanArcminutes = 5;
+export const leastSpanArcminutes = 5;
 
 /**
  * Returns the last distance step, in flag heights, before the first at which the focus does not last: less than half of

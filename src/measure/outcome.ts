@@ -4,12 +4,12 @@ import { listDeciding, roundMark } from "./clarity.ts";
 import type { Outcome, Verdict } from "./comparison.ts";
 
 /** ΔE00 under which two colours are one to the eye; points of contrast that count (both our own judgement). */
-const sameColour = 5;
-const contrastStep = 3;
+export const sameColour = 5;
+export const contrastStep = 3;
 
 /** Points of clarity, or of strength, that make a verdict, and that outweigh a price (both our own judgement). */
-const leastMove = 1;
-const largeMove = 5;
+export const leastMove = 1;
+export const largeMove = 5;
 
 /** A pair of colours: contrast in percent, and ΔE00. */
 export interface PairFigures {

@@ -34,10 +34,10 @@ export interface ColourOptions {
 const mostMerged = 1 / 3;
 
 /** Points of clarity that a change must bring, and by how many colours to change first may differ (our own judgement). */
-const leastGain = 5;
-const firstWithin = 3;
+export const leastGain = 5;
+export const firstWithin = 3;
 /** Most colours to change first. */
-const mostFirst = 3;
+export const mostFirst = 3;
 
 /**
  * Puts options in order: clarity in whole percent, then strength in whole percent, highest first; then what stays of the

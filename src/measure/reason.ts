@@ -13,7 +13,7 @@ export interface TriedPaint {
 }
 
 /** Clarity, in percent, from which a flag as a whole is clear (our own judgement). */
-const wholeClear = 90;
+export const wholeClear = 90;
 
 /** Share of the flag up to which a paint is a detail (our own judgement). */
 const detail = 0.03;

@@ -45,7 +45,7 @@ export interface ShadeFinding {
 }
 
 /** Points of contrast beyond clear that a new shade has in hand (our own judgement). */
-const inHand = 5;
+export const inHand = 5;
 
 /** OKLCH lightness by which a solution is moved on where rounding to 8 bits took it back over the limit. */
 const nudge = 1 / 4096;

@@ -1,14 +1,15 @@
 // Floor 3, step 4c. The charges of a focus: its connected pieces, those that are large enough, each with a mark of its own.
-import { findPieces } from "./piece.ts";
+import { findPieces, type Piece } from "./piece.ts";
 import { firstCharge } from "./trace.ts";
 
 /** Share of the focus's area from which a piece of it is a charge (our own judgement). */
 const leastOfFocus = 0.1;
 
-/** Marks as {@link traceLines} reads them, and how many charges there are. */
+/** Marks as {@link traceLines} reads them, how many charges there are, and how far the furthest piece reaches in pixels. */
 export interface MarkedFocus {
   readonly marks: Uint8Array;
   readonly chargeCount: number;
+  readonly span: number;
 }
 
 /**
@@ -16,17 +17,25 @@ export interface MarkedFocus {
  * ring of small stars, the focus as a whole is the one charge.
  */
 export function markCharges(mask: Uint8Array, width: number, height: number): MarkedFocus {
-  const { pieces, pieceOf } = findPieces(mask, width, height);
+  const { pieces, runs, pieceOf } = findPieces(mask, width, height);
   const all = pieces.reduce((sum, { pixels }) => sum + pixels, 0);
-  let chargeCount = 0;
-  const markOf = pieces.map(({ pixels }) => {
-    if (pixels < leastOfFocus * all) return 1;
-    chargeCount += 1;
-    return firstCharge + chargeCount - 1;
-  });
-  const isWhole = chargeCount === 0 && pieces.length > 0;
-  const marks = Uint8Array.from(pieceOf, (piece) =>
-    piece < 0 ? 0 : isWhole ? firstCharge : (markOf[piece] as number),
-  );
-  return { marks, chargeCount: isWhole ? 1 : chargeCount };
+  const charges = pieces.flatMap(({ pixels }, piece) => (pixels >= leastOfFocus * all ? [piece] : []));
+  const markOf = pieces.map((_, piece) => firstCharge + charges.indexOf(piece));
+  const marks = new Uint8Array(mask.length);
+  for (let run = 0; run < runs.count; run += 1) {
+    const piece = pieceOf[run] as number;
+    if (piece < 0) continue;
+    const mark = charges.length === 0 ? firstCharge : (markOf[piece] as number);
+    marks.fill(mark, runs.start[run], runs.start[run + 1]);
+  }
+  return {
+    marks,
+    chargeCount: Math.max(charges.length, Math.min(1, pieces.length)),
+    span: furthestOf(pieces),
+  };
+}
+
+/** Returns how far the piece that reaches furthest does, in pixels; 0 where there is none. */
+export function furthestOf(pieces: readonly Piece[]): number {
+  return pieces.reduce((most, { span }) => Math.max(most, span), 0);
 }

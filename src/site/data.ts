@@ -1,4 +1,5 @@
 // Floor 6. The numbers of the gallery as JSON: one list of all studies, and for each study everything measured.
+import type { ComparedEdge } from "../measure/comparison.ts";
 import type { Measure } from "../measure/measure.ts";
 import type { StudyRanking } from "../study/ranking.ts";
 import type { StudyResult } from "../study/result.ts";
@@ -10,9 +11,9 @@ import { measureVersion, stampOf } from "./present/stamp.ts";
 import { formatStudyPath } from "./present/status.ts";
 
 /** Of both files. It goes up when a field changes its meaning or goes; new fields come without that. */
-const schemaVersion = 1;
+const schemaVersion = 2;
 /** Of what the commands print, which stands inside ours. Source: try.schema.json, options.schema.json. */
-const tryVersion = 1;
+const tryVersion = 2;
 
 /** Returns what a file writes for a site path: the absolute address, or one relative to the file itself. */
 export type Address = (path: string) => string;
@@ -84,8 +85,9 @@ function summarise(result: StudyResult, gallery: Gallery, address: Address) {
     stamp: stampOf(result, gallery),
     change: { replace: change.replace, with: change.with, ...(change.only && { only: change.only }) },
     verdict: comparison.verdict,
-    clearEdgeShare: comparison.clearEdgeShare,
     clarity: comparison.clarity,
+    strength: comparison.strength,
+    clearEdgeShare: comparison.clearEdgeShare,
   };
 }
 
@@ -96,16 +98,23 @@ function plainRanking({ report, standing }: StudyRanking) {
 
 /** As `try --json` prints it. Where a drawing lay on the machine that built the site is nobody's business. */
 function plainComparison({ comparison, change }: StudyResult) {
-  const { before, after, edges, clearEdgeShare, clarity, verdict } = comparison;
+  const { before, after, edges, price, clarity, strength, clearEdgeShare, verdict } = comparison;
   const named = (measure: Measure, file: string): Measure => ({ ...measure, file });
   return {
     schemaVersion: tryVersion,
     change: { replace: change.replace, with: change.with, ...(change.only && { only: change.only }) },
     before: named(before, "original.svg"),
     after: named(after, "redesign.svg"),
-    edges: edges.map(({ a, b, length, contrast, outcome }) => ({ a, b, length, contrast, outcome })),
-    clearEdgeShare,
+    edges: edges.map(plainEdge),
     clarity,
+    strength,
+    clearEdgeShare,
     verdict,
+    price: price.map(plainEdge),
   };
+}
+
+/** Names stand in `before` and `after`. */
+function plainEdge({ a, b, length, contrast, outcome }: ComparedEdge) {
+  return { a, b, length, contrast, outcome };
 }

@@ -9,10 +9,11 @@ import { keyEdges } from "./present/edgekey.ts";
 
 /** Columns of both sides, in the order before, after. */
 const sides: readonly (readonly [string, (edge: MeasuredEdge) => Cell])[] = [
+  ["nearLine", ({ nearLine }) => String(nearLine)],
   ["contrastRatio", ({ contrastRatio }) => contrastRatio],
   ["deltaE00", ({ deltaE00 }) => deltaE00],
   ["hueOnly", ({ hueOnly }) => String(hueOnly)],
-  ["tincture", ({ tincture }) => tincture],
+  ["tincture", ({ tincture }) => tincture ?? "none"],
   ["protanContrast", ({ vision }) => vision.protan.contrast],
   ["deutanContrast", ({ vision }) => vision.deutan.contrast],
   ["tritanContrast", ({ vision }) => vision.tritan.contrast],
@@ -20,7 +21,7 @@ const sides: readonly (readonly [string, (edge: MeasuredEdge) => Cell])[] = [
 ];
 
 /**
- * `edges.csv`; an empty cell where there is no such edge before or after. Names of colours are ours and never begin as a
+ * `edges.csv`; an empty cell where there is no such edge before or after, and nowhere else. Names of colours are ours and never begin as a
  * formula does; if one ever comes from a stranger, the row takes care of it.
  *
  * Source: RFC 4180 for the line ends.

@@ -11,7 +11,7 @@ import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
 import { mapColours, recolour } from "../svg/recolour.ts";
 import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/write.ts";
-import { askForFocus, findHiddenCharge } from "./hidden.ts";
+import { askForFocus, findHiddenCharge, proposeFocus } from "./hidden.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
 import { lookAt } from "./look.ts";
 import { type OpenedDrawing, type OpenOptions, openDrawing, unofficialNote } from "./open.ts";
@@ -92,7 +92,14 @@ export async function analyseStudy(
   const isLost = isUnseen(opened.inspection, change.replace, change.only !== undefined);
   const unseen = isLost ? [tellUnseen(study, change.replace)] : [];
   return {
-    value: { study, change, comparison, drawings: drawStudy(compared.value), edgeLines },
+    value: {
+      study,
+      change,
+      comparison,
+      drawings: drawStudy(compared.value),
+      edgeLines,
+      ...(hidden === undefined ? {} : { focusToName: proposeFocus(hidden) }),
+    },
     problems: [...compared.problems, ...asking, ...unseen],
   };
 }

@@ -78,8 +78,8 @@ function formatCell(cell: Cell): string {
 
 function formatNumber(value: number): string {
   const rounded = Number(value.toFixed(4));
-  const isWhole = Number.isInteger(rounded) && Math.abs(value - rounded) > 1e-9;
-  return String(isWhole ? value : rounded);
+  const isMadeWhole = Number.isInteger(rounded) && Math.abs(value - rounded) > 1e-11;
+  return String(isMadeWhole ? value : rounded);
 }
 
 function clean(cell: Cell): Cell {

@@ -9,7 +9,7 @@ export const figureKinds = [
   "edge map",
   "reflectance scale",
   "distance strip",
-  "reads to",
+  "lasts to",
   "seen otherwise",
   "matrix",
   "gain chart",
@@ -36,9 +36,10 @@ export function readKind(line: string): string | undefined {
   return /^::figure\{kind="([^"]+)"\}$/.exec(line)?.[1];
 }
 
-/** Returns the kind that a wrong one most likely stands for: a near spelling, or a part of the name. */
+/** Returns the kind that a wrong one most likely stands for: its name of old, a near spelling, or a part of the name. */
 export function findKind(written: string): FigureKind | undefined {
   const plain = written.trim().toLowerCase();
+  if (plain === "reads to") return "lasts to";
   const near = findNearest(plain, figureKinds);
   return figureKinds.find(
     (kind) => kind === near || (near === undefined && plain.length > 2 && kind.split(" ").includes(plain)),
@@ -50,7 +51,7 @@ export function canShow(
   kind: FigureKind,
   has: { readonly edges: boolean; readonly focus: boolean },
 ): boolean {
-  if (kind === "reads to") return has.edges && has.focus;
+  if (kind === "lasts to") return has.edges && has.focus;
   return (
     has.edges || !["edge map", "reflectance scale", "distance strip", "matrix", "gain chart"].includes(kind)
   );

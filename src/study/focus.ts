@@ -2,11 +2,10 @@
 // step to step of the viewing distance.
 import { distanceSteps } from "../measure/focus.ts";
 import type { SeenLine, SeenStep, TableFocus } from "../measure/table.ts";
-import { markCharges } from "../regions/charge.ts";
-import { CoarseThickness } from "../regions/coarse.ts";
+import { furthestOf, markCharges } from "../regions/charge.ts";
+import { CoarseMap } from "../regions/coarse.ts";
 import { findRegions } from "../regions/component.ts";
 import { cropMap, cropMask, findBox } from "../regions/crop.ts";
-import { measureDepth } from "../regions/depth.ts";
 import { countMask, findCharges, maskLabels, maskRegions } from "../regions/focus.ts";
 import type { LabelMap } from "../regions/label.ts";
 import { findPieces } from "../regions/piece.ts";
@@ -29,6 +28,8 @@ export interface SeenFocus {
   /** The same with its charges apart, for tracing. */
   readonly marks?: Uint8Array;
   readonly chargeCount: number;
+  /** How far its largest piece reaches, in pixels of the view. */
+  readonly span: number;
   readonly pixels: number;
 }
 
@@ -51,7 +52,7 @@ export async function findFocus(maps: Maps): Promise<SeenFocus> {
   const { view, seen, viewing } = maps;
   const source = viewing.focus === undefined ? "found" : "named";
   const full = viewing.focus === undefined ? maskFound(maps) : await maskNamed(maps, viewing.focus);
-  if (full === undefined) return { source: "none", chargeCount: 0, pixels: 0 };
+  if (full === undefined) return { source: "none", chargeCount: 0, span: 0, pixels: 0 };
   const mask = source === "found" ? full : keepRemaining(full, seen);
   return { source, full, mask, ...markCharges(mask, view.width, view.height), pixels: countMask(full) };
 }
@@ -82,10 +83,9 @@ export function followFocus(maps: Maps, focus: SeenFocus, lines: readonly SeenLi
   const lookFar = lookFromFar(maps, full);
   let most = 1;
   return distanceSteps.map((distance) => {
-    const { height, width } = maps.view;
     const step =
       distance === maps.viewing.distance
-        ? { left: countLeft(full, mask), span: spanOf(mask, width, height), heightPixels: height, lines }
+        ? { left: countLeft(full, mask), span: focus.span, heightPixels: maps.view.height, lines }
         : distance <= closest
           ? lookClose(distance)
           : lookFar(distance);
@@ -107,14 +107,20 @@ function lookFromNear(maps: Maps, full: Uint8Array): (distance: number) => Step 
 const leastThickness = 8.3;
 
 function lookFromFar(maps: Maps, full: Uint8Array): (distance: number) => Step {
-  const { map, mask } = cropAround(maps, full, distanceSteps[distanceSteps.length - 1] ?? closest);
-  const depth = measureDepth(map);
+  const { height } = maps.view;
+  const { map, mask } = cropAround(maps, full, Math.max(...distanceSteps));
+  const factorAt = (distance: number): number =>
+    2 ** Math.max(0, Math.floor(Math.log2((measureThinnest(distance) * height) / leastThickness)));
+  const coarse = new CoarseMap(map, factorAt(Math.min(...distanceSteps.filter((step) => step > closest))));
   return (distance) => {
-    const thinnest = measureThinnest(distance) * maps.view.height;
-    const factor = 2 ** Math.max(0, Math.floor(Math.log2(thinnest / leastThickness)));
-    const thickness = new CoarseThickness(map, depth, factor);
-    const viewer = new Viewer(thickness.map, thickness);
-    return look(viewer, shrinkMask(mask, map, factor), maps.view.height / factor, distance);
+    const factor = factorAt(distance);
+    const thickness = coarse.thicknessAt(factor);
+    return look(
+      new Viewer(thickness.map, thickness),
+      shrinkMask(mask, map, factor),
+      height / factor,
+      distance,
+    );
   };
 }
 
@@ -131,15 +137,10 @@ function look(viewer: Viewer, mask: Uint8Array, heightPixels: number, distance: 
   const { width, height } = view.map;
   return {
     left: countLeft(mask, remaining),
-    span: spanOf(remaining, width, height),
+    span: furthestOf(findPieces(remaining, width, height).pieces),
     heightPixels,
     lines: toSeenLines(traceLines(view.map, remaining)),
   };
-}
-
-/** How far the piece of a mask that reaches furthest does, in pixels. */
-function spanOf(mask: Uint8Array, width: number, height: number): number {
-  return findPieces(mask, width, height).pieces.reduce((most, { span }) => Math.max(most, span), 0);
 }
 
 /** The mask in a view: a pixel that was given away belongs to the focus if the pixel it was given to does. */

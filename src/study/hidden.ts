@@ -50,12 +50,18 @@ export async function findHiddenCharge({
   return undefined;
 }
 
-/** Returns the warning that the focus of `study` has to be named, with what to type. */
-export function askForFocus({ element, fill }: Instance, study: Study): Problem {
+/** Returns what names a charge in a study: `focus: { select: "#anchor" }`, or its colour where it has no id. */
+export function proposeFocus({ element, fill }: Instance): string {
   const id = element.attributes["id"];
   const colour = fill.kind === "colour" ? fill.hex : "#7a1020";
+  return id === undefined ? `focus: { colour: "${colour}" }` : `focus: { select: "#${id}" }`;
+}
+
+/** Returns the warning that the focus of `study` has to be named, with what to type. */
+export function askForFocus(charge: Instance, study: Study): Problem {
+  const { element } = charge;
+  const id = element.attributes["id"];
   const which = id === undefined ? `A ${element.name}` : `The charge ${quoteText(`#${id}`)}`;
-  const focus = id === undefined ? `{ colour: "${colour}" }` : `{ select: "#${id}" }`;
   const own = id === undefined ? "\nBetter, give the charge an id in the drawing and select that." : "";
   return {
     rule: "study/focus-hidden",
@@ -63,6 +69,6 @@ export function askForFocus({ element, fill }: Instance, study: Study): Problem 
     file: study.file,
     ...study.places.get("original"),
     reason: `${which} runs into an area of its own colour, so no charge was found and nothing counts as the focus.`,
-    hint: `Name it: focus: ${focus}${own}`,
+    hint: `Name it: ${proposeFocus(charge)}${own}`,
   };
 }

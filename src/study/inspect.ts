@@ -2,6 +2,7 @@
 // like from the viewing distance.
 import type { Hex } from "../colour/colour.ts";
 import type { PaintLook } from "../measure/figures.ts";
+import { formatShare } from "../measure/format.ts";
 import { findProportions } from "../measure/proportions.ts";
 import { type EdgeTable, type SeenLine, type SeenStep, tabulate } from "../measure/table.ts";
 import type { LabelMap } from "../regions/label.ts";
@@ -154,7 +155,7 @@ function listWarnings(map: LabelMap, faintShapes: number, nearLimit: readonly st
   }
   if (map.exactShare < 0.98)
     warnings.push(
-      `Only ${Math.floor(map.exactShare * 100)} % of the drawing could be told apart exactly; its figures are less certain.`,
+      `Only ${formatShare(map.exactShare, 0)} of the drawing could be told apart exactly; its figures are less certain.`,
     );
   if (nearLimit.length > 0) warnings.push(`Near the limit of sight: parts in ${nearLimit.join(", ")}.`);
   return warnings;

@@ -20,6 +20,8 @@ export interface EdgeLine {
   readonly a: string;
   readonly b: string;
   readonly points: readonly number[];
+  /** Share of the line, 0 to 1, with the focus beside it. */
+  readonly focusShare: number;
 }
 
 export interface StudyResult {
@@ -34,6 +36,8 @@ export interface StudyResult {
   readonly drawings: StudyDrawings;
   /** Every line as seen from the viewing distance; a change of colour moves none. */
   readonly edgeLines: readonly EdgeLine[];
+  /** Where a charge runs into its own paint and was not guessed: what names it in the study, `focus: { … }`. */
+  readonly focusToName?: string;
 }
 
 /** A whole gallery: every good study, and every problem of the bad ones. */

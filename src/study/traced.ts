@@ -19,6 +19,8 @@ export function toEdgeLines(
     if (one === undefined || other === undefined) return [];
     const idOf = (rank: number): string => table.paints[rank]?.id ?? "";
     const points = line.points.map((value) => Math.round((value / heightPixels) * 1000) / 1000);
-    return [{ a: idOf(Math.min(one, other)), b: idOf(Math.max(one, other)), points }];
+    return [
+      { a: idOf(Math.min(one, other)), b: idOf(Math.max(one, other)), points, focusShare: line.focusShare },
+    ];
   });
 }

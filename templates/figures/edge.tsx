@@ -35,13 +35,17 @@ function Meeting({ label, reading, id }: { label: string; reading: Reading; id: 
         aria-labelledby={`${id}-title ${id}-desc`}
       >
         <title id={`${id}-title`}>{`${label}: ${reading.names}`}</title>
-        <desc id={`${id}-desc`}>{`Side by side; contrast ${reading.contrast}, ${reading.grade}.`}</desc>
+        <desc id={`${id}-desc`}>{`Side by side; contrast ${reading.contrast}, ${sayGrade(reading)}.`}</desc>
         <rect width="120.5" height="120" fill={reading.hexes[0]} />
         <rect x="120" width="120" height="120" fill={reading.hexes[1]} />
       </svg>
       <p>
-        {label}: <span class="number">{reading.contrast}</span> {reading.grade}
+        {label}: <span class="number">{reading.contrast}</span> {sayGrade(reading)}
       </p>
     </div>
   );
+}
+
+function sayGrade({ grade, near }: Reading): string {
+  return near === undefined ? grade : `${grade}, ${near}`;
 }

@@ -1,4 +1,4 @@
-// Figure. The gain chart: one line a study, from its clear-edge share before to after.
+// Figure. The gain chart: one line a study, from its clarity before to after.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
@@ -14,7 +14,7 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
           <a href={`#${id}`}>{gain.title}</a>.
         </strong>{" "}
         {gain.rows.length > 1 && "Most gained first. "}A ring for the original, a dot for the redesign; a
-        broken line where the share falls.
+        broken line where clarity falls.
       </figcaption>
       <div class="gain-scale">
         <p class="gain-ticks" aria-hidden="true">

@@ -38,7 +38,7 @@ export function EdgeMapFigure({
           <a href={`#${id}`}>{map.title}</a>.
         </strong>{" "}
         Where two paints meet, as traced from the viewing distance. Solid lines are clear or strong, broken
-        lines are not.
+        lines are not.{map.focus && " The band lies along the edges of what has to be seen."}
         <ul class="map-key">
           {grades.map((grade) => (
             <li key={grade}>
@@ -48,6 +48,14 @@ export function EdgeMapFigure({
               {grade}
             </li>
           ))}
+          {map.focus && (
+            <li>
+              <svg viewBox="0 0 64 12" width="64" height="12" aria-hidden="true" focusable="false">
+                <path class="map-focus key-focus" d="M2 6H62" fill="none" />
+              </svg>{" "}
+              {map.focus}
+            </li>
+          )}
         </ul>
       </figcaption>
     </figure>
@@ -91,6 +99,11 @@ function Panel({
         height={map.height}
         preserveAspectRatio="none"
       />
+      {panel.lines
+        .filter((line) => line.isFocus)
+        .map((line) => (
+          <use key={line.id} class="map-focus" href={`#${line.id}`} fill="none" />
+        ))}
       {panel.lines.map((line) => (
         <use key={line.id} class={`map-line ${line.grade}`} href={`#${line.id}`} fill="none" />
       ))}

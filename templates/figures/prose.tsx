@@ -7,9 +7,9 @@ import type { StudyPage } from "../../src/site/present/study.ts";
 import { CaptionedPlate } from "../parts/plate.tsx";
 import { EdgeFigure } from "./edge.tsx";
 import { GainFigure } from "./gain.tsx";
+import { LastingFigure } from "./lasting.tsx";
 import { EdgeMapFigure } from "./map.tsx";
 import { MatrixFigure } from "./matrix.tsx";
-import { ReadsFigure } from "./reads.tsx";
 import { ScaleFigure } from "./scale.tsx";
 import { SeenFigure } from "./seen.tsx";
 import { SizesFigure } from "./sizes.tsx";
@@ -38,8 +38,10 @@ export function ProseFigureBlock({
       return <ScaleFigure scale={study.scale} id={id} />;
     case "distance strip":
       return <StripFigure strip={study.strip} id={id} />;
-    case "reads to":
-      return study.reads ? <ReadsFigure reads={study.reads} id={id} method={study.links.distance} /> : null;
+    case "lasts to":
+      return study.lasting ? (
+        <LastingFigure lasting={study.lasting} id={id} method={study.links.lasting} />
+      ) : null;
     case "seen otherwise":
       return <SeenFigure seen={study.seen} id={id} />;
     case "matrix":

@@ -19,14 +19,20 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
             {step.plates.map((plate, index) => (
               <div key={plate.label} class="strip-plate">
                 <DrawnMat plate={plate} id={`${id}-${at}-${index}`} />
-                {step.reads && (
-                  <p class="strip-reads">
-                    <span class="unseen">{index === 0 ? "Original: the focus" : "Redesign: the focus"}</span>{" "}
-                    {step.reads[index]}
+                {step.focus?.clarity && (
+                  <p class="strip-left">
+                    <span class="unseen">{index === 0 ? "Original: focus " : "Redesign: focus "}</span>
+                    clarity <span class="number">{step.focus.clarity[index]}</span>
                   </p>
                 )}
               </div>
             ))}
+            {step.focus && (
+              <p class="strip-left">
+                <span class="unseen">Of the focus </span>
+                {step.focus.left}
+              </p>
+            )}
           </li>
         ))}
       </ol>
@@ -35,8 +41,10 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
           <a href={`#${id}`}>{strip.title}</a>.
         </strong>{" "}
         Original over redesign, each as a sharp eye has it from so many flag heights away, and then enlarged
-        to one size. {strip.steps[0]?.reads && "Under each: whether the focus reads. "}It is a model: a blur
-        in linear light, no wind, no haze, no glare.
+        to one size.{" "}
+        {strip.steps[0]?.focus &&
+          "Under each picture: the clarity of the focus from there; under both: how much of its area is left. "}
+        It is a model: a blur in linear light, no wind, no haze, no glare.
       </figcaption>
     </figure>
   );

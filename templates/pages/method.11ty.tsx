@@ -6,7 +6,7 @@ import type { SiteView } from "../../src/site/present/site.ts";
 import { BesideStep, VisionStep } from "../parts/beside.tsx";
 import { Document } from "../parts/document.tsx";
 import { LikenessStep, SurveyStep } from "../parts/gathering.tsx";
-import { ReadsStep, ViewingStep } from "../parts/sight.tsx";
+import { LastingStep, ViewingStep } from "../parts/sight.tsx";
 import { ContrastStep, LightStep } from "../parts/steps.tsx";
 import { FactsStep, OptionsStep, WordsStep } from "../parts/telling.tsx";
 import { CautionStep, EdgeStep, NumbersStep, OutcomeStep } from "../parts/terms.tsx";
@@ -28,7 +28,7 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
         <ol class="contents">
           <Item id="edges" text="Paints and edges" />
           <Item id="distance" text="Distance and focus" />
-          <Item id="reads" text="How far the focus reads" />
+          <Item id="lasting" text="What is left from afar" />
           <Item id="reflectance" text="Reflectance of the cloth" />
           <Item id="contrast" text="Contrast and grade" />
           <Item id="numbers" text="The numbers of a flag" />
@@ -46,13 +46,13 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
       <div class="steps">
         <EdgeStep method={method} />
         <ViewingStep method={method} />
-        <ReadsStep method={method} />
+        <LastingStep method={method} />
         <LightStep method={method} />
         <ContrastStep method={method} />
-        <NumbersStep />
-        <OutcomeStep />
+        <NumbersStep method={method} />
+        <OutcomeStep method={method} />
         <WordsStep />
-        <OptionsStep />
+        <OptionsStep method={method} />
         <SurveyStep method={method} />
         <LikenessStep method={method} />
         <BesideStep method={method} />

@@ -48,6 +48,12 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
                   {study.measuredHow} <a href={study.links.distance}>More on distance and focus</a>
                 </p>
                 <p>In clarity the edges of the focus count twice.</p>
+                {study.edges.some(({ before, after }) => before?.near || after.near) && (
+                  <p>
+                    Near the line: on other cloth the grade would be another.{" "}
+                    <a href={study.links.nearLine}>More on cloth</a>
+                  </p>
+                )}
               </div>
               <EdgeMapFigure map={study.edgeMap} id="edge-map" />
               <ScaleFigure scale={study.scale} id="reflectance-scale" />

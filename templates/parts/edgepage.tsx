@@ -42,6 +42,12 @@ export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
         <p class="measured">
           {edge.measuredHow} How <a href={edge.links.contrast}>contrast</a> is made, and{" "}
           <a href={edge.links.beside}>what stands beside it</a>.
+          {edge.hasNearLine && (
+            <>
+              {" "}
+              A grade <a href={edge.links.nearLine}>near the line</a> would be another on other cloth.
+            </>
+          )}
         </p>
       </div>
       <Summary rows={edge.numbers} caption="The edge in numbers" id="numbers" />
@@ -55,6 +61,7 @@ function Contrast({ edge, side }: { edge: EdgePage; side: number }): JSX.Element
   return (
     <>
       contrast <span class="number">{reading.contrast}</span>, {reading.grade}
+      {reading.near && `, ${reading.near}`}
     </>
   );
 }

@@ -74,6 +74,7 @@ export function ReadingCell({ reading }: { reading: Reading }): JSX.Element {
     <span class="reading">
       <SwatchPair hexes={reading.hexes} />
       <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>
+      {reading.near && <span class="near-line">{reading.near}</span>}
     </span>
   );
 }

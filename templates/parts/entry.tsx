@@ -33,9 +33,9 @@ export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Elem
         <p class="entry-change">{card.change}</p>
         <dl class="facts">
           <div>
-            <dt>Clear-edge share</dt>
+            <dt>Clarity</dt>
             <dd class="number">
-              <Move before={card.share.before} after={card.share.after} />
+              <Move before={card.clarity.before} after={card.clarity.after} />
             </dd>
           </div>
           <div>

@@ -55,6 +55,10 @@ export function Facts({ study }: { study: StudyPage }): JSX.Element {
       </div>
       <div class="margin source">
         <p>
+          The clear-edge share jumps where a grade does, so it is data and decides nothing.{" "}
+          <a href={study.links.nearLine}>Near the line</a>
+        </p>
+        <p>
           Hue alone: a contrast under 30 with ΔE00 of 20 or more. Such an edge goes in dusk, in grey print and
           for many colour-blind readers. The steps are our own judgement.
         </p>

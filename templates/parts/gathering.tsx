@@ -21,12 +21,12 @@ export function SurveyStep({ method }: { method: MethodPage }): JSX.Element {
       </p>
       <p>
         Flags are listed by clarity, least clear first, then by file name; a flag of one colour has no edge
-        and comes last. A line is read from the left: how clear the flag is as a whole, how much of its edge
-        length is clear, and from how far its focus can still be made out; then which two colours are hardest
-        to tell apart where they meet; then the one colour to change first, and the best change of it, with
-        the clarity it would bring. Both are found as <a href="#options">told above</a>. The picture over the
-        list has the same flags, each at its clarity in steps of five percent: what stands alone at the left
-        is where a class may begin.
+        and comes last. A line is read from the left: how clear the flag is as a whole, how clear its focus,
+        and to how many flag heights the focus lasts by its size; then which two colours are hardest to tell
+        apart where they meet; then the one colour to change first, and the best change of it, with the
+        clarity it would bring. Both are found as <a href="#options">told above</a>. The picture over the list
+        has the same flags, each at its clarity in steps of five percent: what stands alone at the left is
+        where a class may begin.
       </p>
       <p>
         A low place says that edges are hard to see at a distance, and nothing of whether a flag should

@@ -1,4 +1,4 @@
-// Part. The steps of the method about sight: the viewing distance, the focus, and how far it reads.
+// Part. The steps of the method about sight: the viewing distance, the focus, and what is left of it from afar.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
@@ -19,8 +19,8 @@ export function ViewingStep({ method }: { method: MethodPage }): JSX.Element {
             noticed.
           </p>
           <p>
-            The steps of ΔE00 5, 10 percent and 35 percent, and the doubling of the focus, are our own
-            judgement.
+            The steps of ΔE00 {method.limits.same}, of 10, 35 and 0.2 percent and of a tenth, and the doubling
+            of the focus, are our own judgement.
           </p>
         </>
       }
@@ -29,26 +29,29 @@ export function ViewingStep({ method }: { method: MethodPage }): JSX.Element {
         <p>
           Flags are measured as seen from {method.viewing.distance} flag heights away; a gallery may choose
           another distance. From there one arcminute covers {method.viewing.finest} flag heights. Parts
-          thinner than that are taken as not told apart: they are given to the neighbours that remain, and
+          thinner than that cannot be made out in the model: they are given to the neighbours that remain, and
           edges are traced after that. So thin outlines vanish, and wide ones stay.
         </p>
       ) : (
         <p>
           In this gallery flags are measured on the full drawing, not from a distance. A gallery may choose a
-          distance; parts too thin to be told apart from there are then given to the neighbours that remain.
+          distance; parts too thin to be made out from there are then given to the neighbours that remain.
         </p>
       )}
       <p>
-        Paints closer than ΔE00 5 to a larger one count with it, so that shading in slices is one thing.
-        Shares of colours are of the full drawing; a paint that is gone keeps its row. Parts within 10 percent
-        of the limit are named in a warning.
+        Paints closer than ΔE00 {method.limits.same} to a larger one count with it, so that shading in slices
+        is one thing. Shares of colours are of the full drawing; a paint that is gone keeps its row. Parts
+        within 10 percent of the limit are named in a warning.
       </p>
       <p>
         The <em>focus</em> is what has to be seen: the charges. It is <em>found</em> as the parts that touch
-        neither the border nor a transparent ground, without those that cover over 35 percent of the flag,
-        which are fields, and without the holes of a ring. Or it is <em>named</em> by the author, by colour or
-        by shape. A charge that runs into a stripe of its own paint cannot be found, and has to be named. To
-        have no focus is a fact and not a fault.
+        neither the border nor a transparent ground, with what they enclose, of 0.2 percent of the flag or
+        more. Where they cover over 35 percent they are a field within a frame, and what lies inside it is
+        looked at the same way. The hole of a ring, in the paint of the field, is no charge. Or it is{" "}
+        <em>named</em> by the author, by colour or by shape. A charge that runs into its own paint is not
+        guessed: the page says so, and how to name it. To have no focus is a fact and not a fault. A{" "}
+        <em>charge</em> is a connected piece with a tenth of the focus’s area or more; where no piece has
+        that, the focus as a whole.
       </p>
       <p>
         In clarity the edges of the focus count twice, none more than twice. Of an edge that borders the focus
@@ -58,15 +61,20 @@ export function ViewingStep({ method }: { method: MethodPage }): JSX.Element {
   );
 }
 
-/** How far the focus reads, and the blur of the distance strip. */
-export function ReadsStep({ method }: { method: MethodPage }): JSX.Element {
+/** What is left of the focus from each distance, to where it lasts, and the blur of the distance strip. */
+export function LastingStep({ method }: { method: MethodPage }): JSX.Element {
+  const { limits } = method;
   return (
     <Step
-      id="reads"
-      heading="How far the focus reads"
+      id="lasting"
+      heading="What is left from afar"
       source={
         <>
-          <p>The half and the two thirds are our own judgement.</p>
+          <p>
+            {limits.span} arcminutes: the height of the letters by which 20/20 sight is defined, ISO 8596,
+            read in summaries. To ask it of a charge, and the {limits.left} that have to be left, are our own
+            judgement.
+          </p>
           <p>
             Blur of the eye, 0.5 arcminutes as a standard deviation: Levi and others, <i>Vision Research</i>{" "}
             30, 1990, 1971–1993, <Paper href="https://doi.org/10.1016/0042-6989(90)90016-E">abstract</Paper>.
@@ -79,11 +87,17 @@ export function ReadsStep({ method }: { method: MethodPage }): JSX.Element {
       }
     >
       <p>
-        The focus is looked for from 10, 20, 40, 80, 160 and 320 flag heights. It <em>fails</em> at a step
-        where less than half of its area is left, or where less than two thirds of its remaining outline is
-        clear. What it <em>reads to</em> is the last step before the first at which it fails; 320 stands for
-        320 or more. A found focus starts from its area at the gallery’s distance, a named one from its area
-        in full.
+        From 10, 20, 40, 80, 160 and 320 flag heights two things are asked of the focus. How clear is it?{" "}
+        <em>Focus clarity</em> is the <a href="#numbers">clarity</a> of its own edges alone, as they are seen
+        from there. How large is it? It <em>lasts to</em> the last step before the first at which less than{" "}
+        {limits.left} of its area is left, or at which its largest piece spans less than {limits.span}{" "}
+        arcminutes along its longer side: the size of a letter that 20/20 sight reads.
+      </p>
+      <p>
+        How far a focus lasts is a matter of its size alone and says nothing of contrast; a change of colour
+        does not move it. 320 stands for 320 or more, and a focus that is too small at the first step lasts to
+        under 10. Without a focus nothing lasts, which is not the same. A found focus starts from its area at
+        the gallery’s distance, a named one from its area in full.
       </p>
       <p>
         In the <em>distance strip</em> each flag is blurred in linear light by the angle that it fills from

@@ -9,7 +9,7 @@ import { SwatchChip } from "./swatch.tsx";
 
 /** From a colour on a screen to the light that cloth gives back. */
 export function LightStep({ method }: { method: MethodPage }): JSX.Element {
-  const { cloth, walk } = method;
+  const { cloth, laws, ranges, walk } = method;
   return (
     <Step
       id="reflectance"
@@ -22,8 +22,10 @@ export function LightStep({ method }: { method: MethodPage }): JSX.Element {
             IEC 61966-2-1.
           </p>
           <p>
-            The two cloth constants are from memory and common practice; there is no published source for them
-            here, nor for the straight line between them. They are settings of the gallery.
+            The ranges: published pages on the light reflectance of building materials, and one paint maker’s
+            chart. The laws: as others tell them. All were read second-hand. For the straight line between
+            black and white there is no published source. That a grade is called near the line is our own
+            judgement.
           </p>
         </>
       }
@@ -45,8 +47,20 @@ export function LightStep({ method }: { method: MethodPage }): JSX.Element {
         {walk.luminances[0]} = {walk.reflectances[0]} percent. <SwatchChip hex={walk.hexes[1]} />{" "}
         {walk.names[1]} reflects {walk.reflectances[1]} percent.
       </p>
+      <p id="near-the-line">
+        Charts of building materials put the blackest black near {ranges.materials.black} percent and the
+        whitest white near {ranges.materials.white}; the paints of one maker run from {ranges.paint.black} to{" "}
+        {ranges.paint.white}. A grade that would be another on cloth of {ranges.paint.black} to{" "}
+        {ranges.paint.white} is <em>near the line</em>. Where the colours of the drawings are cloth values
+        already, as where a law fixes them, a gallery sets black to 0 and white to 100. A law that fixes{" "}
+        {laws.map(sayLaw).join("; one that fixes ")}.
+      </p>
     </Step>
   );
+}
+
+function sayLaw({ colours, contrast, grade }: MethodPage["laws"][number]): string {
+  return `${colours.join(" and ")} makes a contrast of ${contrast}, ${grade}`;
 }
 
 /** The contrast that decides, and its grades. */
@@ -78,7 +92,8 @@ export function ContrastStep({ method }: { method: MethodPage }): JSX.Element {
       <ContrastFormula />
       <p>
         Worked out: {walk.names[0]} on {walk.names[1]}, {walk.reflectances[0]} against {walk.reflectances[1]},
-        has a contrast of {walk.contrast}, which is {walk.grade}.
+        has a contrast of {walk.contrast}, which is {walk.grade}. The steps of the grades are floors that the
+        standards set so that people with low vision can tell things apart; they are no matter of taste.
       </p>
       <table>
         <caption>Grades. A charge is a small separate object, so clear starts at 45.</caption>

@@ -71,8 +71,8 @@ export function SurveyTable({ rows }: { rows: readonly FlagRow[] }): JSX.Element
             <Head name="clarity" sorted>
               Clarity
             </Head>
-            <Head name="share">Clear edges</Head>
-            <Head name="reads">Reads to</Head>
+            <Head name="focus">Focus clarity</Head>
+            <Head name="lasts">Lasts to</Head>
             <Head name="weakest">Weakest edge</Head>
             <Head name="first">Change first</Head>
             <Head name="best">Best single change</Head>
@@ -130,11 +130,11 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
       <td class="number" data-head="Clarity" data-value={row.clarity.value}>
         {row.clarity.text}
       </td>
-      <td class="number" data-head="Clear edges" data-value={row.share.value}>
-        {row.share.text}
+      <td class="number" data-head="Focus clarity" data-value={row.focus.value}>
+        {row.focus.text}
       </td>
-      <td class="number" data-head="Reads to" data-value={row.reads.value}>
-        <bdi>{row.reads.text}</bdi>
+      <td class="number" data-head="Lasts to" data-value={row.lasts.value}>
+        <bdi>{row.lasts.text}</bdi>
       </td>
       <td data-head="Weakest edge" data-value={row.weakest?.value ?? ""}>
         {row.weakest ? (

@@ -2,6 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
+import type { MethodPage } from "../../src/site/present/method.ts";
 import { Paper, Step } from "./step.tsx";
 
 /** How the words are made. */
@@ -66,6 +67,12 @@ export function FactsStep(): JSX.Element {
     >
       <p>Each study page lists these. None of them enters a grade, a number or the verdict.</p>
       <dl class="definitions">
+        <dt>Clear-edge share</dt>
+        <dd>How much of all edge length is clear or strong.</dd>
+        <dt>Near the line</dt>
+        <dd>
+          Edges whose grade would be another on other <a href="#near-the-line">cloth</a>.
+        </dd>
         <dt>Hue alone</dt>
         <dd>
           Edges with a contrast under 30 and ΔE00 of 20 or more: told apart by hue alone, they go in dusk, in
@@ -94,44 +101,59 @@ export function FactsStep(): JSX.Element {
 }
 
 /** How options are found and ordered. */
-export function OptionsStep(): JSX.Element {
+export function OptionsStep({ method: { limits } }: { method: MethodPage }): JSX.Element {
   return (
     <Step
       id="options"
       heading="Other single changes"
       source={
         <>
-          <p>The order, the groups of equals and the limits are our own judgement.</p>
           <p>
-            Nearest shade that clears:{" "}
+            The order, the third of an outline, and the steps of {limits.leastGain} and {limits.firstWithin}{" "}
+            points are our own judgement.
+          </p>
+          <p>
+            ΔE*ab {limits.departure} as the tolerance of flag colours: M. Melgosa, L. Gómez-Robledo,{" "}
+            <i>Óptica Pura y Aplicada</i> 55(2), 2022, who propose it; abstract read.
+          </p>
+          <p>
+            Hue and lightness of the kept hue:{" "}
             <Paper href="https://bottosson.github.io/posts/oklab/">
               B. Ottosson, A perceptual color space for image processing, 2020
             </Paper>
-            , for hue, chroma and lightness.
+            .
           </p>
         </>
       }
     >
       <p>
         Every paint over 0.4 percent of the flag is replaced by every colour of the gallery’s palette, by the
-        other colours of the flag, and by the nearest shade of itself that is clear against all it meets: hue
-        kept, chroma lowered only as far as a screen forces, lightness alone changed, lighter or darker,
-        whichever departs least. Each such option is measured on the edges the flag already has, with colours
-        that merge counted as contrast 0.
+        other colours of the flag, and by its <em>kept hue</em>: the least change of lightness, hue kept, that
+        has a contrast of {limits.keptHue} with each neighbour it is not clear of today and lets no grade
+        fall, as long as its name stays in the family: a red that would have to be pink is no red. What is
+        within ΔE*ab {limits.departure} of today’s colour is no change, for official flags of one nation
+        differ by as much. Each option is measured on the edges the flag already has, with colours that merge
+        counted as contrast 0.
       </p>
       <p>
-        Options are ordered by clarity in whole percent. Those that come out equal share a place, and equals
-        that change the same colour are shown as one, with the drawing of the one nearest to today’s colour by
-        ΔE00. The colour to change first is the one whose best option gains most clarity; there is none where
-        nothing gains a point, and with a tie the smaller departure decides. An option that would merge the
-        charge, or a part of it, with what is around it has no place and is named apart. Where a study’s own
-        change stands is said in numbers; looks are its author’s.
+        Options are ordered by clarity in whole percent, then by strength in whole percent; then what stays in
+        the same family of colour comes first, then the smaller departure by ΔE00, then the order of the
+        palette. They are shown by the colour that is changed: for each its best option and those that do
+        equally well. An option by which a charge loses a third of its outline or more to a merge has no place
+        and is named apart; smaller merges are told.
       </p>
       <p>
-        Beside its numbers an option tells which edges become clear, which are lost and which merge; whether
-        the new colour is within ΔE00 10 of another colour of the flag; and whether two neighbours would
-        become one to a colour-blind eye. Of a drawing with very many colours the 24 largest are tried, with
-        at most 64 colours of the palette, and the page says what was left out.
+        The colours to <em>change first</em> are those whose best option comes within {limits.firstWithin}{" "}
+        points of clarity of the best of all, {limits.mostFirst} at most. There are none where no option
+        brings {limits.leastGain} points: from a clarity of {limits.wholeClear} on the flag is clear as it is,
+        and below that no single change brings {limits.leastGain} points. Where a study’s own change stands is
+        said in numbers; looks are its author’s.
+      </p>
+      <p>
+        Beside its numbers an option tells whether the new colour is within ΔE00 10 of another colour of the
+        flag, and whether two neighbours would become one to a colour-blind eye. Of a drawing with very many
+        colours the 24 largest are tried, with at most 64 colours of the palette, and the page says what was
+        left out.
       </p>
     </Step>
   );

@@ -19,7 +19,7 @@ export function EdgeStep({ method }: { method: MethodPage }): JSX.Element {
             shares within 0.2 percentage points, lengths within 1 percent, within 3 percent where a charge has
             tips finer than a pixel.
           </p>
-          <p>The size of the picture and the step of 1 percent are our own judgement.</p>
+          <p>The size of the picture and the step of {method.limits.edge} are our own judgement.</p>
         </>
       }
     >
@@ -31,54 +31,70 @@ export function EdgeStep({ method }: { method: MethodPage }): JSX.Element {
         border of the flag is no edge.
       </p>
       <p>
-        Shapes that show at less than half are left out; from half on they count as if opaque. An edge under 1
-        percent of all edge length is listed, but is never the weakest and moves no verdict.
+        Shapes that show at less than half are left out; from half on they count as if opaque. An edge under{" "}
+        {method.limits.edge} of all edge length is listed, but is never the weakest and moves no verdict.
       </p>
     </Step>
   );
 }
 
-/** The three numbers of a flag. */
-export function NumbersStep(): JSX.Element {
+/** The marks of a flag. */
+export function NumbersStep({ method: { limits } }: { method: MethodPage }): JSX.Element {
   return (
     <Step
       id="numbers"
       heading="The numbers of a flag"
-      source={<p>These three are our own definitions. 45 is the step at which a grade becomes clear.</p>}
+      source={
+        <p>
+          These are our own definitions. {limits.clear} and {limits.strong} are the steps at which a grade
+          becomes clear and strong. That the focus counts twice is our own judgement.
+        </p>
+      }
     >
       <dl class="definitions">
-        <dt>Clear-edge share</dt>
-        <dd>the share of all edge length whose grade is clear or strong</dd>
         <dt>Clarity</dt>
         <dd>
-          how far all edges together come towards clear: each counts in full from contrast 45, in proportion
-          below it
+          the one mark of a flag: how far all edges together come towards clear. Each counts in full from
+          contrast {limits.clear}, in proportion below it
         </dd>
+        <dt>Strength</dt>
+        <dd>
+          the same sum with {limits.strong} in place of {limits.clear}: how far the edges go beyond clear. It
+          orders what clarity leaves equal and stands in the data
+        </dd>
+        <dt>Focus clarity</dt>
+        <dd>clarity of the edges of the focus alone</dd>
         <dt>Weakest edge</dt>
-        <dd>the edge of least contrast</dd>
+        <dd>the edge of least contrast, of those with {limits.edge} of all edge length or more</dd>
+        <dt>Clear-edge share</dt>
+        <dd>
+          the share of all edge length whose grade is clear or strong. It jumps where contrast crosses{" "}
+          {limits.clear}, so it is data: no order and no verdict goes by it
+        </dd>
       </dl>
       <CountFormula />
       <ClarityFormula />
       <p>
-        The weight of an edge is its length and, once more, the part of it that borders the <em>focus</em>.
-        Where a flag has no focus, the weight is the length.
+        The weight of an edge is its length and, once more, the part of it that borders the <em>focus</em>: an
+        edge of the focus counts twice, none more than twice. Where a flag has no focus, the weight is the
+        length.
       </p>
-      <p>Where a flag has one colour there is no edge, and none of the three has a value.</p>
+      <p>Where a flag has one colour there is no edge, and none of these has a value.</p>
     </Step>
   );
 }
 
 /** What a change does to one edge, and to the flag. */
-export function OutcomeStep(): JSX.Element {
+export function OutcomeStep({ method: { limits } }: { method: MethodPage }): JSX.Element {
   return (
     <Step
       id="outcomes"
       heading="Outcomes and verdict"
       source={
         <p>
-          The steps of 3 points, 1 point and ΔE00 5 are our own judgement. A change is measured on the shapes
-          it already has: a merged edge keeps its length and counts as contrast 0 in the figures of the
-          redesign.
+          The steps of {limits.contrastStep}, {limits.leastMove} and {limits.largeMove} points and of ΔE00{" "}
+          {limits.same} are our own judgement. A change is measured on the shapes it already has: a merged
+          edge keeps its length and counts as contrast 0 in the figures of the redesign.
         </p>
       }
     >
@@ -87,26 +103,43 @@ export function OutcomeStep(): JSX.Element {
         <dt>Gained</dt>
         <dd>not clear before, clear or strong after</dd>
         <dt>Lost</dt>
-        <dd>clear or strong before, no longer after</dd>
+        <dd>
+          clear or strong before, no longer after; both only where the contrast moves by {limits.contrastStep}{" "}
+          points or more
+        </dd>
         <dt>Better, worse</dt>
-        <dd>the contrast moves by 3 points or more without crossing into or out of clear</dd>
+        <dd>
+          the contrast, counted up to {limits.strong}, moves by {limits.contrastStep} points or more without
+          crossing into or out of clear
+        </dd>
         <dt>Same</dt>
         <dd>it moves by less</dd>
         <dt>Merged</dt>
-        <dd>the two colours have become one: ΔE00 under 5</dd>
+        <dd>the two colours have become one: ΔE00 under {limits.same}</dd>
         <dt>Parted</dt>
         <dd>there was no edge before and is one after, because only a part of a paint was changed</dd>
       </dl>
-      <p>The verdict is the first of these that fits:</p>
+      <p>
+        The verdict goes by clarity in whole percent and, where that is level, by strength. An edge under{" "}
+        {limits.edge} of all edge length has no say. The <em>price</em> of a change are the edges that are
+        lost, worse or merged, or parted and not clear. The verdict is the first of these that fits:
+      </p>
       <dl class="definitions">
-        <dt>Mixed</dt>
-        <dd>something gained or better, and something lost, merged or worse</dd>
-        <dt>Clearer</dt>
-        <dd>clarity rises by 1 or more</dd>
-        <dt>Less clear</dt>
-        <dd>clarity falls by 1 or more</dd>
         <dt>No gain</dt>
-        <dd>neither</dd>
+        <dd>every edge that has a say stays the same</dd>
+        <dt>Clearer</dt>
+        <dd>up by {limits.leastMove} point or more, without a price</dd>
+        <dt>Clearer, at a price</dt>
+        <dd>up by {limits.largeMove} points or more, with a price that the same sentence names</dd>
+        <dt>Less clear</dt>
+        <dd>
+          down by {limits.largeMove} points or more, or by {limits.leastMove} or more where no edge is gained,
+          better, or parted and clear
+        </dd>
+        <dt>Mixed</dt>
+        <dd>gains and a price, and clarity in between</dd>
+        <dt>No gain</dt>
+        <dd>what is left</dd>
       </dl>
       <p>
         Numbers on the pages are rounded; grades, outcomes and verdicts are decided on the unrounded ones.

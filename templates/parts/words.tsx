@@ -1,14 +1,14 @@
-// Part. What got better and worse, in words, with the focus and how far it reads in the margin.
+// Part. What got better and worse, in words, with what has to be seen and what is left of it from afar in the margin.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { StudyPage } from "../../src/site/present/study.ts";
-import { ReadsFigure } from "../figures/reads.tsx";
+import { LastingFigure } from "../figures/lasting.tsx";
 import { Move } from "./move.tsx";
 
 /** The section that tells the comparison. */
 export function Words({ study }: { study: StudyPage }): JSX.Element {
-  const { focus, reads } = study;
+  const { focus, lasting } = study;
   return (
     <section class="words" aria-labelledby="words">
       <h2 id="words">What got better and worse</h2>
@@ -40,7 +40,7 @@ export function Words({ study }: { study: StudyPage }): JSX.Element {
               )}
             </p>
           </section>
-          {reads && <ReadsFigure reads={reads} id="reads-to" method={study.links.distance} />}
+          {lasting && <LastingFigure lasting={lasting} id="lasts-to" method={study.links.lasting} />}
         </div>
       )}
     </section>

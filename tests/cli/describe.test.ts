@@ -151,3 +151,11 @@ test("edges of the focus stand first, then the longest", () => {
     "p1 / grey    1.00         50.0 %  clear  50.0 %  clear  same",
   ]);
 });
+
+test("a contrast is printed with the grade that stands beside it", () => {
+  const [edge] = measure.edges;
+  if (edge === undefined) throw new Error("the sample has an edge");
+  const soft = { ...measure, edges: [{ ...edge, contrast: 44.96, grade: "soft" as const }] };
+  expect(describeMeasure(soft)).toMatch(/dark red \/ green +1\.23 +44\.96 % +soft/);
+  expect(describeMeasure({ ...measure, clearEdgeShare: 0.9996 })).toContain("Clear-edge share 99.96 %,");
+});

@@ -1,5 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { gradeOf, isClear, measureContrast, measureContrastRatio } from "../../src/colour/contrast.ts";
+import {
+  gradeOf,
+  isClear,
+  isNearLine,
+  measureContrast,
+  measureContrastRatio,
+} from "../../src/colour/contrast.ts";
 import { linearOf } from "../../src/colour/parse.ts";
 import { contrastRatioRows, graphicalObjectRows, luminanceContrastRows } from "../reference/contrast.ts";
 import { spanishLaw } from "../reference/law.ts";
@@ -77,5 +83,37 @@ describe("measureContrastRatio", () => {
     const white = linearOf("#ffffff");
     expect(() => measureContrastRatio(white, { ...white, linearG: Number.NaN })).toThrow(RangeError);
     expect(() => measureContrastRatio({ ...white, linearG: 3 }, white)).toThrow("3");
+  });
+});
+
+describe("isNearLine", () => {
+  const black = linearOf("#000000");
+  const greyOf = (luminance: number) => ({ linearR: luminance, linearG: luminance, linearB: luminance });
+  const cloth = { black: 5, white: 85 };
+
+  // By hand. Luminance 0.2126 beside 0: 22.008 and 5, 125 · 17.008 / 52.008 = 40.88, soft; of 4 to 92: 22.709 and 4,
+  // 125 · 18.709 / 51.709 = 45.23, clear.
+  test("where the grade is another on cloth of 4 to 92", () => {
+    expect(isNearLine(linearOf("#ff0000"), black, cloth)).toBe(true);
+    expect(isNearLine(black, linearOf("#ff0000"), cloth)).toBe(true);
+  });
+
+  // 125 · 80 / 115 = 86.96 and 125 · 88 / 121 = 90.91, both strong. 0.3 beside 0: 125 · 24 / 59 = 50.85 and
+  // 125 · 26.4 / 59.4 = 55.56, both clear.
+  test("not where it holds on both", () => {
+    expect(isNearLine(linearOf("#ffffff"), black, cloth)).toBe(false);
+    expect(isNearLine(greyOf(0.3), black, cloth)).toBe(false);
+    expect(isNearLine(black, black, cloth)).toBe(false);
+  });
+
+  // 0.26 beside 0: 125 · 26 / 51 = 63.73, strong; of 4 to 92: 125 · 22.88 / 55.88 = 51.18, clear.
+  test("never where the colours are cloth values already; else as the gallery's cloth has it", () => {
+    expect(isNearLine(greyOf(0.26), black, { black: 0, white: 100 })).toBe(false);
+    expect(isNearLine(greyOf(0.26), black, { black: 0, white: 99.9 })).toBe(true);
+    expect(isNearLine(linearOf("#ff0000"), black, { black: 4, white: 92 })).toBe(false);
+  });
+
+  test("refuses a cloth that is none", () => {
+    expect(() => isNearLine(black, black, { black: 85, white: 5 })).toThrow(RangeError);
   });
 });

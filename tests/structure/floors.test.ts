@@ -1,6 +1,13 @@
 // The house: who may import whom, and which library has which door. Every check is shown to fail on a bad example.
 import { describe, expect, test } from "vitest";
-import { findAny, findCircles, findOutsideDoor, findUpward, findVagueNames } from "./rule.ts";
+import {
+  findAny,
+  findCircles,
+  findLoosePercent,
+  findOutsideDoor,
+  findUpward,
+  findVagueNames,
+} from "./rule.ts";
 import { listImports, readSources, readTop } from "./source.ts";
 
 const source = readSources(["src"]);
@@ -26,6 +33,7 @@ describe("in this project", () => {
   test("every library stays behind its door", () => expect(findOutsideDoor(all)).toEqual([]));
   test("no module has a name that says nothing", () => expect(findVagueNames(all)).toEqual([]));
   test("nothing is typed any", () => expect(findAny(all)).toEqual([]));
+  test("percent are rounded in one place", () => expect(findLoosePercent(all)).toEqual([]));
 });
 
 describe("reading imports", () => {
@@ -152,4 +160,13 @@ describe("a bad example", () => {
   ])("but not: %s", (text) => {
     expect(findAny([file("src/svg/good.ts", text)])).toEqual([]);
   });
+
+  test.each(["clarity.toFixed(1)} %", "roundClarity(option.clarity)} %", "Math.floor(share * 100)}%"])(
+    "percent rounded by hand: %s",
+    (text) => {
+      expect(findLoosePercent([file("src/cli/bad.ts", `\nconst a = \`clarity \${${text}\`;`)])).toEqual([
+        expect.stringContaining("src/cli/bad.ts:2"),
+      ]);
+    },
+  );
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { formatCsv } from "../../src/study/csv.ts";
+import { formatCsv, formatRow } from "../../src/study/csv.ts";
 import { survey } from "./surveyed.ts";
 
 // RFC 4180: CR LF between records; fields with quotes or commas in quotes, a quote doubled.
@@ -12,4 +12,8 @@ test("CSV: numbers to four decimals, nothing that a spreadsheet would compute", 
       '"c ""d"", e.svg",,,,,,,,,,,"It is empty, it is."',
     ].join("\r\n"),
   );
+});
+
+test("CSV: no rounding that gives a whole number, at which a grade or the whole begins", () => {
+  expect(formatRow([44.99996, 45.00004, 99.99998, 45, 2 / 3])).toBe("44.99996,45.00004,99.99998,45,0.6667");
 });

@@ -1,8 +1,8 @@
 // Floor 6. What a change did to each edge, ready to be told: who changed beside whom, from which grade to which, and
 // along how much of the focus.
 import { type Grade, gradeOf } from "../../colour/contrast.ts";
+import { decidingShare } from "../../measure/clarity.ts";
 import type { ComparedEdge, Comparison, Outcome } from "../../measure/comparison.ts";
-import { deciding } from "../../measure/figures.ts";
 import type { MeasuredEdge } from "../../measure/measure.ts";
 import { findPaint } from "./paint.ts";
 import { nameInText, tellApart } from "./phrase.ts";
@@ -36,8 +36,8 @@ export function accountFor(comparison: Comparison): Account {
     (first, second) => second.focusPart - first.focusPart || second.part - first.part,
   );
   return {
-    edges: ordered.filter(({ part }) => part >= deciding),
-    short: ordered.filter(({ part, outcome }) => part < deciding && outcome !== "same"),
+    edges: ordered.filter(({ part }) => part >= decidingShare),
+    short: ordered.filter(({ part, outcome }) => part < decidingShare && outcome !== "same"),
   };
 }
 

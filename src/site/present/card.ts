@@ -6,7 +6,7 @@ import type { Format } from "./format.ts";
 import { type Plate, presentPlate } from "./plate.ts";
 import { slugOf } from "./slug.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
-import { describeChange, describeVerdict } from "./verdict.ts";
+import { describeChange, describeVerdict, slugVerdict } from "./verdict.ts";
 
 export interface Card {
   readonly address: string;
@@ -18,7 +18,7 @@ export interface Card {
   readonly decision: string | undefined;
   readonly change: string;
   readonly verdict: string;
-  readonly share: { readonly before: string; readonly after: string };
+  readonly clarity: { readonly before: string; readonly after: string };
   readonly plates: readonly [Plate, Plate];
   readonly search: CardSearch;
 }
@@ -31,7 +31,7 @@ export interface CardSearch {
   readonly authors: string;
   readonly tags: string;
   readonly date: string;
-  /** Clear-edge share after, and how much of it the change brought, 0 to 1; empty where there is no edge. */
+  /** Clarity after, and how much of it the change brought, in percent; empty where there is no edge. */
   readonly after: string;
   readonly gain: string;
 }
@@ -48,7 +48,7 @@ export function orderStudies(studies: readonly StudyResult[]): readonly StudyRes
 export function presentCard(result: StudyResult, link: Linker, format: Format): Card {
   const { study, comparison } = result;
   const path = formatStudyPath(study.slug);
-  const [before, after] = comparison.clearEdgeShare;
+  const [before, after] = comparison.clarity;
   return {
     address: link(path),
     title: study.title,
@@ -58,7 +58,7 @@ export function presentCard(result: StudyResult, link: Linker, format: Format): 
     decision: study.decision,
     change: describeChange(result),
     verdict: describeVerdict(comparison, format).word,
-    share: { before: format.share(before), after: format.share(after) },
+    clarity: { before: format.percent(before), after: format.percent(after) },
     plates: [
       presentPlate("Original", link(`${path}original.svg`), comparison.before, format),
       presentPlate("Redesign", link(`${path}redesign.svg`), comparison.after, format),
@@ -66,7 +66,7 @@ export function presentCard(result: StudyResult, link: Linker, format: Format): 
     search: {
       slug: study.slug,
       status: study.status,
-      verdict: comparison.verdict.replace(" ", "-"),
+      verdict: slugVerdict(comparison.verdict),
       authors: study.authors.map(slugOf).join(" "),
       tags: study.tags.map(slugOf).join(" "),
       date: study.date ?? "",

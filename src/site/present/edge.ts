@@ -17,7 +17,12 @@ export interface Reading {
   readonly contrast: string;
   readonly grade: Grade | "merged";
   readonly clear: boolean;
+  /** `near the line` where the grade would be another on cloth that reaches further, else undefined. */
+  readonly near: string | undefined;
 }
+
+/** How a grade near the line is marked; the method page explains it. */
+export const nearLine = "near the line";
 
 export interface EdgeRow {
   readonly key: string;
@@ -98,6 +103,7 @@ function presentReading(
     contrast: format.contrast(contrast),
     grade: merged ? "merged" : grade,
     clear: isClear(grade),
+    near: !merged && findMeasured(measure.edges, edge)?.nearLine ? nearLine : undefined,
   };
 }
 

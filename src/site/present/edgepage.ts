@@ -7,7 +7,7 @@ import { formatCanonical, type Linker, linkFrom } from "../address.ts";
 import { findMeasured, listMoves } from "./account.ts";
 import { type AnswerView, presentAnswer } from "./answer.ts";
 import { findCrop } from "./crop.ts";
-import { type EdgeRow, formatNames, presentEdge } from "./edge.ts";
+import { type EdgeRow, formatNames, presentEdge, type Reading } from "./edge.ts";
 import { cropFiles, type PlaceEdge, placeEdges } from "./edgekey.ts";
 import { presentVisions, type VisionRow } from "./edgevision.ts";
 import { describeViewing } from "./focus.ts";
@@ -44,7 +44,9 @@ export interface EdgePage {
   readonly strip: StripView;
   readonly elsewhere: readonly Elsewhere[];
   readonly siblings: readonly Sibling[];
-  readonly links: { readonly contrast: string; readonly beside: string; readonly vision: string };
+  /** Whether either grade is near the line. */
+  readonly hasNearLine: boolean;
+  readonly links: Readonly<Record<"contrast" | "beside" | "vision" | "nearLine", string>>;
   readonly refer: ReferView;
   readonly answer: AnswerView | undefined;
   readonly unofficial: string;
@@ -125,10 +127,12 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     strip: presentStrip(comparison, link, studyPath, format),
     elsewhere: findElsewhere(subject, link, format),
     siblings: listSiblings(subject, link),
+    hasNearLine: row.before?.near !== undefined || row.after.near !== undefined,
     links: {
       contrast: link("/method/#contrast"),
       beside: link("/method/#beside"),
       vision: link("/method/#vision"),
+      nearLine: link("/method/#near-the-line"),
     },
     refer,
     answer: presentAnswer(gallery.answer, {
@@ -207,8 +211,8 @@ function presentNumbers(
   return [
     {
       name: "Contrast, percent",
-      before: row.before ? `${row.before.contrast} ${row.before.grade}` : none,
-      after: `${row.after.contrast} ${row.after.grade}`,
+      before: row.before ? sayReading(row.before) : none,
+      after: sayReading(row.after),
     },
     pair(
       "Contrast ratio",
@@ -220,6 +224,10 @@ function presentNumbers(
     pair("Length, flag heights", ({ length }) => format.number(length, 2)),
     pair("Length at the focus", ({ focusLength }) => format.number(focusLength, 2)),
   ];
+}
+
+function sayReading({ contrast, grade, near }: Reading): string {
+  return [contrast, grade, ...(near === undefined ? [] : [`(${near})`])].join(" ");
 }
 
 /** `Contrast, percent: 84 strong → 27 weak` */

@@ -1,4 +1,5 @@
-// Floor 6. Facts beside the numbers, none of them a score: hue-only edges, rule of tincture, count of colours, warnings.
+// Floor 6. Facts beside the numbers, none of them a score: clear-edge share, grades near the line, hue-only edges, rule of
+// tincture, count of colours, warnings.
 import { measureDifference } from "../../colour/difference.ts";
 import { linearOf } from "../../colour/parse.ts";
 import type { Comparison } from "../../measure/comparison.ts";
@@ -9,7 +10,7 @@ import type { Format } from "./format.ts";
 
 /** One fact, original and redesign. `id` names its source on the page. */
 export interface FactRow {
-  readonly id: "hue" | "tincture" | "count";
+  readonly id: "share" | "near" | "hue" | "tincture" | "count";
   readonly name: string;
   readonly before: readonly string[];
   readonly after: readonly string[];
@@ -39,6 +40,12 @@ export function presentFacts(comparison: Comparison, format: Format): FactsView 
   });
   return {
     rows: [
+      row("share", "Clear-edge share: clear or strong, of all edge length", (measure) => [
+        format.share(measure.clearEdgeShare),
+      ]),
+      row("near", "Grade near the line, another on other cloth", (measure) =>
+        listNames(measure.edges.filter((edge) => edge.nearLine)),
+      ),
       row("hue", "Told apart by hue alone", (measure) =>
         listNames(measure.edges.filter((edge) => edge.hueOnly)),
       ),

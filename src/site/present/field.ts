@@ -1,6 +1,6 @@
 // Floor 6. The picture of the whole field: every flag of a survey on one axis of clarity, a row for every five points.
+import { roundMark } from "../../measure/clarity.ts";
 import { isWhole } from "../../measure/format.ts";
-import { roundClarity } from "../../measure/rank.ts";
 import type { SurveyEntry } from "../../study/entry.ts";
 import type { FlagRow } from "./flagrow.ts";
 import type { Format } from "./format.ts";
@@ -53,7 +53,7 @@ export function presentField(
   for (const [index, row] of rows.entries()) {
     const clarity = entries[index]?.flag.clarity ?? null;
     if (clarity === null) continue;
-    const bin = Math.floor((isWhole(clarity / 100) ? 100 : Math.min(99, roundClarity(clarity))) / step);
+    const bin = Math.floor((isWhole(clarity / 100) ? 100 : Math.min(99, roundMark(clarity))) / step);
     bins.set(bin, [...(bins.get(bin) ?? []), presentDot(row)]);
   }
   const least = bins.get(Math.min(...bins.keys()))?.[0];

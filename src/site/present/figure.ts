@@ -2,15 +2,15 @@
 import type { Comparison } from "../../measure/comparison.ts";
 import { type AskedFigure, canShow, type FigureKind } from "../../study/figure.ts";
 import { findNamedEdge } from "../../study/prose.ts";
-import { type EdgeRow, presentEdge } from "./edge.ts";
+import { type EdgeRow, presentEdge, type Reading } from "./edge.ts";
 import type { PlaceEdge } from "./edgekey.ts";
 import type { Format } from "./format.ts";
 import type { GainView } from "./gain.ts";
+import type { LastingView } from "./lasting.ts";
 import type { EdgeMapView } from "./lines.ts";
 import type { MatrixView } from "./matrix.ts";
 import { capitalise } from "./phrase.ts";
 import type { Plate } from "./plate.ts";
-import type { ReadsView } from "./reads.ts";
 import type { ScaleView } from "./scale.ts";
 import type { SeenView } from "./seen.ts";
 import type { SizeRow } from "./size.ts";
@@ -40,7 +40,7 @@ export interface Shown {
   readonly edgeMap: EdgeMapView;
   readonly scale: ScaleView;
   readonly strip: StripView;
-  readonly reads: ReadsView | undefined;
+  readonly lasting: LastingView | undefined;
   readonly seen: readonly SeenView[];
   /** Absent where the options could not be ranked. */
   readonly matrix?: MatrixView | undefined;
@@ -83,12 +83,14 @@ export function createFigures(
 
 /** `White / black: contrast 84 (strong) before, 27 (weak) after; lost.` */
 function describeEdge({ names, before, after, outcome }: EdgeRow): string {
-  const was = before === undefined ? "" : `${before.contrast} (${before.grade}) before, `;
-  return `${capitalise(names)}: contrast ${was}${after.contrast} (${after.grade}) after; ${outcome}.`;
+  const say = ({ contrast, grade, near }: Reading) =>
+    `${contrast} (${near === undefined ? grade : `${grade}, ${near}`})`;
+  const was = before === undefined ? "" : `${say(before)} before, `;
+  return `${capitalise(names)}: contrast ${was}${say(after)} after; ${outcome}.`;
 }
 
 function describe(kind: OwnKind, shown: Shown, format: Format): string {
-  const { plates, sizes, edgeMap, scale, strip, reads, seen, matrix } = shown;
+  const { plates, sizes, edgeMap, scale, strip, lasting, seen, matrix } = shown;
   const both = ({ title, panels }: EdgeMapView | ScaleView) =>
     `${title}. ${panels.map(({ heading, description }) => `${heading}: ${description}`).join(" ")}`;
   const said: Readonly<Record<OwnKind, () => string>> = {
@@ -99,7 +101,7 @@ function describe(kind: OwnKind, shown: Shown, format: Format): string {
     "edge map": () => both(edgeMap),
     "reflectance scale": () => both(scale),
     "distance strip": () => `${strip.title}. ${strip.description}`,
-    "reads to": () => (reads === undefined ? "" : `${reads.title}. ${reads.description}`),
+    "lasts to": () => (lasting === undefined ? "" : `${lasting.title}. ${lasting.description}`),
     "seen otherwise": () =>
       seen
         .map(({ heading, measure, before, after }) => `${heading}: ${measure} ${before} → ${after}.`)

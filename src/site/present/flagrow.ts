@@ -6,9 +6,9 @@ import type { Linker } from "../address.ts";
 import { foldWords } from "../search.ts";
 import { anchorOf, nameEntry, placeDrawing } from "./flagname.ts";
 import type { Format } from "./format.ts";
+import { formatLastsTo } from "./lasting.ts";
 import type { Swatch } from "./paint.ts";
 import { type Plate, presentPlate } from "./plate.ts";
-import { formatReach } from "./reads.ts";
 import { formatStudyPath } from "./status.ts";
 
 /** A text with what it is sorted by; nothing where there is none, which comes last. */
@@ -23,11 +23,11 @@ export interface FlagRow {
   readonly plate: Plate;
   readonly studies: readonly { readonly title: string; readonly address: string }[];
   readonly clarity: Cell;
-  readonly share: Cell;
+  readonly focus: Cell;
+  readonly lasts: Cell;
   readonly weakest: (Cell & { readonly swatches: readonly [Swatch, Swatch] }) | undefined;
   readonly first: readonly Swatch[];
   readonly best: (Cell & { readonly swatches: readonly [Swatch, Swatch] }) | undefined;
-  readonly reads: Cell;
   /** All the words it can be found by, folded, parted by spaces. */
   readonly words: string;
 }
@@ -55,11 +55,11 @@ export function presentFlagRow(
     plate: presentPlate(name, link(placeDrawing(entry)), measure, format),
     studies,
     clarity: { text: format.percent(flag.clarity), value: sortValue(flag.clarity) },
-    share: { text: format.share(flag.clearEdgeShare), value: sortValue(flag.clearEdgeShare) },
+    focus: { text: sayFocus(flag, format), value: sortValue(flag.focus.clarity) },
+    lasts: { text: formatLastsTo(flag.focus, format), value: sortValue(lastingOf(flag)) },
     weakest,
     first,
     best,
-    reads: { text: formatReach(measure.focus, format), value: sortValue(sightOf(flag, entry)) },
     words: foldWords([name, flag.file, ...names, ...studies.map(({ title }) => title)].join(" ")).join(" "),
   };
 }
@@ -91,9 +91,13 @@ function presentBest({ bestOption: best, changeFirst }: SurveyedFlag, format: Fo
   };
 }
 
-/** A focus that fails at the first step reads to nothing; without a focus there is no number. */
-function sightOf({ readsTo }: SurveyedFlag, { measure }: SurveyEntry): number | null {
-  return measure.focus.source === "none" ? null : (readsTo ?? 0);
+function sayFocus({ focus }: SurveyedFlag, format: Format): string {
+  return focus.source === "none" ? "no focus" : format.percent(focus.clarity);
+}
+
+/** A focus that lasts to no step comes before all others; without a focus there is no number. */
+function lastingOf({ focus }: SurveyedFlag): number | null {
+  return focus.source === "none" ? null : (focus.lastsTo ?? 0);
 }
 
 function sortValue(value: number | null): string {

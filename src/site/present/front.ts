@@ -13,7 +13,7 @@ import { recordGallery } from "./record.ts";
 import { countStudies } from "./shelf.ts";
 import { linkShelves, presentShelfGroups, type ShelfGroup, type ShelfLink } from "./shelfindex.ts";
 import { presentStatus } from "./status.ts";
-import { verdictWords } from "./verdict.ts";
+import { slugVerdict, verdictWords } from "./verdict.ts";
 
 export interface FrontPage {
   readonly frame: Frame;
@@ -41,7 +41,7 @@ export interface Finder {
 }
 
 const statuses: readonly Status[] = ["draft", "open", "adopted", "declined", "withdrawn"];
-const verdicts: readonly Verdict[] = ["clearer", "mixed", "less clear", "no gain"];
+const verdicts: readonly Verdict[] = ["clearer", "clearer, at a price", "mixed", "less clear", "no gain"];
 
 /** The front page of a gallery. */
 export function presentFront(result: GalleryResult, format: Format): FrontPage {
@@ -87,7 +87,7 @@ function presentFinder(studies: readonly StudyResult[], count: string, link: Lin
       label: "Verdict",
       options: verdicts
         .filter((verdict) => studies.some(({ comparison }) => comparison.verdict === verdict))
-        .map((verdict) => ({ value: verdict.replace(" ", "-"), text: verdictWords[verdict] })),
+        .map((verdict) => ({ value: slugVerdict(verdict), text: verdictWords[verdict] })),
     },
     { name: "tag", label: "Tag", options: linkShelves(studies, "tags", link, format).map(fromShelf) },
     {

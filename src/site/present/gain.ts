@@ -1,4 +1,4 @@
-// Floor 6. The gain chart: one line a study, from its clear-edge share before to after.
+// Floor 6. The gain chart: one line a study, from its clarity before to after.
 import type { StudyResult } from "../../study/result.ts";
 import type { Linker } from "../address.ts";
 import type { Format } from "./format.ts";
@@ -53,12 +53,12 @@ export function presentGain(
   const isShown = (index: number) => (ownAt < most ? index < most : index < most - 1 || index === ownAt);
   const rest = all.filter((_, index) => !isShown(index));
   return {
-    title: "What each change does to the clear-edge share",
+    title: "What each change does to clarity",
     description: describeGain(all, ownAt, format),
     rows: all.filter((_, index) => isShown(index)),
     rest,
     restLabel: `${format.number(rest.length, 0)} more`,
-    ticks: [0, 0.5, 1].map((share) => ({ x: share * width, text: format.share(share) })),
+    ticks: [0, 50, 100].map((clarity) => ({ x: placeClarity(clarity), text: format.percent(clarity) })),
     width,
   };
 }
@@ -71,7 +71,7 @@ function presentRows(
 ): readonly GainRow[] {
   return results
     .flatMap(({ study, comparison }) => {
-      const [before, after] = comparison.clearEdgeShare;
+      const [before, after] = comparison.clarity;
       return before === null || after === null ? [] : [{ study, before, after }];
     })
     .sort(
@@ -79,9 +79,8 @@ function presentRows(
         second.after - second.before - (first.after - first.before) || first.before - second.before,
     )
     .map(({ study: { slug, title }, before, after }) => {
-      const place = (share: number) => Math.round(share * width * 10) / 10;
-      const formatted = [format.share(before), format.share(after)] as const;
-      const x: readonly [number, number] = [place(before), place(after)];
+      const formatted = [format.percent(before), format.percent(after)] as const;
+      const x: readonly [number, number] = [placeClarity(before), placeClarity(after)];
       return {
         slug,
         title,
@@ -94,7 +93,11 @@ function presentRows(
     });
 }
 
-/** `9 studies: the share rises in 7, falls in 1 and stays in 1. It rises most in “A”, from 27 % to 80 %.` */
+function placeClarity(clarity: number): number {
+  return Math.round((clarity / 100) * width * 10) / 10;
+}
+
+/** `9 studies: clarity rises in 7, falls in 1 and stays in 1. It rises most in “A”, from 27 % to 80 %.` */
 function describeGain(rows: readonly GainRow[], ownAt: number, format: Format): string {
   const count = (way: Way, verb: string) => {
     const found = rows.filter((row) => row.way === way).length;
@@ -106,5 +109,5 @@ function describeGain(rows: readonly GainRow[], ownAt: number, format: Format): 
   const most = first?.way === "up" ? ` It rises most in “${first.title}”, ${tell(first)}.` : "";
   const own = rows[ownAt];
   const here = own === undefined || own === first ? "" : ` In this study it goes ${tell(own)}.`;
-  return `${countStudies(rows.length, format)}: the share ${ways}.${most}${here}`;
+  return `${countStudies(rows.length, format)}: clarity ${ways}.${most}${here}`;
 }

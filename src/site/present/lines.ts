@@ -12,9 +12,17 @@ export interface EdgeMapView {
   readonly width: number;
   readonly height: number;
   readonly fit: "wide" | "tall";
-  /** The lines of each edge, once; the panels refer to them by id. */
-  readonly shapes: readonly { readonly id: string; readonly path: string }[];
+  /** The lines of each edge, once, those of the focus apart; the panels refer to them by id. */
+  readonly shapes: readonly LineShape[];
+  /** What the band along lines of the focus says; undefined without a focus. */
+  readonly focus: string | undefined;
   readonly panels: readonly [EdgeMapPanel, EdgeMapPanel];
+}
+
+export interface LineShape {
+  readonly id: string;
+  readonly path: string;
+  readonly isFocus: boolean;
 }
 
 export interface EdgeMapPanel {
@@ -22,7 +30,11 @@ export interface EdgeMapPanel {
   readonly description: string;
   /** The drawing in grey, that lies under the lines. */
   readonly ground: string;
-  readonly lines: readonly { readonly id: string; readonly grade: Grade | "merged" }[];
+  readonly lines: readonly {
+    readonly id: string;
+    readonly grade: Grade | "merged";
+    readonly isFocus: boolean;
+  }[];
 }
 
 /** Units of a flag's height in the map. */
@@ -37,14 +49,16 @@ export function presentEdgeMap(result: StudyResult, link: Linker, path: string, 
   const { comparison } = result;
   const [height, width] = comparison.before.proportions;
   const shapes = drawEdges(result.edgeLines, comparison);
-  const drawn = new Set(shapes.map(({ id }) => id));
   const panel = (heading: string, name: string, side: 0 | 1): EdgeMapPanel => ({
     heading,
     description: describePanel(comparison.edges, side, format),
     ground: link(`${path}seen-grey-${name}.svg`),
     lines: comparison.edges.flatMap((edge) => {
       const grade = gradeAt(edge, side);
-      return grade === undefined || !drawn.has(idOf(edge)) ? [] : [{ id: idOf(edge), grade }];
+      if (grade === undefined) return [];
+      return shapes
+        .filter(({ id }) => id === idOf(edge) || id === focusIdOf(edge))
+        .map(({ id, isFocus }) => ({ id, grade, isFocus }));
     }),
   });
   return {
@@ -53,6 +67,7 @@ export function presentEdgeMap(result: StudyResult, link: Linker, path: string, 
     height: heightUnits,
     fit: width / height >= squarest ? "wide" : "tall",
     shapes,
+    focus: sayMarked(comparison, format),
     panels: [panel("Original", "original", 0), panel("Redesign", "redesign", 1)],
   };
 }
@@ -67,17 +82,31 @@ function idOf({ a, b }: { readonly a: string; readonly b: string }): string {
   return `line-${a}-${b}`;
 }
 
-function drawEdges(
-  lines: readonly EdgeLine[],
-  comparison: Comparison,
-): readonly { id: string; path: string }[] {
+function focusIdOf(edge: { readonly a: string; readonly b: string }): string {
+  return `${idOf(edge)}-focus`;
+}
+
+/** A line belongs to the focus where the focus lies along most of it. */
+function drawEdges(lines: readonly EdgeLine[], comparison: Comparison): readonly LineShape[] {
   const thinned = thin(lines);
   return comparison.edges.flatMap((edge) => {
     const own = thinned.filter((line) => idOf(line) === idOf(edge));
-    return own.length === 0
-      ? []
-      : [{ id: idOf(edge), path: own.map(({ points }) => drawPath(points)).join("") }];
+    const draw = (id: string, isFocus: boolean): readonly LineShape[] => {
+      const path = own
+        .filter(({ focusShare }) => focusShare > 0.5 === isFocus)
+        .map(({ points }) => drawPath(points))
+        .join("");
+      return path === "" ? [] : [{ id, path, isFocus }];
+    };
+    return [...draw(idOf(edge), false), ...draw(focusIdOf(edge), true)];
   });
+}
+
+function sayMarked({ before }: Comparison, format: Format): string | undefined {
+  const { source, share } = before.focus;
+  if (source === "none") return undefined;
+  const how = source === "found" ? "found" : "named by the author";
+  return `what has to be seen, ${how}: ${format.share(share)} of the flag`;
 }
 
 /** Leaves out points that lie near the one before, more and more, until few enough are left. Ends stay. */

@@ -31,13 +31,13 @@ export const linkFile = "link.png";
 
 const captions = ["Original", "Redesign · unofficial study"] as const;
 
-/** The link picture of a study: the number is its clear-edge share. */
+/** The link picture of a study: the number is its clarity. */
 export function pictureStudy(
   { study, comparison }: StudyResult,
   gallery: Gallery,
   format: Format,
 ): LinkPicture {
-  const [before, after] = comparison.clearEdgeShare;
+  const [before, after] = comparison.clarity;
   const hasEdges = comparison.edges.length > 0;
   const verdict = describeVerdict(comparison, format).word;
   return {
@@ -47,8 +47,8 @@ export function pictureStudy(
     subtitle: study.authors.length === 0 ? undefined : format.list(study.authors),
     captions,
     swatches: undefined,
-    measure: hasEdges ? `${verdict}: clear-edge share` : "One colour",
-    move: hasEdges ? [format.share(before), format.share(after)] : [undefined, "no edges"],
+    measure: hasEdges ? `${verdict}: clarity` : "One colour",
+    move: hasEdges ? [format.percent(before), format.percent(after)] : [undefined, "no edges"],
     gallery: gallery.title,
   };
 }

@@ -1,12 +1,18 @@
 // Floor 6. The method page: the definitions are its template's, every number on it is computed here by the code that measures.
-import { type Cloth, measureLuminance, measureReflectance } from "../../colour/cloth.ts";
+import {
+  type Cloth,
+  defaultCloth,
+  measureLuminance,
+  measureReflectance,
+  widestCloth,
+} from "../../colour/cloth.ts";
 import type { Hex } from "../../colour/colour.ts";
 import { type Grade, gradeOf, measureContrast, measureContrastRatio } from "../../colour/contrast.ts";
 import { measureDifference } from "../../colour/difference.ts";
 import { hexOf, linearOf } from "../../colour/parse.ts";
 import { simulate, type Vision, visions } from "../../colour/vision.ts";
+import { distanceSteps } from "../../measure/focus.ts";
 import { likenessWarning } from "../../measure/nearest.ts";
-import { distanceSteps } from "../../measure/reads.ts";
 import { gridColumns, gridRows } from "../../regions/grid.ts";
 import { measuringHeight } from "../../regions/raster.ts";
 import type { GalleryResult } from "../../study/result.ts";
@@ -14,14 +20,19 @@ import { measureAngle, measureBlur } from "../blur.ts";
 import { orderStudies } from "./card.ts";
 import { finestPart } from "./focus.ts";
 import type { Format } from "./format.ts";
+import { type Limits, presentLimits } from "./limit.ts";
 import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
 
 export interface MethodPage {
   readonly frame: Frame;
   readonly cloth: { readonly black: string; readonly white: string; readonly span: string };
+  /** The published ranges of reflectance, in percent: of building materials, and of paint. */
+  readonly ranges: { readonly materials: Range; readonly paint: Range };
+  readonly laws: readonly LawRow[];
   /** From where flags are measured, or undefined where numbers are of the full drawing. */
   readonly viewing: ViewingView | undefined;
+  readonly limits: Limits;
   /** Height of the measuring picture in pixels. */
   readonly pixels: string;
   readonly steps: readonly StepRow[];
@@ -31,6 +42,18 @@ export interface MethodPage {
   readonly seen: readonly SeenRow[];
   /** The grid by which flags are compared, and under which mean ΔE00 a page says so. */
   readonly likeness: { readonly columns: string; readonly rows: string; readonly threshold: string };
+}
+
+interface Range {
+  readonly black: string;
+  readonly white: string;
+}
+
+/** Two colours whose reflectance a law fixes, `red at 9.5 %`, and their contrast. */
+export interface LawRow {
+  readonly colours: readonly [string, string];
+  readonly contrast: string;
+  readonly grade: Grade;
 }
 
 /** The viewing distance and the finest part told apart from it, both in flag heights. */
@@ -106,6 +129,22 @@ const publishedExamples: readonly { readonly pair: readonly [number, number]; re
     { pair: [41, 20], published: "about 30" },
   ];
 
+/** Reflectance in percent that three laws fix. Source: read second-hand; named in `tests/reference/law.ts`. */
+const laws: readonly (readonly (readonly [name: string, percent: number])[])[] = [
+  [
+    ["red", 9.5],
+    ["yellow", 56.7],
+  ],
+  [
+    ["orange", 21.5],
+    ["white", 72.6],
+  ],
+  [
+    ["blue", 2.7],
+    ["white", 91.5],
+  ],
+];
+
 /** The method page of a gallery, with its own cloth. */
 export function presentMethod(result: GalleryResult, format: Format): MethodPage {
   const { gallery } = result;
@@ -128,7 +167,10 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
       white: format.number(white, 0),
       span: format.number(white - black, 0),
     },
+    ranges: { materials: presentRange(defaultCloth, format), paint: presentRange(widestCloth, format) },
+    laws: laws.map((colours) => presentLaw(colours, format)),
     viewing: presentViewing(gallery.viewingDistance, format),
+    limits: presentLimits(format),
     pixels: format.number(measuringHeight, 0),
     steps: distanceSteps.map((step) => presentStep(step, format)),
     published: publishedExamples.map(({ pair: [lighter, darker], published }) => ({
@@ -144,6 +186,21 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
       threshold: format.number(likenessWarning, 0),
     },
     seen: visions.map((vision) => simulatePair(seenPair, vision, gallery.cloth, format)),
+  };
+}
+
+function presentRange({ black, white }: Cloth, format: Format): Range {
+  return { black: format.number(black, 0), white: format.number(white, 0) };
+}
+
+function presentLaw([first, second]: (typeof laws)[number], format: Format): LawRow {
+  if (first === undefined || second === undefined) throw new RangeError("a law fixes two colours here");
+  const contrast = measureContrast(first[1], second[1]);
+  const say = ([name, percent]: typeof first): string => `${name} at ${format.percent(percent, 1)}`;
+  return {
+    colours: [say(first), say(second)],
+    contrast: format.contrast(contrast, 1),
+    grade: gradeOf(contrast),
   };
 }
 

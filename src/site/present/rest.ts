@@ -1,6 +1,6 @@
 // Floor 6. The edges that a change leaves as they were, in words: what stays weak first.
 import { type Grade, isClear } from "../../colour/contrast.ts";
-import { deciding } from "../../measure/figures.ts";
+import { decidingShare } from "../../measure/clarity.ts";
 import type { Account, Moved } from "./account.ts";
 import type { Format } from "./format.ts";
 import { capitalise } from "./phrase.ts";
@@ -66,7 +66,7 @@ function sayWhole(edges: readonly Moved[], short: readonly Moved[], format: Form
   const tiny =
     short.length === 0
       ? []
-      : [`Edges under ${format.share(deciding)} of all edge length are left to the table.`];
+      : [`Edges under ${format.share(decidingShare)} of all edge length are left to the table.`];
   return isAllClear ? ["Every edge of the redesign is clear or strong.", ...tiny] : tiny;
 }
 

@@ -1,8 +1,8 @@
 // Floor 6. The seen-otherwise previews: four kinds of vision, original over redesign, with one number each.
-import { isClear } from "../../colour/contrast.ts";
 import { nameColours } from "../../colour/name.ts";
 import { hexOf, linearOf } from "../../colour/parse.ts";
 import { simulate, type Vision, visions } from "../../colour/vision.ts";
+import { measureClarity } from "../../measure/clarity.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import type { Measure, MeasuredEdge } from "../../measure/measure.ts";
 import type { Format } from "./format.ts";
@@ -31,11 +31,11 @@ export function presentSeen(comparison: Comparison, format: Format): readonly Se
   return visions.map((vision) => {
     const before = comparison.edges.filter((edge) => edge.contrast[0] !== null);
     const say = (edges: readonly ComparedEdge[], measure: Measure) =>
-      vision === "grey" ? sayGrey(edges, measure, format) : sayShare(edges, measure, vision, format);
+      vision === "grey" ? sayGrey(edges, measure, format) : sayClarity(measure, vision, format);
     return {
       vision,
       ...words[vision],
-      measure: vision === "grey" ? "nearest two greys, ΔE00" : "clear-edge share",
+      measure: vision === "grey" ? "nearest two greys, ΔE00" : "clarity",
       before: say(before, comparison.before),
       after: say(comparison.edges, comparison.after),
       looks: [
@@ -64,19 +64,11 @@ function describeLooks(measure: Measure, vision: Vision, format: Format): string
   return [...(other.length === 0 ? [] : [format.list(other)]), ...kept].join("; ");
 }
 
-/** A merged edge keeps its length and is not clear, whether or not the measure of the redesign still lists it. */
-function sayShare(
-  edges: readonly ComparedEdge[],
-  measure: Measure,
-  vision: "protan" | "deutan" | "tritan",
-  format: Format,
-): string {
-  const isSeen = (edge: ComparedEdge) => {
-    const grade = findEdge(measure, edge)?.vision[vision].grade;
-    return grade !== undefined && isClear(grade);
-  };
-  const total = sumLengths(edges);
-  return format.share(total === 0 ? null : sumLengths(edges.filter(isSeen)) / total);
+/** Clarity with the contrasts that this kind of vision has. */
+function sayClarity({ edges }: Measure, vision: "protan" | "deutan" | "tritan", format: Format): string {
+  return format.percent(
+    measureClarity(edges.map((edge) => ({ ...edge, contrast: edge.vision[vision].contrast }))),
+  );
 }
 
 function sumLengths(edges: readonly ComparedEdge[]): number {

@@ -5,7 +5,7 @@ import type { StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
 
 /** Goes up when a measure moves: a changed measure changes what every page says. */
-export const measureVersion = "0.1";
+export const measureVersion = "0.2";
 
 /**
  * Returns eight hexadecimal digits that stand for the drawing, the change, the focus, what the gallery sets for

@@ -16,6 +16,7 @@ import { type FimbriationView, presentFimbriations } from "./fimbriation.ts";
 import { describeViewing, type FocusView, presentFocus } from "./focus.ts";
 import type { Format } from "./format.ts";
 import { presentGain } from "./gain.ts";
+import { formatLastsTo, type LastingView, presentLasting } from "./lasting.ts";
 import { type LikenessView, presentLikeness } from "./likeness.ts";
 import { type EdgeMapView, presentEdgeMap } from "./lines.ts";
 import { describePicture, type LinkPicture, linkFile, pictureStudy } from "./linkpicture.ts";
@@ -25,7 +26,6 @@ import { type Frame, presentFrame } from "./page.ts";
 import { findChanged, type Swatch } from "./paint.ts";
 import { capitalise } from "./phrase.ts";
 import { type DrawnPlate, type Plate, presentPlate } from "./plate.ts";
-import { formatReach, presentReads, type ReadsView } from "./reads.ts";
 import { recordStudy } from "./record.ts";
 import { presentRefer, type ReferView } from "./refer.ts";
 import { presentScale, type ScaleView } from "./scale.ts";
@@ -52,14 +52,16 @@ export interface StudyPage extends Byline {
   readonly words: readonly string[];
   readonly fimbriations: readonly FimbriationView[];
   readonly focus: FocusView;
-  readonly reads: ReadsView | undefined;
+  readonly lasting: LastingView | undefined;
   readonly measuredHow: string;
   readonly edges: readonly EdgeRow[];
   readonly scale: ScaleView;
   readonly edgeMap: EdgeMapView;
   readonly strip: StripView;
   readonly facts: FactsView;
-  readonly links: Readonly<Record<"distance" | "facts" | "words" | "outcomes" | "numbers", string>>;
+  readonly links: Readonly<
+    Record<"distance" | "lasting" | "facts" | "words" | "outcomes" | "numbers" | "nearLine", string>
+  >;
   readonly seen: readonly (SeenView & { readonly plates: readonly [DrawnPlate, DrawnPlate] })[];
   readonly colours: readonly ColourRow[];
   readonly prose: readonly ProseBlock<ProseFigure>[];
@@ -98,7 +100,7 @@ export function presentStudy(
     ...shown,
     words: describeInWords(comparison, format),
     fimbriations: presentFimbriations(comparison, format),
-    focus: presentFocus(comparison, study.focus, format),
+    focus: presentFocus(comparison, study.focus, format, result.focusToName),
     measuredHow: describeViewing(comparison, format),
     edges: presentEdges(comparison, format, linkEdge),
     facts: presentFacts(comparison, format),
@@ -147,10 +149,12 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
 function linkMethod(link: Linker): StudyPage["links"] {
   return {
     distance: link("/method/#distance"),
+    lasting: link("/method/#lasting"),
     facts: link("/method/#facts"),
     words: link("/method/#words"),
     outcomes: link("/method/#outcomes"),
     numbers: link("/method/#numbers"),
+    nearLine: link("/method/#near-the-line"),
   };
 }
 
@@ -166,7 +170,7 @@ function presentFigures(result: StudyResult, gallery: Gallery, link: Linker, for
   return {
     plates,
     sizes: presentSizes(comparison.before.proportions, link, path),
-    reads: presentReads(comparison, format),
+    lasting: presentLasting(comparison, format),
     scale: presentScale(comparison, gallery.cloth, format),
     edgeMap: presentEdgeMap(result, link, path, format),
     strip: presentStrip(comparison, link, path, format),
@@ -194,18 +198,19 @@ function presentSeenPair(
 }
 
 function presentSummary(comparison: Comparison, format: Format): readonly SummaryRow[] {
-  const [shareBefore, shareAfter] = comparison.clearEdgeShare;
-  const [clarityBefore, clarityAfter] = comparison.clarity;
+  const { before, after, clarity } = comparison;
+  const focusClarity = ({ focus }: Comparison["before"]) =>
+    focus.source === "none" ? "no focus" : format.percent(focus.clarity);
   const weakest = (measure: Comparison["before"]) =>
     measure.weakestEdge === null ? "no edges" : format.contrast(measure.weakestEdge.contrast);
   return [
-    { name: "Clear-edge share", before: format.share(shareBefore), after: format.share(shareAfter) },
-    { name: "Clarity", before: format.percent(clarityBefore), after: format.percent(clarityAfter) },
-    { name: "Weakest edge", before: weakest(comparison.before), after: weakest(comparison.after) },
+    { name: "Clarity", before: format.percent(clarity[0]), after: format.percent(clarity[1]) },
+    { name: "Focus clarity", before: focusClarity(before), after: focusClarity(after) },
+    { name: "Weakest edge", before: weakest(before), after: weakest(after) },
     {
-      name: "Focus reads to",
-      before: formatReach(comparison.before.focus, format),
-      after: formatReach(comparison.after.focus, format),
+      name: "Focus lasts to",
+      before: formatLastsTo(before.focus, format),
+      after: formatLastsTo(after.focus, format),
     },
   ];
 }

@@ -29,14 +29,15 @@ export function pictureSurvey(
   format: Format,
 ): SurveyPicture | undefined {
   if (entries.length === 0) return undefined;
-  const all = format.number(entries.length, 0);
+  const marks = entries.flatMap(({ flag }) => flag.clarity ?? []);
+  const [least, most] = [format.percent(marks[0] ?? null), format.percent(marks.at(-1) ?? null)];
   return {
     file: `${surveyPath.slice(1)}${linkFile}`,
     direction: format.direction,
     title: "Survey",
     subtitle: `${countFlags(entries.length, format)}, least clear first`,
-    measure: "With a weak edge",
-    number: `${format.number(countWeak(entries), 0)} of ${all}`,
+    measure: "Clarity",
+    number: least === most ? least : `${least} to ${most}`,
     gallery: gallery.title,
     caution: "The numbers say nothing of beauty or meaning.",
   };

@@ -1,5 +1,8 @@
-// Floor 6. What a change does, in two sentences: the change itself, and the verdict.
-import type { Comparison, Outcome } from "../../measure/comparison.ts";
+// Floor 6. What a change does, in two sentences: the change itself, and the verdict with its price.
+import { clearFrom, gradeOf, isClear } from "../../colour/contrast.ts";
+import { decidingShare, listDeciding, roundMark } from "../../measure/clarity.ts";
+import type { ComparedEdge, Comparison, Verdict } from "../../measure/comparison.ts";
+import { contrastStep } from "../../measure/outcome.ts";
 import type { StudyResult } from "../../study/result.ts";
 import type { Format } from "./format.ts";
 import { findChanged } from "./paint.ts";
@@ -11,14 +14,21 @@ export interface VerdictView {
 }
 
 /** Verdicts as headings. */
-export const verdictWords = {
+export const verdictWords: Readonly<Record<Verdict, string>> = {
   clearer: "Clearer",
+  "clearer, at a price": "Clearer, at a price",
   mixed: "Mixed",
   "less clear": "Less clear",
   "no gain": "No gain",
 };
 
-const outcomeOrder: readonly Outcome[] = ["gained", "better", "parted", "lost", "worse", "merged", "same"];
+/** A verdict in an address: `clearer-at-a-price`. */
+export function slugVerdict(verdict: Verdict): string {
+  return verdict.replace(/\W+/g, "-");
+}
+
+/** Edges of the price that are named; the table has the others. */
+const mostNamed = 3;
 
 /** The change in one sentence: `Dark red becomes yellow.`, `Green becomes a darker green.`, with the selector where `only` names one. */
 export function describeChange(result: StudyResult): string {
@@ -27,34 +37,88 @@ export function describeChange(result: StudyResult): string {
   return `${capitalise(before.name)} becomes ${nameNew(before, after)}${where}.`;
 }
 
-/** The verdict in a word and in one sentence with the figures that made it. */
+/** The verdict in a word and in one sentence with what made it: clarity, and each edge that it costs. */
 export function describeVerdict(comparison: Comparison, format: Format): VerdictView {
   const word = verdictWords[comparison.verdict];
-  const [shareBefore, shareAfter] = comparison.clearEdgeShare;
-  const [clarityBefore, clarityAfter] = comparison.clarity;
-  if (shareBefore === null && shareAfter === null) {
+  if (comparison.clarity[0] === null && comparison.clarity[1] === null)
     return { word, sentence: "One colour: no edges to measure." };
+  const move = sayClarity(comparison, format);
+  const marks = `${move}${sayStrength(comparison)}`;
+  const price = sayPrice(comparison, format);
+  const said: Readonly<Record<Verdict, () => string>> = {
+    clearer: () => `${marks}; ${sayNothingLost(comparison, format)}.`,
+    "clearer, at a price": () => `${marks}, at a price: ${price}.`,
+    mixed: () => `${move}: ${countGains(comparison, format)}, but ${price}.`,
+    "less clear": () => (price === "" ? `${marks}.` : `${marks}: ${price}.`),
+    "no gain": () => `${move}${sayNoGain(comparison, price, format)}.`,
+  };
+  return { word, sentence: said[comparison.verdict]() };
+}
+
+/** `Clarity rises from 74 % to 100 %`. */
+function sayClarity({ clarity: [before, after] }: Comparison, format: Format): string {
+  const [was, is] = [format.percent(before), format.percent(after)];
+  if (was === is) return `Clarity stays at ${is}`;
+  return `Clarity ${(after ?? 0) > (before ?? 0) ? "rises" : "falls"} from ${was} to ${is}`;
+}
+
+/** Where clarity is level, what becomes of edges that are clear already. */
+function sayStrength({ clarity, strength, edges }: Comparison): string {
+  if (roundMark(clarity[0] ?? 0) !== roundMark(clarity[1] ?? 0)) return "";
+  const move = roundMark(strength[1] ?? 0) - roundMark(strength[0] ?? 0);
+  const isBeyond = ({ contrast: [before, after] }: ComparedEdge): boolean =>
+    before !== null && (after - before) * move > 0 && Math.max(before, after) > clearFrom;
+  if (!edges.some(isBeyond)) return "";
+  return move > 0 ? ", and edges grow stronger beyond clear" : ", and edges grow weaker beyond clear";
+}
+
+/** What got worse and decides, longest first: `white / red falls from contrast 84 to 27`. */
+function sayPrice({ price }: Comparison, format: Format): string {
+  const fallen = price.find(({ outcome }) => outcome === "lost" || outcome === "worse");
+  const named = price.slice(0, mostNamed).map((edge) => sayLoss(edge, edge === fallen, format));
+  const more = price.length - named.length;
+  return format.list(more === 0 ? named : [...named, `${format.number(more, 0)} more`]);
+}
+
+function sayLoss(
+  { names, contrast: [before, after], outcome }: ComparedEdge,
+  isFirst: boolean,
+  format: Format,
+): string {
+  const [was, is] = names.map((pair) => pair.join(" / "));
+  if (outcome === "merged") return `${was} becomes one colour`;
+  if (outcome === "parted") return `${is} parts, ${gradeOf(after)} at ${format.contrast(after)}`;
+  const from = before === null ? "no edge" : format.contrast(before);
+  return `${was} falls from ${isFirst ? "contrast " : ""}${from} to ${format.contrast(after)}`;
+}
+
+function sayNothingLost({ edges, price }: Comparison, format: Format): string {
+  const losses = edges.filter((edge) => edge.outcome !== "same" && !isGain(edge));
+  return losses.length > price.length
+    ? `only edges under ${format.share(decidingShare)} of all edge length become harder to see`
+    : "no edge becomes harder to see";
+}
+
+function sayNoGain(comparison: Comparison, price: string, format: Format): string {
+  const { clarity, edges } = comparison;
+  const isLevel = format.percent(clarity[0]) === format.percent(clarity[1]);
+  const hasGain = listDeciding(edges).some(isGain);
+  if (price !== "" || hasGain) {
+    const moved = price === "" ? countGains(comparison, format) : price;
+    return isLevel ? `: ${moved}, too little to move it` : `, but ${moved}`;
   }
-  const share = describeMove("The clear-edge share", format.share(shareBefore), format.share(shareAfter));
-  const clarity = describeMove("clarity", format.percent(clarityBefore), format.percent(clarityAfter));
-  return { word, sentence: `${share}, ${clarity}. ${describeCounts(comparison, format)}` };
+  if (!isLevel) return `, but no edge gets clearer or less clear by ${format.number(contrastStep, 0)} points`;
+  return edges.every(({ outcome }) => outcome === "same")
+    ? ": no edge becomes easier or harder to see"
+    : `: nothing changes to the eye but edges under ${format.share(decidingShare)} of all edge length`;
 }
 
-function describeMove(what: string, before: string, after: string): string {
-  return before === after ? `${what} stays at ${after}` : `${what} goes from ${before} to ${after}`;
+function countGains({ edges }: Comparison, format: Format): string {
+  const gains = listDeciding(edges).filter(isGain).length;
+  return gains === 1 ? "one edge gains" : `${format.number(gains, 0)} edges gain`;
 }
 
-/** `2 of 4 edges gained, 1 merged.` */
-function describeCounts(comparison: Comparison, format: Format): string {
-  const total = comparison.edges.length;
-  const moved = outcomeOrder.flatMap((outcome) => {
-    const count = comparison.edges.filter((edge) => edge.outcome === outcome).length;
-    return count === 0 || outcome === "same" ? [] : [{ outcome, count }];
-  });
-  const [first] = moved;
-  if (first === undefined)
-    return total === 1 ? "Its one edge stays, within 3 points." : "All edges stay, within 3 points.";
-  if (total === 1) return `Its one edge is ${first.outcome}.`;
-  const others = moved.slice(1).map(({ outcome, count }) => `, ${format.number(count, 0)} ${outcome}`);
-  return `${format.number(first.count, 0)} of ${format.number(total, 0)} edges ${first.outcome}${others.join("")}.`;
+function isGain({ outcome, contrast }: ComparedEdge): boolean {
+  if (outcome === "parted") return isClear(gradeOf(contrast[1]));
+  return outcome === "gained" || outcome === "better";
 }

@@ -1,17 +1,17 @@
 // Floor 6. What got better and worse, in words: made of the numbers and the names on the page, and of nothing else.
 import { isClear } from "../../colour/contrast.ts";
+import { decidingShare } from "../../measure/clarity.ts";
 import type { Comparison } from "../../measure/comparison.ts";
-import { deciding } from "../../measure/figures.ts";
 import { isWhole } from "../../measure/format.ts";
 import { type Account, accountFor, type Moved } from "./account.ts";
 import type { Format } from "./format.ts";
+import { describeLasting } from "./lasting.ts";
 import { capitalise } from "./phrase.ts";
-import { describeReach } from "./reads.ts";
 import { describeRest } from "./rest.ts";
 
 /**
- * Tells a comparison in up to four paragraphs: what is easier to see, what is harder, what stays, and from how far the
- * focus can be made out.
+ * Tells a comparison in up to four paragraphs: what is easier to see, what is harder, what stays, and what becomes of
+ * the focus.
  */
 export function describeInWords(comparison: Comparison, format: Format): readonly string[] {
   if (comparison.edges.length === 0) return ["One colour: no edges to measure."];
@@ -20,7 +20,7 @@ export function describeInWords(comparison: Comparison, format: Format): readonl
     describeBetter(account, format),
     describeWorse(account, format),
     describeRest(account, format),
-    describeReach(comparison, format),
+    describeLasting(comparison, format),
   ];
   return paragraphs.map((sentences) => sentences.join(" ")).filter((text) => text !== "");
 }
@@ -32,8 +32,7 @@ export function describeEdge(edge: Moved, format: Format): string {
   if (outcome === "parted") return sayParted(edge, format);
   if (outcome === "gained" || outcome === "better") return sayBetter(edge, format);
   if (outcome === "lost" || outcome === "worse") return sayWorse(edge, format);
-  const pair = edge.neighbour === undefined ? edge.is : `${edge.is} and ${edge.neighbour}`;
-  return `${capitalise(pair)} keep their contrast over ${sayWhere(edge, format)}: ${sayMove(edge, format)}.`;
+  return sayKept(edge, format);
 }
 
 /** What is easier to see, and that nothing was lost for it. */
@@ -53,11 +52,24 @@ function describeWorse(account: Account, format: Format): readonly string[] {
 }
 
 function sayNothingLost({ edges, short }: Account, format: Format): readonly string[] {
-  const isDown = ({ outcome }: Moved) => outcome === "lost" || outcome === "worse" || outcome === "merged";
   if (edges.some(isDown)) return [];
   return short.some(isDown)
-    ? [`Nothing gets worse but edges under ${format.share(deciding)} of all edge length.`]
-    : ["No edge gets worse."];
+    ? [`Nothing becomes harder to see but edges under ${format.share(decidingShare)} of all edge length.`]
+    : ["No edge becomes harder to see."];
+}
+
+function isDown({ outcome, after }: Moved): boolean {
+  if (outcome === "parted") return !isClear(after.grade);
+  return outcome === "lost" || outcome === "worse" || outcome === "merged";
+}
+
+/** An edge that is to the eye what it was; beyond strong its contrast may move far. */
+function sayKept(edge: Moved, format: Format): string {
+  const { before, after } = edge;
+  const pair = edge.neighbour === undefined ? edge.is : `${edge.is} and ${edge.neighbour}`;
+  const isCrossing = before !== undefined && isClear(before.grade) !== isClear(after.grade);
+  const kept = isCrossing ? "hardly change" : isClear(after.grade) ? "stay clear" : "stay hard to tell apart";
+  return `${capitalise(pair)} ${kept} over ${sayWhere(edge, format)}: ${sayMove(edge, format)}.`;
 }
 
 function sayBetter(edge: Moved, format: Format): string {
@@ -121,7 +133,7 @@ function sayBefore({ before }: Moved, format: Format): string {
 /** `contrast 10 to 38, weak to soft`. */
 function sayMove({ before, after }: Moved, format: Format): string {
   const to = format.contrast(after.contrast);
-  if (before === undefined) return `contrast ${to}, ${after.grade}`;
+  if (before === undefined || before.contrast === after.contrast) return `contrast ${to}, ${after.grade}`;
   const grades = before.grade === after.grade ? `still ${after.grade}` : `${before.grade} to ${after.grade}`;
   return `contrast ${format.contrast(before.contrast)} to ${to}, ${grades}`;
 }

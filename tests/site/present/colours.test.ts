@@ -30,5 +30,5 @@ test("a paint that is there is never shown as none, and an uneven one shows its 
   };
   const before = { ...comparison.before, colours: [odd] };
   const [row] = presentColours({ ...studyResult, comparison: { ...comparison, before } }, createFormat("en"));
-  expect(row).toMatchObject({ share: "< 1%", tincture: "–", uneven: ["#aaaaaa", "#333333"] });
+  expect(row).toMatchObject({ share: "0.2%", tincture: "–", uneven: ["#aaaaaa", "#333333"] });
 });

@@ -100,3 +100,9 @@ test("an edge of paints that are in no drawing is our own fault and throws", () 
 test("an edge is called by its two paints", () => {
   expect(formatNames(["white", "light blue"])).toBe("white / light blue");
 });
+
+test("an outline is whole only where nothing of it is elsewhere", () => {
+  const focused = comparison.after.edges.map((one) => ({ ...one, focusLength: one.b === "p3" ? 998 : 2 }));
+  const rows = presentEdges({ ...comparison, after: { ...comparison.after, edges: focused } }, format);
+  expect(rows.map(({ focus }) => focus)).toEqual(["99.8% of its outline", "0.2% of its outline"]);
+});

@@ -39,7 +39,9 @@ test("every flag stands in the row of its clarity, in whole percent, on an axis 
 
 test.each([
   [99.4, "95 to 99"],
-  [99.5, "100"],
+  [99.5, "95 to 99"],
+  [99.97, "95 to 99"],
+  [100, "100"],
   [4.4, "0 to 4"],
   [4.5, "5 to 9"],
 ])("a clarity of %d is in the row %s", (clarity, label) => {

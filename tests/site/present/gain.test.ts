@@ -79,3 +79,8 @@ test("in the prose of a study its own row is among the eight that show, without 
   const none = presentGain([...many, moved("none", [null, null])], linkFrom("/"), format, "none");
   expect([none?.rows.length, none?.rest.length]).toEqual([8, 22]);
 });
+
+test("rises and falls are those of the two numbers that are printed", () => {
+  const [row] = presentGain([moved("hardly", [0.581, 0.584])], linkFrom("/"), format)?.rows ?? [];
+  expect(row).toMatchObject({ before: "58%", after: "58%", way: "level" });
+});

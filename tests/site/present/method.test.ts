@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { createFormat } from "../../../src/site/present/format.ts";
 import { presentMethod } from "../../../src/site/present/method.ts";
+import { lawContrastRows } from "../../reference/law.ts";
 import { galleryResult } from "../sample.ts";
 
 const method = presentMethod(galleryResult, createFormat("en"));
@@ -48,4 +49,18 @@ test("what a distance makes of a flag follows from the angle it fills", () => {
   expect(method.steps[0]).toEqual({ distance: "10", angle: "343", finest: "0.3", blur: "0.1" });
   // From 320: 10.743′; 9.3 %; 4.65 %.
   expect(method.steps.at(-1)).toEqual({ distance: "320", angle: "11", finest: "9.3", blur: "4.7" });
+});
+
+test("the ranges of cloth, and what laws that fix it come to", () => {
+  expect(method.ranges).toEqual({
+    materials: { black: "5", white: "85" },
+    paint: { black: "4", white: "92" },
+  });
+  const said = lawContrastRows.map(([, darker, lighter, contrast]) => [darker, lighter, contrast]);
+  const shown = method.laws.map(({ colours, contrast }) =>
+    [...colours, contrast].map((text) => Number(/[\d.]+/.exec(text)?.[0])),
+  );
+  expect(shown).toEqual(said);
+  expect(method.laws.map(({ grade }) => grade)).toEqual(["strong", "clear", "strong"]);
+  expect(method.laws[0]?.colours).toEqual(["red at 9.5%", "yellow at 56.7%"]);
 });

@@ -73,7 +73,7 @@ describe("presentOptions", () => {
         ],
       }),
     ).best;
-    expect(shown?.figures).toBe("Clarity 100%, clear edges 100%");
+    expect(shown?.figures).toBe("Clarity 99.6%, clear edges 100%");
     expect(shown?.details[0]).toBe("As clear, and further from today’s colour: yellow and grey.");
     expect(shown?.isChosen).toBe(false);
   });

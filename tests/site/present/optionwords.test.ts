@@ -23,3 +23,13 @@ test("percent are set as the language of the page has them", () => {
     "It rises from 14\u00a0% to 100\u00a0%, further from today’s colour.",
   );
 });
+
+test("decimals of a sentence stay, and are written as the language has them", () => {
+  const sentence = "It would have to reflect 24.7 % or more, at a contrast of 44.96 %.";
+  expect(inWords(sentence, createFormat("en"))).toBe(
+    "It would have to reflect 24.7% or more, at a contrast of 44.96%.",
+  );
+  expect(inWords(sentence, createFormat("de"))).toBe(
+    "It would have to reflect 24,7\u00a0% or more, at a contrast of 44,96\u00a0%.",
+  );
+});

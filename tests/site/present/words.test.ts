@@ -156,3 +156,13 @@ test("two sides that change at once stand apart, without one of them being the g
     "Black and yellow now stand apart over every line of the flag: contrast 58, clear, where white and red had 20, weak. No edge gets worse.",
   );
 });
+
+test("every line, and the whole outline, only where it is all of it", () => {
+  const edges = [
+    edge(["p1", "p2"], "gained", [24.6, 67.2], { focus: 0.998, length: 0.998 }),
+    edge(["p1", "p3"], "same", [84.2, 84.2], { focus: 0.002, length: 0.002 }),
+  ];
+  expect(tell([blue, red, white], edges)[0]).toContain("over 99.8% of the outline of the focus: contrast");
+  const bare = edges.map((one) => ({ ...one, focus: 0 }));
+  expect(tell([blue, red, white], bare)[0]).toContain("over 99.8% of all edge length: contrast");
+});
