@@ -1,10 +1,8 @@
-// Floor 7. The command build: publishes the gallery, then says in a line for each study what its change does.
+// Floor 7. The command build: publishes the gallery, then says in a line for each study what its change does to the flag's clarity.
 import { join, relative } from "node:path";
-import { formatContrast, formatShare } from "../measure/format.ts";
-import type { Measure } from "../measure/measure.ts";
+import { formatPercent } from "../measure/format.ts";
 import { showText } from "../problem/quote.ts";
 import { formatProblems } from "../problem/report.ts";
-import { measureColumns } from "../problem/width.ts";
 import type { Holder } from "../site/holder.ts";
 import { readManifest } from "../site/manifest.ts";
 import type { Output as PublishedFolder } from "../site/output.ts";
@@ -14,7 +12,6 @@ import type { AnalysedGallery } from "../study/run.ts";
 import type { Store } from "../study/store.ts";
 import { openCache } from "./cache.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
-import { nameWeakest } from "./describe.ts";
 import { sweepLeavings } from "./leavings.ts";
 import { findContent, listKeepOut } from "./place.ts";
 import { count, countProblems, statusOf } from "./status.ts";
@@ -107,7 +104,7 @@ function report(result: AnalysedGallery, pages: number, out: string, output: Out
     output.message(formatProblems(result.problems));
     output.message(`\n${countProblems(result.problems)}.\n`);
   }
-  if (result.studies.length > 0) output.data(formatStudies(result.studies, output.columns));
+  if (result.studies.length > 0) output.data(formatStudies(result.studies));
   const where = join(out, "index.html");
   output.data(
     `${count(result.studies.length, "study", "studies")} on ${count(pages, "page", "pages")}: open ${where}`,
@@ -142,24 +139,18 @@ function refuseEmpty(out: string, published: number, leftOut: readonly string[])
   return `Nothing was published: ${why}, and ${out} holds a gallery of ${stands}.\n    Mend a study; or, if the gallery is to be empty, remove ${out} first.`;
 }
 
-/** The names of the weakest edges are left out where they would not fit. */
-function formatStudies(studies: readonly StudyResult[], room = Number.POSITIVE_INFINITY): string {
-  const columns = ["study", "verdict", "clear edges", "weakest edge"].map(
-    (head) => ({ head, align: "left" }) as const,
+function formatStudies(studies: readonly StudyResult[]): string {
+  const columns = [
+    { head: "study", align: "left" },
+    { head: "clarity", align: "right" },
+    { head: "verdict", align: "left" },
+  ] as const;
+  return formatTable(
+    columns,
+    studies.map(({ study, comparison: { clarity, verdict } }) => [
+      study.slug,
+      `${formatPercent(clarity[0], 0)} → ${formatPercent(clarity[1], 0)}`,
+      verdict,
+    ]),
   );
-  const format = (describeWeakest: (measure: Measure) => string): string =>
-    formatTable(
-      columns,
-      studies.map(({ study, comparison: { clearEdgeShare, before, after, verdict } }) => [
-        study.slug,
-        verdict,
-        `${formatShare(clearEdgeShare[0])} → ${formatShare(clearEdgeShare[1])}`,
-        `${describeWeakest(before)} → ${describeWeakest(after)}`,
-      ]),
-    );
-  const full = format(nameWeakest);
-  const isWide = full.split("\n").some((line) => measureColumns(line) > room);
-  return isWide
-    ? format(({ weakestEdge }) => (weakestEdge === null ? "none" : formatContrast(weakestEdge.contrast)))
-    : full;
 }

@@ -69,7 +69,7 @@ export const commands: readonly Command[] = [
     name: "new",
     usage: "SLUG --original FILE.svg [--title TEXT] [--content DIR] [--yaml]",
     summary:
-      "Begins a study of a drawing: its colours listed, the best change filled in, the next two beside it. Makes a gallery where there is none.",
+      "Begins a study of a drawing: its colours listed, the best change filled in, two by other kinds of colour beside it. Makes a gallery where there is none.",
     about:
       "The study goes to the folder of --content. Where none is named, that is the current folder if it holds gallery.yaml or studies/, else content if that does, else the current folder. Nothing is overwritten.",
     examples: ['new harbour-light --original content/flags/reedwater.svg --title "A harbour light"'],
@@ -91,7 +91,7 @@ export const commands: readonly Command[] = [
   {
     name: "measure",
     usage: "FILE.svg… [--distance N] [--focus X] [--json]",
-    summary: "Shows the colours and edges of drawings.",
+    summary: "Shows the clarity, colours and edges of drawings.",
     examples: ["measure content/flags/reedwater.svg --distance 80"],
     operands: [1, Number.POSITIVE_INFINITY],
     options: { distance, focus, json: { help: "Print JSON: one object, or an array for several files." } },
@@ -102,7 +102,7 @@ export const commands: readonly Command[] = [
     usage:
       "FILE.svg [--replace A --with B [--only SELECTOR] [--out F.svg]] [--distance N] [--focus X] [--json]",
     summary:
-      "Ranks the single colour changes of a drawing; or compares one change, every edge before and after.",
+      "Says which colour of a drawing to change first and why, with the best change of each colour; or compares one change, every edge before and after.",
     examples: [
       "try content/studies/harrowquay/original.svg",
       'try content/studies/harrowquay/original.svg --replace "#701c2b" --with "#e6b436" --out lighter.svg',
@@ -122,7 +122,8 @@ export const commands: readonly Command[] = [
   {
     name: "survey",
     usage: "DIR [--distance N] [--json | --csv] [--cache DIR]",
-    summary: "Lists every flag of a folder, least clear first, with the colour to change first.",
+    summary:
+      "Lists every flag of a folder, least clear first, with what has to be seen and the colours to change first.",
     examples: ["survey content/flags", "survey content --csv"],
     operands: [1, 1],
     needs: "a folder",

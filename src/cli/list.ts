@@ -4,6 +4,7 @@ import { showText } from "../problem/quote.ts";
 import { measureColumns } from "../problem/width.ts";
 import type { Survey, SurveyedFlag } from "../study/survey.ts";
 import type { Output } from "./command.ts";
+import { formatLastsTo } from "./distance.ts";
 import { addSwatches } from "./swatch.ts";
 import { type Column, formatTable } from "./table.ts";
 
@@ -18,17 +19,26 @@ interface Field extends Column {
 
 const fields: readonly Field[] = [
   { ...left("flag"), cell: ({ file }) => file },
-  { ...right("clarity"), cell: ({ clarity }) => formatPercent(clarity) },
+  { ...right("clarity"), cell: ({ clarity }) => (clarity === null ? "no edges" : formatPercent(clarity)) },
   {
     ...right("weakest"),
+    isExtra: true,
     cell: ({ weakestEdge: edge }) => (edge === null ? "" : formatContrast(edge.contrast)),
   },
   {
     ...left("edge"),
     isExtra: true,
-    cell: ({ weakestEdge: edge }) => (edge === null ? "no edges" : edge.names.join(" / ")),
+    cell: ({ weakestEdge: edge }) => (edge === null ? "" : edge.names.join(" / ")),
   },
-  { ...right("reads to"), isExtra: true, cell: formatReach },
+  {
+    ...right("focus"),
+    cell: ({ focus }) => (focus.source === "none" ? "no charge" : formatPercent(focus.clarity)),
+  },
+  {
+    ...right("lasts to"),
+    isExtra: true,
+    cell: ({ focus }) => (focus.source === "none" ? "" : formatLastsTo(focus.lastsTo)),
+  },
   {
     ...left("change first"),
     isExtra: true,
@@ -75,8 +85,4 @@ function nameBest(flag: SurveyedFlag): string {
 
 function nameReplaced({ changeFirst, bestOption }: SurveyedFlag): string {
   return changeFirst?.find(({ id }) => id === bestOption?.id)?.name ?? "";
-}
-
-function formatReach({ readsTo }: SurveyedFlag): string {
-  return readsTo === 320 ? "320+" : readsTo === null ? "" : String(readsTo);
 }

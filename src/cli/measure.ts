@@ -9,7 +9,7 @@ import { readLooking } from "./looking.ts";
 import { statusOf } from "./status.ts";
 
 /** The version of the form, as schema/measure.schema.json has it: it changes when a field changes or goes. */
-const schemaVersion = 1;
+const schemaVersion = 2;
 
 export async function run(given: Given, output: Output): Promise<number> {
   const looking = readLooking(given);

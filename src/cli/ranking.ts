@@ -1,125 +1,156 @@
-// Floor 7. The ranked options of a drawing as text for a terminal.
-import { formatPercent } from "../measure/format.ts";
+// Floor 7. The options of a drawing as text for a terminal: what to change and why, then the best of each of its colours.
+import { formatPercent, formatShare } from "../measure/format.ts";
 import type { Option } from "../measure/options.ts";
-import type { PaintPair } from "../measure/pair.ts";
-import type { RankedOption } from "../measure/rank.ts";
+import { describePrice } from "../measure/price.ts";
+import { type ColourOptions, groupByColour } from "../measure/rank.ts";
 import { showText } from "../problem/quote.ts";
 import type { OptionsReport } from "../study/options.ts";
+import { describeDistance } from "./distance.ts";
 import { addSwatches } from "./swatch.ts";
 import { type Column, formatTable } from "./table.ts";
+import { cutText, listFitting, widest, wrapText } from "./wrap.ts";
 
-/** Most options that are listed; JSON has them all. */
-const most = { ranked: 15, vanishing: 8 };
+/** Most lines in all, most lines of notes, and most columns of a colour's name. JSON has everything. */
+const most = { lines: 29, notes: 4, name: 17 };
 
-/** How a ranking is shown. `hasColour`: with a block of each colour. */
+/** Under the line of a colour, what is told of its best change. */
+const indent = "      ";
+
+/** How a ranking is shown. `distance` in flag heights; `hasColour`: with a block of each colour. */
 export interface RankingStyle {
-  readonly distance: string;
+  readonly distance: number;
   readonly hasColour: boolean;
 }
 
-const left = (head: string): Column => ({ head, align: "left" });
-const right = (head: string): Column => ({ head, align: "right" });
-
-/** Returns the colour to change first, the options in groups of equals, and those that make the charge vanish. */
+/**
+ * Returns what to change and why, then by the colour that is changed the best change, its equals and what gets worse, then
+ * what was not ranked and not tried: under 30 lines of at most 100 columns.
+ */
 export function describeRanking(report: OptionsReport, style: RankingStyle): string {
-  const { file, clarity, reason, options, vanishing, shades, notes } = report;
-  const noShade = shades.flatMap((shade) => (shade.reason === undefined ? [] : [shade.reason]));
-  const names = new Map(shades.map(({ id, name }) => [id, name]));
-  return [
-    showText(`${file}: clarity ${formatPercent(clarity)}, ${style.distance}`),
-    "",
-    `  ${showText(reason)}`,
-    ...listRanked(options, names, style),
-    ...listVanishing(vanishing, names, style),
-    ...[...noShade, ...notes].flatMap((note, index) => [
-      ...(index === 0 ? [""] : []),
-      `  Note: ${showText(note)}`,
-    ]),
-  ].join("\n");
+  const above = [...wrapText(showText(report.reason)), "", ...describeToday(report, style)];
+  const below = [...listUnranked(report), ...listNotes(report)];
+  const room = most.lines - above.length - below.length;
+  return [...above, ...listColours(report, style, room), ...below].join("\n");
 }
 
-type Names = ReadonlyMap<string, string>;
+function describeToday(
+  { file, clarity, focusClarity }: OptionsReport,
+  { distance }: RankingStyle,
+): readonly string[] {
+  const focus = focusClarity === null ? "" : `, focus clarity ${formatPercent(focusClarity, 0)}`;
+  const says = `: clarity ${formatPercent(clarity, 0)}${focus}`;
+  return [`${cutText(showText(file), widest - says.length)}${says}`, `  ${describeDistance(distance)}`];
+}
 
-function listRanked(options: readonly RankedOption[], names: Names, { hasColour }: RankingStyle): string[] {
-  if (options.length === 0) return [];
-  const shown = options.slice(0, most.ranked);
-  const columns = [
-    right("place"),
-    left("change"),
-    left("from"),
-    right("clarity"),
-    right("departure"),
-    left("edges with"),
-  ];
-  const rows = shown.map((option) => [
-    placeOf(option, options),
-    nameChange(option, names),
-    kinds[option.kind],
-    formatPercent(option.clarity, 0),
-    option.deltaE00.toFixed(1),
-    describeEffect(option),
-  ]);
+interface Row {
+  readonly colour: ColourOptions;
+  readonly cells: readonly string[];
+  readonly details: readonly string[];
+}
+
+/** The table with what is told of each row under it, in `room` lines with the empty one before it. */
+function listColours(report: OptionsReport, style: RankingStyle, room: number): readonly string[] {
+  const rows = groupByColour(report.options).map((colour) => describeColour(colour, report));
+  if (rows.length === 0) return [];
+  const shown = chooseRows(rows, room - 2);
+  const rest = rows.length - shown.length;
+  const table = formatTable(
+    listColumns(report),
+    shown.map(({ cells }) => cells),
+  );
+  const swatches = shown.map(({ colour: { hex, best } }) => [hex, best.with]);
+  const [head = "", ...lines] = (style.hasColour ? addSwatches(table, swatches) : table).split("\n");
   return [
     "",
-    paint(formatTable(columns, rows), shown, hasColour),
-    ...countRest(options.length - shown.length),
+    head,
+    ...lines.flatMap((line, index) => [line, ...(shown[index]?.details ?? [])]),
+    ...(rest > 0 ? [`  and ${rest === 1 ? "1 more colour" : `${rest} more colours`}: --json has all`] : []),
   ];
 }
 
-function listVanishing(options: readonly Option[], names: Names, { hasColour }: RankingStyle): string[] {
-  if (options.length === 0) return [];
-  const shown = options.slice(0, most.vanishing);
-  const rows = shown.map((option) => [nameChange(option, names), describeEffect(option)]);
+/** As many rows as have room, the line that counts the rest included: with their details, or without them. */
+function chooseRows(rows: readonly Row[], room: number): readonly Row[] {
+  const linesOf = (some: readonly Row[]): number =>
+    some.reduce((sum, { details }) => sum + 1 + details.length, some.length < rows.length ? 1 : 0);
+  for (let count = rows.length; count > 0; count -= 1)
+    if (linesOf(rows.slice(0, count)) <= room) return rows.slice(0, count);
+  return rows.slice(0, 1);
+}
+
+function listColumns({ focusClarity }: OptionsReport): readonly Column[] {
   return [
-    "",
-    "  Not ranked, because they make the charge vanish:",
-    "",
-    paint(formatTable([left("change"), left("edges with")], rows), shown, hasColour),
-    ...countRest(options.length - shown.length),
+    { head: "change", align: "left" },
+    { head: "share", align: "right" },
+    { head: "best in its place", align: "left" },
+    { head: "clarity", align: "right" },
+    ...(focusClarity === null ? [] : [{ head: "focus clarity", align: "right" } as const]),
   ];
 }
 
-const kinds: Readonly<Record<Option["kind"], string>> = {
-  palette: "palette",
-  own: "the flag",
-  shade: "shade",
-};
-
-/** `1`, and `1=` where others share the place. */
-function placeOf(option: RankedOption, all: readonly RankedOption[]): string {
-  const isShared = all.some((other) => other !== option && other.place === option.place);
-  return `${option.place}${isShared ? "=" : ""}`;
-}
-
-function nameChange({ id, replace, with: next, name }: Option, names: Names): string {
-  return `${names.get(id) ?? id} ${replace} → ${name} ${next}`;
-}
-
-/** Every edge that a change touches has the changed paint on one side, so its neighbour says which. */
-function describeEffect(option: Option): string {
-  const parts: readonly (readonly [string, readonly PaintPair[]])[] = [
-    ["gains", option.gained],
-    ["loses", option.lost],
-    ["merges", option.merged],
+function describeColour(colour: ColourOptions, report: OptionsReport): Row {
+  const { id, hex, share, best, equals } = colour;
+  const { clarity, focusClarity, shades } = report;
+  const name = shades.find((shade) => shade.id === id)?.name ?? "";
+  const focus = focusClarity === null ? [] : [formatMove(focusClarity, best.focusClarity)];
+  const price = describePrice(best);
+  const others = listNames(equals).filter((other) => other !== best.name);
+  const details = [
+    ...(others.length === 0 ? [] : [`as good: ${listFitting(others, ", ", widest - 15)}`]),
+    ...(price === "" ? [] : [`but: ${price}`]),
   ];
-  return parts
-    .filter(([, pairs]) => pairs.length > 0)
-    .map(
-      ([verb, pairs]) =>
-        `${verb} ${pairs.map((pair) => pair.names[pair.a === option.id ? 1 : 0]).join(", ")}`,
-    )
-    .join("; ");
+  return {
+    colour,
+    cells: [
+      nameColour(name, hex),
+      formatShare(share, 0),
+      nameColour(best.name, best.with),
+      formatMove(clarity, best.clarity),
+      ...focus,
+    ],
+    details: details.map((line) => cutText(`${indent}${showText(line)}`, widest)),
+  };
 }
 
-function paint(table: string, options: readonly Option[], hasColour: boolean): string {
-  return hasColour
-    ? addSwatches(
-        table,
-        options.map(({ replace, with: next }) => [replace, next]),
-      )
-    : table;
+function nameColour(name: string, hex: string): string {
+  return `${cutText(name, most.name)} ${hex}`;
 }
 
-function countRest(rest: number): string[] {
-  return rest > 0 ? [`  … and ${rest} more: --json lists them all.`] : [];
+/** Two colours of one name, of the palette and of the flag, are told once. */
+function listNames(options: readonly Option[]): readonly string[] {
+  return [...new Set(options.map(({ name }) => name))];
+}
+
+/** `14 → 100 %`. */
+function formatMove(before: number | null, after: number | null): string {
+  const was = formatPercent(before, 0, (value, decimals) => value.toFixed(decimals));
+  return `${was} → ${formatPercent(after, 0)}`;
+}
+
+/** One line, by the colour that is changed: `red → black, brown; white → yellow`. */
+function listUnranked({ vanishing, shades }: OptionsReport): readonly string[] {
+  if (vanishing.length === 0) return [];
+  const begin = "Not ranked, since a charge would merge: ";
+  const groups = [...new Set(vanishing.map(({ id }) => id))].map((id) => {
+    const names = listNames(vanishing.filter((option) => option.id === id));
+    return `${shades.find((shade) => shade.id === id)?.name ?? id} → ${names.join(", ")}`;
+  });
+  return ["", `${begin}${listFitting(groups.map(showText), "; ", widest - begin.length)}`];
+}
+
+/** What was left out, then why colours have no shade that clears; cut to a few lines, with how many more there are. */
+function listNotes({ notes, shades }: OptionsReport): readonly string[] {
+  const all = [...notes, ...shades.flatMap(({ reason }) => (reason === undefined ? [] : [reason]))];
+  const shown: string[] = [];
+  let count = 0;
+  for (const note of all) {
+    const lines = wrapText(showText(`Note: ${note}`));
+    const isLong = lines.length > 2;
+    const fit = isLong ? [lines[0] ?? "", cutText(`${lines[1]} ${lines[2]}`, widest)] : lines;
+    if (shown.length + fit.length > most.notes) break;
+    shown.push(...fit);
+    count += 1;
+  }
+  const rest = all.length - count;
+  const more = rest > 0 ? [`and ${rest} more: --json has all`] : [];
+  return all.length === 0 ? [] : ["", ...shown, ...more];
 }

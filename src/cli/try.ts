@@ -1,10 +1,10 @@
-// Floor 7. The command try: one colour change of a drawing, compared edge by edge; without one, all changes ranked.
-import type { Comparison } from "../measure/comparison.ts";
+// Floor 7. The command try: one colour change of a drawing, compared edge by edge; without one, the options by colour.
+import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
 import { formatProblems } from "../problem/report.ts";
 import type { OptionsReport } from "../study/options.ts";
 import type { Change } from "../study/study.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
-import { describeComparison, describeDistance } from "./describe.ts";
+import { describeComparison } from "./compared.ts";
 import type { Looking } from "./drawing.ts";
 import { readLooking } from "./looking.ts";
 import { describeRanking } from "./ranking.ts";
@@ -40,7 +40,7 @@ async function rankChanges(file: string, looking: Looking, isJson: boolean, outp
   const desk = new Desk(looking);
   try {
     const { value, problems } = await desk.rank(file);
-    const style = { distance: describeDistance(looking.distance), hasColour: output.hasColour };
+    const style = { distance: looking.distance, hasColour: output.hasColour };
     if (value) output.data(isJson ? formatReport(value) : describeRanking(value, style));
     if (problems.length > 0) output.message(formatProblems(problems));
     return statusOf(problems);
@@ -73,18 +73,17 @@ async function compareChange(
 }
 
 /** The version of both forms, as src/cli/schema/try.schema.json and options.schema.json have it. */
-const schemaVersion = 1;
+const schemaVersion = 2;
 
 function formatReport(report: OptionsReport): string {
   return JSON.stringify({ schemaVersion, ...report }, null, 2);
 }
 
 /** The contract names an edge by its ids alone; the names are in `before` and `after`. */
-function formatJson(comparison: Comparison): string {
-  const { change, before, after, edges, clearEdgeShare, clarity, verdict } = comparison;
-  const plain = edges.map(({ a, b, length, contrast, outcome }) => ({ a, b, length, contrast, outcome }));
+function formatJson({ edges, price, ...rest }: Comparison): string {
+  const plain = ({ a, b, length, contrast, outcome }: ComparedEdge) => ({ a, b, length, contrast, outcome });
   return JSON.stringify(
-    { schemaVersion, change, before, after, edges: plain, clearEdgeShare, clarity, verdict },
+    { schemaVersion, ...rest, edges: edges.map(plain), price: price.map(plain) },
     null,
     2,
   );

@@ -18,7 +18,7 @@ export type BasicWord =
   | "pink"
   | "brown";
 
-const basicWords: readonly BasicWord[] = [
+export const basicWords: readonly BasicWord[] = [
   "black",
   "white",
   "grey",

@@ -1,8 +1,16 @@
-// Floor 1. What a person would call a colour, and how two colours of one flag that share a word are told apart.
-import { anchors, type BasicWord } from "./anchor.ts";
+// Floor 1. What a person would call a colour, what the colours of one flag are called, and what takes their place.
+import { anchors, type BasicWord, basicWords } from "./anchor.ts";
+import { countName, isOwnWord, listDifferences, nameBy } from "./apart.ts";
 import type { Hex } from "./colour.ts";
+import { nameFamily } from "./family.ts";
 import { linearOf } from "./parse.ts";
 import { type Oklch, oklabOf, oklchOf } from "./space.ts";
+
+/** A colour with what it is called. */
+export interface NamedColour {
+  readonly hex: Hex;
+  readonly name: string;
+}
 
 /** OKLCH chroma below which a colour counts as grey, black or white: people see no hue. */
 const greyChroma = 0.018;
@@ -43,9 +51,6 @@ const fullChroma: Readonly<Partial<Record<BasicWord, number>>> = { yellow: 0.135
 /** OKLCH chroma and lightness under which a dull blue is called dark: slate and ink blues look darker than they are. */
 const dullBlue = { chroma: 0.1, lightness01: 0.42 };
 
-/** OKLCH lightness that two shades of one name must differ by to be called lighter and darker. */
-const seenLightnessStep = 0.02;
-
 /**
  * The name a person would use for a colour: black, white, grey, red, orange, yellow (gold too), green, blue, purple, pink
  * or brown, with `light` or `dark` before it where a person would say so.
@@ -64,81 +69,88 @@ export function nameColour(hex: Hex): string {
   return lightness01 > light && chroma < (fullChroma[word] ?? 1) ? `light ${word}` : word;
 }
 
-/**
- * The plain word for a colour, without `light` or `dark`: its family.
- *
- * Throws RangeError where `hex` is not `#rrggbb`. Example: `#12235c` → `blue`.
- */
-export function familyOf(hex: Hex): BasicWord {
+/** Whether all of a name, in small letters, is said in words that names are made of here: `dark yellow`, `off-white`. */
+export function isOwnName(name: string): boolean {
+  const [last, ...before] = name.split(/[ -]/).reverse();
+  return basicWords.some((word) => word === last) && before.every((word) => isOwnWord(word));
+}
+
+/** The word of a colour's name, without `light` or `dark`. Throws RangeError where `hex` is not `#rrggbb`. */
+export function wordOf(hex: Hex): BasicWord {
   return findWord(hex, oklchOf(linearOf(hex)));
 }
 
 /**
- * Names for the colours of one flag, in the order given. Different colours get different names: those that share one are
- * told apart by lightness (`red`, `darker red`, `darkest red`; `dark blue`, `very dark blue`; `light blue`, `very light
- * blue`), or by a number where their lightness is too close (`green`, `green 2`). The order given changes no name, and
- * the same hex twice is one colour with one name.
+ * Names for the colours of one flag, in the order given. The largest of those that share a name has it plain, and the
+ * others have what sets them apart (`darker red`, `very dark blue`, `bluer green`, `off-white`). `shares` are the parts
+ * of the flag that they cover, in any unit; a hex that comes twice is one colour. `given` are names that are settled:
+ * they are kept, and no other colour gets them. The order given changes no name.
  *
- * Throws RangeError where one is not `#rrggbb`.
+ * Throws RangeError where one is not `#rrggbb`. Example: red over 60 % of a flag, a darker one over 5 % → `red`,
+ * `darker red`.
  */
-export function nameColours(hexes: readonly Hex[]): string[] {
-  const shades = [...new Set(hexes)].map((hex) => ({
-    hex,
-    name: nameColour(hex),
-    lightness01: lightnessOf(hex),
-  }));
-  const names = new Map<Hex, string>();
-  for (const name of new Set(shades.map((shade) => shade.name))) {
-    const sharing = shades.filter((shade) => shade.name === name).sort(compareShades);
-    tellApart(name, sharing).forEach((own, index) => {
-      const shade = sharing[index];
-      if (shade !== undefined) names.set(shade.hex, own);
-    });
+export function nameColours(
+  hexes: readonly Hex[],
+  shares: readonly number[],
+  given: ReadonlyMap<Hex, string> = new Map(),
+): string[] {
+  const areas = new Map<Hex, number>();
+  for (const [index, hex] of hexes.entries()) areas.set(hex, (areas.get(hex) ?? 0) + (shares[index] ?? 0));
+  const largestFirst = [...areas].sort(([a, x], [b, y]) => y - x || (a < b ? -1 : 1)).map(([hex]) => hex);
+  const names = new Map([...given].filter(([hex]) => areas.has(hex)));
+  const shades = largestFirst.map((hex) => ({ hex, word: wordOf(hex), plain: nameColour(hex) }));
+  for (const word of new Set(shades.map((shade) => shade.word))) {
+    nameFamily(
+      word,
+      shades.filter((shade) => shade.word === word),
+      names,
+    );
   }
   return hexes.map((hex) => names.get(hex) ?? nameColour(hex));
 }
 
-interface Shade {
-  readonly hex: Hex;
-  readonly lightness01: number;
+/**
+ * The name of `hex` where it takes the place of `today` in a flag whose other colours are `others`. `called` is what the
+ * author or the palette calls it, if they do. It has the name of another colour, or today's, only where it is that very
+ * colour. A colour that keeps the word of today's is named by how it differs: `lighter green`, `dark blue` for blue.
+ *
+ * Throws RangeError where a hex is not `#rrggbb`.
+ */
+export function nameReplacement(
+  hex: Hex,
+  today: NamedColour,
+  others: readonly NamedColour[],
+  called?: string,
+): string {
+  const flag = [today, ...others];
+  const same = flag.find((colour) => colour.hex === hex);
+  if (same !== undefined) return same.name;
+  const plain = called ?? nameColour(hex);
+  const clash = flag.find(({ name }) => name === plain);
+  const keepsWord = called === undefined && wordOf(hex) === wordOf(today.hex);
+  const saysMore = plain.includes(" ") && plain !== nameColour(today.hex);
+  if (clash === undefined && (!keepsWord || saysMore)) return plain;
+  const noun = called === undefined || isOwnName(called) ? wordOf(hex) : called;
+  return nameApart(hex, noun, keepsWord ? today : (clash ?? today), flag);
 }
 
-/** Lightest first; equals by hex, so that the order is the same every time. */
-function compareShades(a: Shade, b: Shade): number {
-  return b.lightness01 - a.lightness01 || (a.hex < b.hex ? -1 : 1);
-}
-
-/** The own names of shades that share `name`, which come lightest first. */
-function tellApart(name: string, shades: readonly Shade[]): readonly string[] {
-  const areApart = shades.every((shade, index) => {
-    const lighter = shades[index - 1];
-    return lighter === undefined || lighter.lightness01 - shade.lightness01 >= seenLightnessStep;
-  });
-  if (!areApart) return shades.map((_, index) => numbered(name, index));
-  // Black and the light forms keep the plain name for the darkest, for nothing reads as `darker black`.
-  if (name === "black") return comparatives(name, "lighter", "lightest", shades.length).reverse();
-  if (name.startsWith("light ")) return intensified(name, shades.length).reverse();
-  if (name.startsWith("dark ")) return intensified(name, shades.length);
-  return comparatives(name, "darker", "darkest", shades.length);
-}
-
-/** `red`, `darker red`, `darkest red`; from four on the middle ones are numbered. */
-function comparatives(name: string, more: string, most: string, count: number): string[] {
-  return Array.from({ length: count }, (_, index) => {
-    if (index === 0) return name;
-    return index === count - 1 && count > 2 ? `${most} ${name}` : numbered(`${more} ${name}`, index - 1);
-  });
-}
-
-/** `dark blue`, `very dark blue`, `very dark blue 2`. */
-function intensified(name: string, count: number): string[] {
-  return Array.from({ length: count }, (_, index) =>
-    index === 0 ? name : numbered(`very ${name}`, index - 1),
+/** The first name by which `hex` differs from `from` that no colour of the flag has and none gives the lie to. */
+function nameApart(hex: Hex, noun: string, from: NamedColour, flag: readonly NamedColour[]): string {
+  const word = wordOf(hex);
+  const [first, ...more] = listDifferences(word, from.hex, hex);
+  const comparative = first?.comparative ?? "";
+  const isSo = (other: NamedColour): boolean =>
+    listDifferences(word, other.hex, hex).some((difference) => difference.comparative === comparative);
+  const holderOf = (name: string): NamedColour | undefined => flag.find((colour) => colour.name === name);
+  const rival = holderOf(noun);
+  const name = rival === undefined || isSo(rival) ? nameBy(comparative, noun) : `mid ${noun}`;
+  const holder = holderOf(name);
+  const degree = holder === undefined || isSo(holder) ? "much" : "slightly";
+  const qualified = more.map(({ quality }) => nameBy(comparative, `${quality} ${noun}`));
+  const free = [name, `${degree} ${comparative} ${noun}`, ...qualified];
+  return (
+    free.find((one) => holderOf(one) === undefined) ?? countName(name, (one) => holderOf(one) !== undefined)
   );
-}
-
-function numbered(name: string, index: number): string {
-  return index === 0 ? name : `${name} ${index + 1}`;
 }
 
 function findWord(hex: Hex, { lightness01, chroma }: Oklch): BasicWord {
@@ -159,8 +171,4 @@ function findWord(hex: Hex, { lightness01, chroma }: Oklch): BasicWord {
     }
   }
   return nearest;
-}
-
-function lightnessOf(hex: Hex): number {
-  return oklchOf(linearOf(hex)).lightness01;
 }

@@ -1,9 +1,7 @@
 // Floor 4, step 6a. What a paint may be replaced by: the palette, the flag's own other colours, its own hue in another shade.
 import type { Cloth } from "../colour/cloth.ts";
 import type { Hex } from "../colour/colour.ts";
-import { nameColour } from "../colour/name.ts";
-import { linearOf } from "../colour/parse.ts";
-import { oklchOf } from "../colour/space.ts";
+import { nameReplacement } from "../colour/name.ts";
 import { listDeciding } from "./clarity.ts";
 import type { PaintLook } from "./figures.ts";
 import { endsOf } from "./pair.ts";
@@ -46,12 +44,14 @@ export function listCandidates(
   book: SwatchBook,
 ): readonly Candidate[] {
   const today = (subject.looks[subject.paint] as PaintLook).hex;
-  const kept: readonly Candidate[] =
-    least === null ? [] : [{ hex: least.hex, name: nameShade(today, least.hex), kind: "keptHue" }];
+  const kept = least === null ? [] : [{ hex: least.hex, name: undefined, kind: "keptHue" as const }];
   const found = new Map<Hex, Candidate>();
-  for (const candidate of [...palette, ...own, ...kept])
+  for (const { name, ...candidate } of [...palette, ...own, ...kept])
     if (!found.has(candidate.hex) && book.distanceOf(today, candidate.hex) >= leastDistance)
-      found.set(candidate.hex, candidate);
+      found.set(candidate.hex, {
+        ...candidate,
+        name: nameIn(subject, candidate.hex, [...found.values()], name),
+      });
   return [...found.values()];
 }
 
@@ -80,11 +80,7 @@ export function otherSide(edge: TableEdge, paint: number): number | undefined {
   return edge.b === paint ? edge.a : undefined;
 }
 
-/** `light blue`, `black`; where the plain word stays the same, `lighter blue` or `darker blue`. */
-function nameShade(today: Hex, next: Hex): string {
-  const name = nameColour(next);
-  const isLighter = oklchOf(linearOf(next)).lightness01 > oklchOf(linearOf(today)).lightness01;
-  return name === nameColour(today)
-    ? `${isLighter ? "lighter" : "darker"} ${name.replace(/^(?:light|dark) /, "")}`
-    : name;
+/** What `hex` is called in the place of the subject's paint: unlike the flag's other colours, and unlike `offered`. */
+function nameIn({ looks, paint }: Subject, hex: Hex, offered: readonly Candidate[], called?: string): string {
+  return nameReplacement(hex, looks[paint] as PaintLook, [...looks, ...offered], called);
 }

@@ -9,6 +9,7 @@ import {
   measureContrastOf,
   measureEdge,
   type PaintLook,
+  seenAlong,
   summarise,
 } from "./figures.ts";
 import type { MeasuredEdge, VisionFigures } from "./measure.ts";
@@ -110,10 +111,8 @@ function measureAfter(
 }
 
 function differ(looks: readonly PaintLook[], edge: TableEdge): number {
-  return measureDifference(
-    linearOf(looks[edge.a]?.hex ?? "#000000"),
-    linearOf(looks[edge.b]?.hex ?? "#000000"),
-  );
+  const [one, other] = seenAlong(looks, edge);
+  return measureDifference(linearOf(one.hex), linearOf(other.hex));
 }
 
 function describePair({ before, after, outcome }: Pair): ComparedEdge {

@@ -17,7 +17,13 @@ export interface ComparedEdge {
 }
 
 export interface Comparison {
-  readonly change: { readonly replace: string; readonly with: string; readonly only?: string };
+  readonly change: {
+    readonly replace: string;
+    readonly with: string;
+    readonly only?: string;
+    /** What readers call the part that `only` selects. */
+    readonly part?: string;
+  };
   readonly before: Measure;
   readonly after: Measure;
   readonly edges: readonly ComparedEdge[];

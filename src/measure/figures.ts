@@ -14,28 +14,50 @@ import {
   measureStrength,
 } from "./clarity.ts";
 import { measureFocus } from "./focus.ts";
-import type { Measure, MeasuredColour, MeasuredEdge, VisionFigures } from "./measure.ts";
+import type { Measure, MeasuredColour, MeasuredEdge, PaintPart, VisionFigures } from "./measure.ts";
 import type { EdgeTable, TableEdge, TableFocus } from "./table.ts";
 
-/** What a paint looks like: its colour, and the ends it runs between where it is uneven. */
-export interface PaintLook {
+/** A colour, and the ends it runs between where it is uneven. */
+export interface Ends {
   readonly hex: Hex;
-  readonly name: string;
   readonly uneven: { readonly lightest: Hex; readonly darkest: Hex } | null;
+}
+
+/**
+ * What a paint looks like as a whole; `beside` what it looks like along its edge with another paint, by the index of that
+ * paint, where that may be something else.
+ */
+export interface PaintLook extends Ends {
+  readonly name: string;
+  /** Absent where it is a whole paint, and after a change of it. */
+  readonly part?: PaintPart;
+  readonly beside?: ReadonlyMap<number, Ends>;
+}
+
+/** Returns what the two paints of an edge look like along it. */
+export function seenAlong(
+  looks: readonly PaintLook[],
+  { a, b }: Pick<TableEdge, "a" | "b">,
+): readonly [PaintLook, PaintLook] {
+  const along = (look: PaintLook, other: number): PaintLook =>
+    look.beside === undefined ? look : { ...look, ...look.beside.get(other) };
+  return [along(looks[a] as PaintLook, b), along(looks[b] as PaintLook, a)];
 }
 
 /** ΔE00 from which a pair of low contrast counts as told apart by hue (our own judgement). */
 const hueDifference = 20;
 
-/** Measures one edge between two looks. An uneven paint counts with whichever of its ends is nearer to the other. */
+/**
+ * Measures one edge between two looks, as they are along it. An uneven paint counts with whichever of its ends is nearer to
+ * the other.
+ */
 export function measureEdge(
   table: EdgeTable,
   edge: TableEdge,
   looks: readonly PaintLook[],
   cloth: Cloth = defaultCloth,
 ): MeasuredEdge {
-  const one = looks[edge.a] as PaintLook;
-  const other = looks[edge.b] as PaintLook;
+  const [one, other] = seenAlong(looks, edge);
   const worst = findWorst(one, other, (linear) => linear, cloth);
   const { contrast } = worst;
   const deltaE00 = measureDifference(linearOf(one.hex), linearOf(other.hex));
@@ -52,7 +74,7 @@ export function measureEdge(
     contrastRatio: measureContrastRatio(linearOf(one.hex), linearOf(other.hex)),
     deltaE00,
     hueOnly: grade === "weak" && deltaE00 >= hueDifference,
-    tincture: findTincture(one.hex, other.hex),
+    tincture: findTincture(looks[edge.a]?.hex ?? one.hex, looks[edge.b]?.hex ?? other.hex),
     vision: {
       protan: seenBy("protan", one, other, cloth),
       deutan: seenBy("deutan", one, other, cloth),
@@ -69,8 +91,8 @@ export function measureEdge(
 
 /** Returns the contrast of one edge, in percent, as {@link measureEdge} does. */
 export function measureContrastOf(edge: TableEdge, looks: readonly PaintLook[], cloth: Cloth): number {
-  return findWorst(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, (linear) => linear, cloth)
-    .contrast;
+  const [one, other] = seenAlong(looks, edge);
+  return findWorst(one, other, (linear) => linear, cloth).contrast;
 }
 
 function seenBy(
@@ -127,6 +149,7 @@ export function describeColours(
       id: paint.id,
       hex: look.hex,
       name: look.name,
+      ...(look.part === undefined ? {} : { part: look.part }),
       tincture: tinctureOf(look.hex),
       share: paint.share,
       touchesBorder: paint.touchesBorder,

@@ -4,12 +4,20 @@ import type { Hex } from "../colour/colour.ts";
 import type { Grade } from "../colour/contrast.ts";
 import type { Tincture } from "../colour/tincture.ts";
 
+/** The part of a paint that `only` selects: `of` is the name of the whole, `called` what readers call the part. */
+export interface PaintPart {
+  readonly of: string;
+  readonly called?: string;
+}
+
 /** One paint of a drawing. Shares are fractions of the flag's area; reflectance is cloth reflectance in percent. */
 export interface MeasuredColour {
   /** `p1`, `p2` … by area, largest first; `p1s` is the part of `p1` that `only` selects. */
   readonly id: string;
   readonly hex: Hex;
   readonly name: string;
+  /** Absent where it is a whole paint. */
+  readonly part?: PaintPart;
   readonly tincture: Tincture;
   readonly share: number;
   readonly touchesBorder: boolean;

@@ -1,23 +1,43 @@
-// Floor 4, for step 4. Why a paint has no shade that clears, in one sentence with the limits it would have to keep.
+// Floor 4, for the options. Why a paint has no shade that is well clear of its neighbours, in one sentence with the limits it would have to keep.
+import { nameColour } from "../colour/name.ts";
 import { formatLimit } from "./format.ts";
-import type { Demand, ShadeFinding } from "./shade.ts";
+import type { Demand, Shade, ShadeFinding } from "./shade.ts";
 
 /**
- * Returns the sentence, or undefined where a shade clears or none is needed. `word` is the plain word for the colour.
+ * Returns the sentence, or undefined where a shade meets every demand or none is needed. *Well clear* is clear with 5 points
+ * in hand, and no grade lost. `word` is the plain word for the colour.
  *
- * Example: “No shade of this blue clears both black and yellow: beside black it would have to reflect 24.7 % or more,
- * beside yellow 19.2 % or less.”
+ * Examples: “No shade of this blue is well clear of both black and yellow: beside black it would have to reflect 24.7 % or more,
+ * beside yellow 19.2 % or less.” “No shade of this red is well clear of dark blue: the nearest that is well clear is pink, #e8818c.”
  */
-export function describeNoShade(word: string, { isClear, least, demands }: ShadeFinding): string | undefined {
+export function describeNoShade(
+  word: string,
+  { isClear, least, lighter, darker, demands }: ShadeFinding,
+): string | undefined {
   if (isClear || least !== null) return undefined;
+  const others = [lighter, darker].filter((shade) => shade !== null);
+  if (others.length > 0)
+    return `No shade of this ${word} is well clear of ${listNames(namesOf(demands))}: ${nameOthers(others)}.`;
   const hopeless = demands.find(({ atMost, atLeast }) => atMost === null && atLeast === null);
-  if (hopeless !== undefined) return `No shade of this ${word} clears ${hopeless.name}.`;
+  if (hopeless !== undefined) return `No shade of this ${word} is well clear of ${hopeless.name}.`;
   const floor = highest(demands);
   const ceiling = lowest(demands);
   const limits = formatLimits(floor, ceiling);
   const areOpposed = floor !== undefined && ceiling !== undefined && floor.percent > ceiling.percent;
-  const names = areOpposed ? [floor.name, ceiling.name] : [...new Set(demands.map(({ name }) => name))];
-  return `No shade of this ${word} clears ${listNames(names)}${limits}.`;
+  const names = areOpposed ? [floor.name, ceiling.name] : namesOf(demands);
+  return `No shade of this ${word} is well clear of ${listNames(names)}${limits}.`;
+}
+
+function namesOf(demands: readonly Demand[]): readonly string[] {
+  return [...new Set(demands.map(({ name }) => name))];
+}
+
+/** Shades that are well clear and are called by another word. */
+function nameOthers(shades: readonly Shade[]): string {
+  const named = shades.map(({ hex }) => `${nameColour(hex)}, ${hex}`);
+  return named.length === 1
+    ? `the nearest that is well clear is ${named[0]}`
+    : `the nearest that are well clear are ${named.join(", and ")}`;
 }
 
 interface Limit {

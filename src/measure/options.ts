@@ -11,7 +11,7 @@ import {
 } from "./clarity.ts";
 import type { Outcome } from "./comparison.ts";
 import { type Confusion, findConfusable, findConfusions } from "./confusion.ts";
-import type { PaintLook } from "./figures.ts";
+import { type PaintLook, seenAlong } from "./figures.ts";
 import { judgeEdge, type PairFigures } from "./outcome.ts";
 import { contrastOf, type PaintPair, pairOf } from "./pair.ts";
 import type { SwatchBook } from "./swatch.ts";
@@ -90,9 +90,7 @@ export function measureToday(
 ): OptionMarks | null {
   return markEdges(
     table.edges.flatMap((edge) =>
-      isOne(table, edge)
-        ? []
-        : [{ ...edge, contrast: contrastOf(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, book) }],
+      isOne(table, edge) ? [] : [{ ...edge, contrast: contrastOf(...seenAlong(looks, edge), book) }],
     ),
   );
 }
@@ -116,11 +114,10 @@ export function listToday(subject: Subject, book: SwatchBook): readonly TodayEdg
 }
 
 function listTouched({ table, looks, paint }: Subject, book: SwatchBook): readonly Touched[] {
-  const own = looks[paint] as PaintLook;
   return table.edges.flatMap((edge): Touched[] => {
-    const at = otherSide(edge, paint);
-    const other = at === undefined ? undefined : looks[at];
-    if (other === undefined || edge.length === 0) return [];
+    if (otherSide(edge, paint) === undefined || edge.length === 0) return [];
+    const [one, two] = seenAlong(looks, edge);
+    const [own, other] = edge.a === paint ? [one, two] : [two, one];
     return [{ edge, other, before: isOne(table, edge) ? null : figuresOf(own, other, book) }];
   });
 }
@@ -129,7 +126,7 @@ function listTouched({ table, looks, paint }: Subject, book: SwatchBook): readon
 function listRest({ table, looks, paint }: Subject, book: SwatchBook): readonly WeighedEdge[] {
   return table.edges.flatMap((edge): WeighedEdge[] => {
     if (otherSide(edge, paint) !== undefined) return [];
-    const figures = figuresOf(looks[edge.a] as PaintLook, looks[edge.b] as PaintLook, book);
+    const figures = figuresOf(...seenAlong(looks, edge), book);
     if (isOne(table, edge) && judgeEdge(null, figures) === undefined) return [];
     return [{ ...edge, contrast: figures.contrast }];
   });

@@ -1,6 +1,6 @@
 // Floor 4, step 6c. Options in order, equals side by side, by the colour that is changed, and the colours to change first.
 import type { Hex } from "../colour/colour.ts";
-import { familyOf } from "../colour/name.ts";
+import { wordOf } from "../colour/name.ts";
 import { roundMark } from "./clarity.ts";
 import type { Option, OptionMarks } from "./options.ts";
 
@@ -51,7 +51,7 @@ export function rankOptions(options: readonly Option[]): Ranking {
       keys: [
         -roundMark(option.clarity),
         -roundMark(option.strength),
-        familyOf(option.replace) === familyOf(option.with) ? 0 : 1,
+        wordOf(option.replace) === wordOf(option.with) ? 0 : 1,
         roundDeparture(option),
         index,
       ],

@@ -3,7 +3,7 @@ import { clearFrom } from "../colour/contrast.ts";
 import { roundMark } from "./clarity.ts";
 import { formatContrast, formatPercent, formatShare } from "./format.ts";
 import type { OptionMarks, TodayEdge } from "./options.ts";
-import type { ColourOptions } from "./rank.ts";
+import { type ColourOptions, leastGain } from "./rank.ts";
 
 /** A paint that was tried: its name, and its deciding edges today. */
 export interface TriedPaint {
@@ -21,8 +21,8 @@ const detail = 0.03;
 /**
  * Says why the paints of `first` come first. Throws RangeError where there is none.
  *
- * Example: “Change red first (34 % of the flag): with white in its place clarity rises from 53 % to 100 %. What gains most
- * is its edge with black, at a contrast of 27 % today.”
+ * Example: “Change red first (34 % of the flag): with white in its place clarity rises from 53 % to 100 %. Most is gained
+ * where red meets black (contrast 27 % today).”
  */
 export function explainFirst(
   first: readonly ColourOptions[],
@@ -33,16 +33,37 @@ export function explainFirst(
   if (one === undefined) throw new RangeError("no colour to change first, so nothing to explain");
   const nameOf = (id: string): string => tried.find((paint) => paint.id === id)?.name ?? id;
   const from = formatPercent(today.clarity, 0);
-  const says =
-    first.length === 1
-      ? `Change ${nameOf(one.id)} first (${formatShare(one.share, 0)} of the flag): with ${one.best.name} in its place clarity rises from ${from} to ${formatPercent(one.best.clarity, 0)}.`
-      : `Change ${listNames(first.map(({ id, share }) => `${nameOf(id)} (${formatShare(share, 0)} of the flag)`))} first: clarity rises from ${from} ${listNames(first.map(({ id, best }) => `to ${formatPercent(best.clarity, 0)} with ${best.name} for ${nameOf(id)}`))}.`;
+  const says = first.length === 1 ? sayOne(one, nameOf(one.id), from) : saySeveral(first, nameOf, from);
   const isDetail = roundMark(today.clarity) >= wholeClear && first.every(({ share }) => share < detail);
   return [
     ...(isDetail ? [`The flag as a whole is clear, at ${from}; only a detail gains.`] : []),
     says,
-    ...explainEdge(one, tried),
+    ...explainEdge(one, nameOf(one.id), tried),
   ].join(" ");
+}
+
+function sayOne({ share, best }: ColourOptions, name: string, from: string): string {
+  return `Change ${name} first (${formatShare(share, 0)} of the flag): with ${best.name} in its place clarity rises from ${from} to ${formatPercent(best.clarity, 0)}.`;
+}
+
+/** Colours that come to the same with the same replacement are told together. */
+function saySeveral(first: readonly ColourOptions[], nameOf: (id: string) => string, from: string): string {
+  const colours = first.map(
+    ({ id, share }, index) => `${nameOf(id)} (${formatShare(share, 0)}${index === 0 ? " of the flag" : ""})`,
+  );
+  const ends = first.map(({ best }) => ({ name: best.name, to: formatPercent(best.clarity, 0) }));
+  const [end] = ends;
+  const areAlike = ends.every(({ name, to }) => name === end?.name && to === end.to);
+  const either = first.length === 2 ? "either" : "any of them";
+  const moves = first.map(
+    ({ id }, index) =>
+      `with ${ends[index]?.name} for ${nameOf(id)}${index === 0 ? ` clarity rises from ${from}` : ""} to ${ends[index]?.to}`,
+  );
+  return `Change ${listNames(colours)} first: ${
+    areAlike
+      ? `with ${end?.name} in place of ${either} clarity rises from ${from} to ${end?.to}`
+      : moves.join(", ")
+  }.`;
 }
 
 /** Says why no colour comes first. `today` is null where the drawing has no edge. */
@@ -51,13 +72,20 @@ export function explainNone(today: OptionMarks | null, tried: number, ranked: nu
   if (tried === 0) return "None of the colours could be tried.";
   if (ranked === 0) return "Every change that was tried merges a third of a charge's outline or more.";
   const clarity = formatPercent(today.clarity, 0);
-  return roundMark(today.clarity) >= wholeClear
-    ? `Clear as it is, at ${clarity}: no single change brings five points.`
-    : `No single change brings five points to a clarity of ${clarity}.`;
+  const mark = roundMark(today.clarity);
+  if (mark > 100 - leastGain) return `The flag is clear as it is, at a clarity of ${clarity}.`;
+  const none = "no single change brings five points more";
+  return mark >= wholeClear
+    ? `The flag is clear as it is, at a clarity of ${clarity}: ${none}.`
+    : `The flag has a clarity of ${clarity}, and ${none}.`;
 }
 
 /** The edge that gains most: its weight times what it lacks of clear today. */
-function explainEdge({ id, best }: ColourOptions, tried: readonly TriedPaint[]): readonly string[] {
+function explainEdge(
+  { id, best }: ColourOptions,
+  name: string,
+  tried: readonly TriedPaint[],
+): readonly string[] {
   const up = new Set([...best.gained, ...best.better].map(({ a, b }) => `${a} ${b}`));
   const lack = ({ weight, contrast }: TodayEdge): number => weight * (clearFrom - contrast);
   const [most] = (tried.find((paint) => paint.id === id)?.edges ?? [])
@@ -66,7 +94,7 @@ function explainEdge({ id, best }: ColourOptions, tried: readonly TriedPaint[]):
   return most === undefined
     ? []
     : [
-        `What gains most is its edge with ${most.other}, at a contrast of ${formatContrast(most.contrast, 0)} today.`,
+        `Most is gained where ${name} meets ${most.other} (contrast ${formatContrast(most.contrast, 0)} today).`,
       ];
 }
 

@@ -3,7 +3,7 @@ import { type Cloth, measureReflectance } from "../colour/cloth.ts";
 import type { Hex } from "../colour/colour.ts";
 import { clearFrom, measureContrast, strongFrom } from "../colour/contrast.ts";
 import { measureDifference } from "../colour/difference.ts";
-import { familyOf } from "../colour/name.ts";
+import { wordOf } from "../colour/name.ts";
 import { hexOf, linearOf } from "../colour/parse.ts";
 import { linearOfOklch, type Oklch, oklchOf } from "../colour/space.ts";
 
@@ -84,7 +84,7 @@ export function findShade(hex: Hex, neighbours: readonly Neighbour[], cloth: Clo
           hex: shade,
           deltaE00: measureDifference(linearOf(hex), linearOf(shade)),
           contrast: measureLowest(reflectanceOf(shade, cloth), all),
-          isFamily: familyOf(shade) === familyOf(hex),
+          isFamily: wordOf(shade) === wordOf(hex),
         };
   };
   const [darker, lighter] = [solve(-1), solve(1)];

@@ -11,8 +11,8 @@ export interface Filled {
 
 /**
  * Returns the labels with every pixel of `vanished` given to the nearest remaining paint (Euclidean, by pixel centre;
- * wave by wave, so that a vanished line is halved between its two sides). Transparent pixels neither
- * give nor take. A pixel that no paint reaches keeps its label.
+ * wave by wave, so that a vanished line is halved between its two sides). Transparent pixels give
+ * nothing. A pixel that no paint reaches keeps its label.
  */
 export function fillVanished(map: LabelMap, vanished: Int32Array): Filled {
   const labels = map.labels.slice();

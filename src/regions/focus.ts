@@ -1,64 +1,42 @@
 // Floor 3, step 4b. The focus: which pixels show what has to be seen, the charges.
+
 import type { RegionMap } from "./component.ts";
+import { groupNeighbours, Surroundings } from "./field.ts";
 
-/** A region over this share of the flag is a field within a bordure, not a charge (our own judgement). */
-const largestCharge = 0.35;
-
-/**
- * Returns the regions that are charges: those that touch neither border nor transparency, without those over 35 % of
- * the flag and without holes: regions that have the paint of a region around the charge they belong to.
- */
-export function findCharges({ regions }: RegionMap, flagPixels: number): ReadonlySet<number> {
-  const inner = new Set<number>();
-  for (const [index, region] of regions.entries()) {
-    if (!region.touchesOutside && region.pixels <= largestCharge * flagPixels) inner.add(index);
-  }
-  const charges = new Set<number>();
-  for (const group of groupNeighbours(inner, (index) => regions[index]?.neighbours ?? [])) {
-    const around = new Set<number>();
-    for (const index of group)
-      for (const next of regions[index]?.neighbours ?? [])
-        if (!inner.has(next)) around.add(regions[next]?.label ?? 0);
-    for (const index of pickCharges(group, regions, inner, around)) charges.add(index);
-  }
-  return charges;
-}
+/** All charges together are no focus under this share of the flag (our own judgement). */
+const leastFocus = 0.002;
+/** What is under the one share of the largest charge and the other of the flag is a speck beside it (our own judgement). */
+const [leastBeside, leastCharge] = [0.01, 0.0005] as const;
 
 /**
- * Regions with the paint of a field around them are the field seen through the charge. Where there are no others the
- * charge is counterchanged: then only what it encloses is field.
+ * Returns the regions that are charges: those that touch neither border nor transparency, with what they enclose, without
+ * fields within a bordure (what lies on them is looked at the same way), parts of a division, holes in the paint of a field
+ * around, and specks.
  */
-function pickCharges(
-  group: readonly number[],
-  regions: RegionMap["regions"],
-  inner: ReadonlySet<number>,
-  around: ReadonlySet<number>,
-): readonly number[] {
-  const own = group.filter((index) => !around.has(regions[index]?.label ?? 0));
-  if (own.length > 0) return own;
-  return group.filter((index) => ![...(regions[index]?.neighbours ?? [])].every((next) => inner.has(next)));
-}
-
-function groupNeighbours(
-  members: ReadonlySet<number>,
-  neighboursOf: (index: number) => Iterable<number>,
-): readonly (readonly number[])[] {
-  const groups: number[][] = [];
-  const seen = new Set<number>();
-  for (const start of members) {
-    if (seen.has(start)) continue;
-    const group = [start];
-    seen.add(start);
-    for (const index of group) {
-      for (const next of neighboursOf(index)) {
-        if (!members.has(next) || seen.has(next)) continue;
-        seen.add(next);
-        group.push(next);
+export function findCharges(map: RegionMap, flagPixels: number): ReadonlySet<number> {
+  const around = new Surroundings(map, flagPixels);
+  const charges: (readonly number[])[] = [];
+  let inner = new Set(
+    [...map.regions.keys()].filter((index) => map.regions[index]?.touchesOutside === false),
+  );
+  while (inner.size > 0) {
+    const next = new Set<number>();
+    for (const group of groupNeighbours(inner, (index) => around.neighboursOf(index))) {
+      const isField = around.isField(group) || around.isWedge(group);
+      const ground = new Set(isField ? around.rimOf(group) : around.findDivisions(group));
+      if (ground.size > 0) {
+        for (const index of group) if (!ground.has(index)) next.add(index);
+      } else {
+        const field = around.findFieldWithin(group);
+        charges.push(group.filter((index) => !field.has(index)));
       }
     }
-    groups.push(group);
+    inner = next;
   }
-  return groups;
+  const largest = Math.max(0, ...charges.map((charge) => around.pixelsOf(charge)));
+  const least = Math.min(leastBeside * largest, leastCharge * flagPixels);
+  const kept = charges.filter((charge) => around.pixelsOf(charge) >= least).flat();
+  return new Set(around.pixelsOf(kept) < leastFocus * flagPixels ? [] : kept);
 }
 
 /** Returns a mask (1 = focus) of the pixels whose region is in `chosen`. */

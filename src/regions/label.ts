@@ -1,5 +1,5 @@
 // Floor 3, step 2. The picture of a label drawing → a map that says which paint each pixel shows.
-import type { Raster } from "./raster.ts";
+import { type Raster, wordOf, wordsOf } from "./raster.ts";
 
 /**
  * Which paint each pixel shows, row by row from the upper hoist: 0 is transparent, `n` is the paint with index n − 1.
@@ -20,10 +20,10 @@ const unknown = 0xffff;
  */
 export function readLabels(raster: Raster, codes: readonly number[]): LabelMap {
   const { width, height } = raster;
-  const pixels = pixelsOf(raster);
+  const pixels = wordsOf(raster);
   const labels = new Uint16Array(width * height);
   const known = new Map<number, number>();
-  for (const [index, code] of codes.entries()) known.set(packed(code), index + 1);
+  for (const [index, code] of codes.entries()) known.set(wordOf(code), index + 1);
   const open: number[] = [];
   const bytes = Buffer.from(pixels.buffer, pixels.byteOffset, pixels.byteLength);
   for (let row = 0; row < labels.length; row += width) {
@@ -54,16 +54,6 @@ function repeatOpen(open: number[], rowAbove: number, width: number): void {
   let first = open.length;
   while (first > 0 && (open[first - 1] as number) >= rowAbove) first -= 1;
   for (const at of open.slice(first)) open.push(at + width);
-}
-
-/** The picture as one 32-bit number a pixel, 0xaabbggrr. */
-function pixelsOf({ rgba }: Raster): Uint32Array {
-  const bytes = rgba.byteOffset % 4 === 0 ? rgba : rgba.slice();
-  return new Uint32Array(bytes.buffer, bytes.byteOffset, bytes.length >> 2);
-}
-
-function packed(code: number): number {
-  return (0xff000000 | ((code & 0xff) << 16) | (code & 0xff00) | (code >> 16)) >>> 0;
 }
 
 /** Works inward from the known pixels, ring by ring, until no pixel is open. */
@@ -110,7 +100,7 @@ function nearestNeighbour(
       if (x + dx < 0 || x + dx >= width || y + dy < 0 || y + dy >= height) continue;
       const label = labels[at + dy * width + dx] as number;
       if (label === unknown || label === 0) continue;
-      const distance = distanceOf(pixel, packed(codes[label - 1] ?? 0)) + (dx !== 0 && dy !== 0 ? 1 : 0);
+      const distance = distanceOf(pixel, wordOf(codes[label - 1] ?? 0)) + (dx !== 0 && dy !== 0 ? 1 : 0);
       if (distance < bestDistance) {
         best = label;
         bestDistance = distance;

@@ -31,6 +31,8 @@ export function findNearLimit(
   const counts = new Map<number, number>();
   const count = (at: number, by: number): void => {
     const label = labels[at] as number;
+    // A pixel of a slit went with the paint that it was given to.
+    if (label === 0) return;
     counts.set(label, (counts.get(label) ?? 0) + by);
   };
   for (const at of goneFar) count(at, 1);

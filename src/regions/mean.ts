@@ -20,8 +20,13 @@ const trimmed = 0.02;
 export function measureSeen(picture: Raster, map: LabelMap, label: number): SeenPaint | null {
   let inside = pixelsOf(map, label, true);
   if (inside.length === 0) inside = pixelsOf(map, label, false);
-  if (inside.length === 0) return null;
-  const colours = inside.map((at) => linearAt(picture, at)).sort((a, b) => luminanceOf(a) - luminanceOf(b));
+  return summariseSeen(picture, inside);
+}
+
+/** The same for pixels by number; null where there are none. */
+export function summariseSeen(picture: Raster, pixels: readonly number[]): SeenPaint | null {
+  if (pixels.length === 0) return null;
+  const colours = pixels.map((at) => linearAt(picture, at)).sort((a, b) => luminanceOf(a) - luminanceOf(b));
   const end = Math.max(1, Math.round(colours.length * trimmed));
   return {
     mean: meanOf(colours),
@@ -30,25 +35,29 @@ export function measureSeen(picture: Raster, map: LabelMap, label: number): Seen
   };
 }
 
-function pixelsOf({ width, height, labels }: LabelMap, label: number, inner: boolean): number[] {
+function pixelsOf(map: LabelMap, label: number, inner: boolean): number[] {
+  const { width, height, labels } = map;
   const found: number[] = [];
   for (let y = 0; y < height; y += 1) {
     for (let x = 0; x < width; x += 1) {
       const at = y * width + x;
-      if (labels[at] !== label) continue;
-      const isInner =
-        x > 0 &&
-        y > 0 &&
-        x < width - 1 &&
-        y < height - 1 &&
-        labels[at - 1] === label &&
-        labels[at + 1] === label &&
-        labels[at - width] === label &&
-        labels[at + width] === label;
-      if (!inner || isInner) found.push(at);
+      if (labels[at] === label && (!inner || isInner(map, x, y, label))) found.push(at);
     }
   }
   return found;
+}
+
+/** Whether a pixel and the four beside it lie in the map and have `label`. */
+export function isInner({ width, height, labels }: LabelMap, x: number, y: number, label: number): boolean {
+  if (x < 1 || y < 1 || x >= width - 1 || y >= height - 1) return false;
+  const at = y * width + x;
+  return (
+    labels[at] === label &&
+    labels[at - 1] === label &&
+    labels[at + 1] === label &&
+    labels[at - width] === label &&
+    labels[at + width] === label
+  );
 }
 
 const linearOfByte = Float64Array.from({ length: 256 }, (_, byte) => {

@@ -1,4 +1,5 @@
 // Floor 3. The pieces of a mask: 4-connected parts of the focus, with how far each of them reaches.
+import { findBoxes, heightOf, widthOf } from "./box.ts";
 import { findRegions } from "./component.ts";
 import { findRuns, type Runs } from "./runs.ts";
 
@@ -18,22 +19,19 @@ export interface Pieces {
 /** Finds the pieces of a mask of `width` by `height` pixels (1 = in it). One pass over the pixels, then over the runs. */
 export function findPieces(mask: Uint8Array, width: number, height: number): Pieces {
   const runs = findRuns({ width, height, exactShare: 1, labels: new Uint16Array(mask) });
-  const { regions, regionOf } = findRegions(runs);
-  const boxes = regions.map(() => ({ left: width, right: 0, top: height, bottom: 0 }));
-  for (let y = 0; y < height; y += 1) {
-    const end = runs.rowStart[y + 1] as number;
-    for (let run = runs.rowStart[y] as number; run < end; run += 1) {
-      const box = boxes[regionOf[run] as number];
-      if (box === undefined) continue;
-      box.left = Math.min(box.left, (runs.start[run] as number) - y * width);
-      box.right = Math.max(box.right, (runs.start[run + 1] as number) - y * width);
-      box.top = Math.min(box.top, y);
-      box.bottom = y + 1;
-    }
-  }
-  const pieces = boxes.map(({ left, right, top, bottom }, index) => ({
-    pixels: regions[index]?.pixels ?? 0,
-    span: Math.max(right - left, bottom - top),
-  }));
-  return { pieces, runs, pieceOf: regionOf };
+  const found = findRegions(runs);
+  const boxes = findBoxes(found);
+  const pieces = found.regions.map(({ pixels }, index) => {
+    const box = boxes[index];
+    return { pixels, span: box === undefined ? 0 : Math.max(widthOf(box), heightOf(box)) };
+  });
+  return { pieces, runs, pieceOf: found.regionOf };
+}
+
+/** Returns the index of the piece of each pixel, −1 outside the mask. */
+export function spreadPieces({ runs, pieceOf }: Pieces): Int32Array {
+  const spread = new Int32Array(runs.width * runs.height);
+  for (let run = 0; run < runs.count; run += 1)
+    spread.fill(pieceOf[run] as number, runs.start[run], runs.start[run + 1]);
+  return spread;
 }

@@ -50,3 +50,14 @@ export async function encodePng({ rgba, width, height }: Raster): Promise<Buffer
     .png({ compressionLevel: 9 })
     .toBuffer();
 }
+
+/** Returns a picture as one 32-bit number a pixel, 0xaabbggrr. */
+export function wordsOf({ rgba }: Raster): Uint32Array {
+  const bytes = rgba.byteOffset % 4 === 0 ? rgba : rgba.slice();
+  return new Uint32Array(bytes.buffer, bytes.byteOffset, bytes.length >> 2);
+}
+
+/** Returns the number that {@link wordsOf} gives for an opaque pixel of the colour `code`, 0xrrggbb. */
+export function wordOf(code: number): number {
+  return (0xff000000 | ((code & 0xff) << 16) | (code & 0xff00) | (code >> 16)) >>> 0;
+}

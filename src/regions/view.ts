@@ -3,6 +3,7 @@
 import { fillVanished } from "./fill.ts";
 import type { LabelMap } from "./label.ts";
 import { findRuns, type Runs } from "./runs.ts";
+import { closeSlits, hasTransparent, joinGivings } from "./slit.ts";
 import { Thickness } from "./thickness.ts";
 
 /** tan of one arcminute: what a 20/20 eye resolves (20/20 is by definition 1 arcminute of detail). */
@@ -36,10 +37,18 @@ export interface ThinParts {
   findThinner(thickness: number): Int32Array;
 }
 
+/** A map whose slits are closed, as one thickness asks, with what they were given to. */
+interface Closed extends View {
+  readonly runs: Runs;
+  readonly thickness: ThinParts;
+}
+
 /** Views of one map from several distances. Thicknesses are in pixels. */
 export class Viewer {
   readonly runs: Runs;
-  private readonly thickness: ThinParts;
+  private readonly open: Closed;
+  private readonly hasTransparent: boolean;
+  private readonly closed = new Map<number, Closed>();
   private readonly views = new Map<number, View>();
   private readonly thinner = new Map<number, Int32Array>();
   readonly base: LabelMap;
@@ -48,17 +57,19 @@ export class Viewer {
   constructor(base: LabelMap, greatest: number | ThinParts, runs: Runs = findRuns(base)) {
     this.base = base;
     this.runs = runs;
-    this.thickness =
-      typeof greatest === "number"
-        ? new Thickness(base, this.runs, Math.max(1, Math.ceil(greatest)))
-        : greatest;
+    this.hasTransparent = hasTransparent(runs);
+    const thickness =
+      typeof greatest === "number" ? new Thickness(base, runs, Math.max(1, Math.ceil(greatest))) : greatest;
+    this.open = { map: base, pixels: none, sources: none, runs, thickness };
   }
 
-  /** Returns the pixels of parts thinner than `thinnestPixels`. */
+  /** Returns the pixels of parts thinner than `thinnestPixels`, slits aside. */
   findVanished(thinnestPixels: number): Int32Array {
     const known =
       this.thinner.get(thinnestPixels) ??
-      (this.isKnownEmpty(thinnestPixels) ? new Int32Array(0) : this.thickness.findThinner(thinnestPixels));
+      (this.isKnownEmpty(thinnestPixels)
+        ? new Int32Array(0)
+        : this.close(thinnestPixels).thickness.findThinner(thinnestPixels));
     this.thinner.set(thinnestPixels, known);
     return known;
   }
@@ -66,40 +77,67 @@ export class Viewer {
   /**
    * Returns the map as seen when nothing thinner than `thinnestPixels` is told apart. A part stays if a disc of that
    * diameter fits into its paint near it; right-angled corners stay whole. The border of the flag and transparent
-   * parts bound a paint like any other. Where nothing goes, or nothing would remain, its map is the very
-   * same object as `base`.
+   * parts bound a paint like any other, but for slits: transparent parts thinner than that between paints belong to
+   * these, and part nothing. Nothing is given to transparent parts. Where nothing goes, or nothing would remain, its map
+   * is the very same object as `base`, or differs by its slits alone.
    */
   viewFrom(thinnestPixels: number): View {
     const known = this.views.get(thinnestPixels);
     if (known !== undefined) return known;
     const vanished = this.findVanished(thinnestPixels);
+    const closed = this.close(thinnestPixels);
+    const { map, pixels, sources } = closed;
     const view =
-      vanished.length === 0 || this.isEverything(vanished.length)
-        ? { map: this.base, pixels: none, sources: none }
-        : this.fill(vanished);
+      vanished.length === 0 || isEverything(closed, vanished)
+        ? { map, pixels, sources }
+        : fill(closed, vanished);
     this.views.set(thinnestPixels, view);
     return view;
   }
 
-  private fill(vanished: Int32Array): View {
-    const { labels, pixels, sources } = fillVanished(this.base, vanished);
-    return { map: { ...this.base, labels }, pixels, sources };
+  private close(thinnestPixels: number): Closed {
+    if (!this.hasTransparent) return this.open;
+    const known = this.closed.get(thinnestPixels) ?? this.closeNew(thinnestPixels);
+    this.closed.set(thinnestPixels, known);
+    return known;
   }
 
-  /** Where nothing is thinner than a larger thickness, nothing is thinner than `thinnestPixels`. */
+  private closeNew(thinnestPixels: number): Closed {
+    const { base } = this;
+    const slits = closeSlits(base, thinnestPixels);
+    if (slits === undefined) return this.open;
+    const map = { ...base, labels: slits.labels };
+    const closed = { map, pixels: slits.pixels, sources: slits.sources };
+    const runs = findRuns(map);
+    return {
+      ...closed,
+      runs,
+      thickness: new Thickness(map, runs, Math.max(1, Math.ceil(thinnestPixels))),
+    };
+  }
+
+  /** Where nothing is thinner than a larger thickness, nothing is thinner than `thinnestPixels`, unless slits part it. */
   private isKnownEmpty(thinnestPixels: number): boolean {
+    if (this.hasTransparent) return false;
     for (const [thickness, vanished] of this.thinner)
       if (thickness >= thinnestPixels && vanished.length === 0) return true;
     return false;
   }
+}
 
-  private isEverything(vanished: number): boolean {
-    let painted = 0;
-    if (vanished < this.base.labels.length / 4) return false;
-    for (let run = 0; run < this.runs.count; run += 1) {
-      if (this.runs.label[run] !== 0)
-        painted += (this.runs.start[run + 1] as number) - (this.runs.start[run] as number);
-    }
-    return vanished === painted;
+function fill(closed: Closed, vanished: Int32Array): View {
+  const { labels, ...given } = fillVanished(closed.map, vanished);
+  return {
+    map: { ...closed.map, labels },
+    ...(closed.pixels.length === 0 ? given : joinGivings(closed, given)),
+  };
+}
+
+function isEverything({ map, runs }: Closed, { length }: Int32Array): boolean {
+  let painted = 0;
+  if (length < map.labels.length / 4) return false;
+  for (let run = 0; run < runs.count; run += 1) {
+    if (runs.label[run] !== 0) painted += (runs.start[run + 1] as number) - (runs.start[run] as number);
   }
+  return length === painted;
 }

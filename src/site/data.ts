@@ -83,7 +83,12 @@ function summarise(result: StudyResult, gallery: Gallery, address: Address) {
     ...(study.date === undefined ? {} : { date: study.date }),
     tags: study.tags,
     stamp: stampOf(result, gallery),
-    change: { replace: change.replace, with: change.with, ...(change.only && { only: change.only }) },
+    change: {
+      replace: change.replace,
+      with: change.with,
+      ...(change.only && { only: change.only }),
+      ...(change.part && { part: change.part }),
+    },
     verdict: comparison.verdict,
     clarity: comparison.clarity,
     strength: comparison.strength,
@@ -102,7 +107,12 @@ function plainComparison({ comparison, change }: StudyResult) {
   const named = (measure: Measure, file: string): Measure => ({ ...measure, file });
   return {
     schemaVersion: tryVersion,
-    change: { replace: change.replace, with: change.with, ...(change.only && { only: change.only }) },
+    change: {
+      replace: change.replace,
+      with: change.with,
+      ...(change.only && { only: change.only }),
+      ...(change.part && { part: change.part }),
+    },
     before: named(before, "original.svg"),
     after: named(after, "redesign.svg"),
     edges: edges.map(plainEdge),

@@ -1,5 +1,7 @@
 // Floor 5. The whole sequence for one drawing: read, measure, change, measure again, preview.
 import type { Cloth } from "../colour/cloth.ts";
+import type { Hex } from "../colour/colour.ts";
+import { type NamedColour, nameColour } from "../colour/name.ts";
 import { hexOf, linearOf } from "../colour/parse.ts";
 import { simulate, type Vision } from "../colour/vision.ts";
 import { compareLooks } from "../measure/compare.ts";
@@ -7,14 +9,18 @@ import type { Comparison } from "../measure/comparison.ts";
 import { type Frame, measureLooks } from "../measure/figures.ts";
 import type { Measure } from "../measure/measure.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
+import { measureThinnest } from "../regions/view.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
 import { mapColours, recolour } from "../svg/recolour.ts";
 import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/write.ts";
 import { askForFocus, findHiddenCharge, proposeFocus } from "./hidden.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
-import { lookAt } from "./look.ts";
+import { lookAlong, lookAt, nameChanged, reachOf, renderNeeded } from "./look.ts";
+import { checkNames, settleNames } from "./naming.ts";
 import { type OpenedDrawing, type OpenOptions, openDrawing, unofficialNote } from "./open.ts";
+import { rankOpened } from "./options.ts";
+import { defaultPalette, isUsualPalette } from "./palette.ts";
 import { listColours, type PlannedChange, planChange } from "./plan.ts";
 import type { EdgeLine, StudyDrawings, StudyResult } from "./result.ts";
 import type { Change, Gallery, Study } from "./study.ts";
@@ -31,12 +37,16 @@ export interface AnalyseOptions extends OpenOptions {
 export interface DrawnComparison {
   readonly comparison: Comparison;
   readonly change: StudyResult["change"];
+  /** What the new colour is called. */
+  readonly name: string;
   readonly original: string;
   readonly redesign: string;
 }
 
 interface Compared extends DrawnComparison {
   readonly opened: OpenedDrawing;
+  /** Those of the original. */
+  readonly colours: readonly NamedColour[];
   readonly edgeLines: readonly EdgeLine[];
   readonly resolvedOriginal: ResolvedDrawing;
   readonly resolvedRedesign: ResolvedDrawing;
@@ -64,13 +74,14 @@ export async function compareDrawing(
 ): Promise<Outcome<DrawnComparison>> {
   const compared = await compare(file, bytes, change, options);
   if (compared.value === undefined) return compared;
-  const { comparison, change: said, original, redesign } = compared.value;
-  return { value: { comparison, change: said, original, redesign }, problems: compared.problems };
+  const { comparison, change: said, name, original, redesign } = compared.value;
+  return { value: { comparison, change: said, name, original, redesign }, problems: compared.problems };
 }
 
 /**
  * Computes a study. Problems as in compareDrawing, placed in study.md where they come from it; warnings study/focus-hidden
- * for a charge that runs into a stripe of its own paint, study/colour-unseen for a change that nobody can see.
+ * for a charge that runs into a stripe of its own paint, study/colour-unseen for a change that nobody can see,
+ * study/name-absent for a name of a colour that is nowhere.
  */
 export async function analyseStudy(
   study: Study,
@@ -84,6 +95,7 @@ export async function analyseStudy(
     palette: gallery.palette,
     locate: (path) => ({ file: study.file, ...study.places.get(path) }),
     ...(study.focus === undefined ? {} : { focus: study.focus }),
+    ...(study.names === undefined ? {} : { names: study.names }),
   });
   if (compared.value === undefined) return { value: undefined, problems: compared.problems };
   const { comparison, change, edgeLines, opened } = compared.value;
@@ -100,7 +112,12 @@ export async function analyseStudy(
       edgeLines,
       ...(hidden === undefined ? {} : { focusToName: proposeFocus(hidden) }),
     },
-    problems: [...compared.problems, ...asking, ...unseen],
+    problems: [
+      ...compared.problems,
+      ...checkNames(study, compared.value.colours, gallery.palette),
+      ...asking,
+      ...unseen,
+    ],
   };
 }
 
@@ -110,17 +127,16 @@ async function compare(
   change: Change,
   options: AnalyseOptions,
 ): Promise<Outcome<Compared>> {
-  const opened = await openDrawing(file, bytes, options);
+  const names = settleNames(change, options);
+  const opened = await openDrawing(file, bytes, { ...options, names });
   const problems: Problem[] = [...opened.problems];
   if (opened.value === undefined) return { value: undefined, problems };
-  const { resolved, inspection, drawing } = opened.value;
-  const planned = planChange(
-    resolved,
-    listColours(resolved, inspection),
-    change,
-    options.palette,
-    options.locate ?? (() => ({ file })),
-  );
+  const { value: whole } = opened;
+  const { resolved, inspection, drawing } = whole;
+  const colours = listColours(resolved, inspection);
+  const offer = (replace: Hex) => listOffers(whole, options, replace);
+  const words = { palette: options.palette, names, offer };
+  const planned = planChange(resolved, colours, change, words, options.locate ?? (() => ({ file })));
   problems.push(...planned.problems);
   if (planned.value === undefined) return { value: undefined, problems };
   const recoloured = recolour(resolved, planned.value);
@@ -130,24 +146,45 @@ async function compare(
     replace: planned.value.replace,
     with: planned.value.with,
     ...(change.only === undefined ? {} : { only: change.only }),
+    ...(change.part === undefined ? {} : { part: change.part }),
   };
   const described = describeDrawing(recoloured.value, unofficialNote);
   const { table, before, after, frame, edgeLines } = await lookTwice(
     opened.value,
     recoloured.value,
     planned.value,
+    change.part,
   );
   const value = {
+    name:
+      after.find(({ hex }) => hex === planned.value?.with)?.name ??
+      planned.value.called ??
+      nameColour(planned.value.with),
     comparison: compareLooks(said, frame, table, before, after, options.cloth),
     change: said,
     original: writeDrawing(drawing),
     redesign: writeDrawing(described),
     edgeLines,
-    opened: opened.value,
+    opened: whole,
+    colours,
     resolvedOriginal: resolved,
     resolvedRedesign: resolveDrawing(described),
   };
   return { value, problems };
+}
+
+/**
+ * What `try` would put in the place of `replace`, by the names it prints: with the gallery's palette, and behind that with
+ * the usual one, which `try` has at the command line. Single words of that one are left to CSS.
+ */
+function listOffers(opened: OpenedDrawing, options: AnalyseOptions, replace: Hex): readonly NamedColour[] {
+  const offers = (palette: AnalyseOptions["palette"]): readonly NamedColour[] =>
+    rankOpened(opened, { ...options, palette }).options.flatMap((option) =>
+      option.replace === replace ? [{ hex: option.with, name: option.name }] : [],
+    );
+  if (isUsualPalette(options.palette)) return offers(options.palette);
+  const usual = offers(defaultPalette).filter(({ name }) => name.includes(" "));
+  return [...offers(options.palette), ...usual];
 }
 
 /**
@@ -158,9 +195,14 @@ async function lookTwice(
   { resolved, viewing, inspection: { ground } }: OpenedDrawing,
   redesign: Drawing,
   planned: PlannedChange,
+  part: string | undefined,
 ) {
   const { drawing } = resolved;
-  const change = { replace: planned.replace, ...(planned.only === undefined ? {} : { only: planned.only }) };
+  const change = {
+    replace: planned.replace,
+    ...(planned.only === undefined ? {} : { only: planned.only }),
+    ...(part === undefined ? {} : { part }),
+  };
   const changed = { ...viewing, change };
   const inspection =
     planned.only === undefined
@@ -173,7 +215,10 @@ async function lookTwice(
       : paint.declared,
   );
   const labels = table.order.map((index) => index + 1);
-  const after = await lookAt(redesign, map, paints, labels, declared);
+  const picture = await renderNeeded(redesign, map, paints);
+  const reach = reachOf(measureThinnest(viewing.distance) * map.height);
+  const whole = nameChanged(looks, lookAt(picture, map, paints, labels, declared), planned);
+  const after = lookAlong(whole, labels, { picture, map, lines: traced, reach });
   return {
     table,
     before: looks,

@@ -29,7 +29,7 @@ const strips: { readonly [K in JobKind]: Strip<K> } = {
   grid: stripDrawing,
   study: ({ study, bytes, gallery }) => ({
     input: {
-      study: bareStudy(study, /^(?:original$|(?:change|focus)\.)/, []),
+      study: bareStudy(study, /^(?:original$|(?:change|focus|names)\.)/, []),
       bytes,
       gallery: bareGallery(gallery),
     },
@@ -43,7 +43,7 @@ const strips: { readonly [K in JobKind]: Strip<K> } = {
   }),
   rank: ({ study, comparison, bytes, gallery }) => ({
     input: {
-      study: bareStudy(study, /^(?:change|focus|options)\./, study.options),
+      study: bareStudy(study, /^(?:change|focus|names|options)\./, study.options),
       comparison: bareComparison(comparison),
       bytes,
       gallery: bareGallery(gallery),
@@ -70,7 +70,7 @@ function stripDrawing<T, I extends { readonly file: string }>(input: I) {
 /** The study with what is measured. Places of the values that are read are numbered, with the path as their line. */
 function bareStudy(study: Study, placed: RegExp, options: Study["options"]): Study {
   const paths = [...study.places.keys()].filter((path) => placed.test(path) && !path.endsWith(".note"));
-  const { change, focus } = study;
+  const { change, focus, names } = study;
   return {
     slug: "",
     file: studyName,
@@ -80,6 +80,7 @@ function bareStudy(study: Study, placed: RegExp, options: Study["options"]): Stu
     original: "",
     change,
     ...(focus === undefined ? {} : { focus }),
+    ...(names === undefined ? {} : { names }),
     status: "open",
     authors: [],
     tags: [],

@@ -77,7 +77,7 @@ function isFenced({ file, lines }: Source): boolean {
 /** Returns the problem of a value that begins with # and has no quotes, with the line as it should be typed. */
 export function describeBareHash(source: Source, place: Place, token: Token): Problem {
   const line = source.lines[place.line - 1] ?? "";
-  const quoted = line.replace(/([:,-]\s+|\[\s*)(#[^\s#,{}[\]]+)/g, '$1"$2"').trim();
+  const quoted = line.replace(/([:,-]\s+|[[{]\s*|^\s*)(#[^\s#,:{}[\]]+)/g, '$1"$2"').trim();
   return problemAt(source, place, {
     rule: "study/quote-hash",
     reason: `Without quotes, # begins a comment, and ${quoteText(token.text)} is lost.`,

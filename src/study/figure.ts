@@ -39,7 +39,7 @@ export function readKind(line: string): string | undefined {
 /** Returns the kind that a wrong one most likely stands for: its name of old, a near spelling, or a part of the name. */
 export function findKind(written: string): FigureKind | undefined {
   const plain = written.trim().toLowerCase();
-  if (plain === "reads to") return "lasts to";
+  if (/^reads?(?: to)?$/.test(plain)) return "lasts to";
   const near = findNearest(plain, figureKinds);
   return figureKinds.find(
     (kind) => kind === near || (near === undefined && plain.length > 2 && kind.split(" ").includes(plain)),

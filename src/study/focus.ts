@@ -3,9 +3,10 @@
 import { distanceSteps } from "../measure/focus.ts";
 import type { SeenLine, SeenStep, TableFocus } from "../measure/table.ts";
 import { furthestOf, markCharges } from "../regions/charge.ts";
-import { CoarseMap } from "../regions/coarse.ts";
+import { coarsen } from "../regions/coarse.ts";
 import { findRegions } from "../regions/component.ts";
 import { cropMap, cropMask, findBox } from "../regions/crop.ts";
+import { measureDepth } from "../regions/depth.ts";
 import { countMask, findCharges, maskLabels, maskRegions } from "../regions/focus.ts";
 import type { LabelMap } from "../regions/label.ts";
 import { findPieces } from "../regions/piece.ts";
@@ -109,18 +110,13 @@ const leastThickness = 8.3;
 function lookFromFar(maps: Maps, full: Uint8Array): (distance: number) => Step {
   const { height } = maps.view;
   const { map, mask } = cropAround(maps, full, Math.max(...distanceSteps));
-  const factorAt = (distance: number): number =>
-    2 ** Math.max(0, Math.floor(Math.log2((measureThinnest(distance) * height) / leastThickness)));
-  const coarse = new CoarseMap(map, factorAt(Math.min(...distanceSteps.filter((step) => step > closest))));
+  const depth = measureDepth(map);
   return (distance) => {
-    const factor = factorAt(distance);
-    const thickness = coarse.thicknessAt(factor);
-    return look(
-      new Viewer(thickness.map, thickness),
-      shrinkMask(mask, map, factor),
-      height / factor,
-      distance,
-    );
+    const thinnest = measureThinnest(distance) * height;
+    const factor = 2 ** Math.max(0, Math.floor(Math.log2(thinnest / leastThickness)));
+    const coarse = coarsen(map, depth, factor);
+    const viewer = new Viewer(coarse.map, coarse.thinParts);
+    return look(viewer, shrinkMask(mask, map, factor), height / factor, distance);
   };
 }
 

@@ -14,6 +14,7 @@ import type { ResolvedDrawing } from "../svg/instance.ts";
 import type { Paint } from "../svg/paint.ts";
 import { findFocus, followFocus, type SeenFocus } from "./focus.ts";
 import { findWhole, groupPaints, splitGroups } from "./group.ts";
+import { lookAlong, orderLooks, reachOf } from "./look.ts";
 import { labelsOf, toSeenLines } from "./map.ts";
 import { renderScene, type Scene } from "./scene.ts";
 import type { Viewing } from "./viewing.ts";
@@ -47,9 +48,9 @@ export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing
 
 /** Measures a drawing that is rendered already, by a scene that serves `viewing`. */
 export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Inspection> {
-  const { resolved, shapes, map, areas, looks } = scene;
+  const { resolved, shapes, map, areas } = scene;
   const lap = viewing.lap ?? (() => {});
-  const groups = groupPaints(shapes.paints, areas, looks, viewing);
+  const groups = groupPaints(shapes.paints, areas, scene.looks, viewing);
   const thinnest = measureThinnest(viewing.distance) * map.height;
   const viewer = lookThrough(scene, groups, thinnest, viewing);
   const seen = viewer.viewFrom(thinnest);
@@ -63,6 +64,8 @@ export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Insp
   const traced = traceLines(view, focus.marks, viewRuns);
   const lines = toSeenLines(traced);
   lap("lines");
+  const looks = lookAlongLines(scene, traced, thinnest);
+  lap("colours along lines");
   const steps = followFocus(maps, focus, lines);
   lap("distance steps");
   const ground = { scene, groups, focus };
@@ -75,7 +78,7 @@ export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Insp
     table,
     traced,
     paints: table.order.map((index) => shapes.paints[index] as Paint),
-    looks: table.order.map((index) => looks[index] as PaintLook),
+    looks: orderLooks(looks, table.order),
     proportions: findProportions(resolved.drawing.viewBox.width, resolved.drawing.viewBox.height),
     warnings: listWarnings(
       map,
@@ -99,12 +102,22 @@ export function tabulateApart(
 ): { readonly table: EdgeTable; readonly looks: readonly PaintLook[] } {
   const { scene, groups, focus } = ground;
   const thinnest = measureThinnest(viewing.distance) * scene.map.height;
-  const view = lookThrough(scene, groups, thinnest, { ...viewing, change: { replace } }).viewFrom(
-    thinnest,
-  ).map;
+  const changed = { ...viewing, change: { replace } };
+  const view = lookThrough(scene, groups, thinnest, changed).viewFrom(thinnest).map;
   const runs = findRuns(view);
-  const table = tabulateLines(ground, view, runs, toSeenLines(traceLines(view, focus.marks, runs)), []);
-  return { table, looks: table.order.map((index) => scene.looks[index] as PaintLook) };
+  const traced = traceLines(view, focus.marks, runs);
+  const table = tabulateLines(ground, view, runs, toSeenLines(traced), []);
+  return { table, looks: orderLooks(lookAlongLines(scene, traced, thinnest), table.order) };
+}
+
+/** What the paints of a scene look like, along their lines too, in a view without what is thinner than `thinnest` pixels. */
+function lookAlongLines(
+  { looks, picture, map }: Scene,
+  lines: readonly Line[],
+  thinnest: number,
+): readonly PaintLook[] {
+  const labels = looks.map((_, index) => index + 1);
+  return lookAlong(looks, labels, { picture, map, lines, reach: reachOf(thinnest) });
 }
 
 /** Paints that `viewing.change` treats differently stand apart, also where one of them vanishes. */

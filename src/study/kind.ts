@@ -87,7 +87,8 @@ function proposeExample(path: string, guide: KeyGuide): string | undefined {
 /** `title: A wheel`; in a list the value alone. */
 function lineOf(path: string, value: string): string {
   const key = path.split(".").at(-1) ?? "";
-  return /^\d+$/.test(key) ? value : `${key}: ${value}`;
+  if (/^\d+$/.test(key)) return value;
+  return `${key.startsWith("#") ? JSON.stringify(key) : key}: ${value}`;
 }
 
 /** Returns the colour somebody meant with digits that YAML reads as a number, or undefined. */
@@ -109,7 +110,8 @@ function nameValue(value: unknown, typed: string | undefined): string {
 
 function nameExpected(path: string, expected: string, guide: KeyGuide): string {
   if (expected === "array") return "a list";
-  if (expected === "record") return "names, each with its colour";
+  if (expected === "record")
+    return path === "names" ? "colours, each with its name" : "names, each with its colour";
   if (expected === "object") return `a group of keys: ${keysUnder(guide, path).join(", ")}`;
   return expected === "string" ? "text" : `a ${expected}`;
 }

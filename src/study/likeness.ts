@@ -10,7 +10,7 @@ import { measuringSize } from "../regions/raster.ts";
 import { readDrawing } from "../svg/gate.ts";
 import { resolveDrawing } from "../svg/instance.ts";
 import { findPaints } from "../svg/paint.ts";
-import { lookAt } from "./look.ts";
+import { lookAt, renderNeeded } from "./look.ts";
 import { renderMap } from "./map.ts";
 import { notDrawable, nothingDrawn } from "./undrawn.ts";
 
@@ -51,7 +51,8 @@ export async function gridOf(file: string, bytes: Uint8Array, cloth: Cloth): Pro
     const shapes = findPaints(resolved);
     const { width, height } = resolved.drawing.viewBox;
     const map = await renderMap(shapes, measuringSize(width, height, gridHeight));
-    const looks = await lookAt(resolved.drawing, map, shapes.paints);
+    const picture = await renderNeeded(resolved.drawing, map, shapes.paints);
+    const looks = lookAt(picture, map, shapes.paints);
     const cells = measureGrid(
       map,
       looks.map(({ hex }) => linearOf(hex)),

@@ -1,10 +1,12 @@
 // Floor 5. The beginning of every way through a drawing: read, resolve, measure; and the end of most: a redesign written.
+import type { Hex } from "../colour/colour.ts";
 import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
 import { readDrawing } from "../svg/gate.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
 import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/write.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
+import { tellLost } from "./lost.ts";
 import { type Locate, listColours, planFocus } from "./plan.ts";
 import type { Focus } from "./study.ts";
 import { notDrawable, nothingDrawn } from "./undrawn.ts";
@@ -14,6 +16,8 @@ export interface OpenOptions {
   /** In flag heights; 0 is the full drawing. */
   readonly distance: number;
   readonly focus?: Focus;
+  /** What the author calls colours of the drawing. */
+  readonly names?: ReadonlyMap<Hex, string>;
   /** Less than everything, as for {@link Viewing}. */
   readonly isBrief?: boolean;
   /** Says where a value of the focus stands, for messages; default the drawing's file. */
@@ -34,12 +38,12 @@ export const unofficialNote = "Unofficial study: a proposal for discussion, not 
 /**
  * Opens a drawing. With a named focus the colours are looked at first, because a focus may name one.
  *
- * Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable.
+ * Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable, study/colour-lost.
  */
 export async function openDrawing(
   file: string,
   bytes: Uint8Array,
-  options: OpenOptions,
+  options: OpenOptions & { readonly palette?: ReadonlyMap<string, string> },
 ): Promise<Outcome<OpenedDrawing>> {
   const read = readDrawing(file, bytes);
   const problems: Problem[] = [...read.problems];
@@ -49,6 +53,7 @@ export async function openDrawing(
   const viewing: Viewing = {
     distance: options.distance,
     ...(options.isBrief === undefined ? {} : { isBrief: options.isBrief }),
+    ...(options.names === undefined ? {} : { names: options.names }),
   };
   const inspected = await inspectSafely(resolved, viewing);
   problems.push(...inspected.problems);
@@ -59,7 +64,13 @@ export async function openDrawing(
       problems,
     };
   const locate = options.locate ?? (() => ({ file }));
-  const focus = planFocus(resolved, listColours(resolved, inspected.value), options.focus, locate);
+  const focus = planFocus(
+    resolved,
+    listColours(resolved, inspected.value),
+    options.focus,
+    locate,
+    options.palette ?? new Map(),
+  );
   problems.push(...focus.problems);
   if (focus.value === undefined || hasError(focus.problems)) return { value: undefined, problems };
   const focused = { ...viewing, focus: focus.value };
@@ -79,6 +90,8 @@ async function inspectSafely(resolved: ResolvedDrawing, viewing: Viewing): Promi
   const { file } = resolved.drawing;
   try {
     const inspection = await inspectDrawing(resolved, viewing);
+    const { lost } = inspection.ground.scene;
+    if (lost.length > 0) return { value: undefined, problems: lost.map((colour) => tellLost(file, colour)) };
     if (inspection.paints.length > 0) return { value: inspection, problems: [] };
     return { value: undefined, problems: [nothingDrawn(file)] };
   } catch (error) {

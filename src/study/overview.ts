@@ -44,7 +44,8 @@ export function surveyGallery(studies: readonly StudyResult[], flags: readonly F
 /** The study has measured it already; a part that `only` selects is no colour of its own here. */
 function surveyStudy(file: string, { comparison, ranking }: StudyResult): SurveyEntry {
   const flag = describeFlag(file, comparison.before, ranking?.report);
-  const whole = (name: string): string => name.replace(/, selected part$/, "");
+  const whole = (id: string, name: string): string =>
+    comparison.before.colours.find((colour) => colour.id === id)?.part?.of ?? name;
   const { weakestEdge } = flag;
   return {
     flag: {
@@ -52,7 +53,10 @@ function surveyStudy(file: string, { comparison, ranking }: StudyResult): Survey
       weakestEdge:
         weakestEdge === null
           ? null
-          : { ...weakestEdge, names: [whole(weakestEdge.names[0]), whole(weakestEdge.names[1])] },
+          : {
+              ...weakestEdge,
+              names: [whole(weakestEdge.a, weakestEdge.names[0]), whole(weakestEdge.b, weakestEdge.names[1])],
+            },
     },
     measure: comparison.before,
     slugs: [],

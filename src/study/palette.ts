@@ -7,18 +7,17 @@
  */
 export const defaultPalette: ReadonlyMap<string, string> = new Map([
   ["white", "#ffffff"],
-  ["yellow", "#f7c81e"],
-  ["orange", "#ee7a1a"],
+  ["black", "#141414"],
   ["red", "#c8202f"],
+  ["yellow", "#f7c81e"],
   ["green", "#2f8f46"],
   ["dark green", "#12512f"],
-  ["light blue", "#6fb3e0"],
   ["blue", "#1f56a8"],
   ["dark blue", "#16285c"],
+  ["light blue", "#6fb3e0"],
+  ["orange", "#ee7a1a"],
   ["purple", "#5f2a7a"],
-  ["black", "#141414"],
   ["brown", "#6f4526"],
-  ["grey", "#8f9499"],
 ]);
 
 /** Returns whether `palette` is the usual one: a gallery that names its own has settled what its names mean. */

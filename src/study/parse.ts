@@ -1,5 +1,6 @@
 // Floor 5. The bytes of a study.md, or of study.yaml and prose.md → a checked study, or every problem they have.
 import { join } from "node:path";
+import { parseColour } from "../colour/parse.ts";
 import { hasError, type Outcome, type Place, type Problem } from "../problem/problem.ts";
 import { cleanText, control, nameCharacter } from "./clean.ts";
 import { placeFindings } from "./finding.ts";
@@ -35,7 +36,7 @@ export interface ProseFile {
  * The value is undefined as soon as there is one error; warnings leave it. Problems: those of `readSource`,
  * `splitFrontMatter` or `joinFiles` and `parseYaml`, and `study/unknown-key`, `study/missing-key`, `study/no-value`,
  * `study/wrong-type`, `study/too-long`, `study/unknown-word`, `study/wrong-colour`, `study/wrong-date`,
- * `study/wrong-tag`, `study/wrong-author`, `study/focus`, `study/decision-missing`, `study/original-path`,
+ * `study/wrong-tag`, `study/wrong-author`, `study/wrong-name`, `study/name-twice`, `study/part-alone`, `study/focus`, `study/decision-missing`, `study/original-path`,
  * `study/prose-control`.
  */
 export function parseStudy(
@@ -55,7 +56,7 @@ export function parseStudy(
   const all = [...yaml.problems, ...checked.problems, ...body.problems];
   if (!checked.value || hasError(all)) return { value: undefined, problems: all };
 
-  const { original, focus, ...fields } = checked.value;
+  const { original, focus, names, ...fields } = checked.value;
   const reference = parseOriginal(original);
   if ("reason" in reference) return { value: undefined, problems: all };
   const inFlags = reference.folder === "flags";
@@ -67,6 +68,7 @@ export function parseStudy(
     originalPath: join(inFlags ? origin.flagsFolder : origin.studyFolder, reference.name),
     original,
     ...fields,
+    ...(names === undefined ? {} : { names: readNames(names) }),
     ...(focus === undefined ? {} : { focus: focusOf(focus) }),
     ...(prose === undefined ? {} : { proseFile: prose.file }),
     body: body.value ?? "",
@@ -129,6 +131,15 @@ function findFirst(front: FrontMatter, wanted: RegExp): { place: Place; characte
   const before = front.body.slice(0, offset).split("\n");
   const place = { line: front.bodyLine + before.length - 1, column: (before.at(-1) ?? "").length + 1 };
   return { place, character: front.body.slice(offset) };
+}
+
+/** Each key is a colour: `checkStudy` has seen to it. */
+function readNames(names: Readonly<Record<string, string>>): NonNullable<Study["names"]> {
+  return new Map(
+    Object.entries(names).map(
+      ([colour, name]) => [parseColour(colour)?.hex ?? "#000000", name.trim()] as const,
+    ),
+  );
 }
 
 /** Exactly one of the two is there: `checkStudy` has seen to it. */

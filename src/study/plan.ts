@@ -1,10 +1,11 @@
 // Floor 5. What an author wrote about a drawing (a change, a focus) → the colours and shapes that are meant.
 import type { Hex } from "../colour/colour.ts";
+import type { NamedColour } from "../colour/name.ts";
 import { hasError, type Outcome } from "../problem/problem.ts";
 import type { Instance, ResolvedDrawing } from "../svg/instance.ts";
 import { mapColours } from "../svg/recolour.ts";
 import type { Inspection } from "./inspect.ts";
-import { type NamedColour, resolveReplace, resolveWith, type Whereabouts } from "./resolve.ts";
+import { resolveReplace, resolveWith, type Vocabulary, type Whereabouts } from "./resolve.ts";
 import { resolveSelector } from "./selecting.ts";
 import type { Change, Focus } from "./study.ts";
 import type { NamedFocus } from "./viewing.ts";
@@ -12,6 +13,8 @@ import type { NamedFocus } from "./viewing.ts";
 export interface PlannedChange {
   readonly replace: Hex;
   readonly with: Hex;
+  /** What the author calls the colour of `with`, where that is no code. */
+  readonly called?: string;
   readonly only?: ReadonlySet<Instance>;
 }
 
@@ -27,12 +30,18 @@ export function planChange(
   resolved: ResolvedDrawing,
   colours: readonly NamedColour[],
   change: Change,
-  palette: ReadonlyMap<string, string>,
+  words: Vocabulary,
   locate: Locate,
 ): Outcome<PlannedChange> {
-  const replace = resolveReplace(change.replace, colours, locate("change.replace"), change.with);
+  const replace = resolveReplace(
+    change.replace,
+    colours,
+    locate("change.replace"),
+    words.palette,
+    change.with,
+  );
   const others = colours.filter(({ hex }) => hex !== replace.hex);
-  const next = resolveWith(change.with, palette, locate("change.with"), others);
+  const next = resolveWith(change.with, words, locate("change.with"), others, replace.hex);
   const only =
     change.only === undefined
       ? {}
@@ -54,6 +63,7 @@ export function planChange(
     value: {
       replace: replace.hex,
       with: next.hex,
+      ...(next.called === undefined ? {} : { called: next.called }),
       ...(only.instances === undefined ? {} : { only: only.instances }),
     },
     problems,
@@ -66,9 +76,10 @@ export function planFocus(
   colours: readonly NamedColour[],
   focus: Focus,
   locate: Locate,
+  palette: Vocabulary["palette"],
 ): Outcome<NamedFocus> {
   if ("colour" in focus) {
-    const { hex, problem } = resolveReplace(focus.colour, colours, locate("focus.colour"));
+    const { hex, problem } = resolveReplace(focus.colour, colours, locate("focus.colour"), palette);
     return {
       value: hex === undefined ? undefined : { colour: hex },
       problems: problem === undefined ? [] : [problem],
@@ -81,16 +92,22 @@ export function planFocus(
   };
 }
 
-/** Colours that can be replaced: those the drawing declares, the colours of gradient stops among them. */
+/**
+ * Colours that can be replaced, with all names that they have: those the drawing declares, the colours of gradient stops
+ * among them. A colour that is also drawn translucent has a second name for that.
+ */
 export function listColours(resolved: ResolvedDrawing, whole: Inspection): readonly NamedColour[] {
-  const listed = new Map<Hex, string>();
+  const listed: NamedColour[] = [];
+  const isListed = (hex: Hex, name?: string): boolean =>
+    listed.some((one) => one.hex === hex && (name === undefined || one.name === name));
   for (const [index, paint] of whole.paints.entries()) {
     const name = whole.looks[index]?.name ?? "";
-    if (paint.declared !== null && !listed.has(paint.declared)) listed.set(paint.declared, name);
+    if (paint.declared !== null && !isListed(paint.declared, name))
+      listed.push({ hex: paint.declared, name });
   }
   for (const hex of declaredColours(resolved))
-    if (!listed.has(hex)) listed.set(hex, "in a gradient or pattern");
-  return [...listed].map(([hex, name]) => ({ hex, name }));
+    if (!isListed(hex)) listed.push({ hex, name: "in a gradient or pattern" });
+  return listed;
 }
 
 function declaredColours(resolved: ResolvedDrawing): ReadonlySet<Hex> {

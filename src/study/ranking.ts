@@ -12,9 +12,12 @@ export interface ToldStanding extends Standing {
 
 /** A change that the author tried and tells about, measured as a comparison. `drawing` is its redesign as SVG text. */
 export interface NotedResult {
+  /** Which of the study's `options` it is, from 0. */
+  readonly index: number;
   readonly replace: Hex;
   readonly with: Hex;
   readonly only?: string;
+  readonly part?: string;
   readonly name: string;
   readonly note?: string;
   readonly clarity: number | null;

@@ -1,10 +1,12 @@
 // Floor 5. A colour as an author writes it → the colour of the drawing, or of the palette, that is meant.
 import type { Hex } from "../colour/colour.ts";
 import { measureDifference } from "../colour/difference.ts";
+import { isOwnName, type NamedColour } from "../colour/name.ts";
 import { linearOf, parseColour } from "../colour/parse.ts";
 import { findNearest } from "../problem/nearest.ts";
 import type { Place, Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
+import { isUsualPalette } from "./palette.ts";
 import { describeUnknownColour } from "./unknown.ts";
 
 /** Where a value stands: the parts of a problem that say so. */
@@ -14,16 +16,24 @@ export interface Whereabouts {
   readonly sourceLine?: string;
 }
 
-/** The colour that is meant, where there is one, and what should be said about it. */
+/**
+ * The colour that is meant, where there is one, and what should be said about it. `called` is the author's word for it,
+ * where that is one of the palette's, of the study's, or of CSS.
+ */
 export interface Resolved {
   readonly hex?: Hex;
+  readonly called?: string;
   readonly problem?: Problem;
 }
 
-/** A colour of a drawing with the name the page shows. */
-export interface NamedColour {
-  readonly hex: Hex;
-  readonly name: string;
+/** What words mean besides the drawing's colours. */
+export interface Vocabulary {
+  /** The gallery's palette: name → CSS colour. */
+  readonly palette: ReadonlyMap<string, string>;
+  /** What the author calls colours of this flag. */
+  readonly names?: ReadonlyMap<Hex, string>;
+  /** What `try` calls the colours that it would put in the place of `replace`; asked for only where nothing else is meant. */
+  readonly offer?: (replace: Hex) => readonly NamedColour[];
 }
 
 /** ΔE00 under which a colour that is not in the drawing is taken for one that is. */
@@ -34,8 +44,8 @@ const alikeUnder = 25;
 
 /**
  * Resolves `replace`: a name of the drawing first, then any CSS colour that is in the drawing. A name that CSS has too
- * is no question unless the drawing has both colours. `instead` is what shall take its place: where the drawing has that
- * colour, and none like `text`, the two were most likely exchanged.
+ * is no question unless the drawing has both colours, and none where `palette` has it. `instead` is what shall take its
+ * place: where the drawing has that colour, and none like `text`, the two were most likely exchanged.
  *
  * Problems: study/colour-absent; warnings study/colour-near, study/two-meanings.
  */
@@ -43,14 +53,15 @@ export function resolveReplace(
   text: string,
   colours: readonly NamedColour[],
   at: Whereabouts,
+  palette: Vocabulary["palette"],
   instead?: string,
 ): Resolved {
-  const named = colours.find((colour) => colour.name === text.trim().toLowerCase());
+  const named = findNamed(text, colours);
   const css = parseColour(text)?.hex;
   const hasCss = colours.some((colour) => colour.hex === css);
   if (named !== undefined) {
-    const other = hasCss ? css : undefined;
-    return { hex: named.hex, ...warnTwoMeanings(text, named.hex, "the drawing", other, "CSS", at) };
+    const other = hasCss && findEntry(text, palette) === undefined ? css : undefined;
+    return { hex: named.hex, ...warnTwoMeanings(text, named.hex, "the drawing", other, at) };
   }
   if (css === undefined) return { problem: absent(text, colours, at, instead) };
   if (hasCss) return { hex: css };
@@ -70,56 +81,85 @@ export function resolveReplace(
 }
 
 /**
- * Resolves `with`: a name of the palette first, then any CSS colour. `colours` are those of the drawing that stay: a
- * name that one of them has too is used, with a warning where it means another colour. Where CSS means another shade
- * than the palette, `checkMeanings` has said so.
+ * Resolves `with`: what the study itself calls a colour, a name of the palette, of the drawing, of what `try` offers in
+ * the place of `replace`, then any CSS colour. The words of the usual palette, which nobody chose for this flag, stand
+ * behind those of the drawing. `colours` are those of the drawing that stay.
  *
- * Problems: study/wrong-colour; warning study/two-meanings.
+ * Problems: study/wrong-colour; warning study/two-meanings, where CSS has the word for another colour and no palette has it.
  */
 export function resolveWith(
   text: string,
-  palette: ReadonlyMap<string, string>,
+  { palette, names, offer }: Vocabulary,
   at: Whereabouts,
   colours: readonly NamedColour[] = [],
+  replace?: Hex,
 ): Resolved {
-  const word = text.trim().toLowerCase();
-  const named = [...palette].find(([name]) => name.toLowerCase() === word)?.[1];
   const css = parseColour(text)?.hex;
-  const own = colours.find((colour) => colour.name === word)?.hex;
-  const hex = named === undefined ? css : parseColour(named)?.hex;
-  if (hex === undefined) return { problem: unknown(text, palette, own, at) };
-  const from = named === undefined ? "CSS" : "the palette";
-  return { hex, ...warnTwoMeanings(text, hex, from, own, "the drawing", at) };
+  const own = findNamed(
+    text,
+    [...(names ?? [])].map(([hex, name]) => ({ hex, name })),
+  );
+  if (own !== undefined) return { hex: own.hex, called: own.name };
+  const entry = findEntry(text, palette);
+  const drawn = findNamed(text, colours);
+  if (entry !== undefined && (drawn === undefined || !isUsualPalette(palette)))
+    return { hex: entry.hex, called: entry.name };
+  const isOurs = drawn === undefined && replace !== undefined && isOwnName(text.trim().toLowerCase());
+  const offered = isOurs ? (offer?.(replace) ?? []) : [];
+  const meant = drawn ?? findNamed(text, offered);
+  if (meant !== undefined) {
+    const other = entry === undefined ? css : undefined;
+    const from = drawn === undefined ? "what “try” offers" : "the drawing";
+    return { hex: meant.hex, called: meant.name, ...warnTwoMeanings(text, meant.hex, from, other, at) };
+  }
+  if (css === undefined) return { problem: unknown(text, palette, offered, at) };
+  const called = names?.get(css) ?? (/^[a-z]+$/i.test(text.trim()) ? text.trim().toLowerCase() : undefined);
+  return { hex: css, ...(called === undefined ? {} : { called }) };
 }
 
+function findNamed(text: string, colours: readonly NamedColour[]): NamedColour | undefined {
+  const word = text.trim().toLowerCase();
+  return colours.find(({ name }) => name.toLowerCase() === word);
+}
+
+function findEntry(text: string, palette: Vocabulary["palette"]): NamedColour | undefined {
+  const word = text.trim().toLowerCase();
+  const [name, colour] = [...palette].find(([one]) => one.toLowerCase() === word) ?? ["", ""];
+  const hex = parseColour(colour)?.hex;
+  return hex && { hex, name };
+}
+
+/** In our own words, what else `try` would put there is the best answer. */
 function unknown(
   text: string,
-  palette: ReadonlyMap<string, string>,
-  own: Hex | undefined,
+  palette: Vocabulary["palette"],
+  offered: readonly NamedColour[],
   at: Whereabouts,
 ): Problem {
-  const { reason, hint } = describeUnknownColour(text, [...palette.keys()]);
-  const isOwn =
-    own === undefined ? hint : `For ${quoteText(text)} of the drawing type: ${JSON.stringify(own)}`;
-  return { rule: "study/wrong-colour", severity: "error", ...at, reason, hint: isOwn };
+  const names = [...new Set([...palette.keys(), ...offered.map(({ name }) => name)])];
+  return {
+    rule: "study/wrong-colour",
+    severity: "error",
+    ...at,
+    ...describeUnknownColour(text, names),
+  };
 }
 
 function warnTwoMeanings(
   text: string,
   hex: Hex,
   from: string,
-  other: Hex | undefined,
-  otherFrom: string,
+  css: Hex | undefined,
   at: Whereabouts,
 ): { readonly problem?: Problem } {
-  if (other === undefined || other === hex) return {};
+  if (css === undefined || css === hex) return {};
   return {
     problem: {
       rule: "study/two-meanings",
       severity: "warning",
       ...at,
-      reason: `${quoteText(text)} means ${hex} of ${from} here, not ${other} of ${otherFrom}.`,
-      hint: `Type ${JSON.stringify(hex)} or ${JSON.stringify(other)} to be sure.`,
+      reason: `${quoteText(text)} means ${hex} of ${from} here, not ${css} of CSS.`,
+      hint: `Type ${JSON.stringify(hex)} or ${JSON.stringify(css)} to be sure.`,
     },
   };
 }
@@ -149,13 +189,13 @@ function absent(
 }
 
 function has(text: string, colours: readonly NamedColour[]): boolean {
-  const [word, css] = [text.trim().toLowerCase(), parseColour(text)?.hex];
-  return colours.some(({ hex, name }) => name === word || hex === css);
+  const css = parseColour(text)?.hex;
+  return findNamed(text, colours) !== undefined || colours.some(({ hex }) => hex === css);
 }
 
 function findNear(text: string, colours: readonly NamedColour[]): NamedColour | undefined {
   const word = text.trim().toLowerCase();
-  const within = colours.filter(({ name }) => name.split(" ").includes(word));
+  const within = colours.filter(({ name }) => name.toLowerCase().split(" ").includes(word));
   const [alike] = within;
   if (alike !== undefined) return within.length === 1 ? alike : undefined;
   const name = findNearest(

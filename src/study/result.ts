@@ -30,8 +30,13 @@ export interface StudyResult {
   /** The flags that the redesign looks most like; absent where it was compared with none. */
   readonly likeness?: StudyLikeness;
   readonly study: Study;
-  /** The change with both colours resolved. `only` as written. */
-  readonly change: { readonly replace: Hex; readonly with: Hex; readonly only?: string };
+  /** The change with both colours resolved. `only` and `part` as written. */
+  readonly change: {
+    readonly replace: Hex;
+    readonly with: Hex;
+    readonly only?: string;
+    readonly part?: string;
+  };
   readonly comparison: Comparison;
   readonly drawings: StudyDrawings;
   /** Every line as seen from the viewing distance; a change of colour moves none. */

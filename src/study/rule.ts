@@ -1,4 +1,5 @@
 // Floor 5. The rules of a study that no type can say: colours, dates, file names, and keys that need each other.
+import { isOwnName } from "../colour/name.ts";
 import { parseColour } from "../colour/parse.ts";
 import { quoteText } from "../problem/quote.ts";
 import { checkCurly } from "./curly.ts";
@@ -6,7 +7,7 @@ import { isCutOff } from "./cutoff.ts";
 import { findDateFault } from "./date.ts";
 import { capital, type Finding, labelOf } from "./finding.ts";
 import { findLicenceFault } from "./licence.ts";
-import { checkMeanings } from "./meaning.ts";
+import { checkNames, checkPart } from "./namerule.ts";
 import { parseOriginal } from "./original.ts";
 import { checkPlaceholders } from "./placeholder.ts";
 import { describeUnknownColour } from "./unknown.ts";
@@ -22,15 +23,14 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
     ["change", raw.change] as const,
     ...listOf(raw.options).map((item, i) => [`options.${i}`, item] as const),
   ];
-  const names = changes.flatMap(([path, change]) =>
-    isRaw(change) && isText(change.with) ? [{ path: `${path}.with`, name: change.with }] : [],
-  );
+  const own = isRaw(raw.names) ? Object.values(raw.names).filter(isText) : [];
+  const words = [...own.map((name) => name.trim()), ...palette.keys()];
   return [
     ...checkCurly(raw),
     ...checkPlaceholders(raw),
-    ...checkMeanings(names, palette),
+    ...(isRaw(raw.names) ? checkNames(raw.names) : []),
     ...checkOriginal(raw.original),
-    ...changes.flatMap(([path, change]) => checkChange(path, change, palette)),
+    ...changes.flatMap(([path, change]) => checkChange(path, change, words)),
     ...checkRepeated(raw),
     ...checkFocus(raw.focus),
     ...checkDecision(raw),
@@ -68,11 +68,16 @@ function wrongColour(path: string, reason: string, hint: string): Finding {
   return { rule: "study/wrong-colour", path, on: "value", reason, hint };
 }
 
-function checkChange(path: string, change: unknown, palette: ReadonlyMap<string, string>): Finding[] {
+/** What ends in a word of ours (`dark yellow`, `lighter red`) may be what `try` offers: only the drawing can tell. */
+function checkChange(path: string, change: unknown, words: readonly string[]): Finding[] {
   if (!isRaw(change)) return [];
-  const findings = checkDrawingColour(`${path}.replace`, change.replace);
-  if (isText(change.with)) findings.push(...checkColour(`${path}.with`, change.with, [...palette.keys()]));
-  return findings;
+  const { replace, with: next } = change;
+  const isOurs = isText(next) && isOwnName(next.trim().toLowerCase());
+  return [
+    ...checkDrawingColour(`${path}.replace`, replace),
+    ...(isText(next) && !isOurs ? checkColour(`${path}.with`, next, words) : []),
+    ...checkPart(path, change),
+  ];
 }
 
 /** An option is another change than the study's. */

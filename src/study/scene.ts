@@ -2,11 +2,12 @@
 import type { PaintLook } from "../measure/figures.ts";
 import { type Areas, measureAreas } from "../regions/area.ts";
 import type { LabelMap } from "../regions/label.ts";
-import { measuringSize } from "../regions/raster.ts";
+import { measuringSize, type Raster } from "../regions/raster.ts";
 import { findRuns, type Runs } from "../regions/runs.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
 import { findPaints, type PaintedShapes, type Selection } from "../svg/paint.ts";
-import { lookAt } from "./look.ts";
+import { lookAt, nameLooks, renderTrue } from "./look.ts";
+import { findLost, type LostColour } from "./lost.ts";
 import { renderMap } from "./map.ts";
 import type { Viewing } from "./viewing.ts";
 
@@ -18,6 +19,10 @@ export interface Scene {
   readonly runs: Runs;
   readonly areas: Areas;
   readonly looks: readonly PaintLook[];
+  /** The true rendering, kept where a paint is not flat. */
+  readonly picture: Raster | undefined;
+  /** Colours that show where they are not measured: such a drawing is refused. */
+  readonly lost: readonly LostColour[];
 }
 
 /**
@@ -32,9 +37,14 @@ export async function renderScene(resolved: ResolvedDrawing, viewing: Viewing): 
   const runs = findRuns(map);
   const areas = measureAreas(runs, shapes.paints.length);
   viewing.lap?.("labels");
-  const looks = await lookAt(resolved.drawing, map, shapes.paints);
+  const picture = await renderTrue(resolved.drawing, map);
+  const seen = lookAt(picture, map, shapes.paints);
+  const looks = nameLooks(seen, shapes.paints, areas.pixels.slice(1), viewing);
   viewing.lap?.("colours");
-  return { resolved, shapes, map, runs, areas, looks };
+  const lost = findLost(picture, map, shapes.paints, areas.flagPixels);
+  viewing.lap?.("check");
+  const isFlat = shapes.paints.every(({ flat }) => flat);
+  return { resolved, shapes, map, runs, areas, looks, lost, picture: isFlat ? undefined : picture };
 }
 
 function selectionOf({ change }: Viewing): Selection | undefined {

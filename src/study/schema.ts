@@ -12,6 +12,7 @@ const change = {
     "The new colour: hex in quotes, a name of the gallery's palette, or a CSS colour.",
   ),
   only: text(500).describe("A CSS selector: only what it matches is recoloured.").exactOptional(),
+  part: text(40).describe("With only: what readers call that part.").exactOptional(),
 };
 
 const credit = {
@@ -29,6 +30,10 @@ export const studySchema = z.strictObject({
   title: text(200).describe("The heading of the study's page, and its line in lists."),
   original: text(200).describe("The drawing: an SVG file beside the study, or /flags/name.svg."),
   change: z.strictObject(change).describe("The one colour change that the study proposes."),
+  names: z
+    .record(z.string(), text(40))
+    .describe("What readers call the colours of this flag: hex in quotes, then the name.")
+    .exactOptional(),
   focus: z
     .strictObject({
       colour: text(100).describe("A colour of the drawing, hex in quotes or by name.").exactOptional(),
@@ -63,6 +68,8 @@ export const studyExamples: Readonly<Record<string, string>> = {
   "change.replace": 'replace: "#7a1020"',
   "change.with": 'with: "#f4c430"',
   "change.only": 'only: "#wheel"',
+  "change.part": "part: the wheel",
+  names: 'names: { "#1b2a5c": navy }',
   focus: 'focus: { select: "#wheel" }',
   "focus.colour": 'colour: "#7a1020"',
   "focus.select": 'select: "#wheel"',
@@ -78,6 +85,7 @@ export const studyExamples: Readonly<Record<string, string>> = {
   "options.*.replace": 'replace: "#1b2a5c"',
   "options.*.with": 'with: "#ffffff"',
   "options.*.only": 'only: "#wheel"',
+  "options.*.part": "part: the wheel",
   "options.*.note": 'note: "Too close to the harbour flag."',
   credit: "credit: { author: Ines Valcourt, licence: CC0-1.0 }",
   "credit.title": "title: Harbour flag",

@@ -1,12 +1,11 @@
 // Floor 5. A study among all it could have chosen: the ranked options, where its own change stands, the author's others.
 import type { Hex } from "../colour/colour.ts";
-import { nameColour } from "../colour/name.ts";
-import { parseColour } from "../colour/parse.ts";
 import type { Comparison } from "../measure/comparison.ts";
 import { describeStanding, findStanding } from "../measure/standing.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { compareDrawing } from "./analyse.ts";
 import { drawMatrix } from "./matrix.ts";
+import { settleNames } from "./naming.ts";
 import { openDrawing } from "./open.ts";
 import { measureChanges, type OptionsReport, rankOpened, readPalette, type TryOptions } from "./options.ts";
 import type { NotedResult, StudyRanking, ToldStanding } from "./ranking.ts";
@@ -37,11 +36,7 @@ export async function rankStudy(
     if (measured.value !== undefined) noted.push(measured.value);
   }
   const standing = placeComparison(comparison, report);
-  const author = measureChanges(
-    opened.value,
-    listAuthors(study, comparison, noted, options.palette),
-    options.cloth,
-  );
+  const author = measureChanges(opened.value, listAuthors(comparison, noted), options.cloth);
   const matrix = await drawMatrix(opened.value, report, readPalette(options.palette), author);
   return {
     value: { report, ...(matrix === undefined ? {} : { matrix }), standing, noted },
@@ -55,21 +50,23 @@ function readOptions(study: Study, gallery: Gallery): TryOptions {
     distance: gallery.viewingDistance,
     palette: gallery.palette,
     locate: (path) => ({ file: study.file, ...study.places.get(path) }),
+    names: settleNames(study.change, {
+      palette: gallery.palette,
+      ...(study.names === undefined ? {} : { names: study.names }),
+    }),
     ...(study.focus === undefined ? {} : { focus: study.focus }),
   };
 }
 
 /** The study's own change and the author's others, where they change a paint everywhere. */
 function listAuthors(
-  { change: written }: Study,
-  { change }: Comparison,
+  { change, after }: Comparison,
   noted: readonly NotedResult[],
-  palette: ReadonlyMap<string, string>,
 ): readonly { readonly replace: string; readonly with: Hex; readonly name: string }[] {
-  const next = parseColour(change.with)?.hex;
-  const own =
-    next === undefined ? [] : [{ ...change, with: next, name: nameOf(written.with, next, palette) }];
-  return [...own, ...noted].filter(({ only }) => only === undefined);
+  const own = after.colours.flatMap(({ hex, name }) =>
+    hex === change.with ? [{ ...change, with: hex, name }] : [],
+  );
+  return [...own.slice(0, 1), ...noted].filter(({ only }) => only === undefined);
 }
 
 async function measureNoted(
@@ -85,10 +82,11 @@ async function measureNoted(
   const { value, problems } = await compareDrawing(study.originalFile, bytes, option, { ...options, locate });
   const own = problems.filter((problem) => isOwn(problem, study, index));
   if (value === undefined) return { value: undefined, problems: own };
-  const { comparison, change, redesign } = value;
+  const { comparison, change, name, redesign } = value;
   const noted: NotedResult = {
+    index,
     ...change,
-    name: nameOf(option.with, change.with, options.palette),
+    name,
     ...(option.note === undefined ? {} : { note: option.note }),
     clarity: comparison.clarity[1],
     focusClarity: comparison.after.focus.clarity,
@@ -118,10 +116,4 @@ function placeComparison(comparison: Comparison, report: OptionsReport): ToldSta
   const standing = findStanding({ replace, with: next, isPart: only !== undefined, clarity }, report.options);
   const lost = comparison.edges.filter(({ outcome }) => outcome === "lost" || outcome === "merged").length;
   return { ...standing, says: describeStanding(standing, lost) };
-}
-
-/** The name of the palette, where the author used one, else the plain name of the colour. */
-function nameOf(written: string, hex: Hex, palette: ReadonlyMap<string, string>): string {
-  const word = written.trim().toLowerCase();
-  return palette.has(word) ? word : nameColour(hex);
 }

@@ -1,7 +1,10 @@
 // Floor 5. The first text of a study: the colours that the drawing has, the best changes as lines, and a beginning of prose.
 import { stringify } from "yaml";
+import { wordOf } from "../colour/name.ts";
+import { roundMark } from "../measure/clarity.ts";
 import { formatPercent, formatShare } from "../measure/format.ts";
 import type { Measure } from "../measure/measure.ts";
+import { describePrice, nameNeighbours } from "../measure/price.ts";
 import type { RankedOption } from "../measure/rank.ts";
 import { showText } from "../problem/quote.ts";
 import type { OptionsReport } from "./options.ts";
@@ -31,12 +34,12 @@ export interface StarterText {
 const most = { changes: 3, colours: 24 };
 
 /**
- * Returns the text of a new study. The best change stands as the change, the next two as comments, every colour as hex in
- * quotes, all with their numbers. Where no change could be ranked, a comment says what to fill in.
+ * Returns the text of a new study. The best change stands as the change, two of other families of colour as comments, every
+ * colour as hex in quotes, all with their numbers. Where no change could be ranked, a comment says what to fill in.
  */
 export function writeStarter(input: StarterInput): StarterText {
   const { title, original, measure, report, before, schema } = input;
-  const options = report.options.slice(0, most.changes);
+  const options = chooseChanges(report);
   const lines = [
     schemaLine(schema),
     // A long title must not be folded: the next line would look like a key.
@@ -62,6 +65,20 @@ export function writeStarter(input: StarterInput): StarterText {
     prose: writeProse(report, before),
     hasChange: options.length > 0,
   };
+}
+
+/**
+ * Returns the changes to propose, in their order: the best, and what comes next by a colour of another family, as long as
+ * the flag is no less clear by it than it is.
+ */
+export function chooseChanges({ options, clarity }: OptionsReport): readonly RankedOption[] {
+  const chosen: RankedOption[] = [];
+  for (const option of options) {
+    const isOther = chosen.every((one) => wordOf(one.with) !== wordOf(option.with));
+    const isEnough = chosen.length === 0 || roundMark(option.clarity) >= roundMark(clarity ?? 0);
+    if (isOther && isEnough && chosen.length < most.changes) chosen.push(option);
+  }
+  return chosen;
 }
 
 /** Returns the comment by which editors know the schema of a YAML text. */
@@ -93,7 +110,7 @@ function listChanges(options: readonly RankedOption[], report: OptionsReport): r
     others.length === 0
       ? ["# The best change that was tried:"]
       : [
-          "# The best changes that were tried. The first is the study's. To take another, put a # before it and take the # from yours.",
+          "# The best changes that were tried, by colours of different kinds. The first is the study's. To take another, put a # before it and take the # from yours.",
         ];
   return [
     ...heading,
@@ -102,23 +119,22 @@ function listChanges(options: readonly RankedOption[], report: OptionsReport): r
   ];
 }
 
-/** `dark red → pink: clarity 14 % → 100 %; gains dark blue`. */
+/** `dark red → white: clarity 14 % → 100 %; gained beside dark blue; but lost beside green`. */
 function describe(option: RankedOption, { clarity, shades }: OptionsReport): string {
-  const { id, name, gained, lost, merged } = option;
+  const { id, name, gained } = option;
   const old = shades.find((shade) => shade.id === id)?.name ?? option.replace;
   const before = clarity === null ? "" : `${formatPercent(clarity, 0)} → `;
-  const effects = [
-    ["gains", gained],
-    ["loses", lost],
-    ["merges with", merged],
-  ] as const;
-  const parts = effects
-    .filter(([, pairs]) => pairs.length > 0)
-    .map(([verb, pairs]) => `; ${verb} ${pairs.map((pair) => pair.names[pair.a === id ? 1 : 0]).join(", ")}`);
-  return showText(`${old} → ${name}: clarity ${before}${formatPercent(option.clarity, 0)}${parts.join("")}`);
+  const price = describePrice(option);
+  return showText(
+    [
+      `${old} → ${name}: clarity ${before}${formatPercent(option.clarity, 0)}`,
+      ...(gained.length === 0 ? [] : [`gained beside ${nameNeighbours(id, gained)}`]),
+      ...(price === "" ? [] : [`but ${price}`]),
+    ].join("; "),
+  );
 }
 
-/** No change is ranked for a drawing of one colour, and where every change makes the charge vanish. */
+/** No change is ranked for a drawing of one colour, and where every change merges a charge. */
 function askForChange({ colours }: Measure, { reason }: OptionsReport): readonly string[] {
   const hex = colours[0]?.hex ?? "#000000";
   return [

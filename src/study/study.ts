@@ -1,4 +1,5 @@
 // Floor 5. A study as its author wrote it, checked: every value is present, typed and inside its limits.
+import type { Hex } from "../colour/colour.ts";
 import type { Place } from "../problem/problem.ts";
 import type { Answer } from "./answer.ts";
 
@@ -9,6 +10,8 @@ export interface Change {
   readonly replace: string;
   readonly with: string;
   readonly only?: string;
+  /** With `only`: what readers call that part. */
+  readonly part?: string;
 }
 
 /** A change the author tried and tells about. */
@@ -39,6 +42,8 @@ export interface Study {
   /** The `original:` value as written. */
   readonly original: string;
   readonly change: Change;
+  /** What readers call the colours of this flag. */
+  readonly names?: ReadonlyMap<Hex, string>;
   readonly focus?: Focus;
   readonly status: Status;
   readonly decision?: string;

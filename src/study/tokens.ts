@@ -79,7 +79,8 @@ function kindOf(
   if (type === "tag" || type === "anchor" || type === "alias") return type;
   if (type === "directive-line") return "tag";
   if ((type === "doc-start" || type === "doc-end") && hasContent) return "second document";
-  if (type === "comment" && [":", "-", ",", "["].includes(before) && hashOf(text) !== "") return "bare hash";
+  if (type === "comment" && [":", "-", ",", "[", "{"].includes(before) && hashOf(text) !== "")
+    return "bare hash";
   if (type === "single-quoted-scalar" || type === "double-quoted-scalar") {
     const isClosed = text.length > 1 && text.at(-1) === text[0];
     return isClosed && !text.includes("\n") ? undefined : "open quote";
@@ -89,5 +90,5 @@ function kindOf(
 
 /** Returns what stands behind the # of a comment with the #, up to where a value would end, or "". */
 function hashOf(comment: string): string {
-  return /^#[^\s#,{}[\]]+/.exec(comment)?.[0] ?? "";
+  return /^#[^\s#,:{}[\]]+/.exec(comment)?.[0] ?? "";
 }

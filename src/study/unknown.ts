@@ -3,7 +3,7 @@ import { cssNames } from "../colour/css.ts";
 import { findNearest } from "../problem/nearest.ts";
 import { quoteText } from "../problem/quote.ts";
 
-/** Returns the reason and the hint for `text`. `names` are those of the palette, where they may be used. */
+/** Returns the reason and the hint for `text`. `names` are those that may be used. */
 export function describeUnknownColour(
   text: string,
   names: readonly string[],
@@ -40,5 +40,5 @@ function proposeColour(text: string, names: readonly string[]): string {
   const near = findNearest(text, [...names, ...cssNames]);
   if (near !== undefined) return `Type “${near}”, if that is meant.`;
   const css = 'Type a hex colour in quotes, such as "#f4c430"';
-  return names.length === 0 ? `${css}.` : `${css}, or a name of the palette: ${names.join(", ")}.`;
+  return names.length === 0 ? `${css}.` : `${css}, or a name: ${names.join(", ")}.`;
 }

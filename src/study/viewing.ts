@@ -10,9 +10,11 @@ export type NamedFocus = { readonly colour: Hex } | { readonly select: ReadonlyS
 export type Part =
   | "labels"
   | "colours"
+  | "check"
   | "distance view"
   | "focus"
   | "lines"
+  | "colours along lines"
   | "distance steps"
   | "near limit";
 
@@ -27,6 +29,15 @@ export interface Viewing {
   /** Whether nothing is to be said of parts near the limit of sight, as in a survey. */
   readonly isBrief?: boolean;
   readonly focus?: NamedFocus;
-  /** A change that will be measured: paints it treats differently are not joined, though near-equal. */
-  readonly change?: { readonly replace: Hex; readonly only?: ReadonlySet<Instance> };
+  /** Names of colours that are settled: what the author calls them. */
+  readonly names?: ReadonlyMap<Hex, string>;
+  /**
+   * A change that will be measured: paints it treats differently are not joined, though near-equal. `part`: what readers
+   * call the part that it selects.
+   */
+  readonly change?: {
+    readonly replace: Hex;
+    readonly only?: ReadonlySet<Instance>;
+    readonly part?: string;
+  };
 }

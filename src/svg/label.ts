@@ -6,7 +6,7 @@ import type { Instance } from "./instance.ts";
 import type { PaintedShapes } from "./paint.ts";
 import { findHref, type SvgElement, type SvgNode } from "./tree.ts";
 import { findReference } from "./value.ts";
-import { viewBoxText, writeRoot } from "./write.ts";
+import { writeSized } from "./write.ts";
 
 /** Code colour of the paint with `index` in `PaintedShapes.paints`, as 0xrrggbb; all different up to 2^24. */
 export function codeOf(index: number): number {
@@ -16,11 +16,7 @@ export function codeOf(index: number): number {
 /** Returns the label drawing as SVG text, to be rendered at exactly `widthPixels` × `heightPixels`. */
 export function writeLabels(shapes: PaintedShapes, widthPixels: number, heightPixels: number): string {
   const root = new LabelWriter(shapes).write();
-  return writeRoot(root, {
-    viewBox: viewBoxText(shapes.resolved.drawing),
-    width: String(widthPixels),
-    height: String(heightPixels),
-    preserveAspectRatio: "none",
+  return writeSized({ ...shapes.resolved.drawing, root }, widthPixels, heightPixels, {
     "shape-rendering": "crispEdges",
   });
 }

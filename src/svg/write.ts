@@ -1,5 +1,6 @@
 // Floor 2, last step. A tree → SVG text. Only what this module writes is ever rendered or published.
 import { svgNamespace, xlinkNamespace } from "./allow.ts";
+import { liftTransforms } from "./lift.ts";
 import { type Drawing, type SvgElement, type SvgNode, walkElements } from "./tree.ts";
 
 /** Returns the drawing as SVG 1.1/2 text in UTF-8: no XML declaration, no DOCTYPE, no comments, no CDATA. */
@@ -7,13 +8,19 @@ export function writeDrawing(drawing: Drawing): string {
   return writeRoot(drawing.root, { viewBox: viewBoxText(drawing) });
 }
 
-/** Returns the drawing sized in pixels, for a renderer. */
-export function writeSized(drawing: Drawing, widthPixels: number, heightPixels: number): string {
-  return writeRoot(drawing.root, {
+/** Returns the drawing sized in pixels, for a renderer, with `extra` attributes on its root. */
+export function writeSized(
+  drawing: Drawing,
+  widthPixels: number,
+  heightPixels: number,
+  extra: Readonly<Record<string, string>> = {},
+): string {
+  return writeRoot(liftTransforms(drawing.root), {
     viewBox: viewBoxText(drawing),
     width: String(widthPixels),
     height: String(heightPixels),
     preserveAspectRatio: "none",
+    ...extra,
   });
 }
 

@@ -17,7 +17,7 @@ export function OptionList({ options }: { options: readonly OptionNote[] }): JSX
             {option.only && (
               <>
                 {" "}
-                only in the selected part (<code>{option.only}</code>)
+                only in {option.where} (<code>{option.only}</code>)
               </>
             )}
           </p>

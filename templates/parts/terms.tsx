@@ -141,9 +141,7 @@ export function OutcomeStep({ method: { limits } }: { method: MethodPage }): JSX
         <dt>No gain</dt>
         <dd>what is left</dd>
       </dl>
-      <p>
-        Numbers on the pages are rounded; grades, outcomes and verdicts are decided on the unrounded ones.
-      </p>
+      <p>Numbers on the pages are rounded; grades and outcomes are decided on the unrounded ones.</p>
     </Step>
   );
 }

@@ -15,6 +15,7 @@ const oneColour: Comparison = {
   edges: [],
   clearEdgeShare: [null, null],
   clarity: [null, null],
+  strength: [null, null],
   verdict: "no gain",
 };
 

@@ -275,7 +275,7 @@ test.each([
   ["studies/kedgeport/", ".edge-map", 2],
   ["studies/kedgeport/", ".strip", 12],
   ["studies/kedgeport/", ".seen-figure", 8],
-  ["studies/kedgeport/", ".reads", 1],
+  ["studies/kedgeport/", ".lasting", 1],
   ["studies/kedgeport/", ".prose > .edge-figure", 2],
 ] as const)(
   "/%s: %s is drawn as SVG, and each drawing says what it is and what it shows",

@@ -34,7 +34,7 @@ const studies = Array.from({ length: total }, (_, index): StudyResult => {
       body: `Long prose about the harbour. ${index % 10 === 0 ? "A rusty bollard." : ""} ${index === 7 ? "青い旗" : ""}`,
       decision: index === 9 ? "Kept for the regatta." : "Decided.",
     },
-    comparison: { ...comparison, verdict, clearEdgeShare: [0, gain] },
+    comparison: { ...comparison, verdict, clarity: [0, 100 * gain] },
   };
 });
 const gallery: GalleryResult = { ...galleryResult, studies };

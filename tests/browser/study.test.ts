@@ -19,7 +19,7 @@ const asked = [...kinds, "seen otherwise", "edge map", "gain chart"].map(
   (kind) => `::figure{kind="${kind}"}`,
 );
 const edge = '::figure{edge="dark blue / red"}';
-const body = ["Words.", ...asked, edge, edge, '::figure{kind="reads to"}', "More words."].join("\n\n");
+const body = ["Words.", ...asked, edge, edge, '::figure{kind="lasts to"}', "More words."].join("\n\n");
 const letters: GalleryResult = {
   gallery: { ...gallery, answer: { way: "mail", address: "editor@flags.example" } },
   studies: [{ ...studyResult, study: { ...study, body } }],
@@ -262,7 +262,7 @@ describe("Argue with this", () => {
     expect(new URL(whole ?? "").searchParams.get("subject")).toBe("A lighter square");
     expect(bodyOf(whole)).toMatch(/\/studies\/a-square\/\?stamp=[0-9a-f]{8}\r\n/);
     // As typed in the sample.
-    expect(bodyOf(whole)).toContain("Clear-edge share: 43% → 100%");
+    expect(bodyOf(whole)).toContain("Clarity: 74% → 100%");
     expect(new URL(part ?? "").searchParams.get("subject")).toBe("Dark blue / red, in A lighter square");
     expect(bodyOf(part)).toContain("Contrast, percent: 25 weak → 67 strong");
     expect(bodyOf(part)).toContain("edges/12235c-c8202f/?stamp=");
@@ -285,7 +285,7 @@ test("figures in the prose: each under its own anchor, none with the id of anoth
       .evaluateAll((all) =>
         all.map((figure) => [figure.id, figure.querySelector("strong a")?.getAttribute("href")]),
       );
-    // “reads to” is left out: the sample has no focus.
+    // “lasts to” is left out: the sample has no focus.
     expect(figures.map(([id]) => id)).toEqual([
       "figure-original",
       "figure-redesign",

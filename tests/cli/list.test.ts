@@ -4,16 +4,29 @@ import { survey } from "../study/surveyed.ts";
 
 test("a table, everything in it where there is room", () => {
   expect(describeSurvey(survey, { hasColour: false })).toBe(`\
-  flag    clarity  weakest  edge                  reads to  change first  best change                clarity
-  a.svg    12.3 %    6.3 %  dark blue / dark red      320+  dark red      dark red → yellow #e6b436   98.8 %
-  =b.svg     none           no edges`);
+  flag     clarity  weakest  edge                      focus     lasts to  change first  best change                clarity
+  a.svg     12.3 %    6.3 %  dark blue / dark red     98.5 %  320 or more  dark red      dark red → yellow #e6b436   98.8 %
+  =b.svg  no edges                                 no charge`);
 });
 
 test("the most telling columns where there is little", () => {
   expect(describeSurvey(survey, { hasColour: false, columns: 80 })).toBe(`\
-  flag    clarity  weakest  best change                clarity
-  a.svg    12.3 %    6.3 %  dark red → yellow #e6b436   98.8 %
-  =b.svg     none`);
+  flag     clarity      focus  best change                clarity
+  a.svg     12.3 %     98.5 %  dark red → yellow #e6b436   98.8 %
+  =b.svg  no edges  no charge`);
+});
+
+test("a focus that lasts to no step, and all colours to change first", () => {
+  const [flag] = survey.flags;
+  if (flag === undefined) throw new Error("the survey has a flag");
+  const changed = {
+    ...flag,
+    changeFirst: [...(flag.changeFirst ?? []), { id: "p3", hex: "#ffffff", name: "white" } as const],
+    focus: { source: "named", clarity: 14.5, lastsTo: null } as const,
+  };
+  expect(describeSurvey({ flags: [changed], failed: [] }, { hasColour: false })).toContain(
+    "  14.5 %  under 10  dark red or white  dark red → yellow",
+  );
 });
 
 test("blocks of colour where they show", () => {

@@ -18,15 +18,15 @@ test("the table of a flag that can be worked out by hand", async () => {
     data: `\
 halved.svg: 2:3, seen from 40 flag heights away (a model of sight)
 
+  Clarity 100.0 %, strength 100.0 %, weakest edge 87.0 % (white / black)
+  No charge: nothing has to be seen before the rest.
+
   id  colour  hex       share  reflectance  tincture
   p1  white   #ffffff  66.7 %       85.0 %  metal
   p2  black   #000000  33.3 %        5.0 %  colour
 
   edge           length  contrast  grade   contrast ratio   ΔE00
   white / black    1.00    87.0 %  strong           21.00  100.0
-
-  Clear-edge share 100.0 %, clarity 100.0 %, weakest edge 87.0 % (white / black)
-  Focus: none found.
 `,
   });
 });
@@ -44,7 +44,7 @@ test("JSON of one file is an object, of several an array, and both fit the schem
   const one = await run(root, "measure", "halved.svg", "--json");
   expect([one.status, one.messages, findFaults("measure", one.data)]).toEqual([0, "", []]);
   const measure = JSON.parse(one.data);
-  expect(measure.schemaVersion).toBe(1);
+  expect(measure.schemaVersion).toBe(2);
   expect(measure).toMatchObject({ file: "halved.svg", proportions: [2, 3], distance: 40, clearEdgeShare: 1 });
   expect(measure.edges[0]).toMatchObject({ a: "p1", b: "p2", names: ["white", "black"], grade: "strong" });
   expect(measure.edges[0].contrast).toBeCloseTo((125 * 80) / 115, 6);
@@ -52,8 +52,8 @@ test("JSON of one file is an object, of several an array, and both fit the schem
   const two = await run(root, "measure", "halved.svg", "plain.svg", "--json");
   expect(findFaults("measure", two.data)).toEqual([]);
   expect(JSON.parse(two.data)).toMatchObject([
-    { schemaVersion: 1, file: "halved.svg" },
-    { schemaVersion: 1, file: "plain.svg", edges: [], clarity: null, weakestEdge: null },
+    { schemaVersion: 2, file: "halved.svg" },
+    { schemaVersion: 2, file: "plain.svg", edges: [], clarity: null, weakestEdge: null },
   ]);
 });
 
@@ -115,7 +115,7 @@ test("several files stand in the order in which they were named, whatever is wro
   const { status, data, messages } = await run(root, "measure", ...words);
   expect(status).toBe(2);
   expect(data.match(/^\S+\.svg:/gm)).toEqual(["plain.svg:", "halved.svg:", "plain.svg:"]);
-  expect(data).toMatch(/none found\.\n\nhalved\.svg/);
+  expect(data).toMatch(/metal\n\nhalved\.svg/);
   expect(messages.match(/^\S+\.svg {2}error/gm)).toEqual(["missing.svg  error", "picture.svg  error"]);
 });
 
@@ -125,7 +125,7 @@ test("a focus that is named: by colour, by name, by selector; what is not there 
     const { status, data } = await run(root, "measure", "halved.svg", "--focus", focus);
     expect(status).toBe(0);
     expect(data).toContain(
-      "Focus (named): 33.3 % of the flag, clarity 100.0 %, reads to 320 or more flag heights",
+      "Focus (named): 33.3 % of the flag, clarity 100.0 %, lasts to 320 or more flag heights",
     );
   }
   const absent = await run(root, "measure", "halved.svg", "--focus", "pink");

@@ -11,7 +11,8 @@ vi.setConfig({ testTimeout: 60_000 });
 const change = ["--replace", "#000000", "--with", "#808080"];
 
 // By hand: #808080 has luminance 0.2159, so it reflects 5 + 80 · 0.2159 = 22.27 %;
-// contrast 125 · (85 − 22.27) / (85 + 22.27 + 25) = 59.28.
+// contrast 125 · (85 − 22.27) / (85 + 22.27 + 25) = 59.28; strength 59.28 / 60 = 98.8 %. Beyond 60 nothing counts, and from
+// 60 to 59.28 is under 3 points: the edge is the same.
 test("the table of a change that can be worked out by hand", async () => {
   const root = await makeFolder({ "halved.svg": halved });
   expect(await run(root, "try", "halved.svg", ...change)).toEqual({
@@ -20,12 +21,12 @@ test("the table of a change that can be worked out by hand", async () => {
     data: `\
 halved.svg: #000000 → #808080, seen from 40 flag heights away (a model of sight)
 
-  edge                          length  before  grade    after  grade  outcome
-  white / black → white / grey    1.00  87.0 %  strong  59.3 %  clear  worse
+  Clarity 100.0 % → 100.0 %, strength 100.0 % → 98.8 %
+  No gain.
+  No charge: nothing has to be seen before the rest.
 
-  Clear-edge share 100.0 % → 100.0 %, clarity 100.0 % → 100.0 %
-  Focus: none found.
-  Verdict: no gain
+  edge                          length  before  grade    after  grade                 outcome
+  white / black → white / grey    1.00  87.0 %  strong  59.3 %  clear, near the line  same
 `,
   });
 });
@@ -36,7 +37,7 @@ test("JSON fits the schema, with and without only", async () => {
     const { status, data, messages } = await run(root, "try", "halved.svg", ...change, ...only, "--json");
     expect([status, messages, findFaults("try", data)]).toEqual([0, "", []]);
     const compared = JSON.parse(data);
-    expect(compared.schemaVersion).toBe(1);
+    expect(compared.schemaVersion).toBe(2);
     expect(compared.change).toEqual({
       replace: "#000000",
       with: "#808080",
@@ -113,24 +114,41 @@ test("a focus that is named stands first and is compared", async () => {
   expect(status).toBe(0);
   expect(data).toContain("  edge                          length  focus  before");
   expect(data).toContain("  white / black → white / grey    1.00   1.00  87.0 %");
-  expect(data).toContain(
-    "Focus (named): clarity 100.0 % → 100.0 %, reads to 320 or more flag heights as before",
-  );
+  expect(data).toContain("Focus (named): clarity 100.0 % → 100.0 %, lasts to 320 or more flag heights");
 });
 
 // A dark disc on black: contrast of #282828 (luminance 0.0212, 6.70 %) and black is 125 · 1.70 / 36.70 = 5.78.
 const dark = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><path fill="#000000" d="M0 0h3v2H0z"/><circle cx="1.5" cy="1" r=".6" fill="#282828"/></svg>`;
 
-test("without a change all changes are ranked, and the colour to change first is named", async () => {
+test("without a change: what to change and why, then by the colour that is changed", async () => {
   const root = await makeFolder({ "dark.svg": dark });
   const { status, data, messages } = await run(root, "try", "dark.svg");
   expect([status, messages]).toEqual([0, ""]);
-  expect(data).toMatch(/^dark\.svg: clarity 12\.8 %, seen from 40 flag heights away/);
-  expect(data).toMatch(/\n {2}Change .* first: /);
-  expect(data).toMatch(/\n {2}place {2}change .*\n +1= /);
-  expect(data).toMatch(/ → white #ffffff +palette +100 % /);
-  expect(data).toMatch(/Not ranked, because they make the charge vanish:\n\n {2}change/);
+  // The area of the disc is π · 0.6², of 6: 19 %.
+  expect(data).toMatch(/^Change off-black \(19 % of the flag\) or black \(81 %\) first: with /);
+  expect(data).toContain("\ndark.svg: clarity 13 %, focus clarity 13 %\n  seen from 40 flag heights away");
+  expect(data).toMatch(
+    /\n {2}change +share +best in its place +clarity +focus clarity\n {2}[a-z -]+ #282828 +19 % /,
+  );
+  expect(data).toMatch(/ #[0-9a-f]{6} +13 → 100 % +13 → 100 %\n/);
+  expect(data).toMatch(/\nNot ranked, since a charge would merge: /);
   expect(data).not.toContain("\u001b");
+});
+
+test("with more colours than have room it stays under 30 lines of 100 columns", async () => {
+  const stripes = Array.from(
+    { length: 24 },
+    (_, n) => `<path fill="hsl(${n * 15} 60% ${[22, 45, 70][n % 3]}%)" d="M${n} 0h1v16h-1z"/>`,
+  ).join("");
+  const root = await makeFolder({
+    "stripes.svg": `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 24 16">${stripes}</svg>`,
+  });
+  const { status, data } = await run(root, "try", "stripes.svg");
+  expect(status).toBe(0);
+  const lines = data.trimEnd().split("\n");
+  expect(lines.length).toBeLessThan(30);
+  expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(100);
+  expect(data).toMatch(/\n {2}and \d+ more colours: --json has all\n/);
 });
 
 test("the JSON of a ranking fits its schema", async () => {
@@ -141,8 +159,9 @@ test("the JSON of a ranking fits its schema", async () => {
   }
   // Nothing can be better than clear.
   expect(JSON.parse((await run(root, "try", "halved.svg", "--json")).data)).toMatchObject({
-    schemaVersion: 1,
+    schemaVersion: 2,
     changeFirst: null,
+    reason: "The flag is clear as it is, at a clarity of 100 %.",
   });
 });
 

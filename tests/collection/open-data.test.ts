@@ -14,6 +14,8 @@ interface Row {
   readonly name: string;
   readonly measure: Measure | undefined;
   readonly problems: readonly string[];
+  /** Flat colours that show where they are not measured. */
+  readonly lost: readonly string[];
   /** Share of the pixels of its label picture that are exact codes. */
   readonly exactShare: number;
   readonly milliseconds: number;
@@ -33,10 +35,11 @@ async function measureFile(name: string, path: string): Promise<Row> {
       name,
       measure: undefined,
       problems: said,
+      lost: [],
       exactShare: 0,
       milliseconds: 0,
     };
-  const { table, looks, map, proportions, warnings } = await inspectDrawing(resolveDrawing(drawing), {
+  const { table, looks, map, proportions, warnings, ground } = await inspectDrawing(resolveDrawing(drawing), {
     distance: 0,
   });
   const measure = measureLooks(
@@ -49,6 +52,7 @@ async function measureFile(name: string, path: string): Promise<Row> {
     name,
     measure,
     problems: said,
+    lost: ground.scene.lost.map(({ hex }) => hex),
     exactShare: map.exactShare,
     milliseconds: performance.now() - start,
   };
@@ -105,6 +109,10 @@ describe("every drawing of both collections", () => {
     ).toEqual([]);
   });
 
+  test("shows no colour where another is measured", () => {
+    expect(failing((_, { lost }) => lost.length === 0)).toEqual([]);
+  });
+
   test("has labels that are exact codes in at least 98 % of the pixels, save one in two hundred", () => {
     const blurred = failing((_, { exactShare }) => exactShare >= 0.98);
     expect(blurred.length).toBeLessThanOrEqual(rows.length / 200);
@@ -133,7 +141,16 @@ describe("every drawing of both collections", () => {
 
   test("has no figure that is not a number", () => {
     // JSON writes NaN and infinities as null; here only what may be null is.
-    const mayBeNull = new Set(["clearEdgeShare", "clarity", "weakestEdge", "readsTo", "uneven", "tincture"]);
+    const mayBeNull = new Set([
+      "clearEdgeShare",
+      "clarity",
+      "strength",
+      "weakestEdge",
+      "outlineClear",
+      "lastsTo",
+      "uneven",
+      "tincture",
+    ]);
     const isSound = (value: unknown, key: string): boolean => {
       if (typeof value === "number") return Number.isFinite(value);
       if (value === null) return mayBeNull.has(key);
@@ -166,8 +183,10 @@ describe("every drawing of both collections", () => {
 
   test("has figures of the whole exactly where there is an edge", () => {
     expect(
-      failing(({ edges, clarity, clearEdgeShare, weakestEdge }) =>
-        [clarity, clearEdgeShare, weakestEdge].every((figure) => (figure === null) === (edges.length === 0)),
+      failing(({ edges, clarity, strength, clearEdgeShare, weakestEdge }) =>
+        [clarity, strength, clearEdgeShare, weakestEdge].every(
+          (figure) => (figure === null) === (edges.length === 0),
+        ),
       ),
     ).toEqual([]);
   });

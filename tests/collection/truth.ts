@@ -1,6 +1,8 @@
-// npm run truth: does a figure depend on the renderer or on the resolution? Over all files of both open collections:
+// npm run truth: does a figure depend on the renderer or on the resolution, and is what is said of it right? Over all files of
+// both open collections:
 // (1) labels from resvg against labels from librsvg: the grade of every length of edge;
-// (2) 600 against 1200 pixels: shares of colours, and the length in each grade.
+// (2) 600 against 1200 pixels: shares of colours, and the length in each grade;
+// (3) verdicts, options and the focus: judgement.ts; (4) colours that show and are not measured: lost.ts.
 import { readdirSync, readFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { Resvg } from "@resvg/resvg-js";
@@ -12,6 +14,8 @@ import { inspectDrawing } from "../../src/study/inspect.ts";
 import type { Viewing } from "../../src/study/viewing.ts";
 import { readDrawing } from "../../src/svg/gate.ts";
 import { resolveDrawing } from "../../src/svg/instance.ts";
+import { checkJudgements, describeJudgements } from "./judgement.ts";
+import { countLost } from "./lost.ts";
 
 const folders = ["node_modules/flag-icons/flags/4x3", "node_modules/svg-country-flags/svg"];
 
@@ -162,7 +166,10 @@ function median(values: readonly number[]): number {
 
 if (process.argv[1]?.endsWith("truth.ts") === true) {
   const { values } = parseArgs({ options: { every: { type: "string" }, json: { type: "boolean" } } });
-  const truth = await checkTruth(Number(values.every ?? 1));
+  const every = Number(values.every ?? 1);
+  const truth = await checkTruth(every);
+  const judged = await checkJudgements(every);
+  const lost = await countLost(every);
   const percent = (value: number): string => `${(100 * value).toFixed(2)} %`;
   const lines = [
     `${truth.files} drawings`,
@@ -176,8 +183,10 @@ if (process.argv[1]?.endsWith("truth.ts") === true) {
       ({ file, shareMove: share, gradeMove: grade, nearLimit }) =>
         `  ${file}  share ${percent(share)}  grade ${percent(grade)}${nearLimit ? "  near the limit of sight" : ""}`,
     ),
+    ...describeJudgements(judged),
+    `colours that show and are not measured: ${lost.lost.length} in ${lost.files} drawings`,
   ];
   process.stdout.write(
-    values.json === true ? `${JSON.stringify(truth, null, 2)}\n` : `${lines.join("\n")}\n`,
+    values.json === true ? `${JSON.stringify({ truth, judged, lost }, null, 2)}\n` : `${lines.join("\n")}\n`,
   );
 }

@@ -5,7 +5,7 @@ import { defaultCloth, measureLuminance, measureReflectance } from "../../src/co
 import type { Hex, LinearRgb } from "../../src/colour/colour.ts";
 import { gradeOf, measureContrast, measureContrastRatio } from "../../src/colour/contrast.ts";
 import { measureDifference } from "../../src/colour/difference.ts";
-import { nameColour, nameColours } from "../../src/colour/name.ts";
+import { isOwnName, nameColour, nameColours, nameReplacement } from "../../src/colour/name.ts";
 import { hexOf, linearOf, parseColour, toHex, toRgb } from "../../src/colour/parse.ts";
 import { linearOfOklch, oklchOf } from "../../src/colour/space.ts";
 import { tinctureOf } from "../../src/colour/tincture.ts";
@@ -170,31 +170,60 @@ describe("names", () => {
         (0x60 + ((bits >> shift) & 15) * 8).toString(16).padStart(2, "0");
       return `#${step(8)}${step(4)}${step(0)}`;
     });
+    const shades = fc.uniqueArray(fc.oneof(hexes, near), { maxLength: 14 });
     fc.assert(
-      fc.property(fc.uniqueArray(fc.oneof(hexes, near), { maxLength: 14 }), (flag) => {
-        const names = nameColours(flag);
-        expect(new Set(names).size).toBe(flag.length);
-        for (const name of names) {
-          expect(name).toMatch(new RegExp(`^(very |darker |darkest |lighter |lightest )?${words}( \\d+)?$`));
-        }
-        expect(nameColours([...flag].reverse())).toEqual([...names].reverse());
-      }),
+      fc.property(
+        shades,
+        fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 14 }),
+        (flag, areas) => {
+          const shares = areas.slice(0, flag.length);
+          const names = nameColours(flag, shares);
+          expect(new Set(names).size).toBe(flag.length);
+          expect(names.filter((name) => !isOwnName(name))).toEqual([]);
+          for (const name of names) expect(name).toMatch(/^([a-z]+[ -])*[a-z]+$/);
+          expect(nameColours([...flag].reverse(), [...shares].reverse())).toEqual([...names].reverse());
+          for (const [index, hex] of flag.entries()) {
+            const isLargest = flag.every(
+              (other, at) =>
+                nameColour(other) !== nameColour(hex) ||
+                at === index ||
+                (shares[at] ?? 0) < (shares[index] ?? 0),
+            );
+            if (isLargest) expect(names[index]).toBe(nameColour(hex));
+          }
+        },
+      ),
     );
   });
 
   test("darker is darker, and lighter lighter, than the plain name beside it", () => {
+    const lightness = (hex: Hex): number => oklchOf(linearOf(hex)).lightness01;
     fc.assert(
       fc.property(hexes, hexes, (a, b) => {
-        const [nameA = "", nameB = ""] = nameColours([a, b]);
-        const lightness = (hex: Hex): number => oklchOf(linearOf(hex)).lightness01;
-        if (nameB === `darker ${nameA}` || (nameB === `very ${nameA}` && nameA.startsWith("dark"))) {
+        const [nameA = "", nameB = ""] = nameColours([a, b], [2, 1]);
+        const word = nameA.split(" ").at(-1);
+        if ([`darker ${word}`, `very dark ${word}`].includes(nameB))
           expect(lightness(b)).toBeLessThan(lightness(a));
-        }
-        if (nameB === `lighter ${nameA}` || (nameB === `very ${nameA}` && nameA.startsWith("light"))) {
+        if ([`lighter ${word}`, `very light ${word}`].includes(nameB))
           expect(lightness(b)).toBeGreaterThan(lightness(a));
-        }
       }),
       { numRuns: 1000 },
+    );
+  });
+
+  test("a replacement has the name of another colour of the flag only where it is that colour", () => {
+    fc.assert(
+      fc.property(fc.uniqueArray(hexes, { minLength: 1, maxLength: 6 }), hexes, (flag, hex) => {
+        const names = nameColours(
+          flag,
+          flag.map(() => 1),
+        );
+        const [today, ...others] = flag.map((one, index) => ({ hex: one, name: names[index] ?? "" }));
+        if (today === undefined) return;
+        const name = nameReplacement(hex, today, others);
+        for (const colour of [today, ...others]) expect(colour.name === name).toBe(colour.hex === hex);
+      }),
+      { numRuns: 500 },
     );
   });
 });

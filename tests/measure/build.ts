@@ -1,14 +1,15 @@
 // Edge tables and looks written out by hand, for drawings that nobody has to render.
 import type { Hex } from "../../src/colour/colour.ts";
 import type { PaintLook } from "../../src/measure/figures.ts";
-import type { EdgeTable, SeenGeometry } from "../../src/measure/table.ts";
+import { distanceSteps } from "../../src/measure/focus.ts";
+import type { EdgeTable, FocusStep, SeenGeometry, TableFocus } from "../../src/measure/table.ts";
 
 /**
  * A table of paints and of edges `[a, b, length, focusLength?]` between them by index. Paints of one `group` are one
  * paint in the original.
  */
 export function tableOf(
-  paints: readonly (readonly [id: string, group?: number])[],
+  paints: readonly (readonly [id: string, group?: number | undefined])[],
   edges: readonly (readonly [a: number, b: number, length: number, focusLength?: number])[],
 ): EdgeTable {
   return {
@@ -26,9 +27,26 @@ export function tableOf(
       focusLength,
     })),
     order: paints.map((_, index) => index),
-    focus: { source: "none", share: 0, steps: [] },
+    focus: noFocus,
   };
 }
+
+export const noFocus: TableFocus = { source: "none", share: 0, charges: [], steps: [] };
+
+/** A focus that is found, with these charges, each `[a, b, length]` along its outline, and these steps. */
+export const focusOf = (
+  steps: readonly FocusStep[],
+  charges: readonly (readonly (readonly [a: number, b: number, length: number])[])[] = [],
+): TableFocus => ({
+  source: "found",
+  share: 0.1,
+  charges: charges.map((outline) => outline.map(([a, b, length]) => ({ a, b, length }))),
+  steps,
+});
+
+/** Every step with all of the focus left, ten flag heights long, and these edges. */
+export const allSteps = (edges: FocusStep["edges"]): readonly FocusStep[] =>
+  distanceSteps.map((distance) => ({ distance, left: 1, span: 10, edges }));
 
 /** Flat looks of these colours. A name is the colour itself, so that a test reads what it says. */
 export const looksOf = (...hexes: readonly Hex[]): readonly PaintLook[] =>
@@ -49,6 +67,7 @@ export function seenOf(given: {
     readonly b: number;
     readonly length: number;
     readonly focusShare?: number;
+    readonly outlineShares?: readonly number[];
   }[];
   readonly part?: readonly (number | undefined)[];
   readonly heightPixels?: number;
@@ -62,8 +81,8 @@ export function seenOf(given: {
     touchesBorder: pixels.map(() => true),
     remains: pixels.map(() => true),
     group: pixels.map((_, index) => part[index] ?? index),
-    lines: lines.map((line) => ({ focusShare: 0, ...line })),
-    focus: { source: "none", pixels: 0, steps: [] },
+    lines: lines.map((line) => ({ focusShare: 0, outlineShares: [], ...line })),
+    focus: { source: "none", pixels: 0, chargeCount: 0, steps: [] },
     part: pixels.map((_, index) => part[index]),
   };
 }

@@ -1,70 +1,49 @@
 // Figures of edges and of whole drawings; every expected value is worked out in the comment beside it.
 import { describe, expect, test } from "vitest";
 import { defaultCloth } from "../../src/colour/cloth.ts";
-import {
-  findWeakest,
-  measureClarity,
-  measureClearShare,
-  measureEdge,
-  measureLooks,
-} from "../../src/measure/figures.ts";
+import { measureContrastOf, measureEdge, measureLooks, seenAlong } from "../../src/measure/figures.ts";
 import { frame, looksOf, tableOf } from "./build.ts";
 
-const edge = (contrast: number, length: number, focusLength = 0) => ({
-  contrast,
-  length,
-  focusLength,
-});
 const pair = tableOf([["p1"], ["p2"]], [[0, 1, 1]]);
 const single = (a: `#${string}`, b: `#${string}`) =>
   measureLooks(frame, pair, looksOf(a, b), defaultCloth).edges[0];
 
-describe("clarity", () => {
-  test.each([
-    ["full at 45 and over", [edge(45, 1), edge(87, 3)], 100],
-    // (0.5 + 1) / 2
-    ["half at 22.5", [edge(22.5, 1), edge(90, 1)], 75],
-    // 3 · 0.5 + 1 of 4
-    ["weighed by length", [edge(22.5, 3), edge(90, 1)], 62.5],
-    // (1 + 1) · 0.5 + 1 of 3
-    ["focus edges twice", [edge(22.5, 1, 1), edge(90, 1)], 200 / 3],
-    ["nothing at 0", [edge(0, 5)], 0],
-  ])("is %s", (_, edges, clarity) => {
-    expect(measureClarity(edges)).toBeCloseTo(clarity, 12);
+describe("a paint that looks otherwise along one edge", () => {
+  // White as a whole, black to white; beside paint 1 it is black alone, beside paint 2 as it is.
+  const ends = { lightest: "#ffffff", darkest: "#000000" } as const;
+  const beside = new Map([[1, { hex: "#000000", uneven: null } as const]]);
+  const looks = [
+    { hex: "#ffffff", name: "sky", uneven: ends, beside },
+    ...looksOf("#ffffff", "#ffffff"),
+  ] as const;
+  const table = tableOf(
+    [["p1"], ["p2"], ["p3"]],
+    [
+      [0, 1, 1],
+      [2, 0, 1],
+    ],
+  );
+
+  test("counts with what it is there, on either side of the edge", () => {
+    const { edges } = measureLooks(frame, table, looks, defaultCloth);
+    // Black on white: 125 · 80 / 115. White on white: 0.
+    expect(edges.map(({ contrast }) => contrast)).toEqual([expect.closeTo(86.9565, 3), 0]);
+    expect(edges[0]?.deltaE00).toBeCloseTo(100, 6);
+    expect(edges[1]?.deltaE00).toBe(0);
+    expect(measureContrastOf({ a: 0, b: 1, length: 1, focusLength: 0 }, looks, defaultCloth)).toBe(
+      edges[0]?.contrast,
+    );
+    expect(seenAlong(looks, { a: 1, b: 0 }).map(({ hex, name }) => [hex, name])).toEqual([
+      ["#ffffff", "#ffffff"],
+      ["#000000", "sky"],
+    ]);
   });
 
-  test("is null where there is no edge", () => {
-    expect(measureClarity([])).toBeNull();
-  });
-});
-
-describe("clear-edge share", () => {
-  test("counts clear and strong, from exactly 45", () => {
-    // 1 + 4 of 10.
-    expect(measureClearShare([edge(45, 1), edge(44.9999, 2), edge(10, 3), edge(60, 4)])).toBeCloseTo(0.5, 12);
-  });
-
-  test("does not count focus edges twice", () => {
-    expect(measureClearShare([edge(60, 1, 1), edge(10, 1)])).toBeCloseTo(0.5, 12);
-  });
-
-  test("is null where there is no edge", () => {
-    expect(measureClearShare([])).toBeNull();
-  });
-});
-
-describe("weakest edge", () => {
-  test("is the one of least contrast, not the shortest", () => {
-    expect(findWeakest([edge(50, 1), edge(20, 30), edge(30, 0.5)])).toEqual(edge(20, 30));
-  });
-
-  test("is never one under 1 % of all edge length, and may be one of exactly 1 %", () => {
-    expect(findWeakest([edge(50, 99.01), edge(2, 0.99)])).toEqual(edge(50, 99.01));
-    expect(findWeakest([edge(50, 99), edge(2, 1)])).toEqual(edge(2, 1));
-  });
-
-  test("there is none without edges", () => {
-    expect(findWeakest([])).toBeUndefined();
+  test("keeps its name, its row of colours and its tincture", () => {
+    const { edges, colours } = measureLooks(frame, table, looks, defaultCloth);
+    expect(edges[0]?.names).toEqual(["sky", "#ffffff"]);
+    expect(edges[0]?.tincture).toBe("both metals");
+    expect(colours[0]).toMatchObject({ hex: "#ffffff", uneven: ends });
   });
 });
 
@@ -104,6 +83,28 @@ describe("measureEdge", () => {
       grade: "weak",
       hueOnly: false,
     });
+  });
+
+  test("near the line: another grade on cloth from 4 to 92", () => {
+    // 4 + 88 Y. White 92, red 22.7088 instead of 85, 22.008: 125 · 69.2912 / 139.7088 = 62.00, strong; on 5 to 85 59.65.
+    expect(single("#ffffff", "#ff0000")).toMatchObject({ grade: "clear", nearLine: true });
+    // Yellow on white 125 · (92 − 85.6464) / 202.6464 = 3.92, weak on both.
+    expect(single("#ffffff", "#ffff00")).toMatchObject({ grade: "weak", nearLine: false });
+  });
+
+  test("colours that are cloth values already have no range, and no line to be near to", () => {
+    const asCloth = { black: 0, white: 100 };
+    // White 100 and red 21.26: 125 · 78.74 / 146.26 = 67.3, strong; on 4 to 92 62.00. Red on black 125 · 21.26 / 46.26 =
+    // 57.4, clear; on 4 to 92 125 · 18.7088 / 51.7088 = 45.2. #7f7f7f (Y 0.2122) hardly less: 45.14. #7e7e7e (Y 0.2086)
+    // 56.9 here; on 4 to 92 125 · 18.36 / 51.36 = 44.7, soft, so another grade, and not said.
+    const edge = { a: 0, b: 1, length: 1, focusLength: 0 };
+    expect(measureEdge(pair, edge, looksOf("#7e7e7e", "#000000"), asCloth)).toMatchObject({
+      grade: "clear",
+      nearLine: false,
+    });
+    expect(measureEdge(pair, edge, looksOf("#7e7e7e", "#000000"), { black: 1, white: 100 }).nearLine).toBe(
+      true,
+    );
   });
 
   test("rule of tincture", () => {
@@ -187,7 +188,10 @@ describe("measureLooks", () => {
     ]);
     // (3 + 24.2974 / 45) / 4
     expect(measure.clarity).toBeCloseTo(88.4985, 3);
+    // With 60 in place of 45: (3 · 59.6479 / 60 + 24.2974 / 60) / 4
+    expect(measure.strength).toBeCloseTo(84.6837, 3);
     expect(measure.weakestEdge).toMatchObject({ a: "p2", b: "p3" });
+    expect(measure.focus).toEqual({ source: "none", share: 0, clarity: null, from: [], lastsTo: null });
   });
 
   test("one colour: no edges to measure", () => {
@@ -196,6 +200,7 @@ describe("measureLooks", () => {
       edges: [],
       clearEdgeShare: null,
       clarity: null,
+      strength: null,
       weakestEdge: null,
     });
   });

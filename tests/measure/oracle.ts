@@ -1,5 +1,4 @@
-// The figures of an option worked out a second time, straight from the published formulas and by trying everything:
-// nothing here comes from src/. Sources: IEC 61966-2-1 (sRGB), CIE 15:2004 (Lab, D65 of CSS Color 4), Sharma et al. 2005
+// Figures of colours worked out a second time, straight from the published formulas: nothing here comes from src/. Sources: IEC 61966-2-1 (sRGB), CIE 15:2004 (Lab, D65 of CSS Color 4), Sharma et al. 2005
 // (CIEDE2000), AS 1428.1:2009 Appendix B (contrast); cloth 5 to 85 and the rest: the project's design.
 
 type Triple = readonly [number, number, number];
@@ -61,53 +60,8 @@ export const ciede2000 = ([l1, a1, b1]: Triple, [l2, a2, b2]: Triple): number =>
 export const difference = (one: string, other: string): number =>
   ciede2000(labOfLinear(linear(one)), labOfLinear(linear(other)));
 
-export interface Flag {
-  readonly paints: readonly string[];
-  /** Indexes, length, focus length. */
-  readonly edges: readonly (readonly [number, number, number, number])[];
-}
-
-/** Clarity in percent of a flag after `next` has taken the place of paint `at`; a merged edge counts 0. */
-export const clarityAfter = ({ paints, edges }: Flag, at: number, next: string): number => {
-  const after = paints.map((hex, index) => (index === at ? next : hex));
-  let [seen, all] = [0, 0];
-  for (const [a, b, length, focusLength] of edges) {
-    const merged =
-      difference(after[a] ?? "", after[b] ?? "") < 5 && difference(paints[a] ?? "", paints[b] ?? "") >= 5;
-    all += length + focusLength;
-    seen +=
-      (length + focusLength) * (merged ? 0 : Math.min(1, contrast(after[a] ?? "", after[b] ?? "") / 45));
-  }
-  return (100 * seen) / all;
-};
-
-/** Every paint by every candidate, best first: `paint hex`, grouped by whole percent of clarity, then by departure. */
-export const rankByHand = (
-  flag: Flag,
-  candidates: readonly string[],
-): { readonly ranked: string[]; readonly vanishing: string[] } => {
-  const tried = flag.paints.flatMap((today, at) =>
-    candidates
-      .filter((next) => next !== today)
-      .map((next, order) => {
-        const isGone = flag.edges.some(([a, b, , focus]) => {
-          const other = a === at ? b : b === at ? a : -1;
-          return other >= 0 && focus > 0 && difference(next, flag.paints[other] ?? "") < 5;
-        });
-        return {
-          name: `p${at + 1} ${next}`,
-          clarity: Math.round(clarityAfter(flag, at, next)),
-          departure: difference(today, next),
-          order,
-          isGone,
-        };
-      }),
-  );
-  const ranked = tried
-    .filter(({ isGone }) => !isGone)
-    .sort((x, y) => y.clarity - x.clarity || x.departure - y.departure);
-  return {
-    ranked: ranked.map(({ name }) => name),
-    vanishing: tried.filter(({ isGone }) => isGone).map(({ name }) => name),
-  };
+/** The distance in CIELAB of CIE 1976, ΔE*ab. */
+export const difference76 = (one: string, other: string): number => {
+  const [[l1, a1, b1], [l2, a2, b2]] = [labOfLinear(linear(one)), labOfLinear(linear(other))];
+  return Math.hypot(l1 - l2, a1 - a2, b1 - b2);
 };

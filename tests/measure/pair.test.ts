@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { addEdge, contrastOf, endsOf, pairOf } from "../../src/measure/pair.ts";
+import { contrastOf, endsOf, pairOf } from "../../src/measure/pair.ts";
 import { SwatchBook } from "../../src/measure/swatch.ts";
 import { looksOf, tableOf } from "./build.ts";
 import { contrast } from "./oracle.ts";
@@ -27,13 +27,5 @@ describe("a pair of paints", () => {
     const lowest = Math.min(...["#445566", "#8899aa", "#112233"].map((end) => contrast("#c8202f", end)));
     expect(contrastOf(flat, uneven, book)).toBeCloseTo(lowest, 6);
     expect(contrastOf(uneven, flat, book)).toBeCloseTo(lowest, 6);
-  });
-
-  test("adds up: weight doubles with the focus, seen stops at 45, clear begins there", () => {
-    const sums = { weight: 0, seen: 0, length: 0, clear: 0 };
-    addEdge(sums, { a: 0, b: 1, length: 2, focusLength: 1 }, 22.5);
-    addEdge(sums, { a: 0, b: 1, length: 4, focusLength: 0 }, 45);
-    addEdge(sums, { a: 0, b: 1, length: 1, focusLength: 1 }, 90);
-    expect(sums).toEqual({ weight: 9, seen: 1.5 + 4 + 2, length: 7, clear: 5 });
   });
 });

@@ -1,12 +1,18 @@
 import { describe, expect, test } from "vitest";
-import { listWeakest, measureToday } from "../../src/measure/options.ts";
-import { findFirst, rankOptions } from "../../src/measure/rank.ts";
+import { listToday, measureToday, type OptionMarks } from "../../src/measure/options.ts";
+import { findFirst, groupByColour, rankOptions } from "../../src/measure/rank.ts";
 import { explainFirst, explainNone } from "../../src/measure/reason.ts";
 import { SwatchBook } from "../../src/measure/swatch.ts";
-import type { Flag } from "./oracle.ts";
 import { cloth, optionsOf, palette, shades, subjectsOf } from "./subject.ts";
+import type { Flag } from "./twin.ts";
 
 const { black, red, white, green } = shades;
+const marks = (clarity: number): OptionMarks => ({
+  clarity,
+  strength: 0,
+  focusClarity: null,
+  clearEdgeShare: 0,
+});
 
 function explain(flag: Flag, names: readonly string[], candidates = palette): string {
   const book = new SwatchBook(cloth);
@@ -17,79 +23,86 @@ function explain(flag: Flag, names: readonly string[], candidates = palette): st
   const [one] = subjects;
   const today = one === undefined ? null : measureToday(one.table, one.looks, book);
   const { options } = rankOptions(optionsOf(flag, candidates));
-  const first = findFirst(options, today ?? 0);
+  const first = today === null ? null : findFirst(groupByColour(options), today);
   const tried = subjects.map((subject) => ({
     id: `p${subject.paint + 1}`,
     name: names[subject.paint] ?? "",
-    edges: listWeakest(subject, book),
+    edges: listToday(subject, book),
   }));
   return first === null || today === null
     ? explainNone(today, tried.length, options.length)
-    : explainFirst(first, tried, options, today);
+    : explainFirst(first, tried, today);
 }
 
+// Contrast by the oracle: red on black 29.5, green on red 1.4, green on black 30.8, white on each of them 60 or more.
 describe("the reason", () => {
-  test("one colour helps more than any other", () => {
+  test("one colour helps more than any other; what gains most is the edge that lacks most by its length", () => {
     const only = palette.filter(({ name }) => name === "white");
     const flag: Flag = {
       paints: [red, black, green],
       edges: [
-        [0, 1, 1, 0],
+        [0, 1, 3, 0],
         [0, 2, 1, 0],
       ],
     };
+    // (3 · 29.5 + 1.4) / 45 / 4 = 49.9 %. With black 3 · (45 − 29.5) = 46.5, with green 1 · (45 − 1.4) = 43.6.
+    expect(explain(flag, ["red", "black", "green"], only)).toBe(
+      "Change red first (33 % of the flag): with white in its place clarity rises from 50 % to 100 %. Most is gained where red meets black (contrast 29.5 % today).",
+    );
+  });
+
+  test("the focus counts twice", () => {
+    const only = palette.filter(({ name }) => name === "white");
+    const flag: Flag = {
+      paints: [red, black, green],
+      edges: [
+        [0, 1, 3, 0],
+        [0, 2, 1, 1],
+      ],
+    };
     expect(explain(flag, ["red", "black", "green"], only)).toMatch(
-      /^Change red first: it meets green along 50 % of all edge length at a contrast of \d+ %, and with white in its place clarity rises from \d+ % to 100 %, more than changing any other colour brings\.$/,
+      /where red meets green \(contrast 1 % today\)/,
     );
   });
 
-  // Luminance of the red 0.2126 · 0.578 + 0.7152 · 0.0144 + 0.0722 · 0.0284 = 0.1353: reflectance 15.82 beside 5, so
-  // contrast 125 · 10.82 / 45.82 = 29.5 and clarity 29.5 / 45 = 65.6 %.
-  test("another colour can do the same, from further away", () => {
+  test("two colours can do the same", () => {
     const flag: Flag = { paints: [black, red], edges: [[0, 1, 2, 2]] };
-    expect(explain(flag, ["black", "red"])).toBe(
-      "Change red first: it meets black along 100 % of all edge length at a contrast of 29.5 %, and with orange in its place clarity rises from 66 % to 100 %; changing black can do the same, with a larger departure from today's colour.",
+    // 29.5 / 45 = 65.6 %.
+    expect(explain(flag, ["black", "red"])).toMatch(
+      /^Change red \(50 % of the flag\) or black \(50 %\) first: with \S+ for red clarity rises from 66 % to 100 %, with \S+ for black to 100 %\. Most is gained where red meets black \(contrast 29\.5 % today\)\.$/,
     );
   });
 
-  test("two colours do equally well from equally near", () => {
-    const { options } = rankOptions(
-      optionsOf({ paints: [black, red], edges: [[0, 1, 1, 0]] }).map((option) => ({
-        ...option,
-        clarity: 98,
-      })),
-    );
-    const first = options.slice(0, 2).map((best, index) => ({ id: `p${index + 1}`, hex: red, best }));
-    const tried = ["black", "red"].map((name, index) => ({ id: `p${index + 1}`, name, edges: [] }));
-    expect(explainFirst(first, tried, [], 60)).toBe(
-      "Change black or red first: each of them can raise clarity from 60 % to 98 %, with the same departure from today's colour.",
-    );
-  });
-
-  test.each([
-    [5, "a, b, c, d or e"],
-    [6, "a, b, c, d or one of 2 others"],
-    [14, "a, b, c, d or one of 10 others"],
-  ])("of %i colours that do equally well a sentence names no more than can be read", (count, named) => {
-    const { options } = rankOptions(optionsOf({ paints: [black, red], edges: [[0, 1, 1, 0]] }));
-    const [best] = options;
-    if (best === undefined) throw new Error("there are options");
-    const first = Array.from({ length: count }, (_, index) => ({ id: `p${index}`, hex: red, best }));
-    const tried = first.map(({ id }, index) => ({ id, name: "abcdefghijklmn"[index] ?? "", edges: [] }));
-    expect(explainFirst(first, tried, [], 60)).toContain(`Change ${named} first: `);
-  });
-
-  test("nothing gains", () => {
+  test("nothing gains five points", () => {
     expect(explain({ paints: [white, red], edges: [[0, 1, 1, 0]] }, ["white", "red"])).toBe(
-      "No single change raises clarity by 1 point or more: it is 100 % as it is.",
+      "The flag is clear as it is, at a clarity of 100 %.",
     );
+    expect(explainNone(marks(89.4), 2, 5)).toBe(
+      "The flag has a clarity of 89 %, and no single change brings five points more.",
+    );
+    expect(explainNone(marks(89.5), 2, 5)).toMatch(/^The flag is clear as it is, at a clarity of 90 %: /);
+  });
+
+  test("where only a detail gains, the flag as a whole is clear", () => {
+    const { options } = rankOptions(optionsOf({ paints: [black, red], edges: [[0, 1, 1, 0]] }));
+    const [group] = groupByColour(options);
+    if (group === undefined) throw new Error("there are options");
+    const said = (share: number, today: number) =>
+      explainFirst([{ ...group, share }], [{ id: group.id, name: "red", edges: [] }], marks(today));
+    expect(said(0.029, 90)).toMatch(
+      /^The flag as a whole is clear, at 90 %; only a detail gains\. Change red first \(3 % of the flag\)/,
+    );
+    expect(said(0.03, 90)).toMatch(/^Change red first/);
+    expect(said(0.029, 89)).toMatch(/^Change red first/);
   });
 
   test("there is nothing to change", () => {
     expect(explainNone(null, 1, 0)).toBe("One colour: no edges to measure.");
-    expect(explainNone(50, 0, 0)).toBe("None of the colours could be tried.");
-    expect(explainNone(50, 2, 0)).toBe("Every change that was tried makes the charge vanish.");
+    expect(explainNone(marks(50), 0, 0)).toBe("None of the colours could be tried.");
+    expect(explainNone(marks(50), 2, 0)).toBe(
+      "Every change that was tried merges a third of a charge's outline or more.",
+    );
   });
 
-  test("no first colour, no reason", () => expect(() => explainFirst([], [], [], 50)).toThrow(RangeError));
+  test("no first colour, no reason", () => expect(() => explainFirst([], [], marks(50))).toThrow(RangeError));
 });

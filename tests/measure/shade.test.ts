@@ -11,9 +11,15 @@ const beside = (...hexes: readonly string[]): readonly Neighbour[] =>
 const toOklch = converter("oklch");
 const toRgb = converter("rgb");
 
+/** What a new shade must reach beside `other`: 50 where it is not clear today, else the grade it has. */
+const demanded = (hex: string, other: string): number => {
+  const today = contrast(hex, other);
+  return today < 45 ? 50 : today < 60 ? 45 : 60;
+};
+
 /**
  * Every lightness from 0 to 1 in steps of 1/4000: hue kept, chroma halved down into sRGB, rounded to 8 bits. Returns the
- * least departure of a lighter and of a darker shade with a contrast of 45 against all of `others`.
+ * least departure of a lighter and of a darker shade with what is demanded beside all of `others`.
  */
 function searchAll(
   hex: string,
@@ -35,7 +41,7 @@ function searchAll(
         .toString(16)
         .padStart(2, "0");
     const shade = `#${byte(r)}${byte(g)}${byte(b)}`;
-    if (others.some((other) => contrast(shade, other) < 45)) continue;
+    if (others.some((other) => contrast(shade, other) < demanded(hex, other))) continue;
     const side = lightness >= l ? "lighter" : "darker";
     const departure = difference(hex, shade);
     if (found[side] === null || departure < (found[side] ?? 0)) found[side] = departure;
@@ -71,14 +77,15 @@ describe("findShade against every lightness tried", () => {
       if (shade === null || least === null) continue;
       // Eight bits a channel: the neighbouring shade is up to about half a ΔE00 away.
       expect(Math.abs(shade.deltaE00 - least)).toBeLessThan(0.5);
-      for (const other of others) expect(contrast(shade.hex, other)).toBeGreaterThanOrEqual(45);
+      for (const other of others)
+        expect(contrast(shade.hex, other)).toBeGreaterThanOrEqual(demanded(hex, other) - 1e-6);
       expect(shade.contrast).toBeCloseTo(Math.min(...others.map((other) => contrast(shade.hex, other))), 6);
       expect(shade.deltaE00).toBeCloseTo(difference(hex, shade.hex), 1);
     }
-    const departures = [all.lighter, all.darker].filter((departure) => departure !== null);
-    expect(found.least === null).toBe(departures.length === 0);
-    if (found.least !== null)
-      expect(Math.abs(found.least.deltaE00 - Math.min(...departures))).toBeLessThan(0.5);
+    const inFamily = [found.darker, found.lighter].filter((shade) => shade?.isFamily === true);
+    expect(found.least?.deltaE00 ?? null).toEqual(
+      inFamily.length === 0 ? null : Math.min(...inFamily.map((shade) => shade?.deltaE00 ?? 0)),
+    );
   });
 });
 
@@ -100,29 +107,49 @@ describe("findShade", () => {
   });
 
   test("both limits are reported: what each neighbour asks", () => {
-    // 125 (y − 5) = 45 (y + 30) → y = 1975 / 80; 125 (85 − y) = 45 (y + 110) → y = 5675 / 170.
+    // Blue reflects 10.776: on black 17.7, so 50 is asked; white on it 76.8, strong, so 60 is kept.
+    // 125 (y − 5) = 50 (y + 30) → y = 2125 / 75; 125 (85 − y) = 60 (y + 110) → y = 4025 / 185.
     expect(findShade("#0000ff", beside("#000000", "#ffffff"), cloth).demands).toEqual([
-      { name: "#000000", atMost: null, atLeast: expect.closeTo(1975 / 80, 9) },
-      { name: "#ffffff", atMost: expect.closeTo(5675 / 170, 9), atLeast: null },
+      { name: "#000000", atMost: null, atLeast: expect.closeTo(2125 / 75, 9) },
+      { name: "#ffffff", atMost: expect.closeTo(4025 / 185, 9), atLeast: null },
     ]);
   });
 
-  test("between black and white there is a shade; between black and yellow there is none", () => {
-    const middle = findShade("#0000ff", beside("#000000", "#ffffff"), cloth).least;
-    expect(reflectance(middle?.hex ?? "")).toBeGreaterThan(1975 / 80);
-    expect(reflectance(middle?.hex ?? "")).toBeLessThan(5675 / 170);
-    expect(findShade("#0000ff", beside("#000000", "#f7c81e"), cloth)).toMatchObject({
+  test("beside black and white no blue keeps both; beside black and mid grey a lighter one does", () => {
+    // 28.3 or more, 21.8 or less.
+    expect(findShade("#0000ff", beside("#000000", "#ffffff"), cloth)).toMatchObject({
       isClear: false,
       least: null,
+      lighter: null,
+      darker: null,
+    });
+    // #ff0000 on black 40.9, on #ffff00 56.7, clear: 50 from black, 45 kept from yellow: 28.33 to (80 · 79.224 − 1125) /
+    // 170 = 30.66.
+    const red = findShade("#ff0000", beside("#000000", "#ffff00"), cloth);
+    expect(reflectance(red.lighter?.hex ?? "")).toBeGreaterThanOrEqual(2125 / 75);
+    expect(reflectance(red.lighter?.hex ?? "")).toBeLessThanOrEqual(30.67);
+  });
+
+  test("a red that would have to be pink is not offered as a red", () => {
+    // Black asks for 28.33 of #c8202f (15.8). Reflecting that much, in its hue, it is pink: sRGB has no red so light.
+    const found = findShade("#c8202f", beside("#000000"), cloth);
+    expect(found.lighter?.isFamily).toBe(false);
+    expect(found.least).toBeNull();
+    // A blue stays a blue.
+    expect(findShade("#1f56a8", beside("#000000"), cloth)).toMatchObject({
+      lighter: { isFamily: true },
+      least: { isFamily: true },
     });
   });
 
   test("an uneven neighbour is cleared at both ends", () => {
     const neighbour = { name: "sky", reflectances: [20, 30, 12] };
     const { lighter, darker } = findShade("#1f56a8", [neighbour], cloth);
-    // (170 · 30 + 1125) / 80 = 77.8; (80 · 12 − 1125) / 170 is under black cloth.
-    expect(darker).toBeNull();
-    expect(reflectance(lighter?.hex ?? "")).toBeGreaterThanOrEqual((170 * 30 + 1125) / 80);
+    // The blue reflects 12.2, next to nothing from 12: 50 is asked of it. (175 · 20 + 1250) / 75 = 63.3 clears 20 and 12,
+    // but (175 · 30 + 1250) / 75 is more than cloth reflects; (75 · 12 − 1250) / 175 is under black cloth.
+    expect([darker, lighter]).toEqual([null, null]);
+    const without = findShade("#1f56a8", [{ name: "sky", reflectances: [20, 12] }], cloth);
+    expect(reflectance(without.lighter?.hex ?? "")).toBeGreaterThanOrEqual((175 * 20 + 1250) / 75);
   });
 
   test("figures that are none are refused", () => {

@@ -4,7 +4,9 @@ import { describeStanding, findStanding } from "../../src/measure/standing.ts";
 import { optionsOf, shades } from "./subject.ts";
 
 const { black, red, white, yellow } = shades;
-const ranked = rankOptions(optionsOf({ paints: [black, red], edges: [[0, 1, 2, 2]] })).options;
+const ranked = rankOptions(
+  optionsOf({ paints: [black, red], edges: [[0, 1, 2, 2]], charges: [[[0, 1, 2]]] }),
+).options;
 
 describe("findStanding", () => {
   test("a change that is an option is counted once, and stands where the ranking has it", () => {
@@ -13,7 +15,9 @@ describe("findStanding", () => {
         { replace: option.replace, with: option.with, isPart: false, clarity: option.clarity },
         ranked,
       );
-      expect(standing).toMatchObject({ place: option.place, total: ranked.length });
+      // By clarity alone: strength orders options that stand equal.
+      const ahead = ranked.filter(({ clarity }) => Math.round(clarity) > Math.round(option.clarity)).length;
+      expect(standing).toMatchObject({ place: 1 + ahead, total: ranked.length });
     }
   });
 

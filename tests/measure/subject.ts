@@ -1,10 +1,11 @@
 // Flags written out by hand as what the options work on: a subject for each paint, and a palette to try.
 import type { Hex } from "../../src/colour/colour.ts";
-import type { Candidate, Subject } from "../../src/measure/candidate.ts";
+import { type Candidate, listCandidates, type Subject } from "../../src/measure/candidate.ts";
 import { measureOptions, type Option } from "../../src/measure/options.ts";
 import { SwatchBook } from "../../src/measure/swatch.ts";
-import { looksOf, tableOf } from "./build.ts";
-import type { Flag } from "./oracle.ts";
+import type { EdgeTable } from "../../src/measure/table.ts";
+import { focusOf, looksOf, tableOf } from "./build.ts";
+import type { Flag } from "./twin.ts";
 
 export const cloth = { black: 5, white: 85 };
 
@@ -30,25 +31,30 @@ export const palette: readonly Candidate[] = Object.entries(shades).map(([name, 
   kind: "palette",
 }));
 
-/** A subject for every paint of `flag`. */
-export function subjectsOf({ paints, edges }: Flag): readonly Subject[] {
+/** The edge table of `flag`. */
+export function tableOfFlag({ paints, edges, charges = [], groups }: Flag): EdgeTable {
   const table = tableOf(
-    paints.map((_, index) => [`p${index + 1}`] as const),
+    paints.map((_, index) => [`p${index + 1}`, groups?.[index] ?? index] as const),
     edges,
   );
+  return { ...table, focus: focusOf([], charges) };
+}
+
+/** A subject for every paint of `flag`. */
+export function subjectsOf(flag: Flag): readonly Subject[] {
+  const { paints } = flag;
+  const table = tableOfFlag(flag);
   const looks = looksOf(...paints.map((hex) => hex as Hex));
   return paints.map((_, paint) => ({ table, looks, paint }));
 }
 
+/** What a paint may be replaced by where no shade of its own is asked for. */
+export const noShade = { isClear: true, least: null, lighter: null, darker: null, demands: [] };
+
 /** All options of `flag`, paint by paint. */
 export function optionsOf(flag: Flag, candidates: readonly Candidate[] = palette): readonly Option[] {
   const book = new SwatchBook(cloth);
-  return subjectsOf(flag).flatMap((subject) => {
-    const today = subject.looks[subject.paint]?.hex;
-    return measureOptions(
-      subject,
-      candidates.filter(({ hex }) => hex !== today),
-      book,
-    );
-  });
+  return subjectsOf(flag).flatMap((subject) =>
+    measureOptions(subject, listCandidates(subject, candidates, [], noShade, book), book),
+  );
 }

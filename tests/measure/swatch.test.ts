@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { SwatchBook } from "../../src/measure/swatch.ts";
-import { difference, reflectance } from "./oracle.ts";
+import { difference, difference76, reflectance } from "./oracle.ts";
 
 const book = new SwatchBook({ black: 5, white: 85 });
 
@@ -26,6 +26,13 @@ describe("SwatchBook", () => {
       expect(book.differenceOf(one, other)).toBeCloseTo(difference(one, other), 1);
     }
     expect(book.differenceOf("#c8202f", "#c8202f")).toBe(0);
+  });
+
+  test("distance in CIELAB, of 1976", () => {
+    for (const other of ["#000000", "#ffffff", "#b01c2a"] as const)
+      expect(book.distanceOf("#c8202f", other)).toBeCloseTo(difference76("#c8202f", other), 1);
+    // Black is 0 0 0 and white is 100 0 0.
+    expect(book.distanceOf("#000000", "#ffffff")).toBeCloseTo(100, 1);
   });
 
   test("red and green draw together for a deutan eye, blue and yellow do not", () => {

@@ -26,3 +26,15 @@ export function readPicture(...rows: readonly string[]): Raster {
     rgba: Uint8Array.from(Buffer.from(pixels.flat().join(""), "hex")),
   };
 }
+
+/** A picture in which each pixel has the opaque colour (`#rrggbb`) that `colourAt` gives for its column and row. */
+export function drawPicture(
+  width: number,
+  height: number,
+  colourAt: (column: number, row: number) => string,
+): Raster {
+  const pixels = Array.from({ length: width * height }, (_, at) =>
+    colourAt(at % width, Math.floor(at / width)).slice(1),
+  );
+  return { width, height, rgba: Uint8Array.from(Buffer.from(`${pixels.join("ff")}ff`, "hex")) };
+}

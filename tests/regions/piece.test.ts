@@ -1,13 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { findPieces } from "../../src/regions/piece.ts";
+import { findPieces, spreadPieces } from "../../src/regions/piece.ts";
 import { floodParts, smallMaps } from "./naive.ts";
 import { readMap } from "./picture.ts";
 
 /** Pieces of a mask drawn in rows of 0 and 1. */
 function piecesOf(...rows: readonly string[]) {
   const { width, height, labels } = readMap(...rows);
-  return findPieces(Uint8Array.from(labels), width, height);
+  const found = findPieces(Uint8Array.from(labels), width, height);
+  return { pieces: found.pieces, pieceOf: spreadPieces(found) };
 }
 
 describe("findPieces", () => {
@@ -46,7 +47,8 @@ test("on any mask the pieces are the parts that a flood of paint finds", () => {
   fc.assert(
     fc.property(smallMaps(0), (map) => {
       const mask = Uint8Array.from(map.labels, (label) => (label === 2 ? 1 : 0));
-      const { pieces, pieceOf } = findPieces(mask, map.width, map.height);
+      const found = findPieces(mask, map.width, map.height);
+      const [pieces, pieceOf] = [found.pieces, spreadPieces(found)];
       expect([...pieceOf]).toEqual(floodParts({ ...map, labels: Uint16Array.from(mask) }));
       for (const [index, { pixels, span }] of pieces.entries()) {
         const own = [...pieceOf.keys()].filter((at) => pieceOf[at] === index);

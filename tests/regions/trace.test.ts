@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { LabelMap } from "../../src/regions/label.ts";
-import { traceLines } from "../../src/regions/trace.ts";
+import { firstCharge, traceLines } from "../../src/regions/trace.ts";
 import { drawMap, readMap } from "./picture.ts";
 
 /** Length of all lines by pair, in pixels: `1 2` → 600. */
@@ -267,5 +267,80 @@ describe("any map", () => {
         }
       }),
     );
+  });
+});
+
+describe("focus and outlines along a line", () => {
+  /** Each pair with the length, focus length and outline length of each charge, rounded to pixels. */
+  const tracedOf = (map: LabelMap, focus: Uint8Array) => {
+    const sums: Record<string, number[]> = {};
+    for (const { a, b, length, focusShare, outlineShares } of traceLines(map, focus)) {
+      const row = sums[`${a} ${b}`] ?? [];
+      sums[`${a} ${b}`] = row;
+      for (const [index, share] of [1, focusShare, ...outlineShares].entries())
+        row[index] = (row[index] ?? 0) + length * (share ?? 0);
+    }
+    return Object.fromEntries(Object.entries(sums).map(([pair, row]) => [pair, row.map(Math.round)]));
+  };
+  const within = (left: number, top: number, right: number, bottom: number) => (x: number, y: number) =>
+    x > left && x < right && y > top && y < bottom;
+
+  test("a charge's outline is where it ends, its inner lines are none of it", () => {
+    // A square of 100, its left 40 of paint 2 and the rest of paint 3, on paint 1.
+    const square = within(100, 100, 200, 200);
+    const map = drawMap(300, 300, (x, y) => (square(x, y) ? (x < 140 ? 2 : 3) : 1));
+    const focus = Uint8Array.from(map.labels, (label) => (label === 1 ? 0 : firstCharge));
+    // Outline with the field 40 + 100 + 40 and 60 + 100 + 60; the inner line of 100 is focus and no outline.
+    const traced = tracedOf(map, focus);
+    expect(traced["1 2"]?.slice(1)).toEqual([traced["1 2"]?.[0], traced["1 2"]?.[0]]);
+    expect(traced["1 3"]?.slice(1)).toEqual([traced["1 3"]?.[0], traced["1 3"]?.[0]]);
+    expect(Math.abs((traced["1 2"]?.[0] ?? 0) - 180)).toBeLessThan(2);
+    expect(Math.abs((traced["1 3"]?.[0] ?? 0) - 220)).toBeLessThan(2);
+    expect(traced["2 3"]).toEqual([100, 100]);
+  });
+
+  test("each of two charges has its own outline, what is only focus has none", () => {
+    const [one, two, small] = [within(20, 20, 60, 60), within(100, 20, 180, 60), within(220, 20, 230, 30)];
+    const map = drawMap(300, 100, (x, y) => (one(x, y) || two(x, y) || small(x, y) ? 2 : 1));
+    const focus = Uint8Array.from(map.labels, (_, at) => {
+      const [x, y] = [(at % 300) + 0.5, Math.floor(at / 300) + 0.5];
+      return one(x, y) ? firstCharge : two(x, y) ? firstCharge + 1 : small(x, y) ? 1 : 0;
+    });
+    const lines = traceLines(map, focus).map(({ length, focusShare, outlineShares }) => ({
+      length: Math.round(length / 10) * 10,
+      focusShare,
+      outlines: [outlineShares[0] ?? 0, outlineShares[1] ?? 0],
+    }));
+    expect(lines.sort((x, y) => y.length - x.length)).toEqual([
+      { length: 240, focusShare: 1, outlines: [0, 1] },
+      { length: 160, focusShare: 1, outlines: [1, 0] },
+      { length: 40, focusShare: 1, outlines: [0, 0] },
+    ]);
+  });
+
+  test("a charge that ends within its own paint has no line there", () => {
+    // Focus is the left half of a square of paint 2: its outline runs along three of its sides alone.
+    const square = within(100, 100, 200, 200);
+    const map = drawMap(300, 300, (x, y) => (square(x, y) ? 2 : 1));
+    const focus = Uint8Array.from(map.labels, (label, at) =>
+      label === 2 && at % 300 < 150 ? firstCharge : 0,
+    );
+    const [length = 0, focused, outline] = tracedOf(map, focus)["1 2"] ?? [];
+    expect(Math.abs(length - 400)).toBeLessThan(3);
+    expect(focused).toBeCloseTo(length / 2, -1);
+    expect(outline).toBe(focused);
+  });
+
+  test("two charges side by side: the line between them bounds both", () => {
+    const map = drawMap(200, 100, (x, y) =>
+      within(40, 20, 100, 80)(x, y) ? 2 : within(100, 20, 160, 80)(x, y) ? 3 : 1,
+    );
+    const focus = Uint8Array.from(map.labels, (label) => (label === 1 ? 0 : firstCharge + label - 2));
+    expect(tracedOf(map, focus)["2 3"]).toEqual([60, 60, 60, 60]);
+  });
+
+  test("without marks there is no focus", () => {
+    for (const { focusShare, outlineShares } of traceLines(drawMap(50, 50, (x) => (x < 20 ? 1 : 2))))
+      expect([focusShare, outlineShares]).toEqual([0, []]);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { LabelMap } from "../../src/regions/label.ts";
-import { joinLabels, measureThinnest, seenAlike, Viewer } from "../../src/regions/view.ts";
+import { joinLabels, measureThinnest, Viewer } from "../../src/regions/view.ts";
 import { drawMap, readMap } from "./picture.ts";
 
 const view = (map: LabelMap, thinnest: number): LabelMap => new Viewer(map, thinnest).viewFrom(thinnest).map;
@@ -162,7 +162,23 @@ describe("viewFrom", () => {
     const base = drawMap(90, 60, (_, y) => (y >= 20 && y < 24 ? 2 : y >= 24 && y < 28 ? 3 : 1));
     const whole = joinLabels(base, [0, 1, 2, 2]);
     expect(countOf(view(base, 6), 2)).toBe(0);
-    expect(new Viewer(base, 6, whole).viewFrom(6).map.labels).toEqual(base.labels);
+    expect(view(whole, 6).labels).toEqual(whole.labels);
+  });
+
+  test("says which pixel every vanished one took its label from", () => {
+    const { map, pixels, sources } = new Viewer(striped(3), 6).viewFrom(6);
+    expect(pixels).toHaveLength(3 * 90);
+    for (const [index, at] of pixels.entries()) {
+      expect(map.labels[at]).toBe(1);
+      expect(map.labels[sources[index] as number]).toBe(1);
+      expect(striped(3).labels[sources[index] as number]).toBe(1);
+    }
+  });
+
+  test("thin parts may be found by something else", () => {
+    const only = { findThinner: () => Int32Array.of(20 * 90 + 5) };
+    const seen = new Viewer(striped(3), only).viewFrom(6).map;
+    expect(countOf(seen, 2)).toBe(3 * 90 - 1);
   });
 });
 
@@ -170,20 +186,4 @@ test("joinLabels replaces labels, and gives back the same map where none changes
   const map = readMap("123");
   expect([...joinLabels(map, [0, 1, 1, 3]).labels]).toEqual([1, 1, 3]);
   expect(joinLabels(map, [0, 1, 2, 3])).toBe(map);
-});
-
-describe("seenAlike", () => {
-  const striped = drawMap(60, 40, (x, y) => (y >= 18 && y < 21 ? 2 : x < 30 ? 1 : 3));
-  const seen = new Viewer(striped, 6).viewFrom(6);
-
-  test("another map loses the same pixels to the same neighbours", () => {
-    expect(countOf(seen.map, 2)).toBe(0);
-    expect(seenAlike(seen, striped).labels).toEqual(seen.map.labels);
-    const other = seenAlike(seen, joinLabels(striped, [0, 1, 2, 4]));
-    expect([countOf(other, 1), countOf(other, 2), countOf(other, 4)]).toEqual([1200, 0, 1200]);
-  });
-
-  test("where nothing goes it is the same map", () => {
-    expect(seenAlike(new Viewer(striped, 2).viewFrom(2), striped)).toBe(striped);
-  });
 });

@@ -22,11 +22,20 @@ export interface Edge {
   readonly more?: Partial<MeasuredEdge>;
 }
 
-/** `reads` are both reaches; with none there is no focus. Paints are `p1`, `p2` … in the order given. */
+/** A focus: to where it lasts, its clarity from the gallery's distance, what is left of it and its clarity from each step. */
+export interface Focus {
+  readonly lastsTo: number | null;
+  readonly clarity: readonly [number, number];
+  /** Share left, clarity before, clarity after; from steps that are not given all is as from the gallery's distance. */
+  readonly from?: Readonly<Record<number, readonly [number, number | null, number | null]>>;
+}
+
+/** Without `focus` there is none. Paints are `p1`, `p2` … in the order given. The price is typed in `more`. */
 export function compared(
   paints: readonly Paint[],
   edges: readonly Edge[],
-  reads?: readonly [number | null, number | null],
+  focus?: Focus,
+  more: Partial<Comparison> = {},
 ): Comparison {
   const names = (side: 0 | 1, id: string) => {
     const paint = paints[Number(id.slice(1)) - 1];
@@ -41,7 +50,7 @@ export function compared(
       const contrast = edge.contrast[side];
       return contrast === null ? [] : [measured(edge, namesOf(side, edge.between), contrast)];
     }),
-    focus: focusOf(reads, side),
+    focus: focusOf(focus, side),
   });
   return {
     ...comparison,
@@ -57,6 +66,7 @@ export function compared(
         outcome: edge.outcome,
       }),
     ),
+    ...more,
   };
 }
 
@@ -84,6 +94,7 @@ function measured(edge: Edge, names: readonly [string, string], contrast: number
     length: edge.length,
     focusLength: edge.focus ?? 0,
     ...figures,
+    nearLine: false,
     contrastRatio: 3,
     hueOnly: false,
     tincture: null,
@@ -92,7 +103,12 @@ function measured(edge: Edge, names: readonly [string, string], contrast: number
   };
 }
 
-function focusOf(reads: readonly [number | null, number | null] | undefined, side: 0 | 1): MeasuredFocus {
-  if (reads === undefined) return { source: "none", share: 0, clarity: null, readsTo: null };
-  return { source: "found", share: 0.1, clarity: 50, readsTo: reads[side] };
+function focusOf(focus: Focus | undefined, side: 0 | 1): MeasuredFocus {
+  if (focus === undefined) return { source: "none", share: 0, clarity: null, from: [], lastsTo: null };
+  const clarity = focus.clarity[side];
+  const from = [10, 20, 40, 80, 160, 320].map((distance) => {
+    const [left, before, after] = focus.from?.[distance] ?? [1, ...focus.clarity];
+    return { distance, left, clarity: side === 0 ? before : after, outlineClear: 0 };
+  });
+  return { source: "found", share: 0.1, clarity, from, lastsTo: focus.lastsTo };
 }

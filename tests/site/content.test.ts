@@ -21,7 +21,7 @@ test("says what the page says: change, verdict, decision, prose, meaning, and th
   const text = body.textContent ?? "";
   for (const said of [
     "Red becomes yellow.",
-    "Clearer. The clear-edge share goes from 43% to 100%",
+    "Clearer. Clarity rises from 74% to 100%; no edge becomes harder to see.",
     "Adopted, because it can be seen.",
     "First words.",
     "Straw for the harvest.",

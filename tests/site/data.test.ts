@@ -26,14 +26,15 @@ const ranked: StudyResult = {
     report: {
       file: "/home/ines/original.svg",
       clarity: 74.1,
+      strength: 66.3,
+      focusClarity: null,
       changeFirst: [{ id: "p2", hex: "#c8202f", name: "red" }],
       reason: "Change red first.",
-      options: [{ ...option, place: 1, drawing: "<svg/>" }],
+      options: [{ ...option, place: 1, placeInColour: 1 }],
       vanishing: [],
       shades: [],
       notes: [],
     },
-    sheet: [],
     standing: {
       place: 1,
       total: 58,
@@ -72,7 +73,7 @@ describe.each(Object.entries(galleries))("%s gallery", (_name, { gallery, studie
 test("study.json holds what the author says and what is measured", () => {
   const data = JSON.parse(formatStudyData(studyResult, galleryResult.gallery, absolute));
   expect(data).toMatchObject({
-    schemaVersion: 1,
+    schemaVersion: 2,
     schema: "https://flags.example/sound/schemas/study.schema.json",
     slug: "a-square",
     title: "A lighter square",
@@ -84,7 +85,10 @@ test("study.json holds what the author says and what is measured", () => {
     date: "2026-04-02",
     change: { replace: "#c8202f", with: "#f4c430" },
     verdict: "clearer",
+    clarity: [74.1, 100],
+    strength: [66.3, 100],
     clearEdgeShare: [0.4286, 1],
+    comparison: { schemaVersion: 2, price: [] },
     credit: { licence: "CC0-1.0" },
     files: { edges: "https://flags.example/sound/studies/a-square/edges.csv" },
     edgePages: [
@@ -123,7 +127,7 @@ describe("the schemas can say no", () => {
   const text = formatStudyData(studyResult, galleryResult.gallery, absolute);
 
   test.each([
-    ["another version", '"schemaVersion": 1', '"schemaVersion": 0'],
+    ["another version", '"schemaVersion": 2', '"schemaVersion": 0'],
     ["a verdict that there is not", '"verdict": "clearer"', '"verdict": "better"'],
     ["a hex without its sign", '"replace": "#c8202f"', '"replace": "c8202f"'],
     ["a key of its own", '"slug"', '"beauty": 9,\n  "slug"'],

@@ -83,6 +83,7 @@ const edge = (
   focusLength: 0,
   contrast,
   grade,
+  nearLine: false,
   contrastRatio: 3,
   deltaE00: 40,
   hueOnly: false,
@@ -105,8 +106,9 @@ const before: Measure = {
   ],
   clearEdgeShare: 0.4286,
   clarity: 74.1,
+  strength: 66.3,
   weakestEdge: { a: "p1", b: "p2", contrast: 24.6 },
-  focus: { source: "none", share: 0, clarity: null, readsTo: null },
+  focus: { source: "none", share: 0, clarity: null, from: [], lastsTo: null },
   warnings: [],
 };
 
@@ -124,6 +126,7 @@ const after: Measure = {
   ],
   clearEdgeShare: 1,
   clarity: 100,
+  strength: 100,
   weakestEdge: { a: "p1", b: "p2", contrast: 67.2 },
 };
 
@@ -157,7 +160,9 @@ export const comparison: Comparison = {
   ],
   clearEdgeShare: [0.4286, 1],
   clarity: [74.1, 100],
+  strength: [66.3, 100],
   verdict: "clearer",
+  price: [],
 };
 
 const drawings = { original: drawing("#c8202f"), redesign: drawing("#f4c430") };
@@ -169,8 +174,8 @@ export const studyResult: StudyResult = {
   change: { replace: "#c8202f", with: "#f4c430" },
   comparison,
   edgeLines: [
-    { a: "p1", b: "p2", points: [0.5, 0.25, 1, 0.25, 1, 0.75, 0.5, 0.75, 0.5, 0.25] },
-    { a: "p1", b: "p3", points: [0, 0.9, 1.5, 0.9] },
+    { a: "p1", b: "p2", points: [0.5, 0.25, 1, 0.25, 1, 0.75, 0.5, 0.75, 0.5, 0.25], focusShare: 0 },
+    { a: "p1", b: "p3", points: [0, 0.9, 1.5, 0.9], focusShare: 0 },
   ],
   drawings: { ...drawings, seen: { protan: drawings, deutan: drawings, tritan: drawings, grey } },
 };

@@ -24,13 +24,13 @@ test("drawings of flags without a study, and both files; the JSON is that of the
   });
   const csv = made.get("survey/survey.csv")?.toString() ?? "";
   expect(csv.split("\r\n")).toHaveLength(6);
-  expect(csv).toContain("flags/torn.svg,,,,,,,,,,,It ends too early.\r\n");
+  expect(csv).toContain("flags/torn.svg,,,,,,,,,,,,,It ends too early.\r\n");
 });
 
 test("without a survey the files are there and empty", async () => {
   const made = await makeAll(listSurveyFiles(galleryResult));
   expect(JSON.parse(made.get("survey/survey.json")?.toString() ?? "")).toEqual({
-    schemaVersion: 1,
+    schemaVersion: 2,
     schema: expect.stringMatching(/\/schemas\/survey\.schema\.json$/),
     flags: [],
     failed: [],

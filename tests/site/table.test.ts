@@ -32,6 +32,9 @@ test("a row for each edge, with the numbers of both sides", () => {
       contrastAfter: "67.2",
       gradeBefore: "weak",
       gradeAfter: "strong",
+      nearLineBefore: "false",
+      nearLineAfter: "false",
+      tinctureBefore: "none",
       greyDeltaE00Before: "14",
       greyDeltaE00After: "55",
     },
@@ -42,6 +45,10 @@ test("an edge that merged says so; one that was not there before has empty cells
   const [parted, merged] = read(outcomes);
   expect(parted).toMatchObject({ outcome: "parted", contrastBefore: "", gradeBefore: "" });
   expect(merged).toMatchObject({ outcome: "merged", contrastAfter: "0", gradeAfter: "merged" });
+});
+
+test("a cell is empty only where there is no such edge", () => {
+  for (const row of read(studyResult)) expect(Object.values(row)).not.toContain("");
 });
 
 test("one colour: the head alone", () => {

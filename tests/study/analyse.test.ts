@@ -120,7 +120,7 @@ describe("compareDrawing", () => {
         b: "p2",
         names: [
           ["white", "red"],
-          ["white", "yellow"],
+          ["white", "sun"],
         ],
         length: 1,
         contrast: [expect.closeTo(59.6479, 4), expect.closeTo(3.8156, 4)],

@@ -231,8 +231,8 @@ describe("a transparent ground", () => {
     near(lengthOf(await see(round(wide)), white, blue), (2 * Math.PI * 93) / 200, 1.5);
   });
 
-  test("a thin gap stays a gap: transparent parts are no paint, and neither give nor take", async () => {
-    const measure = await see(box(0, 0, 150 - thin, 200, red) + box(150, 0, 150, 200, blue, "fly"));
+  test("a gap that is seen stays a gap: transparent parts take nothing", async () => {
+    const measure = await see(box(0, 0, 150 - wide, 200, red) + box(150, 0, 150, 200, blue, "fly"));
     expect(measure.edges).toEqual([]);
     expect(measure.colours.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9);
   });
@@ -347,5 +347,35 @@ describe("near the limit of sight", () => {
 
   test("the full drawing has no limit", async () => {
     for (const pixels of [1, 2, 3]) expect(await warned(pixels, 0)).toBe(false);
+  });
+});
+
+describe("a hairline of transparency", () => {
+  // 0.4 of 200 units, 1.4 pixels of the measuring picture.
+  const stripes = box(0, 0, 300, 100, red) + box(0, 100.4, 300, 99.6, white, "below");
+  const hole = "M0 0H300V200H0Z M99.6 100a50.4 50.4 0 1 0 100.8 0a50.4 50.4 0 1 0-100.8 0";
+  const charged = `<path fill-rule="evenodd" fill="${red}" d="${hole}"/>${disc(150, 100, 50, white)}`;
+
+  test("parts nothing from 40: the edge is that of stripes that meet", async () => {
+    const measure = await see(stripes);
+    near(lengthOf(measure, red, white), 1.5);
+    expect(measure.clarity).toBe(100);
+  });
+
+  test("is seen from no distance: there nothing meets", async () => {
+    expect((await see(stripes, { distance: 0 })).edges).toEqual([]);
+  });
+
+  test("around a charge leaves it its edge, and the charge is the focus", async () => {
+    const measure = await see(charged);
+    near(lengthOf(measure, red, white), (2 * Math.PI * 50.2) / 200);
+    expect(measure.focus.source).toBe("found");
+    expect(Math.abs(measure.focus.share - (Math.PI * 50.2 ** 2) / 60_000)).toBeLessThan(0.002);
+    expect(measure.focus.lastsTo).toBe((await see(field(red) + disc(150, 100, 50.2, white))).focus.lastsTo);
+  });
+
+  test("is no colour, so shares are of the full drawing", async () => {
+    const { colours } = await see(stripes);
+    expect(Math.abs((colours.find(({ hex }) => hex === red)?.share ?? 0) - 100 / 199.6)).toBeLessThan(0.001);
   });
 });

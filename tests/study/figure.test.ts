@@ -14,6 +14,7 @@ test.each([
   '::figure{edge="a"} b',
   '::figure{edges="a"}',
   '::figure{kind="edge"}',
+  '::figure{kind="reads to"}',
   '::figure{kind="toString"}',
   '::figure{kind="edge map" edge="a / b"}',
 ])("%s is no figure", (line) => {
@@ -28,7 +29,9 @@ test.each([
   ["seen-otherwise", "seen otherwise"],
   ["redesing", "redesign"],
   ["Scale", "reflectance scale"],
-  ["reads", "reads to"],
+  ["reads", "lasts to"],
+  ["reads to", "lasts to"],
+  ["last to", "lasts to"],
   ["pie chart", undefined],
   ["to", undefined],
 ])("%s most likely stands for %s", (written, kind) => {
@@ -40,10 +43,10 @@ test("a kind is read as it is written, known or not", () => {
   expect(readKind('::figure{edge="pie chart"}')).toBeUndefined();
 });
 
-test("without edges there are no lines to draw, without a focus nothing reads", () => {
+test("without edges there are no lines to draw, without a focus nothing lasts", () => {
   const shown = (edges: boolean, focus: boolean) =>
     figureKinds.filter((kind) => canShow(kind, { edges, focus }));
   expect(shown(true, true)).toEqual(figureKinds);
-  expect(shown(true, false)).toEqual(figureKinds.filter((kind) => kind !== "reads to"));
+  expect(shown(true, false)).toEqual(figureKinds.filter((kind) => kind !== "lasts to"));
   expect(shown(false, true)).toEqual(["original", "redesign", "true size", "seen otherwise"]);
 });

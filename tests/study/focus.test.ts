@@ -137,7 +137,13 @@ describe("found", () => {
 
   test("a bordure round an empty field: nothing", async () => {
     const measure = await see(field(white) + box(20, 20, 260, 160, blue));
-    expect(measure.focus).toEqual({ source: "none", share: 0, clarity: null, readsTo: null });
+    expect(measure.focus).toEqual({
+      source: "none",
+      share: 0,
+      clarity: null,
+      from: [],
+      lastsTo: null,
+    });
   });
 
   test("a ring: not its hole, though both outlines are its own", async () => {
@@ -190,8 +196,8 @@ describe("found", () => {
   });
 
   test("what vanishes on the way is no charge", async () => {
-    // A disc 0.8 % across: seen at 20 · tan 1′ = 0.58 %, not at 40.
-    const speck = field(blue) + disc(150, 100, 0.8, white);
+    // A bar 0.8 % thick, over 0.2 % of the flag: seen at 20 · tan 1′ = 0.58 %, not at 40 (1.16 %).
+    const speck = `${field(blue)}<rect x="70" y="100" width="160" height="1.6" fill="${white}"/>`;
     expect((await see(speck, { distance: 20 })).focus.source).toBe("found");
     expect((await see(speck)).focus).toMatchObject({ source: "none", share: 0 });
   });
@@ -215,7 +221,13 @@ describe("found", () => {
 describe("not found", () => {
   test("no focus is a fact: no source, no share, no figures, no problem", async () => {
     const measure = await see(field(white) + box(0, 0, 150, 200, red));
-    expect(measure.focus).toEqual({ source: "none", share: 0, clarity: null, readsTo: null });
+    expect(measure.focus).toEqual({
+      source: "none",
+      share: 0,
+      clarity: null,
+      from: [],
+      lastsTo: null,
+    });
     expectEdge(measure, white, red, 1, 0);
     expect(measure.clarity).toBe(100);
     expect(measure.warnings).toEqual([]);
@@ -317,7 +329,7 @@ describe("named", () => {
 test("the mask lies where the charge is seen, and the steps begin at 10", async () => {
   const { table } = await lookFrom(field(white) + disc(150, 100, 50, red));
   expect(table.focus.steps.map(({ distance }) => distance)).toEqual([10, 20, 40, 80, 160, 320]);
-  expect(table.focus.steps.every(({ remaining }) => remaining > 0.95 && remaining <= 1)).toBe(true);
+  expect(table.focus.steps.every(({ left }) => left > 0.95 && left <= 1)).toBe(true);
   // Coarser pictures from further away: the outline within 3 %.
   for (const { edges } of table.focus.steps) {
     expect(edges).toHaveLength(1);

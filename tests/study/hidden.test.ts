@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { askForFocus, findHiddenCharge } from "../../src/study/hidden.ts";
+import { askForFocus, findHiddenCharge, proposeFocus } from "../../src/study/hidden.ts";
 import { openDrawing } from "../../src/study/open.ts";
 import { disc, drawing, field, stripes } from "./drawing.ts";
 import { parseText, writeStudy } from "./fixture.ts";
@@ -49,6 +49,7 @@ test("the warning says what to type: an id where there is one, else the colour",
     place: { line: 3 },
     hint: 'Name it: focus: { select: "#wheel" }',
   });
+  expect(proposeFocus(named)).toBe('focus: { select: "#wheel" }');
   expect(askForFocus(plain, study).hint).toBe(
     'Name it: focus: { colour: "#ffffff" }\nBetter, give the charge an id in the drawing and select that.',
   );

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { printStudy } from "./fixture.ts";
 
 const keys =
-  "title, original, change, focus, status, decision, authors, date, tags, options, credit, symbolism, formerly";
+  "title, original, change, names, focus, status, decision, authors, date, tags, options, credit, symbolism, formerly";
 
 // What an author reads, letter for letter. The lines replace or follow those of a study that is right.
 test.each<[string, string[], string]>([
@@ -121,7 +121,7 @@ ferry/study.md:5:10  error  “authors” is the text “Ines Valcourt”; it mu
     "text where keys belong",
     ["change: red to yellow"],
     `\
-ferry/study.md:4:9  error  “change” is the text “red to yellow”; it must be a group of keys: replace, with, only.  study/wrong-type
+ferry/study.md:4:9  error  “change” is the text “red to yellow”; it must be a group of keys: replace, with, only, part.  study/wrong-type
     change: red to yellow
             ^^^^^^^^^^^^^
     Type, for example: change: { replace: "#7a1020", with: "#f4c430" }`,

@@ -75,7 +75,7 @@ describe("runners", () => {
     for (const outcome of [ranked, flag, clean]) expect(structuredClone(outcome)).toEqual(outcome);
   });
 
-  test("rank: the options of a study, drawings on the sheet alone", async () => {
+  test("rank: the options of a study, drawn in the matrix alone", async () => {
     const { gallery, studies } = await loadGallery(await makeFolder(harbour));
     const [study] = studies;
     if (study === undefined) throw new Error("the harbour has a study");
@@ -84,7 +84,7 @@ describe("runners", () => {
     if (analysed.value === undefined) throw new Error("the harbour can be computed");
     const { comparison } = analysed.value;
     const outcome = await runners.rank(structuredClone({ study, comparison, gallery, bytes: drawn }));
-    expect(outcome.value?.sheet.every(({ head }) => head.drawing.startsWith("<svg "))).toBe(true);
+    expect(outcome.value?.matrix).toBeDefined();
     expect(outcome.value?.report.options.some((option) => "drawing" in option)).toBe(false);
     expect(structuredClone(outcome)).toEqual(outcome);
   });

@@ -22,6 +22,6 @@ test.each([
 
 test("a group of keys is named with them", () => {
   expect(printStudy("change: red to yellow")).toContain(
-    "“change” is the text “red to yellow”; it must be a group of keys: replace, with, only.",
+    "“change” is the text “red to yellow”; it must be a group of keys: replace, with, only, part.",
   );
 });

@@ -1,7 +1,7 @@
 // What paints look like: flat ones as declared, others as rendered (figures from mixing by hand).
 import { describe, expect, test } from "vitest";
 import { linearOf } from "../../src/colour/parse.ts";
-import { lookAt } from "../../src/study/look.ts";
+import { lookAt, nameChanged, nameLooks, renderTrue } from "../../src/study/look.ts";
 import { renderMap } from "../../src/study/map.ts";
 import { selectInstances } from "../../src/svg/limited.ts";
 import { findPaints, type Selection } from "../../src/svg/paint.ts";
@@ -15,19 +15,20 @@ async function prepare(body: string, selector?: string) {
   if (typeof only === "string") throw new Error(only);
   const selection: Selection | undefined = only === undefined ? undefined : { instances: only, replace: red };
   const shapes = findPaints(resolved, selection);
-  return { drawing: resolved.drawing, map: await renderMap(shapes, size), paints: shapes.paints };
+  const map = await renderMap(shapes, size);
+  return { picture: await renderTrue(resolved.drawing, map), map, paints: shapes.paints };
 }
 
-async function looksOf(body: string, selector?: string) {
-  const { drawing, map, paints } = await prepare(body, selector);
-  return lookAt(drawing, map, paints);
+async function looksOf(body: string) {
+  const { picture, map, paints } = await prepare(body);
+  return lookAt(picture, map, paints);
 }
 
 describe("lookAt", () => {
   test("flat paints look as declared, in the order of the paints", async () => {
     expect(await looksOf(field(white) + disc(150, 100, 50, red))).toEqual([
-      { hex: white, name: "white", uneven: null },
-      { hex: red, name: "red", uneven: null },
+      { hex: white, uneven: null },
+      { hex: red, uneven: null },
     ]);
   });
 
@@ -57,27 +58,95 @@ describe("lookAt", () => {
   });
 
   test("after a change: flat paints take the colours given, the labels are those of the map", async () => {
-    const { drawing, map, paints } = await prepare(field(white) + disc(150, 100, 50, red));
-    const looks = await lookAt(drawing, map, paints.toReversed(), [2, 1], ["#00ff00", white]);
-    expect(looks.map(({ hex, name }) => [hex, name])).toEqual([
-      ["#00ff00", "green"],
-      [white, "white"],
-    ]);
+    const { picture, map, paints } = await prepare(field(white) + disc(150, 100, 50, red));
+    const looks = lookAt(picture, map, paints.toReversed(), [2, 1], ["#00ff00", white]);
+    expect(looks.map(({ hex }) => hex)).toEqual(["#00ff00", white]);
   });
 
   test("labels say where a paint that is not flat is looked at", async () => {
-    const { drawing, map, paints } = await prepare(
+    const { picture, map, paints } = await prepare(
       `${field(white)}<rect width="100" height="200" fill="${red}" fill-opacity="0.6"/><rect x="200" width="100" height="200" fill="#0000ff" fill-opacity="0.6"/>`,
     );
-    const [looked] = await lookAt(drawing, map, paints.slice(2), [2]);
+    const [looked] = lookAt(picture, map, paints.slice(2), [2]);
     expect(looked?.hex).toBe("#ff6666");
   });
+});
 
-  test("names are unique, a selected part is named after its paint", async () => {
-    const looks = await looksOf(
-      field(white) + disc(80, 100, 40, red, "one") + box(180, 60, 80, 80, red),
-      "#one",
+describe("nameLooks", () => {
+  const parted = field(white) + disc(80, 100, 40, red, "one") + box(180, 60, 80, 80, red);
+  const named = async (viewing: Parameters<typeof nameLooks>[3], body = parted, selector = "#one") => {
+    const { picture, map, paints } = await prepare(body, selector);
+    const looks = nameLooks(
+      lookAt(picture, map, paints),
+      paints,
+      paints.map(() => 1),
+      viewing,
     );
-    expect(looks.map(({ name }) => name).sort()).toEqual(["red", "red, selected part", "white"]);
+    return looks.map(({ name, part }) => [name, part]);
+  };
+
+  test("a selected part is named after its paint, or as the author calls it", async () => {
+    expect(await named({})).toEqual([
+      ["white", undefined],
+      ["red, selected part", { of: "red" }],
+      ["red", undefined],
+    ]);
+    expect(await named({ change: { replace: red, part: "the wheel" } })).toEqual([
+      ["white", undefined],
+      ["the wheel", { of: "red", called: "the wheel" }],
+      ["red", undefined],
+    ]);
+  });
+
+  test("a part that is all of its paint is no part, unless it is called one", async () => {
+    const whole = field(white) + disc(80, 100, 40, red, "one");
+    expect(await named({}, whole)).toEqual([
+      ["white", undefined],
+      ["red", undefined],
+    ]);
+    expect((await named({ change: { replace: red, part: "the wheel" } }, whole))[1]?.[0]).toBe("the wheel");
+  });
+
+  test("what the author calls a colour", async () => {
+    expect((await named({ names: new Map([[red, "wine"]]) })).map(([name]) => name)).toEqual([
+      "white",
+      "wine, selected part",
+      "wine",
+    ]);
+  });
+});
+
+describe("nameChanged", () => {
+  const flat = (hex: `#${string}`, name: string) => ({ hex, name, uneven: null });
+  const before = [flat("#009639", "green"), flat("#ffffff", "white"), flat("#00632a", "darker green")];
+  const change = (next: `#${string}`, called?: string) =>
+    nameChanged(
+      before,
+      before.map(({ hex }) => ({ hex: hex === "#009639" ? next : hex, uneven: null })),
+      { replace: "#009639", with: next, ...(called === undefined ? {} : { called }) },
+    ).map(({ name }) => name);
+
+  test("what is left alone keeps its name, the new colour is called as the author calls it", () => {
+    expect(change("#f4c430")).toEqual(["yellow", "white", "darker green"]);
+    expect(change("#f4c430", "gold")).toEqual(["gold", "white", "darker green"]);
+  });
+
+  test("the new colour never has the words of the old one, nor of another", () => {
+    expect(change("#3fae66")).toEqual(["lighter green", "white", "darker green"]);
+    expect(change("#ffffff", "snow")).toEqual(["white", "white", "darker green"]);
+    expect(change("#f7f7f7", "white")).toEqual(["off-white", "white", "darker green"]);
+  });
+
+  test("a gradient that changes with it has a name of its own", () => {
+    const gradient = [...before, flat("#7fcb9c", "light green")];
+    const names = nameChanged(
+      gradient,
+      [
+        ...before.map((look) => ({ ...look, hex: look.hex === "#009639" ? ("#f4c430" as const) : look.hex })),
+        flat("#f9e197", ""),
+      ],
+      { replace: "#009639", with: "#f4c430", called: "gold" },
+    ).map(({ name }) => name);
+    expect(names).toEqual(["gold", "white", "darker green", "light yellow"]);
   });
 });

@@ -59,7 +59,7 @@ describe("renderMap", () => {
 
 test("labels begin at 1, paints at 0", () => {
   expect(labelsOf([0, 0, 2])).toEqual([0, 1, 1, 3]);
-  expect(toSeenLines([{ a: 1, b: 3, points: [0, 0, 4, 0], length: 4, focusShare: 0.5 }])).toEqual([
-    { a: 0, b: 2, length: 4, focusShare: 0.5 },
-  ]);
+  expect(
+    toSeenLines([{ a: 1, b: 3, points: [0, 0, 4, 0], length: 4, focusShare: 0.5, outlineShares: [1] }]),
+  ).toEqual([{ a: 0, b: 2, length: 4, focusShare: 0.5, outlineShares: [1] }]);
 });

@@ -53,6 +53,53 @@ const palette = `${rightGallery}palette:
   sea green: "#2e8b70"
 `;
 
+const named = (line: string): Readonly<Record<string, string>> => ({ "status: open": line });
+
+const names: readonly StudyMistake[] = [
+  {
+    slug: "name-absent",
+    what: "a name for a shade that is not there",
+    typed: named('names: { "#1b2a5d": navy }'),
+  },
+  {
+    slug: "name-unquoted",
+    what: "the colour of a name without quotes",
+    typed: named("names: { #1b2a5c: navy }"),
+  },
+  {
+    slug: "name-unquoted-below",
+    what: "the same, on a line of its own",
+    typed: named("names:\n  #1b2a5c: navy"),
+  },
+  { slug: "name-turned", what: "name and colour exchanged", typed: named('names: { navy: "#1b2a5c" }') },
+  {
+    slug: "name-by-name",
+    what: "a name for what the page calls the colour",
+    typed: named("names: { dark blue: navy }"),
+  },
+  {
+    slug: "name-twice",
+    what: "one name for two colours",
+    typed: named('names: { "#1b2a5c": navy, "#7a1020": navy }'),
+  },
+  { slug: "name-stroke", what: "a name with a stroke", typed: named('names: { "#1b2a5c": navy/ink }') },
+  { slug: "name-number", what: "a number for a name", typed: named('names: { "#1b2a5c": 281 }') },
+  { slug: "name-empty", what: "a colour without its name", typed: named('names: { "#1b2a5c": }') },
+  {
+    slug: "name-long",
+    what: "a name that is too long",
+    typed: named('names: { "#1b2a5c": the blue of the sea before the harbour in winter }'),
+  },
+  { slug: "name-text", what: "a text for the names", typed: named("names: navy") },
+  { slug: "name-singular", what: "name for names", typed: named('name: { "#1b2a5c": navy }') },
+  { slug: "part-alone", what: "a part without only", typed: { 'only: "#wheel"': "part: the wheel" } },
+  {
+    slug: "part-selector",
+    what: "a selector for the name of the part",
+    typed: { 'only: "#wheel"': 'only: "#wheel"\n  part: "#wheel"' },
+  },
+];
+
 const keys: readonly StudyMistake[] = [
   { slug: "key-misspelt", what: "a typo in a key", typed: { "title:": "titel:" } },
   { slug: "key-in-capitals", what: "a key with a capital", typed: { "title:": "Title:" } },
@@ -384,21 +431,23 @@ const colours: readonly StudyMistake[] = [
   { slug: "colour-translucent", what: "a translucent colour", typed: { '"#f4c430"': '"#f4c43080"' } },
   {
     slug: "colour-two-meanings",
-    what: "names that mean two colours",
-    typed: {
-      '"#f4c430"': "yellow",
-      "authors:":
-        'options:\n  - { replace: "#1b2a5c", with: green }\n  - { replace: "#1b2a5c", with: yellow }\nauthors:',
-    },
+    what: "a name that CSS has for another colour than the drawing",
+    typed: { '"#f4c430"': "pink" },
+    drawn: { "#ffffff": "#e5709a" },
   },
   {
     slug: "colour-two-meanings-drawing",
     what: "a name that means two colours of the drawing",
-    typed: { '"#7a1020"': "brown", '\n  only: "#wheel"': "" },
+    typed: { '"#7a1020"': "pink", '\n  only: "#wheel"': "" },
     drawn: {
-      '<rect id="foam"': '<rect x="25" width="5" height="5" fill="#6f4526"/>\n  <rect id="foam"',
-      "#7a1020": "#a52a2a",
+      '<rect id="foam"': '<rect x="20" width="10" height="10" fill="#e5709a"/>\n  <rect id="foam"',
+      "#7a1020": "#ffc0cb",
     },
+  },
+  {
+    slug: "colour-not-offered",
+    what: "a colour in our own words that nothing has",
+    typed: { '"#f4c430"': "much darker yellow" },
   },
   {
     slug: "colour-of-a-stroke",
@@ -646,6 +695,14 @@ const drawings: readonly StudyMistake[] = [
     what: "an ampersand in a title",
     drawn: { '  <rect id="sea"': '  <title>Ferry & Sons</title>\n  <rect id="sea"' },
   },
+  {
+    slug: "drawing-veil",
+    what: "a veil that looks like a stripe",
+    drawn: {
+      "</svg>":
+        '  <rect y="14" width="30" height="2" fill="#999999"/>\n  <rect y="18" width="30" height="2" opacity="0.4"/>\n</svg>',
+    },
+  },
   { slug: "drawing-cut-off", what: "a drawing that is cut off", drawn: { "</svg>\n": "" } },
   {
     slug: "drawing-not-closed",
@@ -696,6 +753,7 @@ export const studyMistakes: readonly StudyMistake[] = [
   ...fences,
   ...values,
   ...colours,
+  ...names,
   ...selectors,
   ...prose,
   ...files,

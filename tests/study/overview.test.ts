@@ -11,7 +11,7 @@ const flag = (clarity: number): SurveyedDrawing => ({
     weakestEdge: null,
     changeFirst: null,
     bestOption: null,
-    readsTo: null,
+    focus: { source: "none", clarity: null, lastsTo: null },
   },
   measure: comparison.before,
   drawing: "<svg/>",
@@ -47,7 +47,10 @@ test("an original of two studies is one flag; a part that only selects is no col
     ...edge,
     names: [edge.names[0], `${edge.names[1]}, selected part`] as const,
   }));
-  const parted = { ...comparison, before: { ...comparison.before, edges } };
+  const colours = comparison.before.colours.map((colour) =>
+    colour.name === "red" ? { ...colour, name: "red, selected part", part: { of: "red" } } : colour,
+  );
+  const parted = { ...comparison, before: { ...comparison.before, colours, edges } };
   const { entries } = surveyGallery(
     [
       { ...studyResult, study: { ...shared, slug: "b" }, comparison: parted },

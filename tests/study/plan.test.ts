@@ -14,7 +14,9 @@ const locate = (path: string) => ({ file: `study.md ${path}` });
 const palette = new Map([["sun", "#f4c430"]]);
 
 const rulesOf = (change: Parameters<typeof planChange>[2]): readonly string[] =>
-  planChange(resolved, colours, change, palette, locate).problems.map(({ rule, file }) => `${rule} ${file}`);
+  planChange(resolved, colours, change, { palette }, locate).problems.map(
+    ({ rule, file }) => `${rule} ${file}`,
+  );
 
 test("listColours: paints by their names, then the stops of gradients", () => {
   expect(colours).toEqual([
@@ -25,19 +27,33 @@ test("listColours: paints by their names, then the stops of gradients", () => {
   ]);
 });
 
+test("a colour that is drawn translucent too has both names, and each of them is read", async () => {
+  const half = text.replace('fill="url(#l)"', 'fill="red" fill-opacity="0.6"');
+  const drawing = readDrawing("b.svg", new TextEncoder().encode(half)).value;
+  if (drawing === undefined) throw new Error("the drawing must be right");
+  const whole = resolveDrawing(drawing);
+  const listed = listColours(whole, await inspectDrawing(whole, { distance: 0 }));
+  expect(listed.slice(0, 3).map(({ hex }) => hex)).toEqual(["#ffffff", "#ff0000", "#ff0000"]);
+  for (const { name } of listed.slice(1, 3)) {
+    const planned = planChange(whole, listed, { replace: name, with: "sun" }, { palette }, locate);
+    expect(planned.value?.replace).toBe("#ff0000");
+  }
+});
+
 describe("planChange", () => {
   test("both colours resolved, and the shapes that only names", () => {
     const planned = planChange(
       resolved,
       colours,
       { replace: "red", with: "sun", only: "#a" },
-      palette,
+      { palette },
       locate,
     );
     expect(planned.problems).toEqual([]);
     expect(planned.value).toMatchObject({
       replace: "#ff0000",
       with: "#f4c430",
+      called: "sun",
     });
     expect([...(planned.value?.only ?? [])].map(({ element }) => element.attributes["id"])).toEqual(["a"]);
   });
@@ -60,25 +76,27 @@ describe("planChange", () => {
 
   test("what a selector could have named is listed", () => {
     expect(
-      planChange(resolved, colours, { replace: "red", with: "sun", only: "#z" }, palette, locate).problems[0]
-        ?.hint,
+      planChange(resolved, colours, { replace: "red", with: "sun", only: "#z" }, { palette }, locate)
+        .problems[0]?.hint,
     ).toContain("#l, #a, #b");
   });
 });
 
 describe("planFocus", () => {
   test("a colour of the drawing", () => {
-    expect(planFocus(resolved, colours, { colour: "red" }, locate).value).toEqual({ colour: "#ff0000" });
-    expect(planFocus(resolved, colours, { colour: "green" }, locate).problems[0]).toMatchObject({
+    expect(planFocus(resolved, colours, { colour: "red" }, locate, palette).value).toEqual({
+      colour: "#ff0000",
+    });
+    expect(planFocus(resolved, colours, { colour: "green" }, locate, palette).problems[0]).toMatchObject({
       rule: "study/colour-absent",
       file: "study.md focus.colour",
     });
   });
 
   test("shapes", () => {
-    const focus = planFocus(resolved, colours, { select: "#a" }, locate).value;
+    const focus = planFocus(resolved, colours, { select: "#a" }, locate, palette).value;
     expect(focus !== undefined && "select" in focus && focus.select.size).toBe(1);
-    expect(planFocus(resolved, colours, { select: "#z" }, locate).problems[0]).toMatchObject({
+    expect(planFocus(resolved, colours, { select: "#z" }, locate, palette).problems[0]).toMatchObject({
       rule: "study/selects-nothing",
       file: "study.md focus.select",
     });

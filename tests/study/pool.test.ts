@@ -50,7 +50,7 @@ describe("Pool", { timeout: 60_000 }, () => {
     const { value, problems } = await measure(open({ size: 1 }), "a.svg");
     expect(problems).toEqual([]);
     expect(value?.colours.map(({ hex }) => hex)).toEqual([white, red]);
-    expect(value?.focus).toMatchObject({ source: "found", readsTo: 320 });
+    expect(value?.focus).toMatchObject({ source: "found", lastsTo: 320 });
   });
 
   test("starts no child before there is a job, no more than it may, and uses them again", async () => {

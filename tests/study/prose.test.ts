@@ -68,7 +68,7 @@ test("a figure of a kind that there is not, with the one that is meant", () => {
       rule: "study/figure",
       reason: "There is no figure “reflectance”.",
       hint: `Type: ::figure{kind="reflectance scale"}
-There are: original, redesign, true size, edge map, reflectance scale, distance strip, reads to, seen otherwise, gain chart, and each edge as edge="white / red".`,
+There are: original, redesign, true size, edge map, reflectance scale, distance strip, lasts to, seen otherwise, matrix, gain chart, and each edge as edge="white / red".`,
     },
   ]);
   expect(checkProse(lines("::figure{edge map}\n"), shown)).toMatchObject([
@@ -79,10 +79,10 @@ There are: original, redesign, true size, edge map, reflectance scale, distance 
 test("a figure that has nothing to show is warned of, the others are not", () => {
   const ask = (kind: string, around: typeof shown) =>
     checkProse(lines(`::figure{kind="${kind}"}\n`), around).map(({ reason }) => reason);
-  expect(ask("reads to", shown)).toEqual([
-    "The figure “reads to” has nothing to show: the original has no focus.",
+  expect(ask("lasts to", shown)).toEqual([
+    "The figure “lasts to” has nothing to show: the original has no focus.",
   ]);
-  expect(ask("reads to", { edges, before: { focus: { source: "found" } } })).toEqual([]);
+  expect(ask("lasts to", { edges, before: { focus: { source: "found" } } })).toEqual([]);
   expect(ask("edge map", shown)).toEqual([]);
   expect(ask("edge map", { ...shown, edges: [] })).toEqual([
     "The figure “edge map” has nothing to show: the original has no edges.",

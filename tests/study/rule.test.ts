@@ -22,7 +22,7 @@ ferry/study.md:4:37  error  “lihgt blue” is neither a name of the palette no
 ferry/study.md:4:37  error  “harvest” is neither a name of the palette nor a CSS colour.  study/wrong-colour
     change: { replace: "#7a1020", with: harvest }
                                         ^^^^^^^
-    Type a hex colour in quotes, such as "#f4c430", or a name of the palette: ${palette}.`,
+    Type a hex colour in quotes, such as "#f4c430", or a name: ${palette}.`,
   ],
   [
     "hex digits without #, and a hex colour of five digits",

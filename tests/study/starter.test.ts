@@ -4,7 +4,8 @@ import { compareDrawing, measureDrawing } from "../../src/study/analyse.ts";
 import { readFigure } from "../../src/study/figure.ts";
 import { optionsOf } from "../../src/study/options.ts";
 import { defaultPalette } from "../../src/study/palette.ts";
-import { schemaLine, writeStarter } from "../../src/study/starter.ts";
+import { chooseChanges, schemaLine, writeStarter } from "../../src/study/starter.ts";
+import { makeOption } from "../measure/ranked.ts";
 import { parseText } from "./fixture.ts";
 
 const svg = (inner: string) =>
@@ -49,6 +50,50 @@ test("a study that is right as it stands, with its colours and three changes", a
     expect(line).toMatch(
       /^(?:# )?change: \{ replace: "#[0-9a-f]{6}", with: "#[0-9a-f]{6}" \} {3}# .+ → .+: clarity \d+ % → \d+ %/,
     );
+});
+
+// Families by the plain word: two whites, a yellow and a blue, as any reader would call them.
+test("the best change, and the next by other families; none by which the flag is less clear than it is", () => {
+  const [white, paper, yellow, blue, green] = (
+    [
+      ["#ffffff", 100],
+      ["#f7f3e8", 100],
+      ["#f7c81e", 98],
+      ["#1f56a8", 60.4],
+      ["#2f8f46", 60],
+    ] as const
+  ).map(([hex, clarity]) => makeOption({ with: hex, clarity }));
+  const report = {
+    file: "a.svg",
+    clarity: 60.3,
+    strength: 50,
+    focusClarity: null,
+    changeFirst: null,
+    reason: "It says why.",
+    vanishing: [],
+    shades: [],
+    notes: [],
+  };
+  const choose = (options: readonly (typeof white)[], clarity = 60.3) =>
+    chooseChanges({ ...report, clarity, options: options.flatMap((option) => option ?? []) }).map(
+      (option) => option.with,
+    );
+  expect(choose([white, paper, yellow, blue, green])).toEqual(["#ffffff", "#f7c81e", "#1f56a8"]);
+  expect(choose([white, paper])).toEqual(["#ffffff"]);
+  expect(choose([white, paper, yellow, blue], 61)).toEqual(["#ffffff", "#f7c81e"]);
+  expect(choose([yellow, blue], 99)).toEqual(["#f7c81e"]);
+  expect(choose([])).toEqual([]);
+});
+
+// A black disc on white and dark blue: what is clear of both stands between them, so that beside white it gets worse.
+test("what gets worse stands beside each change", async () => {
+  const { frontMatter } = await begin(
+    `${field("#ffffff")}<path fill="#15244a" d="M0 20h60v20H0z"/><circle cx="30" cy="20" r="10" fill="#000000"/>`,
+  );
+  const changes = frontMatter.split("\n").filter((line) => /^(?:# )?change: /.test(line));
+  expect(changes.length).toBeGreaterThan(1);
+  for (const line of changes)
+    expect(line).toMatch(/; gained beside [a-z ]+; but (?:lost|worse) beside white$/);
 });
 
 test("each of the lines, uncommented, is right", async () => {

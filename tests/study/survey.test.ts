@@ -47,15 +47,17 @@ describe("surveyFile", () => {
       file: "dark.svg",
       clearEdgeShare: 0,
       weakestEdge: { a: "p1", b: "p2", names: ["black", "red"] },
-      changeFirst: [{ id: expect.any(String), hex: expect.any(String), name: expect.any(String) }],
-      bestOption: { clearEdgeShare: 1, vanishes: false },
-      readsTo: null,
+      // White does for either as much.
+      changeFirst: [{ name: "red" }, { name: "black" }],
+      bestOption: { clearEdgeShare: 1, mergedOutline: 0 },
+      // The disc is 0.6 heights across: past the last step, dark as it is.
+      focus: { source: "found", lastsTo: 320 },
     });
     expect(value?.bestOption?.id).toBe(value?.changeFirst?.[0]?.id);
     expect(value?.bestOption).not.toHaveProperty("drawing");
   });
 
-  test("a clear flag needs no change, and reads to the steps at which its charge is seen", async () => {
+  test("a clear flag needs no change, and says how far its charge lasts", async () => {
     const { value } = await surveyFile("clear.svg", drawing(field("#ffffff") + disc("#12235c")), options);
     // A disc 0.6 heights across is gone from 0.6 / tan(1′) = 2063 heights, past the last step.
     expect(value).toMatchObject({
@@ -63,7 +65,7 @@ describe("surveyFile", () => {
       clearEdgeShare: 1,
       changeFirst: null,
       bestOption: null,
-      readsTo: 320,
+      focus: { source: "found", clarity: 100, lastsTo: 320 },
     });
   });
 
@@ -76,7 +78,7 @@ describe("surveyFile", () => {
       weakestEdge: null,
       changeFirst: null,
       bestOption: null,
-      readsTo: null,
+      focus: { source: "none", clarity: null, lastsTo: null },
     });
   });
 

@@ -8,7 +8,7 @@ const plain = { flags: survey.entries.map(({ flag }) => flag), failed: survey.fa
 test("fits its schema and says which version of it", () => {
   const text = formatSurveyData(plain);
   expect(findFaults("survey", text)).toEqual([]);
-  expect(text.split("\n")[1]).toBe('  "schemaVersion": 1,');
+  expect(text.split("\n")[1]).toBe('  "schemaVersion": 2,');
 });
 
 test("a form of another version, or without one, does not fit", () => {

@@ -17,7 +17,7 @@ const flag: SurveyedFlag = {
   weakestEdge: { a: "p1", b: "p2", names: ["dark blue", "dark red"], contrast: 6.3 },
   changeFirst: [{ id: "p2", hex: "#701c2b", name: "dark red" }],
   bestOption: best,
-  readsTo: 320,
+  focus: { source: "found", clarity: 98.5, lastsTo: 320 },
 };
 const plain: SurveyedFlag = {
   file: "=b.svg",
@@ -26,7 +26,7 @@ const plain: SurveyedFlag = {
   weakestEdge: null,
   changeFirst: null,
   bestOption: null,
-  readsTo: null,
+  focus: { source: "none", clarity: null, lastsTo: null },
 };
 const problem = {
   rule: "svg/empty",

@@ -23,6 +23,13 @@ test.each<[string, [string, string][]]>([
       ["open bracket", "["],
     ],
   ],
+  [
+    "a: { #c00: b }",
+    [
+      ["bare hash", "#c00"],
+      ["open bracket", "{"],
+    ],
+  ],
   ["a: [b", [["open bracket", "["]]],
   ["a: [{b: c}, [d]", [["open bracket", "["]]],
   ['a: "b', [["open quote", '"b']]],

@@ -7,11 +7,7 @@ test.each([
   ["signal rde", ["signal red"], "Type “signal red”, if that is meant."],
   ["golden", ["red"], "Type “gold”, if that is meant."],
   ["xyzzyx", [], 'Type a hex colour in quotes, such as "#f4c430".'],
-  [
-    "xyzzyx",
-    ["red", "sea"],
-    'Type a hex colour in quotes, such as "#f4c430", or a name of the palette: red, sea.',
-  ],
+  ["xyzzyx", ["red", "sea"], 'Type a hex colour in quotes, such as "#f4c430", or a name: red, sea.'],
 ])("%s, with the palette %j: %s", (text, names, hint) => {
   expect(describeUnknownColour(text, names).hint).toBe(hint);
 });

@@ -3,9 +3,9 @@
 import { type Grade, gradeOf } from "../../colour/contrast.ts";
 import { decidingShare } from "../../measure/clarity.ts";
 import type { ComparedEdge, Comparison, Outcome } from "../../measure/comparison.ts";
-import type { MeasuredEdge } from "../../measure/measure.ts";
+import type { Measure, MeasuredEdge } from "../../measure/measure.ts";
 import { findPaint } from "./paint.ts";
-import { nameInText, tellApart } from "./phrase.ts";
+import { nameInText } from "./phrase.ts";
 
 /** One edge of a comparison. Contrast in percent, parts as fractions 0 to 1. */
 export interface Moved {
@@ -75,20 +75,22 @@ function describe(
     after: { contrast: after, grade: gradeOf(after) },
   };
   const changed = [edge.a, edge.b].map((id) => hasChanged(id, comparison));
-  const [[wasA, wasB], [isA, isB]] = edge.names;
-  if (changed[0] === changed[1]) {
-    return { ...figures, was: join(wasA, wasB), is: join(isA, isB), neighbour: undefined };
-  }
-  const [was, is] = changed[0] ? tellApart(wasA, isA) : tellApart(wasB, isB);
-  return { ...figures, was, is, neighbour: nameInText(changed[0] ? isB : isA) };
+  const [was, is] = [comparison.before, comparison.after].map(
+    (measure) => [edge.a, edge.b].map((id) => nameOf(measure, id)) as [string, string],
+  ) as [[string, string], [string, string]];
+  if (changed[0] === changed[1])
+    return { ...figures, was: was.join(" and "), is: is.join(" and "), neighbour: undefined };
+  const at = changed[0] ? 0 : 1;
+  return { ...figures, was: was[at], is: is[at], neighbour: is[1 - at] };
 }
 
 function hasChanged(id: string, { before, after }: Comparison): boolean {
   return findPaint(before, id)?.hex !== findPaint(after, id)?.hex;
 }
 
-function join(one: string, other: string): string {
-  return `${nameInText(one)} and ${nameInText(other)}`;
+function nameOf(measure: Measure, id: string): string {
+  const paint = findPaint(measure, id);
+  return paint === undefined ? id : nameInText(paint);
 }
 
 function sum(values: readonly number[]): number {

@@ -3,7 +3,6 @@ import type { Hex } from "../../colour/colour.ts";
 import type { StudyResult } from "../../study/result.ts";
 import type { Format } from "./format.ts";
 import { findChanged, isReplaced, type Swatch } from "./paint.ts";
-import { nameNew } from "./phrase.ts";
 
 export interface ColourRow {
   readonly id: string;
@@ -22,8 +21,7 @@ export interface ColourRow {
 /** The paints of the original, largest first; the one that is replaced says what it becomes. */
 export function presentColours(result: StudyResult, format: Format): readonly ColourRow[] {
   const { comparison, change } = result;
-  const [replaced, next] = findChanged(result);
-  const becomes = { hex: next.hex, name: nameNew(replaced, next) };
+  const [, becomes] = findChanged(result);
   return comparison.before.colours.map((colour) => ({
     id: colour.id,
     hex: colour.hex,

@@ -1,5 +1,5 @@
 // Floor 6. The page of one edge: a comparison that can be pointed at, with every number there is of it.
-import type { ComparedEdge } from "../../measure/comparison.ts";
+import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import type { MeasuredEdge } from "../../measure/measure.ts";
 import type { StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
@@ -14,7 +14,7 @@ import { describeViewing } from "./focus.ts";
 import type { Format } from "./format.ts";
 import { describePicture, type LinkPicture, pictureEdge } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
-import { nameWhole } from "./paint.ts";
+import { findPaint } from "./paint.ts";
 import { capitalise } from "./phrase.ts";
 import type { Plate } from "./plate.ts";
 import { recordEdge } from "./record.ts";
@@ -237,13 +237,13 @@ function listNumbers(numbers: readonly SummaryRow[]): readonly string[] {
 
 /** Edges of the other studies whose original has the same two names, in the order of the front page. */
 function findElsewhere({ result, edge, results }: Subject, link: Linker, format: Format): Elsewhere[] {
-  const asked = nameKey(edge);
+  const asked = nameKey(edge, result.comparison);
   return results
     .filter((other) => other !== result)
     .flatMap(({ study, comparison }) => {
       const place = placeEdges(study.slug, comparison);
       return comparison.edges
-        .filter((one) => nameKey(one) === asked)
+        .filter((one) => nameKey(one, comparison) === asked)
         .map((one) => ({
           study: study.title,
           address: link(place(one)),
@@ -252,6 +252,8 @@ function findElsewhere({ result, edge, results }: Subject, link: Linker, format:
     });
 }
 
-function nameKey({ names: [before] }: ComparedEdge): string {
-  return before.map(nameWhole).sort().join(" / ");
+function nameKey({ a, b, names: [before] }: ComparedEdge, comparison: Comparison): string {
+  const nameOf = (id: string, index: number): string =>
+    findPaint(comparison.before, id)?.part?.of ?? before[index] ?? id;
+  return [a, b].map(nameOf).sort().join(" / ");
 }

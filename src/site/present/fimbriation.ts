@@ -4,7 +4,7 @@ import { type Fimbriation, findFimbriations } from "../../measure/fimbriation.ts
 import type { Measure } from "../../measure/measure.ts";
 import type { Format } from "./format.ts";
 import { findPaint } from "./paint.ts";
-import { nameInText, tellApart } from "./phrase.ts";
+import { nameInText } from "./phrase.ts";
 
 /** `lead`: the contrast of the pair itself, and that of the weaker edge that stands instead; then how it was before. */
 export interface FimbriationView {
@@ -31,7 +31,7 @@ export function listLines(measure: Measure): ReadonlySet<string> {
 }
 
 function present(was: Fimbriation, is: Fimbriation, comparison: Comparison, format: Format): FimbriationView {
-  const nameOf = (id: string) => nameInText(findPaint(comparison.after, id)?.name ?? id);
+  const nameOf = (id: string) => nameInText(findPaint(comparison.after, id) ?? { name: id });
   const [one, other] = is.pair.map(nameOf);
   const line = `The ${nameOf(is.line)} line`;
   return {
@@ -53,8 +53,7 @@ function helps({ direct, across }: Fimbriation): boolean {
 function nameBefore(id: string, { before, after }: Comparison): string {
   const [was, is] = [findPaint(before, id), findPaint(after, id)];
   if (was === undefined || was.hex === is?.hex) return "it";
-  const name = tellApart(was.name, is?.name ?? "")[0];
-  return name.startsWith("the ") ? `${name} line` : `the ${name} line`;
+  return was.part === undefined ? `the ${was.name} line` : `${nameInText(was)} line`;
 }
 
 /** How it was before, where the numbers were others. */

@@ -1,7 +1,9 @@
 // Floor 6. What an author and a society say beside the numbers: decision, options, meaning, credit, downloads.
+import type { Hex } from "../../colour/colour.ts";
 import { nameColour } from "../../colour/name.ts";
 import { parseColour } from "../../colour/parse.ts";
-import type { Credit, Gallery, NotedOption, Study } from "../../study/study.ts";
+import type { StudyResult } from "../../study/result.ts";
+import type { Credit, Gallery, NotedOption } from "../../study/study.ts";
 import type { Linker } from "../address.ts";
 import type { Swatch } from "./paint.ts";
 
@@ -17,6 +19,8 @@ export interface NotesView {
 export interface OptionNote {
   readonly replace: NotedColour;
   readonly with: NotedColour;
+  /** What the part that `only` selects is called. */
+  readonly where: string | undefined;
   readonly only: string | undefined;
   readonly note: string | undefined;
 }
@@ -56,11 +60,12 @@ export function pngSize([high, wide]: readonly [number, number]): {
 }
 
 /** Everything a study says of itself besides its prose. */
-export function presentNotes(study: Study, gallery: Gallery, link: Linker, path: string): NotesView {
+export function presentNotes(result: StudyResult, gallery: Gallery, link: Linker, path: string): NotesView {
+  const { study } = result;
   return {
     decision: study.decision,
     symbolism: study.symbolism,
-    options: study.options.map((option) => presentOption(option, gallery)),
+    options: study.options.map((option, index) => presentOption(option, index, result, gallery)),
     credit: study.credit && presentCredit(study.credit),
     downloads: [
       {
@@ -98,21 +103,37 @@ export function presentNotes(study: Study, gallery: Gallery, link: Linker, path:
   };
 }
 
-function presentOption(option: NotedOption, gallery: Gallery): OptionNote {
+function presentOption(
+  option: NotedOption,
+  index: number,
+  { comparison, ranking }: StudyResult,
+  gallery: Gallery,
+): OptionNote {
+  const measured = ranking?.noted.find((noted) => noted.index === index);
+  const hex = parseColour(option.replace)?.hex;
+  const replaced = comparison.before.colours.find(
+    (colour) => colour.hex === (measured?.replace ?? hex) && colour.part === undefined,
+  );
   return {
-    replace: presentNoted(option.replace, undefined),
-    with: presentNoted(option.with, gallery.palette.get(option.with)),
+    replace: replaced === undefined ? presentNoted(option.replace, hex) : named(replaced),
+    with:
+      measured === undefined
+        ? presentNoted(option.with, parseColour(gallery.palette.get(option.with) ?? option.with)?.hex)
+        : named({ hex: measured.with, name: measured.name }),
+    where: option.only === undefined ? undefined : (option.part ?? "the selected part"),
     only: option.only,
     note: option.note,
   };
 }
 
-/** A hex reads as the name of its colour; a name stays as the author wrote it. */
-function presentNoted(written: string, fromPalette: string | undefined): NotedColour {
-  const hex = parseColour(fromPalette ?? written)?.hex;
+function named({ hex, name }: Swatch): NotedColour {
+  return { text: name, swatch: { hex, name } };
+}
+
+/** A colour of which nothing is measured: a hex reads as the name of its colour, a name stays as the author wrote it. */
+function presentNoted(written: string, hex: Hex | undefined): NotedColour {
   if (hex === undefined) return { text: written, swatch: undefined };
-  const text = written.startsWith("#") ? nameColour(hex) : written;
-  return { text, swatch: { hex, name: text } };
+  return named({ hex, name: written.startsWith("#") ? nameColour(hex) : written });
 }
 
 function presentCredit(credit: Credit): CreditView {

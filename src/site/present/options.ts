@@ -9,7 +9,7 @@ import { changeId, hasCell, type MatrixView, presentMatrix } from "./matrix.ts";
 import { describeEquals, describePrice, describeUnranked, describeWorse, inWords } from "./optionwords.ts";
 import type { Swatch } from "./paint.ts";
 import { nameWhole } from "./paint.ts";
-import { capitalise, nameNew } from "./phrase.ts";
+import { capitalise } from "./phrase.ts";
 import { type Plate, presentPlate } from "./plate.ts";
 import { formatStudyPath } from "./status.ts";
 
@@ -107,7 +107,7 @@ function presentByColour(
   return [
     ...ranked.map((colour) => {
       const view = identify(colour.id, colour.hex, colour.share);
-      return { ...view, best: presentBest(colour, view, ranking, hasFocus, format) };
+      return { ...view, best: presentBest(colour, ranking, hasFocus, format) };
     }),
     ...without.map(({ id, replace, share }) => ({ ...identify(id, replace, share), best: undefined })),
   ];
@@ -115,12 +115,11 @@ function presentByColour(
 
 function presentBest(
   { hex, best, equals }: ColourOptions,
-  before: Swatch,
   { report, matrix }: StudyRanking,
   hasFocus: boolean,
   format: Format,
 ): BestView {
-  const nameOf = (option: RankedOption) => nameNew(before, { hex: option.with, name: option.name });
+  const nameOf = ({ name }: RankedOption) => name;
   const move = roundMark(best.clarity) - roundMark(report.clarity ?? 0);
   return {
     hex: best.with,
@@ -143,9 +142,9 @@ function presentNoted(
 ): NotedView {
   const { study, comparison } = result;
   const paint = comparison.before.colours.find((colour) => colour.hex === noted.replace);
-  const before: Swatch = { hex: noted.replace, name: nameWhole(paint?.name ?? noted.replace) };
+  const before: Swatch = { hex: noted.replace, name: paint === undefined ? noted.replace : nameWhole(paint) };
   const after: Swatch = { hex: noted.with, name: noted.name };
-  const where = noted.only === undefined ? "" : " in one part";
+  const where = noted.only === undefined ? "" : ` in ${noted.part ?? "one part"}`;
   const src = link(`${formatStudyPath(study.slug)}${triedFile(noted, index)}`);
   const price = describePrice(noted.price, format);
   const focus =
@@ -158,7 +157,7 @@ function presentNoted(
       alt: `The flag where ${before.name} is ${after.name}${where}`,
     },
     swatches: [before, after],
-    change: `${capitalise(before.name)} becomes ${nameNew(before, after)}${where}.`,
+    change: `${capitalise(before.name)} becomes ${after.name}${where}.`,
     figures: `Clarity ${format.percent(noted.clarity)}${focus}`,
     verdict: `${capitalise(noted.verdict)}${price === undefined ? "" : `: ${price}`}.`,
     note: noted.note,

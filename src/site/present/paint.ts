@@ -23,14 +23,14 @@ export function findChanged(result: StudyResult): readonly [Swatch, Swatch] {
   const after = before && findPaint(comparison.after, before.id);
   const merged = comparison.after.colours.find((colour) => colour.hex === change.with);
   return [
-    { hex: change.replace, name: nameWhole(before?.name ?? change.replace) },
+    { hex: change.replace, name: before === undefined ? change.replace : nameWhole(before) },
     { hex: change.with, name: (after ?? merged)?.name ?? change.with },
   ];
 }
 
 /** The name of the paint that a selected part is of; any other name as it is. */
-export function nameWhole(name: string): string {
-  return name.replace(/, selected part$/, "");
+export function nameWhole({ name, part }: Pick<MeasuredColour, "name" | "part">): string {
+  return part?.of ?? name;
 }
 
 /** Whether this paint is the one that the change replaces. */
@@ -50,8 +50,8 @@ export function describePaints(measure: Measure, format: Format): string {
   return share > 0.5 ? `mostly ${first}, with ${format.list(rest)}` : format.list(names);
 }
 
-/** With `only`, the selected part is a paint of its own whose id ends in `s`. */
+/** With `only`, the selected part is a paint of its own. */
 function findReplaced(comparison: Comparison, replaced: Hex): MeasuredColour | undefined {
   const same = comparison.before.colours.filter((colour) => colour.hex === replaced);
-  return same.find((colour) => colour.id.endsWith("s")) ?? same[0];
+  return same.find(({ part }) => part !== undefined) ?? same[0];
 }

@@ -130,12 +130,13 @@ function placePaints(
   const lastInLane: number[] = [];
   return [...distinct.values()]
     .sort((first, second) => second.reflectance - first.reflectance)
-    .map(({ hex, name, reflectance }) => {
+    .map((colour) => {
+      const { hex, reflectance } = colour;
       const y = heightOf(reflectance);
       const free = lastInLane.findIndex((last) => y - last >= chip.height + 2);
       const lane = free === -1 ? lastInLane.length : free;
       lastInLane[lane] = y;
-      return { hex, name: nameWhole(name), reflectance, x: chipX + lane * chip.lane, y };
+      return { hex, name: nameWhole(colour), reflectance, x: chipX + lane * chip.lane, y };
     });
 }
 

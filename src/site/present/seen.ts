@@ -1,4 +1,5 @@
 // Floor 6. The seen-otherwise previews: four kinds of vision, original over redesign, with one number each.
+import type { Hex } from "../../colour/colour.ts";
 import { nameColours } from "../../colour/name.ts";
 import { hexOf, linearOf } from "../../colour/parse.ts";
 import { simulate, type Vision, visions } from "../../colour/vision.ts";
@@ -52,10 +53,16 @@ const mostColours = 8;
 
 function describeLooks(measure: Measure, vision: Vision, format: Format): string {
   const colours = measure.colours.filter(({ share }) => share >= leastShare).slice(0, mostColours);
-  const seen = nameColours(colours.map(({ hex }) => hexOf(simulate(linearOf(hex), vision))));
-  const same = colours.filter(({ name }, index) => name === seen[index]).map(({ name }) => name);
+  const nameAll = (see: (hex: Hex) => Hex): readonly string[] =>
+    nameColours(
+      colours.map(({ hex }) => see(hex)),
+      colours.map(({ share }) => share),
+    );
+  const plain = nameAll((hex) => hex);
+  const seen = nameAll((hex) => hexOf(simulate(linearOf(hex), vision)));
+  const same = colours.filter((_, index) => plain[index] === seen[index]).map(({ name }) => name);
   const other = colours.flatMap(({ name }, index) =>
-    name === seen[index] ? [] : [`${name} looks ${seen[index]}`],
+    plain[index] === seen[index] ? [] : [`${name} looks ${seen[index]}`],
   );
   const kept =
     same.length === 0

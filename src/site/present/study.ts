@@ -110,7 +110,7 @@ export function presentStudy(
       study.body,
       createFigures({ ...shown, matrix: options?.matrix }, comparison, format, { address: linkEdge, gain }),
     ),
-    notes: presentNotes(study, gallery, link, path),
+    notes: presentNotes(result, gallery, link, path),
     options,
     likeness: presentLikeness(result, all, link, format),
   };

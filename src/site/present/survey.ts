@@ -1,4 +1,5 @@
 // Floor 6. The survey page: every flag of the gallery as it is, least clear first, with what would help it most.
+import { leastGain } from "../../measure/rank.ts";
 import type { GallerySurvey } from "../../study/entry.ts";
 import type { GalleryResult } from "../../study/result.ts";
 import { linkFrom } from "../address.ts";
@@ -90,7 +91,7 @@ function tellField(entries: GallerySurvey["entries"], format: Format): string {
   const weak = countWeak(entries);
   const helped = entries.filter(({ flag }) => flag.changeFirst !== null).length;
   const said = (count: number): string => (count === 0 ? "none" : format.number(count, 0));
-  return `With a weak edge: ${said(weak)}. Clearer after a single change of colour: ${said(helped)}.`;
+  return `With a weak edge: ${said(weak)}. A single change of colour brings ${format.number(leastGain, 0)} points of clarity or more: ${said(helped)}.`;
 }
 
 function presentFinder(rows: readonly FlagRow[], count: string): SurveyFinder {

@@ -6,7 +6,7 @@ import { contrastStep } from "../../measure/outcome.ts";
 import type { StudyResult } from "../../study/result.ts";
 import type { Format } from "./format.ts";
 import { findChanged } from "./paint.ts";
-import { capitalise, nameNew } from "./phrase.ts";
+import { capitalise } from "./phrase.ts";
 
 export interface VerdictView {
   readonly word: string;
@@ -30,11 +30,11 @@ export function slugVerdict(verdict: Verdict): string {
 /** Edges of the price that are named; the table has the others. */
 const mostNamed = 3;
 
-/** The change in one sentence: `Dark red becomes yellow.`, `Green becomes a darker green.`, with the selector where `only` names one. */
+/** The change in one sentence: `Dark red becomes yellow.`, `Green becomes darker green.`, with the part where `only` selects one. */
 export function describeChange(result: StudyResult): string {
   const [before, after] = findChanged(result);
-  const where = result.change.only === undefined ? "" : `, only in the selected part (${result.change.only})`;
-  return `${capitalise(before.name)} becomes ${nameNew(before, after)}${where}.`;
+  const { only, part = `the selected part (${only})` } = result.change;
+  return `${capitalise(before.name)} becomes ${after.name}${only === undefined ? "" : `, only in ${part}`}.`;
 }
 
 /** The verdict in a word and in one sentence with what made it: clarity, and each edge that it costs. */

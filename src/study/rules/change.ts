@@ -31,9 +31,24 @@ export const changeRules: readonly Rule[] = [
   {
     id: "study/two-meanings",
     severity: "warning",
-    means: "A name means one colour here and another elsewhere: in the palette, in the drawing or in CSS.",
-    why: "A name in “replace” is the drawing's first, one in “with” the palette's; the message says which hex was used.",
-    example: { file: "study.md", wrong: "  with: yellow", right: '  with: "#f7c81e"' },
+    means: "A name that no palette of the gallery has means one colour in the drawing and another in CSS.",
+    why: "What the study calls a colour comes first, then the drawing and the palette, then CSS; the message says which hex was used.",
+    example: {
+      file: "told",
+      wrong: "“with: pink” where the drawing's pink is #e5709a",
+      right: 'with: "#e5709a"',
+    },
+  },
+  {
+    id: "study/name-absent",
+    severity: "warning",
+    means: "“names” names a colour that is neither in the drawing nor put into it.",
+    why: "The name would be read nowhere; the message gives the nearest colour that is there.",
+    example: {
+      file: "study.md",
+      wrong: 'names: { "#1b2a5d": navy }',
+      right: 'names: { "#1b2a5c": navy }',
+    },
   },
   {
     id: "study/nothing-changes",
@@ -87,6 +102,17 @@ export const changeRules: readonly Rule[] = [
       file: "original.svg",
       wrong: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="100 100 30 20">',
       right: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 30 20">',
+    },
+  },
+  {
+    id: "study/colour-lost",
+    severity: "error",
+    means: "A part of the drawing looks like one of its colours and would be measured as another.",
+    why: "What is measured must be what is seen; a shape that shows at less than half is left out of the measurement.",
+    example: {
+      file: "told",
+      wrong: "a grey stripe, and black at 40 % over white, which looks like the same grey",
+      right: "both stripes drawn in the grey",
     },
   },
   {

@@ -118,6 +118,40 @@ export const valueRules: readonly Rule[] = [
     example: { file: "study.md", wrong: '  with: "#f4c43"', right: '  with: "#f4c430"' },
   },
   {
+    id: "study/wrong-name",
+    severity: "error",
+    means:
+      "A name under “names”, or a “part”, has characters other than letters, digits, spaces and hyphens.",
+    why: "Names stand in figures and in the names of edges, where a stroke or a bracket would be read as more than a letter.",
+    example: {
+      file: "study.md",
+      wrong: 'names: { "#1b2a5c": navy / blue }',
+      right: 'names: { "#1b2a5c": navy }',
+    },
+  },
+  {
+    id: "study/name-twice",
+    severity: "error",
+    means: "“names” gives one name to two colours, or two names to one colour.",
+    why: "A reader knows a colour by its name alone.",
+    example: {
+      file: "study.md",
+      wrong: 'names: { "#1b2a5c": navy, "#7a1020": navy }',
+      right: 'names: { "#1b2a5c": navy, "#7a1020": wine }',
+    },
+  },
+  {
+    id: "study/part-alone",
+    severity: "error",
+    means: "“part” stands without “only”.",
+    why: "It says what readers call the shapes that “only” selects.",
+    example: {
+      file: "study.md",
+      wrong: 'options: [{ replace: "#7a1020", with: "#ffffff", part: the wheel }]',
+      right: 'options: [{ replace: "#7a1020", with: "#ffffff", only: "#wheel", part: the wheel }]',
+    },
+  },
+  {
     id: "study/option-repeated",
     severity: "warning",
     means: "An item of “options” is the change that the study proposes.",

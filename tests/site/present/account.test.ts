@@ -17,7 +17,7 @@ test("focus first, then by length; parts add up; short ones that moved stand apa
         { between: ["p1", "p2"], length: 4, focus: 1, contrast: [50, 80], outcome: "better" },
         { between: ["p2", "p3"], length: 0.01, contrast: [20, 10], outcome: "worse" },
       ],
-      [40, 40],
+      { lastsTo: 40, clarity: [50, 50] },
     ),
   );
   expect(edges.map(({ was, is, neighbour, focusPart }) => [was, is, neighbour, focusPart])).toEqual([

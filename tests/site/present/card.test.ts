@@ -33,7 +33,7 @@ test("an entry says what changed, what came of it, and where it stands", () => {
     change: "Red becomes yellow.",
     decision: "Adopted, because it can be seen.",
     verdict: "Clearer",
-    share: { before: "43%", after: "100%" },
+    clarity: { before: "74%", after: "100%" },
   });
   expect(front.cards[0]?.plates.map((plate) => plate.src)).toEqual([
     "studies/a-square/original.svg",

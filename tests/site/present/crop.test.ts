@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { findCrop } from "../../../src/site/present/crop.ts";
 
-const level = { a: "p1", b: "p2", points: [0, 0.5, 1.5, 0.5] };
-const far = { a: "p1", b: "p3", points: [0, 0.1, 1.5, 0.1] };
+const level = { a: "p1", b: "p2", points: [0, 0.5, 1.5, 0.5], focusShare: 0 };
+const far = { a: "p1", b: "p3", points: [0, 0.1, 1.5, 0.1], focusShare: 0 };
 
 test("the line runs through the middle of the part, which stays on the flag", () => {
   const crop = findCrop([level, far], level, [2, 3]);
@@ -20,13 +20,14 @@ test("a place with little of other lines is better than one that is full of them
     a: "p1",
     b: "p3",
     points: [0.05, 0.4 + index * 0.02, 0.6, 0.4 + index * 0.02],
+    focusShare: 0,
   }));
   const crop = findCrop([level, ...busy], level, [2, 3]);
   expect(crop?.x).toBeGreaterThan(0.55);
 });
 
 test("on a very narrow flag the part is as wide as the flag", () => {
-  const crop = findCrop([{ a: "p1", b: "p2", points: [0, 0.5, 0.2, 0.5] }], level, [5, 1]);
+  const crop = findCrop([{ a: "p1", b: "p2", points: [0, 0.5, 0.2, 0.5], focusShare: 0 }], level, [5, 1]);
   expect(crop?.width).toBeCloseTo(0.2, 5);
   expect(crop?.x).toBeCloseTo(0, 5);
 });

@@ -35,7 +35,10 @@ test("a charge on its field counts for the rule of tincture, two parts of the fi
 
 test("a charge that reaches the border is still one where the author named it", () => {
   const against = { tincture: "both colours" } as const;
-  const view = presentFacts(compared([field, panel], [edge(["p1", "p2"], against, 2)], [40, 40]), format);
+  const view = presentFacts(
+    compared([field, panel], [edge(["p1", "p2"], against, 2)], { lastsTo: 40, clarity: [50, 50] }),
+    format,
+  );
   expect(rowOf(view, "tincture")?.before).toEqual(["dark blue / red, both colours"]);
 });
 

@@ -53,7 +53,7 @@ test("each says in words what it shows", () => {
   expect(says("reflectance scale")).toContain("dark blue to red 25, weak, broken");
   expect(says("true size")).toBe("Both flags at true size, 16, 24, 32, 64, and 128 pixels high.");
   expect(says("distance strip")).toMatch(/^Distance strip. Both flags as they look from 10, 20, 40,/);
-  expect(says("seen otherwise")).toContain("Protan: clear-edge share 43% → 100%.");
+  expect(says("seen otherwise")).toContain("Protan: clarity 74% → 100%.");
   expect(says("original")).toMatch(/^Original: mostly dark blue/);
   expect(figures()({ kind: "edge", edge: "dark blue / red" })?.says).toBe(
     "Dark blue / red: contrast 25 (weak) before, 67 (strong) after; gained.",
@@ -71,14 +71,14 @@ test("the gain chart is the gallery's, made only where it is asked for", () => {
   expect(made).toBe(0);
   expect(ask({ kind: "gain chart" })).toMatchObject({
     id: "figure-gain-chart",
-    says: "What each change does to the clear-edge share. 1 study: the share rises in 1. It rises most in “A lighter square”, from 43% to 100%.",
+    says: "What each change does to clarity. 1 study: clarity rises in 1. It rises most in “A lighter square”, from 74% to 100%.",
     gain: { rows: [{ slug: "a-square", address: undefined }] },
   });
   expect(figures()({ kind: "gain chart" })).toBeUndefined();
 });
 
 test("what has nothing to show is left out: no focus, no edges", () => {
-  expect(figures()({ kind: "reads to" })).toBeUndefined();
+  expect(figures()({ kind: "lasts to" })).toBeUndefined();
   const plain = figures({ ...comparison, edges: [] });
   expect(figureKinds.filter((kind) => plain({ kind }) !== undefined)).toEqual([
     "original",

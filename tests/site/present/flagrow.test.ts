@@ -16,11 +16,11 @@ test("an original: its study, its weakest edge, what to change", () => {
     plate: { src: "../studies/a-square/original.svg" },
     studies: [{ title: "A lighter square", address: "../studies/a-square/" }],
     clarity: { text: "74%", value: "74.1" },
-    share: { text: "43%", value: "0.4286" },
+    focus: { text: "no focus", value: "" },
     weakest: { text: "25", value: "24.6", swatches: [{ hex: "#12235c" }, { hex: "#c8202f", name: "red" }] },
     first: [{ hex: "#c8202f", name: "red" }],
     best: { text: "100%", value: "100", swatches: [{ name: "red" }, { hex: "#f4c430", name: "straw" }] },
-    reads: { text: "no focus", value: "" },
+    lasts: { text: "no focus", value: "" },
   });
   expect(rows[0]?.words).toContain("a lighter square");
   expect(rows[0]?.words).toMatch(/^[\p{L}\p{N} ]+$/u);
@@ -33,10 +33,19 @@ test("a clear flag without a study has its drawing beside the survey", () => {
     studies: [],
     first: [],
     best: undefined,
-    reads: { text: "320 or more", value: "320" },
+    focus: { text: "100%", value: "100" },
+    lasts: { text: "320 or more", value: "320" },
   });
 });
 
 test("one colour: no edges, and nothing to sort by", () => {
   expect(rows[2]).toMatchObject({ clarity: { text: "no edges", value: "" }, weakest: undefined });
+});
+
+test("a focus that lasts to no step sorts before all others, and is not no focus", () => {
+  const [, clear] = survey.entries;
+  if (clear === undefined) throw new Error("the survey has a clear flag");
+  const flag = { ...clear.flag, focus: { source: "found", clarity: 30, lastsTo: null } } as const;
+  const row = presentFlagRow({ ...clear, flag }, [studyResult], linkFrom("/survey/"), createFormat("en"));
+  expect(row.lasts).toEqual({ text: "under 10", value: "0" });
 });

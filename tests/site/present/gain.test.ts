@@ -7,23 +7,18 @@ import { studyResult } from "../sample.ts";
 
 const format = createFormat("en");
 
-function moved(slug: string, clearEdgeShare: readonly [number | null, number | null]): StudyResult {
+function moved(slug: string, clarity: readonly [number | null, number | null]): StudyResult {
   const { study, comparison } = studyResult;
   return {
     ...studyResult,
     study: { ...study, slug, title: slug },
-    comparison: { ...comparison, clearEdgeShare },
+    comparison: { ...comparison, clarity },
   };
 }
 
-test("one line a study, most gained first, with both ends where the shares stand", () => {
+test("one line a study, most gained first, with both ends where clarity stands", () => {
   const gain = presentGain(
-    [
-      moved("down", [1, 0.25]),
-      moved("level", [0.5, 0.5]),
-      moved("up", [0.1, 0.9]),
-      moved("none", [null, null]),
-    ],
+    [moved("down", [100, 25]), moved("level", [50, 50]), moved("up", [10, 90]), moved("none", [null, null])],
     linkFrom("/"),
     format,
   );
@@ -41,7 +36,7 @@ test("one line a study, most gained first, with both ends where the shares stand
 });
 
 test("a long list opens on demand, and nothing of it is lost", () => {
-  const many = Array.from({ length: 30 }, (_, index) => moved(`s${index}`, [0, index / 30]));
+  const many = Array.from({ length: 30 }, (_, index) => moved(`s${index}`, [0, (100 * index) / 30]));
   const gain = presentGain(many, linkFrom("/"), format);
   expect([gain?.rows.length, gain?.rest.length, gain?.restLabel]).toEqual([24, 6, "6 more"]);
 });
@@ -53,17 +48,17 @@ test("without an edge there is nothing to draw", () => {
 test("says what it shows: how many rise, fall and stay, and which rises most", () => {
   const told = (results: readonly StudyResult[], own?: string) =>
     presentGain(results, linkFrom("/"), format, own)?.description;
-  const results = [moved("down", [1, 0.25]), moved("level", [0.5, 0.5]), moved("up", [0.1, 0.9])];
+  const results = [moved("down", [100, 25]), moved("level", [50, 50]), moved("up", [10, 90])];
   expect(told(results)).toBe(
-    "3 studies: the share rises in 1, falls in 1, and stays in 1. It rises most in “up”, from 10% to 90%.",
+    "3 studies: clarity rises in 1, falls in 1, and stays in 1. It rises most in “up”, from 10% to 90%.",
   );
   expect(told(results, "down")).toMatch(/ It rises most in “up”.* In this study it goes from 100% to 25%\.$/);
   expect(told(results, "up")).not.toContain("In this study");
-  expect(told([moved("down", [1, 0.25])])).toBe("1 study: the share falls in 1.");
+  expect(told([moved("down", [100, 25])])).toBe("1 study: clarity falls in 1.");
 });
 
 test("in the prose of a study its own row is among the eight that show, without a way to itself", () => {
-  const many = Array.from({ length: 30 }, (_, index) => moved(`s${index}`, [0, index / 30]));
+  const many = Array.from({ length: 30 }, (_, index) => moved(`s${index}`, [0, (100 * index) / 30]));
   const shown = (own: string) => presentGain(many, linkFrom("/studies/x/"), format, own)?.rows;
   const slugs = (own: string) => shown(own)?.map(({ slug }) => slug);
   expect(slugs("s3")).toEqual([...["s29", "s28", "s27", "s26", "s25", "s24", "s23"], "s3"]);
@@ -81,6 +76,6 @@ test("in the prose of a study its own row is among the eight that show, without 
 });
 
 test("rises and falls are those of the two numbers that are printed", () => {
-  const [row] = presentGain([moved("hardly", [0.581, 0.584])], linkFrom("/"), format)?.rows ?? [];
+  const [row] = presentGain([moved("hardly", [58.1, 58.4])], linkFrom("/"), format)?.rows ?? [];
   expect(row).toMatchObject({ before: "58%", after: "58%", way: "level" });
 });

@@ -1,54 +1,87 @@
 import { expect, test } from "vitest";
 import { createFormat } from "../../../src/site/present/format.ts";
-import { describeReach, formatReach, presentReads } from "../../../src/site/present/reads.ts";
-import { compared } from "../compared.ts";
+import {
+  describeLasting,
+  formatFocusFrom,
+  formatLastsTo,
+  presentLasting,
+} from "../../../src/site/present/lasting.ts";
+import { compared, type Focus } from "../compared.ts";
 
 const format = createFormat("en-GB");
 const paints = [{ name: "white", hex: "#ffffff" } as const];
-const reads = (before: number | null, after: number | null) => compared(paints, [], [before, after]);
+const lasting = (lastsTo: number | null, more: Partial<Focus> = {}) =>
+  compared(paints, [], { lastsTo, clarity: [50, 90], ...more });
 
 test.each([
-  [null, null, "The focus does not read from 10 flag heights, the nearest distance tried, before or after."],
-  [null, 80, "The focus did not read from 10 flag heights, the nearest distance tried; it now reads to 80."],
   [
-    80,
     null,
-    "The focus read to 80 flag heights; now it does not read from 10 flag heights, the nearest distance tried.",
+    "By its size, whatever its colours, the focus does not last to 10 flag heights, the nearest distance tried.",
   ],
-  [80, 80, "The focus reads to 80 flag heights, as before."],
-  [80, 320, "The focus now reads to 320 or more flag heights, after 80."],
-  [320, 40, "The focus reads only to 40 flag heights, after 320 or more."],
-] as const)("from %s to %s", (before, after, sentence) => {
-  expect(describeReach(reads(before, after), format)).toEqual([sentence]);
+  [80, "By its size, whatever its colours, the focus lasts to 80 flag heights."],
+  [
+    320,
+    "By its size, whatever its colours, the focus lasts to 320 flag heights or more, the furthest distance tried.",
+  ],
+] as const)("lasts to %s", (lastsTo, sentence) => {
+  expect(describeLasting(lasting(lastsTo), format)[1]).toBe(sentence);
 });
 
-test("the clarity of the focus alone is told where it moves", () => {
-  const moved = reads(80, 160);
-  const after = { ...moved.after, focus: { ...moved.after.focus, clarity: 90 } };
-  expect(describeReach({ ...moved, after }, format)[1]).toBe(
-    "The clarity of its edges alone goes from 50% to 90%.",
+test("what the change does to the focus alone comes first", () => {
+  expect(describeLasting(lasting(80), format)[0]).toBe(
+    "The clarity of the focus alone goes from 50% to 90%.",
+  );
+  expect(describeLasting(lasting(80, { clarity: [90, 90] }), format)[0]).toBe(
+    "The clarity of the focus alone stays at 90%.",
   );
 });
 
-test("without a focus there is no figure and nothing to say", () => {
-  expect(presentReads(compared(paints, []), format)).toBeUndefined();
-  expect(describeReach(compared(paints, []), format)).toEqual([]);
-  expect(formatReach(compared(paints, []).before.focus, format)).toBe("no focus");
-});
-
-test("the figure: steps evenly spaced, both reaches on their steps, the description says them in words", () => {
-  const view = presentReads(reads(null, 160), format);
-  if (view === undefined) throw new Error("there is a focus");
-  const gaps = view.ticks.slice(1).map((tick, index) => tick.x - (view.ticks[index]?.x ?? 0));
-  for (const gap of gaps) expect(gap).toBeCloseTo(gaps[0] ?? 0, 0);
-  expect(view.reaches.map(({ to, text, isOpen }) => ({ to, text, isOpen }))).toEqual([
-    { to: undefined, text: "under 10", isOpen: false },
-    { to: view.ticks.find(({ text }) => text === "160")?.x, text: "160", isOpen: false },
+test("no focus is told apart from one that lasts to no step", () => {
+  const none = compared(paints, []);
+  expect(presentLasting(none, format)).toBeUndefined();
+  expect(describeLasting(none, format)).toEqual([]);
+  expect(formatLastsTo(none.before.focus, format)).toBe("no focus");
+  expect([null, 80, 320].map((step) => formatLastsTo(lasting(step).before.focus, format))).toEqual([
+    "under 10",
+    "80",
+    "320 or more",
   ]);
-  expect(view.measuredX).toBe(view.ticks.find(({ text }) => text === "40")?.x);
-  expect(view.description).toMatch(/^Original: under 10\. Redesign: 160\. In flag heights/);
 });
 
-test("320 is open to the far side", () => {
-  expect(presentReads(reads(320, 320), format)?.reaches.every(({ isOpen }) => isOpen)).toBe(true);
+test("focus clarity at a step, or that nothing is left", () => {
+  const { before } = lasting(20, { from: { 160: [0.3, 41.2, 60], 320: [0, null, null] } });
+  expect([10, 160, 320].map((step) => formatFocusFrom(before.focus, step, format))).toEqual([
+    "50%",
+    "41%",
+    "nothing left",
+  ]);
+});
+
+test("the figure: steps evenly spaced, clarity from 0 below to 100 above, the line to the step it lasts to", () => {
+  const view = presentLasting(lasting(160, { from: { 320: [0, null, null] } }), format);
+  if (view === undefined) throw new Error("there is a focus");
+  const gaps = view.steps.slice(1).map((step, index) => step.x - (view.steps[index]?.x ?? 0));
+  for (const gap of gaps) expect(gap).toBeCloseTo(gaps[0] ?? 0, 0);
+  const [zero, half, full] = view.levels.map(({ y }) => y);
+  expect(view.levels.map(({ text }) => text)).toEqual(["0", "50", "100"]);
+  expect(view.steps[0]?.before).toBe(half);
+  expect(view.steps[0]?.after).toBeCloseTo((zero ?? 0) + 0.9 * ((full ?? 0) - (zero ?? 0)), 0);
+  expect(view.steps[5]).toMatchObject({ before: undefined, after: undefined });
+  expect(view.lasts).toBe(view.steps[4]?.x);
+  expect(view.steps.filter(({ isMeasured }) => isMeasured).map(({ text }) => text)).toEqual(["40"]);
+});
+
+test("a focus that lasts to no step has no line, and the caption says so", () => {
+  const view = presentLasting(lasting(null), format);
+  expect(view?.lasts).toBeUndefined();
+  expect(view?.caption).toBe(
+    "It lasts to under 10, by its size alone: 50% of it has to be left, and its largest piece has to span 5 arcminutes, the size of a letter that 20/20 sight reads.",
+  );
+});
+
+test("the description has every step in words", () => {
+  const focus = { from: { 80: [1, 40, 90], 160: [1, 70, 70], 320: [0, null, null] } } as const;
+  expect(presentLasting(lasting(20, focus), format)?.description).toBe(
+    "By its size, whatever its colours, the focus lasts to 20 flag heights. Focus clarity: from 10, 50% to 90%; from 20, 50% to 90%; from 40, 50% to 90%; from 80, 40% to 90%; from 160, 70%; from 320, nothing left.",
+  );
 });

@@ -11,8 +11,8 @@ const map = presentEdgeMap(studyResult, linkFrom(path), path, format);
 test("every edge is drawn once, in thousandths of the flag's height, each point from the one before", () => {
   expect(map).toMatchObject({ width: 1500, height: 1000, fit: "wide" });
   expect(map.shapes).toEqual([
-    { id: "line-p1-p3", path: "M0 900l1500 0" },
-    { id: "line-p1-p2", path: "M500 250l500 0 0 500-500 0 0-500" },
+    { id: "line-p1-p3", path: "M0 900l1500 0", isFocus: false },
+    { id: "line-p1-p2", path: "M500 250l500 0 0 500-500 0 0-500", isFocus: false },
   ]);
 });
 
@@ -54,7 +54,7 @@ test("a very fine drawing is thinned until its page stays light, ends kept", () 
     0.5 + 0.1 * Math.sin(index / 100),
   ]).flat();
   const fine = presentEdgeMap(
-    { ...studyResult, edgeLines: [{ a: "p1", b: "p2", points }] },
+    { ...studyResult, edgeLines: [{ a: "p1", b: "p2", points, focusShare: 0 }] },
     linkFrom(path),
     path,
     format,
@@ -69,4 +69,25 @@ test("a very fine drawing is thinned until its page stays light, ends kept", () 
       .match(/-?\d+/g)
       ?.map(Number) ?? [];
   expect(steps.filter((_, index) => index % 2 === 0).reduce((sum, dx) => sum + dx, 0)).toBe(1500);
+});
+
+test("lines with the focus beside them are marked, and the map says what the focus is", () => {
+  expect(map.focus).toBeUndefined();
+  const focus = { ...comparison.before.focus, source: "found", share: 0.17 } as const;
+  const edgeLines = studyResult.edgeLines.map((line) => ({ ...line, focusShare: line.b === "p2" ? 1 : 0 }));
+  const seen = presentEdgeMap(
+    { ...studyResult, edgeLines, comparison: { ...comparison, before: { ...comparison.before, focus } } },
+    linkFrom(path),
+    path,
+    format,
+  );
+  expect(seen.shapes.map(({ id, isFocus }) => [id, isFocus])).toEqual([
+    ["line-p1-p3", false],
+    ["line-p1-p2-focus", true],
+  ]);
+  expect(seen.panels[1].lines).toEqual([
+    { id: "line-p1-p3", grade: "strong", isFocus: false },
+    { id: "line-p1-p2-focus", grade: "strong", isFocus: true },
+  ]);
+  expect(seen.focus).toBe("what has to be seen, found: 17% of the flag");
 });

@@ -6,15 +6,15 @@ import { gallery, studyResult } from "../sample.ts";
 const format = createFormat("en");
 const picture = pictureStudy(studyResult, gallery, format);
 
-test("a study's number is its clear-edge share, with the verdict", () => {
-  expect(picture.measure).toBe("Clearer: clear-edge share");
-  expect(picture.move).toEqual(["43%", "100%"]);
+test("a study's number is its clarity, with the verdict", () => {
+  expect(picture.measure).toBe("Clearer: clarity");
+  expect(picture.move).toEqual(["74%", "100%"]);
   expect(picture.captions[1]).toContain("unofficial study");
 });
 
 test("the picture in words has all that it shows", () => {
   expect(describePicture(picture)).toBe(
-    "Original and redesign of a flag side by side. A lighter square (Ines Valcourt and Tobin Arkwell). Clearer: clear-edge share 43% to 100%. Unofficial study.",
+    "Original and redesign of a flag side by side. A lighter square (Ines Valcourt and Tobin Arkwell). Clearer: clarity 74% to 100%. Unofficial study.",
   );
 });
 

@@ -2,11 +2,11 @@ import { expect, test } from "vitest";
 import { linkFrom } from "../../../src/site/address.ts";
 import { presentNotes } from "../../../src/site/present/notes.ts";
 import type { Study } from "../../../src/study/study.ts";
-import { gallery, study } from "../sample.ts";
+import { gallery, study, studyResult } from "../sample.ts";
 
 const path = "/studies/a-square/";
 const notes = (changed: Partial<Study>) =>
-  presentNotes({ ...study, ...changed }, gallery, linkFrom(path), path);
+  presentNotes({ ...studyResult, study: { ...study, ...changed } }, gallery, linkFrom(path), path);
 
 test("a palette name is shown as its colour, and keeps its name", () => {
   expect(notes({}).options[0]?.with).toEqual({ text: "straw", swatch: { hex: "#f4c430", name: "straw" } });

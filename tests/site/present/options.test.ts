@@ -120,6 +120,7 @@ describe("listOptionDrawings", () => {
   test("a file for each drawing, the author's own with their number", () => {
     const head = { ...option({}), drawing: "<svg>1</svg>" };
     const noted = {
+      index: 0,
       replace: replaced,
       with: "#123456" as const,
       name: "navy",

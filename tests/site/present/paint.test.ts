@@ -30,7 +30,7 @@ test("the changed paint before and after", () => {
 });
 
 test("where only a part changed, it is the part that is meant", () => {
-  const part = { ...red, id: "p2s", name: "red, selected part" };
+  const part = { ...red, id: "p2s", name: "red, selected part", part: { of: "red" } };
   const colours = [blue, red, white, part];
   const only = { ...comparison, before: { ...comparison.before, colours } };
   expect(colours.filter((colour) => isReplaced(only, colour, "#c8202f"))).toEqual([part]);
@@ -46,6 +46,6 @@ test("says of which colours a flag is made", () => {
 });
 
 test("the selected part of a paint is called after the whole", () => {
-  expect(nameWhole("brown, selected part")).toBe("brown");
-  expect(nameWhole("dark brown")).toBe("dark brown");
+  expect(nameWhole({ name: "brown, selected part", part: { of: "brown" } })).toBe("brown");
+  expect(nameWhole({ name: "dark brown" })).toBe("dark brown");
 });

@@ -7,22 +7,28 @@ import { comparison } from "../sample.ts";
 const format = createFormat("en");
 
 test("four kinds of vision, each with one number before and after", () => {
-  // 1.5 of 3.5 flag heights are clear before, all of them after.
+  // Before: (2 · 24.6 / 45 + 1.5) / 3.5 = 74.1; after, both are beyond 45.
   expect(presentSeen(comparison, format).map((seen) => [seen.vision, seen.before, seen.after])).toEqual([
-    ["protan", "43%", "100%"],
-    ["deutan", "43%", "100%"],
-    ["tritan", "43%", "100%"],
+    ["protan", "74%", "100%"],
+    ["deutan", "74%", "100%"],
+    ["tritan", "74%", "100%"],
     ["grey", "14", "55"],
   ]);
 });
 
-test("a merged edge keeps its length and is not clear, though the redesign no longer has it", () => {
+test("a merged edge keeps its length and counts as contrast 0", () => {
   const edges = comparison.edges.map((edge) =>
     edge.b === "p2" ? { ...edge, outcome: "merged" as const } : edge,
   );
-  const after = { ...comparison.after, edges: comparison.after.edges.filter((edge) => edge.b !== "p2") };
+  const none = { contrast: 0, grade: "weak", deltaE00: 0 } as const;
+  const vision = { protan: none, deutan: none, tritan: none, grey: { deltaE00: 0 } };
+  const after = {
+    ...comparison.after,
+    edges: comparison.after.edges.map((edge) => (edge.b === "p2" ? { ...edge, vision } : edge)),
+  };
   const [protan, , , grey] = presentSeen({ ...comparison, edges, after }, format);
-  expect(protan).toMatchObject({ before: "43%", after: "43%" });
+  // 1.5 of 3.5 flag heights.
+  expect(protan).toMatchObject({ before: "74%", after: "43%" });
   expect(grey).toMatchObject({ before: "14", after: "0" });
 });
 
@@ -30,7 +36,14 @@ test("a parted edge counts only after", () => {
   const edges = comparison.edges.map(
     (edge): ComparedEdge => (edge.b === "p2" ? { ...edge, contrast: [null, 67.2], outcome: "parted" } : edge),
   );
-  expect(presentSeen({ ...comparison, edges }, format)[0]).toMatchObject({ before: "100%", after: "100%" });
+  const before = {
+    ...comparison.before,
+    edges: comparison.before.edges.filter((edge) => edge.b !== "p2"),
+  };
+  expect(presentSeen({ ...comparison, before, edges }, format)[0]).toMatchObject({
+    before: "100%",
+    after: "100%",
+  });
 });
 
 test("an edge under 1 % of the length is not the nearest two greys", () => {
@@ -51,7 +64,8 @@ test("an edge under 1 % of the length is not the nearest two greys", () => {
 });
 
 test("one colour has no number", () => {
-  const none = presentSeen({ ...comparison, edges: [] }, format);
+  const bare = { ...comparison.before, edges: [] };
+  const none = presentSeen({ ...comparison, before: bare, after: bare, edges: [] }, format);
   expect(none.map((seen) => seen.before)).toEqual(Array(4).fill("no edges"));
 });
 

@@ -2,15 +2,20 @@ import { expect, test } from "vitest";
 import { linkFrom } from "../../../src/site/address.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
 import { formatStripFile, presentStrip, stripSize } from "../../../src/site/present/strip.ts";
-import { compared } from "../compared.ts";
+import { compared, type Focus } from "../compared.ts";
 
 const path = "/studies/a-square/";
 const paints = [{ name: "white", hex: "#ffffff" } as const];
-const strip = (reads?: readonly [number | null, number | null]) =>
-  presentStrip(compared(paints, [], reads), linkFrom(path), path, createFormat("en-GB"));
+const focus: Focus = {
+  lastsTo: 80,
+  clarity: [50, 90],
+  from: { 80: [0.999, 40, 90], 160: [0.42, 41.2, 60], 320: [0, null, null] },
+};
+const strip = (seen?: Focus) =>
+  presentStrip(compared(paints, [], seen), linkFrom(path), path, createFormat("en-GB"));
 
 test("six steps, original over redesign, each with its own file and words", () => {
-  const { steps } = strip([20, null]);
+  const { steps } = strip(focus);
   expect(steps.map(({ distance }) => distance)).toEqual(["10", "20", "40", "80", "160", "320"]);
   expect(steps[2]?.plates.map(({ src }) => src)).toEqual(["from-40-original.png", "from-40-redesign.png"]);
   expect(
@@ -19,30 +24,33 @@ test("six steps, original over redesign, each with its own file and words", () =
   ).toBe(12);
 });
 
-test("each picture says how blurred it is and whether the focus reads; the whole says it once", () => {
-  const { steps, description } = strip([20, null]);
+test("each picture says how blurred it is and how clear the focus; the whole says how far it lasts", () => {
+  const { steps, description } = strip(focus);
   // An eye's 0.5 arcminutes of the 21.4859 that a flag fills from 160 heights, 2·atan(1/320) by hand: 2.3 percent.
   expect(steps[4]?.plates[0]).toMatchObject({
     label: "Original from 160 flag heights",
-    description: "Blurred by 2.3 percent of its height; the focus does not read.",
+    description: "Blurred by 2.3 percent of its height; focus clarity 41%.",
   });
   expect(strip().steps[4]?.plates[1]).toMatchObject({
     label: "Redesign from 160 flag heights",
     description: "Blurred by 2.3 percent of its height.",
   });
   expect(description).toBe(
-    "Both flags as they look from 10, 20, 40, 80, 160 and 320 flag heights, softer and softer. The focus of the original reads to 20, that of the redesign to under 10.",
+    "Both flags as they look from 10, 20, 40, 80, 160 and 320 flag heights, softer and softer. By its size the focus lasts to 80.",
   );
 });
 
-test("says from where the focus reads, or nothing where there is none", () => {
-  expect(strip([20, null]).steps.map(({ reads }) => reads?.[0])).toEqual([
-    "reads",
-    "reads",
-    ...Array(4).fill("does not read"),
+test("under the pictures: focus clarity before and after, and what is left; nothing without a focus", () => {
+  expect(strip(focus).steps.map((step) => step.focus)).toEqual([
+    { clarity: ["50%", "90%"], left: "100% left" },
+    { clarity: ["50%", "90%"], left: "100% left" },
+    { clarity: ["50%", "90%"], left: "100% left" },
+    { clarity: ["40%", "90%"], left: "over 99% left" },
+    { clarity: ["41%", "60%"], left: "42% left" },
+    { clarity: undefined, left: "nothing left" },
   ]);
-  expect(strip([20, null]).steps.every(({ reads }) => reads?.[1] === "does not read")).toBe(true);
-  expect(strip().steps.every(({ reads }) => reads === undefined)).toBe(true);
+  expect(strip(focus).steps[5]?.plates[0].description).toMatch(/; of the focus nothing left\.$/);
+  expect(strip().steps.every((step) => step.focus === undefined)).toBe(true);
 });
 
 test.each([

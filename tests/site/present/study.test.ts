@@ -8,10 +8,10 @@ const format = createFormat("en");
 test("the page has finished words for everything it shows", () => {
   const page = presentStudy(studyResult, gallery, format);
   expect(page.summary).toEqual([
-    { name: "Clear-edge share", before: "43%", after: "100%" },
     { name: "Clarity", before: "74%", after: "100%" },
+    { name: "Focus clarity", before: "no focus", after: "no focus" },
     { name: "Weakest edge", before: "25", after: "67" },
-    { name: "Focus reads to", before: "no focus", after: "no focus" },
+    { name: "Focus lasts to", before: "no focus", after: "no focus" },
   ]);
   expect(page.frame.description).toMatch(/^Unofficial redesign study\. Red becomes yellow\. Clearer\. /);
   expect(page.plates.map((plate) => plate.src)).toEqual(["original.svg", "redesign.svg"]);

@@ -6,7 +6,7 @@ import { survey } from "../surveyed.ts";
 
 const format = createFormat("en");
 
-test("the picture says how many flags there are and how many have a weak edge", () => {
+test("the picture says how many flags there are, and from which clarity to which they go", () => {
   // The square's weakest edge has 24.6, the harbour pilots' 84.2, the plain flag has none.
   expect(countWeak(survey.entries)).toBe(1);
   const picture = pictureSurvey(survey, gallery, format);
@@ -14,12 +14,12 @@ test("the picture says how many flags there are and how many have a weak edge", 
     file: "survey/link.png",
     direction: "ltr",
     subtitle: "3 flags, least clear first",
-    measure: "With a weak edge",
-    number: "1 of 3",
+    measure: "Clarity",
+    number: "74% to 100%",
     gallery: "Flags of the Sound",
   });
   expect(picture && describeSurveyPicture(picture)).toBe(
-    "A sheet of flags. Survey: 3 flags, least clear first. With a weak edge: 1 of 3. The numbers say nothing of beauty or meaning.",
+    "A sheet of flags. Survey: 3 flags, least clear first. Clarity: 74% to 100%. The numbers say nothing of beauty or meaning.",
   );
 });
 
@@ -28,6 +28,6 @@ test("no picture of no flags; one flag is one flag", () => {
   const one = { entries: survey.entries.slice(1, 2) };
   expect(pictureSurvey(one, gallery, format)).toMatchObject({
     subtitle: "1 flag, least clear first",
-    number: "0 of 1",
+    number: "100%",
   });
 });

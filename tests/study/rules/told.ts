@@ -37,6 +37,11 @@ const groups = (count: number, times: number): string =>
     return `<g id="g${index}">${inner}</g>`;
   }).join("");
 
+/** A drawing whose pink is not that of CSS; the usual palette has none. */
+const pink = (next: string): Files =>
+  ferry(rightStudy.replace('"#f4c430"', next), rightDrawing.replace("#ffffff", "#e5709a"));
+const grey = '<rect y="14" width="30" height="2" fill="#999999"/>';
+
 /** Rule → both sides, made. */
 export const told: Readonly<Record<string, { readonly wrong: Files; readonly right: Files }>> = {
   "study/front-matter-size": {
@@ -56,6 +61,10 @@ export const told: Readonly<Record<string, { readonly wrong: Files; readonly rig
       "studies/wheel/original.svg": rightDrawing.replace("#1b2a5c", "#0f5a32").replace('r="5"', 'r="2"'),
     },
     right: ferry(key("formerly: [ferry-wheel]")),
+  },
+  "study/two-meanings": {
+    wrong: pink("pink"),
+    right: pink('"#e5709a"'),
   },
   "study/colour-unseen": {
     wrong: ferry(plainStudy, rightDrawing.replace('r="5"', 'r="0"')),
@@ -89,6 +98,11 @@ export const told: Readonly<Record<string, { readonly wrong: Files; readonly rig
       "studies/ferry/original.svg": "→../../flags/ferry.svg",
     },
     right,
+  },
+  // 40 % of black over white is 0.6 · 255 = 153 = 0x99.
+  "study/colour-lost": {
+    wrong: drawn(inside(`${grey}<rect y="18" width="30" height="2" opacity="0.4"/>`)),
+    right: drawn(inside(`${grey}<rect y="18" width="30" height="2" fill="#999999"/>`)),
   },
   "svg/empty": { wrong: drawn(""), right },
   "svg/encoding": { wrong: drawn(new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a])), right },

@@ -1,0 +1,13 @@
+// A few drawings of both collections; npm run truth takes all of them.
+import { expect, test } from "vitest";
+import { checkJudgements } from "./judgement.ts";
+
+test("what is said of real drawings agrees with their marks, and with their redesigns' own files", async () => {
+  const found = await checkJudgements(66, 13);
+  expect(found.files).toBeGreaterThan(10);
+  expect(found.compared).toBeGreaterThan(20);
+  expect(found.wrongExclusions).toEqual([]);
+  expect(found.wrongOptions).toEqual([]);
+  expect(found.wrongVerdicts).toEqual([]);
+  expect(found.disagreements).toEqual([]);
+}, 240_000);
