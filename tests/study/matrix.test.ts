@@ -8,7 +8,10 @@ import { openDrawing } from "../../src/study/open.ts";
 import { measureChanges, rankOpened, readPalette } from "../../src/study/options.ts";
 import { disc, drawing, field } from "./drawing.ts";
 
-const [black, red, white, navy]: readonly Hex[] = ["#141414", "#c8202f", "#ffffff", "#16285c"];
+const black: Hex = "#141414";
+const red: Hex = "#c8202f";
+const white: Hex = "#ffffff";
+const navy: Hex = "#16285c";
 const palette = new Map([
   ["white", "#ffffff"],
   ["scarlet", "#c8202f"],
