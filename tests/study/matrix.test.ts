@@ -14,7 +14,7 @@ const white: Hex = "#ffffff";
 const navy: Hex = "#16285c";
 const palette = new Map([
   ["white", "#ffffff"],
-  ["scarlet", "#c8202f"],
+  ["red", "#c8202f"],
   ["navy", "#16285c"],
 ]);
 
@@ -84,8 +84,9 @@ describe("drawMatrix", () => {
     const { columns } = await drawSome(field(black) + disc(navy), palette, gold);
     expect(columns).toEqual([
       { hex: white, name: "white" },
-      { hex: red, name: "scarlet" },
-      { hex: navy, name: "navy" },
+      { hex: red, name: "red" },
+      // The palette calls it navy; the flag has it, and what the flag calls it goes first.
+      { hex: navy, name: "dark blue" },
       { hex: black, name: "black" },
       { hex: "#e6b436", name: "gold" },
       { hex: null, name: "its own hue" },
