@@ -104,17 +104,21 @@ function isOne(one: Option, other: Option): boolean {
   return one.id === other.id && one.with === other.with;
 }
 
-/** In the order in which candidates are tried: the palette, the flag's own colours; the author's; the kept hue. */
+/** The palette, the flag's own colours, as they are tried and called by options; the author's; the kept hue. */
 function listColumns(
   tried: readonly Option[],
   named: readonly Option[],
   { shades }: OptionsReport,
   palette: readonly Candidate[],
 ): { readonly columns: readonly MatrixColumn[]; readonly leftOut: number } {
-  const hexes = new Set(tried.flatMap(({ kind, with: next }) => (kind === "keptHue" ? [] : [next])));
+  const names = new Map(
+    tried.flatMap(({ kind, with: next, name }) => (kind === "keptHue" ? [] : [[next, name] as const])),
+  );
   const found = new Map<Hex, MatrixColumn>();
-  for (const { hex, name } of [...palette, ...shades])
-    if (hexes.has(hex) && !found.has(hex)) found.set(hex, { hex, name });
+  for (const { hex } of [...palette, ...shades]) {
+    const name = names.get(hex);
+    if (name !== undefined) found.set(hex, { hex, name });
+  }
   const last = new Map<Hex | null, MatrixColumn>();
   for (const { with: hex, name } of named) if (!found.has(hex)) last.set(hex, { hex, name });
   if (tried.some(({ kind }) => kind === "keptHue")) last.set(null, { hex: null, name: "its own hue" });

@@ -100,5 +100,11 @@ function Clarity({ cell: { clarity, isBest, unranked } }: { cell: CellView }): J
         <span class="unseen">, {unranked}</span>
       </>
     );
-  return isBest ? <strong>{clarity}</strong> : <span>{clarity}</span>;
+  if (!isBest) return <span>{clarity}</span>;
+  return (
+    <>
+      <strong>{clarity}</strong>
+      <span class="unseen">, best of the row</span>
+    </>
+  );
 }

@@ -1,7 +1,8 @@
 import sharp from "sharp";
 import { expect, test } from "vitest";
-import { encodePng, listStrip, renderDrawing } from "../../src/site/images.ts";
+import { encodePng, listMatrixPicture, listStrip, renderDrawing } from "../../src/site/images.ts";
 import { makeAll } from "./making.ts";
+import { matrix, ranked } from "./ranked.ts";
 import { studyResult } from "./sample.ts";
 
 test("both flags from six distances, small and without loss", async () => {
@@ -38,4 +39,18 @@ test("transparency is kept where there is any", async () => {
   const rgba = Uint8Array.from([200, 30, 47, 255, 0, 0, 0, 0]);
   const png = await encodePng({ width: 2, height: 1, rgba }, false);
   expect([...(await sharp(png).raw().toBuffer())]).toEqual([...rgba]);
+});
+
+test("the matrix of a study is one picture without loss, which says that it is unofficial", async () => {
+  const made = await makeAll(listMatrixPicture(ranked({ matrix })));
+  expect([...made.keys()]).toEqual(["studies/a-square/matrix.png"]);
+  const bytes = made.get("studies/a-square/matrix.png");
+  expect(bytes?.includes("Unofficial study")).toBe(true);
+  const [was, is] = await Promise.all(
+    [Buffer.from(matrix.picture, "base64"), bytes].map((picture) =>
+      sharp(picture).ensureAlpha().raw().toBuffer(),
+    ),
+  );
+  expect(is).toEqual(was);
+  expect(listMatrixPicture(ranked({}))).toEqual([]);
 });

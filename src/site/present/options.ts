@@ -1,6 +1,6 @@
 // Floor 6. Other single changes of a study: by the colour that is changed, all at once, and those the author tried.
 import { roundMark } from "../../measure/clarity.ts";
-import { type ColourOptions, groupByColour, type RankedOption } from "../../measure/rank.ts";
+import { type ColourOptions, groupByColour } from "../../measure/rank.ts";
 import type { NotedResult, StudyRanking } from "../../study/ranking.ts";
 import type { StudyResult } from "../../study/result.ts";
 import type { Linker } from "../address.ts";
@@ -119,14 +119,13 @@ function presentBest(
   hasFocus: boolean,
   format: Format,
 ): BestView {
-  const nameOf = ({ name }: RankedOption) => name;
   const move = roundMark(best.clarity) - roundMark(report.clarity ?? 0);
   return {
     hex: best.with,
-    name: nameOf(best),
+    name: best.name,
     cell: hasCell(matrix, hex, best.with) ? `#${changeId(hex, best.with)}` : undefined,
     short: move > 0 ? undefined : move === 0 ? "no clearer" : "less clear",
-    equals: describeEquals(nameOf(best), equals.map(nameOf), format),
+    equals: describeEquals(best, equals, format),
     clarity: [format.percent(report.clarity), format.percent(best.clarity)],
     focus: hasFocus ? [format.percent(report.focusClarity), format.percent(best.focusClarity)] : undefined,
     worse: describeWorse(best, format),

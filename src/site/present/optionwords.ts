@@ -19,9 +19,13 @@ export function inWords(sentence: string, format: Format): string {
 }
 
 /** `yellow does as well`, `yellow and grey do as well`; undefined where nothing does. Names that come twice are named once. */
-export function describeEquals(best: string, equals: readonly string[], format: Format): string | undefined {
+export function describeEquals(
+  best: { readonly name: string },
+  equals: readonly { readonly name: string }[],
+  format: Format,
+): string | undefined {
   if (equals.length === 0) return undefined;
-  const names = [...new Set(equals.map((name) => (name === best ? `another ${name}` : name)))];
+  const names = [...new Set(equals.map(({ name }) => (name === best.name ? `another ${name}` : name)))];
   const verb = names.length === 1 ? "does" : "do";
   return `${listFew(names, mostNames.equals, format)} ${verb} as well`;
 }

@@ -4,8 +4,10 @@ import { linkFrom } from "../../../src/site/address.ts";
 import { createFigures } from "../../../src/site/present/figure.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
 import { presentGain } from "../../../src/site/present/gain.ts";
+import { presentMatrix } from "../../../src/site/present/matrix.ts";
 import { presentStudy } from "../../../src/site/present/study.ts";
 import { figureKinds } from "../../../src/study/figure.ts";
+import { matrix, ranked } from "../ranked.ts";
 import { comparison, gallery, studyResult } from "../sample.ts";
 
 const format = createFormat("en");
@@ -86,4 +88,13 @@ test("what has nothing to show is left out: no focus, no edges", () => {
     "true size",
     "seen otherwise",
   ]);
+});
+
+test("the matrix is shown where the options were ranked, and in words by its caption", () => {
+  expect(figures()({ kind: "matrix" })).toBeUndefined();
+  const link = linkFrom("/studies/a-square/");
+  const withMatrix = { ...shown, matrix: presentMatrix(ranked({ matrix }), link, format) };
+  const figure = createFigures(withMatrix, comparison, format)({ kind: "matrix" });
+  expect(figure?.id).toBe("figure-matrix");
+  expect(figure?.says).toMatch(/^Every single change\. A row changes one colour of the flag, /);
 });

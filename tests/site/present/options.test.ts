@@ -1,56 +1,44 @@
-// The contact sheet of a study, from typed rankings: what it says, what it marks, which files it needs.
+// Other single changes of a study, from typed rankings: what the section says, colour by colour, and which files it needs.
 import { describe, expect, test } from "vitest";
 import type { RankedOption } from "../../../src/measure/rank.ts";
 import { linkFrom } from "../../../src/site/address.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
-import { listOptionDrawings, presentOptions } from "../../../src/site/present/options.ts";
-import type { StudyRanking } from "../../../src/study/ranking.ts";
+import { listTriedDrawings, presentOptions } from "../../../src/site/present/options.ts";
 import type { StudyResult } from "../../../src/study/result.ts";
 import { makeOption } from "../../measure/ranked.ts";
+import { matrix, noted, ranked } from "../ranked.ts";
 import { studyResult as result } from "../sample.ts";
 
 const format = createFormat("en");
-const replaced = result.change.replace;
 
-const option = (more: Partial<RankedOption>): RankedOption => makeOption({ replace: replaced, ...more });
+const option = (more: Partial<RankedOption>): RankedOption =>
+  makeOption({ id: "p2", replace: "#c8202f", ...more });
 
-function ranked(more: Partial<StudyRanking>, report: Partial<StudyRanking["report"]> = {}): StudyResult {
-  const ranking: StudyRanking = {
-    report: {
-      file: "a.svg",
-      clarity: 40,
-      changeFirst: null,
-      reason: "Change red first.",
-      options: [],
-      vanishing: [],
-      shades: [],
-      notes: [],
-      ...report,
-    },
-    sheet: [],
-    standing: {
-      place: 3,
-      total: 58,
-      level: 0,
-      behindBest: 2,
-      says: "3rd of 58 in clarity, within 2 points of the best; no edge is lost or merged.",
-    },
-    noted: [],
-    ...more,
-  };
-  return { ...result, ranking };
-}
+const shade = { isClear: false, lighter: null, darker: null };
+const shades = [
+  { id: "p2", hex: "#c8202f", name: "red", ...shade },
+  { id: "p1", hex: "#12235c", name: "dark blue", ...shade },
+] as const;
+
+/** The sample flag with something to see: the square. */
+const withFocus = (study: StudyResult): StudyResult => {
+  const { before } = study.comparison;
+  const focus = { ...before.focus, source: "found" as const };
+  return { ...study, comparison: { ...study.comparison, before: { ...before, focus } } };
+};
 
 const view = (study: StudyResult) => {
-  const shown = presentOptions(study, linkFrom("studies/a/"), format);
+  const shown = presentOptions(study, linkFrom("/studies/a-square/"), format);
   if (shown === undefined) throw new Error("no options");
   return shown;
 };
 
 describe("presentOptions", () => {
   test("is left out where nothing was ranked, and where there is no edge", () => {
-    expect(presentOptions(result, linkFrom("studies/a/"), format)).toBeUndefined();
-    expect(presentOptions(ranked({}, { clarity: null }), linkFrom("studies/a/"), format)).toBeUndefined();
+    expect(presentOptions(result, linkFrom("/studies/a-square/"), format)).toBeUndefined();
+    expect(
+      presentOptions(ranked({}, { clarity: null }), linkFrom("/studies/a-square/"), format),
+    ).toBeUndefined();
   });
 
   test("says the colour to change first and where the study stands", () => {
@@ -61,81 +49,96 @@ describe("presentOptions", () => {
     );
   });
 
-  test("equals stand behind one drawing and are named", () => {
-    const head = { ...option({}), drawing: "<svg/>" };
-    const [shown] = view(
-      ranked({
-        sheet: [
-          {
-            head,
-            others: [option({ name: "yellow", with: "#ffee00" }), option({ name: "grey", with: "#999999" })],
-          },
-        ],
-      }),
-    ).best;
-    expect(shown?.figures).toBe("Clarity 99.6%, clear edges 100%");
-    expect(shown?.details[0]).toBe("As clear, and further from today’s colour: yellow and grey.");
-    expect(shown?.isChosen).toBe(false);
-  });
-
-  test("what is gained, lost and merged is told, and what the colour can be taken for", () => {
-    const head = {
-      ...option({
-        gained: [{ a: "p1", b: "p2", names: ["blue", "red"] }],
-        merged: [{ a: "p2", b: "p3", names: ["red", "white"] }],
-        confusable: [{ a: "p2", b: "p3", names: ["red", "white"] }],
-      }),
-      drawing: "<svg/>",
-    };
-    expect(view(ranked({ sheet: [{ head, others: [] }] })).best[0]?.details).toEqual([
-      "Gained: blue / red.",
-      "Merged: red / white.",
-      "ΔE00 from today’s colour: 41.",
-      "Easily taken for another colour of the flag: red and white.",
+  test("each colour has its best with its equals, and both marks before and after", () => {
+    const best = option({ with: "#ffffff", name: "white", clarity: 99.6, focusClarity: 100, share: 0.17 });
+    const options = [
+      best,
+      option({ with: "#ffee00", name: "yellow" }),
+      option({ with: "#444444", name: "grey", place: 3, placeInColour: 3 }),
+    ];
+    expect(view(withFocus(ranked({ matrix }, { options, shades }))).colours).toEqual([
+      {
+        id: "p2",
+        hex: "#c8202f",
+        name: "red",
+        share: "17%",
+        best: {
+          hex: "#ffffff",
+          name: "white",
+          cell: "#change-c8202f-ffffff",
+          short: undefined,
+          equals: "yellow does as well",
+          clarity: ["74%", "99.6%"],
+          focus: ["55%", "100%"],
+          worse: [],
+        },
+      },
     ]);
   });
 
-  test("the study's own change is marked where it is among the best, and added where it is not", () => {
-    const own = { ...option({ with: result.change.with }), drawing: "<svg/>" };
-    const marked = view(ranked({ sheet: [{ head: own, others: [] }] })).best;
-    expect(marked.map(({ isChosen }) => isChosen)).toEqual([true]);
-    const other = { ...option({}), drawing: "<svg/>" };
-    const added = view(ranked({ sheet: [{ head: other, others: [] }] })).best;
-    expect(added.map(({ isChosen }) => isChosen)).toEqual([false, true]);
-    expect(added[1]?.plate.src).toMatch(/redesign\.svg$/);
+  test.each([
+    [74.4, "no clearer"],
+    [73.4, "less clear"],
+    [75, undefined],
+  ])("of a best that comes from 74.1 to %d: %s", (clarity, short) => {
+    const { colours } = view(ranked({}, { options: [option({ clarity })], shades }));
+    expect(colours[0]?.best?.short).toBe(short);
   });
 
-  test("changes that make the charge vanish are named once each, six at the most", () => {
-    const vanishing = ["a", "b", "c", "d", "e", "f", "g", "a"].map((name) =>
-      option({ name, vanishes: true }),
+  test("without a focus there is no focus clarity, and without a matrix no cell", () => {
+    const [colour] = view(ranked({}, { options: [option({})], shades })).colours;
+    expect(colour?.best).toMatchObject({ focus: undefined, cell: undefined });
+  });
+
+  test("a colour of which no change has a place comes last, once", () => {
+    const blue = { id: "p1", replace: "#12235c", mergedOutline: 0.5 } as const;
+    const vanishing = [option({ ...blue }), option({ ...blue, with: "#c8202f", name: "red" })];
+    const { colours, unranked } = view(ranked({}, { options: [option({})], vanishing, shades }));
+    expect(colours.map(({ name, best }) => [name, best?.name])).toEqual([
+      ["red", "white"],
+      ["dark blue", undefined],
+    ]);
+    expect(unranked).toBe(
+      "Not ranked: dark blue to white and dark blue to red; each would merge a third of a charge’s outline or more.",
     );
-    const shades = [{ id: "p2", hex: replaced, name: "red", isClear: false, lighter: null, darker: null }];
-    expect(view(ranked({}, { vanishing, shades })).vanishing).toBe(
-      "Not ranked, because the charge or a part of it would vanish: red to a, red to b, red to c, red to d, red to e, red to f, and 1 other.",
-    );
+  });
+
+  test("the author's others have an anchor, both marks, the verdict with its price, and the note", () => {
+    const price = [
+      {
+        a: "p1",
+        b: "p2",
+        names: [
+          ["dark blue", "red"],
+          ["dark blue", "navy"],
+        ],
+        length: 2,
+        contrast: [24.6, 3.2],
+        outcome: "worse",
+      },
+    ] as const;
+    const [one] = view(withFocus(ranked({ noted: [noted({ price, note: "Too near." })] }))).noted;
+    expect(one).toMatchObject({
+      id: "tried-1",
+      number: 1,
+      change: "Red becomes navy.",
+      figures: "Clarity 46%, focus clarity 12%",
+      verdict: "Less clear: dark blue / red from 25 to 3.",
+      note: "Too near.",
+    });
+    expect(one?.plate).toMatchObject({
+      src: "tried-1-c8202f-123456.svg",
+      alt: "The flag where red is navy",
+    });
+    expect(view(ranked({ noted: [noted({})] })).noted[0]?.figures).toBe("Clarity 46%");
   });
 });
 
-describe("listOptionDrawings", () => {
-  test("a file for each drawing, the author's own with their number", () => {
-    const head = { ...option({}), drawing: "<svg>1</svg>" };
-    const noted = {
-      index: 0,
-      replace: replaced,
-      with: "#123456" as const,
-      name: "navy",
-      clarity: 1,
-      clearEdgeShare: 0,
-      gained: [],
-      lost: [],
-      merged: [],
-      standing: null,
-      drawing: "<svg>2</svg>",
-    };
-    expect(listOptionDrawings(ranked({ sheet: [{ head, others: [] }], noted: [noted] }))).toEqual([
-      { file: `option-${replaced.slice(1)}-fafafa.svg`, drawing: "<svg>1</svg>" },
-      { file: `tried-1-${replaced.slice(1)}-123456.svg`, drawing: "<svg>2</svg>" },
-    ]);
-    expect(listOptionDrawings(result)).toEqual([]);
-  });
+test("the author's others are files of their own, by their number", () => {
+  const drawings = [noted({ drawing: "<svg>1</svg>" }), noted({ with: "#ffffff", drawing: "<svg>2</svg>" })];
+  expect(listTriedDrawings(ranked({ noted: drawings }))).toEqual([
+    { file: "tried-1-c8202f-123456.svg", drawing: "<svg>1</svg>" },
+    { file: "tried-2-c8202f-ffffff.svg", drawing: "<svg>2</svg>" },
+  ]);
+  expect(listTriedDrawings(result)).toEqual([]);
 });
