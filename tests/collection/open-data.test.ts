@@ -69,7 +69,7 @@ const failing = (holds: (measure: Measure, row: Row) => boolean): readonly strin
 
 beforeAll(async () => {
   for (const { name, path } of files) rows.push(await measureFile(name, path));
-}, 120_000);
+}, 240_000);
 
 afterAll(() => {
   const times = rows.map(({ milliseconds }) => milliseconds).sort((a, b) => a - b);
