@@ -86,11 +86,12 @@ async function joinStyles(templatesDir: string, used: readonly Face[]): Promise<
   return [formatFaces(used), ...sheets.map(shorten)].join("\n");
 }
 
-/** Without comments and indents: every page waits for this file. */
+/** Without comments, indents and the line ends that mean nothing: every page waits for this file. */
 function shorten(sheet: string): string {
   return sheet
     .replace(/\/\*[\s\S]*?\*\//g, "")
     .replace(/\n\s*/g, "\n")
+    .replace(/(?<=[{};])\n|\n(?=\})/g, "")
     .trim();
 }
 

@@ -19,8 +19,8 @@ export function Options({ options }: { options: OptionsView }): JSX.Element {
       </div>
       <div class="margin source">
         <p>
-          Every colour of the flag is tried with every colour of the palette, with its other colours, and with
-          the nearest shade that clears. Numbers order them; looks are the author’s.{" "}
+          Each colour of the flag is tried with the palette, with the flag’s other colours, and with the
+          nearest shade of its own hue that clears. Numbers order them; looks are the author’s.{" "}
           <a href={options.how}>How options are ranked</a>
         </p>
       </div>
