@@ -121,7 +121,7 @@ function listChanges(options: readonly RankedOption[], report: OptionsReport): r
 
 /** `dark red → white: clarity 14 % → 100 %; gained beside dark blue; but lost beside green`. */
 function describe(option: RankedOption, { clarity, shades }: OptionsReport): string {
-  const { id, name, gained } = option;
+  const { id, name, gained, better } = option;
   const old = shades.find((shade) => shade.id === id)?.name ?? option.replace;
   const before = clarity === null ? "" : `${formatPercent(clarity, 0)} → `;
   const price = describePrice(option);
@@ -129,6 +129,7 @@ function describe(option: RankedOption, { clarity, shades }: OptionsReport): str
     [
       `${old} → ${name}: clarity ${before}${formatPercent(option.clarity, 0)}`,
       ...(gained.length === 0 ? [] : [`gained beside ${nameNeighbours(id, gained)}`]),
+      ...(better.length === 0 ? [] : [`better beside ${nameNeighbours(id, better)}`]),
       ...(price === "" ? [] : [`but ${price}`]),
     ].join("; "),
   );
