@@ -74,11 +74,11 @@ export class Surroundings {
   }
 
   /**
-   * Returns the members on the rim that are parts of a division of the flag, as pieces of a quartered canton or of a
+   * Returns the members that are parts of a division of the flag, as pieces of a quartered canton or of a
    * chequered field: they repeat, in paint and size, regions that reach the border.
    */
   findDivisions(group: readonly number[]): readonly number[] {
-    return this.rimOf(group).filter((index) => this.repeatsBorder(index));
+    return group.filter((index) => this.repeatsBorder(index));
   }
 
   /** Whether a group ends in points beside the border, between two fields that part there: it reaches the border with them. */
