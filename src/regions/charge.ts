@@ -74,11 +74,30 @@ export class Surroundings {
   }
 
   /**
-   * Returns the members that are parts of a division of the flag, as pieces of a quartered canton or of a
-   * chequered field: they repeat, in paint and size, regions that reach the border.
+   * Returns the members that are parts of a division of the flag: pieces of a quartered canton or of a chequered field,
+   * which repeat, in paint and size, regions that reach the border; and bands that run behind the fields around.
    */
   findDivisions(group: readonly number[]): readonly number[] {
-    return group.filter((index) => this.repeatsBorder(index));
+    const own = new Set(group);
+    return group.filter((index) => this.repeatsBorder(index) || this.isBand(index, own));
+  }
+
+  /** Whether a member runs from one field to another behind them: it meets three or more, and is in front of none. */
+  private isBand(index: number, group: ReadonlySet<number>): boolean {
+    const fields = new Set<number>();
+    for (const junction of this.junctions.get(index) ?? []) {
+      const around = junction.regions.filter((region) => !group.has(region));
+      if (around.length < 2) continue;
+      const shares = this.sharesAt(junction);
+      const own = shares.get(index) ?? 0;
+      if (own >= front || around.every((region) => (shares.get(region) ?? 0) < front)) return false;
+      for (const region of around) fields.add(region);
+    }
+    return fields.size > 2;
+  }
+
+  private sharesAt(junction: Junction): ReadonlyMap<number, number> {
+    return shareAround(this.map, junction, Math.max(3, overReach * this.runs.height));
   }
 
   /** Whether a group ends in points beside the border, between two fields that part there: it reaches the border with them. */
@@ -141,7 +160,7 @@ export class Surroundings {
     let [over, under] = [0, 0];
     for (const junction of this.junctions.get(index) ?? []) {
       if (junction.regions.every((region) => group.has(region))) continue;
-      const shares = shareAround(this.map, junction, Math.max(3, overReach * this.runs.height));
+      const shares = this.sharesAt(junction);
       if ((shares.get(index) ?? 0) >= front) over += 1;
       else if (Math.max(...shares.values()) >= front) under += 1;
     }

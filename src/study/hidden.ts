@@ -2,8 +2,11 @@
 // what of it has other paints. The drawing knows better: what it lays over everything that reaches the border.
 import type { Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
+import { findRegions } from "../regions/component.ts";
+import { maskRegions } from "../regions/focus.ts";
 import type { LabelMap } from "../regions/label.ts";
 import { findPieces, type Piece, type Pieces } from "../regions/piece.ts";
+import { findRuns } from "../regions/runs.ts";
 import type { Instance } from "../svg/instance.ts";
 import { findPaints, type PaintUse } from "../svg/paint.ts";
 import { renderMap } from "./map.ts";
@@ -13,8 +16,8 @@ import type { Study } from "./study.ts";
 /** Shares of the flag between which a figure may be a charge; the upper is that of found ones (our own judgement). */
 const [smallest, largest] = [0.004, 0.35] as const;
 /** Shares of a figure's outline between which its own paint lies along it: less is a touch, more a paint that nobody sees. */
-const [leastAlong, mostAlong] = [0.05, 0.75] as const;
-/** A figure of which this share is the focus is found; of one that is not, this share or more has the paint it runs into. */
+const [leastAlong, mostAlong] = [0.05, 0.65] as const;
+/** A figure of which more than this share is the field is not found; this share or more has the paint it runs into. */
 const [isFound, leastMissed] = [0.5, 0.2] as const;
 /** The border in picture heights: what comes so near to it reaches it. */
 const borderWidth = 1 / 240;
@@ -41,7 +44,7 @@ export async function findHiddenCharge({
   const uppermost = findUppermostAtBorder(layers);
   const mask = Uint8Array.from(layers.labels, (label) => (label > uppermost ? 1 : 0));
   const found = findPieces(mask, view.width, view.height);
-  const figures = countFigures(found, view, ground.focus.mask);
+  const figures = countFigures(found, view, findField(view, ground.focus.mask));
   const piece = found.pieces.findIndex((one, index) => {
     const share = one.pixels / ground.scene.areas.flagPixels;
     return share >= smallest && share <= largest && runsIntoItsPaint(one, figures[index] as Figure);
@@ -64,12 +67,19 @@ function findUppermostAtBorder({ width, height, labels }: LabelMap): number {
   return most;
 }
 
+/** A mask of what is not the focus and hangs together with the border or a transparent part. */
+function findField(view: LabelMap, focus: Uint8Array | undefined): Uint8Array {
+  const map = findRegions(findRuns(view));
+  const outer = [...map.regions.keys()].filter((index) => map.regions[index]?.touchesOutside === true);
+  return maskRegions(map, new Set(outer)).map((isOuter, at) => (focus?.[at] === 1 ? 0 : isOuter));
+}
+
 /** What is counted of one piece. */
 interface Figure {
   /** Pixel sides that it shares with what is around it, in all and by the paint around. */
   sides: number;
   readonly around: Map<number, number>;
-  /** Its pixels that are not the focus, in all and by paint. */
+  /** Its pixels that belong to the field, in all and by paint. */
   missed: number;
   readonly paints: Map<number, number>;
 }
@@ -77,7 +87,7 @@ interface Figure {
 function countFigures(
   { pieces, pieceOf }: Pieces,
   { width, labels }: LabelMap,
-  focus: Uint8Array | undefined,
+  field: Uint8Array,
 ): readonly Figure[] {
   const figures = pieces.map((): Figure => ({ sides: 0, around: new Map(), missed: 0, paints: new Map() }));
   const count = (paints: Map<number, number>, at: number): void => {
@@ -87,7 +97,7 @@ function countFigures(
   for (let at = 0; at < pieceOf.length; at += 1) {
     const figure = figures[pieceOf[at] as number];
     if (figure === undefined) continue;
-    if (focus?.[at] !== 1) {
+    if (field[at] === 1) {
       figure.missed += 1;
       count(figure.paints, at);
     }
@@ -100,7 +110,7 @@ function countFigures(
   return figures;
 }
 
-/** Whether much of a figure was not found because it has a paint that lies along a part of its outline, and along no more. */
+/** Whether much of a figure runs into the field, because it has a paint that lies along a part of its outline, and along no more. */
 function runsIntoItsPaint({ pixels }: Piece, { sides, around, missed, paints }: Figure): boolean {
   if (missed <= isFound * pixels) return false;
   return [...paints].some(([label, missing]) => {
