@@ -14,8 +14,10 @@ const likeSize = 0.08;
 const evenness = 0.1;
 /** Where more than this share of a charge has the paint of the field, it is a figure in outline, seen through. */
 const mostSeenThrough = 0.4;
-/** A region is in front where it has this share of a disc around a junction, of a radius in flag heights. */
-const [front, overReach] = [0.4, 0.007] as const;
+/** A region is in front where it has this share of a disc around a junction; radii in flag heights. */
+const [front, overReach, bandReach] = [0.4, 0.007, 0.025] as const;
+/** A plain shape has no more runs than this for each row it reaches. */
+const plain = 1.1;
 /** A point between two fields has no more than this share of a larger disc, and is so near to the border, in flag heights. */
 const [wedge, wedgeReach, wedgeNear] = [0.22, 0.03, 0.06] as const;
 
@@ -24,6 +26,8 @@ export class Surroundings {
   readonly regions: RegionMap["regions"];
   readonly boxes: readonly Box[];
   private readonly map: RegionMap;
+  /** How many runs each region has. */
+  private readonly runCounts: Int32Array;
   private readonly junctions: ReadonlyMap<number, readonly Junction[]>;
   private readonly outside: ReadonlyMap<number, readonly number[]>;
   private readonly runs: RegionMap["runs"];
@@ -32,6 +36,9 @@ export class Surroundings {
   constructor(map: RegionMap, flagPixels: number) {
     this.map = map;
     this.junctions = findJunctions(map);
+    this.runCounts = new Int32Array(map.regions.length);
+    for (const index of map.regionOf)
+      if (index >= 0) this.runCounts[index] = (this.runCounts[index] ?? 0) + 1;
     this.regions = map.regions;
     this.boxes = findBoxes(map);
     this.runs = map.runs;
@@ -82,22 +89,23 @@ export class Surroundings {
     return group.filter((index) => this.repeatsBorder(index) || this.isBand(index, own));
   }
 
-  /** Whether a member runs from one field to another behind them: it meets three or more, and is in front of none. */
+  /**
+   * Whether a member runs from one field to another behind them: it meets three or more, is in front of none, and is plain,
+   * in one run in nearly each row.
+   */
   private isBand(index: number, group: ReadonlySet<number>): boolean {
+    const box = this.boxes[index];
+    if (box === undefined || (this.runCounts[index] ?? 0) > plain * heightOf(box)) return false;
     const fields = new Set<number>();
     for (const junction of this.junctions.get(index) ?? []) {
       const around = junction.regions.filter((region) => !group.has(region));
       if (around.length < 2) continue;
-      const shares = this.sharesAt(junction);
+      const shares = shareAround(this.map, junction, bandReach * this.runs.height);
       const own = shares.get(index) ?? 0;
       if (own >= front || around.every((region) => (shares.get(region) ?? 0) < front)) return false;
       for (const region of around) fields.add(region);
     }
     return fields.size > 2;
-  }
-
-  private sharesAt(junction: Junction): ReadonlyMap<number, number> {
-    return shareAround(this.map, junction, Math.max(3, overReach * this.runs.height));
   }
 
   /** Whether a group ends in points beside the border, between two fields that part there: it reaches the border with them. */
@@ -160,7 +168,7 @@ export class Surroundings {
     let [over, under] = [0, 0];
     for (const junction of this.junctions.get(index) ?? []) {
       if (junction.regions.every((region) => group.has(region))) continue;
-      const shares = this.sharesAt(junction);
+      const shares = shareAround(this.map, junction, Math.max(3, overReach * this.runs.height));
       if ((shares.get(index) ?? 0) >= front) over += 1;
       else if (Math.max(...shares.values()) >= front) under += 1;
     }
