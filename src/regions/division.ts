@@ -6,12 +6,14 @@ import type { Surroundings } from "./surroundings.ts";
 
 /** A region over this share of the flag is a field within a bordure, not a charge; and so is a group over the next. */
 const [largestRegion, largestGroup] = [0.35, 0.5] as const;
-/** An upright rectangle fills this share of its box; one that spans so much of the flag's width or height is a panel. */
-const [rectangle, panelSpan] = [0.93, 0.75] as const;
+/** An upright rectangle fills this share of its box; one with so much of the flag, and of its width or height, is a panel. */
+const [rectangle, leastPanel, panelSpan] = [0.93, 0.1, 0.75] as const;
 /** Pieces are of one size where areas and sides of the boxes differ by no more than this share. */
 const likeSize = 0.08;
 /** A region is in front where it has this share of a disc around a junction, of a radius in flag heights. */
 const [front, bandReach] = [0.4, 0.025] as const;
+/** A band has this share of the flag. */
+const leastBand = 0.01;
 /** A plain shape has no more runs than this for each row it reaches. */
 const plain = 1.1;
 /** A point between two fields has no more than this share of a disc, and is so near to the border, in flag heights. */
@@ -27,7 +29,8 @@ export function isField(around: Surroundings, group: readonly number[]): boolean
   if (group.some((index) => around.regionOf(index).pixels > largestRegion * around.flagPixels)) return true;
   const box = around.boxOf(group);
   const spans = widthOf(box) >= panelSpan * around.width || heightOf(box) >= panelSpan * around.height;
-  return (spans && pixels >= rectangle * areaOf(box)) || isWedge(around, group);
+  const isPanel = spans && pixels >= leastPanel * around.flagPixels && pixels >= rectangle * areaOf(box);
+  return isPanel || isWedge(around, group);
 }
 
 /** Whether a group ends in points beside the border, between two fields that part there: it reaches the border with them. */
@@ -99,6 +102,7 @@ export class Divisions {
    * in one run in nearly each row.
    */
   private isBand(index: number, group: ReadonlySet<number>): boolean {
+    if (this.around.regionOf(index).pixels < leastBand * this.around.flagPixels) return false;
     const rows = heightOf(this.around.boxOf([index]));
     if ((this.runCounts[index] as number) > plain * rows) return false;
     const fields = new Set<number>();

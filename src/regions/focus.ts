@@ -8,6 +8,8 @@ import { Surroundings } from "./surroundings.ts";
 const leastFocus = 0.002;
 /** What is under the one share of the largest charge and the other of the flag is a speck beside it (our own judgement). */
 const [leastBeside, leastCharge] = [0.01, 0.0005] as const;
+/** Fields within fields are looked into so often and no further; what falls into more regions shows noise and no charge. */
+const [deepest, mostRegions] = [8, 50_000] as const;
 
 /**
  * Returns the regions that are charges: those that touch neither border nor transparency, with what they enclose, without
@@ -15,13 +17,14 @@ const [leastBeside, leastCharge] = [0.01, 0.0005] as const;
  * charge, and specks.
  */
 export function findCharges(map: RegionMap, flagPixels: number): ReadonlySet<number> {
+  if (map.regions.length > mostRegions) return new Set();
   const around = new Surroundings(map, flagPixels);
   const divisions = new Divisions(around);
   const charges: { readonly members: readonly number[]; readonly pixels: number }[] = [];
   let inner = new Set(
     [...map.regions.keys()].filter((index) => map.regions[index]?.touchesOutside === false),
   );
-  while (inner.size > 0) {
+  for (let depth = 0; depth < deepest && inner.size > 0; depth += 1) {
     const next = new Set<number>();
     for (const group of around.split(inner)) {
       const ground = new Set(isField(around, group) ? around.rimOf(group) : divisions.find(group));

@@ -24,6 +24,7 @@ describe("isField", () => {
   test.each([
     ["a rectangle over three quarters of the height", 40, 92, true],
     ["one of less", 40, 88, false],
+    ["one so high that covers less than a tenth", 20, 100, false],
     ["a region over 35 %", 120, 66, true],
     ["one of less", 110, 66, false],
   ])("%s: %d × %d", (_, width, height, expected) => {
