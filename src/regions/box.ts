@@ -32,3 +32,4 @@ export function joinBoxes(boxes: readonly Box[]): Box {
 
 export const widthOf = ({ left, right }: Box): number => right - left;
 export const heightOf = ({ top, bottom }: Box): number => bottom - top;
+export const areaOf = (box: Box): number => widthOf(box) * heightOf(box);

@@ -1,41 +1,46 @@
 // Floor 3, step 4b. The focus: which pixels show what has to be seen, the charges.
-
 import type { RegionMap } from "./component.ts";
-import { groupNeighbours, Surroundings } from "./field.ts";
+import { Divisions, isField } from "./division.ts";
+import { findFieldWithin } from "./hole.ts";
+import { Surroundings } from "./surroundings.ts";
 
 /** All charges together are no focus under this share of the flag (our own judgement). */
 const leastFocus = 0.002;
 /** What is under the one share of the largest charge and the other of the flag is a speck beside it (our own judgement). */
 const [leastBeside, leastCharge] = [0.01, 0.0005] as const;
+/** Fields within fields are looked into so often and no further; what falls into more regions shows noise and no charge. */
+const [deepest, mostRegions] = [8, 50_000] as const;
 
 /**
  * Returns the regions that are charges: those that touch neither border nor transparency, with what they enclose, without
- * fields within a bordure (what lies on them is looked at the same way), parts of a division, holes in the paint of a field
- * around, and specks.
+ * fields within a bordure and parts of a division (what lies on them is looked at the same way), the field seen through a
+ * charge, and specks.
  */
 export function findCharges(map: RegionMap, flagPixels: number): ReadonlySet<number> {
+  if (map.regions.length > mostRegions) return new Set();
   const around = new Surroundings(map, flagPixels);
-  const charges: (readonly number[])[] = [];
+  const divisions = new Divisions(around);
+  const charges: { readonly members: readonly number[]; readonly pixels: number }[] = [];
   let inner = new Set(
     [...map.regions.keys()].filter((index) => map.regions[index]?.touchesOutside === false),
   );
-  while (inner.size > 0) {
+  for (let depth = 0; depth < deepest && inner.size > 0; depth += 1) {
     const next = new Set<number>();
-    for (const group of groupNeighbours(inner, (index) => around.neighboursOf(index))) {
-      const isField = around.isField(group) || around.isWedge(group);
-      const ground = new Set(isField ? around.rimOf(group) : around.findDivisions(group));
+    for (const group of around.split(inner)) {
+      const ground = new Set(isField(around, group) ? around.rimOf(group) : divisions.find(group));
       if (ground.size > 0) {
         for (const index of group) if (!ground.has(index)) next.add(index);
-      } else {
-        const field = around.findFieldWithin(group);
-        charges.push(group.filter((index) => !field.has(index)));
+        continue;
       }
+      const field = findFieldWithin(around, group);
+      const members = group.filter((index) => !field.has(index));
+      charges.push({ members, pixels: around.pixelsOf(members) });
     }
     inner = next;
   }
-  const largest = Math.max(0, ...charges.map((charge) => around.pixelsOf(charge)));
+  const largest = charges.reduce((most, { pixels }) => Math.max(most, pixels), 0);
   const least = Math.min(leastBeside * largest, leastCharge * flagPixels);
-  const kept = charges.filter((charge) => around.pixelsOf(charge) >= least).flat();
+  const kept = charges.filter(({ pixels }) => pixels >= least).flatMap(({ members }) => members);
   return new Set(around.pixelsOf(kept) < leastFocus * flagPixels ? [] : kept);
 }
 

@@ -2,8 +2,11 @@
 // what of it has other paints. The drawing knows better: what it lays over everything that reaches the border.
 import type { Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
+import { findRegions } from "../regions/component.ts";
+import { maskRegions } from "../regions/focus.ts";
 import type { LabelMap } from "../regions/label.ts";
-import { findPieces, type Pieces, spreadPieces } from "../regions/piece.ts";
+import { findPieces, type Piece, type Pieces, spreadPieces } from "../regions/piece.ts";
+import { findRuns } from "../regions/runs.ts";
 import type { Instance } from "../svg/instance.ts";
 import { findPaints, type PaintUse } from "../svg/paint.ts";
 import { renderMap } from "./map.ts";
@@ -12,10 +15,10 @@ import type { Study } from "./study.ts";
 
 /** Shares of the flag between which a figure may be a charge; the upper is that of found ones (our own judgement). */
 const [smallest, largest] = [0.004, 0.35] as const;
-/** Least shares of a figure's outline along which it runs into its own paint, and shows (our own judgement). */
-const [leastRun, leastShown] = [0.05, 0.25] as const;
-/** A figure of which this share is the focus is found. */
-const isFound = 0.5;
+/** Shares of a figure's outline between which its own paint lies along it: less is a touch, more a paint that nobody sees. */
+const [leastAlong, mostAlong] = [0.05, 0.65] as const;
+/** A figure of which more than this share is the field is not found; this share or more has the paint it runs into. */
+const [isFound, leastMissed] = [0.5, 0.2] as const;
 /** The border in picture heights: what comes so near to it reaches it. */
 const borderWidth = 1 / 240;
 /** Most uses of paint that one label map tells apart. */
@@ -41,18 +44,10 @@ export async function findHiddenCharge({
   const uppermost = findUppermostAtBorder(layers);
   const mask = Uint8Array.from(layers.labels, (label) => (label > uppermost ? 1 : 0));
   const found = findPieces(mask, view.width, view.height);
-  const seen = compareOutlines(found, view, ground.focus.mask);
-  const piece = found.pieces.findIndex(({ pixels }, index) => {
-    const share = pixels / ground.scene.areas.flagPixels;
-    const { outline, run, focus } = seen[index] ?? { outline: 0, run: 0, focus: 0 };
-    const shown = outline - run;
-    return (
-      share >= smallest &&
-      share <= largest &&
-      focus < isFound * pixels &&
-      run >= leastRun * outline &&
-      shown >= leastShown * outline
-    );
+  const figures = countFigures(found, view, findField(view, ground.focus.mask));
+  const piece = found.pieces.findIndex((one, index) => {
+    const share = one.pixels / ground.scene.areas.flagPixels;
+    return share >= smallest && share <= largest && runsIntoItsPaint(one, figures[index] as Figure);
   });
   return piece < 0 ? undefined : nameFigure(uses, layers, spreadPieces(found), piece);
 }
@@ -72,32 +67,55 @@ function findUppermostAtBorder({ width, height, labels }: LabelMap): number {
   return most;
 }
 
-interface Outline {
-  /** Pixel sides between the piece and what is around it, and those of them with one paint on both sides. */
-  outline: number;
-  run: number;
-  /** Pixels of the piece that are the focus. */
-  focus: number;
+/** A mask of what is not the focus and hangs together with the border or a transparent part. */
+function findField(view: LabelMap, focus: Uint8Array | undefined): Uint8Array {
+  const map = findRegions(findRuns(view));
+  const outer = [...map.regions.keys()].filter((index) => map.regions[index]?.touchesOutside === true);
+  return maskRegions(map, new Set(outer)).map((isOuter, at) => (focus?.[at] === 1 ? 0 : isOuter));
 }
 
-function compareOutlines(
-  found: Pieces,
-  { width, labels }: LabelMap,
-  focus: Uint8Array | undefined,
-): readonly Outline[] {
+/** What is counted of one piece. */
+interface Figure {
+  /** Pixel sides that it shares with what is around it, in all and by the paint around. */
+  sides: number;
+  readonly around: Map<number, number>;
+  /** Its pixels that belong to the field, in all and by paint. */
+  missed: number;
+  readonly paints: Map<number, number>;
+}
+
+function countFigures(found: Pieces, { width, labels }: LabelMap, field: Uint8Array): readonly Figure[] {
   const pieceOf = spreadPieces(found);
-  const outlines = found.pieces.map(() => ({ outline: 0, run: 0, focus: 0 }));
+  const figures = found.pieces.map(
+    (): Figure => ({ sides: 0, around: new Map(), missed: 0, paints: new Map() }),
+  );
+  const count = (paints: Map<number, number>, at: number): void => {
+    const label = labels[at] as number;
+    paints.set(label, (paints.get(label) ?? 0) + 1);
+  };
   for (let at = 0; at < pieceOf.length; at += 1) {
-    const own = outlines[pieceOf[at] as number];
-    if (own === undefined) continue;
-    own.focus += focus?.[at] ?? 0;
+    const figure = figures[pieceOf[at] as number];
+    if (figure === undefined) continue;
+    if (field[at] === 1) {
+      figure.missed += 1;
+      count(figure.paints, at);
+    }
     for (const next of [at - 1, at + 1, at - width, at + width]) {
       if (pieceOf[next] !== -1) continue;
-      own.outline += 1;
-      if (labels[next] === labels[at]) own.run += 1;
+      figure.sides += 1;
+      count(figure.around, next);
     }
   }
-  return outlines;
+  return figures;
+}
+
+/** Whether much of a figure runs into the field, because it has a paint that lies along a part of its outline, and along no more. */
+function runsIntoItsPaint({ pixels }: Piece, { sides, around, missed, paints }: Figure): boolean {
+  if (missed <= isFound * pixels) return false;
+  return [...paints].some(([label, missing]) => {
+    const along = (around.get(label) ?? 0) / sides;
+    return missing >= leastMissed * pixels && along >= leastAlong && along <= mostAlong;
+  });
 }
 
 /** The smallest group with an id that holds all shapes of a piece, else the shape that shows most of it. */

@@ -43,6 +43,7 @@ async function drawCell(path: string): Promise<Buffer> {
     [flag, shown].map((picture) => sharp(picture, { raw }).resize(fit).png().toBuffer()),
   );
   const label = `${path.includes("4x3") ? "" : "+"}${basename(path, ".svg")} ${table.focus.source} ${share}%${said}`;
+  process.stdout.write(`${label}\n`);
   return sharp(await caption(label))
     .composite([
       { input: left as Buffer, left: 2, top: captionHeight },
@@ -78,5 +79,4 @@ for (let first = 0; first < files.length; first += columns * rows) {
     )
     .png()
     .toFile(sheet);
-  process.stdout.write(`${sheet}\n`);
 }

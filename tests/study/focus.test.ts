@@ -196,10 +196,23 @@ describe("found", () => {
   });
 
   test("what vanishes on the way is no charge", async () => {
-    // A bar 0.8 % thick, over 0.2 % of the flag: seen at 20 · tan 1′ = 0.58 %, not at 40 (1.16 %).
-    const speck = `${field(blue)}<rect x="70" y="100" width="160" height="1.6" fill="${white}"/>`;
-    expect((await see(speck, { distance: 20 })).focus.source).toBe("found");
-    expect((await see(speck)).focus).toMatchObject({ source: "none", share: 0 });
+    // A bar 0.8 % high, 0.27 % of the flag: seen at 20 · tan 1′ = 0.58 %, not at 40.
+    const bar = field(blue) + box(100, 99.2, 100, 1.6, white);
+    expect((await see(bar, { distance: 20 })).focus.source).toBe("found");
+    expect((await see(bar)).focus).toMatchObject({ source: "none", share: 0 });
+  });
+
+  test("less than 0.2 % of the flag is no focus", async () => {
+    // π · 6² and π · 6.4² of 60,000: 0.188 % and 0.214 %.
+    expect((await see(field(blue) + disc(150, 100, 6, white))).focus.source).toBe("none");
+    expect((await see(field(blue) + disc(150, 100, 6.4, white))).focus.source).toBe("found");
+  });
+
+  test("a disc with a cross in the paint of the field: both, for the cross is no hole", async () => {
+    const cross = `<path d="M120 92h22v-22h16v22h22v16h-22v22h-16v-22h-22Z" fill="${blue}"/>`;
+    const measure = await see(field(blue) + disc(150, 100, 50, white) + cross);
+    expectFocus(measure, "found", areaOf(50));
+    expectEdge(measure, blue, white, roundOf(50) + 240 / 200);
   });
 
   test("a charge whose outline to the border vanishes is found", async () => {

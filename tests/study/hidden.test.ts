@@ -17,6 +17,19 @@ test("a disc that runs into a band of its own colour", async () => {
   expect(found?.element.name).toBe("circle");
 });
 
+test("of two charges the one that runs into a band, though the other is found", async () => {
+  const found = await find(
+    `${field("#1b2a5c")}${band("#ffffff")}${disc("#ffffff")}<circle cx="26" cy="5" r="2.5" fill="#e0b020"/>`,
+  );
+  expect(found?.element.attributes["cx"]).toBe("15");
+});
+
+test("a group with an id that holds all of a charge is named", async () => {
+  const wheel = `<g id="wheel">${disc("#ffffff")}${disc("#e0b020", 2)}</g>`;
+  const found = await find(`${field("#1b2a5c")}${band("#ffffff")}${wheel}`);
+  expect(found?.element.attributes["id"]).toBe("wheel");
+});
+
 test.each([
   ["a charge that stands free is found as it is", `${field("#1b2a5c")}${band("#ffffff")}${disc("#7a1020")}`],
   ["one of another colour that only touches", `${field("#1b2a5c")}${band("#ffffff")}${disc("#7a1020", 9)}`],
@@ -28,6 +41,18 @@ test.each([
   [
     "a patch of the field's own colour, which nobody sees",
     `${field("#1b2a5c")}${disc("#1b2a5c", 3)}${band("#ffffff")}`,
+  ],
+  [
+    "a crescent cut out by a disc of the field's colour",
+    `${field("#1b2a5c")}${band("#7a1020")}<circle cx="12" cy="7" r="5" fill="#ffffff"/><circle cx="14" cy="7" r="5" fill="#1b2a5c"/>`,
+  ],
+  [
+    "a figure in outline, through which the field is seen",
+    `${field("#ffffff")}${band("#1b2a5c")}<circle cx="15" cy="7" r="5" fill="#ffffff" stroke="#1b2a5c"/>`,
+  ],
+  [
+    "a canton with a cross",
+    `${field("#7a1020")}<rect width="14" height="10" fill="#1b2a5c"/><rect x="6" width="2" height="10" fill="#7a1020"/><rect y="4" width="14" height="2" fill="#7a1020"/>`,
   ],
   ["a disc far too large for a charge", `${field("#1b2a5c")}${band("#ffffff")}${disc("#ffffff", 9.9)}`],
 ])("none: %s", async (_, inside) => {

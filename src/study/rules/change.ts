@@ -74,7 +74,8 @@ export const changeRules: readonly Rule[] = [
   {
     id: "study/focus-hidden",
     severity: "warning",
-    means: "A charge runs into an area of its own colour, so that no focus was found.",
+    means:
+      "A charge runs into an area of its own colour, so that it was not found, or only parts of it were.",
     why: "Charges are found as parts that stand free of the border; one that does not has to be named.",
     example: {
       file: "told",
