@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { parseText, printStudy, writeStudy } from "./fixture.ts";
 
 const palette =
-  "white, yellow, orange, red, green, dark green, light blue, blue, dark blue, purple, black, brown, grey";
+  "white, black, red, yellow, green, dark green, blue, dark blue, light blue, orange, purple, brown";
 
 // What an author reads, letter for letter. The lines replace or follow those of a study that is right.
 test.each<[string, string[], string]>([
