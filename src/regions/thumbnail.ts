@@ -39,7 +39,17 @@ export class Thumbnail {
   /** Paints the flag: `colours[label]` in linear light, none for what is transparent. */
   paint(colours: readonly (LinearRgb | undefined)[]): Raster {
     const rgba = new Uint8Array(4 * this.width * this.height);
+    const whole = colours.map((colour) =>
+      colour === undefined
+        ? [0, 0, 0, 0]
+        : [encodeByte(colour.linearR), encodeByte(colour.linearG), encodeByte(colour.linearB), 255],
+    );
     for (let at = 0; at < this.width * this.height; at += 1) {
+      // Most pixels show one label alone.
+      if ((this.starts[at + 1] as number) - (this.starts[at] as number) === 1) {
+        rgba.set(whole[this.labels[this.starts[at] as number] as number] ?? [], 4 * at);
+        continue;
+      }
       let [r, g, b, painted, all] = [0, 0, 0, 0, 0];
       for (let index = this.starts[at] as number; index < (this.starts[at + 1] as number); index += 1) {
         const [colour, count] = [colours[this.labels[index] as number], this.counts[index] as number];

@@ -128,7 +128,8 @@ async function compare(
   options: AnalyseOptions,
 ): Promise<Outcome<Compared>> {
   const names = settleNames(change, options);
-  const opened = await openDrawing(file, bytes, { ...options, names });
+  // What is left of the focus is asked of the drawing before the change, and that is looked at below.
+  const opened = await openDrawing(file, bytes, { ...options, names, followsFocus: false });
   const problems: Problem[] = [...opened.problems];
   if (opened.value === undefined) return { value: undefined, problems };
   const { value: whole } = opened;

@@ -66,7 +66,7 @@ export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Insp
   lap("lines");
   const looks = lookAlongLines(scene, traced, thinnest);
   lap("colours along lines");
-  const steps = followFocus(maps, focus, lines);
+  const steps = viewing.followsFocus === false ? [] : followFocus(maps, focus, lines);
   lap("distance steps");
   const ground = { scene, groups, focus };
   const table = tabulateLines(ground, view, viewRuns, lines, steps);

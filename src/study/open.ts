@@ -20,6 +20,8 @@ export interface OpenOptions {
   readonly names?: ReadonlyMap<Hex, string>;
   /** Less than everything, as for {@link Viewing}. */
   readonly isBrief?: boolean;
+  /** False where only colours, edges and the focus as it is are asked for. */
+  readonly followsFocus?: boolean;
   /** Says where a value of the focus stands, for messages; default the drawing's file. */
   readonly locate?: Locate;
 }
@@ -55,7 +57,8 @@ export async function openDrawing(
     ...(options.isBrief === undefined ? {} : { isBrief: options.isBrief }),
     ...(options.names === undefined ? {} : { names: options.names }),
   };
-  const inspected = await inspectSafely(resolved, viewing);
+  const isLast = options.focus === undefined && options.followsFocus !== false;
+  const inspected = await inspectSafely(resolved, isLast ? viewing : { ...viewing, followsFocus: false });
   problems.push(...inspected.problems);
   if (inspected.value === undefined) return { value: undefined, problems };
   if (options.focus === undefined)
@@ -74,7 +77,10 @@ export async function openDrawing(
   problems.push(...focus.problems);
   if (focus.value === undefined || hasError(focus.problems)) return { value: undefined, problems };
   const focused = { ...viewing, focus: focus.value };
-  const inspection = await inspectScene(inspected.value.ground.scene, focused);
+  const inspection = await inspectScene(
+    inspected.value.ground.scene,
+    options.followsFocus === false ? { ...focused, followsFocus: false } : focused,
+  );
   return {
     value: { drawing, resolved, viewing: focused, inspection },
     problems,

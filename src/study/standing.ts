@@ -25,7 +25,7 @@ export async function rankStudy(
   gallery: Gallery,
 ): Promise<Outcome<StudyRanking>> {
   const options = readOptions(study, gallery);
-  const opened = await openDrawing(study.originalFile, bytes, options);
+  const opened = await openDrawing(study.originalFile, bytes, { ...options, followsFocus: false });
   if (opened.value === undefined) return { value: undefined, problems: opened.problems };
   const report = rankOpened(opened.value, options);
   const problems: Problem[] = [];

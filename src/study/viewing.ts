@@ -28,6 +28,8 @@ export interface Viewing {
   readonly lap?: (part: Part) => void;
   /** Whether nothing is to be said of parts near the limit of sight, as in a survey. */
   readonly isBrief?: boolean;
+  /** False where nobody asks what is left of the focus from other distances. */
+  readonly followsFocus?: boolean;
   readonly focus?: NamedFocus;
   /** Names of colours that are settled: what the author calls them. */
   readonly names?: ReadonlyMap<Hex, string>;

@@ -346,6 +346,8 @@ test("every link of the site leads to a page, and every fragment to a place on i
 
 test("opened from a disk, links lead on and nothing is refused", async () => {
   await visit(pathToFileURL(path.join(room, "demo", "index.html")).href, {}, async ({ page, complaints }) => {
+    // A picture that is still on its way when the page is left counts as failed.
+    await page.waitForLoadState("networkidle");
     await page.locator("h2 a", { hasText: "A lighter ferry wheel" }).click();
     await page.waitForURL(/\/studies\/harrowquay\/index\.html$/);
     await page.getByRole("link", { name: "Method", exact: true }).click();

@@ -2,26 +2,25 @@ import { expect, test } from "vitest";
 import { parseColour } from "../../src/colour/parse.ts";
 import { defaultPalette } from "../../src/study/palette.ts";
 
-test("the usual palette has thirteen names, in the order of options", () => {
+test("the usual palette has twelve names, in the order of options", () => {
   expect([...defaultPalette.keys()]).toEqual([
     "white",
-    "yellow",
-    "orange",
+    "black",
     "red",
+    "yellow",
     "green",
     "dark green",
-    "light blue",
     "blue",
     "dark blue",
+    "light blue",
+    "orange",
     "purple",
-    "black",
     "brown",
-    "grey",
   ]);
 });
 
 test("every shade is an opaque colour, and no two are the same", () => {
   const shades = [...defaultPalette.values()].map((shade) => parseColour(shade));
   for (const shade of shades) expect(shade?.alpha01).toBe(1);
-  expect(new Set(shades.map((shade) => shade?.hex)).size).toBe(13);
+  expect(new Set(shades.map((shade) => shade?.hex)).size).toBe(12);
 });
