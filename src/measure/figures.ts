@@ -127,8 +127,9 @@ function findWorst(
     .reduce((worst, next) => (next.contrast < worst.contrast ? next : worst));
 }
 
-function endsOf(look: PaintLook): readonly Hex[] {
-  return look.uneven === null ? [look.hex] : [look.hex, look.uneven.lightest, look.uneven.darkest];
+/** Returns the colours a look counts with: its own, and its ends where it is uneven. */
+export function endsOf({ hex, uneven }: Ends): readonly Hex[] {
+  return uneven === null ? [hex] : [hex, uneven.lightest, uneven.darkest];
 }
 
 function findTincture(one: Hex, other: Hex): MeasuredEdge["tincture"] {

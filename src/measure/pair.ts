@@ -1,7 +1,6 @@
 // Floor 4, for the options. Two paints of a table as a pair: its name, and its contrast.
-import type { Hex } from "../colour/colour.ts";
 import { measureContrast } from "../colour/contrast.ts";
-import type { PaintLook } from "./figures.ts";
+import { endsOf, type PaintLook } from "./figures.ts";
 import type { SwatchBook } from "./swatch.ts";
 import type { EdgeTable, TableEdge } from "./table.ts";
 
@@ -35,9 +34,4 @@ export function contrastOf(one: PaintLook, other: PaintLook, book: SwatchBook): 
     }
   }
   return lowest;
-}
-
-/** Returns the colours a look counts with: its own, and its ends where it is uneven. */
-export function endsOf({ hex, uneven }: PaintLook): readonly Hex[] {
-  return uneven === null ? [hex] : [hex, uneven.lightest, uneven.darkest];
 }

@@ -57,8 +57,9 @@ export async function openDrawing(
     ...(options.isBrief === undefined ? {} : { isBrief: options.isBrief }),
     ...(options.names === undefined ? {} : { names: options.names }),
   };
-  const isLast = options.focus === undefined && options.followsFocus !== false;
-  const inspected = await inspectSafely(resolved, isLast ? viewing : { ...viewing, followsFocus: false });
+  const steps = options.followsFocus === undefined ? {} : { followsFocus: options.followsFocus };
+  const first = options.focus === undefined ? steps : { followsFocus: false };
+  const inspected = await inspectSafely(resolved, { ...viewing, ...first });
   problems.push(...inspected.problems);
   if (inspected.value === undefined) return { value: undefined, problems };
   if (options.focus === undefined)
@@ -77,10 +78,7 @@ export async function openDrawing(
   problems.push(...focus.problems);
   if (focus.value === undefined || hasError(focus.problems)) return { value: undefined, problems };
   const focused = { ...viewing, focus: focus.value };
-  const inspection = await inspectScene(
-    inspected.value.ground.scene,
-    options.followsFocus === false ? { ...focused, followsFocus: false } : focused,
-  );
+  const inspection = await inspectScene(inspected.value.ground.scene, { ...focused, ...steps });
   return {
     value: { drawing, resolved, viewing: focused, inspection },
     problems,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { contrastOf, endsOf, pairOf } from "../../src/measure/pair.ts";
+import { endsOf } from "../../src/measure/figures.ts";
+import { contrastOf, pairOf } from "../../src/measure/pair.ts";
 import { SwatchBook } from "../../src/measure/swatch.ts";
 import { looksOf, tableOf } from "./build.ts";
 import { contrast } from "./oracle.ts";
