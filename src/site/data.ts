@@ -76,6 +76,7 @@ function summarise(result: StudyResult, gallery: Gallery, address: Address) {
   return {
     slug: study.slug,
     title: study.title,
+    ...(study.flag === undefined ? {} : { flag: study.flag }),
     address: address(formatStudyPath(study.slug)),
     unofficial: true,
     status: study.status,

@@ -22,6 +22,7 @@ export function listWords({ study, comparison, change }: StudyResult): readonly 
   const { credit } = study;
   const texts = [
     study.title,
+    study.flag ?? "",
     ...study.authors,
     ...study.tags,
     ...[...before.colours, ...after.colours].flatMap(({ name, hex }) => [name, hex]),

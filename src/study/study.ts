@@ -35,6 +35,8 @@ export interface Study {
   /** Path of prose.md, where the prose has a file of its own. */
   readonly proseFile?: string;
   readonly title: string;
+  /** What the flag is called. */
+  readonly flag?: string;
   /** Path of the original drawing, as shown in messages. */
   readonly originalFile: string;
   /** Absolute path of the original drawing. */

@@ -57,7 +57,7 @@ export function Document({
         <a class="skip" href="#content">
           Skip to the content
         </a>
-        <Masthead frame={frame} />
+        <Masthead frame={frame} isNamed={layout !== "front"} />
         <main id="content" tabindex={-1}>
           {children}
         </main>

@@ -225,8 +225,8 @@ test("flags are shown whole, in their proportions, on every kind of mat", async 
             stretch: (width / height) * (flag.naturalHeight / flag.naturalWidth),
             // A true-size row and a detail have no mat of their own.
             room: mat ? Math.min(mat.width - width, mat.height - height) : Number.POSITIVE_INFINITY,
-            // In a picture of many flags the words stand in the link around each.
-            words: flag.alt.length || (flag.closest("a, [aria-hidden]")?.textContent ?? "").length,
+            // In a picture of many flags the words stand in the link around each, in a chart in its row.
+            words: flag.alt.length || (flag.closest("a, li, [aria-hidden]")?.textContent ?? "").length,
           };
         }),
       );
@@ -283,7 +283,8 @@ test.each([
     await visit(at("demo", address), { javaScriptEnabled: false }, async ({ page }) => {
       const box = page.locator(figure).first();
       expect(await box.evaluate(({ id }) => id)).not.toBe("");
-      expect(await box.locator("img").count()).toBe(0);
+      // Flags beside their names are no part of the drawing.
+      expect(await box.locator("img:not([alt=''])").count()).toBe(0);
       const told = await box.locator("svg[role=img]").evaluateAll((drawings) =>
         drawings.map((drawing) => {
           const own = ["title", "desc"].map((part) => drawing.querySelector(`:scope > ${part}`));
@@ -422,21 +423,39 @@ test("the keyboard reaches the content first, and every study in order", async (
     expect(await page.locator(":focus").textContent()).toBe("Skip to the content");
     await page.keyboard.press("Enter");
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("content");
-    // The chart and the form come first; then every study, in the order of the page.
-    const titles = await page.locator(".catalogue h2 a").allTextContents();
+    // The newest study, the cards, the form; then every study, in the order of the chart.
+    const titles = await page.locator("[data-list] a").allTextContents();
+    expect(titles.length).toBeGreaterThan(10);
     const reached: string[] = [];
-    for (let presses = 0; presses < 80 && reached.length < titles.length; presses += 1) {
+    for (let presses = 0; presses < 120 && reached.length < titles.length; presses += 1) {
       await page.keyboard.press("Tab");
-      if ((await page.locator(".catalogue h2 a:focus").count()) > 0)
+      if ((await page.locator("[data-list] a:focus").count()) > 0)
         reached.push((await page.locator(":focus").textContent()) ?? "");
     }
     expect(reached).toEqual(titles);
   });
 });
 
+test.each([
+  [1280, 800],
+  [390, 844],
+])("the front page opens with both flags of the newest study, whole, at %i × %i", async (width, height) => {
+  await visit(at("demo", ""), { viewport: { width, height } }, async ({ page }) => {
+    const flags = await page
+      .locator(".lead .pair img")
+      .evaluateAll((all) => all.map((flag) => flag.getBoundingClientRect().toJSON()));
+    expect(flags.length).toBe(2);
+    for (const { top, bottom, width: wide } of flags) {
+      expect(top).toBeGreaterThan(0);
+      expect(bottom).toBeLessThan(height);
+      expect(wide).toBeGreaterThan(width / 6);
+    }
+  });
+});
+
 test("the keyboard narrows the list by words and widens it again; without a hit the page says so", async () => {
   await visit(at("demo", ""), {}, async ({ page }) => {
-    const shown = () => page.locator(".catalogue > :not([hidden])").count();
+    const shown = () => page.locator("[data-list] > :not([hidden])").count();
     const all = await shown();
     await page.locator(".finder input").first().focus();
     await page.keyboard.type("anchor");

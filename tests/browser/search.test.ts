@@ -90,7 +90,7 @@ async function visit<T>(
 }
 
 const home = (query = "") => `${server.address}/${query}`;
-const countShown = (page: Page) => page.locator(".catalogue > :not([hidden])").count();
+const countShown = (page: Page) => page.locator("[data-list] > :not([hidden])").count();
 const said = (page: Page) => page.locator(".finder .found").textContent();
 const search = (page: Page) => page.getByRole("searchbox", { name: "Words" });
 const wordsAreThere = (page: Page) => page.waitForFunction(() => "studyWords" in globalThis);
@@ -136,8 +136,7 @@ test("choices narrow the list together with words; orders order it", async () =>
     expect(await countShown(page)).toBe(0);
     await page.getByLabel("Tag", { exact: true }).selectOption({ label: "canton" });
     expect(await countShown(page)).toBe(10);
-    await page.getByLabel("Order").selectOption("gain");
-    const titles = await page.locator(".catalogue > :not([hidden]) h2").allTextContents();
+    const titles = await page.locator("[data-list] > :not([hidden]) .gain-link").allTextContents();
     expect(titles).toEqual(
       [180, 160, 140, 120, 100, 80, 60, 40, 20, 0].map((number) => `Proposal number ${number}`),
     );
@@ -162,9 +161,9 @@ test("by the keyboard alone: to the field, words, a choice, and to the first hit
     expect(await countShown(page)).toBe(10);
     for (let presses = 0; presses < 8; presses += 1) {
       await page.keyboard.press("Tab");
-      if ((await page.locator(".catalogue h2 a:focus").count()) === 1) break;
+      if ((await page.locator("[data-list] a:focus").count()) === 1) break;
     }
-    const [first] = await page.locator(".catalogue > :not([hidden]) h2 a").allTextContents();
+    const [first] = await page.locator("[data-list] > :not([hidden]) .gain-link").allTextContents();
     expect(await page.locator(":focus").textContent()).toBe(first);
   });
 });
@@ -235,7 +234,7 @@ test("without script every study is there, with ways to tags and authors, and no
   await visit(
     home(),
     async ({ page }) => {
-      expect(await page.locator(".catalogue > *").count()).toBe(200);
+      expect(await page.locator("[data-list] > *").count()).toBe(200);
       expect(await page.locator(".finder").isVisible()).toBe(false);
       expect(await page.locator(".shelves a").allTextContents()).toEqual([
         ...["Tags", "canton", "charge", longTag],

@@ -22,6 +22,7 @@ import { presentRefer, type ReferView } from "./refer.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import { presentStrip, type StripView } from "./strip.ts";
 import type { SummaryRow } from "./study.ts";
+import { formatTitle } from "./title.ts";
 import { describeEdge } from "./words.ts";
 
 export interface EdgePage {
@@ -108,7 +109,11 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     path,
     kind: "one edge of an unofficial flag redesign study",
   });
-  const picture = pictureEdge({ folder, title, studyTitle: study.title, outcome, row }, gallery, format);
+  const picture = pictureEdge(
+    { folder, title, studyTitle: formatTitle(study), outcome, row },
+    gallery,
+    format,
+  );
   return {
     folder,
     slug: study.slug,
@@ -116,7 +121,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     picture,
     title,
     renamed: row.renamed,
-    study: { title: study.title, address: link(studyPath), table: link(`${studyPath}#edges`) },
+    study: { title: formatTitle(study), address: link(studyPath), table: link(`${studyPath}#edges`) },
     status: presentStatus(study.status),
     outcome: { word: outcome, sentence },
     row,
@@ -155,7 +160,7 @@ function frameEdge(
   const studyUrl = formatCanonical(gallery.address, formatStudyPath(study.slug));
   const head = {
     path: place(edge),
-    title: `${title}, in ${study.title}`,
+    title: `${title}, in ${formatTitle(study)}`,
     description,
     picture: { path: `/${picture.file}`, alt: describePicture(picture) },
     isArticle: true,

@@ -25,7 +25,7 @@ import { type OptionsView, presentOptions } from "./options.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { findChanged, type Swatch } from "./paint.ts";
 import { capitalise } from "./phrase.ts";
-import { type DrawnPlate, type Plate, presentPlate } from "./plate.ts";
+import { type DrawnPlate, type Plate, presentPair } from "./plate.ts";
 import { recordStudy } from "./record.ts";
 import { presentRefer, type ReferView } from "./refer.ts";
 import { presentScale, type ScaleView } from "./scale.ts";
@@ -33,6 +33,7 @@ import { presentSeen, type SeenView } from "./seen.ts";
 import { presentSizes, type SizeRow } from "./size.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import { presentStrip, type StripView } from "./strip.ts";
+import { formatTitle } from "./title.ts";
 import { describeChange, describeVerdict, type VerdictView } from "./verdict.ts";
 import { describeInWords } from "./words.ts";
 
@@ -41,6 +42,7 @@ export interface StudyPage extends Byline {
   readonly frame: Frame;
   readonly picture: LinkPicture;
   readonly title: string;
+  readonly flag: string | undefined;
   readonly status: StatusView;
   readonly change: { readonly sentence: string; readonly swatches: readonly [Swatch, Swatch] };
   readonly verdict: VerdictView;
@@ -94,6 +96,7 @@ export function presentStudy(
   return {
     slug: study.slug,
     title: study.title,
+    flag: study.flag,
     status: presentStatus(study.status),
     ...presentByline(study, link, format),
     ...presentCase(result, gallery, format),
@@ -128,7 +131,7 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
   const summary = presentSummary(comparison, format);
   const share = { path: `${path}${linkFile}`, alt: describePicture(picture) };
   const record = recordStudy(study, gallery, description);
-  const head = { path, title: study.title, description, picture: share, isArticle: true, record };
+  const head = { path, title: formatTitle(study), description, picture: share, isArticle: true, record };
   const numbers = summary.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
   return {
     frame: presentFrame({ ...head, section: "studies" }, gallery, format),
@@ -137,7 +140,7 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
     verdict,
     refer,
     answer: presentAnswer(gallery.answer, {
-      title: study.title,
+      title: formatTitle(study),
       edge: undefined,
       stamped: refer.stamped,
       numbers: [`${sentence} ${verdict.word}.`, ...numbers],
@@ -163,10 +166,7 @@ function presentFigures(result: StudyResult, gallery: Gallery, link: Linker, for
   const { comparison } = result;
   const path = formatStudyPath(result.study.slug);
   const src = (file: string) => link(`${path}${file}.svg`);
-  const plates: readonly [Plate, Plate] = [
-    presentPlate("Original", src("original"), comparison.before, format),
-    presentPlate("Redesign", src("redesign"), comparison.after, format),
-  ];
+  const plates = presentPair(result, link, format);
   return {
     plates,
     sizes: presentSizes(comparison.before.proportions, link, path),
