@@ -453,6 +453,17 @@ test.each([
   });
 });
 
+test("the rules are an index, and the address of a rule opens its entry", async () => {
+  await visit(at("demo", "rules/"), { javaScriptEnabled: false }, async ({ page }) => {
+    expect(await page.locator("details.rule").count()).toBeGreaterThan(100);
+    expect(await page.locator("details.rule[open]").count()).toBe(0);
+  });
+  await visit(at("demo", "rules/#study-unknown-key"), { javaScriptEnabled: false }, async ({ page }) => {
+    expect(await page.locator("details.rule[open] code").first().textContent()).toBe("study/unknown-key");
+    expect(await page.locator("details.rule[open]").count()).toBe(1);
+  });
+});
+
 test("the keyboard narrows the list by words and widens it again; without a hit the page says so", async () => {
   await visit(at("demo", ""), {}, async ({ page }) => {
     const shown = () => page.locator("[data-list] > :not([hidden])").count();
