@@ -23,6 +23,7 @@ export default defineConfig({
   root: fileURLToPath(new URL("..", import.meta.url)),
   define: await translateChildren(),
   test: {
+    globalSetup: "tests/kept.ts",
     testTimeout: 60_000,
     hookTimeout: 240_000,
     pool: "forks",
