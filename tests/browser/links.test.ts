@@ -7,6 +7,7 @@ import { renderPages } from "../../src/site/pages.ts";
 import { presentSite } from "../../src/site/present/site.ts";
 import type { GalleryResult } from "../../src/study/result.ts";
 import { analyseGallery } from "../../src/study/run.ts";
+import { openKept } from "../kept.ts";
 import { readHtml, readXml } from "../site/dom.ts";
 import { checkOpenGraph, checkRecord } from "../site/heads.ts";
 import { readCsv, readSchemas } from "../site/schemas.ts";
@@ -154,7 +155,7 @@ function findFault(
 const demoAddress = "https://example.org/counterchange/";
 let demo: GalleryResult;
 beforeAll(async () => {
-  demo = await analyseGallery(content, { drafts: false });
+  demo = await analyseGallery(content, { drafts: false, store: await openKept() });
   expect(demo.gallery.address.replace(/\/?$/, "/")).toBe(demoAddress);
 }, 120_000);
 

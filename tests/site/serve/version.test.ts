@@ -9,6 +9,7 @@ import { loadTemplates } from "../../../src/site/serve/templates.ts";
 import { Version } from "../../../src/site/serve/version.ts";
 import type { GalleryResult } from "../../../src/study/result.ts";
 import { analyseGallery } from "../../../src/study/run.ts";
+import { openKept } from "../../kept.ts";
 import { gallery, studyResult } from "../sample.ts";
 import { serve } from "./serving.ts";
 
@@ -34,7 +35,7 @@ const withoutFaces = (sheet: Buffer): Buffer =>
 
 test("the demo: each file over HTTP, and none that is not built; pictures of two studies", async () => {
   const content = join(import.meta.dirname, "../../../content");
-  const { files } = await listSite(await analyseGallery(content), "/");
+  const { files } = await listSite(await analyseGallery(content, { store: await openKept() }), "/");
   const served = await serve(content);
   const isPicture = (path: string): boolean => /^studies\/.*\.png$/.test(path);
   const drawn = new Set(["kedgeport", "lockmouth"]);

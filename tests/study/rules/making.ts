@@ -7,6 +7,7 @@ import { loadGallery, readOriginal } from "../../../src/study/load.ts";
 import { checkProse } from "../../../src/study/prose.ts";
 import type { Rule } from "../../../src/study/rules/rule.ts";
 import { analyseGallery } from "../../../src/study/run.ts";
+import { openKept } from "../../kept.ts";
 import { rightDrawing, rightGallery, rightStudy } from "../mistakes.ts";
 import { told } from "./told.ts";
 
@@ -120,7 +121,7 @@ export async function inFolder<T>(files: Files, work: (root: string) => Promise<
 /** The rules of all problems of a content folder, each once. */
 export async function rulesIn(files: Files): Promise<readonly string[]> {
   return inFolder(files, async (root) => {
-    const { problems } = await analyseGallery(root, { drafts: true });
+    const { problems } = await analyseGallery(root, { drafts: true, store: await openKept() });
     return [...new Set(problems.map(({ rule }) => rule))];
   });
 }
