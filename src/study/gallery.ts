@@ -1,5 +1,6 @@
 // Floor 5. The bytes of gallery.yaml → the settings of a gallery, every default filled in.
 import { defaultCloth } from "../colour/cloth.ts";
+import { locate } from "../problem/locate.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
 import { parseAnswer } from "./answer.ts";
@@ -50,7 +51,7 @@ export function parseGallery(
   const placed = placeFindings(source, yaml.value, lastLine, [...findings, ...checkMissing(raw)]);
   const gallery = fillIn(raw, wrong);
   const place = gallery.compareWith === undefined ? undefined : yaml.value.places.get("compareWith");
-  const at = place && { place, sourceLine: source.lines[place.line - 1] ?? "" };
+  const at = place && locate(source.lines[place.line - 1] ?? "", place);
   return {
     value: at === undefined ? gallery : { ...gallery, compareWithAt: at },
     problems: [...yaml.problems, ...placed],

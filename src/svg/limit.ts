@@ -26,6 +26,4 @@ export const limit = {
   /** Characters of any value that is not a path, a list of points, a style or free text. */
   valueLength: 4096,
   paints: 1_000,
-  /** Warnings that are listed for one drawing. */
-  warnings: 200,
 } as const;
