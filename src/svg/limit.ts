@@ -8,6 +8,8 @@ export const limit = {
   attributes: 200,
   entityReferences: 256,
   entityLength: 255,
+  /** Elements in one another, with those that references put there. */
+  chain: 256,
   instances: 200_000,
   /** Points of all paths, with their repetitions. */
   vertices: 1_000_000,
