@@ -91,7 +91,12 @@ export function missingGallery(file: string, names: readonly string[]): Problem 
   const near = names.find((name) => /^gallery\.(?:ya?ml|ya?ml\.txt|txt)$/i.test(name));
   if (near !== undefined) {
     const reason = `${quoteText(near)} is not read: the settings of a gallery are in gallery.yaml.`;
-    return { ...base, file: file.replace(/[^/]*$/, near), reason, hint: "Rename it to: gallery.yaml" };
+    return {
+      ...base,
+      file: file.replace(/(?<![^/])[^/]*$/, near),
+      reason,
+      hint: "Rename it to: gallery.yaml",
+    };
   }
   return {
     ...base,
