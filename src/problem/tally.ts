@@ -2,9 +2,15 @@
 import { compareProblems, type Problem, type Severity } from "./problem.ts";
 
 /** Most problems of one rule that are told of one file. */
-export const mostOfKind = 20;
+const mostOfKind = 20;
 
-/** Takes problems one by one. `problems` has the first 20 of each kind and file, and one that counts the others. */
+/** Longest reason, and longest hint, in characters. A hint may propose a line of a few hundred. */
+const longest = 2000;
+
+/**
+ * Takes problems one by one. `problems` has the first 20 of each kind and file, and one that counts the others; what is
+ * longer than 2,000 characters in them is cut.
+ */
 export class Tally {
   readonly problems: Problem[] = [];
   private readonly kinds = new Map<string, { told: number; more: number; at: number }>();
@@ -16,7 +22,7 @@ export class Tally {
     this.kinds.set(key, kind);
     if (more === undefined && kind.told < mostOfKind) {
       kind.told += 1;
-      this.problems.push(problem);
+      this.problems.push(shorten(problem));
       return;
     }
     kind.more += more ?? 1;
@@ -24,6 +30,16 @@ export class Tally {
     const reason = `And ${kind.more} more of this kind, ${rule}.`;
     this.problems[kind.at] = { rule, severity, file, reason, more: kind.more };
   }
+}
+
+function shorten(problem: Problem): Problem {
+  const { reason, hint = "" } = problem;
+  if (reason.length <= longest && hint.length <= longest) return problem;
+  return { ...problem, reason: cut(reason), ...(problem.hint === undefined ? {} : { hint: cut(hint) }) };
+}
+
+function cut(text: string): string {
+  return text.length <= longest ? text : `${text.slice(0, longest - 1)}…`;
 }
 
 /** Returns `problems` in their order, of each kind in a file the first 20 and one that counts the others. */

@@ -45,6 +45,14 @@ test("what was counted before is added, so that a second time changes nothing", 
   expect(countSeverity(limitProblems([...once, ...once]), "warning")).toBe(400);
 });
 
+test("what is told is cut at 2,000 characters", () => {
+  const [long] = limitProblems([{ ...make(1), reason: "a".repeat(500_000), hint: "b".repeat(2001) }]);
+  expect(long?.reason).toBe(`${"a".repeat(1999)}…`);
+  expect(long?.hint).toBe(`${"b".repeat(1999)}…`);
+  const [short] = limitProblems([{ ...make(1), reason: "a".repeat(2000) }]);
+  expect(short).toEqual({ ...make(1), reason: "a".repeat(2000) });
+});
+
 test("one by one they are told as they come", () => {
   const tally = new Tally();
   for (const problem of [...many(25), make(7, "svg/text")]) tally.add(problem);
