@@ -106,6 +106,18 @@ function isEcho(source: Source, hint: string): boolean {
   return typed !== undefined && source.lines.some((line) => line.trim() === typed);
 }
 
+const nestedDeep: Explanation = {
+  reason: "Lists and maps are nested too deeply.",
+  hint: "No key needs more than three levels.",
+};
+
+/** Returns the problem of YAML that is nested so deep that nobody can say where: it stands at the longest line. */
+export function tooDeep(source: Source): Problem {
+  const longest = Math.max(...source.lines.map((line) => line.length));
+  const line = source.lines.findIndex(({ length }) => length === longest) + 1;
+  return problemAt(source, { line, column: 1 }, { rule: "study/yaml-syntax", ...nestedDeep });
+}
+
 /** Shows the line under the one before it, both beginning in the same column. */
 function explainIndentation(source: Source, { line }: Place): Explanation {
   const reason = "The spaces before this line do not fit the lines around it.";
@@ -133,10 +145,7 @@ function explain(error: YAMLError, source: Source, place: Place): Explanation {
   const quote = quoteValue(line) ?? otherwise;
   switch (error.code) {
     case "RESOURCE_EXHAUSTION":
-      return {
-        reason: "Lists and maps are nested too deeply.",
-        hint: "No key needs more than three levels.",
-      };
+      return nestedDeep;
     case "BAD_SCALAR_START": {
       const sign = quoteText(line[place.column - 1] ?? "");
       return {
