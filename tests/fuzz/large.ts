@@ -11,12 +11,15 @@ export interface Large {
   readonly text: string;
 }
 
-/** Bytes of a file of each kind; front matter has a limit of its own. */
-const bytes: Readonly<Record<Kind, number>> = {
-  "front matter": 8 * 1024 - 200,
-  settings: textFileBytes,
-  prose: textFileBytes - 300,
-  drawing: limit.fileBytes,
+/**
+ * Bytes of the files of each kind: as many as there may be; front matter has a limit of its own. And fewer, as what is
+ * longer than a value may be is refused before anyone looks into it.
+ */
+const bytes: Readonly<Record<Kind, readonly number[]>> = {
+  "front matter": [8 * 1024 - 200, 1200, 200],
+  settings: [textFileBytes, 900],
+  prose: [textFileBytes - 300, 200],
+  drawing: [limit.fileBytes, limit.valueLength],
 };
 
 const keys = 'original: original.svg\nchange: { replace: "#7a1020", with: "#f4c430" }\n';
@@ -95,6 +98,9 @@ const places: Readonly<Record<Kind, readonly string[]>> = {
   ],
 };
 
+/** What a piece has in place of the number of its turn. */
+const turn = "\0";
+
 const signs = [
   ..."a1 -.,:;#/\\\"'`*_~<>[](){}&%@!|=+?\t\n",
   "\u00a0",
@@ -141,6 +147,9 @@ const pieces: Readonly<Record<Kind, readonly string[]>> = {
       "\u00a0a: b\n",
       "a\u00a0b: ",
       "with a ",
+      "a\0: 1\n",
+      "a\0: 1, ",
+      '"a\0": b\n',
       "replace ",
     ],
   ],
@@ -176,6 +185,17 @@ const pieces: Readonly<Record<Kind, readonly string[]>> = {
       "[a](b:c) ",
       "![a](b) ",
       "![a](b)\n\n",
+      "[a\0]: b\n",
+      "[a](<b",
+      "[ (](",
+      "![[]()",
+      "**x [a*b**c*](d) ",
+      "a<!-- ",
+      "\\``",
+      "<!A ",
+      "<?",
+      "*_* ",
+      "a **a ",
       "*a ",
       "a*",
       "*a_ ",
@@ -218,6 +238,12 @@ const pieces: Readonly<Record<Kind, readonly string[]>> = {
       '<use href="#a"/>',
       '<path fill="url(#a)"/>',
       "<style>a{}</style>",
+      '<g id="a\0"/>',
+      '<use id="a\0" href="#b\0"/>',
+      '<path class="a\0" fill="red"/>',
+      ".a\0{fill:red}",
+      "#a\0,",
+      ' a\0=""',
       "&amp;",
       "&a;",
       ' a=""',
@@ -261,16 +287,21 @@ const pieces: Readonly<Record<Kind, readonly string[]>> = {
 /** Every large file, the pieces of a place one after another. */
 export function* listLarge(): Generator<Large> {
   for (const kind of Object.keys(places) as Kind[])
-    for (const place of places[kind])
-      for (const piece of pieces[kind]) {
-        const name = `${kind}: ${JSON.stringify(piece)} in ${JSON.stringify(place.slice(0, 80))}`;
-        yield { name, kind, text: fill(place, piece, bytes[kind]) };
-      }
+    for (const most of bytes[kind])
+      for (const place of places[kind])
+        for (const piece of pieces[kind]) {
+          const name = `${kind}, ${most} bytes: ${JSON.stringify(piece)} in ${JSON.stringify(place.slice(-60))}`;
+          yield { name, kind, text: fill(place, piece, most) };
+        }
 }
 
 function fill(place: string, piece: string, most: number): string {
   const size = (text: string): number => Buffer.byteLength(text);
   const holes = place.split("%");
   const room = (most - size(holes.join(""))) / (holes.length - 1);
-  return holes.join(piece.repeat(Math.max(1, Math.floor(room / size(piece)))));
+  const turns = Math.max(1, Math.floor(room / size(piece.replaceAll(turn, "12345"))));
+  const own = piece.includes(turn)
+    ? Array.from({ length: turns }, (_, index) => piece.replaceAll(turn, String(index))).join("")
+    : piece.repeat(turns);
+  return holes.join(own);
 }
