@@ -1,9 +1,7 @@
 // Floor 7. The command check: every problem of a content folder, and nothing written.
-import { randomUUID } from "node:crypto";
 import { plainProblem } from "../problem/plain.ts";
-import type { Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/report.ts";
-import { formatAnnotations, guardText, isOnActions } from "./annotation.ts";
+import { formatAnnotations, isOnActions } from "./annotation.ts";
 import { openCache } from "./cache.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
 import { spellCommands } from "./invocation.ts";
@@ -30,15 +28,11 @@ export async function run(given: Given, output: Output): Promise<number> {
     output.data(JSON.stringify({ schemaVersion, problems: problems.map(plainProblem) }, null, 2));
   else if (switches.has("markdown")) output.data(formatMarkdown(problems));
   else {
-    if (problems.length > 0) output.data(formatReport(problems));
+    if (problems.length > 0) {
+      output.data(spellCommands(formatProblems(problems)));
+      if (isOnActions(process.env)) output.data(formatAnnotations(problems, process.env), true);
+    }
     output.message(`${countProblems(problems)}; ${count(studies.length, "good study", "good studies")}.`);
   }
   return status;
-}
-
-/** On GitHub Actions the report, kept from being read as commands, and then an annotation for each problem. */
-function formatReport(problems: readonly Problem[]): string {
-  const report = spellCommands(formatProblems(problems));
-  if (!isOnActions(process.env)) return report;
-  return `${guardText(report, randomUUID())}\n${formatAnnotations(problems, process.env)}`;
 }

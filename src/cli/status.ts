@@ -1,5 +1,6 @@
 // Floor 7. What problems come to: an exit status, and a number in words.
 import { hasError, type Problem } from "../problem/problem.ts";
+import { countSeverity } from "../problem/tally.ts";
 
 /**
  * Returns the exit status of what was found: 2 where what was named on the command line is not there, or is no file, and
@@ -17,8 +18,8 @@ export function statusOf(problems: readonly Problem[], isStrict = false): number
 
 /** Returns the numbers of errors and warnings in words: `2 errors, 1 warning`. */
 export function countProblems(problems: readonly Problem[]): string {
-  const errors = problems.filter(({ severity }) => severity === "error").length;
-  return `${count(errors, "error", "errors")}, ${count(problems.length - errors, "warning", "warnings")}`;
+  const [errors, warnings] = [countSeverity(problems, "error"), countSeverity(problems, "warning")];
+  return `${count(errors, "error", "errors")}, ${count(warnings, "warning", "warnings")}`;
 }
 
 /** Returns a number with its noun: `1 study`, `3 studies`. */

@@ -40,7 +40,7 @@ export function listWords({ study, comparison, change }: StudyResult): readonly 
 
 /** Prose without what is not read: figures, and where links lead. */
 function readProse(body: string): string {
-  return body.replace(/^::.*$/gm, " ").replace(/\]\([^)]*\)/g, " ");
+  return body.replace(/^::.*$/gm, " ").replace(/\]\([^()]*\)/g, " ");
 }
 
 /** Small letters without their marks, so that `Café` is found by `cafe`. The script find.js folds the same way. */

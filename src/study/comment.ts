@@ -26,7 +26,7 @@ export function findComment(
 ): Comment | undefined {
   if (!textPaths.test(path)) return undefined;
   const rest = line.slice(column - 1);
-  const words = /^ #+(.*)$/.exec(rest)?.[1]?.trim() ?? "";
+  const words = /^ #+/.test(rest) ? rest.replace(/^ #+/, "").trim() : "";
   if (words === "") return undefined;
   const typed =
     start === undefined

@@ -123,7 +123,7 @@ export async function readDrawing(file: string): Promise<Outcome<Uint8Array>> {
 
 /** Returns the path of a content folder as messages show it: with `/`, and none at its end. */
 export function showFolder(contentDir: string): string {
-  return contentDir.replace(/\\/g, "/").replace(/(.)\/+$/, "$1");
+  return contentDir.replace(/\\/g, "/").replace(/(?<=[^/])\/+$/, "");
 }
 
 /** Returns the problem where `root` cannot be a content folder: no folder, or one that lies in a gallery and is none. */

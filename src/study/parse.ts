@@ -1,6 +1,7 @@
 // Floor 5. The bytes of a study.md, or of study.yaml and prose.md → a checked study, or every problem they have.
 import { join } from "node:path";
 import { parseColour } from "../colour/parse.ts";
+import { locate } from "../problem/locate.ts";
 import { hasError, type Outcome, type Place, type Problem } from "../problem/problem.ts";
 import { cleanText, control, nameCharacter } from "./clean.ts";
 import { placeFindings } from "./finding.ts";
@@ -151,7 +152,7 @@ function placesOf(source: Source, data: YamlData): Study["places"] {
   return new Map(
     Array.from(
       data.places,
-      ([path, place]) => [path, { place, sourceLine: source.lines[place.line - 1] ?? "" }] as const,
+      ([path, place]) => [path, locate(source.lines[place.line - 1] ?? "", place)] as const,
     ),
   );
 }

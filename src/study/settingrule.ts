@@ -36,7 +36,7 @@ function checkAddress(address: string): Finding[] {
 /** Pages stand below the address: nothing can follow a query or a fragment. */
 function refuseQuery(address: string): Finding[] {
   const reason = `“address” is ${quoteText(address)}; pages cannot stand behind a ? or a #.`;
-  const hint = `Type: address: ${address.replace(/[?#].*$/s, "")}`;
+  const hint = `Type: address: ${address.replace(/[?#].*/s, "")}`;
   return wrong("study/wrong-address", "address", reason, hint);
 }
 

@@ -97,7 +97,9 @@ function findExcess({ instances, vertices, layers, depth }: Extent): string | un
     return `The paths have ${formatCount(vertices)} points with their repetitions; at most ${limit.vertices} are drawn.`;
   if (layers > limit.layers)
     return `Masks, clip paths, patterns and translucent groups come to ${formatCount(layers)}; at most ${limit.layers} are drawn.`;
-  return depth > 4 * limit.depth ? `Repetitions by <use> are nested ${depth} deep.` : undefined;
+  return depth > limit.chain
+    ? `References lead on from one to another more than ${limit.chain} times.`
+    : undefined;
 }
 
 function diagonalOf(root: SvgElement): number {

@@ -1,5 +1,6 @@
 // Floor 2, part of step 2. Follows every reference of a drawing once, and counts how much is drawn in the end.
 import type { Cascade } from "./cascade.ts";
+import { limit } from "./limit.ts";
 import { findHref, type SvgElement } from "./tree.ts";
 import { findReference } from "./value.ts";
 
@@ -50,6 +51,8 @@ export class Graph {
     if (known !== undefined) return known;
     const seen = this.path.indexOf(element);
     if (seen >= 0) return this.circleFrom(seen, element);
+    // It is refused whatever lies further down, and a chain may be longer than the stack.
+    if (this.path.length > limit.chain) return { ...nothing, depth: Number.POSITIVE_INFINITY };
     this.path.push(element);
     const inside = this.measureAll(this.contentOf(element));
     if (isCircle(inside)) return inside;

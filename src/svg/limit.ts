@@ -8,6 +8,8 @@ export const limit = {
   attributes: 200,
   entityReferences: 256,
   entityLength: 255,
+  /** Elements in one another, with those that references put there. */
+  chain: 256,
   instances: 200_000,
   /** Points of all paths, with their repetitions. */
   vertices: 1_000_000,
@@ -26,6 +28,4 @@ export const limit = {
   /** Characters of any value that is not a path, a list of points, a style or free text. */
   valueLength: 4096,
   paints: 1_000,
-  /** Warnings that are listed for one drawing. */
-  warnings: 200,
 } as const;

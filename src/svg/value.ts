@@ -1,18 +1,18 @@
 // Floor 2. Checks single attribute and property values: numbers, paths, references, paints.
 import { limit } from "./limit.ts";
 
-const number = String.raw`[+-]?(?:\d{1,60}\.?\d*|\.\d+)(?:[eE][+-]?\d{1,2})?`;
+const number = String.raw`[+-]?(?:\d{1,60}(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d{1,2})?`;
 const unit = "(?:px|pt|pc|mm|cm|in|em|ex|rem|%)?";
 const lengthPattern = new RegExp(`^\\s*${number}${unit}\\s*$`);
-const lengthsPattern = new RegExp(`^\\s*(?:${number}${unit}(?:\\s*,\\s*|\\s+|$))*\\s*$`);
+const lengthsPattern = new RegExp(`^(?:${number}${unit}(?:\\s*,\\s*|\\s+))*(?:${number}${unit})?$`);
 const pointsPattern = /^[-+\d.eE,\s]*$/;
 const pathPattern = /^[MmZzLlHhVvCcSsQqTtAa0-9eE+\-., \t\n]*$/;
 const transformPattern =
-  /^(?:[\s,]*(?:matrix|translate|scale|rotate|skewX|skewY)\s*\(\s*[-+.,\deE\s]*\))*[\s,]*$/;
-const referencePattern = /^\s*url\(\s*(?:"#([^"\\]*)"|'#([^'\\]*)'|#([^()'"\\]*?))\s*\)/i;
+  /^(?:[\s,]*(?:matrix|translate|scale|rotate|skewX|skewY)\s*\([-+.,\deE\s]*\))*[\s,]*$/;
+const referencePattern = /^\s*url\(\s*(?:"#([^"\\]*)"\s*|'#([^'\\]*)'\s*|#([^()'"\\]*))\)/i;
 /** One token of a plain value: blank, comma, slash, hex colour, number, word, colour function. */
 const plainToken =
-  /\s+|[,/]|#[\da-f]{3,8}(?![\w-])|[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d{1,2})?(?:%|[a-z]+)?(?![\w(-])|-?[a-z][\w-]*(?![\w(-])|(?:rgba?|hsla?|hwb|lab|lch|oklab|oklch|color)\([-+\w\s.,%/]*\)/iy;
+  /\s+|[,/]|#[\da-f]{3,8}(?![\w-])|[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d{1,2})?(?:%|[a-z]+)?(?![\w(-])|-?[a-z][\w-]*(?![\w(-])|(?:rgba?|hsla?|hwb|lab|lch|oklab|oklch|color)\([-+\w\s.,%/]*\)/iy;
 
 /** Whether `text` is one finite number with an optional unit. */
 export function isLength(text: string): boolean {
@@ -21,7 +21,7 @@ export function isLength(text: string): boolean {
 
 /** Whether `text` is a list of finite lengths (`stroke-dasharray`), or empty. */
 export function isLengthList(text: string): boolean {
-  return lengthsPattern.test(text);
+  return lengthsPattern.test(text.trim());
 }
 
 /** Whether `text` holds nothing but coordinates. */
@@ -63,7 +63,7 @@ export function findReference(text: string): string | null | undefined {
   if (!/url\s*\(/i.test(text)) return undefined;
   const match = referencePattern.exec(text);
   if (match === null || /url\s*\(/i.test(text.slice(match[0].length))) return null;
-  return match[1] ?? match[2] ?? match[3] ?? null;
+  return match[1] ?? match[2] ?? match[3]?.trimEnd() ?? null;
 }
 
 /** Whether a dash pattern is so fine against `diagonal` (user units) that drawing it costs more than it shows. */

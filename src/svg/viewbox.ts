@@ -3,7 +3,7 @@ import { limit } from "./limit.ts";
 import type { Reporter } from "./report.ts";
 import type { SvgElement, ViewBox } from "./tree.ts";
 
-const numberPattern = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d{1,2})?$/;
+const numberPattern = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d{1,2})?$/;
 
 /**
  * Returns the drawing's rectangle in user units.
@@ -52,7 +52,7 @@ export function findViewBox(root: SvgElement, reporter: Reporter): ViewBox | und
 
 function parseViewBox(text: string): ViewBox | undefined {
   if (text.length > limit.valueLength) return undefined;
-  const parts = text.trim().split(/\s*,\s*|\s+/);
+  const parts = text.trim().split(/(?<!\s)\s*,\s*|(?<!\s)\s+/);
   if (parts.length !== 4 || !parts.every((part) => numberPattern.test(part))) return undefined;
   const [x = 0, y = 0, width = 0, height = 0] = parts.map(Number);
   return { x, y, width, height };

@@ -228,7 +228,7 @@ class Builder {
         "Write &amp; in its place.",
       );
     }
-    const cause = message.replace(/^[^:]*:?\d+:\d+:\s*/, "").replace(/\.$/, "");
+    const cause = message.replace(/^(?:[^:]*:)?\d+:\d+:\s*/, "").replace(/\.$/, "");
     const { place, reason, hint } = describeMalformed(cause, {
       lines: this.reporter.lines,
       here,

@@ -565,6 +565,11 @@ const prose: readonly StudyMistake[] = [
     typed: { "is not there.\n": "is not there.\n\n![The ferry](ferry.jpg)\n" },
   },
   {
+    slug: "link-in-prose",
+    what: "a link to no page",
+    typed: { "is not there.\n": "is not there: see [the book](ftp://flags.example/ferries).\n" },
+  },
+  {
     slug: "html-in-prose",
     what: "HTML in the prose",
     typed: { "is not there.\n": "is <b>not there</b>.<br>\n" },

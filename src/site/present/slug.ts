@@ -15,7 +15,7 @@ export function slugOf(name: string): string {
     .replace(/\p{M}/gu, "")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-+|-+$/g, "")
+    .replace(/^-|-$/g, "")
     .slice(0, 60);
   if (/^[a-z0-9]+(?:[ -][a-z0-9]+)*$/i.test(clean) && clean.length <= 60) return plain;
   const digits = createHash("sha256").update(clean.toLowerCase()).digest("hex").slice(0, 4);

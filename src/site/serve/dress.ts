@@ -19,7 +19,7 @@ export function dressPage(html: string, mark: string): string {
 export function undressPage(html: string): string {
   return html
     .replace(`content="${servedPolicy}"`, `content="${pagePolicy}"`)
-    .replace(/<link rel="stylesheet" href="\/_serve\/[^>]*><script src="\/_serve\/[^>]*><\/script>/, "");
+    .replace(/<link rel="stylesheet" href="\/_serve\/[^<>]*><script src="\/_serve\/[^<>]*><\/script>/, "");
 }
 
 /** The policy of a served page, as its meta element carries it. */

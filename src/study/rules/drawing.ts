@@ -208,15 +208,4 @@ export const drawingRules: readonly Rule[] = [
       right: "a shape with a fill of its own",
     },
   },
-  {
-    id: "svg/more",
-    severity: "warning",
-    means: "There are more than 200 warnings for one drawing; the rest is not listed.",
-    why: "A plain export has none of what they are about.",
-    example: {
-      file: "told",
-      wrong: "300 elements of another program",
-      right: "the flag saved as a plain SVG",
-    },
-  },
 ];

@@ -201,6 +201,17 @@ export const textRules: readonly Rule[] = [
     example: { file: "study.md", wrong: "![The ferry](ferry.jpg)" },
   },
   {
+    id: "study/prose-link",
+    severity: "warning",
+    means: "A link in the prose leads neither into the web, nor to a mail address, nor into the gallery.",
+    why: "A page must not start a program or send a reader's machine to a place that the page does not show.",
+    example: {
+      file: "study.md",
+      wrong: "The wheel is in [the book](ftp://flags.example/ferries).",
+      right: "The wheel is in [the book](https://flags.example/ferries).",
+    },
+  },
+  {
     id: "study/html",
     severity: "warning",
     means: "HTML stands in the prose, and is shown letter for letter.",

@@ -58,6 +58,7 @@ const places: Readonly<Record<string, string>> = {
   "svg/not-well-formed": "</svg>",
   "svg/number": 'r="5"',
   "study/image": prose.trimEnd(),
+  "study/prose-link": prose.trimEnd(),
 };
 
 /** Settings are tried without a study, which would have to be measured; the folder is there. */

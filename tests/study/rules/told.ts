@@ -120,8 +120,4 @@ export const told: Readonly<Record<string, { readonly wrong: Files; readonly rig
     wrong: drawn(uses("", "<style>g:first-child > circle{fill:#7a1020}</style>")),
     right: drawn(uses('fill="#7a1020"')),
   },
-  "svg/more": { wrong: drawn(inside('<a xmlns="http://other.example/"/>'.repeat(300))), right },
 };
-
-/** Rules that never come alone → those that come with them. */
-export const beside: Readonly<Record<string, readonly string[]>> = { "svg/more": ["svg/removed"] };
