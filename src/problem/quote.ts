@@ -1,10 +1,11 @@
 // Floor 0. Makes text from an author safe and short enough to stand in a message.
+import { replaceInvisible } from "./invisible.ts";
 
 /** Longest quoted value in a message, in characters. */
 const longest = 60;
 
 /**
- * Returns `text` in curly quotes, on one line, without control or direction characters, cut to 60 characters.
+ * Returns `text` in curly quotes, on one line, without control or invisible characters, cut to 60 characters.
  *
  * Example: `quoteText("a\u202eb")` is `“a�b”`.
  */
@@ -15,12 +16,12 @@ export function quoteText(text: string): string {
 
 /**
  * Returns `text` with everything that could steer a terminal or reorder a line shown as U+FFFD: C0 and C1 controls
- * (a tab becomes one space), line separators, and the direction controls U+202A–202E, U+2066–2069, U+200E, U+200F.
+ * (a tab becomes one space), halves of a pair, marks of direction, and what cannot be seen and is of no use where it stands.
  *
- * Source: Unicode Standard Annex 9, table of explicit directional formatting characters.
+ * Source: Unicode Standard Annex 9, table of implicit directional marks; invisible.ts for the others.
  */
 export function showText(text: string): string {
-  return text.replace(/\t/g, " ").replace(unsafe, "\ufffd");
+  return replaceInvisible(text.replace(/\t/g, " ").replace(unsafe, "\ufffd"), () => "\ufffd");
 }
 
-const unsafe = /[\p{Cc}\u2028\u2029\u202a-\u202e\u2066-\u2069\u200e\u200f]|\p{Surrogate}/gu;
+const unsafe = /[\p{Cc}\u200e\u200f\u061c]|\p{Surrogate}/gu;

@@ -1,6 +1,7 @@
 // Floor 5. The bytes of a study.md, or of study.yaml and prose.md → a checked study, or every problem they have.
 import { join } from "node:path";
 import { parseColour } from "../colour/parse.ts";
+import { replaceInvisible } from "../problem/invisible.ts";
 import { hasError, type Outcome, type Place, type Problem } from "../problem/problem.ts";
 import { cleanText, control, nameCharacter } from "./clean.ts";
 import { placeFindings } from "./finding.ts";
@@ -37,7 +38,7 @@ export interface ProseFile {
  * `splitFrontMatter` or `joinFiles` and `parseYaml`, and `study/unknown-key`, `study/missing-key`, `study/no-value`,
  * `study/wrong-type`, `study/too-long`, `study/unknown-word`, `study/wrong-colour`, `study/wrong-date`,
  * `study/wrong-tag`, `study/wrong-author`, `study/wrong-name`, `study/name-twice`, `study/part-alone`, `study/focus`, `study/decision-missing`, `study/original-path`,
- * `study/prose-control`.
+ * `study/prose-control`, `study/prose-invisible`, `study/invisible`.
  */
 export function parseStudy(
   origin: StudyOrigin,
@@ -103,6 +104,22 @@ function checkFields(
 function cleanBody(source: Source, front: FrontMatter): Outcome<string> {
   const { text, controls, directions } = cleanText(front.body);
   const problems: Problem[] = [];
+  let hidden: { readonly character: string; readonly at: number } | undefined;
+  const seen = replaceInvisible(text, (character, at) => {
+    // Where a line may break, and which way a sign reads: a text has use for these.
+    if (/[\u00ad\u200b\u2060\u200e\u200f\u061c]/.test(character)) return character;
+    hidden ??= { character, at };
+    return "";
+  });
+  if (hidden !== undefined) {
+    const name = nameCharacter(hidden.character);
+    const { place } = findFirst(front, new RegExp(`\\u{${name.slice(2)}}`, "u"));
+    const reason = `A character that cannot be seen was taken out (${name}).`;
+    const hint = "Type the text again by hand; copying brought the character along.";
+    problems.push(
+      problemAt(source, place, { rule: "study/prose-invisible", severity: "warning", reason, hint }),
+    );
+  }
   if (controls > 0) {
     const { place, character } = findFirst(front, control);
     const reason = `The prose holds a control character (${nameCharacter(character)}); it is shown as \ufffd.`;
@@ -123,7 +140,7 @@ function cleanBody(source: Source, front: FrontMatter): Outcome<string> {
       problemAt(source, place, { rule: "study/direction-control", severity: "warning", reason, hint }),
     );
   }
-  return { value: text, problems };
+  return { value: seen, problems };
 }
 
 function findFirst(front: FrontMatter, wanted: RegExp): { place: Place; character: string } {
