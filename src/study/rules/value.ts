@@ -74,7 +74,8 @@ export const valueRules: readonly Rule[] = [
   {
     id: "study/wrong-date",
     severity: "error",
-    means: "The date is not year, month and day with hyphens, or there is no such day.",
+    means:
+      "The date is not year, month and day with hyphens, there is no such day, or it is more than a year ahead.",
     why: "02.04.2026 is in February for some and in April for others; 2026-04-02 is one day for everybody.",
     example: { file: "study.md", wrong: "date: 02.04.2026", right: "date: 2026-04-02" },
   },
