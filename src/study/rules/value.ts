@@ -206,4 +206,15 @@ export const valueRules: readonly Rule[] = [
       right: "the line in the study that had the address",
     },
   },
+  {
+    id: "study/confusable",
+    severity: "warning",
+    means: "A name is easily taken for another one: of a study's folder, an author or a tag.",
+    why: "Whoever follows one of them and means the other reads what somebody else has to say.",
+    example: {
+      file: "told",
+      wrong: "“Ines Valcourt” in one study and “lnes Valcourt”, with a small L, in another",
+      right: "the name typed the same in both",
+    },
+  },
 ];
