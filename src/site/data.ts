@@ -1,5 +1,6 @@
 // Floor 6. The numbers of the gallery as JSON: one list of all studies, and for each study everything measured.
 import type { ComparedEdge } from "../measure/comparison.ts";
+import { formatJson } from "../measure/json.ts";
 import type { Measure } from "../measure/measure.ts";
 import type { StudyRanking } from "../study/ranking.ts";
 import type { StudyResult } from "../study/result.ts";
@@ -36,7 +37,7 @@ export function formatStudyData(result: StudyResult, gallery: Gallery, address: 
     files: listFiles(study.slug, address),
     edgePages: comparison.edges.map((edge) => ({ a: edge.a, b: edge.b, address: address(place(edge)) })),
   };
-  return `${JSON.stringify(data, null, 2)}\n`;
+  return `${formatJson(data)}\n`;
 }
 
 /** `studies.json`: a line of facts for each study, in the order of the front page. */
@@ -55,7 +56,7 @@ export function formatStudiesData(
       data: address(`${formatStudyPath(result.study.slug)}study.json`),
     })),
   };
-  return `${JSON.stringify(data, null, 2)}\n`;
+  return `${formatJson(data)}\n`;
 }
 
 /** Drawings and tables of the study, and the picture that links to it show. */

@@ -2,6 +2,7 @@
 import { quoteText } from "../problem/quote.ts";
 import { parseAnswer } from "./answer.ts";
 import type { Finding } from "./finding.ts";
+import { checkInvisible } from "./invisible.ts";
 import { checkColour, isRaw, isText } from "./rule.ts";
 import { galleryGuide } from "./settings.ts";
 
@@ -12,6 +13,7 @@ import { galleryGuide } from "./settings.ts";
 export function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[] {
   const { address, language, cloth, palette, compareWith, answer } = raw;
   return [
+    ...checkInvisible(raw),
     ...(isText(address) ? checkAddress(address) : []),
     ...(isText(language) ? checkLanguage(language) : []),
     ...(isRaw(cloth) ? checkCloth(cloth) : []),

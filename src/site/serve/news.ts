@@ -21,7 +21,6 @@ export class News {
     listener.response.writeHead(200, {
       "Content-Type": "text/event-stream",
       "Cache-Control": "no-store",
-      "X-Content-Type-Options": "nosniff",
     });
     // Half a second is soon enough for a server that was started again.
     listener.response.write("retry: 500\n\n");

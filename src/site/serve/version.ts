@@ -77,7 +77,8 @@ export class Version {
     for (const { study, drawings } of this.parts.result.studies)
       if (slug === undefined || slug === study.slug) hash.update(drawings.original).update(drawings.redesign);
     const mark = hash.digest("hex").slice(0, 16);
-    this.marks.set(path, mark);
+    // What is not there is asked for under any number of names.
+    if (this.pages.has(path)) this.marks.set(path, mark);
     return mark;
   }
 

@@ -32,6 +32,7 @@ const places: Readonly<Record<string, string>> = {
   "study/duplicate-key": "status: open",
   "study/yaml-syntax": "title: A lighter ferry wheel",
   "study/prose-control": "The wheel is dark on dark:",
+  "study/prose-invisible": "The wheel is dark on dark:",
   "study/figure": "The wheel is dark on dark: from the quay it is not there.",
   "study/html": "The wheel is dark on dark: from the quay it is not there.",
   "study/decision-missing": "status: open",

@@ -62,6 +62,14 @@ export const told: Readonly<Record<string, { readonly wrong: Files; readonly rig
     },
     right: ferry(key("formerly: [ferry-wheel]")),
   },
+  "study/confusable": {
+    wrong: {
+      ...ferry(rightStudy),
+      "studies/wheel/study.md": rightStudy.replace("[Ines Valcourt]", "[lnes Valcourt]"),
+      "studies/wheel/original.svg": rightDrawing.replace("#1b2a5c", "#0f5a32").replace('r="5"', 'r="2"'),
+    },
+    right: ferry(rightStudy),
+  },
   "study/two-meanings": {
     wrong: pink("pink"),
     right: pink('"#e5709a"'),
