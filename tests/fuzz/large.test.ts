@@ -6,15 +6,15 @@ import { sendLarge } from "./passing.ts";
 /** A hang is what this is about: far longer than anything takes, on a machine with other work. */
 const seconds = 20;
 
-/** The characters of all forms in which problems are printed, handed on and kept, for one file: ten rules would have as many. */
-const mostSaid = 1_000_000;
+/** The characters of all forms in which problems are printed, handed on and kept, for one file. */
+const mostSaid = 200_000;
 
-test("one in a hundred of all, every kind of file among them", { timeout: 600_000 }, async () => {
+test("one in a hundred of all, every kind and size of file among them", { timeout: 600_000 }, async () => {
   const step = 101;
   const { passed, stuck } = await sendLarge(7, step, seconds);
   expect(stuck).toEqual([]);
   expect(passed.length).toBe(Math.ceil(([...listLarge()].length - 7) / step));
-  expect(new Set(passed.map(({ name }) => name.split(":")[0])).size).toBe(4);
+  expect(new Set(passed.map(({ name }) => name.split(":")[0])).size).toBe(9);
   expect(passed.filter(({ size }) => size > mostSaid)).toEqual([]);
   const slowest = Math.max(...passed.map(({ milliseconds }) => milliseconds));
   process.stdout.write(`large: ${passed.length} files, slowest ${(slowest / 1000).toFixed(1)} s\n`);

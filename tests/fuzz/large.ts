@@ -92,6 +92,10 @@ const places: Readonly<Record<Kind, readonly string[]>> = {
       "onclick",
       "x:y",
     ].map((name) => `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><path ${name}="%"/></svg>`),
+    // What fails at its end alone is tried in every way.
+    ...["transform", "stroke-dasharray", "points", "fill", "style"].map(
+      (name) => `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><path ${name}="%!"/></svg>`,
+    ),
     '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><g %/></svg>',
     '<!DOCTYPE svg [%]><svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"/>',
     '<?%?><svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"/>',
