@@ -50,7 +50,8 @@ export function findViewBox(root: SvgElement, reporter: Reporter): ViewBox | und
   return found;
 }
 
-function parseViewBox(text: string): ViewBox | undefined {
+/** Returns four finite numbers as a rectangle, or undefined. */
+export function parseViewBox(text: string): ViewBox | undefined {
   if (text.length > limit.valueLength) return undefined;
   const parts = text.trim().split(/\s*,\s*|\s+/);
   if (parts.length !== 4 || !parts.every((part) => numberPattern.test(part))) return undefined;

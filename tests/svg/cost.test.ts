@@ -67,8 +67,16 @@ describe("checkCost", () => {
       `<style>g g g g g g .a{fill:red}</style>${"<g>".repeat(40)}<rect/>${"</g>".repeat(40)}`,
       "svg/css",
     ],
-    ["siblings of siblings", `<style>.a~.b~.c{fill:red}</style>${"<rect/>".repeat(4000)}`, "svg/css"],
-    ["selectors that look ahead", "<style>:has(~.a){fill:red}</style><rect/>", "svg/css"],
+    [
+      "ancestors in what it is not",
+      `<style>rect:not(g g g g g g .a){fill:red}</style>${"<g>".repeat(40)}<rect/>${"</g>".repeat(40)}`,
+      "svg/css",
+    ],
+    [
+      "a chain of uses as long as may be",
+      `<defs><rect id="u0"/>${times(9000, (index) => `<use id="u${index + 1}" href="#u${index}"/>`)}</defs><use href="#u9000"/>`,
+      "svg/too-many-instances",
+    ],
   ])("refuses %s, within a second", (_, body, rule) => {
     const start = performance.now();
     expect(rulesOf(draw(body))).toEqual([rule]);
