@@ -9,6 +9,9 @@ import type { CollectionFile } from "./files.ts";
 /** Pixels of the longer side. */
 export const longSide = 480;
 
+/** Largest share of the picture in one piece that may differ. */
+export const largestDifference = 0.005;
+
 /** Largest share of the picture in one piece that differs, of what we write, in the browser and as it is measured. */
 export interface ShownProof {
   readonly name: string;
