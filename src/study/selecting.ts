@@ -33,7 +33,8 @@ export function resolveSelector(
     problem: { rule, severity: "error", ...at, reason, hint },
   });
   if (typeof instances === "string") {
-    const reason = `${quoteText(selector)} is no CSS selector that is supported: ${instances}.`;
+    const isNone = instances.startsWith('"');
+    const reason = `${quoteText(selector)} ${isNone ? "is not a CSS selector" : `uses ${instances}, which is not supported`}.`;
     const hint =
       'Type a selector such as "#wheel", "g.star path", "use:nth-child(2)" or "path:not(.ground)".';
     return refuse("study/wrong-selector", reason, hint);

@@ -155,11 +155,14 @@ function report({ local, value, place }: XmlAttribute, reporter: Reporter): unde
     return undefined;
   }
   const what = describe(local);
+  const mended = mendNumber(value);
   reporter.error(
     what === undefined ? "svg/value" : "svg/number",
     place,
     what === undefined ? `${shown} is no value that every program knows.` : `${shown} is not ${what}.`,
-    mendNumber(value) ?? "Export the drawing again, or mend the value by hand.",
+    mended === undefined
+      ? "Export the drawing again, or mend the value by hand."
+      : `Write a point in place of the comma: ${local}="${mended}"`,
   );
   return undefined;
 }

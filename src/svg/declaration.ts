@@ -110,7 +110,7 @@ function describe(name: string, value: string, choice: string): Fault {
     if (unit !== undefined) return describeUnit(`${name}: ${show(value)}`, unit);
     if (!/\(|^(?:inherit|revert|revert-layer)$/i.test(value)) {
       const reason = `${name}: ${show(value)} is not a number that can be drawn.`;
-      return { rule: "svg/number", reason, hint: mendNumber(value) ?? `Write ${choice}.` };
+      return { rule: "svg/number", reason, hint: `Write ${mendNumber(value) ?? choice}.` };
     }
   }
   const reason = `${name} is ${show(value)}, which programs draw differently or not at all.`;

@@ -76,7 +76,7 @@ const property = (inherits: boolean, initial: string, read: Property["read"], ch
 });
 
 const colourChoice = "a hex colour, for example #f4c430";
-const paintChoice = `none, ${colourChoice}, or url(#id) of a gradient or pattern in this file`;
+const paintChoice = `${colourChoice}, none, or url(#id) of a gradient or pattern in this file`;
 const share = "a number from 0 to 1";
 const marker = property(true, "none", readUrl, "none, or url(#id) of a marker in this file");
 const rule = property(true, "nonzero", words("nonzero evenodd"), "nonzero or evenodd");

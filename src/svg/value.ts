@@ -47,11 +47,9 @@ export function findUnit(text: string): string | undefined {
   return undefined;
 }
 
-/** What to write for a number with a comma, as much of the world writes it; undefined for anything else. */
+/** Returns a number with a point in place of a comma, which much of the world writes; undefined for anything else. */
 export function mendNumber(text: string): string | undefined {
-  return /^-?\d+,\d+(?:px)?$/.test(text.trim())
-    ? `Write a point in place of the comma: ${text.trim().replace(",", ".")}`
-    : undefined;
+  return /^-?\d+,\d+(?:px)?$/.test(text.trim()) ? text.trim().replace(",", ".") : undefined;
 }
 
 /** Returns a share as a number from 0 to 1, from a number or a percentage. */

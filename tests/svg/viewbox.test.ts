@@ -15,6 +15,7 @@ describe("findViewBox", () => {
     "",
     'width="100%" height="100%"',
     'width="30"',
+    'width="30mm" height="20mm"',
     'viewBox=""',
     'viewBox="0 0 30"',
     'viewBox="0 0 30 20 10"',
