@@ -3,6 +3,8 @@
 
 export const limit = {
   fileBytes: 512 * 1024,
+  /** A drawing as it is published; less, so that the note of a redesign leaves it one that can be read. */
+  writtenBytes: 500 * 1024,
   elements: 20_000,
   depth: 64,
   attributes: 200,

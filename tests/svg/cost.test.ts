@@ -78,7 +78,6 @@ describe("checkCost", () => {
       `<style>g g g g g g .a{fill:red}</style>${"<g>".repeat(40)}<rect/>${"</g>".repeat(40)}`,
       "svg/css",
     ],
-    ["siblings of siblings", `<style>.a~.b~.c{fill:red}</style>${"<rect/>".repeat(4000)}`, "svg/css"],
     [
       "a chain of 11,000 uses",
       chain(11_000, (a, b) => `<use id="${a}" href="#${b}"/>`),
@@ -94,10 +93,15 @@ describe("checkCost", () => {
       chain(6000, (a, b) => `<clipPath id="${a}" clip-path="url(#${b})"><path/></clipPath>`),
       "svg/too-many-instances",
     ],
-    ["selectors that look ahead", "<style>:has(~.a){fill:red}</style><rect/>", "svg/css"],
+    [
+      "ancestors in what it is not",
+      `<style>rect:not(g g g g g g .a){fill:red}</style>${"<g>".repeat(40)}<rect/>${"</g>".repeat(40)}`,
+      "svg/css",
+    ],
   ])("refuses %s, within a second", (_, body, rule) => {
     const start = performance.now();
-    expect(rulesOf(draw(body))).toEqual([rule]);
+    // Warnings stand in brackets.
+    expect(rulesOf(draw(body)).filter((one) => !one.startsWith("("))).toEqual([rule]);
     expect(performance.now() - start).toBeLessThan(5000);
   });
 

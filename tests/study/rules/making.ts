@@ -54,6 +54,8 @@ const places: Readonly<Record<string, string>> = {
   "svg/reference": "</svg>",
   "svg/dangling": "</svg>",
   "svg/circle": "</svg>",
+  "svg/css": "</svg>",
+  "svg/selector": "</svg>",
   "svg/unsupported": "</svg>",
   "svg/removed": "</svg>",
   "svg/not-well-formed": "</svg>",
