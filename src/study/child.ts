@@ -68,8 +68,10 @@ export class Child {
     return this.job?.waiting.request;
   }
 
+  /** One that is idle tidies up and ends when it is let go; one that is at work may be stuck. */
   kill(): void {
-    this.child.kill("SIGKILL");
+    if (this.isReady && this.job === undefined && this.child.connected) this.child.disconnect();
+    else this.child.kill("SIGKILL");
   }
 
   give(waiting: Waiting): void {

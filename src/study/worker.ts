@@ -27,8 +27,11 @@ process.on("message", (request: Request) => {
     }),
   );
 });
-// A plain exit would wait for a renderer that is stuck.
-process.on("disconnect", () => process.kill(process.pid, "SIGKILL"));
+// A plain exit would wait for a renderer that is stuck; what is to be tidied up at the end is done first.
+process.on("disconnect", () => {
+  process.emit("exit", 0);
+  process.kill(process.pid, "SIGKILL");
+});
 // Started: from here on a job takes its own time, not that of loading.
 tell({ id: 0 });
 
