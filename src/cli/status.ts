@@ -16,6 +16,12 @@ export function statusOf(problems: readonly Problem[], isStrict = false): number
   return hasError(problems) || (isStrict && problems.length > 0) ? 1 : 0;
 }
 
+/** The same for a gallery, in which a fault of ours leaves out one study as any other error does. */
+export function statusOfGallery(problems: readonly Problem[], isStrict = false): number {
+  const others = problems.filter(({ rule }) => rule !== "study/fault");
+  return Math.max(statusOf(others, isStrict), others.length < problems.length ? 1 : 0);
+}
+
 /** Returns the numbers of errors and warnings in words: `2 errors, 1 warning`. */
 export function countProblems(problems: readonly Problem[]): string {
   const [errors, warnings] = [countSeverity(problems, "error"), countSeverity(problems, "warning")];

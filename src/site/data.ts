@@ -5,7 +5,7 @@ import type { Measure } from "../measure/measure.ts";
 import type { StudyRanking } from "../study/ranking.ts";
 import type { StudyResult } from "../study/result.ts";
 import type { Gallery } from "../study/study.ts";
-import { placeEdges } from "./present/edgekey.ts";
+import { listPlacedEdges } from "./present/edgekey.ts";
 import { linkFile } from "./present/linkpicture.ts";
 import { pngFiles } from "./present/notes.ts";
 import { measureVersion, stampOf } from "./present/stamp.ts";
@@ -22,7 +22,6 @@ export type Address = (path: string) => string;
 /** `study.json`: what the author says and everything measured, as `schemas/study.schema.json` describes it. */
 export function formatStudyData(result: StudyResult, gallery: Gallery, address: Address): string {
   const { study, comparison, likeness, ranking } = result;
-  const place = placeEdges(study.slug, comparison);
   const data = {
     schemaVersion,
     schema: address("/schemas/study.schema.json"),
@@ -35,7 +34,11 @@ export function formatStudyData(result: StudyResult, gallery: Gallery, address: 
     ...(ranking === undefined ? {} : plainRanking(ranking)),
     ...(likeness === undefined ? {} : { likeness }),
     files: listFiles(study.slug, address),
-    edgePages: comparison.edges.map((edge) => ({ a: edge.a, b: edge.b, address: address(place(edge)) })),
+    edgePages: listPlacedEdges(study.slug, comparison).map(({ edge: { a, b }, path }) => ({
+      a,
+      b,
+      address: address(path),
+    })),
   };
   return `${formatJson(data)}\n`;
 }

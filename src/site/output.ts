@@ -11,7 +11,7 @@ import { type Lock, LockedError, takeLock } from "./lock.ts";
 import { listForeign } from "./manifest.ts";
 import { findStanding, repair, type Swapped, swapIn } from "./swap.ts";
 import { clearWorkshop, findPlace, type Kept, makeWorkshop, nameIn, type Place } from "./workshop.ts";
-import { writeFresh } from "./writing.ts";
+import { FreshSite } from "./writing.ts";
 
 export interface OutputOptions {
   /** Folders that the site must neither hold nor lie in: the content. */
@@ -27,8 +27,12 @@ export interface OutputOptions {
 export interface Output {
   /** Folders that an earlier build had to leave behind, with files that we did not write. */
   readonly kept: readonly Kept[];
-  /** Makes every file and swaps the whole in. Throws where nothing was changed. */
-  publish(files: readonly SiteFile[]): Promise<Swapped>;
+  /** Makes files of the site to come. Throws where one cannot be made or written: then nothing can be published. */
+  add(files: readonly SiteFile[]): Promise<void>;
+  /** Takes a folder of the site to come out again, `studies/a-wheel`. */
+  drop(folder: string): Promise<void>;
+  /** Makes the last files and swaps the whole in. Throws where nothing was changed. */
+  publish(files?: readonly SiteFile[]): Promise<Swapped>;
 }
 
 /** Our own folders: a site in them would be read as source. */
@@ -51,12 +55,24 @@ export async function withOutput<T>(
   if (options.isForced !== true) await checkOurs(outDir, place);
   let made: readonly string[] = [];
   let lock: Lock | undefined;
+  const fresh = nameIn(place, "fresh");
+  const site = new FreshSite(fresh, disk);
   try {
     made = await makeWorkshop(place, disk);
     lock = await takeTurn(outDir, place, disk, options);
     const kept = await repair(place, disk);
-    return await use({ kept, publish: (files) => publish(files, { outDir, place, disk, options, lock }) });
+    return await use({
+      kept,
+      add: (files) => site.add(files),
+      drop: (folder) => site.drop(folder),
+      publish: async (files = []) => {
+        await site.add(files);
+        await site.finish();
+        return publish(fresh, { outDir, place, disk, options, lock });
+      },
+    });
   } finally {
+    await site.remove();
     await lock?.release();
     await clearWorkshop(place, made, disk);
   }
@@ -87,23 +103,17 @@ interface Work {
   readonly lock: Lock | undefined;
 }
 
-async function publish(files: readonly SiteFile[], work: Work): Promise<Swapped> {
+async function publish(fresh: string, work: Work): Promise<Swapped> {
   const { outDir, place, disk, options, lock } = work;
-  const fresh = nameIn(place, "fresh");
-  try {
-    await writeFresh(files, fresh, disk);
-    // Once more: files may have come while we were building.
-    if (options.isForced !== true) await checkOurs(outDir, place);
-    if (lock === undefined || !(await lock.isHeld())) {
-      throw new OutputError(
-        `Nothing was written to ${outDir}: this build stood still for so long that another one took its place.`,
-        "Build again.",
-      );
-    }
-    return await swapIn(fresh, place, disk);
-  } finally {
-    await disk.remove(fresh).catch(() => undefined);
+  // Once more: files may have come while we were building.
+  if (options.isForced !== true) await checkOurs(outDir, place);
+  if (lock === undefined || !(await lock.isHeld())) {
+    throw new OutputError(
+      `Nothing was written to ${outDir}: this build stood still for so long that another one took its place.`,
+      "Build again.",
+    );
   }
+  return swapIn(fresh, place, disk);
 }
 
 /** Replacing a folder that holds the content would delete it; one inside the content would be read as content. */

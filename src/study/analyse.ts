@@ -24,6 +24,7 @@ import { rankOpened } from "./options.ts";
 import { defaultPalette, isUsualPalette } from "./palette.ts";
 import { listColours, type PlannedChange, planChange } from "./plan.ts";
 import type { EdgeLine, StudyDrawings, StudyResult } from "./result.ts";
+import { refuseSmall } from "./small.ts";
 import type { Change, Gallery, Study } from "./study.ts";
 import { toEdgeLines } from "./traced.ts";
 import { isUnseen, tellUnseen } from "./unseen.ts";
@@ -144,6 +145,12 @@ async function compare(
   const planned = planChange(resolved, colours, change, words, options.locate ?? (() => ({ file })));
   problems.push(...planned.problems);
   if (planned.value === undefined) return { value: undefined, problems };
+  const { joined, shapes } = inspection.ground.scene;
+  const { replace } = planned.value;
+  if (joined > 0 && shapes.paints.every(({ declared }) => declared !== replace)) {
+    const where = (options.locate ?? (() => ({ file })))("change.replace");
+    return { value: undefined, problems: [...problems, refuseSmall(replace, joined, where)] };
+  }
   const recoloured = recolour(resolved, planned.value);
   const described = describeDrawing(recoloured, unofficialNote);
   const written = judgeWritten(described);

@@ -8,7 +8,7 @@ import { findMeasured, listMoves } from "./account.ts";
 import { type AnswerView, presentAnswer } from "./answer.ts";
 import { type Crop, type DetailView, findCrop, presentDetail } from "./crop.ts";
 import { type EdgeRow, formatNames, presentEdge, type Reading } from "./edge.ts";
-import { cropFiles, type PlaceEdge, placeEdges } from "./edgekey.ts";
+import { cropFiles, listPlacedEdges, type PlaceEdge, placeEdges } from "./edgekey.ts";
 import { presentVisions, type VisionRow } from "./edgevision.ts";
 import { describeViewing } from "./focus.ts";
 import type { Format } from "./format.ts";
@@ -83,9 +83,20 @@ export function presentEdgePages(
   const cropOf = rememberCrops();
   return results.flatMap((result) => {
     const place = placeEdges(result.study.slug, result.comparison);
-    return result.comparison.edges.map((edge, index) =>
+    return listPlacedEdges(result.study.slug, result.comparison).map(({ edge }, index) =>
       presentEdgePage({ result, edge, index, place, results, cropOf }, gallery, format),
     );
+  });
+}
+
+/** The link pictures of the pages of one study's edges. */
+export function pictureEdges(result: StudyResult, gallery: Gallery, format: Format): readonly LinkPicture[] {
+  const { study, comparison } = result;
+  return listPlacedEdges(study.slug, comparison).map(({ edge, path }) => {
+    const row = presentEdge(edge, comparison, format);
+    const folder = path.slice(1, -1);
+    const [title, outcome] = [capitalise(row.names), capitalise(edge.outcome)];
+    return pictureEdge({ folder, title, studyTitle: study.title, outcome, row }, gallery, format);
   });
 }
 
@@ -190,11 +201,11 @@ function frameEdge(
 }
 
 function listSiblings(subject: Subject, link: Linker): readonly Sibling[] {
-  const { result, edge, place } = subject;
-  return result.comparison.edges.map((other) => ({
+  const { result, edge } = subject;
+  return listPlacedEdges(result.study.slug, result.comparison).map(({ edge: other, path }) => ({
     names: formatNames(other.names[0]),
     outcome: other.outcome,
-    address: link(place(other)),
+    address: link(path),
     isHere: other === edge,
     details: presentDetails(subject, other, link),
   }));

@@ -9,7 +9,7 @@ import { type Byline, presentByline } from "./byline.ts";
 import { orderStudies } from "./card.ts";
 import { type ColourRow, presentColours } from "./colours.ts";
 import { type EdgeRow, presentEdges } from "./edge.ts";
-import { placeEdges } from "./edgekey.ts";
+import { listPlacedEdges, placeEdges } from "./edgekey.ts";
 import { type FactsView, presentFacts } from "./facts.ts";
 import { createFigures, type ProseFigure } from "./figure.ts";
 import { type FimbriationView, presentFimbriations } from "./fimbriation.ts";
@@ -57,6 +57,8 @@ export interface StudyPage extends Byline {
   readonly lasting: LastingView | undefined;
   readonly measuredHow: string;
   readonly edges: readonly EdgeRow[];
+  /** Which edges have pages of their own, where not all have. */
+  readonly edgePages: string | undefined;
   readonly scale: ScaleView;
   readonly edgeMap: EdgeMapView;
   readonly strip: StripView;
@@ -90,6 +92,7 @@ export function presentStudy(
   const link = linkFrom(path);
   const placeEdge = placeEdges(study.slug, comparison);
   const linkEdge = (edge: { readonly a: string; readonly b: string }) => link(placeEdge(edge));
+  const paged = new Set(listPlacedEdges(study.slug, comparison).map(({ edge }) => edge));
   const shown = presentFigures(result, gallery, link, format);
   const options = presentOptions(result, link, format);
   const gain = () => presentGain(orderStudies(all.studies), link, format, study.slug);
@@ -105,7 +108,8 @@ export function presentStudy(
     fimbriations: presentFimbriations(comparison, format),
     focus: presentFocus(comparison, study.focus, format, result.focusToName),
     measuredHow: describeViewing(comparison, format),
-    edges: presentEdges(comparison, format, linkEdge),
+    edges: presentEdges(comparison, format, (edge) => (paged.has(edge) ? linkEdge(edge) : undefined)),
+    edgePages: describePaged(paged.size, comparison.edges.length, format),
     facts: presentFacts(comparison, format),
     links: linkMethod(link),
     colours: presentColours(result, format),
@@ -147,6 +151,11 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
     }),
     summary,
   };
+}
+
+function describePaged(paged: number, all: number, format: Format): string | undefined {
+  if (paged === all) return undefined;
+  return `The ${format.number(paged, 0)} longest of these ${format.number(all, 0)} edges have pages of their own.`;
 }
 
 function linkMethod(link: Linker): StudyPage["links"] {

@@ -46,6 +46,7 @@ export async function startServing(options: ServeOptions): Promise<Serving> {
     templatesDir: options.templatesDir ?? templatesDir,
     drafts: options.drafts,
     line: pool,
+    store: options.store,
     onRestart: () => pool.clear(),
     onVersion: (version, problems) => {
       news.tell((page) => version.markPage(page));
