@@ -74,7 +74,7 @@ export function createTerminal(
 /** Lines as they are, blocks of colour too; whatever else could steer a terminal as its escape. */
 function showLines(text: string): string {
   return text
-    .split(new RegExp(`([\n\t]|${control}\\[(?:48;2;[\\d;]{5,11}|0)m)`))
+    .split(new RegExp(`(\r?\n|\r$|\t|${control}\\[(?:48;2;[\\d;]{5,11}|0)m)`))
     .map((part, index) => (index % 2 === 1 ? part : showText(part)))
     .join("");
 }

@@ -52,7 +52,7 @@ export class Child {
   constructor(limits: ChildLimits, tell: { readonly free: () => void; readonly gone: () => void }) {
     this.limits = limits;
     this.tell = tell;
-    const { file, loader } = findWorker();
+    const { file, loader } = findWorker(limits.publisher);
     this.child = fork(file, limits.publisher === undefined ? [] : [limits.publisher], {
       serialization: "advanced",
       stdio: ["ignore", "ignore", "inherit", "ipc"],
@@ -130,9 +130,10 @@ export class Child {
   }
 }
 
-/** The worker, and what Node needs to read it: nothing where this code was translated together with it. */
-function findWorker(): { readonly file: string; readonly loader: readonly string[] } {
-  if (typeof translatedWorker === "string") return { file: translatedWorker, loader: [] };
+/** The worker, and what Node needs to read it and its publisher: nothing where both were translated. */
+function findWorker(publisher?: string): { readonly file: string; readonly loader: readonly string[] } {
+  if (typeof translatedWorker === "string" && publisher?.endsWith(".ts") !== true)
+    return { file: translatedWorker, loader: [] };
   const loader = pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href;
   return { file: fileURLToPath(new URL("./worker.ts", import.meta.url)), loader: ["--import", loader] };
 }

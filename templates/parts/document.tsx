@@ -48,6 +48,9 @@ export function Document({
           />
         ))}
         <link rel="stylesheet" href={frame.links.styles} />
+        {(layout === "method" || layout === "rules") && (
+          <link rel="stylesheet" href={frame.links.methodStyles} />
+        )}
         <script src={frame.links.script} defer />
         {scripts.map((script) => (
           <script key={script} src={script} defer />

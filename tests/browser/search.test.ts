@@ -6,9 +6,7 @@ import { pathToFileURL } from "node:url";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { listFilesBeside } from "../../src/site/list.ts";
-import { renderPages } from "../../src/site/pages.ts";
-import { presentSite } from "../../src/site/present/site.ts";
+import { listSite } from "../../src/site/publish.ts";
 import type { GalleryResult, StudyResult } from "../../src/study/result.ts";
 import { writeAll } from "../site/making.ts";
 import { comparison, galleryResult, study, studyResult } from "../site/sample.ts";
@@ -46,10 +44,10 @@ let browser: Browser;
 
 beforeAll(async () => {
   room = await mkdtemp(path.join(tmpdir(), "counterchange-search-"));
-  const view = presentSite(gallery, "/");
   const needed =
     /^(?:index\.html|(?:authors|tags)\/.*|404\.html|assets\/.*|studies\/[^/]+\/(?:original|redesign)\.svg)$/;
-  const files = [...(await renderPages(view)), ...(await listFilesBeside(gallery, view))];
+  const { files: texts, drawn } = await listSite(gallery, "/");
+  const files = [...texts, ...drawn];
   await writeAll(
     files.filter((file) => needed.test(file.path)),
     room,

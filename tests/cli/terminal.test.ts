@@ -84,6 +84,12 @@ test("nothing that is written steers a terminal, but for blocks of colour", () =
   expect(said.err).toBe("\ncontent\\u001b[2J/studies\n");
 });
 
+test("the line ends of CSV stay as they are", () => {
+  const { said, terminal } = open(neither);
+  terminal.data("a,b\r\nc,d\r");
+  expect(said.out).toBe("a,b\r\nc,d\r\n");
+});
+
 test("on GitHub Actions neither data nor messages hold a command, but for what is ours", () => {
   const { said, terminal } = open(neither, { GITHUB_ACTIONS: "true" });
   terminal.data("  flag\n  ::error::x");
