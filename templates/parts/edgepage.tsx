@@ -75,7 +75,7 @@ function Locator({ locator, names }: { locator: LocatorView; names: string }): J
       >
         <title id="locator-title">Where the edge is</title>
         <desc id="locator-desc">{`The original flag in pale, with the lines traced where ${names.replace(" / ", " and ")} meet.`}</desc>
-        <rect class="map-paper" width={width} height={height} />
+        <rect class="locator-paper" width={width} height={height} />
         <image
           class="locator-ground"
           href={ground}
