@@ -82,9 +82,11 @@ function listPages(view: SiteView, address: Address) {
     url: address(`/studies/${slug}/`),
     ...(date === undefined ? {} : { date: date.iso }),
   }));
-  const others = [...view.edges, ...view.shelfIndexes, ...view.shelves].map(({ folder }) => ({
-    url: address(`/${folder}/`),
-  }));
+  const others = [...view.changes, ...view.edges, ...view.shelfIndexes, ...view.shelves].map(
+    ({ folder }) => ({
+      url: address(`/${folder}/`),
+    }),
+  );
   return [
     { url: address("/") },
     { url: address("/survey/") },

@@ -1,10 +1,9 @@
-// Part. Both flags once more: in one box, where a script runs, and at true size.
+// Part. Both flags once more, in one box, where a script runs.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { Plate } from "../../src/site/present/plate.ts";
 import type { StudyPage } from "../../src/site/present/study.ts";
-import { SizesFigure } from "../figures/sizes.tsx";
 
 /** The section of a study page. */
 export function Look({ study }: { study: StudyPage }): JSX.Element {
@@ -12,7 +11,6 @@ export function Look({ study }: { study: StudyPage }): JSX.Element {
     <section class="evidence look" aria-labelledby="look">
       <h2 id="look">Another look</h2>
       <Wipe plates={study.plates} />
-      <SizesFigure rows={study.sizes} id="true-size" />
     </section>
   );
 }

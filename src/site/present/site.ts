@@ -2,6 +2,7 @@
 import type { GalleryResult } from "../../study/result.ts";
 import { resolveBase } from "../address.ts";
 import { orderStudies } from "./card.ts";
+import { type ChangesPage, presentChanges } from "./changes.ts";
 import { type EdgePage, presentEdgePages } from "./edgepage.ts";
 import { createFormat } from "./format.ts";
 import { type FrontPage, presentFront } from "./front.ts";
@@ -17,6 +18,7 @@ import { presentSurvey, type SurveyPage } from "./survey.ts";
 export interface SiteView {
   readonly front: FrontPage;
   readonly studies: readonly StudyPage[];
+  readonly changes: readonly ChangesPage[];
   readonly edges: readonly EdgePage[];
   readonly shelves: readonly ShelfPage[];
   readonly shelfIndexes: readonly ShelfIndex[];
@@ -44,14 +46,16 @@ export function presentSite(result: GalleryResult, base: string | undefined): Si
     gallery,
     format,
   );
+  const changes = presentChanges(ordered, gallery, format);
   const edges = presentEdgePages(ordered, gallery, format);
   return {
     front: presentFront(result, format),
     studies,
+    changes,
     edges,
     shelves: presentShelves(ordered, gallery, format),
     shelfIndexes: presentShelfIndexes(ordered, gallery, format),
-    moved: presentMoved(ordered, edges, gallery, format),
+    moved: presentMoved(ordered, changes, edges, gallery, format),
     survey: presentSurvey(result, format),
     method: presentMethod(result, format),
     rules: presentRules(gallery, format),
