@@ -82,6 +82,6 @@ test("a focus that lasts to no step has no line, and the caption says so", () =>
 test("the description has every step in words", () => {
   const focus = { from: { 80: [1, 40, 90], 160: [1, 70, 70], 320: [0, null, null] } } as const;
   expect(presentLasting(lasting(20, focus), format)?.description).toBe(
-    "By its size, whatever its colours, it lasts to 20 flag heights. Clarity of what has to be seen: from 10, 50% to 90%; from 20, 50% to 90%; from 40, 50% to 90%; from 80, 40% to 90%; from 160, 70%; from 320, nothing left.",
+    "By its size, whatever its colours, what has to be seen lasts to 20 flag heights. Clarity of what has to be seen: from 10, 50% to 90%; from 20, 50% to 90%; from 40, 50% to 90%; from 80, 40% to 90%; from 160, 70%; from 320, nothing left.",
   );
 });
