@@ -22,7 +22,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   const { analyseGallery } = await import("../study/run.ts");
   const { studies, problems } = await analyseGallery(content, {
     drafts: true,
-    store: await openCache(given, content, true),
+    store: await openCache(given, content, output, true),
     onProgress: (done, total, what) => output.progress(done, total, what),
   });
   const status = statusOf(problems, switches.has("strict"));

@@ -21,7 +21,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   if (switches.has("json") && switches.has("csv"))
     throw new UsageError("--json and --csv are two forms of one thing.", "Give one of them.");
   const files = await listDrawings(folder);
-  const store = await openCache(given, folder);
+  const store = await openCache(given, folder, output);
   const survey = await surveyDrawings(files, looking, output, store);
   await store?.close();
   if (switches.has("json")) output.data(formatSurveyData(survey));

@@ -1,6 +1,7 @@
 // Floor 6. A finished folder takes the place of the published one, in one step where the system has such a step.
-import { lstat, readdir, readlink, stat } from "node:fs/promises";
+import { lstat, readlink, stat } from "node:fs/promises";
 import path from "node:path";
+import { kindOf, readFolder } from "../study/disk.ts";
 import type { Disk } from "./disk.ts";
 import { OutputError } from "./failure.ts";
 import { exists, ignoreMissing, type Kept, nameIn, outgoingOf, type Place, putAway } from "./workshop.ts";
@@ -146,15 +147,17 @@ async function settle<T>(work: () => Promise<T>): Promise<T | undefined> {
 export async function repair(place: Place, disk: Disk): Promise<readonly Kept[]> {
   const kept: Kept[] = [];
   const outgoing = outgoingOf(place);
-  if ((await exists(outgoing)) && (await findStanding(place)) === "nothing") {
+  if ((await kindOf(outgoing)) === "folder" && (await findStanding(place)) === "nothing") {
     await disk.rename(outgoing, place.target);
   }
   const isLink = (await findStanding(place)) === "link";
   const current = isLink ? path.basename(await readlink(place.target)) : undefined;
-  for (const name of await readdir(place.workshop)) {
+  const entries = await readFolder(place.workshop);
+  for (const { name, kind } of "kind" in entries ? [] : entries) {
     const file = path.join(place.workshop, name);
     if (/^(?:fresh|probe|link|old)-[0-9a-f]{12}$/.test(name)) await disk.remove(file);
     // Whole folders, in or out: what was out may hold files that came into it at the last moment.
+    if (kind !== "folder") continue;
     if (name === "outgoing" || (/^(?:swap|version)-[0-9a-f]{12}$/.test(name) && name !== current)) {
       const found = await putAway(file, place, disk, true);
       if (found !== undefined) kept.push(found);
