@@ -34,6 +34,7 @@ export async function run(given: Given, output: Output): Promise<number> {
       pool,
       store,
       onVersion,
+      onFault: createFaultReporter(output),
     };
     const serving = await startServing(options);
     if (asked === undefined && serving.port !== port)
@@ -57,6 +58,16 @@ function waitForEnd(): Promise<void> {
   return new Promise((resolve) => {
     for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.once(signal, () => resolve());
   });
+}
+
+/** Tells a fault with its trace, and once while the same comes back at each request. */
+function createFaultReporter(output: Output): (error: unknown) => void {
+  let said = "";
+  return (error) => {
+    const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);
+    if (trace !== said) output.message(`A page could not be made:\n${trace}`);
+    said = trace;
+  };
 }
 
 /** Says what is wrong when that has changed, and when all is well again. */

@@ -24,10 +24,10 @@ const styleOrder = [
   "look",
   "options",
   "survey",
-  "method",
-  "rules",
   "print",
 ];
+/** What only the pages of method and rules need: no study page waits for it. */
+const explaining: readonly string[] = ["method", "rules"];
 
 /**
  * The files of `assets/`, from the templates at `templatesDir`, with every font there is: any page can be shown with them.
@@ -44,7 +44,7 @@ export async function listAssetsFor(
 ): Promise<readonly SiteFile[]> {
   const texts = await Promise.all(pages.map(async (page) => String(await page.make())));
   const written = await Promise.all([
-    joinStyles(templatesDir, []),
+    joinStyles(templatesDir, [...styleOrder, ...explaining]),
     ...scripts.map((file) => readFile(path.join(templatesDir, "client", file), "utf8")),
   ]);
   const lettering = collectLettering(texts, written);
@@ -65,7 +65,11 @@ function listWith(
   fonts: readonly SiteFile[],
 ): readonly SiteFile[] {
   return [
-    fileOf("assets/site.css", () => joinStyles(templatesDir, used)),
+    fileOf(
+      "assets/site.css",
+      async () => `${formatFaces(used)}\n${await joinStyles(templatesDir, styleOrder)}`,
+    ),
+    fileOf("assets/method.css", () => joinStyles(templatesDir, explaining)),
     ...scripts.map((file) =>
       fileOf(`assets/${file}`, () => readFile(path.join(templatesDir, "client", file))),
     ),
@@ -74,16 +78,16 @@ function listWith(
   ];
 }
 
-async function joinStyles(templatesDir: string, used: readonly Face[]): Promise<string> {
+async function joinStyles(templatesDir: string, names: readonly string[]): Promise<string> {
   const stylesDir = path.join(templatesDir, "styles");
   const found = (await readdir(stylesDir)).map((file) => path.basename(file, ".css")).sort();
-  const unlisted = found.filter((name) => !styleOrder.includes(name));
+  const unlisted = found.filter((name) => ![...styleOrder, ...explaining].includes(name));
   if (unlisted.length > 0)
     throw new Error(`style sheets without a place in the order: ${unlisted.join(", ")}`);
   const sheets = await Promise.all(
-    styleOrder.map((name) => readFile(path.join(stylesDir, `${name}.css`), "utf8")),
+    names.map((name) => readFile(path.join(stylesDir, `${name}.css`), "utf8")),
   );
-  return [formatFaces(used), ...sheets.map(shorten)].join("\n");
+  return sheets.map(shorten).join("\n");
 }
 
 /** Without comments, indents and the line ends that mean nothing: every page waits for this file. */
@@ -92,6 +96,8 @@ function shorten(sheet: string): string {
     .replace(/\/\*[\s\S]*?\*\//g, "")
     .replace(/\n\s*/g, "\n")
     .replace(/(?<=[{};])\n|\n(?=\})/g, "")
+    .replace(/(?<=[:,]) | (?=\{)/g, "")
+    .replace(/;(?=\})/g, "")
     .trim();
 }
 

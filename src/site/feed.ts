@@ -4,6 +4,7 @@ import { escapeMarkup } from "./markup.ts";
 import { formatShelfPath } from "./present/shelf.ts";
 import type { SiteView } from "./present/site.ts";
 import { formatStudyPath } from "./present/status.ts";
+import { formatTitle } from "./present/title.ts";
 
 /** What a feed says of the gallery. */
 export interface FeedFacts {
@@ -58,7 +59,7 @@ function formatEntry(facts: FeedFacts, study: Entry): string {
   const lines = [
     "<entry>",
     element("id", url),
-    element("title", study.title),
+    element("title", formatTitle(study)),
     ...(study.date === undefined ? [] : [element("published", timeOf(study))]),
     element("updated", timeOf(study)),
     linkElement("alternate", "text/html", url),
@@ -110,7 +111,7 @@ function formatItem(facts: FeedFacts, study: Entry) {
   return {
     id: url,
     url,
-    title: study.title,
+    title: formatTitle(study),
     summary: study.frame.description,
     content_html: formatContent(study, facts),
     image: address(`/${study.picture.file}`),

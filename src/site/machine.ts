@@ -8,17 +8,12 @@ import { type Address, formatStudiesData, formatStudyData } from "./data.ts";
 import { formatAtom, formatJsonFeed } from "./feed.ts";
 import { fileOf, type SiteFile } from "./file.ts";
 import { iconSvg } from "./icon.ts";
-import { pngOf } from "./images.ts";
 import { orderStudies } from "./present/card.ts";
-import { pngFiles, pngSize } from "./present/notes.ts";
 import type { SiteView } from "./present/site.ts";
 import { formatStudyPath } from "./present/status.ts";
 import { formatWords, wordsFile } from "./search.ts";
 import { formatSitemaps } from "./sitemap.ts";
 import { formatEdgesTable } from "./table.ts";
-import { unofficial } from "./unofficial.ts";
-
-const iconPixels = 96;
 
 /** All of it; the schemas come from `schemaDirs`. */
 export async function listMachineFiles(
@@ -26,7 +21,6 @@ export async function listMachineFiles(
   view: SiteView,
   schemaDirs: readonly string[],
 ): Promise<readonly SiteFile[]> {
-  const icon = { width: iconPixels, height: iconPixels };
   const linksOf = locateFrom(gallery);
   return [
     ...listSubscriptions(gallery, view),
@@ -34,7 +28,6 @@ export async function listMachineFiles(
     fileOf("studies.json", () => formatStudiesData(orderStudies(studies), gallery, linksOf("/studies.json"))),
     fileOf(wordsFile, () => formatWords(orderStudies(studies))),
     fileOf("assets/icon.svg", () => iconSvg),
-    pngOf("assets/icon.png", iconSvg, icon),
     ...(await listSchemas(schemaDirs, gallery)),
     ...studies.flatMap((result) => listStudyFiles(result, gallery, linksOf)),
   ];
@@ -76,14 +69,10 @@ function listStudyFiles(
   gallery: Gallery,
   linksOf: (from: string) => Address,
 ): readonly SiteFile[] {
-  const { drawings, comparison, study } = result;
-  const folder = formatStudyPath(study.slug);
-  const size = pngSize(comparison.before.proportions);
+  const folder = formatStudyPath(result.study.slug);
   return [
     fileOf(`${folder}study.json`, () => formatStudyData(result, gallery, linksOf(`${folder}study.json`))),
     fileOf(`${folder}edges.csv`, () => formatEdgesTable(result)),
-    pngOf(`${folder}${pngFiles.original}`, drawings.original, size),
-    pngOf(`${folder}${pngFiles.redesign}`, drawings.redesign, size, unofficial),
   ];
 }
 

@@ -21,7 +21,7 @@ import {
   nameIn,
   type Place,
 } from "./workshop.ts";
-import { writeFresh } from "./writing.ts";
+import { FreshSite } from "./writing.ts";
 
 export interface OutputOptions {
   /** Folders that the site must neither hold nor lie in: the content. */
@@ -41,8 +41,12 @@ export interface Output {
   readonly kept: readonly Kept[];
   /** Where something was put that lay in the place of our hidden folder and was not made with the secret. */
   readonly aside?: string;
-  /** Makes every file and swaps the whole in. Throws where nothing was changed. */
-  publish(files: readonly SiteFile[]): Promise<Swapped>;
+  /** Makes files of the site to come. Throws where one cannot be made or written: then nothing can be published. */
+  add(files: readonly SiteFile[]): Promise<void>;
+  /** Takes a folder of the site to come out again, `studies/a-wheel`. */
+  drop(folder: string): Promise<void>;
+  /** Makes the last files and swaps the whole in. Throws where nothing was changed. */
+  publish(files?: readonly SiteFile[]): Promise<Swapped>;
 }
 
 /** Our own folders: a site in them would be read as source. */
@@ -67,6 +71,8 @@ export async function withOutput<T>(
   if (secret === undefined) throw homeless(outDir);
   let made: readonly string[] = [];
   let lock: Lock | undefined;
+  const fresh = nameIn(place, "fresh");
+  const site = new FreshSite(fresh, disk);
   try {
     const aside = await clearWay(outDir, place, disk, secret);
     made = await makeWorkshop(place, disk, secret);
@@ -75,9 +81,16 @@ export async function withOutput<T>(
     return await use({
       kept,
       ...(aside === undefined ? {} : { aside }),
-      publish: (files) => publish(files, { outDir, place, disk, options, lock }),
+      add: (files) => site.add(files),
+      drop: (folder) => site.drop(folder),
+      publish: async (files = []) => {
+        await site.add(files);
+        await site.finish();
+        return publish(fresh, { outDir, place, disk, options, lock });
+      },
     });
   } finally {
+    await site.remove();
     await lock?.release();
     await clearWorkshop(place, made, disk);
   }
@@ -146,23 +159,17 @@ interface Work {
   readonly lock: Lock | undefined;
 }
 
-async function publish(files: readonly SiteFile[], work: Work): Promise<Swapped> {
+async function publish(fresh: string, work: Work): Promise<Swapped> {
   const { outDir, place, disk, options, lock } = work;
-  const fresh = nameIn(place, "fresh");
-  try {
-    await writeFresh(files, fresh, disk);
-    // Once more: files may have come while we were building.
-    if (options.isForced !== true) await checkOurs(outDir, place);
-    if (lock === undefined || !(await lock.isHeld())) {
-      throw new OutputError(
-        `Nothing was written to ${outDir}: this build stood still for so long that another one took its place.`,
-        "Build again.",
-      );
-    }
-    return await swapIn(fresh, place, disk);
-  } finally {
-    await disk.remove(fresh).catch(() => undefined);
+  // Once more: files may have come while we were building.
+  if (options.isForced !== true) await checkOurs(outDir, place);
+  if (lock === undefined || !(await lock.isHeld())) {
+    throw new OutputError(
+      `Nothing was written to ${outDir}: this build stood still for so long that another one took its place.`,
+      "Build again.",
+    );
   }
+  return swapIn(fresh, place, disk);
 }
 
 /** Replacing a folder that holds the content would delete it; one inside the content would be read as content. */

@@ -31,6 +31,9 @@ export async function renderPages(view: SiteView): Promise<readonly SiteFile[]> 
     });
     // Eleventy gives them in the order in which they happened to be done.
     return files.sort((a, b) => (a.path < b.path ? -1 : 1));
+  } catch (error) {
+    // Eleventy says that a template threw; what it threw says why.
+    throw error instanceof Error && "originalError" in error ? (error.originalError ?? error) : error;
   } finally {
     await unregister();
   }

@@ -1,5 +1,6 @@
 // Floor 5. The whole gallery: every study loaded and computed; a bad one is left out and named, the rest go on.
-import { compareProblems, hasError, type Outcome, type Problem } from "../problem/problem.ts";
+import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
+import { limitProblems } from "../problem/tally.ts";
 import { drawingChanged } from "./absent.ts";
 import { type Ground, gridCollection, measureFlags } from "./collection.ts";
 import type { GallerySurvey } from "./entry.ts";
@@ -62,7 +63,7 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
     ...studies.filter((study) => !wanted.includes(study)).map(({ slug }) => slug),
   ]);
   const leftOut = folders.filter((name) => !kept.has(name));
-  return { gallery, studies: compared, survey, leftOut, problems: found.sort(compareProblems) };
+  return { gallery, studies: compared, survey, leftOut, problems: limitProblems(found) };
 }
 
 function analyseAll(

@@ -75,6 +75,10 @@ async function clearWay(
   return isMoved;
 }
 
+function nameQuestion(question: unknown): string {
+  return fingerprint([findEdition(), question]);
+}
+
 // Who can write here? Whoever made the working folder, such as a stranger whose pull request is checked out and carries
 // a `.cache`; and what is read here is published. So an entry opens only with a secret that lies in the user's home.
 export class Store {
@@ -82,6 +86,8 @@ export class Store {
   private readonly secret: Uint8Array;
   private readonly writing = new Set<Promise<void>>();
   private sealing: Promise<void> | undefined;
+  /** What is being answered, by the name of its question. */
+  private readonly asked = new Map<string, Promise<Outcome<unknown>>>();
   private failures = 0;
   private written = 0;
 
@@ -92,16 +98,42 @@ export class Store {
 
   /**
    * Returns what `work` gave for the same `question` before, or does it and keeps the answer. An answer without a value is
-   * not kept: what failed may have failed for want of time or memory. `question` is plain data.
+   * not kept: what failed may have failed for want of time or memory. Of those who ask the same at once, as for two studies
+   * of one drawing, one has the work done. `question` is plain data.
    */
   async recall<T>(question: unknown, work: () => Promise<Outcome<T>>): Promise<Outcome<T>> {
-    const key = fingerprint([findEdition(), question]);
-    const kept = await this.read(key);
-    // It has our seal, so it is what `work` answered to this question.
-    if (kept !== undefined) return kept as Outcome<T>;
+    const name = nameQuestion(question);
+    const begun = this.asked.get(name);
+    if (begun !== undefined) {
+      const shared = await begun.catch(() => undefined);
+      if (shared?.value !== undefined) return shared as Outcome<T>;
+    }
+    const answer = this.answer(name, work);
+    this.asked.set(name, answer);
+    try {
+      return await answer;
+    } finally {
+      if (this.asked.get(name) === answer) this.asked.delete(name);
+    }
+  }
+
+  private async answer<T>(name: string, work: () => Promise<Outcome<T>>): Promise<Outcome<T>> {
+    // It has our seal, so it is what was answered to this question.
+    const kept = (await this.read(name)) as Outcome<T> | undefined;
+    if (kept !== undefined) return kept;
     const outcome = await work();
-    if (outcome.value !== undefined && this.options.isReadOnly !== true) this.keep(key, outcome);
+    this.keep(name, outcome);
     return outcome;
+  }
+
+  /** Returns the answer to `question` that was kept, if there is one. */
+  async find<T>(question: unknown): Promise<Outcome<T> | undefined> {
+    return (await this.read(nameQuestion(question))) as Outcome<T> | undefined;
+  }
+
+  /** Keeps an answer that has a value. */
+  put(question: unknown, outcome: Outcome<unknown>): void {
+    this.keep(nameQuestion(question), outcome);
   }
 
   /** Resolves once everything is written; where it is time, old entries are deleted. */
@@ -140,6 +172,7 @@ export class Store {
   }
 
   private keep(key: string, outcome: Outcome<unknown>): void {
+    if (outcome.value === undefined || this.options.isReadOnly === true) return;
     if (this.failures >= mostFailures) return;
     const write = this.write(key, outcome).finally(() => this.writing.delete(write));
     this.writing.add(write);
@@ -154,7 +187,7 @@ export class Store {
       if (entry.length > mostEntry) return;
       this.sealing ??= this.seal();
       await this.sealing;
-      await this.put(fresh, entry);
+      await this.writeNew(fresh, entry);
       await rename(join(folder, fresh), join(folder, target));
       this.failures = 0;
       this.written += entry.length;
@@ -172,12 +205,12 @@ export class Store {
     const found = await readRegular(folder, sealFile, 1024);
     if ("bytes" in found && openEntry(this.secret, sealFile, Buffer.from(found.bytes)) !== undefined) return;
     const fresh = `${sealFile}.${randomUUID()}${unfinishedEnding}`;
-    await this.put(fresh, sealEntry(this.secret, sealFile, new Uint8Array()));
+    await this.writeNew(fresh, sealEntry(this.secret, sealFile, new Uint8Array()));
     await rename(join(folder, fresh), join(folder, sealFile));
   }
 
   /** Writes a new file below the folder, and nowhere else. */
-  private async put(path: string, bytes: Uint8Array): Promise<void> {
+  private async writeNew(path: string, bytes: Uint8Array): Promise<void> {
     const { folder } = this.options;
     const [bucket, name] = path.split("/");
     if (name !== undefined) {

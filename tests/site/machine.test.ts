@@ -3,6 +3,7 @@ import sharp from "sharp";
 import { describe, expect, test } from "vitest";
 import { listMachineFiles } from "../../src/site/machine.ts";
 import { presentSite } from "../../src/site/present/site.ts";
+import { listSite } from "../../src/site/publish.ts";
 import { defaultGallery } from "../../src/study/gallery.ts";
 import type { GalleryResult } from "../../src/study/result.ts";
 import { oddGallery } from "../browser/gallery.ts";
@@ -89,7 +90,7 @@ describe("a gallery without an address of its own", () => {
 });
 
 test("icon and pictures have the size that pages say", async () => {
-  const files = await make(galleryResult);
+  const files = await makeAll((await listSite(galleryResult)).drawn);
   const sizeOf = async (file: string) => {
     const { format, width, height } = await sharp(files.get(file)).metadata();
     return [format, width, height];

@@ -9,8 +9,6 @@ const doors: Readonly<Record<string, readonly string[]>> = {
   culori: ["src/colour/"],
   saxes: ["src/svg/"],
   "css-tree": ["src/svg/"],
-  "css-select": ["src/svg/"],
-  domutils: ["src/svg/"],
   svgson: ["src/svg/"],
   sharp: ["src/regions/raster.ts", "src/site/images.ts", "src/site/eleventy-img.d.ts"],
   "@11ty/eleventy": ["src/site/", "eleventy.config.ts"],

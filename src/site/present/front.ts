@@ -1,4 +1,4 @@
-// Floor 6. The front page: the gain chart, every study, and the ways to find one.
+// Floor 6. The front page: the newest study, those before it as cards, and all of them with the ways to find one.
 import type { Verdict } from "../../measure/comparison.ts";
 import type { GalleryResult, StudyResult } from "../../study/result.ts";
 import type { Status } from "../../study/study.ts";
@@ -12,16 +12,21 @@ import { type Frame, presentFrame } from "./page.ts";
 import { recordGallery } from "./record.ts";
 import { countStudies } from "./shelf.ts";
 import { linkShelves, presentShelfGroups, type ShelfGroup, type ShelfLink } from "./shelfindex.ts";
-import { presentStatus } from "./status.ts";
-import { slugVerdict, verdictWords } from "./verdict.ts";
+import { formatStudyPath, presentStatus } from "./status.ts";
+import { formatTitle } from "./title.ts";
+import { describeVerdict, slugVerdict, type VerdictView, verdictWords } from "./verdict.ts";
 
 export interface FrontPage {
   readonly frame: Frame;
   readonly title: string;
   readonly description: string;
   readonly count: string;
+  /** The newest study, with the whole verdict. */
+  readonly lead: { readonly card: Card; readonly verdict: VerdictView } | undefined;
   readonly cards: readonly Card[];
   readonly gain: GainView | undefined;
+  /** Studies without an edge: the chart has no line for them. */
+  readonly edgeless: readonly { readonly title: string; readonly address: string }[];
   readonly finder: Finder | undefined;
   readonly shelves: readonly ShelfGroup[];
 }
@@ -40,6 +45,9 @@ export interface Finder {
   readonly found: string;
 }
 
+/** Cards under the newest study; the list below them has all. */
+const mostCards = 12;
+
 const statuses: readonly Status[] = ["draft", "open", "adopted", "declined", "withdrawn"];
 const verdicts: readonly Verdict[] = ["clearer", "clearer, at a price", "mixed", "less clear", "no gain"];
 
@@ -49,6 +57,8 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
   const studies = orderStudies(result.studies);
   const link = linkFrom("/");
   const count = countStudies(studies.length, format);
+  const [newest, ...older] = studies;
+  const gain = presentGain(studies, link, format);
   return {
     frame: presentFrame(
       {
@@ -65,9 +75,17 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
     title: gallery.title,
     description: gallery.description,
     count,
-    cards: studies.map((study) => presentCard(study, link, format)),
-    gain: presentGain(studies, link, format),
-    finder: studies.length < 2 ? undefined : presentFinder(studies, count, link, format),
+    lead: newest && {
+      card: presentCard(newest, link, format),
+      verdict: describeVerdict(newest.comparison, format),
+    },
+    cards: older.slice(0, mostCards).map((study) => presentCard(study, link, format)),
+    gain,
+    edgeless: studies
+      .filter(({ comparison: { clarity } }) => clarity.includes(null))
+      .map(({ study }) => ({ title: formatTitle(study), address: link(formatStudyPath(study.slug)) })),
+    finder:
+      studies.length < 2 || gain === undefined ? undefined : presentFinder(studies, count, link, format),
     shelves: presentShelfGroups(studies, link, format),
   };
 }
@@ -100,8 +118,8 @@ function presentFinder(studies: readonly StudyResult[], count: string, link: Lin
     words: link(wordsFile),
     choices: choices.filter(({ options }) => options.length > 1),
     orders: [
-      { value: "", text: "Newest first" },
-      { value: "gain", text: "Most gained first" },
+      { value: "", text: "Most gained first" },
+      { value: "new", text: "Newest first" },
       { value: "lost", text: "Most lost first" },
       { value: "unclear", text: "Least clear redesign first" },
       { value: "title", text: "By title" },

@@ -7,6 +7,7 @@ import type { EdgePage } from "./edgepage.ts";
 import type { Format } from "./format.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { formatStudyPath } from "./status.ts";
+import { formatTitle } from "./title.ts";
 
 export interface MovedPage {
   /** Folder of the page at the old address: `studies/old-light`. */
@@ -44,7 +45,7 @@ export function presentMoved(
     ...edges.map(({ slug, folder, title, study }) => ({
       slug,
       folder,
-      title: `${title}, in ${study.title}`,
+      title: `${title}, in ${formatTitle(study)}`,
     })),
   ];
   return listFormer(results.map(({ study }) => study)).flatMap(({ from, to }) =>

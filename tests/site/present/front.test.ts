@@ -25,3 +25,18 @@ test("one study needs no search, none needs no chart", () => {
   const empty = presentFront({ ...galleryResult, studies: [] }, format);
   expect([empty.gain, empty.finder, empty.shelves]).toEqual([undefined, undefined, []]);
 });
+
+test("a study without an edge, for which the chart has no line, is linked all the same", () => {
+  const edgeless = {
+    ...studyResult,
+    study: { ...study, slug: "plain", title: "A plain field" },
+    comparison: { ...studyResult.comparison, clarity: [null, null] as const },
+  };
+  const both = presentFront({ ...galleryResult, studies: [studyResult, edgeless] }, format);
+  expect(both.edgeless).toEqual([{ title: "A plain field", address: "studies/plain/" }]);
+  expect(both.gain?.rows.map(({ slug }) => slug)).toEqual([study.slug]);
+  const twin = { ...edgeless, study: { ...study, slug: "plainer" } };
+  const neither = presentFront({ ...galleryResult, studies: [edgeless, twin] }, format);
+  // The form narrows the chart: without one it would do nothing.
+  expect([neither.gain, neither.finder, neither.edgeless.length]).toEqual([undefined, undefined, 2]);
+});
