@@ -19,7 +19,7 @@ import {
   type FileFailure,
   folderNamed,
 } from "./file.ts";
-import { findClashes } from "./formerly.ts";
+import { dropTaken, findClashes } from "./formerly.ts";
 import { defaultGallery, missingGallery, parseGallery } from "./gallery.ts";
 import { checkStudyFiles, checkStudyFolders, linkProblem } from "./listing.ts";
 import { findDrawingNear, findGalleryAround, listGalleriesNear } from "./nearby.ts";
@@ -66,14 +66,11 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
     if (value) studies.push(value);
   }
   const folders = entries.filter(({ kind }) => kind === "folder").map(({ name }) => name);
-  const clashes = findClashes(studies, folders);
-  const wrong = new Set(clashes.filter(({ severity }) => severity === "error").map(({ file }) => file));
-  const kept = studies.filter(({ file }) => !wrong.has(file));
   return {
     gallery,
-    studies: kept,
+    studies: studies.map((study) => dropTaken(study, folders)),
     folders: folders.sort(compareText),
-    problems: [...found, ...clashes, ...findConfusables(kept)],
+    problems: [...found, ...findClashes(studies, folders), ...findConfusables(studies)],
   };
 }
 
