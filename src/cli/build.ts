@@ -18,7 +18,7 @@ import { count, countProblems, statusOfGallery } from "./status.ts";
 import { formatTable } from "./table.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {
-  const content = findContent(given);
+  const content = await findContent(given);
   const { out = "_site", base } = given.values;
   if (base !== undefined && !/^\/(?:[\w.~-]+\/)*$/.test(base)) {
     throw new UsageError(

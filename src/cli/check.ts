@@ -17,7 +17,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   const { switches } = given;
   if (switches.has("json") && switches.has("markdown"))
     throw new UsageError("--json and --markdown are two forms of one thing.", "Give one of them.");
-  const content = findContent(given);
+  const content = await findContent(given);
   const { studies, problems } = await checkGallery(given, content, output);
   const status = statusOfGallery(problems, switches.has("strict"));
   if (switches.has("json"))

@@ -11,7 +11,7 @@ import { count, countProblems } from "./status.ts";
 const usualPort = 8642;
 
 export async function run(given: Given, output: Output): Promise<number> {
-  const content = findContent(given);
+  const content = await findContent(given);
   const { host = "127.0.0.1", port: asked } = given.values;
   const port = numberOf(given, "port", [0, 65_535], usualPort);
   const ended = waitForEnd();

@@ -1,8 +1,9 @@
 // Floor 6. Link pictures as files: both flags on their mats, the title, the one number, and what a redesign is.
 import { rmSync } from "node:fs";
-import { mkdtemp, readFile, writeFile } from "node:fs/promises";
+import { mkdtemp, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { readOwn } from "../study/own.ts";
 import type { Picture } from "./blur.ts";
 import { unpackFont } from "./font.ts";
 import { type Laid, type Layout, type Lettering, setText } from "./images.ts";
@@ -39,7 +40,7 @@ export function unpackFonts(): Promise<Fonts> {
     process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
     const unpack = async (family: (typeof letteringFonts)[number]) => {
       const plain = path.join(folder, `${family}.ttf`);
-      await writeFile(plain, unpackFont(await readFile(findLetteringFile(family))));
+      await writeFile(plain, unpackFont(await readOwn(findLetteringFile(family))));
       return plain;
     };
     return { serif: await unpack("source-serif-4"), sans: await unpack("source-sans-3") };

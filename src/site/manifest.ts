@@ -2,7 +2,9 @@
 // check that the whole has arrived.
 import { createHash } from "node:crypto";
 import path from "node:path";
-import { readFolder, readRegular } from "../study/disk.ts";
+import { readRegular } from "../study/disk.ts";
+import { nameFailure } from "../study/file.ts";
+import { walkTree } from "../study/tree.ts";
 import { OutputError } from "./failure.ts";
 
 /** The manifest's own name in the published folder. A folder without it is not ours. */
@@ -68,22 +70,14 @@ function parsePaths(text: string): readonly string[] | undefined {
 /** Every file under `folder`, as paths with `/`, in code unit order. Links are listed, never followed. Throws OutputError. */
 export async function listFiles(folder: string): Promise<readonly string[]> {
   const files: string[] = [];
-  const collect = async (inner: string): Promise<void> => {
-    const entries = await readFolder(folder, inner);
-    if ("kind" in entries) {
-      const why = entries.kind === "unreadable" ? entries.code : entries.kind;
+  for await (const found of walkTree(folder)) {
+    if ("failure" in found)
       throw new OutputError(
-        `${path.join(folder, inner)} could not be read (${why}). What is published is as it was.`,
+        `${path.join(folder, found.path)} could not be read: ${nameFailure(found.failure)}. What is published is as it was.`,
         "Check that you may open it and list what is in it.",
       );
-    }
-    for (const { name, kind } of entries) {
-      const file = inner === "" ? name : `${inner}/${name}`;
-      if (kind === "folder") await collect(file);
-      else files.push(file);
-    }
-  };
-  await collect("");
+    files.push(found.path);
+  }
   return files.sort();
 }
 

@@ -1,8 +1,8 @@
 // Floor 6. Whose hidden folder this is: one that came with a checkout is neither followed nor emptied, and nothing of it is
 // published. The mark is made with the user's secret for this folder alone, so that a copy of it counts nowhere else.
-import { lstat } from "node:fs/promises";
 import { setTimeout as sleep } from "node:timers/promises";
 import { kindOf, readFolder, readRegular } from "../study/disk.ts";
+import { statOf } from "../study/path.ts";
 import { signText } from "../study/seal.ts";
 
 /** It is nobody's work: neither are its files for a repository around it. The mark stands in a comment. */
@@ -10,8 +10,8 @@ export const markFile = ".gitignore";
 
 /** Returns what is written into `folder`, which is there. */
 export async function formatMark(folder: string, secret: Uint8Array): Promise<string> {
-  const { ino } = await lstat(folder, { bigint: true });
-  return `*\n# ${signText(secret, `hidden folder ${ino}`)}\n`;
+  const found = await statOf(folder);
+  return `*\n# ${signText(secret, `hidden folder ${found?.ino}`)}\n`;
 }
 
 /** `mark`: there is one, and it is not the right one, as where another build is writing it. */
@@ -35,7 +35,7 @@ async function look(folder: string, secret: Uint8Array): Promise<Owner> {
   if (entries.length === 0) return "nobody";
   const found = await readRegular(folder, markFile, 1024);
   if ("bytes" in found) {
-    const wanted = await formatMark(folder, secret).catch(() => "");
+    const wanted = await formatMark(folder, secret);
     if (Buffer.from(found.bytes).toString("utf8") === wanted) return "ours";
   }
   return entries.every(({ name, kind: inner }) => name === markFile && inner === "file") ? "mark" : "others";

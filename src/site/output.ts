@@ -1,8 +1,8 @@
 // Floor 6. The published folder: made beside the old one, checked, swapped in whole, and never at the cost of someone's
 // files. One build at a time.
-import { realpath } from "node:fs/promises";
 import path from "node:path";
 import { quoteText } from "../problem/quote.ts";
+import { resolveLinks } from "../study/path.ts";
 import { findHome, keyVariable, readSecret } from "../study/seal.ts";
 import { type Disk, disk as realDisk } from "./disk.ts";
 import { elsewhere, explainAll, OutputError } from "./failure.ts";
@@ -184,13 +184,6 @@ async function checkApart(outDir: string, target: string, keptDir: string): Prom
       isHere ? `Type, for example: --out ${path.relative("", beside)}` : elsewhere,
     );
   }
-}
-
-/** The path without links, as far as it exists. */
-async function resolveLinks(file: string): Promise<string> {
-  const parent = path.dirname(file);
-  if (parent === file) return file;
-  return realpath(file).catch(async () => path.join(await resolveLinks(parent), path.basename(file)));
 }
 
 /** Throws unless the target is absent, empty, or holds nothing but what we wrote. */

@@ -1,8 +1,8 @@
 // Floor 6. The hidden folder beside the published one: where the next site is made, and where the one before is kept.
 import { randomBytes } from "node:crypto";
-import { lstat, rmdir } from "node:fs/promises";
+import { rmdir } from "node:fs/promises";
 import path from "node:path";
-import { readFolder } from "../study/disk.ts";
+import { kindOf, readFolder } from "../study/disk.ts";
 import type { Disk } from "./disk.ts";
 import { listForeign } from "./manifest.ts";
 import { formatMark, markFile } from "./mark.ts";
@@ -34,10 +34,12 @@ export function findPlace(outDir: string): Place {
 export async function makeWorkshop(place: Place, disk: Disk, secret: Uint8Array): Promise<readonly string[]> {
   const { workshop } = place;
   const missing: string[] = [];
-  for (let folder = workshop; !(await exists(folder)); folder = path.dirname(folder)) missing.unshift(folder);
+  for (let folder = workshop; (await kindOf(folder)) === undefined; folder = path.dirname(folder))
+    missing.unshift(folder);
   for (const folder of missing) await disk.makeFolder(folder).catch(ignoreExisting);
   const file = path.join(workshop, markFile);
-  if (!(await exists(file))) await disk.write(file, await formatMark(workshop, secret)).catch(ignoreExisting);
+  if ((await kindOf(file)) === undefined)
+    await disk.write(file, await formatMark(workshop, secret)).catch(ignoreExisting);
   return missing;
 }
 
@@ -95,7 +97,7 @@ export async function putAway(
     await disk.rename(folder, old);
   } else {
     const previous = previousOf(place);
-    if (await exists(previous)) await disk.rename(previous, old);
+    if ((await kindOf(previous)) !== undefined) await disk.rename(previous, old);
     await disk.rename(folder, previous);
   }
   await disk.remove(old);
@@ -106,25 +108,8 @@ export async function putAway(
 export async function findFreeName(file: string, ending: "kept" | "aside"): Promise<string> {
   for (let number = 1; ; number += 1) {
     const name = number === 1 ? `${file}-${ending}` : `${file}-${ending}-${number}`;
-    if (!(await exists(name))) return name;
+    if ((await kindOf(name)) === undefined) return name;
   }
-}
-
-/** Whether there is anything of this name, be it a link that leads nowhere. */
-export async function exists(file: string): Promise<boolean> {
-  try {
-    await lstat(file);
-    return true;
-  } catch (error) {
-    ignoreMissing(error);
-    return false;
-  }
-}
-
-export function ignoreMissing(error: unknown): undefined {
-  if (error instanceof Error && "code" in error && (error.code === "ENOENT" || error.code === "ENOTDIR"))
-    return undefined;
-  throw error;
 }
 
 function ignoreExisting(error: unknown): undefined {

@@ -80,7 +80,8 @@ export function describeFolderFailure(folder: string, failure: FileFailure): Pro
   };
 }
 
-function nameFailure(failure: FileFailure): string {
+/** Returns what to say of a failure behind a colon. */
+export function nameFailure(failure: FileFailure): string {
   if (failure.kind === "moved") return "it moved meanwhile, or a folder on the way to it is a link";
   if (failure.kind !== "unreadable") return failure.kind;
   const { code } = failure;

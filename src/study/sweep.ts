@@ -1,9 +1,10 @@
 // Floor 5. Keeps the folder of what is kept under its size: what was not used for longest goes first, and what no build
 // used for a month goes anyway.
 import { constants } from "node:fs";
-import { lstat, rm } from "node:fs/promises";
+import { rm } from "node:fs/promises";
 import { join } from "node:path";
 import { openBelow, readFolder } from "./disk.ts";
+import { statOf } from "./path.ts";
 
 /** The end of an entry's name. Nothing else is ever deleted but our own files that were not finished. */
 export const entryEnding = ".entry";
@@ -24,8 +25,8 @@ interface Entry {
 
 /** Returns whether the folder was not swept for an hour. */
 export async function isDue(folder: string, now: number): Promise<boolean> {
-  const swept = await lstat(join(folder, "swept")).catch(() => undefined);
-  return swept === undefined || now - swept.mtimeMs > giveUp || swept.mtimeMs - now > giveUp;
+  const swept = await statOf(join(folder, "swept"));
+  return swept === undefined || Math.abs(now - swept.changed) > giveUp;
 }
 
 /**
@@ -67,8 +68,8 @@ async function listNames(folder: string, inner: string): Promise<readonly string
 }
 
 async function look(path: string): Promise<Entry | undefined> {
-  const found = await lstat(path).catch(() => undefined);
-  return found?.isFile() ? { path, bytes: found.size, used: found.mtimeMs } : undefined;
+  const found = await statOf(path);
+  return found?.isFile ? { path, bytes: found.size, used: found.changed } : undefined;
 }
 
 async function remove(path: string): Promise<void> {
