@@ -6,14 +6,15 @@ import { fileOf, type SiteFile } from "./file.ts";
 import { collectLettering, lettersOf } from "./lettering.ts";
 import { subsetFont, wholeFont } from "./subset.ts";
 
-/** For pages opened from a disk; for words that are looked for in lists and survey; for lists; for a study; for the survey. */
-const scripts = ["local.js", "find.js", "list.js", "study.js", "survey.js"];
+/** For pages opened from a disk; for words that are looked for in lists and survey; for lists; for a study; for its pair; for the survey. */
+const scripts = ["local.js", "find.js", "list.js", "study.js", "swap.js", "survey.js"];
 
 /** Order matters: later sheets build on earlier ones. */
 const styleOrder = [
   "base",
   "page",
   "plate",
+  "pair",
   "table",
   "figure",
   "gain",

@@ -26,7 +26,11 @@ export const data = {
 /** Renders the page of one study. */
 export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Element {
   return (
-    <Document frame={study.frame} layout="study" scripts={[study.frame.links.studyScript]}>
+    <Document
+      frame={study.frame}
+      layout="study"
+      scripts={[study.frame.links.studyScript, study.frame.links.swapScript]}
+    >
       <article>
         <StampNote stamp={study.refer.stamp} />
         <Heading study={study} />

@@ -31,6 +31,7 @@ import { presentRefer, type ReferView } from "./refer.ts";
 import { presentScale, type ScaleView } from "./scale.ts";
 import { presentSeen, type SeenView } from "./seen.ts";
 import { presentSizes, type SizeRow } from "./size.ts";
+import { presentSplit, type SplitView } from "./split.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import { presentStrip, type StripView } from "./strip.ts";
 import { formatTitle } from "./title.ts";
@@ -47,6 +48,7 @@ export interface StudyPage extends Byline {
   readonly change: { readonly sentence: string; readonly swatches: readonly [Swatch, Swatch] };
   readonly verdict: VerdictView;
   readonly plates: readonly [Plate, Plate];
+  readonly split: SplitView;
   readonly sizes: readonly [SizeRow, SizeRow];
   readonly refer: ReferView;
   readonly answer: AnswerView | undefined;
@@ -142,6 +144,7 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
     picture,
     change: { sentence, swatches: findChanged(result) },
     verdict,
+    split: presentSplit(result),
     refer,
     answer: presentAnswer(gallery.answer, {
       title: formatTitle(study),
