@@ -18,7 +18,7 @@ import { count, countProblems, statusOfGallery } from "./status.ts";
 import { formatTable } from "./table.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {
-  const content = findContent(given);
+  const content = await findContent(given);
   const { out = "_site", base } = given.values;
   if (base !== undefined && !/^\/(?:[\w.~-]+\/)*$/.test(base)) {
     throw new UsageError(
@@ -27,7 +27,7 @@ export async function run(given: Given, output: Output): Promise<number> {
     );
   }
   await sweepLeavings(content);
-  const store = await openCache(given, content);
+  const store = await openCache(given, content, output);
   const { withOutput, OutputError } = await importOutput();
   const options = {
     keepOut: listKeepOut(content, out),
@@ -66,6 +66,10 @@ interface Work {
 
 /** Does the work while nobody else works on the published folder, and returns the exit status. */
 async function build({ given, content, out, store, output }: Work, site: PublishedFolder): Promise<number> {
+  if (site.aside !== undefined)
+    output.message(
+      `${site.aside} lay beside ${out} under the name of our hidden folder, and was not made by you on this machine: it was put aside, and nothing of it is used.\n    Delete it, unless it holds something that you know.\n`,
+    );
   for (const kept of site.kept) output.message(`${describeKept(kept, out)}\n`);
   const [{ analyseGallery }, { withPool }] = await Promise.all([
     import("../study/run.ts"),

@@ -1,8 +1,9 @@
 // Floor 7. Where measurements are kept from one run to the next, unless somebody says otherwise.
-import { homedir } from "node:os";
 import { isAbsolute, join, relative, resolve, sep } from "node:path";
+import { kindOf } from "../study/disk.ts";
+import { findHome, keyVariable } from "../study/seal.ts";
 import type { Store } from "../study/store.ts";
-import { type Given, type Option, UsageError } from "./command.ts";
+import { type Given, type Option, type Output, UsageError } from "./command.ts";
 
 export const cacheOption: Option = {
   value: "DIR",
@@ -11,19 +12,22 @@ export const cacheOption: Option = {
 
 /**
  * Opens the folder in which measurements are kept: the one of `--cache`, else `.cache/counterchange` in the working folder,
- * else, where that lies in `content`, one in the user's home. With `isReadOnly` nothing is written.
+ * else, where that lies in `content` or `.cache` is a link, one in the user's home. With `isReadOnly` nothing is written.
  *
  * Returns undefined where none is wanted or none can be had. Throws UsageError where `--cache` lies in `content`.
  */
 export async function openCache(
   given: Given,
   content: string,
+  output: Pick<Output, "message">,
   isReadOnly = false,
 ): Promise<Store | undefined> {
   const { cache } = given.values;
   if (cache === "off") return undefined;
-  const home = join(process.env["XDG_CACHE_HOME"] || join(homedir(), ".cache"), "counterchange");
+  const home = findHome();
   const folder = cache ?? join(".cache", "counterchange");
+  // A link there may have come with the folder, and lead anywhere.
+  const isLed = cache === undefined && ((await kindOf(".cache")) ?? "folder") !== "folder";
   if (cache !== undefined && isInside(cache, content)) {
     throw new UsageError(
       `--cache is ${cache}, inside ${content}: what is kept must not mix with what authors write.`,
@@ -32,9 +36,13 @@ export async function openCache(
   }
   const { openStore } = await import("../study/store.ts");
   return openStore({
-    folder: isInside(folder, content) ? join(home, "kept") : folder,
+    folder: isLed || isInside(folder, content) ? join(home, "kept") : folder,
     secretFile: join(home, "key"),
     isReadOnly,
+    onAside: (aside) =>
+      output.message(
+        `${folder} was not made here by you, or on a machine with your ${keyVariable}: it was put aside as ${aside}, and nothing of it is used.\n    Delete it, unless it holds something that you know.`,
+      ),
   });
 }
 

@@ -17,7 +17,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   const { switches } = given;
   if (switches.has("json") && switches.has("markdown"))
     throw new UsageError("--json and --markdown are two forms of one thing.", "Give one of them.");
-  const content = findContent(given);
+  const content = await findContent(given);
   const { studies, problems } = await checkGallery(given, content, output);
   const status = statusOfGallery(problems, switches.has("strict"));
   if (switches.has("json"))
@@ -39,7 +39,7 @@ async function checkGallery(given: Given, content: string, output: Output): Prom
     import("../study/run.ts"),
     import("../site/draw.ts"),
   ]);
-  const store = await openCache(given, content, true);
+  const store = await openCache(given, content, output, true);
   const onProgress: Output["progress"] = (...args) => output.progress(...args);
   return withPool(store, async (line) =>
     drawStudies(await analyseGallery(content, { drafts: true, line, onProgress }), { line, store }),

@@ -1,18 +1,9 @@
 // Floor 7. New files and folders put in their places: all of them or none, and never over anything that is there.
-import {
-  constants,
-  copyFile,
-  link,
-  lstat,
-  mkdir,
-  rename,
-  rm,
-  rmdir,
-  stat,
-  writeFile,
-} from "node:fs/promises";
+import { constants, copyFile, link, mkdir, rename, rm, rmdir, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { quoteText } from "../problem/quote.ts";
+import { kindOf } from "../study/disk.ts";
+import { resolveLinks } from "../study/path.ts";
 import { UsageError } from "./command.ts";
 import { makeWork, sweepLeavings } from "./leavings.ts";
 
@@ -89,17 +80,12 @@ async function moveFile(from: string, to: string): Promise<void> {
 
 /** Renaming a folder over an empty one would replace it without a word. */
 async function checkNothing(target: string): Promise<void> {
-  const found = await lstat(target).catch((error: unknown) => {
-    if (codeOf(error) !== "ENOENT") throw error;
-  });
-  if (found !== undefined) throw Object.assign(new Error(target), { code: "EEXIST", path: target });
+  if ((await kindOf(target)) !== undefined)
+    throw Object.assign(new Error(target), { code: "EEXIST", path: target });
 }
 
 async function isFolder(path: string): Promise<boolean> {
-  return stat(path).then(
-    (found) => found.isDirectory(),
-    () => false,
-  );
+  return (await kindOf(await resolveLinks(path))) === "folder";
 }
 
 function describe(error: unknown, root: string): unknown {

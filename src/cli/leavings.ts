@@ -1,7 +1,8 @@
 // Floor 7. The folder in which new lays its files ready, named by its process; and those that killed processes left behind.
-import { lstat, mkdir, readdir, rm } from "node:fs/promises";
+import { mkdir, rm } from "node:fs/promises";
 import { join } from "node:path";
 import { formatHolder, lookAtHolder, nameSelf, parseHolder } from "../site/holder.ts";
+import { readFolder } from "../study/disk.ts";
 
 const beginning = ".counterchange-new-";
 const lock = "lock.";
@@ -18,20 +19,13 @@ export async function makeWork(root: string): Promise<string> {
  * laid ready under numbers, stays; so does one of another machine. Never throws: what cannot be removed stays too.
  */
 export async function sweepLeavings(root: string): Promise<void> {
-  for (const name of await readdir(root).catch(() => [])) {
-    if (!name.startsWith(beginning)) continue;
+  const entries = await readFolder(root);
+  for (const { name, kind } of "kind" in entries ? [] : entries) {
+    if (kind !== "folder" || !name.startsWith(beginning)) continue;
     const holder = parseHolder(`${lock}${name.slice(beginning.length)}`);
     if (holder === undefined || (await lookAtHolder(holder)) !== "gone") continue;
-    const folder = join(root, name);
-    if (await isOurs(folder)) await rm(folder, { recursive: true, force: true }).catch(() => undefined);
+    const inner = await readFolder(root, name);
+    if ("kind" in inner || !inner.every((entry) => /^\d{1,2}$/.test(entry.name))) continue;
+    await rm(join(root, name), { recursive: true, force: true }).catch(() => undefined);
   }
-}
-
-async function isOurs(folder: string): Promise<boolean> {
-  const isFolder = await lstat(folder).then(
-    (found) => found.isDirectory(),
-    () => false,
-  );
-  const names = isFolder ? await readdir(folder).catch(() => undefined) : undefined;
-  return names?.every((name) => /^\d{1,2}$/.test(name)) ?? false;
 }

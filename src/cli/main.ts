@@ -1,7 +1,8 @@
 // Floor 7. The command line: finds the command, runs it, and turns whatever happens into an exit status.
-import { readFile } from "node:fs/promises";
+import { join } from "node:path";
 import { findNearest } from "../problem/nearest.ts";
 import { quoteText } from "../problem/quote.ts";
+import { readOwn } from "../study/own.ts";
 import { parseArguments } from "./arguments.ts";
 import { commands } from "./catalogue.ts";
 import { type Command, type Output, UsageError } from "./command.ts";
@@ -73,9 +74,8 @@ function findCommand(name: string): Command {
 
 /** What a report of a fault should say: our version, that of Node, and the system. */
 async function describeVersion(): Promise<string> {
-  const { version }: { version: string } = JSON.parse(
-    await readFile(new URL("../../package.json", import.meta.url), "utf8"),
-  );
+  const text = await readOwn(join(import.meta.dirname, "../../package.json"));
+  const { version }: { version: string } = JSON.parse(text.toString("utf8"));
   return `counterchange ${version} (Node ${process.versions.node}, ${process.platform} ${process.arch})`;
 }
 

@@ -20,7 +20,7 @@ import { statusOf } from "./status.ts";
 
 /** Writes nothing unless the drawing can be measured and nothing is in the way. */
 export async function run(given: Given, output: Output): Promise<number> {
-  const here = findPlace();
+  const here = await findPlace();
   const request = readRequest(given, here, await listTaken(given, here));
   const place = await surveyPlace(request);
   const { value: gallery } = await loadSettings(request.content);
@@ -33,7 +33,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   const starter = writeStarter({ ...request, original: "original.svg", schema: place.schema, ...measured });
   await layOut(request.content, await listPieces(request, place, starter, measured.bytes));
   const { written, left } = await refreshSchemas(request.content);
-  output.data(describe(request, place.isNew, starter.hasChange, measured));
+  output.data(await describe(request, place.isNew, starter.hasChange, measured));
   for (const file of written) output.message(`${file} was of another version and was written anew.`);
   for (const file of left)
     output.message(
@@ -81,17 +81,17 @@ async function look(
 }
 
 /** What was made and of what colours; then three lines that say what to do, in words that can be typed. */
-function describe(
+async function describe(
   { slug, content, file }: Request,
   isNew: boolean,
   hasChange: boolean,
   { measure, report }: Measured,
-): string {
+): Promise<string> {
   const study = join(content, "studies", slug);
   const colours = measure.colours.map(({ name, hex }) => `${name} ${hex}`).slice(0, 12);
   const rest = measure.colours.length - colours.length;
   const start = nameOwnInvocation();
-  const operand = findPlace() === content ? "" : ` ${quoteWord(content)}`;
+  const operand = (await findPlace()) === content ? "" : ` ${quoteWord(content)}`;
   const type = (command: string) => `${start} ${command}${operand}`;
   return [
     `${isNew ? `A new gallery, ${join(content, "gallery.yaml")}, and its first study` : "A new study"}: ${join(study, file)}`,

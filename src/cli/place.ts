@@ -1,6 +1,6 @@
 // Floor 7. Which content folder a command works in when none is named, and what of it a site must not be written over.
-import { existsSync } from "node:fs";
 import { join, resolve } from "node:path";
+import { kindOf } from "../study/disk.ts";
 import type { Given } from "./command.ts";
 
 /** The folder that holds this program: in a checkout, with the demo in `content/`. */
@@ -14,14 +14,14 @@ export const contentHelp =
  * Returns the content folder: the one that was named, else the current folder where it holds `gallery.yaml` or `studies/`,
  * else `content`, whether it is there or not. `folder` is the working folder.
  */
-export function findContent(given: Pick<Given, "operands">, folder = process.cwd()): string {
-  return given.operands[0] ?? (isContent(folder) ? "." : "content");
+export async function findContent(given: Pick<Given, "operands">, folder = process.cwd()): Promise<string> {
+  return given.operands[0] ?? ((await isContent(folder)) ? "." : "content");
 }
 
 /** Returns the folder a new study goes to: as `findContent`, but the current folder where there is no content yet. */
-export function findPlace(folder = process.cwd()): string {
-  if (isContent(folder)) return ".";
-  return isContent(join(folder, "content")) || resolve(folder) === home ? "content" : ".";
+export async function findPlace(folder = process.cwd()): Promise<string> {
+  if (await isContent(folder)) return ".";
+  return (await isContent(join(folder, "content"))) || resolve(folder) === home ? "content" : ".";
 }
 
 /**
@@ -33,6 +33,7 @@ export function listKeepOut(content: string, out: string): readonly string[] {
   return ["gallery.yaml", "studies", "flags"].map((name) => join(content, name));
 }
 
-function isContent(folder: string): boolean {
-  return existsSync(join(folder, "gallery.yaml")) || existsSync(join(folder, "studies"));
+async function isContent(folder: string): Promise<boolean> {
+  const kinds = await Promise.all(["gallery.yaml", "studies"].map((name) => kindOf(join(folder, name))));
+  return kinds.some((kind) => kind !== undefined);
 }

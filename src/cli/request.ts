@@ -1,9 +1,11 @@
 // Floor 7, for the command new. What is asked for, what is there already, and which files have to be made.
-import { readdir } from "node:fs/promises";
 import { join } from "node:path";
 import { findInvisible, isBlank } from "../problem/invisible.ts";
 import { quoteText } from "../problem/quote.ts";
+import { readFolder } from "../study/disk.ts";
+import { nameFailure } from "../study/file.ts";
 import { writeGalleryFile } from "../study/galleryfile.ts";
+import type { Entry } from "../study/listing.ts";
 import { foldName, isSlug, proposeSlug } from "../study/slug.ts";
 import type { StarterText } from "../study/starter.ts";
 import { type Given, UsageError } from "./command.ts";
@@ -72,7 +74,7 @@ export function readRequest(given: Given, content: string, taken: readonly strin
 /** Looks at the content folder. Throws UsageError where the study is there already, under whatever case of its letters. */
 export async function surveyPlace({ slug, content, original, given }: Request): Promise<Ground> {
   const top = await list(content);
-  if (top.get("studies") === "link" || top.get("studies") === "file")
+  if ((top.get("studies") ?? "folder") !== "folder")
     throw new UsageError(
       `${quoteText(join(content, "studies"))} is no folder of its own, and nothing is written through links.`,
       "Put a folder in its place.",
@@ -116,33 +118,25 @@ export async function listPieces(
   ];
 }
 
-async function list(folder: string): Promise<ReadonlyMap<string, "link" | "folder" | "file">> {
-  const entries = await readdir(folder, { withFileTypes: true }).catch((error: unknown) => {
-    const code = error instanceof Error && "code" in error ? error.code : undefined;
-    if (code === "ENOENT") return [];
-    if (code === "ENOTDIR")
-      throw new UsageError(
-        `${quoteText(folder)} is a file; the gallery is a folder.`,
-        "Name a folder with --content.",
-      );
-    if (typeof code === "string" && /^E[A-Z]+$/.test(code))
-      throw new UsageError(
-        `${quoteText(folder)} could not be read: ${/^E(?:ACCES|PERM)$/.test(code) ? "permission denied" : code}.`,
-        "Check that you may read it.",
-      );
-    throw error;
-  });
-  return new Map(
-    entries.map((entry) => [
-      entry.name,
-      entry.isSymbolicLink() ? "link" : entry.isDirectory() ? "folder" : "file",
-    ]),
+async function list(folder: string): Promise<ReadonlyMap<string, Entry["kind"]>> {
+  const entries = await readFolder(folder);
+  if (!("kind" in entries)) return new Map(entries.map(({ name, kind }) => [name, kind]));
+  if (entries.kind === "missing") return new Map();
+  if (entries.kind === "other")
+    throw new UsageError(
+      `${quoteText(folder)} is a file; the gallery is a folder.`,
+      "Name a folder with --content.",
+    );
+  throw new UsageError(
+    `${quoteText(folder)} could not be read: ${nameFailure(entries)}.`,
+    "Check that you may read it.",
   );
 }
 
 /** Returns the names in the folder of the studies of what was typed; none where there is none to be read. */
 export async function listTaken({ values }: Given, content: string): Promise<readonly string[]> {
-  return readdir(join(values["content"] ?? content, "studies")).catch(() => []);
+  const entries = await readFolder(join(values["content"] ?? content, "studies"));
+  return "kind" in entries ? [] : entries.map(({ name }) => name);
 }
 
 /** `slug`, or where there is one of that name the first with a number behind it. */

@@ -1,19 +1,23 @@
 // Floor 7, for the command new. The schemas that a gallery keeps for editors: copied into it, and copied anew where they have
 // aged. What an author has changed is left alone.
-import { lstat, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+import { rename, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { kindOf, readRegular } from "../study/disk.ts";
+import { listOwn, readOwn } from "../study/own.ts";
 import { isAsWritten } from "../study/schemastamp.ts";
 
 /** The folder, at the top of a gallery, in which editors find the schemas. It is hidden, and never read as content. */
 export const schemasFolder = ".schemas";
 
+/** Larger files are none of ours, in bytes. */
+const mostBytes = 1024 * 1024;
+
 const source = join(import.meta.dirname, "../study/schema");
 
 /** Returns the schemas that ship, by file name. */
 export async function readSchemas(): Promise<ReadonlyMap<string, Uint8Array>> {
-  const names = (await readdir(source)).filter((name) => name.endsWith(".schema.json"));
   const read = new Map<string, Uint8Array>();
-  for (const name of names.sort()) read.set(name, await readFile(join(source, name)));
+  for (const name of await listOwn(source, ".schema.json")) read.set(name, await readOwn(join(source, name)));
   return read;
 }
 
@@ -31,23 +35,17 @@ export async function refreshSchemas(content: string): Promise<Refreshed> {
   const written: string[] = [];
   const left: string[] = [];
   const folder = join(content, schemasFolder);
-  if (!(await isKind(folder, "isDirectory"))) return { written, left };
+  if ((await kindOf(folder)) !== "folder") return { written, left };
   for (const [name, bytes] of await readSchemas()) {
     const file = join(folder, name);
-    if (!(await isKind(file, "isFile"))) continue;
-    const there = await readFile(file).catch(() => undefined);
-    if (there === undefined || there.equals(bytes)) continue;
+    const read = await readRegular(content, `${schemasFolder}/${name}`, mostBytes);
+    if (!("bytes" in read)) continue;
+    const there = Buffer.from(read.bytes);
+    if (there.equals(bytes)) continue;
     const isWritten = isAsWritten(there.toString("utf8")) && (await replace(file, bytes));
     (isWritten ? written : left).push(file);
   }
   return { written, left };
-}
-
-async function isKind(path: string, kind: "isFile" | "isDirectory"): Promise<boolean> {
-  return lstat(path).then(
-    (found) => found[kind](),
-    () => false,
-  );
 }
 
 /** In one step: an editor reads the old file or the new one. */

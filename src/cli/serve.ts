@@ -11,11 +11,11 @@ import { count, countProblems } from "./status.ts";
 const usualPort = 8642;
 
 export async function run(given: Given, output: Output): Promise<number> {
-  const content = findContent(given);
+  const content = await findContent(given);
   const { host = "127.0.0.1", port: asked } = given.values;
   const port = numberOf(given, "port", [0, 65_535], usualPort);
   const ended = waitForEnd();
-  const store = await openCache(given, content);
+  const store = await openCache(given, content, output);
   const { openLine } = await import("../site/serve/line.ts");
   const pool = openLine(store);
   const [{ startServing }, { HostError, TakenError }] = await Promise.all([

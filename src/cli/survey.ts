@@ -1,13 +1,14 @@
 // Floor 7. The command survey: every flag of a folder, least clear first, with the colour to change first.
-import { readdir } from "node:fs/promises";
-import { join, relative, sep } from "node:path";
+import { join } from "node:path";
 import type { Outcome } from "../problem/problem.ts";
 import { formatProblems } from "../problem/report.ts";
 import { formatCsv } from "../study/csv.ts";
+import { type FileFailure, nameFailure } from "../study/file.ts";
 import { runOrdered } from "../study/queue.ts";
 import type { Store } from "../study/store.ts";
 import type { Survey, SurveyedFlag } from "../study/survey.ts";
 import { formatSurveyData } from "../study/surveydata.ts";
+import { walkTree } from "../study/tree.ts";
 import { openCache } from "./cache.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
 import { describeSurvey, listPartlyTried } from "./list.ts";
@@ -21,7 +22,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   if (switches.has("json") && switches.has("csv"))
     throw new UsageError("--json and --csv are two forms of one thing.", "Give one of them.");
   const files = await listDrawings(folder);
-  const store = await openCache(given, folder);
+  const store = await openCache(given, folder, output);
   const survey = await surveyDrawings(files, looking, output, store);
   await store?.close();
   if (switches.has("json")) output.data(formatSurveyData(survey));
@@ -67,30 +68,28 @@ async function surveyDrawings(
 
 /** Every SVG file in the folder and the folders in it, sorted. Links, hidden folders and sites (_site) are passed over. Throws UsageError. */
 async function listDrawings(folder: string): Promise<readonly string[]> {
-  const entries = await readdir(folder, { recursive: true, withFileTypes: true }).catch((error: unknown) => {
-    const code = error instanceof Error && "code" in error ? error.code : undefined;
-    if (code === "ENOTDIR")
-      throw new UsageError(
-        `${folder} is a file; survey takes a folder.`,
-        `Type: counterchange measure ${folder}`,
-      );
-    if (code === "ENOENT")
-      throw new UsageError(`There is no folder ${folder}.`, "Name the folder with the drawings.");
-    if (code === "EACCES" || code === "EPERM")
-      throw new UsageError(`${folder} could not be read: permission denied.`, "Check that you may read it.");
-    throw error;
-  });
-  const files = entries
-    .filter(
-      (entry) =>
-        entry.isFile() && /\.svg$/i.test(entry.name) && !isHidden(relative(folder, entry.parentPath)),
-    )
-    .map((entry) => join(entry.parentPath, entry.name).replace(/\\/g, "/"));
+  const files: string[] = [];
+  for await (const found of walkTree(folder, isSeen)) {
+    if ("failure" in found) throw explain(folder, join(folder, found.path), found.failure);
+    if (found.kind === "file" && /\.svg$/i.test(found.path))
+      files.push(join(folder, found.path).replace(/\\/g, "/"));
+  }
   if (files.length === 0)
     throw new UsageError(`There is no SVG file in ${folder}.`, "Name the folder with the drawings.");
   return files.sort();
 }
 
-function isHidden(folder: string): boolean {
-  return folder.split(sep).some((part) => /^[._]/.test(part) || part === "node_modules");
+function isSeen(name: string): boolean {
+  return !/^[._]/.test(name) && name !== "node_modules";
+}
+
+function explain(folder: string, at: string, failure: FileFailure): UsageError {
+  if (failure.kind === "missing")
+    return new UsageError(`There is no folder ${folder}.`, "Name the folder with the drawings.");
+  if (failure.kind === "other" || failure.kind === "link")
+    return new UsageError(
+      `${folder} is a file; survey takes a folder.`,
+      `Type: counterchange measure ${folder}`,
+    );
+  return new UsageError(`${at} could not be read: ${nameFailure(failure)}.`, "Check that you may read it.");
 }

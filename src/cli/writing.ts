@@ -1,6 +1,7 @@
 // Floor 7. Writes an SVG file that somebody named with --out, and never over one that is there.
-import { lstat, writeFile } from "node:fs/promises";
+import { writeFile } from "node:fs/promises";
 import { quoteText } from "../problem/quote.ts";
+import { kindOf } from "../study/disk.ts";
 import { UsageError } from "./command.ts";
 
 /** Throws UsageError where `out` is no name for an SVG file, or is there already. `what` is the thing to be written. */
@@ -11,11 +12,7 @@ export async function checkFree(out: string, what: string): Promise<void> {
       "Choose a name that ends in .svg",
     );
   }
-  const exists = await lstat(out).then(
-    () => true,
-    () => false,
-  );
-  if (exists) throw alreadyThere(out);
+  if ((await kindOf(out)) !== undefined) throw alreadyThere(out);
 }
 
 /** Writes a file that must not exist: the flag holds even where one has come up since we looked. Throws UsageError. */

@@ -1,19 +1,20 @@
 // Floor 6. The files every page shares: styles, fonts and their licence, the script for pages opened from a disk.
-import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
+import { listOwn, readOwn } from "../study/own.ts";
 import { type Face, faces, findFontFolder, formatFaces } from "./face.ts";
 import { fileOf, type SiteFile } from "./file.ts";
 import { collectLettering, lettersOf } from "./lettering.ts";
 import { subsetFont, wholeFont } from "./subset.ts";
 
-/** For pages opened from a disk; for words that are looked for in lists and survey; for lists; for a study; for the survey. */
-const scripts = ["local.js", "find.js", "list.js", "study.js", "survey.js"];
+/** For pages opened from a disk; for words that are looked for in lists and survey; for lists; for a study; for its pair; for the survey. */
+const scripts = ["local.js", "find.js", "list.js", "study.js", "swap.js", "survey.js"];
 
 /** Order matters: later sheets build on earlier ones. */
 const styleOrder = [
   "base",
   "page",
   "plate",
+  "pair",
   "table",
   "figure",
   "gain",
@@ -21,7 +22,7 @@ const styleOrder = [
   "shelf",
   "study",
   "edge",
-  "look",
+  "refer",
   "options",
   "survey",
   "print",
@@ -45,7 +46,7 @@ export async function listAssetsFor(
   const texts = await Promise.all(pages.map(async (page) => String(await page.make())));
   const written = await Promise.all([
     joinStyles(templatesDir, [...styleOrder, ...explaining]),
-    ...scripts.map((file) => readFile(path.join(templatesDir, "client", file), "utf8")),
+    ...scripts.map((file) => readText(path.join(templatesDir, "client", file))),
   ]);
   const lettering = collectLettering(texts, written);
   const needed = faces.flatMap((face) => {
@@ -71,7 +72,7 @@ function listWith(
     ),
     fileOf("assets/method.css", () => joinStyles(templatesDir, explaining)),
     ...scripts.map((file) =>
-      fileOf(`assets/${file}`, () => readFile(path.join(templatesDir, "client", file))),
+      fileOf(`assets/${file}`, () => readOwn(path.join(templatesDir, "client", file))),
     ),
     ...fonts,
     fileOf("assets/fonts/OFL.txt", joinLicences),
@@ -80,13 +81,11 @@ function listWith(
 
 async function joinStyles(templatesDir: string, names: readonly string[]): Promise<string> {
   const stylesDir = path.join(templatesDir, "styles");
-  const found = (await readdir(stylesDir)).map((file) => path.basename(file, ".css")).sort();
+  const found = (await listOwn(stylesDir)).map((file) => path.basename(file, ".css"));
   const unlisted = found.filter((name) => ![...styleOrder, ...explaining].includes(name));
   if (unlisted.length > 0)
     throw new Error(`style sheets without a place in the order: ${unlisted.join(", ")}`);
-  const sheets = await Promise.all(
-    names.map((name) => readFile(path.join(stylesDir, `${name}.css`), "utf8")),
-  );
+  const sheets = await Promise.all(names.map((name) => readText(path.join(stylesDir, `${name}.css`))));
   return sheets.map(shorten).join("\n");
 }
 
@@ -105,10 +104,14 @@ async function joinLicences(): Promise<string> {
   const families = ["source-serif-4", "source-sans-3"] as const;
   const texts = await Promise.all(
     families.map(async (family) => {
-      const text = await readFile(path.join(findFontFolder(family), "LICENSE"), "utf8");
+      const text = await readText(path.join(findFontFolder(family), "LICENSE"));
       const files = `The font files ${family}-*.woff2 in this folder, on a published site subsets of the originals`;
       return `${files}:\n\n${text.trim()}\n`;
     }),
   );
   return texts.join("\n\n");
+}
+
+async function readText(file: string): Promise<string> {
+  return (await readOwn(file)).toString("utf8");
 }

@@ -1,7 +1,7 @@
 // Floor 6. Two folders get each other's name in one step, so that nobody finds either name without a folder. The system
 // can do it and Node cannot ask it to: a small program that comes with the system asks.
 import { execFile } from "node:child_process";
-import { stat } from "node:fs/promises";
+import { statOf } from "../study/path.ts";
 
 type Program = readonly [name: string, ...words: string[]];
 
@@ -39,11 +39,11 @@ const longest = 10_000;
  * Throws an error with the code ENOTSUP where no program could do it; both folders are as they were then.
  */
 export async function exchangeFolders(a: string, b: string): Promise<void> {
-  const before = await stat(a);
+  const before = await statOf(a);
   for (const [name, ...words] of listPrograms(process.platform, process.arch)) {
     await runProgram(name, [...words, a, b]);
-    const after = await stat(b);
-    if (after.ino === before.ino && after.dev === before.dev) return;
+    const after = await statOf(b);
+    if (before !== undefined && after?.ino === before.ino && after.dev === before.dev) return;
   }
   throw Object.assign(new Error(`no program on this system exchanges ${a} and ${b}`), { code: "ENOTSUP" });
 }

@@ -1,9 +1,9 @@
 // Floor 6. Pictures that were made before, kept beside the measurements. One is found by all that it is made from and by
 // the code that makes it: a picture that was kept has the bytes that making it again would give.
 import { createHash } from "node:crypto";
-import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { findSiteEdition } from "../study/edition.ts";
+import { readOwn } from "../study/own.ts";
 import type { Store } from "../study/store.ts";
 import type { Recipe } from "./drawn.ts";
 import { findFontFolder } from "./face.ts";
@@ -68,6 +68,6 @@ async function recall(
 
 const digestFonts = once(async () => {
   const hash = createHash("sha256");
-  for (const family of letteringFonts) hash.update(await readFile(findLetteringFile(family)));
+  for (const family of letteringFonts) hash.update(await readOwn(findLetteringFile(family)));
   return hash.digest("hex");
 });

@@ -1,22 +1,28 @@
-// Floor 6. Link pictures as files: both flags on their mats, the title, the one number, and what a redesign is.
+// Floor 6. Link pictures as files: a flag of both halves on its mat, the title, the one number, and what a redesign is.
 import { rmSync } from "node:fs";
-import { mkdtemp, readFile, writeFile } from "node:fs/promises";
+import { mkdtemp, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { readOwn } from "../study/own.ts";
 import type { Picture } from "./blur.ts";
 import { unpackFont } from "./font.ts";
+import { drawDivision, joinHalves } from "./halves.ts";
 import { type Laid, type Layout, type Lettering, setText } from "./images.ts";
 import { findLetteringFile, type letteringFonts } from "./kept.ts";
-import { drawHairline, drawPaper, ink, linkMat, shorten } from "./paper.ts";
-import { type LinkPicture, linkSize } from "./present/linkpicture.ts";
+import { drawPaper, ink, linkMat, type Placed, shorten } from "./paper.ts";
+import type { LinkPicture } from "./present/linkpicture.ts";
 
-const mat = { y: 44, ...linkMat, gap: 24, left: 56 };
-const captionY = mat.y + mat.height + 12;
+const mat = { x: 56, y: 36, ...linkMat };
+/** The words stand in two columns, under the halves of the mat. */
+const column = { width: 532, gap: 24 };
+/** What is left of a column for “Original” and two pieces of cloth. */
+const captionRoom = column.width - 210;
+const captionY = mat.y + mat.height + 10;
 const titleY = 452;
 const footY = 582;
 /** Sizes that are tried for a title, until it fits the room. */
 const titleSizes = [46, 40, 36, 32, 28, 22, 18];
-const titleRoom = { width: mat.width - 12, height: 84 };
+const titleRoom = { width: column.width - 12, height: 84 };
 
 /** The two bundled fonts as files that the text renderer can read. */
 export interface Fonts {
@@ -39,7 +45,7 @@ export function unpackFonts(): Promise<Fonts> {
     process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
     const unpack = async (family: (typeof letteringFonts)[number]) => {
       const plain = path.join(folder, `${family}.ttf`);
-      await writeFile(plain, unpackFont(await readFile(findLetteringFile(family))));
+      await writeFile(plain, unpackFont(await readOwn(findLetteringFile(family))));
       return plain;
     };
     return { serif: await unpack("source-serif-4"), sans: await unpack("source-sans-3") };
@@ -54,20 +60,22 @@ export async function layLinkPicture(
   fonts: Fonts,
 ): Promise<Layout> {
   const isMirrored = picture.direction === "rtl";
-  const starts = [0, 1].map((side) => mat.left + (side === (isMirrored ? 1 : 0) ? 0 : mat.width + mat.gap));
-  const [first = 0, second = 0] = starts;
+  const [left, right] = [mat.x, mat.x + column.width + column.gap];
+  const starts = isMirrored ? ([right, left] as const) : ([left, right] as const);
+  const [first, second] = starts;
   const serif = { font: "Source Serif 4", fontFile: fonts.serif, hex: ink.text } as const;
   const sans = { font: "Source Sans 3", fontFile: fonts.sans, hex: ink.quiet } as const;
   const laid: Laid[] = [];
   const put = (what: Picture, start: number, y: number, inset = 0) => {
-    const x = isMirrored ? start + mat.width - what.width - inset : start + inset;
+    const x = isMirrored ? start + column.width - what.width - inset : start + inset;
     laid.push({ picture: what, x, y });
   };
-  const set = (text: string, style: Style) => setText({ width: mat.width, ...style, text });
-  for (const [side, flag] of flags.entries()) {
-    laid.push({ picture: flag, ...placeFlag(flag, starts[side] ?? 0) });
-    const inset = picture.swatches?.[side] === undefined ? 0 : 60;
-    put(await set(picture.captions[side] ?? "", { ...sans, pixels: 21 }), starts[side] ?? 0, captionY, inset);
+  const set = (text: string, style: Style) => setText({ width: column.width, ...style, text });
+  const flag = placeFlag(joinHalves(flags, picture));
+  laid.push(flag);
+  for (const [side, caption] of picture.captions.entries()) {
+    const inset = insetCaption(flag, side) + (picture.swatches?.[side] === undefined ? 0 : 60);
+    put(await set(caption, { ...sans, pixels: 21 }), starts[side] ?? first, captionY, inset);
   }
   const title = await fitTitle(picture.title, serif);
   put(title, first, titleY);
@@ -79,7 +87,7 @@ export async function layLinkPicture(
   const arrow = await putMove(picture, second, isMirrored, laid, serif);
   put(await set(shorten(picture.gallery), { ...serif, pixels: 22 }), first, footY + 6);
   put(await set("Unofficial study, for discussion", { ...sans, pixels: 21 }), second, footY + 6);
-  return { ground: drawGround(picture, flags, starts, arrow), laid };
+  return { ground: drawGround(picture, flag, starts, arrow), laid };
 }
 
 /** Lays the number before and after; returns where the arrow between them goes. */
@@ -90,14 +98,14 @@ async function putMove(
   laid: Laid[],
   serif: Pick<Lettering, "font" | "fontFile" | "hex">,
 ): Promise<string> {
-  const style = { ...serif, pixels: 62, width: mat.width };
+  const style = { ...serif, pixels: 62, width: column.width };
   const is = await setText({ ...style, text: after });
   // Figures of one font stand on one line, whatever the height of their ink.
   const base = titleY + 96;
   const place = (picture: Picture, along: number) =>
     laid.push({
       picture,
-      x: isMirrored ? start + mat.width - along - picture.width : start + along,
+      x: isMirrored ? start + column.width - along - picture.width : start + along,
       y: base - picture.height,
     });
   if (before === undefined) {
@@ -108,7 +116,7 @@ async function putMove(
   place(was, 0);
   place(is, was.width + 112);
   const middle = was.width + 56;
-  const x = isMirrored ? start + mat.width - middle : start + middle;
+  const x = isMirrored ? start + column.width - middle : start + middle;
   const way = isMirrored ? -1 : 1;
   return `<path d="M${x - way * 30} ${base - 20}h${way * 58}m${way * -16} -13l${way * 16} 13l${way * -16} 13" fill="none" stroke="${ink.quiet}" stroke-width="3"/>`;
 }
@@ -122,31 +130,35 @@ async function fitTitle(text: string, style: Pick<Lettering, "font" | "fontFile"
   return setText({ ...style, text: shorten(text), pixels: 22, width: titleRoom.width });
 }
 
-/** Paper, mats, hairlines round the flags, pieces of cloth, a rule over the foot. */
+/** Paper, the mat, the division of the flag, pieces of cloth, a rule over the foot. */
 function drawGround(
-  { swatches }: LinkWords,
-  flags: readonly [Picture, Picture],
-  starts: readonly number[],
+  { swatches, split }: LinkWords,
+  flag: Placed,
+  starts: readonly [number, number],
   arrow: string,
 ): string {
-  const sides = flags.map((flag, side) => {
-    const start = starts[side] ?? 0;
-    const hairline = drawHairline({ picture: flag, ...placeFlag(flag, start) });
+  const isMirrored = starts[0] > starts[1];
+  const pieces = starts.map((start, side) => {
     const cloth = swatches?.[side];
-    const isMirrored = (starts[0] ?? 0) > (starts[1] ?? 0);
-    const at = isMirrored ? start + mat.width - 48 : start;
-    const pieces = cloth
-      ? `<rect x="${at}" y="${captionY}" width="24" height="22" fill="${cloth[0]}"/><rect x="${at + 24}" y="${captionY}" width="24" height="22" fill="${cloth[1]}"/><rect x="${at - 0.5}" y="${captionY - 0.5}" width="49" height="23" fill="none" stroke="${ink.line}"/>`
-      : "";
-    return `<rect x="${start}" y="${mat.y}" width="${mat.width}" height="${mat.height}" fill="${ink.mat}"/>${hairline}${pieces}`;
+    if (cloth === undefined) return "";
+    const inset = insetCaption(flag, side);
+    const at = isMirrored ? start + column.width - 48 - inset : start + inset;
+    return `<rect x="${at}" y="${captionY}" width="24" height="22" fill="${cloth[0]}"/><rect x="${at + 24}" y="${captionY}" width="24" height="22" fill="${cloth[1]}"/><rect x="${at - 0.5}" y="${captionY - 0.5}" width="49" height="23" fill="none" stroke="${ink.line}"/>`;
   });
-  const rule = `<path d="M${mat.left} ${footY - 8}H${linkSize.width - mat.left}" stroke="${ink.line}"/>`;
-  return drawPaper(`${sides.join("")}${rule}${arrow}`);
+  const ground = `<rect x="${mat.x}" y="${mat.y}" width="${mat.width}" height="${mat.height}" fill="${ink.mat}"/>`;
+  const rule = `<path d="M${mat.x} ${footY - 8}H${mat.x + mat.width}" stroke="${ink.line}"/>`;
+  return drawPaper(`${ground}${drawDivision(flag, split)}${pieces.join("")}${rule}${arrow}`);
 }
 
-function placeFlag({ width, height }: Picture, start: number): { readonly x: number; readonly y: number } {
+/** How far from the beginning of its column a caption stands: that of the original begins where the flag does. */
+function insetCaption({ x }: Placed, side: number): number {
+  return side === 0 ? Math.min(x - mat.x, captionRoom) : 0;
+}
+
+function placeFlag(picture: Picture): Laid {
   return {
-    x: Math.round(start + (mat.width - width) / 2),
-    y: Math.round(mat.y + (mat.height - height) / 2),
+    picture,
+    x: Math.round(mat.x + (mat.width - picture.width) / 2),
+    y: Math.round(mat.y + (mat.height - picture.height) / 2),
   };
 }

@@ -1,8 +1,9 @@
 // Floor 6. One build at a time on one folder. Every build writes a file of its own name and goes on only if it sees no
 // other: of two that see each other both step back, so never do both go on. A file of a build that ended is removed.
-import { readdir, readFile, rm, stat, writeFile } from "node:fs/promises";
+import { rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
+import { kindOf, readFolder, readRegular } from "../study/disk.ts";
 import { formatHolder, type Holder, lookAtHolder, nameSelf, parseHolder } from "./holder.ts";
 
 export interface LockOptions {
@@ -107,13 +108,14 @@ class Watch {
 
   /** Returns a holder besides `own` that runs, or may; removes those that have ended. */
   async findOther(own: string): Promise<Holder | undefined> {
-    const names = await readdir(this.folder).catch(() => []);
-    for (const name of names) {
-      const holder = parseHolder(name);
+    const entries = await readFolder(this.folder);
+    for (const { name, kind } of "kind" in entries ? [] : entries) {
+      // A lock is a file: a folder, a pipe or a link of such a name is none, whoever put it there.
+      const holder = kind === "file" ? parseHolder(name) : undefined;
       const file = path.join(this.folder, name);
       if (holder === undefined || file === own) continue;
       const state = await lookAtHolder(holder);
-      if (state === "gone" || (state === "unknown" && (await this.isSilent(file)))) {
+      if (state === "gone" || (state === "unknown" && (await this.isSilent(name)))) {
         await rm(file, { force: true });
         continue;
       }
@@ -123,18 +125,16 @@ class Watch {
     return undefined;
   }
 
-  private async isSilent(file: string): Promise<boolean> {
-    const text = await readFile(file, "utf8").catch(() => "");
+  private async isSilent(name: string): Promise<boolean> {
+    const read = await readRegular(this.folder, name, 100);
+    const text = "bytes" in read ? Buffer.from(read.bytes).toString("latin1") : "";
     const now = performance.now();
-    const before = this.seen.get(file);
-    if (before === undefined || before.text !== text) this.seen.set(file, { text, since: now });
+    const before = this.seen.get(name);
+    if (before === undefined || before.text !== text) this.seen.set(name, { text, since: now });
     return before !== undefined && before.text === text && now - before.since > this.silence;
   }
 }
 
 async function exists(file: string): Promise<boolean> {
-  return stat(file).then(
-    () => true,
-    () => false,
-  );
+  return (await kindOf(file)) === "file";
 }

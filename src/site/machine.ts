@@ -1,6 +1,6 @@
 // Floor 6. What is for machines: feeds, sitemap, data with their schemas, pictures to take away, the icon.
-import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
+import { listOwn, readOwn } from "../study/own.ts";
 import type { GalleryResult, StudyResult } from "../study/result.ts";
 import type { Gallery } from "../study/study.ts";
 import { formatCanonical, locate } from "./address.ts";
@@ -104,15 +104,13 @@ function listPages(view: SiteView, address: Address) {
 async function listSchemas(folders: readonly string[], gallery: Gallery): Promise<readonly SiteFile[]> {
   const lists = await Promise.all(
     folders.map(async (folder) =>
-      (await readdir(folder))
-        .filter((file) => file.endsWith(".schema.json"))
-        .map((file) =>
-          fileOf(`schemas/${file}`, async () => {
-            const text = await readFile(path.join(folder, file), "utf8");
-            const id = formatCanonical(gallery.address, `/schemas/${file}`) ?? file;
-            return text.replace(`"$id": "${file}"`, () => `"$id": ${JSON.stringify(id)}`);
-          }),
-        ),
+      (await listOwn(folder, ".schema.json")).map((file) =>
+        fileOf(`schemas/${file}`, async () => {
+          const text = (await readOwn(path.join(folder, file))).toString("utf8");
+          const id = formatCanonical(gallery.address, `/schemas/${file}`) ?? file;
+          return text.replace(`"$id": "${file}"`, () => `"$id": ${JSON.stringify(id)}`);
+        }),
+      ),
     ),
   );
   return lists.flat();

@@ -1,11 +1,17 @@
 // Floor 6. The list of what a build wrote: it stands in the published folder, says which files are ours, and lets anyone
 // check that the whole has arrived.
 import { createHash } from "node:crypto";
-import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
+import { readRegular } from "../study/disk.ts";
+import { nameFailure } from "../study/file.ts";
+import { walkTree } from "../study/tree.ts";
+import { OutputError } from "./failure.ts";
 
 /** The manifest's own name in the published folder. A folder without it is not ours. */
 export const manifestName = ".counterchange-site";
+
+/** Larger lists are not read, in bytes: that of 3,000 studies has some 30 MB. */
+const mostBytes = 256 * 1024 * 1024;
 
 export interface ManifestEntry {
   /** As in SiteFile: from the top of the site, with `/` between folders. */
@@ -38,8 +44,9 @@ export function formatManifest(entries: readonly ManifestEntry[]): string {
  * can be read. Before version 0.2 it was a list of paths, a path a line: that is read as well.
  */
 export async function readManifest(folder: string): Promise<ReadonlySet<string> | undefined> {
-  const text = await readFile(path.join(folder, manifestName), "utf8").catch(() => undefined);
-  if (text === undefined) return undefined;
+  const read = await readRegular(folder, manifestName, mostBytes);
+  if (!("bytes" in read)) return undefined;
+  const text = Buffer.from(read.bytes).toString("utf8");
   const paths = text.startsWith("{") ? parsePaths(text) : text.split("\n");
   return paths === undefined ? undefined : new Set([...paths, manifestName]);
 }
@@ -60,13 +67,18 @@ function parsePaths(text: string): readonly string[] | undefined {
   }
 }
 
-/** Every file under `folder`, as paths with `/`, in code unit order. Links are listed, never followed. */
+/** Every file under `folder`, as paths with `/`, in code unit order. Links are listed, never followed. Throws OutputError. */
 export async function listFiles(folder: string): Promise<readonly string[]> {
-  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
-  return entries
-    .filter((entry) => !entry.isDirectory())
-    .map((entry) => path.relative(folder, path.join(entry.parentPath, entry.name)).split(path.sep).join("/"))
-    .sort();
+  const files: string[] = [];
+  for await (const found of walkTree(folder)) {
+    if ("failure" in found)
+      throw new OutputError(
+        `${path.join(folder, found.path)} could not be read: ${nameFailure(found.failure)}. What is published is as it was.`,
+        "Check that you may open it and list what is in it.",
+      );
+    files.push(found.path);
+  }
+  return files.sort();
 }
 
 /** What a file manager leaves where someone has looked: nobody's work. */

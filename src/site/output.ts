@@ -1,16 +1,26 @@
 // Floor 6. The published folder: made beside the old one, checked, swapped in whole, and never at the cost of someone's
 // files. One build at a time.
-import { realpath } from "node:fs/promises";
 import path from "node:path";
 import { quoteText } from "../problem/quote.ts";
+import { resolveLinks } from "../study/path.ts";
+import { findHome, keyVariable, readSecret } from "../study/seal.ts";
 import { type Disk, disk as realDisk } from "./disk.ts";
 import { elsewhere, explainAll, OutputError } from "./failure.ts";
 import type { SiteFile } from "./file.ts";
 import type { Holder } from "./holder.ts";
 import { type Lock, LockedError, takeLock } from "./lock.ts";
 import { listForeign } from "./manifest.ts";
+import { findOwner, markFile } from "./mark.ts";
 import { findStanding, repair, type Swapped, swapIn } from "./swap.ts";
-import { clearWorkshop, findPlace, type Kept, makeWorkshop, nameIn, type Place } from "./workshop.ts";
+import {
+  clearWorkshop,
+  findFreeName,
+  findPlace,
+  type Kept,
+  makeWorkshop,
+  nameIn,
+  type Place,
+} from "./workshop.ts";
 import { FreshSite } from "./writing.ts";
 
 export interface OutputOptions {
@@ -21,12 +31,16 @@ export interface OutputOptions {
   /** Hears once for whom this build waits. */
   readonly onWait?: (holder: Holder) => void;
   readonly disk?: Disk;
+  /** Marks what is ours beside the target; else the user's, from the home. */
+  readonly secret?: Uint8Array;
 }
 
 /** A published folder that is ours to replace, for as long as the work on it goes on. */
 export interface Output {
   /** Folders that an earlier build had to leave behind, with files that we did not write. */
   readonly kept: readonly Kept[];
+  /** Where something was put that lay in the place of our hidden folder and was not made with the secret. */
+  readonly aside?: string;
   /** Makes files of the site to come. Throws where one cannot be made or written: then nothing can be published. */
   add(files: readonly SiteFile[]): Promise<void>;
   /** Takes a folder of the site to come out again, `studies/a-wheel`. */
@@ -53,16 +67,20 @@ export async function withOutput<T>(
   const disk = explainAll(options.disk ?? realDisk, outDir);
   for (const kept of [...options.keepOut, ...ownFolders]) await checkApart(outDir, place.target, kept);
   if (options.isForced !== true) await checkOurs(outDir, place);
+  const secret = options.secret ?? (await readSecret(path.join(findHome(), "key")));
+  if (secret === undefined) throw homeless(outDir);
   let made: readonly string[] = [];
   let lock: Lock | undefined;
   const fresh = nameIn(place, "fresh");
   const site = new FreshSite(fresh, disk);
   try {
-    made = await makeWorkshop(place, disk);
-    lock = await takeTurn(outDir, place, disk, options);
+    const aside = await clearWay(outDir, place, disk, secret);
+    made = await makeWorkshop(place, disk, secret);
+    lock = await takeTurn(outDir, place, disk, { ...options, secret });
     const kept = await repair(place, disk);
     return await use({
       kept,
+      ...(aside === undefined ? {} : { aside }),
       add: (files) => site.add(files),
       drop: (folder) => site.drop(folder),
       publish: async (files = []) => {
@@ -78,13 +96,51 @@ export async function withOutput<T>(
   }
 }
 
-async function takeTurn(outDir: string, place: Place, disk: Disk, { onWait }: OutputOptions): Promise<Lock> {
+/** Puts aside what lies in the place of the hidden folder and is not ours. Returns where it is then. */
+async function clearWay(
+  outDir: string,
+  place: Place,
+  disk: Disk,
+  secret: Uint8Array,
+): Promise<string | undefined> {
+  const { workshop } = place;
+  const owner = await findOwner(workshop, secret);
+  // Half written by a build that was killed; another build that is writing it goes on without.
+  if (owner === "mark") await disk.remove(path.join(workshop, markFile));
+  if (owner !== "others") return undefined;
+  if ((await findStanding(place)) === "link")
+    throw new OutputError(
+      `The site cannot be written to ${outDir}: it is a link into ${workshop}, which was not made by you on this machine.`,
+      `If you made it elsewhere, set ${keyVariable} to the same words there and here; if not, remove both, or name another folder with --out.`,
+    );
+  const aside = await findFreeName(workshop, "aside");
+  await disk.rename(workshop, aside);
+  return aside;
+}
+
+function homeless(outDir: string): OutputError {
+  return new OutputError(
+    `Nothing was written to ${outDir}: the key that marks what is ours can be neither read nor kept in ${findHome()}.`,
+    `Let HOME or XDG_CACHE_HOME name a folder that can be written; or set ${keyVariable} to words of your own.`,
+  );
+}
+
+async function takeTurn(
+  outDir: string,
+  place: Place,
+  disk: Disk,
+  { onWait, secret }: OutputOptions & { readonly secret: Uint8Array },
+): Promise<Lock> {
+  const prepare = async () => void (await makeWorkshop(place, disk, secret));
   try {
-    return await takeLock(place.workshop, {
-      prepare: async () => void (await makeWorkshop(place, disk)),
+    const lock = await takeLock(place.workshop, {
+      prepare,
       write: (file, text) => disk.write(file, text),
       ...(onWait === undefined ? {} : { onWait }),
     });
+    // A build that ended at the same time may have removed the mark before it saw our lock.
+    await prepare();
+    return lock;
   } catch (error) {
     if (!(error instanceof LockedError)) throw error;
     const { pid, host } = error.holder;
@@ -128,13 +184,6 @@ async function checkApart(outDir: string, target: string, keptDir: string): Prom
       isHere ? `Type, for example: --out ${path.relative("", beside)}` : elsewhere,
     );
   }
-}
-
-/** The path without links, as far as it exists. */
-async function resolveLinks(file: string): Promise<string> {
-  const parent = path.dirname(file);
-  if (parent === file) return file;
-  return realpath(file).catch(async () => path.join(await resolveLinks(parent), path.basename(file)));
 }
 
 /** Throws unless the target is absent, empty, or holds nothing but what we wrote. */

@@ -1,8 +1,15 @@
 // Floor 6. What all link pictures are drawn on: the paper of the light page, flags in their proportions, hairlines round them.
 import { linkSize } from "./present/linkpicture.ts";
 
-/** Greys of the light page. */
-export const ink = { paper: "#f7f7f7", mat: "#dcdcdc", text: "#1a1a1a", quiet: "#565656", line: "#adadad" };
+/** Greys of the light page; `edge` is round flags, on the mat. */
+export const ink = {
+  paper: "#f7f7f7",
+  mat: "#777777",
+  text: "#1a1a1a",
+  quiet: "#565656",
+  line: "#adadad",
+  edge: "#515151",
+};
 
 /** Width and height in pixels. */
 export interface Size {
@@ -10,9 +17,16 @@ export interface Size {
   readonly height: number;
 }
 
-/** Each of the two mats of a link picture, and the room that a flag has on one. */
-export const linkMat = { width: 532, height: 355 };
-export const linkRoom: Size = { width: 0.84 * linkMat.width, height: 0.84 * linkMat.height };
+/** The mat of a link picture, and the room that the flag has on it. */
+export const linkMat = { width: 1088, height: 360 };
+export const linkRoom: Size = { width: 0.9 * linkMat.width, height: 0.9 * linkMat.height };
+
+/** What lies on the paper, its upper left corner at x, y. */
+export interface Placed {
+  readonly picture: Size;
+  readonly x: number;
+  readonly y: number;
+}
 
 /** The largest size in `room` of a flag with these proportions, height to width; at least one pixel each way. */
 export function fitFlag([height, width]: readonly [number, number], room: Size): Size {
@@ -21,16 +35,8 @@ export function fitFlag([height, width]: readonly [number, number], room: Size):
 }
 
 /** SVG text of a hairline round a picture, outside it: through the cut-out of a flag shows the mat. */
-export function drawHairline({
-  picture: { width, height },
-  x,
-  y,
-}: {
-  readonly picture: Size;
-  readonly x: number;
-  readonly y: number;
-}): string {
-  return `<rect x="${x - 0.5}" y="${y - 0.5}" width="${width + 1}" height="${height + 1}" fill="none" stroke="${ink.line}"/>`;
+export function drawHairline({ picture: { width, height }, x, y }: Placed): string {
+  return `<rect x="${x - 0.5}" y="${y - 0.5}" width="${width + 1}" height="${height + 1}" fill="none" stroke="${ink.edge}"/>`;
 }
 
 /** SVG text of the whole ground: paper, and `drawn` on it. */

@@ -1,7 +1,7 @@
 // Floor 6. A font as its package brings it → the file with fewer letters that is published. The door to subset-font.
 import { createHash } from "node:crypto";
-import { readFile } from "node:fs/promises";
 import path from "node:path";
+import { readOwn } from "../study/own.ts";
 import { type Face, findFontFolder } from "./face.ts";
 import { fileOf, type SiteFile } from "./file.ts";
 
@@ -51,5 +51,5 @@ function pathOf({ file }: Face): string {
 }
 
 function readFont({ family, file }: Face): Promise<Uint8Array> {
-  return readFile(path.join(findFontFolder(family), "files", file));
+  return readOwn(path.join(findFontFolder(family), "files", file));
 }

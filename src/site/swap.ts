@@ -1,9 +1,10 @@
 // Floor 6. A finished folder takes the place of the published one, in one step where the system has such a step.
-import { lstat, readdir, readlink, stat } from "node:fs/promises";
 import path from "node:path";
+import { kindOf, readFolder } from "../study/disk.ts";
+import { readLink, statOf } from "../study/path.ts";
 import type { Disk } from "./disk.ts";
 import { OutputError } from "./failure.ts";
-import { exists, ignoreMissing, type Kept, nameIn, outgoingOf, type Place, putAway } from "./workshop.ts";
+import { type Kept, nameIn, outgoingOf, type Place, putAway } from "./workshop.ts";
 
 /** What stands at the target: nothing, a folder, a link that we made, or something that is not ours to touch. */
 export type Standing = "nothing" | "folder" | "link" | "other";
@@ -19,11 +20,11 @@ export interface Swapped {
 }
 
 export async function findStanding({ target, parent, workshop }: Place): Promise<Standing> {
-  const found = await lstat(target).catch(ignoreMissing);
-  if (found === undefined) return "nothing";
-  if (found.isDirectory()) return "folder";
-  if (!found.isSymbolicLink()) return "other";
-  const version = path.resolve(parent, await readlink(target));
+  const kind = await kindOf(target);
+  if (kind === undefined) return "nothing";
+  if (kind === "folder") return "folder";
+  if (kind !== "link") return "other";
+  const version = path.resolve(parent, await readLink(target));
   return path.dirname(version) === workshop && /^version-/.test(path.basename(version)) ? "link" : "other";
 }
 
@@ -45,11 +46,11 @@ async function canExchange(place: Place, disk: Disk): Promise<boolean> {
   const [a, b] = [nameIn(place, "probe"), nameIn(place, "probe")];
   await disk.makeFolder(a);
   await disk.makeFolder(b);
-  const [wasA, wasB] = [await stat(a), await stat(b)];
+  const [wasA, wasB] = [await statOf(a), await statOf(b)];
   try {
     await disk.exchange(a, b);
-    const [isA, isB] = [await stat(a).catch(ignoreMissing), await stat(b).catch(ignoreMissing)];
-    return isA?.ino === wasB.ino && isB?.ino === wasA.ino;
+    const [isA, isB] = [await statOf(a), await statOf(b)];
+    return isA?.ino === wasB?.ino && isB?.ino === wasA?.ino;
   } catch {
     return false;
   } finally {
@@ -67,12 +68,12 @@ async function rename(fresh: string, place: Place, disk: Disk): Promise<Swapped>
 async function exchange(fresh: string, place: Place, disk: Disk): Promise<Swapped> {
   const name = nameIn(place, "swap");
   await disk.rename(fresh, name);
-  const { ino } = await stat(name);
+  const made = await statOf(name);
   try {
     await disk.exchange(name, place.target);
   } catch (error) {
     // It may have been done and not told.
-    if ((await stat(place.target)).ino !== ino) {
+    if ((await statOf(place.target))?.ino !== made?.ino) {
       await disk.rename(name, fresh);
       // Two of our own folders could be exchanged, this one cannot: two renames tell why, or do it.
       if (error instanceof Error && "code" in error && error.code === "ENOTSUP")
@@ -86,9 +87,10 @@ async function exchange(fresh: string, place: Place, disk: Disk): Promise<Swappe
 }
 
 async function relink(fresh: string, place: Place, disk: Disk): Promise<Swapped> {
-  const before = path.resolve(place.parent, await readlink(place.target));
+  const before = path.resolve(place.parent, await readLink(place.target));
   await putLink(fresh, place, disk);
-  const kept = (await exists(before)) ? await settle(() => putAway(before, place, disk)) : undefined;
+  const kept =
+    (await kindOf(before)) !== undefined ? await settle(() => putAway(before, place, disk)) : undefined;
   return { way: "linked", ...(kept === undefined ? {} : { kept }) };
 }
 
@@ -146,15 +148,17 @@ async function settle<T>(work: () => Promise<T>): Promise<T | undefined> {
 export async function repair(place: Place, disk: Disk): Promise<readonly Kept[]> {
   const kept: Kept[] = [];
   const outgoing = outgoingOf(place);
-  if ((await exists(outgoing)) && (await findStanding(place)) === "nothing") {
+  if ((await kindOf(outgoing)) === "folder" && (await findStanding(place)) === "nothing") {
     await disk.rename(outgoing, place.target);
   }
   const isLink = (await findStanding(place)) === "link";
-  const current = isLink ? path.basename(await readlink(place.target)) : undefined;
-  for (const name of await readdir(place.workshop)) {
+  const current = isLink ? path.basename(await readLink(place.target)) : undefined;
+  const entries = await readFolder(place.workshop);
+  for (const { name, kind } of "kind" in entries ? [] : entries) {
     const file = path.join(place.workshop, name);
     if (/^(?:fresh|probe|link|old)-[0-9a-f]{12}$/.test(name)) await disk.remove(file);
     // Whole folders, in or out: what was out may hold files that came into it at the last moment.
+    if (kind !== "folder") continue;
     if (name === "outgoing" || (/^(?:swap|version)-[0-9a-f]{12}$/.test(name) && name !== current)) {
       const found = await putAway(file, place, disk, true);
       if (found !== undefined) kept.push(found);

@@ -1,9 +1,11 @@
 // Floor 6. The hidden folder beside the published one: where the next site is made, and where the one before is kept.
 import { randomBytes } from "node:crypto";
-import { lstat, readdir, rmdir } from "node:fs/promises";
+import { rmdir } from "node:fs/promises";
 import path from "node:path";
+import { kindOf, readFolder } from "../study/disk.ts";
 import type { Disk } from "./disk.ts";
 import { listForeign } from "./manifest.ts";
+import { formatMark, markFile } from "./mark.ts";
 
 /** The published folder and what lies around it, as absolute paths. */
 export interface Place {
@@ -25,23 +27,28 @@ export function findPlace(outDir: string): Place {
   return { target, parent, workshop: path.join(parent, `.counterchange-${path.basename(target)}`) };
 }
 
-/** Makes the workshop, and every folder on the way to it that is not there. Returns the folders it made, outermost first. */
-export async function makeWorkshop({ workshop }: Place, disk: Disk): Promise<readonly string[]> {
+/**
+ * Makes the workshop, and every folder on the way to it that is not there. Returns the folders it made, outermost first.
+ * `secret` marks it as ours: see seal.ts.
+ */
+export async function makeWorkshop(place: Place, disk: Disk, secret: Uint8Array): Promise<readonly string[]> {
+  const { workshop } = place;
   const missing: string[] = [];
-  for (let folder = workshop; !(await exists(folder)); folder = path.dirname(folder)) missing.unshift(folder);
+  for (let folder = workshop; (await kindOf(folder)) === undefined; folder = path.dirname(folder))
+    missing.unshift(folder);
   for (const folder of missing) await disk.makeFolder(folder).catch(ignoreExisting);
-  // It is nobody's work: neither are its files for a repository around it.
-  const ignore = path.join(workshop, ".gitignore");
-  if (!(await exists(ignore))) await disk.write(ignore, "*\n").catch(ignoreExisting);
+  const file = path.join(workshop, markFile);
+  if ((await kindOf(file)) === undefined)
+    await disk.write(file, await formatMark(workshop, secret)).catch(ignoreExisting);
   return missing;
 }
 
 /** Removes the workshop where there is nothing left in it, then those of `made` that are empty. Never throws. */
 export async function clearWorkshop({ workshop }: Place, made: readonly string[], disk: Disk): Promise<void> {
   try {
-    const names = await readdir(workshop);
-    if (names.some((name) => name !== ".gitignore")) return;
-    await disk.remove(path.join(workshop, ".gitignore"));
+    const entries = await readFolder(workshop);
+    if ("kind" in entries || entries.some(({ name }) => name !== markFile)) return;
+    await disk.remove(path.join(workshop, markFile));
     // Fails where another build has come in meanwhile, as it should.
     await rmdir(workshop);
     for (const folder of [...made].reverse()) if (folder !== workshop) await rmdir(folder);
@@ -80,7 +87,7 @@ export async function putAway(
 ): Promise<Kept | undefined> {
   const files = await listForeign(folder);
   if (files.length > 0) {
-    const kept = await findFreeName(place.target);
+    const kept = await findFreeName(place.target, "kept");
     await disk.rename(folder, kept);
     return { folder: kept, files };
   }
@@ -90,35 +97,19 @@ export async function putAway(
     await disk.rename(folder, old);
   } else {
     const previous = previousOf(place);
-    if (await exists(previous)) await disk.rename(previous, old);
+    if ((await kindOf(previous)) !== undefined) await disk.rename(previous, old);
     await disk.rename(folder, previous);
   }
   await disk.remove(old);
   return undefined;
 }
 
-async function findFreeName(target: string): Promise<string> {
+/** Returns a name beside `file` that nothing has: `file-kept`, `file-kept-2`. */
+export async function findFreeName(file: string, ending: "kept" | "aside"): Promise<string> {
   for (let number = 1; ; number += 1) {
-    const name = number === 1 ? `${target}-kept` : `${target}-kept-${number}`;
-    if (!(await exists(name))) return name;
+    const name = number === 1 ? `${file}-${ending}` : `${file}-${ending}-${number}`;
+    if ((await kindOf(name)) === undefined) return name;
   }
-}
-
-/** Whether there is anything of this name, be it a link that leads nowhere. */
-export async function exists(file: string): Promise<boolean> {
-  try {
-    await lstat(file);
-    return true;
-  } catch (error) {
-    ignoreMissing(error);
-    return false;
-  }
-}
-
-export function ignoreMissing(error: unknown): undefined {
-  if (error instanceof Error && "code" in error && (error.code === "ENOENT" || error.code === "ENOTDIR"))
-    return undefined;
-  throw error;
 }
 
 function ignoreExisting(error: unknown): undefined {

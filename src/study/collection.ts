@@ -106,8 +106,10 @@ async function missing(
   { contentDir, gallery }: Pick<Ground, "contentDir" | "gallery">,
   inner: string,
 ): Promise<Problem> {
-  const entries = (await readFolder(resolve(contentDir))) ?? [];
-  const names = entries.flatMap(({ name, kind }) => (kind === "folder" ? [name] : []));
+  const entries = await readFolder(resolve(contentDir));
+  const names = ("kind" in entries ? [] : entries).flatMap(({ name, kind }) =>
+    kind === "folder" ? [name] : [],
+  );
   const near = findNearest(inner, names.sort(compareText));
   const problem = nothing(
     { contentDir, gallery },

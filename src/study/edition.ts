@@ -1,8 +1,8 @@
 // Floor 5. Which edition of the measure this is: a digest of all the code that has a part in a figure, so that nobody has
 // to remember a number when it changes.
 import { createHash, type Hash } from "node:crypto";
-import { existsSync, readdirSync, readFileSync, realpathSync } from "node:fs";
 import { dirname, join } from "node:path";
+import { findOwnPackage, readOwnSources } from "./own.ts";
 
 const source = join(import.meta.dirname, "..");
 
@@ -36,9 +36,7 @@ export function digestSources(sourceDir: string, folders: readonly string[]): st
   add(hash, "engine", `${process.versions.node} ${process.versions.v8} ${process.platform} ${process.arch}`);
   const libraries = new Set<string>();
   for (const folder of folders) {
-    for (const name of readdirSync(join(sourceDir, folder)).sort()) {
-      if (!name.endsWith(".ts")) continue;
-      const text = readFileSync(join(sourceDir, folder, name), "utf8");
+    for (const [name, text] of readOwnSources(join(sourceDir, folder), ".ts")) {
       add(hash, `${folder}/${name}`, text);
       for (const library of listLibraries(text)) libraries.add(library);
     }
@@ -64,9 +62,9 @@ function listLibraries(text: string): readonly string[] {
 
 /** Adds `name version` of a package and of all it needs to run, each as it is found from `folder` upwards. */
 function collectVersions(name: string, folder: string, versions: Map<string, string>): void {
-  const home = findPackage(name, folder);
-  if (home === undefined) return;
-  const text = readFileSync(join(home, "package.json"), "utf8");
+  const found = findPackage(name, folder);
+  if (found === undefined) return;
+  const { home, text } = found;
   const { version, dependencies, optionalDependencies }: PackageFile = JSON.parse(text);
   const key = `${name} ${String(version)}`;
   if (versions.has(key)) return;
@@ -81,8 +79,8 @@ interface PackageFile {
   readonly optionalDependencies?: object;
 }
 
-function findPackage(name: string, folder: string): string | undefined {
-  const home = join(folder, "node_modules", name);
-  if (existsSync(join(home, "package.json"))) return realpathSync(home);
-  return dirname(folder) === folder ? undefined : findPackage(name, dirname(folder));
+function findPackage(name: string, folder: string): ReturnType<typeof findOwnPackage> {
+  const found = findOwnPackage(join(folder, "node_modules", name));
+  if (found !== undefined || dirname(folder) === folder) return found;
+  return findPackage(name, dirname(folder));
 }

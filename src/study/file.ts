@@ -10,6 +10,8 @@ export type FileFailure =
   | { readonly kind: "missing" }
   | { readonly kind: "link" }
   | { readonly kind: "folder" | "other" }
+  /** A step on the way is a link, or it moved or grew while it was opened. */
+  | { readonly kind: "moved" }
   | { readonly kind: "too large"; readonly size: number }
   | { readonly kind: "unreadable"; readonly code: string };
 
@@ -53,29 +55,37 @@ export function folderNamed(file: string): Problem {
 export function describeFailure(file: string, failure: FileFailure): Problem {
   if (failure.kind === "link") return linkProblem(file);
   if (failure.kind === "folder" || failure.kind === "other") return notAFile(file, failure.kind);
-  const why = failure.kind === "unreadable" ? nameCode(failure.code) : failure.kind;
   return {
     rule: "study/unreadable",
     severity: "error",
     file,
-    reason: `The file could not be read: ${why}.`,
+    reason: `The file could not be read: ${nameFailure(failure)}.`,
     hint: "Check that you may read it, and that it has not moved.",
   };
 }
 
 /** Returns the problem of a folder that cannot be read. */
 export function describeFolderFailure(folder: string, failure: FileFailure): Problem {
-  const why = failure.kind === "unreadable" ? nameCode(failure.code) : failure.kind;
+  const isOther = failure.kind === "other";
   return {
     rule: "study/unreadable",
     severity: "error",
     file: folder,
-    reason: `The folder could not be read: ${why}.`,
-    hint: "Check that you may open it and list what is in it.",
+    reason: isOther
+      ? "This is no folder; a folder of that name belongs here."
+      : `The folder could not be read: ${nameFailure(failure)}.`,
+    hint: isOther
+      ? "Rename or remove it, and put the folder in its place."
+      : "Check that you may open it and list what is in it.",
   };
 }
 
-function nameCode(code: string): string {
+/** Returns what to say of a failure behind a colon. */
+export function nameFailure(failure: FileFailure): string {
+  if (failure.kind === "moved") return "it moved meanwhile, or a folder on the way to it is a link";
+  if (failure.kind !== "unreadable") return failure.kind;
+  const { code } = failure;
   if (code === "EACCES" || code === "EPERM") return "permission denied";
+  if (code === "EMFILE" || code === "ENFILE") return "too many files are open";
   return code === "EIO" ? "the disk reports an error" : `error ${code}`;
 }

@@ -1,7 +1,7 @@
 // Floor 5. A folder of drawings in the content folder, `flags/` or another → its drawings, and the bytes of each.
 import { join, resolve } from "node:path";
 import type { Outcome } from "../problem/problem.ts";
-import { findFolderFailure, kindOf, readFolder, readRegular } from "./disk.ts";
+import { kindOf, readFolder, readRegular } from "./disk.ts";
 import { describeDrawingFailure, describeFolderFailure, drawingBytes } from "./file.ts";
 import { checkFolderDrawings, type FolderDrawing } from "./flags.ts";
 import { linkProblem } from "./listing.ts";
@@ -19,31 +19,31 @@ export async function listFolder(
   hasStrictNames: boolean,
 ): Promise<Outcome<readonly FolderDrawing[]>> {
   const shown = `${showFolder(contentDir)}/${inner}`;
-  let path = resolve(contentDir);
+  const root = resolve(contentDir);
+  let path = root;
   for (const part of inner.split("/")) {
     path = join(path, part);
     if ((await kindOf(path)) === "link")
       return { value: [], problems: [{ ...linkProblem(shown), severity: "warning" }] };
   }
-  const entries = await readFolder(path);
-  if (!entries) {
-    const failure = await findFolderFailure(path);
-    if (failure === undefined) return { value: undefined, problems: [] };
-    return { value: [], problems: [{ ...describeFolderFailure(shown, failure), severity: "warning" }] };
+  const entries = await readFolder(root, inner);
+  if ("kind" in entries) {
+    if (entries.kind === "missing") return { value: undefined, problems: [] };
+    return { value: [], problems: [{ ...describeFolderFailure(shown, entries), severity: "warning" }] };
   }
   const { names, problems } = checkFolderDrawings(shown, entries, hasStrictNames);
   return {
-    value: names.map((name) => ({ name, file: `${shown}/${name}`, path: join(path, name) })),
+    value: names.map((name) => ({ name, file: `${shown}/${name}`, root, inner: `${inner}/${name}` })),
     problems,
   };
 }
 
 /** Returns the bytes of a drawing of a folder. Problems, as warnings: those of readDrawing; `study/link`. */
-export async function readListed({ file, path }: FolderDrawing): Promise<Outcome<Uint8Array>> {
-  const read = await readRegular(path, drawingBytes, false);
+export async function readListed({ file, root, inner }: FolderDrawing): Promise<Outcome<Uint8Array>> {
+  const read = await readRegular(root, inner, drawingBytes);
   if ("bytes" in read) return { value: read.bytes, problems: [] };
   return {
     value: undefined,
-    problems: [{ ...describeDrawingFailure(file, read, path), severity: "warning" }],
+    problems: [{ ...describeDrawingFailure(file, read, join(root, inner)), severity: "warning" }],
   };
 }

@@ -9,7 +9,9 @@ import { isDrawingName } from "./original.ts";
 export interface FolderDrawing {
   readonly name: string;
   readonly file: string;
-  readonly path: string;
+  /** Where it lies: the content folder as an absolute path, and the way from there. */
+  readonly root: string;
+  readonly inner: string;
 }
 
 /**

@@ -26,11 +26,10 @@ export function checkFormerly(formerly: unknown): Finding[] {
 }
 
 /**
- * Returns what is wrong between studies. `folders` are all folders in studies/. An address that a folder has now is an error
- * of the study that claims it; one that several studies claim is a warning for each, and leads nowhere: no contribution can
- * cost another study its page.
+ * Returns what is wrong between studies. `folders` are all folders in studies/. An address that a folder has now, or that
+ * several studies claim, leads nowhere: no contribution can cost another study its page.
  *
- * Problems: `study/formerly-taken`, warning `study/formerly-claimed`.
+ * Problems, all warnings: `study/formerly-taken`, `study/formerly-claimed`.
  */
 export function findClashes(studies: readonly Study[], folders: readonly string[]): readonly Problem[] {
   const taken = new Set(folders.map(foldName));
@@ -44,6 +43,13 @@ export function findClashes(studies: readonly Study[], folders: readonly string[
       return others.length === 0 ? [] : [{ ...base, ...describeClaimed(name, others) }];
     }),
   );
+}
+
+/** Returns the study without the former addresses that are those of `folders` now. */
+export function dropTaken(study: Study, folders: readonly string[]): Study {
+  const taken = new Set(folders.map(foldName));
+  if (study.formerly?.some((name) => taken.has(name)) !== true) return study;
+  return { ...study, formerly: study.formerly.filter((name) => !taken.has(name)) };
 }
 
 /** Returns the old addresses that lead to a study: those that one study alone claims, sorted by name. */
@@ -72,7 +78,7 @@ function describeTaken(name: string, slug: string): Pick<Problem, "rule" | "seve
   const isOwn = name === slug;
   return {
     rule: "study/formerly-taken",
-    severity: "error",
+    severity: "warning",
     reason: isOwn
       ? `${quoteText(name)} is the study's address today.`
       : `${quoteText(name)} is the address of another study today, so it cannot lead here.`,

@@ -36,8 +36,14 @@ export function checkStudyFolders(
     const file = `${folder}/${entry.name}`;
     if (leftovers.includes(entry.name) || isEditorFile(entry.name)) continue;
     const twins = taken.filter((name) => name !== entry.name && foldName(name) === foldName(entry.name));
-    if (twins.length > 0) problems.push(sameName(file, entry.name, twins, "none of them is published"));
-    else if (entry.kind === "link") problems.push(linkProblem(file));
+    const good = sorted.find(
+      (other) => foldName(other.name) === foldName(entry.name) && isStudyFolder(other),
+    );
+    // Whoever can add a name must not be able to take a study away by it.
+    if (twins.length > 0 && good !== entry) {
+      const left = good === undefined ? "none of them is published" : "it is left out";
+      problems.push(sameName(file, entry.name, twins, left));
+    } else if (entry.kind === "link") problems.push(linkProblem(file));
     else if (entry.kind !== "folder") problems.push(looseFile(file, entry.name));
     else if (!isSlug(entry.name)) problems.push(wrongSlug(file, entry.name, taken));
     else slugs.push(entry.name);
@@ -123,6 +129,10 @@ export function notAFile(file: string, kind: Entry["kind"]): Problem {
     reason,
     hint: "Rename or remove it, and put the file in its place.",
   };
+}
+
+function isStudyFolder({ name, kind }: Entry): boolean {
+  return kind === "folder" && isSlug(name);
 }
 
 function wrongSlug(file: string, name: string, taken: readonly string[]): Problem {

@@ -1,5 +1,5 @@
 // Floor 5. The content folder → its gallery and its studies.
-import { join, resolve } from "node:path";
+import { basename, dirname, join, resolve } from "node:path";
 import { compareText, hasError, type Outcome, type Problem } from "../problem/problem.ts";
 import {
   contentInside,
@@ -10,7 +10,7 @@ import {
   studyMissing,
 } from "./absent.ts";
 import { findConfusables } from "./confusable.ts";
-import { findFolderFailure, kindOf, readFolder, readRegular } from "./disk.ts";
+import { kindOf, readFolder, readNamed, readRegular } from "./disk.ts";
 import {
   describeDrawingFailure,
   describeFailure,
@@ -19,7 +19,7 @@ import {
   type FileFailure,
   folderNamed,
 } from "./file.ts";
-import { findClashes } from "./formerly.ts";
+import { dropTaken, findClashes } from "./formerly.ts";
 import { defaultGallery, missingGallery, parseGallery } from "./gallery.ts";
 import { checkStudyFiles, checkStudyFolders, linkProblem } from "./listing.ts";
 import { findDrawingNear, findGalleryAround, listGalleriesNear } from "./nearby.ts";
@@ -53,15 +53,9 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
 
   const { value: gallery, problems } = await loadSettings(contentDir);
   const folder = `${shown}/studies`;
-  const entries =
-    (await kindOf(join(root, "studies"))) === "link" ? "link" : await readFolder(join(root, "studies"));
-  const none = { gallery, studies: [], folders: [] };
-  if (entries === "link") return { ...none, problems: [...problems, linkProblem(folder)] };
-  if (!entries) {
-    const failure = await findFolderFailure(join(root, "studies"));
-    const problem = failure ? describeFolderFailure(folder, failure) : studiesMissing(folder);
-    return { ...none, problems: [...problems, problem] };
-  }
+  const entries = await readFolder(root, "studies");
+  if ("kind" in entries)
+    return { gallery, studies: [], folders: [], problems: [...problems, describeStudies(folder, entries)] };
 
   const listing = checkStudyFolders(folder, entries);
   const found = [...problems, ...listing.problems];
@@ -72,14 +66,11 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
     if (value) studies.push(value);
   }
   const folders = entries.filter(({ kind }) => kind === "folder").map(({ name }) => name);
-  const clashes = findClashes(studies, folders);
-  const wrong = new Set(clashes.filter(({ severity }) => severity === "error").map(({ file }) => file));
-  const kept = studies.filter(({ file }) => !wrong.has(file));
   return {
     gallery,
-    studies: kept,
+    studies: studies.map((study) => dropTaken(study, folders)),
     folders: folders.sort(compareText),
-    problems: [...found, ...clashes, ...findConfusables(kept)],
+    problems: [...found, ...findClashes(studies, folders), ...findConfusables(studies)],
   };
 }
 
@@ -92,17 +83,17 @@ export async function loadSettings(
   contentDir: string,
 ): Promise<Outcome<Gallery> & { readonly value: Gallery }> {
   const file = `${showFolder(contentDir)}/gallery.yaml`;
-  const read = await readRegular(join(resolve(contentDir), "gallery.yaml"), textFileBytes, false);
+  const root = resolve(contentDir);
+  const read = await readRegular(root, "gallery.yaml", textFileBytes);
   if ("bytes" in read) return parseGallery(file, read.bytes);
-  const entries = (await readFolder(resolve(contentDir))) ?? [];
-  const names = entries.map(({ name }) => name);
-  const problem = read.kind === "missing" ? missingGallery(file, names) : textFailure(file, read);
+  const problem =
+    read.kind === "missing" ? missingGallery(file, await listNames(root)) : textFailure(file, read);
   return { value: defaultGallery, problems: [problem] };
 }
 
 /** Returns the bytes of the original drawing of a loaded study. Throws where the file has gone since. */
 export async function readOriginal(study: Study): Promise<Uint8Array> {
-  const read = await readRegular(study.originalPath, drawingBytes, false);
+  const read = await readStudyDrawing(study);
   if ("kind" in read) throw new Error(`${study.originalPath} changed while it was being read (${read.kind})`);
   return read.bytes;
 }
@@ -114,7 +105,7 @@ export async function readOriginal(study: Study): Promise<Uint8Array> {
  * `study/unreadable`.
  */
 export async function readDrawing(file: string): Promise<Outcome<Uint8Array>> {
-  const read = await readRegular(resolve(file), drawingBytes, true);
+  const read = await readNamed(resolve(file), drawingBytes);
   if ("bytes" in read) return { value: read.bytes, problems: [] };
   if (read.kind === "folder") return { value: undefined, problems: [folderNamed(file)] };
   const problem = describeDrawingFailure(file, read, resolve(file));
@@ -131,15 +122,21 @@ export function showFolder(contentDir: string): string {
 /** Returns the problem where `root` cannot be a content folder: no folder, or one that lies in a gallery and is none. */
 async function checkContent(shown: string, root: string): Promise<Problem | undefined> {
   const entries = await readFolder(root);
-  if (entries) {
+  if (!("kind" in entries)) {
     const isContent = entries.some(({ name }) => name === "gallery.yaml" || name === "studies");
     const around = isContent ? undefined : await findGalleryAround(root);
     return around === undefined ? undefined : contentInside(shown, around);
   }
-  const failure = await findFolderFailure(root);
-  if (failure) return { ...describeFolderFailure(shown, failure), rule: "study/content-missing" };
   if ((await kindOf(root)) === "file") return contentIsFile(shown, await findGalleryAround(root));
-  return contentMissing(shown, root, await listGalleriesNear(root));
+  if (entries.kind === "missing") return contentMissing(shown, root, await listGalleriesNear(root));
+  return { ...describeFolderFailure(shown, entries), rule: "study/content-missing" };
+}
+
+/** A gallery whose studies are not to be had is not published without them. */
+function describeStudies(folder: string, failure: FileFailure): Problem {
+  if (failure.kind === "missing") return studiesMissing(folder);
+  const problem = failure.kind === "link" ? linkProblem(folder) : describeFolderFailure(folder, failure);
+  return { ...problem, rule: "study/content-missing" };
 }
 
 async function loadStudy(
@@ -148,27 +145,24 @@ async function loadStudy(
   slug: string,
   palette: Gallery["palette"],
 ): Promise<Outcome<Study>> {
-  const studyFolder = join(root, "studies", slug);
+  const inner = `studies/${slug}`;
   const folder = `${shown}/studies/${slug}`;
-  const entries = await readFolder(studyFolder);
-  if (!entries) {
-    const failure = (await findFolderFailure(studyFolder)) ?? { kind: "unreadable", code: "ENOENT" };
-    return fail([describeFolderFailure(folder, failure)]);
-  }
+  const entries = await readFolder(root, inner);
+  if ("kind" in entries) return fail([describeFolderFailure(folder, entries)]);
 
   const listing = checkStudyFiles(folder, entries);
   const has = (name: string) => entries.some((entry) => entry.name === name);
   const name = has("study.yaml") && !has("study.md") ? "study.yaml" : "study.md";
   const file = `${folder}/${name}`;
-  const read = await readRegular(join(studyFolder, name), textFileBytes, false);
+  const read = await readRegular(root, `${inner}/${name}`, textFileBytes);
   if (!("bytes" in read)) {
     if (read.kind !== "missing") return fail([...listing, ...known(listing, textFailure(file, read))]);
     const isSaid = has("prose.md") || listing.some(({ rule }) => rule === "study/study-name");
     return fail([...listing, ...(isSaid ? [] : [studyMissing(file)])]);
   }
-  const prose = name === "study.yaml" && has("prose.md") ? await readProse(studyFolder, folder) : undefined;
+  const prose = name === "study.yaml" && has("prose.md") ? await readProse(root, inner, folder) : undefined;
   if (prose && "rule" in prose) return fail([...listing, ...known(listing, prose)]);
-  const flagsFolder = join(root, "flags");
+  const [studyFolder, flagsFolder] = [join(root, inner), join(root, "flags")];
   const origin = { slug, file, studyFolder, flagsFolder, shownFlagsFolder: `${shown}/flags` };
   const parsed = parseStudy(origin, read.bytes, palette, prose);
   const problems = [...listing, ...parsed.problems];
@@ -177,9 +171,9 @@ async function loadStudy(
   return { value: hasError(problems) ? undefined : parsed.value, problems };
 }
 
-async function readProse(studyFolder: string, folder: string): Promise<ProseFile | Problem> {
+async function readProse(root: string, inner: string, folder: string): Promise<ProseFile | Problem> {
   const file = `${folder}/prose.md`;
-  const read = await readRegular(join(studyFolder, "prose.md"), textFileBytes, false);
+  const read = await readRegular(root, `${inner}/prose.md`, textFileBytes);
   return "bytes" in read ? { file, bytes: read.bytes } : textFailure(file, read);
 }
 
@@ -187,16 +181,22 @@ async function readProse(studyFolder: string, folder: string): Promise<ProseFile
 async function checkDrawing(study: Study, origin: StudyOrigin): Promise<Problem[]> {
   const inFlags = study.original.startsWith("/flags/");
   if (inFlags && (await kindOf(origin.flagsFolder)) === "link") return [linkProblem(origin.shownFlagsFolder)];
-  const read = await readRegular(study.originalPath, drawingBytes, false);
+  const read = await readStudyDrawing(study);
   if ("bytes" in read) return [];
   if (read.kind !== "missing") return [describeDrawingFailure(study.originalFile, read, study.originalPath)];
-  const entries = (await readFolder(inFlags ? origin.flagsFolder : origin.studyFolder)) ?? [];
-  return [
-    drawingMissing(
-      study,
-      entries.map((entry) => entry.name),
-    ),
-  ];
+  return [drawingMissing(study, await listNames(inFlags ? origin.flagsFolder : origin.studyFolder))];
+}
+
+/** A drawing lies in a folder of the content folder, `flags/`, or in one of a folder there, `studies/ferry/`. */
+function readStudyDrawing({ original, originalPath, slug }: Study): ReturnType<typeof readRegular> {
+  const inFlags = original.startsWith("/");
+  const inner = `${inFlags ? "flags" : `studies/${slug}`}/${basename(originalPath)}`;
+  return readRegular(join(dirname(originalPath), inFlags ? ".." : "../.."), inner, drawingBytes);
+}
+
+async function listNames(folder: string): Promise<readonly string[]> {
+  const entries = await readFolder(folder);
+  return "kind" in entries ? [] : entries.map(({ name }) => name);
 }
 
 function textFailure(file: string, failure: FileFailure): Problem {

@@ -3,6 +3,7 @@ import { basename, dirname, join, relative, resolve, sep } from "node:path";
 import { findNearest } from "../problem/nearest.ts";
 import { compareText } from "../problem/problem.ts";
 import { kindOf, readFolder } from "./disk.ts";
+import type { Entry } from "./listing.ts";
 
 /** How many folders are looked into, and how many are named. */
 const most = { looked: 200, named: 5 };
@@ -32,8 +33,9 @@ export async function listGalleriesNear(path: string): Promise<readonly string[]
   const around = await findGalleryAround(path);
   if (around !== undefined) return [around];
   const above = dirname(resolve(path));
-  const entries = (await readFolder(above)) ?? [];
-  const names = entries.flatMap(({ name, kind }) => (kind === "folder" && !/^[._]/.test(name) ? [name] : []));
+  const names = (await list(above)).flatMap(({ name, kind }) =>
+    kind === "folder" && !/^[._]/.test(name) ? [name] : [],
+  );
   const found: string[] = [];
   for (const name of names.sort(compareText).slice(0, most.looked))
     if ((await kindOf(join(above, name, "gallery.yaml"))) === "file") found.push(name);
@@ -45,9 +47,15 @@ export async function listGalleriesNear(path: string): Promise<readonly string[]
 
 /** Returns the path of the drawing beside `file` that is most likely meant, as `file` was typed. */
 export async function findDrawingNear(file: string): Promise<string | undefined> {
-  const entries = (await readFolder(dirname(resolve(file)))) ?? [];
-  const names = entries.flatMap(({ name, kind }) => (kind === "file" && /\.svg$/i.test(name) ? [name] : []));
+  const names = (await list(dirname(resolve(file)))).flatMap(({ name, kind }) =>
+    kind === "file" && /\.svg$/i.test(name) ? [name] : [],
+  );
   const [only, ...others] = names.sort(compareText).slice(0, most.looked);
   const near = findNearest(basename(file), names) ?? (others.length === 0 ? only : undefined);
   return near === undefined ? undefined : join(dirname(file), near);
+}
+
+async function list(folder: string): Promise<readonly Entry[]> {
+  const entries = await readFolder(folder);
+  return "kind" in entries ? [] : entries;
 }

@@ -2,10 +2,11 @@
 // are the same: slower at worst.
 import { randomUUID } from "node:crypto";
 import { constants } from "node:fs";
-import { mkdir, open, rename, rm, writeFile } from "node:fs/promises";
-import { dirname, join } from "node:path";
+import { mkdir, rename, rm } from "node:fs/promises";
+import { join } from "node:path";
 import { deserialize, serialize } from "node:v8";
 import type { Outcome } from "../problem/problem.ts";
+import { kindOf, openBelow, readFolder, readRegular } from "./disk.ts";
 import { findEdition } from "./edition.ts";
 import { fingerprint } from "./fingerprint.ts";
 import { openEntry, readSecret, sealEntry } from "./seal.ts";
@@ -20,6 +21,8 @@ export interface StoreOptions {
   readonly isReadOnly?: boolean;
   /** Most bytes of all entries together; default 500 MB. */
   readonly most?: number;
+  /** Hears where a folder was put that lay in the place of `folder` and was not made with the secret. */
+  readonly onAside?: (aside: string) => void;
 }
 
 /** Larger entries are neither kept nor read. */
@@ -31,10 +34,45 @@ const mostFailures = 8;
 /** An entry that is used gets a new date once a day, in milliseconds: the oldest are deleted first. */
 const day = 86_400_000;
 
-/** Opens a store, or returns undefined where nothing can be kept safely. Never throws, and says nothing. */
+/** The file that says whose folder this is. */
+const sealFile = "seal";
+
+/**
+ * Opens a store, or returns undefined where nothing can be kept safely. A folder that is not ours is put aside under a name
+ * of its own; where other files than those of a store are in it, or with `isReadOnly`, it stays and is not used. Never
+ * throws.
+ */
 export async function openStore(options: StoreOptions): Promise<Store | undefined> {
   const secret = await readSecret(options.secretFile, options.isReadOnly === true);
-  return secret === undefined ? undefined : new Store(options, secret);
+  if (secret === undefined || !(await clearWay(options, secret))) return undefined;
+  return new Store(options, secret);
+}
+
+/** Returns whether the folder can be used: one that came with a checkout could lead our writing and deleting elsewhere. */
+async function clearWay(
+  { folder, isReadOnly = false, onAside }: StoreOptions,
+  secret: Uint8Array,
+): Promise<boolean> {
+  const kind = await kindOf(folder);
+  // Nothing can be kept in a file, and it may be somebody's.
+  if (kind !== "folder" && kind !== "link") return true;
+  const entries = kind === "folder" ? await readFolder(folder) : [];
+  if ("kind" in entries) return false;
+  if (kind === "folder") {
+    const seal = await readRegular(folder, sealFile, 1024);
+    if ("bytes" in seal && openEntry(secret, sealFile, Buffer.from(seal.bytes)) !== undefined) return true;
+    // Somebody may be making it right now.
+    if (entries.every(({ name, kind: inner }) => name.startsWith(sealFile) && inner === "file")) return true;
+    if (entries.some(({ name }) => !/^(?:[0-9a-f]{2}|swept|seal.*)$/.test(name))) return false;
+  }
+  if (isReadOnly) return false;
+  const aside = `${folder}-aside-${randomUUID().slice(0, 8)}`;
+  const isMoved = await rename(folder, aside).then(
+    () => true,
+    () => false,
+  );
+  if (isMoved) onAside?.(aside);
+  return isMoved;
 }
 
 function nameQuestion(question: unknown): string {
@@ -47,6 +85,7 @@ export class Store {
   private readonly options: StoreOptions;
   private readonly secret: Uint8Array;
   private readonly writing = new Set<Promise<void>>();
+  private sealing: Promise<void> | undefined;
   /** What is being answered, by the name of its question. */
   private readonly asked = new Map<string, Promise<Outcome<unknown>>>();
   private failures = 0;
@@ -108,16 +147,15 @@ export class Store {
   }
 
   private pathOf(key: string): string {
-    return join(this.options.folder, key.slice(0, 2), `${key.slice(2)}${entryEnding}`);
+    return `${key.slice(0, 2)}/${key.slice(2)}${entryEnding}`;
   }
 
   private async read(key: string): Promise<unknown> {
     try {
-      // A pipe would be waited for, a link might lead to something endless.
-      const flags = constants.O_RDONLY | (constants.O_NOFOLLOW ?? 0) | (constants.O_NONBLOCK ?? 0);
-      const handle = await open(this.pathOf(key), flags);
+      const opened = await openBelow(this.options.folder, this.pathOf(key));
+      if ("kind" in opened) return undefined;
+      const { handle, stats } = opened;
       try {
-        const stats = await handle.stat();
         if (!stats.isFile() || stats.size > mostEntry) return undefined;
         const payload = openEntry(this.secret, key, await handle.readFile());
         if (payload === undefined) return undefined;
@@ -141,19 +179,50 @@ export class Store {
   }
 
   private async write(key: string, outcome: Outcome<unknown>): Promise<void> {
+    const { folder } = this.options;
     const target = this.pathOf(key);
     const fresh = `${target}.${randomUUID()}${unfinishedEnding}`;
     try {
       const entry = sealEntry(this.secret, key, serialize(outcome));
       if (entry.length > mostEntry) return;
-      await mkdir(dirname(target), { recursive: true });
-      await writeFile(fresh, entry, { flag: "wx" });
-      await rename(fresh, target);
+      this.sealing ??= this.seal();
+      await this.sealing;
+      await this.writeNew(fresh, entry);
+      await rename(join(folder, fresh), join(folder, target));
       this.failures = 0;
       this.written += entry.length;
     } catch {
       this.failures += 1;
-      await rm(fresh, { force: true }).catch(() => undefined);
+      this.sealing = undefined;
+      await rm(join(folder, fresh), { force: true }).catch(() => undefined);
+    }
+  }
+
+  /** Says whose folder it is, before anything else is in it. */
+  private async seal(): Promise<void> {
+    const { folder } = this.options;
+    await mkdir(folder, { recursive: true });
+    const found = await readRegular(folder, sealFile, 1024);
+    if ("bytes" in found && openEntry(this.secret, sealFile, Buffer.from(found.bytes)) !== undefined) return;
+    const fresh = `${sealFile}.${randomUUID()}${unfinishedEnding}`;
+    await this.writeNew(fresh, sealEntry(this.secret, sealFile, new Uint8Array()));
+    await rename(join(folder, fresh), join(folder, sealFile));
+  }
+
+  /** Writes a new file below the folder, and nowhere else. */
+  private async writeNew(path: string, bytes: Uint8Array): Promise<void> {
+    const { folder } = this.options;
+    const [bucket, name] = path.split("/");
+    if (name !== undefined) {
+      await mkdir(join(folder, bucket ?? "")).catch(() => undefined);
+      if ((await kindOf(join(folder, bucket ?? ""))) !== "folder") throw new Error(`${bucket} is no folder`);
+    }
+    const opened = await openBelow(folder, path, constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL);
+    if ("kind" in opened) throw new Error(`${path} cannot be written: ${opened.kind}`);
+    try {
+      await opened.handle.writeFile(bytes);
+    } finally {
+      await opened.handle.close();
     }
   }
 }

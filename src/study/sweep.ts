@@ -1,7 +1,10 @@
 // Floor 5. Keeps the folder of what is kept under its size: what was not used for longest goes first, and what no build
 // used for a month goes anyway.
-import { readdir, rm, stat, utimes, writeFile } from "node:fs/promises";
+import { constants } from "node:fs";
+import { rm } from "node:fs/promises";
 import { join } from "node:path";
+import { openBelow, readFolder } from "./disk.ts";
+import { statOf } from "./path.ts";
 
 /** The end of an entry's name. Nothing else is ever deleted but our own files that were not finished. */
 export const entryEnding = ".entry";
@@ -22,8 +25,8 @@ interface Entry {
 
 /** Returns whether the folder was not swept for an hour. */
 export async function isDue(folder: string, now: number): Promise<boolean> {
-  const swept = await stat(join(folder, "swept")).catch(() => undefined);
-  return swept === undefined || now - swept.mtimeMs > giveUp || swept.mtimeMs - now > giveUp;
+  const swept = await statOf(join(folder, "swept"));
+  return swept === undefined || Math.abs(now - swept.changed) > giveUp;
 }
 
 /**
@@ -32,9 +35,9 @@ export async function isDue(folder: string, now: number): Promise<boolean> {
  */
 export async function sweep(folder: string, most: number, now: number): Promise<void> {
   const entries: Entry[] = [];
-  for (const name of await listNames(folder)) {
+  for (const name of await listNames(folder, "")) {
     if (!/^[0-9a-f]{2}$/.test(name)) continue;
-    for (const inner of await listNames(join(folder, name))) {
+    for (const inner of await listNames(folder, name)) {
       const found = await look(join(folder, name, inner));
       if (found === undefined) continue;
       const age = now - found.used;
@@ -52,18 +55,21 @@ export async function sweep(folder: string, most: number, now: number): Promise<
       total -= bytes;
     }
   }
-  const stamp = join(folder, "swept");
-  await writeFile(stamp, "").catch(() => undefined);
-  await utimes(stamp, now / 1000, now / 1000).catch(() => undefined);
+  // Whatever else is called so is left as it is, and swept beside each time.
+  const stamp = await openBelow(folder, "swept", constants.O_WRONLY | constants.O_CREAT);
+  if ("kind" in stamp) return;
+  await stamp.handle.utimes(now / 1000, now / 1000).catch(() => undefined);
+  await stamp.handle.close();
 }
 
-function listNames(folder: string): Promise<readonly string[]> {
-  return readdir(folder).catch(() => []);
+async function listNames(folder: string, inner: string): Promise<readonly string[]> {
+  const entries = await readFolder(folder, inner);
+  return "kind" in entries ? [] : entries.map(({ name }) => name);
 }
 
 async function look(path: string): Promise<Entry | undefined> {
-  const found = await stat(path).catch(() => undefined);
-  return found?.isFile() ? { path, bytes: found.size, used: found.mtimeMs } : undefined;
+  const found = await statOf(path);
+  return found?.isFile ? { path, bytes: found.size, used: found.changed } : undefined;
 }
 
 async function remove(path: string): Promise<void> {

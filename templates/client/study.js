@@ -1,60 +1,9 @@
-// The pages of studies and edges: one box for both flags, a word where the link was made for an earlier state, and copying.
-const query = new URLSearchParams(location.search);
-
+// The pages of studies and edges: a word where the link was made for an earlier state, and copying.
 const note = document.querySelector(".stamp-note");
-const stamp = query.get("stamp");
+const stamp = new URLSearchParams(location.search).get("stamp");
 if (note && /^[0-9a-f]{8}$/.test(stamp ?? "") && stamp !== note.dataset.stamp) {
   note.querySelector(".stamp-came").textContent = stamp;
   note.hidden = false;
-}
-
-const wipe = document.querySelector(".wipe");
-if (wipe) {
-  const range = wipe.querySelector("input");
-  const box = wipe.querySelector(".wipe-box");
-  const buttons = [...wipe.querySelectorAll("button")];
-  const words = { 0: "Original only", 50: "Half original, half redesign", 100: "Redesign only" };
-  const show = () => {
-    const { value } = range;
-    box.style.setProperty("--shown", `${value}%`);
-    range.setAttribute("aria-valuetext", words[value] ?? `${value} percent redesign`);
-    for (const button of buttons) button.setAttribute("aria-pressed", String(button.value === value));
-  };
-  const keep = () => {
-    query.set("wipe", range.value);
-    history.replaceState(null, "", `${location.pathname}?${query}${location.hash}`);
-  };
-  const set = (value) => {
-    range.value = value;
-    show();
-  };
-  // On the flag itself: where the pointer is, counted from the side that lines begin on.
-  const follow = ({ clientX }) => {
-    const { left, right, width } = box.getBoundingClientRect();
-    const across = document.dir === "rtl" ? right - clientX : clientX - left;
-    set(Math.round((100 * across) / width));
-  };
-  box.addEventListener("pointerdown", (event) => {
-    if (event.button !== 0) return;
-    box.setPointerCapture(event.pointerId);
-    follow(event);
-  });
-  box.addEventListener("pointermove", (event) => {
-    if (box.hasPointerCapture(event.pointerId)) follow(event);
-  });
-  box.addEventListener("pointerup", keep);
-  for (const button of buttons) {
-    button.addEventListener("click", () => {
-      set(button.value);
-      keep();
-    });
-  }
-  range.addEventListener("input", show);
-  range.addEventListener("change", keep);
-  const asked = query.get("wipe") ?? "";
-  if (/^\d{1,3}$/.test(asked)) range.value = asked;
-  show();
-  wipe.hidden = false;
 }
 
 const copying = document.querySelector(".copying");

@@ -17,7 +17,10 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
     <Document
       frame={front.frame}
       layout="front"
-      scripts={front.finder ? [front.frame.links.findScript, front.frame.links.listScript] : []}
+      scripts={[
+        ...(front.lead ? [front.frame.links.swapScript] : []),
+        ...(front.finder ? [front.frame.links.findScript, front.frame.links.listScript] : []),
+      ]}
     >
       <header class="opening">
         <h1>{front.title}</h1>

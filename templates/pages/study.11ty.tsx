@@ -10,7 +10,6 @@ import { Afar } from "../parts/afar.tsx";
 import { Contents } from "../parts/contents.tsx";
 import { Document } from "../parts/document.tsx";
 import { EdgeTable } from "../parts/edges.tsx";
-import { Look } from "../parts/look.tsx";
 import { Record } from "../parts/record.tsx";
 import { StampNote } from "../parts/refer.tsx";
 import { Argument, Heading, Plates, Seen } from "../parts/study.tsx";
@@ -24,7 +23,11 @@ export const data = {
 /** Renders the page of one study. */
 export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Element {
   return (
-    <Document frame={study.frame} layout="study" scripts={[study.frame.links.studyScript]}>
+    <Document
+      frame={study.frame}
+      layout="study"
+      scripts={[study.frame.links.studyScript, study.frame.links.swapScript]}
+    >
       <article>
         <StampNote stamp={study.refer.stamp} />
         <Heading study={study} />
@@ -32,7 +35,6 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
         <Contents study={study} />
         <Words study={study} />
         <Argument study={study} />
-        <Look study={study} />
         <section class="evidence" aria-labelledby="edges">
           <h2 id="edges">Edges</h2>
           {study.edges.length === 0 ? (

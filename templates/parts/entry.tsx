@@ -6,7 +6,8 @@ import type { Linked } from "../../src/site/present/byline.ts";
 import type { Card } from "../../src/site/present/card.ts";
 import type { FrontPage } from "../../src/site/present/front.ts";
 import { Move } from "./move.tsx";
-import { CaptionedPlate, Mat } from "./plate.tsx";
+import { Pair } from "./pair.tsx";
+import { Mat } from "./plate.tsx";
 
 /** The entry of a study. `eager` is for entries that open the page. */
 export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Element {
@@ -49,13 +50,7 @@ export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Elem
 export function Lead({ lead: { card, verdict } }: { lead: NonNullable<FrontPage["lead"]> }): JSX.Element {
   return (
     <article class="lead entry">
-      <div class="pair">
-        {card.plates.map((plate) => (
-          <CaptionedPlate key={plate.label} plate={plate} eager>
-            {plate.label}
-          </CaptionedPlate>
-        ))}
-      </div>
+      <Pair plates={card.plates} />
       <div class="entry-label">
         <CardTitle card={card} />
         <Byline authors={card.authors} date={card.date} />

@@ -7,7 +7,7 @@ import { ProseFigureBlock } from "../figures/prose.tsx";
 import { SeenFigure } from "../figures/seen.tsx";
 import { Byline } from "./entry.tsx";
 import { OptionList } from "./notes.tsx";
-import { CaptionedPlate } from "./plate.tsx";
+import { Pair } from "./pair.tsx";
 import { Argue } from "./refer.tsx";
 import { Summary } from "./summary.tsx";
 
@@ -38,13 +38,7 @@ export function Heading({ study }: { study: StudyPage }): JSX.Element {
 export function Plates({ study }: { study: StudyPage }): JSX.Element {
   return (
     <section class="comparison" aria-labelledby="verdict">
-      <div class="pair">
-        {study.plates.map((plate) => (
-          <CaptionedPlate key={plate.label} plate={plate} eager>
-            {plate.label}
-          </CaptionedPlate>
-        ))}
-      </div>
+      <Pair plates={study.plates} isPressed split={study.split} />
       <div class="verdict">
         <h2 id="verdict">{study.verdict.word}</h2>
         <p class="verdict-sentence">

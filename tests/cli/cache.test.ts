@@ -92,14 +92,37 @@ test("a folder whose name only begins like the content's is not inside it", asyn
     values: { cache: join(folder, "content-kept") },
     switches: new Set<string>(),
   };
-  expect(await openCache(given, join(folder, "content"))).toBeDefined();
-  await expect(openCache(given, folder)).rejects.toThrow("inside");
+  const output = { message: () => undefined };
+  expect(await openCache(given, join(folder, "content"), output)).toBeDefined();
+  await expect(openCache(given, folder, output)).rejects.toThrow("inside");
   vi.unstubAllEnvs();
 });
 
-test("without a home that can be written to, all is measured and nothing is said of it", async () => {
+test("without a home that can be written to, nothing is published, and the reason is said", async () => {
   const [folder, home] = [await makeFolder(content), await makeFolder({ file: "x" })];
   const { status, said } = await run(folder, join(home, "file"), "build");
-  expect([status, said.includes("ferry")]).toEqual([0, true]);
-  expect((await readdir(folder)).sort()).toEqual(["_site", "content"]);
+  expect(status).toBe(2);
+  expect(said).toMatch(/^Nothing was written to _site: the key that marks what is ours .*\n {4}Let HOME or/);
+  expect(await readdir(folder)).toEqual(["content"]);
+});
+
+test("what came with a checkout is put aside and named: a cache, and a hidden folder with a site in it", async () => {
+  const [folder, home] = [
+    await makeFolder({
+      ...content,
+      ".cache/counterchange/aa/1.entry": "x",
+      ".counterchange-_site/outgoing/index.html": "<script></script>",
+    }),
+    await makeFolder({}),
+  ];
+  const { status, said } = await run(folder, home, "build");
+  expect(status).toBe(0);
+  expect(said).toMatch(/it was put aside as \.cache\/counterchange-aside-[0-9a-f]{8},/);
+  expect(said).toContain(".counterchange-_site-aside lay beside _site");
+  expect((await readdir(folder)).sort()).toEqual([
+    ".cache",
+    ".counterchange-_site-aside",
+    "_site",
+    "content",
+  ]);
 });

@@ -7,7 +7,7 @@ const none = { operands: [] };
 
 test("what is named is taken as it is", async () => {
   const root = await makeFolder({ "gallery.yaml": "" });
-  expect(findContent({ operands: ["my/gallery"] }, root)).toBe("my/gallery");
+  expect(await findContent({ operands: ["my/gallery"] }, root)).toBe("my/gallery");
 });
 
 test.each([
@@ -19,12 +19,12 @@ test.each([
   ["flag.svg", "content", "."],
 ])("in a folder with %s commands read %s, and a new study goes to %s", async (file, read, made) => {
   const root = await makeFolder({ [file]: "" });
-  expect([findContent(none, root), findPlace(root)]).toEqual([read, made]);
+  expect([await findContent(none, root), await findPlace(root)]).toEqual([read, made]);
 });
 
-test("in the checkout a new study goes to content", () => {
+test("in the checkout a new study goes to content", async () => {
   const home = resolve(import.meta.dirname, "../..");
-  expect([findContent(none, home), findPlace(home)]).toEqual(["content", "content"]);
+  expect([await findContent(none, home), await findPlace(home)]).toEqual(["content", "content"]);
 });
 
 test("a site stays clear of the content; _site at its top stays clear of what is read", () => {

@@ -5,6 +5,7 @@ import { manifestName } from "../../src/site/manifest.ts";
 import { makeRoom } from "../site/room.ts";
 import { runAsked } from "./asked.ts";
 import { failingDisk } from "./disk.ts";
+import { runExchanged, runExchangedAt } from "./exchanged.ts";
 import { runInputs } from "./inputs.ts";
 import { runDamages, runEdits } from "./kept.ts";
 import { judgeEnd, runKills } from "./kills.ts";
@@ -42,6 +43,14 @@ test("a study that cannot be read is named, and the others are published", async
   const tally = await runUnreadable(await makeRoom(), ["studies/low-tide"]);
   expect(tally.lost).toEqual([]);
   expect(tally.tried).toBe(2);
+});
+
+test("a folder is exchanged with a link to one outside while it is read", async () => {
+  for (const tally of [
+    await runExchangedAt(await makeRoom(), [2], ["studies/low-tide"]),
+    await runExchanged(await makeRoom(), 30),
+  ])
+    expect(tally.lost).toEqual([]);
 });
 
 test("builds are killed while the site is read", async () => {

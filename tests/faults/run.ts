@@ -4,6 +4,7 @@ import { chmod, mkdir, mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { runAsked } from "./asked.ts";
+import { runExchanged, runExchangedAt } from "./exchanged.ts";
 import { runInputs } from "./inputs.ts";
 import { runDamages, runEdits } from "./kept.ts";
 import { runKills } from "./kills.ts";
@@ -42,6 +43,8 @@ const parts: readonly (readonly [string, () => Promise<Tally>])[] = [
   ["new", async () => runLaid(await room("new"), wholeCommand, ["EIO"])],
   ["unreadable", async () => runUnreadable(await room("unreadable"))],
   ["damages", async () => runDamages(await room("damages"), times(60), seed)],
+  ["exchanged", async () => runExchangedAt(await room("exchanged"))],
+  ["exchanged-live", async () => runExchanged(await room("exchanged-live"), times(3000))],
   ["inputs", async () => runInputs(await room("inputs"), times(60), seed)],
   ["edits", async () => runEdits(await room("edits"), times(100), seed, onDone("edits"))],
   ...(

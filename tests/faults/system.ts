@@ -25,7 +25,7 @@ const names = [
   "utimes",
   "realpath",
 ] as const;
-const handleNames = ["readFile", "writeFile", "stat", "sync", "chmod", "utimes"] as const;
+const handleNames = ["read", "readFile", "writeFile", "stat", "sync", "chmod", "utimes"] as const;
 
 export type SystemCall = (typeof names)[number] | `handle.${(typeof handleNames)[number]}`;
 
@@ -58,9 +58,11 @@ interface Watched {
  */
 export async function watchSystem<T>({ within, before }: Watched, work: () => Promise<T>): Promise<T> {
   const original = { ...fs };
+  const open = new Map<string, string>();
   const watch = (name: SystemCall, call: Call, at?: string): Call => {
     return async (...words) => {
-      const file = at ?? (typeof words[0] === "string" ? path.resolve(words[0]) : undefined);
+      const named = typeof words[0] === "string" ? path.resolve(words[0]) : undefined;
+      const file = at ?? open.get(named ?? "") ?? named;
       if (file === undefined || !`${file}/`.startsWith(`${within}/`)) return call(...words);
       try {
         before(name, file);
@@ -74,6 +76,7 @@ export async function watchSystem<T>({ within, before }: Watched, work: () => Pr
     };
   };
   const watchHandle = (handle: object, file: string): void => {
+    open.set(`/proc/self/fd/${Reflect.get(handle, "fd")}`, file);
     for (const name of handleNames) {
       const call = methodOf(handle, name);
       Object.defineProperty(handle, name, { value: watch(`handle.${name}`, call, file) });

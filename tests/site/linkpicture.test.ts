@@ -46,9 +46,10 @@ test("1200 by 630 pixels, without loss, and light enough to be fetched for a lin
     expect({ format, width, height }).toEqual({ format: "png", width: 1200, height: 630 });
     expect(png.byteLength).toBeLessThan(150_000);
     expect(png.includes("Unofficial study")).toBe(true);
-    // The middle of each flag: the square, in its own colour before and after.
-    expect(await readPixel(png, 56 + 266, 44 + 177)).toEqual([0xc8, 0x20, 0x2f]);
-    expect(await readPixel(png, 56 + 532 + 24 + 266, 44 + 177)).toEqual([0xf4, 0xc4, 0x30]);
+    // On either side of the middle: the square, in its own colour before and after; then the mat.
+    expect(await readPixel(png, 600 - 20, 36 + 180)).toEqual([0xc8, 0x20, 0x2f]);
+    expect(await readPixel(png, 600 + 20, 36 + 180)).toEqual([0xf4, 0xc4, 0x30]);
+    expect(await readPixel(png, 70, 36 + 180)).toEqual([0x77, 0x77, 0x77]);
   }
 });
 
@@ -59,7 +60,8 @@ test("in a gallery that runs from right to left the original is on the right", a
     await easel.render(studyResult.drawings.redesign, size),
   ] as const;
   const png = await drawLinkPicture({ ...study.picture, direction: "rtl" }, flags, fonts);
-  expect(await readPixel(png, 56 + 266, 44 + 177)).toEqual([0xf4, 0xc4, 0x30]);
+  expect(await readPixel(png, 600 - 20, 36 + 180)).toEqual([0xf4, 0xc4, 0x30]);
+  expect(await readPixel(png, 600 + 20, 36 + 180)).toEqual([0xc8, 0x20, 0x2f]);
 });
 
 test.each(["W".repeat(200), "a ".repeat(100).trim(), "<b>&amp;</b> & <span", "ש. כהן"])(
@@ -71,7 +73,7 @@ test.each(["W".repeat(200), "a ".repeat(100).trim(), "<b>&amp;</b> & <span", "ש
     const { data, info } = await sharp(png).greyscale().raw().toBuffer({ resolveWithObject: true });
     // The gap between the two columns, from the captions to the foot, stays paper.
     let darkest = 255;
-    for (let y = 405; y < 570; y += 1)
+    for (let y = 412; y < 570; y += 1)
       for (let x = 592; x < 608; x += 1)
         darkest = Math.min(darkest, data[(y * info.width + x) * info.channels] ?? 0);
     expect(darkest).toBeGreaterThan(240);

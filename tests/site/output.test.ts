@@ -1,3 +1,4 @@
+import { execFileSync } from "node:child_process";
 import {
   lstat,
   mkdir,
@@ -12,7 +13,7 @@ import {
 } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { type Disk, disk } from "../../src/site/disk.ts";
 import { OutputError } from "../../src/site/failure.ts";
 import { fileOf, type SiteFile } from "../../src/site/file.ts";
@@ -72,7 +73,7 @@ describe.each(Object.entries(disks))("swapped by %s", (name, way) => {
     expect(await read(workshop, "previous/index.html")).toBe("new");
     const kinds = (await readdir(path.join(room, workshop))).map((entry) => entry.replace(/-.*/, "")).sort();
     expect(kinds).toEqual([".gitignore", "previous", ...(name === "link" ? ["version"] : [])]);
-    expect(await read(workshop, ".gitignore")).toBe("*\n");
+    expect(await read(workshop, ".gitignore")).toMatch(/^\*\n# [0-9a-f]{64}\n$/);
   });
 
   test("a file that came in unseen is kept", async () => {
@@ -230,4 +231,95 @@ test("the second of two builds waits for the first, hears so once, and then publ
   expect(heard).toBe(1);
   expect(await read("_site/index.html")).toBe("second");
   expect(await read(workshop, "previous/index.html")).toBe("first");
+});
+
+describe("a hidden folder that came with a checkout is put aside, and nothing of it is used", () => {
+  const hidden = () => path.join(room, workshop);
+  const asideOf = async (options: Partial<OutputOptions> = {}) => {
+    let aside: string | undefined;
+    await withOutput(site, { keepOut: [], ...options }, async (output) => {
+      aside = output.aside;
+    });
+    return aside;
+  };
+  const makeForged = async (folder: string) => {
+    await mkdir(path.join(folder, "outgoing"), { recursive: true });
+    await writeFile(path.join(folder, ".gitignore"), "*\n");
+    await writeFile(path.join(folder, "outgoing/index.html"), "<script>alert(1)</script>");
+  };
+
+  test("with an outgoing site, where nothing else is published", async () => {
+    await makeForged(hidden());
+    expect(await asideOf()).toBe(`${hidden()}-aside`);
+    expect(await readdir(room)).toEqual([`${workshop}-aside`]);
+    expect(await read(`${workshop}-aside`, "outgoing/index.html")).toContain("script");
+  });
+
+  test("as a link", async () => {
+    const outside = path.join(room, "outside");
+    await makeForged(outside);
+    await symlink(outside, hidden());
+    expect(await asideOf()).toBe(`${hidden()}-aside`);
+    expect(await readlink(`${hidden()}-aside`)).toBe(outside);
+    expect((await readdir(outside)).sort()).toEqual([".gitignore", "outgoing"]);
+    expect(await publish(page("new"))).toEqual({ way: "renamed" });
+  });
+
+  test("with locks, which are not waited for, and as a pipe", async () => {
+    await mkdir(hidden());
+    for (let pid = 10; pid < 35; pid += 1)
+      await writeFile(path.join(hidden(), `lock.${pid}.0.0000abcd.elsewhere.0123456789${pid}`), "0\n");
+    let waits = 0;
+    expect(await asideOf({ onWait: () => (waits += 1) })).toBe(`${hidden()}-aside`);
+    execFileSync("mkfifo", [hidden()]);
+    expect(await asideOf({ onWait: () => (waits += 1) })).toBe(`${hidden()}-aside-2`);
+    expect(waits).toBe(0);
+  });
+
+  test("and where the site is a link into it, nothing is done", async () => {
+    await publish(page("old"), { disk: disks.link });
+    await expect(publish(page("new"), { secret: new Uint8Array(32) })).rejects.toThrow("it is a link into");
+    expect(await read("_site/index.html")).toBe("old");
+    expect(await publish(page("new"), { disk: disks.link })).toEqual({ way: "linked" });
+  });
+
+  test("one of our own is not: a site that waits in it comes back", async () => {
+    await publish(page("old"));
+    await publish(page("new"));
+    await rename(site, path.join(hidden(), "outgoing"));
+    expect(await asideOf()).toBeUndefined();
+    expect(await read("_site/index.html")).toBe("new");
+  });
+});
+
+test("locks that are no files, in a hidden folder of our own, hold nobody up", async () => {
+  await publish(page("old"));
+  await publish(page("new"));
+  const lock = (pid: number) =>
+    path.join(room, workshop, `lock.${pid}.0.0000abcd.elsewhere.0123456789${pid}`);
+  await mkdir(lock(10));
+  execFileSync("mkfifo", [lock(11)]);
+  await symlink("/dev/zero", lock(12));
+  expect(await publish(page("newer"))).toEqual({ way: "exchanged" });
+});
+
+test("a manifest that is a pipe or a link without end is none", async () => {
+  await mkdir(site);
+  execFileSync("mkfifo", [path.join(site, manifestName)]);
+  await expect(publish(page("new"))).rejects.toThrow("holds files that were not written here");
+  await rm(path.join(site, manifestName));
+  await symlink("/dev/zero", path.join(site, manifestName));
+  await expect(publish(page("new"))).rejects.toThrow("holds files that were not written here");
+});
+
+test("without a home that can be written nothing is published, and a key of one's own is enough", async () => {
+  await writeFile(path.join(room, "file"), "");
+  vi.stubEnv("XDG_CACHE_HOME", path.join(room, "file"));
+  try {
+    await expect(publish(page("new"))).rejects.toThrow("can be neither read nor kept");
+    vi.stubEnv("COUNTERCHANGE_KEY", "words of a society");
+    expect(await publish(page("new"))).toEqual({ way: "renamed" });
+  } finally {
+    vi.unstubAllEnvs();
+  }
 });

@@ -11,7 +11,7 @@ import { makeRoom } from "./room.ts";
 let place: Place;
 beforeEach(async () => {
   place = findPlace(path.join(await makeRoom(), "site"));
-  await makeWorkshop(place, disks.exchange);
+  await makeWorkshop(place, disks.exchange, new Uint8Array(32));
 });
 
 async function makeSite(folder: string, text: string): Promise<string> {

@@ -13,6 +13,8 @@ import {
 } from "../../src/site/workshop.ts";
 import { makeRoom } from "./room.ts";
 
+const secret = new Uint8Array(32);
+
 async function makeSite(folder: string, foreign: readonly string[] = []): Promise<void> {
   await mkdir(folder, { recursive: true });
   await writeFile(path.join(folder, "index.html"), folder);
@@ -28,9 +30,9 @@ test("lies beside the target, hidden", () => {
 test("is made with the folders on the way to it, and cleared away with them when empty", async () => {
   const room = await makeRoom();
   const place = findPlace(path.join(room, "a/b/site"));
-  const made = await makeWorkshop(place, disk);
+  const made = await makeWorkshop(place, disk, secret);
   expect(made.map((folder) => path.relative(room, folder))).toEqual(["a", "a/b", "a/b/.counterchange-site"]);
-  expect(await makeWorkshop(place, disk)).toEqual([]);
+  expect(await makeWorkshop(place, disk, secret)).toEqual([]);
   await clearWorkshop(place, made, disk);
   expect(await readdir(room)).toEqual([]);
 });
@@ -38,7 +40,7 @@ test("is made with the folders on the way to it, and cleared away with them when
 test("stays where something of worth is in it", async () => {
   const room = await makeRoom();
   const place = findPlace(path.join(room, "site"));
-  const made = await makeWorkshop(place, disk);
+  const made = await makeWorkshop(place, disk, secret);
   await makeSite(previousOf(place));
   await clearWorkshop(place, made, disk);
   expect((await readdir(place.workshop)).sort()).toEqual([".gitignore", "previous"]);
@@ -46,7 +48,7 @@ test("stays where something of worth is in it", async () => {
 
 test("a site that was published is kept as the one before, in the place of the last", async () => {
   const place = findPlace(path.join(await makeRoom(), "site"));
-  await makeWorkshop(place, disk);
+  await makeWorkshop(place, disk, secret);
   for (const text of ["one", "two"]) {
     const folder = nameIn(place, "swap");
     await makeSite(folder);
@@ -59,7 +61,7 @@ test("a site that was published is kept as the one before, in the place of the l
 
 test("a leaving is removed; with files of others in it it is kept beside the target, never removed", async () => {
   const place = findPlace(path.join(await makeRoom(), "site"));
-  await makeWorkshop(place, disk);
+  await makeWorkshop(place, disk, secret);
   const leaving = nameIn(place, "swap");
   await makeSite(leaving);
   expect(await putAway(leaving, place, disk, true)).toBeUndefined();

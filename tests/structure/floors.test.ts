@@ -3,7 +3,9 @@ import { describe, expect, test } from "vitest";
 import {
   findAny,
   findCircles,
+  findIdleDoors,
   findLoosePercent,
+  findLooseReading,
   findOutsideDoor,
   findUpward,
   findVagueNames,
@@ -33,6 +35,10 @@ describe("in this project", () => {
   test("every library stays behind its door", () => expect(findOutsideDoor(all)).toEqual([]));
   test("no module has a name that says nothing", () => expect(findVagueNames(all)).toEqual([]));
   test("nothing is typed any", () => expect(findAny(all)).toEqual([]));
+  test("there is one way to the file system", () => {
+    expect(findLooseReading(all)).toEqual([]);
+    expect(findIdleDoors(all)).toEqual([]);
+  });
   test("percent are rounded in one place", () => expect(findLoosePercent(all)).toEqual([]));
 });
 
@@ -113,13 +119,24 @@ describe("a bad example", () => {
     ["src/regions/bad.ts", 'import { parse } from "css-tree";', "css-tree"],
     ["src/regions/label.ts", 'import sharp from "sharp";', "sharp"],
     ["src/cli/bad.ts", 'import { Eleventy } from "@11ty/eleventy";', "@11ty/eleventy"],
-    ["src/study/parse.ts", 'import { readFile } from "node:fs/promises";', "node:fs"],
-    ["src/measure/bad.ts", 'import { readFileSync } from "node:fs";', "node:fs"],
-    ["templates/pages/bad.tsx", 'import { readFileSync } from "node:fs";', "node:fs"],
+    ["src/study/parse.ts", 'import { readFile } from "fs/promises";', "fs"],
   ])("%s uses a library outside its door", (path, text, library) => {
     expect(findOutsideDoor([file(path, text)])).toEqual([
       expect.stringContaining(`${path}:1  ${library} is used outside`),
     ]);
+  });
+
+  test.each([
+    ["src/study/parse.ts", 'import { readFile } from "node:fs/promises";', "file system past"],
+    ["src/site/bad.ts", 'import { mkdir } from "node:fs/promises";', "file system past"],
+    ["src/cli/bad.ts", 'const fs = await import("node:fs");', "file system past"],
+    ["templates/pages/bad.tsx", 'import { readFileSync } from "node:fs";', "file system past"],
+    ["src/site/lock.ts", 'import { readFile, rm } from "node:fs/promises";', "disk.ts: readFile"],
+    ["src/site/lock.ts", 'import {\n  rm,\n  stat,\n} from "node:fs/promises";', "everything"],
+    ["src/study/store.ts", 'import * as fs from "node:fs";', "disk.ts: everything"],
+    ["src/study/store.ts", 'const { open } = await import("node:fs/promises");', "disk.ts: everything"],
+  ])("%s goes to the file system by itself: %s", (path, text, fault) => {
+    expect(findLooseReading([file(path, text)])).toEqual([expect.stringContaining(fault)]);
   });
 
   test.each([

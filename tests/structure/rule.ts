@@ -14,17 +14,38 @@ const doors: Readonly<Record<string, readonly string[]>> = {
   "@11ty/eleventy": ["src/site/", "eleventy.config.ts"],
   "@11ty/eleventy-img": ["src/site/images.ts"],
   "subset-font": ["src/site/subset.ts"],
-  "node:fs": [
-    "src/study/disk.ts",
-    "src/study/memory.ts",
-    "src/study/edition.ts",
-    "src/study/seal.ts",
-    "src/study/store.ts",
-    "src/study/sweep.ts",
-    "src/site/",
-    "src/cli/",
-  ],
+  // The old name of the same.
+  fs: [],
 };
+
+/** The modules that read from a disk or ask what is there, and what that is. What authors or strangers wrote: the first two. */
+const readers: Readonly<Record<string, string>> = {
+  "src/study/disk.ts": "content, what is kept, locks, hidden folders, sites: bounded, and through no link",
+  "src/study/path.ts": "what is at a path; opens nothing",
+  "src/study/own.ts": "what came with the package",
+  "src/study/memory.ts": "/proc",
+  "src/site/holder.ts": "/proc",
+  "src/site/serve/watch.ts": "hears that something changed; reads nothing",
+  "src/site/disk.ts": "reads back what it wrote, to compare it",
+  "src/cli/translate.mjs": "sources of the package, before they run",
+};
+
+/** The modules that write, and where. */
+const writers: Readonly<Record<string, string>> = {
+  "src/study/seal.ts": "the secret in the home",
+  "src/study/store.ts": "what is kept",
+  "src/study/sweep.ts": "what is kept",
+  "src/site/workshop.ts": "the hidden folder",
+  "src/site/lock.ts": "the hidden folder",
+  "src/site/linkpicture.ts": "fonts in a temporary folder of its own",
+  "src/cli/lay.ts": "a new study",
+  "src/cli/leavings.ts": "the folder in which a new study is laid ready",
+  "src/cli/schemas.ts": "the schemas of a gallery",
+  "src/cli/writing.ts": "a file named with --out",
+};
+
+/** What a writer may import: none of it gives anything that stands on the disk. */
+const writing = /^(?:mkdir|mkdtemp|rm|rmSync|rmdir|rename|writeFile|copyFile|link|symlink|constants)$/;
 
 /** The floor of a path from 0, 8 for templates (on the roof), or undefined for what stands outside the house. */
 function floorOf(path: string): number | undefined {
@@ -80,6 +101,30 @@ export function findOutsideDoor(files: readonly SourceFile[]): readonly string[]
       ? []
       : [`${place(found)}  ${found.target} is used outside ${open.join(", ")}`];
   });
+}
+
+/** The disk is read past the modules that know how, or written where nobody looks for it. */
+export function findLooseReading(files: readonly SourceFile[]): readonly string[] {
+  return files.flatMap((file) =>
+    listImports(file)
+      .filter(({ target }) => target === "node:fs")
+      .flatMap((found) => {
+        if (file.path in readers) return [];
+        if (!(file.path in writers)) return [`${place(found)}  the file system past study/disk.ts`];
+        const line = file.text.split("\n")[found.line - 1] ?? "";
+        const names = /\{([^}]*)\} from "node:fs/.exec(line)?.[1]?.split(",") ?? ["everything"];
+        const loose = names.map((name) => name.trim()).filter((name) => name !== "" && !writing.test(name));
+        return loose.length === 0 ? [] : [`${place(found)}  reads past study/disk.ts: ${loose.join(", ")}`];
+      }),
+  );
+}
+
+/** Those of the two lists above that use the file system no more. */
+export function findIdleDoors(files: readonly SourceFile[]): readonly string[] {
+  const users = new Set(
+    files.flatMap(listImports).flatMap(({ from, target }) => (target === "node:fs" ? [from] : [])),
+  );
+  return [...Object.keys(readers), ...Object.keys(writers)].filter((path) => !users.has(path));
 }
 
 /** Names that say nothing and grow without end. */

@@ -34,7 +34,8 @@ a.svg  error  The file could not be read: permission denied.  study/unreadable
 test.each([
   ["EIO", "the disk reports an error"],
   ["EPERM", "permission denied"],
-  ["EMFILE", "error EMFILE"],
+  ["EMFILE", "too many files are open"],
+  ["ENXIO", "error ENXIO"],
 ])("%s is said as: %s", (code, words) => {
   expect(describeFailure("a", { kind: "unreadable", code }).reason).toBe(
     `The file could not be read: ${words}.`,

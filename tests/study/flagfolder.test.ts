@@ -49,7 +49,7 @@ test("a folder that may not be read is a warning, never silence", async () => {
 
 test("a drawing that has gone since is a warning", async () => {
   const root = await makeFolder({});
-  const gone = { name: "a.svg", file: "content/flags/a.svg", path: join(root, "flags/a.svg") };
+  const gone = { name: "a.svg", file: "content/flags/a.svg", root, inner: "flags/a.svg" };
   expect((await readListed(gone)).problems).toMatchObject([
     { rule: "study/drawing-missing", severity: "warning" },
   ]);

@@ -59,15 +59,15 @@ test("an address in use, its own or another's; and one that two claim", async ()
     ...study("d", "[old]"),
   });
   const { studies, problems } = await loadGallery(root);
-  // Whoever claims what is another's is left out; a claim costs nobody else anything.
-  expect(studies.map(({ slug }) => slug)).toEqual(["c", "d"]);
+  // No claim costs a study its page, neither the one that makes it nor another.
+  expect(studies.map(({ slug }) => slug)).toEqual(["a", "b", "c", "d"]);
   expect(formatProblems(problems).replaceAll(`${root}/studies/`, "")).toBe(`\
-a/study.md:5:12  error  “a” is the study's address today.  study/formerly-taken
+a/study.md:5:12  warning  “a” is the study's address today.  study/formerly-taken
     formerly: [a]
                ^
     Delete it from “formerly”.
 
-b/study.md:5:12  error  “c” is the address of another study today, so it cannot lead here.  study/formerly-taken
+b/study.md:5:12  warning  “c” is the address of another study today, so it cannot lead here.  study/formerly-taken
     formerly: [c]
                ^
     Delete it from “formerly”, or rename the folder studies/c.
@@ -87,7 +87,8 @@ d/study.md:5:12  warning  “old” is claimed by “c” too, so nothing leads 
 test("a folder that is no good study has its address all the same", async () => {
   const root = await makeFolder({ "gallery.yaml": settings, ...study("a", "[b]"), "studies/b/study.md": "" });
   const { studies, problems } = await loadGallery(root);
-  expect(studies).toEqual([]);
+  expect(studies.map(({ slug }) => slug)).toEqual(["a"]);
+  expect(listFormer(studies)).toEqual([]);
   expect(problems.map(({ rule }) => rule)).toContain("study/formerly-taken");
 });
 

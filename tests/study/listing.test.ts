@@ -30,14 +30,11 @@ studies/ferry wheel  error  The folder “ferry wheel” cannot be an address: s
     Rename the folder, for example: lighter-ferry-wheel`,
   ],
   [
-    "two names that differ in capitals only: both are refused",
+    "two names that differ in capitals only: the one that is fit for an address stays",
     [folder("ferry"), folder("Ferry")],
     `\
 studies/Ferry  error  On many computers “Ferry” is the same name as “ferry”, which is here too.  study/same-name
-    Rename or remove “Ferry”; until then none of them is published.
-
-studies/ferry  error  On many computers “ferry” is the same name as “Ferry”, which is here too.  study/same-name
-    Rename or remove “Ferry”; until then none of them is published.`,
+    Rename or remove “Ferry”; until then it is left out.`,
   ],
   [
     "two spellings of one accent",
@@ -191,3 +188,12 @@ ferry/.DS_Store  warning  Your operating system left this file here; it is passe
 ])("in a study's folder: %s", (_, entries, report) => {
   expect(study(...entries)).toBe(report);
 });
+
+test.each<Entry["kind"]>(["file", "link", "other", "folder"])(
+  "a study stays, whatever stands beside it under its name in capitals: %s",
+  (kind) => {
+    const { slugs, problems } = checkStudyFolders("studies", [folder("honest"), { name: "HONEST", kind }]);
+    expect(slugs).toEqual(["honest"]);
+    expect(problems.map(({ file }) => file)).toEqual(["studies/HONEST"]);
+  },
+);

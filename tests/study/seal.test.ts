@@ -1,6 +1,6 @@
 // Entries that are not whole, or not ours, must not open, whatever was done to them.
 import { randomBytes } from "node:crypto";
-import { mkdir, readFile, stat, writeFile } from "node:fs/promises";
+import { mkdir, readdir, readFile, stat, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
@@ -51,6 +51,13 @@ describe("readSecret", () => {
     expect((await stat(file)).mode & 0o777).toBe(0o600);
     expect(await readSecret(file)).toEqual(made);
     expect(await readSecret(join(await makeFolder({}), "key"))).not.toEqual(made);
+  });
+
+  test("those who begin at the same time have one secret, and leave nothing beside it", async () => {
+    const folder = await makeFolder({});
+    const made = await Promise.all(Array.from({ length: 10 }, () => readSecret(join(folder, "key"))));
+    expect(new Set(made.map((secret) => Buffer.from(secret ?? []).toString("hex"))).size).toBe(1);
+    expect(await readdir(folder)).toEqual(["key"]);
   });
 
   test("read only, it makes none", async () => {

@@ -14,7 +14,7 @@ import {
 } from "node:fs/promises";
 import { join } from "node:path";
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import type { Outcome } from "../../src/problem/problem.ts";
 import { openStore, type Store, type StoreOptions } from "../../src/study/store.ts";
 import { makeFolder } from "./folder.ts";
@@ -253,4 +253,60 @@ test("an entry that is used again gets a new date", async () => {
   expect((await stat(entry)).mtimeMs).toBe(1_000_000_000);
   await ask(folder);
   expect((await stat(entry)).mtimeMs).toBeGreaterThan(Date.now() - 600_000);
+});
+
+describe("a folder that came with a checkout", () => {
+  const answer = { value: "answer", problems: [] };
+  const keepOne = async (folder: string, secretFile: string) => {
+    const asides: string[] = [];
+    const store = await openStore({ folder, secretFile, onAside: (aside) => asides.push(aside) });
+    await store?.recall("question", async () => answer);
+    await store?.close();
+    return { store, asides };
+  };
+
+  test.each(["an entry in it", "a link in it", "a link"])("is put aside and named: %s", async (what) => {
+    const root = await makeFolder({ "outside/keep": "x" });
+    const folder = join(root, "kept");
+    if (what === "a link") await symlink(join(root, "outside"), folder);
+    else await mkdir(join(folder, "aa"), { recursive: true });
+    if (what === "a link in it") await symlink(join(root, "outside"), join(folder, "bb"));
+    const { asides } = await keepOne(folder, join(root, "home/key"));
+    expect(asides).toEqual([expect.stringMatching(/kept-aside-[0-9a-f]{8}$/)]);
+    expect(await readdir(join(root, "outside"))).toEqual(["keep"]);
+    expect((await keepOne(folder, join(root, "home/key"))).asides).toEqual([]);
+  });
+
+  test("stays, and is not used, where it holds other files", async () => {
+    const root = await makeFolder({ "kept/letter.txt": "x" });
+    expect(await keepOne(join(root, "kept"), join(root, "home/key"))).toEqual({
+      store: undefined,
+      asides: [],
+    });
+  });
+
+  test("is believed with the key of several machines, and not with another", async () => {
+    const root = await makeFolder({});
+    const keepWith = async (key: string, home: string) => {
+      vi.stubEnv("COUNTERCHANGE_KEY", key);
+      const { asides } = await keepOne(join(root, "kept"), join(root, home, "key")).finally(() =>
+        vi.unstubAllEnvs(),
+      );
+      return asides.length;
+    };
+    expect(await keepWith("a society's own long key", "one")).toBe(0);
+    expect(await keepWith("a society's own long key", "two")).toBe(0);
+    expect(await keepWith("somebody else's key", "two")).toBe(1);
+  });
+
+  test("a link in place of a folder of entries gets nothing", async () => {
+    const root = await makeFolder({ "outside/keep": "x" });
+    const [folder, secretFile] = [join(root, "kept"), join(root, "home/key")];
+    await keepOne(folder, secretFile);
+    const [bucket = ""] = (await readdir(folder)).filter((name) => /^[0-9a-f]{2}$/.test(name));
+    await rm(join(folder, bucket), { recursive: true });
+    await symlink(join(root, "outside"), join(folder, bucket));
+    expect((await keepOne(folder, secretFile)).asides).toEqual([]);
+    expect(await readdir(join(root, "outside"))).toEqual(["keep"]);
+  });
 });

@@ -1,4 +1,5 @@
-import { mkdir, readdir, utimes, writeFile } from "node:fs/promises";
+import { execFileSync } from "node:child_process";
+import { mkdir, readdir, readFile, symlink, utimes, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { isDue, sweep } from "../../src/study/sweep.ts";
@@ -76,4 +77,24 @@ test("is due once an hour, and where the clock was turned back", async () => {
 
 test("a folder that is not there is nothing to complain of", async () => {
   await sweep(join(await makeFolder({}), "none"), 100, now);
+});
+
+test("nothing outside is deleted or emptied: links as a folder, as an entry and as the mark", async () => {
+  const outside = await fill({ "1.tmp": [10, 9999], "2.entry": [10, 9999], text: [10, 9999] });
+  const folder = await fill({ "bb/3.entry": [10, 9999] });
+  await symlink(outside, join(folder, "aa"));
+  await symlink(join(outside, "2.entry"), join(folder, "bb/2.entry"));
+  await symlink(join(outside, "text"), join(folder, "swept"));
+  expect(await isDue(folder, now)).toBe(true);
+  await sweep(folder, 100, now);
+  expect((await readdir(outside)).sort()).toEqual(["1.tmp", "2.entry", "text"]);
+  expect((await readFile(join(outside, "text"))).length).toBe(10);
+  expect(await readdir(join(folder, "bb"))).toEqual(["2.entry"]);
+});
+
+test("a pipe as the mark is not waited for", async () => {
+  const folder = await fill({ "bb/3.entry": [10, 9999] });
+  execFileSync("mkfifo", [join(folder, "swept")]);
+  await sweep(folder, 100, now);
+  expect(await listFiles(folder)).toEqual([]);
 });

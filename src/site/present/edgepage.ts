@@ -20,6 +20,7 @@ import { capitalise } from "./phrase.ts";
 import type { Plate } from "./plate.ts";
 import { recordEdge } from "./record.ts";
 import { presentRefer, type ReferView } from "./refer.ts";
+import { chooseSplit, type Split } from "./split.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import type { SummaryRow } from "./study.ts";
 import { formatTitle } from "./title.ts";
@@ -83,8 +84,9 @@ export function presentEdgePages(
   const cropOf = rememberCrops();
   return results.flatMap((result) => {
     const place = placeEdges(result.study.slug, result.comparison);
+    const split = chooseSplit(result);
     return listPlacedEdges(result.study.slug, result.comparison).map(({ edge }, index) =>
-      presentEdgePage({ result, edge, index, place, results, cropOf }, gallery, format),
+      presentEdgePage({ result, edge, index, place, split, results, cropOf }, gallery, format),
     );
   });
 }
@@ -92,11 +94,12 @@ export function presentEdgePages(
 /** The link pictures of the pages of one study's edges. */
 export function pictureEdges(result: StudyResult, gallery: Gallery, format: Format): readonly LinkPicture[] {
   const { study, comparison } = result;
+  const split = chooseSplit(result);
   return listPlacedEdges(study.slug, comparison).map(({ edge, path }) => {
     const row = presentEdge(edge, comparison, format);
     const folder = path.slice(1, -1);
     const [title, outcome] = [capitalise(row.names), capitalise(edge.outcome)];
-    return pictureEdge({ folder, title, studyTitle: study.title, outcome, row }, gallery, format);
+    return pictureEdge({ folder, title, studyTitle: study.title, outcome, row, split }, gallery, format);
   });
 }
 
@@ -105,6 +108,7 @@ interface Subject {
   readonly edge: ComparedEdge;
   readonly index: number;
   readonly place: PlaceEdge;
+  readonly split: Split;
   readonly results: readonly StudyResult[];
   readonly cropOf: CropOf;
 }
@@ -121,7 +125,7 @@ function rememberCrops(): CropOf {
 }
 
 function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): EdgePage {
-  const { result, edge, index, place } = subject;
+  const { result, edge, index, place, split } = subject;
   const { study, comparison } = result;
   const path = place(edge);
   const link = linkFrom(path);
@@ -139,7 +143,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     kind: "one edge of an unofficial flag redesign study",
   });
   const picture = pictureEdge(
-    { folder, title, studyTitle: formatTitle(study), outcome, row },
+    { folder, title, studyTitle: formatTitle(study), outcome, row, split },
     gallery,
     format,
   );

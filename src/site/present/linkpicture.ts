@@ -4,6 +4,7 @@ import type { StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
 import type { EdgeRow } from "./edge.ts";
 import type { Format } from "./format.ts";
+import { chooseSplit, type Split } from "./split.ts";
 import { formatStudyPath } from "./status.ts";
 import { formatTitle } from "./title.ts";
 import { describeVerdict } from "./verdict.ts";
@@ -15,9 +16,11 @@ export interface LinkPicture {
   readonly title: string;
   /** Under the title; undefined where it needs no more. */
   readonly subtitle: string | undefined;
-  /** Under each flag. */
+  /** How the flag is divided. */
+  readonly split: Split;
+  /** Under each half. */
   readonly captions: readonly [string, string];
-  /** The two colours of an edge under each flag. */
+  /** The two colours of an edge under each half. */
   readonly swatches: readonly [readonly [Hex, Hex] | undefined, readonly [Hex, Hex]] | undefined;
   /** What the one number is, and how it moves; the first is undefined where there was none. */
   readonly measure: string;
@@ -30,14 +33,16 @@ export const linkSize = { width: 1200, height: 630 };
 /** The name of the file in the folder of its page. */
 export const linkFile = "link.png";
 
-const captions = ["Original", "Redesign · unofficial study"] as const;
+/** Whose half is which is seen where they lie side by side. */
+function captionHalves(split: Split): LinkPicture["captions"] {
+  const [before, after] = ["Original", "Redesign · unofficial study"];
+  return split === "per fess" ? [`Above: ${before}`, `Below: ${after}`] : [before, after];
+}
 
 /** The link picture of a study: the number is its clarity. */
-export function pictureStudy(
-  { study, comparison }: StudyResult,
-  gallery: Gallery,
-  format: Format,
-): LinkPicture {
+export function pictureStudy(result: StudyResult, gallery: Gallery, format: Format): LinkPicture {
+  const { study, comparison } = result;
+  const split = chooseSplit(result);
   const [before, after] = comparison.clarity;
   const hasEdges = comparison.edges.length > 0;
   const verdict = describeVerdict(comparison, format).word;
@@ -46,7 +51,8 @@ export function pictureStudy(
     direction: format.direction,
     title: formatTitle(study),
     subtitle: study.authors.length === 0 ? undefined : format.list(study.authors),
-    captions,
+    split,
+    captions: captionHalves(split),
     swatches: undefined,
     measure: hasEdges ? `${verdict}: clarity` : "One colour",
     move: hasEdges ? [format.percent(before), format.percent(after)] : [undefined, "no edges"],
@@ -72,11 +78,12 @@ export interface PicturedEdge {
   readonly studyTitle: string;
   readonly outcome: string;
   readonly row: EdgeRow;
+  readonly split: Split;
 }
 
 /** The link picture of an edge: the number is its contrast. */
 export function pictureEdge(
-  { folder, title, studyTitle, outcome, row }: PicturedEdge,
+  { folder, title, studyTitle, outcome, row, split }: PicturedEdge,
   gallery: Gallery,
   format: Format,
 ): LinkPicture {
@@ -85,7 +92,8 @@ export function pictureEdge(
     direction: format.direction,
     title,
     subtitle: studyTitle,
-    captions,
+    split,
+    captions: captionHalves(split),
     swatches: [row.before?.hexes, row.after.hexes],
     measure: `${outcome}: contrast of this edge`,
     move: [row.before?.contrast, row.after.contrast],
@@ -94,9 +102,9 @@ export function pictureEdge(
 }
 
 /** The picture in words. */
-export function describePicture({ title, subtitle, measure, move }: LinkPicture): string {
+export function describePicture({ title, subtitle, split, measure, move }: LinkPicture): string {
   const [before, after] = move;
   const moved = before === undefined ? after : `${before} to ${after}`;
   const of = subtitle === undefined ? title : `${title} (${subtitle})`;
-  return `Original and redesign of a flag side by side. ${of}. ${measure} ${moved}. Unofficial study.`;
+  return `A flag divided ${split}, half original and half redesign. ${of}. ${measure} ${moved}. Unofficial study.`;
 }

@@ -29,6 +29,7 @@ export interface Frame {
     readonly findScript: string;
     readonly listScript: string;
     readonly studyScript: string;
+    readonly swapScript: string;
     readonly surveyScript: string;
     readonly icon: string;
     readonly iconPng: string;
@@ -89,6 +90,7 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
       findScript: link("/assets/find.js"),
       listScript: link("/assets/list.js"),
       studyScript: link("/assets/study.js"),
+      swapScript: link("/assets/swap.js"),
       surveyScript: link("/assets/survey.js"),
       icon: link("/assets/icon.svg"),
       iconPng: link("/assets/icon.png"),

@@ -32,6 +32,7 @@ import { presentRefer, type ReferView } from "./refer.ts";
 import { presentScale, type ScaleView } from "./scale.ts";
 import { presentSeen, type SeenView } from "./seen.ts";
 import { presentSizes, type SizeRow } from "./size.ts";
+import { presentSplit, type SplitView } from "./split.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import { presentStrip, type StripView } from "./strip.ts";
 import { formatTitle } from "./title.ts";
@@ -49,6 +50,7 @@ export interface StudyPage extends Byline {
   readonly verdict: VerdictView;
   readonly plates: readonly [Plate, Plate];
   readonly contents: readonly { readonly anchor: string; readonly text: string }[];
+  readonly split: SplitView;
   readonly sizes: readonly [SizeRow, SizeRow];
   readonly refer: ReferView;
   readonly answer: AnswerView | undefined;
@@ -148,6 +150,7 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
     picture,
     change: { sentence, swatches: findChanged(result) },
     verdict,
+    split: presentSplit(result),
     refer,
     answer: presentAnswer(gallery.answer, {
       title: formatTitle(study),

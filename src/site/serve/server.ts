@@ -1,8 +1,8 @@
 // Floor 6. A site over HTTP: on this machine alone unless told otherwise, read only, under the policy that a host would send.
 import { createHash } from "node:crypto";
-import { readFile } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import path from "node:path";
+import { readOwn } from "../../study/own.ts";
 import { drawingPolicy } from "../policy.ts";
 import { dressPage, formatFailure, ownFolder, servedPolicy } from "./dress.ts";
 import { mediaTypeOf } from "./media.ts";
@@ -140,7 +140,7 @@ async function replyOwn(file: string): Promise<Reply> {
   const name = path.basename(file);
   const isOurs = name === "reload.js" || name === "notice.css";
   if (!isOurs) return { status: 404, type: plain, body: "There is no such file.\n" };
-  const body = await readFile(path.join(import.meta.dirname, name));
+  const body = await readOwn(path.join(import.meta.dirname, name));
   return { status: 200, type: mediaTypeOf(name), body };
 }
 

@@ -1,9 +1,9 @@
 // Floor 6. The site that is served: content and templates are watched, and each change makes another version of it.
 import { createHash } from "node:crypto";
-import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
 import type { Problem } from "../../problem/problem.ts";
 import { isEditorFile } from "../../study/editor.ts";
+import { listOwn, readOwn } from "../../study/own.ts";
 import type { Line } from "../../study/pool.ts";
 import type { Store } from "../../study/store.ts";
 import { LiveGallery, type Shown } from "./live.ts";
@@ -145,14 +145,10 @@ export class ServedSite {
 async function digestFolders(templatesDir: string, folders: readonly string[]): Promise<string> {
   const hash = createHash("sha256");
   for (const folder of folders) {
-    const names = (await readdir(path.join(templatesDir, folder)))
-      .filter((name) => !isEditorFile(name))
-      .sort();
-    const texts = await Promise.all(
-      names.map((name) => readFile(path.join(templatesDir, folder, name), "utf8")),
-    );
+    const names = (await listOwn(path.join(templatesDir, folder))).filter((name) => !isEditorFile(name));
+    const texts = await Promise.all(names.map((name) => readOwn(path.join(templatesDir, folder, name))));
     for (const [index, text] of texts.entries())
-      hash.update(`${folder}/${names[index]}\n${text.length}\n${text}`);
+      hash.update(`${folder}/${names[index]}\n${text.length}\n${text.toString("utf8")}`);
   }
   return hash.digest("hex");
 }

@@ -1,8 +1,8 @@
 // Floor 6. The page templates as they stand on the disk at this moment, and the pages they make of a site: the same ones,
 // byte for byte, that Eleventy makes, one at a time.
-import { readdir } from "node:fs/promises";
 import path from "node:path";
 import { register } from "tsx/esm/api";
+import { listOwn } from "../../study/own.ts";
 import type { SiteView } from "../present/site.ts";
 
 const tsconfig = path.resolve(import.meta.dirname, "../../../tsconfig.json");
@@ -31,7 +31,7 @@ export async function loadTemplates(templatesDir: string): Promise<Templates> {
   const loader = register({ namespace: `templates-${loads}`, tsconfig });
   try {
     const pagesDir = path.join(templatesDir, "pages");
-    const files = (await readdir(pagesDir)).filter((file) => file.endsWith(".11ty.tsx")).sort();
+    const files = await listOwn(pagesDir, ".11ty.tsx");
     const [{ renderToString }, ...modules] = await Promise.all([
       loader.import("preact-render-to-string", import.meta.url),
       ...files.map((file) => loader.import(path.join(pagesDir, file), import.meta.url)),

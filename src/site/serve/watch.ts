@@ -1,7 +1,7 @@
 // Floor 6. Hears that something changed in a folder, whatever way an editor saves: what it was, nobody needs to know.
 import { type FSWatcher, watch } from "node:fs";
-import { readdir, stat } from "node:fs/promises";
 import path from "node:path";
+import { readFolder } from "../../study/disk.ts";
 
 export interface WatchOptions {
   /** Called after each change, soon and often. */
@@ -68,12 +68,12 @@ export class Watcher {
   }
 
   private async collect(folder: string, found: Set<string>): Promise<void> {
-    const entries = await readdir(folder, { withFileTypes: true }).catch(() => undefined);
-    if (entries === undefined || found.size >= mostFolders) return;
+    const entries = await readFolder(folder);
+    if ("kind" in entries || found.size >= mostFolders) return;
     found.add(folder);
-    for (const entry of entries)
-      if (entry.isDirectory() && !this.options.isIgnored(entry.name))
-        await this.collect(path.join(folder, entry.name), found);
+    for (const { name, kind } of entries)
+      if (kind === "folder" && !this.options.isIgnored(name))
+        await this.collect(path.join(folder, name), found);
   }
 
   private look(folder: string): void {
@@ -102,9 +102,9 @@ export class Watcher {
 
   /** A folder that is back is new all through. */
   private async lookForFolder(): Promise<void> {
-    const found = await stat(this.folder).catch(() => undefined);
+    const found = await readFolder(this.folder);
     if (this.isClosed) return;
-    if (found?.isDirectory() === true) this.options.onChange();
+    if (!("kind" in found)) this.options.onChange();
     await this.scan();
   }
 }

@@ -6,8 +6,9 @@ export const folderRules: readonly Rule[] = [
   {
     id: "study/content-missing",
     severity: "error",
-    means: "The content folder that was named is not there, or is a file.",
-    why: "It is the folder that holds gallery.yaml and studies.",
+    means:
+      "The content folder that was named is not there, or is a file; or its studies is a link, a file or cannot be read.",
+    why: "It is the folder that holds gallery.yaml and studies: without them nothing is published.",
     example: { file: "told", wrong: "counterchange check contnet", right: "counterchange check content" },
   },
   {

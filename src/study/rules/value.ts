@@ -190,7 +190,7 @@ export const valueRules: readonly Rule[] = [
   },
   {
     id: "study/formerly-taken",
-    severity: "error",
+    severity: "warning",
     means: "“formerly” holds an address that a study has today.",
     why: "An address leads to one page.",
     example: { file: "study.md", wrong: "formerly: [ferry]", right: "formerly: [ferry-wheel]" },

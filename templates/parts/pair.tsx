@@ -1,0 +1,67 @@
+// Part. Both flags of a study beside each other, what shows one at a time in the same place, and for paper one flag of both halves.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { Plate } from "../../src/site/present/plate.ts";
+import type { SplitView } from "../../src/site/present/split.ts";
+import { CaptionedPlate } from "./plate.tsx";
+
+/**
+ * The pair. Its controls are hidden until the script runs that they need, `templates/client/swap.js`. With
+ * `isPressed` so do the flags themselves, where no link covers them. With `split` one flag of both halves stands beside it on paper.
+ */
+export function Pair({
+  plates,
+  isPressed = false,
+  split,
+}: {
+  plates: readonly [Plate, Plate];
+  isPressed?: boolean;
+  split?: SplitView;
+}): JSX.Element {
+  return (
+    <div class="swap" data-shown="both">
+      <div class="pair">
+        {plates.map((plate) => (
+          <CaptionedPlate key={plate.label} plate={plate} eager>
+            {plate.label}
+          </CaptionedPlate>
+        ))}
+        {split && <SplitFlag plates={plates} split={split} />}
+      </div>
+      <div class="swap-controls" hidden>
+        <button type="button">Swap in place</button>
+        <button type="button" hidden>
+          Show both
+        </button>
+        <span class="swap-hint">
+          {isPressed && "or press a flag"}
+          <span class="swap-keys">{isPressed && ", "}or the arrow keys; Esc for both</span>
+        </span>
+        <span class="unseen" role="status" />
+      </div>
+    </div>
+  );
+}
+
+/** One flag, half original and half redesign: on paper alone. */
+function SplitFlag({ plates, split }: { plates: readonly [Plate, Plate]; split: SplitView }): JSX.Element {
+  return (
+    <figure class={`plate split ${split.name}`}>
+      <div class="mat">
+        {plates.map((plate, index) => (
+          <img
+            key={plate.label}
+            class={`flag flag-${plate.fit}`}
+            src={plate.src}
+            alt={index === 0 ? split.caption : ""}
+            width={plate.width}
+            height={plate.height}
+            decoding="async"
+          />
+        ))}
+      </div>
+      <figcaption>{split.caption}</figcaption>
+    </figure>
+  );
+}
