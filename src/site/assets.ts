@@ -16,6 +16,7 @@ const styleOrder = [
   "plate",
   "table",
   "figure",
+  "ruler",
   "gain",
   "front",
   "shelf",

@@ -4,19 +4,17 @@
 import type { JSX } from "preact";
 import type { SiteView } from "../../src/site/present/site.ts";
 import type { StudyPage } from "../../src/site/present/study.ts";
-import { EdgeMapFigure } from "../figures/map.tsx";
-import { ScaleFigure } from "../figures/scale.tsx";
+import { LastingFigure } from "../figures/lasting.tsx";
 import { StripFigure } from "../figures/strip.tsx";
 import { ColourTable } from "../parts/colours.tsx";
 import { Document } from "../parts/document.tsx";
-import { EdgeTable } from "../parts/edges.tsx";
+import { Edges } from "../parts/edges.tsx";
 import { Facts } from "../parts/facts.tsx";
 import { Look } from "../parts/look.tsx";
 import { Near } from "../parts/near.tsx";
 import { Options } from "../parts/options.tsx";
 import { Refer, StampNote } from "../parts/refer.tsx";
 import { Argument, Colophon, Heading, Plates, Seen } from "../parts/study.tsx";
-import { Words } from "../parts/words.tsx";
 
 export const data = {
   pagination: { data: "site.studies", size: 1, alias: "study" },
@@ -31,40 +29,16 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
         <StampNote stamp={study.refer.stamp} />
         <Heading study={study} />
         <Plates study={study} />
-        <Words study={study} />
         <Argument study={study} />
         <Look study={study} />
-        <section class="evidence" aria-labelledby="edges">
-          <h2 id="edges">Edges</h2>
-          {study.edges.length === 0 ? (
-            <p class="measured">One colour: no edges to measure.</p>
-          ) : (
-            <>
-              <div class="main">
-                <EdgeTable edges={study.edges} />
-              </div>
-              <div class="margin source">
-                <p>
-                  {study.measuredHow} <a href={study.links.distance}>More on distance and focus</a>
-                </p>
-                <p>In clarity the edges of the focus count twice.</p>
-                {study.edgePages && <p>{study.edgePages}</p>}
-                {study.edges.some(({ before, after }) => before?.near || after.near) && (
-                  <p>
-                    Near the line: on other cloth the grade would be another.{" "}
-                    <a href={study.links.nearLine}>More on cloth</a>
-                  </p>
-                )}
-              </div>
-              <EdgeMapFigure map={study.edgeMap} id="edge-map" />
-              <ScaleFigure scale={study.scale} id="reflectance-scale" />
-            </>
-          )}
-        </section>
-        {study.edges.length > 0 && (
+        <Edges study={study} />
+        {study.ruler && (
           <section class="evidence" aria-labelledby="distance">
             <h2 id="distance">From afar</h2>
             <StripFigure strip={study.strip} id="distance-strip" />
+            {study.lasting && (
+              <LastingFigure lasting={study.lasting} id="lasts-to" method={study.links.lasting} />
+            )}
           </section>
         )}
         <Seen study={study} />

@@ -94,25 +94,11 @@ export function formatFocusFrom({ from }: MeasuredFocus, distance: number, forma
   return format.percent(view.clarity);
 }
 
-/** How far the focus lasts, a matter of size alone, and what the change does to its clarity; empty without a focus. */
-export function describeLasting({ before, after }: Comparison, format: Format): readonly string[] {
-  if (before.focus.source === "none") return [];
-  return [...sayClarity(before.focus, after.focus, format), sayLasting(before.focus, format)];
-}
-
 function sayLasting({ lastsTo }: MeasuredFocus, format: Format): string {
   if (lastsTo === null)
     return `By its size, whatever its colours, the focus does not last to ${format.number(first, 0)} flag heights, the nearest distance tried.`;
   const more = lastsTo === last ? " or more, the furthest distance tried" : "";
   return `By its size, whatever its colours, the focus lasts to ${format.number(lastsTo, 0)} flag heights${more}.`;
-}
-
-function sayClarity(before: MeasuredFocus, after: MeasuredFocus, format: Format): readonly string[] {
-  if (before.clarity === null || after.clarity === null) return [];
-  const [was, is] = [format.percent(before.clarity), format.percent(after.clarity)];
-  return was === is
-    ? [`The clarity of the focus alone stays at ${is}.`]
-    : [`The clarity of the focus alone goes from ${was} to ${is}.`];
 }
 
 function sayStep(before: MeasuredFocus, after: MeasuredFocus, step: number, format: Format): string {

@@ -10,7 +10,7 @@ test("the page has finished words for everything it shows", () => {
   expect(page.summary).toEqual([
     { name: "Clarity", before: "74%", after: "100%" },
     { name: "Focus clarity", before: "no focus", after: "no focus" },
-    { name: "Weakest edge", before: "25", after: "67" },
+    { name: "Weakest edge", before: "25%", after: "67%" },
     { name: "Focus lasts to", before: "no focus", after: "no focus" },
   ]);
   expect(page.frame.description).toMatch(/^Unofficial redesign study\. Red becomes yellow\. Clearer\. /);
