@@ -17,6 +17,7 @@ const styleOrder = [
   "pair",
   "table",
   "figure",
+  "ruler",
   "gain",
   "front",
   "shelf",

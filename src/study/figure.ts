@@ -7,7 +7,7 @@ export const figureKinds = [
   "redesign",
   "true size",
   "edge map",
-  "reflectance scale",
+  "contrast ruler",
   "distance strip",
   "lasts to",
   "seen otherwise",
@@ -16,6 +16,9 @@ export const figureKinds = [
 ] as const;
 
 export type FigureKind = (typeof figureKinds)[number];
+
+/** Names of old that are still read. */
+const formerKinds: Readonly<Record<string, FigureKind>> = { "reflectance scale": "contrast ruler" };
 
 /** What a figure line asks for. */
 export type AskedFigure =
@@ -26,8 +29,10 @@ export type AskedFigure =
 export function readFigure(line: string): AskedFigure | undefined {
   const edge = /^::figure\{edge="([^"]+)"\}$/.exec(line)?.[1];
   if (edge !== undefined) return { kind: "edge", edge };
-  const written = readKind(line);
-  const kind = figureKinds.find((known) => known === written?.trim().toLowerCase());
+  const written = readKind(line)?.trim().toLowerCase() ?? "";
+  const kind =
+    figureKinds.find((known) => known === written) ??
+    (Object.hasOwn(formerKinds, written) ? formerKinds[written] : undefined);
   return kind && { kind };
 }
 
@@ -40,6 +45,7 @@ export function readKind(line: string): string | undefined {
 export function findKind(written: string): FigureKind | undefined {
   const plain = written.trim().toLowerCase();
   if (/^reads?(?: to)?$/.test(plain)) return "lasts to";
+  if (/^(?:reflectance|scale)\b/.test(plain)) return "contrast ruler";
   const near = findNearest(plain, figureKinds);
   return figureKinds.find(
     (kind) => kind === near || (near === undefined && plain.length > 2 && kind.split(" ").includes(plain)),
@@ -53,6 +59,6 @@ export function canShow(
 ): boolean {
   if (kind === "lasts to") return has.edges && has.focus;
   return (
-    has.edges || !["edge map", "reflectance scale", "distance strip", "matrix", "gain chart"].includes(kind)
+    has.edges || !["edge map", "contrast ruler", "distance strip", "matrix", "gain chart"].includes(kind)
   );
 }

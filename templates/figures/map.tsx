@@ -8,16 +8,18 @@ const grades = ["strong", "clear", "soft", "weak", "merged"] as const;
 
 /**
  * The figure with its key and caption. `id` is its anchor; `isAgain` where the page shows the map in its own place too,
- * whose lines are then drawn again.
+ * whose lines are then drawn again; `more` ends the caption.
  */
 export function EdgeMapFigure({
   map,
   id,
   isAgain = false,
+  more,
 }: {
   map: EdgeMapView;
   id: string;
   isAgain?: boolean;
+  more?: JSX.Element;
 }): JSX.Element {
   return (
     <figure class="edge-map" id={id}>
@@ -57,6 +59,7 @@ export function EdgeMapFigure({
             </li>
           )}
         </ul>
+        {more}
       </figcaption>
     </figure>
   );

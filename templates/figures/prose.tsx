@@ -10,7 +10,7 @@ import { GainFigure } from "./gain.tsx";
 import { LastingFigure } from "./lasting.tsx";
 import { EdgeMapFigure } from "./map.tsx";
 import { MatrixFigure } from "./matrix.tsx";
-import { ScaleFigure } from "./scale.tsx";
+import { RulerFigure } from "./ruler.tsx";
 import { SeenFigure } from "./seen.tsx";
 import { SizesFigure } from "./sizes.tsx";
 import { StripFigure } from "./strip.tsx";
@@ -26,7 +26,7 @@ export function ProseFigureBlock({
   const { id } = figure;
   switch (figure.kind) {
     case "edge":
-      return <EdgeFigure edge={figure.edge} id={id} />;
+      return <EdgeFigure edge={figure.edge} details={figure.details} id={id} />;
     case "original":
     case "redesign":
       return <Flag study={study} id={id} at={figure.kind === "original" ? 0 : 1} />;
@@ -34,8 +34,8 @@ export function ProseFigureBlock({
       return <SizesFigure rows={study.sizes} id={id} />;
     case "edge map":
       return <EdgeMapFigure map={study.edgeMap} id={id} isAgain />;
-    case "reflectance scale":
-      return <ScaleFigure scale={study.scale} id={id} />;
+    case "contrast ruler":
+      return study.ruler ? <RulerFigure ruler={study.ruler} ladder={study.ladder} id={id} /> : null;
     case "distance strip":
       return <StripFigure strip={study.strip} id={id} />;
     case "lasts to":

@@ -3,10 +3,11 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { DetailView } from "../../src/site/present/crop.ts";
+import type { Reading } from "../../src/site/present/edge.ts";
 import type { EdgePage } from "../../src/site/present/edgepage.ts";
 import type { SeenReading } from "../../src/site/present/edgevision.ts";
 import type { LocatorView } from "../../src/site/present/lines.ts";
-import { ReadingCell } from "./edges.tsx";
+import { RulerOfOne } from "../figures/ruler.tsx";
 import { Argue } from "./refer.tsx";
 import { Summary } from "./summary.tsx";
 import { DetailChip, MeetingChip } from "./swatch.tsx";
@@ -34,7 +35,7 @@ export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
                 />
               </div>
               <figcaption>
-                {crop.label}, a detail: <Contrast edge={edge} side={index} />
+                {crop.label}: contrast <Contrast edge={edge} side={index} />
               </figcaption>
             </figure>
           ))}
@@ -43,6 +44,7 @@ export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
       <div class="verdict">
         <h2 id="outcome">{edge.outcome.word}</h2>
         <p class="verdict-sentence">{edge.outcome.sentence}</p>
+        <RulerOfOne ruler={edge.ruler} />
         <p class="unofficial">{edge.unofficial}</p>
         {edge.answer && <Argue answer={edge.answer} />}
         <p class="measured">
@@ -96,7 +98,7 @@ function Contrast({ edge, side }: { edge: EdgePage; side: number }): JSX.Element
   if (reading === undefined) return <>no edge</>;
   return (
     <>
-      contrast <span class="number">{reading.contrast}</span>, {reading.grade}
+      <span class="number">{reading.contrast}</span>, {reading.grade}
       {reading.near && `, ${reading.near}`}
     </>
   );
@@ -110,8 +112,8 @@ export function Seen({ edge }: { edge: EdgePage }): JSX.Element {
       <div class="main">
         <table class="edges">
           <caption>
-            Contrast in percent and difference in ΔE00, under each kind of vision. In grey the contrast stays
-            what it is.
+            Contrast, and difference in ΔE00, under each kind of vision. In grey the contrast stays what it
+            is.
           </caption>
           <thead>
             <tr>
@@ -207,25 +209,47 @@ export function Elsewhere({ edge }: { edge: EdgePage }): JSX.Element | null {
 export function Siblings({ edge }: { edge: EdgePage }): JSX.Element {
   return (
     <nav class="evidence" aria-labelledby="siblings">
-      <h2 id="siblings">All edges of this study</h2>
-      <ul class="siblings">
-        {edge.siblings.map((sibling) => (
-          <li key={sibling.address}>
-            {sibling.details?.map((detail) => (
-              <DetailChip key={detail.src} detail={detail} />
-            ))}
-            <p>
-              <a href={sibling.address} aria-current={sibling.isHere ? "page" : undefined}>
-                {sibling.names}
-              </a>{" "}
-              <span class="quiet">{sibling.outcome}</span>
-            </p>
-          </li>
-        ))}
-      </ul>
+      <h2 id="siblings">
+        {edge.siblings.length > 1 ? "All edges of this study" : "The one edge of this study"}
+      </h2>
+      {edge.siblings.length > 1 && (
+        <ul class="siblings">
+          {edge.siblings.map((sibling) => (
+            <li key={sibling.address}>
+              {sibling.details?.map((detail) => (
+                <DetailChip key={detail.src} detail={detail} />
+              ))}
+              <p>
+                <a href={sibling.address} aria-current={sibling.isHere ? "page" : undefined}>
+                  {sibling.names}
+                </a>{" "}
+                <span class="quiet">{sibling.outcome}</span>
+              </p>
+            </li>
+          ))}
+        </ul>
+      )}
       <p class="measured">
-        <a href={edge.study.table}>Back to the table of the study</a>
+        <a href={edge.study.table}>Back to the ruler of the study</a>
       </p>
     </nav>
+  );
+}
+
+/** Two colours with their contrast and grade, or that there is no edge. */
+function ReadingCell({
+  reading,
+  detail,
+}: {
+  reading: Reading | undefined;
+  detail: DetailView | undefined;
+}): JSX.Element {
+  if (reading === undefined) return <span class="quiet">no edge</span>;
+  return (
+    <span class="reading">
+      <MeetingChip hexes={reading.hexes} detail={detail} />
+      <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>
+      {reading.near && <span class="near-line">{reading.near}</span>}
+    </span>
   );
 }

@@ -1,90 +1,61 @@
-// Part. The edge table: every pair of paints that meet, before and after.
+// Part. What became of each edge: the ruler, then the map that shows where they are.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { DetailView } from "../../src/site/present/crop.ts";
-import type { EdgeRow, Reading } from "../../src/site/present/edge.ts";
-import { MeetingChip } from "./swatch.tsx";
+import type { StudyPage } from "../../src/site/present/study.ts";
+import { EdgeMapFigure } from "../figures/map.tsx";
+import { RulerFigure } from "../figures/ruler.tsx";
+import { Move } from "./move.tsx";
 
-/** The table of a study's edges: those of the focus first, in a group of their own. */
-export function EdgeTable({ edges }: { edges: readonly EdgeRow[] }): JSX.Element {
-  const focused = edges.filter((edge) => edge.focus);
-  const others = edges.filter((edge) => !edge.focus);
+/** The section of a study page. */
+export function Edges({ study }: { study: StudyPage }): JSX.Element {
   return (
-    <table class="edges edge-list">
-      <caption>
-        {focused.length > 0 ? "Edges of the focus first." : "Longest first."} Length in flag heights, contrast
-        in percent.
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">Edge</th>
-          <th scope="col" class="end">
-            Length
-          </th>
-          <th scope="col">Original</th>
-          <th scope="col">Redesign</th>
-          <th scope="col">Outcome</th>
-        </tr>
-      </thead>
-      {focused.length > 0 && <Group heading="Edges of the focus" edges={focused} />}
-      {focused.length > 0 && others.length > 0 && <Group heading="Other edges" edges={others} />}
-      {focused.length === 0 && <Group edges={others} />}
-    </table>
-  );
-}
-
-function Group({ heading, edges }: { heading?: string; edges: readonly EdgeRow[] }): JSX.Element {
-  return (
-    <tbody>
-      {heading && (
-        <tr class="group">
-          <th scope="rowgroup" colSpan={5}>
-            {heading}
-          </th>
-        </tr>
+    <section class="evidence edges" aria-labelledby="edges">
+      <h2 id="edges">What got better and worse</h2>
+      {study.ruler === undefined ? (
+        <p class="measured">One colour: no edges to measure.</p>
+      ) : (
+        <>
+          <RulerFigure ruler={study.ruler} ladder={study.ladder} id="contrast-ruler" />
+          <Notes study={study} />
+          <EdgeMapFigure map={study.edgeMap} id="edge-map" more={<How study={study} />} />
+        </>
       )}
-      {edges.map((edge) => (
-        <Row key={edge.key} edge={edge} />
+    </section>
+  );
+}
+
+function How({ study: { ruler, measuredHow, edgePages, links } }: { study: StudyPage }): JSX.Element {
+  return (
+    <p>
+      {measuredHow} {edgePages} More on <a href={links.distance}>distance</a>
+      {ruler?.notes.near && (
+        <>
+          {" "}
+          and <a href={links.nearLine}>cloth</a>
+        </>
+      )}
+    </p>
+  );
+}
+
+/** What a line of a third colour does for the pair it parts, and why nothing counts twice where nothing does. */
+function Notes({ study: { fimbriations, focus, links } }: { study: StudyPage }): JSX.Element | null {
+  if (fimbriations.length === 0 && focus === undefined) return null;
+  return (
+    <div class="told">
+      {fimbriations.map((line) => (
+        <p key={line.key}>
+          {line.lead}: <Move before={line.direct} after={line.across} />, from the contrast of the pair itself
+          to that of the weaker of the two edges that stand instead. {line.rest}{" "}
+          <a href={links.words}>More on fimbriation</a>
+        </p>
       ))}
-    </tbody>
-  );
-}
-
-function Row({ edge }: { edge: EdgeRow }): JSX.Element {
-  return (
-    <tr>
-      <th scope="row">
-        {edge.address ? <a href={edge.address}>{edge.names}</a> : edge.names}
-        {edge.renamed && <span class="renamed">becomes {edge.renamed}</span>}
-        {edge.focus && <span class="renamed">{edge.focus}</span>}
-      </th>
-      <td class="number end">{edge.length}</td>
-      <td>
-        <ReadingCell reading={edge.before} />
-      </td>
-      <td>
-        <ReadingCell reading={edge.after} />
-      </td>
-      <td>{edge.outcome}</td>
-    </tr>
-  );
-}
-
-/** Two colours with their contrast and grade, or that there is no edge. */
-export function ReadingCell({
-  reading,
-  detail,
-}: {
-  reading: Reading | undefined;
-  detail?: DetailView | undefined;
-}): JSX.Element {
-  if (reading === undefined) return <span class="quiet">no edge</span>;
-  return (
-    <span class="reading">
-      <MeetingChip hexes={reading.hexes} detail={detail} />
-      <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>
-      {reading.near && <span class="near-line">{reading.near}</span>}
-    </span>
+      {focus && (
+        <p class="focus-sentence">
+          {focus.sentence} {focus.example && <code>{focus.example}</code>}
+        </p>
+      )}
+    </div>
   );
 }

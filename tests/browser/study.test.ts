@@ -13,7 +13,7 @@ import { type SiteServer, serveSite } from "./server.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
 
-const kinds = ["original", "redesign", "true size", "edge map", "reflectance scale", "distance strip"];
+const kinds = ["original", "redesign", "true size", "edge map", "contrast ruler", "distance strip"];
 const asked = [...kinds, "seen otherwise", "edge map", "gain chart"].map(
   (kind) => `::figure{kind="${kind}"}`,
 );
@@ -169,7 +169,7 @@ describe("Argue with this", () => {
     // As typed in the sample.
     expect(bodyOf(whole)).toContain("Clarity: 74% → 100%");
     expect(new URL(part ?? "").searchParams.get("subject")).toBe("Dark blue / red, in A lighter square");
-    expect(bodyOf(part)).toContain("Contrast, percent: 25 weak → 67 strong");
+    expect(bodyOf(part)).toContain("Contrast: 25% weak → 67% strong");
     expect(bodyOf(part)).toContain("edges/12235c-c8202f/?stamp=");
   });
 
@@ -196,7 +196,7 @@ test("figures in the prose: each under its own anchor, none with the id of anoth
       "figure-redesign",
       "figure-true-size",
       "figure-edge-map",
-      "figure-reflectance-scale",
+      "figure-contrast-ruler",
       "figure-distance-strip",
       "figure-seen-otherwise",
       "figure-edge-map-2",

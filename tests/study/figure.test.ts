@@ -7,6 +7,10 @@ test("an edge is asked for by its colours, everything else by its kind", () => {
   expect(readFigure('::figure{kind="Edge map"}')).toEqual({ kind: "edge map" });
 });
 
+test("a name of old is still read", () => {
+  expect(readFigure('::figure{kind="Reflectance scale"}')).toEqual({ kind: "contrast ruler" });
+});
+
 test.each([
   "::figure",
   "::figure{}",
@@ -23,12 +27,13 @@ test.each([
 
 test.each([
   ["edgemap", "edge map"],
-  ["reflectance", "reflectance scale"],
-  ["reflectence scale", "reflectance scale"],
+  ["reflectance", "contrast ruler"],
+  ["ruler", "contrast ruler"],
+  ["contrast rulr", "contrast ruler"],
   ["distance", "distance strip"],
   ["seen-otherwise", "seen otherwise"],
   ["redesing", "redesign"],
-  ["Scale", "reflectance scale"],
+  ["Scale", "contrast ruler"],
   ["reads", "lasts to"],
   ["reads to", "lasts to"],
   ["last to", "lasts to"],

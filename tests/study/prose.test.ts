@@ -84,8 +84,8 @@ test("a figure of a kind that there is not, with the one that is meant", () => {
     {
       rule: "study/figure",
       reason: "There is no figure “reflectance”.",
-      hint: `Type: ::figure{kind="reflectance scale"}
-There are: original, redesign, true size, edge map, reflectance scale, distance strip, lasts to, seen otherwise, matrix, gain chart, and each edge as edge="white / red".`,
+      hint: `Type: ::figure{kind="contrast ruler"}
+There are: original, redesign, true size, edge map, contrast ruler, distance strip, lasts to, seen otherwise, matrix, gain chart, and each edge as edge="white / red".`,
     },
   ]);
   expect(checkProse(lines("::figure{edge map}\n"), shown)).toMatchObject([

@@ -1,7 +1,6 @@
 // Floor 6. What a change did to each edge, ready to be told: who changed beside whom, from which grade to which, and
 // along how much of the focus.
 import { type Grade, gradeOf } from "../../colour/contrast.ts";
-import { decidingShare } from "../../measure/clarity.ts";
 import type { ComparedEdge, Comparison, Outcome } from "../../measure/comparison.ts";
 import type { Measure, MeasuredEdge } from "../../measure/measure.ts";
 import { findPaint } from "./paint.ts";
@@ -21,24 +20,6 @@ export interface Moved {
   readonly focusPart: number;
   /** Whether more than a little of it runs outside the focus. */
   readonly goesBeyond: boolean;
-}
-
-export interface Account {
-  /** Edges that are long enough to decide, focus first, then by length. */
-  readonly edges: readonly Moved[];
-  /** Those too short to decide that moved. */
-  readonly short: readonly Moved[];
-}
-
-/** Takes a comparison apart. */
-export function accountFor(comparison: Comparison): Account {
-  const ordered = [...listMoves(comparison)].sort(
-    (first, second) => second.focusPart - first.focusPart || second.part - first.part,
-  );
-  return {
-    edges: ordered.filter(({ part }) => part >= decidingShare),
-    short: ordered.filter(({ part, outcome }) => part < decidingShare && outcome !== "same"),
-  };
 }
 
 /** What became of each edge, in the order of `comparison.edges`. */

@@ -1,4 +1,4 @@
-// Floor 6. The edge table of a comparison as finished rows.
+// Floor 6. One edge of a comparison in finished words: what it is called, how much there is of it, what became of it.
 
 import type { Hex } from "../../colour/colour.ts";
 import { type Grade, gradeOf, isClear } from "../../colour/contrast.ts";
@@ -22,6 +22,8 @@ export interface Reading {
 
 /** How a grade near the line is marked; the method page explains it. */
 export const nearLine = "near the line";
+/** How an edge is marked that is weak, yet of two quite different colours. */
+export const hueAlone = "by hue alone";
 
 export interface EdgeRow {
   readonly key: string;
@@ -30,28 +32,23 @@ export interface EdgeRow {
   readonly names: string;
   /** The names after the change, where they differ. */
   readonly renamed: string | undefined;
-  readonly length: string;
-  /** How much of the outline of the focus it is, or undefined where it is none of it. */
-  readonly focus: string | undefined;
+  /** `the leaf on dark green`, where the author names the part that is changed. */
+  readonly called: string | undefined;
+  /** Each of its two paints before, and after where that is called something else. */
+  readonly sides: readonly [readonly [string, string?], readonly [string, string?]];
+  /** `2.11 flag heights, 57 % of the outline`; the outline is that of the focus. */
+  readonly extent: string;
   /** Undefined where the edge was not there before. */
   readonly before: Reading | undefined;
   readonly after: Reading;
   readonly outcome: Outcome;
+  /** `weak to strong`, `strong`, `from strong`. */
+  readonly grades: string;
+  /** What makes a grade doubtful: `near the line now`, `by hue alone before`. */
+  readonly marks: readonly string[];
 }
 
-/** The rows of the edge table: edges of the focus first, most of its outline first; then the others, longest first. */
-export function presentEdges(
-  comparison: Comparison,
-  format: Format,
-  address?: (edge: ComparedEdge) => string | undefined,
-): readonly EdgeRow[] {
-  const focusOf = (edge: ComparedEdge) => findMeasured(comparison.after.edges, edge)?.focusLength ?? 0;
-  return [...comparison.edges]
-    .sort((first, second) => focusOf(second) - focusOf(first) || second.length - first.length)
-    .map((edge) => presentEdge(edge, comparison, format, address));
-}
-
-/** One row of the edge table. */
+/** One edge in words. */
 export function presentEdge(
   edge: ComparedEdge,
   comparison: Comparison,
@@ -61,18 +58,36 @@ export function presentEdge(
   const [before, after] = edge.contrast;
   const names = formatNames(edge.names[0]);
   const renamed = formatNames(edge.names[1]);
+  const side = (at: 0 | 1): readonly [string, string?] => {
+    const [was, is] = [edge.names[0][at], edge.names[1][at]];
+    return was === is ? [was] : [was, is];
+  };
+  const readings = {
+    before:
+      before === null ? undefined : presentReading(edge, comparison.before, names, before, false, format),
+    after: presentReading(edge, comparison.after, renamed, after, edge.outcome === "merged", format),
+  };
   return {
     key: `${edge.a}-${edge.b}`,
     address: address?.(edge),
     names,
     renamed: renamed === names ? undefined : renamed,
-    length: format.number(edge.length, 2),
-    focus: describeFocusPart(edge, comparison, format),
-    before:
-      before === null ? undefined : presentReading(edge, comparison.before, names, before, false, format),
-    after: presentReading(edge, comparison.after, renamed, after, edge.outcome === "merged", format),
+    called: callEdge(edge, comparison),
+    sides: [side(0), side(1)],
+    extent: describeExtent(edge, comparison, format),
+    ...readings,
     outcome: edge.outcome,
+    grades: describeGrades(readings),
+    marks: listMarks(edge, comparison, readings),
   };
+}
+
+/** `the leaf on dark green` where the author names the part that is changed. */
+function callEdge({ a, b }: ComparedEdge, { before, after }: Comparison): string | undefined {
+  const paints = [a, b].map((id) => findPaint(before, id) ?? findPaint(after, id));
+  const part = paints.find((paint) => paint?.part?.called !== undefined);
+  const ground = paints.find((paint) => paint !== part);
+  return part && ground ? `${part.name} on ${ground.name}` : undefined;
 }
 
 /** Two paint names as an edge is called: `white / light blue`. */
@@ -80,11 +95,32 @@ export function formatNames(names: readonly [string, string]): string {
   return `${names[0]} / ${names[1]}`;
 }
 
-function describeFocusPart(edge: ComparedEdge, { after }: Comparison, format: Format): string | undefined {
+function describeExtent(edge: ComparedEdge, { after }: Comparison, format: Format): string {
+  const length = `${format.number(edge.length, 2)} flag heights`;
   const own = findMeasured(after.edges, edge)?.focusLength ?? 0;
   const outline = after.edges.reduce((sum, { focusLength }) => sum + focusLength, 0);
-  if (own === 0) return undefined;
-  return isWhole(own / outline) ? "its whole outline" : `${format.share(own / outline)} of its outline`;
+  if (own === 0) return length;
+  return `${length}, ${isWhole(own / outline) ? "the whole outline" : `${format.share(own / outline)} of the outline`}`;
+}
+
+function describeGrades({ before, after }: Pick<EdgeRow, "before" | "after">): string {
+  if (before === undefined) return `now ${after.grade}`;
+  if (after.grade === "merged") return `from ${before.grade}`;
+  return before.grade === after.grade ? after.grade : `${before.grade} to ${after.grade}`;
+}
+
+function listMarks(
+  edge: ComparedEdge,
+  comparison: Comparison,
+  { before, after }: Pick<EdgeRow, "before" | "after">,
+): readonly string[] {
+  const isHueOnly = (measure: Measure) => findMeasured(measure.edges, edge)?.hueOnly ?? false;
+  const mark = (name: string, was: boolean, is: boolean) =>
+    was || is ? [`${name}${was && is ? "" : is ? " now" : " before"}`] : [];
+  return [
+    ...mark(nearLine, before?.near !== undefined, after.near !== undefined),
+    ...mark(hueAlone, before !== undefined && isHueOnly(comparison.before), isHueOnly(comparison.after)),
+  ];
 }
 
 function presentReading(

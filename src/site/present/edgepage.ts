@@ -6,7 +6,7 @@ import type { Gallery } from "../../study/study.ts";
 import { formatCanonical, type Linker, linkFrom } from "../address.ts";
 import { findMeasured, listMoves } from "./account.ts";
 import { type AnswerView, presentAnswer } from "./answer.ts";
-import { type Crop, type DetailView, findCrop, presentDetail } from "./crop.ts";
+import { type Details, findPlace, presentDetails } from "./detail.ts";
 import { type EdgeRow, formatNames, presentEdge, type Reading } from "./edge.ts";
 import { cropFiles, listPlacedEdges, type PlaceEdge, placeEdges } from "./edgekey.ts";
 import { presentVisions, type VisionRow } from "./edgevision.ts";
@@ -20,6 +20,7 @@ import { capitalise } from "./phrase.ts";
 import type { Plate } from "./plate.ts";
 import { recordEdge } from "./record.ts";
 import { presentRefer, type ReferView } from "./refer.ts";
+import { presentEdgeRuler, type RulerView } from "./ruler.ts";
 import { chooseSplit, type Split } from "./split.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import type { SummaryRow } from "./study.ts";
@@ -39,6 +40,7 @@ export interface EdgePage {
   readonly status: StatusView;
   readonly outcome: { readonly word: string; readonly sentence: string };
   readonly row: EdgeRow;
+  readonly ruler: RulerView;
   /** Where on the flag it is, and that part of both flags; undefined where none of its lines is traced. */
   readonly place: { readonly locator: LocatorView; readonly crops: readonly [Plate, Plate] } | undefined;
   readonly numbers: readonly SummaryRow[];
@@ -62,9 +64,6 @@ export interface Elsewhere {
   readonly details: Details;
 }
 
-/** The place where the two paints meet, in the original and in the redesign. */
-export type Details = readonly [DetailView, DetailView] | undefined;
-
 export interface Sibling {
   readonly names: string;
   readonly outcome: string;
@@ -81,12 +80,11 @@ export function presentEdgePages(
   gallery: Gallery,
   format: Format,
 ): readonly EdgePage[] {
-  const cropOf = rememberCrops();
   return results.flatMap((result) => {
     const place = placeEdges(result.study.slug, result.comparison);
     const split = chooseSplit(result);
     return listPlacedEdges(result.study.slug, result.comparison).map(({ edge }, index) =>
-      presentEdgePage({ result, edge, index, place, split, results, cropOf }, gallery, format),
+      presentEdgePage({ result, edge, index, place, split, results }, gallery, format),
     );
   });
 }
@@ -98,7 +96,7 @@ export function pictureEdges(result: StudyResult, gallery: Gallery, format: Form
   return listPlacedEdges(study.slug, comparison).map(({ edge, path }) => {
     const row = presentEdge(edge, comparison, format);
     const folder = path.slice(1, -1);
-    const [title, outcome] = [capitalise(row.names), capitalise(edge.outcome)];
+    const [title, outcome] = [capitalise(row.called ?? row.names), capitalise(edge.outcome)];
     return pictureEdge({ folder, title, studyTitle: study.title, outcome, row, split }, gallery, format);
   });
 }
@@ -110,18 +108,6 @@ interface Subject {
   readonly place: PlaceEdge;
   readonly split: Split;
   readonly results: readonly StudyResult[];
-  readonly cropOf: CropOf;
-}
-
-type CropOf = (result: StudyResult, edge: ComparedEdge) => Crop | undefined;
-
-/** An edge is shown on the pages of all its neighbours, and its place is searched for once. */
-function rememberCrops(): CropOf {
-  const known = new Map<ComparedEdge, Crop | undefined>();
-  return ({ edgeLines, comparison }, edge) => {
-    if (!known.has(edge)) known.set(edge, findCrop(edgeLines, edge, comparison.before.proportions));
-    return known.get(edge);
-  };
 }
 
 function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): EdgePage {
@@ -133,7 +119,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
   const row = presentEdge(edge, comparison, format);
   const move = listMoves(comparison)[index];
   const sentence = move === undefined ? "" : describeEdge(move, format);
-  const title = titleEdge(edge, row, comparison);
+  const title = capitalise(row.called ?? row.names);
   const folder = path.slice(1, -1);
   const outcome = capitalise(edge.outcome);
   const numbers = presentNumbers(edge, row, result, format);
@@ -158,15 +144,16 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     status: presentStatus(study.status),
     outcome: { word: outcome, sentence },
     row,
+    ruler: presentEdgeRuler(edge, comparison, format),
     place: presentPlace(subject, row, link, path),
     numbers,
     visions: presentVisions(edge, row, comparison, format).map((vision) => ({
       ...vision,
-      details: presentDetails(subject, edge, link, `seen-${vision.vision}-`),
+      details: presentDetails(result, edge, link, `seen-${vision.vision}-`),
     })),
     measuredHow: describeViewing(comparison, format),
     elsewhere: findElsewhere(subject, link, format),
-    siblings: listSiblings(subject, link),
+    siblings: listSiblings(subject, link, format),
     hasNearLine: row.before?.near !== undefined || row.after.near !== undefined,
     links: {
       contrast: link("/method/#contrast"),
@@ -204,32 +191,24 @@ function frameEdge(
   return presentFrame({ ...head, section: "studies" }, gallery, format);
 }
 
-function listSiblings(subject: Subject, link: Linker): readonly Sibling[] {
+function listSiblings(subject: Subject, link: Linker, format: Format): readonly Sibling[] {
   const { result, edge } = subject;
   return listPlacedEdges(result.study.slug, result.comparison).map(({ edge: other, path }) => ({
-    names: formatNames(other.names[0]),
+    names: presentEdge(other, result.comparison, format).called ?? formatNames(other.names[0]),
     outcome: other.outcome,
     address: link(path),
     isHere: other === edge,
-    details: presentDetails(subject, other, link),
+    details: presentDetails(result, other, link),
   }));
 }
 
-/** `The leaf on dark green` where the author names the part that is changed, else `Dark red / white`. */
-function titleEdge({ a, b }: ComparedEdge, { names }: EdgeRow, { before, after }: Comparison): string {
-  const paints = [a, b].map((id) => findPaint(before, id) ?? findPaint(after, id));
-  const part = paints.find((paint) => paint?.part?.called !== undefined);
-  const ground = paints.find((paint) => paint !== part);
-  return capitalise(part && ground ? `${part.name} on ${ground.name}` : names);
-}
-
 function presentPlace(
-  { result, edge, cropOf }: Subject,
+  { result, edge }: Subject,
   row: EdgeRow,
   link: Linker,
   path: string,
 ): EdgePage["place"] {
-  const crop = cropOf(result, edge);
+  const crop = findPlace(result, edge);
   if (crop === undefined) return undefined;
   const plate = (label: string, file: string, names: string): Plate => ({
     label,
@@ -249,22 +228,6 @@ function presentPlace(
   };
 }
 
-/** `kind`: how the names of the study's drawings begin that are cut, as `seen-grey-`. */
-function presentDetails(
-  { result, cropOf }: Pick<Subject, "result" | "cropOf">,
-  edge: ComparedEdge,
-  link: Linker,
-  kind = "",
-): Details {
-  const { study, comparison } = result;
-  const { proportions } = comparison.before;
-  const crop = cropOf(result, edge);
-  if (crop === undefined) return undefined;
-  const detail = (name: string) =>
-    presentDetail(crop, link(`${formatStudyPath(study.slug)}${kind}${name}.svg`), proportions);
-  return [detail("original"), detail("redesign")];
-}
-
 function presentNumbers(
   edge: ComparedEdge,
   row: EdgeRow,
@@ -281,7 +244,7 @@ function presentNumbers(
   });
   return [
     {
-      name: "Contrast, percent",
+      name: "Contrast",
       before: row.before ? sayReading(row.before) : none,
       after: sayReading(row.after),
     },
@@ -301,17 +264,13 @@ function sayReading({ contrast, grade, near }: Reading): string {
   return [contrast, grade, ...(near === undefined ? [] : [`(${near})`])].join(" ");
 }
 
-/** `Contrast, percent: 84 strong → 27 weak` */
+/** `Contrast: 84 % strong → 27 % weak` */
 function listNumbers(numbers: readonly SummaryRow[]): readonly string[] {
   return numbers.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
 }
 
 /** Edges of the other studies whose original has the same two names, in the order of the front page. */
-function findElsewhere(
-  { result, edge, results, cropOf }: Subject,
-  link: Linker,
-  format: Format,
-): Elsewhere[] {
+function findElsewhere({ result, edge, results }: Subject, link: Linker, format: Format): Elsewhere[] {
   const asked = nameKey(edge, result.comparison);
   return results
     .filter((other) => other !== result)
@@ -324,7 +283,7 @@ function findElsewhere(
           study: study.title,
           address: link(place(one)),
           row: presentEdge(one, comparison, format),
-          details: presentDetails({ result: other, cropOf }, one, link),
+          details: presentDetails(other, one, link),
         }));
     });
 }

@@ -1,7 +1,8 @@
 // Floor 6. The figures that an author asks for in prose, each with an anchor of its own, and in words where none can be shown.
-import type { Comparison } from "../../measure/comparison.ts";
+import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import { type AskedFigure, canShow, type FigureKind } from "../../study/figure.ts";
 import { findNamedEdge } from "../../study/prose.ts";
+import type { Details } from "./detail.ts";
 import { type EdgeRow, presentEdge, type Reading } from "./edge.ts";
 import type { PlaceEdge } from "./edgekey.ts";
 import type { Format } from "./format.ts";
@@ -11,14 +12,14 @@ import type { EdgeMapView } from "./lines.ts";
 import type { MatrixView } from "./matrix.ts";
 import { capitalise } from "./phrase.ts";
 import type { Plate } from "./plate.ts";
-import type { ScaleView } from "./scale.ts";
+import { describeRuler, type RulerView } from "./ruler.ts";
 import type { SeenView } from "./seen.ts";
 import type { SizeRow } from "./size.ts";
 import type { StripView } from "./strip.ts";
 
 /** A figure in the prose. `id` is its anchor, which no other figure of the page has; `says` is what it shows, as text. */
 export type ProseFigure = { readonly id: string; readonly says: string } & (
-  | { readonly kind: "edge"; readonly edge: EdgeRow }
+  | { readonly kind: "edge"; readonly edge: EdgeRow; readonly details: Details }
   | { readonly kind: "gain chart"; readonly gain: GainView }
   | { readonly kind: OwnKind }
 );
@@ -29,6 +30,7 @@ type OwnKind = Exclude<FigureKind, "gain chart">;
 /** What a figure of the prose has beside the figures of its page. */
 export interface Around {
   readonly address?: PlaceEdge;
+  readonly details?: (edge: ComparedEdge) => Details;
   /** The gain chart of the gallery, made only where the prose asks for it. */
   readonly gain?: () => GainView | undefined;
 }
@@ -38,7 +40,8 @@ export interface Shown {
   readonly plates: readonly [Plate, Plate];
   readonly sizes: readonly [SizeRow, SizeRow];
   readonly edgeMap: EdgeMapView;
-  readonly scale: ScaleView;
+  /** Absent where there is no edge. */
+  readonly ruler: RulerView | undefined;
   readonly strip: StripView;
   readonly lasting: LastingView | undefined;
   readonly seen: readonly SeenView[];
@@ -54,7 +57,7 @@ export function createFigures(
   shown: Shown,
   comparison: Comparison,
   format: Format,
-  { address, gain: makeGain }: Around = {},
+  { address, details, gain: makeGain }: Around = {},
 ): (asked: AskedFigure) => ProseFigure | undefined {
   const counts = new Map<string, number>();
   const name = (text: string): string => {
@@ -77,7 +80,13 @@ export function createFigures(
     const found = findNamedEdge(asked.edge, comparison.edges);
     if (found === undefined) return undefined;
     const edge = presentEdge(found, comparison, format, address);
-    return { id: name(`edge ${edge.key}`), kind: "edge", edge, says: describeEdge(edge) };
+    return {
+      id: name(`edge ${edge.key}`),
+      kind: "edge",
+      edge,
+      details: details?.(found),
+      says: describeEdge(edge),
+    };
   };
 }
 
@@ -90,16 +99,15 @@ function describeEdge({ names, before, after, outcome }: EdgeRow): string {
 }
 
 function describe(kind: OwnKind, shown: Shown, format: Format): string {
-  const { plates, sizes, edgeMap, scale, strip, lasting, seen, matrix } = shown;
-  const both = ({ title, panels }: EdgeMapView | ScaleView) =>
-    `${title}. ${panels.map(({ heading, description }) => `${heading}: ${description}`).join(" ")}`;
+  const { plates, sizes, edgeMap, ruler, strip, lasting, seen, matrix } = shown;
   const said: Readonly<Record<OwnKind, () => string>> = {
     original: () => `${plates[0].alt}.`,
     redesign: () => `${plates[1].alt}.`,
     "true size": () =>
       `Both flags as small as they look from a distance, at arm’s length: ${format.list(sizes[0].pictures.map(({ distance }) => distance))}.`,
-    "edge map": () => both(edgeMap),
-    "reflectance scale": () => both(scale),
+    "edge map": () =>
+      `${edgeMap.title}. ${edgeMap.panels.map(({ heading, description }) => `${heading}: ${description}`).join(" ")}`,
+    "contrast ruler": () => (ruler === undefined ? "" : describeRuler(ruler)),
     "distance strip": () => `${strip.title}. ${strip.description}`,
     "lasts to": () => (lasting === undefined ? "" : `${lasting.title}. ${lasting.description}`),
     "seen otherwise": () =>

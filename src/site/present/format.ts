@@ -10,7 +10,7 @@ export interface Format {
   share(fraction: number | null): string;
   /** The same of a number already in percent, as whole percent unless `decimals` are asked for. */
   percent(percent: number | null, decimals?: number): string;
-  /** A contrast in percent without the sign, never rounded across a grade. */
+  /** A contrast in percent, never rounded across a grade. */
   contrast(contrast: number, decimals?: number): string;
   /** A ΔE00, never rounded across `limit`. */
   difference(deltaE00: number, limit: number): string;
@@ -42,7 +42,7 @@ function buildFormat(language: string): Format {
     share: (fraction) => (fraction === null ? "no edges" : formatShare(fraction, 0, inPercent)),
     percent: (percent, decimals = 0) =>
       percent === null ? "no edges" : formatPercent(percent, decimals, inPercent),
-    contrast: (contrast, decimals = 0) => formatContrast(contrast, decimals, write),
+    contrast: (contrast, decimals = 0) => formatContrast(contrast, decimals, inPercent),
     difference: (deltaE00, limit) => formatDifference(deltaE00, limit, write),
     number: write,
     date: (iso) => calendar.format(new Date(`${iso}T00:00:00Z`)),

@@ -94,32 +94,12 @@ export function formatFocusFrom({ from }: MeasuredFocus, distance: number, forma
   return format.percent(view.clarity);
 }
 
-/** How far the focus lasts, a matter of size alone, and what the change does to its clarity; empty without a focus. */
-export function describeLasting({ before, after }: Comparison, format: Format): readonly string[] {
-  if (before.focus.source === "none") return [];
-  const clarity = sayClarity(before.focus, after.focus, format);
-  const subject = clarity.length === 0 ? "what has to be seen" : "it";
-  return [...clarity, sayLasting(before.focus, format, subject)];
-}
-
 /** `By its size, whatever its colours, what has to be seen lasts to 80 flag heights.` */
-export function sayLasting(
-  { lastsTo }: MeasuredFocus,
-  format: Format,
-  subject: "what has to be seen" | "it" = "what has to be seen",
-): string {
+export function sayLasting({ lastsTo }: MeasuredFocus, format: Format): string {
   if (lastsTo === null)
-    return `By its size, whatever its colours, ${subject} does not last to ${format.number(first, 0)} flag heights, the nearest distance tried.`;
+    return `By its size, whatever its colours, what has to be seen does not last to ${format.number(first, 0)} flag heights, the nearest distance tried.`;
   const more = lastsTo === last ? " or more, the furthest distance tried" : "";
-  return `By its size, whatever its colours, ${subject} lasts to ${format.number(lastsTo, 0)} flag heights${more}.`;
-}
-
-function sayClarity(before: MeasuredFocus, after: MeasuredFocus, format: Format): readonly string[] {
-  if (before.clarity === null || after.clarity === null) return [];
-  const [was, is] = [format.percent(before.clarity), format.percent(after.clarity)];
-  return was === is
-    ? [`The clarity of what has to be seen stays at ${is}.`]
-    : [`The clarity of what has to be seen goes from ${was} to ${is}.`];
+  return `By its size, whatever its colours, what has to be seen lasts to ${format.number(lastsTo, 0)} flag heights${more}.`;
 }
 
 function sayStep(before: MeasuredFocus, after: MeasuredFocus, step: number, format: Format): string {

@@ -176,7 +176,7 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
     published: publishedExamples.map(({ pair: [lighter, darker], published }) => ({
       reflectances: `${format.number(lighter, 0)} and ${format.number(darker, 0)}`,
       published,
-      computed: format.contrast(measureContrast(lighter, darker), 2),
+      computed: format.number(measureContrast(lighter, darker), 2),
     })),
     walk: measurePair(walkPair, gallery.cloth, format),
     pairs: pairs.map((pair) => ({ key: pair.names.join("-"), ...measurePair(pair, gallery.cloth, format) })),

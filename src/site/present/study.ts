@@ -8,7 +8,7 @@ import { type AnswerView, presentAnswer } from "./answer.ts";
 import { type Byline, presentByline } from "./byline.ts";
 import { orderStudies } from "./card.ts";
 import { type ColourRow, presentColours } from "./colours.ts";
-import { type EdgeRow, presentEdges } from "./edge.ts";
+import { presentDetails } from "./detail.ts";
 import { listPlacedEdges, placeEdges } from "./edgekey.ts";
 import { type FactsView, presentFacts } from "./facts.ts";
 import { createFigures, type ProseFigure } from "./figure.ts";
@@ -16,6 +16,7 @@ import { type FimbriationView, presentFimbriations } from "./fimbriation.ts";
 import { describeViewing, type FocusView, presentFocus } from "./focus.ts";
 import type { Format } from "./format.ts";
 import { presentGain } from "./gain.ts";
+import { type LadderView, presentLadder } from "./ladder.ts";
 import { type LastingView, presentLasting } from "./lasting.ts";
 import { type LikenessView, presentLikeness } from "./likeness.ts";
 import { type EdgeMapView, presentEdgeMap } from "./lines.ts";
@@ -29,7 +30,7 @@ import { capitalise } from "./phrase.ts";
 import { type DrawnPlate, type Plate, presentPair } from "./plate.ts";
 import { recordStudy } from "./record.ts";
 import { presentRefer, type ReferView } from "./refer.ts";
-import { presentScale, type ScaleView } from "./scale.ts";
+import { presentRuler, type RulerView } from "./ruler.ts";
 import { presentSeen, type SeenView } from "./seen.ts";
 import { presentSizes, type SizeRow } from "./size.ts";
 import { presentSplit, type SplitView } from "./split.ts";
@@ -37,7 +38,6 @@ import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import { presentStrip, type StripView } from "./strip.ts";
 import { formatTitle } from "./title.ts";
 import { describeChange, describeVerdict, type VerdictView } from "./verdict.ts";
-import { describeInWords } from "./words.ts";
 
 export interface StudyPage extends Byline {
   readonly slug: string;
@@ -55,15 +55,16 @@ export interface StudyPage extends Byline {
   readonly refer: ReferView;
   readonly answer: AnswerView | undefined;
   readonly summary: readonly SummaryRow[];
-  readonly words: readonly string[];
   readonly fimbriations: readonly FimbriationView[];
-  readonly focus: FocusView;
+  /** Undefined where there is something that has to be seen. */
+  readonly focus: FocusView | undefined;
   readonly lasting: LastingView | undefined;
   readonly measuredHow: string;
-  readonly edges: readonly EdgeRow[];
   /** Which edges have pages of their own, where not all have. */
   readonly edgePages: string | undefined;
-  readonly scale: ScaleView;
+  /** What became of each edge, and the reflectances behind it; undefined where there is no edge. */
+  readonly ruler: RulerView | undefined;
+  readonly ladder: LadderView;
   readonly edgeMap: EdgeMapView;
   readonly strip: StripView;
   readonly facts: FactsView;
@@ -98,7 +99,6 @@ export function presentStudy(
   const link = linkFrom(path);
   const placeEdge = placeEdges(study.slug, comparison);
   const linkEdge = (edge: { readonly a: string; readonly b: string }) => link(placeEdge(edge));
-  const paged = new Set(listPlacedEdges(study.slug, comparison).map(({ edge }) => edge));
   const shown = presentFigures(result, gallery, link, format);
   const matrix = presentMatrix(result, link, format);
   const gain = () => presentGain(orderStudies(all.studies), link, format, study.slug);
@@ -111,18 +111,20 @@ export function presentStudy(
     ...presentCase(result, gallery, format),
     ...shown,
     contents: listContents(result),
-    words: describeInWords(comparison, format),
     fimbriations: presentFimbriations(comparison, format),
-    focus: presentFocus(comparison, study.focus, format, result.focusToName),
+    focus: presentFocus(comparison, result.focusToName),
     measuredHow: describeViewing(comparison, format),
-    edges: presentEdges(comparison, format, (edge) => (paged.has(edge) ? linkEdge(edge) : undefined)),
-    edgePages: describePaged(paged.size, comparison.edges.length, format),
+    edgePages: describePaged(listPlacedEdges(study.slug, comparison).length, comparison.edges.length, format),
     facts: presentFacts(comparison, format),
     links: linkMethod(link),
     colours: presentColours(result, format),
     prose: renderProse(
       study.body,
-      createFigures({ ...shown, matrix }, comparison, format, { address: linkEdge, gain }),
+      createFigures({ ...shown, matrix }, comparison, format, {
+        address: linkEdge,
+        details: (edge) => presentDetails(result, edge, link),
+        gain,
+      }),
     ),
     notes: presentNotes(result, gallery, link, path),
     options: presentOptionsLine(result, link, format),
@@ -208,7 +210,8 @@ function presentFigures(result: StudyResult, gallery: Gallery, link: Linker, for
     plates,
     sizes: presentSizes(comparison.before.proportions, link, path, format),
     lasting: presentLasting(comparison, format),
-    scale: presentScale(comparison, gallery.cloth, format),
+    ruler: presentRuler(result, link, format),
+    ladder: presentLadder(result, gallery.cloth, format),
     edgeMap: presentEdgeMap(result, link, path, format),
     strip: presentStrip(comparison, link, path, format),
     seen: presentSeen(comparison, format).map((seen) => ({

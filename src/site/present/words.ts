@@ -1,29 +1,9 @@
-// Floor 6. What got better and worse, in words: made of the numbers and the names on the page, and of nothing else.
+// Floor 6. What became of one edge, in words: made of the numbers and the names on the page, and of nothing else.
 import { isClear } from "../../colour/contrast.ts";
-import { decidingShare } from "../../measure/clarity.ts";
-import type { Comparison } from "../../measure/comparison.ts";
 import { isWhole } from "../../measure/format.ts";
-import { type Account, accountFor, type Moved } from "./account.ts";
+import type { Moved } from "./account.ts";
 import type { Format } from "./format.ts";
-import { describeLasting } from "./lasting.ts";
 import { capitalise } from "./phrase.ts";
-import { describeRest } from "./rest.ts";
-
-/**
- * Tells a comparison in up to four paragraphs: what is easier to see, what is harder, what stays, and what becomes of
- * the focus.
- */
-export function describeInWords(comparison: Comparison, format: Format): readonly string[] {
-  if (comparison.edges.length === 0) return ["One colour: no edges to measure."];
-  const account = accountFor(comparison);
-  const paragraphs = [
-    describeBetter(account, format),
-    describeWorse(account, format),
-    describeRest(account, format),
-    describeLasting(comparison, format),
-  ];
-  return paragraphs.map((sentences) => sentences.join(" ")).filter((text) => text !== "");
-}
 
 /** What became of one edge, in one sentence. */
 export function describeEdge(edge: Moved, format: Format): string {
@@ -33,34 +13,6 @@ export function describeEdge(edge: Moved, format: Format): string {
   if (outcome === "gained" || outcome === "better") return sayBetter(edge, format);
   if (outcome === "lost" || outcome === "worse") return sayWorse(edge, format);
   return sayKept(edge, format);
-}
-
-/** What is easier to see, and that nothing was lost for it. */
-function describeBetter(account: Account, format: Format): readonly string[] {
-  const told = account.edges.flatMap((edge) => {
-    if (edge.outcome === "parted") return isClear(edge.after.grade) ? [sayParted(edge, format)] : [];
-    return edge.outcome === "gained" || edge.outcome === "better" ? [sayBetter(edge, format)] : [];
-  });
-  return told.length === 0 ? [] : [...told, ...sayNothingLost(account, format)];
-}
-
-function describeWorse(account: Account, format: Format): readonly string[] {
-  return account.edges.flatMap((edge) => {
-    if (edge.outcome === "merged") return [sayMerged(edge, format)];
-    return edge.outcome === "lost" || edge.outcome === "worse" ? [sayWorse(edge, format)] : [];
-  });
-}
-
-function sayNothingLost({ edges, short }: Account, format: Format): readonly string[] {
-  if (edges.some(isDown)) return [];
-  return short.some(isDown)
-    ? [`Nothing becomes harder to see but edges under ${format.share(decidingShare)} of all edge length.`]
-    : ["No edge becomes harder to see."];
-}
-
-function isDown({ outcome, after }: Moved): boolean {
-  if (outcome === "parted") return !isClear(after.grade);
-  return outcome === "lost" || outcome === "worse" || outcome === "merged";
 }
 
 /** An edge that is to the eye what it was; beyond strong its contrast may move far. */
@@ -141,8 +93,8 @@ function sayMove({ before, after }: Moved, format: Format): string {
 /** Along how much: of the outline of the focus where the edge is part of it, else of all edge length. */
 function sayWhere({ part, focusPart, goesBeyond }: Moved, format: Format): string {
   const outline = isWhole(focusPart)
-    ? "the whole outline of the focus"
-    : `${format.share(focusPart)} of the outline of the focus`;
+    ? "the whole outline of what has to be seen"
+    : `${format.share(focusPart)} of the outline of what has to be seen`;
   if (focusPart < 0.005)
     return isWhole(part) ? "every line of the flag" : `${format.share(part)} of all edge length`;
   if (!goesBeyond) return outline;

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { accountFor, findMeasured } from "../../../src/site/present/account.ts";
+import { findMeasured, listMoves } from "../../../src/site/present/account.ts";
 import { compared } from "../compared.ts";
 
 const paints = [
@@ -8,24 +8,23 @@ const paints = [
   { name: "blue", hex: "#12235c" },
 ] as const;
 
-test("focus first, then by length; parts add up; short ones that moved stand apart", () => {
-  const { edges, short } = accountFor(
+test("what changed beside what, along how much of all edges and of the outline", () => {
+  const moves = listMoves(
     compared(
       paints,
       [
         { between: ["p1", "p3"], length: 6, contrast: [80, 80], outcome: "same" },
         { between: ["p1", "p2"], length: 4, focus: 1, contrast: [50, 80], outcome: "better" },
-        { between: ["p2", "p3"], length: 0.01, contrast: [20, 10], outcome: "worse" },
       ],
       { lastsTo: 40, clarity: [50, 50] },
     ),
   );
-  expect(edges.map(({ was, is, neighbour, focusPart }) => [was, is, neighbour, focusPart])).toEqual([
-    ["red", "black", "white", 1],
-    ["white and blue", "white and blue", undefined, 0],
+  expect(
+    moves.map(({ was, is, neighbour, part, focusPart }) => [was, is, neighbour, part, focusPart]),
+  ).toEqual([
+    ["white and blue", "white and blue", undefined, 0.6, 0],
+    ["red", "black", "white", 0.4, 1],
   ]);
-  expect(edges[1]?.part).toBeCloseTo(6 / 10.01, 6);
-  expect(short.map(({ is }) => is)).toEqual(["black"]);
 });
 
 test("the sides of an edge may be named in either order", () => {

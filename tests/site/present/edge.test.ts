@@ -1,61 +1,72 @@
 import { expect, test } from "vitest";
 import type { ComparedEdge } from "../../../src/measure/comparison.ts";
-import { formatNames, presentEdge, presentEdges } from "../../../src/site/present/edge.ts";
+import { formatNames, presentEdge } from "../../../src/site/present/edge.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
 import { comparison } from "../sample.ts";
 
 const format = createFormat("en");
 
-test("longest first, with both readings, and the new names only where they changed", () => {
-  expect(presentEdges(comparison, format)).toEqual([
-    {
-      key: "p1-p2",
+const edge = comparison.edges[1] as ComparedEdge;
+const same = comparison.edges[0] as ComparedEdge;
+
+test("both readings, and the new names only where they changed", () => {
+  expect(presentEdge(edge, comparison, format)).toEqual({
+    key: "p1-p2",
+    names: "dark blue / red",
+    renamed: "dark blue / yellow",
+    sides: [["dark blue"], ["red", "yellow"]],
+    extent: "2.00 flag heights",
+    before: {
+      hexes: ["#12235c", "#c8202f"],
       names: "dark blue / red",
-      renamed: "dark blue / yellow",
-      length: "2.00",
-      focus: undefined,
-      before: {
-        hexes: ["#12235c", "#c8202f"],
-        names: "dark blue / red",
-        contrast: "25",
-        grade: "weak",
-        clear: false,
-      },
-      after: {
-        hexes: ["#12235c", "#f4c430"],
-        names: "dark blue / yellow",
-        contrast: "67",
-        grade: "strong",
-        clear: true,
-      },
-      outcome: "gained",
+      contrast: "25%",
+      grade: "weak",
+      clear: false,
     },
-    {
-      key: "p1-p3",
-      names: "dark blue / white",
-      renamed: undefined,
-      length: "1.50",
-      focus: undefined,
-      before: {
-        hexes: ["#12235c", "#ffffff"],
-        names: "dark blue / white",
-        contrast: "84",
-        grade: "strong",
-        clear: true,
-      },
-      after: {
-        hexes: ["#12235c", "#ffffff"],
-        names: "dark blue / white",
-        contrast: "84",
-        grade: "strong",
-        clear: true,
-      },
-      outcome: "same",
+    after: {
+      hexes: ["#12235c", "#f4c430"],
+      names: "dark blue / yellow",
+      contrast: "67%",
+      grade: "strong",
+      clear: true,
     },
-  ]);
+    outcome: "gained",
+    grades: "weak to strong",
+    marks: [],
+  });
+  expect(presentEdge(same, comparison, format)).toMatchObject({
+    renamed: undefined,
+    sides: [["dark blue"], ["white"]],
+    grades: "strong",
+  });
 });
 
-const edge = comparison.edges[1] as ComparedEdge;
+test("an edge of the part that the author names is called by it", () => {
+  const paint = (id: string) => comparison.before.colours.find((colour) => colour.id === id);
+  const named = { ...paint("p2"), name: "the square", part: { of: "red", called: "the square" } };
+  const colours = comparison.before.colours.map((colour) => (colour.id === "p2" ? named : colour));
+  const before = { ...comparison.before, colours: colours as typeof comparison.before.colours };
+  expect(presentEdge(edge, { ...comparison, before }, format).called).toBe("the square on dark blue");
+  expect(presentEdge(same, { ...comparison, before }, format).called).toBeUndefined();
+});
+
+test("what makes a grade doubtful is marked, and on which side", () => {
+  const marks = (was: object, is: object) =>
+    presentEdge(
+      edge,
+      {
+        ...comparison,
+        before: { ...comparison.before, edges: comparison.before.edges.map((one) => ({ ...one, ...was })) },
+        after: { ...comparison.after, edges: comparison.after.edges.map((one) => ({ ...one, ...is })) },
+      },
+      format,
+    ).marks;
+  expect(marks({ nearLine: true }, {})).toEqual(["near the line before"]);
+  expect(marks({ nearLine: true }, { nearLine: true, hueOnly: true })).toEqual([
+    "near the line",
+    "by hue alone now",
+  ]);
+});
 
 test("a merged edge says so in place of a grade, also where the paint is gone from the redesign", () => {
   const after = { ...comparison.after, colours: comparison.after.colours.filter(({ id }) => id !== "p2") };
@@ -66,7 +77,7 @@ test("a merged edge says so in place of a grade, also where the paint is gone fr
   );
   expect(row.after).toMatchObject({
     hexes: ["#12235c", "#12235c"],
-    contrast: "0",
+    contrast: "0%",
     grade: "merged",
     clear: false,
   });
@@ -78,19 +89,16 @@ test("a parted edge has no reading before", () => {
   ).toBeUndefined();
 });
 
-test("edges of the focus come first, with their part of its outline", () => {
-  const focused = comparison.after.edges.map((one) => ({ ...one, focusLength: one.b === "p3" ? 1.2 : 0.4 }));
-  const rows = presentEdges({ ...comparison, after: { ...comparison.after, edges: focused } }, format);
-  expect(rows.map(({ key, focus }) => [key, focus])).toEqual([
-    ["p1-p3", "75% of its outline"],
-    ["p1-p2", "25% of its outline"],
-  ]);
-});
-
-test("the one edge of a focus is its whole outline", () => {
-  const focused = comparison.after.edges.map((one) => ({ ...one, focusLength: one.b === "p3" ? 1.2 : 0 }));
-  const rows = presentEdges({ ...comparison, after: { ...comparison.after, edges: focused } }, format);
-  expect(rows.map(({ focus }) => focus)).toEqual(["its whole outline", undefined]);
+test.each([
+  [1.2, 0, "1.50 flag heights, the whole outline"],
+  [1.2, 0.4, "1.50 flag heights, 75% of the outline"],
+  [998, 2, "1.50 flag heights, 99.8% of the outline"],
+  [0, 2, "1.50 flag heights"],
+])("with %s of the outline of what has to be seen, and %s elsewhere: %s", (own, other, extent) => {
+  const edges = comparison.after.edges.map((one) => ({ ...one, focusLength: one.b === "p3" ? own : other }));
+  expect(presentEdge(same, { ...comparison, after: { ...comparison.after, edges } }, format).extent).toBe(
+    extent,
+  );
 });
 
 test("an edge of paints that are in no drawing is our own fault and throws", () => {
@@ -99,10 +107,4 @@ test("an edge of paints that are in no drawing is our own fault and throws", () 
 
 test("an edge is called by its two paints", () => {
   expect(formatNames(["white", "light blue"])).toBe("white / light blue");
-});
-
-test("an outline is whole only where nothing of it is elsewhere", () => {
-  const focused = comparison.after.edges.map((one) => ({ ...one, focusLength: one.b === "p3" ? 998 : 2 }));
-  const rows = presentEdges({ ...comparison, after: { ...comparison.after, edges: focused } }, format);
-  expect(rows.map(({ focus }) => focus)).toEqual(["99.8% of its outline", "0.2% of its outline"]);
 });

@@ -25,16 +25,16 @@ test("it says what became of the edge, with the numbers of both sides", () => {
   expect(page.outcome.word).toBe("Gained");
   // 2 of 3.5 flag heights; both contrasts as typed in the sample.
   expect(page.outcome.sentence).toBe(
-    "Yellow now stands out from dark blue over 57% of all edge length: contrast 67, strong, where red had 25, weak.",
+    "Yellow now stands out from dark blue over 57% of all edge length: contrast 67%, strong, where red had 25%, weak.",
   );
-  expect(page.numbers[0]).toEqual({ name: "Contrast, percent", before: "25 weak", after: "67 strong" });
+  expect(page.numbers[0]).toEqual({ name: "Contrast", before: "25% weak", after: "67% strong" });
   expect(page.numbers.find(({ name }) => name === "Contrast ratio")?.before).toBe("3.0:1");
 });
 
 test("grey keeps the contrast, so that it gives the difference alone", () => {
   expect(page.visions.map(({ vision }) => vision)).toEqual(["protan", "deutan", "tritan", "grey"]);
-  expect(page.visions[0]?.before?.contrast).toBe("25");
-  expect(page.visions[3]?.before).toMatchObject({ contrast: "25", grade: "weak", difference: "14" });
+  expect(page.visions[0]?.before?.contrast).toBe("25%");
+  expect(page.visions[3]?.before).toMatchObject({ contrast: "25%", grade: "weak", difference: "14" });
   // Grey of a colour has three equal parts.
   expect(page.visions[3]?.before?.hexes[0]).toMatch(/^#(..)\1\1$/);
 });
@@ -59,7 +59,7 @@ test("an edge that merged has no numbers after, and says so with a dash", () => 
     },
   };
   const [only] = presentEdgePages([merged], gallery, format);
-  expect(only?.numbers[0]).toEqual({ name: "Contrast, percent", before: "25 weak", after: "0 merged" });
+  expect(only?.numbers[0]).toEqual({ name: "Contrast", before: "25% weak", after: "0% merged" });
   expect(only?.numbers[1]?.after).toBe("–");
   expect(only?.visions[0]?.after).toBeUndefined();
   expect(only?.outcome.sentence).toContain("become one colour to the eye");

@@ -13,14 +13,14 @@ test("four kinds of vision, each with the figures of both sides as they were mea
   expect(rows.map(({ heading }) => heading)).toEqual(["Protan", "Deutan", "Tritan", "Grey"]);
   // As typed in the sample: 24.6 weak and 67.2 strong, 30 apart under each; two greys 14 and 55 apart.
   expect(rows[1]).toMatchObject({
-    before: { contrast: "25", grade: "weak", difference: "30" },
-    after: { contrast: "67", grade: "strong", difference: "30" },
+    before: { contrast: "25%", grade: "weak", difference: "30" },
+    after: { contrast: "67%", grade: "strong", difference: "30" },
   });
   expect([rows[3]?.before?.difference, rows[3]?.after?.difference]).toEqual(["14", "55"]);
 });
 
 test("grey has three equal parts and keeps the contrast", () => {
-  expect(rows[3]?.before).toMatchObject({ contrast: "25", grade: "weak" });
+  expect(rows[3]?.before).toMatchObject({ contrast: "25%", grade: "weak" });
   for (const hex of [...(rows[3]?.before?.hexes ?? []), ...(rows[3]?.after?.hexes ?? [])])
     expect(hex).toMatch(/^#(..)\1\1$/);
 });
@@ -30,5 +30,5 @@ test("an edge that there was not before has nothing before", () => {
   const none = { ...comparison, before: { ...comparison.before, edges: [] } };
   const [row] = presentVisions(parted, presentEdge(parted, none, format), none, format);
   expect(row?.before).toBeUndefined();
-  expect(row?.after?.contrast).toBe("67");
+  expect(row?.after?.contrast).toBe("67%");
 });

@@ -52,7 +52,9 @@ test("each says in words what it shows", () => {
   expect(says("edge map")).toBe(
     "Edge map. Original: Strong, 43% of all edge length: dark blue / white. Weak, 57%: dark blue / red. Redesign: Strong, 100% of all edge length: dark blue / white and dark blue / yellow.",
   );
-  expect(says("reflectance scale")).toContain("dark blue to red 25, weak, broken");
+  expect(says("contrast ruler")).toBe(
+    "Contrast ruler. dark blue / red, 2.00 flag heights: contrast 25% to 67%, weak to strong; gained; dark blue / white, 1.50 flag heights: contrast 84%, strong; same.",
+  );
   expect(says("true size")).toBe(
     "Both flags as small as they look from a distance, at arm’s length: 40 flag heights, 80 flag heights, 160 flag heights, and 320 flag heights.",
   );
@@ -60,7 +62,7 @@ test("each says in words what it shows", () => {
   expect(says("seen otherwise")).toContain("Protan: clarity 74% → 100%.");
   expect(says("original")).toMatch(/^Original: mostly dark blue/);
   expect(figures()({ kind: "edge", edge: "dark blue / red" })?.says).toBe(
-    "Dark blue / red: contrast 25 (weak) before, 67 (strong) after; gained.",
+    "Dark blue / red: contrast 25% (weak) before, 67% (strong) after; gained.",
   );
 });
 

@@ -30,9 +30,9 @@ test("says what the line does now, and that it did not before", () => {
       key: "p3-p1-p2",
       lead: "The white line parts blue from dark red",
       // 125 · (13 − 9) / (13 + 9 + 25), by hand: 10.6.
-      direct: "11",
-      across: "69",
-      rest: "In the original the brown line did not: 9 in place of 11.",
+      direct: "11%",
+      across: "69%",
+      rest: "In the original the brown line did not: 9% in place of 11%.",
     },
   ]);
 });
@@ -50,7 +50,7 @@ test("a line that is weaker than the pair itself does not part it", () => {
     format,
   )[0];
   expect(view?.lead).toBe("The black line between blue and dark red does not part them");
-  expect(view?.rest).toBe("In the original the brown line did: 69 in place of 11.");
+  expect(view?.rest).toBe("In the original the brown line did: 69% in place of 11%.");
 });
 
 test("lines are known by the id of their paint", () => {

@@ -17,7 +17,7 @@ test("an original: its study, its weakest edge, what to change", () => {
     studies: [{ title: "A lighter square", address: "../studies/a-square/" }],
     clarity: { text: "74%", value: "74.1" },
     focus: { text: "no charge", value: "" },
-    weakest: { text: "25", value: "24.6", swatches: [{ hex: "#12235c" }, { hex: "#c8202f", name: "red" }] },
+    weakest: { text: "25%", value: "24.6", swatches: [{ hex: "#12235c" }, { hex: "#c8202f", name: "red" }] },
     first: [{ hex: "#c8202f", name: "red" }],
     best: { text: "100%", value: "100", swatches: [{ name: "red" }, { hex: "#f4c430", name: "straw" }] },
     lasts: { text: "no charge", value: "" },

@@ -6,37 +6,21 @@ import { compared } from "../compared.ts";
 const format = createFormat("en-GB");
 const paints = [{ name: "white", hex: "#ffffff" } as const];
 const found = compared(paints, [], { lastsTo: 40, clarity: [50, 90] });
-const named = {
-  ...found,
-  before: { ...found.before, focus: { ...found.before.focus, source: "named" as const } },
-};
 
-test("found, named by shapes, named by colour", () => {
-  expect(presentFocus(found, undefined, format)).toEqual({
-    heading: "What has to be seen",
-    sentence:
-      "Found: the charges, 10% of the flag. This is the focus: in clarity its edges count twice. The edge map marks them.",
-    example: undefined,
-  });
-  expect(presentFocus(named, { select: "#tower" }, format).sentence).toMatch(
-    /^Named by the author, the shapes #tower, 10% of the flag\./,
-  );
-  expect(presentFocus(named, { colour: "#e6b436" }, format).sentence).toMatch(
-    /^Named by the author, the colour #e6b436, 10%/,
-  );
+test("where there is a focus the edge map says so, and nothing is to be said here", () => {
+  expect(presentFocus(found)).toBeUndefined();
 });
 
 test("none is a fact; a charge that was not guessed is said, and what to type", () => {
   const none = compared(paints, []);
-  expect(presentFocus(none, undefined, format)).toEqual({
-    heading: "What has to be seen",
+  expect(presentFocus(none)).toEqual({
     sentence:
       "No charge: nothing has to be seen before the rest, and no edge counts twice. A fact, not a fault.",
     example: undefined,
   });
-  const hidden = presentFocus(none, undefined, format, 'focus: { select: "#tower" }');
-  expect(hidden.sentence).toMatch(/runs into an area of its own colour\. It was not guessed/);
-  expect(hidden.example).toBe('focus: { select: "#tower" }');
+  const hidden = presentFocus(none, 'focus: { select: "#tower" }');
+  expect(hidden?.sentence).toMatch(/runs into an area of its own colour\. It was not guessed/);
+  expect(hidden?.example).toBe('focus: { select: "#tower" }');
 });
 
 test("the viewing distance is explained, and called a model", () => {

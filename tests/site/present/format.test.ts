@@ -4,9 +4,9 @@ import { createFormat } from "../../../src/site/present/format.ts";
 test("a contrast is never rounded across a grade", () => {
   const format = createFormat("en");
   const contrast = (value: number) => format.contrast(value);
-  expect([12.4, 44.4, 45, 67.2, 100].map(contrast)).toEqual(["12", "44", "45", "67", "100"]);
+  expect([12.4, 44.4, 45, 67.2, 100].map(contrast)).toEqual(["12%", "44%", "45%", "67%", "100%"]);
   // Soft, not a clear 45; weak, not a soft 30; clear, not a strong 60.
-  expect([44.7, 29.96, 59.9999, 44.999].map(contrast)).toEqual(["44.7", "29.96", "59.99", "44.99"]);
+  expect([44.7, 29.96, 59.9999, 44.999].map(contrast)).toEqual(["44.7%", "29.96%", "59.99%", "44.99%"]);
 });
 
 test("shares are fractions, percentages are percent, and where there is nothing it is said", () => {

@@ -1,11 +1,6 @@
 import { expect, test } from "vitest";
 import { createFormat } from "../../../src/site/present/format.ts";
-import {
-  describeLasting,
-  formatFocusFrom,
-  formatLastsTo,
-  presentLasting,
-} from "../../../src/site/present/lasting.ts";
+import { formatFocusFrom, formatLastsTo, presentLasting } from "../../../src/site/present/lasting.ts";
 import { compared, type Focus } from "../compared.ts";
 
 const format = createFormat("en-GB");
@@ -16,30 +11,22 @@ const lasting = (lastsTo: number | null, more: Partial<Focus> = {}) =>
 test.each([
   [
     null,
-    "By its size, whatever its colours, it does not last to 10 flag heights, the nearest distance tried.",
+    "By its size, whatever its colours, what has to be seen does not last to 10 flag heights, the nearest distance tried.",
   ],
-  [80, "By its size, whatever its colours, it lasts to 80 flag heights."],
+  [80, "By its size, whatever its colours, what has to be seen lasts to 80 flag heights."],
   [
     320,
-    "By its size, whatever its colours, it lasts to 320 flag heights or more, the furthest distance tried.",
+    "By its size, whatever its colours, what has to be seen lasts to 320 flag heights or more, the furthest distance tried.",
   ],
 ] as const)("lasts to %s", (lastsTo, sentence) => {
-  expect(describeLasting(lasting(lastsTo), format)[1]).toBe(sentence);
-});
-
-test("what the change does to the focus alone comes first", () => {
-  expect(describeLasting(lasting(80), format)[0]).toBe(
-    "The clarity of what has to be seen goes from 50% to 90%.",
-  );
-  expect(describeLasting(lasting(80, { clarity: [90, 90] }), format)[0]).toBe(
-    "The clarity of what has to be seen stays at 90%.",
+  expect(presentLasting(lasting(lastsTo), format)?.description).toContain(
+    `${sentence} Clarity of what has to be seen:`,
   );
 });
 
 test("no focus is told apart from one that lasts to no step", () => {
   const none = compared(paints, []);
   expect(presentLasting(none, format)).toBeUndefined();
-  expect(describeLasting(none, format)).toEqual([]);
   expect(formatLastsTo(none.before.focus, format)).toBe("no charge");
   expect([null, 80, 320].map((step) => formatLastsTo(lasting(step).before.focus, format))).toEqual([
     "under 10",

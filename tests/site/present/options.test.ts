@@ -123,7 +123,7 @@ describe("presentOptions", () => {
       number: 1,
       change: "Red becomes navy.",
       figures: "Clarity 46%, focus clarity 12%",
-      verdict: "Less clear: dark blue / red from 25 to 3.",
+      verdict: "Less clear: dark blue / red from 25% to 3%.",
       note: "Too near.",
     });
     expect(one?.plate).toMatchObject({

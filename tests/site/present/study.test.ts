@@ -10,7 +10,7 @@ test("the page has finished words for everything it shows", () => {
   expect(page.summary).toEqual([
     { name: "Clarity", before: "74%", after: "100%" },
     { name: "Clarity of what has to be seen", before: "no charge", after: "no charge" },
-    { name: "Weakest edge", before: "25", after: "67" },
+    { name: "Weakest edge", before: "25%", after: "67%" },
   ]);
   expect(page.frame.description).toMatch(/^Unofficial redesign study\. Red becomes yellow\. Clearer\. /);
   expect(page.plates.map((plate) => plate.src)).toEqual(["original.svg", "redesign.svg"]);

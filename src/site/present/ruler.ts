@@ -1,0 +1,165 @@
+// Floor 6. The contrast ruler as finished geometry: a row for each edge, from its contrast in the original to that in the
+// redesign, on one axis from 0 to 100 percent.
+import { clearFrom, type Grade, softFrom, strongFrom } from "../../colour/contrast.ts";
+import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
+import type { StudyResult } from "../../study/result.ts";
+import type { Linker } from "../address.ts";
+import { findMeasured } from "./account.ts";
+import { type Details, presentDetails } from "./detail.ts";
+import { type EdgeRow, hueAlone, nearLine, presentEdge } from "./edge.ts";
+import { listPlacedEdges } from "./edgekey.ts";
+import type { Format } from "./format.ts";
+
+/** Places on the axis are in percent of its length. */
+export interface RulerView {
+  readonly title: string;
+  readonly bands: readonly { readonly name: Grade; readonly middle: number }[];
+  readonly ticks: readonly { readonly x: number; readonly text: string; readonly isClear: boolean }[];
+  /** Edges that change first, those of the focus before others, then the longest. */
+  readonly rows: readonly RulerRow[];
+  /** What opens on demand, so that a flag with many edges stays readable. */
+  readonly rest: { readonly label: string; readonly rows: readonly RulerRow[] } | undefined;
+  readonly notes: { readonly falls: boolean; readonly merged: boolean; readonly outline: boolean } & Readonly<
+    Record<"near" | "hue", boolean>
+  >;
+}
+
+export interface RulerRow {
+  readonly edge: EdgeRow;
+  readonly details: Details;
+  /** Of the line from ring to dot, in pixels: the longer the edge, the thicker. */
+  readonly thickness: number;
+  readonly radius: { readonly ring: number; readonly dot: number };
+  /** Undefined where the edge was not there before. */
+  readonly ring: number | undefined;
+  /** Undefined where the two colours became one. */
+  readonly dot: number | undefined;
+  readonly falls: boolean;
+}
+
+/** Pixels. Even the shortest edge is as visible as any other. */
+const thickness = { least: 2.5, most: 10 };
+/** By how much a dot is thicker than its line, and a ring than a dot that it stands round. */
+const more = { dot: 3, ring: 3.5 };
+/** Percent of the axis within which the ring stands round the dot. */
+const heldWithin = 1;
+/** Up to so many edges all are shown at once; of more, those that change, up to the other number. */
+const mostTogether = 8;
+const mostRows = 12;
+
+/** The ruler of a study, or undefined where there is no edge. */
+export function presentRuler(result: StudyResult, link: Linker, format: Format): RulerView | undefined {
+  const { study, comparison } = result;
+  const paths = new Map(listPlacedEdges(study.slug, comparison).map(({ edge, path }) => [edge, path]));
+  const address = (edge: ComparedEdge) => {
+    const path = paths.get(edge);
+    return path === undefined ? undefined : link(path);
+  };
+  const ordered = orderEdges(comparison);
+  if (ordered.length === 0) return undefined;
+  const moved = ordered.filter(({ outcome }) => outcome !== "same").slice(0, mostRows);
+  const open = ordered.length <= mostTogether ? ordered : moved;
+  const rest = ordered.filter((edge) => !open.includes(edge));
+  const draw = (edges: readonly ComparedEdge[]) =>
+    edges.map((edge) => ({
+      ...presentRow(edge, comparison, format, address),
+      details: presentDetails(result, edge, link),
+    }));
+  return {
+    ...rule(draw(ordered), comparison, format),
+    rows: draw(open),
+    rest: rest.length === 0 ? undefined : { label: countRest(rest, format), rows: draw(rest) },
+  };
+}
+
+/** The ruler of one edge by itself. */
+export function presentEdgeRuler(edge: ComparedEdge, comparison: Comparison, format: Format): RulerView {
+  const rows = [{ ...presentRow(edge, comparison, format), details: undefined }];
+  return { ...rule(rows, comparison, format), rows, rest: undefined };
+}
+
+/** What the figure shows, as text. */
+export function describeRuler({ title, rows, rest }: RulerView): string {
+  const said = [...rows, ...(rest?.rows ?? [])].map(({ edge }) => sayRow(edge));
+  return `${title}. ${said.join("; ")}.`;
+}
+
+function rule(
+  rows: readonly RulerRow[],
+  { after }: Comparison,
+  format: Format,
+): Pick<RulerView, "title" | "bands" | "ticks" | "notes"> {
+  const steps = [0, softFrom, clearFrom, strongFrom, 100];
+  const names: readonly Grade[] = ["weak", "soft", "clear", "strong"];
+  const isMarked = (mark: string) => rows.some(({ edge }) => edge.marks.some((one) => one.startsWith(mark)));
+  return {
+    title: "Contrast ruler",
+    bands: names.map((name, index) => ({
+      name,
+      middle: ((steps[index] ?? 0) + (steps[index + 1] ?? 0)) / 2,
+    })),
+    ticks: steps.map((x) => ({
+      x,
+      text: x === 100 ? format.percent(x) : format.number(x, 0),
+      isClear: x === clearFrom,
+    })),
+    notes: {
+      falls: rows.some(({ falls }) => falls),
+      merged: rows.some(({ dot }) => dot === undefined),
+      outline: after.edges.some(({ focusLength }) => focusLength > 0),
+      near: isMarked(nearLine),
+      hue: isMarked(hueAlone),
+    },
+  };
+}
+
+function orderEdges({ edges, after }: Comparison): readonly ComparedEdge[] {
+  const focusOf = (edge: ComparedEdge) => findMeasured(after.edges, edge)?.focusLength ?? 0;
+  const isSame = ({ outcome }: ComparedEdge) => Number(outcome === "same");
+  return [...edges].sort(
+    (first, second) =>
+      isSame(first) - isSame(second) || focusOf(second) - focusOf(first) || second.length - first.length,
+  );
+}
+
+function presentRow(
+  edge: ComparedEdge,
+  comparison: Comparison,
+  format: Format,
+  address?: (edge: ComparedEdge) => string | undefined,
+): Omit<RulerRow, "details"> {
+  const [before, after] = edge.contrast;
+  const longest = Math.max(...comparison.edges.map(({ length }) => length));
+  const thick = round(thickness.least + (thickness.most - thickness.least) * (edge.length / longest));
+  const dot = round(thick / 2 + more.dot);
+  const isHeld = before !== null && Math.abs(after - before) < heldWithin;
+  return {
+    edge: presentEdge(edge, comparison, format, address),
+    thickness: thick,
+    radius: { dot, ring: isHeld ? dot + more.ring : dot },
+    ring: before === null ? undefined : round(before),
+    dot: edge.outcome === "merged" ? undefined : round(after),
+    falls: before !== null && after < before,
+  };
+}
+
+/** `2 more that change and 14 that do not`. */
+function countRest(rest: readonly ComparedEdge[], format: Format): string {
+  const same = rest.filter(({ outcome }) => outcome === "same").length;
+  const moved = rest.length - same;
+  const staying = same === 1 ? "edge that stays as it was" : "edges that stay as they were";
+  if (moved === 0) return `${format.number(same, 0)} ${staying}`;
+  const changing = `${format.number(moved, 0)} more ${moved === 1 ? "edge that changes" : "edges that change"}`;
+  return same === 0 ? changing : `${changing}, and ${format.number(same, 0)} ${staying}`;
+}
+
+/** `navy / black, 2.11 flag heights: contrast 5 % to 63 %, weak to strong; gained`. */
+function sayRow({ called, names, extent, before, after, grades, outcome, marks }: EdgeRow): string {
+  const isOne = before === undefined || before.contrast === after.contrast;
+  const contrast = isOne ? after.contrast : `${before.contrast} to ${after.contrast}`;
+  return [`${called ?? names}, ${extent}: contrast ${contrast}, ${grades}`, outcome, ...marks].join("; ");
+}
+
+function round(value: number): number {
+  return Math.round(value * 100) / 100;
+}

@@ -1,0 +1,194 @@
+// Figure. The contrast ruler: a row for each edge, from ring to dot on one axis, and the ladder of reflectance beside it.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { LadderView } from "../../src/site/present/ladder.ts";
+import type { RulerRow, RulerView } from "../../src/site/present/ruler.ts";
+import { Move } from "../parts/move.tsx";
+import { MeetingChip } from "../parts/swatch.tsx";
+import { Ladder } from "./ladder.tsx";
+
+/** The figure with its caption. `id` is its anchor. */
+export function RulerFigure({
+  ruler,
+  ladder,
+  id,
+}: {
+  ruler: RulerView;
+  ladder: LadderView | undefined;
+  id: string;
+}): JSX.Element {
+  const { notes } = ruler;
+  return (
+    <figure class="ruler" id={id}>
+      <div class="ruler-body">
+        <div class="ruler-list">
+          <RulerTable ruler={ruler} rows={ruler.rows} />
+          {ruler.rest && (
+            <details>
+              <summary>
+                <bdi>{ruler.rest.label}</bdi>
+              </summary>
+              <RulerTable ruler={ruler} rows={ruler.rest.rows} />
+            </details>
+          )}
+        </div>
+        {ladder && <Ladder ladder={ladder} id={`${id}-ladder`} />}
+      </div>
+      <figcaption>
+        <strong>
+          <a href={`#${id}`}>{ruler.title}</a>.
+        </strong>{" "}
+        The contrast of two colours that meet: a ring for the original, a dot for the redesign; thick for a
+        long edge{notes.falls && ", broken where contrast falls"}
+        {notes.merged && ", a cross where two colours become one"}.
+        {notes.outline && " The outline is that of what has to be seen, which counts twice."}
+        {notes.near && " Near the line: on other cloth the grade would be another."}
+        {notes.hue &&
+          " By hue alone: the two differ in hue and hardly in lightness, so they go in dusk and in grey."}
+      </figcaption>
+    </figure>
+  );
+}
+
+/** The line of one edge, whose numbers stand beside it. */
+export function RulerOfOne({ ruler }: { ruler: RulerView }): JSX.Element {
+  return (
+    <div class="ruler-one">
+      <Axis ruler={ruler} />
+      {ruler.rows.map((row) => (
+        <Track key={row.edge.key} row={row} ruler={ruler} />
+      ))}
+    </div>
+  );
+}
+
+/** The rows under their axis. */
+function RulerTable({ ruler, rows }: { ruler: RulerView; rows: readonly RulerRow[] }): JSX.Element {
+  return (
+    <table class="ruler-rows">
+      <thead>
+        <tr>
+          <th scope="col">Edge</th>
+          <th scope="col" class="ruler-contrast">
+            <span class="unseen">Contrast, original to redesign</span>
+            <Axis ruler={ruler} />
+          </th>
+          <th scope="col">Outcome</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <Row key={row.edge.key} row={row} ruler={ruler} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Axis({ ruler: { bands, ticks } }: { ruler: RulerView }): JSX.Element {
+  return (
+    <svg class="ruler-axis" aria-hidden="true" focusable="false">
+      {bands.map(({ name, middle }) => (
+        <text key={name} class="ruler-band" x={`${middle}%`} y="1em" text-anchor="middle">
+          {name}
+        </text>
+      ))}
+      {ticks.map(({ x, text }) => (
+        <text key={text} x={`${x}%`} y="2.35em" text-anchor="middle">
+          {text}
+        </text>
+      ))}
+    </svg>
+  );
+}
+
+function Row({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element {
+  const { edge, details } = row;
+  const chips = [edge.before, edge.after].flatMap((reading, index) =>
+    reading === undefined
+      ? []
+      : [<MeetingChip key={index} hexes={reading.hexes} detail={details?.[index]} />],
+  );
+  return (
+    <tr>
+      <th scope="row">
+        <div class="ruler-edge">
+          {details && <span class="ruler-chips">{chips}</span>}
+          <span class="ruler-name">
+            {edge.address ? (
+              <a href={edge.address}>
+                <Name row={row} />
+              </a>
+            ) : (
+              <Name row={row} />
+            )}
+            <span class="ruler-extent">{edge.extent}</span>
+          </span>
+        </div>
+      </th>
+      <td class="ruler-contrast">
+        <Track row={row} ruler={ruler} />
+        <span class="number">
+          {edge.before === undefined || edge.before.contrast === edge.after.contrast ? (
+            edge.after.contrast
+          ) : (
+            <Move before={edge.before.contrast} after={edge.after.contrast} />
+          )}
+        </span>
+      </td>
+      <td class="ruler-outcome">
+        {edge.outcome} <span class="quiet">{[edge.grades, ...edge.marks].join(", ")}</span>
+      </td>
+    </tr>
+  );
+}
+
+function Name({ row: { edge } }: { row: RulerRow }): JSX.Element {
+  if (edge.called !== undefined) return <>{edge.called}</>;
+  const [one, other] = edge.sides.map(([was, is]) =>
+    is === undefined ? was : <Move key={was} before={was} after={is} />,
+  );
+  return (
+    <>
+      {one} / {other}
+    </>
+  );
+}
+
+/** Drawn in percent of its width across and in pixels up and down, so that no mark is stretched. */
+function Track({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element {
+  const { ring, dot, thickness, radius, falls } = row;
+  return (
+    <svg class="ruler-track" aria-hidden="true" focusable="false">
+      {ruler.ticks.map(({ x, isClear }) => (
+        <line
+          key={x}
+          class={isClear ? "ruler-step clear" : "ruler-step"}
+          x1={`${x}%`}
+          x2={`${x}%`}
+          y1="0"
+          y2="100%"
+        />
+      ))}
+      {ring !== undefined && (
+        <line
+          class={falls ? "ruler-move falls" : "ruler-move"}
+          x1={`${ring}%`}
+          x2={`${dot ?? 0}%`}
+          y1="50%"
+          y2="50%"
+          stroke-width={thickness}
+        />
+      )}
+      {ring !== undefined && <circle class="ring" cx={`${ring}%`} cy="50%" r={radius.ring} />}
+      {dot === undefined ? (
+        <svg x="0%" y="50%" overflow="visible" aria-hidden="true">
+          <path class="ruler-cross" d="M-6-6L6 6M-6 6L6-6" />
+        </svg>
+      ) : (
+        <circle class="dot" cx={`${dot}%`} cy="50%" r={radius.dot} />
+      )}
+    </svg>
+  );
+}
