@@ -12,7 +12,7 @@ export function SizesFigure({ rows, id }: { rows: readonly [SizeRow, SizeRow]; i
         {rows.map((row) => (
           <div key={row.label} class="size-row">
             <p>{row.label}</p>
-            <ul>
+            <ol>
               {row.pictures.map((picture) => (
                 <li key={picture.height}>
                   <span class="size-mat">
@@ -27,7 +27,7 @@ export function SizesFigure({ rows, id }: { rows: readonly [SizeRow, SizeRow]; i
                   <span class="size-distance">{picture.distance}</span>
                 </li>
               ))}
-            </ul>
+            </ol>
           </div>
         ))}
       </div>

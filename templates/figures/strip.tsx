@@ -23,7 +23,7 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
                   {step.clarity && (
                     <p class="strip-clarity">
                       <span class="unseen">{index === 0 ? "Original: " : "Redesign: "}</span>
-                      <span class="number">{step.clarity[index]}</span>
+                      clarity <span class="number">{step.clarity[index]}</span>
                     </p>
                   )}
                 </div>

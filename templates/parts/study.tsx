@@ -64,7 +64,7 @@ export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
   return (
     <section class="argument" aria-labelledby="argument">
       <h2 id="argument">The argument</h2>
-      <div class="prose main">
+      <div class={study.isShort ? "prose main short" : "prose main"}>
         {study.prose.map((block, index) =>
           block.kind === "html" ? (
             // Written by our Markdown renderer, which shows the author's HTML as text.

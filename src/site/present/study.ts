@@ -74,6 +74,8 @@ export interface StudyPage extends Byline {
   readonly seen: readonly (SeenView & { readonly plates: readonly [DrawnPlate, DrawnPlate] })[];
   readonly colours: readonly ColourRow[];
   readonly prose: readonly ProseBlock<ProseFigure>[];
+  /** Whether the prose in two columns fits a window. */
+  readonly isShort: boolean;
   readonly notes: NotesView;
   readonly options: OptionsLine | undefined;
   /** Shown where the prose asks for it. */
@@ -86,6 +88,9 @@ export interface SummaryRow {
   readonly before: string;
   readonly after: string;
 }
+
+/** Letters of prose that in two columns are no higher than a common window (our own judgement). */
+const mostInColumns = 3000;
 
 /** The page of one study. `all`: the gallery around it, for the flags it looks like. */
 export function presentStudy(
@@ -126,6 +131,7 @@ export function presentStudy(
         gain,
       }),
     ),
+    isShort: study.body.length <= mostInColumns,
     notes: presentNotes(result, gallery, link, path),
     options: presentOptionsLine(result, link, format),
     matrix,
