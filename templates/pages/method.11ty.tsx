@@ -26,8 +26,8 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
       </header>
       <nav aria-label="On this page">
         <ol class="contents">
-          <Item id="edges" text="Paints and edges" />
-          <Item id="distance" text="Distance and focus" />
+          <Item id="edges" text="Colours and edges" />
+          <Item id="distance" text="Distance, and what has to be seen" />
           <Item id="lasting" text="What is left from afar" />
           <Item id="reflectance" text="Reflectance of the cloth" />
           <Item id="contrast" text="Contrast and grade" />

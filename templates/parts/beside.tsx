@@ -43,7 +43,7 @@ export function BesideStep({ method }: { method: MethodPage }): JSX.Element {
       </p>
       <RatioFormula />
       <p>
-        <em>ΔE00</em> says how different two colours look, hue included. Under 5 two paints count as one
+        <em>ΔE00</em> says how different two colours look, hue included. Under 5 two colours count as one
         colour, which is our own judgement. The third measure is the <a href="#facts">rule of tincture</a>.
       </p>
       <table class="pairs">

@@ -17,13 +17,13 @@ export function SurveyStep({ method }: { method: MethodPage }): JSX.Element {
         The <a href={method.frame.links.survey}>survey</a> is for the question that comes before any study:
         which of these flags are hard to see, and where would one change help most? It takes the original of
         every study and every flag that the gallery keeps without one, and measures each as a study is
-        measured. Where a study names the focus, that focus is used; for the others it is what is found.
+        measured. Where a study names what has to be seen, that is used; for the others it is what is found.
       </p>
       <p>
         Flags are listed by clarity, least clear first, then by file name; a flag of one colour has no edge
-        and comes last. A line is read from the left: how clear the flag is as a whole, how clear its focus,
-        and to how many flag heights the focus lasts by its size; then which two colours are hardest to tell
-        apart where they meet; then the one colour to change first, and the best change of it, with the
+        and comes last. A line is read from the left: how clear the flag is as a whole, how clear what has to
+        be seen, and to how many flag heights that lasts by its size; then which two colours are hardest to
+        tell apart where they meet; then the one colour to change first, and the best change of it, with the
         clarity it would bring. Both are found as <a href="#options">told above</a>. The picture over the list
         has the same flags, each at its clarity in steps of five percent: what stands alone at the left is
         where a class may begin.

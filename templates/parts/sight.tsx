@@ -10,7 +10,7 @@ export function ViewingStep({ method }: { method: MethodPage }): JSX.Element {
   return (
     <Step
       id="distance"
-      heading="Distance and focus"
+      heading="Distance, and what has to be seen"
       source={
         <>
           <p>
@@ -20,7 +20,7 @@ export function ViewingStep({ method }: { method: MethodPage }): JSX.Element {
           </p>
           <p>
             The steps of ΔE00 {method.limits.same}, of 10, 35 and 0.2 percent and of a tenth, and the doubling
-            of the focus, are our own judgement.
+            of what has to be seen, are our own judgement.
           </p>
         </>
       }
@@ -39,29 +39,29 @@ export function ViewingStep({ method }: { method: MethodPage }): JSX.Element {
         </p>
       )}
       <p>
-        Paints closer than ΔE00 {method.limits.same} to a larger one count with it, so that shading in slices
-        is one thing. Shares of colours are of the full drawing; a paint that is gone keeps its row. Parts
+        Colours closer than ΔE00 {method.limits.same} to a larger one count with it, so that shading in slices
+        is one thing. Shares of colours are of the full drawing; a colour that is gone keeps its row. Parts
         within 10 percent of the limit are named in a warning.
       </p>
       <p>
-        The <em>focus</em> is what has to be seen: the charges. It is <em>found</em> as the parts that touch
-        neither the border nor a transparent ground, with what they enclose, of 0.2 percent of the flag or
-        more. Where they cover over 35 percent they are a field within a frame, and what lies inside it is
-        looked at the same way. The hole of a ring, in the paint of the field, is no charge. Or it is{" "}
-        <em>named</em> by the author, by colour or by shape. A charge that runs into its own paint is not
-        guessed: the page says so, and how to name it. To have no focus is a fact and not a fault. A{" "}
-        <em>charge</em> is a connected piece with a tenth of the focus’s area or more; where no piece has
-        that, the focus as a whole.
+        <em>What has to be seen</em> are the charges. They are <em>found</em> as the parts that touch neither
+        the border nor a transparent ground, with what they enclose, of 0.2 percent of the flag or more. Where
+        they cover over 35 percent they are a field within a frame, and what lies inside it is looked at the
+        same way. The hole of a ring, in the colour of the field, is no charge. Or they are <em>named</em> by
+        the author, by colour or by shape. A charge that runs into its own colour is not guessed: the page
+        says so, and how to name it. To have no charge is a fact and not a fault. A <em>charge</em> is a
+        connected piece with a tenth of the area of all that has to be seen, or more; where no piece has that,
+        all of it together.
       </p>
       <p>
-        In clarity the edges of the focus count twice, none more than twice. Of an edge that borders the focus
-        along a part of its length only, that part counts twice.
+        In clarity the edges of what has to be seen count twice, none more than twice. Of an edge that borders
+        it along a part of its length only, that part counts twice.
       </p>
     </Step>
   );
 }
 
-/** What is left of the focus from each distance, to where it lasts, and the blur of the distance strip. */
+/** What is left of what has to be seen from each distance, to where it lasts, and the blur of the distance strip. */
 export function LastingStep({ method }: { method: MethodPage }): JSX.Element {
   const { limits } = method;
   return (
@@ -87,17 +87,17 @@ export function LastingStep({ method }: { method: MethodPage }): JSX.Element {
       }
     >
       <p>
-        From 10, 20, 40, 80, 160 and 320 flag heights two things are asked of the focus. How clear is it?{" "}
-        <em>Focus clarity</em> is the <a href="#numbers">clarity</a> of its own edges alone, as they are seen
-        from there. How large is it? It <em>lasts to</em> the last step before the first at which less than{" "}
-        {limits.left} of its area is left, or at which its largest piece spans less than {limits.span}{" "}
+        From 10, 20, 40, 80, 160 and 320 flag heights two things are asked of what has to be seen. How clear
+        is it? <em>Its clarity</em> is the <a href="#numbers">clarity</a> of its own edges alone, as they are
+        seen from there. How large is it? It <em>lasts to</em> the last step before the first at which less
+        than {limits.left} of its area is left, or at which its largest piece spans less than {limits.span}{" "}
         arcminutes along its longer side: the size of a letter that 20/20 sight reads.
       </p>
       <p>
-        How far a focus lasts is a matter of its size alone and says nothing of contrast; a change of colour
-        does not move it. 320 stands for 320 or more, and a focus that is too small at the first step lasts to
-        under 10. Without a focus nothing lasts, which is not the same. A found focus starts from its area at
-        the gallery’s distance, a named one from its area in full.
+        How far it lasts is a matter of its size alone and says nothing of contrast; a change of colour does
+        not move it. 320 stands for 320 or more, and what is too small at the first step lasts to under 10.
+        Without a charge nothing lasts, which is not the same. Charges that were found start from their area
+        at the gallery’s distance, named ones from their area in full.
       </p>
       <p>
         In the <em>distance strip</em> each flag is blurred in linear light by the angle that it fills from

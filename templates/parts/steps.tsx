@@ -87,7 +87,7 @@ export function ContrastStep({ method }: { method: MethodPage }): JSX.Element {
       }
     >
       <p>
-        The contrast of two paints that meet is their luminance contrast in percent, of the two reflectances:
+        The contrast of two colours that meet is their luminance contrast in percent, of the two reflectances:
       </p>
       <ContrastFormula />
       <p>

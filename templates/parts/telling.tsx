@@ -26,10 +26,10 @@ export function WordsStep(): JSX.Element {
       }
     >
       <p>
-        The sentences under this heading are made of the numbers and the names on the page, by rule, and of
-        nothing else. Edges of the focus come first. For each edge they say what it had and has, and along how
-        much of the outline of the focus it runs or, where it borders no focus, of all edge length. What stays
-        weak is named before what stays strong. Edges too short to decide are left to the table.
+        What is told of an edge is made of the numbers and the names on the page, by rule, and of nothing
+        else. Edges of what has to be seen come first. Of each it is said what it had and has, and along how
+        much of the outline of what has to be seen it runs or, where it borders none of that, of all edge
+        length.
       </p>
       <p>
         A <em>fimbriation</em> is a narrow line of a third colour that keeps two others apart. While it can be
@@ -93,7 +93,7 @@ export function FactsStep(): JSX.Element {
         <dt>Warnings</dt>
         <dd>
           What makes the figures of a flag less certain: parts near the limit of sight, shapes left out of the
-          measurement, paints that are not one flat colour.
+          measurement, colours that are not flat.
         </dd>
       </dl>
     </Step>
@@ -127,7 +127,7 @@ export function OptionsStep({ method: { limits } }: { method: MethodPage }): JSX
       }
     >
       <p>
-        Every paint over 0.4 percent of the flag is replaced by every colour of the gallery’s palette, by the
+        Every colour over 0.4 percent of the flag is replaced by every colour of the gallery’s palette, by the
         other colours of the flag, and by its <em>kept hue</em>: the least change of lightness, hue kept, that
         has a contrast of {limits.keptHue} with each neighbour it is not clear of today and lets no grade
         fall, as long as its name stays in the family: a red that would have to be pink is no red. What is

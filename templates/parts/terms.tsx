@@ -11,7 +11,7 @@ export function EdgeStep({ method }: { method: MethodPage }): JSX.Element {
   return (
     <Step
       id="edges"
-      heading="Paints and edges"
+      heading="Colours and edges"
       source={
         <>
           <p>
@@ -24,11 +24,10 @@ export function EdgeStep({ method }: { method: MethodPage }): JSX.Element {
       }
     >
       <p>
-        A <em>paint</em> is one colour as the original uses it. The drawing is rendered, {method.pixels}{" "}
-        pixels high unless it is very wide, with each paint in a flat code colour of its own, so that every
-        pixel says which paint it is. The lines where two paints meet are traced on that picture. All lines
-        between the same two paints together are one <em>edge</em>; its length is given in flag heights. The
-        border of the flag is no edge.
+        The drawing is rendered, {method.pixels} pixels high unless it is very wide, with each colour of the
+        original in a flat code colour of its own, so that every pixel says which one it is. The lines where
+        two colours meet are traced on that picture. All lines between the same two colours together are one{" "}
+        <em>edge</em>; its length is given in flag heights. The border of the flag is no edge.
       </p>
       <p>
         Shapes that show at less than half are left out; from half on they count as if opaque. An edge under{" "}
@@ -47,7 +46,7 @@ export function NumbersStep({ method: { limits } }: { method: MethodPage }): JSX
       source={
         <p>
           These are our own definitions. {limits.clear} and {limits.strong} are the steps at which a grade
-          becomes clear and strong. That the focus counts twice is our own judgement.
+          becomes clear and strong. That what has to be seen counts twice is our own judgement.
         </p>
       }
     >
@@ -62,8 +61,8 @@ export function NumbersStep({ method: { limits } }: { method: MethodPage }): JSX
           the same sum with {limits.strong} in place of {limits.clear}: how far the edges go beyond clear. It
           orders what clarity leaves equal and stands in the data
         </dd>
-        <dt>Focus clarity</dt>
-        <dd>clarity of the edges of the focus alone</dd>
+        <dt>Clarity of what has to be seen</dt>
+        <dd>clarity of the edges of the charges alone</dd>
         <dt>Weakest edge</dt>
         <dd>the edge of least contrast, of those with {limits.edge} of all edge length or more</dd>
         <dt>Clear-edge share</dt>
@@ -75,9 +74,9 @@ export function NumbersStep({ method: { limits } }: { method: MethodPage }): JSX
       <CountFormula />
       <ClarityFormula />
       <p>
-        The weight of an edge is its length and, once more, the part of it that borders the <em>focus</em>: an
-        edge of the focus counts twice, none more than twice. Where a flag has no focus, the weight is the
-        length.
+        The weight of an edge is its length and, once more, the part of it that borders{" "}
+        <em>what has to be seen</em>: such an edge counts twice, none more than twice. Where a flag has no
+        charge, the weight is the length.
       </p>
       <p>Where a flag has one colour there is no edge, and none of these has a value.</p>
     </Step>
@@ -117,7 +116,7 @@ export function OutcomeStep({ method: { limits } }: { method: MethodPage }): JSX
         <dt>Merged</dt>
         <dd>the two colours have become one: ΔE00 under {limits.same}</dd>
         <dt>Parted</dt>
-        <dd>there was no edge before and is one after, because only a part of a paint was changed</dd>
+        <dd>there was no edge before and is one after, because only a part of a colour was changed</dd>
       </dl>
       <p>
         The verdict goes by clarity in whole percent and, where that is level, by strength. An edge under{" "}
