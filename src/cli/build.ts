@@ -9,6 +9,7 @@ import type { Output as PublishedFolder } from "../site/output.ts";
 import type { Kept } from "../site/workshop.ts";
 import type { StudyResult } from "../study/result.ts";
 import type { AnalysedGallery } from "../study/run.ts";
+import { Spill } from "../study/spill.ts";
 import type { Store } from "../study/store.ts";
 import { openCache } from "./cache.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
@@ -28,6 +29,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   }
   await sweepLeavings(content);
   const store = await openCache(given, content);
+  const spill = new Spill();
   const { withOutput, OutputError } = await importOutput();
   const options = {
     keepOut: listKeepOut(content, out),
@@ -38,12 +40,15 @@ export async function run(given: Given, output: Output): Promise<number> {
       ),
   };
   try {
-    return await withOutput(out, options, (site) => build({ given, content, out, store, output }, site));
+    return await withOutput(out, options, (site) =>
+      build({ given, content, out, store, spill, output }, site),
+    );
   } catch (error) {
     if (error instanceof OutputError) throw new UsageError(error.message, error.hint);
     throw error;
   } finally {
     await store?.close();
+    await spill.remove();
   }
 }
 
@@ -61,16 +66,21 @@ interface Work {
   readonly content: string;
   readonly out: string;
   readonly store: Store | undefined;
+  readonly spill: Spill;
   readonly output: Output;
 }
 
 /** Does the work while nobody else works on the published folder, and returns the exit status. */
-async function build({ given, content, out, store, output }: Work, site: PublishedFolder): Promise<number> {
+async function build(
+  { given, content, out, store, spill, output }: Work,
+  site: PublishedFolder,
+): Promise<number> {
   for (const kept of site.kept) output.message(`${describeKept(kept, out)}\n`);
   const { analyseGallery } = await import("../study/run.ts");
   const analysed = await analyseGallery(content, {
     drafts: given.switches.has("drafts"),
     store,
+    spill,
     onProgress: (done, total, what) => output.progress(done, total, what),
   });
   const isMissing = statusOf(analysed.problems) === 2;
@@ -87,7 +97,7 @@ async function build({ given, content, out, store, output }: Work, site: Publish
     return 1;
   }
   const { publishTo } = await import("../site/publish.ts");
-  const { pages, swapped } = await publishTo(site, analysed, { base: given.values["base"], store });
+  const { pages, swapped } = await publishTo(site, analysed, { base: given.values["base"], store, spill });
   report(analysed, pages, out, output);
   if (swapped.kept !== undefined) output.message(describeKept(swapped.kept, out));
   return statusOf(analysed.problems);

@@ -127,7 +127,7 @@ async function bundle(folder) {
   return build({
     absWorkingDir: home,
     metafile: true,
-    entryPoints: [join(source, "cli/main.ts"), join(source, "study/worker.ts")],
+    entryPoints: ["cli/main.ts", "study/worker.ts", "site/partworker.ts"].map((file) => join(source, file)),
     outdir: folder,
     outExtension: { ".js": ".mjs" },
     entryNames: "[name]",
@@ -141,7 +141,10 @@ async function bundle(folder) {
     banner: {
       js: 'import { createRequire as ask } from "node:module"; const require = ask(import.meta.url);',
     },
-    define: { translatedWorker: JSON.stringify(join(folder, "worker.mjs")) },
+    define: {
+      translatedWorker: JSON.stringify(join(folder, "worker.mjs")),
+      translatedPartWorker: JSON.stringify(join(folder, "partworker.mjs")),
+    },
     logLevel: "silent",
     write: false,
     plugins: [{ name: "places", setup: keepPlaces }],

@@ -20,9 +20,9 @@ export async function buildSite(
   outDir: string,
   options: BuildOptions = {},
 ): Promise<BuildReport> {
-  const { drafts = false, store, keepOut = [contentDir] } = options;
+  const { drafts = false, store, spill, keepOut = [contentDir] } = options;
   return withOutput(outDir, { ...options, keepOut }, async (output) => {
-    const result = await analyseGallery(contentDir, { drafts, store });
+    const result = await analyseGallery(contentDir, { drafts, store, spill });
     return publishTo(output, result, options);
   });
 }

@@ -2,7 +2,7 @@
 import { formatContent } from "./content.ts";
 import { escapeMarkup } from "./markup.ts";
 import { formatShelfPath } from "./present/shelf.ts";
-import type { SiteView } from "./present/site.ts";
+import { feedLength, type SiteView } from "./present/site.ts";
 import { formatStudyPath } from "./present/status.ts";
 
 /** What a feed says of the gallery. */
@@ -17,9 +17,6 @@ export interface FeedFacts {
 }
 
 type Entry = SiteView["studies"][number];
-
-/** Feeds tell what is new; `studies.json` has all. Our own judgement. */
-export const feedLength = 100;
 
 /** A study without a date has no time, Atom asks for one, and it must not move from build to build. */
 const noTime = "1970-01-01T00:00:00Z";

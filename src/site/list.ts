@@ -5,11 +5,12 @@ import { listAssets, listAssetsFor } from "./assets.ts";
 import { drawingFiles, listCrops, listDrawings, triedFiles } from "./drawings.ts";
 import { fileOf, type SiteFile } from "./file.ts";
 import { listMatrixPicture, listStrip } from "./images.ts";
+import type { Lettering } from "./lettering.ts";
 import { listLinkPictures } from "./linkpicture.ts";
-import { listMachineFiles } from "./machine.ts";
+import { listMachineFiles, listStudyFiles } from "./machine.ts";
 import { templatesDir } from "./pages.ts";
 import { formatHeaders } from "./policy.ts";
-import type { SiteView } from "./present/site.ts";
+import { isIn, type SitePart, type SiteView, wholeSite } from "./present/site.ts";
 import { listSurveyFiles } from "./survey.ts";
 import { listSurveyPicture } from "./surveypicture.ts";
 
@@ -21,15 +22,29 @@ const schemaDirs = [
   path.join(source, "study/schema"),
 ];
 
-/** The files beside the pages, for the gallery that `view` shows; the fonts for `pages` alone where those are all there are. */
+/** The files beside the pages, for the part that `view` shows; fonts with the letters of `lettering` alone where it is given. */
 export async function listFilesBeside(
   result: GalleryResult,
   view: SiteView,
-  pages?: readonly SiteFile[],
+  part: SitePart = wholeSite,
+  lettering?: readonly Lettering[],
+): Promise<readonly SiteFile[]> {
+  const shared = part.isShared ? await listShared(result, view, lettering) : [];
+  return [
+    ...shared,
+    ...result.studies
+      .filter(({ study }) => isIn(part, study.slug))
+      .flatMap((study) => [...listPictures(study, view), ...listStudyFiles(study, result.gallery)]),
+  ];
+}
+
+async function listShared(
+  result: GalleryResult,
+  view: SiteView,
+  lettering: readonly Lettering[] | undefined,
 ): Promise<readonly SiteFile[]> {
   return [
-    ...(pages === undefined ? listAssets(templatesDir) : await listAssetsFor(templatesDir, pages)),
-    ...result.studies.flatMap((study) => listPictures(study, view)),
+    ...(lettering === undefined ? listAssets(templatesDir) : listAssetsFor(templatesDir, lettering)),
     ...listSurveyFiles(result),
     ...listSurveyPicture(view.survey.picture, result.survey ?? { entries: [] }, result.studies),
     ...(await listMachineFiles(result, view, schemaDirs)),

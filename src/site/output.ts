@@ -8,10 +8,10 @@ import { elsewhere, explainAll, OutputError } from "./failure.ts";
 import type { SiteFile } from "./file.ts";
 import type { Holder } from "./holder.ts";
 import { type Lock, LockedError, takeLock } from "./lock.ts";
-import { listForeign } from "./manifest.ts";
+import { listForeign, type ManifestEntry } from "./manifest.ts";
 import { findStanding, repair, type Swapped, swapIn } from "./swap.ts";
 import { clearWorkshop, findPlace, type Kept, makeWorkshop, nameIn, type Place } from "./workshop.ts";
-import { writeFresh } from "./writing.ts";
+import { type WritePart, writeFresh, writeParts } from "./writing.ts";
 
 export interface OutputOptions {
   /** Folders that the site must neither hold nor lie in: the content. */
@@ -29,7 +29,12 @@ export interface Output {
   readonly kept: readonly Kept[];
   /** Makes every file and swaps the whole in. Throws where nothing was changed. */
   publish(files: readonly SiteFile[]): Promise<Swapped>;
+  /** The same for files that `writeAll` writes in parts into a folder. */
+  publishParts(writeAll: WriteAll): Promise<Swapped>;
 }
+
+/** Writes all files of a site into `fresh`, with `write` or in other processes, and says what was written. */
+export type WriteAll = (write: WritePart, fresh: string) => Promise<readonly ManifestEntry[]>;
 
 /** Our own folders: a site in them would be read as source. */
 const ownFolders = ["..", "../../templates"].map((folder) => path.resolve(import.meta.dirname, folder));
@@ -55,7 +60,13 @@ export async function withOutput<T>(
     made = await makeWorkshop(place, disk);
     lock = await takeTurn(outDir, place, disk, options);
     const kept = await repair(place, disk);
-    return await use({ kept, publish: (files) => publish(files, { outDir, place, disk, options, lock }) });
+    const work = { outDir, place, disk, options, lock };
+    return await use({
+      kept,
+      publish: (files) => publish((fresh) => writeFresh(files, fresh, disk), work),
+      publishParts: (writeAll) =>
+        publish((fresh) => writeParts((write) => writeAll(write, fresh), fresh, disk), work),
+    });
   } finally {
     await lock?.release();
     await clearWorkshop(place, made, disk);
@@ -87,11 +98,11 @@ interface Work {
   readonly lock: Lock | undefined;
 }
 
-async function publish(files: readonly SiteFile[], work: Work): Promise<Swapped> {
+async function publish(write: (fresh: string) => Promise<void>, work: Work): Promise<Swapped> {
   const { outDir, place, disk, options, lock } = work;
   const fresh = nameIn(place, "fresh");
   try {
-    await writeFresh(files, fresh, disk);
+    await write(fresh);
     // Once more: files may have come while we were building.
     if (options.isForced !== true) await checkOurs(outDir, place);
     if (lock === undefined || !(await lock.isHeld())) {

@@ -1,12 +1,9 @@
 // Floor 6. An analysed gallery → the published folder: results become views, views pages, and the whole is swapped in.
 import type { GalleryResult } from "../study/result.ts";
+import { mostInMemory, type Spill } from "../study/spill.ts";
 import type { Store } from "../study/store.ts";
-import type { SiteFile } from "./file.ts";
-import { keepPictures } from "./kept.ts";
-import { listFilesBeside } from "./list.ts";
 import { type Output, type OutputOptions, withOutput } from "./output.ts";
-import { renderPages } from "./pages.ts";
-import { presentSite } from "./present/site.ts";
+import { wholeSite } from "./present/site.ts";
 import type { Swapped } from "./swap.ts";
 
 /** What was published, on how many pages, and how it took the place of the site before. */
@@ -22,16 +19,32 @@ export interface PublishOptions {
   readonly base?: string | undefined;
   /** Pictures that were made before. */
   readonly store?: Store | undefined;
+  /** Holds the results of a gallery that is too large for one process. */
+  readonly spill?: Spill | undefined;
+  /** Most studies that one process publishes. */
+  readonly chunk?: number;
 }
 
 /** Publishes an analysed gallery to `output`. Throws what `Output.publish` throws. */
 export async function publishTo(
   output: Output,
   result: GalleryResult,
-  { base, store }: PublishOptions = {},
+  { base, store, spill, chunk = mostInMemory }: PublishOptions = {},
 ): Promise<BuildReport> {
-  const { files, pages } = await listSite(result, base);
-  return { result, pages, swapped: await output.publish(keepPictures(files, store)) };
+  if (spill !== undefined && result.studies.length > chunk) {
+    const { publishChunks } = await import("./chunk.ts");
+    let pages = 0;
+    const swapped = await output.publishParts(async (_, fresh) => {
+      const written = await publishChunks(result, { base, store, spill, chunk, fresh });
+      pages = written.pages;
+      return written.entries;
+    });
+    return { result, pages, swapped };
+  }
+  // Loaded where it is needed: Eleventy and the drawing of pictures take their memory.
+  const { listPart } = await import("./part.ts");
+  const { files, pages } = await listPart(result, { base, store }, wholeSite);
+  return { result, pages, swapped: await output.publish(files) };
 }
 
 /**
@@ -45,14 +58,4 @@ export async function publishGallery(
   options: OutputOptions & PublishOptions,
 ): Promise<BuildReport> {
   return withOutput(outDir, options, (output) => publishTo(output, result, options));
-}
-
-/** Returns every file of the site, the pages first, and how many pages there are. */
-export async function listSite(
-  result: GalleryResult,
-  base?: string,
-): Promise<{ readonly files: readonly SiteFile[]; readonly pages: number }> {
-  const view = presentSite(result, base);
-  const pages = await renderPages(view);
-  return { files: [...pages, ...(await listFilesBeside(result, view, pages))], pages: pages.length };
 }

@@ -16,20 +16,49 @@ const madeAtOnce = 3;
  * another by the case of its letters only; where a file is not on the disk as it was made; and what `make` throws.
  */
 export async function writeFresh(files: readonly SiteFile[], fresh: string, disk: Disk): Promise<void> {
-  const folders = checkPaths(files.map((file) => file.path));
+  checkPaths(files.map((file) => file.path));
+  await writeParts((write) => write(files), fresh, disk);
+}
+
+/**
+ * The same for a site whose files come in parts: `writeAll` hands each part to `write`, or has another process do it, and
+ * returns what was written.
+ */
+export async function writeParts(
+  writeAll: (write: WritePart) => Promise<readonly ManifestEntry[]>,
+  fresh: string,
+  disk: Disk,
+): Promise<void> {
   await disk.makeFolder(fresh);
-  for (const folder of folders) await disk.makeFolder(path.join(fresh, folder));
-  const entries: ManifestEntry[] = [];
-  for await (const [file, bytes] of makeAhead(files)) {
-    entries.push(describeFile(file.path, bytes));
-    await disk.write(path.join(fresh, file.path), bytes);
-  }
+  const entries = await writeAll((files) => writePart(files, fresh, disk));
+  const folders = checkPaths(entries.map((entry) => entry.path));
   const manifest = formatManifest(entries);
   await disk.write(path.join(fresh, manifestName), manifest);
   await checkWritten(fresh, [...entries, describeFile(manifestName, manifest)], disk);
   // The innermost first: a folder is safe once what it names is.
   for (const folder of [...folders].reverse()) await disk.flush(path.join(fresh, folder));
   await disk.flush(fresh);
+}
+
+/** Writes files of a site, and says what was written. */
+export type WritePart = (files: readonly SiteFile[]) => Promise<readonly ManifestEntry[]>;
+
+/** Makes files in the folder `fresh`, which is there, as may be folders that another part needed. */
+export async function writePart(
+  files: readonly SiteFile[],
+  fresh: string,
+  disk: Disk,
+): Promise<readonly ManifestEntry[]> {
+  for (const folder of checkPaths(files.map((file) => file.path)))
+    await disk.makeFolder(path.join(fresh, folder)).catch((error: NodeJS.ErrnoException) => {
+      if (error.code !== "EEXIST") throw error;
+    });
+  const entries: ManifestEntry[] = [];
+  for await (const [file, bytes] of makeAhead(files)) {
+    entries.push(describeFile(file.path, bytes));
+    await disk.write(path.join(fresh, file.path), bytes);
+  }
+  return entries;
 }
 
 /** Makes the files in their order, some while those before are written: a picture waits for its encoder most of the time. */
@@ -76,7 +105,8 @@ export function checkPaths(paths: readonly string[]): readonly string[] {
 async function checkWritten(fresh: string, entries: readonly ManifestEntry[], disk: Disk): Promise<void> {
   const wanted = entries.map((entry) => entry.path).sort();
   const found = await listFiles(fresh);
-  const odd = [...wanted, ...found].find((file) => !wanted.includes(file) || !found.includes(file));
+  const [asked, there] = [new Set(wanted), new Set(found)];
+  const odd = [...wanted, ...found].find((file) => !asked.has(file) || !there.has(file));
   if (odd !== undefined) throw new Error(`${odd} is not where it was written, or was not written`);
   const waiting = [...entries];
   const check = async (): Promise<void> => {

@@ -4,10 +4,13 @@ import type { FlagGrid } from "../measure/likeness.ts";
 import type { Problem } from "../problem/problem.ts";
 import { compareRedesign, type KnownFlag } from "./alike.ts";
 import { catchFault } from "./fault.ts";
+import { fingerprint } from "./fingerprint.ts";
 import { pathOfOriginal } from "./original.ts";
 import type { FlagOutcome } from "./overview.ts";
-import type { Line } from "./pool.ts";
+import { defaultLimits, type Line } from "./pool.ts";
+import { runOrdered } from "./queue.ts";
 import type { StudyResult } from "./result.ts";
+import { addLikeness } from "./spill.ts";
 
 /** Both flags of one study. */
 interface Pair {
@@ -33,22 +36,16 @@ export async function compareAll(
     const bytes = new TextEncoder().encode(svg);
     return (await catchFault(file, () => pool.run("grid", file, { file, bytes, cloth }))).value;
   };
-  const pairs = await Promise.all(
-    studies.map(async (result): Promise<Pair | undefined> => {
-      const file = result.study.originalFile;
-      const [original, redesign] = await Promise.all([
-        gridOf(file, result.drawings.original),
-        gridOf(file, result.drawings.redesign),
-      ]);
-      return original === undefined || redesign === undefined ? undefined : { result, original, redesign };
-    }),
-  );
-  const plain = await Promise.all(
-    flags.map(async ({ file, outcome: { value } }) => ({
-      file,
-      grid: value === undefined ? undefined : await gridOf(file, value.drawing),
-    })),
-  );
+  const pairs = await mapSome(studies, async (result): Promise<Pair | undefined> => {
+    const file = result.study.originalFile;
+    const { original: first, redesign: second } = result.drawings;
+    const [original, redesign] = await Promise.all([gridOf(file, first), gridOf(file, second)]);
+    return original === undefined || redesign === undefined ? undefined : { result, original, redesign };
+  });
+  const plain = await mapSome(flags, async ({ file, outcome: { value } }) => ({
+    file,
+    grid: value === undefined ? undefined : await gridOf(file, value.drawing),
+  }));
   const homes = findHomes(studies);
   const known = [
     ...listKnown(
@@ -66,9 +63,21 @@ export async function compareAll(
     if (pair === undefined) return result;
     const { likeness, problems: own } = compareRedesign(result.study, pair, known, homes.get(result));
     problems.push(...own);
-    return likeness.compared === 0 ? result : { ...result, likeness };
+    return likeness.compared === 0 ? result : addLikeness(result, likeness);
   });
   return { studies: compared, problems };
+}
+
+/** A few more than there are processes at once: what waits in line holds its drawing. */
+async function mapSome<A, B>(items: readonly A[], work: (item: A) => Promise<B>): Promise<readonly B[]> {
+  const done: B[] = [];
+  await runOrdered(
+    items,
+    2 * defaultLimits.size + 2,
+    async (item) => [await work(item)] as const,
+    ([one]) => done.push(one),
+  );
+  return done;
 }
 
 /** The path of each study's original, or that of the first study with just the same drawing: `new` copies it for each. */
@@ -76,7 +85,7 @@ function findHomes(studies: readonly StudyResult[]): ReadonlyMap<StudyResult, st
   const first = new Map<string, string>();
   return new Map(
     studies.map((result) => {
-      const text = result.drawings.original;
+      const text = fingerprint(result.drawings.original);
       const home = first.get(text) ?? pathOfOriginal(result.study);
       first.set(text, home);
       return [result, home] as const;

@@ -10,7 +10,9 @@ import { surveyGallery } from "./overview.ts";
 import { type Line, Pool } from "./pool.ts";
 import { checkProse } from "./prose.ts";
 import { compareAll } from "./proximity.ts";
+import { runOrdered } from "./queue.ts";
 import type { GalleryResult, StudyResult } from "./result.ts";
+import { mostInMemory, type Spill } from "./spill.ts";
 import type { Store } from "./store.ts";
 import type { Gallery, Study } from "./study.ts";
 
@@ -21,6 +23,8 @@ export interface RunOptions {
   readonly store?: Store | undefined;
   /** Does the work instead of a pool of its own. */
   readonly line?: Line;
+  /** Takes what only a study's own pages need, of a gallery with more than {@link mostInMemory} studies. */
+  readonly spill?: Spill | undefined;
   /** The slug of the study that is measured before any other is begun. */
   readonly first?: string | undefined;
   /** Hears of each study as soon as it is measured, before its options are ranked: undefined for one that is left out. */
@@ -28,6 +32,9 @@ export interface RunOptions {
   /** Hears how many studies are computed, of how many; then the same of the flags beside them. */
   readonly onProgress?: (done: number, total: number, what: "studies" | "flags") => void;
 }
+
+/** Studies whose drawings are read before it is their turn: so many are first measured, then ranked. */
+const readAhead = 64;
 
 /** A computed gallery. `leftOut` names the folders of studies/ that have an error, sorted. */
 export interface AnalysedGallery extends GalleryResult {
@@ -65,7 +72,7 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
   return { gallery, studies: compared, survey, leftOut, problems: found.sort(compareProblems) };
 }
 
-function analyseAll(
+async function analyseAll(
   pool: Line,
   studies: readonly Study[],
   loaded: LoadedGallery,
@@ -79,19 +86,23 @@ function analyseAll(
   });
   const isFirst = ({ slug }: Study): boolean => slug === options.first;
   if (!studies.some(isFirst)) begin();
-  return Promise.all(
-    studies.map(async (study) => {
-      if (!isFirst(study)) await isFirstMeasured;
-      const outcome = await analyse(pool, study, loaded.gallery, (result) => {
-        left -= 1;
-        options.onMeasured?.(result, loaded, left);
-        begin();
-      }).finally(begin);
-      done += 1;
-      options.onProgress?.(done, studies.length, "studies");
-      return outcome;
-    }),
-  );
+  const spill = studies.length > mostInMemory ? options.spill : undefined;
+  const work = async (study: Study): Promise<Outcome<StudyResult>> => {
+    if (!isFirst(study)) await isFirstMeasured;
+    const { value, problems } = await analyse(pool, study, loaded.gallery, (result) => {
+      left -= 1;
+      options.onMeasured?.(result, loaded, left);
+      begin();
+    }).finally(begin);
+    done += 1;
+    options.onProgress?.(done, studies.length, "studies");
+    return { value: value && spill ? await spill.put(value) : value, problems };
+  };
+  const outcomes = new Map<Study, Outcome<StudyResult>>();
+  const firstOnes = [...studies.filter(isFirst), ...studies.filter((study) => !isFirst(study))];
+  const measure = async (study: Study): Promise<void> => void outcomes.set(study, await work(study));
+  await runOrdered(firstOnes, readAhead, measure, () => undefined);
+  return studies.flatMap((study) => outcomes.get(study) ?? []);
 }
 
 async function analyse(

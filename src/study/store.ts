@@ -40,7 +40,8 @@ export async function openStore(options: StoreOptions): Promise<Store | undefine
 // Who can write here? Whoever made the working folder, such as a stranger whose pull request is checked out and carries
 // a `.cache`; and what is read here is published. So an entry opens only with a secret that lies in the user's home.
 export class Store {
-  private readonly options: StoreOptions;
+  /** With them another process opens the same store. */
+  readonly options: StoreOptions;
   private readonly secret: Uint8Array;
   private readonly writing = new Set<Promise<void>>();
   private failures = 0;

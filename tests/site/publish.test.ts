@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { SiteFile } from "../../src/site/file.ts";
-import { listSite } from "../../src/site/publish.ts";
+import { listPart } from "../../src/site/part.ts";
+import { wholeSite } from "../../src/site/present/site.ts";
 import { checkPaths } from "../../src/site/writing.ts";
 import { emptyGallery, oddGallery } from "../browser/gallery.ts";
 import { galleryResult } from "./sample.ts";
@@ -13,7 +14,7 @@ describe.each([
   let files: readonly SiteFile[];
   let pages: readonly (readonly [path: string, html: string])[];
   beforeAll(async () => {
-    const site = await listSite(gallery, "/");
+    const site = await listPart(gallery, { base: "/" }, wholeSite);
     files = site.files;
     pages = await Promise.all(
       site.files.slice(0, site.pages).map(async (file) => [file.path, String(await file.make())] as const),

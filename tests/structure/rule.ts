@@ -21,6 +21,7 @@ const doors: Readonly<Record<string, readonly string[]>> = {
     "src/study/memory.ts",
     "src/study/edition.ts",
     "src/study/seal.ts",
+    "src/study/spill.ts",
     "src/study/store.ts",
     "src/study/sweep.ts",
     "src/site/",

@@ -68,16 +68,21 @@ export interface Sibling {
 
 const none = "–";
 
-/** The pages of all edges of `results`, study by study, longest edge first. */
+/** Other studies that an edge page names. Our own judgement: more are a list, and no comparison. */
+const mostElsewhere = 24;
+
+/** The pages of all edges of `own`, study by study, longest edge first; `results` are all studies of the gallery. */
 export function presentEdgePages(
   results: readonly StudyResult[],
   gallery: Gallery,
   format: Format,
+  own: readonly StudyResult[] = results,
 ): readonly EdgePage[] {
-  return results.flatMap((result) => {
+  const namesakes = indexNames(results);
+  return own.flatMap((result) => {
     const place = placeEdges(result.study.slug, result.comparison);
     return result.comparison.edges.map((edge, index) =>
-      presentEdgePage({ result, edge, index, place, results }, gallery, format),
+      presentEdgePage({ result, edge, index, place, namesakes }, gallery, format),
     );
   });
 }
@@ -87,8 +92,11 @@ interface Subject {
   readonly edge: ComparedEdge;
   readonly index: number;
   readonly place: PlaceEdge;
-  readonly results: readonly StudyResult[];
+  readonly namesakes: Namesakes;
 }
+
+/** Studies with an edge of these two names, by the names, in the order of the front page. */
+type Namesakes = ReadonlyMap<string, ReadonlySet<StudyResult>>;
 
 function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): EdgePage {
   const { result, edge, index, place } = subject;
@@ -235,11 +243,24 @@ function listNumbers(numbers: readonly SummaryRow[]): readonly string[] {
   return numbers.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
 }
 
-/** Edges of the other studies whose original has the same two names, in the order of the front page. */
-function findElsewhere({ result, edge, results }: Subject, link: Linker, format: Format): Elsewhere[] {
+function indexNames(results: readonly StudyResult[]): Namesakes {
+  const found = new Map<string, Set<StudyResult>>();
+  for (const result of results)
+    for (const edge of result.comparison.edges) {
+      const key = nameKey(edge, result.comparison);
+      const known = found.get(key);
+      if (known === undefined) found.set(key, new Set([result]));
+      else if (known.size <= mostElsewhere) known.add(result);
+    }
+  return found;
+}
+
+/** Edges of the other studies whose original has the same two names, in the order of the front page; the first few. */
+function findElsewhere({ result, edge, namesakes }: Subject, link: Linker, format: Format): Elsewhere[] {
   const asked = nameKey(edge, result.comparison);
-  return results
+  return [...(namesakes.get(asked) ?? [])]
     .filter((other) => other !== result)
+    .slice(0, mostElsewhere)
     .flatMap(({ study, comparison }) => {
       const place = placeEdges(study.slug, comparison);
       return comparison.edges

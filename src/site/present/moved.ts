@@ -27,16 +27,17 @@ interface Landing {
 
 /**
  * Returns a page for every old address of the published studies, and of each of their edges: what points at a comparison
- * goes on pointing at it. `edges` are the edge pages of the gallery.
+ * goes on pointing at it. `own` are the studies to lead to, of all `results`, and `edges` their edge pages.
  */
 export function presentMoved(
   results: readonly StudyResult[],
   edges: readonly Pick<EdgePage, "slug" | "folder" | "title" | "study">[],
   gallery: Gallery,
   format: Format,
+  own: readonly StudyResult[] = results,
 ): readonly MovedPage[] {
   const landings: readonly Landing[] = [
-    ...results.map(({ study: { slug, title } }) => ({
+    ...own.map(({ study: { slug, title } }) => ({
       slug,
       title,
       folder: formatStudyPath(slug).slice(1, -1),

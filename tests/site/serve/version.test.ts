@@ -3,7 +3,8 @@
 import { join } from "node:path";
 import { expect, test, vi } from "vitest";
 import { templatesDir } from "../../../src/site/pages.ts";
-import { listSite } from "../../../src/site/publish.ts";
+import { listPart } from "../../../src/site/part.ts";
+import { wholeSite } from "../../../src/site/present/site.ts";
 import { undressPage } from "../../../src/site/serve/dress.ts";
 import { loadTemplates } from "../../../src/site/serve/templates.ts";
 import { Version } from "../../../src/site/serve/version.ts";
@@ -34,7 +35,7 @@ const withoutFaces = (sheet: Buffer): Buffer =>
 
 test("the demo: each file over HTTP, and none that is not built; pictures of two studies", async () => {
   const content = join(import.meta.dirname, "../../../content");
-  const { files } = await listSite(await analyseGallery(content), "/");
+  const { files } = await listPart(await analyseGallery(content), { base: "/" }, wholeSite);
   const served = await serve(content);
   const isPicture = (path: string): boolean => /^studies\/.*\.png$/.test(path);
   const drawn = new Set(["kedgeport", "lockmouth"]);
@@ -59,7 +60,7 @@ test("the demo: each file over HTTP, and none that is not built; pictures of two
 });
 
 test("has the files of the built site and, but for fonts, no others", async () => {
-  const { files } = await listSite(sample, "/");
+  const { files } = await listPart(sample, { base: "/" }, wholeSite);
   const built = files.map(({ path }) => path).sort();
   const served = [...new Set(await make(sample).listPaths())].sort();
   expect(served.filter((path) => built.includes(path))).toEqual(built);
