@@ -25,6 +25,8 @@ declare module "@11ty/eleventy" {
     constructor(input: string, output: string, options: Options);
     disableLogger(): void;
     write(): Promise<unknown>;
-    toJSON(): Promise<readonly { readonly outputPath: string; readonly content: string }[]>;
+    toJSON(): Promise<
+      readonly { readonly inputPath: string; readonly outputPath: string; readonly content: string }[]
+    >;
   }
 }

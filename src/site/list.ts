@@ -48,7 +48,12 @@ async function listShared(
     ...listSurveyFiles(result),
     ...listSurveyPicture(view.survey.picture, result.survey ?? { entries: [] }, result.studies),
     ...(await listMachineFiles(result, view, schemaDirs)),
-    fileOf("_headers", () => formatHeaders([...drawingFiles, triedFiles])),
+    fileOf("_headers", () =>
+      formatHeaders(
+        [...drawingFiles, triedFiles],
+        view.shelves.some(({ pages }) => pages) || view.shelfIndexes.some(({ pages }) => pages),
+      ),
+    ),
   ];
 }
 

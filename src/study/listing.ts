@@ -29,13 +29,19 @@ export function checkStudyFolders(
   entries: readonly Entry[],
 ): { slugs: string[]; problems: Problem[] } {
   const taken = entries.map((entry) => entry.name);
+  const byFold = new Map<string, string[]>();
+  for (const name of taken) {
+    const alike = byFold.get(foldName(name));
+    if (alike === undefined) byFold.set(foldName(name), [name]);
+    else alike.push(name);
+  }
   const slugs: string[] = [];
   const problems: Problem[] = [];
   const sorted = [...entries].sort((a, b) => compareText(a.name, b.name));
   for (const entry of sorted) {
     const file = `${folder}/${entry.name}`;
     if (leftovers.includes(entry.name) || isEditorFile(entry.name)) continue;
-    const twins = taken.filter((name) => name !== entry.name && foldName(name) === foldName(entry.name));
+    const twins = (byFold.get(foldName(entry.name)) ?? []).filter((name) => name !== entry.name);
     if (twins.length > 0) problems.push(sameName(file, entry.name, twins, "none of them is published"));
     else if (entry.kind === "link") problems.push(linkProblem(file));
     else if (entry.kind !== "folder") problems.push(looseFile(file, entry.name));

@@ -9,6 +9,7 @@ import {
   studiesMissing,
   studyMissing,
 } from "./absent.ts";
+import { keepWithin } from "./budget.ts";
 import { findFolderFailure, kindOf, readFolder, readRegular } from "./disk.ts";
 import {
   describeDrawingFailure,
@@ -42,7 +43,7 @@ export interface LoadedGallery {
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `checkStudyFolders`, `checkStudyFiles`, `parseStudy` and `findClashes`.
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy` and `findClashes`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
@@ -62,8 +63,9 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
     return { ...none, problems: [...problems, problem] };
   }
 
-  const listing = checkStudyFolders(folder, entries);
-  const found = [...problems, ...listing.problems];
+  const within = keepWithin(folder, entries, "folders");
+  const listing = checkStudyFolders(folder, within.entries);
+  const found = [...problems, ...within.problems, ...listing.problems];
   const studies: Study[] = [];
   for (const slug of listing.slugs) {
     const { value, problems: more } = await loadStudy(root, shown, slug, gallery.palette);
@@ -154,6 +156,8 @@ async function loadStudy(
     return fail([describeFolderFailure(folder, failure)]);
   }
 
+  const { problems: excess } = keepWithin(folder, entries, "files");
+  if (excess.length > 0) return fail(excess);
   const listing = checkStudyFiles(folder, entries);
   const has = (name: string) => entries.some((entry) => entry.name === name);
   const name = has("study.yaml") && !has("study.md") ? "study.yaml" : "study.md";

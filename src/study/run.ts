@@ -1,6 +1,7 @@
 // Floor 5. The whole gallery: every study loaded and computed; a bad one is left out and named, the rest go on.
 import { compareProblems, hasError, type Outcome, type Problem } from "../problem/problem.ts";
 import { drawingChanged } from "./absent.ts";
+import { budget, outOfTime } from "./budget.ts";
 import { type Ground, gridCollection, measureFlags } from "./collection.ts";
 import type { GallerySurvey } from "./entry.ts";
 import { catchFault } from "./fault.ts";
@@ -19,6 +20,8 @@ import type { Gallery, Study } from "./study.ts";
 export interface RunOptions {
   /** Computes studies with the status draft too. */
   readonly drafts?: boolean;
+  /** Minutes after which no study is begun any more; default those of the budget. */
+  readonly minutes?: number;
   /** Keeps measurements, so that none is made twice. */
   readonly store?: Store | undefined;
   /** Does the work instead of a pool of its own. */
@@ -100,9 +103,16 @@ async function analyseAll(
   };
   const outcomes = new Map<Study, Outcome<StudyResult>>();
   const firstOnes = [...studies.filter(isFirst), ...studies.filter((study) => !isFirst(study))];
-  const measure = async (study: Study): Promise<void> => void outcomes.set(study, await work(study));
+  const { minutes = budget.minutes } = options;
+  const end = performance.now() + 60_000 * minutes;
+  const late: Study[] = [];
+  const measure = async (study: Study): Promise<void> => {
+    if (performance.now() < end) outcomes.set(study, await work(study));
+    else late.push(study);
+  };
   await runOrdered(firstOnes, readAhead, measure, () => undefined);
-  return studies.flatMap((study) => outcomes.get(study) ?? []);
+  const told = late.length === 0 ? [] : [{ value: undefined, problems: [outOfTime(late, minutes)] }];
+  return [...studies.flatMap((study) => outcomes.get(study) ?? []), ...told];
 }
 
 async function analyse(

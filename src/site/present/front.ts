@@ -9,6 +9,7 @@ import type { Format } from "./format.ts";
 import { type GainView, presentGain } from "./gain.ts";
 import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
+import { mostOnPage } from "./paging.ts";
 import { recordGallery } from "./record.ts";
 import { countStudies } from "./shelf.ts";
 import { linkShelves, presentShelfGroups, type ShelfGroup, type ShelfLink } from "./shelfindex.ts";
@@ -65,14 +66,17 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
     title: gallery.title,
     description: gallery.description,
     count,
-    cards: studies.map((study) => presentCard(study, link, format)),
+    cards: studies.slice(0, mostOnPage).map((study) => presentCard(study, link, format)),
     gain: presentGain(studies, link, format),
-    finder: studies.length < 2 ? undefined : presentFinder(studies, count, link, format),
+    finder:
+      studies.length < 2
+        ? undefined
+        : presentFinder(studies.slice(0, mostOnPage), studies.length, link, format),
     shelves: presentShelfGroups(studies, link, format),
   };
 }
 
-function presentFinder(studies: readonly StudyResult[], count: string, link: Linker, format: Format): Finder {
+function presentFinder(studies: readonly StudyResult[], all: number, link: Linker, format: Format): Finder {
   const fromShelf = ({ slug, name }: ShelfLink) => ({ value: slug, text: name });
   const choices: Finder["choices"] = [
     {
@@ -106,6 +110,9 @@ function presentFinder(studies: readonly StudyResult[], count: string, link: Lin
       { value: "unclear", text: "Least clear redesign first" },
       { value: "title", text: "By title" },
     ],
-    found: `# of ${count}`,
+    found:
+      studies.length === all
+        ? `# of ${countStudies(all, format)}`
+        : `# of the ${format.number(studies.length, 0)} listed here`,
   };
 }

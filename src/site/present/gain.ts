@@ -2,6 +2,7 @@
 import type { StudyResult } from "../../study/result.ts";
 import type { Linker } from "../address.ts";
 import type { Format } from "./format.ts";
+import { listPath, mostOnPage } from "./paging.ts";
 import { countStudies } from "./shelf.ts";
 import { formatStudyPath } from "./status.ts";
 
@@ -13,6 +14,8 @@ export interface GainView {
   readonly rows: readonly GainRow[];
   readonly rest: readonly GainRow[];
   readonly restLabel: string;
+  /** Where the studies are that the chart leaves out; undefined where it has all. */
+  readonly others: { readonly text: string; readonly address: string } | undefined;
   readonly ticks: readonly { readonly x: number; readonly text: string }[];
   readonly width: number;
 }
@@ -35,6 +38,8 @@ const width = 100;
 const mostRows = 24;
 /** Within the prose of a study, which is about that study first. */
 const mostRowsInProse = 8;
+/** Rows with those that open on demand (our own judgement): more are pages, to which the front page leads. */
+const mostListed = { front: mostOnPage, prose: 48 };
 
 /**
  * The chart, or undefined where no study has an edge. `own` is the slug of the study whose prose asks for it: its row
@@ -51,15 +56,27 @@ export function presentGain(
   const most = own === undefined ? mostRows : mostRowsInProse;
   const ownAt = all.findIndex(({ slug }) => slug === own);
   const isShown = (index: number) => (ownAt < most ? index < most : index < most - 1 || index === ownAt);
-  const rest = all.filter((_, index) => !isShown(index));
+  const hidden = all.filter((_, index) => !isShown(index));
+  const rest = hidden.slice(0, (own === undefined ? mostListed.front : mostListed.prose) - most);
+  const left = hidden.length - rest.length;
   return {
     title: "What each change does to clarity",
     description: describeGain(all, ownAt, format),
     rows: all.filter((_, index) => isShown(index)),
     rest,
     restLabel: `${format.number(rest.length, 0)} more`,
+    others: left === 0 ? undefined : presentOthers(left, results.length, link, format),
     ticks: [0, 50, 100].map((clarity) => ({ x: placeClarity(clarity), text: format.percent(clarity) })),
     width,
+  };
+}
+
+/** A list of all is there where the front page cannot show them. */
+function presentOthers(left: number, all: number, link: Linker, format: Format): GainView["others"] {
+  const isListed = all > mostOnPage;
+  return {
+    text: `The other ${countStudies(left, format)} are ${isListed ? "in the list of all" : "on the front page"}`,
+    address: link(isListed ? listPath : "/"),
   };
 }
 

@@ -67,9 +67,12 @@ export function presentSite(
     gallery,
     format,
   );
+  // What shows the gallery as a whole is made where it is asked for: in every part it would be as long again.
+  const shared: GalleryResult = part.isShared ? result : { gallery, studies: [], problems: [] };
+  const all = orderStudies(shared.studies);
   const edges = presentEdgePages(ordered, gallery, format, own);
   return {
-    front: presentFront(result, format),
+    front: presentFront(shared, format),
     studies,
     edges,
     news:
@@ -78,11 +81,11 @@ export function presentSite(
         : part.isShared
           ? ordered.slice(0, feedLength).map(present)
           : [],
-    shelves: presentShelves(ordered, gallery, format),
-    shelfIndexes: presentShelfIndexes(ordered, gallery, format),
+    shelves: presentShelves(all, gallery, format),
+    shelfIndexes: presentShelfIndexes(all, gallery, format),
     moved: presentMoved(ordered, edges, gallery, format, own),
-    survey: presentSurvey(result, format),
-    method: presentMethod(result, format),
+    survey: presentSurvey(shared, format),
+    method: presentMethod(shared, format),
     rules: presentRules(gallery, format),
     missing: { frame: missing },
   };

@@ -41,6 +41,19 @@ test("a long list opens on demand, and nothing of it is lost", () => {
   expect([gain?.rows.length, gain?.rest.length, gain?.restLabel]).toEqual([24, 6, "6 more"]);
 });
 
+test("beyond two hundred studies the chart leads to the list of all; in prose beyond four dozen", () => {
+  const many = Array.from({ length: 203 }, (_, index) => moved(`s${index}`, [0, (100 * index) / 203]));
+  const gain = presentGain(many, linkFrom("/"), format);
+  expect([gain?.rows.length, gain?.rest.length]).toEqual([24, 176]);
+  expect(gain?.others).toEqual({ text: "The other 3 studies are in the list of all", address: "list/" });
+  expect(presentGain(many.slice(3), linkFrom("/"), format)?.others).toBeUndefined();
+  const inProse = presentGain(many, linkFrom("/studies/s0/"), format, "s0");
+  expect([inProse?.rows.length, inProse?.rest.length]).toEqual([8, 40]);
+  expect(inProse?.others?.text).toBe("The other 155 studies are in the list of all");
+  const fewer = presentGain(many.slice(0, 60), linkFrom("/studies/s0/"), format, "s0");
+  expect(fewer?.others).toEqual({ text: "The other 12 studies are on the front page", address: "../../" });
+});
+
 test("without an edge there is nothing to draw", () => {
   expect(presentGain([moved("none", [null, null])], linkFrom("/"), format)).toBeUndefined();
 });
