@@ -32,9 +32,18 @@ export async function compareAll(
   collection: readonly KnownFlag[],
   cloth: Cloth,
 ): Promise<{ readonly studies: readonly StudyResult[]; readonly problems: readonly Problem[] }> {
-  const gridOf = async (file: string, svg: string): Promise<FlagGrid | undefined> => {
+  // Studies of one flag share its grid: it is made once and held once.
+  const grids = new Map<string, Promise<FlagGrid | undefined>>();
+  const gridOf = (file: string, svg: string): Promise<FlagGrid | undefined> => {
+    const key = fingerprint(svg);
+    const known = grids.get(key);
+    if (known !== undefined) return known;
     const bytes = new TextEncoder().encode(svg);
-    return (await catchFault(file, () => pool.run("grid", file, { file, bytes, cloth }))).value;
+    const made = catchFault(file, () => pool.run("grid", file, { file, bytes, cloth })).then(
+      ({ value }) => value,
+    );
+    grids.set(key, made);
+    return made;
   };
   const pairs = await mapSome(studies, async (result): Promise<Pair | undefined> => {
     const file = result.study.originalFile;
@@ -58,13 +67,19 @@ export async function compareAll(
     ...collection,
   ];
   const problems: Problem[] = [];
-  const compared = studies.map((result, index) => {
+  const compared: StudyResult[] = [];
+  for (const [index, result] of studies.entries()) {
+    // Whoever holds the published folder has to give a sign from time to time.
+    if (index % 16 === 15) await new Promise((resolve) => setImmediate(resolve));
     const pair = pairs[index];
-    if (pair === undefined) return result;
+    if (pair === undefined) {
+      compared.push(result);
+      continue;
+    }
     const { likeness, problems: own } = compareRedesign(result.study, pair, known, homes.get(result));
     problems.push(...own);
-    return likeness.compared === 0 ? result : addLikeness(result, likeness);
-  });
+    compared.push(likeness.compared === 0 ? result : addLikeness(result, likeness));
+  }
   return { studies: compared, problems };
 }
 
