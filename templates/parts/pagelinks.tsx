@@ -7,7 +7,7 @@ import type { PagesView } from "../../src/site/present/paging.ts";
 /** Where this page stands, and the ways to the others. */
 export function PageLinks({ pages }: { pages: PagesView }): JSX.Element {
   return (
-    <nav aria-label="Pages of this list">
+    <nav class="pages" aria-label="Pages of this list">
       <p class="count">
         {pages.label}
         {pages.previous && (
