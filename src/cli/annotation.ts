@@ -26,13 +26,26 @@ export function formatAnnotations(problems: readonly Problem[], env: Env, folder
 
 /**
  * Returns `text` so that the runner takes none of its lines for a command: where one could be, commands are stopped before
- * it and started again after it. `token` must be a word nobody can guess.
+ * it and started again after it, or, in JSON, which has to stay JSON, its sign is written as an escape. `token` must be a
+ * word nobody can guess.
  *
  * Source: GitHub's documentation, workflow commands for GitHub Actions, “Stopping and starting workflow commands”.
  */
 export function guardText(text: string, token: string): string {
   // The second form, older and no longer documented, may begin anywhere in a line (from memory).
-  return /^\s*::|##\[/m.test(text) ? `::stop-commands::${token}\n${text}\n::${token}::` : text;
+  const isCommand = (line: string) => line.trimStart().startsWith("::") || line.includes("##[");
+  if (isJson(text)) return text.replaceAll("##[", "#\\u0023[");
+  return text.split(/[\r\n]/).some(isCommand) ? `::stop-commands::${token}\n${text}\n::${token}::` : text;
+}
+
+function isJson(text: string): boolean {
+  if (!/^[{[]/.test(text)) return false;
+  try {
+    JSON.parse(text);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 function formatAnnotation(

@@ -9,13 +9,12 @@ import type { Output as PublishedFolder } from "../site/output.ts";
 import type { Kept } from "../site/workshop.ts";
 import type { StudyResult } from "../study/result.ts";
 import type { AnalysedGallery } from "../study/run.ts";
-import { Spill } from "../study/spill.ts";
 import type { Store } from "../study/store.ts";
 import { openCache } from "./cache.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
 import { sweepLeavings } from "./leavings.ts";
 import { findContent, listKeepOut } from "./place.ts";
-import { count, countProblems, statusOf } from "./status.ts";
+import { count, countProblems, statusOfGallery } from "./status.ts";
 import { formatTable } from "./table.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {
@@ -29,7 +28,6 @@ export async function run(given: Given, output: Output): Promise<number> {
   }
   await sweepLeavings(content);
   const store = await openCache(given, content);
-  const spill = new Spill();
   const { withOutput, OutputError } = await importOutput();
   const options = {
     keepOut: listKeepOut(content, out),
@@ -40,15 +38,12 @@ export async function run(given: Given, output: Output): Promise<number> {
       ),
   };
   try {
-    return await withOutput(out, options, (site) =>
-      build({ given, content, out, store, spill, output }, site),
-    );
+    return await withOutput(out, options, (site) => build({ given, content, out, store, output }, site));
   } catch (error) {
     if (error instanceof OutputError) throw new UsageError(error.message, error.hint);
     throw error;
   } finally {
     await store?.close();
-    await spill.remove();
   }
 }
 
@@ -66,41 +61,58 @@ interface Work {
   readonly content: string;
   readonly out: string;
   readonly store: Store | undefined;
-  readonly spill: Spill;
   readonly output: Output;
 }
 
 /** Does the work while nobody else works on the published folder, and returns the exit status. */
-async function build(
-  { given, content, out, store, spill, output }: Work,
-  site: PublishedFolder,
-): Promise<number> {
+async function build({ given, content, out, store, output }: Work, site: PublishedFolder): Promise<number> {
   for (const kept of site.kept) output.message(`${describeKept(kept, out)}\n`);
-  const { analyseGallery } = await import("../study/run.ts");
-  const analysed = await analyseGallery(content, {
-    drafts: given.switches.has("drafts"),
-    store,
-    spill,
-    onProgress: (done, total, what) => output.progress(done, total, what),
-  });
-  const isMissing = statusOf(analysed.problems) === 2;
-  const isStrict = given.switches.has("strict");
-  if (isMissing || (isStrict && analysed.problems.length > 0)) {
-    output.message(formatProblems(analysed.problems));
-    output.message(`\nNothing was published: ${countProblems(analysed.problems)}.`);
-    return statusOf(analysed.problems, isStrict);
+  const [{ analyseGallery }, { openPool }] = await Promise.all([
+    import("../study/run.ts"),
+    import("../site/draw.ts"),
+  ]);
+  const line = openPool({}, store);
+  try {
+    const analysed = await analyseGallery(content, {
+      drafts: given.switches.has("drafts"),
+      line,
+      onProgress: (done, total, what) => output.progress(done, total, what),
+    });
+    const isStrict = given.switches.has("strict");
+    const refused = await refuse(analysed, out, output, isStrict);
+    if (refused !== undefined) return refused;
+    const { prepareSite } = await import("../site/publish.ts");
+    const { result, pages } = await prepareSite(site, analysed, { line, store }, given.values["base"]);
+    const isWorse = result.problems.length > analysed.problems.length;
+    const refusedNow = isWorse ? await refuse(result, out, output, isStrict) : undefined;
+    if (refusedNow !== undefined) return refusedNow;
+    const swapped = await site.publish();
+    report(result, pages, out, output);
+    if (swapped.kept !== undefined) output.message(describeKept(swapped.kept, out));
+    return statusOfGallery(result.problems);
+  } finally {
+    line.close();
+  }
+}
+
+/** Says why nothing may be published and returns the exit status, or undefined where all is well. */
+async function refuse(
+  analysed: AnalysedGallery,
+  out: string,
+  output: Output,
+  isStrict: boolean,
+): Promise<number | undefined> {
+  const { problems } = analysed;
+  if (statusOfGallery(problems) === 2 || (isStrict && problems.length > 0)) {
+    output.message(formatProblems(problems));
+    output.message(`\nNothing was published: ${countProblems(problems)}.`);
+    return statusOfGallery(problems, isStrict);
   }
   const refused = await findRefusal(analysed, out);
-  if (refused !== undefined) {
-    if (analysed.problems.length > 0) output.message(`${formatProblems(analysed.problems)}\n`);
-    output.message(refused);
-    return 1;
-  }
-  const { publishTo } = await import("../site/publish.ts");
-  const { pages, swapped } = await publishTo(site, analysed, { base: given.values["base"], store, spill });
-  report(analysed, pages, out, output);
-  if (swapped.kept !== undefined) output.message(describeKept(swapped.kept, out));
-  return statusOf(analysed.problems);
+  if (refused === undefined) return undefined;
+  if (problems.length > 0) output.message(`${formatProblems(problems)}\n`);
+  output.message(refused);
+  return 1;
 }
 
 function describeKept({ folder, files }: Kept, out: string): string {

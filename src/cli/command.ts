@@ -2,7 +2,8 @@
 
 /** Where a command's output goes: data to stdout, messages to stderr. Each call writes `text` and a newline. */
 export interface Output {
-  data(text: string): void;
+  /** `isForRunner`: commands of ours to GitHub Actions, which nothing else that is written can be. */
+  data(text: string, isForRunner?: boolean): void;
   message(text: string): void;
   /** Says on a terminal how far long work has come (`12 of 300 drawings`); elsewhere nothing. */
   progress(done: number, total: number, what: string): void;

@@ -36,8 +36,14 @@ function formatHint(hint: string | undefined): string {
     .join(" ");
 }
 
-/** Letters and digits, with quotes and a stop around them: nothing that Markdown or a site reads (GH-1 is an issue). */
-const plain = /^(?!gh-\d)[“‘(]?[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*[”’)]?[.,;:?]?$|^[/→–%]$/iu;
+/**
+ * Letters and digits, with quotes and a stop around them: nothing that Markdown or a site reads. `GH-1` and `ABC-1` are
+ * issues there, seven digits of hex or more a commit.
+ *
+ * Source: GitHub's documentation, autolinked references and URLs.
+ */
+const plain =
+  /^(?![“‘(]?(?:[a-z]+-\d|[\da-f]{7}))[“‘(]?[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*[”’)]?[.,;:?]?$|^[/→–%]$/iu;
 
 /** Runs of words that may be more than words become one code span, without the quotes and stops around them. */
 function formatWords(text: string): string {
@@ -63,7 +69,9 @@ function formatWords(text: string): string {
 }
 
 function formatOdd(text: string): string {
-  const [, before = "", inner = "", after = ""] = /^([“‘]*)(.*?)([”’]*[.,;:?]?)$/su.exec(text) ?? [];
+  const [before = ""] = /^[“‘]*/u.exec(text) ?? [];
+  const [after = ""] = /(?<![”’])[”’]*[.,;:?]?$/u.exec(text.slice(before.length)) ?? [];
+  const inner = text.slice(before.length, text.length - after.length);
   return inner === "" ? formatCode(text) : `${before}${formatCode(inner)}${after}`;
 }
 
@@ -80,7 +88,7 @@ function formatCode(text: string): string {
 /** A pipe ends a cell unless an odd number of backslashes stands before it, even in a code span. */
 function escapePipes(text: string): string {
   return text.replace(
-    /(\\*)\|/g,
+    /(?<!\\)(\\*)\|/g,
     (_, slashes: string) => `${slashes}${slashes.length % 2 === 0 ? "\\" : "\\\\"}|`,
   );
 }

@@ -1,4 +1,5 @@
 // Floor 7. The command measure: the colours and edges of drawings.
+import { formatJson } from "../measure/json.ts";
 import type { Measure } from "../measure/measure.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/report.ts";
@@ -37,7 +38,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   }
   if (isJson && (files.length > 1 || measures.length > 0)) {
     const printed = measures.map((measure) => ({ schemaVersion, ...measure }));
-    output.data(JSON.stringify(files.length > 1 ? printed : printed[0], null, 2));
+    output.data(formatJson(files.length > 1 ? printed : printed[0]));
   }
   if (problems.length > 0) output.message(formatProblems(problems));
   return statusOf(problems);

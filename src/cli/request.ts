@@ -1,6 +1,7 @@
 // Floor 7, for the command new. What is asked for, what is there already, and which files have to be made.
 import { readdir } from "node:fs/promises";
 import { join } from "node:path";
+import { findInvisible, isBlank } from "../problem/invisible.ts";
 import { quoteText } from "../problem/quote.ts";
 import { writeGalleryFile } from "../study/galleryfile.ts";
 import { foldName, isSlug, proposeSlug } from "../study/slug.ts";
@@ -204,7 +205,7 @@ function checkTitle(title: string): string {
   if (plain === "") throw new UsageError("--title is empty.", hint);
   if (plain.length > longest.title)
     throw new UsageError(`--title has ${plain.length} characters; it may have ${longest.title}.`, hint);
-  if (/[\p{Cc}\u2028\u2029\u202a-\u202e\u2066-\u2069]|\p{Surrogate}/u.test(plain))
+  if (/\p{Cc}|\p{Surrogate}/u.test(plain) || isBlank(plain) || findInvisible(plain) !== undefined)
     throw new UsageError("--title holds a line end, or a character that is not to be seen.", hint);
   return plain.normalize("NFC");
 }

@@ -1,5 +1,6 @@
 // Floor 7. The command serve: shows the gallery in a browser while it is written, until it is told to end.
 import { hasError, type Problem } from "../problem/problem.ts";
+import { showText } from "../problem/quote.ts";
 import { formatProblems } from "../problem/report.ts";
 import { numberOf } from "./arguments.ts";
 import { openCache } from "./cache.ts";
@@ -34,6 +35,7 @@ export async function run(given: Given, output: Output): Promise<number> {
       pool,
       store,
       onVersion,
+      onFault: createFaultReporter(output),
     };
     const serving = await startServing(options);
     if (asked === undefined && serving.port !== port)
@@ -57,6 +59,20 @@ function waitForEnd(): Promise<void> {
   return new Promise((resolve) => {
     for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.once(signal, () => resolve());
   });
+}
+
+/** Tells a fault with its trace, and once while the same comes back at each request. */
+function createFaultReporter(output: Output): (error: unknown) => void {
+  let said = "";
+  return (error) => {
+    const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);
+    if (trace !== said) output.message(`A page could not be made:\n${showLines(trace)}`);
+    said = trace;
+  };
+}
+
+function showLines(text: string): string {
+  return text.split("\n").map(showText).join("\n");
 }
 
 /** Says what is wrong when that has changed, and when all is well again. */

@@ -1,5 +1,6 @@
 // Floor 7. Where text goes: data and messages to their streams, and on a terminal a line that says how far work has come.
 import { randomUUID } from "node:crypto";
+import { showText } from "../problem/quote.ts";
 import { guardText, isOnActions } from "./annotation.ts";
 import type { Output } from "./command.ts";
 
@@ -20,9 +21,12 @@ const pace = { quiet: 400, redraw: 100 };
 
 const barColumns = 24;
 
+const control = "\u001b";
+
 /**
  * Makes the output of a process. `now` gives milliseconds. Off a terminal nothing but data and messages is written; where
- * both go to one, an empty line stands between them. On GitHub Actions no message is taken for a command of the runner.
+ * both go to one, an empty line stands between them. Nothing that is written steers a terminal but our own blocks of colour,
+ * and on GitHub Actions nothing is taken for a command of the runner but what is for it.
  *
  * Source: no-color.org for NO_COLOR; COLORTERM as terminals with 24-bit colour set it (common practice).
  */
@@ -39,30 +43,40 @@ export function createTerminal(
   let last: "data" | "message" | undefined;
   let progress = { began: undefined as number | undefined, drawn: Number.NEGATIVE_INFINITY, shows: false };
   const wipe = (): void => {
-    if (progress.shows) stderr.write("\r\u001b[K");
+    if (progress.shows) stderr.write(`\r${control}[K`);
     progress = { ...progress, shows: false };
   };
-  const write = (kind: "data" | "message", sink: Sink, text: string): void => {
+  const write = (kind: "data" | "message", sink: Sink, text: string, isForRunner = false): void => {
     wipe();
     const gap = isShared && last !== undefined && last !== kind ? "\n" : "";
-    sink.write(`${gap}${text}\n`);
+    const shown = showLines(text);
+    const isGuarded = isOnActions(env) && !isForRunner;
+    sink.write(`${gap}${isGuarded ? guardText(shown, randomUUID()) : shown}\n`);
     last = kind;
   };
   return {
-    data: (text) => write("data", stdout, text),
-    message: (text) => write("message", stderr, isOnActions(env) ? guardText(text, randomUUID()) : text),
+    data: (text, isForRunner) => write("data", stdout, text, isForRunner),
+    message: (text) => write("message", stderr, text),
     progress: (done, total, what) => {
       const time = now();
       const began = progress.began ?? time;
       progress = { ...progress, began };
       if (!isLive || time - began < pace.quiet || time - progress.drawn < pace.redraw) return;
-      stderr.write(`\r\u001b[K${formatProgress(done, total, what)}`);
+      stderr.write(`\r${control}[K${formatProgress(done, total, what)}`);
       progress = { began, drawn: time, shows: true };
     },
     finish: wipe,
     hasColour,
     ...(stdout.isTTY === true && stdout.columns ? { columns: stdout.columns } : {}),
   };
+}
+
+/** Lines as they are, blocks of colour too; whatever else could steer a terminal as its escape. */
+function showLines(text: string): string {
+  return text
+    .split(new RegExp(`(\r?\n|\r$|\t|${control}\\[(?:48;2;[\\d;]{5,11}|0)m)`))
+    .map((part, index) => (index % 2 === 1 ? part : showText(part)))
+    .join("");
 }
 
 /** Returns the line without its end: `  [######------------------] 12 of 48 drawings`. */

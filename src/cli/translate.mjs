@@ -121,13 +121,13 @@ function listPackages({ inputs }) {
   return [...new Set(found)].map((folder) => join(folder, "package.json"));
 }
 
-/** Translates main.ts and the child process. Packages stay where they are; so do our own paths. */
+/** Translates main.ts, the child process and what it publishes with. Packages stay where they are; so do our own paths. */
 async function bundle(folder) {
   const { build } = await import("esbuild");
   return build({
     absWorkingDir: home,
     metafile: true,
-    entryPoints: ["cli/main.ts", "study/worker.ts", "site/partworker.ts"].map((file) => join(source, file)),
+    entryPoints: [join(source, "cli/main.ts"), join(source, "study/worker.ts"), join(source, "site/make.ts")],
     outdir: folder,
     outExtension: { ".js": ".mjs" },
     entryNames: "[name]",
@@ -143,7 +143,7 @@ async function bundle(folder) {
     },
     define: {
       translatedWorker: JSON.stringify(join(folder, "worker.mjs")),
-      translatedPartWorker: JSON.stringify(join(folder, "partworker.mjs")),
+      translatedMaker: JSON.stringify(pathToFileURL(join(folder, "make.mjs")).href),
     },
     logLevel: "silent",
     write: false,

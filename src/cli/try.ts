@@ -1,5 +1,6 @@
 // Floor 7. The command try: one colour change of a drawing, compared edge by edge; without one, the options by colour.
 import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
+import { formatJson } from "../measure/json.ts";
 import { formatProblems } from "../problem/report.ts";
 import type { OptionsReport } from "../study/options.ts";
 import type { Change } from "../study/study.ts";
@@ -63,7 +64,7 @@ async function compareChange(
   try {
     const { value, problems } = await desk.compare(file, change);
     if (value && out !== undefined) await writeNew(out, value.redesign);
-    if (value) output.data(isJson ? formatJson(value.comparison) : describeComparison(value.comparison));
+    if (value) output.data(isJson ? formatCompared(value.comparison) : describeComparison(value.comparison));
     if (value && out !== undefined) output.message(`The redesign is in ${out}.`);
     if (problems.length > 0) output.message(formatProblems(problems));
     return statusOf(problems);
@@ -76,15 +77,11 @@ async function compareChange(
 const schemaVersion = 2;
 
 function formatReport(report: OptionsReport): string {
-  return JSON.stringify({ schemaVersion, ...report }, null, 2);
+  return formatJson({ schemaVersion, ...report });
 }
 
 /** The contract names an edge by its ids alone; the names are in `before` and `after`. */
-function formatJson({ edges, price, ...rest }: Comparison): string {
+function formatCompared({ edges, price, ...rest }: Comparison): string {
   const plain = ({ a, b, length, contrast, outcome }: ComparedEdge) => ({ a, b, length, contrast, outcome });
-  return JSON.stringify(
-    { schemaVersion, ...rest, edges: edges.map(plain), price: price.map(plain) },
-    null,
-    2,
-  );
+  return formatJson({ schemaVersion, ...rest, edges: edges.map(plain), price: price.map(plain) });
 }

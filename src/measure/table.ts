@@ -22,8 +22,8 @@ export interface TableEdge {
 }
 
 /**
- * The focus from one distance: how much of its area is left (0 to 1), how far its largest piece reaches (the longer side
- * of the box around it, in flag heights), and its edges.
+ * The focus from one distance: how much of its area is left (0 to 1), how far the largest of its pieces reaches that are
+ * left by half or more (the longer side of the box around the whole piece, in flag heights), and its edges.
  */
 export interface FocusStep {
   readonly distance: number;
@@ -61,7 +61,7 @@ export interface SeenLine {
   readonly outlineShares: readonly number[];
 }
 
-/** The focus as the raster saw it from one distance. `span` in pixels of a flag `heightPixels` high. */
+/** The focus as the raster saw it from one distance, its lines on a flag `heightPixels` high. `left` and `span` as in FocusStep. */
 export interface SeenStep {
   readonly distance: number;
   readonly left: number;
@@ -141,7 +141,7 @@ function addFocus(seen: SeenGeometry, order: readonly number[]): TableFocus {
     steps: steps.map(({ distance, left, span, heightPixels, lines }) => ({
       distance,
       left,
-      span: span / heightPixels,
+      span,
       edges: addLines(lines, heightPixels, order),
     })),
   };

@@ -13,16 +13,25 @@ export type Severity = "error" | "warning";
  * One thing that is wrong with what an author gave us.
  *
  * `rule` is a permanent id of the form `floor/thing`. `reason` says in one sentence what happened and why, and
- * quotes the value. `hint` says what to type instead. `sourceLine` is the text of the line at `place`.
+ * quotes the value. `hint` says what to type instead. `more` is there where it stands for so many others of its kind.
  */
-export interface Problem {
+export interface Problem extends Partial<Located> {
   readonly rule: string;
   readonly severity: Severity;
   readonly file: string;
-  readonly place?: Place;
-  readonly sourceLine?: string;
   readonly reason: string;
   readonly hint?: string;
+  readonly more?: number;
+}
+
+/**
+ * A place with the text of its line; of a long line with a piece around it, before which the line has `lineOffset`
+ * characters.
+ */
+export interface Located {
+  readonly place: Place;
+  readonly sourceLine: string;
+  readonly lineOffset?: number;
 }
 
 /** A value, where there is one, with everything that was noticed on the way to it. */
@@ -36,10 +45,14 @@ export function hasError(problems: readonly Problem[]): boolean {
   return problems.some((problem) => problem.severity === "error");
 }
 
-/** Orders problems by file, then place, then rule, by code unit, so that the order is the same on every machine. */
+/**
+ * Orders problems by file, then place, then rule, by code unit, so that the order is the same on every machine. Those that
+ * stand for others come last in their file.
+ */
 export function compareProblems(a: Problem, b: Problem): number {
   return (
     compareText(a.file, b.file) ||
+    Math.sign(a.more ?? 0) - Math.sign(b.more ?? 0) ||
     (a.place?.line ?? 0) - (b.place?.line ?? 0) ||
     (a.place?.column ?? 0) - (b.place?.column ?? 0) ||
     compareText(a.rule, b.rule)

@@ -1,12 +1,13 @@
 // Floor 0. Makes text from an author safe and short enough to stand in a message.
+import { replaceInvisible } from "./invisible.ts";
 
 /** Longest quoted value in a message, in characters. */
 const longest = 60;
 
 /**
- * Returns `text` in curly quotes, on one line, without control or direction characters, cut to 60 characters.
+ * Returns `text` in curly quotes, on one line, control and invisible characters as escapes, cut to 60 characters.
  *
- * Example: `quoteText("a\u202eb")` is `“a�b”`.
+ * Example: `quoteText("a" + String.fromCharCode(0x202e))` is `“a\u202e”`, with the six signs of the escape.
  */
 export function quoteText(text: string): string {
   const shown = [...showText(text)];
@@ -14,13 +15,20 @@ export function quoteText(text: string): string {
 }
 
 /**
- * Returns `text` with everything that could steer a terminal or reorder a line shown as U+FFFD: C0 and C1 controls
- * (a tab becomes one space), line separators, and the direction controls U+202A–202E, U+2066–2069, U+200E, U+200F.
+ * Returns `text` with everything that could steer a terminal or reorder a line as an escape: C0 and C1 controls (a tab
+ * becomes one space), line separators, halves of a pair, marks of direction, and what cannot be seen and is of no use
+ * where it stands. The escapes are those of JSON, so that text which is JSON says what it said.
  *
- * Source: Unicode Standard Annex 9, table of explicit directional formatting characters.
+ * Source: Unicode Standard Annex 9, tables of formatting characters; RFC 8259, section 7; invisible.ts for the others.
  */
 export function showText(text: string): string {
-  return text.replace(/\t/g, " ").replace(unsafe, "\ufffd");
+  return replaceInvisible(text.replace(/\t/g, " ").replace(unsafe, escapeCharacter), escapeCharacter);
 }
 
-const unsafe = /[\p{Cc}\u2028\u2029\u202a-\u202e\u2066-\u2069\u200e\u200f]|\p{Surrogate}/gu;
+function escapeCharacter(character: string): string {
+  if (character === "\n") return "\\n";
+  const units = Array.from({ length: character.length }, (_, at) => character.charCodeAt(at));
+  return units.map((unit) => `\\u${unit.toString(16).padStart(4, "0")}`).join("");
+}
+
+const unsafe = /[\p{Cc}\u2028\u2029\u202a-\u202e\u2066-\u2069\u200e\u200f\u061c]|\p{Surrogate}/gu;

@@ -1,4 +1,5 @@
 // Floor 0. Turns problems into the text a person reads: where, what, the line itself with a caret, what to type.
+import { locate } from "./locate.ts";
 import { compareProblems, type Place, type Problem } from "./problem.ts";
 import { showText } from "./quote.ts";
 import { measureColumns, splitCharacters } from "./width.ts";
@@ -21,10 +22,11 @@ const indent = "    ";
  * Control and direction characters of untrusted text never reach the output.
  */
 export function formatProblem(problem: Problem): string {
-  const { place, sourceLine, hint } = problem;
+  const { place, sourceLine, lineOffset = 0, hint } = problem;
   const where = place ? `${problem.file}:${place.line}:${place.column}` : problem.file;
   const lines = [[where, problem.severity, problem.reason, problem.rule].map(showText).join("  ")];
-  if (place && sourceLine?.trim()) lines.push(...frameLine(sourceLine, place));
+  if (place && sourceLine?.trim())
+    lines.push(...frameLine(sourceLine, { ...place, column: place.column - lineOffset }));
   if (hint !== undefined) for (const line of hint.split("\n")) lines.push(indent + showText(line));
   return lines.join("\n");
 }
@@ -35,9 +37,10 @@ export function formatProblems(problems: readonly Problem[]): string {
 }
 
 /** Returns the source line, cut to 100 columns around the place, and under it the line with the carets. */
-function frameLine(sourceLine: string, place: Place): string[] {
-  const start = Math.max(0, Math.min(place.column - 1, sourceLine.length));
-  const end = Math.min(sourceLine.length, start + Math.max(1, place.length ?? 1));
+function frameLine(line: string, { column, length }: Place): string[] {
+  const { sourceLine, lineOffset = 0 } = locate(line, { line: 1, column });
+  const start = Math.max(0, Math.min(column - 1 - lineOffset, sourceLine.length));
+  const end = Math.min(sourceLine.length, start + Math.max(1, length ?? 1));
   const before = splitCharacters(showText(sourceLine.slice(0, start)));
   const marked = showText(sourceLine.slice(start, end));
   const after = splitCharacters(showText(sourceLine.slice(end)));

@@ -1,15 +1,14 @@
 // Floor 3, step 4c. The charges of a focus: its connected pieces, those that are large enough, each with a mark of its own.
-import { findPieces, type Piece } from "./piece.ts";
+import { findPieces } from "./piece.ts";
 import { firstCharge } from "./trace.ts";
 
 /** Share of the focus's area from which a piece of it is a charge (our own judgement). */
 const leastOfFocus = 0.1;
 
-/** Marks as {@link traceLines} reads them, how many charges there are, and how far the furthest piece reaches in pixels. */
+/** Marks as {@link traceLines} reads them, and how many charges there are. */
 export interface MarkedFocus {
   readonly marks: Uint8Array;
   readonly chargeCount: number;
-  readonly span: number;
 }
 
 /**
@@ -31,11 +30,5 @@ export function markCharges(mask: Uint8Array, width: number, height: number): Ma
   return {
     marks,
     chargeCount: Math.max(charges.length, Math.min(1, pieces.length)),
-    span: furthestOf(pieces),
   };
-}
-
-/** Returns how far the piece that reaches furthest does, in pixels; 0 where there is none. */
-export function furthestOf(pieces: readonly Piece[]): number {
-  return pieces.reduce((most, { span }) => Math.max(most, span), 0);
 }

@@ -41,7 +41,7 @@ export function linkUnder(base: string): Linker {
  */
 export function resolveBase(base: string | undefined, address: string): string {
   const path = base ?? (URL.canParse(address) ? new URL(address).pathname : "/");
-  const inner = path.replace(/^\/+|\/+$/g, "");
+  const inner = path.replace(/^\/+|(?<!\/)\/+$/g, "");
   return inner === "" ? "/" : `/${inner}/`;
 }
 
@@ -52,7 +52,7 @@ export function resolveBase(base: string | undefined, address: string): string {
  */
 export function formatCanonical(address: string, path: string): string | undefined {
   if (!URL.canParse(address) || isOwnMachine(new URL(address).hostname)) return undefined;
-  return `${address.replace(/\/+$/, "")}${path}`;
+  return `${address.replace(/(?<!\/)\/+$/, "")}${path}`;
 }
 
 /** Returns what the file at `from` writes for `to`: absolute where the gallery has an address, else relative to the file. */

@@ -3,7 +3,7 @@ import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
 import { type Face, faces, findFontFolder, formatFaces } from "./face.ts";
 import { fileOf, type SiteFile } from "./file.ts";
-import { collectLettering, joinLettering, type Lettering, lettersOf } from "./lettering.ts";
+import { collectLettering, lettersOf } from "./lettering.ts";
 import { subsetFont, wholeFont } from "./subset.ts";
 
 /** For pages opened from a disk; for words that are looked for in lists and survey; for lists; for a study; for the survey. */
@@ -24,10 +24,10 @@ const styleOrder = [
   "look",
   "options",
   "survey",
-  "method",
-  "rules",
   "print",
 ];
+/** What only the pages of method and rules need: no study page waits for it. */
+const explaining: readonly string[] = ["method", "rules"];
 
 /**
  * The files of `assets/`, from the templates at `templatesDir`, with every font there is: any page can be shown with them.
@@ -37,19 +37,17 @@ export function listAssets(templatesDir: string): readonly SiteFile[] {
   return listWith(templatesDir, faces, faces.map(wholeFont));
 }
 
-/** Returns the letters that `pages` set, with those that styles and scripts write. */
-export async function letterPages(templatesDir: string, pages: readonly SiteFile[]): Promise<Lettering> {
+/** The same for a site that has `pages` and no others: the fonts that they need, with the letters that they set in them. */
+export async function listAssetsFor(
+  templatesDir: string,
+  pages: readonly SiteFile[],
+): Promise<readonly SiteFile[]> {
   const texts = await Promise.all(pages.map(async (page) => String(await page.make())));
   const written = await Promise.all([
-    joinStyles(templatesDir, []),
+    joinStyles(templatesDir, [...styleOrder, ...explaining]),
     ...scripts.map((file) => readFile(path.join(templatesDir, "client", file), "utf8")),
   ]);
-  return collectLettering(texts, written);
-}
-
-/** The same for a site whose pages set the letters of `parts` and no others: the fonts that they need, with these letters. */
-export function listAssetsFor(templatesDir: string, parts: readonly Lettering[]): readonly SiteFile[] {
-  const lettering = joinLettering(parts);
+  const lettering = collectLettering(texts, written);
   const needed = faces.flatMap((face) => {
     const letters = lettersOf(face, lettering);
     return letters === undefined ? [] : [{ face, font: subsetFont(face, letters) }];
@@ -67,7 +65,11 @@ function listWith(
   fonts: readonly SiteFile[],
 ): readonly SiteFile[] {
   return [
-    fileOf("assets/site.css", () => joinStyles(templatesDir, used)),
+    fileOf(
+      "assets/site.css",
+      async () => `${formatFaces(used)}\n${await joinStyles(templatesDir, styleOrder)}`,
+    ),
+    fileOf("assets/method.css", () => joinStyles(templatesDir, explaining)),
     ...scripts.map((file) =>
       fileOf(`assets/${file}`, () => readFile(path.join(templatesDir, "client", file))),
     ),
@@ -76,16 +78,16 @@ function listWith(
   ];
 }
 
-async function joinStyles(templatesDir: string, used: readonly Face[]): Promise<string> {
+async function joinStyles(templatesDir: string, names: readonly string[]): Promise<string> {
   const stylesDir = path.join(templatesDir, "styles");
   const found = (await readdir(stylesDir)).map((file) => path.basename(file, ".css")).sort();
-  const unlisted = found.filter((name) => !styleOrder.includes(name));
+  const unlisted = found.filter((name) => ![...styleOrder, ...explaining].includes(name));
   if (unlisted.length > 0)
     throw new Error(`style sheets without a place in the order: ${unlisted.join(", ")}`);
   const sheets = await Promise.all(
-    styleOrder.map((name) => readFile(path.join(stylesDir, `${name}.css`), "utf8")),
+    names.map((name) => readFile(path.join(stylesDir, `${name}.css`), "utf8")),
   );
-  return [formatFaces(used), ...sheets.map(shorten)].join("\n");
+  return sheets.map(shorten).join("\n");
 }
 
 /** Without comments, indents and the line ends that mean nothing: every page waits for this file. */
@@ -94,6 +96,8 @@ function shorten(sheet: string): string {
     .replace(/\/\*[\s\S]*?\*\//g, "")
     .replace(/\n\s*/g, "\n")
     .replace(/(?<=[{};])\n|\n(?=\})/g, "")
+    .replace(/(?<=[:,]) | (?=\{)/g, "")
+    .replace(/;(?=\})/g, "")
     .trim();
 }
 

@@ -1,5 +1,6 @@
 // Floor 6. A content folder → the published folder, in one call.
 import { analyseGallery } from "../study/run.ts";
+import { openPool } from "./draw.ts";
 import { type OutputOptions, withOutput } from "./output.ts";
 import { type BuildReport, type PublishOptions, publishTo } from "./publish.ts";
 
@@ -20,9 +21,13 @@ export async function buildSite(
   outDir: string,
   options: BuildOptions = {},
 ): Promise<BuildReport> {
-  const { drafts = false, store, spill, keepOut = [contentDir] } = options;
-  return withOutput(outDir, { ...options, keepOut }, async (output) => {
-    const result = await analyseGallery(contentDir, { drafts, store, spill });
-    return publishTo(output, result, options);
-  });
+  const { drafts = false, store, base, keepOut = [contentDir] } = options;
+  const line = openPool({}, store);
+  try {
+    return await withOutput(outDir, { ...options, keepOut }, async (output) =>
+      publishTo(output, await analyseGallery(contentDir, { drafts, line }), { line, store }, base),
+    );
+  } finally {
+    line.close();
+  }
 }

@@ -1,10 +1,11 @@
 // Floor 6. The numbers of the gallery as JSON: one list of all studies, and for each study everything measured.
 import type { ComparedEdge } from "../measure/comparison.ts";
+import { formatJson } from "../measure/json.ts";
 import type { Measure } from "../measure/measure.ts";
 import type { StudyRanking } from "../study/ranking.ts";
 import type { StudyResult } from "../study/result.ts";
 import type { Gallery } from "../study/study.ts";
-import { placeEdges } from "./present/edgekey.ts";
+import { listPlacedEdges } from "./present/edgekey.ts";
 import { linkFile } from "./present/linkpicture.ts";
 import { pngFiles } from "./present/notes.ts";
 import { measureVersion, stampOf } from "./present/stamp.ts";
@@ -21,7 +22,6 @@ export type Address = (path: string) => string;
 /** `study.json`: what the author says and everything measured, as `schemas/study.schema.json` describes it. */
 export function formatStudyData(result: StudyResult, gallery: Gallery, address: Address): string {
   const { study, comparison, likeness, ranking } = result;
-  const place = placeEdges(study.slug, comparison);
   const data = {
     schemaVersion,
     schema: address("/schemas/study.schema.json"),
@@ -34,9 +34,13 @@ export function formatStudyData(result: StudyResult, gallery: Gallery, address: 
     ...(ranking === undefined ? {} : plainRanking(ranking)),
     ...(likeness === undefined ? {} : { likeness }),
     files: listFiles(study.slug, address),
-    edgePages: comparison.edges.map((edge) => ({ a: edge.a, b: edge.b, address: address(place(edge)) })),
+    edgePages: listPlacedEdges(study.slug, comparison).map(({ edge: { a, b }, path }) => ({
+      a,
+      b,
+      address: address(path),
+    })),
   };
-  return `${JSON.stringify(data, null, 2)}\n`;
+  return `${formatJson(data)}\n`;
 }
 
 /** `studies.json`: a line of facts for each study, in the order of the front page. */
@@ -55,7 +59,7 @@ export function formatStudiesData(
       data: address(`${formatStudyPath(result.study.slug)}study.json`),
     })),
   };
-  return `${JSON.stringify(data, null, 2)}\n`;
+  return `${formatJson(data)}\n`;
 }
 
 /** Drawings and tables of the study, and the picture that links to it show. */
@@ -76,6 +80,7 @@ function summarise(result: StudyResult, gallery: Gallery, address: Address) {
   return {
     slug: study.slug,
     title: study.title,
+    ...(study.flag === undefined ? {} : { flag: study.flag }),
     address: address(formatStudyPath(study.slug)),
     unofficial: true,
     status: study.status,

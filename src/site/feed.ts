@@ -2,8 +2,9 @@
 import { formatContent } from "./content.ts";
 import { escapeMarkup } from "./markup.ts";
 import { formatShelfPath } from "./present/shelf.ts";
-import { feedLength, type SiteView } from "./present/site.ts";
+import type { SiteView } from "./present/site.ts";
 import { formatStudyPath } from "./present/status.ts";
+import { formatTitle } from "./present/title.ts";
 
 /** What a feed says of the gallery. */
 export interface FeedFacts {
@@ -17,6 +18,9 @@ export interface FeedFacts {
 }
 
 type Entry = SiteView["studies"][number];
+
+/** Feeds tell what is new; `studies.json` has all. Our own judgement. */
+export const feedLength = 100;
 
 /** A study without a date has no time, Atom asks for one, and it must not move from build to build. */
 const noTime = "1970-01-01T00:00:00Z";
@@ -55,7 +59,7 @@ function formatEntry(facts: FeedFacts, study: Entry): string {
   const lines = [
     "<entry>",
     element("id", url),
-    element("title", study.title),
+    element("title", formatTitle(study)),
     ...(study.date === undefined ? [] : [element("published", timeOf(study))]),
     element("updated", timeOf(study)),
     linkElement("alternate", "text/html", url),
@@ -107,7 +111,7 @@ function formatItem(facts: FeedFacts, study: Entry) {
   return {
     id: url,
     url,
-    title: study.title,
+    title: formatTitle(study),
     summary: study.frame.description,
     content_html: formatContent(study, facts),
     image: address(`/${study.picture.file}`),

@@ -2,87 +2,41 @@
 // without loss.
 import eleventyImage from "@11ty/eleventy-img";
 import sharp, { type OverlayOptions } from "sharp";
-import { distanceSteps } from "../measure/focus.ts";
-import type { StudyResult } from "../study/result.ts";
-import { readDrawing } from "../svg/gate.ts";
+import type { Drawing } from "../svg/tree.ts";
 import { writeSized } from "../svg/write.ts";
-import { blurPicture, measureBlur, type Picture } from "./blur.ts";
-import { once, type SiteFile } from "./file.ts";
-import { pictureOf } from "./kept.ts";
-import { matrixFile } from "./present/matrix.ts";
-import { formatStudyPath } from "./present/status.ts";
-import { formatStripFile, stripSize } from "./present/strip.ts";
+import type { Picture } from "./blur.ts";
+import type { Size } from "./paper.ts";
 import { unofficial } from "./unofficial.ts";
 
-/** The distance strip of a study: both flags as they look from every distance step. */
-export function listStrip(result: StudyResult): readonly SiteFile[] {
-  const folder = formatStudyPath(result.study.slug);
-  const size = stripSize(result.comparison.before.proportions);
-  return (["original", "redesign"] as const).flatMap((name) => {
-    const drawing = result.drawings[name];
-    const isRedesign = name === "redesign";
-    const render = once(() => renderDrawing(drawing, size));
-    return distanceSteps.map((distance) =>
-      pictureOf(
-        `${folder}${formatStripFile(distance, name)}`,
-        { drawing, size, distance, isRedesign },
-        async () => {
-          const picture = await render();
-          const seen = blurPicture(picture, measureBlur(distance, picture.height));
-          return encodePng(seen, isRedesign);
-        },
-      ),
-    );
-  });
-}
-
-/** Every single change of a study as small flags, in one picture; none where there is no change. */
-export function listMatrixPicture({ study, ranking }: StudyResult): readonly SiteFile[] {
-  const picture = ranking?.matrix?.picture;
-  if (picture === undefined) return [];
-  const make = () =>
-    sharp(Buffer.from(picture, "base64"))
-      .withExif({ IFD0: { ImageDescription: unofficial } })
-      .png({ compressionLevel: 9, adaptiveFiltering: true, palette: false })
-      .toBuffer();
-  return [pictureOf(`${formatStudyPath(study.slug)}${matrixFile}`, { matrix: picture }, make)];
-}
-
-/** Renders a drawing that we wrote, `width` × `height` pixels. Throws where it is none. */
-export async function renderDrawing(
-  svg: string,
-  { width, height }: { readonly width: number; readonly height: number },
-): Promise<Picture> {
-  const { value } = readDrawing("drawing.svg", Buffer.from(svg, "utf8"));
-  if (value === undefined) throw new Error("a published drawing cannot be read");
-  const { data, info } = await sharp(Buffer.from(writeSized(value, width, height), "utf8"))
+/** Renders a drawing, `width` × `height` pixels. */
+export async function renderDrawing(drawing: Drawing, { width, height }: Size): Promise<Picture> {
+  const { data, info } = await sharp(Buffer.from(writeSized(drawing, width, height), "utf8"))
     .ensureAlpha()
     .raw()
     .toBuffer({ resolveWithObject: true });
   return { width: info.width, height: info.height, rgba: data };
 }
 
-/** The file of a drawing that we wrote, as PNG without loss, `note` in its metadata. */
-export function pngOf(
-  sitePath: string,
-  drawing: string,
-  size: { readonly width: number; readonly height: number },
+/** Renders a drawing, and returns what encodes it as PNG without loss, `note` in its metadata. */
+export async function encodeDrawing(
+  drawing: Drawing,
+  size: Size,
   note?: string,
-): SiteFile {
-  return pictureOf(sitePath, { drawing, size, note }, () => encodeDrawing(drawing, size, note));
+): Promise<() => Promise<Buffer>> {
+  const { width, height, rgba } = await renderDrawing(drawing, size);
+  return () => {
+    const image = sharp(rgba, { raw: { width, height, channels: 4 } });
+    const said = note === undefined ? image : image.withExif({ IFD0: { ImageDescription: note } });
+    return said.png({ compressionLevel: 7, palette: false }).toBuffer();
+  };
 }
 
-/** A drawing that we wrote as PNG without loss, `note` in its metadata. Throws where it is none. */
-export async function encodeDrawing(
-  svg: string,
-  { width, height }: { readonly width: number; readonly height: number },
-  note?: string,
-): Promise<Buffer> {
-  const { value } = readDrawing("drawing.svg", Buffer.from(svg, "utf8"));
-  if (value === undefined) throw new Error("a published drawing cannot be read");
-  const image = sharp(Buffer.from(writeSized(value, width, height), "utf8"));
-  const said = note === undefined ? image : image.withExif({ IFD0: { ImageDescription: note } });
-  return said.png({ compressionLevel: 7, palette: false }).toBuffer();
+/** Encodes the matrix of a study, a PNG in base64 that the measuring floors made. */
+export function encodeMatrix(picture: string): Promise<Buffer> {
+  return sharp(Buffer.from(picture, "base64"))
+    .withExif({ IFD0: { ImageDescription: unofficial } })
+    .png({ compressionLevel: 9, adaptiveFiltering: true, palette: false })
+    .toBuffer();
 }
 
 /** Encodes a picture as PNG; transparency only where there is any. */
@@ -110,6 +64,12 @@ export interface Laid {
   readonly picture: Picture;
   readonly x: number;
   readonly y: number;
+}
+
+/** Pictures and the ground that they are laid on, as SVG text of our own. */
+export interface Layout {
+  readonly ground: string;
+  readonly laid: readonly Laid[];
 }
 
 /** Sets text; the picture is as large as its ink. `text` is shown as it is: no markup. */

@@ -5,8 +5,9 @@ import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { findSiteEdition } from "../study/edition.ts";
 import type { Store } from "../study/store.ts";
+import type { Recipe } from "./drawn.ts";
 import { findFontFolder } from "./face.ts";
-import { fileOf, once, type SiteFile } from "./file.ts";
+import { once, type SiteFile } from "./file.ts";
 
 /** The fonts that words on pictures are set in. */
 export const letteringFonts = ["source-serif-4", "source-sans-3"] as const;
@@ -22,30 +23,27 @@ export function findLetteringFile(family: (typeof letteringFonts)[number]): stri
   return path.join(findFontFolder(family), "files", `${family}-latin-400-normal.woff`);
 }
 
-/** A picture of the site. `recipe` holds all that goes into it, as plain data. */
-export function pictureOf(sitePath: string, recipe: unknown, make: () => Promise<Uint8Array>): SiteFile {
-  return { ...fileOf(sitePath, make), findRecipe: async () => recipe };
-}
-
-/** A picture with `words` on it, an object of texts. `recipe` holds all else that goes into it. */
-export function letteredPictureOf(
-  sitePath: string,
-  words: object,
-  recipe: unknown,
-  make: () => Promise<Uint8Array>,
-): SiteFile {
-  const isOwn = Object.values(words)
+/**
+ * Returns the question under which the bytes of a recipe are kept, or undefined where they are made anew each time. All that
+ * goes into them is in the recipe, but for the fonts.
+ */
+export async function questionOf(recipe: Recipe): Promise<unknown> {
+  if (!("words" in recipe)) return asQuestion(recipe);
+  const isOwn = Object.values(recipe.words)
     .flat(2)
     .every((text) => ownLetters.test(String(text)));
-  const findRecipe = async () => (isOwn ? { words, recipe, fonts: await digestFonts() } : undefined);
-  return { ...fileOf(sitePath, make), findRecipe };
+  return isOwn ? asQuestion({ recipe, fonts: await digestFonts() }) : undefined;
+}
+
+function asQuestion(recipe: unknown): object {
+  return { kind: "picture", edition: findSiteEdition(), recipe };
 }
 
 /**
- * Returns the files, of which pictures and fonts that the store has are not made again. One that cannot be made gives way
+ * Returns the files, of which fonts that the store has are not made again. One that cannot be made gives way
  * to its spare, which is not kept: what failed may have failed for want of memory.
  */
-export function keepPictures(files: readonly SiteFile[], store: Store | undefined): readonly SiteFile[] {
+export function keepFonts(files: readonly SiteFile[], store: Store | undefined): readonly SiteFile[] {
   return files.map((file) => {
     const { findRecipe, spare } = file;
     const isKept = findRecipe !== undefined && store !== undefined;
@@ -61,8 +59,10 @@ async function recall(
 ): Promise<string | Uint8Array> {
   const recipe = await findRecipe();
   if (recipe === undefined) return file.make();
-  const question = { kind: "picture", edition: findSiteEdition(), recipe };
-  const { value } = await store.recall(question, async () => ({ value: await file.make(), problems: [] }));
+  const { value } = await store.recall(asQuestion(recipe), async () => ({
+    value: await file.make(),
+    problems: [],
+  }));
   return value ?? file.make();
 }
 

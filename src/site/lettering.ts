@@ -44,22 +44,6 @@ export function collectLettering(pages: readonly string[], written: readonly str
   return found;
 }
 
-/** Returns the letters of several parts of a site together. */
-export function joinLettering(parts: readonly Lettering[]): Lettering {
-  const join = (family: Face["family"], cut: Cut): ReadonlySet<string> =>
-    new Set(parts.flatMap((part) => [...part[family][cut]]));
-  const joinFamily = (family: Face["family"]) => ({
-    "400 normal": join(family, "400 normal"),
-    "400 italic": join(family, "400 italic"),
-    "600 normal": join(family, "600 normal"),
-    "600 italic": join(family, "600 italic"),
-  });
-  return {
-    "source-serif-4": joinFamily("source-serif-4"),
-    "source-sans-3": joinFamily("source-sans-3"),
-  };
-}
-
 /** Returns the letters that pages take from `face`, in the order of their code points; undefined where there are none. */
 export function lettersOf(face: Face, lettering: Lettering): string | undefined {
   const all = [...lettering[face.family][face.cut]];
@@ -85,7 +69,7 @@ function addStressed(found: Record<Cut, Set<string>>, html: string, marks: reado
 
 function addWords(found: Set<string>, contents: readonly string[], marks: readonly string[]): void {
   for (const content of contents) {
-    const words = decode(content.replace(/<[^>]*>/g, " "));
+    const words = decode(content.replace(/<[^<>]*>/g, " "));
     for (const letter of listLetters(words, /[^\s\p{Cc}]/gu)) found.add(letter);
     // The marks of a list are set like its words.
     if (/<li[\s>]/.test(content)) for (const mark of [...marks, ..."0123456789."]) found.add(mark);
@@ -115,14 +99,14 @@ function listLetters(text: string, kind: RegExp): ReadonlySet<string> {
 
 /** What stands in the elements called `names`, as HTML; of elements inside one another, both. */
 function listContents(html: string, names: readonly string[]): readonly string[] {
-  return findPlaces(html, new RegExp(`<(${names.join("|")})(?=[\\s>])[^>]*>`, "g")).map(([start, end]) =>
+  return findPlaces(html, new RegExp(`<(${names.join("|")})(?=[\\s>])[^<>]*>`, "g")).map(([start, end]) =>
     html.slice(start, end),
   );
 }
 
 /** Returns `html` without what stands in elements called `names`. */
 function dropElements(html: string, names: readonly string[]): string {
-  return dropPlaces(html, findPlaces(html, new RegExp(`<(${names.join("|")})(?=[\\s>])[^>]*>`, "g")));
+  return dropPlaces(html, findPlaces(html, new RegExp(`<(${names.join("|")})(?=[\\s>])[^<>]*>`, "g")));
 }
 
 /** Returns `html` without what stands in elements that carry one of `classes`. */
@@ -130,7 +114,7 @@ function dropClasses(html: string, classes: readonly string[]): string {
   const list = classes.join("|");
   return dropPlaces(
     html,
-    findPlaces(html, new RegExp(`<(\\w+)[^>]* class="(?:[^"]* )?(?:${list})(?: [^"]*)?"[^>]*>`, "g")),
+    findPlaces(html, new RegExp(`<(\\w+)[^<>]* class="(?:[^"]* )?(?:${list})(?: [^"]*)?"[^<>]*>`, "g")),
   );
 }
 

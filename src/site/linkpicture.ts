@@ -3,19 +3,14 @@ import { rmSync } from "node:fs";
 import { mkdtemp, readFile, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import type { StudyResult } from "../study/result.ts";
 import type { Picture } from "./blur.ts";
-import { once, type SiteFile } from "./file.ts";
 import { unpackFont } from "./font.ts";
-import { type Laid, type Lettering, layOut, renderDrawing, setText } from "./images.ts";
-import { findLetteringFile, letteredPictureOf, type letteringFonts } from "./kept.ts";
-import { drawHairline, drawPaper, fitFlag, ink, shorten } from "./paper.ts";
+import { type Laid, type Layout, type Lettering, setText } from "./images.ts";
+import { findLetteringFile, type letteringFonts } from "./kept.ts";
+import { drawHairline, drawPaper, ink, linkMat, shorten } from "./paper.ts";
 import { type LinkPicture, linkSize } from "./present/linkpicture.ts";
 
-const mat = { y: 44, width: 532, height: 355, gap: 24, left: 56 };
-/** How much of a mat a flag fills. */
-const filled = 0.84;
-const room = { width: filled * mat.width, height: filled * mat.height };
+const mat = { y: 44, ...linkMat, gap: 24, left: 56 };
 const captionY = mat.y + mat.height + 12;
 const titleY = 452;
 const footY = 582;
@@ -29,6 +24,7 @@ export interface Fonts {
   readonly sans: string;
 }
 
+type LinkWords = Omit<LinkPicture, "file">;
 type Style = Pick<Lettering, "font" | "fontFile" | "pixels" | "hex"> & { readonly width?: number };
 
 let unpacked: Promise<Fonts> | undefined;
@@ -51,31 +47,12 @@ export function unpackFonts(): Promise<Fonts> {
   return unpacked;
 }
 
-/** The link pictures of one study and of its edges. */
-export function listLinkPictures(result: StudyResult, pictures: readonly LinkPicture[]): readonly SiteFile[] {
-  const size = fitFlag(result.comparison.before.proportions, room);
-  const render = once(
-    async () =>
-      [
-        await renderDrawing(result.drawings.original, size),
-        await renderDrawing(result.drawings.redesign, size),
-      ] as const,
-  );
-  const { original, redesign } = result.drawings;
-  return pictures.map((picture) => {
-    const { file, ...words } = picture;
-    return letteredPictureOf(file, words, { original, redesign, size }, async () =>
-      drawLinkPicture(picture, await render(), await unpackFonts()),
-    );
-  });
-}
-
-/** One link picture as PNG. In a gallery that runs from right to left, so does the picture. */
-export async function drawLinkPicture(
-  picture: LinkPicture,
+/** What lies where on one link picture. In a gallery that runs from right to left, so does the picture. */
+export async function layLinkPicture(
+  picture: LinkWords,
   flags: readonly [Picture, Picture],
   fonts: Fonts,
-): Promise<Buffer> {
+): Promise<Layout> {
   const isMirrored = picture.direction === "rtl";
   const starts = [0, 1].map((side) => mat.left + (side === (isMirrored ? 1 : 0) ? 0 : mat.width + mat.gap));
   const [first = 0, second = 0] = starts;
@@ -102,12 +79,12 @@ export async function drawLinkPicture(
   const arrow = await putMove(picture, second, isMirrored, laid, serif);
   put(await set(shorten(picture.gallery), { ...serif, pixels: 22 }), first, footY + 6);
   put(await set("Unofficial study, for discussion", { ...sans, pixels: 21 }), second, footY + 6);
-  return layOut(drawGround(picture, flags, starts, arrow), laid);
+  return { ground: drawGround(picture, flags, starts, arrow), laid };
 }
 
 /** Lays the number before and after; returns where the arrow between them goes. */
 async function putMove(
-  { move: [before, after] }: LinkPicture,
+  { move: [before, after] }: LinkWords,
   start: number,
   isMirrored: boolean,
   laid: Laid[],
@@ -147,7 +124,7 @@ async function fitTitle(text: string, style: Pick<Lettering, "font" | "fontFile"
 
 /** Paper, mats, hairlines round the flags, pieces of cloth, a rule over the foot. */
 function drawGround(
-  { swatches }: LinkPicture,
+  { swatches }: LinkWords,
   flags: readonly [Picture, Picture],
   starts: readonly number[],
   arrow: string,

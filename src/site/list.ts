@@ -1,18 +1,14 @@
-// Floor 6. Every file of the site but its pages: made when asked for, so that a build writes all and a server few.
+// Floor 6. Every file of the site but its pages and what is drawn: made when asked for, so that a build writes all and a server few.
 import path from "node:path";
-import type { GalleryResult, StudyResult } from "../study/result.ts";
+import type { GalleryResult } from "../study/result.ts";
 import { listAssets, listAssetsFor } from "./assets.ts";
-import { drawingFiles, listCrops, listDrawings, triedFiles } from "./drawings.ts";
+import { drawingFiles } from "./drawn.ts";
 import { fileOf, type SiteFile } from "./file.ts";
-import { listMatrixPicture, listStrip } from "./images.ts";
-import type { Lettering } from "./lettering.ts";
-import { listLinkPictures } from "./linkpicture.ts";
-import { listMachineFiles, listStudyFiles } from "./machine.ts";
+import { listMachineFiles } from "./machine.ts";
 import { templatesDir } from "./pages.ts";
 import { formatHeaders } from "./policy.ts";
-import { isIn, type SitePart, type SiteView, wholeSite } from "./present/site.ts";
+import type { SiteView } from "./present/site.ts";
 import { listSurveyFiles } from "./survey.ts";
-import { listSurveyPicture } from "./surveypicture.ts";
 
 const source = path.resolve(import.meta.dirname, "..");
 /** The data of a study are those of the commands, so that their schemas are published beside our own. */
@@ -22,51 +18,24 @@ const schemaDirs = [
   path.join(source, "study/schema"),
 ];
 
-/** The files beside the pages, for the part that `view` shows; fonts with the letters of `lettering` alone where it is given. */
+/** Pattern of the drawings of the author's other options, for hosts that read headers. */
+const triedFiles = "tried-*";
+
+/** The files beside the pages that nothing is drawn for, for the gallery that `view` shows; the fonts for `pages` alone where those are all there are. */
 export async function listFilesBeside(
   result: GalleryResult,
   view: SiteView,
-  part: SitePart = wholeSite,
-  lettering?: readonly Lettering[],
-): Promise<readonly SiteFile[]> {
-  const shared = part.isShared ? await listShared(result, view, lettering) : [];
-  return [
-    ...shared,
-    ...result.studies
-      .filter(({ study }) => isIn(part, study.slug))
-      .flatMap((study) => [...listPictures(study, view), ...listStudyFiles(study, result.gallery)]),
-  ];
-}
-
-async function listShared(
-  result: GalleryResult,
-  view: SiteView,
-  lettering: readonly Lettering[] | undefined,
+  pages?: readonly SiteFile[],
 ): Promise<readonly SiteFile[]> {
   return [
-    ...(lettering === undefined ? listAssets(templatesDir) : listAssetsFor(templatesDir, lettering)),
+    ...(pages === undefined ? listAssets(templatesDir) : await listAssetsFor(templatesDir, pages)),
     ...listSurveyFiles(result),
-    ...listSurveyPicture(view.survey.picture, result.survey ?? { entries: [] }, result.studies),
     ...(await listMachineFiles(result, view, schemaDirs)),
     fileOf("_headers", () =>
       formatHeaders(
         [...drawingFiles, triedFiles],
         view.shelves.some(({ pages }) => pages) || view.shelfIndexes.some(({ pages }) => pages),
       ),
-    ),
-  ];
-}
-
-function listPictures(result: StudyResult, view: SiteView): readonly SiteFile[] {
-  const pages = [...view.studies, ...view.edges].filter(({ slug }) => slug === result.study.slug);
-  return [
-    ...listDrawings(result),
-    ...listCrops(result),
-    ...listStrip(result),
-    ...listMatrixPicture(result),
-    ...listLinkPictures(
-      result,
-      pages.map(({ picture }) => picture),
     ),
   ];
 }

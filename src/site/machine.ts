@@ -8,35 +8,28 @@ import { type Address, formatStudiesData, formatStudyData } from "./data.ts";
 import { formatAtom, formatJsonFeed } from "./feed.ts";
 import { fileOf, type SiteFile } from "./file.ts";
 import { iconSvg } from "./icon.ts";
-import { pngOf } from "./images.ts";
 import { orderStudies } from "./present/card.ts";
-import { placeEdges } from "./present/edgekey.ts";
-import { pngFiles, pngSize } from "./present/notes.ts";
 import type { SiteView } from "./present/site.ts";
 import { formatStudyPath } from "./present/status.ts";
 import { formatWords, wordsFile } from "./search.ts";
 import { formatSitemaps } from "./sitemap.ts";
 import { formatEdgesTable } from "./table.ts";
-import { unofficial } from "./unofficial.ts";
 
-const iconPixels = 96;
-
-/** All of it but the files of each study; the schemas come from `schemaDirs`. */
+/** All of it; the schemas come from `schemaDirs`. */
 export async function listMachineFiles(
   { gallery, studies }: GalleryResult,
   view: SiteView,
   schemaDirs: readonly string[],
 ): Promise<readonly SiteFile[]> {
-  const icon = { width: iconPixels, height: iconPixels };
   const linksOf = locateFrom(gallery);
   return [
-    ...listSubscriptions(gallery, studies, view),
+    ...listSubscriptions(gallery, view),
     fileOf("robots.txt", () => formatRobots(formatCanonical(gallery.address, "/sitemap.xml"))),
     fileOf("studies.json", () => formatStudiesData(orderStudies(studies), gallery, linksOf("/studies.json"))),
     fileOf(wordsFile, () => formatWords(orderStudies(studies))),
     fileOf("assets/icon.svg", () => iconSvg),
-    pngOf("assets/icon.png", iconSvg, icon),
     ...(await listSchemas(schemaDirs, gallery)),
+    ...studies.flatMap((result) => listStudyFiles(result, gallery, linksOf)),
   ];
 }
 
@@ -52,11 +45,7 @@ function locateFrom({ address }: Gallery): (from: string) => Address {
 }
 
 /** Feeds and sitemap; none where the gallery has no address, because neither an id nor a link in them could be right. */
-function listSubscriptions(
-  gallery: Gallery,
-  studies: readonly StudyResult[],
-  view: SiteView,
-): readonly SiteFile[] {
+function listSubscriptions(gallery: Gallery, view: SiteView): readonly SiteFile[] {
   if (formatCanonical(gallery.address, "/") === undefined) return [];
   const address = (to: string) => formatCanonical(gallery.address, to) ?? to;
   const facts = {
@@ -67,39 +56,35 @@ function listSubscriptions(
     publisher: gallery.society ?? gallery.title,
     address,
   };
-  const maps = formatSitemaps(listPages(orderStudies(studies), view, address), address);
+  const maps = formatSitemaps(listPages(view, address), address);
   return [
-    fileOf("feed.xml", () => formatAtom(facts, view.news)),
-    fileOf("feed.json", () => formatJsonFeed(facts, view.news)),
+    fileOf("feed.xml", () => formatAtom(facts, view.studies)),
+    fileOf("feed.json", () => formatJsonFeed(facts, view.studies)),
     ...maps.map(({ file, text }) => fileOf(file, () => text)),
   ];
 }
 
-/** The data of one study, and its flags to take away. */
-export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly SiteFile[] {
-  const linksOf = locateFrom(gallery);
-  const { drawings, comparison, study } = result;
-  const folder = formatStudyPath(study.slug);
-  const size = pngSize(comparison.before.proportions);
+function listStudyFiles(
+  result: StudyResult,
+  gallery: Gallery,
+  linksOf: (from: string) => Address,
+): readonly SiteFile[] {
+  const folder = formatStudyPath(result.study.slug);
   return [
     fileOf(`${folder}study.json`, () => formatStudyData(result, gallery, linksOf(`${folder}study.json`))),
     fileOf(`${folder}edges.csv`, () => formatEdgesTable(result)),
-    pngOf(`${folder}${pngFiles.original}`, drawings.original, size),
-    pngOf(`${folder}${pngFiles.redesign}`, drawings.redesign, size, unofficial),
   ];
 }
 
 /** Every page that says where it stands; `lastmod` only where the study has a date. */
-function listPages(results: readonly StudyResult[], view: SiteView, address: Address) {
-  const studies = results.map(({ study: { slug, date } }) => ({
-    url: address(formatStudyPath(slug)),
-    ...(date === undefined ? {} : { date }),
+function listPages(view: SiteView, address: Address) {
+  const studies = view.studies.map(({ slug, date }) => ({
+    url: address(`/studies/${slug}/`),
+    ...(date === undefined ? {} : { date: date.iso }),
   }));
-  const edges = results.flatMap(({ study, comparison }) =>
-    comparison.edges.map(placeEdges(study.slug, comparison)),
-  );
-  const shelves = [...view.shelfIndexes, ...view.shelves].map(({ folder }) => `/${folder}/`);
-  const others = [...edges, ...shelves].map((path) => ({ url: address(path) }));
+  const others = [...view.edges, ...view.shelfIndexes, ...view.shelves].map(({ folder }) => ({
+    url: address(`/${folder}/`),
+  }));
   return [
     { url: address("/") },
     { url: address("/survey/") },

@@ -8,10 +8,10 @@ import { elsewhere, explainAll, OutputError } from "./failure.ts";
 import type { SiteFile } from "./file.ts";
 import type { Holder } from "./holder.ts";
 import { type Lock, LockedError, takeLock } from "./lock.ts";
-import { listForeign, type ManifestEntry } from "./manifest.ts";
+import { listForeign } from "./manifest.ts";
 import { findStanding, repair, type Swapped, swapIn } from "./swap.ts";
 import { clearWorkshop, findPlace, type Kept, makeWorkshop, nameIn, type Place } from "./workshop.ts";
-import { type WritePart, writeFresh, writeParts } from "./writing.ts";
+import { FreshSite } from "./writing.ts";
 
 export interface OutputOptions {
   /** Folders that the site must neither hold nor lie in: the content. */
@@ -27,14 +27,13 @@ export interface OutputOptions {
 export interface Output {
   /** Folders that an earlier build had to leave behind, with files that we did not write. */
   readonly kept: readonly Kept[];
-  /** Makes every file and swaps the whole in. Throws where nothing was changed. */
-  publish(files: readonly SiteFile[]): Promise<Swapped>;
-  /** The same for files that `writeAll` writes in parts into a folder. */
-  publishParts(writeAll: WriteAll): Promise<Swapped>;
+  /** Makes files of the site to come. Throws where one cannot be made or written: then nothing can be published. */
+  add(files: readonly SiteFile[]): Promise<void>;
+  /** Takes a folder of the site to come out again, `studies/a-wheel`. */
+  drop(folder: string): Promise<void>;
+  /** Makes the last files and swaps the whole in. Throws where nothing was changed. */
+  publish(files?: readonly SiteFile[]): Promise<Swapped>;
 }
-
-/** Writes all files of a site into `fresh`, with `write` or in other processes, and says what was written. */
-export type WriteAll = (write: WritePart, fresh: string) => Promise<readonly ManifestEntry[]>;
 
 /** Our own folders: a site in them would be read as source. */
 const ownFolders = ["..", "../../templates"].map((folder) => path.resolve(import.meta.dirname, folder));
@@ -56,18 +55,24 @@ export async function withOutput<T>(
   if (options.isForced !== true) await checkOurs(outDir, place);
   let made: readonly string[] = [];
   let lock: Lock | undefined;
+  const fresh = nameIn(place, "fresh");
+  const site = new FreshSite(fresh, disk);
   try {
     made = await makeWorkshop(place, disk);
     lock = await takeTurn(outDir, place, disk, options);
     const kept = await repair(place, disk);
-    const work = { outDir, place, disk, options, lock };
     return await use({
       kept,
-      publish: (files) => publish((fresh) => writeFresh(files, fresh, disk), work),
-      publishParts: (writeAll) =>
-        publish((fresh) => writeParts((write) => writeAll(write, fresh), fresh, disk), work),
+      add: (files) => site.add(files),
+      drop: (folder) => site.drop(folder),
+      publish: async (files = []) => {
+        await site.add(files);
+        await site.finish();
+        return publish(fresh, { outDir, place, disk, options, lock });
+      },
     });
   } finally {
+    await site.remove();
     await lock?.release();
     await clearWorkshop(place, made, disk);
   }
@@ -98,23 +103,17 @@ interface Work {
   readonly lock: Lock | undefined;
 }
 
-async function publish(write: (fresh: string) => Promise<void>, work: Work): Promise<Swapped> {
+async function publish(fresh: string, work: Work): Promise<Swapped> {
   const { outDir, place, disk, options, lock } = work;
-  const fresh = nameIn(place, "fresh");
-  try {
-    await write(fresh);
-    // Once more: files may have come while we were building.
-    if (options.isForced !== true) await checkOurs(outDir, place);
-    if (lock === undefined || !(await lock.isHeld())) {
-      throw new OutputError(
-        `Nothing was written to ${outDir}: this build stood still for so long that another one took its place.`,
-        "Build again.",
-      );
-    }
-    return await swapIn(fresh, place, disk);
-  } finally {
-    await disk.remove(fresh).catch(() => undefined);
+  // Once more: files may have come while we were building.
+  if (options.isForced !== true) await checkOurs(outDir, place);
+  if (lock === undefined || !(await lock.isHeld())) {
+    throw new OutputError(
+      `Nothing was written to ${outDir}: this build stood still for so long that another one took its place.`,
+      "Build again.",
+    );
   }
+  return swapIn(fresh, place, disk);
 }
 
 /** Replacing a folder that holds the content would delete it; one inside the content would be read as content. */

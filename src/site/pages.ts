@@ -10,11 +10,8 @@ const root = path.resolve(import.meta.dirname, "../..");
 /** Eleventy's input: pages, parts, figures, styles and scripts. */
 export const templatesDir = path.join(root, "templates");
 
-/** The templates of pages that are one for each study or edge; all others show the gallery as a whole. */
-const ofStudies = ["study.11ty.tsx", "edge.11ty.tsx", "moved.11ty.tsx"];
-
-/** Renders every page of `view`, or those of its studies alone. Eleventy imports the templates itself: with tsx registered it can, whoever started us. */
-export async function renderPages(view: SiteView, isShared = true): Promise<readonly SiteFile[]> {
+/** Renders every page of `view`. Eleventy imports the templates itself: with tsx registered it can, whoever started us. */
+export async function renderPages(view: SiteView): Promise<readonly SiteFile[]> {
   // The JSX settings are ours, not those of the folder we happen to be called from.
   const unregister = register({ tsconfig: path.join(root, "tsconfig.json") });
   try {
@@ -27,15 +24,16 @@ export async function renderPages(view: SiteView, isShared = true): Promise<read
     });
     // Standard output belongs to the command.
     eleventy.disableLogger();
-    const isWanted = ({ inputPath }: { readonly inputPath: string }): boolean =>
-      isShared || ofStudies.includes(path.basename(inputPath));
     const pages = await eleventy.toJSON();
-    const files = pages.filter(isWanted).map(({ outputPath, content }) => {
+    const files = pages.map(({ outputPath, content }) => {
       const sitePath = path.relative(nowhere, path.resolve(outputPath)).split(path.sep).join("/");
       return fileOf(sitePath, () => content);
     });
     // Eleventy gives them in the order in which they happened to be done.
     return files.sort((a, b) => (a.path < b.path ? -1 : 1));
+  } catch (error) {
+    // Eleventy says that a template threw; what it threw says why.
+    throw error instanceof Error && "originalError" in error ? (error.originalError ?? error) : error;
   } finally {
     await unregister();
   }

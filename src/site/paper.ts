@@ -1,5 +1,4 @@
 // Floor 6. What all link pictures are drawn on: the paper of the light page, flags in their proportions, hairlines round them.
-import type { Laid } from "./images.ts";
 import { linkSize } from "./present/linkpicture.ts";
 
 /** Greys of the light page. */
@@ -11,6 +10,10 @@ export interface Size {
   readonly height: number;
 }
 
+/** Each of the two mats of a link picture, and the room that a flag has on one. */
+export const linkMat = { width: 532, height: 355 };
+export const linkRoom: Size = { width: 0.84 * linkMat.width, height: 0.84 * linkMat.height };
+
 /** The largest size in `room` of a flag with these proportions, height to width; at least one pixel each way. */
 export function fitFlag([height, width]: readonly [number, number], room: Size): Size {
   const scale = Math.min(room.width / width, room.height / height);
@@ -18,7 +21,15 @@ export function fitFlag([height, width]: readonly [number, number], room: Size):
 }
 
 /** SVG text of a hairline round a picture, outside it: through the cut-out of a flag shows the mat. */
-export function drawHairline({ picture: { width, height }, x, y }: Laid): string {
+export function drawHairline({
+  picture: { width, height },
+  x,
+  y,
+}: {
+  readonly picture: Size;
+  readonly x: number;
+  readonly y: number;
+}): string {
   return `<rect x="${x - 0.5}" y="${y - 0.5}" width="${width + 1}" height="${height + 1}" fill="none" stroke="${ink.line}"/>`;
 }
 

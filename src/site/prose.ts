@@ -55,7 +55,7 @@ function createRenderer(): ReturnType<typeof createMarkdown> {
   md.renderer.rules.image = (tokens, index) => md.utils.escapeHtml(tokens[index]?.content ?? "");
   md.renderer.rules.link_open = (tokens, index, options, _env, self) => {
     const token = tokens[index];
-    if (token && /^[a-z][a-z0-9+.-]*:|^\/\//i.test(token.attrGet("href") ?? "")) {
+    if (token && /^[a-z]+:/i.test(token.attrGet("href") ?? "")) {
       token.attrSet("rel", "nofollow noopener");
     }
     return self.renderToken(tokens, index, options);

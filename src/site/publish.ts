@@ -1,14 +1,23 @@
-// Floor 6. An analysed gallery → the published folder: results become views, views pages, and the whole is swapped in.
+// Floor 6. An analysed gallery → the published folder: what is drawn is drawn by child processes, results become views, views
+// pages, and the whole is swapped in.
+import type { Problem } from "../problem/problem.ts";
+import { compareProblems } from "../problem/problem.ts";
 import type { GalleryResult } from "../study/result.ts";
-import { mostInMemory, type Spill } from "../study/spill.ts";
 import type { Store } from "../study/store.ts";
+import { drawFiles, drawStudies, type MadeFile, type Means, openPool } from "./draw.ts";
+import { type DrawnFile, listDrawn, listShared } from "./drawn.ts";
+import { fileOf, type SiteFile } from "./file.ts";
+import { keepFonts } from "./kept.ts";
+import { listFilesBeside } from "./list.ts";
 import { type Output, type OutputOptions, withOutput } from "./output.ts";
-import { wholeSite } from "./present/site.ts";
+import { renderPages } from "./pages.ts";
+import { presentSite, type SiteView } from "./present/site.ts";
+import { settle } from "./settle.ts";
 import type { Swapped } from "./swap.ts";
 
-/** What was published, on how many pages, and how it took the place of the site before. */
-export interface BuildReport {
-  readonly result: GalleryResult;
+/** What was published, on how many pages, and how it took the place of the site before. `result` is without what was left out. */
+export interface BuildReport<R extends GalleryResult = GalleryResult> {
+  readonly result: R;
   readonly pages: number;
   readonly swapped: Swapped;
 }
@@ -19,32 +28,48 @@ export interface PublishOptions {
   readonly base?: string | undefined;
   /** Pictures that were made before. */
   readonly store?: Store | undefined;
-  /** Holds the results of a gallery that is too large for one process. */
-  readonly spill?: Spill | undefined;
-  /** Most studies that one process publishes. */
-  readonly chunk?: number;
+}
+
+/** A site that is ready to be swapped in. */
+interface Prepared<R extends GalleryResult> {
+  readonly result: R;
+  readonly pages: number;
+}
+
+/**
+ * Makes the whole site in `output`. Studies that cannot be drawn or shown are left out and named in `result.problems`.
+ * Throws what `Output.add` throws.
+ */
+export async function prepareSite<R extends GalleryResult>(
+  output: Pick<Output, "add" | "drop">,
+  result: R,
+  means: Means,
+  base?: string,
+): Promise<Prepared<R>> {
+  const take = (files: readonly MadeFile[]) =>
+    output.add(files.map(({ path, bytes }) => fileOf(path, () => bytes)));
+  const drawn = await drawStudies(result, means, take);
+  const settled = await settle(drawn, (part) => listTexts(part, base));
+  const { files, view, pages } = settled.made;
+  const shown = new Set(settled.result.studies.map(({ study }) => study.slug));
+  for (const { study } of drawn.studies)
+    if (!shown.has(study.slug)) await output.drop(`studies/${study.slug}`);
+  const { value, problems } = await drawShared(settled.result, view, means);
+  await take(value);
+  await output.add(keepFonts(files, means.store));
+  const all = [...settled.result.problems, ...problems].sort(compareProblems);
+  return { result: { ...settled.result, problems: all }, pages };
 }
 
 /** Publishes an analysed gallery to `output`. Throws what `Output.publish` throws. */
-export async function publishTo(
+export async function publishTo<R extends GalleryResult>(
   output: Output,
-  result: GalleryResult,
-  { base, store, spill, chunk = mostInMemory }: PublishOptions = {},
-): Promise<BuildReport> {
-  if (spill !== undefined && result.studies.length > chunk) {
-    const { publishChunks } = await import("./chunk.ts");
-    let pages = 0;
-    const swapped = await output.publishParts(async (_, fresh) => {
-      const written = await publishChunks(result, { base, store, spill, chunk, fresh });
-      pages = written.pages;
-      return written.entries;
-    });
-    return { result, pages, swapped };
-  }
-  // Loaded where it is needed: Eleventy and the drawing of pictures take their memory.
-  const { listPart } = await import("./part.ts");
-  const { files, pages } = await listPart(result, { base, store }, wholeSite);
-  return { result, pages, swapped: await output.publish(files) };
+  result: R,
+  means: Means,
+  base?: string,
+): Promise<BuildReport<R>> {
+  const prepared = await prepareSite(output, result, means, base);
+  return { ...prepared, swapped: await output.publish() };
 }
 
 /**
@@ -55,7 +80,55 @@ export async function publishTo(
 export async function publishGallery(
   result: GalleryResult,
   outDir: string,
-  options: OutputOptions & PublishOptions,
+  { base, store, ...options }: OutputOptions & PublishOptions,
 ): Promise<BuildReport> {
-  return withOutput(outDir, options, (output) => publishTo(output, result, options));
+  const line = openPool();
+  try {
+    return await withOutput(outDir, options, (output) => publishTo(output, result, { line, store }, base));
+  } finally {
+    line.close();
+  }
+}
+
+/** Every file that is text: the pages first, and how many pages there are. */
+async function listTexts(result: GalleryResult, base?: string) {
+  const view = presentSite(result, base);
+  const pages = await renderPages(view);
+  const beside = await listFilesBeside(result, view, pages);
+  // What is said of a study is made once more when it is written; here it shows whether it can be.
+  for (const { path, make } of beside) if (path.startsWith("studies/")) await make();
+  return { files: [...pages, ...beside], view, pages: pages.length };
+}
+
+/** What is drawn for the whole site. The picture of the survey does without its flags where one of them cannot be drawn. */
+async function drawShared(
+  { survey = { entries: [], failed: [] }, studies }: GalleryResult,
+  view: SiteView,
+  means: Means,
+): Promise<{ readonly value: readonly MadeFile[]; readonly problems: readonly Problem[] }> {
+  const draw = (entries: typeof survey.entries) => {
+    const files = listShared(view.survey.picture, { entries }, studies);
+    return drawFiles(means, { file: "flags", drawing: `${entries.length} flags` }, files);
+  };
+  const whole = await draw(survey.entries);
+  if (whole.value !== undefined) return { ...whole, value: whole.value };
+  const { value } = await draw([]);
+  if (value === undefined)
+    throw new Error(whole.problems.map(({ reason, hint }) => `${reason} ${hint}`).join("\n"));
+  return { value, problems: whole.problems.map((problem) => ({ ...problem, severity: "warning" })) };
+}
+
+/** Returns every file of the site, the pages first, and how many pages there are; nothing is drawn yet. */
+export async function listSite(
+  result: GalleryResult,
+  base?: string,
+): Promise<{
+  readonly files: readonly SiteFile[];
+  readonly drawn: readonly DrawnFile[];
+  readonly pages: number;
+}> {
+  const { files, view, pages } = await listTexts(result, base);
+  const shared = listShared(view.survey.picture, result.survey ?? { entries: [] }, result.studies);
+  const own = result.studies.flatMap((study) => listDrawn(study, result.gallery));
+  return { files, drawn: [...own, ...shared], pages };
 }

@@ -22,6 +22,7 @@ export function listWords({ study, comparison, change }: StudyResult): readonly 
   const { credit } = study;
   const texts = [
     study.title,
+    study.flag ?? "",
     ...study.authors,
     ...study.tags,
     ...[...before.colours, ...after.colours].flatMap(({ name, hex }) => [name, hex]),
@@ -39,7 +40,7 @@ export function listWords({ study, comparison, change }: StudyResult): readonly 
 
 /** Prose without what is not read: figures, and where links lead. */
 function readProse(body: string): string {
-  return body.replace(/^::.*$/gm, " ").replace(/\]\([^)]*\)/g, " ");
+  return body.replace(/^::.*$/gm, " ").replace(/\]\([^()]*\)/g, " ");
 }
 
 /** Small letters without their marks, so that `Café` is found by `cafe`. The script find.js folds the same way. */

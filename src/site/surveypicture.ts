@@ -1,13 +1,13 @@
 // Floor 6. The link picture of the survey as a file: a sheet of its flags, least clear first, and the one number.
-import type { GallerySurvey, SurveyEntry } from "../study/entry.ts";
-import type { StudyResult } from "../study/result.ts";
-import type { SiteFile } from "./file.ts";
-import { type Laid, layOut, renderDrawing, setText } from "./images.ts";
-import { letteredPictureOf } from "./kept.ts";
-import { type Fonts, unpackFonts } from "./linkpicture.ts";
+import type { Sheeted } from "./drawn.ts";
+import type { Easel } from "./easel.ts";
+import { type Laid, type Layout, setText } from "./images.ts";
+import type { Fonts } from "./linkpicture.ts";
 import { drawHairline, drawPaper, fitFlag, ink, shorten } from "./paper.ts";
 import { linkSize } from "./present/linkpicture.ts";
-import { mostPictured, type SurveyPicture } from "./present/surveypicture.ts";
+import type { SurveyPicture } from "./present/surveypicture.ts";
+
+type SheetWords = Omit<SurveyPicture, "file">;
 
 /** The mat that the flags lie on. Pixels. */
 const mat = { x: 56, y: 44, width: 1088, height: 376 };
@@ -18,46 +18,24 @@ const gap = 18;
 const rows = { title: 452, subtitle: 516, number: 548, foot: 588 };
 const column = { width: 520, second: 624 };
 
-/** The file of the picture, or none where there is no flag. */
-export function listSurveyPicture(
-  picture: SurveyPicture | undefined,
-  { entries }: Pick<GallerySurvey, "entries">,
-  studies: readonly StudyResult[],
-): readonly SiteFile[] {
-  if (picture === undefined) return [];
-  const drawings = entries.slice(0, mostPictured).flatMap((entry) => findDrawing(entry, studies) ?? []);
-  const { file, ...words } = picture;
-  return [
-    letteredPictureOf(file, words, drawings, async () =>
-      drawSurveyPicture(picture, drawings, await unpackFonts()),
-    ),
-  ];
-}
-
-/** A flag of the sheet: SVG text that we wrote, and height to width. */
-interface Sheeted {
-  readonly svg: string;
-  readonly proportions: readonly [number, number];
-}
-
-/** Returns the picture as PNG. In a gallery that runs from right to left, so does the picture. */
-export async function drawSurveyPicture(
-  picture: SurveyPicture,
+/** What lies where on the picture. In a gallery that runs from right to left, so does the picture. */
+export async function laySurveyPicture(
+  words: SheetWords,
   flags: readonly Sheeted[],
   fonts: Fonts,
-): Promise<Buffer> {
+  easel: Pick<Easel, "render">,
+): Promise<Layout> {
   const turn = ({ x, ...rest }: Laid): Laid =>
-    picture.direction === "rtl" ? { ...rest, x: linkSize.width - x - rest.picture.width } : { ...rest, x };
-  const sheet = (await laySheet(flags)).map(turn);
-  const words = (await layWords(picture, fonts)).map(turn);
-  return layOut(drawGround(sheet), [...sheet, ...words]);
+    words.direction === "rtl" ? { ...rest, x: linkSize.width - x - rest.picture.width } : { ...rest, x };
+  const sheet = (await laySheet(flags, easel)).map(turn);
+  return { ground: drawGround(sheet), laid: [...sheet, ...(await layWords(words, fonts)).map(turn)] };
 }
 
-async function laySheet(flags: readonly Sheeted[]): Promise<readonly Laid[]> {
+async function laySheet(flags: readonly Sheeted[], easel: Pick<Easel, "render">): Promise<readonly Laid[]> {
   const { columns, width, height, left, top } = divide(flags.length);
   return Promise.all(
     flags.map(async ({ svg, proportions }, place) => {
-      const picture = await renderDrawing(svg, fitFlag(proportions, { width, height }));
+      const picture = await easel.render(svg, fitFlag(proportions, { width, height }));
       const x = left + (place % columns) * (width + gap) + (width - picture.width) / 2;
       const y = top + Math.floor(place / columns) * (height + gap) + (height - picture.height) / 2;
       return { picture, x: Math.round(x), y: Math.round(y) };
@@ -65,7 +43,7 @@ async function laySheet(flags: readonly Sheeted[]): Promise<readonly Laid[]> {
   );
 }
 
-async function layWords(words: SurveyPicture, fonts: Fonts): Promise<readonly Laid[]> {
+async function layWords(words: SheetWords, fonts: Fonts): Promise<readonly Laid[]> {
   const serif = { font: "Source Serif 4", fontFile: fonts.serif, width: column.width } as const;
   const sans = { font: "Source Sans 3", fontFile: fonts.sans, hex: ink.quiet, width: column.width } as const;
   const number = await setText({ ...serif, text: words.number, hex: ink.text, pixels: 56 });
@@ -108,12 +86,6 @@ function divide(count: number) {
     left: mat.x + gap,
     top: mat.y + Math.round((mat.height - used) / 2),
   };
-}
-
-function findDrawing(entry: SurveyEntry, studies: readonly StudyResult[]): Sheeted | undefined {
-  const [slug] = entry.slugs;
-  const svg = entry.drawing ?? studies.find(({ study }) => study.slug === slug)?.drawings.original;
-  return svg === undefined ? undefined : { svg, proportions: entry.measure.proportions };
 }
 
 /** Paper, the mat, a hairline round each flag, a rule over the foot. */

@@ -10,55 +10,78 @@ const atOnce = 16;
 /** Files that are made at once. */
 const madeAtOnce = 3;
 
-/**
- * Makes every file in the folder `fresh`, which is not there yet, then its manifest; flushes all to the disk, reads it back
- * and compares it with the manifest. Throws where a path is not one a site can have, is there twice, or differs from
- * another by the case of its letters only; where a file is not on the disk as it was made; and what `make` throws.
- */
-export async function writeFresh(files: readonly SiteFile[], fresh: string, disk: Disk): Promise<void> {
-  checkPaths(files.map((file) => file.path));
-  await writeParts((write) => write(files), fresh, disk);
-}
+/** A site that is being made in the folder `fresh`, which is not there before the first file comes. */
+export class FreshSite {
+  private readonly fresh: string;
+  private readonly disk: Disk;
+  private readonly paths = new SitePaths();
+  private readonly entries = new Map<string, ManifestEntry>();
+  /** The last piece of work: each begins when the one before has ended well, so nothing is written after a failure. */
+  private last: Promise<void> | undefined;
 
-/**
- * The same for a site whose files come in parts: `writeAll` hands each part to `write`, or has another process do it, and
- * returns what was written.
- */
-export async function writeParts(
-  writeAll: (write: WritePart) => Promise<readonly ManifestEntry[]>,
-  fresh: string,
-  disk: Disk,
-): Promise<void> {
-  await disk.makeFolder(fresh);
-  const entries = await writeAll((files) => writePart(files, fresh, disk));
-  const folders = checkPaths(entries.map((entry) => entry.path));
-  const manifest = formatManifest(entries);
-  await disk.write(path.join(fresh, manifestName), manifest);
-  await checkWritten(fresh, [...entries, describeFile(manifestName, manifest)], disk);
-  // The innermost first: a folder is safe once what it names is.
-  for (const folder of [...folders].reverse()) await disk.flush(path.join(fresh, folder));
-  await disk.flush(fresh);
-}
-
-/** Writes files of a site, and says what was written. */
-export type WritePart = (files: readonly SiteFile[]) => Promise<readonly ManifestEntry[]>;
-
-/** Makes files in the folder `fresh`, which is there, as may be folders that another part needed. */
-export async function writePart(
-  files: readonly SiteFile[],
-  fresh: string,
-  disk: Disk,
-): Promise<readonly ManifestEntry[]> {
-  for (const folder of checkPaths(files.map((file) => file.path)))
-    await disk.makeFolder(path.join(fresh, folder)).catch((error: NodeJS.ErrnoException) => {
-      if (error.code !== "EEXIST") throw error;
-    });
-  const entries: ManifestEntry[] = [];
-  for await (const [file, bytes] of makeAhead(files)) {
-    entries.push(describeFile(file.path, bytes));
-    await disk.write(path.join(fresh, file.path), bytes);
+  constructor(fresh: string, disk: Disk) {
+    this.fresh = fresh;
+    this.disk = disk;
   }
-  return entries;
+
+  /**
+   * Makes files and writes them. Throws where a path is not one a site can have, is there twice, or differs from another by
+   * the case of its letters only; and what `make` throws.
+   */
+  add(files: readonly SiteFile[]): Promise<void> {
+    return this.next(async () => {
+      const { fresh, disk } = this;
+      for (const folder of this.paths.add(files.map((file) => file.path)))
+        await disk.makeFolder(path.join(fresh, folder));
+      for await (const [file, bytes] of makeAhead(files)) {
+        this.entries.set(file.path, describeFile(file.path, bytes));
+        await disk.write(path.join(fresh, file.path), bytes);
+      }
+    });
+  }
+
+  /** Takes a folder out again, `studies/a-wheel`, with all that is in it. */
+  drop(folder: string): Promise<void> {
+    return this.next(async () => {
+      await this.disk.remove(path.join(this.fresh, folder));
+      for (const file of this.entries.keys()) if (file.startsWith(`${folder}/`)) this.entries.delete(file);
+      this.paths.drop(folder);
+    });
+  }
+
+  /**
+   * Writes the manifest; flushes all to the disk, reads it back and compares it with the manifest. Throws where a file is
+   * not on the disk as it was made.
+   */
+  finish(): Promise<void> {
+    return this.next(async () => {
+      const { fresh, disk } = this;
+      const entries = [...this.entries.values()];
+      const manifest = formatManifest(entries);
+      await disk.write(path.join(fresh, manifestName), manifest);
+      await checkWritten(fresh, [...entries, describeFile(manifestName, manifest)], disk);
+      // The innermost first: a folder is safe once what it names is.
+      for (const folder of [...this.paths.listFolders()].reverse())
+        await disk.flush(path.join(fresh, folder));
+      await disk.flush(fresh);
+    });
+  }
+
+  /** Removes the folder, once nothing is written to it any more. Never throws. */
+  async remove(): Promise<void> {
+    const { last } = this;
+    this.last = Promise.reject(new Error("the site is not being made any more"));
+    this.last.catch(() => undefined);
+    await last?.catch(() => undefined);
+    await this.disk.remove(this.fresh).catch(() => undefined);
+  }
+
+  private next(work: () => Promise<void>): Promise<void> {
+    this.last = (this.last ?? this.disk.makeFolder(this.fresh)).then(work);
+    // Whoever asked for it is told.
+    this.last.catch(() => undefined);
+    return this.last;
+  }
 }
 
 /** Makes the files in their order, some while those before are written: a picture waits for its encoder most of the time. */
@@ -76,37 +99,58 @@ async function* makeAhead(files: readonly SiteFile[]) {
   }
 }
 
-/** Returns the folders that the paths need, outer ones first. Throws for a path that no site can have. */
-export function checkPaths(paths: readonly string[]): readonly string[] {
-  // Names that a file system without letter case, or with composed letters, takes for one.
-  const fold = (text: string): string => text.normalize("NFC").toLowerCase();
-  const seen = new Map<string, string>([[fold(manifestName), manifestName]]);
-  const folders = new Map<string, string>();
-  for (const file of paths) {
+/** The paths of a site, as a file system without letter case, or with composed letters, takes them. */
+export class SitePaths {
+  private readonly files = new Map<string, string>([[fold(manifestName), manifestName]]);
+  private readonly folders = new Map<string, string>();
+
+  /** Returns the folders that these paths need and those before did not, outer ones first. Throws where no site can have one. */
+  add(paths: readonly string[]): readonly string[] {
+    return paths.flatMap((file) => this.addOne(file)).sort();
+  }
+
+  /** All folders, outer ones first. */
+  listFolders(): readonly string[] {
+    return [...this.folders.values()].sort();
+  }
+
+  /** Forgets a folder and all in it. */
+  drop(folder: string): void {
+    const start = fold(`${folder}/`);
+    for (const known of [this.files, this.folders])
+      for (const key of known.keys()) if (`${key}/`.startsWith(start)) known.delete(key);
+  }
+
+  private addOne(file: string): readonly string[] {
     const parts = file.split("/");
     if (parts.some((part) => part === "" || part === "." || part === ".." || /[\\\0]/.test(part)))
       throw new Error(`“${file}” is no path in a site`);
-    const twin = seen.get(fold(file));
+    const twin = this.files.get(fold(file));
     if (twin !== undefined) throw new Error(`${file} and ${twin} would be one file`);
-    seen.set(fold(file), file);
+    const fresh: string[] = [];
     for (let depth = 1; depth < parts.length; depth += 1) {
       const folder = parts.slice(0, depth).join("/");
-      const other = folders.get(fold(folder));
+      const other = this.folders.get(fold(folder));
       if (other !== undefined && other !== folder)
         throw new Error(`${folder} and ${other} would be one folder`);
-      folders.set(fold(folder), folder);
+      if (this.files.has(fold(folder))) throw new Error(`${folder} would be a file and a folder`);
+      if (other === undefined) fresh.push(folder);
+      this.folders.set(fold(folder), folder);
     }
+    if (this.folders.has(fold(file))) throw new Error(`${file} would be a file and a folder`);
+    this.files.set(fold(file), file);
+    return fresh;
   }
-  for (const [folded, folder] of folders)
-    if (seen.has(folded)) throw new Error(`${folder} would be a file and a folder`);
-  return [...folders.values()].sort();
+}
+
+function fold(text: string): string {
+  return text.normalize("NFC").toLowerCase();
 }
 
 async function checkWritten(fresh: string, entries: readonly ManifestEntry[], disk: Disk): Promise<void> {
-  const wanted = entries.map((entry) => entry.path).sort();
-  const found = await listFiles(fresh);
-  const [asked, there] = [new Set(wanted), new Set(found)];
-  const odd = [...wanted, ...found].find((file) => !asked.has(file) || !there.has(file));
+  const wanted = new Set(entries.map((entry) => entry.path));
+  const found = new Set(await listFiles(fresh));
+  const odd = [...wanted, ...found].find((file) => !wanted.has(file) || !found.has(file));
   if (odd !== undefined) throw new Error(`${odd} is not where it was written, or was not written`);
   const waiting = [...entries];
   const check = async (): Promise<void> => {

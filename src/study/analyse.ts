@@ -10,6 +10,7 @@ import { type Frame, measureLooks } from "../measure/figures.ts";
 import type { Measure } from "../measure/measure.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { measureThinnest } from "../regions/view.ts";
+import { judgeWritten } from "../svg/gate.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
 import { mapColours, recolour } from "../svg/recolour.ts";
 import type { Drawing } from "../svg/tree.ts";
@@ -23,6 +24,7 @@ import { rankOpened } from "./options.ts";
 import { defaultPalette, isUsualPalette } from "./palette.ts";
 import { listColours, type PlannedChange, planChange } from "./plan.ts";
 import type { EdgeLine, StudyDrawings, StudyResult } from "./result.ts";
+import { refuseSmall } from "./small.ts";
 import type { Change, Gallery, Study } from "./study.ts";
 import { toEdgeLines } from "./traced.ts";
 import { isUnseen, tellUnseen } from "./unseen.ts";
@@ -99,6 +101,9 @@ export async function analyseStudy(
   });
   if (compared.value === undefined) return { value: undefined, problems: compared.problems };
   const { comparison, change, edgeLines, opened } = compared.value;
+  const drawings = drawStudy(compared.value);
+  const problems = [...compared.problems, ...drawings.problems];
+  if (drawings.value === undefined) return { value: undefined, problems };
   const hidden = await findHiddenCharge(opened);
   const asking = hidden === undefined ? [] : [askForFocus(hidden, study)];
   const isLost = isUnseen(opened.inspection, change.replace, change.only !== undefined);
@@ -108,12 +113,12 @@ export async function analyseStudy(
       study,
       change,
       comparison,
-      drawings: drawStudy(compared.value),
+      drawings: drawings.value,
       edgeLines,
       ...(hidden === undefined ? {} : { focusToName: proposeFocus(hidden) }),
     },
     problems: [
-      ...compared.problems,
+      ...problems,
       ...checkNames(study, compared.value.colours, gallery.palette),
       ...asking,
       ...unseen,
@@ -140,19 +145,26 @@ async function compare(
   const planned = planChange(resolved, colours, change, words, options.locate ?? (() => ({ file })));
   problems.push(...planned.problems);
   if (planned.value === undefined) return { value: undefined, problems };
+  const { joined, shapes } = inspection.ground.scene;
+  const { replace } = planned.value;
+  if (joined > 0 && shapes.paints.every(({ declared }) => declared !== replace)) {
+    const where = (options.locate ?? (() => ({ file })))("change.replace");
+    return { value: undefined, problems: [...problems, refuseSmall(replace, joined, where)] };
+  }
   const recoloured = recolour(resolved, planned.value);
-  problems.push(...recoloured.problems);
-  if (recoloured.value === undefined) return { value: undefined, problems };
+  const described = describeDrawing(recoloured, unofficialNote);
+  const written = judgeWritten(described);
+  problems.push(...written.problems);
+  if (written.value === undefined) return { value: undefined, problems };
   const said = {
     replace: planned.value.replace,
     with: planned.value.with,
     ...(change.only === undefined ? {} : { only: change.only }),
     ...(change.part === undefined ? {} : { part: change.part }),
   };
-  const described = describeDrawing(recoloured.value, unofficialNote);
   const { table, before, after, frame, edgeLines } = await lookTwice(
     opened.value,
-    recoloured.value,
+    recoloured,
     planned.value,
     change.part,
   );
@@ -164,7 +176,7 @@ async function compare(
     comparison: compareLooks(said, frame, table, before, after, options.cloth),
     change: said,
     original: writeDrawing(drawing),
-    redesign: writeDrawing(described),
+    redesign: written.value,
     edgeLines,
     opened: whole,
     colours,
@@ -233,15 +245,27 @@ function frameOf(file: string, distance: number, { proportions, warnings }: Insp
   return { file, proportions, distance, warnings };
 }
 
-function drawStudy({ original, redesign, resolvedOriginal, resolvedRedesign }: Compared): StudyDrawings {
-  const see = (vision: Vision) => {
-    const draw = (resolved: ResolvedDrawing): string =>
-      writeDrawing(mapColours(resolved, (hex) => hexOf(simulate(linearOf(hex), vision))));
-    return { original: draw(resolvedOriginal), redesign: draw(resolvedRedesign) };
+/** Problems: svg/written, where the colours of some vision make a drawing too long. */
+function drawStudy({
+  original,
+  redesign,
+  resolvedOriginal,
+  resolvedRedesign,
+}: Compared): Outcome<StudyDrawings> {
+  const all: { readonly drawing: Drawing; readonly text: string }[] = [];
+  const draw = (resolved: ResolvedDrawing, vision: Vision): string => {
+    const drawing = mapColours(resolved, (hex) => hexOf(simulate(linearOf(hex), vision)));
+    const text = writeDrawing(drawing);
+    all.push({ drawing, text });
+    return text;
   };
-  return {
-    original,
-    redesign,
-    seen: { protan: see("protan"), deutan: see("deutan"), tritan: see("tritan"), grey: see("grey") },
-  };
+  const see = (vision: Vision) => ({
+    original: draw(resolvedOriginal, vision),
+    redesign: draw(resolvedRedesign, vision),
+  });
+  const seen = { protan: see("protan"), deutan: see("deutan"), tritan: see("tritan"), grey: see("grey") };
+  // They differ in nothing but colours: what holds for the longest holds for all.
+  const longest = all.reduce((a, b) => (b.text.length > a.text.length ? b : a));
+  const { value, problems } = judgeWritten(longest.drawing);
+  return { value: value === undefined ? undefined : { original, redesign, seen }, problems };
 }

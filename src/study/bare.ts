@@ -27,6 +27,7 @@ const strips: { readonly [K in JobKind]: Strip<K> } = {
   clean: stripDrawing,
   flag: stripDrawing,
   grid: stripDrawing,
+  publish: (input) => ({ input, restore: (outcome) => outcome }),
   study: ({ study, bytes, gallery }) => ({
     input: {
       study: bareStudy(study, /^(?:original$|(?:change|focus|names)\.)/, []),

@@ -13,6 +13,8 @@ export interface ChildLimits {
   readonly seconds: number;
   /** Most memory for one child, resident. Watched on Linux; elsewhere only JavaScript's own memory is limited. */
   readonly megabytes: number;
+  /** The module, as a URL, whose `makeFiles` does the job `publish`; without it there is none. */
+  readonly publisher?: string;
 }
 
 /** A job in line, and who hears of it. `file` names the drawing in messages. */
@@ -50,8 +52,8 @@ export class Child {
   constructor(limits: ChildLimits, tell: { readonly free: () => void; readonly gone: () => void }) {
     this.limits = limits;
     this.tell = tell;
-    const { file, loader } = findWorker();
-    this.child = fork(file, [], {
+    const { file, loader } = findWorker(limits.publisher);
+    this.child = fork(file, limits.publisher === undefined ? [] : [limits.publisher], {
       serialization: "advanced",
       stdio: ["ignore", "ignore", "inherit", "ipc"],
       execArgv: [...loader, `--max-old-space-size=${limits.megabytes}`],
@@ -62,12 +64,14 @@ export class Child {
   }
 
   /** What it does at the moment. */
-  get kind(): JobKind | undefined {
-    return this.job?.waiting.request.kind;
+  get request(): Waiting["request"] | undefined {
+    return this.job?.waiting.request;
   }
 
+  /** One that is idle tidies up and ends when it is let go; one that is at work may be stuck. */
   kill(): void {
-    this.child.kill("SIGKILL");
+    if (this.isReady && this.job === undefined && this.child.connected) this.child.disconnect();
+    else this.child.kill("SIGKILL");
   }
 
   give(waiting: Waiting): void {
@@ -89,7 +93,9 @@ export class Child {
 
   private check(): void {
     if (this.job === undefined || !this.isReady) return;
-    if (performance.now() - this.job.started > 1000 * this.limits.seconds) this.reason = "study/too-slow";
+    const { started, waiting } = this.job;
+    if (performance.now() - started > 1000 * secondsFor(waiting.request.kind, this.limits))
+      this.reason = "study/too-slow";
     else if (measureResident(this.child.pid) > this.limits.megabytes) this.reason = "study/too-much-memory";
     else return;
     this.kill();
@@ -117,25 +123,33 @@ export class Child {
     if (job !== undefined) {
       job.waiting.settle({
         value: undefined,
-        problems: [describe(this.reason, job.waiting.file, this.limits)],
+        problems: [describe(this.reason, job.waiting, this.limits)],
       });
     }
     this.tell.gone();
   }
 }
 
-/** The worker, and what Node needs to read it: nothing where this code was translated together with it. */
-function findWorker(): { readonly file: string; readonly loader: readonly string[] } {
-  if (typeof translatedWorker === "string") return { file: translatedWorker, loader: [] };
+/** The worker, and what Node needs to read it and its publisher: nothing where both were translated. */
+function findWorker(publisher?: string): { readonly file: string; readonly loader: readonly string[] } {
+  if (typeof translatedWorker === "string" && publisher?.endsWith(".ts") !== true)
+    return { file: translatedWorker, loader: [] };
   const loader = pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href;
   return { file: fileURLToPath(new URL("./worker.ts", import.meta.url)), loader: ["--import", loader] };
 }
 
-function describe(rule: Reason, file: string, { seconds, megabytes }: ChildLimits): Problem {
+/** Longest time for a job: for all files of a study it is longer than for one look at a drawing. */
+function secondsFor(kind: JobKind, { seconds }: ChildLimits): number {
+  return kind === "publish" ? 4 * seconds : seconds;
+}
+
+function describe(rule: Reason, { request: { kind }, file }: Waiting, limits: ChildLimits): Problem {
+  const isPublished = kind === "publish";
+  const done = isPublished ? "published" : "measured";
   const reasons: Readonly<Record<Reason, string>> = {
-    "study/too-slow": `The drawing was not measured within ${seconds} seconds and was stopped.`,
-    "study/too-much-memory": `The drawing needed more than ${megabytes} MB of memory and was stopped.`,
-    "study/crashed": "The process that measured the drawing ended unexpectedly.",
+    "study/too-slow": `The drawing was not ${done} within ${secondsFor(kind, limits)} seconds and was stopped.`,
+    "study/too-much-memory": `The drawing needed more than ${limits.megabytes} MB of memory and was stopped.`,
+    "study/crashed": `The process that ${isPublished ? "made the pictures of" : "measured"} the drawing ended unexpectedly.`,
   };
   const hint = "Simplify the drawing: fewer points, fewer repetitions, no patterns within patterns.";
   return { rule, severity: "error", file, reason: reasons[rule], hint };

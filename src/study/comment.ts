@@ -4,7 +4,7 @@ import { quoteAnew } from "./innerquote.ts";
 
 /** Where words with a # are likely to be meant. Behind colours, dates and words from a list a comment is a comment. */
 const textPaths =
-  /^(?:title|decision|symbolism|description|society|options\.\d+\.note|credit\.(?:title|author))$/;
+  /^(?:title|flag|decision|symbolism|description|society|options\.\d+\.note|credit\.(?:title|author))$/;
 
 /** What is lost; `length` is that of the comment. */
 export interface Comment {
@@ -26,7 +26,7 @@ export function findComment(
 ): Comment | undefined {
   if (!textPaths.test(path)) return undefined;
   const rest = line.slice(column - 1);
-  const words = /^ #+(.*)$/.exec(rest)?.[1]?.trim() ?? "";
+  const words = /^ #+/.test(rest) ? rest.replace(/^ #+/, "").trim() : "";
   if (words === "") return undefined;
   const typed =
     start === undefined

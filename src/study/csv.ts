@@ -1,4 +1,5 @@
 // Floor 5. Rows of CSV, for spreadsheets; and a survey as such rows: the same file from the command and from the site.
+import { roundFigure } from "../measure/json.ts";
 import { showText } from "../problem/quote.ts";
 import type { Survey, SurveyedFlag } from "./survey.ts";
 
@@ -59,7 +60,7 @@ function formatLastsTo({ source, lastsTo }: SurveyedFlag["focus"]): string | num
 }
 
 /**
- * Returns one row without a line end, numbers to four decimals, or in full where that would make a whole number of one
+ * Returns one row without a line end, numbers to four decimals, or as JSON has them where that would make a whole number of one
  * that is none: grades begin at whole numbers. Text that a spreadsheet would compute gets an apostrophe
  * before it, which spreadsheets do not show.
  *
@@ -79,7 +80,7 @@ function formatCell(cell: Cell): string {
 function formatNumber(value: number): string {
   const rounded = Number(value.toFixed(4));
   const isMadeWhole = Number.isInteger(rounded) && Math.abs(value - rounded) > 1e-11;
-  return String(isMadeWhole ? value : rounded);
+  return String(isMadeWhole ? roundFigure(value) : rounded);
 }
 
 function clean(cell: Cell): Cell {

@@ -22,25 +22,42 @@ const months = [
   "december",
 ];
 
+/** No clock that is right says less: one that was never set must not refuse the dates of today. */
+const leastNow = Date.UTC(2026, 0, 1);
+/** A leap year, in milliseconds: a day more than most years, for clocks on both sides of the date line. */
+const longestYear = 366 * 24 * 3600 * 1000;
+
 /**
- * Returns what is wrong with `text` as a date, or undefined where it is a day of the calendar as `2026-04-02`.
+ * Returns what is wrong with `text` as a date, or undefined where it is a day of the calendar as `2026-04-02`, at most a year
+ * after `now` (milliseconds since 1970).
+ *
+ * The clock decides nothing else: once a date is accepted it always is, and the pages of a gallery stay the same.
  *
  * What is written otherwise comes back turned round: `02.04.2026` is day, month, year wherever points stand between; with
  * slashes both readings are offered, unless the calendar leaves only one.
  */
-export function findDateFault(text: string): DateFault | undefined {
-  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text) ?? [];
-  if (year === undefined || month === undefined || day === undefined) {
+export function findDateFault(text: string, now = Date.now()): DateFault | undefined {
+  const [, typedYear, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text) ?? [];
+  if (typedYear === undefined || month === undefined || day === undefined) {
     const proposed = proposeDates(text).map((date) => `date: ${date}`);
     return {
       reason: `“date” is ${quoteText(text)}; a date is year, month and day with hyphens between.`,
       hint: proposed.length === 0 ? "Type, for example: date: 2026-04-02" : `Type: ${proposed.join(" or ")}`,
     };
   }
-  if (isDay(Number(year), Number(month), Number(day))) return undefined;
+  if (isDay(Number(typedYear), Number(month), Number(day))) return findLate(text, now);
   return {
     reason: `“date” is ${quoteText(text)}, and the calendar has no such day.`,
-    hint: describeMonth(Number(year), Number(month)),
+    hint: describeMonth(Number(typedYear), Number(month)),
+  };
+}
+
+/** A day far ahead would lead every list and feed for as long. */
+function findLate(text: string, now: number): DateFault | undefined {
+  if (Date.parse(`${text}T00:00:00Z`) <= Math.max(now, leastNow) + longestYear) return undefined;
+  return {
+    reason: `“date” is ${quoteText(text)}, which is more than a year ahead.`,
+    hint: "Type the day on which the study was proposed, for example: date: 2026-04-02",
   };
 }
 

@@ -39,7 +39,7 @@ export function describeDrawingFailure(file: string, failure: FileFailure, looke
 
 /** Returns the problem of a folder that was named where a drawing is asked for. */
 export function folderNamed(file: string): Problem {
-  const folder = file.replace(/(.)\/+$/, "$1");
+  const folder = file.replace(/(?<=[^/])\/+$/, "");
   return {
     rule: "study/folder-named",
     severity: "error",

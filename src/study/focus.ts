@@ -2,16 +2,16 @@
 // step to step of the viewing distance.
 import { distanceSteps } from "../measure/focus.ts";
 import type { SeenLine, SeenStep, TableFocus } from "../measure/table.ts";
-import { furthestOf, markCharges } from "../regions/charge.ts";
+import { markCharges } from "../regions/charge.ts";
 import { coarsen } from "../regions/coarse.ts";
 import { findRegions } from "../regions/component.ts";
 import { cropMap, cropMask, findBox } from "../regions/crop.ts";
 import { measureDepth } from "../regions/depth.ts";
 import { countMask, findCharges, maskLabels, maskRegions } from "../regions/focus.ts";
 import type { LabelMap } from "../regions/label.ts";
-import { findPieces } from "../regions/piece.ts";
+import { findPieces, labelPieces, measureRemaining } from "../regions/piece.ts";
 import { findRuns, type Runs } from "../regions/runs.ts";
-import { shrinkMask } from "../regions/shrink.ts";
+import { shrinkMap, shrinkMask } from "../regions/shrink.ts";
 import { traceLines } from "../regions/trace.ts";
 import { joinLabels, measureThinnest, type View, Viewer } from "../regions/view.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
@@ -29,8 +29,6 @@ export interface SeenFocus {
   /** The same with its charges apart, for tracing. */
   readonly marks?: Uint8Array;
   readonly chargeCount: number;
-  /** How far its largest piece reaches, in pixels of the view. */
-  readonly span: number;
   readonly pixels: number;
 }
 
@@ -53,7 +51,7 @@ export async function findFocus(maps: Maps): Promise<SeenFocus> {
   const { view, seen, viewing } = maps;
   const source = viewing.focus === undefined ? "found" : "named";
   const full = viewing.focus === undefined ? maskFound(maps) : await maskNamed(maps, viewing.focus);
-  if (full === undefined) return { source: "none", chargeCount: 0, span: 0, pixels: 0 };
+  if (full === undefined) return { source: "none", chargeCount: 0, pixels: 0 };
   const mask = source === "found" ? full : keepRemaining(full, seen);
   return { source, full, mask, ...markCharges(mask, view.width, view.height), pixels: countMask(full) };
 }
@@ -80,13 +78,14 @@ const closest = 40;
 export function followFocus(maps: Maps, focus: SeenFocus, lines: readonly SeenLine[]): readonly SeenStep[] {
   const { full, mask } = focus;
   if (full === undefined || mask === undefined) return [];
-  const lookClose = lookFromNear(maps, full);
-  const lookFar = lookFromFar(maps, full);
+  const whole = findWhole(full, maps.view);
+  const lookClose = lookFromNear(maps, whole);
+  const lookFar = lookFromFar(maps, whole);
   let most = 1;
   return distanceSteps.map((distance) => {
     const step =
       distance === maps.viewing.distance
-        ? { left: countLeft(full, mask), span: focus.span, heightPixels: maps.view.height, lines }
+        ? { ...measureRemaining(whole.pieces, whole.spans, mask), heightPixels: maps.view.height, lines }
         : distance <= closest
           ? lookClose(distance)
           : lookFar(distance);
@@ -98,42 +97,62 @@ export function followFocus(maps: Maps, focus: SeenFocus, lines: readonly SeenLi
 
 type Step = Omit<SeenStep, "distance">;
 
-function lookFromNear(maps: Maps, full: Uint8Array): (distance: number) => Step {
-  const { map, mask } = cropAround(maps, full, closest);
+/** The focus before anything of it vanishes: its pieces as labels from 1, and how far each reaches in flag heights. */
+interface Whole {
+  readonly mask: Uint8Array;
+  readonly pieces: LabelMap;
+  readonly spans: readonly number[];
+}
+
+function findWhole(mask: Uint8Array, { width, height }: LabelMap): Whole {
+  const found = findPieces(mask, width, height);
+  return { mask, pieces: labelPieces(found), spans: found.pieces.map(({ span }) => span / height) };
+}
+
+function lookFromNear(maps: Maps, whole: Whole): (distance: number) => Step {
+  const { map, ...cropped } = cropAround(maps, whole, closest);
   const viewer = new Viewer(map, measureThinnest(closest) * maps.view.height);
-  return (distance) => look(viewer, mask, maps.view.height, distance);
+  return (distance) => look(viewer, cropped, maps.view.height, distance);
 }
 
 /** Coarse pixels are as large as can be while what vanishes is some eight of them thick, whatever the measuring size. */
 const leastThickness = 8.3;
 
-function lookFromFar(maps: Maps, full: Uint8Array): (distance: number) => Step {
+function lookFromFar(maps: Maps, whole: Whole): (distance: number) => Step {
   const { height } = maps.view;
-  const { map, mask } = cropAround(maps, full, Math.max(...distanceSteps));
+  const { map, mask, pieces, spans } = cropAround(maps, whole, Math.max(...distanceSteps));
   const depth = measureDepth(map);
   return (distance) => {
     const thinnest = measureThinnest(distance) * height;
     const factor = 2 ** Math.max(0, Math.floor(Math.log2(thinnest / leastThickness)));
     const coarse = coarsen(map, depth, factor);
     const viewer = new Viewer(coarse.map, coarse.thinParts);
-    return look(viewer, shrinkMask(mask, map, factor), height / factor, distance);
+    const shrunk = {
+      mask: shrinkMask(mask, map, factor),
+      pieces: shrinkMap(pieces, factor),
+      spans,
+    };
+    return look(viewer, shrunk, height / factor, distance);
   };
 }
 
 /** The surroundings of the focus: what lies further away than the thickest part that could vanish does not matter. */
-function cropAround({ viewer, view }: Maps, full: Uint8Array, furthest: number) {
+function cropAround({ viewer, view }: Maps, { mask, pieces, spans }: Whole, furthest: number) {
   const thickest = Math.ceil(measureThinnest(furthest) * view.height);
-  const box = findBox(full, view, 2 * thickest + 4);
-  return { map: cropMap(viewer.base, box), mask: cropMask(full, view, box) };
+  const box = findBox(mask, view, 2 * thickest + 4);
+  return {
+    map: cropMap(viewer.base, box),
+    mask: cropMask(mask, view, box),
+    pieces: cropMap(pieces, box),
+    spans,
+  };
 }
 
-function look(viewer: Viewer, mask: Uint8Array, heightPixels: number, distance: number): Step {
+function look(viewer: Viewer, { mask, pieces, spans }: Whole, heightPixels: number, distance: number): Step {
   const view = viewer.viewFrom(measureThinnest(distance) * heightPixels);
   const remaining = keepRemaining(mask, view);
-  const { width, height } = view.map;
   return {
-    left: countLeft(mask, remaining),
-    span: furthestOf(findPieces(remaining, width, height).pieces),
+    ...measureRemaining(pieces, spans, remaining),
     heightPixels,
     lines: toSeenLines(traceLines(view.map, remaining)),
   };
@@ -146,15 +165,4 @@ function keepRemaining(mask: Uint8Array, { pixels, sources }: View): Uint8Array 
   for (let index = 0; index < pixels.length; index += 1)
     left[pixels[index] as number] = mask[sources[index] as number] as number;
   return left;
-}
-
-/** Share of the pixels of `mask` that are in `remaining` too. */
-function countLeft(mask: Uint8Array, remaining: Uint8Array): number {
-  if (mask === remaining) return 1;
-  let [all, left] = [0, 0];
-  for (let at = 0; at < mask.length; at += 1) {
-    all += mask[at] as number;
-    left += (mask[at] as number) & (remaining[at] as number);
-  }
-  return all === 0 ? 0 : left / all;
 }

@@ -1,5 +1,6 @@
 // Floor 5. The bytes of gallery.yaml → the settings of a gallery, every default filled in.
 import { defaultCloth } from "../colour/cloth.ts";
+import { locate } from "../problem/locate.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
 import { parseAnswer } from "./answer.ts";
@@ -28,7 +29,7 @@ export const defaultGallery: Gallery = {
  *
  * Problems: those of `readSource` and `parseYaml`, `study/unknown-key`, `study/wrong-type`, `study/no-value`,
  * `study/too-long`, `study/out-of-range`, `study/wrong-address`, `study/wrong-language`, `study/wrong-cloth`,
- * `study/wrong-palette`, `study/wrong-colour`, `study/wrong-folder`, `study/wrong-answer`; warnings `study/missing-key` for title and address.
+ * `study/wrong-palette`, `study/wrong-colour`, `study/invisible`, `study/wrong-folder`, `study/wrong-answer`; warnings `study/missing-key` for title and address.
  */
 export function parseGallery(
   file: string,
@@ -50,7 +51,7 @@ export function parseGallery(
   const placed = placeFindings(source, yaml.value, lastLine, [...findings, ...checkMissing(raw)]);
   const gallery = fillIn(raw, wrong);
   const place = gallery.compareWith === undefined ? undefined : yaml.value.places.get("compareWith");
-  const at = place && { place, sourceLine: source.lines[place.line - 1] ?? "" };
+  const at = place && locate(source.lines[place.line - 1] ?? "", place);
   return {
     value: at === undefined ? gallery : { ...gallery, compareWithAt: at },
     problems: [...yaml.problems, ...placed],
@@ -90,7 +91,12 @@ export function missingGallery(file: string, names: readonly string[]): Problem 
   const near = names.find((name) => /^gallery\.(?:ya?ml|ya?ml\.txt|txt)$/i.test(name));
   if (near !== undefined) {
     const reason = `${quoteText(near)} is not read: the settings of a gallery are in gallery.yaml.`;
-    return { ...base, file: file.replace(/[^/]*$/, near), reason, hint: "Rename it to: gallery.yaml" };
+    return {
+      ...base,
+      file: file.replace(/(?<![^/])[^/]*$/, near),
+      reason,
+      hint: "Rename it to: gallery.yaml",
+    };
   }
   return {
     ...base,

@@ -101,7 +101,7 @@ function dropSingle(text: string, sign: string): string {
 
 /** Returns what to type for a line `key: value` whose value is meant as one plain text, else undefined. */
 export function quoteValue(text: string): string | undefined {
-  const [, key, value] = /^\s*(?:- )?([\w-]+):\s+(.+?)\s*$/.exec(text) ?? [];
+  const [, key, value] = /^\s*(?:- )?([\w-]+):\s+(\S.*)$/.exec(text.trimEnd()) ?? [];
   if (key === undefined || value === undefined) return undefined;
   if (isQuoted(value) || /^[[{].*[\]}]$|^[|>][+-]?\d?$/.test(value)) return undefined;
   if (/^["']/.test(value)) return `If it is meant as text, put it in quotes: ${key}: ${quoteAnew(value)}`;
@@ -118,7 +118,8 @@ export function quoteAnew(text: string): string {
 /** “in heron's”, “before new”, “behind A”. */
 function whereIs(line: string, close: number): string {
   const sign = line.charAt(close);
-  const [before = ""] = /[\p{L}\p{N}]*$/u.exec(line.slice(Math.max(0, close - 40), close)) ?? [];
+  const [before = ""] =
+    /(?<![\p{L}\p{N}])[\p{L}\p{N}]*$/u.exec(line.slice(Math.max(0, close - 40), close)) ?? [];
   const [after = ""] = /^[\p{L}\p{N}]*/u.exec(line.slice(close + 1, close + 41)) ?? [];
   if (before !== "" && after !== "") return `in ${before}${sign}${after}`;
   if (after !== "") return `before ${after}`;

@@ -17,6 +17,7 @@ import { findWhole, groupPaints, splitGroups } from "./group.ts";
 import { lookAlong, orderLooks, reachOf } from "./look.ts";
 import { labelsOf, toSeenLines } from "./map.ts";
 import { renderScene, type Scene } from "./scene.ts";
+import { warnJoined } from "./small.ts";
 import type { Viewing } from "./viewing.ts";
 
 /** Everything that is known of a drawing before any change of colour. `paints[i]` belongs to `table.paints[i]`. */
@@ -84,6 +85,7 @@ export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Insp
       map,
       shapes.faint.length,
       nearLimit.map((label) => looks[label - 1]?.name ?? ""),
+      scene.joined,
     ),
     ground,
   };
@@ -157,8 +159,13 @@ function findRemaining({ label }: Runs, groups: readonly number[]): readonly boo
   return groups.map((group, index) => shown.has(index + 1) || shown.has(group + 1));
 }
 
-function listWarnings(map: LabelMap, faintShapes: number, nearLimit: readonly string[]): readonly string[] {
-  const warnings: string[] = [];
+function listWarnings(
+  map: LabelMap,
+  faintShapes: number,
+  nearLimit: readonly string[],
+  joined: number,
+): readonly string[] {
+  const warnings = joined === 0 ? [] : [warnJoined(joined)];
   if (faintShapes > 0) {
     warnings.push(
       faintShapes === 1

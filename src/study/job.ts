@@ -58,13 +58,28 @@ export interface Jobs {
     readonly input: Pick<DrawingInput, "file" | "bytes"> & { readonly cloth: Cloth };
     readonly output: FlagGrid;
   };
+  /**
+   * Published files from recipes, which only the floor that publishes can read: see worker.ts. `bytes` is the
+   * drawing that they show.
+   */
+  readonly publish: {
+    readonly input: Pick<DrawingInput, "file" | "bytes"> & {
+      readonly recipes: readonly unknown[];
+      /** Whether all that can fail for the drawing's sake is done, and nothing comes back. */
+      readonly isTrial: boolean;
+    };
+    readonly output: readonly (string | Uint8Array)[];
+  };
 }
 
 export type JobKind = keyof Jobs;
 
-type Runners = { readonly [K in JobKind]: (input: Jobs[K]["input"]) => Promise<Outcome<Jobs[K]["output"]>> };
+/** How jobs are done. */
+export type Runners = {
+  readonly [K in JobKind]: (input: Jobs[K]["input"]) => Promise<Outcome<Jobs[K]["output"]>>;
+};
 
-/** Does a job in this process. */
+/** Does a job in this process; files are published by the floor above alone. */
 export const runners: Runners = {
   measure: (input) => measureDrawing(input.file, input.bytes, optionsFor(input)),
   compare: (input) => compareDrawing(input.file, input.bytes, input.change, optionsFor(input)),
@@ -78,6 +93,9 @@ export const runners: Runners = {
   rank: ({ study, comparison, bytes, gallery }) => rankStudy({ study, comparison }, bytes, gallery),
   flag: (input) => surveyDrawing(input.file, input.bytes, optionsFor(input)),
   grid: ({ file, bytes, cloth }) => gridOf(file, bytes, cloth),
+  publish: async ({ file }) => {
+    throw new Error(`${file}: this process publishes nothing`);
+  },
 };
 
 function optionsFor({ file, bytes, options, focus }: DrawingInput): Omit<AnalyseOptions, "locate"> {

@@ -49,8 +49,8 @@ function proposeValue(
   if (expected === "string" && typeof only === "string") return `Type: ${lineOf(path, writeValue(only))}`;
   if (typeof value !== "string") return undefined;
   if (expected === "array") {
-    const items = value.split(/\s*[,;]\s*|\s+(?:and|&)\s+/).filter((item) => item !== "");
-    return `Put it in brackets: ${lineOf(path, writeValue(items))}`;
+    const items = value.split(/[,;]|\s(?:and|&)\s/).map((item) => item.trim());
+    return `Put it in brackets: ${lineOf(path, writeValue(items.filter((item) => item !== "")))}`;
   }
   const number = /^\D*(\d+(?:\.\d+)?)\D*$/.exec(value)?.[1];
   if (expected === "number" && number !== undefined) return `Type the number alone: ${lineOf(path, number)}`;
@@ -72,7 +72,7 @@ function proposeChange(changes: readonly unknown[]): string | undefined {
 
 /** Items of a list whose hyphens are none come as one text. What is wrong with the first is said, and all are typed. */
 function findItemSlip(value: string): { readonly reason: string; readonly hint: string } | undefined {
-  const items = value.split(new RegExp(`\\s+(?=${itemMark})`));
+  const items = value.split(new RegExp(`(?<!\\s)\\s+(?=${itemMark})`));
   const slip = findSlip(items[0] ?? "");
   if (slip === undefined || !new RegExp(`^${itemMark}`).test(value)) return undefined;
   const plain = items.map((item) => writeItem(item.slice(1)));

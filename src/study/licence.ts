@@ -53,7 +53,8 @@ const usual = ids.filter((id) =>
 /** Returns the identifier that is most likely meant; where no version is said, or none that there is, the newest. */
 function findLicence(text: string): string | undefined {
   const words = shorten(text);
-  const [, base = "", version = ""] = /^(.+?)-?v?(\d+(?:\.\d+)?)$/.exec(words) ?? [];
+  const version = /(?<!\d)\d+(?:\.\d+)?$/.exec(words)?.[0] ?? "";
+  const base = version === "" ? "" : words.slice(0, -version.length).replace(/-?v?$/, "");
   const named = [
     words,
     `${base}-${version}`,
@@ -94,7 +95,7 @@ function shorten(text: string): string {
     .replace(/non[- ]?commercial/g, "nc")
     .replace(/no[- ]?deriv\w*/g, "nd")
     .replace(/[^a-z0-9.]+/g, "-")
-    .replace(/^-+|-+$/g, "")
+    .replace(/^-|-$/g, "")
     .replace(/^cc-0/, "cc0")
     .replace(/^by\b/, "cc-by");
 }

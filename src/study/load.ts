@@ -10,6 +10,7 @@ import {
   studyMissing,
 } from "./absent.ts";
 import { keepWithin } from "./budget.ts";
+import { findConfusables } from "./confusable.ts";
 import { findFolderFailure, kindOf, readFolder, readRegular } from "./disk.ts";
 import {
   describeDrawingFailure,
@@ -43,7 +44,7 @@ export interface LoadedGallery {
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy` and `findClashes`.
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `findClashes` and `findConfusables`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
@@ -75,11 +76,12 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const folders = entries.filter(({ kind }) => kind === "folder").map(({ name }) => name);
   const clashes = findClashes(studies, folders);
   const wrong = new Set(clashes.filter(({ severity }) => severity === "error").map(({ file }) => file));
+  const kept = studies.filter(({ file }) => !wrong.has(file));
   return {
     gallery,
-    studies: studies.filter(({ file }) => !wrong.has(file)),
+    studies: kept,
     folders: folders.sort(compareText),
-    problems: [...found, ...clashes],
+    problems: [...found, ...clashes, ...findConfusables(kept)],
   };
 }
 
@@ -125,7 +127,7 @@ export async function readDrawing(file: string): Promise<Outcome<Uint8Array>> {
 
 /** Returns the path of a content folder as messages show it: with `/`, and none at its end. */
 export function showFolder(contentDir: string): string {
-  return contentDir.replace(/\\/g, "/").replace(/(.)\/+$/, "$1");
+  return contentDir.replace(/\\/g, "/").replace(/(?<=[^/])\/+$/, "");
 }
 
 /** Returns the problem where `root` cannot be a content folder: no folder, or one that lies in a gallery and is none. */

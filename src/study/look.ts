@@ -12,6 +12,7 @@ import type { Line } from "../regions/trace.ts";
 import type { Paint } from "../svg/paint.ts";
 import type { Drawing } from "../svg/tree.ts";
 import { writeSized } from "../svg/write.ts";
+import { isJoined, otherName } from "./small.ts";
 import type { Viewing } from "./viewing.ts";
 
 /** ΔE00 between the ends of a paint from which it is flagged uneven (our own judgement). */
@@ -123,12 +124,11 @@ export function nameLooks(
   const hexes = seen.map(({ hex }) => hex);
   const names = nameColours(hexes, pixels, given);
   return seen.map((paint, index) => {
-    const name = names[index] ?? paint.hex;
+    const own = paints[index];
+    const name = own !== undefined && isJoined(own) ? otherName : (names[index] ?? paint.hex);
     const called = change?.part;
-    const hasTwin = paints.some(
-      ({ key }, at) => hexes[at] === paint.hex && `${key} s` === paints[index]?.key,
-    );
-    if (paints[index]?.selected !== true || (!hasTwin && called === undefined)) return { ...paint, name };
+    const hasTwin = paints.some(({ key }, at) => hexes[at] === paint.hex && `${key} s` === own?.key);
+    if (own?.selected !== true || (!hasTwin && called === undefined)) return { ...paint, name };
     return called === undefined
       ? { ...paint, name: `${name}, selected part`, part: { of: name } }
       : { ...paint, name: called, part: { of: name, called } };

@@ -21,7 +21,10 @@ const groupKey = new RegExp(`^(${words})\\s+\\S`);
  */
 export function findKeySlip(line: string, name: string, isAlone: boolean): KeySlip | undefined {
   if (line.length > longest) return undefined;
-  const trimmed = name.replace(/^[\s\u200b\u2060\ufeff]+|[\s\u200b\u2060\ufeff]+$/gu, "");
+  const trimmed = name.replace(
+    /^[\s\u200b\u2060\ufeff]+|(?<![\s\u200b\u2060\ufeff])[\s\u200b\u2060\ufeff]+$/gu,
+    "",
+  );
   const key = isAlone ? /^([\w-]+) *:?[^\x20-\x7e]/u.exec(trimmed)?.[1] : undefined;
   const meant = trimmed === name ? key : trimmed;
   const slip = meant === undefined ? undefined : findSlip(line);

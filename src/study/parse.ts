@@ -1,6 +1,8 @@
 // Floor 5. The bytes of a study.md, or of study.yaml and prose.md → a checked study, or every problem they have.
 import { join } from "node:path";
 import { parseColour } from "../colour/parse.ts";
+import { replaceInvisible } from "../problem/invisible.ts";
+import { locate } from "../problem/locate.ts";
 import { hasError, type Outcome, type Place, type Problem } from "../problem/problem.ts";
 import { cleanText, control, nameCharacter } from "./clean.ts";
 import { placeFindings } from "./finding.ts";
@@ -37,7 +39,7 @@ export interface ProseFile {
  * `splitFrontMatter` or `joinFiles` and `parseYaml`, and `study/unknown-key`, `study/missing-key`, `study/no-value`,
  * `study/wrong-type`, `study/too-long`, `study/unknown-word`, `study/wrong-colour`, `study/wrong-date`,
  * `study/wrong-tag`, `study/wrong-author`, `study/wrong-name`, `study/name-twice`, `study/part-alone`, `study/focus`, `study/decision-missing`, `study/original-path`,
- * `study/prose-control`.
+ * `study/prose-control`, `study/prose-invisible`, `study/invisible`.
  */
 export function parseStudy(
   origin: StudyOrigin,
@@ -103,6 +105,22 @@ function checkFields(
 function cleanBody(source: Source, front: FrontMatter): Outcome<string> {
   const { text, controls, directions } = cleanText(front.body);
   const problems: Problem[] = [];
+  let hidden: { readonly character: string; readonly at: number } | undefined;
+  const seen = replaceInvisible(text, (character, at) => {
+    // Where a line may break, and which way a sign reads: a text has use for these.
+    if (/[\u00ad\u200b\u2060\u200e\u200f\u061c]/.test(character)) return character;
+    hidden ??= { character, at };
+    return "";
+  });
+  if (hidden !== undefined) {
+    const name = nameCharacter(hidden.character);
+    const { place } = findFirst(front, hidden.character);
+    const reason = `A character that cannot be seen was taken out (${name}).`;
+    const hint = "Type the text again by hand; copying brought the character along.";
+    problems.push(
+      problemAt(source, place, { rule: "study/prose-invisible", severity: "warning", reason, hint }),
+    );
+  }
   if (controls > 0) {
     const { place, character } = findFirst(front, control);
     const reason = `The prose holds a control character (${nameCharacter(character)}); it is shown as \ufffd.`;
@@ -123,14 +141,15 @@ function cleanBody(source: Source, front: FrontMatter): Outcome<string> {
       problemAt(source, place, { rule: "study/direction-control", severity: "warning", reason, hint }),
     );
   }
-  return { value: text, problems };
+  return { value: seen, problems };
 }
 
-function findFirst(front: FrontMatter, wanted: RegExp): { place: Place; character: string } {
-  const offset = Math.max(0, front.body.search(wanted));
-  const before = front.body.slice(0, offset).split("\n");
+function findFirst(front: FrontMatter, wanted: RegExp | string): { place: Place; character: string } {
+  const { body } = front;
+  const offset = Math.max(0, typeof wanted === "string" ? body.indexOf(wanted) : body.search(wanted));
+  const before = body.slice(0, offset).split("\n");
   const place = { line: front.bodyLine + before.length - 1, column: (before.at(-1) ?? "").length + 1 };
-  return { place, character: front.body.slice(offset) };
+  return { place, character: body.slice(offset) };
 }
 
 /** Each key is a colour: `checkStudy` has seen to it. */
@@ -151,7 +170,7 @@ function placesOf(source: Source, data: YamlData): Study["places"] {
   return new Map(
     Array.from(
       data.places,
-      ([path, place]) => [path, { place, sourceLine: source.lines[place.line - 1] ?? "" }] as const,
+      ([path, place]) => [path, locate(source.lines[place.line - 1] ?? "", place)] as const,
     ),
   );
 }

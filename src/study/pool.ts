@@ -4,6 +4,7 @@ import type { Outcome } from "../problem/problem.ts";
 import { bareJob } from "./bare.ts";
 import { Child, type ChildLimits, type Waiting } from "./child.ts";
 import type { JobKind, Jobs } from "./job.ts";
+import { Overruns } from "./overrun.ts";
 import type { Store } from "./store.ts";
 
 export interface PoolLimits extends ChildLimits {
@@ -27,13 +28,15 @@ export const defaultLimits: PoolLimits = {
 export type Line = Pick<Pool, "run">;
 
 /**
- * Runs jobs in child processes, which are started when first needed and must be closed. Studies go first. With a store, what
- * was done before is not done again.
+ * Runs jobs in child processes, which are started when first needed and must be closed. Studies go first, then pictures.
+ * With a store, what was done before is not done again, but for pictures: whoever asks for them keeps each by itself. A
+ * drawing that ran over its time or memory is not tried again.
  */
 export class Pool {
   private readonly idle: Child[] = [];
   private readonly all = new Set<Child>();
   private readonly queue: Waiting[] = [];
+  private readonly overruns = new Overruns();
   private isClosed = false;
   private readonly limits: PoolLimits;
   private readonly store: Store | undefined;
@@ -61,7 +64,8 @@ export class Pool {
     const bare = bareJob(kind, input);
     const work = () => this.queueUp(kind, file, bare.input);
     const question = { kind, input: bare.input };
-    return bare.restore(await (this.store === undefined ? work() : this.store.recall(question, work)));
+    const isKept = this.store !== undefined && kind !== "publish";
+    return bare.restore(await (isKept ? this.store.recall(question, work) : work()));
   }
 
   /** Starts child processes up to `count`, default all, so that the first jobs need not wait for them. */
@@ -69,10 +73,12 @@ export class Pool {
     while (this.all.size < count && !this.isClosed) this.idle.push(this.start());
   }
 
-  /** Forgets the jobs that wait in line: they are rejected. */
+  /** Forgets the jobs that wait in line, but for pictures, which a page may wait for: they are rejected. */
   clear(): void {
-    for (const { fail, file } of this.queue.splice(0))
-      fail(new Error(`${file}: nobody waits for it any more`));
+    for (const waiting of this.queue.splice(0)) {
+      if (waiting.request.kind === "publish") this.queue.push(waiting);
+      else waiting.fail(new Error(`${waiting.file}: nobody waits for it any more`));
+    }
   }
 
   /** Ends all child processes; jobs that are not done are rejected. */
@@ -90,25 +96,37 @@ export class Pool {
   ): Promise<Outcome<Jobs[K]["output"]>> {
     return new Promise((resolve, reject) => {
       // The child answers a job of kind K with an outcome of kind K: see worker.ts.
-      const settle = (outcome: Outcome<unknown>): void => resolve(outcome as Outcome<Jobs[K]["output"]>);
-      this.queue.push({ request: { kind, input }, file, settle, fail: reject });
+      const settle = (outcome: Outcome<unknown>): void => {
+        this.overruns.note(request, outcome);
+        resolve(outcome as Outcome<Jobs[K]["output"]>);
+      };
+      const request = { kind, input };
+      this.queue.push({ request, file, settle, fail: reject });
       this.next();
     });
   }
 
   private next(): void {
-    const at = this.isClosed ? -1 : this.findNext();
-    const child = at < 0 ? undefined : this.findFree();
-    if (child === undefined) return;
-    for (const waiting of this.queue.splice(at, 1)) child.give(waiting);
+    const next = this.isClosed ? undefined : this.findNext();
+    if (next === undefined) return;
+    const problem = this.overruns.find(next.request, next.file);
+    const child = problem === undefined ? this.findFree() : undefined;
+    if (problem === undefined && child === undefined) return;
+    this.queue.splice(this.queue.indexOf(next), 1);
+    if (problem !== undefined) next.settle({ value: undefined, problems: [problem] });
+    else child?.give(next);
+    this.next();
   }
 
-  /** Returns which job is next, the first study before all else, or −1 where none may begin. */
-  private findNext(): number {
-    const study = this.queue.findIndex(({ request }) => request.kind === "study");
-    if (study >= 0 || this.queue.length === 0) return study;
-    const others = [...this.all].filter(({ kind }) => kind !== undefined && kind !== "study").length;
-    return others < this.limits.size - this.limits.reserved ? 0 : -1;
+  /** Returns the job that is next, the first study before all else, or undefined where none may begin. */
+  private findNext(): Waiting | undefined {
+    const working = [...this.all].flatMap(({ request }) => request ?? []);
+    const ready = this.queue.filter(({ request }) => !this.overruns.mustWait(request, working));
+    const find = (kind: JobKind) => ready.find(({ request }) => request.kind === kind);
+    const study = find("study");
+    if (study !== undefined) return study;
+    const others = working.filter(({ kind }) => kind !== "study").length;
+    return others < this.limits.size - this.limits.reserved ? (find("publish") ?? ready[0]) : undefined;
   }
 
   private findFree(): Child | undefined {

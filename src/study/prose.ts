@@ -1,6 +1,7 @@
 // Floor 5. The author's prose as Markdown tokens, with what stands in it that a study cannot show.
 import MarkdownIt from "markdown-it";
 import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
+import { locate } from "../problem/locate.ts";
 import { findNearest } from "../problem/nearest.ts";
 import type { Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
@@ -10,7 +11,16 @@ import type { Study } from "./study.ts";
 
 type Token = ReturnType<MarkdownIt["parse"]>[number];
 
-/** Returns a reader of prose: CommonMark without HTML, and a token `figure` for each line `::figure{…}`. */
+/** The addresses that a link may lead to, as their beginnings: of the web, of mail, or relative to the page. */
+const linkable = /^(?:https?:|mailto:|(?![a-z][a-z0-9+.-]*:|\/\/))/i;
+
+/** Longest figure line that is looked at for what it was meant to be, in characters. */
+const longestFigure = 200;
+
+/**
+ * Returns a reader of prose: CommonMark without HTML, and a token `figure` for each line `::figure{…}`. Of a link that may
+ * lead nowhere only its text is there, and its address in the `meta` of the block.
+ */
 export function createMarkdown(): MarkdownIt {
   // The types leave out `maxNesting`, which caps how deep quotes and lists may go.
   const options = { html: false, linkify: false, maxNesting: 50 };
@@ -30,7 +40,23 @@ export function createMarkdown(): MarkdownIt {
     },
     { alt: ["paragraph"] },
   );
+  md.validateLink = () => true;
+  md.core.ruler.push("link", ({ tokens }) => tokens.forEach(dropLinks));
   return md;
+}
+
+function dropLinks(token: Token): void {
+  let refused: string | null = null;
+  token.children =
+    token.children?.filter((child) => {
+      if (child.type === "link_open") {
+        const address = child.attrGet("href") ?? "";
+        refused = linkable.test(address) ? null : address;
+        if (refused !== null) token.meta ??= refused;
+        return refused === null;
+      }
+      return child.type !== "link_close" || refused === null;
+    }) ?? null;
 }
 
 /**
@@ -60,22 +86,30 @@ export type Shown = Pick<Comparison, "edges"> & {
  * Returns what the page of a study will leave out of its prose. `shown` is its comparison; without it, as where the
  * drawing is wrong, no figure is asked for what it shows.
  *
- * Problems: warnings `study/figure` of a figure that cannot be drawn, `study/image` of an image and `study/html` of HTML.
+ * Problems: warnings `study/figure` of a figure that cannot be drawn, `study/image` of an image, `study/html` of HTML and
+ * `study/prose-link` of a link that is none.
  */
 export function checkProse(study: Study, shown?: Shown): readonly Problem[] {
   const tokens = createMarkdown().parse(study.body, {});
+  const prose = { study, lines: study.body.split("\n") };
   return tokens.flatMap((token) => [
-    ...(token.type === "figure" ? checkFigure(token, study, shown) : []),
-    ...checkStray(token, study),
-    ...checkImages(token, study),
-    ...checkHtml(token, study),
+    ...(token.type === "figure" ? checkFigure(token, prose, shown) : []),
+    ...checkStray(token, prose),
+    ...checkImages(token, prose),
+    ...checkLinks(token, prose),
+    ...checkHtml(token, prose),
   ]);
 }
 
-function checkFigure(token: Token, study: Study, shown: Shown | undefined): Problem[] {
+interface Prose {
+  readonly study: Study;
+  readonly lines: readonly string[];
+}
+
+function checkFigure(token: Token, prose: Prose, shown: Shown | undefined): Problem[] {
   const asked = readFigure(token.content);
   const fault = asked === undefined ? describeUnread(token.content) : shown && describeMissing(asked, shown);
-  return fault === undefined ? [] : [report(token, study, "study/figure", fault.reason, fault.hint)];
+  return fault === undefined ? [] : [report(token, prose, "study/figure", fault.reason, fault.hint)];
 }
 
 interface Fault {
@@ -110,7 +144,8 @@ function describeMissing(asked: AskedFigure, { edges, before }: Shown): Fault | 
 }
 
 /** The figure line as it should be, with the names that stand in the wrong one. */
-function proposeFigure(line: string): string {
+function proposeFigure(whole: string): string {
+  const line = whole.slice(0, longestFigure);
   const inside = /^::figure\W*(?:(?:kind|edge|\w+\s*=)\W*)?([\p{L} -]+?)\W*$/u.exec(line)?.[1];
   const kind = inside === undefined ? undefined : findKind(inside);
   if (kind !== undefined) return `Type: ::figure{kind="${kind}"}`;
@@ -145,22 +180,22 @@ function listEdges(asked: string, edges: readonly ComparedEdge[]): string {
 }
 
 /** A figure that is none: among other words, in a list or a quotation, or begun with fewer colons. */
-function checkStray(token: Token, study: Study): Problem[] {
+function checkStray(token: Token, prose: Prose): Problem[] {
   const found = (token.children ?? [])
     .filter((child) => child.type === "text")
-    .map(({ content }) => /:+\s?figure\s?\{\s*(?:edge|kind)\b[^}]*\}?/i.exec(content)?.[0])
+    .map(({ content }) => /(?<!:):+\s?figure\s?\{\s*(?:edge|kind)\b[^}]*\}?/i.exec(content)?.[0])
     .find((text) => text !== undefined);
   if (found === undefined) return [];
   const line = found.replace(/^:+\s?figure\s?/i, "::figure");
   const right = readFigure(line) || readKind(line) ? line : proposeFigure(line).replace("Type: ", "");
-  const hint = `${howToType(found, token, study)}: ${right}`;
+  const hint = `${howToType(found, token, prose)}: ${right}`;
   const reason = `${quoteText(found)} does not stand for a figure here, and is shown letter for letter.`;
-  return [report(token, study, "study/figure", reason, hint, found)];
+  return [report(token, prose, "study/figure", reason, hint, found)];
 }
 
 /** Where it has a line of its own, only what is wrong with the word itself is said. */
-function howToType(found: string, token: Token, study: Study): string {
-  const isAlone = token.level === 1 && study.body.split("\n").includes(found);
+function howToType(found: string, token: Token, { lines }: Prose): string {
+  const isAlone = token.level === 1 && lines.includes(found);
   const spelling = [
     ...(found.includes("F") ? ["with a small f"] : []),
     ...(/^:+\s|figure\s/i.test(found) ? ["without a space"] : []),
@@ -171,48 +206,59 @@ function howToType(found: string, token: Token, study: Study): string {
   return `${how} on a line of its own, outside lists and quotations`;
 }
 
-function checkImages(token: Token, study: Study): Problem[] {
+function checkImages(token: Token, prose: Prose): Problem[] {
   if (!(token.children ?? []).some((child) => child.type === "image")) return [];
   const reason = "A picture stands in the prose; a study shows no pictures but the flags.";
   return [
-    report(token, study, "study/image", reason, "Leave it out; until then its text stands in its place."),
+    report(token, prose, "study/image", reason, "Leave it out; until then its text stands in its place."),
   ];
 }
 
-function checkHtml(token: Token, study: Study): Problem[] {
+function checkLinks(token: Token, prose: Prose): Problem[] {
+  const address: unknown = token.meta;
+  if (typeof address !== "string") return [];
+  const reason = `The link to ${quoteText(address)} is left out: a study links to pages of the web and the gallery, and to mail addresses.`;
+  const hint = address.startsWith("//")
+    ? `Type the whole address: https:${address}`
+    : "Begin its address with https:// or mailto:; until then its text stands in its place.";
+  const word = prose.study.body.includes(address) ? address : undefined;
+  return [report(token, prose, "study/prose-link", reason, hint, word)];
+}
+
+function checkHtml(token: Token, prose: Prose): Problem[] {
   const html = (token.children ?? [])
     .filter((child) => child.type === "text")
     .map(({ content }) => findHtml(content))
     .find((found) => found !== undefined);
   if (html === undefined) return [];
   const reason = `${quoteText(html.tag)} is HTML, and is shown letter for letter.`;
-  return [report(token, study, "study/html", reason, html.hint, html.tag)];
+  return [report(token, prose, "study/html", reason, html.hint, html.tag)];
 }
 
 /** With `word`, the caret goes under the first place in the block where it stands. */
 function report(
   token: Token,
-  study: Study,
+  { study, lines }: Prose,
   rule: string,
   reason: string,
   hint: string,
   word?: string,
 ): Problem {
   const [first = 0, end = first + 1] = token.map ?? [];
-  const lines = study.body.split("\n");
-  const index = lines.findIndex(
-    (line, at) => at >= first && at < end && word !== undefined && line.includes(word),
-  );
-  const at = index < 0 ? first : index;
-  const sourceLine = lines[at] ?? "";
-  const column = index < 0 || word === undefined ? 1 : sourceLine.indexOf(word) + 1;
-  const length = index < 0 || word === undefined ? Math.max(1, sourceLine.length) : word.length;
+  const index =
+    word === undefined
+      ? -1
+      : lines.slice(first, Math.max(end, first + 1)).findIndex((line) => line.includes(word));
+  const at = first + Math.max(0, index);
+  const line = lines[at] ?? "";
+  const isFound = index >= 0 && word !== undefined;
+  const column = isFound ? line.indexOf(word) + 1 : 1;
+  const length = isFound ? word.length : Math.max(1, line.length);
   return {
     rule,
     severity: "warning",
     file: study.proseFile ?? study.file,
-    place: { line: study.bodyLine + at, column, length },
-    sourceLine,
+    ...locate(line, { line: study.bodyLine + at, column, length }),
     reason,
     hint,
   };

@@ -10,7 +10,6 @@ import type { FlagOutcome } from "./overview.ts";
 import { defaultLimits, type Line } from "./pool.ts";
 import { runOrdered } from "./queue.ts";
 import type { StudyResult } from "./result.ts";
-import { addLikeness } from "./spill.ts";
 
 /** Both flags of one study. */
 interface Pair {
@@ -78,7 +77,7 @@ export async function compareAll(
     }
     const { likeness, problems: own } = compareRedesign(result.study, pair, known, homes.get(result));
     problems.push(...own);
-    compared.push(likeness.compared === 0 ? result : addLikeness(result, likeness));
+    compared.push(likeness.compared === 0 ? result : { ...result, likeness });
   }
   return { studies: compared, problems };
 }

@@ -4,17 +4,13 @@ import { measureDifference } from "../colour/difference.ts";
 import { isOwnName, type NamedColour } from "../colour/name.ts";
 import { linearOf, parseColour } from "../colour/parse.ts";
 import { findNearest } from "../problem/nearest.ts";
-import type { Place, Problem } from "../problem/problem.ts";
+import type { Located, Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
 import { isUsualPalette } from "./palette.ts";
 import { describeUnknownColour } from "./unknown.ts";
 
 /** Where a value stands: the parts of a problem that say so. */
-export interface Whereabouts {
-  readonly file: string;
-  readonly place?: Place;
-  readonly sourceLine?: string;
-}
+export type Whereabouts = Partial<Located> & { readonly file: string };
 
 /**
  * The colour that is meant, where there is one, and what should be said about it. `called` is the author's word for it,

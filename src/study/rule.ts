@@ -6,6 +6,7 @@ import { checkCurly } from "./curly.ts";
 import { isCutOff } from "./cutoff.ts";
 import { findDateFault } from "./date.ts";
 import { capital, type Finding, labelOf } from "./finding.ts";
+import { checkInvisible } from "./invisible.ts";
 import { findLicenceFault } from "./licence.ts";
 import { checkNames, checkPart } from "./namerule.ts";
 import { parseOriginal } from "./original.ts";
@@ -26,6 +27,7 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
   const own = isRaw(raw.names) ? Object.values(raw.names).filter(isText) : [];
   const words = [...own.map((name) => name.trim()), ...palette.keys()];
   return [
+    ...checkInvisible(raw),
     ...checkCurly(raw),
     ...checkPlaceholders(raw),
     ...(isRaw(raw.names) ? checkNames(raw.names) : []),

@@ -1,5 +1,6 @@
 // Floor 5. The whole gallery: every study loaded and computed; a bad one is left out and named, the rest go on.
-import { compareProblems, hasError, type Outcome, type Problem } from "../problem/problem.ts";
+import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
+import { limitProblems } from "../problem/tally.ts";
 import { drawingChanged } from "./absent.ts";
 import { budget, outOfTime } from "./budget.ts";
 import { type Ground, gridCollection, measureFlags } from "./collection.ts";
@@ -13,7 +14,6 @@ import { checkProse } from "./prose.ts";
 import { compareAll } from "./proximity.ts";
 import { runOrdered } from "./queue.ts";
 import type { GalleryResult, StudyResult } from "./result.ts";
-import { mostInMemory, type Spill } from "./spill.ts";
 import type { Store } from "./store.ts";
 import type { Gallery, Study } from "./study.ts";
 
@@ -26,8 +26,6 @@ export interface RunOptions {
   readonly store?: Store | undefined;
   /** Does the work instead of a pool of its own. */
   readonly line?: Line;
-  /** Takes what only a study's own pages need, of a gallery with more than {@link mostInMemory} studies. */
-  readonly spill?: Spill | undefined;
   /** The slug of the study that is measured before any other is begun. */
   readonly first?: string | undefined;
   /** Hears of each study as soon as it is measured, before its options are ranked: undefined for one that is left out. */
@@ -72,7 +70,7 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
     ...studies.filter((study) => !wanted.includes(study)).map(({ slug }) => slug),
   ]);
   const leftOut = folders.filter((name) => !kept.has(name));
-  return { gallery, studies: compared, survey, leftOut, problems: found.sort(compareProblems) };
+  return { gallery, studies: compared, survey, leftOut, problems: limitProblems(found) };
 }
 
 async function analyseAll(
@@ -89,17 +87,16 @@ async function analyseAll(
   });
   const isFirst = ({ slug }: Study): boolean => slug === options.first;
   if (!studies.some(isFirst)) begin();
-  const spill = studies.length > mostInMemory ? options.spill : undefined;
   const work = async (study: Study): Promise<Outcome<StudyResult>> => {
     if (!isFirst(study)) await isFirstMeasured;
-    const { value, problems } = await analyse(pool, study, loaded.gallery, (result) => {
+    const outcome = await analyse(pool, study, loaded.gallery, (result) => {
       left -= 1;
       options.onMeasured?.(result, loaded, left);
       begin();
     }).finally(begin);
     done += 1;
     options.onProgress?.(done, studies.length, "studies");
-    return { value: value && spill ? await spill.put(value) : value, problems };
+    return outcome;
   };
   const outcomes = new Map<Study, Outcome<StudyResult>>();
   const firstOnes = [...studies.filter(isFirst), ...studies.filter((study) => !isFirst(study))];

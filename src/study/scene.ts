@@ -9,6 +9,7 @@ import { findPaints, type PaintedShapes, type Selection } from "../svg/paint.ts"
 import { lookAt, nameLooks, renderTrue } from "./look.ts";
 import { findLost, type LostColour } from "./lost.ts";
 import { renderMap } from "./map.ts";
+import { joinSmall } from "./small.ts";
 import type { Viewing } from "./viewing.ts";
 
 /** What does not depend on distance, focus, or which colour is changed. `looks[i]` belongs to `shapes.paints[i]`. */
@@ -23,6 +24,8 @@ export interface Scene {
   readonly picture: Raster | undefined;
   /** Colours that show where they are not measured: such a drawing is refused. */
   readonly lost: readonly LostColour[];
+  /** How many paints are measured as one, because they show least of very many. */
+  readonly joined: number;
 }
 
 /**
@@ -32,8 +35,8 @@ export interface Scene {
 export async function renderScene(resolved: ResolvedDrawing, viewing: Viewing): Promise<Scene> {
   const { viewBox } = resolved.drawing;
   const size = measuringSize(viewBox.width, viewBox.height, viewing.heightPixels);
-  const shapes = findPaints(resolved, selectionOf(viewing));
-  const map = await renderMap(shapes, size, viewing.render);
+  const found = findPaints(resolved, selectionOf(viewing));
+  const { shapes, map, joined } = joinSmall(found, await renderMap(found, size, viewing.render));
   const runs = findRuns(map);
   const areas = measureAreas(runs, shapes.paints.length);
   viewing.lap?.("labels");
@@ -44,7 +47,7 @@ export async function renderScene(resolved: ResolvedDrawing, viewing: Viewing): 
   const lost = findLost(picture, map, shapes.paints, areas.flagPixels);
   viewing.lap?.("check");
   const isFlat = shapes.paints.every(({ flat }) => flat);
-  return { resolved, shapes, map, runs, areas, looks, lost, picture: isFlat ? undefined : picture };
+  return { resolved, shapes, map, runs, areas, looks, lost, joined, picture: isFlat ? undefined : picture };
 }
 
 function selectionOf({ change }: Viewing): Selection | undefined {

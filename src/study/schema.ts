@@ -28,6 +28,7 @@ const credit = {
  */
 export const studySchema = z.strictObject({
   title: text(200).describe("The heading of the study's page, and its line in lists."),
+  flag: text(100).describe("What the flag is called: shown over the title everywhere.").exactOptional(),
   original: text(200).describe("The drawing: an SVG file beside the study, or /flags/name.svg."),
   change: z.strictObject(change).describe("The one colour change that the study proposes."),
   names: z
@@ -63,6 +64,7 @@ export const studySchema = z.strictObject({
 /** What to type for a key: dotted path with `*` for a place in a list → a line that would be right. */
 export const studyExamples: Readonly<Record<string, string>> = {
   title: "title: A lighter ferry wheel",
+  flag: "flag: The Harrowquay ferry flag",
   original: "original: original.svg",
   change: 'change: { replace: "#7a1020", with: "#f4c430" }',
   "change.replace": 'replace: "#7a1020"',

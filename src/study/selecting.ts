@@ -5,6 +5,7 @@ import type { Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
 import type { Instance, ResolvedDrawing } from "../svg/instance.ts";
 import { selectInstances } from "../svg/limited.ts";
+import { readAttribute } from "../svg/select.ts";
 import type { Whereabouts } from "./resolve.ts";
 
 /** The showings, or the problem. */
@@ -32,8 +33,11 @@ export function resolveSelector(
     problem: { rule, severity: "error", ...at, reason, hint },
   });
   if (typeof instances === "string") {
-    const reason = `${quoteText(selector)} is not a CSS selector.`;
-    return refuse("study/wrong-selector", reason, 'Type a selector such as "#wheel" or "g.star path".');
+    const isNone = instances.startsWith('"');
+    const reason = `${quoteText(selector)} ${isNone ? "is not a CSS selector" : `uses ${instances}, which is not supported`}.`;
+    const hint =
+      'Type a selector such as "#wheel", "g.star path", "use:nth-child(2)" or "path:not(.ground)".';
+    return refuse("study/wrong-selector", reason, hint);
   }
   if (instances.size === 0) {
     const reason = `${quoteText(selector)} matches nothing in the drawing.`;
@@ -49,8 +53,10 @@ export function resolveSelector(
 /** What the drawing can be selected by: its ids and classes, as selectors. */
 function listSelectors(resolved: ResolvedDrawing): readonly string[] {
   const ids = [...resolved.ids.keys()].map((id) => `#${id}`);
-  const classes = resolved.instances.flatMap(
-    ({ element }) => element.attributes["class"]?.split(/\s+/).filter((name) => name !== "") ?? [],
+  const classes = resolved.instances.flatMap(({ author }) =>
+    author === undefined
+      ? []
+      : (readAttribute(author, "class") ?? "").split(/\s+/).filter((name) => name !== ""),
   );
   return [...ids, ...new Set(classes.map((name) => `.${name}`))];
 }

@@ -2,6 +2,7 @@
 import { quoteText } from "../problem/quote.ts";
 import { parseAnswer } from "./answer.ts";
 import type { Finding } from "./finding.ts";
+import { checkInvisible } from "./invisible.ts";
 import { checkColour, isRaw, isText } from "./rule.ts";
 import { galleryGuide } from "./settings.ts";
 
@@ -12,6 +13,7 @@ import { galleryGuide } from "./settings.ts";
 export function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[] {
   const { address, language, cloth, palette, compareWith, answer } = raw;
   return [
+    ...checkInvisible(raw),
     ...(isText(address) ? checkAddress(address) : []),
     ...(isText(language) ? checkLanguage(language) : []),
     ...(isRaw(cloth) ? checkCloth(cloth) : []),
@@ -36,7 +38,7 @@ function checkAddress(address: string): Finding[] {
 /** Pages stand below the address: nothing can follow a query or a fragment. */
 function refuseQuery(address: string): Finding[] {
   const reason = `“address” is ${quoteText(address)}; pages cannot stand behind a ? or a #.`;
-  const hint = `Type: address: ${address.replace(/[?#].*$/s, "")}`;
+  const hint = `Type: address: ${address.replace(/[?#].*/s, "")}`;
   return wrong("study/wrong-address", "address", reason, hint);
 }
 

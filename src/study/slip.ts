@@ -96,7 +96,7 @@ function straighten(frame: string): string {
 
 function whereIs(line: string, column: number): string {
   const before = line.slice(Math.max(0, column - 60), column - 1).trimEnd();
-  const key = /[\w-]+:?$/.exec(before)?.[0];
+  const key = /(?<![\w-])[\w-]+:?$/.exec(before)?.[0];
   if (key === "-") return "after the hyphen";
   if (key !== undefined) return `after ${key}`;
   const next = /[\w-]+/.exec(line.slice(column - 1))?.[0];

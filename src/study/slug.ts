@@ -16,7 +16,7 @@ export function proposeSlug(name: string): string | undefined {
     .replace(/\p{M}/gu, "")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-+|-+$/g, "");
+    .replace(/^-|-$/g, "");
   return plain === "" ? undefined : plain;
 }
 

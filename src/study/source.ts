@@ -1,4 +1,5 @@
 // Floor 5. Bytes of a contributed text file → lines of text, or the reason why they are no text.
+import { locate } from "../problem/locate.ts";
 import type { Outcome, Place, Problem, Severity } from "../problem/problem.ts";
 
 /** Largest study.md or gallery.yaml, in bytes. */
@@ -46,13 +47,11 @@ export function problemAt(
   },
 ): Problem {
   const { rule, severity = "error", reason, hint } = what;
-  const sourceLine = source.lines[place.line - 1] ?? "";
   return {
     rule,
     severity,
     file: source.file,
-    place,
-    sourceLine,
+    ...locate(source.lines[place.line - 1] ?? "", place),
     reason,
     ...(hint === undefined ? {} : { hint }),
   };
@@ -80,8 +79,7 @@ function notUtf8(file: string, bytes: Uint8Array): Problem {
   const byte = (bytes[bad] ?? 0).toString(16).padStart(2, "0");
   return {
     ...base,
-    place: { line: before.length, column: lead.length + 1 },
-    sourceLine: lead + rest,
+    ...locate(lead + rest, { line: before.length, column: lead.length + 1 }),
     reason: `The file is not UTF-8: byte 0x${byte} stands where a letter should.`,
   };
 }

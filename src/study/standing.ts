@@ -103,9 +103,8 @@ function isOwn(problem: Problem, study: Study, index: number): boolean {
     .filter(([path]) => path.startsWith(`options.${index}.`))
     .map(([, { place }]) => place);
   return (
-    problem.rule === "svg/shared" ||
-    (problem.file === study.file &&
-      places.some(({ line, column }) => line === problem.place?.line && column === problem.place.column))
+    problem.file === study.file &&
+    places.some(({ line, column }) => line === problem.place?.line && column === problem.place.column)
   );
 }
 

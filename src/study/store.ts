@@ -37,11 +37,14 @@ export async function openStore(options: StoreOptions): Promise<Store | undefine
   return secret === undefined ? undefined : new Store(options, secret);
 }
 
+function nameQuestion(question: unknown): string {
+  return fingerprint([findEdition(), question]);
+}
+
 // Who can write here? Whoever made the working folder, such as a stranger whose pull request is checked out and carries
 // a `.cache`; and what is read here is published. So an entry opens only with a secret that lies in the user's home.
 export class Store {
-  /** With them another process opens the same store. */
-  readonly options: StoreOptions;
+  private readonly options: StoreOptions;
   private readonly secret: Uint8Array;
   private readonly writing = new Set<Promise<void>>();
   private failures = 0;
@@ -57,13 +60,23 @@ export class Store {
    * not kept: what failed may have failed for want of time or memory. `question` is plain data.
    */
   async recall<T>(question: unknown, work: () => Promise<Outcome<T>>): Promise<Outcome<T>> {
-    const key = fingerprint([findEdition(), question]);
-    const kept = await this.read(key);
-    // It has our seal, so it is what `work` answered to this question.
-    if (kept !== undefined) return kept as Outcome<T>;
+    const kept = await this.find<T>(question);
+    if (kept !== undefined) return kept;
     const outcome = await work();
-    if (outcome.value !== undefined && this.options.isReadOnly !== true) this.keep(key, outcome);
+    this.put(question, outcome);
     return outcome;
+  }
+
+  /** Returns the answer to `question` that was kept, if there is one. */
+  async find<T>(question: unknown): Promise<Outcome<T> | undefined> {
+    // It has our seal, so it is what was answered to this question.
+    return (await this.read(nameQuestion(question))) as Outcome<T> | undefined;
+  }
+
+  /** Keeps an answer that has a value. */
+  put(question: unknown, outcome: Outcome<unknown>): void {
+    if (outcome.value !== undefined && this.options.isReadOnly !== true)
+      this.keep(nameQuestion(question), outcome);
   }
 
   /** Resolves once everything is written; where it is time, old entries are deleted. */

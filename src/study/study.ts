@@ -1,6 +1,6 @@
 // Floor 5. A study as its author wrote it, checked: every value is present, typed and inside its limits.
 import type { Hex } from "../colour/colour.ts";
-import type { Place } from "../problem/problem.ts";
+import type { Located } from "../problem/problem.ts";
 import type { Answer } from "./answer.ts";
 
 export type Status = "draft" | "open" | "adopted" | "declined" | "withdrawn";
@@ -35,6 +35,8 @@ export interface Study {
   /** Path of prose.md, where the prose has a file of its own. */
   readonly proseFile?: string;
   readonly title: string;
+  /** What the flag is called. */
+  readonly flag?: string;
   /** Path of the original drawing, as shown in messages. */
   readonly originalFile: string;
   /** Absolute path of the original drawing. */
@@ -61,7 +63,7 @@ export interface Study {
   /** Line on which the prose begins in its file, from 1. */
   readonly bodyLine: number;
   /** Where each front matter value stands, by dotted path (`change.replace`), for later problems. */
-  readonly places: ReadonlyMap<string, { readonly place: Place; readonly sourceLine: string }>;
+  readonly places: ReadonlyMap<string, Located>;
 }
 
 /** `gallery.yaml`, checked, with every default filled in. */
@@ -80,7 +82,7 @@ export interface Gallery {
   /** A folder of the content folder whose drawings redesigns are compared with: `collection/old`. */
   readonly compareWith?: string;
   /** Where gallery.yaml says so, for what turns out to be wrong with that folder. */
-  readonly compareWithAt?: { readonly place: Place; readonly sourceLine: string };
+  readonly compareWithAt?: Located;
   /** Where readers answer. */
   readonly answer?: Answer;
 }

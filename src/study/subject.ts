@@ -95,7 +95,7 @@ function findShared(resolved: ResolvedDrawing, paints: readonly Paint[]): Readon
     const server = resolved.ids.get(/^url\(#(.*)\)/.exec(key)?.[1] ?? "");
     if (server === undefined) continue;
     for (const element of [...walkElements(server), ...findStops(server, resolved)]) {
-      for (const { value } of resolved.cascade.get(element)?.values() ?? []) {
+      for (const value of Object.values(element.attributes)) {
         const hex = parseColour(value)?.hex;
         if (hex !== undefined) found.add(hex);
       }

@@ -1,4 +1,5 @@
 // Floor 5. A survey as JSON, for programs: the same from the command and from the site.
+import { formatJson } from "../measure/json.ts";
 import { plainProblem } from "../problem/plain.ts";
 import type { Survey } from "./survey.ts";
 
@@ -12,5 +13,5 @@ const schemaVersion = 2;
 export function formatSurveyData({ flags, failed }: Survey, schema?: string): string {
   const plain = failed.map(({ file, problem }) => ({ file, problem: plainProblem(problem) }));
   const data = { schemaVersion, ...(schema === undefined ? {} : { schema }), flags, failed: plain };
-  return JSON.stringify(data, null, 2);
+  return formatJson(data);
 }

@@ -61,8 +61,12 @@ function describeError(
 function isBeforeIndented(source: Source, { line }: Place, error: YAMLError): boolean {
   const [own = "", next = ""] = [source.lines[line - 1], source.lines[line]];
   const [lead, under] = [own, next].map((text) => text.search(/\S/));
-  const isKey = /^\s*[\w-]+:(?:\s|$)/.test(next) && !/:\s.*:\s/.test(own);
+  const isKey = /^\s*[\w-]+:(?:\s|$)/.test(next) && !hasTwoColons(own);
   return error.code === "BLOCK_AS_IMPLICIT_KEY" && isKey && (under ?? 0) > (lead ?? 0);
+}
+
+function hasTwoColons(line: string): boolean {
+  return (line.match(/:\s/g)?.length ?? 0) > 1;
 }
 
 /** Errors that say themselves what is wrong. */
@@ -102,6 +106,18 @@ function isEcho(source: Source, hint: string): boolean {
   return typed !== undefined && source.lines.some((line) => line.trim() === typed);
 }
 
+const nestedDeep: Explanation = {
+  reason: "Lists and maps are nested too deeply.",
+  hint: "No key needs more than three levels.",
+};
+
+/** Returns the problem of YAML that is nested so deep that nobody can say where: it stands at the longest line. */
+export function tooDeep(source: Source): Problem {
+  const longest = Math.max(...source.lines.map((line) => line.length));
+  const line = source.lines.findIndex(({ length }) => length === longest) + 1;
+  return problemAt(source, { line, column: 1 }, { rule: "study/yaml-syntax", ...nestedDeep });
+}
+
 /** Shows the line under the one before it, both beginning in the same column. */
 function explainIndentation(source: Source, { line }: Place): Explanation {
   const reason = "The spaces before this line do not fit the lines around it.";
@@ -118,7 +134,7 @@ function explainIndentation(source: Source, { line }: Place): Explanation {
 /** Puts quotes round the value that begins in a column: up to the end of the line, or of its place in a list. */
 function quoteFrom(line: string, column: number): string {
   const [before, rest] = [line.slice(0, column - 1), line.slice(column - 1)];
-  const isInside = /[[{][^\]}]*$/.test(before);
+  const isInside = /[[{][^[{\]}]*$/.test(before);
   const value = (isInside ? /^[^,\]}]*/.exec(rest)?.[0] : rest)?.trimEnd() ?? rest;
   return `Type: ${before.trimStart()}${JSON.stringify(value)}${rest.slice(value.length)}`;
 }
@@ -129,10 +145,7 @@ function explain(error: YAMLError, source: Source, place: Place): Explanation {
   const quote = quoteValue(line) ?? otherwise;
   switch (error.code) {
     case "RESOURCE_EXHAUSTION":
-      return {
-        reason: "Lists and maps are nested too deeply.",
-        hint: "No key needs more than three levels.",
-      };
+      return nestedDeep;
     case "BAD_SCALAR_START": {
       const sign = quoteText(line[place.column - 1] ?? "");
       return {
@@ -145,7 +158,7 @@ function explain(error: YAMLError, source: Source, place: Place): Explanation {
       return { reason, hint: "Write the backslash twice, or leave it out." };
     }
     case "BLOCK_AS_IMPLICIT_KEY":
-      if (!/:\s.*:\s/.test(line)) return explainIndentation(source, place);
+      if (!hasTwoColons(line)) return explainIndentation(source, place);
       return {
         reason: "A colon with a space behind it begins a new value, and this line has two of them.",
         hint: quote,
@@ -213,7 +226,7 @@ function explainLine(line: string): Explanation | undefined {
   if (crowdedKey !== undefined) {
     return { reason: "After the colon of a key comes a space.", hint: `Type: ${crowdedKey}: ${crowded}` };
   }
-  const [, key, value] = /^\s*([A-Za-z]+)\s*[=\s]\s*([^:]+)$/.exec(line) ?? [];
+  const [, key, value] = /^\s*([A-Za-z]+)(?:\s*=\s*|\s+)([^:\s][^:]*)$/.exec(line) ?? [];
   if (key === undefined) return undefined;
   return {
     reason: "The line has no colon, so it is no “key: value”.",

@@ -19,7 +19,7 @@ export function describeUnknownColour(
 }
 
 /** Codes that say how to mix or order a colour: four inks in percent, and the books of paint and ink makers. */
-const inkCode = /^(?:cmyk\b|c\s*[:=]?\s*\d+\D+m\s*[:=]?\s*\d+|pms\b|pantone\b|ral\b|hks\b|ncs\b)/i;
+const inkCode = /^(?:cmyk\b|c\s*(?:[:=]\s*)?\d+\D+m\s*(?:[:=]\s*)?\d|pms\b|pantone\b|ral\b|hks\b|ncs\b)/i;
 
 function describeHex(text: string): { readonly reason: string; readonly hint: string } {
   const digits = text.slice(1);

@@ -1,5 +1,16 @@
 // Floor 5. The child process of the pool: takes one job at a time and answers it. It ends when its parent does.
-import { type JobKind, type Jobs, runners } from "./job.ts";
+import { type JobKind, type Jobs, type Runners, runners } from "./job.ts";
+
+/** The module that publishes, named by whoever started the pool: it is of a floor above, and loaded when it is needed. */
+const [publisher = ""] = process.argv.slice(2);
+
+const all: Runners = {
+  ...runners,
+  publish: async (input) => {
+    const { makeFiles }: { readonly makeFiles: Runners["publish"] } = await import(publisher);
+    return makeFiles(input);
+  },
+};
 
 /** A job on its way to the child. */
 export interface Request<K extends JobKind = JobKind> {
@@ -16,8 +27,11 @@ process.on("message", (request: Request) => {
     }),
   );
 });
-// A plain exit would wait for a renderer that is stuck.
-process.on("disconnect", () => process.kill(process.pid, "SIGKILL"));
+// A plain exit would wait for a renderer that is stuck; what is to be tidied up at the end is done first.
+process.on("disconnect", () => {
+  process.emit("exit", 0);
+  process.kill(process.pid, "SIGKILL");
+});
 // Started: from here on a job takes its own time, not that of loading.
 tell({ id: 0 });
 
@@ -28,6 +42,6 @@ function tell(message: object): void {
 
 async function answer<K extends JobKind>({ id, kind, input }: Request<K>): Promise<void> {
   // The request carries the input of its own kind: it was made by the pool from a typed call.
-  const run = runners[kind] as (input: Jobs[K]["input"]) => Promise<unknown>;
+  const run = all[kind] as (input: Jobs[K]["input"]) => Promise<unknown>;
   tell({ id, outcome: await run(input) });
 }

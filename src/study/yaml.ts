@@ -1,5 +1,6 @@
 // Floor 5. YAML text → plain values, each with its place; everything YAML can do beyond plain values is refused.
 import {
+  type Document,
   isAlias,
   isMap,
   isScalar,
@@ -17,7 +18,7 @@ import { cleanText } from "./clean.ts";
 import { findComment } from "./comment.ts";
 import { findKeySlip, type KeySlip } from "./oddkey.ts";
 import { problemAt, type Source } from "./source.ts";
-import { describeSyntax } from "./syntax.ts";
+import { describeSyntax, tooDeep } from "./syntax.ts";
 import { findTokens, type Token } from "./tokens.ts";
 
 /** What one YAML text says. Paths are dotted: `change.replace`, `options.0.with`; the whole is "". */
@@ -55,14 +56,8 @@ export function parseYaml(
   if (forbidden.length > 0) return { value: undefined, problems: forbidden };
 
   const lineCounter = new LineCounter();
-  const document = parseDocument(yaml, {
-    lineCounter,
-    schema: "core",
-    merge: false,
-    uniqueKeys: false,
-    prettyErrors: false,
-    logLevel: "silent",
-  });
+  const document = parseShallow(yaml, lineCounter);
+  if (document === undefined) return { value: undefined, problems: [tooDeep(source)] };
   const tokens = findTokens(yaml);
   const at = (token: Token) => placeOf(lineCounter, token.offset, token.text.length);
   const features = describeFeatures(source, tokens, at);
@@ -79,6 +74,23 @@ export function parseYaml(
   const reader = new YamlReader(source, lineCounter, tokens);
   const value = reader.readDocument(document.contents, example);
   return { value, problems: [...(value === undefined ? [] : features), ...reader.problems] };
+}
+
+/** Parses `yaml`, or returns undefined where it is nested deeper than the library's own recursion can go. */
+function parseShallow(yaml: string, lineCounter: LineCounter): Document.Parsed | undefined {
+  try {
+    return parseDocument(yaml, {
+      lineCounter,
+      schema: "core",
+      merge: false,
+      uniqueKeys: false,
+      prettyErrors: false,
+      logLevel: "silent",
+    });
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
+  }
 }
 
 /** Walks the parsed nodes once. The library's own conversion would follow aliases and build plain objects. */

@@ -1,12 +1,11 @@
-// Floor 2, part of step 2. Attributes of one element: kept as they are, dropped, or refused with the reason.
+// Floor 2, part of step 2. Attributes of one element that are no properties: kept, dropped, or refused with the reason.
 import type { Place } from "../problem/problem.ts";
 import * as allow from "./allow.ts";
-import { findComments, findLive, parseDeclarations } from "./css.ts";
-import { cut } from "./cut.ts";
+import { describeUnit, silentProperty } from "./declaration.ts";
 import { limit } from "./limit.ts";
+import { properties } from "./property.ts";
 import type { Reporter } from "./report.ts";
-import { checkDeclaration } from "./sheet.ts";
-import { isLength, isLengthList, isPathData, isPointList, isTransform } from "./value.ts";
+import { findUnit, isPathData, isPointList, isTransform, mendNumber, readLength } from "./value.ts";
 import type { XmlAttribute, XmlElement } from "./xmlnode.ts";
 
 export interface CleanAttributes {
@@ -15,9 +14,9 @@ export interface CleanAttributes {
 }
 
 /**
- * Returns the attributes of `element` that may stay, as null-prototype records.
+ * Returns the attributes of `element` that may stay, as null-prototype records. Properties are none of them: see cascade.ts.
  *
- * Problems: svg/removed (warning), svg/reference, svg/number, svg/value, svg/viewbox, and those of checkDeclaration.
+ * Problems: svg/removed (warning), svg/reference, svg/number, svg/unit, svg/value, svg/viewbox, svg/unsupported.
  */
 export function cleanAttributes(element: XmlElement, reporter: Reporter): CleanAttributes {
   const attributes: Record<string, string> = Object.create(null);
@@ -28,6 +27,8 @@ export function cleanAttributes(element: XmlElement, reporter: Reporter): CleanA
     attributes[kept.name] = kept.value;
     places[kept.name] = attribute.place;
   }
+  // Whatever it points at, href is followed and xlink:href is not (SVG 2, section 5.6).
+  if (attributes["href"] !== undefined) delete attributes["xlink:href"];
   return { attributes, places };
 }
 
@@ -37,14 +38,12 @@ function admit(
   reporter: Reporter,
 ): { name: string; value: string } | undefined {
   const { local, value, place } = attribute;
-  const lower = local.toLowerCase();
   if (attribute.uri === allow.xlinkNamespace)
     return local === "href" ? href(element, attribute, reporter) : undefined;
-  if (lower.startsWith("on")) return removed(reporter, place, local);
+  if (local.toLowerCase().startsWith("on")) return removed(reporter, place, local);
   if (attribute.uri !== "") return foreign(attribute, reporter);
-  if (local === "xmlns") return undefined;
+  if (local === "xmlns" || properties.has(local)) return undefined;
   if (local === "href") return href(element, attribute, reporter);
-  if (local === "style") return inlineStyle(attribute, reporter);
   if (local === "viewbox") {
     reporter.error(
       "svg/viewbox",
@@ -54,23 +53,28 @@ function admit(
     );
     return undefined;
   }
-  if (allow.properties.has(local)) {
-    return checkDeclaration(local, value, place, reporter) ? { name: local, value } : undefined;
-  }
-  if (local === "filter") return filter(attribute, reporter);
-  if (allow.attributes.has(local) || /^(?:data|aria)-[\w.-]+$/.test(local))
-    return checked(attribute, reporter);
-  if (allow.silentAttribute.test(local) || allow.silentProperty.test(local)) return undefined;
-  return removed(reporter, place, local);
+  if (local === "filter" || allow.refusedAttributes.has(local)) return refuse(attribute, reporter);
+  if (allow.textAttribute.test(local)) return { name: local, value };
+  if (allow.silentAttribute.test(local) || silentProperty.test(local)) return undefined;
+  const read = readers[local] ?? (allow.numericAttributes.has(local) ? readNumeric(local) : undefined);
+  if (read === undefined) return removed(reporter, place, local);
+  const kept =
+    value.length > limit.valueLength && local !== "d" && local !== "points" ? undefined : read(value);
+  return kept === undefined ? report(attribute, reporter) : { name: local, value: kept };
 }
 
-function filter(attribute: XmlAttribute, reporter: Reporter): undefined {
-  if (attribute.value.trim() === "none") return undefined;
+function refuse({ local, value, place }: XmlAttribute, reporter: Reporter): undefined {
+  if (value.trim() === "none" || value.trim() === "") return undefined;
+  const isFilter = local === "filter";
   reporter.error(
     "svg/unsupported",
-    attribute.place,
-    "The drawing uses a filter, which is not supported.",
-    "Remove the shadow, blur or glow in a drawing program, or draw it as a plain shape.",
+    place,
+    isFilter
+      ? "The drawing uses a filter, which is not supported."
+      : `The drawing uses ${local}, which is not supported.`,
+    isFilter
+      ? "Remove the shadow, blur or glow in a drawing program, or draw it as a plain shape."
+      : "Remove it, and draw what it does as plain shapes.",
   );
   return undefined;
 }
@@ -99,79 +103,77 @@ function href(
   return undefined;
 }
 
-function checked(attribute: XmlAttribute, reporter: Reporter): { name: string; value: string } | undefined {
-  const { local, value, place } = attribute;
-  if (isValid(local, value)) return { name: local, value };
+type Read = (value: string) => string | undefined;
+
+const test =
+  (isValid: (value: string) => boolean): Read =>
+  (value) =>
+    isValid(value) ? value.trim() : undefined;
+const oneOf = (words: string): Read => test((value) => words.split(" ").includes(value.trim()));
+const units = oneOf("userSpaceOnUse objectBoundingBox");
+const transform = test(isTransform);
+
+/** Attributes that hold no single number, by name: each returns what is written, or undefined. */
+const readers: Readonly<Record<string, Read>> = Object.assign(Object.create(null), {
+  d: test((value) => isPathData(value) || value.trim() === "none"),
+  points: test(isPointList),
+  transform,
+  gradientTransform: transform,
+  patternTransform: transform,
+  gradientUnits: units,
+  patternUnits: units,
+  patternContentUnits: units,
+  clipPathUnits: units,
+  maskUnits: units,
+  maskContentUnits: units,
+  markerUnits: oneOf("strokeWidth userSpaceOnUse"),
+  spreadMethod: oneOf("pad reflect repeat"),
+  orient: test((value) => /^\s*(?:auto|auto-start-reverse)\s*$/.test(value) || isNumber(value)),
+  preserveAspectRatio: test((value) =>
+    /^\s*(?:none|xM(?:in|id|ax)YM(?:in|id|ax))(?:\s+(?:meet|slice))?\s*$/.test(value),
+  ),
+  viewBox: test((value) => /^[-+\w\s.,%/]*$/.test(value)),
+});
+
+function isNumber(text: string): boolean {
+  return readLength(text) === text.trim() && !text.includes("%");
+}
+
+const size = /^(?:width|height|r|rx|ry|fr|markerWidth|markerHeight)$/;
+
+/** Sizes are not negative. */
+function readNumeric(name: string): Read {
+  return (value) => readLength(value, size.test(name) ? 0 : Number.NEGATIVE_INFINITY);
+}
+
+function report({ local, value, place }: XmlAttribute, reporter: Reporter): undefined {
+  const shown = `${local}=${JSON.stringify(value.slice(0, 60))}`;
+  const unit = allow.numericAttributes.has(local) ? findUnit(value) : undefined;
+  if (unit !== undefined) {
+    const fault = describeUnit(shown, unit);
+    reporter.error(fault.rule, place, fault.reason, fault.hint);
+    return undefined;
+  }
+  const what = describe(local);
+  const mended = mendNumber(value);
   reporter.error(
-    "svg/number",
+    what === undefined ? "svg/value" : "svg/number",
     place,
-    `${local}=${JSON.stringify(value.slice(0, 60))} is not ${describe(local)}.`,
-    mendNumber(local, value) ?? "Export the drawing again, or mend the value by hand.",
+    what === undefined ? `${shown} is no value that every program knows.` : `${shown} is not ${what}.`,
+    mended === undefined
+      ? "Export the drawing again, or mend the value by hand."
+      : `Write a point in place of the comma: ${local}="${mended}"`,
   );
   return undefined;
 }
 
-/** A number with a comma, as much of the world writes it. */
-function mendNumber(name: string, value: string): string | undefined {
-  const isComma = /^-?\d+,\d+(?:px)?$/.test(value.trim());
-  return isComma
-    ? `Write a point in place of the comma: ${name}="${value.trim().replace(",", ".")}"`
-    : undefined;
-}
-
-/** Free text: ids, names, languages. Everything else that is kept is made of words and numbers. */
-const freeText = /^(?:id|class|lang|role|data-.*|aria-.*)$/;
-
-function isValid(name: string, value: string): boolean {
-  if (name === "d") return isPathData(value) || value.trim() === "none";
-  if (name === "points") return isPointList(value);
-  if (freeText.test(name)) return true;
-  if (value.length > limit.valueLength) return false;
-  if (name.endsWith("ransform")) return isTransform(value);
-  if (allow.numericAttributes.has(name))
-    return (
-      isLength(value) ||
-      value.trim() === "auto" ||
-      (name === "x" || name === "y" ? isLengthList(value) : false)
-    );
-  return /^[-+\w\s.,%/]*$/.test(value);
-}
-
-function describe(name: string): string {
+function describe(name: string): string | undefined {
   if (name === "d") return "path data";
   if (name === "points") return "a list of points";
+  if (name === "viewBox") return "four numbers";
   if (name.endsWith("ransform")) return "a transform";
-  return allow.numericAttributes.has(name) ? "a number" : "a plain value";
-}
-
-/** Removes what is not allowed from a `style` attribute by offset, so that the rest stays letter for letter. */
-function inlineStyle(
-  attribute: XmlAttribute,
-  reporter: Reporter,
-): { name: string; value: string } | undefined {
-  const { value, place } = attribute;
-  const { declarations, oddities } = parseDeclarations(value);
-  const cuts: { start: number; end: number }[] = [...findComments(value)];
-  for (const oddity of oddities) {
-    if (oddity.what.trim() !== "" && oddity.what.trim() !== ";")
-      reporter.warn("svg/removed", place, `Unreadable style was removed: ${JSON.stringify(oddity.what)}.`);
-    cuts.push(oddity);
-  }
-  for (const declaration of declarations) {
-    if (!checkDeclaration(declaration.property, declaration.value, place, reporter)) cuts.push(declaration);
-  }
-  const text = cut(value, cuts);
-  const live = findLive(text);
-  if (live !== undefined || parseDeclarations(text).oddities.some(({ what }) => /[^\s;]/.test(what))) {
-    reporter.error(
-      "svg/css",
-      place,
-      `style is no plain list of declarations: ${JSON.stringify((live ?? text).slice(0, 60))}.`,
-      'Write style="property: value; …".',
-    );
-    return undefined;
-  }
-  return text.trim() === "" ? undefined : { name: "style", value: text };
+  if (size.test(name)) return "a number of 0 or more";
+  return allow.numericAttributes.has(name) ? "a number" : undefined;
 }
 
 function removed(reporter: Reporter, place: Place, name: string): undefined {

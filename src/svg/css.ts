@@ -1,30 +1,26 @@
-// Floor 2. CSS text → rules and declarations with the offsets of their values. The door to css-tree.
+// Floor 2. CSS text → rules and declarations with the offsets at which they stand. The door to css-tree.
 import * as csstree from "css-tree";
+import { type Compound, measureSpecificity, type Selector, type SimpleSelector } from "./select.ts";
 
-/** One declaration. Offsets from 0 into the text it was parsed from; `end` is behind a following semicolon. */
+/** One declaration; `start` is its offset, from 0, in the text it was parsed from. */
 export interface CssDeclaration {
   readonly property: string;
   readonly value: string;
   readonly important: boolean;
   readonly start: number;
-  readonly end: number;
-  readonly valueStart: number;
-  readonly valueEnd: number;
 }
 
 export interface CssRule {
-  /** One selector of the rule's list. */
-  readonly selector: string;
-  /** Selectors 4, section 15: ids, then classes, attributes and pseudo-classes, then types. */
-  readonly specificity: readonly [number, number, number];
+  readonly start: number;
+  readonly selectors: readonly Selector[];
   readonly declarations: readonly CssDeclaration[];
 }
 
-/** Something in a sheet that is no plain rule: an at-rule, or text that cannot be parsed. */
+/** Something that is not read: an at-rule, a selector outside the set, or text that cannot be parsed. */
 export interface CssOddity {
+  readonly kind: "at-rule" | "selector" | "text";
   readonly what: string;
   readonly start: number;
-  readonly end: number;
 }
 
 export interface CssSheet {
@@ -37,176 +33,150 @@ export function parseDeclarations(text: string): {
   readonly declarations: readonly CssDeclaration[];
   readonly oddities: readonly CssOddity[];
 } {
+  const plain = blankComments(text);
   const oddities: CssOddity[] = [];
-  const tree = csstree.parse(text, {
-    context: "declarationList",
-    positions: true,
-    parseValue: false,
-  });
-  return { declarations: readBlock(tree, text, 0, oddities), oddities };
+  const tree = csstree.parse(plain, { context: "declarationList", positions: true, parseValue: false });
+  return { declarations: readBlock(tree, plain, oddities), oddities };
 }
 
-/** Parses the content of a `style` element. Every selector of a list becomes a rule of its own. */
+/** Parses the content of a `style` element. */
 export function parseSheet(text: string): CssSheet {
+  const plain = blankComments(text);
   const rules: CssRule[] = [];
   const oddities: CssOddity[] = [];
-  const tree = csstree.parse(text, { positions: true, parseValue: false });
+  const tree = csstree.parse(plain, { positions: true, parseValue: false });
   if (tree.type !== "StyleSheet") return { rules, oddities };
   tree.children.forEach((node) => {
-    if (node.type === "Rule" && node.prelude.type === "SelectorList") {
-      const declarations = readBlock(node.block, text, 0, oddities);
-      node.prelude.children.forEach((selector) => {
-        rules.push({
-          selector: csstree.generate(selector),
-          specificity: measureSpecificity(selector),
-          declarations,
-        });
-      });
-    } else if (node.type === "Atrule") {
-      oddities.push({
-        what: `@${node.name}`,
-        start: node.loc?.start.offset ?? 0,
-        end: node.loc?.end.offset ?? text.length,
-      });
-    } else if (node.type !== "Comment" && node.type !== "CDO" && node.type !== "CDC") {
-      oddities.push({
-        what: text.slice(node.loc?.start.offset ?? 0, (node.loc?.start.offset ?? 0) + 30),
-        start: node.loc?.start.offset ?? 0,
-        end: node.loc?.end.offset ?? text.length,
-      });
-    }
+    const start = node.loc?.start.offset ?? 0;
+    const end = node.loc?.end.offset ?? plain.length;
+    if (node.type === "Rule") {
+      const prelude = text.slice(start, node.block.loc?.start.offset ?? end);
+      const selectors = prelude.includes("/*") ? "a comment in a selector" : readSelectors(prelude);
+      if (typeof selectors === "string") oddities.push({ kind: "selector", what: selectors, start });
+      else rules.push({ start, selectors, declarations: readBlock(node.block, plain, oddities) });
+    } else if (node.type === "Atrule") oddities.push({ kind: "at-rule", what: `@${node.name}`, start });
+    else if (node.type !== "CDO" && node.type !== "CDC")
+      oddities.push({ kind: "text", what: plain.slice(start, start + 30), start });
   });
   return { rules, oddities };
 }
 
-/** Returns where the comments of a sheet or of a list of declarations stand. */
-export function findComments(text: string): readonly { readonly start: number; readonly end: number }[] {
-  const comments: { start: number; end: number }[] = [];
-  csstree.tokenize(text, (type, start, end) => {
-    if (type === csstree.tokenTypes.Comment) comments.push({ start, end });
-  });
-  return comments;
+/** Whether a name of a property is one that CSS has; what it has not, every browser passes over. */
+export function isCssProperty(name: string): boolean {
+  return csstree.lexer.getProperty(name) !== null;
 }
 
-/** What a string of a selector or of url() may hold: nothing that would be something else outside the quotes. */
-const plainString = /^["'][^@/\\<>:;{}*]*["']$/;
-
-/**
- * Returns the first token that could load something, run, or end the sheet, or that would once the quotes around it
- * are lost: at-rules, addresses, `<!--`, `javascript:`. Undefined where there is none.
- */
-export function findLive(text: string): string | undefined {
-  let live: string | undefined;
-  let isAddress = false;
-  const { tokenTypes } = csstree;
-  const always: readonly number[] = [
-    tokenTypes.AtKeyword,
-    tokenTypes.BadString,
-    tokenTypes.BadUrl,
-    tokenTypes.CDO,
-    tokenTypes.CDC,
-    tokenTypes.Comment,
-  ];
+/** Puts blanks in the place of comments, so that what is left stands where it stood. */
+function blankComments(text: string): string {
+  let plain = "";
+  let from = 0;
   csstree.tokenize(text, (type, start, end) => {
-    const token = text.slice(start, end);
-    const isLive =
-      always.includes(type) ||
-      (type === tokenTypes.String && !plainString.test(token)) ||
-      (type === tokenTypes.Ident && /(?:java|vb)script$/i.test(token)) ||
-      (type === tokenTypes.Url && !/^url\(\s*#/i.test(token)) ||
-      (isAddress && type !== tokenTypes.WhiteSpace && !/^["']#/.test(token));
-    if (type !== tokenTypes.WhiteSpace)
-      isAddress =
-        type === tokenTypes.Function &&
-        /^(?:url|src|image|image-set|-webkit-image-set|expression)\($/i.test(token);
-    if (isLive) live ??= token;
+    if (type !== csstree.tokenTypes.Comment) return;
+    plain += text.slice(from, start) + text.slice(start, end).replace(/[^\n]/g, " ");
+    from = end;
   });
-  return live;
+  return plain + text.slice(from);
 }
 
-function readBlock(
-  block: csstree.CssNode,
-  text: string,
-  base: number,
-  oddities: CssOddity[],
-): CssDeclaration[] {
+function readBlock(block: csstree.CssNode, text: string, oddities: CssOddity[]): CssDeclaration[] {
   const declarations: CssDeclaration[] = [];
   if (block.type !== "Block" && block.type !== "DeclarationList") return declarations;
   block.children.forEach((node) => {
-    const start = (node.loc?.start.offset ?? 0) + base;
-    const nodeEnd = (node.loc?.end.offset ?? text.length) + base;
-    if (node.type === "Declaration" && node.value.type === "Raw") {
-      const valueStart = node.value.loc?.start.offset ?? start;
-      const valueEnd = node.value.loc?.end.offset ?? nodeEnd;
-      const trimmed = trimRange(text, valueStart, valueEnd);
+    const start = node.loc?.start.offset ?? 0;
+    if (node.type === "Declaration" && node.value.type === "Raw" && typeof node.important === "boolean")
       declarations.push({
-        property: node.property.toLowerCase(),
-        value: text.slice(trimmed[0], trimmed[1]),
-        important: node.important !== false,
+        property: node.property.startsWith("--") ? node.property : node.property.toLowerCase(),
+        value: node.value.value.trim(),
+        important: node.important,
         start,
-        end: skipSemicolon(text, nodeEnd),
-        valueStart: trimmed[0],
-        valueEnd: trimmed[1],
       });
-    } else if (node.type !== "Comment") {
-      oddities.push({
-        what: text.slice(start, Math.min(nodeEnd, start + 30)),
-        start,
-        end: skipSemicolon(text, nodeEnd),
-      });
+    else {
+      const what = text.slice(start, Math.min(node.loc?.end.offset ?? text.length, start + 30)).trim();
+      if (what !== "" && what !== ";") oddities.push({ kind: "text", what, start });
     }
   });
   return declarations;
 }
 
-function trimRange(text: string, start: number, end: number): readonly [number, number] {
-  let from = start;
-  let to = end;
-  while (from < to && /\s/.test(text[from] ?? "")) from += 1;
-  while (to > from && /\s/.test(text[to - 1] ?? "")) to -= 1;
-  return [from, to];
-}
-
-function skipSemicolon(text: string, offset: number): number {
-  const rest = /^\s*;/.exec(text.slice(offset));
-  return rest === null ? offset : offset + rest[0].length;
-}
-
-function measureSpecificity(selector: csstree.CssNode): [number, number, number] {
-  const sum: [number, number, number] = [0, 0, 0];
-  if (selector.type !== "Selector") return sum;
-  selector.children.forEach((part) => {
-    if (part.type === "IdSelector") sum[0] += 1;
-    else if (part.type === "ClassSelector" || part.type === "AttributeSelector") sum[1] += 1;
-    else if (part.type === "TypeSelector" && part.name !== "*") sum[2] += 1;
-    else if (part.type === "PseudoElementSelector") sum[2] += 1;
-    else if (part.type === "PseudoClassSelector") addPseudo(part, sum);
-  });
-  return sum;
-}
-
-/** `:not()`, `:is()` and `:has()` count as their most specific argument, `:where()` as nothing (Selectors 4, 15). */
-function addPseudo(part: csstree.PseudoClassSelector, sum: [number, number, number]): void {
-  if (part.name === "where") return;
-  if (!["not", "is", "has"].includes(part.name)) {
-    sum[1] += 1;
-    return;
+/** Reads a list of selectors; for what is outside the set, a few words that name it. */
+export function readSelectors(text: string): readonly Selector[] | string {
+  if (/^\s*,|,\s*,|,\s*$/.test(text) || text.trim() === "") return quote(text);
+  try {
+    const list = csstree.parse(text, { context: "selectorList" });
+    const read = list.type === "SelectorList" ? readList(list.children) : quote(text);
+    return read;
+  } catch {
+    return quote(text);
   }
-  let best: [number, number, number] = [0, 0, 0];
-  part.children?.forEach((list) => {
-    if (list.type !== "SelectorList") return;
-    list.children.forEach((selector) => {
-      const found = measureSpecificity(selector);
-      if (compareSpecificity(found, best) > 0) best = found;
-    });
-  });
-  for (const index of [0, 1, 2] as const) sum[index] += best[index];
 }
 
-/** Negative when `a` is less specific than `b`. */
-export function compareSpecificity(
-  a: readonly [number, number, number],
-  b: readonly [number, number, number],
-): number {
-  return a[0] - b[0] || a[1] - b[1] || a[2] - b[2];
+function quote(text: string): string {
+  return JSON.stringify(text.trim().slice(0, 60));
+}
+
+function readList(nodes: csstree.List<csstree.CssNode>): readonly Selector[] | string {
+  const selectors: Selector[] = [];
+  for (const node of nodes.toArray()) {
+    const read = node.type === "Selector" ? readSelector(node) : quote(csstree.generate(node));
+    if (typeof read === "string") return read;
+    selectors.push(read);
+  }
+  return selectors.length === 0 ? "a selector of nothing" : selectors;
+}
+
+function readSelector(node: csstree.Selector): Selector | string {
+  const compounds: Compound[] = [];
+  let combinator: Compound["combinator"];
+  let tests: SimpleSelector[] = [];
+  for (const part of node.children.toArray()) {
+    if (part.type === "Combinator") {
+      if ((part.name !== " " && part.name !== ">") || tests.length === 0)
+        return `the combinator ${quote(part.name)}`;
+      compounds.push({ combinator, tests });
+      combinator = part.name === ">" ? "child" : "descendant";
+      tests = [];
+    } else {
+      const test = readSimple(part);
+      if (test === undefined) return csstree.generate(part);
+      tests.push(test);
+    }
+  }
+  if (tests.length === 0) return quote(csstree.generate(node));
+  compounds.push({ combinator, tests });
+  return { compounds, specificity: measureSpecificity(compounds.flatMap((compound) => compound.tests)) };
+}
+
+function readSimple(part: csstree.CssNode): SimpleSelector | undefined {
+  if (part.type === "TypeSelector")
+    return part.name.includes("|") ? undefined : { kind: "type", name: part.name };
+  if (part.type === "IdSelector") return { kind: "id", name: part.name };
+  if (part.type === "ClassSelector") return { kind: "class", name: part.name };
+  if (part.type === "PseudoClassSelector") return readPseudo(part);
+  if (part.type !== "AttributeSelector" || part.matcher !== "=" || part.flags !== null) return undefined;
+  const value = part.value?.type === "Identifier" ? part.value.name : part.value?.value;
+  if (value === undefined || part.name.name.includes("|")) return undefined;
+  return { kind: "attribute", name: part.name.name, value };
+}
+
+function readPseudo(part: csstree.PseudoClassSelector): SimpleSelector | undefined {
+  const name = part.name.toLowerCase();
+  const [argument, more] = part.children?.toArray() ?? [];
+  if (name === "first-child" && part.children === null) return { kind: "nth", step: 0, offset: 1 };
+  if (more !== undefined || argument === undefined) return undefined;
+  if (name === "nth-child" && argument.type === "Nth" && argument.selector === null)
+    return readNth(argument.nth);
+  if (name !== "not" || argument.type !== "SelectorList") return undefined;
+  const selectors = readList(argument.children);
+  return typeof selectors === "string" ? undefined : { kind: "not", selectors };
+}
+
+function readNth(nth: csstree.AnPlusB | csstree.Identifier): SimpleSelector | undefined {
+  if (nth.type === "Identifier") {
+    const word = nth.name.toLowerCase();
+    if (word !== "even" && word !== "odd") return undefined;
+    return { kind: "nth", step: 2, offset: word === "odd" ? 1 : 0 };
+  }
+  const step = /^[+-]?$/.test(nth.a ?? "0") ? Number(`${nth.a}1`) : Number(nth.a ?? 0);
+  const offset = Number(nth.b ?? 0);
+  return Number.isInteger(step) && Number.isInteger(offset) ? { kind: "nth", step, offset } : undefined;
 }

@@ -1,17 +1,13 @@
 // Floor 2, part of step 7. Gives one showing of a shared drawing its own copy, so that it alone can change colour.
-import type { Instance, ResolvedDrawing } from "./instance.ts";
+import type { Instance } from "./instance.ts";
 import type { PaintProperty } from "./paint.ts";
 import type { SvgElement, SvgNode } from "./tree.ts";
 
 /** Colours of the copy, by showing: what `fill` and `stroke` are to become. */
 export type CopyColours = ReadonlyMap<Instance, ReadonlyMap<PaintProperty, string>>;
 
-/**
- * Returns the outermost `use` that shows `instance` if a copy in its place would look the same: not in a drawing with
- * style sheets, whose rules could match a copy differently.
- */
-export function findExpandable(resolved: ResolvedDrawing, instance: Instance): Instance | undefined {
-  if ([...resolved.cascade.keys()].some((element) => element.name === "style")) return undefined;
+/** Returns the outermost `use` that shows `instance`: a copy in its place looks the same. */
+export function findExpandable(instance: Instance): Instance | undefined {
   let outermost: Instance | undefined;
   for (let at = instance.parent; at !== null; at = at.parent) if (at.element.name === "use") outermost = at;
   return outermost;
@@ -47,7 +43,7 @@ function copy(instance: Instance, colours: CopyColours): SvgElement {
   const { element, parent } = instance;
   const { id: _id, ...attributes } =
     element.name === "use" ? expandUse(instance, colours).attributes : element.attributes;
-  const painted = paint(attributes, colours.get(instance));
+  const painted = { ...attributes, ...Object.fromEntries(colours.get(instance) ?? []) };
   const children =
     element.name === "use" ? expandUse(instance, colours).children : copyChildren(instance, colours);
   const isShownSymbol = element.name === "symbol" && parent?.element.name === "use";
@@ -69,19 +65,4 @@ function copyChildren(instance: Instance, colours: CopyColours): SvgNode[] {
     at += 1;
     return shown === undefined ? child : copy(shown, colours);
   });
-}
-
-/** A colour goes into `style` where the style declares one, else into an attribute. */
-function paint(
-  attributes: Readonly<Record<string, string>>,
-  colours: ReadonlyMap<PaintProperty, string> | undefined,
-): Record<string, string> {
-  const painted: Record<string, string> = { ...attributes };
-  for (const [property, value] of colours ?? []) {
-    const { style } = painted;
-    if (style !== undefined && new RegExp(`(?:^|;)\\s*${property}\\s*:`, "i").test(style))
-      painted["style"] = `${style.replace(/;\s*$/, "")};${property}:${value}!important`;
-    else painted[property] = value;
-  }
-  return painted;
 }

@@ -4,22 +4,67 @@ import type { Outcome, Place } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
 import * as allow from "./allow.ts";
 import { cleanAttributes } from "./attribute.ts";
+import { type Cascade, readCascade } from "./cascade.ts";
 import { checkCost } from "./cost.ts";
+import { type Declared, handedOn } from "./declaration.ts";
+import { limit } from "./limit.ts";
+import { properties } from "./property.ts";
 import { checkReferences } from "./reference.ts";
-import type { Reporter } from "./report.ts";
-import { cleanSheet } from "./sheet.ts";
+import { createReporter, type Reporter } from "./report.ts";
+import type { SelectNode } from "./select.ts";
+import { settle } from "./settle.ts";
 import type { Drawing, SvgElement, SvgNode } from "./tree.ts";
 import { findViewBox } from "./viewbox.ts";
+import { writeDrawing } from "./write.ts";
 import { readXml } from "./xml.ts";
 import type { XmlElement, XmlNode, XmlText } from "./xmlnode.ts";
 
+/** An element of the file where it stands. */
+interface Standing extends SelectNode {
+  readonly author: XmlElement;
+  readonly parent: Standing | null;
+}
+
 /**
- * Reads a contributed drawing. `file` is used in messages only.
+ * Reads a contributed drawing into the one form in which it is measured and published: no style sheet, class or style, every
+ * property an attribute, every value written in one way. `file` is used in messages only.
  *
- * Problems: all of xml.ts, attribute.ts, sheet.ts, reference.ts, cost.ts and viewbox.ts; svg/not-svg, svg/namespace,
- * svg/unsupported, svg/removed (warning), svg/text (warning).
+ * Problems: all of xml.ts, cascade.ts, attribute.ts, settle.ts, reference.ts, cost.ts and viewbox.ts; svg/not-svg,
+ * svg/namespace, svg/unsupported, svg/written, svg/removed (warning), svg/text (warning).
  */
 export function readDrawing(file: string, bytes: Uint8Array): Outcome<Drawing> {
+  const read = readOnce(file, bytes);
+  if (read.value === undefined) return read;
+  const written = judgeWritten(read.value);
+  const problems = [...read.problems, ...written.problems];
+  return { value: written.value === undefined ? undefined : read.value, problems };
+}
+
+/**
+ * Returns a drawing as the text that is published, once that has been read again: what grew beyond the limits when it was
+ * written, or recoloured, is refused.
+ *
+ * Problems: svg/written.
+ */
+export function judgeWritten(drawing: Drawing): Outcome<string> {
+  const text = writeDrawing(drawing);
+  const reporter = createReporter(drawing.file, drawing.lines);
+  const bytes = new TextEncoder().encode(text);
+  const reason =
+    bytes.length > limit.writtenBytes
+      ? `it has ${bytes.length} bytes; at most ${limit.writtenBytes} are published`
+      : readOnce(drawing.file, bytes).problems.find(({ severity }) => severity === "error")?.reason;
+  if (reason === undefined) return { value: text, problems: [] };
+  reporter.error(
+    "svg/written",
+    drawing.root.place,
+    `The drawing cannot be published as it would be written: ${reason.replace(/\.$/, "")}.`,
+    "Simplify it in a drawing program: fewer points, fewer repetitions, no long descriptions.",
+  );
+  return { value: undefined, problems: reporter.problems };
+}
+
+function readOnce(file: string, bytes: Uint8Array): Outcome<Drawing> {
   const { root, reporter } = readXml(file, bytes);
   if (root === undefined) return { value: undefined, problems: reporter.problems };
   const drawing = admit(root, reporter);
@@ -32,11 +77,13 @@ function admit(root: XmlElement, reporter: Reporter): Drawing | undefined {
     reportRoot(root, reporter);
     return undefined;
   }
-  const cleaned = cleanElement(root, reporter);
-  if (cleaned === undefined) return undefined;
+  const cleaner = new Cleaner(readCascade(root, reporter), reporter);
+  const cleaned = cleaner.clean({ author: root, parent: null });
   const viewBox = findViewBox(cleaned, reporter);
-  const checked = checkReferences(cleaned, reporter);
-  if (viewBox === undefined || checked === undefined || !checkCost(checked, reporter)) return undefined;
+  const sized = viewBox === undefined ? undefined : settle(cleaned, viewBox, reporter);
+  const checked = sized === undefined ? undefined : checkReferences(sized, reporter);
+  if (viewBox === undefined || checked === undefined || !checkCost(checked, viewBox, reporter))
+    return undefined;
   return { file: reporter.file, root: checked, viewBox, lines: reporter.lines };
 }
 
@@ -61,49 +108,70 @@ function reportRoot(root: XmlElement, reporter: Reporter): void {
   );
 }
 
-function cleanElement(element: XmlElement, reporter: Reporter): SvgElement | undefined {
-  const name = element.local === "a" ? "g" : element.local;
-  if (element.local === "a") warnRemoved(reporter, element.place, "The link <a>", "its content stays");
-  const { attributes, places } = cleanAttributes(element, reporter);
-  const children =
-    name === "style" ? cleanSheet(element, reporter) : cleanChildren(name, element.children, reporter);
-  if (children === undefined) return undefined;
-  return {
-    type: "element",
-    name,
-    value: "",
-    attributes,
-    children,
-    place: element.place,
-    attributePlaces: places,
-  };
-}
+class Cleaner {
+  private readonly cascade: Cascade;
+  private readonly reporter: Reporter;
 
-function cleanChildren(parent: string, nodes: readonly XmlNode[], reporter: Reporter): SvgNode[] {
-  if (parent === "title" || parent === "desc") return cleanDescription(nodes, reporter);
-  const children: SvgNode[] = [];
-  for (const node of nodes) {
-    if (node.kind === "text") {
-      if (node.text.trim() === "") children.push(textNode(node.text, node));
-      else
-        reporter.warn(
-          "svg/removed",
-          node.place,
-          `Loose text was removed: ${JSON.stringify(node.text.trim().slice(0, 40))}.`,
-        );
-    } else {
-      const kept = admitElement(node, reporter);
-      if (kept !== undefined) children.push(kept);
-    }
+  constructor(cascade: Cascade, reporter: Reporter) {
+    this.cascade = cascade;
+    this.reporter = reporter;
   }
-  return children;
+
+  clean(node: Standing): SvgElement {
+    const { author } = node;
+    const name = author.local === "a" ? "g" : author.local;
+    if (author.local === "a") warnRemoved(this.reporter, author.place, "The link <a>", "its content stays");
+    const { attributes, places } = cleanAttributes(author, this.reporter);
+    addProperties(this.cascade(node), attributes, places);
+    return {
+      type: "element",
+      name,
+      value: "",
+      attributes,
+      children: this.cleanChildren(name, node),
+      place: author.place,
+      attributePlaces: places,
+      author,
+    };
+  }
+
+  private cleanChildren(name: string, node: Standing): SvgNode[] {
+    const nodes = node.author.children;
+    if (name === "title" || name === "desc") return cleanDescription(nodes, this.reporter);
+    return nodes.flatMap((child) => {
+      if (child.kind === "text") return cleanText(child, this.reporter);
+      return isAdmitted(child, this.reporter) ? [this.clean({ author: child, parent: node })] : [];
+    });
+  }
 }
 
-function admitElement(element: XmlElement, reporter: Reporter): SvgElement | undefined {
+/** Writes what is declared as attributes, in one order. What is inherited is declared by being left out. */
+function addProperties(
+  declared: ReadonlyMap<string, Declared>,
+  attributes: Record<string, string>,
+  places: Record<string, Place>,
+): void {
+  for (const name of [...properties.keys(), ...Object.values(handedOn)]) {
+    const found = declared.get(name);
+    if (found === undefined || found.value === "inherit") continue;
+    attributes[name] = found.value;
+    places[name] = found.place;
+  }
+}
+
+function cleanText(node: XmlText, reporter: Reporter): SvgNode[] {
+  const words = node.text.trim();
+  if (words === "") return [textNode(node.text, node)];
+  const reason = `Loose text was removed: ${JSON.stringify(words.slice(0, 40))}.`;
+  reporter.warn("svg/removed", node.place, reason);
+  return [];
+}
+
+function isAdmitted(element: XmlElement, reporter: Reporter): boolean {
   if (element.uri !== allow.svgNamespace) {
     if (!allow.silentNamespace.test(element.uri))
       warnRemoved(reporter, element.place, `<${nameOf(element)}>`);
-    return undefined;
+    return false;
   }
   const refused = allow.refusedElements.get(element.local);
   if (refused !== undefined) {
@@ -113,9 +181,9 @@ function admitElement(element: XmlElement, reporter: Reporter): SvgElement | und
       `The drawing uses <${element.local}>, which is not supported.`,
       refused,
     );
-    return undefined;
+    return false;
   }
-  if (allow.silentElements.has(element.local)) return undefined;
+  if (allow.silentElements.has(element.local)) return false;
   if (element.local === "text") {
     reporter.warn(
       "svg/text",
@@ -123,11 +191,11 @@ function admitElement(element: XmlElement, reporter: Reporter): SvgElement | und
       `${nameText(element)} was removed: letters look different on every machine.`,
       "Convert the text to outlines (paths) in a drawing program.",
     );
-    return undefined;
+    return false;
   }
-  if (element.local === "a" || allow.elements.has(element.local)) return cleanElement(element, reporter);
+  if (element.local === "a" || allow.elements.has(element.local)) return true;
   warnRemoved(reporter, element.place, `<${nameOf(element)}>`);
-  return undefined;
+  return false;
 }
 
 /** Text of `title` and `desc`: markup inside is dropped, its words stay; writing directions are never overridden. */

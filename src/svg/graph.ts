@@ -1,6 +1,6 @@
 // Floor 2, part of step 2. Follows every reference of a drawing once, and counts how much is drawn in the end.
-import type { Cascade } from "./cascade.ts";
-import { findHref, type SvgElement } from "./tree.ts";
+import { limit } from "./limit.ts";
+import { findHref, type SvgElement, walkElements } from "./tree.ts";
 import { findReference } from "./value.ts";
 
 /** What an element costs with everything in it and everything it refers to, each repetition counted. */
@@ -32,16 +32,14 @@ export class Graph {
   private readonly known = new Map<SvgElement, Extent>();
   private readonly path: SvgElement[] = [];
   private readonly ids: ReadonlyMap<string, SvgElement>;
-  private readonly cascade: Cascade;
   private readonly diagonal: number;
   private readonly hasDashes: boolean;
 
   /** `diagonal` is that of the drawing, in user units: what a percentage can come to. */
-  constructor(ids: ReadonlyMap<string, SvgElement>, cascade: Cascade, diagonal: number) {
+  constructor(root: SvgElement, ids: ReadonlyMap<string, SvgElement>, diagonal: number) {
     this.ids = ids;
-    this.cascade = cascade;
     this.diagonal = diagonal;
-    this.hasDashes = [...cascade.values()].some((declared) => declared.has("stroke-dasharray"));
+    this.hasDashes = [...walkElements(root)].some(({ attributes }) => "stroke-dasharray" in attributes);
   }
 
   /** Returns how much drawing `element` costs with all it refers to, or the elements of a circle. */
@@ -50,6 +48,8 @@ export class Graph {
     if (known !== undefined) return known;
     const seen = this.path.indexOf(element);
     if (seen >= 0) return this.circleFrom(seen, element);
+    // It is refused whatever lies further down, and a chain may be longer than the stack.
+    if (this.path.length > limit.chain) return { ...nothing, depth: Number.POSITIVE_INFINITY };
     this.path.push(element);
     const inside = this.measureAll(this.contentOf(element));
     if (isCircle(inside)) return inside;
@@ -70,7 +70,7 @@ export class Graph {
       if (reference.target.name !== "marker" && !reference.target.name.endsWith("Gradient"))
         extent = add(extent, { ...nothing, layers: 1 }, timesOf(reference, inside, extent));
     }
-    const opacity = this.cascade.get(element)?.get("opacity")?.value ?? "1";
+    const opacity = element.attributes["opacity"] ?? "1";
     const isLayer = Number.parseFloat(opacity) !== 1 && element.name !== "stop";
     this.path.pop();
     const total = {
@@ -108,8 +108,8 @@ export class Graph {
   }
 
   private *referencesOf(element: SvgElement): Generator<Reference> {
-    for (const [property, declaration] of this.cascade.get(element) ?? []) {
-      const id = findReference(declaration.value);
+    for (const [property, value] of Object.entries(element.attributes)) {
+      const id = findReference(value);
       const target = typeof id === "string" ? this.ids.get(id) : undefined;
       if (target !== undefined) yield { target, property };
     }

@@ -2,16 +2,21 @@
 import type { Hex } from "../colour/colour.ts";
 import { parseColour } from "../colour/parse.ts";
 import * as allow from "./allow.ts";
-import { type Cascade, type Declaration, resolveCascade } from "./cascade.ts";
 import { idsOf } from "./reference.ts";
 import type { SelectNode } from "./select.ts";
-import { type Drawing, findHref, type SvgElement } from "./tree.ts";
+import { type Drawing, findHref, type SvgElement, walkElements } from "./tree.ts";
 import { findReference } from "./value.ts";
 
+/** The attribute that says a colour. */
+export interface Site {
+  readonly element: SvgElement;
+  readonly name: string;
+}
+
 /**
- * What fills or strokes a shape. `declaration` says the colour and is null for the initial black, where `initial` says
- * of which property; `owner` is the instance on which the property itself is declared, which for `currentColor` need
- * not be where the colour is.
+ * What fills or strokes a shape. `site` says the colour and is null for the initial black, where `initial` says of which
+ * property; `owner` is the instance on which the property itself is declared, which for `currentColor` need not be where the
+ * colour is.
  */
 export type PaintSource =
   | { readonly kind: "none" }
@@ -19,19 +24,19 @@ export type PaintSource =
       readonly kind: "colour";
       readonly hex: Hex;
       readonly alpha01: number;
-      readonly declaration: Declaration | null;
+      readonly site: Site | null;
       readonly owner: Instance | null;
       readonly initial?: "fill" | "color";
     }
   | {
       readonly kind: "server";
       readonly id: string;
-      readonly declaration: Declaration;
       readonly owner: Instance;
     };
 
 /** One showing of one element. The children of a `use` are its target, resolved in its place. */
 export interface Instance extends SelectNode {
+  readonly element: SvgElement;
   readonly parent: Instance | null;
   readonly children: readonly Instance[];
   /** Whether the element is painted here (not inside defs, a clip path, a mask …). */
@@ -45,7 +50,6 @@ export interface Instance extends SelectNode {
 
 export interface ResolvedDrawing {
   readonly drawing: Drawing;
-  readonly cascade: Cascade;
   readonly ids: ReadonlyMap<string, SvgElement>;
   readonly root: Instance;
   /** Every instance, parents before children. */
@@ -71,7 +75,7 @@ const black: PaintSource = {
   kind: "colour",
   hex: "#000000",
   alpha01: 1,
-  declaration: null,
+  site: null,
   owner: null,
   initial: "fill",
 };
@@ -98,7 +102,6 @@ const hidden = new Set([
   "linearGradient",
   "radialGradient",
   "pattern",
-  "style",
   "title",
   "desc",
   "stop",
@@ -106,19 +109,18 @@ const hidden = new Set([
 
 /** Resolves a drawing. Needs a checked drawing: references resolve and do not run in circles. */
 export function resolveDrawing(drawing: Drawing): ResolvedDrawing {
-  const cascade = resolveCascade(drawing.root);
   const ids = idsOf(drawing.root);
-  const builder = new Builder(cascade, ids, findMarkers(cascade));
+  const builder = new Builder(ids, findMarkers(drawing.root));
   const root = builder.add(drawing.root, null, initial);
-  return { drawing, cascade, ids, root, instances: builder.instances };
+  return { drawing, ids, root, instances: builder.instances };
 }
 
 /** Ids of markers that some element uses: their content is painted. */
-function findMarkers(cascade: Cascade): ReadonlySet<string> {
+function findMarkers(root: SvgElement): ReadonlySet<string> {
   const used = new Set<string>();
-  for (const declarations of cascade.values()) {
-    for (const [property, { value }] of declarations) {
-      const id = property.startsWith("marker") ? findReference(value) : undefined;
+  for (const { attributes } of walkElements(root)) {
+    for (const side of ["start", "mid", "end"]) {
+      const id = findReference(attributes[`marker-${side}`] ?? "");
       if (typeof id === "string") used.add(id);
     }
   }
@@ -127,12 +129,10 @@ function findMarkers(cascade: Cascade): ReadonlySet<string> {
 
 class Builder {
   readonly instances: Instance[] = [];
-  private readonly cascade: Cascade;
   private readonly ids: ReadonlyMap<string, SvgElement>;
   private readonly markers: ReadonlySet<string>;
 
-  constructor(cascade: Cascade, ids: ReadonlyMap<string, SvgElement>, markers: ReadonlySet<string>) {
-    this.cascade = cascade;
+  constructor(ids: ReadonlyMap<string, SvgElement>, markers: ReadonlySet<string>) {
     this.ids = ids;
     this.markers = markers;
   }
@@ -141,6 +141,7 @@ class Builder {
     const children: Instance[] = [];
     const node: { -readonly [K in keyof Instance]: Instance[K] } = {
       element,
+      author: element.author,
       parent,
       children,
       shown: false,
@@ -165,25 +166,26 @@ class Builder {
   }
 
   private inherit(node: Instance, above: Inherited, isTarget: boolean): Inherited {
-    const declared = this.cascade.get(node.element) ?? new Map<string, Declaration>();
-    const color = useColor(resolvePaint(declared.get("color"), above.color, blackColor, node), above.color);
-    const name = node.element.name;
-    const isUsedMarker = name === "marker" && this.markers.has(node.element.attributes["id"] ?? "");
+    const { name, attributes } = node.element;
+    const color = useColor(resolvePaint("color", above.color, node), above.color);
+    const isUsedMarker = name === "marker" && this.markers.has(attributes["id"] ?? "");
     const leavesHidden = isUsedMarker
       ? true
       : above.shown && (!hidden.has(name) || (isTarget && name === "symbol"));
     return {
       color,
-      fill: resolvePaint(declared.get("fill"), above.fill, black, node),
-      stroke: resolvePaint(declared.get("stroke"), above.stroke, none, node),
-      fillOpacity: resolveNumber(declared.get("fill-opacity")?.value, above.fillOpacity, 1),
-      strokeOpacity: resolveNumber(declared.get("stroke-opacity")?.value, above.strokeOpacity, 1),
-      strokeWidthZero: declared.has("stroke-width")
-        ? Number.parseFloat(declared.get("stroke-width")?.value ?? "") === 0
-        : above.strokeWidthZero,
-      visible: resolveVisible(declared.get("visibility")?.value, above.visible),
-      opacity: (isUsedMarker ? 1 : above.opacity) * resolveNumber(declared.get("opacity")?.value, 1, 1),
-      shown: leavesHidden && declared.get("display")?.value !== "none",
+      fill: resolvePaint("fill", above.fill, node),
+      stroke: resolvePaint("stroke", above.stroke, node),
+      fillOpacity: Number(attributes["fill-opacity"] ?? above.fillOpacity),
+      strokeOpacity: Number(attributes["stroke-opacity"] ?? above.strokeOpacity),
+      strokeWidthZero:
+        attributes["stroke-width"] === undefined
+          ? above.strokeWidthZero
+          : Number.parseFloat(attributes["stroke-width"]) === 0,
+      visible:
+        attributes["visibility"] === undefined ? above.visible : attributes["visibility"] === "visible",
+      opacity: (isUsedMarker ? 1 : above.opacity) * Number(attributes["opacity"] ?? 1),
+      shown: leavesHidden && attributes["display"] !== "none",
     };
   }
 }
@@ -193,39 +195,17 @@ function useColor(value: PaintValue, color: PaintSource): PaintSource {
   return color.kind === "colour" ? { ...color, owner: value.owner } : color;
 }
 
-function resolvePaint(
-  declaration: Declaration | undefined,
-  above: PaintValue,
-  start: PaintSource,
-  owner: Instance,
-): PaintValue {
-  if (declaration === undefined) return above;
-  const value = declaration.value.trim();
-  const keyword = value.toLowerCase();
-  if (keyword === "inherit" || keyword === "unset") return above;
-  if (keyword === "none") return none;
-  if (keyword === "currentcolor") return { kind: "current", owner };
-  if (keyword === "initial")
-    return start.kind === "colour"
-      ? { kind: "colour", hex: start.hex, alpha01: 1, declaration, owner }
-      : start;
+function resolvePaint(name: "fill" | "stroke" | "color", above: PaintValue, owner: Instance): PaintValue {
+  const value = owner.element.attributes[name];
+  if (value === undefined) return above;
+  if (value === "none") return none;
+  if (value === "currentColor") return { kind: "current", owner };
   const id = findReference(value);
-  if (typeof id === "string") return { kind: "server", id, declaration, owner };
+  if (typeof id === "string") return { kind: "server", id, owner };
   const colour = parseColour(value);
   return colour === undefined
     ? above
-    : { kind: "colour", hex: colour.hex, alpha01: colour.alpha01, declaration, owner };
-}
-
-function resolveNumber(value: string | undefined, above: number, start: number): number {
-  if (value === undefined || value === "inherit") return above;
-  const number = Number.parseFloat(value) / (value.trim().endsWith("%") ? 100 : 1);
-  return Number.isFinite(number) ? Math.min(1, Math.max(0, number)) : start;
-}
-
-function resolveVisible(value: string | undefined, above: boolean): boolean {
-  if (value === undefined || value === "inherit") return above;
-  return value === "visible" || value === "initial";
+    : { kind: "colour", ...colour, site: { element: owner.element, name }, owner };
 }
 
 function alphaOf(paint: PaintSource): number {

@@ -1,9 +1,9 @@
 // Floor 2, step 6. The label drawing: the same geometry with every paint in its own flat code colour and no
-// anti-aliasing, so that its picture is the map of paints. `use` is expanded, styles become attributes, opacity goes.
+// anti-aliasing, so that its picture is the map of paints. `use` is expanded, opacity goes.
 import * as allow from "./allow.ts";
-import type { Cascade } from "./cascade.ts";
 import type { Instance } from "./instance.ts";
 import type { PaintedShapes } from "./paint.ts";
+import { properties } from "./property.ts";
 import { findHref, type SvgElement, type SvgNode } from "./tree.ts";
 import { findReference } from "./value.ts";
 import { writeSized } from "./write.ts";
@@ -24,8 +24,6 @@ export function writeLabels(shapes: PaintedShapes, widthPixels: number, heightPi
 /** Never copied into a label drawing: colours are set anew, `use` is expanded, the rest has no effect on geometry. */
 const left = new Set([
   "id",
-  "class",
-  "style",
   "fill",
   "stroke",
   "color",
@@ -39,9 +37,6 @@ const left = new Set([
   "display",
   "visibility",
   "shape-rendering",
-  "marker",
-  "type",
-  "media",
   "lang",
   "role",
 ]);
@@ -54,12 +49,10 @@ class LabelWriter {
   /** What the label drawing points at, by id; `url` is false for what only a `use` shows, which inherits from there. */
   private readonly needed = new Map<string, { readonly element: SvgElement; readonly url: boolean }>();
   private readonly markers = new Map<string, Instance>();
-  private readonly cascade: Cascade;
   private readonly shapes: PaintedShapes;
 
   constructor(shapes: PaintedShapes) {
     this.shapes = shapes;
-    this.cascade = shapes.resolved.cascade;
     const indexOf = new Map(shapes.paints.map((paint, index) => [paint.key, index]));
     for (const { instance, property, key } of shapes.uses) {
       const codes = this.codes.get(instance) ?? {};
@@ -90,7 +83,7 @@ class LabelWriter {
 
   private emit(instance: Instance, parent: Instance): SvgNode[] {
     const { element } = instance;
-    if (this.cascade.get(element)?.get("display")?.value === "none") return [];
+    if (element.attributes["display"] === "none") return [];
     const attributes = this.geometry(element);
     if (allow.shapes.has(element.name)) return this.emitShape(instance, attributes);
     if (element.name === "use") {
@@ -125,16 +118,11 @@ class LabelWriter {
     ];
   }
 
-  /** Attributes and winning declarations of `element` that shape it; what they point at will be defined. */
+  /** Attributes of `element` that shape it; what they point at will be defined. */
   private geometry(element: SvgElement): Attributes {
     const attributes: Attributes = {};
     for (const [name, value] of Object.entries(element.attributes))
       if (!left.has(name) && !name.startsWith("data-") && !name.startsWith("aria-")) attributes[name] = value;
-    for (const [property, { value }] of this.cascade.get(element) ?? []) {
-      if (property === "marker")
-        for (const side of ["start", "mid", "end"]) attributes[`marker-${side}`] ??= value;
-      else if (!left.has(property)) attributes[property] = value;
-    }
     for (const value of Object.values(attributes)) this.need(value);
     return attributes;
   }
@@ -168,12 +156,9 @@ class LabelWriter {
     }
   }
 
-  /** A clip path, mask or what they use: copied with its own colours, styles written as attributes. */
+  /** A clip path, mask or what they use: copied with its own colours. */
   private copy(element: SvgElement, above: Attributes): SvgElement {
-    const attributes: Attributes = { ...above };
-    for (const [name, value] of Object.entries(element.attributes))
-      if (name !== "class" && name !== "style") attributes[name] = value;
-    for (const [property, { value }] of this.cascade.get(element) ?? []) attributes[property] = value;
+    const attributes: Attributes = { ...above, ...element.attributes };
     for (const value of Object.values(attributes)) this.need(value);
     const href = findHref(element);
     if (href !== undefined) this.need(`url(${href})`, false);
@@ -191,8 +176,8 @@ class LabelWriter {
     const chain: SvgElement[] = [];
     for (let at = found?.parent ?? null; at !== null; at = at.parent) chain.unshift(at.element);
     for (const ancestor of chain) {
-      for (const [property, { value }] of this.cascade.get(ancestor) ?? [])
-        if (allow.inherited.has(property)) attributes[property] = value;
+      for (const [name, value] of Object.entries(ancestor.attributes))
+        if (properties.get(name)?.inherits === true) attributes[name] = value;
     }
     return attributes;
   }

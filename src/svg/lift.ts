@@ -4,20 +4,17 @@
 // own, in numbers that end 2^23 = 8,388,608 pixels from the corner (cairo's 24.8 fixed point); what lies beyond is left
 // out, though its own transform would bring it into the picture. On a group around it the transform counts.
 import * as allow from "./allow.ts";
-import { type Cascade, resolveCascade } from "./cascade.ts";
-import { findHref, mapElements, type SvgElement, walkElements } from "./tree.ts";
+import { findHref, type SvgElement, walkElements } from "./tree.ts";
 
 /**
  * Returns a drawing that looks the same in which no shape has a transform of its own. Shapes that clip paths show keep
- * theirs: they are never left out, and a group may not stand there. Styles are written as attributes where the drawing
- * has a style sheet, whose selectors would match another tree differently.
+ * theirs: they are never left out, and a group may not stand there.
  */
 export function liftTransforms(root: SvgElement): SvgElement {
   const elements = [...walkElements(root)];
   if (!elements.some(isMovedShape)) return root;
-  const hasSheet = elements.some(({ name }) => name === "style");
   const clips = elements.filter(({ name }) => name === "clipPath");
-  return lift(hasSheet ? inlineSheets(root, resolveCascade(root)) : root, findUsed(clips));
+  return lift(root, findUsed(clips));
 }
 
 function isMovedShape({ name, attributes }: SvgElement): boolean {
@@ -38,17 +35,4 @@ function lift(element: SvgElement, clipped: ReadonlySet<string>): SvgElement {
     return { ...element, children };
   const attributes: Record<string, string> = id === undefined ? { transform } : { id, transform };
   return { ...element, name: "g", attributes, children: [{ ...element, attributes: kept, children }] };
-}
-
-function inlineSheets(root: SvgElement, cascade: Cascade): SvgElement {
-  return mapElements(root, (element, original) => {
-    const { class: _class, style: _style, ...kept } = element.attributes;
-    const attributes: Record<string, string> = kept;
-    for (const [property, { value }] of cascade.get(original) ?? []) {
-      if (property !== "marker") attributes[property] = value;
-      else for (const side of ["start", "mid", "end"]) attributes[`marker-${side}`] ??= value;
-    }
-    const children = element.children.filter(({ name }) => name !== "style");
-    return { ...element, attributes, children };
-  });
 }

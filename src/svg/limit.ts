@@ -3,11 +3,15 @@
 
 export const limit = {
   fileBytes: 512 * 1024,
+  /** A drawing as it is published; less, so that the note of a redesign leaves it one that can be read. */
+  writtenBytes: 500 * 1024,
   elements: 20_000,
   depth: 64,
   attributes: 200,
   entityReferences: 256,
   entityLength: 255,
+  /** Elements in one another, with those that references put there. */
+  chain: 256,
   instances: 200_000,
   /** Points of all paths, with their repetitions. */
   vertices: 1_000_000,
@@ -26,6 +30,4 @@ export const limit = {
   /** Characters of any value that is not a path, a list of points, a style or free text. */
   valueLength: 4096,
   paints: 1_000,
-  /** Warnings that are listed for one drawing. */
-  warnings: 200,
 } as const;

@@ -2,13 +2,13 @@
 // the colour of all of them, and of nothing else, can be declared.
 import type { Hex } from "../colour/colour.ts";
 import { parseColour } from "../colour/parse.ts";
+import { readSelectors } from "./css.ts";
 import type { EditList } from "./edit.ts";
 import { type CopyColours, expandUse, findExpandable } from "./expand.ts";
-import type { Instance, PaintSource, ResolvedDrawing } from "./instance.ts";
+import type { Instance, PaintSource, ResolvedDrawing, Site } from "./instance.ts";
 import { findPaints, type PaintProperty } from "./paint.ts";
 
-import type { Reporter } from "./report.ts";
-import { compileSelector } from "./select.ts";
+import { matches } from "./select.ts";
 import { formatColour } from "./spelling.ts";
 import type { SvgElement } from "./tree.ts";
 
@@ -23,8 +23,9 @@ interface Target {
  * A selector may reach through `use` as if its target stood inside it.
  */
 export function selectInstances(resolved: ResolvedDrawing, selector: string): ReadonlySet<Instance> | string {
-  const test = compileSelector(selector);
-  if (typeof test === "string") return test;
+  const selectors = readSelectors(selector);
+  if (typeof selectors === "string") return selectors;
+  const test = (instance: Instance): boolean => selectors.some((each) => matches(each, instance));
   const selected = new Set<Instance>();
   for (const instance of resolved.instances) {
     if ((instance.parent !== null && selected.has(instance.parent)) || test(instance)) selected.add(instance);
@@ -32,20 +33,18 @@ export function selectInstances(resolved: ResolvedDrawing, selector: string): Re
   return selected;
 }
 
-/** Adds the edits for a limited change. Problems: svg/shared. */
+/** Adds the edits for a limited change. */
 export function recolourSelected(
   resolved: ResolvedDrawing,
   change: { readonly replace: Hex; readonly with: Hex },
   only: ReadonlySet<Instance>,
   edits: EditList,
-  reporter: Reporter,
 ): void {
   const all = colourUses(resolved);
   const targets = all.filter(({ instance, source }) => source.hex === change.replace && only.has(instance));
   const isTarget = new Set(targets);
   const covers = (uses: readonly Target[]): boolean => uses.every((use) => isTarget.has(use));
   const expanded = findExpanded(
-    resolved,
     targets,
     (target) => isDeclaredFor(target, all, covers) || findOverride(target, all, covers) !== undefined,
   );
@@ -53,14 +52,15 @@ export function recolourSelected(
     const { instance, property, source } = target;
     const value = formatColour(change.with, source.alpha01);
     const place = findOverride(target, all, covers);
-    if (source.declaration !== null && isDeclaredFor(target, all, covers))
-      edits.set(source.declaration.site, value);
-    else if (place !== undefined) declareOn(place, property, value, resolved, edits);
-    else if (findOutermost(instance, expanded) === undefined) reportShared(instance, reporter);
+    if (source.site !== null && isDeclaredFor(target, all, covers))
+      edits.set(source.site.element, source.site.name, value);
+    else if (place !== undefined) edits.set(place, property, value);
+    else if (findOutermost(instance, expanded) === undefined)
+      throw new Error(`the colour of <${instance.element.name}> has no place of its own`);
   }
   for (const use of expanded)
     edits.replace(use.element, expandUse(use, coloursIn(use, targets, change.with)));
-  recolourStops(resolved, change, only, edits);
+  recolourStops(change, only, edits);
 }
 
 /** Whether the declaration of a target's colour gives it to targets only. */
@@ -69,20 +69,20 @@ function isDeclaredFor(
   all: readonly Target[],
   covers: (uses: readonly Target[]) => boolean,
 ): boolean {
-  return (
-    source.declaration !== null && covers(all.filter((use) => use.source.declaration === source.declaration))
-  );
+  const { site } = source;
+  const isSame = (other: Site | null): boolean =>
+    other !== null && other.element === site?.element && other.name === site.name;
+  return site !== null && covers(all.filter((use) => isSame(use.source.site)));
 }
 
 /** The outermost `use` of each target that cannot change where it is declared: it gets a copy of its own. */
 function findExpanded(
-  resolved: ResolvedDrawing,
   targets: readonly Target[],
   canChange: (target: Target) => boolean,
 ): ReadonlySet<Instance> {
   const expanded = new Set<Instance>();
   for (const target of targets) {
-    const use = canChange(target) ? undefined : findExpandable(resolved, target.instance);
+    const use = canChange(target) ? undefined : findExpandable(target.instance);
     if (use !== undefined) expanded.add(use);
   }
   return expanded;
@@ -101,15 +101,6 @@ function coloursIn(use: Instance, targets: readonly Target[], next: Hex): CopyCo
     colours.set(instance, own.set(property, formatColour(next, source.alpha01)));
   }
   return colours;
-}
-
-function reportShared({ element }: Instance, reporter: Reporter): void {
-  reporter.error(
-    "svg/shared",
-    element.place,
-    `<${element.name}> has its colour in a place that it shares with shapes that are not selected.`,
-    "Give the selected shape a fill of its own in the drawing, or let the change apply everywhere.",
-  );
 }
 
 function colourUses(resolved: ResolvedDrawing): readonly Target[] {
@@ -143,34 +134,15 @@ function inheritsThrough(use: Target, element: SvgElement): boolean {
   return false;
 }
 
-function declareOn(
-  element: SvgElement,
-  property: PaintProperty,
-  value: string,
-  resolved: ResolvedDrawing,
-  edits: EditList,
-): void {
-  const own = resolved.cascade.get(element)?.get(property);
-  if (own === undefined) edits.add(element, property, value);
-  else if (own.site.kind === "sheet")
-    edits.addStyle(element, `${property}:${value}${own.important ? "!important" : ""}`);
-  else edits.set(own.site, value);
-}
-
 function recolourStops(
-  resolved: ResolvedDrawing,
   change: { readonly replace: Hex; readonly with: Hex },
   only: ReadonlySet<Instance>,
   edits: EditList,
 ): void {
   for (const { element } of only) {
     if (element.name !== "stop") continue;
-    const declared = resolved.cascade.get(element)?.get("stop-color");
-    const colour = parseColour(declared?.value ?? "#000000");
-    if (colour?.hex !== change.replace) continue;
-    const value = formatColour(change.with, colour.alpha01);
-    if (declared === undefined) edits.add(element, "stop-color", value);
-    else if (declared.site.kind === "sheet") edits.addStyle(element, `stop-color:${value}`);
-    else edits.set(declared.site, value);
+    const colour = parseColour(element.attributes["stop-color"] ?? "");
+    if (colour?.hex === change.replace)
+      edits.set(element, "stop-color", formatColour(change.with, colour.alpha01));
   }
 }

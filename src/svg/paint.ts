@@ -97,20 +97,14 @@ function effectivePaint(source: PaintSource, resolved: ResolvedDrawing): PaintSo
   if (server.name !== "linearGradient" && server.name !== "radialGradient") return { kind: "none" };
   const stops = findStops(server, resolved);
   if (stops.length === 0) return { kind: "none" };
-  const colours = stops.map((stop) => stopColour(stop, resolved));
+  const colours = stops.map(stopColour);
   const [first] = colours;
   if (
     first !== undefined &&
     first.alpha01 === 1 &&
     colours.every((colour) => colour.hex === first.hex && colour.alpha01 === 1)
   ) {
-    return {
-      kind: "colour",
-      hex: first.hex,
-      alpha01: 1,
-      declaration: source.declaration,
-      owner: source.owner,
-    };
+    return { kind: "colour", hex: first.hex, alpha01: 1, site: null, owner: source.owner };
   }
   return source;
 }
@@ -126,15 +120,7 @@ export function findStops(gradient: SvgElement, resolved: ResolvedDrawing): read
   return next === undefined ? [] : findStops(next, resolved);
 }
 
-function stopColour(
-  stop: SvgElement,
-  resolved: ResolvedDrawing,
-): { readonly hex: Hex; readonly alpha01: number } {
-  const declared = resolved.cascade.get(stop);
-  const written = declared?.get("stop-color")?.value ?? "#000000";
-  const colour = parseColour(
-    /^currentcolor$/i.test(written) ? (declared?.get("color")?.value ?? "#000000") : written,
-  ) ?? { hex: "#000000", alpha01: 1 };
-  const opacity = Number.parseFloat(declared?.get("stop-opacity")?.value ?? "1");
-  return { hex: colour.hex, alpha01: colour.alpha01 * (Number.isFinite(opacity) ? opacity : 1) };
+function stopColour({ attributes }: SvgElement): { readonly hex: Hex; readonly alpha01: number } {
+  const colour = parseColour(attributes["stop-color"] ?? "") ?? { hex: "#000000", alpha01: 1 };
+  return { hex: colour.hex, alpha01: colour.alpha01 * Number(attributes["stop-opacity"] ?? 1) };
 }

@@ -1,8 +1,8 @@
 // Floor 2, part of step 2. Ids and what points at them: unique, plain, and pointing at something.
 import * as allow from "./allow.ts";
 import type { Reporter } from "./report.ts";
-import { mapElements, type SvgElement, type SvgNode, walkElements } from "./tree.ts";
-import { findReference } from "./value.ts";
+import { findHref, mapElements, type SvgElement, walkElements } from "./tree.ts";
+import { splitReference } from "./value.ts";
 
 const plainId = /^[A-Za-z_][\w.-]*$/;
 
@@ -27,10 +27,12 @@ export function checkReferences(root: SvgElement, reporter: Reporter): SvgElemen
     }
     ids.set(id, element);
   }
-  return dropDangling(renameIds(root, ids, reporter), reporter);
+  const linker = new Linker(ids, renameIds(ids, reporter), reporter);
+  return mapElements(root, (element) => linker.link(element));
 }
 
-function renameIds(root: SvgElement, ids: ReadonlyMap<string, SvgElement>, reporter: Reporter): SvgElement {
+/** Returns the plain names of ids that are not plain, by what they were. */
+function renameIds(ids: ReadonlyMap<string, SvgElement>, reporter: Reporter): ReadonlyMap<string, string> {
   const renamed = new Map<string, string>();
   for (const [id, element] of ids) {
     if (plainId.test(id)) continue;
@@ -44,63 +46,104 @@ function renameIds(root: SvgElement, ids: ReadonlyMap<string, SvgElement>, repor
       "Ids are safest in letters, digits, - and _.",
     );
   }
-  if (renamed.size === 0) return root;
-  const rename = (name: string, value: string): string => {
-    if (name === "id") return renamed.get(value) ?? value;
-    if (name === "href" || name === "xlink:href") return `#${renamed.get(value.slice(1)) ?? value.slice(1)}`;
-    return renameIn(value);
-  };
-  const renameIn = (text: string): string =>
-    text.replace(/url\(\s{0,99}(["']?)#([\s\S]{0,999}?)\1\s{0,99}\)/g, (whole, quote: string, id: string) =>
-      renamed.has(id) ? `url(${quote}#${renamed.get(id)}${quote})` : whole,
-    );
-  const renameText = (node: SvgNode): SvgNode =>
-    node.type === "text" ? { ...node, value: renameIn(node.value) } : node;
-  return mapElements(root, (element) => {
-    const attributes: Record<string, string> = Object.create(null);
-    for (const [name, value] of Object.entries(element.attributes)) attributes[name] = rename(name, value);
-    return {
-      ...element,
-      attributes,
-      children: element.name === "style" ? element.children.map(renameText) : element.children,
-    };
-  });
+  return renamed;
 }
 
-/** A paint that points at nothing becomes its fallback or `none` (SVG 2, 13.2); other references are dropped. */
-function dropDangling(root: SvgElement, reporter: Reporter): SvgElement {
-  const ids = idsOf(root);
-  return mapElements(root, (element) => {
+/** What each kind of reference may point at. */
+const targets: Readonly<Record<string, RegExp>> = {
+  fill: /^(?:linearGradient|radialGradient|pattern)$/,
+  stroke: /^(?:linearGradient|radialGradient|pattern)$/,
+  "clip-path": /^clipPath$/,
+  mask: /^mask$/,
+  "marker-start": /^marker$/,
+  "marker-mid": /^marker$/,
+  "marker-end": /^marker$/,
+};
+
+const shown = new Set([...allow.shapes, "g", "svg", "symbol", "use"]);
+
+class Linker {
+  private readonly ids: ReadonlyMap<string, SvgElement>;
+  private readonly renamed: ReadonlyMap<string, string>;
+  private readonly reporter: Reporter;
+
+  constructor(
+    ids: ReadonlyMap<string, SvgElement>,
+    renamed: ReadonlyMap<string, string>,
+    reporter: Reporter,
+  ) {
+    this.ids = ids;
+    this.renamed = renamed;
+    this.reporter = reporter;
+  }
+
+  link(element: SvgElement): SvgElement {
     const attributes: Record<string, string> = Object.create(null);
-    let changed = false;
     for (const [name, value] of Object.entries(element.attributes)) {
-      const next = keepReference(name, value, ids);
-      if (next !== value) {
-        changed = true;
-        reporter.warn(
-          "svg/dangling",
-          element.attributePlaces[name] ?? element.place,
-          `${name} points at ${value.trim()}, which is not in the drawing; it was ${next === undefined ? "removed" : `replaced by ${next}`}.`,
-        );
-      }
+      const next = this.linkValue(element, name, value);
       if (next !== undefined) attributes[name] = next;
     }
-    return changed ? { ...element, attributes } : element;
-  });
+    if (element.name === "use") this.addSize(element, attributes);
+    return { ...element, attributes };
+  }
+
+  /** A `use` without a size has that of what it shows (SVG 2, section 5.5); the measuring renderer asks the `use` alone. */
+  private addSize(use: SvgElement, attributes: Record<string, string>): void {
+    const target = this.ids.get(findHref(use)?.slice(1) ?? "");
+    if (target?.name !== "symbol" && target?.name !== "svg") return;
+    for (const name of ["width", "height"]) {
+      const size = target.attributes[name];
+      if (size !== undefined) attributes[name] ??= size;
+    }
+  }
+
+  private linkValue(element: SvgElement, name: string, value: string): string | undefined {
+    if (name === "id") return this.rename(value);
+    if (name === "href" || name === "xlink:href") {
+      const id = value.slice(1);
+      if (this.points(id, (target) => isShownBy(element, target))) return `#${this.rename(id)}`;
+      return this.drop(element, name, value, undefined);
+    }
+    const reference = targets[name] === undefined ? undefined : splitReference(value);
+    if (reference === undefined || reference === null) return value;
+    if (this.points(reference.id, (target) => targets[name]?.test(target.name) === true))
+      return `url(#${this.rename(reference.id)})`;
+    const isPaint = name === "fill" || name === "stroke";
+    return this.drop(element, name, value, isPaint ? reference.rest || "none" : undefined);
+  }
+
+  private points(id: string, isRight: (target: SvgElement) => boolean): boolean {
+    const target = this.ids.get(id);
+    return target !== undefined && isRight(target);
+  }
+
+  private rename(id: string): string {
+    return this.renamed.get(id) ?? id;
+  }
+
+  /** A paint that points at nothing becomes its fallback or `none` (SVG 2, 13.2); other references are dropped. */
+  private drop(
+    element: SvgElement,
+    name: string,
+    value: string,
+    next: string | undefined,
+  ): string | undefined {
+    const target = this.ids.get(value.startsWith("#") ? value.slice(1) : (splitReference(value)?.id ?? ""));
+    const where = target === undefined ? "which is not in the drawing" : `which is <${target.name}>`;
+    this.reporter.warn(
+      "svg/dangling",
+      element.attributePlaces[name] ?? element.place,
+      `${name} points at ${value.trim()}, ${where}; it was ${next === undefined ? "removed" : `replaced by ${next}`}.`,
+    );
+    return next;
+  }
 }
 
-function keepReference(
-  name: string,
-  value: string,
-  ids: ReadonlyMap<string, SvgElement>,
-): string | undefined {
-  if (name === "href" || name === "xlink:href") return ids.has(value.slice(1)) ? value : undefined;
-  if (name === "style" || !allow.properties.has(name)) return value;
-  const id = findReference(value);
-  if (typeof id !== "string" || ids.has(id)) return value;
-  if (name !== "fill" && name !== "stroke") return undefined;
-  const fallback = value.replace(/^\s*url\([^)]*\)/, "").trim();
-  return fallback === "" ? "none" : fallback;
+/** A gradient or pattern has what it lacks from another; a `use` shows shapes. */
+function isShownBy(element: SvgElement, target: SvgElement): boolean {
+  if (element.name === "use") return shown.has(target.name);
+  if (element.name === "pattern") return target.name === "pattern";
+  return element.name.endsWith("Gradient") && target.name.endsWith("Gradient");
 }
 
 /** Returns the elements of a tree by id. */

@@ -1,6 +1,7 @@
 // Floor 2. Collects the problems of one drawing, each with its place and its source line.
+import { locate } from "../problem/locate.ts";
 import type { Place, Problem, Severity } from "../problem/problem.ts";
-import { limit } from "./limit.ts";
+import { Tally } from "../problem/tally.ts";
 
 /** Thrown inside floor 2 to leave a drawing that cannot be read any further; never leaves the floor. */
 export class Refusal extends Error {}
@@ -8,7 +9,7 @@ export class Refusal extends Error {}
 export interface Reporter {
   readonly file: string;
   readonly lines: readonly string[];
-  readonly problems: Problem[];
+  readonly problems: readonly Problem[];
   error(rule: string, place: Place | undefined, reason: string, hint?: string): void;
   warn(rule: string, place: Place | undefined, reason: string, hint?: string): void;
 }
@@ -18,39 +19,19 @@ const removedHint = "If the flag looks right without it, there is nothing to do.
 
 /** Returns a reporter for `file` whose text is split into `lines`. */
 export function createReporter(file: string, lines: readonly string[]): Reporter {
-  const problems: Problem[] = [];
-  let warnings = 0;
+  const tally = new Tally();
   const add =
     (severity: Severity) => (rule: string, place: Place | undefined, reason: string, hint?: string) => {
-      const sourceLine = place === undefined ? undefined : lines[place.line - 1];
-      problems.push({
+      const said = hint ?? (rule === "svg/removed" ? removedHint : undefined);
+      const line = place === undefined ? undefined : lines[place.line - 1];
+      tally.add({
         rule,
         severity,
         file,
         reason,
-        ...(place === undefined ? {} : { place }),
-        ...(sourceLine === undefined ? {} : { sourceLine }),
-        ...(hint === undefined ? {} : { hint }),
+        ...(place === undefined ? {} : line === undefined ? { place } : locate(line, place)),
+        ...(said === undefined ? {} : { hint: said }),
       });
     };
-  const warn = add("warning");
-  const hintOf = (rule: string, hint: string | undefined) =>
-    hint ?? (rule === "svg/removed" ? removedHint : undefined);
-  return {
-    file,
-    lines,
-    problems,
-    error: add("error"),
-    warn: (rule, place, reason, hint) => {
-      warnings += 1;
-      if (warnings <= limit.warnings) warn(rule, place, reason, hintOf(rule, hint));
-      else if (warnings === limit.warnings + 1)
-        warn(
-          "svg/more",
-          place,
-          `There are more than ${limit.warnings} warnings; the others are not listed.`,
-          "Save the drawing as a plain SVG.",
-        );
-    },
-  };
+  return { file, lines, problems: tally.problems, error: add("error"), warn: add("warning") };
 }

@@ -1,183 +1,111 @@
-// Floor 2, part of step 2. Style sheets and single declarations: what is allowed stays letter for letter.
+// Floor 2, part of step 2. The style sheets of a file → rules of the set that is supported, each read once.
 import type { Place } from "../problem/problem.ts";
-import * as allow from "./allow.ts";
-import { type CssDeclaration, findComments, findLive, parseSheet } from "./css.ts";
-import { cut } from "./cut.ts";
+import { type CssOddity, parseSheet } from "./css.ts";
+import { type Declared, readDeclaration } from "./declaration.ts";
 import { limit } from "./limit.ts";
-import { findNoColour } from "./nocolour.ts";
 import type { Reporter } from "./report.ts";
-import type { SvgNode } from "./tree.ts";
-import { findFunction, findReference, isLength, isLengthList, isPlainValue } from "./value.ts";
-import type { XmlElement } from "./xmlnode.ts";
+import { compareSpecificity, readAttribute, type Selector } from "./select.ts";
+import { walkXml, type XmlElement } from "./xmlnode.ts";
+
+/** A selector with what it declares. */
+export interface SheetRule {
+  readonly selector: Selector;
+  readonly declared: readonly (Declared & { readonly important: boolean })[];
+  readonly place: Place;
+}
+
+const svgNamespace = "http://www.w3.org/2000/svg";
+const htmlNamespace = "http://www.w3.org/1999/xhtml";
 
 /**
- * Returns the content of a `style` element with everything removed that is not allowed, or undefined after an error.
+ * Returns the rules of all style sheets below `root`, the weakest first: by specificity, then by order. Wherever a sheet
+ * stands, browsers follow it.
  *
- * Problems: svg/css (error: escapes, markup, too long, no plain sheet), svg/removed (warning), and those of
- * checkDeclaration.
+ * Problems (errors): svg/css, svg/selector, and those of readDeclaration; svg/removed (warning) for fonts and imports.
  */
-export function cleanSheet(element: XmlElement, reporter: Reporter): SvgNode[] | undefined {
+export function readSheets(root: XmlElement, reporter: Reporter): readonly SheetRule[] {
+  const rules: SheetRule[] = [];
+  for (const element of walkXml(root)) {
+    if (element.uri === svgNamespace && element.local === "style") readSheet(element, rules, reporter);
+    else if (element.uri === htmlNamespace && /^(?:style|link)$/.test(element.local))
+      reporter.error(
+        "svg/css",
+        element.place,
+        `<${element.local}> of a web page gives the drawing styles.`,
+        hint,
+      );
+  }
+  // Sorting is stable: equals stay in the order of the file.
+  return rules.sort((a, b) => compareSpecificity(a.selector.specificity, b.selector.specificity));
+}
+
+const hint = "Write colours as fill attributes, or as plain rules such as .a { fill: #c00 }.";
+
+function readSheet(element: XmlElement, rules: SheetRule[], reporter: Reporter): void {
   const text = element.children.map((node) => (node.kind === "text" ? node.text : "")).join("");
-  const refuse = (reason: string): undefined => {
-    reporter.error(
-      "svg/css",
-      element.place,
-      reason,
-      "Write colours as fill attributes, or as plain rules such as .a { fill: #c00 }.",
+  const refused = findRefusal(element, text);
+  if (refused !== undefined) {
+    reporter.error("svg/css", element.place, refused, hint);
+    return;
+  }
+  const placeAt = locate(element, text, reporter);
+  const { rules: read, oddities } = parseSheet(text);
+  for (const oddity of oddities) reportOddity(oddity, placeAt(oddity.start), reporter);
+  for (const { selectors, declarations, start } of read) {
+    const declared = declarations.flatMap(({ property, value, important, start }) =>
+      readDeclaration(property, value, placeAt(start), reporter).map((each) => ({ ...each, important })),
     );
-    return undefined;
-  };
-  const ignored = findIgnored(element);
-  if (ignored !== undefined) {
-    reporter.warn("svg/removed", element.place, `A style sheet was removed: ${ignored}.`);
-    return [];
+    for (const selector of selectors) rules.push({ selector, declared, place: placeAt(start) });
   }
-  const refused = findRefusal(text);
-  if (refused !== undefined) return refuse(refused);
-  const kept = cut(text, findCuts(text, element.place, reporter));
-  // What was cut must not bring other text to life: the rest is read again and has to be plain.
-  const live = findLive(kept);
-  if (live !== undefined || parseSheet(kept).oddities.length > 0)
-    return refuse(`The style sheet is no plain list of rules: ${JSON.stringify(live ?? kept.slice(0, 40))}.`);
-  if (kept === "") return [];
-  return [{ type: "text", name: "", value: kept, attributes: {}, children: [], place: element.place }];
 }
 
-/** Everything that has to go: comments, what is no plain rule, declarations that are not allowed. */
-function findCuts(
-  text: string,
-  place: Place,
-  reporter: Reporter,
-): readonly { readonly start: number; readonly end: number }[] {
-  const { rules, oddities } = parseSheet(text);
-  for (const { what } of oddities) {
-    const reason = `${JSON.stringify(what.slice(0, 40))} was removed from the style sheet.`;
-    reporter.warn("svg/removed", place, reason);
-  }
-  const declarations = new Set(rules.flatMap((rule): readonly CssDeclaration[] => rule.declarations));
-  const refused = [...declarations].filter(
-    ({ property, value }) => !checkDeclaration(property, value, place, reporter),
+/** Why a sheet is not read: browsers pass over it, follow it on some screens only, or it cannot be looked through. */
+function findRefusal(element: XmlElement, text: string): string | undefined {
+  const [type, media] = ["type", "media"].map(
+    (name) => readAttribute(element, name)?.trim().toLowerCase() ?? "",
   );
-  return [...oddities, ...findComments(text), ...refused];
-}
-
-/** Why browsers pass over a sheet, or do so on some screens only. */
-function findIgnored(element: XmlElement): string | undefined {
-  const readValue = (name: string): string =>
-    element.attributes
-      .find(({ local, uri }) => local === name && uri === "")
-      ?.value.trim()
-      .toLowerCase() ?? "";
-  const [type, media] = [readValue("type"), readValue("media")];
-  if (type !== "" && type !== "text/css") return `its type is ${JSON.stringify(type)}`;
-  return media === "" || media === "all" || media === "screen"
-    ? undefined
-    : `it is for ${JSON.stringify(media)} only`;
-}
-
-function findRefusal(text: string): string | undefined {
+  if (type !== "" && type !== "text/css") return `The type of the style sheet is ${JSON.stringify(type)}.`;
+  if (media !== "" && media !== "all" && media !== "screen")
+    return `The style sheet is for ${JSON.stringify(media)} only.`;
+  if (readAttribute(element, "title") !== undefined)
+    return "The style sheet has a title, so it is one of several to choose from.";
   if (text.length > limit.cssBytes) return `The style sheet is longer than ${limit.cssBytes} characters.`;
   if (text.includes("\\")) return "The style sheet uses a backslash, which can hide other addresses.";
   if (text.includes("</")) return "The style sheet holds markup.";
   return undefined;
 }
 
-/**
- * Returns whether `property: value` may stay.
- *
- * Problems: svg/reference (error: url() to anything but `#id`), svg/css (error: escapes), svg/number (error),
- * svg/unsupported (error: blending, filters, CSS transforms), svg/removed (warning), svg/colour (warning).
- */
-export function checkDeclaration(property: string, value: string, place: Place, reporter: Reporter): boolean {
-  if (allow.properties.has(property)) return checkAllowed(property, value, place, reporter);
-  if (value.includes("\\")) return checkAllowed(property, value, place, reporter);
-  const harmless = /^(?:none|normal|auto|initial)$/.test(value.trim());
-  if (["filter", "mix-blend-mode", "transform"].includes(property)) {
-    if (!harmless)
-      reporter.error(
-        "svg/unsupported",
-        place,
-        `The drawing uses the style ${property}, which is not supported.`,
-        hintFor(property),
-      );
-    return false;
-  }
-  if (!harmless && !allow.silentProperty.test(property)) {
-    reporter.warn("svg/removed", place, `The style ${property} was removed.`);
-  }
-  return false;
+function reportOddity({ kind, what }: CssOddity, place: Place, reporter: Reporter): void {
+  if (kind === "selector") {
+    reporter.error(
+      "svg/selector",
+      place,
+      `The style sheet selects by ${what}, which is not supported.`,
+      "Select by name, class or id: rect, .a, #wheel, g .a, g > rect, .a:not(.b), rect:nth-child(2).",
+    );
+  } else if (/^@(?:font-face|import|charset)$/i.test(what))
+    reporter.warn("svg/removed", place, `${JSON.stringify(what)} was removed from the style sheet.`);
+  else
+    reporter.error(
+      "svg/css",
+      place,
+      `The style sheet is no plain list of rules: ${JSON.stringify(what.slice(0, 40))}.`,
+      hint,
+    );
 }
 
-function hintFor(property: string): string {
-  if (property === "transform") return 'Write it as an attribute: transform="…".';
-  if (property === "filter")
-    return "Remove the shadow, blur or glow in a drawing program, or draw it as a plain shape.";
-  return "Draw the mixed colour as a shape of its own.";
-}
-
-function checkAllowed(property: string, value: string, place: Place, reporter: Reporter): boolean {
-  const fault = findDanger(property, value) ?? findMistake(property, value);
-  if (fault !== undefined) {
-    reporter.error(fault.rule, place, fault.reason, fault.hint);
-    return false;
-  }
-  const odd = findNoColour(property, value);
-  if (odd !== undefined) reporter.warn("svg/colour", place, odd.reason, odd.hint);
-  if (isPlainValue(value)) return true;
-  reporter.warn(
-    "svg/removed",
-    place,
-    `The style ${property} was removed: its value ${show(value)} is not plain.`,
-  );
-  return false;
-}
-
-interface Fault {
-  readonly rule: string;
-  readonly reason: string;
-  readonly hint: string;
-}
-
-const show = (value: string): string => JSON.stringify(value.slice(0, 60));
-
-const mend = "Export the drawing again, or mend the value by hand.";
-
-/** Why a value is not looked at any further. */
-function findDanger(property: string, value: string): Fault | undefined {
-  if (value.length > limit.valueLength) {
-    const reason = `${property} is longer than ${limit.valueLength} characters: ${show(value)}.`;
-    return { rule: "svg/css", reason, hint: mend };
-  }
-  if (value.includes("\\")) {
-    return {
-      rule: "svg/css",
-      reason: `A style uses a backslash, which can hide other addresses: ${show(value)}.`,
-      hint: "Write the value without escapes.",
-    };
-  }
-  if (findReference(value) !== null) return undefined;
-  return {
-    rule: "svg/reference",
-    reason: `${property} points outside the drawing: ${show(value)}.`,
-    hint: "Write a colour, or url(#id) of a gradient in this file.",
+/** Finds the place of an offset in the text of a sheet: in the file, where the sheet is one text without entities. */
+function locate(element: XmlElement, text: string, reporter: Reporter): (offset: number) => Place {
+  const [first] = element.children.filter((node) => node.kind === "text" && node.text.trim() !== "");
+  const start = first?.kind === "text" ? text.indexOf(first.text) : -1;
+  return (offset) => {
+    if (first === undefined || start < 0) return element.place;
+    const before = text.slice(start, offset);
+    const lines = before.split("\n");
+    const last = lines.at(-1)?.length ?? 0;
+    const line = first.place.line + lines.length - 1;
+    const column = lines.length === 1 ? first.place.column + last : last + 1;
+    const word = /^\S{1,20}/.exec(text.slice(offset))?.[0] ?? "";
+    return reporter.lines[line - 1]?.startsWith(word, column - 1) === true ? { line, column } : element.place;
   };
-}
-
-/** Why a value is none of its property. */
-function findMistake(property: string, value: string): Fault | undefined {
-  if (isNoNumber(property, value))
-    return { rule: "svg/number", reason: `${property}: ${show(value)} is not a number.`, hint: mend };
-  const unknown = findFunction(value);
-  if (unknown === undefined || unknown === "expression") return undefined;
-  return {
-    rule: "svg/css",
-    reason: `${property} uses ${unknown}(), which is not supported: ${show(value)}.`,
-    hint: "Write the colour or number itself in its place.",
-  };
-}
-
-function isNoNumber(property: string, value: string): boolean {
-  if (/^\s*(?:inherit|initial|unset|none)\s*$/.test(value)) return false;
-  if (allow.numericAttributes.has(property)) return !isLength(value);
-  return property === "stroke-dasharray" && !isLengthList(value);
 }

@@ -2,9 +2,13 @@
 import type { Hex } from "../colour/colour.ts";
 import { toRgb } from "../colour/parse.ts";
 
-/** Writes a colour in the spelling that every SVG reader knows: hex, or rgba() where it is translucent. */
+/**
+ * Writes a colour in the spelling that every SVG reader knows: hex, or rgba() where it is translucent, with four decimals of
+ * the opacity at most.
+ */
 export function formatColour(hex: Hex, alpha01: number): string {
-  if (alpha01 >= 1) return hex;
+  const alpha = Number(alpha01.toFixed(4));
+  if (alpha >= 1) return hex;
   const { r, g, b } = toRgb(hex);
-  return `rgba(${Math.round(r * 255)}, ${Math.round(g * 255)}, ${Math.round(b * 255)}, ${alpha01})`;
+  return `rgba(${Math.round(r * 255)}, ${Math.round(g * 255)}, ${Math.round(b * 255)}, ${alpha})`;
 }

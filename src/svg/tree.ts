@@ -1,5 +1,6 @@
 // Floor 2. The tree of a drawing, in svgson's shape with a place on every element; readonly plain data.
 import type { Place } from "../problem/problem.ts";
+import type { XmlElement } from "./xmlnode.ts";
 
 export interface SvgElement {
   readonly type: "element";
@@ -11,6 +12,8 @@ export interface SvgElement {
   /** Where the element starts in the file, and where each of its attributes does. */
   readonly place: Place;
   readonly attributePlaces: Readonly<Record<string, Place>>;
+  /** The element as its author wrote it, by which selectors find it; absent for what the author did not write. */
+  readonly author?: XmlElement;
 }
 
 export interface SvgText {
@@ -24,7 +27,10 @@ export interface SvgText {
 
 export type SvgNode = SvgElement | SvgText;
 
-/** A drawing that passed the gate: everything in it is allowed, every reference resolves and none runs in a circle. */
+/**
+ * A drawing that passed the gate, in the one form that is measured and published: everything in it is allowed, every property
+ * is an attribute, every reference resolves and none runs in a circle.
+ */
 export interface Drawing {
   readonly file: string;
   readonly root: SvgElement;

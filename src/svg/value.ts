@@ -1,32 +1,85 @@
 // Floor 2. Checks single attribute and property values: numbers, paths, references, paints.
 import { limit } from "./limit.ts";
 
-const number = String.raw`[+-]?(?:\d{1,60}\.?\d*|\.\d+)(?:[eE][+-]?\d{1,2})?`;
-const unit = "(?:px|pt|pc|mm|cm|in|em|ex|rem|%)?";
-const lengthPattern = new RegExp(`^\\s*${number}${unit}\\s*$`);
-const lengthsPattern = new RegExp(`^\\s*(?:${number}${unit}(?:\\s*,\\s*|\\s+|$))*\\s*$`);
-const pointsPattern = /^[-+\d.eE,\s]*$/;
+const number = String.raw`[+-]?(?:\d{1,60}(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d{1,2})?`;
+const lengthPattern = new RegExp(`^(${number})([a-z]{1,8}|%)?$`, "i");
 const pathPattern = /^[MmZzLlHhVvCcSsQqTtAa0-9eE+\-., \t\n]*$/;
-const transformPattern =
-  /^(?:[\s,]*(?:matrix|translate|scale|rotate|skewX|skewY)\s*\(\s*[-+.,\deE\s]*\))*[\s,]*$/;
-const referencePattern = /^\s*url\(\s*(?:"#([^"\\]*)"|'#([^'\\]*)'|#([^()'"\\]*?))\s*\)/i;
-/** One token of a plain value: blank, comma, slash, hex colour, number, word, colour function. */
-const plainToken =
-  /\s+|[,/]|#[\da-f]{3,8}(?![\w-])|[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d{1,2})?(?:%|[a-z]+)?(?![\w(-])|-?[a-z][\w-]*(?![\w(-])|(?:rgba?|hsla?|hwb|lab|lch|oklab|oklch|color)\([-+\w\s.,%/]*\)/iy;
+const blank = "[\\s,]{0,99}";
+const more = (count: number): string => `(?:\\s*,\\s*${number}|\\s+${number}|(?=[+-])${number}){${count}}`;
+const functionPattern = [
+  `matrix\\s*\\(\\s*${number}${more(5)}`,
+  `(?:translate|scale)\\s*\\(\\s*${number}(?:${more(1)})?`,
+  `rotate\\s*\\(\\s*${number}(?:${more(2)})?`,
+  `skew[XY]\\s*\\(\\s*${number}`,
+].join("|");
+const transformPattern = new RegExp(`^${blank}(?:(?:${functionPattern})\\s*\\)${blank})*$`);
+const referencePattern = /^\s*url\(\s*(?:"#([^"\\]*)"\s*|'#([^'\\]*)'\s*|#([^()'"\\]*))\)/i;
+/** CSS pixels of a unit (CSS Values 4, section 6.2). The measuring renderer takes an inch for 72 pixels, so it sees none. */
+const pixels: Readonly<Record<string, number>> = {
+  px: 1,
+  in: 96,
+  cm: 96 / 2.54,
+  mm: 96 / 25.4,
+  q: 96 / 101.6,
+  pt: 96 / 72,
+  pc: 16,
+};
 
-/** Whether `text` is one finite number with an optional unit. */
-export function isLength(text: string): boolean {
-  return lengthPattern.test(text);
+/**
+ * Returns one finite number, in user units, or percentage as it is written, or undefined for anything else and for what is
+ * under `least`. Example: `1pt` → `1.333333333`.
+ */
+export function readLength(text: string, least = Number.NEGATIVE_INFINITY): string | undefined {
+  const [, digits = "", unit = ""] = lengthPattern.exec(text.trim()) ?? [];
+  if (digits === "" || Number(digits) < least) return undefined;
+  if (unit === "" || unit === "%") return `${digits}${unit}`;
+  const factor = pixels[unit.toLowerCase()];
+  if (factor === undefined) return undefined;
+  return factor === 1 ? digits : String(Number((Number(digits) * factor).toPrecision(10)));
 }
 
-/** Whether `text` is a list of finite lengths (`stroke-dasharray`), or empty. */
-export function isLengthList(text: string): boolean {
-  return lengthsPattern.test(text);
+/** Returns the unit that depends on a font or a window, or that nobody knows, in a length or list of them. */
+export function findUnit(text: string): string | undefined {
+  for (const part of text.trim().split(/[\s,]+/)) {
+    const unit = lengthPattern.exec(part)?.[2]?.toLowerCase();
+    if (unit !== undefined && unit !== "%" && pixels[unit] === undefined) return unit;
+  }
+  return undefined;
 }
 
-/** Whether `text` holds nothing but coordinates. */
+/** Returns a number with a point in place of a comma, which much of the world writes; undefined for anything else. */
+export function mendNumber(text: string): string | undefined {
+  return /^-?\d+,\d+(?:px)?$/.test(text.trim()) ? text.trim().replace(",", ".") : undefined;
+}
+
+/** Returns a share as a number from 0 to 1, from a number or a percentage. */
+export function readShare(text: string): string | undefined {
+  const length = readLength(text);
+  if (length === undefined || /[a-z]/i.test(text.replace(/e[+-]?\d/i, ""))) return undefined;
+  const value = Number.parseFloat(length) / (length.endsWith("%") ? 100 : 1);
+  return value >= 0 && value <= 1 && !length.endsWith("%") ? length : String(Math.min(1, Math.max(0, value)));
+}
+
+/** Returns a dash pattern as it is written: lengths of 0 or more with one blank between. */
+export function readDashes(text: string): string | undefined {
+  if (/^none$/i.test(text)) return "none";
+  const parts = text.split(",").flatMap((part) =>
+    part
+      .trim()
+      .split(/\s+/)
+      .map((one) => readLength(one, 0)),
+  );
+  return parts.includes(undefined) ? undefined : parts.join(" ");
+}
+
+const coordinate = /[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?/g;
+
+/** Whether `text` holds nothing but pairs of coordinates. */
 export function isPointList(text: string): boolean {
-  return !hasHugeExponent(text) && pointsPattern.test(text);
+  const count = text.match(coordinate)?.length ?? 0;
+  const rest = text.replace(coordinate, "x");
+  const isPlain = !/[^\s,x]/.test(rest) && !text.includes("x") && !/^\s*,|,\s*,|,\s*$/.test(rest);
+  return count % 2 === 0 && isPlain && !hasHugeExponent(text);
 }
 
 /** Whether `text` holds nothing but path commands and finite numbers. */
@@ -34,25 +87,9 @@ export function isPathData(text: string): boolean {
   return pathPattern.test(text) && !hasHugeExponent(text);
 }
 
-/** Whether `text` is a list of SVG transform functions. */
+/** Whether `text` is a list of SVG transform functions, each with as many numbers as it takes (SVG 1.1, section 7.6). */
 export function isTransform(text: string): boolean {
-  return transformPattern.test(text) && !hasHugeExponent(text);
-}
-
-/** Whether `text` holds nothing but a reference inside the drawing, words, numbers and colours. */
-export function isPlainValue(text: string): boolean {
-  const start = referencePattern.exec(text)?.[0].length ?? 0;
-  plainToken.lastIndex = start;
-  while (plainToken.lastIndex < text.length) if (!plainToken.test(text)) return false;
-  return true;
-}
-
-/** Returns the name of the first function in `text` that no plain value has, such as `var`; undefined where there is none. */
-export function findFunction(text: string): string | undefined {
-  for (const [, name = ""] of text.matchAll(/(?<![\w-])([a-z][\w-]*)\(/gi)) {
-    if (!/^(?:url|rgba?|hsla?|hwb|lab|lch|oklab|oklch|color)$/i.test(name)) return name.toLowerCase();
-  }
-  return undefined;
+  return !hasHugeExponent(text) && transformPattern.test(text);
 }
 
 /**
@@ -60,10 +97,20 @@ export function findFunction(text: string): string | undefined {
  * url(), for one that stands elsewhere, and for a second one.
  */
 export function findReference(text: string): string | null | undefined {
+  const split = splitReference(text);
+  return split === null || split === undefined ? split : split.id;
+}
+
+/** A reference with what stands behind it; undefined and null as for {@link findReference}. */
+export function splitReference(
+  text: string,
+): { readonly id: string; readonly url: string; readonly rest: string } | null | undefined {
   if (!/url\s*\(/i.test(text)) return undefined;
   const match = referencePattern.exec(text);
-  if (match === null || /url\s*\(/i.test(text.slice(match[0].length))) return null;
-  return match[1] ?? match[2] ?? match[3] ?? null;
+  const id = match?.[1] ?? match?.[2] ?? match?.[3]?.trimEnd();
+  if (match === null || id === undefined) return null;
+  const rest = text.slice(match[0].length).trim();
+  return /url\s*\(/i.test(rest) ? null : { id, url: match[0].trim(), rest };
 }
 
 /** Whether a dash pattern is so fine against `diagonal` (user units) that drawing it costs more than it shows. */

@@ -1,9 +1,10 @@
 // Floor 2, part of step 2. The size of a drawing: from viewBox, else from width and height in pixels.
 import { limit } from "./limit.ts";
 import type { Reporter } from "./report.ts";
+import { readAttribute } from "./select.ts";
 import type { SvgElement, ViewBox } from "./tree.ts";
 
-const numberPattern = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d{1,2})?$/;
+const numberPattern = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d{1,2})?$/;
 
 /**
  * Returns the drawing's rectangle in user units.
@@ -50,17 +51,20 @@ export function findViewBox(root: SvgElement, reporter: Reporter): ViewBox | und
   return found;
 }
 
-function parseViewBox(text: string): ViewBox | undefined {
+/** Returns four finite numbers as a rectangle, or undefined. */
+export function parseViewBox(text: string): ViewBox | undefined {
   if (text.length > limit.valueLength) return undefined;
-  const parts = text.trim().split(/\s*,\s*|\s+/);
+  const parts = text.trim().split(/(?<!\s)\s*,\s*|(?<!\s)\s+/);
   if (parts.length !== 4 || !parts.every((part) => numberPattern.test(part))) return undefined;
   const [x = 0, y = 0, width = 0, height = 0] = parts.map(Number);
   return { x, y, width, height };
 }
 
 function fromSize(root: SvgElement): ViewBox | undefined {
-  const width = parsePixels(root.attributes["width"]);
-  const height = parsePixels(root.attributes["height"]);
+  // As they are written: who gives millimetres has rarely drawn in pixels.
+  const [width, height] = ["width", "height"].map((name) =>
+    parsePixels(root.author === undefined ? undefined : readAttribute(root.author, name)),
+  );
   return width === undefined || height === undefined ? undefined : { x: 0, y: 0, width, height };
 }
 

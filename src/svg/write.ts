@@ -1,7 +1,12 @@
 // Floor 2, last step. A tree → SVG text. Only what this module writes is ever rendered or published.
 import { svgNamespace, xlinkNamespace } from "./allow.ts";
 import { liftTransforms } from "./lift.ts";
+import { properties } from "./property.ts";
 import { type Drawing, type SvgElement, type SvgNode, walkElements } from "./tree.ts";
+
+const order: ReadonlyMap<string, number> = new Map(
+  [...properties.keys()].map((name, index) => [name, index]),
+);
 
 /** Returns the drawing as SVG 1.1/2 text in UTF-8: no XML declaration, no DOCTYPE, no comments, no CDATA. */
 export function writeDrawing(drawing: Drawing): string {
@@ -43,11 +48,20 @@ export function writeRoot(root: SvgElement, extra: Readonly<Record<string, strin
 }
 
 function writeElement(element: SvgElement): string {
-  const attributes = Object.entries(element.attributes)
+  const attributes = orderAttributes(element.attributes)
     .map(([name, value]) => ` ${name}="${escapeAttribute(value)}"`)
     .join("");
   if (element.children.length === 0) return `<${element.name}${attributes}/>`;
   return `<${element.name}${attributes}>${element.children.map(writeNode).join("")}</${element.name}>`;
+}
+
+/** Properties stand behind all else, in the order of their list: what is read and written again is the same text. */
+function orderAttributes(
+  attributes: Readonly<Record<string, string>>,
+): readonly (readonly [string, string])[] {
+  const all = Object.entries(attributes);
+  const place = ([name]: readonly [string, string]): number => order.get(name) ?? -1;
+  return all.sort((a, b) => place(a) - place(b));
 }
 
 function writeNode(node: SvgNode): string {

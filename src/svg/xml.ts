@@ -18,8 +18,8 @@ export interface XmlDocument {
 /**
  * Reads `bytes` as UTF-8 XML 1.0 with namespaces.
  *
- * Problems: svg/too-big, svg/empty, svg/encoding, svg/not-well-formed, svg/doctype, svg/entity, svg/cap,
- * svg/instruction (warning).
+ * Problems: svg/too-big, svg/empty, svg/encoding, svg/not-well-formed, svg/doctype, svg/entity, svg/cap, svg/css (styles
+ * from elsewhere), svg/instruction (warning).
  */
 export function readXml(file: string, bytes: Uint8Array): XmlDocument {
   const text = decodeText(bytes);
@@ -37,7 +37,14 @@ export function readXml(file: string, bytes: Uint8Array): XmlDocument {
 }
 
 function parse(text: string, reporter: Reporter): XmlElement | undefined {
-  const parser = new SaxesParser({ xmlns: true, position: true, fileName: "" });
+  // What is written has no XML declaration, so characters that only XML 1.1 allows are none.
+  const parser = new SaxesParser({
+    xmlns: true,
+    position: true,
+    fileName: "",
+    defaultXMLVersion: "1.0",
+    forceXMLVersion: true,
+  });
   const builder = new Builder(parser, reporter);
   parser.on("xmldecl", (declaration) => builder.declaration(declaration.encoding));
   parser.on("doctype", (content) => builder.doctype(content));
@@ -47,7 +54,8 @@ function parse(text: string, reporter: Reporter): XmlElement | undefined {
   parser.on("opentag", (tag) => builder.open(tag));
   parser.on("closetag", () => builder.close());
   parser.on("text", (value) => builder.text(value));
-  parser.on("cdata", (value) => builder.text(value));
+  parser.on("cdata", (value) => builder.text(value, "<![CDATA[".length));
+  parser.on("comment", () => builder.pause());
   parser.on("error", (error) => builder.fail(error.message));
   parser.write(text).close();
   return builder.root;
@@ -56,6 +64,10 @@ function parse(text: string, reporter: Reporter): XmlElement | undefined {
 class Builder {
   root: XmlElement | undefined;
   private readonly stack: XmlElement[] = [];
+  /** How many elements each open element holds so far. */
+  private readonly counts: number[] = [0];
+  /** Where the last tag, comment or text ended. */
+  private ended: Place = { line: 1, column: 1 };
   private lastClosed: XmlElement | undefined;
   private elements = 0;
   private start: Place = { line: 1, column: 1 };
@@ -138,11 +150,17 @@ class Builder {
   instruction(target: string): void {
     const { line, column } = this.here();
     const start = (this.reporter.lines[line - 1] ?? "").lastIndexOf(`<?${target}`, column - 1);
-    this.reporter.warn(
-      "svg/instruction",
-      start < 0 ? { line, column } : { line, column: start + 1, length: target.length + 2 },
-      `The processing instruction <?${target} …?> was removed.`,
-    );
+    const place = start < 0 ? { line, column } : { line, column: start + 1, length: target.length + 2 };
+    if (target === "xml-stylesheet") {
+      this.refuse(
+        "svg/css",
+        place,
+        "The drawing has its styles from elsewhere: <?xml-stylesheet …?>.",
+        "Write the colours into the drawing, as fill attributes or in a <style> of its own.",
+      );
+    }
+    this.reporter.warn("svg/instruction", place, `The processing instruction <?${target} …?> was removed.`);
+    this.pause();
   }
 
   openStart(name: string): void {
@@ -187,6 +205,7 @@ class Builder {
       prefix: tag.prefix,
       local: tag.local,
       place: this.start,
+      index: this.count(),
       children: [],
       attributes: given.map((attribute) => ({
         uri: attribute.uri,
@@ -200,18 +219,36 @@ class Builder {
     if (parent === undefined) this.root = element;
     else parent.children.push(element);
     this.stack.push(element);
+    this.counts.push(0);
+    this.pause();
+  }
+
+  private count(): number {
+    const count = (this.counts.pop() ?? 0) + 1;
+    this.counts.push(count);
+    return count;
   }
 
   close(): void {
     this.lastClosed = this.stack.pop();
+    this.counts.pop();
+    this.pause();
   }
 
-  text(text: string): void {
+  /** `opening`: letters of the mark that the text stands behind. */
+  text(text: string, opening = 0): void {
+    const { line, column } = this.ended;
     this.stack.at(-1)?.children.push({
       kind: "text",
       text: evenLines(text),
-      place: this.here(),
+      place: { line, column: column + opening },
     });
+    this.pause();
+  }
+
+  /** Notes that whatever comes begins here. */
+  pause(): void {
+    this.ended = this.here();
   }
 
   fail(message: string): never {
@@ -228,7 +265,7 @@ class Builder {
         "Write &amp; in its place.",
       );
     }
-    const cause = message.replace(/^[^:]*:?\d+:\d+:\s*/, "").replace(/\.$/, "");
+    const cause = message.replace(/^(?:[^:]*:)?\d+:\d+:\s*/, "").replace(/\.$/, "");
     const { place, reason, hint } = describeMalformed(cause, {
       lines: this.reporter.lines,
       here,

@@ -17,12 +17,21 @@ export interface XmlElement {
   readonly attributes: readonly XmlAttribute[];
   readonly children: XmlNode[];
   readonly place: Place;
+  /** From 1, among the elements of its parent. */
+  readonly index: number;
 }
 
 export interface XmlText {
   readonly kind: "text";
   readonly text: string;
+  /** Where it begins. */
   readonly place: Place;
 }
 
 export type XmlNode = XmlElement | XmlText;
+
+/** Visits `element` and all elements below it in document order. */
+export function* walkXml(element: XmlElement): Generator<XmlElement> {
+  yield element;
+  for (const child of element.children) if (child.kind === "element") yield* walkXml(child);
+}

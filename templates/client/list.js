@@ -1,23 +1,27 @@
 // The list of studies: narrowed and ordered by the form above it. What is chosen stands in the address.
 const form = document.querySelector("form.finder");
-const list = document.querySelector(".catalogue");
+const lists = [...document.querySelectorAll("[data-list]")];
+const more = document.querySelector(".gain details");
 const found = form.querySelector(".found");
 const none = document.querySelector(".none-found");
 const language = document.documentElement.lang;
 const textOf = (entry, parts) => [...entry.querySelectorAll(parts)].map((part) => part.textContent).join(" ");
-const entries = [...list.children].map((entry, place) => ({
-  entry,
-  place,
-  data: entry.dataset,
-  title: textOf(entry, "h2"),
-  words: ` ${globalThis.foldWords(textOf(entry, "h2, .entry-change, .byline")).join(" ")}`,
-}));
-let shownOrder = "";
+const entries = lists
+  .flatMap((list) => [...list.children])
+  .map((entry, place) => ({
+    entry,
+    place,
+    data: entry.dataset,
+    title: textOf(entry, ".gain-link"),
+    words: ` ${globalThis.foldWords(textOf(entry, ".gain-name > *, .gain-verdict")).join(" ")}`,
+  }));
+const atOnce = lists[0].children.length;
+let shown = "";
 let isAsked = false;
 
 const numberOf = (text, missing) => (text === "" ? missing : Number(text));
 const orders = {
-  gain: (a, b) => numberOf(b.data.gain, -9) - numberOf(a.data.gain, -9),
+  new: (a, b) => b.data.date.localeCompare(a.data.date),
   lost: (a, b) => numberOf(a.data.gain, 9) - numberOf(b.data.gain, 9),
   unclear: (a, b) => numberOf(a.data.after, 9) - numberOf(b.data.after, 9),
   title: (a, b) => a.title.localeCompare(b.title, language),
@@ -43,11 +47,16 @@ function fits({ data, words }, asked, sought) {
   return globalThis.hasWords(words, sought);
 }
 
-function sort(name) {
-  if (name === shownOrder) return;
-  shownOrder = name;
+// Where anything is asked, all that fits stands in one list; else the chart is as long as the page has made it.
+function arrange(name, isAsked) {
+  if (shown === `${name} ${isAsked}`) return;
+  shown = `${name} ${isAsked}`;
   const order = orders[name] ?? (() => 0);
-  list.append(...[...entries].sort((a, b) => order(a, b) || a.place - b.place).map(({ entry }) => entry));
+  const sorted = [...entries].sort((a, b) => order(a, b) || a.place - b.place).map(({ entry }) => entry);
+  lists[0].append(...(isAsked ? sorted : sorted.slice(0, atOnce)));
+  if (more === null) return;
+  more.hidden = isAsked;
+  if (!isAsked) lists[1].append(...sorted.slice(atOnce));
 }
 
 function show() {
@@ -57,7 +66,7 @@ function show() {
   const asked = ["status", "verdict", "tag", "author"]
     .map((name) => [name, values.get(name)])
     .filter(([, value]) => value);
-  sort(values.get("order"));
+  arrange(values.get("order"), asked.length > 0 || sought.length > 0);
   let count = 0;
   for (const item of entries) {
     item.entry.hidden = !fits(item, asked, sought);

@@ -28,7 +28,7 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
           <Track gain={gain} />
         </svg>
       </div>
-      <ol class="gain-rows">
+      <ol class="gain-rows" data-list>
         {gain.rows.map((row) => (
           <Row key={row.slug} row={row} gain={gain} />
         ))}
@@ -38,7 +38,7 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
           <summary>
             <bdi>{gain.restLabel}</bdi>
           </summary>
-          <ol class="gain-rows">
+          <ol class="gain-rows" data-list>
             {gain.rest.map((row) => (
               <Row key={row.slug} row={row} gain={gain} />
             ))}
@@ -56,15 +56,33 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
 
 function Row({ row, gain }: { row: GainRow; gain: GainView }): JSX.Element {
   const [before, after] = row.x;
+  const { slug, status, verdict, authors, tags, date, after: mark, gain: gained } = row.search;
   return (
-    <li>
-      {row.address === undefined ? (
-        <strong aria-current="page">{row.title}</strong>
-      ) : (
-        <a class="gain-link" href={row.address}>
-          {row.title}
-        </a>
-      )}
+    <li
+      data-slug={slug}
+      data-status={status}
+      data-verdict={verdict}
+      data-author={authors}
+      data-tag={tags}
+      data-date={date}
+      data-after={mark}
+      data-gain={gained}
+    >
+      <span class="gain-flags">
+        {row.plates.map(({ label, src, width, height }) => (
+          <img key={label} src={src} alt="" width={width} height={height} loading="lazy" decoding="async" />
+        ))}
+      </span>
+      <span class="gain-name">
+        {row.address === undefined ? (
+          <strong aria-current="page">{row.title}</strong>
+        ) : (
+          <a class="gain-link" href={row.address}>
+            {row.title}
+          </a>
+        )}
+        {row.beside !== "" && <span class="gain-beside">{row.beside}</span>}
+      </span>
       <svg {...frameOf(gain)} aria-hidden="true" focusable="false">
         <Track gain={gain} />
         <path class={`gain-line ${row.way}`} d={`M${before} 5H${after}`} fill="none" />
@@ -72,8 +90,11 @@ function Row({ row, gain }: { row: GainRow; gain: GainView }): JSX.Element {
         <path class="gain-hole" d={`M${before} 5h0`} fill="none" />
         <path class="gain-dot" d={`M${after} 5h0`} fill="none" />
       </svg>
-      <span class="number">
-        <Move before={row.before} after={row.after} />
+      <span class="gain-said">
+        <span class="number">
+          <Move before={row.before} after={row.after} />
+        </span>
+        <span class="gain-verdict">{row.verdict}</span>
       </span>
     </li>
   );

@@ -4,7 +4,6 @@
 import type { JSX } from "preact";
 import type { EdgePage } from "../../src/site/present/edgepage.ts";
 import type { SiteView } from "../../src/site/present/site.ts";
-import { StripFigure } from "../figures/strip.tsx";
 import { Document } from "../parts/document.tsx";
 import { Elsewhere, Meeting, Seen, Siblings } from "../parts/edgepage.tsx";
 import { Refer, StampNote } from "../parts/refer.tsx";
@@ -30,10 +29,6 @@ export function render({ edge }: { site: SiteView; edge: EdgePage }): JSX.Elemen
         </header>
         <Meeting edge={edge} />
         <Seen edge={edge} />
-        <section class="evidence" aria-labelledby="distance">
-          <h2 id="distance">From afar</h2>
-          <StripFigure strip={edge.strip} id="distance-strip" />
-        </section>
         <Elsewhere edge={edge} />
         <Siblings edge={edge} />
         <Refer refer={edge.refer} />

@@ -1,11 +1,12 @@
-// Page `/`: the gain chart, the catalogue of all studies, and the ways to find one.
+// Page `/`: the newest study at full width, those before it, and all of them as a chart with the ways to find one.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
+import type { FrontPage } from "../../src/site/present/front.ts";
 import type { SiteView } from "../../src/site/present/site.ts";
 import { GainFigure } from "../figures/gain.tsx";
 import { Document } from "../parts/document.tsx";
-import { Entry } from "../parts/entry.tsx";
+import { Entry, Lead } from "../parts/entry.tsx";
 import { FinderForm, Shelves } from "../parts/finder.tsx";
 
 export const data = { permalink: "index.html" };
@@ -21,31 +22,42 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
       <header class="opening">
         <h1>{front.title}</h1>
         <p class="lede">{front.description}</p>
-        {front.cards.length > 0 && (
-          <p class="count">
-            {front.count}
-            {front.cards.length > 1 && ", newest first"}. In each pair the original comes first, then the
-            redesign.
-          </p>
-        )}
       </header>
-      {front.gain && <GainFigure gain={front.gain} id="gain" />}
-      {front.cards.length === 0 ? (
+      {front.lead === undefined ? (
         <p class="empty">
           Nothing is published here yet. The first study will stand on this page; until then,{" "}
           <a href={front.frame.links.method}>the method</a> tells how it will be measured.
         </p>
       ) : (
         <>
-          {front.finder && <FinderForm finder={front.finder} count={front.count} />}
-          <div class="catalogue">
-            {front.cards.map((card, index) => (
-              <Entry key={card.address} card={card} eager={index < 2} />
-            ))}
-          </div>
+          <Lead lead={front.lead} />
+          {front.cards.length > 0 && (
+            <section class="catalogue" aria-label="Earlier studies, newest first">
+              {front.cards.map((card) => (
+                <Entry key={card.address} card={card} eager={false} />
+              ))}
+            </section>
+          )}
+          {front.gain && <AllStudies front={front} gain={front.gain} />}
           <Shelves groups={front.shelves} />
         </>
       )}
     </Document>
+  );
+}
+
+function AllStudies({
+  front: { count, finder },
+  gain,
+}: {
+  front: FrontPage;
+  gain: NonNullable<FrontPage["gain"]>;
+}): JSX.Element {
+  return (
+    <section class="all-studies" aria-labelledby="all-studies">
+      <h2 id="all-studies">All studies</h2>
+      {finder && <FinderForm finder={finder} count={count} />}
+      <GainFigure gain={gain} id="gain" />
+    </section>
   );
 }

@@ -48,6 +48,7 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
                   {study.measuredHow} <a href={study.links.distance}>More on distance and focus</a>
                 </p>
                 <p>In clarity the edges of the focus count twice.</p>
+                {study.edgePages && <p>{study.edgePages}</p>}
                 {study.edges.some(({ before, after }) => before?.near || after.near) && (
                   <p>
                     Near the line: on other cloth the grade would be another.{" "}

@@ -48,6 +48,9 @@ export function Document({
           />
         ))}
         <link rel="stylesheet" href={frame.links.styles} />
+        {(layout === "method" || layout === "rules") && (
+          <link rel="stylesheet" href={frame.links.methodStyles} />
+        )}
         <script src={frame.links.script} defer />
         {scripts.map((script) => (
           <script key={script} src={script} defer />
@@ -57,7 +60,7 @@ export function Document({
         <a class="skip" href="#content">
           Skip to the content
         </a>
-        <Masthead frame={frame} />
+        <Masthead frame={frame} isNamed={layout !== "front"} />
         <main id="content" tabindex={-1}>
           {children}
         </main>

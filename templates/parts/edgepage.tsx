@@ -2,20 +2,26 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
+import type { DetailView } from "../../src/site/present/crop.ts";
+import type { Reading } from "../../src/site/present/edge.ts";
 import type { EdgePage } from "../../src/site/present/edgepage.ts";
 import type { SeenReading } from "../../src/site/present/edgevision.ts";
-import { ReadingCell } from "./edges.tsx";
+import type { LocatorView } from "../../src/site/present/lines.ts";
 import { Argue } from "./refer.tsx";
 import { Summary } from "./summary.tsx";
 import { SwatchPair } from "./swatch.tsx";
 
-/** The place where the two paints meet, before and after, with what became of the edge and all its numbers. */
+/** Where on the flag the two colours meet, that place before and after, what became of the edge, and all its numbers. */
 export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
   return (
     <section class="comparison" aria-labelledby="outcome">
-      {edge.crops && (
-        <div class="pair" id="crops">
-          {edge.crops.map((crop, index) => (
+      {edge.place && (
+        <div class="places" id="crops">
+          <figure class="plate">
+            <Locator locator={edge.place.locator} names={edge.row.names} />
+            <figcaption>Where it is on the flag; the frame is shown large</figcaption>
+          </figure>
+          {edge.place.crops.map((crop, index) => (
             <figure key={crop.label} class="plate">
               <div class="detail">
                 <img
@@ -55,6 +61,46 @@ export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
   );
 }
 
+function Locator({ locator, names }: { locator: LocatorView; names: string }): JSX.Element {
+  const { width, height, ground, path, frame } = locator;
+  return (
+    <div class="mat">
+      <svg
+        class={`flag flag-${locator.fit}`}
+        viewBox={`0 0 ${width} ${height}`}
+        width={width}
+        height={height}
+        role="img"
+        aria-labelledby="locator-title locator-desc"
+      >
+        <title id="locator-title">Where the edge is</title>
+        <desc id="locator-desc">{`The original flag in pale, with the lines traced where ${names.replace(" / ", " and ")} meet.`}</desc>
+        <rect class="map-paper" width={width} height={height} />
+        <image
+          class="locator-ground"
+          href={ground}
+          width={width}
+          height={height}
+          preserveAspectRatio="none"
+        />
+        <path class="locator-halo" d={path} fill="none" />
+        <path class="locator-line" d={path} fill="none" />
+        <rect class="locator-frame" {...frame} fill="none" />
+      </svg>
+    </div>
+  );
+}
+
+/** The place where two colours meet, small, beside words that name it. */
+function Detail({ detail }: { detail: DetailView }): JSX.Element {
+  const { src, viewBox, width, height } = detail;
+  return (
+    <svg class="detail-chip" viewBox={viewBox} width="72" height="48" aria-hidden="true" focusable="false">
+      <image href={src} width={width} height={height} preserveAspectRatio="none" />
+    </svg>
+  );
+}
+
 function Contrast({ edge, side }: { edge: EdgePage; side: number }): JSX.Element {
   const reading = side === 0 ? edge.row.before : edge.row.after;
   if (reading === undefined) return <>no edge</>;
@@ -70,7 +116,7 @@ function Contrast({ edge, side }: { edge: EdgePage; side: number }): JSX.Element
 export function Seen({ edge }: { edge: EdgePage }): JSX.Element {
   return (
     <section class="evidence" aria-labelledby="seen">
-      <h2 id="seen">Seen otherwise</h2>
+      <h2 id="seen">To colour-blind readers, and in grey</h2>
       <div class="main">
         <table class="edges">
           <caption>
@@ -89,10 +135,10 @@ export function Seen({ edge }: { edge: EdgePage }): JSX.Element {
               <tr key={row.vision}>
                 <th scope="row">{row.heading}</th>
                 <td>
-                  <SeenCell reading={row.before} />
+                  <SeenCell reading={row.before} detail={row.details?.[0]} />
                 </td>
                 <td>
-                  <SeenCell reading={row.after} />
+                  <SeenCell reading={row.after} detail={row.details?.[1]} />
                 </td>
               </tr>
             ))}
@@ -109,11 +155,17 @@ export function Seen({ edge }: { edge: EdgePage }): JSX.Element {
   );
 }
 
-function SeenCell({ reading }: { reading: SeenReading | undefined }): JSX.Element {
+function SeenCell({
+  reading,
+  detail,
+}: {
+  reading: SeenReading | undefined;
+  detail: DetailView | undefined;
+}): JSX.Element {
   if (reading === undefined) return <span class="quiet">no edge</span>;
   return (
     <span class="reading">
-      <SwatchPair hexes={reading.hexes} />
+      {detail ? <Detail detail={detail} /> : <SwatchPair hexes={reading.hexes} />}
       <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>{" "}
       <span class="grade">
         ΔE00 <span class="number">{reading.difference}</span>
@@ -122,49 +174,59 @@ function SeenCell({ reading }: { reading: SeenReading | undefined }): JSX.Elemen
   );
 }
 
-/** The same two names in other studies. */
-export function Elsewhere({ edge }: { edge: EdgePage }): JSX.Element {
+/** The same two names in other studies, where there are any. */
+export function Elsewhere({ edge }: { edge: EdgePage }): JSX.Element | null {
+  if (edge.elsewhere.length === 0) return null;
   return (
     <section class="evidence" aria-labelledby="elsewhere">
       <h2 id="elsewhere">The same two colours in other studies</h2>
-      {edge.elsewhere.length === 0 ? (
-        <p class="measured">No other study here has an edge between colours of these two names.</p>
-      ) : (
-        <div class="main">
-          <table class="edges">
-            <caption>Colours of one name need not be one colour: compare the cloth, not the word.</caption>
-            <thead>
-              <tr>
-                <th scope="col">Study</th>
-                <th scope="col">Original</th>
-                <th scope="col">Redesign</th>
-                <th scope="col">Outcome</th>
+      <div class="main">
+        <table class="edges">
+          <caption>Colours of one name need not be one colour: compare the cloth, not the word.</caption>
+          <thead>
+            <tr>
+              <th scope="col">Study</th>
+              <th scope="col">Original</th>
+              <th scope="col">Redesign</th>
+              <th scope="col">Outcome</th>
+            </tr>
+          </thead>
+          <tbody>
+            {edge.elsewhere.map((other) => (
+              <tr key={other.address}>
+                <th scope="row">
+                  <a href={other.address}>{other.study}</a>
+                </th>
+                <td>
+                  <ElsewhereCell reading={other.row.before} detail={other.details?.[0]} />
+                </td>
+                <td>
+                  <ElsewhereCell reading={other.row.after} detail={other.details?.[1]} />
+                </td>
+                <td>{other.row.outcome}</td>
               </tr>
-            </thead>
-            <tbody>
-              {edge.elsewhere.map((other) => (
-                <tr key={other.address}>
-                  <th scope="row">
-                    <a href={other.address}>{other.study}</a>
-                  </th>
-                  <td>
-                    {other.row.before ? (
-                      <ReadingCell reading={other.row.before} />
-                    ) : (
-                      <span class="quiet">no edge</span>
-                    )}
-                  </td>
-                  <td>
-                    <ReadingCell reading={other.row.after} />
-                  </td>
-                  <td>{other.row.outcome}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
-      )}
+            ))}
+          </tbody>
+        </table>
+      </div>
     </section>
+  );
+}
+
+function ElsewhereCell({
+  reading,
+  detail,
+}: {
+  reading: Reading | undefined;
+  detail: DetailView | undefined;
+}): JSX.Element {
+  if (reading === undefined) return <span class="quiet">no edge</span>;
+  return (
+    <span class="reading">
+      {detail ? <Detail detail={detail} /> : <SwatchPair hexes={reading.hexes} />}
+      <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>
+      {reading.near && <span class="near-line">{reading.near}</span>}
+    </span>
   );
 }
 
@@ -176,10 +238,15 @@ export function Siblings({ edge }: { edge: EdgePage }): JSX.Element {
       <ul class="siblings">
         {edge.siblings.map((sibling) => (
           <li key={sibling.address}>
-            <a href={sibling.address} aria-current={sibling.isHere ? "page" : undefined}>
-              {sibling.names}
-            </a>{" "}
-            <span class="quiet">{sibling.outcome}</span>
+            {sibling.details?.map((detail) => (
+              <Detail key={detail.src} detail={detail} />
+            ))}
+            <p>
+              <a href={sibling.address} aria-current={sibling.isHere ? "page" : undefined}>
+                {sibling.names}
+              </a>{" "}
+              <span class="quiet">{sibling.outcome}</span>
+            </p>
           </li>
         ))}
       </ul>

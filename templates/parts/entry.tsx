@@ -1,32 +1,24 @@
-// Part. One study in the catalogue of the front page.
+// Part. One study in a catalogue, and the newest one at full width.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { Linked } from "../../src/site/present/byline.ts";
 import type { Card } from "../../src/site/present/card.ts";
+import type { FrontPage } from "../../src/site/present/front.ts";
 import { Move } from "./move.tsx";
-import { Mat } from "./plate.tsx";
+import { CaptionedPlate, Mat } from "./plate.tsx";
 
 /** The entry of a study. `eager` is for entries that open the page. */
 export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Element {
   return (
-    <article
-      class="entry"
-      data-slug={card.search.slug}
-      data-status={card.search.status}
-      data-verdict={card.search.verdict}
-      data-author={card.search.authors}
-      data-tag={card.search.tags}
-      data-date={card.search.date}
-      data-after={card.search.after}
-      data-gain={card.search.gain}
-    >
+    <article class="entry">
       <div class="pair">
         {card.plates.map((plate) => (
           <Mat key={plate.label} plate={plate} eager={eager} />
         ))}
       </div>
       <div class="entry-label">
+        {card.flag && <p class="flag-name">{card.flag}</p>}
         <h2>
           <a href={card.address}>{card.title}</a>
         </h2>
@@ -42,14 +34,47 @@ export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Elem
             <dt>Verdict</dt>
             <dd>{card.verdict}</dd>
           </div>
-          <div>
-            <dt>Status</dt>
-            <dd>{card.status.word}</dd>
-          </div>
+          {card.status.status !== "open" && (
+            <div>
+              <dt>Status</dt>
+              <dd>{card.status.word}</dd>
+            </div>
+          )}
         </dl>
         {card.decision && <p class="entry-decision">{card.decision}</p>}
         <Byline authors={card.authors} date={card.date} />
       </div>
+    </article>
+  );
+}
+
+/** The study that opens the front page: both flags as large as the page allows, the one number, and what it costs. */
+export function Lead({ lead: { card, verdict } }: { lead: NonNullable<FrontPage["lead"]> }): JSX.Element {
+  return (
+    <article class="lead entry">
+      <div class="pair">
+        {card.plates.map((plate) => (
+          <CaptionedPlate key={plate.label} plate={plate} eager>
+            {plate.label}
+          </CaptionedPlate>
+        ))}
+      </div>
+      <div class="entry-label">
+        {card.flag && <p class="flag-name">{card.flag}</p>}
+        <h2>
+          <a href={card.address}>{card.title}</a>
+        </h2>
+        <Byline authors={card.authors} date={card.date} />
+      </div>
+      <dl class="lead-mark">
+        <dt>Clarity</dt>
+        <dd class="number">
+          <Move before={card.clarity.before} after={card.clarity.after} />
+        </dd>
+      </dl>
+      <p class="lead-verdict">
+        <strong>{verdict.word}.</strong> {card.change} {verdict.cost}
+      </p>
     </article>
   );
 }

@@ -4,13 +4,15 @@
 import type { JSX } from "preact";
 import type { Frame } from "../../src/site/present/page.ts";
 
-/** The masthead of a page, with the current section marked. */
-export function Masthead({ frame }: { frame: Frame }): JSX.Element {
+/** The masthead of a page, with the current section marked. The front page has the gallery's name as its title. */
+export function Masthead({ frame, isNamed }: { frame: Frame; isNamed: boolean }): JSX.Element {
   return (
     <header class="masthead">
-      <p class="masthead-name">
-        <a href={frame.links.home}>{frame.galleryTitle}</a>
-      </p>
+      {isNamed && (
+        <p class="masthead-name">
+          <a href={frame.links.home}>{frame.galleryTitle}</a>
+        </p>
+      )}
       <nav aria-label="Gallery">
         <ul>
           <li>

@@ -4,24 +4,30 @@
 import type { JSX } from "preact";
 import type { RuleView, SampleView } from "../../src/site/present/rules.ts";
 
-/** One rule of the rules page. */
+/**
+ * One rule of the rules page: a line, and behind it why it is there and its example. A browser opens what is closed
+ * round the place that an address names.
+ */
 export function RuleItem({ rule }: { rule: RuleView }): JSX.Element {
   return (
-    <article id={rule.anchor} class="rule" aria-labelledby={`${rule.anchor}-name`}>
-      <h3 id={`${rule.anchor}-name`}>
-        <a href={`#${rule.anchor}`}>
+    <details class="rule">
+      <summary>
+        <h3>
           <code>{rule.id}</code>
-        </a>
-      </h3>
-      <p class="rule-effect">{rule.effect}</p>
-      <p class="rule-means">
-        {rule.means} {rule.why}
-      </p>
-      <div class="rule-example">
-        <Sample sample={rule.wrong} />
-        <Sample sample={rule.right} />
+        </h3>
+        <span class="rule-means">{rule.means}</span>
+        <span class="rule-effect">{rule.effect}</span>
+      </summary>
+      <div id={rule.anchor} class="rule-entry">
+        <p>
+          {rule.why} <a href={`#${rule.anchor}`}>Address of this rule</a>
+        </p>
+        <div class="rule-example">
+          <Sample sample={rule.wrong} />
+          <Sample sample={rule.right} />
+        </div>
       </div>
-    </article>
+    </details>
   );
 }
 

@@ -18,6 +18,7 @@ export function Heading({ study }: { study: StudyPage }): JSX.Element {
       <p class="status">
         <span>{study.status.word}</span>, {study.status.meaning}
       </p>
+      {study.flag && <p class="flag-name">{study.flag}</p>}
       <h1>{study.title}</h1>
       <Byline authors={study.authors} people={study.people} date={study.date} />
       {study.tags.length > 0 && (

@@ -12,6 +12,7 @@ import { listFiles } from "../../src/site/manifest.ts";
 import { templatesDir } from "../../src/site/pages.ts";
 import { publishGallery } from "../../src/site/publish.ts";
 import type { GalleryResult, StudyResult } from "../../src/study/result.ts";
+import { openKept } from "../kept.ts";
 import { makeAll } from "../site/making.ts";
 import { gallery, study, studyResult } from "../site/sample.ts";
 import { launchBrowser } from "./browser.ts";
@@ -56,7 +57,7 @@ beforeAll(async () => {
   await cp(content, folder("content"), { recursive: true });
   const file = path.join(folder("content"), heavy, "study.md");
   await writeFile(file, `${await readFile(file, "utf8")}${marked}`);
-  await buildSite(folder("content"), folder("demo"), { base: "/" });
+  await buildSite(folder("content"), folder("demo"), { base: "/", store: await openKept() });
   await publishGallery(odd, folder("odd"), { base: "/", keepOut: [] });
   await publishGallery(greek, folder("greek"), { base: "/", keepOut: [] });
   whole = await makeAll(listAssets(templatesDir));

@@ -2,13 +2,14 @@
 import path from "node:path";
 import sharp from "sharp";
 import { beforeAll, describe, expect, test } from "vitest";
-import { listFilesBeside } from "../../src/site/list.ts";
-import { renderPages } from "../../src/site/pages.ts";
 import { presentSite } from "../../src/site/present/site.ts";
+import { listSite } from "../../src/site/publish.ts";
 import type { GalleryResult } from "../../src/study/result.ts";
 import { analyseGallery } from "../../src/study/run.ts";
+import { openKept } from "../kept.ts";
 import { readHtml, readXml } from "../site/dom.ts";
 import { checkOpenGraph, checkRecord } from "../site/heads.ts";
+import { makeFile } from "../site/making.ts";
 import { readCsv, readSchemas } from "../site/schemas.ts";
 import { checkAtom, checkJsonFeed, checkSitemap } from "../site/standards.ts";
 import { surveyedGallery } from "../site/surveyed.ts";
@@ -30,13 +31,13 @@ function makeSite(name: string, result: () => GalleryResult, base?: string): Pro
 }
 
 async function renderSite(result: GalleryResult, base: string | undefined): Promise<Site> {
-  const view = presentSite(result, base);
-  const files = [...(await renderPages(view)), ...(await listFilesBeside(result, view))];
+  const { files: texts, drawn } = await listSite(result, base);
+  const files = [...texts, ...drawn];
   const site = new Map<string, string | undefined>();
   for (const file of files) {
     const isText = /\.(?:html|css|js|json|xml|csv|svg)$|^_headers$/.test(file.path);
     expect(site.has(file.path), `${file.path} is there twice`).toBe(false);
-    site.set(file.path, isText ? String(await file.make()) : undefined);
+    site.set(file.path, isText ? String(await makeFile(file)) : undefined);
   }
   return site;
 }
@@ -154,7 +155,7 @@ function findFault(
 const demoAddress = "https://example.org/counterchange/";
 let demo: GalleryResult;
 beforeAll(async () => {
-  demo = await analyseGallery(content, { drafts: false });
+  demo = await analyseGallery(content, { drafts: false, store: await openKept() });
   expect(demo.gallery.address.replace(/\/?$/, "/")).toBe(demoAddress);
 }, 120_000);
 
@@ -274,10 +275,13 @@ test("every page tells sites that show links, and search, who made it and under 
 
 test("the picture that a page names has the size that it says", async () => {
   const view = presentSite(oddGallery, undefined);
-  const files = await listFilesBeside(oddGallery, view);
+  const { drawn } = await listSite(oddGallery);
   const named = view.edges[0]?.picture.file ?? "";
-  const picture = files.find((file) => file.path === named);
-  const { width, height, format } = await sharp(Buffer.from((await picture?.make()) ?? "")).metadata();
+  const picture = drawn.find((file) => file.path === named);
+  if (picture === undefined) throw new Error("no picture");
+  const { width, height, format } = await sharp(
+    Buffer.from((await makeFile(picture)) as Uint8Array),
+  ).metadata();
   expect([format, width, height]).toEqual(["png", 1200, 630]);
 });
 

@@ -6,14 +6,13 @@ import { pathToFileURL } from "node:url";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { listFilesBeside } from "../../src/site/list.ts";
-import { renderPages } from "../../src/site/pages.ts";
-import { presentSite } from "../../src/site/present/site.ts";
+import { listSite } from "../../src/site/publish.ts";
 import type { GalleryResult, StudyResult } from "../../src/study/result.ts";
 import { writeAll } from "../site/making.ts";
 import { comparison, galleryResult, study, studyResult } from "../site/sample.ts";
 import { launchBrowser } from "./browser.ts";
 import { type SiteServer, serveSite } from "./server.ts";
+import { listViolations } from "./violations.ts";
 
 const total = 200;
 /** As long as a tag may be, without a place to break. */
@@ -45,10 +44,10 @@ let browser: Browser;
 
 beforeAll(async () => {
   room = await mkdtemp(path.join(tmpdir(), "counterchange-search-"));
-  const view = presentSite(gallery, "/");
   const needed =
     /^(?:index\.html|(?:authors|tags)\/.*|404\.html|assets\/.*|studies\/[^/]+\/(?:original|redesign)\.svg)$/;
-  const files = [...(await renderPages(view)), ...(await listFilesBeside(gallery, view))];
+  const { files: texts, drawn } = await listSite(gallery, "/");
+  const files = [...texts, ...drawn];
   await writeAll(
     files.filter((file) => needed.test(file.path)),
     room,
@@ -90,7 +89,7 @@ async function visit<T>(
 }
 
 const home = (query = "") => `${server.address}/${query}`;
-const countShown = (page: Page) => page.locator(".catalogue > :not([hidden])").count();
+const countShown = (page: Page) => page.locator("[data-list] > :not([hidden])").count();
 const said = (page: Page) => page.locator(".finder .found").textContent();
 const search = (page: Page) => page.getByRole("searchbox", { name: "Words" });
 const wordsAreThere = (page: Page) => page.waitForFunction(() => "studyWords" in globalThis);
@@ -136,8 +135,7 @@ test("choices narrow the list together with words; orders order it", async () =>
     expect(await countShown(page)).toBe(0);
     await page.getByLabel("Tag", { exact: true }).selectOption({ label: "canton" });
     expect(await countShown(page)).toBe(10);
-    await page.getByLabel("Order").selectOption("gain");
-    const titles = await page.locator(".catalogue > :not([hidden]) h2").allTextContents();
+    const titles = await page.locator("[data-list] > :not([hidden]) .gain-link").allTextContents();
     expect(titles).toEqual(
       [180, 160, 140, 120, 100, 80, 60, 40, 20, 0].map((number) => `Proposal number ${number}`),
     );
@@ -162,9 +160,9 @@ test("by the keyboard alone: to the field, words, a choice, and to the first hit
     expect(await countShown(page)).toBe(10);
     for (let presses = 0; presses < 8; presses += 1) {
       await page.keyboard.press("Tab");
-      if ((await page.locator(".catalogue h2 a:focus").count()) === 1) break;
+      if ((await page.locator("[data-list] a:focus").count()) === 1) break;
     }
-    const [first] = await page.locator(".catalogue > :not([hidden]) h2 a").allTextContents();
+    const [first] = await page.locator("[data-list] > :not([hidden]) .gain-link").allTextContents();
     expect(await page.locator(":focus").textContent()).toBe(first);
   });
 });
@@ -235,7 +233,7 @@ test("without script every study is there, with ways to tags and authors, and no
   await visit(
     home(),
     async ({ page }) => {
-      expect(await page.locator(".catalogue > *").count()).toBe(200);
+      expect(await page.locator("[data-list] > *").count()).toBe(200);
       expect(await page.locator(".finder").isVisible()).toBe(false);
       expect(await page.locator(".shelves a").allTextContents()).toEqual([
         ...["Tags", "canton", "charge", longTag],
@@ -279,10 +277,7 @@ test.each(["authors/", "tags/", "tags/charge/", "authors/ines-valcourt/"])(
       [1280, "dark"],
     ] as const) {
       const look = async ({ page, complaints }: Visit) => {
-        const { violations } = await new AxeBuilder({ page })
-          .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
-          .analyze();
-        expect(violations.map(({ id }) => id)).toEqual([]);
+        expect(await listViolations(page)).toEqual([]);
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
         expect(complaints).toEqual([]);
       };

@@ -34,7 +34,7 @@ test("what could end a value early is escaped", () => {
   const text = format({ file: "a,b:c%.md", reason: "50 %\r\n::error::x", hint: "one\ntwo" });
   expect(text).toContain("file=a%2Cb%3Ac%25.md,");
   expect(text.split("\n")).toHaveLength(1);
-  expect(text).toMatch(/::50 %25\ufffd\ufffd::error::x%0Aone%0Atwo$/);
+  expect(text).toMatch(/::50 %25\\u000d\\n::error::x%0Aone%0Atwo$/);
 });
 
 test("a problem without a place or a hint, and a warning", () => {
@@ -58,6 +58,15 @@ test.each(["    ::add-mask::x", "::stop-commands::x", "a ##[error]x", "ok\n\t::d
     expect(guardText(text, "word")).toBe(`::stop-commands::word\n${text}\n::word::`);
   },
 );
+
+test("JSON stays JSON, and says what it said", () => {
+  const value = { file: "##[add-mask]x", reason: "::error::x" };
+  const guarded = guardText(JSON.stringify(value, null, 2), "word");
+  expect(guarded).not.toContain("##[");
+  expect(guarded).not.toMatch(/^\s*::/m);
+  expect(JSON.parse(guarded)).toEqual(value);
+  expect(guardText("{ ##[x]", "word")).toContain("::stop-commands::");
+});
 
 test("text without a command is left alone", () => {
   expect(guardText('a ::figure{edge="a / b"}', "word")).toBe('a ::figure{edge="a / b"}');

@@ -1,6 +1,8 @@
-import { access, readdir, readFile, writeFile } from "node:fs/promises";
+import { access, cp, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { expect, test, vi } from "vitest";
+import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { writeContent } from "../faults/gallery.ts";
 import { writeStudy } from "../study/fixture.ts";
 import { drawing, harbour, makeFolder } from "../study/folder.ts";
 import { run } from "./run.ts";
@@ -12,6 +14,22 @@ const bad = {
   "content/studies/bad/study.md": writeStudy("status: x"),
   "content/studies/bad/original.svg": drawing,
 };
+
+/** What one build of the content keeps: the others find it, so that the figures of one study are not made thirty times. */
+let built = "";
+beforeAll(async () => {
+  built = await mkdtemp(join(tmpdir(), "counterchange-test-"));
+  await writeContent(built, content);
+  expect((await run(built, "build")).status).toBe(0);
+});
+afterAll(() => rm(built, { recursive: true, force: true }));
+
+/** A folder of its own, in which the content was measured before. */
+async function makeMeasured(files: typeof content): Promise<string> {
+  const root = await makeFolder(files);
+  await cp(join(built, ".cache"), join(root, ".cache"), { recursive: true });
+  return root;
+}
 
 // By hand, from the sRGB curve and 5 + 80 · Y: #7a1020 has Y = 0.2126 · 0.1946 + 0.7152 · 0.0052 + 0.0722 · 0.0144 = 0.0461
 // and reflects 8.69 %; #f4c430 has Y = 0.1923 + 0.3948 + 0.0021 = 0.5892 and reflects 52.14 %; white reflects 85 %.
@@ -28,7 +46,7 @@ test("a gallery is published, with a line for each study and where to look", asy
 });
 
 test("a bad study is left out and named, the others are published, status 1", async () => {
-  const root = await makeFolder({ ...content, ...bad });
+  const root = await makeMeasured({ ...content, ...bad });
   const { status, data, messages } = await run(root, "build", "content", "--out", "site");
   expect(status).toBe(1);
   expect(data).toContain("open site/index.html");
@@ -39,7 +57,7 @@ test("a bad study is left out and named, the others are published, status 1", as
 });
 
 test("with --strict nothing is published where there is an error", async () => {
-  const root = await makeFolder({ ...content, ...bad });
+  const root = await makeMeasured({ ...content, ...bad });
   const { status, data, messages } = await run(root, "build", "--strict");
   expect([status, data]).toEqual([1, ""]);
   expect(messages).toContain("Nothing was published: 1 error, 0 warnings.");
@@ -47,7 +65,7 @@ test("with --strict nothing is published where there is an error", async () => {
 });
 
 test("a draft is published only when asked for", async () => {
-  const root = await makeFolder({
+  const root = await makeMeasured({
     ...content,
     "content/studies/ferry/study.md": writeStudy("status: draft"),
   });
@@ -56,7 +74,7 @@ test("a draft is published only when asked for", async () => {
 });
 
 test("a folder that holds somebody's files is not written to", async () => {
-  const root = await makeFolder({ ...content, "mine/letter.txt": "x" });
+  const root = await makeMeasured({ ...content, "mine/letter.txt": "x" });
   const { status, data, messages } = await run(root, "build", "--out", "mine");
   expect([status, data]).toEqual([2, ""]);
   expect(messages).toContain("mine");
@@ -64,7 +82,7 @@ test("a folder that holds somebody's files is not written to", async () => {
 });
 
 test("with --force it is, and what was in it is kept and named", async () => {
-  const root = await makeFolder({ ...content, "mine/letter.txt": "x" });
+  const root = await makeMeasured({ ...content, "mine/letter.txt": "x" });
   const { status, messages } = await run(root, "build", "--out", "mine", "--force");
   expect([status, messages]).toEqual([
     0,
@@ -105,7 +123,7 @@ test.each([
   ["no YAML", "title: [\n"],
   ["a value that is none", "language: English, British\n"],
 ])("a gallery is not published over itself with %s in its settings", async (_, settings) => {
-  const root = await makeFolder(content);
+  const root = await makeMeasured(content);
   await run(root, "build");
   const before = await readFile(join(root, "_site/index.html"), "utf8");
   await writeFile(join(root, "content/gallery.yaml"), settings);
@@ -122,7 +140,7 @@ test.each([
 });
 
 test("an output inside the content, asked for from within it, is refused with a folder that would do", async () => {
-  const root = await makeFolder(content);
+  const root = await makeMeasured(content);
   const { status, messages } = await run(join(root, "content"), "build", "--out", "other");
   expect(status).toBe(2);
   expect(messages).toContain("Type, for example: --out ../my-site");
@@ -130,7 +148,7 @@ test("an output inside the content, asked for from within it, is refused with a 
 });
 
 test("an empty gallery is not published over one with studies", async () => {
-  const root = await makeFolder(content);
+  const root = await makeMeasured(content);
   await run(root, "build");
   const before = await readFile(join(root, "_site/index.html"), "utf8");
   await writeFile(join(root, "content/studies/ferry/study.md"), writeStudy("status: x"));
@@ -148,7 +166,7 @@ test("an empty gallery is not published over one with studies", async () => {
 });
 
 test("a file in the place of the folder is kept, and the advice is given once", async () => {
-  const root = await makeFolder({ ...content, mine: "x" });
+  const root = await makeMeasured({ ...content, mine: "x" });
   const { status, messages } = await run(root, "build", "--out", "mine");
   expect(status).toBe(2);
   expect(messages.match(/another/g)).toHaveLength(1);
@@ -157,7 +175,7 @@ test("a file in the place of the folder is kept, and the advice is given once", 
 
 test("with --strict a warning is enough, and without it the gallery is published", async () => {
   const warned = { ...content, "content/studies/ferry/study.md": `${writeStudy()}\n![a bell](bell.png)\n` };
-  const root = await makeFolder(warned);
+  const root = await makeMeasured(warned);
   const strict = await run(root, "build", "--strict");
   expect([strict.status, strict.data]).toEqual([1, ""]);
   expect(strict.messages).toContain("Nothing was published: 0 errors, 1 warning.");
@@ -180,7 +198,7 @@ test("in the content folder itself the site goes to _site in it, and nowhere els
 });
 
 test("a study that moved leaves pages at its old address", async () => {
-  const root = await makeFolder({
+  const root = await makeMeasured({
     ...content,
     "content/studies/ferry/study.md": writeStudy("formerly: [old-ferry]"),
   });

@@ -77,6 +77,27 @@ test.each([
   expect(countCells(table)).toBe(3);
 });
 
+// GitHub makes links of these where they stand in words, and not in code.
+test.each([
+  "a94a8fe5ccb19ba61c4c0873d391e987982fbbd3",
+  "a94a8fe",
+  "defaced",
+  "FLAG-12",
+  "GH-7",
+  "“a94a8fe”",
+  "(FLAG-1)",
+])("a reference %s stands in code", (word) => {
+  const cells = reader
+    .parse(format({ reason: `See ${word} there.` }), {})
+    .flatMap(({ children }) => children ?? []);
+  expect(
+    cells
+      .filter(({ type }) => type === "text")
+      .map(({ content }) => content)
+      .join(""),
+  ).not.toMatch(/\p{L}\d|\d\p{L}|-\d|defaced/u);
+});
+
 test("text at random is mere text", () => {
   const text = fc.string({ unit: fc.constantFrom(..."ab1 `|\\<>@#[]()!*_~:/.&\n“”'\"-") });
   fc.assert(

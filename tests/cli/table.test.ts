@@ -18,5 +18,5 @@ test("columns stand under one another, wide characters included, and lines have 
 });
 
 test("what would steer a terminal is not printed", () => {
-  expect(formatTable([{ head: "x", align: "left" }], [["\u001b[2J"]])).toBe("  x\n  \ufffd[2J");
+  expect(formatTable([{ head: "x", align: "left" }], [["\u001b[2J"]])).toBe("  x\n  \\u001b[2J");
 });

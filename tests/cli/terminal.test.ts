@@ -74,6 +74,34 @@ test("the width is that of a terminal, or unknown", () => {
   expect(open(neither).terminal.columns).toBeUndefined();
 });
 
+test("nothing that is written steers a terminal, but for blocks of colour", () => {
+  const { said, terminal } = open(both);
+  terminal.data("a\u001b]0;title\u0007b\rc\u009b2J\u202e\n\u001b[48;2;1;22;255m  \u001b[0m d");
+  terminal.message("content\u001b[2J/studies");
+  expect(said.out).toBe(
+    "a\\u001b]0;title\\u0007b\\u000dc\\u009b2J\\u202e\n\u001b[48;2;1;22;255m  \u001b[0m d\n",
+  );
+  expect(said.err).toBe("\ncontent\\u001b[2J/studies\n");
+});
+
+test("the line ends of CSV stay as they are", () => {
+  const { said, terminal } = open(neither);
+  terminal.data("a,b\r\nc,d\r");
+  expect(said.out).toBe("a,b\r\nc,d\r\n");
+});
+
+test("on GitHub Actions neither data nor messages hold a command, but for what is ours", () => {
+  const { said, terminal } = open(neither, { GITHUB_ACTIONS: "true" });
+  terminal.data("  flag\n  ::error::x");
+  terminal.data('{ "file": "##[error]x" }');
+  terminal.data("::error file=a::b", true);
+  expect(said.out).toMatch(
+    /^::stop-commands::([\w-]{36})\n {2}flag\n {2}::error::x\n::\1::\n\{ "file": "#\\u0023\[error\]x" \}\n::error file=a::b\n$/,
+  );
+  terminal.message("a\n::debug::x");
+  expect(said.err).toMatch(/^::stop-commands::/);
+});
+
 test("no work at all is no division by nothing", () => {
   expect(formatProgress(0, 0, "drawings")).toBe("  [------------------------] 0 of 0 drawings");
   expect(formatProgress(4, 4, "drawings")).toBe("  [########################] 4 of 4 drawings");

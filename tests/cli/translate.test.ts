@@ -43,7 +43,7 @@ test("what is kept prints what the sources print, children included; nothing but
   const { folder, home, plain } = await prepare();
   expect(await run(home, folder, words)).toBe(plain);
   const kept = await listKept(home);
-  expect(kept.filter((file) => /\/(?:main|worker|partworker)\.mjs$/.test(file))).toHaveLength(3);
+  expect(kept.filter((file) => /\/(?:main|worker)\.mjs$/.test(file))).toHaveLength(2);
   expect(kept.filter((file) => !/\.mjs$|\/list\.json$/.test(file))).toEqual([]);
   expect(await run(home, folder, words)).toBe(plain);
   expect(await listKept(home)).toEqual(kept);

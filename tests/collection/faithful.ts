@@ -160,9 +160,7 @@ async function provePaint(
 }
 
 function change(resolved: ResolvedDrawing, replace: Hex, next: Hex): Drawing {
-  const { value, problems } = recolour(resolved, { replace, with: next });
-  if (value === undefined) throw new Error(`${resolved.drawing.file}: ${problems[0]?.reason}`);
-  return value;
+  return recolour(resolved, { replace, with: next });
 }
 
 interface StraySets {

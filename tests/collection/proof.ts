@@ -1,7 +1,10 @@
 // npm run proof: the whole proof over all 798 drawings of the two collections, printed as a table. Takes minutes.
+import { openGround } from "../browser/alike.ts";
+import { launchBrowser } from "../browser/browser.ts";
 import { proveFile } from "./faithful.ts";
 import { listCollection } from "./files.ts";
 import { floors } from "./floor.ts";
+import { largestDifference, longSide, proveShown } from "./shown.ts";
 import { countPasses, formatTable, rules } from "./table.ts";
 
 const files = listCollection();
@@ -17,3 +20,20 @@ for (const [index, rule] of rules.entries()) {
   process.stderr.write(`${rule.name}: ${passes[index]} pass, ${floors.all[index]} did\n`);
   process.exitCode = 1;
 }
+
+const browser = await launchBrowser();
+const ground = await openGround(browser, { width: longSide, height: longSide }, 4, 4);
+let alike = 0;
+for (let from = 0; from < files.length; from += 16) {
+  for (const { name, browser: published, measured } of await proveShown(
+    ground,
+    files.slice(from, from + 16),
+  )) {
+    const most = Math.max(published, measured);
+    if (most <= largestDifference) alike += 1;
+    else process.stderr.write(`${name}: ${(100 * most).toFixed(2)} % of the flag is shown otherwise\n`);
+  }
+}
+await browser.close();
+process.stdout.write(`shown alike by a browser, as published and as measured: ${alike} of ${files.length}\n`);
+if (alike < files.length) process.exitCode = 1;

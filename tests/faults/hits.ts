@@ -24,24 +24,30 @@ export class Memory {
   watch(store: Store): () => Hits {
     const counts = { hit: 0, worked: 0, missed: 0, invented: 0 };
     const before = new Set(this.known);
-    const recall = store.recall.bind(store);
-    store.recall = async <T>(question: unknown, work: () => Promise<Outcome<T>>): Promise<Outcome<T>> => {
-      const key = digest(JSON.stringify(flatten(question)));
-      let isWorked = false;
-      const outcome = await recall(question, () => {
-        isWorked = true;
-        return work();
-      });
-      counts[isWorked ? "worked" : "hit"] += 1;
-      if (isWorked && before.has(key)) counts.missed += 1;
+    const find = store.find.bind(store);
+    store.find = async <T>(question: unknown): Promise<Outcome<T> | undefined> => {
+      const outcome = await find<T>(question);
+      if (outcome === undefined) return undefined;
+      const key = keyOf(question);
+      counts.hit += 1;
       // Asked twice in one build: the second time it may be there already.
-      if (!isWorked && !before.has(key) && !this.known.has(key)) counts.invented += 1;
+      if (!before.has(key) && !this.known.has(key)) counts.invented += 1;
       if (outcome.value !== undefined) this.known.add(key);
       return outcome;
+    };
+    const put = store.put.bind(store);
+    store.put = (question, outcome) => {
+      const key = keyOf(question);
+      counts.worked += 1;
+      if (before.has(key)) counts.missed += 1;
+      if (outcome.value !== undefined) this.known.add(key);
+      put(question, outcome);
     };
     return () => ({ ...counts });
   }
 }
+
+const keyOf = (question: unknown): string => digest(JSON.stringify(flatten(question)));
 
 /** The same data as JSON can hold them: bytes as text, maps and objects as pairs in order, a Buffer like any other bytes. */
 function flatten(value: unknown): unknown {

@@ -19,4 +19,5 @@ test.each([
 
 test("the first of equals wins", () => {
   expect(findNearest("redd", ["reda", "redb"])).toBe("reda");
+  expect(findNearest("r".repeat(101), ["r".repeat(100)])).toBeUndefined();
 });

@@ -43,7 +43,7 @@ ferry/study.md  error  A study has no key “orignal”.  study/unknown-key
     ["wide characters", "旗: の色 x", { line: 1, column: 4, length: 2 }, "    旗: の色 x", "        ^^^^"],
     ["an accent of its own", "e\u0301e: x", { line: 1, column: 3 }, "    e\u0301e: x", "     ^"],
     ["an emoji", "🏴 x", { line: 1, column: 4 }, "    🏴 x", "       ^"],
-    ["a direction control", "a\u202eb c", { line: 1, column: 5 }, "    a\ufffdb c", "        ^"],
+    ["a direction control", "a\u202eb c", { line: 1, column: 5 }, "    a\\u202eb c", "             ^"],
     ["a place behind the end", "abc", { line: 1, column: 9 }, "    abc", "       ^"],
   ])("the caret stands right after %s", (_, sourceLine, place, line, caret) => {
     expect(

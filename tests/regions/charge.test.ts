@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { furthestOf, markCharges } from "../../src/regions/charge.ts";
+import { markCharges } from "../../src/regions/charge.ts";
 import { firstCharge } from "../../src/regions/trace.ts";
 import { drawMap, readMap } from "./picture.ts";
 
@@ -19,7 +19,6 @@ describe("markCharges", () => {
     expect(marksOf("1111000000", "1111011100", "1111000000", "1111000001")).toEqual({
       rows: ["2222000000", "2222033300", "2222000000", "2222000001"],
       chargeCount: 2,
-      span: 4,
     });
     expect(firstCharge).toBe(2);
   });
@@ -41,23 +40,13 @@ describe("markCharges", () => {
       const [u, v] = [60 + 40 * Math.cos((turn * Math.PI) / 6), 60 + 40 * Math.sin((turn * Math.PI) / 6)];
       return Math.abs(x - Math.round(u) - 0.5) < 1.1 && Math.abs(y - Math.round(v) - 0.5) < 1.1 ? 1 : 0;
     });
-    const { marks, chargeCount, span } = markCharges(Uint8Array.from(map.labels), 120, 120);
-    expect([chargeCount, span]).toEqual([1, 3]);
+    const { marks, chargeCount } = markCharges(Uint8Array.from(map.labels), 120, 120);
+    expect(chargeCount).toBe(1);
     expect([...marks].filter((mark) => mark === firstCharge)).toHaveLength(12 * 9);
     expect([...marks].filter((mark) => mark === 1)).toHaveLength(0);
   });
 
   test("an empty mask has none", () => {
-    expect(marksOf("000", "000")).toEqual({ rows: ["000", "000"], chargeCount: 0, span: 0 });
+    expect(marksOf("000", "000")).toEqual({ rows: ["000", "000"], chargeCount: 0 });
   });
-});
-
-test("furthestOf is the longest side of any piece, whatever its area", () => {
-  expect(furthestOf([])).toBe(0);
-  expect(
-    furthestOf([
-      { pixels: 90, span: 10 },
-      { pixels: 12, span: 12 },
-    ]),
-  ).toBe(12);
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { findPieces, spreadPieces } from "../../src/regions/piece.ts";
+import { findPieces, labelPieces, measureRemaining, spreadPieces } from "../../src/regions/piece.ts";
 import { floodParts, smallMaps } from "./naive.ts";
 import { readMap } from "./picture.ts";
 
@@ -61,4 +61,32 @@ test("on any mask the pieces are the parts that a flood of paint finds", () => {
     }),
     { numRuns: 300 },
   );
+});
+
+describe("measureRemaining", () => {
+  const rows = ["11000", "11000", "00111"];
+  const remainingOf = (...left: readonly string[]) => {
+    const { width, height, labels } = readMap(...rows);
+    const pieces = labelPieces(findPieces(Uint8Array.from(labels), width, height));
+    return measureRemaining(pieces, [0.2, 0.3], Uint8Array.from(readMap(...left).labels));
+  };
+
+  test("the share of all that is left, and the longest of the pieces that are there by half", () => {
+    expect(remainingOf(...rows)).toEqual({ left: 1, span: 0.3 });
+    // One of three is not half of the bar; two of four are half of the square.
+    expect(remainingOf("11000", "00000", "00100")).toEqual({ left: 3 / 7, span: 0.2 });
+    expect(remainingOf("00000", "00000", "00110")).toEqual({ left: 2 / 7, span: 0.3 });
+    expect(remainingOf("10000", "00000", "00100")).toEqual({ left: 2 / 7, span: 0 });
+    expect(remainingOf("00000", "00000", "00000")).toEqual({ left: 0, span: 0 });
+  });
+
+  test("what lies outside the pieces does not count", () => {
+    expect(remainingOf("00111", "00111", "11000")).toEqual({ left: 0, span: 0 });
+  });
+
+  test("an empty mask has nothing left", () => {
+    const { width, height, labels } = readMap("00");
+    const pieces = labelPieces(findPieces(Uint8Array.from(labels), width, height));
+    expect(measureRemaining(pieces, [], new Uint8Array(2))).toEqual({ left: 0, span: 0 });
+  });
 });

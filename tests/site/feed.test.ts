@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { formatAtom, formatJsonFeed } from "../../src/site/feed.ts";
-import { feedLength, presentSite } from "../../src/site/present/site.ts";
+import { feedLength, formatAtom, formatJsonFeed } from "../../src/site/feed.ts";
+import { presentSite } from "../../src/site/present/site.ts";
 import type { GalleryResult, StudyResult } from "../../src/study/result.ts";
 import type { Study } from "../../src/study/study.ts";
 import { emptyGallery, oddGallery } from "../browser/gallery.ts";

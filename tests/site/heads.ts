@@ -2,11 +2,12 @@
 
 /** Source: schema.org, the types and their properties, from memory; inherited ones stand with each type. */
 const thing = "name description url image";
-const work = `${thing} inLanguage publisher isPartOf isBasedOn license creativeWorkStatus genre author creator creditText citation datePublished keywords`;
+const work = `${thing} inLanguage publisher isPartOf isBasedOn about license creativeWorkStatus genre author creator creditText citation datePublished keywords`;
 const vocabulary: Readonly<Record<string, string>> = {
   CreativeWork: work,
   WebSite: work,
   CollectionPage: work,
+  Thing: thing,
   Person: thing,
   Organization: thing,
 };

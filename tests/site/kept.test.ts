@@ -2,17 +2,14 @@
 import { readdir, readFile, truncate, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { drawFiles } from "../../src/site/draw.ts";
+import type { DrawnFile } from "../../src/site/drawn.ts";
 import { fileOf, type SiteFile } from "../../src/site/file.ts";
 import { unpackFont } from "../../src/site/font.ts";
-import {
-  findLetteringFile,
-  keepPictures,
-  letteredPictureOf,
-  letteringFonts,
-  pictureOf,
-} from "../../src/site/kept.ts";
-import { listFilesBeside } from "../../src/site/list.ts";
-import { presentSite } from "../../src/site/present/site.ts";
+import { findLetteringFile, keepFonts, letteringFonts, questionOf } from "../../src/site/kept.ts";
+import { makeFiles } from "../../src/site/make.ts";
+import { listSite } from "../../src/site/publish.ts";
+import type { Line } from "../../src/study/pool.ts";
 import { openStore, type Store } from "../../src/study/store.ts";
 import { makeFolder } from "../study/folder.ts";
 import { readLetters } from "./glyph.ts";
@@ -33,7 +30,7 @@ async function prepare(): Promise<{ folder: string; open: () => Promise<Store> }
 /** Makes `files` with what is kept, and waits until all of it is written. */
 async function makeKept(files: readonly SiteFile[], open: () => Promise<Store>) {
   const store = await open();
-  const made = await makeAll(keepPictures(files, store));
+  const made = await makeAll(keepFonts(files, store));
   await store.close();
   return made;
 }
@@ -42,6 +39,12 @@ async function listEntries(folder: string): Promise<readonly string[]> {
   const names = await readdir(folder, { recursive: true });
   return names.filter((name) => name.endsWith(".entry")).map((name) => join(folder, name));
 }
+
+/** A file whose bytes take long to make. `recipe` is what goes into them. */
+const pictureOf = (path: string, recipe: unknown, make: () => Promise<Uint8Array>): SiteFile => ({
+  ...fileOf(path, make),
+  findRecipe: async () => recipe,
+});
 
 /** A picture that counts how often it is made. */
 function counted(recipe: unknown) {
@@ -72,7 +75,7 @@ test("what has no recipe is made each time, and without a store all is", async (
   expect(await listEntries(folder).catch(() => [])).toEqual([]);
   const { file, times } = counted({ a: 1 });
   for (const one of [1, 2]) {
-    await makeAll(keepPictures([file], undefined));
+    await makeAll(keepFonts([file], undefined));
     expect(times()).toBe(one);
   }
 });
@@ -86,7 +89,7 @@ test("what cannot be made gives way to its spare, which is not kept", async () =
   });
   const failing = file(() => Promise.reject(new Error("no memory")));
   expect([...((await makeKept([failing], open)).get("a.woff2") ?? [])]).toEqual([9, 9]);
-  expect([...((await makeAll(keepPictures([failing], undefined))).get("a.woff2") ?? [])]).toEqual([9, 9]);
+  expect([...((await makeAll(keepFonts([failing], undefined))).get("a.woff2") ?? [])]).toEqual([9, 9]);
   expect(await listEntries(folder).catch(() => [])).toEqual([]);
   expect([
     ...((await makeKept([file(async () => Uint8Array.from([1]))], open)).get("a.woff2") ?? []),
@@ -98,30 +101,33 @@ test("what cannot be made gives way to its spare, which is not kept", async () =
 });
 
 describe("every picture of a gallery", () => {
-  const list = async () =>
-    (await listFilesBeside(galleryResult, presentSite(galleryResult, undefined))).filter(({ path }) =>
-      path.endsWith(".png"),
-    );
+  const list = async () => (await listSite(galleryResult)).drawn;
+  const draw = (input: Parameters<typeof makeFiles>[0]) => makeFiles(input);
+  const refuse = () => Promise.reject(new Error("it was made again"));
+
+  /** Draws with what is kept, in this process or not at all, and waits until all of it is written. */
+  async function drawKept(files: readonly DrawnFile[], open: () => Promise<Store>, work: typeof draw = draw) {
+    const store = await open();
+    const run = ((_: string, __: string, input: Parameters<typeof draw>[0]) => work(input)) as unknown;
+    const subject = { file: "a", drawing: "" };
+    const { value } = await drawFiles({ line: { run: run as Line["run"] }, store }, subject, files);
+    await store.close();
+    return new Map(value?.map(({ path, bytes }) => [path, Buffer.from(bytes as string)]));
+  }
 
   test("has a recipe of its own, is kept, and comes back byte for byte", async () => {
     const { folder, open } = await prepare();
     const plain = await makeAll(await list());
-    expect(await makeKept(await list(), open)).toEqual(plain);
+    expect(await drawKept(await list(), open)).toEqual(plain);
     const different = new Set([...plain.values()].map((bytes) => Buffer.from(bytes).toString("base64")));
     // Pictures that are alike, as of an edge that does not change, may share an entry; no two others do.
     expect((await listEntries(folder)).length).toBeGreaterThanOrEqual(different.size);
-    const broken = (await list()).map(
-      (file): SiteFile => ({
-        ...file,
-        make: () => Promise.reject(new Error(`${file.path} was made again`)),
-      }),
-    );
-    expect(await makeKept(broken, open)).toEqual(plain);
+    expect(await drawKept(await list(), open, refuse)).toEqual(plain);
   });
 
   test("is made again where its entry is damaged, and is the same", async () => {
     const { folder, open } = await prepare();
-    const plain = await makeKept(await list(), open);
+    const plain = await drawKept(await list(), open);
     const entries = await listEntries(folder);
     const whole = await Promise.all(entries.map((entry) => readFile(entry)));
     const damages = [
@@ -137,7 +143,7 @@ describe("every picture of a gallery", () => {
     ];
     for (const damage of damages) {
       for (const entry of entries) await damage(entry);
-      expect(await makeKept(await list(), open)).toEqual(plain);
+      expect(await drawKept(await list(), open)).toEqual(plain);
       // Healed: what is kept now is whole.
       expect(await Promise.all(entries.map((entry) => readFile(entry)))).toEqual(whole);
     }
@@ -145,15 +151,13 @@ describe("every picture of a gallery", () => {
 });
 
 describe("words on a picture", () => {
-  const recipeOf = async (words: object) =>
-    letteredPictureOf("a.png", words, {}, async () => new Uint8Array()).findRecipe?.();
+  const recipeOf = (words: object) =>
+    questionOf({ kind: "sheet", words, flags: [] } as unknown as DrawnFile["recipe"]);
 
   test("that both fonts can set are part of its recipe, the fonts too", async () => {
     const words = { title: "A “gold” anchor – 58.1 %…", captions: ["Über", undefined] };
-    expect(await recipeOf(words)).toEqual({
-      words,
-      recipe: {},
-      fonts: expect.stringMatching(/^[0-9a-f]{64}$/),
+    expect(await recipeOf(words)).toMatchObject({
+      recipe: { recipe: { words }, fonts: expect.stringMatching(/^[0-9a-f]{64}$/) },
     });
   });
 

@@ -1,11 +1,19 @@
 import { readFile } from "node:fs/promises";
 import sharp from "sharp";
 import { beforeAll, expect, test } from "vitest";
-import { renderDrawing, setText } from "../../src/site/images.ts";
-import { drawLinkPicture, type Fonts, listLinkPictures, unpackFonts } from "../../src/site/linkpicture.ts";
+import { listDrawn } from "../../src/site/drawn.ts";
+import { Easel } from "../../src/site/easel.ts";
+import { layOut, setText } from "../../src/site/images.ts";
+import { type Fonts, layLinkPicture, unpackFonts } from "../../src/site/linkpicture.ts";
 import { presentSite } from "../../src/site/present/site.ts";
 import { makeAll } from "./making.ts";
 import { galleryResult, studyResult } from "./sample.ts";
+
+const drawLinkPicture = async (...parts: Parameters<typeof layLinkPicture>) => {
+  const { ground, laid } = await layLinkPicture(...parts);
+  return layOut(ground, laid);
+};
+const easel = new Easel();
 
 let fonts: Fonts;
 beforeAll(async () => {
@@ -29,7 +37,9 @@ test("1200 by 630 pixels, without loss, and light enough to be fetched for a lin
     "studies/a-square/edges/12235c-ffffff/link.png",
     "studies/a-square/edges/12235c-c8202f/link.png",
   ]);
-  const made = await makeAll(listLinkPictures(studyResult, pictures));
+  const made = await makeAll(
+    listDrawn(studyResult, galleryResult.gallery).filter(({ recipe }) => recipe.kind === "link"),
+  );
   expect([...made.keys()]).toEqual(pictures.map(({ file }) => file));
   for (const png of made.values()) {
     const { format, width, height } = await sharp(png).metadata();
@@ -45,8 +55,8 @@ test("1200 by 630 pixels, without loss, and light enough to be fetched for a lin
 test("in a gallery that runs from right to left the original is on the right", async () => {
   const size = { width: 446, height: 297 };
   const flags = [
-    await renderDrawing(studyResult.drawings.original, size),
-    await renderDrawing(studyResult.drawings.redesign, size),
+    await easel.render(studyResult.drawings.original, size),
+    await easel.render(studyResult.drawings.redesign, size),
   ] as const;
   const png = await drawLinkPicture({ ...study.picture, direction: "rtl" }, flags, fonts);
   expect(await readPixel(png, 56 + 266, 44 + 177)).toEqual([0xf4, 0xc4, 0x30]);
@@ -56,7 +66,7 @@ test.each(["W".repeat(200), "a ".repeat(100).trim(), "<b>&amp;</b> & <span", "ש
   "a title %j stays in its room",
   async (title) => {
     const size = { width: 446, height: 297 };
-    const flag = await renderDrawing(studyResult.drawings.original, size);
+    const flag = await easel.render(studyResult.drawings.original, size);
     const png = await drawLinkPicture({ ...study.picture, title, subtitle: "A" }, [flag, flag], fonts);
     const { data, info } = await sharp(png).greyscale().raw().toBuffer({ resolveWithObject: true });
     // The gap between the two columns, from the captions to the foot, stays paper.

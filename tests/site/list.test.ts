@@ -1,10 +1,11 @@
 import { expect, test } from "vitest";
 import { listFilesBeside } from "../../src/site/list.ts";
 import { presentSite } from "../../src/site/present/site.ts";
+import { listSite } from "../../src/site/publish.ts";
 import { makeAll } from "./making.ts";
 import { galleryResult } from "./sample.ts";
 
-test("the files beside the pages: what every page shares, pictures of the study, and files for machines", async () => {
+test("the files beside the pages: what every page shares, and files for machines", async () => {
   const files = await listFilesBeside(galleryResult, presentSite(galleryResult, undefined));
   const paths = files.map((file) => file.path);
   for (const path of [
@@ -12,7 +13,7 @@ test("the files beside the pages: what every page shares, pictures of the study,
     "_headers",
     "feed.xml",
     "studies.json",
-    "studies/a-square/original.svg",
+    "studies/a-square/study.json",
   ])
     expect(paths).toContain(path);
   expect(paths.filter((path) => path.endsWith(".html"))).toEqual([]);
@@ -20,7 +21,7 @@ test("the files beside the pages: what every page shares, pictures of the study,
 
 test("every link picture that a page of a study or an edge names is made, and is a PNG", async () => {
   const view = presentSite(galleryResult, undefined);
-  const made = await makeAll(await listFilesBeside(galleryResult, view));
+  const made = await makeAll((await listSite(galleryResult)).drawn);
   const pictures = [...view.studies, ...view.edges].map(({ picture }) => picture.file);
   expect(pictures.length).toBeGreaterThan(1);
   for (const file of pictures) {

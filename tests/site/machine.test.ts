@@ -1,8 +1,9 @@
 import path from "node:path";
 import sharp from "sharp";
 import { describe, expect, test } from "vitest";
-import { listMachineFiles, listStudyFiles } from "../../src/site/machine.ts";
+import { listMachineFiles } from "../../src/site/machine.ts";
 import { presentSite } from "../../src/site/present/site.ts";
+import { listSite } from "../../src/site/publish.ts";
 import { defaultGallery } from "../../src/study/gallery.ts";
 import type { GalleryResult } from "../../src/study/result.ts";
 import { oddGallery } from "../browser/gallery.ts";
@@ -15,8 +16,7 @@ const root = path.resolve(import.meta.dirname, "../..");
 const schemaDirs = ["cli", "site", "study"].map((floor) => path.join(root, "src", floor, "schema"));
 
 async function make(result: GalleryResult): Promise<ReadonlyMap<string, Buffer>> {
-  const own = result.studies.flatMap((study) => listStudyFiles(study, result.gallery));
-  return makeAll([...(await listMachineFiles(result, presentSite(result, undefined), schemaDirs)), ...own]);
+  return makeAll(await listMachineFiles(result, presentSite(result, undefined), schemaDirs));
 }
 
 const nowhere: GalleryResult = {
@@ -90,7 +90,7 @@ describe("a gallery without an address of its own", () => {
 });
 
 test("icon and pictures have the size that pages say", async () => {
-  const files = await make(galleryResult);
+  const files = await makeAll((await listSite(galleryResult)).drawn);
   const sizeOf = async (file: string) => {
     const { format, width, height } = await sharp(files.get(file)).metadata();
     return [format, width, height];

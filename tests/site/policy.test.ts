@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { drawingFiles } from "../../src/site/drawings.ts";
+import { drawingFiles } from "../../src/site/drawn.ts";
 import { formatHeaders, pagePolicy } from "../../src/site/policy.ts";
 
 test("the policy begins with nothing and allows nothing unsafe and no other host", () => {

@@ -1,8 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { SiteFile } from "../../src/site/file.ts";
-import { listPart } from "../../src/site/part.ts";
-import { wholeSite } from "../../src/site/present/site.ts";
-import { checkPaths } from "../../src/site/writing.ts";
+import { listSite } from "../../src/site/publish.ts";
+import { SitePaths } from "../../src/site/writing.ts";
 import { emptyGallery, oddGallery } from "../browser/gallery.ts";
 import { galleryResult } from "./sample.ts";
 
@@ -11,18 +9,18 @@ describe.each([
   ["a gallery of odd ones", oddGallery],
   ["an empty gallery", emptyGallery],
 ])("%s", (_, gallery) => {
-  let files: readonly SiteFile[];
+  let files: readonly { readonly path: string }[];
   let pages: readonly (readonly [path: string, html: string])[];
   beforeAll(async () => {
-    const site = await listPart(gallery, { base: "/" }, wholeSite);
-    files = site.files;
+    const site = await listSite(gallery, "/");
+    files = [...site.files, ...site.drawn];
     pages = await Promise.all(
       site.files.slice(0, site.pages).map(async (file) => [file.path, String(await file.make())] as const),
     );
   });
 
   test("no two files of the site have one path", () => {
-    expect(() => checkPaths(files.map((file) => file.path))).not.toThrow();
+    expect(() => new SitePaths().add(files.map((file) => file.path))).not.toThrow();
   });
 
   test("the pages are those of the addresses, each a whole document", () => {

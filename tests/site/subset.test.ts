@@ -3,7 +3,7 @@ import { createRequire } from "node:module";
 import path from "node:path";
 import { describe, expect, test } from "vitest";
 import { faces } from "../../src/site/face.ts";
-import { keepPictures } from "../../src/site/kept.ts";
+import { keepFonts } from "../../src/site/kept.ts";
 import { cutDown, subsetFont, wholeFont } from "../../src/site/subset.ts";
 import { readFeatures, readLetters, unpackWoff2 } from "./glyph.ts";
 
@@ -73,6 +73,6 @@ test("a recipe names the font, its letters and nothing that changes from build t
 
 test("where a font cannot be cut down, the whole of it is published", async () => {
   const file = { ...subsetFont(face, "ab"), make: () => Promise.reject(new Error("harfbuzz is at a loss")) };
-  const [published] = keepPictures([file], undefined);
+  const [published] = keepFonts([file], undefined);
   expect(Buffer.from((await published?.make()) ?? "").equals(serif)).toBe(true);
 });

@@ -1,9 +1,12 @@
 import sharp from "sharp";
 import { expect, test } from "vitest";
-import { unpackFonts } from "../../src/site/linkpicture.ts";
+import { listShared } from "../../src/site/drawn.ts";
+import { Easel } from "../../src/site/easel.ts";
+import { layOut } from "../../src/site/images.ts";
+import { type Fonts, unpackFonts } from "../../src/site/linkpicture.ts";
 import { createFormat } from "../../src/site/present/format.ts";
 import { pictureSurvey } from "../../src/site/present/surveypicture.ts";
-import { drawSurveyPicture, listSurveyPicture } from "../../src/site/surveypicture.ts";
+import { laySurveyPicture } from "../../src/site/surveypicture.ts";
 import { makeAll } from "./making.ts";
 import { gallery, studyResult } from "./sample.ts";
 import { survey } from "./surveyed.ts";
@@ -19,14 +22,20 @@ async function readPixels(png: Buffer): Promise<(x: number, y: number) => string
   };
 }
 
+type Laid = Parameters<typeof laySurveyPicture>;
+const drawSurveyPicture = async (words: Laid[0], flags: Laid[1], fonts: Fonts) => {
+  const { ground, laid } = await laySurveyPicture(words, flags, fonts, new Easel());
+  return layOut(ground, laid);
+};
+
 const plain = (fill: string) => ({
   svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><path fill="${fill}" d="M0 0h3v2H0z"/></svg>`,
   proportions: [2, 3] as const,
 });
 
 test("one picture of 1200 by 630 pixels, with the study's own drawing for a flag that has a study", async () => {
-  const made = await makeAll(listSurveyPicture(picture, survey, [studyResult]));
-  expect([...made.keys()]).toEqual(["survey/link.png"]);
+  const made = await makeAll(listShared(picture, survey, [studyResult]));
+  expect([...made.keys()]).toEqual(["assets/icon.png", "survey/link.png"]);
   const png = Buffer.from(made.get("survey/link.png") ?? "");
   const { format, width, height } = await sharp(png).metadata();
   expect({ format, width, height }).toEqual({ format: "png", width: 1200, height: 630 });
@@ -36,8 +45,8 @@ test("one picture of 1200 by 630 pixels, with the study's own drawing for a flag
   expect(at(56 + 1088 - 18 - 168, 44 + 188)).toBe("12235c");
 });
 
-test("nothing where there is no flag", () => {
-  expect(listSurveyPicture(undefined, { entries: [] }, [])).toEqual([]);
+test("only the icon where there is no flag", () => {
+  expect(listShared(undefined, { entries: [] }, []).map(({ path }) => path)).toEqual(["assets/icon.png"]);
 });
 
 test("from right to left the first flag is on the right", async () => {

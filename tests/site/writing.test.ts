@@ -3,14 +3,18 @@ import path from "node:path";
 import { expect, test } from "vitest";
 import { disk } from "../../src/site/disk.ts";
 import { fileOf } from "../../src/site/file.ts";
-import { listFiles, manifestName } from "../../src/site/manifest.ts";
-import { checkPaths, writeFresh } from "../../src/site/writing.ts";
+import { listFiles, manifestName, readManifest } from "../../src/site/manifest.ts";
+import { FreshSite, SitePaths } from "../../src/site/writing.ts";
 import { watchDisk } from "../faults/disk.ts";
 import { makeRoom } from "./room.ts";
 
 test("returns the folders that are needed, outer ones first", () => {
-  expect(checkPaths(["a/b/c.html", "index.html", "a/d.html", "e/f.html"])).toEqual(["a", "a/b", "e"]);
-  expect(checkPaths([])).toEqual([]);
+  expect(new SitePaths().add(["a/b/c.html", "index.html", "a/d.html", "e/f.html"])).toEqual([
+    "a",
+    "a/b",
+    "e",
+  ]);
+  expect(new SitePaths().add([])).toEqual([]);
 });
 
 test.each([
@@ -27,7 +31,7 @@ test.each([
   [["a/"], "no path in a site"],
   [[""], "no path in a site"],
 ])("refuses %j", (paths, message) => {
-  expect(() => checkPaths(paths)).toThrow(message);
+  expect(() => new SitePaths().add(paths)).toThrow(message);
 });
 
 test("every file and every folder is flushed after the last write, inner folders before outer ones", async () => {
@@ -37,7 +41,10 @@ test("every file and every folder is flushed after the last write, inner folders
     (call, at) => void calls.push(`${call} ${path.relative(fresh, at) || "."}`),
     disk,
   );
-  await writeFresh([fileOf("a/b/c", () => "1"), fileOf("d", () => "2")], fresh, watched);
+  const site = new FreshSite(fresh, watched);
+  await site.add([fileOf("a/b/c", () => "1")]);
+  await site.add([fileOf("d", () => "2")]);
+  await site.finish();
   const last = calls.findLastIndex((line) => line.startsWith("write "));
   const flushed = calls.slice(last).filter((line) => line.startsWith("flush "));
   expect(flushed.slice(0, 3).sort()).toEqual([`flush ${manifestName}`, "flush a/b/c", "flush d"].sort());
@@ -53,8 +60,21 @@ test("nothing is made where two paths are one", async () => {
       made += 1;
       return "";
     });
-  await expect(writeFresh([file("a"), file("A")], path.join(room, "fresh"), disk)).rejects.toThrow(
-    "one file",
-  );
+  const site = new FreshSite(path.join(room, "fresh"), disk);
+  await expect(site.add([file("a"), file("A")])).rejects.toThrow("one file");
+  // Nor is anything after a failure.
+  await expect(site.add([file("b")])).rejects.toThrow("one file");
+  await site.remove();
   expect([made, await readdir(room)]).toEqual([0, []]);
+});
+
+test("a folder that is dropped is not in the site, and its name is free again", async () => {
+  const fresh = path.join(await makeRoom(), "fresh");
+  const site = new FreshSite(fresh, disk);
+  await site.add([fileOf("a/b/c", () => "1"), fileOf("ab/d", () => "2")]);
+  await site.drop("a");
+  await site.add([fileOf("A", () => "3")]);
+  await site.finish();
+  expect(await listFiles(fresh)).toEqual([manifestName, "A", "ab/d"]);
+  expect([...((await readManifest(fresh)) ?? [])].sort()).toEqual([manifestName, "A", "ab/d"]);
 });

@@ -220,7 +220,7 @@ describe("compareDrawing", () => {
     });
     expect(redesign).toMatch(/<metadata>[^<]*nofficial study[^<]*<\/metadata>/);
     expect(original).not.toContain("metadata");
-    expect(original).toContain('fill="red"');
+    expect(original).toContain('fill="#ff0000"');
     expect(redesign).toContain('fill="#ffff00"');
   });
 
@@ -240,11 +240,20 @@ describe("compareDrawing", () => {
     expect((await compareDrawing("a.svg", bicolour, change, options)).value).toBeUndefined();
   });
 
-  test("a selection that shares its colour is told, not ignored", async () => {
+  test("one showing of a shape is recoloured, and the other keeps its colour", async () => {
     const bytes = draw(
       '<style>rect{fill:red}</style><defs><rect id="r" width="10" height="20"/></defs><use id="u" href="#r"/><use href="#r" x="10"/>',
     );
-    expect(await rulesOf(bytes, { replace: "red", with: "sun", only: "#u" })).toContain("svg/shared");
+    const { value, problems } = await compareDrawing(
+      "a.svg",
+      bytes,
+      { replace: "red", with: "#ffff00", only: "#u" },
+      options,
+    );
+    expect(problems).toEqual([]);
+    expect(value?.redesign).toContain(
+      '<g id="u"><rect width="10" height="20" fill="#ffff00"/></g><use href="#r" x="10"/>',
+    );
   });
 });
 

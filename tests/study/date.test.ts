@@ -1,7 +1,7 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { findDateFault } from "../../src/study/date.ts";
 
-test.each(["2026-04-02", "2024-02-29", "1000-01-01", "9999-12-31"])("%s is a date", (text) => {
+test.each(["2026-04-02", "2024-02-29", "1000-01-01"])("%s is a date", (text) => {
   expect(findDateFault(text)).toBeUndefined();
 });
 
@@ -40,4 +40,25 @@ test.each([
   ["yesterday", "Type, for example: date: 2026-04-02"],
 ])("%s is turned round where it says enough", (text, hint) => {
   expect(findDateFault(text)?.hint).toBe(hint);
+});
+
+describe("a date that is more than a year ahead", () => {
+  const now = Date.UTC(2030, 5, 15, 12);
+
+  test.each(["2030-06-15", "2031-06-15", "2031-06-16", "2026-01-01"])(
+    "%s is none, in the middle of June 2030",
+    (text) => {
+      expect(findDateFault(text, now)).toBeUndefined();
+    },
+  );
+
+  test.each(["2031-06-17", "2032-01-01", "9999-12-31"])("%s is one", (text) => {
+    expect(findDateFault(text, now)?.reason).toBe(`“date” is “${text}”, which is more than a year ahead.`);
+  });
+
+  test("by the clock of the machine, unless that was never set", () => {
+    expect(findDateFault("9999-12-31")).toBeDefined();
+    expect(findDateFault("2026-11-01", 0)).toBeUndefined();
+    expect(findDateFault("2028-01-01", 0)).toBeDefined();
+  });
 });

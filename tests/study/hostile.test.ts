@@ -62,6 +62,61 @@ const reasons: Readonly<Record<string, string>> = {
   "md/fm-svg-windows.md": "study/unknown-key",
   "md/fm-svg-encoded.md": "study/unknown-key",
   "md/fm-title-long.md": "study/too-long",
+  "md/inv-title-zwsp.md": "study/no-value",
+  "md/inv-title-shy.md": "study/no-value",
+  "md/inv-title-lrm.md": "study/no-value",
+  "md/inv-title-rlm.md": "study/no-value",
+  "md/inv-title-alm.md": "study/no-value",
+  "md/inv-title-zwj.md": "study/no-value",
+  "md/inv-title-wj.md": "study/no-value",
+  "md/inv-title-hangul.md": "study/no-value",
+  "md/inv-title-halfwidth.md": "study/no-value",
+  "md/inv-title-jamo.md": "study/no-value",
+  "md/inv-title-tags.md": "study/no-value",
+  "md/inv-title-variant.md": "study/no-value",
+  "md/inv-title-late-variant.md": "study/no-value",
+  "md/inv-title-reserved.md": "study/no-value",
+  "md/inv-title-mixed.md": "study/no-value",
+  "md/inv-title-braille.md": "study/no-value",
+  "md/inv-title-marks.md": "study/no-value",
+  "md/inv-title-escape.md": "study/no-value",
+  "md/inv-title-nbsp.md": "study/no-value",
+  "md/inv-author-blank.md": "study/no-value",
+  "md/inv-decision-blank.md": "study/no-value",
+  "md/inv-author-zwsp.md": "study/invisible",
+  "md/inv-author-rlm.md": "study/invisible",
+  "md/inv-author-tags.md": "study/invisible",
+  "md/inv-author-zwj.md": "study/invisible",
+  "md/inv-tag-filler.md": "study/invisible",
+  "md/inv-tag-variant.md": "study/invisible",
+  "md/inv-name.md": "study/invisible",
+  "md/inv-part.md": "study/invisible",
+  "md/inv-note.md": "study/invisible",
+  "md/inv-decision.md": "study/invisible",
+  "md/inv-symbolism.md": "study/invisible",
+  "md/inv-credit-title.md": "study/invisible",
+  "md/inv-credit-author.md": "study/invisible",
+  "md/inv-credit-source.md": "study/invisible",
+  "md/inv-credit-licence.md": "study/invisible",
+  "md/inv-formerly.md": "study/invisible",
+  "md/inv-status.md": "study/invisible",
+  "md/inv-date.md": "study/invisible",
+  "md/inv-title-zwnj.md": "study/invisible",
+  "md/inv-title-annotation.md": "study/invisible",
+  "md/inv-title-separator.md": "study/invisible",
+  "md/inv-title-note.md": "study/invisible",
+  "md/inv-title-flag.md": "study/invisible",
+  "md/inv-title-key.md": "study/invisible",
+  "md/inv-title-grapheme.md": "study/invisible",
+  "md/inv-title-persian-end.md": "study/invisible",
+  "md/date-9999.md": "study/wrong-date",
+  "md/date-9999-quoted.md": "study/wrong-date",
+  "md/date-2999.md": "study/wrong-date",
+  "md/date-0000.md": "study/wrong-date",
+  "md/date-plus.md": "study/wrong-date",
+  "md/date-last.md": "study/wrong-date",
+  "md/date-digits.md": "study/wrong-date",
+  "md/date-time.md": "study/wrong-date",
 };
 
 describe("study files of the manifest", () => {
@@ -108,6 +163,16 @@ describe("study files of the manifest", () => {
       expect(value?.body).toBeDefined();
       expect(value?.body).not.toContain("\0");
       expect(value?.title).not.toMatch(/[\u202a-\u202e\u2066-\u2069]/);
+    },
+  );
+
+  test.each(files.filter(({ file }) => /^md\/(?:ok|md-inv)-/.test(file)))(
+    "$file says nothing, or one warning where something is taken out: $attack",
+    ({ file, expected }) => {
+      const { value, problems } = parseText(complete(file));
+      expect(problems.map(({ rule }) => rule)).toEqual(expected === "strip" ? ["study/prose-invisible"] : []);
+      if (expected === "strip") expect(value?.body).toMatch(/^The wheel is dark\.\n?$/);
+      else expect(complete(file)).toContain(value?.title === "x" ? value.body : value?.title);
     },
   );
 

@@ -306,6 +306,26 @@ const fences: readonly StudyMistake[] = [
 ];
 
 const values: readonly StudyMistake[] = [
+  {
+    slug: "value-invisible",
+    what: "a name copied with a character that is not seen",
+    typed: { "[Ines Valcourt]": "[Ines\u200b Valcourt]" },
+  },
+  {
+    slug: "value-blank",
+    what: "a decision of nothing that is seen",
+    typed: named('status: adopted\ndecision: "\u00ad"'),
+  },
+  {
+    slug: "prose-invisible",
+    what: "prose copied with a character that is not seen",
+    typed: { "dark on dark:": "dark\u3164 on dark:" },
+  },
+  {
+    slug: "value-far-date",
+    what: "a date far ahead",
+    typed: { "date: 2026-04-02": "date: 2062-04-02" },
+  },
   { slug: "date-the-other-way-round", what: "day, month and year", typed: { "2026-04-02": "02.04.2026" } },
   { slug: "date-with-slashes", what: "a date with slashes", typed: { "2026-04-02": "4/2/2026" } },
   { slug: "date-without-zeros", what: "a date without its zeros", typed: { "2026-04-02": "2026-4-2" } },
@@ -565,6 +585,11 @@ const prose: readonly StudyMistake[] = [
     typed: { "is not there.\n": "is not there.\n\n![The ferry](ferry.jpg)\n" },
   },
   {
+    slug: "link-in-prose",
+    what: "a link to no page",
+    typed: { "is not there.\n": "is not there: see [the book](ftp://flags.example/ferries).\n" },
+  },
+  {
     slug: "html-in-prose",
     what: "HTML in the prose",
     typed: { "is not there.\n": "is <b>not there</b>.<br>\n" },
@@ -817,5 +842,9 @@ export const galleryMistakes: readonly GalleryMistake[] = [
   {
     what: "a folder to compare with that is not there",
     files: { "gallery.yaml": `${rightGallery}compareWith: colection\n` },
+  },
+  {
+    what: "a gallery's title copied with a character that is not seen",
+    files: { "gallery.yaml": rightGallery.replace("Flags of", "Flags\u2060 of") },
   },
 ];

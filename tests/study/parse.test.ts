@@ -81,13 +81,13 @@ ferry/study.md:2:8  warning  An invisible character that turns the reading direc
     Type the text again by hand; copying brought the character along.
 
 ferry/study.md:7:5  warning  An invisible character that turns the reading direction was taken out (U+2066).  study/direction-control
-    One \ufffdtwo.
-        ^
+    One \\u2066two.
+        ^^^^^^
     Type the text again by hand; copying brought the character along.
 
 ferry/study.md:8:2  warning  The prose holds a control character (U+0000); it is shown as \ufffd.  study/prose-control
-    A\ufffdB\ufffdC
-     ^
+    A\\u0000B\\u0007C
+     ^^^^^^
     Delete it.`);
 });
 

@@ -110,8 +110,8 @@ describe("Pool", { timeout: 60_000 }, () => {
     // The others wait longer than they may take, and are still done: time is counted for each job by itself.
     const [slow, next, last] = await Promise.all([
       measure(pool, "slow.svg"),
-      measure(pool, "next.svg"),
-      measure(pool, "last.svg"),
+      measure(pool, "next.svg", draw(field(white) + disc(150, 100, 40, red))),
+      measure(pool, "last.svg", draw(field(white) + disc(150, 100, 30, red))),
     ]);
     expect(slow.value).toBeUndefined();
     expect(slow.problems).toEqual([

@@ -26,6 +26,23 @@ test("an image is warned of, with its line", () => {
   ]);
 });
 
+test("a link that is none of the web, of mail or of the gallery is warned of, under its address", () => {
+  const good =
+    "[a](https://flags.example/) [b](../b/) [c](#d) <mailto:sec@flags.example> [e](HTTP://f.example)";
+  expect(checkProse(lines(good), shown)).toEqual([]);
+  expect(checkProse(lines("One\nof [two](ftp://flags.example/a) and <tel:5550100>."), shown)).toMatchObject([
+    {
+      rule: "study/prose-link",
+      severity: "warning",
+      place: { line: 21, column: 10, length: 21 },
+      reason: expect.stringContaining("“ftp://flags.example/a”"),
+    },
+  ]);
+  expect(checkProse(lines("[a](//flags.example/)"), shown)).toMatchObject([
+    { rule: "study/prose-link", hint: "Type the whole address: https://flags.example/" },
+  ]);
+});
+
 test("a figure of an edge that is not there is warned of, with the edges that are", () => {
   expect(checkProse(lines('One.\n\n::figure{edge="white / pink"}\n\nTwo.'), shown)).toEqual([
     {

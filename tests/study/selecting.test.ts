@@ -43,11 +43,17 @@ describe("a selector that matches nothing", () => {
   });
 });
 
+test("a selector of another kind than is supported", () => {
+  expect(say("circle:first-of-type")?.[1]).toBe(
+    "“circle:first-of-type” uses :first-of-type, which is not supported.",
+  );
+});
+
 test("a selector that cannot be read", () => {
   expect(say("circle[")).toEqual([
     "study/wrong-selector",
     "“circle[” is not a CSS selector.",
-    'Type a selector such as "#wheel" or "g.star path".',
+    'Type a selector such as "#wheel", "g.star path", "use:nth-child(2)" or "path:not(.ground)".',
   ]);
 });
 

@@ -80,6 +80,9 @@ describe("findSubjects", () => {
     const { subjects, own, notes } = await subjectsOf(stripes(...colours));
     expect(subjects).toHaveLength(24);
     expect(own).toHaveLength(24);
-    expect(notes).toEqual(["60 colours: only the 24 largest were tried, with each other's colours."]);
+    expect(notes).toEqual([
+      "No flat colour, so not tried: other colours.",
+      "48 colours: only the 24 largest were tried, with each other's colours.",
+    ]);
   });
 });

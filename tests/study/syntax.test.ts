@@ -154,8 +154,8 @@ ferry/study.md:6:1  error  The line is indented with a tab; YAML allows only spa
     ["title: Har\u0007bour"],
     `\
 ferry/study.md:2:11  error  An invisible control character (U+0007) stands in the line.  study/yaml-control
-    title: Har\ufffdbour
-              ^
+    title: Har\\u0007bour
+              ^^^^^^
     Type the line again by hand; copying brought the character along.`,
   ],
   [

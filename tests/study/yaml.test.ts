@@ -96,3 +96,27 @@ test("whatever comes in, values or problems come out, each problem with a place"
     { numRuns: 500 },
   );
 });
+
+// The library reads these with a function inside a function for each level.
+test.each(["<<: ", "- ", "? ", "[", "{ a: ", "a: "])(
+  "levels of %j up to the limit of gallery.yaml",
+  (level) => {
+    const yaml = `title: a\nchange: ${level.repeat(Math.floor(65_000 / level.length))}`;
+    const { value, problems } = parseYaml({ file: "study.md", text: yaml, lines: yaml.split("\n") }, yaml);
+    expect(value).toBeUndefined();
+    for (const { rule } of problems) expect(rule).toMatch(/^study\/yaml-(?:syntax|feature)$/);
+    expect(problems.length).toBeGreaterThan(0);
+  },
+);
+
+test("what is nested too deep for the library is said at the longest line", () => {
+  const yaml = `title: a\nchange: { replace: ${"a: ".repeat(20_000)}, with: b }`;
+  const { problems } = parseYaml({ file: "study.md", text: yaml, lines: yaml.split("\n") }, yaml);
+  expect(problems).toMatchObject([
+    {
+      place: { line: 2 },
+      reason: "Lists and maps are nested too deeply.",
+      hint: "No key needs more than three levels.",
+    },
+  ]);
+});

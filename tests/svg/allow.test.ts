@@ -1,13 +1,16 @@
 import { expect, test } from "vitest";
 import * as allow from "../../src/svg/allow.ts";
+import { silentProperty } from "../../src/svg/declaration.ts";
+import { properties } from "../../src/svg/property.ts";
 
 test("nothing is both allowed and refused, or allowed and dropped in silence", () => {
   for (const name of allow.elements) {
     expect(allow.refusedElements.has(name), name).toBe(false);
     expect(allow.silentElements.has(name), name).toBe(false);
   }
-  for (const name of allow.properties) expect(allow.silentProperty.test(name), name).toBe(false);
-  for (const name of allow.attributes) expect(allow.silentAttribute.test(name), name).toBe(false);
+  for (const name of properties.keys()) expect(silentProperty.test(name), name).toBe(false);
+  for (const name of [...allow.numericAttributes, ...allow.refusedAttributes])
+    expect(allow.silentAttribute.test(name), name).toBe(false);
 });
 
 test("what runs code, fetches or embeds is not allowed", () => {
@@ -25,26 +28,6 @@ test("what runs code, fetches or embeds is not allowed", () => {
   ]) {
     expect(allow.elements.has(name), name).toBe(false);
   }
-});
-
-// SVG 2, appendix of properties, and CSS Color, Masking and Compositing: which inherit.
-test("which properties inherit", () => {
-  for (const name of [
-    "fill",
-    "stroke",
-    "color",
-    "visibility",
-    "fill-rule",
-    "clip-rule",
-    "marker-end",
-    "stroke-width",
-  ]) {
-    expect(allow.inherited.has(name), name).toBe(true);
-  }
-  for (const name of ["opacity", "display", "clip-path", "mask", "stop-color", "overflow", "vector-effect"]) {
-    expect(allow.inherited.has(name), name).toBe(false);
-  }
-  for (const name of allow.inherited) expect(allow.properties.has(name), name).toBe(true);
 });
 
 test("silent namespaces are those of drawing programs, and not HTML", () => {

@@ -46,24 +46,18 @@ export const paintsOfX = (text: string): readonly string[] =>
     .filter((use) => use.startsWith("x "))
     .map((use) => use.slice(2));
 
-/** The drawing after one change, as text; or the rules of what is wrong. */
-export function change(text: string, replace: Hex, next: Hex, only?: string): string | readonly string[] {
+/** The drawing after one change, as text. */
+export function changed(text: string, replace: Hex, next: Hex, only?: string): string {
   const resolved = resolve(text);
   const instances = only === undefined ? undefined : selectInstances(resolved, only);
   if (typeof instances === "string") throw new Error(instances);
-  const { value, problems } = recolour(resolved, {
-    replace,
-    with: next,
-    ...(instances === undefined ? {} : { only: instances }),
-  });
-  return value === undefined ? problems.map(({ rule }) => rule) : writeDrawing(value);
-}
-
-/** Like `change`, where it must work. */
-export function changed(text: string, replace: Hex, next: Hex, only?: string): string {
-  const result = change(text, replace, next, only);
-  if (typeof result !== "string") throw new Error(result.join(" "));
-  return result;
+  return writeDrawing(
+    recolour(resolved, {
+      replace,
+      with: next,
+      ...(instances === undefined ? {} : { only: instances }),
+    }),
+  );
 }
 
 /** The drawing as this project reads and writes it. */

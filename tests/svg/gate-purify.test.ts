@@ -50,7 +50,7 @@ describe("DOMPurify removes nothing from a drawing that passed the gate", () => 
   test("hostile drawings", () => {
     const folder = fileURLToPath(new URL("../hostile/svg/", import.meta.url));
     const passed = readdirSync(folder).filter((name) => expectClean(name, readFileSync(folder + name)));
-    expect(passed.length).toBeGreaterThanOrEqual(36);
+    expect(passed.length).toBeGreaterThanOrEqual(35);
   });
 
   test("all drawings of two open collections", { timeout: 120_000 }, () => {

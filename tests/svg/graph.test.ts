@@ -1,12 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { resolveCascade } from "../../src/svg/cascade.ts";
 import { Graph } from "../../src/svg/graph.ts";
 import { idsOf } from "../../src/svg/reference.ts";
 import { draw, read } from "./drawing.ts";
 
 function measure(body: string) {
   const { root } = read(draw(body));
-  return new Graph(idsOf(root), resolveCascade(root), 10).measure(root);
+  return new Graph(root, idsOf(root), 10).measure(root);
 }
 
 describe("Graph", () => {

@@ -28,8 +28,8 @@ describe("use", () => {
       `<defs><rect id="x" ${box} fill="#00ff00"/></defs><use href="#x" fill="red"/>`,
     ],
     [
-      "a rule reaches the shape where it stands in the file",
-      `<style>#d rect{fill:#00ff00}</style><defs id="d"><rect id="x" ${box}/></defs><use href="#x" fill="red"/>`,
+      "a rule reaches the shape wherever it is shown",
+      `<style>.d{fill:#00ff00}</style><defs><rect id="x" class="d" ${box}/></defs><use href="#x" fill="red"/>`,
     ],
     [
       "currentColor is that of the use",

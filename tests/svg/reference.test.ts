@@ -38,7 +38,7 @@ describe("checkReferences", () => {
   test("what points at nothing goes with a warning; a paint becomes its fallback, or none", () => {
     expect(
       written(draw('<use href="#a"/><rect fill="url(#b) red" stroke="url(#c)" mask="url(#d)"/>')),
-    ).toContain('<use/><rect fill="red" stroke="none"/>');
+    ).toContain('<use/><rect fill="#ff0000" stroke="none"/>');
     expect(
       rulesOf(draw('<use href="#a"/><rect fill="url(#b) red" stroke="url(#c)" mask="url(#d)"/>')),
     ).toEqual(Array(4).fill("(svg/dangling)"));

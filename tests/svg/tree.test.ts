@@ -4,7 +4,7 @@ import { draw, elementOf, read } from "./drawing.ts";
 
 const drawing = read(
   draw(
-    '<g id="g"><rect id="r"/></g><style id="s">a{}</style><use id="u" href="#r" xmlns:l="http://www.w3.org/1999/xlink" l:href="#g"/>',
+    '<g id="g"><rect id="r"/></g><title id="s">a{}</title><use id="u" href="#r" xmlns:l="http://www.w3.org/1999/xlink" l:href="#g"/>',
   ),
 );
 
@@ -13,7 +13,7 @@ test("walkElements visits all, in the order of the file", () => {
     "svg",
     "g",
     "rect",
-    "style",
+    "title",
     "use",
   ]);
 });

@@ -5,7 +5,7 @@ describe("findViewBox", () => {
   test.each([
     ['viewBox="0 0 30 20"', { x: 0, y: 0, width: 30, height: 20 }],
     ['viewBox=" -1.5, 2 ,3e1 20 "', { x: -1.5, y: 2, width: 30, height: 20 }],
-    ['viewBox="0 0 30 20" width="9" height="9"', { x: 0, y: 0, width: 30, height: 20 }],
+    ['viewBox="0 0 30 20" width="9" height="6"', { x: 0, y: 0, width: 30, height: 20 }],
     ['width="30" height="20px"', { x: 0, y: 0, width: 30, height: 20 }],
   ])("%s", (attributes, viewBox) => {
     expect(read(draw("<rect/>", attributes)).viewBox).toEqual(viewBox);
@@ -15,6 +15,7 @@ describe("findViewBox", () => {
     "",
     'width="100%" height="100%"',
     'width="30"',
+    'width="30mm" height="20mm"',
     'viewBox=""',
     'viewBox="0 0 30"',
     'viewBox="0 0 30 20 10"',

@@ -9,7 +9,7 @@ import { draw, pixelsOf, read, render, renderOther, rulesOf, written } from "./d
 import { drawings, steady } from "./generate.ts";
 
 const awkward = draw(
-  '<title>a &lt; b &amp; "c"</title><style>g &gt; rect{fill:red}</style><g data-note="1 &lt; 2 &quot;x&quot;&#10;y&#9;z"><rect width="9" height="9"/></g>',
+  '<title>a &lt; b &amp; "c"</title><desc>g &gt; rect</desc><g data-note="1 &lt; 2 &quot;x&quot;&#10;y&#9;z"><rect width="9" height="9"/></g>',
 );
 
 /** The tree as svgson takes it: names, attributes, children and nothing of ours. */

@@ -3,7 +3,7 @@ import { compareText } from "../../problem/problem.ts";
 import type { StudyResult } from "../../study/result.ts";
 import type { Linker } from "../address.ts";
 import type { Format } from "./format.ts";
-import { type Plate, presentPlate } from "./plate.ts";
+import { type Plate, presentPair } from "./plate.ts";
 import { slugOf } from "./slug.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import { describeChange, describeVerdict, slugVerdict } from "./verdict.ts";
@@ -11,6 +11,7 @@ import { describeChange, describeVerdict, slugVerdict } from "./verdict.ts";
 export interface Card {
   readonly address: string;
   readonly title: string;
+  readonly flag: string | undefined;
   readonly authors: string | undefined;
   readonly date: { readonly iso: string; readonly text: string } | undefined;
   readonly status: StatusView;
@@ -52,6 +53,7 @@ export function presentCard(result: StudyResult, link: Linker, format: Format): 
   return {
     address: link(path),
     title: study.title,
+    flag: study.flag,
     authors: study.authors.length === 0 ? undefined : format.list(study.authors),
     date: study.date === undefined ? undefined : { iso: study.date, text: format.date(study.date) },
     status: presentStatus(study.status),
@@ -59,19 +61,22 @@ export function presentCard(result: StudyResult, link: Linker, format: Format): 
     change: describeChange(result),
     verdict: describeVerdict(comparison, format).word,
     clarity: { before: format.percent(before), after: format.percent(after) },
-    plates: [
-      presentPlate("Original", link(`${path}original.svg`), comparison.before, format),
-      presentPlate("Redesign", link(`${path}redesign.svg`), comparison.after, format),
-    ],
-    search: {
-      slug: study.slug,
-      status: study.status,
-      verdict: slugVerdict(comparison.verdict),
-      authors: study.authors.map(slugOf).join(" "),
-      tags: study.tags.map(slugOf).join(" "),
-      date: study.date ?? "",
-      after: after === null ? "" : after.toFixed(4),
-      gain: before === null || after === null ? "" : (after - before).toFixed(4),
-    },
+    plates: presentPair(result, link, format),
+    search: presentSearch(result),
+  };
+}
+
+/** What a study is found and sorted by. */
+export function presentSearch({ study, comparison }: StudyResult): CardSearch {
+  const [before, after] = comparison.clarity;
+  return {
+    slug: study.slug,
+    status: study.status,
+    verdict: slugVerdict(comparison.verdict),
+    authors: study.authors.map(slugOf).join(" "),
+    tags: study.tags.map(slugOf).join(" "),
+    date: study.date ?? "",
+    after: after === null ? "" : after.toFixed(4),
+    gain: before === null || after === null ? "" : (after - before).toFixed(4),
   };
 }

@@ -9,6 +9,14 @@ export interface Crop {
   readonly height: number;
 }
 
+/** A part of a published drawing, shown by itself: the drawing in thousandths of its height, and the part as a view box. */
+export interface DetailView {
+  readonly src: string;
+  readonly viewBox: string;
+  readonly width: number;
+  readonly height: number;
+}
+
 /** The part is this high, and half as wide again, where the flag has room. */
 const cropHeight = 0.45;
 /** How much a line of other paints counts against one of these two. */
@@ -52,6 +60,17 @@ export function findCrop(
     if (best === undefined || worth > best.worth + 1e-9) best = { crop, worth };
   }
   return best?.crop;
+}
+
+/** The part `crop` of the drawing at `src`, of these proportions (height, width). */
+export function presentDetail(crop: Crop, src: string, [high, wide]: readonly [number, number]): DetailView {
+  const { x, y, width, height } = crop;
+  return {
+    src,
+    viewBox: [x, y, width, height].map((heights) => Math.round(heights * 1000)).join(" "),
+    width: Math.round((1000 * wide) / high),
+    height: 1000,
+  };
 }
 
 /** A line as short pieces, so that a long straight one has places to stand on. */

@@ -6,7 +6,6 @@ import type { ComparedEdge, Comparison, Outcome } from "../../measure/comparison
 import { isWhole } from "../../measure/format.ts";
 import type { Measure } from "../../measure/measure.ts";
 import { findMeasured } from "./account.ts";
-import type { PlaceEdge } from "./edgekey.ts";
 import type { Format } from "./format.ts";
 import { findPaint } from "./paint.ts";
 
@@ -44,7 +43,7 @@ export interface EdgeRow {
 export function presentEdges(
   comparison: Comparison,
   format: Format,
-  address?: PlaceEdge,
+  address?: (edge: ComparedEdge) => string | undefined,
 ): readonly EdgeRow[] {
   const focusOf = (edge: ComparedEdge) => findMeasured(comparison.after.edges, edge)?.focusLength ?? 0;
   return [...comparison.edges]
@@ -57,7 +56,7 @@ export function presentEdge(
   edge: ComparedEdge,
   comparison: Comparison,
   format: Format,
-  address?: PlaceEdge,
+  address?: (edge: ComparedEdge) => string | undefined,
 ): EdgeRow {
   const [before, after] = edge.contrast;
   const names = formatNames(edge.names[0]);

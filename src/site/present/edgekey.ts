@@ -3,7 +3,10 @@ import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import { findPaint } from "./paint.ts";
 import { formatStudyPath } from "./status.ts";
 
-/** Returns the site path of an edge of one study. */
+/** Most edges of a study with pages of their own (our own judgement: real flags have up to some thirty). */
+export const mostEdgePages = 48;
+
+/** Returns the site path of an edge of one study; of one without a page, that of the table on the study's page. */
 export type PlaceEdge = (edge: Pick<ComparedEdge, "a" | "b">) => string;
 
 /** The files of an edge's folder: the place where its two paints meet, before and after. */
@@ -36,8 +39,17 @@ export function placeEdges(slug: string, comparison: Comparison): PlaceEdge {
     const at = comparison.edges.findIndex((edge) => edge.a === a && edge.b === b);
     const key = keys[at];
     if (key === undefined) throw new RangeError(`${slug} has no edge ${a} ${b}`);
-    return `${formatStudyPath(slug)}edges/${key}/`;
+    return at < mostEdgePages ? `${formatStudyPath(slug)}edges/${key}/` : `${formatStudyPath(slug)}#edges`;
   };
+}
+
+/** The edges of a study that have pages, the longest, each with the path of its page. */
+export function listPlacedEdges(
+  slug: string,
+  comparison: Comparison,
+): readonly { readonly edge: ComparedEdge; readonly path: string }[] {
+  const place = placeEdges(slug, comparison);
+  return comparison.edges.slice(0, mostEdgePages).map((edge) => ({ edge, path: place(edge) }));
 }
 
 function keyPaint({ before, after }: Comparison, id: string): string {

@@ -6,12 +6,13 @@ import type { Gallery } from "../../study/study.ts";
 import { formatCanonical, type Linker, linkFrom } from "../address.ts";
 import { findMeasured, listMoves } from "./account.ts";
 import { type AnswerView, presentAnswer } from "./answer.ts";
-import { findCrop } from "./crop.ts";
+import { type Crop, type DetailView, findCrop, presentDetail } from "./crop.ts";
 import { type EdgeRow, formatNames, presentEdge, type Reading } from "./edge.ts";
-import { cropFiles, type PlaceEdge, placeEdges } from "./edgekey.ts";
+import { cropFiles, listPlacedEdges, type PlaceEdge, placeEdges } from "./edgekey.ts";
 import { presentVisions, type VisionRow } from "./edgevision.ts";
 import { describeViewing } from "./focus.ts";
 import type { Format } from "./format.ts";
+import { type LocatorView, presentLocator } from "./lines.ts";
 import { describePicture, type LinkPicture, pictureEdge } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { findPaint } from "./paint.ts";
@@ -20,8 +21,8 @@ import type { Plate } from "./plate.ts";
 import { recordEdge } from "./record.ts";
 import { presentRefer, type ReferView } from "./refer.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
-import { presentStrip, type StripView } from "./strip.ts";
 import type { SummaryRow } from "./study.ts";
+import { formatTitle } from "./title.ts";
 import { describeEdge } from "./words.ts";
 
 export interface EdgePage {
@@ -37,11 +38,11 @@ export interface EdgePage {
   readonly status: StatusView;
   readonly outcome: { readonly word: string; readonly sentence: string };
   readonly row: EdgeRow;
-  readonly crops: readonly [Plate, Plate] | undefined;
+  /** Where on the flag it is, and that part of both flags; undefined where none of its lines is traced. */
+  readonly place: { readonly locator: LocatorView; readonly crops: readonly [Plate, Plate] } | undefined;
   readonly numbers: readonly SummaryRow[];
-  readonly visions: readonly VisionRow[];
+  readonly visions: readonly (VisionRow & { readonly details: Details })[];
   readonly measuredHow: string;
-  readonly strip: StripView;
   readonly elsewhere: readonly Elsewhere[];
   readonly siblings: readonly Sibling[];
   /** Whether either grade is near the line. */
@@ -57,13 +58,18 @@ export interface Elsewhere {
   readonly study: string;
   readonly address: string;
   readonly row: EdgeRow;
+  readonly details: Details;
 }
+
+/** The place where the two paints meet, in the original and in the redesign. */
+export type Details = readonly [DetailView, DetailView] | undefined;
 
 export interface Sibling {
   readonly names: string;
   readonly outcome: string;
   readonly address: string;
   readonly isHere: boolean;
+  readonly details: Details;
 }
 
 const none = "–";
@@ -71,19 +77,30 @@ const none = "–";
 /** Other studies that an edge page names. Our own judgement: more are a list, and no comparison. */
 const mostElsewhere = 24;
 
-/** The pages of all edges of `own`, study by study, longest edge first; `results` are all studies of the gallery. */
+/** The pages of all edges of `results`, study by study, longest edge first. */
 export function presentEdgePages(
   results: readonly StudyResult[],
   gallery: Gallery,
   format: Format,
-  own: readonly StudyResult[] = results,
 ): readonly EdgePage[] {
   const namesakes = indexNames(results);
-  return own.flatMap((result) => {
+  const cropOf = rememberCrops();
+  return results.flatMap((result) => {
     const place = placeEdges(result.study.slug, result.comparison);
-    return result.comparison.edges.map((edge, index) =>
-      presentEdgePage({ result, edge, index, place, namesakes }, gallery, format),
+    return listPlacedEdges(result.study.slug, result.comparison).map(({ edge }, index) =>
+      presentEdgePage({ result, edge, index, place, namesakes, cropOf }, gallery, format),
     );
+  });
+}
+
+/** The link pictures of the pages of one study's edges. */
+export function pictureEdges(result: StudyResult, gallery: Gallery, format: Format): readonly LinkPicture[] {
+  const { study, comparison } = result;
+  return listPlacedEdges(study.slug, comparison).map(({ edge, path }) => {
+    const row = presentEdge(edge, comparison, format);
+    const folder = path.slice(1, -1);
+    const [title, outcome] = [capitalise(row.names), capitalise(edge.outcome)];
+    return pictureEdge({ folder, title, studyTitle: study.title, outcome, row }, gallery, format);
   });
 }
 
@@ -93,6 +110,18 @@ interface Subject {
   readonly index: number;
   readonly place: PlaceEdge;
   readonly namesakes: Namesakes;
+  readonly cropOf: CropOf;
+}
+
+type CropOf = (result: StudyResult, edge: ComparedEdge) => Crop | undefined;
+
+/** An edge is shown on the pages of all its neighbours, and its place is searched for once. */
+function rememberCrops(): CropOf {
+  const known = new Map<ComparedEdge, Crop | undefined>();
+  return ({ edgeLines, comparison }, edge) => {
+    if (!known.has(edge)) known.set(edge, findCrop(edgeLines, edge, comparison.before.proportions));
+    return known.get(edge);
+  };
 }
 
 /** Studies with an edge of these two names, by the names, in the order of the front page. */
@@ -107,7 +136,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
   const row = presentEdge(edge, comparison, format);
   const move = listMoves(comparison)[index];
   const sentence = move === undefined ? "" : describeEdge(move, format);
-  const title = capitalise(row.names);
+  const title = titleEdge(edge, row, comparison);
   const folder = path.slice(1, -1);
   const outcome = capitalise(edge.outcome);
   const numbers = presentNumbers(edge, row, result, format);
@@ -116,7 +145,11 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     path,
     kind: "one edge of an unofficial flag redesign study",
   });
-  const picture = pictureEdge({ folder, title, studyTitle: study.title, outcome, row }, gallery, format);
+  const picture = pictureEdge(
+    { folder, title, studyTitle: formatTitle(study), outcome, row },
+    gallery,
+    format,
+  );
   return {
     folder,
     slug: study.slug,
@@ -124,15 +157,17 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     picture,
     title,
     renamed: row.renamed,
-    study: { title: study.title, address: link(studyPath), table: link(`${studyPath}#edges`) },
+    study: { title: formatTitle(study), address: link(studyPath), table: link(`${studyPath}#edges`) },
     status: presentStatus(study.status),
     outcome: { word: outcome, sentence },
     row,
-    crops: presentCrops(subject, row, link, path),
+    place: presentPlace(subject, row, link, path),
     numbers,
-    visions: presentVisions(edge, row, comparison, format),
+    visions: presentVisions(edge, row, comparison, format).map((vision) => ({
+      ...vision,
+      details: presentDetails(subject, edge, link, `seen-${vision.vision}-`),
+    })),
     measuredHow: describeViewing(comparison, format),
-    strip: presentStrip(comparison, link, studyPath, format),
     elsewhere: findElsewhere(subject, link, format),
     siblings: listSiblings(subject, link),
     hasNearLine: row.before?.near !== undefined || row.after.near !== undefined,
@@ -163,7 +198,7 @@ function frameEdge(
   const studyUrl = formatCanonical(gallery.address, formatStudyPath(study.slug));
   const head = {
     path: place(edge),
-    title: `${title}, in ${study.title}`,
+    title: `${title}, in ${formatTitle(study)}`,
     description,
     picture: { path: `/${picture.file}`, alt: describePicture(picture) },
     isArticle: true,
@@ -172,22 +207,33 @@ function frameEdge(
   return presentFrame({ ...head, section: "studies" }, gallery, format);
 }
 
-function listSiblings({ result, edge, place }: Subject, link: Linker): readonly Sibling[] {
-  return result.comparison.edges.map((other) => ({
+function listSiblings(subject: Subject, link: Linker): readonly Sibling[] {
+  const { result, edge } = subject;
+  return listPlacedEdges(result.study.slug, result.comparison).map(({ edge: other, path }) => ({
     names: formatNames(other.names[0]),
     outcome: other.outcome,
-    address: link(place(other)),
+    address: link(path),
     isHere: other === edge,
+    details: presentDetails(subject, other, link),
   }));
 }
 
-function presentCrops(
-  { result, edge }: Subject,
+/** `The leaf on dark green` where the author names the part that is changed, else `Dark red / white`. */
+function titleEdge({ a, b }: ComparedEdge, { names }: EdgeRow, { before, after }: Comparison): string {
+  const paints = [a, b].map((id) => findPaint(before, id) ?? findPaint(after, id));
+  const part = paints.find((paint) => paint?.part?.called !== undefined);
+  const ground = paints.find((paint) => paint !== part);
+  return capitalise(part && ground ? `${part.name} on ${ground.name}` : names);
+}
+
+function presentPlace(
+  { result, edge, cropOf }: Subject,
   row: EdgeRow,
   link: Linker,
   path: string,
-): readonly [Plate, Plate] | undefined {
-  if (findCrop(result.edgeLines, edge, result.comparison.before.proportions) === undefined) return undefined;
+): EdgePage["place"] {
+  const crop = cropOf(result, edge);
+  if (crop === undefined) return undefined;
   const plate = (label: string, file: string, names: string): Plate => ({
     label,
     src: link(`${path}${file}`),
@@ -196,10 +242,30 @@ function presentCrops(
     height: 600,
     fit: "wide",
   });
-  return [
-    plate("Original", cropFiles.original, row.names),
-    plate("Redesign", cropFiles.redesign, row.renamed ?? row.names),
-  ];
+  const ground = link(`${formatStudyPath(result.study.slug)}original.svg`);
+  return {
+    locator: presentLocator(result, edge, crop, ground),
+    crops: [
+      plate("Original", cropFiles.original, row.names),
+      plate("Redesign", cropFiles.redesign, row.renamed ?? row.names),
+    ],
+  };
+}
+
+/** `kind`: how the names of the study's drawings begin that are cut, as `seen-grey-`. */
+function presentDetails(
+  { result, cropOf }: Pick<Subject, "result" | "cropOf">,
+  edge: ComparedEdge,
+  link: Linker,
+  kind = "",
+): Details {
+  const { study, comparison } = result;
+  const { proportions } = comparison.before;
+  const crop = cropOf(result, edge);
+  if (crop === undefined) return undefined;
+  const detail = (name: string) =>
+    presentDetail(crop, link(`${formatStudyPath(study.slug)}${kind}${name}.svg`), proportions);
+  return [detail("original"), detail("redesign")];
 }
 
 function presentNumbers(
@@ -230,7 +296,7 @@ function presentNumbers(
     pair("Told apart by hue alone", ({ hueOnly }) => (hueOnly ? "yes" : "no")),
     pair("Rule of tincture", ({ tincture }) => tincture ?? "no objection"),
     pair("Length, flag heights", ({ length }) => format.number(length, 2)),
-    pair("Length at the focus", ({ focusLength }) => format.number(focusLength, 2)),
+    pair("At what has to be seen, flag heights", ({ focusLength }) => format.number(focusLength, 2)),
   ];
 }
 
@@ -256,12 +322,17 @@ function indexNames(results: readonly StudyResult[]): Namesakes {
 }
 
 /** Edges of the other studies whose original has the same two names, in the order of the front page; the first few. */
-function findElsewhere({ result, edge, namesakes }: Subject, link: Linker, format: Format): Elsewhere[] {
+function findElsewhere(
+  { result, edge, namesakes, cropOf }: Subject,
+  link: Linker,
+  format: Format,
+): Elsewhere[] {
   const asked = nameKey(edge, result.comparison);
   return [...(namesakes.get(asked) ?? [])]
     .filter((other) => other !== result)
     .slice(0, mostElsewhere)
-    .flatMap(({ study, comparison }) => {
+    .flatMap((other) => {
+      const { study, comparison } = other;
       const place = placeEdges(study.slug, comparison);
       return comparison.edges
         .filter((one) => nameKey(one, comparison) === asked)
@@ -269,6 +340,7 @@ function findElsewhere({ result, edge, namesakes }: Subject, link: Linker, forma
           study: study.title,
           address: link(place(one)),
           row: presentEdge(one, comparison, format),
+          details: presentDetails({ result: other, cropOf }, one, link),
         }));
     });
 }

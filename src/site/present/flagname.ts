@@ -5,6 +5,7 @@ import type { NearFlag } from "../../study/near.ts";
 import type { GalleryResult, StudyResult } from "../../study/result.ts";
 import { capitalise } from "./phrase.ts";
 import { formatStudyPath } from "./status.ts";
+import { formatTitle } from "./title.ts";
 
 /** A flag that a page can show. Both paths are site paths; `page` tells of it. */
 export interface ShownFlag {
@@ -18,11 +19,12 @@ export interface ShownFlag {
 export const surveyPath = "/survey/";
 export const flagDrawings = `${surveyPath}flags/`;
 
-/** Returns what the flag is called: as the first study's credit says, else by its folder or file. */
+/** Returns what the flag is called: by its first study, else as the credit there says, else by its folder or file. */
 export function nameEntry(entry: SurveyEntry, studies: readonly StudyResult[]): string {
   const [slug] = entry.slugs;
   const study = studies.find((result) => result.study.slug === slug)?.study;
-  if (study?.credit?.title !== undefined) return study.credit.title;
+  const name = study?.flag ?? study?.credit?.title;
+  if (name !== undefined) return name;
   const file = entry.flag.file.split("/").at(-1) ?? "";
   const stem = entry.flag.file.startsWith("studies/") ? (slug ?? file) : file.replace(/\.svg$/i, "");
   return capitalise(stem.replaceAll("-", " "));
@@ -49,7 +51,7 @@ export function findShown(
     const result = all.studies.find(({ study }) => study.slug === near.slug);
     if (result === undefined) return undefined;
     const page = formatStudyPath(result.study.slug);
-    const name = `the redesign of “${result.study.title}”`;
+    const name = `the redesign of “${formatTitle(result.study)}”`;
     return { name, drawing: `${page}redesign.svg`, page, measure: result.comparison.after };
   }
   const entry = all.survey?.entries.find(({ flag }) => flag.file === near.file);

@@ -1,4 +1,4 @@
-// Floor 6. The front page: the gain chart, every study, and the ways to find one.
+// Floor 6. The front page: the newest study, those before it as cards, and all of them with the ways to find one.
 import type { Verdict } from "../../measure/comparison.ts";
 import type { GalleryResult, StudyResult } from "../../study/result.ts";
 import type { Status } from "../../study/study.ts";
@@ -9,18 +9,19 @@ import type { Format } from "./format.ts";
 import { type GainView, presentGain } from "./gain.ts";
 import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
-import { mostOnPage } from "./paging.ts";
 import { recordGallery } from "./record.ts";
 import { countStudies } from "./shelf.ts";
 import { linkShelves, presentShelfGroups, type ShelfGroup, type ShelfLink } from "./shelfindex.ts";
 import { presentStatus } from "./status.ts";
-import { slugVerdict, verdictWords } from "./verdict.ts";
+import { describeVerdict, slugVerdict, type VerdictView, verdictWords } from "./verdict.ts";
 
 export interface FrontPage {
   readonly frame: Frame;
   readonly title: string;
   readonly description: string;
   readonly count: string;
+  /** The newest study, with the whole verdict. */
+  readonly lead: { readonly card: Card; readonly verdict: VerdictView } | undefined;
   readonly cards: readonly Card[];
   readonly gain: GainView | undefined;
   readonly finder: Finder | undefined;
@@ -41,6 +42,9 @@ export interface Finder {
   readonly found: string;
 }
 
+/** Cards under the newest study; the list below them has all. */
+const mostCards = 12;
+
 const statuses: readonly Status[] = ["draft", "open", "adopted", "declined", "withdrawn"];
 const verdicts: readonly Verdict[] = ["clearer", "clearer, at a price", "mixed", "less clear", "no gain"];
 
@@ -50,6 +54,11 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
   const studies = orderStudies(result.studies);
   const link = linkFrom("/");
   const count = countStudies(studies.length, format);
+  const [newest, ...older] = studies;
+  const gain = presentGain(studies, link, format);
+  // The rows of the chart are the list that it narrows.
+  const rows = new Set([...(gain?.rows ?? []), ...(gain?.rest ?? [])].map(({ slug }) => slug));
+  const listed = studies.filter(({ study }) => rows.has(study.slug));
   return {
     frame: presentFrame(
       {
@@ -66,12 +75,13 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
     title: gallery.title,
     description: gallery.description,
     count,
-    cards: studies.slice(0, mostOnPage).map((study) => presentCard(study, link, format)),
-    gain: presentGain(studies, link, format),
-    finder:
-      studies.length < 2
-        ? undefined
-        : presentFinder(studies.slice(0, mostOnPage), studies.length, link, format),
+    lead: newest && {
+      card: presentCard(newest, link, format),
+      verdict: describeVerdict(newest.comparison, format),
+    },
+    cards: older.slice(0, mostCards).map((study) => presentCard(study, link, format)),
+    gain,
+    finder: listed.length < 2 ? undefined : presentFinder(listed, studies.length, link, format),
     shelves: presentShelfGroups(studies, link, format),
   };
 }
@@ -104,8 +114,8 @@ function presentFinder(studies: readonly StudyResult[], all: number, link: Linke
     words: link(wordsFile),
     choices: choices.filter(({ options }) => options.length > 1),
     orders: [
-      { value: "", text: "Newest first" },
-      { value: "gain", text: "Most gained first" },
+      { value: "", text: "Most gained first" },
+      { value: "new", text: "Newest first" },
       { value: "lost", text: "Most lost first" },
       { value: "unclear", text: "Least clear redesign first" },
       { value: "title", text: "By title" },

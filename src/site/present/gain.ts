@@ -1,10 +1,13 @@
 // Floor 6. The gain chart: one line a study, from its clarity before to after.
 import type { StudyResult } from "../../study/result.ts";
 import type { Linker } from "../address.ts";
+import { type CardSearch, presentSearch } from "./card.ts";
 import type { Format } from "./format.ts";
 import { listPath, mostOnPage } from "./paging.ts";
+import { type Plate, presentPair } from "./plate.ts";
 import { countStudies } from "./shelf.ts";
 import { formatStudyPath } from "./status.ts";
+import { verdictWords } from "./verdict.ts";
 
 export interface GainView {
   readonly title: string;
@@ -23,6 +26,12 @@ export interface GainView {
 export interface GainRow {
   readonly slug: string;
   readonly title: string;
+  /** The flag's name and the authors, as far as the study says. */
+  readonly beside: string;
+  /** Original and redesign. */
+  readonly plates: readonly [Plate, Plate];
+  readonly verdict: string;
+  readonly search: CardSearch;
   /** Undefined for the study whose page the chart stands on. */
   readonly address: string | undefined;
   readonly before: string;
@@ -87,20 +96,27 @@ function presentRows(
   own: string | undefined,
 ): readonly GainRow[] {
   return results
-    .flatMap(({ study, comparison }) => {
-      const [before, after] = comparison.clarity;
-      return before === null || after === null ? [] : [{ study, before, after }];
+    .flatMap((result) => {
+      const [before, after] = result.comparison.clarity;
+      return before === null || after === null ? [] : [{ result, before, after }];
     })
     .sort(
       (first, second) =>
         second.after - second.before - (first.after - first.before) || first.before - second.before,
     )
-    .map(({ study: { slug, title }, before, after }) => {
+    .map(({ result, before, after }) => {
+      const { slug, title, flag, authors } = result.study;
       const formatted = [format.percent(before), format.percent(after)] as const;
       const x: readonly [number, number] = [placeClarity(before), placeClarity(after)];
       return {
         slug,
         title,
+        beside: [...(flag === undefined ? [] : [flag]), format.list(authors)]
+          .filter((text) => text !== "")
+          .join(" · "),
+        plates: presentPair(result, link, format),
+        verdict: verdictWords[result.comparison.verdict],
+        search: presentSearch(result),
         address: slug === own ? undefined : link(formatStudyPath(slug)),
         before: formatted[0],
         after: formatted[1],

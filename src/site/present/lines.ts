@@ -3,6 +3,7 @@ import { type Grade, gradeOf } from "../../colour/contrast.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import type { EdgeLine, StudyResult } from "../../study/result.ts";
 import type { Linker } from "../address.ts";
+import type { Crop } from "./crop.ts";
 import { formatNames } from "./edge.ts";
 import type { Format } from "./format.ts";
 import { capitalise } from "./phrase.ts";
@@ -17,6 +18,13 @@ export interface EdgeMapView {
   /** What the band along lines of the focus says; undefined without a focus. */
   readonly focus: string | undefined;
   readonly panels: readonly [EdgeMapPanel, EdgeMapPanel];
+}
+
+/** Where on the flag an edge is: its lines, and the frame of the part that is shown large. */
+export interface LocatorView extends Pick<EdgeMapView, "width" | "height" | "fit"> {
+  readonly ground: string;
+  readonly path: string;
+  readonly frame: Crop;
 }
 
 export interface LineShape {
@@ -47,7 +55,6 @@ const squarest = 1.3;
 /** The edge map of a study; the drawings under it are those of the grey preview, `ground` says where they are. */
 export function presentEdgeMap(result: StudyResult, link: Linker, path: string, format: Format): EdgeMapView {
   const { comparison } = result;
-  const [height, width] = comparison.before.proportions;
   const shapes = drawEdges(result.edgeLines, comparison);
   const panel = (heading: string, name: string, side: 0 | 1): EdgeMapPanel => ({
     heading,
@@ -63,12 +70,35 @@ export function presentEdgeMap(result: StudyResult, link: Linker, path: string, 
   });
   return {
     title: "Edge map",
-    width: Math.round((heightUnits * width) / height),
-    height: heightUnits,
-    fit: width / height >= squarest ? "wide" : "tall",
+    ...sizeOf(comparison.before.proportions),
     shapes,
     focus: sayMarked(comparison, format),
     panels: [panel("Original", "original", 0), panel("Redesign", "redesign", 1)],
+  };
+}
+
+/** The locator of one edge, `frame` in flag heights; `ground` is the drawing under it. */
+export function presentLocator(
+  { edgeLines, comparison }: StudyResult,
+  edge: Pick<EdgeLine, "a" | "b">,
+  frame: Crop,
+  ground: string,
+): LocatorView {
+  const own = thin(edgeLines).filter((line) => idOf(line) === idOf(edge));
+  const scale = (heights: number) => Math.round(heights * heightUnits);
+  return {
+    ...sizeOf(comparison.before.proportions),
+    ground,
+    path: own.map(({ points }) => drawPath(points)).join(""),
+    frame: { x: scale(frame.x), y: scale(frame.y), width: scale(frame.width), height: scale(frame.height) },
+  };
+}
+
+function sizeOf([height, width]: readonly [number, number]): Pick<EdgeMapView, "width" | "height" | "fit"> {
+  return {
+    width: Math.round((heightUnits * width) / height),
+    height: heightUnits,
+    fit: width / height >= squarest ? "wide" : "tall",
   };
 }
 

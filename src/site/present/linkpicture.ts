@@ -5,6 +5,7 @@ import type { Gallery } from "../../study/study.ts";
 import type { EdgeRow } from "./edge.ts";
 import type { Format } from "./format.ts";
 import { formatStudyPath } from "./status.ts";
+import { formatTitle } from "./title.ts";
 import { describeVerdict } from "./verdict.ts";
 
 export interface LinkPicture {
@@ -43,7 +44,7 @@ export function pictureStudy(
   return {
     file: `${formatStudyPath(study.slug).slice(1)}${linkFile}`,
     direction: format.direction,
-    title: study.title,
+    title: formatTitle(study),
     subtitle: study.authors.length === 0 ? undefined : format.list(study.authors),
     captions,
     swatches: undefined,

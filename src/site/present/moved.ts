@@ -7,6 +7,7 @@ import type { EdgePage } from "./edgepage.ts";
 import type { Format } from "./format.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { formatStudyPath } from "./status.ts";
+import { formatTitle } from "./title.ts";
 
 export interface MovedPage {
   /** Folder of the page at the old address: `studies/old-light`. */
@@ -27,17 +28,16 @@ interface Landing {
 
 /**
  * Returns a page for every old address of the published studies, and of each of their edges: what points at a comparison
- * goes on pointing at it. `own` are the studies to lead to, of all `results`, and `edges` their edge pages.
+ * goes on pointing at it. `edges` are the edge pages of the gallery.
  */
 export function presentMoved(
   results: readonly StudyResult[],
   edges: readonly Pick<EdgePage, "slug" | "folder" | "title" | "study">[],
   gallery: Gallery,
   format: Format,
-  own: readonly StudyResult[] = results,
 ): readonly MovedPage[] {
   const landings: readonly Landing[] = [
-    ...own.map(({ study: { slug, title } }) => ({
+    ...results.map(({ study: { slug, title } }) => ({
       slug,
       title,
       folder: formatStudyPath(slug).slice(1, -1),
@@ -45,7 +45,7 @@ export function presentMoved(
     ...edges.map(({ slug, folder, title, study }) => ({
       slug,
       folder,
-      title: `${title}, in ${study.title}`,
+      title: `${title}, in ${formatTitle(study)}`,
     })),
   ];
   return listFormer(results.map(({ study }) => study)).flatMap(({ from, to }) =>

@@ -12,7 +12,7 @@ const mostNames = { equals: 3, unranked: 6, price: 3 };
 /** Sets a sentence of the measuring code as pages set their numbers and apostrophes. */
 export function inWords(sentence: string, format: Format): string {
   return sentence
-    .replace(/\d+(?:\.(\d+))? %/g, (percent, decimals = "") =>
+    .replace(/(?<!\d)\d+(?:\.(\d+))? %/g, (percent, decimals = "") =>
       format.percent(Number.parseFloat(percent), decimals.length),
     )
     .replace(/(\p{L})'/gu, "$1’");

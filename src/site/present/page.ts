@@ -24,6 +24,7 @@ export interface Frame {
     readonly cautions: string;
     readonly rules: string;
     readonly styles: string;
+    readonly methodStyles: string;
     readonly script: string;
     readonly findScript: string;
     readonly listScript: string;
@@ -83,6 +84,7 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
       cautions: link("/method/#cautions"),
       rules: link("/rules/"),
       styles: link("/assets/site.css"),
+      methodStyles: link("/assets/method.css"),
       script: link("/assets/local.js"),
       findScript: link("/assets/find.js"),
       listScript: link("/assets/list.js"),

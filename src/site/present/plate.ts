@@ -1,7 +1,10 @@
 // Floor 6. A flag on its mat: address, size, words for those who do not see it, and how it fits.
 import type { Measure } from "../../measure/measure.ts";
+import type { StudyResult } from "../../study/result.ts";
+import type { Linker } from "../address.ts";
 import type { Format } from "./format.ts";
 import { describePaints } from "./paint.ts";
+import { formatStudyPath } from "./status.ts";
 
 export interface Plate {
   readonly label: string;
@@ -35,4 +38,17 @@ export function presentPlate(label: string, src: string, measure: Measure, forma
     height: Math.round((plateWidth * height) / width),
     fit: width / height >= squarest ? "wide" : "tall",
   };
+}
+
+/** Both plates of a study, for the page that `link` writes addresses for. */
+export function presentPair(
+  { study, comparison }: Pick<StudyResult, "study" | "comparison">,
+  link: Linker,
+  format: Format,
+): readonly [Plate, Plate] {
+  const src = (file: string) => link(`${formatStudyPath(study.slug)}${file}.svg`);
+  return [
+    presentPlate("Original", src("original"), comparison.before, format),
+    presentPlate("Redesign", src("redesign"), comparison.after, format),
+  ];
 }

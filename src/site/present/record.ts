@@ -1,6 +1,7 @@
 // Floor 6. The gallery, a study and an edge as schema.org has them, for search: what it is, whose it is, which licence.
 import type { Credit, Gallery, Study } from "../../study/study.ts";
 import { formatCanonical } from "../address.ts";
+import { formatTitle } from "./title.ts";
 
 /** One description as JSON data. Source: schema.org, CreativeWork and its properties. */
 export type SchemaRecord = Readonly<Record<string, unknown>>;
@@ -40,6 +41,7 @@ export function recordStudy(study: Study, gallery: Gallery, description: string)
   return {
     "@type": "CreativeWork",
     name: study.title,
+    ...(study.flag === undefined ? {} : { about: { "@type": "Thing", name: study.flag } }),
     description,
     genre: "Unofficial flag redesign study",
     creativeWorkStatus: study.status,
@@ -63,7 +65,7 @@ export function recordEdge(
 ): SchemaRecord {
   return {
     "@type": "CreativeWork",
-    name: `${title}, in ${study.title}`,
+    name: `${title}, in ${formatTitle(study)}`,
     description,
     inLanguage: gallery.language,
     ...recordAuthors(study),

@@ -6,6 +6,7 @@ import { isolate } from "./direction.ts";
 import type { Format } from "./format.ts";
 import { stampOf } from "./stamp.ts";
 import { formatStudyPath } from "./status.ts";
+import { formatTitle } from "./title.ts";
 
 export interface ReferView {
   readonly stamp: string;
@@ -36,7 +37,8 @@ export function presentRefer(
   const stamp = stampOf(result, gallery);
   const canonical = formatCanonical(gallery.address, path);
   const stamped = `${canonical ?? path}?stamp=${stamp}`;
-  const title = part === undefined ? study.title : `${part.title}, in ${study.title}`;
+  const whole = formatTitle(study);
+  const title = part === undefined ? whole : `${part.title}, in ${whole}`;
   const kind = part === undefined ? "unofficial flag redesign study" : part.kind;
   const authors = study.authors.length === 0 ? "" : `${isolate(format.list(study.authors))}: `;
   const date = study.date === undefined ? "" : `, ${isolate(format.date(study.date))}`;

@@ -1,4 +1,5 @@
 // Floor 6. All studies of one author or with one tag: which there are, and where each has its page.
+import { compareText } from "../../problem/problem.ts";
 import type { StudyResult } from "../../study/result.ts";
 import type { Format } from "./format.ts";
 import { slugOf } from "./slug.ts";
@@ -22,23 +23,38 @@ export function countStudies(count: number, format: Format): string {
   return `${format.number(count, 0)} ${count === 1 ? "study" : "studies"}`;
 }
 
-/** All shelves of a kind, in the order of the alphabet. Names that differ in case alone are one; the first is shown. */
+/**
+ * All shelves of a kind, in the order of the alphabet. Of the spellings of one name that is shown which most studies have,
+ * then that of the oldest: no later study renames a shelf.
+ */
 export function listShelves(
   results: readonly StudyResult[],
   kind: ShelfKind,
   format: Format,
 ): readonly Shelf[] {
-  const shelves = new Map<string, { name: string; results: StudyResult[] }>();
+  const shelves = new Map<string, { names: Map<string, StudyResult[]>; results: StudyResult[] }>();
   for (const result of results) {
     for (const name of result.study[kind]) {
       const slug = slugOf(name);
-      const shelf = shelves.get(slug) ?? { name, results: [] };
+      const shelf = shelves.get(slug) ?? { names: new Map<string, StudyResult[]>(), results: [] };
+      shelf.names.set(name, [...(shelf.names.get(name) ?? []), result]);
       if (!shelf.results.includes(result)) shelf.results.push(result);
       shelves.set(slug, shelf);
     }
   }
   const order = new Intl.Collator(format.language);
   return [...shelves]
-    .map(([slug, shelf]) => ({ slug, ...shelf }))
+    .map(([slug, { names, results: own }]) => ({ slug, name: chooseSpelling(names), results: own }))
     .sort((first, second) => order.compare(first.name, second.name) || (first.slug < second.slug ? -1 : 1));
+}
+
+function chooseSpelling(names: ReadonlyMap<string, readonly StudyResult[]>): string {
+  const weighed = Array.from(names, ([name, uses]) => {
+    const [oldest = ""] = uses.map(({ study }) => `${study.date ?? "~"} ${study.slug}`).sort(compareText);
+    return { name, count: uses.length, oldest };
+  });
+  const [first] = weighed.sort(
+    (a, b) => b.count - a.count || compareText(a.oldest, b.oldest) || compareText(a.name, b.name),
+  );
+  return first?.name ?? "";
 }

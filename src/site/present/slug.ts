@@ -3,10 +3,11 @@ import { createHash } from "node:crypto";
 
 /**
  * Returns a slug for the name of an author or a tag. One of plain letters, digits, spaces and hyphens becomes itself
- * in lower case, hyphens for spaces; any other gets four digits of its own behind it. No address depends on which other
- * names there are, and names that differ in case alone are one.
+ * in lower case, hyphens for spaces; any other, and one that ends as such digits do, gets sixteen digits of its own
+ * behind it. No address depends on which other names there are, none can be made to meet another's, and names that differ in
+ * case, or in a hyphen for a space, are one.
  *
- * Example: `Ines Valcourt` is `ines-valcourt`, `Zoë` is `zoe-` and four digits.
+ * Example: `Ines Valcourt` is `ines-valcourt`, `Zoë` is `zoe-` and sixteen digits.
  */
 export function slugOf(name: string): string {
   const clean = name.normalize("NFC").trim();
@@ -15,9 +16,10 @@ export function slugOf(name: string): string {
     .replace(/\p{M}/gu, "")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-+|-+$/g, "")
+    .replace(/^-|-$/g, "")
     .slice(0, 60);
-  if (/^[a-z0-9]+(?:[ -][a-z0-9]+)*$/i.test(clean) && clean.length <= 60) return plain;
-  const digits = createHash("sha256").update(clean.toLowerCase()).digest("hex").slice(0, 4);
+  const isPlain = clean.length <= 60 && /^[a-z0-9]+(?:[ -][a-z0-9]+)*$/i.test(clean);
+  if (isPlain && !/-[0-9a-f]{16}$/.test(plain)) return plain;
+  const digits = createHash("sha256").update(clean.toLowerCase()).digest("hex").slice(0, 16);
   return plain === "" ? `name-${digits}` : `${plain}-${digits}`;
 }

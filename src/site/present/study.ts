@@ -9,7 +9,7 @@ import { type Byline, presentByline } from "./byline.ts";
 import { orderStudies } from "./card.ts";
 import { type ColourRow, presentColours } from "./colours.ts";
 import { type EdgeRow, presentEdges } from "./edge.ts";
-import { placeEdges } from "./edgekey.ts";
+import { listPlacedEdges, placeEdges } from "./edgekey.ts";
 import { type FactsView, presentFacts } from "./facts.ts";
 import { createFigures, type ProseFigure } from "./figure.ts";
 import { type FimbriationView, presentFimbriations } from "./fimbriation.ts";
@@ -25,7 +25,7 @@ import { type OptionsView, presentOptions } from "./options.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { findChanged, type Swatch } from "./paint.ts";
 import { capitalise } from "./phrase.ts";
-import { type DrawnPlate, type Plate, presentPlate } from "./plate.ts";
+import { type DrawnPlate, type Plate, presentPair } from "./plate.ts";
 import { recordStudy } from "./record.ts";
 import { presentRefer, type ReferView } from "./refer.ts";
 import { presentScale, type ScaleView } from "./scale.ts";
@@ -33,6 +33,7 @@ import { presentSeen, type SeenView } from "./seen.ts";
 import { presentSizes, type SizeRow } from "./size.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import { presentStrip, type StripView } from "./strip.ts";
+import { formatTitle } from "./title.ts";
 import { describeChange, describeVerdict, type VerdictView } from "./verdict.ts";
 import { describeInWords } from "./words.ts";
 
@@ -41,6 +42,7 @@ export interface StudyPage extends Byline {
   readonly frame: Frame;
   readonly picture: LinkPicture;
   readonly title: string;
+  readonly flag: string | undefined;
   readonly status: StatusView;
   readonly change: { readonly sentence: string; readonly swatches: readonly [Swatch, Swatch] };
   readonly verdict: VerdictView;
@@ -55,6 +57,8 @@ export interface StudyPage extends Byline {
   readonly lasting: LastingView | undefined;
   readonly measuredHow: string;
   readonly edges: readonly EdgeRow[];
+  /** Which edges have pages of their own, where not all have. */
+  readonly edgePages: string | undefined;
   readonly scale: ScaleView;
   readonly edgeMap: EdgeMapView;
   readonly strip: StripView;
@@ -88,12 +92,14 @@ export function presentStudy(
   const link = linkFrom(path);
   const placeEdge = placeEdges(study.slug, comparison);
   const linkEdge = (edge: { readonly a: string; readonly b: string }) => link(placeEdge(edge));
+  const paged = new Set(listPlacedEdges(study.slug, comparison).map(({ edge }) => edge));
   const shown = presentFigures(result, gallery, link, format);
   const options = presentOptions(result, link, format);
   const gain = () => presentGain(orderStudies(all.studies), link, format, study.slug);
   return {
     slug: study.slug,
     title: study.title,
+    flag: study.flag,
     status: presentStatus(study.status),
     ...presentByline(study, link, format),
     ...presentCase(result, gallery, format),
@@ -102,7 +108,8 @@ export function presentStudy(
     fimbriations: presentFimbriations(comparison, format),
     focus: presentFocus(comparison, study.focus, format, result.focusToName),
     measuredHow: describeViewing(comparison, format),
-    edges: presentEdges(comparison, format, linkEdge),
+    edges: presentEdges(comparison, format, (edge) => (paged.has(edge) ? linkEdge(edge) : undefined)),
+    edgePages: describePaged(paged.size, comparison.edges.length, format),
     facts: presentFacts(comparison, format),
     links: linkMethod(link),
     colours: presentColours(result, format),
@@ -128,7 +135,7 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
   const summary = presentSummary(comparison, format);
   const share = { path: `${path}${linkFile}`, alt: describePicture(picture) };
   const record = recordStudy(study, gallery, description);
-  const head = { path, title: study.title, description, picture: share, isArticle: true, record };
+  const head = { path, title: formatTitle(study), description, picture: share, isArticle: true, record };
   const numbers = summary.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
   return {
     frame: presentFrame({ ...head, section: "studies" }, gallery, format),
@@ -137,13 +144,18 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
     verdict,
     refer,
     answer: presentAnswer(gallery.answer, {
-      title: study.title,
+      title: formatTitle(study),
       edge: undefined,
       stamped: refer.stamped,
       numbers: [`${sentence} ${verdict.word}.`, ...numbers],
     }),
     summary,
   };
+}
+
+function describePaged(paged: number, all: number, format: Format): string | undefined {
+  if (paged === all) return undefined;
+  return `The ${format.number(paged, 0)} longest of these ${format.number(all, 0)} edges have pages of their own.`;
 }
 
 function linkMethod(link: Linker): StudyPage["links"] {
@@ -163,10 +175,7 @@ function presentFigures(result: StudyResult, gallery: Gallery, link: Linker, for
   const { comparison } = result;
   const path = formatStudyPath(result.study.slug);
   const src = (file: string) => link(`${path}${file}.svg`);
-  const plates: readonly [Plate, Plate] = [
-    presentPlate("Original", src("original"), comparison.before, format),
-    presentPlate("Redesign", src("redesign"), comparison.after, format),
-  ];
+  const plates = presentPair(result, link, format);
   return {
     plates,
     sizes: presentSizes(comparison.before.proportions, link, path),

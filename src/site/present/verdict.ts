@@ -11,6 +11,8 @@ import { capitalise } from "./phrase.ts";
 export interface VerdictView {
   readonly word: string;
   readonly sentence: string;
+  /** The sentence without the movement of clarity, for places that show it as a number; empty where nothing is left. */
+  readonly cost: string;
 }
 
 /** Verdicts as headings. */
@@ -41,18 +43,30 @@ export function describeChange(result: StudyResult): string {
 export function describeVerdict(comparison: Comparison, format: Format): VerdictView {
   const word = verdictWords[comparison.verdict];
   if (comparison.clarity[0] === null && comparison.clarity[1] === null)
-    return { word, sentence: "One colour: no edges to measure." };
+    return { word, sentence: "One colour: no edges to measure.", cost: "One colour: no edges to measure." };
   const move = sayClarity(comparison, format);
-  const marks = `${move}${sayStrength(comparison)}`;
+  const [joint, cost] = sayCost(comparison, format);
+  return { word, sentence: `${move}${joint}${cost}.`, cost: cost === "" ? "" : `${capitalise(cost)}.` };
+}
+
+/** What goes with the movement of clarity, behind the words that join it to that. */
+function sayCost(comparison: Comparison, format: Format): readonly [joint: string, cost: string] {
+  const strength = sayStrength(comparison);
   const price = sayPrice(comparison, format);
-  const said: Readonly<Record<Verdict, () => string>> = {
-    clearer: () => `${marks}; ${sayNothingLost(comparison, format)}.`,
-    "clearer, at a price": () => `${marks}, at a price: ${price}.`,
-    mixed: () => `${move}: ${countGains(comparison, format)}, but ${price}.`,
-    "less clear": () => (price === "" ? `${marks}.` : `${marks}: ${price}.`),
-    "no gain": () => `${move}${sayNoGain(comparison, price, format)}.`,
-  };
-  return { word, sentence: said[comparison.verdict]() };
+  const join = (joint: string, cost: string): readonly [string, string] =>
+    strength === "" ? [joint, cost] : [", and ", `${strength}${joint}${cost}`];
+  switch (comparison.verdict) {
+    case "clearer":
+      return join("; ", sayNothingLost(comparison, format));
+    case "clearer, at a price":
+      return join(", ", `at a price: ${price}`);
+    case "mixed":
+      return [": ", `${countGains(comparison, format)}, but ${price}`];
+    case "less clear":
+      return price === "" ? join("", "") : join(": ", price);
+    case "no gain":
+      return sayNoGain(comparison, price, format);
+  }
 }
 
 /** `Clarity rises from 74 % to 100 %`. */
@@ -69,7 +83,7 @@ function sayStrength({ clarity, strength, edges }: Comparison): string {
   const isBeyond = ({ contrast: [before, after] }: ComparedEdge): boolean =>
     before !== null && (after - before) * move > 0 && Math.max(before, after) > clearFrom;
   if (!edges.some(isBeyond)) return "";
-  return move > 0 ? ", and edges grow stronger beyond clear" : ", and edges grow weaker beyond clear";
+  return move > 0 ? "edges grow stronger beyond clear" : "edges grow weaker beyond clear";
 }
 
 /** What got worse and decides, longest first: `white / red falls from contrast 84 to 27`. */
@@ -99,18 +113,23 @@ function sayNothingLost({ edges, price }: Comparison, format: Format): string {
     : "no edge becomes harder to see";
 }
 
-function sayNoGain(comparison: Comparison, price: string, format: Format): string {
+function sayNoGain(
+  comparison: Comparison,
+  price: string,
+  format: Format,
+): readonly [joint: string, cost: string] {
   const { clarity, edges } = comparison;
   const isLevel = format.percent(clarity[0]) === format.percent(clarity[1]);
   const hasGain = listDeciding(edges).some(isGain);
   if (price !== "" || hasGain) {
     const moved = price === "" ? countGains(comparison, format) : price;
-    return isLevel ? `: ${moved}, too little to move it` : `, but ${moved}`;
+    return isLevel ? [": ", `${moved}, too little to move it`] : [", but ", moved];
   }
-  if (!isLevel) return `, but no edge gets clearer or less clear by ${format.number(contrastStep, 0)} points`;
+  if (!isLevel)
+    return [", but ", `no edge gets clearer or less clear by ${format.number(contrastStep, 0)} points`];
   return edges.every(({ outcome }) => outcome === "same")
-    ? ": no edge becomes easier or harder to see"
-    : `: nothing changes to the eye but edges under ${format.share(decidingShare)} of all edge length`;
+    ? [": ", "no edge becomes easier or harder to see"]
+    : [": ", `nothing changes to the eye but edges under ${format.share(decidingShare)} of all edge length`];
 }
 
 function countGains({ edges }: Comparison, format: Format): string {

@@ -19,17 +19,16 @@ export function dressPage(html: string, mark: string): string {
 export function undressPage(html: string): string {
   return html
     .replace(`content="${servedPolicy}"`, `content="${pagePolicy}"`)
-    .replace(/<link rel="stylesheet" href="\/_serve\/[^>]*><script src="\/_serve\/[^>]*><\/script>/, "");
+    .replace(/<link rel="stylesheet" href="\/_serve\/[^<>]*><script src="\/_serve\/[^<>]*><\/script>/, "");
 }
 
 /** The policy of a served page, as its meta element carries it. */
 export const servedPolicy = `${pagePolicy}${renewing}`;
 
-/** A page in place of one whose template failed. `reason` is text. */
-export function formatFailure(reason: string, mark: string): string {
-  const text = reason.replace(/&/g, "&amp;").replace(/</g, "&lt;");
+/** A page in place of one whose template failed. Why is for the terminal: it names places in the program. */
+export function formatFailure(mark: string): string {
   return dressPage(
-    `<!DOCTYPE html>\n<html lang="en"><head><meta http-equiv="Content-Security-Policy" content="${pagePolicy}"/><meta charset="utf-8"/><title>Not rendered</title></head><body><h1>This page could not be rendered</h1><pre>${text}</pre></body></html>\n`,
+    `<!DOCTYPE html>\n<html lang="en"><head><meta http-equiv="Content-Security-Policy" content="${pagePolicy}"/><meta charset="utf-8"/><title>Not rendered</title></head><body><h1>This page could not be rendered</h1><p>The terminal says why.</p></body></html>\n`,
     mark,
   );
 }

@@ -1,7 +1,8 @@
 // Floor 6. The child processes of a server: one to begin with, which starts while the rest of the program is loaded.
 import { availableParallelism } from "node:os";
-import { Pool } from "../../study/pool.ts";
+import type { Pool } from "../../study/pool.ts";
 import type { Store } from "../../study/store.ts";
+import { openPool } from "../draw.ts";
 
 /** Studies that one child has measured by the time that another has started, on two cores that are busy loading. */
 const worthwhile = 12;
@@ -10,7 +11,7 @@ const worthwhile = 12;
 export function openLine(store: Store | undefined): Pool {
   // One more than there are cores: it waits for the study that somebody looks at.
   const size = Math.min(4, availableParallelism() + 1);
-  const pool = new Pool({ size, reserved: 1, patience: worthwhile }, store);
+  const pool = openPool({ size, reserved: 1, patience: worthwhile }, store);
   pool.warm(1);
   return pool;
 }

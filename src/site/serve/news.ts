@@ -3,6 +3,7 @@
 import type { ServerResponse } from "node:http";
 import { hasError, type Problem } from "../../problem/problem.ts";
 import { formatProblems } from "../../problem/report.ts";
+import { countSeverity } from "../../problem/tally.ts";
 
 /** A page that is open somewhere. `path` as in the published folder; `mark` is of what it shows. */
 interface Listener {
@@ -20,7 +21,6 @@ export class News {
     listener.response.writeHead(200, {
       "Content-Type": "text/event-stream",
       "Cache-Control": "no-store",
-      "X-Content-Type-Options": "nosniff",
     });
     // Half a second is soon enough for a server that was started again.
     listener.response.write("retry: 500\n\n");
@@ -60,13 +60,12 @@ function send({ response }: Listener, event: string, data: unknown): void {
 }
 
 function describe(problems: readonly Problem[]) {
-  const errors = problems.filter(({ severity }) => severity === "error");
-  const warnings = problems.length - errors.length;
+  const [errors, warnings] = [countSeverity(problems, "error"), countSeverity(problems, "warning")];
   const parts = [
-    ...(errors.length === 0 ? [] : [errors.length === 1 ? "1 error" : `${errors.length} errors`]),
+    ...(errors === 0 ? [] : [errors === 1 ? "1 error" : `${errors} errors`]),
     ...(warnings === 0 ? [] : [warnings === 1 ? "1 warning" : `${warnings} warnings`]),
   ];
-  const under = errors.length === 0 ? "" : ": what has an error is shown as it was before";
+  const under = errors === 0 ? "" : ": what has an error is shown as it was before";
   return {
     title: `${parts.join(", ")}${under}`,
     text: formatProblems(problems),

@@ -7,6 +7,7 @@ import { drawingPolicy } from "../policy.ts";
 import { dressPage, formatFailure, ownFolder, servedPolicy } from "./dress.ts";
 import { mediaTypeOf } from "./media.ts";
 import type { News } from "./news.ts";
+import { findRefusal, guardHeaders } from "./origin.ts";
 import type { ServedSite } from "./site.ts";
 import type { Version } from "./version.ts";
 
@@ -18,80 +19,119 @@ interface Reply {
   readonly policy?: string;
 }
 
-/** The names under which a machine speaks to itself. Source: RFC 6761, section 6.3; RFC 4291, section 2.5.3. */
-const ownNames = ["localhost", "127.0.0.1", "[::1]"];
+/** What hears of a fault of ours, whose trace is for the terminal alone. */
+type TellFault = (error: unknown) => void;
+
+const plain = "text/plain; charset=utf-8";
 
 /**
- * Makes the server of `site`; it listens when it is told to. Asked under a name that is neither this machine's own nor one
- * of `names`, it refuses: a page of somebody else's that a name of theirs leads here must not read a draft.
+ * Makes the server of `site`; it listens when it is told to. No request ends it: whatever fails while one is answered is
+ * told to `tellFault`, and is a 500 without a trace to whoever asked. `names` are the hosts that it may be asked under,
+ * beside this machine's own.
  */
-export function createSiteServer(site: ServedSite, news: News, names: readonly string[]): Server {
-  const allowed = new Set([...ownNames, ...names]);
-  return createServer((request, response) => {
-    const host = (request.headers.host ?? "").replace(/:\d+$/, "").toLowerCase();
-    if (!allowed.has(host)) return refuse(response, 403, `Nothing is served under the name ${host}.`);
-    if (request.method !== "GET" && request.method !== "HEAD")
-      return refuse(response, 405, "This server is read only.");
-    const url = URL.canParse(`http://a${request.url}`) ? new URL(`http://a${request.url}`) : undefined;
-    if (url === undefined) return refuse(response, 400, "This is no address.");
-    if (url.pathname === `${ownFolder}news`) return void listen(url, response, site, news);
-    respond(url, request, response, site).catch((error: unknown) =>
-      refuse(response, 500, error instanceof Error ? (error.stack ?? error.message) : String(error)),
-    );
+export function createSiteServer(
+  site: ServedSite,
+  news: News,
+  names: readonly string[],
+  tellFault: TellFault = () => undefined,
+): Server {
+  const answer = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
+    // Whoever asked may be gone: an error of the connection is nothing to do about.
+    response.on("error", () => undefined);
+    for (const [name, value] of Object.entries(guardHeaders)) response.setHeader(name, value);
+    try {
+      await respond(request, response, { site, news, names, tellFault });
+    } catch (error) {
+      tellFault(error);
+      refuse(response, 500, "This could not be answered. The terminal says why.");
+    }
+  };
+  // One without a Host is refused by us, with our headers.
+  const server = createServer(
+    { requireHostHeader: false },
+    (request, response) => void answer(request, response),
+  );
+  server.on("checkExpectation", (_, response: ServerResponse) => {
+    response.writeHead(417, guardHeaders).end();
+  });
+  return server.on("clientError", (_, socket) => {
+    if (socket.writable) socket.end(malformed);
+    else socket.destroy();
   });
 }
 
-/** Returns the path of the file that an address names: `studies/a-wheel/index.html`. Throws URIError. */
-function pathOf(pathname: string): string {
-  const plain = decodeURIComponent(pathname).replace(/^\/+/, "");
-  return plain === "" || plain.endsWith("/") ? `${plain}index.html` : plain;
-}
+/** The answer to what is no HTTP. */
+const malformed = `${[
+  "HTTP/1.1 400 Bad Request",
+  "Connection: close",
+  "Content-Length: 0",
+  ...Object.entries(guardHeaders).map(([name, value]) => `${name}: ${value}`),
+].join("\r\n")}\r\n\r\n`;
 
-async function listen(url: URL, response: ServerResponse, site: ServedSite, news: News): Promise<void> {
-  const file = pathOf(url.searchParams.get("path") ?? "/");
-  const listener = { path: file, mark: url.searchParams.get("mark") ?? "", response };
-  const version = await site.askFor(file);
-  if (!response.destroyed) news.add(listener, (asked) => version.markPage(asked));
-}
-
-async function respond(
-  url: URL,
-  request: IncomingMessage,
-  response: ServerResponse,
-  site: ServedSite,
-): Promise<void> {
-  let file: string;
+/** Returns the path of the file that an address names, `studies/a-wheel/index.html`, or undefined where it names none. */
+function pathOf(pathname: string): string | undefined {
   try {
-    file = pathOf(url.pathname);
+    const path = decodeURIComponent(pathname).replace(/^\/+/, "");
+    return path === "" || path.endsWith("/") ? `${path}index.html` : path;
   } catch {
-    return refuse(response, 400, "This is no address.");
+    return undefined;
   }
+}
+
+interface Served {
+  readonly site: ServedSite;
+  readonly news: News;
+  readonly names: readonly string[];
+  readonly tellFault: TellFault;
+}
+
+async function respond(request: IncomingMessage, response: ServerResponse, served: Served): Promise<void> {
+  const refusal = findRefusal(request, served.names);
+  if (refusal !== undefined) return refuse(response, 403, refusal);
+  const { method } = request;
+  if (method !== "GET" && method !== "HEAD") return refuse(response, 405, "This server is read only.");
+  const url = URL.canParse(`http://a${request.url}`) ? new URL(`http://a${request.url}`) : undefined;
+  const isNews = method === "GET" && url?.pathname === `${ownFolder}news`;
+  const file = pathOf((isNews ? url.searchParams.get("path") : url?.pathname) ?? "/");
+  if (url === undefined || file === undefined) return refuse(response, 400, "This is no address.");
+  if (isNews) return listen(file, url.searchParams.get("mark") ?? "", response, served);
   if (url.pathname.startsWith(ownFolder)) return send(request, response, await replyOwn(file));
-  const version = await site.askFor(file);
+  const version = await served.site.askFor(file);
   if (!version.hasPage(file) && version.hasPage(`${file}/index.html`)) {
     response.writeHead(301, { Location: `/${encodeURI(file)}/${url.search}` }).end();
     return;
   }
-  send(request, response, await replyWith(version, file));
+  send(request, response, await replyWith(version, file, served.tellFault));
 }
 
-async function replyWith(version: Version, file: string): Promise<Reply> {
+async function listen(path: string, mark: string, response: ServerResponse, served: Served): Promise<void> {
+  const version = await served.site.askFor(path);
+  if (!response.destroyed) served.news.add({ path, mark, response }, (asked) => version.markPage(asked));
+}
+
+async function replyWith(version: Version, file: string, tellFault: TellFault): Promise<Reply> {
   const mark = version.markPage(file);
-  if (version.hasPage(file)) return replyPage(version, file, 200, mark);
+  if (version.hasPage(file)) return replyPage(version, file, 200, mark, tellFault);
   const body = await version.make(file);
-  if (body === undefined) return replyPage(version, "404.html", 404, mark);
+  if (body === undefined) return replyPage(version, "404.html", 404, mark, tellFault);
   const policy = path.extname(file) === ".svg" ? { policy: drawingPolicy } : {};
   return { status: 200, type: mediaTypeOf(file), body, ...policy };
 }
 
 /** `mark` is of the page that was asked for, so that one that is missing shows itself when it is there. */
-function replyPage(version: Version, file: string, status: number, mark: string): Reply {
+function replyPage(
+  version: Version,
+  file: string,
+  status: number,
+  mark: string,
+  tellFault: TellFault,
+): Reply {
   const page = { type: mediaTypeOf("index.html"), policy: `${servedPolicy}; frame-ancestors 'none'` };
   try {
     return { ...page, status, body: dressPage(version.renderPage(file) ?? "", mark) };
   } catch (error) {
-    const reason = error instanceof Error ? (error.stack ?? error.message) : String(error);
-    return { ...page, status: 500, body: formatFailure(reason, mark) };
+    tellFault(error);
+    return { ...page, status: 500, body: formatFailure(mark) };
   }
 }
 
@@ -99,7 +139,7 @@ function replyPage(version: Version, file: string, status: number, mark: string)
 async function replyOwn(file: string): Promise<Reply> {
   const name = path.basename(file);
   const isOurs = name === "reload.js" || name === "notice.css";
-  if (!isOurs) return { status: 404, type: "text/plain; charset=utf-8", body: "There is no such file.\n" };
+  if (!isOurs) return { status: 404, type: plain, body: "There is no such file.\n" };
   const body = await readFile(path.join(import.meta.dirname, name));
   return { status: 200, type: mediaTypeOf(name), body };
 }
@@ -113,10 +153,7 @@ function send(
   const tag = `"${createHash("sha256").update(body).digest("hex").slice(0, 24)}"`;
   const headers = {
     "Content-Type": type,
-    "Cache-Control": "no-cache",
     ETag: tag,
-    "X-Content-Type-Options": "nosniff",
-    "Referrer-Policy": "no-referrer",
     ...(policy === undefined ? {} : { "Content-Security-Policy": policy }),
   };
   if (status === 200 && request.headers["if-none-match"] === tag) {
@@ -129,5 +166,5 @@ function send(
 
 function refuse(response: ServerResponse, status: number, reason: string): void {
   if (response.headersSent) response.destroy();
-  else response.writeHead(status, { "Content-Type": "text/plain; charset=utf-8" }).end(`${reason}\n`);
+  else response.writeHead(status, { "Content-Type": plain }).end(`${reason}\n`);
 }

@@ -5,6 +5,7 @@ import path from "node:path";
 import type { Problem } from "../../problem/problem.ts";
 import { isEditorFile } from "../../study/editor.ts";
 import type { Line } from "../../study/pool.ts";
+import type { Store } from "../../study/store.ts";
 import { LiveGallery, type Shown } from "./live.ts";
 import { loadTemplates, type Templates } from "./templates.ts";
 import { type Shelf, Version } from "./version.ts";
@@ -15,6 +16,8 @@ export interface SiteOptions {
   readonly templatesDir: string;
   readonly drafts?: boolean;
   readonly line: Line;
+  /** Where pictures are kept. */
+  readonly store?: Store | undefined;
   /** Called before anything is computed anew: what waits in line is for nobody. */
   readonly onRestart?: () => void;
   /** Called with each new version; `problems` are those of the folder as it is, undefined while more is on its way. */
@@ -93,9 +96,10 @@ export class ServedSite {
   private publish(): void {
     const { shown, templates, edition, shelf } = this;
     if (shown === undefined || templates === undefined) return;
-    const { templatesDir } = this.options;
+    const { templatesDir, line, store } = this.options;
+    const means = { line, store };
     try {
-      this.version = new Version({ result: shown.result, templates, templatesDir, edition, shelf });
+      this.version = new Version({ result: shown.result, templates, templatesDir, edition, shelf, means });
       if (this.templateProblems[0]?.rule === "study/fault") this.templateProblems = [];
     } catch (error) {
       this.templateProblems = [describeFailure("study/fault", templatesDir, error)];

@@ -27,6 +27,8 @@ export interface ServeOptions {
   readonly templatesDir?: string;
   /** Hears of each version that is complete: how many studies it shows, and what is wrong with the folder as it is. */
   readonly onVersion: (studies: number, problems: readonly Problem[]) => void;
+  /** Hears of what failed while a request was answered. */
+  readonly onFault?: (error: unknown) => void;
 }
 
 /** A server that runs. */
@@ -44,6 +46,7 @@ export async function startServing(options: ServeOptions): Promise<Serving> {
     templatesDir: options.templatesDir ?? templatesDir,
     drafts: options.drafts,
     line: pool,
+    store: options.store,
     onRestart: () => pool.clear(),
     onVersion: (version, problems) => {
       news.tell((page) => version.markPage(page));
@@ -54,7 +57,7 @@ export async function startServing(options: ServeOptions): Promise<Serving> {
       options.onVersion(version.countStudies(), problems);
     },
   });
-  const server = createSiteServer(site, news, [options.host]);
+  const server = createSiteServer(site, news, [options.host], options.onFault);
   const close = async (): Promise<void> => {
     site.close();
     news.close();

@@ -4,7 +4,9 @@ import { createHash } from "node:crypto";
 import { fingerprint } from "../../study/fingerprint.ts";
 import type { GalleryResult, StudyResult } from "../../study/result.ts";
 import { listAssets } from "../assets.ts";
-import { once, type SiteFile } from "../file.ts";
+import { drawFiles, type Means } from "../draw.ts";
+import { listDrawn, listShared } from "../drawn.ts";
+import { fileOf, once, type SiteFile } from "../file.ts";
 import { linkFile } from "../present/linkpicture.ts";
 import { presentSite, type SiteView } from "../present/site.ts";
 import type { TemplatePage, Templates } from "./templates.ts";
@@ -22,6 +24,7 @@ export interface VersionParts {
   readonly templatesDir: string;
   readonly edition: string;
   readonly shelf: Shelf;
+  readonly means: Means;
 }
 
 export class Version {
@@ -41,8 +44,31 @@ export class Version {
     this.listBeside = once(async () => {
       // Loaded when the first picture is asked for: pages need none of it.
       const { listFilesBeside } = await import("../list.ts");
-      return indexByPath(await listFilesBeside(parts.result, this.view));
+      return indexByPath([...(await listFilesBeside(parts.result, this.view)), ...this.listDrawn()]);
     });
+  }
+
+  /** What is drawn, each file by itself when it is asked for. */
+  private listDrawn(): readonly SiteFile[] {
+    const { result, means } = this.parts;
+    const { gallery, studies, survey = { entries: [] } } = result;
+    const shared = listShared(this.view.survey.picture, survey, studies);
+    const drawn = [
+      { subject: { file: "flags", drawing: "" }, files: shared },
+      ...studies.map((study) => ({
+        subject: { file: study.study.file, drawing: study.drawings.original },
+        files: listDrawn(study, gallery),
+      })),
+    ];
+    return drawn.flatMap(({ subject, files }) =>
+      files.map((file) =>
+        fileOf(file.path, async () => {
+          const { value, problems } = await drawFiles(means, subject, [file]);
+          if (value?.[0] === undefined) throw new Error(problems.map(({ reason }) => reason).join(" "));
+          return value[0].bytes;
+        }),
+      ),
+    );
   }
 
   countStudies(): number {
@@ -77,7 +103,8 @@ export class Version {
     for (const { study, drawings } of this.parts.result.studies)
       if (slug === undefined || slug === study.slug) hash.update(drawings.original).update(drawings.redesign);
     const mark = hash.digest("hex").slice(0, 16);
-    this.marks.set(path, mark);
+    // What is not there is asked for under any number of names.
+    if (this.pages.has(path)) this.marks.set(path, mark);
     return mark;
   }
 

@@ -29,6 +29,13 @@ export const changeRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/colour-small",
+    severity: "error",
+    means: "The drawing has more than 48 colours, and the one to be replaced is among those that show least.",
+    why: "Colours beyond the 48 that show most are measured as one, so a change of one of them cannot be compared.",
+    example: { file: "told", wrong: "the smallest of 60 colours", right: "the largest of them" },
+  },
+  {
     id: "study/two-meanings",
     severity: "warning",
     means: "A name that no palette of the gallery has means one colour in the drawing and another in CSS.",
@@ -130,8 +137,8 @@ export const changeRules: readonly Rule[] = [
   {
     id: "study/too-slow",
     severity: "error",
-    means: "The drawing took longer than 15 seconds and was stopped.",
-    why: "One drawing must not hold up the others; simpler shapes draw faster.",
+    means: "The drawing took longer than 15 seconds, or all pictures of it longer than 60, and was stopped.",
+    why: "One drawing must not hold up the others, and is not tried again; simpler shapes draw faster.",
     example: { file: "told", wrong: "thousands of patterns within patterns", right: "plain shapes" },
   },
   {
@@ -151,6 +158,25 @@ export const changeRules: readonly Rule[] = [
       wrong: "a drawing that brings the renderer down",
       right: "the flag exported again, in plain shapes",
     },
+  },
+  {
+    id: "study/not-published",
+    severity: "error",
+    means:
+      "A drawing of the study, as it would be written for the site, was refused or could not be rendered.",
+    why: "What is published is held to the same limits as what authors give, and can be larger than that.",
+    example: {
+      file: "told",
+      wrong: "a drawing that grows beyond what may be read when it is written",
+      right: "the flag exported again, with fewer points",
+    },
+  },
+  {
+    id: "study/too-much-output",
+    severity: "error",
+    means: "The files of one study come to more than 64 MB.",
+    why: "One study must not fill the site; each edge has two drawings of its own.",
+    example: { file: "told", wrong: "a drawing of 512 KB with fifty colours", right: "plain shapes" },
   },
   {
     id: "study/fault",

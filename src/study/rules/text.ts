@@ -106,6 +106,28 @@ export const textRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/invisible",
+    severity: "error",
+    means: "A value holds a character that cannot be seen, where no script needs it.",
+    why: "Two names that look the same would be two, and a text could say to programs what nobody reads.",
+    example: {
+      file: "study.md",
+      wrong: "authors: [Ines\u200b Valcourt]",
+      right: "authors: [Ines Valcourt]",
+    },
+  },
+  {
+    id: "study/prose-invisible",
+    severity: "warning",
+    means: "The prose holds a character that cannot be seen, where no script needs it; it was taken out.",
+    why: "It shows nothing, and programs that read the page would read it.",
+    example: {
+      file: "study.md",
+      wrong: "The wheel\u{E0041} is dark on dark.",
+      right: "The wheel is dark on dark.",
+    },
+  },
+  {
     id: "study/yaml-syntax",
     severity: "error",
     means: "A line cannot be read as “key: value”.",
@@ -199,6 +221,17 @@ export const textRules: readonly Rule[] = [
     means: "A picture stands in the prose.",
     why: "A study shows no pictures but the flags: others cannot be measured or checked.",
     example: { file: "study.md", wrong: "![The ferry](ferry.jpg)" },
+  },
+  {
+    id: "study/prose-link",
+    severity: "warning",
+    means: "A link in the prose leads neither into the web, nor to a mail address, nor into the gallery.",
+    why: "A page must not start a program or send a reader's machine to a place that the page does not show.",
+    example: {
+      file: "study.md",
+      wrong: "The wheel is in [the book](ftp://flags.example/ferries).",
+      right: "The wheel is in [the book](https://flags.example/ferries).",
+    },
   },
   {
     id: "study/html",

@@ -74,7 +74,8 @@ export const valueRules: readonly Rule[] = [
   {
     id: "study/wrong-date",
     severity: "error",
-    means: "The date is not year, month and day with hyphens, or there is no such day.",
+    means:
+      "The date is not year, month and day with hyphens, there is no such day, or it is more than a year ahead.",
     why: "02.04.2026 is in February for some and in April for others; 2026-04-02 is one day for everybody.",
     example: { file: "study.md", wrong: "date: 02.04.2026", right: "date: 2026-04-02" },
   },
@@ -203,6 +204,17 @@ export const valueRules: readonly Rule[] = [
       file: "told",
       wrong: "“formerly: [ferry-wheel]” in two studies",
       right: "the line in the study that had the address",
+    },
+  },
+  {
+    id: "study/confusable",
+    severity: "warning",
+    means: "A name is easily taken for another one: of a study's folder, an author or a tag.",
+    why: "Whoever follows one of them and means the other reads what somebody else has to say.",
+    example: {
+      file: "told",
+      wrong: "“Ines Valcourt” in one study and “lnes Valcourt”, with a small L, in another",
+      right: "the name typed the same in both",
     },
   },
 ];

@@ -25,7 +25,7 @@ test("newest first, undated last, by slug where the day is the same", () => {
 test("an entry says what changed, what came of it, and where it stands", () => {
   const front = presentFront(galleryResult, format);
   expect(front).toMatchObject({ title: "Flags of the Sound", count: "1 study" });
-  expect(front.cards[0]).toMatchObject({
+  expect(front.lead?.card).toMatchObject({
     address: "studies/a-square/",
     title: "A lighter square",
     authors: "Ines Valcourt and Tobin Arkwell",
@@ -35,7 +35,7 @@ test("an entry says what changed, what came of it, and where it stands", () => {
     verdict: "Clearer",
     clarity: { before: "74%", after: "100%" },
   });
-  expect(front.cards[0]?.plates.map((plate) => plate.src)).toEqual([
+  expect(front.lead?.card.plates.map((plate) => plate.src)).toEqual([
     "studies/a-square/original.svg",
     "studies/a-square/redesign.svg",
   ]);

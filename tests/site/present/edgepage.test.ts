@@ -64,3 +64,36 @@ test("an edge that merged has no numbers after, and says so with a dash", () => 
   expect(only?.visions[0]?.after).toBeUndefined();
   expect(only?.outcome.sentence).toContain("become one colour to the eye");
 });
+
+test("wherever the edge is pictured, the place on the flag is shown, cut out of drawings that the site has", () => {
+  const { proportions } = studyResult.comparison.before;
+  const [detail] = page.visions[0]?.details ?? [];
+  expect(detail?.src).toBe("../../seen-protan-original.svg");
+  const [x = 0, y = 0, width = 0, height = 0] = (detail?.viewBox ?? "").split(" ").map(Number);
+  expect([x >= 0, y >= 0, width / height]).toEqual([true, true, 1.5]);
+  expect(x + width).toBeLessThanOrEqual((1000 * proportions[1]) / proportions[0]);
+  expect(y + height).toBeLessThanOrEqual(1000);
+  expect(page.place?.locator.frame).toEqual({ x, y, width, height });
+  expect(page.siblings.map(({ details }) => details?.[1].src)).toEqual([
+    "../../redesign.svg",
+    "../../redesign.svg",
+  ]);
+  expect(page.elsewhere[0]?.details?.[0].src).toBe("../../../another/original.svg");
+});
+
+test("a part that the author names stands on its ground in the title", () => {
+  const { comparison } = studyResult;
+  const part = { of: "red", called: "the square" };
+  const named = (measure: typeof comparison.before) => ({
+    ...measure,
+    colours: measure.colours.map((colour) =>
+      colour.id === "p2" ? { ...colour, name: "the square", part } : colour,
+    ),
+  });
+  const result = {
+    ...studyResult,
+    comparison: { ...comparison, before: named(comparison.before), after: named(comparison.after) },
+  };
+  const titles = presentEdgePages([result], gallery, format).map(({ title }) => title);
+  expect(titles).toContain("The square on dark blue");
+});

@@ -32,6 +32,24 @@ test("every author has a shelf with the studies of it, names that differ in case
   ]);
 });
 
+test("a later study renames no shelf: the spelling that most have is shown, else that of the oldest", () => {
+  const dated = (slug: string, date: string | undefined, ...authors: readonly string[]): StudyResult => {
+    const { date: _, ...rest } = study;
+    return { ...studyResult, study: { ...rest, slug, authors, ...(date === undefined ? {} : { date }) } };
+  };
+  const shown = (...results: readonly StudyResult[]) =>
+    listShelves(results, "authors", createFormat("en")).map(({ name }) => name);
+  const old = dated("old", "2025-01-01", "Ines Valcourt");
+  const late = dated("late", "2026-01-01", "INES-VALCOURT");
+  for (const results of [
+    [late, old],
+    [old, late],
+  ])
+    expect(shown(...results)).toEqual(["Ines Valcourt"]);
+  expect(shown(dated("never", undefined, "INES-VALCOURT"), old)).toEqual(["Ines Valcourt"]);
+  expect(shown(late, dated("more", "2026-02-01", "INES-VALCOURT"), old)).toEqual(["INES-VALCOURT"]);
+});
+
 // Source: the alphabets: ä stands with a in German (DIN 5007-1), behind z in Swedish (Svenska Akademiens ordlista).
 test("the alphabet is that of the gallery's language", () => {
   expect(namesOf("de", ["Zeta", "Äther", "Beta"])).toEqual(["Äther", "Beta", "Zeta"]);

@@ -47,6 +47,7 @@ test("clearer: what clarity does, and that nothing was paid for it", () => {
   expect(describeVerdict(comparison, format)).toEqual({
     word: "Clearer",
     sentence: "Clarity rises from 74% to 100%; no edge becomes harder to see.",
+    cost: "No edge becomes harder to see.",
   });
 });
 

@@ -2,20 +2,27 @@
 // which are whole while pages are still being written.
 import { join } from "node:path";
 import { expect, test, vi } from "vitest";
+import { makeFiles } from "../../../src/site/make.ts";
 import { templatesDir } from "../../../src/site/pages.ts";
-import { listPart } from "../../../src/site/part.ts";
-import { wholeSite } from "../../../src/site/present/site.ts";
+import { listSite } from "../../../src/site/publish.ts";
 import { undressPage } from "../../../src/site/serve/dress.ts";
 import { loadTemplates } from "../../../src/site/serve/templates.ts";
 import { Version } from "../../../src/site/serve/version.ts";
+import type { Line } from "../../../src/study/pool.ts";
 import type { GalleryResult } from "../../../src/study/result.ts";
 import { analyseGallery } from "../../../src/study/run.ts";
+import { openKept } from "../../kept.ts";
+import { makeFile } from "../making.ts";
 import { gallery, studyResult } from "../sample.ts";
 import { serve } from "./serving.ts";
 
 vi.setConfig({ testTimeout: 240_000 });
 
 const templates = await loadTemplates(templatesDir);
+
+/** Draws in this process. */
+const doHere = ((_: string, __: string, input: Parameters<typeof makeFiles>[0]) =>
+  makeFiles(input)) as unknown as Line["run"];
 
 const sample: GalleryResult = { gallery, studies: [studyResult], problems: [] };
 
@@ -24,7 +31,8 @@ function make(
   parts: { edition?: string; shelf?: Map<string, Promise<string | Uint8Array>> } = {},
 ) {
   const { edition = "1", shelf = new Map() } = parts;
-  return new Version({ result, templates, templatesDir, edition, shelf });
+  const means = { line: { run: doHere } };
+  return new Version({ result, templates, templatesDir, edition, shelf, means });
 }
 
 const bytesOf = (made: string | Uint8Array): Buffer => Buffer.from(made as string);
@@ -35,7 +43,8 @@ const withoutFaces = (sheet: Buffer): Buffer =>
 
 test("the demo: each file over HTTP, and none that is not built; pictures of two studies", async () => {
   const content = join(import.meta.dirname, "../../../content");
-  const { files } = await listPart(await analyseGallery(content), { base: "/" }, wholeSite);
+  const site = await listSite(await analyseGallery(content, { store: await openKept() }), "/");
+  const files = [...site.files, ...site.drawn];
   const served = await serve(content);
   const isPicture = (path: string): boolean => /^studies\/.*\.png$/.test(path);
   const drawn = new Set(["kedgeport", "lockmouth"]);
@@ -48,7 +57,7 @@ test("the demo: each file over HTTP, and none that is not built; pictures of two
     expect([file.path, response.status]).toEqual([file.path, 200]);
     const plain = isPage ? Buffer.from(undressPage(body.toString())) : body;
     if (isPage) expect(plain.equals(body)).toBe(false);
-    const made = bytesOf(await file.make());
+    const made = bytesOf(await makeFile(file));
     if (isFont(file.path)) {
       expect(body.length, file.path).toBeGreaterThan(made.length);
       continue;
@@ -60,7 +69,8 @@ test("the demo: each file over HTTP, and none that is not built; pictures of two
 });
 
 test("has the files of the built site and, but for fonts, no others", async () => {
-  const { files } = await listPart(sample, { base: "/" }, wholeSite);
+  const site = await listSite(sample, "/");
+  const files = [...site.files, ...site.drawn];
   const built = files.map(({ path }) => path).sort();
   const served = [...new Set(await make(sample).listPaths())].sort();
   expect(served.filter((path) => built.includes(path))).toEqual(built);

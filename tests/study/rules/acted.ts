@@ -4,6 +4,8 @@ import { join } from "node:path";
 import { vi } from "vitest";
 import { defaultCloth } from "../../../src/colour/cloth.ts";
 import type { Problem } from "../../../src/problem/problem.ts";
+import { makeFiles } from "../../../src/site/make.ts";
+import { compareDrawing } from "../../../src/study/analyse.ts";
 import { keepWithin } from "../../../src/study/budget.ts";
 import { catchFault } from "../../../src/study/fault.ts";
 import { loadGallery, readDrawing } from "../../../src/study/load.ts";
@@ -53,6 +55,25 @@ async function measure(
 
 const entriesOf = (count: number) =>
   Array.from({ length: count }, (_, index) => ({ name: `a${index}`, kind: "folder" as const }));
+/** Sixty colours, each showing less than the one before. */
+const manyColours = Buffer.from(
+  `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 300 200">${Array.from({ length: 60 }, (_, index) => {
+    const code = (index + 1).toString(16).padStart(6, "0");
+    return `<path fill="#${code}" d="M${index * 5} 0h${300 - index * 5}v200H${index * 5}z"/>`;
+  }).join("")}</svg>`,
+);
+
+/** 450 KB of drawing. */
+const largeDrawing = rightDrawing.replace("</svg>", `<desc>${"a".repeat(450 * 1024)}</desc></svg>`);
+
+/** Publishes drawings in this process. */
+const publish = (drawings: readonly string[]): Asked =>
+  makeFiles({
+    file: "ferry.svg",
+    bytes,
+    recipes: drawings.map((drawing) => ({ kind: "drawing", drawing })),
+    isTrial: false,
+  });
 
 const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
   "study/content-missing": (isWrong) =>
@@ -79,6 +100,16 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
       if (isWrong) throw new Error("nothing an author did");
       return { value: 1, problems: [] };
     }),
+  "study/colour-small": (isWrong) =>
+    compareDrawing(
+      "ferry.svg",
+      manyColours,
+      { replace: isWrong ? "#00003b" : "#000001", with: "#f4c430" },
+      options,
+    ),
+  "study/not-published": (isWrong) => publish([isWrong ? rightDrawing.replace("</svg>", "") : rightDrawing]),
+  // A drawing is read once, however many files show it.
+  "study/too-much-output": (isWrong) => publish(new Array<string>(isWrong ? 160 : 100).fill(largeDrawing)),
   "svg/too-big": async (isWrong) => readBytes("ferry.svg", isWrong ? Buffer.alloc(700 * 1024, "<") : bytes),
 };
 

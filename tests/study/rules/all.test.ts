@@ -7,7 +7,7 @@ import { readSources } from "../../structure/source.ts";
 import { rightGallery } from "../mistakes.ts";
 import { act, acted } from "./acted.ts";
 import { type Files, filesOf, rulesBySlug, rulesIn, type Side } from "./making.ts";
-import { beside, told } from "./told.ts";
+import { told } from "./told.ts";
 
 const rules = ruleChapters.flatMap((chapter) => chapter.rules);
 const ids = rules.map(({ id }) => id);
@@ -79,7 +79,7 @@ describe("examples in a study", () => {
       : text;
 
   test.each(alone)("$id", (rule) => {
-    expect(found.wrong?.get(slugOf(rule))).toEqual([...(beside[rule.id] ?? []), rule.id]);
+    expect(found.wrong?.get(slugOf(rule))).toEqual([rule.id]);
     expect(found.right?.get(slugOf(rule))).toEqual([]);
   });
 });

@@ -7,6 +7,7 @@ import { loadGallery, readOriginal } from "../../../src/study/load.ts";
 import { checkProse } from "../../../src/study/prose.ts";
 import type { Rule } from "../../../src/study/rules/rule.ts";
 import { analyseGallery } from "../../../src/study/run.ts";
+import { openKept } from "../../kept.ts";
 import { rightDrawing, rightGallery, rightStudy } from "../mistakes.ts";
 import { told } from "./told.ts";
 
@@ -31,6 +32,7 @@ const places: Readonly<Record<string, string>> = {
   "study/duplicate-key": "status: open",
   "study/yaml-syntax": "title: A lighter ferry wheel",
   "study/prose-control": "The wheel is dark on dark:",
+  "study/prose-invisible": "The wheel is dark on dark:",
   "study/figure": "The wheel is dark on dark: from the quay it is not there.",
   "study/html": "The wheel is dark on dark: from the quay it is not there.",
   "study/decision-missing": "status: open",
@@ -52,11 +54,14 @@ const places: Readonly<Record<string, string>> = {
   "svg/reference": "</svg>",
   "svg/dangling": "</svg>",
   "svg/circle": "</svg>",
+  "svg/css": "</svg>",
+  "svg/selector": "</svg>",
   "svg/unsupported": "</svg>",
   "svg/removed": "</svg>",
   "svg/not-well-formed": "</svg>",
   "svg/number": 'r="5"',
   "study/image": prose.trimEnd(),
+  "study/prose-link": prose.trimEnd(),
 };
 
 /** Settings are tried without a study, which would have to be measured; the folder is there. */
@@ -120,7 +125,7 @@ export async function inFolder<T>(files: Files, work: (root: string) => Promise<
 /** The rules of all problems of a content folder, each once. */
 export async function rulesIn(files: Files): Promise<readonly string[]> {
   return inFolder(files, async (root) => {
-    const { problems } = await analyseGallery(root, { drafts: true });
+    const { problems } = await analyseGallery(root, { drafts: true, store: await openKept() });
     return [...new Set(problems.map(({ rule }) => rule))];
   });
 }

@@ -26,11 +26,6 @@ const utf16 = (text: string): Uint8Array => {
 const plainStudy = rightStudy.replace('  only: "#wheel"\n', "").replace('focus: { select: "#wheel" }\n', "");
 const whiteWheel = plainStudy.replace('"#7a1020"', '"#ffffff"');
 const runsIn = rightDrawing.replace('cy="8" r="5" fill="#7a1020"', 'cy="12" r="5" fill="#ffffff"');
-const uses = (attributes: string, sheet = ""): string =>
-  rightDrawing.replace(
-    '<circle id="wheel" cx="15" cy="8" r="5" fill="#7a1020"/>',
-    `${sheet}<defs><g id="w"><circle r="3" ${attributes}/></g></defs><use id="wheel" href="#w" x="8" y="8"/><use href="#w" x="22" y="8"/>`,
-  );
 const groups = (count: number, times: number): string =>
   Array.from({ length: count }, (_, index) => {
     const inner = index === 0 ? '<path d="M0 0h1v1z"/>' : `<use href="#g${index - 1}"/>`.repeat(times);
@@ -61,6 +56,14 @@ export const told: Readonly<Record<string, { readonly wrong: Files; readonly rig
       "studies/wheel/original.svg": rightDrawing.replace("#1b2a5c", "#0f5a32").replace('r="5"', 'r="2"'),
     },
     right: ferry(key("formerly: [ferry-wheel]")),
+  },
+  "study/confusable": {
+    wrong: {
+      ...ferry(rightStudy),
+      "studies/wheel/study.md": rightStudy.replace("[Ines Valcourt]", "[lnes Valcourt]"),
+      "studies/wheel/original.svg": rightDrawing.replace("#1b2a5c", "#0f5a32").replace('r="5"', 'r="2"'),
+    },
+    right: ferry(rightStudy),
   },
   "study/two-meanings": {
     wrong: pink("pink"),
@@ -116,12 +119,8 @@ export const told: Readonly<Record<string, { readonly wrong: Files; readonly rig
     wrong: drawn(inside(`<defs>${groups(8, 10)}</defs><use href="#g7"/>`)),
     right: drawn(inside(`<defs>${groups(2, 2)}</defs><use href="#g1"/>`)),
   },
-  "svg/shared": {
-    wrong: drawn(uses("", "<style>g:first-child > circle{fill:#7a1020}</style>")),
-    right: drawn(uses('fill="#7a1020"')),
+  "svg/written": {
+    wrong: drawn(inside(`<desc>${">".repeat(200_000)}</desc>`)),
+    right: drawn(inside(`<desc>${">".repeat(200)}</desc>`)),
   },
-  "svg/more": { wrong: drawn(inside('<a xmlns="http://other.example/"/>'.repeat(300))), right },
 };
-
-/** Rules that never come alone → those that come with them. */
-export const beside: Readonly<Record<string, readonly string[]>> = { "svg/more": ["svg/removed"] };

@@ -1,0 +1,103 @@
+// Floor 6. The job that a child process does for publishing: recipes → bytes. All that reads or renders a drawing for the site
+// runs here, where it can be stopped, and a drawing that cannot be published is a problem of its study.
+import type { Outcome, Problem } from "../problem/problem.ts";
+import type { Jobs } from "../study/job.ts";
+import { runOrdered } from "../study/queue.ts";
+import { blurPicture, measureBlur } from "./blur.ts";
+import type { Recipe } from "./drawn.ts";
+import { cropDrawing, Easel, RefusedError } from "./easel.ts";
+import { encodeMatrix, encodePng, layOut } from "./images.ts";
+import { layLinkPicture, unpackFonts } from "./linkpicture.ts";
+import { laySurveyPicture } from "./surveypicture.ts";
+
+/** Files that are made at once: a picture waits for its encoder most of the time. */
+const atOnce = 2;
+
+/** Most bytes of all files of a study together (our own judgement; the demo's studies have 0.7 MB each). */
+export const mostBytes = 64 * 1024 * 1024;
+
+type Bytes = string | Uint8Array;
+type Makers = {
+  readonly [K in Recipe["kind"]]: (
+    recipe: Extract<Recipe, { readonly kind: K }>,
+    easel: Easel,
+  ) => Promise<() => Bytes | Promise<Bytes>>;
+};
+
+/** Each does what can fail for the drawing's sake, and returns what is left: encoding. */
+const makers: Makers = {
+  drawing: async ({ drawing }, easel) => {
+    easel.read(drawing);
+    return () => drawing;
+  },
+  crop: async ({ drawing, crop, note }, easel) => {
+    const text = cropDrawing(easel.read(drawing), crop, note);
+    return () => text;
+  },
+  picture: async ({ drawing, size, note }, easel) => easel.draw(drawing, size, note),
+  distance: async ({ drawing, size, distance, isRedesign }, easel) => {
+    const picture = await easel.render(drawing, size);
+    return () => encodePng(blurPicture(picture, measureBlur(distance, picture.height)), isRedesign);
+  },
+  matrix:
+    async ({ picture }) =>
+    () =>
+      encodeMatrix(picture),
+  link: async ({ words, drawings: [original, redesign], size }, easel) => {
+    const flags = [await easel.render(original, size), await easel.render(redesign, size)] as const;
+    const { ground, laid } = await layLinkPicture(words, flags, await unpackFonts());
+    return () => layOut(ground, laid);
+  },
+  sheet: async ({ words, flags }, easel) => {
+    const { ground, laid } = await laySurveyPicture(words, flags, await unpackFonts(), easel);
+    return () => layOut(ground, laid);
+  },
+};
+
+/**
+ * Makes the files of one study. `file` names it in messages. In a trial nothing is encoded and nothing comes back.
+ *
+ * Problems: `study/not-published`, `study/too-much-output`.
+ */
+export async function makeFiles({
+  file,
+  recipes,
+  isTrial,
+}: Jobs["publish"]["input"]): Promise<Outcome<readonly Bytes[]>> {
+  const easel = new Easel();
+  const made: Bytes[] = [];
+  let bytes = 0;
+  try {
+    // Made by drawn.ts, in the same program.
+    const work = async (recipe: unknown) => {
+      const encode = await prepare(recipe as Recipe, easel);
+      return isTrial ? "" : encode();
+    };
+    await runOrdered(recipes, atOnce, work, (one) => {
+      made.push(one);
+      bytes += one.length;
+      if (bytes > mostBytes) throw new RefusedError(tooMuch(file));
+    });
+    return { value: made, problems: [] };
+  } catch (error) {
+    if (error instanceof RefusedError) return { value: undefined, problems: [{ ...error.problem, file }] };
+    throw error;
+  }
+}
+
+function prepare<K extends Recipe["kind"]>(
+  recipe: Extract<Recipe, { readonly kind: K }>,
+  easel: Easel,
+): Promise<() => Bytes | Promise<Bytes>> {
+  return makers[recipe.kind as K](recipe, easel);
+}
+
+function tooMuch(file: string): Problem {
+  return {
+    rule: "study/too-much-output",
+    severity: "error",
+    file,
+    reason: `The files of this study come to more than ${mostBytes / 2 ** 20} MB.`,
+    hint: "Simplify the drawing: fewer points, fewer colours. Each edge has two drawings of its own.",
+  };
+}

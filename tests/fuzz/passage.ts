@@ -1,0 +1,85 @@
+// Takes a large file the way that it goes in the program, up to what is printed of it; and, as a process of its own,
+// many of them, with a line on either side of each.
+import { formatAnnotations } from "../../src/cli/annotation.ts";
+import { formatMarkdown } from "../../src/cli/markdown.ts";
+import { plainProblem } from "../../src/problem/plain.ts";
+import type { Problem } from "../../src/problem/problem.ts";
+import { formatProblems } from "../../src/problem/report.ts";
+import { limitProblems } from "../../src/problem/tally.ts";
+import { renderProse } from "../../src/site/prose.ts";
+import { parseGallery } from "../../src/study/gallery.ts";
+import { defaultPalette } from "../../src/study/palette.ts";
+import { parseStudy } from "../../src/study/parse.ts";
+import { checkProse } from "../../src/study/prose.ts";
+import { readDrawing } from "../../src/svg/gate.ts";
+import { resolveDrawing } from "../../src/svg/instance.ts";
+import { writeDrawing } from "../../src/svg/write.ts";
+import { origin } from "../study/fixture.ts";
+import { type Large, listLarge } from "./large.ts";
+
+/** Returns the size of all that is said of a file, in characters, and how many problems there are. */
+export function pass({ kind, text }: Large): { readonly size: number; readonly problems: number } {
+  const problems = limitProblems(kind === "drawing" ? passDrawing(text) : passText(kind, text));
+  const printed = [
+    formatProblems(problems),
+    formatMarkdown(problems),
+    formatAnnotations(problems, {}),
+    JSON.stringify(problems.map(plainProblem)),
+    // What a child process hands to its parent, and what is kept.
+    JSON.stringify(problems),
+  ];
+  return { size: printed.reduce((sum, one) => sum + one.length, 0), problems: problems.length };
+}
+
+function passDrawing(text: string): readonly Problem[] {
+  const { value, problems } = readDrawing("a.svg", Buffer.from(text));
+  if (value !== undefined) {
+    resolveDrawing(value);
+    writeDrawing(value);
+  }
+  return problems;
+}
+
+function passText(kind: Large["kind"], text: string): readonly Problem[] {
+  if (kind === "settings") return parseGallery("gallery.yaml", Buffer.from(text)).problems;
+  const keys = 'title: a\noriginal: a.svg\nchange: { replace: "#7a1020", with: "#f4c430" }\n';
+  const study = kind === "prose" ? `---\n${keys}---\n${text}` : `---\n${text}---\nProse.\n`;
+  const { value, problems } = parseStudy(origin, Buffer.from(study), defaultPalette);
+  if (value === undefined) return problems;
+  renderProse(value.body, () => undefined);
+  const edges = [
+    {
+      a: "p1",
+      b: "p2",
+      names: [
+        ["white", "red"],
+        ["white", "red"],
+      ],
+      length: 1,
+      contrast: [50, 50],
+      outcome: "same",
+    },
+  ] as const;
+  return [...problems, ...checkProse(value, { edges, before: { focus: { source: "none" } } })];
+}
+
+/** `from` and `step` of the large files that this process takes. */
+if (process.send) {
+  const [from = 0, step = 1] = process.argv.slice(2).map(Number);
+  let index = -1;
+  for (const large of listLarge()) {
+    index += 1;
+    if (index < from || (index - from) % step !== 0) continue;
+    process.send({ index, name: large.name });
+    const start = performance.now();
+    const passed = pass(large);
+    process.send({
+      index,
+      name: large.name,
+      bytes: Buffer.byteLength(large.text),
+      milliseconds: performance.now() - start,
+      ...passed,
+    });
+  }
+  process.disconnect();
+}

@@ -1,0 +1,89 @@
+// What grows on its way to a site stays within the budgets of a study, and what a trial passes is made: one verdict for both.
+// #security: these tests stay, however old they look.
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test, vi } from "vitest";
+import { hasError } from "../../src/problem/problem.ts";
+import { listDrawn } from "../../src/site/drawn.ts";
+import { makeFiles, mostBytes } from "../../src/site/make.ts";
+import { mostEdgePages } from "../../src/site/present/edgekey.ts";
+import { presentSite } from "../../src/site/present/site.ts";
+import { analyseStudy } from "../../src/study/analyse.ts";
+import { mostColours } from "../../src/study/small.ts";
+import { gallery, study } from "../site/sample.ts";
+import { growing } from "./budget.ts";
+
+vi.setConfig({ testTimeout: 240_000 });
+
+/** Most files: drawings and strips, and for each edge two drawings and a picture. */
+const mostFiles = 40 + 3 * mostEdgePages;
+
+/** Analyses a study of a drawing. */
+async function analyse(svg: string, replace: string) {
+  const { focus: _focus, names: _names, ...rest } = study;
+  const asked = { ...rest, options: [], change: { replace, with: "#f4c430" } };
+  return analyseStudy(asked, Buffer.from(svg), gallery);
+}
+
+/** Tries the files of a study, then makes them. Link pictures of edges differ in their words alone: two are enough. */
+async function tryAndMake(result: Parameters<typeof listDrawn>[0]) {
+  const files = listDrawn(result, gallery);
+  const links = files.filter(({ recipe }) => recipe.kind === "link");
+  const recipes = files.filter((file) => links.indexOf(file) < 2).map(({ recipe }) => recipe);
+  const input = { file: "a.md", bytes: Buffer.from(""), recipes };
+  const tried = await makeFiles({ ...input, isTrial: true });
+  return { files, tried, made: await makeFiles({ ...input, isTrial: false }) };
+}
+
+describe("drawings that grow", () => {
+  test("each is in the list of attacks, and none is left out", () => {
+    const manifest: readonly { readonly file: string; readonly attack: string; readonly expected: string }[] = JSON.parse(
+      readFileSync(join(import.meta.dirname, "manifest.json"), "utf8"),
+    );
+    const listed = manifest.flatMap(({ file, attack, expected }) => (file === "budget.ts" ? [[attack, expected]] : []));
+    expect(listed).toEqual(
+      growing.map(({ attack, expected }) => [attack, expected === "published" ? "accept" : "reject"]),
+    );
+  });
+
+  test.each(growing)("$attack", async ({ svg, replace, expected }) => {
+    const { value, problems } = await analyse(svg, replace);
+    if (value === undefined) {
+      expect(problems.find(({ severity }) => severity === "error")?.rule).toMatch(expected);
+      return;
+    }
+    const { files, tried, made } = await tryAndMake(value);
+    expect(made.problems).toEqual(tried.problems);
+    expect(made.value === undefined).toBe(tried.value === undefined);
+    if (made.value === undefined) {
+      expect(made.problems[0]?.rule).toMatch(expected);
+      return;
+    }
+    expect(expected).toBe("published");
+    expect(value.comparison.before.colours.length).toBeLessThanOrEqual(mostColours + 1);
+    expect(files.length).toBeLessThanOrEqual(mostFiles);
+    const bytes = made.value.reduce((sum, one) => sum + one.length, 0);
+    expect(bytes).toBeLessThanOrEqual(mostBytes);
+    const view = presentSite({ gallery, studies: [value], problems: [] }, "/");
+    const { length } = value.comparison.edges;
+    expect(view.edges).toHaveLength(Math.min(length, mostEdgePages));
+    expect(view.studies[0]?.edgePages === undefined).toBe(length <= mostEdgePages);
+  });
+});
+
+describe("what a trial passes is made", () => {
+  const manifest: readonly { readonly file: string; readonly expected: string }[] = JSON.parse(
+    readFileSync(join(import.meta.dirname, "manifest.json"), "utf8"),
+  );
+  const stored = manifest.filter(({ file, expected }) => file.startsWith("svg/") && expected !== "reject");
+
+  test.each(stored)("$file", async ({ file }) => {
+    const svg = readFileSync(join(import.meta.dirname, file), "utf8");
+    const colour = /#[0-9a-f]{6}\b/i.exec(svg)?.[0] ?? "#cc0000";
+    const { value, problems } = await analyse(svg, colour.toLowerCase());
+    if (value === undefined) return expect(hasError(problems)).toBe(true);
+    const { tried, made } = await tryAndMake(value);
+    expect(made.problems).toEqual(tried.problems);
+    expect(made.value?.length).toBe(tried.value?.length);
+  });
+});
