@@ -67,12 +67,11 @@ interface Work {
 /** Does the work while nobody else works on the published folder, and returns the exit status. */
 async function build({ given, content, out, store, output }: Work, site: PublishedFolder): Promise<number> {
   for (const kept of site.kept) output.message(`${describeKept(kept, out)}\n`);
-  const [{ analyseGallery }, { openPool }] = await Promise.all([
+  const [{ analyseGallery }, { withPool }] = await Promise.all([
     import("../study/run.ts"),
     import("../site/draw.ts"),
   ]);
-  const line = openPool({}, store);
-  try {
+  return withPool(store, async (line) => {
     const analysed = await analyseGallery(content, {
       drafts: given.switches.has("drafts"),
       line,
@@ -90,9 +89,7 @@ async function build({ given, content, out, store, output }: Work, site: Publish
     report(result, pages, out, output);
     if (swapped.kept !== undefined) output.message(describeKept(swapped.kept, out));
     return statusOfGallery(result.problems);
-  } finally {
-    line.close();
-  }
+  });
 }
 
 /** Says why nothing may be published and returns the exit status, or undefined where all is well. */

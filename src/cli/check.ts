@@ -35,19 +35,13 @@ export async function run(given: Given, output: Output): Promise<number> {
 
 /** Does all that can fail when the gallery is built, but for the pages. */
 async function checkGallery(given: Given, content: string, output: Output): Promise<GalleryResult> {
-  const [{ analyseGallery }, { drawStudies, openPool }] = await Promise.all([
+  const [{ analyseGallery }, { drawStudies, withPool }] = await Promise.all([
     import("../study/run.ts"),
     import("../site/draw.ts"),
   ]);
   const store = await openCache(given, content, true);
-  const line = openPool({}, store);
-  try {
-    const onProgress: Output["progress"] = (...args) => output.progress(...args);
-    return await drawStudies(await analyseGallery(content, { drafts: true, line, onProgress }), {
-      line,
-      store,
-    });
-  } finally {
-    line.close();
-  }
+  const onProgress: Output["progress"] = (...args) => output.progress(...args);
+  return withPool(store, async (line) =>
+    drawStudies(await analyseGallery(content, { drafts: true, line, onProgress }), { line, store }),
+  );
 }

@@ -1,6 +1,5 @@
 // Floor 7. The command serve: shows the gallery in a browser while it is written, until it is told to end.
 import { hasError, type Problem } from "../problem/problem.ts";
-import { showText } from "../problem/quote.ts";
 import { formatProblems } from "../problem/report.ts";
 import { numberOf } from "./arguments.ts";
 import { openCache } from "./cache.ts";
@@ -66,13 +65,9 @@ function createFaultReporter(output: Output): (error: unknown) => void {
   let said = "";
   return (error) => {
     const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);
-    if (trace !== said) output.message(`A page could not be made:\n${showLines(trace)}`);
+    if (trace !== said) output.message(`A page could not be made:\n${trace}`);
     said = trace;
   };
-}
-
-function showLines(text: string): string {
-  return text.split("\n").map(showText).join("\n");
 }
 
 /** Says what is wrong when that has changed, and when all is well again. */

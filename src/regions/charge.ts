@@ -1,5 +1,5 @@
 // Floor 3, step 4c. The charges of a focus: its connected pieces, those that are large enough, each with a mark of its own.
-import { findPieces } from "./piece.ts";
+import type { Pieces } from "./piece.ts";
 import { firstCharge } from "./trace.ts";
 
 /** Share of the focus's area from which a piece of it is a charge (our own judgement). */
@@ -12,15 +12,14 @@ export interface MarkedFocus {
 }
 
 /**
- * Marks the charges of a focus (1 = in it): pieces with a tenth of its area or more. Where no piece has that, as in a
+ * Marks the charges of a focus: those of its pieces with a tenth of its area or more. Where no piece has that, as in a
  * ring of small stars, the focus as a whole is the one charge.
  */
-export function markCharges(mask: Uint8Array, width: number, height: number): MarkedFocus {
-  const { pieces, runs, pieceOf } = findPieces(mask, width, height);
+export function markCharges({ pieces, runs, pieceOf }: Pieces): MarkedFocus {
   const all = pieces.reduce((sum, { pixels }) => sum + pixels, 0);
   const charges = pieces.flatMap(({ pixels }, piece) => (pixels >= leastOfFocus * all ? [piece] : []));
   const markOf = pieces.map((_, piece) => firstCharge + charges.indexOf(piece));
-  const marks = new Uint8Array(mask.length);
+  const marks = new Uint8Array(runs.width * runs.height);
   for (let run = 0; run < runs.count; run += 1) {
     const piece = pieceOf[run] as number;
     if (piece < 0) continue;

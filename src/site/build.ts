@@ -1,6 +1,6 @@
 // Floor 6. A content folder → the published folder, in one call.
 import { analyseGallery } from "../study/run.ts";
-import { openPool } from "./draw.ts";
+import { withPool } from "./draw.ts";
 import { type OutputOptions, withOutput } from "./output.ts";
 import { type BuildReport, type PublishOptions, publishTo } from "./publish.ts";
 
@@ -22,12 +22,9 @@ export async function buildSite(
   options: BuildOptions = {},
 ): Promise<BuildReport> {
   const { drafts = false, store, base, keepOut = [contentDir] } = options;
-  const line = openPool({}, store);
-  try {
-    return await withOutput(outDir, { ...options, keepOut }, async (output) =>
+  return withPool(store, (line) =>
+    withOutput(outDir, { ...options, keepOut }, async (output) =>
       publishTo(output, await analyseGallery(contentDir, { drafts, line }), { line, store }, base),
-    );
-  } finally {
-    line.close();
-  }
+    ),
+  );
 }

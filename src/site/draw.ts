@@ -38,6 +38,16 @@ export function openPool(limits: ConstructorParameters<typeof Pool>[0] = {}, sto
   return new Pool({ publisher: maker, ...limits }, store);
 }
 
+/** Does something with a pool that can publish, and closes it. */
+export async function withPool<T>(store: Store | undefined, use: (line: Pool) => Promise<T>): Promise<T> {
+  const line = openPool({}, store);
+  try {
+    return await use(line);
+  } finally {
+    line.close();
+  }
+}
+
 /**
  * Returns the files with their bytes. In a trial those that are not kept have none: all that can fail was tried.
  *

@@ -4,7 +4,7 @@ import type { Problem } from "../problem/problem.ts";
 import { compareProblems } from "../problem/problem.ts";
 import type { GalleryResult } from "../study/result.ts";
 import type { Store } from "../study/store.ts";
-import { drawFiles, drawStudies, type MadeFile, type Means, openPool } from "./draw.ts";
+import { drawFiles, drawStudies, type MadeFile, type Means, withPool } from "./draw.ts";
 import { type DrawnFile, listDrawn, listShared } from "./drawn.ts";
 import { fileOf, type SiteFile } from "./file.ts";
 import { keepFonts } from "./kept.ts";
@@ -82,12 +82,9 @@ export async function publishGallery(
   outDir: string,
   { base, store, ...options }: OutputOptions & PublishOptions,
 ): Promise<BuildReport> {
-  const line = openPool();
-  try {
-    return await withOutput(outDir, options, (output) => publishTo(output, result, { line, store }, base));
-  } finally {
-    line.close();
-  }
+  return withPool(undefined, (line) =>
+    withOutput(outDir, options, (output) => publishTo(output, result, { line, store }, base)),
+  );
 }
 
 /** Every file that is text: the pages first, and how many pages there are. */

@@ -27,6 +27,9 @@ export function cleanText(text: string): CleanText {
   return { text: cleaned, directions, controls };
 }
 
+/** What to do about a character that nobody typed. */
+export const typeAgain = "Type the text again by hand; copying brought the character along.";
+
 /** Returns the code point of a character as Unicode writes it: `U+202E`. */
 export function nameCharacter(character: string): string {
   return `U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}`;

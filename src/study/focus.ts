@@ -9,7 +9,7 @@ import { cropMap, cropMask, findBox } from "../regions/crop.ts";
 import { measureDepth } from "../regions/depth.ts";
 import { countMask, findCharges, maskLabels, maskRegions } from "../regions/focus.ts";
 import type { LabelMap } from "../regions/label.ts";
-import { findPieces, labelPieces, measureRemaining } from "../regions/piece.ts";
+import { findPieces, labelPieces, measureRemaining, type Pieces } from "../regions/piece.ts";
 import { findRuns, type Runs } from "../regions/runs.ts";
 import { shrinkMap, shrinkMask } from "../regions/shrink.ts";
 import { traceLines } from "../regions/trace.ts";
@@ -28,6 +28,8 @@ export interface SeenFocus {
   readonly mask?: Uint8Array;
   /** The same with its charges apart, for tracing. */
   readonly marks?: Uint8Array;
+  /** The pieces of `full`, where all of it is seen. */
+  readonly pieces?: Pieces;
   readonly chargeCount: number;
   readonly pixels: number;
 }
@@ -53,7 +55,9 @@ export async function findFocus(maps: Maps): Promise<SeenFocus> {
   const full = viewing.focus === undefined ? maskFound(maps) : await maskNamed(maps, viewing.focus);
   if (full === undefined) return { source: "none", chargeCount: 0, pixels: 0 };
   const mask = source === "found" ? full : keepRemaining(full, seen);
-  return { source, full, mask, ...markCharges(mask, view.width, view.height), pixels: countMask(full) };
+  const pieces = findPieces(mask, view.width, view.height);
+  const whole = mask === full ? { pieces } : {};
+  return { source, full, mask, ...whole, ...markCharges(pieces), pixels: countMask(full) };
 }
 
 function maskFound({ view, viewRuns, groups, flagPixels }: Maps): Uint8Array | undefined {
@@ -78,7 +82,7 @@ const closest = 40;
 export function followFocus(maps: Maps, focus: SeenFocus, lines: readonly SeenLine[]): readonly SeenStep[] {
   const { full, mask } = focus;
   if (full === undefined || mask === undefined) return [];
-  const whole = findWhole(full, maps.view);
+  const whole = findWhole(full, focus.pieces, maps.view);
   const lookClose = lookFromNear(maps, whole);
   const lookFar = lookFromFar(maps, whole);
   let most = 1;
@@ -104,8 +108,8 @@ interface Whole {
   readonly spans: readonly number[];
 }
 
-function findWhole(mask: Uint8Array, { width, height }: LabelMap): Whole {
-  const found = findPieces(mask, width, height);
+function findWhole(mask: Uint8Array, known: Pieces | undefined, { width, height }: LabelMap): Whole {
+  const found = known ?? findPieces(mask, width, height);
   return { mask, pieces: labelPieces(found), spans: found.pieces.map(({ span }) => span / height) };
 }
 

@@ -4,7 +4,7 @@ import { parseColour } from "../colour/parse.ts";
 import { replaceInvisible } from "../problem/invisible.ts";
 import { locate } from "../problem/locate.ts";
 import { hasError, type Outcome, type Place, type Problem } from "../problem/problem.ts";
-import { cleanText, control, nameCharacter } from "./clean.ts";
+import { cleanText, control, nameCharacter, typeAgain } from "./clean.ts";
 import { placeFindings } from "./finding.ts";
 import { checkFormerly } from "./formerly.ts";
 import { type FrontMatter, joinFiles, splitFrontMatter } from "./frontmatter.ts";
@@ -116,9 +116,13 @@ function cleanBody(source: Source, front: FrontMatter): Outcome<string> {
     const name = nameCharacter(hidden.character);
     const { place } = findFirst(front, hidden.character);
     const reason = `A character that cannot be seen was taken out (${name}).`;
-    const hint = "Type the text again by hand; copying brought the character along.";
     problems.push(
-      problemAt(source, place, { rule: "study/prose-invisible", severity: "warning", reason, hint }),
+      problemAt(source, place, {
+        rule: "study/prose-invisible",
+        severity: "warning",
+        reason,
+        hint: typeAgain,
+      }),
     );
   }
   if (controls > 0) {
@@ -136,9 +140,13 @@ function cleanBody(source: Source, front: FrontMatter): Outcome<string> {
   if (directions.length > 0) {
     const { place, character } = findFirst(front, /[\u202a-\u202e\u2066-\u2069]/);
     const reason = `An invisible character that turns the reading direction was taken out (${nameCharacter(character)}).`;
-    const hint = "Type the text again by hand; copying brought the character along.";
     problems.push(
-      problemAt(source, place, { rule: "study/direction-control", severity: "warning", reason, hint }),
+      problemAt(source, place, {
+        rule: "study/direction-control",
+        severity: "warning",
+        reason,
+        hint: typeAgain,
+      }),
     );
   }
   return { value: seen, problems };

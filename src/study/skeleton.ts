@@ -2,8 +2,7 @@
 import unhomoglyph from "unhomoglyph";
 
 /**
- * Returns the skeletons of `name`, as it is and in small letters, without regard to case, spaces and
- * hyphens: two names
+ * Returns the skeletons of `name`, as it is and in small letters, without regard to case, spaces and hyphens: two names
  * that share one are easily taken for each other. They are no text to show. The direction of writing is left out of account.
  *
  * Example: `modern` and `modem` share one, and so do `Ines` and `lnes`.

@@ -47,6 +47,8 @@ export class Store {
   private readonly options: StoreOptions;
   private readonly secret: Uint8Array;
   private readonly writing = new Set<Promise<void>>();
+  /** What is being answered, by the name of its question. */
+  private readonly asked = new Map<string, Promise<Outcome<unknown>>>();
   private failures = 0;
   private written = 0;
 
@@ -57,26 +59,42 @@ export class Store {
 
   /**
    * Returns what `work` gave for the same `question` before, or does it and keeps the answer. An answer without a value is
-   * not kept: what failed may have failed for want of time or memory. `question` is plain data.
+   * not kept: what failed may have failed for want of time or memory. Of those who ask the same at once, as for two studies
+   * of one drawing, one has the work done. `question` is plain data.
    */
   async recall<T>(question: unknown, work: () => Promise<Outcome<T>>): Promise<Outcome<T>> {
-    const kept = await this.find<T>(question);
+    const name = nameQuestion(question);
+    const begun = this.asked.get(name);
+    if (begun !== undefined) {
+      const shared = await begun.catch(() => undefined);
+      if (shared?.value !== undefined) return shared as Outcome<T>;
+    }
+    const answer = this.answer(name, work);
+    this.asked.set(name, answer);
+    try {
+      return await answer;
+    } finally {
+      if (this.asked.get(name) === answer) this.asked.delete(name);
+    }
+  }
+
+  private async answer<T>(name: string, work: () => Promise<Outcome<T>>): Promise<Outcome<T>> {
+    // It has our seal, so it is what was answered to this question.
+    const kept = (await this.read(name)) as Outcome<T> | undefined;
     if (kept !== undefined) return kept;
     const outcome = await work();
-    this.put(question, outcome);
+    this.keep(name, outcome);
     return outcome;
   }
 
   /** Returns the answer to `question` that was kept, if there is one. */
   async find<T>(question: unknown): Promise<Outcome<T> | undefined> {
-    // It has our seal, so it is what was answered to this question.
     return (await this.read(nameQuestion(question))) as Outcome<T> | undefined;
   }
 
   /** Keeps an answer that has a value. */
   put(question: unknown, outcome: Outcome<unknown>): void {
-    if (outcome.value !== undefined && this.options.isReadOnly !== true)
-      this.keep(nameQuestion(question), outcome);
+    this.keep(nameQuestion(question), outcome);
   }
 
   /** Resolves once everything is written; where it is time, old entries are deleted. */
@@ -116,6 +134,7 @@ export class Store {
   }
 
   private keep(key: string, outcome: Outcome<unknown>): void {
+    if (outcome.value === undefined || this.options.isReadOnly === true) return;
     if (this.failures >= mostFailures) return;
     const write = this.write(key, outcome).finally(() => this.writing.delete(write));
     this.writing.add(write);

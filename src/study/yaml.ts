@@ -14,7 +14,7 @@ import {
 import type { Outcome, Place, Problem } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
 import { describeBareHash, describeCauses, describeFeatures, findForbidden } from "./cause.ts";
-import { cleanText } from "./clean.ts";
+import { cleanText, typeAgain } from "./clean.ts";
 import { findComment } from "./comment.ts";
 import { findKeySlip, type KeySlip } from "./oddkey.ts";
 import { problemAt, type Source } from "./source.ts";
@@ -193,7 +193,7 @@ class YamlReader {
           rule: "study/direction-control",
           severity: "warning",
           reason: `An invisible character that turns the reading direction was taken out (${names}).`,
-          hint: "Type the text again by hand; copying brought the character along.",
+          hint: typeAgain,
         }),
       );
     }

@@ -5,7 +5,15 @@ import { describeUnit, silentProperty } from "./declaration.ts";
 import { limit } from "./limit.ts";
 import { properties } from "./property.ts";
 import type { Reporter } from "./report.ts";
-import { findUnit, isPathData, isPointList, isTransform, mendNumber, readLength } from "./value.ts";
+import {
+  findUnit,
+  isPathData,
+  isPointList,
+  isTransform,
+  mendNumber,
+  readLength,
+  readNumber,
+} from "./value.ts";
 import type { XmlAttribute, XmlElement } from "./xmlnode.ts";
 
 export interface CleanAttributes {
@@ -128,16 +136,14 @@ const readers: Readonly<Record<string, Read>> = Object.assign(Object.create(null
   maskContentUnits: units,
   markerUnits: oneOf("strokeWidth userSpaceOnUse"),
   spreadMethod: oneOf("pad reflect repeat"),
-  orient: test((value) => /^\s*(?:auto|auto-start-reverse)\s*$/.test(value) || isNumber(value)),
+  orient: test(
+    (value) => /^\s*(?:auto|auto-start-reverse)\s*$/.test(value) || readNumber(value) !== undefined,
+  ),
   preserveAspectRatio: test((value) =>
     /^\s*(?:none|xM(?:in|id|ax)YM(?:in|id|ax))(?:\s+(?:meet|slice))?\s*$/.test(value),
   ),
   viewBox: test((value) => /^[-+\w\s.,%/]*$/.test(value)),
 });
-
-function isNumber(text: string): boolean {
-  return readLength(text) === text.trim() && !text.includes("%");
-}
 
 const size = /^(?:width|height|r|rx|ry|fr|markerWidth|markerHeight)$/;
 

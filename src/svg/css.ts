@@ -103,8 +103,7 @@ export function readSelectors(text: string): readonly Selector[] | string {
   if (/^\s*,|,\s*,|,\s*$/.test(text) || text.trim() === "") return quote(text);
   try {
     const list = csstree.parse(text, { context: "selectorList" });
-    const read = list.type === "SelectorList" ? readList(list.children) : quote(text);
-    return read;
+    return list.type === "SelectorList" ? readList(list.children) : quote(text);
   } catch {
     return quote(text);
   }

@@ -7,7 +7,6 @@ import type { EditList } from "./edit.ts";
 import { type CopyColours, expandUse, findExpandable } from "./expand.ts";
 import type { Instance, PaintSource, ResolvedDrawing, Site } from "./instance.ts";
 import { findPaints, type PaintProperty } from "./paint.ts";
-
 import { matches } from "./select.ts";
 import { formatColour } from "./spelling.ts";
 import type { SvgElement } from "./tree.ts";

@@ -2,7 +2,7 @@
 // browsers draw alike; every value is written in one way.
 import { parseColour } from "../colour/parse.ts";
 import { formatColour } from "./spelling.ts";
-import { readDashes, readLength, readShare, splitReference } from "./value.ts";
+import { readDashes, readLength, readNumber, readShare, splitReference } from "./value.ts";
 
 export interface Property {
   /** Whether elements inside have the value too (CSS and SVG property tables). */
@@ -154,11 +154,4 @@ export const properties: ReadonlyMap<string, Property> = new Map([
 
 function readCurrent(value: string): string | undefined {
   return /^currentcolor$/i.test(value) ? "currentColor" : readColour(value);
-}
-
-function readNumber(value: string, least: number): string | undefined {
-  const length = readLength(value, least);
-  return length === undefined || length.endsWith("%") || /[a-z]/i.test(value.replace(/e[+-]?\d/i, ""))
-    ? undefined
-    : length;
 }

@@ -52,10 +52,20 @@ export function mendNumber(text: string): string | undefined {
   return /^-?\d+,\d+(?:px)?$/.test(text.trim()) ? text.trim().replace(",", ".") : undefined;
 }
 
+/** Returns a plain number as it is written, or undefined for anything else and for what is under `least`. */
+export function readNumber(text: string, least?: number): string | undefined {
+  const length = readLength(text, least);
+  return length === undefined || length.endsWith("%") || hasUnit(text) ? undefined : length;
+}
+
+function hasUnit(text: string): boolean {
+  return /[a-z]/i.test(text.replace(/e[+-]?\d/i, ""));
+}
+
 /** Returns a share as a number from 0 to 1, from a number or a percentage. */
 export function readShare(text: string): string | undefined {
   const length = readLength(text);
-  if (length === undefined || /[a-z]/i.test(text.replace(/e[+-]?\d/i, ""))) return undefined;
+  if (length === undefined || hasUnit(text)) return undefined;
   const value = Number.parseFloat(length) / (length.endsWith("%") ? 100 : 1);
   return value >= 0 && value <= 1 && !length.endsWith("%") ? length : String(Math.min(1, Math.max(0, value)));
 }

@@ -2,6 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
+import type { CardSearch } from "../../src/site/present/card.ts";
 import type { GainRow, GainView } from "../../src/site/present/gain.ts";
 import { Move } from "../parts/move.tsx";
 
@@ -56,18 +57,8 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
 
 function Row({ row, gain }: { row: GainRow; gain: GainView }): JSX.Element {
   const [before, after] = row.x;
-  const { slug, status, verdict, authors, tags, date, after: mark, gain: gained } = row.search;
   return (
-    <li
-      data-slug={slug}
-      data-status={status}
-      data-verdict={verdict}
-      data-author={authors}
-      data-tag={tags}
-      data-date={date}
-      data-after={mark}
-      data-gain={gained}
-    >
+    <li {...(row.search && nameData(row.search))}>
       <span class="gain-flags">
         {row.plates.map(({ label, src, width, height }) => (
           <img key={label} src={src} alt="" width={width} height={height} loading="lazy" decoding="async" />
@@ -98,6 +89,20 @@ function Row({ row, gain }: { row: GainRow; gain: GainView }): JSX.Element {
       </span>
     </li>
   );
+}
+
+/** What a script finds and sorts the row by. */
+function nameData({ slug, status, verdict, authors, tags, date, after, gain }: CardSearch) {
+  return {
+    "data-slug": slug,
+    "data-status": status,
+    "data-verdict": verdict,
+    "data-author": authors,
+    "data-tag": tags,
+    "data-date": date,
+    "data-after": after,
+    "data-gain": gain,
+  };
 }
 
 /** A drawing as wide as its place: what is drawn keeps its height and its strokes. */

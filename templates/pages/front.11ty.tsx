@@ -38,7 +38,7 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
               ))}
             </section>
           )}
-          {front.gain && <AllStudies front={front} gain={front.gain} />}
+          <AllStudies front={front} />
           <Shelves groups={front.shelves} />
         </>
       )}
@@ -46,18 +46,26 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
   );
 }
 
-function AllStudies({
-  front: { count, finder },
-  gain,
-}: {
-  front: FrontPage;
-  gain: NonNullable<FrontPage["gain"]>;
-}): JSX.Element {
+function AllStudies({ front: { count, finder, gain, edgeless } }: { front: FrontPage }): JSX.Element {
   return (
     <section class="all-studies" aria-labelledby="all-studies">
       <h2 id="all-studies">All studies</h2>
       {finder && <FinderForm finder={finder} count={count} />}
-      <GainFigure gain={gain} id="gain" />
+      {gain && <GainFigure gain={gain} id="gain" />}
+      {edgeless.length > 0 && (
+        <p class="measured">
+          Without an edge to measure:{" "}
+          {edgeless.map(({ title, address }, index) => (
+            <>
+              {index > 0 && ", "}
+              <a key={address} href={address}>
+                {title}
+              </a>
+            </>
+          ))}
+          .
+        </p>
+      )}
     </section>
   );
 }

@@ -3,13 +3,13 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { DetailView } from "../../src/site/present/crop.ts";
-import type { Reading } from "../../src/site/present/edge.ts";
 import type { EdgePage } from "../../src/site/present/edgepage.ts";
 import type { SeenReading } from "../../src/site/present/edgevision.ts";
 import type { LocatorView } from "../../src/site/present/lines.ts";
+import { ReadingCell } from "./edges.tsx";
 import { Argue } from "./refer.tsx";
 import { Summary } from "./summary.tsx";
-import { SwatchPair } from "./swatch.tsx";
+import { DetailChip, MeetingChip } from "./swatch.tsx";
 
 /** Where on the flag the two colours meet, that place before and after, what became of the edge, and all its numbers. */
 export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
@@ -75,7 +75,7 @@ function Locator({ locator, names }: { locator: LocatorView; names: string }): J
       >
         <title id="locator-title">Where the edge is</title>
         <desc id="locator-desc">{`The original flag in pale, with the lines traced where ${names.replace(" / ", " and ")} meet.`}</desc>
-        <rect class="map-paper" width={width} height={height} />
+        <rect class="locator-paper" width={width} height={height} />
         <image
           class="locator-ground"
           href={ground}
@@ -88,16 +88,6 @@ function Locator({ locator, names }: { locator: LocatorView; names: string }): J
         <rect class="locator-frame" {...frame} fill="none" />
       </svg>
     </div>
-  );
-}
-
-/** The place where two colours meet, small, beside words that name it. */
-function Detail({ detail }: { detail: DetailView }): JSX.Element {
-  const { src, viewBox, width, height } = detail;
-  return (
-    <svg class="detail-chip" viewBox={viewBox} width="72" height="48" aria-hidden="true" focusable="false">
-      <image href={src} width={width} height={height} preserveAspectRatio="none" />
-    </svg>
   );
 }
 
@@ -165,7 +155,7 @@ function SeenCell({
   if (reading === undefined) return <span class="quiet">no edge</span>;
   return (
     <span class="reading">
-      {detail ? <Detail detail={detail} /> : <SwatchPair hexes={reading.hexes} />}
+      <MeetingChip hexes={reading.hexes} detail={detail} />
       <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>{" "}
       <span class="grade">
         ΔE00 <span class="number">{reading.difference}</span>
@@ -198,10 +188,10 @@ export function Elsewhere({ edge }: { edge: EdgePage }): JSX.Element | null {
                   <a href={other.address}>{other.study}</a>
                 </th>
                 <td>
-                  <ElsewhereCell reading={other.row.before} detail={other.details?.[0]} />
+                  <ReadingCell reading={other.row.before} detail={other.details?.[0]} />
                 </td>
                 <td>
-                  <ElsewhereCell reading={other.row.after} detail={other.details?.[1]} />
+                  <ReadingCell reading={other.row.after} detail={other.details?.[1]} />
                 </td>
                 <td>{other.row.outcome}</td>
               </tr>
@@ -210,23 +200,6 @@ export function Elsewhere({ edge }: { edge: EdgePage }): JSX.Element | null {
         </table>
       </div>
     </section>
-  );
-}
-
-function ElsewhereCell({
-  reading,
-  detail,
-}: {
-  reading: Reading | undefined;
-  detail: DetailView | undefined;
-}): JSX.Element {
-  if (reading === undefined) return <span class="quiet">no edge</span>;
-  return (
-    <span class="reading">
-      {detail ? <Detail detail={detail} /> : <SwatchPair hexes={reading.hexes} />}
-      <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>
-      {reading.near && <span class="near-line">{reading.near}</span>}
-    </span>
   );
 }
 
@@ -239,7 +212,7 @@ export function Siblings({ edge }: { edge: EdgePage }): JSX.Element {
         {edge.siblings.map((sibling) => (
           <li key={sibling.address}>
             {sibling.details?.map((detail) => (
-              <Detail key={detail.src} detail={detail} />
+              <DetailChip key={detail.src} detail={detail} />
             ))}
             <p>
               <a href={sibling.address} aria-current={sibling.isHere ? "page" : undefined}>

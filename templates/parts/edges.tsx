@@ -2,8 +2,9 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
+import type { DetailView } from "../../src/site/present/crop.ts";
 import type { EdgeRow, Reading } from "../../src/site/present/edge.ts";
-import { SwatchPair } from "./swatch.tsx";
+import { MeetingChip } from "./swatch.tsx";
 
 /** The table of a study's edges: those of the focus first, in a group of their own. */
 export function EdgeTable({ edges }: { edges: readonly EdgeRow[] }): JSX.Element {
@@ -59,7 +60,9 @@ function Row({ edge }: { edge: EdgeRow }): JSX.Element {
         {edge.focus && <span class="renamed">{edge.focus}</span>}
       </th>
       <td class="number end">{edge.length}</td>
-      <td>{edge.before ? <ReadingCell reading={edge.before} /> : <span class="quiet">no edge</span>}</td>
+      <td>
+        <ReadingCell reading={edge.before} />
+      </td>
       <td>
         <ReadingCell reading={edge.after} />
       </td>
@@ -68,11 +71,18 @@ function Row({ edge }: { edge: EdgeRow }): JSX.Element {
   );
 }
 
-/** Two colours with their contrast and grade. */
-export function ReadingCell({ reading }: { reading: Reading }): JSX.Element {
+/** Two colours with their contrast and grade, or that there is no edge. */
+export function ReadingCell({
+  reading,
+  detail,
+}: {
+  reading: Reading | undefined;
+  detail?: DetailView | undefined;
+}): JSX.Element {
+  if (reading === undefined) return <span class="quiet">no edge</span>;
   return (
     <span class="reading">
-      <SwatchPair hexes={reading.hexes} />
+      <MeetingChip hexes={reading.hexes} detail={detail} />
       <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>
       {reading.near && <span class="near-line">{reading.near}</span>}
     </span>

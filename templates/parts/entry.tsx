@@ -18,10 +18,7 @@ export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Elem
         ))}
       </div>
       <div class="entry-label">
-        {card.flag && <p class="flag-name">{card.flag}</p>}
-        <h2>
-          <a href={card.address}>{card.title}</a>
-        </h2>
+        <CardTitle card={card} />
         <p class="entry-change">{card.change}</p>
         <dl class="facts">
           <div>
@@ -60,10 +57,7 @@ export function Lead({ lead: { card, verdict } }: { lead: NonNullable<FrontPage[
         ))}
       </div>
       <div class="entry-label">
-        {card.flag && <p class="flag-name">{card.flag}</p>}
-        <h2>
-          <a href={card.address}>{card.title}</a>
-        </h2>
+        <CardTitle card={card} />
         <Byline authors={card.authors} date={card.date} />
       </div>
       <dl class="lead-mark">
@@ -76,6 +70,17 @@ export function Lead({ lead: { card, verdict } }: { lead: NonNullable<FrontPage[
         <strong>{verdict.word}.</strong> {card.change} {verdict.cost}
       </p>
     </article>
+  );
+}
+
+function CardTitle({ card }: { card: Card }): JSX.Element {
+  return (
+    <>
+      {card.flag && <p class="flag-name">{card.flag}</p>}
+      <h2>
+        <a href={card.address}>{card.title}</a>
+      </h2>
+    </>
   );
 }
 

@@ -6,7 +6,7 @@ import { floors } from "./floor.ts";
 import { countPasses, formatTable, rules } from "./table.ts";
 
 test("reading, writing and recolouring are faithful to real drawings", {
-  timeout: 180_000,
+  timeout: 400_000,
 }, async () => {
   const files = listCollection();
   expect(files).toHaveLength(798);

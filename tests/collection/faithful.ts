@@ -264,8 +264,13 @@ async function measureAgreement(shapes: PaintedShapes, drawing: Drawing): Promis
   return same / one.labels.length;
 }
 
+/** A point is 4/3 px (CSS Values 4, section 6.2), as in a browser and in resvg; librsvg takes 72 pixels to the inch. */
+function evenPoints(svg: string): string {
+  return svg.replace(/="([\d.]+)pt"/g, (_, points: string) => `="${(Number(points) * 4) / 3}"`);
+}
+
 async function countChanged(raw: string, written: string, heightPixels: number): Promise<Count> {
-  const before = await drawAll(sizeText(raw, widthPixels, heightPixels));
+  const before = await drawAll(sizeText(evenPoints(raw), widthPixels, heightPixels));
   const after = await drawAll(sizeText(written, widthPixels, heightPixels));
   return each((renderer) => {
     let count = 0;

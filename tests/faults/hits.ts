@@ -24,6 +24,23 @@ export class Memory {
   watch(store: Store): () => Hits {
     const counts = { hit: 0, worked: 0, missed: 0, invented: 0 };
     const before = new Set(this.known);
+    const recall = store.recall.bind(store);
+    store.recall = async <T>(question: unknown, work: () => Promise<Outcome<T>>): Promise<Outcome<T>> => {
+      const key = keyOf(question);
+      let isWorked = false;
+      const outcome = await recall(question, async () => {
+        isWorked = true;
+        const made = await work();
+        if (made.value !== undefined) this.known.add(key);
+        return made;
+      });
+      counts[isWorked ? "worked" : "hit"] += 1;
+      if (isWorked && before.has(key)) counts.missed += 1;
+      // Asked twice in one build: the second time it may be there already.
+      if (!isWorked && !before.has(key) && !this.known.has(key)) counts.invented += 1;
+      if (outcome.value !== undefined) this.known.add(key);
+      return outcome;
+    };
     const find = store.find.bind(store);
     store.find = async <T>(question: unknown): Promise<Outcome<T> | undefined> => {
       const outcome = await find<T>(question);

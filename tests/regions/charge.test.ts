@@ -1,12 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { markCharges } from "../../src/regions/charge.ts";
+import { findPieces } from "../../src/regions/piece.ts";
 import { firstCharge } from "../../src/regions/trace.ts";
 import { drawMap, readMap } from "./picture.ts";
 
 /** Marks of a mask drawn in rows of 0 and 1, in rows again. */
 function marksOf(...rows: readonly string[]) {
   const { width, height, labels } = readMap(...rows);
-  const { marks, ...rest } = markCharges(Uint8Array.from(labels), width, height);
+  const { marks, ...rest } = markCharges(findPieces(Uint8Array.from(labels), width, height));
   return {
     rows: rows.map((_, y) => [...marks.slice(y * width, (y + 1) * width)].join("")),
     ...rest,
@@ -40,7 +41,7 @@ describe("markCharges", () => {
       const [u, v] = [60 + 40 * Math.cos((turn * Math.PI) / 6), 60 + 40 * Math.sin((turn * Math.PI) / 6)];
       return Math.abs(x - Math.round(u) - 0.5) < 1.1 && Math.abs(y - Math.round(v) - 0.5) < 1.1 ? 1 : 0;
     });
-    const { marks, chargeCount } = markCharges(Uint8Array.from(map.labels), 120, 120);
+    const { marks, chargeCount } = markCharges(findPieces(Uint8Array.from(map.labels), 120, 120));
     expect(chargeCount).toBe(1);
     expect([...marks].filter((mark) => mark === firstCharge)).toHaveLength(12 * 9);
     expect([...marks].filter((mark) => mark === 1)).toHaveLength(0);

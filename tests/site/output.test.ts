@@ -211,12 +211,17 @@ test("a full disk is told calmly: what, where, what to do", async () => {
 
 test("the second of two builds waits for the first, hears so once, and then publishes", async () => {
   let heard = 0;
+  let begin: () => void = () => undefined;
+  const begun = new Promise<void>((resolve) => {
+    begin = resolve;
+  });
   const slow = fileOf("index.html", async () => {
+    begin();
     await new Promise((resolve) => setTimeout(resolve, 700));
     return "first";
   });
   const first = publish([slow]);
-  await new Promise((resolve) => setTimeout(resolve, 200));
+  await begun;
   const onWait = ({ pid }: { pid: number }) => {
     expect(pid).toBe(process.pid);
     heard += 1;

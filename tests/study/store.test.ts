@@ -61,6 +61,29 @@ test("the second time the answer is there, equal to the first", async () => {
   expect(await ask(folder)).toEqual({ outcome: answer, worked: false });
 });
 
+test("of two who ask the same at once one has it answered; where that fails, the other asks for itself", async () => {
+  const store = await open(await makeFolder({}));
+  const works: string[] = [];
+  const askFor = (name: string, outcome: Outcome<unknown>) =>
+    store.recall(question, async () => {
+      works.push(name);
+      await new Promise((resolve) => setImmediate(resolve));
+      return outcome;
+    });
+  const slow: Outcome<unknown> = { value: undefined, problems: [] };
+  expect(await Promise.all([askFor("slow", slow), askFor("after it", answer)])).toEqual([slow, answer]);
+  expect(works).toEqual(["slow", "after it"]);
+  const other = { ...question, bytes: new Uint8Array([9]) };
+  const count = { worked: 0 };
+  const work = async () => {
+    count.worked += 1;
+    return answer;
+  };
+  expect(await Promise.all([store.recall(other, work), store.recall(other, work)])).toEqual([answer, answer]);
+  expect(count.worked).toBe(1);
+  await store.close();
+});
+
 test("another question has another answer", async () => {
   const folder = await makeFolder({});
   await ask(folder);

@@ -12,7 +12,8 @@ import { type Frame, presentFrame } from "./page.ts";
 import { recordGallery } from "./record.ts";
 import { countStudies } from "./shelf.ts";
 import { linkShelves, presentShelfGroups, type ShelfGroup, type ShelfLink } from "./shelfindex.ts";
-import { presentStatus } from "./status.ts";
+import { formatStudyPath, presentStatus } from "./status.ts";
+import { formatTitle } from "./title.ts";
 import { describeVerdict, slugVerdict, type VerdictView, verdictWords } from "./verdict.ts";
 
 export interface FrontPage {
@@ -24,6 +25,8 @@ export interface FrontPage {
   readonly lead: { readonly card: Card; readonly verdict: VerdictView } | undefined;
   readonly cards: readonly Card[];
   readonly gain: GainView | undefined;
+  /** Studies without an edge: the chart has no line for them. */
+  readonly edgeless: readonly { readonly title: string; readonly address: string }[];
   readonly finder: Finder | undefined;
   readonly shelves: readonly ShelfGroup[];
 }
@@ -81,6 +84,9 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
     },
     cards: older.slice(0, mostCards).map((study) => presentCard(study, link, format)),
     gain,
+    edgeless: studies
+      .filter(({ comparison: { clarity } }) => clarity.includes(null))
+      .map(({ study }) => ({ title: formatTitle(study), address: link(formatStudyPath(study.slug)) })),
     finder: listed.length < 2 ? undefined : presentFinder(listed, studies.length, link, format),
     shelves: presentShelfGroups(studies, link, format),
   };

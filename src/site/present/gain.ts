@@ -31,7 +31,8 @@ export interface GainRow {
   /** Original and redesign. */
   readonly plates: readonly [Plate, Plate];
   readonly verdict: string;
-  readonly search: CardSearch;
+  /** Undefined in the prose of a study, where nothing is searched. */
+  readonly search: CardSearch | undefined;
   /** Undefined for the study whose page the chart stands on. */
   readonly address: string | undefined;
   readonly before: string;
@@ -116,7 +117,7 @@ function presentRows(
           .join(" · "),
         plates: presentPair(result, link, format),
         verdict: verdictWords[result.comparison.verdict],
-        search: presentSearch(result),
+        search: own === undefined ? presentSearch(result) : undefined,
         address: slug === own ? undefined : link(formatStudyPath(slug)),
         before: formatted[0],
         after: formatted[1],

@@ -29,6 +29,8 @@ export function slugVerdict(verdict: Verdict): string {
   return verdict.replace(/\W+/g, "-");
 }
 
+const noEdges = "One colour: no edges to measure.";
+
 /** Edges of the price that are named; the table has the others. */
 const mostNamed = 3;
 
@@ -43,7 +45,7 @@ export function describeChange(result: StudyResult): string {
 export function describeVerdict(comparison: Comparison, format: Format): VerdictView {
   const word = verdictWords[comparison.verdict];
   if (comparison.clarity[0] === null && comparison.clarity[1] === null)
-    return { word, sentence: "One colour: no edges to measure.", cost: "One colour: no edges to measure." };
+    return { word, sentence: noEdges, cost: noEdges };
   const move = sayClarity(comparison, format);
   const [joint, cost] = sayCost(comparison, format);
   return { word, sentence: `${move}${joint}${cost}.`, cost: cost === "" ? "" : `${capitalise(cost)}.` };

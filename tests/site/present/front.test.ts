@@ -47,3 +47,18 @@ test("beyond one page the finder offers what the rows of the chart have, and say
   const authors = finder?.choices.find(({ name }) => name === "author");
   expect(authors?.options.map(({ text }) => text)).toEqual(["Ines Valcourt", "Odo Marsh"]);
 });
+
+test("a study without an edge, for which the chart has no line, is linked all the same", () => {
+  const edgeless = {
+    ...studyResult,
+    study: { ...study, slug: "plain", title: "A plain field" },
+    comparison: { ...studyResult.comparison, clarity: [null, null] as const },
+  };
+  const both = presentFront({ ...galleryResult, studies: [studyResult, edgeless] }, format);
+  expect(both.edgeless).toEqual([{ title: "A plain field", address: "studies/plain/" }]);
+  expect(both.gain?.rows.map(({ slug }) => slug)).toEqual([study.slug]);
+  const twin = { ...edgeless, study: { ...study, slug: "plainer" } };
+  const neither = presentFront({ ...galleryResult, studies: [edgeless, twin] }, format);
+  // The form narrows the chart: without one it would do nothing.
+  expect([neither.gain, neither.finder, neither.edgeless.length]).toEqual([undefined, undefined, 2]);
+});
