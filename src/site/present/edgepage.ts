@@ -77,13 +77,13 @@ const none = "–";
 /** Other studies that an edge page names. Our own judgement: more are a list, and no comparison. */
 const mostElsewhere = 24;
 
-/** The pages of all edges of `results`, study by study, longest edge first. */
+/** The pages of all edges of `results`, study by study, longest edge first; `namesakes` are those of the gallery. */
 export function presentEdgePages(
   results: readonly StudyResult[],
+  namesakes: Namesakes,
   gallery: Gallery,
   format: Format,
 ): readonly EdgePage[] {
-  const namesakes = indexNames(results);
   const cropOf = rememberCrops();
   return results.flatMap((result) => {
     const place = placeEdges(result.study.slug, result.comparison);
@@ -309,7 +309,8 @@ function listNumbers(numbers: readonly SummaryRow[]): readonly string[] {
   return numbers.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
 }
 
-function indexNames(results: readonly StudyResult[]): Namesakes {
+/** Finds the first studies with each pair of names, one more than a page shows: its own may be among them. */
+export function indexNames(results: readonly StudyResult[]): Namesakes {
   const found = new Map<string, Set<StudyResult>>();
   for (const result of results)
     for (const edge of result.comparison.edges) {

@@ -6,7 +6,7 @@ import { type Linker, linkFrom } from "../address.ts";
 import { wordsFile } from "../search.ts";
 import { type Card, orderStudies, presentCard } from "./card.ts";
 import type { Format } from "./format.ts";
-import { type GainView, presentGain } from "./gain.ts";
+import { type GainView, presentGain, rankGains } from "./gain.ts";
 import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { recordGallery } from "./record.ts";
@@ -58,7 +58,7 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
   const link = linkFrom("/");
   const count = countStudies(studies.length, format);
   const [newest, ...older] = studies;
-  const gain = presentGain(studies, link, format);
+  const gain = presentGain(rankGains(studies, format), link, format);
   // The rows of the chart are the list that it narrows.
   const rows = new Set([...(gain?.rows ?? []), ...(gain?.rest ?? [])].map(({ slug }) => slug));
   const listed = studies.filter(({ study }) => rows.has(study.slug));
