@@ -72,7 +72,10 @@ export async function writeGallery(folder: string, studies: number, broken: numb
       `tags: [flag ${index % distinct}]`,
       `date: 20${String(10 + (index % 16))}-0${1 + (index % 9)}-11`,
     ];
-    await writeFile(join(own, "study.md"), `---\n${front.join("\n")}\n---\nProse of a study.\n\n::figure{kind="gain chart"}\n`);
+    await writeFile(
+      join(own, "study.md"),
+      `---\n${front.join("\n")}\n---\nProse of a study.\n\n::figure{kind="gain chart"}\n`,
+    );
     await writeFile(join(own, "original.svg"), flag.svg);
   }
 }
