@@ -8,6 +8,7 @@ import type { Recipe } from "./drawn.ts";
 import { cropDrawing, Easel, RefusedError } from "./easel.ts";
 import { encodeMatrix, encodePng, layOut } from "./images.ts";
 import { layLinkPicture, unpackFonts } from "./linkpicture.ts";
+import type { SiteView } from "./present/site.ts";
 import { laySurveyPicture } from "./surveypicture.ts";
 
 /** Files that are made at once: a picture waits for its encoder most of the time. */
@@ -83,6 +84,18 @@ export async function makeFiles({
     if (error instanceof RefusedError) return { value: undefined, problems: [{ ...error.problem, file }] };
     throw error;
   }
+}
+
+/** Renders the pages of a view: for a gallery that is too large for the process that was called. */
+export async function makePages({ view }: Jobs["pages"]["input"]): Promise<Outcome<Jobs["pages"]["output"]>> {
+  // Loaded where it is needed: whoever draws renders no pages.
+  const { renderPages } = await import("./pages.ts");
+  // Presented by site.ts, in the same program.
+  const pages = await renderPages(view as Partial<SiteView>);
+  const value = await Promise.all(
+    pages.map(async ({ path, make }) => ({ path, text: String(await make()) })),
+  );
+  return { value, problems: [] };
 }
 
 function prepare<K extends Recipe["kind"]>(

@@ -6,7 +6,7 @@ import { type Linker, linkFrom } from "../address.ts";
 import { wordsFile } from "../search.ts";
 import { type Card, orderStudies, presentCard } from "./card.ts";
 import type { Format } from "./format.ts";
-import { type GainView, presentGain } from "./gain.ts";
+import { type GainView, presentGain, rankGains } from "./gain.ts";
 import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { recordGallery } from "./record.ts";
@@ -58,7 +58,10 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
   const link = linkFrom("/");
   const count = countStudies(studies.length, format);
   const [newest, ...older] = studies;
-  const gain = presentGain(studies, link, format);
+  const gain = presentGain(rankGains(studies, format), link, format);
+  // The rows of the chart are the list that it narrows.
+  const rows = new Set([...(gain?.rows ?? []), ...(gain?.rest ?? [])].map(({ slug }) => slug));
+  const listed = studies.filter(({ study }) => rows.has(study.slug));
   return {
     frame: presentFrame(
       {
@@ -84,13 +87,12 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
     edgeless: studies
       .filter(({ comparison: { clarity } }) => clarity.includes(null))
       .map(({ study }) => ({ title: formatTitle(study), address: link(formatStudyPath(study.slug)) })),
-    finder:
-      studies.length < 2 || gain === undefined ? undefined : presentFinder(studies, count, link, format),
+    finder: listed.length < 2 ? undefined : presentFinder(listed, studies.length, link, format),
     shelves: presentShelfGroups(studies, link, format),
   };
 }
 
-function presentFinder(studies: readonly StudyResult[], count: string, link: Linker, format: Format): Finder {
+function presentFinder(studies: readonly StudyResult[], all: number, link: Linker, format: Format): Finder {
   const fromShelf = ({ slug, name }: ShelfLink) => ({ value: slug, text: name });
   const choices: Finder["choices"] = [
     {
@@ -124,6 +126,9 @@ function presentFinder(studies: readonly StudyResult[], count: string, link: Lin
       { value: "unclear", text: "Least clear redesign first" },
       { value: "title", text: "By title" },
     ],
-    found: `# of ${count}`,
+    found:
+      studies.length === all
+        ? `# of ${countStudies(all, format)}`
+        : `# of the ${format.number(studies.length, 0)} listed here`,
   };
 }

@@ -1,5 +1,4 @@
 // Floor 6. Pages at addresses that a study had before: each leads to where the study, or its edge, is now.
-import { listFormer } from "../../study/formerly.ts";
 import type { StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
 import { formatCanonical, formatRelative } from "../address.ts";
@@ -27,12 +26,13 @@ interface Landing {
 }
 
 /**
- * Returns a page for every old address of the published studies, and of each of their edges: what points at a comparison
- * goes on pointing at it. `edges` are the edge pages of the gallery.
+ * Returns a page for every old address of the studies, and of each of their edges: what points at a comparison goes on
+ * pointing at it. `edges` are the edge pages of these studies, `former` the old addresses of the gallery.
  */
 export function presentMoved(
   results: readonly StudyResult[],
   edges: readonly Pick<EdgePage, "slug" | "folder" | "title" | "study">[],
+  former: readonly { readonly from: string; readonly to: string }[],
   gallery: Gallery,
   format: Format,
 ): readonly MovedPage[] {
@@ -48,7 +48,7 @@ export function presentMoved(
       title: `${title}, in ${formatTitle(study)}`,
     })),
   ];
-  return listFormer(results.map(({ study }) => study)).flatMap(({ from, to }) =>
+  return former.flatMap(({ from, to }) =>
     landings.filter(({ slug }) => slug === to).map((landing) => presentOne(from, landing, gallery, format)),
   );
 }

@@ -6,7 +6,6 @@ import { type Linker, linkFrom } from "../address.ts";
 import { type ProseBlock, renderProse } from "../prose.ts";
 import { type AnswerView, presentAnswer } from "./answer.ts";
 import { type Byline, presentByline } from "./byline.ts";
-import { orderStudies } from "./card.ts";
 import { type ColourRow, presentColours } from "./colours.ts";
 import { type EdgeRow, presentEdges } from "./edge.ts";
 import { listPlacedEdges, placeEdges } from "./edgekey.ts";
@@ -15,7 +14,7 @@ import { createFigures, type ProseFigure } from "./figure.ts";
 import { type FimbriationView, presentFimbriations } from "./fimbriation.ts";
 import { describeViewing, type FocusView, presentFocus } from "./focus.ts";
 import type { Format } from "./format.ts";
-import { presentGain } from "./gain.ts";
+import { type Gains, presentGain, rankGains } from "./gain.ts";
 import { formatLastsTo, type LastingView, presentLasting } from "./lasting.ts";
 import { type LikenessView, presentLikeness } from "./likeness.ts";
 import { type EdgeMapView, presentEdgeMap } from "./lines.ts";
@@ -87,7 +86,10 @@ export function presentStudy(
   result: StudyResult,
   gallery: Gallery,
   format: Format,
-  all: Pick<GalleryResult, "studies" | "survey"> = { studies: [result] },
+  all: Pick<GalleryResult, "studies" | "survey"> & { readonly gains: Gains } = {
+    studies: [result],
+    gains: rankGains([result], format),
+  },
 ): StudyPage {
   const { study, comparison } = result;
   const path = formatStudyPath(study.slug);
@@ -97,7 +99,7 @@ export function presentStudy(
   const paged = new Set(listPlacedEdges(study.slug, comparison).map(({ edge }) => edge));
   const shown = presentFigures(result, gallery, link, format);
   const options = presentOptions(result, link, format);
-  const gain = () => presentGain(orderStudies(all.studies), link, format, study.slug);
+  const gain = () => presentGain(all.gains, link, format, study.slug);
   return {
     slug: study.slug,
     title: study.title,

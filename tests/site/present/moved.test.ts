@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { createFormat } from "../../../src/site/present/format.ts";
 import { presentMoved } from "../../../src/site/present/moved.ts";
+import { listFormer } from "../../../src/study/formerly.ts";
 import { gallery, study, studyResult } from "../sample.ts";
 
 const named = (slug: string, formerly: readonly string[] = []) => ({
@@ -15,7 +16,13 @@ const edge = (slug: string, key: string) => ({
 });
 const edges = [edge("new", "aa0000-ffffff"), edge("other", "000000-ffffff")];
 const present = (...results: readonly ReturnType<typeof named>[]) =>
-  presentMoved(results, edges, { ...gallery, address: "https://flags.example/sound/" }, createFormat("en"));
+  presentMoved(
+    results,
+    edges,
+    listFormer(results.map(({ study: one }) => one)),
+    { ...gallery, address: "https://flags.example/sound/" },
+    createFormat("en"),
+  );
 
 test("the old address of a study and those of its edges lead to the new ones", () => {
   const pages = present(named("new", ["old"]), named("other"));
