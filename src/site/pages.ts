@@ -40,7 +40,7 @@ export async function renderPages(view: Partial<SiteView>): Promise<readonly Sit
       config: (config) => {
         config.addGlobalData("site", view);
         for (const [part, name] of Object.entries(templates))
-          if (!(part in view)) config.ignores.add(`**/pages/${name}.11ty.tsx`);
+          if (!(part in view)) config.ignores.add(matchTemplate(name));
       },
     });
     // Standard output belongs to the command.
@@ -58,4 +58,13 @@ export async function renderPages(view: Partial<SiteView>): Promise<readonly Sit
   } finally {
     await unregister();
   }
+}
+
+/** The pattern of one template, as Eleventy writes its path: from the working folder. */
+function matchTemplate(name: string): string {
+  const file = path.relative("", path.join(templatesDir, "pages", `${name}.11ty.tsx`));
+  return file
+    .split(path.sep)
+    .join("/")
+    .replace(/[^\w./-]/g, "\\$&");
 }

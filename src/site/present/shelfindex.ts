@@ -65,29 +65,27 @@ export function presentShelfGroups(
   format: Format,
 ): readonly ShelfGroup[] {
   return kinds.flatMap((kind) => {
-    const shelves = listShelves(results, kind, format);
-    if (shelves.length === 0) return [];
-    const most = [...shelves].sort((a, b) => b.results.length - a.results.length).slice(0, mostLinks);
-    const shown = new Set(most.map(({ slug }) => slug));
-    const hidden = shelves.length - most.length;
-    return {
-      kind,
-      heading: headings[kind],
-      address: link(`/${kind}/`),
-      links: linkShelves(results, kind, link, format).filter(({ slug }) => shown.has(slug)),
-      more: hidden === 0 ? undefined : `${format.number(hidden, 0)} more`,
-    };
+    const { links, hidden } = linkShelves(results, kind, mostLinks, link, format);
+    if (links.length === 0) return [];
+    const more = hidden === 0 ? undefined : `${format.number(hidden, 0)} more`;
+    return { kind, heading: headings[kind], address: link(`/${kind}/`), links, more };
   });
 }
 
-/** The ways to all shelves of a kind, in the order of the alphabet. */
+/** The ways to the shelves of a kind that most studies stand on, in the order of the alphabet, and how many more there are. */
 export function linkShelves(
   results: readonly StudyResult[],
   kind: ShelfKind,
+  most: number,
   link: Linker,
   format: Format,
-): readonly ShelfLink[] {
-  return listShelves(results, kind, format).map((shelf) => linkShelf(shelf, kind, link, format));
+): { readonly links: readonly ShelfLink[]; readonly hidden: number } {
+  const shelves = listShelves(results, kind, format);
+  const shown = new Set([...shelves].sort((a, b) => b.results.length - a.results.length).slice(0, most));
+  const links = shelves
+    .filter((shelf) => shown.has(shelf))
+    .map((shelf) => linkShelf(shelf, kind, link, format));
+  return { links, hidden: shelves.length - links.length };
 }
 
 function linkShelf({ slug, name, results }: Shelf, kind: ShelfKind, link: Linker, format: Format): ShelfLink {
