@@ -3,6 +3,9 @@
 import type { Outcome, Problem } from "../problem/problem.ts";
 import type { Jobs } from "../study/job.ts";
 import { runOrdered } from "../study/queue.ts";
+import { resolveDrawing } from "../svg/instance.ts";
+import { writeLabels } from "../svg/label.ts";
+import { findPaints } from "../svg/paint.ts";
 import { blurPicture, measureBlur } from "./blur.ts";
 import type { Recipe } from "./drawn.ts";
 import { cropDrawing, Easel, RefusedError } from "./easel.ts";
@@ -30,6 +33,10 @@ const makers: Makers = {
   drawing: async ({ drawing }, easel) => {
     easel.read(drawing);
     return () => drawing;
+  },
+  labels: async ({ drawing, size: { width, height } }, easel) => {
+    const text = writeLabels(findPaints(resolveDrawing(easel.read(drawing))), width, height);
+    return () => text;
   },
   crop: async ({ drawing, crop, note }, easel) => {
     const text = cropDrawing(easel.read(drawing), crop, note);
