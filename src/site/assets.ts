@@ -22,7 +22,7 @@ const styleOrder = [
   "shelf",
   "study",
   "edge",
-  "look",
+  "refer",
   "options",
   "survey",
   "print",

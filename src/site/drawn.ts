@@ -1,7 +1,6 @@
 // Floor 6. What is drawn for a site, as recipes: plain data from which a child process makes the bytes. Nothing of an author's
 // drawing is read or rendered here.
 import { visions } from "../colour/vision.ts";
-import { distanceSteps } from "../measure/focus.ts";
 import type { GallerySurvey, SurveyEntry } from "../study/entry.ts";
 import type { StudyResult } from "../study/result.ts";
 import type { Gallery } from "../study/study.ts";
@@ -16,7 +15,7 @@ import { matrixFile } from "./present/matrix.ts";
 import { pngFiles, pngSize } from "./present/notes.ts";
 import { listTriedDrawings } from "./present/options.ts";
 import { formatStudyPath } from "./present/status.ts";
-import { formatStripFile, stripSize } from "./present/strip.ts";
+import { formatStripFile, shownSteps, stripSize } from "./present/strip.ts";
 import { mostPictured, type SurveyPicture } from "./present/surveypicture.ts";
 import { labelFile } from "./present/worked.ts";
 import { unofficial } from "./unofficial.ts";
@@ -131,13 +130,13 @@ function listCrops({ study, comparison, edgeLines, drawings }: StudyResult): rea
   });
 }
 
-/** The distance strip of a study: both flags as they look from every distance step. */
+/** The distance strip of a study: both flags as they look from each distance that is shown. */
 function listStrip(result: StudyResult): readonly DrawnFile[] {
   const size = stripSize(result.comparison.before.proportions);
   return (["original", "redesign"] as const).flatMap((name) => {
     const drawing = result.drawings[name];
     const isRedesign = name === "redesign";
-    return distanceSteps.map((distance) =>
+    return shownSteps.map((distance) =>
       place(result, formatStripFile(distance, name), {
         kind: "distance",
         drawing,

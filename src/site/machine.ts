@@ -10,8 +10,9 @@ import { fileOf, type SiteFile } from "./file.ts";
 import { iconSvg } from "./icon.ts";
 import { orderStudies } from "./present/card.ts";
 import { listPlacedEdges } from "./present/edgekey.ts";
+import { hasRanking } from "./present/options.ts";
 import type { SharedPages, StudyPages } from "./present/site.ts";
-import { formatStudyPath } from "./present/status.ts";
+import { formatChangesPath, formatStudyPath } from "./present/status.ts";
 import { formatWords, wordsFile } from "./search.ts";
 import { formatSitemaps } from "./sitemap.ts";
 import { formatEdgesTable } from "./table.ts";
@@ -87,9 +88,10 @@ function listPages(results: readonly StudyResult[], { shelfIndexes, shelves }: V
     url: address(formatStudyPath(slug)),
     ...(date === undefined ? {} : { date }),
   }));
-  const edges = results.flatMap(({ study: { slug }, comparison }) =>
-    listPlacedEdges(slug, comparison).map(({ path }) => ({ url: address(path) })),
-  );
+  const below = results.flatMap(({ study: { slug }, comparison, ranking }) => [
+    ...(!hasRanking(ranking) ? [] : [{ url: address(formatChangesPath(slug)) }]),
+    ...listPlacedEdges(slug, comparison).map(({ path }) => ({ url: address(path) })),
+  ]);
   const others = [...shelfIndexes, ...shelves].map(({ folder }) => ({ url: address(`/${folder}/`) }));
   return [
     { url: address("/") },
@@ -97,7 +99,7 @@ function listPages(results: readonly StudyResult[], { shelfIndexes, shelves }: V
     { url: address("/method/") },
     { url: address("/rules/") },
     ...studies,
-    ...edges,
+    ...below,
     ...others,
   ];
 }

@@ -14,6 +14,7 @@ export const templatesDir = path.join(root, "templates");
 const templates: Readonly<Record<keyof SiteView, string>> = {
   front: "front",
   studies: "study",
+  changes: "changes",
   edges: "edge",
   moved: "moved",
   shelves: "shelf",

@@ -31,6 +31,7 @@ const pagePatterns = [
   "/tags/",
   "/tags/:name/",
   "/studies/:slug/",
+  "/studies/:slug/changes/",
   "/studies/:slug/edges/:edge/",
 ];
 

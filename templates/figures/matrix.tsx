@@ -5,7 +5,7 @@ import type { JSX } from "preact";
 import type { CellView, MatrixView } from "../../src/site/present/matrix.ts";
 import { SwatchChip } from "../parts/swatch.tsx";
 
-/** The figure with its caption. `isAgain`: shown once more, so that its cells refer to those of the first. */
+/** The figure with its caption. `isAgain`: shown on another page than its own, to whose cells it refers. */
 export function MatrixFigure({
   matrix,
   id,
@@ -67,7 +67,7 @@ export function MatrixFigure({
 
 function Cell({
   cell,
-  matrix: { src, width, height },
+  matrix: { src, width, height, page },
   isAgain,
 }: {
   cell: CellView;
@@ -76,7 +76,7 @@ function Cell({
 }): JSX.Element {
   return (
     <td id={isAgain ? undefined : cell.id} class={cell.isOwn ? "own" : undefined}>
-      <a href={`#${cell.id}`}>
+      <a href={`${page}#${cell.id}`}>
         <svg viewBox={cell.box} aria-hidden="true" focusable="false">
           <image href={src} width={width} height={height} />
         </svg>
@@ -84,7 +84,7 @@ function Cell({
       </a>
       {cell.isOwn && <span class="own-word">this study</span>}
       {cell.notes.map((number) => (
-        <a key={number} class="note-mark" href={`#tried-${number}`}>
+        <a key={number} class="note-mark" href={`${page}#tried-${number}`}>
           note {number}
         </a>
       ))}

@@ -45,7 +45,7 @@ export function ProseFigureBlock({
     case "seen otherwise":
       return <SeenFigure seen={study.seen} id={id} />;
     case "matrix":
-      return study.options?.matrix ? <MatrixFigure matrix={study.options.matrix} id={id} isAgain /> : null;
+      return study.matrix ? <MatrixFigure matrix={study.matrix} id={id} isAgain /> : null;
     case "gain chart":
       return <GainFigure gain={figure.gain} id={id} />;
   }

@@ -1,4 +1,4 @@
-// Figure. Seen otherwise: both flags as four kinds of vision have them, original over redesign, with one number each.
+// Figure. Seen otherwise: both flags as four kinds of vision have them, original beside redesign, with one number each.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
@@ -13,9 +13,11 @@ export function SeenFigure({ seen, id }: { seen: StudyPage["seen"]; id: string }
       <div class="seen-grid">
         {seen.map((one) => (
           <figure key={one.vision} class="seen-one">
-            {one.plates.map((plate, index) => (
-              <DrawnMat key={plate.label} plate={plate} id={`${id}-${one.vision}-${index}`} />
-            ))}
+            <div class="small-pair">
+              {one.plates.map((plate, index) => (
+                <DrawnMat key={plate.label} plate={plate} id={`${id}-${one.vision}-${index}`} />
+              ))}
+            </div>
             <figcaption>
               <strong>{one.heading}</strong>, {one.explanation}
               <span class="seen-number">
@@ -29,7 +31,7 @@ export function SeenFigure({ seen, id }: { seen: StudyPage["seen"]; id: string }
         <strong>
           <a href={`#${id}`}>Seen otherwise</a>.
         </strong>{" "}
-        Original over redesign: approximations of what readers with a colour-vision deficiency, and grey
+        Original beside redesign: approximations of what readers with a colour-vision deficiency, and grey
         print, make of both flags. They are no test of anyone’s sight.
       </figcaption>
     </figure>

@@ -1,4 +1,4 @@
-// Figure. The distance strip: both flags as they look from every distance step, original over redesign.
+// Figure. The distance strip: both flags as they look from near, far and very far, original beside redesign.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
@@ -13,26 +13,22 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
         {strip.steps.map((step, at) => (
           <li key={step.distance}>
             <p class="strip-distance">
-              From <span class="number">{step.distance}</span>
-              <span class="unseen"> flag heights</span>
+              From <span class="number">{step.distance}</span> flag heights
+              {step.left && <>, {step.left}</>}
             </p>
-            {step.plates.map((plate, index) => (
-              <div key={plate.label} class="strip-plate">
-                <DrawnMat plate={plate} id={`${id}-${at}-${index}`} />
-                {step.focus?.clarity && (
-                  <p class="strip-left">
-                    <span class="unseen">{index === 0 ? "Original: focus " : "Redesign: focus "}</span>
-                    clarity <span class="number">{step.focus.clarity[index]}</span>
-                  </p>
-                )}
-              </div>
-            ))}
-            {step.focus && (
-              <p class="strip-left">
-                <span class="unseen">Of the focus </span>
-                {step.focus.left}
-              </p>
-            )}
+            <div class="small-pair">
+              {step.plates.map((plate, index) => (
+                <div key={plate.label}>
+                  <DrawnMat plate={plate} id={`${id}-${at}-${index}`} />
+                  {step.clarity && (
+                    <p class="strip-clarity">
+                      <span class="unseen">{index === 0 ? "Original: " : "Redesign: "}</span>
+                      clarity <span class="number">{step.clarity[index]}</span>
+                    </p>
+                  )}
+                </div>
+              ))}
+            </div>
           </li>
         ))}
       </ol>
@@ -40,11 +36,8 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
         <strong>
           <a href={`#${id}`}>{strip.title}</a>.
         </strong>{" "}
-        Original over redesign, each as a sharp eye has it from so many flag heights away, and then enlarged
-        to one size.{" "}
-        {strip.steps[0]?.focus &&
-          "Under each picture: the clarity of the focus from there; under both: how much of its area is left. "}
-        It is a model: a blur in linear light, no wind, no haze, no glare.
+        Original beside redesign, as a sharp eye has them from there, enlarged to one size: a blur in linear
+        light, no wind, no haze, no glare. {strip.says.join(" ")}
       </figcaption>
     </figure>
   );

@@ -6,16 +6,13 @@ import type { SiteView } from "../../src/site/present/site.ts";
 import type { StudyPage } from "../../src/site/present/study.ts";
 import { EdgeMapFigure } from "../figures/map.tsx";
 import { ScaleFigure } from "../figures/scale.tsx";
-import { StripFigure } from "../figures/strip.tsx";
-import { ColourTable } from "../parts/colours.tsx";
+import { Afar } from "../parts/afar.tsx";
+import { Contents } from "../parts/contents.tsx";
 import { Document } from "../parts/document.tsx";
 import { EdgeTable } from "../parts/edges.tsx";
-import { Facts } from "../parts/facts.tsx";
-import { Look } from "../parts/look.tsx";
-import { Near } from "../parts/near.tsx";
-import { Options } from "../parts/options.tsx";
-import { Refer, StampNote } from "../parts/refer.tsx";
-import { Argument, Colophon, Heading, Plates, Seen } from "../parts/study.tsx";
+import { Record } from "../parts/record.tsx";
+import { StampNote } from "../parts/refer.tsx";
+import { Argument, Heading, Plates, Seen } from "../parts/study.tsx";
 import { Words } from "../parts/words.tsx";
 
 export const data = {
@@ -35,9 +32,9 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
         <StampNote stamp={study.refer.stamp} />
         <Heading study={study} />
         <Plates study={study} />
+        <Contents study={study} />
         <Words study={study} />
         <Argument study={study} />
-        <Look study={study} />
         <section class="evidence" aria-labelledby="edges">
           <h2 id="edges">Edges</h2>
           {study.edges.length === 0 ? (
@@ -65,24 +62,9 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
             </>
           )}
         </section>
-        {study.edges.length > 0 && (
-          <section class="evidence" aria-labelledby="distance">
-            <h2 id="distance">From afar</h2>
-            <StripFigure strip={study.strip} id="distance-strip" />
-          </section>
-        )}
+        {study.edges.length > 0 && <Afar study={study} />}
         <Seen study={study} />
-        {study.options && <Options options={study.options} />}
-        {study.likeness && <Near likeness={study.likeness} />}
-        <Facts study={study} />
-        <section class="evidence" aria-labelledby="colours">
-          <h2 id="colours">Colours</h2>
-          <div class="main">
-            <ColourTable colours={study.colours} />
-          </div>
-        </section>
-        <Colophon study={study} />
-        <Refer refer={study.refer} />
+        <Record study={study} />
       </article>
     </Document>
   );

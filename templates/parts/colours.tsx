@@ -1,17 +1,36 @@
-// Part. The colours table: every paint of the original, and what the replaced one becomes.
+// Part. The colours of the original, and what the replaced one becomes: in a line, and as a table.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { ColourRow } from "../../src/site/present/colours.ts";
+import { Arrow } from "./move.tsx";
 import { SwatchChip } from "./swatch.tsx";
 
-/** The table of a study's paints. */
+/** The colours in a line, largest first. */
+export function ColourLine({ colours }: { colours: readonly ColourRow[] }): JSX.Element {
+  return (
+    <ul class="colour-line">
+      {colours.map((colour) => (
+        <li key={colour.id}>
+          <SwatchChip hex={colour.hex} /> {colour.name} <span class="number">{colour.share}</span>
+          {colour.becomes && (
+            <>
+              {" "}
+              <Arrow /> <SwatchChip hex={colour.becomes.hex} /> {colour.becomes.name}
+            </>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** The table of a study's colours. */
 export function ColourTable({ colours }: { colours: readonly ColourRow[] }): JSX.Element {
   return (
     <table class="colours">
       <caption>
-        Colours of the original, largest first. Share of the full drawing; reflectance of the cloth in
-        percent.
+        Colours of the original, largest first. Share of the full drawing; reflectance of the cloth.
       </caption>
       <thead>
         <tr>

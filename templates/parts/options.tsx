@@ -8,41 +8,42 @@ import { Move } from "./move.tsx";
 import { Mat } from "./plate.tsx";
 import { SwatchChip } from "./swatch.tsx";
 
-/** The section of a study page. */
+/** The sections of their page. */
 export function Options({ options }: { options: OptionsView }): JSX.Element {
   return (
-    <section class="evidence other-changes" aria-labelledby="options">
-      <h2 id="options">Other single changes</h2>
-      <div class="main">
-        <p>{options.first}</p>
-        {options.standing && <p>{options.standing}</p>}
-      </div>
-      <div class="margin source">
-        <p>
-          Each colour of the flag is tried with the palette, with the flag’s other colours, and with the
-          nearest shade of its own hue that clears. Numbers order them; looks are the author’s.{" "}
-          <a href={options.how}>How options are ranked</a>
-        </p>
-      </div>
-      {options.colours.length > 0 && <ByColour colours={options.colours} />}
-      {options.matrix && <MatrixFigure matrix={options.matrix} id="matrix" />}
-      <div class="source after-matrix">
-        {options.unranked && <p>{options.unranked}</p>}
-        {options.notes.map((note) => (
-          <p key={note}>{note}</p>
-        ))}
-      </div>
+    <>
+      {options.colours.length > 0 && (
+        <section class="other-changes" aria-labelledby="options">
+          <h2 id="options">The best for each colour</h2>
+          <ByColour colours={options.colours} />
+        </section>
+      )}
+      <section class="other-changes" aria-labelledby="all">
+        <h2 id="all">All at once</h2>
+        {options.matrix && <MatrixFigure matrix={options.matrix} id="matrix" />}
+        <div class="source after-matrix">
+          {options.unranked && <p>{options.unranked}</p>}
+          {options.notes.map((note) => (
+            <p key={note}>{note}</p>
+          ))}
+          <p>
+            Each colour of the flag is tried with the palette, with the flag’s other colours, and with the
+            nearest shade of its own hue that clears. Numbers order them; looks are the author’s.{" "}
+            <a href={options.how}>How options are ranked</a>
+          </p>
+        </div>
+      </section>
       {options.noted.length > 0 && (
-        <>
-          <h3>Also tried by the author</h3>
+        <section class="other-changes" aria-labelledby="tried">
+          <h2 id="tried">Also tried by the author</h2>
           <ul class="sheet">
             {options.noted.map((noted) => (
               <Noted key={noted.id} noted={noted} />
             ))}
           </ul>
-        </>
+        </section>
       )}
-    </section>
+    </>
   );
 }
 

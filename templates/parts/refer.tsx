@@ -5,45 +5,55 @@ import { Fragment, type JSX } from "preact";
 import type { AnswerView } from "../../src/site/present/answer.ts";
 import type { ReferView } from "../../src/site/present/refer.ts";
 
-/** The section of a study page and of an edge page. The buttons are hidden until a script can copy. */
+/** The section of an edge page. */
 export function Refer({ refer }: { refer: ReferView }): JSX.Element {
   return (
-    <section class="evidence refer" aria-labelledby="refer">
-      <h2 id="refer">Refer to this</h2>
+    <section class="evidence" aria-labelledby="refer">
+      <h2 id="refer">Cite this</h2>
       <div class="main">
-        <p class="refer-text" id="refer-text">
-          {refer.text.split("/").map((piece, index) => (
-            <Fragment key={index}>
-              {index > 0 && (
-                <>
-                  /<wbr />
-                </>
-              )}
-              {piece}
-            </Fragment>
-          ))}
-        </p>
+        <Citation refer={refer} />
+      </div>
+    </section>
+  );
+}
+
+/** The words to cite, with the BibTeX behind them. The buttons are hidden until a script can copy. */
+export function Citation({ refer }: { refer: ReferView }): JSX.Element {
+  return (
+    <div class="refer">
+      <p class="refer-text" id="refer-text">
+        {refer.text.split("/").map((piece, index) => (
+          <Fragment key={index}>
+            {index > 0 && (
+              <>
+                /<wbr />
+              </>
+            )}
+            {piece}
+          </Fragment>
+        ))}
+      </p>
+      <p class="copying" hidden>
+        <button type="button" value="refer-text">
+          Copy the text
+        </button>{" "}
+        <button type="button" value="refer-bibtex">
+          Copy the BibTeX
+        </button>{" "}
+        <span role="status" class="copied" />
+      </p>
+      <details>
+        <summary>BibTeX, and what the stamp is for</summary>
         <pre dir="ltr">
           <code id="refer-bibtex">{refer.bibtex}</code>
         </pre>
-        <p class="copying" hidden>
-          <button type="button" value="refer-text">
-            Copy the text
-          </button>{" "}
-          <button type="button" value="refer-bibtex">
-            Copy the BibTeX
-          </button>{" "}
-          <span role="status" class="copied" />
-        </p>
-      </div>
-      <div class="margin source">
-        <p>
+        <p class="measured">
           Stamp <code>{refer.stamp}</code>: a short mark of the drawing, the change and the measure. Through{" "}
           <a href={refer.link}>an address with the stamp in it</a>, a later reader is told where what is
           measured has changed since. The words of a study may change without it.
         </p>
-      </div>
-    </section>
+      </details>
+    </div>
   );
 }
 

@@ -6,7 +6,7 @@ import type { StudyPage } from "../../src/site/present/study.ts";
 import { ProseFigureBlock } from "../figures/prose.tsx";
 import { SeenFigure } from "../figures/seen.tsx";
 import { Byline } from "./entry.tsx";
-import { CreditLine, DownloadList, OptionList } from "./notes.tsx";
+import { OptionList } from "./notes.tsx";
 import { Pair } from "./pair.tsx";
 import { Argue } from "./refer.tsx";
 import { Summary } from "./summary.tsx";
@@ -59,12 +59,12 @@ export function Plates({ study }: { study: StudyPage }): JSX.Element {
 /** The author's prose, with the society's decision and the meaning of the change beside it. */
 export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
   const { decision, symbolism, options } = study.notes;
-  const hasNotes = decision || symbolism || options.length > 0;
+  const hasNotes = decision || symbolism || (study.options === undefined && options.length > 0);
   if (study.prose.length === 0 && !hasNotes) return null;
   return (
     <section class="argument" aria-labelledby="argument">
       <h2 id="argument">The argument</h2>
-      <div class="prose main">
+      <div class={study.isShort ? "prose main short" : "prose main"}>
         {study.prose.map((block, index) =>
           block.kind === "html" ? (
             // Written by our Markdown renderer, which shows the author's HTML as text.
@@ -104,22 +104,8 @@ export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
 export function Seen({ study }: { study: StudyPage }): JSX.Element {
   return (
     <section class="seen" aria-labelledby="seen">
-      <h2 id="seen">Seen otherwise</h2>
+      <h2 id="seen">To colour-blind readers, and in grey</h2>
       <SeenFigure seen={study.seen} id="seen-otherwise" />
-    </section>
-  );
-}
-
-/** Credit, licence, downloads. */
-export function Colophon({ study }: { study: StudyPage }): JSX.Element {
-  const { credit, downloads } = study.notes;
-  return (
-    <section class="colophon" aria-labelledby="drawings">
-      <h2 id="drawings">Drawings and data</h2>
-      <div class="main">
-        {credit ? <CreditLine credit={credit} /> : <p>The study names no source for the original drawing.</p>}
-        <DownloadList downloads={downloads} />
-      </div>
     </section>
   );
 }

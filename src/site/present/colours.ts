@@ -27,7 +27,7 @@ export function presentColours(result: StudyResult, format: Format): readonly Co
     hex: colour.hex,
     name: colour.name,
     share: format.share(colour.share),
-    reflectance: format.number(colour.reflectance, 0),
+    reflectance: format.percent(colour.reflectance),
     tincture: colour.tincture === "unclassed" ? "–" : colour.tincture,
     vanishesAt: colour.vanishes ? format.number(comparison.before.distance, 0) : undefined,
     becomes: isReplaced(comparison, colour, change.replace) ? becomes : undefined,

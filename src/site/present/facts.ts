@@ -17,6 +17,8 @@ export interface FactRow {
 }
 
 export interface FactsView {
+  /** What goes against the rule of tincture, in a sentence or two. */
+  readonly tincture: string;
   readonly rows: readonly FactRow[];
   /** What the rule of tincture leaves out on this flag. */
   readonly exempt: readonly string[];
@@ -39,6 +41,7 @@ export function presentFacts(comparison: Comparison, format: Format): FactsView 
     after: say(after),
   });
   return {
+    tincture: sayRule(sayTincture(before), sayTincture(after), format),
     rows: [
       row("share", "Clear-edge share: clear or strong, of all edge length", (measure) => [
         format.share(measure.clearEdgeShare),
@@ -81,6 +84,15 @@ function sayTincture(measure: Measure): readonly string[] {
   return against.length === 0
     ? ["none"]
     : against.map((edge) => `${formatNames(edge.names)}, ${edge.tincture}`);
+}
+
+function sayRule(before: readonly string[], after: readonly string[], format: Format): string {
+  const isNone = [before, after].map(([first]) => first === "none");
+  if (isNone.every(Boolean)) return "Nothing goes against it, neither before nor after.";
+  const [was, is] = [before, after].map((edges) => format.list(edges));
+  return was === is
+    ? `Against it before and after: ${was}.`
+    : `Against it in the original: ${was}. In the redesign: ${is}.`;
 }
 
 /** Why the rule does not speak of an edge: two parts of the field lie beside each other, a fimbriation is no charge. */

@@ -97,7 +97,7 @@ function describe(kind: OwnKind, shown: Shown, format: Format): string {
     original: () => `${plates[0].alt}.`,
     redesign: () => `${plates[1].alt}.`,
     "true size": () =>
-      `Both flags at true size, ${format.list(sizes[0].pictures.map(({ height }) => `${height}`))} pixels high.`,
+      `Both flags as small as they look from a distance, at arm’s length: ${format.list(sizes[0].pictures.map(({ distance }) => distance))}.`,
     "edge map": () => both(edgeMap),
     "reflectance scale": () => both(scale),
     "distance strip": () => `${strip.title}. ${strip.description}`,

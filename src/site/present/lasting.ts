@@ -43,7 +43,7 @@ export function presentLasting({ before, after }: Comparison, format: Format): L
   const { lastsTo } = before.focus;
   return {
     title: "What is left from afar",
-    description: `${sayLasting(before.focus, format)} Focus clarity: ${distanceSteps.map((step) => sayStep(before.focus, after.focus, step, format)).join("; ")}.`,
+    description: `${sayLasting(before.focus, format)} Clarity of what has to be seen: ${distanceSteps.map((step) => sayStep(before.focus, after.focus, step, format)).join("; ")}.`,
     width: panel.width,
     height: panel.height,
     levels: [0, 50, 100].map((clarity) => ({ y: placeClarity(clarity), text: format.number(clarity, 0) })),
@@ -76,12 +76,12 @@ function placeClarity(clarity: number): number {
   return round(panel.floor - ((panel.floor - panel.top) * clarity) / 100);
 }
 
-/** How far a focus lasts in flag heights, short enough for a table: `no focus`, `under 10`, `80`, `320 or more`. */
+/** How far a focus lasts in flag heights, short enough for a table: `no charge`, `under 10`, `80`, `320 or more`. */
 export function formatLastsTo(
   { source, lastsTo }: Pick<MeasuredFocus, "source" | "lastsTo">,
   format: Format,
 ): string {
-  if (source === "none") return "no focus";
+  if (source === "none") return "no charge";
   if (lastsTo === null) return `under ${format.number(first, 0)}`;
   const step = format.number(lastsTo, 0);
   return lastsTo === last ? `${step} or more` : step;
@@ -97,22 +97,29 @@ export function formatFocusFrom({ from }: MeasuredFocus, distance: number, forma
 /** How far the focus lasts, a matter of size alone, and what the change does to its clarity; empty without a focus. */
 export function describeLasting({ before, after }: Comparison, format: Format): readonly string[] {
   if (before.focus.source === "none") return [];
-  return [...sayClarity(before.focus, after.focus, format), sayLasting(before.focus, format)];
+  const clarity = sayClarity(before.focus, after.focus, format);
+  const subject = clarity.length === 0 ? "what has to be seen" : "it";
+  return [...clarity, sayLasting(before.focus, format, subject)];
 }
 
-function sayLasting({ lastsTo }: MeasuredFocus, format: Format): string {
+/** `By its size, whatever its colours, what has to be seen lasts to 80 flag heights.` */
+export function sayLasting(
+  { lastsTo }: MeasuredFocus,
+  format: Format,
+  subject: "what has to be seen" | "it" = "what has to be seen",
+): string {
   if (lastsTo === null)
-    return `By its size, whatever its colours, the focus does not last to ${format.number(first, 0)} flag heights, the nearest distance tried.`;
+    return `By its size, whatever its colours, ${subject} does not last to ${format.number(first, 0)} flag heights, the nearest distance tried.`;
   const more = lastsTo === last ? " or more, the furthest distance tried" : "";
-  return `By its size, whatever its colours, the focus lasts to ${format.number(lastsTo, 0)} flag heights${more}.`;
+  return `By its size, whatever its colours, ${subject} lasts to ${format.number(lastsTo, 0)} flag heights${more}.`;
 }
 
 function sayClarity(before: MeasuredFocus, after: MeasuredFocus, format: Format): readonly string[] {
   if (before.clarity === null || after.clarity === null) return [];
   const [was, is] = [format.percent(before.clarity), format.percent(after.clarity)];
   return was === is
-    ? [`The clarity of the focus alone stays at ${is}.`]
-    : [`The clarity of the focus alone goes from ${was} to ${is}.`];
+    ? [`The clarity of what has to be seen stays at ${is}.`]
+    : [`The clarity of what has to be seen goes from ${was} to ${is}.`];
 }
 
 function sayStep(before: MeasuredFocus, after: MeasuredFocus, step: number, format: Format): string {

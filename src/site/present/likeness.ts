@@ -11,10 +11,9 @@ import { type Plate, presentPlate } from "./plate.ts";
 import { formatStudyPath } from "./status.ts";
 
 export interface LikenessView {
-  /** How many flags it was compared with, and which it comes nearest to. */
+  /** Whether one of the flags it was compared with is easily taken for it, and which comes nearest. */
   readonly sentence: string;
-  /** Where one is so near that it is easily taken for it. */
-  readonly warning: string | undefined;
+  readonly isNear: boolean;
   /** The redesign itself, to be looked at beside the others. */
   readonly own: Plate;
   readonly nearest: readonly NearView[];
@@ -24,7 +23,6 @@ export interface LikenessView {
 export interface NearView {
   readonly name: string;
   readonly figures: string;
-  readonly isNear: boolean;
   /** Undefined for a drawing that is compared with and not published. */
   readonly shown: { readonly plate: Plate; readonly address: string } | undefined;
 }
@@ -46,15 +44,12 @@ export function presentLikeness(
   const nearest = likeness.nearest.map((near) => presentNear(near, all, link, format));
   const [first] = nearest;
   if (first === undefined) return undefined;
-  const flags =
-    likeness.compared === 1 ? "1 other flag" : `${format.number(likeness.compared, 0)} other flags`;
-  const near = nearest.filter(({ isNear }) => isNear).map(({ name }) => name);
+  const near = nearest.filter(
+    (_, at) => (likeness.nearest[at]?.deltaE00 ?? likenessWarning) < likenessWarning,
+  );
   return {
-    sentence: `Compared with ${flags}, the redesign is nearest to ${first.name}.`,
-    warning:
-      near.length === 0
-        ? undefined
-        : `Under ${format.number(likenessWarning, 0)} one flag is easily taken for another: look at it beside ${format.list(near)}.`,
+    sentence: sayLikeness(likeness.compared, first, near, format),
+    isNear: near.length > 0,
     own: presentPlate(
       "This redesign",
       link(`${formatStudyPath(study.slug)}redesign.svg`),
@@ -64,6 +59,19 @@ export function presentLikeness(
     nearest,
     how: link("/method/#likeness"),
   };
+}
+
+/** In a line where none is near. */
+function sayLikeness(compared: number, first: NearView, near: readonly NearView[], format: Format): string {
+  const flags = compared === 1 ? "1 other flag" : `${format.number(compared, 0)} other flags`;
+  const limit = `under ${format.number(likenessWarning, 0)} one flag is easily taken for another`;
+  return near.length === 0
+    ? `Hardly. Of ${flags}, ${first.name} comes nearest: ${lower(first.figures)}; ${limit}.`
+    : `It could. Of ${flags}, ${format.list(near.map(({ name }) => name))} ${near.length === 1 ? "is" : "are"} near: ${limit}, and the nearest has ${lower(first.figures)}.`;
+}
+
+function lower(figures: string): string {
+  return `${figures.slice(0, 1).toLowerCase()}${figures.slice(1)}`;
 }
 
 function presentNear(
@@ -77,7 +85,6 @@ function presentNear(
   return {
     name,
     figures: `Mean ΔE00 ${format.difference(near.deltaE00, likenessWarning)}${turned[near.orientation]}`,
-    isNear: near.deltaE00 < likenessWarning,
     shown: flag && {
       plate: presentPlate(capitalise(name), link(flag.drawing), flag.measure, format),
       address: link(flag.page),

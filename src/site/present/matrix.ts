@@ -7,7 +7,7 @@ import type { StudyResult } from "../../study/result.ts";
 import type { Linker } from "../address.ts";
 import type { Format } from "./format.ts";
 import type { Swatch } from "./paint.ts";
-import { formatStudyPath } from "./status.ts";
+import { formatChangesPath, formatStudyPath } from "./status.ts";
 
 /** The picture of a study's matrix, in the study's folder. */
 export const matrixFile = "matrix.png";
@@ -26,6 +26,8 @@ export interface CellView {
 
 export interface MatrixView {
   readonly title: string;
+  /** Address of the page whose matrix has the anchors. */
+  readonly page: string;
   readonly src: string;
   readonly width: number;
   readonly height: number;
@@ -48,6 +50,7 @@ export function presentMatrix(result: StudyResult, link: Linker, format: Format)
   const { columns, rows, cellWidth, cellHeight } = matrix;
   return {
     title: "Every single change",
+    page: link(formatChangesPath(study.slug)),
     src: link(`${formatStudyPath(study.slug)}${matrixFile}`),
     width: columns.length * (cellWidth + cellGap),
     height: rows.length * (cellHeight + cellGap),

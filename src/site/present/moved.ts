@@ -1,7 +1,8 @@
-// Floor 6. Pages at addresses that a study had before: each leads to where the study, or its edge, is now.
+// Floor 6. Pages at addresses that a study had before: each leads to where the study, or a page below it, is now.
 import type { StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
 import { formatCanonical, formatRelative } from "../address.ts";
+import type { ChangesPage } from "./changes.ts";
 import type { EdgePage } from "./edgepage.ts";
 import type { Format } from "./format.ts";
 import { type Frame, presentFrame } from "./page.ts";
@@ -26,11 +27,13 @@ interface Landing {
 }
 
 /**
- * Returns a page for every old address of the studies, and of each of their edges: what points at a comparison goes on
- * pointing at it. `edges` are the edge pages of these studies, `former` the old addresses of the gallery.
+ * Returns a page for every old address of the studies, and of each of their other changes and edges: what points at a
+ * comparison goes on pointing at it. `changes` and `edges` are those pages of these studies, `former` the old addresses of
+ * the gallery.
  */
 export function presentMoved(
   results: readonly StudyResult[],
+  changes: readonly Pick<ChangesPage, "slug" | "folder" | "title" | "study">[],
   edges: readonly Pick<EdgePage, "slug" | "folder" | "title" | "study">[],
   former: readonly { readonly from: string; readonly to: string }[],
   gallery: Gallery,
@@ -42,7 +45,7 @@ export function presentMoved(
       title,
       folder: formatStudyPath(slug).slice(1, -1),
     })),
-    ...edges.map(({ slug, folder, title, study }) => ({
+    ...[...changes, ...edges].map(({ slug, folder, title, study }) => ({
       slug,
       folder,
       title: `${title}, in ${formatTitle(study)}`,

@@ -71,27 +71,27 @@ export function presentNotes(result: StudyResult, gallery: Gallery, link: Linker
       {
         address: link(`${path}original.svg`),
         file: `${study.slug}-original.svg`,
-        text: "Original drawing, SVG",
+        text: "Original, SVG",
       },
       {
         address: link(`${path}redesign.svg`),
         file: `${study.slug}-redesign.svg`,
-        text: "Redesign, SVG, an unofficial study",
+        text: "Redesign, SVG, unofficial",
       },
       {
         address: link(`${path}${pngFiles.original}`),
         file: `${study.slug}-original.png`,
-        text: "Original, PNG, 2000 pixels wide",
+        text: "Original, PNG",
       },
       {
         address: link(`${path}${pngFiles.redesign}`),
         file: `${study.slug}-redesign.png`,
-        text: "Redesign, PNG, 2000 pixels wide, an unofficial study",
+        text: "Redesign, PNG, unofficial",
       },
       {
         address: link(`${path}edges.csv`),
         file: `${study.slug}-edges.csv`,
-        text: "Edges with all their numbers, CSV",
+        text: "All edges, CSV",
       },
       {
         address: link(`${path}study.json`),

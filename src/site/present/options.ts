@@ -1,4 +1,5 @@
-// Floor 6. Other single changes of a study: by the colour that is changed, all at once, and those the author tried.
+// Floor 6. Other single changes of a study: by the colour that is changed, all at once, and those the author tried; and the
+// best of them in a line.
 import { roundMark } from "../../measure/clarity.ts";
 import { type ColourOptions, groupByColour } from "../../measure/rank.ts";
 import type { NotedResult, StudyRanking } from "../../study/ranking.ts";
@@ -11,7 +12,7 @@ import type { Swatch } from "./paint.ts";
 import { nameWhole } from "./paint.ts";
 import { capitalise } from "./phrase.ts";
 import { type Plate, presentPlate } from "./plate.ts";
-import { formatStudyPath } from "./status.ts";
+import { formatChangesPath, formatStudyPath } from "./status.ts";
 
 /** A colour of the flag, with the best that can be put in its place; without `best` where nothing can. */
 export interface ColourView extends Swatch {
@@ -59,13 +60,37 @@ export interface OptionsView {
   readonly how: string;
 }
 
-/** The section of a study page, or undefined where the options could not be ranked. */
+/** What a study page keeps of them. */
+export interface OptionsLine {
+  readonly says: string;
+  readonly address: string;
+}
+
+/** Returns whether the options could be ranked: then the study has a page of them. */
+export function hasRanking(ranking: StudyRanking | undefined): ranking is StudyRanking {
+  return ranking !== undefined && ranking.report.clarity !== null;
+}
+
+/** The best single change and where that of the study stands, or undefined where the options could not be ranked. */
+export function presentOptionsLine(
+  { study, change, ranking }: StudyResult,
+  link: Linker,
+  format: Format,
+): OptionsLine | undefined {
+  if (!hasRanking(ranking)) return undefined;
+  return {
+    says: [sayBest(ranking, change, format), ...sayStanding(ranking, format)].join(" "),
+    address: link(formatChangesPath(study.slug)),
+  };
+}
+
+/** All of them, or undefined where the options could not be ranked. */
 export function presentOptions(result: StudyResult, link: Linker, format: Format): OptionsView | undefined {
   const { ranking } = result;
-  if (ranking === undefined || ranking.report.clarity === null) return undefined;
+  if (!hasRanking(ranking)) return undefined;
   return {
     first: inWords(ranking.report.reason, format),
-    standing: ranking.standing === null ? undefined : `This study: ${inWords(ranking.standing.says, format)}`,
+    standing: sayStanding(ranking, format)[0],
     colours: presentByColour(result, ranking, format),
     matrix: presentMatrix(result, link, format),
     noted: ranking.noted.map((noted, index) => presentNoted(noted, index, result, link, format)),
@@ -73,6 +98,20 @@ export function presentOptions(result: StudyResult, link: Linker, format: Format
     notes: ranking.report.notes.map((note) => inWords(note, format)),
     how: link("/method/#options"),
   };
+}
+
+/** Why there is none, where no change has a place. */
+function sayBest({ report }: StudyRanking, change: StudyResult["change"], format: Format): string {
+  const [best] = report.options;
+  if (best === undefined) return inWords(report.reason, format);
+  const replaced = report.shades.find(({ id }) => id === best.id)?.name ?? best.replace;
+  const isOwn = change.only === undefined && change.replace === best.replace && change.with === best.with;
+  const whose = isOwn ? ", that of this study," : "";
+  return `The best single change is ${replaced} to ${best.name}${whose} with a clarity of ${format.percent(best.clarity)}.`;
+}
+
+function sayStanding({ standing }: StudyRanking, format: Format): readonly string[] {
+  return standing === null ? [] : [`This study: ${inWords(standing.says, format)}`];
 }
 
 /** The drawings of the author's other options: file names in the study's folder, with their texts. */

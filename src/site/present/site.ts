@@ -4,6 +4,7 @@ import type { GalleryResult, StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
 import { resolveBase } from "../address.ts";
 import { orderStudies } from "./card.ts";
+import { type ChangesPage, presentChanges } from "./changes.ts";
 import { type EdgePage, indexNames, presentEdgePages } from "./edgepage.ts";
 import { createFormat, type Format } from "./format.ts";
 import { type FrontPage, presentFront } from "./front.ts";
@@ -20,6 +21,7 @@ import { presentSurvey, type SurveyPage } from "./survey.ts";
 /** The pages of studies. */
 export interface StudyPages {
   readonly studies: readonly StudyPage[];
+  readonly changes: readonly ChangesPage[];
   readonly edges: readonly EdgePage[];
   readonly moved: readonly MovedPage[];
 }
@@ -62,11 +64,13 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
   return {
     ordered,
     presentStudies: (some) => {
+      const changes = presentChanges(some, gallery, format);
       const edges = presentEdgePages(some, namesakes, gallery, format);
       return {
         studies: some.map((study) => presentStudy(study, gallery, format, around)),
+        changes,
         edges,
-        moved: presentMoved(some, edges, former, gallery, format),
+        moved: presentMoved(some, changes, edges, former, gallery, format),
       };
     },
     presentShared: () => ({

@@ -1,5 +1,6 @@
-// Floor 6. Both flags at true size in pixels: flags live as icons too.
+// Floor 6. Both flags small, at sizes that stand for distances: a flag looks as large from afar as a small one at arm's length.
 import type { Linker } from "../address.ts";
+import type { Format } from "./format.ts";
 
 export interface SizeRow {
   readonly label: string;
@@ -12,25 +13,43 @@ export interface SizedPicture {
   readonly alt: string;
   readonly width: number;
   readonly height: number;
+  /** `40 flag heights`. */
+  readonly distance: string;
 }
 
-/** Heights of icons, in lists and in headings. Source: common practice, no standard. */
-export const trueSizes = [16, 24, 32, 64, 128] as const;
+/** Distances in flag heights: the viewing distance that is usual, and the distance steps beyond it. */
+const sizedSteps = [40, 80, 160, 320] as const;
+
+/** In millimetres. Source: common practice, no standard. */
+const armLength = 600;
+/** CSS pixels to a millimetre. Source: W3C, CSS Values and Units 4, section 6.2: 1in = 96px = 25.4mm. */
+const pixelsPerMillimetre = 96 / 25.4;
 
 /** A row for the original and one for the redesign. `proportions` are height and width. */
 export function presentSizes(
   [high, wide]: readonly [number, number],
   link: Linker,
   path: string,
+  format: Format,
 ): readonly [SizeRow, SizeRow] {
   const row = (label: string, name: string): SizeRow => ({
     label,
-    pictures: trueSizes.map((height) => ({
-      src: link(`${path}${name}.svg`),
-      alt: `${label}, ${height} pixels high`,
-      width: Math.max(1, Math.round((height * wide) / high)),
-      height,
-    })),
+    pictures: sizedSteps.map((step) => {
+      const height = sizeFrom(step);
+      const distance = `${format.number(step, 0)} flag heights`;
+      return {
+        src: link(`${path}${name}.svg`),
+        alt: `${label}, as large as from ${distance}`,
+        width: Math.max(1, Math.round((height * wide) / high)),
+        height,
+        distance,
+      };
+    }),
   });
   return [row("Original", "original"), row("Redesign", "redesign")];
+}
+
+/** How high, in CSS pixels, a flag stands at arm's length that looks as large as one seen from `distance` flag heights. */
+export function sizeFrom(distance: number): number {
+  return Math.round((armLength / distance) * pixelsPerMillimetre);
 }

@@ -25,3 +25,8 @@ export function formatStudyPath(slug: string): string {
   if (!/^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(slug)) throw new RangeError(`not a slug: ${slug}`);
   return `/studies/${slug}/`;
 }
+
+/** The site path of the page with a study's other single changes. */
+export function formatChangesPath(slug: string): string {
+  return `${formatStudyPath(slug)}changes/`;
+}

@@ -1,11 +1,10 @@
-// Floor 6. The distance strip: both flags as they look from every distance step, and how clear the focus is from there.
+// Floor 6. The distance strip: both flags as they look from near, far and very far, and how clear what has to be seen is there.
 import type { Comparison } from "../../measure/comparison.ts";
-import { distanceSteps } from "../../measure/focus.ts";
 import type { Measure, MeasuredFocus } from "../../measure/measure.ts";
 import type { Linker } from "../address.ts";
 import { measureBlur } from "../blur.ts";
 import type { Format } from "./format.ts";
-import { formatFocusFrom, formatLastsTo } from "./lasting.ts";
+import { formatFocusFrom, sayLasting } from "./lasting.ts";
 import type { DrawnPlate } from "./plate.ts";
 
 export interface StripView {
@@ -13,16 +12,21 @@ export interface StripView {
   /** What it shows, in a sentence. */
   readonly description: string;
   readonly steps: readonly StripStep[];
+  /** What is said once of all steps: the clarity of what has to be seen where it is the same from each, and how far it lasts. */
+  readonly says: readonly string[];
 }
 
 export interface StripStep {
   readonly distance: string;
   readonly plates: readonly [DrawnPlate, DrawnPlate];
-  /** How much of the focus is left in both, and its clarity in each where anything is; undefined without a focus. */
-  readonly focus:
-    | { readonly left: string; readonly clarity: readonly [string, string] | undefined }
-    | undefined;
+  /** The clarity of what has to be seen, under each picture; undefined where it is the same from all steps, or nothing has to be. */
+  readonly clarity: readonly [string, string] | undefined;
+  /** How much of it is left in both, where that is not all. */
+  readonly left: string | undefined;
 }
+
+/** The distances that are shown, in flag heights: some of the distance steps. */
+export const shownSteps = [20, 80, 320] as const;
 
 /** Height of each picture in pixels; a wide flag is as wide as this allows. */
 const stripHeight = 160;
@@ -33,10 +37,13 @@ const squarest = 1.3;
 export function presentStrip(comparison: Comparison, link: Linker, path: string, format: Format): StripView {
   const { before, after } = comparison;
   const hasFocus = before.focus.source !== "none";
+  const clarities = shownSteps.map((step) => sayBoth(comparison, step, format));
+  const isOne = new Set(clarities.map((both) => both.join())).size === 1;
   return {
     title: "Distance strip",
     description: describeStrip(comparison, format),
-    steps: distanceSteps.map((step) => {
+    says: hasFocus ? sayOnce(comparison, isOne ? clarities[0] : undefined, format) : [],
+    steps: shownSteps.map((step, at) => {
       const distance = format.number(step, 0);
       const blur = format.number(measureBlur(step, 100), 1);
       const plate = (label: string, name: "original" | "redesign", measure: Measure): DrawnPlate => ({
@@ -49,7 +56,8 @@ export function presentStrip(comparison: Comparison, link: Linker, path: string,
       return {
         distance,
         plates: [plate("Original", "original", before), plate("Redesign", "redesign", after)],
-        focus: hasFocus ? presentFocusFrom(comparison, step, format) : undefined,
+        clarity: hasFocus && !isOne ? clarities[at] : undefined,
+        left: hasFocus ? sayLeft(before.focus, step, format) : undefined,
       };
     }),
   };
@@ -70,37 +78,46 @@ export function stripSize([height, width]: readonly [number, number]): {
 }
 
 function describeStrip({ before }: Comparison, format: Format): string {
-  const steps = format.list(distanceSteps.map((step) => format.number(step, 0)));
+  const steps = format.list(shownSteps.map((step) => format.number(step, 0)));
   const seen = `Both flags as they look from ${steps} flag heights, softer and softer.`;
-  if (before.focus.source === "none") return seen;
-  return `${seen} By its size the focus lasts to ${formatLastsTo(before.focus, format)}.`;
+  return [seen, ...(before.focus.source === "none" ? [] : [sayLasting(before.focus, format)])].join(" ");
+}
+
+function sayOnce(
+  { before }: Comparison,
+  same: readonly [string, string] | undefined,
+  format: Format,
+): readonly string[] {
+  const clarity =
+    same === undefined
+      ? "Under each picture: the clarity of what has to be seen from there."
+      : `From each of these distances what has to be seen has a clarity of ${same[0]} in the original and ${same[1]} in the redesign.`;
+  return [clarity, sayLasting(before.focus, format)];
 }
 
 function isWide([height, width]: readonly [number, number]): boolean {
   return width / height >= squarest;
 }
 
-/** `focus clarity 87 %`, or that nothing of the focus is left. */
+/** `what has to be seen has a clarity of 87 %`, or that nothing of it is left. */
 function sayFocus({ focus }: Measure, step: number, format: Format): string {
   const said = formatFocusFrom(focus, step, format);
-  return isGone(focus, step) ? `of the focus ${said}` : `focus clarity ${said}`;
+  return leftFrom(focus, step) === 0
+    ? `of what has to be seen ${said}`
+    : `what has to be seen has a clarity of ${said}`;
 }
 
-function presentFocusFrom({ before, after }: Comparison, step: number, format: Format): StripStep["focus"] {
-  const left = before.focus.from.find(({ distance }) => distance === step)?.left ?? 0;
-  if (left === 0) return { clarity: undefined, left: "nothing left" };
-  return {
-    clarity: [formatFocusFrom(before.focus, step, format), formatFocusFrom(after.focus, step, format)],
-    left: sayLeft(left, format),
-  };
+function sayBoth({ before, after }: Comparison, step: number, format: Format): readonly [string, string] {
+  return [formatFocusFrom(before.focus, step, format), formatFocusFrom(after.focus, step, format)];
 }
 
-/** In whole percent: what is left is counted in pixels. */
-function sayLeft(left: number, format: Format): string {
-  if (left < 1 && left > 0.99) return `over ${format.share(0.99)} left`;
-  return left < 0.01 ? `under ${format.share(0.01)} left` : `${format.share(left)} left`;
+/** In whole percent: what is left is counted in pixels. Nothing where all is left, or nothing, which the clarity says. */
+function sayLeft(focus: MeasuredFocus, step: number, format: Format): string | undefined {
+  const left = leftFrom(focus, step);
+  if (left === 0 || left > 0.99) return undefined;
+  return `${left < 0.01 ? `under ${format.share(0.01)}` : format.share(left)} of it left`;
 }
 
-function isGone({ from }: MeasuredFocus, step: number): boolean {
-  return (from.find(({ distance }) => distance === step)?.left ?? 0) === 0;
+function leftFrom({ from }: MeasuredFocus, step: number): number {
+  return from.find(({ distance }) => distance === step)?.left ?? 0;
 }

@@ -15,12 +15,13 @@ import { type FimbriationView, presentFimbriations } from "./fimbriation.ts";
 import { describeViewing, type FocusView, presentFocus } from "./focus.ts";
 import type { Format } from "./format.ts";
 import { type Gains, presentGain, rankGains } from "./gain.ts";
-import { formatLastsTo, type LastingView, presentLasting } from "./lasting.ts";
+import { type LastingView, presentLasting } from "./lasting.ts";
 import { type LikenessView, presentLikeness } from "./likeness.ts";
 import { type EdgeMapView, presentEdgeMap } from "./lines.ts";
 import { describePicture, type LinkPicture, linkFile, pictureStudy } from "./linkpicture.ts";
+import { type MatrixView, presentMatrix } from "./matrix.ts";
 import { type NotesView, presentNotes } from "./notes.ts";
-import { type OptionsView, presentOptions } from "./options.ts";
+import { type OptionsLine, presentOptionsLine } from "./options.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { findChanged, type Swatch } from "./paint.ts";
 import { capitalise } from "./phrase.ts";
@@ -48,6 +49,7 @@ export interface StudyPage extends Byline {
   readonly verdict: VerdictView;
   readonly plates: readonly [Plate, Plate];
   readonly split: SplitView;
+  readonly contents: readonly { readonly anchor: string; readonly text: string }[];
   readonly sizes: readonly [SizeRow, SizeRow];
   readonly refer: ReferView;
   readonly answer: AnswerView | undefined;
@@ -70,8 +72,12 @@ export interface StudyPage extends Byline {
   readonly seen: readonly (SeenView & { readonly plates: readonly [DrawnPlate, DrawnPlate] })[];
   readonly colours: readonly ColourRow[];
   readonly prose: readonly ProseBlock<ProseFigure>[];
+  /** Whether the prose in two columns fits a window. */
+  readonly isShort: boolean;
   readonly notes: NotesView;
-  readonly options: OptionsView | undefined;
+  readonly options: OptionsLine | undefined;
+  /** Shown where the prose asks for it. */
+  readonly matrix: MatrixView | undefined;
   readonly likeness: LikenessView | undefined;
 }
 
@@ -80,6 +86,9 @@ export interface SummaryRow {
   readonly before: string;
   readonly after: string;
 }
+
+/** Letters of prose that in two columns are no higher than a common window (our own judgement). */
+const mostInColumns = 3000;
 
 /** The page of one study. `all`: the gallery around it, for the flags it looks like. */
 export function presentStudy(
@@ -98,7 +107,7 @@ export function presentStudy(
   const linkEdge = (edge: { readonly a: string; readonly b: string }) => link(placeEdge(edge));
   const paged = new Set(listPlacedEdges(study.slug, comparison).map(({ edge }) => edge));
   const shown = presentFigures(result, gallery, link, format);
-  const options = presentOptions(result, link, format);
+  const matrix = presentMatrix(result, link, format);
   const gain = () => presentGain(all.gains, link, format, study.slug);
   return {
     slug: study.slug,
@@ -108,6 +117,7 @@ export function presentStudy(
     ...presentByline(study, link, format),
     ...presentCase(result, gallery, format),
     ...shown,
+    contents: listContents(result),
     words: describeInWords(comparison, format),
     fimbriations: presentFimbriations(comparison, format),
     focus: presentFocus(comparison, study.focus, format, result.focusToName),
@@ -119,10 +129,12 @@ export function presentStudy(
     colours: presentColours(result, format),
     prose: renderProse(
       study.body,
-      createFigures({ ...shown, matrix: options?.matrix }, comparison, format, { address: linkEdge, gain }),
+      createFigures({ ...shown, matrix }, comparison, format, { address: linkEdge, gain }),
     ),
+    isShort: study.body.length <= mostInColumns,
     notes: presentNotes(result, gallery, link, path),
-    options,
+    options: presentOptionsLine(result, link, format),
+    matrix,
     likeness: presentLikeness(result, all, link, format),
   };
 }
@@ -158,6 +170,25 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
   };
 }
 
+/** The headings of the page, as far as the study has something under them. */
+function listContents({ study, comparison, likeness }: StudyResult): StudyPage["contents"] {
+  const hasEdges = comparison.edges.length > 0;
+  const all = [
+    { anchor: "#argument", text: "The argument", isThere: hasArgument(study) },
+    { anchor: "#edges", text: "What got better and worse", isThere: hasEdges },
+    { anchor: "#distance", text: "From afar", isThere: hasEdges },
+    { anchor: "#seen", text: "To colour-blind readers, and in grey", isThere: true },
+    { anchor: "#likeness", text: "Could it be mistaken?", isThere: likeness !== undefined },
+    { anchor: "#record", text: "For the record", isThere: true },
+    { anchor: "#refer", text: "Cite this", isThere: true },
+  ];
+  return all.filter(({ isThere }) => isThere).map(({ anchor, text }) => ({ anchor, text }));
+}
+
+function hasArgument({ body, decision, symbolism }: StudyResult["study"]): boolean {
+  return body.trim() !== "" || decision !== undefined || symbolism !== undefined;
+}
+
 function describePaged(paged: number, all: number, format: Format): string | undefined {
   if (paged === all) return undefined;
   return `The ${format.number(paged, 0)} longest of these ${format.number(all, 0)} edges have pages of their own.`;
@@ -183,7 +214,7 @@ function presentFigures(result: StudyResult, gallery: Gallery, link: Linker, for
   const plates = presentPair(result, link, format);
   return {
     plates,
-    sizes: presentSizes(comparison.before.proportions, link, path),
+    sizes: presentSizes(comparison.before.proportions, link, path, format),
     lasting: presentLasting(comparison, format),
     scale: presentScale(comparison, gallery.cloth, format),
     edgeMap: presentEdgeMap(result, link, path, format),
@@ -214,17 +245,12 @@ function presentSeenPair(
 function presentSummary(comparison: Comparison, format: Format): readonly SummaryRow[] {
   const { before, after, clarity } = comparison;
   const focusClarity = ({ focus }: Comparison["before"]) =>
-    focus.source === "none" ? "no focus" : format.percent(focus.clarity);
+    focus.source === "none" ? "no charge" : format.percent(focus.clarity);
   const weakest = (measure: Comparison["before"]) =>
     measure.weakestEdge === null ? "no edges" : format.contrast(measure.weakestEdge.contrast);
   return [
     { name: "Clarity", before: format.percent(clarity[0]), after: format.percent(clarity[1]) },
-    { name: "Focus clarity", before: focusClarity(before), after: focusClarity(after) },
+    { name: "Clarity of what has to be seen", before: focusClarity(before), after: focusClarity(after) },
     { name: "Weakest edge", before: weakest(before), after: weakest(after) },
-    {
-      name: "Focus lasts to",
-      before: formatLastsTo(before.focus, format),
-      after: formatLastsTo(after.focus, format),
-    },
   ];
 }

@@ -13,9 +13,9 @@ test("a row for each paint; the replaced one says what it becomes", () => {
       row.becomes?.hex,
     ]),
   ).toEqual([
-    ["dark blue", "73%", "7", "colour", undefined],
-    ["red", "17%", "16", "colour", "#f4c430"],
-    ["white", "10%", "85", "metal", undefined],
+    ["dark blue", "73%", "7%", "colour", undefined],
+    ["red", "17%", "16%", "colour", "#f4c430"],
+    ["white", "10%", "85%", "metal", undefined],
   ]);
 });
 

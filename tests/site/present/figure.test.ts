@@ -53,8 +53,10 @@ test("each says in words what it shows", () => {
     "Edge map. Original: Strong, 43% of all edge length: dark blue / white. Weak, 57%: dark blue / red. Redesign: Strong, 100% of all edge length: dark blue / white and dark blue / yellow.",
   );
   expect(says("reflectance scale")).toContain("dark blue to red 25, weak, broken");
-  expect(says("true size")).toBe("Both flags at true size, 16, 24, 32, 64, and 128 pixels high.");
-  expect(says("distance strip")).toMatch(/^Distance strip. Both flags as they look from 10, 20, 40,/);
+  expect(says("true size")).toBe(
+    "Both flags as small as they look from a distance, at arm’s length: 40 flag heights, 80 flag heights, 160 flag heights, and 320 flag heights.",
+  );
+  expect(says("distance strip")).toMatch(/^Distance strip. Both flags as they look from 20, 80, and 320/);
   expect(says("seen otherwise")).toContain("Protan: clarity 74% → 100%.");
   expect(says("original")).toMatch(/^Original: mostly dark blue/);
   expect(figures()({ kind: "edge", edge: "dark blue / red" })?.says).toBe(

@@ -16,12 +16,12 @@ const lasting = (lastsTo: number | null, more: Partial<Focus> = {}) =>
 test.each([
   [
     null,
-    "By its size, whatever its colours, the focus does not last to 10 flag heights, the nearest distance tried.",
+    "By its size, whatever its colours, it does not last to 10 flag heights, the nearest distance tried.",
   ],
-  [80, "By its size, whatever its colours, the focus lasts to 80 flag heights."],
+  [80, "By its size, whatever its colours, it lasts to 80 flag heights."],
   [
     320,
-    "By its size, whatever its colours, the focus lasts to 320 flag heights or more, the furthest distance tried.",
+    "By its size, whatever its colours, it lasts to 320 flag heights or more, the furthest distance tried.",
   ],
 ] as const)("lasts to %s", (lastsTo, sentence) => {
   expect(describeLasting(lasting(lastsTo), format)[1]).toBe(sentence);
@@ -29,10 +29,10 @@ test.each([
 
 test("what the change does to the focus alone comes first", () => {
   expect(describeLasting(lasting(80), format)[0]).toBe(
-    "The clarity of the focus alone goes from 50% to 90%.",
+    "The clarity of what has to be seen goes from 50% to 90%.",
   );
   expect(describeLasting(lasting(80, { clarity: [90, 90] }), format)[0]).toBe(
-    "The clarity of the focus alone stays at 90%.",
+    "The clarity of what has to be seen stays at 90%.",
   );
 });
 
@@ -40,7 +40,7 @@ test("no focus is told apart from one that lasts to no step", () => {
   const none = compared(paints, []);
   expect(presentLasting(none, format)).toBeUndefined();
   expect(describeLasting(none, format)).toEqual([]);
-  expect(formatLastsTo(none.before.focus, format)).toBe("no focus");
+  expect(formatLastsTo(none.before.focus, format)).toBe("no charge");
   expect([null, 80, 320].map((step) => formatLastsTo(lasting(step).before.focus, format))).toEqual([
     "under 10",
     "80",
@@ -82,6 +82,6 @@ test("a focus that lasts to no step has no line, and the caption says so", () =>
 test("the description has every step in words", () => {
   const focus = { from: { 80: [1, 40, 90], 160: [1, 70, 70], 320: [0, null, null] } } as const;
   expect(presentLasting(lasting(20, focus), format)?.description).toBe(
-    "By its size, whatever its colours, the focus lasts to 20 flag heights. Focus clarity: from 10, 50% to 90%; from 20, 50% to 90%; from 40, 50% to 90%; from 80, 40% to 90%; from 160, 70%; from 320, nothing left.",
+    "By its size, whatever its colours, what has to be seen lasts to 20 flag heights. Clarity of what has to be seen: from 10, 50% to 90%; from 20, 50% to 90%; from 40, 50% to 90%; from 80, 40% to 90%; from 160, 70%; from 320, nothing left.",
   );
 });

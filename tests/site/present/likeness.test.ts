@@ -21,28 +21,29 @@ const pilots = {
 } as const;
 const old = { file: "old/B.svg", origin: "collection", deltaE00: 8, orientation: "as it is" } as const;
 
-test("the nearest with their numbers and the way round; a warning under 8", () => {
+test("the nearest with their numbers and the way round; that it could be taken for what is under 8", () => {
   const view = present([pilots, old]);
-  expect(view?.sentence).toBe("Compared with 12 other flags, the redesign is nearest to Harbour pilots.");
-  expect(view?.warning).toBe(
-    "Under 8 one flag is easily taken for another: look at it beside Harbour pilots.",
+  expect(view?.sentence).toBe(
+    "It could. Of 12 other flags, Harbour pilots is near: under 8 one flag is easily taken for another, and the nearest has mean ΔE00 7.96, seen from behind.",
   );
+  expect(view?.isNear).toBe(true);
   expect(view?.own).toMatchObject({ label: "This redesign", src: "redesign.svg" });
   expect(view?.nearest).toMatchObject([
     {
       name: "Harbour pilots",
       figures: "Mean ΔE00 7.96, seen from behind",
-      isNear: true,
       shown: { address: "../../survey/#flag-flags-harbour-pilots", plate: { label: "Harbour pilots" } },
     },
-    { name: "B.svg", figures: "Mean ΔE00 8.0", isNear: false, shown: undefined },
+    { name: "B.svg", figures: "Mean ΔE00 8.0", shown: undefined },
   ]);
 });
 
-test("no section without a comparison, no warning where nothing is near", () => {
+test("no section without a comparison, one line where nothing is near", () => {
   expect(presentLikeness(studyResult, surveyedGallery, linkFrom("/"), createFormat("en"))).toBeUndefined();
   expect(present([])).toBeUndefined();
   const view = present([old], 1);
-  expect(view?.warning).toBeUndefined();
-  expect(view?.sentence).toMatch(/^Compared with 1 other flag, /);
+  expect(view?.isNear).toBe(false);
+  expect(view?.sentence).toBe(
+    "Hardly. Of 1 other flag, B.svg comes nearest: mean ΔE00 8.0; under 8 one flag is easily taken for another.",
+  );
 });

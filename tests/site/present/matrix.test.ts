@@ -23,6 +23,13 @@ describe("presentMatrix", () => {
     ]);
   });
 
+  test("its anchors are those of the page with the other changes, wherever it is shown", () => {
+    const study = ranked({ matrix });
+    const from = (path: string) => presentMatrix(study, linkFrom(path), createFormat("en"))?.page;
+    expect(from("/studies/a-square/")).toBe("changes/");
+    expect(from("/studies/a-square/changes/")).toBe("./");
+  });
+
   test("clarity in whole percent without the sign, 100 only where it is that", () => {
     const clarities = (language: string) =>
       view(ranked({ matrix }), language).rows.map(({ cells }) => cells.map((cell) => cell?.clarity));

@@ -15,27 +15,38 @@ const edge = (slug: string, key: string) => ({
   study: { title: `The ${slug}`, address: "", table: "" },
 });
 const edges = [edge("new", "aa0000-ffffff"), edge("other", "000000-ffffff")];
+const changes = [
+  {
+    slug: "new",
+    folder: "studies/new/changes",
+    title: "Other single changes",
+    study: { title: "The new", address: "" },
+  },
+];
 const present = (...results: readonly ReturnType<typeof named>[]) =>
   presentMoved(
     results,
+    changes,
     edges,
     listFormer(results.map(({ study: one }) => one)),
     { ...gallery, address: "https://flags.example/sound/" },
     createFormat("en"),
   );
 
-test("the old address of a study and those of its edges lead to the new ones", () => {
+test("the old address of a study and those of the pages below it lead to the new ones", () => {
   const pages = present(named("new", ["old"]), named("other"));
   expect(pages.map(({ folder, title, address }) => [folder, title, address])).toEqual([
     ["studies/old", "The new", "../new/"],
+    ["studies/old/changes", "Other single changes, in The new", "../../new/changes/"],
     ["studies/old/edges/aa0000-ffffff", "White / red, in The new", "../../../new/edges/aa0000-ffffff/"],
   ]);
   expect(pages.map(({ frame }) => frame.canonical)).toEqual([
     "https://flags.example/sound/studies/new/",
+    "https://flags.example/sound/studies/new/changes/",
     "https://flags.example/sound/studies/new/edges/aa0000-ffffff/",
   ]);
   // The frame is that of the old address: its style sheet is found from there.
-  expect(pages.map(({ frame }) => frame.links.home)).toEqual(["../../", "../../../../"]);
+  expect(pages.map(({ frame }) => frame.links.home)).toEqual(["../../", "../../../", "../../../../"]);
   expect(pages[0]?.frame.share).toBeUndefined();
 });
 

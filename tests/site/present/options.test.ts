@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { RankedOption } from "../../../src/measure/rank.ts";
 import { linkFrom } from "../../../src/site/address.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
-import { listTriedDrawings, presentOptions } from "../../../src/site/present/options.ts";
+import { listTriedDrawings, presentOptions, presentOptionsLine } from "../../../src/site/present/options.ts";
 import type { StudyResult } from "../../../src/study/result.ts";
 import { makeOption } from "../../measure/ranked.ts";
 import { matrix, noted, ranked } from "../ranked.ts";
@@ -131,6 +131,33 @@ describe("presentOptions", () => {
       alt: "The flag where red is navy",
     });
     expect(view(ranked({ noted: [noted({})] })).noted[0]?.figures).toBe("Clarity 46%");
+  });
+});
+
+describe("presentOptionsLine", () => {
+  const line = (study: StudyResult) => presentOptionsLine(study, linkFrom("/studies/a-square/"), format);
+  const third = "This study: 3rd of 58 in clarity, within 2 points of the best; no edge is lost or merged.";
+
+  test("names the best with its clarity, and leads to all of them", () => {
+    const options = [option({ with: "#ffffff", name: "white", clarity: 99.6 })];
+    expect(line(ranked({}, { options, shades }))).toEqual({
+      says: `The best single change is red to white with a clarity of 99.6%. ${third}`,
+      address: "changes/",
+    });
+  });
+
+  test("says where that is the study's own, and why there is none", () => {
+    const { replace, with: next } = result.change;
+    const own = [option({ replace, with: next, name: "yellow", clarity: 100 })];
+    expect(line(ranked({}, { options: own, shades }))?.says).toMatch(
+      /^The best single change is red to yellow, that of this study, with a clarity of 100%\./,
+    );
+    expect(line(ranked({}))?.says).toBe(`Change red first. ${third}`);
+  });
+
+  test("is left out where the page is", () => {
+    expect(line(result)).toBeUndefined();
+    expect(line(ranked({}, { clarity: null }))).toBeUndefined();
   });
 });
 

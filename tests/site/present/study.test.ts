@@ -9,9 +9,8 @@ test("the page has finished words for everything it shows", () => {
   const page = presentStudy(studyResult, gallery, format);
   expect(page.summary).toEqual([
     { name: "Clarity", before: "74%", after: "100%" },
-    { name: "Focus clarity", before: "no focus", after: "no focus" },
+    { name: "Clarity of what has to be seen", before: "no charge", after: "no charge" },
     { name: "Weakest edge", before: "25", after: "67" },
-    { name: "Focus lasts to", before: "no focus", after: "no focus" },
   ]);
   expect(page.frame.description).toMatch(/^Unofficial redesign study\. Red becomes yellow\. Clearer\. /);
   expect(page.plates.map((plate) => plate.src)).toEqual(["original.svg", "redesign.svg"]);

@@ -36,7 +36,7 @@ test("gained, over the whole outline of the focus, and nothing lost", () => {
     tell([blue, red], [edge(["p1", "p2"], "gained", [24.6, 67.2], { focus: 2 })], focus(160, 55, 100)),
   ).toEqual([
     "Yellow now stands out from dark blue over the whole outline of the focus: contrast 67, strong, where red had 25, weak. No edge becomes harder to see.",
-    "The clarity of the focus alone goes from 55% to 100%. By its size, whatever its colours, the focus lasts to 160 flag heights.",
+    "The clarity of what has to be seen goes from 55% to 100%. By its size, whatever its colours, it lasts to 160 flag heights.",
   ]);
 });
 
@@ -50,7 +50,7 @@ test("mixed: says what is lost as plainly as what is gained, each with its part 
     "Yellow now stands out from dark blue over 40% of the outline of the focus: contrast 67, strong, where red had 25, weak.",
     "Yellow no longer stands out from white over 60% of the outline of the focus: contrast 27, weak, where red had 71, strong.",
     "Dark blue against white (84) stays strong.",
-    "The clarity of the focus alone goes from 80% to 79%. By its size, whatever its colours, the focus lasts to 80 flag heights.",
+    "The clarity of what has to be seen goes from 80% to 79%. By its size, whatever its colours, it lasts to 80 flag heights.",
   ]);
 });
 
@@ -66,7 +66,7 @@ test("merged: which two, over how much of the outline, and that the line is gone
   expect(told).toEqual([
     "Yellow and dark blue become one colour to the eye over 25% of the outline of the focus: the line between them, which had a contrast of 25, weak, is gone.",
     "Yellow against white (50) stays clear.",
-    "The clarity of the focus alone goes from 80% to 75%. By its size, whatever its colours, the focus does not last to 10 flag heights, the nearest distance tried.",
+    "The clarity of what has to be seen goes from 80% to 75%. By its size, whatever its colours, it does not last to 10 flag heights, the nearest distance tried.",
   ]);
 });
 
@@ -111,7 +111,7 @@ test("no gain: says so, and what stays, weakest first", () => {
   ];
   expect(tell([blue, red, white], edges, focus(320, 70, 70))).toEqual([
     "No edge becomes easier or harder to see. Yellow against dark blue (25) stays weak. Dark blue against white (84) stays strong.",
-    "The clarity of the focus alone stays at 70%. By its size, whatever its colours, the focus lasts to 320 flag heights or more, the furthest distance tried.",
+    "The clarity of what has to be seen stays at 70%. By its size, whatever its colours, it lasts to 320 flag heights or more, the furthest distance tried.",
   ]);
 });
 

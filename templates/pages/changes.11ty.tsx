@@ -1,0 +1,34 @@
+// Page `/studies/<slug>/changes/`: every other single change of one colour, measured as the study is.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { ChangesPage } from "../../src/site/present/changes.ts";
+import type { SiteView } from "../../src/site/present/site.ts";
+import { Document } from "../parts/document.tsx";
+import { Options } from "../parts/options.tsx";
+
+export const data = {
+  pagination: { data: "site.changes", size: 1, alias: "changes" },
+  permalink: ({ changes }: { changes: ChangesPage }) => `${changes.folder}/index.html`,
+};
+
+/** Renders the page with the other changes of one study. */
+export function render({ changes }: { site: SiteView; changes: ChangesPage }): JSX.Element {
+  return (
+    <Document frame={changes.frame} layout="changes">
+      <article>
+        <header class="opening">
+          <p class="status">
+            <a href={changes.study.address}>{changes.study.title}</a> · <span>{changes.status.word}</span>,{" "}
+            {changes.status.meaning}
+          </p>
+          {changes.flag && <p class="flag-name">{changes.flag}</p>}
+          <h1>{changes.title}</h1>
+          <p class="lede">{changes.options.first}</p>
+          {changes.options.standing && <p class="measured">{changes.options.standing}</p>}
+        </header>
+        <Options options={changes.options} />
+      </article>
+    </Document>
+  );
+}

@@ -1,0 +1,18 @@
+// Part. Both flags from afar: as they look from there, and as large as they look.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { StudyPage } from "../../src/site/present/study.ts";
+import { SizesFigure } from "../figures/sizes.tsx";
+import { StripFigure } from "../figures/strip.tsx";
+
+/** The section of a study page. */
+export function Afar({ study }: { study: StudyPage }): JSX.Element {
+  return (
+    <section class="afar" aria-labelledby="distance">
+      <h2 id="distance">From afar</h2>
+      <StripFigure strip={study.strip} id="distance-strip" />
+      <SizesFigure rows={study.sizes} id="true-size" />
+    </section>
+  );
+}

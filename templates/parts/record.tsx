@@ -1,0 +1,71 @@
+// Part. The record of a study, compact: each matter in a line or two, and what stands behind it opens.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { ComponentChildren, JSX } from "preact";
+import type { StudyPage } from "../../src/site/present/study.ts";
+import { ColourLine, ColourTable } from "./colours.tsx";
+import { FactLine, FactTable } from "./facts.tsx";
+import { Near } from "./near.tsx";
+import { CreditLine, DownloadList } from "./notes.tsx";
+import { Citation } from "./refer.tsx";
+
+/** The last section of a study page. */
+export function Record({ study }: { study: StudyPage }): JSX.Element {
+  const { likeness, facts, colours, notes, refer } = study;
+  return (
+    <section class="record" aria-labelledby="record">
+      <h2 id="record">For the record</h2>
+      {likeness && (
+        <Matter id="likeness" heading="Could it be mistaken?">
+          <Near likeness={likeness} />
+        </Matter>
+      )}
+      <Matter id="facts" heading="By the rule of tincture">
+        <FactLine facts={facts} />
+        <FactTable facts={facts} links={study.links} />
+      </Matter>
+      {facts.warnings.length > 0 && (
+        <Matter id="warnings" heading="Where the figures are less certain">
+          {facts.warnings.map((warning) => (
+            <p key={warning}>{warning}</p>
+          ))}
+        </Matter>
+      )}
+      <Matter id="colours" heading="Colours">
+        <ColourLine colours={colours} />
+        <details>
+          <summary>Reflectance and tincture of each</summary>
+          <ColourTable colours={colours} />
+        </details>
+      </Matter>
+      <Matter id="drawings" heading="Drawings and data">
+        {notes.credit ? (
+          <CreditLine credit={notes.credit} />
+        ) : (
+          <p>The study names no source for the original drawing.</p>
+        )}
+        <DownloadList downloads={notes.downloads} />
+      </Matter>
+      <Matter id="refer" heading="Cite this">
+        <Citation refer={refer} />
+      </Matter>
+    </section>
+  );
+}
+
+function Matter({
+  id,
+  heading,
+  children,
+}: {
+  id: string;
+  heading: string;
+  children: ComponentChildren;
+}): JSX.Element {
+  return (
+    <div class="matter">
+      <h3 id={id}>{heading}</h3>
+      <div>{children}</div>
+    </div>
+  );
+}
