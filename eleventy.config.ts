@@ -11,7 +11,7 @@ export default function configure(config: UserConfig): void {
       async function render(data) {
         const page = await this.defaultRenderer(data);
         if (!isValidElement(page)) throw new TypeError("a page template must return one element");
-        return `<!DOCTYPE html>\n${renderToString(page as VNode)}\n`;
+        return flatten(`<!DOCTYPE html>\n${renderToString(page as VNode)}\n`);
       },
   });
   config.setTemplateFormats(["11ty.tsx"]);
@@ -19,6 +19,11 @@ export default function configure(config: UserConfig): void {
   config.setUseGitIgnore(false);
   // An installed copy lives in node_modules, which Eleventy would pass over.
   config.ignores.delete("**/node_modules/**");
+}
+
+/** Returns the text in one piece: as it was put together, the thousands it is made of would stay in memory with it. */
+function flatten(text: string): string {
+  return Buffer.from(text).toString();
 }
 
 /** Nothing here is Markdown or HTML to Eleventy. */

@@ -17,6 +17,8 @@ import { readSchemas, schemasFolder } from "./schemas.ts";
 export interface Request {
   readonly slug: string;
   readonly title: string;
+  /** What the flag is called, where it was said. */
+  readonly flag?: string;
   readonly original: string;
   readonly content: string;
   /** Whether keys and prose go into files of their own. */
@@ -33,14 +35,15 @@ export interface Ground {
   readonly schema: string;
 }
 
-const longest = { title: 200, slug: 80 };
+const longest = { title: 200, flag: 100, slug: 80 };
+const samples = { title: "A lighter ferry wheel", flag: "The Harrowquay ferry flag" };
 
 /**
  * Reads what was typed; `content` is the folder where none is named, `taken` the names in its studies/. Throws UsageError
  * with a slug that would do.
  */
 export function readRequest(given: Given, content: string, taken: readonly string[] = []): Request {
-  const { original, title } = given.values;
+  const { original, title, flag } = given.values;
   const [slug] = given.operands;
   if (original === undefined) throw askForOriginal(slug, { ...given, taken });
   const typed = { ...given, original, taken };
@@ -62,7 +65,8 @@ export function readRequest(given: Given, content: string, taken: readonly strin
   const isSplit = given.switches.has("yaml");
   return {
     slug,
-    title: title === undefined ? titleOf(slug) : checkTitle(title),
+    title: title === undefined ? titleOf(slug) : checkWords("title", title),
+    ...(flag === undefined ? {} : { flag: checkWords("flag", flag) }),
     original,
     content: given.values["content"] ?? content,
     isSplit,
@@ -170,7 +174,7 @@ function suggest(
     taken,
   }: Given & { readonly original: string; readonly taken: readonly string[] },
 ): string {
-  const rest = ["title", "content"].flatMap((option) => {
+  const rest = ["title", "flag", "content"].flatMap((option) => {
     const value = values[option];
     return value === undefined ? [] : [`--${option} ${quoteWord(value)}`];
   });
@@ -192,14 +196,15 @@ function titleOf(slug: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-/** A title that the study file would warn about is refused here. */
-function checkTitle(title: string): string {
-  const plain = title.trim();
-  const hint = 'Type, for example: --title "A lighter ferry wheel"';
-  if (plain === "") throw new UsageError("--title is empty.", hint);
-  if (plain.length > longest.title)
-    throw new UsageError(`--title has ${plain.length} characters; it may have ${longest.title}.`, hint);
+/** What the study file would warn about is refused here. */
+function checkWords(option: "title" | "flag", given: string): string {
+  const plain = given.trim();
+  const most = longest[option];
+  const hint = `Type, for example: --${option} "${samples[option]}"`;
+  if (plain === "") throw new UsageError(`--${option} is empty.`, hint);
+  if (plain.length > most)
+    throw new UsageError(`--${option} has ${plain.length} characters; it may have ${most}.`, hint);
   if (/\p{Cc}|\p{Surrogate}/u.test(plain) || isBlank(plain) || findInvisible(plain) !== undefined)
-    throw new UsageError("--title holds a line end, or a character that is not to be seen.", hint);
+    throw new UsageError(`--${option} holds a line end, or a character that is not to be seen.`, hint);
   return plain.normalize("NFC");
 }

@@ -34,19 +34,34 @@ export function findNearest(
   index: readonly { readonly file: string; readonly grid: FlagGrid }[],
   count = 3,
 ): readonly Likeness[] {
+  // Many studies show one flag: a grid that is there again gives what it gave.
+  const guess = remember((other: FlagGrid) => guessNearest(grid, other));
+  let limit = Number.POSITIVE_INFINITY;
+  // What was over a limit is over each later one: limits only fall.
+  const compare = remember((other: FlagGrid) => compareTurned(grid, other, limit));
   const ordered = index
-    .map(({ file, grid: other }, at) => ({ file, other, at, guess: guessNearest(grid, other) }))
+    .map(({ file, grid: other }, at) => ({ file, other, at, guess: guess(other) }))
     .sort((x, y) => x.guess - y.guess);
   let best: readonly (Likeness & { readonly at: number })[] = [];
   for (const { file, other, at } of ordered) {
-    const limit = best[count - 1]?.deltaE00 ?? Number.POSITIVE_INFINITY;
-    const seen = compareTurned(grid, other, limit);
+    limit = best[count - 1]?.deltaE00 ?? Number.POSITIVE_INFINITY;
+    const seen = compare(other);
     if (seen.deltaE00 > limit) continue;
     best = [...best, { file, ...seen, at }]
       .sort((x, y) => x.deltaE00 - y.deltaE00 || x.at - y.at)
       .slice(0, count);
   }
   return best.map(({ at: _, ...likeness }) => likeness);
+}
+
+/** Returns `work` with a memory: for the same grid it is done once. */
+export function remember<T>(work: (grid: FlagGrid) => T): (grid: FlagGrid) => T {
+  const known = new Map<FlagGrid, T>();
+  return (grid) => {
+    const found = known.get(grid) ?? work(grid);
+    known.set(grid, found);
+    return found;
+  };
 }
 
 function guessNearest(grid: FlagGrid, other: FlagGrid): number {

@@ -3,7 +3,7 @@ import path from "node:path";
 import { listOwn, readOwn } from "../study/own.ts";
 import { type Face, faces, findFontFolder, formatFaces } from "./face.ts";
 import { fileOf, type SiteFile } from "./file.ts";
-import { collectLettering, lettersOf } from "./lettering.ts";
+import { collectLettering, type Lettering, lettersOf } from "./lettering.ts";
 import { subsetFont, wholeFont } from "./subset.ts";
 
 /** For pages opened from a disk; for words that are looked for in lists and survey; for lists; for a study; for its pair; for the survey. */
@@ -39,17 +39,18 @@ export function listAssets(templatesDir: string): readonly SiteFile[] {
   return listWith(templatesDir, faces, faces.map(wholeFont));
 }
 
-/** The same for a site that has `pages` and no others: the fonts that they need, with the letters that they set in them. */
-export async function listAssetsFor(
-  templatesDir: string,
-  pages: readonly SiteFile[],
-): Promise<readonly SiteFile[]> {
+/** Returns the letters that `pages` set, with those that styles and scripts write. */
+export async function readLettering(templatesDir: string, pages: readonly SiteFile[]): Promise<Lettering> {
   const texts = await Promise.all(pages.map(async (page) => String(await page.make())));
   const written = await Promise.all([
     joinStyles(templatesDir, [...styleOrder, ...explaining]),
     ...scripts.map((file) => readText(path.join(templatesDir, "client", file))),
   ]);
-  const lettering = collectLettering(texts, written);
+  return collectLettering(texts, written);
+}
+
+/** The same for a site whose pages set `lettering`: the fonts that they need, with these letters. */
+export function listAssetsFor(templatesDir: string, lettering: Lettering): readonly SiteFile[] {
   const needed = faces.flatMap((face) => {
     const letters = lettersOf(face, lettering);
     return letters === undefined ? [] : [{ face, font: subsetFont(face, letters) }];

@@ -17,6 +17,7 @@ import { listTriedDrawings } from "./present/options.ts";
 import { formatStudyPath } from "./present/status.ts";
 import { formatStripFile, shownSteps, stripSize } from "./present/strip.ts";
 import { mostPictured, type SurveyPicture } from "./present/surveypicture.ts";
+import { labelFile } from "./present/worked.ts";
 import { unofficial } from "./unofficial.ts";
 
 /** A flag of a sheet: SVG text that we wrote, and height to width. */
@@ -28,6 +29,7 @@ export interface Sheeted {
 /** All that goes into a file, and nothing else. Drawings are SVG text that we wrote; sizes are in pixels. */
 export type Recipe =
   | { readonly kind: "drawing"; readonly drawing: string }
+  | { readonly kind: "labels"; readonly drawing: string; readonly size: Size }
   | { readonly kind: "crop"; readonly drawing: string; readonly crop: Crop; readonly note?: string }
   | { readonly kind: "picture"; readonly drawing: string; readonly size: Size; readonly note?: string }
   | {
@@ -90,6 +92,11 @@ export function listDrawn(result: StudyResult, gallery: Gallery): readonly Drawn
     ...listCrops(result),
     ...listStrip(result),
     ...listMatrixPicture(result),
+    place(result, labelFile, {
+      kind: "labels",
+      drawing: result.drawings.original,
+      size: stripSize(result.comparison.before.proportions),
+    }),
     ...listDownloads(result),
     ...listLinkPictures(result, words),
   ];

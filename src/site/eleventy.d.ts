@@ -16,7 +16,7 @@ declare module "@11ty/eleventy" {
   ) => Promise<string>;
 
   export interface Options {
-    readonly configPath: string;
+    readonly configPath?: string;
     readonly quietMode: boolean;
     readonly config: (config: UserConfig) => void;
   }
@@ -24,6 +24,9 @@ declare module "@11ty/eleventy" {
   export default class Eleventy {
     constructor(input: string, output: string, options: Options);
     disableLogger(): void;
-    toJSON(): Promise<readonly { readonly outputPath: string; readonly content: string }[]>;
+    write(): Promise<unknown>;
+    toJSON(): Promise<
+      readonly { readonly inputPath: string; readonly outputPath: string; readonly content: string }[]
+    >;
   }
 }

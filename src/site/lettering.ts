@@ -44,6 +44,18 @@ export function collectLettering(pages: readonly string[], written: readonly str
   return found;
 }
 
+/** Returns the letters of several parts of a site together. */
+export function joinLettering(parts: readonly Lettering[]): Lettering {
+  const join = (family: Face["family"], cut: Cut) => new Set(parts.flatMap((part) => [...part[family][cut]]));
+  const joinFamily = (family: Face["family"]) => ({
+    "400 normal": join(family, "400 normal"),
+    "400 italic": join(family, "400 italic"),
+    "600 normal": join(family, "600 normal"),
+    "600 italic": join(family, "600 italic"),
+  });
+  return { "source-serif-4": joinFamily("source-serif-4"), "source-sans-3": joinFamily("source-sans-3") };
+}
+
 /** Returns the letters that pages take from `face`, in the order of their code points; undefined where there are none. */
 export function lettersOf(face: Face, lettering: Lettering): string | undefined {
   const all = [...lettering[face.family][face.cut]];

@@ -4,10 +4,11 @@ import type { GalleryResult } from "../study/result.ts";
 import { listAssets, listAssetsFor } from "./assets.ts";
 import { drawingFiles } from "./drawn.ts";
 import { fileOf, type SiteFile } from "./file.ts";
+import type { Lettering } from "./lettering.ts";
 import { listMachineFiles } from "./machine.ts";
 import { templatesDir } from "./pages.ts";
 import { formatHeaders } from "./policy.ts";
-import type { SiteView } from "./present/site.ts";
+import type { SharedPages, StudyPages } from "./present/site.ts";
 import { listSurveyFiles } from "./survey.ts";
 
 const source = path.resolve(import.meta.dirname, "..");
@@ -21,16 +22,24 @@ const schemaDirs = [
 /** Pattern of the drawings of the author's other options, for hosts that read headers. */
 const triedFiles = "tried-*";
 
-/** The files beside the pages that nothing is drawn for, for the gallery that `view` shows; the fonts for `pages` alone where those are all there are. */
+/**
+ * The files beside the pages that nothing is drawn for, but for those of each study; `view` shows at least the studies that
+ * are new. The fonts have the letters of `lettering` alone where those are all there are.
+ */
 export async function listFilesBeside(
   result: GalleryResult,
-  view: SiteView,
-  pages?: readonly SiteFile[],
+  view: SharedPages & Pick<StudyPages, "studies">,
+  lettering?: Lettering,
 ): Promise<readonly SiteFile[]> {
   return [
-    ...(pages === undefined ? listAssets(templatesDir) : await listAssetsFor(templatesDir, pages)),
+    ...(lettering === undefined ? listAssets(templatesDir) : listAssetsFor(templatesDir, lettering)),
     ...listSurveyFiles(result),
     ...(await listMachineFiles(result, view, schemaDirs)),
-    fileOf("_headers", () => formatHeaders([...drawingFiles, triedFiles])),
+    fileOf("_headers", () =>
+      formatHeaders(
+        [...drawingFiles, triedFiles],
+        view.shelves.some(({ pages }) => pages) || view.shelfIndexes.some(({ pages }) => pages),
+      ),
+    ),
   ];
 }

@@ -9,27 +9,31 @@ import { formatAtom, formatJsonFeed } from "./feed.ts";
 import { fileOf, type SiteFile } from "./file.ts";
 import { iconSvg } from "./icon.ts";
 import { orderStudies } from "./present/card.ts";
-import type { SiteView } from "./present/site.ts";
-import { formatStudyPath } from "./present/status.ts";
+import { listPlacedEdges } from "./present/edgekey.ts";
+import { hasRanking } from "./present/options.ts";
+import type { SharedPages, StudyPages } from "./present/site.ts";
+import { formatChangesPath, formatStudyPath } from "./present/status.ts";
 import { formatWords, wordsFile } from "./search.ts";
 import { formatSitemaps } from "./sitemap.ts";
 import { formatEdgesTable } from "./table.ts";
 
-/** All of it; the schemas come from `schemaDirs`. */
+/** What a view has for machines: the studies are those that are new, or all. */
+type View = SharedPages & Pick<StudyPages, "studies">;
+
+/** All of it but the files of each study; the schemas come from `schemaDirs`. */
 export async function listMachineFiles(
   { gallery, studies }: GalleryResult,
-  view: SiteView,
+  view: View,
   schemaDirs: readonly string[],
 ): Promise<readonly SiteFile[]> {
   const linksOf = locateFrom(gallery);
   return [
-    ...listSubscriptions(gallery, view),
+    ...listSubscriptions(gallery, studies, view),
     fileOf("robots.txt", () => formatRobots(formatCanonical(gallery.address, "/sitemap.xml"))),
     fileOf("studies.json", () => formatStudiesData(orderStudies(studies), gallery, linksOf("/studies.json"))),
     fileOf(wordsFile, () => formatWords(orderStudies(studies))),
     fileOf("assets/icon.svg", () => iconSvg),
     ...(await listSchemas(schemaDirs, gallery)),
-    ...studies.flatMap((result) => listStudyFiles(result, gallery, linksOf)),
   ];
 }
 
@@ -45,7 +49,11 @@ function locateFrom({ address }: Gallery): (from: string) => Address {
 }
 
 /** Feeds and sitemap; none where the gallery has no address, because neither an id nor a link in them could be right. */
-function listSubscriptions(gallery: Gallery, view: SiteView): readonly SiteFile[] {
+function listSubscriptions(
+  gallery: Gallery,
+  studies: readonly StudyResult[],
+  view: View,
+): readonly SiteFile[] {
   if (formatCanonical(gallery.address, "/") === undefined) return [];
   const address = (to: string) => formatCanonical(gallery.address, to) ?? to;
   const facts = {
@@ -56,7 +64,7 @@ function listSubscriptions(gallery: Gallery, view: SiteView): readonly SiteFile[
     publisher: gallery.society ?? gallery.title,
     address,
   };
-  const maps = formatSitemaps(listPages(view, address), address);
+  const maps = formatSitemaps(listPages(orderStudies(studies), view, address), address);
   return [
     fileOf("feed.xml", () => formatAtom(facts, view.studies)),
     fileOf("feed.json", () => formatJsonFeed(facts, view.studies)),
@@ -64,35 +72,34 @@ function listSubscriptions(gallery: Gallery, view: SiteView): readonly SiteFile[
   ];
 }
 
-function listStudyFiles(
-  result: StudyResult,
-  gallery: Gallery,
-  linksOf: (from: string) => Address,
-): readonly SiteFile[] {
+/** The data of one study. */
+export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly SiteFile[] {
   const folder = formatStudyPath(result.study.slug);
+  const data = `${folder}study.json`;
   return [
-    fileOf(`${folder}study.json`, () => formatStudyData(result, gallery, linksOf(`${folder}study.json`))),
+    fileOf(data, () => formatStudyData(result, gallery, locateFrom(gallery)(data))),
     fileOf(`${folder}edges.csv`, () => formatEdgesTable(result)),
   ];
 }
 
 /** Every page that says where it stands; `lastmod` only where the study has a date. */
-function listPages(view: SiteView, address: Address) {
-  const studies = view.studies.map(({ slug, date }) => ({
-    url: address(`/studies/${slug}/`),
-    ...(date === undefined ? {} : { date: date.iso }),
+function listPages(results: readonly StudyResult[], { shelfIndexes, shelves }: View, address: Address) {
+  const studies = results.map(({ study: { slug, date } }) => ({
+    url: address(formatStudyPath(slug)),
+    ...(date === undefined ? {} : { date }),
   }));
-  const others = [...view.changes, ...view.edges, ...view.shelfIndexes, ...view.shelves].map(
-    ({ folder }) => ({
-      url: address(`/${folder}/`),
-    }),
-  );
+  const below = results.flatMap(({ study: { slug }, comparison, ranking }) => [
+    ...(!hasRanking(ranking) ? [] : [{ url: address(formatChangesPath(slug)) }]),
+    ...listPlacedEdges(slug, comparison).map(({ path }) => ({ url: address(path) })),
+  ]);
+  const others = [...shelfIndexes, ...shelves].map(({ folder }) => ({ url: address(`/${folder}/`) }));
   return [
     { url: address("/") },
     { url: address("/survey/") },
     { url: address("/method/") },
     { url: address("/rules/") },
     ...studies,
+    ...below,
     ...others,
   ];
 }

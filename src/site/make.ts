@@ -3,11 +3,15 @@
 import type { Outcome, Problem } from "../problem/problem.ts";
 import type { Jobs } from "../study/job.ts";
 import { runOrdered } from "../study/queue.ts";
+import { resolveDrawing } from "../svg/instance.ts";
+import { writeLabels } from "../svg/label.ts";
+import { findPaints } from "../svg/paint.ts";
 import { blurPicture, measureBlur } from "./blur.ts";
 import type { Recipe } from "./drawn.ts";
 import { cropDrawing, Easel, RefusedError } from "./easel.ts";
 import { encodeMatrix, encodePng, layOut } from "./images.ts";
 import { layLinkPicture, unpackFonts } from "./linkpicture.ts";
+import type { SiteView } from "./present/site.ts";
 import { laySurveyPicture } from "./surveypicture.ts";
 
 /** Files that are made at once: a picture waits for its encoder most of the time. */
@@ -29,6 +33,10 @@ const makers: Makers = {
   drawing: async ({ drawing }, easel) => {
     easel.read(drawing);
     return () => drawing;
+  },
+  labels: async ({ drawing, size: { width, height } }, easel) => {
+    const text = writeLabels(findPaints(resolveDrawing(easel.read(drawing))), width, height);
+    return () => text;
   },
   crop: async ({ drawing, crop, note }, easel) => {
     const text = cropDrawing(easel.read(drawing), crop, note);
@@ -83,6 +91,18 @@ export async function makeFiles({
     if (error instanceof RefusedError) return { value: undefined, problems: [{ ...error.problem, file }] };
     throw error;
   }
+}
+
+/** Renders the pages of a view: for a gallery that is too large for the process that was called. */
+export async function makePages({ view }: Jobs["pages"]["input"]): Promise<Outcome<Jobs["pages"]["output"]>> {
+  // Loaded where it is needed: whoever draws renders no pages.
+  const { renderPages } = await import("./pages.ts");
+  // Presented by site.ts, in the same program.
+  const pages = await renderPages(view as Partial<SiteView>);
+  const value = await Promise.all(
+    pages.map(async ({ path, make }) => ({ path, text: String(await make()) })),
+  );
+  return { value, problems: [] };
 }
 
 function prepare<K extends Recipe["kind"]>(

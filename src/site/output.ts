@@ -43,8 +43,8 @@ export interface Output {
   readonly aside?: string;
   /** Makes files of the site to come. Throws where one cannot be made or written: then nothing can be published. */
   add(files: readonly SiteFile[]): Promise<void>;
-  /** Takes a folder of the site to come out again, `studies/a-wheel`. */
-  drop(folder: string): Promise<void>;
+  /** Takes files and folders of the site to come out again, `studies/a-wheel`. */
+  drop(paths: readonly string[]): Promise<void>;
   /** Makes the last files and swaps the whole in. Throws where nothing was changed. */
   publish(files?: readonly SiteFile[]): Promise<Swapped>;
 }
@@ -82,7 +82,7 @@ export async function withOutput<T>(
       kept,
       ...(aside === undefined ? {} : { aside }),
       add: (files) => site.add(files),
-      drop: (folder) => site.drop(folder),
+      drop: (paths) => site.drop(paths),
       publish: async (files = []) => {
         await site.add(files);
         await site.finish();

@@ -10,8 +10,26 @@ const root = path.resolve(import.meta.dirname, "../..");
 /** Eleventy's input: pages, parts, figures, styles and scripts. */
 export const templatesDir = path.join(root, "templates");
 
-/** Renders every page of `view`. Eleventy imports the templates itself: with tsx registered it can, whoever started us. */
-export async function renderPages(view: SiteView): Promise<readonly SiteFile[]> {
+/** The template that shows each part of a view. */
+const templates: Readonly<Record<keyof SiteView, string>> = {
+  front: "front",
+  studies: "study",
+  changes: "changes",
+  edges: "edge",
+  moved: "moved",
+  shelves: "shelf",
+  shelfIndexes: "shelves",
+  survey: "survey",
+  method: "method",
+  rules: "rules",
+  missing: "missing",
+};
+
+/**
+ * Renders every page of what `view` has of a site. Eleventy imports the templates itself: with tsx registered it can, whoever
+ * started us.
+ */
+export async function renderPages(view: Partial<SiteView>): Promise<readonly SiteFile[]> {
   // The JSX settings are ours, not those of the folder we happen to be called from.
   const unregister = register({ tsconfig: path.join(root, "tsconfig.json") });
   try {
@@ -20,7 +38,11 @@ export async function renderPages(view: SiteView): Promise<readonly SiteFile[]> 
     const eleventy = new Eleventy(templatesDir, nowhere, {
       configPath: path.join(root, "eleventy.config.ts"),
       quietMode: true,
-      config: (config) => config.addGlobalData("site", view),
+      config: (config) => {
+        config.addGlobalData("site", view);
+        for (const [part, name] of Object.entries(templates))
+          if (!(part in view)) config.ignores.add(matchTemplate(name));
+      },
     });
     // Standard output belongs to the command.
     eleventy.disableLogger();
@@ -37,4 +59,13 @@ export async function renderPages(view: SiteView): Promise<readonly SiteFile[]> 
   } finally {
     await unregister();
   }
+}
+
+/** The pattern of one template, as Eleventy writes its path: from the working folder. */
+function matchTemplate(name: string): string {
+  const file = path.relative("", path.join(templatesDir, "pages", `${name}.11ty.tsx`));
+  return file
+    .split(path.sep)
+    .join("/")
+    .replace(/[^\w./-]/g, "\\$&");
 }

@@ -35,17 +35,27 @@ const pagePatterns = [
   "/studies/:slug/edges/:edge/",
 ];
 
+/** Lists that are too long for one page. */
+const pagedPatterns = [
+  "/list/",
+  "/list/page/:number/",
+  "/authors/page/:number/",
+  "/authors/:name/page/:number/",
+  "/tags/page/:number/",
+  "/tags/:name/page/:number/",
+];
+
 /** A drawing opened on its own may style itself and do nothing else. */
 export const drawingPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox";
 
 /**
  * The text of `_headers`. `frame-ancestors` has no effect in a meta element, so pages get their policy here again.
- * `drawings` are the file names in a study's folder.
+ * `drawings` are the file names in a study's folder; `isPaged` says whether lists have more than one page.
  */
-export function formatHeaders(drawings: readonly string[]): string {
+export function formatHeaders(drawings: readonly string[], isPaged = false): string {
   const rules = [
     rule("/*", ["X-Content-Type-Options: nosniff", "Referrer-Policy: no-referrer"]),
-    ...pagePatterns.map((page) =>
+    ...[...pagePatterns, ...(isPaged ? pagedPatterns : [])].map((page) =>
       rule(page, [`Content-Security-Policy: ${pagePolicy}; frame-ancestors 'none'`]),
     ),
     ...[...drawings, ...Object.values(cropFiles).map((file) => `edges/:edge/${file}`)].map((file) =>

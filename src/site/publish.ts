@@ -8,12 +8,10 @@ import { drawFiles, drawStudies, type MadeFile, type Means, withPool } from "./d
 import { type DrawnFile, listDrawn, listShared } from "./drawn.ts";
 import { fileOf, type SiteFile } from "./file.ts";
 import { keepFonts } from "./kept.ts";
-import { listFilesBeside } from "./list.ts";
 import { type Output, type OutputOptions, withOutput } from "./output.ts";
-import { renderPages } from "./pages.ts";
-import { presentSite, type SiteView } from "./present/site.ts";
 import { settle } from "./settle.ts";
 import type { Swapped } from "./swap.ts";
+import { type Division, type MadeTexts, makeTexts } from "./texts.ts";
 
 /** What was published, on how many pages, and how it took the place of the site before. `result` is without what was left out. */
 export interface BuildReport<R extends GalleryResult = GalleryResult> {
@@ -28,6 +26,8 @@ export interface PublishOptions {
   readonly base?: string | undefined;
   /** Pictures that were made before. */
   readonly store?: Store | undefined;
+  /** How the pages are divided. */
+  readonly division?: Division;
 }
 
 /** A site that is ready to be swapped in. */
@@ -45,18 +45,26 @@ export async function prepareSite<R extends GalleryResult>(
   result: R,
   means: Means,
   base?: string,
+  division?: Division,
 ): Promise<Prepared<R>> {
   const take = (files: readonly MadeFile[]) =>
     output.add(files.map(({ path, bytes }) => fileOf(path, () => bytes)));
   const drawn = await drawStudies(result, means, take);
-  const settled = await settle(drawn, (part) => listTexts(part, base));
-  const { files, view, pages } = settled.made;
-  const shown = new Set(settled.result.studies.map(({ study }) => study.slug));
-  for (const { study } of drawn.studies)
-    if (!shown.has(study.slug)) await output.drop(`studies/${study.slug}`);
-  const { value, problems } = await drawShared(settled.result, view, means);
+  const written: string[] = [];
+  const settled = await settle(
+    drawn,
+    async (whole) => {
+      await output.drop([...written.splice(0), ...listGone(drawn, whole)]);
+      return makeTexts(whole, base, division, async (files) => {
+        written.push(...files.map(({ path }) => path));
+        await output.add(keepFonts(files, means.store));
+      });
+    },
+    (part) => makeTexts(part, base, division),
+  );
+  const { picture, pages } = settled.made;
+  const { value, problems } = await drawShared(settled.result, picture, means);
   await take(value);
-  await output.add(keepFonts(files, means.store));
   const all = [...settled.result.problems, ...problems].sort(compareProblems);
   return { result: { ...settled.result, problems: all }, pages };
 }
@@ -67,8 +75,9 @@ export async function publishTo<R extends GalleryResult>(
   result: R,
   means: Means,
   base?: string,
+  division?: Division,
 ): Promise<BuildReport<R>> {
-  const prepared = await prepareSite(output, result, means, base);
+  const prepared = await prepareSite(output, result, means, base, division);
   return { ...prepared, swapped: await output.publish() };
 }
 
@@ -80,31 +89,30 @@ export async function publishTo<R extends GalleryResult>(
 export async function publishGallery(
   result: GalleryResult,
   outDir: string,
-  { base, store, ...options }: OutputOptions & PublishOptions,
+  { base, store, division, ...options }: OutputOptions & PublishOptions,
 ): Promise<BuildReport> {
   return withPool(undefined, (line) =>
-    withOutput(outDir, options, (output) => publishTo(output, result, { line, store }, base)),
+    withOutput(outDir, options, (output) => publishTo(output, result, { line, store }, base, division)),
   );
 }
 
-/** Every file that is text: the pages first, and how many pages there are. */
-async function listTexts(result: GalleryResult, base?: string) {
-  const view = presentSite(result, base);
-  const pages = await renderPages(view);
-  const beside = await listFilesBeside(result, view, pages);
-  // What is said of a study is made once more when it is written; here it shows whether it can be.
-  for (const { path, make } of beside) if (path.startsWith("studies/")) await make();
-  return { files: [...pages, ...beside], view, pages: pages.length };
+/** The folders of studies that were left out: what an earlier try wrote there is not in the site. */
+function listGone(before: GalleryResult, { studies }: GalleryResult): readonly string[] {
+  const shown = new Set(studies.map(({ study }) => study.slug));
+  const gone = before.studies.filter(({ study }) => !shown.has(study.slug));
+  return gone.flatMap(({ study: { slug, formerly = [] } }) =>
+    [slug, ...formerly].map((name) => `studies/${name}`),
+  );
 }
 
 /** What is drawn for the whole site. The picture of the survey does without its flags where one of them cannot be drawn. */
 async function drawShared(
   { survey = { entries: [], failed: [] }, studies }: GalleryResult,
-  view: SiteView,
+  picture: MadeTexts["picture"],
   means: Means,
 ): Promise<{ readonly value: readonly MadeFile[]; readonly problems: readonly Problem[] }> {
   const draw = (entries: typeof survey.entries) => {
-    const files = listShared(view.survey.picture, { entries }, studies);
+    const files = listShared(picture, { entries }, studies);
     return drawFiles(means, { file: "flags", drawing: `${entries.length} flags` }, files);
   };
   const whole = await draw(survey.entries);
@@ -124,8 +132,13 @@ export async function listSite(
   readonly drawn: readonly DrawnFile[];
   readonly pages: number;
 }> {
-  const { files, view, pages } = await listTexts(result, base);
-  const shared = listShared(view.survey.picture, result.survey ?? { entries: [] }, result.studies);
+  const files: SiteFile[] = [];
+  const { pages, picture } = await makeTexts(result, base, undefined, async (more) => {
+    files.push(...more);
+  });
+  const isPage = ({ path }: SiteFile) => path.endsWith(".html");
+  const shared = listShared(picture, result.survey ?? { entries: [] }, result.studies);
   const own = result.studies.flatMap((study) => listDrawn(study, result.gallery));
-  return { files, drawn: [...own, ...shared], pages };
+  const ordered = [...files.filter(isPage), ...files.filter((file) => !isPage(file))];
+  return { files: ordered, drawn: [...own, ...shared], pages };
 }

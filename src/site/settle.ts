@@ -12,16 +12,18 @@ export interface Settled<R, T> {
 
 /**
  * Returns what `make` makes of the gallery without the studies with which it throws: problems `study/fault` of the result.
- * Throws where it throws without any study, and where no study alone is at fault.
+ * `attempt` throws where `make` would, and is called with parts of the gallery. Throws where that throws without any study,
+ * and where no study alone is at fault.
  */
 export async function settle<R extends GalleryResult, T>(
   result: R,
   make: (result: R) => Promise<T>,
+  attempt: (result: R) => Promise<unknown> = make,
 ): Promise<Settled<R, T>> {
   try {
     return { result, made: await make(result) };
   } catch (error) {
-    const faults = await findFaults(result, make, result.studies);
+    const faults = await findFaults(result, attempt, result.studies);
     if (faults.size === 0) throw error;
     const rest = leaveOut(result, new Set(faults.keys()), [...faults.values()]);
     return { result: rest, made: await make(rest) };

@@ -40,12 +40,13 @@ export class FreshSite {
     });
   }
 
-  /** Takes a folder out again, `studies/a-wheel`, with all that is in it. */
-  drop(folder: string): Promise<void> {
+  /** Takes files and folders out again, `studies/a-wheel`, with all that is in them. */
+  drop(paths: readonly string[]): Promise<void> {
     return this.next(async () => {
-      await this.disk.remove(path.join(this.fresh, folder));
-      for (const file of this.entries.keys()) if (file.startsWith(`${folder}/`)) this.entries.delete(file);
-      this.paths.drop(folder);
+      for (const each of paths) await this.disk.remove(path.join(this.fresh, each));
+      const gone = new Set(paths);
+      for (const file of this.entries.keys()) if (isWithin(file, gone)) this.entries.delete(file);
+      this.paths.drop(paths);
     });
   }
 
@@ -114,11 +115,11 @@ export class SitePaths {
     return [...this.folders.values()].sort();
   }
 
-  /** Forgets a folder and all in it. */
-  drop(folder: string): void {
-    const start = fold(`${folder}/`);
+  /** Forgets files and folders, and all in them. */
+  drop(paths: readonly string[]): void {
+    const gone = new Set(paths.map(fold));
     for (const known of [this.files, this.folders])
-      for (const key of known.keys()) if (`${key}/`.startsWith(start)) known.delete(key);
+      for (const key of known.keys()) if (isWithin(key, gone)) known.delete(key);
   }
 
   private addOne(file: string): readonly string[] {
@@ -141,6 +142,13 @@ export class SitePaths {
     this.files.set(fold(file), file);
     return fresh;
   }
+}
+
+/** Whether `paths` has `file` or a folder that it lies in. */
+function isWithin(file: string, paths: ReadonlySet<string>): boolean {
+  for (let at = file.indexOf("/"); at !== -1; at = file.indexOf("/", at + 1))
+    if (paths.has(file.slice(0, at))) return true;
+  return paths.has(file);
 }
 
 function fold(text: string): string {

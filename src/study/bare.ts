@@ -28,6 +28,7 @@ const strips: { readonly [K in JobKind]: Strip<K> } = {
   flag: stripDrawing,
   grid: stripDrawing,
   publish: (input) => ({ input, restore: (outcome) => outcome }),
+  pages: (input) => ({ input, restore: (outcome) => outcome }),
   study: ({ study, bytes, gallery }) => ({
     input: {
       study: bareStudy(study, /^(?:original$|(?:change|focus|names)\.)/, []),

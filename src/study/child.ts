@@ -13,7 +13,7 @@ export interface ChildLimits {
   readonly seconds: number;
   /** Most memory for one child, resident. Watched on Linux; elsewhere only JavaScript's own memory is limited. */
   readonly megabytes: number;
-  /** The module, as a URL, whose `makeFiles` does the job `publish`; without it there is none. */
+  /** The module, as a URL, that does the jobs `publish` and `pages`: see worker.ts. Without it there are none. */
   readonly publisher?: string;
 }
 

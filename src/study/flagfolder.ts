@@ -1,6 +1,7 @@
 // Floor 5. A folder of drawings in the content folder, `flags/` or another → its drawings, and the bytes of each.
 import { join, resolve } from "node:path";
 import type { Outcome } from "../problem/problem.ts";
+import { keepWithin } from "./budget.ts";
 import { kindOf, readFolder, readRegular } from "./disk.ts";
 import { describeDrawingFailure, describeFolderFailure, drawingBytes } from "./file.ts";
 import { checkFolderDrawings, type FolderDrawing } from "./flags.ts";
@@ -11,7 +12,7 @@ import { showFolder } from "./load.ts";
  * Lists the drawings in `inner`, a folder of the content folder such as `flags`, by name; undefined where there is no such
  * folder. A link on the way there is not followed. Everything that is wrong is a warning: no study depends on it.
  *
- * Problems: `study/link`, `study/unreadable` and those of `checkFolderDrawings`.
+ * Problems: `study/link`, `study/unreadable` and those of `keepWithin` and `checkFolderDrawings`.
  */
 export async function listFolder(
   contentDir: string,
@@ -31,10 +32,11 @@ export async function listFolder(
     if (entries.kind === "missing") return { value: undefined, problems: [] };
     return { value: [], problems: [{ ...describeFolderFailure(shown, entries), severity: "warning" }] };
   }
-  const { names, problems } = checkFolderDrawings(shown, entries, hasStrictNames);
+  const within = keepWithin(shown, entries, "drawings");
+  const { names, problems } = checkFolderDrawings(shown, within.entries, hasStrictNames);
   return {
     value: names.map((name) => ({ name, file: `${shown}/${name}`, root, inner: `${inner}/${name}` })),
-    problems,
+    problems: [...within.problems, ...problems],
   };
 }
 

@@ -70,6 +70,11 @@ export interface Jobs {
     };
     readonly output: readonly (string | Uint8Array)[];
   };
+  /** Pages of a view, by the same floor. */
+  readonly pages: {
+    readonly input: { readonly view: object };
+    readonly output: readonly { readonly path: string; readonly text: string }[];
+  };
 }
 
 export type JobKind = keyof Jobs;
@@ -95,6 +100,9 @@ export const runners: Runners = {
   grid: ({ file, bytes, cloth }) => gridOf(file, bytes, cloth),
   publish: async ({ file }) => {
     throw new Error(`${file}: this process publishes nothing`);
+  },
+  pages: async () => {
+    throw new Error("this process publishes nothing");
   },
 };
 

@@ -3,7 +3,7 @@ import type { Cloth } from "../colour/cloth.ts";
 import { linearOf } from "../colour/parse.ts";
 import { formatDifference } from "../measure/format.ts";
 import { compareGrids, type FlagGrid, prepareGrid } from "../measure/likeness.ts";
-import { findNearest, type Likeness, likenessWarning } from "../measure/nearest.ts";
+import { findNearest, type Likeness, likenessWarning, remember } from "../measure/nearest.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { gridColumns, gridRows, measureGrid } from "../regions/grid.ts";
 import { measuringSize } from "../regions/raster.ts";
@@ -76,7 +76,8 @@ export function findLikeness(
   original: FlagGrid,
   index: readonly IndexedFlag[],
 ): LikenessReport {
-  const others = index.filter(({ grid }) => compareGrids(original, grid, "as it is", sameFlag) > sameFlag);
+  const isOther = remember((grid) => compareGrids(original, grid, "as it is", sameFlag) > sameFlag);
+  const others = index.filter(({ grid }) => isOther(grid));
   const nearest = findNearest(redesign, others);
   return {
     nearest,

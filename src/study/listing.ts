@@ -32,15 +32,20 @@ export function checkStudyFolders(
   const slugs: string[] = [];
   const problems: Problem[] = [];
   const sorted = [...entries].sort((a, b) => compareText(a.name, b.name));
+  const byFold = new Map<string, Entry[]>();
+  for (const entry of sorted) {
+    const alike = byFold.get(foldName(entry.name));
+    if (alike === undefined) byFold.set(foldName(entry.name), [entry]);
+    else alike.push(entry);
+  }
   for (const entry of sorted) {
     const file = `${folder}/${entry.name}`;
     if (leftovers.includes(entry.name) || isEditorFile(entry.name)) continue;
-    const twins = taken.filter((name) => name !== entry.name && foldName(name) === foldName(entry.name));
-    const good = sorted.find(
-      (other) => foldName(other.name) === foldName(entry.name) && isStudyFolder(other),
-    );
+    const alike = byFold.get(foldName(entry.name)) ?? [];
+    const good = alike.find(isStudyFolder);
     // Whoever can add a name must not be able to take a study away by it.
-    if (twins.length > 0 && good !== entry) {
+    if (alike.length > 1 && good !== entry) {
+      const twins = alike.filter((other) => other !== entry).map(({ name }) => name);
       const left = good === undefined ? "none of them is published" : "it is left out";
       problems.push(sameName(file, entry.name, twins, left));
     } else if (entry.kind === "link") problems.push(linkProblem(file));

@@ -9,6 +9,7 @@ import {
   studiesMissing,
   studyMissing,
 } from "./absent.ts";
+import { keepWithin } from "./budget.ts";
 import { findConfusables } from "./confusable.ts";
 import { kindOf, readFolder, readNamed, readRegular } from "./disk.ts";
 import {
@@ -43,7 +44,7 @@ export interface LoadedGallery {
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `findClashes` and `findConfusables`.
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `findClashes` and `findConfusables`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
@@ -57,8 +58,9 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   if ("kind" in entries)
     return { gallery, studies: [], folders: [], problems: [...problems, describeStudies(folder, entries)] };
 
-  const listing = checkStudyFolders(folder, entries);
-  const found = [...problems, ...listing.problems];
+  const within = keepWithin(folder, entries, "folders");
+  const listing = checkStudyFolders(folder, within.entries);
+  const found = [...problems, ...within.problems, ...listing.problems];
   const studies: Study[] = [];
   for (const slug of listing.slugs) {
     const { value, problems: more } = await loadStudy(root, shown, slug, gallery.palette);
@@ -150,6 +152,8 @@ async function loadStudy(
   const entries = await readFolder(root, inner);
   if ("kind" in entries) return fail([describeFolderFailure(folder, entries)]);
 
+  const { problems: excess } = keepWithin(folder, entries, "files");
+  if (excess.length > 0) return fail(excess);
   const listing = checkStudyFiles(folder, entries);
   const has = (name: string) => entries.some((entry) => entry.name === name);
   const name = has("study.yaml") && !has("study.md") ? "study.yaml" : "study.md";

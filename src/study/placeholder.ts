@@ -4,6 +4,7 @@ import type { Finding } from "./finding.ts";
 
 /** Dotted path → the words, as the first text of a study has them behind a #. */
 export const placeholders = {
+  flag: "What the flag is called",
   "authors.0": "Your Name",
   "credit.author": "Who drew it",
   symbolism: "What the change does to the meaning.",

@@ -4,9 +4,11 @@ import type { FlagGrid } from "../measure/likeness.ts";
 import type { Problem } from "../problem/problem.ts";
 import { compareRedesign, type KnownFlag } from "./alike.ts";
 import { catchFault } from "./fault.ts";
+import { fingerprint } from "./fingerprint.ts";
 import { pathOfOriginal } from "./original.ts";
 import type { FlagOutcome } from "./overview.ts";
-import type { Line } from "./pool.ts";
+import { defaultLimits, type Line } from "./pool.ts";
+import { runOrdered } from "./queue.ts";
 import type { StudyResult } from "./result.ts";
 
 /** Both flags of one study. */
@@ -29,26 +31,29 @@ export async function compareAll(
   collection: readonly KnownFlag[],
   cloth: Cloth,
 ): Promise<{ readonly studies: readonly StudyResult[]; readonly problems: readonly Problem[] }> {
-  const gridOf = async (file: string, svg: string): Promise<FlagGrid | undefined> => {
+  // Studies of one flag share its grid: it is made once and held once.
+  const grids = new Map<string, Promise<FlagGrid | undefined>>();
+  const gridOf = (file: string, svg: string): Promise<FlagGrid | undefined> => {
+    const key = fingerprint(svg);
+    const known = grids.get(key);
+    if (known !== undefined) return known;
     const bytes = new TextEncoder().encode(svg);
-    return (await catchFault(file, () => pool.run("grid", file, { file, bytes, cloth }))).value;
+    const made = catchFault(file, () => pool.run("grid", file, { file, bytes, cloth })).then(
+      ({ value }) => value,
+    );
+    grids.set(key, made);
+    return made;
   };
-  const pairs = await Promise.all(
-    studies.map(async (result): Promise<Pair | undefined> => {
-      const file = result.study.originalFile;
-      const [original, redesign] = await Promise.all([
-        gridOf(file, result.drawings.original),
-        gridOf(file, result.drawings.redesign),
-      ]);
-      return original === undefined || redesign === undefined ? undefined : { result, original, redesign };
-    }),
-  );
-  const plain = await Promise.all(
-    flags.map(async ({ file, outcome: { value } }) => ({
-      file,
-      grid: value === undefined ? undefined : await gridOf(file, value.drawing),
-    })),
-  );
+  const pairs = await mapSome(studies, async (result): Promise<Pair | undefined> => {
+    const file = result.study.originalFile;
+    const { original: first, redesign: second } = result.drawings;
+    const [original, redesign] = await Promise.all([gridOf(file, first), gridOf(file, second)]);
+    return original === undefined || redesign === undefined ? undefined : { result, original, redesign };
+  });
+  const plain = await mapSome(flags, async ({ file, outcome: { value } }) => ({
+    file,
+    grid: value === undefined ? undefined : await gridOf(file, value.drawing),
+  }));
   const homes = findHomes(studies);
   const known = [
     ...listKnown(
@@ -61,14 +66,32 @@ export async function compareAll(
     ...collection,
   ];
   const problems: Problem[] = [];
-  const compared = studies.map((result, index) => {
+  const compared: StudyResult[] = [];
+  for (const [index, result] of studies.entries()) {
+    // Whoever holds the published folder has to give a sign from time to time.
+    if (index % 16 === 15) await new Promise((resolve) => setImmediate(resolve));
     const pair = pairs[index];
-    if (pair === undefined) return result;
+    if (pair === undefined) {
+      compared.push(result);
+      continue;
+    }
     const { likeness, problems: own } = compareRedesign(result.study, pair, known, homes.get(result));
     problems.push(...own);
-    return likeness.compared === 0 ? result : { ...result, likeness };
-  });
+    compared.push(likeness.compared === 0 ? result : { ...result, likeness });
+  }
   return { studies: compared, problems };
+}
+
+/** A few more than there are processes at once: what waits in line holds its drawing. */
+async function mapSome<A, B>(items: readonly A[], work: (item: A) => Promise<B>): Promise<readonly B[]> {
+  const done: B[] = [];
+  await runOrdered(
+    items,
+    2 * defaultLimits.size + 2,
+    async (item) => [await work(item)] as const,
+    ([one]) => done.push(one),
+  );
+  return done;
 }
 
 /** The path of each study's original, or that of the first study with just the same drawing: `new` copies it for each. */
@@ -76,7 +99,7 @@ function findHomes(studies: readonly StudyResult[]): ReadonlyMap<StudyResult, st
   const first = new Map<string, string>();
   return new Map(
     studies.map((result) => {
-      const text = result.drawings.original;
+      const text = fingerprint(result.drawings.original);
       const home = first.get(text) ?? pathOfOriginal(result.study);
       first.set(text, home);
       return [result, home] as const;

@@ -2,6 +2,7 @@
 import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
 import { limitProblems } from "../problem/tally.ts";
 import { drawingChanged } from "./absent.ts";
+import { budget, outOfTime } from "./budget.ts";
 import { type Ground, gridCollection, measureFlags } from "./collection.ts";
 import type { GallerySurvey } from "./entry.ts";
 import { catchFault } from "./fault.ts";
@@ -11,6 +12,7 @@ import { surveyGallery } from "./overview.ts";
 import { type Line, Pool } from "./pool.ts";
 import { checkProse } from "./prose.ts";
 import { compareAll } from "./proximity.ts";
+import { runOrdered } from "./queue.ts";
 import type { GalleryResult, StudyResult } from "./result.ts";
 import type { Store } from "./store.ts";
 import type { Gallery, Study } from "./study.ts";
@@ -18,6 +20,8 @@ import type { Gallery, Study } from "./study.ts";
 export interface RunOptions {
   /** Computes studies with the status draft too. */
   readonly drafts?: boolean;
+  /** Minutes after which no study is begun any more; default those of the budget. */
+  readonly minutes?: number;
   /** Keeps measurements, so that none is made twice. */
   readonly store?: Store | undefined;
   /** Does the work instead of a pool of its own. */
@@ -29,6 +33,9 @@ export interface RunOptions {
   /** Hears how many studies are computed, of how many; then the same of the flags beside them. */
   readonly onProgress?: (done: number, total: number, what: "studies" | "flags") => void;
 }
+
+/** Studies whose drawings are read before it is their turn: so many are first measured, then ranked. */
+const readAhead = 64;
 
 /** A computed gallery. `leftOut` names the folders of studies/ that have an error, sorted. */
 export interface AnalysedGallery extends GalleryResult {
@@ -66,7 +73,7 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
   return { gallery, studies: compared, survey, leftOut, problems: limitProblems(found) };
 }
 
-function analyseAll(
+async function analyseAll(
   pool: Line,
   studies: readonly Study[],
   loaded: LoadedGallery,
@@ -80,19 +87,29 @@ function analyseAll(
   });
   const isFirst = ({ slug }: Study): boolean => slug === options.first;
   if (!studies.some(isFirst)) begin();
-  return Promise.all(
-    studies.map(async (study) => {
-      if (!isFirst(study)) await isFirstMeasured;
-      const outcome = await analyse(pool, study, loaded.gallery, (result) => {
-        left -= 1;
-        options.onMeasured?.(result, loaded, left);
-        begin();
-      }).finally(begin);
-      done += 1;
-      options.onProgress?.(done, studies.length, "studies");
-      return outcome;
-    }),
-  );
+  const work = async (study: Study): Promise<Outcome<StudyResult>> => {
+    if (!isFirst(study)) await isFirstMeasured;
+    const outcome = await analyse(pool, study, loaded.gallery, (result) => {
+      left -= 1;
+      options.onMeasured?.(result, loaded, left);
+      begin();
+    }).finally(begin);
+    done += 1;
+    options.onProgress?.(done, studies.length, "studies");
+    return outcome;
+  };
+  const outcomes = new Map<Study, Outcome<StudyResult>>();
+  const firstOnes = [...studies.filter(isFirst), ...studies.filter((study) => !isFirst(study))];
+  const { minutes = budget.minutes } = options;
+  const end = performance.now() + 60_000 * minutes;
+  const late: Study[] = [];
+  const measure = async (study: Study): Promise<void> => {
+    if (performance.now() < end) outcomes.set(study, await work(study));
+    else late.push(study);
+  };
+  await runOrdered(firstOnes, readAhead, measure, () => undefined);
+  const told = late.length === 0 ? [] : [{ value: undefined, problems: [outOfTime(late, minutes)] }];
+  return [...studies.flatMap((study) => outcomes.get(study) ?? []), ...told];
 }
 
 async function analyse(

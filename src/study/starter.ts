@@ -13,6 +13,8 @@ import { placeholders } from "./placeholder.ts";
 /** What a new study begins with. `original` is the drawing's file name beside it. */
 export interface StarterInput {
   readonly title: string;
+  /** What the flag is called, where it is known. */
+  readonly flag?: string;
   readonly original: string;
   readonly measure: Measure;
   readonly report: OptionsReport;
@@ -38,12 +40,15 @@ const most = { changes: 3, colours: 24 };
  * colour as hex in quotes, all with their numbers. Where no change could be ranked, a comment says what to fill in.
  */
 export function writeStarter(input: StarterInput): StarterText {
-  const { title, original, measure, report, before, schema } = input;
+  const { title, flag, original, measure, report, before, schema } = input;
   const options = chooseChanges(report);
   const lines = [
     schemaLine(schema),
     // A long title must not be folded: the next line would look like a key.
-    stringify({ title }, { lineWidth: 0, defaultKeyType: "PLAIN" }).trimEnd(),
+    stringify(
+      { title, ...(flag === undefined ? {} : { flag }) },
+      { lineWidth: 0, defaultKeyType: "PLAIN" },
+    ).trimEnd(),
     `original: ${original}`,
     "",
     ...listColours(measure),
@@ -53,6 +58,7 @@ export function writeStarter(input: StarterInput): StarterText {
     "status: open   # on the page, for discussion; “draft” keeps it out of the gallery",
     "",
     "# Take the # away and fill in:",
+    ...(flag === undefined ? [`# flag: ${placeholders.flag}`] : []),
     `# authors: [${placeholders["authors.0"]}]`,
     "# date: 2026-04-02",
     "# tags: [charge, dark on dark]",

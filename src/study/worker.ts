@@ -4,12 +4,16 @@ import { type JobKind, type Jobs, type Runners, runners } from "./job.ts";
 /** The module that publishes, named by whoever started the pool: it is of a floor above, and loaded when it is needed. */
 const [publisher = ""] = process.argv.slice(2);
 
+/** What that module has to have. */
+interface Publisher {
+  readonly makeFiles: Runners["publish"];
+  readonly makePages: Runners["pages"];
+}
+
 const all: Runners = {
   ...runners,
-  publish: async (input) => {
-    const { makeFiles }: { readonly makeFiles: Runners["publish"] } = await import(publisher);
-    return makeFiles(input);
-  },
+  publish: async (input) => ((await import(publisher)) as Publisher).makeFiles(input),
+  pages: async (input) => ((await import(publisher)) as Publisher).makePages(input),
 };
 
 /** A job on its way to the child. */

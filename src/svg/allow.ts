@@ -15,6 +15,11 @@ export const elements = new Set([
   ),
 ]);
 
+/** Elements that show nothing, with all inside, where they stand; what points at some of them shows it. */
+export const unshown = words(
+  "defs symbol clipPath mask marker linearGradient radialGradient pattern title desc stop",
+);
+
 /** Elements that change what is seen and that no recolouring can honour: the drawing is refused. */
 export const refusedElements: ReadonlyMap<string, string> = new Map([
   ["image", "Embedded pictures cannot be recoloured. Trace the picture into paths, or remove it."],

@@ -2,18 +2,11 @@
 import type { Place } from "../problem/problem.ts";
 import * as allow from "./allow.ts";
 import { describeUnit, silentProperty } from "./declaration.ts";
+import { type Reading, readPath, readPoints, readTransform } from "./geometry.ts";
 import { limit } from "./limit.ts";
 import { properties } from "./property.ts";
 import type { Reporter } from "./report.ts";
-import {
-  findUnit,
-  isPathData,
-  isPointList,
-  isTransform,
-  mendNumber,
-  readLength,
-  readNumber,
-} from "./value.ts";
+import { findUnit, mendNumber, readLength, readNumber } from "./value.ts";
 import type { XmlAttribute, XmlElement } from "./xmlnode.ts";
 
 export interface CleanAttributes {
@@ -64,10 +57,12 @@ function admit(
   if (local === "filter" || allow.refusedAttributes.has(local)) return refuse(attribute, reporter);
   if (allow.textAttribute.test(local)) return { name: local, value };
   if (allow.silentAttribute.test(local) || silentProperty.test(local)) return undefined;
+  const list = lists[local]?.(value);
+  if (list !== undefined)
+    return "text" in list ? { name: local, value: list.text } : reportList(attribute, list.at, reporter);
   const read = readers[local] ?? (allow.numericAttributes.has(local) ? readNumeric(local) : undefined);
   if (read === undefined) return removed(reporter, place, local);
-  const kept =
-    value.length > limit.valueLength && local !== "d" && local !== "points" ? undefined : read(value);
+  const kept = value.length > limit.valueLength ? undefined : read(value);
   return kept === undefined ? report(attribute, reporter) : { name: local, value: kept };
 }
 
@@ -119,15 +114,18 @@ const test =
     isValid(value) ? value.trim() : undefined;
 const oneOf = (words: string): Read => test((value) => words.split(" ").includes(value.trim()));
 const units = oneOf("userSpaceOnUse objectBoundingBox");
-const transform = test(isTransform);
+
+/** Attributes that hold a list of numbers, by name. */
+const lists: Readonly<Record<string, (value: string) => Reading>> = Object.assign(Object.create(null), {
+  d: readPath,
+  points: readPoints,
+  transform: readTransform,
+  gradientTransform: readTransform,
+  patternTransform: readTransform,
+});
 
 /** Attributes that hold no single number, by name: each returns what is written, or undefined. */
 const readers: Readonly<Record<string, Read>> = Object.assign(Object.create(null), {
-  d: test((value) => isPathData(value) || value.trim() === "none"),
-  points: test(isPointList),
-  transform,
-  gradientTransform: transform,
-  patternTransform: transform,
   gradientUnits: units,
   patternUnits: units,
   patternContentUnits: units,
@@ -169,6 +167,21 @@ function report({ local, value, place }: XmlAttribute, reporter: Reporter): unde
     mended === undefined
       ? "Export the drawing again, or mend the value by hand."
       : `Write a point in place of the comma: ${local}="${mended}"`,
+  );
+  return undefined;
+}
+
+/** `at` is the offset of what is wrong. */
+function reportList({ local, value, place }: XmlAttribute, at: number, reporter: Reporter): undefined {
+  const before = JSON.stringify(value.slice(Math.max(0, at - 30), at));
+  const wrong =
+    at >= value.length ? "it breaks off" : `${JSON.stringify(value.slice(at, at + 20))} cannot follow`;
+  const where = at === 0 ? "at its beginning" : `behind ${before}`;
+  reporter.error(
+    "svg/number",
+    place,
+    `${local} is not ${describe(local)}: ${wrong} ${where}.`,
+    "Export the drawing again, or mend the value by hand: programs draw what stands before the mistake, or nothing.",
   );
   return undefined;
 }

@@ -9,7 +9,8 @@ import { checkCost } from "./cost.ts";
 import { type Declared, handedOn } from "./declaration.ts";
 import { limit } from "./limit.ts";
 import { properties } from "./property.ts";
-import { checkReferences } from "./reference.ts";
+import { checkReach } from "./reach.ts";
+import { checkReferences, idsOf } from "./reference.ts";
 import { createReporter, type Reporter } from "./report.ts";
 import type { SelectNode } from "./select.ts";
 import { settle } from "./settle.ts";
@@ -84,6 +85,7 @@ function admit(root: XmlElement, reporter: Reporter): Drawing | undefined {
   const checked = sized === undefined ? undefined : checkReferences(sized, reporter);
   if (viewBox === undefined || checked === undefined || !checkCost(checked, viewBox, reporter))
     return undefined;
+  if (!checkReach(checked, viewBox, idsOf(checked), reporter)) return undefined;
   return { file: reporter.file, root: checked, viewBox, lines: reporter.lines };
 }
 

@@ -93,20 +93,6 @@ const initial: Inherited = {
   shown: true,
 };
 
-const hidden = new Set([
-  "defs",
-  "symbol",
-  "clipPath",
-  "mask",
-  "marker",
-  "linearGradient",
-  "radialGradient",
-  "pattern",
-  "title",
-  "desc",
-  "stop",
-]);
-
 /** Resolves a drawing. Needs a checked drawing: references resolve and do not run in circles. */
 export function resolveDrawing(drawing: Drawing): ResolvedDrawing {
   const ids = idsOf(drawing.root);
@@ -171,7 +157,7 @@ class Builder {
     const isUsedMarker = name === "marker" && this.markers.has(attributes["id"] ?? "");
     const leavesHidden = isUsedMarker
       ? true
-      : above.shown && (!hidden.has(name) || (isTarget && name === "symbol"));
+      : above.shown && (!allow.unshown.has(name) || (isTarget && name === "symbol"));
     return {
       color,
       fill: resolvePaint("fill", above.fill, node),

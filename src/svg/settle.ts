@@ -1,10 +1,10 @@
 // Floor 2, part of step 2. What depends on where an element stands: the outermost one has its size from the viewBox alone
 // and is no shape; inside, sizes in styles, and the colour of a stop.
 import { handedOn } from "./declaration.ts";
+import { readViewBox } from "./geometry.ts";
 import type { Reporter } from "./report.ts";
 import type { SvgElement, ViewBox } from "./tree.ts";
 import { readLength } from "./value.ts";
-import { parseViewBox } from "./viewbox.ts";
 
 /** Attributes that say how large the picture is, where the viewBox says it already. */
 const sizes = ["x", "y", "width", "height", "preserveAspectRatio"];
@@ -85,7 +85,7 @@ function isKept(name: string, value: string, isRoot: boolean): boolean {
 
 function checkInside(element: SvgElement, reporter: Reporter): void {
   const { viewBox, [handedOn.geometry]: size } = element.attributes;
-  if (viewBox !== undefined && parseViewBox(viewBox) === undefined) {
+  if (viewBox !== undefined && readViewBox(viewBox) === undefined) {
     const reason = `viewBox=${JSON.stringify(viewBox.slice(0, 60))} is not four numbers.`;
     reporter.error("svg/number", element.attributePlaces["viewBox"], reason, "Write four plain numbers.");
   }

@@ -1,18 +1,8 @@
 // Floor 2. Checks single attribute and property values: numbers, paths, references, paints.
 import { limit } from "./limit.ts";
 
-const number = String.raw`[+-]?(?:\d{1,60}(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d{1,2})?`;
+const number = String.raw`[+-]?(?:\d{1,60}(?:\.\d+)?|\.\d+)(?:[eE][+-]?\d{1,2})?`;
 const lengthPattern = new RegExp(`^(${number})([a-z]{1,8}|%)?$`, "i");
-const pathPattern = /^[MmZzLlHhVvCcSsQqTtAa0-9eE+\-., \t\n]*$/;
-const blank = "[\\s,]{0,99}";
-const more = (count: number): string => `(?:\\s*,\\s*${number}|\\s+${number}|(?=[+-])${number}){${count}}`;
-const functionPattern = [
-  `matrix\\s*\\(\\s*${number}${more(5)}`,
-  `(?:translate|scale)\\s*\\(\\s*${number}(?:${more(1)})?`,
-  `rotate\\s*\\(\\s*${number}(?:${more(2)})?`,
-  `skew[XY]\\s*\\(\\s*${number}`,
-].join("|");
-const transformPattern = new RegExp(`^${blank}(?:(?:${functionPattern})\\s*\\)${blank})*$`);
 const referencePattern = /^\s*url\(\s*(?:"#([^"\\]*)"\s*|'#([^'\\]*)'\s*|#([^()'"\\]*))\)/i;
 /** CSS pixels of a unit (CSS Values 4, section 6.2). The measuring renderer takes an inch for 72 pixels, so it sees none. */
 const pixels: Readonly<Record<string, number>> = {
@@ -82,26 +72,6 @@ export function readDashes(text: string): string | undefined {
   return parts.includes(undefined) ? undefined : parts.join(" ");
 }
 
-const coordinate = /[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?/g;
-
-/** Whether `text` holds nothing but pairs of coordinates. */
-export function isPointList(text: string): boolean {
-  const count = text.match(coordinate)?.length ?? 0;
-  const rest = text.replace(coordinate, "x");
-  const isPlain = !/[^\s,x]/.test(rest) && !text.includes("x") && !/^\s*,|,\s*,|,\s*$/.test(rest);
-  return count % 2 === 0 && isPlain && !hasHugeExponent(text);
-}
-
-/** Whether `text` holds nothing but path commands and finite numbers. */
-export function isPathData(text: string): boolean {
-  return pathPattern.test(text) && !hasHugeExponent(text);
-}
-
-/** Whether `text` is a list of SVG transform functions, each with as many numbers as it takes (SVG 1.1, section 7.6). */
-export function isTransform(text: string): boolean {
-  return !hasHugeExponent(text) && transformPattern.test(text);
-}
-
 /**
  * Returns the id in a value that begins with `url(#id)`, or undefined where `text` has no url(); null for any other
  * url(), for one that stands elsewhere, and for a second one.
@@ -131,9 +101,4 @@ export function isDashTooFine(text: string, diagonal: number): boolean {
     .filter(Number.isFinite);
   const period = dashes.reduce((sum, dash) => sum + dash, 0);
   return period > 0 && diagonal / (period / dashes.length) > limit.dashesPerDiagonal;
-}
-
-/** Exponents of three digits, or numbers with so many digits that they come to infinity. */
-function hasHugeExponent(text: string): boolean {
-  return /[eE][+-]?\d{3}|(?<![.\d])\d{61}/.test(text);
 }

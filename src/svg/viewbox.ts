@@ -1,10 +1,10 @@
 // Floor 2, part of step 2. The size of a drawing: from viewBox, else from width and height in pixels.
+import { readViewBox } from "./geometry.ts";
 import { limit } from "./limit.ts";
 import type { Reporter } from "./report.ts";
 import { readAttribute } from "./select.ts";
 import type { SvgElement, ViewBox } from "./tree.ts";
-
-const numberPattern = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d{1,2})?$/;
+import { readNumber } from "./value.ts";
 
 /**
  * Returns the drawing's rectangle in user units.
@@ -18,7 +18,7 @@ export function findViewBox(root: SvgElement, reporter: Reporter): ViewBox | und
     reporter.error("svg/viewbox", place, reason, hint);
     return undefined;
   };
-  const found = written === undefined ? fromSize(root) : parseViewBox(written);
+  const found = written === undefined ? fromSize(root) : readViewBox(written);
   if (found === undefined) {
     return written === undefined
       ? refuse(
@@ -51,15 +51,6 @@ export function findViewBox(root: SvgElement, reporter: Reporter): ViewBox | und
   return found;
 }
 
-/** Returns four finite numbers as a rectangle, or undefined. */
-export function parseViewBox(text: string): ViewBox | undefined {
-  if (text.length > limit.valueLength) return undefined;
-  const parts = text.trim().split(/(?<!\s)\s*,\s*|(?<!\s)\s+/);
-  if (parts.length !== 4 || !parts.every((part) => numberPattern.test(part))) return undefined;
-  const [x = 0, y = 0, width = 0, height = 0] = parts.map(Number);
-  return { x, y, width, height };
-}
-
 function fromSize(root: SvgElement): ViewBox | undefined {
   // As they are written: who gives millimetres has rarely drawn in pixels.
   const [width, height] = ["width", "height"].map((name) =>
@@ -69,6 +60,6 @@ function fromSize(root: SvgElement): ViewBox | undefined {
 }
 
 function parsePixels(text: string | undefined): number | undefined {
-  const trimmed = text?.trim().replace(/px$/, "");
-  return trimmed !== undefined && numberPattern.test(trimmed) ? Number(trimmed) : undefined;
+  const number = readNumber(text?.trim().replace(/px$/, "") ?? "");
+  return number === undefined ? undefined : Number(number);
 }

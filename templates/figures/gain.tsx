@@ -46,6 +46,11 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
           </ol>
         </details>
       )}
+      {gain.others && (
+        <p class="measured">
+          <a href={gain.others.address}>{gain.others.text}</a>.
+        </p>
+      )}
     </figure>
   );
 }

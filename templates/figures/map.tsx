@@ -27,7 +27,7 @@ export function EdgeMapFigure({
         {map.panels.map((panel, index) => (
           <div key={panel.heading} class="map-panel">
             <div class="mat">
-              <Panel map={map} panel={panel} id={`${id}-${index}`} shapes={index === 0 && !isAgain} />
+              <MapPanel map={map} panel={panel} id={`${id}-${index}`} shapes={index === 0 && !isAgain} />
             </div>
             <p class="map-heading" aria-hidden="true">
               {panel.heading}
@@ -65,7 +65,8 @@ export function EdgeMapFigure({
   );
 }
 
-function Panel({
+/** One side of the map. `id` is that of its drawing on the page; `shapes` where the page has drawn the lines nowhere before. */
+export function MapPanel({
   map,
   panel,
   id,

@@ -49,7 +49,8 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
   );
 }
 
-function AllStudies({ front: { count, finder, gain, edgeless } }: { front: FrontPage }): JSX.Element {
+function AllStudies({ front }: { front: FrontPage }): JSX.Element {
+  const { count, finder, gain, edgeless, edgelessMore } = front;
   return (
     <section class="all-studies" aria-labelledby="all-studies">
       <h2 id="all-studies">All studies</h2>
@@ -66,6 +67,12 @@ function AllStudies({ front: { count, finder, gain, edgeless } }: { front: Front
               </a>
             </>
           ))}
+          {edgelessMore && (
+            <>
+              {" "}
+              and <a href={edgelessMore.address}>{edgelessMore.text}</a>
+            </>
+          )}
           .
         </p>
       )}

@@ -3,44 +3,64 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { SiteView } from "../../src/site/present/site.ts";
-import { BesideStep, VisionStep } from "../parts/beside.tsx";
 import { Document } from "../parts/document.tsx";
-import { LikenessStep, SurveyStep } from "../parts/gathering.tsx";
-import { LastingStep, ViewingStep } from "../parts/sight.tsx";
-import { ContrastStep, LightStep } from "../parts/steps.tsx";
-import { FactsStep, OptionsStep, WordsStep } from "../parts/telling.tsx";
-import { CautionStep, EdgeStep, NumbersStep, OutcomeStep } from "../parts/terms.tsx";
+import { CautionStep, LikenessStep, OptionsStep, SurveyStep, VisionStep } from "../parts/gathering.tsx";
+import { Mat } from "../parts/plate.tsx";
+import { EdgeStep, LastingStep, ViewingStep } from "../parts/sight.tsx";
+import { BesideStep, ContrastStep, LightStep } from "../parts/steps.tsx";
+import { FactsStep, NumbersStep, OutcomeStep, WordsStep } from "../parts/terms.tsx";
 
 export const data = { permalink: "method/index.html" };
 
+const contents = [
+  ["edges", "Edges"],
+  ["distance", "Distance"],
+  ["lasting", "From afar"],
+  ["reflectance", "Reflectance"],
+  ["contrast", "Contrast"],
+  ["numbers", "Clarity"],
+  ["outcomes", "Verdict"],
+  ["words", "Words"],
+  ["options", "Other changes"],
+  ["survey", "Survey"],
+  ["likeness", "Likeness"],
+  ["beside", "Beside it"],
+  ["facts", "Facts"],
+  ["vision", "Other eyes"],
+  ["cautions", "Cautions"],
+] as const;
+
 /** Renders the method page. */
 export function render({ site: { method } }: { site: SiteView }): JSX.Element {
+  const { worked } = method;
   return (
     <Document frame={method.frame} layout="method">
       <header class="opening">
-        <h1>Method</h1>
-        <p class="lede">
-          How every number on these pages is made. The examples are computed by the same code that measures
-          the flags.
-        </p>
+        <div>
+          <h1>Method</h1>
+          <p class="lede">
+            How every number here is made
+            {worked ? (
+              <>
+                , shown on one flag: <a href={worked.address}>{worked.name}</a>.
+              </>
+            ) : (
+              "."
+            )}
+          </p>
+          <p class="count">
+            The small print names sources; <em>own</em> is our own judgement.
+          </p>
+        </div>
+        {worked && <Mat plate={worked.plate} eager />}
       </header>
       <nav aria-label="On this page">
         <ol class="contents">
-          <Item id="edges" text="Colours and edges" />
-          <Item id="distance" text="Distance, and what has to be seen" />
-          <Item id="lasting" text="What is left from afar" />
-          <Item id="reflectance" text="Reflectance of the cloth" />
-          <Item id="contrast" text="Contrast and grade" />
-          <Item id="numbers" text="The numbers of a flag" />
-          <Item id="outcomes" text="Outcomes and verdict" />
-          <Item id="words" text="What got better and worse" />
-          <Item id="options" text="Other single changes" />
-          <Item id="survey" text="The survey" />
-          <Item id="likeness" text="Which flags look alike" />
-          <Item id="beside" text="Beside it, never instead of it" />
-          <Item id="facts" text="Facts, none a score" />
-          <Item id="vision" text="Seen otherwise" />
-          <Item id="cautions" text="Cautions" />
+          {contents.map(([id, text]) => (
+            <li key={id}>
+              <a href={`#${id}`}>{text}</a>
+            </li>
+          ))}
         </ol>
       </nav>
       <div class="steps">
@@ -61,13 +81,5 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
         <CautionStep />
       </div>
     </Document>
-  );
-}
-
-function Item({ id, text }: { id: string; text: string }): JSX.Element {
-  return (
-    <li>
-      <a href={`#${id}`}>{text}</a>
-    </li>
   );
 }

@@ -6,6 +6,7 @@ import type { ShelfPage } from "../../src/site/present/shelfpage.ts";
 import type { SiteView } from "../../src/site/present/site.ts";
 import { Document } from "../parts/document.tsx";
 import { Entry } from "../parts/entry.tsx";
+import { PageLinks } from "../parts/pagelinks.tsx";
 
 export const data = {
   pagination: { data: "site.shelves", size: 1, alias: "shelf" },
@@ -30,6 +31,7 @@ export function render({ shelf }: { site: SiteView; shelf: ShelfPage }): JSX.Ele
           <Entry key={card.address} card={card} eager={index < 4} />
         ))}
       </div>
+      {shelf.pages && <PageLinks pages={shelf.pages} />}
     </Document>
   );
 }

@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import type { ShelfIndex } from "../../src/site/present/shelfindex.ts";
 import type { SiteView } from "../../src/site/present/site.ts";
 import { Document } from "../parts/document.tsx";
+import { PageLinks } from "../parts/pagelinks.tsx";
 
 export const data = {
   pagination: { data: "site.shelfIndexes", size: 1, alias: "index" },
@@ -37,11 +38,17 @@ export function render({ index }: { site: SiteView; index: ShelfIndex }): JSX.El
                     <a href={study.address}>{study.title}</a>
                   </li>
                 ))}
+                {shelf.more && (
+                  <li>
+                    <a href={shelf.address}>{shelf.more}</a>
+                  </li>
+                )}
               </ul>
             </li>
           ))}
         </ul>
       )}
+      {index.pages && <PageLinks pages={index.pages} />}
     </Document>
   );
 }

@@ -53,6 +53,7 @@ export function render({ site: { survey } }: { site: SiteView }): JSX.Element {
               </div>
             ))}
           </dl>
+          {survey.failedRest && <p class="measured">{survey.failedRest}</p>}
         </section>
       )}
       <section class="survey-files" aria-labelledby="files">

@@ -1,4 +1,4 @@
-// Part. One step of the method: heading, text, and its sources in the margin.
+// Part. One step of the method: heading and text, beside them a picture and the sources.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
@@ -7,20 +7,42 @@ import type { ComponentChildren, JSX } from "preact";
 export function Step({
   id,
   heading,
+  figure,
   source,
   children,
 }: {
   id: string;
   heading: string;
+  figure?: ComponentChildren;
   source?: ComponentChildren;
   children: ComponentChildren;
 }): JSX.Element {
   return (
     <section aria-labelledby={id}>
-      <h2 id={id}>{heading}</h2>
-      <div class="text">{children}</div>
-      {source && <div class="source">{source}</div>}
+      <div class="text">
+        <h2 id={id}>{heading}</h2>
+        {children}
+      </div>
+      <div class="beside-text">
+        {figure}
+        {source && <div class="source">{source}</div>}
+      </div>
     </section>
+  );
+}
+
+/** Terms with what they mean, in two columns. */
+export function Terms({ children }: { children: ComponentChildren }): JSX.Element {
+  return <dl class="definitions">{children}</dl>;
+}
+
+/** One term. */
+export function Term({ name, children }: { name: string; children: ComponentChildren }): JSX.Element {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>{children}</dd>
+    </div>
   );
 }
 

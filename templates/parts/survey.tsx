@@ -124,6 +124,7 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
                 Study: <a href={study.address}>{study.title}</a>
               </span>
             ))}
+            {row.moreStudies && <span class="renamed">{row.moreStudies}</span>}
           </div>
         </div>
       </th>

@@ -1,13 +1,28 @@
-// npm run bench [-- --json] [-- --every N] [-- --serve]: prints every figure of speed that the project claims, as ratios of
-// one run; of a server in milliseconds of this machine. --serve: those alone.
+// npm run bench [-- --json] [-- --every N] [-- --serve] [-- --gallery N [--broken M]]: prints every figure of speed that the project claims, as ratios of
+// one run; of a server in milliseconds of this machine. --serve: those
+// alone. --gallery: a gallery of N invented studies alone, M of them broken, in seconds and megabytes.
 import { parseArgs } from "node:util";
+import { benchGallery } from "./gallery.ts";
 import { benchGrowth, benchMeasure, type Ratio } from "./measure.ts";
 import { benchServe, type ServeBench } from "./serve.ts";
 import { benchSurvey } from "./survey.ts";
 
 const { values } = parseArgs({
-  options: { json: { type: "boolean" }, every: { type: "string" }, serve: { type: "boolean" } },
+  options: {
+    json: { type: "boolean" },
+    every: { type: "string" },
+    serve: { type: "boolean" },
+    gallery: { type: "string" },
+    broken: { type: "string" },
+  },
 });
+if (values.gallery !== undefined) {
+  const found = await benchGallery(Number(values.gallery), Number(values.broken ?? 0));
+  const { studies, broken, pages, seconds, residentMain, residentFloor } = found;
+  const line = `Gallery of ${studies} studies, ${broken} broken: ${pages} pages in ${seconds.toFixed(0)} s; the main process takes ${residentMain.toFixed(0)} MB, Eleventy alone with the same pages ${residentFloor.toFixed(0)} MB: ${(residentMain - residentFloor).toFixed(0)} MB more, ${(residentMain / residentFloor).toFixed(2)} times`;
+  process.stdout.write(`${values.json === true ? JSON.stringify({ gallery: found }, null, 2) : line}\n`);
+  process.exit();
+}
 const serve = await benchServe();
 if (values.serve === true) {
   process.stdout.write(

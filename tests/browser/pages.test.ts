@@ -117,12 +117,12 @@ const looks = [
   { colorScheme: "dark", width: 1280 },
   { colorScheme: "dark", width: 320 },
 ] as const;
-/** One page of each kind on a large screen: beyond 1280 px nothing but the margins changes. */
+/** One page of each kind on a large screen, where the pair of a study is wider than the text. */
 const onLarge: readonly string[] = ["", "studies/lockmouth/", "survey/", "method/"];
 
 describe.each([...pages, ["demo", "no/such/page"] as const])("%s /%s", (site, address) => {
   const large =
-    site === "demo" && onLarge.includes(address) ? [{ colorScheme: "light", width: 1600 } as const] : [];
+    site === "demo" && onLarge.includes(address) ? [{ colorScheme: "light", width: 1920 } as const] : [];
   test.each([...looks, ...large])(
     "$colorScheme, $width px wide: accessible, quiet, no wider than the screen",
     async (look) => {
@@ -446,6 +446,23 @@ test.each([
       expect(bottom).toBeLessThan(height);
       expect(wide).toBeGreaterThan(width / 6);
     }
+  });
+});
+
+test("the method is short, has a picture for each idea, and keeps the places that pages and messages lead to", async () => {
+  await visit(at("demo", "method/"), { viewport: { width: 1280, height: 900 } }, async ({ page }) => {
+    expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThanOrEqual(6300);
+    const words = (await page.locator("main").allInnerTexts()).join(" ").match(/\S*\p{L}\S*/gu);
+    expect(words?.length).toBeLessThanOrEqual(1900);
+    const places =
+      "edges distance lasting reflectance near-the-line contrast numbers outcomes words options survey likeness beside facts vision cautions";
+    for (const id of places.split(" ")) expect(await page.locator(`#${id}`).count(), id).toBe(1);
+    const drawn = "edges distance lasting reflectance contrast numbers outcomes likeness vision";
+    for (const id of drawn.split(" "))
+      expect(
+        await page.locator(`section[aria-labelledby="${id}"] :is(img, svg)`).count(),
+        id,
+      ).toBeGreaterThan(0);
   });
 });
 

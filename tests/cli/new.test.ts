@@ -54,11 +54,22 @@ test("in a gallery: one study more, measured with the gallery's own settings", a
     "a.svg": flag,
   });
   const before = await readFile(join(root, "gallery.yaml"), "utf8");
-  const made = await run(root, "new", "b", "--original", "a.svg", "--title", 'It\'s "b": #1');
+  const made = await run(
+    root,
+    "new",
+    "b",
+    "--original",
+    "a.svg",
+    "--title",
+    'It\'s "b": #1',
+    "--flag",
+    "The b",
+  );
   expect([made.status, made.messages]).toEqual([0, ""]);
   expect(made.data).toMatch(/^A new study: studies\/b\/study\.md$/m);
   expect(await readFile(join(root, "gallery.yaml"), "utf8")).toBe(before);
   const text = await readFile(join(root, "studies/b/study.md"), "utf8");
+  expect(text).toMatch(/^flag: The b$/m);
   expect(text).toContain("→ chalk: ");
   expect(text).toContain('with: "#fefefe"');
   expect(text).not.toContain("with: chalk");

@@ -29,8 +29,11 @@ test("what is asked for", () => {
     file: "study.md",
     given: expect.anything(),
   });
-  expect(read("a", { original: "a.svg", title: " Café ", content: "mine" })).toMatchObject({
+  expect(
+    read("a", { original: "a.svg", title: " Café ", flag: " The old Café ", content: "mine" }),
+  ).toMatchObject({
     title: "Café",
+    flag: "The old Café",
     content: "mine",
   });
 });
@@ -85,6 +88,16 @@ test.each<[string | undefined, Record<string, string>, string]>([
     "a",
     { original: "a.svg", title: "x".repeat(201) },
     '--title has 201 characters; it may have 200.\nType, for example: --title "A lighter ferry wheel"',
+  ],
+  [
+    "a",
+    { original: "a.svg", flag: "x".repeat(101) },
+    '--flag has 101 characters; it may have 100.\nType, for example: --flag "The Harrowquay ferry flag"',
+  ],
+  [
+    "A",
+    { original: "a.svg", flag: "The old light" },
+    "“A” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange new a --original a.svg --flag 'The old light'",
   ],
   [
     "a",

@@ -1,8 +1,9 @@
 // The program as JavaScript that is kept: it says what the sources say, whatever happens to it.
 import { execFile } from "node:child_process";
-import { cp, readdir, readFile, rm, symlink, truncate, writeFile } from "node:fs/promises";
+import { cp, mkdir, mkdtemp, readdir, readFile, rm, symlink, truncate, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { describe, expect, test, vi } from "vitest";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { makeFolder } from "../study/folder.ts";
 import { start } from "./run.ts";
 
@@ -32,23 +33,32 @@ async function listKept(home: string): Promise<readonly string[]> {
 
 const words = ["try", "flag.svg", "--json"];
 
-async function prepare() {
-  const folder = await makeFolder({ "flag.svg": flag, "home/.keep": "", blocked: "" });
-  const plain = await run(join(folder, "blocked"), folder, words);
+/** What the sources print, read by tsx. */
+let plain = "";
+/** A folder with a flag, and in `home` a user's cache with the program, as a first command left it; and what that said. */
+let made = "";
+let first = "";
+beforeAll(async () => {
+  made = await mkdtemp(join(tmpdir(), "counterchange-test-"));
+  await mkdir(join(made, "home"));
+  await writeFile(join(made, "blocked"), "");
+  await writeFile(join(made, "flag.svg"), flag);
+  plain = await run(join(made, "blocked"), made, words);
   expect(plain).toMatch(/^0\n\{/);
-  return { folder, home: join(folder, "home"), plain };
-}
+  first = await run(join(made, "home"), made, words);
+}, 240_000);
+afterAll(() => rm(made, { recursive: true, force: true }));
 
 test("what is kept prints what the sources print, children included; nothing but the program is kept", async () => {
-  const { folder, home, plain } = await prepare();
-  expect(await run(home, folder, words)).toBe(plain);
+  const home = join(made, "home");
+  expect(first).toBe(plain);
   const kept = await listKept(home);
   expect(kept.filter((file) => /\/(?:main|worker)\.mjs$/.test(file))).toHaveLength(2);
   expect(kept.filter((file) => !/\.mjs$|\/list\.json$/.test(file))).toEqual([]);
-  expect(await run(home, folder, words)).toBe(plain);
+  expect(await run(home, made, words)).toBe(plain);
   expect(await listKept(home)).toEqual(kept);
   // A fault of a command is told alike.
-  expect(await run(home, folder, ["mesure"])).toBe(await run(join(folder, "blocked"), folder, ["mesure"]));
+  expect(await run(home, made, ["mesure"])).toBe(await run(join(made, "blocked"), made, ["mesure"]));
 });
 
 describe("a program that is damaged is made again, and prints the same", () => {
@@ -59,28 +69,27 @@ describe("a program that is damaged is made again, and prints the same", () => {
   };
 
   test.each(Object.keys(damages))("%s", async (name) => {
-    const { folder, home, plain } = await prepare();
-    await run(home, folder, words);
+    const home = join(made, "home");
     const kept = await listKept(home);
     const texts = await Promise.all(kept.map((file) => readFile(file, "utf8")));
     for (const which of ["main.mjs", "worker.mjs", "list.json"]) {
       const file = kept.find((one) => one.endsWith(`/${which}`)) ?? which;
       await damages[name]?.(file);
-      expect(await run(home, folder, words)).toBe(plain);
+      expect(await run(home, made, words)).toBe(plain);
     }
     expect(await Promise.all(kept.map((file) => readFile(file, "utf8")))).toEqual(texts);
   });
 });
 
 test("four that begin at once all do their work, and one program is kept", async () => {
-  const { folder, home, plain } = await prepare();
-  const said = await Promise.all([1, 2, 3, 4].map(() => run(home, folder, words)));
+  const home = await makeFolder({});
+  const said = await Promise.all([1, 2, 3, 4].map(() => run(home, made, words)));
   expect(said).toEqual([plain, plain, plain, plain]);
   expect(await readdir(join(home, "counterchange/code"))).toHaveLength(1);
 });
 
 test("an edit of a source counts at once, and so does one that takes it back", async () => {
-  const { home } = await prepare();
+  const home = await makeFolder({});
   const top = join(start, "../../..");
   const copy = await makeFolder({});
   for (const name of ["src", "package.json", "tsconfig.json"])

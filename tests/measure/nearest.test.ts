@@ -19,6 +19,27 @@ describe("findNearest", () => {
     maxLength: columns * rows,
   });
 
+  test("a grid that several flags share gives each what a grid of its own gives", () => {
+    const few = fc.array(fc.integer({ min: 0, max: 3 }), { minLength: 2, maxLength: 12 });
+    fc.assert(
+      fc.property(cells, fc.array(cells, { minLength: 4, maxLength: 4 }), few, (own, kinds, order) => {
+        const shared = kinds.map(gridOf);
+        const list = (grid: (kind: number) => FlagGrid | undefined) =>
+          order.flatMap((kind, at) => {
+            const found = grid(kind);
+            return found === undefined ? [] : [{ file: `${at}.svg`, grid: found }];
+          });
+        const separate = list((kind) => gridOf(kinds[kind] ?? []));
+        expect(
+          findNearest(
+            gridOf(own),
+            list((kind) => shared[kind]),
+          ),
+        ).toEqual(findNearest(gridOf(own), separate));
+      }),
+    );
+  });
+
   test("is what comparing everything with everything finds", () => {
     fc.assert(
       fc.property(cells, fc.array(cells, { minLength: 0, maxLength: 9 }), (own, others) => {

@@ -2,7 +2,7 @@ import { mkdtemp, readdir, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { listAssets, listAssetsFor } from "../../src/site/assets.ts";
+import { listAssets, listAssetsFor, readLettering } from "../../src/site/assets.ts";
 import { faces } from "../../src/site/face.ts";
 import { fileOf } from "../../src/site/file.ts";
 import { readLetters, unpackWoff2 } from "./glyph.ts";
@@ -30,7 +30,12 @@ test("the style sheet names exactly the fonts that are shipped", async () => {
 
 describe("for the pages of a site", () => {
   const make = async (html: string) =>
-    makeAll(await listAssetsFor(templates, [fileOf("index.html", () => `<html lang="en">${html}</html>`)]));
+    makeAll(
+      listAssetsFor(
+        templates,
+        await readLettering(templates, [fileOf("index.html", () => `<html lang="en">${html}</html>`)]),
+      ),
+    );
   const listFonts = (made: ReadonlyMap<string, Buffer>) =>
     [...made.keys()].flatMap((file) => /fonts\/(.*woff2)$/.exec(file)?.[1] ?? []);
 

@@ -47,3 +47,10 @@ test("a detail is the same drawing through a smaller window, wherever its own be
   expect(detail).toContain('viewBox="10 30 24 16"');
   expect(detail).toContain('d="M0 20h9v9z"');
 });
+
+test("the label drawing has a code colour for each paint, and none of the flag's own", async () => {
+  const [labels] = [...(await makeAll(listKind(studyResult, "labels"))).values()].map(String);
+  const fills = (svg = "") => new Set(svg.match(/#[0-9a-f]{6}/g));
+  expect(fills(labels).size).toBe(3);
+  for (const hex of fills(studyResult.drawings.original)) expect(labels).not.toContain(hex);
+});

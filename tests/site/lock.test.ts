@@ -2,7 +2,7 @@ import { fork } from "node:child_process";
 import { mkdir, readdir, readFile, rm, utimes, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { formatHolder, type Holder, nameSelf } from "../../src/site/holder.ts";
 import { LockedError, type LockOptions, takeLock } from "../../src/site/lock.ts";
 import { makeRoom } from "./room.ts";
@@ -96,14 +96,25 @@ test("one on another machine that gives signs is not", async () => {
 
 test("a holder gives signs, and knows when it was taken over", async () => {
   const folder = await makeRoom();
-  const lock = await takeLock(folder, optionsFor(folder));
-  const [name = ""] = await readdir(folder);
-  await sleep(2_600);
-  expect(await readFile(path.join(folder, name), "utf8")).toBe("1\n");
-  await rm(path.join(folder, name));
-  await sleep(2_200);
-  expect(await lock.isHeld()).toBe(false);
-  await lock.release();
+  vi.useFakeTimers({ toFake: ["setInterval", "clearInterval"] });
+  try {
+    const lock = await takeLock(folder, optionsFor(folder));
+    const [name = ""] = await readdir(folder);
+    const read = () => readFile(path.join(folder, name), "utf8");
+    vi.advanceTimersByTime(1_900);
+    await sleep(50);
+    expect(await read()).toBe("0\n");
+    vi.advanceTimersByTime(200);
+    await expect.poll(read).toBe("1\n");
+    await rm(path.join(folder, name));
+    vi.advanceTimersByTime(2_000);
+    // As long as a sign may take that would make the file again.
+    await sleep(100);
+    expect(await lock.isHeld()).toBe(false);
+    await lock.release();
+  } finally {
+    vi.useRealTimers();
+  }
 });
 
 test("where it cannot be written, that is said", async () => {

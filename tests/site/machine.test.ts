@@ -1,7 +1,7 @@
 import path from "node:path";
 import sharp from "sharp";
 import { describe, expect, test } from "vitest";
-import { listMachineFiles } from "../../src/site/machine.ts";
+import { listMachineFiles, listStudyFiles } from "../../src/site/machine.ts";
 import { presentSite } from "../../src/site/present/site.ts";
 import { listSite } from "../../src/site/publish.ts";
 import { defaultGallery } from "../../src/study/gallery.ts";
@@ -16,7 +16,11 @@ const root = path.resolve(import.meta.dirname, "../..");
 const schemaDirs = ["cli", "site", "study"].map((floor) => path.join(root, "src", floor, "schema"));
 
 async function make(result: GalleryResult): Promise<ReadonlyMap<string, Buffer>> {
-  return makeAll(await listMachineFiles(result, presentSite(result, undefined), schemaDirs));
+  const { gallery, studies } = result;
+  return makeAll([
+    ...(await listMachineFiles(result, presentSite(result, undefined), schemaDirs)),
+    ...studies.flatMap((study) => listStudyFiles(study, gallery)),
+  ]);
 }
 
 const nowhere: GalleryResult = {

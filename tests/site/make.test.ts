@@ -22,6 +22,7 @@ test.each([true, false])(
     const bad = drawing.replace("</svg>", "");
     const recipes = [
       { kind: "drawing", drawing: bad },
+      { kind: "labels", drawing: bad, size },
       { kind: "crop", drawing: bad, crop: { x: 0, y: 0, width: 0.3, height: 0.2 } },
       { kind: "picture", drawing: bad, size },
       { kind: "distance", drawing: bad, size, distance: 40, isRedesign: false },

@@ -2,7 +2,8 @@ import { access } from "node:fs/promises";
 import path from "node:path";
 import { expect, test } from "vitest";
 import { renderPages, templatesDir } from "../../src/site/pages.ts";
-import { presentSite } from "../../src/site/present/site.ts";
+import { presentSite, type SiteView } from "../../src/site/present/site.ts";
+import { makeRoom } from "./room.ts";
 import { galleryResult } from "./sample.ts";
 
 test("the templates are where Eleventy is told to look", async () => {
@@ -21,4 +22,18 @@ test("pages come as text, twice the same, in whichever working folder", async ()
   expect(page("404.html")).toContain('href="/flags/assets/site.css"');
   expect(await render()).toEqual(first);
   expect(process.cwd()).toBe(before);
+});
+
+test("what a view does not have is not rendered, wherever the command was called", async () => {
+  const { method, edges } = presentSite(galleryResult, "/");
+  const before = process.cwd();
+  const room = await makeRoom();
+  process.chdir(room);
+  try {
+    const paths = async (view: Partial<SiteView>) => (await renderPages(view)).map((page) => page.path);
+    expect(await paths({ method })).toEqual(["method/index.html"]);
+    expect(await paths({ edges })).toEqual(edges.map(({ folder }) => `${folder}/index.html`).sort());
+  } finally {
+    process.chdir(before);
+  }
 });

@@ -72,7 +72,7 @@ test("a folder that is dropped is not in the site, and its name is free again", 
   const fresh = path.join(await makeRoom(), "fresh");
   const site = new FreshSite(fresh, disk);
   await site.add([fileOf("a/b/c", () => "1"), fileOf("ab/d", () => "2")]);
-  await site.drop("a");
+  await site.drop(["a"]);
   await site.add([fileOf("A", () => "3")]);
   await site.finish();
   expect(await listFiles(fresh)).toEqual([manifestName, "A", "ab/d"]);

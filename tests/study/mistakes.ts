@@ -696,6 +696,16 @@ const drawings: readonly StudyMistake[] = [
     drawn: { 'viewBox="0 0 30 20"': 'width="30mm" height="20mm"' },
   },
   {
+    slug: "drawing-path-comma",
+    what: "a comma too many in a path",
+    drawn: { "</svg>": '  <path d="M2 2h9v9,l-9 3z" fill="#7a1020"/>\n</svg>' },
+  },
+  {
+    slug: "drawing-far",
+    what: "a shape that runs on for ever",
+    drawn: { "</svg>": '  <path d="M2 2H1e30V9H2z" fill="#7a1020"/>\n</svg>' },
+  },
+  {
     slug: "drawing-text",
     what: "text in the drawing",
     drawn: { "</svg>": '  <text x="15" y="19" font-size="3">FERRY</text>\n</svg>' },

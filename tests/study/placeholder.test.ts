@@ -7,11 +7,13 @@ const pathsOf = (yaml: string) =>
 
 test("each of the words is told where it stands, as a warning", () => {
   const yaml = `
+flag: ${placeholders.flag}
 authors: [${placeholders["authors.0"]}]
 credit: { author: ${placeholders["credit.author"]}, licence: CC0-1.0 }
 symbolism: ${placeholders.symbolism}
 `;
   expect(pathsOf(yaml)).toEqual([
+    ["flag", "warning"],
     ["authors.0", "warning"],
     ["credit.author", "warning"],
     ["symbolism", "warning"],

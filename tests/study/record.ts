@@ -5,6 +5,7 @@ import { dirname, join } from "node:path";
 import type { Problem } from "../../src/problem/problem.ts";
 import { formatProblems } from "../../src/problem/report.ts";
 import { analyseGallery } from "../../src/study/run.ts";
+import { openKept } from "../kept.ts";
 import {
   type GalleryMistake,
   galleryMistakes,
@@ -79,7 +80,7 @@ async function check(files: Files): Promise<{ readonly problems: readonly Proble
       await mkdir(dirname(join(root, path)), { recursive: true });
       await writeFile(join(root, path), text);
     }
-    const { problems } = await analyseGallery(root, { drafts: true });
+    const { problems } = await analyseGallery(root, { drafts: true, store: await openKept() });
     const shown = (text: string): string => text.replaceAll(root, "content");
     return {
       problems: problems.map((problem) => ({

@@ -13,7 +13,7 @@ const svg = (inner: string) =>
 const field = (colour: string) => `<path fill="${colour}" d="M0 0h60v40H0z"/>`;
 const disc = '<circle cx="30" cy="20" r="10" fill="#701c2b"/>';
 
-async function begin(inner: string, title = "A lighter ferry wheel") {
+async function begin(inner: string, title = "A lighter ferry wheel", flag?: string) {
   const options = { cloth: defaultCloth, palette: defaultPalette, distance: 40 };
   const measure = (await measureDrawing("a.svg", svg(inner), options)).value;
   const report = (await optionsOf("a.svg", svg(inner), options)).value;
@@ -24,6 +24,7 @@ async function begin(inner: string, title = "A lighter ferry wheel") {
   return writeStarter({
     ...(before && { before }),
     title,
+    ...(flag !== undefined && { flag }),
     original: "original.svg",
     schema: "../a.json",
     measure,
@@ -148,6 +149,14 @@ test.each(["A: b # c", "yes", '"quoted"', "- a", "2026", "{x}", "x".repeat(200),
     expect([value?.title, problems]).toEqual([title, []]);
   },
 );
+
+test("the flag has its name where it was said, else a line that asks for it", async () => {
+  const named = (await begin(field("#15244a") + disc, "A", "The wheel: old # one")).frontMatter;
+  expect(parseText(`---\n${named}---\n`).value?.flag).toBe("The wheel: old # one");
+  expect(named).not.toMatch(/^# flag:/m);
+  const unnamed = (await begin(field("#15244a") + disc)).frontMatter;
+  expect(unnamed).toMatch(/^# flag: What the flag is called$/m);
+});
 
 test("the line that editors read", () => {
   expect(schemaLine("a/b.json")).toBe("# yaml-language-server: $schema=a/b.json");

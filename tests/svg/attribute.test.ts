@@ -9,7 +9,7 @@ describe("cleanAttributes", () => {
     'width="3" height="2"',
     'x="1e1"',
     'width="50%"',
-    'transform="translate(1,2) rotate(30)"',
+    'transform="translate(1 2) rotate(30)"',
     'fill="#aabbcc" stroke-width="2"',
     'stroke-dasharray="1 2 3"',
     'fill="none"',

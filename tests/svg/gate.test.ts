@@ -8,8 +8,8 @@ const kept = (body: string): string => /<svg[^>]*>([\s\S]*)<\/svg>/.exec(written
 describe("readDrawing", () => {
   test.each([
     "<g><rect/></g>",
-    '<path d="M0,0 L1,1"/>',
-    '<polygon points="0,0 1,1 2,0"/>',
+    '<path d="M0 0L1 1"/>',
+    '<polygon points="0 0 1 1 2 0"/>',
     "<title>A wheel</title><desc>Eight spokes</desc>",
     '<defs><clipPath id="c"><circle r="1"/></clipPath></defs><rect clip-path="url(#c)"/>',
     '<g id="a" data-part="wheel" aria-label="wheel"><ellipse rx="2" ry="1"/></g>',

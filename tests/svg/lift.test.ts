@@ -31,7 +31,7 @@ async function countRedLabels(text: string): Promise<number> {
   return labels.reduce((sum, label) => sum + (label === red ? 1 : 0), 0);
 }
 
-const huge = 'width="1e8" height="5e7" transform="translate(10 20) scale(0.000001)"';
+const huge = 'width="1e7" height="5e6" transform="translate(10 20) scale(0.00001)"';
 
 describe("a shape far smaller than its coordinates", () => {
   test("is left out by the renderer where its transform stands on it", async () => {
@@ -44,10 +44,6 @@ describe("a shape far smaller than its coordinates", () => {
   // Each shows 100 by 50 pixels of red.
   test.each([
     ["by scale", `<rect ${huge} fill="#ff0000"/>`],
-    [
-      "by translation",
-      '<rect x="1e8" y="1e8" width="100" height="50" transform="translate(-99999990 -99999980)" fill="#ff0000"/>',
-    ],
     ["coloured by a sheet", `<style>svg > .a { fill: #ff0000 }</style><rect class="a" ${huge}/>`],
     ["coloured by its own style", `<rect style="fill: #ff0000" ${huge}/>`],
     ["as a stroke", '<path stroke="#ff0000" stroke-width="5e6" d="M0 5e6H1e7" transform="scale(0.00001)"/>'],
@@ -66,7 +62,7 @@ describe("a shape far smaller than its coordinates", () => {
     ],
     [
       "clipped in its own units",
-      '<clipPath id="c"><rect width="1e8" height="5e7"/></clipPath><rect width="1e9" height="1e9" clip-path="url(#c)" transform="scale(0.000001)" fill="#ff0000"/>',
+      '<clipPath id="c"><rect width="1e7" height="5e6"/></clipPath><rect width="1e8" height="1e8" clip-path="url(#c)" transform="scale(0.00001)" fill="#ff0000"/>',
     ],
   ])("%s", async (_, body) => {
     const text = sheet(body);
@@ -79,7 +75,7 @@ describe("a shape far smaller than its coordinates", () => {
       `<linearGradient id="g" gradientUnits="userSpaceOnUse" x1="0" x2="${end}"><stop stop-color="#f00"/><stop offset="1" stop-color="#ff0"/></linearGradient>`;
     const near = sheet(`${gradient("100")}<rect x="0" width="100" height="50" fill="url(#g)"/>`);
     const far = sheet(
-      `${gradient("1e8")}<rect width="1e8" height="5e7" transform="scale(0.000001)" fill="url(#g)"/>`,
+      `${gradient("1e7")}<rect width="1e7" height="5e6" transform="scale(0.00001)" fill="url(#g)"/>`,
     );
     const [one, other] = await Promise.all([render(read(near), 300, 200), render(read(far), 300, 200)]);
     const most = one.rgba.reduce(

@@ -319,6 +319,10 @@ const values: readonly Row[] = [
   ["isolation", svg(`<g style="isolation:isolate">${filled("")}</g>`)],
 ];
 
+const pathOf = (data: string): string =>
+  svg(`<path d="${data}" fill="#0a0" stroke="#00c" stroke-width="6"/>`);
+const pointsOf = (points: string): string => svg(`<polygon points="${points}" fill="#0a0"/>`);
+
 const geometry: readonly Row[] = [
   ["millimetres", svg('<rect x="5mm" y="5mm" width="40mm" height="30mm" fill="#0a0"/>')],
   ["centimetres and points", svg('<rect x="1cm" y="30pt" width="5cm" height="4pc" fill="#0a0"/>')],
@@ -339,9 +343,6 @@ const geometry: readonly Row[] = [
   ["an ellipse, auto", svg('<ellipse cx="150" cy="100" rx="60" ry="auto" fill="#0a0"/>'), "svg/number"],
   ["a path with an arc", svg('<path d="M60 100A90 60 20 1 0 240 100z" fill="#0a0"/>')],
   ["a path with arc flags run together", svg('<path d="M60 100a90 60 20 10180 0z" fill="#0a0"/>')],
-  ["a path that breaks off", svg('<path d="M50 50h200v100 L" fill="#0a0"/>')],
-  ["a path with a letter too many", svg('<path d="M50 50h200v100zQ50" fill="#0a0"/>')],
-  ["a path that begins with a line", svg('<path d="L50 50h200v100z" fill="#0a0"/>')],
   ["points, an odd number", svg('<polygon points="50,50 250,50 250,150 50" fill="#0a0"/>'), "svg/number"],
   [
     "points, an open line",
@@ -436,6 +437,166 @@ const geometry: readonly Row[] = [
   [
     "a use of a clip path, which shows nothing",
     svg(`<clipPath id="c">${filled("")}</clipPath><use href="#c"/>`),
+  ],
+];
+
+/** Data of a path, points, transforms and viewBoxes: right by their grammars, or with one error. */
+const lists: readonly Row[] = [
+  ...[
+    "M50 50 150 50 150 150",
+    "M50,50,150,50,150,150z",
+    "M50 50L150-50L150+150z",
+    "M50 50 L.5.5 150.5.5e2 150 150",
+    "M50 50L1.5e2 5e1L1.5E2 1.5e2z",
+    "M50 100a50 50 0 01100 0z",
+    "M50 100a50 50 0,0,1,100 0z",
+    "M50 100a-50 -50 0 1 1 100 0z",
+    "M50 100a0 50 0 1 1 100 0z",
+    "M50 100a50 50 0 1 1 0 0z",
+    "M50 100a10 10 0 1 1 100 0z",
+    "M50 100a50 30 1e3 1 1 100 0z",
+    "M50 100a50 50 0 1 1 100 0 50 50 0 1 1 -50 -50z",
+    "M50 50s50 0 100 100z",
+    "M50 50t50 0 50 50z",
+    "M50 50q50 0 50 50t50 50s 20 30 40 0z",
+    "m50 50 100 0 0 100z m20 20 50 0 0 50z",
+    "M50 50zl100 0 0 100z",
+    "M50 50h100v100zl-20 30h60",
+    "M50 50 m10 10 l100 0 0 90z",
+    "M50 50&#10;L150&#9;50&#13;L150 150z",
+    "M50 50L00150 050L150 150z",
+    "M50 50L150 50L150 150Z Z Z",
+    "M50 50h1 2 3 100v100z",
+    "none",
+    "",
+    "M50 50",
+    "M50 50h0",
+  ].map((data): Row => [`path data ${data}`, pathOf(data)]),
+  ...[
+    "M50 50,L150 50,L150 150z",
+    "M50 50L150 50 150",
+    "M50 50,,150 50 150 150z",
+    ",M50 50 150 50 150 150z",
+    "M50 50 150 50 150 150,z",
+    "M50 50 150 50 150 150z,",
+    "M50 50 150 50z 150 150",
+    "M50 50H150 V 150 z M",
+    "50 50 150 50 150 150z",
+    "L50 50h200v100z",
+    "M50 50h200v100zQ50",
+    "M50 50h200v100 L",
+    "M50 50L150. 50L150 150.",
+    "M5.e1 50L150 50L150 150Z",
+    "M5e 50L150 50L150 150z",
+    "M50 100a50 50 0 2 1 100 0z",
+    "M50 100a50 50 0 0.5 1 100 0z",
+    "M50 100a50 50 0 +1 1 100 0z",
+    "M50 50L1e400 50L150 150z",
+    "M50 50L0x10 50L150 150z",
+    "M50 50L+-1 50L150 150z",
+    "MM50 50L150 50L150 150Z",
+    "M50 50R 100 100 150 50",
+    "M50 50L−150 50L150 150Z",
+    "M50 50&#160;L150 50L150 150Z",
+    "M50 50&#8203;L150 50L150 150Z",
+  ].map((data): Row => [`path data ${data}`, pathOf(data), "svg/number"]),
+  ...["50,50,150,50,150,150", "50-50 150+50 150.5.5", "50 50 1e2 5e1 150 150", "", "50 50"].map(
+    (points): Row => [`points ${points}`, pointsOf(points)],
+  ),
+  ...[
+    "50,50,,150,50,150,150",
+    "50,50 150,50 150,150,",
+    "50 50 150 50 150 150 60",
+    "50 50 150px 50 150 150",
+    "50. 50. 150 50 150 150",
+    "50 50&#160;150 50 150 150",
+    "50 50 1e400 50 150 150",
+    "50;50 150;50 150;150",
+  ].map((points): Row => [`points ${points}`, pointsOf(points), "svg/number"]),
+  ...[
+    "translate( 20 )",
+    "translate (20)rotate(9)",
+    "matrix(1,0,0,1,20,20)",
+    "scale(-1) translate(-300 -200)",
+    "scale(0,1)",
+    "skewX(90)",
+    "rotate(30-50-50)",
+    "translate(20&#10;20)",
+    "matrix(1 1 1 1 0 0)",
+    "",
+  ].map((list): Row => [`transform ${list}`, svg(filled(`transform="${list}"`))]),
+  ...[
+    "translate(20,,20)",
+    "translate(,20)",
+    "translate(20),",
+    ",translate(20)",
+    "translate(20),,rotate(9)",
+    "translate(20.)",
+    "translate(20&#160;20)",
+    "translate(20);",
+    "translate(.5.5.5)",
+    "TRANSLATE(20)",
+    "none",
+  ].map((list): Row => [`transform ${list}`, svg(filled(`transform="${list}"`)), "svg/number"]),
+  ...["0,0 , 300 ,200", " 0 0 3e2 +200 "].map(
+    (box): Row => [`viewBox ${box}`, svg(filled(""), `viewBox="${box}"`)],
+  ),
+  ...["0 0 300. 200", "0&#160;0 300 200", "0,,0 300 200", "0 0 300 200,", "0 0 .03 .02"].map(
+    (box): Row => [`viewBox ${box}`, svg(filled(""), `viewBox="${box}"`), "svg/viewbox"],
+  ),
+];
+
+/** Numbers that are large, or become so. */
+const far: readonly Row[] = [
+  ["a path up to 50 times the viewBox", pathOf("M50 50H14999V150H50z")],
+  ["a slanted band as far", pathOf("M-14000 -14000L14000 14000V14060L-14000 -13940z")],
+  ["a circle as far", svg('<circle cx="7500" cy="100" r="7400" fill="#0a0"/>')],
+  ["an arc of a huge circle", pathOf("M100 0A1e6 1e6 0 0 0 100 200H250V0z")],
+  ["a path far beyond", pathOf("M50 50H1e30V150H50z"), "svg/too-far"],
+  ["a slanted band far beyond", pathOf("M-3e5 -3e5L3e5 3e5V300060L-3e5 -299940z"), "svg/too-far"],
+  ["a stroke far beyond", svg('<path d="M-1e8 100H1e8" stroke="#0a0" stroke-width="40"/>'), "svg/too-far"],
+  [
+    "numbers a hundred thousand times too large",
+    svg(
+      '<g transform="scale(1e-5)"><path d="M5e6 4e6H2.5e7V1.6e7z" fill="#0a0" stroke="#00c" stroke-width="9e5"/></g>',
+    ),
+  ],
+  [
+    "numbers a million times too large",
+    svg('<g transform="scale(1e-6)"><rect x="5e7" y="4e7" width="2e8" height="1.2e8" fill="#0a0"/></g>'),
+    "svg/too-far",
+  ],
+  [
+    "numbers ten thousand times too small",
+    svg(
+      '<g transform="scale(1e4)"><path d="M.005 .004H.025V.016z" fill="#0a0" stroke="#00c" stroke-width=".0009"/></g>',
+    ),
+  ],
+  [
+    "numbers of a ten thousand millionth",
+    svg('<g transform="scale(1e10)"><rect x="5e-9" y="4e-9" width="2e-8" height="1.2e-8" fill="#0a0"/></g>'),
+    "svg/too-far",
+  ],
+  [
+    "away and back by a thousand viewBoxes",
+    svg(`<g transform="translate(149000.3)"><g transform="translate(-149000.3)">${filled("")}</g></g>`),
+  ],
+  [
+    "away and back by a thousand million",
+    svg(`<g transform="translate(1e9)"><g transform="translate(-1e9)">${filled("")}</g></g>`),
+    "svg/too-far",
+  ],
+  [
+    "a viewBox off the corner by 900 times",
+    svg('<rect x="270050" y="40" width="200" height="120" fill="#0a0"/>', 'viewBox="270000 0 300 200"'),
+  ],
+  ["a viewBox off the corner by millions", svg(filled(""), 'viewBox="1e9 1e9 300 200"'), "svg/too-far"],
+  [
+    "a small viewBox",
+    svg(
+      '<path d="M.05 .04L.25 .04L.25 .16z" fill="#0a0" stroke="#00c" stroke-width=".01"/>',
+      'viewBox="0 0 .3 .2"',
+    ),
   ],
 ];
 
@@ -688,6 +849,8 @@ export const probes: readonly Probe[] = [
   ...colours,
   ...values,
   ...geometry,
+  ...lists,
+  ...far,
   ...servers,
   ...roots,
 ].map(([name, text, rule]) => ({ name, text, ...(rule === undefined ? {} : { rule }) }));

@@ -74,9 +74,13 @@ export interface Sibling {
 
 const none = "–";
 
-/** The pages of all edges of `results`, study by study, longest edge first. */
+/** Other studies that an edge page names. Our own judgement: more are a list, and no comparison. */
+const mostElsewhere = 24;
+
+/** The pages of all edges of `results`, study by study, longest edge first; `namesakes` are those of the gallery. */
 export function presentEdgePages(
   results: readonly StudyResult[],
+  namesakes: Namesakes,
   gallery: Gallery,
   format: Format,
 ): readonly EdgePage[] {
@@ -84,7 +88,7 @@ export function presentEdgePages(
     const place = placeEdges(result.study.slug, result.comparison);
     const split = chooseSplit(result);
     return listPlacedEdges(result.study.slug, result.comparison).map(({ edge }, index) =>
-      presentEdgePage({ result, edge, index, place, split, results }, gallery, format),
+      presentEdgePage({ result, edge, index, place, split, namesakes }, gallery, format),
     );
   });
 }
@@ -107,8 +111,11 @@ interface Subject {
   readonly index: number;
   readonly place: PlaceEdge;
   readonly split: Split;
-  readonly results: readonly StudyResult[];
+  readonly namesakes: Namesakes;
 }
+
+/** Studies with an edge of these two names, by the names, in the order of the front page. */
+type Namesakes = ReadonlyMap<string, ReadonlySet<StudyResult>>;
 
 function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): EdgePage {
   const { result, edge, index, place, split } = subject;
@@ -269,11 +276,25 @@ function listNumbers(numbers: readonly SummaryRow[]): readonly string[] {
   return numbers.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
 }
 
-/** Edges of the other studies whose original has the same two names, in the order of the front page. */
-function findElsewhere({ result, edge, results }: Subject, link: Linker, format: Format): Elsewhere[] {
+/** Finds the first studies with each pair of names, one more than a page shows: its own may be among them. */
+export function indexNames(results: readonly StudyResult[]): Namesakes {
+  const found = new Map<string, Set<StudyResult>>();
+  for (const result of results)
+    for (const edge of result.comparison.edges) {
+      const key = nameKey(edge, result.comparison);
+      const known = found.get(key);
+      if (known === undefined) found.set(key, new Set([result]));
+      else if (known.size <= mostElsewhere) known.add(result);
+    }
+  return found;
+}
+
+/** Edges of the other studies whose original has the same two names, in the order of the front page; the first few. */
+function findElsewhere({ result, edge, namesakes }: Subject, link: Linker, format: Format): Elsewhere[] {
   const asked = nameKey(edge, result.comparison);
-  return results
+  return [...(namesakes.get(asked) ?? [])]
     .filter((other) => other !== result)
+    .slice(0, mostElsewhere)
     .flatMap((other) => {
       const { study, comparison } = other;
       const place = placeEdges(study.slug, comparison);

@@ -22,6 +22,8 @@ export interface FlagRow {
   readonly name: string;
   readonly plate: Plate;
   readonly studies: readonly { readonly title: string; readonly address: string }[];
+  /** How many more there are than are named; undefined where these are all. */
+  readonly moreStudies: string | undefined;
   readonly clarity: Cell;
   readonly focus: Cell;
   readonly lasts: Cell;
@@ -32,6 +34,9 @@ export interface FlagRow {
   readonly words: string;
 }
 
+/** Studies that a row names. Our own judgement: more hide the flag. */
+const mostStudies = 24;
+
 /** The row of a flag, for the page that `link` writes addresses for. */
 export function presentFlagRow(
   entry: SurveyEntry,
@@ -41,7 +46,7 @@ export function presentFlagRow(
 ): FlagRow {
   const { flag, measure } = entry;
   const name = nameEntry(entry, results);
-  const studies = entry.slugs.map((slug) => ({
+  const studies = entry.slugs.slice(0, mostStudies).map((slug) => ({
     title: results.find(({ study }) => study.slug === slug)?.study.title ?? slug,
     address: link(formatStudyPath(slug)),
   }));
@@ -54,6 +59,10 @@ export function presentFlagRow(
     name,
     plate: presentPlate(name, link(placeDrawing(entry)), measure, format),
     studies,
+    moreStudies:
+      entry.slugs.length > mostStudies
+        ? `${format.number(entry.slugs.length - mostStudies, 0)} more`
+        : undefined,
     clarity: { text: format.percent(flag.clarity), value: sortValue(flag.clarity) },
     focus: { text: sayFocus(flag, format), value: sortValue(flag.focus.clarity) },
     lasts: { text: formatLastsTo(flag.focus, format), value: sortValue(lastingOf(flag)) },

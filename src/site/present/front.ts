@@ -6,12 +6,13 @@ import { type Linker, linkFrom } from "../address.ts";
 import { wordsFile } from "../search.ts";
 import { type Card, orderStudies, presentCard } from "./card.ts";
 import type { Format } from "./format.ts";
-import { type GainView, presentGain } from "./gain.ts";
+import { type GainView, presentGain, rankGains } from "./gain.ts";
 import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
+import { listPath, mostOnPage } from "./paging.ts";
 import { recordGallery } from "./record.ts";
-import { countStudies } from "./shelf.ts";
-import { linkShelves, presentShelfGroups, type ShelfGroup, type ShelfLink } from "./shelfindex.ts";
+import { countStudies, type ShelfKind } from "./shelf.ts";
+import { linkShelves, presentShelfGroups, type ShelfGroup } from "./shelfindex.ts";
 import { formatStudyPath, presentStatus } from "./status.ts";
 import { formatTitle } from "./title.ts";
 import { describeVerdict, slugVerdict, type VerdictView, verdictWords } from "./verdict.ts";
@@ -27,6 +28,8 @@ export interface FrontPage {
   readonly gain: GainView | undefined;
   /** Studies without an edge: the chart has no line for them. */
   readonly edgeless: readonly { readonly title: string; readonly address: string }[];
+  /** The way to those that are too many to name here. */
+  readonly edgelessMore: { readonly text: string; readonly address: string } | undefined;
   readonly finder: Finder | undefined;
   readonly shelves: readonly ShelfGroup[];
 }
@@ -48,6 +51,9 @@ export interface Finder {
 /** Cards under the newest study; the list below them has all. */
 const mostCards = 12;
 
+/** Tags, and authors, that the list can be narrowed to. Our own judgement: others are found by words. */
+const mostChoices = 200;
+
 const statuses: readonly Status[] = ["draft", "open", "adopted", "declined", "withdrawn"];
 const verdicts: readonly Verdict[] = ["clearer", "clearer, at a price", "mixed", "less clear", "no gain"];
 
@@ -58,7 +64,11 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
   const link = linkFrom("/");
   const count = countStudies(studies.length, format);
   const [newest, ...older] = studies;
-  const gain = presentGain(studies, link, format);
+  const gain = presentGain(rankGains(studies, format), link, format);
+  const edgeless = studies.filter(({ comparison: { clarity } }) => clarity.includes(null));
+  // The rows of the chart are the list that it narrows.
+  const rows = new Set([...(gain?.rows ?? []), ...(gain?.rest ?? [])].map(({ slug }) => slug));
+  const listed = studies.filter(({ study }) => rows.has(study.slug));
   return {
     frame: presentFrame(
       {
@@ -81,17 +91,24 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
     },
     cards: older.slice(0, mostCards).map((study) => presentCard(study, link, format)),
     gain,
-    edgeless: studies
-      .filter(({ comparison: { clarity } }) => clarity.includes(null))
+    edgeless: edgeless
+      .slice(0, mostOnPage)
       .map(({ study }) => ({ title: formatTitle(study), address: link(formatStudyPath(study.slug)) })),
-    finder:
-      studies.length < 2 || gain === undefined ? undefined : presentFinder(studies, count, link, format),
+    edgelessMore:
+      edgeless.length > mostOnPage
+        ? { text: `${format.number(edgeless.length - mostOnPage, 0)} more`, address: link(listPath) }
+        : undefined,
+    finder: listed.length < 2 ? undefined : presentFinder(listed, studies.length, link, format),
     shelves: presentShelfGroups(studies, link, format),
   };
 }
 
-function presentFinder(studies: readonly StudyResult[], count: string, link: Linker, format: Format): Finder {
-  const fromShelf = ({ slug, name }: ShelfLink) => ({ value: slug, text: name });
+function presentFinder(studies: readonly StudyResult[], all: number, link: Linker, format: Format): Finder {
+  const fromShelves = (kind: ShelfKind) =>
+    linkShelves(studies, kind, mostChoices, link, format).links.map(({ slug, name }) => ({
+      value: slug,
+      text: name,
+    }));
   const choices: Finder["choices"] = [
     {
       name: "status",
@@ -107,12 +124,8 @@ function presentFinder(studies: readonly StudyResult[], count: string, link: Lin
         .filter((verdict) => studies.some(({ comparison }) => comparison.verdict === verdict))
         .map((verdict) => ({ value: slugVerdict(verdict), text: verdictWords[verdict] })),
     },
-    { name: "tag", label: "Tag", options: linkShelves(studies, "tags", link, format).map(fromShelf) },
-    {
-      name: "author",
-      label: "Author",
-      options: linkShelves(studies, "authors", link, format).map(fromShelf),
-    },
+    { name: "tag", label: "Tag", options: fromShelves("tags") },
+    { name: "author", label: "Author", options: fromShelves("authors") },
   ];
   return {
     words: link(wordsFile),
@@ -124,6 +137,9 @@ function presentFinder(studies: readonly StudyResult[], count: string, link: Lin
       { value: "unclear", text: "Least clear redesign first" },
       { value: "title", text: "By title" },
     ],
-    found: `# of ${count}`,
+    found:
+      studies.length === all
+        ? `# of ${countStudies(all, format)}`
+        : `# of the ${format.number(studies.length, 0)} listed here`,
   };
 }

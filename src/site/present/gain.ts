@@ -3,6 +3,7 @@ import type { StudyResult } from "../../study/result.ts";
 import type { Linker } from "../address.ts";
 import { type CardSearch, presentSearch } from "./card.ts";
 import type { Format } from "./format.ts";
+import { listPath, mostOnPage } from "./paging.ts";
 import { type Plate, presentPair } from "./plate.ts";
 import { countStudies } from "./shelf.ts";
 import { formatStudyPath } from "./status.ts";
@@ -16,6 +17,8 @@ export interface GainView {
   readonly rows: readonly GainRow[];
   readonly rest: readonly GainRow[];
   readonly restLabel: string;
+  /** Where the studies are that the chart leaves out; undefined where it has all. */
+  readonly others: { readonly text: string; readonly address: string } | undefined;
   readonly ticks: readonly { readonly x: number; readonly text: string }[];
   readonly width: number;
 }
@@ -45,41 +48,23 @@ const width = 100;
 const mostRows = 24;
 /** Within the prose of a study, which is about that study first. */
 const mostRowsInProse = 8;
+/** Rows with those that open on demand (our own judgement): more are pages, to which the front page leads. */
+const mostListed = { front: mostOnPage, prose: 48 };
 
-/**
- * The chart, or undefined where no study has an edge. `own` is the slug of the study whose prose asks for it: its row
- * is among those that are shown at once, however little it gains.
- */
-export function presentGain(
-  results: readonly StudyResult[],
-  link: Linker,
-  format: Format,
-  own?: string,
-): GainView | undefined {
-  const all = presentRows(results, link, format, own);
-  if (all.length === 0) return undefined;
-  const most = own === undefined ? mostRows : mostRowsInProse;
-  const ownAt = all.findIndex(({ slug }) => slug === own);
-  const isShown = (index: number) => (ownAt < most ? index < most : index < most - 1 || index === ownAt);
-  const rest = all.filter((_, index) => !isShown(index));
-  return {
-    title: "What each change does to clarity",
-    description: describeGain(all, ownAt, format),
-    rows: all.filter((_, index) => isShown(index)),
-    rest,
-    restLabel: `${format.number(rest.length, 0)} more`,
-    ticks: [0, 50, 100].map((clarity) => ({ x: placeClarity(clarity), text: format.percent(clarity) })),
-    width,
-  };
+/** The studies with an edge, most gained first: made once for all charts of a site. */
+export interface Gains {
+  readonly ranked: readonly Gain[];
+  readonly ways: Readonly<Record<Way, number>>;
+  /** How many studies there are, with those without an edge. */
+  readonly all: number;
 }
 
-function presentRows(
-  results: readonly StudyResult[],
-  link: Linker,
-  format: Format,
-  own: string | undefined,
-): readonly GainRow[] {
-  return results
+interface Gain extends Pick<GainRow, "before" | "after" | "x" | "way"> {
+  readonly result: StudyResult;
+}
+
+export function rankGains(results: readonly StudyResult[], format: Format): Gains {
+  const ranked = results
     .flatMap((result) => {
       const [before, after] = result.comparison.clarity;
       return before === null || after === null ? [] : [{ result, before, after }];
@@ -88,26 +73,73 @@ function presentRows(
       (first, second) =>
         second.after - second.before - (first.after - first.before) || first.before - second.before,
     )
-    .map(({ result, before, after }) => {
-      const { slug, title, flag, authors } = result.study;
-      const formatted = [format.percent(before), format.percent(after)] as const;
-      const x: readonly [number, number] = [placeClarity(before), placeClarity(after)];
-      return {
-        slug,
-        title,
-        beside: [...(flag === undefined ? [] : [flag]), format.list(authors)]
-          .filter((text) => text !== "")
-          .join(" · "),
-        plates: presentPair(result, link, format),
-        verdict: verdictWords[result.comparison.verdict],
-        search: own === undefined ? presentSearch(result) : undefined,
-        address: slug === own ? undefined : link(formatStudyPath(slug)),
-        before: formatted[0],
-        after: formatted[1],
-        x,
-        way: formatted[0] === formatted[1] ? "level" : after > before ? "up" : "down",
-      };
+    .map(({ result, before, after }): Gain => {
+      const said = { before: format.percent(before), after: format.percent(after) };
+      const way = said.before === said.after ? "level" : after > before ? "up" : "down";
+      return { result, ...said, x: [placeClarity(before), placeClarity(after)], way };
     });
+  const count = (way: Way) => ranked.filter((gain) => gain.way === way).length;
+  return {
+    ranked,
+    ways: { up: count("up"), down: count("down"), level: count("level") },
+    all: results.length,
+  };
+}
+
+/**
+ * The chart, or undefined where no study has an edge. `own` is the slug of the study whose prose asks for it: its row
+ * is among those that are shown at once, however little it gains.
+ */
+export function presentGain(gains: Gains, link: Linker, format: Format, own?: string): GainView | undefined {
+  const { ranked } = gains;
+  if (ranked.length === 0) return undefined;
+  const most = own === undefined ? mostRows : mostRowsInProse;
+  const ownAt = ranked.findIndex(({ result }) => result.study.slug === own);
+  const isShown = (index: number) => (ownAt < most ? index < most : index < most - 1 || index === ownAt);
+  const hidden = ranked.filter((_, index) => !isShown(index));
+  const rest = hidden.slice(0, (own === undefined ? mostListed.front : mostListed.prose) - most);
+  const left = hidden.length - rest.length;
+  const present = (gain: Gain) => presentRow(gain, link, format, own);
+  return {
+    title: "What each change does to clarity",
+    description: describeGain(gains, ownAt, format),
+    rows: ranked.filter((_, index) => isShown(index)).map(present),
+    rest: rest.map(present),
+    restLabel: `${format.number(rest.length, 0)} more`,
+    others: left === 0 ? undefined : presentOthers(left, gains.all, link, format),
+    ticks: [0, 50, 100].map((clarity) => ({ x: placeClarity(clarity), text: format.percent(clarity) })),
+    width,
+  };
+}
+
+/** A list of all is there where the front page cannot show them. */
+function presentOthers(left: number, all: number, link: Linker, format: Format): GainView["others"] {
+  const isListed = all > mostOnPage;
+  return {
+    text: `The other ${countStudies(left, format)} are ${isListed ? "in the list of all" : "on the front page"}`,
+    address: link(isListed ? listPath : "/"),
+  };
+}
+
+function presentRow(
+  { result, ...placed }: Gain,
+  link: Linker,
+  format: Format,
+  own: string | undefined,
+): GainRow {
+  const { slug, title, flag, authors } = result.study;
+  return {
+    slug,
+    title,
+    beside: [...(flag === undefined ? [] : [flag]), format.list(authors)]
+      .filter((text) => text !== "")
+      .join(" · "),
+    plates: presentPair(result, link, format),
+    verdict: verdictWords[result.comparison.verdict],
+    search: own === undefined ? presentSearch(result) : undefined,
+    address: slug === own ? undefined : link(formatStudyPath(slug)),
+    ...placed,
+  };
 }
 
 function placeClarity(clarity: number): number {
@@ -115,16 +147,14 @@ function placeClarity(clarity: number): number {
 }
 
 /** `9 studies: clarity rises in 7, falls in 1 and stays in 1. It rises most in “A”, from 27 % to 80 %.` */
-function describeGain(rows: readonly GainRow[], ownAt: number, format: Format): string {
-  const count = (way: Way, verb: string) => {
-    const found = rows.filter((row) => row.way === way).length;
-    return found === 0 ? [] : [`${verb} in ${format.number(found, 0)}`];
-  };
-  const ways = format.list([...count("up", "rises"), ...count("down", "falls"), ...count("level", "stays")]);
-  const tell = ({ before, after }: GainRow) => `from ${before} to ${after}`;
-  const [first] = rows;
-  const most = first?.way === "up" ? ` It rises most in “${first.title}”, ${tell(first)}.` : "";
-  const own = rows[ownAt];
+function describeGain({ ranked, ways }: Gains, ownAt: number, format: Format): string {
+  const count = (way: Way, verb: string) =>
+    ways[way] === 0 ? [] : [`${verb} in ${format.number(ways[way], 0)}`];
+  const said = format.list([...count("up", "rises"), ...count("down", "falls"), ...count("level", "stays")]);
+  const tell = ({ before, after }: Gain) => `from ${before} to ${after}`;
+  const [first] = ranked;
+  const most = first?.way === "up" ? ` It rises most in “${first.result.study.title}”, ${tell(first)}.` : "";
+  const own = ranked[ownAt];
   const here = own === undefined || own === first ? "" : ` In this study it goes ${tell(own)}.`;
-  return `${countStudies(rows.length, format)}: clarity ${ways}.${most}${here}`;
+  return `${countStudies(ranked.length, format)}: clarity ${said}.${most}${here}`;
 }

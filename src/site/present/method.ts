@@ -7,26 +7,36 @@ import {
   widestCloth,
 } from "../../colour/cloth.ts";
 import type { Hex } from "../../colour/colour.ts";
-import { type Grade, gradeOf, measureContrast, measureContrastRatio } from "../../colour/contrast.ts";
+import {
+  clearFrom,
+  type Grade,
+  gradeOf,
+  measureContrast,
+  measureContrastRatio,
+  softFrom,
+  strongFrom,
+} from "../../colour/contrast.ts";
 import { measureDifference } from "../../colour/difference.ts";
-import { hexOf, linearOf } from "../../colour/parse.ts";
-import { simulate, type Vision, visions } from "../../colour/vision.ts";
+import { linearOf } from "../../colour/parse.ts";
 import { distanceSteps } from "../../measure/focus.ts";
 import { likenessWarning } from "../../measure/nearest.ts";
 import { gridColumns, gridRows } from "../../regions/grid.ts";
 import { measuringHeight } from "../../regions/raster.ts";
 import type { GalleryResult } from "../../study/result.ts";
-import { measureAngle, measureBlur } from "../blur.ts";
+import { linkFrom } from "../address.ts";
+import { measureBlur } from "../blur.ts";
 import { orderStudies } from "./card.ts";
 import { finestPart } from "./focus.ts";
 import type { Format } from "./format.ts";
 import { type Limits, presentLimits } from "./limit.ts";
 import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
+import { presentWorked, type WorkedFlag } from "./worked.ts";
 
 export interface MethodPage {
   readonly frame: Frame;
-  readonly cloth: { readonly black: string; readonly white: string; readonly span: string };
+  /** Reflectance of the blackest and the whitest cloth in percent, and where both are on a line from 0 to 100. */
+  readonly cloth: { readonly black: string; readonly white: string; readonly marks: readonly number[] };
   /** The published ranges of reflectance, in percent: of building materials, and of paint. */
   readonly ranges: { readonly materials: Range; readonly paint: Range };
   readonly laws: readonly LawRow[];
@@ -36,10 +46,17 @@ export interface MethodPage {
   /** Height of the measuring picture in pixels. */
   readonly pixels: string;
   readonly steps: readonly StepRow[];
-  readonly published: readonly PublishedRow[];
-  readonly walk: WalkView;
+  readonly published: PublishedRow;
+  readonly walk: PairRow;
   readonly pairs: readonly PairRow[];
-  readonly seen: readonly SeenRow[];
+  /** A pair whose grade is another on the usual cloth and on the widest. */
+  readonly near: PairRow & {
+    readonly widest: { readonly contrast: string; readonly grade: Grade; readonly x: number };
+  };
+  /** Where the grades part on a line from 0 to 100. */
+  readonly gradeMarks: readonly number[];
+  /** A flag that is taken through the steps; undefined in a gallery without one. */
+  readonly worked: WorkedFlag | undefined;
   /** The grid by which flags are compared, and under which mean ΔE00 a page says so. */
   readonly likeness: { readonly columns: string; readonly rows: string; readonly threshold: string };
 }
@@ -62,10 +79,9 @@ export interface ViewingView {
   readonly finest: string;
 }
 
-/** What one distance step makes of a flag: the angle it fills, the finest part and the blur of an eye, in percent of its height. */
+/** What one distance step makes of a flag: the finest part and the blur of an eye, in percent of its height. */
 export interface StepRow {
   readonly distance: string;
-  readonly angle: string;
   readonly finest: string;
   readonly blur: string;
 }
@@ -78,26 +94,17 @@ export interface PublishedRow {
 }
 
 /** One pair of colours taken through every step. */
-export interface WalkView {
+export interface PairRow {
+  readonly key: string;
   readonly hexes: readonly [Hex, Hex];
   readonly names: readonly [string, string];
   readonly luminances: readonly [string, string];
   readonly reflectances: readonly [string, string];
   readonly contrast: string;
+  /** The contrast on a line from 0 to 100. */
+  readonly x: number;
   readonly grade: Grade;
   readonly ratio: string;
-  readonly deltaE00: string;
-}
-
-export interface PairRow extends WalkView {
-  readonly key: string;
-}
-
-/** The pair of the walk as one kind of vision sees it. */
-export interface SeenRow {
-  readonly vision: Vision;
-  readonly hexes: readonly [Hex, Hex];
-  readonly contrast: string;
   readonly deltaE00: string;
 }
 
@@ -108,7 +115,6 @@ interface Pair {
 
 /** Shades are ours; which of these pairs read clearly is common practice, without a source. */
 const walkPair: Pair = { names: ["red", "black"], hexes: ["#c8202f", "#000000"] };
-const seenPair: Pair = { names: ["red", "dark green"], hexes: ["#c8202f", "#0a5c36"] };
 const pairs: readonly Pair[] = [
   { names: ["white", "dark blue"], hexes: ["#ffffff", "#12235c"] },
   { names: ["yellow", "green"], hexes: ["#fcd20f", "#0b7a3b"] },
@@ -120,14 +126,8 @@ const pairs: readonly Pair[] = [
   walkPair,
 ];
 
-/** Source: worked examples published with the formula; AS 1428.1:2021, Figure B.1, for the last two. */
-const publishedExamples: readonly { readonly pair: readonly [number, number]; readonly published: string }[] =
-  [
-    { pair: [62, 20], published: "49" },
-    { pair: [27, 3], published: "54" },
-    { pair: [20, 7], published: "about 30" },
-    { pair: [41, 20], published: "about 30" },
-  ];
+/** Source: a worked example published with the formula; the others are in `tests/reference/`. */
+const published = { pair: [62, 20], contrast: 49 } as const;
 
 /** Reflectance in percent that three laws fix. Source: read second-hand; named in `tests/reference/law.ts`. */
 const laws: readonly (readonly (readonly [name: string, percent: number])[])[] = [
@@ -145,6 +145,8 @@ const laws: readonly (readonly (readonly [name: string, percent: number])[])[] =
   ],
 ];
 
+const methodPath = "/method/";
+
 /** The method page of a gallery, with its own cloth. */
 export function presentMethod(result: GalleryResult, format: Format): MethodPage {
   const { gallery } = result;
@@ -152,7 +154,7 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
   return {
     frame: presentFrame(
       {
-        path: "/method/",
+        path: methodPath,
         title: "Method",
         description:
           "How every number on these pages is made: formulas, sources, grades, outcomes, cautions.",
@@ -165,7 +167,7 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
     cloth: {
       black: format.number(black, 0),
       white: format.number(white, 0),
-      span: format.number(white - black, 0),
+      marks: [black, white],
     },
     ranges: { materials: presentRange(defaultCloth, format), paint: presentRange(widestCloth, format) },
     laws: laws.map((colours) => presentLaw(colours, format)),
@@ -173,19 +175,21 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
     limits: presentLimits(format),
     pixels: format.number(measuringHeight, 0),
     steps: distanceSteps.map((step) => presentStep(step, format)),
-    published: publishedExamples.map(({ pair: [lighter, darker], published }) => ({
-      reflectances: `${format.number(lighter, 0)} and ${format.number(darker, 0)}`,
-      published,
-      computed: format.number(measureContrast(lighter, darker), 2),
-    })),
+    published: {
+      reflectances: format.list(published.pair.map((percent) => format.percent(percent))),
+      published: format.contrast(published.contrast),
+      computed: format.contrast(measureContrast(...published.pair), 2),
+    },
     walk: measurePair(walkPair, gallery.cloth, format),
-    pairs: pairs.map((pair) => ({ key: pair.names.join("-"), ...measurePair(pair, gallery.cloth, format) })),
+    pairs: pairs.map((pair) => measurePair(pair, gallery.cloth, format)),
     likeness: {
       columns: format.number(gridColumns, 0),
       rows: format.number(gridRows, 0),
       threshold: format.number(likenessWarning, 0),
     },
-    seen: visions.map((vision) => simulatePair(seenPair, vision, gallery.cloth, format)),
+    near: presentNear(walkPair, format),
+    gradeMarks: [softFrom, clearFrom, strongFrom],
+    worked: presentWorked(result, linkFrom(methodPath), format),
   };
 }
 
@@ -196,7 +200,7 @@ function presentRange({ black, white }: Cloth, format: Format): Range {
 function presentLaw([first, second]: (typeof laws)[number], format: Format): LawRow {
   if (first === undefined || second === undefined) throw new RangeError("a law fixes two colours here");
   const contrast = measureContrast(first[1], second[1]);
-  const say = ([name, percent]: typeof first): string => `${name} at ${format.percent(percent, 1)}`;
+  const say = ([name, percent]: typeof first): string => `${name} ${format.percent(percent, 1)}`;
   return {
     colours: [say(first), say(second)],
     contrast: format.contrast(contrast, 1),
@@ -212,36 +216,30 @@ function presentViewing(distance: number, format: Format): ViewingView | undefin
 function presentStep(distance: number, format: Format): StepRow {
   return {
     distance: format.number(distance, 0),
-    angle: format.number(measureAngle(distance), 0),
     finest: format.number(100 * finestPart(distance), 1),
     blur: format.number(100 * measureBlur(distance, 1), 1),
   };
 }
 
-function measurePair(pair: Pair, cloth: Cloth, format: Format): WalkView {
+function measurePair(pair: Pair, cloth: Cloth, format: Format): PairRow {
   const [first, second] = pair.hexes.map(linearOf);
   if (first === undefined || second === undefined) throw new RangeError("a pair has two colours");
   const reflectances = [measureReflectance(first, cloth), measureReflectance(second, cloth)] as const;
   const contrast = measureContrast(...reflectances);
   return {
     ...pair,
+    key: pair.names.join("-"),
     luminances: [format.number(measureLuminance(first), 3), format.number(measureLuminance(second), 3)],
     reflectances: [format.number(reflectances[0], 1), format.number(reflectances[1], 1)],
     contrast: format.contrast(contrast, 1),
+    x: Math.round(10 * contrast) / 10,
     grade: gradeOf(contrast),
     ratio: format.number(measureContrastRatio(first, second), 2),
     deltaE00: format.number(measureDifference(first, second), 0),
   };
 }
 
-function simulatePair(pair: Pair, vision: Vision, cloth: Cloth, format: Format): SeenRow {
-  const [first, second] = pair.hexes.map((hex) => simulate(linearOf(hex), vision));
-  if (first === undefined || second === undefined) throw new RangeError("a pair has two colours");
-  const contrast = measureContrast(measureReflectance(first, cloth), measureReflectance(second, cloth));
-  return {
-    vision,
-    hexes: [hexOf(first), hexOf(second)],
-    contrast: format.contrast(contrast, 1),
-    deltaE00: format.number(measureDifference(first, second), 0),
-  };
+function presentNear(pair: Pair, format: Format): MethodPage["near"] {
+  const { contrast, grade, x } = measurePair(pair, widestCloth, format);
+  return { ...measurePair(pair, defaultCloth, format), widest: { contrast, grade, x } };
 }

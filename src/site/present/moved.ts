@@ -1,5 +1,4 @@
 // Floor 6. Pages at addresses that a study had before: each leads to where the study, or a page below it, is now.
-import { listFormer } from "../../study/formerly.ts";
 import type { StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
 import { formatCanonical, formatRelative } from "../address.ts";
@@ -28,13 +27,15 @@ interface Landing {
 }
 
 /**
- * Returns a page for every old address of the published studies, and of each of their other changes and edges: what points
- * at a comparison goes on pointing at it. `changes` and `edges` are those pages of the gallery.
+ * Returns a page for every old address of the studies, and of each of their other changes and edges: what points at a
+ * comparison goes on pointing at it. `changes` and `edges` are those pages of these studies, `former` the old addresses of
+ * the gallery.
  */
 export function presentMoved(
   results: readonly StudyResult[],
   changes: readonly Pick<ChangesPage, "slug" | "folder" | "title" | "study">[],
   edges: readonly Pick<EdgePage, "slug" | "folder" | "title" | "study">[],
+  former: readonly { readonly from: string; readonly to: string }[],
   gallery: Gallery,
   format: Format,
 ): readonly MovedPage[] {
@@ -50,7 +51,7 @@ export function presentMoved(
       title: `${title}, in ${formatTitle(study)}`,
     })),
   ];
-  return listFormer(results.map(({ study }) => study)).flatMap(({ from, to }) =>
+  return former.flatMap(({ from, to }) =>
     landings.filter(({ slug }) => slug === to).map((landing) => presentOne(from, landing, gallery, format)),
   );
 }

@@ -66,13 +66,18 @@ export interface OptionsLine {
   readonly address: string;
 }
 
+/** Returns whether the options could be ranked: then the study has a page of them. */
+export function hasRanking(ranking: StudyRanking | undefined): ranking is StudyRanking {
+  return ranking !== undefined && ranking.report.clarity !== null;
+}
+
 /** The best single change and where that of the study stands, or undefined where the options could not be ranked. */
 export function presentOptionsLine(
   { study, change, ranking }: StudyResult,
   link: Linker,
   format: Format,
 ): OptionsLine | undefined {
-  if (ranking === undefined || ranking.report.clarity === null) return undefined;
+  if (!hasRanking(ranking)) return undefined;
   return {
     says: [sayBest(ranking, change, format), ...sayStanding(ranking, format)].join(" "),
     address: link(formatChangesPath(study.slug)),
@@ -82,7 +87,7 @@ export function presentOptionsLine(
 /** All of them, or undefined where the options could not be ranked. */
 export function presentOptions(result: StudyResult, link: Linker, format: Format): OptionsView | undefined {
   const { ranking } = result;
-  if (ranking === undefined || ranking.report.clarity === null) return undefined;
+  if (!hasRanking(ranking)) return undefined;
   return {
     first: inWords(ranking.report.reason, format),
     standing: sayStanding(ranking, format)[0],

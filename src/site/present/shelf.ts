@@ -32,19 +32,21 @@ export function listShelves(
   kind: ShelfKind,
   format: Format,
 ): readonly Shelf[] {
-  const shelves = new Map<string, { names: Map<string, StudyResult[]>; results: StudyResult[] }>();
+  const shelves = new Map<string, { names: Map<string, StudyResult[]>; results: Set<StudyResult> }>();
   for (const result of results) {
     for (const name of result.study[kind]) {
       const slug = slugOf(name);
-      const shelf = shelves.get(slug) ?? { names: new Map<string, StudyResult[]>(), results: [] };
-      shelf.names.set(name, [...(shelf.names.get(name) ?? []), result]);
-      if (!shelf.results.includes(result)) shelf.results.push(result);
+      const shelf = shelves.get(slug) ?? { names: new Map<string, StudyResult[]>(), results: new Set() };
+      const uses = shelf.names.get(name) ?? [];
+      uses.push(result);
+      shelf.names.set(name, uses);
+      shelf.results.add(result);
       shelves.set(slug, shelf);
     }
   }
   const order = new Intl.Collator(format.language);
   return [...shelves]
-    .map(([slug, { names, results: own }]) => ({ slug, name: chooseSpelling(names), results: own }))
+    .map(([slug, { names, results: own }]) => ({ slug, name: chooseSpelling(names), results: [...own] }))
     .sort((first, second) => order.compare(first.name, second.name) || (first.slug < second.slug ? -1 : 1));
 }
 

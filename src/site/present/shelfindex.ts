@@ -5,7 +5,8 @@ import { type Linker, linkFrom } from "../address.ts";
 import type { Format } from "./format.ts";
 import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
-import { formatShelfPath, listShelves, type ShelfKind } from "./shelf.ts";
+import { divideList, type ListPage, type PagesView, presentPages } from "./paging.ts";
+import { formatShelfPath, listShelves, type Shelf, type ShelfKind } from "./shelf.ts";
 import { formatStudyPath } from "./status.ts";
 
 /** One way to a shelf. */
@@ -28,14 +29,18 @@ export interface ShelfGroup {
 
 /** The index of all authors, or of all tags. */
 export interface ShelfIndex {
-  readonly folder: ShelfKind;
+  /** The page's folder in the site, without slashes around it. */
+  readonly folder: string;
   readonly frame: Frame;
   readonly title: string;
   readonly lede: string;
   readonly empty: string;
   readonly entries: readonly (ShelfLink & {
     readonly studies: readonly { readonly title: string; readonly address: string }[];
+    /** How many more the shelf's own page has; undefined where all are here. */
+    readonly more: string | undefined;
   })[];
+  readonly pages: PagesView | undefined;
 }
 
 const kinds = ["tags", "authors"] as const;
@@ -50,6 +55,8 @@ const empties: Readonly<Record<ShelfKind, string>> = {
 };
 /** Shelves of a kind on the front page. Our own judgement: more are a page, not a list. */
 const mostLinks = 40;
+/** Studies of a shelf in the index. Our own judgement: the page of the shelf has all. */
+const mostTitles = 24;
 
 /** Both kinds for the front page, the most used ones in the order of the alphabet; a kind without any is left out. */
 export function presentShelfGroups(
@@ -58,34 +65,32 @@ export function presentShelfGroups(
   format: Format,
 ): readonly ShelfGroup[] {
   return kinds.flatMap((kind) => {
-    const shelves = listShelves(results, kind, format);
-    if (shelves.length === 0) return [];
-    const most = [...shelves].sort((a, b) => b.results.length - a.results.length).slice(0, mostLinks);
-    const shown = new Set(most.map(({ slug }) => slug));
-    const hidden = shelves.length - most.length;
-    return {
-      kind,
-      heading: headings[kind],
-      address: link(`/${kind}/`),
-      links: linkShelves(results, kind, link, format).filter(({ slug }) => shown.has(slug)),
-      more: hidden === 0 ? undefined : `${format.number(hidden, 0)} more`,
-    };
+    const { links, hidden } = linkShelves(results, kind, mostLinks, link, format);
+    if (links.length === 0) return [];
+    const more = hidden === 0 ? undefined : `${format.number(hidden, 0)} more`;
+    return { kind, heading: headings[kind], address: link(`/${kind}/`), links, more };
   });
 }
 
-/** The ways to all shelves of a kind, in the order of the alphabet. */
+/** The ways to the shelves of a kind that most studies stand on, in the order of the alphabet, and how many more there are. */
 export function linkShelves(
   results: readonly StudyResult[],
   kind: ShelfKind,
+  most: number,
   link: Linker,
   format: Format,
-): readonly ShelfLink[] {
-  return listShelves(results, kind, format).map(({ slug, name, results: own }) => ({
-    slug,
-    name,
-    address: link(formatShelfPath(kind, name)),
-    count: format.number(own.length, 0),
-  }));
+): { readonly links: readonly ShelfLink[]; readonly hidden: number } {
+  const shelves = listShelves(results, kind, format);
+  const shown = new Set([...shelves].sort((a, b) => b.results.length - a.results.length).slice(0, most));
+  const links = shelves
+    .filter((shelf) => shown.has(shelf))
+    .map((shelf) => linkShelf(shelf, kind, link, format));
+  return { links, hidden: shelves.length - links.length };
+}
+
+function linkShelf({ slug, name, results }: Shelf, kind: ShelfKind, link: Linker, format: Format): ShelfLink {
+  const address = link(formatShelfPath(kind, name));
+  return { slug, name, address, count: format.number(results.length, 0) };
 }
 
 /** The pages `/authors/` and `/tags/`. */
@@ -94,29 +99,45 @@ export function presentShelfIndexes(
   gallery: Gallery,
   format: Format,
 ): readonly ShelfIndex[] {
-  return kinds.map((kind) => {
-    const path = `/${kind}/`;
-    const link = linkFrom(path);
+  return kinds.flatMap((kind) => {
     const shelves = listShelves(results, kind, format);
-    const links = linkShelves(results, kind, link, format);
-    const [title, lede] = [headings[kind], ledes[kind]];
-    return {
-      folder: kind,
-      frame: presentFrame(
-        { path, title, description: lede, section: "studies", ...pictureFirst(results, gallery, format) },
-        gallery,
-        format,
-      ),
-      title,
-      lede,
-      empty: empties[kind],
-      entries: links.map((own, index) => ({
-        ...own,
-        studies: (shelves[index]?.results ?? []).map(({ study }) => ({
-          title: study.title,
-          address: link(formatStudyPath(study.slug)),
-        })),
-      })),
-    };
+    return divideList(`/${kind}/`, shelves).map((page) => presentIndex(kind, page, results, gallery, format));
   });
+}
+
+function presentIndex(
+  kind: ShelfKind,
+  page: ListPage<Shelf>,
+  results: readonly StudyResult[],
+  gallery: Gallery,
+  format: Format,
+): ShelfIndex {
+  const { path, items } = page;
+  const link = linkFrom(path);
+  const pages = presentPages(`/${kind}/`, page, link, format);
+  const [heading, lede] = [headings[kind], ledes[kind]];
+  const title = pages === undefined ? heading : `${heading}, ${pages.label.toLowerCase()}`;
+  return {
+    folder: path.slice(1, -1),
+    frame: presentFrame(
+      { path, title, description: lede, section: "studies", ...pictureFirst(results, gallery, format) },
+      gallery,
+      format,
+    ),
+    title: heading,
+    lede,
+    empty: empties[kind],
+    entries: items.map((shelf) => ({
+      ...linkShelf(shelf, kind, link, format),
+      studies: shelf.results.slice(0, mostTitles).map(({ study }) => ({
+        title: study.title,
+        address: link(formatStudyPath(study.slug)),
+      })),
+      more:
+        shelf.results.length > mostTitles
+          ? `${format.number(shelf.results.length - mostTitles, 0)} more`
+          : undefined,
+    })),
+    pages,
+  };
 }

@@ -6,6 +6,7 @@ import { type Card, presentCard } from "./card.ts";
 import type { Format } from "./format.ts";
 import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
+import { divideList, type ListPage, listPath, mostOnPage, type PagesView, presentPages } from "./paging.ts";
 import { recordList } from "./record.ts";
 import { countStudies, formatShelfPath, listShelves, type Shelf, type ShelfKind } from "./shelf.ts";
 
@@ -18,47 +19,78 @@ export interface ShelfPage {
   readonly name: string;
   readonly count: string;
   readonly cards: readonly Card[];
+  /** The ways to the other pages of a long list; undefined where this is all of it. */
+  readonly pages: PagesView | undefined;
 }
 
-const kinds: Readonly<Record<ShelfKind, { readonly text: string; readonly all: string }>> = {
-  authors: { text: "Author", all: "All authors" },
-  tags: { text: "Tag", all: "All tags" },
+const kinds: Readonly<
+  Record<ShelfKind | "list", { readonly text: string; readonly all: string; readonly path: string }>
+> = {
+  authors: { text: "Author", all: "All authors", path: "/authors/" },
+  tags: { text: "Tag", all: "All tags", path: "/tags/" },
+  list: { text: "List", all: "By author", path: "/authors/" },
 };
 
-/** The page of every author and of every tag. `results` are in the order of the front page. */
+/**
+ * The pages of every author and of every tag, and of all studies where the front page cannot show them. `results` are in
+ * the order of the front page.
+ */
 export function presentShelves(
   results: readonly StudyResult[],
   gallery: Gallery,
   format: Format,
 ): readonly ShelfPage[] {
-  return (["authors", "tags"] as const).flatMap((kind) =>
-    listShelves(results, kind, format).map((shelf) => presentShelf(kind, shelf, gallery, format)),
-  );
+  const all = { slug: "list", name: "All studies", results };
+  return [
+    ...(results.length > mostOnPage ? presentShelf("list", all, gallery, format) : []),
+    ...(["authors", "tags"] as const).flatMap((kind) =>
+      listShelves(results, kind, format).flatMap((shelf) => presentShelf(kind, shelf, gallery, format)),
+    ),
+  ];
 }
 
-function presentShelf(kind: ShelfKind, shelf: Shelf, gallery: Gallery, format: Format): ShelfPage {
-  const path = formatShelfPath(kind, shelf.name);
+function presentShelf(
+  kind: ShelfKind | "list",
+  shelf: Shelf,
+  gallery: Gallery,
+  format: Format,
+): readonly ShelfPage[] {
+  const path = kind === "list" ? listPath : formatShelfPath(kind, shelf.name);
+  return divideList(path, shelf.results).map((page) => presentOne(kind, shelf, path, page, gallery, format));
+}
+
+function presentOne(
+  kind: ShelfKind | "list",
+  shelf: Shelf,
+  begin: string,
+  page: ListPage<StudyResult>,
+  gallery: Gallery,
+  format: Format,
+): ShelfPage {
+  const { path } = page;
   const link = linkFrom(path);
+  const pages = presentPages(begin, page, link, format);
   const count = countStudies(shelf.results.length, format);
-  const what = kind === "authors" ? `by ${shelf.name}` : `tagged ${shelf.name}`;
+  const what = { authors: `by ${shelf.name}`, tags: `tagged ${shelf.name}`, list: "in all" }[kind];
   const description = `${count} ${what}: one colour changed, every edge measured.`;
   return {
     folder: path.slice(1, -1),
     frame: presentFrame(
       {
         path,
-        title: shelf.name,
+        title: pages === undefined ? shelf.name : `${shelf.name}, ${pages.label.toLowerCase()}`,
         description,
         section: "studies",
-        ...pictureFirst(shelf.results, gallery, format),
+        ...pictureFirst(page.items, gallery, format),
         record: recordList(shelf.name, description, gallery),
       },
       gallery,
       format,
     ),
-    kind: { ...kinds[kind], address: link(`/${kind}/`) },
+    kind: { text: kinds[kind].text, all: kinds[kind].all, address: link(kinds[kind].path) },
     name: shelf.name,
     count,
-    cards: shelf.results.map((result) => presentCard(result, link, format)),
+    cards: page.items.map((result) => presentCard(result, link, format)),
+    pages,
   };
 }

@@ -1,11 +1,14 @@
 // Floor 6. The whole site as one plain object: all that the templates ever see.
-import type { GalleryResult } from "../../study/result.ts";
+import { listFormer } from "../../study/formerly.ts";
+import type { GalleryResult, StudyResult } from "../../study/result.ts";
+import type { Gallery } from "../../study/study.ts";
 import { resolveBase } from "../address.ts";
 import { orderStudies } from "./card.ts";
 import { type ChangesPage, presentChanges } from "./changes.ts";
-import { type EdgePage, presentEdgePages } from "./edgepage.ts";
-import { createFormat } from "./format.ts";
+import { type EdgePage, indexNames, presentEdgePages } from "./edgepage.ts";
+import { createFormat, type Format } from "./format.ts";
 import { type FrontPage, presentFront } from "./front.ts";
+import { rankGains } from "./gain.ts";
 import { type MethodPage, presentMethod } from "./method.ts";
 import { type MovedPage, presentMoved } from "./moved.ts";
 import { type Frame, presentFrame } from "./page.ts";
@@ -15,27 +18,75 @@ import { presentShelves, type ShelfPage } from "./shelfpage.ts";
 import { presentStudy, type StudyPage } from "./study.ts";
 import { presentSurvey, type SurveyPage } from "./survey.ts";
 
-export interface SiteView {
-  readonly front: FrontPage;
+/** The pages of studies. */
+export interface StudyPages {
   readonly studies: readonly StudyPage[];
   readonly changes: readonly ChangesPage[];
   readonly edges: readonly EdgePage[];
+  readonly moved: readonly MovedPage[];
+}
+
+/** The pages of the gallery as a whole. */
+export interface SharedPages {
+  readonly front: FrontPage;
   readonly shelves: readonly ShelfPage[];
   readonly shelfIndexes: readonly ShelfIndex[];
-  readonly moved: readonly MovedPage[];
   readonly survey: SurveyPage;
   readonly method: MethodPage;
   readonly rules: RulesPage;
   readonly missing: { readonly frame: Frame };
 }
 
+export type SiteView = StudyPages & SharedPages;
+
+/** A gallery whose pages can be had some at a time: what all of them need is looked up once. */
+export interface OpenSite {
+  /** In the order of the front page. */
+  readonly ordered: readonly StudyResult[];
+  presentStudies(some: readonly StudyResult[]): StudyPages;
+  presentShared(): SharedPages;
+}
+
 /** Turns a gallery's results into finished pages. */
 export function presentSite(result: GalleryResult, base: string | undefined): SiteView {
-  const { gallery } = result;
+  const { ordered, presentStudies, presentShared } = openSite(result, base);
+  return { ...presentStudies(ordered), ...presentShared() };
+}
+
+/** Prepares the pages of a gallery. */
+export function openSite(result: GalleryResult, base: string | undefined): OpenSite {
+  const { gallery, survey } = result;
   const format = createFormat(gallery.language);
   const ordered = orderStudies(result.studies);
-  const studies = ordered.map((study) => presentStudy(study, gallery, format, result));
-  const missing = presentFrame(
+  const around = { studies: ordered, gains: rankGains(ordered, format), ...(survey && { survey }) };
+  const namesakes = indexNames(ordered);
+  const former = listFormer(ordered.map(({ study }) => study));
+  return {
+    ordered,
+    presentStudies: (some) => {
+      const changes = presentChanges(some, gallery, format);
+      const edges = presentEdgePages(some, namesakes, gallery, format);
+      return {
+        studies: some.map((study) => presentStudy(study, gallery, format, around)),
+        changes,
+        edges,
+        moved: presentMoved(some, changes, edges, former, gallery, format),
+      };
+    },
+    presentShared: () => ({
+      front: presentFront(result, format),
+      shelves: presentShelves(ordered, gallery, format),
+      shelfIndexes: presentShelfIndexes(ordered, gallery, format),
+      survey: presentSurvey(result, format),
+      method: presentMethod(result, format),
+      rules: presentRules(gallery, format),
+      missing: { frame: presentMissing(gallery, base, format) },
+    }),
+  };
+}
+
+function presentMissing(gallery: Gallery, base: string | undefined, format: Format): Frame {
+  return presentFrame(
     {
       path: "/404.html",
       title: "No page here",
@@ -46,19 +97,4 @@ export function presentSite(result: GalleryResult, base: string | undefined): Si
     gallery,
     format,
   );
-  const changes = presentChanges(ordered, gallery, format);
-  const edges = presentEdgePages(ordered, gallery, format);
-  return {
-    front: presentFront(result, format),
-    studies,
-    changes,
-    edges,
-    shelves: presentShelves(ordered, gallery, format),
-    shelfIndexes: presentShelfIndexes(ordered, gallery, format),
-    moved: presentMoved(ordered, changes, edges, gallery, format),
-    survey: presentSurvey(result, format),
-    method: presentMethod(result, format),
-    rules: presentRules(gallery, format),
-    missing: { frame: missing },
-  };
 }

@@ -6,7 +6,6 @@ import { type Linker, linkFrom } from "../address.ts";
 import { type ProseBlock, renderProse } from "../prose.ts";
 import { type AnswerView, presentAnswer } from "./answer.ts";
 import { type Byline, presentByline } from "./byline.ts";
-import { orderStudies } from "./card.ts";
 import { type ColourRow, presentColours } from "./colours.ts";
 import { presentDetails } from "./detail.ts";
 import { listPlacedEdges, placeEdges } from "./edgekey.ts";
@@ -15,7 +14,7 @@ import { createFigures, type ProseFigure } from "./figure.ts";
 import { type FimbriationView, presentFimbriations } from "./fimbriation.ts";
 import { describeViewing, type FocusView, presentFocus } from "./focus.ts";
 import type { Format } from "./format.ts";
-import { presentGain } from "./gain.ts";
+import { type Gains, presentGain, rankGains } from "./gain.ts";
 import { type LadderView, presentLadder } from "./ladder.ts";
 import { type LastingView, presentLasting } from "./lasting.ts";
 import { type LikenessView, presentLikeness } from "./likeness.ts";
@@ -49,8 +48,8 @@ export interface StudyPage extends Byline {
   readonly change: { readonly sentence: string; readonly swatches: readonly [Swatch, Swatch] };
   readonly verdict: VerdictView;
   readonly plates: readonly [Plate, Plate];
-  readonly contents: readonly { readonly anchor: string; readonly text: string }[];
   readonly split: SplitView;
+  readonly contents: readonly { readonly anchor: string; readonly text: string }[];
   readonly sizes: readonly [SizeRow, SizeRow];
   readonly refer: ReferView;
   readonly answer: AnswerView | undefined;
@@ -97,7 +96,10 @@ export function presentStudy(
   result: StudyResult,
   gallery: Gallery,
   format: Format,
-  all: Pick<GalleryResult, "studies" | "survey"> = { studies: [result] },
+  all: Pick<GalleryResult, "studies" | "survey"> & { readonly gains: Gains } = {
+    studies: [result],
+    gains: rankGains([result], format),
+  },
 ): StudyPage {
   const { study, comparison } = result;
   const path = formatStudyPath(study.slug);
@@ -106,7 +108,7 @@ export function presentStudy(
   const linkEdge = (edge: { readonly a: string; readonly b: string }) => link(placeEdge(edge));
   const shown = presentFigures(result, gallery, link, format);
   const matrix = presentMatrix(result, link, format);
-  const gain = () => presentGain(orderStudies(all.studies), link, format, study.slug);
+  const gain = () => presentGain(all.gains, link, format, study.slug);
   return {
     slug: study.slug,
     title: study.title,

@@ -8,6 +8,7 @@ import { surveyPath } from "./flagname.ts";
 import { type FlagRow, presentFlagRow } from "./flagrow.ts";
 import type { Format } from "./format.ts";
 import { type Frame, presentFrame } from "./page.ts";
+import { mostOnPage } from "./paging.ts";
 import {
   countFlags,
   countWeak,
@@ -29,6 +30,8 @@ export interface SurveyPage {
   /** Undefined where there is nothing to narrow. */
   readonly finder: SurveyFinder | undefined;
   readonly failed: readonly { readonly file: string; readonly reason: string }[];
+  /** Says how many more failed than are named. */
+  readonly failedRest: string | undefined;
   readonly downloads: readonly { readonly address: string; readonly file: string; readonly text: string }[];
   readonly how: string;
 }
@@ -78,7 +81,11 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
         ? `The ${format.number(mostRows, 0)} least clear are listed; the other ${format.number(rest, 0)} are in the files.`
         : undefined,
     finder: rows.length < 2 ? undefined : presentFinder(rows, count),
-    failed: survey.failed.map(({ file, problem }) => ({ file, reason: problem.reason })),
+    failed: survey.failed.slice(0, mostOnPage).map(({ file, problem }) => ({ file, reason: problem.reason })),
+    failedRest:
+      survey.failed.length > mostOnPage
+        ? `And ${format.number(survey.failed.length - mostOnPage, 0)} more, all of them in the JSON file.`
+        : undefined,
     downloads: [
       { address: link(`${surveyPath}${surveyFiles.csv}`), file: surveyFiles.csv, text: "The survey, CSV" },
       { address: link(`${surveyPath}${surveyFiles.json}`), file: surveyFiles.json, text: "The survey, JSON" },

@@ -43,8 +43,16 @@ export class Version {
     this.assets = indexByPath(listAssets(parts.templatesDir));
     this.listBeside = once(async () => {
       // Loaded when the first picture is asked for: pages need none of it.
-      const { listFilesBeside } = await import("../list.ts");
-      return indexByPath([...(await listFilesBeside(parts.result, this.view)), ...this.listDrawn()]);
+      const [{ listFilesBeside }, { listStudyFiles }] = await Promise.all([
+        import("../list.ts"),
+        import("../machine.ts"),
+      ]);
+      const { gallery, studies } = parts.result;
+      return indexByPath([
+        ...(await listFilesBeside(parts.result, this.view)),
+        ...studies.flatMap((study) => listStudyFiles(study, gallery)),
+        ...this.listDrawn(),
+      ]);
     });
   }
 

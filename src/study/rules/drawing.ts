@@ -183,6 +183,13 @@ export const drawingRules: readonly Rule[] = [
     example: { file: "original.svg", wrong: 'r="4,5"', right: 'r="4.5"' },
   },
   {
+    id: "svg/too-far",
+    severity: "error",
+    means: "A shape reaches far beyond the viewBox, or transforms shrink, stretch or move it by very much.",
+    why: "Programs reckon with few digits: beyond them one draws a shape, another leaves it out.",
+    example: { file: "original.svg", wrong: 'r="5e9"', right: 'r="5"' },
+  },
+  {
     id: "svg/colour",
     severity: "warning",
     means: "A fill, a stroke or a stop of a gradient is to have a colour that there is not.",

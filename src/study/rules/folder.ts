@@ -19,6 +19,27 @@ export const folderRules: readonly Rule[] = [
     example: { file: "told", wrong: "counterchange measure flags", right: "counterchange survey flags" },
   },
   {
+    id: "study/too-many-folders",
+    severity: "error",
+    means: "The folder studies holds more than 5,000 files and folders.",
+    why: "The first 5,000 by name are read: a folder without end would take the computer.",
+    example: { file: "told", wrong: "5,001 folders in studies", right: "5,000 folders in studies" },
+  },
+  {
+    id: "study/too-many-files",
+    severity: "error",
+    means: "The folder of a study holds more than 500 files.",
+    why: "A study is a text and its drawings. A folder of drawings without studies may hold 20,000; there it is a warning.",
+    example: { file: "told", wrong: "501 files in studies/ferry", right: "500 files in studies/ferry" },
+  },
+  {
+    id: "study/out-of-time",
+    severity: "error",
+    means: "Measuring the gallery took more than an hour, and some studies were not begun.",
+    why: "A build that never ends publishes nothing. What was measured is kept, and the next build goes on from there.",
+    example: { file: "told", wrong: "thousands of slow drawings at once", right: "a few at a time" },
+  },
+  {
     id: "study/studies-missing",
     severity: "warning",
     means: "The content folder has no folder studies.",

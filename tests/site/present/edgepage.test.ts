@@ -1,11 +1,11 @@
 import { expect, test } from "vitest";
-import { presentEdgePages } from "../../../src/site/present/edgepage.ts";
+import { indexNames, presentEdgePages } from "../../../src/site/present/edgepage.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
 import { gallery, study, studyResult } from "../sample.ts";
 
 const format = createFormat("en");
 const other = { ...studyResult, study: { ...study, slug: "another", title: "Another" } };
-const pages = presentEdgePages([studyResult, other], gallery, format);
+const pages = presentEdgePages([studyResult, other], indexNames([studyResult, other]), gallery, format);
 const page = pages[1];
 if (page === undefined) throw new Error("two edges, two pages");
 
@@ -58,7 +58,7 @@ test("an edge that merged has no numbers after, and says so with a dash", () => 
       edges: [{ ...edge, contrast: [24.6, 0] as const, outcome: "merged" as const }],
     },
   };
-  const [only] = presentEdgePages([merged], gallery, format);
+  const [only] = presentEdgePages([merged], indexNames([merged]), gallery, format);
   expect(only?.numbers[0]).toEqual({ name: "Contrast", before: "25% weak", after: "0% merged" });
   expect(only?.numbers[1]?.after).toBe("–");
   expect(only?.visions[0]?.after).toBeUndefined();
@@ -94,6 +94,6 @@ test("a part that the author names stands on its ground in the title", () => {
     ...studyResult,
     comparison: { ...comparison, before: named(comparison.before), after: named(comparison.after) },
   };
-  const titles = presentEdgePages([result], gallery, format).map(({ title }) => title);
+  const titles = presentEdgePages([result], indexNames([result]), gallery, format).map(({ title }) => title);
   expect(titles).toContain("The square on dark blue");
 });

@@ -3,7 +3,7 @@ import type { ComparedEdge, Comparison } from "../../../src/measure/comparison.t
 import { linkFrom } from "../../../src/site/address.ts";
 import { createFigures } from "../../../src/site/present/figure.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
-import { presentGain } from "../../../src/site/present/gain.ts";
+import { presentGain, rankGains } from "../../../src/site/present/gain.ts";
 import { presentMatrix } from "../../../src/site/present/matrix.ts";
 import { presentStudy } from "../../../src/site/present/study.ts";
 import { figureKinds } from "../../../src/study/figure.ts";
@@ -70,7 +70,7 @@ test("the gain chart is the gallery's, made only where it is asked for", () => {
   let made = 0;
   const gain = () => {
     made += 1;
-    return presentGain([studyResult], linkFrom("/studies/a-square/"), format, "a-square");
+    return presentGain(rankGains([studyResult], format), linkFrom("/studies/a-square/"), format, "a-square");
   };
   const ask = createFigures(shown, comparison, format, { gain });
   ask({ kind: "edge map" });

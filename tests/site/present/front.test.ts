@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { createFormat } from "../../../src/site/present/format.ts";
 import { presentFront } from "../../../src/site/present/front.ts";
+import { mostOnPage } from "../../../src/site/present/paging.ts";
 import { galleryResult, study, studyResult } from "../sample.ts";
 
 const format = createFormat("en");
@@ -24,6 +25,27 @@ test("one study needs no search, none needs no chart", () => {
   expect(presentFront(galleryResult, format).finder).toBeUndefined();
   const empty = presentFront({ ...galleryResult, studies: [] }, format);
   expect([empty.gain, empty.finder, empty.shelves]).toEqual([undefined, undefined, []]);
+});
+
+test("beyond one page the finder offers what the rows of the chart have, and says how many they are", () => {
+  const [sample] = galleryResult.studies;
+  if (sample === undefined) throw new Error("no study");
+  const of = (index: number, author: string, clarity: readonly [number, number]) => ({
+    ...sample,
+    study: { ...sample.study, slug: `s${index}`, authors: [author] },
+    comparison: { ...sample.comparison, clarity },
+  });
+  // Gains alone order the rows: the least comes last and has none.
+  const many = Array.from({ length: mostOnPage }, (_, index) =>
+    of(index, ["Ines Valcourt", "Odo Marsh"][index % 2] ?? "", [10, 90]),
+  );
+  const { finder } = presentFront(
+    { ...galleryResult, studies: [...many, of(mostOnPage, "Left Over", [50, 50])] },
+    format,
+  );
+  expect(finder?.found).toBe(`# of the ${mostOnPage} listed here`);
+  const authors = finder?.choices.find(({ name }) => name === "author");
+  expect(authors?.options.map(({ text }) => text)).toEqual(["Ines Valcourt", "Odo Marsh"]);
 });
 
 test("a study without an edge, for which the chart has no line, is linked all the same", () => {

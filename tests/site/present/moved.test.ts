@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { createFormat } from "../../../src/site/present/format.ts";
 import { presentMoved } from "../../../src/site/present/moved.ts";
+import { listFormer } from "../../../src/study/formerly.ts";
 import { gallery, study, studyResult } from "../sample.ts";
 
 const named = (slug: string, formerly: readonly string[] = []) => ({
@@ -27,6 +28,7 @@ const present = (...results: readonly ReturnType<typeof named>[]) =>
     results,
     changes,
     edges,
+    listFormer(results.map(({ study: one }) => one)),
     { ...gallery, address: "https://flags.example/sound/" },
     createFormat("en"),
   );

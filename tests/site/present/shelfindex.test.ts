@@ -17,7 +17,7 @@ const by = (slug: string, authors: readonly string[], tags: readonly string[]): 
 const results = [by("one", ["Tobin Arkwell", "Ines Valcourt"], ["charge"]), by("two", ["ines valcourt"], [])];
 
 test("the ways to all shelves stand in the order of the alphabet, with how many studies there are", () => {
-  expect(linkShelves(results, "authors", linkFrom("/"), format)).toEqual([
+  expect(linkShelves(results, "authors", 40, linkFrom("/"), format).links).toEqual([
     { slug: "ines-valcourt", name: "Ines Valcourt", address: "authors/ines-valcourt/", count: "2" },
     { slug: "tobin-arkwell", name: "Tobin Arkwell", address: "authors/tobin-arkwell/", count: "1" },
   ]);

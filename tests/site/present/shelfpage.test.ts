@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { createFormat } from "../../../src/site/present/format.ts";
+import { mostOnPage } from "../../../src/site/present/paging.ts";
 import { presentShelves } from "../../../src/site/present/shelfpage.ts";
 import type { StudyResult } from "../../../src/study/result.ts";
 import { gallery, study, studyResult } from "../sample.ts";
@@ -32,4 +33,19 @@ test("a page says what it is a page of, how many studies it has, and where all o
   });
   expect(pages[0]?.frame.description).toContain("2 studies by Ines Valcourt");
   expect(pages[2]?.frame.description).toContain("2 studies tagged charge");
+});
+
+test("a long shelf has several pages, and a gallery that the front page cannot show has a list of all", () => {
+  const many = Array.from({ length: mostOnPage + 1 }, (_, index) => by(`s${index}`, ["Ines Valcourt"], []));
+  const found = presentShelves(many, gallery, createFormat("en"));
+  expect(found.map(({ folder, cards, pages }) => [folder, cards.length, pages?.label])).toEqual([
+    ["list", mostOnPage, "Page 1 of 2"],
+    ["list/page/2", 1, "Page 2 of 2"],
+    ["authors/ines-valcourt", mostOnPage, "Page 1 of 2"],
+    ["authors/ines-valcourt/page/2", 1, "Page 2 of 2"],
+  ]);
+  expect(found[3]?.frame.title).toBe("Ines Valcourt, page 2 of 2 – Flags of the Sound");
+  expect(found[3]?.kind.address).toBe("../../../");
+  expect(found[3]?.cards[0]?.address).toBe("../../../../studies/s200/");
+  expect(new Set(found.map(({ frame }) => frame.canonical)).size).toBe(4);
 });

@@ -6,9 +6,11 @@ import { defaultCloth } from "../../../src/colour/cloth.ts";
 import type { Problem } from "../../../src/problem/problem.ts";
 import { makeFiles } from "../../../src/site/make.ts";
 import { compareDrawing } from "../../../src/study/analyse.ts";
+import { keepWithin } from "../../../src/study/budget.ts";
 import { catchFault } from "../../../src/study/fault.ts";
 import { loadGallery, readDrawing } from "../../../src/study/load.ts";
 import { Pool, type PoolLimits } from "../../../src/study/pool.ts";
+import { analyseGallery } from "../../../src/study/run.ts";
 import { surveyFile } from "../../../src/study/survey.ts";
 import { readDrawing as readBytes } from "../../../src/svg/gate.ts";
 import { listWorkers } from "../children.ts";
@@ -51,6 +53,8 @@ async function measure(
   }
 }
 
+const entriesOf = (count: number) =>
+  Array.from({ length: count }, (_, index) => ({ name: `a${index}`, kind: "folder" as const }));
 /** Sixty colours, each showing less than the one before. */
 const manyColours = Buffer.from(
   `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 300 200">${Array.from({ length: 60 }, (_, index) => {
@@ -74,6 +78,12 @@ const publish = (drawings: readonly string[]): Asked =>
 const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
   "study/content-missing": (isWrong) =>
     inFolder(files, (root) => loadGallery(join(root, isWrong ? "contnet" : "content"))),
+  "study/too-many-folders": async (isWrong) =>
+    keepWithin("studies", entriesOf(isWrong ? 5001 : 5000), "folders"),
+  "study/too-many-files": async (isWrong) =>
+    keepWithin("studies/ferry", entriesOf(isWrong ? 501 : 500), "files"),
+  "study/out-of-time": (isWrong) =>
+    inFolder(files, (root) => analyseGallery(join(root, "content"), isWrong ? { minutes: 0 } : {})),
   "study/folder-named": (isWrong) => open(isWrong ? "content/flags" : "content/flags/ferry.svg"),
   // No system opens a name of 300 letters; which user may read what depends on who runs the test.
   "study/unreadable": (isWrong) => open(isWrong ? `${"a".repeat(300)}.svg` : "content/flags/ferry.svg"),

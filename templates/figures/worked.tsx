@@ -1,0 +1,213 @@
+// Figures. What each step of the method makes of one flag of the gallery.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { ComponentChildren, JSX } from "preact";
+import type { Plate } from "../../src/site/present/plate.ts";
+import type { WorkedFlag } from "../../src/site/present/worked.ts";
+import { Move } from "../parts/move.tsx";
+import { Mat } from "../parts/plate.tsx";
+import { DetailChip, SwatchChip } from "../parts/swatch.tsx";
+import { MapPanel } from "./map.tsx";
+import { Track } from "./track.tsx";
+
+type Worked = { readonly worked: WorkedFlag };
+
+/** Steps of contrast. */
+const steps = [30, 45, 60];
+
+/** The label map, and the lines traced on it. */
+export function TracedFigure({ worked: { labels, map } }: Worked): JSX.Element {
+  return (
+    <figure class="worked">
+      <div class="pair">
+        <Mat plate={labels} />
+        <div class="mat">
+          <MapPanel map={map} panel={map.panels[0]} id="traced" shapes />
+        </div>
+      </div>
+      <figcaption>Code colours, and the lines where two meet: broken where the edge is not clear.</figcaption>
+    </figure>
+  );
+}
+
+/** What has to be seen of it. */
+export function MarkedFigure({ worked: { map } }: Worked): JSX.Element | null {
+  const [panel] = map.panels;
+  const lines = panel.lines.filter(({ isFocus }) => isFocus);
+  if (map.focus === undefined || lines.length === 0) return null;
+  return (
+    <figure class="worked half">
+      <div class="mat">
+        <MapPanel map={map} panel={{ ...panel, lines }} id="marked" shapes={false} />
+      </div>
+      <figcaption>The band lies along {map.focus}.</figcaption>
+    </figure>
+  );
+}
+
+/** From three distances. */
+export function AfarFigure({ worked: { afar } }: Worked): JSX.Element | null {
+  if (afar.length === 0) return null;
+  return (
+    <figure class="worked">
+      <Row plates={afar}>
+        {({ label, clarity }) => (
+          <>
+            From {label}: <span class="number">{clarity}</span>
+          </>
+        )}
+      </Row>
+      <figcaption>From so many flag heights, enlarged; the clarity of what has to be seen.</figcaption>
+    </figure>
+  );
+}
+
+/** Its colours as cloth. */
+export function ClothFigure({
+  worked: { cloth, name },
+  limits,
+}: Worked & { limits: readonly number[] }): JSX.Element {
+  return (
+    <table class="tracks">
+      <caption>{name}: luminance, and reflectance from 0 to 100%</caption>
+      <tbody>
+        {cloth.map((row) => (
+          <tr key={row.hex}>
+            <th scope="row">
+              <SwatchChip hex={row.hex} /> {row.name}
+            </th>
+            <td class="number end">{row.luminance}</td>
+            <td class="number end">{row.reflectance}</td>
+            <td class="track-cell">
+              <Track dot={row.x} marks={limits} />
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** Clarity as the filled part of an area. */
+export function SumFigure({ worked: { sum, name } }: Worked): JSX.Element {
+  return (
+    <figure class="worked">
+      <svg
+        class="sum"
+        viewBox="0 0 100 100"
+        width="100"
+        height="100"
+        preserveAspectRatio="none"
+        role="img"
+        aria-labelledby="sum-title sum-desc"
+      >
+        <title id="sum-title">{`Clarity of ${name} as a sum: ${sum.clarity}`}</title>
+        <desc id="sum-desc">{sum.description}</desc>
+        {sum.bars.map((bar) => (
+          <g key={bar.place}>
+            <rect class="sum-whole" x={bar.x} y="0" width={bar.width} height="100" />
+            <rect class="sum-part" x={bar.x} y={100 - bar.height} width={bar.width} height={bar.height} />
+          </g>
+        ))}
+      </svg>
+      <ol class="sum-list">
+        {sum.bars.map((bar) => (
+          <li key={bar.place}>
+            {bar.names}: <span class="number">{bar.counts}</span>
+          </li>
+        ))}
+      </ol>
+      <figcaption>
+        An area for each edge, as wide as its weight and filled as far as it counts: {sum.clarity} in all.
+      </figcaption>
+    </figure>
+  );
+}
+
+/** What the change does to each edge. */
+export function OutcomeFigure({ worked: { edges, address, name } }: Worked): JSX.Element {
+  return (
+    <table class="tracks">
+      <caption>
+        <a href={address}>The change to {name}</a>: ring before, dot after
+      </caption>
+      <tbody>
+        {edges.map((edge) => (
+          <tr key={edge.names}>
+            <th scope="row">
+              {edge.details && (
+                <>
+                  <DetailChip detail={edge.details[0]} /> <DetailChip detail={edge.details[1]} />
+                </>
+              )}
+              <span class="renamed">{edge.names}</span>
+            </th>
+            <td>
+              {edge.outcome}
+              <span class="renamed number">
+                <Move before={edge.before} after={edge.after} />
+              </span>
+            </td>
+            <td class="track-cell">
+              <Track ring={edge.x[0]} dot={edge.x[1]} marks={steps} />
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** The original as four kinds of vision have it. */
+export function VisionFigure({ worked: { seen } }: Worked): JSX.Element {
+  return (
+    <figure class="worked">
+      <Row plates={seen}>
+        {({ label, measure, value }) => (
+          <>
+            {label}: {measure} <span class="number">{value}</span>
+          </>
+        )}
+      </Row>
+    </figure>
+  );
+}
+
+/** A redesign and what it looks like. */
+export function LikenessFigure({ worked: { likeness } }: Worked): JSX.Element | null {
+  if (likeness === undefined) return null;
+  const near = likeness.nearest.flatMap(({ shown, figures }) => (shown ? [{ ...shown.plate, figures }] : []));
+  if (near.length === 0) return null;
+  return (
+    <figure class="worked">
+      <Row plates={[{ ...likeness.own, figures: "" }, ...near]}>
+        {({ label, figures }) => (
+          <>
+            {label}
+            {figures !== "" && <span class="renamed">{figures}</span>}
+          </>
+        )}
+      </Row>
+      <figcaption>{likeness.sentence}</figcaption>
+    </figure>
+  );
+}
+
+function Row<P extends Plate>({
+  plates,
+  children,
+}: {
+  plates: readonly P[];
+  children: (plate: P) => ComponentChildren;
+}): JSX.Element {
+  return (
+    <ul class={`worked-row of-${plates.length}`}>
+      {plates.map((plate) => (
+        <li key={plate.src}>
+          <Mat plate={plate} />
+          <p>{children(plate)}</p>
+        </li>
+      ))}
+    </ul>
+  );
+}
