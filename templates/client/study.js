@@ -1,4 +1,4 @@
-// The pages of studies and edges: one box for both flags, a word where the link was made for an earlier state, and copying.
+// The pages of studies and edges: one box for both flags, a word where the link was made for an earlier state, anchors that moved, and copying.
 const query = new URLSearchParams(location.search);
 
 const note = document.querySelector(".stamp-note");
@@ -7,6 +7,10 @@ if (note && /^[0-9a-f]{8}$/.test(stamp ?? "") && stamp !== note.dataset.stamp) {
   note.querySelector(".stamp-came").textContent = stamp;
   note.hidden = false;
 }
+
+// The other single changes stood here once, each with an anchor.
+const changes = document.querySelector(".best-change a");
+if (changes && /^#(?:change|tried)-/.test(location.hash)) location.replace(changes.href + location.hash);
 
 const wipe = document.querySelector(".wipe");
 if (wipe) {
