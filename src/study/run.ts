@@ -9,6 +9,7 @@ import { catchFault } from "./fault.ts";
 import { type LoadedGallery, loadGallery, readOriginal } from "./load.ts";
 import { pathOfOriginal } from "./original.ts";
 import { surveyGallery } from "./overview.ts";
+import { pack } from "./pack.ts";
 import { type Line, Pool } from "./pool.ts";
 import { checkProse } from "./prose.ts";
 import { compareAll } from "./proximity.ts";
@@ -133,10 +134,11 @@ async function analyse(
   const prose = checkProse(study, value?.comparison);
   if (value === undefined) return { value, problems: [...problems, ...prose] };
   const { comparison } = value;
+  const packed = { ...value, drawings: pack(value.drawings) };
   const rank = () => pool.run("rank", study.file, { study, comparison, bytes, gallery });
   const ranked = await catchFault(study.file, rank);
   return {
-    value: ranked.value === undefined ? value : { ...value, ranking: ranked.value },
+    value: ranked.value === undefined ? packed : { ...packed, ranking: pack(ranked.value) },
     problems: [
       ...problems,
       ...(ranked.value === undefined ? ranked.problems.map(unranked) : ranked.problems),
