@@ -121,13 +121,16 @@ function listPackages({ inputs }) {
   return [...new Set(found)].map((folder) => join(folder, "package.json"));
 }
 
-/** Translates main.ts, the child process and what it publishes with. Packages stay where they are; so do our own paths. */
-async function bundle(folder) {
+/**
+ * Translates main.ts, or `entries` in its place, the child process and what it publishes with, for files in `folder`.
+ * Packages stay where they are; so do our own paths.
+ */
+export async function bundle(folder, entries = [join(source, "cli/main.ts")]) {
   const { build } = await import("esbuild");
   return build({
     absWorkingDir: home,
     metafile: true,
-    entryPoints: [join(source, "cli/main.ts"), join(source, "study/worker.ts"), join(source, "site/make.ts")],
+    entryPoints: [...entries, join(source, "study/worker.ts"), join(source, "site/make.ts")],
     outdir: folder,
     outExtension: { ".js": ".mjs" },
     entryNames: "[name]",
