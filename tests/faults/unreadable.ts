@@ -74,6 +74,8 @@ async function startReader(user: number | undefined): Promise<ChildProcess | und
   const child = fork(path.join(import.meta.dirname, "reader.ts"), {
     execArgv: ["--import", "tsx"],
     stdio: ["ignore", "ignore", user === undefined ? "inherit" : "ignore", "ipc"],
+    // That user has no home.
+    env: { ...process.env, COUNTERCHANGE_KEY: "faults" },
     ...(user !== undefined && isRoot ? { uid: user, gid: user } : {}),
   });
   const isReady = await new Promise<boolean>((resolve) => {
