@@ -124,6 +124,7 @@ async function takeTurn(outDir: string, place: Place, disk: Disk, { onWait }: Ou
   try {
     const lock = await takeLock(place.workshop, {
       prepare,
+      secret: place.secret,
       write: (file, text) => disk.write(file, text),
       ...(onWait === undefined ? {} : { onWait }),
     });
