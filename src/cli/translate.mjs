@@ -91,7 +91,7 @@ function digest(bytes) {
 /** Made beside its place and moved there whole; of two that do it at once the first one counts. */
 async function make(folder, shelf, program) {
   const fresh = `${folder}.${randomUUID()}`;
-  mkdirSync(fresh, { recursive: true, mode: 0o700 });
+  makeFolder(fresh);
   try {
     const { outputFiles, metafile } = await bundle(folder);
     const files = {};
@@ -111,6 +111,18 @@ async function make(folder, shelf, program) {
     rmSync(fresh, { recursive: true, force: true });
   }
   clear(shelf);
+}
+
+/** With those it lies in. Node's own way of doing that never ends in a folder that takes none, as in /proc. */
+function makeFolder(folder) {
+  try {
+    mkdirSync(folder, { mode: 0o700 });
+  } catch (error) {
+    if (error.code === "EEXIST") return;
+    if (error.code !== "ENOENT" || dirname(folder) === folder) throw error;
+    makeFolder(dirname(folder));
+    mkdirSync(folder, { mode: 0o700 });
+  }
 }
 
 /** The package.json of every library that was taken in: another version of it has another one. */

@@ -234,7 +234,7 @@ async function readStanding(site: string, way: Way): Promise<string> {
 }
 
 async function findLeavings(room: string, way: Way): Promise<readonly string[]> {
-  const expected = new Set([".gitignore", "previous", ...(way === "link" ? ["version"] : [])]);
+  const expected = new Set([".gitignore", "previous", "published", ...(way === "link" ? ["version"] : [])]);
   const names = await readdir(path.join(room, ".counterchange-_site"));
   return names
     .map((name) => name.replace(/-[0-9a-f]{12}$/, ""))

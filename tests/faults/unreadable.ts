@@ -76,6 +76,8 @@ async function startReader(programs: string, user: number | undefined): Promise<
   if (user !== undefined && process.platform === "win32") return undefined;
   const child = fork(path.join(programs, "reader.mjs"), {
     stdio: ["ignore", "ignore", user === undefined ? "inherit" : "ignore", "ipc"],
+    // That user has no home.
+    env: { ...process.env, COUNTERCHANGE_KEY: "faults" },
     ...(user !== undefined && isRoot ? { uid: user, gid: user } : {}),
   });
   const isReady = await new Promise<boolean>((resolve) => {

@@ -179,6 +179,13 @@ export const changeRules: readonly Rule[] = [
     example: { file: "told", wrong: "a drawing of 512 KB with fifty colours", right: "plain shapes" },
   },
   {
+    id: "study/machine",
+    severity: "error",
+    means: "The computer refused what the work takes: the disk is full, or too many files are open.",
+    why: "It has nothing to do with any study; a gallery is not published without one for that.",
+    example: { file: "told", wrong: "ulimit -n 30", right: "ulimit -n 4096" },
+  },
+  {
     id: "study/fault",
     severity: "error",
     means: "Counterchange itself failed: a fault of the program, and not of the drawing.",

@@ -13,6 +13,7 @@ import { Pool, type PoolLimits } from "../../../src/study/pool.ts";
 import { analyseGallery } from "../../../src/study/run.ts";
 import { surveyFile } from "../../../src/study/survey.ts";
 import { readDrawing as readBytes } from "../../../src/svg/gate.ts";
+import { systemError } from "../../faults/disk.ts";
 import { listWorkers } from "../children.ts";
 import { rightDrawing, rightGallery, rightStudy } from "../mistakes.ts";
 import { inFolder, type Side } from "./making.ts";
@@ -95,6 +96,11 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
   "study/too-much-memory": (isWrong) => measure(isWrong ? { megabytes: 30 } : {}),
   "study/crashed": (isWrong) =>
     measure({}, (worker) => process.kill(worker, isWrong ? "SIGKILL" : "SIGCONT")),
+  "study/machine": (isWrong) =>
+    catchFault("ferry.svg", async () => {
+      if (isWrong) throw systemError("EMFILE", "open", "ferry.svg");
+      return { value: 1, problems: [] };
+    }),
   "study/fault": (isWrong) =>
     catchFault("ferry.svg", async () => {
       if (isWrong) throw new Error("nothing an author did");
