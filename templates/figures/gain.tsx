@@ -6,8 +6,16 @@ import type { CardSearch } from "../../src/site/present/card.ts";
 import type { GainRow, GainView } from "../../src/site/present/gain.ts";
 import { Move } from "../parts/move.tsx";
 
-/** The chart with its caption. `id` is its anchor. */
-export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.Element {
+/** The chart with its caption. `id` is its anchor; `eager` where it is to be printed as it is. */
+export function GainFigure({
+  gain,
+  id,
+  eager = false,
+}: {
+  gain: GainView;
+  id: string;
+  eager?: boolean;
+}): JSX.Element {
   return (
     <figure class="gain" id={id}>
       <figcaption>
@@ -31,7 +39,7 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
       </div>
       <ol class="gain-rows" data-list>
         {gain.rows.map((row) => (
-          <Row key={row.slug} row={row} gain={gain} />
+          <Row key={row.slug} row={row} gain={gain} eager={eager} />
         ))}
       </ol>
       {gain.rest.length > 0 && (
@@ -41,7 +49,7 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
           </summary>
           <ol class="gain-rows" data-list>
             {gain.rest.map((row) => (
-              <Row key={row.slug} row={row} gain={gain} />
+              <Row key={row.slug} row={row} gain={gain} eager={eager} />
             ))}
           </ol>
         </details>
@@ -55,13 +63,21 @@ export function GainFigure({ gain, id }: { gain: GainView; id: string }): JSX.El
   );
 }
 
-function Row({ row, gain }: { row: GainRow; gain: GainView }): JSX.Element {
+function Row({ row, gain, eager }: { row: GainRow; gain: GainView; eager: boolean }): JSX.Element {
   const [before, after] = row.x;
   return (
     <li {...(row.search && nameData(row.search))}>
       <span class="gain-flags">
         {row.plates.map(({ label, src, width, height }) => (
-          <img key={label} src={src} alt="" width={width} height={height} loading="lazy" decoding="async" />
+          <img
+            key={label}
+            src={src}
+            alt=""
+            width={width}
+            height={height}
+            loading={eager ? undefined : "lazy"}
+            decoding="async"
+          />
         ))}
       </span>
       <span class="gain-name">

@@ -48,7 +48,7 @@ export function LastingFigure({
         <strong>
           <a href={`#${id}`}>{lasting.title}</a>.
         </strong>{" "}
-        Clarity of the focus alone from so many flag heights away: a ring for the original, a dot for the
+        Clarity of what has to be seen from so many flag heights away: a ring for the original, a dot for the
         redesign. {lasting.caption} <a href={method}>A model of sight</a>
       </figcaption>
     </figure>

@@ -47,7 +47,7 @@ export function ProseFigureBlock({
     case "matrix":
       return study.matrix ? <MatrixFigure matrix={study.matrix} id={id} isAgain /> : null;
     case "gain chart":
-      return <GainFigure gain={figure.gain} id={id} />;
+      return <GainFigure gain={figure.gain} id={id} eager />;
   }
 }
 

@@ -57,7 +57,7 @@ function ByColour({ colours }: { colours: readonly ColourView[] }): JSX.Element 
           <th scope="col">Colour changed</th>
           <th scope="col">Best replacement</th>
           <th scope="col">Clarity</th>
-          {hasFocus && <th scope="col">Focus clarity</th>}
+          {hasFocus && <th scope="col">Of what has to be seen</th>}
           <th scope="col">What gets worse</th>
         </tr>
       </thead>
@@ -95,7 +95,7 @@ function Best({ best, hasFocus }: { best: BestView; hasFocus: boolean }): JSX.El
       </td>
       {hasFocus && (
         <td class="number">
-          <Label>Focus clarity</Label>
+          <Label>Of what has to be seen</Label>
           {focus && <Move before={focus[0]} after={focus[1]} />}
         </td>
       )}

@@ -71,7 +71,7 @@ export function SurveyTable({ rows }: { rows: readonly FlagRow[] }): JSX.Element
             <Head name="clarity" sorted>
               Clarity
             </Head>
-            <Head name="focus">Focus clarity</Head>
+            <Head name="focus">What has to be seen</Head>
             <Head name="lasts">Lasts to</Head>
             <Head name="weakest">Weakest edge</Head>
             <Head name="first">Change first</Head>
@@ -131,7 +131,7 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
       <td class="number" data-head="Clarity" data-value={row.clarity.value}>
         {row.clarity.text}
       </td>
-      <td class="number" data-head="Focus clarity" data-value={row.focus.value}>
+      <td class="number" data-head="What has to be seen" data-value={row.focus.value}>
         {row.focus.text}
       </td>
       <td class="number" data-head="Lasts to" data-value={row.lasts.value}>

@@ -126,6 +126,6 @@ function sayUneven({ before }: Comparison): readonly string[] {
     .filter((colour) => colour.uneven !== null)
     .map(
       ({ name, uneven }) =>
-        `Uneven paint: ${name} runs from ${uneven?.lightest} to ${uneven?.darkest}; an edge of it is clear only if both ends are.`,
+        `An uneven colour: ${name} runs from ${uneven?.lightest} to ${uneven?.darkest}; an edge of it is clear only if both ends are.`,
     );
 }

@@ -186,7 +186,9 @@ function presentNoted(
   const src = link(`${formatStudyPath(study.slug)}${triedFile(noted, index)}`);
   const price = describePrice(noted.price, format);
   const focus =
-    comparison.before.focus.source === "none" ? "" : `, focus clarity ${format.percent(noted.focusClarity)}`;
+    comparison.before.focus.source === "none"
+      ? ""
+      : `, of what has to be seen ${format.percent(noted.focusClarity)}`;
   return {
     id: `tried-${index + 1}`,
     number: index + 1,

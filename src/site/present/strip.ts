@@ -19,7 +19,7 @@ export interface StripView {
 export interface StripStep {
   readonly distance: string;
   readonly plates: readonly [DrawnPlate, DrawnPlate];
-  /** The clarity of what has to be seen, under each picture; undefined where it is the same from all steps, or nothing has to be. */
+  /** The clarity of what has to be seen, under each picture; undefined where it is the same from all steps, or nothing is left. */
   readonly clarity: readonly [string, string] | undefined;
   /** How much of it is left in both, where that is not all. */
   readonly left: string | undefined;
@@ -37,8 +37,10 @@ const squarest = 1.3;
 export function presentStrip(comparison: Comparison, link: Linker, path: string, format: Format): StripView {
   const { before, after } = comparison;
   const hasFocus = before.focus.source !== "none";
-  const clarities = shownSteps.map((step) => sayBoth(comparison, step, format));
-  const isOne = new Set(clarities.map((both) => both.join())).size === 1;
+  const clarities = shownSteps.map((step) =>
+    hasFocus && leftFrom(before.focus, step) > 0 ? sayBoth(comparison, step, format) : undefined,
+  );
+  const isOne = new Set(clarities.map((both) => both?.join())).size === 1;
   return {
     title: "Distance strip",
     description: describeStrip(comparison, format),
@@ -56,7 +58,7 @@ export function presentStrip(comparison: Comparison, link: Linker, path: string,
       return {
         distance,
         plates: [plate("Original", "original", before), plate("Redesign", "redesign", after)],
-        clarity: hasFocus && !isOne ? clarities[at] : undefined,
+        clarity: isOne ? undefined : clarities[at],
         left: hasFocus ? sayLeft(before.focus, step, format) : undefined,
       };
     }),
@@ -111,10 +113,11 @@ function sayBoth({ before, after }: Comparison, step: number, format: Format): r
   return [formatFocusFrom(before.focus, step, format), formatFocusFrom(after.focus, step, format)];
 }
 
-/** In whole percent: what is left is counted in pixels. Nothing where all is left, or nothing, which the clarity says. */
+/** In whole percent: what is left is counted in pixels. Not said where all is left. */
 function sayLeft(focus: MeasuredFocus, step: number, format: Format): string | undefined {
   const left = leftFrom(focus, step);
-  if (left === 0 || left > 0.99) return undefined;
+  if (left > 0.99) return undefined;
+  if (left === 0) return "nothing of it left";
   return `${left < 0.01 ? `under ${format.share(0.01)}` : format.share(left)} of it left`;
 }
 

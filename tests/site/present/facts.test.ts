@@ -60,6 +60,6 @@ test("warnings of the measure and uneven paints are passed on", () => {
   };
   expect(presentFacts(warned, format).warnings).toEqual([
     "Near the limit of sight: parts in red.",
-    "Uneven paint: red runs from #ff0000 to #800000; an edge of it is clear only if both ends are.",
+    "An uneven colour: red runs from #ff0000 to #800000; an edge of it is clear only if both ends are.",
   ]);
 });

@@ -122,7 +122,7 @@ describe("presentOptions", () => {
       id: "tried-1",
       number: 1,
       change: "Red becomes navy.",
-      figures: "Clarity 46%, focus clarity 12%",
+      figures: "Clarity 46%, of what has to be seen 12%",
       verdict: "Less clear: dark blue / red from 25 to 3.",
       note: "Too near.",
     });

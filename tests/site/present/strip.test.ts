@@ -45,7 +45,7 @@ test("under the pictures: the clarity before and after, and what is left; nothin
   expect(steps.map(({ clarity, left }) => [clarity, left])).toEqual([
     [["50%", "90%"], undefined],
     [["41%", "60%"], "42% of it left"],
-    [["nothing left", "nothing left"], undefined],
+    [undefined, "nothing of it left"],
   ]);
   expect(says[0]).toBe("Under each picture: the clarity of what has to be seen from there.");
   expect(steps[2]?.plates[0].description).toMatch(/; of what has to be seen nothing left\.$/);
