@@ -1,6 +1,7 @@
 // Floor 6. One flag as a row of the survey: what it is called, its numbers with what they are sorted by, its drawing.
 import type { SurveyEntry } from "../../study/entry.ts";
 import type { StudyResult } from "../../study/result.ts";
+import { proposeSlug } from "../../study/slug.ts";
 import type { SurveyedFlag } from "../../study/survey.ts";
 import type { Linker } from "../address.ts";
 import { foldWords } from "../search.ts";
@@ -20,6 +21,10 @@ interface Cell {
 export interface FlagRow {
   readonly id: string;
   readonly name: string;
+  /** Its drawing in the content folder. */
+  readonly file: string;
+  /** Slug of a study of it that could be begun; undefined where there is one. */
+  readonly slug: string | undefined;
   readonly plate: Plate;
   readonly studies: readonly { readonly title: string; readonly address: string }[];
   readonly clarity: Cell;
@@ -52,11 +57,13 @@ export function presentFlagRow(
   return {
     id: anchorOf(entry),
     name,
+    file: flag.file,
+    slug: studies.length > 0 ? undefined : (proposeSlug(name) ?? "my-flag"),
     plate: presentPlate(name, link(placeDrawing(entry)), measure, format),
     studies,
     clarity: { text: format.percent(flag.clarity), value: sortValue(flag.clarity) },
     focus: { text: sayFocus(flag, format), value: sortValue(flag.focus.clarity) },
-    lasts: { text: formatLastsTo(flag.focus, format), value: sortValue(lastingOf(flag)) },
+    lasts: { text: sayLasts(flag, format), value: sortValue(lastingOf(flag)) },
     weakest,
     first,
     best,
@@ -92,7 +99,11 @@ function presentBest({ bestOption: best, changeFirst }: SurveyedFlag, format: Fo
 }
 
 function sayFocus({ focus }: SurveyedFlag, format: Format): string {
-  return focus.source === "none" ? "no focus" : format.percent(focus.clarity);
+  return focus.source === "none" ? "nothing" : format.percent(focus.clarity);
+}
+
+function sayLasts({ focus }: SurveyedFlag, format: Format): string {
+  return focus.source === "none" ? "nothing" : formatLastsTo(focus, format);
 }
 
 /** A focus that lasts to no step comes before all others; without a focus there is no number. */
