@@ -5,7 +5,8 @@ import { type Linker, linkFrom } from "../address.ts";
 import type { Format } from "./format.ts";
 import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
-import { formatShelfPath, listShelves, type ShelfKind } from "./shelf.ts";
+import { type Plate, presentPair } from "./plate.ts";
+import { listShelves, placeShelf, type ShelfKind } from "./shelf.ts";
 import { formatStudyPath } from "./status.ts";
 
 /** One way to a shelf. */
@@ -34,8 +35,16 @@ export interface ShelfIndex {
   readonly lede: string;
   readonly empty: string;
   readonly entries: readonly (ShelfLink & {
-    readonly studies: readonly { readonly title: string; readonly address: string }[];
+    readonly studies: readonly IndexedStudy[];
   })[];
+}
+
+/** A study in the index, with both its flags. */
+export interface IndexedStudy {
+  readonly title: string;
+  readonly flag: string | undefined;
+  readonly address: string;
+  readonly plates: readonly [Plate, Plate];
 }
 
 const kinds = ["tags", "authors"] as const;
@@ -80,11 +89,11 @@ export function linkShelves(
   link: Linker,
   format: Format,
 ): readonly ShelfLink[] {
-  return listShelves(results, kind, format).map(({ slug, name, results: own }) => ({
-    slug,
-    name,
-    address: link(formatShelfPath(kind, name)),
-    count: format.number(own.length, 0),
+  return listShelves(results, kind, format).map((shelf) => ({
+    slug: shelf.slug,
+    name: shelf.name,
+    address: link(placeShelf(kind, shelf)),
+    count: format.number(shelf.results.length, 0),
   }));
 }
 
@@ -112,11 +121,18 @@ export function presentShelfIndexes(
       empty: empties[kind],
       entries: links.map((own, index) => ({
         ...own,
-        studies: (shelves[index]?.results ?? []).map(({ study }) => ({
-          title: study.title,
-          address: link(formatStudyPath(study.slug)),
-        })),
+        studies: (shelves[index]?.results ?? []).map((result) => presentIndexed(result, link, format)),
       })),
     };
   });
+}
+
+function presentIndexed(result: StudyResult, link: Linker, format: Format): IndexedStudy {
+  const { title, flag, slug } = result.study;
+  return {
+    title,
+    flag,
+    address: link(formatStudyPath(slug)),
+    plates: presentPair(result, link, format),
+  };
 }

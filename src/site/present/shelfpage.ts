@@ -7,7 +7,7 @@ import type { Format } from "./format.ts";
 import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { recordList } from "./record.ts";
-import { countStudies, formatShelfPath, listShelves, type Shelf, type ShelfKind } from "./shelf.ts";
+import { countStudies, formatShelfPath, isLone, listShelves, type Shelf, type ShelfKind } from "./shelf.ts";
 
 export interface ShelfPage {
   /** The page's folder in the site, without slashes around it. */
@@ -25,14 +25,16 @@ const kinds: Readonly<Record<ShelfKind, { readonly text: string; readonly all: s
   tags: { text: "Tag", all: "All tags" },
 };
 
-/** The page of every author and of every tag. `results` are in the order of the front page. */
+/** The page of every author, and of every tag that several studies have. `results` are in the order of the front page. */
 export function presentShelves(
   results: readonly StudyResult[],
   gallery: Gallery,
   format: Format,
 ): readonly ShelfPage[] {
   return (["authors", "tags"] as const).flatMap((kind) =>
-    listShelves(results, kind, format).map((shelf) => presentShelf(kind, shelf, gallery, format)),
+    listShelves(results, kind, format)
+      .filter((shelf) => !isLone(kind, shelf))
+      .map((shelf) => presentShelf(kind, shelf, gallery, format)),
   );
 }
 

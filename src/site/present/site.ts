@@ -6,7 +6,7 @@ import { type EdgePage, presentEdgePages } from "./edgepage.ts";
 import { createFormat } from "./format.ts";
 import { type FrontPage, presentFront } from "./front.ts";
 import { type MethodPage, presentMethod } from "./method.ts";
-import { type MovedPage, presentMoved } from "./moved.ts";
+import { type MovedPage, presentLoneTags, presentMoved } from "./moved.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { presentRules, type RulesPage } from "./rules.ts";
 import { presentShelfIndexes, type ShelfIndex } from "./shelfindex.ts";
@@ -51,7 +51,10 @@ export function presentSite(result: GalleryResult, base: string | undefined): Si
     edges,
     shelves: presentShelves(ordered, gallery, format),
     shelfIndexes: presentShelfIndexes(ordered, gallery, format),
-    moved: presentMoved(ordered, edges, gallery, format),
+    moved: [
+      ...presentMoved(ordered, edges, gallery, format),
+      ...presentLoneTags(ordered, ordered, gallery, format),
+    ],
     survey: presentSurvey(result, format),
     method: presentMethod(result, format),
     rules: presentRules(gallery, format),

@@ -101,7 +101,7 @@ export function presentStudy(
     title: study.title,
     flag: study.flag,
     status: presentStatus(study.status),
-    ...presentByline(study, link, format),
+    ...presentByline(study, link, format, all.studies),
     ...presentCase(result, gallery, format),
     ...shown,
     words: describeInWords(comparison, format),
