@@ -63,7 +63,7 @@ export function presentFlagRow(
     studies,
     clarity: { text: format.percent(flag.clarity), value: sortValue(flag.clarity) },
     focus: { text: sayFocus(flag, format), value: sortValue(flag.focus.clarity) },
-    lasts: { text: sayLasts(flag, format), value: sortValue(lastingOf(flag)) },
+    lasts: { text: formatLastsTo(flag.focus, format), value: sortValue(lastingOf(flag)) },
     weakest,
     first,
     best,
@@ -99,11 +99,7 @@ function presentBest({ bestOption: best, changeFirst }: SurveyedFlag, format: Fo
 }
 
 function sayFocus({ focus }: SurveyedFlag, format: Format): string {
-  return focus.source === "none" ? "nothing" : format.percent(focus.clarity);
-}
-
-function sayLasts({ focus }: SurveyedFlag, format: Format): string {
-  return focus.source === "none" ? "nothing" : formatLastsTo(focus, format);
+  return focus.source === "none" ? "no charge" : format.percent(focus.clarity);
 }
 
 /** A focus that lasts to no step comes before all others; without a focus there is no number. */

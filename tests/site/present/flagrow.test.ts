@@ -16,13 +16,13 @@ test("an original: its study, its weakest edge, what to change", () => {
     plate: { src: "../studies/a-square/original.svg" },
     studies: [{ title: "A lighter square", address: "../studies/a-square/" }],
     clarity: { text: "74%", value: "74.1" },
-    focus: { text: "nothing", value: "" },
+    focus: { text: "no charge", value: "" },
     file: "studies/a-square/original.svg",
     slug: undefined,
     weakest: { text: "25", value: "24.6", swatches: [{ hex: "#12235c" }, { hex: "#c8202f", name: "red" }] },
     first: [{ hex: "#c8202f", name: "red" }],
     best: { text: "100%", value: "100", swatches: [{ name: "red" }, { hex: "#f4c430", name: "straw" }] },
-    lasts: { text: "nothing", value: "" },
+    lasts: { text: "no focus", value: "" },
   });
   expect(rows[0]?.words).toContain("a lighter square");
   expect(rows[0]?.words).toMatch(/^[\p{L}\p{N} ]+$/u);
