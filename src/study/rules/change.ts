@@ -6,7 +6,7 @@ export const changeRules: readonly Rule[] = [
   {
     id: "study/colour-absent",
     severity: "error",
-    means: "The drawing does not have the colour that is to be replaced, or that is the focus.",
+    means: "The drawing does not have the colour that is to be replaced, or that has to be seen.",
     why: "A change of a colour that is not there changes nothing; the message lists the colours that are.",
     example: { file: "study.md", wrong: '  replace: "#7b3040"', right: '  replace: "#7a1020"' },
   },
