@@ -16,6 +16,7 @@ import { sweepLeavings } from "./leavings.ts";
 import { findContent, listKeepOut } from "./place.ts";
 import { count, countProblems, statusOfGallery } from "./status.ts";
 import { formatTable } from "./table.ts";
+import { checkTemporary } from "./temporary.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {
   const content = await findContent(given);
@@ -26,6 +27,7 @@ export async function run(given: Given, output: Output): Promise<number> {
       "Type, for example: --base /flags/",
     );
   }
+  await checkTemporary();
   await sweepLeavings(content);
   const store = await openCache(given, content, output);
   const { withOutput, OutputError } = await importOutput();

@@ -11,6 +11,8 @@ import { makeWork, sweepLeavings } from "./leavings.ts";
 export interface Piece {
   readonly path: string;
   readonly content: string | Uint8Array | ReadonlyMap<string, string | Uint8Array>;
+  /** It belongs to the gallery: one that somebody else has put there meanwhile does as well. */
+  readonly isShared?: boolean;
 }
 
 /**
@@ -28,12 +30,11 @@ export async function layOut(root: string, pieces: readonly Piece[]): Promise<vo
     await sweepLeavings(root);
     work = await makeWork(root);
     for (const [index, { content }] of pieces.entries()) await write(join(work, String(index)), content);
-    for (const [index, { path, content }] of pieces.entries()) {
-      const target = join(root, path);
+    for (const [index, piece] of pieces.entries()) {
+      const target = join(root, piece.path);
       await makeFolder(dirname(target), undo);
-      await checkNothing(target);
-      await (content instanceof Map ? rename : moveFile)(join(work, String(index)), target);
-      undo.push(() => rm(target, { recursive: true, force: true }));
+      if (await put(join(work, String(index)), target, piece))
+        undo.push(() => rm(target, { recursive: true, force: true }));
     }
   } catch (error) {
     if (work !== undefined) await clear(work);
@@ -66,6 +67,18 @@ async function write(path: string, content: Piece["content"]): Promise<void> {
   if (!(content instanceof Map)) return writeFile(path, content as string | Uint8Array, { flag: "wx" });
   await mkdir(path);
   for (const [name, inner] of content) await writeFile(join(path, name), inner, { flag: "wx" });
+}
+
+/** Returns whether it was moved there: false where a shared one is there already. */
+async function put(from: string, target: string, { content, isShared = false }: Piece): Promise<boolean> {
+  try {
+    await checkNothing(target);
+    await (content instanceof Map ? rename : moveFile)(from, target);
+    return true;
+  } catch (error) {
+    if (isShared && /^(?:EEXIST|ENOTEMPTY)$/.test(String(codeOf(error)))) return false;
+    throw error;
+  }
 }
 
 /** A link fails where the name is taken; on file systems without them a copy does too. */

@@ -2,6 +2,7 @@
 import { join } from "node:path";
 import { findNearest } from "../problem/nearest.ts";
 import { quoteText } from "../problem/quote.ts";
+import { describeRefusal, findRefusal } from "../study/machine.ts";
 import { readOwn } from "../study/own.ts";
 import { parseArguments } from "./arguments.ts";
 import { commands } from "./catalogue.ts";
@@ -20,6 +21,12 @@ export async function main(words: readonly string[], output: Output): Promise<nu
   } catch (error) {
     if (error instanceof UsageError) {
       output.message(`${error.message}\n    ${error.hint}`);
+      return 2;
+    }
+    const refusal = findRefusal(error);
+    if (refusal !== undefined) {
+      const { reason, hint } = describeRefusal(refusal);
+      output.message(`${reason}\n    ${hint}`);
       return 2;
     }
     const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);

@@ -114,9 +114,15 @@ export async function listPieces(
     : [["study.md", `---\n${frontMatter}---\n${prose}`]];
   const study = new Map<string, string | Uint8Array>([...text, ["original.svg", drawing]]);
   return [
-    ...(hasSchemas ? [] : [{ path: schemasFolder, content: await readSchemas() }]),
+    ...(hasSchemas ? [] : [{ path: schemasFolder, content: await readSchemas(), isShared: true }]),
     ...(isNew
-      ? [{ path: "gallery.yaml", content: writeGalleryFile(`${schemasFolder}/gallery.schema.json`) }]
+      ? [
+          {
+            path: "gallery.yaml",
+            content: writeGalleryFile(`${schemasFolder}/gallery.schema.json`),
+            isShared: true,
+          },
+        ]
       : []),
     { path: join("studies", slug), content: study },
   ];

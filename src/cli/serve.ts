@@ -6,6 +6,7 @@ import { openCache } from "./cache.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
 import { findContent } from "./place.ts";
 import { count, countProblems } from "./status.ts";
+import { checkTemporary } from "./temporary.ts";
 
 /** No well-known service has it. Source: none; any would do. */
 const usualPort = 8642;
@@ -14,6 +15,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   const content = await findContent(given);
   const { host = "127.0.0.1", port: asked } = given.values;
   const port = numberOf(given, "port", [0, 65_535], usualPort);
+  await checkTemporary();
   const ended = waitForEnd();
   const store = await openCache(given, content, output);
   const { openLine } = await import("../site/serve/line.ts");

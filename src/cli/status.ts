@@ -3,14 +3,15 @@ import { hasError, type Problem } from "../problem/problem.ts";
 import { countSeverity } from "../problem/tally.ts";
 
 /**
- * Returns the exit status of what was found: 2 where what was named on the command line is not there, or is no file, and
- * for a fault of ours; 1 for any other error, and with `isStrict` for any warning.
+ * Returns the exit status of what was found: 2 where what was named on the command line is not there, or is no file, for
+ * what the computer refused, and for a fault of ours; 1 for any other error, and with `isStrict` for any warning.
  */
 export function statusOf(problems: readonly Problem[], isStrict = false): number {
   const isWrongUse = ({ rule, place }: Problem) =>
     rule === "study/content-missing" ||
     rule === "study/folder-named" ||
     rule === "study/fault" ||
+    rule === "study/machine" ||
     (rule === "study/drawing-missing" && place === undefined);
   if (problems.some(isWrongUse)) return 2;
   return hasError(problems) || (isStrict && problems.length > 0) ? 1 : 0;

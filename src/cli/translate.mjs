@@ -91,7 +91,7 @@ function digest(bytes) {
 /** Made beside its place and moved there whole; of two that do it at once the first one counts. */
 async function make(folder, shelf, program) {
   const fresh = `${folder}.${randomUUID()}`;
-  mkdirSync(fresh, { recursive: true, mode: 0o700 });
+  makeFolder(fresh);
   try {
     const { outputFiles, metafile } = await bundle(folder);
     const files = {};
@@ -113,6 +113,18 @@ async function make(folder, shelf, program) {
   clear(shelf);
 }
 
+/** With those it lies in. Node's own way of doing that never ends in a folder that takes none, as in /proc. */
+function makeFolder(folder) {
+  try {
+    mkdirSync(folder, { mode: 0o700 });
+  } catch (error) {
+    if (error.code === "EEXIST") return;
+    if (error.code !== "ENOENT" || dirname(folder) === folder) throw error;
+    makeFolder(dirname(folder));
+    mkdirSync(folder, { mode: 0o700 });
+  }
+}
+
 /** The package.json of every library that was taken in: another version of it has another one. */
 function listPackages({ inputs }) {
   const found = Object.keys(inputs).flatMap(
@@ -121,13 +133,16 @@ function listPackages({ inputs }) {
   return [...new Set(found)].map((folder) => join(folder, "package.json"));
 }
 
-/** Translates main.ts, the child process and what it publishes with. Packages stay where they are; so do our own paths. */
-async function bundle(folder) {
+/**
+ * Translates main.ts, or `entries` in its place, the child process and what it publishes with, for files in `folder`.
+ * Packages stay where they are; so do our own paths.
+ */
+export async function bundle(folder, entries = [join(source, "cli/main.ts")]) {
   const { build } = await import("esbuild");
   return build({
     absWorkingDir: home,
     metafile: true,
-    entryPoints: [join(source, "cli/main.ts"), join(source, "study/worker.ts"), join(source, "site/make.ts")],
+    entryPoints: [...entries, join(source, "study/worker.ts"), join(source, "site/make.ts")],
     outdir: folder,
     outExtension: { ".js": ".mjs" },
     entryNames: "[name]",

@@ -1,6 +1,7 @@
 // Floor 6. What is drawn for a site, made in child processes or taken from what was kept; a study that cannot be drawn is left
 // out, and the others go on.
 import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
+import { endOf, folderOfStudies, outOfTime } from "../study/budget.ts";
 import { catchFault } from "../study/fault.ts";
 import { leaveOut } from "../study/leave.ts";
 import { defaultLimits, type Line, Pool } from "../study/pool.ts";
@@ -20,6 +21,8 @@ export interface MadeFile {
 export interface Means {
   readonly line: Line;
   readonly store?: Store | undefined;
+  /** Minutes after which no study is begun any more; default those of the budget. */
+  readonly minutes?: number;
 }
 
 /** What a drawing is drawn for: `file` is named in messages, `drawing` is the one that all the files show. */
@@ -92,8 +95,14 @@ export async function drawStudies<R extends GalleryResult>(
 ): Promise<R> {
   const slugs = new Set<string>();
   const problems: Problem[] = [];
+  const end = endOf(means.minutes);
+  const late: StudyResult[] = [];
   const work = async (one: StudyResult) => {
     const { file, slug } = one.study;
+    if (performance.now() >= end) {
+      late.push(one);
+      return;
+    }
     const subject = { file, drawing: one.drawings.original };
     const drawn = await catchFault(file, async () =>
       drawFiles(means, subject, listDrawn(one, result.gallery), take === undefined),
@@ -103,5 +112,11 @@ export async function drawStudies<R extends GalleryResult>(
     problems.push(...drawn.problems);
   };
   await runOrdered(result.studies, defaultLimits.size + 1, work, () => undefined);
+  const [first] = late;
+  if (first !== undefined) {
+    const names = late.map(({ study }) => study.slug);
+    for (const name of names) slugs.add(name);
+    problems.push(outOfTime(folderOfStudies(first.study.file), names, "drawing"));
+  }
   return slugs.size === 0 ? result : leaveOut(result, slugs, problems);
 }

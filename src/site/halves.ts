@@ -17,7 +17,7 @@ export function joinHalves(
     for (let x = 0; x < width; x += 1) {
       if (!showsOriginal(split, (x + 0.5) / width, (y + 0.5) / height, direction)) continue;
       const at = 4 * (y * width + x);
-      rgba.set(original.rgba.subarray(at, at + 4), at);
+      for (let channel = at; channel < at + 4; channel += 1) rgba[channel] = original.rgba[channel] ?? 0;
     }
   }
   return { width, height, rgba };

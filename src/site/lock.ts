@@ -4,9 +4,12 @@ import { rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
 import { kindOf, readFolder, readRegular } from "../study/disk.ts";
+import { signText } from "../study/seal.ts";
 import { formatHolder, type Holder, lookAtHolder, nameSelf, parseHolder } from "./holder.ts";
 
 export interface LockOptions {
+  /** Signs the name of a lock: a file that somebody else named like one is none. */
+  readonly secret: Uint8Array;
   /** Makes the folder of the lock where it is not there: the build before may have cleared it away. */
   readonly prepare: () => Promise<void>;
   /** Writes the file of a lock. Rejects where that cannot be done. */
@@ -39,11 +42,17 @@ export class LockedError extends Error {
 const look = 150;
 const sign = 2_000;
 
+/** Returns the name of the file of a lock: who holds it, and a mark that nobody makes without the secret. */
+export function nameLock(holder: Holder, secret: Uint8Array): string {
+  const name = formatHolder(holder);
+  return `${name}.${signText(secret, name).slice(0, 16)}`;
+}
+
 /** Takes the lock in `folder`, waiting for whoever has it. Throws LockedError when that takes too long. */
 export async function takeLock(folder: string, options: LockOptions): Promise<Lock> {
   const { longest = 600_000, silence = 30_000 } = options;
-  const file = path.join(folder, formatHolder(await nameSelf()));
-  const watch = new Watch(folder, silence);
+  const file = path.join(folder, nameLock(await nameSelf(), options.secret));
+  const watch = new Watch(folder, silence, options.secret);
   const began = performance.now();
   let isTold = false;
   let vanished = 0;
@@ -99,19 +108,22 @@ function hold(file: string): Lock {
 class Watch {
   private readonly folder: string;
   private readonly silence: number;
+  private readonly secret: Uint8Array;
   private readonly seen = new Map<string, { readonly text: string; readonly since: number }>();
 
-  constructor(folder: string, silence: number) {
+  constructor(folder: string, silence: number, secret: Uint8Array) {
     this.folder = folder;
     this.silence = silence;
+    this.secret = secret;
   }
 
   /** Returns a holder besides `own` that runs, or may; removes those that have ended. */
   async findOther(own: string): Promise<Holder | undefined> {
     const entries = await readFolder(this.folder);
+    let found: Holder | undefined;
     for (const { name, kind } of "kind" in entries ? [] : entries) {
       // A lock is a file: a folder, a pipe or a link of such a name is none, whoever put it there.
-      const holder = kind === "file" ? parseHolder(name) : undefined;
+      const holder = kind === "file" ? this.parse(name) : undefined;
       const file = path.join(this.folder, name);
       if (holder === undefined || file === own) continue;
       const state = await lookAtHolder(holder);
@@ -120,9 +132,14 @@ class Watch {
         continue;
       }
       // It may have been released since the folder was read.
-      if (await exists(file)) return holder;
+      if (await exists(file)) found ??= holder;
     }
-    return undefined;
+    return found;
+  }
+
+  private parse(name: string): Holder | undefined {
+    const holder = parseHolder(name.replace(/\.[0-9a-f]{16}$/, ""));
+    return holder !== undefined && nameLock(holder, this.secret) === name ? holder : undefined;
   }
 
   private async isSilent(name: string): Promise<boolean> {

@@ -2,6 +2,7 @@
 // check that the whole has arrived.
 import { createHash } from "node:crypto";
 import path from "node:path";
+import { quoteText } from "../problem/quote.ts";
 import { readRegular } from "../study/disk.ts";
 import { nameFailure } from "../study/file.ts";
 import { walkTree } from "../study/tree.ts";
@@ -44,11 +45,16 @@ export function formatManifest(entries: readonly ManifestEntry[]): string {
  * can be read. Before version 0.2 it was a list of paths, a path a line: that is read as well.
  */
 export async function readManifest(folder: string): Promise<ReadonlySet<string> | undefined> {
-  const read = await readRegular(folder, manifestName, mostBytes);
-  if (!("bytes" in read)) return undefined;
-  const text = Buffer.from(read.bytes).toString("utf8");
+  const text = (await readManifestFile(folder))?.toString("utf8");
+  if (text === undefined) return undefined;
   const paths = text.startsWith("{") ? parsePaths(text) : text.split("\n");
   return paths === undefined ? undefined : new Set([...paths, manifestName]);
+}
+
+/** Returns the bytes of the manifest in `folder`, whatever they are. */
+export async function readManifestFile(folder: string): Promise<Buffer | undefined> {
+  const read = await readRegular(folder, manifestName, mostBytes);
+  return "bytes" in read ? Buffer.from(read.bytes) : undefined;
 }
 
 function parsePaths(text: string): readonly string[] | undefined {
@@ -69,24 +75,35 @@ function parsePaths(text: string): readonly string[] | undefined {
 
 /** Every file under `folder`, as paths with `/`, in code unit order. Links are listed, never followed. Throws OutputError. */
 export async function listFiles(folder: string): Promise<readonly string[]> {
-  const files: string[] = [];
-  for await (const found of walkTree(folder)) {
-    if ("failure" in found)
-      throw new OutputError(
-        `${path.join(folder, found.path)} could not be read: ${nameFailure(found.failure)}. What is published is as it was.`,
-        "Check that you may open it and list what is in it.",
-      );
-    files.push(found.path);
-  }
-  return files.sort();
+  return listSome(folder, () => true, Number.POSITIVE_INFINITY);
 }
 
 /** What a file manager leaves where someone has looked: nobody's work. */
 const leftByLooking = /(?:^|\/)(?:\.DS_Store|\._[^/]*|Thumbs\.db|desktop\.ini)$/;
 
-/** Returns the files under `folder` that its manifest does not name, sorted. */
-export async function listForeign(folder: string): Promise<readonly string[]> {
-  const files = await listFiles(folder);
-  const ours = (await readManifest(folder)) ?? new Set();
-  return files.filter((file) => !ours.has(file) && !leftByLooking.test(file));
+/** Returns the files under `folder` that are not among `ours`, sorted; where there are more than `most`, so many of them. */
+export async function listForeign(
+  folder: string,
+  ours: ReadonlySet<string> = new Set(),
+  most = Number.POSITIVE_INFINITY,
+): Promise<readonly string[]> {
+  return listSome(folder, (file) => !ours.has(file) && !leftByLooking.test(file), most);
+}
+
+async function listSome(
+  folder: string,
+  isWanted: (file: string) => boolean,
+  most: number,
+): Promise<readonly string[]> {
+  const files: string[] = [];
+  for await (const found of walkTree(folder)) {
+    if ("failure" in found)
+      throw new OutputError(
+        `${quoteText(path.join(folder, found.path))} could not be read: ${nameFailure(found.failure)}. What is published is as it was.`,
+        "Check that you may open it and list what is in it.",
+      );
+    if (isWanted(found.path)) files.push(found.path);
+    if (files.length >= most) break;
+  }
+  return files.sort();
 }

@@ -1,7 +1,8 @@
 // Floor 6. The published folder: made beside the old one, checked, swapped in whole, and never at the cost of someone's
 // files. One build at a time.
+import { homedir, tmpdir } from "node:os";
 import path from "node:path";
-import { quoteText } from "../problem/quote.ts";
+import { quoteText, showText } from "../problem/quote.ts";
 import { resolveLinks } from "../study/path.ts";
 import { findHome, keyVariable, readSecret } from "../study/seal.ts";
 import { type Disk, disk as realDisk } from "./disk.ts";
@@ -9,18 +10,12 @@ import { elsewhere, explainAll, OutputError } from "./failure.ts";
 import type { SiteFile } from "./file.ts";
 import type { Holder } from "./holder.ts";
 import { type Lock, LockedError, takeLock } from "./lock.ts";
-import { listForeign } from "./manifest.ts";
+import { listForeign, readManifest } from "./manifest.ts";
 import { findOwner, markFile } from "./mark.ts";
+import { findPlace, nameIn, type Place } from "./place.ts";
+import { addRecord } from "./record.ts";
 import { findStanding, repair, type Swapped, swapIn } from "./swap.ts";
-import {
-  clearWorkshop,
-  findFreeName,
-  findPlace,
-  type Kept,
-  makeWorkshop,
-  nameIn,
-  type Place,
-} from "./workshop.ts";
+import { clearWorkshop, findFreeName, type Kept, makeWorkshop } from "./workshop.ts";
 import { FreshSite } from "./writing.ts";
 
 export interface OutputOptions {
@@ -49,6 +44,9 @@ export interface Output {
   publish(files?: readonly SiteFile[]): Promise<Swapped>;
 }
 
+/** So many files of others are counted before the folder is refused. */
+const mostForeign = 1000;
+
 /** Our own folders: a site in them would be read as source. */
 const ownFolders = ["..", "../../templates"].map((folder) => path.resolve(import.meta.dirname, folder));
 
@@ -63,20 +61,21 @@ export async function withOutput<T>(
   options: OutputOptions,
   use: (output: Output) => Promise<T>,
 ): Promise<T> {
-  const place = findPlace(outDir);
   const disk = explainAll(options.disk ?? realDisk, outDir);
-  for (const kept of [...options.keepOut, ...ownFolders]) await checkApart(outDir, place.target, kept);
-  if (options.isForced !== true) await checkOurs(outDir, place);
+  await checkSensible(outDir);
+  for (const kept of [...options.keepOut, ...ownFolders]) await checkApart(outDir, kept);
   const secret = options.secret ?? (await readSecret(path.join(findHome(), "key")));
   if (secret === undefined) throw homeless(outDir);
+  const place = findPlace(outDir, secret);
+  if (options.isForced !== true) await checkOurs(outDir, place);
   let made: readonly string[] = [];
   let lock: Lock | undefined;
   const fresh = nameIn(place, "fresh");
   const site = new FreshSite(fresh, disk);
   try {
-    const aside = await clearWay(outDir, place, disk, secret);
-    made = await makeWorkshop(place, disk, secret);
-    lock = await takeTurn(outDir, place, disk, { ...options, secret });
+    const aside = await clearWay(outDir, place, disk);
+    made = await makeWorkshop(place, disk);
+    lock = await takeTurn(outDir, place, disk, options);
     const kept = await repair(place, disk);
     return await use({
       kept,
@@ -97,13 +96,8 @@ export async function withOutput<T>(
 }
 
 /** Puts aside what lies in the place of the hidden folder and is not ours. Returns where it is then. */
-async function clearWay(
-  outDir: string,
-  place: Place,
-  disk: Disk,
-  secret: Uint8Array,
-): Promise<string | undefined> {
-  const { workshop } = place;
+async function clearWay(outDir: string, place: Place, disk: Disk): Promise<string | undefined> {
+  const { workshop, secret } = place;
   const owner = await findOwner(workshop, secret);
   // Half written by a build that was killed; another build that is writing it goes on without.
   if (owner === "mark") await disk.remove(path.join(workshop, markFile));
@@ -125,16 +119,12 @@ function homeless(outDir: string): OutputError {
   );
 }
 
-async function takeTurn(
-  outDir: string,
-  place: Place,
-  disk: Disk,
-  { onWait, secret }: OutputOptions & { readonly secret: Uint8Array },
-): Promise<Lock> {
-  const prepare = async () => void (await makeWorkshop(place, disk, secret));
+async function takeTurn(outDir: string, place: Place, disk: Disk, { onWait }: OutputOptions): Promise<Lock> {
+  const prepare = async () => void (await makeWorkshop(place, disk));
   try {
     const lock = await takeLock(place.workshop, {
       prepare,
+      secret: place.secret,
       write: (file, text) => disk.write(file, text),
       ...(onWait === undefined ? {} : { onWait }),
     });
@@ -169,13 +159,33 @@ async function publish(fresh: string, work: Work): Promise<Swapped> {
       "Build again.",
     );
   }
+  await addRecord(fresh, place, disk);
   return swapIn(fresh, place, disk);
 }
 
+/** A folder in which somebody is at home is never looked through: it may be the whole disk. */
+async function checkSensible(outDir: string): Promise<void> {
+  const at = await resolveLinks(path.resolve(outDir));
+  const homes = [
+    ["your home folder", homedir()],
+    ["the folder you are in", process.cwd()],
+    ["the folder for temporary files", tmpdir()],
+  ] as const;
+  for (const [name, home] of homes)
+    if (isInside(await resolveLinks(path.resolve(home)), at))
+      throw new OutputError(
+        `The site cannot be written to ${outDir}: it would take the place of ${name}, or of one that holds it.`,
+        elsewhere,
+      );
+}
+
+function isInside(inner: string, outer: string): boolean {
+  return inner === outer || inner.startsWith(outer.endsWith(path.sep) ? outer : `${outer}${path.sep}`);
+}
+
 /** Replacing a folder that holds the content would delete it; one inside the content would be read as content. */
-async function checkApart(outDir: string, target: string, keptDir: string): Promise<void> {
-  const isInside = (inner: string, outer: string) => `${inner}${path.sep}`.startsWith(`${outer}${path.sep}`);
-  const [at, kept] = [await resolveLinks(target), await resolveLinks(path.resolve(keptDir))];
+async function checkApart(outDir: string, keptDir: string): Promise<void> {
+  const [at, kept] = [await resolveLinks(path.resolve(outDir)), await resolveLinks(path.resolve(keptDir))];
   if (isInside(kept, at) || isInside(at, kept)) {
     const beside = path.join(path.dirname(path.resolve(keptDir)), "my-site");
     const isHere = isInside(await resolveLinks(path.resolve("my-site")), kept);
@@ -196,11 +206,12 @@ async function checkOurs(outDir: string, place: Place): Promise<void> {
       elsewhere,
     );
   }
-  const foreign = await listForeign(place.target);
+  const foreign = await listForeign(place.target, await readManifest(place.target), mostForeign);
   if (foreign.length === 0) return;
-  const more = foreign.length > 3 ? ` and ${foreign.length - 3} more` : "";
+  const least = foreign.length < mostForeign ? "" : "at least ";
+  const more = foreign.length > 3 ? ` and ${least}${foreign.length - 3} more` : "";
   throw new OutputError(
-    `The site cannot be written to ${outDir}: it holds files that were not written here (${foreign.slice(0, 3).join(", ")}${more}). ` +
+    `The site cannot be written to ${outDir}: it holds files that were not written here (${foreign.slice(0, 3).map(showText).join(", ")}${more}). ` +
       "Move them, or name another folder.",
     `${elsewhere}. With --force the folder is replaced, and what is in it now is kept beside it.`,
   );

@@ -4,7 +4,9 @@ import { kindOf, readFolder } from "../study/disk.ts";
 import { readLink, statOf } from "../study/path.ts";
 import type { Disk } from "./disk.ts";
 import { OutputError } from "./failure.ts";
-import { type Kept, nameIn, outgoingOf, type Place, putAway } from "./workshop.ts";
+import { nameIn, type Place } from "./place.ts";
+import { isRecorded } from "./record.ts";
+import { type Kept, outgoingOf, putAway } from "./workshop.ts";
 
 /** What stands at the target: nothing, a folder, a link that we made, or something that is not ours to touch. */
 export type Standing = "nothing" | "folder" | "link" | "other";
@@ -19,7 +21,7 @@ export interface Swapped {
   readonly kept?: Kept;
 }
 
-export async function findStanding({ target, parent, workshop }: Place): Promise<Standing> {
+export async function findStanding({ target, parent, workshop }: Omit<Place, "secret">): Promise<Standing> {
   const kind = await kindOf(target);
   if (kind === undefined) return "nothing";
   if (kind === "folder") return "folder";
@@ -148,9 +150,9 @@ async function settle<T>(work: () => Promise<T>): Promise<T | undefined> {
 export async function repair(place: Place, disk: Disk): Promise<readonly Kept[]> {
   const kept: Kept[] = [];
   const outgoing = outgoingOf(place);
-  if ((await kindOf(outgoing)) === "folder" && (await findStanding(place)) === "nothing") {
-    await disk.rename(outgoing, place.target);
-  }
+  // Only a site that we published: nothing else that lies there is put before anyone's eyes.
+  const isOut = (await kindOf(outgoing)) === "folder" && (await isRecorded(outgoing, place));
+  if (isOut && (await findStanding(place)) === "nothing") await disk.rename(outgoing, place.target);
   const isLink = (await findStanding(place)) === "link";
   const current = isLink ? path.basename(await readLink(place.target)) : undefined;
   const entries = await readFolder(place.workshop);

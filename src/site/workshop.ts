@@ -1,19 +1,12 @@
 // Floor 6. The hidden folder beside the published one: where the next site is made, and where the one before is kept.
-import { randomBytes } from "node:crypto";
 import { rmdir } from "node:fs/promises";
 import path from "node:path";
 import { kindOf, readFolder } from "../study/disk.ts";
 import type { Disk } from "./disk.ts";
-import { listForeign } from "./manifest.ts";
+import { listForeign, readManifest } from "./manifest.ts";
 import { formatMark, markFile } from "./mark.ts";
-
-/** The published folder and what lies around it, as absolute paths. */
-export interface Place {
-  readonly target: string;
-  readonly parent: string;
-  /** Beside the target, so that renaming never crosses a file system. */
-  readonly workshop: string;
-}
+import { nameIn, type Place } from "./place.ts";
+import { isRecorded } from "./record.ts";
 
 /** A folder that held files we did not write, and is kept under a name of its own. */
 export interface Kept {
@@ -21,18 +14,11 @@ export interface Kept {
   readonly files: readonly string[];
 }
 
-export function findPlace(outDir: string): Place {
-  const target = path.resolve(outDir);
-  const parent = path.dirname(target);
-  return { target, parent, workshop: path.join(parent, `.counterchange-${path.basename(target)}`) };
-}
-
 /**
- * Makes the workshop, and every folder on the way to it that is not there. Returns the folders it made, outermost first.
- * `secret` marks it as ours: see seal.ts.
+ * Makes the workshop, marked as ours, and every folder on the way to it that is not there. Returns the folders it made,
+ * outermost first.
  */
-export async function makeWorkshop(place: Place, disk: Disk, secret: Uint8Array): Promise<readonly string[]> {
-  const { workshop } = place;
+export async function makeWorkshop({ workshop, secret }: Place, disk: Disk): Promise<readonly string[]> {
   const missing: string[] = [];
   for (let folder = workshop; (await kindOf(folder)) === undefined; folder = path.dirname(folder))
     missing.unshift(folder);
@@ -57,14 +43,6 @@ export async function clearWorkshop({ workshop }: Place, made: readonly string[]
   }
 }
 
-/** Returns a path in the workshop that nobody has used: `fresh-…` and the like. */
-export function nameIn(
-  { workshop }: Place,
-  kind: "fresh" | "swap" | "version" | "link" | "probe" | "old",
-): string {
-  return path.join(workshop, `${kind}-${randomBytes(6).toString("hex")}`);
-}
-
 /** Where the site before the present one is kept until the next build: whoever is copying it finishes the copy. */
 export function previousOf({ workshop }: Place): string {
   return path.join(workshop, "previous");
@@ -76,7 +54,8 @@ export function outgoingOf({ workshop }: Place): string {
 }
 
 /**
- * Puts away a folder that was published. One with files that we did not write gets a name beside the target and is kept
+ * Puts away a folder that was published. One with files that we did not write, of which a manifest that we did not write says
+ * nothing, gets a name beside the target and is kept
  * for good; any other is the one before until the next build, or is removed where `isLeft` says that it is a leaving.
  */
 export async function putAway(
@@ -85,7 +64,8 @@ export async function putAway(
   disk: Disk,
   isLeft = false,
 ): Promise<Kept | undefined> {
-  const files = await listForeign(folder);
+  const ours = (await isRecorded(folder, place)) ? await readManifest(folder) : undefined;
+  const files = await listForeign(folder, ours);
   if (files.length > 0) {
     const kept = await findFreeName(place.target, "kept");
     await disk.rename(folder, kept);

@@ -2,7 +2,6 @@
 // rest is left out and named, and what is within the budget is published.
 import { compareText, type Problem } from "../problem/problem.ts";
 import type { Entry } from "./listing.ts";
-import type { Study } from "./study.ts";
 
 /** Our own judgement: over ten times the largest gallery we can think of. */
 export const budget = {
@@ -12,7 +11,7 @@ export const budget = {
   files: 500,
   /** Entries of `flags/`, or of the folder that is compared with. */
   drawings: 20_000,
-  /** For measuring all studies. */
+  /** For measuring all studies and flags, and once more for drawing all studies. */
   minutes: 60,
 } as const;
 
@@ -42,15 +41,30 @@ export function keepWithin(
   return { entries: sorted.slice(0, most), problems: [problem] };
 }
 
-/** Returns the problem `study/out-of-time`: the minutes of the gallery were over before the studies `late` were begun. */
-export function outOfTime(late: readonly Pick<Study, "slug" | "file">[], minutes: number): Problem {
-  const [first] = [...late].sort((a, b) => compareText(a.slug, b.slug));
-  const count = late.length === 1 ? "1 study was" : `${late.length} studies were`;
+/** The moment, of `performance.now()`, at which a time of `minutes` that begins now is over. */
+export function endOf(minutes: number = budget.minutes): number {
+  return performance.now() + 60_000 * minutes;
+}
+
+/** Returns the problem `study/out-of-time`: the time was over before the studies, or flags, called `late` were begun. */
+export function outOfTime(
+  folder: string,
+  late: readonly string[],
+  work: "measuring" | "drawing",
+  of: readonly [one: string, more: string] = ["study", "studies"],
+): Problem {
+  const [first] = [...late].sort(compareText);
+  const count = late.length === 1 ? `1 ${of[0]} was` : `${late.length} ${of[1]} were`;
   return {
     rule: "study/out-of-time",
     severity: "error",
-    file: (first?.file ?? "").replace(/\/[^/]*\/[^/]*$/, ""),
-    reason: `After ${minutes} minutes of measuring, ${count} not begun and left out, the first by name “${first?.slug}”.`,
-    hint: "Type the same command again: what is measured is kept, and it goes on from there.",
+    file: folder,
+    reason: `The time for ${work}, ${budget.minutes} minutes, was over: ${count} not begun and left out, the first by name “${first}”.`,
+    hint: "Type the same command again: what is done is kept, and it goes on from there.",
   };
+}
+
+/** `content/studies`, from the study file of one of them. */
+export function folderOfStudies(file: string): string {
+  return file.replace(/\/[^/]*\/[^/]*$/, "");
 }

@@ -5,6 +5,7 @@ import { createRequire } from "node:module";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import type { JobKind } from "./job.ts";
+import { findRefusal, type Refusal, refusalProblem } from "./machine.ts";
 import { measureResident } from "./memory.ts";
 import type { Request } from "./worker.ts";
 
@@ -30,6 +31,8 @@ interface Answer {
   readonly id: number;
   readonly outcome?: Outcome<unknown>;
   readonly error?: string;
+  /** Where the error is one of the system. */
+  readonly refusal?: Refusal | undefined;
 }
 
 /** Put in by cli/translate.mjs: where the worker lies as JavaScript. */
@@ -60,7 +63,7 @@ export class Child {
     });
     this.child.on("message", (answer: Answer) => this.hear(answer));
     this.child.on("exit", () => this.end());
-    this.child.on("error", () => this.end());
+    this.child.on("error", (error) => this.end(findRefusal(error)));
   }
 
   /** What it does at the moment. */
@@ -112,15 +115,17 @@ export class Child {
     this.job = undefined;
     clearInterval(this.watch);
     if (answer.outcome !== undefined) job.waiting.settle(answer.outcome);
+    else if (answer.refusal !== undefined) job.waiting.settle(refuse(job.waiting, answer.refusal));
     else job.waiting.fail(new Error(`${job.waiting.file}: ${answer.error}`));
     this.tell.free();
   }
 
-  private end(): void {
+  private end(refusal?: Refusal): void {
     clearInterval(this.watch);
     const { job } = this;
     this.job = undefined;
-    if (job !== undefined) {
+    if (job !== undefined && refusal !== undefined) job.waiting.settle(refuse(job.waiting, refusal));
+    else if (job !== undefined) {
       job.waiting.settle({
         value: undefined,
         problems: [describe(this.reason, job.waiting, this.limits)],
@@ -141,6 +146,10 @@ function findWorker(publisher?: string): { readonly file: string; readonly loade
 /** Longest time for a job: for all files of a study it is longer than for one look at a drawing. */
 function secondsFor(kind: JobKind, { seconds }: ChildLimits): number {
   return kind === "publish" ? 4 * seconds : seconds;
+}
+
+function refuse({ file }: Waiting, refusal: Refusal): Outcome<never> {
+  return { value: undefined, problems: [refusalProblem(file, refusal)] };
 }
 
 function describe(rule: Reason, { request: { kind }, file }: Waiting, limits: ChildLimits): Problem {

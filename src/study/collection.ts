@@ -1,8 +1,9 @@
 // Floor 5. The flags beside the studies: those in `flags/` measured, those of another folder made into grids, in the pool.
-import { resolve } from "node:path";
+import { dirname, resolve } from "node:path";
 import { findNearest } from "../problem/nearest.ts";
 import { compareText, type Outcome, type Problem } from "../problem/problem.ts";
 import type { KnownFlag } from "./alike.ts";
+import { outOfTime } from "./budget.ts";
 import { readFolder } from "./disk.ts";
 import { catchFault } from "./fault.ts";
 import { listFolder, readListed } from "./flagfolder.ts";
@@ -25,6 +26,8 @@ export interface Ground {
   readonly pool: Line;
   readonly contentDir: string;
   readonly gallery: Gallery;
+  /** The moment, of `performance.now()`, after which no drawing is begun any more; default never. */
+  readonly end?: number;
   readonly onProgress?: (done: number, total: number) => void;
 }
 
@@ -40,11 +43,15 @@ export async function measureFlags(
   const options = { cloth, distance: viewingDistance, palette };
   const listed = await listFolder(ground.contentDir, "flags", true);
   const wanted = (listed.value ?? []).filter(({ name }) => !known.has(`flags/${name}`));
-  const done = await runEach(ground, wanted, "flag", ({ file, bytes }) => ({ file, bytes, options }));
+  const { done, late } = await runEach(ground, wanted, "flag", ({ file, bytes }) => ({
+    file,
+    bytes,
+    options,
+  }));
   const items = done.map(({ drawing, outcome }) => ({ file: `flags/${drawing.name}`, outcome }));
   return {
     items,
-    problems: [...listed.problems, ...done.flatMap(({ outcome }) => outcome.problems)].map(soften),
+    problems: [...listed.problems, ...done.flatMap(({ outcome }) => outcome.problems), ...late].map(soften),
   };
 }
 
@@ -60,14 +67,18 @@ export async function gridCollection(ground: Ground): Promise<Gathered<KnownFlag
   if (listed.value.length === 0 && listed.problems.length === 0)
     return { items: [], problems: [empty(ground, inner)] };
   const { cloth } = ground.gallery;
-  const done = await runEach(ground, listed.value, "grid", ({ file, bytes }) => ({ file, bytes, cloth }));
+  const { done, late } = await runEach(ground, listed.value, "grid", ({ file, bytes }) => ({
+    file,
+    bytes,
+    cloth,
+  }));
   const items = done.flatMap(({ drawing, outcome: { value: grid } }): readonly KnownFlag[] =>
     grid === undefined ? [] : [{ file: `${inner}/${drawing.name}`, origin: "collection", grid }],
   );
   const broken = done.filter(({ outcome }) => outcome.value === undefined);
   return {
     items,
-    problems: [...listed.problems, ...broken.flatMap(({ outcome }) => outcome.problems)].map(soften),
+    problems: [...listed.problems, ...broken.flatMap(({ outcome }) => outcome.problems), ...late].map(soften),
   };
 }
 
@@ -76,15 +87,20 @@ interface Done<K extends JobKind> {
   readonly outcome: Outcome<Jobs[K]["output"]>;
 }
 
-/** A file is opened when its turn comes, so that ten thousand of them are never in memory at once. */
+/**
+ * A file is opened when its turn comes, so that ten thousand of them are never in memory at once. `late` tells of those
+ * whose turn came too late.
+ */
 async function runEach<K extends JobKind>(
-  { pool, onProgress }: Ground,
+  { pool, end = Number.POSITIVE_INFINITY, onProgress }: Ground,
   drawings: readonly FolderDrawing[],
   kind: K,
   inputOf: (file: { readonly file: string; readonly bytes: Uint8Array }) => Jobs[K]["input"],
-): Promise<readonly Done<K>[]> {
+): Promise<{ readonly done: readonly Done<K>[]; readonly late: readonly Problem[] }> {
   const done: Done<K>[] = [];
-  const work = async (drawing: FolderDrawing): Promise<Done<K>> => {
+  const late: string[] = [];
+  const work = async (drawing: FolderDrawing): Promise<Done<K> | "late"> => {
+    if (performance.now() >= end) return "late";
     const read = await readListed(drawing);
     const { value: bytes } = read;
     if (bytes === undefined) return { drawing, outcome: { value: undefined, problems: read.problems } };
@@ -92,10 +108,13 @@ async function runEach<K extends JobKind>(
     return { drawing, outcome: await catchFault(file, () => pool.run(kind, file, inputOf({ file, bytes }))) };
   };
   await runOrdered(drawings, defaultLimits.size + 1, work, (one, index) => {
-    done.push(one);
+    if (one === "late") late.push(drawings[index]?.name ?? "");
+    else done.push(one);
     onProgress?.(index + 1, drawings.length);
   });
-  return done;
+  const [first] = drawings;
+  const folder = dirname(first?.file ?? "");
+  return { done, late: late.length === 0 ? [] : [outOfTime(folder, late, "measuring", ["flag", "flags"])] };
 }
 
 function soften(problem: Problem): Problem {

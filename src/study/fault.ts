@@ -1,10 +1,11 @@
 // Floor 5. A fault of ours met in one drawing, as a problem with a name, so that the work on the others goes on.
 import type { Outcome, Problem } from "../problem/problem.ts";
+import { findRefusal, refusalProblem } from "./machine.ts";
 
 /** Most lines of a trace that are shown. */
 const mostLines = 6;
 
-/** Returns what `work` returns; where it throws, the problem `study/fault` for `file` with the beginning of the trace. */
+/** Returns what `work` returns; where it throws, the problem `study/machine` where the system refused something, else `study/fault` with the beginning of the trace. */
 export async function catchFault<T>(file: string, work: () => Promise<Outcome<T>>): Promise<Outcome<T>> {
   try {
     return await work();
@@ -14,6 +15,8 @@ export async function catchFault<T>(file: string, work: () => Promise<Outcome<T>
 }
 
 function describeFault(file: string, error: unknown): Problem {
+  const refusal = findRefusal(error);
+  if (refusal !== undefined) return refusalProblem(file, refusal);
   const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);
   const lines = trace.split("\n", mostLines).map((line) => line.trim());
   return {

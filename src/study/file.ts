@@ -1,6 +1,7 @@
 // Floor 5. What can happen when a file is opened, as data, and the problem that each case makes.
 import type { Problem } from "../problem/problem.ts";
 import { linkProblem, notAFile } from "./listing.ts";
+import { isScarce, refusalProblem } from "./machine.ts";
 
 /** Largest drawing, in bytes. */
 export const drawingBytes = 512 * 1024;
@@ -55,6 +56,7 @@ export function folderNamed(file: string): Problem {
 export function describeFailure(file: string, failure: FileFailure): Problem {
   if (failure.kind === "link") return linkProblem(file);
   if (failure.kind === "folder" || failure.kind === "other") return notAFile(file, failure.kind);
+  if (failure.kind === "unreadable" && isScarce(failure.code)) return refusalProblem(file, failure);
   return {
     rule: "study/unreadable",
     severity: "error",
@@ -66,6 +68,7 @@ export function describeFailure(file: string, failure: FileFailure): Problem {
 
 /** Returns the problem of a folder that cannot be read. */
 export function describeFolderFailure(folder: string, failure: FileFailure): Problem {
+  if (failure.kind === "unreadable" && isScarce(failure.code)) return refusalProblem(folder, failure);
   const isOther = failure.kind === "other";
   return {
     rule: "study/unreadable",

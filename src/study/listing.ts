@@ -29,23 +29,18 @@ export function checkStudyFolders(
   entries: readonly Entry[],
 ): { slugs: string[]; problems: Problem[] } {
   const taken = entries.map((entry) => entry.name);
+  const alike = groupAlike(entries);
   const slugs: string[] = [];
   const problems: Problem[] = [];
   const sorted = [...entries].sort((a, b) => compareText(a.name, b.name));
-  const byFold = new Map<string, Entry[]>();
-  for (const entry of sorted) {
-    const alike = byFold.get(foldName(entry.name));
-    if (alike === undefined) byFold.set(foldName(entry.name), [entry]);
-    else alike.push(entry);
-  }
   for (const entry of sorted) {
     const file = `${folder}/${entry.name}`;
     if (leftovers.includes(entry.name) || isEditorFile(entry.name)) continue;
-    const alike = byFold.get(foldName(entry.name)) ?? [];
-    const good = alike.find(isStudyFolder);
+    const same = alike.get(foldName(entry.name)) ?? [];
+    const twins = same.flatMap(({ name }) => (name === entry.name ? [] : [name]));
+    const good = same.find(isStudyFolder);
     // Whoever can add a name must not be able to take a study away by it.
-    if (alike.length > 1 && good !== entry) {
-      const twins = alike.filter((other) => other !== entry).map(({ name }) => name);
+    if (twins.length > 0 && good !== entry) {
       const left = good === undefined ? "none of them is published" : "it is left out";
       problems.push(sameName(file, entry.name, twins, left));
     } else if (entry.kind === "link") problems.push(linkProblem(file));
@@ -64,10 +59,12 @@ export function checkStudyFolders(
  */
 export function checkStudyFiles(folder: string, entries: readonly Entry[]): Problem[] {
   const names = entries.map((entry) => entry.name);
+  const alike = groupAlike(entries);
   const sorted = [...entries].sort((a, b) => compareText(a.name, b.name));
   return sorted.flatMap(({ name, kind }) => {
     const file = `${folder}/${name}`;
-    const twins = names.filter((other) => other !== name && foldName(other) === foldName(name));
+    const same = alike.get(foldName(name)) ?? [];
+    const twins = same.flatMap((other) => (other.name === name ? [] : [other.name]));
     if (twins.length > 0) return [sameName(file, name, twins, "the study is left out")];
     if (isEditorFile(name)) return [];
     if (kind === "link") return [linkProblem(file)];
@@ -134,6 +131,18 @@ export function notAFile(file: string, kind: Entry["kind"]): Problem {
     reason,
     hint: "Rename or remove it, and put the file in its place.",
   };
+}
+
+/** Returns the entries under each name as a file system without letter case has it. */
+function groupAlike(entries: readonly Entry[]): ReadonlyMap<string, readonly Entry[]> {
+  const alike = new Map<string, Entry[]>();
+  for (const entry of entries) {
+    const key = foldName(entry.name);
+    const known = alike.get(key);
+    if (known === undefined) alike.set(key, [entry]);
+    else known.push(entry);
+  }
+  return alike;
 }
 
 function isStudyFolder({ name, kind }: Entry): boolean {

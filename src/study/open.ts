@@ -95,7 +95,7 @@ async function inspectSafely(resolved: ResolvedDrawing, viewing: Viewing): Promi
   try {
     const inspection = await inspectDrawing(resolved, viewing);
     const { lost } = inspection.ground.scene;
-    if (lost.length > 0) return { value: undefined, problems: lost.map((colour) => tellLost(file, colour)) };
+    if (lost.length > 0) return { value: undefined, problems: lost.map((each) => tellLost(file, each)) };
     if (inspection.paints.length > 0) return { value: inspection, problems: [] };
     return { value: undefined, problems: [nothingDrawn(file)] };
   } catch (error) {

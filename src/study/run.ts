@@ -2,13 +2,14 @@
 import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
 import { limitProblems } from "../problem/tally.ts";
 import { drawingChanged } from "./absent.ts";
-import { budget, outOfTime } from "./budget.ts";
+import { endOf, folderOfStudies, outOfTime } from "./budget.ts";
 import { type Ground, gridCollection, measureFlags } from "./collection.ts";
 import type { GallerySurvey } from "./entry.ts";
 import { catchFault } from "./fault.ts";
 import { type LoadedGallery, loadGallery, readOriginal } from "./load.ts";
 import { pathOfOriginal } from "./original.ts";
 import { surveyGallery } from "./overview.ts";
+import { pack } from "./pack.ts";
 import { type Line, Pool } from "./pool.ts";
 import { checkProse } from "./prose.ts";
 import { compareAll } from "./proximity.ts";
@@ -20,7 +21,7 @@ import type { Gallery, Study } from "./study.ts";
 export interface RunOptions {
   /** Computes studies with the status draft too. */
   readonly drafts?: boolean;
-  /** Minutes after which no study is begun any more; default those of the budget. */
+  /** Minutes after which no study and no flag is begun any more; default those of the budget. */
   readonly minutes?: number;
   /** Keeps measurements, so that none is made twice. */
   readonly store?: Store | undefined;
@@ -51,15 +52,16 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
   const results: StudyResult[] = [];
   const own = new Pool({}, options.store);
   const pool = options.line ?? own;
+  const end = endOf(options.minutes);
   let survey: GallerySurvey;
   let compared: readonly StudyResult[];
   try {
-    for (const outcome of await analyseAll(pool, wanted, loaded, options)) {
+    for (const outcome of await analyseAll(pool, wanted, loaded, options, end)) {
       found.push(...outcome.problems);
       if (outcome.value !== undefined && !hasError(outcome.problems)) results.push(outcome.value);
     }
     const onFlag = (done: number, total: number) => options.onProgress?.(done, total, "flags");
-    const beside = await lookBeside({ pool, contentDir, gallery, onProgress: onFlag }, results);
+    const beside = await lookBeside({ pool, contentDir, gallery, end, onProgress: onFlag }, results);
     found.push(...beside.problems);
     ({ survey, studies: compared } = beside);
   } finally {
@@ -78,8 +80,9 @@ async function analyseAll(
   studies: readonly Study[],
   loaded: LoadedGallery,
   options: RunOptions,
+  end: number,
 ): Promise<readonly Outcome<StudyResult>[]> {
-  let done = 0;
+  let counted = 0;
   let left = studies.length;
   let begin = (): void => undefined;
   const isFirstMeasured = new Promise<void>((resolve) => {
@@ -94,22 +97,24 @@ async function analyseAll(
       options.onMeasured?.(result, loaded, left);
       begin();
     }).finally(begin);
-    done += 1;
-    options.onProgress?.(done, studies.length, "studies");
+    counted += 1;
+    options.onProgress?.(counted, studies.length, "studies");
     return outcome;
   };
   const outcomes = new Map<Study, Outcome<StudyResult>>();
   const firstOnes = [...studies.filter(isFirst), ...studies.filter((study) => !isFirst(study))];
-  const { minutes = budget.minutes } = options;
-  const end = performance.now() + 60_000 * minutes;
   const late: Study[] = [];
   const measure = async (study: Study): Promise<void> => {
     if (performance.now() < end) outcomes.set(study, await work(study));
     else late.push(study);
   };
   await runOrdered(firstOnes, readAhead, measure, () => undefined);
-  const told = late.length === 0 ? [] : [{ value: undefined, problems: [outOfTime(late, minutes)] }];
-  return [...studies.flatMap((study) => outcomes.get(study) ?? []), ...told];
+  const done = studies.flatMap((study) => outcomes.get(study) ?? []);
+  const [first] = late;
+  if (first === undefined) return done;
+  const slugs = late.map(({ slug }) => slug);
+  const told = outOfTime(folderOfStudies(first.file), slugs, "measuring");
+  return [...done, { value: undefined, problems: [told] }];
 }
 
 async function analyse(
@@ -129,10 +134,11 @@ async function analyse(
   const prose = checkProse(study, value?.comparison);
   if (value === undefined) return { value, problems: [...problems, ...prose] };
   const { comparison } = value;
+  const packed = { ...value, drawings: pack(value.drawings) };
   const rank = () => pool.run("rank", study.file, { study, comparison, bytes, gallery });
   const ranked = await catchFault(study.file, rank);
   return {
-    value: ranked.value === undefined ? value : { ...value, ranking: ranked.value },
+    value: ranked.value === undefined ? packed : { ...packed, ranking: pack(ranked.value) },
     problems: [
       ...problems,
       ...(ranked.value === undefined ? ranked.problems.map(unranked) : ranked.problems),

@@ -7,7 +7,7 @@ import { findRuns, type Runs } from "../regions/runs.ts";
 import type { ResolvedDrawing } from "../svg/instance.ts";
 import { findPaints, type PaintedShapes, type Selection } from "../svg/paint.ts";
 import { lookAt, nameLooks, renderTrue } from "./look.ts";
-import { findLost, type LostColour } from "./lost.ts";
+import { findLost, type Lost } from "./lost.ts";
 import { renderMap } from "./map.ts";
 import { joinSmall } from "./small.ts";
 import type { Viewing } from "./viewing.ts";
@@ -22,8 +22,8 @@ export interface Scene {
   readonly looks: readonly PaintLook[];
   /** The true rendering, kept where a paint is not flat. */
   readonly picture: Raster | undefined;
-  /** Colours that show where they are not measured: such a drawing is refused. */
-  readonly lost: readonly LostColour[];
+  /** What shows and is not measured: such a drawing is refused. */
+  readonly lost: readonly Lost[];
   /** How many paints are measured as one, because they show least of very many. */
   readonly joined: number;
 }

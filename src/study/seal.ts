@@ -1,10 +1,11 @@
 // Floor 5. What is kept gets a seal that only this user can make: an entry that was damaged, renamed or written by somebody
 // else does not open.
 import { createHash, createHmac, randomBytes, randomUUID, timingSafeEqual } from "node:crypto";
-import { link, mkdir, rename, rm, writeFile } from "node:fs/promises";
+import { link, rename, rm, writeFile } from "node:fs/promises";
 import { homedir } from "node:os";
 import { basename, dirname, join } from "node:path";
 import { readRegular } from "./disk.ts";
+import { makeFolders } from "./folder.ts";
 
 const secretBytes = 32;
 const head = Buffer.from("counterchange 1\n");
@@ -30,7 +31,7 @@ export async function readSecret(file: string, isReadOnly = false): Promise<Uint
   const secret = randomBytes(secretBytes);
   const fresh = `${file}.${randomUUID()}.tmp`;
   try {
-    await mkdir(dirname(file), { recursive: true, mode: 0o700 });
+    await makeFolders(dirname(file), 0o700);
     await writeFile(fresh, secret, { mode: 0o600, flag: "wx" });
     // Of two that make one at the same time the first has made it for both; what is there and is no key is replaced.
     await link(fresh, file).catch(() => undefined);

@@ -9,6 +9,7 @@ import type { Outcome } from "../problem/problem.ts";
 import { kindOf, openBelow, readFolder, readRegular } from "./disk.ts";
 import { findEdition } from "./edition.ts";
 import { fingerprint } from "./fingerprint.ts";
+import { makeFolders } from "./folder.ts";
 import { openEntry, readSecret, sealEntry } from "./seal.ts";
 import { entryEnding, isDue, sweep, unfinishedEnding } from "./sweep.ts";
 
@@ -201,7 +202,7 @@ export class Store {
   /** Says whose folder it is, before anything else is in it. */
   private async seal(): Promise<void> {
     const { folder } = this.options;
-    await mkdir(folder, { recursive: true });
+    await makeFolders(folder);
     const found = await readRegular(folder, sealFile, 1024);
     if ("bytes" in found && openEntry(this.secret, sealFile, Buffer.from(found.bytes)) !== undefined) return;
     const fresh = `${sealFile}.${randomUUID()}${unfinishedEnding}`;

@@ -1,5 +1,6 @@
 // Floor 5. The child process of the pool: takes one job at a time and answers it. It ends when its parent does.
 import { type JobKind, type Jobs, type Runners, runners } from "./job.ts";
+import { findRefusal } from "./machine.ts";
 
 /** The module that publishes, named by whoever started the pool: it is of a floor above, and loaded when it is needed. */
 const [publisher = ""] = process.argv.slice(2);
@@ -27,6 +28,7 @@ process.on("message", (request: Request) => {
   answer(request).catch((error: unknown) =>
     tell({
       id: request.id,
+      refusal: findRefusal(error),
       error: error instanceof Error ? (error.stack ?? error.message) : String(error),
     }),
   );

@@ -1,8 +1,8 @@
 // Floor 2, step 5. Which paints a drawing shows and on which shapes: the input of the label map.
 import type { Hex } from "../colour/colour.ts";
-import { parseColour } from "../colour/parse.ts";
 import type { Instance, PaintSource, ResolvedDrawing } from "./instance.ts";
-import { findHref, type SvgElement } from "./tree.ts";
+import { followServer } from "./server.ts";
+import type { SvgElement } from "./tree.ts";
 
 export type PaintProperty = "fill" | "stroke";
 
@@ -52,9 +52,9 @@ export function findPaints(resolved: ResolvedDrawing, selection?: Selection): Pa
   for (const instance of resolved.instances) {
     if (!instance.shown) continue;
     for (const property of ["fill", "stroke"] as const) {
-      const source = effectivePaint(instance[property], resolved);
+      const { source, alpha01 } = followServer(instance[property], instance.element, resolved);
       if (source.kind === "none") continue;
-      const opacity = property === "fill" ? instance.fillOpacity : instance.strokeOpacity;
+      const opacity = alpha01 * (property === "fill" ? instance.fillOpacity : instance.strokeOpacity);
       if (opacity < visibleFrom) {
         if (opacity > 0) faint.add(instance.element);
         continue;
@@ -86,41 +86,4 @@ function describePaint(source: PaintSource, opacity: number, selected: Hex | "an
   const isFlat = opacity > 0.995;
   const key = `${hex}${isFlat ? "" : `/${opacity.toFixed(2)}`}${isSelected ? " s" : ""}`;
   return { key, declared: hex, flat: isFlat, selected: isSelected };
-}
-
-/** A gradient without stops paints nothing; one whose stops are all the same opaque colour paints that colour. */
-function effectivePaint(source: PaintSource, resolved: ResolvedDrawing): PaintSource {
-  if (source.kind !== "server") return source;
-  const server = resolved.ids.get(source.id);
-  if (server === undefined) return { kind: "none" };
-  if (server.name === "pattern") return source;
-  if (server.name !== "linearGradient" && server.name !== "radialGradient") return { kind: "none" };
-  const stops = findStops(server, resolved);
-  if (stops.length === 0) return { kind: "none" };
-  const colours = stops.map(stopColour);
-  const [first] = colours;
-  if (
-    first !== undefined &&
-    first.alpha01 === 1 &&
-    colours.every((colour) => colour.hex === first.hex && colour.alpha01 === 1)
-  ) {
-    return { kind: "colour", hex: first.hex, alpha01: 1, site: null, owner: source.owner };
-  }
-  return source;
-}
-
-/** Returns the stops of a gradient, its own or those of the gradient it points at. */
-export function findStops(gradient: SvgElement, resolved: ResolvedDrawing): readonly SvgElement[] {
-  const own = gradient.children.filter(
-    (child): child is SvgElement => child.type === "element" && child.name === "stop",
-  );
-  if (own.length > 0) return own;
-  const href = findHref(gradient);
-  const next = href === undefined ? undefined : resolved.ids.get(href.slice(1));
-  return next === undefined ? [] : findStops(next, resolved);
-}
-
-function stopColour({ attributes }: SvgElement): { readonly hex: Hex; readonly alpha01: number } {
-  const colour = parseColour(attributes["stop-color"] ?? "") ?? { hex: "#000000", alpha01: 1 };
-  return { hex: colour.hex, alpha01: colour.alpha01 * Number(attributes["stop-opacity"] ?? 1) };
 }

@@ -1,28 +1,49 @@
-// The survey: its columns sort by buttons in their heads, its rows are narrowed by the form. Both stand in the address.
-const table = document.querySelector(".survey-table");
-const body = table.tBodies[0];
-const heads = [...table.querySelectorAll("th[data-sort]")];
+// The survey: its columns sort by buttons in their heads, its rows are narrowed by the form or to those that were chosen.
+// All of that stands in the address.
+const list = document.querySelector(".survey-list");
+const more = list.querySelector(".survey-more");
+const bodies = [...list.querySelectorAll("tbody")];
+const heads = [...list.querySelector(".survey-table").querySelectorAll("th[data-sort]")];
 const form = document.querySelector("form.survey-finder");
+const bar = list.querySelector(".chosen-bar");
 const language = document.documentElement.lang;
-const rows = [...body.rows].map((row, place) => ({ row, place, data: row.dataset }));
+const numbers = new Intl.NumberFormat(language);
+const rows = bodies
+  .flatMap((body) => [...body.rows])
+  .map((row, place) => ({ row, place, data: row.dataset, box: row.querySelector(".choose") }));
+const atOnce = bodies[0].rows.length;
 const asked = new URLSearchParams(location.search);
+const keyOf = ({ row }) => row.id.replace(/^flag-/, "");
 let sorted = { name: "clarity", down: false };
+// Those that the address names; undefined where it names none.
+let only = asked.has("flags") ? new Set(asked.get("flags").split(" ")) : undefined;
 
 // What has no value comes last, whichever way round.
 function compare(a, b, column, down) {
   const [one, other] = [a, b].map(({ row }) => row.cells[column].dataset.value);
   if (one === "" || other === "") return (one === "") - (other === "");
-  const numbers = Number(one) - Number(other);
-  const order = Number.isNaN(numbers) ? one.localeCompare(other, language) : numbers;
+  const difference = Number(one) - Number(other);
+  const order = Number.isNaN(difference) ? one.localeCompare(other, language) : difference;
   return down ? -order : order;
 }
 
-function fits({ data }, values, words) {
+function fits(item, values, words) {
+  const { data } = item;
   const first = values?.get("first");
   const study = values?.get("study");
+  if (only && !only.has(keyOf(item))) return false;
   if (first && !data.first.split("|").includes(first)) return false;
   if (study && data.study !== study) return false;
   return globalThis.hasWords(` ${data.words}`, words);
+}
+
+// Where anything is asked, all that fits stands in one list; else the list is as long as the page has made it.
+function arrange(ordered, isNarrowed) {
+  const shown = isNarrowed || !more ? ordered : ordered.slice(0, atOnce);
+  bodies[0].append(...shown.map(({ row }) => row));
+  if (!more) return;
+  bodies[1].append(...ordered.slice(shown.length).map(({ row }) => row));
+  more.hidden = isNarrowed;
 }
 
 function show() {
@@ -33,21 +54,58 @@ function show() {
   }
   const values = form && new FormData(form);
   const words = globalThis.foldWords(values?.get("q") ?? "");
+  const query = new URLSearchParams([...(values ?? [])].filter(([, value]) => value));
+  if (only) query.set("flags", [...only].join(" "));
   const ordered = [...rows].sort((a, b) => compare(a, b, column, sorted.down) || a.place - b.place);
+  arrange(ordered, query.size > 0);
   let count = 0;
-  for (const item of ordered) {
+  for (const item of rows) {
     item.row.hidden = !fits(item, values, words);
     if (!item.row.hidden) count += 1;
   }
-  body.append(...ordered.map(({ row }) => row));
-  const query = new URLSearchParams([...(values ?? [])].filter(([, value]) => value));
+  showField();
   if (sorted.name !== "clarity" || sorted.down) query.set("sort", `${sorted.down ? "-" : ""}${sorted.name}`);
   history.replaceState(null, "", `${location.pathname}${query.size > 0 ? `?${query}` : ""}${location.hash}`);
+  showChosen();
   if (!form) return;
   const found = form.querySelector(".found");
-  const number = new Intl.NumberFormat(language).format(count);
-  found.textContent = count === rows.length ? found.dataset.all : found.dataset.found.replace("#", number);
+  found.textContent =
+    count === rows.length ? found.dataset.all : found.dataset.found.replace("#", numbers.format(count));
   document.querySelector(".none-found").hidden = count > 0;
+}
+
+function showField() {
+  for (const dot of document.querySelectorAll(".dot"))
+    dot.parentElement.hidden = only ? !only.has(dot.hash.replace(/^#flag-/, "")) : false;
+  for (const step of document.querySelectorAll(".field-rows > li"))
+    step.classList.toggle("bare", step.querySelector(".field-dots > li:not([hidden])") === null);
+}
+
+// What the file says of one flag: its name, its drawing, every cell with its head, and how to begin a study of it.
+function tell({ row, data }) {
+  const textOf = (element) => element.textContent.replace(/\s+/g, " ").trim();
+  const cells = [...row.querySelectorAll("td")].map((cell) => `  ${cell.dataset.head}: ${textOf(cell)}`);
+  const begin = data.slug ? [`  counterchange new ${data.slug} --original "${data.file}"`] : [];
+  return [textOf(row.querySelector(".flag-name")), `  ${data.file}`, ...cells, ...begin].join("\n");
+}
+
+function showChosen() {
+  const chosen = rows.filter(({ box }) => box.checked);
+  const keys = chosen.map(keyOf);
+  const status = bar.querySelector("[role=status]");
+  const said = chosen.length === 1 ? status.dataset.one : status.dataset.many;
+  status.textContent = chosen.length === 0 ? "" : said.replace("#", numbers.format(chosen.length));
+  bar.hidden = chosen.length === 0 && !only;
+  const link = bar.querySelector(".chosen-only");
+  link.href = `?${new URLSearchParams({ flags: keys.join(" ") })}`;
+  link.hidden = keys.length === 0 || (keys.length === only?.size && keys.every((key) => only.has(key)));
+  bar.querySelector(".chosen-all").hidden = !only;
+  const file = bar.querySelector(".chosen-file");
+  URL.revokeObjectURL(file.href);
+  file.hidden = keys.length === 0;
+  bar.querySelector("button").hidden = keys.length === 0;
+  const text = `${[file.dataset.head, ...chosen.map(tell)].join("\n\n")}\n`;
+  if (keys.length > 0) file.href = URL.createObjectURL(new Blob([text], { type: "text/plain" }));
 }
 
 for (const head of heads) {
@@ -65,6 +123,16 @@ const wanted = asked.get("sort")?.match(/^(-?)(\w+)$/);
 if (wanted && heads.some((head) => head.dataset.sort === wanted[2])) {
   sorted = { name: wanted[2], down: wanted[1] === "-" };
 }
+for (const item of rows) {
+  item.box.hidden = false;
+  item.box.checked = only?.has(keyOf(item)) ?? false;
+}
+list.addEventListener("change", showChosen);
+bar.querySelector("button").addEventListener("click", () => {
+  for (const { box } of rows) box.checked = false;
+  showChosen();
+  heads[0].querySelector("button").focus();
+});
 if (form) {
   for (const [name, value] of asked) {
     const field = form.elements[name];
@@ -79,6 +147,9 @@ if (form) {
     show();
   });
   // The fields are emptied after the event.
-  form.addEventListener("reset", () => setTimeout(show));
+  form.addEventListener("reset", () => {
+    only = undefined;
+    setTimeout(show);
+  });
 }
 if (asked.size > 0) show();

@@ -1,4 +1,4 @@
-// Figure. The whole field: every flag at its clarity, a small picture or, where there are many, a dot; the flag itself shows on hover and focus.
+// Figure. The whole field: every flag at its clarity, a small picture; it shows large while it is pointed at.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
@@ -20,8 +20,8 @@ export function FieldFigure({
         <strong>
           <a href={`#${id}`}>The whole field</a>.
         </strong>{" "}
-        Every flag at its clarity, in steps of five percent; {field.isSmall ? "underlined" : "a full mark"}{" "}
-        where a study is about it. {field.without && `${field.without} `}Each leads to its line below.{" "}
+        Every flag at its clarity, in steps of five percent; underlined where a study is about it.{" "}
+        {field.without && `${field.without} `}Each leads to its line below.{" "}
         <a class="past" href={`#${after}`}>
           Go past the picture
         </a>
@@ -41,7 +41,7 @@ export function FieldFigure({
                 <ol class="field-dots">
                   {row.dots.map((dot) => (
                     <li key={dot.row}>
-                      <Dot dot={dot} isSmall={field.isSmall} />
+                      <Dot dot={dot} />
                     </li>
                   ))}
                 </ol>
@@ -54,20 +54,10 @@ export function FieldFigure({
   );
 }
 
-function Dot({ dot, isSmall }: { dot: FieldDot; isSmall: boolean }): JSX.Element {
+function Dot({ dot }: { dot: FieldDot }): JSX.Element {
   return (
     <a href={`#${dot.row}`} class={dot.hasStudy ? "dot full" : "dot"}>
-      {isSmall && (
-        <img
-          class="mini"
-          src={dot.src}
-          alt=""
-          width={dot.width}
-          height={dot.height}
-          loading="lazy"
-          decoding="async"
-        />
-      )}
+      <img class="mini" src={dot.src} alt="" width={dot.width} height={dot.height} decoding="async" />
       <span class="peek">
         <Shown dot={dot} />
       </span>

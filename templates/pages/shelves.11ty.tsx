@@ -34,8 +34,24 @@ export function render({ index }: { site: SiteView; index: ShelfIndex }): JSX.El
               </h2>
               <ul>
                 {shelf.studies.map((study) => (
-                  <li key={study.address}>
-                    <a href={study.address}>{study.title}</a>
+                  <li key={study.address} class="shelf-study">
+                    <span class="shelf-flags">
+                      {study.plates.map((plate) => (
+                        <img
+                          key={plate.src}
+                          src={plate.src}
+                          alt=""
+                          width={plate.width}
+                          height={plate.height}
+                          loading="lazy"
+                          decoding="async"
+                        />
+                      ))}
+                    </span>
+                    <span>
+                      <a href={study.address}>{study.title}</a>
+                      {study.flag && <span class="renamed">{study.flag}</span>}
+                    </span>
                   </li>
                 ))}
                 {shelf.more && (

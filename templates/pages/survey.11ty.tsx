@@ -5,7 +5,7 @@ import type { JSX } from "preact";
 import type { SiteView } from "../../src/site/present/site.ts";
 import { FieldFigure } from "../figures/field.tsx";
 import { Document } from "../parts/document.tsx";
-import { SurveyForm, SurveyTable } from "../parts/survey.tsx";
+import { ChosenBar, SurveyForm, SurveyTable } from "../parts/survey.tsx";
 
 export const data = { permalink: "survey/index.html" };
 
@@ -36,8 +36,17 @@ export function render({ site: { survey } }: { site: SiteView }): JSX.Element {
         <>
           {survey.field && <FieldFigure field={survey.field} id="field" after="list" />}
           {survey.finder && <SurveyForm finder={survey.finder} />}
-          <SurveyTable rows={survey.rows} />
-          {survey.rest && <p class="measured">{survey.rest}</p>}
+          <div class="survey-list">
+            <SurveyTable rows={survey.rows} id="list" caption={survey.caption} />
+            {survey.more && (
+              <details class="survey-more">
+                <summary>{survey.more.label}</summary>
+                <SurveyTable rows={survey.more.rows} id="more" caption={survey.more.label} />
+              </details>
+            )}
+            {survey.rest && <p class="measured">{survey.rest}</p>}
+            <ChosenBar choosing={survey.choosing} />
+          </div>
         </>
       )}
       {survey.failed.length > 0 && (

@@ -4,7 +4,7 @@
 import type { ComponentChildren, JSX } from "preact";
 import type { FlagRow } from "../../src/site/present/flagrow.ts";
 import type { Swatch } from "../../src/site/present/paint.ts";
-import type { SurveyFinder } from "../../src/site/present/survey.ts";
+import type { Choosing, SurveyFinder } from "../../src/site/present/survey.ts";
 import { Arrow } from "./move.tsx";
 import { Mat } from "./plate.tsx";
 import { SwatchChip } from "./swatch.tsx";
@@ -57,22 +57,27 @@ export function SurveyForm({ finder }: { finder: SurveyFinder }): JSX.Element {
 }
 
 /** All flags with their numbers. Where the page is narrow each row is a card, whose cells say what they are. */
-export function SurveyTable({ rows }: { rows: readonly FlagRow[] }): JSX.Element {
+export function SurveyTable({
+  rows,
+  id,
+  caption,
+}: {
+  rows: readonly FlagRow[];
+  id: string;
+  caption: string;
+}): JSX.Element {
   return (
-    <section class="survey-scroll" aria-labelledby="list">
+    <section class="survey-scroll" aria-labelledby={id}>
       <table class="survey-table">
-        <caption id="list">
-          Every flag as it is{rows.length > 1 && ", least clear first"}. Contrast and clarity in percent,
-          distances in flag heights.
-        </caption>
+        <caption id={id}>{caption}</caption>
         <thead>
           <tr>
             <Head name="name">Flag</Head>
             <Head name="clarity" sorted>
               Clarity
             </Head>
-            <Head name="focus">What has to be seen</Head>
-            <Head name="lasts">Lasts to</Head>
+            <Head name="focus">Of what has to be seen</Head>
+            <Head name="lasts">It lasts to</Head>
             <Head name="weakest">Weakest edge</Head>
             <Head name="first">Change first</Head>
             <Head name="best">Best single change</Head>
@@ -85,6 +90,25 @@ export function SurveyTable({ rows }: { rows: readonly FlagRow[] }): JSX.Element
         </tbody>
       </table>
     </section>
+  );
+}
+
+/** What can be done with chosen flags; hidden until the script that answers it runs and one is chosen. */
+export function ChosenBar({ choosing }: { choosing: Choosing }): JSX.Element {
+  return (
+    <div class="chosen-bar" hidden>
+      <p role="status" data-one={choosing.one} data-many={choosing.many} />
+      <a class="chosen-only" href="./">
+        Show only these
+      </a>
+      <a class="chosen-file" href="./" download={choosing.file} data-head={choosing.heading}>
+        List to begin studies from
+      </a>
+      <button type="button">Choose none</button>
+      <a class="chosen-all" href="./">
+        Show all flags
+      </a>
+    </div>
   );
 }
 
@@ -111,9 +135,12 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
       data-words={row.words}
       data-first={row.first.map(({ name }) => name).join("|")}
       data-study={row.studies.length > 0 ? "yes" : "no"}
+      data-file={row.file}
+      data-slug={row.slug}
     >
       <th scope="row" data-value={row.name}>
         <div class="survey-flag">
+          <input type="checkbox" class="choose" hidden aria-label={`Choose ${row.name}`} />
           <Mat plate={row.plate} />
           <div>
             <a class="flag-name" href={row.plate.src}>
@@ -131,10 +158,10 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
       <td class="number" data-head="Clarity" data-value={row.clarity.value}>
         {row.clarity.text}
       </td>
-      <td class="number" data-head="What has to be seen" data-value={row.focus.value}>
+      <td class="number" data-head="Of what has to be seen" data-value={row.focus.value}>
         {row.focus.text}
       </td>
-      <td class="number" data-head="Lasts to" data-value={row.lasts.value}>
+      <td class="number" data-head="It lasts to" data-value={row.lasts.value}>
         <bdi>{row.lasts.text}</bdi>
       </td>
       <td data-head="Weakest edge" data-value={row.weakest?.value ?? ""}>

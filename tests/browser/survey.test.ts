@@ -1,12 +1,12 @@
 // The survey in a browser: for everyone, with and without script, by keyboard alone.
-import { mkdtemp, rm } from "node:fs/promises";
+import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { publishGallery } from "../../src/site/publish.ts";
 import type { GalleryResult } from "../../src/study/result.ts";
-import { survey, surveyedGallery } from "../site/surveyed.ts";
+import { inventFlags, survey, surveyedGallery } from "../site/surveyed.ts";
 import { launchBrowser } from "./browser.ts";
 import { type SiteServer, serveSite } from "./server.ts";
 import { listViolations } from "./violations.ts";
@@ -17,21 +17,11 @@ let browser: Browser;
 let small: SiteServer;
 let large: SiteServer;
 
-/** Enough flags that the picture has dots, from right to left. */
+/** Enough flags that the axis stands and the list opens on demand, from right to left. */
 const many: GalleryResult = {
   ...surveyedGallery,
   gallery: { ...surveyedGallery.gallery, language: "ar" },
-  survey: {
-    ...survey,
-    entries: Array.from({ length: 120 }, (_, index) => survey.entries.slice(0, 2)[index % 2])
-      .filter((entry) => entry !== undefined)
-      .map((entry, index) => ({
-        ...entry,
-        slugs: [],
-        drawing: survey.entries[1]?.drawing ?? "",
-        flag: { ...entry.flag, file: `flags/f${index}.svg`, clarity: 20 + ((index * 7) % 81) },
-      })),
-  },
+  survey: { ...survey, entries: inventFlags(250) },
 };
 
 beforeAll(async () => {
@@ -52,19 +42,17 @@ afterAll(async () => {
 async function open<T>(
   server: SiteServer,
   options: BrowserContextOptions,
-  look: (page: Page, complaints: readonly string[], requests: readonly string[]) => Promise<T>,
+  look: (page: Page, complaints: readonly string[]) => Promise<T>,
   query = "",
 ): Promise<T> {
   const context = await browser.newContext({ reducedMotion: "reduce", ...options });
   const page = await context.newPage();
   const complaints: string[] = [];
-  const requests: string[] = [];
   page.on("console", (message) => complaints.push(message.text()));
   page.on("pageerror", (error) => complaints.push(error.message));
-  page.on("request", (request) => requests.push(request.url()));
   try {
     await page.goto(`${server.address}/survey/${query}`, { waitUntil: "load" });
-    return await look(page, complaints, requests);
+    return await look(page, complaints);
   } finally {
     await context.close();
   }
@@ -96,7 +84,8 @@ describe.each(["small", "large"] as const)("%s", (which) => {
   test("says the same without script, and then shows no form and no button", async () => {
     const read = (page: Page) => page.locator("body").textContent();
     const without = await open(server(), { javaScriptEnabled: false }, async (page) => {
-      expect(await page.locator("form:visible, button:visible").count()).toBe(0);
+      expect(await page.locator("form:visible, button:visible, input:visible").count()).toBe(0);
+      expect(await page.locator(".chosen-bar:visible").count()).toBe(0);
       return read(page);
     });
     expect(without).toBe(await open(server(), {}, read));
@@ -199,25 +188,96 @@ test("on a phone a flag is a card: every cell says what it is, and the buttons s
 test.each([true, false])(
   "a mark shows its flag on focus and leads to its line; script %s",
   async (javaScriptEnabled) => {
-    await open(
-      large,
-      { javaScriptEnabled, viewport: { width: 1280, height: 900 } },
-      async (page, _, requests) => {
-        const peek = page.locator(".peek").nth(3);
-        expect(await peek.evaluate((element) => getComputedStyle(element).opacity)).toBe("0");
-        await page.locator(".dot").nth(3).focus();
-        await expect.poll(() => peek.evaluate((element) => getComputedStyle(element).opacity)).toBe("1");
-        const picture = peek.locator("img");
-        await expect
-          .poll(() => picture.evaluate((element: HTMLImageElement) => element.naturalWidth))
-          .toBeGreaterThan(0);
-        // Pictures of marks that nobody looked at are not fetched. Without script a browser puts nothing off.
-        const fetched = new Set(requests.filter((url) => url.endsWith(".svg"))).size;
-        if (javaScriptEnabled) expect(fetched).toBeLessThan(60);
-        await page.keyboard.press("Enter");
-        const target = await page.evaluate(() => document.querySelector("tr:target")?.textContent ?? "");
-        expect(target).toContain(((await peek.textContent()) ?? "?,").split(",")[0]);
-      },
-    );
+    await open(large, { javaScriptEnabled, viewport: { width: 1280, height: 900 } }, async (page) => {
+      const peek = page.locator(".peek").nth(3);
+      expect(await peek.evaluate((element) => getComputedStyle(element).opacity)).toBe("0");
+      await page.locator(".dot").nth(3).focus();
+      await expect.poll(() => peek.evaluate((element) => getComputedStyle(element).opacity)).toBe("1");
+      const picture = peek.locator("img");
+      await expect
+        .poll(() => picture.evaluate((element: HTMLImageElement) => element.naturalWidth))
+        .toBeGreaterThan(0);
+      await page.keyboard.press("Enter");
+      const target = await page.evaluate(() => document.querySelector("tr:target")?.textContent ?? "");
+      expect(target).toContain(((await peek.textContent()) ?? "?,").split(",")[0]);
+    });
   },
 );
+
+test("of 250 flags the field shows every flag, and the page is short until more is asked for", async () => {
+  await open(large, { viewport: { width: 1280, height: 900 } }, async (page) => {
+    expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThanOrEqual(6000);
+    expect(await page.locator(".survey-more summary").textContent()).toBe("214 more flags");
+    const drawn = await page
+      .locator(".field-rows .mini")
+      .evaluateAll(
+        (all: HTMLImageElement[]) => all.filter((one) => one.complete && one.naturalWidth > 0).length,
+      );
+    expect(drawn).toBe(250);
+    expect(await page.locator("tbody tr:visible").count()).toBe(36);
+    await page.locator(".survey-more summary").click();
+    expect(await page.locator("tbody tr:visible").count()).toBe(250);
+    // Sorted, the list is as long as before, with the last of all first.
+    await page.locator('th[data-sort="clarity"] button').click();
+    expect(await page.locator(".survey-table").first().locator("tbody tr").count()).toBe(36);
+    const clarities = await page
+      .locator('td[data-head="Clarity"]')
+      .evaluateAll((all: HTMLElement[]) => all.map((cell) => Number(cell.dataset["value"])));
+    expect(clarities).toHaveLength(250);
+    expect(clarities).toEqual([...clarities].sort((a, b) => b - a));
+  });
+});
+
+test("on paper the field has its pictures, and the list all its rows", async () => {
+  await open(large, { viewport: { width: 700, height: 900 } }, async (page) => {
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator(".field-rows .mini:visible").count()).toBe(250);
+    expect(await page.locator("tbody tr:visible").count()).toBe(250);
+    expect(await page.locator(".choose:visible, .chosen-bar:visible").count()).toBe(0);
+  });
+});
+
+test("chosen flags make an address that shows just these, and a file to begin studies from", async () => {
+  const address = await open(large, { viewport: { width: 1280, height: 900 } }, async (page) => {
+    const bar = page.locator(".chosen-bar");
+    expect(await bar.isVisible()).toBe(false);
+    const boxes = page.locator(".choose");
+    await boxes.nth(1).focus();
+    await page.keyboard.press("Space");
+    expect(await bar.locator("[role=status]").textContent()).toBe("1 flag chosen");
+    await boxes.nth(3).check();
+    expect(await bar.locator("[role=status]").textContent()).toMatch(/^(?:2|٢) flags chosen$/);
+    return (await bar.locator(".chosen-only").getAttribute("href")) ?? "";
+  });
+  const keys = new URLSearchParams(address).get("flags")?.split(" ") ?? [];
+  expect(keys).toHaveLength(2);
+  await open(
+    large,
+    { acceptDownloads: true },
+    async (page, complaints) => {
+      const shown = page.locator("tbody tr:visible");
+      expect(await shown.evaluateAll((all) => all.map(({ id }) => id.replace("flag-", "")))).toEqual(keys);
+      expect(await page.locator(".dot:visible").count()).toBe(2);
+      expect(await page.locator(".choose:checked").count()).toBe(2);
+      expect(await listViolations(page)).toEqual([]);
+      const waiting = page.waitForEvent("download");
+      await page.locator(".chosen-file").click();
+      const download = await waiting;
+      expect(download.suggestedFilename()).toBe("chosen-flags.txt");
+      const text = await readFile(await download.path(), "utf8");
+      for (const key of keys) {
+        const file = key.replace("flags-", "flags/");
+        expect(text).toContain(`\n  ${file}.svg\n  Clarity: `);
+        expect(text).toContain(`\n  counterchange new ${file.slice(6)} --original "${file}.svg"\n`);
+      }
+      // What is taken off the list goes from the address that is offered, and back to all is one step.
+      await page.locator(".choose:checked").first().uncheck();
+      const fewer = new URLSearchParams((await page.locator(".chosen-only").getAttribute("href")) ?? "");
+      expect(fewer.get("flags")).toBe(keys[1]);
+      await page.locator(".chosen-all").click();
+      await expect.poll(() => page.locator(".dot:visible").count()).toBe(250);
+      expect(complaints).toEqual([]);
+    },
+    address,
+  );
+});

@@ -24,6 +24,23 @@ test("where the last piece has no place the first are taken away again, and what
   expect(await readFile(join(root, "gallery.yaml"), "utf8")).toBe("title: mine\n");
 });
 
+test("of those who begin a gallery at the same time each gets a study, and the gallery is made once", async () => {
+  const root = join(await makeFolder({}), "gallery");
+  const shared = (text: string): readonly Piece[] => [
+    { path: ".schemas", content: new Map([["a.json", text]]), isShared: true },
+    { path: "gallery.yaml", content: text, isShared: true },
+  ];
+  const names = ["a", "b", "c", "d"];
+  await Promise.all(
+    names.map((name) => layOut(root, [...shared(name), { ...study, path: `studies/${name}` }])),
+  );
+  expect((await readdir(join(root, "studies"))).sort()).toEqual(names);
+  expect((await readdir(root)).sort()).toEqual([".schemas", "gallery.yaml", "studies"]);
+  expect(names).toContain(await readFile(join(root, "gallery.yaml"), "utf8"));
+  await expect(layOut(root, [...shared("e"), study])).rejects.toThrow(/studies\/a” is in the way/);
+  expect(names).toContain(await readFile(join(root, ".schemas/a.json"), "utf8"));
+});
+
 test("folders that were made for nothing go again, and a folder that was there stays", async () => {
   const root = await makeFolder({});
   await mkdir(join(root, "gallery"));

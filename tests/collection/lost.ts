@@ -1,7 +1,7 @@
 // For npm run truth: is everything that is seen measured? Over all files of both open collections: flat colours that the
 // true rendering shows, over more than a thousandth of the flag, where the label map has another.
 import { readFileSync } from "node:fs";
-import type { LostColour } from "../../src/study/lost.ts";
+import type { Lost } from "../../src/study/lost.ts";
 import { renderScene } from "../../src/study/scene.ts";
 import { readDrawing } from "../../src/svg/gate.ts";
 import { resolveDrawing } from "../../src/svg/instance.ts";
@@ -10,10 +10,10 @@ import { listCollection } from "./files.ts";
 /** Returns how many of every `every`th file were looked at, and the colours that are lost, file by file. */
 export async function countLost(every = 1): Promise<{
   readonly files: number;
-  readonly lost: readonly (LostColour & { readonly file: string })[];
+  readonly lost: readonly (Lost & { readonly file: string })[];
 }> {
   const files = listCollection().filter((_, index) => index % every === 0);
-  const lost: (LostColour & { readonly file: string })[] = [];
+  const lost: (Lost & { readonly file: string })[] = [];
   for (const { name, path } of files) {
     const { value } = readDrawing(name, readFileSync(path));
     if (value === undefined) throw new Error(`${name} was refused`);

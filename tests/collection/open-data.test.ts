@@ -6,6 +6,7 @@ import { defaultCloth } from "../../src/colour/cloth.ts";
 import { measureLooks } from "../../src/measure/figures.ts";
 import type { Measure } from "../../src/measure/measure.ts";
 import { inspectDrawing } from "../../src/study/inspect.ts";
+import { tellLost } from "../../src/study/lost.ts";
 import { readDrawing } from "../../src/svg/gate.ts";
 import { resolveDrawing } from "../../src/svg/instance.ts";
 import { listCollection } from "./files.ts";
@@ -52,7 +53,7 @@ async function measureFile(name: string, path: string): Promise<Row> {
     name,
     measure,
     problems: said,
-    lost: ground.scene.lost.map(({ hex }) => hex),
+    lost: ground.scene.lost.map((each) => tellLost(name, each).reason),
     exactShare: map.exactShare,
     milliseconds: performance.now() - start,
   };

@@ -60,11 +60,9 @@ test("builds are killed while the site is read", async () => {
 });
 
 test("inputs vanish, entries of the cache are damaged, and edits are built on", async () => {
-  for (const tally of [
-    await runInputs(await makeRoom(), 1, 3),
-    await runDamages(await makeRoom(), 1, 3),
-    await runEdits(await makeRoom(), 1, 3),
-  ])
+  // One room: the edits begin with what the damages left in the cache.
+  const room = await makeRoom();
+  for (const tally of [await runInputs(room, 1, 3), await runDamages(room, 1, 3), await runEdits(room, 1, 3)])
     expect(tally.lost).toEqual([]);
 });
 

@@ -5,6 +5,7 @@ import path from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
 import { buildSite } from "../../src/site/build.ts";
 import { openStore } from "../../src/study/store.ts";
+import { translateModules } from "./child.ts";
 import type { disks } from "./disk.ts";
 import { makeContent, makeLargerContent, writeContent } from "./gallery.ts";
 import { makeRandom, message, pick, type Tally } from "./tally.ts";
@@ -24,10 +25,7 @@ export interface KillOptions {
 }
 
 const start = (file: string, words: readonly string[] = []): ChildProcess => {
-  const child = fork(path.join(import.meta.dirname, file), words, {
-    execArgv: ["--import", "tsx"],
-    stdio: ["ignore", "ignore", "pipe", "ipc"],
-  });
+  const child = fork(file, words, { stdio: ["ignore", "ignore", "pipe", "ipc"] });
   child.stderr?.pipe(process.stderr);
   return child;
 };
@@ -45,8 +43,8 @@ interface Started {
   readonly ended: Promise<End>;
 }
 
-function startVictim(): Started {
-  const child = start("victim.ts");
+function startVictim(file: string): Started {
+  const child = start(file);
   const ended = new Promise<End>((resolve) =>
     child.once("exit", (status, signal) => resolve({ status, signal })),
   );
@@ -56,7 +54,13 @@ function startVictim(): Started {
 
 /** Builds, of which the next is always loaded already. */
 class Victims {
-  private next = startVictim();
+  private readonly file: string;
+  private next: Started;
+
+  constructor(file: string) {
+    this.file = file;
+    this.next = startVictim(file);
+  }
 
   /** Lets one begin; `hear` gets the process and how far it has come. Resolves when it has ended. */
   async send(order: Order, hear: (child: ChildProcess, phase: Phase) => void): Promise<End> {
@@ -64,7 +68,7 @@ class Victims {
     await ready;
     child.on("message", (phase: Phase) => hear(child, phase));
     if (child.connected) child.send(order);
-    this.next = startVictim();
+    this.next = startVictim(this.file);
     return ended;
   }
 
@@ -96,9 +100,11 @@ export async function runKills({ room, kills, seed, way = "exchange", onKill }: 
   const cache = path.join(room, "cache");
   const variants = await makeModels(room, cache);
   const digests = variants.map(({ model }) => checkWhole(model));
-  const victims = new Victims();
+  const programs = path.join(room, "programs");
+  await translateModules(programs, ["victim", "watcher"]);
+  const victims = new Victims(path.join(programs, "victim.mjs"));
   await victims.send({ content: variants[0].content, site, way, cache }, () => undefined);
-  const watcher = start("watcher.ts", [site, ...variants.map(({ model }) => model)]);
+  const watcher = start(path.join(programs, "watcher.mjs"), [site, ...variants.map(({ model }) => model)]);
   await new Promise((resolve) => watcher.once("message", resolve));
   const lost: string[] = [];
   const phases = new Map<Phase, number>();
@@ -228,7 +234,7 @@ async function readStanding(site: string, way: Way): Promise<string> {
 }
 
 async function findLeavings(room: string, way: Way): Promise<readonly string[]> {
-  const expected = new Set([".gitignore", "previous", ...(way === "link" ? ["version"] : [])]);
+  const expected = new Set([".gitignore", "previous", "published", ...(way === "link" ? ["version"] : [])]);
   const names = await readdir(path.join(room, ".counterchange-_site"));
   return names
     .map((name) => name.replace(/-[0-9a-f]{12}$/, ""))

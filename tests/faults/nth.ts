@@ -99,7 +99,7 @@ async function tryOnce({ room, way, files, disk }: Trial): Promise<State> {
   const names = (await readdir(path.join(room, ".counterchange-_site"))).map((name) =>
     name.replace(/-.*/, ""),
   );
-  const allowed = [".gitignore", "previous", "version"];
+  const allowed = [".gitignore", "previous", "published", "version"];
   lost.push(...names.filter((name) => !allowed.includes(name)).map((name) => `${name} was left`));
   return { wasRefused, wasMended: isOut, lost };
 }

@@ -4,6 +4,7 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { translateModules } from "./child.ts";
 import { makeContent, writeContent } from "./gallery.ts";
 import { buildIn, listModes, type Surroundings } from "./same.ts";
 import { checkWhole, readListed } from "./whole.ts";
@@ -39,6 +40,7 @@ let model: string;
 beforeAll(async () => {
   room = await mkdtemp(path.join(tmpdir(), "counterchange-same-"));
   await writeContent(path.join(room, "content"), makeContent());
+  await translateModules(path.join(room, "programs"), ["once"]);
   model = await buildIn(room, plain);
 });
 afterAll(() => rm(room, { recursive: true, force: true }));

@@ -1,7 +1,6 @@
 // Test support. One gallery is built in many surroundings, each in a process of its own.
 import { execFile } from "node:child_process";
 import { readdir, stat } from "node:fs/promises";
-import { createRequire } from "node:module";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
 
@@ -14,26 +13,19 @@ export interface Surroundings {
   readonly cache?: boolean;
 }
 
-const fileOf = (name: string): string => path.join(import.meta.dirname, name);
-
-/** Builds `room/content` to `room/NAME` and returns that folder. Rejects with what the process said. */
+/** Builds `room/content` to `room/NAME` with `room/programs` and returns that folder. Rejects with what the process said. */
 export async function buildIn(room: string, surroundings: Surroundings): Promise<string> {
   const { name, folder, environment = {}, cache = false } = surroundings;
   const site = path.join(room, name);
   const at = folder === undefined ? undefined : path.join(room, folder);
   const shown = (file: string): string => (at === undefined ? file : path.relative(at, file) || ".");
   const words = [shown(path.join(room, "content")), shown(site), cache ? path.join(room, "cache") : "-"];
-  const loader = pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href;
-  const world = pathToFileURL(fileOf("world.mjs")).href;
+  const world = pathToFileURL(path.join(import.meta.dirname, "world.mjs")).href;
   await new Promise<void>((resolve, reject) => {
     const env = { ...process.env, ...environment, NODE_OPTIONS: `--import ${world}` };
     const options = { env, timeout: 120_000, ...(at === undefined ? {} : { cwd: at }) };
-    execFile(
-      process.execPath,
-      ["--import", loader, fileOf("once.ts"), ...words],
-      options,
-      (error, _, said) =>
-        error === null ? resolve() : reject(new Error(`${name}: ${said || error.message}`)),
+    execFile(process.execPath, [path.join(room, "programs/once.mjs"), ...words], options, (error, _, said) =>
+      error === null ? resolve() : reject(new Error(`${name}: ${said || error.message}`)),
     );
   });
   return site;

@@ -4,6 +4,7 @@ import { type ChildProcess, fork } from "node:child_process";
 import { chmod, chown, cp, readdir, rm, stat } from "node:fs/promises";
 import path from "node:path";
 import { buildSite } from "../../src/site/build.ts";
+import { translateModules } from "./child.ts";
 import { makeContent, writeContent } from "./gallery.ts";
 import type { Answer, Order } from "./reader.ts";
 import { message, type Tally } from "./tally.ts";
@@ -45,9 +46,11 @@ export async function runUnreadable(
   await writeContent(path.join(room, "content"), makeContent());
   await buildSite(path.join(room, "content"), path.join(room, "model/_site"));
   // Where the system cannot be made to refuse, its word for it is made up.
+  const programs = path.join(room, "programs");
+  await translateModules(programs, ["reader"]);
   const ways: Way[] = ["EIO", undefined];
   for (const way of ways) {
-    const reader = await startReader(way === undefined ? nobody : undefined);
+    const reader = await startReader(programs, way === undefined ? nobody : undefined);
     if (reader === undefined) {
       ways.push("EACCES");
       skipped =
@@ -68,12 +71,13 @@ export async function runUnreadable(
 }
 
 /** Returns a process that builds, as `user` where there is one and we are root; or undefined where it cannot be. */
-async function startReader(user: number | undefined): Promise<ChildProcess | undefined> {
+async function startReader(programs: string, user: number | undefined): Promise<ChildProcess | undefined> {
   const isRoot = process.getuid?.() === 0;
   if (user !== undefined && process.platform === "win32") return undefined;
-  const child = fork(path.join(import.meta.dirname, "reader.ts"), {
-    execArgv: ["--import", "tsx"],
+  const child = fork(path.join(programs, "reader.mjs"), {
     stdio: ["ignore", "ignore", user === undefined ? "inherit" : "ignore", "ipc"],
+    // That user has no home.
+    env: { ...process.env, COUNTERCHANGE_KEY: "faults" },
     ...(user !== undefined && isRoot ? { uid: user, gid: user } : {}),
   });
   const isReady = await new Promise<boolean>((resolve) => {

@@ -45,6 +45,24 @@ test("what was counted before is added, so that a second time changes nothing", 
   expect(countSeverity(limitProblems([...once, ...once]), "warning")).toBe(400);
 });
 
+test("of files in one folder that are wrong as wholes 20 are told", () => {
+  const stray = (folder: string, index: number): Problem => ({
+    rule: "study/unexpected-file",
+    severity: "error",
+    file: `${folder}/stray-${String(index).padStart(4, "0")}`,
+    reason: "It does not belong here.",
+  });
+  const strays = Array.from({ length: 5000 }, (_, index) => stray("studies/a", index));
+  const limited = limitProblems([...strays, stray("studies/b", 1)]);
+  expect(limited).toHaveLength(22);
+  expect(limited.filter(({ more }) => more).map(formatProblem)).toEqual([
+    "studies/a  error  4980 more of this kind, study/unexpected-file, are in this folder.  study/unexpected-file",
+  ]);
+  expect(countSeverity(limited, "error")).toBe(5001);
+  expect(countSeverity(limitProblems(limited), "error")).toBe(5001);
+  expect(limitProblems(limited)).toEqual(limited);
+});
+
 test("what is told is cut at 2,000 characters", () => {
   const [long] = limitProblems([{ ...make(1), reason: "a".repeat(500_000), hint: "b".repeat(2001) }]);
   expect(long?.reason).toBe(`${"a".repeat(1999)}…`);

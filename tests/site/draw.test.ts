@@ -96,3 +96,13 @@ describe("files", () => {
     for (const { bytes } of value ?? []) expect(bytes.length).toBeGreaterThan(0);
   });
 });
+
+test("studies whose turn to be drawn comes too late are left out, and told once", async () => {
+  const late = galleryOf([named("later"), named("late")]);
+  const { studies, leftOut, problems } = await drawStudies(late, { line: open(), minutes: 0 });
+  expect([studies, leftOut]).toEqual([[], ["late", "later"]]);
+  expect(problems).toMatchObject([{ rule: "study/out-of-time", severity: "error", file: "content/studies" }]);
+  expect(problems[0]?.reason).toMatch(
+    /^The time for drawing, 60 minutes, was over: 2 studies were .*“late”\.$/,
+  );
+});

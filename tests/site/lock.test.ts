@@ -4,10 +4,12 @@ import path from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
 import { expect, test, vi } from "vitest";
 import { formatHolder, type Holder, nameSelf } from "../../src/site/holder.ts";
-import { LockedError, type LockOptions, takeLock } from "../../src/site/lock.ts";
+import { LockedError, type LockOptions, nameLock, takeLock } from "../../src/site/lock.ts";
 import { makeRoom } from "./room.ts";
 
+const secret = new Uint8Array(32);
 const optionsFor = (folder: string, more: Partial<LockOptions> = {}): LockOptions => ({
+  secret,
   prepare: async () => void (await mkdir(folder, { recursive: true })),
   write: (file, text) => writeFile(file, text, { flag: "wx" }),
   ...more,
@@ -62,7 +64,7 @@ test("a process that was killed has it no longer", async () => {
 });
 
 async function leave(folder: string, changed: Partial<Holder>): Promise<string> {
-  const file = path.join(folder, formatHolder({ ...(await nameSelf()), ...changed }));
+  const file = path.join(folder, nameLock({ ...(await nameSelf()), ...changed }, secret));
   await writeFile(file, "0\n");
   return file;
 }
@@ -126,4 +128,29 @@ test("where it cannot be written, that is said", async () => {
   await expect(takeLock(folder, optionsFor(folder, { write: async () => undefined }))).rejects.toThrow(
     /vanishes/,
   );
+});
+
+test("what somebody else named like a lock is none, and holds nobody up", async () => {
+  const folder = await makeRoom();
+  const self = await nameSelf();
+  for (let pid = 1; pid <= 25; pid += 1) {
+    const forged = { ...self, pid, began: 0, place: "0000abcd" };
+    await writeFile(path.join(folder, formatHolder(forged)), "0\n");
+    await writeFile(path.join(folder, nameLock(forged, new Uint8Array(32).fill(1))), "0\n");
+  }
+  const onWait = () => {
+    throw new Error("it waited");
+  };
+  const lock = await takeLock(folder, optionsFor(folder, { onWait, longest: 0 }));
+  await lock.release();
+  expect(await readdir(folder)).toHaveLength(50);
+});
+
+test("many that give no sign are waited for together, not one after the other", async () => {
+  const folder = await makeRoom();
+  const self = await nameSelf();
+  for (let pid = 1; pid <= 25; pid += 1)
+    await writeFile(path.join(folder, nameLock({ ...self, pid, place: "0000abcd" }, secret)), "0\n");
+  const lock = await takeLock(folder, optionsFor(folder, { silence: 500, longest: 5000 }));
+  await lock.release();
 });

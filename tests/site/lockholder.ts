@@ -3,6 +3,7 @@ import { writeFile } from "node:fs/promises";
 import { takeLock } from "../../src/site/lock.ts";
 
 takeLock(process.argv[2] ?? "", {
+  secret: new Uint8Array(32),
   prepare: async () => undefined,
   write: (file, text) => writeFile(file, text, { flag: "wx" }),
 }).then(() => {

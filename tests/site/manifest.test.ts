@@ -61,6 +61,8 @@ test("what is not named is foreign, but for what file managers leave; links are 
     await writeFile(path.join(room, file), "x");
   await symlink("/", path.join(room, "link"));
   await writeFile(path.join(room, manifestName), formatManifest([describeFile("a/ours", "x")]));
-  expect(await listForeign(room)).toEqual(["a/theirs", "link"]);
+  expect(await listForeign(room, await readManifest(room))).toEqual(["a/theirs", "link"]);
+  expect(await listForeign(room)).toEqual([manifestName, "a/ours", "a/theirs", "link"]);
+  expect(await listForeign(room, undefined, 2)).toHaveLength(2);
   expect(await listFiles(room)).toContain("link");
 });

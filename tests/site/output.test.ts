@@ -17,9 +17,10 @@ import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { type Disk, disk } from "../../src/site/disk.ts";
 import { OutputError } from "../../src/site/failure.ts";
 import { fileOf, type SiteFile } from "../../src/site/file.ts";
-import { listFiles, manifestName } from "../../src/site/manifest.ts";
+import { describeFile, formatManifest, listFiles, manifestName } from "../../src/site/manifest.ts";
 import { type OutputOptions, withOutput } from "../../src/site/output.ts";
 import { disks, failingDisk } from "../faults/disk.ts";
+import { watchSystem } from "../faults/system.ts";
 
 let room: string;
 let site: string;
@@ -35,10 +36,11 @@ const publish = (files: readonly SiteFile[], options: Partial<OutputOptions> = {
   withOutput(at, { keepOut: [], ...options }, (output) => output.publish(files));
 const read = (...parts: readonly string[]) => readFile(path.join(room, ...parts), "utf8");
 
-test("writes a folder that is not there, with its manifest, and leaves nothing beside it", async () => {
+test("writes a folder that is not there, with its manifest, and leaves beside it what says whose it is", async () => {
   expect(await publish(page("new"))).toEqual({ way: "renamed" });
   expect(await listFiles(site)).toEqual([manifestName, "index.html"]);
-  expect(await readdir(room)).toEqual(["_site"]);
+  expect(await readdir(room)).toEqual([workshop, "_site"]);
+  expect((await readdir(path.join(room, workshop))).sort()).toEqual([".gitignore", "published"]);
 });
 
 // printf new | sha256sum
@@ -72,7 +74,7 @@ describe.each(Object.entries(disks))("swapped by %s", (name, way) => {
     expect(await read("_site/index.html")).toBe("newer");
     expect(await read(workshop, "previous/index.html")).toBe("new");
     const kinds = (await readdir(path.join(room, workshop))).map((entry) => entry.replace(/-.*/, "")).sort();
-    expect(kinds).toEqual([".gitignore", "previous", ...(name === "link" ? ["version"] : [])]);
+    expect(kinds).toEqual([".gitignore", "previous", "published", ...(name === "link" ? ["version"] : [])]);
     expect(await read(workshop, ".gitignore")).toMatch(/^\*\n# [0-9a-f]{64}\n$/);
   });
 
@@ -146,6 +148,33 @@ test("takes an empty folder, one that a file manager has been in, and one of an 
   expect(await read("_site/index.html")).toBe("newest");
 });
 
+test("a manifest that came with a folder costs nobody a file: the folder is kept, however often is built", async () => {
+  await mkdir(site);
+  await writeFile(path.join(site, "thesis.txt"), "precious");
+  await writeFile(path.join(site, manifestName), formatManifest([describeFile("thesis.txt", "precious")]));
+  const { kept } = await publish(page("new"));
+  expect(kept).toEqual({ folder: `${site}-kept`, files: [manifestName, "thesis.txt"] });
+  for (const text of ["newer", "newest"]) expect((await publish(page(text))).kept).toBeUndefined();
+  expect(await read("_site-kept/thesis.txt")).toBe("precious");
+});
+
+test("refuses what somebody is at home in, and looks at nothing there", async () => {
+  vi.stubEnv("HOME", path.join(room, "inner/home"));
+  try {
+    for (const target of ["/", process.cwd(), path.dirname(process.cwd()), tmpdir(), room]) {
+      const seen: string[] = [];
+      const before = (_: string, file: string) => void (file.startsWith(room) && seen.push(file));
+      const isRefused = expect(
+        watchSystem({ within: room, before }, () => publish(page("new"), {}, target)),
+      ).rejects;
+      await isRefused.toThrow(/it would take the place of (?:your home folder|the folder)/);
+      expect(seen.filter((file) => !file.startsWith(path.join(room, "inner")) && file !== room)).toEqual([]);
+    }
+  } finally {
+    vi.unstubAllEnvs();
+  }
+});
+
 test("refuses a file, and a link to a folder", async () => {
   await writeFile(site, "a file");
   await expect(publish(page("new"))).rejects.toThrow(/not a folder/);
@@ -167,7 +196,7 @@ test("refuses to mix with the content: the same folder, one inside it, one aroun
 
 test("a folder whose name only begins like the content's is no part of it", async () => {
   await publish(page("new"), { keepOut: [path.join(room, "content")] }, path.join(room, "content-site"));
-  expect(await readdir(room)).toEqual(["content-site"]);
+  expect(await readdir(room)).toContain("content-site");
 });
 
 test("keeps the old site when making a file fails, and cleans up, folders on the way there included", async () => {
@@ -177,9 +206,9 @@ test("keeps the old site when making a file fails, and cleans up, folders on the
   });
   await expect(publish([...page("half"), broken])).rejects.toThrow("no such font");
   expect(await read("_site/index.html")).toBe("old");
-  expect(await readdir(room)).toEqual(["_site"]);
+  expect(await readdir(room)).toEqual([workshop, "_site"]);
   await expect(publish([broken], {}, path.join(room, "a/b/site"))).rejects.toThrow("no such font");
-  expect(await readdir(room)).toEqual(["_site"]);
+  expect(await readdir(room)).toEqual([workshop, "_site"]);
 });
 
 test("swaps nothing in that is not on the disk as it was made", async () => {

@@ -78,3 +78,26 @@ export const survey: GallerySurvey = {
 };
 
 export const surveyedGallery: GalleryResult = { ...galleryResult, survey };
+
+const colours = ["#12235c", "#c8202f", "#ffffff", "#f4c430", "#0b7a3b", "#000000", "#6cb4e4", "#de7d30"];
+
+/** Invented flags without a study, each with a drawing and a clarity of its own; the same ones every time. */
+export function inventFlags(count: number): readonly SurveyEntry[] {
+  return Array.from({ length: count }, (_, index) => {
+    const [ground, charge, band] = [0, 3, 5].map((shift) => colours[(index * (shift + 2) + shift) % 8]);
+    const shape =
+      index % 2 === 0
+        ? `<path fill="${charge}" d="M${10 + (index % 7)} 0h6v40h-6z"/>`
+        : `<circle fill="${charge}" cx="30" cy="20" r="${8 + (index % 5)}"/>`;
+    return {
+      ...(index % 3 === 0 ? clear : original),
+      slugs: [],
+      drawing: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 60 40"><path fill="${ground}" d="M0 0h60v40H0z"/><path fill="${band}" d="M0 30h60v${4 + (index % 6)}H0z"/>${shape}</svg>`,
+      flag: {
+        ...(index % 3 === 0 ? clear : original).flag,
+        file: `flags/islet-${index}.svg`,
+        clarity: 20 + ((index * 37) % 81),
+      },
+    };
+  }).sort((a, b) => a.flag.clarity - b.flag.clarity);
+}

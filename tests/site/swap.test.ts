@@ -3,21 +3,24 @@ import path from "node:path";
 import { beforeEach, describe, expect, test } from "vitest";
 import type { Disk } from "../../src/site/disk.ts";
 import { describeFile, formatManifest, manifestName } from "../../src/site/manifest.ts";
+import { findPlace, nameIn, type Place } from "../../src/site/place.ts";
+import { addRecord } from "../../src/site/record.ts";
 import { findStanding, repair, swapIn } from "../../src/site/swap.ts";
-import { findPlace, makeWorkshop, nameIn, outgoingOf, type Place } from "../../src/site/workshop.ts";
+import { makeWorkshop, outgoingOf } from "../../src/site/workshop.ts";
 import { disks, systemError, watchDisk } from "../faults/disk.ts";
 import { makeRoom } from "./room.ts";
 
 let place: Place;
 beforeEach(async () => {
-  place = findPlace(path.join(await makeRoom(), "site"));
-  await makeWorkshop(place, disks.exchange, new Uint8Array(32));
+  place = findPlace(path.join(await makeRoom(), "site"), new Uint8Array(32));
+  await makeWorkshop(place, disks.exchange);
 });
 
 async function makeSite(folder: string, text: string): Promise<string> {
   await mkdir(folder);
   await writeFile(path.join(folder, "index.html"), text);
   await writeFile(path.join(folder, manifestName), formatManifest([describeFile("index.html", text)]));
+  await addRecord(folder, place, disks.exchange);
   return folder;
 }
 const fresh = (text: string) => makeSite(nameIn(place, "fresh"), text);
@@ -28,7 +31,7 @@ describe("what stands at the target", () => {
     expect(await findStanding(place)).toBe("nothing");
     await mkdir(place.target);
     expect(await findStanding(place)).toBe("folder");
-    const file = findPlace(path.join(place.parent, "file"));
+    const file = findPlace(path.join(place.parent, "file"), place.secret);
     await writeFile(file.target, "");
     expect(await findStanding(file)).toBe("other");
   });
@@ -36,7 +39,7 @@ describe("what stands at the target", () => {
   test("a link of ours, even one that leads nowhere, and a link of somebody else", async () => {
     await symlink(".counterchange-site/version-000000000000", place.target);
     expect(await findStanding(place)).toBe("link");
-    const other = findPlace(path.join(place.parent, "other"));
+    const other = findPlace(path.join(place.parent, "other"), place.secret);
     await symlink("/tmp", other.target);
     expect(await findStanding(other)).toBe("other");
   });
@@ -78,7 +81,7 @@ describe("each way", () => {
     });
     expect((await swapIn(await fresh("new"), place, failing)).way).toBe("moved");
     expect(await published()).toBe("new");
-    expect((await readdir(place.workshop)).sort()).toEqual([".gitignore", "previous"]);
+    expect((await readdir(place.workshop)).sort()).toEqual([".gitignore", "previous", "published"]);
   });
 
   test("where the second of two renames fails, and its undoing too, it is said where the old site waits", async () => {
@@ -110,7 +113,7 @@ describe("a killed build is mended", () => {
     await fresh("half");
     expect(await repair(place, disks.move)).toEqual([]);
     expect(await published()).toBe("old");
-    expect(await readdir(place.workshop)).toEqual([".gitignore"]);
+    expect(await readdir(place.workshop)).toEqual([".gitignore", "published"]);
   });
 
   test("after two renames, or after an exchange: what was out is cleared away", async () => {
@@ -120,7 +123,7 @@ describe("a killed build is mended", () => {
     for (const kind of ["fresh", "probe", "old", "link"] as const) await mkdir(nameIn(place, kind));
     await repair(place, disks.exchange);
     expect(await published()).toBe("new");
-    expect(await readdir(place.workshop)).toEqual([".gitignore"]);
+    expect(await readdir(place.workshop)).toEqual([".gitignore", "published"]);
   });
 
   test("the folder that the link leads to stays, another version goes", async () => {
@@ -130,6 +133,7 @@ describe("a killed build is mended", () => {
     expect(await published()).toBe("now");
     expect((await readdir(place.workshop)).sort()).toEqual([
       ".gitignore",
+      "published",
       path.basename(await readlink(place.target)),
     ]);
   });

@@ -32,6 +32,7 @@ const readers: Readonly<Record<string, string>> = {
 
 /** The modules that write, and where. */
 const writers: Readonly<Record<string, string>> = {
+  "src/study/folder.ts": "folders of what is kept, and in the home",
   "src/study/seal.ts": "the secret in the home",
   "src/study/store.ts": "what is kept",
   "src/study/sweep.ts": "what is kept",
@@ -41,6 +42,7 @@ const writers: Readonly<Record<string, string>> = {
   "src/cli/lay.ts": "a new study",
   "src/cli/leavings.ts": "the folder in which a new study is laid ready",
   "src/cli/schemas.ts": "the schemas of a gallery",
+  "src/cli/temporary.ts": "a try in the temporary folder",
   "src/cli/writing.ts": "a file named with --out",
 };
 

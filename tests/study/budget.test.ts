@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { budget, keepWithin, outOfTime } from "../../src/study/budget.ts";
+import { budget, folderOfStudies, keepWithin, outOfTime } from "../../src/study/budget.ts";
 import type { Entry } from "../../src/study/listing.ts";
 import { analyseGallery } from "../../src/study/run.ts";
 import { writeStudy } from "./fixture.ts";
@@ -38,13 +38,13 @@ test("a study with too many files is left out; a folder of drawings is read in p
 });
 
 test("studies that were not begun in time are counted, and the first is named", () => {
-  const late = ["b", "a"].map((slug) => ({ slug, file: `content/studies/${slug}/study.md` }));
-  const problem = outOfTime(late, 60);
+  const folder = folderOfStudies("content/studies/b/study.md");
+  const problem = outOfTime(folder, ["b", "a"], "measuring");
   expect(problem.file).toBe("content/studies");
   expect(problem.reason).toBe(
-    "After 60 minutes of measuring, 2 studies were not begun and left out, the first by name “a”.",
+    "The time for measuring, 60 minutes, was over: 2 studies were not begun and left out, the first by name “a”.",
   );
-  expect(outOfTime(late.slice(0, 1), 60).reason).toContain("1 study was not begun");
+  expect(outOfTime(folder, ["b"], "drawing").reason).toMatch(/^The time for drawing.* 1 study was not begun/);
 });
 
 test("a gallery whose time is over leaves the rest out and ends", async () => {
@@ -52,8 +52,13 @@ test("a gallery whose time is over leaves the rest out and ends", async () => {
     "gallery.yaml": "title: A\naddress: https://flags.example/\n",
     "studies/ferry/study.md": writeStudy(),
     "studies/ferry/original.svg": drawing,
+    "flags/late.svg": drawing,
   });
   const { studies, leftOut, problems } = await analyseGallery(folder, { minutes: 0 });
   expect([studies, leftOut]).toEqual([[], ["ferry"]]);
-  expect(problems.map(({ rule }) => rule)).toContain("study/out-of-time");
+  const told = problems.filter(({ rule }) => rule === "study/out-of-time");
+  expect(told.map(({ severity, reason }) => [severity, /“.*”/.exec(reason)?.[0]]).sort()).toEqual([
+    ["error", "“ferry”"],
+    ["warning", "“late.svg”"],
+  ]);
 });

@@ -1,6 +1,11 @@
 import { expect, test } from "vitest";
 import { formatProblem } from "../../src/problem/report.ts";
-import { describeDrawingFailure, describeFailure, type FileFailure } from "../../src/study/file.ts";
+import {
+  describeDrawingFailure,
+  describeFailure,
+  describeFolderFailure,
+  type FileFailure,
+} from "../../src/study/file.ts";
 
 test.each<[FileFailure, string]>([
   [
@@ -31,10 +36,15 @@ a.svg  error  The file could not be read: permission denied.  study/unreadable
   expect(formatProblem(describeDrawingFailure("a.svg", failure, "/x/a.svg"))).toBe(report);
 });
 
+test("what is scarce for all files together is no fault of this one", () => {
+  const scarce = { kind: "unreadable", code: "EMFILE" } as const;
+  expect(describeFailure("a", scarce).rule).toBe("study/machine");
+  expect(describeFolderFailure("a", scarce).rule).toBe("study/machine");
+});
+
 test.each([
   ["EIO", "the disk reports an error"],
   ["EPERM", "permission denied"],
-  ["EMFILE", "too many files are open"],
   ["ENXIO", "error ENXIO"],
 ])("%s is said as: %s", (code, words) => {
   expect(describeFailure("a", { kind: "unreadable", code }).reason).toBe(

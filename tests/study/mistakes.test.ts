@@ -48,7 +48,7 @@ describe("mistakes that authors make", () => {
         expect(/^(?:Type|Close it|.* quotes): (.*)$/.exec(line)?.[1]).not.toBe(sourceLine.replace(/^ +/, ""));
   });
 
-  test("one mistake of a study is one message, but for the three that are two", () => {
+  test("one mistake of a study is one message, but for two that are two each", () => {
     const several = made
       .filter(({ what, problems }) => problems.length > 1 && studyMistakes.some((one) => one.what === what))
       .map(({ what, problems }) => [what, problems.map(({ rule }) => rule)]);

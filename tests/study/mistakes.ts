@@ -738,6 +738,14 @@ const drawings: readonly StudyMistake[] = [
         '  <rect y="14" width="30" height="2" fill="#999999"/>\n  <rect y="18" width="30" height="2" opacity="0.4"/>\n</svg>',
     },
   },
+  {
+    slug: "drawing-halves",
+    what: "a gradient that is two colours side by side",
+    drawn: {
+      "</svg>":
+        '  <linearGradient id="halves"><stop offset=".5" stop-color="#ff0000"/><stop offset=".5" stop-color="#ffffff"/></linearGradient>\n  <rect y="2" width="30" height="9" fill="url(#halves)"/>\n</svg>',
+    },
+  },
   { slug: "drawing-cut-off", what: "a drawing that is cut off", drawn: { "</svg>\n": "" } },
   {
     slug: "drawing-not-closed",

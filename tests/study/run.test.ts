@@ -1,7 +1,7 @@
 import { unlinkSync } from "node:fs";
 import { join } from "node:path";
-import { describe, expect, test, vi } from "vitest";
-import { Pool } from "../../src/study/pool.ts";
+import { describe, expect, test } from "vitest";
+import { type Line, Pool } from "../../src/study/pool.ts";
 import { analyseGallery, type RunOptions } from "../../src/study/run.ts";
 import { writeStudy } from "./fixture.ts";
 import { drawing, harbour, makeFolder } from "./folder.ts";
@@ -150,18 +150,17 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
     ["stopped", () => Promise.resolve({ value: undefined, problems: [slow] })],
     ["a fault of ours", () => Promise.reject(new Error("a fault"))],
   ])("a study whose options cannot be ranked is published without them: %s", async (_, answer) => {
-    const run = Pool.prototype.run;
-    const spy = vi.spyOn(Pool.prototype, "run").mockImplementation(function (this: Pool, ...job) {
-      return job[0] === "rank" ? answer() : run.apply(this, job);
-    });
+    const pool = new Pool();
+    const run = (...job: Parameters<Line["run"]>) => (job[0] === "rank" ? answer() : pool.run(...job));
     try {
-      const { studies, leftOut, problems } = await analyseGallery(await makeFolder(harbour));
+      const line = { run: run as Line["run"] };
+      const { studies, leftOut, problems } = await analyseGallery(await makeFolder(harbour), { line });
       expect([studies.length, leftOut]).toEqual([1, []]);
       expect(studies[0]).not.toHaveProperty("ranking");
       expect(problems.map(({ severity }) => severity)).toEqual(["warning"]);
       expect(problems[0]?.reason).toMatch(/^The other single changes were not ranked\. /);
     } finally {
-      spy.mockRestore();
+      pool.close();
     }
   });
 

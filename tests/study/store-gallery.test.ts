@@ -3,7 +3,7 @@ import { cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/pr
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
-import { Pool } from "../../src/study/pool.ts";
+import { Pool, type PoolLimits } from "../../src/study/pool.ts";
 import { analyseGallery } from "../../src/study/run.ts";
 import { openStore } from "../../src/study/store.ts";
 import { writeStudy } from "./fixture.ts";
@@ -11,8 +11,8 @@ import { drawing, harbour, makeFolder } from "./folder.ts";
 
 vi.setConfig({ testTimeout: 120_000 });
 
-/** Computes a gallery with what is kept in `kept`, and says which jobs a child had to do. */
-async function analyse(content: string, kept: string) {
+/** Computes a gallery with what is kept in `kept`, within limits, and says which jobs a child had to do. */
+async function analyse(content: string, kept: string, limits: Partial<PoolLimits> = {}) {
   const store = await openStore({ folder: join(kept, "entries"), secretFile: join(kept, "key") });
   if (store === undefined) throw new Error("no store");
   const jobs: string[] = [];
@@ -23,7 +23,8 @@ async function analyse(content: string, kept: string) {
       return work();
     }),
   );
-  const result = await analyseGallery(content, { store });
+  const line = new Pool(limits, store);
+  const result = await analyseGallery(content, { line }).finally(() => line.close());
   await store.close();
   return { result, jobs: jobs.sort() };
 }
@@ -104,14 +105,8 @@ describe("a small gallery", () => {
 
   test("a study that was stopped is not kept so", async () => {
     const [content, kept] = [await makeFolder(harbour), await makeFolder({})];
-    const stopped = vi.spyOn(Pool.prototype as never, "queueUp" as never) as unknown as {
-      mockResolvedValue(outcome: object): void;
-      mockRestore(): void;
-    };
-    const slow = { rule: "study/too-slow", severity: "error", file: "x", reason: "Too slow." };
-    stopped.mockResolvedValue({ value: undefined, problems: [slow] });
-    expect((await analyse(content, kept)).result.studies).toEqual([]);
-    stopped.mockRestore();
+    const { result } = await analyse(content, kept, { seconds: 0 });
+    expect([result.studies, result.problems.map(({ rule }) => rule)]).toEqual([[], ["study/too-slow"]]);
     expect((await analyse(content, kept)).result.studies).toHaveLength(1);
   });
 });

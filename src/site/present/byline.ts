@@ -1,8 +1,10 @@
 // Floor 6. Whose a study is, from when, and what it is about: the lines under its title.
+import type { StudyResult } from "../../study/result.ts";
 import type { Study } from "../../study/study.ts";
 import type { Linker } from "../address.ts";
 import type { Format } from "./format.ts";
 import { formatShelfPath } from "./shelf.ts";
+import { slugOf } from "./slug.ts";
 
 export interface Byline {
   readonly date: { readonly iso: string; readonly text: string } | undefined;
@@ -10,6 +12,7 @@ export interface Byline {
   readonly names: readonly string[];
   /** The authors in pieces, each with the way to all their studies. */
   readonly people: readonly Linked[];
+  /** A tag that no other study has leads to the index of all. */
   readonly tags: readonly { readonly text: string; readonly address: string }[];
 }
 
@@ -19,8 +22,14 @@ export interface Linked {
   readonly address: string | undefined;
 }
 
-/** Authors, date and tags of a study, each with the way to its shelf. */
-export function presentByline({ authors, date, tags }: Study, link: Linker, format: Format): Byline {
+/** Authors, date and tags of a study, each with the way to its shelf. `all` are the studies of the gallery. */
+export function presentByline(
+  { authors, date, tags }: Study,
+  link: Linker,
+  format: Format,
+  all: readonly StudyResult[],
+): Byline {
+  const counts = countTags(all);
   return {
     date: date === undefined ? undefined : { iso: date, text: format.date(date) },
     authors: authors.length === 0 ? undefined : format.list(authors),
@@ -29,6 +38,22 @@ export function presentByline({ authors, date, tags }: Study, link: Linker, form
       text,
       address: at === undefined ? undefined : link(formatShelfPath("authors", authors[at] ?? text)),
     })),
-    tags: tags.map((tag) => ({ text: tag, address: link(formatShelfPath("tags", tag)) })),
+    tags: tags.map((tag) => ({
+      text: tag,
+      address: link((counts.get(slugOf(tag)) ?? 1) > 1 ? formatShelfPath("tags", tag) : "/tags/"),
+    })),
   };
+}
+
+/** How many studies have each tag, by its slug; counted once for a gallery. */
+const counted = new WeakMap<readonly StudyResult[], ReadonlyMap<string, number>>();
+
+function countTags(all: readonly StudyResult[]): ReadonlyMap<string, number> {
+  const known = counted.get(all);
+  if (known !== undefined) return known;
+  const counts = new Map<string, number>();
+  for (const { study } of all)
+    for (const slug of new Set(study.tags.map(slugOf))) counts.set(slug, (counts.get(slug) ?? 0) + 1);
+  counted.set(all, counts);
+  return counts;
 }

@@ -10,7 +10,7 @@ export interface FieldView {
   readonly rows: readonly FieldRow[];
   /** The least clear flag, shown until another is pointed at. */
   readonly least: FieldDot;
-  /** Whether there are so few that each is shown as a small picture instead of a dot. */
+  /** Whether there are so few that the axis can lie, with the flags piled up on it. */
   readonly isSmall: boolean;
   /** How many flags have no edge and so no place on the axis, in a sentence. */
   readonly without: string | undefined;
@@ -39,8 +39,8 @@ export interface FieldDot {
 /** Points of clarity a row spans. */
 const step = 5;
 
-/** Most flags that are shown as small pictures, at once and in one pile (our own judgement). */
-const mostPictures = 60;
+/** Most flags of an axis that lies, in all and in one pile (our own judgement). */
+const mostPiled = 60;
 const highestPile = 12;
 
 /** `rows` are those of `entries`, in the same order; a flag without a row in the table has no place to lead to. */
@@ -66,7 +66,7 @@ export function presentField(
       dots: bins.get(bin) ?? [],
     })),
     least,
-    isSmall: rows.length <= mostPictures && [...bins.values()].every((dots) => dots.length <= highestPile),
+    isSmall: rows.length <= mostPiled && [...bins.values()].every((dots) => dots.length <= highestPile),
     without:
       without === 0
         ? undefined

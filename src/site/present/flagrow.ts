@@ -1,6 +1,7 @@
 // Floor 6. One flag as a row of the survey: what it is called, its numbers with what they are sorted by, its drawing.
 import type { SurveyEntry } from "../../study/entry.ts";
 import type { StudyResult } from "../../study/result.ts";
+import { proposeSlug } from "../../study/slug.ts";
 import type { SurveyedFlag } from "../../study/survey.ts";
 import type { Linker } from "../address.ts";
 import { foldWords } from "../search.ts";
@@ -20,6 +21,10 @@ interface Cell {
 export interface FlagRow {
   readonly id: string;
   readonly name: string;
+  /** Its drawing in the content folder. */
+  readonly file: string;
+  /** Slug of a study of it that could be begun; undefined where there is one. */
+  readonly slug: string | undefined;
   readonly plate: Plate;
   readonly studies: readonly { readonly title: string; readonly address: string }[];
   /** How many more there are than are named; undefined where these are all. */
@@ -57,6 +62,8 @@ export function presentFlagRow(
   return {
     id: anchorOf(entry),
     name,
+    file: flag.file,
+    slug: studies.length > 0 ? undefined : (proposeSlug(name) ?? "my-flag"),
     plate: presentPlate(name, link(placeDrawing(entry)), measure, format),
     studies,
     moreStudies:

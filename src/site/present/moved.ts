@@ -1,4 +1,4 @@
-// Floor 6. Pages at addresses that a study had before: each leads to where the study, or a page below it, is now.
+// Floor 6. Pages at addresses that a study had before, or a tag: each leads to where the study, or a page below it, is now.
 import type { StudyResult } from "../../study/result.ts";
 import type { Gallery } from "../../study/study.ts";
 import { formatCanonical, formatRelative } from "../address.ts";
@@ -6,6 +6,7 @@ import type { ChangesPage } from "./changes.ts";
 import type { EdgePage } from "./edgepage.ts";
 import type { Format } from "./format.ts";
 import { type Frame, presentFrame } from "./page.ts";
+import { formatShelfPath, isLone, listShelves } from "./shelf.ts";
 import { formatStudyPath } from "./status.ts";
 import { formatTitle } from "./title.ts";
 
@@ -64,6 +65,27 @@ function presentOne(
 ): MovedPage {
   const inner = folder.slice(formatStudyPath(slug).length - 1);
   const path = `${formatStudyPath(from)}${inner === "" ? "" : `${inner}/`}`;
+  return leadOn(path, `/${folder}/`, title, gallery, format);
+}
+
+/** The page of every tag that one study alone has: it leads to that study. `some` are those of `all` that are asked for. */
+export function presentLoneTags(
+  some: readonly StudyResult[],
+  all: readonly StudyResult[],
+  gallery: Gallery,
+  format: Format,
+): readonly MovedPage[] {
+  return listShelves(all, "tags", format)
+    .filter((shelf) => isLone("tags", shelf) && shelf.results.every((result) => some.includes(result)))
+    .flatMap(({ name, results }) =>
+      results.map(({ study }) =>
+        leadOn(formatShelfPath("tags", name), formatStudyPath(study.slug), study.title, gallery, format),
+      ),
+    );
+}
+
+/** The page at `path` that leads to `to`, both site paths. */
+function leadOn(path: string, to: string, title: string, gallery: Gallery, format: Format): MovedPage {
   const frame = presentFrame(
     { path, title, description: `This page has moved: ${title}.`, section: "studies" },
     gallery,
@@ -71,8 +93,8 @@ function presentOne(
   );
   return {
     folder: path.slice(1, -1),
-    frame: { ...frame, canonical: formatCanonical(gallery.address, `/${folder}/`), share: undefined },
+    frame: { ...frame, canonical: formatCanonical(gallery.address, to), share: undefined },
     title,
-    address: formatRelative(path, `/${folder}/`),
+    address: formatRelative(path, to),
   };
 }

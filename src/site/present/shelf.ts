@@ -3,6 +3,7 @@ import { compareText } from "../../problem/problem.ts";
 import type { StudyResult } from "../../study/result.ts";
 import type { Format } from "./format.ts";
 import { slugOf } from "./slug.ts";
+import { formatStudyPath } from "./status.ts";
 
 export type ShelfKind = "authors" | "tags";
 
@@ -16,6 +17,17 @@ export interface Shelf {
 /** The site path of a shelf. */
 export function formatShelfPath(kind: ShelfKind, name: string): string {
   return `/${kind}/${slugOf(name)}/`;
+}
+
+/** The site path to which a shelf leads: a tag of one study has no page of its own, and leads to that study. */
+export function placeShelf(kind: ShelfKind, shelf: Shelf): string {
+  const [only] = shelf.results;
+  return isLone(kind, shelf) && only ? formatStudyPath(only.study.slug) : formatShelfPath(kind, shelf.name);
+}
+
+/** Whether it is the tag of one study. */
+export function isLone(kind: ShelfKind, { results }: Pick<Shelf, "results">): boolean {
+  return kind === "tags" && results.length === 1;
 }
 
 /** `1 study`, `12 studies`. */

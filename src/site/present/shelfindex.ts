@@ -6,7 +6,8 @@ import type { Format } from "./format.ts";
 import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { divideList, type ListPage, type PagesView, presentPages } from "./paging.ts";
-import { formatShelfPath, listShelves, type Shelf, type ShelfKind } from "./shelf.ts";
+import { type Plate, presentPair } from "./plate.ts";
+import { listShelves, placeShelf, type Shelf, type ShelfKind } from "./shelf.ts";
 import { formatStudyPath } from "./status.ts";
 
 /** One way to a shelf. */
@@ -36,11 +37,19 @@ export interface ShelfIndex {
   readonly lede: string;
   readonly empty: string;
   readonly entries: readonly (ShelfLink & {
-    readonly studies: readonly { readonly title: string; readonly address: string }[];
+    readonly studies: readonly IndexedStudy[];
     /** How many more the shelf's own page has; undefined where all are here. */
     readonly more: string | undefined;
   })[];
   readonly pages: PagesView | undefined;
+}
+
+/** A study in the index, with both its flags. */
+export interface IndexedStudy {
+  readonly title: string;
+  readonly flag: string | undefined;
+  readonly address: string;
+  readonly plates: readonly [Plate, Plate];
 }
 
 const kinds = ["tags", "authors"] as const;
@@ -88,9 +97,9 @@ export function linkShelves(
   return { links, hidden: shelves.length - links.length };
 }
 
-function linkShelf({ slug, name, results }: Shelf, kind: ShelfKind, link: Linker, format: Format): ShelfLink {
-  const address = link(formatShelfPath(kind, name));
-  return { slug, name, address, count: format.number(results.length, 0) };
+function linkShelf(shelf: Shelf, kind: ShelfKind, link: Linker, format: Format): ShelfLink {
+  const { slug, name, results } = shelf;
+  return { slug, name, address: link(placeShelf(kind, shelf)), count: format.number(results.length, 0) };
 }
 
 /** The pages `/authors/` and `/tags/`. */
@@ -129,15 +138,22 @@ function presentIndex(
     empty: empties[kind],
     entries: items.map((shelf) => ({
       ...linkShelf(shelf, kind, link, format),
-      studies: shelf.results.slice(0, mostTitles).map(({ study }) => ({
-        title: study.title,
-        address: link(formatStudyPath(study.slug)),
-      })),
+      studies: shelf.results.slice(0, mostTitles).map((result) => presentIndexed(result, link, format)),
       more:
         shelf.results.length > mostTitles
           ? `${format.number(shelf.results.length - mostTitles, 0)} more`
           : undefined,
     })),
     pages,
+  };
+}
+
+function presentIndexed(result: StudyResult, link: Linker, format: Format): IndexedStudy {
+  const { title, flag, slug } = result.study;
+  return {
+    title,
+    flag,
+    address: link(formatStudyPath(slug)),
+    plates: presentPair(result, link, format),
   };
 }

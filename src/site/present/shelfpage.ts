@@ -8,7 +8,7 @@ import { pictureFirst } from "./linkpicture.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { divideList, type ListPage, listPath, mostOnPage, type PagesView, presentPages } from "./paging.ts";
 import { recordList } from "./record.ts";
-import { countStudies, formatShelfPath, listShelves, type Shelf, type ShelfKind } from "./shelf.ts";
+import { countStudies, formatShelfPath, isLone, listShelves, type Shelf, type ShelfKind } from "./shelf.ts";
 
 export interface ShelfPage {
   /** The page's folder in the site, without slashes around it. */
@@ -32,8 +32,8 @@ const kinds: Readonly<
 };
 
 /**
- * The pages of every author and of every tag, and of all studies where the front page cannot show them. `results` are in
- * the order of the front page.
+ * The pages of every author, of every tag that several studies have, and of all studies where the front page cannot show
+ * them. `results` are in the order of the front page.
  */
 export function presentShelves(
   results: readonly StudyResult[],
@@ -44,7 +44,9 @@ export function presentShelves(
   return [
     ...(results.length > mostOnPage ? presentShelf("list", all, gallery, format) : []),
     ...(["authors", "tags"] as const).flatMap((kind) =>
-      listShelves(results, kind, format).flatMap((shelf) => presentShelf(kind, shelf, gallery, format)),
+      listShelves(results, kind, format)
+        .filter((shelf) => !isLone(kind, shelf))
+        .flatMap((shelf) => presentShelf(kind, shelf, gallery, format)),
     ),
   ];
 }

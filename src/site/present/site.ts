@@ -10,7 +10,7 @@ import { createFormat, type Format } from "./format.ts";
 import { type FrontPage, presentFront } from "./front.ts";
 import { rankGains } from "./gain.ts";
 import { type MethodPage, presentMethod } from "./method.ts";
-import { type MovedPage, presentMoved } from "./moved.ts";
+import { type MovedPage, presentLoneTags, presentMoved } from "./moved.ts";
 import { type Frame, presentFrame } from "./page.ts";
 import { presentRules, type RulesPage } from "./rules.ts";
 import { presentShelfIndexes, type ShelfIndex } from "./shelfindex.ts";
@@ -70,7 +70,10 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
         studies: some.map((study) => presentStudy(study, gallery, format, around)),
         changes,
         edges,
-        moved: presentMoved(some, changes, edges, former, gallery, format),
+        moved: [
+          ...presentMoved(some, changes, edges, former, gallery, format),
+          ...presentLoneTags(some, ordered, gallery, format),
+        ],
       };
     },
     presentShared: () => ({

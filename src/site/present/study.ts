@@ -114,7 +114,7 @@ export function presentStudy(
     title: study.title,
     flag: study.flag,
     status: presentStatus(study.status),
-    ...presentByline(study, link, format),
+    ...presentByline(study, link, format, all.studies),
     ...presentCase(result, gallery, format),
     ...shown,
     contents: listContents(result),

@@ -25,10 +25,14 @@ export interface SurveyPage {
   readonly told: string | undefined;
   readonly field: FieldView | undefined;
   readonly rows: readonly FlagRow[];
+  /** The rows behind those shown at once, and how many they are. */
+  readonly more: { readonly rows: readonly FlagRow[]; readonly label: string } | undefined;
   /** Says how many flags are in the files alone, where the list would be too long. */
   readonly rest: string | undefined;
   /** Undefined where there is nothing to narrow. */
   readonly finder: SurveyFinder | undefined;
+  readonly caption: string;
+  readonly choosing: Choosing;
   readonly failed: readonly { readonly file: string; readonly reason: string }[];
   /** Says how many more failed than are named. */
   readonly failedRest: string | undefined;
@@ -44,8 +48,18 @@ export interface SurveyFinder {
   readonly all: string;
 }
 
+/** What is said of chosen flags, `#` standing for how many, and what the file of them is called and begins with. */
+export interface Choosing {
+  readonly one: string;
+  readonly many: string;
+  readonly file: string;
+  readonly heading: string;
+}
+
 /** Most rows on the page (our own judgement: what a browser shows at once). The files have all. */
 const mostRows = 1000;
+/** Rows that are shown at once (our own judgement: some three screens); the others open on demand. */
+const mostAtOnce = 36;
 
 /** The files of the survey, in its folder. */
 export const surveyFiles = { csv: "survey.csv", json: "survey.json" } as const;
@@ -75,12 +89,23 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
     count,
     told: entries.length < 2 ? undefined : tellField(entries, format),
     field: presentField(entries, rows, format),
-    rows,
+    rows: rows.slice(0, mostAtOnce),
+    more:
+      rows.length > mostAtOnce
+        ? { rows: rows.slice(mostAtOnce), label: `${format.number(rows.length - mostAtOnce, 0)} more flags` }
+        : undefined,
     rest:
       rest > 0
         ? `The ${format.number(mostRows, 0)} least clear are listed; the other ${format.number(rest, 0)} are in the files.`
         : undefined,
     finder: rows.length < 2 ? undefined : presentFinder(rows, count),
+    caption: `Every flag as it is${rows.length > 1 ? ", least clear first" : ""}. Contrast and clarity in percent, distances in flag heights.`,
+    choosing: {
+      one: "1 flag chosen",
+      many: "# flags chosen",
+      file: "chosen-flags.txt",
+      heading: `Flags chosen from the survey of ${result.gallery.title}. Type the lines that begin with counterchange in the folder that holds flags/.`,
+    },
     failed: survey.failed.slice(0, mostOnPage).map(({ file, problem }) => ({ file, reason: problem.reason })),
     failedRest:
       survey.failed.length > mostOnPage

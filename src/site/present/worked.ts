@@ -63,7 +63,7 @@ const shownFrom = [20, 80, 320] as const;
 
 /**
  * The flag of the oldest study that has something to show for every step, so that a new study changes no picture: charges,
- * edges clear and not, one that the change makes clear, and a flag that it looks like. Else that of the oldest with an
+ * edges clear and weak, one that the change makes clear, and a flag that it looks like. Else that of the oldest with an
  * edge; undefined where no study has one.
  */
 export function presentWorked(all: GalleryResult, link: Linker, format: Format): WorkedFlag | undefined {
@@ -81,7 +81,7 @@ function isTelling({ comparison: { before, edges }, likeness }: StudyResult): bo
     edges.length <= most.edges &&
     edges.some(({ outcome }) => outcome === "gained") &&
     before.edges.some(({ grade }) => isClear(grade)) &&
-    before.edges.some(({ grade }) => !isClear(grade))
+    before.edges.some(({ grade }) => grade === "weak")
   );
 }
 

@@ -6,7 +6,7 @@ export const changeRules: readonly Rule[] = [
   {
     id: "study/colour-absent",
     severity: "error",
-    means: "The drawing does not have the colour that is to be replaced, or that is the focus.",
+    means: "The drawing does not have the colour that is to be replaced, or that has to be seen.",
     why: "A change of a colour that is not there changes nothing; the message lists the colours that are.",
     example: { file: "study.md", wrong: '  replace: "#7b3040"', right: '  replace: "#7a1020"' },
   },
@@ -115,12 +115,23 @@ export const changeRules: readonly Rule[] = [
   {
     id: "study/colour-lost",
     severity: "error",
-    means: "A part of the drawing looks like one of its colours and would be measured as another.",
+    means: "A part of the drawing looks otherwise than it would be measured.",
     why: "What is measured must be what is seen; a shape that shows at less than half is left out of the measurement.",
     example: {
       file: "told",
       wrong: "a grey stripe, and black at 40 % over white, which looks like the same grey",
       right: "both stripes drawn in the grey",
+    },
+  },
+  {
+    id: "study/edge-lost",
+    severity: "error",
+    means: "Inside a gradient, a pattern or a translucent shape colours meet at a border.",
+    why: "To any eye that is an edge of the flag, and it would not be measured: such a paint is measured as one.",
+    example: {
+      file: "told",
+      wrong: "a gradient that is red up to its middle and white from there on",
+      right: "two shapes, one red and one white",
     },
   },
   {
@@ -177,6 +188,13 @@ export const changeRules: readonly Rule[] = [
     means: "The files of one study come to more than 64 MB.",
     why: "One study must not fill the site; each edge has two drawings of its own.",
     example: { file: "told", wrong: "a drawing of 512 KB with fifty colours", right: "plain shapes" },
+  },
+  {
+    id: "study/machine",
+    severity: "error",
+    means: "The computer refused what the work takes: the disk is full, or too many files are open.",
+    why: "It has nothing to do with any study; a gallery is not published without one for that.",
+    example: { file: "told", wrong: "ulimit -n 30", right: "ulimit -n 4096" },
   },
   {
     id: "study/fault",

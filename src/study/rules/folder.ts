@@ -35,8 +35,9 @@ export const folderRules: readonly Rule[] = [
   {
     id: "study/out-of-time",
     severity: "error",
-    means: "Measuring the gallery took more than an hour, and some studies were not begun.",
-    why: "A build that never ends publishes nothing. What was measured is kept, and the next build goes on from there.",
+    means:
+      "Measuring the gallery, or drawing it, took more than an hour, and some studies or flags were not begun.",
+    why: "A build that never ends publishes nothing. What was done is kept, and the next build goes on from there.",
     example: { file: "told", wrong: "thousands of slow drawings at once", right: "a few at a time" },
   },
   {

@@ -51,7 +51,7 @@ test.each([
   expect(field?.rows.find(({ dots }) => dots.length > 0)?.label).toBe(label);
 });
 
-test("many flags are dots; flags without an edge alone make no picture", () => {
+test("the axis of many flags stands; flags without an edge alone make no picture", () => {
   const [entry] = survey.entries;
   if (entry === undefined) throw new Error("the sample has an entry");
   const spread = (length: number, step: number) =>

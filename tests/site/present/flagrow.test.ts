@@ -17,6 +17,8 @@ test("an original: its study, its weakest edge, what to change", () => {
     studies: [{ title: "A lighter square", address: "../studies/a-square/" }],
     clarity: { text: "74%", value: "74.1" },
     focus: { text: "no charge", value: "" },
+    file: "studies/a-square/original.svg",
+    slug: undefined,
     weakest: { text: "25%", value: "24.6", swatches: [{ hex: "#12235c" }, { hex: "#c8202f", name: "red" }] },
     first: [{ hex: "#c8202f", name: "red" }],
     best: { text: "100%", value: "100", swatches: [{ name: "red" }, { hex: "#f4c430", name: "straw" }] },
@@ -30,6 +32,8 @@ test("a clear flag without a study has its drawing beside the survey", () => {
   expect(rows[1]).toMatchObject({
     name: "Harbour pilots",
     plate: { src: "flags/harbour-pilots.svg" },
+    file: "flags/harbour-pilots.svg",
+    slug: "harbour-pilots",
     studies: [],
     first: [],
     best: undefined,

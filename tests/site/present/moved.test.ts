@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { createFormat } from "../../../src/site/present/format.ts";
-import { presentMoved } from "../../../src/site/present/moved.ts";
+import { presentLoneTags, presentMoved } from "../../../src/site/present/moved.ts";
 import { listFormer } from "../../../src/study/formerly.ts";
 import { gallery, study, studyResult } from "../sample.ts";
 
@@ -54,4 +54,23 @@ test("an address that has a study, or that two claim, has no page of this kind",
   expect(present(named("new", ["other"]), named("other"))).toEqual([]);
   expect(present(named("new", ["old"]), named("other", ["old"]))).toEqual([]);
   expect(present(named("new"))).toEqual([]);
+});
+
+test("the tag of one study has a page that leads to it, asked for with that study; that of two has none here", () => {
+  const tagged = (slug: string, tags: readonly string[]) => ({
+    ...studyResult,
+    study: { ...study, slug, title: `The ${slug}`, tags },
+  });
+  const all = [tagged("one", ["Charge", "bird"]), tagged("two", ["charge", "oak", "Oak"])];
+  const [first] = all;
+  const format = createFormat("en");
+  const pages = presentLoneTags(all, all, gallery, format);
+  expect(pages.map(({ folder, title, address }) => [folder, title, address])).toEqual([
+    ["tags/bird", "The one", "../../studies/one/"],
+    ["tags/oak", "The two", "../../studies/two/"],
+  ]);
+  expect(pages[0]?.frame.canonical).toMatch(/\/studies\/one\/$/);
+  expect(first && presentLoneTags([first], all, gallery, format).map(({ folder }) => folder)).toEqual([
+    "tags/bird",
+  ]);
 });

@@ -38,6 +38,22 @@ test("/authors/ and /tags/ list every name with its studies", () => {
   ]);
 });
 
+test("the tag of one study leads straight to it; each study is there with both its flags", () => {
+  const [tags] = presentShelfIndexes(results, gallery, format);
+  expect(tags?.entries[0]).toMatchObject({
+    address: "../studies/one/",
+    studies: [
+      {
+        title: "Study one",
+        plates: [{ src: "../studies/one/original.svg" }, { src: "../studies/one/redesign.svg" }],
+      },
+    ],
+  });
+  expect(
+    linkShelves([...results, by("three", [], ["Charge"])], "tags", 40, linkFrom("/"), format).links,
+  ).toEqual([{ slug: "charge", name: "charge", address: "tags/charge/", count: "2" }]);
+});
+
 test("without a tag the page is there and says so; the front page has no group for it", () => {
   const [tags] = presentShelfIndexes([], gallery, format);
   expect([tags?.entries, tags?.empty]).toEqual([

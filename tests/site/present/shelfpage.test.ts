@@ -10,12 +10,15 @@ const by = (slug: string, authors: readonly string[], tags: readonly string[]): 
   study: { ...study, slug, authors, tags },
 });
 const pages = presentShelves(
-  [by("one", ["Tobin Arkwell", "Ines Valcourt"], ["charge"]), by("two", ["ines valcourt"], ["Charge"])],
+  [
+    by("one", ["Tobin Arkwell", "Ines Valcourt"], ["charge", "bird"]),
+    by("two", ["ines valcourt"], ["Charge"]),
+  ],
   gallery,
   createFormat("en"),
 );
 
-test("every author and every tag has a page with its studies", () => {
+test("every author has a page with its studies, and every tag that several have", () => {
   expect(pages.map(({ folder, name, cards }) => [folder, name, cards.map(({ address }) => address)])).toEqual(
     [
       ["authors/ines-valcourt", "Ines Valcourt", ["../../studies/one/", "../../studies/two/"]],

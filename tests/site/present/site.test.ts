@@ -6,7 +6,7 @@ import { survey } from "../surveyed.ts";
 test("all that templates see is plain data: it survives being written down", () => {
   const view = presentSite(galleryResult, undefined);
   // JSON has no undefined; everything else must come back as it was.
-  expect(JSON.parse(JSON.stringify(view))).toEqual(JSON.parse(JSON.stringify(structuredClone(view))));
+  expect(JSON.parse(JSON.stringify(view))).toEqual(view);
   expect(view.studies.map((page) => page.slug)).toEqual(["a-square"]);
 });
 

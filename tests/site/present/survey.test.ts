@@ -13,7 +13,7 @@ test("a row for each flag in the order of the survey, the failed named, the file
   expect(page.rows.map(({ name }) => name)).toEqual(["The square", "Harbour pilots", "Plain"]);
   expect(page.failed).toEqual([{ file: "flags/torn.svg", reason: "It ends too early." }]);
   expect(page.downloads.map(({ address }) => address)).toEqual(["survey.csv", "survey.json"]);
-  expect(page.rest).toBeUndefined();
+  expect([page.rest, page.more]).toEqual([undefined, undefined]);
 });
 
 test("says how many have a weak edge and how many one change would help", () => {
@@ -55,6 +55,8 @@ test("of ten thousand flags the page lists the thousand least clear and says so"
     }),
   );
   const page = presentSurvey({ ...surveyedGallery, survey: { entries, failed: [] } }, format);
-  expect(page.rows).toHaveLength(1000);
+  expect(page.rows).toHaveLength(36);
+  expect(page.more?.rows).toHaveLength(964);
+  expect(page.more?.label).toBe("964 more flags");
   expect(page.rest).toBe("The 1000 least clear are listed; the other 9000 are in the files.");
 });

@@ -13,18 +13,19 @@ import { Pool, type PoolLimits } from "../../../src/study/pool.ts";
 import { analyseGallery } from "../../../src/study/run.ts";
 import { surveyFile } from "../../../src/study/survey.ts";
 import { readDrawing as readBytes } from "../../../src/svg/gate.ts";
+import { systemError } from "../../faults/disk.ts";
 import { listWorkers } from "../children.ts";
 import { rightDrawing, rightGallery, rightStudy } from "../mistakes.ts";
 import { inFolder, type Side } from "./making.ts";
 
 type Asked = Promise<{ readonly problems: readonly Problem[] }>;
 
-const files = {
+const plain = {
   "content/gallery.yaml": rightGallery,
   "content/studies/ferry/study.md": rightStudy,
   "content/studies/ferry/original.svg": rightDrawing,
-  "content/flags/ferry.svg": rightDrawing,
 };
+const files = { ...plain, "content/flags/ferry.svg": rightDrawing };
 const bytes = Buffer.from(rightDrawing);
 const options = { cloth: defaultCloth, distance: 40, palette: new Map<string, string>() };
 
@@ -83,7 +84,7 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
   "study/too-many-files": async (isWrong) =>
     keepWithin("studies/ferry", entriesOf(isWrong ? 501 : 500), "files"),
   "study/out-of-time": (isWrong) =>
-    inFolder(files, (root) => analyseGallery(join(root, "content"), isWrong ? { minutes: 0 } : {})),
+    inFolder(plain, (root) => analyseGallery(join(root, "content"), isWrong ? { minutes: 0 } : {})),
   "study/folder-named": (isWrong) => open(isWrong ? "content/flags" : "content/flags/ferry.svg"),
   // No system opens a name of 300 letters; which user may read what depends on who runs the test.
   "study/unreadable": (isWrong) => open(isWrong ? `${"a".repeat(300)}.svg` : "content/flags/ferry.svg"),
@@ -95,6 +96,11 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
   "study/too-much-memory": (isWrong) => measure(isWrong ? { megabytes: 30 } : {}),
   "study/crashed": (isWrong) =>
     measure({}, (worker) => process.kill(worker, isWrong ? "SIGKILL" : "SIGCONT")),
+  "study/machine": (isWrong) =>
+    catchFault("ferry.svg", async () => {
+      if (isWrong) throw systemError("EMFILE", "open", "ferry.svg");
+      return { value: 1, problems: [] };
+    }),
   "study/fault": (isWrong) =>
     catchFault("ferry.svg", async () => {
       if (isWrong) throw new Error("nothing an author did");
