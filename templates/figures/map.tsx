@@ -39,7 +39,7 @@ export function EdgeMapFigure({
         <strong>
           <a href={`#${id}`}>{map.title}</a>.
         </strong>{" "}
-        Where two paints meet, as traced from the viewing distance. Solid lines are clear or strong, broken
+        Where two colours meet, as traced from the viewing distance. Solid lines are clear or strong, broken
         lines are not.{map.focus && " The band lies along the edges of what has to be seen."}
         <ul class="map-key">
           {grades.map((grade) => (

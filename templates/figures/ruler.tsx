@@ -123,7 +123,9 @@ function Row({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element {
             ) : (
               <Name row={row} />
             )}
-            <span class="ruler-extent">{edge.extent}</span>
+            <span class="ruler-extent">
+              <bdi>{edge.extent}</bdi>
+            </span>
           </span>
         </div>
       </th>
@@ -138,7 +140,10 @@ function Row({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element {
         </span>
       </td>
       <td class="ruler-outcome">
-        {edge.outcome} <span class="quiet">{[edge.grades, ...edge.marks].join(", ")}</span>
+        {edge.outcome}{" "}
+        <span class="quiet">
+          <bdi>{[edge.grades, ...edge.marks].join(", ")}</bdi>
+        </span>
       </td>
     </tr>
   );

@@ -141,7 +141,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     outcome: { word: outcome, sentence },
     row,
     ruler: presentEdgeRuler(edge, comparison, format),
-    place: presentPlace(subject, row, link, path),
+    place: presentPlace(subject, link, path),
     numbers,
     visions: presentVisions(edge, row, comparison, format).map((vision) => ({
       ...vision,
@@ -198,18 +198,13 @@ function listSiblings(subject: Subject, link: Linker, format: Format): readonly 
   }));
 }
 
-function presentPlace(
-  { result, edge }: Subject,
-  row: EdgeRow,
-  link: Linker,
-  path: string,
-): EdgePage["place"] {
+function presentPlace({ result, edge }: Subject, link: Linker, path: string): EdgePage["place"] {
   const crop = findPlace(result, edge);
   if (crop === undefined) return undefined;
-  const plate = (label: string, file: string, names: string): Plate => ({
+  const plate = (label: string, file: string, side: 0 | 1): Plate => ({
     label,
     src: link(`${path}${file}`),
-    alt: `${label}, the place where ${names.replace(" / ", " and ")} meet`,
+    alt: `${label}, the place where ${edge.names[side].join(" and ")} meet`,
     width: 900,
     height: 600,
     fit: "wide",
@@ -217,10 +212,7 @@ function presentPlace(
   const ground = link(`${formatStudyPath(result.study.slug)}original.svg`);
   return {
     locator: presentLocator(result, edge, crop, ground),
-    crops: [
-      plate("Original", cropFiles.original, row.names),
-      plate("Redesign", cropFiles.redesign, row.renamed ?? row.names),
-    ],
+    crops: [plate("Original", cropFiles.original, 0), plate("Redesign", cropFiles.redesign, 1)],
   };
 }
 
@@ -252,7 +244,9 @@ function presentNumbers(
     pair("Told apart by hue alone", ({ hueOnly }) => (hueOnly ? "yes" : "no")),
     pair("Rule of tincture", ({ tincture }) => tincture ?? "no objection"),
     pair("Length, flag heights", ({ length }) => format.number(length, 2)),
-    pair("At what has to be seen, flag heights", ({ focusLength }) => format.number(focusLength, 2)),
+    ...(comparison.before.focus.source === "none"
+      ? []
+      : [pair("At what has to be seen, flag heights", ({ focusLength }) => format.number(focusLength, 2))]),
   ];
 }
 

@@ -90,9 +90,12 @@ test("a part that the author names stands on its ground in the title", () => {
       colour.id === "p2" ? { ...colour, name: "the square", part } : colour,
     ),
   });
+  const edges = comparison.edges.map((edge) =>
+    edge.b === "p2" ? { ...edge, names: [["dark blue", "the square"], edge.names[1]] as const } : edge,
+  );
   const result = {
     ...studyResult,
-    comparison: { ...comparison, before: named(comparison.before), after: named(comparison.after) },
+    comparison: { ...comparison, edges, before: named(comparison.before), after: named(comparison.after) },
   };
   const titles = presentEdgePages([result], gallery, format).map(({ title }) => title);
   expect(titles).toContain("The square on dark blue");
