@@ -63,13 +63,21 @@ export function RulerOfOne({ ruler }: { ruler: RulerView }): JSX.Element {
   );
 }
 
-/** The rows under their axis. */
-function RulerTable({ ruler, rows }: { ruler: RulerView; rows: readonly RulerRow[] }): JSX.Element {
+/** The rows under their axis; `heading` says what their names are of. */
+export function RulerTable({
+  ruler,
+  rows,
+  heading = "Edge",
+}: {
+  ruler: RulerView;
+  rows: readonly RulerRow[];
+  heading?: string;
+}): JSX.Element {
   return (
     <table class="ruler-rows">
       <thead>
         <tr>
-          <th scope="col">Edge</th>
+          <th scope="col">{heading}</th>
           <th scope="col" class="ruler-contrast">
             <span class="unseen">Contrast, original to redesign</span>
             <Axis ruler={ruler} />

@@ -20,7 +20,7 @@ import { capitalise } from "./phrase.ts";
 import type { Plate } from "./plate.ts";
 import { recordEdge } from "./record.ts";
 import { presentRefer, type ReferView } from "./refer.ts";
-import { presentEdgeRuler, type RulerView } from "./ruler.ts";
+import { presentChosen, type RulerView } from "./ruler.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import type { SummaryRow } from "./study.ts";
 import { formatTitle } from "./title.ts";
@@ -45,7 +45,8 @@ export interface EdgePage {
   readonly numbers: readonly SummaryRow[];
   readonly visions: readonly (VisionRow & { readonly details: Details })[];
   readonly measuredHow: string;
-  readonly elsewhere: readonly Elsewhere[];
+  /** The same pair of colour names in other studies, a row each; undefined where there is none. */
+  readonly elsewhere: RulerView | undefined;
   readonly siblings: readonly Sibling[];
   /** Whether either grade is near the line. */
   readonly hasNearLine: boolean;
@@ -53,14 +54,6 @@ export interface EdgePage {
   readonly refer: ReferView;
   readonly answer: AnswerView | undefined;
   readonly unofficial: string;
-}
-
-/** The same pair of colour names in another study. */
-export interface Elsewhere {
-  readonly study: string;
-  readonly address: string;
-  readonly row: EdgeRow;
-  readonly details: Details;
 }
 
 export interface Sibling {
@@ -140,7 +133,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     status: presentStatus(study.status),
     outcome: { word: outcome, sentence },
     row,
-    ruler: presentEdgeRuler(edge, comparison, format),
+    ruler: presentChosen([{ result, edge }], link, format),
     place: presentPlace(subject, link, path),
     numbers,
     visions: presentVisions(edge, row, comparison, format).map((vision) => ({
@@ -260,22 +253,22 @@ function listNumbers(numbers: readonly SummaryRow[]): readonly string[] {
 }
 
 /** Edges of the other studies whose original has the same two names, in the order of the front page. */
-function findElsewhere({ result, edge, results }: Subject, link: Linker, format: Format): Elsewhere[] {
+function findElsewhere(
+  { result, edge, results }: Subject,
+  link: Linker,
+  format: Format,
+): EdgePage["elsewhere"] {
   const asked = nameKey(edge, result.comparison);
-  return results
+  const found = results
     .filter((other) => other !== result)
     .flatMap((other) => {
       const { study, comparison } = other;
       const place = placeEdges(study.slug, comparison);
       return comparison.edges
         .filter((one) => nameKey(one, comparison) === asked)
-        .map((one) => ({
-          study: study.title,
-          address: link(place(one)),
-          row: presentEdge(one, comparison, format),
-          details: presentDetails(other, one, link),
-        }));
+        .map((one) => ({ result: other, edge: one, called: study.title, address: link(place(one)) }));
     });
+  return found.length === 0 ? undefined : presentChosen(found, link, format);
 }
 
 function nameKey({ a, b, names: [before] }: ComparedEdge, comparison: Comparison): string {

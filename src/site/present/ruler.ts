@@ -66,16 +66,32 @@ export function presentRuler(result: StudyResult, link: Linker, format: Format):
       details: presentDetails(result, edge, link),
     }));
   return {
-    ...rule(draw(ordered), comparison, format),
+    ...rule(draw(ordered), comparison.before.focus.source !== "none", format),
     rows: draw(open),
     rest: rest.length === 0 ? undefined : { label: countRest(rest, format), rows: draw(rest) },
   };
 }
 
-/** The ruler of one edge by itself. */
-export function presentEdgeRuler(edge: ComparedEdge, comparison: Comparison, format: Format): RulerView {
-  const rows = [{ ...presentRow(edge, comparison, format), details: undefined }];
-  return { ...rule(rows, comparison, format), rows, rest: undefined };
+/** An edge of any study; `called` and `address` in place of its own. */
+export interface Ruled {
+  readonly result: StudyResult;
+  readonly edge: ComparedEdge;
+  readonly called?: string;
+  readonly address?: string;
+}
+
+/** The ruler of edges that are chosen one by one, in the order given. */
+export function presentChosen(chosen: readonly Ruled[], link: Linker, format: Format): RulerView {
+  const rows = chosen.map(({ result, edge, called, address }) => {
+    const row = presentRow(edge, result.comparison, format, () => address);
+    return {
+      ...row,
+      edge: called === undefined ? row.edge : { ...row.edge, called },
+      details: presentDetails(result, edge, link),
+    };
+  });
+  const hasOutline = chosen.some(({ result }) => result.comparison.before.focus.source !== "none");
+  return { ...rule(rows, hasOutline, format), rows, rest: undefined };
 }
 
 /** What the figure shows, as text. */
@@ -86,7 +102,7 @@ export function describeRuler({ title, rows, rest }: RulerView): string {
 
 function rule(
   rows: readonly RulerRow[],
-  { after }: Comparison,
+  outline: boolean,
   format: Format,
 ): Pick<RulerView, "title" | "bands" | "ticks" | "notes"> {
   const steps = [0, softFrom, clearFrom, strongFrom, 100];
@@ -106,7 +122,7 @@ function rule(
     notes: {
       falls: rows.some(({ falls }) => falls),
       merged: rows.some(({ dot }) => dot === undefined),
-      outline: after.edges.some(({ focusLength }) => focusLength > 0),
+      outline,
       near: isMarked(nearLine),
       hue: isMarked(hueAlone),
     },
