@@ -157,9 +157,11 @@ function SeenCell({
   return (
     <span class="reading">
       <MeetingChip hexes={reading.hexes} detail={detail} />
-      <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>{" "}
-      <span class="grade">
-        ΔE00 <span class="number">{reading.difference}</span>
+      <span class="reading-figures">
+        <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>{" "}
+        <span class="grade">
+          ΔE00 <span class="number">{reading.difference}</span>
+        </span>
       </span>
     </span>
   );
@@ -181,30 +183,27 @@ export function Elsewhere({ edge: { elsewhere } }: { edge: EdgePage }): JSX.Elem
   );
 }
 
-/** All edges of the study, this one marked. */
-export function Siblings({ edge }: { edge: EdgePage }): JSX.Element {
+/** All edges of the study, this one marked, where there are others. */
+export function Siblings({ edge }: { edge: EdgePage }): JSX.Element | null {
+  if (edge.siblings.length === 1) return null;
   return (
     <nav class="evidence" aria-labelledby="siblings">
-      <h2 id="siblings">
-        {edge.siblings.length > 1 ? "All edges of this study" : "The one edge of this study"}
-      </h2>
-      {edge.siblings.length > 1 && (
-        <ul class="siblings">
-          {edge.siblings.map((sibling) => (
-            <li key={sibling.address}>
-              {sibling.details?.map((detail) => (
-                <DetailChip key={detail.src} detail={detail} />
-              ))}
-              <p>
-                <a href={sibling.address} aria-current={sibling.isHere ? "page" : undefined}>
-                  {sibling.names}
-                </a>{" "}
-                <span class="quiet">{sibling.outcome}</span>
-              </p>
-            </li>
-          ))}
-        </ul>
-      )}
+      <h2 id="siblings">All edges of this study</h2>
+      <ul class="siblings">
+        {edge.siblings.map((sibling) => (
+          <li key={sibling.address}>
+            {sibling.details?.map((detail) => (
+              <DetailChip key={detail.src} detail={detail} />
+            ))}
+            <p>
+              <a href={sibling.address} aria-current={sibling.isHere ? "page" : undefined}>
+                {sibling.names}
+              </a>{" "}
+              <span class="quiet">{sibling.outcome}</span>
+            </p>
+          </li>
+        ))}
+      </ul>
       <p class="measured">
         <a href={edge.study.table}>Back to the ruler of the study</a>
       </p>

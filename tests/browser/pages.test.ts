@@ -267,7 +267,7 @@ test("flags that figures draw are shown whole too, each from a file of its own p
 test.each([
   ["", ".gain", 1],
   ["studies/lockmouth/", ".prose > .gain", 1],
-  ["studies/kedgeport/", ".scale", 2],
+  ["studies/kedgeport/", ".ruler", 1],
   ["studies/kedgeport/", ".edge-map", 2],
   ["studies/kedgeport/", ".strip", 12],
   ["studies/kedgeport/", ".seen-figure", 8],
@@ -392,25 +392,6 @@ test.each([
     });
   },
 );
-
-test("on a phone the numbers of an edge stand beside its colours", async () => {
-  await visit(
-    at("demo", "studies/kedgeport/"),
-    { viewport: { width: 320, height: 800 } },
-    async ({ page }) => {
-      const apart = await page.locator(".edge-list .reading").evaluateAll((all) =>
-        all.map((reading) => {
-          const [colours, number] = [".swatch", ".number"].map((part) =>
-            reading.querySelector(part)?.getBoundingClientRect(),
-          );
-          return (number?.top ?? 0) - (colours?.bottom ?? 0);
-        }),
-      );
-      expect(apart.length).toBe(6);
-      for (const gap of apart) expect(gap).toBeLessThan(0);
-    },
-  );
-});
 
 test("the keyboard reaches the content first, and every study in order", async () => {
   await visit(at("demo", ""), {}, async ({ page }) => {
