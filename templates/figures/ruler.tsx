@@ -112,38 +112,20 @@ function Axis({ ruler: { bands, ticks } }: { ruler: RulerView }): JSX.Element {
 }
 
 function Row({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element {
-  const { edge, details } = row;
-  const chips = [edge.before, edge.after].flatMap((reading, index) =>
-    reading === undefined
-      ? []
-      : [<MeetingChip key={index} hexes={reading.hexes} detail={details?.[index]} />],
-  );
+  const { edge } = row;
+  const isLevel = edge.before === undefined || edge.before.contrast === edge.after.contrast;
   return (
     <tr>
       <th scope="row">
-        <div class="ruler-edge">
-          {details && <span class="ruler-chips">{chips}</span>}
-          <span class="ruler-name">
-            {edge.address ? (
-              <a href={edge.address}>
-                <Name row={row} />
-              </a>
-            ) : (
-              <Name row={row} />
-            )}
-            <span class="ruler-extent">
-              <bdi>{edge.extent}</bdi>
-            </span>
-          </span>
-        </div>
+        <EdgeCell row={row} />
       </th>
       <td class="ruler-contrast">
         <Track row={row} ruler={ruler} />
         <span class="number">
-          {edge.before === undefined || edge.before.contrast === edge.after.contrast ? (
+          {isLevel ? (
             edge.after.contrast
           ) : (
-            <Move before={edge.before.contrast} after={edge.after.contrast} />
+            <Move before={edge.before?.contrast} after={edge.after.contrast} />
           )}
         </span>
       </td>
@@ -154,6 +136,26 @@ function Row({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element {
         </span>
       </td>
     </tr>
+  );
+}
+
+/** The place on the flag, before and after, beside what the edge is called and how long it is. */
+function EdgeCell({ row }: { row: RulerRow }): JSX.Element {
+  const { edge, details } = row;
+  const chips = [edge.before, edge.after].flatMap((reading, index) =>
+    reading ? [<MeetingChip key={index} hexes={reading.hexes} detail={details?.[index]} />] : [],
+  );
+  const name = <Name row={row} />;
+  return (
+    <div class="ruler-edge">
+      <span class="ruler-chips">{chips}</span>
+      <span class="ruler-name">
+        {edge.address ? <a href={edge.address}>{name}</a> : name}{" "}
+        <span class="ruler-extent">
+          <bdi>{edge.extent}</bdi>
+        </span>
+      </span>
+    </div>
   );
 }
 

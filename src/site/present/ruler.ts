@@ -55,25 +55,23 @@ export function presentRuler(result: StudyResult, link: Linker, format: Format):
     const path = paths.get(edge);
     return path === undefined ? undefined : link(path);
   };
-  const ordered = orderEdges(comparison);
-  if (ordered.length === 0) return undefined;
-  const moved = ordered.filter(({ outcome }) => outcome !== "same").slice(0, mostRows);
-  const open = ordered.length <= mostTogether ? ordered : moved;
-  const rest = ordered.filter((edge) => !open.includes(edge));
-  const draw = (edges: readonly ComparedEdge[]) =>
-    edges.map((edge) => ({
-      ...presentRow(edge, comparison, format, address),
-      details: presentDetails(result, edge, link),
-    }));
+  const rows = orderEdges(comparison).map((edge) => ({
+    ...presentRow(edge, comparison, format, address),
+    details: presentDetails(result, edge, link),
+  }));
+  if (rows.length === 0) return undefined;
+  const isOpen = ({ edge }: RulerRow, index: number) =>
+    rows.length <= mostTogether || (edge.outcome !== "same" && index < mostRows);
+  const rest = rows.filter((row, index) => !isOpen(row, index));
   return {
-    ...rule(draw(ordered), comparison.before.focus.source !== "none", format),
-    rows: draw(open),
-    rest: rest.length === 0 ? undefined : { label: countRest(rest, format), rows: draw(rest) },
+    ...rule(rows, comparison.before.focus.source !== "none", format),
+    rows: rows.filter(isOpen),
+    rest: rest.length === 0 ? undefined : { label: countRest(rest, format), rows: rest },
   };
 }
 
 /** An edge of any study; `called` and `address` in place of its own. */
-export interface Ruled {
+interface Ruled {
   readonly result: StudyResult;
   readonly edge: ComparedEdge;
   readonly called?: string;
@@ -160,8 +158,8 @@ function presentRow(
 }
 
 /** `2 more that change and 14 that do not`. */
-function countRest(rest: readonly ComparedEdge[], format: Format): string {
-  const same = rest.filter(({ outcome }) => outcome === "same").length;
+function countRest(rest: readonly RulerRow[], format: Format): string {
+  const same = rest.filter(({ edge }) => edge.outcome === "same").length;
   const moved = rest.length - same;
   const staying = same === 1 ? "edge that stays as it was" : "edges that stay as they were";
   if (moved === 0) return `${format.number(same, 0)} ${staying}`;
