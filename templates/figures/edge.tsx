@@ -30,8 +30,7 @@ export function EdgeFigure({
           <a href={`#${id}`}>Edge</a>.
         </strong>{" "}
         {edge.address ? <a href={edge.address}>{names}</a> : names}
-        {edge.renamed && edge.called === undefined && `, which becomes ${edge.renamed}`}: {edge.outcome}, over{" "}
-        {edge.extent}.
+        {edge.renamed && `, which becomes ${edge.renamed}`}: {edge.outcome}, over {edge.extent}.
       </figcaption>
     </figure>
   );

@@ -27,14 +27,17 @@ export function Ladder({ ladder, id }: { ladder: LadderView; id: string }): JSX.
       ))}
       <path class="ladder-axis" d={ladder.axis} />
       <path class="ladder-cloth" d={ladder.cloth} />
-      {ladder.rungs.map(({ hex, chip, label }) => (
+      {ladder.rungs.map(({ hex, tick, label }) => (
         <g key={hex}>
-          {label && <path class="leader" d={label.leader} fill="none" />}
-          <rect class="chip" {...chip} fill={hex} />
+          <rect class="chip" {...tick} fill={hex} />
           {label && (
-            <text x={label.x} y={label.y} dy="0.35em">
-              {label.text}
-            </text>
+            <>
+              <path class="leader" d={label.leader} fill="none" />
+              <rect class="chip" {...label.chip} fill={hex} />
+              <text x={label.x} y={label.y} dy="0.35em">
+                {label.text}
+              </text>
+            </>
           )}
         </g>
       ))}

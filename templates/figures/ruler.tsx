@@ -63,13 +63,21 @@ export function RulerOfOne({ ruler }: { ruler: RulerView }): JSX.Element {
   );
 }
 
-/** The rows under their axis. */
-function RulerTable({ ruler, rows }: { ruler: RulerView; rows: readonly RulerRow[] }): JSX.Element {
+/** The rows under their axis; `heading` says what their names are of. */
+export function RulerTable({
+  ruler,
+  rows,
+  heading = "Edge",
+}: {
+  ruler: RulerView;
+  rows: readonly RulerRow[];
+  heading?: string;
+}): JSX.Element {
   return (
     <table class="ruler-rows">
       <thead>
         <tr>
-          <th scope="col">Edge</th>
+          <th scope="col">{heading}</th>
           <th scope="col" class="ruler-contrast">
             <span class="unseen">Contrast, original to redesign</span>
             <Axis ruler={ruler} />
@@ -104,43 +112,50 @@ function Axis({ ruler: { bands, ticks } }: { ruler: RulerView }): JSX.Element {
 }
 
 function Row({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element {
-  const { edge, details } = row;
-  const chips = [edge.before, edge.after].flatMap((reading, index) =>
-    reading === undefined
-      ? []
-      : [<MeetingChip key={index} hexes={reading.hexes} detail={details?.[index]} />],
-  );
+  const { edge } = row;
+  const isLevel = edge.before === undefined || edge.before.contrast === edge.after.contrast;
   return (
     <tr>
       <th scope="row">
-        <div class="ruler-edge">
-          {details && <span class="ruler-chips">{chips}</span>}
-          <span class="ruler-name">
-            {edge.address ? (
-              <a href={edge.address}>
-                <Name row={row} />
-              </a>
-            ) : (
-              <Name row={row} />
-            )}
-            <span class="ruler-extent">{edge.extent}</span>
-          </span>
-        </div>
+        <EdgeCell row={row} />
       </th>
       <td class="ruler-contrast">
         <Track row={row} ruler={ruler} />
         <span class="number">
-          {edge.before === undefined || edge.before.contrast === edge.after.contrast ? (
+          {isLevel ? (
             edge.after.contrast
           ) : (
-            <Move before={edge.before.contrast} after={edge.after.contrast} />
+            <Move before={edge.before?.contrast} after={edge.after.contrast} />
           )}
         </span>
       </td>
       <td class="ruler-outcome">
-        {edge.outcome} <span class="quiet">{[edge.grades, ...edge.marks].join(", ")}</span>
+        {edge.outcome}{" "}
+        <span class="quiet">
+          <bdi>{[edge.grades, ...edge.marks].join(", ")}</bdi>
+        </span>
       </td>
     </tr>
+  );
+}
+
+/** The place on the flag, before and after, beside what the edge is called and how long it is. */
+function EdgeCell({ row }: { row: RulerRow }): JSX.Element {
+  const { edge, details } = row;
+  const chips = [edge.before, edge.after].flatMap((reading, index) =>
+    reading ? [<MeetingChip key={index} hexes={reading.hexes} detail={details?.[index]} />] : [],
+  );
+  const name = <Name row={row} />;
+  return (
+    <div class="ruler-edge">
+      <span class="ruler-chips">{chips}</span>
+      <span class="ruler-name">
+        {edge.address ? <a href={edge.address}>{name}</a> : name}{" "}
+        <span class="ruler-extent">
+          <bdi>{edge.extent}</bdi>
+        </span>
+      </span>
+    </div>
   );
 }
 

@@ -3,11 +3,10 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { DetailView } from "../../src/site/present/crop.ts";
-import type { Reading } from "../../src/site/present/edge.ts";
 import type { EdgePage } from "../../src/site/present/edgepage.ts";
 import type { SeenReading } from "../../src/site/present/edgevision.ts";
 import type { LocatorView } from "../../src/site/present/lines.ts";
-import { RulerOfOne } from "../figures/ruler.tsx";
+import { RulerOfOne, RulerTable } from "../figures/ruler.tsx";
 import { Argue } from "./refer.tsx";
 import { Summary } from "./summary.tsx";
 import { DetailChip, MeetingChip } from "./swatch.tsx";
@@ -158,98 +157,56 @@ function SeenCell({
   return (
     <span class="reading">
       <MeetingChip hexes={reading.hexes} detail={detail} />
-      <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>{" "}
-      <span class="grade">
-        ΔE00 <span class="number">{reading.difference}</span>
+      <span class="reading-figures">
+        <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>{" "}
+        <span class="grade">
+          ΔE00 <span class="number">{reading.difference}</span>
+        </span>
       </span>
     </span>
   );
 }
 
 /** The same two names in other studies, where there are any. */
-export function Elsewhere({ edge }: { edge: EdgePage }): JSX.Element | null {
-  if (edge.elsewhere.length === 0) return null;
+export function Elsewhere({ edge: { elsewhere } }: { edge: EdgePage }): JSX.Element | null {
+  if (elsewhere === undefined) return null;
   return (
     <section class="evidence" aria-labelledby="elsewhere">
       <h2 id="elsewhere">The same two colours in other studies</h2>
-      <div class="main">
-        <table class="edges">
-          <caption>Colours of one name need not be one colour: compare the cloth, not the word.</caption>
-          <thead>
-            <tr>
-              <th scope="col">Study</th>
-              <th scope="col">Original</th>
-              <th scope="col">Redesign</th>
-              <th scope="col">Outcome</th>
-            </tr>
-          </thead>
-          <tbody>
-            {edge.elsewhere.map((other) => (
-              <tr key={other.address}>
-                <th scope="row">
-                  <a href={other.address}>{other.study}</a>
-                </th>
-                <td>
-                  <ReadingCell reading={other.row.before} detail={other.details?.[0]} />
-                </td>
-                <td>
-                  <ReadingCell reading={other.row.after} detail={other.details?.[1]} />
-                </td>
-                <td>{other.row.outcome}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+      <div class="main ruler">
+        <div class="ruler-list">
+          <RulerTable ruler={elsewhere} rows={elsewhere.rows} heading="Study" />
+        </div>
+        <p class="measured">Colours of one name need not be one colour: compare the cloth, not the word.</p>
       </div>
     </section>
   );
 }
 
-/** All edges of the study, this one marked. */
-export function Siblings({ edge }: { edge: EdgePage }): JSX.Element {
+/** All edges of the study, this one marked, where there are others. */
+export function Siblings({ edge }: { edge: EdgePage }): JSX.Element | null {
+  if (edge.siblings.length === 1) return null;
   return (
     <nav class="evidence" aria-labelledby="siblings">
-      <h2 id="siblings">
-        {edge.siblings.length > 1 ? "All edges of this study" : "The one edge of this study"}
-      </h2>
-      {edge.siblings.length > 1 && (
-        <ul class="siblings">
-          {edge.siblings.map((sibling) => (
-            <li key={sibling.address}>
-              {sibling.details?.map((detail) => (
-                <DetailChip key={detail.src} detail={detail} />
-              ))}
-              <p>
-                <a href={sibling.address} aria-current={sibling.isHere ? "page" : undefined}>
-                  {sibling.names}
-                </a>{" "}
-                <span class="quiet">{sibling.outcome}</span>
-              </p>
-            </li>
-          ))}
-        </ul>
-      )}
+      <h2 id="siblings">All edges of this study</h2>
+      <ul class="siblings">
+        {edge.siblings.map((sibling) => (
+          <li key={sibling.address}>
+            {sibling.details?.map((detail) => (
+              <DetailChip key={detail.src} detail={detail} />
+            ))}
+            <p>
+              <a href={sibling.address} aria-current={sibling.isHere ? "page" : undefined}>
+                {sibling.names}
+              </a>{" "}
+              <span class="quiet">{sibling.outcome}</span>
+            </p>
+          </li>
+        ))}
+      </ul>
       <p class="measured">
         <a href={edge.study.table}>Back to the ruler of the study</a>
       </p>
     </nav>
-  );
-}
-
-/** Two colours with their contrast and grade, or that there is no edge. */
-function ReadingCell({
-  reading,
-  detail,
-}: {
-  reading: Reading | undefined;
-  detail: DetailView | undefined;
-}): JSX.Element {
-  if (reading === undefined) return <span class="quiet">no edge</span>;
-  return (
-    <span class="reading">
-      <MeetingChip hexes={reading.hexes} detail={detail} />
-      <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>
-      {reading.near && <span class="near-line">{reading.near}</span>}
-    </span>
   );
 }

@@ -39,18 +39,30 @@ function How({ study: { ruler, measuredHow, edgePages, links } }: { study: Study
   );
 }
 
+/** Most lines of a third colour that stand open. */
+const mostOpen = 3;
+
 /** What a line of a third colour does for the pair it parts, and why nothing counts twice where nothing does. */
 function Notes({ study: { fimbriations, focus, links } }: { study: StudyPage }): JSX.Element | null {
   if (fimbriations.length === 0 && focus === undefined) return null;
   return (
     <div class="told">
-      {fimbriations.map((line) => (
-        <p key={line.key}>
-          {line.lead}: <Move before={line.direct} after={line.across} />, from the contrast of the pair itself
-          to that of the weaker of the two edges that stand instead. {line.rest}{" "}
-          <a href={links.words}>More on fimbriation</a>
-        </p>
-      ))}
+      {fimbriations.length > 0 && (
+        <details open={fimbriations.length <= mostOpen}>
+          <summary>Lines that keep two colours apart</summary>
+          <ul>
+            {fimbriations.map((line) => (
+              <li key={line.key}>
+                {line.lead}: <Move before={line.direct} after={line.across} />. {line.rest}
+              </li>
+            ))}
+          </ul>
+          <p class="measured">
+            From the contrast of the pair itself to that of the weaker of the two edges that stand instead.{" "}
+            <a href={links.words}>More on fimbriation</a>
+          </p>
+        </details>
+      )}
       {focus && (
         <p class="focus-sentence">
           {focus.sentence} {focus.example && <code>{focus.example}</code>}

@@ -30,13 +30,13 @@ export interface EdgeRow {
   /** Where its own page is, as the page at hand links to it. */
   readonly address: string | undefined;
   readonly names: string;
-  /** The names after the change, where they differ. */
+  /** What it is called after the change, where that differs. */
   readonly renamed: string | undefined;
   /** `the leaf on dark green`, where the author names the part that is changed. */
   readonly called: string | undefined;
   /** Each of its two paints before, and after where that is called something else. */
   readonly sides: readonly [readonly [string, string?], readonly [string, string?]];
-  /** `2.11 flag heights, 57 % of the outline`; the outline is that of the focus. */
+  /** `2.11 flag heights, 57 % of outline`; the outline is that of the focus. */
   readonly extent: string;
   /** Undefined where the edge was not there before. */
   readonly before: Reading | undefined;
@@ -58,6 +58,7 @@ export function presentEdge(
   const [before, after] = edge.contrast;
   const names = formatNames(edge.names[0]);
   const renamed = formatNames(edge.names[1]);
+  const called = callEdge(edge, comparison);
   const side = (at: 0 | 1): readonly [string, string?] => {
     const [was, is] = [edge.names[0][at], edge.names[1][at]];
     return was === is ? [was] : [was, is];
@@ -71,8 +72,8 @@ export function presentEdge(
     key: `${edge.a}-${edge.b}`,
     address: address?.(edge),
     names,
-    renamed: renamed === names ? undefined : renamed,
-    called: callEdge(edge, comparison),
+    renamed: renamed === names ? undefined : (called?.is ?? renamed),
+    called: called?.was,
     sides: [side(0), side(1)],
     extent: describeExtent(edge, comparison, format),
     ...readings,
@@ -82,12 +83,17 @@ export function presentEdge(
   };
 }
 
-/** `the leaf on dark green` where the author names the part that is changed. */
-function callEdge({ a, b }: ComparedEdge, { before, after }: Comparison): string | undefined {
-  const paints = [a, b].map((id) => findPaint(before, id) ?? findPaint(after, id));
-  const part = paints.find((paint) => paint?.part?.called !== undefined);
-  const ground = paints.find((paint) => paint !== part);
-  return part && ground ? `${part.name} on ${ground.name}` : undefined;
+/** `the leaf on dark green`, then `gold on dark green`, where the author names the part that is changed. */
+function callEdge(
+  { a, b, names }: ComparedEdge,
+  { before, after }: Comparison,
+): { readonly was: string; readonly is: string } | undefined {
+  const isPart = [a, b].map(
+    (id) => (findPaint(before, id) ?? findPaint(after, id))?.part?.called !== undefined,
+  );
+  if (!isPart[0] && !isPart[1]) return undefined;
+  const [was, is] = names.map(([one, other]) => (isPart[0] ? `${one} on ${other}` : `${other} on ${one}`));
+  return was === undefined || is === undefined ? undefined : { was, is };
 }
 
 /** Two paint names as an edge is called: `white / light blue`. */
@@ -100,7 +106,7 @@ function describeExtent(edge: ComparedEdge, { after }: Comparison, format: Forma
   const own = findMeasured(after.edges, edge)?.focusLength ?? 0;
   const outline = after.edges.reduce((sum, { focusLength }) => sum + focusLength, 0);
   if (own === 0) return length;
-  return `${length}, ${isWhole(own / outline) ? "the whole outline" : `${format.share(own / outline)} of the outline`}`;
+  return `${length}, ${isWhole(own / outline) ? "whole outline" : `${format.share(own / outline)} of outline`}`;
 }
 
 function describeGrades({ before, after }: Pick<EdgeRow, "before" | "after">): string {

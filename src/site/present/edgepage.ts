@@ -20,7 +20,7 @@ import { capitalise } from "./phrase.ts";
 import type { Plate } from "./plate.ts";
 import { recordEdge } from "./record.ts";
 import { presentRefer, type ReferView } from "./refer.ts";
-import { presentEdgeRuler, type RulerView } from "./ruler.ts";
+import { presentChosen, type RulerView } from "./ruler.ts";
 import { chooseSplit, type Split } from "./split.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "./status.ts";
 import type { SummaryRow } from "./study.ts";
@@ -46,7 +46,8 @@ export interface EdgePage {
   readonly numbers: readonly SummaryRow[];
   readonly visions: readonly (VisionRow & { readonly details: Details })[];
   readonly measuredHow: string;
-  readonly elsewhere: readonly Elsewhere[];
+  /** The same pair of colour names in other studies, a row each; undefined where there is none. */
+  readonly elsewhere: RulerView | undefined;
   readonly siblings: readonly Sibling[];
   /** Whether either grade is near the line. */
   readonly hasNearLine: boolean;
@@ -54,14 +55,6 @@ export interface EdgePage {
   readonly refer: ReferView;
   readonly answer: AnswerView | undefined;
   readonly unofficial: string;
-}
-
-/** The same pair of colour names in another study. */
-export interface Elsewhere {
-  readonly study: string;
-  readonly address: string;
-  readonly row: EdgeRow;
-  readonly details: Details;
 }
 
 export interface Sibling {
@@ -151,8 +144,8 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     status: presentStatus(study.status),
     outcome: { word: outcome, sentence },
     row,
-    ruler: presentEdgeRuler(edge, comparison, format),
-    place: presentPlace(subject, row, link, path),
+    ruler: presentChosen([{ result, edge }], link, format),
+    place: presentPlace(subject, link, path),
     numbers,
     visions: presentVisions(edge, row, comparison, format).map((vision) => ({
       ...vision,
@@ -209,18 +202,13 @@ function listSiblings(subject: Subject, link: Linker, format: Format): readonly 
   }));
 }
 
-function presentPlace(
-  { result, edge }: Subject,
-  row: EdgeRow,
-  link: Linker,
-  path: string,
-): EdgePage["place"] {
+function presentPlace({ result, edge }: Subject, link: Linker, path: string): EdgePage["place"] {
   const crop = findPlace(result, edge);
   if (crop === undefined) return undefined;
-  const plate = (label: string, file: string, names: string): Plate => ({
+  const plate = (label: string, file: string, side: 0 | 1): Plate => ({
     label,
     src: link(`${path}${file}`),
-    alt: `${label}, the place where ${names.replace(" / ", " and ")} meet`,
+    alt: `${label}, the place where ${edge.names[side].join(" and ")} meet`,
     width: 900,
     height: 600,
     fit: "wide",
@@ -228,10 +216,7 @@ function presentPlace(
   const ground = link(`${formatStudyPath(result.study.slug)}original.svg`);
   return {
     locator: presentLocator(result, edge, crop, ground),
-    crops: [
-      plate("Original", cropFiles.original, row.names),
-      plate("Redesign", cropFiles.redesign, row.renamed ?? row.names),
-    ],
+    crops: [plate("Original", cropFiles.original, 0), plate("Redesign", cropFiles.redesign, 1)],
   };
 }
 
@@ -263,7 +248,9 @@ function presentNumbers(
     pair("Told apart by hue alone", ({ hueOnly }) => (hueOnly ? "yes" : "no")),
     pair("Rule of tincture", ({ tincture }) => tincture ?? "no objection"),
     pair("Length, flag heights", ({ length }) => format.number(length, 2)),
-    pair("At what has to be seen, flag heights", ({ focusLength }) => format.number(focusLength, 2)),
+    ...(comparison.before.focus.source === "none"
+      ? []
+      : [pair("At what has to be seen, flag heights", ({ focusLength }) => format.number(focusLength, 2))]),
   ];
 }
 
@@ -290,9 +277,13 @@ export function indexNames(results: readonly StudyResult[]): Namesakes {
 }
 
 /** Edges of the other studies whose original has the same two names, in the order of the front page; the first few. */
-function findElsewhere({ result, edge, namesakes }: Subject, link: Linker, format: Format): Elsewhere[] {
+function findElsewhere(
+  { result, edge, namesakes }: Subject,
+  link: Linker,
+  format: Format,
+): EdgePage["elsewhere"] {
   const asked = nameKey(edge, result.comparison);
-  return [...(namesakes.get(asked) ?? [])]
+  const found = [...(namesakes.get(asked) ?? [])]
     .filter((other) => other !== result)
     .slice(0, mostElsewhere)
     .flatMap((other) => {
@@ -300,13 +291,9 @@ function findElsewhere({ result, edge, namesakes }: Subject, link: Linker, forma
       const place = placeEdges(study.slug, comparison);
       return comparison.edges
         .filter((one) => nameKey(one, comparison) === asked)
-        .map((one) => ({
-          study: study.title,
-          address: link(place(one)),
-          row: presentEdge(one, comparison, format),
-          details: presentDetails(other, one, link),
-        }));
+        .map((one) => ({ result: other, edge: one, called: study.title, address: link(place(one)) }));
     });
+  return found.length === 0 ? undefined : presentChosen(found, link, format);
 }
 
 function nameKey({ a, b, names: [before] }: ComparedEdge, comparison: Comparison): string {

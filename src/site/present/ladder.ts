@@ -24,19 +24,28 @@ export interface LadderView {
   readonly move: string | undefined;
 }
 
-/** One colour. Those that share the flag with many others have no label. */
+/** One colour: a tick on the axis, and beside it chip and name. Those that share the flag with many others have no label. */
 export interface Rung {
   readonly hex: Hex;
-  readonly chip: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+  readonly tick: Box;
   readonly label:
-    | { readonly x: number; readonly y: number; readonly text: string; readonly leader: string }
+    | {
+        readonly chip: Box;
+        readonly x: number;
+        readonly y: number;
+        readonly text: string;
+        readonly leader: string;
+      }
     | undefined;
 }
 
-const size = { width: 200, height: 244, top: 38, bottom: 232 };
-/** Where figures end, the axis stands and names begin. */
-const across = { figures: 36, axis: 70, names: 102 };
-const chip = { width: 24, height: 10 };
+type Box = Readonly<Record<"x" | "y" | "width" | "height", number>>;
+
+const size = { width: 216, height: 244, top: 38, bottom: 232 };
+/** Where figures end, the axis stands, chips and names begin. */
+const across = { figures: 36, axis: 66, chips: 86, names: 108 };
+const tick = { width: 14, height: 4 };
+const chip = { width: 16, height: 12 };
 const labelGap = 18;
 /** Colours with a label, by area. */
 const mostNamed = 8;
@@ -73,9 +82,9 @@ function drawUpright(from: number, to: number): string {
 
 /** On the side of the figures, from chip to chip. */
 function drawArrow(from: number, to: number): string {
-  const edge = across.axis - chip.width / 2 - 4;
+  const edge = across.axis - tick.width / 2 - 3;
   const head = `M${edge - 5} ${to - 4}L${edge} ${to}L${edge - 5} ${to + 4}`;
-  return `M${edge} ${from}H${edge - 12}V${to}H${edge}${head}`;
+  return `M${edge} ${from}H${edge - 11}V${to}H${edge}${head}`;
 }
 
 function placeRungs(
@@ -105,18 +114,19 @@ function placeRungs(
 }
 
 function placeRung(colour: MeasuredColour, y: number, labelY: number | undefined, format: Format): Rung {
-  const x = across.axis - chip.width / 2;
+  const x = across.axis - tick.width / 2;
   return {
     hex: colour.hex,
-    chip: { x, y: round(y - chip.height / 2), ...chip },
+    tick: { x, y: round(y - tick.height / 2), ...tick },
     label:
       labelY === undefined
         ? undefined
         : {
+            chip: { x: across.chips, y: round(labelY - chip.height / 2), ...chip },
             x: across.names,
             y: round(labelY),
             text: sayColour(colour, format),
-            leader: `M${x + chip.width} ${y}L${across.names - 4} ${round(labelY)}`,
+            leader: `M${x + tick.width} ${y}L${across.chips} ${round(labelY)}`,
           },
   };
 }

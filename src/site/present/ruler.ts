@@ -55,27 +55,41 @@ export function presentRuler(result: StudyResult, link: Linker, format: Format):
     const path = paths.get(edge);
     return path === undefined ? undefined : link(path);
   };
-  const ordered = orderEdges(comparison);
-  if (ordered.length === 0) return undefined;
-  const moved = ordered.filter(({ outcome }) => outcome !== "same").slice(0, mostRows);
-  const open = ordered.length <= mostTogether ? ordered : moved;
-  const rest = ordered.filter((edge) => !open.includes(edge));
-  const draw = (edges: readonly ComparedEdge[]) =>
-    edges.map((edge) => ({
-      ...presentRow(edge, comparison, format, address),
-      details: presentDetails(result, edge, link),
-    }));
+  const rows = orderEdges(comparison).map((edge) => ({
+    ...presentRow(edge, comparison, format, address),
+    details: presentDetails(result, edge, link),
+  }));
+  if (rows.length === 0) return undefined;
+  const isOpen = ({ edge }: RulerRow, index: number) =>
+    rows.length <= mostTogether || (edge.outcome !== "same" && index < mostRows);
+  const rest = rows.filter((row, index) => !isOpen(row, index));
   return {
-    ...rule(draw(ordered), comparison, format),
-    rows: draw(open),
-    rest: rest.length === 0 ? undefined : { label: countRest(rest, format), rows: draw(rest) },
+    ...rule(rows, comparison.before.focus.source !== "none", format),
+    rows: rows.filter(isOpen),
+    rest: rest.length === 0 ? undefined : { label: countRest(rest, format), rows: rest },
   };
 }
 
-/** The ruler of one edge by itself. */
-export function presentEdgeRuler(edge: ComparedEdge, comparison: Comparison, format: Format): RulerView {
-  const rows = [{ ...presentRow(edge, comparison, format), details: undefined }];
-  return { ...rule(rows, comparison, format), rows, rest: undefined };
+/** An edge of any study; `called` and `address` in place of its own. */
+interface Ruled {
+  readonly result: StudyResult;
+  readonly edge: ComparedEdge;
+  readonly called?: string;
+  readonly address?: string;
+}
+
+/** The ruler of edges that are chosen one by one, in the order given. */
+export function presentChosen(chosen: readonly Ruled[], link: Linker, format: Format): RulerView {
+  const rows = chosen.map(({ result, edge, called, address }) => {
+    const row = presentRow(edge, result.comparison, format, () => address);
+    return {
+      ...row,
+      edge: called === undefined ? row.edge : { ...row.edge, called },
+      details: presentDetails(result, edge, link),
+    };
+  });
+  const hasOutline = chosen.some(({ result }) => result.comparison.before.focus.source !== "none");
+  return { ...rule(rows, hasOutline, format), rows, rest: undefined };
 }
 
 /** What the figure shows, as text. */
@@ -86,7 +100,7 @@ export function describeRuler({ title, rows, rest }: RulerView): string {
 
 function rule(
   rows: readonly RulerRow[],
-  { after }: Comparison,
+  outline: boolean,
   format: Format,
 ): Pick<RulerView, "title" | "bands" | "ticks" | "notes"> {
   const steps = [0, softFrom, clearFrom, strongFrom, 100];
@@ -106,7 +120,7 @@ function rule(
     notes: {
       falls: rows.some(({ falls }) => falls),
       merged: rows.some(({ dot }) => dot === undefined),
-      outline: after.edges.some(({ focusLength }) => focusLength > 0),
+      outline,
       near: isMarked(nearLine),
       hue: isMarked(hueAlone),
     },
@@ -144,8 +158,8 @@ function presentRow(
 }
 
 /** `2 more that change and 14 that do not`. */
-function countRest(rest: readonly ComparedEdge[], format: Format): string {
-  const same = rest.filter(({ outcome }) => outcome === "same").length;
+function countRest(rest: readonly RulerRow[], format: Format): string {
+  const same = rest.filter(({ edge }) => edge.outcome === "same").length;
   const moved = rest.length - same;
   const staying = same === 1 ? "edge that stays as it was" : "edges that stay as they were";
   if (moved === 0) return `${format.number(same, 0)} ${staying}`;

@@ -46,7 +46,11 @@ test("an edge of the part that the author names is called by it", () => {
   const named = { ...paint("p2"), name: "the square", part: { of: "red", called: "the square" } };
   const colours = comparison.before.colours.map((colour) => (colour.id === "p2" ? named : colour));
   const before = { ...comparison.before, colours: colours as typeof comparison.before.colours };
-  expect(presentEdge(edge, { ...comparison, before }, format).called).toBe("the square on dark blue");
+  const names = [["dark blue", "the square"], edge.names[1]] as const;
+  expect(presentEdge({ ...edge, names }, { ...comparison, before }, format)).toMatchObject({
+    called: "the square on dark blue",
+    renamed: "yellow on dark blue",
+  });
   expect(presentEdge(same, { ...comparison, before }, format).called).toBeUndefined();
 });
 
@@ -90,9 +94,9 @@ test("a parted edge has no reading before", () => {
 });
 
 test.each([
-  [1.2, 0, "1.50 flag heights, the whole outline"],
-  [1.2, 0.4, "1.50 flag heights, 75% of the outline"],
-  [998, 2, "1.50 flag heights, 99.8% of the outline"],
+  [1.2, 0, "1.50 flag heights, whole outline"],
+  [1.2, 0.4, "1.50 flag heights, 75% of outline"],
+  [998, 2, "1.50 flag heights, 99.8% of outline"],
   [0, 2, "1.50 flag heights"],
 ])("with %s of the outline of what has to be seen, and %s elsewhere: %s", (own, other, extent) => {
   const edges = comparison.after.edges.map((one) => ({ ...one, focusLength: one.b === "p3" ? own : other }));

@@ -40,7 +40,7 @@ test("grey keeps the contrast, so that it gives the difference alone", () => {
 });
 
 test("the same two names in another study are linked, this study is not", () => {
-  expect(page.elsewhere.map(({ study, address }) => [study, address])).toEqual([
+  expect(page.elsewhere?.rows.map(({ edge: { called, address } }) => [called, address])).toEqual([
     ["Another", "../../../another/edges/12235c-c8202f/"],
   ]);
   expect(page.siblings.filter(({ isHere }) => isHere).map(({ names }) => names)).toEqual(["dark blue / red"]);
@@ -78,7 +78,7 @@ test("wherever the edge is pictured, the place on the flag is shown, cut out of 
     "../../redesign.svg",
     "../../redesign.svg",
   ]);
-  expect(page.elsewhere[0]?.details?.[0].src).toBe("../../../another/original.svg");
+  expect(page.elsewhere?.rows[0]?.details?.[0].src).toBe("../../../another/original.svg");
 });
 
 test("a part that the author names stands on its ground in the title", () => {
@@ -90,9 +90,12 @@ test("a part that the author names stands on its ground in the title", () => {
       colour.id === "p2" ? { ...colour, name: "the square", part } : colour,
     ),
   });
+  const edges = comparison.edges.map((edge) =>
+    edge.b === "p2" ? { ...edge, names: [["dark blue", "the square"], edge.names[1]] as const } : edge,
+  );
   const result = {
     ...studyResult,
-    comparison: { ...comparison, before: named(comparison.before), after: named(comparison.after) },
+    comparison: { ...comparison, edges, before: named(comparison.before), after: named(comparison.after) },
   };
   const titles = presentEdgePages([result], indexNames([result]), gallery, format).map(({ title }) => title);
   expect(titles).toContain("The square on dark blue");

@@ -5,15 +5,15 @@ import { comparison, studyResult } from "../sample.ts";
 
 const cloth = { black: 5, white: 85 };
 const ladder = presentLadder(studyResult, cloth, createFormat("en"));
-const middle = (chip: { y: number; height: number }) => chip.y + chip.height / 2;
+const middle = (box: { y: number; height: number }) => box.y + box.height / 2;
 const [zero = Number.NaN, , full = Number.NaN] = ladder.ticks.map(({ y }) => y);
 
 test("each colour of both flags once, at its reflectance between 0 and 100 percent", () => {
   expect(ladder.rungs.map(({ hex }) => hex)).toEqual(["#ffffff", "#f4c430", "#c8202f", "#12235c"]);
   // Reflectances as typed in the sample.
   for (const [index, reflectance] of [85, 50.7, 15.8, 6.5].entries()) {
-    const { chip } = ladder.rungs[index] ?? { chip: { y: Number.NaN, height: 0 } };
-    expect((zero - middle(chip)) / (zero - full)).toBeCloseTo(reflectance / 100, 2);
+    const { tick } = ladder.rungs[index] ?? { tick: { y: Number.NaN, height: 0 } };
+    expect((zero - middle(tick)) / (zero - full)).toBeCloseTo(reflectance / 100, 2);
   }
   expect(ladder.rungs.map(({ label }) => label?.text)).toEqual([
     "white 85%",
@@ -28,7 +28,7 @@ test("an arrow from the colour that is replaced to the new one, none where both 
     Number(from),
     Number(to),
   ]);
-  const [, yellow, red] = ladder.rungs.map(({ chip }) => middle(chip));
+  const [, yellow, red] = ladder.rungs.map(({ tick }) => middle(tick));
   expect(heights).toEqual([[red, yellow]]);
   const level = comparison.after.colours.map((colour) => ({ ...colour, reflectance: 15.8 }));
   const result = {

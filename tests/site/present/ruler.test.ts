@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { linkFrom } from "../../../src/site/address.ts";
 import { createFormat } from "../../../src/site/present/format.ts";
-import { describeRuler, presentEdgeRuler, presentRuler } from "../../../src/site/present/ruler.ts";
+import { describeRuler, presentChosen, presentRuler } from "../../../src/site/present/ruler.ts";
 import { compared, type Edge } from "../compared.ts";
 import { studyResult } from "../sample.ts";
 
@@ -21,11 +21,9 @@ const edge = (
   return { between: [`p${a + 1}`, `p${b + 1}`], outcome, contrast, length: 2, ...more };
 };
 const ruler = (...edges: readonly Edge[]) => {
-  const found = presentRuler(
-    { ...studyResult, comparison: compared(paints, edges), edgeLines: [] },
-    link,
-    format,
-  );
+  const focus = edges.some((one) => one.focus) ? ({ lastsTo: 80, clarity: [50, 60] } as const) : undefined;
+  const result = { ...studyResult, comparison: compared(paints, edges, focus), edgeLines: [] };
+  const found = presentRuler(result, link, format);
   if (found === undefined) throw new Error("no ruler");
   return found;
 };
@@ -110,7 +108,7 @@ test("one colour has no ruler; one edge has one of its own", () => {
   const result = { ...studyResult, comparison: compared(paints, []), edgeLines: [] };
   expect(presentRuler(result, link, format)).toBeUndefined();
   const [first] = studyResult.comparison.edges;
-  const own = first && presentEdgeRuler(first, studyResult.comparison, format);
+  const own = first && presentChosen([{ result: studyResult, edge: first }], link, format);
   expect(own?.rows.map(({ ring, dot }) => [ring, dot])).toEqual([[84.2, 84.2]]);
 });
 
