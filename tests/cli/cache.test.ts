@@ -121,6 +121,7 @@ test("what came with a checkout is put aside and named: a cache, and a hidden fo
   expect(said).toContain(".counterchange-_site-aside lay beside _site");
   expect((await readdir(folder)).sort()).toEqual([
     ".cache",
+    ".counterchange-_site",
     ".counterchange-_site-aside",
     "_site",
     "content",
