@@ -46,3 +46,8 @@ test("it is told at the element, with what it is", () => {
     reason: "<clipPath> has display: none, which some programs pass over there.",
   });
 });
+
+test("a blank that does not break parts no values", () => {
+  expect(rulesOf(draw('<path d="M0 0h9" stroke-dasharray="6&#160;4"/>'))).toEqual(["svg/value"]);
+  expect(rulesOf(draw('<path d="M0 0h9" fill="rgb(0&#160;0 0)"/>'))).toEqual(["svg/value"]);
+});
