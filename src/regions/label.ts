@@ -15,6 +15,13 @@ export interface LabelMap {
 const unknown = 0xffff;
 
 /**
+ * Share of pixels that may be no exact codes, and how many may anyway; a real drawing has 2 %. Beyond it is no smoothed border but a mask that lets a
+ * part through, and to work inward would take minutes: those pixels have no label.
+ */
+const mostOpen = 0.1;
+const fewOpen = 10_000;
+
+/**
  * Reads a label picture. `codes[i]` is the code colour (0xrrggbb) of the paint with index i. Blended pixels (clip paths
  * are always anti-aliased) take the label of that known neighbour whose code is nearest to them.
  */
@@ -45,7 +52,8 @@ export function readLabels(raster: Raster, codes: readonly number[]): LabelMap {
       if (lastLabel === unknown) open.push(at);
     }
   }
-  settle(labels, width, height, open, pixels, codes);
+  if (open.length > Math.max(fewOpen, mostOpen * labels.length)) for (const at of open) labels[at] = 0;
+  else settle(labels, width, height, open, pixels, codes);
   return { width, height, labels, exactShare: 1 - open.length / Math.max(1, labels.length) };
 }
 

@@ -44,7 +44,7 @@ export function findLost(
   const counted = [...countLost(picture, map, colours, isOther)].sort((a, b) => b[1] - a[1]);
   const pixels = counted.reduce((sum, [, count]) => sum + count, 0);
   const [most] = counted;
-  const share = pixels / Math.max(1, flagPixels);
+  const share = pixels / Math.max(1, flagPixels, pixels);
   const lost: Lost[] = [];
   if (most !== undefined && share > mostLost)
     lost.push({ hex: most[0] === nothing ? null : hexOfCode(most[0]), share });

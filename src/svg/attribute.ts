@@ -6,7 +6,7 @@ import { type Reading, readPath, readPoints, readTransform } from "./geometry.ts
 import { limit } from "./limit.ts";
 import { properties } from "./property.ts";
 import type { Reporter } from "./report.ts";
-import { findUnit, mendNumber, readLength, readNumber } from "./value.ts";
+import { findUnit, hasOddBlank, mendNumber, readLength, readNumber } from "./value.ts";
 import type { XmlAttribute, XmlElement } from "./xmlnode.ts";
 
 export interface CleanAttributes {
@@ -57,18 +57,20 @@ function admit(
   if (local === "filter" || allow.refusedAttributes.has(local)) return refuse(attribute, reporter);
   if (allow.textAttribute.test(local)) return { name: local, value };
   if (allow.silentAttribute.test(local) || silentProperty.test(local)) return undefined;
-  const list = lists[local]?.(value);
+  const list =
+    value.length > limit.valueLength && local.endsWith("ransform") ? undefined : lists[local]?.(value);
   if (list !== undefined)
     return "text" in list ? { name: local, value: list.text } : reportList(attribute, list.at, reporter);
   const read = readers[local] ?? (allow.numericAttributes.has(local) ? readNumeric(local) : undefined);
   if (read === undefined) return removed(reporter, place, local);
-  const kept = value.length > limit.valueLength ? undefined : read(value);
+  const kept =
+    value.length > limit.valueLength || (local !== "viewBox" && hasOddBlank(value)) ? undefined : read(value);
   return kept === undefined ? report(attribute, reporter) : { name: local, value: kept };
 }
 
 function refuse({ local, value, place }: XmlAttribute, reporter: Reporter): undefined {
-  if (value.trim() === "none" || value.trim() === "") return undefined;
   const isFilter = local === "filter";
+  if (isFilter && /^\s*(?:none\s*)?$/.test(value)) return undefined;
   reporter.error(
     "svg/unsupported",
     place,
@@ -95,12 +97,13 @@ function href(
   if (element.local === "a") return undefined;
   const name = attribute.uri === "" ? "href" : "xlink:href";
   const value = attribute.value.trim();
-  if (/^#[^\s#]+$/.test(value) || value === "#") return { name, value };
+  // Browsers take %20 in an address for a blank, other programs for three letters.
+  if (/^#[^\s#%]+$/.test(value) || value === "#") return { name, value };
   if (!allow.elements.has(element.local)) return undefined;
   reporter.error(
     "svg/reference",
     attribute.place,
-    `<${element.local}> points outside the drawing: ${JSON.stringify(value.slice(0, 60))}.`,
+    `<${element.local}> points outside the drawing, or by an address with %: ${JSON.stringify(value.slice(0, 60))}.`,
     'Copy what it points at into this file and write href="#its-id".',
   );
   return undefined;
@@ -135,7 +138,9 @@ const readers: Readonly<Record<string, Read>> = Object.assign(Object.create(null
   markerUnits: oneOf("strokeWidth userSpaceOnUse"),
   spreadMethod: oneOf("pad reflect repeat"),
   orient: test(
-    (value) => /^\s*(?:auto|auto-start-reverse)\s*$/.test(value) || readNumber(value) !== undefined,
+    (value) =>
+      /^\s*(?:auto|auto-start-reverse)\s*$/.test(value) ||
+      Math.abs(Number(readNumber(value) ?? Number.NaN)) <= limit.angle,
   ),
   preserveAspectRatio: test((value) =>
     /^\s*(?:none|xM(?:in|id|ax)YM(?:in|id|ax))(?:\s+(?:meet|slice))?\s*$/.test(value),
@@ -147,7 +152,9 @@ const size = /^(?:width|height|r|rx|ry|fr|markerWidth|markerHeight)$/;
 
 /** Sizes are not negative. */
 function readNumeric(name: string): Read {
-  return (value) => readLength(value, size.test(name) ? 0 : Number.NEGATIVE_INFINITY);
+  const least = size.test(name) ? 0 : Number.NEGATIVE_INFINITY;
+  // Of a percentage of the place of a marker or symbol programs take another length each.
+  return (value) => (name.startsWith("ref") && value.includes("%") ? undefined : readLength(value, least));
 }
 
 function report({ local, value, place }: XmlAttribute, reporter: Reporter): undefined {

@@ -8,6 +8,7 @@ import { properties } from "./property.ts";
 import type { Reporter } from "./report.ts";
 import { matches, readAttribute, type SelectNode, type Selector, type SimpleSelector } from "./select.ts";
 import { readSheets, type SheetRule } from "./sheet.ts";
+import { trimBlanks } from "./value.ts";
 import { walkXml, type XmlElement } from "./xmlnode.ts";
 
 /** Finds what is declared of an element that stands at `node`, by property. */
@@ -44,7 +45,10 @@ function readAttributes({ attributes }: XmlElement, reporter: Reporter): readonl
   return attributes.flatMap(({ uri, local, value, place }) =>
     uri !== "" || !properties.has(local) || local === "marker"
       ? []
-      : readDeclaration(local, value.trim(), place, reporter).map((each) => ({ ...each, important: false })),
+      : readDeclaration(local, trimBlanks(value), place, reporter).map((each) => ({
+          ...each,
+          important: false,
+        })),
   );
 }
 

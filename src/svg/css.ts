@@ -1,6 +1,7 @@
 // Floor 2. CSS text → rules and declarations with the offsets at which they stand. The door to css-tree.
 import * as csstree from "css-tree";
 import { type Compound, measureSpecificity, type Selector, type SimpleSelector } from "./select.ts";
+import { trimBlanks } from "./value.ts";
 
 /** One declaration; `start` is its offset, from 0, in the text it was parsed from. */
 export interface CssDeclaration {
@@ -86,7 +87,7 @@ function readBlock(block: csstree.CssNode, text: string, oddities: CssOddity[]):
     if (node.type === "Declaration" && node.value.type === "Raw" && typeof node.important === "boolean")
       declarations.push({
         property: node.property.startsWith("--") ? node.property : node.property.toLowerCase(),
-        value: node.value.value.trim(),
+        value: trimBlanks(node.value.value),
         important: node.important,
         start,
       });

@@ -5,7 +5,7 @@ import { limit } from "./limit.ts";
 import { findNoColour } from "./nocolour.ts";
 import { properties } from "./property.ts";
 import type { Reporter } from "./report.ts";
-import { findReference, findUnit, mendNumber } from "./value.ts";
+import { findReference, findUnit, hasOddBlank, mendNumber } from "./value.ts";
 
 /** A property with its value as it is written, or `inherit`, which is written by leaving it out. */
 export interface Declared {
@@ -95,8 +95,14 @@ function findDanger(name: string, value: string): Fault | undefined {
     const reason = `A style uses a backslash, which can hide other addresses: ${show(value)}.`;
     return { rule: "svg/css", reason, hint: "Write the value without escapes." };
   }
-  if (!properties.has(name) || findReference(value) !== null) return undefined;
-  const reason = `${name} points outside the drawing: ${show(value)}.`;
+  if (!properties.has(name)) return undefined;
+  if (hasOddBlank(value)) {
+    const reason = `${name} has a blank that is none in SVG: ${show(value)}.`;
+    return { rule: "svg/value", reason, hint: "Type it again, with plain blanks." };
+  }
+  const id = findReference(value);
+  if (id !== null && id?.includes("%") !== true) return undefined;
+  const reason = `${name} points outside the drawing, or by an address with %: ${show(value)}.`;
   return {
     rule: "svg/reference",
     reason,

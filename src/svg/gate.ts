@@ -15,6 +15,7 @@ import { createReporter, type Reporter } from "./report.ts";
 import type { SelectNode } from "./select.ts";
 import { settle } from "./settle.ts";
 import type { Drawing, SvgElement, SvgNode } from "./tree.ts";
+import { checkUnlike } from "./unlike.ts";
 import { findViewBox } from "./viewbox.ts";
 import { writeDrawing } from "./write.ts";
 import { readXml } from "./xml.ts";
@@ -30,7 +31,7 @@ interface Standing extends SelectNode {
  * Reads a contributed drawing into the one form in which it is measured and published: no style sheet, class or style, every
  * property an attribute, every value written in one way. `file` is used in messages only.
  *
- * Problems: all of xml.ts, cascade.ts, attribute.ts, settle.ts, reference.ts, cost.ts and viewbox.ts; svg/not-svg,
+ * Problems: all of xml.ts, cascade.ts, attribute.ts, settle.ts, reference.ts, cost.ts, unlike.ts, reach.ts and viewbox.ts; svg/not-svg,
  * svg/namespace, svg/unsupported, svg/written, svg/removed (warning), svg/text (warning).
  */
 export function readDrawing(file: string, bytes: Uint8Array): Outcome<Drawing> {
@@ -85,7 +86,8 @@ function admit(root: XmlElement, reporter: Reporter): Drawing | undefined {
   const checked = sized === undefined ? undefined : checkReferences(sized, reporter);
   if (viewBox === undefined || checked === undefined || !checkCost(checked, viewBox, reporter))
     return undefined;
-  if (!checkReach(checked, viewBox, idsOf(checked), reporter)) return undefined;
+  const ids = idsOf(checked);
+  if (!checkUnlike(checked, ids, reporter) || !checkReach(checked, viewBox, ids, reporter)) return undefined;
   return { file: reporter.file, root: checked, viewBox, lines: reporter.lines };
 }
 

@@ -43,6 +43,8 @@ export interface Instance extends SelectNode {
   readonly shown: boolean;
   readonly fill: PaintSource;
   readonly stroke: PaintSource;
+  /** Product of the opacities of the element and those around it. */
+  readonly opacity: number;
   /** Products of all opacities, with the alpha of the paint: 0 to 1. */
   readonly fillOpacity: number;
   readonly strokeOpacity: number;
@@ -133,6 +135,7 @@ class Builder {
       shown: false,
       fill: none,
       stroke: none,
+      opacity: 1,
       fillOpacity: 0,
       strokeOpacity: 0,
     };
@@ -141,6 +144,7 @@ class Builder {
     node.shown = here.shown && allow.shapes.has(element.name) && here.visible;
     node.fill = useColor(here.fill, here.color);
     node.stroke = here.strokeWidthZero ? none : useColor(here.stroke, here.color);
+    node.opacity = here.opacity;
     node.fillOpacity = here.opacity * here.fillOpacity * alphaOf(node.fill);
     node.strokeOpacity = here.opacity * here.strokeOpacity * alphaOf(node.stroke);
     for (const child of element.children)

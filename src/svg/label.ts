@@ -2,7 +2,7 @@
 // anti-aliasing, so that its picture is the map of paints. `use` is expanded, opacity goes.
 import * as allow from "./allow.ts";
 import type { Instance } from "./instance.ts";
-import type { PaintedShapes } from "./paint.ts";
+import { type PaintedShapes, visibleFrom } from "./paint.ts";
 import { properties } from "./property.ts";
 import { findHref, type SvgElement, type SvgNode } from "./tree.ts";
 import { findReference } from "./value.ts";
@@ -107,6 +107,9 @@ class LabelWriter {
   private emitShape(instance: Instance, attributes: Attributes): SvgNode[] {
     if (!instance.shown) return [];
     const codes = this.codes.get(instance) ?? {};
+    // Markers show as much as the shape does.
+    if (instance.opacity < visibleFrom)
+      for (const name of Object.keys(attributes)) if (name.startsWith("marker")) delete attributes[name];
     const hasMarker = Object.keys(attributes).some((name) => name.startsWith("marker"));
     if (codes.fill === undefined && codes.stroke === undefined && !hasMarker) return [];
     return [

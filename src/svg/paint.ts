@@ -42,7 +42,7 @@ export interface Selection {
 }
 
 /** Opacity under which a shape is left out of the labels (design rule of ours). */
-const visibleFrom = 0.5;
+export const visibleFrom = 0.5;
 
 /** Finds all paints. With `selection` the selected part of a paint is a paint of its own. */
 export function findPaints(resolved: ResolvedDrawing, selection?: Selection): PaintedShapes {

@@ -75,6 +75,12 @@ const property = (inherits: boolean, initial: string, read: Property["read"], ch
   choice,
 });
 
+/** A mitre of more than a thousand strokes' width comes to an end in another place in every program. */
+function readMiter(value: string): string | undefined {
+  const limit = readNumber(value, 1);
+  return Number(limit) <= 1000 ? limit : undefined;
+}
+
 const colourChoice = "a hex colour, for example #f4c430";
 const paintChoice = `${colourChoice}, none, or url(#id) of a gradient or pattern in this file`;
 const share = "a number from 0 to 1";
@@ -91,7 +97,7 @@ export const properties: ReadonlyMap<string, Property> = new Map([
   ["stroke-width", property(true, "1", (value) => readLength(value, 0), "a number, for example 2")],
   ["stroke-linecap", property(true, "butt", words("butt round square"), "butt, round or square")],
   ["stroke-linejoin", property(true, "miter", words("miter round bevel"), "miter, round or bevel")],
-  ["stroke-miterlimit", property(true, "4", (value) => readNumber(value, 1), "a number from 1 on")],
+  ["stroke-miterlimit", property(true, "4", readMiter, "a number from 1 to 1000")],
   ["stroke-dasharray", property(true, "none", readDashes, "none, or numbers such as 4 2")],
   ["stroke-dashoffset", property(true, "0", (value) => readLength(value), "a number, for example 2")],
   ["color", property(true, "#000000", (value) => readCurrent(value), colourChoice)],

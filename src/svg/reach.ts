@@ -101,7 +101,7 @@ class Walk {
   private fit({ attributes, name }: SvgElement, here: Standing): Standing {
     const inner = name === "svg" || name === "symbol" || name === "marker" || name === "pattern";
     const box = inner ? readViewBox(attributes["viewBox"] ?? "") : undefined;
-    if (box !== undefined) {
+    if (box !== undefined && box.width > 0 && box.height > 0) {
       const [width, height] = ["width", "height"].map((key) =>
         lengthOf(attributes[key] ?? "100%", this.side),
       );

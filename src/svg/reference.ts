@@ -90,10 +90,12 @@ class Linker {
   /** A `use` without a size has that of what it shows (SVG 2, section 5.5); the measuring renderer asks the `use` alone. */
   private addSize(use: SvgElement, attributes: Record<string, string>): void {
     const target = this.ids.get(findHref(use)?.slice(1) ?? "");
-    if (target?.name !== "symbol" && target?.name !== "svg") return;
+    const hasSize = target?.name === "symbol" || target?.name === "svg";
     for (const name of ["width", "height"]) {
-      const size = target.attributes[name];
-      if (size !== undefined) attributes[name] ??= size;
+      const size = target?.attributes[name];
+      // Any other has its own size, and a use of no width is drawn by browsers alone.
+      if (!hasSize) delete attributes[name];
+      else if (size !== undefined) attributes[name] ??= size;
     }
   }
 

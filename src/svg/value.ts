@@ -37,6 +37,20 @@ export function findUnit(text: string): string | undefined {
   return undefined;
 }
 
+/** Returns `text` without the blanks of SVG and CSS around it; `trim` takes others too. */
+export function trimBlanks(text: string): string {
+  const isBlank = (at: number): boolean => " \t\n\r\f".includes(text[at] ?? "x");
+  let [start, end] = [0, text.length];
+  while (start < end && isBlank(start)) start += 1;
+  while (end > start && isBlank(end - 1)) end -= 1;
+  return text.slice(start, end);
+}
+
+/** Whether a blank stands in `text` that is none in SVG and CSS: one that does not break, say. */
+export function hasOddBlank(text: string): boolean {
+  return /[^\S \t\n\r\f]/.test(text);
+}
+
 /** Returns a number with a point in place of a comma, which much of the world writes; undefined for anything else. */
 export function mendNumber(text: string): string | undefined {
   return /^-?\d+,\d+(?:px)?$/.test(text.trim()) ? text.trim().replace(",", ".") : undefined;

@@ -12,6 +12,7 @@ import { bytesOf } from "../svg/drawing.ts";
 import { type Probe, probes } from "../svg/probe.ts";
 import { drawInBrowser, drawMeasured, findDifference, openGround, type Picture } from "./alike.ts";
 import { launchBrowser } from "./browser.ts";
+import { drawMap } from "./mapped.ts";
 
 const size = { width: 300, height: 200 };
 
@@ -52,6 +53,8 @@ test.each(probes.filter(({ rule }) => rule === undefined))("$name", async (probe
   expect(findDifference(shown, published)).toBeLessThanOrEqual(largestDifference);
   const measured = await drawMeasured(writeSized(value, size.width, size.height));
   expect(findDifference(shown, measured)).toBeLessThanOrEqual(largestDifference);
+  const mapped = await drawMap(value, shown);
+  expect(mapped === undefined ? 0 : findDifference(shown, mapped)).toBeLessThanOrEqual(largestDifference);
 });
 
 test.each(probes.filter(({ rule }) => rule !== undefined))("$name: refused by $rule", (probe) => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { readLabels } from "../../src/regions/label.ts";
 import type { Raster } from "../../src/regions/raster.ts";
-import { readPicture } from "./picture.ts";
+import { drawPicture, readPicture } from "./picture.ts";
 
 // Two code colours far apart in every channel.
 const codes = [0x102030, 0xd0e0f0];
@@ -72,4 +72,13 @@ describe("readLabels", () => {
     shifted.set(rgba, 1);
     expect(labelsOf({ width, height, rgba: shifted.subarray(1) })).toEqual([1, 2]);
   });
+});
+
+// 200 by 150: a blended band of 60 columns has 9,000 pixels, one of 80 has 12,000, of 30,000.
+test("more blended pixels than a border has take no label", () => {
+  const banded = (columns: number): Raster =>
+    drawPicture(200, 150, (column) => (column < columns ? "#405060" : "#102030"));
+  expect(readLabels(banded(60), codes).labels[0]).toBe(1);
+  expect(readLabels(banded(80), codes).labels[0]).toBe(0);
+  expect(readLabels(banded(80), codes).labels[199]).toBe(1);
 });

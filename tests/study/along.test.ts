@@ -57,8 +57,8 @@ test("a line between the two that vanishes is looked past", async () => {
 });
 
 test("a pattern counts with those of its colours that reach the edge", async () => {
-  // Tiles of 30: blue with a white bar in their upper half; the last row ends blue, 15 units over the white below.
-  const drawing = `${field(white)}<pattern id="g" width="30" height="30" patternUnits="userSpaceOnUse"><rect width="30" height="30" fill="${blue}"/><rect width="30" height="15" fill="${white}"/></pattern>${shaded(0, 0, 300, 90)}`;
+  // Tiles of 30 by 90, one row of them: white becomes blue, which they are in their lower half, over the white below.
+  const drawing = `${field(white)}<linearGradient id="s" x2="0" y2="1"><stop stop-color="${white}"/><stop offset=".5" stop-color="${blue}"/></linearGradient><pattern id="g" width="30" height="90" patternUnits="userSpaceOnUse"><rect width="30" height="90" fill="url(#s)"/></pattern>${shaded(0, 0, 300, 90)}`;
   const edge = only(await see(drawing, { distance: 0 }));
   expect(Math.abs((edge?.contrast ?? 0) - contrast(white, blue))).toBeLessThan(0.5);
 });

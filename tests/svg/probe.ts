@@ -1,5 +1,6 @@
 // Small drawings, each about one thing that a drawing may hold or try to: what a browser shows of each has to be what we
 // measure and publish, or the drawing is refused. 300 by 200 units; `rule` is that of the refusal.
+import { unlikeProbes } from "./probe-unlike.ts";
 
 export interface Probe {
   readonly name: string;
@@ -519,7 +520,6 @@ const lists: readonly Row[] = [
     "matrix(1,0,0,1,20,20)",
     "scale(-1) translate(-300 -200)",
     "scale(0,1)",
-    "skewX(90)",
     "rotate(30-50-50)",
     "translate(20&#10;20)",
     "matrix(1 1 1 1 0 0)",
@@ -552,6 +552,7 @@ const far: readonly Row[] = [
   ["a slanted band as far", pathOf("M-14000 -14000L14000 14000V14060L-14000 -13940z")],
   ["a circle as far", svg('<circle cx="7500" cy="100" r="7400" fill="#0a0"/>')],
   ["an arc of a huge circle", pathOf("M100 0A1e6 1e6 0 0 0 100 200H250V0z")],
+  ["a transform that leans over for ever", svg(filled('transform="skewX(90)"')), "svg/too-far"],
   ["a path far beyond", pathOf("M50 50H1e30V150H50z"), "svg/too-far"],
   ["a slanted band far beyond", pathOf("M-3e5 -3e5L3e5 3e5V300060L-3e5 -299940z"), "svg/too-far"],
   ["a stroke far beyond", svg('<path d="M-1e8 100H1e8" stroke="#0a0" stroke-width="40"/>'), "svg/too-far"],
@@ -844,13 +845,16 @@ const roots: readonly Row[] = [
 
 /** All of them, each name once. */
 export const probes: readonly Probe[] = [
-  ...selectors,
-  ...inheritance,
-  ...colours,
-  ...values,
-  ...geometry,
-  ...lists,
-  ...far,
-  ...servers,
-  ...roots,
-].map(([name, text, rule]) => ({ name, text, ...(rule === undefined ? {} : { rule }) }));
+  ...unlikeProbes,
+  ...[
+    ...selectors,
+    ...inheritance,
+    ...colours,
+    ...values,
+    ...geometry,
+    ...lists,
+    ...far,
+    ...servers,
+    ...roots,
+  ].map(([name, text, rule]) => ({ name, text, ...(rule === undefined ? {} : { rule }) })),
+];

@@ -183,6 +183,17 @@ export const drawingRules: readonly Rule[] = [
     example: { file: "original.svg", wrong: 'r="4,5"', right: 'r="4.5"' },
   },
   {
+    id: "svg/unlike",
+    severity: "error",
+    means: "Each value is right, and together they are drawn in two ways.",
+    why: "What is measured has to be what everyone sees.",
+    example: {
+      file: "original.svg",
+      wrong: '<clipPath id="half" display="none"><path d="M0 0h9v9z"/></clipPath>',
+      right: '<clipPath id="half"><path d="M0 0h9v9z"/></clipPath>',
+    },
+  },
+  {
     id: "svg/too-far",
     severity: "error",
     means: "A shape reaches far beyond the viewBox, or transforms shrink, stretch or move it by very much.",

@@ -58,6 +58,7 @@ const places: Readonly<Record<string, string>> = {
   "svg/selector": "</svg>",
   "svg/unsupported": "</svg>",
   "svg/removed": "</svg>",
+  "svg/unlike": "</svg>",
   "svg/not-well-formed": "</svg>",
   "svg/number": 'r="5"',
   "study/image": prose.trimEnd(),
