@@ -33,7 +33,7 @@ export function countLost(
     const expected = label === 0 ? 0 : words[label - 1];
     if (pixel === expected) continue;
     const seen = pixel >>> 24 < 128 ? nothing : codeOf(pixel);
-    const isKnown = expected !== undefined && known.has(pixel);
+    const isKnown = expected !== undefined && known.has(pixel) && !isMixture(map, words, at, pixel);
     const isWrong =
       seen === nothing
         ? label !== 0
@@ -44,6 +44,29 @@ export function countLost(
 }
 
 const codeOf = (word: number): number => ((word & 0xff) << 16) | (word & 0xff00) | ((word >>> 16) & 0xff);
+
+/** Whether a pixel can be a smoothed border of the paints around it: the colour of none, and no channel beyond theirs. */
+function isMixture(
+  { width, height, labels }: LabelMap,
+  words: readonly (number | undefined)[],
+  at: number,
+  pixel: number,
+): boolean {
+  const x = at % width;
+  const y = (at - x) / width;
+  const around: number[] = [];
+  for (let row = Math.max(0, y - 1); row <= Math.min(height - 1, y + 1); row += 1)
+    for (let column = Math.max(0, x - 1); column <= Math.min(width - 1, x + 1); column += 1) {
+      const word = words[(labels[row * width + column] ?? 0) - 1];
+      if (word !== undefined) around.push(word);
+    }
+  if (around.includes(pixel)) return false;
+  return [0, 8, 16].every((shift) => {
+    const channels = around.map((word) => (word >>> shift) & 0xff);
+    const channel = (pixel >>> shift) & 0xff;
+    return channel >= Math.min(...channels) && channel <= Math.max(...channels);
+  });
+}
 
 /** Whether all pixels up to {@link within} away, to the sides and aslant, lie in the map and have the same label. */
 function isInside({ width, height, labels }: LabelMap, at: number): boolean {

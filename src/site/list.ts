@@ -9,6 +9,7 @@ import { listMachineFiles } from "./machine.ts";
 import { templatesDir } from "./pages.ts";
 import { formatHeaders } from "./policy.ts";
 import type { SharedPages, StudyPages } from "./present/site.ts";
+import { labelFile } from "./present/worked.ts";
 import { listSurveyFiles } from "./survey.ts";
 
 const source = path.resolve(import.meta.dirname, "..");
@@ -37,7 +38,7 @@ export async function listFilesBeside(
     ...(await listMachineFiles(result, view, schemaDirs)),
     fileOf("_headers", () =>
       formatHeaders(
-        [...drawingFiles, triedFiles],
+        [...drawingFiles, labelFile, triedFiles],
         view.shelves.some(({ pages }) => pages) || view.shelfIndexes.some(({ pages }) => pages),
       ),
     ),

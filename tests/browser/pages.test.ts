@@ -113,6 +113,11 @@ const pages: readonly [(typeof sites)[number], string][] = [
 const isMissing = (line: string) => line.includes("404 (Not Found)");
 const schemes = ["light", "dark"] as const;
 const widths = [1280, 320] as const;
+/** Colours do not depend on the width, and a narrow page has all that a wide one has and the heads of its tables besides. */
+const looks = [
+  [1280, ["light"]],
+  [320, ["light", "dark"]],
+] as const;
 /** One page of each kind on a large screen, where the pair of a study is wider than the text. */
 const onLarge: readonly string[] = ["", "studies/lockmouth/", "survey/", "method/"];
 
@@ -120,7 +125,7 @@ describe.each([...pages, ["demo", "no/such/page"] as const])("%s /%s", (site, ad
   const large = site === "demo" && onLarge.includes(address) ? [[1920, ["light"]] as const] : [];
 
   // A scheme changes nothing but colours, and no script reads it: the page is not loaded again for it.
-  test.each([...widths.map((width) => [width, schemes] as const), ...large])(
+  test.each([...looks, ...large])(
     "%i px wide, %s: accessible, quiet, no wider than the screen",
     async (width, asked) => {
       await visit(at(site, address), { viewport: { width, height: 900 } }, async (visited) => {

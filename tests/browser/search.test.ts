@@ -169,13 +169,14 @@ test("by the keyboard alone: to the field, words, a choice, and to the first hit
 
 test("how many there are is said aloud, once, when it changes; nothing found is said kindly", async () => {
   await visit(home(), async ({ page }) => {
-    const status = page.getByRole("status");
+    const status = page.locator(".found");
     expect(await status.count()).toBe(1);
+    expect(await status.getAttribute("role")).toBe("status");
     await search(page).fill("bollard");
     await wordsAreThere(page);
     expect(await status.textContent()).toBe("20 of 200 studies");
     await page.evaluate(() => {
-      const target = document.querySelector("[role=status]");
+      const target = document.querySelector(".found");
       const heard: string[] = [];
       Object.assign(globalThis, { heard });
       if (target)

@@ -76,7 +76,7 @@ test("--cache names another folder, off keeps nothing, and inside the content it
   expect((await run(folder, home, "survey", "content", "--cache", "kept")).status).toBe(0);
   expect(await countEntries(join(folder, "kept"))).toBe(1);
   expect((await run(folder, home, "build", "--cache", "off")).status).toBe(0);
-  expect((await readdir(folder)).sort()).toEqual(["_site", "content", "kept"]);
+  expect((await readdir(folder)).sort()).toEqual([".counterchange-_site", "_site", "content", "kept"]);
   const refused = await run(folder, home, "build", "--cache", "content/kept");
   expect(refused).toEqual({
     status: 2,

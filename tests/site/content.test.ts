@@ -50,7 +50,7 @@ test("a figure of the prose becomes its numbers; markup in prose stays text", ()
   const html = contentOf({ body: '::figure{edge="dark blue / red"}\n\n<script>alert(1)</script>\n' });
   const { body } = readHtml(html);
   expect(body.textContent).toContain(
-    "Dark blue / red: contrast 25 (weak) before, 67 (strong) after; gained.",
+    "Dark blue / red: contrast 25% (weak) before, 67% (strong) after; gained.",
   );
   expect(body.querySelector("script")).toBeNull();
   expect(body.textContent).toContain("<script>alert(1)</script>");

@@ -43,7 +43,7 @@ test("pages, files, what is missing, and what is refused", async () => {
   expect(drawing.headers.get("content-security-policy")).toContain("sandbox");
   expect((await served.get("/assets/site.css")).headers.get("content-type")).toBe("text/css; charset=utf-8");
   expect((await served.get("/assets/fonts/source-serif-4-latin-400-normal.woff2")).status).toBe(200);
-  const png = new Uint8Array(await (await served.get("/studies/ferry/from-40-original.png")).arrayBuffer());
+  const png = new Uint8Array(await (await served.get("/studies/ferry/from-20-original.png")).arrayBuffer());
   expect([...png.subarray(1, 4)]).toEqual([0x50, 0x4e, 0x47]);
 
   const missing = await served.get("/studies/none/");

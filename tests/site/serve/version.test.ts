@@ -95,7 +95,7 @@ test("a page is marked by what it shows: words, drawings of its own study, style
 
 test("a picture is made once while its drawing is the same, and anew when it is another", async () => {
   const shelf = new Map<string, Promise<string | Uint8Array>>();
-  const path = "studies/a-square/from-40-original.png";
+  const path = "studies/a-square/from-20-original.png";
   const first = await make(sample, { shelf }).make(path);
   const retitled = { ...studyResult, study: { ...studyResult.study, title: "Another", body: "More.\n" } };
   expect(await make({ ...sample, studies: [retitled] }, { shelf }).make(path)).toBe(first);
