@@ -26,6 +26,15 @@ test("two paints of one colour are not told apart", () => {
   expect(countLost(readPicture(`${red} ${red}`), readMap("12"), [redCode, redCode], never).size).toBe(0);
 });
 
+test("what a border mixes of the paints around it is not lost, be it exactly the colour of a third", () => {
+  const mixed = readPicture(`${red} 800080ff ${blue}`);
+  expect(countLost(mixed, readMap("112"), [redCode, blueCode, 0x800080], never).size).toBe(0);
+  const beyond = readPicture(`${red} 00ff00ff ${blue}`);
+  expect(countLost(beyond, readMap("112"), [redCode, blueCode, 0x00ff00], never)).toEqual(
+    new Map([[0x00ff00, 1]]),
+  );
+});
+
 test("each colour is counted on its own, from row to row", () => {
   const picture = readPicture(`${red} ${blue}`, `${red} ${blue}`);
   expect(countLost(picture, readMap("21", "21"), [redCode, blueCode], never)).toEqual(
