@@ -1,4 +1,4 @@
-// Floor 6. How Eleventy reads our templates. It never sees what contributors write: that comes in as data only.
+// Floor 9. How Eleventy reads our templates. It never sees what contributors write: that comes in as data only.
 import type { UserConfig } from "@11ty/eleventy";
 import { isValidElement, type VNode } from "preact";
 import { renderToString } from "preact-render-to-string";

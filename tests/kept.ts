@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { inject } from "vitest";
 import type { TestProject } from "vitest/node";
-import { openStore, type Store } from "../src/study/store.ts";
+import { openStore, type Store } from "../src/analysis/store/resultstore.ts";
 
 declare module "vitest" {
   export interface ProvidedContext {

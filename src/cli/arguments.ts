@@ -1,9 +1,9 @@
-// Floor 7. The words behind a command → checked operands and options, or what to type instead.
+// Floor 11. The words behind a command → checked operands and options, or what to type instead.
 import { parseArgs } from "node:util";
-import { findNearest } from "../problem/nearest.ts";
+import { findNearest } from "../problem/knownword.ts";
 import { quoteText } from "../problem/quote.ts";
 import { type Command, type Given, UsageError } from "./command.ts";
-import { quoteWord } from "./invocation.ts";
+import { quoteWord } from "./text/invocation.ts";
 
 /**
  * Reads `words` for `command`, one of `all`. Throws UsageError for an unknown option (with the command of `all` that it

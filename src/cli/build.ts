@@ -1,22 +1,22 @@
-// Floor 7. The command build: publishes the gallery, then says in a line for each study what its change does to the flag's clarity.
+// Floor 11. The command build: publishes the gallery, then says in a line for each study what its change does to the flag's clarity.
 import { join, relative } from "node:path";
-import { formatPercent } from "../measure/format.ts";
+import type { AnalysedGallery } from "../analysis/analysegallery.ts";
+import type { StudyResult } from "../analysis/result.ts";
+import type { Store } from "../analysis/store/resultstore.ts";
+import { formatPercent } from "../measure/percenttext.ts";
+import { formatProblems } from "../problem/problemtext.ts";
 import { showText } from "../problem/quote.ts";
-import { formatProblems } from "../problem/report.ts";
-import type { Holder } from "../site/holder.ts";
-import { readManifest } from "../site/manifest.ts";
-import type { Output as PublishedFolder } from "../site/output.ts";
-import type { Kept } from "../site/workshop.ts";
-import type { StudyResult } from "../study/result.ts";
-import type { AnalysedGallery } from "../study/run.ts";
-import type { Store } from "../study/store.ts";
-import { openCache } from "./cache.ts";
+import type { Holder } from "../publish/folder/lockowner.ts";
+import { readManifest } from "../publish/folder/manifest.ts";
+import type { Output as PublishedFolder } from "../publish/folder/output.ts";
+import type { Kept } from "../publish/folder/stagingfolder.ts";
+import { openCache } from "./cacheoption.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
-import { sweepLeavings } from "./leavings.ts";
-import { findContent, listKeepOut } from "./place.ts";
-import { count, countProblems, statusOfGallery } from "./status.ts";
-import { formatTable } from "./table.ts";
+import { findContent, listKeepOut } from "./contentfolder.ts";
+import { sweepLeavings } from "./new/draftfolder.ts";
 import { checkTemporary } from "./temporary.ts";
+import { count, countProblems, statusOfGallery } from "./text/exitstatus.ts";
+import { formatTable } from "./text/texttable.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {
   const content = await findContent(given);
@@ -52,8 +52,8 @@ export async function run(given: Given, output: Output): Promise<number> {
 /** Loaded when it is needed: the help of the command needs none of it. */
 async function importOutput() {
   const [{ withOutput }, { OutputError }] = await Promise.all([
-    import("../site/output.ts"),
-    import("../site/failure.ts"),
+    import("../publish/folder/output.ts"),
+    import("../publish/folder/diskfailure.ts"),
   ]);
   return { withOutput, OutputError };
 }
@@ -74,8 +74,8 @@ async function build({ given, content, out, store, output }: Work, site: Publish
     );
   for (const kept of site.kept) output.message(`${describeKept(kept, out)}\n`);
   const [{ analyseGallery }, { withPool }] = await Promise.all([
-    import("../study/run.ts"),
-    import("../site/draw.ts"),
+    import("../analysis/analysegallery.ts"),
+    import("../publish/pictures/drawfiles.ts"),
   ]);
   return withPool(store, async (line) => {
     const analysed = await analyseGallery(content, {
@@ -86,7 +86,7 @@ async function build({ given, content, out, store, output }: Work, site: Publish
     const isStrict = given.switches.has("strict");
     const refused = await refuse(analysed, out, output, isStrict);
     if (refused !== undefined) return refused;
-    const { prepareSite } = await import("../site/publish.ts");
+    const { prepareSite } = await import("../publish/publishgallery.ts");
     const { result, pages } = await prepareSite(site, analysed, { line, store }, given.values["base"]);
     const isWorse = result.problems.length > analysed.problems.length;
     const refusedNow = isWorse ? await refuse(result, out, output, isStrict) : undefined;

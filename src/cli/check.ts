@@ -1,14 +1,15 @@
-// Floor 7. The command check: every problem of a content folder, and nothing written.
-import { plainProblem } from "../problem/plain.ts";
-import { formatProblems } from "../problem/report.ts";
-import type { GalleryResult } from "../study/result.ts";
-import { formatAnnotations, isOnActions } from "./annotation.ts";
-import { openCache } from "./cache.ts";
+// Floor 11. The command check: every problem of a content folder, and nothing written.
+
+import type { GalleryResult } from "../analysis/result.ts";
+import { plainProblem } from "../problem/problemjson.ts";
+import { formatProblems } from "../problem/problemtext.ts";
+import { openCache } from "./cacheoption.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
-import { spellCommands } from "./invocation.ts";
-import { formatMarkdown } from "./markdown.ts";
-import { findContent } from "./place.ts";
-import { count, countProblems, statusOfGallery } from "./status.ts";
+import { findContent } from "./contentfolder.ts";
+import { formatAnnotations, isOnActions } from "./text/annotation.ts";
+import { count, countProblems, statusOfGallery } from "./text/exitstatus.ts";
+import { spellCommands } from "./text/invocation.ts";
+import { formatMarkdown } from "./text/markdown.ts";
 
 /** The version of the form, as schema/check.schema.json has it: it changes when a field changes or goes. */
 const schemaVersion = 1;
@@ -36,8 +37,8 @@ export async function run(given: Given, output: Output): Promise<number> {
 /** Does all that can fail when the gallery is built, but for the pages. */
 async function checkGallery(given: Given, content: string, output: Output): Promise<GalleryResult> {
   const [{ analyseGallery }, { drawStudies, withPool }] = await Promise.all([
-    import("../study/run.ts"),
-    import("../site/draw.ts"),
+    import("../analysis/analysegallery.ts"),
+    import("../publish/pictures/drawfiles.ts"),
   ]);
   const store = await openCache(given, content, output, true);
   const onProgress: Output["progress"] = (...args) => output.progress(...args);

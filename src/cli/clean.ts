@@ -1,14 +1,14 @@
-// Floor 7. The command clean: a drawing as it would be published, read and written anew.
-import { formatProblems } from "../problem/report.ts";
+// Floor 11. The command clean: a drawing as it would be published, read and written anew.
+import { formatProblems } from "../problem/problemtext.ts";
 import type { Given, Output } from "./command.ts";
-import { statusOf } from "./status.ts";
-import { checkFree, writeNew } from "./writing.ts";
+import { checkFree, writeNew } from "./svgout.ts";
+import { statusOf } from "./text/exitstatus.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {
   const [file = ""] = given.operands;
   const { out } = given.values;
   if (out !== undefined) await checkFree(out, "the drawing");
-  const { Desk } = await import("./drawing.ts");
+  const { Desk } = await import("./drawingjob.ts");
   const desk = new Desk({ distance: 0 });
   try {
     const { value, problems } = await desk.clean(file);

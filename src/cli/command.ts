@@ -1,4 +1,4 @@
-// Floor 7. What a command is: its words for the help, its options, and the work it does.
+// Floor 11. What a command is: its words for the help, its options, and the work it does.
 
 /** Where a command's output goes: data to stdout, messages to stderr. Each call writes `text` and a newline. */
 export interface Output {

@@ -1,15 +1,15 @@
-// Floor 7. The command line: finds the command, runs it, and turns whatever happens into an exit status.
+// Floor 11. The command line: finds the command, runs it, and turns whatever happens into an exit status.
 import { join } from "node:path";
-import { findNearest } from "../problem/nearest.ts";
+import { describeRefusal, findRefusal } from "../content/disk/machinelimit.ts";
+import { readOwn } from "../content/disk/packagefile.ts";
+import { findNearest } from "../problem/knownword.ts";
 import { quoteText } from "../problem/quote.ts";
-import { describeRefusal, findRefusal } from "../study/machine.ts";
-import { readOwn } from "../study/own.ts";
 import { parseArguments } from "./arguments.ts";
-import { commands } from "./catalogue.ts";
 import { type Command, type Output, UsageError } from "./command.ts";
-import { formatCommandHelp, formatHelp } from "./help.ts";
-import { spellCommands } from "./invocation.ts";
-import { createTerminal } from "./terminal.ts";
+import { commands } from "./commands.ts";
+import { formatCommandHelp, formatHelp } from "./text/help.ts";
+import { spellCommands } from "./text/invocation.ts";
+import { createTerminal } from "./text/terminal.ts";
 
 /**
  * Runs the words of a command line (without node and script) and returns the exit status: 0 fine, 1 something in the

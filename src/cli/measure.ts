@@ -1,13 +1,14 @@
-// Floor 7. The command measure: the colours and edges of drawings.
-import { formatJson } from "../measure/json.ts";
-import type { Measure } from "../measure/measure.ts";
+// Floor 11. The command measure: the colours and edges of drawings.
+
+import { runOrdered } from "../analysis/jobs/orderedqueue.ts";
+import type { Measure } from "../measure/measurement.ts";
+import { formatJson } from "../measure/roundnumber.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
-import { formatProblems } from "../problem/report.ts";
-import { runOrdered } from "../study/queue.ts";
+import { formatProblems } from "../problem/problemtext.ts";
 import type { Given, Output } from "./command.ts";
-import { describeMeasure } from "./describe.ts";
-import { readLooking } from "./looking.ts";
-import { statusOf } from "./status.ts";
+import { readLooking } from "./lookoption.ts";
+import { statusOf } from "./text/exitstatus.ts";
+import { describeMeasure } from "./text/measuretext.ts";
 
 /** The version of the form, as schema/measure.schema.json has it: it changes when a field changes or goes. */
 const schemaVersion = 2;
@@ -16,8 +17,8 @@ export async function run(given: Given, output: Output): Promise<number> {
   const looking = readLooking(given);
   const isJson = given.switches.has("json");
   const [{ Desk }, { defaultLimits }] = await Promise.all([
-    import("./drawing.ts"),
-    import("../study/pool.ts"),
+    import("./drawingjob.ts"),
+    import("../analysis/jobs/pool.ts"),
   ]);
   const desk = new Desk(looking);
   const files = given.operands;

@@ -1,22 +1,22 @@
-// Floor 7. The command new: a study that builds as it stands, in the gallery that is there or in one made with it.
+// Floor 11. The command new: a study that builds as it stands, in the gallery that is there or in one made with it.
 import { join } from "node:path";
-import type { Measure } from "../measure/measure.ts";
+import { catchFault } from "../analysis/jobs/catchfault.ts";
+import { Pool } from "../analysis/jobs/pool.ts";
+import type { OptionsReport } from "../analysis/options/rankoptions.ts";
+import { writeStarter } from "../analysis/studystarter.ts";
+import { loadSettings, readDrawing } from "../content/folder/loadgallery.ts";
+import type { Gallery } from "../content/study/study.ts";
+import type { Measure } from "../measure/measurement.ts";
 import { hasError, type Problem } from "../problem/problem.ts";
+import { formatProblems } from "../problem/problemtext.ts";
 import { quoteText, showText } from "../problem/quote.ts";
-import { formatProblems } from "../problem/report.ts";
-import { catchFault } from "../study/fault.ts";
-import { loadSettings, readDrawing } from "../study/load.ts";
-import type { OptionsReport } from "../study/options.ts";
-import { Pool } from "../study/pool.ts";
-import { writeStarter } from "../study/starter.ts";
-import type { Gallery } from "../study/study.ts";
 import type { Given, Output } from "./command.ts";
-import { nameOwnInvocation, quoteWord } from "./invocation.ts";
-import { layOut } from "./lay.ts";
-import { findPlace } from "./place.ts";
-import { listPieces, listTaken, type Request, readRequest, surveyPlace } from "./request.ts";
-import { refreshSchemas } from "./schemas.ts";
-import { statusOf } from "./status.ts";
+import { findPlace } from "./contentfolder.ts";
+import { refreshSchemas } from "./new/galleryschema.ts";
+import { layOut } from "./new/layout.ts";
+import { listPieces, listTaken, type Request, readRequest, surveyPlace } from "./new/newrequest.ts";
+import { statusOf } from "./text/exitstatus.ts";
+import { nameOwnInvocation, quoteWord } from "./text/invocation.ts";
 
 /** Writes nothing unless the drawing can be measured and nothing is in the way. */
 export async function run(given: Given, output: Output): Promise<number> {

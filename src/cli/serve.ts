@@ -1,12 +1,12 @@
-// Floor 7. The command serve: shows the gallery in a browser while it is written, until it is told to end.
+// Floor 11. The command serve: shows the gallery in a browser while it is written, until it is told to end.
 import { hasError, type Problem } from "../problem/problem.ts";
-import { formatProblems } from "../problem/report.ts";
+import { formatProblems } from "../problem/problemtext.ts";
 import { numberOf } from "./arguments.ts";
-import { openCache } from "./cache.ts";
+import { openCache } from "./cacheoption.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
-import { findContent } from "./place.ts";
-import { count, countProblems } from "./status.ts";
+import { findContent } from "./contentfolder.ts";
 import { checkTemporary } from "./temporary.ts";
+import { count, countProblems } from "./text/exitstatus.ts";
 
 /** No well-known service has it. Source: none; any would do. */
 const usualPort = 8642;
@@ -18,11 +18,11 @@ export async function run(given: Given, output: Output): Promise<number> {
   await checkTemporary();
   const ended = waitForEnd();
   const store = await openCache(given, content, output);
-  const { openLine } = await import("../site/serve/line.ts");
+  const { openLine } = await import("../preview/serverpool.ts");
   const pool = openLine(store);
   const [{ startServing }, { HostError, TakenError }] = await Promise.all([
-    import("../site/serve/start.ts"),
-    import("../site/serve/port.ts"),
+    import("../preview/startserving.ts"),
+    import("../preview/port.ts"),
   ]);
   try {
     const drafts = given.switches.has("drafts");

@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-// Floor 7. Where the command begins, from any working folder: runs main.ts, as JavaScript where that is kept, else by
+// Floor 11. Where the command begins, from any working folder: runs main.ts, as JavaScript where that is kept, else by
 // teaching Node to read TypeScript.
 import { fileURLToPath } from "node:url";
 import { translate } from "./translate.mjs";

@@ -1,19 +1,19 @@
-// Floor 7. The command survey: every flag of a folder, least clear first, with the colour to change first.
+// Floor 11. The command survey: every flag of a folder, least clear first, with the colour to change first.
 import { join } from "node:path";
+import { runOrdered } from "../analysis/jobs/orderedqueue.ts";
+import type { Store } from "../analysis/store/resultstore.ts";
+import { formatCsv } from "../analysis/survey/csv.ts";
+import { formatSurveyData } from "../analysis/survey/surveydata.ts";
+import type { Survey, SurveyedFlag } from "../analysis/survey/surveyflags.ts";
+import { type FileFailure, nameFailure } from "../content/disk/filefailure.ts";
+import { walkTree } from "../content/disk/walkfolder.ts";
 import type { Outcome } from "../problem/problem.ts";
-import { formatProblems } from "../problem/report.ts";
-import { formatCsv } from "../study/csv.ts";
-import { type FileFailure, nameFailure } from "../study/file.ts";
-import { runOrdered } from "../study/queue.ts";
-import type { Store } from "../study/store.ts";
-import type { Survey, SurveyedFlag } from "../study/survey.ts";
-import { formatSurveyData } from "../study/surveydata.ts";
-import { walkTree } from "../study/tree.ts";
-import { openCache } from "./cache.ts";
+import { formatProblems } from "../problem/problemtext.ts";
+import { openCache } from "./cacheoption.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
-import { describeSurvey, listPartlyTried } from "./list.ts";
-import { readLooking } from "./looking.ts";
-import { count, statusOf } from "./status.ts";
+import { readLooking } from "./lookoption.ts";
+import { count, statusOf } from "./text/exitstatus.ts";
+import { describeSurvey, listPartlyTried } from "./text/surveytext.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {
   const [folder = ""] = given.operands;
@@ -44,9 +44,9 @@ async function surveyDrawings(
   store: Store | undefined,
 ): Promise<Survey> {
   const [{ Desk }, { defaultLimits }, { collectSurvey }] = await Promise.all([
-    import("./drawing.ts"),
-    import("../study/pool.ts"),
-    import("../study/survey.ts"),
+    import("./drawingjob.ts"),
+    import("../analysis/jobs/pool.ts"),
+    import("../analysis/survey/surveyflags.ts"),
   ]);
   const desk = new Desk(looking, store);
   const surveyed: { readonly file: string; readonly outcome: Outcome<SurveyedFlag> }[] = [];

@@ -1,8 +1,8 @@
-// Floor 7. The folder for files of the moment, tried before any work begins that needs it.
+// Floor 11. The folder for files of the moment, tried before any work begins that needs it.
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { describeRefusal, findRefusal } from "../study/machine.ts";
+import { describeRefusal, findRefusal } from "../content/disk/machinelimit.ts";
 import { UsageError } from "./command.ts";
 
 /** The fonts that pictures are set in have some 700 KB, in bytes. */

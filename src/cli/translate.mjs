@@ -1,4 +1,4 @@
-// Floor 7. The program as JavaScript in few files, made once and kept in the user's home: it starts in half the time that
+// Floor 11. The program as JavaScript in few files, made once and kept in the user's home: it starts in half the time that
 // teaching Node to read TypeScript takes, and so does each child process. Whatever happens to it, the program is the same.
 import { createHash, randomUUID } from "node:crypto";
 import {
@@ -142,7 +142,11 @@ export async function bundle(folder, entries = [join(source, "cli/main.ts")]) {
   return build({
     absWorkingDir: home,
     metafile: true,
-    entryPoints: [...entries, join(source, "study/worker.ts"), join(source, "site/make.ts")],
+    entryPoints: [
+      ...entries,
+      join(source, "analysis/jobs/worker.ts"),
+      join(source, "publish/pictures/makefiles.ts"),
+    ],
     outdir: folder,
     outExtension: { ".js": ".mjs" },
     entryNames: "[name]",
@@ -158,7 +162,7 @@ export async function bundle(folder, entries = [join(source, "cli/main.ts")]) {
     },
     define: {
       translatedWorker: JSON.stringify(join(folder, "worker.mjs")),
-      translatedMaker: JSON.stringify(pathToFileURL(join(folder, "make.mjs")).href),
+      translatedMaker: JSON.stringify(pathToFileURL(join(folder, "makefiles.mjs")).href),
     },
     logLevel: "silent",
     write: false,

@@ -1,16 +1,17 @@
-// Floor 7. The command try: one colour change of a drawing, compared edge by edge; without one, the options by colour.
+// Floor 11. The command try: one colour change of a drawing, compared edge by edge; without one, the options by colour.
+
+import type { OptionsReport } from "../analysis/options/rankoptions.ts";
+import type { Change } from "../content/study/study.ts";
 import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
-import { formatJson } from "../measure/json.ts";
-import { formatProblems } from "../problem/report.ts";
-import type { OptionsReport } from "../study/options.ts";
-import type { Change } from "../study/study.ts";
+import { formatJson } from "../measure/roundnumber.ts";
+import { formatProblems } from "../problem/problemtext.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
-import { describeComparison } from "./compared.ts";
-import type { Looking } from "./drawing.ts";
-import { readLooking } from "./looking.ts";
-import { describeRanking } from "./ranking.ts";
-import { statusOf } from "./status.ts";
-import { checkFree, writeNew } from "./writing.ts";
+import type { Looking } from "./drawingjob.ts";
+import { readLooking } from "./lookoption.ts";
+import { checkFree, writeNew } from "./svgout.ts";
+import { describeComparison } from "./text/comparisontext.ts";
+import { statusOf } from "./text/exitstatus.ts";
+import { describeRanking } from "./text/optionstext.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {
   const [file = ""] = given.operands;
@@ -37,7 +38,7 @@ function readChange({ values }: Given): Change | undefined {
 }
 
 async function rankChanges(file: string, looking: Looking, isJson: boolean, output: Output): Promise<number> {
-  const { Desk } = await import("./drawing.ts");
+  const { Desk } = await import("./drawingjob.ts");
   const desk = new Desk(looking);
   try {
     const { value, problems } = await desk.rank(file);
@@ -59,7 +60,7 @@ async function compareChange(
   output: Output,
 ): Promise<number> {
   if (out !== undefined) await checkFree(out, "the redesign");
-  const { Desk } = await import("./drawing.ts");
+  const { Desk } = await import("./drawingjob.ts");
   const desk = new Desk(looking);
   try {
     const { value, problems } = await desk.compare(file, change);

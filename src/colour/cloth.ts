@@ -1,6 +1,7 @@
 // Floor 1. How much light a colour gives back: relative luminance of the sRGB colour, reflectance of the cloth dyed in it.
-import { checkLinear, checkRange } from "./check.ts";
+
 import type { LinearRgb } from "./colour.ts";
+import { checkLinear, checkRange } from "./range.ts";
 
 /** Reflectance, in percent, of the blackest and of the whitest cloth there is. */
 export interface Cloth {

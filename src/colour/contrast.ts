@@ -1,7 +1,8 @@
 // Floor 1. How far apart two colours are in light alone: the contrast that decides, its grade, and the web's ratio beside it.
-import { checkRange } from "./check.ts";
+
 import { type Cloth, measureLuminance, measureReflectance, widestCloth } from "./cloth.ts";
 import type { LinearRgb } from "./colour.ts";
+import { checkRange } from "./range.ts";
 
 export type Grade = "weak" | "soft" | "clear" | "strong";
 

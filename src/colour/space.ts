@@ -1,7 +1,7 @@
 // Floor 1. Linear-light sRGB in the spaces where distance and hue mean something: CIELAB under D65, OKLab, OKLCH.
 import { converter, modeLab65, modeLrgb, modeOklab, modeOklch, modeRgb, modeXyz65, useMode } from "culori/fn";
-import { checkLinear, checkRange } from "./check.ts";
 import type { LinearRgb } from "./colour.ts";
+import { checkLinear, checkRange } from "./range.ts";
 
 useMode(modeRgb);
 useMode(modeLrgb);

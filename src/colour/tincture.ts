@@ -1,6 +1,6 @@
 // Floor 1. Metal or colour: what the rule of tincture would call a colour, or that it does not speak of it.
 import type { Hex } from "./colour.ts";
-import { nameColour } from "./name.ts";
+import { nameColour } from "./colourname.ts";
 
 export type Tincture = "metal" | "colour" | "unclassed";
 

@@ -1,8 +1,9 @@
 // Floor 1. A colour as another eye sees it: the three colour-vision deficiencies at full strength, and grey print.
-import { checkLinear, checkRange } from "./check.ts";
+
 import { measureLuminance } from "./cloth.ts";
 import type { LinearRgb } from "./colour.ts";
 import { type Matrix, machadoMatrices } from "./machado.ts";
+import { checkLinear, checkRange } from "./range.ts";
 
 export type Vision = "protan" | "deutan" | "tritan" | "grey";
 

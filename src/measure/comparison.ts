@@ -1,5 +1,5 @@
 // Floor 4. The shape of one comparison: an original against the same drawing after one colour change.
-import type { Measure } from "./measure.ts";
+import type { Measure } from "./measurement.ts";
 
 export type Outcome = "gained" | "lost" | "better" | "worse" | "same" | "merged" | "parted";
 export type Verdict = "clearer" | "clearer, at a price" | "mixed" | "less clear" | "no gain";

@@ -1,6 +1,6 @@
 // Floor 4. Fimbriation: a narrow line of a third paint that keeps two others apart, and what it does for that pair.
 import { measureContrast } from "../colour/contrast.ts";
-import type { Measure, MeasuredColour, MeasuredEdge } from "./measure.ts";
+import type { Measure, MeasuredColour, MeasuredEdge } from "./measurement.ts";
 
 /** The paint `line` between the paints of `pair`. Contrasts in percent. */
 export interface Fimbriation {

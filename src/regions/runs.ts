@@ -1,6 +1,6 @@
 // Floor 3. A label map as runs: stretches of one label in a row. What follows looks at runs and at where they touch,
 // never again at every pixel.
-import type { LabelMap } from "./label.ts";
+import type { LabelMap } from "./labelmap.ts";
 
 /**
  * Runs of all rows, in reading order. Row `y` has the runs `rowStart[y]` to `rowStart[y + 1] − 1`; run `i` starts at

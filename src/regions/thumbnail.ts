@@ -1,7 +1,7 @@
 // Floor 3. A label map → small pictures of the flag in any colours, without rendering it again, and many of them in one.
 import type { LinearRgb } from "../colour/colour.ts";
-import { encodeByte } from "../colour/parse.ts";
-import type { LabelMap } from "./label.ts";
+import { encodeByte } from "../colour/colourtext.ts";
+import type { LabelMap } from "./labelmap.ts";
 import type { Raster } from "./raster.ts";
 
 /** How much of each small pixel every label covers, found once; each painting is a sum. */

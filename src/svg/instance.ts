@@ -1,11 +1,11 @@
 // Floor 2, step 4. The drawing as it is shown: every `use` followed, every paint and opacity resolved for each shape.
 import type { Hex } from "../colour/colour.ts";
-import { parseColour } from "../colour/parse.ts";
-import * as allow from "./allow.ts";
-import { idsOf } from "./reference.ts";
-import type { SelectNode } from "./select.ts";
+import { parseColour } from "../colour/colourtext.ts";
+import * as allow from "./gate/allowlist.ts";
+import { idsOf } from "./gate/reference.ts";
+import { findReference } from "./style/attributevalue.ts";
+import type { SelectNode } from "./style/selector.ts";
 import { type Drawing, findHref, type SvgElement, walkElements } from "./tree.ts";
-import { findReference } from "./value.ts";
 
 /** The attribute that says a colour. */
 export interface Site {

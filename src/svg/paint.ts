@@ -1,7 +1,7 @@
 // Floor 2, step 5. Which paints a drawing shows and on which shapes: the input of the label map.
 import type { Hex } from "../colour/colour.ts";
 import type { Instance, PaintSource, ResolvedDrawing } from "./instance.ts";
-import { followServer } from "./server.ts";
+import { followServer } from "./paintserver.ts";
 import type { SvgElement } from "./tree.ts";
 
 export type PaintProperty = "fill" | "stroke";

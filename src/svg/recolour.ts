@@ -1,11 +1,11 @@
 // Floor 2, step 7. One colour change: every colour is changed where it is declared; nothing else in the drawing moves.
 import type { Hex } from "../colour/colour.ts";
-import { parseColour } from "../colour/parse.ts";
-import { EditList } from "./edit.ts";
+import { parseColour } from "../colour/colourtext.ts";
+import { formatColour } from "./colourspelling.ts";
 import type { Instance, ResolvedDrawing } from "./instance.ts";
-import { recolourSelected } from "./limited.ts";
-import { formatColour } from "./spelling.ts";
+import { recolourSelected } from "./limitedchange.ts";
 import { type Drawing, type SvgElement, walkElements } from "./tree.ts";
+import { EditList } from "./treeedit.ts";
 
 export interface ColourChange {
   readonly replace: Hex;

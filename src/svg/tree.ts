@@ -1,6 +1,6 @@
 // Floor 2. The tree of a drawing, in svgson's shape with a place on every element; readonly plain data.
 import type { Place } from "../problem/problem.ts";
-import type { XmlElement } from "./xmlnode.ts";
+import type { XmlElement } from "./xml/xmlnode.ts";
 
 export interface SvgElement {
   readonly type: "element";

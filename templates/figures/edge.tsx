@@ -2,9 +2,9 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { DetailView } from "../../src/site/present/crop.ts";
-import type { Details } from "../../src/site/present/detail.ts";
-import type { EdgeRow, Reading } from "../../src/site/present/edge.ts";
+import type { DetailView } from "../../src/views/edge/edgecrop.ts";
+import type { EdgeRow, Reading } from "../../src/views/edge/edgerow.ts";
+import type { Details } from "../../src/views/study/edgedetail.ts";
 
 /** The figure that `::figure{edge="…"}` puts into prose. `id` is its anchor. */
 export function EdgeFigure({

@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { FieldDot, FieldView } from "../../src/site/present/field.ts";
+import type { FieldDot, FieldView } from "../../src/views/survey/surveyfield.ts";
 
 /** The figure with its caption. `id` is its anchor, `after` the one of what follows it. */
 export function FieldFigure({

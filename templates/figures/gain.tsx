@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { CardSearch } from "../../src/site/present/card.ts";
-import type { GainRow, GainView } from "../../src/site/present/gain.ts";
+import type { CardSearch } from "../../src/views/front/card.ts";
+import type { GainRow, GainView } from "../../src/views/front/gainchart.ts";
 import { Move } from "../parts/move.tsx";
 
 /** The chart with its caption. `id` is its anchor; `eager` where it is to be printed as it is. */

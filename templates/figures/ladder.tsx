@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { LadderView } from "../../src/site/present/ladder.ts";
+import type { LadderView } from "../../src/views/study/reflectanceladder.ts";
 
 /** The drawing alone: it stands in a figure with a caption. */
 export function Ladder({ ladder, id }: { ladder: LadderView; id: string }): JSX.Element {

@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { LastingStep, LastingView } from "../../src/site/present/lasting.ts";
+import type { LastingStep, LastingView } from "../../src/words/fromafar.ts";
 
 /** The figure with its caption. `id` is its anchor. */
 export function LastingFigure({

@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { EdgeMapPanel, EdgeMapView } from "../../src/site/present/lines.ts";
+import type { EdgeMapPanel, EdgeMapView } from "../../src/views/study/edgemap.ts";
 
 const grades = ["strong", "clear", "soft", "weak", "merged"] as const;
 

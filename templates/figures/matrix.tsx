@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { CellView, MatrixView } from "../../src/site/present/matrix.ts";
+import type { CellView, MatrixView } from "../../src/views/study/matrixview.ts";
 import { SwatchChip } from "../parts/swatch.tsx";
 
 /** The figure with its caption. `isAgain`: shown on another page than its own, to whose cells it refers. */

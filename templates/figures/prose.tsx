@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { ProseFigure } from "../../src/site/present/figure.ts";
-import type { StudyPage } from "../../src/site/present/study.ts";
+import type { ProseFigure } from "../../src/views/study/prosefigure.ts";
+import type { StudyPage } from "../../src/views/study/studypage.ts";
 import { CaptionedPlate } from "../parts/plate.tsx";
 import { EdgeFigure } from "./edge.tsx";
 import { GainFigure } from "./gain.tsx";

@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { LadderView } from "../../src/site/present/ladder.ts";
-import type { RulerRow, RulerView } from "../../src/site/present/ruler.ts";
+import type { RulerRow, RulerView } from "../../src/views/study/contrastruler.ts";
+import type { LadderView } from "../../src/views/study/reflectanceladder.ts";
 import { Move } from "../parts/move.tsx";
 import { MeetingChip } from "../parts/swatch.tsx";
 import { Ladder } from "./ladder.tsx";

@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { SizeRow } from "../../src/site/present/size.ts";
+import type { SizeRow } from "../../src/views/study/truesize.ts";
 
 /** The figure with its caption. `id` is its anchor. */
 export function SizesFigure({ rows, id }: { rows: readonly [SizeRow, SizeRow]; id: string }): JSX.Element {

@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { StripView } from "../../src/site/present/strip.ts";
+import type { StripView } from "../../src/views/study/distancestrip.ts";
 import { DrawnMat } from "../parts/plate.tsx";
 
 /** The figure with its caption. `id` is its anchor. */

@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
-import type { Plate } from "../../src/site/present/plate.ts";
-import type { WorkedFlag } from "../../src/site/present/worked.ts";
+import type { WorkedFlag } from "../../src/views/method/workedflag.ts";
+import type { Plate } from "../../src/views/plate.ts";
 import { Move } from "../parts/move.tsx";
 import { Mat } from "../parts/plate.tsx";
 import { DetailChip, SwatchChip } from "../parts/swatch.tsx";

@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { ChangesPage } from "../../src/site/present/changes.ts";
-import type { SiteView } from "../../src/site/present/site.ts";
+import type { SiteView } from "../../src/views/siteview.ts";
+import type { ChangesPage } from "../../src/views/study/changespage.ts";
 import { Document } from "../parts/document.tsx";
 import { Options } from "../parts/options.tsx";
 

@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { EdgePage } from "../../src/site/present/edgepage.ts";
-import type { SiteView } from "../../src/site/present/site.ts";
+import type { EdgePage } from "../../src/views/edge/edgepage.ts";
+import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 import { Elsewhere, Meeting, Seen, Siblings } from "../parts/edgepage.tsx";
 import { Refer, StampNote } from "../parts/refer.tsx";

@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { FrontPage } from "../../src/site/present/front.ts";
-import type { SiteView } from "../../src/site/present/site.ts";
+import type { FrontPage } from "../../src/views/front/front.ts";
+import type { SiteView } from "../../src/views/siteview.ts";
 import { GainFigure } from "../figures/gain.tsx";
 import { Document } from "../parts/document.tsx";
 import { Entry, Lead } from "../parts/entry.tsx";

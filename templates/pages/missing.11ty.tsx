@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { SiteView } from "../../src/site/present/site.ts";
+import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 
 export const data = { permalink: "404.html" };

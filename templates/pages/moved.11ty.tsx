@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { MovedPage } from "../../src/site/present/moved.ts";
-import type { SiteView } from "../../src/site/present/site.ts";
+import type { MovedPage } from "../../src/views/redirectpage.ts";
+import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 
 export const data = {

@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { ShelfPage } from "../../src/site/present/shelfpage.ts";
-import type { SiteView } from "../../src/site/present/site.ts";
+import type { ShelfPage } from "../../src/views/shelf/shelfpage.ts";
+import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 import { Entry } from "../parts/entry.tsx";
 import { PageLinks } from "../parts/pagelinks.tsx";

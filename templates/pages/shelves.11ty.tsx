@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { ShelfIndex } from "../../src/site/present/shelfindex.ts";
-import type { SiteView } from "../../src/site/present/site.ts";
+import type { ShelfIndex } from "../../src/views/shelf/shelfindex.ts";
+import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 import { PageLinks } from "../parts/pagelinks.tsx";
 

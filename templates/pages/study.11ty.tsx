@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { SiteView } from "../../src/site/present/site.ts";
-import type { StudyPage } from "../../src/site/present/study.ts";
+import type { SiteView } from "../../src/views/siteview.ts";
+import type { StudyPage } from "../../src/views/study/studypage.ts";
 import { Afar } from "../parts/afar.tsx";
 import { Contents } from "../parts/contents.tsx";
 import { Document } from "../parts/document.tsx";

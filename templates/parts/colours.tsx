@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { ColourRow } from "../../src/site/present/colours.ts";
+import type { ColourRow } from "../../src/views/study/colours.ts";
 import { Arrow } from "./move.tsx";
 import { SwatchChip } from "./swatch.tsx";
 

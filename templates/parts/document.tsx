@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
-import type { Frame, ShareView } from "../../src/site/present/page.ts";
+import type { Frame, ShareView } from "../../src/views/pageframe.ts";
 import { Foot } from "./foot.tsx";
 import { Masthead } from "./masthead.tsx";
 

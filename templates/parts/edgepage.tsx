@@ -2,10 +2,10 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { DetailView } from "../../src/site/present/crop.ts";
-import type { EdgePage } from "../../src/site/present/edgepage.ts";
-import type { SeenReading } from "../../src/site/present/edgevision.ts";
-import type { LocatorView } from "../../src/site/present/lines.ts";
+import type { DetailView } from "../../src/views/edge/edgecrop.ts";
+import type { EdgePage } from "../../src/views/edge/edgepage.ts";
+import type { SeenReading } from "../../src/views/edge/edgevision.ts";
+import type { LocatorView } from "../../src/views/study/edgemap.ts";
 import { RulerOfOne, RulerTable } from "../figures/ruler.tsx";
 import { Argue } from "./refer.tsx";
 import { Summary } from "./summary.tsx";

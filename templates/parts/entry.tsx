@@ -2,9 +2,9 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { Linked } from "../../src/site/present/byline.ts";
-import type { Card } from "../../src/site/present/card.ts";
-import type { FrontPage } from "../../src/site/present/front.ts";
+import type { Card } from "../../src/views/front/card.ts";
+import type { FrontPage } from "../../src/views/front/front.ts";
+import type { Linked } from "../../src/views/study/byline.ts";
 import { Move } from "./move.tsx";
 import { Pair } from "./pair.tsx";
 import { Mat } from "./plate.tsx";

@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { Finder } from "../../src/site/present/front.ts";
-import type { ShelfGroup } from "../../src/site/present/shelfindex.ts";
+import type { Finder } from "../../src/views/front/front.ts";
+import type { ShelfGroup } from "../../src/views/shelf/shelfindex.ts";
 
 /** The form; hidden until the script that answers it runs. */
 export function FinderForm({ finder, count }: { finder: Finder; count: string }): JSX.Element {

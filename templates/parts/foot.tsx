@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { Frame } from "../../src/site/present/page.ts";
+import type { Frame } from "../../src/views/pageframe.ts";
 
 /** The foot of a page. */
 export function Foot({ frame }: { frame: Frame }): JSX.Element {

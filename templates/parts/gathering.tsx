@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { MethodPage } from "../../src/site/present/method.ts";
+import type { MethodPage } from "../../src/views/method/method.ts";
 import { LikenessFigure, VisionFigure } from "../figures/worked.tsx";
 import { Paper, Step } from "./step.tsx";
 

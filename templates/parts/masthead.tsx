@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { Frame } from "../../src/site/present/page.ts";
+import type { Frame } from "../../src/views/pageframe.ts";
 
 /** The masthead of a page, with the current section marked. The front page has the gallery's name as its title. */
 export function Masthead({ frame, isNamed }: { frame: Frame; isNamed: boolean }): JSX.Element {

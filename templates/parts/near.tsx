@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { LikenessView } from "../../src/site/present/likeness.ts";
+import type { LikenessView } from "../../src/views/study/likenessfact.ts";
 import { Mat } from "./plate.tsx";
 
 /** Open where a flag is so near that it has to be looked at. */

@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { CreditView, Download, NotedColour, OptionNote } from "../../src/site/present/notes.ts";
+import type { CreditView, Download, NotedColour, OptionNote } from "../../src/views/study/notes.ts";
 import { Arrow } from "./move.tsx";
 import { SwatchChip } from "./swatch.tsx";
 

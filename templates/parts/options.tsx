@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { BestView, ColourView, NotedView, OptionsView } from "../../src/site/present/options.ts";
+import type { BestView, ColourView, NotedView, OptionsView } from "../../src/views/study/optionsview.ts";
 import { MatrixFigure } from "../figures/matrix.tsx";
 import { Move } from "./move.tsx";
 import { Mat } from "./plate.tsx";

@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { PagesView } from "../../src/site/present/paging.ts";
+import type { PagesView } from "../../src/views/paging.ts";
 
 /** Where this page stands, and the ways to the others. */
 export function PageLinks({ pages }: { pages: PagesView }): JSX.Element {

@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { Plate } from "../../src/site/present/plate.ts";
-import type { SplitView } from "../../src/site/present/split.ts";
+import type { Plate } from "../../src/views/plate.ts";
+import type { SplitView } from "../../src/views/study/splitline.ts";
 import { CaptionedPlate } from "./plate.tsx";
 
 /**

@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
-import type { DrawnPlate, Plate } from "../../src/site/present/plate.ts";
+import type { DrawnPlate, Plate } from "../../src/views/plate.ts";
 
 /** The mat with its flag, without a caption. `eager` is for the flags a page opens with. */
 export function Mat({ plate, eager = false }: { plate: Plate; eager?: boolean }): JSX.Element {

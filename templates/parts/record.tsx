@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
-import type { StudyPage } from "../../src/site/present/study.ts";
+import type { StudyPage } from "../../src/views/study/studypage.ts";
 import { ColourLine, ColourTable } from "./colours.tsx";
 import { FactLine, FactTable } from "./facts.tsx";
 import { Near } from "./near.tsx";

@@ -2,8 +2,8 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import { Fragment, type JSX } from "preact";
-import type { AnswerView } from "../../src/site/present/answer.ts";
-import type { ReferView } from "../../src/site/present/refer.ts";
+import type { AnswerView } from "../../src/views/study/answerview.ts";
+import type { ReferView } from "../../src/views/study/citation.ts";
 
 /** The section of an edge page. */
 export function Refer({ refer }: { refer: ReferView }): JSX.Element {

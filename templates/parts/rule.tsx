@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { RuleView, SampleView } from "../../src/site/present/rules.ts";
+import type { RuleView, SampleView } from "../../src/views/rules/rulespage.ts";
 
 /**
  * One rule of the rules page: a line, and behind it why it is there and its example. A browser opens what is closed

@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { MethodPage } from "../../src/site/present/method.ts";
+import type { MethodPage } from "../../src/views/method/method.ts";
 import { Track } from "../figures/track.tsx";
 import { ClothFigure } from "../figures/worked.tsx";
 import { ContrastFormula, LuminanceFormula, ReflectanceFormula } from "./formula.tsx";

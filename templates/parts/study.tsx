@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { StudyPage } from "../../src/site/present/study.ts";
+import type { StudyPage } from "../../src/views/study/studypage.ts";
 import { ProseFigureBlock } from "../figures/prose.tsx";
 import { SeenFigure } from "../figures/seen.tsx";
 import { Byline } from "./entry.tsx";

@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { SummaryRow } from "../../src/site/present/study.ts";
+import type { SummaryRow } from "../../src/views/study/studypage.ts";
 
 /** The table beside the verdict. */
 export function Summary({

@@ -2,9 +2,9 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
-import type { FlagRow } from "../../src/site/present/flagrow.ts";
-import type { Swatch } from "../../src/site/present/paint.ts";
-import type { Choosing, SurveyFinder } from "../../src/site/present/survey.ts";
+import type { FlagRow } from "../../src/views/survey/flagrow.ts";
+import type { Choosing, SurveyFinder } from "../../src/views/survey/surveypage.ts";
+import type { Swatch } from "../../src/words/paintname.ts";
 import { Arrow } from "./move.tsx";
 import { Mat } from "./plate.tsx";
 import { SwatchChip } from "./swatch.tsx";

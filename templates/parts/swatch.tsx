@@ -3,7 +3,7 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { Hex } from "../../src/colour/colour.ts";
-import type { DetailView } from "../../src/site/present/crop.ts";
+import type { DetailView } from "../../src/views/edge/edgecrop.ts";
 
 /** One colour. */
 export function SwatchChip({ hex }: { hex: Hex }): JSX.Element {

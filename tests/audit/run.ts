@@ -5,7 +5,7 @@ import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import lighthouse, { desktopConfig, type Flags, type Result } from "lighthouse";
-import { buildSite } from "../../src/site/build.ts";
+import { buildSite } from "../../src/publish/buildsite.ts";
 import { launchBrowser } from "../browser/browser.ts";
 import { serveSite } from "../browser/server.ts";
 

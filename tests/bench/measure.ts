@@ -1,12 +1,12 @@
 // Benchmark: what measuring a drawing costs, as a ratio to one bare rendering of it, over a whole open collection.
 import { readdirSync, readFileSync } from "node:fs";
+import { inspectDrawing } from "../../src/analysis/drawing/inspect.ts";
 import { defaultCloth } from "../../src/colour/cloth.ts";
-import { measureLooks } from "../../src/measure/figures.ts";
+import { measureLooks } from "../../src/measure/measurelooks.ts";
 import { limitThreads, measuringSize, renderSvg } from "../../src/regions/raster.ts";
-import { inspectDrawing } from "../../src/study/inspect.ts";
-import { readDrawing } from "../../src/svg/gate.ts";
+import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import { resolveDrawing } from "../../src/svg/instance.ts";
-import { writeSized } from "../../src/svg/write.ts";
+import { writeSized } from "../../src/svg/writesvg.ts";
 
 const folder = "node_modules/svg-country-flags/svg";
 const rounds = 5;

@@ -1,10 +1,10 @@
 // Benchmark: what a flag costs in a survey, as a ratio to what measuring it costs, over an open collection.
 import { readdirSync, readFileSync } from "node:fs";
+import { measureDrawing } from "../../src/analysis/analyse.ts";
+import { surveyFile } from "../../src/analysis/survey/surveyflags.ts";
 import { defaultCloth } from "../../src/colour/cloth.ts";
+import { defaultPalette } from "../../src/content/gallery/palette.ts";
 import { limitThreads } from "../../src/regions/raster.ts";
-import { measureDrawing } from "../../src/study/analyse.ts";
-import { defaultPalette } from "../../src/study/palette.ts";
-import { surveyFile } from "../../src/study/survey.ts";
 import { quantile, type Ratio } from "./measure.ts";
 
 const folder = "node_modules/svg-country-flags/svg";

@@ -2,8 +2,8 @@
 import type { Browser, Page } from "playwright-core";
 import sharp from "sharp";
 import type { Hex } from "../../src/colour/colour.ts";
+import { linearOf } from "../../src/colour/colourtext.ts";
 import { measureDifference } from "../../src/colour/difference.ts";
-import { linearOf } from "../../src/colour/parse.ts";
 
 /** RGB bytes, on white. */
 export interface Picture {

@@ -5,7 +5,7 @@ import path from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { publishGallery } from "../../src/site/publish.ts";
+import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { launchBrowser } from "./browser.ts";
 import { oddGallery } from "./gallery.ts";
 

@@ -1,7 +1,8 @@
 // Test support. A gallery of the cases the demo does not have: right to left, one colour, merged, parted, empty notes.
+
+import type { GalleryResult, StudyResult } from "../../src/analysis/result.ts";
 import type { ComparedEdge, Comparison } from "../../src/measure/comparison.ts";
-import type { GalleryResult, StudyResult } from "../../src/study/result.ts";
-import { comparison, gallery, study, studyResult } from "../site/sample.ts";
+import { comparison, gallery, study, studyResult } from "../publish/sample.ts";
 
 const oneColour: Comparison = {
   ...comparison,

@@ -2,17 +2,17 @@
 import path from "node:path";
 import sharp from "sharp";
 import { beforeAll, describe, expect, test } from "vitest";
-import { presentSite } from "../../src/site/present/site.ts";
-import { listSite } from "../../src/site/publish.ts";
-import type { GalleryResult } from "../../src/study/result.ts";
-import { analyseGallery } from "../../src/study/run.ts";
+import { analyseGallery } from "../../src/analysis/analysegallery.ts";
+import type { GalleryResult } from "../../src/analysis/result.ts";
+import { listSite } from "../../src/publish/publishgallery.ts";
+import { presentSite } from "../../src/views/siteview.ts";
 import { openKept } from "../kept.ts";
-import { readHtml, readXml } from "../site/dom.ts";
-import { checkOpenGraph, checkRecord } from "../site/heads.ts";
-import { makeFile } from "../site/making.ts";
-import { readCsv, readSchemas } from "../site/schemas.ts";
-import { checkAtom, checkJsonFeed, checkSitemap } from "../site/standards.ts";
-import { surveyedGallery } from "../site/surveyed.ts";
+import { readHtml, readXml } from "../publish/dom.ts";
+import { checkOpenGraph, checkRecord } from "../publish/heads.ts";
+import { makeFile } from "../publish/making.ts";
+import { readCsv, readSchemas } from "../publish/schemas.ts";
+import { checkAtom, checkJsonFeed, checkSitemap } from "../publish/standards.ts";
+import { surveyedGallery } from "../publish/surveyed.ts";
 import { emptyGallery, oddGallery } from "./gallery.ts";
 
 const content = path.resolve(import.meta.dirname, "../../content");

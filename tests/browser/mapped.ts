@@ -1,5 +1,5 @@
 // Test support. The label map of a drawing as a picture: each paint in its colour.
-import { renderScene } from "../../src/study/scene.ts";
+import { renderScene } from "../../src/analysis/drawing/scene.ts";
 import { resolveDrawing } from "../../src/svg/instance.ts";
 import type { Drawing } from "../../src/svg/tree.ts";
 import type { Picture } from "./alike.ts";

@@ -3,9 +3,9 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import type { Outcome } from "../../src/problem/problem.ts";
-import { readDrawing } from "../../src/svg/gate.ts";
+import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import type { Drawing } from "../../src/svg/tree.ts";
-import { writeDrawing, writeSized } from "../../src/svg/write.ts";
+import { writeDrawing, writeSized } from "../../src/svg/writesvg.ts";
 import { listCollection } from "../collection/files.ts";
 import { largestDifference, longSide, proveShown } from "../collection/shown.ts";
 import { bytesOf } from "../svg/drawing.ts";

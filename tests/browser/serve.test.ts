@@ -3,9 +3,9 @@ import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { serve } from "../site/serve/serving.ts";
-import { writeStudy } from "../study/fixture.ts";
-import { harbour, makeFolder } from "../study/folder.ts";
+import { writeStudy } from "../analysis/fixture.ts";
+import { harbour, makeFolder } from "../content/folder.ts";
+import { serve } from "../preview/serving.ts";
 import { launchBrowser } from "./browser.ts";
 
 let browser: Browser;

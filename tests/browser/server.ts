@@ -3,8 +3,8 @@ import { readFile } from "node:fs/promises";
 import { createServer } from "node:http";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
-import { pagePolicy } from "../../src/site/policy.ts";
-import { mediaTypeOf } from "../../src/site/serve/media.ts";
+import { mediaTypeOf } from "../../src/preview/mediatype.ts";
+import { pagePolicy } from "../../src/views/pagepolicy.ts";
 
 export interface SiteServer {
   /** Without a slash at the end. */

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { buildSite } from "../../src/site/build.ts";
+import { buildSite } from "../../src/publish/buildsite.ts";
 import { openKept } from "../kept.ts";
 import { launchBrowser } from "./browser.ts";
 import { type SiteServer, serveSite } from "./server.ts";

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { numberOf, parseArguments } from "../../src/cli/arguments.ts";
-import { commands } from "../../src/cli/catalogue.ts";
 import { type Command, UsageError } from "../../src/cli/command.ts";
+import { commands } from "../../src/cli/commands.ts";
 
 const command: Command = {
   name: "try",

@@ -2,9 +2,9 @@ import { access, cp, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/p
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { writeStudy } from "../analysis/fixture.ts";
+import { drawing, harbour, makeFolder } from "../content/folder.ts";
 import { writeContent } from "../faults/gallery.ts";
-import { writeStudy } from "../study/fixture.ts";
-import { drawing, harbour, makeFolder } from "../study/folder.ts";
 import { type Run, run, runHere } from "./run.ts";
 
 vi.setConfig({ testTimeout: 60_000 });

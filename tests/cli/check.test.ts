@@ -1,7 +1,7 @@
 import { join } from "node:path";
 import { expect, test, vi } from "vitest";
-import { writeStudy } from "../study/fixture.ts";
-import { drawing, harbour, makeFolder, settings } from "../study/folder.ts";
+import { writeStudy } from "../analysis/fixture.ts";
+import { drawing, harbour, makeFolder, settings } from "../content/folder.ts";
 import { run, runShell } from "./run.ts";
 import { findFaults } from "./schema.ts";
 

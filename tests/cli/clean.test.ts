@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test, vi } from "vitest";
-import { makeFolder } from "../study/folder.ts";
+import { makeFolder } from "../content/folder.ts";
 import { halved } from "./flag.ts";
 import { run } from "./run.ts";
 

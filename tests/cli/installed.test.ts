@@ -3,8 +3,8 @@ import { execFileSync, spawn } from "node:child_process";
 import { mkdir, readdir, readFile, symlink, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, onTestFinished, test, vi } from "vitest";
-import { commands } from "../../src/cli/catalogue.ts";
-import { makeFolder } from "../study/folder.ts";
+import { commands } from "../../src/cli/commands.ts";
+import { makeFolder } from "../content/folder.ts";
 import { listWorkingIn, runShell } from "./run.ts";
 
 vi.setConfig({ testTimeout: 240_000 });

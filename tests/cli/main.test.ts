@@ -1,8 +1,8 @@
 import { execFileSync } from "node:child_process";
 import { expect, test, vi } from "vitest";
-import { commands } from "../../src/cli/catalogue.ts";
+import { commands } from "../../src/cli/commands.ts";
 import { main } from "../../src/cli/main.ts";
-import { makeFolder } from "../study/folder.ts";
+import { makeFolder } from "../content/folder.ts";
 import { halved } from "./flag.ts";
 import { listWorkingIn, run, start } from "./run.ts";
 

@@ -1,5 +1,5 @@
 // Test support. A measured drawing typed by hand: three colours, one edge, a focus.
-import type { Measure } from "../../src/measure/measure.ts";
+import type { Measure } from "../../src/measure/measurement.ts";
 
 const vision = { contrast: 10, grade: "weak", deltaE00: 30 } as const;
 const colour = {

@@ -1,7 +1,7 @@
 import { readdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test, vi } from "vitest";
-import { harbour, makeFolder } from "../study/folder.ts";
+import { harbour, makeFolder } from "../content/folder.ts";
 import { run, runShell, start } from "./run.ts";
 
 vi.setConfig({ testTimeout: 120_000 });

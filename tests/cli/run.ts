@@ -3,7 +3,7 @@ import { execFile } from "node:child_process";
 import { readdirSync, readlinkSync } from "node:fs";
 import { join } from "node:path";
 import { main } from "../../src/cli/main.ts";
-import { createTerminal } from "../../src/cli/terminal.ts";
+import { createTerminal } from "../../src/cli/text/terminal.ts";
 
 export const start = join(import.meta.dirname, "../../src/cli/start.mjs");
 

@@ -5,8 +5,8 @@ import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { join } from "node:path";
 import { expect, onTestFinished, test, vi } from "vitest";
-import { writeStudy } from "../study/fixture.ts";
-import { harbour, makeFolder } from "../study/folder.ts";
+import { writeStudy } from "../analysis/fixture.ts";
+import { harbour, makeFolder } from "../content/folder.ts";
 import { listWorkingIn, run, start } from "./run.ts";
 
 vi.setConfig({ testTimeout: 120_000 });

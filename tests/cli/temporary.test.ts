@@ -3,9 +3,9 @@ import { readdir } from "node:fs/promises";
 import { join } from "node:path";
 import { afterEach, expect, test, vi } from "vitest";
 import { checkTemporary } from "../../src/cli/temporary.ts";
+import { makeFolder } from "../content/folder.ts";
+import { rightGallery } from "../content/mistakes.ts";
 import { failSystem, writingCalls } from "../faults/system.ts";
-import { makeFolder } from "../study/folder.ts";
-import { rightGallery } from "../study/mistakes.ts";
 import { runShell } from "./run.ts";
 
 afterEach(() => void vi.unstubAllEnvs());

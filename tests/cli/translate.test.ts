@@ -4,7 +4,7 @@ import { cp, mkdir, mkdtemp, readdir, readFile, rm, symlink, truncate, writeFile
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
-import { makeFolder } from "../study/folder.ts";
+import { makeFolder } from "../content/folder.ts";
 import { start } from "./run.ts";
 
 vi.setConfig({ testTimeout: 120_000 });

@@ -2,16 +2,16 @@
 // two renderers. Nothing is asserted here; the figures come back as data.
 import { readFileSync } from "node:fs";
 import type { Hex } from "../../src/colour/colour.ts";
-import { toRgb } from "../../src/colour/parse.ts";
-import { type LabelMap, readLabels } from "../../src/regions/label.ts";
+import { toRgb } from "../../src/colour/colourtext.ts";
+import { type LabelMap, readLabels } from "../../src/regions/labelmap.ts";
 import { measuringSize } from "../../src/regions/raster.ts";
-import { readDrawing } from "../../src/svg/gate.ts";
+import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../../src/svg/instance.ts";
-import { codeOf, writeLabels } from "../../src/svg/label.ts";
+import { codeOf, writeLabels } from "../../src/svg/labeldrawing.ts";
 import { findPaints, type Paint, type PaintedShapes } from "../../src/svg/paint.ts";
 import { recolour } from "../../src/svg/recolour.ts";
 import type { Drawing } from "../../src/svg/tree.ts";
-import { writeDrawing, writeSized } from "../../src/svg/write.ts";
+import { writeDrawing, writeSized } from "../../src/svg/writesvg.ts";
 import type { CollectionFile } from "./files.ts";
 import { differenceAt, draw, type Picture, type Renderer, sizeText } from "./picture.ts";
 import { findEdges, findFilled, findHolding, growTwo, type PixelSet, shrinkTwo } from "./region.ts";

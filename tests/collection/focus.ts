@@ -4,8 +4,8 @@
 import { mkdirSync, readFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import sharp from "sharp";
-import { findHiddenCharge } from "../../src/study/hidden.ts";
-import { openDrawing } from "../../src/study/open.ts";
+import { findHiddenCharge } from "../../src/analysis/drawing/hiddencharge.ts";
+import { openDrawing } from "../../src/analysis/drawing/opendrawing.ts";
 import { listCollection } from "./files.ts";
 
 const [cellWidth, cellHeight, captionHeight] = [400, 150, 22];

@@ -2,25 +2,25 @@
 // that the marks deny, options that nobody can see, first advice by family of colour, comparisons against a measurement of
 // the redesign's own file, the focus at twice the measuring height, and grades that hang on the cloth.
 import { readFileSync } from "node:fs";
+import { compareDrawing, measureDrawing } from "../../src/analysis/analyse.ts";
+import { inspectDrawing } from "../../src/analysis/drawing/inspect.ts";
+import { type OpenedDrawing, openDrawing } from "../../src/analysis/drawing/opendrawing.ts";
+import { type OptionsReport, rankOpened } from "../../src/analysis/options/rankoptions.ts";
+import { findSubjects } from "../../src/analysis/options/subject.ts";
 import { defaultCloth } from "../../src/colour/cloth.ts";
 import type { Hex } from "../../src/colour/colour.ts";
+import { wordOf } from "../../src/colour/colourname.ts";
+import { linearOf, parseColour } from "../../src/colour/colourtext.ts";
 import { measureDifference } from "../../src/colour/difference.ts";
-import { wordOf } from "../../src/colour/name.ts";
-import { linearOf, parseColour } from "../../src/colour/parse.ts";
-import { compareLooks } from "../../src/measure/compare.ts";
+import { defaultPalette } from "../../src/content/gallery/palette.ts";
+import type { Change, Focus } from "../../src/content/study/study.ts";
+import { compareLooks } from "../../src/measure/comparelooks.ts";
 import type { Comparison } from "../../src/measure/comparison.ts";
-import { type Frame, measureLooks } from "../../src/measure/figures.ts";
-import { findLastsTo } from "../../src/measure/focus.ts";
-import type { Measure } from "../../src/measure/measure.ts";
-import type { Option } from "../../src/measure/options.ts";
+import { findLastsTo } from "../../src/measure/focusclarity.ts";
+import { type Frame, measureLooks } from "../../src/measure/measurelooks.ts";
+import type { Measure } from "../../src/measure/measurement.ts";
+import type { Option } from "../../src/measure/options/tryoptions.ts";
 import { isSameColour } from "../../src/measure/outcome.ts";
-import { compareDrawing, measureDrawing } from "../../src/study/analyse.ts";
-import { inspectDrawing } from "../../src/study/inspect.ts";
-import { type OpenedDrawing, openDrawing } from "../../src/study/open.ts";
-import { type OptionsReport, rankOpened } from "../../src/study/options.ts";
-import { defaultPalette } from "../../src/study/palette.ts";
-import type { Change, Focus } from "../../src/study/study.ts";
-import { findSubjects } from "../../src/study/subject.ts";
 import { listCollection } from "./files.ts";
 
 const settings = { cloth: defaultCloth, palette: defaultPalette, distance: 40 };

@@ -2,12 +2,12 @@
 // one of them.
 import { readFile } from "node:fs/promises";
 import { beforeAll, describe, expect, test } from "vitest";
+import { openDrawing } from "../../src/analysis/drawing/opendrawing.ts";
+import { rankOpened } from "../../src/analysis/options/rankoptions.ts";
+import { listColours, planChange } from "../../src/analysis/planchange.ts";
 import { defaultCloth } from "../../src/colour/cloth.ts";
-import { nameReplacement } from "../../src/colour/name.ts";
-import { openDrawing } from "../../src/study/open.ts";
-import { rankOpened } from "../../src/study/options.ts";
-import { defaultPalette } from "../../src/study/palette.ts";
-import { listColours, planChange } from "../../src/study/plan.ts";
+import { nameReplacement } from "../../src/colour/colourname.ts";
+import { defaultPalette } from "../../src/content/gallery/palette.ts";
 import { listCollection } from "./files.ts";
 
 /** Every thirteenth flag of one collection, twenty of them, whatever they show. */

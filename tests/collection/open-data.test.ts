@@ -2,12 +2,12 @@
 // said of any one of them: only what must hold for every drawing.
 import { readFile } from "node:fs/promises";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { inspectDrawing } from "../../src/analysis/drawing/inspect.ts";
+import { tellLost } from "../../src/analysis/drawing/lostcheck.ts";
 import { defaultCloth } from "../../src/colour/cloth.ts";
-import { measureLooks } from "../../src/measure/figures.ts";
-import type { Measure } from "../../src/measure/measure.ts";
-import { inspectDrawing } from "../../src/study/inspect.ts";
-import { tellLost } from "../../src/study/lost.ts";
-import { readDrawing } from "../../src/svg/gate.ts";
+import { measureLooks } from "../../src/measure/measurelooks.ts";
+import type { Measure } from "../../src/measure/measurement.ts";
+import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import { resolveDrawing } from "../../src/svg/instance.ts";
 import { listCollection } from "./files.ts";
 

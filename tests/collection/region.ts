@@ -1,5 +1,5 @@
 // Sets of pixels, as one byte a pixel: which hold a label, what lies within 2 px of them, what lies 2 px inside.
-import type { LabelMap } from "../../src/regions/label.ts";
+import type { LabelMap } from "../../src/regions/labelmap.ts";
 
 /** One byte a pixel, 1 where the pixel belongs to the set. */
 export type PixelSet = Uint8Array | Uint16Array;

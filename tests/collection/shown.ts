@@ -1,8 +1,8 @@
 // The proof that the form in which drawings are measured and published shows what the author's file does: each real drawing
 // as its author wrote it in a browser, beside what we write of it in the same browser and in the measuring renderer.
 import { readFileSync } from "node:fs";
-import { readDrawing } from "../../src/svg/gate.ts";
-import { writeDrawing, writeSized } from "../../src/svg/write.ts";
+import { readDrawing } from "../../src/svg/gate/sanitise.ts";
+import { writeDrawing, writeSized } from "../../src/svg/writesvg.ts";
 import { drawInBrowser, drawMeasured, findDifference, type Ground } from "../browser/alike.ts";
 import type { CollectionFile } from "./files.ts";
 

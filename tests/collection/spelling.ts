@@ -1,6 +1,6 @@
 // The spelling of colours in SVG text, evened out by text alone, so that two drawings can be compared that differ in it
 // and in nothing else. Written apart from the code under test; only the colour names come from there.
-import { parseColour } from "../../src/colour/parse.ts";
+import { parseColour } from "../../src/colour/colourtext.ts";
 
 const properties = "fill|stroke|color|stop-color";
 

@@ -6,13 +6,13 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { Resvg } from "@resvg/resvg-js";
+import { inspectDrawing } from "../../src/analysis/drawing/inspect.ts";
+import type { Viewing } from "../../src/analysis/drawing/viewing.ts";
 import { defaultCloth } from "../../src/colour/cloth.ts";
-import { measureLooks } from "../../src/measure/figures.ts";
-import type { Measure } from "../../src/measure/measure.ts";
+import { measureLooks } from "../../src/measure/measurelooks.ts";
+import type { Measure } from "../../src/measure/measurement.ts";
 import type { Raster } from "../../src/regions/raster.ts";
-import { inspectDrawing } from "../../src/study/inspect.ts";
-import type { Viewing } from "../../src/study/viewing.ts";
-import { readDrawing } from "../../src/svg/gate.ts";
+import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import { resolveDrawing } from "../../src/svg/instance.ts";
 import { checkJudgements, describeJudgements } from "./judgement.ts";
 import { countLost } from "./lost.ts";

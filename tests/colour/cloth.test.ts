@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { defaultCloth, measureLuminance, measureReflectance } from "../../src/colour/cloth.ts";
+import { linearOf } from "../../src/colour/colourtext.ts";
 import { gradeOf, isClear, measureContrast } from "../../src/colour/contrast.ts";
-import { linearOf } from "../../src/colour/parse.ts";
 import { tradePairs } from "../reference/trade-pairs.ts";
 
 describe("measureLuminance", () => {

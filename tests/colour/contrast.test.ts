@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { linearOf } from "../../src/colour/colourtext.ts";
 import {
   gradeOf,
   isClear,
@@ -6,7 +7,6 @@ import {
   measureContrast,
   measureContrastRatio,
 } from "../../src/colour/contrast.ts";
-import { linearOf } from "../../src/colour/parse.ts";
 import { contrastRatioRows, graphicalObjectRows, luminanceContrastRows } from "../reference/contrast.ts";
 import { spanishLaw } from "../reference/law.ts";
 

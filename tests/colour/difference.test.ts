@@ -1,7 +1,7 @@
 import { differenceCiede2000 } from "culori";
 import { describe, expect, test } from "vitest";
+import { linearOf } from "../../src/colour/colourtext.ts";
 import { measureDifference, measureLabDifference } from "../../src/colour/difference.ts";
-import { linearOf } from "../../src/colour/parse.ts";
 import { ciede2000Pairs } from "../reference/ciede2000.ts";
 
 describe("measureLabDifference", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { LinearRgb } from "../../src/colour/colour.ts";
-import { hexOf, linearOf } from "../../src/colour/parse.ts";
+import { hexOf, linearOf } from "../../src/colour/colourtext.ts";
 import { labOf, linearOfOklch, oklabOf, oklchOf } from "../../src/colour/space.ts";
 import { labFromXyz, oklabFromXyz, oklabRows, xyzOf } from "../reference/srgb.ts";
 

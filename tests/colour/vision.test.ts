@@ -1,7 +1,7 @@
 import { filterDeficiencyDeuter, filterDeficiencyProt, formatHex } from "culori";
 import { describe, expect, test } from "vitest";
 import { measureLuminance } from "../../src/colour/cloth.ts";
-import { hexOf, linearOf, toHex } from "../../src/colour/parse.ts";
+import { hexOf, linearOf, toHex } from "../../src/colour/colourtext.ts";
 import { simulate, simulateMachado, visions } from "../../src/colour/vision.ts";
 import { decode, encode } from "../reference/srgb.ts";
 import { fractionalRows, seenRows } from "../reference/vision.ts";

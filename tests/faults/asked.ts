@@ -2,7 +2,7 @@
 // thrown.
 import { readdir, rm } from "node:fs/promises";
 import path from "node:path";
-import { openStore } from "../../src/study/store.ts";
+import { openStore } from "../../src/analysis/store/resultstore.ts";
 import { failSystem } from "./system.ts";
 import { message, type Tally } from "./tally.ts";
 

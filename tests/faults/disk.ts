@@ -1,5 +1,5 @@
 // Test support. The disk with something wrong: one that fails at its Nth call, and one that cannot do all of it.
-import { type Disk, disk } from "../../src/site/disk.ts";
+import { type Disk, disk } from "../../src/publish/folder/writedisk.ts";
 
 export type Call = keyof Disk;
 

@@ -1,8 +1,8 @@
 // The short form of npm run faults. Nothing may be lost.
 import { expect, test, vi } from "vitest";
-import { disk } from "../../src/site/disk.ts";
-import { manifestName } from "../../src/site/manifest.ts";
-import { makeRoom } from "../site/room.ts";
+import { manifestName } from "../../src/publish/folder/manifest.ts";
+import { disk } from "../../src/publish/folder/writedisk.ts";
+import { makeRoom } from "../publish/room.ts";
 import { runAsked } from "./asked.ts";
 import { failingDisk } from "./disk.ts";
 import { runExchanged, runExchangedAt } from "./exchanged.ts";

@@ -1,7 +1,8 @@
 // Test support. Whether a cache is used at all: what it was asked, and what it had. A cache that is never read, or that is
 // read for nothing, would pass every comparison of bytes.
+
+import type { Store } from "../../src/analysis/store/resultstore.ts";
 import type { Outcome } from "../../src/problem/problem.ts";
-import type { Store } from "../../src/study/store.ts";
 import { digest } from "./whole.ts";
 
 /** What became of the questions of one build. */

@@ -2,8 +2,8 @@
 import { lstat, mkdir, rename, rm, symlink, truncate, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
-import { buildSite } from "../../src/site/build.ts";
-import { OutputError } from "../../src/site/failure.ts";
+import { buildSite } from "../../src/publish/buildsite.ts";
+import { OutputError } from "../../src/publish/folder/diskfailure.ts";
 import { makeContent, writeContent } from "./gallery.ts";
 import { makeRandom, message, pick, type Tally } from "./tally.ts";
 import { checkWhole } from "./whole.ts";

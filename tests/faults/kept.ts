@@ -2,8 +2,8 @@
 // site is another.
 import { copyFile, mkdir, open, readdir, readFile, rm, stat, truncate, writeFile } from "node:fs/promises";
 import path from "node:path";
-import { buildSite } from "../../src/site/build.ts";
-import { openStore } from "../../src/study/store.ts";
+import { openStore } from "../../src/analysis/store/resultstore.ts";
+import { buildSite } from "../../src/publish/buildsite.ts";
 import { listEdits } from "./edits.ts";
 import { type Content, makeContent, writeContent } from "./gallery.ts";
 import { type Hits, Memory } from "./hits.ts";

@@ -3,8 +3,8 @@
 import { mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { type Output, UsageError } from "../../src/cli/command.ts";
-import { layOut, type Piece } from "../../src/cli/lay.ts";
 import { main } from "../../src/cli/main.ts";
+import { layOut, type Piece } from "../../src/cli/new/layout.ts";
 import { drawFlag, makeContent, writeContent } from "./gallery.ts";
 import { failSystem, type SystemCall, writingCalls } from "./system.ts";
 import { message, type Tally } from "./tally.ts";

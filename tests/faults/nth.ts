@@ -1,10 +1,10 @@
 // Test support. Publishing with a disk on which the Nth call fails, for every N, with every error a disk gives.
 import { readdir, readFile, rm } from "node:fs/promises";
 import path from "node:path";
-import type { Disk } from "../../src/site/disk.ts";
-import { OutputError } from "../../src/site/failure.ts";
-import { fileOf, type SiteFile } from "../../src/site/file.ts";
-import { withOutput } from "../../src/site/output.ts";
+import { OutputError } from "../../src/publish/folder/diskfailure.ts";
+import { withOutput } from "../../src/publish/folder/output.ts";
+import { fileOf, type SiteFile } from "../../src/publish/folder/sitefile.ts";
+import type { Disk } from "../../src/publish/folder/writedisk.ts";
 import { type Call, disks, failingDisk } from "./disk.ts";
 import { message, type Tally } from "./tally.ts";
 import { checkWhole } from "./whole.ts";

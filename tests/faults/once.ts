@@ -1,6 +1,7 @@
 // Test support, a process of its own: builds once. Words: content, output, cache folder or -.
-import { buildSite } from "../../src/site/build.ts";
-import { openStore } from "../../src/study/store.ts";
+
+import { openStore } from "../../src/analysis/store/resultstore.ts";
+import { buildSite } from "../../src/publish/buildsite.ts";
 
 async function run(content: string, out: string, cache: string): Promise<void> {
   const store = cache === "-" ? undefined : await openStore({ folder: cache, secretFile: `${cache}-key` });

@@ -13,6 +13,7 @@ import { runNth } from "./nth.ts";
 import { runSigns } from "./signs.ts";
 import type { Tally } from "./tally.ts";
 import { runUnreadable } from "./unreadable.ts";
+import { runWalls } from "./walls.ts";
 
 const share = Number(process.argv[2] ?? 1);
 const seed = Number(process.argv[3] ?? 7);
@@ -47,6 +48,7 @@ const parts: readonly (readonly [string, () => Promise<Tally>])[] = [
   ["exchanged-live", async () => runExchanged(await room("exchanged-live"), times(3000))],
   ["inputs", async () => runInputs(await room("inputs"), times(60), seed)],
   ["edits", async () => runEdits(await room("edits"), times(100), seed, onDone("edits"))],
+  ["walls", async () => runWalls(await room("walls"))],
   ...(
     [
       ["exchange", 250],

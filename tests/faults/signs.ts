@@ -1,11 +1,11 @@
-// Test support. Publishing while the Nth call to the system fails, also of those that do not go through site/disk.ts: the
+// Test support. Publishing while the Nth call to the system fails, also of those that do not go through publish/folder/writedisk.ts: the
 // lock's files and signs, the looks at folders, the clearing of what is empty.
 import { mkdir, readdir, readFile, rm } from "node:fs/promises";
 import path from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
-import { OutputError } from "../../src/site/failure.ts";
-import { fileOf } from "../../src/site/file.ts";
-import { withOutput } from "../../src/site/output.ts";
+import { OutputError } from "../../src/publish/folder/diskfailure.ts";
+import { withOutput } from "../../src/publish/folder/output.ts";
+import { fileOf } from "../../src/publish/folder/sitefile.ts";
 import { failSystem } from "./system.ts";
 import { message, type Tally } from "./tally.ts";
 import { checkWhole } from "./whole.ts";

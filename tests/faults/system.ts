@@ -1,4 +1,4 @@
-// Test support. The system's own calls with something wrong: for what goes past site/disk.ts, as the cache, the lock's signs,
+// Test support. The system's own calls with something wrong: for what goes past publish/folder/writedisk.ts, as the cache, the lock's signs,
 // the reading of the content and the command new.
 import { promises as fs } from "node:fs";
 import { syncBuiltinESMExports } from "node:module";

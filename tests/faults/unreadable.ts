@@ -3,7 +3,7 @@
 import { type ChildProcess, fork } from "node:child_process";
 import { chmod, chown, cp, readdir, rm, stat } from "node:fs/promises";
 import path from "node:path";
-import { buildSite } from "../../src/site/build.ts";
+import { buildSite } from "../../src/publish/buildsite.ts";
 import { translateModules } from "./child.ts";
 import { makeContent, writeContent } from "./gallery.ts";
 import type { Answer, Order } from "./reader.ts";

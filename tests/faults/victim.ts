@@ -1,8 +1,8 @@
 // Test support, a process of its own: one whole build, which tells its parent how far it has come and may be killed at any
 // moment. It loads everything, then waits for its order.
 import path from "node:path";
-import { buildSite } from "../../src/site/build.ts";
-import { openStore } from "../../src/study/store.ts";
+import { openStore } from "../../src/analysis/store/resultstore.ts";
+import { buildSite } from "../../src/publish/buildsite.ts";
 import { disks, watchDisk } from "./disk.ts";
 
 export type Phase = "ready" | "started" | "writing" | "swapping" | "done";

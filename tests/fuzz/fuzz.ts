@@ -3,12 +3,12 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { renderSvg } from "../../src/regions/raster.ts";
-import { readDrawing } from "../../src/svg/gate.ts";
+import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import { resolveDrawing } from "../../src/svg/instance.ts";
-import { writeLabels } from "../../src/svg/label.ts";
+import { writeLabels } from "../../src/svg/labeldrawing.ts";
 import { findPaints } from "../../src/svg/paint.ts";
 import type { Drawing } from "../../src/svg/tree.ts";
-import { writeDrawing, writeSized } from "../../src/svg/write.ts";
+import { writeDrawing, writeSized } from "../../src/svg/writesvg.ts";
 import { listCollection } from "../collection/files.ts";
 import { findActive } from "../hostile/active.ts";
 import { createRandom, mutate } from "./mutate.ts";

@@ -1,7 +1,7 @@
 // Files as large as they may be, of one piece again and again in one place: what a pattern, a walk or a message that is
 // not linear takes for ever over. Each kind of file, each place that we look at, each sign that means something there.
-import { textFileBytes } from "../../src/study/source.ts";
-import { limit } from "../../src/svg/limit.ts";
+import { textFileBytes } from "../../src/content/text/textsource.ts";
+import { limit } from "../../src/svg/gate/drawinglimit.ts";
 
 export type Kind = "front matter" | "settings" | "prose" | "drawing";
 

@@ -1,20 +1,20 @@
 // Takes a large file the way that it goes in the program, up to what is printed of it; and, as a process of its own,
 // many of them, with a line on either side of each.
-import { formatAnnotations } from "../../src/cli/annotation.ts";
-import { formatMarkdown } from "../../src/cli/markdown.ts";
-import { plainProblem } from "../../src/problem/plain.ts";
+import { formatAnnotations } from "../../src/cli/text/annotation.ts";
+import { formatMarkdown } from "../../src/cli/text/markdown.ts";
+import { parseGallery } from "../../src/content/gallery/galleryfile.ts";
+import { defaultPalette } from "../../src/content/gallery/palette.ts";
+import { checkProse } from "../../src/content/study/prosecheck.ts";
+import { parseStudy } from "../../src/content/study/studyfile.ts";
 import type { Problem } from "../../src/problem/problem.ts";
-import { formatProblems } from "../../src/problem/report.ts";
+import { plainProblem } from "../../src/problem/problemjson.ts";
+import { formatProblems } from "../../src/problem/problemtext.ts";
 import { limitProblems } from "../../src/problem/tally.ts";
-import { renderProse } from "../../src/site/prose.ts";
-import { parseGallery } from "../../src/study/gallery.ts";
-import { defaultPalette } from "../../src/study/palette.ts";
-import { parseStudy } from "../../src/study/parse.ts";
-import { checkProse } from "../../src/study/prose.ts";
-import { readDrawing } from "../../src/svg/gate.ts";
+import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import { resolveDrawing } from "../../src/svg/instance.ts";
-import { writeDrawing } from "../../src/svg/write.ts";
-import { origin } from "../study/fixture.ts";
+import { writeDrawing } from "../../src/svg/writesvg.ts";
+import { renderProse } from "../../src/views/safeprose.ts";
+import { origin } from "../analysis/fixture.ts";
 import { type Large, listLarge } from "./large.ts";
 
 /** Returns the size of all that is said of a file, in characters, and how many problems there are. */

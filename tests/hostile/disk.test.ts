@@ -4,13 +4,13 @@ import { readFileSync } from "node:fs";
 import { copyFile, mkdir, readdir, readFile, rename, rm, symlink, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { expect, test } from "vitest";
-import { fileOf } from "../../src/site/file.ts";
-import { describeFile, formatManifest, manifestName } from "../../src/site/manifest.ts";
-import { withOutput } from "../../src/site/output.ts";
+import { fileOf } from "../../src/publish/folder/sitefile.ts";
+import { describeFile, formatManifest, manifestName } from "../../src/publish/folder/manifest.ts";
+import { withOutput } from "../../src/publish/folder/output.ts";
 import { limitProblems } from "../../src/problem/tally.ts";
-import { loadGallery } from "../../src/study/load.ts";
-import { writeStudy } from "../study/fixture.ts";
-import { harbour, makeFolder } from "../study/folder.ts";
+import { loadGallery } from "../../src/content/folder/loadgallery.ts";
+import { writeStudy } from "../analysis/fixture.ts";
+import { harbour, makeFolder } from "../content/folder.ts";
 
 interface Case {
   readonly file: string;

@@ -7,9 +7,9 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { hasError, type Outcome } from "../../src/problem/problem.ts";
-import { readDrawing } from "../../src/svg/gate.ts";
+import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import type { Drawing } from "../../src/svg/tree.ts";
-import { writeDrawing } from "../../src/svg/write.ts";
+import { writeDrawing } from "../../src/svg/writesvg.ts";
 import { findActive } from "./active.ts";
 
 // Machines that run tests may be busy.

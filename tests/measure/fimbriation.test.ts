@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { findFimbriations } from "../../src/measure/fimbriation.ts";
-import type { Measure, MeasuredColour } from "../../src/measure/measure.ts";
-import { compared, type Edge } from "../site/compared.ts";
+import type { Measure, MeasuredColour } from "../../src/measure/measurement.ts";
+import { compared, type Edge } from "../publish/compared.ts";
 
 /** A flag 1 high and 1.5 wide, by hand: red over green, with a white line of `width` between them. */
 function striped(width: number, more: Partial<MeasuredColour> = {}): Measure {

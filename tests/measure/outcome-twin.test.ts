@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Hex } from "../../src/colour/colour.ts";
-import { compareLooks } from "../../src/measure/compare.ts";
+import { compareLooks } from "../../src/measure/comparelooks.ts";
 import type { Comparison } from "../../src/measure/comparison.ts";
 import { focusOf, frame, looksOf } from "./build.ts";
 import { constructed, isBorderline, randomFlag, randomHex } from "./flag.ts";

@@ -1,5 +1,5 @@
 // Test support. A ranked option typed by hand: red becomes white, everywhere clear.
-import type { RankedOption } from "../../src/measure/rank.ts";
+import type { RankedOption } from "../../src/measure/options/rank.ts";
 
 /** Returns the option with what `more` says in place. */
 export function makeOption<T extends Partial<RankedOption>>(more: T): RankedOption & T {

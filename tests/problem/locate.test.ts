@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { locate } from "../../src/problem/locate.ts";
-import { formatProblem } from "../../src/problem/report.ts";
+import { formatProblem } from "../../src/problem/problemtext.ts";
 
 const problem = { rule: "svg/a", severity: "error", file: "a.svg", reason: "Reason." } as const;
 

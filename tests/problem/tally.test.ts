@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { Problem } from "../../src/problem/problem.ts";
-import { formatProblem } from "../../src/problem/report.ts";
+import { formatProblem } from "../../src/problem/problemtext.ts";
 import { countSeverity, limitProblems, Tally } from "../../src/problem/tally.ts";
 
 const make = (line: number, rule = "svg/removed", file = "a.svg"): Problem => ({

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { defaultCloth, measureReflectance, widestCloth } from "../../src/colour/cloth.ts";
+import { linearOf } from "../../src/colour/colourtext.ts";
 import { measureContrast } from "../../src/colour/contrast.ts";
-import { linearOf } from "../../src/colour/parse.ts";
 import { labOf } from "../../src/colour/space.ts";
-import { finestPart } from "../../src/site/present/focus.ts";
+import { finestPart } from "../../src/words/focusfact.ts";
 import { clothSpread, optotype, publishedRanges } from "./cloth.ts";
 import { lawContrastRows, spanishLaw, thaiLaw, thaiScreen } from "./law.ts";
 

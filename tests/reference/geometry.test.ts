@@ -1,8 +1,8 @@
 // Areas and lines of flags whose geometry a law fixes, measured from a drawing through the whole pipeline.
 import { describe, expect, test } from "vitest";
+import { measureDrawing } from "../../src/analysis/analyse.ts";
 import { defaultCloth } from "../../src/colour/cloth.ts";
 import { hasError } from "../../src/problem/problem.ts";
-import { measureDrawing } from "../../src/study/analyse.ts";
 import { drawLawFlag, type LawFlag, lawFlags } from "./geometry.ts";
 
 /** In percentage points: a 600-pixel picture has 0.17 percentage points a row of pixels. */

@@ -1,6 +1,6 @@
 // Small random maps, and what the fast code of the regions promises, worked out the slow way: by looking at every pixel.
 import fc from "fast-check";
-import type { LabelMap } from "../../src/regions/label.ts";
+import type { LabelMap } from "../../src/regions/labelmap.ts";
 import { drawMap } from "./picture.ts";
 
 const shape = fc.record({

@@ -1,5 +1,5 @@
 // Label maps and pictures drawn by a rule instead of a renderer, so that their geometry is known in closed form.
-import type { LabelMap } from "../../src/regions/label.ts";
+import type { LabelMap } from "../../src/regions/labelmap.ts";
 import type { Raster } from "../../src/regions/raster.ts";
 
 /** A map in which each pixel has the label that `labelAt` gives for its centre. */

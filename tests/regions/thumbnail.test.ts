@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { LabelMap } from "../../src/regions/label.ts";
+import type { LabelMap } from "../../src/regions/labelmap.ts";
 import type { Raster } from "../../src/regions/raster.ts";
 import { layFramed, Thumbnail } from "../../src/regions/thumbnail.ts";
 import { smallMaps } from "./naive.ts";

@@ -9,6 +9,7 @@ import {
   findOutsideDoor,
   findUpward,
   findVagueNames,
+  floors,
 } from "./rule.ts";
 import { listImports, readSources, readTop } from "./source.ts";
 
@@ -18,9 +19,7 @@ const config = readTop("eleventy.config.ts");
 const all = [...source, ...templates, config];
 
 test("every floor, and many imports, were read", () => {
-  expect(new Set(source.map(({ path }) => path.split("/")[1]))).toEqual(
-    new Set(["problem", "colour", "svg", "regions", "measure", "study", "site", "cli"]),
-  );
+  expect(new Set(source.map(({ path }) => path.split("/")[1]))).toEqual(new Set(floors));
   // A reader that saw nothing would let every check pass. In a module of this project an import is a line with `from "`.
   const lines = all
     .flatMap(({ text }) => text.split("\n"))
@@ -89,11 +88,15 @@ describe("a bad example", () => {
       'import { x } from "../../templates/parts/x.tsx";',
       "src/cli/bad.ts:1  imports upward",
     ],
-    ["src/study/bad.ts", 'const { x } = await import("../site/x.ts");', "src/study/bad.ts:1  imports upward"],
-    ["src/study/bad.ts", 'import { x } from "../../tests/x.ts";', "src/study/bad.ts:1  leaves the house"],
+    [
+      "src/content/bad.ts",
+      'const { x } = await import("../views/x.ts");',
+      "src/content/bad.ts:1  imports upward",
+    ],
+    ["src/content/bad.ts", 'import { x } from "../../tests/x.ts";', "src/content/bad.ts:1  leaves the house"],
     [
       "templates/parts/bad.tsx",
-      'import { x } from "../../src/site/x.ts";',
+      'import { x } from "../../src/views/x.ts";',
       "templates/parts/bad.tsx:1  a template imports code",
     ],
   ])("%s imports upward", (path, text, fault) => {
@@ -114,12 +117,12 @@ describe("a bad example", () => {
 
   test.each([
     ["src/measure/bad.ts", 'import { parse } from "culori/fn";', "culori"],
-    ["src/study/bad.ts", 'import { SaxesParser } from "saxes";', "saxes"],
-    ["src/site/bad.ts", 'import * as csstree from "css-tree";', "css-tree"],
+    ["src/analysis/bad.ts", 'import { SaxesParser } from "saxes";', "saxes"],
+    ["src/publish/bad.ts", 'import * as csstree from "css-tree";', "css-tree"],
     ["src/regions/bad.ts", 'import { parse } from "css-tree";', "css-tree"],
-    ["src/regions/label.ts", 'import sharp from "sharp";', "sharp"],
+    ["src/regions/labelmap.ts", 'import sharp from "sharp";', "sharp"],
     ["src/cli/bad.ts", 'import { Eleventy } from "@11ty/eleventy";', "@11ty/eleventy"],
-    ["src/study/parse.ts", 'import { readFile } from "fs/promises";', "fs"],
+    ["src/content/study/studyfile.ts", 'import { readFile } from "fs/promises";', "fs"],
   ])("%s uses a library outside its door", (path, text, library) => {
     expect(findOutsideDoor([file(path, text)])).toEqual([
       expect.stringContaining(`${path}:1  ${library} is used outside`),
@@ -127,14 +130,22 @@ describe("a bad example", () => {
   });
 
   test.each([
-    ["src/study/parse.ts", 'import { readFile } from "node:fs/promises";', "file system past"],
-    ["src/site/bad.ts", 'import { mkdir } from "node:fs/promises";', "file system past"],
+    ["src/content/study/studyfile.ts", 'import { readFile } from "node:fs/promises";', "file system past"],
+    ["src/publish/bad.ts", 'import { mkdir } from "node:fs/promises";', "file system past"],
     ["src/cli/bad.ts", 'const fs = await import("node:fs");', "file system past"],
     ["templates/pages/bad.tsx", 'import { readFileSync } from "node:fs";', "file system past"],
-    ["src/site/lock.ts", 'import { readFile, rm } from "node:fs/promises";', "disk.ts: readFile"],
-    ["src/site/lock.ts", 'import {\n  rm,\n  stat,\n} from "node:fs/promises";', "everything"],
-    ["src/study/store.ts", 'import * as fs from "node:fs";', "disk.ts: everything"],
-    ["src/study/store.ts", 'const { open } = await import("node:fs/promises");', "disk.ts: everything"],
+    [
+      "src/publish/folder/lock.ts",
+      'import { readFile, rm } from "node:fs/promises";',
+      "readfile.ts: readFile",
+    ],
+    ["src/publish/folder/lock.ts", 'import {\n  rm,\n  stat,\n} from "node:fs/promises";', "everything"],
+    ["src/analysis/store/resultstore.ts", 'import * as fs from "node:fs";', "readfile.ts: everything"],
+    [
+      "src/analysis/store/resultstore.ts",
+      'const { open } = await import("node:fs/promises");',
+      "readfile.ts: everything",
+    ],
   ])("%s goes to the file system by itself: %s", (path, text, fault) => {
     expect(findLooseReading([file(path, text)])).toEqual([expect.stringContaining(fault)]);
   });

@@ -6,13 +6,13 @@ import { readSources, readTop, type SourceFile } from "./source.ts";
 
 /** What is not linear and sees text of our own, or of a length that somebody has seen to. */
 const allowed: Readonly<Record<string, string>> = {
-  "src/site/assets.ts": "our own style sheets",
-  "src/site/lettering.ts": "the class attributes that our templates write",
-  "src/site/present/stamp.ts": "a drawing as we write it: what is opened is closed",
-  "src/study/editor.ts": "the name of a file, at most 255 bytes",
-  "src/study/prose.ts": "the first 200 characters of a figure line (`longestFigure`)",
-  "src/study/syntax.ts": "300 characters before a column",
-  "src/svg/malformed.ts": "each part that is opened ends with the text at the latest",
+  "src/publish/assets.ts": "our own style sheets",
+  "src/publish/fonts/lettering.ts": "the class attributes that our templates write",
+  "src/words/studystamp.ts": "a drawing as we write it: what is opened is closed",
+  "src/content/folder/editorfile.ts": "the name of a file, at most 255 bytes",
+  "src/content/study/prosecheck.ts": "the first 200 characters of a figure line (`longestFigure`)",
+  "src/content/yaml/yamlsyntax.ts": "300 characters before a column",
+  "src/svg/xml/malformed.ts": "each part that is opened ends with the text at the latest",
 };
 
 /** One line for each pattern that is not linear. */

@@ -1,4 +1,4 @@
-// Every module of src/ whose code runs has a test file of its own name: src/svg/xml.ts → tests/svg/xml.test.ts.
+// Every module of src/ whose code runs has a test file of its own name: src/svg/xml/readxml.ts → tests/svg/xml/readxml.test.ts.
 import { afterAll, describe, expect, test } from "vitest";
 import { findUntested, hasCode } from "./rule.ts";
 import { readSources } from "./source.ts";
@@ -38,10 +38,10 @@ describe("a bad example", () => {
   test("a module without a test is named, a folder inside a floor too", () => {
     const files = [
       file("src/svg/a.ts", "export const a = 1;"),
-      file("src/site/present/b.ts", "export function b() {}"),
+      file("src/views/front/b.ts", "export function b() {}"),
     ];
-    expect(findUntested(files, new Set())).toEqual(["tests/svg/a.test.ts", "tests/site/present/b.test.ts"]);
-    expect(findUntested(files, new Set(["tests/svg/a.test.ts"]))).toEqual(["tests/site/present/b.test.ts"]);
+    expect(findUntested(files, new Set())).toEqual(["tests/svg/a.test.ts", "tests/views/front/b.test.ts"]);
+    expect(findUntested(files, new Set(["tests/svg/a.test.ts"]))).toEqual(["tests/views/front/b.test.ts"]);
   });
 
   test.each([

@@ -2,7 +2,20 @@
 import { blankOut, type Import, listImports, type SourceFile } from "./source.ts";
 
 /** Floors from the ground up. */
-const floors = ["problem", "colour", "svg", "regions", "measure", "study", "site", "cli"];
+export const floors = [
+  "problem",
+  "colour",
+  "svg",
+  "regions",
+  "measure",
+  "content",
+  "analysis",
+  "words",
+  "views",
+  "publish",
+  "preview",
+  "cli",
+];
 
 /** Packages that may be used behind one door only: where a path must begin. */
 const doors: Readonly<Record<string, readonly string[]>> = {
@@ -10,46 +23,51 @@ const doors: Readonly<Record<string, readonly string[]>> = {
   saxes: ["src/svg/"],
   "css-tree": ["src/svg/"],
   svgson: ["src/svg/"],
-  sharp: ["src/regions/raster.ts", "src/site/images.ts", "src/site/eleventy-img.d.ts"],
-  "@11ty/eleventy": ["src/site/", "eleventy.config.ts"],
-  "@11ty/eleventy-img": ["src/site/images.ts"],
-  "subset-font": ["src/site/subset.ts"],
+  sharp: [
+    "src/regions/raster.ts",
+    "src/publish/pictures/pixelpicture.ts",
+    "src/publish/pictures/eleventy-img.d.ts",
+  ],
+  "@11ty/eleventy": ["src/publish/", "eleventy.config.ts"],
+  "@11ty/eleventy-img": ["src/publish/pictures/pixelpicture.ts"],
+  "subset-font": ["src/publish/fonts/subset.ts"],
   // The old name of the same.
   fs: [],
 };
 
 /** The modules that read from a disk or ask what is there, and what that is. What authors or strangers wrote: the first two. */
 const readers: Readonly<Record<string, string>> = {
-  "src/study/disk.ts": "content, what is kept, locks, hidden folders, sites: bounded, and through no link",
-  "src/study/path.ts": "what is at a path; opens nothing",
-  "src/study/own.ts": "what came with the package",
-  "src/study/memory.ts": "/proc",
-  "src/site/holder.ts": "/proc",
-  "src/site/serve/watch.ts": "hears that something changed; reads nothing",
-  "src/site/disk.ts": "reads back what it wrote, to compare it",
+  "src/content/disk/readfile.ts":
+    "content, what is kept, locks, hidden folders, sites: bounded, and through no link",
+  "src/content/disk/pathkind.ts": "what is at a path; opens nothing",
+  "src/content/disk/packagefile.ts": "what came with the package",
+  "src/analysis/jobs/childmemory.ts": "/proc",
+  "src/publish/folder/lockowner.ts": "/proc",
+  "src/preview/watchfolder.ts": "hears that something changed; reads nothing",
+  "src/publish/folder/writedisk.ts": "reads back what it wrote, to compare it",
   "src/cli/translate.mjs": "sources of the package, before they run",
 };
 
 /** The modules that write, and where. */
 const writers: Readonly<Record<string, string>> = {
-  "src/study/folder.ts": "folders of what is kept, and in the home",
-  "src/study/seal.ts": "the secret in the home",
-  "src/study/store.ts": "what is kept",
-  "src/study/sweep.ts": "what is kept",
-  "src/site/workshop.ts": "the hidden folder",
-  "src/site/lock.ts": "the hidden folder",
-  "src/site/linkpicture.ts": "fonts in a temporary folder of its own",
-  "src/cli/lay.ts": "a new study",
-  "src/cli/leavings.ts": "the folder in which a new study is laid ready",
-  "src/cli/schemas.ts": "the schemas of a gallery",
+  "src/content/disk/makefolder.ts": "folders of what is kept, and in the home",
+  "src/analysis/store/signature.ts": "the secret in the home",
+  "src/analysis/store/resultstore.ts": "what is kept",
+  "src/analysis/store/evict.ts": "what is kept",
+  "src/publish/folder/stagingfolder.ts": "the hidden folder",
+  "src/publish/folder/lock.ts": "the hidden folder",
+  "src/publish/pictures/linkimage.ts": "fonts in a temporary folder of its own",
+  "src/cli/new/layout.ts": "a new study",
+  "src/cli/new/draftfolder.ts": "the folder in which a new study is laid ready",
+  "src/cli/new/galleryschema.ts": "the schemas of a gallery",
   "src/cli/temporary.ts": "a try in the temporary folder",
-  "src/cli/writing.ts": "a file named with --out",
+  "src/cli/svgout.ts": "a file named with --out",
 };
 
 /** What a writer may import: none of it gives anything that stands on the disk. */
 const writing = /^(?:mkdir|mkdtemp|rm|rmSync|rmdir|rename|writeFile|copyFile|link|symlink|constants)$/;
 
-/** The floor of a path from 0, 8 for templates (on the roof), or undefined for what stands outside the house. */
+/** The floor of a path from 0, the next for templates (on the roof), or undefined for what stands outside the house. */
 function floorOf(path: string): number | undefined {
   if (path.startsWith("templates/")) return floors.length;
   const at = floors.indexOf(/^src\/([^/]+)\//.exec(path)?.[1] ?? "");
@@ -112,11 +130,14 @@ export function findLooseReading(files: readonly SourceFile[]): readonly string[
       .filter(({ target }) => target === "node:fs")
       .flatMap((found) => {
         if (file.path in readers) return [];
-        if (!(file.path in writers)) return [`${place(found)}  the file system past study/disk.ts`];
+        if (!(file.path in writers))
+          return [`${place(found)}  the file system past content/disk/readfile.ts`];
         const line = file.text.split("\n")[found.line - 1] ?? "";
         const names = /\{([^}]*)\} from "node:fs/.exec(line)?.[1]?.split(",") ?? ["everything"];
         const loose = names.map((name) => name.trim()).filter((name) => name !== "" && !writing.test(name));
-        return loose.length === 0 ? [] : [`${place(found)}  reads past study/disk.ts: ${loose.join(", ")}`];
+        return loose.length === 0
+          ? []
+          : [`${place(found)}  reads past content/disk/readfile.ts: ${loose.join(", ")}`];
       }),
   );
 }
@@ -148,11 +169,11 @@ export function findAny(files: readonly SourceFile[]): readonly string[] {
   );
 }
 
-/** Percent that are rounded where they stand: `src/measure/format.ts` alone knows what a rounded one may say. */
+/** Percent that are rounded where they stand: `src/measure/percenttext.ts` alone knows what a rounded one may say. */
 export function findLoosePercent(files: readonly SourceFile[]): readonly string[] {
   const loose = /(?:toFixed|[rR]ound\w*|floor|ceil)\([^`]*\)\}\s?%/;
   return files
-    .filter(({ path }) => path !== "src/measure/format.ts")
+    .filter(({ path }) => path !== "src/measure/percenttext.ts")
     .flatMap(({ path, text }) =>
       text
         .split("\n")

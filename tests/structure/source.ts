@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, posix } from "node:path";
 
 export interface SourceFile {
-  /** From the top of the project, with slashes: `src/svg/xml.ts`. */
+  /** From the top of the project, with slashes: `src/svg/xml/readxml.ts`. */
   readonly path: string;
   readonly text: string;
 }

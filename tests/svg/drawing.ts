@@ -2,13 +2,13 @@
 import { Resvg } from "@resvg/resvg-js";
 import type { Hex } from "../../src/colour/colour.ts";
 import { type Raster, renderSvg } from "../../src/regions/raster.ts";
-import { readDrawing } from "../../src/svg/gate.ts";
+import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../../src/svg/instance.ts";
-import { selectInstances } from "../../src/svg/limited.ts";
+import { selectInstances } from "../../src/svg/limitedchange.ts";
 import { findPaints } from "../../src/svg/paint.ts";
 import { recolour } from "../../src/svg/recolour.ts";
 import type { Drawing, SvgElement } from "../../src/svg/tree.ts";
-import { writeDrawing, writeSized } from "../../src/svg/write.ts";
+import { writeDrawing, writeSized } from "../../src/svg/writesvg.ts";
 
 /** A drawing of 30 by 20 units, without blended pixels. */
 export const draw = (body: string, attributes = 'viewBox="0 0 30 20"'): string =>

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { selectInstances } from "../../src/svg/limited.ts";
+import { selectInstances } from "../../src/svg/limitedchange.ts";
 import { findPaints } from "../../src/svg/paint.ts";
 import { draw, listUses, resolve } from "./drawing.ts";
 

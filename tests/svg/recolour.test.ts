@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Hex } from "../../src/colour/colour.ts";
 import { mapColours } from "../../src/svg/recolour.ts";
-import { writeDrawing } from "../../src/svg/write.ts";
+import { writeDrawing } from "../../src/svg/writesvg.ts";
 import { changed, draw, pixelsOf, read, render, resolve, written } from "./drawing.ts";
 import { drawings, palette, steady } from "./generate.ts";
 

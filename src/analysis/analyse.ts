@@ -1,0 +1,271 @@
+// Floor 6. The whole sequence for one drawing: read, measure, change, measure again, preview.
+import type { Cloth } from "../colour/cloth.ts";
+import type { Hex } from "../colour/colour.ts";
+import { type NamedColour, nameColour } from "../colour/colourname.ts";
+import { hexOf, linearOf } from "../colour/colourtext.ts";
+import { simulate, type Vision } from "../colour/vision.ts";
+import { defaultPalette, isUsualPalette } from "../content/gallery/palette.ts";
+import type { Change, Gallery, Study } from "../content/study/study.ts";
+import { compareLooks } from "../measure/comparelooks.ts";
+import type { Comparison } from "../measure/comparison.ts";
+import { type Frame, measureLooks } from "../measure/measurelooks.ts";
+import type { Measure } from "../measure/measurement.ts";
+import type { Outcome, Problem } from "../problem/problem.ts";
+import { measureThinnest } from "../regions/view/distanceview.ts";
+import { judgeWritten } from "../svg/gate/sanitise.ts";
+import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
+import { mapColours, recolour } from "../svg/recolour.ts";
+import type { Drawing } from "../svg/tree.ts";
+import { describeDrawing, writeDrawing } from "../svg/writesvg.ts";
+import { askForFocus, findHiddenCharge, proposeFocus } from "./drawing/hiddencharge.ts";
+import { type Inspection, inspectDrawing, inspectScene } from "./drawing/inspect.ts";
+import { type OpenedDrawing, type OpenOptions, openDrawing, unofficialNote } from "./drawing/opendrawing.ts";
+import { lookAlong, lookAt, nameChanged, reachOf, renderNeeded } from "./drawing/paintlook.ts";
+import { refuseSmall } from "./drawing/smallcolour.ts";
+import { toEdgeLines } from "./drawing/tracededge.ts";
+import { isUnseen, tellUnseen } from "./drawing/unseen.ts";
+import { rankOpened } from "./options/rankoptions.ts";
+import { listColours, type PlannedChange, planChange } from "./planchange.ts";
+import type { EdgeLine, StudyDrawings, StudyResult } from "./result.ts";
+import { checkNames, settleNames } from "./settlename.ts";
+
+/** `locate` places what is wrong with the change too. */
+export interface AnalyseOptions extends OpenOptions {
+  readonly cloth: Cloth;
+  readonly palette: ReadonlyMap<string, string>;
+}
+
+/** One comparison with its drawings as SVG text. */
+export interface DrawnComparison {
+  readonly comparison: Comparison;
+  readonly change: StudyResult["change"];
+  /** What the new colour is called. */
+  readonly name: string;
+  readonly original: string;
+  readonly redesign: string;
+}
+
+interface Compared extends DrawnComparison {
+  readonly opened: OpenedDrawing;
+  /** Those of the original. */
+  readonly colours: readonly NamedColour[];
+  readonly edgeLines: readonly EdgeLine[];
+  readonly resolvedOriginal: ResolvedDrawing;
+  readonly resolvedRedesign: ResolvedDrawing;
+}
+
+/** Measures one drawing. Problems: those of openDrawing. */
+export async function measureDrawing(
+  file: string,
+  bytes: Uint8Array,
+  options: AnalyseOptions,
+): Promise<Outcome<Measure>> {
+  const { value: opened, problems } = await openDrawing(file, bytes, options);
+  if (opened === undefined) return { value: undefined, problems };
+  const { table, looks } = opened.inspection;
+  const frame = frameOf(file, options.distance, opened.inspection);
+  return { value: measureLooks(frame, table, looks, options.cloth), problems };
+}
+
+/** Compares a drawing with itself after `change`. Problems: those of measureDrawing, planChange and recolour. */
+export async function compareDrawing(
+  file: string,
+  bytes: Uint8Array,
+  change: Change,
+  options: AnalyseOptions,
+): Promise<Outcome<DrawnComparison>> {
+  const compared = await compare(file, bytes, change, options);
+  if (compared.value === undefined) return compared;
+  const { comparison, change: said, name, original, redesign } = compared.value;
+  return { value: { comparison, change: said, name, original, redesign }, problems: compared.problems };
+}
+
+/**
+ * Computes a study. Problems as in compareDrawing, placed in study.md where they come from it; warnings study/focus-hidden
+ * for a charge that runs into a stripe of its own paint, study/colour-unseen for a change that nobody can see,
+ * study/name-absent for a name of a colour that is nowhere.
+ */
+export async function analyseStudy(
+  study: Study,
+  bytes: Uint8Array,
+  gallery: Gallery,
+): Promise<Outcome<StudyResult>> {
+  const file = study.originalFile;
+  const compared = await compare(file, bytes, study.change, {
+    cloth: gallery.cloth,
+    distance: gallery.viewingDistance,
+    palette: gallery.palette,
+    locate: (path) => ({ file: study.file, ...study.places.get(path) }),
+    ...(study.focus === undefined ? {} : { focus: study.focus }),
+    ...(study.names === undefined ? {} : { names: study.names }),
+  });
+  if (compared.value === undefined) return { value: undefined, problems: compared.problems };
+  const { comparison, change, edgeLines, opened } = compared.value;
+  const drawings = drawStudy(compared.value);
+  const problems = [...compared.problems, ...drawings.problems];
+  if (drawings.value === undefined) return { value: undefined, problems };
+  const hidden = await findHiddenCharge(opened);
+  const asking = hidden === undefined ? [] : [askForFocus(hidden, study)];
+  const isLost = isUnseen(opened.inspection, change.replace, change.only !== undefined);
+  const unseen = isLost ? [tellUnseen(study, change.replace)] : [];
+  return {
+    value: {
+      study,
+      change,
+      comparison,
+      drawings: drawings.value,
+      edgeLines,
+      ...(hidden === undefined ? {} : { focusToName: proposeFocus(hidden) }),
+    },
+    problems: [
+      ...problems,
+      ...checkNames(study, compared.value.colours, gallery.palette),
+      ...asking,
+      ...unseen,
+    ],
+  };
+}
+
+async function compare(
+  file: string,
+  bytes: Uint8Array,
+  change: Change,
+  options: AnalyseOptions,
+): Promise<Outcome<Compared>> {
+  const names = settleNames(change, options);
+  // What is left of the focus is asked of the drawing before the change, and that is looked at below.
+  const opened = await openDrawing(file, bytes, { ...options, names, followsFocus: false });
+  const problems: Problem[] = [...opened.problems];
+  if (opened.value === undefined) return { value: undefined, problems };
+  const { value: whole } = opened;
+  const { resolved, inspection, drawing } = whole;
+  const colours = listColours(resolved, inspection);
+  const offer = (replace: Hex) => listOffers(whole, options, replace);
+  const words = { palette: options.palette, names, offer };
+  const planned = planChange(resolved, colours, change, words, options.locate ?? (() => ({ file })));
+  problems.push(...planned.problems);
+  if (planned.value === undefined) return { value: undefined, problems };
+  const { joined, shapes } = inspection.ground.scene;
+  const { replace } = planned.value;
+  if (joined > 0 && shapes.paints.every(({ declared }) => declared !== replace)) {
+    const where = (options.locate ?? (() => ({ file })))("change.replace");
+    return { value: undefined, problems: [...problems, refuseSmall(replace, joined, where)] };
+  }
+  const recoloured = recolour(resolved, planned.value);
+  const described = describeDrawing(recoloured, unofficialNote);
+  const written = judgeWritten(described);
+  problems.push(...written.problems);
+  if (written.value === undefined) return { value: undefined, problems };
+  const said = {
+    replace: planned.value.replace,
+    with: planned.value.with,
+    ...(change.only === undefined ? {} : { only: change.only }),
+    ...(change.part === undefined ? {} : { part: change.part }),
+  };
+  const { table, before, after, frame, edgeLines } = await lookTwice(
+    opened.value,
+    recoloured,
+    planned.value,
+    change.part,
+  );
+  const value = {
+    name:
+      after.find(({ hex }) => hex === planned.value?.with)?.name ??
+      planned.value.called ??
+      nameColour(planned.value.with),
+    comparison: compareLooks(said, frame, table, before, after, options.cloth),
+    change: said,
+    original: writeDrawing(drawing),
+    redesign: written.value,
+    edgeLines,
+    opened: whole,
+    colours,
+    resolvedOriginal: resolved,
+    resolvedRedesign: resolveDrawing(described),
+  };
+  return { value, problems };
+}
+
+/**
+ * What `try` would put in the place of `replace`, by the names it prints: with the gallery's palette, and behind that with
+ * the usual one, which `try` has at the command line. Single words of that one are left to CSS.
+ */
+function listOffers(opened: OpenedDrawing, options: AnalyseOptions, replace: Hex): readonly NamedColour[] {
+  const offers = (palette: AnalyseOptions["palette"]): readonly NamedColour[] =>
+    rankOpened(opened, { ...options, palette }).options.flatMap((option) =>
+      option.replace === replace ? [{ hex: option.with, name: option.name }] : [],
+    );
+  if (isUsualPalette(options.palette)) return offers(options.palette);
+  const usual = offers(defaultPalette).filter(({ name }) => name.includes(" "));
+  return [...offers(options.palette), ...usual];
+}
+
+/**
+ * One edge table, with what its paints look like before and after. Only a change that selects parts, which then stand for
+ * themselves, needs another rendering of the original.
+ */
+async function lookTwice(
+  { resolved, viewing, inspection: { ground } }: OpenedDrawing,
+  redesign: Drawing,
+  planned: PlannedChange,
+  part: string | undefined,
+) {
+  const { drawing } = resolved;
+  const change = {
+    replace: planned.replace,
+    ...(planned.only === undefined ? {} : { only: planned.only }),
+    ...(part === undefined ? {} : { part }),
+  };
+  const changed = { ...viewing, change };
+  const inspection =
+    planned.only === undefined
+      ? await inspectScene(ground.scene, changed)
+      : await inspectDrawing(resolved, changed);
+  const { map, view, table, traced, paints, looks } = inspection;
+  const declared = paints.map((paint) =>
+    paint.declared === planned.replace && (planned.only === undefined || paint.selected)
+      ? planned.with
+      : paint.declared,
+  );
+  const labels = table.order.map((index) => index + 1);
+  const picture = await renderNeeded(redesign, map, paints);
+  const reach = reachOf(measureThinnest(viewing.distance) * map.height);
+  const whole = nameChanged(looks, lookAt(picture, map, paints, labels, declared), planned);
+  const after = lookAlong(whole, labels, { picture, map, lines: traced, reach });
+  return {
+    table,
+    before: looks,
+    after,
+    frame: frameOf(drawing.file, viewing.distance, inspection),
+    edgeLines: toEdgeLines(traced, table, view.height),
+  };
+}
+
+function frameOf(file: string, distance: number, { proportions, warnings }: Inspection): Frame {
+  return { file, proportions, distance, warnings };
+}
+
+/** Problems: svg/written, where the colours of some vision make a drawing too long. */
+function drawStudy({
+  original,
+  redesign,
+  resolvedOriginal,
+  resolvedRedesign,
+}: Compared): Outcome<StudyDrawings> {
+  const all: { readonly drawing: Drawing; readonly text: string }[] = [];
+  const draw = (resolved: ResolvedDrawing, vision: Vision): string => {
+    const drawing = mapColours(resolved, (hex) => hexOf(simulate(linearOf(hex), vision)));
+    const text = writeDrawing(drawing);
+    all.push({ drawing, text });
+    return text;
+  };
+  const see = (vision: Vision) => ({
+    original: draw(resolvedOriginal, vision),
+    redesign: draw(resolvedRedesign, vision),
+  });
+  const seen = { protan: see("protan"), deutan: see("deutan"), tritan: see("tritan"), grey: see("grey") };
+  // They differ in nothing but colours: what holds for the longest holds for all.
+  const longest = all.reduce((a, b) => (b.text.length > a.text.length ? b : a));
+  const { value, problems } = judgeWritten(longest.drawing);
+  return { value: value === undefined ? undefined : { original, redesign, seen }, problems };
+}

@@ -1,0 +1,182 @@
+// Floor 6, the measuring half of the sequence: a drawing → its paints, label map and edge table, with what they look
+// like from the viewing distance.
+import type { Hex } from "../../colour/colour.ts";
+import { type EdgeTable, type SeenLine, type SeenStep, tabulate } from "../../measure/edgetable.ts";
+import type { PaintLook } from "../../measure/measurelooks.ts";
+import { formatShare } from "../../measure/percenttext.ts";
+import { findProportions } from "../../measure/proportions.ts";
+import type { LabelMap } from "../../regions/labelmap.ts";
+import { findRuns, type Runs } from "../../regions/runs.ts";
+import { type Line, traceLines } from "../../regions/traceline.ts";
+import { joinLabels, measureThinnest, Viewer } from "../../regions/view/distanceview.ts";
+import { findNearLimit, furthestLimit } from "../../regions/view/sightlimit.ts";
+import type { ResolvedDrawing } from "../../svg/instance.ts";
+import type { Paint } from "../../svg/paint.ts";
+import { findFocus, followFocus, type SeenFocus } from "./findfocus.ts";
+import { labelsOf, toSeenLines } from "./measuregeometry.ts";
+import { findWhole, groupPaints, splitGroups } from "./paintgroup.ts";
+import { lookAlong, orderLooks, reachOf } from "./paintlook.ts";
+import { renderScene, type Scene } from "./scene.ts";
+import { warnJoined } from "./smallcolour.ts";
+import type { Viewing } from "./viewing.ts";
+
+/** Everything that is known of a drawing before any change of colour. `paints[i]` belongs to `table.paints[i]`. */
+export interface Inspection {
+  readonly map: LabelMap;
+  readonly view: LabelMap;
+  readonly table: EdgeTable;
+  /** The lines of `view`, by label. */
+  readonly traced: readonly Line[];
+  readonly paints: readonly Paint[];
+  readonly looks: readonly PaintLook[];
+  readonly proportions: readonly [number, number];
+  readonly warnings: readonly string[];
+  readonly ground: Ground;
+}
+
+/** What other tables of the same drawing can be made from. */
+export interface Ground {
+  readonly scene: Scene;
+  /** For each paint of the scene, the index of the paint it is one with. */
+  readonly groups: readonly number[];
+  readonly focus: SeenFocus;
+}
+
+/** Measures a resolved drawing. The parts of a paint that a limited change selects stand for themselves. */
+export async function inspectDrawing(resolved: ResolvedDrawing, viewing: Viewing): Promise<Inspection> {
+  return inspectScene(await renderScene(resolved, viewing), viewing);
+}
+
+/** Measures a drawing that is rendered already, by a scene that serves `viewing`. */
+export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Inspection> {
+  const { resolved, shapes, map, areas } = scene;
+  const lap = viewing.lap ?? (() => {});
+  const groups = groupPaints(shapes.paints, areas, scene.looks, viewing);
+  const thinnest = measureThinnest(viewing.distance) * map.height;
+  const viewer = lookThrough(scene, groups, thinnest, viewing);
+  const seen = viewer.viewFrom(thinnest);
+  const view = seen.map;
+  const viewRuns = view === map ? scene.runs : findRuns(view);
+  lap("distance view");
+  const { flagPixels } = areas;
+  const maps = { seen, resolved, shapes, map, viewer, view, viewRuns, viewing, flagPixels, groups };
+  const focus = await findFocus(maps);
+  lap("focus");
+  const traced = traceLines(view, focus.marks, viewRuns);
+  const lines = toSeenLines(traced);
+  lap("lines");
+  const looks = lookAlongLines(scene, traced, thinnest);
+  lap("colours along lines");
+  const steps = viewing.followsFocus === false ? [] : followFocus(maps, focus, lines);
+  lap("distance steps");
+  const ground = { scene, groups, focus };
+  const table = tabulateLines(ground, view, viewRuns, lines, steps);
+  const nearLimit = viewing.isBrief !== true ? findNearLimit(viewer, thinnest, areas.pixels) : [];
+  lap("near limit");
+  return {
+    map,
+    view,
+    table,
+    traced,
+    paints: table.order.map((index) => shapes.paints[index] as Paint),
+    looks: orderLooks(looks, table.order),
+    proportions: findProportions(resolved.drawing.viewBox.width, resolved.drawing.viewBox.height),
+    warnings: listWarnings(
+      map,
+      shapes.faint.length,
+      nearLimit.map((label) => looks[label - 1]?.name ?? ""),
+      scene.joined,
+    ),
+    ground,
+  };
+}
+
+/**
+ * Returns the table, with its looks, that {@link inspectDrawing} would give for a change of `replace` everywhere: a paint
+ * that is one with others of nearly its colour stands apart from them, and what is too thin for itself vanishes. The focus
+ * is that of the original, and what is left of it from other distances is not looked at. `ground` must have been found
+ * without a change.
+ */
+export function tabulateApart(
+  ground: Ground,
+  viewing: Viewing,
+  replace: Hex,
+): { readonly table: EdgeTable; readonly looks: readonly PaintLook[] } {
+  const { scene, groups, focus } = ground;
+  const thinnest = measureThinnest(viewing.distance) * scene.map.height;
+  const changed = { ...viewing, change: { replace } };
+  const view = lookThrough(scene, groups, thinnest, changed).viewFrom(thinnest).map;
+  const runs = findRuns(view);
+  const traced = traceLines(view, focus.marks, runs);
+  const table = tabulateLines(ground, view, runs, toSeenLines(traced), []);
+  return { table, looks: orderLooks(lookAlongLines(scene, traced, thinnest), table.order) };
+}
+
+/** What the paints of a scene look like, along their lines too, in a view without what is thinner than `thinnest` pixels. */
+function lookAlongLines(
+  { looks, picture, map }: Scene,
+  lines: readonly Line[],
+  thinnest: number,
+): readonly PaintLook[] {
+  const labels = looks.map((_, index) => index + 1);
+  return lookAlong(looks, labels, { picture, map, lines, reach: reachOf(thinnest) });
+}
+
+/** Paints that `viewing.change` treats differently stand apart, also where one of them vanishes. */
+function lookThrough(
+  { shapes, map, runs }: Scene,
+  groups: readonly number[],
+  thinnest: number,
+  viewing: Viewing,
+): Viewer {
+  const base = joinLabels(map, labelsOf(splitGroups(shapes.paints, groups, viewing)));
+  return new Viewer(base, furthestLimit(thinnest), base === map ? runs : findRuns(base));
+}
+
+function tabulateLines(
+  { scene: { shapes, areas }, groups, focus }: Ground,
+  view: LabelMap,
+  viewRuns: Runs,
+  lines: readonly SeenLine[],
+  steps: readonly SeenStep[],
+): EdgeTable {
+  return tabulate({
+    heightPixels: view.height,
+    flagPixels: areas.flagPixels,
+    pixels: areas.pixels.slice(1),
+    touchesBorder: areas.touchesBorder.slice(1),
+    remains: findRemaining(viewRuns, groups),
+    group: groups,
+    lines,
+    focus: { source: focus.source, pixels: focus.pixels, chargeCount: focus.chargeCount, steps },
+    part: shapes.paints.map((paint) => findWhole(shapes.paints, paint)),
+  });
+}
+
+/** Whether each paint, or the one it is joined to, shows in the view. */
+function findRemaining({ label }: Runs, groups: readonly number[]): readonly boolean[] {
+  const shown = new Set<number>(label);
+  return groups.map((group, index) => shown.has(index + 1) || shown.has(group + 1));
+}
+
+function listWarnings(
+  map: LabelMap,
+  faintShapes: number,
+  nearLimit: readonly string[],
+  joined: number,
+): readonly string[] {
+  const warnings = joined === 0 ? [] : [warnJoined(joined)];
+  if (faintShapes > 0) {
+    warnings.push(
+      faintShapes === 1
+        ? "One shape shows at less than half and is left out of the measurement."
+        : `${faintShapes} shapes show at less than half and are left out of the measurement.`,
+    );
+  }
+  if (map.exactShare < 0.98)
+    warnings.push(
+      `Only ${formatShare(map.exactShare, 0)} of the drawing could be told apart exactly; its figures are less certain.`,
+    );
+  if (nearLimit.length > 0) warnings.push(`Near the limit of sight: parts in ${nearLimit.join(", ")}.`);
+  return warnings;
+}

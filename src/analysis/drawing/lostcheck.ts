@@ -1,0 +1,114 @@
+// Floor 6, a check on the label map: what is seen must be what is measured.
+import type { Hex } from "../../colour/colour.ts";
+import { linearOf } from "../../colour/colourtext.ts";
+import { measureDifference } from "../../colour/difference.ts";
+import { formatShare } from "../../measure/percenttext.ts";
+import type { Problem } from "../../problem/problem.ts";
+import type { LabelMap } from "../../regions/labelmap.ts";
+import { countLost, type IsOther, measureSteps, nothing } from "../../regions/lostcolour.ts";
+import type { Raster } from "../../regions/raster.ts";
+import type { Paint } from "../../svg/paint.ts";
+import { isJoined } from "./smallcolour.ts";
+
+/**
+ * A colour, or `null` for none, that shows where the label map has another; `share` of the flag, 0 to 1. Or a paint inside
+ * which a border shows that the map has not; `length` in flag heights.
+ */
+export type Lost =
+  | { readonly hex: Hex | null; readonly share: number }
+  | { readonly paint: string; readonly length: number };
+
+/** Share of the flag up to which such pixels are roundings along lines (the most of 798 real drawings is 0.03 %). */
+const mostLost = 0.001;
+
+/** Length up to which a border inside a paint is passed over, in flag heights (the most of those drawings is 0.003). */
+const longestStep = 0.1;
+
+/** ΔE00 from which two colours are told apart by hue alone: those of an edge that is seen. */
+const seenFrom = 20;
+
+/** Colours that change over a 90th of the height change at a border: that much is not told apart from 40 heights away. */
+const stepsOfHeight = 90;
+
+/** Returns what the true rendering shows and the map has not. */
+export function findLost(
+  picture: Raster,
+  map: LabelMap,
+  paints: readonly Paint[],
+  flagPixels: number,
+): readonly Lost[] {
+  const colours = paints.map(({ flat, declared }) =>
+    flat && declared !== null ? Number.parseInt(declared.slice(1), 16) : undefined,
+  );
+  const isOther = createIsOther();
+  const counted = [...countLost(picture, map, colours, isOther)].sort((a, b) => b[1] - a[1]);
+  const pixels = counted.reduce((sum, [, count]) => sum + count, 0);
+  const [most] = counted;
+  const share = pixels / Math.max(1, flagPixels, pixels);
+  const lost: Lost[] = [];
+  if (most !== undefined && share > mostLost)
+    lost.push({ hex: most[0] === nothing ? null : hexOfCode(most[0]), share });
+  return [...lost, ...findSteps(picture, map, paints, isOther)];
+}
+
+/** Returns the paints of more than one colour that change at a border. */
+export function findSteps(
+  picture: Raster,
+  map: LabelMap,
+  paints: readonly Paint[],
+  isOther: IsOther = createIsOther(),
+): readonly Lost[] {
+  const uneven = paints.flatMap((paint, index) => (paint.flat || isJoined(paint) ? [] : [index + 1]));
+  const reach = Math.max(2, Math.round(map.height / stepsOfHeight));
+  const steps = measureSteps(picture, map, new Set(uneven), reach, isOther);
+  return [...steps]
+    .map(([label, pixels]) => ({ paint: paints[label - 1]?.key ?? "", length: pixels / map.height }))
+    .filter(({ length }) => length > longestStep);
+}
+
+const hexOfCode = (code: number): Hex => `#${code.toString(16).padStart(6, "0")}`;
+
+function createIsOther(): IsOther {
+  const known = new Map<number, boolean>();
+  return (one, other) => {
+    const key = one * 2 ** 24 + other;
+    let found = known.get(key);
+    if (found === undefined) {
+      found = measureDifference(linearOf(hexOfCode(one)), linearOf(hexOfCode(other))) >= seenFrom;
+      known.set(key, found);
+    }
+    return found;
+  };
+}
+
+/** Returns the error `study/colour-lost` or `study/edge-lost`. Which shape it is cannot be told: the file is its place. */
+export function tellLost(file: string, lost: Lost): Problem {
+  if ("paint" in lost)
+    return {
+      rule: "study/edge-lost",
+      severity: "error",
+      file,
+      reason: `Inside ${describePaint(lost.paint)} colours meet along ${lost.length.toFixed(1)} flag heights, which would not be measured.`,
+      hint: "Draw each of these colours as a shape of its own, with a plain fill.",
+    };
+  const { hex, share } = lost;
+  return {
+    rule: "study/colour-lost",
+    severity: "error",
+    file,
+    reason:
+      hex === null
+        ? `${formatShare(share)} of the flag shows nothing and would be measured as a colour.`
+        : `${formatShare(share)} of the flag looks ${hex} and would be measured as another colour.`,
+    hint:
+      hex === null
+        ? "Delete what cannot be seen, or give it a plain fill."
+        : `Draw what looks so as a plain shape with fill="${hex}", at full opacity and without a transform.`,
+  };
+}
+
+function describePaint(key: string): string {
+  return key.startsWith("url(")
+    ? `the gradient or pattern ${key.split(" ")[0]}`
+    : `the translucent ${key.split("/")[0]}`;
+}

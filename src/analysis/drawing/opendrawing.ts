@@ -1,0 +1,104 @@
+// Floor 6. The beginning of every way through a drawing: read, resolve, measure; and the end of most: a redesign written.
+import type { Hex } from "../../colour/colour.ts";
+import type { Focus } from "../../content/study/study.ts";
+import { hasError, type Outcome, type Problem } from "../../problem/problem.ts";
+import { readDrawing } from "../../svg/gate/sanitise.ts";
+import { type ResolvedDrawing, resolveDrawing } from "../../svg/instance.ts";
+import type { Drawing } from "../../svg/tree.ts";
+import { describeDrawing, writeDrawing } from "../../svg/writesvg.ts";
+import { type Locate, listColours, planFocus } from "../planchange.ts";
+import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
+import { tellLost } from "./lostcheck.ts";
+import { notDrawable, nothingDrawn } from "./undrawn.ts";
+import type { Viewing } from "./viewing.ts";
+
+export interface OpenOptions {
+  /** In flag heights; 0 is the full drawing. */
+  readonly distance: number;
+  readonly focus?: Focus;
+  /** What the author calls colours of the drawing. */
+  readonly names?: ReadonlyMap<Hex, string>;
+  /** Less than everything, as for {@link Viewing}. */
+  readonly isBrief?: boolean;
+  /** False where only colours, edges and the focus as it is are asked for. */
+  readonly followsFocus?: boolean;
+  /** Says where a value of the focus stands, for messages; default the drawing's file. */
+  readonly locate?: Locate;
+}
+
+/** A drawing with all that is known of it before any change. */
+export interface OpenedDrawing {
+  readonly drawing: Drawing;
+  readonly resolved: ResolvedDrawing;
+  readonly viewing: Viewing;
+  readonly inspection: Inspection;
+}
+
+/** What is written into the metadata of every redesign. */
+export const unofficialNote = "Unofficial study: a proposal for discussion, not a flag in use.";
+
+/**
+ * Opens a drawing. With a named focus the colours are looked at first, because a focus may name one.
+ *
+ * Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable, study/colour-lost.
+ */
+export async function openDrawing(
+  file: string,
+  bytes: Uint8Array,
+  options: OpenOptions & { readonly palette?: ReadonlyMap<string, string> },
+): Promise<Outcome<OpenedDrawing>> {
+  const read = readDrawing(file, bytes);
+  const problems: Problem[] = [...read.problems];
+  if (read.value === undefined) return { value: undefined, problems };
+  const drawing = read.value;
+  const resolved = resolveDrawing(drawing);
+  const viewing: Viewing = {
+    distance: options.distance,
+    ...(options.isBrief === undefined ? {} : { isBrief: options.isBrief }),
+    ...(options.names === undefined ? {} : { names: options.names }),
+  };
+  const steps = options.followsFocus === undefined ? {} : { followsFocus: options.followsFocus };
+  const first = options.focus === undefined ? steps : { followsFocus: false };
+  const inspected = await inspectSafely(resolved, { ...viewing, ...first });
+  problems.push(...inspected.problems);
+  if (inspected.value === undefined) return { value: undefined, problems };
+  if (options.focus === undefined)
+    return {
+      value: { drawing, resolved, viewing, inspection: inspected.value },
+      problems,
+    };
+  const locate = options.locate ?? (() => ({ file }));
+  const focus = planFocus(
+    resolved,
+    listColours(resolved, inspected.value),
+    options.focus,
+    locate,
+    options.palette ?? new Map(),
+  );
+  problems.push(...focus.problems);
+  if (focus.value === undefined || hasError(focus.problems)) return { value: undefined, problems };
+  const focused = { ...viewing, focus: focus.value };
+  const inspection = await inspectScene(inspected.value.ground.scene, { ...focused, ...steps });
+  return {
+    value: { drawing, resolved, viewing: focused, inspection },
+    problems,
+  };
+}
+
+/** Returns a recoloured drawing as SVG text that says it is a proposal. */
+export function writeRedesign(drawing: Drawing): string {
+  return writeDrawing(describeDrawing(drawing, unofficialNote));
+}
+
+async function inspectSafely(resolved: ResolvedDrawing, viewing: Viewing): Promise<Outcome<Inspection>> {
+  const { file } = resolved.drawing;
+  try {
+    const inspection = await inspectDrawing(resolved, viewing);
+    const { lost } = inspection.ground.scene;
+    if (lost.length > 0) return { value: undefined, problems: lost.map((each) => tellLost(file, each)) };
+    if (inspection.paints.length > 0) return { value: inspection, problems: [] };
+    return { value: undefined, problems: [nothingDrawn(file)] };
+  } catch (error) {
+    return { value: undefined, problems: [notDrawable(file, error, "rendered")] };
+  }
+}

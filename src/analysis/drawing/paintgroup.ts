@@ -1,0 +1,74 @@
+// Floor 6. Which paints are one in the distance view: near-equal shades, and a paint with its selected part.
+
+import { linearOf } from "../../colour/colourtext.ts";
+import { measureDifference } from "../../colour/difference.ts";
+import type { PaintLook } from "../../measure/measurelooks.ts";
+import type { Areas } from "../../regions/area.ts";
+import type { Paint } from "../../svg/paint.ts";
+import type { Viewing } from "./viewing.ts";
+
+/** ΔE00 under which a paint is joined to a larger one before the view is made (our own judgement). */
+const nearEqual = 5;
+
+/**
+ * Returns, for each paint, the index of the paint it is one with: itself, its whole (for a selected part), or, but for the
+ * full drawing, the nearest larger paint under ΔE00 5 that is not joined to another itself.
+ */
+export function groupPaints(
+  paints: readonly Paint[],
+  areas: Areas,
+  looks: readonly PaintLook[],
+  { distance }: Viewing,
+): readonly number[] {
+  return distance === 0
+    ? paints.map((paint, index) => findWhole(paints, paint) ?? index)
+    : joinNearEqual(paints, areas, looks);
+}
+
+function joinNearEqual(
+  paints: readonly Paint[],
+  areas: Areas,
+  looks: readonly PaintLook[],
+): readonly number[] {
+  const areaOf = (index: number): number => areas.pixels[index + 1] ?? 0;
+  const bySize = paints.map((_, index) => index).sort((a, b) => areaOf(b) - areaOf(a) || a - b);
+  const groups = paints.map((_, index) => index);
+  const heads: number[] = [];
+  for (const index of bySize) {
+    const linear = linearOf(looks[index]?.hex ?? "#000000");
+    const near = heads
+      .map((head) => ({ head, away: measureDifference(linear, linearOf(looks[head]?.hex ?? "#000000")) }))
+      .filter(({ away }) => away < nearEqual)
+      .sort((a, b) => a.away - b.away)[0];
+    if (near === undefined || areaOf(index) === 0) heads.push(index);
+    else groups[index] = near.head;
+  }
+  return groups;
+}
+
+/** The same groups, but paints that the change treats differently stay apart. */
+export function splitGroups(
+  paints: readonly Paint[],
+  groups: readonly number[],
+  { change }: Viewing,
+): readonly number[] {
+  if (change === undefined) return groups;
+  const isChanged = (paint: Paint | undefined): boolean =>
+    paint?.declared === change.replace && (change.only === undefined || paint.selected);
+  const headOf = new Map<string, number>();
+  return paints.map((paint, index) => {
+    const group = groups[index] ?? index;
+    if (isChanged(paint) === isChanged(paints[group])) return group;
+    const key = `${group} ${isChanged(paint)}`;
+    const head = headOf.get(key) ?? index;
+    headOf.set(key, head);
+    return head;
+  });
+}
+
+/** Returns the index of the paint that `part` is the selected part of, or undefined where it is no part. */
+export function findWhole(paints: readonly Paint[], part: Paint): number | undefined {
+  if (!part.selected) return undefined;
+  const at = paints.findIndex((paint) => !paint.selected && `${paint.key} s` === part.key);
+  return at < 0 ? undefined : at;
+}

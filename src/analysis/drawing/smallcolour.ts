@@ -1,0 +1,67 @@
+// Floor 6. A drawing with more colours than anyone tells apart: those that show least are measured as one.
+import type { Hex } from "../../colour/colour.ts";
+import type { Whereabouts } from "../../content/study/colourword.ts";
+import type { Problem } from "../../problem/problem.ts";
+import type { LabelMap } from "../../regions/labelmap.ts";
+import { joinLabels } from "../../regions/view/distanceview.ts";
+import type { Paint, PaintedShapes } from "../../svg/paint.ts";
+
+/** Most paints that are measured each (our own judgement: edges and their pages grow with the square of it). */
+export const mostColours = 48;
+
+/** What those beyond are called, as one. */
+export const otherName = "other colours";
+
+const other: Paint = { key: "other", declared: null, flat: false, selected: false };
+
+/** `joined`: how many paints are one. */
+export interface Joined {
+  readonly shapes: PaintedShapes;
+  readonly map: LabelMap;
+  readonly joined: number;
+}
+
+/** Joins the paints beyond the {@link mostColours} that cover most into one, which looks as it does in the picture. */
+export function joinSmall(shapes: PaintedShapes, map: LabelMap): Joined {
+  const { paints, uses } = shapes;
+  if (paints.length <= mostColours) return { shapes, map, joined: 0 };
+  const pixels = new Float64Array(paints.length + 1);
+  for (const label of map.labels) pixels[label] = (pixels[label] ?? 0) + 1;
+  const bySize = paints
+    .map((paint, index) => ({ paint, index, size: paint.selected ? Infinity : (pixels[index + 1] ?? 0) }))
+    .sort((a, b) => b.size - a.size || a.index - b.index);
+  const large = new Set(bySize.slice(0, mostColours).map(({ paint }) => paint));
+  const kept = [...paints.filter((paint) => large.has(paint)), other];
+  const indexOf = new Map(kept.map((paint, index) => [paint.key, index]));
+  const labels = paints.map(({ key }) => (indexOf.get(key) ?? kept.length - 1) + 1);
+  return {
+    shapes: {
+      ...shapes,
+      paints: kept,
+      uses: uses.map((use) => (indexOf.has(use.key) ? use : { ...use, key: other.key })),
+    },
+    map: joinLabels(map, [0, ...labels]),
+    joined: paints.length - mostColours,
+  };
+}
+
+/** Whether a paint stands for those that were joined. */
+export function isJoined({ key }: Paint): boolean {
+  return key === other.key;
+}
+
+/** What is said of a drawing with so many colours joined. */
+export function warnJoined(joined: number): string {
+  return `The drawing has ${mostColours + joined} colours: the ${mostColours} that show most are measured each, the ${joined} others as one, “${otherName}”.`;
+}
+
+/** Returns the error `study/colour-small` for a change of one of the joined colours. */
+export function refuseSmall(replace: Hex, joined: number, where: Whereabouts): Problem {
+  return {
+    rule: "study/colour-small",
+    severity: "error",
+    ...where,
+    reason: `${replace} is one of the ${joined} colours that show least in this drawing of ${mostColours + joined}, which are measured as one.`,
+    hint: "Replace a colour that shows more, or give near shades of the drawing one colour.",
+  };
+}

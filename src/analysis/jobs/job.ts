@@ -1,0 +1,111 @@
+// Floor 6. Work on one drawing that is done in a child process: what goes in and what comes back, as plain data.
+import type { Cloth } from "../../colour/cloth.ts";
+import type { Change, Gallery, Study } from "../../content/study/study.ts";
+import type { FlagGrid } from "../../measure/gridlikeness.ts";
+import type { Measure } from "../../measure/measurement.ts";
+import type { Outcome } from "../../problem/problem.ts";
+import { readDrawing } from "../../svg/gate/sanitise.ts";
+import { writeDrawing } from "../../svg/writesvg.ts";
+import {
+  type AnalyseOptions,
+  analyseStudy,
+  compareDrawing,
+  type DrawnComparison,
+  measureDrawing,
+} from "../analyse.ts";
+import { readTypedFocus } from "../drawing/typedfocus.ts";
+import { gridOf } from "../likeness/likenessreport.ts";
+import { type OptionsReport, optionsOf } from "../options/rankoptions.ts";
+import { rankStudy } from "../options/rankstudy.ts";
+import type { StudyRanking } from "../options/studyranking.ts";
+import type { StudyResult } from "../result.ts";
+import { type SurveyedDrawing, type SurveyedFlag, surveyDrawing, surveyFile } from "../survey/surveyflags.ts";
+
+/** A drawing to look at. `focus` as typed: the drawing decides whether it is a colour or a selector. */
+interface DrawingInput {
+  readonly file: string;
+  readonly bytes: Uint8Array;
+  readonly options: Omit<AnalyseOptions, "locate" | "focus">;
+  readonly focus?: string;
+}
+
+/** Every kind of job with what it needs and what it returns. */
+export interface Jobs {
+  readonly measure: { readonly input: DrawingInput; readonly output: Measure };
+  readonly compare: {
+    readonly input: DrawingInput & { readonly change: Change };
+    readonly output: DrawnComparison;
+  };
+  readonly options: { readonly input: DrawingInput; readonly output: OptionsReport };
+  readonly survey: { readonly input: DrawingInput; readonly output: SurveyedFlag };
+  /** The drawing as SVG text that we wrote. */
+  readonly clean: { readonly input: Pick<DrawingInput, "file" | "bytes">; readonly output: string };
+  readonly study: {
+    readonly input: { readonly study: Study; readonly bytes: Uint8Array; readonly gallery: Gallery };
+    readonly output: StudyResult;
+  };
+  /** Apart from the study, so that options that take too long cost no study. */
+  readonly rank: {
+    readonly input: Pick<StudyResult, "study" | "comparison"> & {
+      readonly bytes: Uint8Array;
+      readonly gallery: Gallery;
+    };
+    readonly output: StudyRanking;
+  };
+  /** A flag for the gallery's survey. */
+  readonly flag: { readonly input: DrawingInput; readonly output: SurveyedDrawing };
+  readonly grid: {
+    readonly input: Pick<DrawingInput, "file" | "bytes"> & { readonly cloth: Cloth };
+    readonly output: FlagGrid;
+  };
+  /**
+   * Published files from recipes, which only the floor that publishes can read: see worker.ts. `bytes` is the
+   * drawing that they show.
+   */
+  readonly publish: {
+    readonly input: Pick<DrawingInput, "file" | "bytes"> & {
+      readonly recipes: readonly unknown[];
+      /** Whether all that can fail for the drawing's sake is done, and nothing comes back. */
+      readonly isTrial: boolean;
+    };
+    readonly output: readonly (string | Uint8Array)[];
+  };
+  /** Pages of a view, by the same floor. */
+  readonly pages: {
+    readonly input: { readonly view: object };
+    readonly output: readonly { readonly path: string; readonly text: string }[];
+  };
+}
+
+export type JobKind = keyof Jobs;
+
+/** How jobs are done. */
+export type Runners = {
+  readonly [K in JobKind]: (input: Jobs[K]["input"]) => Promise<Outcome<Jobs[K]["output"]>>;
+};
+
+/** Does a job in this process; files are published by the floor above alone. */
+export const runners: Runners = {
+  measure: (input) => measureDrawing(input.file, input.bytes, optionsFor(input)),
+  compare: (input) => compareDrawing(input.file, input.bytes, input.change, optionsFor(input)),
+  options: (input) => optionsOf(input.file, input.bytes, optionsFor(input)),
+  survey: (input) => surveyFile(input.file, input.bytes, optionsFor(input)),
+  clean: async ({ file, bytes }) => {
+    const { value, problems } = readDrawing(file, bytes);
+    return { value: value === undefined ? undefined : writeDrawing(value), problems };
+  },
+  study: ({ study, bytes, gallery }) => analyseStudy(study, bytes, gallery),
+  rank: ({ study, comparison, bytes, gallery }) => rankStudy({ study, comparison }, bytes, gallery),
+  flag: (input) => surveyDrawing(input.file, input.bytes, optionsFor(input)),
+  grid: ({ file, bytes, cloth }) => gridOf(file, bytes, cloth),
+  publish: async ({ file }) => {
+    throw new Error(`${file}: this process publishes nothing`);
+  },
+  pages: async () => {
+    throw new Error("this process publishes nothing");
+  },
+};
+
+function optionsFor({ file, bytes, options, focus }: DrawingInput): Omit<AnalyseOptions, "locate"> {
+  return focus === undefined ? options : { ...options, focus: readTypedFocus(file, bytes, focus) };
+}

@@ -1,0 +1,126 @@
+// Floor 6. A study among all it could have chosen: the ranked options, where its own change stands, the author's others.
+import type { Hex } from "../../colour/colour.ts";
+import type { Gallery, NotedOption, Study } from "../../content/study/study.ts";
+import type { Comparison } from "../../measure/comparison.ts";
+import { describeStanding, findStanding } from "../../measure/options/standing.ts";
+import type { Outcome, Problem } from "../../problem/problem.ts";
+import { compareDrawing } from "../analyse.ts";
+import { openDrawing } from "../drawing/opendrawing.ts";
+import type { StudyResult } from "../result.ts";
+import { settleNames } from "../settlename.ts";
+import { drawMatrix } from "./optionmatrix.ts";
+import {
+  measureChanges,
+  type OptionsReport,
+  rankOpened,
+  readPalette,
+  type TryOptions,
+} from "./rankoptions.ts";
+import type { NotedResult, StudyRanking, ToldStanding } from "./studyranking.ts";
+
+/**
+ * Ranks the options of a study's original, draws them all small, and says where its change and each of the
+ * author's own `options:` stand. One of those that cannot be measured is left out and its problem returned.
+ *
+ * Problems: those of compareDrawing that come from an option, placed in study.md. What is to be said of the drawing and
+ * the focus, analyseStudy has said.
+ */
+export async function rankStudy(
+  { study, comparison }: Pick<StudyResult, "study" | "comparison">,
+  bytes: Uint8Array,
+  gallery: Gallery,
+): Promise<Outcome<StudyRanking>> {
+  const options = readOptions(study, gallery);
+  const opened = await openDrawing(study.originalFile, bytes, { ...options, followsFocus: false });
+  if (opened.value === undefined) return { value: undefined, problems: opened.problems };
+  const report = rankOpened(opened.value, options);
+  const problems: Problem[] = [];
+  const noted: NotedResult[] = [];
+  for (const [index, option] of study.options.entries()) {
+    const measured = await measureNoted(study, bytes, option, index, options, report);
+    problems.push(...measured.problems);
+    if (measured.value !== undefined) noted.push(measured.value);
+  }
+  const standing = placeComparison(comparison, report);
+  const author = measureChanges(opened.value, listAuthors(comparison, noted), options.cloth);
+  const matrix = await drawMatrix(opened.value, report, readPalette(options.palette), author);
+  return {
+    value: { report, ...(matrix === undefined ? {} : { matrix }), standing, noted },
+    problems,
+  };
+}
+
+function readOptions(study: Study, gallery: Gallery): TryOptions {
+  return {
+    cloth: gallery.cloth,
+    distance: gallery.viewingDistance,
+    palette: gallery.palette,
+    locate: (path) => ({ file: study.file, ...study.places.get(path) }),
+    names: settleNames(study.change, {
+      palette: gallery.palette,
+      ...(study.names === undefined ? {} : { names: study.names }),
+    }),
+    ...(study.focus === undefined ? {} : { focus: study.focus }),
+  };
+}
+
+/** The study's own change and the author's others, where they change a paint everywhere. */
+function listAuthors(
+  { change, after }: Comparison,
+  noted: readonly NotedResult[],
+): readonly { readonly replace: string; readonly with: Hex; readonly name: string }[] {
+  const own = after.colours.flatMap(({ hex, name }) =>
+    hex === change.with ? [{ ...change, with: hex, name }] : [],
+  );
+  return [...own.slice(0, 1), ...noted].filter(({ only }) => only === undefined);
+}
+
+async function measureNoted(
+  study: Study,
+  bytes: Uint8Array,
+  option: NotedOption,
+  index: number,
+  options: TryOptions,
+  report: OptionsReport,
+): Promise<Outcome<NotedResult>> {
+  const pathOf = (path: string): string => path.replace(/^change\./, `options.${index}.`);
+  const locate = (path: string) => ({ file: study.file, ...study.places.get(pathOf(path)) });
+  const { value, problems } = await compareDrawing(study.originalFile, bytes, option, { ...options, locate });
+  const own = problems.filter((problem) => isOwn(problem, study, index));
+  if (value === undefined) return { value: undefined, problems: own };
+  const { comparison, change, name, redesign } = value;
+  const noted: NotedResult = {
+    index,
+    ...change,
+    name,
+    ...(option.note === undefined ? {} : { note: option.note }),
+    clarity: comparison.clarity[1],
+    focusClarity: comparison.after.focus.clarity,
+    verdict: comparison.verdict,
+    price: comparison.price,
+    standing: placeComparison(comparison, report),
+    drawing: redesign,
+  };
+  return { value: noted, problems: own };
+}
+
+function isOwn(problem: Problem, study: Study, index: number): boolean {
+  const places = [...study.places]
+    .filter(([path]) => path.startsWith(`options.${index}.`))
+    .map(([, { place }]) => place);
+  return (
+    // A redesign that is too long is told of the drawing.
+    problem.rule === "svg/written" ||
+    (problem.file === study.file &&
+      places.some(({ line, column }) => line === problem.place?.line && column === problem.place.column))
+  );
+}
+
+function placeComparison(comparison: Comparison, report: OptionsReport): ToldStanding | null {
+  const [, clarity] = comparison.clarity;
+  if (clarity === null) return null;
+  const { replace, with: next, only } = comparison.change;
+  const standing = findStanding({ replace, with: next, isPart: only !== undefined, clarity }, report.options);
+  const lost = comparison.edges.filter(({ outcome }) => outcome === "lost" || outcome === "merged").length;
+  return { ...standing, says: describeStanding(standing, lost) };
+}

@@ -1,0 +1,55 @@
+// Floor 6. A study with everything computed from it: what the site publishes.
+import type { Hex } from "../colour/colour.ts";
+import type { Vision } from "../colour/vision.ts";
+import type { Gallery, Study } from "../content/study/study.ts";
+import type { Comparison } from "../measure/comparison.ts";
+import type { Problem } from "../problem/problem.ts";
+import type { StudyLikeness } from "./likeness/nearflag.ts";
+import type { StudyRanking } from "./options/studyranking.ts";
+import type { GallerySurvey } from "./survey/surveyentry.ts";
+
+/** The drawings of a study, as SVG text written by us. `seen` holds one drawing for each kind of vision. */
+export interface StudyDrawings {
+  readonly original: string;
+  readonly redesign: string;
+  readonly seen: Readonly<Record<Vision, { readonly original: string; readonly redesign: string }>>;
+}
+
+/** A traced line of the edge between the paints `a` and `b`: x, y pairs in flag heights from the upper hoist corner. */
+export interface EdgeLine {
+  readonly a: string;
+  readonly b: string;
+  readonly points: readonly number[];
+  /** Share of the line, 0 to 1, with the focus beside it. */
+  readonly focusShare: number;
+}
+
+export interface StudyResult {
+  /** All single changes of the drawing and where this one stands; absent where they could not be ranked. */
+  readonly ranking?: StudyRanking;
+  /** The flags that the redesign looks most like; absent where it was compared with none. */
+  readonly likeness?: StudyLikeness;
+  readonly study: Study;
+  /** The change with both colours resolved. `only` and `part` as written. */
+  readonly change: {
+    readonly replace: Hex;
+    readonly with: Hex;
+    readonly only?: string;
+    readonly part?: string;
+  };
+  readonly comparison: Comparison;
+  readonly drawings: StudyDrawings;
+  /** Every line as seen from the viewing distance; a change of colour moves none. */
+  readonly edgeLines: readonly EdgeLine[];
+  /** Where a charge runs into its own paint and was not guessed: what names it in the study, `focus: { … }`. */
+  readonly focusToName?: string;
+}
+
+/** A whole gallery: every good study, and every problem of the bad ones. */
+export interface GalleryResult {
+  readonly gallery: Gallery;
+  readonly studies: readonly StudyResult[];
+  readonly problems: readonly Problem[];
+  /** Every flag of the gallery as it is; absent where nobody asked for it. */
+  readonly survey?: GallerySurvey;
+}

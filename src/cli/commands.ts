@@ -1,0 +1,148 @@
+// Floor 11. Every command in the words of its help, in the order of the help. What a command does is loaded when it runs.
+import { cacheOption as cache } from "./cacheoption.ts";
+import type { Command, Option } from "./command.ts";
+import { contentHelp } from "./contentfolder.ts";
+
+/** How a drawing is looked at, the same for every command that measures. */
+const distance: Option = {
+  value: "N",
+  help: "Viewing distance in flag heights, 0 to 1000 (default 40; 0 is the full drawing).",
+};
+const focus: Option = {
+  value: "X",
+  help: "What has to be seen: a colour of the drawing (hex or name), or a CSS selector.",
+};
+const json: Option = { help: "Print JSON." };
+
+export const commands: readonly Command[] = [
+  {
+    name: "build",
+    usage: "[CONTENT] [--out DIR] [--base PATH] [--drafts] [--strict] [--force] [--cache DIR]",
+    summary: "Publishes the gallery of a content folder as a web site.",
+    about: contentHelp,
+    examples: ["build content --out _site"],
+    operands: [0, 1],
+    options: {
+      out: { value: "DIR", help: "The folder to write the site to (default _site)." },
+      base: { value: "PATH", help: "The path under which a host will show the site, such as /flags/." },
+      drafts: { help: "Publish drafts as well." },
+      strict: { help: "Publish nothing where there is any problem: warnings fail too." },
+      force: {
+        help: "Replace the folder even where it holds files that were not written here; it is kept beside the new one.",
+      },
+      cache,
+    },
+    load: () => import("./build.ts"),
+  },
+  {
+    name: "serve",
+    usage: "[CONTENT] [--port N] [--host H] [--drafts] [--cache DIR]",
+    summary:
+      "Shows the gallery in a browser while it is written: each change is there as soon as it is saved.",
+    about: contentHelp,
+    examples: ["serve content"],
+    operands: [0, 1],
+    options: {
+      port: { value: "N", help: "The port (default 8642, or the next that is free; 0 is any that is free)." },
+      host: { value: "H", help: "The address to listen on (default 127.0.0.1: nobody else can see it)." },
+      drafts: { help: "Show drafts as well." },
+      cache,
+    },
+    load: () => import("./serve.ts"),
+  },
+  {
+    name: "check",
+    usage: "[CONTENT] [--json | --markdown] [--strict] [--cache DIR]",
+    summary: "Lists every problem of a content folder, drafts included. Writes nothing.",
+    about: contentHelp,
+    examples: ["check content"],
+    operands: [0, 1],
+    options: {
+      json,
+      markdown: { help: "Print a table to paste into a reply to a contributor." },
+      strict: { help: "Fail where there is any problem: warnings too." },
+      cache,
+    },
+    load: () => import("./check.ts"),
+  },
+  {
+    name: "new",
+    usage: "SLUG --original FILE.svg [--title TEXT] [--flag NAME] [--content DIR] [--yaml]",
+    summary:
+      "Begins a study of a drawing: its colours listed, the best change filled in, two by other kinds of colour beside it. Makes a gallery where there is none.",
+    about:
+      "The study goes to the folder of --content. Where none is named, that is the current folder if it holds gallery.yaml or studies/, else content if that does, else the current folder. Nothing is overwritten.",
+    examples: ['new harbour-light --original content/flags/reedwater.svg --title "A harbour light"'],
+    operands: [0, 1],
+    misplaced: { pattern: /\.svg$/i, is: "the drawing", option: "original" },
+    options: {
+      original: { value: "FILE.svg", help: "The drawing. It is copied as it is." },
+      title: { value: "TEXT", help: "The heading of the study (default the slug in words)." },
+      flag: { value: "NAME", help: "What the flag is called: shown over the title everywhere." },
+      content: {
+        value: "DIR",
+        help: "The content folder to put the study in.",
+      },
+      yaml: {
+        help: "Write study.yaml and prose.md in place of study.md, for editors that complete YAML files.",
+      },
+    },
+    load: () => import("./new.ts"),
+  },
+  {
+    name: "measure",
+    usage: "FILE.svg… [--distance N] [--focus X] [--json]",
+    summary: "Shows the clarity, colours and edges of drawings.",
+    examples: ["measure content/flags/reedwater.svg --distance 80"],
+    operands: [1, Number.POSITIVE_INFINITY],
+    options: { distance, focus, json: { help: "Print JSON: one object, or an array for several files." } },
+    load: () => import("./measure.ts"),
+  },
+  {
+    name: "try",
+    usage:
+      "FILE.svg [--replace A --with B [--only SELECTOR] [--out F.svg]] [--distance N] [--focus X] [--json]",
+    summary:
+      "Says which colour of a drawing to change first and why, with the best change of each colour; or compares one change, every edge before and after.",
+    examples: [
+      "try content/studies/harrowquay/original.svg",
+      'try content/studies/harrowquay/original.svg --replace "#701c2b" --with "#e6b436" --out lighter.svg',
+    ],
+    operands: [1, 1],
+    options: {
+      replace: { value: "A", help: "The colour to replace: a colour of the drawing, or its name." },
+      with: { value: "B", help: "The new colour: any CSS colour, or a name of the usual palette." },
+      only: { value: "SELECTOR", help: "Recolour only the elements that this CSS selector names." },
+      out: { value: "F.svg", help: "Write the redesign to this file, which must not be there yet." },
+      distance,
+      focus,
+      json,
+    },
+    load: () => import("./try.ts"),
+  },
+  {
+    name: "survey",
+    usage: "DIR [--distance N] [--json | --csv] [--cache DIR]",
+    summary:
+      "Lists every flag of a folder, least clear first, with what has to be seen and the colours to change first.",
+    examples: ["survey content/flags", "survey content --csv"],
+    operands: [1, 1],
+    needs: "a folder",
+    options: {
+      distance,
+      json,
+      csv: { help: "Print CSV, with a heading." },
+      cache,
+    },
+    load: () => import("./survey.ts"),
+  },
+  {
+    name: "clean",
+    usage: "FILE.svg [--out F.svg]",
+    summary: "Shows a drawing as it would be published: only what a drawing may hold, and nothing hidden.",
+    examples: ["clean content/flags/reedwater.svg --out clean.svg"],
+    operands: [1, 1],
+    options: { out: { value: "F.svg", help: "Write it to this file, which must not be there yet." } },
+    load: () => import("./clean.ts"),
+  },
+];

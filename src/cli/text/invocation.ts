@@ -1,0 +1,42 @@
+// Floor 11. How the command was called, so that what it tells somebody to type works when it is typed.
+import { basename, relative, sep } from "node:path";
+
+/** What is known of how we were started. `script` is the second word of the process, `folder` the working folder. */
+export interface Start {
+  readonly script: string;
+  readonly folder: string;
+  readonly env: Readonly<Record<string, string | undefined>>;
+}
+
+/**
+ * Returns the words that start the command: `counterchange` where it is installed, `npx counterchange` where it is a part of
+ * the folder's own packages, `npm run -s cli --` in a checkout, `node path/start.mjs` else.
+ *
+ * Source: npm's documentation of scripts, for `npm_command` and `npm_lifecycle_event`.
+ */
+export function nameInvocation({ script, folder, env }: Start): string {
+  // The path decides first: variables of npm are passed on to whatever a script of another package starts.
+  if (script.split(sep).includes("node_modules")) return "npx counterchange";
+  if (basename(script) !== "start.mjs") return "counterchange";
+  if (env["npm_command"] === "run-script" && env["npm_lifecycle_event"] === "cli") return "npm run -s cli --";
+  const near = relative(folder, script);
+  return `node ${quoteWord(near.length < script.length ? near : script)}`;
+}
+
+/**
+ * Returns `text` with every command of ours that it tells somebody to type, which stands behind a colon, begun as `start`
+ * says, `npx counterchange`.
+ */
+export function spellCommands(text: string, start = nameOwnInvocation()): string {
+  return text.replace(/(?<=: )counterchange (?=[a-z]|--help)/g, () => `${start} `);
+}
+
+/** Returns the words that started this process. */
+export function nameOwnInvocation(): string {
+  return nameInvocation({ script: process.argv[1] ?? "", folder: process.cwd(), env: process.env });
+}
+
+/** Returns `word` as a shell takes it for one word. */
+export function quoteWord(word: string): string {
+  return /^[\w@%+=:,./-]+$/.test(word) ? word : `'${word.replace(/'/g, "'\\''")}'`;
+}

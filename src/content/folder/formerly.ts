@@ -1,0 +1,101 @@
+// Floor 5. The addresses that studies had before: which may be named, and which are free to be led from.
+import type { Problem } from "../../problem/problem.ts";
+import { quoteText } from "../../problem/quote.ts";
+import { foldName, isSlug, proposeSlug } from "../study/slug.ts";
+import type { Study } from "../study/study.ts";
+import type { Finding } from "../yaml/finding.ts";
+
+/** Returns what is wrong with `formerly` by itself: names that no address could have had, and one that stands twice. */
+export function checkFormerly(formerly: unknown): Finding[] {
+  if (!Array.isArray(formerly)) return [];
+  return formerly.flatMap((name: unknown, index): Finding[] => {
+    if (typeof name !== "string" || name === "") return [];
+    const path = `formerly.${index}`;
+    if (!isSlug(name)) {
+      const proposed = proposeSlug(name.replace(/^.*?studies\//, ""));
+      const reason = `${quoteText(name)} was never the address of a study: small letters, digits and single hyphens only.`;
+      const hint = `Type the name that the folder had: formerly: [${proposed ?? "ferry-wheel"}]`;
+      return [{ rule: "study/formerly-slug", path, on: "value", reason, hint }];
+    }
+    if (formerly.indexOf(name) === index) return [];
+    const reason = `${quoteText(name)} stands in “formerly” a second time.`;
+    return [
+      { rule: "study/formerly-twice", path, on: "value", severity: "warning", reason, hint: "Delete one." },
+    ];
+  });
+}
+
+/**
+ * Returns what is wrong between studies. `folders` are all folders in studies/. An address that a folder has now, or that
+ * several studies claim, leads nowhere: no contribution can cost another study its page.
+ *
+ * Problems, all warnings: `study/formerly-taken`, `study/formerly-claimed`.
+ */
+export function findClashes(studies: readonly Study[], folders: readonly string[]): readonly Problem[] {
+  const taken = new Set(folders.map(foldName));
+  const claims = listClaims(studies);
+  return studies.flatMap((study) =>
+    (study.formerly ?? []).flatMap((name, index): Problem[] => {
+      if (study.formerly?.indexOf(name) !== index) return [];
+      const base = { file: study.file, ...study.places.get(`formerly.${index}`) };
+      if (taken.has(name)) return [{ ...base, ...describeTaken(name, study.slug) }];
+      const others = (claims.get(name) ?? []).filter((slug) => slug !== study.slug);
+      return others.length === 0 ? [] : [{ ...base, ...describeClaimed(name, others) }];
+    }),
+  );
+}
+
+/** Returns the study without the former addresses that are those of `folders` now. */
+export function dropTaken(study: Study, folders: readonly string[]): Study {
+  const taken = new Set(folders.map(foldName));
+  if (study.formerly?.some((name) => taken.has(name)) !== true) return study;
+  return { ...study, formerly: study.formerly.filter((name) => !taken.has(name)) };
+}
+
+/** Returns the old addresses that lead to a study: those that one study alone claims, sorted by name. */
+export function listFormer(
+  studies: readonly Pick<Study, "slug" | "formerly">[],
+): readonly { readonly from: string; readonly to: string }[] {
+  const slugs = new Set(studies.map(({ slug }) => slug));
+  return [...listClaims(studies)]
+    .flatMap(([from, claimants]) => {
+      const [to, second] = claimants;
+      return to === undefined || second !== undefined || slugs.has(from) ? [] : [{ from, to }];
+    })
+    .sort((a, b) => (a.from < b.from ? -1 : 1));
+}
+
+function listClaims(
+  studies: readonly Pick<Study, "slug" | "formerly">[],
+): ReadonlyMap<string, readonly string[]> {
+  const claims = new Map<string, string[]>();
+  for (const { slug, formerly } of studies)
+    for (const name of new Set(formerly)) claims.set(name, [...(claims.get(name) ?? []), slug]);
+  return claims;
+}
+
+function describeTaken(name: string, slug: string): Pick<Problem, "rule" | "severity" | "reason" | "hint"> {
+  const isOwn = name === slug;
+  return {
+    rule: "study/formerly-taken",
+    severity: "warning",
+    reason: isOwn
+      ? `${quoteText(name)} is the study's address today.`
+      : `${quoteText(name)} is the address of another study today, so it cannot lead here.`,
+    hint: isOwn
+      ? "Delete it from “formerly”."
+      : `Delete it from “formerly”, or rename the folder studies/${name}.`,
+  };
+}
+
+function describeClaimed(
+  name: string,
+  others: readonly string[],
+): Pick<Problem, "rule" | "severity" | "reason" | "hint"> {
+  return {
+    rule: "study/formerly-claimed",
+    severity: "warning",
+    reason: `${quoteText(name)} is claimed by ${others.map(quoteText).join(", ")} too, so nothing leads from it.`,
+    hint: "Leave it in the study that had this address, and delete it from the other.",
+  };
+}

@@ -1,0 +1,217 @@
+// Floor 5. The content folder → its gallery and its studies.
+import { basename, dirname, join, resolve } from "node:path";
+import { compareText, hasError, type Outcome, type Problem } from "../../problem/problem.ts";
+import {
+  describeDrawingFailure,
+  describeFailure,
+  describeFolderFailure,
+  drawingBytes,
+  type FileFailure,
+  folderNamed,
+} from "../disk/filefailure.ts";
+import { kindOf, readFolder, readNamed, readRegular } from "../disk/readfile.ts";
+import { defaultGallery, missingGallery, parseGallery } from "../gallery/galleryfile.ts";
+import type { Gallery, Study } from "../study/study.ts";
+import { type ProseFile, parseStudy, type StudyOrigin } from "../study/studyfile.ts";
+import { textFileBytes, tooLarge } from "../text/textsource.ts";
+import {
+  contentInside,
+  contentIsFile,
+  contentMissing,
+  drawingMissing,
+  studiesMissing,
+  studyMissing,
+} from "./absent.ts";
+import { findConfusables } from "./confusable.ts";
+import { dropTaken, findClashes } from "./formerly.ts";
+import { keepWithin } from "./gallerybudget.ts";
+import { checkStudyFiles, checkStudyFolders, linkProblem } from "./listing.ts";
+import { findDrawingNear, findGalleryAround, listGalleriesNear } from "./nearby.ts";
+
+export interface LoadedGallery {
+  readonly gallery: Gallery;
+  /** The studies without an error, sorted by slug. */
+  readonly studies: readonly Study[];
+  /** The names of all folders in studies/, good or bad, sorted. */
+  readonly folders: readonly string[];
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * Reads `gallery.yaml` and every `studies/<slug>/study.md`, or `study.yaml` with `prose.md`, of `contentDir`. Never throws
+ * for what is in the folder: a study with an error is left out and its problems are returned. The order of the folder on
+ * the disk changes nothing.
+ *
+ * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
+ * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `findClashes` and `findConfusables`.
+ */
+export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
+  const shown = showFolder(contentDir);
+  const root = resolve(contentDir);
+  const absent = await checkContent(shown, root);
+  if (absent) return { gallery: defaultGallery, studies: [], folders: [], problems: [absent] };
+
+  const { value: gallery, problems } = await loadSettings(contentDir);
+  const folder = `${shown}/studies`;
+  const entries = await readFolder(root, "studies");
+  if ("kind" in entries)
+    return { gallery, studies: [], folders: [], problems: [...problems, describeStudies(folder, entries)] };
+
+  const within = keepWithin(folder, entries, "folders");
+  const listing = checkStudyFolders(folder, within.entries);
+  const found = [...problems, ...within.problems, ...listing.problems];
+  const studies: Study[] = [];
+  for (const slug of listing.slugs) {
+    const { value, problems: more } = await loadStudy(root, shown, slug, gallery.palette);
+    found.push(...more);
+    if (value) studies.push(value);
+  }
+  const folders = entries.filter(({ kind }) => kind === "folder").map(({ name }) => name);
+  return {
+    gallery,
+    studies: studies.map((study) => dropTaken(study, folders)),
+    folders: folders.sort(compareText),
+    problems: [...found, ...findClashes(studies, folders), ...findConfusables(studies)],
+  };
+}
+
+/**
+ * Reads `gallery.yaml` of `contentDir`. There is always a gallery: what is wrong or missing is replaced by defaults.
+ *
+ * Problems: those of `parseGallery`, of the file itself, and `study/gallery-missing`.
+ */
+export async function loadSettings(
+  contentDir: string,
+): Promise<Outcome<Gallery> & { readonly value: Gallery }> {
+  const file = `${showFolder(contentDir)}/gallery.yaml`;
+  const root = resolve(contentDir);
+  const read = await readRegular(root, "gallery.yaml", textFileBytes);
+  if ("bytes" in read) return parseGallery(file, read.bytes);
+  const problem =
+    read.kind === "missing" ? missingGallery(file, await listNames(root)) : textFailure(file, read);
+  return { value: defaultGallery, problems: [problem] };
+}
+
+/** Returns the bytes of the original drawing of a loaded study. Throws where the file has gone since. */
+export async function readOriginal(study: Study): Promise<Uint8Array> {
+  const read = await readStudyDrawing(study);
+  if ("kind" in read) throw new Error(`${study.originalPath} changed while it was being read (${read.kind})`);
+  return read.bytes;
+}
+
+/**
+ * Returns the bytes of a drawing that somebody named: a regular file, or a link to one, of at most 512 KB.
+ *
+ * Problems: `study/drawing-missing`, `study/folder-named`, `study/drawing-size`, `study/not-a-file`,
+ * `study/unreadable`.
+ */
+export async function readDrawing(file: string): Promise<Outcome<Uint8Array>> {
+  const read = await readNamed(resolve(file), drawingBytes);
+  if ("bytes" in read) return { value: read.bytes, problems: [] };
+  if (read.kind === "folder") return { value: undefined, problems: [folderNamed(file)] };
+  const problem = describeDrawingFailure(file, read, resolve(file));
+  const near = read.kind === "missing" ? await findDrawingNear(file) : undefined;
+  const hint = near === undefined ? problem.hint : `${problem.hint}\nA drawing that is there: ${near}`;
+  return { value: undefined, problems: [{ ...problem, ...(hint === undefined ? {} : { hint }) }] };
+}
+
+/** Returns the path of a content folder as messages show it: with `/`, and none at its end. */
+export function showFolder(contentDir: string): string {
+  return contentDir.replace(/\\/g, "/").replace(/(?<=[^/])\/+$/, "");
+}
+
+/** Returns the problem where `root` cannot be a content folder: no folder, or one that lies in a gallery and is none. */
+async function checkContent(shown: string, root: string): Promise<Problem | undefined> {
+  const entries = await readFolder(root);
+  if (!("kind" in entries)) {
+    const isContent = entries.some(({ name }) => name === "gallery.yaml" || name === "studies");
+    const around = isContent ? undefined : await findGalleryAround(root);
+    return around === undefined ? undefined : contentInside(shown, around);
+  }
+  if ((await kindOf(root)) === "file") return contentIsFile(shown, await findGalleryAround(root));
+  if (entries.kind === "missing") return contentMissing(shown, root, await listGalleriesNear(root));
+  return { ...describeFolderFailure(shown, entries), rule: "study/content-missing" };
+}
+
+/** A gallery whose studies are not to be had is not published without them. */
+function describeStudies(folder: string, failure: FileFailure): Problem {
+  if (failure.kind === "missing") return studiesMissing(folder);
+  const problem = failure.kind === "link" ? linkProblem(folder) : describeFolderFailure(folder, failure);
+  return { ...problem, rule: "study/content-missing" };
+}
+
+async function loadStudy(
+  root: string,
+  shown: string,
+  slug: string,
+  palette: Gallery["palette"],
+): Promise<Outcome<Study>> {
+  const inner = `studies/${slug}`;
+  const folder = `${shown}/studies/${slug}`;
+  const entries = await readFolder(root, inner);
+  if ("kind" in entries) return fail([describeFolderFailure(folder, entries)]);
+
+  const { problems: excess } = keepWithin(folder, entries, "files");
+  if (excess.length > 0) return fail(excess);
+  const listing = checkStudyFiles(folder, entries);
+  const has = (name: string) => entries.some((entry) => entry.name === name);
+  const name = has("study.yaml") && !has("study.md") ? "study.yaml" : "study.md";
+  const file = `${folder}/${name}`;
+  const read = await readRegular(root, `${inner}/${name}`, textFileBytes);
+  if (!("bytes" in read)) {
+    if (read.kind !== "missing") return fail([...listing, ...known(listing, textFailure(file, read))]);
+    const isSaid = has("prose.md") || listing.some(({ rule }) => rule === "study/study-name");
+    return fail([...listing, ...(isSaid ? [] : [studyMissing(file)])]);
+  }
+  const prose = name === "study.yaml" && has("prose.md") ? await readProse(root, inner, folder) : undefined;
+  if (prose && "rule" in prose) return fail([...listing, ...known(listing, prose)]);
+  const [studyFolder, flagsFolder] = [join(root, inner), join(root, "flags")];
+  const origin = { slug, file, studyFolder, flagsFolder, shownFlagsFolder: `${shown}/flags` };
+  const parsed = parseStudy(origin, read.bytes, palette, prose);
+  const problems = [...listing, ...parsed.problems];
+  if (!parsed.value) return fail(problems);
+  problems.push(...(await checkDrawing(parsed.value, origin)));
+  return { value: hasError(problems) ? undefined : parsed.value, problems };
+}
+
+async function readProse(root: string, inner: string, folder: string): Promise<ProseFile | Problem> {
+  const file = `${folder}/prose.md`;
+  const read = await readRegular(root, `${inner}/prose.md`, textFileBytes);
+  return "bytes" in read ? { file, bytes: read.bytes } : textFailure(file, read);
+}
+
+/** Returns the problem of a study's drawing, shown at the `original:` line or at the file itself. */
+async function checkDrawing(study: Study, origin: StudyOrigin): Promise<Problem[]> {
+  const inFlags = study.original.startsWith("/flags/");
+  if (inFlags && (await kindOf(origin.flagsFolder)) === "link") return [linkProblem(origin.shownFlagsFolder)];
+  const read = await readStudyDrawing(study);
+  if ("bytes" in read) return [];
+  if (read.kind !== "missing") return [describeDrawingFailure(study.originalFile, read, study.originalPath)];
+  return [drawingMissing(study, await listNames(inFlags ? origin.flagsFolder : origin.studyFolder))];
+}
+
+/** A drawing lies in a folder of the content folder, `flags/`, or in one of a folder there, `studies/ferry/`. */
+function readStudyDrawing({ original, originalPath, slug }: Study): ReturnType<typeof readRegular> {
+  const inFlags = original.startsWith("/");
+  const inner = `${inFlags ? "flags" : `studies/${slug}`}/${basename(originalPath)}`;
+  return readRegular(join(dirname(originalPath), inFlags ? ".." : "../.."), inner, drawingBytes);
+}
+
+async function listNames(folder: string): Promise<readonly string[]> {
+  const entries = await readFolder(folder);
+  return "kind" in entries ? [] : entries.map(({ name }) => name);
+}
+
+function textFailure(file: string, failure: FileFailure): Problem {
+  return failure.kind === "too large" ? tooLarge(file, failure.size) : describeFailure(file, failure);
+}
+
+/** Returns the problem unless the listing has one for the same file already. */
+function known(listing: readonly Problem[], problem: Problem): Problem[] {
+  return listing.some((other) => other.file === problem.file) ? [] : [problem];
+}
+
+function fail(problems: readonly Problem[]): Outcome<never> {
+  return { value: undefined, problems };
+}

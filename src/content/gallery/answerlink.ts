@@ -1,0 +1,79 @@
+// Floor 5. How readers answer: the `answer:` of gallery.yaml → a mail address, or a form whose address takes what it is about.
+import { findNearest } from "../../problem/knownword.ts";
+import { quoteText } from "../../problem/quote.ts";
+
+/** Where an answer goes. A form's template holds `{url}` and the other words of {@link answerWords}. */
+export type Answer =
+  | { readonly way: "mail"; readonly address: string }
+  | { readonly way: "form"; readonly template: string };
+
+/** What a form's address may have filled in, each with what it stands for. */
+export const answerWords = {
+  url: "the address of the page, with its stamp",
+  title: "the title of the study",
+  edge: "the edge, on its own page; nothing on the page of a study",
+  numbers: "the change and what was measured",
+} as const;
+
+const known = Object.keys(answerWords);
+const example = "https://forum.example/new?title={title}&text={url}";
+
+/** Source: HTML, “valid email address”, with a dot asked for in the domain. */
+const mailAddress =
+  /^[a-z0-9.!#$%&'*+/=?^_`{|}~-]{1,64}@(?:[a-z0-9](?:[a-z0-9-]{0,61}[a-z0-9])?\.)+[a-z]{2,63}$/i;
+
+/**
+ * Reads an `answer:` value: a mail address, or an address that begins with `https://` and may hold placeholders behind
+ * its host. Anything else comes back as the reason and the hint of a problem.
+ */
+export function parseAnswer(text: string): Answer | { readonly reason: string; readonly hint: string } {
+  if (mailAddress.test(text)) return { way: "mail", address: text };
+  if (/^https:\/\//i.test(text)) return parseForm(text);
+  const quoted = quoteText(text);
+  const inner = /^mailto:([^?]*)/i.exec(text)?.[1] ?? "";
+  if (mailAddress.test(inner)) {
+    const reason = `“answer” is ${quoted}; the page makes the link, and needs the address alone.`;
+    return { reason, hint: `Type: answer: ${inner}` };
+  }
+  if (/^http:\/\//i.test(text)) {
+    const reason = `“answer” is ${quoted}; only an address that begins with https:// is linked.`;
+    return { reason, hint: `Type, if the host has it: answer: ${text.replace(/^http/i, "https")}` };
+  }
+  const scheme = /^[a-z][a-z0-9+.-]*:/i.exec(text)?.[0];
+  const reason =
+    scheme === undefined
+      ? `“answer” is ${quoted}, which is neither a mail address nor an address that begins with https://.`
+      : `“answer” begins with “${scheme}”; only a mail address or https:// is linked.`;
+  return { reason, hint: `Type, for example: answer: editor@flags.example\nor: answer: ${example}` };
+}
+
+function parseForm(template: string): ReturnType<typeof parseAnswer> {
+  const words = [...template.matchAll(/\{([^{}]*)\}/g)].map(([, word]) => word ?? "");
+  const unknown = words.find((word) => !known.includes(word));
+  if (unknown !== undefined) {
+    const near = findNearest(unknown, known);
+    const list = known.map((word) => `{${word}}`).join(", ");
+    return {
+      reason: `“answer” has the placeholder ${quoteText(`{${unknown}}`)}, which nothing is filled into.`,
+      hint: near === undefined ? `There are: ${list}` : `Type “{${near}}”. There are: ${list}`,
+    };
+  }
+  if (/[{}]/.test(template.replace(/\{[^{}]*\}/g, ""))) {
+    const reason = `“answer” is ${quoteText(template)}, where a brace stands alone.`;
+    return { reason, hint: `Close each placeholder: answer: ${example}` };
+  }
+  if (!isFixedHost(template)) {
+    const reason = `“answer” is ${quoteText(template)}, which is no web address with its placeholders behind the host.`;
+    return { reason, hint: `Type, for example: answer: ${example}` };
+  }
+  return { way: "form", template };
+}
+
+/** Whether host and port are the same whatever is filled in, and nobody's name or password stands before them. */
+function isFixedHost(template: string): boolean {
+  if (/[\s\\<>"]/.test(template)) return false;
+  const [one, other] = ["a", "b"].map((word) => template.replace(/\{[^{}]*\}/g, word));
+  if (one === undefined || other === undefined || !URL.canParse(one) || !URL.canParse(other)) return false;
+  const [first, second] = [new URL(one), new URL(other)];
+  return first.origin === second.origin && first.username === "" && first.password === "";
+}

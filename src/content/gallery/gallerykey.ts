@@ -1,0 +1,77 @@
+// Floor 5. The keys of gallery.yaml: which there are, what each may hold, and what one looks like.
+import { z } from "zod";
+import type { KeyGuide } from "../yaml/finding.ts";
+
+/** The keys of gallery.yaml. The descriptions go into the JSON Schema that editors read. */
+export const gallerySchema = z.strictObject({
+  title: z.string().min(1).max(200).describe("The heading of the front page.").exactOptional(),
+  description: z
+    .string()
+    .min(1)
+    .max(500)
+    .describe("What the gallery is about, in a sentence.")
+    .exactOptional(),
+  address: z
+    .string()
+    .min(1)
+    .max(500)
+    .describe("The whole address of the front page: feeds, link pictures and the site map carry it.")
+    .exactOptional(),
+  language: z
+    .string()
+    .min(1)
+    .max(60)
+    .describe("The language of the texts, as a tag of BCP 47.")
+    .exactOptional(),
+  society: z.string().min(1).max(200).describe("Who publishes the gallery.").exactOptional(),
+  viewingDistance: z
+    .number()
+    .min(0)
+    .max(1000)
+    .describe("From how many flag heights away flags are measured; 40 unless said otherwise.")
+    .exactOptional(),
+  cloth: z
+    .strictObject({
+      black: z.number().min(0).max(100).describe("Of the blackest cloth; 5 unless said otherwise."),
+      white: z.number().min(0).max(100).describe("Of the whitest cloth; 85 unless said otherwise."),
+    })
+    .describe("How much light the cloth gives back, in percent.")
+    .exactOptional(),
+  palette: z
+    .record(z.string(), z.string().min(1).max(100))
+    .describe("The colours that changes may name and that are tried: name, then hex in quotes.")
+    .exactOptional(),
+  compareWith: z
+    .string()
+    .min(1)
+    .max(200)
+    .describe("A folder of drawings in the content folder that redesigns are compared with.")
+    .exactOptional(),
+  answer: z
+    .string()
+    .min(1)
+    .max(1000)
+    .describe(
+      "Where readers answer: a mail address, or a form's https:// address with {url}, {title}, {edge} and {numbers} filled in.",
+    )
+    .exactOptional(),
+});
+
+/** How gallery.yaml and its keys are called in messages, and an example of each. */
+export const galleryGuide: KeyGuide = {
+  whole: "gallery.yaml",
+  examples: {
+    title: "title: Flags of the Sound",
+    description: "description: What the members propose, measured.",
+    address: "address: https://flags.example/",
+    language: "language: en-GB",
+    society: "society: The Sound Flag Society",
+    viewingDistance: "viewingDistance: 40",
+    cloth: "cloth: { black: 5, white: 85 }",
+    "cloth.black": "black: 5",
+    "cloth.white": "white: 85",
+    palette: 'palette: { white: "#ffffff", sea green: "#2e8b70" }',
+    compareWith: "compareWith: collection",
+    answer: "answer: editor@flags.example",
+  },
+};

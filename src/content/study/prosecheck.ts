@@ -1,0 +1,265 @@
+// Floor 5. The author's prose as Markdown tokens, with what stands in it that a study cannot show.
+import MarkdownIt from "markdown-it";
+import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
+import { findNearest } from "../../problem/knownword.ts";
+import { locate } from "../../problem/locate.ts";
+import type { Problem } from "../../problem/problem.ts";
+import { quoteText } from "../../problem/quote.ts";
+import { type AskedFigure, canShow, figureKinds, findKind, readFigure, readKind } from "./figurekind.ts";
+import { findHtml } from "./prosehtml.ts";
+import type { Study } from "./study.ts";
+
+type Token = ReturnType<MarkdownIt["parse"]>[number];
+
+/** The addresses that a link may lead to, as their beginnings: of the web, of mail, or relative to the page. */
+const linkable = /^(?:https?:|mailto:|(?![a-z][a-z0-9+.-]*:|\/\/))/i;
+
+/** Longest figure line that is looked at for what it was meant to be, in characters. */
+const longestFigure = 200;
+
+/**
+ * Returns a reader of prose: CommonMark without HTML, and a token `figure` for each line `::figure{…}`. Of a link that may
+ * lead nowhere only its text is there, and its address in the `meta` of the block.
+ */
+export function createMarkdown(): MarkdownIt {
+  // The types leave out `maxNesting`, which caps how deep quotes and lists may go.
+  const options = { html: false, linkify: false, maxNesting: 50 };
+  const md = new MarkdownIt("commonmark", options);
+  md.block.ruler.before(
+    "paragraph",
+    "figure",
+    (state, startLine, _endLine, silent) => {
+      const text = state.getLines(startLine, startLine + 1, 0, false).trim();
+      if (state.level !== 0 || !text.startsWith("::figure")) return false;
+      if (silent) return true;
+      const token = state.push("figure", "", 0);
+      token.content = text;
+      token.map = [startLine, startLine + 1];
+      state.line = startLine + 1;
+      return true;
+    },
+    { alt: ["paragraph"] },
+  );
+  md.validateLink = () => true;
+  md.core.ruler.push("link", ({ tokens }) => tokens.forEach(dropLinks));
+  return md;
+}
+
+function dropLinks(token: Token): void {
+  let refused: string | null = null;
+  token.children =
+    token.children?.filter((child) => {
+      if (child.type === "link_open") {
+        const address = child.attrGet("href") ?? "";
+        refused = linkable.test(address) ? null : address;
+        if (refused !== null) token.meta ??= refused;
+        return refused === null;
+      }
+      return child.type !== "link_close" || refused === null;
+    }) ?? null;
+}
+
+/**
+ * Returns the edge of the original that `edge` names, the two colours in either order, or undefined where there is no
+ * such edge. Names of colours have no `/` of their own.
+ */
+export function findNamedEdge(edge: string, edges: readonly ComparedEdge[]): ComparedEdge | undefined {
+  const asked = edge.split("/").map((name) => name.trim().toLowerCase());
+  if (asked.length !== 2) return undefined;
+  return edges.find(({ names: [[a, b]], contrast: [before] }) => {
+    const names = [a.toLowerCase(), b.toLowerCase()];
+    return (
+      before !== null && asked.every((name) => names.includes(name)) && names.every((n) => asked.includes(n))
+    );
+  });
+}
+
+/** What a comparison has for figures to show. */
+export type Shown = Pick<Comparison, "edges"> & {
+  readonly before: {
+    readonly focus: { readonly source: string };
+    readonly colours?: readonly { readonly id: string; readonly hex: string }[];
+  };
+};
+
+/**
+ * Returns what the page of a study will leave out of its prose. `shown` is its comparison; without it, as where the
+ * drawing is wrong, no figure is asked for what it shows.
+ *
+ * Problems: warnings `study/figure` of a figure that cannot be drawn, `study/image` of an image, `study/html` of HTML and
+ * `study/prose-link` of a link that is none.
+ */
+export function checkProse(study: Study, shown?: Shown): readonly Problem[] {
+  const tokens = createMarkdown().parse(study.body, {});
+  const prose = { study, lines: study.body.split("\n") };
+  return tokens.flatMap((token) => [
+    ...(token.type === "figure" ? checkFigure(token, prose, shown) : []),
+    ...checkStray(token, prose),
+    ...checkImages(token, prose),
+    ...checkLinks(token, prose),
+    ...checkHtml(token, prose),
+  ]);
+}
+
+interface Prose {
+  readonly study: Study;
+  readonly lines: readonly string[];
+}
+
+function checkFigure(token: Token, prose: Prose, shown: Shown | undefined): Problem[] {
+  const asked = readFigure(token.content);
+  const fault = asked === undefined ? describeUnread(token.content) : shown && describeMissing(asked, shown);
+  return fault === undefined ? [] : [report(token, prose, "study/figure", fault.reason, fault.hint)];
+}
+
+interface Fault {
+  readonly reason: string;
+  readonly hint: string;
+}
+
+function describeUnread(line: string): Fault {
+  const kind = readKind(line);
+  if (kind === undefined)
+    return { reason: `The figure ${quoteText(line)} cannot be read.`, hint: proposeFigure(line) };
+  const near = findKind(kind);
+  const begin = near === undefined ? "" : `Type: ::figure{kind="${near}"}\n`;
+  return {
+    reason: `There is no figure ${quoteText(kind)}.`,
+    hint: `${begin}There are: ${figureKinds.join(", ")}, and each edge as edge="white / red".`,
+  };
+}
+
+function describeMissing(asked: AskedFigure, { edges, before }: Shown): Fault | undefined {
+  if (asked.kind === "edge") {
+    if (findNamedEdge(asked.edge, edges) !== undefined) return undefined;
+    const reason = `The figure asks for the edge ${quoteText(asked.edge)}, and the original has no such edge.`;
+    return { reason, hint: listEdges(spellEdge(asked.edge, before.colours ?? [], edges), edges) };
+  }
+  const has = { edges: edges.length > 0, focus: before.focus.source !== "none" };
+  if (canShow(asked.kind, has)) return undefined;
+  return {
+    reason: `The figure ${quoteText(asked.kind)} has nothing to show: the original has no ${has.edges ? "focus" : "edges"}.`,
+    hint: "Delete the line.",
+  };
+}
+
+/** The figure line as it should be, with the names that stand in the wrong one. */
+function proposeFigure(whole: string): string {
+  const line = whole.slice(0, longestFigure);
+  const inside = /^::figure\W*(?:(?:kind|edge|\w+\s*=)\W*)?([\p{L} -]+?)\W*$/u.exec(line)?.[1];
+  const kind = inside === undefined ? undefined : findKind(inside);
+  if (kind !== undefined) return `Type: ::figure{kind="${kind}"}`;
+  const names = /([\p{L}][\p{L} -]*?)\s*\/\s*([\p{L}][\p{L} -]*)/u.exec(
+    line.replace(/^::figure|\bedge\b/g, " "),
+  );
+  const edge = names === null ? "white / red" : `${names[1]?.trim()} / ${names[2]?.trim()}`;
+  return `Type: ::figure{edge="${edge}"}`;
+}
+
+/** Puts the names in the place of hex colours, as far as the edges have them. */
+function spellEdge(
+  asked: string,
+  colours: readonly { readonly id: string; readonly hex: string }[],
+  edges: readonly ComparedEdge[],
+): string {
+  return asked.replace(/#[0-9a-f]{6}/gi, (typed) => {
+    const id = colours.find(({ hex }) => hex === typed.toLowerCase())?.id;
+    const edge = edges.find(({ a, b }) => id !== undefined && (a === id || b === id));
+    return edge?.names[0][edge.a === id ? 0 : 1] ?? typed;
+  });
+}
+
+function listEdges(asked: string, edges: readonly ComparedEdge[]): string {
+  const names = edges.flatMap(({ names: [[a, b]], contrast: [before] }) =>
+    before === null ? [] : [`${a} / ${b}`],
+  );
+  if (names.length === 0) return "The original has one colour and no edge: delete the line.";
+  const near = findNamedEdge(asked, edges)?.names[0].join(" / ") ?? findNearest(asked, names);
+  const begin = near === undefined ? "" : `Type: ::figure{edge="${near}"}\n`;
+  return `${begin}Its edges are: ${names.slice(0, 12).join(", ")}${names.length > 12 ? ", and others" : ""}.`;
+}
+
+/** A figure that is none: among other words, in a list or a quotation, or begun with fewer colons. */
+function checkStray(token: Token, prose: Prose): Problem[] {
+  const found = (token.children ?? [])
+    .filter((child) => child.type === "text")
+    .map(({ content }) => /(?<!:):+\s?figure\s?\{\s*(?:edge|kind)\b[^}]*\}?/i.exec(content)?.[0])
+    .find((text) => text !== undefined);
+  if (found === undefined) return [];
+  const line = found.replace(/^:+\s?figure\s?/i, "::figure");
+  const right = readFigure(line) || readKind(line) ? line : proposeFigure(line).replace("Type: ", "");
+  const hint = `${howToType(found, token, prose)}: ${right}`;
+  const reason = `${quoteText(found)} does not stand for a figure here, and is shown letter for letter.`;
+  return [report(token, prose, "study/figure", reason, hint, found)];
+}
+
+/** Where it has a line of its own, only what is wrong with the word itself is said. */
+function howToType(found: string, token: Token, { lines }: Prose): string {
+  const isAlone = token.level === 1 && lines.includes(found);
+  const spelling = [
+    ...(found.includes("F") ? ["with a small f"] : []),
+    ...(/^:+\s|figure\s/i.test(found) ? ["without a space"] : []),
+  ];
+  const colons = /^::(?!:)/.test(found) ? [] : ["with two colons"];
+  if (isAlone && colons.length === 0 && spelling.length > 0) return `Type it ${spelling.join(" and ")}`;
+  const how = colons.length === 0 ? "Type it" : "Type it with two colons,";
+  return `${how} on a line of its own, outside lists and quotations`;
+}
+
+function checkImages(token: Token, prose: Prose): Problem[] {
+  if (!(token.children ?? []).some((child) => child.type === "image")) return [];
+  const reason = "A picture stands in the prose; a study shows no pictures but the flags.";
+  return [
+    report(token, prose, "study/image", reason, "Leave it out; until then its text stands in its place."),
+  ];
+}
+
+function checkLinks(token: Token, prose: Prose): Problem[] {
+  const address: unknown = token.meta;
+  if (typeof address !== "string") return [];
+  const reason = `The link to ${quoteText(address)} is left out: a study links to pages of the web and the gallery, and to mail addresses.`;
+  const hint = address.startsWith("//")
+    ? `Type the whole address: https:${address}`
+    : "Begin its address with https:// or mailto:; until then its text stands in its place.";
+  const word = prose.study.body.includes(address) ? address : undefined;
+  return [report(token, prose, "study/prose-link", reason, hint, word)];
+}
+
+function checkHtml(token: Token, prose: Prose): Problem[] {
+  const html = (token.children ?? [])
+    .filter((child) => child.type === "text")
+    .map(({ content }) => findHtml(content))
+    .find((found) => found !== undefined);
+  if (html === undefined) return [];
+  const reason = `${quoteText(html.tag)} is HTML, and is shown letter for letter.`;
+  return [report(token, prose, "study/html", reason, html.hint, html.tag)];
+}
+
+/** With `word`, the caret goes under the first place in the block where it stands. */
+function report(
+  token: Token,
+  { study, lines }: Prose,
+  rule: string,
+  reason: string,
+  hint: string,
+  word?: string,
+): Problem {
+  const [first = 0, end = first + 1] = token.map ?? [];
+  const index =
+    word === undefined
+      ? -1
+      : lines.slice(first, Math.max(end, first + 1)).findIndex((line) => line.includes(word));
+  const at = first + Math.max(0, index);
+  const line = lines[at] ?? "";
+  const isFound = index >= 0 && word !== undefined;
+  const column = isFound ? line.indexOf(word) + 1 : 1;
+  const length = isFound ? word.length : Math.max(1, line.length);
+  return {
+    rule,
+    severity: "warning",
+    file: study.proseFile ?? study.file,
+    ...locate(line, { line: study.bodyLine + at, column, length }),
+    reason,
+    hint,
+  };
+}

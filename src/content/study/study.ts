@@ -1,0 +1,88 @@
+// Floor 5. A study as its author wrote it, checked: every value is present, typed and inside its limits.
+import type { Hex } from "../../colour/colour.ts";
+import type { Located } from "../../problem/problem.ts";
+import type { Answer } from "../gallery/answerlink.ts";
+
+export type Status = "draft" | "open" | "adopted" | "declined" | "withdrawn";
+
+/** One single colour change. `replace` and `with` are as written: a colour or a name. */
+export interface Change {
+  readonly replace: string;
+  readonly with: string;
+  readonly only?: string;
+  /** With `only`: what readers call that part. */
+  readonly part?: string;
+}
+
+/** A change the author tried and tells about. */
+export interface NotedOption extends Change {
+  readonly note?: string;
+}
+
+export interface Credit {
+  readonly title?: string;
+  readonly author?: string;
+  readonly source?: string;
+  readonly licence: string;
+}
+
+export type Focus = { readonly colour: string } | { readonly select: string };
+
+export interface Study {
+  readonly slug: string;
+  /** Path of study.md or study.yaml, as shown in messages. */
+  readonly file: string;
+  /** Path of prose.md, where the prose has a file of its own. */
+  readonly proseFile?: string;
+  readonly title: string;
+  /** What the flag is called. */
+  readonly flag?: string;
+  /** Path of the original drawing, as shown in messages. */
+  readonly originalFile: string;
+  /** Absolute path of the original drawing. */
+  readonly originalPath: string;
+  /** The `original:` value as written. */
+  readonly original: string;
+  readonly change: Change;
+  /** What readers call the colours of this flag. */
+  readonly names?: ReadonlyMap<Hex, string>;
+  readonly focus?: Focus;
+  readonly status: Status;
+  readonly decision?: string;
+  readonly authors: readonly string[];
+  /** ISO date, `2026-04-02`. */
+  readonly date?: string;
+  readonly tags: readonly string[];
+  readonly options: readonly NotedOption[];
+  readonly credit?: Credit;
+  readonly symbolism?: string;
+  /** Slugs that the study had before. */
+  readonly formerly?: readonly string[];
+  /** The prose, Markdown. */
+  readonly body: string;
+  /** Line on which the prose begins in its file, from 1. */
+  readonly bodyLine: number;
+  /** Where each front matter value stands, by dotted path (`change.replace`), for later problems. */
+  readonly places: ReadonlyMap<string, Located>;
+}
+
+/** `gallery.yaml`, checked, with every default filled in. */
+export interface Gallery {
+  readonly title: string;
+  readonly description: string;
+  readonly address: string;
+  readonly language: string;
+  readonly society?: string;
+  /** In flag heights. */
+  readonly viewingDistance: number;
+  /** Reflectance in percent of the blackest and whitest cloth. */
+  readonly cloth: { readonly black: number; readonly white: number };
+  /** The gallery's palette: name → CSS colour as written. */
+  readonly palette: ReadonlyMap<string, string>;
+  /** A folder of the content folder whose drawings redesigns are compared with: `collection/old`. */
+  readonly compareWith?: string;
+  /** Where gallery.yaml says so, for what turns out to be wrong with that folder. */
+  readonly compareWithAt?: Located;
+  /** Where readers answer. */
+  readonly answer?: Answer;
+}

@@ -1,0 +1,100 @@
+// Floor 5. The keys of a study file: which there are, what each may hold, and what one looks like.
+import { z } from "zod";
+
+/** Text of 1 to `longest` characters. */
+const text = (longest: number) => z.string().min(1).max(longest);
+
+export const statuses = ["draft", "open", "adopted", "declined", "withdrawn"] as const;
+
+const change = {
+  replace: text(100).describe("A colour of the drawing: hex in quotes, or the name that its page shows."),
+  with: text(100).describe(
+    "The new colour: hex in quotes, a name of the gallery's palette, or a CSS colour.",
+  ),
+  only: text(500).describe("A CSS selector: only what it matches is recoloured.").exactOptional(),
+  part: text(40).describe("With only: what readers call that part.").exactOptional(),
+};
+
+const credit = {
+  title: text(200).describe("What the drawing is called.").exactOptional(),
+  author: text(200).describe("Who made it.").exactOptional(),
+  source: text(500).describe("Where it comes from.").exactOptional(),
+  licence: text(100).describe("Under which licence it may be published."),
+};
+
+/**
+ * The front matter of a study, or study.yaml. The descriptions go into the JSON Schema that editors read. Rules that join
+ * two keys, and colours, are checked in `studyrule.ts`.
+ */
+export const studySchema = z.strictObject({
+  title: text(200).describe("The heading of the study's page, and its line in lists."),
+  flag: text(100).describe("What the flag is called: shown over the title everywhere.").exactOptional(),
+  original: text(200).describe("The drawing: an SVG file beside the study, or /flags/name.svg."),
+  change: z.strictObject(change).describe("The one colour change that the study proposes."),
+  names: z
+    .record(z.string(), text(40))
+    .describe("What readers call the colours of this flag: hex in quotes, then the name.")
+    .exactOptional(),
+  focus: z
+    .strictObject({
+      colour: text(100).describe("A colour of the drawing, hex in quotes or by name.").exactOptional(),
+      select: text(500).describe("A CSS selector.").exactOptional(),
+    })
+    .describe("What has to be seen, where it cannot be found: a colour or a selector, not both.")
+    .exactOptional(),
+  status: z.enum(statuses).describe("Drafts are left out unless --drafts asks for them.").default("open"),
+  decision: text(500).describe("With adopted and declined: why, in a sentence.").exactOptional(),
+  authors: z.array(text(100)).max(20).describe("Who proposes it.").default([]),
+  date: text(40).describe("Year, month and day with hyphens.").exactOptional(),
+  tags: z.array(text(50)).max(20).describe("Letters, digits, spaces and hyphens.").default([]),
+  options: z
+    .array(z.strictObject({ ...change, note: text(500).describe("What came of it.").exactOptional() }))
+    .max(50)
+    .describe("Other single changes that were tried.")
+    .default([]),
+  credit: z.strictObject(credit).describe("Whose drawing it is.").exactOptional(),
+  symbolism: text(2000).describe("What the change does to the meaning.").exactOptional(),
+  formerly: z
+    .array(text(100))
+    .max(20)
+    .describe("Names that the study's folder had before: pages there point to the new address.")
+    .exactOptional(),
+});
+
+/** What to type for a key: dotted path with `*` for a place in a list → a line that would be right. */
+export const studyExamples: Readonly<Record<string, string>> = {
+  title: "title: A lighter ferry wheel",
+  flag: "flag: The Harrowquay ferry flag",
+  original: "original: original.svg",
+  change: 'change: { replace: "#7a1020", with: "#f4c430" }',
+  "change.replace": 'replace: "#7a1020"',
+  "change.with": 'with: "#f4c430"',
+  "change.only": 'only: "#wheel"',
+  "change.part": "part: the wheel",
+  names: 'names: { "#1b2a5c": navy }',
+  focus: 'focus: { select: "#wheel" }',
+  "focus.colour": 'colour: "#7a1020"',
+  "focus.select": 'select: "#wheel"',
+  status: "status: open",
+  decision: "decision: The lighter wheel reads from the quay.",
+  authors: "authors: [Ines Valcourt]",
+  "authors.*": "authors: [Ines Valcourt]",
+  date: "date: 2026-04-02",
+  tags: "tags: [charge, dark on dark]",
+  "tags.*": "tags: [charge, dark on dark]",
+  options: 'options: [{ replace: "#1b2a5c", with: "#ffffff" }]',
+  "options.*": '- { replace: "#1b2a5c", with: "#ffffff" }',
+  "options.*.replace": 'replace: "#1b2a5c"',
+  "options.*.with": 'with: "#ffffff"',
+  "options.*.only": 'only: "#wheel"',
+  "options.*.part": "part: the wheel",
+  "options.*.note": 'note: "Too close to the harbour flag."',
+  credit: "credit: { author: Ines Valcourt, licence: CC0-1.0 }",
+  "credit.title": "title: Harbour flag",
+  "credit.author": "author: Ines Valcourt",
+  "credit.source": "source: https://flags.example/harbour",
+  "credit.licence": "licence: CC0-1.0",
+  symbolism: "symbolism: Gold stands for the harvest.",
+  formerly: "formerly: [ferry-wheel]",
+  "formerly.*": "formerly: [ferry-wheel]",
+};

@@ -1,0 +1,211 @@
+// Floor 5. The rules of a study that no type can say: colours, dates, file names, and keys that need each other.
+import { isOwnName } from "../../colour/colourname.ts";
+import { parseColour } from "../../colour/colourtext.ts";
+import { quoteText } from "../../problem/quote.ts";
+import { checkCurly } from "../yaml/curlyquote.ts";
+import { isCutOff } from "../yaml/cutvalue.ts";
+import { capital, type Finding, labelOf } from "../yaml/finding.ts";
+import { findDateFault } from "./date.ts";
+import { checkInvisible } from "./invisiblevalue.ts";
+import { findLicenceFault } from "./licence.ts";
+import { checkNames, checkPart } from "./namerule.ts";
+import { parseOriginal } from "./original.ts";
+import { checkPlaceholders } from "./placeholder.ts";
+import { describeUnknownColour } from "./unknowncolour.ts";
+
+type Raw = Readonly<Record<string, unknown>>;
+
+/**
+ * Returns what is wrong with the values of a study's front matter, as read from YAML. Values of the wrong type are
+ * passed over: the schema reports them.
+ */
+export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Finding[] {
+  const changes = [
+    ["change", raw.change] as const,
+    ...listOf(raw.options).map((item, i) => [`options.${i}`, item] as const),
+  ];
+  const own = isRaw(raw.names) ? Object.values(raw.names).filter(isText) : [];
+  const words = [...own.map((name) => name.trim()), ...palette.keys()];
+  return [
+    ...checkInvisible(raw),
+    ...checkCurly(raw),
+    ...checkPlaceholders(raw),
+    ...(isRaw(raw.names) ? checkNames(raw.names) : []),
+    ...checkOriginal(raw.original),
+    ...changes.flatMap(([path, change]) => checkChange(path, change, words)),
+    ...checkRepeated(raw),
+    ...checkFocus(raw.focus),
+    ...checkDecision(raw),
+    ...checkDate(raw.date),
+    ...checkLicence(raw.credit),
+    ...listOf(raw.tags).flatMap((tag, index) => checkTag(`tags.${index}`, tag)),
+    ...listOf(raw.authors).flatMap((author, index) => checkAuthor(`authors.${index}`, author)),
+  ];
+}
+
+/**
+ * Returns what is wrong with a colour that has to be one: a CSS colour without transparency. `names` are allowed
+ * too, where there are any.
+ */
+export function checkColour(path: string, text: string, names: readonly string[] = []): Finding[] {
+  if (names.some((name) => name.toLowerCase() === text.toLowerCase())) return [];
+  const colour = parseColour(text);
+  const key = path.split(".").at(-1) ?? "";
+  if (colour && colour.alpha01 === 1) return [];
+  if (colour) {
+    const reason = `${capital(labelOf(path))} is ${quoteText(text)}, which is translucent; a flag's colour is opaque.`;
+    return [wrongColour(path, reason, `Type the opaque colour: ${key}: "${colour.hex}"`)];
+  }
+  if (isCutOff(text)) {
+    const reason = `${quoteText(text)} is the beginning of a colour: in braces, YAML goes on to another key at the comma.`;
+    return [
+      wrongColour(path, reason, `Put the whole colour in quotes, for example: ${key}: "rgb(230, 180, 54)"`),
+    ];
+  }
+  const { reason, hint } = describeUnknownColour(text, names);
+  return [wrongColour(path, reason, hint)];
+}
+
+function wrongColour(path: string, reason: string, hint: string): Finding {
+  return { rule: "study/wrong-colour", path, on: "value", reason, hint };
+}
+
+/** What ends in a word of ours (`dark yellow`, `lighter red`) may be what `try` offers: only the drawing can tell. */
+function checkChange(path: string, change: unknown, words: readonly string[]): Finding[] {
+  if (!isRaw(change)) return [];
+  const { replace, with: next } = change;
+  const isOurs = isText(next) && isOwnName(next.trim().toLowerCase());
+  return [
+    ...checkDrawingColour(`${path}.replace`, replace),
+    ...(isText(next) && !isOurs ? checkColour(`${path}.with`, next, words) : []),
+    ...checkPart(path, change),
+  ];
+}
+
+/** An option is another change than the study's. */
+function checkRepeated(raw: Raw): Finding[] {
+  const own = isRaw(raw.change) ? nameChange(raw.change) : undefined;
+  return listOf(raw.options).flatMap((option, index): Finding[] =>
+    own !== undefined && isRaw(option) && nameChange(option) === own
+      ? [
+          {
+            rule: "study/option-repeated",
+            path: `options.${index}`,
+            on: "value",
+            severity: "warning",
+            reason: `${capital(labelOf(`options.${index}`))} is the change of the study itself.`,
+            hint: "Delete it, or type another colour.",
+          },
+        ]
+      : [],
+  );
+}
+
+/** Two changes of one name do the same. Undefined where a colour is missing or of the wrong type. */
+function nameChange({ replace, with: next, only = "" }: Raw): string | undefined {
+  if (!isText(replace) || !isText(next)) return undefined;
+  const colours = [replace, next].map((text) => parseColour(text)?.hex ?? text.toLowerCase());
+  return JSON.stringify([...colours, only]);
+}
+
+/** A colour of the drawing may be a name that only the drawing knows, so only what is clearly a code is checked. */
+function checkDrawingColour(path: string, value: unknown): Finding[] {
+  return isText(value) && /^#|[(]|^(?:[0-9a-f]{3}|[0-9a-f]{6})$/i.test(value) ? checkColour(path, value) : [];
+}
+
+function checkFocus(focus: unknown): Finding[] {
+  if (!isRaw(focus)) return [];
+  const has = ["colour", "select"].filter((key) => focus[key] !== undefined);
+  if (has.length === 0 && Object.keys(focus).length > 0) return []; // The schema names the wrong key.
+  if (has.length === 1) return checkDrawingColour("focus.colour", focus.colour);
+  const reason =
+    has.length === 0
+      ? "“focus” names neither a colour nor a selector."
+      : "“focus” has both “colour” and “select”, and only one of them can be followed.";
+  const [select, colour] = [focus.select, focus.colour].map((value, index) =>
+    JSON.stringify(isText(value) ? value : ["#wheel", "#7a1020"][index]),
+  );
+  return [
+    {
+      rule: "study/focus",
+      path: "focus",
+      on: "key",
+      reason,
+      hint: `Type one of them: focus: { select: ${select} } or focus: { colour: ${colour} }`,
+    },
+  ];
+}
+
+function checkDecision(raw: Raw): Finding[] {
+  if ((raw.status !== "adopted" && raw.status !== "declined") || raw.decision !== undefined) return [];
+  return [
+    {
+      rule: "study/decision-missing",
+      path: "status",
+      on: "value",
+      reason: `A study that is ${raw.status} says why, and “decision” is not there.`,
+      hint: "Add a sentence: decision: The lighter wheel reads from the quay.",
+    },
+  ];
+}
+
+function checkDate(date: unknown): Finding[] {
+  const fault = isText(date) ? findDateFault(date) : undefined;
+  return fault === undefined ? [] : [{ rule: "study/wrong-date", path: "date", on: "value", ...fault }];
+}
+
+function checkLicence(credit: unknown): Finding[] {
+  if (!isRaw(credit) || !isText(credit.licence)) return [];
+  const fault = findLicenceFault(credit.licence);
+  const path = "credit.licence";
+  return fault === undefined
+    ? []
+    : [{ rule: "study/licence", severity: "warning", path, on: "value", ...fault }];
+}
+
+function checkOriginal(original: unknown): Finding[] {
+  if (!isText(original)) return [];
+  const parsed = parseOriginal(original);
+  return "reason" in parsed
+    ? [{ rule: "study/original-path", path: "original", on: "value", ...parsed }]
+    : [];
+}
+
+function checkTag(path: string, tag: unknown): Finding[] {
+  if (!isText(tag) || /^[\p{L}\p{N}][\p{L}\p{M}\p{N} '’-]*$/u.test(tag)) return [];
+  const plain = tag.replace(/[^\p{L}\p{M}\p{N} '’-]+/gu, " ").trim();
+  const reason = `The tag ${quoteText(tag)} has characters that a tag cannot have.`;
+  const hint =
+    plain === ""
+      ? "Use letters, digits, spaces and hyphens."
+      : `Use letters, digits, spaces and hyphens: ${plain}`;
+  return [{ rule: "study/wrong-tag", path, on: "value", reason, hint }];
+}
+
+function checkAuthor(path: string, author: unknown): Finding[] {
+  if (!isText(author) || /[\p{L}\p{N}]/u.test(author)) return [];
+  const reason = `The author ${quoteText(author)} has no letter in the name.`;
+  return [
+    {
+      rule: "study/wrong-author",
+      path,
+      on: "value",
+      reason,
+      hint: "Type the name: authors: [Ines Valcourt]",
+    },
+  ];
+}
+
+/** Whether something is written there. */
+export function isText(value: unknown): value is string {
+  return typeof value === "string" && value !== "";
+}
+
+/** Whether it has keys of its own. */
+export function isRaw(value: unknown): value is Raw {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}
+
+function listOf(value: unknown): readonly unknown[] {
+  return Array.isArray(value) ? value : [];
+}

@@ -1,0 +1,97 @@
+// Floor 5. Bytes of a contributed text file → lines of text, or the reason why they are no text.
+import { locate } from "../../problem/locate.ts";
+import type { Outcome, Place, Problem, Severity } from "../../problem/problem.ts";
+
+/** Largest study.md or gallery.yaml, in bytes. */
+export const textFileBytes = 64 * 1024;
+
+/** A text file: BOM removed, every line end `\n`. `lines[0]` is line 1. */
+export interface Source {
+  readonly file: string;
+  readonly text: string;
+  readonly lines: readonly string[];
+}
+
+/**
+ * Returns the text of `bytes`, or a problem: `study/file-size` over 64 KB, `study/encoding` where it is not UTF-8
+ * (place: the line of the first wrong byte).
+ */
+export function readSource(file: string, bytes: Uint8Array): Outcome<Source> {
+  if (bytes.length > textFileBytes) return { value: undefined, problems: [tooLarge(file, bytes.length)] };
+  const text = decode(bytes);
+  if (text === undefined) return { value: undefined, problems: [notUtf8(file, bytes)] };
+  const plain = text.replace(/\r\n?/g, "\n");
+  return { value: { file, text: plain, lines: plain.split("\n") }, problems: [] };
+}
+
+/** Returns the problem of a text file that has `size` bytes, more than the 64 KB it may have. */
+export function tooLarge(file: string, size: number): Problem {
+  return {
+    rule: "study/file-size",
+    severity: "error",
+    file,
+    reason: `The file has ${Math.ceil(size / 1024)} KB; a study file may have 64 KB.`,
+    hint: "Shorten the prose, or keep the long version elsewhere and link to it.",
+  };
+}
+
+/** Returns a problem at `place` of `source`, with the source line filled in. */
+export function problemAt(
+  source: Source,
+  place: Place,
+  what: {
+    readonly rule: string;
+    readonly severity?: Severity;
+    readonly reason: string;
+    readonly hint?: string;
+  },
+): Problem {
+  const { rule, severity = "error", reason, hint } = what;
+  return {
+    rule,
+    severity,
+    file: source.file,
+    ...locate(source.lines[place.line - 1] ?? "", place),
+    reason,
+    ...(hint === undefined ? {} : { hint }),
+  };
+}
+
+function decode(bytes: Uint8Array): string | undefined {
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch {
+    return undefined;
+  }
+}
+
+function notUtf8(file: string, bytes: Uint8Array): Problem {
+  const hint = "Save the file again with the encoding UTF-8.";
+  const base = { rule: "study/encoding", severity: "error", file, hint } as const;
+  if ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff)) {
+    return { ...base, reason: "The file is in UTF-16, not in UTF-8." };
+  }
+  const bad = findWrongByte(bytes);
+  const before = new TextDecoder().decode(bytes.subarray(0, bad)).split(/\r\n?|\n/);
+  const end = bytes.findIndex((byte, index) => index >= bad && (byte === 0x0a || byte === 0x0d));
+  const rest = new TextDecoder().decode(bytes.subarray(bad, end === -1 ? bytes.length : end));
+  const lead = before.at(-1) ?? "";
+  const byte = (bytes[bad] ?? 0).toString(16).padStart(2, "0");
+  return {
+    ...base,
+    ...locate(lead + rest, { line: before.length, column: lead.length + 1 }),
+    reason: `The file is not UTF-8: byte 0x${byte} stands where a letter should.`,
+  };
+}
+
+/** Returns the index of the first byte that does not begin a whole UTF-8 character. Source: RFC 3629, section 3. */
+function findWrongByte(bytes: Uint8Array): number {
+  let index = 0;
+  while (index < bytes.length) {
+    const lead = bytes[index] ?? 0;
+    const length = lead < 0x80 ? 1 : lead < 0xc2 ? 0 : lead < 0xe0 ? 2 : lead < 0xf0 ? 3 : 4;
+    if (length === 0 || decode(bytes.subarray(index, index + length)) === undefined) break;
+    index += length;
+  }
+  return index;
+}

@@ -1,0 +1,55 @@
+// Floor 9. A study as readers of feeds show it: one piece of HTML that needs no page, no style and no script around it.
+
+import { linkSize } from "../../views/linkview.ts";
+import type { SiteView } from "../../views/siteview.ts";
+import { escapeMarkup } from "./markup.ts";
+
+type Entry = SiteView["studies"][number];
+
+/** What the content is set in, and how it finds the site. */
+export interface ContentFacts {
+  readonly language: string;
+  readonly direction: "ltr" | "rtl";
+  /** Returns the absolute address of a site path. */
+  readonly address: (path: string) => string;
+}
+
+/**
+ * Returns the picture of a study, its change and verdict, the decision, the prose, and what a redesign is, as HTML.
+ * Every address in it is absolute: a reader shows it far from the page. A figure of the prose becomes what it says.
+ */
+export function formatContent(study: Entry, { language, direction, address }: ContentFacts): string {
+  const page = address(`/studies/${study.slug}/`);
+  const picture = escapeMarkup(address(`/${study.picture.file}`));
+  const alt = escapeMarkup(study.frame.share?.picture?.alt ?? "");
+  const { width, height } = linkSize;
+  const { status, change, verdict, notes } = study;
+  const told = `${status.word}, ${status.meaning}.${notes.decision === undefined ? "" : ` ${notes.decision}`}`;
+  const pieces = [
+    `<p><img src="${picture}" width="${width}" height="${height}" alt="${alt}"></p>`,
+    paragraph(`${change.sentence} ${verdict.word}. ${verdict.sentence}`),
+    paragraph(told),
+    ...study.prose.map((block) =>
+      block.kind === "html" ? absolute(block.html, page) : paragraph(block.figure.says),
+    ),
+    ...(notes.symbolism === undefined ? [] : [paragraph(notes.symbolism)]),
+    paragraph(notes.unofficial),
+  ];
+  return `<div lang="${escapeMarkup(language)}" dir="${direction}">${pieces.join("\n")}</div>`;
+}
+
+function paragraph(text: string): string {
+  return `<p>${escapeMarkup(text)}</p>`;
+}
+
+/** Writes the links of our own prose in full: `renderProse` writes each as ` href="…"`, escaped. */
+function absolute(html: string, page: string): string {
+  return html.replace(/ href="([^"]*)"/g, (whole, href: string) => {
+    const plain = href
+      .replace(/&quot;/g, '"')
+      .replace(/&lt;/g, "<")
+      .replace(/&gt;/g, ">")
+      .replace(/&amp;/g, "&");
+    return URL.canParse(plain, page) ? ` href="${escapeMarkup(new URL(plain, page).href)}"` : whole;
+  });
+}

@@ -1,0 +1,136 @@
+// Floor 9. The numbers of the gallery as JSON: one list of all studies, and for each study everything measured.
+
+import type { StudyRanking } from "../../analysis/options/studyranking.ts";
+import type { StudyResult } from "../../analysis/result.ts";
+import type { Gallery } from "../../content/study/study.ts";
+import type { ComparedEdge } from "../../measure/comparison.ts";
+import type { Measure } from "../../measure/measurement.ts";
+import { formatJson } from "../../measure/roundnumber.ts";
+import { listPlacedEdges } from "../../views/edge/edgeaddress.ts";
+import { linkFile } from "../../views/linkview.ts";
+import { formatStudyPath } from "../../views/status.ts";
+import { pngFiles } from "../../views/study/notes.ts";
+import { measureVersion, stampOf } from "../../words/studystamp.ts";
+
+/** Of both files. It goes up when a field changes its meaning or goes; new fields come without that. */
+const schemaVersion = 2;
+/** Of what the commands print, which stands inside ours. Source: try.schema.json, options.schema.json. */
+const tryVersion = 2;
+
+/** Returns what a file writes for a site path: the absolute address, or one relative to the file itself. */
+export type Address = (path: string) => string;
+
+/** `study.json`: what the author says and everything measured, as `schemas/study.schema.json` describes it. */
+export function formatStudyData(result: StudyResult, gallery: Gallery, address: Address): string {
+  const { study, comparison, likeness, ranking } = result;
+  const data = {
+    schemaVersion,
+    schema: address("/schemas/study.schema.json"),
+    ...summarise(result, gallery, address),
+    measureVersion,
+    ...(study.decision === undefined ? {} : { decision: study.decision }),
+    ...(study.symbolism === undefined ? {} : { symbolism: study.symbolism }),
+    ...(study.credit === undefined ? {} : { credit: study.credit }),
+    comparison: plainComparison(result),
+    ...(ranking === undefined ? {} : plainRanking(ranking)),
+    ...(likeness === undefined ? {} : { likeness }),
+    files: listFiles(study.slug, address),
+    edgePages: listPlacedEdges(study.slug, comparison).map(({ edge: { a, b }, path }) => ({
+      a,
+      b,
+      address: address(path),
+    })),
+  };
+  return `${formatJson(data)}\n`;
+}
+
+/** `studies.json`: a line of facts for each study, in the order of the front page. */
+export function formatStudiesData(
+  results: readonly StudyResult[],
+  gallery: Gallery,
+  address: Address,
+): string {
+  const data = {
+    schemaVersion,
+    schema: address("/schemas/studies.schema.json"),
+    title: gallery.title,
+    address: address("/"),
+    studies: results.map((result) => ({
+      ...summarise(result, gallery, address),
+      data: address(`${formatStudyPath(result.study.slug)}study.json`),
+    })),
+  };
+  return `${formatJson(data)}\n`;
+}
+
+/** Drawings and tables of the study, and the picture that links to it show. */
+function listFiles(slug: string, address: Address) {
+  const at = (file: string) => address(`${formatStudyPath(slug)}${file}`);
+  return {
+    original: at("original.svg"),
+    redesign: at("redesign.svg"),
+    originalPng: at(pngFiles.original),
+    redesignPng: at(pngFiles.redesign),
+    edges: at("edges.csv"),
+    linkPicture: at(linkFile),
+  };
+}
+
+function summarise(result: StudyResult, gallery: Gallery, address: Address) {
+  const { study, comparison, change } = result;
+  return {
+    slug: study.slug,
+    title: study.title,
+    ...(study.flag === undefined ? {} : { flag: study.flag }),
+    address: address(formatStudyPath(study.slug)),
+    unofficial: true,
+    status: study.status,
+    authors: study.authors,
+    ...(study.date === undefined ? {} : { date: study.date }),
+    tags: study.tags,
+    stamp: stampOf(result, gallery),
+    change: {
+      replace: change.replace,
+      with: change.with,
+      ...(change.only && { only: change.only }),
+      ...(change.part && { part: change.part }),
+    },
+    verdict: comparison.verdict,
+    clarity: comparison.clarity,
+    strength: comparison.strength,
+    clearEdgeShare: comparison.clearEdgeShare,
+  };
+}
+
+/** Every other single change, as `try --json` prints it, and where this one stands. */
+function plainRanking({ report, standing }: StudyRanking) {
+  return { options: { schemaVersion: tryVersion, ...report, file: "original.svg" }, standing };
+}
+
+/** As `try --json` prints it. Where a drawing lay on the machine that built the site is nobody's business. */
+function plainComparison({ comparison, change }: StudyResult) {
+  const { before, after, edges, price, clarity, strength, clearEdgeShare, verdict } = comparison;
+  const named = (measure: Measure, file: string): Measure => ({ ...measure, file });
+  return {
+    schemaVersion: tryVersion,
+    change: {
+      replace: change.replace,
+      with: change.with,
+      ...(change.only && { only: change.only }),
+      ...(change.part && { part: change.part }),
+    },
+    before: named(before, "original.svg"),
+    after: named(after, "redesign.svg"),
+    edges: edges.map(plainEdge),
+    clarity,
+    strength,
+    clearEdgeShare,
+    verdict,
+    price: price.map(plainEdge),
+  };
+}
+
+/** Names stand in `before` and `after`. */
+function plainEdge({ a, b, length, contrast, outcome }: ComparedEdge) {
+  return { a, b, length, contrast, outcome };
+}

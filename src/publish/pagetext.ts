@@ -1,0 +1,101 @@
+// Floor 9. Results → every file of a site that is text, pages and data: the pages of some studies at a time, so that no process
+// ever holds those of a whole gallery, and those of a large gallery each time in a process of its own.
+import { runOrdered } from "../analysis/jobs/orderedqueue.ts";
+import type { GalleryResult } from "../analysis/result.ts";
+import { openSite, type SiteView } from "../views/siteview.ts";
+import type { StudyPage } from "../views/study/studypage.ts";
+import { readLettering } from "./assets.ts";
+import { feedLength } from "./feeds/feed.ts";
+import { listStudyFiles } from "./feeds/machinefiles.ts";
+import { fileOf, type SiteFile } from "./folder/sitefile.ts";
+import { joinLettering, type Lettering } from "./fonts/lettering.ts";
+import { listFilesBeside } from "./listfiles.ts";
+import { openPool } from "./pictures/drawfiles.ts";
+import { renderPages, templatesDir } from "./renderpages.ts";
+
+/** How many studies' pages are rendered at a time; `apart` in a process of its own, where the gallery has more than `most`. */
+export interface Division {
+  readonly here: number;
+  readonly apart: number;
+  readonly most: number;
+}
+
+export const usualDivision: Division = { here: 25, apart: 100, most: 2000 };
+
+/** What a process of its own may take, in MB, and for how long, in seconds. */
+const apartLimits = { size: 1, megabytes: 2048, seconds: 600 };
+
+/** Processes at once, beside ours. */
+const apartAtOnce = 2;
+
+/** What was made: the number of pages, and what is drawn for all of them. */
+export interface MadeTexts {
+  readonly pages: number;
+  readonly picture: SiteView["survey"]["picture"];
+}
+
+/**
+ * Makes all texts and hands them to `take` as soon as they are there, without it only tries. Throws
+ * what a view, a template or `take` throws.
+ */
+export async function makeTexts(
+  result: GalleryResult,
+  base: string | undefined,
+  division = usualDivision,
+  take: (files: readonly SiteFile[]) => Promise<void> = async () => undefined,
+): Promise<MadeTexts> {
+  const { ordered, presentStudies, presentShared } = openSite(result, base);
+  const isApart = ordered.length > division.most;
+  const size = isApart ? division.apart : division.here;
+  const { shelves, ...whole } = presentShared();
+  const news: StudyPage[] = [];
+  const parts: readonly (() => Part)[] = [
+    ...divide(ordered, size).map((some) => () => {
+      const view = presentStudies(some);
+      news.push(...view.studies.slice(0, feedLength - news.length));
+      return { view, beside: some.flatMap((study) => listStudyFiles(study, result.gallery)) };
+    }),
+    ...divide(shelves, size).map((some) => () => ({ view: { shelves: some }, beside: [] })),
+    () => ({ view: whole, beside: [] }),
+  ];
+  const lettering: Lettering[] = [];
+  let pages = 0;
+  const work = async (part: () => Part): Promise<void> => {
+    const { view, beside } = part();
+    const rendered = isApart ? await renderApart(view) : await renderPages(view);
+    pages += rendered.length;
+    lettering.push(await readLettering(templatesDir, rendered));
+    await take([...rendered, ...(await Promise.all(beside.map(hold)))]);
+  };
+  await runOrdered(parts, isApart ? apartAtOnce : 1, work, () => undefined);
+  await take(await listFilesBeside(result, { ...whole, shelves, studies: news }, joinLettering(lettering)));
+  return { pages, picture: whole.survey.picture };
+}
+
+interface Part {
+  readonly view: Partial<SiteView>;
+  readonly beside: readonly SiteFile[];
+}
+
+function divide<T>(items: readonly T[], size: number): readonly (readonly T[])[] {
+  return Array.from({ length: Math.ceil(items.length / size) }, (_, at) =>
+    items.slice(at * size, (at + 1) * size),
+  );
+}
+
+async function hold({ path, make }: SiteFile): Promise<SiteFile> {
+  const bytes = await make();
+  return fileOf(path, () => bytes);
+}
+
+/** Renders pages in a process that ends with it. Throws what a template throws there. */
+async function renderApart(view: Partial<SiteView>): Promise<readonly SiteFile[]> {
+  const pool = openPool(apartLimits);
+  try {
+    const { value, problems } = await pool.run("pages", "pages", { view });
+    if (value === undefined) throw new Error(`rendering pages apart: ${problems[0]?.rule}`);
+    return value.map(({ path, text }) => fileOf(path, () => text));
+  } finally {
+    pool.close();
+  }
+}

@@ -1,0 +1,188 @@
+// Floor 9. What is drawn for a site, as recipes: plain data from which a child process makes the bytes. Nothing of an author's
+// drawing is read or rendered here.
+
+import type { StudyResult } from "../../analysis/result.ts";
+import type { GallerySurvey, SurveyEntry } from "../../analysis/survey/surveyentry.ts";
+import { visions } from "../../colour/vision.ts";
+import type { Gallery } from "../../content/study/study.ts";
+import { cropFiles, listPlacedEdges } from "../../views/edge/edgeaddress.ts";
+import { type Crop, findCrop } from "../../views/edge/edgecrop.ts";
+import { pictureEdges } from "../../views/edge/edgepage.ts";
+import { type LinkPicture, pictureStudy } from "../../views/linkview.ts";
+import { labelFile } from "../../views/method/workedflag.ts";
+import { formatStudyPath } from "../../views/status.ts";
+import { formatStripFile, shownSteps, stripSize } from "../../views/study/distancestrip.ts";
+import { matrixFile } from "../../views/study/matrixview.ts";
+import { pngFiles, pngSize } from "../../views/study/notes.ts";
+import { listTriedDrawings } from "../../views/study/optionsview.ts";
+import { mostPictured, type SurveyPicture } from "../../views/survey/surveycard.ts";
+import { createFormat } from "../../words/format.ts";
+import { iconSvg } from "./icon.ts";
+import { fitFlag, linkRoom, type Size } from "./paper.ts";
+import { unofficial } from "./unofficial.ts";
+
+/** A flag of a sheet: SVG text that we wrote, and height to width. */
+export interface Sheeted {
+  readonly svg: string;
+  readonly proportions: readonly [number, number];
+}
+
+/** All that goes into a file, and nothing else. Drawings are SVG text that we wrote; sizes are in pixels. */
+export type Recipe =
+  | { readonly kind: "drawing"; readonly drawing: string }
+  | { readonly kind: "labels"; readonly drawing: string; readonly size: Size }
+  | { readonly kind: "crop"; readonly drawing: string; readonly crop: Crop; readonly note?: string }
+  | { readonly kind: "picture"; readonly drawing: string; readonly size: Size; readonly note?: string }
+  | {
+      readonly kind: "distance";
+      readonly drawing: string;
+      readonly size: Size;
+      readonly distance: number;
+      readonly isRedesign: boolean;
+    }
+  | { readonly kind: "matrix"; readonly picture: string }
+  | {
+      readonly kind: "link";
+      readonly words: Omit<LinkPicture, "file">;
+      readonly drawings: readonly [string, string];
+      readonly size: Size;
+    }
+  | {
+      readonly kind: "sheet";
+      readonly words: Omit<SurveyPicture, "file">;
+      readonly flags: readonly Sheeted[];
+    };
+
+/** A file that is drawn. `path` as in SiteFile. */
+export interface DrawnFile {
+  readonly path: string;
+  readonly recipe: Recipe;
+}
+
+/** The files of a study's folder, in the order of {@link listDrawings}. */
+export const drawingFiles: readonly string[] = [
+  "original.svg",
+  "redesign.svg",
+  ...visions.flatMap((vision) => [`seen-${vision}-original.svg`, `seen-${vision}-redesign.svg`]),
+];
+
+/** The icon as a picture, for browsers that take no other. */
+const iconFile: DrawnFile = {
+  path: "assets/icon.png",
+  recipe: { kind: "picture", drawing: iconSvg, size: { width: 96, height: 96 } },
+};
+
+/** What is drawn for the site as a whole: the icon, and the link picture of the survey where there is a flag. */
+export function listShared(
+  picture: SurveyPicture | undefined,
+  { entries }: Pick<GallerySurvey, "entries">,
+  studies: readonly StudyResult[],
+): readonly DrawnFile[] {
+  if (picture === undefined) return [iconFile];
+  const flags = entries.slice(0, mostPictured).flatMap((entry) => findDrawing(entry, studies) ?? []);
+  const { file, ...words } = picture;
+  return [iconFile, { path: file, recipe: { kind: "sheet", words, flags } }];
+}
+
+/** Every file of a study but its pages and its data. */
+export function listDrawn(result: StudyResult, gallery: Gallery): readonly DrawnFile[] {
+  const format = createFormat(gallery.language);
+  const words = [pictureStudy(result, gallery, format), ...pictureEdges(result, gallery, format)];
+  return [
+    ...listDrawings(result),
+    ...listCrops(result),
+    ...listStrip(result),
+    ...listMatrixPicture(result),
+    place(result, labelFile, {
+      kind: "labels",
+      drawing: result.drawings.original,
+      size: stripSize(result.comparison.before.proportions),
+    }),
+    ...listDownloads(result),
+    ...listLinkPictures(result, words),
+  ];
+}
+
+/** The original, the redesign, both as each kind of vision sees them, and the author's other options. */
+function listDrawings(result: StudyResult): readonly DrawnFile[] {
+  const { original, redesign, seen } = result.drawings;
+  const pairs = [{ original, redesign }, ...visions.map((vision) => seen[vision])];
+  const texts = pairs.flatMap((pair) => [pair.original, pair.redesign]);
+  const own = drawingFiles.map((file, index) => ({ file, drawing: texts[index] ?? "" }));
+  return [...own, ...listTriedDrawings(result)].map(({ file, drawing }) =>
+    place(result, file, { kind: "drawing", drawing }),
+  );
+}
+
+/** The place where the two paints of each edge meet, before and after. */
+function listCrops({ study, comparison, edgeLines, drawings }: StudyResult): readonly DrawnFile[] {
+  const { original, redesign } = drawings;
+  return listPlacedEdges(study.slug, comparison).flatMap(({ edge, path }): readonly DrawnFile[] => {
+    const crop = findCrop(edgeLines, edge, comparison.before.proportions);
+    if (crop === undefined) return [];
+    const folder = path.slice(1);
+    return [
+      { path: `${folder}${cropFiles.original}`, recipe: { kind: "crop", drawing: original, crop } },
+      {
+        path: `${folder}${cropFiles.redesign}`,
+        recipe: { kind: "crop", drawing: redesign, crop, note: unofficial },
+      },
+    ];
+  });
+}
+
+/** The distance strip of a study: both flags as they look from each distance that is shown. */
+function listStrip(result: StudyResult): readonly DrawnFile[] {
+  const size = stripSize(result.comparison.before.proportions);
+  return (["original", "redesign"] as const).flatMap((name) => {
+    const drawing = result.drawings[name];
+    const isRedesign = name === "redesign";
+    return shownSteps.map((distance) =>
+      place(result, formatStripFile(distance, name), {
+        kind: "distance",
+        drawing,
+        size,
+        distance,
+        isRedesign,
+      }),
+    );
+  });
+}
+
+/** Every single change of a study as small flags, in one picture; none where there is no change. */
+function listMatrixPicture(result: StudyResult): readonly DrawnFile[] {
+  const picture = result.ranking?.matrix?.picture;
+  return picture === undefined ? [] : [place(result, matrixFile, { kind: "matrix", picture })];
+}
+
+/** Both flags as pictures to take away. */
+function listDownloads(result: StudyResult): readonly DrawnFile[] {
+  const { original, redesign } = result.drawings;
+  const size = pngSize(result.comparison.before.proportions);
+  return [
+    place(result, pngFiles.original, { kind: "picture", drawing: original, size }),
+    place(result, pngFiles.redesign, { kind: "picture", drawing: redesign, size, note: unofficial }),
+  ];
+}
+
+/** The link pictures of one study and of its edges. */
+function listLinkPictures(
+  { drawings: { original, redesign }, comparison }: StudyResult,
+  pictures: readonly LinkPicture[],
+): readonly DrawnFile[] {
+  const size = fitFlag(comparison.before.proportions, linkRoom);
+  return pictures.map(({ file, ...words }) => ({
+    path: file,
+    recipe: { kind: "link", words, drawings: [original, redesign], size },
+  }));
+}
+
+function findDrawing(entry: SurveyEntry, studies: readonly StudyResult[]): Sheeted | undefined {
+  const [slug] = entry.slugs;
+  const svg = entry.drawing ?? studies.find(({ study }) => study.slug === slug)?.drawings.original;
+  return svg === undefined ? undefined : { svg, proportions: entry.measure.proportions };
+}
+
+function place({ study }: StudyResult, file: string, recipe: Recipe): DrawnFile {
+  return { path: `${formatStudyPath(study.slug)}${file}`.slice(1), recipe };
+}

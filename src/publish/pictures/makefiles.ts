@@ -1,0 +1,124 @@
+// Floor 9. The job that a child process does for publishing: recipes → bytes. All that reads or renders a drawing for the site
+// runs here, where it can be stopped, and a drawing that cannot be published is a problem of its study.
+
+import type { Jobs } from "../../analysis/jobs/job.ts";
+import { runOrdered } from "../../analysis/jobs/orderedqueue.ts";
+import type { Outcome, Problem } from "../../problem/problem.ts";
+import { blurPicture, measureBlur } from "../../regions/eyeblur.ts";
+import { resolveDrawing } from "../../svg/instance.ts";
+import { writeLabels } from "../../svg/labeldrawing.ts";
+import { findPaints } from "../../svg/paint.ts";
+import type { SiteView } from "../../views/siteview.ts";
+import type { Recipe } from "./drawingrecipe.ts";
+import { layLinkPicture, unpackFonts } from "./linkimage.ts";
+import { encodeMatrix, encodePng, layOut } from "./pixelpicture.ts";
+import { cropDrawing, Easel, RefusedError } from "./renderdrawing.ts";
+import { laySurveyPicture } from "./surveyimage.ts";
+
+/** Files that are made at once: a picture waits for its encoder most of the time. */
+const atOnce = 2;
+
+/** Most bytes of all files of a study together (our own judgement; the demo's studies have 0.7 MB each). */
+export const mostBytes = 64 * 1024 * 1024;
+
+type Bytes = string | Uint8Array;
+type Makers = {
+  readonly [K in Recipe["kind"]]: (
+    recipe: Extract<Recipe, { readonly kind: K }>,
+    easel: Easel,
+  ) => Promise<() => Bytes | Promise<Bytes>>;
+};
+
+/** Each does what can fail for the drawing's sake, and returns what is left: encoding. */
+const makers: Makers = {
+  drawing: async ({ drawing }, easel) => {
+    easel.read(drawing);
+    return () => drawing;
+  },
+  labels: async ({ drawing, size: { width, height } }, easel) => {
+    const text = writeLabels(findPaints(resolveDrawing(easel.read(drawing))), width, height);
+    return () => text;
+  },
+  crop: async ({ drawing, crop, note }, easel) => {
+    const text = cropDrawing(easel.read(drawing), crop, note);
+    return () => text;
+  },
+  picture: async ({ drawing, size, note }, easel) => easel.draw(drawing, size, note),
+  distance: async ({ drawing, size, distance, isRedesign }, easel) => {
+    const picture = await easel.render(drawing, size);
+    return () => encodePng(blurPicture(picture, measureBlur(distance, picture.height)), isRedesign);
+  },
+  matrix:
+    async ({ picture }) =>
+    () =>
+      encodeMatrix(picture),
+  link: async ({ words, drawings: [original, redesign], size }, easel) => {
+    const flags = [await easel.render(original, size), await easel.render(redesign, size)] as const;
+    const { ground, laid } = await layLinkPicture(words, flags, await unpackFonts());
+    return () => layOut(ground, laid);
+  },
+  sheet: async ({ words, flags }, easel) => {
+    const { ground, laid } = await laySurveyPicture(words, flags, await unpackFonts(), easel);
+    return () => layOut(ground, laid);
+  },
+};
+
+/**
+ * Makes the files of one study. `file` names it in messages. In a trial nothing is encoded and nothing comes back.
+ *
+ * Problems: `study/not-published`, `study/too-much-output`.
+ */
+export async function makeFiles({
+  file,
+  recipes,
+  isTrial,
+}: Jobs["publish"]["input"]): Promise<Outcome<readonly Bytes[]>> {
+  const easel = new Easel();
+  const made: Bytes[] = [];
+  let bytes = 0;
+  try {
+    // Made by drawingrecipe.ts, in the same program.
+    const work = async (recipe: unknown) => {
+      const encode = await prepare(recipe as Recipe, easel);
+      return isTrial ? "" : encode();
+    };
+    await runOrdered(recipes, atOnce, work, (one) => {
+      made.push(one);
+      bytes += one.length;
+      if (bytes > mostBytes) throw new RefusedError(tooMuch(file));
+    });
+    return { value: made, problems: [] };
+  } catch (error) {
+    if (error instanceof RefusedError) return { value: undefined, problems: [{ ...error.problem, file }] };
+    throw error;
+  }
+}
+
+/** Renders the pages of a view: for a gallery that is too large for the process that was called. */
+export async function makePages({ view }: Jobs["pages"]["input"]): Promise<Outcome<Jobs["pages"]["output"]>> {
+  // Loaded where it is needed: whoever draws renders no pages.
+  const { renderPages } = await import("../renderpages.ts");
+  // Presented by site.ts, in the same program.
+  const pages = await renderPages(view as Partial<SiteView>);
+  const value = await Promise.all(
+    pages.map(async ({ path, make }) => ({ path, text: String(await make()) })),
+  );
+  return { value, problems: [] };
+}
+
+function prepare<K extends Recipe["kind"]>(
+  recipe: Extract<Recipe, { readonly kind: K }>,
+  easel: Easel,
+): Promise<() => Bytes | Promise<Bytes>> {
+  return makers[recipe.kind as K](recipe, easel);
+}
+
+function tooMuch(file: string): Problem {
+  return {
+    rule: "study/too-much-output",
+    severity: "error",
+    file,
+    reason: `The files of this study come to more than ${mostBytes / 2 ** 20} MB.`,
+    hint: "Simplify the drawing: fewer points, fewer colours. Each edge has two drawings of its own.",
+  };
+}

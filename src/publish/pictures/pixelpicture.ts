@@ -1,0 +1,121 @@
+// Floor 9. Pictures in pixels, for what a drawing cannot show. The door to sharp and eleventy-img for publishing; always
+// without loss.
+import eleventyImage from "@11ty/eleventy-img";
+import sharp, { type OverlayOptions } from "sharp";
+import type { Picture } from "../../regions/eyeblur.ts";
+import type { Drawing } from "../../svg/tree.ts";
+import { writeSized } from "../../svg/writesvg.ts";
+import type { Size } from "./paper.ts";
+import { unofficial } from "./unofficial.ts";
+
+/** Renders a drawing, `width` × `height` pixels. */
+export async function renderDrawing(drawing: Drawing, { width, height }: Size): Promise<Picture> {
+  const { data, info } = await sharp(Buffer.from(writeSized(drawing, width, height), "utf8"))
+    .ensureAlpha()
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  return { width: info.width, height: info.height, rgba: data };
+}
+
+/** Renders a drawing, and returns what encodes it as PNG without loss, `note` in its metadata. */
+export async function encodeDrawing(
+  drawing: Drawing,
+  size: Size,
+  note?: string,
+): Promise<() => Promise<Buffer>> {
+  const { width, height, rgba } = await renderDrawing(drawing, size);
+  return () => {
+    const image = sharp(rgba, { raw: { width, height, channels: 4 } });
+    const said = note === undefined ? image : image.withExif({ IFD0: { ImageDescription: note } });
+    return said.png({ compressionLevel: 7, palette: false }).toBuffer();
+  };
+}
+
+/** Encodes the matrix of a study, a PNG in base64 that the measuring floors made. */
+export function encodeMatrix(picture: string): Promise<Buffer> {
+  return sharp(Buffer.from(picture, "base64"))
+    .withExif({ IFD0: { ImageDescription: unofficial } })
+    .png({ compressionLevel: 9, adaptiveFiltering: true, palette: false })
+    .toBuffer();
+}
+
+/** Encodes a picture as PNG; transparency only where there is any. */
+export async function encodePng({ width, height, rgba }: Picture, isRedesign: boolean): Promise<Buffer> {
+  const raw = sharp(rgba, { raw: { width, height, channels: 4 } });
+  const isOpaque = rgba.every((value, index) => index % 4 !== 3 || value === 255);
+  const image = isOpaque ? raw.removeAlpha() : raw;
+  const said = isRedesign ? image.withExif({ IFD0: { ImageDescription: unofficial } }) : image;
+  return said.png({ compressionLevel: 9, adaptiveFiltering: true, palette: false }).toBuffer();
+}
+
+/** A line or more of text in one of the bundled fonts. Pixels; `width` is where it breaks. */
+export interface Lettering {
+  readonly text: string;
+  readonly font: "Source Serif 4" | "Source Sans 3";
+  /** The font file, where the renderer has not read it yet. */
+  readonly fontFile: string;
+  readonly pixels: number;
+  readonly hex: string;
+  readonly width: number;
+}
+
+/** A picture laid on another, its upper left corner at x, y. */
+export interface Laid {
+  readonly picture: Picture;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Pictures and the ground that they are laid on, as SVG text of our own. */
+export interface Layout {
+  readonly ground: string;
+  readonly laid: readonly Laid[];
+}
+
+/** Sets text; the picture is as large as its ink. `text` is shown as it is: no markup. */
+export async function setText({ text, font, fontFile, pixels, hex, width }: Lettering): Promise<Picture> {
+  const escaped = text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;");
+  const { data, info } = await sharp({
+    text: {
+      text: `<span foreground="${hex}">${escaped}</span>`,
+      font: `${font} ${pixels}`,
+      fontfile: fontFile,
+      width,
+      // At 72 dots an inch a point is a pixel.
+      dpi: 72,
+      rgba: true,
+      wrap: "word-char",
+    },
+  })
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  return { width: info.width, height: info.height, rgba: data };
+}
+
+/** Lays pictures on the ground that `svg` draws, and encodes the whole as PNG without loss, as large as the ground. */
+export async function layOut(svg: string, laid: readonly Laid[]): Promise<Buffer> {
+  const overlays = laid.map(
+    ({ picture: { rgba, width, height }, x, y }): OverlayOptions => ({
+      input: Buffer.from(rgba),
+      raw: { width, height, channels: 4 },
+      left: Math.round(x),
+      top: Math.round(y),
+    }),
+  );
+  const { png } = await eleventyImage(Buffer.from(svg, "utf8"), {
+    formats: ["png"],
+    widths: ["auto"],
+    // Returns the bytes and writes nothing: writing is for `publishgallery.ts` alone.
+    dryRun: true,
+    useCache: false,
+    sharpPngOptions: { compressionLevel: 7, palette: false },
+    transform: (image) =>
+      image
+        .composite(overlays)
+        .removeAlpha()
+        .withExif({ IFD0: { ImageDescription: unofficial } }),
+  });
+  const [made] = png;
+  if (made === undefined) throw new Error("a link picture was not made");
+  return made.buffer;
+}

@@ -1,0 +1,304 @@
+// Floor 8. The page of one edge: a comparison that can be pointed at, with every number there is of it.
+
+import type { StudyResult } from "../../analysis/result.ts";
+import type { Gallery } from "../../content/study/study.ts";
+import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
+import type { MeasuredEdge } from "../../measure/measurement.ts";
+import { findMeasured, listMoves } from "../../words/edgemove.ts";
+import { describeViewing } from "../../words/focusfact.ts";
+import type { Format } from "../../words/format.ts";
+import { describeEdge } from "../../words/outcomewords.ts";
+import { findPaint } from "../../words/paintname.ts";
+import { capitalise } from "../../words/phrase.ts";
+import { formatTitle } from "../../words/title.ts";
+import { formatCanonical, type Linker, linkFrom } from "../address.ts";
+import { describePicture, type LinkPicture, pictureEdge } from "../linkview.ts";
+import { type Frame, presentFrame } from "../pageframe.ts";
+import type { Plate } from "../plate.ts";
+import { recordEdge } from "../schemarecord.ts";
+import { formatStudyPath, presentStatus, type StatusView } from "../status.ts";
+import { type AnswerView, presentAnswer } from "../study/answerview.ts";
+import { presentRefer, type ReferView } from "../study/citation.ts";
+import { presentChosen, type RulerView } from "../study/contrastruler.ts";
+import { type Details, findPlace, presentDetails } from "../study/edgedetail.ts";
+import { type LocatorView, presentLocator } from "../study/edgemap.ts";
+import { chooseSplit, type Split } from "../study/splitline.ts";
+import type { SummaryRow } from "../study/studypage.ts";
+import { cropFiles, listPlacedEdges, type PlaceEdge, placeEdges } from "./edgeaddress.ts";
+import { type EdgeRow, formatNames, presentEdge, type Reading } from "./edgerow.ts";
+import { presentVisions, type VisionRow } from "./edgevision.ts";
+
+export interface EdgePage {
+  /** The page's folder in the site, without slashes around it. */
+  readonly folder: string;
+  /** Of its study. */
+  readonly slug: string;
+  readonly frame: Frame;
+  readonly picture: LinkPicture;
+  readonly title: string;
+  readonly renamed: string | undefined;
+  readonly study: { readonly title: string; readonly address: string; readonly table: string };
+  readonly status: StatusView;
+  readonly outcome: { readonly word: string; readonly sentence: string };
+  readonly row: EdgeRow;
+  readonly ruler: RulerView;
+  /** Where on the flag it is, and that part of both flags; undefined where none of its lines is traced. */
+  readonly place: { readonly locator: LocatorView; readonly crops: readonly [Plate, Plate] } | undefined;
+  readonly numbers: readonly SummaryRow[];
+  readonly visions: readonly (VisionRow & { readonly details: Details })[];
+  readonly measuredHow: string;
+  /** The same pair of colour names in other studies, a row each; undefined where there is none. */
+  readonly elsewhere: RulerView | undefined;
+  readonly siblings: readonly Sibling[];
+  /** Whether either grade is near the line. */
+  readonly hasNearLine: boolean;
+  readonly links: Readonly<Record<"contrast" | "beside" | "vision" | "nearLine", string>>;
+  readonly refer: ReferView;
+  readonly answer: AnswerView | undefined;
+  readonly unofficial: string;
+}
+
+export interface Sibling {
+  readonly names: string;
+  readonly outcome: string;
+  readonly address: string;
+  readonly isHere: boolean;
+  readonly details: Details;
+}
+
+const none = "–";
+
+/** Other studies that an edge page names. Our own judgement: more are a list, and no comparison. */
+const mostElsewhere = 24;
+
+/** The pages of all edges of `results`, study by study, longest edge first; `namesakes` are those of the gallery. */
+export function presentEdgePages(
+  results: readonly StudyResult[],
+  namesakes: Namesakes,
+  gallery: Gallery,
+  format: Format,
+): readonly EdgePage[] {
+  return results.flatMap((result) => {
+    const place = placeEdges(result.study.slug, result.comparison);
+    const split = chooseSplit(result);
+    return listPlacedEdges(result.study.slug, result.comparison).map(({ edge }, index) =>
+      presentEdgePage({ result, edge, index, place, split, namesakes }, gallery, format),
+    );
+  });
+}
+
+/** The link pictures of the pages of one study's edges. */
+export function pictureEdges(result: StudyResult, gallery: Gallery, format: Format): readonly LinkPicture[] {
+  const { study, comparison } = result;
+  const split = chooseSplit(result);
+  return listPlacedEdges(study.slug, comparison).map(({ edge, path }) => {
+    const row = presentEdge(edge, comparison, format);
+    const folder = path.slice(1, -1);
+    const [title, outcome] = [capitalise(row.called ?? row.names), capitalise(edge.outcome)];
+    return pictureEdge({ folder, title, studyTitle: study.title, outcome, row, split }, gallery, format);
+  });
+}
+
+interface Subject {
+  readonly result: StudyResult;
+  readonly edge: ComparedEdge;
+  readonly index: number;
+  readonly place: PlaceEdge;
+  readonly split: Split;
+  readonly namesakes: Namesakes;
+}
+
+/** Studies with an edge of these two names, by the names, in the order of the front page. */
+type Namesakes = ReadonlyMap<string, ReadonlySet<StudyResult>>;
+
+function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): EdgePage {
+  const { result, edge, index, place, split } = subject;
+  const { study, comparison } = result;
+  const path = place(edge);
+  const link = linkFrom(path);
+  const studyPath = formatStudyPath(study.slug);
+  const row = presentEdge(edge, comparison, format);
+  const move = listMoves(comparison)[index];
+  const sentence = move === undefined ? "" : describeEdge(move, format);
+  const title = capitalise(row.called ?? row.names);
+  const folder = path.slice(1, -1);
+  const outcome = capitalise(edge.outcome);
+  const numbers = presentNumbers(edge, row, result, format);
+  const refer = presentRefer(result, gallery, format, {
+    title,
+    path,
+    kind: "one edge of an unofficial flag redesign study",
+  });
+  const picture = pictureEdge(
+    { folder, title, studyTitle: formatTitle(study), outcome, row, split },
+    gallery,
+    format,
+  );
+  return {
+    folder,
+    slug: study.slug,
+    frame: frameEdge(subject, gallery, format, { title, sentence, picture }),
+    picture,
+    title,
+    renamed: row.renamed,
+    study: { title: formatTitle(study), address: link(studyPath), table: link(`${studyPath}#edges`) },
+    status: presentStatus(study.status),
+    outcome: { word: outcome, sentence },
+    row,
+    ruler: presentChosen([{ result, edge }], link, format),
+    place: presentPlace(subject, link, path),
+    numbers,
+    visions: presentVisions(edge, row, comparison, format).map((vision) => ({
+      ...vision,
+      details: presentDetails(result, edge, link, `seen-${vision.vision}-`),
+    })),
+    measuredHow: describeViewing(comparison, format),
+    elsewhere: findElsewhere(subject, link, format),
+    siblings: listSiblings(subject, link, format),
+    hasNearLine: row.before?.near !== undefined || row.after.near !== undefined,
+    links: {
+      contrast: link("/method/#contrast"),
+      beside: link("/method/#beside"),
+      vision: link("/method/#vision"),
+      nearLine: link("/method/#near-the-line"),
+    },
+    refer,
+    answer: presentAnswer(gallery.answer, {
+      title: study.title,
+      edge: title,
+      stamped: refer.stamped,
+      numbers: [`${outcome}. ${sentence}`, ...listNumbers(numbers)],
+    }),
+    unofficial: "The redesign is an unofficial study: a proposal for discussion, not a flag in use.",
+  };
+}
+
+function frameEdge(
+  { result: { study }, edge, place }: Subject,
+  gallery: Gallery,
+  format: Format,
+  { title, sentence, picture }: Pick<EdgePage, "title" | "picture"> & { readonly sentence: string },
+): Frame {
+  const description = `One edge of an unofficial redesign study, ${edge.outcome}. ${sentence}`;
+  const studyUrl = formatCanonical(gallery.address, formatStudyPath(study.slug));
+  const head = {
+    path: place(edge),
+    title: `${title}, in ${formatTitle(study)}`,
+    description,
+    picture: { path: `/${picture.file}`, alt: describePicture(picture) },
+    isArticle: true,
+    record: recordEdge(study, gallery, title, description, studyUrl),
+  };
+  return presentFrame({ ...head, section: "studies" }, gallery, format);
+}
+
+function listSiblings(subject: Subject, link: Linker, format: Format): readonly Sibling[] {
+  const { result, edge } = subject;
+  return listPlacedEdges(result.study.slug, result.comparison).map(({ edge: other, path }) => ({
+    names: presentEdge(other, result.comparison, format).called ?? formatNames(other.names[0]),
+    outcome: other.outcome,
+    address: link(path),
+    isHere: other === edge,
+    details: presentDetails(result, other, link),
+  }));
+}
+
+function presentPlace({ result, edge }: Subject, link: Linker, path: string): EdgePage["place"] {
+  const crop = findPlace(result, edge);
+  if (crop === undefined) return undefined;
+  const plate = (label: string, file: string, side: 0 | 1): Plate => ({
+    label,
+    src: link(`${path}${file}`),
+    alt: `${label}, the place where ${edge.names[side].join(" and ")} meet`,
+    width: 900,
+    height: 600,
+    fit: "wide",
+  });
+  const ground = link(`${formatStudyPath(result.study.slug)}original.svg`);
+  return {
+    locator: presentLocator(result, edge, crop, ground),
+    crops: [plate("Original", cropFiles.original, 0), plate("Redesign", cropFiles.redesign, 1)],
+  };
+}
+
+function presentNumbers(
+  edge: ComparedEdge,
+  row: EdgeRow,
+  { comparison }: StudyResult,
+  format: Format,
+): readonly SummaryRow[] {
+  const [before, after] = [comparison.before, comparison.after].map((measure) =>
+    findMeasured(measure.edges, edge),
+  );
+  const pair = (name: string, say: (measured: MeasuredEdge) => string): SummaryRow => ({
+    name,
+    before: before === undefined ? none : say(before),
+    after: after === undefined ? none : say(after),
+  });
+  return [
+    {
+      name: "Contrast",
+      before: row.before ? sayReading(row.before) : none,
+      after: sayReading(row.after),
+    },
+    pair(
+      "Contrast ratio",
+      ({ contrastRatio }) => `${format.number(contrastRatio, 1)}:${format.number(1, 0)}`,
+    ),
+    pair("Difference, ΔE00", ({ deltaE00 }) => format.number(deltaE00, 0)),
+    pair("Told apart by hue alone", ({ hueOnly }) => (hueOnly ? "yes" : "no")),
+    pair("Rule of tincture", ({ tincture }) => tincture ?? "no objection"),
+    pair("Length, flag heights", ({ length }) => format.number(length, 2)),
+    ...(comparison.before.focus.source === "none"
+      ? []
+      : [pair("At what has to be seen, flag heights", ({ focusLength }) => format.number(focusLength, 2))]),
+  ];
+}
+
+function sayReading({ contrast, grade, near }: Reading): string {
+  return [contrast, grade, ...(near === undefined ? [] : [`(${near})`])].join(" ");
+}
+
+/** `Contrast: 84 % strong → 27 % weak` */
+function listNumbers(numbers: readonly SummaryRow[]): readonly string[] {
+  return numbers.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
+}
+
+/** Finds the first studies with each pair of names, one more than a page shows: its own may be among them. */
+export function indexNames(results: readonly StudyResult[]): Namesakes {
+  const found = new Map<string, Set<StudyResult>>();
+  for (const result of results)
+    for (const edge of result.comparison.edges) {
+      const key = nameKey(edge, result.comparison);
+      const known = found.get(key);
+      if (known === undefined) found.set(key, new Set([result]));
+      else if (known.size <= mostElsewhere) known.add(result);
+    }
+  return found;
+}
+
+/** Edges of the other studies whose original has the same two names, in the order of the front page; the first few. */
+function findElsewhere(
+  { result, edge, namesakes }: Subject,
+  link: Linker,
+  format: Format,
+): EdgePage["elsewhere"] {
+  const asked = nameKey(edge, result.comparison);
+  const found = [...(namesakes.get(asked) ?? [])]
+    .filter((other) => other !== result)
+    .slice(0, mostElsewhere)
+    .flatMap((other) => {
+      const { study, comparison } = other;
+      const place = placeEdges(study.slug, comparison);
+      return comparison.edges
+        .filter((one) => nameKey(one, comparison) === asked)
+        .map((one) => ({ result: other, edge: one, called: study.title, address: link(place(one)) }));
+    });
+  return found.length === 0 ? undefined : presentChosen(found, link, format);
+}
+
+function nameKey({ a, b, names: [before] }: ComparedEdge, comparison: Comparison): string {
+  const nameOf = (id: string, index: number): string =>
+    findPaint(comparison.before, id)?.part?.of ?? before[index] ?? id;
+  return [a, b].map(nameOf).sort().join(" / ");
+}

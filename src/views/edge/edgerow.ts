@@ -1,0 +1,158 @@
+// Floor 8. One edge of a comparison in finished words: what it is called, how much there is of it, what became of it.
+
+import type { Hex } from "../../colour/colour.ts";
+import { type Grade, gradeOf, isClear } from "../../colour/contrast.ts";
+import type { ComparedEdge, Comparison, Outcome } from "../../measure/comparison.ts";
+import type { Measure } from "../../measure/measurement.ts";
+import { isWhole } from "../../measure/percenttext.ts";
+import { findMeasured } from "../../words/edgemove.ts";
+import type { Format } from "../../words/format.ts";
+import { findPaint } from "../../words/paintname.ts";
+
+/** One reading of an edge. `contrast` is finished text; `clear` says whether its line is drawn solid. */
+export interface Reading {
+  readonly hexes: readonly [Hex, Hex];
+  readonly names: string;
+  readonly contrast: string;
+  readonly grade: Grade | "merged";
+  readonly clear: boolean;
+  /** `near the line` where the grade would be another on cloth that reaches further, else undefined. */
+  readonly near: string | undefined;
+}
+
+/** How a grade near the line is marked; the method page explains it. */
+export const nearLine = "near the line";
+/** How an edge is marked that is weak, yet of two quite different colours. */
+export const hueAlone = "by hue alone";
+
+export interface EdgeRow {
+  readonly key: string;
+  /** Where its own page is, as the page at hand links to it. */
+  readonly address: string | undefined;
+  readonly names: string;
+  /** What it is called after the change, where that differs. */
+  readonly renamed: string | undefined;
+  /** `the leaf on dark green`, where the author names the part that is changed. */
+  readonly called: string | undefined;
+  /** Each of its two paints before, and after where that is called something else. */
+  readonly sides: readonly [readonly [string, string?], readonly [string, string?]];
+  /** `2.11 flag heights, 57 % of outline`; the outline is that of the focus. */
+  readonly extent: string;
+  /** Undefined where the edge was not there before. */
+  readonly before: Reading | undefined;
+  readonly after: Reading;
+  readonly outcome: Outcome;
+  /** `weak to strong`, `strong`, `from strong`. */
+  readonly grades: string;
+  /** What makes a grade doubtful: `near the line now`, `by hue alone before`. */
+  readonly marks: readonly string[];
+}
+
+/** One edge in words. */
+export function presentEdge(
+  edge: ComparedEdge,
+  comparison: Comparison,
+  format: Format,
+  address?: (edge: ComparedEdge) => string | undefined,
+): EdgeRow {
+  const [before, after] = edge.contrast;
+  const names = formatNames(edge.names[0]);
+  const renamed = formatNames(edge.names[1]);
+  const called = callEdge(edge, comparison);
+  const side = (at: 0 | 1): readonly [string, string?] => {
+    const [was, is] = [edge.names[0][at], edge.names[1][at]];
+    return was === is ? [was] : [was, is];
+  };
+  const readings = {
+    before:
+      before === null ? undefined : presentReading(edge, comparison.before, names, before, false, format),
+    after: presentReading(edge, comparison.after, renamed, after, edge.outcome === "merged", format),
+  };
+  return {
+    key: `${edge.a}-${edge.b}`,
+    address: address?.(edge),
+    names,
+    renamed: renamed === names ? undefined : (called?.is ?? renamed),
+    called: called?.was,
+    sides: [side(0), side(1)],
+    extent: describeExtent(edge, comparison, format),
+    ...readings,
+    outcome: edge.outcome,
+    grades: describeGrades(readings),
+    marks: listMarks(edge, comparison, readings),
+  };
+}
+
+/** `the leaf on dark green`, then `gold on dark green`, where the author names the part that is changed. */
+function callEdge(
+  { a, b, names }: ComparedEdge,
+  { before, after }: Comparison,
+): { readonly was: string; readonly is: string } | undefined {
+  const isPart = [a, b].map(
+    (id) => (findPaint(before, id) ?? findPaint(after, id))?.part?.called !== undefined,
+  );
+  if (!isPart[0] && !isPart[1]) return undefined;
+  const [was, is] = names.map(([one, other]) => (isPart[0] ? `${one} on ${other}` : `${other} on ${one}`));
+  return was === undefined || is === undefined ? undefined : { was, is };
+}
+
+/** Two paint names as an edge is called: `white / light blue`. */
+export function formatNames(names: readonly [string, string]): string {
+  return `${names[0]} / ${names[1]}`;
+}
+
+function describeExtent(edge: ComparedEdge, { after }: Comparison, format: Format): string {
+  const length = `${format.number(edge.length, 2)} flag heights`;
+  const own = findMeasured(after.edges, edge)?.focusLength ?? 0;
+  const outline = after.edges.reduce((sum, { focusLength }) => sum + focusLength, 0);
+  if (own === 0) return length;
+  return `${length}, ${isWhole(own / outline) ? "whole outline" : `${format.share(own / outline)} of outline`}`;
+}
+
+function describeGrades({ before, after }: Pick<EdgeRow, "before" | "after">): string {
+  if (before === undefined) return `now ${after.grade}`;
+  if (after.grade === "merged") return `from ${before.grade}`;
+  return before.grade === after.grade ? after.grade : `${before.grade} to ${after.grade}`;
+}
+
+function listMarks(
+  edge: ComparedEdge,
+  comparison: Comparison,
+  { before, after }: Pick<EdgeRow, "before" | "after">,
+): readonly string[] {
+  const isHueOnly = (measure: Measure) => findMeasured(measure.edges, edge)?.hueOnly ?? false;
+  const mark = (name: string, was: boolean, is: boolean) =>
+    was || is ? [`${name}${was && is ? "" : is ? " now" : " before"}`] : [];
+  return [
+    ...mark(nearLine, before?.near !== undefined, after.near !== undefined),
+    ...mark(hueAlone, before !== undefined && isHueOnly(comparison.before), isHueOnly(comparison.after)),
+  ];
+}
+
+function presentReading(
+  edge: ComparedEdge,
+  measure: Measure,
+  names: string,
+  contrast: number,
+  merged: boolean,
+  format: Format,
+): Reading {
+  const grade = gradeOf(contrast);
+  return {
+    hexes: findHexes(edge, measure),
+    names,
+    contrast: format.contrast(contrast),
+    grade: merged ? "merged" : grade,
+    clear: isClear(grade),
+    near: !merged && findMeasured(measure.edges, edge)?.nearLine ? nearLine : undefined,
+  };
+}
+
+/** A merged paint may be gone from the drawing: then the colour it merged into stands for both. */
+function findHexes(edge: ComparedEdge, measure: Measure): readonly [Hex, Hex] {
+  const a = findPaint(measure, edge.a)?.hex;
+  const b = findPaint(measure, edge.b)?.hex;
+  const either = a ?? b;
+  if (either === undefined) throw new RangeError(`no paint ${edge.a} or ${edge.b} in ${measure.file}`);
+  return [a ?? either, b ?? either];
+}

@@ -1,0 +1,146 @@
+// Floor 8. The front page: the newest study, those before it as cards, and all of them with the ways to find one.
+
+import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
+import type { Status } from "../../content/study/study.ts";
+import type { Verdict } from "../../measure/comparison.ts";
+import type { Format } from "../../words/format.ts";
+import { formatTitle } from "../../words/title.ts";
+import { describeVerdict, slugVerdict, type VerdictView, verdictWords } from "../../words/verdict.ts";
+import { type Linker, linkFrom } from "../address.ts";
+import { pictureFirst } from "../linkview.ts";
+import { type Frame, presentFrame } from "../pageframe.ts";
+import { listPath, mostOnPage } from "../paging.ts";
+import { recordGallery } from "../schemarecord.ts";
+import { wordsFile } from "../searchwords.ts";
+import { countStudies, type ShelfKind } from "../shelf/shelf.ts";
+import { linkShelves, presentShelfGroups, type ShelfGroup } from "../shelf/shelfindex.ts";
+import { formatStudyPath, presentStatus } from "../status.ts";
+import { type Card, orderStudies, presentCard } from "./card.ts";
+import { type GainView, presentGain, rankGains } from "./gainchart.ts";
+
+export interface FrontPage {
+  readonly frame: Frame;
+  readonly title: string;
+  readonly description: string;
+  readonly count: string;
+  /** The newest study, with the whole verdict. */
+  readonly lead: { readonly card: Card; readonly verdict: VerdictView } | undefined;
+  readonly cards: readonly Card[];
+  readonly gain: GainView | undefined;
+  /** Studies without an edge: the chart has no line for them. */
+  readonly edgeless: readonly { readonly title: string; readonly address: string }[];
+  /** The way to those that are too many to name here. */
+  readonly edgelessMore: { readonly text: string; readonly address: string } | undefined;
+  readonly finder: Finder | undefined;
+  readonly shelves: readonly ShelfGroup[];
+}
+
+/** What the list can be narrowed to; a choice that would narrow nothing is left out. */
+export interface Finder {
+  /** Where the words of all studies are, for a script. */
+  readonly words: string;
+  readonly choices: readonly {
+    readonly name: "status" | "verdict" | "tag" | "author";
+    readonly label: string;
+    readonly options: readonly { readonly value: string; readonly text: string }[];
+  }[];
+  readonly orders: readonly { readonly value: string; readonly text: string }[];
+  /** What is said of a narrowed list, `#` standing for its length. */
+  readonly found: string;
+}
+
+/** Cards under the newest study; the list below them has all. */
+const mostCards = 12;
+
+/** Tags, and authors, that the list can be narrowed to. Our own judgement: others are found by words. */
+const mostChoices = 200;
+
+const statuses: readonly Status[] = ["draft", "open", "adopted", "declined", "withdrawn"];
+const verdicts: readonly Verdict[] = ["clearer", "clearer, at a price", "mixed", "less clear", "no gain"];
+
+/** The front page of a gallery. */
+export function presentFront(result: GalleryResult, format: Format): FrontPage {
+  const { gallery } = result;
+  const studies = orderStudies(result.studies);
+  const link = linkFrom("/");
+  const count = countStudies(studies.length, format);
+  const [newest, ...older] = studies;
+  const gain = presentGain(rankGains(studies, format), link, format);
+  const edgeless = studies.filter(({ comparison: { clarity } }) => clarity.includes(null));
+  // The rows of the chart are the list that it narrows.
+  const rows = new Set([...(gain?.rows ?? []), ...(gain?.rest ?? [])].map(({ slug }) => slug));
+  const listed = studies.filter(({ study }) => rows.has(study.slug));
+  return {
+    frame: presentFrame(
+      {
+        path: "/",
+        title: undefined,
+        description: gallery.description,
+        section: "studies",
+        ...pictureFirst(studies, gallery, format),
+        record: recordGallery(gallery),
+      },
+      gallery,
+      format,
+    ),
+    title: gallery.title,
+    description: gallery.description,
+    count,
+    lead: newest && {
+      card: presentCard(newest, link, format),
+      verdict: describeVerdict(newest.comparison, format),
+    },
+    cards: older.slice(0, mostCards).map((study) => presentCard(study, link, format)),
+    gain,
+    edgeless: edgeless
+      .slice(0, mostOnPage)
+      .map(({ study }) => ({ title: formatTitle(study), address: link(formatStudyPath(study.slug)) })),
+    edgelessMore:
+      edgeless.length > mostOnPage
+        ? { text: `${format.number(edgeless.length - mostOnPage, 0)} more`, address: link(listPath) }
+        : undefined,
+    finder: listed.length < 2 ? undefined : presentFinder(listed, studies.length, link, format),
+    shelves: presentShelfGroups(studies, link, format),
+  };
+}
+
+function presentFinder(studies: readonly StudyResult[], all: number, link: Linker, format: Format): Finder {
+  const fromShelves = (kind: ShelfKind) =>
+    linkShelves(studies, kind, mostChoices, link, format).links.map(({ slug, name }) => ({
+      value: slug,
+      text: name,
+    }));
+  const choices: Finder["choices"] = [
+    {
+      name: "status",
+      label: "Status",
+      options: statuses
+        .filter((status) => studies.some(({ study }) => study.status === status))
+        .map((status) => ({ value: status, text: presentStatus(status).word })),
+    },
+    {
+      name: "verdict",
+      label: "Verdict",
+      options: verdicts
+        .filter((verdict) => studies.some(({ comparison }) => comparison.verdict === verdict))
+        .map((verdict) => ({ value: slugVerdict(verdict), text: verdictWords[verdict] })),
+    },
+    { name: "tag", label: "Tag", options: fromShelves("tags") },
+    { name: "author", label: "Author", options: fromShelves("authors") },
+  ];
+  return {
+    words: link(wordsFile),
+    choices: choices.filter(({ options }) => options.length > 1),
+    orders: [
+      { value: "", text: "Most gained first" },
+      { value: "new", text: "Newest first" },
+      { value: "lost", text: "Most lost first" },
+      { value: "unclear", text: "Least clear redesign first" },
+      { value: "title", text: "By title" },
+    ],
+    found:
+      studies.length === all
+        ? `# of ${countStudies(all, format)}`
+        : `# of the ${format.number(studies.length, 0)} listed here`,
+  };
+}

@@ -1,0 +1,160 @@
+// Floor 8. The gain chart: one line a study, from its clarity before to after.
+import type { StudyResult } from "../../analysis/result.ts";
+import type { Format } from "../../words/format.ts";
+import { verdictWords } from "../../words/verdict.ts";
+import type { Linker } from "../address.ts";
+import { listPath, mostOnPage } from "../paging.ts";
+import { type Plate, presentPair } from "../plate.ts";
+import { countStudies } from "../shelf/shelf.ts";
+import { formatStudyPath } from "../status.ts";
+import { type CardSearch, presentSearch } from "./card.ts";
+
+export interface GainView {
+  readonly title: string;
+  /** What it shows, in a few sentences. */
+  readonly description: string;
+  /** Most gained first. The rest opens on demand, so that the chart stays a chart. */
+  readonly rows: readonly GainRow[];
+  readonly rest: readonly GainRow[];
+  readonly restLabel: string;
+  /** Where the studies are that the chart leaves out; undefined where it has all. */
+  readonly others: { readonly text: string; readonly address: string } | undefined;
+  readonly ticks: readonly { readonly x: number; readonly text: string }[];
+  readonly width: number;
+}
+
+export interface GainRow {
+  readonly slug: string;
+  readonly title: string;
+  /** The flag's name and the authors, as far as the study says. */
+  readonly beside: string;
+  /** Original and redesign. */
+  readonly plates: readonly [Plate, Plate];
+  readonly verdict: string;
+  /** Undefined in the prose of a study, where nothing is searched. */
+  readonly search: CardSearch | undefined;
+  /** Undefined for the study whose page the chart stands on. */
+  readonly address: string | undefined;
+  readonly before: string;
+  readonly after: string;
+  /** Where both stand on the line, in its units. */
+  readonly x: readonly [number, number];
+  readonly way: Way;
+}
+
+type Way = "up" | "down" | "level";
+
+const width = 100;
+const mostRows = 24;
+/** Within the prose of a study, which is about that study first. */
+const mostRowsInProse = 8;
+/** Rows with those that open on demand (our own judgement): more are pages, to which the front page leads. */
+const mostListed = { front: mostOnPage, prose: 48 };
+
+/** The studies with an edge, most gained first: made once for all charts of a site. */
+export interface Gains {
+  readonly ranked: readonly Gain[];
+  readonly ways: Readonly<Record<Way, number>>;
+  /** How many studies there are, with those without an edge. */
+  readonly all: number;
+}
+
+interface Gain extends Pick<GainRow, "before" | "after" | "x" | "way"> {
+  readonly result: StudyResult;
+}
+
+export function rankGains(results: readonly StudyResult[], format: Format): Gains {
+  const ranked = results
+    .flatMap((result) => {
+      const [before, after] = result.comparison.clarity;
+      return before === null || after === null ? [] : [{ result, before, after }];
+    })
+    .sort(
+      (first, second) =>
+        second.after - second.before - (first.after - first.before) || first.before - second.before,
+    )
+    .map(({ result, before, after }): Gain => {
+      const said = { before: format.percent(before), after: format.percent(after) };
+      const way = said.before === said.after ? "level" : after > before ? "up" : "down";
+      return { result, ...said, x: [placeClarity(before), placeClarity(after)], way };
+    });
+  const count = (way: Way) => ranked.filter((gain) => gain.way === way).length;
+  return {
+    ranked,
+    ways: { up: count("up"), down: count("down"), level: count("level") },
+    all: results.length,
+  };
+}
+
+/**
+ * The chart, or undefined where no study has an edge. `own` is the slug of the study whose prose asks for it: its row
+ * is among those that are shown at once, however little it gains.
+ */
+export function presentGain(gains: Gains, link: Linker, format: Format, own?: string): GainView | undefined {
+  const { ranked } = gains;
+  if (ranked.length === 0) return undefined;
+  const most = own === undefined ? mostRows : mostRowsInProse;
+  const ownAt = ranked.findIndex(({ result }) => result.study.slug === own);
+  const isShown = (index: number) => (ownAt < most ? index < most : index < most - 1 || index === ownAt);
+  const hidden = ranked.filter((_, index) => !isShown(index));
+  const rest = hidden.slice(0, (own === undefined ? mostListed.front : mostListed.prose) - most);
+  const left = hidden.length - rest.length;
+  const present = (gain: Gain) => presentRow(gain, link, format, own);
+  return {
+    title: "What each change does to clarity",
+    description: describeGain(gains, ownAt, format),
+    rows: ranked.filter((_, index) => isShown(index)).map(present),
+    rest: rest.map(present),
+    restLabel: `${format.number(rest.length, 0)} more`,
+    others: left === 0 ? undefined : presentOthers(left, gains.all, link, format),
+    ticks: [0, 50, 100].map((clarity) => ({ x: placeClarity(clarity), text: format.percent(clarity) })),
+    width,
+  };
+}
+
+/** A list of all is there where the front page cannot show them. */
+function presentOthers(left: number, all: number, link: Linker, format: Format): GainView["others"] {
+  const isListed = all > mostOnPage;
+  return {
+    text: `The other ${countStudies(left, format)} are ${isListed ? "in the list of all" : "on the front page"}`,
+    address: link(isListed ? listPath : "/"),
+  };
+}
+
+function presentRow(
+  { result, ...placed }: Gain,
+  link: Linker,
+  format: Format,
+  own: string | undefined,
+): GainRow {
+  const { slug, title, flag, authors } = result.study;
+  return {
+    slug,
+    title,
+    beside: [...(flag === undefined ? [] : [flag]), format.list(authors)]
+      .filter((text) => text !== "")
+      .join(" · "),
+    plates: presentPair(result, link, format),
+    verdict: verdictWords[result.comparison.verdict],
+    search: own === undefined ? presentSearch(result) : undefined,
+    address: slug === own ? undefined : link(formatStudyPath(slug)),
+    ...placed,
+  };
+}
+
+function placeClarity(clarity: number): number {
+  return Math.round((clarity / 100) * width * 10) / 10;
+}
+
+/** `9 studies: clarity rises in 7, falls in 1 and stays in 1. It rises most in “A”, from 27 % to 80 %.` */
+function describeGain({ ranked, ways }: Gains, ownAt: number, format: Format): string {
+  const count = (way: Way, verb: string) =>
+    ways[way] === 0 ? [] : [`${verb} in ${format.number(ways[way], 0)}`];
+  const said = format.list([...count("up", "rises"), ...count("down", "falls"), ...count("level", "stays")]);
+  const tell = ({ before, after }: Gain) => `from ${before} to ${after}`;
+  const [first] = ranked;
+  const most = first?.way === "up" ? ` It rises most in “${first.result.study.title}”, ${tell(first)}.` : "";
+  const own = ranked[ownAt];
+  const here = own === undefined || own === first ? "" : ` In this study it goes ${tell(own)}.`;
+  return `${countStudies(ranked.length, format)}: clarity ${said}.${most}${here}`;
+}

@@ -1,0 +1,56 @@
+// Floor 8. The limits that decide, as the method page prints them: each from the code that uses it.
+import { clearFrom, strongFrom } from "../../colour/contrast.ts";
+import { decidingShare } from "../../measure/clarity.ts";
+import { leastLeft, leastSpanArcminutes } from "../../measure/focusclarity.ts";
+import { leastDistance } from "../../measure/options/candidate.ts";
+import { wholeClear } from "../../measure/options/firstreason.ts";
+import { inHand } from "../../measure/options/kepthue.ts";
+import { firstWithin, leastGain, mostFirst } from "../../measure/options/rank.ts";
+import { contrastStep, largeMove, leastMove, sameColour } from "../../measure/outcome.ts";
+import type { Format } from "../../words/format.ts";
+
+/** Numbers as text. Contrast, clarity and shares in percent, moves in points. */
+export interface Limits {
+  readonly clear: string;
+  readonly strong: string;
+  /** Share of all edge length from which an edge decides. */
+  readonly edge: string;
+  /** ΔE00 under which two colours are one. */
+  readonly same: string;
+  readonly contrastStep: string;
+  readonly leastMove: string;
+  readonly largeMove: string;
+  /** Share of the focus's area that has to be left, and the arcminutes that its largest piece has to span. */
+  readonly left: string;
+  readonly span: string;
+  /** ΔE*ab under which a colour is no change. */
+  readonly departure: string;
+  /** Contrast that a kept hue is given. */
+  readonly keptHue: string;
+  readonly leastGain: string;
+  readonly firstWithin: string;
+  readonly mostFirst: string;
+  readonly wholeClear: string;
+}
+
+/** The limits in the language of the gallery. */
+export function presentLimits(format: Format): Limits {
+  const say = (value: number) => format.number(value, 0);
+  return {
+    clear: say(clearFrom),
+    strong: say(strongFrom),
+    edge: format.share(decidingShare),
+    same: say(sameColour),
+    contrastStep: say(contrastStep),
+    leastMove: say(leastMove),
+    largeMove: say(largeMove),
+    left: format.share(leastLeft),
+    span: say(leastSpanArcminutes),
+    departure: say(leastDistance),
+    keptHue: say(clearFrom + inHand),
+    leastGain: say(leastGain),
+    firstWithin: say(firstWithin),
+    mostFirst: say(mostFirst),
+    wholeClear: format.percent(wholeClear),
+  };
+}

@@ -1,0 +1,167 @@
+// Floor 8. The flag that the method page takes through its steps: one study of the gallery, and what each step makes of it.
+
+import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
+import { measureLuminance } from "../../colour/cloth.ts";
+import { linearOf } from "../../colour/colourtext.ts";
+import { isClear } from "../../colour/contrast.ts";
+import type { Outcome } from "../../measure/comparison.ts";
+import type { Format } from "../../words/format.ts";
+import { formatFocusFrom } from "../../words/fromafar.ts";
+import type { Swatch } from "../../words/paintname.ts";
+import type { Linker } from "../address.ts";
+import { type DetailView, findCrop, presentDetail } from "../edge/edgecrop.ts";
+import { formatNames } from "../edge/edgerow.ts";
+import { orderStudies } from "../front/card.ts";
+import { type Plate, presentPair } from "../plate.ts";
+import { formatStudyPath } from "../status.ts";
+import { formatStripFile, stripSize } from "../study/distancestrip.ts";
+import { type EdgeMapView, presentEdgeMap } from "../study/edgemap.ts";
+import { type LikenessView, presentLikeness } from "../study/likenessfact.ts";
+import { presentSeen } from "../study/seenotherwise.ts";
+import { type ClaritySum, presentSum } from "./claritysum.ts";
+
+export interface WorkedFlag {
+  readonly name: string;
+  /** Its study's page. */
+  readonly address: string;
+  readonly plate: Plate;
+  /** The drawing in code colours. */
+  readonly labels: Plate;
+  readonly map: EdgeMapView;
+  readonly cloth: readonly ClothRow[];
+  readonly sum: ClaritySum;
+  readonly edges: readonly WorkedEdge[];
+  readonly afar: readonly (Plate & { readonly clarity: string })[];
+  readonly seen: readonly (Plate & { readonly measure: string; readonly value: string })[];
+  readonly likeness: LikenessView | undefined;
+}
+
+/** A colour of the flag as cloth. `x` is its reflectance, 0 to 100. */
+export interface ClothRow extends Swatch {
+  readonly luminance: string;
+  readonly reflectance: string;
+  readonly x: number;
+}
+
+/** What the change does to one edge. */
+export interface WorkedEdge {
+  readonly names: string;
+  readonly outcome: Outcome;
+  readonly before: string;
+  readonly after: string;
+  /** Where both stand on a line from 0 to 100; a parted edge has no place before. */
+  readonly x: readonly [number | undefined, number];
+  readonly details: readonly [DetailView, DetailView] | undefined;
+}
+
+/** The file of a study's drawing in code colours, in its folder. */
+export const labelFile = "labels.svg";
+
+/** What the pictures have room for. */
+const most = { edges: 8, colours: 6 };
+/** Flag heights from which the flag is shown. */
+const shownFrom = [20, 80, 320] as const;
+
+/**
+ * The flag of the oldest study that has something to show for every step, so that a new study changes no picture: charges,
+ * edges clear and weak, one that the change makes clear, and a flag that it looks like. Else that of the oldest with an
+ * edge; undefined where no study has one.
+ */
+export function presentWorked(all: GalleryResult, link: Linker, format: Format): WorkedFlag | undefined {
+  const oldest = [...orderStudies(all.studies)].reverse();
+  const result =
+    oldest.find(isTelling) ?? oldest.find(({ comparison }) => comparison.before.edges.length > 0);
+  return result && present(result, all, link, format);
+}
+
+function isTelling({ comparison: { before, edges }, likeness }: StudyResult): boolean {
+  return (
+    before.focus.source !== "none" &&
+    likeness?.nearest.some(({ origin }) => origin !== "collection") === true &&
+    edges.length > 2 &&
+    edges.length <= most.edges &&
+    edges.some(({ outcome }) => outcome === "gained") &&
+    before.edges.some(({ grade }) => isClear(grade)) &&
+    before.edges.some(({ grade }) => grade === "weak")
+  );
+}
+
+function present(result: StudyResult, all: GalleryResult, link: Linker, format: Format): WorkedFlag {
+  const { study, comparison } = result;
+  const path = formatStudyPath(study.slug);
+  const name = study.flag ?? study.title;
+  const [plate] = presentPair(result, link, format);
+  const show = (label: string, file: string, said: string): Plate => ({
+    ...plate,
+    label,
+    src: link(`${path}${file}`),
+    alt: said,
+  });
+  const { focus, proportions } = comparison.before;
+  return {
+    name,
+    address: link(path),
+    plate: { ...plate, label: name },
+    labels: show("Labels", labelFile, `${name}, each colour in a code colour of its own.`),
+    map: presentEdgeMap(result, link, path, format),
+    cloth: listCloth(result, format),
+    sum: presentSum(comparison.before, format),
+    edges: listEdges(result, link, format),
+    afar:
+      focus.source === "none"
+        ? []
+        : shownFrom.map((step) => ({
+            ...show(
+              format.number(step, 0),
+              formatStripFile(step, "original"),
+              `${name} from ${format.number(step, 0)} flag heights.`,
+            ),
+            ...stripSize(proportions),
+            clarity: formatFocusFrom(focus, step, format),
+          })),
+    seen: presentSeen(comparison, format).map(({ vision, heading, looks, measure, before }) => ({
+      ...show(heading, `seen-${vision}-original.svg`, `${heading}: ${looks[0]}.`),
+      measure,
+      value: before,
+    })),
+    likeness: presentLikeness(result, all, link, format),
+  };
+}
+
+function listCloth({ comparison: { before } }: StudyResult, format: Format): readonly ClothRow[] {
+  return before.colours.slice(0, most.colours).map(({ hex, name, reflectance }) => ({
+    hex,
+    name,
+    luminance: format.number(measureLuminance(linearOf(hex)), 3),
+    reflectance: format.number(reflectance, 1),
+    x: round(reflectance),
+  }));
+}
+
+function listEdges(
+  { study, comparison, edgeLines }: StudyResult,
+  link: Linker,
+  format: Format,
+): readonly WorkedEdge[] {
+  const { proportions } = comparison.before;
+  const src = (file: string) => link(`${formatStudyPath(study.slug)}${file}.svg`);
+  return comparison.edges.slice(0, most.edges).map((edge) => {
+    const crop = findCrop(edgeLines, edge, proportions);
+    const [before, after] = edge.contrast;
+    return {
+      names: formatNames(edge.names[before === null ? 1 : 0]),
+      outcome: edge.outcome,
+      before: before === null ? "–" : format.contrast(before),
+      after: format.contrast(after),
+      x: [before === null ? undefined : round(before), round(after)],
+      details: crop && [
+        presentDetail(crop, src("original"), proportions),
+        presentDetail(crop, src("redesign"), proportions),
+      ],
+    };
+  });
+}
+
+function round(value: number): number {
+  return Math.round(value * 10) / 10;
+}

@@ -1,0 +1,100 @@
+// Floor 8. Pages at addresses that a study had before, or a tag: each leads to where the study, or a page below it, is now.
+import type { StudyResult } from "../analysis/result.ts";
+import type { Gallery } from "../content/study/study.ts";
+import type { Format } from "../words/format.ts";
+import { formatTitle } from "../words/title.ts";
+import { formatCanonical, formatRelative } from "./address.ts";
+import type { EdgePage } from "./edge/edgepage.ts";
+import { type Frame, presentFrame } from "./pageframe.ts";
+import { formatShelfPath, isLone, listShelves } from "./shelf/shelf.ts";
+import { formatStudyPath } from "./status.ts";
+import type { ChangesPage } from "./study/changespage.ts";
+
+export interface MovedPage {
+  /** Folder of the page at the old address: `studies/old-light`. */
+  readonly folder: string;
+  /** Its canonical address is the new one. */
+  readonly frame: Frame;
+  /** What has moved, and the way to it from here. */
+  readonly title: string;
+  readonly address: string;
+}
+
+/** A page that is there, by its folder. */
+interface Landing {
+  readonly slug: string;
+  readonly folder: string;
+  readonly title: string;
+}
+
+/**
+ * Returns a page for every old address of the studies, and of each of their other changes and edges: what points at a
+ * comparison goes on pointing at it. `changes` and `edges` are those pages of these studies, `former` the old addresses of
+ * the gallery.
+ */
+export function presentMoved(
+  results: readonly StudyResult[],
+  changes: readonly Pick<ChangesPage, "slug" | "folder" | "title" | "study">[],
+  edges: readonly Pick<EdgePage, "slug" | "folder" | "title" | "study">[],
+  former: readonly { readonly from: string; readonly to: string }[],
+  gallery: Gallery,
+  format: Format,
+): readonly MovedPage[] {
+  const landings: readonly Landing[] = [
+    ...results.map(({ study: { slug, title } }) => ({
+      slug,
+      title,
+      folder: formatStudyPath(slug).slice(1, -1),
+    })),
+    ...[...changes, ...edges].map(({ slug, folder, title, study }) => ({
+      slug,
+      folder,
+      title: `${title}, in ${formatTitle(study)}`,
+    })),
+  ];
+  return former.flatMap(({ from, to }) =>
+    landings.filter(({ slug }) => slug === to).map((landing) => presentOne(from, landing, gallery, format)),
+  );
+}
+
+function presentOne(
+  from: string,
+  { slug, folder, title }: Landing,
+  gallery: Gallery,
+  format: Format,
+): MovedPage {
+  const inner = folder.slice(formatStudyPath(slug).length - 1);
+  const path = `${formatStudyPath(from)}${inner === "" ? "" : `${inner}/`}`;
+  return leadOn(path, `/${folder}/`, title, gallery, format);
+}
+
+/** The page of every tag that one study alone has: it leads to that study. `some` are those of `all` that are asked for. */
+export function presentLoneTags(
+  some: readonly StudyResult[],
+  all: readonly StudyResult[],
+  gallery: Gallery,
+  format: Format,
+): readonly MovedPage[] {
+  return listShelves(all, "tags", format)
+    .filter((shelf) => isLone("tags", shelf) && shelf.results.every((result) => some.includes(result)))
+    .flatMap(({ name, results }) =>
+      results.map(({ study }) =>
+        leadOn(formatShelfPath("tags", name), formatStudyPath(study.slug), study.title, gallery, format),
+      ),
+    );
+}
+
+/** The page at `path` that leads to `to`, both site paths. */
+function leadOn(path: string, to: string, title: string, gallery: Gallery, format: Format): MovedPage {
+  const frame = presentFrame(
+    { path, title, description: `This page has moved: ${title}.`, section: "studies" },
+    gallery,
+    format,
+  );
+  return {
+    folder: path.slice(1, -1),
+    frame: { ...frame, canonical: formatCanonical(gallery.address, to), share: undefined },
+    title,
+    address: formatRelative(path, to),
+  };
+}

@@ -1,0 +1,78 @@
+// Floor 8. The author's prose: Markdown in, safe HTML out, with computed figures between the pieces.
+import { type AskedFigure, readFigure } from "../content/study/figurekind.ts";
+import { createMarkdown } from "../content/study/prosecheck.ts";
+
+/** A piece of HTML that we wrote, or the place of a figure. */
+export type ProseBlock<Figure> =
+  | { readonly kind: "html"; readonly html: string }
+  | { readonly kind: "figure"; readonly figure: Figure };
+
+/** Returns the figure that a line asks for, or undefined where the study has none to show. Called in the order of the prose. */
+export type FindFigure<Figure> = (asked: AskedFigure) => Figure | undefined;
+
+type Token = ReturnType<ReturnType<typeof createMarkdown>["parse"]>[number];
+
+/** The highest heading an author may use: above it stand the page's title and the section's. */
+const topLevel = 3;
+
+const markdown = createRenderer();
+
+/**
+ * Renders the prose of a study. HTML in it is shown as text, links to other sites carry `rel="nofollow noopener"`,
+ * headings are set below the section's own. Images and figures that cannot be drawn are left out: `checkProse` names them.
+ */
+export function renderProse<Figure>(
+  body: string,
+  findFigure: FindFigure<Figure>,
+): readonly ProseBlock<Figure>[] {
+  const env = {};
+  const tokens = markdown.parse(body, env);
+  setHeadings(tokens);
+  const blocks: ProseBlock<Figure>[] = [];
+  let run: Token[] = [];
+  const endRun = () => {
+    const html = markdown.renderer.render(run, markdown.options, env).trim();
+    if (html !== "") blocks.push({ kind: "html", html });
+    run = [];
+  };
+  for (const token of tokens) {
+    if (token.type !== "figure") {
+      run.push(token);
+      continue;
+    }
+    const asked = readFigure(token.content);
+    const figure = asked && findFigure(asked);
+    if (figure === undefined) continue;
+    endRun();
+    blocks.push({ kind: "figure", figure });
+  }
+  endRun();
+  return blocks;
+}
+
+function createRenderer(): ReturnType<typeof createMarkdown> {
+  const md = createMarkdown();
+  md.renderer.rules.image = (tokens, index) => md.utils.escapeHtml(tokens[index]?.content ?? "");
+  md.renderer.rules.link_open = (tokens, index, options, _env, self) => {
+    const token = tokens[index];
+    if (token && /^[a-z]+:/i.test(token.attrGet("href") ?? "")) {
+      token.attrSet("rel", "nofollow noopener");
+    }
+    return self.renderToken(tokens, index, options);
+  };
+  return md;
+}
+
+/** Sets headings so that no level is skipped, whatever levels the author used. */
+function setHeadings(tokens: readonly Token[]): void {
+  const open: number[] = [];
+  for (const token of tokens) {
+    if (token.type !== "heading_open" && token.type !== "heading_close") continue;
+    const written = Number(token.tag.slice(1));
+    if (token.type === "heading_open") {
+      while (open.length > 0 && (open.at(-1) ?? 0) >= written) open.pop();
+      open.push(written);
+    }
+    token.tag = `h${Math.min(6, topLevel + open.length - 1)}`;
+  }
+}

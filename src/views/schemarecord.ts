@@ -1,0 +1,104 @@
+// Floor 8. The gallery, a study and an edge as schema.org has them, for search: what it is, whose it is, which licence.
+import type { Credit, Gallery, Study } from "../content/study/study.ts";
+import { formatTitle } from "../words/title.ts";
+import { formatCanonical } from "./address.ts";
+
+/** One description as JSON data. Source: schema.org, CreativeWork and its properties. */
+export type SchemaRecord = Readonly<Record<string, unknown>>;
+
+/** Addresses of licences that are named by their SPDX identifiers. Source: creativecommons.org, the canonical URLs. */
+const licences: Readonly<Record<string, string>> = {
+  "CC0-1.0": "https://creativecommons.org/publicdomain/zero/1.0/",
+  "CC-BY-4.0": "https://creativecommons.org/licenses/by/4.0/",
+  "CC-BY-SA-4.0": "https://creativecommons.org/licenses/by-sa/4.0/",
+  "CC-BY-3.0": "https://creativecommons.org/licenses/by/3.0/",
+  "CC-BY-SA-3.0": "https://creativecommons.org/licenses/by-sa/3.0/",
+};
+
+/** The record of the gallery, on its front page. */
+export function recordGallery(gallery: Gallery): SchemaRecord {
+  return {
+    ...recordSite(gallery),
+    description: gallery.description,
+    inLanguage: gallery.language,
+    ...recordPublisher(gallery),
+  };
+}
+
+/** The record of a page that lists studies: of an author, of a tag. */
+export function recordList(name: string, description: string, gallery: Gallery): SchemaRecord {
+  return {
+    "@type": "CollectionPage",
+    name,
+    description,
+    inLanguage: gallery.language,
+    isPartOf: recordSite(gallery),
+  };
+}
+
+/** The record of a study. `description` is that of its page. */
+export function recordStudy(study: Study, gallery: Gallery, description: string): SchemaRecord {
+  return {
+    "@type": "CreativeWork",
+    name: study.title,
+    ...(study.flag === undefined ? {} : { about: { "@type": "Thing", name: study.flag } }),
+    description,
+    genre: "Unofficial flag redesign study",
+    creativeWorkStatus: study.status,
+    inLanguage: gallery.language,
+    ...recordAuthors(study),
+    ...(study.date === undefined ? {} : { datePublished: study.date }),
+    ...(study.tags.length === 0 ? {} : { keywords: study.tags.join(", ") }),
+    ...recordPublisher(gallery),
+    isPartOf: recordSite(gallery),
+    ...(study.credit === undefined ? {} : { isBasedOn: recordCredit(study.credit) }),
+  };
+}
+
+/** The record of one edge, a part of its study at `studyUrl`. */
+export function recordEdge(
+  study: Study,
+  gallery: Gallery,
+  title: string,
+  description: string,
+  studyUrl: string | undefined,
+): SchemaRecord {
+  return {
+    "@type": "CreativeWork",
+    name: `${title}, in ${formatTitle(study)}`,
+    description,
+    inLanguage: gallery.language,
+    ...recordAuthors(study),
+    ...recordPublisher(gallery),
+    isPartOf: {
+      "@type": "CreativeWork",
+      name: study.title,
+      ...(studyUrl === undefined ? {} : { url: studyUrl }),
+    },
+    ...(study.credit === undefined ? {} : { isBasedOn: recordCredit(study.credit) }),
+  };
+}
+
+function recordSite({ title, address }: Gallery): SchemaRecord {
+  const url = formatCanonical(address, "/");
+  return { "@type": "WebSite", name: title, ...(url === undefined ? {} : { url }) };
+}
+
+function recordAuthors({ authors }: Study): SchemaRecord {
+  return authors.length === 0 ? {} : { author: authors.map((name) => ({ "@type": "Person", name })) };
+}
+
+function recordPublisher({ society, title }: Gallery): SchemaRecord {
+  return { publisher: { "@type": "Organization", name: society ?? title } };
+}
+
+/** The original drawing. A licence whose address we do not know is a work with a name: it may not be bare text. */
+function recordCredit({ title, author, source, licence }: Credit): SchemaRecord {
+  return {
+    "@type": "CreativeWork",
+    ...(title === undefined ? {} : { name: title }),
+    ...(author === undefined ? {} : { creator: { "@type": "Person", name: author }, creditText: author }),
+    ...(source === undefined ? {} : /^https?:\/\//.test(source) ? { url: source } : { citation: source }),
+    license: licences[licence] ?? { "@type": "CreativeWork", name: licence },
+  };
+}

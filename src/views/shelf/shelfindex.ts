@@ -1,0 +1,159 @@
+// Floor 8. The ways to all authors and tags: on the front page the most used, on a page of its own each with its studies.
+import type { StudyResult } from "../../analysis/result.ts";
+import type { Gallery } from "../../content/study/study.ts";
+import type { Format } from "../../words/format.ts";
+import { type Linker, linkFrom } from "../address.ts";
+import { pictureFirst } from "../linkview.ts";
+import { type Frame, presentFrame } from "../pageframe.ts";
+import { divideList, type ListPage, type PagesView, presentPages } from "../paging.ts";
+import { type Plate, presentPair } from "../plate.ts";
+import { formatStudyPath } from "../status.ts";
+import { listShelves, placeShelf, type Shelf, type ShelfKind } from "./shelf.ts";
+
+/** One way to a shelf. */
+export interface ShelfLink {
+  readonly slug: string;
+  readonly name: string;
+  readonly address: string;
+  readonly count: string;
+}
+
+/** The shelves of one kind on the front page. */
+export interface ShelfGroup {
+  readonly kind: ShelfKind;
+  readonly heading: string;
+  readonly address: string;
+  readonly links: readonly ShelfLink[];
+  /** How many more the index has; undefined where all are here. */
+  readonly more: string | undefined;
+}
+
+/** The index of all authors, or of all tags. */
+export interface ShelfIndex {
+  /** The page's folder in the site, without slashes around it. */
+  readonly folder: string;
+  readonly frame: Frame;
+  readonly title: string;
+  readonly lede: string;
+  readonly empty: string;
+  readonly entries: readonly (ShelfLink & {
+    readonly studies: readonly IndexedStudy[];
+    /** How many more the shelf's own page has; undefined where all are here. */
+    readonly more: string | undefined;
+  })[];
+  readonly pages: PagesView | undefined;
+}
+
+/** A study in the index, with both its flags. */
+export interface IndexedStudy {
+  readonly title: string;
+  readonly flag: string | undefined;
+  readonly address: string;
+  readonly plates: readonly [Plate, Plate];
+}
+
+const kinds = ["tags", "authors"] as const;
+const headings: Readonly<Record<ShelfKind, string>> = { authors: "Authors", tags: "Tags" };
+const ledes: Readonly<Record<ShelfKind, string>> = {
+  authors: "Everyone who has put a study forward here, with what they propose.",
+  tags: "What the studies are about, in the words of their authors.",
+};
+const empties: Readonly<Record<ShelfKind, string>> = {
+  authors: "No study names an author yet. The first name will stand here.",
+  tags: "No study has a tag yet. Authors add them in their study files.",
+};
+/** Shelves of a kind on the front page. Our own judgement: more are a page, not a list. */
+const mostLinks = 40;
+/** Studies of a shelf in the index. Our own judgement: the page of the shelf has all. */
+const mostTitles = 24;
+
+/** Both kinds for the front page, the most used ones in the order of the alphabet; a kind without any is left out. */
+export function presentShelfGroups(
+  results: readonly StudyResult[],
+  link: Linker,
+  format: Format,
+): readonly ShelfGroup[] {
+  return kinds.flatMap((kind) => {
+    const { links, hidden } = linkShelves(results, kind, mostLinks, link, format);
+    if (links.length === 0) return [];
+    const more = hidden === 0 ? undefined : `${format.number(hidden, 0)} more`;
+    return { kind, heading: headings[kind], address: link(`/${kind}/`), links, more };
+  });
+}
+
+/** The ways to the shelves of a kind that most studies stand on, in the order of the alphabet, and how many more there are. */
+export function linkShelves(
+  results: readonly StudyResult[],
+  kind: ShelfKind,
+  most: number,
+  link: Linker,
+  format: Format,
+): { readonly links: readonly ShelfLink[]; readonly hidden: number } {
+  const shelves = listShelves(results, kind, format);
+  const shown = new Set([...shelves].sort((a, b) => b.results.length - a.results.length).slice(0, most));
+  const links = shelves
+    .filter((shelf) => shown.has(shelf))
+    .map((shelf) => linkShelf(shelf, kind, link, format));
+  return { links, hidden: shelves.length - links.length };
+}
+
+function linkShelf(shelf: Shelf, kind: ShelfKind, link: Linker, format: Format): ShelfLink {
+  const { slug, name, results } = shelf;
+  return { slug, name, address: link(placeShelf(kind, shelf)), count: format.number(results.length, 0) };
+}
+
+/** The pages `/authors/` and `/tags/`. */
+export function presentShelfIndexes(
+  results: readonly StudyResult[],
+  gallery: Gallery,
+  format: Format,
+): readonly ShelfIndex[] {
+  return kinds.flatMap((kind) => {
+    const shelves = listShelves(results, kind, format);
+    return divideList(`/${kind}/`, shelves).map((page) => presentIndex(kind, page, results, gallery, format));
+  });
+}
+
+function presentIndex(
+  kind: ShelfKind,
+  page: ListPage<Shelf>,
+  results: readonly StudyResult[],
+  gallery: Gallery,
+  format: Format,
+): ShelfIndex {
+  const { path, items } = page;
+  const link = linkFrom(path);
+  const pages = presentPages(`/${kind}/`, page, link, format);
+  const [heading, lede] = [headings[kind], ledes[kind]];
+  const title = pages === undefined ? heading : `${heading}, ${pages.label.toLowerCase()}`;
+  return {
+    folder: path.slice(1, -1),
+    frame: presentFrame(
+      { path, title, description: lede, section: "studies", ...pictureFirst(results, gallery, format) },
+      gallery,
+      format,
+    ),
+    title: heading,
+    lede,
+    empty: empties[kind],
+    entries: items.map((shelf) => ({
+      ...linkShelf(shelf, kind, link, format),
+      studies: shelf.results.slice(0, mostTitles).map((result) => presentIndexed(result, link, format)),
+      more:
+        shelf.results.length > mostTitles
+          ? `${format.number(shelf.results.length - mostTitles, 0)} more`
+          : undefined,
+    })),
+    pages,
+  };
+}
+
+function presentIndexed(result: StudyResult, link: Linker, format: Format): IndexedStudy {
+  const { title, flag, slug } = result.study;
+  return {
+    title,
+    flag,
+    address: link(formatStudyPath(slug)),
+    plates: presentPair(result, link, format),
+  };
+}

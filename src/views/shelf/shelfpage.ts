@@ -1,0 +1,98 @@
+// Floor 8. The page of one author or of one tag: all studies of it, as the front page shows them.
+import type { StudyResult } from "../../analysis/result.ts";
+import type { Gallery } from "../../content/study/study.ts";
+import type { Format } from "../../words/format.ts";
+import { linkFrom } from "../address.ts";
+import { type Card, presentCard } from "../front/card.ts";
+import { pictureFirst } from "../linkview.ts";
+import { type Frame, presentFrame } from "../pageframe.ts";
+import { divideList, type ListPage, listPath, mostOnPage, type PagesView, presentPages } from "../paging.ts";
+import { recordList } from "../schemarecord.ts";
+import { countStudies, formatShelfPath, isLone, listShelves, type Shelf, type ShelfKind } from "./shelf.ts";
+
+export interface ShelfPage {
+  /** The page's folder in the site, without slashes around it. */
+  readonly folder: string;
+  readonly frame: Frame;
+  /** What it is a page of, and the way to the index of all of them. */
+  readonly kind: { readonly text: string; readonly address: string; readonly all: string };
+  readonly name: string;
+  readonly count: string;
+  readonly cards: readonly Card[];
+  /** The ways to the other pages of a long list; undefined where this is all of it. */
+  readonly pages: PagesView | undefined;
+}
+
+const kinds: Readonly<
+  Record<ShelfKind | "list", { readonly text: string; readonly all: string; readonly path: string }>
+> = {
+  authors: { text: "Author", all: "All authors", path: "/authors/" },
+  tags: { text: "Tag", all: "All tags", path: "/tags/" },
+  list: { text: "List", all: "By author", path: "/authors/" },
+};
+
+/**
+ * The pages of every author, of every tag that several studies have, and of all studies where the front page cannot show
+ * them. `results` are in the order of the front page.
+ */
+export function presentShelves(
+  results: readonly StudyResult[],
+  gallery: Gallery,
+  format: Format,
+): readonly ShelfPage[] {
+  const all = { slug: "list", name: "All studies", results };
+  return [
+    ...(results.length > mostOnPage ? presentShelf("list", all, gallery, format) : []),
+    ...(["authors", "tags"] as const).flatMap((kind) =>
+      listShelves(results, kind, format)
+        .filter((shelf) => !isLone(kind, shelf))
+        .flatMap((shelf) => presentShelf(kind, shelf, gallery, format)),
+    ),
+  ];
+}
+
+function presentShelf(
+  kind: ShelfKind | "list",
+  shelf: Shelf,
+  gallery: Gallery,
+  format: Format,
+): readonly ShelfPage[] {
+  const path = kind === "list" ? listPath : formatShelfPath(kind, shelf.name);
+  return divideList(path, shelf.results).map((page) => presentOne(kind, shelf, path, page, gallery, format));
+}
+
+function presentOne(
+  kind: ShelfKind | "list",
+  shelf: Shelf,
+  begin: string,
+  page: ListPage<StudyResult>,
+  gallery: Gallery,
+  format: Format,
+): ShelfPage {
+  const { path } = page;
+  const link = linkFrom(path);
+  const pages = presentPages(begin, page, link, format);
+  const count = countStudies(shelf.results.length, format);
+  const what = { authors: `by ${shelf.name}`, tags: `tagged ${shelf.name}`, list: "in all" }[kind];
+  const description = `${count} ${what}: one colour changed, every edge measured.`;
+  return {
+    folder: path.slice(1, -1),
+    frame: presentFrame(
+      {
+        path,
+        title: pages === undefined ? shelf.name : `${shelf.name}, ${pages.label.toLowerCase()}`,
+        description,
+        section: "studies",
+        ...pictureFirst(page.items, gallery, format),
+        record: recordList(shelf.name, description, gallery),
+      },
+      gallery,
+      format,
+    ),
+    kind: { text: kinds[kind].text, all: kinds[kind].all, address: link(kinds[kind].path) },
+    name: shelf.name,
+    count,
+    cards: page.items.map((result) => presentCard(result, link, format)),
+    pages,
+  };
+}

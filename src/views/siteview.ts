@@ -1,0 +1,104 @@
+// Floor 8. The whole site as one plain object: all that the templates ever see.
+
+import type { GalleryResult, StudyResult } from "../analysis/result.ts";
+import { listFormer } from "../content/folder/formerly.ts";
+import type { Gallery } from "../content/study/study.ts";
+import { createFormat, type Format } from "../words/format.ts";
+import { resolveBase } from "./address.ts";
+import { type EdgePage, indexNames, presentEdgePages } from "./edge/edgepage.ts";
+import { orderStudies } from "./front/card.ts";
+import { type FrontPage, presentFront } from "./front/front.ts";
+import { rankGains } from "./front/gainchart.ts";
+import { type MethodPage, presentMethod } from "./method/method.ts";
+import { type Frame, presentFrame } from "./pageframe.ts";
+import { type MovedPage, presentLoneTags, presentMoved } from "./redirectpage.ts";
+import { presentRules, type RulesPage } from "./rules/rulespage.ts";
+import { presentShelfIndexes, type ShelfIndex } from "./shelf/shelfindex.ts";
+import { presentShelves, type ShelfPage } from "./shelf/shelfpage.ts";
+import { type ChangesPage, presentChanges } from "./study/changespage.ts";
+import { presentStudy, type StudyPage } from "./study/studypage.ts";
+import { presentSurvey, type SurveyPage } from "./survey/surveypage.ts";
+
+/** The pages of studies. */
+export interface StudyPages {
+  readonly studies: readonly StudyPage[];
+  readonly changes: readonly ChangesPage[];
+  readonly edges: readonly EdgePage[];
+  readonly moved: readonly MovedPage[];
+}
+
+/** The pages of the gallery as a whole. */
+export interface SharedPages {
+  readonly front: FrontPage;
+  readonly shelves: readonly ShelfPage[];
+  readonly shelfIndexes: readonly ShelfIndex[];
+  readonly survey: SurveyPage;
+  readonly method: MethodPage;
+  readonly rules: RulesPage;
+  readonly missing: { readonly frame: Frame };
+}
+
+export type SiteView = StudyPages & SharedPages;
+
+/** A gallery whose pages can be had some at a time: what all of them need is looked up once. */
+export interface OpenSite {
+  /** In the order of the front page. */
+  readonly ordered: readonly StudyResult[];
+  presentStudies(some: readonly StudyResult[]): StudyPages;
+  presentShared(): SharedPages;
+}
+
+/** Turns a gallery's results into finished pages. */
+export function presentSite(result: GalleryResult, base: string | undefined): SiteView {
+  const { ordered, presentStudies, presentShared } = openSite(result, base);
+  return { ...presentStudies(ordered), ...presentShared() };
+}
+
+/** Prepares the pages of a gallery. */
+export function openSite(result: GalleryResult, base: string | undefined): OpenSite {
+  const { gallery, survey } = result;
+  const format = createFormat(gallery.language);
+  const ordered = orderStudies(result.studies);
+  const around = { studies: ordered, gains: rankGains(ordered, format), ...(survey && { survey }) };
+  const namesakes = indexNames(ordered);
+  const former = listFormer(ordered.map(({ study }) => study));
+  return {
+    ordered,
+    presentStudies: (some) => {
+      const changes = presentChanges(some, gallery, format);
+      const edges = presentEdgePages(some, namesakes, gallery, format);
+      return {
+        studies: some.map((study) => presentStudy(study, gallery, format, around)),
+        changes,
+        edges,
+        moved: [
+          ...presentMoved(some, changes, edges, former, gallery, format),
+          ...presentLoneTags(some, ordered, gallery, format),
+        ],
+      };
+    },
+    presentShared: () => ({
+      front: presentFront(result, format),
+      shelves: presentShelves(ordered, gallery, format),
+      shelfIndexes: presentShelfIndexes(ordered, gallery, format),
+      survey: presentSurvey(result, format),
+      method: presentMethod(result, format),
+      rules: presentRules(gallery, format),
+      missing: { frame: presentMissing(gallery, base, format) },
+    }),
+  };
+}
+
+function presentMissing(gallery: Gallery, base: string | undefined, format: Format): Frame {
+  return presentFrame(
+    {
+      path: "/404.html",
+      title: "No page here",
+      description: "There is no page at this address.",
+      section: undefined,
+      base: resolveBase(base, gallery.address),
+    },
+    gallery,
+    format,
+  );
+}

@@ -1,0 +1,66 @@
+// Floor 8. “Argue with this”: the link by which a reader answers, with the address and the numbers already in it.
+import type { Answer } from "../../content/gallery/answerlink.ts";
+
+export interface AnswerView {
+  readonly href: string;
+  readonly way: Answer["way"];
+  /** What happens on the way, to stand behind the link. */
+  readonly words: string;
+}
+
+/** What an answer is about. `stamped` is the address of the page with its stamp; `numbers` are lines of text. */
+export interface Answered {
+  readonly title: string;
+  readonly edge: string | undefined;
+  readonly stamped: string;
+  readonly numbers: readonly string[];
+}
+
+/** The link for one page, or undefined where the gallery takes no answers. */
+export function presentAnswer(answer: Answer | undefined, about: Answered): AnswerView | undefined {
+  if (answer === undefined) return undefined;
+  const { way } = answer;
+  if (way === "mail") {
+    const words = `by mail to ${answer.address}, with the address of this page and its numbers in the letter.`;
+    return { href: formatMail(answer.address, about), way, words };
+  }
+  const href = fillForm(answer.template, about);
+  return { href, way, words: `at ${new URL(href).host}${describeFilled(answer.template)}.` };
+}
+
+/** Promises no more than the form's address takes along. */
+function describeFilled(template: string): string {
+  const [url, numbers] = ["{url}", "{numbers}"].map((placeholder) => template.includes(placeholder));
+  if (url) return `, with the address of this page${numbers ? " and its numbers" : ""}`;
+  return numbers ? ", with the numbers of this page" : "";
+}
+
+/**
+ * Source: RFC 6068, section 2: each part percent-encoded as UTF-8; section 5: a line ends with `%0D%0A`. An address keeps
+ * its `@`.
+ */
+function formatMail(address: string, { title, edge, stamped, numbers }: Answered): string {
+  const subject = edge === undefined ? title : `${edge}, in ${title}`;
+  const body = [subject, stamped, "", ...numbers, "", ""].join("\r\n");
+  const to = encode(address).replace("%40", "@");
+  return `mailto:${to}?subject=${encode(subject)}&body=${encode(body)}`;
+}
+
+/** The gallery's settings are checked: each placeholder is known and stands behind the host. */
+function fillForm(template: string, { title, edge = "", stamped, numbers }: Answered): string {
+  const filled = new Map([
+    ["url", stamped],
+    ["title", title],
+    ["edge", edge],
+    ["numbers", numbers.join("\n")],
+  ]);
+  return template.replace(/\{(\w+)\}/g, (whole, word: string) => {
+    const text = filled.get(word);
+    return text === undefined ? whole : encode(text);
+  });
+}
+
+/** Half a surrogate pair has no UTF-8, and would throw. */
+function encode(text: string): string {
+  return encodeURIComponent(text.replace(/\p{Surrogate}/gu, "\ufffd"));
+}

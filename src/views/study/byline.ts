@@ -1,0 +1,59 @@
+// Floor 8. Whose a study is, from when, and what it is about: the lines under its title.
+import type { StudyResult } from "../../analysis/result.ts";
+import type { Study } from "../../content/study/study.ts";
+import { slugOf } from "../../words/addressslug.ts";
+import type { Format } from "../../words/format.ts";
+import type { Linker } from "../address.ts";
+import { formatShelfPath } from "../shelf/shelf.ts";
+
+export interface Byline {
+  readonly date: { readonly iso: string; readonly text: string } | undefined;
+  readonly authors: string | undefined;
+  readonly names: readonly string[];
+  /** The authors in pieces, each with the way to all their studies. */
+  readonly people: readonly Linked[];
+  /** A tag that no other study has leads to the index of all. */
+  readonly tags: readonly { readonly text: string; readonly address: string }[];
+}
+
+/** A piece of text; what stands between two links has no address. */
+export interface Linked {
+  readonly text: string;
+  readonly address: string | undefined;
+}
+
+/** Authors, date and tags of a study, each with the way to its shelf. `all` are the studies of the gallery. */
+export function presentByline(
+  { authors, date, tags }: Study,
+  link: Linker,
+  format: Format,
+  all: readonly StudyResult[],
+): Byline {
+  const counts = countTags(all);
+  return {
+    date: date === undefined ? undefined : { iso: date, text: format.date(date) },
+    authors: authors.length === 0 ? undefined : format.list(authors),
+    names: authors,
+    people: format.listParts(authors).map(({ text, at }) => ({
+      text,
+      address: at === undefined ? undefined : link(formatShelfPath("authors", authors[at] ?? text)),
+    })),
+    tags: tags.map((tag) => ({
+      text: tag,
+      address: link((counts.get(slugOf(tag)) ?? 1) > 1 ? formatShelfPath("tags", tag) : "/tags/"),
+    })),
+  };
+}
+
+/** How many studies have each tag, by its slug; counted once for a gallery. */
+const counted = new WeakMap<readonly StudyResult[], ReadonlyMap<string, number>>();
+
+function countTags(all: readonly StudyResult[]): ReadonlyMap<string, number> {
+  const known = counted.get(all);
+  if (known !== undefined) return known;
+  const counts = new Map<string, number>();
+  for (const { study } of all)
+    for (const slug of new Set(study.tags.map(slugOf))) counts.set(slug, (counts.get(slug) ?? 0) + 1);
+  counted.set(all, counts);
+  return counts;
+}

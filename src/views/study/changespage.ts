@@ -1,0 +1,60 @@
+// Floor 8. The page with the other single changes of a study, as finished values.
+import type { StudyResult } from "../../analysis/result.ts";
+import type { Gallery } from "../../content/study/study.ts";
+import type { Format } from "../../words/format.ts";
+import { formatTitle } from "../../words/title.ts";
+import { linkFrom } from "../address.ts";
+import { describePicture, linkFile, pictureStudy } from "../linkview.ts";
+import { type Frame, presentFrame } from "../pageframe.ts";
+import { formatChangesPath, formatStudyPath, presentStatus, type StatusView } from "../status.ts";
+import { type OptionsView, presentOptions } from "./optionsview.ts";
+
+export interface ChangesPage {
+  /** The page's folder in the site, without slashes around it. */
+  readonly folder: string;
+  /** Of its study. */
+  readonly slug: string;
+  readonly frame: Frame;
+  readonly title: string;
+  readonly flag: string | undefined;
+  readonly study: { readonly title: string; readonly address: string };
+  readonly status: StatusView;
+  readonly options: OptionsView;
+}
+
+/** A page for each study whose options could be ranked. */
+export function presentChanges(
+  results: readonly StudyResult[],
+  gallery: Gallery,
+  format: Format,
+): readonly ChangesPage[] {
+  return results.flatMap((result) => {
+    const { study } = result;
+    const path = formatChangesPath(study.slug);
+    const link = linkFrom(path);
+    const options = presentOptions(result, link, format);
+    if (options === undefined) return [];
+    const title = "Other single changes";
+    const whole = formatTitle(study);
+    const description = [`Every other change of one colour beside ${whole}, measured.`, options.first].join(
+      " ",
+    );
+    const share = {
+      path: `${formatStudyPath(study.slug)}${linkFile}`,
+      alt: describePicture(pictureStudy(result, gallery, format)),
+    };
+    const facts = { path, title: `${title}, ${whole}`, description, picture: share, isArticle: true };
+    return [
+      {
+        folder: path.slice(1, -1),
+        slug: study.slug,
+        frame: presentFrame({ ...facts, section: "studies" }, gallery, format),
+        title,
+        flag: study.flag,
+        study: { title: study.title, address: link(formatStudyPath(study.slug)) },
+        status: presentStatus(study.status),
+        options,
+      },
+    ];
+  });
+}

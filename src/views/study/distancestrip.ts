@@ -1,0 +1,126 @@
+// Floor 8. The distance strip: both flags as they look from near, far and very far, and how clear what has to be seen is there.
+import type { Comparison } from "../../measure/comparison.ts";
+import type { Measure, MeasuredFocus } from "../../measure/measurement.ts";
+import { measureBlur } from "../../regions/eyeblur.ts";
+import type { Format } from "../../words/format.ts";
+import { formatFocusFrom, sayLasting } from "../../words/fromafar.ts";
+import type { Linker } from "../address.ts";
+import type { DrawnPlate } from "../plate.ts";
+
+export interface StripView {
+  readonly title: string;
+  /** What it shows, in a sentence. */
+  readonly description: string;
+  readonly steps: readonly StripStep[];
+  /** What is said once of all steps: the clarity of what has to be seen where it is the same from each, and how far it lasts. */
+  readonly says: readonly string[];
+}
+
+export interface StripStep {
+  readonly distance: string;
+  readonly plates: readonly [DrawnPlate, DrawnPlate];
+  /** The clarity of what has to be seen, under each picture; undefined where it is the same from all steps, or nothing is left. */
+  readonly clarity: readonly [string, string] | undefined;
+  /** How much of it is left in both, where that is not all. */
+  readonly left: string | undefined;
+}
+
+/** The distances that are shown, in flag heights: some of the distance steps. */
+export const shownSteps = [20, 80, 320] as const;
+
+/** Height of each picture in pixels; a wide flag is as wide as this allows. */
+const stripHeight = 160;
+const stripWidth = 320;
+const squarest = 1.3;
+
+/** The strip of a comparison. */
+export function presentStrip(comparison: Comparison, link: Linker, path: string, format: Format): StripView {
+  const { before, after } = comparison;
+  const hasFocus = before.focus.source !== "none";
+  const clarities = shownSteps.map((step) =>
+    hasFocus && leftFrom(before.focus, step) > 0 ? sayBoth(comparison, step, format) : undefined,
+  );
+  const isOne = new Set(clarities.map((both) => both?.join())).size === 1;
+  return {
+    title: "Distance strip",
+    description: describeStrip(comparison, format),
+    says: hasFocus ? sayOnce(comparison, isOne ? clarities[0] : undefined, format) : [],
+    steps: shownSteps.map((step, at) => {
+      const distance = format.number(step, 0);
+      const blur = format.number(measureBlur(step, 100), 1);
+      const plate = (label: string, name: "original" | "redesign", measure: Measure): DrawnPlate => ({
+        label: `${label} from ${distance} flag heights`,
+        src: link(`${path}${formatStripFile(step, name)}`),
+        description: `Blurred by ${blur} percent of its height${hasFocus ? `; ${sayFocus(measure, step, format)}` : ""}.`,
+        ...stripSize(measure.proportions),
+        fit: isWide(measure.proportions) ? "wide" : "tall",
+      });
+      return {
+        distance,
+        plates: [plate("Original", "original", before), plate("Redesign", "redesign", after)],
+        clarity: isOne ? undefined : clarities[at],
+        left: hasFocus ? sayLeft(before.focus, step, format) : undefined,
+      };
+    }),
+  };
+}
+
+/** The file of one picture, in the study's folder. */
+export function formatStripFile(distance: number, name: "original" | "redesign"): string {
+  return `from-${distance}-${name}.png`;
+}
+
+/** Size in pixels of each picture of a flag with these proportions. */
+export function stripSize([height, width]: readonly [number, number]): {
+  readonly width: number;
+  readonly height: number;
+} {
+  const scale = Math.min(stripHeight / height, stripWidth / width);
+  return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
+}
+
+function describeStrip({ before }: Comparison, format: Format): string {
+  const steps = format.list(shownSteps.map((step) => format.number(step, 0)));
+  const seen = `Both flags as they look from ${steps} flag heights, softer and softer.`;
+  return [seen, ...(before.focus.source === "none" ? [] : [sayLasting(before.focus, format)])].join(" ");
+}
+
+function sayOnce(
+  { before }: Comparison,
+  same: readonly [string, string] | undefined,
+  format: Format,
+): readonly string[] {
+  const clarity =
+    same === undefined
+      ? "Under each picture: the clarity of what has to be seen from there."
+      : `From each of these distances what has to be seen has a clarity of ${same[0]} in the original and ${same[1]} in the redesign.`;
+  return [clarity, sayLasting(before.focus, format)];
+}
+
+function isWide([height, width]: readonly [number, number]): boolean {
+  return width / height >= squarest;
+}
+
+/** `what has to be seen has a clarity of 87 %`, or that nothing of it is left. */
+function sayFocus({ focus }: Measure, step: number, format: Format): string {
+  const said = formatFocusFrom(focus, step, format);
+  return leftFrom(focus, step) === 0
+    ? `of what has to be seen ${said}`
+    : `what has to be seen has a clarity of ${said}`;
+}
+
+function sayBoth({ before, after }: Comparison, step: number, format: Format): readonly [string, string] {
+  return [formatFocusFrom(before.focus, step, format), formatFocusFrom(after.focus, step, format)];
+}
+
+/** In whole percent: what is left is counted in pixels. Not said where all is left. */
+function sayLeft(focus: MeasuredFocus, step: number, format: Format): string | undefined {
+  const left = leftFrom(focus, step);
+  if (left > 0.99) return undefined;
+  if (left === 0) return "nothing of it left";
+  return `${left < 0.01 ? `under ${format.share(0.01)}` : format.share(left)} of it left`;
+}
+
+function leftFrom({ from }: MeasuredFocus, step: number): number {
+  return from.find(({ distance }) => distance === step)?.left ?? 0;
+}

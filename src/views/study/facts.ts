@@ -1,0 +1,132 @@
+// Floor 8. Facts beside the numbers, none of them a score: clear-edge share, grades near the line, hue-only edges, rule of
+// tincture, count of colours, warnings.
+
+import { linearOf } from "../../colour/colourtext.ts";
+import { measureDifference } from "../../colour/difference.ts";
+import type { Comparison } from "../../measure/comparison.ts";
+import type { Measure, MeasuredEdge } from "../../measure/measurement.ts";
+import { listLines } from "../../words/fimbriationfact.ts";
+import type { Format } from "../../words/format.ts";
+import { formatNames } from "../edge/edgerow.ts";
+
+/** One fact, original and redesign. `id` names its source on the page. */
+export interface FactRow {
+  readonly id: "share" | "near" | "hue" | "tincture" | "count";
+  readonly name: string;
+  readonly before: readonly string[];
+  readonly after: readonly string[];
+}
+
+export interface FactsView {
+  /** What goes against the rule of tincture, in a sentence or two. */
+  readonly tincture: string;
+  readonly rows: readonly FactRow[];
+  /** What the rule of tincture leaves out on this flag. */
+  readonly exempt: readonly string[];
+  /** What makes the figures of this flag less certain. */
+  readonly warnings: readonly string[];
+}
+
+/** Share of the area over which a paint counts as a colour of the flag (our own judgement). */
+const countedFrom = 0.005;
+/** ΔE00 under which two paints are one colour (our own judgement). */
+const sameColour = 5;
+
+/** The facts of a comparison. */
+export function presentFacts(comparison: Comparison, format: Format): FactsView {
+  const { before, after } = comparison;
+  const row = (id: FactRow["id"], name: string, say: (measure: Measure) => readonly string[]): FactRow => ({
+    id,
+    name,
+    before: say(before),
+    after: say(after),
+  });
+  return {
+    tincture: sayRule(sayTincture(before), sayTincture(after), format),
+    rows: [
+      row("share", "Clear-edge share: clear or strong, of all edge length", (measure) => [
+        format.share(measure.clearEdgeShare),
+      ]),
+      row("near", "Grade near the line, another on other cloth", (measure) =>
+        listNames(measure.edges.filter((edge) => edge.nearLine)),
+      ),
+      row("hue", "Told apart by hue alone", (measure) =>
+        listNames(measure.edges.filter((edge) => edge.hueOnly)),
+      ),
+      row("tincture", "Against the rule of tincture", sayTincture),
+      row("count", "Number of colours; guides advise two or three", (measure) => [
+        format.number(countColours(measure), 0),
+      ]),
+    ],
+    exempt: listExempt(comparison, format),
+    warnings: [...before.warnings, ...sayUneven(comparison)],
+  };
+}
+
+/** How many colours a reader sees: paints over 0.5 % of the area, those closer than ΔE00 5 to a larger one with it. */
+export function countColours({ colours }: Measure): number {
+  const groups: { readonly hex: Measure["colours"][number]["hex"]; share: number }[] = [];
+  for (const { hex, share } of [...colours].sort((first, second) => second.share - first.share)) {
+    const near = groups.find((group) => measureDifference(linearOf(group.hex), linearOf(hex)) < sameColour);
+    if (near === undefined) groups.push({ hex, share });
+    else near.share += share;
+  }
+  return groups.filter((group) => group.share > countedFrom).length;
+}
+
+function listNames(edges: readonly MeasuredEdge[]): readonly string[] {
+  return edges.length === 0 ? ["none"] : edges.map((edge) => formatNames(edge.names));
+}
+
+function sayTincture(measure: Measure): readonly string[] {
+  const against = measure.edges.filter(
+    (edge) => edge.tincture !== null && findExemption(edge, measure) === undefined,
+  );
+  return against.length === 0
+    ? ["none"]
+    : against.map((edge) => `${formatNames(edge.names)}, ${edge.tincture}`);
+}
+
+function sayRule(before: readonly string[], after: readonly string[], format: Format): string {
+  const isNone = [before, after].map(([first]) => first === "none");
+  if (isNone.every(Boolean)) return "Nothing goes against it, neither before nor after.";
+  const [was, is] = [before, after].map((edges) => format.list(edges));
+  return was === is
+    ? `Against it before and after: ${was}.`
+    : `Against it in the original: ${was}. In the redesign: ${is}.`;
+}
+
+/** Why the rule does not speak of an edge: two parts of the field lie beside each other, a fimbriation is no charge. */
+function findExemption(edge: MeasuredEdge, measure: Measure): "parted field" | "fimbriation" | undefined {
+  const lines = listLines(measure);
+  if (lines.has(edge.a) || lines.has(edge.b)) return "fimbriation";
+  const ends = measure.colours.filter(({ id }) => id === edge.a || id === edge.b);
+  const isField = ends.every(({ touchesBorder }) => touchesBorder) && edge.focusLength < edge.length / 2;
+  return isField ? "parted field" : undefined;
+}
+
+function listExempt({ before, after }: Comparison, format: Format): readonly string[] {
+  const found = [before, after].flatMap((measure) =>
+    measure.edges.flatMap((edge) => {
+      const why = edge.tincture === null ? undefined : findExemption(edge, measure);
+      return why === undefined ? [] : [{ why, names: formatNames(edge.names) }];
+    }),
+  );
+  return (["parted field", "fimbriation"] as const).flatMap((why) => {
+    const names = [...new Set(found.filter((one) => one.why === why).map((one) => one.names))];
+    return names.length === 0
+      ? []
+      : [
+          `${why === "fimbriation" ? "Exempt, a fimbriation" : "Exempt, parts of the field"}: ${format.list(names)}.`,
+        ];
+  });
+}
+
+function sayUneven({ before }: Comparison): readonly string[] {
+  return before.colours
+    .filter((colour) => colour.uneven !== null)
+    .map(
+      ({ name, uneven }) =>
+        `An uneven colour: ${name} runs from ${uneven?.lightest} to ${uneven?.darkest}; an edge of it is clear only if both ends are.`,
+    );
+}

@@ -1,0 +1,94 @@
+// Floor 8. Which flags a redesign looks most like: names, numbers, which way round, and pictures of those we may show.
+
+import type { NearFlag } from "../../analysis/likeness/nearflag.ts";
+import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
+import type { Orientation } from "../../measure/gridlikeness.ts";
+import { likenessWarning } from "../../measure/nearestflag.ts";
+import type { Format } from "../../words/format.ts";
+import { capitalise } from "../../words/phrase.ts";
+import type { Linker } from "../address.ts";
+import { type Plate, presentPlate } from "../plate.ts";
+import { formatStudyPath } from "../status.ts";
+import { findShown } from "../survey/flagname.ts";
+
+export interface LikenessView {
+  /** Whether one of the flags it was compared with is easily taken for it, and which comes nearest. */
+  readonly sentence: string;
+  readonly isNear: boolean;
+  /** The redesign itself, to be looked at beside the others. */
+  readonly own: Plate;
+  readonly nearest: readonly NearView[];
+  readonly how: string;
+}
+
+export interface NearView {
+  readonly name: string;
+  readonly figures: string;
+  /** Undefined for a drawing that is compared with and not published. */
+  readonly shown: { readonly plate: Plate; readonly address: string } | undefined;
+}
+
+const turned: Readonly<Record<Orientation, string>> = {
+  "as it is": "",
+  mirrored: ", seen from behind",
+  "upside down": ", upside down",
+};
+
+/** The section of a study page, or undefined where the redesign was compared with nothing. */
+export function presentLikeness(
+  { study, comparison, likeness }: StudyResult,
+  all: Pick<GalleryResult, "studies" | "survey">,
+  link: Linker,
+  format: Format,
+): LikenessView | undefined {
+  if (likeness === undefined) return undefined;
+  const nearest = likeness.nearest.map((near) => presentNear(near, all, link, format));
+  const [first] = nearest;
+  if (first === undefined) return undefined;
+  const near = nearest.filter(
+    (_, at) => (likeness.nearest[at]?.deltaE00 ?? likenessWarning) < likenessWarning,
+  );
+  return {
+    sentence: sayLikeness(likeness.compared, first, near, format),
+    isNear: near.length > 0,
+    own: presentPlate(
+      "This redesign",
+      link(`${formatStudyPath(study.slug)}redesign.svg`),
+      comparison.after,
+      format,
+    ),
+    nearest,
+    how: link("/method/#likeness"),
+  };
+}
+
+/** In a line where none is near. */
+function sayLikeness(compared: number, first: NearView, near: readonly NearView[], format: Format): string {
+  const flags = compared === 1 ? "1 other flag" : `${format.number(compared, 0)} other flags`;
+  const limit = `under ${format.number(likenessWarning, 0)} one flag is easily taken for another`;
+  return near.length === 0
+    ? `Hardly. Of ${flags}, ${first.name} comes nearest: ${lower(first.figures)}; ${limit}.`
+    : `It could. Of ${flags}, ${format.list(near.map(({ name }) => name))} ${near.length === 1 ? "is" : "are"} near: ${limit}, and the nearest has ${lower(first.figures)}.`;
+}
+
+function lower(figures: string): string {
+  return `${figures.slice(0, 1).toLowerCase()}${figures.slice(1)}`;
+}
+
+function presentNear(
+  near: NearFlag,
+  all: Pick<GalleryResult, "studies" | "survey">,
+  link: Linker,
+  format: Format,
+): NearView {
+  const flag = findShown(near, all);
+  const name = flag?.name ?? near.file.split("/").at(-1) ?? near.file;
+  return {
+    name,
+    figures: `Mean ΔE00 ${format.difference(near.deltaE00, likenessWarning)}${turned[near.orientation]}`,
+    shown: flag && {
+      plate: presentPlate(capitalise(name), link(flag.drawing), flag.measure, format),
+      address: link(flag.page),
+    },
+  };
+}

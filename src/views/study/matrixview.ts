@@ -1,0 +1,147 @@
+// Floor 8. The matrix: every single change of a study at once, each a small flag with its clarity and an address.
+
+import {
+  cellGap,
+  type Matrix,
+  type MatrixCell,
+  type MatrixRow,
+} from "../../analysis/options/optionmatrix.ts";
+import type { StudyRanking } from "../../analysis/options/studyranking.ts";
+import type { StudyResult } from "../../analysis/result.ts";
+import type { Hex } from "../../colour/colour.ts";
+import { formatPercent } from "../../measure/percenttext.ts";
+import type { Format } from "../../words/format.ts";
+import type { Swatch } from "../../words/paintname.ts";
+import type { Linker } from "../address.ts";
+import { formatChangesPath, formatStudyPath } from "../status.ts";
+
+/** The picture of a study's matrix, in the study's folder. */
+export const matrixFile = "matrix.png";
+
+/** One change. `box` is its flag's place in the picture, as a viewBox; `notes` count the author's other options from 1. */
+export interface CellView {
+  readonly id: string;
+  readonly box: string;
+  readonly clarity: string;
+  readonly isBest: boolean;
+  readonly isOwn: boolean;
+  /** Why it has no place, where it has none. */
+  readonly unranked: string | undefined;
+  readonly notes: readonly number[];
+}
+
+export interface MatrixView {
+  readonly title: string;
+  /** Address of the page whose matrix has the anchors. */
+  readonly page: string;
+  readonly src: string;
+  readonly width: number;
+  readonly height: number;
+  /** `code` where another column has the same name; no `hex` where each row has a colour of its own. */
+  readonly columns: readonly { readonly hex: Hex | null; readonly name: string; readonly code?: string }[];
+  readonly rows: readonly (Swatch & { readonly id: string; readonly cells: readonly (CellView | null)[] })[];
+  /** Whether there is room for larger flags. */
+  readonly isFew: boolean;
+  readonly caption: readonly string[];
+}
+
+/** Most columns that leave room for larger flags: those of the usual palette. */
+const fewColumns = 13;
+
+/** The matrix of a study, or undefined where no change was tried. */
+export function presentMatrix(result: StudyResult, link: Linker, format: Format): MatrixView | undefined {
+  const { ranking, study } = result;
+  const matrix = ranking?.matrix;
+  if (ranking === undefined || matrix === undefined) return undefined;
+  const { columns, rows, cellWidth, cellHeight } = matrix;
+  return {
+    title: "Every single change",
+    page: link(formatChangesPath(study.slug)),
+    src: link(`${formatStudyPath(study.slug)}${matrixFile}`),
+    width: columns.length * (cellWidth + cellGap),
+    height: rows.length * (cellHeight + cellGap),
+    columns: columns.map((column) => ({
+      ...column,
+      ...(column.hex !== null && columns.filter(({ name }) => name === column.name).length > 1
+        ? { code: column.hex }
+        : {}),
+    })),
+    rows: rows.map((row, at) => ({
+      id: row.id,
+      hex: row.hex,
+      name: row.name,
+      cells: row.cells.map(
+        (cell, column) => cell && presentCell(cell, row, boxOf(matrix, at, column), result, ranking, format),
+      ),
+    })),
+    isFew: columns.length <= fewColumns,
+    caption: describeMatrix(matrix, result, ranking, format),
+  };
+}
+
+/** The anchor of a change: `change-7a1020-ffd700`. */
+export function changeId(replace: string, next: string): string {
+  return `change-${replace.slice(1)}-${next.slice(1)}`;
+}
+
+/** Whether the matrix has a cell for a change. */
+export function hasCell(matrix: Matrix | undefined, replace: string, next: string): boolean {
+  return (
+    matrix?.rows.some(({ hex, cells }) => hex === replace && cells.some((cell) => cell?.with === next)) ??
+    false
+  );
+}
+
+function boxOf({ cellWidth, cellHeight }: Matrix, row: number, column: number): string {
+  const [x, y] = [column * (cellWidth + cellGap) + cellGap / 2, row * (cellHeight + cellGap) + cellGap / 2];
+  return `${x} ${y} ${cellWidth} ${cellHeight}`;
+}
+
+function presentCell(
+  cell: MatrixCell,
+  row: MatrixRow,
+  box: string,
+  result: StudyResult,
+  ranking: StudyRanking,
+  format: Format,
+): CellView {
+  const isHere = (change: { readonly replace: string; readonly with: string; readonly only?: string }) =>
+    change.only === undefined && change.replace === row.hex && change.with === cell.with;
+  return {
+    id: changeId(row.hex, cell.with),
+    box,
+    clarity: formatPercent(cell.clarity, 0, format.number),
+    isBest: cell.isBest,
+    isOwn: isHere(result.change),
+    unranked: cell.isRanked
+      ? undefined
+      : `not ranked: ${format.share(cell.mergedOutline)} of a charge’s outline merges`,
+    notes: ranking.noted.flatMap((noted, at) => (isHere(noted) ? [at + 1] : [])),
+  };
+}
+
+function describeMatrix(
+  { rows, leftOut }: Matrix,
+  { change }: StudyResult,
+  { report, matrix }: StudyRanking,
+  format: Format,
+): readonly string[] {
+  const today =
+    report.clarity === null ? "" : `; the original has ${formatPercent(report.clarity, 0, format.number)}`;
+  const cells = rows.flatMap((row) => row.cells);
+  const isShown = change.only === undefined && hasCell(matrix, change.replace, change.with);
+  const left = [
+    ...(leftOut.rows > 0 ? [`${format.number(leftOut.rows, 0)} more of the flag’s colours`] : []),
+    ...(leftOut.columns > 0 ? [`${format.number(leftOut.columns, 0)} more replacements`] : []),
+  ];
+  return [
+    "A row changes one colour of the flag, a column says into which.",
+    `Under each flag its clarity in percent${today}.`,
+    "Bold: the best of its row.",
+    ...(cells.some((cell) => cell?.isRanked === false)
+      ? ["Struck through: not ranked, as it would merge a third of a charge’s outline or more."]
+      : []),
+    ...(isShown ? [] : ["The change of this study is of one part alone, and not among them."]),
+    ...(left.length > 0 ? [`Not shown: ${format.list(left)}.`] : []),
+  ];
+}

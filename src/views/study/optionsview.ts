@@ -1,0 +1,216 @@
+// Floor 8. Other single changes of a study: by the colour that is changed, all at once, and those the author tried; and the
+// best of them in a line.
+
+import type { NotedResult, StudyRanking } from "../../analysis/options/studyranking.ts";
+import type { StudyResult } from "../../analysis/result.ts";
+import { roundMark } from "../../measure/clarity.ts";
+import { type ColourOptions, groupByColour } from "../../measure/options/rank.ts";
+import type { Format } from "../../words/format.ts";
+import {
+  describeEquals,
+  describePrice,
+  describeUnranked,
+  describeWorse,
+  inWords,
+} from "../../words/optionwords.ts";
+import type { Swatch } from "../../words/paintname.ts";
+import { nameWhole } from "../../words/paintname.ts";
+import { capitalise } from "../../words/phrase.ts";
+import type { Linker } from "../address.ts";
+import { type Plate, presentPlate } from "../plate.ts";
+import { formatChangesPath, formatStudyPath } from "../status.ts";
+import { changeId, hasCell, type MatrixView, presentMatrix } from "./matrixview.ts";
+
+/** A colour of the flag, with the best that can be put in its place; without `best` where nothing can. */
+export interface ColourView extends Swatch {
+  readonly id: string;
+  readonly share: string;
+  readonly best: BestView | undefined;
+}
+
+/**
+ * `cell` is the address of its cell in the matrix; `short` says where it does not raise clarity; `focus` is undefined where
+ * the flag has none.
+ */
+export interface BestView extends Swatch {
+  readonly cell: string | undefined;
+  readonly short: string | undefined;
+  readonly equals: string | undefined;
+  readonly clarity: readonly [string, string];
+  readonly focus: readonly [string, string] | undefined;
+  readonly worse: readonly string[];
+}
+
+/** A change that the author tried. `id` is its anchor, `number` what the matrix calls it by. */
+export interface NotedView {
+  readonly id: string;
+  readonly number: number;
+  readonly plate: Plate;
+  readonly swatches: readonly [Swatch, Swatch];
+  readonly change: string;
+  readonly figures: string;
+  readonly verdict: string;
+  readonly note: string | undefined;
+}
+
+export interface OptionsView {
+  /** The colour to change first, and why. */
+  readonly first: string;
+  /** Where the change of this study stands. */
+  readonly standing: string | undefined;
+  readonly colours: readonly ColourView[];
+  readonly matrix: MatrixView | undefined;
+  readonly noted: readonly NotedView[];
+  /** Changes that have no place, in a sentence, where there are any. */
+  readonly unranked: string | undefined;
+  readonly notes: readonly string[];
+  readonly how: string;
+}
+
+/** What a study page keeps of them. */
+export interface OptionsLine {
+  readonly says: string;
+  readonly address: string;
+}
+
+/** Returns whether the options could be ranked: then the study has a page of them. */
+export function hasRanking(ranking: StudyRanking | undefined): ranking is StudyRanking {
+  return ranking !== undefined && ranking.report.clarity !== null;
+}
+
+/** The best single change and where that of the study stands, or undefined where the options could not be ranked. */
+export function presentOptionsLine(
+  { study, change, ranking }: StudyResult,
+  link: Linker,
+  format: Format,
+): OptionsLine | undefined {
+  if (!hasRanking(ranking)) return undefined;
+  return {
+    says: [sayBest(ranking, change, format), ...sayStanding(ranking, format)].join(" "),
+    address: link(formatChangesPath(study.slug)),
+  };
+}
+
+/** All of them, or undefined where the options could not be ranked. */
+export function presentOptions(result: StudyResult, link: Linker, format: Format): OptionsView | undefined {
+  const { ranking } = result;
+  if (!hasRanking(ranking)) return undefined;
+  return {
+    first: inWords(ranking.report.reason, format),
+    standing: sayStanding(ranking, format)[0],
+    colours: presentByColour(result, ranking, format),
+    matrix: presentMatrix(result, link, format),
+    noted: ranking.noted.map((noted, index) => presentNoted(noted, index, result, link, format)),
+    unranked: describeUnranked(ranking.report, format),
+    notes: ranking.report.notes.map((note) => inWords(note, format)),
+    how: link("/method/#options"),
+  };
+}
+
+/** Why there is none, where no change has a place. */
+function sayBest({ report }: StudyRanking, change: StudyResult["change"], format: Format): string {
+  const [best] = report.options;
+  if (best === undefined) return inWords(report.reason, format);
+  const replaced = report.shades.find(({ id }) => id === best.id)?.name ?? best.replace;
+  const isOwn = change.only === undefined && change.replace === best.replace && change.with === best.with;
+  const whose = isOwn ? ", that of this study," : "";
+  return `The best single change is ${replaced} to ${best.name}${whose} with a clarity of ${format.percent(best.clarity)}.`;
+}
+
+function sayStanding({ standing }: StudyRanking, format: Format): readonly string[] {
+  return standing === null ? [] : [`This study: ${inWords(standing.says, format)}`];
+}
+
+/** The drawings of the author's other options: file names in the study's folder, with their texts. */
+export function listTriedDrawings({
+  ranking,
+}: StudyResult): readonly { readonly file: string; readonly drawing: string }[] {
+  return (ranking?.noted ?? []).map((noted, index) => ({
+    file: triedFile(noted, index),
+    drawing: noted.drawing,
+  }));
+}
+
+/** The colour with the best option first; last those of which no change has a place. */
+function presentByColour(
+  { comparison }: StudyResult,
+  ranking: StudyRanking,
+  format: Format,
+): readonly ColourView[] {
+  const { options, vanishing, shades } = ranking.report;
+  const ranked = groupByColour(options);
+  const without = vanishing.filter(
+    ({ id }, at) =>
+      ranked.every((other) => other.id !== id) && vanishing.findIndex((other) => other.id === id) === at,
+  );
+  const identify = (id: string, hex: Swatch["hex"], share01: number) => ({
+    id,
+    hex,
+    name: shades.find((shade) => shade.id === id)?.name ?? hex,
+    share: format.share(share01),
+  });
+  const hasFocus = comparison.before.focus.source !== "none";
+  return [
+    ...ranked.map((colour) => {
+      const view = identify(colour.id, colour.hex, colour.share);
+      return { ...view, best: presentBest(colour, ranking, hasFocus, format) };
+    }),
+    ...without.map(({ id, replace, share }) => ({ ...identify(id, replace, share), best: undefined })),
+  ];
+}
+
+function presentBest(
+  { hex, best, equals }: ColourOptions,
+  { report, matrix }: StudyRanking,
+  hasFocus: boolean,
+  format: Format,
+): BestView {
+  const move = roundMark(best.clarity) - roundMark(report.clarity ?? 0);
+  return {
+    hex: best.with,
+    name: best.name,
+    cell: hasCell(matrix, hex, best.with) ? `#${changeId(hex, best.with)}` : undefined,
+    short: move > 0 ? undefined : move === 0 ? "no clearer" : "less clear",
+    equals: describeEquals(best, equals, format),
+    clarity: [format.percent(report.clarity), format.percent(best.clarity)],
+    focus: hasFocus ? [format.percent(report.focusClarity), format.percent(best.focusClarity)] : undefined,
+    worse: describeWorse(best, format),
+  };
+}
+
+function presentNoted(
+  noted: NotedResult,
+  index: number,
+  result: StudyResult,
+  link: Linker,
+  format: Format,
+): NotedView {
+  const { study, comparison } = result;
+  const paint = comparison.before.colours.find((colour) => colour.hex === noted.replace);
+  const before: Swatch = { hex: noted.replace, name: paint === undefined ? noted.replace : nameWhole(paint) };
+  const after: Swatch = { hex: noted.with, name: noted.name };
+  const where = noted.only === undefined ? "" : ` in ${noted.part ?? "one part"}`;
+  const src = link(`${formatStudyPath(study.slug)}${triedFile(noted, index)}`);
+  const price = describePrice(noted.price, format);
+  const focus =
+    comparison.before.focus.source === "none"
+      ? ""
+      : `, of what has to be seen ${format.percent(noted.focusClarity)}`;
+  return {
+    id: `tried-${index + 1}`,
+    number: index + 1,
+    plate: {
+      ...presentPlate("Option", src, comparison.before, format),
+      alt: `The flag where ${before.name} is ${after.name}${where}`,
+    },
+    swatches: [before, after],
+    change: `${capitalise(before.name)} becomes ${after.name}${where}.`,
+    figures: `Clarity ${format.percent(noted.clarity)}${focus}`,
+    verdict: `${capitalise(noted.verdict)}${price === undefined ? "" : `: ${price}`}.`,
+    note: noted.note,
+  };
+}
+
+function triedFile(noted: { readonly replace: string; readonly with: string }, index: number): string {
+  return `tried-${index + 1}-${noted.replace.slice(1)}-${noted.with.slice(1)}.svg`;
+}

@@ -1,0 +1,99 @@
+// Floor 8. The seen-otherwise previews: four kinds of vision, original over redesign, with one number each.
+import type { Hex } from "../../colour/colour.ts";
+import { nameColours } from "../../colour/colourname.ts";
+import { hexOf, linearOf } from "../../colour/colourtext.ts";
+import { simulate, type Vision, visions } from "../../colour/vision.ts";
+import { measureClarity } from "../../measure/clarity.ts";
+import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
+import type { Measure, MeasuredEdge } from "../../measure/measurement.ts";
+import type { Format } from "../../words/format.ts";
+
+export interface SeenView {
+  readonly vision: Vision;
+  readonly heading: string;
+  readonly explanation: string;
+  /** What the two numbers are. */
+  readonly measure: string;
+  readonly before: string;
+  readonly after: string;
+  /** What becomes of the colours of the original and of the redesign: `dark red looks brown; white keeps its name`. */
+  readonly looks: readonly [string, string];
+}
+
+const words: Readonly<Record<Vision, { heading: string; explanation: string }>> = {
+  protan: { heading: "Protan", explanation: "without the cones for long waves" },
+  deutan: { heading: "Deutan", explanation: "without the cones for middle waves" },
+  tritan: { heading: "Tritan", explanation: "without the cones for short waves" },
+  grey: { heading: "Grey", explanation: "luminance alone, as in grey print" },
+};
+
+/** The four previews, in the order protan, deutan, tritan, grey. */
+export function presentSeen(comparison: Comparison, format: Format): readonly SeenView[] {
+  return visions.map((vision) => {
+    const before = comparison.edges.filter((edge) => edge.contrast[0] !== null);
+    const say = (edges: readonly ComparedEdge[], measure: Measure) =>
+      vision === "grey" ? sayGrey(edges, measure, format) : sayClarity(measure, vision, format);
+    return {
+      vision,
+      ...words[vision],
+      measure: vision === "grey" ? "nearest two greys, ΔE00" : "clarity",
+      before: say(before, comparison.before),
+      after: say(comparison.edges, comparison.after),
+      looks: [
+        describeLooks(comparison.before, vision, format),
+        describeLooks(comparison.after, vision, format),
+      ],
+    };
+  });
+}
+
+/** Under this share of the flag a colour is not worth a word. */
+const leastShare = 0.005;
+const mostColours = 8;
+
+function describeLooks(measure: Measure, vision: Vision, format: Format): string {
+  const colours = measure.colours.filter(({ share }) => share >= leastShare).slice(0, mostColours);
+  const nameAll = (see: (hex: Hex) => Hex): readonly string[] =>
+    nameColours(
+      colours.map(({ hex }) => see(hex)),
+      colours.map(({ share }) => share),
+    );
+  const plain = nameAll((hex) => hex);
+  const seen = nameAll((hex) => hexOf(simulate(linearOf(hex), vision)));
+  const same = colours.filter((_, index) => plain[index] === seen[index]).map(({ name }) => name);
+  const other = colours.flatMap(({ name }, index) =>
+    plain[index] === seen[index] ? [] : [`${name} looks ${seen[index]}`],
+  );
+  const kept =
+    same.length === 0
+      ? []
+      : [`${format.list(same)} ${same.length === 1 ? "keeps its name" : "keep their names"}`];
+  return [...(other.length === 0 ? [] : [format.list(other)]), ...kept].join("; ");
+}
+
+/** Clarity with the contrasts that this kind of vision has. */
+function sayClarity({ edges }: Measure, vision: "protan" | "deutan" | "tritan", format: Format): string {
+  return format.percent(
+    measureClarity(edges.map((edge) => ({ ...edge, contrast: edge.vision[vision].contrast }))),
+  );
+}
+
+function sumLengths(edges: readonly ComparedEdge[]): number {
+  return edges.reduce((sum, edge) => sum + edge.length, 0);
+}
+
+function sayGrey(edges: readonly ComparedEdge[], measure: Measure, format: Format): string {
+  const all = sumLengths(edges);
+  const steps = edges
+    .filter((edge) => edge.length >= 0.01 * all)
+    .map((edge) => findEdge(measure, edge)?.vision.grey.deltaE00 ?? 0);
+  return steps.length === 0 ? "no edges" : format.number(Math.min(...steps), 0);
+}
+
+function findEdge(measure: Measure, edge: ComparedEdge): MeasuredEdge | undefined {
+  return measure.edges.find(
+    (candidate) =>
+      (candidate.a === edge.a && candidate.b === edge.b) ||
+      (candidate.a === edge.b && candidate.b === edge.a),
+  );
+}

@@ -1,0 +1,260 @@
+// Floor 8. A study page as finished values: the one view that its template prints.
+
+import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
+import type { Gallery } from "../../content/study/study.ts";
+import type { Comparison } from "../../measure/comparison.ts";
+import { type FimbriationView, presentFimbriations } from "../../words/fimbriationfact.ts";
+import { describeViewing, type FocusView, presentFocus } from "../../words/focusfact.ts";
+import type { Format } from "../../words/format.ts";
+import { type LastingView, presentLasting } from "../../words/fromafar.ts";
+import { findChanged, type Swatch } from "../../words/paintname.ts";
+import { capitalise } from "../../words/phrase.ts";
+import { formatTitle } from "../../words/title.ts";
+import { describeChange, describeVerdict, type VerdictView } from "../../words/verdict.ts";
+import { type Linker, linkFrom } from "../address.ts";
+import { listPlacedEdges, placeEdges } from "../edge/edgeaddress.ts";
+import { type Gains, presentGain, rankGains } from "../front/gainchart.ts";
+import { describePicture, type LinkPicture, linkFile, pictureStudy } from "../linkview.ts";
+import { type Frame, presentFrame } from "../pageframe.ts";
+import { type DrawnPlate, type Plate, presentPair } from "../plate.ts";
+import { type ProseBlock, renderProse } from "../safeprose.ts";
+import { recordStudy } from "../schemarecord.ts";
+import { formatStudyPath, presentStatus, type StatusView } from "../status.ts";
+import { type AnswerView, presentAnswer } from "./answerview.ts";
+import { type Byline, presentByline } from "./byline.ts";
+import { presentRefer, type ReferView } from "./citation.ts";
+import { type ColourRow, presentColours } from "./colours.ts";
+import { presentRuler, type RulerView } from "./contrastruler.ts";
+import { presentStrip, type StripView } from "./distancestrip.ts";
+import { presentDetails } from "./edgedetail.ts";
+import { type EdgeMapView, presentEdgeMap } from "./edgemap.ts";
+import { type FactsView, presentFacts } from "./facts.ts";
+import { type LikenessView, presentLikeness } from "./likenessfact.ts";
+import { type MatrixView, presentMatrix } from "./matrixview.ts";
+import { type NotesView, presentNotes } from "./notes.ts";
+import { type OptionsLine, presentOptionsLine } from "./optionsview.ts";
+import { createFigures, type ProseFigure } from "./prosefigure.ts";
+import { type LadderView, presentLadder } from "./reflectanceladder.ts";
+import { presentSeen, type SeenView } from "./seenotherwise.ts";
+import { presentSplit, type SplitView } from "./splitline.ts";
+import { presentSizes, type SizeRow } from "./truesize.ts";
+
+export interface StudyPage extends Byline {
+  readonly slug: string;
+  readonly frame: Frame;
+  readonly picture: LinkPicture;
+  readonly title: string;
+  readonly flag: string | undefined;
+  readonly status: StatusView;
+  readonly change: { readonly sentence: string; readonly swatches: readonly [Swatch, Swatch] };
+  readonly verdict: VerdictView;
+  readonly plates: readonly [Plate, Plate];
+  readonly split: SplitView;
+  readonly contents: readonly { readonly anchor: string; readonly text: string }[];
+  readonly sizes: readonly [SizeRow, SizeRow];
+  readonly refer: ReferView;
+  readonly answer: AnswerView | undefined;
+  readonly summary: readonly SummaryRow[];
+  readonly fimbriations: readonly FimbriationView[];
+  /** Undefined where there is something that has to be seen. */
+  readonly focus: FocusView | undefined;
+  readonly lasting: LastingView | undefined;
+  readonly measuredHow: string;
+  /** Which edges have pages of their own, where not all have. */
+  readonly edgePages: string | undefined;
+  /** What became of each edge, and the reflectances behind it; undefined where there is no edge. */
+  readonly ruler: RulerView | undefined;
+  readonly ladder: LadderView;
+  readonly edgeMap: EdgeMapView;
+  readonly strip: StripView;
+  readonly facts: FactsView;
+  readonly links: Readonly<
+    Record<"distance" | "lasting" | "facts" | "words" | "outcomes" | "numbers" | "nearLine", string>
+  >;
+  readonly seen: readonly (SeenView & { readonly plates: readonly [DrawnPlate, DrawnPlate] })[];
+  readonly colours: readonly ColourRow[];
+  readonly prose: readonly ProseBlock<ProseFigure>[];
+  /** Whether the prose in two columns fits a window. */
+  readonly isShort: boolean;
+  readonly notes: NotesView;
+  readonly options: OptionsLine | undefined;
+  /** Shown where the prose asks for it. */
+  readonly matrix: MatrixView | undefined;
+  readonly likeness: LikenessView | undefined;
+}
+
+export interface SummaryRow {
+  readonly name: string;
+  readonly before: string;
+  readonly after: string;
+}
+
+/** Letters of prose that in two columns are no higher than a common window (our own judgement). */
+const mostInColumns = 3000;
+
+/** The page of one study. `all`: the gallery around it, for the flags it looks like. */
+export function presentStudy(
+  result: StudyResult,
+  gallery: Gallery,
+  format: Format,
+  all: Pick<GalleryResult, "studies" | "survey"> & { readonly gains: Gains } = {
+    studies: [result],
+    gains: rankGains([result], format),
+  },
+): StudyPage {
+  const { study, comparison } = result;
+  const path = formatStudyPath(study.slug);
+  const link = linkFrom(path);
+  const placeEdge = placeEdges(study.slug, comparison);
+  const linkEdge = (edge: { readonly a: string; readonly b: string }) => link(placeEdge(edge));
+  const shown = presentFigures(result, gallery, link, format);
+  const matrix = presentMatrix(result, link, format);
+  const gain = () => presentGain(all.gains, link, format, study.slug);
+  return {
+    slug: study.slug,
+    title: study.title,
+    flag: study.flag,
+    status: presentStatus(study.status),
+    ...presentByline(study, link, format, all.studies),
+    ...presentCase(result, gallery, format),
+    ...shown,
+    contents: listContents(result),
+    fimbriations: presentFimbriations(comparison, format),
+    focus: presentFocus(comparison, result.focusToName),
+    measuredHow: describeViewing(comparison, format),
+    edgePages: describePaged(listPlacedEdges(study.slug, comparison).length, comparison.edges.length, format),
+    facts: presentFacts(comparison, format),
+    links: linkMethod(link),
+    colours: presentColours(result, format),
+    prose: renderProse(
+      study.body,
+      createFigures({ ...shown, matrix }, comparison, format, {
+        address: linkEdge,
+        details: (edge) => presentDetails(result, edge, link),
+        gain,
+      }),
+    ),
+    isShort: study.body.length <= mostInColumns,
+    notes: presentNotes(result, gallery, link, path),
+    options: presentOptionsLine(result, link, format),
+    matrix,
+    likeness: presentLikeness(result, all, link, format),
+  };
+}
+
+/** Change and verdict with its numbers, and all that carries them away: head, picture, reference, answer. */
+function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
+  const { study, comparison } = result;
+  const path = formatStudyPath(study.slug);
+  const verdict = describeVerdict(comparison, format);
+  const sentence = describeChange(result);
+  const description = `Unofficial redesign study. ${sentence} ${verdict.word}. ${verdict.sentence}`;
+  const picture = pictureStudy(result, gallery, format);
+  const refer = presentRefer(result, gallery, format);
+  const summary = presentSummary(comparison, format);
+  const share = { path: `${path}${linkFile}`, alt: describePicture(picture) };
+  const record = recordStudy(study, gallery, description);
+  const head = { path, title: formatTitle(study), description, picture: share, isArticle: true, record };
+  const numbers = summary.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
+  return {
+    frame: presentFrame({ ...head, section: "studies" }, gallery, format),
+    picture,
+    change: { sentence, swatches: findChanged(result) },
+    verdict,
+    split: presentSplit(result),
+    refer,
+    answer: presentAnswer(gallery.answer, {
+      title: formatTitle(study),
+      edge: undefined,
+      stamped: refer.stamped,
+      numbers: [`${sentence} ${verdict.word}.`, ...numbers],
+    }),
+    summary,
+  };
+}
+
+/** The headings of the page, as far as the study has something under them. */
+function listContents({ study, comparison, likeness }: StudyResult): StudyPage["contents"] {
+  const hasEdges = comparison.edges.length > 0;
+  const all = [
+    { anchor: "#argument", text: "The argument", isThere: hasArgument(study) },
+    { anchor: "#edges", text: "What got better and worse", isThere: hasEdges },
+    { anchor: "#distance", text: "From afar", isThere: hasEdges },
+    { anchor: "#seen", text: "To colour-blind readers, and in grey", isThere: true },
+    { anchor: "#likeness", text: "Could it be mistaken?", isThere: likeness !== undefined },
+    { anchor: "#record", text: "For the record", isThere: true },
+    { anchor: "#refer", text: "Cite this", isThere: true },
+  ];
+  return all.filter(({ isThere }) => isThere).map(({ anchor, text }) => ({ anchor, text }));
+}
+
+function hasArgument({ body, decision, symbolism }: StudyResult["study"]): boolean {
+  return body.trim() !== "" || decision !== undefined || symbolism !== undefined;
+}
+
+function describePaged(paged: number, all: number, format: Format): string | undefined {
+  if (paged === all) return undefined;
+  return `The ${format.number(paged, 0)} longest of these ${format.number(all, 0)} edges have pages of their own.`;
+}
+
+function linkMethod(link: Linker): StudyPage["links"] {
+  return {
+    distance: link("/method/#distance"),
+    lasting: link("/method/#lasting"),
+    facts: link("/method/#facts"),
+    words: link("/method/#words"),
+    outcomes: link("/method/#outcomes"),
+    numbers: link("/method/#numbers"),
+    nearLine: link("/method/#near-the-line"),
+  };
+}
+
+/** All that can be looked at: the page shows each in its place, and the prose may show it again. */
+function presentFigures(result: StudyResult, gallery: Gallery, link: Linker, format: Format) {
+  const { comparison } = result;
+  const path = formatStudyPath(result.study.slug);
+  const src = (file: string) => link(`${path}${file}.svg`);
+  const plates = presentPair(result, link, format);
+  return {
+    plates,
+    sizes: presentSizes(comparison.before.proportions, link, path, format),
+    lasting: presentLasting(comparison, format),
+    ruler: presentRuler(result, link, format),
+    ladder: presentLadder(result, gallery.cloth, format),
+    edgeMap: presentEdgeMap(result, link, path, format),
+    strip: presentStrip(comparison, link, path, format),
+    seen: presentSeen(comparison, format).map((seen) => ({
+      ...seen,
+      plates: presentSeenPair(seen, plates, src),
+    })),
+  };
+}
+
+function presentSeenPair(
+  { vision, heading, looks }: SeenView,
+  [original, redesign]: readonly [Plate, Plate],
+  src: (file: string) => string,
+): readonly [DrawnPlate, DrawnPlate] {
+  const label = (name: string) =>
+    vision === "grey" ? `${name} in grey` : `${name} as seen by ${heading.toLowerCase()} eyes`;
+  const plate = ({ alt: _, ...whole }: Plate, name: string, look: string): DrawnPlate => ({
+    ...whole,
+    label: label(whole.label),
+    src: src(`seen-${vision}-${name}`),
+    description: `${capitalise(look)}.`,
+  });
+  return [plate(original, "original", looks[0]), plate(redesign, "redesign", looks[1])];
+}
+
+function presentSummary(comparison: Comparison, format: Format): readonly SummaryRow[] {
+  const { before, after, clarity } = comparison;
+  const focusClarity = ({ focus }: Comparison["before"]) =>
+    focus.source === "none" ? "no charge" : format.percent(focus.clarity);
+  const weakest = (measure: Comparison["before"]) =>
+    measure.weakestEdge === null ? "no edges" : format.contrast(measure.weakestEdge.contrast);
+  return [
+    { name: "Clarity", before: format.percent(clarity[0]), after: format.percent(clarity[1]) },
+    { name: "Clarity of what has to be seen", before: focusClarity(before), after: focusClarity(after) },
+    { name: "Weakest edge", before: weakest(before), after: weakest(after) },
+  ];
+}

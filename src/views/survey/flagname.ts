@@ -1,0 +1,67 @@
+// Floor 8. What a flag of the survey is called, and where it is shown: names come from credits, folders and files.
+
+import type { NearFlag } from "../../analysis/likeness/nearflag.ts";
+import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
+import type { SurveyEntry } from "../../analysis/survey/surveyentry.ts";
+import type { Measure } from "../../measure/measurement.ts";
+import { capitalise } from "../../words/phrase.ts";
+import { formatTitle } from "../../words/title.ts";
+import { formatStudyPath } from "../status.ts";
+
+/** A flag that a page can show. Both paths are site paths; `page` tells of it. */
+export interface ShownFlag {
+  readonly name: string;
+  readonly drawing: string;
+  readonly page: string;
+  readonly measure: Measure;
+}
+
+/** Site path of the survey, and of the drawings of flags that have no study. */
+export const surveyPath = "/survey/";
+export const flagDrawings = `${surveyPath}flags/`;
+
+/** Returns what the flag is called: by its first study, else as the credit there says, else by its folder or file. */
+export function nameEntry(entry: SurveyEntry, studies: readonly StudyResult[]): string {
+  const [slug] = entry.slugs;
+  const study = studies.find((result) => result.study.slug === slug)?.study;
+  const name = study?.flag ?? study?.credit?.title;
+  if (name !== undefined) return name;
+  const file = entry.flag.file.split("/").at(-1) ?? "";
+  const stem = entry.flag.file.startsWith("studies/") ? (slug ?? file) : file.replace(/\.svg$/i, "");
+  return capitalise(stem.replaceAll("-", " "));
+}
+
+/** Returns the id of the flag's row in the survey. */
+export function anchorOf({ flag: { file } }: SurveyEntry): string {
+  return `flag-${file.replace(/\.svg$/i, "").replaceAll("/", "-")}`;
+}
+
+/** Returns the site path of the flag's drawing. */
+export function placeDrawing(entry: SurveyEntry): string {
+  const [slug] = entry.slugs;
+  if (slug !== undefined) return `${formatStudyPath(slug)}original.svg`;
+  return `${flagDrawings}${entry.flag.file.split("/").at(-1) ?? ""}`;
+}
+
+/** Returns the flag that a redesign is near to, or undefined where the site has no picture of it. */
+export function findShown(
+  near: NearFlag,
+  all: Pick<GalleryResult, "studies" | "survey">,
+): ShownFlag | undefined {
+  if (near.origin === "redesign") {
+    const result = all.studies.find(({ study }) => study.slug === near.slug);
+    if (result === undefined) return undefined;
+    const page = formatStudyPath(result.study.slug);
+    const name = `the redesign of “${formatTitle(result.study)}”`;
+    return { name, drawing: `${page}redesign.svg`, page, measure: result.comparison.after };
+  }
+  const entry = all.survey?.entries.find(({ flag }) => flag.file === near.file);
+  if (entry === undefined) return undefined;
+  const [slug] = entry.slugs;
+  return {
+    name: nameEntry(entry, all.studies),
+    drawing: placeDrawing(entry),
+    page: slug === undefined ? `${surveyPath}#${anchorOf(entry)}` : formatStudyPath(slug),
+    measure: entry.measure,
+  };
+}

@@ -1,0 +1,139 @@
+// Floor 8. The survey page: every flag of the gallery as it is, least clear first, with what would help it most.
+
+import type { GalleryResult } from "../../analysis/result.ts";
+import type { GallerySurvey } from "../../analysis/survey/surveyentry.ts";
+import { leastGain } from "../../measure/options/rank.ts";
+import type { Format } from "../../words/format.ts";
+import { linkFrom } from "../address.ts";
+import { type Frame, presentFrame } from "../pageframe.ts";
+import { mostOnPage } from "../paging.ts";
+import { surveyPath } from "./flagname.ts";
+import { type FlagRow, presentFlagRow } from "./flagrow.ts";
+import {
+  countFlags,
+  countWeak,
+  describeSurveyPicture,
+  pictureSurvey,
+  type SurveyPicture,
+} from "./surveycard.ts";
+import { type FieldView, presentField } from "./surveyfield.ts";
+
+export interface SurveyPage {
+  readonly frame: Frame;
+  readonly picture: SurveyPicture | undefined;
+  readonly count: string;
+  /** How many have a weak edge, and how many a single change would help; undefined where there are none to tell of. */
+  readonly told: string | undefined;
+  readonly field: FieldView | undefined;
+  readonly rows: readonly FlagRow[];
+  /** The rows behind those shown at once, and how many they are. */
+  readonly more: { readonly rows: readonly FlagRow[]; readonly label: string } | undefined;
+  /** Says how many flags are in the files alone, where the list would be too long. */
+  readonly rest: string | undefined;
+  /** Undefined where there is nothing to narrow. */
+  readonly finder: SurveyFinder | undefined;
+  readonly caption: string;
+  readonly choosing: Choosing;
+  readonly failed: readonly { readonly file: string; readonly reason: string }[];
+  /** Says how many more failed than are named. */
+  readonly failedRest: string | undefined;
+  readonly downloads: readonly { readonly address: string; readonly file: string; readonly text: string }[];
+  readonly how: string;
+}
+
+/** The choices of the form, and what is said of a narrowed list, `#` standing for its length. */
+export interface SurveyFinder {
+  readonly first: readonly string[];
+  readonly hasBoth: boolean;
+  readonly found: string;
+  readonly all: string;
+}
+
+/** What is said of chosen flags, `#` standing for how many, and what the file of them is called and begins with. */
+export interface Choosing {
+  readonly one: string;
+  readonly many: string;
+  readonly file: string;
+  readonly heading: string;
+}
+
+/** Most rows on the page (our own judgement: what a browser shows at once). The files have all. */
+const mostRows = 1000;
+/** Rows that are shown at once (our own judgement: some three screens); the others open on demand. */
+const mostAtOnce = 36;
+
+/** The files of the survey, in its folder. */
+export const surveyFiles = { csv: "survey.csv", json: "survey.json" } as const;
+
+/** The survey page of a gallery. */
+export function presentSurvey(result: GalleryResult, format: Format): SurveyPage {
+  const survey: GallerySurvey = result.survey ?? { entries: [], failed: [] };
+  const link = linkFrom(surveyPath);
+  const { entries } = survey;
+  const rows = entries.slice(0, mostRows).map((entry) => presentFlagRow(entry, result.studies, link, format));
+  const count = countFlags(entries.length, format);
+  const picture = pictureSurvey(survey, result.gallery, format);
+  const rest = entries.length - rows.length;
+  return {
+    frame: presentFrame(
+      {
+        path: surveyPath,
+        title: "Survey",
+        description: `${count}, least clear first: the weakest edge of each, the colour to change first, the best single change.`,
+        section: "survey",
+        ...(picture && { picture: { path: `/${picture.file}`, alt: describeSurveyPicture(picture) } }),
+      },
+      result.gallery,
+      format,
+    ),
+    picture,
+    count,
+    told: entries.length < 2 ? undefined : tellField(entries, format),
+    field: presentField(entries, rows, format),
+    rows: rows.slice(0, mostAtOnce),
+    more:
+      rows.length > mostAtOnce
+        ? { rows: rows.slice(mostAtOnce), label: `${format.number(rows.length - mostAtOnce, 0)} more flags` }
+        : undefined,
+    rest:
+      rest > 0
+        ? `The ${format.number(mostRows, 0)} least clear are listed; the other ${format.number(rest, 0)} are in the files.`
+        : undefined,
+    finder: rows.length < 2 ? undefined : presentFinder(rows, count),
+    caption: `Every flag as it is${rows.length > 1 ? ", least clear first" : ""}. Contrast and clarity in percent, distances in flag heights.`,
+    choosing: {
+      one: "1 flag chosen",
+      many: "# flags chosen",
+      file: "chosen-flags.txt",
+      heading: `Flags chosen from the survey of ${result.gallery.title}. Type the lines that begin with counterchange in the folder that holds flags/.`,
+    },
+    failed: survey.failed.slice(0, mostOnPage).map(({ file, problem }) => ({ file, reason: problem.reason })),
+    failedRest:
+      survey.failed.length > mostOnPage
+        ? `And ${format.number(survey.failed.length - mostOnPage, 0)} more, all of them in the JSON file.`
+        : undefined,
+    downloads: [
+      { address: link(`${surveyPath}${surveyFiles.csv}`), file: surveyFiles.csv, text: "The survey, CSV" },
+      { address: link(`${surveyPath}${surveyFiles.json}`), file: surveyFiles.json, text: "The survey, JSON" },
+    ],
+    how: link("/method/#survey"),
+  };
+}
+
+function tellField(entries: GallerySurvey["entries"], format: Format): string {
+  const weak = countWeak(entries);
+  const helped = entries.filter(({ flag }) => flag.changeFirst !== null).length;
+  const said = (count: number): string => (count === 0 ? "none" : format.number(count, 0));
+  return `With a weak edge: ${said(weak)}. A single change of colour brings ${format.number(leastGain, 0)} points of clarity or more: ${said(helped)}.`;
+}
+
+function presentFinder(rows: readonly FlagRow[], count: string): SurveyFinder {
+  const first = new Set(rows.flatMap((row) => row.first.map(({ name }) => name)));
+  const withStudy = rows.filter(({ studies }) => studies.length > 0).length;
+  return {
+    first: [...first].sort(),
+    hasBoth: withStudy > 0 && withStudy < rows.length,
+    found: `# of ${count}`,
+    all: count,
+  };
+}

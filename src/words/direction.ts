@@ -1,0 +1,20 @@
+// Floor 7. Which way words run: of a language, and of a piece of text among others.
+
+/** Scripts that run from right to left. Source: Unicode Standard Annex 9, strong types R and AL, by ISO 15924 code. */
+const rightToLeft = ["Adlm", "Arab", "Hebr", "Mand", "Nkoo", "Rohg", "Samr", "Syrc", "Thaa"];
+const letter = new RegExp(`[${rightToLeft.map((script) => `\\p{sc=${script}}`).join("")}]`, "u");
+
+/** The direction of pages in `language`, a BCP 47 tag; throws RangeError for any other text. */
+export function directionOf(language: string): "ltr" | "rtl" {
+  const script = new Intl.Locale(language).maximize().script ?? "Latn";
+  // Nastaliq is Arabic in a hand of its own, and has a code but no letters of its own.
+  return script === "Aran" || rightToLeft.includes(script) ? "rtl" : "ltr";
+}
+
+/**
+ * Returns a piece of text that keeps its own order between the rest, whichever way that runs: marked where it has letters
+ * from right to left. Source: Unicode Standard Annex 9, FSI and PDI.
+ */
+export function isolate(text: string): string {
+  return letter.test(text) ? `\u2068${text}\u2069` : text;
+}

@@ -1,0 +1,86 @@
+// Floor 7. Numbers, dates and lists as finished text in the gallery's language.
+import { formatContrast, formatDifference, formatPercent, formatShare } from "../measure/percenttext.ts";
+import { directionOf } from "./direction.ts";
+
+/** Says numbers in one language. */
+export interface Format {
+  readonly language: string;
+  readonly direction: "ltr" | "rtl";
+  /** A fraction 0 to 1 as whole percent, with more decimals short of 0 and 100; `no edges` for null. */
+  share(fraction: number | null): string;
+  /** The same of a number already in percent, as whole percent unless `decimals` are asked for. */
+  percent(percent: number | null, decimals?: number): string;
+  /** A contrast in percent, never rounded across a grade. */
+  contrast(contrast: number, decimals?: number): string;
+  /** A ΔE00, never rounded across `limit`. */
+  difference(deltaE00: number, limit: number): string;
+  number(value: number, decimals: number): string;
+  /** An ISO date, spelled out. */
+  date(iso: string): string;
+  list(items: readonly string[]): string;
+  /** The same in pieces, so that items can be links; `at` is the place of an item, undefined for what stands between. */
+  listParts(items: readonly string[]): readonly { readonly text: string; readonly at: number | undefined }[];
+}
+
+const made = new Map<string, Format>();
+
+/** Returns the format of `language`, a BCP 47 tag; throws RangeError for any other text. */
+export function createFormat(language: string): Format {
+  const format = made.get(language) ?? buildFormat(language);
+  made.set(language, format);
+  return format;
+}
+
+function buildFormat(language: string): Format {
+  const write = (value: number, decimals: number) => formatNumber(language, value, decimals);
+  const inPercent = (value: number, decimals: number) => writePercent(language, value, decimals);
+  const calendar = new Intl.DateTimeFormat(language, { dateStyle: "long", timeZone: "UTC" });
+  const list = new Intl.ListFormat(language, { type: "conjunction" });
+  return {
+    language,
+    direction: directionOf(language),
+    share: (fraction) => (fraction === null ? "no edges" : formatShare(fraction, 0, inPercent)),
+    percent: (percent, decimals = 0) =>
+      percent === null ? "no edges" : formatPercent(percent, decimals, inPercent),
+    contrast: (contrast, decimals = 0) => formatContrast(contrast, decimals, inPercent),
+    difference: (deltaE00, limit) => formatDifference(deltaE00, limit, write),
+    number: write,
+    date: (iso) => calendar.format(new Date(`${iso}T00:00:00Z`)),
+    list: (items) => list.format(items),
+    listParts: (items) => splitList(list.formatToParts(items)),
+  };
+}
+
+function splitList(parts: ReturnType<Intl.ListFormat["formatToParts"]>): ReturnType<Format["listParts"]> {
+  const elements = parts.filter(({ type }) => type === "element");
+  return parts.map((part) => {
+    const at = elements.indexOf(part);
+    return { text: part.value, at: at < 0 ? undefined : at };
+  });
+}
+
+/** To make one takes far longer than to use it, and a site has thousands of numbers. */
+const numbers = new Map<string, Intl.NumberFormat>();
+
+function writePercent(language: string, percent: number, decimals: number): string {
+  const key = `${language} ${decimals} %`;
+  const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
+  const format = numbers.get(key) ?? new Intl.NumberFormat(language, { style: "percent", ...digits });
+  numbers.set(key, format);
+  return format.format(percent / 100);
+}
+
+function formatNumber(language: string, value: number, decimals: number): string {
+  const key = `${language} ${decimals}`;
+  const format =
+    numbers.get(key) ??
+    new Intl.NumberFormat(language, {
+      minimumFractionDigits: decimals,
+      maximumFractionDigits: decimals,
+      useGrouping: false,
+      // A rounded −0.3 is no “-0”.
+      signDisplay: "negative",
+    });
+  numbers.set(key, format);
+  return format.format(value);
+}

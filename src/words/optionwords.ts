@@ -1,0 +1,93 @@
+// Floor 7. What is told of an option behind its numbers: who does as well, what gets worse, what it is taken for.
+
+import type { OptionsReport } from "../analysis/options/rankoptions.ts";
+import type { ComparedEdge } from "../measure/comparison.ts";
+import type { PaintPair } from "../measure/options/paintpair.ts";
+import type { Option } from "../measure/options/tryoptions.ts";
+import type { Format } from "./format.ts";
+import { capitalise } from "./phrase.ts";
+
+/** Most names in one list, before the rest is counted. */
+const mostNames = { equals: 3, unranked: 6, price: 3 };
+
+/** Sets a sentence of the measuring code as pages set their numbers and apostrophes. */
+export function inWords(sentence: string, format: Format): string {
+  return sentence
+    .replace(/(?<!\d)\d+(?:\.(\d+))? %/g, (percent, decimals = "") =>
+      format.percent(Number.parseFloat(percent), decimals.length),
+    )
+    .replace(/(\p{L})'/gu, "$1’");
+}
+
+/** `yellow does as well`, `yellow and grey do as well`; undefined where nothing does. Names that come twice are named once. */
+export function describeEquals(
+  best: { readonly name: string },
+  equals: readonly { readonly name: string }[],
+  format: Format,
+): string | undefined {
+  if (equals.length === 0) return undefined;
+  const names = [...new Set(equals.map(({ name }) => (name === best.name ? `another ${name}` : name)))];
+  const verb = names.length === 1 ? "does" : "do";
+  return `${listFew(names, mostNames.equals, format)} ${verb} as well`;
+}
+
+/** Says what an option makes worse, a short sentence each; none where nothing gets worse. */
+export function describeWorse(option: Option, format: Format): readonly string[] {
+  const others = (pairs: readonly PaintPair[]): string =>
+    format.list([...new Set(pairs.map(({ a, names }) => names[a === option.id ? 1 : 0]))]);
+  const say = (begin: string, pairs: readonly PaintPair[]): readonly string[] =>
+    pairs.length === 0 ? [] : [`${begin} ${others(pairs)}.`];
+  const outline =
+    option.mergedOutline > 0 ? [`${format.share(option.mergedOutline)} of the outline merges.`] : [];
+  return [
+    ...say("Not clear any more beside", option.lost),
+    ...say("Less clear beside", option.worse),
+    ...say("One colour with", option.merged),
+    ...outline,
+    ...say("Can be taken for the flag’s", option.confusable),
+    ...describeConfusions(option, format),
+  ];
+}
+
+/** `Protan and deutan eyes take it for green.`, a sentence for each neighbour. */
+function describeConfusions({ id, confusions }: Option, format: Format): readonly string[] {
+  const sights = new Map<string, string[]>();
+  for (const { a, names, sight } of confusions) {
+    const name = names[a === id ? 1 : 0];
+    sights.set(name, [...(sights.get(name) ?? []), sight]);
+  }
+  return [...sights].map(
+    ([name, kinds]) => `${capitalise(format.list([...new Set(kinds)]))} eyes take it for ${name}.`,
+  );
+}
+
+/** `white / red from 62 to 20`: the edges that a change makes worse, longest first; undefined where there are none. */
+export function describePrice(
+  price: readonly Pick<ComparedEdge, "names" | "contrast" | "outcome">[],
+  format: Format,
+): string | undefined {
+  if (price.length === 0) return undefined;
+  const said = price.map(({ names: [[a, b]], contrast: [before, after], outcome }) => {
+    const edge = `${a} / ${b}`;
+    if (outcome === "merged") return `${edge} merged`;
+    return before === null
+      ? `${edge} parted at ${format.contrast(after)}`
+      : `${edge} from ${format.contrast(before)} to ${format.contrast(after)}`;
+  });
+  return listFew(said, mostNames.price, format);
+}
+
+/** Names the changes that have no place, in one sentence; undefined where there are none. */
+export function describeUnranked({ vanishing, shades }: OptionsReport, format: Format): string | undefined {
+  const nameOf = (hex: string): string => shades.find((shade) => shade.hex === hex)?.name ?? hex;
+  const changes = [...new Set(vanishing.map(({ replace, name }) => `${nameOf(replace)} to ${name}`))];
+  if (changes.length === 0) return undefined;
+  const each = changes.length === 1 ? "it" : "each";
+  return `Not ranked: ${listFew(changes, mostNames.unranked, format)}; ${each} would merge a third of a charge’s outline or more.`;
+}
+
+function listFew(names: readonly string[], most: number, format: Format): string {
+  const few = names.slice(0, names.length === most + 1 ? most + 1 : most);
+  const rest = names.length - few.length;
+  return format.list(rest > 0 ? [...few, `${format.number(rest, 0)} others`] : few);
+}

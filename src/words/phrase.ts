@@ -1,0 +1,13 @@
+// Floor 7. Names of paints as a sentence needs them.
+import type { MeasuredColour } from "../measure/measurement.ts";
+
+/** A paint in a sentence: the part that `only` selects is what the author calls it, else `the selected brown`. */
+export function nameInText({ name, part }: Pick<MeasuredColour, "name" | "part">): string {
+  if (part === undefined) return name;
+  return part.called ?? `the selected ${part.of}`;
+}
+
+/** A text with its first letter in upper case. */
+export function capitalise(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,95 @@
+import { describe, expect, test } from "vitest";
+import { analyseStudy } from "../../../src/analysis/analyse.ts";
+import { rankStudy } from "../../../src/analysis/options/rankstudy.ts";
+import { defaultGallery } from "../../../src/content/gallery/galleryfile.ts";
+import { disc, drawing, field } from "../drawing.ts";
+import { parseText, writeStudy } from "../fixture.ts";
+
+const bytes = drawing(field("#141414") + disc("#c8202f"));
+
+async function rankText(text: string, original = bytes) {
+  const { value: study } = parseText(text);
+  const analysed = study === undefined ? undefined : await analyseStudy(study, original, defaultGallery);
+  if (analysed?.value === undefined) throw new Error("the study could not be computed");
+  return { result: analysed.value, ...(await rankStudy(analysed.value, original, defaultGallery)) };
+}
+
+describe("rankStudy", () => {
+  test("says where the author's change stands", async () => {
+    const { value, result } = await rankText(writeStudy('change: { replace: "#c8202f", with: "yellow" }'));
+    const options = value?.report.options ?? [];
+    const own = options.find(({ replace, name }) => replace === "#c8202f" && name === "yellow");
+    expect(own).toBeDefined();
+    expect(own?.clarity).toBeCloseTo(result.comparison.clarity[1] ?? Number.NaN, 6);
+    expect(value?.standing).toMatchObject({ place: 1, total: options.length, behindBest: 0 });
+    expect(value?.standing?.says).toMatch(
+      /^1st of \d+ in clarity, level with \d+ others; no edge is lost or merged\.$/,
+    );
+  });
+
+  test("a colour that is none of the options is counted with them", async () => {
+    const { value } = await rankText(writeStudy('change: { replace: "#c8202f", with: "#3a0a10" }'));
+    const options = value?.report.options ?? [];
+    expect(value?.standing?.total).toBe(options.length + 1);
+    expect(value?.standing?.says).toMatch(/ points of the best; /);
+  });
+
+  test("the author's other options are measured, with their notes and drawings", async () => {
+    const { value, problems } = await rankText(
+      writeStudy(
+        'change: { replace: "#c8202f", with: "yellow" }',
+        'options: [{ replace: "#141414", with: "#ffffff", note: "Too plain." }, { replace: "#c8202f", with: "#123456", only: circle }]',
+      ),
+    );
+    expect(problems).toEqual([]);
+    expect(value?.noted).toMatchObject([
+      {
+        replace: "#141414",
+        with: "#ffffff",
+        name: "white",
+        note: "Too plain.",
+        clarity: 100,
+        verdict: "clearer",
+        price: [],
+      },
+      { replace: "#c8202f", with: "#123456", only: "circle", name: "dark blue" },
+    ]);
+    expect(value?.noted[0]?.standing?.says).toMatch(/^1st of /);
+    expect(value?.noted[1]).not.toHaveProperty("note");
+    expect(value?.noted[0]?.drawing).toContain("Unofficial study");
+    expect(value?.noted[0]?.verdict).toBe("clearer");
+  });
+
+  test("an option that cannot be measured is left out, its problem placed in study.md", async () => {
+    const { value, problems } = await rankText(
+      writeStudy(
+        'change: { replace: "#c8202f", with: "yellow" }',
+        'options: [{ replace: "#00ff00", with: "white" }, { replace: "#141414", with: "#ffffff" }]',
+      ),
+    );
+    expect(value?.noted.map(({ replace }) => replace)).toEqual(["#141414"]);
+    expect(problems).toMatchObject([
+      { rule: "study/colour-absent", file: "ferry/study.md", place: { line: expect.any(Number) } },
+    ]);
+  });
+
+  test("what is wrong with the drawing is not said again for every option", async () => {
+    const faint = drawing(`${field("#141414")}${disc("#c8202f")}<script>1</script>`);
+    const { problems } = await rankText(
+      writeStudy(
+        'change: { replace: "#c8202f", with: "yellow" }',
+        'options: [{ replace: "#141414", with: "#ffffff" }, { replace: "#141414", with: "#fcd20f" }]',
+      ),
+      faint,
+    );
+    expect(problems).toEqual([]);
+  });
+
+  test("one colour: nowhere to stand", async () => {
+    const { value } = await rankText(
+      writeStudy('change: { replace: "#c8202f", with: "yellow" }'),
+      drawing(field("#c8202f")),
+    );
+    expect(value).toMatchObject({ standing: null, noted: [], report: { options: [] } });
+  });
+});

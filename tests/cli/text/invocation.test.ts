@@ -1,0 +1,61 @@
+import { expect, test } from "vitest";
+import { nameInvocation, quoteWord, spellCommands } from "../../../src/cli/text/invocation.ts";
+
+const start = "/home/ines/counterchange/src/cli/start.mjs";
+
+test.each([
+  [
+    "in a checkout, by its script",
+    start,
+    { npm_command: "run-script", npm_lifecycle_event: "cli" },
+    "npm run -s cli --",
+  ],
+  [
+    "in a checkout, by npm run build",
+    start,
+    { npm_command: "run-script", npm_lifecycle_event: "build" },
+    "node ../counterchange/src/cli/start.mjs",
+  ],
+  [
+    "by npx",
+    "/home/ines/flags/node_modules/.bin/counterchange",
+    { npm_command: "exec" },
+    "npx counterchange",
+  ],
+  [
+    "in the packages of a folder",
+    "/home/ines/flags/node_modules/.bin/counterchange",
+    {},
+    "npx counterchange",
+  ],
+  [
+    "by Node, under npx of something else",
+    start,
+    { npm_command: "exec" },
+    "node ../counterchange/src/cli/start.mjs",
+  ],
+  ["installed for all", "/usr/local/bin/counterchange", {}, "counterchange"],
+  ["by Node", start, {}, "node ../counterchange/src/cli/start.mjs"],
+])("%s", (_, script, env, expected) => {
+  expect(nameInvocation({ script, env, folder: "/home/ines/flags" })).toBe(expected);
+});
+
+test.each([
+  ["my-gallery/a.svg", "my-gallery/a.svg"],
+  ["my gallery", "'my gallery'"],
+  ["it's", "'it'\\''s'"],
+  ["$(id)", "'$(id)'"],
+  ["~/flags", "'~/flags'"],
+])("%s is typed %s", (word, quoted) => {
+  expect(quoteWord(word)).toBe(quoted);
+});
+
+test.each([
+  ["Type: counterchange new a --original a.svg", "Type: npx counterchange new a --original a.svg"],
+  ["Type: counterchange --help", "Type: npx counterchange --help"],
+  ["For one:\n    x: counterchange measure a.svg", "For one:\n    x: npx counterchange measure a.svg"],
+  ["counterchange COMMAND --help tells more", "counterchange COMMAND --help tells more"],
+  ["It is called counterchange here", "It is called counterchange here"],
+])("in “%s” what is to be typed begins as the command line did", (text, spelt) => {
+  expect(spellCommands(text, "npx counterchange")).toBe(spelt);
+});

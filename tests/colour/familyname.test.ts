@@ -1,0 +1,34 @@
+import { describe, expect, test } from "vitest";
+import type { Hex } from "../../src/colour/colour.ts";
+import { nameFamily } from "../../src/colour/familyname.ts";
+
+const greens: readonly Hex[] = Array.from({ length: 30 }, (_, index): Hex => {
+  const part = (from: number): string => (from + index * 2).toString(16).padStart(2, "0");
+  return `#${part(8)}${part(110)}${part(40)}`;
+});
+
+describe("nameFamily", () => {
+  test("names that are there are kept and not given twice", () => {
+    const names = new Map<Hex, string>([["#00843d", "green"]]);
+    nameFamily(
+      "green",
+      [
+        { hex: "#1a8335", plain: "green" },
+        { hex: "#00843d", plain: "green" },
+      ],
+      names,
+    );
+    expect([...names.values()]).toEqual(["green", "yellower green"]);
+  });
+
+  test("thirty near shades: all named apart, the smallest by number at the very last", () => {
+    const names = new Map<Hex, string>();
+    nameFamily(
+      "green",
+      greens.map((hex) => ({ hex, plain: "green" })),
+      names,
+    );
+    expect(new Set(names.values()).size).toBe(30);
+    expect([...names.values()].slice(0, 15).join(" ")).not.toMatch(/\d/);
+  });
+});

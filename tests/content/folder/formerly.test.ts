@@ -1,0 +1,112 @@
+import { expect, test } from "vitest";
+import { checkFormerly, findClashes, listFormer } from "../../../src/content/folder/formerly.ts";
+import { loadGallery } from "../../../src/content/folder/loadgallery.ts";
+import { formatProblems } from "../../../src/problem/problemtext.ts";
+import { parseText, printStudy, writeStudy } from "../../analysis/fixture.ts";
+import { drawing, makeFolder, settings } from "../folder.ts";
+
+test("addresses that a study had", () => {
+  expect(printStudy("formerly: [ferry-wheel, old-ferry]")).toBe("");
+  expect(parseText(writeStudy("formerly: [ferry-wheel]")).value?.formerly).toEqual(["ferry-wheel"]);
+});
+
+test.each<[string, string]>([
+  [
+    "formerly: [Ferry Wheel]",
+    `\
+ferry/study.md:5:12  error  “Ferry Wheel” was never the address of a study: small letters, digits and single hyphens only.  study/formerly-slug
+    formerly: [Ferry Wheel]
+               ^^^^^^^^^^^
+    Type the name that the folder had: formerly: [ferry-wheel]`,
+  ],
+  [
+    "formerly: [/studies/old/]",
+    `\
+ferry/study.md:5:12  error  “/studies/old/” was never the address of a study: small letters, digits and single hyphens only.  study/formerly-slug
+    formerly: [/studies/old/]
+               ^^^^^^^^^^^^^
+    Type the name that the folder had: formerly: [old]`,
+  ],
+  [
+    "formerly: [old, old]",
+    `\
+ferry/study.md:5:17  warning  “old” stands in “formerly” a second time.  study/formerly-twice
+    formerly: [old, old]
+                    ^^^
+    Delete one.`,
+  ],
+])("%s", (line, report) => {
+  expect(printStudy(line)).toBe(report);
+});
+
+test("what the schema reports is left to it", () => {
+  expect(checkFormerly("old")).toEqual([]);
+  expect(checkFormerly([7, "", null])).toEqual([]);
+  expect(checkFormerly(undefined)).toEqual([]);
+});
+
+const study = (slug: string, formerly: string) => ({
+  [`studies/${slug}/study.md`]: writeStudy(`formerly: ${formerly}`),
+  [`studies/${slug}/original.svg`]: drawing,
+});
+
+test("an address in use, its own or another's; and one that two claim", async () => {
+  const root = await makeFolder({
+    "gallery.yaml": settings,
+    ...study("a", "[a]"),
+    ...study("b", "[c]"),
+    ...study("c", "[old, older]"),
+    ...study("d", "[old]"),
+  });
+  const { studies, problems } = await loadGallery(root);
+  // No claim costs a study its page, neither the one that makes it nor another.
+  expect(studies.map(({ slug }) => slug)).toEqual(["a", "b", "c", "d"]);
+  expect(formatProblems(problems).replaceAll(`${root}/studies/`, "")).toBe(`\
+a/study.md:5:12  warning  “a” is the study's address today.  study/formerly-taken
+    formerly: [a]
+               ^
+    Delete it from “formerly”.
+
+b/study.md:5:12  warning  “c” is the address of another study today, so it cannot lead here.  study/formerly-taken
+    formerly: [c]
+               ^
+    Delete it from “formerly”, or rename the folder studies/c.
+
+c/study.md:5:12  warning  “old” is claimed by “d” too, so nothing leads from it.  study/formerly-claimed
+    formerly: [old, older]
+               ^^^
+    Leave it in the study that had this address, and delete it from the other.
+
+d/study.md:5:12  warning  “old” is claimed by “c” too, so nothing leads from it.  study/formerly-claimed
+    formerly: [old]
+               ^^^
+    Leave it in the study that had this address, and delete it from the other.`);
+  expect(listFormer(studies)).toEqual([{ from: "older", to: "c" }]);
+});
+
+test("a folder that is no good study has its address all the same", async () => {
+  const root = await makeFolder({ "gallery.yaml": settings, ...study("a", "[b]"), "studies/b/study.md": "" });
+  const { studies, problems } = await loadGallery(root);
+  expect(studies.map(({ slug }) => slug)).toEqual(["a"]);
+  expect(listFormer(studies)).toEqual([]);
+  expect(problems.map(({ rule }) => rule)).toContain("study/formerly-taken");
+});
+
+test("where addresses lead", () => {
+  expect(listFormer([])).toEqual([]);
+  expect(
+    listFormer([
+      { slug: "b", formerly: ["z", "y", "z"] },
+      { slug: "a", formerly: ["b", "x"] },
+      { slug: "c", formerly: ["x"] },
+      { slug: "d" },
+    ]),
+  ).toEqual([
+    { from: "y", to: "b" },
+    { from: "z", to: "b" },
+  ]);
+});
+
+test("no studies, no clashes", () => {
+  expect(findClashes([], ["a"])).toEqual([]);
+});

@@ -1,0 +1,129 @@
+// Rules that no content folder raises by itself: each side of them acted out, with limits that are reached at once, a child
+// that is killed, or the command's own way to a file. The rules that come of it.
+import { join } from "node:path";
+import { vi } from "vitest";
+import { compareDrawing } from "../../../src/analysis/analyse.ts";
+import { analyseGallery } from "../../../src/analysis/analysegallery.ts";
+import { catchFault } from "../../../src/analysis/jobs/catchfault.ts";
+import { Pool, type PoolLimits } from "../../../src/analysis/jobs/pool.ts";
+import { surveyFile } from "../../../src/analysis/survey/surveyflags.ts";
+import { defaultCloth } from "../../../src/colour/cloth.ts";
+import { keepWithin } from "../../../src/content/folder/gallerybudget.ts";
+import { loadGallery, readDrawing } from "../../../src/content/folder/loadgallery.ts";
+import type { Problem } from "../../../src/problem/problem.ts";
+import { makeFiles } from "../../../src/publish/pictures/makefiles.ts";
+import { readDrawing as readBytes } from "../../../src/svg/gate/sanitise.ts";
+import { listWorkers } from "../../analysis/children.ts";
+import { systemError } from "../../faults/disk.ts";
+import { rightDrawing, rightGallery, rightStudy } from "../mistakes.ts";
+import { inFolder, type Side } from "./making.ts";
+
+type Asked = Promise<{ readonly problems: readonly Problem[] }>;
+
+const plain = {
+  "content/gallery.yaml": rightGallery,
+  "content/studies/ferry/study.md": rightStudy,
+  "content/studies/ferry/original.svg": rightDrawing,
+};
+const files = { ...plain, "content/flags/ferry.svg": rightDrawing };
+const bytes = Buffer.from(rightDrawing);
+const options = { cloth: defaultCloth, distance: 40, palette: new Map<string, string>() };
+
+const open = (path: string): Asked => inFolder(files, (root) => readDrawing(join(root, path)));
+
+/** Measures the drawing in a child of its own; `meanwhile` happens to the child while it works. */
+async function measure(
+  limits: Partial<PoolLimits>,
+  meanwhile?: (worker: number) => void,
+): Promise<{ readonly problems: readonly Problem[] }> {
+  const pool = new Pool({ size: 1, ...limits });
+  const ask = () => pool.run("measure", "ferry.svg", { file: "ferry.svg", bytes, options });
+  try {
+    if (meanwhile === undefined) return await ask();
+    await ask();
+    const [worker] = listWorkers();
+    if (worker === undefined) throw new Error("no child is there");
+    // Stopped first, so that it cannot finish before it dies.
+    process.kill(worker, "SIGSTOP");
+    const job = ask();
+    meanwhile(worker);
+    return await job;
+  } finally {
+    pool.close();
+    await vi.waitUntil(() => listWorkers().length === 0, { timeout: 10_000 });
+  }
+}
+
+const entriesOf = (count: number) =>
+  Array.from({ length: count }, (_, index) => ({ name: `a${index}`, kind: "folder" as const }));
+/** Sixty colours, each showing less than the one before. */
+const manyColours = Buffer.from(
+  `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 300 200">${Array.from({ length: 60 }, (_, index) => {
+    const code = (index + 1).toString(16).padStart(6, "0");
+    return `<path fill="#${code}" d="M${index * 5} 0h${300 - index * 5}v200H${index * 5}z"/>`;
+  }).join("")}</svg>`,
+);
+
+/** 450 KB of drawing. */
+const largeDrawing = rightDrawing.replace("</svg>", `<desc>${"a".repeat(450 * 1024)}</desc></svg>`);
+
+/** Publishes drawings in this process. */
+const publish = (drawings: readonly string[]): Asked =>
+  makeFiles({
+    file: "ferry.svg",
+    bytes,
+    recipes: drawings.map((drawing) => ({ kind: "drawing", drawing })),
+    isTrial: false,
+  });
+
+const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
+  "study/content-missing": (isWrong) =>
+    inFolder(files, (root) => loadGallery(join(root, isWrong ? "contnet" : "content"))),
+  "study/too-many-folders": async (isWrong) =>
+    keepWithin("studies", entriesOf(isWrong ? 5001 : 5000), "folders"),
+  "study/too-many-files": async (isWrong) =>
+    keepWithin("studies/ferry", entriesOf(isWrong ? 501 : 500), "files"),
+  "study/out-of-time": (isWrong) =>
+    inFolder(plain, (root) => analyseGallery(join(root, "content"), isWrong ? { minutes: 0 } : {})),
+  "study/folder-named": (isWrong) => open(isWrong ? "content/flags" : "content/flags/ferry.svg"),
+  // No system opens a name of 300 letters; which user may read what depends on who runs the test.
+  "study/unreadable": (isWrong) => open(isWrong ? `${"a".repeat(300)}.svg` : "content/flags/ferry.svg"),
+  // No drawing of ours makes the renderer give up: what fails here is a cloth that no gallery can have.
+  "study/not-drawable": (isWrong) =>
+    surveyFile("ferry.svg", bytes, isWrong ? { ...options, cloth: { black: 90, white: 10 } } : options),
+  // The child stays stopped. A limit of a millisecond would be a race: a quick child can be heard before the clock.
+  "study/too-slow": (isWrong) => (isWrong ? measure({ seconds: 4 }, () => undefined) : measure({})),
+  "study/too-much-memory": (isWrong) => measure(isWrong ? { megabytes: 30 } : {}),
+  "study/crashed": (isWrong) =>
+    measure({}, (worker) => process.kill(worker, isWrong ? "SIGKILL" : "SIGCONT")),
+  "study/machine": (isWrong) =>
+    catchFault("ferry.svg", async () => {
+      if (isWrong) throw systemError("EMFILE", "open", "ferry.svg");
+      return { value: 1, problems: [] };
+    }),
+  "study/fault": (isWrong) =>
+    catchFault("ferry.svg", async () => {
+      if (isWrong) throw new Error("nothing an author did");
+      return { value: 1, problems: [] };
+    }),
+  "study/colour-small": (isWrong) =>
+    compareDrawing(
+      "ferry.svg",
+      manyColours,
+      { replace: isWrong ? "#00003b" : "#000001", with: "#f4c430" },
+      options,
+    ),
+  "study/not-published": (isWrong) => publish([isWrong ? rightDrawing.replace("</svg>", "") : rightDrawing]),
+  // A drawing is read once, however many files show it.
+  "study/too-much-output": (isWrong) => publish(new Array<string>(isWrong ? 160 : 100).fill(largeDrawing)),
+  "svg/too-big": async (isWrong) => readBytes("ferry.svg", isWrong ? Buffer.alloc(700 * 1024, "<") : bytes),
+};
+
+/** The rules that are acted out here. */
+export const acted: readonly string[] = Object.keys(acts);
+
+/** Acts out one side of a rule and returns the rules of all problems that come of it. */
+export async function act(id: string, side: Side): Promise<readonly string[]> {
+  const { problems } = (await acts[id]?.(side === "wrong")) ?? { problems: [] };
+  return problems.map(({ rule }) => rule);
+}

@@ -1,0 +1,39 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { foldName, isSlug, proposeSlug } from "../../../src/content/study/slug.ts";
+
+test.each(["a", "7", "ferry", "ferry-wheel", "a-1-b"])("%s is a slug", (name) =>
+  expect(isSlug(name)).toBe(true),
+);
+
+test.each(["", "-", "a-", "-a", "a--b", "A", "a b", "a_b", "a.b", "é", "..", "a/b", "a\n"])(
+  "%j is no slug",
+  (name) => expect(isSlug(name)).toBe(false),
+);
+
+test.each([
+  ["Café du Port", "cafe-du-port"],
+  ["cafe\u0301", "cafe"],
+  ["a b 🏴 #%23?", "a-b-23"],
+  ["--Ferry__Wheel--", "ferry-wheel"],
+  ["ﬁn", "fin"],
+  ["旗", undefined],
+])("%j becomes %j", (name, slug) => {
+  expect(proposeSlug(name)).toBe(slug);
+});
+
+test("what is proposed is a slug, and a slug stays as it is", () => {
+  fc.assert(
+    fc.property(fc.string({ unit: "binary" }), (name) => {
+      const slug = proposeSlug(name);
+      expect(slug === undefined || (isSlug(slug) && proposeSlug(slug) === slug)).toBe(true);
+    }),
+  );
+});
+
+test("names that some file systems take for one fold to the same text", () => {
+  expect(foldName("Flag")).toBe(foldName("fLAG"));
+  expect(foldName("cafe\u0301")).toBe(foldName("CAF\u00c9"));
+  expect(foldName("stra\u00dfe")).toBe(foldName("STRASSE"));
+  expect(foldName("a")).not.toBe(foldName("b"));
+});

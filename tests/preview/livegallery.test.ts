@@ -1,0 +1,115 @@
+// What is shown when, while a gallery is edited. The work is done in this process, one job after another.
+import { writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { expect, onTestFinished, test, vi } from "vitest";
+import { type JobKind, type Jobs, runners } from "../../src/analysis/jobs/job.ts";
+import type { Line } from "../../src/analysis/jobs/pool.ts";
+import { LiveGallery, type Shown } from "../../src/preview/livegallery.ts";
+import { writeStudy } from "../analysis/fixture.ts";
+import { drawing, harbour, makeFolder } from "../content/folder.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
+
+const line: Line = {
+  run: <K extends JobKind>(kind: K, _: string, input: Jobs[K]["input"]) => runners[kind](input),
+};
+
+const three: Readonly<Record<string, string>> = {
+  ...harbour,
+  "studies/boat/study.md": writeStudy("title: Boat"),
+  "studies/boat/original.svg": drawing,
+  "studies/anchor/study.md": writeStudy("title: Anchor"),
+  "studies/anchor/original.svg": drawing,
+};
+
+async function open(files: Readonly<Record<string, string>>, first?: string) {
+  const folder = await makeFolder(files);
+  const shown: Shown[] = [];
+  const gallery = new LiveGallery({
+    contentDir: folder,
+    line,
+    first: () => first,
+    onShow: (one) => shown.push(one),
+  });
+  onTestFinished(() => gallery.close());
+  const settle = async (): Promise<readonly Shown[]> => {
+    const before = shown.length;
+    gallery.refresh();
+    await vi.waitUntil(() => shown.slice(before).some(({ isEarly }) => !isEarly), { timeout: 30_000 });
+    return shown.slice(before);
+  };
+  return { folder, gallery, shown, settle };
+}
+
+const slugsOf = ({ result }: Shown): readonly string[] => result.studies.map(({ study }) => study.slug);
+const errorsOf = ({ problems }: Shown): readonly string[] =>
+  problems.filter(({ severity }) => severity === "error").map(({ rule }) => rule);
+const titleOf = ({ result }: Shown, slug: string): string | undefined =>
+  result.studies.find(({ study }) => study.slug === slug)?.study.title;
+
+test("the study that somebody looks at is shown first, then all, then all with their options", async () => {
+  const { settle } = await open(three, "ferry");
+  const shown = await settle();
+  expect(shown.map((one) => [one.isEarly, one.isWhole, slugsOf(one).length])).toEqual([
+    [true, false, 1],
+    [true, true, 3],
+    [false, true, 3],
+  ]);
+  expect(slugsOf(shown[0] as Shown)).toEqual(["ferry"]);
+  expect(shown[1]?.result.studies.some(({ ranking }) => ranking !== undefined)).toBe(false);
+  expect(shown[2]?.result.studies.every(({ ranking }) => ranking !== undefined)).toBe(true);
+});
+
+test("options of a study whose figures are the same stay while it is shown early", async () => {
+  const { folder, settle } = await open(three, "ferry");
+  await settle();
+  await writeFile(join(folder, "studies/ferry/study.md"), writeStudy("title: Another title"));
+  const [early] = await settle();
+  expect(early?.isEarly).toBe(true);
+  const ferry = early?.result.studies.find(({ study }) => study.slug === "ferry");
+  expect([ferry?.study.title, ferry?.ranking === undefined]).toEqual(["Another title", false]);
+  await writeFile(
+    join(folder, "studies/ferry/study.md"),
+    writeStudy('change: { replace: "#7a1020", with: "#f4c431" }'),
+  );
+  const [changed] = await settle();
+  const again = changed?.result.studies.find(({ study }) => study.slug === "ferry");
+  expect([again?.change.with, again?.ranking]).toEqual(["#f4c431", undefined]);
+});
+
+test("settings that cannot be read change nothing, not for a moment; a study with an error is as it was", async () => {
+  const { folder, settle } = await open(three, "ferry");
+  await settle();
+  await writeFile(join(folder, "gallery.yaml"), "title: [\n");
+  await writeFile(join(folder, "studies/ferry/study.md"), writeStudy("title: Meanwhile"));
+  const shown = await settle();
+  expect(shown).toHaveLength(1);
+  expect(shown[0]?.result.gallery.title).toBe("Flags of the Sound");
+  expect(shown[0]?.problems.map(({ severity }) => severity)).toContain("error");
+  await writeFile(join(folder, "gallery.yaml"), three["gallery.yaml"] ?? "");
+  await writeFile(join(folder, "studies/ferry/study.md"), "");
+  const last = (await settle()).at(-1) as Shown;
+  expect(titleOf(last, "ferry")).toBe("A lighter ferry wheel");
+  expect(errorsOf(last)).toEqual(["study/front-matter-missing"]);
+});
+
+test("a folder that never had settings is shown with the usual ones, and edits of it too", async () => {
+  const { "gallery.yaml": _, ...bare } = three;
+  const { folder, settle } = await open(bare, "ferry");
+  const first = (await settle()).at(-1) as Shown;
+  expect(first.problems[0]?.rule).toBe("study/gallery-missing");
+  await writeFile(join(folder, "studies/ferry/study.md"), writeStudy("title: Edited"));
+  expect(titleOf((await settle()).at(-1) as Shown, "ferry")).toBe("Edited");
+});
+
+test("changes that follow each other are one; what was begun before is given up", async () => {
+  const { folder, gallery, shown } = await open(three, "ferry");
+  for (let turn = 1; turn <= 30; turn += 1) {
+    await writeFile(join(folder, "studies/ferry/study.md"), writeStudy(`title: Turn ${turn}`));
+    gallery.touch();
+  }
+  await vi.waitUntil(() => shown.some((one) => !one.isEarly && titleOf(one, "ferry") === "Turn 30"), {
+    timeout: 30_000,
+  });
+  expect(shown.filter(({ isEarly }) => !isEarly).length).toBeLessThan(15);
+});

@@ -1,0 +1,25 @@
+import { expect, test } from "vitest";
+import { listFilesBeside } from "../../src/publish/listfiles.ts";
+import { listSite } from "../../src/publish/publishgallery.ts";
+import { presentSite } from "../../src/views/siteview.ts";
+import { makeAll } from "./making.ts";
+import { galleryResult } from "./sample.ts";
+
+test("the files beside the pages: what every page shares, and files for machines", async () => {
+  const files = await listFilesBeside(galleryResult, presentSite(galleryResult, undefined));
+  const paths = files.map((file) => file.path);
+  for (const path of ["assets/site.css", "_headers", "feed.xml", "studies.json"])
+    expect(paths).toContain(path);
+  expect(paths.filter((path) => path.endsWith(".html"))).toEqual([]);
+});
+
+test("every link picture that a page of a study or an edge names is made, and is a PNG", async () => {
+  const view = presentSite(galleryResult, undefined);
+  const made = await makeAll((await listSite(galleryResult)).drawn);
+  const pictures = [...view.studies, ...view.edges].map(({ picture }) => picture.file);
+  expect(pictures.length).toBeGreaterThan(1);
+  for (const file of pictures) {
+    // The signature of a PNG file. Source: PNG (third edition), 5.2.
+    expect([...(made.get(file) ?? []).slice(0, 4)]).toEqual([0x89, 0x50, 0x4e, 0x47]);
+  }
+});

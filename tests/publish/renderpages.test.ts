@@ -1,0 +1,39 @@
+import { access } from "node:fs/promises";
+import path from "node:path";
+import { expect, test } from "vitest";
+import { renderPages, templatesDir } from "../../src/publish/renderpages.ts";
+import { presentSite, type SiteView } from "../../src/views/siteview.ts";
+import { makeRoom } from "./room.ts";
+import { galleryResult } from "./sample.ts";
+
+test("the templates are where Eleventy is told to look", async () => {
+  await access(path.join(templatesDir, "pages"));
+});
+
+test("pages come as text, twice the same, in whichever working folder", async () => {
+  const view = presentSite(galleryResult, "/flags/");
+  const render = async () =>
+    Promise.all((await renderPages(view)).map(async (page) => `${page.path}\n${await page.make()}`));
+  const first = await render();
+  const before = process.cwd();
+  const page = (path: string) => first.find((text) => text.startsWith(`${path}\n`));
+  expect(page("index.html")).toContain(galleryResult.gallery.title);
+  // Shown at any address, so it alone has to know where the site lies.
+  expect(page("404.html")).toContain('href="/flags/assets/site.css"');
+  expect(await render()).toEqual(first);
+  expect(process.cwd()).toBe(before);
+});
+
+test("what a view does not have is not rendered, wherever the command was called", async () => {
+  const { method, edges } = presentSite(galleryResult, "/");
+  const before = process.cwd();
+  const room = await makeRoom();
+  process.chdir(room);
+  try {
+    const paths = async (view: Partial<SiteView>) => (await renderPages(view)).map((page) => page.path);
+    expect(await paths({ method })).toEqual(["method/index.html"]);
+    expect(await paths({ edges })).toEqual(edges.map(({ folder }) => `${folder}/index.html`).sort());
+  } finally {
+    process.chdir(before);
+  }
+});

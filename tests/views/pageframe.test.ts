@@ -1,0 +1,58 @@
+import { expect, test } from "vitest";
+import { presentFrame } from "../../src/views/pageframe.ts";
+import { createFormat } from "../../src/words/format.ts";
+import { gallery } from "../publish/sample.ts";
+
+test("titles end with the gallery's, links are relative, the canonical address is not", () => {
+  const frame = presentFrame(
+    { path: "/method/", title: "Method", description: "How.", section: "method" },
+    gallery,
+    createFormat("he"),
+  );
+  expect(frame).toMatchObject({
+    language: "he",
+    direction: "rtl",
+    title: "Method – Flags of the Sound",
+    canonical: "https://flags.example/sound/method/",
+    links: { home: "../", styles: "../assets/site.css", cautions: "./#cautions" },
+  });
+});
+
+test("the page for missing addresses has whole paths and no address of its own", () => {
+  const frame = presentFrame(
+    { path: "/404.html", title: "No page here", description: "", section: undefined, base: "/sound/" },
+    gallery,
+    createFormat("en"),
+  );
+  expect(frame.canonical).toBeUndefined();
+  for (const link of [frame.links.home, frame.links.styles, ...frame.links.fonts]) {
+    expect(link).toMatch(/^\/sound\//);
+  }
+});
+
+test("the front page is called as the gallery is", () => {
+  const facts = { path: "/", title: undefined, description: "", section: "studies" as const };
+  expect(presentFrame(facts, gallery, createFormat("en")).title).toBe("Flags of the Sound");
+});
+
+test("what goes into a script element cannot end it, whatever the study is called", () => {
+  const frame = presentFrame(
+    {
+      path: "/studies/a/",
+      title: "A",
+      description: "d",
+      section: "studies",
+      picture: { path: "/studies/a/link.png", alt: "words" },
+      record: { name: "</script><!--<script>" },
+    },
+    gallery,
+    createFormat("en"),
+  );
+  expect(frame.share?.record).not.toContain("<");
+  expect(JSON.parse(frame.share?.record ?? "")).toMatchObject({
+    url: "https://flags.example/sound/studies/a/",
+    image: "https://flags.example/sound/studies/a/link.png",
+    name: "</script><!--<script>",
+  });
+  expect(frame.share?.picture?.address).toBe("https://flags.example/sound/studies/a/link.png");
+});

@@ -1,0 +1,92 @@
+import { expect, test } from "vitest";
+import { renderProse } from "../../src/views/safeprose.ts";
+
+const render = (body: string) =>
+  renderProse(body, ({ edge }) => (edge === "white / red" ? "the figure" : undefined));
+const htmlOf = (body: string) =>
+  render(body)
+    .map((block) => (block.kind === "html" ? block.html : `[${block.figure}]`))
+    .join("\n");
+
+test("HTML in the prose is shown as text", () => {
+  const html = htmlOf('<script>alert(1)</script>\n\nAnd <img src=x onerror="alert(1)"> here.');
+  expect(html).not.toMatch(/<script|<img/);
+  expect(html).toContain("&lt;script&gt;");
+});
+
+test.each([
+  "javascript:alert(1)",
+  "JaVaScRiPt:alert(1)",
+  "javascript&colon;alert(1)",
+  "vbscript:x",
+  "data:text/html,x",
+  "data:image/png;base64,AAAA",
+  "file:///etc/passwd",
+  "ftp://flags.example/",
+  "tel:+15550100",
+  "intent:x",
+  "//flags.example/",
+])("no link leads to %s: its text stays", (address) => {
+  expect(htmlOf(`See [the **old** one](${address}).`)).toBe("<p>See the <strong>old</strong> one.</p>");
+  expect(htmlOf(`See [the one][1].\n\n[1]: ${address}`)).toBe("<p>See the one.</p>");
+  expect(htmlOf(`<${address}>`)).not.toContain("<a");
+});
+
+test("links to other sites are marked, links inside the site are not", () => {
+  expect(htmlOf("[a](https://flags.example/)")).toContain('rel="nofollow noopener"');
+  expect(htmlOf("[a](MAILTO:sec@flags.example)")).toContain('rel="nofollow noopener"');
+  expect(htmlOf("[a](../b/)")).toBe('<p><a href="../b/">a</a></p>');
+});
+
+test("bare addresses stay text", () => {
+  expect(htmlOf("See https://flags.example/ for more.")).not.toContain("<a");
+});
+
+test("template syntax is nothing special", () => {
+  expect(htmlOf("{{ 7 * 7 }} {% raw %} #{x}")).toBe("<p>{{ 7 * 7 }} {% raw %} #{x}</p>");
+});
+
+test("an image is left out: its words stay", () => {
+  expect(render("One.\n\n![a bell](https://flags.example/bell.png)\n")).toEqual([
+    { kind: "html", html: "<p>One.</p>\n<p>a bell</p>" },
+  ]);
+});
+
+test("a figure on a line of its own stands between the pieces of prose", () => {
+  expect(htmlOf('One.\n\n::figure{edge="white / red"}\n\nTwo.')).toBe(
+    "<p>One.</p>\n[the figure]\n<p>Two.</p>",
+  );
+  expect(htmlOf('One.\n::figure{edge="white / red"}\nTwo.')).toBe("<p>One.</p>\n[the figure]\n<p>Two.</p>");
+});
+
+test("a figure of an edge that is not there, or that cannot be read, is left out", () => {
+  expect(render('One.\n\n::figure{edge="white / pink"}\n\nTwo.')).toEqual([
+    { kind: "html", html: "<p>One.</p>\n<p>Two.</p>" },
+  ]);
+  expect(render("::figure{edge=white}\n")).toEqual([]);
+});
+
+test("a figure in code is code", () => {
+  expect(render('```\n::figure{edge="white / red"}\n```\n')).toMatchObject([{ kind: "html" }]);
+});
+
+test("headings go below the section's own, and no level is skipped", () => {
+  expect(htmlOf("# A\n\n#### B\n\n##### C\n\n## D\n\n# E")).toBe(
+    "<h3>A</h3>\n<h4>B</h4>\n<h5>C</h5>\n<h4>D</h4>\n<h3>E</h3>",
+  );
+  expect(htmlOf("### A\n\n# B")).toBe("<h3>A</h3>\n<h3>B</h3>");
+});
+
+test("a link defined at the end works on both sides of a figure", () => {
+  expect(htmlOf('[a][1]\n\n::figure{edge="white / red"}\n\n[b][1]\n\n[1]: ../c/')).toBe(
+    '<p><a href="../c/">a</a></p>\n[the figure]\n<p><a href="../c/">b</a></p>',
+  );
+});
+
+test("deep quotes and long runs of brackets come back soon", () => {
+  const start = performance.now();
+  htmlOf(`${"> ".repeat(5000)}x`);
+  htmlOf("[".repeat(20000));
+  htmlOf("*a ".repeat(20000));
+  expect(performance.now() - start).toBeLessThan(5000);
+});

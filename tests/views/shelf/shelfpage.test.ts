@@ -1,0 +1,54 @@
+import { expect, test } from "vitest";
+import type { StudyResult } from "../../../src/analysis/result.ts";
+import { mostOnPage } from "../../../src/views/paging.ts";
+import { presentShelves } from "../../../src/views/shelf/shelfpage.ts";
+import { createFormat } from "../../../src/words/format.ts";
+import { gallery, study, studyResult } from "../../publish/sample.ts";
+
+const by = (slug: string, authors: readonly string[], tags: readonly string[]): StudyResult => ({
+  ...studyResult,
+  study: { ...study, slug, authors, tags },
+});
+const pages = presentShelves(
+  [
+    by("one", ["Tobin Arkwell", "Ines Valcourt"], ["charge", "bird"]),
+    by("two", ["ines valcourt"], ["Charge"]),
+  ],
+  gallery,
+  createFormat("en"),
+);
+
+test("every author has a page with its studies, and every tag that several have", () => {
+  expect(pages.map(({ folder, name, cards }) => [folder, name, cards.map(({ address }) => address)])).toEqual(
+    [
+      ["authors/ines-valcourt", "Ines Valcourt", ["../../studies/one/", "../../studies/two/"]],
+      ["authors/tobin-arkwell", "Tobin Arkwell", ["../../studies/one/"]],
+      ["tags/charge", "charge", ["../../studies/one/", "../../studies/two/"]],
+    ],
+  );
+});
+
+test("a page says what it is a page of, how many studies it has, and where all of its kind are", () => {
+  expect(pages[0]).toMatchObject({
+    kind: { text: "Author", address: "../", all: "All authors" },
+    count: "2 studies",
+    frame: { title: "Ines Valcourt – Flags of the Sound" },
+  });
+  expect(pages[0]?.frame.description).toContain("2 studies by Ines Valcourt");
+  expect(pages[2]?.frame.description).toContain("2 studies tagged charge");
+});
+
+test("a long shelf has several pages, and a gallery that the front page cannot show has a list of all", () => {
+  const many = Array.from({ length: mostOnPage + 1 }, (_, index) => by(`s${index}`, ["Ines Valcourt"], []));
+  const found = presentShelves(many, gallery, createFormat("en"));
+  expect(found.map(({ folder, cards, pages }) => [folder, cards.length, pages?.label])).toEqual([
+    ["list", mostOnPage, "Page 1 of 2"],
+    ["list/page/2", 1, "Page 2 of 2"],
+    ["authors/ines-valcourt", mostOnPage, "Page 1 of 2"],
+    ["authors/ines-valcourt/page/2", 1, "Page 2 of 2"],
+  ]);
+  expect(found[3]?.frame.title).toBe("Ines Valcourt, page 2 of 2 – Flags of the Sound");
+  expect(found[3]?.kind.address).toBe("../../../");
+  expect(found[3]?.cards[0]?.address).toBe("../../../../studies/s200/");
+  expect(new Set(found.map(({ frame }) => frame.canonical)).size).toBe(4);
+});

@@ -1,0 +1,104 @@
+// The matrix of a study from a typed ranking: addresses, marks, notes, and what its caption says.
+import { describe, expect, test } from "vitest";
+import type { StudyResult } from "../../../src/analysis/result.ts";
+import { linkFrom } from "../../../src/views/address.ts";
+import { changeId, hasCell, presentMatrix } from "../../../src/views/study/matrixview.ts";
+import { createFormat } from "../../../src/words/format.ts";
+import { matrix, noted, ranked } from "../../publish/ranked.ts";
+
+const view = (study: StudyResult, language = "en") => {
+  const shown = presentMatrix(study, linkFrom("/studies/a-square/"), createFormat(language));
+  if (shown === undefined) throw new Error("no matrix");
+  return shown;
+};
+
+describe("presentMatrix", () => {
+  test("is a window on one picture a change, each with an address", () => {
+    const { src, width, height, rows } = view(ranked({ matrix }));
+    // Two rows and three columns of flags 96 × 64, 4 pixels apart.
+    expect([src, width, height]).toEqual(["matrix.png", 300, 136]);
+    expect(rows.map(({ cells }) => cells.map((cell) => cell && [cell.id, cell.box]))).toEqual([
+      [["change-c8202f-ffffff", "2 2 96 64"], ["change-c8202f-f4c430", "102 2 96 64"], null],
+      [["change-12235c-ffffff", "2 70 96 64"], null, ["change-12235c-7d8bd6", "202 70 96 64"]],
+    ]);
+  });
+
+  test("its anchors are those of the page with the other changes, wherever it is shown", () => {
+    const study = ranked({ matrix });
+    const from = (path: string) => presentMatrix(study, linkFrom(path), createFormat("en"))?.page;
+    expect(from("/studies/a-square/")).toBe("changes/");
+    expect(from("/studies/a-square/changes/")).toBe("./");
+  });
+
+  test("clarity in whole percent without the sign, 100 only where it is that", () => {
+    const clarities = (language: string) =>
+      view(ranked({ matrix }), language).rows.map(({ cells }) => cells.map((cell) => cell?.clarity));
+    expect(clarities("en")).toEqual([
+      ["99.6", "100", undefined],
+      ["12", undefined, "80"],
+    ]);
+    expect(clarities("de")[0]?.[0]).toBe("99,6");
+  });
+
+  test("marks the best, the study's own, what is not ranked and why, and the author's notes", () => {
+    const [first, second] = view(
+      ranked({
+        matrix,
+        noted: [noted({}), noted({ with: "#ffffff" }), noted({ with: "#ffffff", only: "path" })],
+      }),
+    ).rows;
+    expect(first?.cells[0]).toMatchObject({ isBest: false, isOwn: false, unranked: undefined, notes: [2] });
+    expect(first?.cells[1]).toMatchObject({ isBest: true, isOwn: true, notes: [] });
+    expect(second?.cells[0]).toMatchObject({
+      isOwn: false,
+      unranked: "not ranked: 40% of a charge’s outline merges",
+      notes: [],
+    });
+  });
+
+  test("columns of one name are told apart by their colour", () => {
+    expect(view(ranked({ matrix })).columns).toEqual([
+      { hex: "#ffffff", name: "white" },
+      { hex: "#f4c430", name: "straw" },
+      { hex: null, name: "its own hue" },
+    ]);
+    const columns = [
+      { hex: "#ffffff", name: "white" },
+      { hex: "#f7f3e8", name: "white" },
+      { hex: null, name: "its own hue" },
+    ] as const;
+    expect(view(ranked({ matrix: { ...matrix, columns } })).columns).toEqual([
+      { hex: "#ffffff", name: "white", code: "#ffffff" },
+      { hex: "#f7f3e8", name: "white", code: "#f7f3e8" },
+      { hex: null, name: "its own hue" },
+    ]);
+  });
+
+  test("the caption says what is there, and nothing else", () => {
+    expect(view(ranked({ matrix })).caption).toEqual([
+      "A row changes one colour of the flag, a column says into which.",
+      "Under each flag its clarity in percent; the original has 74.",
+      "Bold: the best of its row.",
+      "Struck through: not ranked, as it would merge a third of a charge’s outline or more.",
+    ]);
+    const [row] = matrix.rows;
+    if (row === undefined) throw new Error("the matrix has rows");
+    const part = ranked({ matrix: { ...matrix, rows: [row], leftOut: { rows: 2, columns: 6 } } });
+    const caption = view({ ...part, change: { ...part.change, only: "path" } }).caption;
+    expect(caption.slice(3)).toEqual([
+      "The change of this study is of one part alone, and not among them.",
+      "Not shown: 2 more of the flag’s colours and 6 more replacements.",
+    ]);
+  });
+
+  test("is left out where nothing was tried", () => {
+    expect(presentMatrix(ranked({}), linkFrom("/studies/a-square/"), createFormat("en"))).toBeUndefined();
+  });
+});
+
+test("a change has a cell where its row and its colour are", () => {
+  expect(changeId("#7a1020", "#ffd700")).toBe("change-7a1020-ffd700");
+  expect(hasCell(matrix, "#c8202f", "#f4c430")).toBe(true);
+  expect(hasCell(matrix, "#12235c", "#f4c430")).toBe(false);
+  expect(hasCell(undefined, "#c8202f", "#f4c430")).toBe(false);
+});

@@ -1,0 +1,175 @@
+// Other single changes of a study, from typed rankings: what the section says, colour by colour, and which files it needs.
+import { describe, expect, test } from "vitest";
+import type { StudyResult } from "../../../src/analysis/result.ts";
+import type { RankedOption } from "../../../src/measure/options/rank.ts";
+import { linkFrom } from "../../../src/views/address.ts";
+import {
+  listTriedDrawings,
+  presentOptions,
+  presentOptionsLine,
+} from "../../../src/views/study/optionsview.ts";
+import { createFormat } from "../../../src/words/format.ts";
+import { makeOption } from "../../measure/ranked.ts";
+import { matrix, noted, ranked } from "../../publish/ranked.ts";
+import { studyResult as result } from "../../publish/sample.ts";
+
+const format = createFormat("en");
+
+const option = (more: Partial<RankedOption>): RankedOption =>
+  makeOption({ id: "p2", replace: "#c8202f", ...more });
+
+const shade = { isClear: false, lighter: null, darker: null };
+const shades = [
+  { id: "p2", hex: "#c8202f", name: "red", ...shade },
+  { id: "p1", hex: "#12235c", name: "dark blue", ...shade },
+] as const;
+
+/** The sample flag with something to see: the square. */
+const withFocus = (study: StudyResult): StudyResult => {
+  const { before } = study.comparison;
+  const focus = { ...before.focus, source: "found" as const };
+  return { ...study, comparison: { ...study.comparison, before: { ...before, focus } } };
+};
+
+const view = (study: StudyResult) => {
+  const shown = presentOptions(study, linkFrom("/studies/a-square/"), format);
+  if (shown === undefined) throw new Error("no options");
+  return shown;
+};
+
+describe("presentOptions", () => {
+  test("is left out where nothing was ranked, and where there is no edge", () => {
+    expect(presentOptions(result, linkFrom("/studies/a-square/"), format)).toBeUndefined();
+    expect(
+      presentOptions(ranked({}, { clarity: null }), linkFrom("/studies/a-square/"), format),
+    ).toBeUndefined();
+  });
+
+  test("says the colour to change first and where the study stands", () => {
+    const { first, standing } = view(ranked({}));
+    expect(first).toBe("Change red first.");
+    expect(standing).toBe(
+      "This study: 3rd of 58 in clarity, within 2 points of the best; no edge is lost or merged.",
+    );
+  });
+
+  test("each colour has its best with its equals, and both marks before and after", () => {
+    const best = option({ with: "#ffffff", name: "white", clarity: 99.6, focusClarity: 100, share: 0.17 });
+    const options = [
+      best,
+      option({ with: "#ffee00", name: "yellow" }),
+      option({ with: "#444444", name: "grey", place: 3, placeInColour: 3 }),
+    ];
+    expect(view(withFocus(ranked({ matrix }, { options, shades }))).colours).toEqual([
+      {
+        id: "p2",
+        hex: "#c8202f",
+        name: "red",
+        share: "17%",
+        best: {
+          hex: "#ffffff",
+          name: "white",
+          cell: "#change-c8202f-ffffff",
+          short: undefined,
+          equals: "yellow does as well",
+          clarity: ["74%", "99.6%"],
+          focus: ["55%", "100%"],
+          worse: [],
+        },
+      },
+    ]);
+  });
+
+  test.each([
+    [74.4, "no clearer"],
+    [73.4, "less clear"],
+    [75, undefined],
+  ])("of a best that comes from 74.1 to %d: %s", (clarity, short) => {
+    const { colours } = view(ranked({}, { options: [option({ clarity })], shades }));
+    expect(colours[0]?.best?.short).toBe(short);
+  });
+
+  test("without a focus there is no focus clarity, and without a matrix no cell", () => {
+    const [colour] = view(ranked({}, { options: [option({})], shades })).colours;
+    expect(colour?.best).toMatchObject({ focus: undefined, cell: undefined });
+  });
+
+  test("a colour of which no change has a place comes last, once", () => {
+    const blue = { id: "p1", replace: "#12235c", mergedOutline: 0.5 } as const;
+    const vanishing = [option({ ...blue }), option({ ...blue, with: "#c8202f", name: "red" })];
+    const { colours, unranked } = view(ranked({}, { options: [option({})], vanishing, shades }));
+    expect(colours.map(({ name, best }) => [name, best?.name])).toEqual([
+      ["red", "white"],
+      ["dark blue", undefined],
+    ]);
+    expect(unranked).toBe(
+      "Not ranked: dark blue to white and dark blue to red; each would merge a third of a charge’s outline or more.",
+    );
+  });
+
+  test("the author's others have an anchor, both marks, the verdict with its price, and the note", () => {
+    const price = [
+      {
+        a: "p1",
+        b: "p2",
+        names: [
+          ["dark blue", "red"],
+          ["dark blue", "navy"],
+        ],
+        length: 2,
+        contrast: [24.6, 3.2],
+        outcome: "worse",
+      },
+    ] as const;
+    const [one] = view(withFocus(ranked({ noted: [noted({ price, note: "Too near." })] }))).noted;
+    expect(one).toMatchObject({
+      id: "tried-1",
+      number: 1,
+      change: "Red becomes navy.",
+      figures: "Clarity 46%, of what has to be seen 12%",
+      verdict: "Less clear: dark blue / red from 25% to 3%.",
+      note: "Too near.",
+    });
+    expect(one?.plate).toMatchObject({
+      src: "tried-1-c8202f-123456.svg",
+      alt: "The flag where red is navy",
+    });
+    expect(view(ranked({ noted: [noted({})] })).noted[0]?.figures).toBe("Clarity 46%");
+  });
+});
+
+describe("presentOptionsLine", () => {
+  const line = (study: StudyResult) => presentOptionsLine(study, linkFrom("/studies/a-square/"), format);
+  const third = "This study: 3rd of 58 in clarity, within 2 points of the best; no edge is lost or merged.";
+
+  test("names the best with its clarity, and leads to all of them", () => {
+    const options = [option({ with: "#ffffff", name: "white", clarity: 99.6 })];
+    expect(line(ranked({}, { options, shades }))).toEqual({
+      says: `The best single change is red to white with a clarity of 99.6%. ${third}`,
+      address: "changes/",
+    });
+  });
+
+  test("says where that is the study's own, and why there is none", () => {
+    const { replace, with: next } = result.change;
+    const own = [option({ replace, with: next, name: "yellow", clarity: 100 })];
+    expect(line(ranked({}, { options: own, shades }))?.says).toMatch(
+      /^The best single change is red to yellow, that of this study, with a clarity of 100%\./,
+    );
+    expect(line(ranked({}))?.says).toBe(`Change red first. ${third}`);
+  });
+
+  test("is left out where the page is", () => {
+    expect(line(result)).toBeUndefined();
+    expect(line(ranked({}, { clarity: null }))).toBeUndefined();
+  });
+});
+
+test("the author's others are files of their own, by their number", () => {
+  const drawings = [noted({ drawing: "<svg>1</svg>" }), noted({ with: "#ffffff", drawing: "<svg>2</svg>" })];
+  expect(listTriedDrawings(ranked({ noted: drawings }))).toEqual([
+    { file: "tried-1-c8202f-123456.svg", drawing: "<svg>1</svg>" },
+    { file: "tried-2-c8202f-ffffff.svg", drawing: "<svg>2</svg>" },
+  ]);
+  expect(listTriedDrawings(result)).toEqual([]);
+});

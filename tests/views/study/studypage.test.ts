@@ -1,0 +1,42 @@
+import { expect, test } from "vitest";
+import { presentStudy } from "../../../src/views/study/studypage.ts";
+import { createFormat } from "../../../src/words/format.ts";
+import { comparison, gallery, study, studyResult } from "../../publish/sample.ts";
+
+const format = createFormat("en");
+
+test("the page has finished words for everything it shows", () => {
+  const page = presentStudy(studyResult, gallery, format);
+  expect(page.summary).toEqual([
+    { name: "Clarity", before: "74%", after: "100%" },
+    { name: "Clarity of what has to be seen", before: "no charge", after: "no charge" },
+    { name: "Weakest edge", before: "25%", after: "67%" },
+  ]);
+  expect(page.frame.description).toMatch(/^Unofficial redesign study\. Red becomes yellow\. Clearer\. /);
+  expect(page.plates.map((plate) => plate.src)).toEqual(["original.svg", "redesign.svg"]);
+  expect(page.seen.flatMap((seen) => seen.plates.map((plate) => plate.src))).toEqual([
+    "seen-protan-original.svg",
+    "seen-protan-redesign.svg",
+    "seen-deutan-original.svg",
+    "seen-deutan-redesign.svg",
+    "seen-tritan-original.svg",
+    "seen-tritan-redesign.svg",
+    "seen-grey-original.svg",
+    "seen-grey-redesign.svg",
+  ]);
+  expect(new Set(page.seen.flatMap((seen) => seen.plates.map((plate) => plate.label))).size).toBe(8);
+});
+
+test("says whether the numbers are of the full drawing", () => {
+  const far = { ...comparison, before: { ...comparison.before, distance: 40 } };
+  expect(presentStudy(studyResult, gallery, format).measuredHow).toMatch(/full drawing/);
+  expect(presentStudy({ ...studyResult, comparison: far }, gallery, format).measuredHow).toMatch(
+    /40 flag heights/,
+  );
+});
+
+test("figures in the prose are the edges of this study", () => {
+  const body = 'A.\n\n::figure{edge="red / dark blue"}\n\n::figure{edge="red / pink"}\n';
+  const page = presentStudy({ ...studyResult, study: { ...study, body } }, gallery, format);
+  expect(page.prose.map((block) => block.kind)).toEqual(["html", "figure"]);
+});

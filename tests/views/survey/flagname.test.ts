@@ -1,0 +1,37 @@
+import { expect, test } from "vitest";
+import { anchorOf, findShown, nameEntry, placeDrawing } from "../../../src/views/survey/flagname.ts";
+import { study, studyResult } from "../../publish/sample.ts";
+import { survey, surveyedGallery } from "../../publish/surveyed.ts";
+
+const [original, pilots] = survey.entries;
+if (original === undefined || pilots === undefined) throw new Error("the sample has two flags");
+
+test("a flag is called what the credit of its study says, else by its folder or file", () => {
+  expect(nameEntry(original, [studyResult])).toBe("The square");
+  const { credit: _credit, ...uncredited } = study;
+  expect(nameEntry(original, [{ ...studyResult, study: uncredited }])).toBe("A square");
+  expect(nameEntry(pilots, [studyResult])).toBe("Harbour pilots");
+});
+
+test("where it is shown", () => {
+  expect([original, pilots].map(placeDrawing)).toEqual([
+    "/studies/a-square/original.svg",
+    "/survey/flags/harbour-pilots.svg",
+  ]);
+  expect(anchorOf(pilots)).toBe("flag-flags-harbour-pilots");
+});
+
+test("a near flag leads to its study or to its line of the survey; one of a collection to nothing", () => {
+  const near = { deltaE00: 3, orientation: "as it is" } as const;
+  expect(
+    findShown({ ...near, file: "x", origin: "redesign", slug: "a-square" }, surveyedGallery),
+  ).toMatchObject({
+    name: "the redesign of “A lighter square”",
+    drawing: "/studies/a-square/redesign.svg",
+    page: "/studies/a-square/",
+  });
+  expect(
+    findShown({ ...near, file: "flags/harbour-pilots.svg", origin: "flag" }, surveyedGallery)?.page,
+  ).toBe("/survey/#flag-flags-harbour-pilots");
+  expect(findShown({ ...near, file: "old/x.svg", origin: "collection" }, surveyedGallery)).toBeUndefined();
+});
