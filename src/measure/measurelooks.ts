@@ -45,7 +45,7 @@ export function seenAlong(
 }
 
 /** ΔE00 from which a pair of low contrast counts as told apart by hue (our own judgement). */
-const hueDifference = 20;
+export const hueDifference = 20;
 
 /**
  * Measures one edge between two looks, as they are along it. An uneven paint counts with whichever of its ends is nearer to

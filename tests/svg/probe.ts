@@ -346,6 +346,12 @@ const geometry: readonly Row[] = [
   ["a path with arc flags run together", svg('<path d="M60 100a90 60 20 10180 0z" fill="#0a0"/>')],
   ["points, an odd number", svg('<polygon points="50,50 250,50 250,150 50" fill="#0a0"/>'), "svg/number"],
   [
+    "points, parted by a sign or a point alone",
+    svg(
+      '<g transform="translate(150 100)"><polygon points="0-90 80-20 50.5.5 50 70-50 70-80-20" fill="#0a0"/></g>',
+    ),
+  ],
+  [
     "points, an open line",
     svg('<polyline points="50,50 250,50 250,150" fill="#0a0" stroke="#00c" stroke-width="9"/>'),
   ],

@@ -124,7 +124,8 @@ export function readPoints(text: string): Reading {
   if (scanner.isDone) return { text: "" };
   const values = scanner.values(2);
   scanner.blanks();
-  return values !== undefined && scanner.isDone ? { text: joinNumbers(values) } : { at: scanner.at };
+  // The measuring renderer draws nothing where two numbers stand without a blank: "0-100".
+  return values !== undefined && scanner.isDone ? { text: values.join(" ") } : { at: scanner.at };
 }
 
 /** Writes numbers with a blank between two only where they would run together: a path must not grow beyond its limit. */

@@ -3,6 +3,7 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
+import { hueDifference } from "../../measure/measurelooks.ts";
 import type { MeasuredEdge } from "../../measure/measurement.ts";
 import { findMeasured, listMoves } from "../../words/edgemove.ts";
 import { describeViewing } from "../../words/focusfact.ts";
@@ -245,7 +246,7 @@ function presentNumbers(
       "Contrast ratio",
       ({ contrastRatio }) => `${format.number(contrastRatio, 1)}:${format.number(1, 0)}`,
     ),
-    pair("Difference, ΔE00", ({ deltaE00 }) => format.number(deltaE00, 0)),
+    pair("Difference, ΔE00", ({ deltaE00 }) => format.difference(deltaE00, hueDifference)),
     pair("Told apart by hue alone", ({ hueOnly }) => (hueOnly ? "yes" : "no")),
     pair("Rule of tincture", ({ tincture }) => tincture ?? "no objection"),
     pair("Length, flag heights", ({ length }) => format.number(length, 2)),

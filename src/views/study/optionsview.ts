@@ -107,12 +107,16 @@ export function presentOptions(result: StudyResult, link: Linker, format: Format
   };
 }
 
-/** Why there is none, where no change has a place. */
-function sayBest({ report }: StudyRanking, change: StudyResult["change"], format: Format): string {
+/** Why there is none, where no change has a place, or none can raise the clarity. */
+function sayBest({ report, standing }: StudyRanking, change: StudyResult["change"], format: Format): string {
   const [best] = report.options;
   if (best === undefined) return inWords(report.reason, format);
+  if (report.clarity !== null && format.percent(report.clarity) === "100%")
+    return "The original has a clarity of 100%: no change can raise it.";
   const replaced = report.shades.find(({ id }) => id === best.id)?.name ?? best.replace;
   const isOwn = change.only === undefined && change.replace === best.replace && change.with === best.with;
+  if (standing?.place === 1 && !isOwn)
+    return `No other single change is clearer: the best of them is ${replaced} to ${best.name} with a clarity of ${format.percent(best.clarity)}.`;
   const whose = isOwn ? ", that of this study," : "";
   return `The best single change is ${replaced} to ${best.name}${whose} with a clarity of ${format.percent(best.clarity)}.`;
 }

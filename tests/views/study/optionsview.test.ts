@@ -159,6 +159,17 @@ describe("presentOptionsLine", () => {
     expect(line(ranked({}))?.says).toBe(`Change red first. ${third}`);
   });
 
+  test("a study that stands first is not told of a better one, nor a flag that is clear", () => {
+    const options = [option({ with: "#ffffff", name: "white", clarity: 98 })];
+    const first = { ...ranked({}).ranking?.standing, place: 1 } as never;
+    expect(line(ranked({ standing: first }, { options, shades }))?.says).toMatch(
+      /^No other single change is clearer: the best of them is red to white with a clarity of 98%\./,
+    );
+    expect(line(ranked({}, { options, shades, clarity: 100 }))?.says).toMatch(
+      /^The original has a clarity of 100%: no change can raise it\./,
+    );
+  });
+
   test("is left out where the page is", () => {
     expect(line(result)).toBeUndefined();
     expect(line(ranked({}, { clarity: null }))).toBeUndefined();
