@@ -1,4 +1,5 @@
 // Floor 6. The whole sequence for one drawing: read, measure, change, measure again, preview.
+
 import type { Cloth } from "../colour/cloth.ts";
 import type { Hex } from "../colour/colour.ts";
 import { type NamedColour, nameColour } from "../colour/colourname.ts";
@@ -19,6 +20,7 @@ import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/writesvg.ts";
 import { askForFocus, findHiddenCharge, proposeFocus } from "./drawing/hiddencharge.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./drawing/inspect.ts";
+import { findSteps, tellLost } from "./drawing/lostcheck.ts";
 import { type OpenedDrawing, type OpenOptions, openDrawing, unofficialNote } from "./drawing/opendrawing.ts";
 import { lookAlong, lookAt, nameChanged, reachOf, renderNeeded } from "./drawing/paintlook.ts";
 import { refuseSmall } from "./drawing/smallcolour.ts";
@@ -162,12 +164,14 @@ async function compare(
     ...(change.only === undefined ? {} : { only: change.only }),
     ...(change.part === undefined ? {} : { part: change.part }),
   };
-  const { table, before, after, frame, edgeLines } = await lookTwice(
+  const { table, before, after, frame, edgeLines, lost } = await lookTwice(
     opened.value,
     recoloured,
     planned.value,
     change.part,
   );
+  if (lost.length > 0)
+    return { value: undefined, problems: [...problems, ...lost.map((each) => tellLost(file, each, true))] };
   const value = {
     name:
       after.find(({ hex }) => hex === planned.value?.with)?.name ??
@@ -238,6 +242,8 @@ async function lookTwice(
     after,
     frame: frameOf(drawing.file, viewing.distance, inspection),
     edgeLines: toEdgeLines(traced, table, view.height),
+    // Two colours of one gradient that nobody told apart may be an edge now.
+    lost: picture === undefined ? [] : findSteps(picture, map, inspection.ground.scene.shapes.paints),
   };
 }
 

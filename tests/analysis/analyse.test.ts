@@ -107,6 +107,17 @@ describe("measureDrawing", () => {
 });
 
 describe("compareDrawing", () => {
+  test.each([
+    ["hard stops", '<stop offset=".5" stop-color="#000"/><stop offset=".5" stop-color="#010101"/>'],
+    ["a ramp", '<stop offset=".5" stop-color="#000"/><stop offset=".501" stop-color="#060606"/>'],
+  ])(
+    "two near colours of one gradient, %s, of which one changes, would meet in an edge that is not measured",
+    async (_, stops) => {
+      const body = `${part(0, 30, "white")}<linearGradient id="g">${stops}</linearGradient>${part(5, 20, "url(#g)")}${part(0, 2, "#000")}`;
+      expect(await rulesOf(draw(body), { replace: "#000000", with: "sun" })).toEqual(["study/edge-lost"]);
+    },
+  );
+
   test("red to yellow: the edge is lost, and so the flag is less clear", async () => {
     const { comparison, change } = await compare(bicolour, {
       replace: "red",

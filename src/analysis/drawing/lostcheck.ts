@@ -81,14 +81,17 @@ function createIsOther(): IsOther {
   };
 }
 
-/** Returns the error `study/colour-lost` or `study/edge-lost`. Which shape it is cannot be told: the file is its place. */
-export function tellLost(file: string, lost: Lost): Problem {
+/**
+ * Returns the error `study/colour-lost` or `study/edge-lost`. Which shape it is cannot be told: the file is its place.
+ * `isAfter`: it shows after the change alone.
+ */
+export function tellLost(file: string, lost: Lost, isAfter = false): Problem {
   if ("paint" in lost)
     return {
       rule: "study/edge-lost",
       severity: "error",
       file,
-      reason: `Inside ${describePaint(lost.paint)} colours meet along ${lost.length.toFixed(1)} flag heights, which would not be measured.`,
+      reason: `${isAfter ? "After the change, inside" : "Inside"} ${describePaint(lost.paint)} colours meet along ${lost.length.toFixed(1)} flag heights, which would not be measured.`,
       hint: "Draw each of these colours as a shape of its own, with a plain fill.",
     };
   const { hex, share } = lost;

@@ -111,10 +111,16 @@ export function readPath(text: string): Reading {
   return { text: written };
 }
 
+/** The smallest radius of an arc that is none: below it one renderer draws a line, where another makes the arc larger. */
+const leastRadius = 1e-4;
+
 function readArguments(scanner: Scanner, command: string): readonly string[] | undefined {
   const count = counts[command] ?? 0;
   if (count === 0) return [];
-  return scanner.values(count, (index) => command === "a" && (index === 3 || index === 4));
+  const values = scanner.values(count, (index) => command === "a" && (index === 3 || index === 4));
+  const isVanishing = (value: string, index: number): boolean =>
+    index % count < 2 && Number(value) !== 0 && Math.abs(Number(value)) < leastRadius;
+  return command === "a" && values?.some(isVanishing) ? undefined : values;
 }
 
 /** Reads points; there may be none. */

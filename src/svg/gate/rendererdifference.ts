@@ -28,7 +28,7 @@ const unlike: readonly { readonly what: string; readonly isAt: (standing: Standi
     what: "a clip path or mask, which some programs pass over there",
     isAt: ({ element: { name, attributes }, parent }) =>
       (isSet(attributes["clip-path"]) &&
-        (/^(?:symbol|mask|pattern)$/.test(name) || (name === "use" && parent.name === "clipPath"))) ||
+        (/^(?:symbol|mask|pattern)$/.test(name) || parent.name === "clipPath")) ||
       (isSet(attributes["mask"]) && /^(?:symbol|mask|pattern)$/.test(name)),
   },
   {

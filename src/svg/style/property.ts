@@ -75,6 +75,12 @@ const property = (inherits: boolean, initial: string, read: Property["read"], ch
   choice,
 });
 
+/** Renderers reckon in single floats: where dashes begin is lost in a large number. */
+function readOffset(value: string): string | undefined {
+  const length = readLength(value);
+  return length !== undefined && Math.abs(Number.parseFloat(length)) <= 1e5 ? length : undefined;
+}
+
 /** A mitre of more than a thousand strokes' width comes to an end in another place in every program. */
 function readMiter(value: string): string | undefined {
   const limit = readNumber(value, 1);
@@ -99,7 +105,7 @@ export const properties: ReadonlyMap<string, Property> = new Map([
   ["stroke-linejoin", property(true, "miter", words("miter round bevel"), "miter, round or bevel")],
   ["stroke-miterlimit", property(true, "4", readMiter, "a number from 1 to 1000")],
   ["stroke-dasharray", property(true, "none", readDashes, "none, or numbers such as 4 2")],
-  ["stroke-dashoffset", property(true, "0", (value) => readLength(value), "a number, for example 2")],
+  ["stroke-dashoffset", property(true, "0", readOffset, "a number up to 100000, for example 2")],
   ["color", property(true, "#000000", (value) => readCurrent(value), colourChoice)],
   ["opacity", property(false, "1", readShare, share)],
   ["stop-color", property(false, "#000000", (value) => readCurrent(value), colourChoice)],
