@@ -71,13 +71,16 @@ describe("an edit is shown", () => {
     await writeFile(part, heading.replace(">What got better and worse<", ">What changed<"));
     await served.says(page, ">What changed<");
     await writeFile(part, heading);
+    await served.says(page, ">What got better and worse<");
     await writeFile(template, text.replace("return (", "return ( <<"));
-    const [problem] = await served.hasProblems("site/template");
-    expect(problem?.reason).toContain("study.11ty.tsx");
+    // A file that is being written may be read while it is empty.
+    const isNamed = async (): Promise<boolean | undefined> =>
+      (await served.hasProblems("site/template"))[0]?.reason.includes("study.11ty.tsx");
+    await vi.waitUntil(isNamed, { timeout: 30_000 });
     expect(await served.text(page)).toContain(">All edges<");
     await writeFile(template, text);
     await served.hasProblems();
-    await served.says(page, ">What got better and worse<");
+    await vi.waitUntil(async () => !(await served.text(page)).includes(">All edges<"), { timeout: 30_000 });
     const { next } = await openNews(served.address, page, markOf(await served.text(page)));
     await writeFile(join(templates, "styles/base.css"), "body { --edited: 1 }\n");
     expect(await next()).toMatchObject({ event: "changed" });
