@@ -74,28 +74,6 @@ export function ContrastFormula(): JSX.Element {
   );
 }
 
-/** The web's contrast ratio. */
-export function RatioFormula(): JSX.Element {
-  return (
-    <Formula>
-      <mtext>contrast ratio</mtext>
-      <mo>=</mo>
-      <mfrac>
-        <mrow>
-          <High />
-          <mo>+</mo>
-          <mn>0.05</mn>
-        </mrow>
-        <mrow>
-          <Low />
-          <mo>+</mo>
-          <mn>0.05</mn>
-        </mrow>
-      </mfrac>
-    </Formula>
-  );
-}
-
 /** How much an edge counts for clarity: in full from contrast 45. Two short lines fit a phone, one long line does not. */
 export function CountFormula(): JSX.Element {
   return (
