@@ -1,16 +1,13 @@
 // The pair of a study in a browser: where its control stands, what it shows and at which pixels, what it says, paper, no script.
-import { mkdtemp, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
+import type { BrowserContextOptions, Locator, Page } from "playwright-core";
 import sharp from "sharp";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { galleryResult } from "../publish/sample.ts";
-import { launchBrowser } from "./browser.ts";
 import { oddGallery } from "./gallery.ts";
-import { type SiteServer, serveSite } from "./server.ts";
+import { openRoom } from "./room.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -18,24 +15,9 @@ const studyPath = "studies/a-square/";
 const desk = { viewport: { width: 1280, height: 800 } };
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 
-let room: string;
-let browser: Browser;
-let site: SiteServer;
-let odd: SiteServer;
-
-beforeAll(async () => {
-  room = await mkdtemp(path.join(tmpdir(), "counterchange-pair-"));
-  await publishGallery(galleryResult, path.join(room, "site"), { keepOut: [] });
-  await publishGallery(oddGallery, path.join(room, "odd"), { keepOut: [] });
-  site = await serveSite(path.join(room, "site"));
-  odd = await serveSite(path.join(room, "odd"));
-  browser = await launchBrowser();
-}, 180_000);
-
-afterAll(async () => {
-  await browser?.close();
-  await Promise.all([site?.close(), odd?.close()]);
-  await rm(room, { recursive: true, force: true });
+const room = openRoom({
+  site: (folder) => publishGallery(galleryResult, folder, { keepOut: [] }),
+  odd: (folder) => publishGallery(oddGallery, folder, { keepOut: [] }),
 });
 
 interface Shown {
@@ -50,7 +32,7 @@ async function open(
   look: (shown: Shown) => Promise<void>,
   options: BrowserContextOptions = desk,
 ): Promise<void> {
-  const context = await browser.newContext(options);
+  const context = await room.browser.newContext(options);
   const page = await context.newPage();
   try {
     await page.goto(url, { waitUntil: "load" });
@@ -65,7 +47,7 @@ async function open(
   }
 }
 
-const at = (address: string) => `${site.address}/${address}`;
+const at = (address: string) => `${room.sites.site.address}/${address}`;
 
 /** The names of the flags that can be seen, by their captions. */
 async function listShown(page: Page): Promise<readonly string[]> {
@@ -103,7 +85,7 @@ async function boxOf(target: Locator): Promise<Box> {
 
 /** The drawing alone, drawn by the browser in the same box of a page with nothing else on it. */
 async function renderAlone(address: string, box: Box, clip: Box): Promise<Buffer> {
-  const context = await browser.newContext(desk);
+  const context = await room.browser.newContext(desk);
   const page = await context.newPage();
   try {
     const { x, y, width, height } = box;
@@ -226,7 +208,7 @@ describe("by keyboard", () => {
   });
 
   test.each(["ltr", "rtl"])("the arrow key of its side shows a flag, Escape both, %s", async (direction) => {
-    const url = direction === "ltr" ? at(studyPath) : `${odd.address}/studies/long-words/`;
+    const url = direction === "ltr" ? at(studyPath) : `${room.sites.odd.address}/studies/long-words/`;
     await open(url, async ({ page, flags }) => {
       expect(await page.evaluate(() => document.dir || "ltr")).toBe(direction);
       const [original, redesign] = [await boxOf(flags.first()), await boxOf(flags.nth(1))];
@@ -371,8 +353,11 @@ test("on paper both flags and one of both halves, whatever was shown, and no con
 });
 
 test("works on a page opened from a disk", async () => {
-  await open(pathToFileURL(path.join(room, "site", studyPath, "index.html")).href, async ({ page, next }) => {
-    await next.click();
-    await expectShown(page, ["Original"]);
-  });
+  await open(
+    pathToFileURL(path.join(room.folder, "site", studyPath, "index.html")).href,
+    async ({ page, next }) => {
+      await next.click();
+      await expectShown(page, ["Original"]);
+    },
+  );
 });

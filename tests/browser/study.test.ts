@@ -1,15 +1,11 @@
 // The pages of a study and of an edge in a browser: the stamp, copying, answering, figures in prose, paper.
-import { mkdtemp, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import path from "node:path";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { describe, expect, test, vi } from "vitest";
 import type { GalleryResult } from "../../src/analysis/result.ts";
 import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { gallery, study, studyResult } from "../publish/sample.ts";
-import { launchBrowser } from "./browser.ts";
 import { oddGallery } from "./gallery.ts";
-import { type SiteServer, serveSite } from "./server.ts";
+import { openRoom } from "./room.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -27,24 +23,9 @@ const letters: GalleryResult = {
 const studyPath = "studies/a-square/";
 const edgePath = `${studyPath}edges/12235c-c8202f/`;
 
-let room: string;
-let browser: Browser;
-let site: SiteServer;
-let odd: SiteServer;
-
-beforeAll(async () => {
-  room = await mkdtemp(path.join(tmpdir(), "counterchange-study-pages-"));
-  await publishGallery(letters, path.join(room, "site"), { keepOut: [] });
-  await publishGallery(oddGallery, path.join(room, "odd"), { keepOut: [] });
-  site = await serveSite(path.join(room, "site"));
-  odd = await serveSite(path.join(room, "odd"));
-  browser = await launchBrowser();
-}, 180_000);
-
-afterAll(async () => {
-  await browser?.close();
-  await Promise.all([site?.close(), odd?.close()]);
-  await rm(room, { recursive: true, force: true });
+const room = openRoom({
+  site: (folder) => publishGallery(letters, folder, { keepOut: [] }),
+  odd: (folder) => publishGallery(oddGallery, folder, { keepOut: [] }),
 });
 
 /** Opens a page, and fails where it complains. */
@@ -53,7 +34,7 @@ async function open<T>(
   look: (page: Page) => Promise<T>,
   options: BrowserContextOptions = {},
 ): Promise<T> {
-  const context = await browser.newContext({ viewport: { width: 1000, height: 800 }, ...options });
+  const context = await room.browser.newContext({ viewport: { width: 1000, height: 800 }, ...options });
   const page = await context.newPage();
   const complaints: string[] = [];
   page.on("pageerror", (error) => complaints.push(error.message));
@@ -68,7 +49,7 @@ async function open<T>(
   }
 }
 
-const at = (address: string) => `${site.address}/${address}`;
+const at = (address: string) => `${room.sites.site.address}/${address}`;
 
 test("what a script alone can do is not there without one or on paper, and is wide enough for a finger", async () => {
   await open(
@@ -174,7 +155,9 @@ describe("Argue with this", () => {
   });
 
   test("is a form with the same filled in", async () => {
-    const href = new URL((await hrefOf(`${odd.address}/studies/long-words/edges/12235c-c8202f/`)) ?? "");
+    const href = new URL(
+      (await hrefOf(`${room.sites.odd.address}/studies/long-words/edges/12235c-c8202f/`)) ?? "",
+    );
     expect(href.origin).toBe("https://forum.example");
     expect(href.searchParams.get("text")).toContain("/edges/12235c-c8202f/?stamp=");
     expect(decodeURIComponent(href.hash)).toBe("#Dark blue / red");

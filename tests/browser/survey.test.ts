@@ -1,21 +1,15 @@
 // The survey in a browser: for everyone, with and without script, by keyboard alone.
-import { mkdtemp, readFile, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import path from "node:path";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { readFile } from "node:fs/promises";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { describe, expect, test, vi } from "vitest";
 import type { GalleryResult } from "../../src/analysis/result.ts";
 import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { inventFlags, survey, surveyedGallery } from "../publish/surveyed.ts";
-import { launchBrowser } from "./browser.ts";
-import { type SiteServer, serveSite } from "./server.ts";
+import { openRoom } from "./room.ts";
+import type { SiteServer } from "./server.ts";
 import { listViolations } from "./violations.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
-let room: string;
-let browser: Browser;
-let small: SiteServer;
-let large: SiteServer;
 
 /** Enough flags that the axis stands and the list opens on demand, from right to left. */
 const many: GalleryResult = {
@@ -24,19 +18,9 @@ const many: GalleryResult = {
   survey: { ...survey, entries: inventFlags(250) },
 };
 
-beforeAll(async () => {
-  room = await mkdtemp(path.join(tmpdir(), "counterchange-survey-pages-"));
-  await publishGallery(surveyedGallery, path.join(room, "small"), { keepOut: [] });
-  await publishGallery(many, path.join(room, "large"), { keepOut: [] });
-  small = await serveSite(path.join(room, "small"));
-  large = await serveSite(path.join(room, "large"));
-  browser = await launchBrowser();
-}, 180_000);
-
-afterAll(async () => {
-  await browser?.close();
-  await Promise.all([small?.close(), large?.close()]);
-  await rm(room, { recursive: true, force: true });
+const room = openRoom({
+  small: (folder) => publishGallery(surveyedGallery, folder, { keepOut: [] }),
+  large: (folder) => publishGallery(many, folder, { keepOut: [] }),
 });
 
 async function open<T>(
@@ -45,7 +29,7 @@ async function open<T>(
   look: (page: Page, complaints: readonly string[]) => Promise<T>,
   query = "",
 ): Promise<T> {
-  const context = await browser.newContext({ reducedMotion: "reduce", ...options });
+  const context = await room.browser.newContext({ reducedMotion: "reduce", ...options });
   const page = await context.newPage();
   const complaints: string[] = [];
   page.on("console", (message) => complaints.push(message.text()));
@@ -66,7 +50,7 @@ const namesIn = (page: Page) =>
     );
 
 describe.each(["small", "large"] as const)("%s", (which) => {
-  const server = () => (which === "small" ? small : large);
+  const server = () => room.sites[which];
 
   test.each([
     ["light", 1280],
@@ -93,7 +77,7 @@ describe.each(["small", "large"] as const)("%s", (which) => {
 });
 
 test("a column sorts by its button with the keyboard alone, and says so; what has no value stays last", async () => {
-  await open(small, {}, async (page) => {
+  await open(room.sites.small, {}, async (page) => {
     const head = page.locator('th[data-sort="clarity"]');
     expect(await head.getAttribute("aria-sort")).toBe("ascending");
     expect(await namesIn(page)).toEqual(["The square", "Harbour pilots", "Plain"]);
@@ -113,7 +97,7 @@ test("a column sorts by its button with the keyboard alone, and says so; what ha
 });
 
 test("words and choices narrow the list, the count says how far, and the address keeps it", async () => {
-  await open(small, {}, async (page) => {
+  await open(room.sites.small, {}, async (page) => {
     await page.locator("#survey-words").fill("pilots");
     expect(await namesIn(page)).toEqual(["Harbour pilots"]);
     expect(await page.locator(".found").textContent()).toBe("1 of 3 flags");
@@ -126,14 +110,14 @@ test("words and choices narrow the list, the count says how far, and the address
     await page.waitForFunction(() => document.querySelectorAll("tbody tr:not([hidden])").length === 3);
   });
   const read = async (page: Page) => namesIn(page);
-  expect(await open(small, {}, read, "?q=square&sort=-clarity")).toEqual(["The square"]);
-  expect(await open(small, {}, read, "?sort=nonsense&first=nothing")).toHaveLength(3);
+  expect(await open(room.sites.small, {}, read, "?q=square&sort=-clarity")).toEqual(["The square"]);
+  expect(await open(room.sites.small, {}, read, "?sort=nonsense&first=nothing")).toHaveLength(3);
 });
 
 test("from right to left a change still runs from what is to what is proposed, and so does its arrow", async () => {
   for (const [server, way] of [
-    [small, 1],
-    [large, -1],
+    [room.sites.small, 1],
+    [room.sites.large, -1],
   ] as const) {
     await open(server, { viewport: { width: 1280, height: 900 } }, async (page) => {
       const changes = await page.locator("tbody td:last-child .renamed").evaluateAll((all) =>
@@ -160,7 +144,7 @@ test("from right to left a change still runs from what is to what is proposed, a
 });
 
 test("on paper every sheet of the list has its heads", async () => {
-  await open(small, {}, async (page) => {
+  await open(room.sites.small, {}, async (page) => {
     await page.emulateMedia({ media: "print" });
     const shown = await page
       .locator("thead button")
@@ -171,7 +155,7 @@ test("on paper every sheet of the list has its heads", async () => {
 });
 
 test("on a phone a flag is a card: every cell says what it is, and the buttons still sort", async () => {
-  await open(small, { viewport: { width: 360, height: 800 } }, async (page) => {
+  await open(room.sites.small, { viewport: { width: 360, height: 800 } }, async (page) => {
     const cells = page.locator("tbody tr").first().locator("td");
     const heads = await cells.evaluateAll((all) =>
       all.map((cell) => getComputedStyle(cell, "::before").content.replace(/"/g, "").trim()),
@@ -188,24 +172,28 @@ test("on a phone a flag is a card: every cell says what it is, and the buttons s
 test.each([true, false])(
   "a mark shows its flag on focus and leads to its line; script %s",
   async (javaScriptEnabled) => {
-    await open(large, { javaScriptEnabled, viewport: { width: 1280, height: 900 } }, async (page) => {
-      const peek = page.locator(".peek").nth(3);
-      expect(await peek.evaluate((element) => getComputedStyle(element).opacity)).toBe("0");
-      await page.locator(".dot").nth(3).focus();
-      await expect.poll(() => peek.evaluate((element) => getComputedStyle(element).opacity)).toBe("1");
-      const picture = peek.locator("img");
-      await expect
-        .poll(() => picture.evaluate((element: HTMLImageElement) => element.naturalWidth))
-        .toBeGreaterThan(0);
-      await page.keyboard.press("Enter");
-      const target = await page.evaluate(() => document.querySelector("tr:target")?.textContent ?? "");
-      expect(target).toContain(((await peek.textContent()) ?? "?,").split(",")[0]);
-    });
+    await open(
+      room.sites.large,
+      { javaScriptEnabled, viewport: { width: 1280, height: 900 } },
+      async (page) => {
+        const peek = page.locator(".peek").nth(3);
+        expect(await peek.evaluate((element) => getComputedStyle(element).opacity)).toBe("0");
+        await page.locator(".dot").nth(3).focus();
+        await expect.poll(() => peek.evaluate((element) => getComputedStyle(element).opacity)).toBe("1");
+        const picture = peek.locator("img");
+        await expect
+          .poll(() => picture.evaluate((element: HTMLImageElement) => element.naturalWidth))
+          .toBeGreaterThan(0);
+        await page.keyboard.press("Enter");
+        const target = await page.evaluate(() => document.querySelector("tr:target")?.textContent ?? "");
+        expect(target).toContain(((await peek.textContent()) ?? "?,").split(",")[0]);
+      },
+    );
   },
 );
 
 test("of 250 flags the field shows every flag, and the page is short until more is asked for", async () => {
-  await open(large, { viewport: { width: 1280, height: 900 } }, async (page) => {
+  await open(room.sites.large, { viewport: { width: 1280, height: 900 } }, async (page) => {
     expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThanOrEqual(6000);
     expect(await page.locator(".survey-more summary").textContent()).toBe("214 more flags");
     const drawn = await page
@@ -229,7 +217,7 @@ test("of 250 flags the field shows every flag, and the page is short until more 
 });
 
 test("on paper the field has its pictures, and the list all its rows", async () => {
-  await open(large, { viewport: { width: 700, height: 900 } }, async (page) => {
+  await open(room.sites.large, { viewport: { width: 700, height: 900 } }, async (page) => {
     await page.emulateMedia({ media: "print" });
     expect(await page.locator(".field-rows .mini:visible").count()).toBe(250);
     expect(await page.locator("tbody tr:visible").count()).toBe(250);
@@ -238,7 +226,7 @@ test("on paper the field has its pictures, and the list all its rows", async () 
 });
 
 test("chosen flags make an address that shows just these, and a file to begin studies from", async () => {
-  const address = await open(large, { viewport: { width: 1280, height: 900 } }, async (page) => {
+  const address = await open(room.sites.large, { viewport: { width: 1280, height: 900 } }, async (page) => {
     const bar = page.locator(".chosen-bar");
     expect(await bar.isVisible()).toBe(false);
     const boxes = page.locator(".choose");
@@ -252,7 +240,7 @@ test("chosen flags make an address that shows just these, and a file to begin st
   const keys = new URLSearchParams(address).get("flags")?.split(" ") ?? [];
   expect(keys).toHaveLength(2);
   await open(
-    large,
+    room.sites.large,
     { acceptDownloads: true },
     async (page, complaints) => {
       const shown = page.locator("tbody tr:visible");
