@@ -1,44 +1,30 @@
 // The contrast ruler in a browser: marks stand where the numbers say, and the section keeps its size.
-import { cp, mkdtemp, readFile, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
+import { cp, readFile } from "node:fs/promises";
 import path from "node:path";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { expect, test, vi } from "vitest";
 import { buildSite } from "../../src/publish/buildsite.ts";
 import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { openKept } from "../kept.ts";
-import { launchBrowser } from "./browser.ts";
 import { oddGallery } from "./gallery.ts";
-import { type SiteServer, serveSite } from "./server.ts";
+import { openRoom } from "./room.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
 
 const content = path.resolve(import.meta.dirname, "../../content");
 /** One with a gain and a loss, one with a merged edge. */
 const slugs = ["kedgeport", "thriftholm"];
-let room: string;
-let browser: Browser;
-let site: SiteServer;
-let odd: SiteServer;
-
-beforeAll(async () => {
-  room = await mkdtemp(path.join(tmpdir(), "counterchange-ruler-"));
-  const own = path.join(room, "content");
-  await cp(path.join(content, "gallery.yaml"), path.join(own, "gallery.yaml"), { recursive: true });
-  for (const slug of slugs) {
-    const folder = path.join("studies", slug);
-    await cp(path.join(content, folder), path.join(own, folder), { recursive: true });
-  }
-  await buildSite(own, path.join(room, "site"), { store: await openKept() });
-  await publishGallery(oddGallery, path.join(room, "odd"), { keepOut: [] });
-  [site, odd] = [await serveSite(path.join(room, "site")), await serveSite(path.join(room, "odd"))];
-  browser = await launchBrowser();
-}, 180_000);
-
-afterAll(async () => {
-  await browser?.close();
-  await Promise.all([site?.close(), odd?.close()]);
-  await rm(room, { recursive: true, force: true });
+const room = openRoom({
+  site: async (folder) => {
+    const own = `${folder}-content`;
+    await cp(path.join(content, "gallery.yaml"), path.join(own, "gallery.yaml"), { recursive: true });
+    for (const slug of slugs) {
+      const study = path.join("studies", slug);
+      await cp(path.join(content, study), path.join(own, study), { recursive: true });
+    }
+    await buildSite(own, folder, { store: await openKept() });
+  },
+  odd: (folder) => publishGallery(oddGallery, folder, { keepOut: [] }),
 });
 
 async function open<T>(
@@ -46,7 +32,7 @@ async function open<T>(
   options: BrowserContextOptions,
   look: (page: Page) => Promise<T>,
 ): Promise<T> {
-  const context = await browser.newContext(options);
+  const context = await room.browser.newContext(options);
   try {
     const page = await context.newPage();
     await page.goto(url, { waitUntil: "load" });
@@ -83,7 +69,9 @@ async function readRows(page: Page) {
 
 /** Contrast before and after and length of each edge, as the table for spreadsheets has them. */
 async function readTable(slug: string) {
-  const [head = "", ...lines] = (await readFile(path.join(room, "site/studies", slug, "edges.csv"), "utf8"))
+  const [head = "", ...lines] = (
+    await readFile(path.join(room.folder, "site/studies", slug, "edges.csv"), "utf8")
+  )
     .trim()
     .split("\r\n");
   const names = head.split(",");
@@ -103,7 +91,7 @@ test.each(slugs.flatMap((slug) => [1280, 390].map((width) => [slug, width] as co
   "/studies/%s/ at %s: ring and dot stand at the contrast within a pixel, the longer edge is thicker",
   async (slug, width) => {
     const [rows, table] = [
-      await open(`${site.address}/studies/${slug}/`, sized(width), readRows),
+      await open(`${room.sites.site.address}/studies/${slug}/`, sized(width), readRows),
       await readTable(slug),
     ];
     expect(rows.length).toBe(table.size);
@@ -127,7 +115,7 @@ test.each([
   [390, 1900],
 ])("what got better and worse, map included, at %s: at most %s px", async (width, most) => {
   for (const slug of slugs) {
-    const height = await open(`${site.address}/studies/${slug}/`, sized(width), (page) =>
+    const height = await open(`${room.sites.site.address}/studies/${slug}/`, sized(width), (page) =>
       page.locator("section.edges").evaluate((section) => section.getBoundingClientRect().height),
     );
     expect(height, slug).toBeLessThanOrEqual(most);
@@ -138,7 +126,7 @@ test.each([
 test.each(["studies/kedgeport/", "studies/thriftholm/edges/2a6b45-78ab62/"])(
   "/%s: with text of twice the size on a phone the ruler is no wider than its place, and nothing lies on anything else",
   async (address) => {
-    await open(`${site.address}/${address}`, sized(390), async (page) => {
+    await open(`${room.sites.site.address}/${address}`, sized(390), async (page) => {
       await page.evaluate(() => {
         document.documentElement.style.fontSize = "200%";
       });
@@ -168,7 +156,7 @@ test.each(["studies/kedgeport/", "studies/thriftholm/edges/2a6b45-78ab62/"])(
 );
 
 test("from right to left the axis still runs from the left, and figures stand beside it", async () => {
-  await open(`${odd.address}/studies/long-words/`, sized(1280), async (page) => {
+  await open(`${room.sites.odd.address}/studies/long-words/`, sized(1280), async (page) => {
     expect(await page.evaluate(() => document.dir)).toBe("rtl");
     const rows = await readRows(page);
     // As typed in the gallery of odd cases: 24.6 merged, 84.2 parted.
@@ -191,7 +179,7 @@ test("from right to left the axis still runs from the left, and figures stand be
 
 test("a reader of the screen hears a table: the edge, its contrast with its unit, its outcome", async () => {
   await open(
-    `${site.address}/studies/kedgeport/`,
+    `${room.sites.site.address}/studies/kedgeport/`,
     { ...sized(1280), javaScriptEnabled: false },
     async (page) => {
       const rows = page.locator("#contrast-ruler").getByRole("row");
@@ -213,7 +201,7 @@ test("a reader of the screen hears a table: the edge, its contrast with its unit
 });
 
 test("on paper every mark is there, and what opens on a screen is open", async () => {
-  await open(`${site.address}/studies/kedgeport/`, sized(672), async (page) => {
+  await open(`${room.sites.site.address}/studies/kedgeport/`, sized(672), async (page) => {
     await page.emulateMedia({ media: "print" });
     const marks = await readRows(page);
     expect(marks.length).toBe(3);

@@ -1,38 +1,25 @@
 // The pages of all studies of the demo as somebody scrolls and prints them: how high, how many sheets, with large letters.
-import { mkdtemp, readdir, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
+import { readdir } from "node:fs/promises";
 import path from "node:path";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
 import { buildSite } from "../../src/publish/buildsite.ts";
 import { openKept } from "../kept.ts";
-import { launchBrowser } from "./browser.ts";
-import { type SiteServer, serveSite } from "./server.ts";
+import { openRoom } from "./room.ts";
 
 const content = path.resolve(import.meta.dirname, "../../content");
-let room: string;
-let browser: Browser;
-let server: SiteServer;
 let slugs: readonly string[];
-
-beforeAll(async () => {
-  room = await mkdtemp(path.join(tmpdir(), "counterchange-size-"));
-  await buildSite(content, room, { store: await openKept() });
-  slugs = await readdir(path.join(room, "studies"));
-  server = await serveSite(room);
-  browser = await launchBrowser();
-}, 180_000);
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-  await rm(room, { recursive: true, force: true });
+const room = openRoom({
+  demo: async (folder) => {
+    await buildSite(content, folder, { store: await openKept() });
+    slugs = await readdir(path.join(folder, "studies"));
+  },
 });
 
 async function open<T>(address: string, width: number, look: (page: Page) => Promise<T>): Promise<T> {
-  const page = await browser.newPage({ viewport: { width, height: 900 }, reducedMotion: "reduce" });
+  const page = await room.browser.newPage({ viewport: { width, height: 900 }, reducedMotion: "reduce" });
   try {
-    await page.goto(`${server.address}/${address}`, { waitUntil: "load" });
+    await page.goto(`${room.sites.demo.address}/${address}`, { waitUntil: "load" });
     await page.evaluate(() => document.fonts.ready.then(() => undefined));
     return await look(page);
   } finally {
