@@ -23,7 +23,7 @@ const walls: readonly Wall[] = [
     file: "src/svg/gate/sanitise.ts",
     holds: "  if (reason === undefined) return { value: text, problems: [] };",
     instead: "  if (reason !== null) return { value: text, problems: [] };",
-    test: "tests/svg/gate/sanitise.test.ts",
+    test: "tests/hostile/svg.test.ts",
   },
   {
     name: "one canonical drawing: no selector but those of the set",
