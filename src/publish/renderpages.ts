@@ -17,6 +17,7 @@ const templates: Readonly<Record<keyof SiteView, string>> = {
   changes: "changes",
   edges: "edge",
   moved: "moved",
+  series: "series",
   shelves: "shelf",
   shelfIndexes: "shelves",
   survey: "survey",

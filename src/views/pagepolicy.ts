@@ -30,6 +30,7 @@ const pagePatterns = [
   "/authors/:name/",
   "/tags/",
   "/tags/:name/",
+  "/series/:slug/",
   "/studies/:slug/",
   "/studies/:slug/changes/",
   "/studies/:slug/edges/:edge/",

@@ -31,12 +31,22 @@ function describeIssue(issue: z.core.$ZodIssue, data: YamlData, guide: KeyGuide)
     case "invalid_type":
       return [describeKind(path, issue.expected, value, data, guide)];
     case "too_small":
+      if (issue.origin === "array") return [noValue(path, guide)];
       return [outside(path, `at least ${issue.minimum}`, value, guide)];
     case "too_big":
       if (issue.origin === "number") return [outside(path, `at most ${issue.maximum}`, value, guide)];
       return [tooLong(path, Number(issue.maximum), value)];
     case "invalid_value":
       return [unknownWord(path, issue.values.map(String), value)];
+    case "invalid_union": {
+      // The choice whose kind the value is; of none, the first.
+      const isOfKind = (found: readonly z.core.$ZodIssue[]): boolean =>
+        !found.some((inner) => inner.code === "invalid_type" && inner.path.length === 0);
+      const chosen = issue.errors.find(isOfKind) ?? issue.errors[0] ?? [];
+      return chosen.flatMap((inner) =>
+        describeIssue({ ...inner, path: [...issue.path, ...inner.path] }, data, guide),
+      );
+    }
     default:
       throw new RangeError(`the schema found ${issue.code} at ${path}, which no message covers`);
   }

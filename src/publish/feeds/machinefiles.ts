@@ -7,6 +7,7 @@ import { formatCanonical, locate } from "../../views/address.ts";
 import { listPlacedEdges } from "../../views/edge/edgeaddress.ts";
 import { orderStudies } from "../../views/front/card.ts";
 import { formatWords, wordsFile } from "../../views/searchwords.ts";
+import { formatSeriesPath } from "../../views/series/seriespage.ts";
 import type { SharedPages, StudyPages } from "../../views/siteview.ts";
 import { formatChangesPath, formatStudyPath } from "../../views/status.ts";
 import { hasRanking } from "../../views/study/optionsview.ts";
@@ -83,7 +84,11 @@ export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly 
 }
 
 /** Every page that says where it stands; `lastmod` only where the study has a date. */
-function listPages(results: readonly StudyResult[], { shelfIndexes, shelves }: View, address: Address) {
+function listPages(
+  results: readonly StudyResult[],
+  { series, shelfIndexes, shelves }: View,
+  address: Address,
+) {
   const studies = results.map(({ study: { slug, date } }) => ({
     url: address(formatStudyPath(slug)),
     ...(date === undefined ? {} : { date }),
@@ -92,12 +97,17 @@ function listPages(results: readonly StudyResult[], { shelfIndexes, shelves }: V
     ...(!hasRanking(ranking) ? [] : [{ url: address(formatChangesPath(slug)) }]),
     ...listPlacedEdges(slug, comparison).map(({ path }) => ({ url: address(path) })),
   ]);
+  const lessons = series.map(({ slug, date }) => ({
+    url: address(formatSeriesPath(slug)),
+    ...(date === undefined ? {} : { date: date.iso }),
+  }));
   const others = [...shelfIndexes, ...shelves].map(({ folder }) => ({ url: address(`/${folder}/`) }));
   return [
     { url: address("/") },
     { url: address("/survey/") },
     { url: address("/method/") },
     { url: address("/rules/") },
+    ...lessons,
     ...studies,
     ...below,
     ...others,

@@ -19,6 +19,7 @@ import { type Frame, presentFrame } from "../pageframe.ts";
 import { type DrawnPlate, type Plate, presentPair } from "../plate.ts";
 import { type ProseBlock, renderProse } from "../safeprose.ts";
 import { recordStudy } from "../schemarecord.ts";
+import { presentPlaces, type SeriesOrder, type SeriesPlace } from "../series/seriesplace.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "../status.ts";
 import { type AnswerView, presentAnswer } from "./answerview.ts";
 import { type Byline, presentByline } from "./byline.ts";
@@ -81,6 +82,8 @@ export interface StudyPage extends Byline {
   /** Shown where the prose asks for it. */
   readonly matrix: MatrixView | undefined;
   readonly likeness: LikenessView | undefined;
+  /** The series that it is in. */
+  readonly series: readonly SeriesPlace[];
 }
 
 export interface SummaryRow {
@@ -97,7 +100,10 @@ export function presentStudy(
   result: StudyResult,
   gallery: Gallery,
   format: Format,
-  all: Pick<GalleryResult, "studies" | "survey"> & { readonly gains: Gains } = {
+  all: Pick<GalleryResult, "studies" | "survey"> & {
+    readonly gains: Gains;
+    readonly orders?: readonly SeriesOrder[];
+  } = {
     studies: [result],
     gains: rankGains([result], format),
   },
@@ -139,6 +145,7 @@ export function presentStudy(
     options: presentOptionsLine(result, link, format),
     matrix,
     likeness: presentLikeness(result, all, link, format),
+    series: presentPlaces(study.slug, all.orders ?? [], link, format),
   };
 }
 
