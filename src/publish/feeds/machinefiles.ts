@@ -23,7 +23,7 @@ type View = SharedPages & Pick<StudyPages, "studies">;
 
 /** All of it but the files of each study; the schemas come from `schemaDirs`. */
 export async function listMachineFiles(
-  { gallery, studies }: GalleryResult,
+  { gallery, studies, series }: GalleryResult,
   view: View,
   schemaDirs: readonly string[],
 ): Promise<readonly SiteFile[]> {
@@ -31,7 +31,9 @@ export async function listMachineFiles(
   return [
     ...listSubscriptions(gallery, studies, view),
     fileOf("robots.txt", () => formatRobots(formatCanonical(gallery.address, "/sitemap.xml"))),
-    fileOf("studies.json", () => formatStudiesData(orderStudies(studies), gallery, linksOf("/studies.json"))),
+    fileOf("studies.json", () =>
+      formatStudiesData(orderStudies(studies), series ?? [], gallery, linksOf("/studies.json")),
+    ),
     fileOf(wordsFile, () => formatWords(orderStudies(studies))),
     fileOf("assets/icon.svg", () => iconSvg),
     ...(await listSchemas(schemaDirs, gallery)),
@@ -67,8 +69,8 @@ function listSubscriptions(
   };
   const maps = formatSitemaps(listPages(orderStudies(studies), view, address), address);
   return [
-    fileOf("feed.xml", () => formatAtom(facts, view.studies)),
-    fileOf("feed.json", () => formatJsonFeed(facts, view.studies)),
+    fileOf("feed.xml", () => formatAtom(facts, view.studies, view.series)),
+    fileOf("feed.json", () => formatJsonFeed(facts, view.studies, view.series)),
     ...maps.map(({ file, text }) => fileOf(file, () => text)),
   ];
 }

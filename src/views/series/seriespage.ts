@@ -21,6 +21,7 @@ export interface SeriesPage {
   readonly slug: string;
   readonly frame: Frame;
   readonly title: string;
+  readonly names: readonly string[];
   readonly authors: string | undefined;
   readonly people: readonly Linked[];
   readonly date: { readonly iso: string; readonly text: string } | undefined;
@@ -104,6 +105,7 @@ function presentOne(
       format,
     ),
     title: series.title,
+    names: series.authors,
     authors: series.authors.length === 0 ? undefined : format.list(series.authors),
     people: linkPeople(series.authors, link, format, listAuthors(result)),
     date: series.date === undefined ? undefined : { iso: series.date, text: format.date(series.date) },

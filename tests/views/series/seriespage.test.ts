@@ -1,24 +1,11 @@
 import { expect, test } from "vitest";
 import type { GalleryResult } from "../../../src/analysis/result.ts";
-import type { Series } from "../../../src/content/series/series.ts";
 import { formatSeriesPath, presentSeries } from "../../../src/views/series/seriespage.ts";
 import { createFormat } from "../../../src/words/format.ts";
-import { galleryResult, study, studyResult } from "../../publish/sample.ts";
+import { galleryResult, series as quay, study, studyResult } from "../../publish/sample.ts";
 
 const format = createFormat("en");
 const second = { ...studyResult, study: { ...study, slug: "second", title: "Second" } };
-const quay: Series = {
-  slug: "quay",
-  file: "series/quay.md",
-  title: "From the quay",
-  authors: ["Ines Valcourt", "Nobody Here"],
-  date: "2026-06-24",
-  entries: [{ study: "second" }, { study: study.slug }],
-  closing: "Which would you fly?",
-  body: "Look *twice*.\n\n<b>No</b>\n",
-  bodyLine: 8,
-  places: [],
-};
 const result: GalleryResult = { ...galleryResult, studies: [studyResult, second], series: [quay] };
 
 test("studies stand in the order of the series, numbered, with change, verdict and price", () => {
