@@ -52,14 +52,16 @@ export function SeriesPlaces({ places }: { places: readonly SeriesPlace[] }): JS
           </p>
           <p>
             {previous && (
-              <span>
+              <>
                 Before it: <a href={previous.address}>{previous.title}</a>
-              </span>
+              </>
             )}
+          </p>
+          <p>
             {next && (
-              <span>
+              <>
                 Next: <a href={next.address}>{next.title}</a>
-              </span>
+              </>
             )}
           </p>
         </div>

@@ -39,7 +39,9 @@ const mostPlates = 6;
 export interface SeriesOrder {
   readonly slug: string;
   readonly title: string;
-  readonly studies: readonly { readonly slug: string; readonly title: string }[];
+  /** Each with its number among all that the series holds, from 1. */
+  readonly studies: readonly { readonly slug: string; readonly title: string; readonly number: number }[];
+  readonly of: number;
 }
 
 /** All series, each with the studies that are published. */
@@ -48,7 +50,11 @@ export function listOrders({ series = [], studies }: GalleryResult): readonly Se
   return orderSeries(series).map((one) => ({
     slug: one.slug,
     title: one.title,
-    studies: listStudies(one, bySlug).map(({ study: { slug, title } }) => ({ slug, title })),
+    studies: one.entries.flatMap((entry, index) => {
+      const study = bySlug.get(studyOf(entry) ?? "")?.study;
+      return study === undefined ? [] : [{ slug: study.slug, title: study.title, number: index + 1 }];
+    }),
+    of: one.entries.length,
   }));
 }
 
@@ -59,16 +65,17 @@ export function presentPlaces(
   link: Linker,
   format: Format,
 ): readonly SeriesPlace[] {
-  return orders.flatMap(({ slug: series, title, studies }) => {
+  return orders.flatMap(({ slug: series, title, studies, of }) => {
     const at = studies.findIndex((study) => study.slug === slug);
-    if (at < 0) return [];
+    const own = studies[at];
+    if (own === undefined) return [];
     const neighbour = (index: number) => {
       const study = studies[index];
       return study && { title: study.title, address: link(formatStudyPath(study.slug)) };
     };
     return [
       {
-        place: describePlace(at + 1, studies.length, format),
+        place: describePlace(own.number, of, format),
         title,
         address: link(formatSeriesPath(series)),
         previous: neighbour(at - 1),

@@ -12,7 +12,7 @@ const series = (slug: string, studies: readonly string[]) => ({
   file: `series/${slug}.md`,
   title: `Series ${slug}`,
   authors: [],
-  entries: studies.map((one) => ({ study: one })),
+  entries: [...studies.map((one) => ({ study: one })), { flag: "flags/x.svg" }],
   body: "",
   bodyLine: 1,
   places: [],
@@ -20,21 +20,21 @@ const series = (slug: string, studies: readonly string[]) => ({
 const result: GalleryResult = {
   ...galleryResult,
   studies: ["a", "b", "c"].map(named),
-  series: [series("one", ["c", "a", "gone", "b"]), series("two", ["a"])],
+  series: [series("one", ["c", "a", "b"]), series("two", ["a"])],
 };
 
 test("a study in two series has a place in both, with what stands before and after it", () => {
   const places = presentPlaces("a", listOrders(result), linkFrom("/studies/a/"), format);
   expect(places).toEqual([
     {
-      place: "2 of 3 in",
+      place: "2 of 4 in",
       title: "Series one",
       address: "../../series/one/",
       previous: { title: "C", address: "../c/" },
       next: { title: "B", address: "../b/" },
     },
     {
-      place: "1 of 1 in",
+      place: "1 of 2 in",
       title: "Series two",
       address: "../../series/two/",
       previous: undefined,
@@ -51,7 +51,11 @@ test("the front page counts what is published", () => {
       plates.map(({ src }) => src),
     ]),
   ).toEqual([
-    ["series/one/", "3 studies", ["c", "a", "b"].map((slug) => `studies/${slug}/redesign.svg`)],
-    ["series/two/", "1 study", ["studies/a/redesign.svg"]],
+    [
+      "series/one/",
+      "3 studies and 1 flag without a study",
+      ["c", "a", "b"].map((slug) => `studies/${slug}/redesign.svg`),
+    ],
+    ["series/two/", "1 study and 1 flag without a study", ["studies/a/redesign.svg"]],
   ]);
 });
