@@ -6,6 +6,9 @@ import type { Given } from "./command.ts";
 /** The folder that holds this program: in a checkout, with the demo in `content/`. */
 const home = resolve(import.meta.dirname, "../..");
 
+/** Where a site goes unless somebody says otherwise. */
+export const usualSite = "published";
+
 /** The help of the operand that names it. */
 export const contentHelp =
   "CONTENT is the folder with gallery.yaml and studies/. Where none is named, it is the current folder if that is one, else content.";
@@ -25,11 +28,11 @@ export async function findPlace(folder = process.cwd()): Promise<string> {
 }
 
 /**
- * Returns what a site written to `out` has to stay clear of: the whole content folder, or, where `out` is `_site` at the top
- * of it, what is read as content. Nothing of a name that begins with `_` is.
+ * Returns what a site written to `out` has to stay clear of: the whole content folder, or, where `out` is `published` at
+ * the top of it, what is read as content.
  */
 export function listKeepOut(content: string, out: string): readonly string[] {
-  if (resolve(out) !== resolve(content, "_site")) return [content];
+  if (resolve(out) !== resolve(content, usualSite)) return [content];
   return ["gallery.yaml", "studies", "flags"].map((name) => join(content, name));
 }
 

@@ -64,7 +64,7 @@ interface Running {
 async function start(folder: string, cache: string): Promise<Running> {
   const words = [
     join(folder, "src/cli/start.mjs"),
-    "serve",
+    "preview",
     "content",
     "--port",
     "0",

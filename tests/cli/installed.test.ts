@@ -39,26 +39,26 @@ test("every command works where the package is installed, in a folder that is no
   const type = (line: string) =>
     runShell(root, line.replace(/^counterchange/, "node_modules/.bin/counterchange"));
   const lines = [
-    "counterchange new old-light --original flag.svg",
+    "counterchange begin old-light --original flag.svg",
     "counterchange check --strict",
-    "counterchange build --strict",
-    "counterchange new old-light --original flag.svg --content mine --yaml",
-    "counterchange build mine --out elsewhere --base /flags/",
+    "counterchange publish --strict",
+    "counterchange begin old-light --original flag.svg --content mine --yaml",
+    "counterchange publish mine --out elsewhere --base /flags/",
     "counterchange measure flag.svg --json",
     "counterchange try flag.svg",
     'counterchange try flag.svg --replace "#701c2b" --with white --out lighter.svg',
     "counterchange survey .",
-    "counterchange clean flag.svg --out clean.svg",
+    "counterchange sift flag.svg --out clean.svg",
     "counterchange --version",
   ];
   for (const line of lines) {
     const { status, messages } = await type(line);
     expect({ line, status, messages }).toMatchObject({ status: 0 });
   }
-  expect(await readdir(join(root, "_site"))).toContain("index.html");
+  expect(await readdir(join(root, "published"))).toContain("index.html");
   // A server runs until it is stopped: the next test.
   const tried = lines.map((line) => line.split(" ")[1]);
-  const names = commands.map(({ name }) => name).filter((name) => name !== "serve");
+  const names = commands.map(({ name }) => name).filter((name) => name !== "preview");
   expect(names.filter((name) => !tried.includes(name))).toEqual([]);
 });
 
@@ -66,10 +66,10 @@ test("serve shows a study of an installed package, then what was edited, and end
   const root = await install();
   const { status } = await runShell(
     root,
-    "node_modules/.bin/counterchange new old-light --original flag.svg",
+    "node_modules/.bin/counterchange begin old-light --original flag.svg",
   );
   expect(status).toBe(0);
-  const server = spawn(join(root, "node_modules/.bin/counterchange"), ["serve", "--port", "0"], {
+  const server = spawn(join(root, "node_modules/.bin/counterchange"), ["preview", "--port", "0"], {
     cwd: root,
   });
   onTestFinished(() => void server.kill("SIGKILL"));

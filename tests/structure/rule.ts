@@ -57,9 +57,9 @@ const writers: Readonly<Record<string, string>> = {
   "src/publish/folder/stagingfolder.ts": "the hidden folder",
   "src/publish/folder/lock.ts": "the hidden folder",
   "src/publish/pictures/linkimage.ts": "fonts in a temporary folder of its own",
-  "src/cli/new/layout.ts": "a new study",
-  "src/cli/new/draftfolder.ts": "the folder in which a new study is laid ready",
-  "src/cli/new/galleryschema.ts": "the schemas of a gallery",
+  "src/cli/begin/layout.ts": "a new study",
+  "src/cli/begin/draftfolder.ts": "the folder in which a new study is laid ready",
+  "src/cli/begin/galleryschema.ts": "the schemas of a gallery",
   "src/cli/temporary.ts": "a try in the temporary folder",
   "src/cli/svgout.ts": "a file named with --out",
 };

@@ -135,7 +135,7 @@ async function takeTurn(outDir: string, place: Place, disk: Disk, { onWait }: Ou
     if (!(error instanceof LockedError)) throw error;
     const { pid, host } = error.holder;
     throw new OutputError(
-      `The site cannot be written to ${outDir}: another build has been at work on it for ten minutes (process ${pid} on ${host}).`,
+      `The site cannot be written to ${outDir}: another run has been at work on it for ten minutes (process ${pid} on ${host}).`,
       "End that one, or name another folder with --out.",
     );
   }
@@ -155,8 +155,8 @@ async function publish(fresh: string, work: Work): Promise<Swapped> {
   if (options.isForced !== true) await checkOurs(outDir, place);
   if (lock === undefined || !(await lock.isHeld())) {
     throw new OutputError(
-      `Nothing was written to ${outDir}: this build stood still for so long that another one took its place.`,
-      "Build again.",
+      `Nothing was written to ${outDir}: this run stood still for so long that another one took its place.`,
+      "Publish again.",
     );
   }
   await addRecord(fresh, place, disk);
