@@ -1,10 +1,8 @@
 // Floor 11. Which content folder a command works in when none is named, and what of it a site must not be written over.
 import { join, resolve } from "node:path";
+import { packageFolder } from "../content/disk/packagefile.ts";
 import { kindOf } from "../content/disk/readfile.ts";
 import type { Given } from "./command.ts";
-
-/** The folder that holds this program: in a checkout, with the demo in `content/`. */
-const home = resolve(import.meta.dirname, "../..");
 
 /** Where a site goes unless somebody says otherwise. */
 export const usualSite = "published";
@@ -24,7 +22,7 @@ export async function findContent(given: Pick<Given, "operands">, folder = proce
 /** Returns the folder a new study goes to: as `findContent`, but the current folder where there is no content yet. */
 export async function findPlace(folder = process.cwd()): Promise<string> {
   if (await isContent(folder)) return ".";
-  return (await isContent(join(folder, "content"))) || resolve(folder) === home ? "content" : ".";
+  return (await isContent(join(folder, "content"))) || resolve(folder) === packageFolder ? "content" : ".";
 }
 
 /**

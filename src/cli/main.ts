@@ -1,7 +1,7 @@
 // Floor 11. The command line: finds the command, runs it, and turns whatever happens into an exit status.
 import { join } from "node:path";
 import { describeRefusal, findRefusal } from "../content/disk/machinelimit.ts";
-import { readOwn } from "../content/disk/packagefile.ts";
+import { packageFolder, readOwn } from "../content/disk/packagefile.ts";
 import { findNearest } from "../problem/knownword.ts";
 import { quoteText } from "../problem/quote.ts";
 import { parseArguments } from "./arguments.ts";
@@ -95,7 +95,7 @@ function rename(words: readonly string[], name: string, command: Command): reado
 
 /** What a report of a fault should say: our version, that of Node, and the system. */
 async function describeVersion(): Promise<string> {
-  const text = await readOwn(join(import.meta.dirname, "../../package.json"));
+  const text = await readOwn(join(packageFolder, "package.json"));
   const { version }: { version: string } = JSON.parse(text.toString("utf8"));
   return `counterchange ${version} (Node ${process.versions.node}, ${process.platform} ${process.arch})`;
 }

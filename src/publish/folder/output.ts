@@ -3,6 +3,7 @@
 import { homedir, tmpdir } from "node:os";
 import path from "node:path";
 import { findHome, keyVariable, readSecret } from "../../analysis/store/signature.ts";
+import { packageFolder } from "../../content/disk/packagefile.ts";
 import { resolveLinks } from "../../content/disk/pathkind.ts";
 import { quoteText, showText } from "../../problem/quote.ts";
 import { elsewhere, explainAll, OutputError } from "./diskfailure.ts";
@@ -48,7 +49,7 @@ export interface Output {
 const mostForeign = 1000;
 
 /** Our own folders: a site in them would be read as source. */
-const ownFolders = ["../..", "../../../templates"].map((folder) => path.resolve(import.meta.dirname, folder));
+const ownFolders = ["src", "templates", "dist"].map((folder) => path.join(packageFolder, folder));
 
 /**
  * Runs `use` while no other build works on `outDir`, after clearing up what a killed one left there.
