@@ -256,7 +256,7 @@ test("chosen flags make an address that shows just these, and a file to begin st
       for (const key of keys) {
         const file = key.replace("flags-", "flags/");
         expect(text).toContain(`\n  ${file}.svg\n  Clarity: `);
-        expect(text).toContain(`\n  counterchange new ${file.slice(6)} --original "${file}.svg"\n`);
+        expect(text).toContain(`\n  counterchange begin ${file.slice(6)} --original "${file}.svg"\n`);
       }
       // What is taken off the list goes from the address that is offered, and back to all is one step.
       await page.locator(".choose:checked").first().uncheck();

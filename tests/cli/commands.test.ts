@@ -29,8 +29,8 @@ test("every command has an example", () => {
   expect(examples).toHaveLength(commands.flatMap(({ examples: own }) => own).length);
 });
 
-/** A server runs until it is told to end: serve.test.ts does that. */
-const ending = examples.filter(([line]) => !line.startsWith("counterchange serve"));
+/** A server runs until it is told to end: preview.test.ts does that. */
+const ending = examples.filter(([line]) => !line.startsWith("counterchange preview"));
 
 test.each(ending)("%s runs as it stands", { timeout: 120_000 }, async (line) => {
   const { status, data, messages }: Run = await runShell(folder, line);
@@ -45,7 +45,7 @@ test("a command is loaded only when it runs", async () => {
 
 test("every option in a usage line is an option, and the other way round", () => {
   for (const { name, usage, options } of commands) {
-    const named = [...usage.matchAll(/--([a-z]+)/g)].map(([, option]) => option);
+    const named = [...usage.matchAll(/--([a-z-]+)/g)].map(([, option]) => option);
     expect([name, ...[...named].sort()]).toEqual([name, ...Object.keys(options).sort()]);
   }
 });

@@ -393,7 +393,7 @@ const values: readonly StudyMistake[] = [
     },
   },
   {
-    slug: "words-of-new",
+    slug: "words-of-begin",
     what: "a word of new left standing",
     typed: { "author: Ines Valcourt": "author: Who drew it" },
   },

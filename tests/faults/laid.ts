@@ -1,10 +1,10 @@
-// Test support. The command new while the Nth call to the system fails: the whole new study or nothing, and what was there
+// Test support. The command begin while the Nth call to the system fails: the whole new study or nothing, and what was there
 // stays as it was.
 import { mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
+import { layOut, type Piece } from "../../src/cli/begin/layout.ts";
 import { type Output, UsageError } from "../../src/cli/command.ts";
 import { main } from "../../src/cli/main.ts";
-import { layOut, type Piece } from "../../src/cli/new/layout.ts";
 import { drawFlag, makeContent, writeContent } from "./gallery.ts";
 import { failSystem, type SystemCall, writingCalls } from "./system.ts";
 import { message, type Tally } from "./tally.ts";
@@ -21,7 +21,7 @@ export const wholeCommand: New = async (root, drawing) => {
     progress: () => undefined,
     hasColour: false,
   };
-  const status = await main(["new", "slack-water", "--original", drawing, "--content", root], output);
+  const status = await main(["begin", "slack-water", "--original", drawing, "--content", root], output);
   if (status === 0) return;
   const text = said.join("\n");
   throw /fault of Counterchange/.test(text) || text === "" ? new Error(text) : new UsageError(text, "");
@@ -130,7 +130,7 @@ async function readAll(room: string, isClean = false): Promise<string> {
   const lines: string[] = [];
   for (const entry of await readdir(top, { recursive: true, withFileTypes: true })) {
     const file = path.join(entry.parentPath, entry.name);
-    if (isClean && file.includes("/.counterchange-new-")) continue;
+    if (isClean && file.includes("/.counterchange-begin-")) continue;
     lines.push(
       `${path.relative(top, file)} ${entry.isFile() ? await readFile(file, "base64") : "is a folder"}`,
     );

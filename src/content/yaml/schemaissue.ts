@@ -63,7 +63,7 @@ function unknownKeys(parent: string, keys: readonly string[], data: YamlData, gu
   ];
 }
 
-/** A line of `new` put into the list as it is: the change stands in a key of its own there. */
+/** A line of `begin` put into the list as it is: the change stands in a key of its own there. */
 function changeInOption(parent: string, data: YamlData): Finding {
   const change = (findValue(data.value, [...parent.split("."), "change"]) ?? {}) as Raw;
   const words = Object.entries(change).map(([name, value]) => `${name}: ${JSON.stringify(value)}`);

@@ -1,8 +1,8 @@
 import { mkdir, symlink } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { listPieces, listTaken, readRequest, surveyPlace } from "../../../src/cli/begin/beginrequest.ts";
 import { UsageError } from "../../../src/cli/command.ts";
-import { listPieces, listTaken, readRequest, surveyPlace } from "../../../src/cli/new/newrequest.ts";
 import { makeFolder } from "../../content/folder.ts";
 
 const read = (slug: string | undefined, values: Record<string, string> = { original: "a.svg" }) =>
@@ -42,42 +42,42 @@ test.each<[string | undefined, Record<string, string>, string]>([
   [
     "Ferry Wheel",
     { original: "a.svg" },
-    "“Ferry Wheel” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange new ferry-wheel --original a.svg",
+    "“Ferry Wheel” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange begin ferry-wheel --original a.svg",
   ],
   [
     "../x",
     { original: "my flag.svg" },
-    "“../x” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange new x --original 'my flag.svg'",
+    "“../x” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange begin x --original 'my flag.svg'",
   ],
   [
     "旗",
     { original: "a.svg", title: "The Old Light" },
-    "“旗” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange new the-old-light --original a.svg --title 'The Old Light'",
+    "“旗” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange begin the-old-light --original a.svg --title 'The Old Light'",
   ],
   [
     "旗",
     { original: "旗.svg" },
-    "“旗” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange new my-flag --original '旗.svg'",
+    "“旗” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange begin my-flag --original '旗.svg'",
   ],
   [
     undefined,
     { original: "../flags/Old Light.svg" },
-    "new needs a slug: the name of the study's folder, and of its address.\nType: counterchange new old-light --original '../flags/Old Light.svg'",
+    "begin needs a slug: the name of the study's folder, and of its address.\nType: counterchange begin old-light --original '../flags/Old Light.svg'",
   ],
   [
     "ferry",
     {},
-    "new needs a drawing: --original and the name of an SVG file.\nType: counterchange new ferry --original FILE.svg",
+    "begin needs a drawing: --original and the name of an SVG file.\nType: counterchange begin ferry --original FILE.svg",
   ],
   [
     "flags/Ferry.svg",
     {},
-    "new needs a drawing: --original and the name of an SVG file.\nType: counterchange new ferry --original flags/Ferry.svg",
+    "begin needs a drawing: --original and the name of an SVG file.\nType: counterchange begin ferry --original flags/Ferry.svg",
   ],
   [
     "x".repeat(81),
     { original: "a.svg" },
-    `The slug has 81 characters; it may have 80.\nType: counterchange new ${"x".repeat(40)} --original a.svg`,
+    `The slug has 81 characters; it may have 80.\nType: counterchange begin ${"x".repeat(40)} --original a.svg`,
   ],
   [
     "a",
@@ -97,7 +97,7 @@ test.each<[string | undefined, Record<string, string>, string]>([
   [
     "A",
     { original: "a.svg", flag: "The old light" },
-    "“A” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange new a --original a.svg --flag 'The old light'",
+    "“A” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange begin a --original a.svg --flag 'The old light'",
   ],
   [
     "a",
@@ -117,7 +117,7 @@ test("a name that is taken is not proposed", async () => {
   };
   const taken = await listTaken(given, "content");
   expect(await complain(() => readRequest(given, "content", taken))).toContain(
-    "Type: counterchange new grey-heron-3 --original a.svg",
+    "Type: counterchange begin grey-heron-3 --original a.svg",
   );
   expect(await listTaken({ ...given, values: { content: `${root}/nowhere` } }, "content")).toEqual([]);
 });
@@ -143,10 +143,10 @@ test("a study of that name, in whatever case, folder or not", async () => {
     "studies/Harbour/x": "",
   });
   expect(await complain(() => survey(root))).toBe(
-    "There is a study “ferry” already, and nothing is overwritten.\nType: counterchange new ferry-3 --original a.svg",
+    "There is a study “ferry” already, and nothing is overwritten.\nType: counterchange begin ferry-3 --original a.svg",
   );
   expect(await complain(() => survey(root, "harbour"))).toBe(
-    "There is “Harbour” already, which is the same name on many computers.\nType: counterchange new harbour-2 --original a.svg",
+    "There is “Harbour” already, which is the same name on many computers.\nType: counterchange begin harbour-2 --original a.svg",
   );
 });
 

@@ -1,8 +1,8 @@
 import { mkdir, readdir, readFile, symlink } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { layOut, type Piece } from "../../../src/cli/begin/layout.ts";
 import { UsageError } from "../../../src/cli/command.ts";
-import { layOut, type Piece } from "../../../src/cli/new/layout.ts";
 import { makeFolder } from "../../content/folder.ts";
 
 const study: Piece = { path: "studies/a", content: new Map([["study.md", "text"]]) };

@@ -1,4 +1,4 @@
-// Floor 11, for the command new. What is asked for, what is there already, and which files have to be made.
+// Floor 11, for the command begin. What is asked for, what is there already, and which files have to be made.
 import { join } from "node:path";
 import type { StarterText } from "../../analysis/studystarter.ts";
 import { nameFailure } from "../../content/disk/filefailure.ts";
@@ -49,7 +49,7 @@ export function readRequest(given: Given, content: string, taken: readonly strin
   const typed = { ...given, original, taken };
   if (slug === undefined)
     throw new UsageError(
-      "new needs a slug: the name of the study's folder, and of its address.",
+      "begin needs a slug: the name of the study's folder, and of its address.",
       suggest(title ?? nameOf(original), typed),
     );
   if (!isSlug(slug))
@@ -163,7 +163,7 @@ function askForOriginal(
 ): UsageError {
   const isDrawing = slug !== undefined && /\.svg$/i.test(slug);
   return new UsageError(
-    "new needs a drawing: --original and the name of an SVG file.",
+    "begin needs a drawing: --original and the name of an SVG file.",
     isDrawing
       ? suggest(nameOf(slug), { ...given, original: slug })
       : suggest(slug ?? "ferry-wheel", { ...given, original: "FILE.svg" }),
@@ -189,7 +189,7 @@ function suggest(
     `--original ${quoteWord(original)}`,
     ...rest,
   ];
-  return `Type: counterchange new ${words.join(" ")}${switches.has("yaml") ? " --yaml" : ""}`;
+  return `Type: counterchange begin ${words.join(" ")}${switches.has("yaml") ? " --yaml" : ""}`;
 }
 
 /** The name of a file without its folders and its ending. */

@@ -1,10 +1,10 @@
-// Floor 11. The folder in which new lays its files ready, named by its process; and those that killed processes left behind.
+// Floor 11. The folder in which begin lays its files ready, named by its process; and those that killed processes left behind.
 import { mkdir, rm } from "node:fs/promises";
 import { join } from "node:path";
 import { readFolder } from "../../content/disk/readfile.ts";
 import { formatHolder, lookAtHolder, nameSelf, parseHolder } from "../../publish/folder/lockowner.ts";
 
-const beginning = ".counterchange-new-";
+const beginning = ".counterchange-begin-";
 const lock = "lock.";
 
 /** Makes a hidden folder in `root` that no other process has, and returns its path. */

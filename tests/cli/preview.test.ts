@@ -21,7 +21,7 @@ interface Running {
 }
 
 function serve(folder: string, ...words: readonly string[]): Running {
-  const child = spawn(process.execPath, [start, "serve", ...words], { cwd: folder });
+  const child = spawn(process.execPath, [start, "preview", ...words], { cwd: folder });
   onTestFinished(() => void child.kill("SIGKILL"));
   const said = { data: "", messages: "" };
   child.stdout.on("data", (data: Buffer) => {
@@ -49,7 +49,7 @@ const content = Object.fromEntries(Object.entries(harbour).map(([path, text]) =>
 test("says where it serves and what is wrong, once each; ends with status 0 and leaves no process", async () => {
   const folder = await makeFolder(content);
   const server = serve(folder, "--port", "0", "--cache", "off");
-  await server.says("Serving content at http://127.0.0.1:");
+  await server.says("Showing content at http://127.0.0.1:");
   const address = /http:\S+/.exec(server.said.data)?.[0] ?? "";
   expect(await (await fetch(`${address}studies/ferry/`)).text()).toContain("A lighter ferry wheel");
   await server.says("0 errors, 0 warnings: 1 study is shown.");
@@ -72,7 +72,7 @@ test("a port in use: the usual one gives way to the next and says so; a named on
   await new Promise<void>((resolve) => taken.listen(0, "127.0.0.1", resolve));
   onTestFinished(() => void taken.close());
   const { port } = taken.address() as AddressInfo;
-  expect(await run(folder, "serve", "--port", String(port))).toEqual({
+  expect(await run(folder, "preview", "--port", String(port))).toEqual({
     status: 2,
     data: "",
     messages: `Port ${port} is in use.\n    Name another, for example: --port 0 (any that is free)\n`,
@@ -84,16 +84,16 @@ test("a port in use: the usual one gives way to the next and says so; a named on
   onTestFinished(() => void (isOurs && usual.close()));
   const server = serve(folder, "--cache", "off");
   await server.says("Port 8642 is in use: taking the next.");
-  await server.says("Serving content at http://127.0.0.1:86");
+  await server.says("Showing content at http://127.0.0.1:86");
   expect(server.said.data).not.toContain(":8642/");
   expect(await server.end("SIGTERM")).toBe(0);
 });
 
 test("wrong ports and hosts are wrong use", async () => {
   const folder = await makeFolder(content);
-  expect(await run(folder, "serve", "--port", "70000")).toMatchObject({ status: 2 });
+  expect(await run(folder, "preview", "--port", "70000")).toMatchObject({ status: 2 });
   // TEST-NET-1 is nobody's. Source: RFC 5737.
-  const { status, messages } = await run(folder, "serve", "--host", "192.0.2.1", "--port", "0");
+  const { status, messages } = await run(folder, "preview", "--host", "192.0.2.1", "--port", "0");
   expect([
     status,
     ...messages

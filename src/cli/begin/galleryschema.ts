@@ -1,4 +1,4 @@
-// Floor 11, for the command new. The schemas that a gallery keeps for editors: copied into it, and copied anew where they have
+// Floor 11, for the command begin. The schemas that a gallery keeps for editors: copied into it, and copied anew where they have
 // aged. What an author has changed is left alone.
 import { rename, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";

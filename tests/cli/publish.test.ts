@@ -21,7 +21,7 @@ let first: Run;
 beforeAll(async () => {
   built = await mkdtemp(join(tmpdir(), "counterchange-test-"));
   await writeContent(built, content);
-  first = await run(built, "build");
+  first = await run(built, "publish");
 });
 afterAll(() => rm(built, { recursive: true, force: true }));
 
@@ -40,14 +40,14 @@ test("a gallery is published, with a line for each study and where to look", asy
   const { status, data, messages } = first;
   expect([status, messages]).toEqual([0, ""]);
   expect(data).toMatch(/^ {2}study +clarity {2}verdict\n {2}ferry {2}100 % → 56 % {2}less clear$/m);
-  expect(data).toMatch(/^1 study on \d+ pages?: open _site\/index\.html$/m);
-  await access(join(built, "_site/index.html"));
-  await access(join(built, "_site/studies/ferry/index.html"));
+  expect(data).toMatch(/^1 study on \d+ pages?: open published\/index\.html$/m);
+  await access(join(built, "published/index.html"));
+  await access(join(built, "published/studies/ferry/index.html"));
 });
 
 test("a bad study is left out and named, the others are published, status 1", async () => {
   const root = await makeMeasured({ ...content, ...bad });
-  const { status, data, messages } = await runHere(root, "build", "content", "--out", "site");
+  const { status, data, messages } = await runHere(root, "publish", "content", "--out", "site");
   expect(status).toBe(1);
   expect(data).toContain("open site/index.html");
   expect(messages).toMatch(/^content\/studies\/bad\/study\.md:5:9 {2}error/);
@@ -58,10 +58,10 @@ test("a bad study is left out and named, the others are published, status 1", as
 
 test("with --strict nothing is published where there is an error", async () => {
   const root = await makeMeasured({ ...content, ...bad });
-  const { status, data, messages } = await runHere(root, "build", "--strict");
+  const { status, data, messages } = await runHere(root, "publish", "--strict");
   expect([status, data]).toEqual([1, ""]);
   expect(messages).toContain("Nothing was published: 1 error, 0 warnings.");
-  expect(await readdir(root)).not.toContain("_site");
+  expect(await readdir(root)).not.toContain("published");
 });
 
 test("a draft is published only when asked for", async () => {
@@ -69,13 +69,13 @@ test("a draft is published only when asked for", async () => {
     ...content,
     "content/studies/ferry/study.md": writeStudy("status: draft"),
   });
-  expect((await runHere(root, "build")).data).not.toContain("ferry");
-  expect((await runHere(root, "build", "--drafts")).data).toContain("ferry");
+  expect((await runHere(root, "publish")).data).not.toContain("ferry");
+  expect((await runHere(root, "publish", "--with-drafts")).data).toContain("ferry");
 });
 
 test("a folder that holds somebody's files is not written to", async () => {
   const root = await makeMeasured({ ...content, "mine/letter.txt": "x" });
-  const { status, data, messages } = await runHere(root, "build", "--out", "mine");
+  const { status, data, messages } = await runHere(root, "publish", "--out", "mine");
   expect([status, data]).toEqual([2, ""]);
   expect(messages).toContain("mine");
   expect(await readdir(join(root, "mine"))).toEqual(["letter.txt"]);
@@ -83,7 +83,7 @@ test("a folder that holds somebody's files is not written to", async () => {
 
 test("with --force it is, and what was in it is kept and named", async () => {
   const root = await makeMeasured({ ...content, "mine/letter.txt": "x" });
-  const { status, messages } = await runHere(root, "build", "--out", "mine", "--force");
+  const { status, messages } = await runHere(root, "publish", "--out", "mine", "--force");
   expect([status, messages]).toEqual([
     0,
     "mine held 1 file that was not written here (letter.txt). The folder as it was is kept: mine-kept\n",
@@ -94,20 +94,20 @@ test("with --force it is, and what was in it is kept and named", async () => {
 
 test("of two builds at once the second says for whom it waits, and both publish", async () => {
   const root = await makeFolder(content);
-  const both = await Promise.all([run(root, "build"), run(root, "build")]);
+  const both = await Promise.all([run(root, "publish"), run(root, "publish")]);
   expect(both.map(({ status }) => status)).toEqual([0, 0]);
   const waited = both.filter(({ messages }) => messages !== "");
   expect(waited.map(({ messages }) => messages)).toEqual([
     expect.stringMatching(
-      /^Another build is at work on _site \(process \d+ on [\w-]+\): waiting until it is done\.\n$/,
+      /^Another run is at work on published \(process \d+ on [\w-]+\): waiting until it is done\.\n$/,
     ),
   ]);
 });
 
 test("a content folder that is not there, and a base that is no path, are wrong use", async () => {
   const root = await makeFolder({});
-  expect((await runHere(root, "build")).status).toBe(2);
-  expect(await runHere(root, "build", "--base", "flags")).toEqual({
+  expect((await runHere(root, "publish")).status).toBe(2);
+  expect(await runHere(root, "publish", "--base", "flags")).toEqual({
     status: 2,
     data: "",
     messages: `\
@@ -124,50 +124,50 @@ test.each([
   ["a value that is none", "language: English, British\n"],
 ])("a gallery is not published over itself with %s in its settings", async (_, settings) => {
   const root = await makeMeasured(content);
-  await runHere(root, "build");
-  const before = await readFile(join(root, "_site/index.html"), "utf8");
+  await runHere(root, "publish");
+  const before = await readFile(join(root, "published/index.html"), "utf8");
   await writeFile(join(root, "content/gallery.yaml"), settings);
-  const { status, data, messages } = await runHere(root, "build");
+  const { status, data, messages } = await runHere(root, "publish");
   expect([status, data]).toEqual([1, ""]);
   expect(messages).toMatch(/^content\/gallery\.yaml:1:\d+ {2}error/m);
   expect(messages).toContain(
-    "\n\nNothing was published: gallery.yaml has an error, and _site holds a gallery with its settings as they were.\n",
+    "\n\nNothing was published: gallery.yaml has an error, and published holds a gallery with its settings as they were.\n",
   );
-  expect(await readFile(join(root, "_site/index.html"), "utf8")).toBe(before);
+  expect(await readFile(join(root, "published/index.html"), "utf8")).toBe(before);
   // Where nothing stands yet there is nothing to lose: it is published with the usual settings, and said.
-  const first = await runHere(root, "build", "--out", "first");
+  const first = await runHere(root, "publish", "--out", "first");
   expect([first.status, first.data]).toEqual([1, expect.stringContaining("1 study on")]);
 });
 
 test("an output inside the content, asked for from within it, is refused with a folder that would do", async () => {
   const root = await makeMeasured(content);
-  const { status, messages } = await runHere(join(root, "content"), "build", "--out", "other");
+  const { status, messages } = await runHere(join(root, "content"), "publish", "--out", "other");
   expect(status).toBe(2);
   expect(messages).toContain("Type, for example: --out ../my-site");
-  expect((await runHere(join(root, "content"), "build", "--out", "../my-site")).status).toBe(0);
+  expect((await runHere(join(root, "content"), "publish", "--out", "../my-site")).status).toBe(0);
 });
 
 test("an empty gallery is not published over one with studies", async () => {
   const root = await makeMeasured(content);
-  await runHere(root, "build");
-  const before = await readFile(join(root, "_site/index.html"), "utf8");
+  await runHere(root, "publish");
+  const before = await readFile(join(root, "published/index.html"), "utf8");
   await writeFile(join(root, "content/studies/ferry/study.md"), writeStudy("status: x"));
-  const { status, data, messages } = await runHere(root, "build");
+  const { status, data, messages } = await runHere(root, "publish");
   expect([status, data]).toEqual([1, ""]);
   expect(messages).toMatch(/^content\/studies\/ferry\/study\.md:5:9 {2}error/);
   expect(messages).toMatch(
-    /\n\nNothing was published: 1 study left out: ferry, and _site holds a gallery of 1 study\.\n {4}Mend a study; or, if the gallery is to be empty, remove _site first\.\n$/,
+    /\n\nNothing was published: 1 study left out: ferry, and published holds a gallery of 1 study\.\n {4}Mend a study; or, if the gallery is to be empty, remove published first\.\n$/,
   );
-  expect(await readFile(join(root, "_site/index.html"), "utf8")).toBe(before);
+  expect(await readFile(join(root, "published/index.html"), "utf8")).toBe(before);
 
   // Elsewhere, where nothing is lost, it is.
-  const elsewhere = await runHere(root, "build", "--out", "new");
+  const elsewhere = await runHere(root, "publish", "--out", "new");
   expect([elsewhere.status, elsewhere.data]).toMatchObject([1, expect.stringContaining("0 studies")]);
 });
 
 test("a file in the place of the folder is kept, and the advice is given once", async () => {
   const root = await makeMeasured({ ...content, mine: "x" });
-  const { status, messages } = await runHere(root, "build", "--out", "mine");
+  const { status, messages } = await runHere(root, "publish", "--out", "mine");
   expect(status).toBe(2);
   expect(messages.match(/another/g)).toHaveLength(1);
   expect(messages).toContain("    Type, for example: --out my-site\n");
@@ -176,24 +176,24 @@ test("a file in the place of the folder is kept, and the advice is given once", 
 test("with --strict a warning is enough, and without it the gallery is published", async () => {
   const warned = { ...content, "content/studies/ferry/study.md": `${writeStudy()}\n![a bell](bell.png)\n` };
   const root = await makeMeasured(warned);
-  const strict = await runHere(root, "build", "--strict");
+  const strict = await runHere(root, "publish", "--strict");
   expect([strict.status, strict.data]).toEqual([1, ""]);
   expect(strict.messages).toContain("Nothing was published: 0 errors, 1 warning.");
-  await expect(access(join(root, "_site"))).rejects.toThrow("ENOENT");
-  expect((await runHere(root, "build")).status).toBe(0);
+  await expect(access(join(root, "published"))).rejects.toThrow("ENOENT");
+  expect((await runHere(root, "publish")).status).toBe(0);
   // A site that is there stays as it was.
-  const before = await readFile(join(root, "_site/index.html"), "utf8");
-  expect((await runHere(root, "build", "--strict")).status).toBe(1);
-  expect(await readFile(join(root, "_site/index.html"), "utf8")).toBe(before);
+  const before = await readFile(join(root, "published/index.html"), "utf8");
+  expect((await runHere(root, "publish", "--strict")).status).toBe(1);
+  expect(await readFile(join(root, "published/index.html"), "utf8")).toBe(before);
 });
 
-test("in the content folder itself the site goes to _site in it, and nowhere else in it", async () => {
+test("in the content folder itself the site goes to published in it, and nowhere else in it", async () => {
   const root = await makeFolder(harbour);
-  expect((await runHere(root, "build")).data).toContain("open _site/index.html");
-  expect((await runHere(root, "build")).status).toBe(0);
+  expect((await runHere(root, "publish")).data).toContain("open published/index.html");
+  expect((await runHere(root, "publish")).status).toBe(0);
   expect((await runHere(root, "check")).messages).toBe("0 errors, 0 warnings; 1 good study.\n");
-  for (const out of ["studies", "studies/_site", "flags", ".", "site"]) {
-    expect([out, (await runHere(root, "build", "--out", out)).status]).toEqual([out, 2]);
+  for (const out of ["studies", "studies/published", "flags", ".", "site"]) {
+    expect([out, (await runHere(root, "publish", "--out", out)).status]).toEqual([out, 2]);
   }
 });
 
@@ -202,12 +202,12 @@ test("a study that moved leaves pages at its old address", async () => {
     ...content,
     "content/studies/ferry/study.md": writeStudy("formerly: [old-ferry]"),
   });
-  expect((await runHere(root, "build")).status).toBe(0);
-  const page = await readFile(join(root, "_site/studies/old-ferry/index.html"), "utf8");
+  expect((await runHere(root, "publish")).status).toBe(0);
+  const page = await readFile(join(root, "published/studies/old-ferry/index.html"), "utf8");
   expect(page).toContain('<meta http-equiv="refresh" content="0; url=../ferry/"/>');
   expect(page).toContain('<link rel="canonical" href="https://flags.example/studies/ferry/"/>');
   expect(page).toContain('<meta name="robots" content="noindex"/>');
   expect(page).toContain('<a href="../ferry/">');
-  const map = await readFile(join(root, "_site/sitemap.xml"), "utf8");
+  const map = await readFile(join(root, "published/sitemap.xml"), "utf8");
   expect(map).not.toContain("old-ferry");
 });

@@ -20,7 +20,7 @@ test("in an empty folder: a gallery that builds with the commands it prints", as
   const elsewhere = await makeFolder({ "old light.svg": flag });
   const drawing = join(elsewhere, "old light.svg");
   // In a shell of its own, so that what it prints can be typed there.
-  const made = await runShell(root, `counterchange new old-light --original '${drawing}'`);
+  const made = await runShell(root, `counterchange begin old-light --original '${drawing}'`);
   expect([made.status, made.messages]).toEqual([0, ""]);
   expect(await list(root)).toEqual([
     ".schemas/front-matter.schema.json",
@@ -39,8 +39,8 @@ test("in an empty folder: a gallery that builds with the commands it prints", as
   expect(publish).toContain("check && ");
   const built = await runShell(root, publish);
   expect([built.status, built.messages]).toEqual([0, "0 errors, 0 warnings; 1 good study.\n"]);
-  expect(await list(join(root, "_site"))).toContain("studies/old-light/index.html");
-  const page = await readFile(join(root, "_site/studies/old-light/index.html"), "utf8");
+  expect(await list(join(root, "published"))).toContain("studies/old-light/index.html");
+  const page = await readFile(join(root, "published/studies/old-light/index.html"), "utf8");
   expect(page).toContain("Old light");
   // Again, over the site of the first time.
   expect((await runShell(root, publish)).status).toBe(0);
@@ -56,7 +56,7 @@ test("in a gallery: one study more, measured with the gallery's own settings", a
   const before = await readFile(join(root, "gallery.yaml"), "utf8");
   const made = await run(
     root,
-    "new",
+    "begin",
     "b",
     "--original",
     "a.svg",
@@ -81,8 +81,8 @@ test("in a gallery: one study more, measured with the gallery's own settings", a
 
 test("beside a content folder, and in one that is named", async () => {
   const root = await makeFolder({ "content/gallery.yaml": harbour["gallery.yaml"] ?? "", "a.svg": flag });
-  expect((await run(root, "new", "a", "--original", "a.svg")).status).toBe(0);
-  const named = await run(root, "new", "a", "--original", "a.svg", "--content", "my gallery");
+  expect((await run(root, "begin", "a", "--original", "a.svg")).status).toBe(0);
+  const named = await run(root, "begin", "a", "--original", "a.svg", "--content", "my gallery");
   expect(named.data).toContain("check 'my gallery' && ");
   expect(await list(root)).toEqual(
     expect.arrayContaining([
@@ -95,7 +95,7 @@ test("beside a content folder, and in one that is named", async () => {
 
 test("keys and prose in files of their own", async () => {
   const root = await makeFolder({ "a.svg": flag });
-  const made = await run(root, "new", "a", "--original", "a.svg", "--yaml");
+  const made = await run(root, "begin", "a", "--original", "a.svg", "--yaml");
   expect(made.data).toContain("open studies/a/study.yaml");
   expect((await readFile(join(root, "studies/a/study.yaml"), "utf8")).split("\n")[0]).toBe(
     "# yaml-language-server: $schema=../../.schemas/front-matter.schema.json",
@@ -109,19 +109,19 @@ test("keys and prose in files of their own", async () => {
 test("nothing is overwritten", async () => {
   const root = await makeFolder({ ...harbour, "a.svg": flag });
   const before = await list(root);
-  const made = await run(root, "new", "ferry", "--original", "a.svg");
+  const made = await run(root, "begin", "ferry", "--original", "a.svg");
   expect(made).toEqual({
     status: 2,
     data: "",
     messages:
-      "There is a study “ferry” already, and nothing is overwritten.\n    Type: npm run -s cli -- new ferry-2 --original a.svg\n",
+      "There is a study “ferry” already, and nothing is overwritten.\n    Type: npm run -s cli -- begin ferry-2 --original a.svg\n",
   });
   expect(await list(root)).toEqual(before);
 });
 
 test("a drawing that is refused: its problems, and nothing written", async () => {
   const root = await makeFolder({ "a.svg": svg('<image href="x.png"/>') });
-  const made = await run(root, "new", "a", "--original", "a.svg");
+  const made = await run(root, "begin", "a", "--original", "a.svg");
   expect(made.status).toBe(1);
   expect(made.messages).toMatch(/a\.svg:1:\d+ {2}error {2}.*svg\//);
   expect(made.messages).toContain("Nothing was written: “a.svg” cannot be measured.");
@@ -130,13 +130,13 @@ test("a drawing that is refused: its problems, and nothing written", async () =>
 
 test.each(["nowhere.svg", "."])("no drawing: %s", async (original) => {
   const root = await makeFolder({});
-  expect((await run(root, "new", "a", "--original", original)).status).toBe(2);
+  expect((await run(root, "begin", "a", "--original", original)).status).toBe(2);
   expect(await list(root)).toEqual([]);
 });
 
 test("a drawing of one colour: a study without a change, and it says so", async () => {
   const root = await makeFolder({ "a.svg": svg(field) });
-  const made = await run(root, "new", "a", "--original", "a.svg");
+  const made = await run(root, "begin", "a", "--original", "a.svg");
   expect(made.status).toBe(0);
   expect(made.data).toContain("One colour: no edges to measure.");
   expect(made.data).toContain(
@@ -150,7 +150,7 @@ test("what cannot be finished leaves nothing behind", async () => {
   const root = await makeFolder({ "a.svg": flag });
   // A file where the hidden folder of schemas would go is something that is there: it stays.
   await writeFile(join(root, ".schemas"), "mine");
-  expect((await run(root, "new", "a", "--original", "a.svg")).status).toBe(0);
+  expect((await run(root, "begin", "a", "--original", "a.svg")).status).toBe(0);
   expect(await readFile(join(root, ".schemas"), "utf8")).toBe("mine");
   const full = `ulimit -f 1; "${process.execPath}" "${start}" new b --original a.svg`;
   const before = await list(root);

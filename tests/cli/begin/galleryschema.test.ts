@@ -2,7 +2,7 @@ import { symlinkSync } from "node:fs";
 import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { readSchemas, refreshSchemas } from "../../../src/cli/new/galleryschema.ts";
+import { readSchemas, refreshSchemas } from "../../../src/cli/begin/galleryschema.ts";
 import { stampSchema } from "../../../src/content/gallery/schemastamp.ts";
 import { makeFolder } from "../../content/folder.ts";
 

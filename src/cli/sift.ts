@@ -1,4 +1,4 @@
-// Floor 11. The command clean: a drawing as it would be published, read and written anew.
+// Floor 11. The command sift: a drawing as it would be published, read and written anew.
 import { formatProblems } from "../problem/problemtext.ts";
 import type { Given, Output } from "./command.ts";
 import { checkFree, writeNew } from "./svgout.ts";
@@ -11,7 +11,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   const { Desk } = await import("./drawingjob.ts");
   const desk = new Desk({ distance: 0 });
   try {
-    const { value, problems } = await desk.clean(file);
+    const { value, problems } = await desk.sift(file);
     if (value !== undefined && out === undefined) output.data(value.trimEnd());
     if (problems.length > 0) output.message(formatProblems(problems));
     if (value !== undefined && out !== undefined) {

@@ -1,4 +1,4 @@
-// Floor 11. The command new: a study that builds as it stands, in the gallery that is there or in one made with it.
+// Floor 11. The command begin: a study that can be published as it stands, in the gallery that is there or in one made with it.
 import { join } from "node:path";
 import { catchFault } from "../analysis/jobs/catchfault.ts";
 import { Pool } from "../analysis/jobs/pool.ts";
@@ -10,11 +10,11 @@ import type { Measure } from "../measure/measurement.ts";
 import { hasError, type Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
 import { quoteText, showText } from "../problem/quote.ts";
+import { listPieces, listTaken, type Request, readRequest, surveyPlace } from "./begin/beginrequest.ts";
+import { refreshSchemas } from "./begin/galleryschema.ts";
+import { layOut } from "./begin/layout.ts";
 import type { Given, Output } from "./command.ts";
 import { findPlace } from "./contentfolder.ts";
-import { refreshSchemas } from "./new/galleryschema.ts";
-import { layOut } from "./new/layout.ts";
-import { listPieces, listTaken, type Request, readRequest, surveyPlace } from "./new/newrequest.ts";
 import { statusOf } from "./text/exitstatus.ts";
 import { nameOwnInvocation, quoteWord } from "./text/invocation.ts";
 
@@ -37,7 +37,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   for (const file of written) output.message(`${file} was of another version and was written anew.`);
   for (const file of left)
     output.message(
-      `${file} is not as it ships, and was left alone.\n    If you did not change it, delete the folder; the next new makes it afresh.`,
+      `${file} is not as it ships, and was left alone.\n    If you did not change it, delete the folder; the next begin makes it afresh.`,
     );
   return 0;
 }
@@ -101,9 +101,9 @@ async function describe(
       ? []
       : ["  No change stands in the study yet, and it is left out of the gallery until one does."]),
     "",
-    `  1. Write: open ${quoteWord(join(study, file))}; ${hasChange ? "the best changes stand there as lines" : "until a change stands there, check and build end with 1"}.`,
-    `  2. Look:  ${type("serve")}`,
-    `  3. Publish: ${type("check")} && ${type("build")}`,
+    `  1. Write: open ${quoteWord(join(study, file))}; ${hasChange ? "the best changes stand there as lines" : "until a change stands there, check and publish end with 1"}.`,
+    `  2. Look:  ${type("preview")}`,
+    `  3. Publish: ${type("check")} && ${type("publish")}`,
     ...(isNew
       ? [
           `     The address in ${quoteWord(join(content, "gallery.yaml"))} is a stand-in: the site has feeds and a site map once the real one is there.`,

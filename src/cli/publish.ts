@@ -1,4 +1,4 @@
-// Floor 11. The command build: publishes the gallery, then says in a line for each study what its change does to the flag's clarity.
+// Floor 11. The command publish: publishes the gallery, then says in a line for each study what its change does to the flag's clarity.
 import { join, relative } from "node:path";
 import type { AnalysedGallery } from "../analysis/analysegallery.ts";
 import type { StudyResult } from "../analysis/result.ts";
@@ -10,17 +10,17 @@ import type { Holder } from "../publish/folder/lockowner.ts";
 import { readManifest } from "../publish/folder/manifest.ts";
 import type { Output as PublishedFolder } from "../publish/folder/output.ts";
 import type { Kept } from "../publish/folder/stagingfolder.ts";
+import { sweepLeavings } from "./begin/draftfolder.ts";
 import { openCache } from "./cacheoption.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
-import { findContent, listKeepOut } from "./contentfolder.ts";
-import { sweepLeavings } from "./new/draftfolder.ts";
+import { findContent, listKeepOut, usualSite } from "./contentfolder.ts";
 import { checkTemporary } from "./temporary.ts";
 import { count, countProblems, statusOfGallery } from "./text/exitstatus.ts";
 import { formatTable } from "./text/texttable.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {
   const content = await findContent(given);
-  const { out = "_site", base } = given.values;
+  const { out = usualSite, base } = given.values;
   if (base !== undefined && !/^\/(?:[\w.~-]+\/)*$/.test(base)) {
     throw new UsageError(
       `--base is “${base}”; a path begins and ends with a slash.`,
@@ -36,11 +36,11 @@ export async function run(given: Given, output: Output): Promise<number> {
     isForced: given.switches.has("force"),
     onWait: ({ pid, host }: Holder) =>
       output.message(
-        `Another build is at work on ${out} (process ${pid} on ${host}): waiting until it is done.`,
+        `Another run is at work on ${out} (process ${pid} on ${host}): waiting until it is done.`,
       ),
   };
   try {
-    return await withOutput(out, options, (site) => build({ given, content, out, store, output }, site));
+    return await withOutput(out, options, (site) => publish({ given, content, out, store, output }, site));
   } catch (error) {
     if (error instanceof OutputError) throw new UsageError(error.message, error.hint);
     throw error;
@@ -67,7 +67,7 @@ interface Work {
 }
 
 /** Does the work while nobody else works on the published folder, and returns the exit status. */
-async function build({ given, content, out, store, output }: Work, site: PublishedFolder): Promise<number> {
+async function publish({ given, content, out, store, output }: Work, site: PublishedFolder): Promise<number> {
   if (site.aside !== undefined)
     output.message(
       `${site.aside} lay beside ${out} under the name of our hidden folder, and was not made by you on this machine: it was put aside, and nothing of it is used.\n    Delete it, unless it holds something that you know.\n`,
@@ -79,7 +79,7 @@ async function build({ given, content, out, store, output }: Work, site: Publish
   ]);
   return withPool(store, async (line) => {
     const analysed = await analyseGallery(content, {
-      drafts: given.switches.has("drafts"),
+      drafts: given.switches.has("with-drafts"),
       line,
       onProgress: (done, total, what) => output.progress(done, total, what),
     });

@@ -1,4 +1,4 @@
-// Floor 11. The command serve: shows the gallery in a browser while it is written, until it is told to end.
+// Floor 11. The command preview: shows the gallery in a browser while it is written, until it is told to end.
 import { hasError, type Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
 import { numberOf } from "./arguments.ts";
@@ -25,7 +25,7 @@ export async function run(given: Given, output: Output): Promise<number> {
     import("../preview/port.ts"),
   ]);
   try {
-    const drafts = given.switches.has("drafts");
+    const drafts = given.switches.has("with-drafts");
     const onVersion = createReporter(output);
     const options = {
       contentDir: content,
@@ -41,7 +41,7 @@ export async function run(given: Given, output: Output): Promise<number> {
     const serving = await startServing(options);
     if (asked === undefined && serving.port !== port)
       output.message(`Port ${port} is in use: taking the next.`);
-    output.data(`Serving ${content} at http://${host.includes(":") ? `[${host}]` : host}:${serving.port}/`);
+    output.data(`Showing ${content} at http://${host.includes(":") ? `[${host}]` : host}:${serving.port}/`);
     output.message("Pages show every change by themselves. Control-C ends it.");
     await ended;
     await serving.close();

@@ -44,7 +44,7 @@ export async function layOut(root: string, pieces: readonly Piece[]): Promise<vo
   await clear(work);
 }
 
-/** What cannot be removed is swept away by a later new, and costs nobody the study that is there or its undoing. */
+/** What cannot be removed is swept away by a later begin, and costs nobody the study that is there or its undoing. */
 async function clear(work: string): Promise<void> {
   await rm(work, { recursive: true, force: true }).catch(() => undefined);
 }
