@@ -1,7 +1,7 @@
 // Test support. The demo as it is published: built once in a run, by whoever asks first, for all who only look at it.
 import { existsSync } from "node:fs";
-import { mkdir, rename, rm } from "node:fs/promises";
-import { join } from "node:path";
+import { cp, mkdir, rename, rm } from "node:fs/promises";
+import { join, relative, sep } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
 import { inject } from "vitest";
 import { buildSite } from "../src/publish/buildsite.ts";
@@ -31,4 +31,13 @@ async function makeDemo(site: string): Promise<void> {
   const fresh = `${site}-fresh`;
   await buildSite(demoContent, fresh, { base: demoBase, store: await openKept() });
   await rename(fresh, site);
+}
+
+/** Copies the demo's content to `folder`, of its studies these alone. */
+export async function copyDemo(folder: string, slugs: readonly string[]): Promise<void> {
+  const isWanted = (file: string): boolean => {
+    const [top, slug] = relative(demoContent, file).split(sep);
+    return top !== "studies" || slug === undefined || slugs.includes(slug);
+  };
+  await cp(demoContent, folder, { recursive: true, filter: isWanted });
 }

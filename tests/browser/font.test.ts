@@ -1,6 +1,6 @@
 // Fonts that were cut down to the letters of a site, in a browser: every page looks as with the fonts as they come, and is
 // light. Which font a letter is set in is the browser's own word, of a page with the one and with the other.
-import { cp, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
@@ -12,6 +12,7 @@ import { buildSite } from "../../src/publish/buildsite.ts";
 import { listFiles } from "../../src/publish/folder/manifest.ts";
 import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { templatesDir } from "../../src/publish/renderpages.ts";
+import { copyDemo } from "../demo.ts";
 import { openKept } from "../kept.ts";
 import { makeAll } from "../publish/making.ts";
 import { gallery, study, studyResult } from "../publish/sample.ts";
@@ -21,8 +22,9 @@ import { type SiteServer, serveSite } from "./server.ts";
 
 vi.setConfig({ testTimeout: 240_000 });
 
-const content = path.resolve(import.meta.dirname, "../../content");
-/** What an author may write into the study of the demo with the most figures. */
+/** The two studies of the demo that have every figure. */
+const shown = ["fourwells", "kedgeport"];
+/** What an author may write into the one with the most. */
 const marked =
   "\n\nThe harbour master of Łodmar called it *the plainest flag of the sound*; **nobody at sea agreed** with Łodmar.\n";
 const heavy = "studies/kedgeport/";
@@ -54,10 +56,11 @@ let whole: ReadonlyMap<string, Buffer>;
 beforeAll(async () => {
   room = await mkdtemp(path.join(tmpdir(), "counterchange-fonts-"));
   const folder = (name: string) => path.join(room, name);
-  await cp(content, folder("content"), { recursive: true });
-  const file = path.join(folder("content"), heavy, "study.md");
+  const content = folder("content");
+  await copyDemo(content, shown);
+  const file = path.join(content, heavy, "study.md");
   await writeFile(file, `${await readFile(file, "utf8")}${marked}`);
-  await buildSite(folder("content"), folder("demo"), { base: "/", store: await openKept() });
+  await buildSite(content, folder("demo"), { base: "/", store: await openKept() });
   await publishGallery(odd, folder("odd"), { base: "/", keepOut: [] });
   await publishGallery(greek, folder("greek"), { base: "/", keepOut: [] });
   whole = await makeAll(listAssets(templatesDir));
@@ -148,38 +151,32 @@ async function readSettings(page: Page, url: string): Promise<readonly Setting[]
     }),
   );
   expect(nodeIds.length).toBe(looks.length);
-  const settings: Setting[] = [];
-  for (const [index, look] of looks.entries()) {
-    const { fonts } = await session.send("CSS.getPlatformFontsForNode", { nodeId: nodeIds[index] ?? 0 });
-    const named = fonts.map(
-      (font) => `${font.isCustomFont ? "" : "system "}${font.postScriptName} ${font.glyphCount}`,
-    );
-    settings.push({ ...look, fonts: named.sort() });
-  }
+  const settings = await Promise.all(
+    looks.map(async (look, index): Promise<Setting> => {
+      const { fonts } = await session.send("CSS.getPlatformFontsForNode", { nodeId: nodeIds[index] ?? 0 });
+      const named = fonts.map(
+        (font) => `${font.isCustomFont ? "" : "system "}${font.postScriptName} ${font.glyphCount}`,
+      );
+      return { ...look, fonts: named.sort() };
+    }),
+  );
   await session.detach();
   return settings;
 }
 
-/** One page of each type, and the two that have every figure. */
-const ofEachType = [
-  "authors/",
-  "edges/",
-  "fourwells/index",
-  "kedgeport/index",
-  "method/",
-  "rules/",
-  "survey/",
-  "tags/",
-];
+/** The type of a page: its file without the names of one study, edge, author or tag. */
+const typeOf = (file: string): string => file.replace(/(studies|edges|authors|tags)\/[^/]+\/(?=.)/g, "$1/*/");
 
+/** One page of each type, and every study of the demo. */
 async function listPages(site: keyof typeof servers): Promise<readonly string[]> {
   const files = (await listFiles(path.join(room, site))).filter((file) => file.endsWith(".html"));
   const texts = await Promise.all(files.map((file) => readFile(path.join(room, site, file), "utf8")));
   // A page that has moved leads on before anyone can look at it.
   const pages = files.filter((_, index) => !texts[index]?.includes('http-equiv="refresh"'));
-  if (site !== "demo") return pages;
-  const inside = ofEachType.flatMap((part) => pages.filter((page) => page.includes(part)).slice(0, 2));
-  return [...new Set(["index.html", "404.html", ...inside])];
+  const isFirst = (page: string) => pages.find((other) => typeOf(other) === typeOf(page)) === page;
+  const isShown = (page: string) =>
+    site === "demo" && shown.some((slug) => page === `studies/${slug}/index.html`);
+  return pages.filter((page) => isFirst(page) || isShown(page));
 }
 
 describe.each(["demo", "odd", "greek"] as const)("%s: on a page of every type", (site) => {

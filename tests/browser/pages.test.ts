@@ -92,6 +92,7 @@ const pages: readonly [(typeof sites)[number], string][] = [
   ["demo", "method/"],
   ["demo", "rules/"],
   ["demo", "survey/"],
+  ["demo", "authors/tobin-arkwell/"],
   ["demo", "studies/kedgeport/edges/000000-15244a/"],
   ["odd", ""],
   ["odd", "studies/one-colour/"],

@@ -84,10 +84,10 @@ test("a difference would be seen: another colour, a shape that is gone, a shape 
   for (const other of [coloured, gone, moved]) expect(findDifference(same, other)).toBeCloseTo(0.01, 4);
 });
 
-test("every twentieth drawing of the collections is published and measured as its author's file is shown", {
+test("every fortieth drawing of the collections is published and measured as its author's file is shown", {
   timeout: 300_000,
 }, async () => {
-  const files = listCollection().filter((_, index) => index % 20 === 0);
+  const files = listCollection().filter((_, index) => index % 40 === 0);
   const ground = await openGround(browser, { width: longSide, height: longSide }, 4, 4);
   for (const { name, browser: published, measured } of await proveShown(ground, files)) {
     expect(published, name).toBeLessThanOrEqual(largestDifference);

@@ -7,6 +7,14 @@ import { afterAll, beforeAll } from "vitest";
 import { launchBrowser } from "./browser.ts";
 import { type SiteServer, serveSite } from "./server.ts";
 
+let launched: Promise<Browser> | undefined;
+
+/** Returns the browser of this process: every file finds the one that the first has launched. It ends with the process. */
+export function shareBrowser(): Promise<Browser> {
+  launched ??= launchBrowser();
+  return launched;
+}
+
 /** All of it is there once the tests begin, and not before. */
 export interface Room<Name extends string> {
   /** Where each site lies. */
@@ -35,10 +43,10 @@ export function openRoom<Name extends string>(
       folders[name] = typeof made === "string" ? made : folder;
       sites[name] = await serveSite(folders[name], base);
     }
-    room.browser = await launchBrowser();
+    room.browser = await shareBrowser();
   }, 180_000);
   afterAll(async () => {
-    await room.browser?.close();
+    await Promise.all(room.browser?.contexts().map((context) => context.close()) ?? []);
     await Promise.all(Object.values<SiteServer>(room.sites).map((site) => site.close()));
     await rm(own, { recursive: true, force: true });
   });
