@@ -216,9 +216,7 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
       "studies/broken/original.svg": "<svg",
     });
     for (const first of ["none", "broken"])
-      expect((await analyse(folder, { first })).studies.map(({ study }) => study.slug)).toEqual([
-        "ferry",
-      ]);
+      expect((await analyse(folder, { first })).studies.map(({ study }) => study.slug)).toEqual(["ferry"]);
   });
 
   test("tells how many studies are done", async () => {
