@@ -354,7 +354,7 @@ test("on paper both flags and one of both halves, whatever was shown, and no con
 
 test("works on a page opened from a disk", async () => {
   await open(
-    pathToFileURL(path.join(room.folder, "site", studyPath, "index.html")).href,
+    pathToFileURL(path.join(room.folders.site, studyPath, "index.html")).href,
     async ({ page, next }) => {
       await next.click();
       await expectShown(page, ["Original"]);

@@ -1,16 +1,17 @@
-import { cp, mkdtemp, rm } from "node:fs/promises";
+import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { commands } from "../../src/cli/commands.ts";
 import { formatCommandHelp } from "../../src/cli/text/help.ts";
+import { copyDemo } from "../demo.ts";
 import { type Run, runShell } from "./run.ts";
 
-/** A checkout as far as the examples know it: a working folder with the demo in it. */
+/** A checkout as far as the examples know it: a working folder with two studies of the demo in it. */
 let folder = "";
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), "counterchange-test-"));
-  await cp(join(import.meta.dirname, "../../content"), join(folder, "content"), { recursive: true });
+  await copyDemo(join(folder, "content"), ["harrowquay", "kedgeport"]);
 });
 afterAll(() => rm(folder, { recursive: true, force: true }));
 

@@ -50,15 +50,18 @@ interface Trial {
   readonly forGood: boolean;
 }
 
-/** Fails call after call until one is not reached, in a gallery that is there and in one that is made with the study. */
-export async function runLaid(room: string, make: New, codes: readonly string[]): Promise<Tally> {
+/**
+ * Fails call after call, or every `step`th, until one is not reached, in a gallery that is there and in one that is made with
+ * the study.
+ */
+export async function runLaid(room: string, make: New, codes: readonly string[], step = 1): Promise<Tally> {
   const lost: string[] = [];
   const counts = { tried: 0, refused: 0 };
   for (const isThere of [true, false])
     for (const code of codes)
       for (const forGood of [false, true]) {
         const model = await makeModel({ make, room, isThere, code, forGood });
-        for (let at = 1; ; at += 1) {
+        for (let at = 1; ; at += step) {
           const found = await tryOnce({ make, room, isThere, code, forGood }, model, at);
           if (!found.wasReached) break;
           counts.tried += 1;
@@ -68,7 +71,7 @@ export async function runLaid(room: string, make: New, codes: readonly string[])
         }
       }
   // Each of them writes a dozen times: fewer calls were none of theirs.
-  if (counts.tried < 20 || counts.refused < 10)
+  if (counts.tried < 20 / step || counts.refused < 10 / step)
     lost.push(`only ${counts.tried} calls, ${counts.refused} refused`);
   const note = `${counts.refused} refused with nothing changed, ${counts.tried - counts.refused} made the whole study all the same`;
   return { name: "new, and the Nth call fails", tried: counts.tried, lost, note };
