@@ -2,19 +2,19 @@
 import { join } from "node:path";
 import { catchFault } from "../analysis/jobs/catchfault.ts";
 import { Pool } from "../analysis/jobs/pool.ts";
-import type { OptionsReport } from "../analysis/options/rankoptions.ts";
-import { writeStarter } from "../analysis/studystarter.ts";
 import { loadSettings, readDrawing } from "../content/folder/loadgallery.ts";
 import type { Gallery } from "../content/study/study.ts";
 import type { Measure } from "../measure/measurement.ts";
 import { hasError, type Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
 import { quoteText, showText } from "../problem/quote.ts";
+import { type ToldReport, tellReport } from "../words/optionsreport.ts";
 import type { Given, Output } from "./command.ts";
 import { findPlace } from "./contentfolder.ts";
 import { refreshSchemas } from "./new/galleryschema.ts";
 import { layOut } from "./new/layout.ts";
 import { listPieces, listTaken, type Request, readRequest, surveyPlace } from "./new/newrequest.ts";
+import { writeStarter } from "./new/studystarter.ts";
 import { statusOf } from "./text/exitstatus.ts";
 import { nameOwnInvocation, quoteWord } from "./text/invocation.ts";
 
@@ -45,7 +45,7 @@ export async function run(given: Given, output: Output): Promise<number> {
 interface Measured {
   readonly bytes: Uint8Array;
   readonly measure: Measure;
-  readonly report: OptionsReport;
+  readonly report: ToldReport;
   readonly before?: Measure;
 }
 
@@ -70,7 +70,7 @@ async function look(
       measured: {
         bytes,
         measure: measure.value,
-        report: options.value,
+        report: tellReport(options.value),
         ...(before === undefined ? {} : { before }),
       },
       problems: measure.problems,

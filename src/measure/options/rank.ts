@@ -1,8 +1,9 @@
 // Floor 4, step 6c. Options in order, equals side by side, by the colour that is changed, and the colours to change first.
 import type { Hex } from "../../colour/colour.ts";
 import { wordOf } from "../../colour/colourname.ts";
+import { clearFrom } from "../../colour/contrast.ts";
 import { roundMark } from "../clarity.ts";
-import type { Option, OptionMarks } from "./tryoptions.ts";
+import type { Option, OptionMarks, TodayEdge } from "./tryoptions.ts";
 
 /**
  * `place` counts from 1 and is shared: equals have the same, and the next group goes on after all of them. `placeInColour`
@@ -38,6 +39,8 @@ export const leastGain = 5;
 export const firstWithin = 3;
 /** Most colours to change first. */
 export const mostFirst = 3;
+/** Clarity, in percent, from which a flag as a whole is clear (our own judgement). */
+export const wholeClear = 90;
 
 /**
  * Puts options in order: clarity in whole percent, then strength in whole percent, highest first; then what stays of the
@@ -87,13 +90,26 @@ export function groupByColour(ranked: readonly RankedOption[]): readonly ColourO
  */
 export function findFirst(
   colours: readonly ColourOptions[],
-  { clarity }: OptionMarks,
+  { clarity }: Pick<OptionMarks, "clarity">,
 ): readonly ColourOptions[] | null {
   const [first] = colours;
   if (first === undefined) return null;
   const top = roundMark(first.best.clarity);
   if (top - roundMark(clarity) < leastGain) return null;
   return colours.filter(({ best }) => top - roundMark(best.clarity) <= firstWithin).slice(0, mostFirst);
+}
+
+/**
+ * Returns which of a paint's edges gains most by its best option: its weight times what it lacks of clear today; null where
+ * none of those that get clearer lacks anything.
+ */
+export function findMostGained({ best }: ColourOptions, edges: readonly TodayEdge[]): TodayEdge | null {
+  const up = new Set([...best.gained, ...best.better].map(({ a, b }) => `${a} ${b}`));
+  const lack = ({ weight, contrast }: TodayEdge): number => weight * (clearFrom - contrast);
+  const [most = null] = edges
+    .filter(({ pair, contrast }) => up.has(`${pair.a} ${pair.b}`) && contrast < clearFrom)
+    .sort((one, other) => lack(other) - lack(one));
+  return most;
 }
 
 /** Whether two options do equally well. */

@@ -10,6 +10,8 @@ import { listPlacedEdges } from "../../views/edge/edgeaddress.ts";
 import { linkFile } from "../../views/linkview.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { pngFiles } from "../../views/study/notes.ts";
+import { tellReport } from "../../words/optionsreport.ts";
+import { tellStanding } from "../../words/optionwords.ts";
 import { measureVersion, stampOf } from "../../words/studystamp.ts";
 
 /** Of both files. It goes up when a field changes its meaning or goes; new fields come without that. */
@@ -104,7 +106,8 @@ function summarise(result: StudyResult, gallery: Gallery, address: Address) {
 
 /** Every other single change, as `try --json` prints it, and where this one stands. */
 function plainRanking({ report, standing }: StudyRanking) {
-  return { options: { schemaVersion: tryVersion, ...report, file: "original.svg" }, standing };
+  const options = { schemaVersion: tryVersion, ...tellReport(report), file: "original.svg" };
+  return { options, standing: standing && tellStanding(standing) };
 }
 
 /** As `try --json` prints it. Where a drawing lay on the machine that built the site is nobody's business. */

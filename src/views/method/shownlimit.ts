@@ -3,9 +3,8 @@ import { clearFrom, strongFrom } from "../../colour/contrast.ts";
 import { decidingShare } from "../../measure/clarity.ts";
 import { leastLeft, leastSpanArcminutes } from "../../measure/focusclarity.ts";
 import { leastDistance } from "../../measure/options/candidate.ts";
-import { wholeClear } from "../../measure/options/firstreason.ts";
 import { inHand } from "../../measure/options/kepthue.ts";
-import { firstWithin, leastGain, mostFirst } from "../../measure/options/rank.ts";
+import { firstWithin, leastGain, mostFirst, wholeClear } from "../../measure/options/rank.ts";
 import { contrastStep, largeMove, leastMove, sameColour } from "../../measure/outcome.ts";
 import type { Format } from "../../words/format.ts";
 
