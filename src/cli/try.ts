@@ -4,6 +4,7 @@ import type { Change } from "../content/study/study.ts";
 import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
 import { formatJson } from "../measure/roundnumber.ts";
 import { formatProblems } from "../problem/problemtext.ts";
+import { tellMeasure } from "../words/doubt.ts";
 import { tellReport } from "../words/optionsreport.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
 import type { Looking } from "./drawingjob.ts";
@@ -79,7 +80,15 @@ async function compareChange(
 const schemaVersion = 2;
 
 /** The contract names an edge by its ids alone; the names are in `before` and `after`. */
-function formatCompared({ edges, price, ...rest }: Comparison): string {
+function formatCompared({ change, before, after, edges, price, ...rest }: Comparison): string {
   const plain = ({ a, b, length, contrast, outcome }: ComparedEdge) => ({ a, b, length, contrast, outcome });
-  return formatJson({ schemaVersion, ...rest, edges: edges.map(plain), price: price.map(plain) });
+  return formatJson({
+    schemaVersion,
+    change,
+    before: tellMeasure(before),
+    after: tellMeasure(after),
+    ...rest,
+    edges: edges.map(plain),
+    price: price.map(plain),
+  });
 }

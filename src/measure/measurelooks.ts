@@ -15,7 +15,14 @@ import {
 } from "./clarity.ts";
 import type { EdgeTable, TableEdge, TableFocus } from "./edgetable.ts";
 import { measureFocus } from "./focusclarity.ts";
-import type { Measure, MeasuredColour, MeasuredEdge, PaintPart, VisionFigures } from "./measurement.ts";
+import type {
+  Doubt,
+  Measure,
+  MeasuredColour,
+  MeasuredEdge,
+  PaintPart,
+  VisionFigures,
+} from "./measurement.ts";
 
 /** A colour, and the ends it runs between where it is uneven. */
 export interface Ends {
@@ -166,7 +173,7 @@ export interface Frame {
   readonly file: string;
   readonly proportions: readonly [number, number];
   readonly distance: number;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Doubt[];
 }
 
 /** Puts a measure together from colours and measured edges. `contrastOf` as {@link measureFocus} takes it. */

@@ -85,6 +85,12 @@ export interface MeasuredFocus {
   readonly lastsTo: number | null;
 }
 
+/** What makes figures less certain: what, with how many colours or shapes, which share 0 to 1 was exact, or which paints. */
+export type Doubt =
+  | { readonly about: "joined" | "faint"; readonly count: number }
+  | { readonly about: "inexact"; readonly exactShare: number }
+  | { readonly about: "nearLimit"; readonly names: readonly string[] };
+
 /** A drawing with its numbers. `distance` is the viewing distance in flag heights; 0 is the full drawing. */
 export interface Measure {
   readonly file: string;
@@ -97,5 +103,5 @@ export interface Measure {
   readonly strength: number | null;
   readonly weakestEdge: { readonly a: string; readonly b: string; readonly contrast: number } | null;
   readonly focus: MeasuredFocus;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Doubt[];
 }

@@ -12,11 +12,7 @@ const cell = (more: Pick<MatrixCell, "with" | "name" | "clarity"> & Partial<Matr
 });
 
 export const matrix: Matrix = {
-  columns: [
-    { hex: "#ffffff", name: "white" },
-    { hex: "#f4c430", name: "straw" },
-    { hex: null, name: "its own hue" },
-  ],
+  columns: [{ hex: "#ffffff", name: "white" }, { hex: "#f4c430", name: "straw" }, { hex: null }],
   rows: [
     {
       id: "p2",

@@ -3,6 +3,7 @@
 import type { FocusView, Measure, MeasuredEdge, MeasuredFocus } from "../../measure/measurement.ts";
 import { formatContrast, formatPercent, formatShare } from "../../measure/percenttext.ts";
 import { showText } from "../../problem/quote.ts";
+import { describeDoubt } from "../../words/doubt.ts";
 import { describeDistance, formatLastsTo } from "./distancetext.ts";
 import { type Column, formatTable } from "./texttable.ts";
 
@@ -40,7 +41,9 @@ export function formatGrade({ grade, nearLine }: Pick<MeasuredEdge, "grade" | "n
 
 /** Returns the warnings of a measure, a line each behind an empty one. */
 export function listWarnings({ warnings }: Measure): readonly string[] {
-  return warnings.length === 0 ? [] : ["", ...warnings.map((warning) => `  Note: ${showText(warning)}`)];
+  return warnings.length === 0
+    ? []
+    : ["", ...warnings.map((warning) => `  Note: ${showText(describeDoubt(warning))}`)];
 }
 
 /** The weakest edge in words, `12.3 % (dark blue / red)`. */

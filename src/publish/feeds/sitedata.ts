@@ -10,6 +10,7 @@ import { listPlacedEdges } from "../../views/edge/edgeaddress.ts";
 import { linkFile } from "../../views/linkview.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { pngFiles } from "../../views/study/notes.ts";
+import { tellMeasure } from "../../words/doubt.ts";
 import { tellReport } from "../../words/optionsreport.ts";
 import { tellStanding } from "../../words/optionwords.ts";
 import { measureVersion, stampOf } from "../../words/studystamp.ts";
@@ -113,7 +114,7 @@ function plainRanking({ report, standing }: StudyRanking) {
 /** As `try --json` prints it. Where a drawing lay on the machine that built the site is nobody's business. */
 function plainComparison({ comparison, change }: StudyResult) {
   const { before, after, edges, price, clarity, strength, clearEdgeShare, verdict } = comparison;
-  const named = (measure: Measure, file: string): Measure => ({ ...measure, file });
+  const named = (measure: Measure, file: string) => ({ ...tellMeasure(measure), file });
   return {
     schemaVersion: tryVersion,
     change: {

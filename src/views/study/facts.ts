@@ -5,6 +5,7 @@ import { linearOf } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
 import type { Comparison } from "../../measure/comparison.ts";
 import type { Measure, MeasuredEdge } from "../../measure/measurement.ts";
+import { describeDoubt } from "../../words/doubt.ts";
 import { listLines } from "../../words/fimbriationfact.ts";
 import type { Format } from "../../words/format.ts";
 import { formatNames } from "../edge/edgerow.ts";
@@ -59,7 +60,7 @@ export function presentFacts(comparison: Comparison, format: Format): FactsView 
       ]),
     ],
     exempt: listExempt(comparison, format),
-    warnings: [...before.warnings, ...sayUneven(comparison)],
+    warnings: [...before.warnings.map(describeDoubt), ...sayUneven(comparison)],
   };
 }
 
