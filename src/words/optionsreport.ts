@@ -4,18 +4,10 @@
 import type { OptionsReport } from "../analysis/options/rankoptions.ts";
 import { nameColour } from "../colour/colourname.ts";
 import { roundMark } from "../measure/clarity.ts";
-import {
-  type ColourOptions,
-  findFirst,
-  groupByColour,
-  leastGain,
-  wholeClear,
-} from "../measure/options/rank.ts";
+import { areaLimits, flagLimits } from "../measure/judgement.ts";
+import { type ColourOptions, findFirst, groupByColour } from "../measure/options/rank.ts";
 import { type Format, plainFormat } from "./format.ts";
 import { describeNoShade } from "./noshade.ts";
-
-/** Share of the flag up to which a paint is a detail (our own judgement). */
-const detail = 0.03;
 
 /**
  * Says which colours to change first and why, or why none.
@@ -28,7 +20,8 @@ export function describeFirst(report: OptionsReport, format: Format): string {
   const first = clarity === null ? null : findFirst(groupByColour(options), { clarity });
   const [one] = first ?? [];
   if (clarity === null || first === null || one === undefined) return describeNone(report, format);
-  const isDetail = roundMark(clarity) >= wholeClear && first.every(({ share }) => share < detail);
+  const isDetail =
+    roundMark(clarity) >= flagLimits.clear && first.every(({ share }) => share < areaLimits.detail);
   const from = format.percent(clarity);
   return [
     ...(isDetail ? [`The flag as a whole is clear, at ${from}; only a detail gains.`] : []),
@@ -78,9 +71,9 @@ function describeNone({ clarity, shades, options }: OptionsReport, format: Forma
   if (options.length === 0)
     return `Every change that was tried merges a third of a charge${format.apostrophe}s outline or more.`;
   const [mark, says] = [roundMark(clarity), `a clarity of ${format.percent(clarity)}`];
-  if (mark > 100 - leastGain) return `The flag is clear as it is, at ${says}.`;
+  if (mark > 100 - flagLimits.gain) return `The flag is clear as it is, at ${says}.`;
   const none = "no single change brings five points more";
-  return mark >= wholeClear
+  return mark >= flagLimits.clear
     ? `The flag is clear as it is, at ${says}: ${none}.`
     : `The flag has ${says}, and ${none}.`;
 }

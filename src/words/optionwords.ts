@@ -3,7 +3,7 @@
 import type { OptionsReport } from "../analysis/options/rankoptions.ts";
 import type { CountedStanding } from "../analysis/options/studyranking.ts";
 import type { ComparedEdge } from "../measure/comparison.ts";
-import type { PaintPair } from "../measure/options/paintpair.ts";
+import type { PaintPair } from "../measure/options/candidate.ts";
 import type { Option } from "../measure/options/tryoptions.ts";
 import { type Format, plainFormat } from "./format.ts";
 import { capitalise } from "./phrase.ts";

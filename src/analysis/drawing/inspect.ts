@@ -1,8 +1,8 @@
 // Floor 6, the measuring half of the sequence: a drawing → its paints, label map and edge table, with what they look
 // like from the viewing distance.
 import type { Hex } from "../../colour/colour.ts";
+import type { PaintLook } from "../../measure/edgefigure.ts";
 import { type EdgeTable, type SeenLine, type SeenStep, tabulate } from "../../measure/edgetable.ts";
-import type { PaintLook } from "../../measure/measurelooks.ts";
 import type { Doubt } from "../../measure/measurement.ts";
 import { findProportions } from "../../measure/proportions.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";

@@ -17,7 +17,6 @@ import {
   type Ranking,
   rankOptions,
 } from "../../measure/options/rank.ts";
-import { SwatchBook } from "../../measure/options/swatchbook.ts";
 import {
   listToday,
   measureOptions,
@@ -26,6 +25,7 @@ import {
   type OptionMarks,
   type TodayEdge,
 } from "../../measure/options/tryoptions.ts";
+import { SwatchBook } from "../../measure/swatchbook.ts";
 import type { Outcome } from "../../problem/problem.ts";
 import { type OpenedDrawing, type OpenOptions, openDrawing } from "../drawing/opendrawing.ts";
 import { findSubjects, type LeftOut, type TriedPart } from "./subject.ts";

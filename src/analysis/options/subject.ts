@@ -1,8 +1,8 @@
 // Floor 6, for the options. Which paints of a drawing may be replaced, each with the table its changes are measured on.
 import type { Hex } from "../../colour/colour.ts";
 import { parseColour } from "../../colour/colourtext.ts";
+import { areaLimits } from "../../measure/judgement.ts";
 import type { Candidate, Subject } from "../../measure/options/candidate.ts";
-import { leastShare } from "../../measure/options/confusion.ts";
 import type { ResolvedDrawing } from "../../svg/instance.ts";
 import type { Paint } from "../../svg/paint.ts";
 import { findStops } from "../../svg/paintserver.ts";
@@ -44,7 +44,7 @@ const mostPaints = 24;
  */
 export function findSubjects({ resolved, viewing, inspection }: OpenedDrawing): Subjects {
   const { table, paints, looks } = inspection;
-  const listed = table.paints.flatMap((paint, index) => (paint.share > leastShare ? [index] : []));
+  const listed = table.paints.flatMap((paint, index) => (paint.share > areaLimits.counts ? [index] : []));
   const flat = listed.filter((index) => paints[index]?.flat === true && paints[index]?.declared !== null);
   flat.sort((a, b) => (table.paints[b]?.share ?? 0) - (table.paints[a]?.share ?? 0) || a - b);
   const tried = flat.slice(0, mostPaints);

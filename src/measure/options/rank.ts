@@ -3,6 +3,7 @@ import type { Hex } from "../../colour/colour.ts";
 import { wordOf } from "../../colour/colourname.ts";
 import { clearFrom } from "../../colour/contrast.ts";
 import { roundMark } from "../clarity.ts";
+import { edgeLimits, flagLimits } from "../judgement.ts";
 import type { Option, OptionMarks, TodayEdge } from "./tryoptions.ts";
 
 /**
@@ -31,24 +32,13 @@ export interface ColourOptions {
   readonly count: number;
 }
 
-/** The part of a charge's outline that may merge: from it on the charge is no longer to be made out (our own judgement). */
-const mostMerged = 1 / 3;
-
-/** Points of clarity that a change must bring, and by how many colours to change first may differ (our own judgement). */
-export const leastGain = 5;
-export const firstWithin = 3;
-/** Most colours to change first. */
-export const mostFirst = 3;
-/** Clarity, in percent, from which a flag as a whole is clear (our own judgement). */
-export const wholeClear = 90;
-
 /**
  * Puts options in order: clarity in whole percent, then strength in whole percent, highest first; then what stays of the
  * same family of colour; then the smaller departure; then the order given.
  */
 export function rankOptions(options: readonly Option[]): Ranking {
   const sorted = options
-    .filter(({ mergedOutline }) => mergedOutline < mostMerged)
+    .filter(({ mergedOutline }) => mergedOutline < edgeLimits.merged)
     .map((option, index) => ({
       option,
       keys: [
@@ -70,7 +60,7 @@ export function rankOptions(options: readonly Option[]): Ranking {
       place: placeOf(option, sorted),
       placeInColour: placeOf(option, byPaint.get(option.id) ?? []),
     })),
-    vanishing: options.filter(({ mergedOutline }) => mergedOutline >= mostMerged),
+    vanishing: options.filter(({ mergedOutline }) => mergedOutline >= edgeLimits.merged),
   };
 }
 
@@ -95,8 +85,10 @@ export function findFirst(
   const [first] = colours;
   if (first === undefined) return null;
   const top = roundMark(first.best.clarity);
-  if (top - roundMark(clarity) < leastGain) return null;
-  return colours.filter(({ best }) => top - roundMark(best.clarity) <= firstWithin).slice(0, mostFirst);
+  if (top - roundMark(clarity) < flagLimits.gain) return null;
+  return colours
+    .filter(({ best }) => top - roundMark(best.clarity) <= flagLimits.firstWithin)
+    .slice(0, flagLimits.mostFirst);
 }
 
 /**
