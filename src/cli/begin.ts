@@ -2,17 +2,17 @@
 import { join } from "node:path";
 import { catchFault } from "../analysis/jobs/catchfault.ts";
 import { Pool } from "../analysis/jobs/pool.ts";
-import type { OptionsReport } from "../analysis/options/rankoptions.ts";
-import { writeStarter } from "../analysis/studystarter.ts";
 import { loadSettings, readDrawing } from "../content/folder/loadgallery.ts";
 import type { Gallery } from "../content/study/study.ts";
 import type { Measure } from "../measure/measurement.ts";
 import { hasError, type Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
 import { quoteText, showText } from "../problem/quote.ts";
+import { type ToldReport, tellReport } from "../words/optionsreport.ts";
 import { listPieces, listTaken, type Request, readRequest, surveyPlace } from "./begin/beginrequest.ts";
 import { refreshSchemas } from "./begin/galleryschema.ts";
 import { layOut } from "./begin/layout.ts";
+import { writeStarter } from "./begin/studystarter.ts";
 import type { Given, Output } from "./command.ts";
 import { findPlace } from "./contentfolder.ts";
 import { statusOf } from "./text/exitstatus.ts";
@@ -45,7 +45,7 @@ export async function run(given: Given, output: Output): Promise<number> {
 interface Measured {
   readonly bytes: Uint8Array;
   readonly measure: Measure;
-  readonly report: OptionsReport;
+  readonly report: ToldReport;
   readonly before?: Measure;
 }
 
@@ -70,7 +70,7 @@ async function look(
       measured: {
         bytes,
         measure: measure.value,
-        report: options.value,
+        report: tellReport(options.value),
         ...(before === undefined ? {} : { before }),
       },
       problems: measure.problems,

@@ -5,6 +5,7 @@ import type { Measure } from "../measure/measurement.ts";
 import { formatJson } from "../measure/roundnumber.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
+import { tellMeasure } from "../words/doubt.ts";
 import type { Given, Output } from "./command.ts";
 import { readLooking } from "./lookoption.ts";
 import { statusOf } from "./text/exitstatus.ts";
@@ -38,7 +39,7 @@ export async function run(given: Given, output: Output): Promise<number> {
     desk.close();
   }
   if (isJson && (files.length > 1 || measures.length > 0)) {
-    const printed = measures.map((measure) => ({ schemaVersion, ...measure }));
+    const printed = measures.map((measure) => ({ schemaVersion, ...tellMeasure(measure) }));
     output.data(formatJson(files.length > 1 ? printed : printed[0]));
   }
   if (problems.length > 0) output.message(formatProblems(problems));

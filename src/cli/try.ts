@@ -1,10 +1,11 @@
 // Floor 11. The command try: one colour change of a drawing, compared edge by edge; without one, the options by colour.
 
-import type { OptionsReport } from "../analysis/options/rankoptions.ts";
 import type { Change } from "../content/study/study.ts";
 import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
 import { formatJson } from "../measure/roundnumber.ts";
 import { formatProblems } from "../problem/problemtext.ts";
+import { tellMeasure } from "../words/doubt.ts";
+import { tellReport } from "../words/optionsreport.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
 import type { Looking } from "./drawingjob.ts";
 import { readLooking } from "./lookoption.ts";
@@ -43,7 +44,8 @@ async function rankChanges(file: string, looking: Looking, isJson: boolean, outp
   try {
     const { value, problems } = await desk.rank(file);
     const style = { distance: looking.distance, hasColour: output.hasColour };
-    if (value) output.data(isJson ? formatReport(value) : describeRanking(value, style));
+    const told = value && tellReport(value);
+    if (told) output.data(isJson ? formatJson({ schemaVersion, ...told }) : describeRanking(told, style));
     if (problems.length > 0) output.message(formatProblems(problems));
     return statusOf(problems);
   } finally {
@@ -77,12 +79,16 @@ async function compareChange(
 /** The version of both forms, as src/cli/schema/try.schema.json and options.schema.json have it. */
 const schemaVersion = 2;
 
-function formatReport(report: OptionsReport): string {
-  return formatJson({ schemaVersion, ...report });
-}
-
 /** The contract names an edge by its ids alone; the names are in `before` and `after`. */
-function formatCompared({ edges, price, ...rest }: Comparison): string {
+function formatCompared({ change, before, after, edges, price, ...rest }: Comparison): string {
   const plain = ({ a, b, length, contrast, outcome }: ComparedEdge) => ({ a, b, length, contrast, outcome });
-  return formatJson({ schemaVersion, ...rest, edges: edges.map(plain), price: price.map(plain) });
+  return formatJson({
+    schemaVersion,
+    change,
+    before: tellMeasure(before),
+    after: tellMeasure(after),
+    ...rest,
+    edges: edges.map(plain),
+    price: price.map(plain),
+  });
 }

@@ -1,8 +1,6 @@
 // Floor 4, step 2. From edges with contrast to the marks of a flag: clarity, strength, clear-edge share, the weakest edge.
 import { clearFrom, gradeOf, isClear, strongFrom } from "../colour/contrast.ts";
-
-/** Edges shorter than this share of all edge length are listed but decide nothing (our own judgement). */
-export const decidingShare = 0.01;
+import { edgeLimits } from "./judgement.ts";
 
 /** Figures of one edge with contrast (percent) and lengths (flag heights), as the marks need them. */
 export interface WeighedEdge {
@@ -55,7 +53,7 @@ export function measureClearShare(edges: readonly WeighedEdge[]): number | null 
 
 /** Returns the edges of at least 1 % of all edge length: those that decide. */
 export function listDeciding<E extends { readonly length: number }>(edges: readonly E[]): readonly E[] {
-  const least = decidingShare * sumLengths(edges);
+  const least = edgeLimits.deciding * sumLengths(edges);
   return edges.filter(({ length }) => length > 0 && length >= least);
 }
 

@@ -1,20 +1,13 @@
 // Floor 4, step 5. Before and after over one edge table: what becomes of each edge, and the verdict.
 import type { Cloth } from "../colour/cloth.ts";
-import { linearOf } from "../colour/colourtext.ts";
-import { measureDifference } from "../colour/difference.ts";
 import type { ComparedEdge, Comparison, Outcome } from "./comparison.ts";
-import type { EdgeTable, TableEdge } from "./edgetable.ts";
-import {
-  describeColours,
-  type Frame,
-  measureContrastOf,
-  measureEdge,
-  type PaintLook,
-  seenAlong,
-  summarise,
-} from "./measurelooks.ts";
-import type { MeasuredEdge, VisionFigures } from "./measurement.ts";
-import { decideVerdict, judgeEdge, listPrice } from "./outcome.ts";
+import { figuresOf, type PaintLook, seenAlong } from "./edgefigure.ts";
+import type { VisionFigures } from "./edgemetric.ts";
+import { type EdgeTable, isOne, type TableEdge } from "./edgetable.ts";
+import { describeColours, type Frame, measureEdge, summarise } from "./measurelooks.ts";
+import type { MeasuredEdge } from "./measurement.ts";
+import { decideVerdict, judgePair, listPrice } from "./outcome.ts";
+import { SwatchBook } from "./swatchbook.ts";
 
 interface Pair {
   readonly before: MeasuredEdge | null;
@@ -34,28 +27,37 @@ export function compareLooks(
   after: readonly PaintLook[],
   cloth: Cloth,
 ): Comparison {
+  const book = new SwatchBook(cloth);
   const pairs = table.edges.flatMap((edge): Pair[] => {
-    const was = isOneBefore(table, edge) ? null : measureEdge(table, edge, before, cloth);
-    const is = measureEdge(table, edge, after, cloth);
-    const outcome = judgeEdge(was, is);
-    return outcome === undefined
+    const was = isOne(table, edge) ? null : measureEdge(table, edge, before, book);
+    const is = measureEdge(table, edge, after, book);
+    const judged = judgePair(was, is);
+    return judged === undefined
       ? []
-      : [{ before: was, after: outcome === "merged" ? mergeEdge(is) : is, outcome }];
+      : [
+          {
+            before: was,
+            after: judged.outcome === "merged" ? mergeEdge(is) : is,
+            outcome: judged.outcome,
+          },
+        ];
   });
-  const sideOf = (looks: readonly PaintLook[], edges: readonly MeasuredEdge[], contrastOf: ContrastOf) =>
-    summarise(frame, describeColours(table, looks, cloth), edges, table.focus, contrastOf);
-  const contrastBefore: ContrastOf = (edge) =>
-    isOneBefore(table, edge) ? null : measureContrastOf(edge, before, cloth);
+  const along = (edge: TableEdge, looks: readonly PaintLook[]) => figuresOf(...seenAlong(looks, edge), book);
+  const figuresBefore = (edge: TableEdge) => (isOne(table, edge) ? null : along(edge, before));
   const measures = {
-    before: sideOf(
-      before,
+    before: summarise(
+      frame,
+      describeColours(table, before, book),
       pairs.flatMap((pair) => pair.before ?? []),
-      contrastBefore,
+      table.focus,
+      (edge) => figuresBefore(edge)?.contrast ?? null,
     ),
-    after: sideOf(
-      after,
+    after: summarise(
+      frame,
+      describeColours(table, after, book),
       pairs.map((pair) => pair.after),
-      (edge) => measureAfter(edge, contrastBefore(edge), before, after, cloth),
+      table.focus,
+      (edge) => judgePair(figuresBefore(edge), along(edge, after))?.contrast ?? null,
     ),
   };
   const edges = pairs.map(describePair);
@@ -72,12 +74,6 @@ export function compareLooks(
   };
 }
 
-type ContrastOf = (edge: TableEdge) => number | null;
-
-function isOneBefore(table: EdgeTable, edge: TableEdge): boolean {
-  return table.paints[edge.a]?.group === table.paints[edge.b]?.group;
-}
-
 /** One colour is none beside itself, whoever looks. */
 function mergeEdge(edge: MeasuredEdge): MeasuredEdge {
   const merge = (figures: VisionFigures): VisionFigures => ({ ...figures, contrast: 0, grade: "weak" });
@@ -90,29 +86,6 @@ function mergeEdge(edge: MeasuredEdge): MeasuredEdge {
     hueOnly: false,
     vision: { protan: merge(protan), deutan: merge(deutan), tritan: merge(tritan), grey },
   };
-}
-
-/** Contrast after the change as it counts: 0 where the pair merged, null where two paints that were one still are. */
-function measureAfter(
-  edge: TableEdge,
-  contrastBefore: number | null,
-  before: readonly PaintLook[],
-  after: readonly PaintLook[],
-  cloth: Cloth,
-): number | null {
-  const figuresOf = (looks: readonly PaintLook[], contrast: number) => ({
-    contrast,
-    deltaE00: differ(looks, edge),
-  });
-  const contrast = measureContrastOf(edge, after, cloth);
-  const was = contrastBefore === null ? null : figuresOf(before, contrastBefore);
-  const outcome = judgeEdge(was, figuresOf(after, contrast));
-  return outcome === undefined ? null : outcome === "merged" ? 0 : contrast;
-}
-
-function differ(looks: readonly PaintLook[], edge: TableEdge): number {
-  const [one, other] = seenAlong(looks, edge);
-  return measureDifference(linearOf(one.hex), linearOf(other.hex));
 }
 
 function describePair({ before, after, outcome }: Pair): ComparedEdge {

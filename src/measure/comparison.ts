@@ -1,8 +1,8 @@
 // Floor 4. The shape of one comparison: an original against the same drawing after one colour change.
 import type { Measure } from "./measurement.ts";
+import type { Outcome, Verdict } from "./outcome.ts";
 
-export type Outcome = "gained" | "lost" | "better" | "worse" | "same" | "merged" | "parted";
-export type Verdict = "clearer" | "clearer, at a price" | "mixed" | "less clear" | "no gain";
+export type { Outcome, Verdict };
 
 /** One edge before and after. `contrast` in percent; before is null for a parted edge; a merged edge is 0 after. */
 export interface ComparedEdge {

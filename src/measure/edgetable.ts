@@ -52,6 +52,11 @@ export interface EdgeTable {
   readonly order: readonly number[];
 }
 
+/** Returns whether the two paints of an edge are one in the original: then they make no edge there. */
+export function isOne({ paints }: EdgeTable, { a, b }: Pick<TableEdge, "a" | "b">): boolean {
+  return paints[a]?.group === paints[b]?.group;
+}
+
 /** A traced line between two paints, named by index. Length in pixels; shares 0 to 1, those of outlines by charge. */
 export interface SeenLine {
   readonly a: number;

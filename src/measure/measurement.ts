@@ -1,14 +1,9 @@
 // Floor 4. The shape of a measured drawing: what `measure --json` prints, in plain numbers.
 
 import type { Hex } from "../colour/colour.ts";
-import type { Grade } from "../colour/contrast.ts";
 import type { Tincture } from "../colour/tincture.ts";
-
-/** The part of a paint that `only` selects: `of` is the name of the whole, `called` what readers call the part. */
-export interface PaintPart {
-  readonly of: string;
-  readonly called?: string;
-}
+import type { PaintPart } from "./edgefigure.ts";
+import type { EdgeFigures } from "./edgemetric.ts";
 
 /** One paint of a drawing. Shares are fractions of the flag's area; reflectance is cloth reflectance in percent. */
 export interface MeasuredColour {
@@ -28,36 +23,14 @@ export interface MeasuredColour {
   readonly uneven: { readonly lightest: Hex; readonly darkest: Hex } | null;
 }
 
-/** Contrast (percent), grade and ΔE00 of an edge as one kind of colour vision sees it. */
-export interface VisionFigures {
-  readonly contrast: number;
-  readonly grade: Grade;
-  readonly deltaE00: number;
-}
-
-/** A pair of paints that meet. Length in flag heights, contrast in percent, contrast ratio 1 to 21. */
-export interface MeasuredEdge {
+/** A pair of paints that meet, with what `edgeMetrics` has of it. Lengths in flag heights. */
+export interface MeasuredEdge extends EdgeFigures {
   readonly a: string;
   readonly b: string;
   readonly names: readonly [string, string];
   readonly length: number;
   /** The part of `length` with the focus on at least one side. */
   readonly focusLength: number;
-  readonly contrast: number;
-  readonly grade: Grade;
-  /** Whether the grade would be another on cloth from 4 to 92 percent. */
-  readonly nearLine: boolean;
-  readonly contrastRatio: number;
-  readonly deltaE00: number;
-  readonly hueOnly: boolean;
-  /** `both metals` and `both colours` break the rule of tincture; null where the rule does not speak. */
-  readonly tincture: "both metals" | "both colours" | null;
-  readonly vision: {
-    readonly protan: VisionFigures;
-    readonly deutan: VisionFigures;
-    readonly tritan: VisionFigures;
-    readonly grey: { readonly deltaE00: number };
-  };
 }
 
 /**
@@ -85,6 +58,12 @@ export interface MeasuredFocus {
   readonly lastsTo: number | null;
 }
 
+/** What makes figures less certain: what, with how many colours or shapes, which share 0 to 1 was exact, or which paints. */
+export type Doubt =
+  | { readonly about: "joined" | "faint"; readonly count: number }
+  | { readonly about: "inexact"; readonly exactShare: number }
+  | { readonly about: "nearLimit"; readonly names: readonly string[] };
+
 /** A drawing with its numbers. `distance` is the viewing distance in flag heights; 0 is the full drawing. */
 export interface Measure {
   readonly file: string;
@@ -97,5 +76,5 @@ export interface Measure {
   readonly strength: number | null;
   readonly weakestEdge: { readonly a: string; readonly b: string; readonly contrast: number } | null;
   readonly focus: MeasuredFocus;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Doubt[];
 }

@@ -1,15 +1,10 @@
 // Floor 4, step 4. What a change does to one edge, and to the flag as a whole: outcome and verdict.
 import { clearFrom, gradeOf, isClear, strongFrom } from "../colour/contrast.ts";
 import { listDeciding, roundMark } from "./clarity.ts";
-import type { Outcome, Verdict } from "./comparison.ts";
+import { colourLimits, edgeLimits, flagLimits } from "./judgement.ts";
 
-/** ΔE00 under which two colours are one to the eye; points of contrast that count (both our own judgement). */
-export const sameColour = 5;
-export const contrastStep = 3;
-
-/** Points of clarity, or of strength, that make a verdict, and that outweigh a price (both our own judgement). */
-export const leastMove = 1;
-export const largeMove = 5;
+export type Outcome = "gained" | "lost" | "better" | "worse" | "same" | "merged" | "parted";
+export type Verdict = "clearer" | "clearer, at a price" | "mixed" | "less clear" | "no gain";
 
 /** A pair of colours: contrast in percent, and ΔE00. */
 export interface PairFigures {
@@ -19,7 +14,7 @@ export interface PairFigures {
 
 /** Whether two colours `deltaE00` apart are one to the eye. */
 export function isSameColour(deltaE00: number): boolean {
-  return deltaE00 < sameColour;
+  return deltaE00 < colourLimits.same;
 }
 
 /**
@@ -33,12 +28,24 @@ export function judgeEdge(before: PairFigures | null, after: PairFigures): Outco
   if (isOne && !isSameColour(before.deltaE00)) return "merged";
   const isUp = after.contrast > before.contrast;
   if (before.contrast < clearFrom !== after.contrast < clearFrom) {
-    if (Math.abs(after.contrast - before.contrast) < contrastStep) return "same";
+    if (Math.abs(after.contrast - before.contrast) < edgeLimits.step) return "same";
     return isUp ? "gained" : "lost";
   }
   const move = Math.min(strongFrom, after.contrast) - Math.min(strongFrom, before.contrast);
-  if (Math.abs(move) < contrastStep) return "same";
+  if (Math.abs(move) < edgeLimits.step) return "same";
   return isUp ? "better" : "worse";
+}
+
+/**
+ * Returns what becomes of an edge, with its contrast as it counts after the change: a merged one counts 0. Undefined where
+ * two paints that are one in the original (`before` is null) still are.
+ */
+export function judgePair(
+  before: PairFigures | null,
+  after: PairFigures,
+): { readonly outcome: Outcome; readonly contrast: number } | undefined {
+  const outcome = judgeEdge(before, after);
+  return outcome && { outcome, contrast: outcome === "merged" ? 0 : after.contrast };
 }
 
 /** An edge with its outcome; `contrast` in percent as it counts after the change, 0 where it merged. */
@@ -71,9 +78,9 @@ export function decideVerdict(edges: readonly JudgedEdge[], before: Marks, after
   const hasLoss = deciding.some(isLoss);
   const hasGain = deciding.some((edge) => !isLoss(edge));
   const move = moveOf(before.clarity, after.clarity) || moveOf(before.strength, after.strength);
-  if (move >= leastMove && !hasLoss) return "clearer";
-  if (move >= largeMove) return "clearer, at a price";
-  if (move <= -largeMove || (move <= -leastMove && !hasGain)) return "less clear";
+  if (move >= flagLimits.move && !hasLoss) return "clearer";
+  if (move >= flagLimits.largeMove) return "clearer, at a price";
+  if (move <= -flagLimits.largeMove || (move <= -flagLimits.move && !hasGain)) return "less clear";
   return hasLoss && hasGain ? "mixed" : "no gain";
 }
 

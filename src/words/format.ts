@@ -15,6 +15,7 @@ export interface Format {
   /** A ΔE00, never rounded across `limit`. */
   difference(deltaE00: number, limit: number): string;
   number(value: number, decimals: number): string;
+  readonly apostrophe: string;
   /** An ISO date, spelled out. */
   date(iso: string): string;
   list(items: readonly string[]): string;
@@ -45,11 +46,21 @@ function buildFormat(language: string): Format {
     contrast: (contrast, decimals = 0) => formatContrast(contrast, decimals, inPercent),
     difference: (deltaE00, limit) => formatDifference(deltaE00, limit, write),
     number: write,
+    apostrophe: "’",
     date: (iso) => calendar.format(new Date(`${iso}T00:00:00Z`)),
     list: (items) => list.format(items),
     listParts: (items) => splitList(list.formatToParts(items)),
   };
 }
+
+/** How the command and files for machines say numbers: in plain English, whatever the gallery's language. */
+export const plainFormat: Format = {
+  ...createFormat("en"),
+  share: (fraction) => formatShare(fraction, 0),
+  percent: (percent, decimals = 0) => formatPercent(percent, decimals),
+  contrast: (contrast, decimals = 0) => formatContrast(contrast, decimals),
+  apostrophe: "'",
+};
 
 function splitList(parts: ReturnType<Intl.ListFormat["formatToParts"]>): ReturnType<Format["listParts"]> {
   const elements = parts.filter(({ type }) => type === "element");

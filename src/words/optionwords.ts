@@ -1,23 +1,15 @@
-// Floor 7. What is told of an option behind its numbers: who does as well, what gets worse, what it is taken for.
+// Floor 7. What is told of an option behind its numbers: who does as well, what gets worse, what it is taken for, where it stands.
 
 import type { OptionsReport } from "../analysis/options/rankoptions.ts";
+import type { CountedStanding } from "../analysis/options/studyranking.ts";
 import type { ComparedEdge } from "../measure/comparison.ts";
-import type { PaintPair } from "../measure/options/paintpair.ts";
+import type { PaintPair } from "../measure/options/candidate.ts";
 import type { Option } from "../measure/options/tryoptions.ts";
-import type { Format } from "./format.ts";
+import { type Format, plainFormat } from "./format.ts";
 import { capitalise } from "./phrase.ts";
 
 /** Most names in one list, before the rest is counted. */
 const mostNames = { equals: 3, unranked: 6, price: 3 };
-
-/** Sets a sentence of the measuring code as pages set their numbers and apostrophes. */
-export function inWords(sentence: string, format: Format): string {
-  return sentence
-    .replace(/(?<!\d)\d+(?:\.(\d+))? %/g, (percent, decimals = "") =>
-      format.percent(Number.parseFloat(percent), decimals.length),
-    )
-    .replace(/(\p{L})'/gu, "$1’");
-}
 
 /** `yellow does as well`, `yellow and grey do as well`; undefined where nothing does. Names that come twice are named once. */
 export function describeEquals(
@@ -90,4 +82,57 @@ function listFew(names: readonly string[], most: number, format: Format): string
   const few = names.slice(0, names.length === most + 1 ? most + 1 : most);
   const rest = names.length - few.length;
   return format.list(rest > 0 ? [...few, `${format.number(rest, 0)} others`] : few);
+}
+
+/**
+ * Returns what gets worse by a change, or nothing.
+ *
+ * Example: `lost beside white; worse beside green, red; merges with blue (8 % of the outline merges)`.
+ */
+export function listLosses({
+  id,
+  lost,
+  worse,
+  merged,
+  mergedOutline,
+}: Pick<Option, "id" | "lost" | "worse" | "merged" | "mergedOutline">): string {
+  const outline = mergedOutline > 0 ? ` (${plainFormat.share(mergedOutline)} of the outline merges)` : "";
+  return [
+    ...(lost.length === 0 ? [] : [`lost beside ${nameNeighbours(id, lost)}`]),
+    ...(worse.length === 0 ? [] : [`worse beside ${nameNeighbours(id, worse)}`]),
+    ...(merged.length === 0 ? [] : [`merges with ${nameNeighbours(id, merged)}${outline}`]),
+  ].join("; ");
+}
+
+/** Names what the paint `id` meets in `pairs`: every edge that a change touches has the changed paint on one side. */
+export function nameNeighbours(id: string, pairs: readonly PaintPair[]): string {
+  return pairs.map(({ a, names }) => names[a === id ? 1 : 0]).join(", ");
+}
+
+/**
+ * Says a standing in one neutral sentence: looks are the author's, so it has numbers and no advice.
+ *
+ * Examples: “3rd of 58 in clarity, within 2 points of the best; no edge is lost or merged.” “1st of 58 in clarity, level with 6
+ * others; 1 edge is lost or merged.”
+ */
+export function describeStanding({ place, total, level, behindBest, lost }: CountedStanding): string {
+  const shared = level === 0 ? "" : `, level with ${level === 1 ? "1 other" : `${level} others`}`;
+  const behind =
+    behindBest === 0 ? "" : `, within ${behindBest === 1 ? "1 point" : `${behindBest} points`} of the best`;
+  const edges = lost === 0 ? "no edge is" : lost === 1 ? "1 edge is" : `${lost} edges are`;
+  return `${formatOrdinal(place)} of ${total} in clarity${shared}${behind}; ${edges} lost or merged.`;
+}
+
+/** Returns a standing as files for machines tell it. */
+export function tellStanding(standing: CountedStanding) {
+  const { lost: _, ...plain } = standing;
+  return { ...plain, says: describeStanding(standing) };
+}
+
+function formatOrdinal(count: number): string {
+  const tens = count % 100;
+  const ones = count % 10;
+  const ending =
+    tens >= 11 && tens <= 13 ? "th" : ones === 1 ? "st" : ones === 2 ? "nd" : ones === 3 ? "rd" : "th";
+  return `${count}${ending}`;
 }

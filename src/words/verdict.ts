@@ -2,9 +2,9 @@
 
 import type { StudyResult } from "../analysis/result.ts";
 import { clearFrom, gradeOf, isClear } from "../colour/contrast.ts";
-import { decidingShare, listDeciding, roundMark } from "../measure/clarity.ts";
+import { listDeciding, roundMark } from "../measure/clarity.ts";
 import type { ComparedEdge, Comparison, Verdict } from "../measure/comparison.ts";
-import { contrastStep } from "../measure/outcome.ts";
+import { edgeLimits } from "../measure/judgement.ts";
 import type { Format } from "./format.ts";
 import { findChanged } from "./paintname.ts";
 import { capitalise } from "./phrase.ts";
@@ -112,7 +112,7 @@ function sayLoss(
 function sayNothingLost({ edges, price }: Comparison, format: Format): string {
   const losses = edges.filter((edge) => edge.outcome !== "same" && !isGain(edge));
   return losses.length > price.length
-    ? `only edges under ${format.share(decidingShare)} of all edge length become harder to see`
+    ? `only edges under ${format.share(edgeLimits.deciding)} of all edge length become harder to see`
     : "no edge becomes harder to see";
 }
 
@@ -129,10 +129,13 @@ function sayNoGain(
     return isLevel ? [": ", `${moved}, too little to move it`] : [", but ", moved];
   }
   if (!isLevel)
-    return [", but ", `no edge gets clearer or less clear by ${format.number(contrastStep, 0)} points`];
+    return [", but ", `no edge gets clearer or less clear by ${format.number(edgeLimits.step, 0)} points`];
   return edges.every(({ outcome }) => outcome === "same")
     ? [": ", "no edge becomes easier or harder to see"]
-    : [": ", `nothing changes to the eye but edges under ${format.share(decidingShare)} of all edge length`];
+    : [
+        ": ",
+        `nothing changes to the eye but edges under ${format.share(edgeLimits.deciding)} of all edge length`,
+      ];
 }
 
 function countGains({ edges }: Comparison, format: Format): string {

@@ -160,7 +160,7 @@ function GradeRow({ grade, range, use }: { grade: string; range: string; use: st
 }
 
 /** The measures that are shown and do not decide. */
-export function BesideStep({ method: { walk } }: { method: MethodPage }): JSX.Element {
+export function BesideStep({ method: { walk, beside } }: { method: MethodPage }): JSX.Element {
   return (
     <Step
       id="beside"
@@ -180,6 +180,11 @@ export function BesideStep({ method: { walk } }: { method: MethodPage }): JSX.El
         it easy. <em>ΔE00</em> says how different two colours look, hue included; under 5 they are one. The
         third is the <a href="#facts">rule of tincture</a>. None decides a grade.
       </p>
+      {beside.map(({ about, source }) => (
+        <p key={about}>
+          {about} {source}.
+        </p>
+      ))}
     </Step>
   );
 }

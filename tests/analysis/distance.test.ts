@@ -317,7 +317,7 @@ describe("near-equal paints", () => {
 describe("near the limit of sight", () => {
   const warned = async (pixels: number, distance: number): Promise<boolean> => {
     const { warnings } = await see(field(red) + stripe(100, pixels / 3.6, white), { distance });
-    return warnings.some((warning) => /near the limit of sight.*white/i.test(warning));
+    return warnings.some((doubt) => doubt.about === "nearLimit" && doubt.names.includes("white"));
   };
 
   // 100 · tan 1′ · 720 = 20.9 pixels: from 18.9 to 23.0.

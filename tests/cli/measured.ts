@@ -62,5 +62,5 @@ export const measure: Measure = {
     ],
     lastsTo: 320,
   },
-  warnings: ["one part is near the limit of sight"],
+  warnings: [{ about: "nearLimit", names: ["green"] }],
 };

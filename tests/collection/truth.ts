@@ -71,7 +71,7 @@ export async function checkTruth(every = 1): Promise<Truth> {
       file,
       shareMove: shareMove(coarse, fine),
       gradeMove: gradeMove(coarse, fine),
-      nearLimit: usual.warnings.some((warning) => warning.startsWith("Near the limit")),
+      nearLimit: usual.warnings.some((warning) => warning.about === "nearLimit"),
     });
   }
   const unsteady = moves.filter(({ shareMove: share, gradeMove: grade }) => share > 0.005 || grade > 0.02);

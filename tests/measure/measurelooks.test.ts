@@ -1,7 +1,9 @@
 // Figures of edges and of whole drawings; every expected value is worked out in the comment beside it.
 import { describe, expect, test } from "vitest";
 import { defaultCloth } from "../../src/colour/cloth.ts";
-import { measureContrastOf, measureEdge, measureLooks, seenAlong } from "../../src/measure/measurelooks.ts";
+import { contrastOf, seenAlong } from "../../src/measure/edgefigure.ts";
+import { measureEdge, measureLooks } from "../../src/measure/measurelooks.ts";
+import { SwatchBook } from "../../src/measure/swatchbook.ts";
 import { frame, looksOf, tableOf } from "./build.ts";
 
 const pair = tableOf([["p1"], ["p2"]], [[0, 1, 1]]);
@@ -30,7 +32,7 @@ describe("a paint that looks otherwise along one edge", () => {
     expect(edges.map(({ contrast }) => contrast)).toEqual([expect.closeTo(86.9565, 3), 0]);
     expect(edges[0]?.deltaE00).toBeCloseTo(100, 6);
     expect(edges[1]?.deltaE00).toBe(0);
-    expect(measureContrastOf({ a: 0, b: 1, length: 1, focusLength: 0 }, looks, defaultCloth)).toBe(
+    expect(contrastOf(...seenAlong(looks, { a: 0, b: 1 }), new SwatchBook(defaultCloth)).contrast).toBe(
       edges[0]?.contrast,
     );
     expect(seenAlong(looks, { a: 1, b: 0 }).map(({ hex, name }) => [hex, name])).toEqual([
@@ -98,13 +100,14 @@ describe("measureEdge", () => {
     // 57.4, clear; on 4 to 92 125 · 18.7088 / 51.7088 = 45.2. #7f7f7f (Y 0.2122) hardly less: 45.14. #7e7e7e (Y 0.2086)
     // 56.9 here; on 4 to 92 125 · 18.36 / 51.36 = 44.7, soft, so another grade, and not said.
     const edge = { a: 0, b: 1, length: 1, focusLength: 0 };
-    expect(measureEdge(pair, edge, looksOf("#7e7e7e", "#000000"), asCloth)).toMatchObject({
+    expect(measureEdge(pair, edge, looksOf("#7e7e7e", "#000000"), new SwatchBook(asCloth))).toMatchObject({
       grade: "clear",
       nearLine: false,
     });
-    expect(measureEdge(pair, edge, looksOf("#7e7e7e", "#000000"), { black: 1, white: 100 }).nearLine).toBe(
-      true,
-    );
+    expect(
+      measureEdge(pair, edge, looksOf("#7e7e7e", "#000000"), new SwatchBook({ black: 1, white: 100 }))
+        .nearLine,
+    ).toBe(true);
   });
 
   test("rule of tincture", () => {
@@ -133,12 +136,22 @@ describe("measureEdge", () => {
     } as const;
     // Its lightest end is yellow, 3.8156 from white.
     expect(
-      measureEdge(pair, { a: 0, b: 1, length: 1, focusLength: 0 }, [white, uneven], defaultCloth).contrast,
+      measureEdge(
+        pair,
+        { a: 0, b: 1, length: 1, focusLength: 0 },
+        [white, uneven],
+        new SwatchBook(defaultCloth),
+      ).contrast,
     ).toBeCloseTo(3.8156, 4);
     const black = { ...white, hex: "#000000" } as const;
     // From black the darkest end is the near one.
     expect(
-      measureEdge(pair, { a: 0, b: 1, length: 1, focusLength: 0 }, [black, uneven], defaultCloth).contrast,
+      measureEdge(
+        pair,
+        { a: 0, b: 1, length: 1, focusLength: 0 },
+        [black, uneven],
+        new SwatchBook(defaultCloth),
+      ).contrast,
     ).toBe(0);
   });
 
@@ -148,19 +161,22 @@ describe("measureEdge", () => {
       ...look,
       uneven: ends,
     }));
-    expect(measureEdge(pair, { a: 0, b: 1, length: 1, focusLength: 0 }, looks, defaultCloth).contrast).toBe(
-      0,
-    );
+    expect(
+      measureEdge(pair, { a: 0, b: 1, length: 1, focusLength: 0 }, looks, new SwatchBook(defaultCloth))
+        .contrast,
+    ).toBe(0);
   });
 
   test("another cloth, another contrast", () => {
     const looks = looksOf("#ffffff", "#000000");
     // 100 and 0: 125 · 100 / 125
     expect(
-      measureEdge(pair, { a: 0, b: 1, length: 1, focusLength: 0 }, looks, {
-        black: 0,
-        white: 100,
-      }).contrast,
+      measureEdge(
+        pair,
+        { a: 0, b: 1, length: 1, focusLength: 0 },
+        looks,
+        new SwatchBook({ black: 0, white: 100 }),
+      ).contrast,
     ).toBeCloseTo(100, 12);
   });
 });

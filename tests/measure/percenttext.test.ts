@@ -9,8 +9,7 @@ import {
   formatShare,
   isWhole,
 } from "../../src/measure/percenttext.ts";
-import { createFormat } from "../../src/words/format.ts";
-import { inWords } from "../../src/words/optionwords.ts";
+import { createFormat, plainFormat } from "../../src/words/format.ts";
 
 /** Where a grade, none or the whole begins: the published steps, written here a second time. */
 const lines = [0, 30, 45, 60, 100];
@@ -40,7 +39,7 @@ const contrasts: readonly (readonly [string, Print])[] = [
   ["contrast, page", (value) => english.contrast(value)],
   ["contrast, German page", (value) => german.contrast(value, 1)],
   ["contrast, CSV", (value) => formatRow([value])],
-  ["contrast, sentence", (value) => inWords(formatContrast(value, 0), german)],
+  ["contrast, sentence", (value) => plainFormat.contrast(value)],
 ];
 const parts: readonly (readonly [string, Print])[] = [
   ["clarity, whole", (value) => formatPercent(value, 0)],
@@ -51,7 +50,7 @@ const parts: readonly (readonly [string, Print])[] = [
   ["share, command", (value) => formatShare(value / 100)],
   ["share, page", (value) => english.share(value / 100)],
   ["share, CSV", (value) => String(100 * Number(formatRow([value / 100])))],
-  ["share, sentence", (value) => inWords(formatShare(value / 100, 0), german)],
+  ["share, sentence", (value) => plainFormat.share(value / 100)],
 ];
 
 describe("of 10,000 numbers", () => {

@@ -2,8 +2,8 @@
 import type { Hex } from "../../src/colour/colour.ts";
 import type { EdgeTable } from "../../src/measure/edgetable.ts";
 import { type Candidate, listCandidates, type Subject } from "../../src/measure/options/candidate.ts";
-import { SwatchBook } from "../../src/measure/options/swatchbook.ts";
 import { measureOptions, type Option } from "../../src/measure/options/tryoptions.ts";
+import { SwatchBook } from "../../src/measure/swatchbook.ts";
 import { focusOf, looksOf, tableOf } from "./build.ts";
 import type { Flag } from "./twin.ts";
 

@@ -12,11 +12,7 @@ const cell = (more: Pick<MatrixCell, "with" | "name" | "clarity"> & Partial<Matr
 });
 
 export const matrix: Matrix = {
-  columns: [
-    { hex: "#ffffff", name: "white" },
-    { hex: "#f4c430", name: "straw" },
-    { hex: null, name: "its own hue" },
-  ],
+  columns: [{ hex: "#ffffff", name: "white" }, { hex: "#f4c430", name: "straw" }, { hex: null }],
   rows: [
     {
       id: "p2",
@@ -69,15 +65,16 @@ export function ranked(
   const ranking: StudyRanking = {
     report: {
       file: "a.svg",
+      distance: 40,
       clarity: 74.1,
       strength: 61.2,
       focusClarity: 54.7,
       changeFirst: null,
-      reason: "Change red first.",
+      mostGained: null,
       options: [],
       vanishing: [],
       shades: [],
-      notes: [],
+      leftOut: { uneven: [], unseen: [], shared: [] },
       ...report,
     },
     standing: {
@@ -85,7 +82,7 @@ export function ranked(
       total: 58,
       level: 0,
       behindBest: 2,
-      says: "3rd of 58 in clarity, within 2 points of the best; no edge is lost or merged.",
+      lost: 0,
     },
     noted: [],
     ...more,

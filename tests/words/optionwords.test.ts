@@ -3,9 +3,11 @@ import { createFormat } from "../../src/words/format.ts";
 import {
   describeEquals,
   describePrice,
+  describeStanding,
   describeUnranked,
   describeWorse,
-  inWords,
+  listLosses,
+  nameNeighbours,
 } from "../../src/words/optionwords.ts";
 import { makeOption } from "../measure/ranked.ts";
 import { ranked } from "../publish/ranked.ts";
@@ -93,7 +95,16 @@ test("what is not ranked is named once each, six at the most", () => {
   const unranked = (names: readonly string[]) => {
     const vanishing = names.map((name) => makeOption({ name }));
     const shades = [
-      { id: "p2", hex: "#c8202f", name: "red", isClear: false, lighter: null, darker: null },
+      {
+        id: "p2",
+        hex: "#c8202f",
+        name: "red",
+        isClear: false,
+        least: null,
+        lighter: null,
+        darker: null,
+        demands: [],
+      },
     ] as const;
     const { ranking } = ranked({}, { vanishing, shades });
     return ranking && describeUnranked(ranking.report, format);
@@ -105,22 +116,55 @@ test("what is not ranked is named once each, six at the most", () => {
   );
 });
 
-test("percent are set as the language of the page has them", () => {
-  const sentence = "It rises from 14 % to 100 %, further from today's colour.";
-  expect(inWords(sentence, createFormat("en"))).toBe(
-    "It rises from 14% to 100%, further from today’s colour.",
+const white = pair("p1", "p2", ["white", "red"]);
+const green = pair("p2", "p3", ["red", "green"]);
+const noLoss = { id: "p2", lost: [], worse: [], merged: [], mergedOutline: 0 } as const;
+
+test("the neighbour is named, on whichever side of the pair it stands", () => {
+  expect(nameNeighbours("p2", [white, green])).toBe("white, green");
+});
+
+test("lost, worse and merged, in that order; what merges of a charge's outline in percent", () => {
+  expect(listLosses(noLoss)).toBe("");
+  expect(listLosses({ ...noLoss, lost: [white], worse: [green], merged: [white] })).toBe(
+    "lost beside white; worse beside green; merges with white",
   );
-  expect(inWords(sentence, createFormat("de"))).toBe(
-    "It rises from 14\u00a0% to 100\u00a0%, further from today’s colour.",
+  expect(listLosses({ ...noLoss, merged: [green], mergedOutline: 0.081 })).toBe(
+    "merges with green (8 % of the outline merges)",
   );
 });
 
-test("decimals of a sentence stay, and are written as the language has them", () => {
-  const sentence = "It would have to reflect 24.7 % or more, at a contrast of 44.96 %.";
-  expect(inWords(sentence, createFormat("en"))).toBe(
-    "It would have to reflect 24.7% or more, at a contrast of 44.96%.",
-  );
-  expect(inWords(sentence, createFormat("de"))).toBe(
-    "It would have to reflect 24,7\u00a0% or more, at a contrast of 44,96\u00a0%.",
-  );
+describe("describeStanding", () => {
+  test.each([
+    [
+      { place: 3, total: 58, level: 0, behindBest: 2 },
+      0,
+      "3rd of 58 in clarity, within 2 points of the best; no edge is lost or merged.",
+    ],
+    [
+      { place: 1, total: 58, level: 6, behindBest: 0 },
+      1,
+      "1st of 58 in clarity, level with 6 others; 1 edge is lost or merged.",
+    ],
+    [
+      { place: 2, total: 2, level: 1, behindBest: 1 },
+      4,
+      "2nd of 2 in clarity, level with 1 other, within 1 point of the best; 4 edges are lost or merged.",
+    ],
+    [
+      { place: 11, total: 90, level: 0, behindBest: 9 },
+      0,
+      "11th of 90 in clarity, within 9 points of the best; no edge is lost or merged.",
+    ],
+    [
+      { place: 22, total: 90, level: 0, behindBest: 9 },
+      0,
+      "22nd of 90 in clarity, within 9 points of the best; no edge is lost or merged.",
+    ],
+    [
+      { place: 113, total: 190, level: 0, behindBest: 9 },
+      0,
+      "113th of 190 in clarity, within 9 points of the best; no edge is lost or merged.",
+    ],
+  ])("%j", (standing, lost, sentence) => expect(describeStanding({ ...standing, lost })).toBe(sentence));
 });

@@ -1,9 +1,9 @@
 // Floor 6, the measuring half of the sequence: a drawing → its paints, label map and edge table, with what they look
 // like from the viewing distance.
 import type { Hex } from "../../colour/colour.ts";
+import type { PaintLook } from "../../measure/edgefigure.ts";
 import { type EdgeTable, type SeenLine, type SeenStep, tabulate } from "../../measure/edgetable.ts";
-import type { PaintLook } from "../../measure/measurelooks.ts";
-import { formatShare } from "../../measure/percenttext.ts";
+import type { Doubt } from "../../measure/measurement.ts";
 import { findProportions } from "../../measure/proportions.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
 import { findRuns, type Runs } from "../../regions/runs.ts";
@@ -17,7 +17,6 @@ import { labelsOf, toSeenLines } from "./measuregeometry.ts";
 import { findWhole, groupPaints, splitGroups } from "./paintgroup.ts";
 import { lookAlong, orderLooks, reachOf } from "./paintlook.ts";
 import { renderScene, type Scene } from "./scene.ts";
-import { warnJoined } from "./smallcolour.ts";
 import type { Viewing } from "./viewing.ts";
 
 /** Everything that is known of a drawing before any change of colour. `paints[i]` belongs to `table.paints[i]`. */
@@ -30,7 +29,7 @@ export interface Inspection {
   readonly paints: readonly Paint[];
   readonly looks: readonly PaintLook[];
   readonly proportions: readonly [number, number];
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Doubt[];
   readonly ground: Ground;
 }
 
@@ -81,7 +80,7 @@ export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Insp
     paints: table.order.map((index) => shapes.paints[index] as Paint),
     looks: orderLooks(looks, table.order),
     proportions: findProportions(resolved.drawing.viewBox.width, resolved.drawing.viewBox.height),
-    warnings: listWarnings(
+    warnings: listDoubts(
       map,
       shapes.faint.length,
       nearLimit.map((label) => looks[label - 1]?.name ?? ""),
@@ -159,24 +158,16 @@ function findRemaining({ label }: Runs, groups: readonly number[]): readonly boo
   return groups.map((group, index) => shown.has(index + 1) || shown.has(group + 1));
 }
 
-function listWarnings(
+function listDoubts(
   map: LabelMap,
   faintShapes: number,
   nearLimit: readonly string[],
   joined: number,
-): readonly string[] {
-  const warnings = joined === 0 ? [] : [warnJoined(joined)];
-  if (faintShapes > 0) {
-    warnings.push(
-      faintShapes === 1
-        ? "One shape shows at less than half and is left out of the measurement."
-        : `${faintShapes} shapes show at less than half and are left out of the measurement.`,
-    );
-  }
-  if (map.exactShare < 0.98)
-    warnings.push(
-      `Only ${formatShare(map.exactShare, 0)} of the drawing could be told apart exactly; its figures are less certain.`,
-    );
-  if (nearLimit.length > 0) warnings.push(`Near the limit of sight: parts in ${nearLimit.join(", ")}.`);
-  return warnings;
+): readonly Doubt[] {
+  return [
+    ...(joined > 0 ? [{ about: "joined", count: joined } as const] : []),
+    ...(faintShapes > 0 ? [{ about: "faint", count: faintShapes } as const] : []),
+    ...(map.exactShare < 0.98 ? [{ about: "inexact", exactShare: map.exactShare } as const] : []),
+    ...(nearLimit.length > 0 ? [{ about: "nearLimit", names: nearLimit } as const] : []),
+  ];
 }

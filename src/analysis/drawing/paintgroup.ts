@@ -2,13 +2,11 @@
 
 import { linearOf } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
-import type { PaintLook } from "../../measure/measurelooks.ts";
+import type { PaintLook } from "../../measure/edgefigure.ts";
+import { isSameColour } from "../../measure/outcome.ts";
 import type { Areas } from "../../regions/area.ts";
 import type { Paint } from "../../svg/paint.ts";
 import type { Viewing } from "./viewing.ts";
-
-/** ΔE00 under which a paint is joined to a larger one before the view is made (our own judgement). */
-const nearEqual = 5;
 
 /**
  * Returns, for each paint, the index of the paint it is one with: itself, its whole (for a selected part), or, but for the
@@ -38,7 +36,7 @@ function joinNearEqual(
     const linear = linearOf(looks[index]?.hex ?? "#000000");
     const near = heads
       .map((head) => ({ head, away: measureDifference(linear, linearOf(looks[head]?.hex ?? "#000000")) }))
-      .filter(({ away }) => away < nearEqual)
+      .filter(({ away }) => isSameColour(away))
       .sort((a, b) => a.away - b.away)[0];
     if (near === undefined || areaOf(index) === 0) heads.push(index);
     else groups[index] = near.head;

@@ -3,7 +3,8 @@ import type { Hex } from "../../colour/colour.ts";
 import { type NamedColour, nameColours, nameReplacement } from "../../colour/colourname.ts";
 import { hexOf } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
-import type { Ends, PaintLook } from "../../measure/measurelooks.ts";
+import type { Ends, PaintLook } from "../../measure/edgefigure.ts";
+import { colourLimits } from "../../measure/judgement.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
 import { measureBeside } from "../../regions/linecolour.ts";
 import { type Raster, renderSvg } from "../../regions/raster.ts";
@@ -14,9 +15,6 @@ import type { Drawing } from "../../svg/tree.ts";
 import { writeSized } from "../../svg/writesvg.ts";
 import { isJoined, otherName } from "./smallcolour.ts";
 import type { Viewing } from "./viewing.ts";
-
-/** ΔE00 between the ends of a paint from which it is flagged uneven (our own judgement). */
-const unevenFrom = 5;
 
 /** Renders `drawing` as it is, in the size of `map`. */
 export function renderTrue(drawing: Drawing, { width, height }: LabelMap): Promise<Raster> {
@@ -104,7 +102,7 @@ function look(picture: Raster | undefined, map: LabelMap, label: number, declare
 }
 
 function endsOf({ mean, lightest, darkest }: SeenPaint): Ends {
-  const isUneven = measureDifference(lightest, darkest) > unevenFrom;
+  const isUneven = measureDifference(lightest, darkest) > colourLimits.same;
   return {
     hex: hexOf(mean),
     uneven: isUneven ? { lightest: hexOf(lightest), darkest: hexOf(darkest) } : null,

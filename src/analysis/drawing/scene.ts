@@ -1,5 +1,5 @@
 // Floor 6. A drawing seen once: its label map with runs, areas and colours, from which any number of views are made.
-import type { PaintLook } from "../../measure/measurelooks.ts";
+import type { PaintLook } from "../../measure/edgefigure.ts";
 import { type Areas, measureAreas } from "../../regions/area.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
 import { measuringSize, type Raster } from "../../regions/raster.ts";

@@ -50,11 +50,6 @@ export function isJoined({ key }: Paint): boolean {
   return key === other.key;
 }
 
-/** What is said of a drawing with so many colours joined. */
-export function warnJoined(joined: number): string {
-  return `The drawing has ${mostColours + joined} colours: the ${mostColours} that show most are measured each, the ${joined} others as one, “${otherName}”.`;
-}
-
 /** Returns the error `study/colour-small` for a change of one of the joined colours. */
 export function refuseSmall(replace: Hex, joined: number, where: Whereabouts): Problem {
   return {

@@ -3,7 +3,8 @@
 import { pathOfOriginal } from "../../content/study/original.ts";
 import type { Study } from "../../content/study/study.ts";
 import type { FlagGrid } from "../../measure/gridlikeness.ts";
-import { likenessWarning } from "../../measure/nearestflag.ts";
+import { type Likeness, likenessWarning } from "../../measure/nearestflag.ts";
+import { formatDifference } from "../../measure/percenttext.ts";
 import type { Problem } from "../../problem/problem.ts";
 import { findLikeness } from "./likenessreport.ts";
 import type { FlagOrigin, NearFlag, StudyLikeness } from "./nearflag.ts";
@@ -30,7 +31,7 @@ export function compareRedesign(
   own = pathOfOriginal(study),
 ): { readonly likeness: StudyLikeness; readonly problems: readonly Problem[] } {
   const others = known.filter(({ file, original }) => file !== own && original !== own);
-  const { nearest, compared, warnings } = findLikeness(grids.redesign, grids.original, others);
+  const { nearest, compared } = findLikeness(grids.redesign, grids.original, others);
   const byFile = new Map(others.map((flag) => [flag.file, flag]));
   const described = nearest.map((one): NearFlag => {
     const flag = byFile.get(one.file);
@@ -39,13 +40,20 @@ export function compareRedesign(
   });
   return {
     likeness: { nearest: described, compared },
-    problems: warnings.map((reason) => ({
-      rule: "study/likeness",
-      severity: "warning",
-      file: study.file,
-      ...study.places.get("change.with"),
-      reason,
-      hint: `Look at both side by side. Flags under ${likenessWarning} are easily taken for each other.`,
-    })),
+    problems: nearest
+      .filter(({ deltaE00 }) => deltaE00 < likenessWarning)
+      .map((flag) => ({
+        rule: "study/likeness",
+        severity: "warning",
+        file: study.file,
+        ...study.places.get("change.with"),
+        reason: describeLikeness(flag),
+        hint: `Look at both side by side. Flags under ${likenessWarning} are easily taken for each other.`,
+      })),
   };
+}
+
+function describeLikeness({ file, deltaE00, orientation }: Likeness): string {
+  const turned = orientation === "as it is" ? "" : ` ${orientation}`;
+  return `The redesign looks much like ${file}${turned}: they differ by ${formatDifference(deltaE00, likenessWarning)} (mean ΔE00 over the flag).`;
 }

@@ -2,8 +2,7 @@
 import type { Cloth } from "../../colour/cloth.ts";
 import { linearOf } from "../../colour/colourtext.ts";
 import { compareGrids, type FlagGrid, prepareGrid } from "../../measure/gridlikeness.ts";
-import { findNearest, type Likeness, likenessWarning, remember } from "../../measure/nearestflag.ts";
-import { formatDifference } from "../../measure/percenttext.ts";
+import { findNearest, type Likeness, remember } from "../../measure/nearestflag.ts";
 import type { Outcome, Problem } from "../../problem/problem.ts";
 import { gridColumns, gridRows, measureGrid } from "../../regions/flaggrid.ts";
 import { measuringSize } from "../../regions/raster.ts";
@@ -20,10 +19,9 @@ export interface IndexedFlag {
   readonly grid: FlagGrid;
 }
 
-/** The nearest three flags, and those of them that are nearer than the warning threshold. */
+/** The nearest three flags. */
 export interface LikenessReport {
   readonly nearest: readonly Likeness[];
-  readonly warnings: readonly string[];
   /** How many flags it was compared with. */
   readonly compared: number;
 }
@@ -78,15 +76,5 @@ export function findLikeness(
 ): LikenessReport {
   const isOther = remember((grid) => compareGrids(original, grid, "as it is", sameFlag) > sameFlag);
   const others = index.filter(({ grid }) => isOther(grid));
-  const nearest = findNearest(redesign, others);
-  return {
-    nearest,
-    warnings: nearest.filter(({ deltaE00 }) => deltaE00 < likenessWarning).map(describeLikeness),
-    compared: others.length,
-  };
-}
-
-function describeLikeness({ file, deltaE00, orientation }: Likeness): string {
-  const turned = orientation === "as it is" ? "" : ` ${orientation}`;
-  return `The redesign looks much like ${file}${turned}: they differ by ${formatDifference(deltaE00, likenessWarning)} (mean ΔE00 over the flag).`;
+  return { nearest: findNearest(redesign, others), compared: others.length };
 }

@@ -12,10 +12,7 @@ import type { OpenedDrawing } from "../drawing/opendrawing.ts";
 import type { OptionsReport } from "./rankoptions.ts";
 
 /** A column: a colour that is put in, or, where `hex` is null, each row's own hue in another shade. */
-export interface MatrixColumn {
-  readonly hex: Hex | null;
-  readonly name: string;
-}
+export type MatrixColumn = { readonly hex: Hex; readonly name: string } | { readonly hex: null };
 
 /**
  * A change: its clarity in percent, the part of a charge's outline that merges, 0 to 1, and whether it is ranked. `isBest`:
@@ -121,7 +118,7 @@ function listColumns(
   }
   const last = new Map<Hex | null, MatrixColumn>();
   for (const { with: hex, name } of named) if (!found.has(hex)) last.set(hex, { hex, name });
-  if (tried.some(({ kind }) => kind === "keptHue")) last.set(null, { hex: null, name: "its own hue" });
+  if (tried.some(({ kind }) => kind === "keptHue")) last.set(null, { hex: null });
   const room = Math.max(0, most.columns - last.size);
   return {
     columns: [...[...found.values()].slice(0, room), ...last.values()],

@@ -1,7 +1,6 @@
 // Floor 6. Every single change of a drawing, ranked, with the colour to change first and what could not be tried.
 import type { Cloth } from "../../colour/cloth.ts";
 import type { Hex } from "../../colour/colour.ts";
-import { nameColour } from "../../colour/colourname.ts";
 import { parseColour } from "../../colour/colourtext.ts";
 import {
   type Candidate,
@@ -9,27 +8,27 @@ import {
   listCandidates,
   type Subject,
 } from "../../measure/options/candidate.ts";
-import { explainFirst, explainNone } from "../../measure/options/firstreason.ts";
-import type { Shade, ShadeFinding } from "../../measure/options/kepthue.ts";
-import { describeNoShade } from "../../measure/options/noshade.ts";
+import type { ShadeFinding } from "../../measure/options/kepthue.ts";
 import {
   findFirst,
+  findMostGained,
   groupByColour,
   type RankedOption,
   type Ranking,
   rankOptions,
 } from "../../measure/options/rank.ts";
-import { SwatchBook } from "../../measure/options/swatchbook.ts";
 import {
   listToday,
   measureOptions,
   measureToday,
   type Option,
   type OptionMarks,
+  type TodayEdge,
 } from "../../measure/options/tryoptions.ts";
+import { SwatchBook } from "../../measure/swatchbook.ts";
 import type { Outcome } from "../../problem/problem.ts";
 import { type OpenedDrawing, type OpenOptions, openDrawing } from "../drawing/opendrawing.ts";
-import { findSubjects, type TriedPart } from "./subject.ts";
+import { findSubjects, type LeftOut, type TriedPart } from "./subject.ts";
 
 export interface TryOptions extends OpenOptions {
   readonly cloth: Cloth;
@@ -37,20 +36,18 @@ export interface TryOptions extends OpenOptions {
   readonly palette: ReadonlyMap<string, string>;
 }
 
-/** The nearest shades of one paint that clear all it meets. `reason` says why there is none. */
-export interface ReportedShade {
+/** The nearest shades of one paint that clear all it meets. */
+export interface ReportedShade extends ShadeFinding {
   readonly id: string;
   readonly hex: Hex;
   readonly name: string;
-  readonly isClear: boolean;
-  readonly lighter: Shade | null;
-  readonly darker: Shade | null;
-  readonly reason?: string;
 }
 
-/** What `try FILE.svg --json` prints. Marks in percent as the drawing is, null where it has no edge. */
+/** What is known of the options of a drawing. Marks in percent as the drawing is, null where it has no edge. */
 export interface OptionsReport {
   readonly file: string;
+  /** In flag heights. */
+  readonly distance: number;
   readonly clarity: number | null;
   readonly strength: number | null;
   readonly focusClarity: number | null;
@@ -61,13 +58,13 @@ export interface OptionsReport {
         readonly name: string;
       }[]
     | null;
-  /** Why these, or why none: a sentence or two. */
-  readonly reason: string;
+  /** The edge that gains most by the best change of the first of them. */
+  readonly mostGained: TodayEdge | null;
   readonly options: readonly RankedOption[];
   readonly vanishing: readonly Option[];
   readonly shades: readonly ReportedShade[];
-  /** What was left out, or measured in part, in sentences. */
-  readonly notes: readonly string[];
+  /** `palette`: where it has more colours than are tried. */
+  readonly leftOut: LeftOut & { readonly palette?: TriedPart };
   /** Where not all flat colours were tried, but only the largest. */
   readonly tried?: TriedPart;
 }
@@ -94,10 +91,10 @@ export function rankOpened(
   opened: OpenedDrawing,
   options: Pick<TryOptions, "cloth" | "palette">,
 ): OptionsReport {
-  const { inspection } = opened;
+  const { inspection, viewing } = opened;
   const book = new SwatchBook(options.cloth);
   const today = measureToday(inspection.table, inspection.looks, book);
-  const { subjects, own, notes, tried: part } = findSubjects(opened);
+  const { subjects, own, leftOut, tried: part } = findSubjects(opened);
   const palette = readPalette(options.palette);
   const tried = subjects.map((subject) => {
     const shade = findSubjectShade(subject, options.cloth, book);
@@ -114,19 +111,18 @@ export function rankOpened(
   const ranking = rankOptions(tried.flatMap((one) => one.options));
   return {
     file: opened.drawing.file,
+    distance: viewing.distance,
     clarity: today?.clarity ?? null,
     strength: today?.strength ?? null,
     focusClarity: today?.focusClarity ?? null,
     ...chooseFirst(today, ranking.options, subjects, book),
     options: ranking.options,
     vanishing: ranking.vanishing,
-    shades: tried.map(({ subject, shade }) => reportShade(subject, shade)),
-    notes: [
-      ...notes,
-      ...(palette.length > mostPalette
-        ? [`The palette has ${palette.length} colours: the first ${mostPalette} were tried.`]
-        : []),
-    ],
+    shades: tried.map(({ subject, shade }) => ({ ...identify(subject), ...shade })),
+    leftOut: {
+      ...leftOut,
+      ...(palette.length > mostPalette ? { palette: { paints: mostPalette, of: palette.length } } : {}),
+    },
     ...(part === undefined ? {} : { tried: part }),
   };
 }
@@ -164,15 +160,18 @@ function chooseFirst(
   ranked: readonly RankedOption[],
   subjects: readonly Subject[],
   book: SwatchBook,
-): Pick<OptionsReport, "changeFirst" | "reason"> {
+): Pick<OptionsReport, "changeFirst" | "mostGained"> {
   const first = today === null ? null : findFirst(groupByColour(ranked), today);
-  if (today === null || first === null)
-    return { changeFirst: null, reason: explainNone(today, subjects.length, ranked.length) };
-  const paints = subjects.map((subject) => ({ ...identify(subject), edges: listToday(subject, book) }));
-  const nameOf = (id: string, hex: Hex): string => paints.find((paint) => paint.id === id)?.name ?? hex;
+  const [one] = first ?? [];
+  if (first === null || one === undefined) return { changeFirst: null, mostGained: null };
+  const find = (id: string) => subjects.find(({ table, paint }) => table.paints[paint]?.id === id);
+  const subject = find(one.id);
   return {
-    changeFirst: first.map(({ id, hex }) => ({ id, hex, name: nameOf(id, hex) })),
-    reason: explainFirst(first, paints, today),
+    changeFirst: first.map(({ id, hex }) => {
+      const found = find(id);
+      return { id, hex, name: found === undefined ? hex : identify(found).name };
+    }),
+    mostGained: subject === undefined ? null : findMostGained(one, listToday(subject, book)),
   };
 }
 
@@ -186,18 +185,5 @@ function identify({ table, looks, paint }: Subject): {
     id: table.paints[paint]?.id ?? "",
     hex,
     name: looks[paint]?.name ?? hex,
-  };
-}
-
-function reportShade(subject: Subject, shade: ShadeFinding): ReportedShade {
-  const paint = identify(subject);
-  const { isClear, lighter, darker } = shade;
-  const reason = describeNoShade(nameColour(paint.hex), shade);
-  return {
-    ...paint,
-    isClear,
-    lighter,
-    darker,
-    ...(reason === undefined ? {} : { reason }),
   };
 }

@@ -2,7 +2,7 @@
 import type { Hex } from "../../colour/colour.ts";
 import type { Gallery, NotedOption, Study } from "../../content/study/study.ts";
 import type { Comparison } from "../../measure/comparison.ts";
-import { describeStanding, findStanding } from "../../measure/options/standing.ts";
+import { findStanding } from "../../measure/options/standing.ts";
 import type { Outcome, Problem } from "../../problem/problem.ts";
 import { compareDrawing } from "../analyse.ts";
 import { openDrawing } from "../drawing/opendrawing.ts";
@@ -16,7 +16,7 @@ import {
   readPalette,
   type TryOptions,
 } from "./rankoptions.ts";
-import type { NotedResult, StudyRanking, ToldStanding } from "./studyranking.ts";
+import type { CountedStanding, NotedResult, StudyRanking } from "./studyranking.ts";
 
 /**
  * Ranks the options of a study's original, draws them all small, and says where its change and each of the
@@ -116,11 +116,11 @@ function isOwn(problem: Problem, study: Study, index: number): boolean {
   );
 }
 
-function placeComparison(comparison: Comparison, report: OptionsReport): ToldStanding | null {
+function placeComparison(comparison: Comparison, report: OptionsReport): CountedStanding | null {
   const [, clarity] = comparison.clarity;
   if (clarity === null) return null;
   const { replace, with: next, only } = comparison.change;
   const standing = findStanding({ replace, with: next, isPart: only !== undefined, clarity }, report.options);
   const lost = comparison.edges.filter(({ outcome }) => outcome === "lost" || outcome === "merged").length;
-  return { ...standing, says: describeStanding(standing, lost) };
+  return { ...standing, lost };
 }

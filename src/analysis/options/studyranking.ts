@@ -5,9 +5,9 @@ import type { Standing } from "../../measure/options/standing.ts";
 import type { Matrix } from "./optionmatrix.ts";
 import type { OptionsReport } from "./rankoptions.ts";
 
-/** Where a change stands, with the sentence that says so; null where the drawing has no edge. */
-export interface ToldStanding extends Standing {
-  readonly says: string;
+/** Where a change stands; `lost` is how many edges it makes unclear, merged ones among them. */
+export interface CountedStanding extends Standing {
+  readonly lost: number;
 }
 
 /** A change that the author tried and tells about, measured as a comparison. `drawing` is its redesign as SVG text. */
@@ -25,7 +25,7 @@ export interface NotedResult {
   readonly verdict: Verdict;
   /** What got worse and decides, longest first. */
   readonly price: readonly ComparedEdge[];
-  readonly standing: ToldStanding | null;
+  readonly standing: CountedStanding | null;
   readonly drawing: string;
 }
 
@@ -33,6 +33,6 @@ export interface StudyRanking {
   readonly report: OptionsReport;
   /** Every option as a small flag; absent where there is none. */
   readonly matrix?: Matrix;
-  readonly standing: ToldStanding | null;
+  readonly standing: CountedStanding | null;
   readonly noted: readonly NotedResult[];
 }

@@ -1,8 +1,8 @@
 // Floor 6, for the options. Which paints of a drawing may be replaced, each with the table its changes are measured on.
 import type { Hex } from "../../colour/colour.ts";
 import { parseColour } from "../../colour/colourtext.ts";
+import { areaLimits } from "../../measure/judgement.ts";
 import type { Candidate, Subject } from "../../measure/options/candidate.ts";
-import { leastShare } from "../../measure/options/confusion.ts";
 import type { ResolvedDrawing } from "../../svg/instance.ts";
 import type { Paint } from "../../svg/paint.ts";
 import { findStops } from "../../svg/paintserver.ts";
@@ -10,13 +10,23 @@ import { walkElements } from "../../svg/tree.ts";
 import { type Inspection, tabulateApart } from "../drawing/inspect.ts";
 import type { OpenedDrawing } from "../drawing/opendrawing.ts";
 
-/** The paints to try, largest first, the flag's own colours as candidates, and what was left out, in sentences. */
+/** The paints to try, largest first, the flag's own colours as candidates, and what was left out. */
 export interface Subjects {
   readonly subjects: readonly Subject[];
   readonly own: readonly Candidate[];
-  readonly notes: readonly string[];
+  readonly leftOut: LeftOut;
   /** Where there are more flat paints than are tried. */
   readonly tried?: TriedPart;
+}
+
+/**
+ * Names of paints: `uneven` and `unseen` ones were not tried; `shared` ones are also shown translucent, or in a gradient or
+ * pattern, which the figures leave as it is.
+ */
+export interface LeftOut {
+  readonly uneven: readonly string[];
+  readonly unseen: readonly string[];
+  readonly shared: readonly string[];
 }
 
 /** Only the `paints` largest of `of` flat paints were tried. */
@@ -34,7 +44,7 @@ const mostPaints = 24;
  */
 export function findSubjects({ resolved, viewing, inspection }: OpenedDrawing): Subjects {
   const { table, paints, looks } = inspection;
-  const listed = table.paints.flatMap((paint, index) => (paint.share > leastShare ? [index] : []));
+  const listed = table.paints.flatMap((paint, index) => (paint.share > areaLimits.counts ? [index] : []));
   const flat = listed.filter((index) => paints[index]?.flat === true && paints[index]?.declared !== null);
   flat.sort((a, b) => (table.paints[b]?.share ?? 0) - (table.paints[a]?.share ?? 0) || a - b);
   const tried = flat.slice(0, mostPaints);
@@ -48,19 +58,13 @@ export function findSubjects({ resolved, viewing, inspection }: OpenedDrawing): 
     else if (table.paints[index]?.vanishes === true) unseen.push(nameOf(index));
   }
   const shared = findShared(resolved, paints);
-  const notes = [
-    ...note("No flat colour, so not tried: ", listed.filter((index) => !flat.includes(index)).map(nameOf)),
-    ...note(`Not seen from ${viewing.distance} flag heights away, so not tried: `, unseen),
-    ...note(
-      "Also shown translucent or in a gradient or pattern, which the figures leave as it is: ",
-      subjects.flatMap(({ looks: own, paint }) =>
-        shared.has(own[paint]?.hex ?? "#000000") ? [own[paint]?.name ?? ""] : [],
-      ),
+  const leftOut: LeftOut = {
+    uneven: listed.filter((index) => !flat.includes(index)).map(nameOf),
+    unseen,
+    shared: subjects.flatMap(({ looks: own, paint }) =>
+      shared.has(own[paint]?.hex ?? "#000000") ? [own[paint]?.name ?? ""] : [],
     ),
-    ...(flat.length > tried.length
-      ? [`${flat.length} colours: only the ${mostPaints} largest were tried, with each other's colours.`]
-      : []),
-  ];
+  };
   const own = tried.map(
     (index): Candidate => ({
       hex: looks[index]?.hex ?? "#000000",
@@ -69,7 +73,7 @@ export function findSubjects({ resolved, viewing, inspection }: OpenedDrawing): 
     }),
   );
   const isPart = flat.length > tried.length;
-  return { subjects, own, notes, ...(isPart ? { tried: { paints: tried.length, of: flat.length } } : {}) };
+  return { subjects, own, leftOut, ...(isPart ? { tried: { paints: tried.length, of: flat.length } } : {}) };
 }
 
 function isolate(viewing: OpenedDrawing["viewing"], inspection: Inspection, index: number): Subject {
@@ -103,8 +107,4 @@ function findShared(resolved: ResolvedDrawing, paints: readonly Paint[]): Readon
     }
   }
   return found;
-}
-
-function note(begin: string, names: readonly string[]): readonly string[] {
-  return names.length === 0 ? [] : [`${begin}${names.join(", ")}.`];
 }

@@ -1,6 +1,5 @@
 // Floor 11, for the command begin. What is asked for, what is there already, and which files have to be made.
 import { join } from "node:path";
-import type { StarterText } from "../../analysis/studystarter.ts";
 import { nameFailure } from "../../content/disk/filefailure.ts";
 import { readFolder } from "../../content/disk/readfile.ts";
 import type { Entry } from "../../content/folder/listing.ts";
@@ -12,6 +11,7 @@ import { type Given, UsageError } from "../command.ts";
 import { quoteWord } from "../text/invocation.ts";
 import { readSchemas, schemasFolder } from "./galleryschema.ts";
 import type { Piece } from "./layout.ts";
+import type { StarterText } from "./studystarter.ts";
 
 /** What is asked for, checked. `original` is the path of the drawing as typed, `file` what to open for writing. */
 export interface Request {

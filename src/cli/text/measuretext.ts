@@ -1,8 +1,11 @@
 // Floor 11. A measured drawing as text for a terminal.
 
+import { type EdgeMetric, edgeMetrics } from "../../measure/edgemetric.ts";
 import type { FocusView, Measure, MeasuredEdge, MeasuredFocus } from "../../measure/measurement.ts";
 import { formatContrast, formatPercent, formatShare } from "../../measure/percenttext.ts";
 import { showText } from "../../problem/quote.ts";
+import { describeDoubt } from "../../words/doubt.ts";
+import { wordsOf } from "../../words/metricwords.ts";
 import { describeDistance, formatLastsTo } from "./distancetext.ts";
 import { type Column, formatTable } from "./texttable.ts";
 
@@ -40,7 +43,9 @@ export function formatGrade({ grade, nearLine }: Pick<MeasuredEdge, "grade" | "n
 
 /** Returns the warnings of a measure, a line each behind an empty one. */
 export function listWarnings({ warnings }: Measure): readonly string[] {
-  return warnings.length === 0 ? [] : ["", ...warnings.map((warning) => `  Note: ${showText(warning)}`)];
+  return warnings.length === 0
+    ? []
+    : ["", ...warnings.map((warning) => `  Note: ${showText(describeDoubt(warning))}`)];
 }
 
 /** The weakest edge in words, `12.3 % (dark blue / red)`. */
@@ -87,25 +92,21 @@ function describeColours(measure: Measure): string {
 }
 
 function describeEdges({ edges }: Measure): string {
-  const columns = [
-    left("edge"),
-    right("length"),
-    right("contrast"),
-    left("grade"),
-    right("contrast ratio"),
-    right("ΔE00"),
-    left(""),
-  ];
+  const told = edgeMetrics.flatMap((metric: EdgeMetric) => {
+    const { id, head } = metric;
+    return head === undefined ? [] : [{ id: id as keyof MeasuredEdge, head, ...wordsOf(metric) }];
+  });
+  const cells = told.filter(({ cell }) => cell !== undefined);
+  const columns = [left("edge"), right("length"), right("contrast"), left("grade")];
   return formatTable(
-    columns,
+    [...columns, ...cells.map(({ head }) => right(head)), left("")],
     edges.map((edge) => [
       edge.names.join(" / "),
       edge.length.toFixed(2),
       formatContrast(edge.contrast),
       formatGrade(edge),
-      edge.contrastRatio.toFixed(2),
-      edge.deltaE00.toFixed(1),
-      [edge.hueOnly ? "hue only" : "", edge.tincture ?? ""].filter((note) => note !== "").join(", "),
+      ...cells.map(({ id, cell }) => cell?.(edge[id]) ?? ""),
+      told.flatMap(({ id, head, note }) => note?.(edge[id], head) || []).join(", "),
     ]),
   );
 }

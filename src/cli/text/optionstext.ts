@@ -1,11 +1,11 @@
 // Floor 11. The options of a drawing as text for a terminal: what to change and why, then the best of each of its colours.
 
-import type { OptionsReport } from "../../analysis/options/rankoptions.ts";
-import { describePrice } from "../../measure/options/price.ts";
 import { type ColourOptions, groupByColour } from "../../measure/options/rank.ts";
 import type { Option } from "../../measure/options/tryoptions.ts";
 import { formatPercent, formatShare } from "../../measure/percenttext.ts";
 import { showText } from "../../problem/quote.ts";
+import type { ToldReport } from "../../words/optionsreport.ts";
+import { listLosses } from "../../words/optionwords.ts";
 import { describeDistance } from "./distancetext.ts";
 import { addSwatches } from "./terminalswatch.ts";
 import { type Column, formatTable } from "./texttable.ts";
@@ -27,7 +27,7 @@ export interface RankingStyle {
  * Returns what to change and why, then by the colour that is changed the best change, its equals and what gets worse, then
  * what was not ranked and not tried: under 30 lines of at most 100 columns.
  */
-export function describeRanking(report: OptionsReport, style: RankingStyle): string {
+export function describeRanking(report: ToldReport, style: RankingStyle): string {
   const above = [...wrapText(showText(report.reason)), "", ...describeToday(report, style)];
   const below = [...listUnranked(report), ...listNotes(report)];
   const room = most.lines - above.length - below.length;
@@ -35,7 +35,7 @@ export function describeRanking(report: OptionsReport, style: RankingStyle): str
 }
 
 function describeToday(
-  { file, clarity, focusClarity }: OptionsReport,
+  { file, clarity, focusClarity }: ToldReport,
   { distance }: RankingStyle,
 ): readonly string[] {
   const focus = focusClarity === null ? "" : `, focus clarity ${formatPercent(focusClarity, 0)}`;
@@ -50,7 +50,7 @@ interface Row {
 }
 
 /** The table with what is told of each row under it, in `room` lines with the empty one before it. */
-function listColours(report: OptionsReport, style: RankingStyle, room: number): readonly string[] {
+function listColours(report: ToldReport, style: RankingStyle, room: number): readonly string[] {
   const rows = groupByColour(report.options).map((colour) => describeColour(colour, report));
   if (rows.length === 0) return [];
   const shown = chooseRows(rows, room - 2);
@@ -78,7 +78,7 @@ function chooseRows(rows: readonly Row[], room: number): readonly Row[] {
   return rows.slice(0, 1);
 }
 
-function listColumns({ focusClarity }: OptionsReport): readonly Column[] {
+function listColumns({ focusClarity }: ToldReport): readonly Column[] {
   return [
     { head: "change", align: "left" },
     { head: "share", align: "right" },
@@ -88,12 +88,12 @@ function listColumns({ focusClarity }: OptionsReport): readonly Column[] {
   ];
 }
 
-function describeColour(colour: ColourOptions, report: OptionsReport): Row {
+function describeColour(colour: ColourOptions, report: ToldReport): Row {
   const { id, hex, share, best, equals } = colour;
   const { clarity, focusClarity, shades } = report;
   const name = shades.find((shade) => shade.id === id)?.name ?? "";
   const focus = focusClarity === null ? [] : [formatMove(focusClarity, best.focusClarity)];
-  const price = describePrice(best);
+  const price = listLosses(best);
   const others = listNames(equals).filter((other) => other !== best.name);
   const details = [
     ...(others.length === 0 ? [] : [`as good: ${listFitting(others, ", ", widest - 15)}`]),
@@ -128,7 +128,7 @@ function formatMove(before: number | null, after: number | null): string {
 }
 
 /** One line, by the colour that is changed: `red → black, brown; white → yellow`. */
-function listUnranked({ vanishing, shades }: OptionsReport): readonly string[] {
+function listUnranked({ vanishing, shades }: ToldReport): readonly string[] {
   if (vanishing.length === 0) return [];
   const begin = "Not ranked, since a charge would merge: ";
   const groups = [...new Set(vanishing.map(({ id }) => id))].map((id) => {
@@ -139,7 +139,7 @@ function listUnranked({ vanishing, shades }: OptionsReport): readonly string[] {
 }
 
 /** What was left out, then why colours have no shade that clears; cut to a few lines, with how many more there are. */
-function listNotes({ notes, shades }: OptionsReport): readonly string[] {
+function listNotes({ notes, shades }: ToldReport): readonly string[] {
   const all = [...notes, ...shades.flatMap(({ reason }) => (reason === undefined ? [] : [reason]))];
   const shown: string[] = [];
   let count = 0;

@@ -3,10 +3,11 @@ import type { Cloth } from "../../colour/cloth.ts";
 import type { Hex } from "../../colour/colour.ts";
 import { nameReplacement } from "../../colour/colourname.ts";
 import { listDeciding } from "../clarity.ts";
+import { endsOf, type PaintLook } from "../edgefigure.ts";
 import type { EdgeTable, TableEdge } from "../edgetable.ts";
-import { endsOf, type PaintLook } from "../measurelooks.ts";
+import { colourLimits } from "../judgement.ts";
+import type { SwatchBook } from "../swatchbook.ts";
 import { findShade, type Neighbour, type ShadeFinding } from "./kepthue.ts";
-import type { SwatchBook } from "./swatchbook.ts";
 
 /** One paint that may be replaced, with the table on which that is measured; `paint` is its index there. */
 export interface Subject {
@@ -16,13 +17,6 @@ export interface Subject {
 }
 
 export type CandidateKind = "palette" | "own" | "keptHue";
-
-/**
- * ΔE*ab under which a colour is no change: official flags of one nation differ by as much.
- *
- * Source: M. Melgosa, L. Gómez-Robledo, Óptica Pura y Aplicada 55(2), 2022, who propose it as tolerance (abstract read).
- */
-export const leastDistance = 10;
 
 /** A colour to try. `name` is what it is called as a replacement. */
 export interface Candidate {
@@ -46,7 +40,7 @@ export function listCandidates(
   const kept = least === null ? [] : [{ hex: least.hex, name: undefined, kind: "keptHue" as const }];
   const found = new Map<Hex, Candidate>();
   for (const { name, ...candidate } of [...palette, ...own, ...kept])
-    if (!found.has(candidate.hex) && book.distanceOf(today, candidate.hex) >= leastDistance)
+    if (!found.has(candidate.hex) && book.distanceOf(today, candidate.hex) >= colourLimits.noChange)
       found.set(candidate.hex, {
         ...candidate,
         name: nameIn(subject, candidate.hex, [...found.values()], name),
@@ -71,6 +65,22 @@ export function findSubjectShade(
     });
   }
   return findShade((looks[paint] as PaintLook).hex, neighbours, cloth);
+}
+
+/** Two paints of the original, by id and by name, the larger first. */
+export interface PaintPair {
+  readonly a: string;
+  readonly b: string;
+  readonly names: readonly [string, string];
+}
+
+/** Returns the pair with the indexes `a` and `b`. */
+export function pairOf(
+  { table, looks }: Pick<Subject, "table" | "looks">,
+  { a, b }: Pick<TableEdge, "a" | "b">,
+): PaintPair {
+  const idOf = (index: number): string => table.paints[index]?.id ?? "";
+  return { a: idOf(a), b: idOf(b), names: [looks[a]?.name ?? "", looks[b]?.name ?? ""] };
 }
 
 /** Returns the paint on the other side of `edge`, or undefined where `paint` is on neither. */

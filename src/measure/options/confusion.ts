@@ -1,47 +1,31 @@
 // Floor 4, for the options. What a new colour can be taken for: another colour of the flag, or its neighbour to another eye.
 import type { Hex } from "../../colour/colour.ts";
 import { listDeciding } from "../clarity.ts";
-import type { PaintLook } from "../measurelooks.ts";
-import { otherSide, type Subject } from "./candidate.ts";
-import { type PaintPair, pairOf } from "./paintpair.ts";
-import type { Sight, SwatchBook } from "./swatchbook.ts";
+import type { PaintLook } from "../edgefigure.ts";
+import { areaLimits, colourLimits } from "../judgement.ts";
+import type { SwatchBook } from "../swatchbook.ts";
+import { otherSide, type PaintPair, pairOf, type Subject } from "./candidate.ts";
+
+const deficiencies = ["protan", "deutan", "tritan"] as const;
 
 /** A pair that meets and that `sight` takes for one colour, though an eye without a deficiency tells it apart. */
 export interface Confusion extends PaintPair {
-  readonly sight: Exclude<Sight, "normal">;
+  readonly sight: (typeof deficiencies)[number];
 }
-
-/** Share of the flag's area over which a paint counts as one of its colours. */
-export const leastShare = 0.004;
-
-/** ΔE00 under which two colours are easily taken for each other (our own judgement). */
-const confusableColour = 10;
-
-const deficiencies = ["protan", "deutan", "tritan"] as const;
 
 /**
  * Returns the colours of the flag that `next`, in place of the subject's paint, can be taken for: ΔE00 under 10 and not
  * before. The very same colour is left out (that is one colour, used twice), and paints of 0.4 % of the area or less.
  */
-export function findConfusable(
-  { table, looks, paint }: Subject,
-  next: Hex,
-  book: SwatchBook,
-): readonly PaintPair[] {
+export function findConfusable(subject: Subject, next: Hex, book: SwatchBook): readonly PaintPair[] {
+  const { table, looks, paint } = subject;
   const own = looks[paint] as PaintLook;
   return looks.flatMap((look, at) => {
-    if (at === paint || (table.paints[at]?.share ?? 0) <= leastShare || look.hex === next) return [];
+    if (at === paint || (table.paints[at]?.share ?? 0) <= areaLimits.counts || look.hex === next) return [];
     const isNew =
-      book.differenceOf(next, look.hex) < confusableColour &&
-      book.differenceOf(own.hex, look.hex) >= confusableColour;
-    return isNew
-      ? [
-          pairOf(table, looks, {
-            a: Math.min(at, paint),
-            b: Math.max(at, paint),
-          }),
-        ]
-      : [];
+      book.differenceOf(next, look.hex) < colourLimits.confusable &&
+      book.differenceOf(own.hex, look.hex) >= colourLimits.confusable;
+    return isNew ? [pairOf(subject, { a: Math.min(at, paint), b: Math.max(at, paint) })] : [];
   });
 }
 
@@ -49,11 +33,8 @@ export function findConfusable(
  * Returns the pairs that meet, along a deciding length, and that a colour-blind eye cannot tell apart once `next` is in
  * place: ΔE00 under 10 as it sees them, 10 or more to an eye without a deficiency, and not so before.
  */
-export function findConfusions(
-  { table, looks, paint }: Subject,
-  next: Hex,
-  book: SwatchBook,
-): readonly Confusion[] {
+export function findConfusions(subject: Subject, next: Hex, book: SwatchBook): readonly Confusion[] {
+  const { table, looks, paint } = subject;
   const own = looks[paint] as PaintLook;
   return listDeciding(table.edges).flatMap((edge) => {
     const at = otherSide(edge, paint);
@@ -63,13 +44,13 @@ export function findConfusions(
       .filter(
         (sight) => isConfused(next, other.hex, sight, book) && !isConfused(own.hex, other.hex, sight, book),
       )
-      .map((sight) => ({ ...pairOf(table, looks, edge), sight }));
+      .map((sight) => ({ ...pairOf(subject, edge), sight }));
   });
 }
 
 function isConfused(one: Hex, other: Hex, sight: Confusion["sight"], book: SwatchBook): boolean {
   return (
-    book.differenceOf(one, other) >= confusableColour &&
-    book.differenceOf(one, other, sight) < confusableColour
+    book.differenceOf(one, other) >= colourLimits.confusable &&
+    book.differenceOf(one, other, sight) < colourLimits.confusable
   );
 }

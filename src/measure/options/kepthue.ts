@@ -6,6 +6,7 @@ import { hexOf, linearOf } from "../../colour/colourtext.ts";
 import { clearFrom, measureContrast, strongFrom } from "../../colour/contrast.ts";
 import { measureDifference } from "../../colour/difference.ts";
 import { linearOfOklch, type Oklch, oklchOf } from "../../colour/space.ts";
+import { edgeLimits } from "../judgement.ts";
 
 /** A paint beside the one that changes. `reflectances` in percent: more than one where it is uneven. */
 export interface Neighbour {
@@ -43,9 +44,6 @@ export interface ShadeFinding {
   readonly darker: Shade | null;
   readonly demands: readonly Demand[];
 }
-
-/** Points of contrast beyond clear that a new shade has in hand (our own judgement). */
-export const inHand = 5;
 
 /** OKLCH lightness by which a solution is moved on where rounding to 8 bits took it back over the limit. */
 const nudge = 1 / 4096;
@@ -96,7 +94,7 @@ export function findShade(hex: Hex, neighbours: readonly Neighbour[], cloth: Clo
 
 /** What a shade must reach where today's contrast is `today`: clear with some in hand, or the grade it has. */
 function leastContrast(today: number): number {
-  if (today < clearFrom) return clearFrom + inHand;
+  if (today < clearFrom) return clearFrom + edgeLimits.inHand;
   return today < strongFrom ? clearFrom : strongFrom;
 }
 

@@ -1,8 +1,10 @@
 // Floor 4, step 6c. Options in order, equals side by side, by the colour that is changed, and the colours to change first.
 import type { Hex } from "../../colour/colour.ts";
 import { wordOf } from "../../colour/colourname.ts";
+import { clearFrom } from "../../colour/contrast.ts";
 import { roundMark } from "../clarity.ts";
-import type { Option, OptionMarks } from "./tryoptions.ts";
+import { edgeLimits, flagLimits } from "../judgement.ts";
+import type { Option, OptionMarks, TodayEdge } from "./tryoptions.ts";
 
 /**
  * `place` counts from 1 and is shared: equals have the same, and the next group goes on after all of them. `placeInColour`
@@ -30,22 +32,13 @@ export interface ColourOptions {
   readonly count: number;
 }
 
-/** The part of a charge's outline that may merge: from it on the charge is no longer to be made out (our own judgement). */
-const mostMerged = 1 / 3;
-
-/** Points of clarity that a change must bring, and by how many colours to change first may differ (our own judgement). */
-export const leastGain = 5;
-export const firstWithin = 3;
-/** Most colours to change first. */
-export const mostFirst = 3;
-
 /**
  * Puts options in order: clarity in whole percent, then strength in whole percent, highest first; then what stays of the
  * same family of colour; then the smaller departure; then the order given.
  */
 export function rankOptions(options: readonly Option[]): Ranking {
   const sorted = options
-    .filter(({ mergedOutline }) => mergedOutline < mostMerged)
+    .filter(({ mergedOutline }) => mergedOutline < edgeLimits.merged)
     .map((option, index) => ({
       option,
       keys: [
@@ -67,7 +60,7 @@ export function rankOptions(options: readonly Option[]): Ranking {
       place: placeOf(option, sorted),
       placeInColour: placeOf(option, byPaint.get(option.id) ?? []),
     })),
-    vanishing: options.filter(({ mergedOutline }) => mergedOutline >= mostMerged),
+    vanishing: options.filter(({ mergedOutline }) => mergedOutline >= edgeLimits.merged),
   };
 }
 
@@ -87,13 +80,28 @@ export function groupByColour(ranked: readonly RankedOption[]): readonly ColourO
  */
 export function findFirst(
   colours: readonly ColourOptions[],
-  { clarity }: OptionMarks,
+  { clarity }: Pick<OptionMarks, "clarity">,
 ): readonly ColourOptions[] | null {
   const [first] = colours;
   if (first === undefined) return null;
   const top = roundMark(first.best.clarity);
-  if (top - roundMark(clarity) < leastGain) return null;
-  return colours.filter(({ best }) => top - roundMark(best.clarity) <= firstWithin).slice(0, mostFirst);
+  if (top - roundMark(clarity) < flagLimits.gain) return null;
+  return colours
+    .filter(({ best }) => top - roundMark(best.clarity) <= flagLimits.firstWithin)
+    .slice(0, flagLimits.mostFirst);
+}
+
+/**
+ * Returns which of a paint's edges gains most by its best option: its weight times what it lacks of clear today; null where
+ * none of those that get clearer lacks anything.
+ */
+export function findMostGained({ best }: ColourOptions, edges: readonly TodayEdge[]): TodayEdge | null {
+  const up = new Set([...best.gained, ...best.better].map(({ a, b }) => `${a} ${b}`));
+  const lack = ({ weight, contrast }: TodayEdge): number => weight * (clearFrom - contrast);
+  const [most = null] = edges
+    .filter(({ pair, contrast }) => up.has(`${pair.a} ${pair.b}`) && contrast < clearFrom)
+    .sort((one, other) => lack(other) - lack(one));
+  return most;
 }
 
 /** Whether two options do equally well. */

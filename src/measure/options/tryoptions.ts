@@ -9,13 +9,19 @@ import {
   type WeighedEdge,
 } from "../clarity.ts";
 import type { Outcome } from "../comparison.ts";
-import type { EdgeTable, TableEdge } from "../edgetable.ts";
-import { type PaintLook, seenAlong } from "../measurelooks.ts";
-import { judgeEdge, type PairFigures } from "../outcome.ts";
-import { type Candidate, type CandidateKind, otherSide, type Subject } from "./candidate.ts";
+import { contrastOf, figuresOf, type PaintLook, seenAlong } from "../edgefigure.ts";
+import { type EdgeTable, isOne, type TableEdge } from "../edgetable.ts";
+import { judgePair, type PairFigures } from "../outcome.ts";
+import type { SwatchBook } from "../swatchbook.ts";
+import {
+  type Candidate,
+  type CandidateKind,
+  otherSide,
+  type PaintPair,
+  pairOf,
+  type Subject,
+} from "./candidate.ts";
 import { type Confusion, findConfusable, findConfusions } from "./confusion.ts";
-import { contrastOf, type PaintPair, pairOf } from "./paintpair.ts";
-import type { SwatchBook } from "./swatchbook.ts";
 
 /** What a flag comes to: percent, clear-edge share 0 to 1; `focusClarity` is null where the focus has no edge. */
 export interface OptionMarks {
@@ -90,21 +96,20 @@ export function measureToday(
 ): OptionMarks | null {
   return markEdges(
     table.edges.flatMap((edge) =>
-      isOne(table, edge) ? [] : [{ ...edge, contrast: contrastOf(...seenAlong(looks, edge), book) }],
+      isOne(table, edge) ? [] : [{ ...edge, contrast: contrastOf(...seenAlong(looks, edge), book).contrast }],
     ),
   );
 }
 
 /** Returns the edges of the subject's paint that decide something today, as long as they are, longest first. */
 export function listToday(subject: Subject, book: SwatchBook): readonly TodayEdge[] {
-  const { table, looks } = subject;
-  const deciding = new Set(listDeciding(table.edges));
+  const deciding = new Set(listDeciding(subject.table.edges));
   return listTouched(subject, book).flatMap(({ edge, other, before }) =>
     before === null || !deciding.has(edge)
       ? []
       : [
           {
-            pair: pairOf(table, looks, edge),
+            pair: pairOf(subject, edge),
             other: other.name,
             contrast: before.contrast,
             weight: edge.length + edge.focusLength,
@@ -127,8 +132,8 @@ function listRest({ table, looks, paint }: Subject, book: SwatchBook): readonly 
   return table.edges.flatMap((edge): WeighedEdge[] => {
     if (otherSide(edge, paint) !== undefined) return [];
     const figures = figuresOf(...seenAlong(looks, edge), book);
-    if (isOne(table, edge) && judgeEdge(null, figures) === undefined) return [];
-    return [{ ...edge, contrast: figures.contrast }];
+    const judged = judgePair(isOne(table, edge) ? null : figures, figures);
+    return judged === undefined ? [] : [{ ...edge, contrast: judged.contrast }];
   });
 }
 
@@ -146,7 +151,7 @@ function measureOption(
   const marks = markEdges([...rest, ...judged]);
   if (marks === null) return undefined;
   const pairsOf = (outcome: Outcome): readonly PaintPair[] =>
-    judged.filter((each) => each.outcome === outcome).map((edge) => pairOf(table, looks, edge));
+    judged.filter((each) => each.outcome === outcome).map((edge) => pairOf(subject, edge));
   return {
     id: table.paints[paint]?.id ?? "",
     replace,
@@ -171,15 +176,13 @@ function measureOption(
 type Judged = TableEdge & WeighedEdge & { readonly outcome: Outcome };
 
 function judgeCandidate(
-  { hex, name }: Candidate,
+  { hex }: Candidate,
   touched: readonly Touched[],
   book: SwatchBook,
 ): readonly Judged[] {
   return touched.flatMap(({ edge, other, before }): Judged[] => {
-    const after = figuresOf({ hex, name, uneven: null }, other, book);
-    const outcome = judgeEdge(before, after);
-    if (outcome === undefined) return [];
-    return [{ ...edge, outcome, contrast: outcome === "merged" ? 0 : after.contrast }];
+    const judged = judgePair(before, figuresOf({ hex, uneven: null }, other, book));
+    return judged === undefined ? [] : [{ ...edge, ...judged }];
   });
 }
 
@@ -203,12 +206,4 @@ function markEdges(edges: readonly WeighedEdge[]): OptionMarks | null {
   ];
   if (clarity === null || strength === null || clearEdgeShare === null) return null;
   return { clarity, strength, focusClarity: measureFocusClarity(edges), clearEdgeShare };
-}
-
-function figuresOf(one: PaintLook, other: PaintLook, book: SwatchBook): PairFigures {
-  return { contrast: contrastOf(one, other, book), deltaE00: book.differenceOf(one.hex, other.hex) };
-}
-
-function isOne(table: EdgeTable, edge: TableEdge): boolean {
-  return table.paints[edge.a]?.group === table.paints[edge.b]?.group;
 }

@@ -4,22 +4,19 @@ import type { StudyResult } from "../../analysis/result.ts";
 import { type Cell, formatRow } from "../../analysis/survey/csv.ts";
 import { gradeOf } from "../../colour/contrast.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
+import { type EdgeMetric, edgeMetrics } from "../../measure/edgemetric.ts";
 import type { MeasuredEdge } from "../../measure/measurement.ts";
 import { keyEdges } from "../../views/edge/edgeaddress.ts";
 import { findMeasured } from "../../words/edgemove.ts";
+import { wordsOf } from "../../words/metricwords.ts";
 
 /** Columns of both sides, in the order before, after. */
-const sides: readonly (readonly [string, (edge: MeasuredEdge) => Cell])[] = [
-  ["nearLine", ({ nearLine }) => String(nearLine)],
-  ["contrastRatio", ({ contrastRatio }) => contrastRatio],
-  ["deltaE00", ({ deltaE00 }) => deltaE00],
-  ["hueOnly", ({ hueOnly }) => String(hueOnly)],
-  ["tincture", ({ tincture }) => tincture ?? "none"],
-  ["protanContrast", ({ vision }) => vision.protan.contrast],
-  ["deutanContrast", ({ vision }) => vision.deutan.contrast],
-  ["tritanContrast", ({ vision }) => vision.tritan.contrast],
-  ["greyDeltaE00", ({ vision }) => vision.grey.deltaE00],
-];
+const sides = edgeMetrics.flatMap((metric: EdgeMetric) =>
+  (wordsOf(metric).columns?.(metric.id) ?? []).map(
+    ([name, cell]) =>
+      [name, (edge: MeasuredEdge): Cell => cell(edge[metric.id as keyof MeasuredEdge])] as const,
+  ),
+);
 
 /**
  * `edges.csv`; an empty cell where there is no such edge before or after, and nowhere else. Names of colours are ours and never begin as a

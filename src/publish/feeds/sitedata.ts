@@ -12,6 +12,9 @@ import { linkFile } from "../../views/linkview.ts";
 import { formatSeriesPath, orderSeries } from "../../views/series/seriespage.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { pngFiles } from "../../views/study/notes.ts";
+import { tellMeasure } from "../../words/doubt.ts";
+import { tellReport } from "../../words/optionsreport.ts";
+import { tellStanding } from "../../words/optionwords.ts";
 import { measureVersion, stampOf } from "../../words/studystamp.ts";
 
 /** Of both files. It goes up when a field changes its meaning or goes; new fields come without that. */
@@ -116,13 +119,14 @@ function summarise(result: StudyResult, gallery: Gallery, address: Address) {
 
 /** Every other single change, as `try --json` prints it, and where this one stands. */
 function plainRanking({ report, standing }: StudyRanking) {
-  return { options: { schemaVersion: tryVersion, ...report, file: "original.svg" }, standing };
+  const options = { schemaVersion: tryVersion, ...tellReport(report), file: "original.svg" };
+  return { options, standing: standing && tellStanding(standing) };
 }
 
 /** As `try --json` prints it. Where a drawing lay on the machine that built the site is nobody's business. */
 function plainComparison({ comparison, change }: StudyResult) {
   const { before, after, edges, price, clarity, strength, clearEdgeShare, verdict } = comparison;
-  const named = (measure: Measure, file: string): Measure => ({ ...measure, file });
+  const named = (measure: Measure, file: string) => ({ ...tellMeasure(measure), file });
   return {
     schemaVersion: tryVersion,
     change: {

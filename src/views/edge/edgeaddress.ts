@@ -53,7 +53,10 @@ export function listPlacedEdges(
 }
 
 function keyPaint({ before, after }: Comparison, id: string): string {
-  const hex = (findPaint(before, id) ?? findPaint(after, id))?.hex;
-  if (hex === undefined) throw new RangeError(`no paint ${id} in ${before.file}`);
-  return `${hex.slice(1)}${id.endsWith("s") ? "s" : ""}`;
+  const paint = findPaint(before, id) ?? findPaint(after, id);
+  if (paint === undefined) throw new RangeError(`no paint ${id} in ${before.file}`);
+  const { hex, part } = paint;
+  // A part that is all there is of its colour stands for the whole.
+  const isPart = part !== undefined && before.colours.some((other) => other.hex === hex && other.id !== id);
+  return `${hex.slice(1)}${isPart ? "s" : ""}`;
 }

@@ -3,11 +3,12 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
-import { hueDifference } from "../../measure/measurelooks.ts";
+import { type EdgeMetric, edgeMetrics } from "../../measure/edgemetric.ts";
 import type { MeasuredEdge } from "../../measure/measurement.ts";
 import { findMeasured, listMoves } from "../../words/edgemove.ts";
 import { describeViewing } from "../../words/focusfact.ts";
 import type { Format } from "../../words/format.ts";
+import { wordsOf } from "../../words/metricwords.ts";
 import { describeEdge } from "../../words/outcomewords.ts";
 import { findPaint } from "../../words/paintname.ts";
 import { capitalise } from "../../words/phrase.ts";
@@ -242,13 +243,13 @@ function presentNumbers(
       before: row.before ? sayReading(row.before) : none,
       after: sayReading(row.after),
     },
-    pair(
-      "Contrast ratio",
-      ({ contrastRatio }) => `${format.number(contrastRatio, 1)}:${format.number(1, 0)}`,
-    ),
-    pair("Difference, ΔE00", ({ deltaE00 }) => format.difference(deltaE00, hueDifference)),
-    pair("Told apart by hue alone", ({ hueOnly }) => (hueOnly ? "yes" : "no")),
-    pair("Rule of tincture", ({ tincture }) => tincture ?? "no objection"),
+    ...edgeMetrics.flatMap((metric: EdgeMetric) => {
+      const { page } = wordsOf(metric);
+      const value = (measured: MeasuredEdge) => measured[metric.id as keyof MeasuredEdge];
+      return metric.label === undefined || page === undefined
+        ? []
+        : [pair(metric.label, (measured) => page(value(measured), format))];
+    }),
     pair("Length, flag heights", ({ length }) => format.number(length, 2)),
     ...(comparison.before.focus.source === "none"
       ? []

@@ -21,9 +21,9 @@ export interface Reading {
 }
 
 /** How a grade near the line is marked; the method page explains it. */
-export const nearLine = "near the line";
+const nearLine = "near the line";
 /** How an edge is marked that is weak, yet of two quite different colours. */
-export const hueAlone = "by hue alone";
+const hueAlone = "by hue alone";
 
 export interface EdgeRow {
   readonly key: string;
@@ -46,6 +46,8 @@ export interface EdgeRow {
   readonly grades: string;
   /** What makes a grade doubtful: `near the line now`, `by hue alone before`. */
   readonly marks: readonly string[];
+  /** Whether it is told apart by hue alone, before or after. */
+  readonly isHueAlone: boolean;
 }
 
 /** One edge in words. */
@@ -80,6 +82,7 @@ export function presentEdge(
     outcome: edge.outcome,
     grades: describeGrades(readings),
     marks: listMarks(edge, comparison, readings),
+    isHueAlone: [comparison.before, comparison.after].some((measure) => isHueOnly(edge, measure)),
   };
 }
 
@@ -120,13 +123,20 @@ function listMarks(
   comparison: Comparison,
   { before, after }: Pick<EdgeRow, "before" | "after">,
 ): readonly string[] {
-  const isHueOnly = (measure: Measure) => findMeasured(measure.edges, edge)?.hueOnly ?? false;
   const mark = (name: string, was: boolean, is: boolean) =>
     was || is ? [`${name}${was && is ? "" : is ? " now" : " before"}`] : [];
   return [
     ...mark(nearLine, before?.near !== undefined, after.near !== undefined),
-    ...mark(hueAlone, before !== undefined && isHueOnly(comparison.before), isHueOnly(comparison.after)),
+    ...mark(
+      hueAlone,
+      before !== undefined && isHueOnly(edge, comparison.before),
+      isHueOnly(edge, comparison.after),
+    ),
   ];
+}
+
+function isHueOnly(edge: ComparedEdge, { edges }: Measure): boolean {
+  return findMeasured(edges, edge)?.hueOnly ?? false;
 }
 
 function presentReading(

@@ -20,6 +20,7 @@ import {
   strongFrom,
 } from "../../colour/contrast.ts";
 import { measureDifference } from "../../colour/difference.ts";
+import { type EdgeMetric, edgeMetrics } from "../../measure/edgemetric.ts";
 import { distanceSteps } from "../../measure/focusclarity.ts";
 import { likenessWarning } from "../../measure/nearestflag.ts";
 import { measureBlur } from "../../regions/eyeblur.ts";
@@ -58,6 +59,8 @@ export interface MethodPage {
   readonly gradeMarks: readonly number[];
   /** A flag that is taken through the steps; undefined in a gallery without one. */
   readonly worked: WorkedFlag | undefined;
+  /** Measures of an edge that the page's own text has nothing of. */
+  readonly beside: readonly { readonly about: string; readonly source: string }[];
   /** The grid by which flags are compared, and under which mean ΔE00 a page says so. */
   readonly likeness: { readonly columns: string; readonly rows: string; readonly threshold: string };
 }
@@ -188,6 +191,9 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
       rows: format.number(gridRows, 0),
       threshold: format.number(likenessWarning, 0),
     },
+    beside: edgeMetrics.flatMap(({ about, source }: EdgeMetric) =>
+      about === undefined ? [] : [{ about, source }],
+    ),
     near: presentNear(walkPair, format),
     gradeMarks: [softFrom, clearFrom, strongFrom],
     worked: presentWorked(result, linkFrom(methodPath), format),

@@ -1,12 +1,7 @@
 // Floor 8. The limits that decide, as the method page prints them: each from the code that uses it.
 import { clearFrom, strongFrom } from "../../colour/contrast.ts";
-import { decidingShare } from "../../measure/clarity.ts";
 import { leastLeft, leastSpanArcminutes } from "../../measure/focusclarity.ts";
-import { leastDistance } from "../../measure/options/candidate.ts";
-import { wholeClear } from "../../measure/options/firstreason.ts";
-import { inHand } from "../../measure/options/kepthue.ts";
-import { firstWithin, leastGain, mostFirst } from "../../measure/options/rank.ts";
-import { contrastStep, largeMove, leastMove, sameColour } from "../../measure/outcome.ts";
+import { colourLimits, edgeLimits, flagLimits } from "../../measure/judgement.ts";
 import type { Format } from "../../words/format.ts";
 
 /** Numbers as text. Contrast, clarity and shares in percent, moves in points. */
@@ -39,18 +34,18 @@ export function presentLimits(format: Format): Limits {
   return {
     clear: say(clearFrom),
     strong: say(strongFrom),
-    edge: format.share(decidingShare),
-    same: say(sameColour),
-    contrastStep: say(contrastStep),
-    leastMove: say(leastMove),
-    largeMove: say(largeMove),
+    edge: format.share(edgeLimits.deciding),
+    same: say(colourLimits.same),
+    contrastStep: say(edgeLimits.step),
+    leastMove: say(flagLimits.move),
+    largeMove: say(flagLimits.largeMove),
     left: format.share(leastLeft),
     span: say(leastSpanArcminutes),
-    departure: say(leastDistance),
-    keptHue: say(clearFrom + inHand),
-    leastGain: say(leastGain),
-    firstWithin: say(firstWithin),
-    mostFirst: say(mostFirst),
-    wholeClear: format.percent(wholeClear),
+    departure: say(colourLimits.noChange),
+    keptHue: say(clearFrom + edgeLimits.inHand),
+    leastGain: say(flagLimits.gain),
+    firstWithin: say(flagLimits.firstWithin),
+    mostFirst: say(flagLimits.mostFirst),
+    wholeClear: format.percent(flagLimits.clear),
   };
 }

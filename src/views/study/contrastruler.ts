@@ -8,7 +8,7 @@ import { findMeasured } from "../../words/edgemove.ts";
 import type { Format } from "../../words/format.ts";
 import type { Linker } from "../address.ts";
 import { listPlacedEdges } from "../edge/edgeaddress.ts";
-import { type EdgeRow, hueAlone, nearLine, presentEdge } from "../edge/edgerow.ts";
+import { type EdgeRow, presentEdge } from "../edge/edgerow.ts";
 import { type Details, presentDetails } from "./edgedetail.ts";
 
 /** Places on the axis are in percent of its length. */
@@ -106,7 +106,6 @@ function rule(
 ): Pick<RulerView, "title" | "bands" | "ticks" | "notes"> {
   const steps = [0, softFrom, clearFrom, strongFrom, 100];
   const names: readonly Grade[] = ["weak", "soft", "clear", "strong"];
-  const isMarked = (mark: string) => rows.some(({ edge }) => edge.marks.some((one) => one.startsWith(mark)));
   return {
     title: "Contrast ruler",
     bands: names.map((name, index) => ({
@@ -122,8 +121,8 @@ function rule(
       falls: rows.some(({ falls }) => falls),
       merged: rows.some(({ dot }) => dot === undefined),
       outline,
-      near: isMarked(nearLine),
-      hue: isMarked(hueAlone),
+      near: rows.some(({ edge: { before, after } }) => (before?.near ?? after.near) !== undefined),
+      hue: rows.some(({ edge }) => edge.isHueAlone),
     },
   };
 }

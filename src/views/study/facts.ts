@@ -5,6 +5,8 @@ import { linearOf } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
 import type { Comparison } from "../../measure/comparison.ts";
 import type { Measure, MeasuredEdge } from "../../measure/measurement.ts";
+import { isSameColour } from "../../measure/outcome.ts";
+import { describeDoubt } from "../../words/doubt.ts";
 import { listLines } from "../../words/fimbriationfact.ts";
 import type { Format } from "../../words/format.ts";
 import { formatNames } from "../edge/edgerow.ts";
@@ -29,8 +31,6 @@ export interface FactsView {
 
 /** Share of the area over which a paint counts as a colour of the flag (our own judgement). */
 const countedFrom = 0.005;
-/** ΔE00 under which two paints are one colour (our own judgement). */
-const sameColour = 5;
 
 /** The facts of a comparison. */
 export function presentFacts(comparison: Comparison, format: Format): FactsView {
@@ -59,7 +59,7 @@ export function presentFacts(comparison: Comparison, format: Format): FactsView 
       ]),
     ],
     exempt: listExempt(comparison, format),
-    warnings: [...before.warnings, ...sayUneven(comparison)],
+    warnings: [...before.warnings.map(describeDoubt), ...sayUneven(comparison)],
   };
 }
 
@@ -67,7 +67,7 @@ export function presentFacts(comparison: Comparison, format: Format): FactsView 
 export function countColours({ colours }: Measure): number {
   const groups: { readonly hex: Measure["colours"][number]["hex"]; share: number }[] = [];
   for (const { hex, share } of [...colours].sort((first, second) => second.share - first.share)) {
-    const near = groups.find((group) => measureDifference(linearOf(group.hex), linearOf(hex)) < sameColour);
+    const near = groups.find((group) => isSameColour(measureDifference(linearOf(group.hex), linearOf(hex))));
     if (near === undefined) groups.push({ hex, share });
     else near.share += share;
   }

@@ -60,12 +60,16 @@ export function presentMatrix(result: StudyResult, link: Linker, format: Format)
     src: link(`${formatStudyPath(study.slug)}${matrixFile}`),
     width: columns.length * (cellWidth + cellGap),
     height: rows.length * (cellHeight + cellGap),
-    columns: columns.map((column) => ({
-      ...column,
-      ...(column.hex !== null && columns.filter(({ name }) => name === column.name).length > 1
-        ? { code: column.hex }
-        : {}),
-    })),
+    columns: columns.map((column) =>
+      column.hex === null
+        ? { hex: null, name: "its own hue" }
+        : {
+            ...column,
+            ...(columns.filter((other) => other.hex !== null && other.name === column.name).length > 1
+              ? { code: column.hex }
+              : {}),
+          },
+    ),
     rows: rows.map((row, at) => ({
       id: row.id,
       hex: row.hex,

@@ -5,13 +5,15 @@ import type { NotedResult, StudyRanking } from "../../analysis/options/studyrank
 import type { StudyResult } from "../../analysis/result.ts";
 import { roundMark } from "../../measure/clarity.ts";
 import { type ColourOptions, groupByColour } from "../../measure/options/rank.ts";
+import { isWhole } from "../../measure/percenttext.ts";
 import type { Format } from "../../words/format.ts";
+import { describeFirst, listNotes } from "../../words/optionsreport.ts";
 import {
   describeEquals,
   describePrice,
+  describeStanding,
   describeUnranked,
   describeWorse,
-  inWords,
 } from "../../words/optionwords.ts";
 import type { Swatch } from "../../words/paintname.ts";
 import { nameWhole } from "../../words/paintname.ts";
@@ -86,7 +88,7 @@ export function presentOptionsLine(
 ): OptionsLine | undefined {
   if (!hasRanking(ranking)) return undefined;
   return {
-    says: [sayBest(ranking, change, format), ...sayStanding(ranking, format)].join(" "),
+    says: [sayBest(ranking, change, format), ...sayStanding(ranking)].join(" "),
     address: link(formatChangesPath(study.slug)),
   };
 }
@@ -96,13 +98,13 @@ export function presentOptions(result: StudyResult, link: Linker, format: Format
   const { ranking } = result;
   if (!hasRanking(ranking)) return undefined;
   return {
-    first: inWords(ranking.report.reason, format),
-    standing: sayStanding(ranking, format)[0],
+    first: describeFirst(ranking.report, format),
+    standing: sayStanding(ranking)[0],
     colours: presentByColour(result, ranking, format),
     matrix: presentMatrix(result, link, format),
     noted: ranking.noted.map((noted, index) => presentNoted(noted, index, result, link, format)),
     unranked: describeUnranked(ranking.report, format),
-    notes: ranking.report.notes.map((note) => inWords(note, format)),
+    notes: listNotes(ranking.report, format),
     how: link("/method/#options"),
   };
 }
@@ -110,9 +112,9 @@ export function presentOptions(result: StudyResult, link: Linker, format: Format
 /** Why there is none, where no change has a place, or none can raise the clarity. */
 function sayBest({ report, standing }: StudyRanking, change: StudyResult["change"], format: Format): string {
   const [best] = report.options;
-  if (best === undefined) return inWords(report.reason, format);
-  if (report.clarity !== null && format.percent(report.clarity) === "100%")
-    return "The original has a clarity of 100%: no change can raise it.";
+  if (best === undefined) return describeFirst(report, format);
+  if (report.clarity !== null && isWhole(report.clarity / 100))
+    return `The original has a clarity of ${format.percent(100)}: no change can raise it.`;
   const replaced = report.shades.find(({ id }) => id === best.id)?.name ?? best.replace;
   const isOwn = change.only === undefined && change.replace === best.replace && change.with === best.with;
   if (standing?.place === 1 && !isOwn)
@@ -121,8 +123,8 @@ function sayBest({ report, standing }: StudyRanking, change: StudyResult["change
   return `The best single change is ${replaced} to ${best.name}${whose} with a clarity of ${format.percent(best.clarity)}.`;
 }
 
-function sayStanding({ standing }: StudyRanking, format: Format): readonly string[] {
-  return standing === null ? [] : [`This study: ${inWords(standing.says, format)}`];
+function sayStanding({ standing }: StudyRanking): readonly string[] {
+  return standing === null ? [] : [`This study: ${describeStanding(standing)}`];
 }
 
 /** The drawings of the author's other options: file names in the study's folder, with their texts. */

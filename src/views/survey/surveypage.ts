@@ -2,7 +2,7 @@
 
 import type { GalleryResult } from "../../analysis/result.ts";
 import type { GallerySurvey } from "../../analysis/survey/surveyentry.ts";
-import { leastGain } from "../../measure/options/rank.ts";
+import { flagLimits } from "../../measure/judgement.ts";
 import type { Format } from "../../words/format.ts";
 import { linkFrom } from "../address.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
@@ -124,7 +124,7 @@ function tellField(entries: GallerySurvey["entries"], format: Format): string {
   const weak = countWeak(entries);
   const helped = entries.filter(({ flag }) => flag.changeFirst !== null).length;
   const said = (count: number): string => (count === 0 ? "none" : format.number(count, 0));
-  return `With a weak edge: ${said(weak)}. A single change of colour brings ${format.number(leastGain, 0)} points of clarity or more: ${said(helped)}.`;
+  return `With a weak edge: ${said(weak)}. A single change of colour brings ${format.number(flagLimits.gain, 0)} points of clarity or more: ${said(helped)}.`;
 }
 
 function presentFinder(rows: readonly FlagRow[], count: string): SurveyFinder {

@@ -68,7 +68,7 @@ describe("inspectDrawing", () => {
       `<rect ${box} fill="white"/><circle cx="9" cy="9" r="5" fill="red" opacity="0.3"/><circle cx="20" cy="9" r="5" fill="red" opacity="0.3"/>`,
     );
     expect(table.paints).toHaveLength(1);
-    expect(warnings).toEqual([expect.stringContaining("2 shapes show at less than half")]);
+    expect(warnings).toEqual([{ about: "faint", count: 2 }]);
   });
 
   test("a selected part stands for itself, named after its paint", async () => {

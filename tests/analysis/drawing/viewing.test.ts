@@ -42,7 +42,7 @@ test("a survey follows the focus as far, and says nothing of the limit of sight"
   const body = field(white) + disc(150, 100, 50, yellow) + stripe(180, 2.34, red);
   const all = await inspectDrawing(resolve(body), { distance: 40 });
   expect(all.table.focus.steps).toHaveLength(6);
-  expect(all.warnings).toEqual(["Near the limit of sight: parts in red."]);
+  expect(all.warnings).toEqual([{ about: "nearLimit", names: ["red"] }]);
   const brief = await inspectDrawing(resolve(body), { distance: 40, isBrief: true });
   expect(brief.table.focus).toEqual(all.table.focus);
   expect(brief.warnings).toEqual([]);

@@ -2,6 +2,9 @@ import { describe, expect, test } from "vitest";
 import { compareDrawing } from "../../../src/analysis/analyse.ts";
 import { optionsOf, type TryOptions } from "../../../src/analysis/options/rankoptions.ts";
 import { defaultPalette } from "../../../src/content/gallery/palette.ts";
+import { plainFormat } from "../../../src/words/format.ts";
+import { describeNoShade } from "../../../src/words/noshade.ts";
+import { describeFirst } from "../../../src/words/optionsreport.ts";
 import { bytesOf, disc, drawing, field, stripes } from "../drawing.ts";
 
 const settings: TryOptions = { cloth: { black: 5, white: 85 }, distance: 40, palette: defaultPalette };
@@ -16,7 +19,7 @@ describe("optionsOf", () => {
     const report = await reportOf(field("#141414") + disc("#c8202f"));
     // White in place of either is clear and strong: both, whichever stands first.
     expect(report.changeFirst?.map(({ name }) => name).sort()).toEqual(["black", "red"]);
-    expect(report.reason).toBe(
+    expect(describeFirst(report, plainFormat)).toBe(
       "Change red (19 % of the flag) or black (81 %) first: with white in place of either clarity rises from 61 % to 100 %. Most is gained where red meets black (contrast 28 % today).",
     );
     const vanishing = report.vanishing.map(({ replace, with: next }) => `${replace} ${next}`);
@@ -57,27 +60,30 @@ describe("optionsOf", () => {
 
   test("no shade clears: said, with both limits", async () => {
     const { shades } = await reportOf(stripes("#000000", "#0000ff", "#f7c81e"));
-    expect(shades.find(({ hex }) => hex === "#0000ff")?.reason).toMatch(
+    const reasonOf = (hex: string, word: string) => {
+      const shade = shades.find((one) => one.hex === hex);
+      return shade && describeNoShade(word, shade);
+    };
+    expect(reasonOf("#0000ff", "blue")).toMatch(
       /^No shade of this blue is well clear of both black and yellow: beside black it would have to reflect 28\.4 % or more, beside yellow \d+\.\d % or less\.$/,
     );
     // And a black that light is a grey.
-    expect(shades.find(({ hex }) => hex === "#000000")?.reason).toMatch(
-      /^No shade of this black is well clear of blue: /,
-    );
+    expect(reasonOf("#000000", "black")).toMatch(/^No shade of this black is well clear of blue: /);
   });
 
-  test("one colour: nulls, nothing to try, and the reason", async () => {
+  test("one colour: nulls, nothing to try", async () => {
     expect(await reportOf(field("#c8202f"))).toEqual({
       file: "a.svg",
+      distance: 40,
       clarity: null,
       strength: null,
       focusClarity: null,
       changeFirst: null,
-      reason: "One colour: no edges to measure.",
+      mostGained: null,
       options: [],
       vanishing: [],
       shades: [],
-      notes: [],
+      leftOut: { uneven: [], unseen: [], shared: [] },
     });
   });
 
@@ -85,7 +91,6 @@ describe("optionsOf", () => {
     expect(await reportOf(stripes("#ffffff", "#12235c"))).toMatchObject({
       clarity: 100,
       changeFirst: null,
-      reason: "The flag is clear as it is, at a clarity of 100 %.",
     });
   });
 
@@ -108,9 +113,9 @@ describe("optionsOf", () => {
 
   test("a palette without end is cut, and that is said", async () => {
     const palette = new Map(Array.from({ length: 100 }, (_, n) => [`shade ${n}`, `rgb(${2 * n} 90 30)`]));
-    const { options, notes } = await reportOf(stripes("#c8202f", "#ffffff"), { palette });
+    const { options, leftOut } = await reportOf(stripes("#c8202f", "#ffffff"), { palette });
     expect(new Set(options.filter(({ kind }) => kind === "palette").map(({ name }) => name)).size).toBe(64);
-    expect(notes).toEqual(["The palette has 100 colours: the first 64 were tried."]);
+    expect(leftOut.palette).toEqual({ paints: 64, of: 100 });
   });
 
   test("a drawing that cannot be read is a problem and no report", async () => {

@@ -17,7 +17,7 @@ async function subjectsOf(inside: string, distance = 0) {
 describe("findSubjects", () => {
   test("the flat paints over 0.4 % of the area, largest first", async () => {
     // A disc of radius 0.7 covers π · 0.49 / 600 = 0.26 %, one of radius 1 covers 0.52 %.
-    const { hexes, own, notes } = await subjectsOf(
+    const { hexes, own, leftOut } = await subjectsOf(
       `${field("#c8202f")}${disc("#ffffff")}<circle cx="3" cy="3" r="1" fill="#12235c"/><circle cx="26" cy="3" r="0.7" fill="#000000"/>`,
     );
     expect(hexes).toEqual(["#c8202f", "#ffffff", "#12235c"]);
@@ -26,38 +26,36 @@ describe("findSubjects", () => {
       "own #ffffff",
       "own #12235c",
     ]);
-    expect(notes).toEqual([]);
+    expect(leftOut).toEqual({ uneven: [], unseen: [], shared: [] });
   });
 
   test("a gradient and translucent paint are left out, and named", async () => {
     const gradient = `<defs><linearGradient id="g"><stop stop-color="#ffffff"/><stop offset="1" stop-color="#000000"/></linearGradient></defs>`;
-    const { hexes, notes } = await subjectsOf(
+    const { hexes, leftOut } = await subjectsOf(
       `${gradient}${field("#c8202f")}<rect width="8" height="8" fill="url(#g)"/><rect x="20" width="8" height="8" fill="#12235c" opacity="0.7"/>`,
     );
     expect(hexes).toEqual(["#c8202f"]);
-    expect(notes).toHaveLength(1);
-    expect(notes[0]).toMatch(/^No flat colour, so not tried: .+, .+\.$/);
+    expect(leftOut).toMatchObject({ unseen: [], shared: [] });
+    expect(leftOut.uneven).toHaveLength(2);
   });
 
   test("a colour that stands in a gradient too is tried, and said to be", async () => {
     const gradient = `<defs><linearGradient id="g"><stop stop-color="#c8202f"/><stop offset="1" stop-color="#000000"/></linearGradient></defs>`;
-    const { hexes, notes } = await subjectsOf(
+    const { hexes, leftOut } = await subjectsOf(
       `${gradient}${field("#c8202f")}<rect width="8" height="8" fill="url(#g)"/>`,
     );
     expect(hexes).toEqual(["#c8202f"]);
-    expect(notes[1]).toMatch(
-      /^Also shown translucent or in a gradient or pattern, which the figures leave as it is: /,
-    );
+    expect(leftOut.shared).toEqual(["red"]);
   });
 
   test("a paint that nobody sees from there is left out, and named", async () => {
     // From 160 flag heights parts under 0.0465 heights (0.93 units) are not told apart.
-    const { hexes, notes } = await subjectsOf(
+    const { hexes, leftOut } = await subjectsOf(
       `${field("#c8202f")}${disc("#ffffff")}<rect y="2" width="30" height="0.5" fill="#12235c"/>`,
       160,
     );
     expect(hexes).toEqual(["#c8202f", "#ffffff"]);
-    expect(notes).toEqual(["Not seen from 160 flag heights away, so not tried: dark blue."]);
+    expect(leftOut.unseen).toEqual(["dark blue"]);
   });
 
   test("near-equal paints are one, but each is measured as what it becomes without the other", async () => {
@@ -69,7 +67,10 @@ describe("findSubjects", () => {
   });
 
   test("one colour has no edge to change", async () => {
-    expect(await subjectsOf(field("#c8202f"))).toMatchObject({ subjects: [], notes: [] });
+    expect(await subjectsOf(field("#c8202f"))).toMatchObject({
+      subjects: [],
+      leftOut: { uneven: [], unseen: [], shared: [] },
+    });
   });
 
   test("of sixty paints the 24 largest are tried, and that is said", async () => {
@@ -77,12 +78,10 @@ describe("findSubjects", () => {
       { length: 60 },
       (_, n) => `hsl(${n * 6} ${n % 2 === 0 ? 100 : 55}% ${n % 3 === 0 ? 30 : n % 3 === 1 ? 50 : 75}%)`,
     );
-    const { subjects, own, notes } = await subjectsOf(stripes(...colours));
+    const { subjects, own, leftOut, tried } = await subjectsOf(stripes(...colours));
     expect(subjects).toHaveLength(24);
     expect(own).toHaveLength(24);
-    expect(notes).toEqual([
-      "No flat colour, so not tried: other colours.",
-      "48 colours: only the 24 largest were tried, with each other's colours.",
-    ]);
+    expect(leftOut.uneven).toEqual(["other colours"]);
+    expect(tried).toEqual({ paints: 24, of: 48 });
   });
 });

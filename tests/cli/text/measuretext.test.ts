@@ -18,7 +18,7 @@ a.svg: 1:1.618, seen from 320 flag heights away (a model of sight)
   edge              length  contrast  grade                contrast ratio  ΔE00
   dark red / green    1.23    12.3 %  weak, near the line            1.20  60.0  hue only, both colours
 
-  Note: one part is near the limit of sight`);
+  Note: Near the limit of sight: parts in green.`);
 });
 
 test("a focus that lasts to no step is told from no focus", () => {

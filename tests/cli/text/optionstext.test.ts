@@ -1,8 +1,8 @@
 import { stripVTControlCharacters } from "node:util";
 import { expect, test } from "vitest";
-import type { OptionsReport } from "../../../src/analysis/options/rankoptions.ts";
 import { describeRanking } from "../../../src/cli/text/optionstext.ts";
 import type { RankedOption } from "../../../src/measure/options/rank.ts";
+import type { ToldReport } from "../../../src/words/optionsreport.ts";
 
 const pair = (a: string, b: string, names: readonly [string, string]) => ({ a, b, names });
 const yellow: RankedOption = {
@@ -40,7 +40,7 @@ const field = {
   focusClarity: null,
 } as const;
 
-const report: OptionsReport = {
+const report: ToldReport = {
   file: "a.svg",
   clarity: 14,
   strength: 12,
@@ -125,7 +125,7 @@ a.svg: clarity none
 // The longest that there can be: two dozen colours with long names, all with equals and losses, three to change first.
 const long = "very light bluish green of the harbour 2";
 const crowd = Array.from({ length: 24 }, (_, index) => `p${index + 1}`);
-const crowded: OptionsReport = {
+const crowded: ToldReport = {
   ...report,
   file: `${"folder/".repeat(30)}a.svg`,
   clarity: 0.014,

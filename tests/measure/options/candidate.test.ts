@@ -7,7 +7,7 @@ import {
   type Subject,
 } from "../../../src/measure/options/candidate.ts";
 import { findShade } from "../../../src/measure/options/kepthue.ts";
-import { SwatchBook } from "../../../src/measure/options/swatchbook.ts";
+import { SwatchBook } from "../../../src/measure/swatchbook.ts";
 import { looksOf, tableOf } from "../build.ts";
 import { contrast, difference76, reflectance } from "../oracle.ts";
 

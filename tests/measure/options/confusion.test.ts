@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { findConfusable, findConfusions, leastShare } from "../../../src/measure/options/confusion.ts";
-import { SwatchBook } from "../../../src/measure/options/swatchbook.ts";
+import { areaLimits } from "../../../src/measure/judgement.ts";
+import { findConfusable, findConfusions } from "../../../src/measure/options/confusion.ts";
+import { SwatchBook } from "../../../src/measure/swatchbook.ts";
 import { looksOf, tableOf } from "../build.ts";
 import { difference } from "../oracle.ts";
 
@@ -41,7 +42,7 @@ describe("findConfusable", () => {
 
   test("a paint too small to be one of the flag's colours does not count", () => {
     const paints = table.paints.map((paint, index) =>
-      index === 2 ? { ...paint, share: leastShare } : paint,
+      index === 2 ? { ...paint, share: areaLimits.counts } : paint,
     );
     expect(findConfusable({ ...subject, table: { ...table, paints } }, "#12804a", book)).toEqual([]);
   });

@@ -2,8 +2,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { findFirst, groupByColour, rankOptions } from "../../../src/measure/options/rank.ts";
-import { SwatchBook } from "../../../src/measure/options/swatchbook.ts";
 import { measureToday } from "../../../src/measure/options/tryoptions.ts";
+import { SwatchBook } from "../../../src/measure/swatchbook.ts";
 import { constructed, randomFlag } from "../flag.ts";
 import { difference, difference76 } from "../oracle.ts";
 import { cloth, optionsOf, palette, shades, subjectsOf } from "../subject.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { rankOptions } from "../../../src/measure/options/rank.ts";
-import { describeStanding, findStanding } from "../../../src/measure/options/standing.ts";
+import { findStanding } from "../../../src/measure/options/standing.ts";
 import { optionsOf, shades } from "../subject.ts";
 
 const { black, red, white, yellow } = shades;
@@ -46,39 +46,4 @@ describe("findStanding", () => {
       behindBest: 0,
     });
   });
-});
-
-describe("describeStanding", () => {
-  test.each([
-    [
-      { place: 3, total: 58, level: 0, behindBest: 2 },
-      0,
-      "3rd of 58 in clarity, within 2 points of the best; no edge is lost or merged.",
-    ],
-    [
-      { place: 1, total: 58, level: 6, behindBest: 0 },
-      1,
-      "1st of 58 in clarity, level with 6 others; 1 edge is lost or merged.",
-    ],
-    [
-      { place: 2, total: 2, level: 1, behindBest: 1 },
-      4,
-      "2nd of 2 in clarity, level with 1 other, within 1 point of the best; 4 edges are lost or merged.",
-    ],
-    [
-      { place: 11, total: 90, level: 0, behindBest: 9 },
-      0,
-      "11th of 90 in clarity, within 9 points of the best; no edge is lost or merged.",
-    ],
-    [
-      { place: 22, total: 90, level: 0, behindBest: 9 },
-      0,
-      "22nd of 90 in clarity, within 9 points of the best; no edge is lost or merged.",
-    ],
-    [
-      { place: 113, total: 190, level: 0, behindBest: 9 },
-      0,
-      "113th of 190 in clarity, within 9 points of the best; no edge is lost or merged.",
-    ],
-  ])("%j", (standing, lost, sentence) => expect(describeStanding(standing, lost)).toBe(sentence));
 });

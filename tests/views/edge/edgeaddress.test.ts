@@ -13,7 +13,7 @@ test("an edge is called by its two original colours, lower first, whatever they 
 test("the selected part has an s behind its colour, also against the rest of its own paint", () => {
   const whole = comparison.before.colours[1];
   if (whole === undefined) throw new Error("the sample has two colours");
-  const colours = [...comparison.before.colours, { ...whole, id: "p2s" }];
+  const colours = [...comparison.before.colours, { ...whole, id: "p2s", part: { of: whole.name } }];
   const [first] = comparison.edges;
   if (first === undefined) throw new Error("the sample has an edge");
   const parted = { ...comparison, before: { ...comparison.before, colours } };

@@ -33,6 +33,7 @@ test("both readings, and the new names only where they changed", () => {
     outcome: "gained",
     grades: "weak to strong",
     marks: [],
+    isHueAlone: false,
   });
   expect(presentEdge(same, comparison, format)).toMatchObject({
     renamed: undefined,

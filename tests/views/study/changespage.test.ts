@@ -21,7 +21,7 @@ test("has an address of its own below the study, and leads back to it", () => {
     canonical: "https://flags.example/sound/studies/a-square/changes/",
     share: { picture: { address: "https://flags.example/sound/studies/a-square/link.png" } },
   });
-  expect(page?.frame.description).toContain("Change red first.");
+  expect(page?.frame.description).toContain("None of the colours could be tried.");
   expect(page?.options.matrix?.src).toBe("../matrix.png");
 });
 

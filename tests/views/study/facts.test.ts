@@ -56,7 +56,7 @@ test("warnings of the measure and uneven paints are passed on", () => {
   const made = compared([field, uneven], []);
   const warned = {
     ...made,
-    before: { ...made.before, warnings: ["Near the limit of sight: parts in red."] },
+    before: { ...made.before, warnings: [{ about: "nearLimit" as const, names: ["red"] }] },
   };
   expect(presentFacts(warned, format).warnings).toEqual([
     "Near the limit of sight: parts in red.",

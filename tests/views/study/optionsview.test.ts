@@ -18,7 +18,7 @@ const format = createFormat("en");
 const option = (more: Partial<RankedOption>): RankedOption =>
   makeOption({ id: "p2", replace: "#c8202f", ...more });
 
-const shade = { isClear: false, lighter: null, darker: null };
+const shade = { isClear: false, least: null, lighter: null, darker: null, demands: [] };
 const shades = [
   { id: "p2", hex: "#c8202f", name: "red", ...shade },
   { id: "p1", hex: "#12235c", name: "dark blue", ...shade },
@@ -46,8 +46,11 @@ describe("presentOptions", () => {
   });
 
   test("says the colour to change first and where the study stands", () => {
-    const { first, standing } = view(ranked({}));
-    expect(first).toBe("Change red first.");
+    const best = option({ with: "#ffffff", name: "white", share: 0.17 });
+    const { first, standing } = view(ranked({}, { options: [best], shades }));
+    expect(first).toBe(
+      "Change red first (17% of the flag): with white in its place clarity rises from 74% to 99.6%.",
+    );
     expect(standing).toBe(
       "This study: 3rd of 58 in clarity, within 2 points of the best; no edge is lost or merged.",
     );
@@ -156,7 +159,7 @@ describe("presentOptionsLine", () => {
     expect(line(ranked({}, { options: own, shades }))?.says).toMatch(
       /^The best single change is red to yellow, that of this study, with a clarity of 100%\./,
     );
-    expect(line(ranked({}))?.says).toBe(`Change red first. ${third}`);
+    expect(line(ranked({}))?.says).toBe(`None of the colours could be tried. ${third}`);
   });
 
   test("a study that stands first is not told of a better one, nor a flag that is clear", () => {

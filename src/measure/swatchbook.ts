@@ -1,18 +1,18 @@
-// Floor 4, for the options. Colours with what every option asks of them, worked out once: reflectance, and Lab for each eye.
-import { type Cloth, measureReflectance } from "../../colour/cloth.ts";
-import type { Hex, LinearRgb } from "../../colour/colour.ts";
-import { linearOf } from "../../colour/colourtext.ts";
-import { measureLabDifference, measureLabDistance } from "../../colour/difference.ts";
-import { type Lab, labOf } from "../../colour/space.ts";
-import { simulate } from "../../colour/vision.ts";
+// Floor 4, step 3. Colours with what every edge asks of them, worked out once: reflectance, and Lab, for each eye.
+import { type Cloth, measureReflectance } from "../colour/cloth.ts";
+import type { Hex, LinearRgb } from "../colour/colour.ts";
+import { linearOf } from "../colour/colourtext.ts";
+import { measureLabDifference, measureLabDistance } from "../colour/difference.ts";
+import { type Lab, labOf } from "../colour/space.ts";
+import { simulate, type Vision } from "../colour/vision.ts";
 
-/** How a pair is seen: by an eye without a deficiency, or with one of the three. */
-export type Sight = "normal" | "protan" | "deutan" | "tritan";
+/** How a pair is seen: by an eye without a deficiency, with one of the three, or in grey. */
+export type Sight = "normal" | Vision;
 
 /** Colours on one cloth. Every question about a colour, or about a pair of colours, is answered once and kept. */
 export class SwatchBook {
-  private readonly cloth: Cloth;
-  private readonly reflectances = new Map<Hex, number>();
+  readonly cloth: Cloth;
+  private readonly reflectances = new Map<string, number>();
   private readonly labs = new Map<string, Lab>();
   private readonly differences = new Map<string, number>();
 
@@ -20,12 +20,18 @@ export class SwatchBook {
     this.cloth = cloth;
   }
 
+  /** Returns a colour as `sight` sees it. Throws RangeError where it is not `#rrggbb`. */
+  seenBy(hex: Hex, sight: Sight = "normal"): LinearRgb {
+    return sight === "normal" ? linearOf(hex) : simulate(linearOf(hex), sight);
+  }
+
   /** Returns the reflectance of a colour on the cloth, in percent. Throws RangeError where it is not `#rrggbb`. */
-  reflectanceOf(hex: Hex): number {
-    const known = this.reflectances.get(hex);
+  reflectanceOf(hex: Hex, sight: Sight = "normal"): number {
+    const key = `${sight}${hex}`;
+    const known = this.reflectances.get(key);
     if (known !== undefined) return known;
-    const reflectance = measureReflectance(linearOf(hex), this.cloth);
-    this.reflectances.set(hex, reflectance);
+    const reflectance = measureReflectance(this.seenBy(hex, sight), this.cloth);
+    this.reflectances.set(key, reflectance);
     return reflectance;
   }
 
@@ -48,8 +54,7 @@ export class SwatchBook {
     const key = `${sight}${hex}`;
     const known = this.labs.get(key);
     if (known !== undefined) return known;
-    const linear: LinearRgb = linearOf(hex);
-    const lab = labOf(sight === "normal" ? linear : simulate(linear, sight));
+    const lab = labOf(this.seenBy(hex, sight));
     this.labs.set(key, lab);
     return lab;
   }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { findShade } from "../../../src/measure/options/kepthue.ts";
-import { describeNoShade } from "../../../src/measure/options/noshade.ts";
+import { findShade } from "../../src/measure/options/kepthue.ts";
+import { describeNoShade } from "../../src/words/noshade.ts";
 
 const cloth = { black: 5, white: 85 };
 const describeBeside = (...neighbours: readonly (readonly [string, ...number[]])[]) =>

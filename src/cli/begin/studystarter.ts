@@ -1,16 +1,16 @@
-// Floor 6. The first text of a study: the colours that the drawing has, the best changes as lines, and a beginning of prose.
+// Floor 11. The first text of a study: the colours that the drawing has, the best changes as lines, and a beginning of prose.
 
 import { stringify } from "yaml";
-import { wordOf } from "../colour/colourname.ts";
-import { schemaLine } from "../content/gallery/schemastamp.ts";
-import { placeholders } from "../content/study/placeholder.ts";
-import { roundMark } from "../measure/clarity.ts";
-import type { Measure } from "../measure/measurement.ts";
-import { describePrice, nameNeighbours } from "../measure/options/price.ts";
-import type { RankedOption } from "../measure/options/rank.ts";
-import { formatPercent, formatShare } from "../measure/percenttext.ts";
-import { showText } from "../problem/quote.ts";
-import type { OptionsReport } from "./options/rankoptions.ts";
+import { wordOf } from "../../colour/colourname.ts";
+import { schemaLine } from "../../content/gallery/schemastamp.ts";
+import { placeholders } from "../../content/study/placeholder.ts";
+import { roundMark } from "../../measure/clarity.ts";
+import type { Measure } from "../../measure/measurement.ts";
+import type { RankedOption } from "../../measure/options/rank.ts";
+import { formatPercent, formatShare } from "../../measure/percenttext.ts";
+import { showText } from "../../problem/quote.ts";
+import type { ToldReport } from "../../words/optionsreport.ts";
+import { listLosses, nameNeighbours } from "../../words/optionwords.ts";
 
 /** What a new study begins with. `original` is the drawing's file name beside it. */
 export interface StarterInput {
@@ -19,7 +19,7 @@ export interface StarterInput {
   readonly flag?: string;
   readonly original: string;
   readonly measure: Measure;
-  readonly report: OptionsReport;
+  readonly report: ToldReport;
   /** The drawing as it is, in the comparison with the best change: paints that the change parts have names of their own. */
   readonly before?: Measure;
   /** Where an editor finds the schema, as seen from the study's folder. */
@@ -79,7 +79,7 @@ export function writeStarter(input: StarterInput): StarterText {
  * Returns the changes to propose, in their order: the best, and what comes next by a colour of another family, as long as
  * the flag is no less clear by it than it is.
  */
-export function chooseChanges({ options, clarity }: OptionsReport): readonly RankedOption[] {
+export function chooseChanges({ options, clarity }: ToldReport): readonly RankedOption[] {
   const chosen: RankedOption[] = [];
   for (const option of options) {
     const isOther = chosen.every((one) => wordOf(one.with) !== wordOf(option.with));
@@ -103,7 +103,7 @@ function listColours({ colours }: Measure): readonly string[] {
   ];
 }
 
-function listChanges(options: readonly RankedOption[], report: OptionsReport): readonly string[] {
+function listChanges(options: readonly RankedOption[], report: ToldReport): readonly string[] {
   const [first, ...others] = options.map((option) => ({
     line: `change: { replace: "${option.replace}", with: "${option.with}" }`,
     comment: `   # ${describe(option, report)}`,
@@ -123,11 +123,11 @@ function listChanges(options: readonly RankedOption[], report: OptionsReport): r
 }
 
 /** `dark red → white: clarity 14 % → 100 %; gained beside dark blue; but lost beside green`. */
-function describe(option: RankedOption, { clarity, shades }: OptionsReport): string {
+function describe(option: RankedOption, { clarity, shades }: ToldReport): string {
   const { id, name, gained, better } = option;
   const old = shades.find((shade) => shade.id === id)?.name ?? option.replace;
   const before = clarity === null ? "" : `${formatPercent(clarity, 0)} → `;
-  const price = describePrice(option);
+  const price = listLosses(option);
   return showText(
     [
       `${old} → ${name}: clarity ${before}${formatPercent(option.clarity, 0)}`,
@@ -139,7 +139,7 @@ function describe(option: RankedOption, { clarity, shades }: OptionsReport): str
 }
 
 /** No change is ranked for a drawing of one colour, and where every change merges a charge. */
-function askForChange({ colours }: Measure, { reason }: OptionsReport): readonly string[] {
+function askForChange({ colours }: Measure, { reason }: ToldReport): readonly string[] {
   const hex = colours[0]?.hex ?? "#000000";
   return [
     `# ${showText(reason)}`,
@@ -149,7 +149,7 @@ function askForChange({ colours }: Measure, { reason }: OptionsReport): readonly
 }
 
 /** A beginning that is true as it stands, and shows how a figure is placed. */
-function writeProse({ reason }: OptionsReport, before: Measure | undefined): string {
+function writeProse({ reason }: ToldReport, before: Measure | undefined): string {
   const weakest = before?.weakestEdge;
   const names = before?.edges.find(({ a, b }) => a === weakest?.a && b === weakest?.b)?.names;
   // A number tells colours of one name apart; another change may give the numbers anew.

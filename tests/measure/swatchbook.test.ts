@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { SwatchBook } from "../../../src/measure/options/swatchbook.ts";
-import { difference, difference76, reflectance } from "../oracle.ts";
+import { SwatchBook } from "../../src/measure/swatchbook.ts";
+import { difference, difference76, reflectance } from "./oracle.ts";
 
 const book = new SwatchBook({ black: 5, white: 85 });
 

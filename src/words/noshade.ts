@@ -1,7 +1,7 @@
-// Floor 4, for the options. Why a paint has no shade that is well clear of its neighbours, in one sentence with the limits it would have to keep.
-import { nameColour } from "../../colour/colourname.ts";
-import { formatLimit } from "../percenttext.ts";
-import type { Demand, Shade, ShadeFinding } from "./kepthue.ts";
+// Floor 7. Why a paint has no shade that is well clear of its neighbours, in one sentence with the limits it would have to keep.
+import { nameColour } from "../colour/colourname.ts";
+import type { Demand, Shade, ShadeFinding } from "../measure/options/kepthue.ts";
+import { formatLimit } from "../measure/percenttext.ts";
 
 /**
  * Returns the sentence, or undefined where a shade meets every demand or none is needed. *Well clear* is clear with 5 points

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { endsOf } from "../../../src/measure/measurelooks.ts";
-import { contrastOf, pairOf } from "../../../src/measure/options/paintpair.ts";
-import { SwatchBook } from "../../../src/measure/options/swatchbook.ts";
-import { looksOf, tableOf } from "../build.ts";
-import { contrast } from "../oracle.ts";
+import { contrastOf, endsOf } from "../../src/measure/edgefigure.ts";
+import { pairOf } from "../../src/measure/options/candidate.ts";
+import { SwatchBook } from "../../src/measure/swatchbook.ts";
+import { looksOf, tableOf } from "./build.ts";
+import { contrast } from "./oracle.ts";
 
 const flat = { hex: "#c8202f", name: "red", uneven: null } as const;
 const uneven = { hex: "#445566", name: "sky", uneven: { lightest: "#8899aa", darkest: "#112233" } } as const;
@@ -11,7 +11,7 @@ const uneven = { hex: "#445566", name: "sky", uneven: { lightest: "#8899aa", dar
 describe("a pair of paints", () => {
   test("has the ids and the names of the table", () => {
     const table = tableOf([["p1"], ["p2"], ["p3s"]], []);
-    expect(pairOf(table, looksOf("#111111", "#222222", "#333333"), { a: 0, b: 2 })).toEqual({
+    expect(pairOf({ table, looks: looksOf("#111111", "#222222", "#333333") }, { a: 0, b: 2 })).toEqual({
       a: "p1",
       b: "p3s",
       names: ["#111111", "#333333"],
@@ -26,7 +26,7 @@ describe("a pair of paints", () => {
   test("an uneven paint counts with the end that is nearer", () => {
     const book = new SwatchBook({ black: 5, white: 85 });
     const lowest = Math.min(...["#445566", "#8899aa", "#112233"].map((end) => contrast("#c8202f", end)));
-    expect(contrastOf(flat, uneven, book)).toBeCloseTo(lowest, 6);
-    expect(contrastOf(uneven, flat, book)).toBeCloseTo(lowest, 6);
+    expect(contrastOf(flat, uneven, book).contrast).toBeCloseTo(lowest, 6);
+    expect(contrastOf(uneven, flat, book).contrast).toBeCloseTo(lowest, 6);
   });
 });

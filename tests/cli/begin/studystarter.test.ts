@@ -1,13 +1,14 @@
 import { expect, test } from "vitest";
-import { compareDrawing, measureDrawing } from "../../src/analysis/analyse.ts";
-import { optionsOf } from "../../src/analysis/options/rankoptions.ts";
-import { chooseChanges, writeStarter } from "../../src/analysis/studystarter.ts";
-import { defaultCloth } from "../../src/colour/cloth.ts";
-import { defaultPalette } from "../../src/content/gallery/palette.ts";
-import { schemaLine } from "../../src/content/gallery/schemastamp.ts";
-import { readFigure } from "../../src/content/study/figurekind.ts";
-import { makeOption } from "../measure/ranked.ts";
-import { parseText } from "./fixture.ts";
+import { compareDrawing, measureDrawing } from "../../../src/analysis/analyse.ts";
+import { optionsOf } from "../../../src/analysis/options/rankoptions.ts";
+import { chooseChanges, writeStarter } from "../../../src/cli/begin/studystarter.ts";
+import { defaultCloth } from "../../../src/colour/cloth.ts";
+import { defaultPalette } from "../../../src/content/gallery/palette.ts";
+import { schemaLine } from "../../../src/content/gallery/schemastamp.ts";
+import { readFigure } from "../../../src/content/study/figurekind.ts";
+import { tellReport } from "../../../src/words/optionsreport.ts";
+import { parseText } from "../../analysis/fixture.ts";
+import { makeOption } from "../../measure/ranked.ts";
 
 const svg = (inner: string) =>
   new TextEncoder().encode(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 60 40">${inner}</svg>`);
@@ -29,7 +30,7 @@ async function begin(inner: string, title = "A lighter ferry wheel", flag?: stri
     original: "original.svg",
     schema: "../a.json",
     measure,
-    report,
+    report: tellReport(report),
   });
 }
 

@@ -1,0 +1,25 @@
+import { expect, test } from "vitest";
+import type { Doubt } from "../../src/measure/measurement.ts";
+import { describeDoubt, tellMeasure } from "../../src/words/doubt.ts";
+import { measure } from "../cli/measured.ts";
+
+test.each<[Doubt, string]>([
+  [
+    { about: "joined", count: 12 },
+    "The drawing has 60 colours: the 48 that show most are measured each, the 12 others as one, “other colours”.",
+  ],
+  [{ about: "faint", count: 1 }, "One shape shows at less than half and is left out of the measurement."],
+  [{ about: "faint", count: 3 }, "3 shapes show at less than half and are left out of the measurement."],
+  [
+    { about: "inexact", exactShare: 0.9799 },
+    "Only 98 % of the drawing could be told apart exactly; its figures are less certain.",
+  ],
+  [{ about: "nearLimit", names: ["red", "gold"] }, "Near the limit of sight: parts in red, gold."],
+])("%j", (doubt, says) => expect(describeDoubt(doubt)).toBe(says));
+
+test("a measure for machines says its doubts, and keeps its figures and their order", () => {
+  const told = tellMeasure(measure);
+  expect(told.warnings).toEqual(["Near the limit of sight: parts in green."]);
+  expect(Object.keys(told)).toEqual(Object.keys(measure));
+  expect(told.edges).toBe(measure.edges);
+});
