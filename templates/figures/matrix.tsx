@@ -39,7 +39,8 @@ export function MatrixFigure({
             {matrix.rows.map((row) => (
               <tr key={row.id}>
                 <th scope="row">
-                  <SwatchChip hex={row.hex} /> <span class="matrix-name">{row.name}</span>
+                  <SwatchChip hex={row.hex} /> <span class="matrix-name">{row.name}</span>{" "}
+                  <span class="matrix-becomes">becomes</span>
                 </th>
                 {row.cells.map((cell, index) =>
                   cell === null ? (

@@ -25,7 +25,7 @@ export function render({ changes }: { site: SiteView; changes: ChangesPage }): J
             {changes.status.meaning}
           </p>
           <p class="lede">{changes.options.first}</p>
-          {changes.options.standing && <p class="measured">{changes.options.standing}</p>}
+          <p class="measured">{changes.options.standing} Clarity is 100% where every edge is clear.</p>
         </header>
         <Options options={changes.options} />
       </article>

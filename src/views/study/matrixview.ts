@@ -142,10 +142,7 @@ function describeMatrix(
   { report, matrix }: StudyRanking,
   format: Format,
 ): readonly string[] {
-  const today =
-    report.clarity === null
-      ? ""
-      : `, 100% where every edge is clear; the original has ${format.percent(report.clarity)}`;
+  const today = report.clarity === null ? "" : `; the original has ${format.percent(report.clarity)}`;
   const cells = rows.flatMap((row) => row.cells);
   const isShown = change.only === undefined && hasCell(matrix, change.replace, change.with);
   const left = [

@@ -77,7 +77,7 @@ describe("presentMatrix", () => {
   test("the caption says what is there, and nothing else", () => {
     expect(view(ranked({ matrix })).caption).toEqual([
       "A row changes one colour of the flag, a column says into which.",
-      "Under each flag its clarity, 100% where every edge is clear; the original has 74%.",
+      "Under each flag its clarity; the original has 74%.",
       "Bold: the best of its row.",
       "Struck through: not ranked, as it would merge a third of a charge’s outline or more.",
     ]);
