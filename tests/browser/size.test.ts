@@ -78,6 +78,32 @@ test.each([
   }
 });
 
+test.each([
+  [1280, 800],
+  [390, 844],
+])(
+  "on a screen of %i × %i px both flags, the verdict and its price stand over the fold, and their control",
+  async (width, height) => {
+    for (const { slug } of sizes) {
+      const page = await room.browser.newPage({ viewport: { width, height }, reducedMotion: "reduce" });
+      try {
+        await page.goto(`${room.sites.demo.address}${demoBase}studies/${slug}/`, { waitUntil: "load" });
+        await page.evaluate(() => document.fonts.ready.then(() => undefined));
+        const ends = await page
+          .locator(".swap .plate:not(.split) img, .swap button, .verdict h2, .verdict-sentence")
+          .filter({ visible: true })
+          .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().bottom));
+        expect(ends.length, slug).toBe(5);
+        expect(Math.max(...ends), slug).toBeLessThanOrEqual(height);
+        expect(await page.locator(".verdict-sentence").textContent(), slug).toMatch(/Clarity \w+ /);
+      } finally {
+        await page.close();
+      }
+    }
+  },
+  60_000,
+);
+
 test("a study prints on at most five sheets of A4, and no picture waits to be scrolled to", () => {
   for (const { slug, sheets, waiting } of sizes) {
     expect(waiting, slug).toBe(0);
