@@ -9,7 +9,7 @@ import { Move } from "./move.tsx";
 import { Pair } from "./pair.tsx";
 import { Mat } from "./plate.tsx";
 
-/** The entry of a study. `eager` is for entries that open the page. */
+/** The entry of a study, in rows that a catalogue aligns. `eager` is for entries that open the page. */
 export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Element {
   return (
     <article class="entry">
@@ -18,30 +18,20 @@ export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Elem
           <Mat key={plate.label} plate={plate} eager={eager} />
         ))}
       </div>
-      <div class="entry-label">
+      <div class="entry-title">
         <CardTitle card={card} />
-        <p class="entry-change">{card.change}</p>
-        <dl class="facts">
-          <div>
-            <dt>Clarity</dt>
-            <dd class="number">
-              <Move before={card.clarity.before} after={card.clarity.after} />
-            </dd>
-          </div>
-          <div>
-            <dt>Verdict</dt>
-            <dd>{card.verdict}</dd>
-          </div>
-          {card.status.status !== "open" && (
-            <div>
-              <dt>Status</dt>
-              <dd>{card.status.word}</dd>
-            </div>
-          )}
-        </dl>
-        {card.decision && <p class="entry-decision">{card.decision}</p>}
-        <Byline authors={card.authors} date={card.date} />
       </div>
+      <p class="entry-change">{card.change}</p>
+      <p class="entry-verdict">
+        <strong>{card.verdict}</strong>
+        <span>
+          Clarity{" "}
+          <span class="number">
+            <Move before={card.clarity.before} after={card.clarity.after} />
+          </span>
+        </span>
+      </p>
+      <Byline authors={card.authors} date={card.date} status={card.status} />
     </article>
   );
 }
@@ -51,7 +41,7 @@ export function Lead({ lead: { card, verdict } }: { lead: NonNullable<FrontPage[
   return (
     <article class="lead entry">
       <Pair plates={card.plates} />
-      <div class="entry-label">
+      <div class="entry-title">
         <CardTitle card={card} />
         <Byline authors={card.authors} date={card.date} />
       </div>
@@ -79,13 +69,18 @@ function CardTitle({ card }: { card: Card }): JSX.Element {
   );
 }
 
-/** Who and when, as far as the study says. */
+/** Who and when, as far as the study says, and what was decided of it. */
 export function Byline({
   authors,
   people,
   date,
-}: Pick<Card, "authors" | "date"> & { people?: readonly Linked[] }): JSX.Element | null {
-  if (!authors && !date) return null;
+  status,
+}: Pick<Card, "authors" | "date"> & {
+  people?: readonly Linked[];
+  status?: Card["status"];
+}): JSX.Element | null {
+  const decided = status && status.status !== "open" ? status.word : undefined;
+  if (!authors && !date && !decided) return null;
   return (
     <p class="byline">
       {authors && (
@@ -105,6 +100,8 @@ export function Byline({
       )}
       {authors && date && <span aria-hidden="true"> · </span>}
       {date && <time dateTime={date.iso}>{date.text}</time>}
+      {(authors || date) && decided && <span aria-hidden="true"> · </span>}
+      {decided}
     </p>
   );
 }
