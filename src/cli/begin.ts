@@ -2,7 +2,8 @@
 import { join } from "node:path";
 import { catchFault } from "../analysis/jobs/catchfault.ts";
 import { Pool } from "../analysis/jobs/pool.ts";
-import { loadSettings, readDrawing } from "../content/folder/loadgallery.ts";
+import { readDrawing } from "../content/folder/drawingfile.ts";
+import { loadSettings } from "../content/folder/loadgallery.ts";
 import type { Gallery } from "../content/study/study.ts";
 import type { Measure } from "../measure/measurement.ts";
 import { hasError, type Problem } from "../problem/problem.ts";
