@@ -43,8 +43,8 @@ export function lengthOf(text: string | undefined, side: number): number {
   return text?.endsWith("%") === true ? (number * side) / 100 : number;
 }
 
-/** `numbers` are x and y in turn. */
-function boundPoints(numbers: readonly number[]): Box | undefined {
+/** Returns the box of points; `numbers` are x and y in turn. */
+export function boundPoints(numbers: readonly number[]): Box | undefined {
   const box: [number, number, number, number] = [Infinity, Infinity, -Infinity, -Infinity];
   for (let at = 0; at + 1 < numbers.length; at += 2) {
     const [x, y] = [numbers[at] as number, numbers[at + 1] as number];
@@ -88,16 +88,6 @@ export function* stepsOf(data: string): Generator<PathStep> {
 
 function boundPath(data: string): Box | undefined {
   return boundPoints([...stepsOf(data)].flatMap(({ points }) => points));
-}
-
-/** Returns the boxes of the parts of a path, each from one move to the next. */
-export function boundParts(data: string): readonly Box[] {
-  const parts: number[][] = [];
-  for (const { command, points, from } of stepsOf(data)) {
-    if (command === "m") parts.push([]);
-    else parts.at(-1)?.push(...from, ...points);
-  }
-  return parts.map(boundPoints).filter((box) => box !== undefined);
 }
 
 /** The points of one step; `x` and `y` are where a step along one axis stays. The last is where it ends. */

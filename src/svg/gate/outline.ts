@@ -3,7 +3,7 @@
 
 import type { SvgElement } from "../tree.ts";
 import * as allow from "./allowlist.ts";
-import { boundParts, boundsOf, type PathStep, stepsOf } from "./bounds.ts";
+import { boundPoints, boundsOf, type PathStep, stepsOf } from "./bounds.ts";
 import { limit } from "./drawinglimit.ts";
 
 /** Lengths in the units of the shape. */
@@ -23,33 +23,41 @@ const none: Outline = { isFlat: false, part: Infinity, step: Infinity, stops: fa
 /** Returns the outline of an element, if it is a shape; `side` is what a percentage is of. */
 export function findOutline(element: SvgElement, side: number): Outline {
   const { name, attributes } = element;
+  if (name === "path") return followPath(attributes["d"] ?? "");
+  if (name === "polyline" || name === "polygon") return followPath(`M${attributes["points"] ?? ""}`);
   if (!allow.shapes.has(name)) return none;
+  const [x0, y0, x1, y1] = boundsOf(element, side) ?? [0, 0, 0, 0];
+  const [width, height] = [x1 - x0, y1 - y0];
   const at = (key: string): number => Number.parseFloat(attributes[key] ?? "0");
-  const data = name === "path" ? attributes["d"] : /^poly/.test(name) ? `M${attributes["points"] ?? ""}` : "";
-  const steps = [...stepsOf(data ?? "")];
-  const box = boundsOf(element, side) ?? [0, 0, 0, 0];
-  const sides = [box[2] - box[0], box[3] - box[1]];
-  const isPath = steps.length > 0;
-  const ways = isPath
-    ? steps.filter(isWay).map(({ from, to }) => Math.hypot(to[0] - from[0], to[1] - from[1]))
-    : sides;
-  const parts = isPath
-    ? boundParts(data ?? "").map(([x0, y0, x1, y1]) => Math.max(x1 - x0, y1 - y0))
-    : [Math.max(...sides)];
   return {
-    isFlat:
-      (name === "ellipse" && isThin(at("rx"), at("ry"), 0)) ||
-      steps.some((step) => step.command === "a" && isThinArc(step)),
-    part: Math.min(...parts),
-    step: Math.min(...ways.filter((way) => way > 0)),
-    stops:
-      isPath &&
-      (ways.includes(0) ||
-        steps.some(({ command }, index) => command === "m" && (steps[index + 1]?.command ?? "m") === "m")),
+    isFlat: name === "ellipse" && isThin(at("rx"), at("ry"), 0),
+    part: Math.max(width, height),
+    step: Math.min(width || Infinity, height || Infinity),
+    stops: false,
   };
 }
 
-const isWay = ({ command }: PathStep): boolean => command !== "m" && command !== "z";
+function followPath(data: string): Outline {
+  let [isFlat, step, stops, isLone] = [false, Infinity, false, false];
+  const parts: number[][] = [];
+  for (const each of stepsOf(data)) {
+    const { command, from, to, points } = each;
+    const isMove = command === "m";
+    if (isMove) parts.push([]);
+    else parts.at(-1)?.push(...from, ...points);
+    stops ||= isMove && isLone;
+    isLone = isMove;
+    if (isMove || command === "z") continue;
+    const way = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    if (way === 0) stops = true;
+    else step = Math.min(step, way);
+    isFlat ||= command === "a" && isThinArc(each);
+  }
+  let part = Infinity;
+  for (const [x0, y0, x1, y1] of parts.map(boundPoints).filter((box) => box !== undefined))
+    part = Math.min(part, Math.max(x1 - x0, y1 - y0));
+  return { isFlat, part, step, stops: stops || isLone };
+}
 
 function isThinArc({ values: [rx = 0, ry = 0], from, to }: PathStep): boolean {
   return isThin(rx, ry, Math.hypot(to[0] - from[0], to[1] - from[1]));
