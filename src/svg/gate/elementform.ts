@@ -4,6 +4,7 @@
 import { properties } from "../style/property.ts";
 import { findHref, type SvgElement } from "../tree.ts";
 import * as allow from "./allowlist.ts";
+import { readViewBox } from "./geometry.ts";
 
 type Ids = ReadonlyMap<string, SvgElement>;
 
@@ -31,6 +32,8 @@ export function findForm(element: SvgElement, ids: Ids): string | undefined {
     return `${odd}="${attributes[odd]?.slice(0, 40)}", which not all programs follow there`;
   if (form !== undefined && attributes["preserveAspectRatio"]?.endsWith("slice") === true)
     return "a preserveAspectRatio with slice, which programs follow in two ways there";
+  if (name === "marker" && !isFilled(attributes))
+    return "a viewBox of other proportions than its size, which not all programs cut alike";
   if (name !== "clipPath") return undefined;
   const inside = children.filter(
     (child): child is SvgElement => child.type === "element" && !/^(?:title|desc)$/.test(child.name),
@@ -38,6 +41,16 @@ export function findForm(element: SvgElement, ids: Ids): string | undefined {
   return inside.length <= 1 && inside.every((child) => isClip(child, ids))
     ? undefined
     : "more in it than one shape, or <use> of one shape, that is not clipped or masked itself";
+}
+
+/** Whether a marker is as wide to its height as its viewBox, which then fills it. */
+function isFilled({ viewBox, markerWidth = "3", markerHeight = "3" }: SvgElement["attributes"]): boolean {
+  const box = readViewBox(viewBox ?? "");
+  const factor =
+    box === undefined
+      ? 1
+      : (Number.parseFloat(markerWidth) * box.height) / (Number.parseFloat(markerHeight) * box.width);
+  return Math.abs(factor - 1) < 0.01;
 }
 
 function isFormed(key: string, { name, attributes }: SvgElement, form: ReadonlySet<string>): boolean {
