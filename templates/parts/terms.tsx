@@ -50,7 +50,8 @@ export function OutcomeStep({ method: { limits, worked } }: { method: MethodPage
       source={
         <p>
           Our own judgement: the steps of {limits.contrastStep}, {limits.leastMove} and {limits.largeMove}{" "}
-          points. A merged edge keeps its length, for the shapes stay, and counts as contrast 0%.
+          points. A merged edge keeps its length, for the shapes stay, and counts as contrast 0%. Numbers
+          shown are rounded, those that decide are not.
         </p>
       }
     >
@@ -81,7 +82,6 @@ export function OutcomeStep({ method: { limits, worked } }: { method: MethodPage
         <Term name="Mixed">gains and a price, with clarity in between</Term>
         <Term name="No gain">every edge stays the same, or nothing above fits</Term>
       </Terms>
-      <p>The numbers that decide are not rounded; those that are shown are.</p>
     </Step>
   );
 }
