@@ -55,6 +55,7 @@ export function OutcomeStep({ method: { limits, worked } }: { method: MethodPage
         </p>
       }
     >
+      <p>A change does one of these things to an edge:</p>
       <Terms>
         <Term name="Gained, lost">
           it becomes clear, or no longer is, and moves by {limits.contrastStep} points or more
