@@ -20,8 +20,8 @@ export function FieldFigure({
         <strong>
           <a href={`#${id}`}>The whole field</a>.
         </strong>{" "}
-        Every flag above its clarity today; underlined where a study is about it.{" "}
-        {field.without && `${field.without} `}Each leads to its row in the table.{" "}
+        Every flag at its clarity today; underlined where a study is about it.{" "}
+        {field.without && `${field.without} `}{" "}
         <a class="past" href={`#${after}`}>
           Go past the picture
         </a>

@@ -202,7 +202,7 @@ export function SaidFigure({ worked: { said, address, name } }: Worked): JSX.Ele
     <figure class="worked">
       <p class="worked-said">{said}</p>
       <figcaption>
-        Of <a href={address}>{name}</a>, by rule.
+        What the page of <a href={address}>{name}</a> says.
       </figcaption>
     </figure>
   );

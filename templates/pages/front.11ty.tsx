@@ -59,7 +59,9 @@ function AllStudies({ front }: { front: FrontPage }): JSX.Element {
         <ul class="shelves">
           {shelves.map(({ text, address }) => (
             <li key={address}>
-              <a href={address}>{text}</a>
+              <a href={address}>
+                <bdi>{text}</bdi>
+              </a>
             </li>
           ))}
         </ul>

@@ -106,28 +106,29 @@ export function LastingStep({ method: { limits, steps, worked } }: { method: Met
       </p>
       <table class="narrow">
         <caption>What a distance makes of a flag, in percent of its height</caption>
+        <thead>
+          <tr>
+            <th scope="col">Flag heights</th>
+            <th scope="col" class="end">
+              Finest part
+            </th>
+            <th scope="col" class="end">
+              Blur
+            </th>
+          </tr>
+        </thead>
         <tbody>
-          <Numbers head="Flag heights" values={steps.map(({ distance }) => distance)} />
-
-          <Numbers head="Finest part, %" values={steps.map(({ finest }) => finest)} />
-          <Numbers head="Blur, %" values={steps.map(({ blur }) => blur)} />
+          {steps.map(({ distance, finest, blur }) => (
+            <tr key={distance}>
+              <th scope="row" class="number">
+                {distance}
+              </th>
+              <td class="number end">{finest}%</td>
+              <td class="number end">{blur}%</td>
+            </tr>
+          ))}
         </tbody>
       </table>
     </Step>
-  );
-}
-
-function Numbers({ head, values }: { head: string; values: readonly string[] }): JSX.Element {
-  return (
-    <tr>
-      <th scope="row">
-        <bdi>{head}</bdi>
-      </th>
-      {values.map((value, index) => (
-        <td key={index} class="number end">
-          {value}
-        </td>
-      ))}
-    </tr>
   );
 }

@@ -77,7 +77,7 @@ export function SurveyTable({
               Clarity
             </Head>
             <Head name="focus">Clarity of what has to be seen</Head>
-            <Head name="lasts">Large enough up to (flag heights)</Head>
+            <Head name="lasts">Large enough up to</Head>
             <Head name="weakest">Weakest edge</Head>
             <Head name="first">Colour to change first</Head>
             <Head name="best">Best change of one colour</Head>
@@ -161,7 +161,7 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
       <td class="number" data-head="Clarity of what has to be seen" data-value={row.focus.value}>
         {row.focus.text}
       </td>
-      <td class="number" data-head="Large enough up to (flag heights)" data-value={row.lasts.value}>
+      <td class="number" data-head="Large enough up to" data-value={row.lasts.value}>
         <bdi>{row.lasts.text}</bdi>
       </td>
       <td data-head="Weakest edge" data-value={row.weakest?.value ?? ""}>

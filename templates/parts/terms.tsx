@@ -50,10 +50,12 @@ export function OutcomeStep({ method: { limits, worked } }: { method: MethodPage
       source={
         <p>
           Our own judgement: the steps of {limits.contrastStep}, {limits.leastMove} and {limits.largeMove}{" "}
-          points. A merged edge keeps its length, for the shapes stay, and counts as contrast 0%.
+          points. A merged edge keeps its length, for the shapes stay, and counts as contrast 0%. Numbers
+          shown are rounded, those that decide are not.
         </p>
       }
     >
+      <p>A change does one of these things to an edge:</p>
       <Terms>
         <Term name="Gained, lost">
           it becomes clear, or no longer is, and moves by {limits.contrastStep} points or more
@@ -81,7 +83,6 @@ export function OutcomeStep({ method: { limits, worked } }: { method: MethodPage
         <Term name="Mixed">gains and a price, with clarity in between</Term>
         <Term name="No gain">every edge stays the same, or nothing above fits</Term>
       </Terms>
-      <p>The numbers that decide are not rounded; those that are shown are.</p>
     </Step>
   );
 }

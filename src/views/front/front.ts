@@ -136,11 +136,11 @@ function presentFinder(studies: readonly StudyResult[], all: number, link: Linke
     words: link(wordsFile),
     choices: choices.filter(({ options }) => options.length > 1),
     orders: [
-      { value: "", text: "Most gained first" },
-      { value: "new", text: "Newest first" },
-      { value: "lost", text: "Most lost first" },
-      { value: "unclear", text: "Least clear redesign first" },
-      { value: "title", text: "By title" },
+      { value: "", text: "Most gained" },
+      { value: "new", text: "Newest" },
+      { value: "lost", text: "Most lost" },
+      { value: "unclear", text: "Least clear redesign" },
+      { value: "title", text: "Title" },
     ],
     found:
       studies.length === all
