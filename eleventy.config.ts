@@ -3,9 +3,9 @@ import type { UserConfig } from "@11ty/eleventy";
 import { isValidElement, type VNode } from "preact";
 import { renderToString } from "preact-render-to-string";
 
-/** Set up before any template is read: TSX pages alone, rendered on the server, and nothing looked up beside them. */
+/** Set up before any template is read: our pages alone, rendered on the server, and nothing looked up beside them. */
 export default function configure(config: UserConfig): void {
-  config.addExtension(["11ty.tsx"], {
+  config.addExtension(["11ty.js"], {
     key: "11ty.js",
     compile: () =>
       async function render(data) {
@@ -14,7 +14,7 @@ export default function configure(config: UserConfig): void {
         return flatten(`<!DOCTYPE html>\n${renderToString(page as VNode)}\n`);
       },
   });
-  config.setTemplateFormats(["11ty.tsx"]);
+  config.setTemplateFormats(["11ty.js"]);
   config.setDataFileSuffixes([]);
   config.setUseGitIgnore(false);
   // An installed copy lives in node_modules, which Eleventy would pass over.

@@ -1,27 +1,19 @@
 // How the tests run: from the project's root, with time enough for a busy machine. Most files share their processes, so
-// that a module is loaded once for all of them; those that change the process itself, or start one, have their own.
-import { join } from "node:path";
-import { fileURLToPath, pathToFileURL } from "node:url";
+// that a module is loaded once for all of them, and those of the browser one browser too; files that may leave the process
+// changed have their own.
+import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
-import { translate } from "../src/cli/translate.mjs";
+import { compile } from "../src/cli/compile.mjs";
 
 const all = "tests/**/*.test.{ts,tsx}";
-const apart = ["tests/{browser,cli,faults,fuzz}/**", "tests/preview/**"];
+const apart = "tests/{faults,fuzz,preview}/**/*.test.ts";
+const browser = "tests/browser/**/*.test.ts";
 
-/** Children start from JavaScript, as those of the command do: in a fifth of the time. Who edits on reads the sources. */
-async function translateChildren(): Promise<Record<string, string>> {
-  const main = process.argv.includes("run") ? await translate() : undefined;
-  if (main === undefined) return {};
-  const folder = fileURLToPath(new URL(".", main));
-  return {
-    translatedWorker: JSON.stringify(join(folder, "worker.mjs")),
-    translatedMaker: JSON.stringify(pathToFileURL(join(folder, "makefiles.mjs")).href),
-  };
-}
+// Children and commands start as compiled.
+compile();
 
 export default defineConfig({
   root: fileURLToPath(new URL("..", import.meta.url)),
-  define: await translateChildren(),
   test: {
     globalSetup: "tests/kept.ts",
     testTimeout: 60_000,
@@ -29,8 +21,9 @@ export default defineConfig({
     pool: "forks",
     maxWorkers: 2,
     projects: [
-      { extends: true, test: { name: "apart", include: apart.map((folder) => `${folder}/*.test.{ts,tsx}`) } },
-      { extends: true, test: { name: "shared", isolate: false, include: [all], exclude: apart } },
+      { extends: true, test: { name: "apart", include: [apart] } },
+      { extends: true, test: { name: "browser", isolate: false, include: [browser] } },
+      { extends: true, test: { name: "shared", isolate: false, include: [all], exclude: [apart, browser] } },
     ],
   },
 });

@@ -14,6 +14,7 @@ import { pack } from "./jobs/pack.ts";
 import { type Line, Pool } from "./jobs/pool.ts";
 import { compareAll } from "./likeness/comparegallery.ts";
 import type { GalleryResult, StudyResult } from "./result.ts";
+import { settleSeries } from "./settleseries.ts";
 import type { Store } from "./store/resultstore.ts";
 import { type Ground, gridCollection, measureFlags } from "./survey/collection.ts";
 import { surveyGallery } from "./survey/overview.ts";
@@ -73,7 +74,9 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
     ...studies.filter((study) => !wanted.includes(study)).map(({ slug }) => slug),
   ]);
   const leftOut = folders.filter((name) => !kept.has(name));
-  return { gallery, studies: compared, survey, leftOut, problems: limitProblems(found) };
+  const { series, problems: gaps } = settleSeries(loaded.series, { studies: compared, survey });
+  found.push(...gaps);
+  return { gallery, studies: compared, series, survey, leftOut, problems: limitProblems(found) };
 }
 
 async function analyseAll(

@@ -1,6 +1,7 @@
 // Floor 6. A gallery without some of its studies: nothing that stays speaks of them.
 import { compareProblems, compareText, type Problem } from "../problem/problem.ts";
 import type { GalleryResult, StudyResult } from "./result.ts";
+import { settleSeries } from "./settleseries.ts";
 import type { GallerySurvey } from "./survey/surveyentry.ts";
 
 /** Returns the gallery without the studies of these slugs, `problems` among its own. Their flags stay, if others show them. */
@@ -9,13 +10,19 @@ export function leaveOut<R extends GalleryResult & { readonly leftOut?: readonly
   slugs: ReadonlySet<string>,
   problems: readonly Problem[],
 ): R {
-  const { studies, survey, leftOut } = result;
+  const { leftOut } = result;
+  const studies = result.studies
+    .filter(({ study }) => !slugs.has(study.slug))
+    .map((one) => forget(one, slugs));
+  const survey = result.survey && forgetFlags(result.survey, slugs);
+  const settled = settleSeries(result.series ?? [], { studies, ...(survey && { survey }) });
   return {
     ...result,
-    studies: studies.filter(({ study }) => !slugs.has(study.slug)).map((one) => forget(one, slugs)),
-    ...(survey === undefined ? {} : { survey: forgetFlags(survey, slugs) }),
+    studies,
+    series: settled.series,
+    ...(survey && { survey }),
     ...(leftOut === undefined ? {} : { leftOut: [...leftOut, ...slugs].sort(compareText) }),
-    problems: [...result.problems, ...problems].sort(compareProblems),
+    problems: [...result.problems, ...settled.problems, ...problems].sort(compareProblems),
   };
 }
 

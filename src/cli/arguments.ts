@@ -90,7 +90,8 @@ function unknownOption(command: Command, raw: string, all: readonly Command[]): 
   const names = [...Object.keys(command.options), "help"];
   const plain = raw.replace(/^-+/, "");
   const owners = all.filter(({ options }) => Object.hasOwn(options, plain)).map(({ name }) => name);
-  const near = findNearest(plain, names);
+  const renamed = Object.entries(command.options).find(([, { formerly }]) => formerly === plain);
+  const near = renamed?.[0] ?? findNearest(plain, names);
   const listed = names.map((name) => `--${name}`).join(", ");
   const hint =
     owners.length > 0

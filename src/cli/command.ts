@@ -16,6 +16,8 @@ export interface Output {
 export interface Option {
   /** The placeholder of the value in the help, `N`; an option without one is a switch. */
   readonly value?: string;
+  /** Its name in an earlier version, to be told of. */
+  readonly formerly?: string;
   readonly help: string;
 }
 
@@ -31,6 +33,8 @@ export type Run = (given: Given, output: Output) => Promise<number>;
 
 export interface Command {
   readonly name: string;
+  /** Its name in an earlier version, to be told of. */
+  readonly formerly?: string;
   /** The line behind the command's name: `FILE.svg… [--json]`. */
   readonly usage: string;
   /** What it does, in one sentence. */

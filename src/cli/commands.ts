@@ -16,39 +16,41 @@ const json: Option = { help: "Print JSON." };
 
 export const commands: readonly Command[] = [
   {
-    name: "build",
-    usage: "[CONTENT] [--out DIR] [--base PATH] [--drafts] [--strict] [--force] [--cache DIR]",
+    name: "publish",
+    formerly: "build",
+    usage: "[CONTENT] [--out DIR] [--base PATH] [--with-drafts] [--strict] [--force] [--cache DIR]",
     summary: "Publishes the gallery of a content folder as a web site.",
     about: contentHelp,
-    examples: ["build content --out _site"],
+    examples: ["publish content --out published"],
     operands: [0, 1],
     options: {
-      out: { value: "DIR", help: "The folder to write the site to (default _site)." },
+      out: { value: "DIR", help: "The folder to write the site to (default published)." },
       base: { value: "PATH", help: "The path under which a host will show the site, such as /flags/." },
-      drafts: { help: "Publish drafts as well." },
+      "with-drafts": { formerly: "drafts", help: "Publish drafts as well." },
       strict: { help: "Publish nothing where there is any problem: warnings fail too." },
       force: {
         help: "Replace the folder even where it holds files that were not written here; it is kept beside the new one.",
       },
       cache,
     },
-    load: () => import("./build.ts"),
+    load: () => import("./publish.ts"),
   },
   {
-    name: "serve",
-    usage: "[CONTENT] [--port N] [--host H] [--drafts] [--cache DIR]",
+    name: "preview",
+    formerly: "serve",
+    usage: "[CONTENT] [--port N] [--host H] [--with-drafts] [--cache DIR]",
     summary:
       "Shows the gallery in a browser while it is written: each change is there as soon as it is saved.",
     about: contentHelp,
-    examples: ["serve content"],
+    examples: ["preview content"],
     operands: [0, 1],
     options: {
       port: { value: "N", help: "The port (default 8642, or the next that is free; 0 is any that is free)." },
       host: { value: "H", help: "The address to listen on (default 127.0.0.1: nobody else can see it)." },
-      drafts: { help: "Show drafts as well." },
+      "with-drafts": { formerly: "drafts", help: "Show drafts as well." },
       cache,
     },
-    load: () => import("./serve.ts"),
+    load: () => import("./preview.ts"),
   },
   {
     name: "check",
@@ -66,13 +68,14 @@ export const commands: readonly Command[] = [
     load: () => import("./check.ts"),
   },
   {
-    name: "new",
+    name: "begin",
+    formerly: "new",
     usage: "SLUG --original FILE.svg [--title TEXT] [--flag NAME] [--content DIR] [--yaml]",
     summary:
       "Begins a study of a drawing: its colours listed, the best change filled in, two by other kinds of colour beside it. Makes a gallery where there is none.",
     about:
       "The study goes to the folder of --content. Where none is named, that is the current folder if it holds gallery.yaml or studies/, else content if that does, else the current folder. Nothing is overwritten.",
-    examples: ['new harbour-light --original content/flags/reedwater.svg --title "A harbour light"'],
+    examples: ['begin harbour-light --original content/flags/reedwater.svg --title "A harbour light"'],
     operands: [0, 1],
     misplaced: { pattern: /\.svg$/i, is: "the drawing", option: "original" },
     options: {
@@ -87,7 +90,7 @@ export const commands: readonly Command[] = [
         help: "Write study.yaml and prose.md in place of study.md, for editors that complete YAML files.",
       },
     },
-    load: () => import("./new.ts"),
+    load: () => import("./begin.ts"),
   },
   {
     name: "measure",
@@ -137,12 +140,13 @@ export const commands: readonly Command[] = [
     load: () => import("./survey.ts"),
   },
   {
-    name: "clean",
+    name: "sift",
+    formerly: "clean",
     usage: "FILE.svg [--out F.svg]",
     summary: "Shows a drawing as it would be published: only what a drawing may hold, and nothing hidden.",
-    examples: ["clean content/flags/reedwater.svg --out clean.svg"],
+    examples: ["sift content/flags/reedwater.svg --out sifted.svg"],
     operands: [1, 1],
     options: { out: { value: "F.svg", help: "Write it to this file, which must not be there yet." } },
-    load: () => import("./clean.ts"),
+    load: () => import("./sift.ts"),
   },
 ];

@@ -1,10 +1,11 @@
 // Floor 11. Which content folder a command works in when none is named, and what of it a site must not be written over.
 import { join, resolve } from "node:path";
+import { packageFolder } from "../content/disk/packagefile.ts";
 import { kindOf } from "../content/disk/readfile.ts";
 import type { Given } from "./command.ts";
 
-/** The folder that holds this program: in a checkout, with the demo in `content/`. */
-const home = resolve(import.meta.dirname, "../..");
+/** Where a site goes unless somebody says otherwise. */
+export const usualSite = "published";
 
 /** The help of the operand that names it. */
 export const contentHelp =
@@ -21,15 +22,15 @@ export async function findContent(given: Pick<Given, "operands">, folder = proce
 /** Returns the folder a new study goes to: as `findContent`, but the current folder where there is no content yet. */
 export async function findPlace(folder = process.cwd()): Promise<string> {
   if (await isContent(folder)) return ".";
-  return (await isContent(join(folder, "content"))) || resolve(folder) === home ? "content" : ".";
+  return (await isContent(join(folder, "content"))) || resolve(folder) === packageFolder ? "content" : ".";
 }
 
 /**
- * Returns what a site written to `out` has to stay clear of: the whole content folder, or, where `out` is `_site` at the top
- * of it, what is read as content. Nothing of a name that begins with `_` is.
+ * Returns what a site written to `out` has to stay clear of: the whole content folder, or, where `out` is `published` at
+ * the top of it, what is read as content.
  */
 export function listKeepOut(content: string, out: string): readonly string[] {
-  if (resolve(out) !== resolve(content, "_site")) return [content];
+  if (resolve(out) !== resolve(content, usualSite)) return [content];
   return ["gallery.yaml", "studies", "flags"].map((name) => join(content, name));
 }
 

@@ -50,8 +50,8 @@ export class Desk {
   }
 
   /** Returns the drawing as it would be published. */
-  clean(file: string): Promise<Outcome<string>> {
-    return this.read(file, (bytes) => this.pool.run("clean", file, { file, bytes }));
+  sift(file: string): Promise<Outcome<string>> {
+    return this.read(file, (bytes) => this.pool.run("sift", file, { file, bytes }));
   }
 
   /** Ends the child processes. */

@@ -1,14 +1,14 @@
 // Floor 11. The command line: finds the command, runs it, and turns whatever happens into an exit status.
 import { join } from "node:path";
 import { describeRefusal, findRefusal } from "../content/disk/machinelimit.ts";
-import { readOwn } from "../content/disk/packagefile.ts";
+import { packageFolder, readOwn } from "../content/disk/packagefile.ts";
 import { findNearest } from "../problem/knownword.ts";
 import { quoteText } from "../problem/quote.ts";
 import { parseArguments } from "./arguments.ts";
 import { type Command, type Output, UsageError } from "./command.ts";
 import { commands } from "./commands.ts";
 import { formatCommandHelp, formatHelp } from "./text/help.ts";
-import { spellCommands } from "./text/invocation.ts";
+import { quoteWord, spellCommands } from "./text/invocation.ts";
 import { createTerminal } from "./text/terminal.ts";
 
 /**
@@ -57,10 +57,10 @@ async function runWords(words: readonly string[], output: Output): Promise<numbe
       );
     }
     const named = rest.find((word) => !word.startsWith("-"));
-    output.data(named === undefined ? formatHelp(commands) : formatCommandHelp(findCommand(named)));
+    output.data(named === undefined ? formatHelp(commands) : formatCommandHelp(findCommand(named, words)));
     return 0;
   }
-  const command = findCommand(first);
+  const command = findCommand(first, words);
   if (asksHelp(rest)) {
     output.data(formatCommandHelp(command));
     return 0;
@@ -70,18 +70,32 @@ async function runWords(words: readonly string[], output: Output): Promise<numbe
   return run(given, output);
 }
 
-function findCommand(name: string): Command {
+/** Returns the command `name` of the line `words`. Throws UsageError with the nearest one, or with the line by the names of today. */
+function findCommand(name: string, words: readonly string[]): Command {
   const found = commands.find((command) => command.name === name);
   if (found) return found;
+  const next = commands.find((command) => command.formerly === name);
+  if (next)
+    throw new UsageError(
+      `${quoteText(name)} is called ${next.name} now.`,
+      `Type: counterchange ${rename(words, name, next).map(quoteWord).join(" ")}`,
+    );
   const names = commands.map((command) => command.name);
   const near = findNearest(name, names);
   const hint = near ? `Did you mean ${near}?` : `The commands are: ${names.join(", ")}.`;
   throw new UsageError(`There is no command ${quoteText(name)}.`, hint);
 }
 
+/** Returns `words` with the names that `command` and its options have now. */
+function rename(words: readonly string[], name: string, command: Command): readonly string[] {
+  const options = Object.entries(command.options);
+  const names = new Map<string, string>(options.map(([now, { formerly }]) => [`--${formerly}`, `--${now}`]));
+  return words.with(words.indexOf(name), command.name).map((word) => names.get(word) ?? word);
+}
+
 /** What a report of a fault should say: our version, that of Node, and the system. */
 async function describeVersion(): Promise<string> {
-  const text = await readOwn(join(import.meta.dirname, "../../package.json"));
+  const text = await readOwn(join(packageFolder, "package.json"));
   const { version }: { version: string } = JSON.parse(text.toString("utf8"));
   return `counterchange ${version} (Node ${process.versions.node}, ${process.platform} ${process.arch})`;
 }

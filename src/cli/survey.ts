@@ -9,6 +9,7 @@ import { type FileFailure, nameFailure } from "../content/disk/filefailure.ts";
 import { walkTree } from "../content/disk/walkfolder.ts";
 import type { Outcome } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
+import { manifestName } from "../publish/folder/manifest.ts";
 import { openCache } from "./cacheoption.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
 import { readLooking } from "./lookoption.ts";
@@ -66,17 +67,19 @@ async function surveyDrawings(
   return collectSurvey(surveyed);
 }
 
-/** Every SVG file in the folder and the folders in it, sorted. Links, hidden folders and sites (_site) are passed over. Throws UsageError. */
+/** Every SVG file in the folder and the folders in it, sorted. Links, hidden folders and sites in it are passed over. Throws UsageError. */
 async function listDrawings(folder: string): Promise<readonly string[]> {
   const files: string[] = [];
+  const sites: string[] = [];
   for await (const found of walkTree(folder, isSeen)) {
     if ("failure" in found) throw explain(folder, join(folder, found.path), found.failure);
-    if (found.kind === "file" && /\.svg$/i.test(found.path))
-      files.push(join(folder, found.path).replace(/\\/g, "/"));
+    if (found.path.endsWith(`/${manifestName}`)) sites.push(found.path.slice(0, -manifestName.length));
+    else if (found.kind === "file" && /\.svg$/i.test(found.path)) files.push(found.path);
   }
-  if (files.length === 0)
+  const drawings = files.filter((file) => !sites.some((site) => file.startsWith(site)));
+  if (drawings.length === 0)
     throw new UsageError(`There is no SVG file in ${folder}.`, "Name the folder with the drawings.");
-  return files.sort();
+  return drawings.map((file) => join(folder, file).replace(/\\/g, "/")).sort();
 }
 
 function isSeen(name: string): boolean {

@@ -1,5 +1,4 @@
 // Floor 10. Begins to serve a content folder: child processes, the site, the server, and what opens pages are told.
-import path from "node:path";
 import type { Pool } from "../analysis/jobs/pool.ts";
 import type { Store } from "../analysis/store/resultstore.ts";
 import type { Problem } from "../problem/problem.ts";
@@ -7,11 +6,10 @@ import { News } from "./eventstream.ts";
 import { listenFrom } from "./port.ts";
 import { ServedSite } from "./servedsite.ts";
 import { createSiteServer } from "./server.ts";
+import { findTemplates } from "./templates.ts";
 
 /** Milliseconds that the first page has the machine to itself. */
 const breath = 120;
-
-const templatesDir = path.resolve(import.meta.dirname, "../../templates");
 
 export interface ServeOptions {
   readonly contentDir: string;
@@ -23,7 +21,7 @@ export interface ServeOptions {
   /** Does the work; closed with the server. */
   readonly pool: Pool;
   readonly store?: Store | undefined;
-  /** Where pages are made from; default our own templates. */
+  /** Where pages are made from; default our own. */
   readonly templatesDir?: string;
   /** Hears of each version that is complete: how many studies it shows, and what is wrong with the folder as it is. */
   readonly onVersion: (studies: number, problems: readonly Problem[]) => void;
@@ -43,7 +41,7 @@ export async function startServing(options: ServeOptions): Promise<Serving> {
   const news = new News();
   const site = new ServedSite({
     contentDir: options.contentDir,
-    templatesDir: options.templatesDir ?? templatesDir,
+    templatesDir: options.templatesDir ?? (await findTemplates()),
     drafts: options.drafts,
     line: pool,
     store: options.store,

@@ -1,11 +1,12 @@
 // Floor 10. The page templates as they stand on the disk at this moment, and the pages they make of a site: the same ones,
 // byte for byte, that Eleventy makes, one at a time.
 import path from "node:path";
-import { register } from "tsx/esm/api";
-import { listOwn } from "../content/disk/packagefile.ts";
+import { pathToFileURL } from "node:url";
+import { listOwn, packageFolder, programFolder } from "../content/disk/packagefile.ts";
+import { kindOf } from "../content/disk/readfile.ts";
 import type { SiteView } from "../views/siteview.ts";
 
-const tsconfig = path.resolve(import.meta.dirname, "../../tsconfig.json");
+const tsconfig = path.join(packageFolder, "tsconfig.json");
 
 /** A page that can be made. `path` as in the published folder: `studies/a-wheel/index.html`. */
 export interface TemplatePage {
@@ -24,22 +25,42 @@ interface Template {
   readonly render: (props: Props) => unknown;
 }
 
+/** Returns our own templates: in a checkout the sources, which may be edited, else as they were compiled. */
+export async function findTemplates(): Promise<string> {
+  const sources = path.join(packageFolder, "templates");
+  return (await kindOf(sources)) === "folder" ? sources : path.join(programFolder, "templates");
+}
+
 /** Reads every template in `templatesDir` anew. Throws where one cannot be read: the message is for its author. */
 export async function loadTemplates(templatesDir: string): Promise<Templates> {
+  const pagesDir = path.join(templatesDir, "pages");
+  const compiled = await listOwn(pagesDir, ".11ty.js");
+  if (compiled.length === 0) return loadSources(pagesDir);
+  const files = compiled.map((file) => pathToFileURL(path.join(pagesDir, file)).href);
+  return load(["preact-render-to-string", ...files], (specifier) => import(specifier));
+}
+
+/** The same of TSX, which only a checkout has, and what reads it. */
+async function loadSources(pagesDir: string): Promise<Templates> {
+  const { register } = await import("tsx/esm/api");
   loads += 1;
   // A namespace of its own each time: what was loaded before would come back unchanged.
   const loader = register({ namespace: `templates-${loads}`, tsconfig });
   try {
-    const pagesDir = path.join(templatesDir, "pages");
-    const files = await listOwn(pagesDir, ".11ty.tsx");
-    const [{ renderToString }, ...modules] = await Promise.all([
-      loader.import("preact-render-to-string", import.meta.url),
-      ...files.map((file) => loader.import(path.join(pagesDir, file), import.meta.url)),
-    ]);
-    return new Templates(modules.map(checkTemplate), renderToString);
+    const files = (await listOwn(pagesDir, ".11ty.tsx")).map((file) => path.join(pagesDir, file));
+    return await load(["preact-render-to-string", ...files], (file) => loader.import(file, import.meta.url));
   } finally {
     await loader.unregister();
   }
+}
+
+async function load(
+  specifiers: readonly string[],
+  read: (specifier: string) => Promise<unknown>,
+): Promise<Templates> {
+  const [renderer, ...modules] = await Promise.all(specifiers.map(read));
+  const { renderToString } = renderer as { readonly renderToString: (element: unknown) => string };
+  return new Templates(modules.map(checkTemplate), renderToString);
 }
 
 let loads = 0;

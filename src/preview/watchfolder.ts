@@ -2,6 +2,7 @@
 import { type FSWatcher, watch } from "node:fs";
 import path from "node:path";
 import { readFolder } from "../content/disk/readfile.ts";
+import { manifestName } from "../publish/folder/manifest.ts";
 
 export interface WatchOptions {
   /** Called after each change, soon and often. */
@@ -70,6 +71,8 @@ export class Watcher {
   private async collect(folder: string, found: Set<string>): Promise<void> {
     const entries = await readFolder(folder);
     if ("kind" in entries || found.size >= mostFolders) return;
+    // A site that was published in there is no content.
+    if (folder !== this.folder && entries.some(({ name }) => name === manifestName)) return;
     found.add(folder);
     for (const { name, kind } of entries)
       if (kind === "folder" && !this.options.isIgnored(name))

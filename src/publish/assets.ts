@@ -21,6 +21,7 @@ const styleOrder = [
   "gain",
   "front",
   "shelf",
+  "series",
   "study",
   "edge",
   "refer",

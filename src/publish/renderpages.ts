@@ -1,14 +1,12 @@
 // Floor 9. Views → pages, by Eleventy. It gets finished values and gives text back; it writes nothing.
 import path from "node:path";
 import Eleventy from "@11ty/eleventy";
-import { register } from "tsx/esm/api";
+import { programFolder } from "../content/disk/packagefile.ts";
 import type { SiteView } from "../views/siteview.ts";
 import { fileOf, type SiteFile } from "./folder/sitefile.ts";
 
-const root = path.resolve(import.meta.dirname, "../..");
-
 /** Eleventy's input: pages, parts, figures, styles and scripts. */
-export const templatesDir = path.join(root, "templates");
+export const templatesDir = path.join(programFolder, "templates");
 
 /** The template that shows each part of a view. */
 const templates: Readonly<Record<keyof SiteView, string>> = {
@@ -17,6 +15,7 @@ const templates: Readonly<Record<keyof SiteView, string>> = {
   changes: "changes",
   edges: "edge",
   moved: "moved",
+  series: "series",
   shelves: "shelf",
   shelfIndexes: "shelves",
   survey: "survey",
@@ -25,18 +24,13 @@ const templates: Readonly<Record<keyof SiteView, string>> = {
   missing: "missing",
 };
 
-/**
- * Renders every page of what `view` has of a site. Eleventy imports the templates itself: with tsx registered it can, whoever
- * started us.
- */
+/** Renders every page of what `view` has of a site. */
 export async function renderPages(view: Partial<SiteView>): Promise<readonly SiteFile[]> {
-  // The JSX settings are ours, not those of the folder we happen to be called from.
-  const unregister = register({ tsconfig: path.join(root, "tsconfig.json") });
   try {
     // Nothing is ever written there: it only takes part in the paths that Eleventy gives back.
-    const nowhere = path.join(root, "_site");
+    const nowhere = path.join(programFolder, "nowhere");
     const eleventy = new Eleventy(templatesDir, nowhere, {
-      configPath: path.join(root, "eleventy.config.ts"),
+      configPath: path.join(programFolder, "eleventy.config.js"),
       quietMode: true,
       config: (config) => {
         config.addGlobalData("site", view);
@@ -56,14 +50,12 @@ export async function renderPages(view: Partial<SiteView>): Promise<readonly Sit
   } catch (error) {
     // Eleventy says that a template threw; what it threw says why.
     throw error instanceof Error && "originalError" in error ? (error.originalError ?? error) : error;
-  } finally {
-    await unregister();
   }
 }
 
 /** The pattern of one template, as Eleventy writes its path: from the working folder. */
 function matchTemplate(name: string): string {
-  const file = path.relative("", path.join(templatesDir, "pages", `${name}.11ty.tsx`));
+  const file = path.relative("", path.join(templatesDir, "pages", `${name}.11ty.js`));
   return file
     .split(path.sep)
     .join("/")

@@ -7,12 +7,12 @@ const directives = [
   "style-src 'self'",
   "script-src 'self'",
   "font-src 'self'",
-  // Pages fetch nothing. A tool that audits one asks for `robots.txt` in its name, and `serve` sends it news.
+  // Pages fetch nothing. A tool that audits one asks for `robots.txt` in its name, and `preview` sends it news.
   "connect-src 'self'",
   "base-uri 'none'",
   "form-action 'none'",
   // No text becomes a script or its address, but through the one policy by which the front page asks for the words of a
-  // search. Last, because `serve` adds a policy of its own. Source: W3C, Trusted Types.
+  // search. Last, because `preview` adds a policy of its own. Source: W3C, Trusted Types.
   "require-trusted-types-for 'script'",
   "trusted-types words",
 ];
@@ -30,6 +30,7 @@ const pagePatterns = [
   "/authors/:name/",
   "/tags/",
   "/tags/:name/",
+  "/series/:slug/",
   "/studies/:slug/",
   "/studies/:slug/changes/",
   "/studies/:slug/edges/:edge/",

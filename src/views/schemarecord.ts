@@ -1,7 +1,9 @@
 // Floor 8. The gallery, a study and an edge as schema.org has them, for search: what it is, whose it is, which licence.
+import { type Series, studyOf } from "../content/series/series.ts";
 import type { Credit, Gallery, Study } from "../content/study/study.ts";
 import { formatTitle } from "../words/title.ts";
 import { formatCanonical } from "./address.ts";
+import { formatStudyPath } from "./status.ts";
 
 /** One description as JSON data. Source: schema.org, CreativeWork and its properties. */
 export type SchemaRecord = Readonly<Record<string, unknown>>;
@@ -33,6 +35,26 @@ export function recordList(name: string, description: string, gallery: Gallery):
     description,
     inLanguage: gallery.language,
     isPartOf: recordSite(gallery),
+  };
+}
+
+/** The record of a series, with its studies in order. Source: schema.org, `CreativeWork`, `hasPart`, `position`. */
+export function recordSeries(series: Series, gallery: Gallery, description: string): SchemaRecord {
+  const parts = series.entries.flatMap((entry) => studyOf(entry) ?? []);
+  return {
+    "@type": "CreativeWork",
+    name: series.title,
+    description,
+    inLanguage: gallery.language,
+    ...recordAuthors(series),
+    ...(series.date === undefined ? {} : { datePublished: series.date }),
+    ...recordPublisher(gallery),
+    isPartOf: recordSite(gallery),
+    hasPart: parts.map((slug, index) => ({
+      "@type": "CreativeWork",
+      position: index + 1,
+      url: formatCanonical(gallery.address, formatStudyPath(slug)),
+    })),
   };
 }
 
@@ -84,7 +106,7 @@ function recordSite({ title, address }: Gallery): SchemaRecord {
   return { "@type": "WebSite", name: title, ...(url === undefined ? {} : { url }) };
 }
 
-function recordAuthors({ authors }: Study): SchemaRecord {
+function recordAuthors({ authors }: Pick<Study, "authors">): SchemaRecord {
   return authors.length === 0 ? {} : { author: authors.map((name) => ({ "@type": "Person", name })) };
 }
 

@@ -13,6 +13,8 @@ import { type MethodPage, presentMethod } from "./method/method.ts";
 import { type Frame, presentFrame } from "./pageframe.ts";
 import { type MovedPage, presentLoneTags, presentMoved } from "./redirectpage.ts";
 import { presentRules, type RulesPage } from "./rules/rulespage.ts";
+import { presentSeries, type SeriesPage } from "./series/seriespage.ts";
+import { listOrders } from "./series/seriesplace.ts";
 import { presentShelfIndexes, type ShelfIndex } from "./shelf/shelfindex.ts";
 import { presentShelves, type ShelfPage } from "./shelf/shelfpage.ts";
 import { type ChangesPage, presentChanges } from "./study/changespage.ts";
@@ -30,6 +32,7 @@ export interface StudyPages {
 /** The pages of the gallery as a whole. */
 export interface SharedPages {
   readonly front: FrontPage;
+  readonly series: readonly SeriesPage[];
   readonly shelves: readonly ShelfPage[];
   readonly shelfIndexes: readonly ShelfIndex[];
   readonly survey: SurveyPage;
@@ -59,7 +62,12 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
   const { gallery, survey } = result;
   const format = createFormat(gallery.language);
   const ordered = orderStudies(result.studies);
-  const around = { studies: ordered, gains: rankGains(ordered, format), ...(survey && { survey }) };
+  const around = {
+    studies: ordered,
+    gains: rankGains(ordered, format),
+    orders: listOrders(result),
+    ...(survey && { survey }),
+  };
   const namesakes = indexNames(ordered);
   const former = listFormer(ordered.map(({ study }) => study));
   return {
@@ -79,6 +87,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
     },
     presentShared: () => ({
       front: presentFront(result, format),
+      series: presentSeries(result, format),
       shelves: presentShelves(ordered, gallery, format),
       shelfIndexes: presentShelfIndexes(ordered, gallery, format),
       survey: presentSurvey(result, format),

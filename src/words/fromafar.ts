@@ -94,12 +94,14 @@ export function formatFocusFrom({ from }: MeasuredFocus, distance: number, forma
   return format.percent(view.clarity);
 }
 
-/** `By its size, whatever its colours, what has to be seen lasts to 80 flag heights.` */
+/** `What has to be seen is large enough to be made out from up to 80 flag heights away, whatever its colours.` */
 export function sayLasting({ lastsTo }: MeasuredFocus, format: Format): string {
   if (lastsTo === null)
-    return `By its size, whatever its colours, what has to be seen does not last to ${format.number(first, 0)} flag heights, the nearest distance tried.`;
-  const more = lastsTo === last ? " or more, the furthest distance tried" : "";
-  return `By its size, whatever its colours, what has to be seen lasts to ${format.number(lastsTo, 0)} flag heights${more}.`;
+    return `What has to be seen is too small to be made out from ${format.number(first, 0)} flag heights away, the nearest distance tried, whatever its colours.`;
+  const step = format.number(lastsTo, 0);
+  return lastsTo === last
+    ? `What has to be seen is large enough to be made out from ${step} flag heights away, the furthest distance tried.`
+    : `What has to be seen is large enough to be made out from up to ${step} flag heights away, whatever its colours.`;
 }
 
 function sayStep(before: MeasuredFocus, after: MeasuredFocus, step: number, format: Format): string {

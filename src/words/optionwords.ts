@@ -59,12 +59,12 @@ export function describePrice(
   format: Format,
 ): string | undefined {
   if (price.length === 0) return undefined;
-  const said = price.map(({ names: [[a, b]], contrast: [before, after], outcome }) => {
-    const edge = `${a} / ${b}`;
-    if (outcome === "merged") return `${edge} merged`;
+  const said = price.map(({ names, contrast: [before, after], outcome }) => {
+    const [was, is] = names.map((pair) => pair.join(" / "));
+    if (outcome === "merged") return `${was} merged`;
     return before === null
-      ? `${edge} parted at ${format.contrast(after)}`
-      : `${edge} from ${format.contrast(before)} to ${format.contrast(after)}`;
+      ? `${is} parted at ${format.contrast(after)}`
+      : `${was} (${format.contrast(before)}) becomes ${is} (${format.contrast(after)})`;
   });
   return listFew(said, mostNames.price, format);
 }

@@ -89,7 +89,7 @@ function sayStrength({ clarity, strength, edges }: Comparison): string {
   return move > 0 ? "edges grow stronger beyond clear" : "edges grow weaker beyond clear";
 }
 
-/** What got worse and decides, longest first: `white / red falls from contrast 84 to 27`. */
+/** What got worse and decides, longest first: `white / red (contrast 84%) becomes white / rust (27%)`. */
 function sayPrice({ price }: Comparison, format: Format): string {
   const fallen = price.find(({ outcome }) => outcome === "lost" || outcome === "worse");
   const named = price.slice(0, mostNamed).map((edge) => sayLoss(edge, edge === fallen, format));
@@ -106,7 +106,10 @@ function sayLoss(
   if (outcome === "merged") return `${was} becomes one colour`;
   if (outcome === "parted") return `${is} parts, ${gradeOf(after)} at ${format.contrast(after)}`;
   const from = before === null ? "no edge" : format.contrast(before);
-  return `${was} falls from ${isFirst ? "contrast " : ""}${from} to ${format.contrast(after)}`;
+  const contrast = isFirst ? "contrast " : "";
+  return was === is
+    ? `${was} falls from ${contrast}${from} to ${format.contrast(after)}`
+    : `${was} (${contrast}${from}) becomes ${is} (${format.contrast(after)})`;
 }
 
 function sayNothingLost({ edges, price }: Comparison, format: Format): string {

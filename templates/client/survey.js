@@ -85,7 +85,7 @@ function showField() {
 function tell({ row, data }) {
   const textOf = (element) => element.textContent.replace(/\s+/g, " ").trim();
   const cells = [...row.querySelectorAll("td")].map((cell) => `  ${cell.dataset.head}: ${textOf(cell)}`);
-  const begin = data.slug ? [`  counterchange new ${data.slug} --original "${data.file}"`] : [];
+  const begin = data.slug ? [`  counterchange begin ${data.slug} --original "${data.file}"`] : [];
   return [textOf(row.querySelector(".flag-name")), `  ${data.file}`, ...cells, ...begin].join("\n");
 }
 

@@ -17,7 +17,8 @@ if (swap) {
     if (at < 0 && document.activeElement === both) next.focus({ preventScroll: true });
     swap.dataset.shown = names[at] ?? "both";
     both.hidden = at < 0;
-    said.textContent = at < 0 ? "Both flags shown" : `${plates[at].textContent} shown alone`;
+    said.textContent =
+      at < 0 ? "Both flags shown" : `${plates[at].querySelector("figcaption span").textContent} shown alone`;
     if (isMoved) swap.scrollIntoView({ block: "nearest", behavior: "instant" });
   };
   const alternate = () => show(shown === 0 ? 1 : 0);

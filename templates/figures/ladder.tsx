@@ -1,4 +1,4 @@
-// Figure. The ladder of reflectance: the colours of a flag by the light their cloth gives back.
+// Figure. The ladder of reflectance: the colours of a flag by the reflectance of their cloth.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";

@@ -7,8 +7,8 @@ import type { EdgeMapPanel, EdgeMapView } from "../../src/views/study/edgemap.ts
 const grades = ["strong", "clear", "soft", "weak", "merged"] as const;
 
 /**
- * The figure with its key and caption. `id` is its anchor; `isAgain` where the page shows the map in its own place too,
- * whose lines are then drawn again; `more` ends the caption.
+ * The figure with its key and caption. `id` is its anchor; `isAgain` where the page has shown the map before, whose
+ * lines are then drawn again; `more` ends the caption.
  */
 export function EdgeMapFigure({
   map,

@@ -39,15 +39,22 @@ export function MatrixFigure({
             {matrix.rows.map((row) => (
               <tr key={row.id}>
                 <th scope="row">
-                  <SwatchChip hex={row.hex} /> <span class="matrix-name">{row.name}</span>
+                  <SwatchChip hex={row.hex} /> <span class="matrix-name">{row.name}</span>{" "}
+                  <span class="matrix-becomes">becomes</span>
                 </th>
                 {row.cells.map((cell, index) =>
                   cell === null ? (
-                    <td key={index}>
+                    <td key={index} class="no-cell">
                       <span class="unseen">no change</span>
                     </td>
                   ) : (
-                    <Cell key={index} cell={cell} matrix={matrix} isAgain={isAgain} />
+                    <Cell
+                      key={index}
+                      cell={cell}
+                      name={matrix.columns[index]?.name ?? ""}
+                      matrix={matrix}
+                      isAgain={isAgain}
+                    />
                   ),
                 )}
               </tr>
@@ -65,12 +72,15 @@ export function MatrixFigure({
   );
 }
 
+/** `name` is that of its column, shown where there is no room for columns. */
 function Cell({
   cell,
+  name,
   matrix: { src, width, height, page },
   isAgain,
 }: {
   cell: CellView;
+  name: string;
   matrix: MatrixView;
   isAgain: boolean;
 }): JSX.Element {
@@ -81,6 +91,9 @@ function Cell({
           <image href={src} width={width} height={height} />
         </svg>
         <Clarity cell={cell} />
+        <span class="cell-name" aria-hidden="true">
+          {name}
+        </span>
       </a>
       {cell.isOwn && <span class="own-word">this study</span>}
       {cell.notes.map((number) => (

@@ -1,4 +1,4 @@
-// Figure. What an author puts into prose: any figure of the page once more, under an anchor of its own.
+// Figure. What an author puts into prose: any figure of the page, under an anchor of its own.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
@@ -15,7 +15,7 @@ import { SeenFigure } from "./seen.tsx";
 import { SizesFigure } from "./sizes.tsx";
 import { StripFigure } from "./strip.tsx";
 
-/** One figure of the prose. The lines of the edge map are drawn by the map of the page itself, to which it refers. */
+/** One figure of the prose. The lines of the edge map are drawn by the first, to which another one refers. */
 export function ProseFigureBlock({
   figure,
   study,
@@ -33,7 +33,7 @@ export function ProseFigureBlock({
     case "true size":
       return <SizesFigure rows={study.sizes} id={id} />;
     case "edge map":
-      return <EdgeMapFigure map={study.edgeMap} id={id} isAgain />;
+      return <EdgeMapFigure map={study.edgeMap} id={id} isAgain={id !== study.inProse[figure.kind]} />;
     case "contrast ruler":
       return study.ruler ? <RulerFigure ruler={study.ruler} ladder={study.ladder} id={id} /> : null;
     case "distance strip":

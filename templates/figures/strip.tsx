@@ -14,7 +14,6 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
           <li key={step.distance}>
             <p class="strip-distance">
               From <span class="number">{step.distance}</span> flag heights
-              {step.left && <>, {step.left}</>}
             </p>
             <div class="small-pair">
               {step.plates.map((plate, index) => (
@@ -29,6 +28,7 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
                 </div>
               ))}
             </div>
+            {step.lost && <p class="strip-clarity">{step.lost}</p>}
           </li>
         ))}
       </ol>

@@ -18,14 +18,14 @@ export function render({ changes }: { site: SiteView; changes: ChangesPage }): J
     <Document frame={changes.frame} layout="changes">
       <article>
         <header class="opening">
-          <p class="status">
-            <a href={changes.study.address}>{changes.study.title}</a> · <span>{changes.status.word}</span>,{" "}
-            {changes.status.meaning}
-          </p>
           {changes.flag && <p class="flag-name">{changes.flag}</p>}
           <h1>{changes.title}</h1>
+          <p class="byline">
+            beside <a href={changes.study.address}>{changes.study.title}</a> · {changes.status.word},{" "}
+            {changes.status.meaning}
+          </p>
           <p class="lede">{changes.options.first}</p>
-          {changes.options.standing && <p class="measured">{changes.options.standing}</p>}
+          <p class="measured">{changes.options.standing} Clarity is 100% where every edge is clear.</p>
         </header>
         <Options options={changes.options} />
       </article>

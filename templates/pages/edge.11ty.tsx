@@ -20,12 +20,16 @@ export function render({ edge }: { site: SiteView; edge: EdgePage }): JSX.Elemen
       <article>
         <StampNote stamp={edge.refer.stamp} />
         <header class="opening">
-          <p class="status">
-            An edge of <a href={edge.study.address}>{edge.study.title}</a> · <span>{edge.status.word}</span>,{" "}
-            {edge.status.meaning}
+          <p class="flag-name">
+            An edge of <a href={edge.study.address}>{edge.study.title}</a>
           </p>
-          <h1>{edge.title}</h1>
-          {edge.renamed && <p class="lede">becomes {edge.renamed}</p>}
+          <h1>
+            {edge.title}
+            {edge.renamed && <span class="quiet"> becomes {edge.renamed}</span>}
+          </h1>
+          <p class="byline">
+            {edge.status.word}, {edge.status.meaning}
+          </p>
         </header>
         <Meeting edge={edge} />
         <Seen edge={edge} />

@@ -8,6 +8,7 @@ import { GainFigure } from "../figures/gain.tsx";
 import { Document } from "../parts/document.tsx";
 import { Entry, Lead } from "../parts/entry.tsx";
 import { FinderForm, Shelves } from "../parts/finder.tsx";
+import { SeriesList } from "../parts/series.tsx";
 
 export const data = { permalink: "index.html" };
 
@@ -34,6 +35,7 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
       ) : (
         <>
           <Lead lead={front.lead} />
+          <SeriesList series={front.series} />
           {front.cards.length > 0 && (
             <section class="catalogue" aria-label="Earlier studies, newest first">
               {front.cards.map((card) => (

@@ -10,6 +10,7 @@ import { Document } from "../parts/document.tsx";
 import { Edges } from "../parts/edges.tsx";
 import { Record } from "../parts/record.tsx";
 import { StampNote } from "../parts/refer.tsx";
+import { SeriesPlaces } from "../parts/series.tsx";
 import { Argument, Heading, Plates, Seen } from "../parts/study.tsx";
 
 export const data = {
@@ -35,6 +36,7 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
         {study.ruler && <Afar study={study} />}
         <Seen study={study} />
         <Record study={study} />
+        <SeriesPlaces places={study.series} />
       </article>
     </Document>
   );

@@ -5,14 +5,24 @@ import type { JSX } from "preact";
 import type { StudyPage } from "../../src/views/study/studypage.ts";
 import { SizesFigure } from "../figures/sizes.tsx";
 import { StripFigure } from "../figures/strip.tsx";
+import { Shown } from "./shown.tsx";
 
 /** The section of a study page. */
 export function Afar({ study }: { study: StudyPage }): JSX.Element {
+  const { "distance strip": strip, "true size": sizes } = study.inProse;
   return (
     <section class="afar" aria-labelledby="distance">
       <h2 id="distance">From afar</h2>
-      <StripFigure strip={study.strip} id="distance-strip" />
-      <SizesFigure rows={study.sizes} id="true-size" />
+      {strip ? (
+        <Shown at={strip} id="distance-strip" name="The distance strip" />
+      ) : (
+        <StripFigure strip={study.strip} id="distance-strip" />
+      )}
+      {sizes ? (
+        <Shown at={sizes} id="true-size" name="The row of sizes" />
+      ) : (
+        <SizesFigure rows={study.sizes} id="true-size" />
+      )}
     </section>
   );
 }

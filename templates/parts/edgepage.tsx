@@ -2,11 +2,11 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { DetailView } from "../../src/views/edge/edgecrop.ts";
 import type { EdgePage } from "../../src/views/edge/edgepage.ts";
 import type { SeenReading } from "../../src/views/edge/edgevision.ts";
 import type { LocatorView } from "../../src/views/study/edgemap.ts";
 import { RulerOfOne, RulerTable } from "../figures/ruler.tsx";
+import { Move } from "./move.tsx";
 import { Argue } from "./refer.tsx";
 import { Summary } from "./summary.tsx";
 import { DetailChip, MeetingChip } from "./swatch.tsx";
@@ -19,13 +19,13 @@ export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
         <div class="places" id="crops">
           <figure class="plate">
             <Locator locator={edge.place.locator} names={edge.row.names} />
-            <figcaption>Where it is on the flag; the frame is shown large</figcaption>
+            <figcaption>On the flag; the frame is shown large</figcaption>
           </figure>
           {edge.place.crops.map((crop, index) => (
             <figure key={crop.label} class="plate">
-              <div class="detail">
+              <div class="mat">
                 <img
-                  class="crop"
+                  class="flag flag-wide"
                   src={crop.src}
                   alt={crop.alt}
                   width={crop.width}
@@ -34,7 +34,8 @@ export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
                 />
               </div>
               <figcaption>
-                {crop.label}: contrast <Contrast edge={edge} side={index} />
+                {crop.label}
+                {index === 1 && ", unofficial study"}
               </figcaption>
             </figure>
           ))}
@@ -44,18 +45,16 @@ export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
         <h2 id="outcome">{edge.outcome.word}</h2>
         <p class="verdict-sentence">{edge.outcome.sentence}</p>
         <RulerOfOne ruler={edge.ruler} />
-        <p class="unofficial">{edge.unofficial}</p>
-        {edge.answer && <Argue answer={edge.answer} />}
+        {edge.near && (
+          <p class="measured">
+            {edge.near}: on other cloth it would be another. <a href={edge.links.nearLine}>Why</a>
+          </p>
+        )}
         <p class="measured">
           {edge.measuredHow} How <a href={edge.links.contrast}>contrast</a> is made, and{" "}
           <a href={edge.links.beside}>what stands beside it</a>.
-          {edge.hasNearLine && (
-            <>
-              {" "}
-              A grade <a href={edge.links.nearLine}>near the line</a> would be another on other cloth.
-            </>
-          )}
         </p>
+        {edge.answer && <Argue answer={edge.answer} />}
       </div>
       <Summary rows={edge.numbers} caption="The edge in numbers" id="numbers" />
     </section>
@@ -92,79 +91,47 @@ function Locator({ locator, names }: { locator: LocatorView; names: string }): J
   );
 }
 
-function Contrast({ edge, side }: { edge: EdgePage; side: number }): JSX.Element {
-  const reading = side === 0 ? edge.row.before : edge.row.after;
-  if (reading === undefined) return <>no edge</>;
-  return (
-    <>
-      <span class="number">{reading.contrast}</span>, {reading.grade}
-      {reading.near && `, ${reading.near}`}
-    </>
-  );
-}
-
-/** The two colours under every kind of vision. */
+/** The place as every kind of vision has it in both flags, with contrast and difference. */
 export function Seen({ edge }: { edge: EdgePage }): JSX.Element {
   return (
     <section class="evidence" aria-labelledby="seen">
       <h2 id="seen">To colour-blind readers, and in grey</h2>
-      <div class="main">
-        <table class="edges">
-          <caption>
-            Contrast, and difference in ΔE00, under each kind of vision. In grey the contrast stays what it
-            is.
-          </caption>
-          <thead>
-            <tr>
-              <th scope="col">Vision</th>
-              <th scope="col">Original</th>
-              <th scope="col">Redesign</th>
-            </tr>
-          </thead>
-          <tbody>
-            {edge.visions.map((row) => (
-              <tr key={row.vision}>
-                <th scope="row">{row.heading}</th>
-                <td>
-                  <SeenCell reading={row.before} detail={row.details?.[0]} />
-                </td>
-                <td>
-                  <SeenCell reading={row.after} detail={row.details?.[1]} />
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+      <div class="seen-grid">
+        {edge.visions.map((row) => (
+          <figure key={row.vision} class="seen-one">
+            <div class="small-pair">
+              {[row.before, row.after].map((reading, index) => (
+                <div key={index} class="mat">
+                  {reading && <MeetingChip hexes={reading.hexes} detail={row.details?.[index]} />}
+                </div>
+              ))}
+            </div>
+            <figcaption>
+              <strong>{row.heading}</strong>
+              {row.after?.contrast && (
+                <span class="seen-number">
+                  contrast {moveSeen(row, ({ contrast, grade }) => `${contrast} ${grade}`)}
+                </span>
+              )}
+              <span class="seen-number">ΔE00 {moveSeen(row, ({ difference }) => difference)}</span>
+            </figcaption>
+          </figure>
+        ))}
       </div>
-      <div class="margin source">
-        <p>
-          Approximations of the strongest form of each deficiency, and no test of anyone’s sight.{" "}
-          <a href={edge.links.vision}>How they are made</a>
-        </p>
-      </div>
+      <p class="source">
+        Original beside redesign. Grey keeps the contrast. Approximations of the strongest form of each
+        deficiency, and no test of anyone’s sight. <a href={edge.links.vision}>How they are made</a>
+      </p>
     </section>
   );
 }
 
-function SeenCell({
-  reading,
-  detail,
-}: {
-  reading: SeenReading | undefined;
-  detail: DetailView | undefined;
-}): JSX.Element {
-  if (reading === undefined) return <span class="quiet">no edge</span>;
-  return (
-    <span class="reading">
-      <MeetingChip hexes={reading.hexes} detail={detail} />
-      <span class="reading-figures">
-        <span class="number">{reading.contrast}</span> <span class="grade">{reading.grade}</span>{" "}
-        <span class="grade">
-          ΔE00 <span class="number">{reading.difference}</span>
-        </span>
-      </span>
-    </span>
-  );
+function moveSeen(
+  row: EdgePage["visions"][number],
+  say: (reading: SeenReading) => string,
+): JSX.Element | string | undefined {
+  const [before, after] = [row.before, row.after].map((reading) => (reading ? say(reading) : "no edge"));
+  return before === after ? after : <Move before={before} after={after} />;
 }
 
 /** The same two names in other studies, where there are any. */

@@ -6,6 +6,7 @@ import type { StudyPage } from "../../src/views/study/studypage.ts";
 import { EdgeMapFigure } from "../figures/map.tsx";
 import { RulerFigure } from "../figures/ruler.tsx";
 import { Move } from "./move.tsx";
+import { Shown } from "./shown.tsx";
 
 /** The section of a study page. */
 export function Edges({ study }: { study: StudyPage }): JSX.Element {
@@ -16,9 +17,22 @@ export function Edges({ study }: { study: StudyPage }): JSX.Element {
         <p class="measured">One colour: no edges to measure.</p>
       ) : (
         <>
-          <RulerFigure ruler={study.ruler} ladder={study.ladder} id="contrast-ruler" />
+          {study.inProse["contrast ruler"] ? (
+            <Shown at={study.inProse["contrast ruler"]} id="contrast-ruler" name="The contrast ruler" />
+          ) : (
+            <RulerFigure ruler={study.ruler} ladder={study.ladder} id="contrast-ruler" />
+          )}
           <Notes study={study} />
-          <EdgeMapFigure map={study.edgeMap} id="edge-map" more={<How study={study} />} />
+          {study.inProse["edge map"] ? (
+            <>
+              <Shown at={study.inProse["edge map"]} id="edge-map" name="The edge map" />
+              <div class="measured">
+                <How study={study} />
+              </div>
+            </>
+          ) : (
+            <EdgeMapFigure map={study.edgeMap} id="edge-map" more={<How study={study} />} />
+          )}
         </>
       )}
     </section>

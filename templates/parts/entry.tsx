@@ -4,6 +4,7 @@
 import type { JSX } from "preact";
 import type { Card } from "../../src/views/front/card.ts";
 import type { FrontPage } from "../../src/views/front/front.ts";
+import type { StatusView } from "../../src/views/status.ts";
 import type { Linked } from "../../src/views/study/byline.ts";
 import { Move } from "./move.tsx";
 import { Pair } from "./pair.tsx";
@@ -79,13 +80,17 @@ function CardTitle({ card }: { card: Card }): JSX.Element {
   );
 }
 
-/** Who and when, as far as the study says. */
+/** Who and when, as far as the study says, and with `status` what became of it. */
 export function Byline({
   authors,
   people,
   date,
-}: Pick<Card, "authors" | "date"> & { people?: readonly Linked[] }): JSX.Element | null {
-  if (!authors && !date) return null;
+  status,
+}: Pick<Card, "authors" | "date"> & {
+  people?: readonly Linked[];
+  status?: StatusView;
+}): JSX.Element | null {
+  if (!authors && !date && !status) return null;
   return (
     <p class="byline">
       {authors && (
@@ -105,6 +110,14 @@ export function Byline({
       )}
       {authors && date && <span aria-hidden="true"> · </span>}
       {date && <time dateTime={date.iso}>{date.text}</time>}
+      {status && (
+        <>
+          {(authors || date) && <span aria-hidden="true"> · </span>}
+          <span class="status">
+            {status.word}, {status.meaning}
+          </span>
+        </>
+      )}
     </p>
   );
 }

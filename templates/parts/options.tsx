@@ -51,7 +51,7 @@ function ByColour({ colours }: { colours: readonly ColourView[] }): JSX.Element 
   const hasFocus = colours.some(({ best }) => best?.focus !== undefined);
   return (
     <table class="by-colour">
-      <caption>By the colour that is changed: the best replacement for each.</caption>
+      <caption class="unseen">The best replacement for each colour</caption>
       <thead>
         <tr>
           <th scope="col">Colour changed</th>

@@ -8,23 +8,27 @@ import { CaptionedPlate } from "./plate.tsx";
 
 /**
  * The pair. Its controls are hidden until the script runs that they need, `templates/client/swap.js`. With
- * `isPressed` so do the flags themselves, where no link covers them. With `split` one flag of both halves stands beside it on paper.
+ * `isPressed` so do the flags themselves, where no link covers them. With `split` one flag of both halves stands beside
+ * it on paper. `note` is said once, under the redesign.
  */
 export function Pair({
   plates,
   isPressed = false,
   split,
+  note,
 }: {
   plates: readonly [Plate, Plate];
   isPressed?: boolean;
   split?: SplitView;
+  note?: string;
 }): JSX.Element {
   return (
     <div class="swap" data-shown="both">
       <div class="pair">
-        {plates.map((plate) => (
+        {plates.map((plate, index) => (
           <CaptionedPlate key={plate.label} plate={plate} eager>
-            {plate.label}
+            <span>{plate.label}</span>
+            {index === 1 && note && `, ${note}`}
           </CaptionedPlate>
         ))}
         {split && <SplitFlag plates={plates} split={split} />}
@@ -36,7 +40,7 @@ export function Pair({
         </button>
         <span class="swap-hint">
           {isPressed && "or press a flag"}
-          <span class="swap-keys">{isPressed && ", "}or the arrow keys; Esc for both</span>
+          <span class="swap-keys">{isPressed && ", "}or the arrow keys</span>
         </span>
         <span class="unseen" role="status" />
       </div>

@@ -46,6 +46,17 @@ export function Record({ study }: { study: StudyPage }): JSX.Element {
         )}
         <DownloadList downloads={notes.downloads} />
       </Matter>
+      {study.tags.length > 0 && (
+        <Matter id="tags" heading="Filed under">
+          <ul class="tags">
+            {study.tags.map((tag) => (
+              <li key={tag.text}>
+                <a href={tag.address}>{tag.text}</a>
+              </li>
+            ))}
+          </ul>
+        </Matter>
+      )}
       <Matter id="refer" heading="Cite this">
         <Citation refer={refer} />
       </Matter>

@@ -9,27 +9,16 @@ import { Byline } from "./entry.tsx";
 import { OptionList } from "./notes.tsx";
 import { Pair } from "./pair.tsx";
 import { Argue } from "./refer.tsx";
+import { Shown } from "./shown.tsx";
 import { Summary } from "./summary.tsx";
 
-/** Status, title, who and when. */
+/** The flag, the title, then who, when and what became of it. */
 export function Heading({ study }: { study: StudyPage }): JSX.Element {
   return (
     <header class="opening">
-      <p class="status">
-        <span>{study.status.word}</span>, {study.status.meaning}
-      </p>
       {study.flag && <p class="flag-name">{study.flag}</p>}
       <h1>{study.title}</h1>
-      <Byline authors={study.authors} people={study.people} date={study.date} />
-      {study.tags.length > 0 && (
-        <ul class="tags">
-          {study.tags.map((tag) => (
-            <li key={tag.text}>
-              <a href={tag.address}>{tag.text}</a>
-            </li>
-          ))}
-        </ul>
-      )}
+      <Byline authors={study.authors} people={study.people} date={study.date} status={study.status} />
     </header>
   );
 }
@@ -38,18 +27,17 @@ export function Heading({ study }: { study: StudyPage }): JSX.Element {
 export function Plates({ study }: { study: StudyPage }): JSX.Element {
   return (
     <section class="comparison" aria-labelledby="verdict">
-      <Pair plates={study.plates} isPressed split={study.split} />
+      <Pair plates={study.plates} isPressed split={study.split} note="unofficial study" />
       <div class="verdict">
         <h2 id="verdict">{study.verdict.word}</h2>
         <p class="verdict-sentence">
           {study.change.sentence} {study.verdict.sentence}
         </p>
-        <p class="unofficial">{study.notes.unofficial}</p>
-        {study.answer && <Argue answer={study.answer} />}
         <p class="measured">
           How <a href={study.links.outcomes}>the verdict</a> is reached, and what{" "}
           <a href={study.links.numbers}>the numbers</a> mean.
         </p>
+        {study.answer && <Argue answer={study.answer} />}
       </div>
       <Summary rows={study.summary} caption="The comparison in numbers" />
     </section>
@@ -105,7 +93,11 @@ export function Seen({ study }: { study: StudyPage }): JSX.Element {
   return (
     <section class="seen" aria-labelledby="seen">
       <h2 id="seen">To colour-blind readers, and in grey</h2>
-      <SeenFigure seen={study.seen} id="seen-otherwise" />
+      {study.inProse["seen otherwise"] ? (
+        <Shown at={study.inProse["seen otherwise"]} id="seen-otherwise" name="What they see" />
+      ) : (
+        <SeenFigure seen={study.seen} id="seen-otherwise" />
+      )}
     </section>
   );
 }

@@ -4,6 +4,11 @@
 import type { JSX } from "preact";
 import type { SummaryRow } from "../../src/views/study/studypage.ts";
 
+/** What no colour changes stands once, under both. */
+function sides({ before, after, isShared }: SummaryRow): readonly string[] {
+  return isShared && before === after ? [after] : [before, after];
+}
+
 /** The table beside the verdict. */
 export function Summary({
   rows,
@@ -33,13 +38,14 @@ export function Summary({
       <tbody>
         {rows.map((row) => (
           <tr key={row.name}>
-            <th scope="row">{row.name}</th>
-            <td class="number end">
-              <bdi>{row.before}</bdi>
-            </td>
-            <td class="number end">
-              <bdi>{row.after}</bdi>
-            </td>
+            <th scope="row">
+              {row.name} {row.means && <span class="quiet">{row.means}</span>}
+            </th>
+            {sides(row).map((value, index, { length }) => (
+              <td key={index} class="number end" colSpan={3 - length}>
+                <bdi>{value}</bdi> {row.of && <bdi class="quiet">{row.of[index]}</bdi>}
+              </td>
+            ))}
           </tr>
         ))}
       </tbody>

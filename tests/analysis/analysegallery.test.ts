@@ -1,6 +1,6 @@
 import { unlinkSync } from "node:fs";
 import { join } from "node:path";
-import { describe, expect, test } from "vitest";
+import { afterAll, describe, expect, test } from "vitest";
 import { analyseGallery, type RunOptions } from "../../src/analysis/analysegallery.ts";
 import { type Line, Pool } from "../../src/analysis/jobs/pool.ts";
 import { drawing, harbour, makeFolder } from "../content/folder.ts";
@@ -15,8 +15,13 @@ const slow = {
 
 // Each test computes whole galleries, which takes its time on a busy machine.
 describe("analyseGallery", { timeout: 30_000 }, () => {
+  // One pool for all, so that not every test has to start children.
+  const line = new Pool();
+  afterAll(() => line.close());
+  const analyse = (folder: string, options: RunOptions = {}) => analyseGallery(folder, { line, ...options });
+
   test("computes every study", async () => {
-    const { gallery, studies, problems } = await analyseGallery(await makeFolder(harbour));
+    const { gallery, studies, problems } = await analyse(await makeFolder(harbour));
     expect(problems).toEqual([]);
     expect(gallery.title).toBe("Flags of the Sound");
     expect(studies.map(({ study, change }) => [study.slug, change])).toEqual([
@@ -34,7 +39,7 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
       "studies/empty/study.md": writeStudy(),
       "studies/empty/original.svg": '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"/>',
     });
-    const { studies, problems } = await analyseGallery(folder);
+    const { studies, problems } = await analyse(folder);
     expect(studies.map(({ study }) => study.slug)).toEqual(["ferry"]);
     const rulesBy = new Map(
       problems.map(({ file, rule }) => [/(absent|broken|empty)/.exec(file)?.[1], rule]),
@@ -54,7 +59,7 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
       ...harbour,
       "studies/ferry/original.svg": drawing.replace("<circle", "<text>a</text><circle"),
     });
-    const { studies, problems } = await analyseGallery(folder);
+    const { studies, problems } = await analyse(folder);
     expect(studies).toHaveLength(1);
     expect(problems.map(({ rule, severity }) => [rule, severity])).toEqual([["svg/text", "warning"]]);
   });
@@ -64,8 +69,8 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
       ...harbour,
       "studies/ferry/study.md": writeStudy("status: draft"),
     });
-    expect((await analyseGallery(folder)).studies).toEqual([]);
-    expect((await analyseGallery(folder, { drafts: true })).studies).toHaveLength(1);
+    expect((await analyse(folder)).studies).toEqual([]);
+    expect((await analyse(folder, { drafts: true })).studies).toHaveLength(1);
   });
 
   test("a drawing that goes after it was found leaves its own study out, and stops no other", async () => {
@@ -75,7 +80,7 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
       "studies/zeal/original.svg": drawing,
     });
     // The others are opened once the first is measured: then the drawing of one of them is gone.
-    const { studies, leftOut, problems } = await analyseGallery(folder, {
+    const { studies, leftOut, problems } = await analyse(folder, {
       first: "ferry",
       onMeasured: (result) => {
         if (result?.study.slug === "ferry") unlinkSync(join(folder, "studies/zeal/original.svg"));
@@ -88,8 +93,8 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
   });
 
   test("the figures of a study do not depend on what stands beside it", async () => {
-    const alone = await analyseGallery(await makeFolder(harbour));
-    const among = await analyseGallery(
+    const alone = await analyse(await makeFolder(harbour));
+    const among = await analyse(
       await makeFolder({
         ...harbour,
         "studies/another/study.md": writeStudy('change: { replace: "#ffffff", with: "#f4c430" }'),
@@ -114,7 +119,7 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
       "studies/torn/study.md": writeStudy(),
       "studies/torn/original.svg": "<svg",
     });
-    expect((await analyseGallery(folder)).leftOut).toEqual(["Capital", "bad", "torn"]);
+    expect((await analyse(folder)).leftOut).toEqual(["Capital", "bad", "torn"]);
   });
 
   test("what the page will leave out of the prose is a problem here, a figure only where there are edges", async () => {
@@ -125,7 +130,7 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
       "studies/torn/study.md": writeStudy() + prose,
       "studies/torn/original.svg": "<svg",
     });
-    const { studies, problems } = await analyseGallery(folder);
+    const { studies, problems } = await analyse(folder);
     expect(studies).toHaveLength(1);
     const seen = problems.map(({ file, rule }) => `${/(ferry|torn)/.exec(file)?.[1]} ${rule}`);
     expect(seen.sort()).toEqual([
@@ -141,7 +146,7 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
       ...harbour,
       "studies/ferry/study.md": writeStudy('options: [{ replace: "#999999", with: white }]'),
     });
-    const { studies, leftOut, problems } = await analyseGallery(folder);
+    const { studies, leftOut, problems } = await analyse(folder);
     expect([studies, leftOut]).toEqual([[], ["ferry"]]);
     expect(problems).toMatchObject([{ rule: "study/colour-absent", place: { line: 5 } }]);
   });
@@ -154,7 +159,7 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
     const run = (...job: Parameters<Line["run"]>) => (job[0] === "rank" ? answer() : pool.run(...job));
     try {
       const line = { run: run as Line["run"] };
-      const { studies, leftOut, problems } = await analyseGallery(await makeFolder(harbour), { line });
+      const { studies, leftOut, problems } = await analyse(await makeFolder(harbour), { line });
       expect([studies.length, leftOut]).toEqual([1, []]);
       expect(studies[0]).not.toHaveProperty("ranking");
       expect(problems.map(({ severity }) => severity)).toEqual(["warning"]);
@@ -170,7 +175,7 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
       "flags/pale.svg": drawing.replace("#7a1020", "#fcfcd0"),
       "flags/torn.svg": "<svg",
     });
-    const { studies, survey, problems } = await analyseGallery(folder);
+    const { studies, survey, problems } = await analyse(folder);
     expect(studies).toHaveLength(1);
     expect(survey?.entries.map(({ flag }) => flag.file)).toEqual([
       "flags/pale.svg",
@@ -197,7 +202,7 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
       expect(gallery.title).toBe("Flags of the Sound");
       told.push([result?.study.slug, result?.ranking !== undefined, left]);
     };
-    const { studies } = await analyseGallery(folder, { first: "ferry", onMeasured });
+    const { studies } = await analyse(folder, { first: "ferry", onMeasured });
     expect(told[0]).toEqual(["ferry", false, 2]);
     expect(told.map(([slug]) => String(slug)).sort()).toEqual(["anchor", "ferry", "undefined"]);
     expect(told.map(([, , left]) => left)).toEqual([2, 1, 0]);
@@ -211,15 +216,13 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
       "studies/broken/original.svg": "<svg",
     });
     for (const first of ["none", "broken"])
-      expect((await analyseGallery(folder, { first })).studies.map(({ study }) => study.slug)).toEqual([
-        "ferry",
-      ]);
+      expect((await analyse(folder, { first })).studies.map(({ study }) => study.slug)).toEqual(["ferry"]);
   });
 
   test("tells how many studies are done", async () => {
     const told: string[] = [];
     const onProgress = (done: number, total: number) => void told.push(`${done}/${total}`);
-    await analyseGallery(
+    await analyse(
       await makeFolder({
         ...harbour,
         "studies/another/study.md": writeStudy(),
@@ -239,7 +242,7 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
       "old flags/plain.svg": drawing.replace("#7a1020", "#0b7a3b"),
       "old flags/torn.svg": "<svg",
     });
-    const { studies, survey, problems } = await analyseGallery(folder);
+    const { studies, survey, problems } = await analyse(folder);
     expect(studies[0]?.likeness).toMatchObject({
       compared: 2,
       nearest: [

@@ -106,7 +106,7 @@ export async function benchGallery(studies: number, broken = 0, keptIn?: string)
     await writeGallery(join(folder, "content"), studies, broken);
     const cache = keptIn ?? join(folder, "kept");
     const start = join(top, "src/cli/start.mjs");
-    const own = await watch([start, "build", "content", "--out", "site", "--cache", cache], folder);
+    const own = await watch([start, "publish", "content", "--out", "site", "--cache", cache], folder);
     const floor = await watch(
       ["--import", "tsx", join(import.meta.dirname, "floor.ts"), join(folder, "site")],
       top,

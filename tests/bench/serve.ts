@@ -29,7 +29,7 @@ export async function benchServe(edits = 20): Promise<ServeBench> {
   const folder = await mkdtemp(join(tmpdir(), "counterchange-bench-"));
   try {
     await copyCheckout(folder);
-    // The sources are translated once, as after an install.
+    // The sources are compiled once, as after an install.
     await timeFirst(folder, "", "none");
     const coldStudy = await timeFirst(folder, "studies/bench/", "first");
     const coldFront = await timeFirst(folder, "", "second");
@@ -64,7 +64,7 @@ interface Running {
 async function start(folder: string, cache: string): Promise<Running> {
   const words = [
     join(folder, "src/cli/start.mjs"),
-    "serve",
+    "preview",
     "content",
     "--port",
     "0",

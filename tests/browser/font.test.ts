@@ -1,28 +1,28 @@
 // Fonts that were cut down to the letters of a site, in a browser: every page looks as with the fonts as they come, and is
 // light. Which font a letter is set in is the browser's own word, of a page with the one and with the other.
-import { cp, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
-import { tmpdir } from "node:os";
+import { readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import type { BrowserContext, Page } from "playwright-core";
+import { beforeAll, describe, expect, test, vi } from "vitest";
 import type { GalleryResult, StudyResult } from "../../src/analysis/result.ts";
 import { listAssets } from "../../src/publish/assets.ts";
 import { buildSite } from "../../src/publish/buildsite.ts";
 import { listFiles } from "../../src/publish/folder/manifest.ts";
 import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { templatesDir } from "../../src/publish/renderpages.ts";
+import { copyDemo } from "../demo.ts";
 import { openKept } from "../kept.ts";
 import { makeAll } from "../publish/making.ts";
 import { gallery, study, studyResult } from "../publish/sample.ts";
-import { launchBrowser } from "./browser.ts";
 import { oddGallery } from "./gallery.ts";
-import { type SiteServer, serveSite } from "./server.ts";
+import { openRoom } from "./room.ts";
 
 vi.setConfig({ testTimeout: 240_000 });
 
-const content = path.resolve(import.meta.dirname, "../../content");
-/** What an author may write into the study of the demo with the most figures. */
+/** The two studies of the demo that have every figure. */
+const shown = ["fourwells", "kedgeport"];
+/** What an author may write into the one with the most. */
 const marked =
   "\n\nThe harbour master of Łodmar called it *the plainest flag of the sound*; **nobody at sea agreed** with Łodmar.\n";
 const heavy = "studies/kedgeport/";
@@ -46,33 +46,20 @@ const greek: GalleryResult = {
   problems: [],
 };
 
-let room: string;
-let browser: Browser;
-let servers: Record<"demo" | "odd" | "greek", SiteServer>;
+const room = openRoom({
+  demo: async (folder) => {
+    const content = `${folder}-content`;
+    await copyDemo(content, shown);
+    const file = path.join(content, heavy, "study.md");
+    await writeFile(file, `${await readFile(file, "utf8")}${marked}`);
+    await buildSite(content, folder, { base: "/", store: await openKept() });
+  },
+  odd: (folder) => publishGallery(odd, folder, { base: "/", keepOut: [] }),
+  greek: (folder) => publishGallery(greek, folder, { base: "/", keepOut: [] }),
+});
 let whole: ReadonlyMap<string, Buffer>;
-
 beforeAll(async () => {
-  room = await mkdtemp(path.join(tmpdir(), "counterchange-fonts-"));
-  const folder = (name: string) => path.join(room, name);
-  await cp(content, folder("content"), { recursive: true });
-  const file = path.join(folder("content"), heavy, "study.md");
-  await writeFile(file, `${await readFile(file, "utf8")}${marked}`);
-  await buildSite(folder("content"), folder("demo"), { base: "/", store: await openKept() });
-  await publishGallery(odd, folder("odd"), { base: "/", keepOut: [] });
-  await publishGallery(greek, folder("greek"), { base: "/", keepOut: [] });
   whole = await makeAll(listAssets(templatesDir));
-  const [demo, right, left] = await Promise.all(
-    ["demo", "odd", "greek"].map((name) => serveSite(folder(name))),
-  );
-  if (!demo || !right || !left) throw new Error("three sites are served");
-  servers = { demo, odd: right, greek: left };
-  browser = await launchBrowser();
-}, 240_000);
-
-afterAll(async () => {
-  await browser?.close();
-  await Promise.all(Object.values(servers ?? {}).map((server) => server.close()));
-  await rm(room, { recursive: true, force: true });
 });
 
 /** Where an element with words of its own stands on a page, and what sets them: fonts with their numbers of glyphs. */
@@ -89,7 +76,7 @@ interface Setting {
 
 /** Opens pages: as they are published, or with the fonts as their packages bring them. */
 async function openContext(isWhole: boolean, failed: string[]): Promise<BrowserContext> {
-  const context = await browser.newContext({
+  const context = await room.browser.newContext({
     viewport: { width: 1000, height: 800 },
     reducedMotion: "reduce",
   });
@@ -148,38 +135,32 @@ async function readSettings(page: Page, url: string): Promise<readonly Setting[]
     }),
   );
   expect(nodeIds.length).toBe(looks.length);
-  const settings: Setting[] = [];
-  for (const [index, look] of looks.entries()) {
-    const { fonts } = await session.send("CSS.getPlatformFontsForNode", { nodeId: nodeIds[index] ?? 0 });
-    const named = fonts.map(
-      (font) => `${font.isCustomFont ? "" : "system "}${font.postScriptName} ${font.glyphCount}`,
-    );
-    settings.push({ ...look, fonts: named.sort() });
-  }
+  const settings = await Promise.all(
+    looks.map(async (look, index): Promise<Setting> => {
+      const { fonts } = await session.send("CSS.getPlatformFontsForNode", { nodeId: nodeIds[index] ?? 0 });
+      const named = fonts.map(
+        (font) => `${font.isCustomFont ? "" : "system "}${font.postScriptName} ${font.glyphCount}`,
+      );
+      return { ...look, fonts: named.sort() };
+    }),
+  );
   await session.detach();
   return settings;
 }
 
-/** One page of each type, and the two that have every figure. */
-const ofEachType = [
-  "authors/",
-  "edges/",
-  "fourwells/index",
-  "kedgeport/index",
-  "method/",
-  "rules/",
-  "survey/",
-  "tags/",
-];
+/** The type of a page: its file without the names of one study, edge, author or tag. */
+const typeOf = (file: string): string => file.replace(/(studies|edges|authors|tags)\/[^/]+\/(?=.)/g, "$1/*/");
 
-async function listPages(site: keyof typeof servers): Promise<readonly string[]> {
-  const files = (await listFiles(path.join(room, site))).filter((file) => file.endsWith(".html"));
-  const texts = await Promise.all(files.map((file) => readFile(path.join(room, site, file), "utf8")));
+/** One page of each type, and every study of the demo. */
+async function listPages(site: keyof typeof room.sites): Promise<readonly string[]> {
+  const files = (await listFiles(room.folders[site])).filter((file) => file.endsWith(".html"));
+  const texts = await Promise.all(files.map((file) => readFile(path.join(room.folders[site], file), "utf8")));
   // A page that has moved leads on before anyone can look at it.
   const pages = files.filter((_, index) => !texts[index]?.includes('http-equiv="refresh"'));
-  if (site !== "demo") return pages;
-  const inside = ofEachType.flatMap((part) => pages.filter((page) => page.includes(part)).slice(0, 2));
-  return [...new Set(["index.html", "404.html", ...inside])];
+  const isFirst = (page: string) => pages.find((other) => typeOf(other) === typeOf(page)) === page;
+  const isShown = (page: string) =>
+    site === "demo" && shown.some((slug) => page === `studies/${slug}/index.html`);
+  return pages.filter((page) => isFirst(page) || isShown(page));
 }
 
 describe.each(["demo", "odd", "greek"] as const)("%s: on a page of every type", (site) => {
@@ -196,7 +177,8 @@ describe.each(["demo", "odd", "greek"] as const)("%s: on a page of every type", 
     ] as const) {
       const context = await openContext(isWhole, failed);
       const page = await context.newPage();
-      for (const file of pages) found.set(file, await readSettings(page, `${servers[site].address}/${file}`));
+      for (const file of pages)
+        found.set(file, await readSettings(page, `${room.sites[site].address}/${file}`));
       await context.close();
     }
   }, 240_000);
@@ -228,11 +210,11 @@ describe.each(["demo", "odd", "greek"] as const)("%s: on a page of every type", 
 });
 
 test("a study page with emphasised and strong words and a Ł weighs under 60 KB beside its drawings, as hosts send it", async () => {
-  const context = await browser.newContext();
+  const context = await room.browser.newContext();
   const page = await context.newPage();
   const asked: string[] = [];
   page.on("request", (request) => asked.push(request.url()));
-  await page.goto(`${servers.demo.address}/${heavy}`, { waitUntil: "load" });
+  await page.goto(`${room.sites.demo.address}/${heavy}`, { waitUntil: "load" });
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
   expect(await page.locator(".prose-run em").count()).toBeGreaterThan(0);
   await context.close();

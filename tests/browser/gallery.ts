@@ -2,7 +2,7 @@
 
 import type { GalleryResult, StudyResult } from "../../src/analysis/result.ts";
 import type { ComparedEdge, Comparison } from "../../src/measure/comparison.ts";
-import { comparison, gallery, study, studyResult } from "../publish/sample.ts";
+import { comparison, gallery, series, study, studyResult } from "../publish/sample.ts";
 
 const oneColour: Comparison = {
   ...comparison,
@@ -60,8 +60,9 @@ export const oddGallery: GalleryResult = {
       outcomes,
     ),
   ],
+  series: [{ ...series, title: longWord, entries: [{ study: "one-colour" }, { study: "long-words" }] }],
   problems: [],
 };
 
 /** Nothing published yet. */
-export const emptyGallery: GalleryResult = { ...oddGallery, studies: [] };
+export const emptyGallery: GalleryResult = { ...oddGallery, studies: [], series: [] };

@@ -6,6 +6,7 @@ import { analyseGallery } from "../../src/analysis/analysegallery.ts";
 import type { GalleryResult } from "../../src/analysis/result.ts";
 import { listSite } from "../../src/publish/publishgallery.ts";
 import { presentSite } from "../../src/views/siteview.ts";
+import { demoContent } from "../demo.ts";
 import { openKept } from "../kept.ts";
 import { readHtml, readXml } from "../publish/dom.ts";
 import { checkOpenGraph, checkRecord } from "../publish/heads.ts";
@@ -14,8 +15,6 @@ import { readCsv, readSchemas } from "../publish/schemas.ts";
 import { checkAtom, checkJsonFeed, checkSitemap } from "../publish/standards.ts";
 import { surveyedGallery } from "../publish/surveyed.ts";
 import { emptyGallery, oddGallery } from "./gallery.ts";
-
-const content = path.resolve(import.meta.dirname, "../../content");
 
 /** The files of a site: what each holds, undefined for pictures and fonts, which are there and are not made. */
 type Site = ReadonlyMap<string, string | undefined>;
@@ -155,7 +154,7 @@ function findFault(
 const demoAddress = "https://example.org/counterchange/";
 let demo: GalleryResult;
 beforeAll(async () => {
-  demo = await analyseGallery(content, { drafts: false, store: await openKept() });
+  demo = await analyseGallery(demoContent, { drafts: false, store: await openKept() });
   expect(demo.gallery.address.replace(/\/?$/, "/")).toBe(demoAddress);
 }, 120_000);
 
@@ -166,7 +165,10 @@ describe.each([
   ["surveyed", () => surveyedGallery, "https://flags.example/sound/"],
   [
     "without an address",
-    () => ({ ...demo, gallery: { ...demo.gallery, address: "http://localhost:8080/" } }),
+    () => ({
+      ...surveyedGallery,
+      gallery: { ...surveyedGallery.gallery, address: "http://localhost:8080/" },
+    }),
     "no address:",
   ],
 ] as const)("%s gallery", (name, result, own) => {

@@ -1,7 +1,7 @@
 // What a browser shows of an author's drawing is what we publish of it, in the same browser, and what we measure: over small
 // drawings that are each about one thing. Each is accepted with the same picture, or refused by its rule, with a place.
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import type { Outcome } from "../../src/problem/problem.ts";
 import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import type { Drawing } from "../../src/svg/tree.ts";
@@ -11,8 +11,8 @@ import { largestDifference, longSide, proveShown } from "../collection/shown.ts"
 import { bytesOf } from "../svg/drawing.ts";
 import { type Probe, probes } from "../svg/probe.ts";
 import { drawInBrowser, drawMeasured, findDifference, openGround, type Picture } from "./alike.ts";
-import { launchBrowser } from "./browser.ts";
 import { drawMap } from "./mapped.ts";
+import { shareBrowser } from "./room.ts";
 
 const size = { width: 300, height: 200 };
 
@@ -23,7 +23,7 @@ let ours: ReadonlyMap<string, Picture>;
 const read = ({ text }: Probe): Outcome<Drawing> => readDrawing("probe.svg", bytesOf(text));
 
 beforeAll(async () => {
-  browser = await launchBrowser();
+  browser = await shareBrowser();
   const ground = await openGround(browser, size, 6, 8);
   const draw = async (textOf: (probe: Probe) => string): Promise<ReadonlyMap<string, Picture>> => {
     const pictures = await drawInBrowser(
@@ -38,7 +38,6 @@ beforeAll(async () => {
     return value === undefined ? probe.text : writeDrawing(value);
   });
 }, 300_000);
-afterAll(() => browser?.close());
 
 test("there are enough of them, each with a name of its own", () => {
   expect(probes.length).toBeGreaterThanOrEqual(150);
@@ -84,10 +83,10 @@ test("a difference would be seen: another colour, a shape that is gone, a shape 
   for (const other of [coloured, gone, moved]) expect(findDifference(same, other)).toBeCloseTo(0.01, 4);
 });
 
-test("every twentieth drawing of the collections is published and measured as its author's file is shown", {
+test("every fortieth drawing of the collections is published and measured as its author's file is shown", {
   timeout: 300_000,
 }, async () => {
-  const files = listCollection().filter((_, index) => index % 20 === 0);
+  const files = listCollection().filter((_, index) => index % 40 === 0);
   const ground = await openGround(browser, { width: longSide, height: longSide }, 4, 4);
   for (const { name, browser: published, measured } of await proveShown(ground, files)) {
     expect(published, name).toBeLessThanOrEqual(largestDifference);

@@ -7,33 +7,48 @@ import { afterAll, beforeAll } from "vitest";
 import { launchBrowser } from "./browser.ts";
 import { type SiteServer, serveSite } from "./server.ts";
 
+let launched: Promise<Browser> | undefined;
+
+/** Returns the browser of this process: every file finds the one that the first has launched. It ends with the process. */
+export function shareBrowser(): Promise<Browser> {
+  launched ??= launchBrowser();
+  return launched;
+}
+
 /** All of it is there once the tests begin, and not before. */
 export interface Room<Name extends string> {
-  /** Each site lies in the folder of its name in here. */
-  readonly folder: string;
+  /** Where each site lies. */
+  readonly folders: Readonly<Record<Name, string>>;
   readonly browser: Browser;
   readonly sites: Readonly<Record<Name, SiteServer>>;
 }
 
-/** Has each site made by its function, which is given the folder for it, one after the other. */
+/**
+ * Has each site made by its function, one after the other, and serves it under `base`. A maker is given a folder for it, and
+ * may return the folder of a site that is there already.
+ */
 export function openRoom<Name extends string>(
   makers: Readonly<Record<Name, (folder: string) => Promise<unknown>>>,
+  base = "/",
 ): Room<Name> {
-  const room = { sites: {} } as { -readonly [Key in keyof Room<Name>]: Room<Name>[Key] };
+  const room = { sites: {}, folders: {} } as { -readonly [Key in keyof Room<Name>]: Room<Name>[Key] };
   const sites: Partial<Record<Name, SiteServer>> = room.sites;
+  const folders: Partial<Record<Name, string>> = room.folders;
+  let own = "";
   beforeAll(async () => {
-    room.folder = await mkdtemp(path.join(tmpdir(), "counterchange-pages-"));
+    own = await mkdtemp(path.join(tmpdir(), "counterchange-pages-"));
     for (const name of Object.keys(makers) as Name[]) {
-      const folder = path.join(room.folder, name);
-      await makers[name](folder);
-      sites[name] = await serveSite(folder);
+      const folder = path.join(own, name);
+      const made = await makers[name](folder);
+      folders[name] = typeof made === "string" ? made : folder;
+      sites[name] = await serveSite(folders[name], base);
     }
-    room.browser = await launchBrowser();
+    room.browser = await shareBrowser();
   }, 180_000);
   afterAll(async () => {
-    await room.browser?.close();
+    await Promise.all(room.browser?.contexts().map((context) => context.close()) ?? []);
     await Promise.all(Object.values<SiteServer>(room.sites).map((site) => site.close()));
-    await rm(room.folder, { recursive: true, force: true });
+    await rm(own, { recursive: true, force: true });
   });
   return room;
 }

@@ -70,7 +70,7 @@ async function readRows(page: Page) {
 /** Contrast before and after and length of each edge, as the table for spreadsheets has them. */
 async function readTable(slug: string) {
   const [head = "", ...lines] = (
-    await readFile(path.join(room.folder, "site/studies", slug, "edges.csv"), "utf8")
+    await readFile(path.join(room.folders.site, "studies", slug, "edges.csv"), "utf8")
   )
     .trim()
     .split("\r\n");

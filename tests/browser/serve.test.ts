@@ -1,23 +1,17 @@
 // A served page in a browser: it shows an edit by itself, what is wrong lies over it, and its policy holds.
 import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { writeStudy } from "../analysis/fixture.ts";
 import { harbour, makeFolder } from "../content/folder.ts";
 import { serve } from "../preview/serving.ts";
-import { launchBrowser } from "./browser.ts";
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
+import { shareBrowser } from "./room.ts";
 
 test("an edit, an error and its mending, without a hand on the browser", { timeout: 180_000 }, async () => {
   const folder = await makeFolder(harbour);
   const study = join(folder, "studies/ferry/study.md");
   const served = await serve(folder);
+  const browser = await shareBrowser();
   const page = await browser.newPage();
   const faults: string[] = [];
   page.on("pageerror", (error) => faults.push(error.message));

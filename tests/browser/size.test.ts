@@ -2,24 +2,16 @@
 import { readdir } from "node:fs/promises";
 import path from "node:path";
 import type { Page } from "playwright-core";
-import { expect, test } from "vitest";
-import { buildSite } from "../../src/publish/buildsite.ts";
-import { openKept } from "../kept.ts";
+import { beforeAll, expect, test } from "vitest";
+import { demoBase, openDemo } from "../demo.ts";
 import { openRoom } from "./room.ts";
 
-const content = path.resolve(import.meta.dirname, "../../content");
-let slugs: readonly string[];
-const room = openRoom({
-  demo: async (folder) => {
-    await buildSite(content, folder, { store: await openKept() });
-    slugs = await readdir(path.join(folder, "studies"));
-  },
-});
+const room = openRoom({ demo: openDemo }, demoBase);
 
 async function open<T>(address: string, width: number, look: (page: Page) => Promise<T>): Promise<T> {
   const page = await room.browser.newPage({ viewport: { width, height: 900 }, reducedMotion: "reduce" });
   try {
-    await page.goto(`${room.sites.demo.address}/${address}`, { waitUntil: "load" });
+    await page.goto(`${room.sites.demo.address}${demoBase}${address}`, { waitUntil: "load" });
     await page.evaluate(() => document.fonts.ready.then(() => undefined));
     return await look(page);
   } finally {
@@ -27,52 +19,103 @@ async function open<T>(address: string, width: number, look: (page: Page) => Pro
   }
 }
 
+/** What the page of a study takes, in CSS pixels and sheets of A4. */
+interface Size {
+  readonly slug: string;
+  /** Besides its prose, at each width. */
+  readonly heights: Readonly<Record<1280 | 390, number>>;
+  /** At 390 px with letters twice as large: the page of the study, and that of its other changes. */
+  readonly enlarged: readonly number[];
+  readonly sheets: number | undefined;
+  /** Pictures that are loaded once they are scrolled to. */
+  readonly waiting: number;
+}
+
+async function measureAt(page: Page, width: number): Promise<number> {
+  await page.setViewportSize({ width, height: 900 });
+  return page.evaluate(
+    () =>
+      document.documentElement.scrollHeight -
+      (document.querySelector(".prose")?.getBoundingClientRect().height ?? 0),
+  );
+}
+
+/** Leaves the page so. */
+async function enlarge(page: Page): Promise<number> {
+  await page.setViewportSize({ width: 390, height: 900 });
+  return page.evaluate(() => {
+    document.documentElement.style.fontSize = "200%";
+    return document.documentElement.scrollWidth;
+  });
+}
+
+async function measureStudy(slug: string): Promise<Size> {
+  const found = await open(`studies/${slug}/`, 1280, async (page) => ({
+    slug,
+    heights: { 1280: await measureAt(page, 1280), 390: await measureAt(page, 390) },
+    waiting: await page.locator("main img[loading=lazy]").count(),
+    sheets: (await page.pdf({ format: "A4" })).toString("latin1").match(/\/Type\s*\/Page\b/g)?.length,
+    enlarged: [await enlarge(page)],
+  }));
+  const changes = await open(`studies/${slug}/changes/`, 390, enlarge);
+  return { ...found, enlarged: [...found.enlarged, changes] };
+}
+
+const sizes: Size[] = [];
+beforeAll(async () => {
+  for (const slug of await readdir(path.join(room.folders.demo, "studies")))
+    sizes.push(await measureStudy(slug));
+}, 120_000);
+
 test.each([
   [1280, 4800],
   [390, 7500],
+] as const)("at %i px a study is at most %i px high besides its prose", (width, most) => {
+  expect(sizes.length).toBeGreaterThan(10);
+  for (const { slug, heights } of sizes) {
+    expect(heights[width], slug).toBeGreaterThan(1000);
+    expect(heights[width], slug).toBeLessThanOrEqual(most);
+  }
+});
+
+test.each([
+  [1280, 800],
+  [390, 844],
 ])(
-  "at %i px a study is at most %i px high besides its prose",
-  async (width, most) => {
-    expect(slugs.length).toBeGreaterThan(10);
-    for (const slug of slugs) {
-      const height = await open(`studies/${slug}/`, width, (page) =>
-        page.evaluate(
-          () =>
-            document.documentElement.scrollHeight -
-            (document.querySelector(".prose")?.getBoundingClientRect().height ?? 0),
-        ),
-      );
-      expect(height, slug).toBeGreaterThan(1000);
-      expect(height, slug).toBeLessThanOrEqual(most);
+  "on a screen of %i × %i px both flags, the verdict and its price stand over the fold, and their control",
+  async (width, height) => {
+    for (const { slug } of sizes) {
+      const page = await room.browser.newPage({ viewport: { width, height }, reducedMotion: "reduce" });
+      try {
+        await page.goto(`${room.sites.demo.address}${demoBase}studies/${slug}/`, { waitUntil: "load" });
+        await page.evaluate(() => document.fonts.ready.then(() => undefined));
+        const ends = await page
+          .locator(".swap .plate:not(.split) img, .swap button, .verdict h2, .verdict-sentence")
+          .filter({ visible: true })
+          .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().bottom));
+        expect(ends.length, slug).toBe(5);
+        expect(Math.max(...ends), slug).toBeLessThanOrEqual(height);
+        expect(await page.locator(".verdict-sentence").textContent(), slug).toMatch(/Clarity \w+ /);
+      } finally {
+        await page.close();
+      }
     }
   },
   60_000,
 );
 
-test("a study prints on at most five sheets of A4, and no picture waits to be scrolled to", async () => {
-  for (const slug of slugs) {
-    const { sheets, waiting } = await open(`studies/${slug}/`, 1280, async (page) => ({
-      waiting: await page.locator("main img[loading=lazy]").count(),
-      sheets: (await page.pdf({ format: "A4" })).toString("latin1").match(/\/Type\s*\/Page\b/g)?.length,
-    }));
+test("a study prints on at most five sheets of A4, and no picture waits to be scrolled to", () => {
+  for (const { slug, sheets, waiting } of sizes) {
     expect(waiting, slug).toBe(0);
     expect(sheets, slug).toBeGreaterThan(1);
     expect(sheets, slug).toBeLessThanOrEqual(5);
   }
-}, 120_000);
+});
 
-test("with letters twice as large on a phone nothing reaches off the screen", async () => {
-  for (const slug of slugs)
-    for (const address of [`studies/${slug}/`, `studies/${slug}/changes/`]) {
-      const width = await open(address, 390, async (page) => {
-        await page.evaluate(() => {
-          document.documentElement.style.fontSize = "200%";
-        });
-        return page.evaluate(() => document.documentElement.scrollWidth);
-      });
-      expect(width, address).toBeLessThanOrEqual(390);
-    }
-}, 120_000);
+test("with letters twice as large on a phone nothing reaches off the screen", () => {
+  for (const { slug, enlarged } of sizes)
+    for (const width of enlarged) expect(width, slug).toBeLessThanOrEqual(390);
+});
 
 test("what can be pressed is 24 px wide and high, or stands in a line of text", async () => {
   for (const width of [1280, 390]) {

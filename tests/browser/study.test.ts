@@ -59,7 +59,7 @@ test("what a script alone can do is not there without one or on paper, and is wi
       for (const hidden of [".copying", ".stamp-note"])
         expect(await page.locator(hidden).isVisible(), hidden).toBe(false);
       const heights = await page
-        .locator("#true-size .size-row")
+        .locator("#figure-true-size .size-row")
         .first()
         .locator("img")
         .evaluateAll((images) => images.map((image) => image.getBoundingClientRect().height));
@@ -197,6 +197,25 @@ test("figures in the prose: each under its own anchor, none with the id of anoth
       .evaluateAll((lines) => lines.map((line) => (line as SVGUseElement).getBBox().width));
     expect(drawn.length).toBe(4);
     for (const width of drawn) expect(width).toBeGreaterThan(100);
+  });
+});
+
+test("what the prose shows stands once on the page, and its place below leads there", async () => {
+  await open(at(studyPath), async (page) => {
+    for (const [kind, parts] of [
+      ["contrast-ruler", ".ruler-rows"],
+      ["distance-strip", ".strip-steps"],
+      ["true-size", ".size-row"],
+      ["seen-otherwise", ".seen-grid"],
+    ] as const) {
+      expect(await page.locator(`#${kind} a`).getAttribute("href"), kind).toBe(`#figure-${kind}`);
+      const all = await page.locator(`main ${parts}`).count();
+      expect(all, kind).toBeGreaterThan(0);
+      expect(await page.locator(`#figure-${kind} ${parts}`).count(), kind).toBe(all);
+    }
+    // The prose of the sample asks for the map twice.
+    expect(await page.locator("main .edge-map").count()).toBe(2);
+    expect(await page.locator("#edge-map a").getAttribute("href")).toBe("#figure-edge-map");
   });
 });
 

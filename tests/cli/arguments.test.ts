@@ -72,15 +72,15 @@ test("what is not given has its default", () => {
   expect(numberOf({ operands: [], values: {}, switches: new Set() }, "n", [0, 1], 0.5)).toBe(0.5);
 });
 
-test("a drawing without --original is put where new takes it", () => {
-  const begin = commands.find(({ name }) => name === "new");
-  if (begin === undefined) throw new Error("there is no command new");
+test("a drawing without --original is put where begin takes it", () => {
+  const begin = commands.find(({ name }) => name === "begin");
+  if (begin === undefined) throw new Error("there is no command begin");
   try {
     parseArguments(begin, ["heron", "my flag.svg"]);
   } catch (error) {
     expect(error).toMatchObject({
-      message: "new does not know what “my flag.svg” is for: the drawing stands behind --original.",
-      hint: "Type: counterchange new heron --original 'my flag.svg'",
+      message: "begin does not know what “my flag.svg” is for: the drawing stands behind --original.",
+      hint: "Type: counterchange begin heron --original 'my flag.svg'",
     });
   }
   expect.assertions(1);

@@ -1,16 +1,17 @@
-import { cp, mkdtemp, rm } from "node:fs/promises";
+import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { commands } from "../../src/cli/commands.ts";
 import { formatCommandHelp } from "../../src/cli/text/help.ts";
+import { copyDemo } from "../demo.ts";
 import { type Run, runShell } from "./run.ts";
 
-/** A checkout as far as the examples know it: a working folder with the demo in it. */
+/** A checkout as far as the examples know it: a working folder with two studies of the demo in it. */
 let folder = "";
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), "counterchange-test-"));
-  await cp(join(import.meta.dirname, "../../content"), join(folder, "content"), { recursive: true });
+  await copyDemo(join(folder, "content"), ["harrowquay", "kedgeport"]);
 });
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
@@ -29,8 +30,8 @@ test("every command has an example", () => {
   expect(examples).toHaveLength(commands.flatMap(({ examples: own }) => own).length);
 });
 
-/** A server runs until it is told to end: serve.test.ts does that. */
-const ending = examples.filter(([line]) => !line.startsWith("counterchange serve"));
+/** A server runs until it is told to end: preview.test.ts does that. */
+const ending = examples.filter(([line]) => !line.startsWith("counterchange preview"));
 
 test.each(ending)("%s runs as it stands", { timeout: 120_000 }, async (line) => {
   const { status, data, messages }: Run = await runShell(folder, line);
@@ -45,7 +46,7 @@ test("a command is loaded only when it runs", async () => {
 
 test("every option in a usage line is an option, and the other way round", () => {
   for (const { name, usage, options } of commands) {
-    const named = [...usage.matchAll(/--([a-z]+)/g)].map(([, option]) => option);
+    const named = [...usage.matchAll(/--([a-z-]+)/g)].map(([, option]) => option);
     expect([name, ...[...named].sort()]).toEqual([name, ...Object.keys(options).sort()]);
   }
 });

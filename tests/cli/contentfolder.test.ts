@@ -27,12 +27,12 @@ test("in the checkout a new study goes to content", async () => {
   expect([await findContent(none, home), await findPlace(home)]).toEqual(["content", "content"]);
 });
 
-test("a site stays clear of the content; _site at its top stays clear of what is read", () => {
-  expect(listKeepOut("content", "_site")).toEqual(["content"]);
+test("a site stays clear of the content; published at its top stays clear of what is read", () => {
+  expect(listKeepOut("content", "published")).toEqual(["content"]);
   expect(listKeepOut(".", "site")).toEqual(["."]);
-  expect(listKeepOut(".", "studies/_site")).toEqual(["."]);
-  expect(listKeepOut(".", "./_site/")).toEqual(["gallery.yaml", "studies", "flags"]);
-  expect(listKeepOut("a", "a/_site")).toEqual(
+  expect(listKeepOut(".", "studies/published")).toEqual(["."]);
+  expect(listKeepOut(".", "./published/")).toEqual(["gallery.yaml", "studies", "flags"]);
+  expect(listKeepOut("a", "a/published")).toEqual(
     ["gallery.yaml", "studies", "flags"].map((name) => join("a", name)),
   );
 });

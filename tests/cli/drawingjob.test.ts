@@ -27,7 +27,7 @@ test("a file has numbers, and after a change it has two of each", async () => {
   expect(compared?.comparison).toMatchObject({ before: { distance: 0 }, edges: [{ outcome: "same" }] });
   expect((await desk.rank(file)).value).toMatchObject({ file, changeFirst: null });
   expect((await desk.survey(file)).value).toMatchObject({ file, clarity: 100 });
-  expect((await desk.clean(file)).value).toContain("<svg");
+  expect((await desk.sift(file)).value).toContain("<svg");
 });
 
 test("a focus as typed is named", async () => {
@@ -48,7 +48,7 @@ test("a file that is not there has one problem, and is not measured", async () =
     desk.compare(file, { replace: "red", with: "blue" }),
     desk.rank(file),
     desk.survey(file),
-    desk.clean(file),
+    desk.sift(file),
   ];
   for (const { value, problems } of await Promise.all(outcomes)) {
     expect(value).toBeUndefined();

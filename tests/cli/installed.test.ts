@@ -13,7 +13,7 @@ const home = join(import.meta.dirname, "../..");
 const flag =
   '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><path fill="#15244a" d="M0 0h3v2H0z"/><circle cx="1.5" cy="1" r=".5" fill="#701c2b"/></svg>';
 
-/** Puts the package into `node_modules` of a new folder, with links to what it depends on: as npm does, without a network. */
+/** Puts the package into `node_modules` of a new folder, with links to what it depends on, no compiler among it: as npm does, without a network. */
 async function install(): Promise<string> {
   const root = await makeFolder({ "package.json": '{ "private": true }', "flag.svg": flag });
   const packages = join(root, "node_modules");
@@ -25,7 +25,8 @@ async function install(): Promise<string> {
   execFileSync("tar", ["-xzf", join(root, filename), "-C", packages]);
   execFileSync("mv", [join(packages, "package"), join(packages, "counterchange")]);
   for (const name of await readdir(join(home, "node_modules")))
-    if (!name.startsWith(".")) await symlink(join(home, "node_modules", name), join(packages, name));
+    if (!/^\.|^(?:@?esbuild|tsx|typescript|@typescript)$/.test(name))
+      await symlink(join(home, "node_modules", name), join(packages, name));
   await writeFile(
     join(packages, ".bin/counterchange"),
     `#!/bin/sh\nexec "${process.execPath}" "${join(packages, "counterchange/src/cli/start.mjs")}" "$@"\n`,
@@ -39,37 +40,37 @@ test("every command works where the package is installed, in a folder that is no
   const type = (line: string) =>
     runShell(root, line.replace(/^counterchange/, "node_modules/.bin/counterchange"));
   const lines = [
-    "counterchange new old-light --original flag.svg",
+    "counterchange begin old-light --original flag.svg",
     "counterchange check --strict",
-    "counterchange build --strict",
-    "counterchange new old-light --original flag.svg --content mine --yaml",
-    "counterchange build mine --out elsewhere --base /flags/",
+    "counterchange publish --strict",
+    "counterchange begin old-light --original flag.svg --content mine --yaml",
+    "counterchange publish mine --out elsewhere --base /flags/",
     "counterchange measure flag.svg --json",
     "counterchange try flag.svg",
     'counterchange try flag.svg --replace "#701c2b" --with white --out lighter.svg',
     "counterchange survey .",
-    "counterchange clean flag.svg --out clean.svg",
+    "counterchange sift flag.svg --out clean.svg",
     "counterchange --version",
   ];
   for (const line of lines) {
     const { status, messages } = await type(line);
     expect({ line, status, messages }).toMatchObject({ status: 0 });
   }
-  expect(await readdir(join(root, "_site"))).toContain("index.html");
+  expect(await readdir(join(root, "published"))).toContain("index.html");
   // A server runs until it is stopped: the next test.
   const tried = lines.map((line) => line.split(" ")[1]);
-  const names = commands.map(({ name }) => name).filter((name) => name !== "serve");
+  const names = commands.map(({ name }) => name).filter((name) => name !== "preview");
   expect(names.filter((name) => !tried.includes(name))).toEqual([]);
 });
 
-test("serve shows a study of an installed package, then what was edited, and ends without a process left", async () => {
+test("preview shows a study of an installed package, then what was edited, and ends without a process left", async () => {
   const root = await install();
   const { status } = await runShell(
     root,
-    "node_modules/.bin/counterchange new old-light --original flag.svg",
+    "node_modules/.bin/counterchange begin old-light --original flag.svg",
   );
   expect(status).toBe(0);
-  const server = spawn(join(root, "node_modules/.bin/counterchange"), ["serve", "--port", "0"], {
+  const server = spawn(join(root, "node_modules/.bin/counterchange"), ["preview", "--port", "0"], {
     cwd: root,
   });
   onTestFinished(() => void server.kill("SIGKILL"));

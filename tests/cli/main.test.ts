@@ -59,10 +59,45 @@ There is no command “mesure”.
 `,
   ],
   [
-    ["publish"],
+    ["picture"],
     `\
-There is no command “publish”.
-    The commands are: build, serve, check, new, measure, try, survey, clean.
+There is no command “picture”.
+    The commands are: publish, preview, check, begin, measure, try, survey, sift.
+`,
+  ],
+  [
+    ["build", "build", "--out", "my site", "--drafts"],
+    `\
+“build” is called publish now.
+    Type: counterchange publish build --out 'my site' --with-drafts
+`,
+  ],
+  [
+    ["new", "heron", "--original", "a.svg"],
+    `\
+“new” is called begin now.
+    Type: counterchange begin heron --original a.svg
+`,
+  ],
+  [
+    ["help", "serve"],
+    `\
+“serve” is called preview now.
+    Type: counterchange help preview
+`,
+  ],
+  [
+    ["clean", "--help"],
+    `\
+“clean” is called sift now.
+    Type: counterchange sift --help
+`,
+  ],
+  [
+    ["preview", "--drafts"],
+    `\
+preview has no option “--drafts”.
+    Did you mean --with-drafts?
 `,
   ],
   [
@@ -80,17 +115,17 @@ measure has no option “--jsno”.
 `,
   ],
   [
-    ["build", "--port", "8080"],
+    ["publish", "--port", "8080"],
     `\
-build has no option “--port”.
-    That is an option of serve. Those of build are: --out, --base, --drafts, --strict, --force, --cache, --help.
+publish has no option “--port”.
+    That is an option of preview. Those of publish are: --out, --base, --with-drafts, --strict, --force, --cache, --help.
 `,
   ],
   [
-    ["serve", "--strict"],
+    ["preview", "--strict"],
     `\
-serve has no option “--strict”.
-    That is an option of build and check. Those of serve are: --port, --host, --drafts, --cache, --help.
+preview has no option “--strict”.
+    That is an option of publish and check. Those of preview are: --port, --host, --with-drafts, --cache, --help.
 `,
   ],
   [
@@ -129,7 +164,7 @@ check does not know what to do with “more”.
 `,
   ],
   [
-    ["build", "--out"],
+    ["publish", "--out"],
     `\
 --out needs a value behind it.
     Type, for example: --out DIR
@@ -226,13 +261,13 @@ test("no colour codes are ever written off a terminal", async () => {
 });
 
 test("a fault of ours is told from a fault of theirs", async () => {
-  const [build] = commands;
-  if (!build) throw new Error("there is no command");
-  const original = build.load;
+  const [publish] = commands;
+  if (!publish) throw new Error("there is no command");
+  const original = publish.load;
   const run = () => Promise.reject(new RangeError("edge 3 has no length"));
-  Object.assign(build, { load: async () => ({ run }) });
-  const { status, data, messages } = await call("build");
-  Object.assign(build, { load: original });
+  Object.assign(publish, { load: async () => ({ run }) });
+  const { status, data, messages } = await call("publish");
+  Object.assign(publish, { load: original });
   expect([status, data]).toEqual([2, ""]);
   expect(messages).toMatch(
     /^This is a fault of Counterchange, not of what you typed\.[\s\S]*RangeError: edge 3 has no length/,

@@ -16,6 +16,8 @@ const files = {
   "flags/broken.svg": "<svg",
   "flags/notes.txt": "x",
   "flags/.hidden/a.svg": halved,
+  "flags/mine/.counterchange-site": "{}",
+  "flags/mine/studies/a.svg": halved,
 };
 
 test("every flag of a folder and the folders in it, least clear first; broken ones are named, never fatal", async () => {

@@ -29,35 +29,35 @@ test.each(["ENOSPC", "EROFS"])("a folder that takes nothing is named: %s", async
 const refusals: readonly (readonly [what: string, line: string, said: RegExp])[] = [
   [
     "TMPDIR is not there",
-    "TMPDIR=/nowhere counterchange build",
+    "TMPDIR=/nowhere counterchange publish",
     /^The computer could not do the work: there is no/,
   ],
   [
     "TMPDIR takes no folder",
-    "TMPDIR=/proc/self counterchange build",
+    "TMPDIR=/proc/self counterchange publish",
     /^The computer could not do the work: /,
   ],
   [
     "HOME takes no folder",
-    "HOME=/proc/self counterchange build",
-    /^Nothing was written to _site: the key that/,
+    "HOME=/proc/self counterchange publish",
+    /^Nothing was written to published: the key that/,
   ],
   [
     "few files may be open",
-    "ulimit -n 40; counterchange build",
+    "ulimit -n 40; counterchange publish",
     /too many files are open|too many open files/,
   ],
   [
     "hardly a file may be open",
-    "ulimit -n 25; counterchange build",
+    "ulimit -n 25; counterchange publish",
     /too many files are open|too many open files/,
   ],
   [
     "studies is a pipe",
-    "rmdir content/studies; mkfifo content/studies; counterchange build",
+    "rmdir content/studies; mkfifo content/studies; counterchange publish",
     /no folder; a folder of that name/,
   ],
-  ["the site would be the disk", "counterchange build --out /", /it would take the place of/],
+  ["the site would be the disk", "counterchange publish --out /", /it would take the place of/],
 ];
 
 test.each(refusals)("a sentence, status 2, and nothing published: %s", async (_, line, said) => {
@@ -70,5 +70,5 @@ test.each(refusals)("a sentence, status 2, and nothing published: %s", async (_,
   expect(messages).toMatch(said);
   expect(messages).not.toContain("fault of Counterchange");
   expect(status).toBe(2);
-  expect(await readdir(folder)).not.toContain("_site");
+  expect(await readdir(folder)).not.toContain("published");
 });

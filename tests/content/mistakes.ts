@@ -48,6 +48,16 @@ export const rightGallery = `title: Flags of the Sound
 address: https://flags.example/
 `;
 
+export const rightSeries = `---
+title: From the quay
+authors: [Ines Valcourt]
+date: 2026-06-24
+studies: [ferry]
+closing: Which of them would you fly?
+---
+Look at each from the door.
+`;
+
 const palette = `${rightGallery}palette:
   yellow: "#f7c81e"
   sea green: "#2e8b70"
@@ -383,7 +393,7 @@ const values: readonly StudyMistake[] = [
     },
   },
   {
-    slug: "words-of-new",
+    slug: "words-of-begin",
     what: "a word of new left standing",
     typed: { "author: Ines Valcourt": "author: Who drew it" },
   },
@@ -809,7 +819,36 @@ const ferry = (name: string): Record<string, string> => ({
 });
 const without: Record<string, null> = { "studies/ferry/study.md": null, "studies/ferry/original.svg": null };
 
+/** One mistake in a series beside the right study. */
+const series = (typed: string): Readonly<Record<string, string>> => ({
+  "series/quay.md": rightSeries.replace("studies: [ferry]", typed),
+});
+
+const seriesMistakes: readonly GalleryMistake[] = [
+  { what: "a series of a study that is mistyped", files: series("studies: [fery]") },
+  { what: "a series of a study that nobody knows", files: series("studies: [ferry, brass-hub]") },
+  { what: "a study twice in a series", files: series("studies: [ferry, ferry]") },
+  { what: "the path of a study in a series", files: series("studies: [studies/ferry]") },
+  { what: "a series without studies", files: series("") },
+  { what: "an empty list in a series", files: series("studies: []") },
+  { what: "a series of numbers", files: series("studies: [ferry, 2]") },
+  { what: "one study in a series without brackets", files: series("studies: ferry") },
+  { what: "a flag in a series by its file alone", files: series("studies: [{ flag: harbour.svg }]") },
+  { what: "a flag in a series that is not there", files: series("studies: [{ flag: /flags/harbour.svg }]") },
+  {
+    what: "a flag in a series with an unknown key",
+    files: series("studies: [ferry, { flag: /flags/a.svg, question: Why }]"),
+  },
+  { what: "a series with a key of a study", files: series("studies: [ferry]\ntags: [charge]") },
+  {
+    what: "a series with a figure",
+    files: { "series/quay.md": `${rightSeries}\n::figure{kind="edge map"}\n` },
+  },
+  { what: "a series in a text file", files: { "series/Quay.txt": rightSeries } },
+];
+
 export const galleryMistakes: readonly GalleryMistake[] = [
+  ...seriesMistakes,
   { what: "two slugs alike", files: ferry("Ferry") },
   { what: "a study folder with capitals and spaces", files: { ...without, ...ferry("Ferry Wheel") } },
   { what: "a study without a folder of its own", files: { ...without, "studies/ferry.md": rightStudy } },

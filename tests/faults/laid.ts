@@ -1,10 +1,10 @@
-// Test support. The command new while the Nth call to the system fails: the whole new study or nothing, and what was there
+// Test support. The command begin while the Nth call to the system fails: the whole new study or nothing, and what was there
 // stays as it was.
 import { mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
+import { layOut, type Piece } from "../../src/cli/begin/layout.ts";
 import { type Output, UsageError } from "../../src/cli/command.ts";
 import { main } from "../../src/cli/main.ts";
-import { layOut, type Piece } from "../../src/cli/new/layout.ts";
 import { drawFlag, makeContent, writeContent } from "./gallery.ts";
 import { failSystem, type SystemCall, writingCalls } from "./system.ts";
 import { message, type Tally } from "./tally.ts";
@@ -21,7 +21,7 @@ export const wholeCommand: New = async (root, drawing) => {
     progress: () => undefined,
     hasColour: false,
   };
-  const status = await main(["new", "slack-water", "--original", drawing, "--content", root], output);
+  const status = await main(["begin", "slack-water", "--original", drawing, "--content", root], output);
   if (status === 0) return;
   const text = said.join("\n");
   throw /fault of Counterchange/.test(text) || text === "" ? new Error(text) : new UsageError(text, "");
@@ -50,15 +50,18 @@ interface Trial {
   readonly forGood: boolean;
 }
 
-/** Fails call after call until one is not reached, in a gallery that is there and in one that is made with the study. */
-export async function runLaid(room: string, make: New, codes: readonly string[]): Promise<Tally> {
+/**
+ * Fails call after call, or every `step`th, until one is not reached, in a gallery that is there and in one that is made with
+ * the study.
+ */
+export async function runLaid(room: string, make: New, codes: readonly string[], step = 1): Promise<Tally> {
   const lost: string[] = [];
   const counts = { tried: 0, refused: 0 };
   for (const isThere of [true, false])
     for (const code of codes)
       for (const forGood of [false, true]) {
         const model = await makeModel({ make, room, isThere, code, forGood });
-        for (let at = 1; ; at += 1) {
+        for (let at = 1; ; at += step) {
           const found = await tryOnce({ make, room, isThere, code, forGood }, model, at);
           if (!found.wasReached) break;
           counts.tried += 1;
@@ -68,7 +71,7 @@ export async function runLaid(room: string, make: New, codes: readonly string[])
         }
       }
   // Each of them writes a dozen times: fewer calls were none of theirs.
-  if (counts.tried < 20 || counts.refused < 10)
+  if (counts.tried < 20 / step || counts.refused < 10 / step)
     lost.push(`only ${counts.tried} calls, ${counts.refused} refused`);
   const note = `${counts.refused} refused with nothing changed, ${counts.tried - counts.refused} made the whole study all the same`;
   return { name: "new, and the Nth call fails", tried: counts.tried, lost, note };
@@ -130,7 +133,7 @@ async function readAll(room: string, isClean = false): Promise<string> {
   const lines: string[] = [];
   for (const entry of await readdir(top, { recursive: true, withFileTypes: true })) {
     const file = path.join(entry.parentPath, entry.name);
-    if (isClean && file.includes("/.counterchange-new-")) continue;
+    if (isClean && file.includes("/.counterchange-begin-")) continue;
     lines.push(
       `${path.relative(top, file)} ${entry.isFile() ? await readFile(file, "base64") : "is a folder"}`,
     );

@@ -20,6 +20,8 @@ export interface NthOptions {
   readonly lasting: readonly boolean[];
   readonly calls?: readonly Call[];
   readonly files?: number;
+  /** Of how many calls one fails: 1 is every one. */
+  readonly step?: number;
 }
 
 const makeFiles = (mark: string, count: number): readonly SiteFile[] =>
@@ -33,13 +35,13 @@ const makeFiles = (mark: string, count: number): readonly SiteFile[] =>
  * publish a third, and leave nothing of the failure behind.
  */
 export async function runNth(options: NthOptions): Promise<Tally> {
-  const { room, codes, ways, lasting, files = 4 } = options;
+  const { room, codes, ways, lasting, files = 4, step = 1 } = options;
   const lost: string[] = [];
   const counts = { tried: 0, refused: 0, mended: 0 };
   for (const way of ways)
     for (const code of codes)
       for (const forGood of lasting)
-        for (let at = 1; ; at += 1) {
+        for (let at = 1; ; at += step) {
           const failing = failingDisk(at, code, {
             forGood,
             on: disks[way],

@@ -38,7 +38,7 @@ async function build({ content, site, path, code }: Order): Promise<Answer> {
         failed += 1;
       },
     },
-    () => main(["build", content, "--out", site, "--cache", "off"], output),
+    () => main(["publish", content, "--out", site, "--cache", "off"], output),
   );
   return { failed, status: value ?? -1, said: error === undefined ? said : `${said}${error}` };
 }

@@ -20,17 +20,25 @@ const others: readonly Surroundings[] = [
   {
     name: "far-away",
     folder: "content",
-    environment: { TZ: "Pacific/Kiritimati", LC_ALL: "tr_TR.UTF-8", LANG: "tr_TR.UTF-8", WORLD_UMASK: "077" },
-  },
-  {
-    name: "many-cores",
-    folder: "",
-    environment: { TZ: "America/St_Johns", LC_ALL: "ar_EG.UTF-8", WORLD_CORES: "4", WORLD_ORDER: "shuffled" },
+    environment: {
+      TZ: "Pacific/Kiritimati",
+      LC_ALL: "tr_TR.UTF-8",
+      LANG: "tr_TR.UTF-8",
+      WORLD_UMASK: "077",
+      WORLD_CORES: "4",
+      WORLD_ORDER: "shuffled",
+    },
     cache: true,
   },
   {
     name: "one-core",
-    environment: { TZ: "Asia/Kathmandu", LC_ALL: "de_DE.UTF-8", WORLD_CORES: "1", WORLD_ORDER: "reversed" },
+    folder: "",
+    environment: {
+      TZ: "America/St_Johns",
+      LC_ALL: "ar_EG.UTF-8",
+      WORLD_CORES: "1",
+      WORLD_ORDER: "reversed",
+    },
     cache: true,
   },
 ];

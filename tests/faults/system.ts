@@ -1,5 +1,5 @@
 // Test support. The system's own calls with something wrong: for what goes past publish/folder/writedisk.ts, as the cache, the lock's signs,
-// the reading of the content and the command new.
+// the reading of the content and the command begin.
 import { promises as fs } from "node:fs";
 import { syncBuiltinESMExports } from "node:module";
 import path from "node:path";

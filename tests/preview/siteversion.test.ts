@@ -1,6 +1,5 @@
 // A site as it is served against the same site as it is built: every byte but the script that shows it anew, and the fonts,
 // which are whole while pages are still being written.
-import { join } from "node:path";
 import { expect, test, vi } from "vitest";
 import { analyseGallery } from "../../src/analysis/analysegallery.ts";
 import type { Line } from "../../src/analysis/jobs/pool.ts";
@@ -11,6 +10,7 @@ import { loadTemplates } from "../../src/preview/templates.ts";
 import { makeFiles } from "../../src/publish/pictures/makefiles.ts";
 import { listSite } from "../../src/publish/publishgallery.ts";
 import { templatesDir } from "../../src/publish/renderpages.ts";
+import { demoContent } from "../demo.ts";
 import { openKept } from "../kept.ts";
 import { makeFile } from "../publish/making.ts";
 import { gallery, studyResult } from "../publish/sample.ts";
@@ -42,10 +42,10 @@ const withoutFaces = (sheet: Buffer): Buffer =>
   Buffer.from(String(sheet).replace(/@font-face \{[^}]*\}\n/g, ""));
 
 test("the demo: each file over HTTP, and none that is not built; pictures of two studies", async () => {
-  const content = join(import.meta.dirname, "../../content");
-  const site = await listSite(await analyseGallery(content, { store: await openKept() }), "/");
+  const store = await openKept();
+  const site = await listSite(await analyseGallery(demoContent, { store }), "/");
   const files = [...site.files, ...site.drawn];
-  const served = await serve(content);
+  const served = await serve(demoContent, { store });
   const isPicture = (path: string): boolean => /^studies\/.*\.png$/.test(path);
   const drawn = new Set(["kedgeport", "lockmouth"]);
   const compared = files.filter(({ path }) => !isPicture(path) || drawn.has(path.split("/")[1] ?? ""));

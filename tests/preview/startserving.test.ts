@@ -3,7 +3,7 @@ import { cp, mkdir, readFile, rename, rm, symlink, unlink, writeFile } from "nod
 import { join } from "node:path";
 import { describe, expect, test, vi } from "vitest";
 import { openLine } from "../../src/preview/serverpool.ts";
-import { templatesDir } from "../../src/publish/renderpages.ts";
+import { findTemplates } from "../../src/preview/templates.ts";
 import { listWorkers } from "../analysis/children.ts";
 import { writeStudy } from "../analysis/fixture.ts";
 import { drawing, harbour, makeFolder } from "../content/folder.ts";
@@ -57,6 +57,7 @@ describe("an edit is shown", () => {
   test("of a template, a part of one, and a style sheet; a template that is broken changes nothing", async () => {
     const folder = await makeFolder(harbour);
     const templates = join(await makeFolder({}), "templates");
+    const templatesDir = await findTemplates();
     await cp(templatesDir, templates, { recursive: true });
     await writeFile(join(templates, "../package.json"), '{ "type": "module" }');
     await symlink(join(templatesDir, "../node_modules"), join(templates, "../node_modules"));

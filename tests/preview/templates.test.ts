@@ -1,19 +1,23 @@
 import { cp, readdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test, vi } from "vitest";
-import { loadTemplates } from "../../src/preview/templates.ts";
-import { renderPages, templatesDir } from "../../src/publish/renderpages.ts";
+import { findTemplates, loadTemplates } from "../../src/preview/templates.ts";
+import { templatesDir as compiled, renderPages } from "../../src/publish/renderpages.ts";
 import { presentSite } from "../../src/views/siteview.ts";
 import { oddGallery } from "../browser/gallery.ts";
 import { makeFolder } from "../content/folder.ts";
 
 vi.setConfig({ testTimeout: 120_000 });
 
+const templatesDir = await findTemplates();
 const view = presentSite(oddGallery, "/");
 
-test("the same pages as Eleventy makes, byte for byte", async () => {
+test.each([
+  ["the sources", templatesDir],
+  ["what was compiled", compiled],
+])("from %s the same pages as Eleventy makes, byte for byte", async (_, folder) => {
   const built = await renderPages(view);
-  const served = (await loadTemplates(templatesDir)).listPages(view);
+  const served = (await loadTemplates(folder)).listPages(view);
   expect(served.map(({ path }) => path).sort()).toEqual(built.map(({ path }) => path).sort());
   expect(built.length).toBeGreaterThan(5);
   for (const file of built) {

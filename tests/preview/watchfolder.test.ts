@@ -9,7 +9,9 @@ const files = {
   "gallery.yaml": "x",
   "studies/a/study.md": "x",
   "studies/a/original.svg": "x",
-  "_site/a.html": "x",
+  "_notes/a.txt": "x",
+  "published/.counterchange-site": "{}",
+  "published/a.html": "x",
 };
 
 async function watch(folder: string) {
@@ -84,7 +86,8 @@ test("what is ignored is not heard, and neither is anything after the end", asyn
   const { hears, count, watcher } = await watch(folder);
   await writeFile(join(folder, "studies/a/study.md~"), "x");
   await writeFile(join(folder, "studies/a/.study.md.swp"), "x");
-  await writeFile(join(folder, "_site/a.html"), "y");
+  await writeFile(join(folder, "_notes/a.txt"), "y");
+  await writeFile(join(folder, "published/a.html"), "y");
   const before = count();
   await hears(() => writeFile(join(folder, "gallery.yaml"), "y"));
   // One save may be heard as several; none of them is older than the last.

@@ -1,6 +1,7 @@
 // Test support. One gallery with one study, every number typed by hand: no measuring code has touched it.
 
 import type { GalleryResult, StudyResult } from "../../src/analysis/result.ts";
+import type { Series } from "../../src/content/series/series.ts";
 import type { Gallery, Study } from "../../src/content/study/study.ts";
 import type { Comparison } from "../../src/measure/comparison.ts";
 import type { Measure, MeasuredColour, MeasuredEdge } from "../../src/measure/measurement.ts";
@@ -184,3 +185,17 @@ export const studyResult: StudyResult = {
 };
 
 export const galleryResult: GalleryResult = { gallery, studies: [studyResult], problems: [] };
+
+/** The series of this study and of one that a test may add, `second`. */
+export const series: Series = {
+  slug: "quay",
+  file: "series/quay.md",
+  title: "From the quay",
+  authors: ["Ines Valcourt", "Nobody Here"],
+  date: "2026-06-24",
+  entries: [{ study: "second" }, { study: study.slug }],
+  closing: "Which would you fly?",
+  body: "Look *twice*.\n\n<b>No</b>\n",
+  bodyLine: 8,
+  places: [],
+};

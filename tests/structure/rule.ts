@@ -45,7 +45,8 @@ const readers: Readonly<Record<string, string>> = {
   "src/publish/folder/lockowner.ts": "/proc",
   "src/preview/watchfolder.ts": "hears that something changed; reads nothing",
   "src/publish/folder/writedisk.ts": "reads back what it wrote, to compare it",
-  "src/cli/translate.mjs": "sources of the package, before they run",
+  "src/cli/start.mjs": "whether the package has sources",
+  "src/cli/compile.mjs": "sources of the package, before they run",
 };
 
 /** The modules that write, and where. */
@@ -57,9 +58,9 @@ const writers: Readonly<Record<string, string>> = {
   "src/publish/folder/stagingfolder.ts": "the hidden folder",
   "src/publish/folder/lock.ts": "the hidden folder",
   "src/publish/pictures/linkimage.ts": "fonts in a temporary folder of its own",
-  "src/cli/new/layout.ts": "a new study",
-  "src/cli/new/draftfolder.ts": "the folder in which a new study is laid ready",
-  "src/cli/new/galleryschema.ts": "the schemas of a gallery",
+  "src/cli/begin/layout.ts": "a new study",
+  "src/cli/begin/draftfolder.ts": "the folder in which a new study is laid ready",
+  "src/cli/begin/galleryschema.ts": "the schemas of a gallery",
   "src/cli/temporary.ts": "a try in the temporary folder",
   "src/cli/svgout.ts": "a file named with --out",
 };
@@ -70,7 +71,7 @@ const writing = /^(?:mkdir|mkdtemp|rm|rmSync|rmdir|rename|writeFile|copyFile|lin
 /** The floor of a path from 0, the next for templates (on the roof), or undefined for what stands outside the house. */
 function floorOf(path: string): number | undefined {
   if (path.startsWith("templates/")) return floors.length;
-  const at = floors.indexOf(/^src\/([^/]+)\//.exec(path)?.[1] ?? "");
+  const at = floors.indexOf(/^(?:dist\/)?src\/([^/]+)\//.exec(path)?.[1] ?? "");
   return at < 0 ? undefined : at;
 }
 

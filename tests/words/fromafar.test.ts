@@ -11,12 +11,15 @@ const lasting = (lastsTo: number | null, more: Partial<Focus> = {}) =>
 test.each([
   [
     null,
-    "By its size, whatever its colours, what has to be seen does not last to 10 flag heights, the nearest distance tried.",
+    "What has to be seen is too small to be made out from 10 flag heights away, the nearest distance tried, whatever its colours.",
   ],
-  [80, "By its size, whatever its colours, what has to be seen lasts to 80 flag heights."],
+  [
+    80,
+    "What has to be seen is large enough to be made out from up to 80 flag heights away, whatever its colours.",
+  ],
   [
     320,
-    "By its size, whatever its colours, what has to be seen lasts to 320 flag heights or more, the furthest distance tried.",
+    "What has to be seen is large enough to be made out from 320 flag heights away, the furthest distance tried.",
   ],
 ] as const)("lasts to %s", (lastsTo, sentence) => {
   expect(presentLasting(lasting(lastsTo), format)?.description).toContain(
@@ -69,6 +72,6 @@ test("a focus that lasts to no step has no line, and the caption says so", () =>
 test("the description has every step in words", () => {
   const focus = { from: { 80: [1, 40, 90], 160: [1, 70, 70], 320: [0, null, null] } } as const;
   expect(presentLasting(lasting(20, focus), format)?.description).toBe(
-    "By its size, whatever its colours, what has to be seen lasts to 20 flag heights. Clarity of what has to be seen: from 10, 50% to 90%; from 20, 50% to 90%; from 40, 50% to 90%; from 80, 40% to 90%; from 160, 70%; from 320, nothing left.",
+    "What has to be seen is large enough to be made out from up to 20 flag heights away, whatever its colours. Clarity of what has to be seen: from 10, 50% to 90%; from 20, 50% to 90%; from 40, 50% to 90%; from 80, 40% to 90%; from 160, 70%; from 320, nothing left.",
   );
 });

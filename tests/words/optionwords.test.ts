@@ -87,7 +87,7 @@ test("a price names each edge with its contrast before and after; beyond four ed
   expect(describePrice([], format)).toBeUndefined();
   expect(
     describePrice([lost, edge("black", [50, 0], "merged"), edge("blue", [null, 12], "parted")], format),
-  ).toBe("white / red from 62% to 20%, black / red merged, and blue / red parted at 12%");
+  ).toBe("white / red (62%) becomes white / grey (20%), black / red merged, and blue / grey parted at 12%");
   expect(describePrice([lost, lost, lost, lost, lost], format)).toMatch(/, and 2 others$/);
 });
 

@@ -78,6 +78,22 @@ test("at a price: each edge by name with what it had and has; merged and parted 
   );
 });
 
+test("an edge whose colours have other names afterwards is named by both", () => {
+  const names = [
+    ["white", "black"],
+    ["white", "gold"],
+  ] as const;
+  const price = [
+    { ...lost, names },
+    { ...edge("a / b", "lost", [60, 20]), names: [names[0], ["white", "straw"]] as const },
+  ];
+  expect(
+    say({ clarity: [57.2, 85.9], verdict: "clearer, at a price", edges: [gained, ...price], price }),
+  ).toBe(
+    "Clarity rises from 57% to 86%, at a price: white / black (contrast 84%) becomes white / gold (27%) and white / black (60%) becomes white / straw (20%).",
+  );
+});
+
 test("no more than three edges are named", () => {
   const price = ["a / b", "c / d", "e / f", "g / h", "i / j"].map((names) => edge(names, "lost", [60, 20]));
   expect(say({ clarity: [50, 90], verdict: "clearer, at a price", edges: [gained, ...price], price })).toBe(

@@ -25,7 +25,7 @@ const strips: { readonly [K in JobKind]: Strip<K> } = {
   compare: stripDrawing,
   options: stripDrawing,
   survey: stripDrawing,
-  clean: stripDrawing,
+  sift: stripDrawing,
   flag: stripDrawing,
   grid: stripDrawing,
   publish: (input) => ({ input, restore: (outcome) => outcome }),

@@ -1,9 +1,9 @@
 // Floor 6. One child process that does jobs. A drawing that takes too long or too much memory is stopped by killing its
 // process (nothing else stops a renderer that is stuck); the drawing becomes a problem with a name and the work goes on.
 import { type ChildProcess, fork } from "node:child_process";
-import { createRequire } from "node:module";
-import { fileURLToPath, pathToFileURL } from "node:url";
+import { join } from "node:path";
 import { findRefusal, type Refusal, refusalProblem } from "../../content/disk/machinelimit.ts";
+import { programFolder } from "../../content/disk/packagefile.ts";
 import type { Outcome, Problem } from "../../problem/problem.ts";
 import { measureResident } from "./childmemory.ts";
 import type { JobKind } from "./job.ts";
@@ -35,8 +35,7 @@ interface Answer {
   readonly refusal?: Refusal | undefined;
 }
 
-/** Put in by cli/translate.mjs: where the worker lies as JavaScript. */
-declare const translatedWorker: string | undefined;
+const worker = join(programFolder, "src/analysis/jobs/worker.js");
 
 type Reason = "study/too-slow" | "study/too-much-memory" | "study/crashed";
 
@@ -55,11 +54,10 @@ export class Child {
   constructor(limits: ChildLimits, tell: { readonly free: () => void; readonly gone: () => void }) {
     this.limits = limits;
     this.tell = tell;
-    const { file, loader } = findWorker(limits.publisher);
-    this.child = fork(file, limits.publisher === undefined ? [] : [limits.publisher], {
+    this.child = fork(worker, limits.publisher === undefined ? [] : [limits.publisher], {
       serialization: "advanced",
       stdio: ["ignore", "ignore", "inherit", "ipc"],
-      execArgv: [...loader, `--max-old-space-size=${limits.megabytes}`],
+      execArgv: [`--max-old-space-size=${limits.megabytes}`],
     });
     this.child.on("message", (answer: Answer) => this.hear(answer));
     this.child.on("exit", () => this.end());
@@ -133,14 +131,6 @@ export class Child {
     }
     this.tell.gone();
   }
-}
-
-/** The worker, and what Node needs to read it and its publisher: nothing where both were translated. */
-function findWorker(publisher?: string): { readonly file: string; readonly loader: readonly string[] } {
-  if (typeof translatedWorker === "string" && publisher?.endsWith(".ts") !== true)
-    return { file: translatedWorker, loader: [] };
-  const loader = pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href;
-  return { file: fileURLToPath(new URL("./worker.ts", import.meta.url)), loader: ["--import", loader] };
 }
 
 /** Longest time for a job: for all files of a study it is longer than for one look at a drawing. */

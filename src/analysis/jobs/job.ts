@@ -39,7 +39,7 @@ export interface Jobs {
   readonly options: { readonly input: DrawingInput; readonly output: OptionsReport };
   readonly survey: { readonly input: DrawingInput; readonly output: SurveyedFlag };
   /** The drawing as SVG text that we wrote. */
-  readonly clean: { readonly input: Pick<DrawingInput, "file" | "bytes">; readonly output: string };
+  readonly sift: { readonly input: Pick<DrawingInput, "file" | "bytes">; readonly output: string };
   readonly study: {
     readonly input: { readonly study: Study; readonly bytes: Uint8Array; readonly gallery: Gallery };
     readonly output: StudyResult;
@@ -90,7 +90,7 @@ export const runners: Runners = {
   compare: (input) => compareDrawing(input.file, input.bytes, input.change, optionsFor(input)),
   options: (input) => optionsOf(input.file, input.bytes, optionsFor(input)),
   survey: (input) => surveyFile(input.file, input.bytes, optionsFor(input)),
-  clean: async ({ file, bytes }) => {
+  sift: async ({ file, bytes }) => {
     const { value, problems } = readDrawing(file, bytes);
     return { value: value === undefined ? undefined : writeDrawing(value), problems };
   },

@@ -94,7 +94,7 @@ async function mapSome<A, B>(items: readonly A[], work: (item: A) => Promise<B>)
   return done;
 }
 
-/** The path of each study's original, or that of the first study with just the same drawing: `new` copies it for each. */
+/** The path of each study's original, or that of the first study with just the same drawing: `begin` copies it for each. */
 function findHomes(studies: readonly StudyResult[]): ReadonlyMap<StudyResult, string> {
   const first = new Map<string, string>();
   return new Map(

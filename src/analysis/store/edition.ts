@@ -1,63 +1,49 @@
 // Floor 6. Which edition of the measure this is: a digest of all the code that has a part in a figure, so that nobody has
 // to remember a number when it changes.
-import { createHash, type Hash } from "node:crypto";
+import { createHash } from "node:crypto";
+import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
-import { findOwnPackage, readOwnSources } from "../../content/disk/packagefile.ts";
+import { findOwnPackage, packageFolder, programFolder } from "../../content/disk/packagefile.ts";
 
-const source = join(import.meta.dirname, "../..");
+/** What cli/compile.mjs writes of each floor: the digest of its modules, and the packages that they import. */
+type Floors = Readonly<Record<string, { readonly digest: string; readonly libraries: readonly string[] }>>;
 
 /** The floors that measure. */
-const floors = ["problem", "colour", "svg", "regions", "measure", "content", "analysis"];
+export const measuring = ["problem", "colour", "svg", "regions", "measure", "content", "analysis"] as const;
 
 let found: string | undefined;
 let foundSite: string | undefined;
 
 /**
- * Returns the edition as hex: of the sources of floors 0 to 6, of the installed versions of the libraries they import and
- * of those that these need, and of the engine that does the arithmetic. Worked out once in a process, in some ten
- * milliseconds.
+ * Returns the edition as hex: of the code of floors 0 to 6, of the installed versions of the libraries they import and
+ * of those that these need, and of the engine that does the arithmetic. Worked out once in a process.
  */
 export function findEdition(): string {
-  found ??= digestSources(source, floors);
+  found ??= digestFloors(readFloors(), measuring, packageFolder);
   return found;
 }
 
 /** The same with the floor that makes pictures, which may hold anything that has a part in one. */
 export function findSiteEdition(): string {
-  foundSite ??= createHash("sha256")
-    .update(`${findEdition()} ${digestSources(source, ["words", "views", "publish"])}`)
-    .digest("hex");
+  foundSite ??= digestFloors(readFloors(), [...measuring, "words", "views", "publish"], packageFolder);
   return foundSite;
 }
 
-/** The same for the `folders` of another source folder, whose libraries are looked for from there upwards. */
-export function digestSources(sourceDir: string, folders: readonly string[]): string {
-  const hash = createHash("sha256");
-  add(hash, "engine", `${process.versions.node} ${process.versions.v8} ${process.platform} ${process.arch}`);
-  const libraries = new Set<string>();
-  for (const folder of folders) {
-    for (const [name, text] of readOwnSources(join(sourceDir, folder), ".ts")) {
-      add(hash, `${folder}/${name}`, text);
-      for (const library of listLibraries(text)) libraries.add(library);
-    }
-  }
+function readFloors(): Floors {
+  return createRequire(import.meta.url)(join(programFolder, "program.json")).floors;
+}
+
+/** The same for the floors `names` of any program; libraries are looked for from `folder` upwards. */
+export function digestFloors(floors: Floors, names: readonly string[], folder: string): string {
+  const { node, v8 } = process.versions;
+  const digests = names.map((name) => [name, floors[name]?.digest]);
   const versions = new Map<string, string>();
-  for (const library of libraries) collectVersions(library, sourceDir, versions);
-
-  for (const [folder, version] of [...versions].sort(([a], [b]) => (a < b ? -1 : 1)))
-    add(hash, folder, version);
-  return hash.digest("hex");
-}
-
-/** Lengths keep one text from running into the next. */
-function add(hash: Hash, name: string, text: string): void {
-  hash.update(`${name}\n${text.length}\n${text}\n`);
-}
-
-/** Names of the packages that a module imports. */
-function listLibraries(text: string): readonly string[] {
-  const imports = text.matchAll(/(?:\bfrom|\bimport)[\s(]*"((?:@[^"/]+\/)?[^".:/]+)(?:\/[^"]*)?"/g);
-  return [...imports].map(([, name]) => name ?? "");
+  for (const library of new Set(names.flatMap((name) => floors[name]?.libraries ?? [])))
+    collectVersions(library, folder, versions);
+  const engine = [node, v8, process.platform, process.arch];
+  return createHash("sha256")
+    .update(JSON.stringify([engine, digests, [...versions.keys()].sort()]))
+    .digest("hex");
 }
 
 /** Adds `name version` of a package and of all it needs to run, each as it is found from `folder` upwards. */

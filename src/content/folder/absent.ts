@@ -44,7 +44,7 @@ export function contentMissing(file: string, root: string, near: readonly string
     severity: "error",
     file,
     reason: "There is no such content folder.",
-    hint: `Looked for ${root}\n${nameNear(near) ?? "Name the folder that holds gallery.yaml and studies/; or begin one: counterchange new SLUG --original FILE.svg"}`,
+    hint: `Looked for ${root}\n${nameNear(near) ?? "Name the folder that holds gallery.yaml and studies/; or begin one: counterchange begin SLUG --original FILE.svg"}`,
   };
 }
 

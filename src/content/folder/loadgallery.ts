@@ -11,6 +11,8 @@ import {
 } from "../disk/filefailure.ts";
 import { kindOf, readFolder, readNamed, readRegular } from "../disk/readfile.ts";
 import { defaultGallery, missingGallery, parseGallery } from "../gallery/galleryfile.ts";
+import { loadSeries } from "../series/loadseries.ts";
+import type { Series } from "../series/series.ts";
 import type { Gallery, Study } from "../study/study.ts";
 import { type ProseFile, parseStudy, type StudyOrigin } from "../study/studyfile.ts";
 import { textFileBytes, tooLarge } from "../text/textsource.ts";
@@ -32,31 +34,39 @@ export interface LoadedGallery {
   readonly gallery: Gallery;
   /** The studies without an error, sorted by slug. */
   readonly studies: readonly Study[];
+  /** The series without an error, sorted by slug; studies in them may have one. */
+  readonly series: readonly Series[];
   /** The names of all folders in studies/, good or bad, sorted. */
   readonly folders: readonly string[];
   readonly problems: readonly Problem[];
 }
 
 /**
- * Reads `gallery.yaml` and every `studies/<slug>/study.md`, or `study.yaml` with `prose.md`, of `contentDir`. Never throws
+ * Reads `gallery.yaml`, every `studies/<slug>/study.md`, or `study.yaml` with `prose.md`, and every series of `contentDir`. Never throws
  * for what is in the folder: a study with an error is left out and its problems are returned. The order of the folder on
  * the disk changes nothing.
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `findClashes` and `findConfusables`.
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadSeries`, `findClashes` and `findConfusables`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
   const root = resolve(contentDir);
   const absent = await checkContent(shown, root);
-  if (absent) return { gallery: defaultGallery, studies: [], folders: [], problems: [absent] };
+  if (absent) return { gallery: defaultGallery, studies: [], series: [], folders: [], problems: [absent] };
 
   const { value: gallery, problems } = await loadSettings(contentDir);
   const folder = `${shown}/studies`;
   const entries = await readFolder(root, "studies");
   if ("kind" in entries)
-    return { gallery, studies: [], folders: [], problems: [...problems, describeStudies(folder, entries)] };
+    return {
+      gallery,
+      studies: [],
+      series: [],
+      folders: [],
+      problems: [...problems, describeStudies(folder, entries)],
+    };
 
   const within = keepWithin(folder, entries, "folders");
   const listing = checkStudyFolders(folder, within.entries);
@@ -68,11 +78,13 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
     if (value) studies.push(value);
   }
   const folders = entries.filter(({ kind }) => kind === "folder").map(({ name }) => name);
+  const series = await loadSeries(root, shown, folders);
   return {
     gallery,
+    series: series.value ?? [],
     studies: studies.map((study) => dropTaken(study, folders)),
     folders: folders.sort(compareText),
-    problems: [...found, ...findClashes(studies, folders), ...findConfusables(studies)],
+    problems: [...found, ...series.problems, ...findClashes(studies, folders), ...findConfusables(studies)],
   };
 }
 

@@ -2,7 +2,8 @@
 // nobody has changed it since it was written.
 import { createHash } from "node:crypto";
 
-const words = "Written by Counterchange. The command new writes it again while nobody has changed it: sha256";
+const words =
+  "Written by Counterchange. The command begin writes it again while nobody has changed it: sha256";
 
 /** Returns the schema with a first key that holds the digest of the rest. */
 export function stampSchema(schema: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {

@@ -3,6 +3,7 @@ import { changeRules } from "./changerule.ts";
 import { drawingRules } from "./drawingrule.ts";
 import { folderRules, galleryRules, templateRules } from "./folderrule.ts";
 import type { Rule } from "./rule.ts";
+import { seriesRules } from "./seriesrule.ts";
 import { textRules } from "./textrule.ts";
 import { valueRules } from "./valuerule.ts";
 
@@ -20,6 +21,7 @@ export const ruleChapters: readonly RuleChapter[] = [
   { id: "change", heading: "The change and the drawing", rules: changeRules },
   { id: "drawings", heading: "What a drawing may hold", rules: drawingRules },
   { id: "files", heading: "Files and folders", rules: folderRules },
+  { id: "series", heading: "Series", rules: seriesRules },
   { id: "settings", heading: "gallery.yaml", rules: galleryRules },
   { id: "templates", heading: "Templates", rules: templateRules },
 ];

@@ -37,7 +37,7 @@ export const folderRules: readonly Rule[] = [
     severity: "error",
     means:
       "Measuring the gallery, or drawing it, took more than an hour, and some studies or flags were not begun.",
-    why: "A build that never ends publishes nothing. What was done is kept, and the next build goes on from there.",
+    why: "A run that never ends publishes nothing. What was done is kept, and the next one goes on from there.",
     example: { file: "told", wrong: "thousands of slow drawings at once", right: "a few at a time" },
   },
   {
@@ -295,7 +295,7 @@ export const templateRules: readonly Rule[] = [
   {
     id: "site/template",
     severity: "error",
-    means: "A template cannot be read while the gallery is served.",
+    means: "A template cannot be read while preview shows the gallery.",
     why: "Pages are made by the templates as they were before, until it is mended.",
     example: {
       file: "told",

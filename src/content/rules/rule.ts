@@ -1,7 +1,13 @@
 // Floor 5, the catalogue of rules. What is known of a rule, for the page that explains it: data, which no check reads.
 
 /** The files of a study and its gallery that an example stands in. */
-export type ExampleFile = "study.md" | "study.yaml" | "prose.md" | "gallery.yaml" | "original.svg";
+export type ExampleFile =
+  | "study.md"
+  | "study.yaml"
+  | "prose.md"
+  | "gallery.yaml"
+  | "original.svg"
+  | "series/quay.md";
 
 /**
  * A mistake and what is right, both as they are typed. Without `right` the wrong lines are left out and nothing stands in

@@ -35,7 +35,7 @@ export const valueRules: readonly Rule[] = [
   {
     id: "study/placeholder",
     severity: "warning",
-    means: "Words that new wrote for you to replace still stand there.",
+    means: "Words that begin wrote for you to replace still stand there.",
     why: "They are published as if they were yours.",
     example: { file: "study.md", wrong: "authors: [Your Name]", right: "authors: [Ines Valcourt]" },
   },

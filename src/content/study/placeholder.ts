@@ -1,4 +1,4 @@
-// Floor 5. Words that the command new writes for the author to replace, and that were left standing.
+// Floor 5. Words that the command begin writes for the author to replace, and that were left standing.
 import { quoteText } from "../../problem/quote.ts";
 import type { Finding } from "../yaml/finding.ts";
 
@@ -10,7 +10,7 @@ export const placeholders = {
   symbolism: "What the change does to the meaning.",
 } as const;
 
-/** Returns a warning for each value in `raw`, the front matter of a study, that is still the word of `new`. */
+/** Returns a warning for each value in `raw`, the front matter of a study, that is still the word of `begin`. */
 export function checkPlaceholders(raw: unknown): Finding[] {
   return Object.entries(placeholders).flatMap(([path, words]): Finding[] =>
     findText(raw, path.split(".")) === words
@@ -20,7 +20,7 @@ export function checkPlaceholders(raw: unknown): Finding[] {
             path,
             on: "value",
             severity: "warning",
-            reason: `${quoteText(words)} still stands here, as new wrote it, and is published.`,
+            reason: `${quoteText(words)} still stands here, as begin wrote it, and is published.`,
             hint: "Write your own words in its place, or put the # back before the line.",
           },
         ]

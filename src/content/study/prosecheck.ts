@@ -82,14 +82,17 @@ export type Shown = Pick<Comparison, "edges"> & {
   };
 };
 
+/** Prose and where it stands. */
+export type Writing = Pick<Study, "body" | "bodyLine" | "file" | "proseFile">;
+
 /**
  * Returns what the page of a study will leave out of its prose. `shown` is its comparison; without it, as where the
- * drawing is wrong, no figure is asked for what it shows.
+ * drawing is wrong, no figure is asked for what it shows; where it is `none`, no figure can be shown at all.
  *
  * Problems: warnings `study/figure` of a figure that cannot be drawn, `study/image` of an image, `study/html` of HTML and
  * `study/prose-link` of a link that is none.
  */
-export function checkProse(study: Study, shown?: Shown): readonly Problem[] {
+export function checkProse(study: Writing, shown?: Shown | "none"): readonly Problem[] {
   const tokens = createMarkdown().parse(study.body, {});
   const prose = { study, lines: study.body.split("\n") };
   return tokens.flatMap((token) => [
@@ -102,11 +105,16 @@ export function checkProse(study: Study, shown?: Shown): readonly Problem[] {
 }
 
 interface Prose {
-  readonly study: Study;
+  readonly study: Writing;
   readonly lines: readonly string[];
 }
 
-function checkFigure(token: Token, prose: Prose, shown: Shown | undefined): Problem[] {
+function checkFigure(token: Token, prose: Prose, shown: Shown | "none" | undefined): Problem[] {
+  if (shown === "none") {
+    const reason =
+      "A figure stands here; figures are of one study, and are shown in the prose of a study alone.";
+    return [report(token, prose, "study/figure", reason, "Delete the line.")];
+  }
   const asked = readFigure(token.content);
   const fault = asked === undefined ? describeUnread(token.content) : shown && describeMissing(asked, shown);
   return fault === undefined ? [] : [report(token, prose, "study/figure", fault.reason, fault.hint)];

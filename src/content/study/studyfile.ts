@@ -102,7 +102,7 @@ function checkFields(
 }
 
 /** Returns the prose without controls and direction controls, with a warning at the first of each kind. */
-function cleanBody(source: Source, front: FrontMatter): Outcome<string> {
+export function cleanBody(source: Source, front: FrontMatter): Outcome<string> {
   const { text, controls, directions } = cleanText(front.body);
   const problems: Problem[] = [];
   let hidden: { readonly character: string; readonly at: number } | undefined;

@@ -42,7 +42,10 @@ export const studySchema = z.strictObject({
     })
     .describe("What has to be seen, where it cannot be found: a colour or a selector, not both.")
     .exactOptional(),
-  status: z.enum(statuses).describe("Drafts are left out unless --drafts asks for them.").default("open"),
+  status: z
+    .enum(statuses)
+    .describe("Drafts are left out unless --with-drafts asks for them.")
+    .default("open"),
   decision: text(500).describe("With adopted and declined: why, in a sentence.").exactOptional(),
   authors: z.array(text(100)).max(20).describe("Who proposes it.").default([]),
   date: text(40).describe("Year, month and day with hyphens.").exactOptional(),

@@ -149,7 +149,8 @@ function checkDecision(raw: Raw): Finding[] {
   ];
 }
 
-function checkDate(date: unknown): Finding[] {
+/** Returns what is wrong with a date, where it is text. */
+export function checkDate(date: unknown): Finding[] {
   const fault = isText(date) ? findDateFault(date) : undefined;
   return fault === undefined ? [] : [{ rule: "study/wrong-date", path: "date", on: "value", ...fault }];
 }
@@ -182,7 +183,8 @@ function checkTag(path: string, tag: unknown): Finding[] {
   return [{ rule: "study/wrong-tag", path, on: "value", reason, hint }];
 }
 
-function checkAuthor(path: string, author: unknown): Finding[] {
+/** Returns what is wrong with the name of a person, where it is text. */
+export function checkAuthor(path: string, author: unknown): Finding[] {
   if (!isText(author) || /[\p{L}\p{N}]/u.test(author)) return [];
   const reason = `The author ${quoteText(author)} has no letter in the name.`;
   return [
@@ -206,6 +208,7 @@ export function isRaw(value: unknown): value is Raw {
   return typeof value === "object" && value !== null && !Array.isArray(value);
 }
 
-function listOf(value: unknown): readonly unknown[] {
+/** Returns the items of a list, none of anything else. */
+export function listOf(value: unknown): readonly unknown[] {
   return Array.isArray(value) ? value : [];
 }

@@ -31,12 +31,22 @@ function describeIssue(issue: z.core.$ZodIssue, data: YamlData, guide: KeyGuide)
     case "invalid_type":
       return [describeKind(path, issue.expected, value, data, guide)];
     case "too_small":
+      if (issue.origin === "array") return [noValue(path, guide)];
       return [outside(path, `at least ${issue.minimum}`, value, guide)];
     case "too_big":
       if (issue.origin === "number") return [outside(path, `at most ${issue.maximum}`, value, guide)];
       return [tooLong(path, Number(issue.maximum), value)];
     case "invalid_value":
       return [unknownWord(path, issue.values.map(String), value)];
+    case "invalid_union": {
+      // The choice whose kind the value is; of none, the first.
+      const isOfKind = (found: readonly z.core.$ZodIssue[]): boolean =>
+        !found.some((inner) => inner.code === "invalid_type" && inner.path.length === 0);
+      const chosen = issue.errors.find(isOfKind) ?? issue.errors[0] ?? [];
+      return chosen.flatMap((inner) =>
+        describeIssue({ ...inner, path: [...issue.path, ...inner.path] }, data, guide),
+      );
+    }
     default:
       throw new RangeError(`the schema found ${issue.code} at ${path}, which no message covers`);
   }
@@ -53,7 +63,7 @@ function unknownKeys(parent: string, keys: readonly string[], data: YamlData, gu
   ];
 }
 
-/** A line of `new` put into the list as it is: the change stands in a key of its own there. */
+/** A line of `begin` put into the list as it is: the change stands in a key of its own there. */
 function changeInOption(parent: string, data: YamlData): Finding {
   const change = (findValue(data.value, [...parent.split("."), "change"]) ?? {}) as Raw;
   const words = Object.entries(change).map(([name, value]) => `${name}: ${JSON.stringify(value)}`);

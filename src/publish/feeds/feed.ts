@@ -1,10 +1,12 @@
 // Floor 9. What is new, for readers of feeds: Atom and JSON Feed. Both say the same, and the same at every build.
 
+import { compareText } from "../../problem/problem.ts";
+import { formatSeriesPath } from "../../views/series/seriespage.ts";
 import { formatShelfPath } from "../../views/shelf/shelf.ts";
 import type { SiteView } from "../../views/siteview.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { formatTitle } from "../../words/title.ts";
-import { formatContent } from "./feedcontent.ts";
+import { formatContent, formatSeriesContent } from "./feedcontent.ts";
 import { escapeMarkup } from "./markup.ts";
 
 /** What a feed says of the gallery. */
@@ -18,7 +20,23 @@ export interface FeedFacts {
   readonly address: (path: string) => string;
 }
 
-type Entry = SiteView["studies"][number];
+type Study = SiteView["studies"][number];
+type Series = SiteView["series"][number];
+
+/** What is new: a study or a series. Paths are site paths. */
+interface Item {
+  readonly path: string;
+  readonly title: string;
+  readonly summary: string;
+  readonly content: string;
+  readonly image: string | undefined;
+  readonly date: string | undefined;
+  readonly names: readonly string[];
+  /** Authors without a study have no page. */
+  readonly hasPages: boolean;
+  readonly tags: readonly string[];
+  readonly rights: string | undefined;
+}
 
 /** Feeds tell what is new; `studies.json` has all. Our own judgement. */
 export const feedLength = 100;
@@ -27,13 +45,17 @@ export const feedLength = 100;
 const noTime = "1970-01-01T00:00:00Z";
 
 /**
- * The Atom feed, of the first {@link feedLength} studies. The id of an entry is the address of its page.
+ * The Atom feed, of the {@link feedLength} newest studies and series. The id of an entry is the address of its page.
  *
  * Source: RFC 4287; sections 4.1.1 and 4.1.2 for what must be there, 3.1.1.3 and 4.1.3 for HTML as text, 4.2.6 for ids.
  */
-export function formatAtom(facts: FeedFacts, studies: readonly Entry[]): string {
+export function formatAtom(
+  facts: FeedFacts,
+  studies: readonly Study[],
+  series: readonly Series[] = [],
+): string {
   const { title, description, language, publisher, address } = facts;
-  const shown = studies.slice(0, feedLength);
+  const shown = listItems(facts, studies, series);
   const home = address("/");
   const lines = [
     '<?xml version="1.0" encoding="utf-8"?>',
@@ -47,31 +69,71 @@ export function formatAtom(facts: FeedFacts, studies: readonly Entry[]): string 
     person(publisher),
     element("generator", "Counterchange"),
     element("icon", address("/assets/icon.png")),
-    ...shown.map((study) => formatEntry(facts, study)),
+    ...shown.map((item) => formatEntry(facts, item)),
     "</feed>",
   ];
   return `${lines.join("\n")}\n`;
 }
 
-function formatEntry(facts: FeedFacts, study: Entry): string {
-  const { address } = facts;
+/** The newest first, as both are given; what has no date comes last. */
+function listItems(facts: FeedFacts, studies: readonly Study[], series: readonly Series[]): readonly Item[] {
+  const all = [
+    ...series.map((one) => itemOfSeries(one, facts)),
+    ...studies.map((one) => itemOfStudy(one, facts)),
+  ];
+  return all.sort((a, b) => compareText(b.date ?? "", a.date ?? "")).slice(0, feedLength);
+}
+
+function itemOfStudy(study: Study, facts: FeedFacts): Item {
   const { credit } = study.notes;
-  const url = address(formatStudyPath(study.slug));
+  return {
+    path: formatStudyPath(study.slug),
+    title: formatTitle(study),
+    summary: study.frame.description,
+    content: formatContent(study, facts),
+    image: `/${study.picture.file}`,
+    date: study.date?.iso,
+    names: study.names,
+    hasPages: true,
+    tags: study.tags.map(({ text }) => text),
+    rights: credit && `${credit.sentence}, ${credit.licence}`,
+  };
+}
+
+function itemOfSeries(series: Series, facts: FeedFacts): Item {
+  return {
+    path: formatSeriesPath(series.slug),
+    title: series.title,
+    summary: series.frame.description,
+    content: formatSeriesContent(series, facts),
+    image: undefined,
+    date: series.date?.iso,
+    names: series.names,
+    hasPages: false,
+    tags: [],
+    rights: undefined,
+  };
+}
+
+function formatEntry({ address }: FeedFacts, item: Item): string {
+  const url = address(item.path);
   const lines = [
     "<entry>",
     element("id", url),
-    element("title", formatTitle(study)),
-    ...(study.date === undefined ? [] : [element("published", timeOf(study))]),
-    element("updated", timeOf(study)),
+    element("title", item.title),
+    ...(item.date === undefined ? [] : [element("published", timeOf(item))]),
+    element("updated", timeOf(item)),
     linkElement("alternate", "text/html", url),
-    ...study.names.map((name) => person(name, address(formatShelfPath("authors", name)))),
-    ...study.tags.map(
-      ({ text }) =>
+    ...item.names.map((name) =>
+      person(name, item.hasPages ? address(formatShelfPath("authors", name)) : undefined),
+    ),
+    ...item.tags.map(
+      (text) =>
         `<category term="${escapeMarkup(text)}" scheme="${escapeMarkup(address("/tags/"))}" label="${escapeMarkup(text)}"/>`,
     ),
-    ...(credit === undefined ? [] : [element("rights", `${credit.sentence}, ${credit.licence}`)]),
-    element("summary", study.frame.description),
-    `<content type="html">${escapeMarkup(formatContent(study, facts))}</content>`,
+    ...(item.rights === undefined ? [] : [element("rights", item.rights)]),
+    element("summary", item.summary),
+    `<content type="html">${escapeMarkup(item.content)}</content>`,
     "</entry>",
   ];
   return lines.join("\n");
@@ -89,8 +151,12 @@ function person(name: string, uri?: string): string {
   return `<author>${element("name", name)}${uri === undefined ? "" : element("uri", uri)}</author>`;
 }
 
-/** The JSON feed, of the first {@link feedLength} studies. Source: JSON Feed version 1.1, jsonfeed.org/version/1.1. */
-export function formatJsonFeed(facts: FeedFacts, studies: readonly Entry[]): string {
+/** The JSON feed, of the same. Source: JSON Feed version 1.1, jsonfeed.org/version/1.1. */
+export function formatJsonFeed(
+  facts: FeedFacts,
+  studies: readonly Study[],
+  series: readonly Series[] = [],
+): string {
   const { address } = facts;
   const feed = {
     version: "https://jsonfeed.org/version/1.1",
@@ -101,34 +167,30 @@ export function formatJsonFeed(facts: FeedFacts, studies: readonly Entry[]): str
     favicon: address("/assets/icon.png"),
     language: facts.language,
     authors: [{ name: facts.publisher }],
-    items: studies.slice(0, feedLength).map((study) => formatItem(facts, study)),
+    items: listItems(facts, studies, series).map((item) => formatItem(facts, item)),
   };
   return `${JSON.stringify(feed, null, 2)}\n`;
 }
 
-function formatItem(facts: FeedFacts, study: Entry) {
-  const { address } = facts;
-  const url = address(formatStudyPath(study.slug));
+function formatItem({ address }: FeedFacts, item: Item) {
+  const url = address(item.path);
+  const people = item.names.map((name) => ({
+    name,
+    ...(item.hasPages ? { url: address(formatShelfPath("authors", name)) } : {}),
+  }));
   return {
     id: url,
     url,
-    title: formatTitle(study),
-    summary: study.frame.description,
-    content_html: formatContent(study, facts),
-    image: address(`/${study.picture.file}`),
-    ...(study.date === undefined ? {} : { date_published: timeOf(study) }),
-    ...(study.names.length === 0
-      ? {}
-      : {
-          authors: study.names.map((name) => ({
-            name,
-            url: address(formatShelfPath("authors", name)),
-          })),
-        }),
-    ...(study.tags.length === 0 ? {} : { tags: study.tags.map(({ text }) => text) }),
+    title: item.title,
+    summary: item.summary,
+    content_html: item.content,
+    ...(item.image === undefined ? {} : { image: address(item.image) }),
+    ...(item.date === undefined ? {} : { date_published: timeOf(item) }),
+    ...(people.length === 0 ? {} : { authors: people }),
+    ...(item.tags.length === 0 ? {} : { tags: item.tags }),
   };
 }
 
-function timeOf({ date }: Entry): string {
-  return date === undefined ? noTime : `${date.iso}T00:00:00Z`;
+function timeOf({ date }: Pick<Item, "date">): string {
+  return date === undefined ? noTime : `${date}T00:00:00Z`;
 }

@@ -2,9 +2,12 @@
 
 import { linkSize } from "../../views/linkview.ts";
 import type { SiteView } from "../../views/siteview.ts";
+import { formatTitle } from "../../words/title.ts";
 import { escapeMarkup } from "./markup.ts";
 
 type Entry = SiteView["studies"][number];
+
+type Series = SiteView["series"][number];
 
 /** What the content is set in, and how it finds the site. */
 export interface ContentFacts {
@@ -35,6 +38,30 @@ export function formatContent(study: Entry, { language, direction, address }: Co
     ...(notes.symbolism === undefined ? [] : [paragraph(notes.symbolism)]),
     paragraph(notes.unofficial),
   ];
+  return wrap(pieces, { language, direction });
+}
+
+/** Returns a series the same way: its opening, its studies in order with their verdicts, and the question at the end. */
+export function formatSeriesContent(series: Series, facts: ContentFacts): string {
+  const page = facts.address(`/series/${series.slug}/`);
+  const items = series.items.map((item) => {
+    const [address, name, said] =
+      "card" in item
+        ? [item.card.address, formatTitle(item.card), `${item.card.change} ${item.verdict.word}.`]
+        : [item.address, item.name, item.ask];
+    const href = escapeMarkup(new URL(address, page).href);
+    return `<li><a href="${href}">${escapeMarkup(name)}</a>. ${escapeMarkup(said)}</li>`;
+  });
+  const pieces = [
+    ...series.opening.map((html) => absolute(html, page)),
+    `<ol>${items.join("")}</ol>`,
+    ...(series.closing === undefined ? [] : [paragraph(series.closing)]),
+    paragraph("The redesigns are unofficial studies."),
+  ];
+  return wrap(pieces, facts);
+}
+
+function wrap(pieces: readonly string[], { language, direction }: Omit<ContentFacts, "address">): string {
   return `<div lang="${escapeMarkup(language)}" dir="${direction}">${pieces.join("\n")}</div>`;
 }
 

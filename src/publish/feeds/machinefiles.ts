@@ -7,6 +7,7 @@ import { formatCanonical, locate } from "../../views/address.ts";
 import { listPlacedEdges } from "../../views/edge/edgeaddress.ts";
 import { orderStudies } from "../../views/front/card.ts";
 import { formatWords, wordsFile } from "../../views/searchwords.ts";
+import { formatSeriesPath } from "../../views/series/seriespage.ts";
 import type { SharedPages, StudyPages } from "../../views/siteview.ts";
 import { formatChangesPath, formatStudyPath } from "../../views/status.ts";
 import { hasRanking } from "../../views/study/optionsview.ts";
@@ -22,7 +23,7 @@ type View = SharedPages & Pick<StudyPages, "studies">;
 
 /** All of it but the files of each study; the schemas come from `schemaDirs`. */
 export async function listMachineFiles(
-  { gallery, studies }: GalleryResult,
+  { gallery, studies, series }: GalleryResult,
   view: View,
   schemaDirs: readonly string[],
 ): Promise<readonly SiteFile[]> {
@@ -30,7 +31,9 @@ export async function listMachineFiles(
   return [
     ...listSubscriptions(gallery, studies, view),
     fileOf("robots.txt", () => formatRobots(formatCanonical(gallery.address, "/sitemap.xml"))),
-    fileOf("studies.json", () => formatStudiesData(orderStudies(studies), gallery, linksOf("/studies.json"))),
+    fileOf("studies.json", () =>
+      formatStudiesData(orderStudies(studies), series ?? [], gallery, linksOf("/studies.json")),
+    ),
     fileOf(wordsFile, () => formatWords(orderStudies(studies))),
     fileOf("assets/icon.svg", () => iconSvg),
     ...(await listSchemas(schemaDirs, gallery)),
@@ -66,8 +69,8 @@ function listSubscriptions(
   };
   const maps = formatSitemaps(listPages(orderStudies(studies), view, address), address);
   return [
-    fileOf("feed.xml", () => formatAtom(facts, view.studies)),
-    fileOf("feed.json", () => formatJsonFeed(facts, view.studies)),
+    fileOf("feed.xml", () => formatAtom(facts, view.studies, view.series)),
+    fileOf("feed.json", () => formatJsonFeed(facts, view.studies, view.series)),
     ...maps.map(({ file, text }) => fileOf(file, () => text)),
   ];
 }
@@ -83,7 +86,11 @@ export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly 
 }
 
 /** Every page that says where it stands; `lastmod` only where the study has a date. */
-function listPages(results: readonly StudyResult[], { shelfIndexes, shelves }: View, address: Address) {
+function listPages(
+  results: readonly StudyResult[],
+  { series, shelfIndexes, shelves }: View,
+  address: Address,
+) {
   const studies = results.map(({ study: { slug, date } }) => ({
     url: address(formatStudyPath(slug)),
     ...(date === undefined ? {} : { date }),
@@ -92,12 +99,17 @@ function listPages(results: readonly StudyResult[], { shelfIndexes, shelves }: V
     ...(!hasRanking(ranking) ? [] : [{ url: address(formatChangesPath(slug)) }]),
     ...listPlacedEdges(slug, comparison).map(({ path }) => ({ url: address(path) })),
   ]);
+  const lessons = series.map(({ slug, date }) => ({
+    url: address(formatSeriesPath(slug)),
+    ...(date === undefined ? {} : { date: date.iso }),
+  }));
   const others = [...shelfIndexes, ...shelves].map(({ folder }) => ({ url: address(`/${folder}/`) }));
   return [
     { url: address("/") },
     { url: address("/survey/") },
     { url: address("/method/") },
     { url: address("/rules/") },
+    ...lessons,
     ...studies,
     ...below,
     ...others,

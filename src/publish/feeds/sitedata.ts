@@ -2,12 +2,14 @@
 
 import type { StudyRanking } from "../../analysis/options/studyranking.ts";
 import type { StudyResult } from "../../analysis/result.ts";
+import { type Series, studyOf } from "../../content/series/series.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { ComparedEdge } from "../../measure/comparison.ts";
 import type { Measure } from "../../measure/measurement.ts";
 import { formatJson } from "../../measure/roundnumber.ts";
 import { listPlacedEdges } from "../../views/edge/edgeaddress.ts";
 import { linkFile } from "../../views/linkview.ts";
+import { formatSeriesPath, orderSeries } from "../../views/series/seriespage.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { pngFiles } from "../../views/study/notes.ts";
 import { tellMeasure } from "../../words/doubt.ts";
@@ -50,6 +52,7 @@ export function formatStudyData(result: StudyResult, gallery: Gallery, address: 
 /** `studies.json`: a line of facts for each study, in the order of the front page. */
 export function formatStudiesData(
   results: readonly StudyResult[],
+  series: readonly Series[],
   gallery: Gallery,
   address: Address,
 ): string {
@@ -61,6 +64,15 @@ export function formatStudiesData(
     studies: results.map((result) => ({
       ...summarise(result, gallery, address),
       data: address(`${formatStudyPath(result.study.slug)}study.json`),
+    })),
+    series: orderSeries(series).map(({ slug, title, authors, date, entries, closing }) => ({
+      slug,
+      title,
+      address: address(formatSeriesPath(slug)),
+      authors,
+      ...(date === undefined ? {} : { date }),
+      studies: entries.flatMap((entry) => studyOf(entry) ?? []),
+      ...(closing === undefined ? {} : { closing }),
     })),
   };
   return `${formatJson(data)}\n`;

@@ -19,11 +19,11 @@ export const elsewhere = "Type, for example: --out my-site";
 const words: Readonly<Record<string, readonly [reason: string, hint: string]>> = {
   ENOSPC: [
     "the disk is full",
-    "Free some space and build again, or name a folder on another disk with --out.",
+    "Free some space and publish again, or name a folder on another disk with --out.",
   ],
   EDQUOT: [
     "your share of the disk is used up",
-    "Free some space and build again, or name another folder with --out.",
+    "Free some space and publish again, or name another folder with --out.",
   ],
   EACCES: [
     "you have no permission to write there",
@@ -34,17 +34,17 @@ const words: Readonly<Record<string, readonly [reason: string, hint: string]>> =
   EIO: ["the disk reports a fault", "Look after the disk; name a folder on another one with --out."],
   EMFILE: [
     "too many files are open",
-    "Close other programs, or raise the limit (ulimit -n 4096), and build again.",
+    "Close other programs, or raise the limit (ulimit -n 4096), and publish again.",
   ],
-  ENFILE: ["too many files are open", "Close other programs and build again."],
+  ENFILE: ["too many files are open", "Close other programs and publish again."],
   EBUSY: [
     "another program uses it, or a disk is mounted on it",
     "Name a folder inside it, or another one, with --out.",
   ],
   EXDEV: ["it is a disk of its own", "Name a folder inside it with --out."],
-  ENOTEMPTY: ["files came there meanwhile", "Look what they are, then build again."],
-  EEXIST: ["files came there meanwhile", "Look what they are, then build again."],
-  ENOENT: ["a folder vanished meanwhile", "Build again."],
+  ENOTEMPTY: ["files came there meanwhile", "Look what they are, then publish again."],
+  EEXIST: ["files came there meanwhile", "Look what they are, then publish again."],
+  ENOENT: ["a folder vanished meanwhile", "Publish again."],
   ENOTDIR: ["a folder on the way there is a file", elsewhere],
   ELOOP: ["links on the way there lead in a circle", elsewhere],
   ENAMETOOLONG: ["the path is too long for this disk", "Name a shorter one with --out."],

@@ -3,6 +3,7 @@
 import { homedir, tmpdir } from "node:os";
 import path from "node:path";
 import { findHome, keyVariable, readSecret } from "../../analysis/store/signature.ts";
+import { packageFolder } from "../../content/disk/packagefile.ts";
 import { resolveLinks } from "../../content/disk/pathkind.ts";
 import { quoteText, showText } from "../../problem/quote.ts";
 import { elsewhere, explainAll, OutputError } from "./diskfailure.ts";
@@ -48,7 +49,7 @@ export interface Output {
 const mostForeign = 1000;
 
 /** Our own folders: a site in them would be read as source. */
-const ownFolders = ["../..", "../../../templates"].map((folder) => path.resolve(import.meta.dirname, folder));
+const ownFolders = ["src", "templates", "dist"].map((folder) => path.join(packageFolder, folder));
 
 /**
  * Runs `use` while no other build works on `outDir`, after clearing up what a killed one left there.
@@ -135,7 +136,7 @@ async function takeTurn(outDir: string, place: Place, disk: Disk, { onWait }: Ou
     if (!(error instanceof LockedError)) throw error;
     const { pid, host } = error.holder;
     throw new OutputError(
-      `The site cannot be written to ${outDir}: another build has been at work on it for ten minutes (process ${pid} on ${host}).`,
+      `The site cannot be written to ${outDir}: another run has been at work on it for ten minutes (process ${pid} on ${host}).`,
       "End that one, or name another folder with --out.",
     );
   }
@@ -155,8 +156,8 @@ async function publish(fresh: string, work: Work): Promise<Swapped> {
   if (options.isForced !== true) await checkOurs(outDir, place);
   if (lock === undefined || !(await lock.isHeld())) {
     throw new OutputError(
-      `Nothing was written to ${outDir}: this build stood still for so long that another one took its place.`,
-      "Build again.",
+      `Nothing was written to ${outDir}: this run stood still for so long that another one took its place.`,
+      "Publish again.",
     );
   }
   await addRecord(fresh, place, disk);

@@ -22,7 +22,7 @@ export async function addRecord(folder: string, place: Place, disk: Disk): Promi
   if (signed === undefined)
     throw new OutputError(
       `The site cannot be published: what was written to ${quoteText(folder)} cannot be read again. What is published is as it was.`,
-      "Look after the disk, and build again.",
+      "Look after the disk, and publish again.",
     );
   const before = (await readRecord(place)).filter((line) => line !== signed).slice(1 - most);
   const fresh = nameIn(place, "fresh");

@@ -128,7 +128,7 @@ async function move(fresh: string, place: Place, disk: Disk): Promise<Swapped> {
     await disk.rename(outgoing, place.target).catch(() => {
       throw new OutputError(
         `The site cannot be written to ${place.target}, and the one before cannot be put back: it waits in ${outgoing}.`,
-        "Build again: that puts it back.",
+        "Publish again: that puts it back.",
       );
     });
     throw error;

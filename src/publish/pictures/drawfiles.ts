@@ -1,12 +1,14 @@
 // Floor 9. What is drawn for a site, made in child processes or taken from what was kept; a study that cannot be drawn is left
 // out, and the others go on.
-
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { catchFault } from "../../analysis/jobs/catchfault.ts";
 import { runOrdered } from "../../analysis/jobs/orderedqueue.ts";
 import { defaultLimits, type Line, Pool } from "../../analysis/jobs/pool.ts";
 import { leaveOut } from "../../analysis/leave.ts";
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { Store } from "../../analysis/store/resultstore.ts";
+import { programFolder } from "../../content/disk/packagefile.ts";
 import { endOf, folderOfStudies, outOfTime } from "../../content/folder/gallerybudget.ts";
 import { hasError, type Outcome, type Problem } from "../../problem/problem.ts";
 import { type DrawnFile, listDrawn } from "./drawingrecipe.ts";
@@ -32,13 +34,10 @@ export interface Subject {
   readonly drawing: string;
 }
 
-/** Put in by cli/translate.mjs: where makefiles.ts lies as JavaScript. */
-declare const translatedMaker: string | undefined;
+const maker = pathToFileURL(join(programFolder, "src/publish/pictures/makefiles.js")).href;
 
 /** Opens a pool that can publish. */
 export function openPool(limits: ConstructorParameters<typeof Pool>[0] = {}, store?: Store): Pool {
-  const maker =
-    typeof translatedMaker === "string" ? translatedMaker : new URL("./makefiles.ts", import.meta.url).href;
   return new Pool({ publisher: maker, ...limits }, store);
 }
 

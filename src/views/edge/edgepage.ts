@@ -43,6 +43,8 @@ export interface EdgePage {
   readonly status: StatusView;
   readonly outcome: { readonly word: string; readonly sentence: string };
   readonly row: EdgeRow;
+  /** Which of its grades is near the line; undefined where none is. */
+  readonly near: string | undefined;
   readonly ruler: RulerView;
   /** Where on the flag it is, and that part of both flags; undefined where none of its lines is traced. */
   readonly place: { readonly locator: LocatorView; readonly crops: readonly [Plate, Plate] } | undefined;
@@ -52,12 +54,9 @@ export interface EdgePage {
   /** The same pair of colour names in other studies, a row each; undefined where there is none. */
   readonly elsewhere: RulerView | undefined;
   readonly siblings: readonly Sibling[];
-  /** Whether either grade is near the line. */
-  readonly hasNearLine: boolean;
   readonly links: Readonly<Record<"contrast" | "beside" | "vision" | "nearLine", string>>;
   readonly refer: ReferView;
   readonly answer: AnswerView | undefined;
-  readonly unofficial: string;
 }
 
 export interface Sibling {
@@ -125,7 +124,8 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
   const title = capitalise(row.called ?? row.names);
   const folder = path.slice(1, -1);
   const outcome = capitalise(edge.outcome);
-  const numbers = presentNumbers(edge, row, result, format);
+  const numbers = presentNumbers(edge, result, format);
+  const contrast = { name: "Contrast", before: sayReading(row.before), after: sayReading(row.after) };
   const refer = presentRefer(result, gallery, format, {
     title,
     path,
@@ -147,6 +147,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     status: presentStatus(study.status),
     outcome: { word: outcome, sentence },
     row,
+    near: sayNear(row),
     ruler: presentChosen([{ result, edge }], link, format),
     place: presentPlace(subject, link, path),
     numbers,
@@ -157,7 +158,6 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     measuredHow: describeViewing(comparison, format),
     elsewhere: findElsewhere(subject, link, format),
     siblings: listSiblings(subject, link, format),
-    hasNearLine: row.before?.near !== undefined || row.after.near !== undefined,
     links: {
       contrast: link("/method/#contrast"),
       beside: link("/method/#beside"),
@@ -169,9 +169,8 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
       title: study.title,
       edge: title,
       stamped: refer.stamped,
-      numbers: [`${outcome}. ${sentence}`, ...listNumbers(numbers)],
+      numbers: [`${outcome}. ${sentence}`, ...listNumbers([contrast, ...numbers])],
     }),
-    unofficial: "The redesign is an unofficial study: a proposal for discussion, not a flag in use.",
   };
 }
 
@@ -223,9 +222,9 @@ function presentPlace({ result, edge }: Subject, link: Linker, path: string): Ed
   };
 }
 
+/** What stands beside contrast, and how long the edge is. */
 function presentNumbers(
   edge: ComparedEdge,
-  row: EdgeRow,
   { comparison }: StudyResult,
   format: Format,
 ): readonly SummaryRow[] {
@@ -238,11 +237,6 @@ function presentNumbers(
     after: after === undefined ? none : say(after),
   });
   return [
-    {
-      name: "Contrast",
-      before: row.before ? sayReading(row.before) : none,
-      after: sayReading(row.after),
-    },
     ...edgeMetrics.flatMap((metric: EdgeMetric) => {
       const { page } = wordsOf(metric);
       const value = (measured: MeasuredEdge) => measured[metric.id as keyof MeasuredEdge];
@@ -250,15 +244,29 @@ function presentNumbers(
         ? []
         : [pair(metric.label, (measured) => page(value(measured), format))];
     }),
-    pair("Length, flag heights", ({ length }) => format.number(length, 2)),
-    ...(comparison.before.focus.source === "none"
-      ? []
-      : [pair("At what has to be seen, flag heights", ({ focusLength }) => format.number(focusLength, 2))]),
+    { ...pair("Length", (measured) => sayLength(measured, comparison, format)), isShared: true },
   ];
 }
 
-function sayReading({ contrast, grade, near }: Reading): string {
+function sayLength({ length, focusLength }: MeasuredEdge, { before }: Comparison, format: Format): string {
+  const whole = `${format.number(length, 2)} flag heights`;
+  if (before.focus.source === "none") return whole;
+  const share = focusLength === length ? "all" : format.number(focusLength, 2);
+  return `${whole}, ${share} at what has to be seen`;
+}
+
+function sayReading(reading: Reading | undefined): string {
+  if (reading === undefined) return none;
+  const { contrast, grade, near } = reading;
   return [contrast, grade, ...(near === undefined ? [] : [`(${near})`])].join(" ");
+}
+
+/** `The grade of the redesign is near the line`. */
+function sayNear({ before, after }: EdgeRow): string | undefined {
+  const isNear = [before?.near, after.near].map((near) => near !== undefined);
+  if (isNear[0] && isNear[1]) return "Both grades are near the line";
+  if (!isNear[0] && !isNear[1]) return undefined;
+  return `The grade of the ${isNear[0] ? "original" : "redesign"} is near the line`;
 }
 
 /** `Contrast: 84 % strong → 27 % weak` */

@@ -16,11 +16,11 @@ export interface VisionRow {
   readonly after: SeenReading | undefined;
 }
 
-/** The two colours as one kind of vision has them. Grey keeps the contrast. */
+/** The two colours as one kind of vision has them. Grey keeps the contrast, which is not said again. */
 export interface SeenReading {
   readonly hexes: Reading["hexes"];
-  readonly contrast: string;
-  readonly grade: string;
+  readonly contrast: string | undefined;
+  readonly grade: string | undefined;
   readonly difference: string;
 }
 
@@ -53,11 +53,11 @@ function presentVision(
     if (measured === undefined || reading === undefined) return undefined;
     const [one, other] = reading.hexes.map((hex) => hexOf(simulate(linearOf(hex), vision)));
     if (one === undefined || other === undefined) throw new RangeError("an edge has two colours");
-    const { contrast } = vision === "grey" ? measured : measured.vision[vision];
+    const contrast = vision === "grey" ? undefined : measured.vision[vision].contrast;
     return {
       hexes: [one, other],
-      contrast: format.contrast(contrast),
-      grade: gradeOf(contrast),
+      contrast: contrast === undefined ? undefined : format.contrast(contrast),
+      grade: contrast === undefined ? undefined : gradeOf(contrast),
       difference: format.number(measured.vision[vision].deltaE00, 0),
     };
   };

@@ -12,6 +12,7 @@ import { type Frame, presentFrame } from "../pageframe.ts";
 import { listPath, mostOnPage } from "../paging.ts";
 import { recordGallery } from "../schemarecord.ts";
 import { wordsFile } from "../searchwords.ts";
+import { presentSeriesCards, type SeriesCard } from "../series/seriesplace.ts";
 import { countStudies, type ShelfKind } from "../shelf/shelf.ts";
 import { linkShelves, presentShelfGroups, type ShelfGroup } from "../shelf/shelfindex.ts";
 import { formatStudyPath, presentStatus } from "../status.ts";
@@ -25,6 +26,7 @@ export interface FrontPage {
   readonly count: string;
   /** The newest study, with the whole verdict. */
   readonly lead: { readonly card: Card; readonly verdict: VerdictView } | undefined;
+  readonly series: readonly SeriesCard[];
   readonly cards: readonly Card[];
   readonly gain: GainView | undefined;
   /** Studies without an edge: the chart has no line for them. */
@@ -90,6 +92,7 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
       card: presentCard(newest, link, format),
       verdict: describeVerdict(newest.comparison, format),
     },
+    series: presentSeriesCards(result, link, format),
     cards: older.slice(0, mostCards).map((study) => presentCard(study, link, format)),
     gain,
     edgeless: edgeless

@@ -46,10 +46,10 @@ type Way = "up" | "down" | "level";
 
 const width = 100;
 const mostRows = 24;
-/** Within the prose of a study, which is about that study first. */
-const mostRowsInProse = 8;
+/** Within the prose of a study, which is about that study first: it and its neighbours. */
+const rowsInProse = 3;
 /** Rows with those that open on demand (our own judgement): more are pages, to which the front page leads. */
-const mostListed = { front: mostOnPage, prose: 48 };
+const mostListed = mostOnPage;
 
 /** The studies with an edge, most gained first: made once for all charts of a site. */
 export interface Gains {
@@ -87,23 +87,23 @@ export function rankGains(results: readonly StudyResult[], format: Format): Gain
 }
 
 /**
- * The chart, or undefined where no study has an edge. `own` is the slug of the study whose prose asks for it: its row
- * is among those that are shown at once, however little it gains.
+ * The chart, or undefined where no study has an edge. `own` is the slug of the study whose prose asks for it: of the
+ * others only the next above and below it are shown there.
  */
 export function presentGain(gains: Gains, link: Linker, format: Format, own?: string): GainView | undefined {
   const { ranked } = gains;
   if (ranked.length === 0) return undefined;
-  const most = own === undefined ? mostRows : mostRowsInProse;
   const ownAt = ranked.findIndex(({ result }) => result.study.slug === own);
-  const isShown = (index: number) => (ownAt < most ? index < most : index < most - 1 || index === ownAt);
-  const hidden = ranked.filter((_, index) => !isShown(index));
-  const rest = hidden.slice(0, (own === undefined ? mostListed.front : mostListed.prose) - most);
-  const left = hidden.length - rest.length;
+  const from = own === undefined ? 0 : Math.max(0, Math.min(ownAt - 1, ranked.length - rowsInProse));
+  const to = own === undefined ? mostRows : from + rowsInProse;
+  const rest = own === undefined ? ranked.slice(to, mostListed) : [];
+  const shown = ranked.slice(from, to);
+  const left = ranked.length - shown.length - rest.length;
   const present = (gain: Gain) => presentRow(gain, link, format, own);
   return {
     title: "What each change does to clarity",
     description: describeGain(gains, ownAt, format),
-    rows: ranked.filter((_, index) => isShown(index)).map(present),
+    rows: shown.map(present),
     rest: rest.map(present),
     restLabel: `${format.number(rest.length, 0)} more`,
     others: left === 0 ? undefined : presentOthers(left, gains.all, link, format),

@@ -34,15 +34,26 @@ export function presentByline(
     date: date === undefined ? undefined : { iso: date, text: format.date(date) },
     authors: authors.length === 0 ? undefined : format.list(authors),
     names: authors,
-    people: format.listParts(authors).map(({ text, at }) => ({
-      text,
-      address: at === undefined ? undefined : link(formatShelfPath("authors", authors[at] ?? text)),
-    })),
+    people: linkPeople(authors, link, format),
     tags: tags.map((tag) => ({
       text: tag,
       address: link((counts.get(slugOf(tag)) ?? 1) > 1 ? formatShelfPath("tags", tag) : "/tags/"),
     })),
   };
+}
+
+/** Names in pieces, each with the way to all studies of that author; of `known` alone, where some have none. */
+export function linkPeople(
+  authors: readonly string[],
+  link: Linker,
+  format: Format,
+  known?: ReadonlySet<string>,
+): readonly Linked[] {
+  return format.listParts(authors).map(({ text, at }) => {
+    const name = at === undefined ? undefined : (authors[at] ?? text);
+    const hasShelf = name !== undefined && known?.has(slugOf(name)) !== false;
+    return { text, address: hasShelf ? link(formatShelfPath("authors", name)) : undefined };
+  });
 }
 
 /** How many studies have each tag, by its slug; counted once for a gallery. */

@@ -19,10 +19,10 @@ export interface StripView {
 export interface StripStep {
   readonly distance: string;
   readonly plates: readonly [DrawnPlate, DrawnPlate];
-  /** The clarity of what has to be seen, under each picture; undefined where it is the same from all steps, or nothing is left. */
+  /** The clarity of what has to be seen, under each picture; undefined where it is the same from all steps, or too far. */
   readonly clarity: readonly [string, string] | undefined;
-  /** How much of it is left in both, where that is not all. */
-  readonly left: string | undefined;
+  /** Said in place of it, where what has to be seen does not last to here. */
+  readonly lost: string | undefined;
 }
 
 /** The distances that are shown, in flag heights: some of the distance steps. */
@@ -38,13 +38,14 @@ export function presentStrip(comparison: Comparison, link: Linker, path: string,
   const { before, after } = comparison;
   const hasFocus = before.focus.source !== "none";
   const clarities = shownSteps.map((step) =>
-    hasFocus && leftFrom(before.focus, step) > 0 ? sayBoth(comparison, step, format) : undefined,
+    lastsTo(before.focus, step) ? sayBoth(comparison, step, format) : undefined,
   );
-  const isOne = new Set(clarities.map((both) => both?.join())).size === 1;
+  const shown = clarities.filter((both) => both !== undefined);
+  const isOne = new Set(shown.map((both) => both.join())).size === 1;
   return {
     title: "Distance strip",
     description: describeStrip(comparison, format),
-    says: hasFocus ? sayOnce(comparison, isOne ? clarities[0] : undefined, format) : [],
+    says: hasFocus ? sayOnce(comparison, isOne ? shown[0] : undefined, format) : [],
     steps: shownSteps.map((step, at) => {
       const distance = format.number(step, 0);
       const blur = format.number(measureBlur(step, 100), 1);
@@ -59,7 +60,7 @@ export function presentStrip(comparison: Comparison, link: Linker, path: string,
         distance,
         plates: [plate("Original", "original", before), plate("Redesign", "redesign", after)],
         clarity: isOne ? undefined : clarities[at],
-        left: hasFocus ? sayLeft(before.focus, step, format) : undefined,
+        lost: hasFocus && !lastsTo(before.focus, step) ? "too small to make out from here" : undefined,
       };
     }),
   };
@@ -92,8 +93,8 @@ function sayOnce(
 ): readonly string[] {
   const clarity =
     same === undefined
-      ? "Under each picture: the clarity of what has to be seen from there."
-      : `From each of these distances what has to be seen has a clarity of ${same[0]} in the original and ${same[1]} in the redesign.`;
+      ? "Under each picture: the clarity of what has to be seen from there, as far as it can be made out."
+      : `As far as it can be made out, what has to be seen has a clarity of ${same[0]} in the original and ${same[1]} in the redesign.`;
   return [clarity, sayLasting(before.focus, format)];
 }
 
@@ -101,26 +102,18 @@ function isWide([height, width]: readonly [number, number]): boolean {
   return width / height >= squarest;
 }
 
-/** `what has to be seen has a clarity of 87 %`, or that nothing of it is left. */
+/** `what has to be seen has a clarity of 87 %`, or that it is too small. */
 function sayFocus({ focus }: Measure, step: number, format: Format): string {
-  const said = formatFocusFrom(focus, step, format);
-  return leftFrom(focus, step) === 0
-    ? `of what has to be seen ${said}`
-    : `what has to be seen has a clarity of ${said}`;
+  return lastsTo(focus, step)
+    ? `what has to be seen has a clarity of ${formatFocusFrom(focus, step, format)}`
+    : "what has to be seen is too small to be made out";
 }
 
 function sayBoth({ before, after }: Comparison, step: number, format: Format): readonly [string, string] {
   return [formatFocusFrom(before.focus, step, format), formatFocusFrom(after.focus, step, format)];
 }
 
-/** In whole percent: what is left is counted in pixels. Not said where all is left. */
-function sayLeft(focus: MeasuredFocus, step: number, format: Format): string | undefined {
-  const left = leftFrom(focus, step);
-  if (left > 0.99) return undefined;
-  if (left === 0) return "nothing of it left";
-  return `${left < 0.01 ? `under ${format.share(0.01)}` : format.share(left)} of it left`;
-}
-
-function leftFrom({ from }: MeasuredFocus, step: number): number {
-  return from.find(({ distance }) => distance === step)?.left ?? 0;
+/** Both sides have the focus of the original: a colour moves no outline. */
+function lastsTo(focus: MeasuredFocus, step: number): boolean {
+  return focus.lastsTo !== null && step <= focus.lastsTo;
 }

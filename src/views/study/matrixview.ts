@@ -9,7 +9,6 @@ import {
 import type { StudyRanking } from "../../analysis/options/studyranking.ts";
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Hex } from "../../colour/colour.ts";
-import { formatPercent } from "../../measure/percenttext.ts";
 import type { Format } from "../../words/format.ts";
 import type { Swatch } from "../../words/paintname.ts";
 import type { Linker } from "../address.ts";
@@ -54,33 +53,47 @@ export function presentMatrix(result: StudyResult, link: Linker, format: Format)
   const matrix = ranking?.matrix;
   if (ranking === undefined || matrix === undefined) return undefined;
   const { columns, rows, cellWidth, cellHeight } = matrix;
+  const order = orderColumns(columns, result, ranking);
   return {
     title: "Every single change",
     page: link(formatChangesPath(study.slug)),
     src: link(`${formatStudyPath(study.slug)}${matrixFile}`),
     width: columns.length * (cellWidth + cellGap),
     height: rows.length * (cellHeight + cellGap),
-    columns: columns.map((column) =>
-      column.hex === null
-        ? { hex: null, name: "its own hue" }
-        : {
-            ...column,
-            ...(columns.filter((other) => other.hex !== null && other.name === column.name).length > 1
-              ? { code: column.hex }
-              : {}),
-          },
-    ),
+    columns: order.flatMap((at): MatrixView["columns"] => {
+      const column = columns[at];
+      if (column === undefined) return [];
+      if (column.hex === null) return [{ hex: null, name: "its own hue" }];
+      const isTwice = columns.filter((other) => other.hex !== null && other.name === column.name).length > 1;
+      return [{ ...column, ...(isTwice ? { code: column.hex } : {}) }];
+    }),
     rows: rows.map((row, at) => ({
       id: row.id,
       hex: row.hex,
       name: row.name,
-      cells: row.cells.map(
-        (cell, column) => cell && presentCell(cell, row, boxOf(matrix, at, column), result, ranking, format),
-      ),
+      cells: order.map((column) => {
+        const cell = row.cells[column];
+        return cell ? presentCell(cell, row, boxOf(matrix, at, column), result, ranking, format) : null;
+      }),
     })),
     isFew: columns.length <= fewColumns,
     caption: describeMatrix(matrix, result, ranking, format),
   };
+}
+
+/** What the study changes to comes first, then what its author tried, then the others as they come. */
+function orderColumns(
+  columns: Matrix["columns"],
+  { change }: StudyResult,
+  { noted }: StudyRanking,
+): readonly number[] {
+  const first = [change.with, ...noted.map((one) => one.with)];
+  const rank = (at: number): number => {
+    const hex = columns[at]?.hex;
+    const found = hex ? first.indexOf(hex) : -1;
+    return found < 0 ? first.length : found;
+  };
+  return [...columns.keys()].sort((one, other) => rank(one) - rank(other));
 }
 
 /** The anchor of a change: `change-7a1020-ffd700`. */
@@ -114,7 +127,7 @@ function presentCell(
   return {
     id: changeId(row.hex, cell.with),
     box,
-    clarity: formatPercent(cell.clarity, 0, format.number),
+    clarity: format.percent(cell.clarity),
     isBest: cell.isBest,
     isOwn: isHere(result.change),
     unranked: cell.isRanked
@@ -130,8 +143,7 @@ function describeMatrix(
   { report, matrix }: StudyRanking,
   format: Format,
 ): readonly string[] {
-  const today =
-    report.clarity === null ? "" : `; the original has ${formatPercent(report.clarity, 0, format.number)}`;
+  const today = report.clarity === null ? "" : `; the original has ${format.percent(report.clarity)}`;
   const cells = rows.flatMap((row) => row.cells);
   const isShown = change.only === undefined && hasCell(matrix, change.replace, change.with);
   const left = [
@@ -140,7 +152,7 @@ function describeMatrix(
   ];
   return [
     "A row changes one colour of the flag, a column says into which.",
-    `Under each flag its clarity in percent${today}.`,
+    `Under each flag its clarity${today}.`,
     "Bold: the best of its row.",
     ...(cells.some((cell) => cell?.isRanked === false)
       ? ["Struck through: not ranked, as it would merge a third of a charge’s outline or more."]

@@ -77,7 +77,7 @@ export function presentNotes(result: StudyResult, gallery: Gallery, link: Linker
       {
         address: link(`${path}redesign.svg`),
         file: `${study.slug}-redesign.svg`,
-        text: "Redesign, SVG, unofficial",
+        text: "Redesign, SVG",
       },
       {
         address: link(`${path}${pngFiles.original}`),
@@ -87,7 +87,7 @@ export function presentNotes(result: StudyResult, gallery: Gallery, link: Linker
       {
         address: link(`${path}${pngFiles.redesign}`),
         file: `${study.slug}-redesign.png`,
-        text: "Redesign, PNG, unofficial",
+        text: "Redesign, PNG",
       },
       {
         address: link(`${path}edges.csv`),

@@ -1,4 +1,4 @@
-// Floor 8. The ladder of reflectance as finished geometry: the colours of a flag by the light their cloth gives back, and
+// Floor 8. The ladder of reflectance as finished geometry: the colours of a flag by the reflectance of their cloth, and
 // from where to where the changed one goes.
 
 import type { StudyResult } from "../../analysis/result.ts";
@@ -65,7 +65,7 @@ export function presentLadder(result: StudyResult, cloth: Cloth, format: Format)
   const isMove =
     from !== undefined && to !== undefined && Math.abs(heightOf(from) - heightOf(to)) >= leastMove;
   return {
-    title: "Light the cloth gives back",
+    title: "Reflectance of the cloth",
     description: describeLadder(colours, [was, is], format),
     width: size.width,
     height: size.height,

@@ -1,6 +1,7 @@
 // Floor 8. A study page as finished values: the one view that its template prints.
 
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
+import type { FigureKind } from "../../content/study/figurekind.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { Comparison } from "../../measure/comparison.ts";
 import { type FimbriationView, presentFimbriations } from "../../words/fimbriationfact.ts";
@@ -13,12 +14,14 @@ import { formatTitle } from "../../words/title.ts";
 import { describeChange, describeVerdict, type VerdictView } from "../../words/verdict.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { listPlacedEdges, placeEdges } from "../edge/edgeaddress.ts";
+import { formatNames } from "../edge/edgerow.ts";
 import { type Gains, presentGain, rankGains } from "../front/gainchart.ts";
 import { describePicture, type LinkPicture, linkFile, pictureStudy } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { type DrawnPlate, type Plate, presentPair } from "../plate.ts";
 import { type ProseBlock, renderProse } from "../safeprose.ts";
 import { recordStudy } from "../schemarecord.ts";
+import { presentPlaces, type SeriesOrder, type SeriesPlace } from "../series/seriesplace.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "../status.ts";
 import { type AnswerView, presentAnswer } from "./answerview.ts";
 import { type Byline, presentByline } from "./byline.ts";
@@ -74,6 +77,8 @@ export interface StudyPage extends Byline {
   readonly seen: readonly (SeenView & { readonly plates: readonly [DrawnPlate, DrawnPlate] })[];
   readonly colours: readonly ColourRow[];
   readonly prose: readonly ProseBlock<ProseFigure>[];
+  /** The anchors of figures that the prose shows in their place: none stands on the page again. */
+  readonly inProse: Partial<Record<FigureKind, string>>;
   /** Whether the prose in two columns fits a window. */
   readonly isShort: boolean;
   readonly notes: NotesView;
@@ -81,12 +86,21 @@ export interface StudyPage extends Byline {
   /** Shown where the prose asks for it. */
   readonly matrix: MatrixView | undefined;
   readonly likeness: LikenessView | undefined;
+  /** The series that it is in. */
+  readonly series: readonly SeriesPlace[];
 }
 
+/**
+ * `means` says what is measured; `of` what it is measured of, where that is not the whole flag; `isShared`: no colour
+ * changes it.
+ */
 export interface SummaryRow {
   readonly name: string;
+  readonly means?: string;
   readonly before: string;
   readonly after: string;
+  readonly of?: readonly [string, string];
+  readonly isShared?: true;
 }
 
 /** Letters of prose that in two columns are no higher than a common window (our own judgement). */
@@ -97,7 +111,10 @@ export function presentStudy(
   result: StudyResult,
   gallery: Gallery,
   format: Format,
-  all: Pick<GalleryResult, "studies" | "survey"> & { readonly gains: Gains } = {
+  all: Pick<GalleryResult, "studies" | "survey"> & {
+    readonly gains: Gains;
+    readonly orders?: readonly SeriesOrder[];
+  } = {
     studies: [result],
     gains: rankGains([result], format),
   },
@@ -110,6 +127,14 @@ export function presentStudy(
   const shown = presentFigures(result, gallery, link, format);
   const matrix = presentMatrix(result, link, format);
   const gain = () => presentGain(all.gains, link, format, study.slug);
+  const prose = renderProse(
+    study.body,
+    createFigures({ ...shown, matrix }, comparison, format, {
+      address: linkEdge,
+      details: (edge) => presentDetails(result, edge, link),
+      gain,
+    }),
+  );
   return {
     slug: study.slug,
     title: study.title,
@@ -126,19 +151,14 @@ export function presentStudy(
     facts: presentFacts(comparison, format),
     links: linkMethod(link),
     colours: presentColours(result, format),
-    prose: renderProse(
-      study.body,
-      createFigures({ ...shown, matrix }, comparison, format, {
-        address: linkEdge,
-        details: (edge) => presentDetails(result, edge, link),
-        gain,
-      }),
-    ),
+    prose,
+    inProse: findInProse(prose),
     isShort: study.body.length <= mostInColumns,
     notes: presentNotes(result, gallery, link, path),
     options: presentOptionsLine(result, link, format),
     matrix,
     likeness: presentLikeness(result, all, link, format),
+    series: presentPlaces(study.slug, all.orders ?? [], link, format),
   };
 }
 
@@ -190,6 +210,12 @@ function listContents({ study, comparison, likeness }: StudyResult): StudyPage["
 
 function hasArgument({ body, decision, symbolism }: StudyResult["study"]): boolean {
   return body.trim() !== "" || decision !== undefined || symbolism !== undefined;
+}
+
+/** The first figure of each kind in the prose. */
+function findInProse(prose: StudyPage["prose"]): StudyPage["inProse"] {
+  const figures = prose.flatMap((block) => (block.kind === "figure" ? [block.figure] : []));
+  return Object.fromEntries(figures.reverse().map(({ kind, id }) => [kind, id]));
 }
 
 function describePaged(paged: number, all: number, format: Format): string | undefined {
@@ -247,14 +273,29 @@ function presentSeenPair(
 }
 
 function presentSummary(comparison: Comparison, format: Format): readonly SummaryRow[] {
-  const { before, after, clarity } = comparison;
+  const { before, after, clarity, edges } = comparison;
   const focusClarity = ({ focus }: Comparison["before"]) =>
     focus.source === "none" ? "no charge" : format.percent(focus.clarity);
   const weakest = (measure: Comparison["before"]) =>
     measure.weakestEdge === null ? "no edges" : format.contrast(measure.weakestEdge.contrast);
+  const pair = ({ weakestEdge }: Comparison["before"], side: 0 | 1) => {
+    const edge = edges.find(({ a, b }) => a === weakestEdge?.a && b === weakestEdge.b);
+    return edge === undefined ? "" : formatNames(edge.names[side]);
+  };
   return [
-    { name: "Clarity", before: format.percent(clarity[0]), after: format.percent(clarity[1]) },
+    {
+      name: "Clarity",
+      means: "100% where every edge is clear",
+      before: format.percent(clarity[0]),
+      after: format.percent(clarity[1]),
+    },
     { name: "Clarity of what has to be seen", before: focusClarity(before), after: focusClarity(after) },
-    { name: "Weakest edge", before: weakest(before), after: weakest(after) },
+    {
+      name: "Weakest edge",
+      means: "contrast of the two colours",
+      before: weakest(before),
+      after: weakest(after),
+      of: [pair(before, 0), pair(after, 1)],
+    },
   ];
 }

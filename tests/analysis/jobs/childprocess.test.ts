@@ -22,9 +22,9 @@ test("does a job that it got before it had started, says when it is free, and wh
   expect([child.isReady, child.request?.kind]).toEqual([false, undefined]);
   const bytes = new TextEncoder().encode(drawing);
   const outcome = new Promise<Outcome<unknown>>((settle, fail) => {
-    child?.give({ request: { kind: "clean", input: { file: "a.svg", bytes } }, file: "a.svg", settle, fail });
+    child?.give({ request: { kind: "sift", input: { file: "a.svg", bytes } }, file: "a.svg", settle, fail });
   });
-  expect(child.request?.kind).toBe("clean");
+  expect(child.request?.kind).toBe("sift");
   expect((await outcome).value).toContain("<svg");
   expect([child.isReady, child.request?.kind, told]).toEqual([true, undefined, ["free"]]);
   child.kill();

@@ -39,11 +39,11 @@ describe("runners", () => {
     expect((await sourceOf(white))?.share).toBeGreaterThan(0.8);
   });
 
-  test("clean: the drawing as we write it, or its problems", async () => {
-    const { value, problems } = await runners.clean({ file, bytes });
+  test("sift: the drawing as we write it, or its problems", async () => {
+    const { value, problems } = await runners.sift({ file, bytes });
     expect(problems).toEqual([]);
     expect(value).toContain("<circle");
-    expect((await runners.clean({ file, bytes: new TextEncoder().encode("<svg") })).value).toBeUndefined();
+    expect((await runners.sift({ file, bytes: new TextEncoder().encode("<svg") })).value).toBeUndefined();
   });
 
   test("study: the input travels too, with its places and its palette", async () => {
@@ -70,7 +70,7 @@ describe("runners", () => {
     expect(ranked.value?.clarity).toBeCloseTo(100, 9);
     const flag = await runners.survey({ file, bytes, options });
     expect(flag.value).toMatchObject({ file, clarity: 100, weakestEdge: { names: ["white", "red"] } });
-    const clean = await runners.clean({ file, bytes });
+    const clean = await runners.sift({ file, bytes });
     expect(clean.value).toMatch(/^<svg /);
     for (const outcome of [ranked, flag, clean]) expect(structuredClone(outcome)).toEqual(outcome);
   });

@@ -1,20 +1,18 @@
 // The child process by itself, spoken to as the pool does.
 import { type ChildProcess, fork } from "node:child_process";
 import { once } from "node:events";
-import { createRequire } from "node:module";
-import { fileURLToPath, pathToFileURL } from "node:url";
+import { join } from "node:path";
 import { afterEach, describe, expect, test } from "vitest";
 import { defaultCloth } from "../../../src/colour/cloth.ts";
+import { programFolder } from "../../../src/content/disk/packagefile.ts";
 import { disc, draw, field, red, white } from "../sight.ts";
 
 const children: ChildProcess[] = [];
 
 function start(): ChildProcess {
-  const loader = pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href;
-  const child = fork(fileURLToPath(new URL("../../../src/analysis/jobs/worker.ts", import.meta.url)), [], {
+  const child = fork(join(programFolder, "src/analysis/jobs/worker.js"), [], {
     serialization: "advanced",
     stdio: ["ignore", "ignore", "inherit", "ipc"],
-    execArgv: ["--import", loader],
   });
   children.push(child);
   return child;

@@ -51,7 +51,7 @@ test.each([
 });
 
 test.each([
-  ["Type: counterchange new a --original a.svg", "Type: npx counterchange new a --original a.svg"],
+  ["Type: counterchange begin a --original a.svg", "Type: npx counterchange begin a --original a.svg"],
   ["Type: counterchange --help", "Type: npx counterchange --help"],
   ["For one:\n    x: counterchange measure a.svg", "For one:\n    x: npx counterchange measure a.svg"],
   ["counterchange COMMAND --help tells more", "counterchange COMMAND --help tells more"],

@@ -153,7 +153,7 @@ test("a content folder that does not exist, or is a file, is a problem and no ex
   expect(await load("nowhere")).toBe(`\
 here/nowhere  error  There is no such content folder.  study/content-missing
     Looked for here/nowhere
-    Name the folder that holds gallery.yaml and studies/; or begin one: counterchange new SLUG --original FILE.svg`);
+    Name the folder that holds gallery.yaml and studies/; or begin one: counterchange begin SLUG --original FILE.svg`);
   expect(await load("content.txt")).toBe(`\
 here/content.txt  error  This is a file; a content folder belongs here.  study/content-missing
     Name the folder that holds gallery.yaml and studies/, for example: content`);

@@ -15,7 +15,7 @@ import { makeFiles } from "../../../src/publish/pictures/makefiles.ts";
 import { readDrawing as readBytes } from "../../../src/svg/gate/sanitise.ts";
 import { listWorkers } from "../../analysis/children.ts";
 import { systemError } from "../../faults/disk.ts";
-import { rightDrawing, rightGallery, rightStudy } from "../mistakes.ts";
+import { rightDrawing, rightGallery, rightSeries, rightStudy } from "../mistakes.ts";
 import { inFolder, type Side } from "./making.ts";
 
 type Asked = Promise<{ readonly problems: readonly Problem[] }>;
@@ -106,6 +106,11 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
       if (isWrong) throw new Error("nothing an author did");
       return { value: 1, problems: [] };
     }),
+  "series/left-out": (isWrong) => {
+    const study = isWrong ? rightStudy.replace("status: open", "status: draft") : rightStudy;
+    const series = { "content/studies/ferry/study.md": study, "content/series/quay.md": rightSeries };
+    return inFolder({ ...plain, ...series }, (root) => analyseGallery(join(root, "content")));
+  },
   "study/colour-small": (isWrong) =>
     compareDrawing(
       "ferry.svg",

@@ -18,7 +18,9 @@ const served = ["site/template"];
 /** Rule ids that stand in the code, but for the catalogue itself. */
 function findRaised(): readonly string[] {
   const files = readSources(["src"], [".ts"]).filter(({ path }) => !path.includes("/rules/"));
-  const found = files.flatMap(({ text }) => text.match(/(?<=")(?:study|svg|site)\/[a-z0-9-]+(?=")/g) ?? []);
+  const found = files.flatMap(
+    ({ text }) => text.match(/(?<=")(?:series|study|svg|site)\/[a-z0-9-]+(?=")/g) ?? [],
+  );
   return [...new Set(found)].sort();
 }
 

@@ -8,7 +8,7 @@ import { loadGallery, readOriginal } from "../../../src/content/folder/loadgalle
 import type { Rule } from "../../../src/content/rules/rule.ts";
 import { checkProse } from "../../../src/content/study/prosecheck.ts";
 import { openKept } from "../../kept.ts";
-import { rightDrawing, rightGallery, rightStudy } from "../mistakes.ts";
+import { rightDrawing, rightGallery, rightSeries, rightStudy } from "../mistakes.ts";
 import { told } from "./told.ts";
 
 export type Files = Readonly<Record<string, string | Uint8Array>>;
@@ -23,6 +23,8 @@ const models: Readonly<Record<string, string>> = {
   "prose.md": prose,
   "original.svg": rightDrawing,
   "gallery.yaml": rightGallery,
+  "series/quay.md": rightSeries,
+  "quay.md": rightSeries,
 };
 
 /** The part of the model file that an example stands for, where that is not the right side of it. */
@@ -48,6 +50,10 @@ const places: Readonly<Record<string, string>> = {
   "study/part-alone": "status: open",
   "study/wrong-selector": '  only: "#wheel"',
   "study/prose-front-matter": prose.trimEnd(),
+  "series/study-twice": "studies: [ferry]",
+  "series/unknown-study": "studies: [ferry]",
+  "series/flag-path": "studies: [ferry]",
+  "series/flag-missing": "studies: [ferry]",
   "study/not-a-map": rightGallery.trimEnd(),
   "study/wrong-address": "address: https://flags.example/",
   "svg/text": "</svg>",
@@ -64,6 +70,9 @@ const places: Readonly<Record<string, string>> = {
   "study/image": prose.trimEnd(),
   "study/prose-link": prose.trimEnd(),
 };
+
+/** A flag that is not taken for the other. */
+const otherDrawing = rightDrawing.replaceAll("#1b2a5c", "#2e8b70");
 
 /** Settings are tried without a study, which would have to be measured; the folder is there. */
 const noStudies: Files = { "studies/.DS_Store": "", "flags/harbour.svg": rightDrawing };
@@ -83,7 +92,9 @@ export function filesOf(rule: Rule, side: Side): Files {
   const base: Record<string, string | Uint8Array> = { "gallery.yaml": rightGallery };
   if (example.file === "gallery.yaml") Object.assign(base, noStudies);
   else for (const [name, model] of study) base[`studies/ferry/${name}`] = model;
-  const path = example.file === "gallery.yaml" ? "gallery.yaml" : `studies/ferry/${example.file}`;
+  const isOutside = example.file === "gallery.yaml" || example.file === "series/quay.md";
+  if (example.file === "series/quay.md") base["flags/harbour.svg"] = otherDrawing;
+  const path = isOutside ? example.file : `studies/ferry/${example.file}`;
   base[path] = put(rule, text);
   return base;
 }

@@ -5,7 +5,7 @@ import { feedLength, formatAtom, formatJsonFeed } from "../../../src/publish/fee
 import { presentSite } from "../../../src/views/siteview.ts";
 import { emptyGallery, oddGallery } from "../../browser/gallery.ts";
 import { readXml } from "../dom.ts";
-import { galleryResult, studyResult } from "../sample.ts";
+import { galleryResult, series, studyResult } from "../sample.ts";
 import { checkAtom, checkJsonFeed, childrenOf } from "../standards.ts";
 
 const named = (slug: string, changed: Partial<Study>): StudyResult => ({
@@ -45,6 +45,7 @@ const galleries: Readonly<Record<string, GalleryResult>> = {
   odd: oddGallery,
   empty: emptyGallery,
   undated: { ...galleryResult, studies: [undated] },
+  series: { ...galleryResult, series: [series] },
   hostile,
   many,
 };
@@ -60,7 +61,10 @@ function feedsOf(result: GalleryResult): { readonly atom: string; readonly json:
     publisher: gallery.society ?? gallery.title,
     address: (path: string) => `https://flags.example/sound${path}`,
   };
-  return { atom: formatAtom(facts, view.studies), json: formatJsonFeed(facts, view.studies) };
+  return {
+    atom: formatAtom(facts, view.studies, view.series),
+    json: formatJsonFeed(facts, view.studies, view.series),
+  };
 }
 
 describe.each(Object.entries(galleries))("%s gallery", (_name, result) => {
@@ -132,6 +136,19 @@ test("feeds tell what is new: the first hundred", () => {
   const { atom, json } = feedsOf(many);
   expect(childrenOf(readXml(atom).documentElement, "entry")).toHaveLength(100);
   expect(JSON.parse(json).items).toHaveLength(100);
+});
+
+test("a series stands among the studies by its date, with its studies in their order", () => {
+  const { atom } = feedsOf({ ...galleryResult, series: [series] });
+  expect(
+    childrenOf(readXml(atom).documentElement, "entry").map(
+      (entry) => childrenOf(entry, "id")[0]?.textContent,
+    ),
+  ).toEqual([
+    "https://flags.example/sound/series/quay/",
+    `https://flags.example/sound/studies/${studyResult.study.slug}/`,
+  ]);
+  expect(atom).toContain(`&lt;ol&gt;&lt;li&gt;&lt;a href=&quot;https://flags.example/sound/studies/`);
 });
 
 describe("the checks can fail", () => {

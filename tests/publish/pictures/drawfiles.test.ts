@@ -1,7 +1,9 @@
 // The wall round what is drawn, taken down on purpose: whatever a renderer does for one study, the others are published.
-import { readdir, readFile } from "node:fs/promises";
+import { mkdtemp, readdir, readFile, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
 import path from "node:path";
-import { afterEach, describe, expect, test, vi } from "vitest";
+import { pathToFileURL } from "node:url";
+import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from "vitest";
 import type { Pool, PoolLimits } from "../../../src/analysis/jobs/pool.ts";
 import type { GalleryResult, StudyResult } from "../../../src/analysis/result.ts";
 import { withOutput } from "../../../src/publish/folder/output.ts";
@@ -9,6 +11,7 @@ import { drawFiles, drawStudies, openPool } from "../../../src/publish/pictures/
 import { listDrawn } from "../../../src/publish/pictures/drawingrecipe.ts";
 import { publishTo } from "../../../src/publish/publishgallery.ts";
 import { listWorkers } from "../../analysis/children.ts";
+import { translateModules } from "../../faults/child.ts";
 import { misdeeds } from "../publisher.ts";
 import { makeRoom } from "../room.ts";
 import { gallery, study, studyResult } from "../sample.ts";
@@ -32,9 +35,17 @@ const galleryOf = (studies: readonly StudyResult[]): GalleryResult & { leftOut: 
   leftOut: [],
 });
 
+/** The bad renderer as a child process reads it. */
+let programs = "";
+beforeAll(async () => {
+  programs = await mkdtemp(path.join(tmpdir(), "counterchange-test-"));
+  await translateModules(programs, ["publisher"], path.join(import.meta.dirname, ".."));
+});
+afterAll(() => rm(programs, { recursive: true, force: true }));
+
 const pools: Pool[] = [];
 function open(limits: Partial<PoolLimits> = {}): Pool {
-  const publisher = new URL("../publisher.ts", import.meta.url).href;
+  const publisher = pathToFileURL(path.join(programs, "publisher.mjs")).href;
   const pool = openPool({ publisher, size: 2, seconds: 5, megabytes: 600, ...limits });
   pools.push(pool);
   return pool;

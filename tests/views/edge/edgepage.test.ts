@@ -27,14 +27,45 @@ test("it says what became of the edge, with the numbers of both sides", () => {
   expect(page.outcome.sentence).toBe(
     "Yellow now stands out from dark blue over 57% of all edge length: contrast 67%, strong, where red had 25%, weak.",
   );
-  expect(page.numbers[0]).toEqual({ name: "Contrast", before: "25% weak", after: "67% strong" });
-  expect(page.numbers.find(({ name }) => name === "Contrast ratio")?.before).toBe("3.0:1");
+  // The sentence has the contrast: the table has what stands beside it.
+  expect(page.numbers.map(({ name }) => name)).toEqual([
+    "Contrast ratio",
+    "Difference, ΔE00",
+    "Told apart by hue alone",
+    "Rule of tincture",
+    "Length",
+  ]);
+  expect(page.numbers[0]?.before).toBe("3.0:1");
+  expect(page.near).toBeUndefined();
+});
+
+test("a grade near the line is told of the side that has it; the length once, with what of it has to be seen", () => {
+  const { comparison } = studyResult;
+  const near = (measure: typeof comparison.before) => ({
+    ...measure,
+    edges: measure.edges.map((edge) => ({ ...edge, nearLine: true, focusLength: 0.5 })),
+    focus: { ...measure.focus, source: "found" as const },
+  });
+  const show = (before: typeof comparison.before, after: typeof comparison.before) => {
+    const result = { ...studyResult, comparison: { ...comparison, before, after } };
+    return presentEdgePages([result], indexNames([result]), gallery, format)[0];
+  };
+  const { before, after } = comparison;
+  expect(show(before, near(after))?.near).toBe("The grade of the redesign is near the line");
+  expect(show(near(before), after)?.near).toBe("The grade of the original is near the line");
+  expect(show(near(before), near(after))?.near).toBe("Both grades are near the line");
+  expect(show(near(before), near(after))?.numbers.at(-1)).toEqual({
+    name: "Length",
+    before: "1.50 flag heights, 0.50 at what has to be seen",
+    after: "1.50 flag heights, 0.50 at what has to be seen",
+    isShared: true,
+  });
 });
 
 test("grey keeps the contrast, so that it gives the difference alone", () => {
   expect(page.visions.map(({ vision }) => vision)).toEqual(["protan", "deutan", "tritan", "grey"]);
   expect(page.visions[0]?.before?.contrast).toBe("25%");
-  expect(page.visions[3]?.before).toMatchObject({ contrast: "25%", grade: "weak", difference: "14" });
+  expect(page.visions[3]?.before).toMatchObject({ contrast: undefined, grade: undefined, difference: "14" });
   // Grey of a colour has three equal parts.
   expect(page.visions[3]?.before?.hexes[0]).toMatch(/^#(..)\1\1$/);
 });
@@ -59,8 +90,7 @@ test("an edge that merged has no numbers after, and says so with a dash", () => 
     },
   };
   const [only] = presentEdgePages([merged], indexNames([merged]), gallery, format);
-  expect(only?.numbers[0]).toEqual({ name: "Contrast", before: "25% weak", after: "0% merged" });
-  expect(only?.numbers[1]?.after).toBe("–");
+  expect(only?.numbers.map(({ after }) => after)).toEqual(["–", "–", "–", "–", "–"]);
   expect(only?.visions[0]?.after).toBeUndefined();
   expect(only?.outcome.sentence).toContain("become one colour to the eye");
 });

@@ -36,29 +36,31 @@ test("each picture says how blurred it is and how clear what has to be seen; the
     description: "Blurred by 1.2 percent of its height.",
   });
   expect(description).toBe(
-    "Both flags as they look from 20, 80 and 320 flag heights, softer and softer. By its size, whatever its colours, what has to be seen lasts to 80 flag heights.",
+    "Both flags as they look from 20, 80 and 320 flag heights, softer and softer. What has to be seen is large enough to be made out from up to 80 flag heights away, whatever its colours.",
   );
 });
 
-test("under the pictures: the clarity before and after, and what is left; nothing where nothing has to be seen", () => {
+test("under the pictures: the clarity before and after as far as it lasts, then that it does not; nothing where nothing has to be seen", () => {
   const { steps, says } = strip(focus);
-  expect(steps.map(({ clarity, left }) => [clarity, left])).toEqual([
+  expect(steps.map(({ clarity, lost }) => [clarity, lost])).toEqual([
     [["50%", "90%"], undefined],
-    [["41%", "60%"], "42% of it left"],
-    [undefined, "nothing of it left"],
+    [["41%", "60%"], undefined],
+    [undefined, "too small to make out from here"],
   ]);
-  expect(says[0]).toBe("Under each picture: the clarity of what has to be seen from there.");
-  expect(steps[2]?.plates[0].description).toMatch(/; of what has to be seen nothing left\.$/);
+  expect(says[0]).toBe(
+    "Under each picture: the clarity of what has to be seen from there, as far as it can be made out.",
+  );
+  expect(steps[2]?.plates[0].description).toMatch(/; what has to be seen is too small to be made out\.$/);
   expect(strip().says).toEqual([]);
-  expect(strip().steps.every(({ clarity, left }) => clarity === undefined && left === undefined)).toBe(true);
+  expect(strip().steps.every(({ clarity, lost }) => clarity === undefined && lost === undefined)).toBe(true);
 });
 
 test("clarity that is the same from everywhere is said once", () => {
   const { steps, says } = strip({ ...focus, from: {} });
   expect(steps.map(({ clarity }) => clarity)).toEqual([undefined, undefined, undefined]);
   expect(says).toEqual([
-    "From each of these distances what has to be seen has a clarity of 50% in the original and 90% in the redesign.",
-    "By its size, whatever its colours, what has to be seen lasts to 80 flag heights.",
+    "As far as it can be made out, what has to be seen has a clarity of 50% in the original and 90% in the redesign.",
+    "What has to be seen is large enough to be made out from up to 80 flag heights away, whatever its colours.",
   ]);
 });
 

@@ -18,8 +18,8 @@ describe("presentMatrix", () => {
     // Two rows and three columns of flags 96 × 64, 4 pixels apart.
     expect([src, width, height]).toEqual(["matrix.png", 300, 136]);
     expect(rows.map(({ cells }) => cells.map((cell) => cell && [cell.id, cell.box]))).toEqual([
-      [["change-c8202f-ffffff", "2 2 96 64"], ["change-c8202f-f4c430", "102 2 96 64"], null],
-      [["change-12235c-ffffff", "2 70 96 64"], null, ["change-12235c-7d8bd6", "202 70 96 64"]],
+      [["change-c8202f-f4c430", "102 2 96 64"], ["change-c8202f-ffffff", "2 2 96 64"], null],
+      [null, ["change-12235c-ffffff", "2 70 96 64"], ["change-12235c-7d8bd6", "202 70 96 64"]],
     ]);
   });
 
@@ -30,14 +30,14 @@ describe("presentMatrix", () => {
     expect(from("/studies/a-square/changes/")).toBe("./");
   });
 
-  test("clarity in whole percent without the sign, 100 only where it is that", () => {
+  test("clarity in whole percent, 100 only where it is that", () => {
     const clarities = (language: string) =>
       view(ranked({ matrix }), language).rows.map(({ cells }) => cells.map((cell) => cell?.clarity));
     expect(clarities("en")).toEqual([
-      ["99.6", "100", undefined],
-      ["12", undefined, "80"],
+      ["100%", "99.6%", undefined],
+      [undefined, "12%", "80%"],
     ]);
-    expect(clarities("de")[0]?.[0]).toBe("99,6");
+    expect(clarities("de")[0]?.[1]).toBe("99,6 %");
   });
 
   test("marks the best, the study's own, what is not ranked and why, and the author's notes", () => {
@@ -47,19 +47,19 @@ describe("presentMatrix", () => {
         noted: [noted({}), noted({ with: "#ffffff" }), noted({ with: "#ffffff", only: "path" })],
       }),
     ).rows;
-    expect(first?.cells[0]).toMatchObject({ isBest: false, isOwn: false, unranked: undefined, notes: [2] });
-    expect(first?.cells[1]).toMatchObject({ isBest: true, isOwn: true, notes: [] });
-    expect(second?.cells[0]).toMatchObject({
+    expect(first?.cells[1]).toMatchObject({ isBest: false, isOwn: false, unranked: undefined, notes: [2] });
+    expect(first?.cells[0]).toMatchObject({ isBest: true, isOwn: true, notes: [] });
+    expect(second?.cells[1]).toMatchObject({
       isOwn: false,
       unranked: "not ranked: 40% of a charge’s outline merges",
       notes: [],
     });
   });
 
-  test("columns of one name are told apart by their colour", () => {
+  test("the study's own column comes first, then those its author tried; columns of one name are told apart by their colour", () => {
     expect(view(ranked({ matrix })).columns).toEqual([
-      { hex: "#ffffff", name: "white" },
       { hex: "#f4c430", name: "straw" },
+      { hex: "#ffffff", name: "white" },
       { hex: null, name: "its own hue" },
     ]);
     const columns = [
@@ -77,7 +77,7 @@ describe("presentMatrix", () => {
   test("the caption says what is there, and nothing else", () => {
     expect(view(ranked({ matrix })).caption).toEqual([
       "A row changes one colour of the flag, a column says into which.",
-      "Under each flag its clarity in percent; the original has 74.",
+      "Under each flag its clarity; the original has 74%.",
       "Bold: the best of its row.",
       "Struck through: not ranked, as it would merge a third of a charge’s outline or more.",
     ]);

@@ -130,7 +130,7 @@ describe("presentOptions", () => {
       number: 1,
       change: "Red becomes navy.",
       figures: "Clarity 46%, of what has to be seen 12%",
-      verdict: "Less clear: dark blue / red from 25% to 3%.",
+      verdict: "Less clear: dark blue / red (25%) becomes dark blue / navy (3%).",
       note: "Too near.",
     });
     expect(one?.plate).toMatchObject({

@@ -8,9 +8,15 @@ const format = createFormat("en");
 test("the page has finished words for everything it shows", () => {
   const page = presentStudy(studyResult, gallery, format);
   expect(page.summary).toEqual([
-    { name: "Clarity", before: "74%", after: "100%" },
+    { name: "Clarity", means: "100% where every edge is clear", before: "74%", after: "100%" },
     { name: "Clarity of what has to be seen", before: "no charge", after: "no charge" },
-    { name: "Weakest edge", before: "25%", after: "67%" },
+    {
+      name: "Weakest edge",
+      means: "contrast of the two colours",
+      before: "25%",
+      after: "67%",
+      of: ["dark blue / red", "dark blue / yellow"],
+    },
   ]);
   expect(page.frame.description).toMatch(/^Unofficial redesign study\. Red becomes yellow\. Clearer\. /);
   expect(page.plates.map((plate) => plate.src)).toEqual(["original.svg", "redesign.svg"]);

@@ -1,0 +1,2 @@
+/** Throws an Error with what the compiler says. */
+export function compile(): void;

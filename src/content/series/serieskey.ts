@@ -1,0 +1,41 @@
+// Floor 5. The keys of a series: which there are, what each may hold, and what one looks like.
+import { z } from "zod";
+import type { KeyGuide } from "../yaml/finding.ts";
+
+const text = (longest: number) => z.string().min(1).max(longest);
+
+const flag = {
+  flag: text(200).describe("A flag without a study: /flags/name.svg."),
+  name: text(100).describe("What the flag is called.").exactOptional(),
+  ask: text(300).describe("What is asked of the reader.").exactOptional(),
+};
+
+/** The front matter of a series. The descriptions go into the JSON Schema that editors read. */
+export const seriesSchema = z.strictObject({
+  title: text(200).describe("The heading of the series' page."),
+  authors: z.array(text(100)).max(20).describe("Who put it together.").default([]),
+  date: text(40).describe("Year, month and day with hyphens.").exactOptional(),
+  studies: z
+    .array(z.union([text(100), z.strictObject(flag)]))
+    .min(1)
+    .max(100)
+    .describe("In their order: folders of studies, and flags without a study."),
+  closing: text(500).describe("The question at the end.").exactOptional(),
+});
+
+/** Names and examples for messages. */
+export const seriesGuide: KeyGuide = {
+  whole: "A series",
+  examples: {
+    title: "title: Six flags from the quay",
+    authors: "authors: [Ines Valcourt]",
+    "authors.*": "authors: [Ines Valcourt]",
+    date: "date: 2026-04-02",
+    studies: "studies: [ferry-wheel, harbour-anchor]",
+    "studies.*": "- ferry-wheel",
+    "studies.*.flag": "flag: /flags/harbour.svg",
+    "studies.*.name": "name: The harbour flag",
+    "studies.*.ask": "ask: What would you change here?",
+    closing: "closing: Which of them would you fly?",
+  },
+};

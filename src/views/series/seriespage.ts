@@ -1,0 +1,155 @@
+// Floor 8. The page of a series: an opening, its studies in order, and the question at the end.
+import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
+import { type Series, type SeriesEntry, studyOf } from "../../content/series/series.ts";
+import { slugOf } from "../../words/addressslug.ts";
+import type { Format } from "../../words/format.ts";
+import { countEntries } from "../../words/seriesphrase.ts";
+import { describeVerdict, type VerdictView } from "../../words/verdict.ts";
+import { type Linker, linkFrom } from "../address.ts";
+import { type Card, presentCard } from "../front/card.ts";
+import { type GainView, presentGain, rankGains } from "../front/gainchart.ts";
+import { pictureFirst } from "../linkview.ts";
+import { type Frame, presentFrame } from "../pageframe.ts";
+import { type Plate, presentPlate } from "../plate.ts";
+import { renderProse } from "../safeprose.ts";
+import { recordSeries } from "../schemarecord.ts";
+import { formatStudyPath } from "../status.ts";
+import { type Linked, linkPeople } from "../study/byline.ts";
+import { anchorOf, nameEntry, placeDrawing, surveyPath } from "../survey/flagname.ts";
+
+export interface SeriesPage {
+  readonly slug: string;
+  readonly frame: Frame;
+  readonly title: string;
+  readonly names: readonly string[];
+  readonly authors: string | undefined;
+  readonly people: readonly Linked[];
+  readonly date: { readonly iso: string; readonly text: string } | undefined;
+  readonly count: string;
+  /** HTML that we wrote. */
+  readonly opening: readonly string[];
+  readonly items: readonly SeriesItem[];
+  readonly closing: string | undefined;
+  /** Undefined where no study of it has an edge, or one alone. */
+  readonly gain: GainView | undefined;
+}
+
+/** One step of a series. */
+export type SeriesItem =
+  | { readonly number: string; readonly card: Card; readonly verdict: VerdictView }
+  | {
+      readonly number: string;
+      readonly plate: Plate;
+      readonly name: string;
+      readonly ask: string;
+      /** Where the survey tells of it. */
+      readonly address: string;
+    };
+
+/** What is asked of a flag without a study where the series asks nothing. */
+const usualQuestion = "What would you change here?";
+
+/** The site path of a series. Throws RangeError for a slug that could leave its folder. */
+export function formatSeriesPath(slug: string): string {
+  return formatStudyPath(slug).replace("/studies/", "/series/");
+}
+
+/** The pages of all series, the newest first, undated last. */
+export function presentSeries(result: GalleryResult, format: Format): readonly SeriesPage[] {
+  const bySlug = new Map(result.studies.map((one) => [one.study.slug, one]));
+  return orderSeries(result.series ?? []).map((series) => presentOne(series, bySlug, result, format));
+}
+
+/** The newest first, undated last, then by slug. */
+export function orderSeries(all: readonly Series[]): readonly Series[] {
+  return [...all].sort(
+    (a, b) => (b.date ?? "").localeCompare(a.date ?? "", "en") || (a.slug < b.slug ? -1 : 1),
+  );
+}
+
+/** The studies of a series that are in the gallery, in its order. */
+export function listStudies(
+  { entries }: Series,
+  bySlug: ReadonlyMap<string, StudyResult>,
+): readonly StudyResult[] {
+  return entries.flatMap((entry) => bySlug.get(studyOf(entry) ?? "") ?? []);
+}
+
+function presentOne(
+  series: Series,
+  bySlug: ReadonlyMap<string, StudyResult>,
+  result: GalleryResult,
+  format: Format,
+): SeriesPage {
+  const { gallery } = result;
+  const path = formatSeriesPath(series.slug);
+  const link = linkFrom(path);
+  const studies = listStudies(series, bySlug);
+  const items = series.entries.flatMap((entry) => presentEntry(entry, bySlug, result, link, format));
+  const count = countEntries(studies.length, items.length - studies.length, format);
+  const description = `A series of ${count}. ${series.closing ?? ""}`.trim();
+  const gains = rankGains(studies, format);
+  return {
+    slug: series.slug,
+    frame: presentFrame(
+      {
+        path,
+        title: series.title,
+        description,
+        section: "studies",
+        isArticle: true,
+        ...pictureFirst(studies, gallery, format),
+        record: recordSeries(series, gallery, description),
+      },
+      gallery,
+      format,
+    ),
+    title: series.title,
+    names: series.authors,
+    authors: series.authors.length === 0 ? undefined : format.list(series.authors),
+    people: linkPeople(series.authors, link, format, listAuthors(result)),
+    date: series.date === undefined ? undefined : { iso: series.date, text: format.date(series.date) },
+    count,
+    opening: renderProse(series.body, () => undefined).flatMap((block) =>
+      block.kind === "html" ? block.html : [],
+    ),
+    items: items.map((item, index) => ({ ...item, number: format.number(index + 1, 0) })),
+    closing: series.closing,
+    gain: gains.ranked.length < 2 ? undefined : presentGain(gains, link, format),
+  };
+}
+
+/** Slugs of those who have a study: they have a page. */
+function listAuthors({ studies }: GalleryResult): ReadonlySet<string> {
+  return new Set(studies.flatMap(({ study }) => study.authors.map(slugOf)));
+}
+
+function presentEntry(
+  entry: SeriesEntry,
+  bySlug: ReadonlyMap<string, StudyResult>,
+  { studies, survey }: GalleryResult,
+  link: Linker,
+  format: Format,
+): readonly SeriesItem[] {
+  const study = bySlug.get(studyOf(entry) ?? "");
+  if (study !== undefined)
+    return [
+      {
+        number: "",
+        card: presentCard(study, link, format),
+        verdict: describeVerdict(study.comparison, format),
+      },
+    ];
+  if (!("flag" in entry)) return [];
+  const surveyed = survey?.entries.find(({ flag }) => flag.file === entry.flag);
+  if (surveyed === undefined) return [];
+  return [
+    {
+      number: "",
+      plate: presentPlate("The flag as it is", link(placeDrawing(surveyed)), surveyed.measure, format),
+      name: entry.name ?? nameEntry(surveyed, studies),
+      ask: entry.ask ?? usualQuestion,
+      address: link(`${surveyPath}#${anchorOf(surveyed)}`),
+    },
+  ];
+}

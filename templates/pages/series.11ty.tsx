@@ -1,0 +1,99 @@
+// Page `/series/<slug>/`: an opening, the studies in their order, and the question at the end.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { SeriesItem, SeriesPage } from "../../src/views/series/seriespage.ts";
+import type { SiteView } from "../../src/views/siteview.ts";
+import { GainFigure } from "../figures/gain.tsx";
+import { Document } from "../parts/document.tsx";
+import { Byline } from "../parts/entry.tsx";
+import { Move } from "../parts/move.tsx";
+import { Mat } from "../parts/plate.tsx";
+
+export const data = {
+  pagination: { data: "site.series", size: 1, alias: "series" },
+  permalink: ({ series }: { series: SeriesPage }) => `series/${series.slug}/index.html`,
+};
+
+/** Renders the page of one series. */
+export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.Element {
+  return (
+    <Document frame={series.frame} layout="series">
+      <article>
+        <header class="opening">
+          <p class="status">A series of {series.count}</p>
+          <h1>{series.title}</h1>
+          <Byline authors={series.authors} people={series.people} date={series.date} />
+        </header>
+        {series.opening.length > 0 && (
+          <div class="prose series-opening">
+            {series.opening.map((html, index) => (
+              // Written by our Markdown renderer, which shows the author's HTML as text.
+              <div key={index} class="prose-run" dangerouslySetInnerHTML={{ __html: html }} />
+            ))}
+          </div>
+        )}
+        <ol class="series-items">
+          {series.items.map((item, index) => (
+            <li key={item.number} id={`n${item.number}`}>
+              <Item item={item} eager={index === 0} />
+            </li>
+          ))}
+        </ol>
+        {series.closing && <p class="series-closing">{series.closing}</p>}
+        {series.gain && (
+          <section class="series-gain" aria-labelledby="all">
+            <h2 id="all">All of them</h2>
+            <GainFigure gain={series.gain} id="gain" />
+          </section>
+        )}
+        <p class="measured">
+          The redesigns are unofficial studies. <a href={series.frame.links.home}>All studies</a>
+        </p>
+      </article>
+    </Document>
+  );
+}
+
+function Item({ item, eager }: { item: SeriesItem; eager: boolean }): JSX.Element {
+  if ("plate" in item)
+    return (
+      <article class="series-item">
+        <p class="series-number">{item.number}</p>
+        <div class="pair series-alone">
+          <Mat plate={item.plate} eager={eager} />
+        </div>
+        <div class="series-label">
+          <p class="flag-name">Without a study</p>
+          <h2>
+            <a href={item.address}>{item.name}</a>
+          </h2>
+          <p>{item.ask}</p>
+        </div>
+      </article>
+    );
+  const { card, verdict } = item;
+  return (
+    <article class="series-item">
+      <p class="series-number">{item.number}</p>
+      <div class="pair">
+        {card.plates.map((plate) => (
+          <Mat key={plate.label} plate={plate} eager={eager} />
+        ))}
+      </div>
+      <div class="series-label">
+        {card.flag && <p class="flag-name">{card.flag}</p>}
+        <h2>
+          <a href={card.address}>{card.title}</a>
+        </h2>
+        <p>{card.change}</p>
+        <p class="series-marks number">
+          Clarity <Move before={card.clarity.before} after={card.clarity.after} />
+        </p>
+        <p>
+          <strong>{verdict.word}.</strong> {verdict.cost}
+        </p>
+      </div>
+    </article>
+  );
+}

@@ -1,0 +1,71 @@
+// Part. Series beside what belongs to them: on the front page, and at the end of a study.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { SeriesCard, SeriesPlace } from "../../src/views/series/seriesplace.ts";
+
+/** The series of a gallery, each with its first redesigns. */
+export function SeriesList({ series }: { series: readonly SeriesCard[] }): JSX.Element | null {
+  if (series.length === 0) return null;
+  return (
+    <section class="series-list" aria-labelledby="series">
+      <h2 id="series">Series</h2>
+      <ul>
+        {series.map(({ title, address, count, authors, plates }) => (
+          <li key={address} class="series-card">
+            <div class="series-strip">
+              {plates.map(({ src, width, height }) => (
+                <img
+                  key={src}
+                  src={src}
+                  alt=""
+                  width={width}
+                  height={height}
+                  loading="lazy"
+                  decoding="async"
+                />
+              ))}
+            </div>
+            <h3>
+              <a href={address}>{title}</a>
+            </h3>
+            <p class="byline">
+              {count}
+              {authors && ` · ${authors}`}
+            </p>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** The series that a study is in, with the studies before and after it. */
+export function SeriesPlaces({ places }: { places: readonly SeriesPlace[] }): JSX.Element | null {
+  if (places.length === 0) return null;
+  return (
+    <nav class="series-places" aria-label="In series">
+      {places.map(({ place, title, address, previous, next }) => (
+        <div key={address} class="series-place">
+          <p>
+            {place} <a href={address}>{title}</a>
+          </p>
+          <p>
+            {previous && (
+              <>
+                Before it: <a href={previous.address}>{previous.title}</a>
+              </>
+            )}
+          </p>
+          <p>
+            {next && (
+              <>
+                Next: <a href={next.address}>{next.title}</a>
+              </>
+            )}
+          </p>
+        </div>
+      ))}
+    </nav>
+  );
+}
