@@ -24,6 +24,12 @@ export interface Problem extends Partial<Located> {
   readonly more?: number;
 }
 
+/** What happened and why, in one sentence, and what to type instead. */
+export interface Advice {
+  readonly reason: string;
+  readonly hint: string;
+}
+
 /**
  * A place with the text of its line; of a long line with a piece around it, before which the line has `lineOffset`
  * characters.

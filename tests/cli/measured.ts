@@ -1,5 +1,6 @@
 // Test support. A measured drawing typed by hand: three colours, one edge, a focus.
 import type { Measure } from "../../src/measure/measurement.ts";
+import { anyFigures } from "../measure/build.ts";
 
 const vision = { contrast: 10, grade: "weak", deltaE00: 30 } as const;
 const colour = {
@@ -34,6 +35,7 @@ export const measure: Measure = {
       names: ["dark red", "green"],
       length: 1.234,
       focusLength: 0.5,
+      ...anyFigures,
       contrast: 12.34,
       grade: "weak",
       nearLine: true,

@@ -1,8 +1,10 @@
 // Edge tables and looks written out by hand, for drawings that nobody has to render.
 import type { Hex } from "../../src/colour/colour.ts";
-import type { PaintLook } from "../../src/measure/edgefigure.ts";
+import { contrastOf, type PaintLook } from "../../src/measure/edgefigure.ts";
+import { measureMetrics } from "../../src/measure/edgemetric.ts";
 import type { EdgeTable, FocusStep, SeenGeometry, TableFocus } from "../../src/measure/edgetable.ts";
 import { distanceSteps } from "../../src/measure/focusclarity.ts";
+import { SwatchBook } from "../../src/measure/swatchbook.ts";
 
 /**
  * A table of paints and of edges `[a, b, length, focusLength?]` between them by index. Paints of one `group` are one
@@ -51,6 +53,23 @@ export const allSteps = (edges: FocusStep["edges"]): readonly FocusStep[] =>
 /** Flat looks of these colours. A name is the colour itself, so that a test reads what it says. */
 export const looksOf = (...hexes: readonly Hex[]): readonly PaintLook[] =>
   hexes.map((hex) => ({ hex, name: hex, uneven: null }));
+
+/** What every metric says of black beside white: for edges that are typed by hand, before what matters of them. */
+export const anyFigures = (() => {
+  const book = new SwatchBook({ black: 5, white: 85 });
+  const [one, other] = looksOf("#000000", "#ffffff") as readonly [PaintLook, PaintLook];
+  const { contrast, pair: worst } = contrastOf(one, other, book);
+  const wholes = [one.hex, other.hex] as const;
+  return measureMetrics({
+    looks: [one, other],
+    wholes,
+    contrast,
+    worst,
+    deltaE00: 100,
+    book,
+    cloth: book.cloth,
+  });
+})();
 
 export const frame = {
   file: "a.svg",

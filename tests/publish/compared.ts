@@ -2,6 +2,7 @@
 import { gradeOf } from "../../src/colour/contrast.ts";
 import type { ComparedEdge, Comparison, Outcome } from "../../src/measure/comparison.ts";
 import type { Measure, MeasuredColour, MeasuredEdge, MeasuredFocus } from "../../src/measure/measurement.ts";
+import { anyFigures } from "../measure/build.ts";
 import { comparison } from "./sample.ts";
 
 /** A paint: its name and hex before, and after where they change. */
@@ -93,6 +94,7 @@ function measured(edge: Edge, names: readonly [string, string], contrast: number
     names,
     length: edge.length,
     focusLength: edge.focus ?? 0,
+    ...anyFigures,
     ...figures,
     nearLine: false,
     contrastRatio: 3,

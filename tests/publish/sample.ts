@@ -5,6 +5,7 @@ import type { Series } from "../../src/content/series/series.ts";
 import type { Gallery, Study } from "../../src/content/study/study.ts";
 import type { Comparison } from "../../src/measure/comparison.ts";
 import type { Measure, MeasuredColour, MeasuredEdge } from "../../src/measure/measurement.ts";
+import { anyFigures } from "../measure/build.ts";
 
 const drawing = (red: string) =>
   `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 300 200"><path fill="#12235c" d="M0 0h300v200H0z"/><path fill="${red}" d="M100 50h100v100H100z"/><path fill="#ffffff" d="M0 180h300v20H0z"/></svg>`;
@@ -83,6 +84,7 @@ const edge = (
   names,
   length,
   focusLength: 0,
+  ...anyFigures,
   contrast,
   grade,
   nearLine: false,

@@ -1,6 +1,6 @@
 // Floor 5. What the computer refuses while work goes on, such as one more open file: no fault of a drawing nor of the program,
 // and no reason to publish a gallery without a study.
-import type { Problem } from "../../problem/problem.ts";
+import type { Advice, Problem } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 
 /** The system's word for it, `ENOSPC`, and at which file, where it says so. */
@@ -35,10 +35,7 @@ export function isScarce(code: string): boolean {
 }
 
 /** Returns it in words: what, and what to do. */
-export function describeRefusal({
-  code,
-  path,
-}: Refusal): Pick<Problem, "reason"> & { readonly hint: string } {
+export function describeRefusal({ code, path }: Refusal): Advice {
   const [why, hint] = words[code] ?? ["the system refused it", "Mend that, and type it again."];
   const at = path === undefined ? code : `${code} at ${quoteText(path)}`;
   return { reason: `The computer could not do the work: ${why} (${at}).`, hint };

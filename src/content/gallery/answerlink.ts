@@ -1,5 +1,7 @@
 // Floor 5. How readers answer: the `answer:` of gallery.yaml → a mail address, or a form whose address takes what it is about.
+
 import { findNearest } from "../../problem/knownword.ts";
+import type { Advice } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 
 /** Where an answer goes. A form's template holds `{url}` and the other words of {@link answerWords}. */
@@ -26,7 +28,7 @@ const mailAddress =
  * Reads an `answer:` value: a mail address, or an address that begins with `https://` and may hold placeholders behind
  * its host. Anything else comes back as the reason and the hint of a problem.
  */
-export function parseAnswer(text: string): Answer | { readonly reason: string; readonly hint: string } {
+export function parseAnswer(text: string): Answer | Advice {
   if (mailAddress.test(text)) return { way: "mail", address: text };
   if (/^https:\/\//i.test(text)) return parseForm(text);
   const quoted = quoteText(text);

@@ -1,11 +1,6 @@
 // Floor 5. A date as an author types it → nothing to say, or what is wrong with it and how it is written here.
+import type { Advice } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
-
-/** What is wrong with a date, and what to type. */
-export interface DateFault {
-  readonly reason: string;
-  readonly hint: string;
-}
 
 const months = [
   "january",
@@ -36,7 +31,7 @@ const longestYear = 366 * 24 * 3600 * 1000;
  * What is written otherwise comes back turned round: `02.04.2026` is day, month, year wherever points stand between; with
  * slashes both readings are offered, unless the calendar leaves only one.
  */
-export function findDateFault(text: string, now = Date.now()): DateFault | undefined {
+export function findDateFault(text: string, now = Date.now()): Advice | undefined {
   const [, typedYear, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text) ?? [];
   if (typedYear === undefined || month === undefined || day === undefined) {
     const proposed = proposeDates(text).map((date) => `date: ${date}`);
@@ -53,7 +48,7 @@ export function findDateFault(text: string, now = Date.now()): DateFault | undef
 }
 
 /** A day far ahead would lead every list and feed for as long. */
-function findLate(text: string, now: number): DateFault | undefined {
+function findLate(text: string, now: number): Advice | undefined {
   if (Date.parse(`${text}T00:00:00Z`) <= Math.max(now, leastNow) + longestYear) return undefined;
   return {
     reason: `“date” is ${quoteText(text)}, which is more than a year ahead.`,

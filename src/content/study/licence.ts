@@ -3,13 +3,8 @@
 import deprecated from "spdx-license-ids/deprecated.json" with { type: "json" };
 import ids from "spdx-license-ids/index.json" with { type: "json" };
 import { findNearest } from "../../problem/knownword.ts";
+import type { Advice } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
-
-/** What is wrong with the name of a licence, and what to type. */
-export interface LicenceFault {
-  readonly reason: string;
-  readonly hint: string;
-}
 
 /** What is no licence of the list and still says plainly what may be done. */
 const plainNames = ["public domain", "all rights reserved", "by permission"];
@@ -22,7 +17,7 @@ const known = new Map([...ids, ...deprecated].map((id) => [id.toLowerCase(), id]
  *
  * Source: SPDX licence list, as packaged in `spdx-license-ids` (CC0); SPDX 2.3, annex D, for expressions.
  */
-export function findLicenceFault(text: string): LicenceFault | undefined {
+export function findLicenceFault(text: string): Advice | undefined {
   const plain = text.trim().toLowerCase();
   if (plainNames.includes(plain) || /^https?:\/\/\S+$/.test(plain) || isExpression(plain)) return undefined;
   const near = findLicence(plain);

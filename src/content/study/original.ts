@@ -1,4 +1,5 @@
 // Floor 5. Where the original drawing may be: in the study's folder or in flags/, and nowhere else.
+import type { Advice } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { proposeSlug } from "./slug.ts";
 
@@ -14,9 +15,7 @@ export interface DrawingReference {
  * Anything else comes back as the reason and the hint of a problem: a path that climbs, a backslash, a drive, an
  * address, a percent sign, another ending.
  */
-export function parseOriginal(
-  text: string,
-): DrawingReference | { readonly reason: string; readonly hint: string } {
+export function parseOriginal(text: string): DrawingReference | Advice {
   const flags = /^\/flags\/([^/]*)$/.exec(text)?.[1];
   const name = flags ?? text;
   if (isDrawingName(name)) return { folder: flags === undefined ? "study" : "flags", name };

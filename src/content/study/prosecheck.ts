@@ -3,7 +3,7 @@ import MarkdownIt from "markdown-it";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import { findNearest } from "../../problem/knownword.ts";
 import { locate } from "../../problem/locate.ts";
-import type { Problem } from "../../problem/problem.ts";
+import type { Advice, Problem } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { type AskedFigure, canShow, figureKinds, findKind, readFigure, readKind } from "./figurekind.ts";
 import { findHtml } from "./prosehtml.ts";
@@ -113,19 +113,14 @@ function checkFigure(token: Token, prose: Prose, shown: Shown | "none" | undefin
   if (shown === "none") {
     const reason =
       "A figure stands here; figures are of one study, and are shown in the prose of a study alone.";
-    return [report(token, prose, "study/figure", reason, "Delete the line.")];
+    return [report(token, prose, "study/figure", { reason, hint: "Delete the line." })];
   }
   const asked = readFigure(token.content);
   const fault = asked === undefined ? describeUnread(token.content) : shown && describeMissing(asked, shown);
-  return fault === undefined ? [] : [report(token, prose, "study/figure", fault.reason, fault.hint)];
+  return fault === undefined ? [] : [report(token, prose, "study/figure", fault)];
 }
 
-interface Fault {
-  readonly reason: string;
-  readonly hint: string;
-}
-
-function describeUnread(line: string): Fault {
+function describeUnread(line: string): Advice {
   const kind = readKind(line);
   if (kind === undefined)
     return { reason: `The figure ${quoteText(line)} cannot be read.`, hint: proposeFigure(line) };
@@ -137,7 +132,7 @@ function describeUnread(line: string): Fault {
   };
 }
 
-function describeMissing(asked: AskedFigure, { edges, before }: Shown): Fault | undefined {
+function describeMissing(asked: AskedFigure, { edges, before }: Shown): Advice | undefined {
   if (asked.kind === "edge") {
     if (findNamedEdge(asked.edge, edges) !== undefined) return undefined;
     const reason = `The figure asks for the edge ${quoteText(asked.edge)}, and the original has no such edge.`;
@@ -198,7 +193,7 @@ function checkStray(token: Token, prose: Prose): Problem[] {
   const right = readFigure(line) || readKind(line) ? line : proposeFigure(line).replace("Type: ", "");
   const hint = `${howToType(found, token, prose)}: ${right}`;
   const reason = `${quoteText(found)} does not stand for a figure here, and is shown letter for letter.`;
-  return [report(token, prose, "study/figure", reason, hint, found)];
+  return [report(token, prose, "study/figure", { reason, hint }, found)];
 }
 
 /** Where it has a line of its own, only what is wrong with the word itself is said. */
@@ -217,9 +212,8 @@ function howToType(found: string, token: Token, { lines }: Prose): string {
 function checkImages(token: Token, prose: Prose): Problem[] {
   if (!(token.children ?? []).some((child) => child.type === "image")) return [];
   const reason = "A picture stands in the prose; a study shows no pictures but the flags.";
-  return [
-    report(token, prose, "study/image", reason, "Leave it out; until then its text stands in its place."),
-  ];
+  const hint = "Leave it out; until then its text stands in its place.";
+  return [report(token, prose, "study/image", { reason, hint })];
 }
 
 function checkLinks(token: Token, prose: Prose): Problem[] {
@@ -230,7 +224,7 @@ function checkLinks(token: Token, prose: Prose): Problem[] {
     ? `Type the whole address: https:${address}`
     : "Begin its address with https:// or mailto:; until then its text stands in its place.";
   const word = prose.study.body.includes(address) ? address : undefined;
-  return [report(token, prose, "study/prose-link", reason, hint, word)];
+  return [report(token, prose, "study/prose-link", { reason, hint }, word)];
 }
 
 function checkHtml(token: Token, prose: Prose): Problem[] {
@@ -240,7 +234,7 @@ function checkHtml(token: Token, prose: Prose): Problem[] {
     .find((found) => found !== undefined);
   if (html === undefined) return [];
   const reason = `${quoteText(html.tag)} is HTML, and is shown letter for letter.`;
-  return [report(token, prose, "study/html", reason, html.hint, html.tag)];
+  return [report(token, prose, "study/html", { reason, hint: html.hint }, html.tag)];
 }
 
 /** With `word`, the caret goes under the first place in the block where it stands. */
@@ -248,8 +242,7 @@ function report(
   token: Token,
   { study, lines }: Prose,
   rule: string,
-  reason: string,
-  hint: string,
+  { reason, hint }: Advice,
   word?: string,
 ): Problem {
   const [first = 0, end = first + 1] = token.map ?? [];

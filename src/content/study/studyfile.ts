@@ -1,12 +1,13 @@
 // Floor 5. The bytes of a study.md, or of study.yaml and prose.md → a checked study, or every problem they have.
+
 import { join } from "node:path";
 import { parseColour } from "../../colour/colourtext.ts";
 import { replaceInvisible } from "../../problem/invisible.ts";
 import { locate } from "../../problem/locate.ts";
-import { hasError, type Outcome, type Place, type Problem } from "../../problem/problem.ts";
+import { type Advice, hasError, type Outcome, type Place, type Problem } from "../../problem/problem.ts";
 import { checkFormerly } from "../folder/formerly.ts";
 import { cleanText, control, nameCharacter, typeAgain } from "../text/cleantext.ts";
-import { problemAt, readSource, type Source } from "../text/textsource.ts";
+import { readSource, report, type Source } from "../text/textsource.ts";
 import { placeFindings } from "../yaml/finding.ts";
 import { type FrontMatter, joinFiles, splitFrontMatter } from "../yaml/frontmatter.ts";
 import { parseYaml, type YamlData } from "../yaml/readyaml.ts";
@@ -105,6 +106,8 @@ function checkFields(
 export function cleanBody(source: Source, front: FrontMatter): Outcome<string> {
   const { text, controls, directions } = cleanText(front.body);
   const problems: Problem[] = [];
+  const warn = (rule: string, place: Place, advice: Advice) =>
+    report(rule, [source, place], advice, "warning");
   let hidden: { readonly character: string; readonly at: number } | undefined;
   const seen = replaceInvisible(text, (character, at) => {
     // Where a line may break, and which way a sign reads: a text has use for these.
@@ -116,38 +119,17 @@ export function cleanBody(source: Source, front: FrontMatter): Outcome<string> {
     const name = nameCharacter(hidden.character);
     const { place } = findFirst(front, hidden.character);
     const reason = `A character that cannot be seen was taken out (${name}).`;
-    problems.push(
-      problemAt(source, place, {
-        rule: "study/prose-invisible",
-        severity: "warning",
-        reason,
-        hint: typeAgain,
-      }),
-    );
+    problems.push(warn("study/prose-invisible", place, { reason, hint: typeAgain }));
   }
   if (controls > 0) {
     const { place, character } = findFirst(front, control);
     const reason = `The prose holds a control character (${nameCharacter(character)}); it is shown as \ufffd.`;
-    problems.push(
-      problemAt(source, place, {
-        rule: "study/prose-control",
-        severity: "warning",
-        reason,
-        hint: "Delete it.",
-      }),
-    );
+    problems.push(warn("study/prose-control", place, { reason, hint: "Delete it." }));
   }
   if (directions.length > 0) {
     const { place, character } = findFirst(front, /[\u202a-\u202e\u2066-\u2069]/);
     const reason = `An invisible character that turns the reading direction was taken out (${nameCharacter(character)}).`;
-    problems.push(
-      problemAt(source, place, {
-        rule: "study/direction-control",
-        severity: "warning",
-        reason,
-        hint: typeAgain,
-      }),
-    );
+    problems.push(warn("study/direction-control", place, { reason, hint: typeAgain }));
   }
   return { value: seen, problems };
 }

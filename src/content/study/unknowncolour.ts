@@ -1,13 +1,12 @@
 // Floor 5. What to say of a word that should be a colour and is none: the same words wherever it stands.
+
 import { cssNames } from "../../colour/cssname.ts";
 import { findNearest } from "../../problem/knownword.ts";
+import type { Advice } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 
 /** Returns the reason and the hint for `text`. `names` are those that may be used. */
-export function describeUnknownColour(
-  text: string,
-  names: readonly string[],
-): { readonly reason: string; readonly hint: string } {
+export function describeUnknownColour(text: string, names: readonly string[]): Advice {
   if (text.startsWith("#")) return describeHex(text);
   if (inkCode.test(text)) {
     const reason = `${quoteText(text)} is a code for inks or paints, and has no one colour on a screen.`;
@@ -21,7 +20,7 @@ export function describeUnknownColour(
 /** Codes that say how to mix or order a colour: four inks in percent, and the books of paint and ink makers. */
 const inkCode = /^(?:cmyk\b|c\s*(?:[:=]\s*)?\d+\D+m\s*(?:[:=]\s*)?\d|pms\b|pantone\b|ral\b|hks\b|ncs\b)/i;
 
-function describeHex(text: string): { readonly reason: string; readonly hint: string } {
+function describeHex(text: string): Advice {
   const digits = text.slice(1);
   const wrong = /[^0-9a-f]/i.exec(digits)?.[0];
   const meant = digits.toLowerCase().replace(/o/g, "0").replace(/[il]/g, "1");

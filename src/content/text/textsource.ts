@@ -1,9 +1,12 @@
 // Floor 5. Bytes of a contributed text file → lines of text, or the reason why they are no text.
 import { locate } from "../../problem/locate.ts";
-import type { Outcome, Place, Problem, Severity } from "../../problem/problem.ts";
+import type { Advice, Outcome, Place, Problem, Severity } from "../../problem/problem.ts";
 
 /** Largest study.md or gallery.yaml, in bytes. */
 export const textFileBytes = 64 * 1024;
+
+/** Advice, with the place that it found, or a part of one. */
+type FoundAdvice = Pick<Advice, "reason"> & Partial<Advice & Place>;
 
 /** A text file: BOM removed, every line end `\n`. `lines[0]` is line 1. */
 export interface Source {
@@ -35,23 +38,22 @@ export function tooLarge(file: string, size: number): Problem {
   };
 }
 
-/** Returns a problem at `place` of `source`, with the source line filled in. */
-export function problemAt(
-  source: Source,
-  place: Place,
-  what: {
-    readonly rule: string;
-    readonly severity?: Severity;
-    readonly reason: string;
-    readonly hint?: string;
-  },
+/**
+ * Returns the problem of `rule` in a text, with the line that it stands in. The place is that of the advice where it has one
+ * of its own, as a slip in a line has.
+ */
+export function report(
+  rule: string,
+  [source, place]: readonly [Source, Place],
+  { reason, hint, line = place.line, column = place.column, length = place.length }: FoundAdvice,
+  severity: Severity = "error",
 ): Problem {
-  const { rule, severity = "error", reason, hint } = what;
+  const own = { line, column, ...(length === undefined ? {} : { length }) };
   return {
     rule,
     severity,
     file: source.file,
-    ...locate(source.lines[place.line - 1] ?? "", place),
+    ...locate(source.lines[line - 1] ?? "", own),
     reason,
     ...(hint === undefined ? {} : { hint }),
   };

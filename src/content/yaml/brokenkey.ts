@@ -2,11 +2,6 @@
 import { quoteText } from "../../problem/quote.ts";
 import { findSlip, type Slip } from "./brokenline.ts";
 
-/** The slip with the key that was meant. */
-export interface KeySlip extends Slip {
-  readonly key: string;
-}
-
 /** Longest line that is looked at, in characters. */
 const longest = 1000;
 
@@ -15,11 +10,11 @@ const words = "replace|with|only|note|select|colour|author|source|licence";
 const groupKey = new RegExp(`^(${words})\\s+\\S`);
 
 /**
- * Returns what is wrong with the key `name`, which stands in `line`, or undefined. `isAlone` says that it has no value.
+ * Returns what is wrong with the key `name`, which stands in `line`, with the key that was meant, or undefined. `isAlone` says that it has no value.
  *
  * Example: in `change: { replace "#7a1020", with: white }` YAML reads a key `replace "#7a1020"`.
  */
-export function findKeySlip(line: string, name: string, isAlone: boolean): KeySlip | undefined {
+export function findKeySlip(line: string, name: string, isAlone: boolean): Slip | undefined {
   if (line.length > longest) return undefined;
   const trimmed = name.replace(
     /^[\s\u200b\u2060\ufeff]+|(?<![\s\u200b\u2060\ufeff])[\s\u200b\u2060\ufeff]+$/gu,
@@ -32,7 +27,7 @@ export function findKeySlip(line: string, name: string, isAlone: boolean): KeySl
   return isAlone ? findColonless(line, name) : undefined;
 }
 
-function findColonless(line: string, name: string): KeySlip | undefined {
+function findColonless(line: string, name: string): Slip | undefined {
   const key = /^([A-Za-z]+)(?:\s*=\s*\S|:[^\s/]|\s*["'])/.exec(name)?.[1] ?? groupKey.exec(name)?.[1];
   const column = line.indexOf(name) + 1;
   if (key === undefined || column === 0) return undefined;

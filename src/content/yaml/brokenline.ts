@@ -1,13 +1,17 @@
 // Floor 5. One wrong sign in the frame of a line of YAML, which is all that is wrong with it: the line as it should be typed.
+import type { Advice } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { nameCharacter } from "../text/cleantext.ts";
 
-/** What is wrong in a line, and what to type. `column` from 1, in UTF-16 units as everywhere. */
-export interface Slip {
+/**
+ * What is wrong in a line, and what to type. `column` from 1, in UTF-16 units as everywhere; `line` where it is another than
+ * the one that was looked at, `key` where another was meant than YAML reads.
+ */
+export interface Slip extends Advice {
   readonly column: number;
   readonly length: number;
-  readonly reason: string;
-  readonly hint: string;
+  readonly line?: number;
+  readonly key?: string;
 }
 
 /** Spaces that YAML takes for letters. Source: Unicode, general category Z, and the characters of no width. */
@@ -84,7 +88,7 @@ function findSpace(line: string): Slip | undefined {
   return { column, length: 1, reason, hint: `Type: ${plain.trim()}` };
 }
 
-function describeBlank(sign: string): { readonly reason: string; readonly hint: string } {
+function describeBlank(sign: string): Advice {
   const reason = `The line looks empty and holds ${nameSpace(sign)} (${nameCharacter(sign)}).`;
   return { reason, hint: "Delete the line." };
 }

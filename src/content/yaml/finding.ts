@@ -1,7 +1,7 @@
 // Floor 5. What is wrong with a value, before it has a place: schema issues and our own rules look alike from here on.
 import type { Place, Problem, Severity } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
-import { problemAt, type Source } from "../text/textsource.ts";
+import { report, type Source } from "../text/textsource.ts";
 import type { YamlData } from "./readyaml.ts";
 
 /** Something wrong at a dotted path. `on` says what the caret goes under; a missing key is shown at its parent. */
@@ -43,12 +43,13 @@ export function placeFindings(
   const told = new Set(findings.filter(({ isWhole }) => isWhole).map(({ path }) => path));
   return findings
     .filter((finding) => !isUnread(data, finding.path) && (finding.isWhole || !told.has(finding.path)))
-    .map(({ path, on, meant: _, settles: __, isWhole: ___, ...what }) => {
+    .map(({ path, on, rule, severity, reason, hint }) => {
       const parent = path.includes(".") ? path.slice(0, path.lastIndexOf(".")) : "";
       const shown = on === "parent" ? parent : path;
       const value = shown === "" ? undefined : data.places.get(shown);
       const key = shown === "" ? undefined : data.keyPlaces.get(shown);
-      return problemAt(source, (on === "value" ? (value ?? key) : (key ?? value)) ?? end, what);
+      const place = (on === "value" ? (value ?? key) : (key ?? value)) ?? end;
+      return report(rule, [source, place], hint === undefined ? { reason } : { reason, hint }, severity);
     });
 }
 

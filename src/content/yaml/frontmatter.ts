@@ -1,10 +1,13 @@
 // Floor 5. The keys and the prose of a study: one file split at its two fences, plain lines of three hyphens, or two files.
-import type { Outcome, Problem } from "../../problem/problem.ts";
+import type { Advice, Outcome, Problem } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
-import { problemAt, type Source } from "../text/textsource.ts";
+import { report, type Source } from "../text/textsource.ts";
 
 /** Largest front matter, in bytes. */
 const frontMatterBytes = 8 * 1024;
+
+/** Where the first line of three hyphens stands. */
+const fence = { line: 1, column: 1, length: 3 };
 
 export interface FrontMatter {
   /** The YAML, with an empty line in place of the opening fence, so that lines count as in the file. */
@@ -50,17 +53,9 @@ export function joinFiles(source: Source, prose: Source | undefined): Outcome<Fr
   const tooLong = checkSize(source, source.text, "study.yaml", "into prose.md, beside it");
   if (tooLong) return fail(tooLong);
   if (prose && /^---\s*$/.test(prose.lines[0] ?? "")) {
-    return fail(
-      problemAt(
-        prose,
-        { line: 1, column: 1, length: 3 },
-        {
-          rule: "study/prose-front-matter",
-          reason: "prose.md begins with front matter, and the keys of this study are in study.yaml.",
-          hint: "Move the keys to study.yaml, and delete the lines down to the second ---.",
-        },
-      ),
-    );
+    const reason = "prose.md begins with front matter, and the keys of this study are in study.yaml.";
+    const hint = "Move the keys to study.yaml, and delete the lines down to the second ---.";
+    return fail(report("study/prose-front-matter", [prose, fence], { reason, hint }));
   }
   const closingLine = Math.max(1, source.text.trimEnd().split("\n").length);
   const body = prose?.text ?? "";
@@ -71,15 +66,10 @@ export function joinFiles(source: Source, prose: Source | undefined): Outcome<Fr
 function checkSize(source: Source, yaml: string, whole: string, where: string): Problem | undefined {
   const size = new TextEncoder().encode(yaml).length;
   if (size <= frontMatterBytes) return undefined;
-  return problemAt(
-    source,
-    { line: 1, column: 1, length: 3 },
-    {
-      rule: "study/front-matter-size",
-      reason: `${whole} has ${Math.ceil(size / 1024)} KB; it may have 8 KB.`,
-      hint: `Move long texts ${where}.`,
-    },
-  );
+  return report("study/front-matter-size", [source, fence], {
+    reason: `${whole} has ${Math.ceil(size / 1024)} KB; it may have 8 KB.`,
+    hint: `Move long texts ${where}.`,
+  });
 }
 
 function wrongOpening(source: Source, first: string): Problem {
@@ -87,16 +77,12 @@ function wrongOpening(source: Source, first: string): Problem {
   if ((source.lines[opening] ?? "").trim() === "---") return lateOpening(source, opening);
   const place = { line: 1, column: 1, length: Math.max(1, first.length) };
   if (/^---\s*[a-z]/i.test(first)) {
-    return problemAt(source, place, {
-      rule: "study/front-matter-language",
+    return report("study/front-matter-language", [source, place], {
       reason: `The first line is ${quoteText(first)}, but front matter is plain YAML and names no language.`,
       hint: "Make the first line three hyphens and nothing else: ---",
     });
   }
-  return problemAt(source, place, {
-    rule: "study/front-matter-missing",
-    ...describeOpening(first),
-  });
+  return report("study/front-matter-missing", [source, place], describeOpening(first));
 }
 
 /** The first line of three hyphens is there, below blank lines or behind spaces. */
@@ -110,15 +96,11 @@ function lateOpening(source: Source, index: number): Problem {
           reason: `The file begins with ${lines} begins with three hyphens.`,
           hint: `Delete the blank ${index === 1 ? "line" : "lines"} above ---.`,
         };
-  return problemAt(
-    source,
-    { line: index + 1, column: 1, length },
-    { rule: "study/front-matter-missing", ...what },
-  );
+  return report("study/front-matter-missing", [source, { line: index + 1, column: 1, length }], what);
 }
 
 /** A file that begins with a key lacks one line; any other lacks all of them. */
-function describeOpening(first: string): { readonly reason: string; readonly hint: string } {
+function describeOpening(first: string): Advice {
   if (/^[A-Za-z]+:(?:\s|$)/.test(first)) {
     return {
       reason:
@@ -143,23 +125,12 @@ function unclosed(source: Source): Problem {
   const rule = "study/front-matter-unclosed";
   if (near > 0) {
     const line = source.lines[near] ?? "";
-    return problemAt(
-      source,
-      { line: near + 1, column: 1, length: line.length },
-      {
-        rule,
-        reason: `The keys end with a line of three hyphens, and this is ${quoteText(line)}.`,
-        hint: "Type: ---",
-      },
-    );
+    const reason = `The keys end with a line of three hyphens, and this is ${quoteText(line)}.`;
+    const place = { line: near + 1, column: 1, length: line.length };
+    return report(rule, [source, place], { reason, hint: "Type: ---" });
   }
-  return problemAt(
-    source,
-    { line: 1, column: 1, length: 3 },
-    {
-      rule,
-      reason: "The keys that begin below this line never end: there is no second line of three hyphens.",
-      hint: "Type --- on a line of its own, below the last key and above the prose.",
-    },
-  );
+  return report(rule, [source, fence], {
+    reason: "The keys that begin below this line never end: there is no second line of three hyphens.",
+    hint: "Type --- on a line of its own, below the last key and above the prose.",
+  });
 }

@@ -22,10 +22,7 @@ const most = 8;
  * Example: for `change: { replace: "#3b3f46" with: "#a0a5ad" }` the hint is
  * `Type: change: { replace: "#3b3f46", with: "#a0a5ad" }`.
  */
-export function findMissingComma(
-  lines: readonly string[],
-  line: number,
-): (Slip & { readonly line: number }) | undefined {
+export function findMissingComma(lines: readonly string[], line: number): Slip | undefined {
   const first = findStart(lines, line);
   if (first === undefined) return undefined;
   let text = lines.slice(first, line).join("\n");

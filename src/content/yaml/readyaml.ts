@@ -11,11 +11,12 @@ import {
   parseDocument,
   type Scalar,
 } from "yaml";
-import type { Outcome, Place, Problem } from "../../problem/problem.ts";
+import type { Advice, Outcome, Place, Problem, Severity } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { cleanText, typeAgain } from "../text/cleantext.ts";
-import { problemAt, type Source } from "../text/textsource.ts";
-import { findKeySlip, type KeySlip } from "./brokenkey.ts";
+import { report, type Source } from "../text/textsource.ts";
+import { findKeySlip } from "./brokenkey.ts";
+import type { Slip } from "./brokenline.ts";
 import { findComment } from "./cutcomment.ts";
 import { describeBareHash, describeCauses, describeFeatures, findForbidden } from "./yamlcause.ts";
 import { describeSyntax, tooDeep } from "./yamlsyntax.ts";
@@ -117,7 +118,7 @@ class YamlReader {
       const place = contents ? placeOf(this.lineCounter, start, isFenced ? 3 : 1) : { line: 1, column: 1 };
       const begin = `Begin, for example, with: ${example}`;
       const hint = isFenced ? `Delete the lines ---.\n${begin}` : begin;
-      this.report("study/not-a-map", place, "Lines of the form “key: value” belong here.", hint);
+      this.report("study/not-a-map", place, { reason: "Lines of the form “key: value” belong here.", hint });
       return undefined;
     }
     const { places, keyPlaces, typed, unread } = this;
@@ -143,12 +144,8 @@ class YamlReader {
       const range = (key as Node | null)?.range ?? [0, 1, 1];
       const place = placeOf(this.lineCounter, range[0], range[1] - range[0]);
       if (name === undefined || name === "") {
-        this.report(
-          "study/yaml-feature",
-          place,
-          "A key must be one plain word.",
-          "Write it on one line: key: value",
-        );
+        const hint = "Write it on one line: key: value";
+        this.report("study/yaml-feature", place, { reason: "A key must be one plain word.", hint });
         continue;
       }
       if (name === "<<") continue;
@@ -162,7 +159,8 @@ class YamlReader {
       const earlier = this.keyPlaces.get(keyPath);
       if (earlier) {
         const reason = `${quoteText(name)} stands here a second time; the first is on line ${earlier.line}.`;
-        this.report("study/duplicate-key", place, reason, "Keep one of the two and delete the other.");
+        const hint = "Keep one of the two and delete the other.";
+        this.report("study/duplicate-key", place, { reason, hint });
         continue;
       }
       this.keyPlaces.set(keyPath, place);
@@ -188,14 +186,8 @@ class YamlReader {
     const place = this.places.get(path);
     if (directions.length > 0 && place) {
       const names = [...new Set(directions)].join(", ");
-      this.problems.push(
-        problemAt(this.source, place, {
-          rule: "study/direction-control",
-          severity: "warning",
-          reason: `An invisible character that turns the reading direction was taken out (${names}).`,
-          hint: typeAgain,
-        }),
-      );
+      const reason = `An invisible character that turns the reading direction was taken out (${names}).`;
+      this.report("study/direction-control", place, { reason, hint: typeAgain }, "warning");
     }
     return clean.trim();
   }
@@ -216,18 +208,13 @@ class YamlReader {
     const [start, end] = [placeOf(this.lineCounter, from, 1), placeOf(this.lineCounter, to, 1)];
     const text = this.source.lines[end.line - 1] ?? "";
     const found = findComment(path, text, end.column, start.line === end.line ? start.column : undefined);
-    if (found === undefined) return;
-    const { length, reason, hint } = found;
-    const place = { line: end.line, column: end.column + 1, length };
-    this.problems.push(
-      problemAt(this.source, place, { rule: "study/comment", severity: "warning", reason, hint }),
-    );
+    if (found !== undefined) this.report("study/comment", end, found, "warning");
   }
 
   /** Two slips of a line are mended by one line to type. */
-  private reportSlip({ column, length, reason, hint }: KeySlip, line: number): void {
-    if (this.problems.some((other) => other.place?.line === line && other.hint === hint)) return;
-    this.report("study/yaml-syntax", { line, column, length }, reason, hint);
+  private reportSlip(slip: Slip, line: number): void {
+    if (this.problems.some((other) => other.place?.line === line && other.hint === slip.hint)) return;
+    this.report("study/yaml-syntax", { line, column: slip.column }, slip);
   }
 
   private skip(path: string): null {
@@ -235,8 +222,8 @@ class YamlReader {
     return null;
   }
 
-  private report(rule: string, place: Place, reason: string, hint: string): void {
-    this.problems.push(problemAt(this.source, place, { rule, reason, hint }));
+  private report(rule: string, place: Place, advice: Advice, severity?: Severity): void {
+    this.problems.push(report(rule, [this.source, place], advice, severity));
   }
 }
 

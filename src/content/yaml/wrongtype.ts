@@ -1,5 +1,7 @@
 // Floor 5. A value of the wrong kind, text where a list belongs and the like: what it is, what it must be, what to type.
+
 import { parseColour } from "../../colour/colourtext.ts";
+import type { Advice } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { findDateFault } from "../study/date.ts";
 import { findSlip, itemMark, writeItem } from "./brokenline.ts";
@@ -71,7 +73,7 @@ function proposeChange(changes: readonly unknown[]): string | undefined {
 }
 
 /** Items of a list whose hyphens are none come as one text. What is wrong with the first is said, and all are typed. */
-function findItemSlip(value: string): { readonly reason: string; readonly hint: string } | undefined {
+function findItemSlip(value: string): Advice | undefined {
   const items = value.split(new RegExp(`(?<!\\s)\\s+(?=${itemMark})`));
   const slip = findSlip(items[0] ?? "");
   if (slip === undefined || !new RegExp(`^${itemMark}`).test(value)) return undefined;

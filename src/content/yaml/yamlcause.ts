@@ -1,9 +1,9 @@
 // Floor 5. What is wrong with YAML by its words alone: signs that it may not hold, features that are refused, and what is
 // opened and never closed. Each is the cause of errors that need no message of their own.
-import type { Place, Problem } from "../../problem/problem.ts";
+import type { Advice, Place, Problem } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { control, nameCharacter } from "../text/cleantext.ts";
-import { problemAt, type Source } from "../text/textsource.ts";
+import { report, type Source } from "../text/textsource.ts";
 import { findOddQuote, quoteValue } from "./innerquote.ts";
 import type { Token } from "./yamltoken.ts";
 
@@ -15,58 +15,31 @@ export function findForbidden(source: Source, yaml: string): Problem[] {
     const problems: Problem[] = [];
     if (tab !== undefined) {
       const column = tab.indexOf("\t") + 1;
-      problems.push(
-        problemAt(
-          source,
-          { line, column, length: tab.length - column + 1 },
-          {
-            rule: "study/yaml-tab",
-            reason: "The line is indented with a tab; YAML allows only spaces there.",
-            hint: "Put two spaces in place of each tab.",
-          },
-        ),
-      );
+      const place = { line, column, length: tab.length - column + 1 };
+      const reason = "The line is indented with a tab; YAML allows only spaces there.";
+      const hint = "Put two spaces in place of each tab.";
+      problems.push(report("study/yaml-tab", [source, place], { reason, hint }));
     }
     const found = text.search(control);
     if (found !== -1) {
-      problems.push(
-        problemAt(
-          source,
-          { line, column: found + 1 },
-          {
-            rule: "study/yaml-control",
-            reason: `An invisible control character (${nameCharacter(text.slice(found))}) stands in the line.`,
-            hint: "Type the line again by hand; copying brought the character along.",
-          },
-        ),
-      );
+      const reason = `An invisible control character (${nameCharacter(text.slice(found))}) stands in the line.`;
+      const hint = "Type the line again by hand; copying brought the character along.";
+      problems.push(report("study/yaml-control", [source, { line, column: found + 1 }], { reason, hint }));
     }
     return problems;
   });
 }
 
-/** Returns the problem of a tag, anchor, alias, merge key or second document. */
-function describeToken(source: Source, place: Place, token: Token): Problem {
-  const rule = "study/yaml-feature";
-  if (token.kind === "second document") {
-    return problemAt(source, place, {
-      rule,
-      reason: `${quoteText(token.text)} would begin a second YAML document.`,
-      hint: isFenced(source) ? "Delete the lines ---." : "Delete the line.",
-    });
+/** What is said of a tag, anchor, alias, merge key or second document. */
+function describeToken(source: Source, { line }: Place, { kind, text }: Token): Advice {
+  if (kind === "second document") {
+    const hint = isFenced(source) ? "Delete the lines ---." : "Delete the line.";
+    return { reason: `${quoteText(text)} would begin a second YAML document.`, hint };
   }
-  if (token.kind === "merge key") {
-    return problemAt(source, place, {
-      rule,
-      reason: "“<<” is a YAML merge key, which is not used here.",
-      hint: "Write every key out.",
-    });
-  }
-  return problemAt(source, place, {
-    rule,
-    reason: `${quoteText(token.text)} is a YAML ${token.kind}, which is not used here.`,
-    hint: quoteValue(source.lines[place.line - 1] ?? "") ?? "Write the value out in plain text.",
-  });
+  if (kind === "merge key")
+    return { reason: "“<<” is a YAML merge key, which is not used here.", hint: "Write every key out." };
+  const hint = quoteValue(source.lines[line - 1] ?? "") ?? "Write the value out in plain text.";
+  return { reason: `${quoteText(text)} is a YAML ${kind}, which is not used here.`, hint };
 }
 
 /** A gallery.yaml between lines of three hyphens, as they stand in study.md. */
@@ -78,37 +51,24 @@ function isFenced({ file, lines }: Source): boolean {
 export function describeBareHash(source: Source, place: Place, token: Token): Problem {
   const line = source.lines[place.line - 1] ?? "";
   const quoted = line.replace(/([:,-]\s+|[[{]\s*|^\s*)(#[^\s#,:{}[\]]+)/g, '$1"$2"').trim();
-  return problemAt(source, place, {
-    rule: "study/quote-hash",
+  return report("study/quote-hash", [source, place], {
     reason: `Without quotes, # begins a comment, and ${quoteText(token.text)} is lost.`,
     hint: `Put it in quotes: ${quoted}`,
   });
 }
 
-/** Returns the problem of a bracket or a quote that is opened and not closed on its line. */
-function describeOpen(source: Source, place: Place, token: Token): Problem {
-  const sign = token.text.charAt(0);
+/** What is said of a bracket or a quote that is opened and not closed on its line. */
+function describeOpen(source: Source, { line, column }: Place, { kind, text }: Token): Advice {
+  const sign = text.charAt(0);
   const close = sign === "[" ? "]" : sign === "{" ? " }" : sign;
-  const whole = source.lines[place.line - 1] ?? "";
-  const inner = token.kind === "open quote" ? findOddQuote(whole, place.column) : undefined;
-  if (inner !== undefined) {
-    const { column, length, reason, hint } = inner;
-    return problemAt(
-      source,
-      { line: place.line, column, length },
-      { rule: "study/yaml-syntax", reason, hint },
-    );
-  }
-  const line = whole.trim();
-  return problemAt(
-    source,
-    { ...place, length: 1 },
-    {
-      rule: "study/yaml-syntax",
-      reason: `The ${token.kind === "open quote" ? "quote" : "bracket"} ${sign} is opened here and never closed.`,
-      hint: line.endsWith(sign) ? `Close it with ${close.trim()}` : `Close it: ${line}${close}`,
-    },
-  );
+  const whole = source.lines[line - 1] ?? "";
+  const inner = kind === "open quote" ? findOddQuote(whole, column) : undefined;
+  if (inner !== undefined) return inner;
+  const own = whole.trim();
+  return {
+    reason: `The ${kind === "open quote" ? "quote" : "bracket"} ${sign} is opened here and never closed.`,
+    hint: own.endsWith(sign) ? `Close it with ${close.trim()}` : `Close it: ${own}${close}`,
+  };
 }
 
 /** Returns a problem for the first word on each line that we refuse to use. */
@@ -122,7 +82,7 @@ export function describeFeatures(
     const place = at(token);
     if (/^(?:bare|open) /.test(token.kind) || lines.has(place.line)) return [];
     lines.add(place.line);
-    return [describeToken(source, place, token)];
+    return [report("study/yaml-feature", [source, place], describeToken(source, place, token))];
   });
 }
 
@@ -135,5 +95,8 @@ export function describeCauses(
   const hashes = tokens.filter(({ kind }) => kind === "bare hash");
   if (hashes.length > 0) return hashes.map((token) => describeBareHash(source, at(token), token));
   const open = tokens.filter(({ kind }) => kind.startsWith("open "));
-  return open.slice(0, 1).map((token) => describeOpen(source, at(token), token));
+  return open.slice(0, 1).map((token) => {
+    const place = { ...at(token), length: 1 };
+    return report("study/yaml-syntax", [source, place], describeOpen(source, place, token));
+  });
 }

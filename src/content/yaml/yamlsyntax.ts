@@ -1,9 +1,9 @@
 // Floor 5. Says in an author's words what is wrong with the YAML, and what to type instead.
-import type { LineCounter, YAMLError } from "yaml";
-import type { Place, Problem } from "../../problem/problem.ts";
+import type { ErrorCode, LineCounter, YAMLError } from "yaml";
+import type { Advice, Place, Problem } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
-import { problemAt, type Source } from "../text/textsource.ts";
-import { findHyphen, findSlip } from "./brokenline.ts";
+import { report, type Source } from "../text/textsource.ts";
+import { findHyphen, findSlip, type Slip } from "./brokenline.ts";
 import { findInnerQuote, quoteAnew, quoteValue } from "./innerquote.ts";
 import { findMissingComma } from "./missingcomma.ts";
 
@@ -34,11 +34,6 @@ export function describeSyntax(
   return problems;
 }
 
-interface Explanation {
-  readonly reason: string;
-  readonly hint: string;
-}
-
 /** A sign that was mistyped says more than where YAML stumbled over it, and has a place of its own. */
 function describeError(
   source: Source,
@@ -49,12 +44,11 @@ function describeError(
   const slip = unexplained.has(error.code) ? undefined : findSlipAt(source, place);
   if (slip === undefined) {
     if (isBeforeIndented(source, place, error)) place = { line: place.line + 1, column: 1 };
-    const { reason, hint } = explain(error, source, place);
-    const said = isEcho(source, hint) ? typeAgain : { reason, hint };
-    return { problem: problemAt(source, place, { rule, ...said }), isVague: true };
+    const said = explain(error, source, place);
+    const advice = isEcho(source, said.hint) ? typeAgain : said;
+    return { problem: report(rule, [source, place], advice), isVague: true };
   }
-  const { line, column, length, reason, hint } = slip;
-  return { problem: problemAt(source, { line, column, length }, { rule, reason, hint }), isVague: false };
+  return { problem: report(rule, [source, place], slip), isVague: false };
 }
 
 /** A line indented under one that has a value: YAML stumbles over the value. */
@@ -77,13 +71,13 @@ const unexplained: ReadonlySet<string> = new Set([
 ]);
 
 /** What is said where the line that we would propose stands there already. */
-const typeAgain: Explanation = {
+const typeAgain: Advice = {
   reason: "YAML cannot read this line where it stands.",
   hint: "Type it again by hand, as key: value, and look at the line above it too.",
 };
 
 /** Looks in the line of the error, and in the one before, as YAML notices some signs late. */
-function findSlipAt(source: Source, { line, column }: Place) {
+function findSlipAt(source: Source, { line, column }: Place): Slip | undefined {
   const [before = "", own = ""] = [source.lines[line - 2], source.lines[line - 1]];
   const comma = findMissingComma(source.lines, line);
   if (comma !== undefined) return comma;
@@ -106,7 +100,7 @@ function isEcho(source: Source, hint: string): boolean {
   return typed !== undefined && source.lines.some((line) => line.trim() === typed);
 }
 
-const nestedDeep: Explanation = {
+const nestedDeep: Advice = {
   reason: "Lists and maps are nested too deeply.",
   hint: "No key needs more than three levels.",
 };
@@ -115,11 +109,11 @@ const nestedDeep: Explanation = {
 export function tooDeep(source: Source): Problem {
   const longest = Math.max(...source.lines.map((line) => line.length));
   const line = source.lines.findIndex(({ length }) => length === longest) + 1;
-  return problemAt(source, { line, column: 1 }, { rule: "study/yaml-syntax", ...nestedDeep });
+  return report("study/yaml-syntax", [source, { line, column: 1 }], nestedDeep);
 }
 
 /** Shows the line under the one before it, both beginning in the same column. */
-function explainIndentation(source: Source, { line }: Place): Explanation {
+function explainIndentation(source: Source, { line }: Place): Advice {
   const reason = "The spaces before this line do not fit the lines around it.";
   const before = source.lines.slice(0, line - 1).findLast((text) => text.trim() !== "") ?? "";
   const [, lead, rest] = /^( *)(\S.*)$/.exec(before) ?? [];
@@ -139,49 +133,54 @@ function quoteFrom(line: string, column: number): string {
   return `Type: ${before.trimStart()}${JSON.stringify(value)}${rest.slice(value.length)}`;
 }
 
-function explain(error: YAMLError, source: Source, place: Place): Explanation {
+/** Looks at one line for one mistake: what it is, or undefined. `column` from 1, where YAML stumbled. */
+type Detector = (line: string, place: Place, source: Source) => Advice | undefined;
+
+const isIndented: Detector = (_, place, source) => explainIndentation(source, place);
+
+/** By the code of YAML's error, the mistakes that come to it; the first that is found is told. */
+const detectors: Readonly<Partial<Record<ErrorCode, readonly Detector[]>>> = {
+  RESOURCE_EXHAUSTION: [() => nestedDeep],
+  BAD_SCALAR_START: [
+    (line, { column }) => ({
+      reason: `A value that begins with ${quoteText(line[column - 1] ?? "")} needs quotes.`,
+      hint: quoteFrom(line, column),
+    }),
+  ],
+  BAD_DQ_ESCAPE: [
+    () => ({
+      reason: "In double quotes a backslash begins an escape, and YAML does not know this one.",
+      hint: "Write the backslash twice, or leave it out.",
+    }),
+  ],
+  BLOCK_AS_IMPLICIT_KEY: [explainTwoColons, isIndented],
+  BAD_INDENT: [explainOpening, explainBracket, explainLine, isIndented],
+  MISSING_CHAR: [explainOpening, explainBracket, explainLine, isIndented],
+  MULTILINE_IMPLICIT_KEY: [explainOpening, explainBracket, explainLine, isIndented],
+};
+
+function explain({ code }: YAMLError, source: Source, place: Place): Advice {
   const line = source.lines[place.line - 1] ?? "";
-  const otherwise = /:\s+"/.test(line) ? typeAgain.hint : "Put the value in double quotes.";
-  const quote = quoteValue(line) ?? otherwise;
-  switch (error.code) {
-    case "RESOURCE_EXHAUSTION":
-      return nestedDeep;
-    case "BAD_SCALAR_START": {
-      const sign = quoteText(line[place.column - 1] ?? "");
-      return {
-        reason: `A value that begins with ${sign} needs quotes.`,
-        hint: quoteFrom(line, place.column),
-      };
-    }
-    case "BAD_DQ_ESCAPE": {
-      const reason = "In double quotes a backslash begins an escape, and YAML does not know this one.";
-      return { reason, hint: "Write the backslash twice, or leave it out." };
-    }
-    case "BLOCK_AS_IMPLICIT_KEY":
-      if (!hasTwoColons(line)) return explainIndentation(source, place);
-      return {
-        reason: "A colon with a space behind it begins a new value, and this line has two of them.",
-        hint: quote,
-      };
-    case "BAD_INDENT":
-    case "MISSING_CHAR":
-    case "MULTILINE_IMPLICIT_KEY":
-      return (
-        explainOpening(line, place.column) ??
-        explainBracket(line, place.column) ??
-        explainLine(line) ??
-        explainIndentation(source, place)
-      );
-    default:
-      return (
-        explainBracket(line, place.column) ??
-        explainLine(line) ?? { reason: "YAML cannot read the line from here on.", hint: quote }
-      );
+  for (const detect of detectors[code] ?? [explainBracket, explainLine]) {
+    const advice = detect(line, place, source);
+    if (advice !== undefined) return advice;
   }
+  return { reason: "YAML cannot read the line from here on.", hint: proposeQuotes(line) };
+}
+
+function proposeQuotes(line: string): string {
+  const otherwise = /:\s+"/.test(line) ? typeAgain.hint : "Put the value in double quotes.";
+  return quoteValue(line) ?? otherwise;
+}
+
+function explainTwoColons(line: string): Advice | undefined {
+  if (!hasTwoColons(line)) return undefined;
+  const reason = "A colon with a space behind it begins a new value, and this line has two of them.";
+  return { reason, hint: proposeQuotes(line) };
 }
 
 /** Explains a bracket that opens in the text of a value which is itself in brackets. */
-function explainOpening(line: string, column: number): Explanation | undefined {
+function explainOpening(line: string, { column }: Place): Advice | undefined {
   const sign = line.charAt(column - 1);
   const start = /(?:[[{,]|:\s)\s*([^\s[\]{},"'][^[\]{},]*)$/.exec(
     line.slice(Math.max(0, column - 300), column - 1),
@@ -201,7 +200,7 @@ function explainOpening(line: string, column: number): Explanation | undefined {
 }
 
 /** Explains a bracket too many: where it stands itself, or where it has closed what goes on behind it. */
-function explainBracket(line: string, column: number): Explanation | undefined {
+function explainBracket(line: string, { column }: Place): Advice | undefined {
   const isHere = /[\]}]/.test(line.charAt(column - 1));
   const isBefore = /[\]}]/.test(line.charAt(column - 2)) && /[\]}]/.test(line.slice(column - 1));
   if (!isHere && !isBefore) return undefined;
@@ -215,7 +214,7 @@ function explainBracket(line: string, column: number): Explanation | undefined {
 }
 
 /** Explains a line that is no `key: value`, or returns undefined where it is one. */
-function explainLine(line: string): Explanation | undefined {
+function explainLine(line: string): Advice | undefined {
   if (/^- /.test(line)) {
     return {
       reason: "A list item stands here without the key it belongs to.",

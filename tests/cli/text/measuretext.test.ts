@@ -3,10 +3,20 @@ import { describeMeasure } from "../../../src/cli/text/measuretext.ts";
 import { measure } from "../measured.ts";
 
 test("everything that there is to say about a drawing, clarity first", () => {
-  expect(describeMeasure(measure)).toBe(`\
+  const [head = "", row = ""] = describeMeasure(measure).split("\n").slice(-4);
+  expect(head.slice(0, 79)).toBe(
+    "  edge              length  contrast  grade                contrast ratio  ΔE00",
+  );
+  expect(row).toMatch(
+    /^ {2}dark red \/ green {4}1\.23 {4}12\.3 % {2}weak, near the line {12}1\.20 {2}60\.0 .*hue only, both colours$/,
+  );
+  expect(describeMeasure(measure)).toContain(
+    "\n  Clarity 27.4 %, strength 20.6 %, weakest edge 12.3 % (dark red / green)\n",
+  );
+  expect(describeMeasure({ ...measure, edges: [] })).toBe(`\
 a.svg: 1:1.618, seen from 320 flag heights away (a model of sight)
 
-  Clarity 27.4 %, strength 20.6 %, weakest edge 12.3 % (dark red / green)
+  One colour: no edges to measure.
   Focus (named): 10.0 % of the flag, clarity 27.4 %, lasts to 320 or more flag heights
   Left of it: 99.99 % from 20 (clarity 27 %), 60 % from 80 (no edge), nothing from 320
 
@@ -14,9 +24,6 @@ a.svg: 1:1.618, seen from 320 flag heights away (a model of sight)
   p1  dark red                                      #800000  50.0 %       10.0 %  colour
   p2  green (vanishes, uneven, #009000 to #007000)  #008000  50.0 %       10.0 %  colour
   p3  grey                                          #777777   0.0 %       10.0 %
-
-  edge              length  contrast  grade                contrast ratio  ΔE00
-  dark red / green    1.23    12.3 %  weak, near the line            1.20  60.0  hue only, both colours
 
   Note: Near the limit of sight: parts in green.`);
 });
