@@ -13,6 +13,7 @@ const templates: Readonly<Record<keyof SiteView, string>> = {
   front: "front",
   studies: "study",
   changes: "changes",
+  shows: "show",
   edges: "edge",
   moved: "moved",
   series: "series",

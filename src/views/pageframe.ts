@@ -30,6 +30,7 @@ export interface Frame {
     readonly listScript: string;
     readonly studyScript: string;
     readonly swapScript: string;
+    readonly showScript: string;
     readonly surveyScript: string;
     readonly icon: string;
     readonly iconPng: string;
@@ -91,6 +92,7 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
       listScript: link("/assets/list.js"),
       studyScript: link("/assets/study.js"),
       swapScript: link("/assets/swap.js"),
+      showScript: link("/assets/show.js"),
       surveyScript: link("/assets/survey.js"),
       icon: link("/assets/icon.svg"),
       iconPng: link("/assets/icon.png"),

@@ -33,6 +33,7 @@ const pagePatterns = [
   "/series/:slug/",
   "/studies/:slug/",
   "/studies/:slug/changes/",
+  "/studies/:slug/show/",
   "/studies/:slug/edges/:edge/",
 ];
 

@@ -17,6 +17,7 @@ import { presentSeries, type SeriesPage } from "./series/seriespage.ts";
 import { listOrders } from "./series/seriesplace.ts";
 import { presentShelfIndexes, type ShelfIndex } from "./shelf/shelfindex.ts";
 import { presentShelves, type ShelfPage } from "./shelf/shelfpage.ts";
+import { presentShow, type ShowPage } from "./show/showpage.ts";
 import { type ChangesPage, presentChanges } from "./study/changespage.ts";
 import { presentStudy, type StudyPage } from "./study/studypage.ts";
 import { presentSurvey, type SurveyPage } from "./survey/surveypage.ts";
@@ -25,6 +26,7 @@ import { presentSurvey, type SurveyPage } from "./survey/surveypage.ts";
 export interface StudyPages {
   readonly studies: readonly StudyPage[];
   readonly changes: readonly ChangesPage[];
+  readonly shows: readonly ShowPage[];
   readonly edges: readonly EdgePage[];
   readonly moved: readonly MovedPage[];
 }
@@ -78,6 +80,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
       return {
         studies: some.map((study) => presentStudy(study, gallery, format, around)),
         changes,
+        shows: some.map((study) => presentShow(study, gallery, format)),
         edges,
         moved: [
           ...presentMoved(some, changes, edges, former, gallery, format),

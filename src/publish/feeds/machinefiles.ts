@@ -8,6 +8,7 @@ import { listPlacedEdges } from "../../views/edge/edgeaddress.ts";
 import { orderStudies } from "../../views/front/card.ts";
 import { formatWords, wordsFile } from "../../views/searchwords.ts";
 import { formatSeriesPath } from "../../views/series/seriespage.ts";
+import { formatShowPath } from "../../views/show/showpage.ts";
 import type { SharedPages, StudyPages } from "../../views/siteview.ts";
 import { formatChangesPath, formatStudyPath } from "../../views/status.ts";
 import { hasRanking } from "../../views/study/optionsview.ts";
@@ -97,6 +98,7 @@ function listPages(
   }));
   const below = results.flatMap(({ study: { slug }, comparison, ranking }) => [
     ...(!hasRanking(ranking) ? [] : [{ url: address(formatChangesPath(slug)) }]),
+    { url: address(formatShowPath(slug)) },
     ...listPlacedEdges(slug, comparison).map(({ path }) => ({ url: address(path) })),
   ]);
   const lessons = series.map(({ slug, date }) => ({

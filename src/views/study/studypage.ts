@@ -236,7 +236,7 @@ function linkMethod(link: Linker): StudyPage["links"] {
 }
 
 /** All that can be looked at: the page shows each in its place, and the prose may show it again. */
-function presentFigures(result: StudyResult, gallery: Gallery, link: Linker, format: Format) {
+export function presentFigures(result: StudyResult, gallery: Gallery, link: Linker, format: Format) {
   const { comparison } = result;
   const path = formatStudyPath(result.study.slug);
   const src = (file: string) => link(`${path}${file}.svg`);

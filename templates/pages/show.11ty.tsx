@@ -1,0 +1,67 @@
+// Page `/studies/<slug>/show/`: a study for a projector, one idea a step. Without script the steps stand one below the other.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { ShowPage, ShowPicture } from "../../src/views/show/showpage.ts";
+import type { SiteView } from "../../src/views/siteview.ts";
+import { MapPanel } from "../figures/map.tsx";
+import { MatrixFigure } from "../figures/matrix.tsx";
+import { RulerTable } from "../figures/ruler.tsx";
+import { SeenFigure } from "../figures/seen.tsx";
+import { StripFigure } from "../figures/strip.tsx";
+import { Document } from "../parts/document.tsx";
+import { Mat } from "../parts/plate.tsx";
+
+export const data = {
+  pagination: { data: "site.shows", size: 1, alias: "show" },
+  permalink: ({ show }: { show: ShowPage }) => `${show.folder}/index.html`,
+};
+
+/** Renders the show of one study. */
+export function render({ show }: { site: SiteView; show: ShowPage }): JSX.Element {
+  return (
+    <Document frame={show.frame} layout="show" scripts={[show.frame.links.showScript]}>
+      <h1 class="unseen">{show.frame.title}</h1>
+      {show.steps.map(({ anchor, heading, says, picture }) => (
+        <section key={anchor} id={anchor} class="show-step" aria-labelledby={`${anchor}-heading`}>
+          <h2 id={`${anchor}-heading`}>{heading}</h2>
+          {picture && (
+            <div class={`show-picture show-${picture.kind}`}>
+              <Picture picture={picture} anchor={anchor} />
+            </div>
+          )}
+          {says && <p class={picture ? "show-caption" : "show-words"}>{says}</p>}
+        </section>
+      ))}
+      <nav class="show-ways" aria-label="Steps">
+        <a href={show.back}>The study</a>
+        <span class="show-move" hidden>
+          <button type="button">Back</button>
+          <span class="number" role="status" />
+          <button type="button">Next</button>
+        </span>
+      </nav>
+    </Document>
+  );
+}
+
+function Picture({ picture, anchor }: { picture: ShowPicture; anchor: string }): JSX.Element {
+  switch (picture.kind) {
+    case "flag":
+      return <Mat plate={picture.plate} eager />;
+    case "map":
+      return (
+        <div class="mat">
+          <MapPanel map={picture.map} panel={picture.map.panels[0]} id={`${anchor}-map`} shapes />
+        </div>
+      );
+    case "strip":
+      return <StripFigure strip={picture.strip} id={`${anchor}-strip`} />;
+    case "matrix":
+      return <MatrixFigure matrix={picture.matrix} id={`${anchor}-matrix`} />;
+    case "ruler":
+      return <RulerTable ruler={picture.ruler} rows={picture.ruler.rows} />;
+    case "seen":
+      return <SeenFigure seen={picture.seen} id={`${anchor}-seen`} />;
+  }
+}
