@@ -20,6 +20,16 @@ export interface Finding {
   readonly isWhole?: boolean;
 }
 
+/** Returns the finding of `rule` at the value of `path`, an error, unless `more` says otherwise. */
+export function wrong(
+  rule: string,
+  path: string,
+  advice: Pick<Finding, "reason" | "hint">,
+  more: Partial<Omit<Finding, "rule" | "path" | "reason" | "hint">> = {},
+): Finding[] {
+  return [{ rule, path, on: "value", ...more, ...advice }];
+}
+
 /** What is known about the keys of a file. */
 export interface KeyGuide {
   /** How the file is called in a message: `A study`, `gallery.yaml`. */
