@@ -8,7 +8,7 @@ import {
   type Whereabouts,
 } from "../content/study/colourword.ts";
 import type { Change, Focus } from "../content/study/study.ts";
-import { hasError, type Outcome } from "../problem/problem.ts";
+import { hasError, type Outcome, report } from "../problem/problem.ts";
 import type { Instance, ResolvedDrawing } from "../svg/instance.ts";
 import { mapColours } from "../svg/recolour.ts";
 import type { Inspection } from "./drawing/inspect.ts";
@@ -55,13 +55,12 @@ export function planChange(
   if (replace.hex === undefined || next.hex === undefined || hasError(problems))
     return { value: undefined, problems };
   if (replace.hex === next.hex) {
-    problems.push({
-      rule: "study/nothing-changes",
-      severity: "error",
-      ...locate("change.with"),
-      reason: `The change replaces ${replace.hex} by itself, so nothing would change.`,
-      hint: "Choose another colour to put in its place.",
-    });
+    problems.push(
+      report("study/nothing-changes", locate("change.with"), {
+        reason: `The change replaces ${replace.hex} by itself, so nothing would change.`,
+        hint: "Choose another colour to put in its place.",
+      }),
+    );
     return { value: undefined, problems };
   }
   return {

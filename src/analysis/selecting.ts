@@ -2,7 +2,7 @@
 import type { Hex } from "../colour/colour.ts";
 import type { Whereabouts } from "../content/study/colourword.ts";
 import { findNearest } from "../problem/knownword.ts";
-import type { Problem } from "../problem/problem.ts";
+import { type Problem, report } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
 import type { Instance, ResolvedDrawing } from "../svg/instance.ts";
 import { selectInstances } from "../svg/limitedchange.ts";
@@ -30,7 +30,7 @@ export function resolveSelector(
 ): Selected {
   const instances = selectInstances(resolved, selector);
   const refuse = (rule: string, reason: string, hint: string): Selected => ({
-    problem: { rule, severity: "error", ...at, reason, hint },
+    problem: report(rule, at, { reason, hint }),
   });
   if (typeof instances === "string") {
     const isNone = instances.startsWith('"');

@@ -4,7 +4,7 @@ import { isOwnName, type NamedColour } from "../colour/colourname.ts";
 import { linearOf, parseColour } from "../colour/colourtext.ts";
 import { measureDifference } from "../colour/difference.ts";
 import type { Change, Study } from "../content/study/study.ts";
-import type { Problem } from "../problem/problem.ts";
+import { type Problem, report } from "../problem/problem.ts";
 
 /** Names that are settled before a drawing is looked at. */
 export interface Settled {
@@ -44,17 +44,18 @@ export function checkNames(
     if (put.includes(hex) || colours.some((colour) => colour.hex === hex)) return [];
     const [nearest] = [...colours].sort((a, b) => measureAway(a, hex) - measureAway(b, hex));
     return [
-      {
-        rule: "study/name-absent",
-        severity: "warning",
-        file: study.file,
-        ...study.places.get(`names.${hex}`),
-        reason: `The drawing has no colour ${hex}, so nothing is called “${name}”.`,
-        hint:
-          nearest === undefined
-            ? "Delete the line."
-            : `The nearest that it has is ${nearest.hex} (${nearest.name}): type ${JSON.stringify(nearest.hex)}, if that is meant.`,
-      },
+      report(
+        "study/name-absent",
+        { file: study.file, ...study.places.get(`names.${hex}`) },
+        {
+          reason: `The drawing has no colour ${hex}, so nothing is called “${name}”.`,
+          hint:
+            nearest === undefined
+              ? "Delete the line."
+              : `The nearest that it has is ${nearest.hex} (${nearest.name}): type ${JSON.stringify(nearest.hex)}, if that is meant.`,
+        },
+        "warning",
+      ),
     ];
   });
 }

@@ -1,6 +1,6 @@
 // Floor 6. Series with what is published: studies that are left out are named, and the others keep their order.
 import { type Series, studyOf } from "../content/series/series.ts";
-import type { Problem } from "../problem/problem.ts";
+import { type Problem, report } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
 import type { GalleryResult } from "./result.ts";
 
@@ -26,14 +26,17 @@ export function settleSeries(
     one.entries.forEach((entry, index) => {
       if (isHere[index]) return;
       const name = studyOf(entry) ?? ("flag" in entry ? `/${entry.flag}` : "");
-      problems.push({
-        rule: "series/left-out",
-        severity: "warning",
-        file: one.file,
-        ...one.places[index],
-        reason: `${quoteText(name)} is not published, so the series goes on without it.`,
-        hint: "Studies that are drafts or have an error are left out until they are ready.",
-      });
+      problems.push(
+        report(
+          "series/left-out",
+          { file: one.file, ...one.places[index] },
+          {
+            reason: `${quoteText(name)} is not published, so the series goes on without it.`,
+            hint: "Studies that are drafts or have an error are left out until they are ready.",
+          },
+          "warning",
+        ),
+      );
     });
     const keep = <T>(items: readonly T[]) => items.filter((_, index) => isHere[index]);
     return { ...one, entries: keep(one.entries), places: keep(one.places) };

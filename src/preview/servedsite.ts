@@ -5,7 +5,7 @@ import type { Line } from "../analysis/jobs/pool.ts";
 import type { Store } from "../analysis/store/resultstore.ts";
 import { listOwn, readOwn } from "../content/disk/packagefile.ts";
 import { isEditorFile } from "../content/folder/editorfile.ts";
-import type { Problem } from "../problem/problem.ts";
+import { type Problem, report } from "../problem/problem.ts";
 import { LiveGallery, type Shown } from "./livegallery.ts";
 import { type Shelf, Version } from "./siteversion.ts";
 import { loadTemplates, type Templates } from "./templates.ts";
@@ -155,11 +155,8 @@ async function digestFolders(templatesDir: string, folders: readonly string[]): 
 
 function describeFailure(rule: string, file: string, error: unknown): Problem {
   const reason = error instanceof Error ? error.message : String(error);
-  return {
-    rule,
-    severity: "error",
-    file: path.relative(process.cwd(), file) || file,
+  return report(rule, path.relative(process.cwd(), file) || file, {
     reason: `The templates cannot be used as they are: ${reason.split("\n", 8).join(" ")}`,
     hint: "Until this is mended, pages are made by the templates as they were before.",
-  };
+  });
 }

@@ -46,6 +46,20 @@ export interface Outcome<T> {
   readonly problems: readonly Problem[];
 }
 
+/**
+ * Returns the problem of `rule`, which is all that makes one. `at` is a file, or a file with the place in it; without a
+ * `hint` there is nothing to type.
+ */
+export function report(
+  rule: string,
+  at: string | ({ readonly file: string } & Partial<Located>),
+  { reason, hint }: Pick<Advice, "reason"> & Partial<Advice>,
+  severity: Severity = "error",
+): Problem {
+  const where = typeof at === "string" ? { file: at } : at;
+  return { rule, severity, ...where, reason, ...(hint === undefined ? {} : { hint }) };
+}
+
 /** Returns whether any of `problems` is an error (a warning lets the work go on). */
 export function hasError(problems: readonly Problem[]): boolean {
   return problems.some((problem) => problem.severity === "error");

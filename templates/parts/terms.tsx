@@ -55,7 +55,7 @@ export function OutcomeStep({ method: { limits, worked } }: { method: MethodPage
         </p>
       }
     >
-      <p>A change does one of these things to an edge:</p>
+      <p>To one edge a change does this:</p>
       <Terms>
         <Term name="Gained, lost">
           it becomes clear, or no longer is, and moves by {limits.contrastStep} points or more
@@ -103,10 +103,10 @@ export function WordsStep({ method: { worked } }: { method: MethodPage }): JSX.E
       }
     >
       <p>
-        The sentences beside the numbers are put together by rule, from the numbers and the names on the page
-        alone. They speak of what has to be seen first, and of weak edges before strong ones. A{" "}
-        <em>fimbriation</em> is a narrow line of a third colour that parts two others; while it can be seen,
-        its own edges count, and the words say what it does for the pair.
+        Sentences are put together by rule, from the numbers and names on the page alone. They speak of what
+        has to be seen first, and of weak edges before strong ones. A <em>fimbriation</em> is a narrow line of
+        a third colour that parts two others; while it can be seen, its own edges count, and the words say
+        what it does for the pair.
       </p>
     </Step>
   );

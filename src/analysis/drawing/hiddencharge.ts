@@ -2,7 +2,7 @@
 // what of it has other paints. The drawing knows better: what it lays over everything that reaches the border.
 
 import type { Study } from "../../content/study/study.ts";
-import type { Problem } from "../../problem/problem.ts";
+import { type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { findRegions } from "../../regions/component.ts";
 import { maskRegions } from "../../regions/focus/charges.ts";
@@ -158,12 +158,13 @@ export function askForFocus(charge: Instance, study: Study): Problem {
   const id = element.attributes["id"];
   const which = id === undefined ? `A ${element.name}` : `The charge ${quoteText(`#${id}`)}`;
   const own = id === undefined ? "\nBetter, give the charge an id in the drawing and select that." : "";
-  return {
-    rule: "study/focus-hidden",
-    severity: "warning",
-    file: study.file,
-    ...study.places.get("original"),
-    reason: `${which} runs into an area of its own colour, so it is not found as the focus, or only parts of it are.`,
-    hint: `Name it: ${proposeFocus(charge)}${own}`,
-  };
+  return report(
+    "study/focus-hidden",
+    { file: study.file, ...study.places.get("original") },
+    {
+      reason: `${which} runs into an area of its own colour, so it is not found as the focus, or only parts of it are.`,
+      hint: `Name it: ${proposeFocus(charge)}${own}`,
+    },
+    "warning",
+  );
 }

@@ -3,7 +3,7 @@ import type { Hex } from "../../colour/colour.ts";
 import { linearOf } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
 import { formatShare } from "../../measure/percenttext.ts";
-import type { Problem } from "../../problem/problem.ts";
+import { type Problem, report } from "../../problem/problem.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
 import { countLost, type IsOther, measureSteps, nothing } from "../../regions/lostcolour.ts";
 import type { Raster } from "../../regions/raster.ts";
@@ -87,18 +87,12 @@ function createIsOther(): IsOther {
  */
 export function tellLost(file: string, lost: Lost, isAfter = false): Problem {
   if ("paint" in lost)
-    return {
-      rule: "study/edge-lost",
-      severity: "error",
-      file,
+    return report("study/edge-lost", file, {
       reason: `${isAfter ? "After the change, inside" : "Inside"} ${describePaint(lost.paint)} colours meet along ${lost.length.toFixed(1)} flag heights, which would not be measured.`,
       hint: "Draw each of these colours as a shape of its own, with a plain fill.",
-    };
+    });
   const { hex, share } = lost;
-  return {
-    rule: "study/colour-lost",
-    severity: "error",
-    file,
+  return report("study/colour-lost", file, {
     reason:
       hex === null
         ? `${formatShare(share)} of the flag shows nothing and would be measured as a colour.`
@@ -107,7 +101,7 @@ export function tellLost(file: string, lost: Lost, isAfter = false): Problem {
       hex === null
         ? "Delete what cannot be seen, or give it a plain fill."
         : `Draw what looks so as a plain shape with fill="${hex}", at full opacity and without a transform.`,
-  };
+  });
 }
 
 function describePaint(key: string): string {

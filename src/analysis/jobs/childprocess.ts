@@ -4,7 +4,7 @@ import { type ChildProcess, fork } from "node:child_process";
 import { join } from "node:path";
 import { findRefusal, type Refusal, refusalProblem } from "../../content/disk/machinelimit.ts";
 import { programFolder } from "../../content/disk/packagefile.ts";
-import type { Outcome, Problem } from "../../problem/problem.ts";
+import { type Outcome, type Problem, report } from "../../problem/problem.ts";
 import { measureResident } from "./childmemory.ts";
 import type { JobKind } from "./job.ts";
 import type { Request } from "./worker.ts";
@@ -151,5 +151,5 @@ function describe(rule: Reason, { request: { kind }, file }: Waiting, limits: Ch
     "study/crashed": `The process that ${isPublished ? "made the pictures of" : "measured"} the drawing ended unexpectedly.`,
   };
   const hint = "Simplify the drawing: fewer points, fewer repetitions, no patterns within patterns.";
-  return { rule, severity: "error", file, reason: reasons[rule], hint };
+  return report(rule, file, { reason: reasons[rule], hint });
 }

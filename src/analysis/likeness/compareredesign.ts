@@ -5,7 +5,7 @@ import type { Study } from "../../content/study/study.ts";
 import type { FlagGrid } from "../../measure/gridlikeness.ts";
 import { type Likeness, likenessWarning } from "../../measure/nearestflag.ts";
 import { formatDifference } from "../../measure/percenttext.ts";
-import type { Problem } from "../../problem/problem.ts";
+import { type Problem, report } from "../../problem/problem.ts";
 import { findLikeness } from "./likenessreport.ts";
 import type { FlagOrigin, NearFlag, StudyLikeness } from "./nearflag.ts";
 
@@ -42,14 +42,17 @@ export function compareRedesign(
     likeness: { nearest: described, compared },
     problems: nearest
       .filter(({ deltaE00 }) => deltaE00 < likenessWarning)
-      .map((flag) => ({
-        rule: "study/likeness",
-        severity: "warning",
-        file: study.file,
-        ...study.places.get("change.with"),
-        reason: describeLikeness(flag),
-        hint: `Look at both side by side. Flags under ${likenessWarning} are easily taken for each other.`,
-      })),
+      .map((flag) =>
+        report(
+          "study/likeness",
+          { file: study.file, ...study.places.get("change.with") },
+          {
+            reason: describeLikeness(flag),
+            hint: `Look at both side by side. Flags under ${likenessWarning} are easily taken for each other.`,
+          },
+          "warning",
+        ),
+      ),
   };
 }
 

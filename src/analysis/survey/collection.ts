@@ -7,7 +7,7 @@ import { outOfTime } from "../../content/folder/gallerybudget.ts";
 import { showFolder } from "../../content/folder/loadgallery.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import { findNearest } from "../../problem/knownword.ts";
-import { compareText, type Outcome, type Problem } from "../../problem/problem.ts";
+import { compareText, type Outcome, type Problem, report } from "../../problem/problem.ts";
 import { catchFault } from "../jobs/catchfault.ts";
 import type { JobKind, Jobs } from "../jobs/job.ts";
 import { runOrdered } from "../jobs/orderedqueue.ts";
@@ -149,12 +149,13 @@ function nothing(
   why: string,
   inner: string,
 ): Problem {
-  return {
+  return report(
     rule,
-    severity: "warning",
-    file: `${showFolder(contentDir)}/gallery.yaml`,
-    ...gallery.compareWithAt,
-    reason: `${why}, so “compareWith” compares with nothing.`,
-    hint: `Put the drawings in ${inner}, or delete the line.`,
-  };
+    { file: `${showFolder(contentDir)}/gallery.yaml`, ...gallery.compareWithAt },
+    {
+      reason: `${why}, so “compareWith” compares with nothing.`,
+      hint: `Put the drawings in ${inner}, or delete the line.`,
+    },
+    "warning",
+  );
 }

@@ -1,5 +1,5 @@
 // Floor 5. What can happen when a file is opened, as data, and the problem that each case makes.
-import type { Problem } from "../../problem/problem.ts";
+import { type Problem, report } from "../../problem/problem.ts";
 import { linkProblem, notAFile } from "../folder/listing.ts";
 import { isScarce, refusalProblem } from "./machinelimit.ts";
 
@@ -20,21 +20,15 @@ export type FileFailure =
 export function describeDrawingFailure(file: string, failure: FileFailure, looked: string): Problem {
   switch (failure.kind) {
     case "missing":
-      return {
-        rule: "study/drawing-missing",
-        severity: "error",
-        file,
+      return report("study/drawing-missing", file, {
         reason: "There is no such file.",
         hint: `Looked for ${looked}`,
-      };
+      });
     case "too large":
-      return {
-        rule: "study/drawing-size",
-        severity: "error",
-        file,
+      return report("study/drawing-size", file, {
         reason: `The drawing has ${Math.ceil(failure.size / 1024)} KB; a drawing may have 512 KB.`,
         hint: "Export it again with fewer points: a flag rarely needs more than 50 KB.",
-      };
+      });
     default:
       return describeFailure(file, failure);
   }
@@ -43,13 +37,10 @@ export function describeDrawingFailure(file: string, failure: FileFailure, looke
 /** Returns the problem of a folder that was named where a drawing is asked for. */
 export function folderNamed(file: string): Problem {
   const folder = file.replace(/(?<=[^/])\/+$/, "");
-  return {
-    rule: "study/folder-named",
-    severity: "error",
-    file,
+  return report("study/folder-named", file, {
     reason: "This is a folder; name the SVG files in it.",
     hint: `Type, for example: ${folder}/flag.svg\nEvery flag of a folder: counterchange survey ${folder}`,
-  };
+  });
 }
 
 /** Returns the problem of a file that is a link, a folder or unreadable. */
@@ -57,30 +48,24 @@ export function describeFailure(file: string, failure: FileFailure): Problem {
   if (failure.kind === "link") return linkProblem(file);
   if (failure.kind === "folder" || failure.kind === "other") return notAFile(file, failure.kind);
   if (failure.kind === "unreadable" && isScarce(failure.code)) return refusalProblem(file, failure);
-  return {
-    rule: "study/unreadable",
-    severity: "error",
-    file,
+  return report("study/unreadable", file, {
     reason: `The file could not be read: ${nameFailure(failure)}.`,
     hint: "Check that you may read it, and that it has not moved.",
-  };
+  });
 }
 
 /** Returns the problem of a folder that cannot be read. */
 export function describeFolderFailure(folder: string, failure: FileFailure): Problem {
   if (failure.kind === "unreadable" && isScarce(failure.code)) return refusalProblem(folder, failure);
   const isOther = failure.kind === "other";
-  return {
-    rule: "study/unreadable",
-    severity: "error",
-    file: folder,
+  return report("study/unreadable", folder, {
     reason: isOther
       ? "This is no folder; a folder of that name belongs here."
       : `The folder could not be read: ${nameFailure(failure)}.`,
     hint: isOther
       ? "Rename or remove it, and put the folder in its place."
       : "Check that you may open it and list what is in it.",
-  };
+  });
 }
 
 /** Returns what to say of a failure behind a colon. */

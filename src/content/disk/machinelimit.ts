@@ -1,6 +1,6 @@
 // Floor 5. What the computer refuses while work goes on, such as one more open file: no fault of a drawing nor of the program,
 // and no reason to publish a gallery without a study.
-import type { Advice, Problem } from "../../problem/problem.ts";
+import { type Advice, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 
 /** The system's word for it, `ENOSPC`, and at which file, where it says so. */
@@ -43,5 +43,5 @@ export function describeRefusal({ code, path }: Refusal): Advice {
 
 /** Returns the problem `study/machine` of the file that was worked on. */
 export function refusalProblem(file: string, refusal: Refusal): Problem {
-  return { rule: "study/machine", severity: "error", file, ...describeRefusal(refusal) };
+  return report("study/machine", file, describeRefusal(refusal));
 }

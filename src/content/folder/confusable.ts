@@ -1,5 +1,5 @@
 // Floor 5. Names in a gallery that readers take for each other: of studies in addresses, of authors, of tags.
-import { compareText, type Problem } from "../../problem/problem.ts";
+import { compareText, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import type { Study } from "../study/study.ts";
 import { skeletonsOf } from "./skeleton.ts";
@@ -63,15 +63,16 @@ function dateOf(uses: Named): string {
 function describe({ name, study, path }: Use, twin: Use): Problem {
   const what = path === undefined ? "The name of the folder, " : "";
   const where = path === undefined ? "" : `, which ${twin.study.slug} has`;
-  return {
-    rule: "study/confusable",
-    severity: "warning",
-    file: study.file,
-    ...(path === undefined ? {} : study.places.get(path)),
-    reason: `${what}${quoteText(name)}${path === undefined ? "," : ""} is easily taken for ${quoteText(twin.name)}${where}.`,
-    hint:
-      path === undefined
-        ? "Rename the folder, so that nobody follows the wrong address."
-        : `If it is the same, type it the same: ${twin.name}\nIf it is another, add what tells them apart.`,
-  };
+  return report(
+    "study/confusable",
+    { file: study.file, ...(path === undefined ? {} : study.places.get(path)) },
+    {
+      reason: `${what}${quoteText(name)}${path === undefined ? "," : ""} is easily taken for ${quoteText(twin.name)}${where}.`,
+      hint:
+        path === undefined
+          ? "Rename the folder, so that nobody follows the wrong address."
+          : `If it is the same, type it the same: ${twin.name}\nIf it is another, add what tells them apart.`,
+    },
+    "warning",
+  );
 }

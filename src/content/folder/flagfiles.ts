@@ -1,5 +1,5 @@
 // Floor 5. Which files of a folder of flags are read: drawings with a good name, and a warning for everything else.
-import { compareText, type Problem } from "../../problem/problem.ts";
+import { compareText, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { isDrawingName } from "../study/original.ts";
 import { isEditorFile } from "./editorfile.ts";
@@ -59,11 +59,13 @@ function soften(problem: Problem): Problem {
 }
 
 function stray(folder: string, name: string): Problem {
-  return {
-    rule: "study/unexpected-file",
-    severity: "warning",
-    file: `${folder}/${name}`,
-    reason: `${quoteText(name)} is no SVG file, so it is passed over.`,
-    hint: "This folder holds drawings of flags and nothing else.",
-  };
+  return report(
+    "study/unexpected-file",
+    `${folder}/${name}`,
+    {
+      reason: `${quoteText(name)} is no SVG file, so it is passed over.`,
+      hint: "This folder holds drawings of flags and nothing else.",
+    },
+    "warning",
+  );
 }

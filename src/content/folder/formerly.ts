@@ -3,7 +3,7 @@ import type { Problem } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { foldName, isSlug, proposeSlug } from "../study/slug.ts";
 import type { Study } from "../study/study.ts";
-import type { Finding } from "../yaml/finding.ts";
+import { type Finding, wrong } from "../yaml/finding.ts";
 
 /** Returns what is wrong with `formerly` by itself: names that no address could have had, and one that stands twice. */
 export function checkFormerly(formerly: unknown): Finding[] {
@@ -15,13 +15,11 @@ export function checkFormerly(formerly: unknown): Finding[] {
       const proposed = proposeSlug(name.replace(/^.*?studies\//, ""));
       const reason = `${quoteText(name)} was never the address of a study: small letters, digits and single hyphens only.`;
       const hint = `Type the name that the folder had: formerly: [${proposed ?? "ferry-wheel"}]`;
-      return [{ rule: "study/formerly-slug", path, on: "value", reason, hint }];
+      return wrong("study/formerly-slug", path, { reason, hint });
     }
     if (formerly.indexOf(name) === index) return [];
     const reason = `${quoteText(name)} stands in “formerly” a second time.`;
-    return [
-      { rule: "study/formerly-twice", path, on: "value", severity: "warning", reason, hint: "Delete one." },
-    ];
+    return wrong("study/formerly-twice", path, { reason, hint: "Delete one." }, { severity: "warning" });
   });
 }
 

@@ -1,6 +1,6 @@
 // Floor 5. What a gallery may take as a whole, in folders, files and minutes, and what is said where it would take more: the
 // rest is left out and named, and what is within the budget is published.
-import { compareText, type Problem } from "../../problem/problem.ts";
+import { compareText, type Problem, report } from "../../problem/problem.ts";
 import type { Entry } from "./listing.ts";
 
 /** Our own judgement: over ten times the largest gallery we can think of. */
@@ -31,13 +31,15 @@ export function keepWithin(
   if (entries.length <= most) return { entries, problems: [] };
   const sorted = [...entries].sort((a, b) => compareText(a.name, b.name));
   const rule = what === "folders" ? "study/too-many-folders" : "study/too-many-files";
-  const problem: Problem = {
+  const problem: Problem = report(
     rule,
-    severity: what === "drawings" ? "warning" : "error",
-    file: folder,
-    reason: `There are ${entries.length} files and folders here; at most ${most} are read${what === "files" ? ", so the study is left out" : ", the first by name"}.`,
-    hint: `Move ${entries.length - most} of them elsewhere.`,
-  };
+    folder,
+    {
+      reason: `There are ${entries.length} files and folders here; at most ${most} are read${what === "files" ? ", so the study is left out" : ", the first by name"}.`,
+      hint: `Move ${entries.length - most} of them elsewhere.`,
+    },
+    what === "drawings" ? "warning" : "error",
+  );
   return { entries: sorted.slice(0, most), problems: [problem] };
 }
 
@@ -55,13 +57,10 @@ export function outOfTime(
 ): Problem {
   const [first] = [...late].sort(compareText);
   const count = late.length === 1 ? `1 ${of[0]} was` : `${late.length} ${of[1]} were`;
-  return {
-    rule: "study/out-of-time",
-    severity: "error",
-    file: folder,
+  return report("study/out-of-time", folder, {
     reason: `The time for ${work}, ${budget.minutes} minutes, was over: ${count} not begun and left out, the first by name “${first}”.`,
     hint: "Type the same command again: what is done is kept, and it goes on from there.",
-  };
+  });
 }
 
 /** `content/studies`, from the study file of one of them. */

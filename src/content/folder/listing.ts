@@ -1,6 +1,6 @@
 // Floor 5. Looks at the names in a folder, before any file is opened: what may be there, and under which name.
 import { findNearest } from "../../problem/knownword.ts";
-import { compareText, type Problem } from "../../problem/problem.ts";
+import { compareText, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { isDrawingName, proposeDrawingName } from "../study/original.ts";
 import { foldName, isSlug, proposeSlug } from "../study/slug.ts";
@@ -83,54 +83,39 @@ function checkTextFile(file: string, name: string, names: readonly string[]): Pr
   if (name === "study.yaml" && hasWhole) {
     const both = hasProse ? "study.yaml and prose.md hold" : "study.yaml holds";
     return [
-      {
-        rule: "study/two-files",
-        severity: "error",
-        file,
+      report("study/two-files", file, {
         reason: "study.yaml and study.md are both here, and a study has one of them.",
         hint: `Delete study.md if ${both} what you want to say. If study.md does, delete ${hasProse ? "the other two" : "study.yaml"}.`,
-      },
+      }),
     ];
   }
   if (name !== "prose.md" || names.includes("study.yaml")) return [];
   return [
-    {
-      rule: "study/prose-alone",
-      severity: "error",
-      file,
+    report("study/prose-alone", file, {
       reason: hasWhole
         ? "prose.md belongs to a study.yaml; here the prose is in study.md."
         : "prose.md belongs to a study.yaml, and there is none.",
       hint: hasWhole
         ? "Move its text into study.md, below the second ---, and delete it."
         : "Write the keys of the study in study.yaml, beside it.",
-    },
+    }),
   ];
 }
 
 /** Returns the problem of a symbolic link, which is never followed: it could publish any file of the computer. */
 export function linkProblem(file: string): Problem {
   const reason = "This is a symbolic link, and links are not followed.";
-  return {
-    rule: "study/link",
-    severity: "error",
-    file,
-    reason,
-    hint: "Put the file or folder itself in its place.",
-  };
+  return report("study/link", file, { reason, hint: "Put the file or folder itself in its place." });
 }
 
 /** Returns the problem of a folder, pipe or device where a file should be. */
 export function notAFile(file: string, kind: Entry["kind"]): Problem {
   const found = kind === "folder" ? "a folder" : "not a regular file";
   const reason = `This is ${found}; a file of that name belongs here.`;
-  return {
-    rule: "study/not-a-file",
-    severity: "error",
-    file,
+  return report("study/not-a-file", file, {
     reason,
     hint: "Rename or remove it, and put the file in its place.",
-  };
+  });
 }
 
 /** Returns the entries under each name as a file system without letter case has it. */
@@ -152,15 +137,12 @@ function isStudyFolder({ name, kind }: Entry): boolean {
 function wrongSlug(file: string, name: string, taken: readonly string[]): Problem {
   const proposed = proposeSlug(name);
   const isFree = proposed !== undefined && !taken.includes(proposed);
-  return {
-    rule: "study/slug",
-    severity: "error",
-    file,
+  return report("study/slug", file, {
     reason: `The folder ${quoteText(name)} cannot be an address: small letters, digits and single hyphens only.`,
     hint: isFree
       ? `Rename the folder to: ${proposed}`
       : "Rename the folder, for example: lighter-ferry-wheel",
-  };
+  });
 }
 
 /** `left` says what is not published until one of the two is gone. */
@@ -171,13 +153,10 @@ function sameName(file: string, name: string, twins: readonly string[], left: st
   // Where all but one break the rule for names, it is clear which have to go.
   const which =
     wrong.length === all.length - 1 ? wrong.map((each) => quoteText(each)).join(", ") : "all but one of them";
-  return {
-    rule: "study/same-name",
-    severity: "error",
-    file,
+  return report("study/same-name", file, {
     reason: `On many computers ${quoteText(name)} is the same name as ${others}, which is here too.`,
     hint: `Rename or remove ${which}; until then ${left}.`,
-  };
+  });
 }
 
 function looseFile(file: string, name: string): Problem {
@@ -186,7 +165,7 @@ function looseFile(file: string, name: string): Problem {
     ? `Every study has a folder of its own: studies/${slug}/study.md with its drawing beside it.`
     : "Remove it; this folder holds a folder for each study and nothing else.";
   const reason = "A file lies where only the folders of studies belong.";
-  return { rule: "study/unexpected-file", severity: "error", file, reason, hint };
+  return report("study/unexpected-file", file, { reason, hint });
 }
 
 function unexpected(file: string, name: string, names: readonly string[]): Problem {
@@ -195,7 +174,7 @@ function unexpected(file: string, name: string, names: readonly string[]): Probl
   if (isStudy) {
     const study = /\.ya?ml$/i.test(name) ? "study.yaml" : "study.md";
     const reason = `${quoteText(name)} is not read: the file of a study is called ${study}.`;
-    return { rule: "study/study-name", severity: "error", file, reason, hint: `Rename it to: ${study}` };
+    return report("study/study-name", file, { reason, hint: `Rename it to: ${study}` });
   }
   const meant = findNearest(name, textFiles);
   const hint =
@@ -203,16 +182,16 @@ function unexpected(file: string, name: string, names: readonly string[]): Probl
       ? `Rename it to: ${meant}`
       : "Remove it; a study's folder holds study.md and SVG drawings, nothing else.";
   const reason = `${quoteText(name)} does not belong in a study's folder.`;
-  return { rule: "study/unexpected-file", severity: "error", file, reason, hint };
+  return report("study/unexpected-file", file, { reason, hint });
 }
 
 function wrongDrawingName(file: string, name: string): Problem {
   const reason = `${quoteText(name)} is no file name for a drawing: small letters, digits and hyphens only.`;
   const hint = `Rename the file to: ${proposeDrawingName(name)}`;
-  return { rule: "study/drawing-name", severity: "error", file, reason, hint };
+  return report("study/drawing-name", file, { reason, hint });
 }
 
 function leftover(file: string): Problem {
   const reason = "Your operating system left this file here; it is passed over.";
-  return { rule: "study/leftover-file", severity: "warning", file, reason };
+  return report("study/leftover-file", file, { reason }, "warning");
 }

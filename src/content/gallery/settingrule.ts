@@ -2,7 +2,7 @@
 import { quoteText } from "../../problem/quote.ts";
 import { checkInvisible } from "../study/invisiblevalue.ts";
 import { checkColour, isRaw, isText } from "../study/studyrule.ts";
-import type { Finding } from "../yaml/finding.ts";
+import { type Finding, wrong } from "../yaml/finding.ts";
 import { parseAnswer } from "./answerlink.ts";
 import { galleryGuide } from "./gallerykey.ts";
 
@@ -23,56 +23,52 @@ export function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[]
   ];
 }
 
-function wrong(rule: string, path: string, reason: string, hint: string): Finding[] {
-  return [{ rule, path, on: "value", reason, hint }];
-}
-
 function checkAddress(address: string): Finding[] {
   if (isWebAddress(address)) return /[?#]/.test(address) ? refuseQuery(address) : [];
   const reason = `“address” is ${quoteText(address)}, which is not a web address.`;
   const example = isWebAddress(`https://${address}`) ? `https://${address}` : "https://flags.example/";
   const hint = `Type the whole address of the front page: address: ${example}`;
-  return wrong("study/wrong-address", "address", reason, hint);
+  return wrong("study/wrong-address", "address", { reason, hint });
 }
 
 /** Pages stand below the address: nothing can follow a query or a fragment. */
 function refuseQuery(address: string): Finding[] {
   const reason = `“address” is ${quoteText(address)}; pages cannot stand behind a ? or a #.`;
   const hint = `Type: address: ${address.replace(/[?#].*/s, "")}`;
-  return wrong("study/wrong-address", "address", reason, hint);
+  return wrong("study/wrong-address", "address", { reason, hint });
 }
 
 function checkLanguage(language: string): Finding[] {
   if (isLanguage(language)) return [];
   const reason = `“language” is ${quoteText(language)}, which is not a language tag.`;
   const hint = findLanguage(language) ?? "Type a tag such as en, en-GB or cy: language: en-GB";
-  return wrong("study/wrong-language", "language", reason, hint);
+  return wrong("study/wrong-language", "language", { reason, hint });
 }
 
 function checkCloth({ black, white }: Readonly<Record<string, unknown>>): Finding[] {
   if (typeof black !== "number" || typeof white !== "number" || black < white) return [];
   const reason = `Black cloth (${black} %) must reflect less than white cloth (${white} %).`;
   const turned = black > white ? `black: ${white}, white: ${black}` : "black: 5, white: 85";
-  return wrong("study/wrong-cloth", "cloth", reason, `Type: cloth: { ${turned} }`);
+  return wrong("study/wrong-cloth", "cloth", { reason, hint: `Type: cloth: { ${turned} }` });
 }
 
 function checkFolder(folder: string): Finding[] {
   if (isInnerFolder(folder)) return [];
   const reason = `“compareWith” is ${quoteText(folder)}; it must name a folder inside the content folder.`;
   const hint = `Put the drawings there and type: ${galleryGuide.examples.compareWith}`;
-  return wrong("study/wrong-folder", "compareWith", reason, hint);
+  return wrong("study/wrong-folder", "compareWith", { reason, hint });
 }
 
 function checkAnswer(answer: string): Finding[] {
   const read = parseAnswer(answer);
-  return "reason" in read ? wrong("study/wrong-answer", "answer", read.reason, read.hint) : [];
+  return "reason" in read ? wrong("study/wrong-answer", "answer", read) : [];
 }
 
 function checkPalette(palette: Readonly<Record<string, unknown>>): Finding[] {
   const entries = Object.entries(palette);
   if (entries.length > 0) return entries.flatMap(([name, colour]) => checkPaletteEntry(name, colour));
   const hint = "Add colours, or delete the line to get the usual ones.";
-  return wrong("study/wrong-palette", "palette", "“palette” has no colour.", hint);
+  return wrong("study/wrong-palette", "palette", { reason: "“palette” has no colour.", hint });
 }
 
 function checkPaletteEntry(name: string, colour: unknown): Finding[] {
@@ -83,7 +79,7 @@ function checkPaletteEntry(name: string, colour: unknown): Finding[] {
   const reason = `${quoteText(name)} cannot be the name of a colour.`;
   const hint =
     "A name begins with a letter and has letters, digits, spaces and hyphens, at most 40: sea green";
-  return [{ rule: "study/wrong-palette", path, on: "key", reason, hint }];
+  return wrong("study/wrong-palette", path, { reason, hint }, { on: "key" });
 }
 
 function isWebAddress(text: string): boolean {

@@ -1,7 +1,7 @@
 // Floor 5. The folder series/ of a content folder → its series, each with the studies and flags that are there.
 import { join } from "node:path";
 import { findNearest } from "../../problem/knownword.ts";
-import { compareText, hasError, type Outcome, type Problem } from "../../problem/problem.ts";
+import { compareText, hasError, type Outcome, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { describeFailure, describeFolderFailure } from "../disk/filefailure.ts";
 import { kindOf, readFolder, readRegular } from "../disk/readfile.ts";
@@ -59,13 +59,10 @@ async function readSeries(root: string, file: string, slug: string, entry: Entry
 
 function wrongName(file: string, name: string): Problem {
   const slug = proposeSlug(name.replace(/\.[a-z0-9]{1,8}$/i, ""));
-  return {
-    rule: "series/file-name",
-    severity: "error",
-    file,
+  return report("series/file-name", file, {
     reason: `${quoteText(name)} is no name of a series: small letters, digits and single hyphens, with .md behind.`,
     hint: `Rename it to: ${slug ?? "six-flags"}.md`,
-  };
+  });
 }
 
 async function checkEntries(series: Series, root: string, studies: readonly string[]): Promise<Problem[]> {
@@ -85,24 +82,18 @@ type At = Pick<Problem, "file" | "place" | "sourceLine" | "lineOffset">;
 function unknownStudy(at: At, study: string, studies: readonly string[]): Problem {
   const name = study.replace(/^.*\//, "");
   const near = studies.includes(name) ? name : findNearest(name, studies);
-  return {
-    rule: "series/unknown-study",
-    severity: "error",
-    ...at,
+  return report("series/unknown-study", at, {
     reason: `There is no study ${quoteText(study)}.`,
     hint: near === undefined ? `The studies are: ${list(studies)}` : `Type: ${near}`,
-  };
+  });
 }
 
 function flagMissing(at: At, flag: string, flags: readonly string[]): Problem {
   const near = findNearest(flag.replace("flags/", ""), flags);
-  return {
-    rule: "series/flag-missing",
-    severity: "error",
-    ...at,
+  return report("series/flag-missing", at, {
     reason: `The drawing ${quoteText(`/${flag}`)} is not in the folder flags.`,
     hint: near === undefined ? `The drawings there are: ${list(flags)}` : `Type: flag: /flags/${near}`,
-  };
+  });
 }
 
 async function listFlags(root: string): Promise<readonly string[]> {

@@ -8,7 +8,7 @@ import { checkProse } from "../study/prosecheck.ts";
 import { cleanBody } from "../study/studyfile.ts";
 import { checkAuthor, checkDate, isRaw, isText, listOf } from "../study/studyrule.ts";
 import { readSource } from "../text/textsource.ts";
-import { type Finding, placeFindings } from "../yaml/finding.ts";
+import { type Finding, placeFindings, wrong } from "../yaml/finding.ts";
 import { splitFrontMatter } from "../yaml/frontmatter.ts";
 import { parseYaml } from "../yaml/readyaml.ts";
 import { describeIssues } from "../yaml/schemaissue.ts";
@@ -69,7 +69,7 @@ function checkTwice(items: readonly unknown[], index: number): Finding[] {
   if (!isText(name) || items.map(nameOf).indexOf(name) === index) return [];
   const reason = `${quoteText(name)} stands in “studies” a second time.`;
   const path = `studies.${index}`;
-  return [{ rule: "series/study-twice", path, on: "value", reason, hint: "Delete one of the two." }];
+  return wrong("series/study-twice", path, { reason, hint: "Delete one of the two." });
 }
 
 function checkFlag(item: unknown, index: number): Finding[] {
@@ -79,5 +79,5 @@ function checkFlag(item: unknown, index: number): Finding[] {
   if ("folder" in parsed && parsed.folder === "flags") return [];
   const reason = `“flag” is ${quoteText(flag)}; it names a drawing of the folder flags: /flags/ and a file name.`;
   const hint = `Type: flag: /flags/${"name" in parsed ? parsed.name : "harbour.svg"}`;
-  return [{ rule: "series/flag-path", path: `studies.${index}.flag`, on: "value", reason, hint }];
+  return wrong("series/flag-path", `studies.${index}.flag`, { reason, hint });
 }

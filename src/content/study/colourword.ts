@@ -4,7 +4,7 @@ import { isOwnName, type NamedColour } from "../../colour/colourname.ts";
 import { linearOf, parseColour } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
 import { findNearest } from "../../problem/knownword.ts";
-import type { Located, Problem } from "../../problem/problem.ts";
+import { type Located, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { isUsualPalette } from "../gallery/palette.ts";
 import { describeUnknownColour } from "./unknowncolour.ts";
@@ -66,13 +66,15 @@ export function resolveReplace(
     return { problem: absent(text, colours, at, instead) };
   return {
     hex: nearest.hex,
-    problem: {
-      rule: "study/colour-near",
-      severity: "warning",
-      ...at,
-      reason: `${quoteText(text)} is not in the drawing; ${nearest.hex} (${nearest.name}) is so near that it was taken.`,
-      hint: `Type: ${JSON.stringify(nearest.hex)}`,
-    },
+    problem: report(
+      "study/colour-near",
+      at,
+      {
+        reason: `${quoteText(text)} is not in the drawing; ${nearest.hex} (${nearest.name}) is so near that it was taken.`,
+        hint: `Type: ${JSON.stringify(nearest.hex)}`,
+      },
+      "warning",
+    ),
   };
 }
 
@@ -133,12 +135,7 @@ function unknown(
   at: Whereabouts,
 ): Problem {
   const names = [...new Set([...palette.keys(), ...offered.map(({ name }) => name)])];
-  return {
-    rule: "study/wrong-colour",
-    severity: "error",
-    ...at,
-    ...describeUnknownColour(text, names),
-  };
+  return report("study/wrong-colour", at, describeUnknownColour(text, names));
 }
 
 function warnTwoMeanings(
@@ -150,13 +147,15 @@ function warnTwoMeanings(
 ): { readonly problem?: Problem } {
   if (css === undefined || css === hex) return {};
   return {
-    problem: {
-      rule: "study/two-meanings",
-      severity: "warning",
-      ...at,
-      reason: `${quoteText(text)} means ${hex} of ${from} here, not ${css} of CSS.`,
-      hint: `Type ${JSON.stringify(hex)} or ${JSON.stringify(css)} to be sure.`,
-    },
+    problem: report(
+      "study/two-meanings",
+      at,
+      {
+        reason: `${quoteText(text)} means ${hex} of ${from} here, not ${css} of CSS.`,
+        hint: `Type ${JSON.stringify(hex)} or ${JSON.stringify(css)} to be sure.`,
+      },
+      "warning",
+    ),
   };
 }
 
@@ -175,13 +174,10 @@ function absent(
     : near === undefined
       ? ""
       : `Type ${JSON.stringify(near.hex)} (${near.name}), the nearest.\n`;
-  return {
-    rule: "study/colour-absent",
-    severity: "error",
-    ...at,
+  return report("study/colour-absent", at, {
     reason: `The drawing has no colour ${quoteText(text)}.`,
     hint: `${nearest}Its colours are: ${list}.`,
-  };
+  });
 }
 
 function has(text: string, colours: readonly NamedColour[]): boolean {

@@ -2,7 +2,7 @@
 import { findInvisible, isBlank } from "../../problem/invisible.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { nameCharacter } from "../text/cleantext.ts";
-import { capital, type Finding, labelOf } from "../yaml/finding.ts";
+import { capital, type Finding, labelOf, wrong } from "../yaml/finding.ts";
 
 /**
  * Returns what cannot be seen in the texts of `value`, as read from YAML, at any depth, and in the names of a palette. Problems:
@@ -25,21 +25,17 @@ function checkText(text: string, path: string, on: "key" | "value"): Finding[] {
   if (isBlank(text)) {
     const seen =
       found === undefined ? "" : `: it holds ${nameCharacter(found.character)}, which cannot be seen`;
-    return [
-      {
-        rule: "study/no-value",
-        path,
-        on,
-        reason: `${capital(label)} is empty${seen}.`,
-        hint: "Type it again by hand, in letters.",
-        isWhole: true,
-      },
-    ];
+    return wrong(
+      "study/no-value",
+      path,
+      { reason: `${capital(label)} is empty${seen}.`, hint: "Type it again by hand, in letters." },
+      { on, isWhole: true },
+    );
   }
   if (found === undefined) return [];
   const before = [...text.slice(0, found.at)].slice(-12).join("");
   const where = before.trim() === "" ? "at its beginning" : `after ${quoteText(before)}`;
   const reason = `${capital(label)} holds a character that cannot be seen (${nameCharacter(found.character)}), ${where}.`;
   const hint = "Type it again by hand; copying brought the character along.";
-  return [{ rule: "study/invisible", path, on, reason, hint, isWhole: true }];
+  return wrong("study/invisible", path, { reason, hint }, { on, isWhole: true });
 }

@@ -1,7 +1,7 @@
 // Floor 5. What may stand under `names` and in `part`: a colour, and a name of its own that pages and figures can carry.
 import { parseColour } from "../../colour/colourtext.ts";
 import { quoteText } from "../../problem/quote.ts";
-import type { Finding } from "../yaml/finding.ts";
+import { type Finding, wrong } from "../yaml/finding.ts";
 import { describeUnknownColour } from "./unknowncolour.ts";
 
 type Raw = Readonly<Record<string, unknown>>;
@@ -39,15 +39,10 @@ function checkEntry(key: string, value: unknown): Finding[] {
   const turned = typeof value === "string" ? parseColour(value)?.hex : undefined;
   if (turned !== undefined && typeof value === "string" && value.startsWith("#")) {
     const reason = `${quoteText(value)} is a colour and no name.`;
-    return [
-      {
-        rule: "study/wrong-name",
-        path,
-        on: "value",
-        reason,
-        hint: `Turn them round: ${JSON.stringify(turned)}: ${key}`,
-      },
-    ];
+    return wrong("study/wrong-name", path, {
+      reason,
+      hint: `Turn them round: ${JSON.stringify(turned)}: ${key}`,
+    });
   }
   const colour = parseColour(key);
   const findings = typeof value === "string" && value !== "" ? checkName(path, value) : [];

@@ -1,6 +1,6 @@
 // Floor 5. Words that the command begin writes for the author to replace, and that were left standing.
 import { quoteText } from "../../problem/quote.ts";
-import type { Finding } from "../yaml/finding.ts";
+import { type Finding, wrong } from "../yaml/finding.ts";
 
 /** Dotted path → the words, as the first text of a study has them behind a #. */
 export const placeholders = {
@@ -14,16 +14,15 @@ export const placeholders = {
 export function checkPlaceholders(raw: unknown): Finding[] {
   return Object.entries(placeholders).flatMap(([path, words]): Finding[] =>
     findText(raw, path.split(".")) === words
-      ? [
+      ? wrong(
+          "study/placeholder",
+          path,
           {
-            rule: "study/placeholder",
-            path,
-            on: "value",
-            severity: "warning",
             reason: `${quoteText(words)} still stands here, as begin wrote it, and is published.`,
             hint: "Write your own words in its place, or put the # back before the line.",
           },
-        ]
+          { severity: "warning" },
+        )
       : [],
   );
 }

@@ -3,7 +3,7 @@ import MarkdownIt from "markdown-it";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import { findNearest } from "../../problem/knownword.ts";
 import { locate } from "../../problem/locate.ts";
-import type { Advice, Problem } from "../../problem/problem.ts";
+import { type Advice, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { type AskedFigure, canShow, figureKinds, findKind, readFigure, readKind } from "./figurekind.ts";
 import { findHtml } from "./prosehtml.ts";
@@ -113,11 +113,11 @@ function checkFigure(token: Token, prose: Prose, shown: Shown | "none" | undefin
   if (shown === "none") {
     const reason =
       "A figure stands here; figures are of one study, and are shown in the prose of a study alone.";
-    return [report(token, prose, "study/figure", { reason, hint: "Delete the line." })];
+    return [reportBlock(token, prose, "study/figure", { reason, hint: "Delete the line." })];
   }
   const asked = readFigure(token.content);
   const fault = asked === undefined ? describeUnread(token.content) : shown && describeMissing(asked, shown);
-  return fault === undefined ? [] : [report(token, prose, "study/figure", fault)];
+  return fault === undefined ? [] : [reportBlock(token, prose, "study/figure", fault)];
 }
 
 function describeUnread(line: string): Advice {
@@ -193,7 +193,7 @@ function checkStray(token: Token, prose: Prose): Problem[] {
   const right = readFigure(line) || readKind(line) ? line : proposeFigure(line).replace("Type: ", "");
   const hint = `${howToType(found, token, prose)}: ${right}`;
   const reason = `${quoteText(found)} does not stand for a figure here, and is shown letter for letter.`;
-  return [report(token, prose, "study/figure", { reason, hint }, found)];
+  return [reportBlock(token, prose, "study/figure", { reason, hint }, found)];
 }
 
 /** Where it has a line of its own, only what is wrong with the word itself is said. */
@@ -213,7 +213,7 @@ function checkImages(token: Token, prose: Prose): Problem[] {
   if (!(token.children ?? []).some((child) => child.type === "image")) return [];
   const reason = "A picture stands in the prose; a study shows no pictures but the flags.";
   const hint = "Leave it out; until then its text stands in its place.";
-  return [report(token, prose, "study/image", { reason, hint })];
+  return [reportBlock(token, prose, "study/image", { reason, hint })];
 }
 
 function checkLinks(token: Token, prose: Prose): Problem[] {
@@ -224,7 +224,7 @@ function checkLinks(token: Token, prose: Prose): Problem[] {
     ? `Type the whole address: https:${address}`
     : "Begin its address with https:// or mailto:; until then its text stands in its place.";
   const word = prose.study.body.includes(address) ? address : undefined;
-  return [report(token, prose, "study/prose-link", { reason, hint }, word)];
+  return [reportBlock(token, prose, "study/prose-link", { reason, hint }, word)];
 }
 
 function checkHtml(token: Token, prose: Prose): Problem[] {
@@ -234,11 +234,11 @@ function checkHtml(token: Token, prose: Prose): Problem[] {
     .find((found) => found !== undefined);
   if (html === undefined) return [];
   const reason = `${quoteText(html.tag)} is HTML, and is shown letter for letter.`;
-  return [report(token, prose, "study/html", { reason, hint: html.hint }, html.tag)];
+  return [reportBlock(token, prose, "study/html", { reason, hint: html.hint }, html.tag)];
 }
 
 /** With `word`, the caret goes under the first place in the block where it stands. */
-function report(
+function reportBlock(
   token: Token,
   { study, lines }: Prose,
   rule: string,
@@ -255,12 +255,10 @@ function report(
   const isFound = index >= 0 && word !== undefined;
   const column = isFound ? line.indexOf(word) + 1 : 1;
   const length = isFound ? word.length : Math.max(1, line.length);
-  return {
+  return report(
     rule,
-    severity: "warning",
-    file: study.proseFile ?? study.file,
-    ...locate(line, { line: study.bodyLine + at, column, length }),
-    reason,
-    hint,
-  };
+    { file: study.proseFile ?? study.file, ...locate(line, { line: study.bodyLine + at, column, length }) },
+    { reason, hint },
+    "warning",
+  );
 }

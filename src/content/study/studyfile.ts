@@ -7,7 +7,7 @@ import { locate } from "../../problem/locate.ts";
 import { type Advice, hasError, type Outcome, type Place, type Problem } from "../../problem/problem.ts";
 import { checkFormerly } from "../folder/formerly.ts";
 import { cleanText, control, nameCharacter, typeAgain } from "../text/cleantext.ts";
-import { readSource, report, type Source } from "../text/textsource.ts";
+import { readSource, reportIn, type Source } from "../text/textsource.ts";
 import { placeFindings } from "../yaml/finding.ts";
 import { type FrontMatter, joinFiles, splitFrontMatter } from "../yaml/frontmatter.ts";
 import { parseYaml, type YamlData } from "../yaml/readyaml.ts";
@@ -107,7 +107,7 @@ export function cleanBody(source: Source, front: FrontMatter): Outcome<string> {
   const { text, controls, directions } = cleanText(front.body);
   const problems: Problem[] = [];
   const warn = (rule: string, place: Place, advice: Advice) =>
-    report(rule, [source, place], advice, "warning");
+    reportIn(rule, [source, place], advice, "warning");
   let hidden: { readonly character: string; readonly at: number } | undefined;
   const seen = replaceInvisible(text, (character, at) => {
     // Where a line may break, and which way a sign reads: a text has use for these.

@@ -4,7 +4,7 @@ import { parseColour } from "../../colour/colourtext.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { checkCurly } from "../yaml/curlyquote.ts";
 import { isCutOff } from "../yaml/cutvalue.ts";
-import { capital, type Finding, labelOf } from "../yaml/finding.ts";
+import { capital, type Finding, labelOf, wrong } from "../yaml/finding.ts";
 import { findDateFault } from "./date.ts";
 import { checkInvisible } from "./invisiblevalue.ts";
 import { findLicenceFault } from "./licence.ts";
@@ -54,20 +54,17 @@ export function checkColour(path: string, text: string, names: readonly string[]
   if (colour && colour.alpha01 === 1) return [];
   if (colour) {
     const reason = `${capital(labelOf(path))} is ${quoteText(text)}, which is translucent; a flag's colour is opaque.`;
-    return [wrongColour(path, reason, `Type the opaque colour: ${key}: "${colour.hex}"`)];
+    return wrong("study/wrong-colour", path, {
+      reason,
+      hint: `Type the opaque colour: ${key}: "${colour.hex}"`,
+    });
   }
   if (isCutOff(text)) {
     const reason = `${quoteText(text)} is the beginning of a colour: in braces, YAML goes on to another key at the comma.`;
-    return [
-      wrongColour(path, reason, `Put the whole colour in quotes, for example: ${key}: "rgb(230, 180, 54)"`),
-    ];
+    const hint = `Put the whole colour in quotes, for example: ${key}: "rgb(230, 180, 54)"`;
+    return wrong("study/wrong-colour", path, { reason, hint });
   }
-  const { reason, hint } = describeUnknownColour(text, names);
-  return [wrongColour(path, reason, hint)];
-}
-
-function wrongColour(path: string, reason: string, hint: string): Finding {
-  return { rule: "study/wrong-colour", path, on: "value", reason, hint };
+  return wrong("study/wrong-colour", path, describeUnknownColour(text, names));
 }
 
 /** What ends in a word of ours (`dark yellow`, `lighter red`) may be what `try` offers: only the drawing can tell. */
@@ -87,16 +84,15 @@ function checkRepeated(raw: Raw): Finding[] {
   const own = isRaw(raw.change) ? nameChange(raw.change) : undefined;
   return listOf(raw.options).flatMap((option, index): Finding[] =>
     own !== undefined && isRaw(option) && nameChange(option) === own
-      ? [
+      ? wrong(
+          "study/option-repeated",
+          `options.${index}`,
           {
-            rule: "study/option-repeated",
-            path: `options.${index}`,
-            on: "value",
-            severity: "warning",
             reason: `${capital(labelOf(`options.${index}`))} is the change of the study itself.`,
             hint: "Delete it, or type another colour.",
           },
-        ]
+          { severity: "warning" },
+        )
       : [],
   );
 }
@@ -125,51 +121,39 @@ function checkFocus(focus: unknown): Finding[] {
   const [select, colour] = [focus.select, focus.colour].map((value, index) =>
     JSON.stringify(isText(value) ? value : ["#wheel", "#7a1020"][index]),
   );
-  return [
-    {
-      rule: "study/focus",
-      path: "focus",
-      on: "key",
-      reason,
-      hint: `Type one of them: focus: { select: ${select} } or focus: { colour: ${colour} }`,
-    },
-  ];
+  return wrong(
+    "study/focus",
+    "focus",
+    { reason, hint: `Type one of them: focus: { select: ${select} } or focus: { colour: ${colour} }` },
+    { on: "key" },
+  );
 }
 
 function checkDecision(raw: Raw): Finding[] {
   if ((raw.status !== "adopted" && raw.status !== "declined") || raw.decision !== undefined) return [];
-  return [
-    {
-      rule: "study/decision-missing",
-      path: "status",
-      on: "value",
-      reason: `A study that is ${raw.status} says why, and “decision” is not there.`,
-      hint: "Add a sentence: decision: The lighter wheel reads from the quay.",
-    },
-  ];
+  return wrong("study/decision-missing", "status", {
+    reason: `A study that is ${raw.status} says why, and “decision” is not there.`,
+    hint: "Add a sentence: decision: The lighter wheel reads from the quay.",
+  });
 }
 
 /** Returns what is wrong with a date, where it is text. */
 export function checkDate(date: unknown): Finding[] {
   const fault = isText(date) ? findDateFault(date) : undefined;
-  return fault === undefined ? [] : [{ rule: "study/wrong-date", path: "date", on: "value", ...fault }];
+  return fault === undefined ? [] : wrong("study/wrong-date", "date", fault);
 }
 
 function checkLicence(credit: unknown): Finding[] {
   if (!isRaw(credit) || !isText(credit.licence)) return [];
   const fault = findLicenceFault(credit.licence);
   const path = "credit.licence";
-  return fault === undefined
-    ? []
-    : [{ rule: "study/licence", severity: "warning", path, on: "value", ...fault }];
+  return fault === undefined ? [] : wrong("study/licence", path, fault, { severity: "warning" });
 }
 
 function checkOriginal(original: unknown): Finding[] {
   if (!isText(original)) return [];
   const parsed = parseOriginal(original);
-  return "reason" in parsed
-    ? [{ rule: "study/original-path", path: "original", on: "value", ...parsed }]
-    : [];
+  return "reason" in parsed ? wrong("study/original-path", "original", parsed) : [];
 }
 
 function checkTag(path: string, tag: unknown): Finding[] {
@@ -180,22 +164,14 @@ function checkTag(path: string, tag: unknown): Finding[] {
     plain === ""
       ? "Use letters, digits, spaces and hyphens."
       : `Use letters, digits, spaces and hyphens: ${plain}`;
-  return [{ rule: "study/wrong-tag", path, on: "value", reason, hint }];
+  return wrong("study/wrong-tag", path, { reason, hint });
 }
 
 /** Returns what is wrong with the name of a person, where it is text. */
 export function checkAuthor(path: string, author: unknown): Finding[] {
   if (!isText(author) || /[\p{L}\p{N}]/u.test(author)) return [];
   const reason = `The author ${quoteText(author)} has no letter in the name.`;
-  return [
-    {
-      rule: "study/wrong-author",
-      path,
-      on: "value",
-      reason,
-      hint: "Type the name: authors: [Ines Valcourt]",
-    },
-  ];
+  return wrong("study/wrong-author", path, { reason, hint: "Type the name: authors: [Ines Valcourt]" });
 }
 
 /** Whether something is written there. */

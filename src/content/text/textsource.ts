@@ -1,6 +1,13 @@
 // Floor 5. Bytes of a contributed text file → lines of text, or the reason why they are no text.
 import { locate } from "../../problem/locate.ts";
-import type { Advice, Outcome, Place, Problem, Severity } from "../../problem/problem.ts";
+import {
+  type Advice,
+  type Outcome,
+  type Place,
+  type Problem,
+  report,
+  type Severity,
+} from "../../problem/problem.ts";
 
 /** Largest study.md or gallery.yaml, in bytes. */
 export const textFileBytes = 64 * 1024;
@@ -42,21 +49,15 @@ export function tooLarge(file: string, size: number): Problem {
  * Returns the problem of `rule` in a text, with the line that it stands in. The place is that of the advice where it has one
  * of its own, as a slip in a line has.
  */
-export function report(
+export function reportIn(
   rule: string,
   [source, place]: readonly [Source, Place],
   { reason, hint, line = place.line, column = place.column, length = place.length }: FoundAdvice,
   severity: Severity = "error",
 ): Problem {
   const own = { line, column, ...(length === undefined ? {} : { length }) };
-  return {
-    rule,
-    severity,
-    file: source.file,
-    ...locate(source.lines[line - 1] ?? "", own),
-    reason,
-    ...(hint === undefined ? {} : { hint }),
-  };
+  const at = { file: source.file, ...locate(source.lines[line - 1] ?? "", own) };
+  return report(rule, at, hint === undefined ? { reason } : { reason, hint }, severity);
 }
 
 function decode(bytes: Uint8Array): string | undefined {

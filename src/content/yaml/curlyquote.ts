@@ -1,5 +1,5 @@
 // Floor 5. Typographic quotes round a value that is a code or a word of ours: YAML takes them for letters.
-import { capital, type Finding, labelOf } from "./finding.ts";
+import { capital, type Finding, labelOf, wrong } from "./finding.ts";
 
 /** Every mark that word processors put in place of a straight quote. Source: Unicode, general categories Pi and Pf, U+201A, U+201E. */
 const curly = /[\p{Pi}\p{Pf}\u201a\u201e\u2033]/u;
@@ -19,14 +19,13 @@ export function checkCurly(raw: unknown, path = ""): Finding[] {
   const [first = "", last = ""] = [raw.charAt(0), raw.charAt(raw.length - 1)];
   if (!curly.test(first) && !curly.test(last)) return [];
   const plain = raw.replace(new RegExp(curly, "gu"), "").trim();
-  return [
+  return wrong(
+    "study/curly-quotes",
+    path,
     {
-      rule: "study/curly-quotes",
-      path,
-      on: "value",
-      isWhole: true,
       reason: `${capital(labelOf(path))} stands in curly quotes, which count as letters of the value.`,
       hint: `Type straight quotes: ${path.split(".").at(-1)}: ${JSON.stringify(plain)}`,
     },
-  ];
+    { isWhole: true },
+  );
 }

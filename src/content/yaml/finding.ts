@@ -1,7 +1,7 @@
 // Floor 5. What is wrong with a value, before it has a place: schema issues and our own rules look alike from here on.
 import type { Place, Problem, Severity } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
-import { report, type Source } from "../text/textsource.ts";
+import { reportIn, type Source } from "../text/textsource.ts";
 import type { YamlData } from "./readyaml.ts";
 
 /** Something wrong at a dotted path. `on` says what the caret goes under; a missing key is shown at its parent. */
@@ -18,6 +18,16 @@ export interface Finding {
   readonly settles?: readonly string[];
   /** It says all there is to say of its path: other findings there are its consequences and are left out. */
   readonly isWhole?: boolean;
+}
+
+/** Returns the finding of `rule` at the value of `path`, an error, unless `more` says otherwise. */
+export function wrong(
+  rule: string,
+  path: string,
+  advice: Pick<Finding, "reason" | "hint">,
+  more: Partial<Omit<Finding, "rule" | "path" | "reason" | "hint">> = {},
+): Finding[] {
+  return [{ rule, path, on: "value", ...more, ...advice }];
 }
 
 /** What is known about the keys of a file. */
@@ -49,7 +59,7 @@ export function placeFindings(
       const value = shown === "" ? undefined : data.places.get(shown);
       const key = shown === "" ? undefined : data.keyPlaces.get(shown);
       const place = (on === "value" ? (value ?? key) : (key ?? value)) ?? end;
-      return report(rule, [source, place], hint === undefined ? { reason } : { reason, hint }, severity);
+      return reportIn(rule, [source, place], hint === undefined ? { reason } : { reason, hint }, severity);
     });
 }
 

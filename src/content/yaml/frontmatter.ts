@@ -1,7 +1,7 @@
 // Floor 5. The keys and the prose of a study: one file split at its two fences, plain lines of three hyphens, or two files.
 import type { Advice, Outcome, Problem } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
-import { report, type Source } from "../text/textsource.ts";
+import { reportIn, type Source } from "../text/textsource.ts";
 
 /** Largest front matter, in bytes. */
 const frontMatterBytes = 8 * 1024;
@@ -55,7 +55,7 @@ export function joinFiles(source: Source, prose: Source | undefined): Outcome<Fr
   if (prose && /^---\s*$/.test(prose.lines[0] ?? "")) {
     const reason = "prose.md begins with front matter, and the keys of this study are in study.yaml.";
     const hint = "Move the keys to study.yaml, and delete the lines down to the second ---.";
-    return fail(report("study/prose-front-matter", [prose, fence], { reason, hint }));
+    return fail(reportIn("study/prose-front-matter", [prose, fence], { reason, hint }));
   }
   const closingLine = Math.max(1, source.text.trimEnd().split("\n").length);
   const body = prose?.text ?? "";
@@ -66,7 +66,7 @@ export function joinFiles(source: Source, prose: Source | undefined): Outcome<Fr
 function checkSize(source: Source, yaml: string, whole: string, where: string): Problem | undefined {
   const size = new TextEncoder().encode(yaml).length;
   if (size <= frontMatterBytes) return undefined;
-  return report("study/front-matter-size", [source, fence], {
+  return reportIn("study/front-matter-size", [source, fence], {
     reason: `${whole} has ${Math.ceil(size / 1024)} KB; it may have 8 KB.`,
     hint: `Move long texts ${where}.`,
   });
@@ -77,12 +77,12 @@ function wrongOpening(source: Source, first: string): Problem {
   if ((source.lines[opening] ?? "").trim() === "---") return lateOpening(source, opening);
   const place = { line: 1, column: 1, length: Math.max(1, first.length) };
   if (/^---\s*[a-z]/i.test(first)) {
-    return report("study/front-matter-language", [source, place], {
+    return reportIn("study/front-matter-language", [source, place], {
       reason: `The first line is ${quoteText(first)}, but front matter is plain YAML and names no language.`,
       hint: "Make the first line three hyphens and nothing else: ---",
     });
   }
-  return report("study/front-matter-missing", [source, place], describeOpening(first));
+  return reportIn("study/front-matter-missing", [source, place], describeOpening(first));
 }
 
 /** The first line of three hyphens is there, below blank lines or behind spaces. */
@@ -96,7 +96,7 @@ function lateOpening(source: Source, index: number): Problem {
           reason: `The file begins with ${lines} begins with three hyphens.`,
           hint: `Delete the blank ${index === 1 ? "line" : "lines"} above ---.`,
         };
-  return report("study/front-matter-missing", [source, { line: index + 1, column: 1, length }], what);
+  return reportIn("study/front-matter-missing", [source, { line: index + 1, column: 1, length }], what);
 }
 
 /** A file that begins with a key lacks one line; any other lacks all of them. */
@@ -127,9 +127,9 @@ function unclosed(source: Source): Problem {
     const line = source.lines[near] ?? "";
     const reason = `The keys end with a line of three hyphens, and this is ${quoteText(line)}.`;
     const place = { line: near + 1, column: 1, length: line.length };
-    return report(rule, [source, place], { reason, hint: "Type: ---" });
+    return reportIn(rule, [source, place], { reason, hint: "Type: ---" });
   }
-  return report(rule, [source, fence], {
+  return reportIn(rule, [source, fence], {
     reason: "The keys that begin below this line never end: there is no second line of three hyphens.",
     hint: "Type --- on a line of its own, below the last key and above the prose.",
   });

@@ -14,7 +14,7 @@ import {
 import type { Advice, Outcome, Place, Problem, Severity } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { cleanText, typeAgain } from "../text/cleantext.ts";
-import { report, type Source } from "../text/textsource.ts";
+import { reportIn, type Source } from "../text/textsource.ts";
 import { findKeySlip } from "./brokenkey.ts";
 import type { Slip } from "./brokenline.ts";
 import { findComment } from "./cutcomment.ts";
@@ -223,7 +223,7 @@ class YamlReader {
   }
 
   private report(rule: string, place: Place, advice: Advice, severity?: Severity): void {
-    this.problems.push(report(rule, [this.source, place], advice, severity));
+    this.problems.push(reportIn(rule, [this.source, place], advice, severity));
   }
 }
 

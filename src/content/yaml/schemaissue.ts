@@ -3,7 +3,7 @@ import type { z } from "zod";
 import { findNearest } from "../../problem/knownword.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { listPieces } from "./cutvalue.ts";
-import { capital, exampleOf, type Finding, type KeyGuide, keysUnder, labelOf } from "./finding.ts";
+import { capital, exampleOf, type Finding, type KeyGuide, keysUnder, labelOf, wrong } from "./finding.ts";
 import { describeHomeless, findHome, type Homeless, writeValue } from "./misplacedkey.ts";
 import type { YamlData } from "./readyaml.ts";
 import { describeKind } from "./wrongtype.ts";
@@ -25,19 +25,19 @@ function describeIssue(issue: z.core.$ZodIssue, data: YamlData, guide: KeyGuide)
   const path = issue.path.map(String).join(".");
   const value = findValue(data.value, issue.path);
   if (issue.code === "unrecognized_keys") return unknownKeys(path, issue.keys, data, guide);
-  if (value === undefined) return [missingKey(path, guide)];
-  if (value === null || value === "") return [noValue(path, guide)];
+  if (value === undefined) return missingKey(path, guide);
+  if (value === null || value === "") return noValue(path, guide);
   switch (issue.code) {
     case "invalid_type":
       return [describeKind(path, issue.expected, value, data, guide)];
     case "too_small":
-      if (issue.origin === "array") return [noValue(path, guide)];
-      return [outside(path, `at least ${issue.minimum}`, value, guide)];
+      if (issue.origin === "array") return noValue(path, guide);
+      return outside(path, `at least ${issue.minimum}`, value, guide);
     case "too_big":
-      if (issue.origin === "number") return [outside(path, `at most ${issue.maximum}`, value, guide)];
-      return [tooLong(path, Number(issue.maximum), value)];
+      if (issue.origin === "number") return outside(path, `at most ${issue.maximum}`, value, guide);
+      return tooLong(path, Number(issue.maximum), value);
     case "invalid_value":
-      return [unknownWord(path, issue.values.map(String), value)];
+      return unknownWord(path, issue.values.map(String), value);
     case "invalid_union": {
       // The choice whose kind the value is; of none, the first.
       const isOfKind = (found: readonly z.core.$ZodIssue[]): boolean =>
@@ -59,43 +59,35 @@ function unknownKeys(parent: string, keys: readonly string[], data: YamlData, gu
   const others = keys.filter((key) => !pieces.has(key) && homeless.every(({ typed }) => typed !== key));
   return [
     ...describeHomeless(homeless, data.value),
-    ...others.map((key) => unknownKey(parent, key, data, guide)),
+    ...others.flatMap((key) => unknownKey(parent, key, data, guide)),
   ];
 }
 
 /** A line of `begin` put into the list as it is: the change stands in a key of its own there. */
-function changeInOption(parent: string, data: YamlData): Finding {
+function changeInOption(parent: string, data: YamlData): Finding[] {
   const change = (findValue(data.value, [...parent.split("."), "change"]) ?? {}) as Raw;
   const words = Object.entries(change).map(([name, value]) => `${name}: ${JSON.stringify(value)}`);
-  return {
-    rule: "study/unknown-key",
-    path: `${parent}.change`,
-    on: "key",
-    reason: "An item of “options” is a change by itself, without the word “change”.",
-    hint: `Type: - { ${words.join(", ")} }`,
-    settles: ["replace", "with"].map((key) => `${parent}.${key}`),
-  };
+  const reason = "An item of “options” is a change by itself, without the word “change”.";
+  const settles = ["replace", "with"].map((key) => `${parent}.${key}`);
+  const hint = `Type: - { ${words.join(", ")} }`;
+  return wrong("study/unknown-key", `${parent}.change`, { reason, hint }, { on: "key", settles });
 }
 
-function unknownKey(parent: string, key: string, data: YamlData, guide: KeyGuide): Finding {
+function unknownKey(parent: string, key: string, data: YamlData, guide: KeyGuide): Finding[] {
   const path = parent === "" ? key : `${parent}.${key}`;
   if (/^options\.\d+$/.test(parent) && key === "change") return changeInOption(parent, data);
   const known = keysUnder(guide, parent);
   const siblings = (findValue(data.value, parent === "" ? [] : parent.split(".")) ?? {}) as Raw;
   const near = findNearest(key, known);
   const owner = parent === "" ? guide.whole : capital(labelOf(parent));
-  const found = {
-    rule: "study/unknown-key",
-    path,
-    on: "key",
-    reason: `${owner} has no key ${quoteText(key)}.`,
-  } as const;
-  if (near === undefined)
-    return { ...found, hint: `Delete it, or use one of the keys there are: ${known.join(", ")}.` };
+  const reason = `${owner} has no key ${quoteText(key)}.`;
+  const told = (hint: string, more = {}) =>
+    wrong("study/unknown-key", path, { reason, hint }, { on: "key", ...more });
+  if (near === undefined) return told(`Delete it, or use one of the keys there are: ${known.join(", ")}.`);
   const meant = parent === "" ? near : `${parent}.${near}`;
-  if (Object.hasOwn(siblings, near))
-    return { ...found, meant, hint: `“${near}” is there already; keep one of the two.` };
-  return { ...found, meant, hint: proposeKey(near, siblings[key], exampleOf(guide, meant)) };
+  return Object.hasOwn(siblings, near)
+    ? told(`“${near}” is there already; keep one of the two.`, { meant })
+    : told(proposeKey(near, siblings[key], exampleOf(guide, meant)), { meant });
 }
 
 type Raw = Readonly<Record<string, unknown>>;
@@ -106,16 +98,12 @@ function proposeKey(near: string, value: unknown, example: string | undefined): 
   return isList && typeof value === "string" ? `Type: ${near}: ${writeValue([value])}` : `Type “${near}”.`;
 }
 
-function missingKey(path: string, guide: KeyGuide): Finding {
+function missingKey(path: string, guide: KeyGuide): Finding[] {
   const parent = path.includes(".") ? capital(labelOf(path.slice(0, path.lastIndexOf(".")))) : guide.whole;
   const example = exampleOf(guide, path);
-  return {
-    rule: "study/missing-key",
-    path,
-    on: "parent",
-    reason: `${parent} needs ${labelOf(path)}, and it is not there.`,
-    ...(example === undefined ? {} : { hint: addExample(path, example) }),
-  };
+  const reason = `${parent} needs ${labelOf(path)}, and it is not there.`;
+  const hint = example === undefined ? {} : { hint: addExample(path, example) };
+  return wrong("study/missing-key", path, { reason, ...hint }, { on: "parent" });
 }
 
 function addExample(path: string, example: string): string {
@@ -125,49 +113,41 @@ function addExample(path: string, example: string): string {
     : `Add to ${labelOf(parent)}, for example: ${example}`;
 }
 
-function noValue(path: string, guide: KeyGuide): Finding {
+function noValue(path: string, guide: KeyGuide): Finding[] {
   const example = exampleOf(guide, path);
-  return {
-    rule: "study/no-value",
+  const hint = `Fill it in, or delete the line.${example === undefined ? "" : ` For example: ${example}`}`;
+  return wrong(
+    "study/no-value",
     path,
-    on: "key",
-    reason: `${capital(labelOf(path))} is empty.`,
-    hint:
-      example === undefined
-        ? "Fill it in, or delete the line."
-        : `Fill it in, or delete the line. For example: ${example}`,
-  };
+    { reason: `${capital(labelOf(path))} is empty.`, hint },
+    { on: "key" },
+  );
 }
 
-function outside(path: string, bound: string, value: unknown, guide: KeyGuide): Finding {
+function outside(path: string, bound: string, value: unknown, guide: KeyGuide): Finding[] {
   const example = exampleOf(guide, path);
   const reason = `${capital(labelOf(path))} is ${String(value)}; it must be ${bound}.`;
   const hint = example === undefined ? {} : { hint: `Type, for example: ${example}` };
-  return { rule: "study/out-of-range", path, on: "value", reason, ...hint };
+  return wrong("study/out-of-range", path, { reason, ...hint });
 }
 
-function tooLong(path: string, maximum: number, value: unknown): Finding {
+function tooLong(path: string, maximum: number, value: unknown): Finding[] {
   const isList = Array.isArray(value);
   const size = isList ? value.length : String(value).length;
   const unit = isList ? "items" : "characters";
   const reason = `${capital(labelOf(path))} has ${size} ${unit}; it may have ${maximum}.`;
-  return {
-    rule: "study/too-long",
-    path,
-    on: "value",
-    reason,
-    hint: isList ? "Keep the most telling ones." : "Shorten it; the prose has room for more.",
-  };
+  const hint = isList ? "Keep the most telling ones." : "Shorten it; the prose has room for more.";
+  return wrong("study/too-long", path, { reason, hint });
 }
 
-function unknownWord(path: string, words: readonly string[], value: unknown): Finding {
+function unknownWord(path: string, words: readonly string[], value: unknown): Finding[] {
   const text = String(value);
   const near = findNearest(text, words) ?? words.find((word) => word === meanings.get(text.toLowerCase()));
   const key = path.split(".").at(-1) ?? "";
   const reason = `${capital(labelOf(path))} is ${quoteText(text)}; it must be one of: ${words.join(", ")}.`;
   const hint =
     near === undefined ? `Type one of them, for example: ${key}: ${words[1] ?? ""}` : `Type: ${key}: ${near}`;
-  return { rule: "study/unknown-word", path, on: "value", reason, hint };
+  return wrong("study/unknown-word", path, { reason, hint });
 }
 
 /** What people say for the words of `status`. */

@@ -3,7 +3,7 @@
 import type { Advice, Place, Problem } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { control, nameCharacter } from "../text/cleantext.ts";
-import { report, type Source } from "../text/textsource.ts";
+import { reportIn, type Source } from "../text/textsource.ts";
 import { findOddQuote, quoteValue } from "./innerquote.ts";
 import type { Token } from "./yamltoken.ts";
 
@@ -18,13 +18,13 @@ export function findForbidden(source: Source, yaml: string): Problem[] {
       const place = { line, column, length: tab.length - column + 1 };
       const reason = "The line is indented with a tab; YAML allows only spaces there.";
       const hint = "Put two spaces in place of each tab.";
-      problems.push(report("study/yaml-tab", [source, place], { reason, hint }));
+      problems.push(reportIn("study/yaml-tab", [source, place], { reason, hint }));
     }
     const found = text.search(control);
     if (found !== -1) {
       const reason = `An invisible control character (${nameCharacter(text.slice(found))}) stands in the line.`;
       const hint = "Type the line again by hand; copying brought the character along.";
-      problems.push(report("study/yaml-control", [source, { line, column: found + 1 }], { reason, hint }));
+      problems.push(reportIn("study/yaml-control", [source, { line, column: found + 1 }], { reason, hint }));
     }
     return problems;
   });
@@ -51,7 +51,7 @@ function isFenced({ file, lines }: Source): boolean {
 export function describeBareHash(source: Source, place: Place, token: Token): Problem {
   const line = source.lines[place.line - 1] ?? "";
   const quoted = line.replace(/([:,-]\s+|[[{]\s*|^\s*)(#[^\s#,:{}[\]]+)/g, '$1"$2"').trim();
-  return report("study/quote-hash", [source, place], {
+  return reportIn("study/quote-hash", [source, place], {
     reason: `Without quotes, # begins a comment, and ${quoteText(token.text)} is lost.`,
     hint: `Put it in quotes: ${quoted}`,
   });
@@ -82,7 +82,7 @@ export function describeFeatures(
     const place = at(token);
     if (/^(?:bare|open) /.test(token.kind) || lines.has(place.line)) return [];
     lines.add(place.line);
-    return [report("study/yaml-feature", [source, place], describeToken(source, place, token))];
+    return [reportIn("study/yaml-feature", [source, place], describeToken(source, place, token))];
   });
 }
 
@@ -97,6 +97,6 @@ export function describeCauses(
   const open = tokens.filter(({ kind }) => kind.startsWith("open "));
   return open.slice(0, 1).map((token) => {
     const place = { ...at(token), length: 1 };
-    return report("study/yaml-syntax", [source, place], describeOpen(source, place, token));
+    return reportIn("study/yaml-syntax", [source, place], describeOpen(source, place, token));
   });
 }

@@ -2,7 +2,7 @@
 import type { ErrorCode, LineCounter, YAMLError } from "yaml";
 import type { Advice, Place, Problem } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
-import { report, type Source } from "../text/textsource.ts";
+import { reportIn, type Source } from "../text/textsource.ts";
 import { findHyphen, findSlip, type Slip } from "./brokenline.ts";
 import { findInnerQuote, quoteAnew, quoteValue } from "./innerquote.ts";
 import { findMissingComma } from "./missingcomma.ts";
@@ -46,9 +46,9 @@ function describeError(
     if (isBeforeIndented(source, place, error)) place = { line: place.line + 1, column: 1 };
     const said = explain(error, source, place);
     const advice = isEcho(source, said.hint) ? typeAgain : said;
-    return { problem: report(rule, [source, place], advice), isVague: true };
+    return { problem: reportIn(rule, [source, place], advice), isVague: true };
   }
-  return { problem: report(rule, [source, place], slip), isVague: false };
+  return { problem: reportIn(rule, [source, place], slip), isVague: false };
 }
 
 /** A line indented under one that has a value: YAML stumbles over the value. */
@@ -109,7 +109,7 @@ const nestedDeep: Advice = {
 export function tooDeep(source: Source): Problem {
   const longest = Math.max(...source.lines.map((line) => line.length));
   const line = source.lines.findIndex(({ length }) => length === longest) + 1;
-  return report("study/yaml-syntax", [source, { line, column: 1 }], nestedDeep);
+  return reportIn("study/yaml-syntax", [source, { line, column: 1 }], nestedDeep);
 }
 
 /** Shows the line under the one before it, both beginning in the same column. */

@@ -3,7 +3,7 @@
 
 import type { Jobs } from "../../analysis/jobs/job.ts";
 import { runOrdered } from "../../analysis/jobs/orderedqueue.ts";
-import type { Outcome, Problem } from "../../problem/problem.ts";
+import { type Outcome, type Problem, report } from "../../problem/problem.ts";
 import { blurPicture, measureBlur } from "../../regions/eyeblur.ts";
 import { resolveDrawing } from "../../svg/instance.ts";
 import { writeLabels } from "../../svg/labeldrawing.ts";
@@ -114,11 +114,8 @@ function prepare<K extends Recipe["kind"]>(
 }
 
 function tooMuch(file: string): Problem {
-  return {
-    rule: "study/too-much-output",
-    severity: "error",
-    file,
+  return report("study/too-much-output", file, {
     reason: `The files of this study come to more than ${mostBytes / 2 ** 20} MB.`,
     hint: "Simplify the drawing: fewer points, fewer colours. Each edge has two drawings of its own.",
-  };
+  });
 }

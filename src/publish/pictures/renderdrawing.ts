@@ -1,5 +1,5 @@
 // Floor 9. Drawings that we wrote, read again as strictly as those of others, and rendered: each once for all files that show it.
-import type { Problem } from "../../problem/problem.ts";
+import { type Problem, report } from "../../problem/problem.ts";
 import type { Picture } from "../../regions/eyeblur.ts";
 import { readDrawing } from "../../svg/gate/sanitise.ts";
 import type { Drawing } from "../../svg/tree.ts";
@@ -65,11 +65,8 @@ async function guard<T>(work: Promise<T>): Promise<T> {
 }
 
 function refuse(reason: string, hint = "Simplify the drawing, and type: counterchange check"): Problem {
-  return {
-    rule: "study/not-published",
-    severity: "error",
-    file: "",
+  return report("study/not-published", "", {
     reason: `The drawing, as it would be published, was refused. ${reason}`,
     hint,
-  };
+  });
 }
