@@ -80,7 +80,7 @@ function Shown({ dot, lead = "" }: { dot: FieldDot; lead?: string }): JSX.Elemen
       <span class="peek-words">
         <span class="peek-name">
           {lead}
-          {dot.name}, {dot.clarity}
+          {dot.name}, clarity {dot.clarity}
         </span>
         {dot.weakest && <span class="renamed">{dot.weakest}</span>}
       </span>

@@ -150,7 +150,7 @@ export function ContrastStep({
       </table>
       <p>
         A charge is a small separate object, so an edge is clear from 45%. The example published with the
-        formula, {published.reflectances}, has {published.published}; this code makes it {published.computed}.
+        formula, {published.reflectances}, has {published.published}; here {published.computed}.
       </p>
     </Step>
   );

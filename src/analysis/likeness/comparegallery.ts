@@ -8,8 +8,8 @@ import { runOrdered } from "../jobs/orderedqueue.ts";
 import { defaultLimits, type Line } from "../jobs/pool.ts";
 import type { StudyResult } from "../result.ts";
 import { fingerprint } from "../store/fingerprint.ts";
-import type { FlagOutcome } from "../survey/overview.ts";
 import { findHomes, leaveOriginals } from "../survey/sameflag.ts";
+import type { FlagOutcome } from "../survey/surveyflags.ts";
 import { compareRedesign, type KnownFlag } from "./compareredesign.ts";
 
 /** Both flags of one study. */

@@ -1,16 +1,9 @@
 // Floor 6. The survey of a gallery: the originals of its studies and the flags that have none, least clear first.
 
-import type { Outcome } from "../../problem/problem.ts";
 import type { StudyResult } from "../result.ts";
 import { findHomes, leaveOriginals } from "./sameflag.ts";
 import type { GallerySurvey, SurveyEntry } from "./surveyentry.ts";
-import { collectSurvey, describeFlag, type SurveyedDrawing } from "./surveyflags.ts";
-
-/** A file of `flags/`, by its path in the content folder, and what became of it. */
-export interface FlagOutcome {
-  readonly file: string;
-  readonly outcome: Outcome<SurveyedDrawing>;
-}
+import { collectSurvey, describeFlag, type FlagOutcome } from "./surveyflags.ts";
 
 /**
  * Puts the survey together. A flag that studies begin with is there once, with the focus of the first of them, also where

@@ -2,7 +2,7 @@
 import { pathOfOriginal } from "../../content/study/original.ts";
 import type { StudyResult } from "../result.ts";
 import { fingerprint } from "../store/fingerprint.ts";
-import type { FlagOutcome } from "./overview.ts";
+import type { FlagOutcome } from "./surveyflags.ts";
 
 /** The path of each study's original, or that of the first study with just the same drawing: `new` copies it for each. */
 export function findHomes(studies: readonly StudyResult[]): ReadonlyMap<StudyResult, string> {

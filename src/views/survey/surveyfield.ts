@@ -79,7 +79,7 @@ function presentDot({ id, name, clarity, weakest, plate, studies }: FlagRow): Fi
     row: id,
     name,
     clarity: clarity.text,
-    weakest: one && other && `Weakest: ${one.name} / ${other.name}, ${weakest?.text}`,
+    weakest: one && other && `Weakest: ${one.name} / ${other.name}, contrast ${weakest?.text}`,
     src,
     width,
     height,

@@ -27,7 +27,7 @@ test("every flag stands in the row of its clarity, in whole percent, on an axis 
   expect(field?.least).toMatchObject({
     row: "flag-studies-a-square-original",
     hasStudy: true,
-    weakest: "Weakest: dark blue / red, 25%",
+    weakest: "Weakest: dark blue / red, contrast 25%",
   });
   expect(field?.least).toBe(taken?.[0]?.dots[0]);
   expect(field?.without).toBe("1 of one colour has no edge and no place here.");
