@@ -5,7 +5,6 @@ import type { JSX } from "preact";
 import type { ShowPage, ShowPicture } from "../../src/views/show/showpage.ts";
 import type { SiteView } from "../../src/views/siteview.ts";
 import { MapPanel } from "../figures/map.tsx";
-import { MatrixFigure } from "../figures/matrix.tsx";
 import { RulerTable } from "../figures/ruler.tsx";
 import { SeenFigure } from "../figures/seen.tsx";
 import { StripFigure } from "../figures/strip.tsx";
@@ -57,8 +56,6 @@ function Picture({ picture, anchor }: { picture: ShowPicture; anchor: string }):
       );
     case "strip":
       return <StripFigure strip={picture.strip} id={`${anchor}-strip`} />;
-    case "matrix":
-      return <MatrixFigure matrix={picture.matrix} id={`${anchor}-matrix`} />;
     case "ruler":
       return <RulerTable ruler={picture.ruler} rows={picture.ruler.rows} />;
     case "seen":

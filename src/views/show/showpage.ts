@@ -6,15 +6,16 @@ import { formatTitle } from "../../words/title.ts";
 import { describeChange, describeVerdict } from "../../words/verdict.ts";
 import { linkFrom } from "../address.ts";
 import { cropFiles, placeEdges } from "../edge/edgeaddress.ts";
-import { findPlace } from "../edge/edgecrop.ts";
+
 import { formatNames } from "../edge/edgerow.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { type Plate, presentPlate } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
 import type { RulerView } from "../study/contrastruler.ts";
 import type { StripView } from "../study/distancestrip.ts";
+import { findPlace } from "../study/edgedetail.ts";
 import type { EdgeMapView } from "../study/edgemap.ts";
-import { type MatrixView, presentMatrix } from "../study/matrixview.ts";
+import { presentOptions } from "../study/optionsview.ts";
 import { presentFigures, type StudyPage } from "../study/studypage.ts";
 
 export interface ShowPage {
@@ -38,7 +39,6 @@ export type ShowPicture =
   | { readonly kind: "flag"; readonly plate: Plate }
   | { readonly kind: "map"; readonly map: EdgeMapView }
   | { readonly kind: "strip"; readonly strip: StripView }
-  | { readonly kind: "matrix"; readonly matrix: MatrixView }
   | { readonly kind: "ruler"; readonly ruler: RulerView }
   | { readonly kind: "seen"; readonly seen: StudyPage["seen"] };
 
@@ -73,7 +73,7 @@ function listSteps(result: StudyResult, gallery: Gallery, format: Format): reado
   const link = linkFrom(formatShowPath(study.slug));
   const { plates, edgeMap, strip, ruler, seen } = presentFigures(result, gallery, link, format);
   const [original, redesign] = plates;
-  const matrix = presentMatrix(result, link, format);
+  const tried = presentOptions(result, link, format)?.noted ?? [];
   const verdict = describeVerdict(comparison, format);
   const name = study.flag ?? study.title;
   const hasEdges = comparison.edges.length > 0;
@@ -91,7 +91,9 @@ function listSteps(result: StudyResult, gallery: Gallery, format: Format): reado
       : [step("what-has-to-be-seen", "What has to be seen", { kind: "map", map: edgeMap })]),
     ...presentWeakest(result, format),
     ...(hasEdges ? [step("from-afar", "From afar", { kind: "strip", strip })] : []),
-    ...(matrix ? [step("what-could-change", "What could change", { kind: "matrix", matrix })] : []),
+    ...tried.map(({ id, change, plate, figures, note = "" }) =>
+      step(id, change, flag(plate), `${unofficial}. ${figures}. ${note}`.trim()),
+    ),
     step("before", name, flag(original)),
     step("after", describeChange(result), flag(redesign), unofficial),
     ...(ruler ? [step("better-and-worse", "What got better and worse", { kind: "ruler", ruler })] : []),
