@@ -2,14 +2,22 @@
 import { join } from "node:path";
 import { catchFault } from "../analysis/jobs/catchfault.ts";
 import { Pool } from "../analysis/jobs/pool.ts";
-import { loadSettings, readDrawing } from "../content/folder/loadgallery.ts";
+import { readDrawing } from "../content/folder/drawingfile.ts";
+import { loadSettings } from "../content/folder/loadgallery.ts";
 import type { Gallery } from "../content/study/study.ts";
 import type { Measure } from "../measure/measurement.ts";
 import { hasError, type Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
 import { quoteText, showText } from "../problem/quote.ts";
 import { type ToldReport, tellReport } from "../words/optionsreport.ts";
-import { listPieces, listTaken, type Request, readRequest, surveyPlace } from "./begin/beginrequest.ts";
+import {
+  type Ground,
+  listPieces,
+  listTaken,
+  type Request,
+  readRequest,
+  surveyPlace,
+} from "./begin/beginrequest.ts";
 import { refreshSchemas } from "./begin/galleryschema.ts";
 import { layOut } from "./begin/layout.ts";
 import { writeStarter } from "./begin/studystarter.ts";
@@ -33,7 +41,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   const starter = writeStarter({ ...request, original: "original.svg", schema: place.schema, ...measured });
   await layOut(request.content, await listPieces(request, place, starter, measured.bytes));
   const { written, left } = await refreshSchemas(request.content);
-  output.data(await describe(request, place.isNew, starter.hasChange, measured));
+  output.data(await describe(request, place, starter.hasChange, measured));
   for (const file of written) output.message(`${file} was of another version and was written anew.`);
   for (const file of left)
     output.message(
@@ -82,8 +90,8 @@ async function look(
 
 /** What was made and of what colours; then three lines that say what to do, in words that can be typed. */
 async function describe(
-  { slug, content, file }: Request,
-  isNew: boolean,
+  { slug, content, file, series }: Request,
+  { isNew, hasSeries }: Ground,
   hasChange: boolean,
   { measure, report }: Measured,
 ): Promise<string> {
@@ -104,10 +112,20 @@ async function describe(
     `  1. Write: open ${quoteWord(join(study, file))}; ${hasChange ? "the best changes stand there as lines" : "until a change stands there, check and publish end with 1"}.`,
     `  2. Look:  ${type("preview")}`,
     `  3. Publish: ${type("check")} && ${type("publish")}`,
+    ...(series === undefined
+      ? []
+      : [describeSeries(join(content, "series", `${series}.md`), slug, hasSeries)]),
     ...(isNew
       ? [
           `     The address in ${quoteWord(join(content, "gallery.yaml"))} is a stand-in: the site has feeds and a site map once the real one is there.`,
         ]
       : []),
   ].join("\n");
+}
+
+/** A series that is there is its author's: the line is for them to write. */
+function describeSeries(file: string, slug: string, isThere: boolean): string {
+  return isThere
+    ? `  4. Add a line to “studies” of ${quoteWord(file)}:  - ${slug}`
+    : `  4. Name the series, and ask something at its end: ${quoteWord(file)}`;
 }

@@ -70,7 +70,7 @@ export const commands: readonly Command[] = [
   {
     name: "begin",
     formerly: "new",
-    usage: "SLUG --original FILE.svg [--title TEXT] [--flag NAME] [--content DIR] [--yaml]",
+    usage: "SLUG --original FILE.svg [--title TEXT] [--flag NAME] [--series NAME] [--content DIR] [--yaml]",
     summary:
       "Begins a study of a drawing: its colours listed, the best change filled in, two by other kinds of colour beside it. Makes a gallery where there is none.",
     about:
@@ -82,6 +82,10 @@ export const commands: readonly Command[] = [
       original: { value: "FILE.svg", help: "The drawing. It is copied as it is." },
       title: { value: "TEXT", help: "The heading of the study (default the slug in words)." },
       flag: { value: "NAME", help: "What the flag is called: shown over the title everywhere." },
+      series: {
+        value: "NAME",
+        help: "The series that the study belongs to. It is begun where there is none.",
+      },
       content: {
         value: "DIR",
         help: "The content folder to put the study in.",

@@ -8,7 +8,7 @@ import type { OptionsReport } from "../analysis/options/rankoptions.ts";
 import type { Store } from "../analysis/store/resultstore.ts";
 import type { SurveyedFlag } from "../analysis/survey/surveyflags.ts";
 import { defaultCloth } from "../colour/cloth.ts";
-import { readDrawing } from "../content/folder/loadgallery.ts";
+import { readDrawing } from "../content/folder/drawingfile.ts";
 import { defaultPalette } from "../content/gallery/palette.ts";
 import type { Change } from "../content/study/study.ts";
 import type { Measure } from "../measure/measurement.ts";

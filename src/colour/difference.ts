@@ -1,8 +1,10 @@
 // Floor 1. How different two colours look, hue and all, on CIELAB under D65: CIEDE2000, and the plain distance ΔE*ab.
-import { differenceCiede2000 } from "culori/fn";
+import culori from "culori/require";
 import type { LinearRgb } from "./colour.ts";
 import { checkRange } from "./range.ts";
 import { type Lab, labOf } from "./space.ts";
+
+const { differenceCiede2000 } = culori;
 
 const measureCiede2000 = differenceCiede2000();
 

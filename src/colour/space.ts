@@ -1,14 +1,10 @@
 // Floor 1. Linear-light sRGB in the spaces where distance and hue mean something: CIELAB under D65, OKLab, OKLCH.
-import { converter, modeLab65, modeLrgb, modeOklab, modeOklch, modeRgb, modeXyz65, useMode } from "culori/fn";
+import culori from "culori/require";
 import type { LinearRgb } from "./colour.ts";
 import { checkLinear, checkRange } from "./range.ts";
 
-useMode(modeRgb);
-useMode(modeLrgb);
-useMode(modeXyz65);
-useMode(modeLab65);
-useMode(modeOklab);
-useMode(modeOklch);
+const { converter } = culori;
+
 const convertToLab65 = converter("lab65");
 const convertToOklab = converter("oklab");
 const convertToLrgb = converter("lrgb");

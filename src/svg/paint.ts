@@ -52,7 +52,7 @@ export function findPaints(resolved: ResolvedDrawing, selection?: Selection): Pa
   for (const instance of resolved.instances) {
     if (!instance.shown) continue;
     for (const property of ["fill", "stroke"] as const) {
-      const { source, alpha01 } = followServer(instance[property], instance.element, resolved);
+      const { source, alpha01 } = followServer(instance[property], resolved);
       if (source.kind === "none") continue;
       const opacity = alpha01 * (property === "fill" ? instance.fillOpacity : instance.strokeOpacity);
       if (opacity < visibleFrom) {

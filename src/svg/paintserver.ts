@@ -1,7 +1,6 @@
 // Floor 2, part of step 5. What a gradient or a pattern comes to on a shape, where that is less than it says.
 import type { Hex } from "../colour/colour.ts";
 import { parseColour } from "../colour/colourtext.ts";
-import { boundsOf, lengthOf } from "./gate/bounds.ts";
 import type { PaintSource, ResolvedDrawing } from "./instance.ts";
 import { findHref, type SvgElement } from "./tree.ts";
 
@@ -14,18 +13,15 @@ export interface Followed {
 const none: Followed = { source: { kind: "none" }, alpha01: 1 };
 
 /**
- * A gradient without stops paints nothing, and so do a pattern without size or content and both where they are fitted to a
- * box without area (SVG 2, sections 14.2.1, 14.3.1 and 8.10); a gradient whose stops are all the same opaque colour paints
- * that colour.
+ * A gradient without stops paints nothing, and so does a pattern without content (SVG 2, sections 14.2.1 and 14.3.1); a
+ * gradient whose stops are all the same opaque colour paints that colour.
  */
-export function followServer(source: PaintSource, shape: SvgElement, resolved: ResolvedDrawing): Followed {
+export function followServer(source: PaintSource, resolved: ResolvedDrawing): Followed {
   if (source.kind !== "server") return { source, alpha01: 1 };
   const server = resolved.ids.get(source.id);
   const isPattern = server?.name === "pattern";
   if (server === undefined || !(isPattern || server.name.endsWith("Gradient"))) return none;
   const chain = chainOf(server, resolved);
-  const units = attributeOf(chain, isPattern ? "patternUnits" : "gradientUnits");
-  if (units !== "userSpaceOnUse" && isWithoutArea(shape)) return none;
   if (isPattern) return isEmptyPattern(chain) ? none : { source, alpha01: 1 };
   const colours = findStops(server, resolved).map(stopColour);
   const [first] = colours;
@@ -50,18 +46,8 @@ function chainOf(server: SvgElement, resolved: ResolvedDrawing): readonly SvgEle
   return next === undefined ? [server] : [server, ...chainOf(next, resolved)];
 }
 
-function attributeOf(chain: readonly SvgElement[], name: string): string | undefined {
-  return chain.find(({ attributes }) => attributes[name] !== undefined)?.attributes[name];
-}
-
-function isWithoutArea(shape: SvgElement): boolean {
-  const box = boundsOf(shape, 1);
-  return box !== undefined && (box[0] === box[2] || box[1] === box[3]);
-}
-
 function isEmptyPattern(chain: readonly SvgElement[]): boolean {
-  const isFlat = ["width", "height"].some((name) => lengthOf(attributeOf(chain, name), 1) === 0);
-  return isFlat || chain.every(({ children }) => children.every(({ type }) => type !== "element"));
+  return chain.every(({ children }) => children.every(({ type }) => type !== "element"));
 }
 
 function stopsOf({ children }: SvgElement): readonly SvgElement[] {

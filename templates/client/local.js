@@ -9,3 +9,10 @@ if (location.protocol === "file:") {
   if (document.querySelector("meta[http-equiv=refresh]"))
     location.replace(document.querySelector("main a").href);
 }
+// A rule stands closed; where a browser does not open what an address names, this does.
+function openNamed() {
+  const closed = document.getElementById(location.hash.slice(1))?.closest("details");
+  if (closed) closed.open = true;
+}
+addEventListener("hashchange", openNamed);
+openNamed();

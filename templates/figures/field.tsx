@@ -20,8 +20,8 @@ export function FieldFigure({
         <strong>
           <a href={`#${id}`}>The whole field</a>.
         </strong>{" "}
-        Every flag at its clarity, in steps of five percent; underlined where a study is about it.{" "}
-        {field.without && `${field.without} `}Each leads to its line below.{" "}
+        Every flag at its clarity today; underlined where a study is about it.{" "}
+        {field.without && `${field.without} `}{" "}
         <a class="past" href={`#${after}`}>
           Go past the picture
         </a>
@@ -33,10 +33,7 @@ export function FieldFigure({
         <ol class="field-rows">
           {field.rows.map((row) => (
             <li key={row.label} class={row.dots.length === 0 ? "bare" : undefined}>
-              <span class="field-label number">{row.label}</span>
-              <span class="field-tick number" aria-hidden="true">
-                {row.tick}
-              </span>
+              <bdi class="field-label number">{row.label}</bdi>
               {row.dots.length > 0 && (
                 <ol class="field-dots">
                   {row.dots.map((dot) => (
@@ -83,7 +80,7 @@ function Shown({ dot, lead = "" }: { dot: FieldDot; lead?: string }): JSX.Elemen
       <span class="peek-words">
         <span class="peek-name">
           {lead}
-          {dot.name}, {dot.clarity}
+          {dot.name}, clarity {dot.clarity}
         </span>
         {dot.weakest && <span class="renamed">{dot.weakest}</span>}
       </span>

@@ -15,20 +15,22 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
             <p class="strip-distance">
               From <span class="number">{step.distance}</span> flag heights
             </p>
-            <div class="small-pair">
-              {step.plates.map((plate, index) => (
-                <div key={plate.label}>
-                  <DrawnMat plate={plate} id={`${id}-${at}-${index}`} />
-                  {step.clarity && (
-                    <p class="strip-clarity">
-                      <span class="unseen">{index === 0 ? "Original: " : "Redesign: "}</span>
-                      clarity <span class="number">{step.clarity[index]}</span>
-                    </p>
-                  )}
-                </div>
-              ))}
+            <div>
+              <div class="small-pair">
+                {step.plates.map((plate, index) => (
+                  <div key={plate.label}>
+                    <DrawnMat plate={plate} id={`${id}-${at}-${index}`} />
+                    {step.clarity && (
+                      <p class="strip-clarity">
+                        <span class="unseen">{index === 0 ? "Original: " : "Redesign: "}</span>
+                        clarity <span class="number">{step.clarity[index]}</span>
+                      </p>
+                    )}
+                  </div>
+                ))}
+              </div>
+              {step.lost && <p class="strip-clarity">{step.lost}</p>}
             </div>
-            {step.lost && <p class="strip-clarity">{step.lost}</p>}
           </li>
         ))}
       </ol>

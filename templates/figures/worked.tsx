@@ -25,7 +25,10 @@ export function TracedFigure({ worked: { labels, map } }: Worked): JSX.Element {
           <MapPanel map={map} panel={map.panels[0]} id="traced" shapes />
         </div>
       </div>
-      <figcaption>Code colours, and the lines where two meet: broken where the edge is not clear.</figcaption>
+      <figcaption>
+        Each colour by its number, shown as a colour; and the lines where two meet, broken where the edge is
+        not clear.
+      </figcaption>
     </figure>
   );
 }
@@ -53,11 +56,11 @@ export function AfarFigure({ worked: { afar } }: Worked): JSX.Element | null {
       <Row plates={afar}>
         {({ label, clarity }) => (
           <>
-            From {label}: <span class="number">{clarity}</span>
+            From {label} flag heights: <span class="number">{clarity}</span>
           </>
         )}
       </Row>
-      <figcaption>From so many flag heights, enlarged; the clarity of what has to be seen.</figcaption>
+      <figcaption>Enlarged, with the clarity of what has to be seen.</figcaption>
     </figure>
   );
 }
@@ -69,7 +72,7 @@ export function ClothFigure({
 }: Worked & { limits: readonly number[] }): JSX.Element {
   return (
     <table class="tracks">
-      <caption>{name}: luminance, and reflectance from 0 to 100%</caption>
+      <caption>{name}: luminance, and reflectance in percent</caption>
       <tbody>
         {cloth.map((row) => (
           <tr key={row.hex}>
@@ -189,6 +192,60 @@ export function LikenessFigure({ worked: { likeness } }: Worked): JSX.Element | 
         )}
       </Row>
       <figcaption>{likeness.sentence}</figcaption>
+    </figure>
+  );
+}
+
+/** What the page of its study says. */
+export function SaidFigure({ worked: { said, address, name } }: Worked): JSX.Element {
+  return (
+    <figure class="worked">
+      <p class="worked-said">{said}</p>
+      <figcaption>
+        What the page of <a href={address}>{name}</a> says.
+      </figcaption>
+    </figure>
+  );
+}
+
+/** The best change of each of its colours. */
+export function OptionFigure({ worked: { options } }: Worked): JSX.Element | null {
+  if (options.length === 0) return null;
+  return (
+    <figure class="worked">
+      <ul class={`worked-row of-${options.length}`}>
+        {options.map((option) => (
+          <li key={option.box}>
+            <svg class="worked-option" viewBox={option.box} aria-hidden="true" focusable="false">
+              <image href={option.src} width={option.width} height={option.height} />
+            </svg>
+            <p>
+              <a href={option.address}>
+                <Move before={option.names[0]} after={option.names[1]} />
+              </a>
+              : <span class="number">{option.clarity}</span>
+            </p>
+          </li>
+        ))}
+      </ul>
+      <figcaption>The best change of each colour, with the clarity that it brings.</figcaption>
+    </figure>
+  );
+}
+
+/** Where it stands in the survey. */
+export function PlacedFigure({ worked: { placed, name } }: Worked): JSX.Element | null {
+  if (placed.length === 0) return null;
+  return (
+    <figure class="worked">
+      <Row plates={placed}>
+        {({ label, clarity }) => (
+          <>
+            {label}: <span class="number">{clarity}</span>
+          </>
+        )}
+      </Row>
+      <figcaption>{name} in the survey, with its neighbours there and their clarity.</figcaption>
     </figure>
   );
 }

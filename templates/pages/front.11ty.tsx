@@ -7,7 +7,7 @@ import type { SiteView } from "../../src/views/siteview.ts";
 import { GainFigure } from "../figures/gain.tsx";
 import { Document } from "../parts/document.tsx";
 import { Entry, Lead } from "../parts/entry.tsx";
-import { FinderForm, Shelves } from "../parts/finder.tsx";
+import { FinderForm } from "../parts/finder.tsx";
 import { SeriesList } from "../parts/series.tsx";
 
 export const data = { permalink: "index.html" };
@@ -37,14 +37,13 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
           <Lead lead={front.lead} />
           <SeriesList series={front.series} />
           {front.cards.length > 0 && (
-            <section class="catalogue" aria-label="Earlier studies, newest first">
+            <section class="catalogue" aria-label="The studies before it">
               {front.cards.map((card) => (
                 <Entry key={card.address} card={card} eager={false} />
               ))}
             </section>
           )}
           <AllStudies front={front} />
-          <Shelves groups={front.shelves} />
         </>
       )}
     </Document>
@@ -52,10 +51,21 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
 }
 
 function AllStudies({ front }: { front: FrontPage }): JSX.Element {
-  const { count, finder, gain, edgeless, edgelessMore } = front;
+  const { count, finder, gain, edgeless, edgelessMore, shelves } = front;
   return (
     <section class="all-studies" aria-labelledby="all-studies">
       <h2 id="all-studies">All studies</h2>
+      {shelves.length > 0 && (
+        <ul class="shelves">
+          {shelves.map(({ text, address }) => (
+            <li key={address}>
+              <a href={address}>
+                <bdi>{text}</bdi>
+              </a>
+            </li>
+          ))}
+        </ul>
+      )}
       {finder && <FinderForm finder={finder} count={count} />}
       {gain && <GainFigure gain={gain} id="gain" />}
       {edgeless.length > 0 && (

@@ -48,9 +48,7 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
               "."
             )}
           </p>
-          <p class="count">
-            The small print names sources; <em>own</em> is our own judgement.
-          </p>
+          <p class="count">The small print beside each step says where its numbers come from.</p>
         </div>
         {worked && <Mat plate={worked.plate} eager />}
       </header>
@@ -71,7 +69,7 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
         <ContrastStep method={method} />
         <NumbersStep method={method} />
         <OutcomeStep method={method} />
-        <WordsStep />
+        <WordsStep method={method} />
         <OptionsStep method={method} />
         <SurveyStep method={method} />
         <LikenessStep method={method} />

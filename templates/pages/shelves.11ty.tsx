@@ -1,4 +1,4 @@
-// Pages `/authors/` and `/tags/`: an index as at the end of a book, every name with its studies.
+// Pages `/authors/` and `/tags/`: every name with its studies.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
@@ -6,6 +6,7 @@ import type { ShelfIndex } from "../../src/views/shelf/shelfindex.ts";
 import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 import { PageLinks } from "../parts/pagelinks.tsx";
+import { Mat } from "../parts/plate.tsx";
 
 export const data = {
   pagination: { data: "site.shelfIndexes", size: 1, alias: "index" },
@@ -35,19 +36,11 @@ export function render({ index }: { site: SiteView; index: ShelfIndex }): JSX.El
               <ul>
                 {shelf.studies.map((study) => (
                   <li key={study.address} class="shelf-study">
-                    <span class="shelf-flags">
+                    <div class="shelf-flags">
                       {study.plates.map((plate) => (
-                        <img
-                          key={plate.src}
-                          src={plate.src}
-                          alt=""
-                          width={plate.width}
-                          height={plate.height}
-                          loading="lazy"
-                          decoding="async"
-                        />
+                        <Mat key={plate.src} plate={{ ...plate, alt: "" }} />
                       ))}
-                    </span>
+                    </div>
                     <span>
                       <a href={study.address}>{study.title}</a>
                       {study.flag && <span class="renamed">{study.flag}</span>}

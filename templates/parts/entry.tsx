@@ -10,7 +10,7 @@ import { Move } from "./move.tsx";
 import { Pair } from "./pair.tsx";
 import { Mat } from "./plate.tsx";
 
-/** The entry of a study. `eager` is for entries that open the page. */
+/** The entry of a study, in rows that a catalogue aligns. `eager` is for entries that open the page. */
 export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Element {
   return (
     <article class="entry">
@@ -19,30 +19,20 @@ export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Elem
           <Mat key={plate.label} plate={plate} eager={eager} />
         ))}
       </div>
-      <div class="entry-label">
+      <div class="entry-title">
         <CardTitle card={card} />
-        <p class="entry-change">{card.change}</p>
-        <dl class="facts">
-          <div>
-            <dt>Clarity</dt>
-            <dd class="number">
-              <Move before={card.clarity.before} after={card.clarity.after} />
-            </dd>
-          </div>
-          <div>
-            <dt>Verdict</dt>
-            <dd>{card.verdict}</dd>
-          </div>
-          {card.status.status !== "open" && (
-            <div>
-              <dt>Status</dt>
-              <dd>{card.status.word}</dd>
-            </div>
-          )}
-        </dl>
-        {card.decision && <p class="entry-decision">{card.decision}</p>}
-        <Byline authors={card.authors} date={card.date} />
       </div>
+      <p class="entry-change">{card.change}</p>
+      <p class="entry-verdict">
+        <strong>{card.verdict}</strong>
+        <span>
+          Clarity{" "}
+          <span class="number">
+            <Move before={card.clarity.before} after={card.clarity.after} />
+          </span>
+        </span>
+      </p>
+      <Byline authors={card.authors} date={card.date} decided={card.status} />
     </article>
   );
 }
@@ -52,7 +42,7 @@ export function Lead({ lead: { card, verdict } }: { lead: NonNullable<FrontPage[
   return (
     <article class="lead entry">
       <Pair plates={card.plates} />
-      <div class="entry-label">
+      <div class="entry-title">
         <CardTitle card={card} />
         <Byline authors={card.authors} date={card.date} />
       </div>
@@ -80,17 +70,20 @@ function CardTitle({ card }: { card: Card }): JSX.Element {
   );
 }
 
-/** Who and when, as far as the study says, and with `status` what became of it. */
+/** Who and when, as far as the study says; `status` says all of what became of it, `decided` in a word if it is no longer open. */
 export function Byline({
   authors,
   people,
   date,
   status,
+  decided,
 }: Pick<Card, "authors" | "date"> & {
   people?: readonly Linked[];
   status?: StatusView;
+  decided?: StatusView;
 }): JSX.Element | null {
-  if (!authors && !date && !status) return null;
+  const word = decided && decided.status !== "open" ? decided.word : undefined;
+  if (!authors && !date && !status && !word) return null;
   return (
     <p class="byline">
       {authors && (
@@ -118,6 +111,8 @@ export function Byline({
           </span>
         </>
       )}
+      {(authors || date) && word && <span aria-hidden="true"> · </span>}
+      {word}
     </p>
   );
 }

@@ -1,9 +1,8 @@
-// Part. The ways to find a study: a form that a script brings to life, and lists of tags and authors that need none.
+// Part. The form that finds studies, which a script brings to life.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { Finder } from "../../src/views/front/front.ts";
-import type { ShelfGroup } from "../../src/views/shelf/shelfindex.ts";
 
 /** The form; hidden until the script that answers it runs. */
 export function FinderForm({ finder, count }: { finder: Finder; count: string }): JSX.Element {
@@ -49,39 +48,5 @@ export function FinderForm({ finder, count }: { finder: Finder; count: string })
         No study fits all of this. Take away a word or a choice, or show all.
       </p>
     </search>
-  );
-}
-
-/** Tags and authors, each with a page of its own. */
-export function Shelves({ groups }: { groups: readonly ShelfGroup[] }): JSX.Element | null {
-  if (groups.length === 0) return null;
-  return (
-    <nav class="shelves" aria-label="Tags and authors">
-      {groups.map((group) => (
-        <ShelfList key={group.kind} group={group} />
-      ))}
-    </nav>
-  );
-}
-
-function ShelfList({ group }: { group: ShelfGroup }): JSX.Element {
-  return (
-    <section aria-labelledby={group.kind}>
-      <h2 id={group.kind}>
-        <a href={group.address}>{group.heading}</a>
-      </h2>
-      <ul>
-        {group.links.map((shelf) => (
-          <li key={shelf.slug}>
-            <a href={shelf.address}>{shelf.name}</a> <span class="number quiet">{shelf.count}</span>
-          </li>
-        ))}
-        {group.more && (
-          <li>
-            <a href={group.address}>{group.more}</a>
-          </li>
-        )}
-      </ul>
-    </section>
   );
 }

@@ -22,7 +22,7 @@ export function Options({ options }: { options: OptionsView }): JSX.Element {
         <h2 id="all">All at once</h2>
         {options.matrix && <MatrixFigure matrix={options.matrix} id="matrix" />}
         <div class="source after-matrix">
-          {options.unranked && <p>{options.unranked}</p>}
+          {!options.matrix && options.unranked && <p>{options.unranked}</p>}
           {options.notes.map((note) => (
             <p key={note}>{note}</p>
           ))}

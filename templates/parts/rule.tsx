@@ -16,11 +16,11 @@ export function RuleItem({ rule }: { rule: RuleView }): JSX.Element {
           <code>{rule.id}</code>
         </h3>
         <span class="rule-means">{rule.means}</span>
-        <span class="rule-effect">{rule.effect}</span>
+        <span class="rule-effect">{rule.isError ? <strong>Error</strong> : "Warning"}</span>
       </summary>
       <div id={rule.anchor} class="rule-entry">
         <p>
-          {rule.why} <a href={`#${rule.anchor}`}>Address of this rule</a>
+          {rule.why} <a href={`#${rule.anchor}`}>Link to this rule</a>
         </p>
         <div class="rule-example">
           <Sample sample={rule.wrong} />

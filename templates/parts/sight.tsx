@@ -15,16 +15,20 @@ export function EdgeStep({ method: { limits, pixels, worked } }: { method: Metho
       figure={worked && <TracedFigure worked={worked} />}
       source={
         <p>
-          Checked against flags whose geometry a law fixes: shares within 0.2 points, lengths within 1%, with
-          fine tips 3%. Own: the picture’s size, the {limits.edge}.
+          Checked against flags whose geometry a law fixes: shares agree within 0.2 points, lengths within 1%,
+          with fine tips within 3%. Our own judgement: the size of the picture, the half, the {limits.edge}.
         </p>
       }
     >
       <p>
-        The drawing is rendered {pixels} pixels high, less if very wide, each colour in a flat code colour.
-        Where two meet a line is traced; all lines of the same two are one <em>edge</em>, measured in flag
-        heights. The flag’s border is none. Shapes that show at less than half are left out, others count as
-        opaque. An edge under {limits.edge} of all edge length is never the weakest and moves no verdict.
+        We draw the flag {pixels} pixels high, lower where it is very wide, and number its colours. Wherever
+        two of them meet we trace the line between them. All lines between the same two colours are one{" "}
+        <em>edge</em>; its length is told in heights of the flag.
+      </p>
+      <p>
+        The border of the flag is no edge. A shape that shows at less than half its strength is left out; any
+        other counts as opaque. An edge under {limits.edge} of all edge length is listed, but is never the
+        weakest and moves no verdict.
       </p>
     </Step>
   );
@@ -39,16 +43,18 @@ export function ViewingStep({ method: { limits, viewing, worked } }: { method: M
       figure={worked && <MarkedFigure worked={worked} />}
       source={
         <p>
-          One arcminute: 20/20 sight, ISO 8596, read in summaries. A model of resolution: a single strong line
-          may still be noticed. Own: all other steps.
+          One arcminute: 20/20 sight, ISO 8596, read in summaries. It is a model: a single strong line may
+          still be noticed. Our own judgement: the distance, the 10%, ΔE00 {limits.same}, the 0.2%, 35% and
+          tenth.
         </p>
       }
     >
       {viewing ? (
         <p>
-          Flags are measured from {viewing.distance} flag heights, as this gallery chooses. One arcminute then
-          covers {viewing.finest} flag heights. Thinner parts go to their neighbours before edges are traced:
-          outlines vanish, wide fimbriations stay. Within 10% of the limit a warning says so.
+          A flag is made to be seen from afar. This gallery measures from {viewing.distance} flag heights
+          away; from there the finest part that an eye makes out, one arcminute, is {viewing.finest} of a flag
+          height. Thinner parts are given to their neighbours before edges are traced, so an outline goes and
+          a broad fimbriation stays. A part within 10% of the limit raises a warning.
         </p>
       ) : (
         <p>
@@ -57,15 +63,15 @@ export function ViewingStep({ method: { limits, viewing, worked } }: { method: M
         </p>
       )}
       <p>
-        Colours within ΔE00 {limits.same} of a larger one count with it. Shares of colours are of the full
-        drawing.
+        <em>What has to be seen</em> are the charges: parts that touch no border, with all that they enclose,
+        and that fill 0.2% of the flag or more. Over 35% they are a framed field, and we look inside it; the
+        hole of a ring is none. A piece with a tenth of that area is a <em>charge</em> of its own. Authors may
+        name it instead, and must where a charge runs into a field of its own colour, for we do not guess. A
+        flag without a charge is no worse for it.
       </p>
       <p>
-        <em>What has to be seen</em> are the charges: parts of 0.2% of the flag or more that touch neither
-        border nor transparency, with what they enclose. Over 35% they are a framed field, and its inside is
-        searched. The hole of a ring is none. Authors may name them, and must where a charge runs into its own
-        colour: that is not guessed. None is a fact, not a fault. A <em>charge</em> is a connected tenth of
-        that area, else all of it.
+        A colour within ΔE00 {limits.same} of a larger one counts with it. Shares of colours are of the full
+        drawing.
       </p>
     </Step>
   );
@@ -80,44 +86,49 @@ export function LastingStep({ method: { limits, steps, worked } }: { method: Met
       figure={worked && <AfarFigure worked={worked} />}
       source={
         <p>
-          {limits.span} arcminutes: ISO 8596, read in summaries. Own: both limits. Blur, 0.5 arcminutes
-          standard deviation: Levi and others, <i>Vision Research</i> 30, 1990,{" "}
+          {limits.span} arcminutes: ISO 8596, read in summaries. Our own judgement: the {limits.left}, and to
+          ask it of the largest piece. Blur, 0.5 arcminutes standard deviation: Levi and others,{" "}
+          <i>Vision Research</i> 30, 1990,{" "}
           <Paper href="https://doi.org/10.1016/0042-6989(90)90016-E">abstract</Paper>; a Gaussian is no lens:
           Strasburger and others, <Paper href="https://doi.org/10.1177/2041669518765850">2018</Paper>.
         </p>
       }
     >
       <p>
-        How clear is it? The <a href="#numbers">clarity</a> of what has to be seen alone, from there. How
-        large? It <em>lasts to</em> the last step before less than {limits.left} of its area is left or its
-        largest piece spans under {limits.span} arcminutes, a letter that 20/20 sight reads: a matter of size
-        that no colour changes. 320 is 320 or more. Found charges start from the gallery’s distance, named
-        ones from the drawing. Pictures are blurred in linear light; no number is theirs.
+        From each distance we ask two things. Is what has to be seen clear? Its own edges have a{" "}
+        <a href="#numbers">clarity</a> there. Is it large enough? At least {limits.left} of its area has to be
+        left, and its largest piece has to span {limits.span} arcminutes, as a letter that 20/20 sight reads.
+      </p>
+      <p>
+        The last distance from which it is large enough is the one it <em>lasts to</em>. That is a matter of
+        size, which no change of colour moves. The pictures are blurred as an eye has them from there; no
+        number is taken from them.
       </p>
       <table class="narrow">
-        <caption>What a distance makes of a flag; % of its height</caption>
+        <caption>What a distance makes of a flag, in percent of its height</caption>
+        <thead>
+          <tr>
+            <th scope="col">Flag heights</th>
+            <th scope="col" class="end">
+              Finest part
+            </th>
+            <th scope="col" class="end">
+              Blur
+            </th>
+          </tr>
+        </thead>
         <tbody>
-          <Numbers head="Flag heights" values={steps.map(({ distance }) => distance)} />
-
-          <Numbers head="Finest part, %" values={steps.map(({ finest }) => finest)} />
-          <Numbers head="Blur, %" values={steps.map(({ blur }) => blur)} />
+          {steps.map(({ distance, finest, blur }) => (
+            <tr key={distance}>
+              <th scope="row" class="number">
+                {distance}
+              </th>
+              <td class="number end">{finest}%</td>
+              <td class="number end">{blur}%</td>
+            </tr>
+          ))}
         </tbody>
       </table>
     </Step>
-  );
-}
-
-function Numbers({ head, values }: { head: string; values: readonly string[] }): JSX.Element {
-  return (
-    <tr>
-      <th scope="row">
-        <bdi>{head}</bdi>
-      </th>
-      {values.map((value, index) => (
-        <td key={index} class="number end">
-          {value}
-        </td>
-      ))}
-    </tr>
   );
 }

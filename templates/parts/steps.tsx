@@ -46,29 +46,33 @@ export function LightStep({ method }: { method: MethodPage }): JSX.Element {
         <p>
           Luminance: <Paper href="https://www.w3.org/TR/WCAG22/#dfn-relative-luminance">WCAG 2.2</Paper>.
           sRGB: IEC 61966-2-1. Ranges: pages on building materials, a paint maker’s chart; laws: as others
-          tell them; all second-hand. The straight line: no source. Own: near the line.
+          tell them; all second-hand. The straight line from black to white: no source. Our own judgement:
+          near the line.
         </p>
       }
     >
-      <p>The luminance of a screen colour, in linear light:</p>
+      <p>
+        A screen number says how much light a colour gives. We take its luminance, from 0 to 1, in linear
+        light:
+      </p>
       <LuminanceFormula />
       <p>
-        Cloth never reaches black 0 or white 100, and by screen numbers dark pairs look better than they are.
-        So luminance is placed between the blackest and whitest cloth:
+        Cloth is never quite black or quite white, and by screen numbers two dark colours seem easier to tell
+        apart than they are. So luminance is placed between the blackest and the whitest cloth, in percent:
       </p>
       <ReflectanceFormula black={cloth.black} white={cloth.white} />
       <p id="near-the-line">
         Building materials run from about {ranges.materials.black} to {ranges.materials.white}%, one maker’s
-        paints from {ranges.paint.black} to {ranges.paint.white}%. A grade that would be another from{" "}
-        {ranges.paint.black} to {ranges.paint.white}% is <em>near the line</em>. Where laws fix the cloth a
-        gallery sets 0 and 100: {laws.map(sayLaw).join("; ")}.
+        paints from {ranges.paint.black} to {ranges.paint.white}%. A grade that the wider range would change
+        is marked <em>near the line</em>. Where a law fixes the cloth a gallery sets 0 and 100, and then{" "}
+        {laws.map(sayLaw).join("; ")}.
       </p>
     </Step>
   );
 }
 
 function sayLaw({ colours, contrast, grade }: MethodPage["laws"][number]): string {
-  return `${colours.join(" on ")}: ${contrast}, ${grade}`;
+  return `${colours.join(" on ")} has a contrast of ${contrast}, ${grade}`;
 }
 
 /** The contrast that decides, its grades, and how usual pairs come out. */
@@ -83,7 +87,7 @@ export function ContrastStep({
       heading="Contrast and grade"
       figure={
         <table class="tracks pairs">
-          <caption>Usual shades; marks at 30, 45 and 60%</caption>
+          <caption>How usual pairs come out; marks at 30, 45 and 60%</caption>
           <thead>
             <tr>
               <th scope="col">Pair</th>
@@ -123,16 +127,20 @@ export function ContrastStep({
       source={
         <p>
           Bowman and Sapolinski: AS 1428.1:2009, Appendix B; AS/NZS 1428.4.1, Appendix E; read in summaries.
-          Our percentage compares with no other scale: Boon and others, <i>Work</i> 70(4),{" "}
-          <Paper href="https://doi.org/10.3233/WOR-205158">2021</Paper>. Own: a charge as a small separate
-          object; the shades. Which pairs read clearly: common practice, no source.
+          The percentage compares with no other scale: Boon and others, <i>Work</i> 70(4),{" "}
+          <Paper href="https://doi.org/10.3233/WOR-205158">2021</Paper>. Our own judgement: that a charge is a
+          small separate object; the shades of the pairs. Which pairs read clearly: common practice, no
+          source.
         </p>
       }
     >
-      <p>In percent, from the reflectances of two colours that meet:</p>
+      <p>
+        Contrast compares the light that two colours give back. It is 0% where both give back the same, and
+        more the further they are apart:
+      </p>
       <ContrastFormula />
       <table class="narrow">
-        <caption>Floors for people with low vision, no matter of taste</caption>
+        <caption>The least that people with low vision need</caption>
         <tbody>
           <GradeRow grade="weak" range="under 30%" use="below every step" />
           <GradeRow grade="soft" range="30 to under 45%" use="large building elements" />
@@ -141,7 +149,8 @@ export function ContrastStep({
         </tbody>
       </table>
       <p>
-        Published: {published.reflectances} make {published.published}; here {published.computed}.
+        A charge is a small separate object, so an edge is clear from 45%. The example published with the
+        formula, {published.reflectances}, has {published.published}; here {published.computed}.
       </p>
     </Step>
   );
@@ -165,20 +174,27 @@ export function BesideStep({ method: { walk, beside } }: { method: MethodPage })
     <Step
       id="beside"
       heading="Beside it, never instead of it"
+      figure={
+        <p class="tracks-line">
+          <SwatchPair hexes={walk.hexes} /> {walk.names[0]} / {walk.names[1]}: contrast ratio{" "}
+          <span class="number">{walk.ratio}</span>, ΔE00 <span class="number">{walk.deltaE00}</span>, contrast{" "}
+          <span class="number">{walk.contrast}</span>, {walk.grade}
+        </p>
+      }
       source={
         <p>
           WCAG 2.2, <Paper href="https://www.w3.org/TR/WCAG22/#dfn-contrast-ratio">ratio</Paper> and{" "}
           <Paper href="https://www.w3.org/WAI/WCAG22/Understanding/non-text-contrast.html">1.4.11</Paper>.
           Sharma, Wu, Dalal, <Paper href="https://doi.org/10.1002/col.20070">CIEDE2000</Paper>, 2005; its 34
-          test pairs test this code. Own: ΔE00 5.
+          test pairs test this code. That red on black is hard to see: common practice, no source.
         </p>
       }
     >
       <p>
-        The web’s <em>contrast ratio</em> is made for screens. {capitalise(walk.names[0])} on {walk.names[1]}{" "}
-        passes its 3 to 1 with {walk.ratio}, at a contrast of {walk.contrast}; no one who looks at flags calls
-        it easy. <em>ΔE00</em> says how different two colours look, hue included; under 5 they are one. The
-        third is the <a href="#facts">rule of tincture</a>. None decides a grade.
+        Three more measures stand beside contrast, and none of them decides. The <em>contrast ratio</em> of
+        the web is made for screens: {walk.names[0]} on {walk.names[1]} passes its 3 to 1, and yet no one who
+        looks at flags calls it easy to see. <em>ΔE00</em> says how different two colours look, hue included.
+        The third is the <a href="#facts">rule of tincture</a>.
       </p>
       {beside.map(({ about, source }) => (
         <p key={about}>
@@ -187,8 +203,4 @@ export function BesideStep({ method: { walk, beside } }: { method: MethodPage })
       ))}
     </Step>
   );
-}
-
-function capitalise(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

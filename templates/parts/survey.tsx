@@ -76,11 +76,11 @@ export function SurveyTable({
             <Head name="clarity" sorted>
               Clarity
             </Head>
-            <Head name="focus">Of what has to be seen</Head>
-            <Head name="lasts">It lasts to</Head>
+            <Head name="focus">Clarity of what has to be seen</Head>
+            <Head name="lasts">Large enough up to</Head>
             <Head name="weakest">Weakest edge</Head>
-            <Head name="first">Change first</Head>
-            <Head name="best">Best single change</Head>
+            <Head name="first">Colour to change first</Head>
+            <Head name="best">Best change of one colour</Head>
           </tr>
         </thead>
         <tbody>
@@ -158,16 +158,16 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
       <td class="number" data-head="Clarity" data-value={row.clarity.value}>
         {row.clarity.text}
       </td>
-      <td class="number" data-head="Of what has to be seen" data-value={row.focus.value}>
+      <td class="number" data-head="Clarity of what has to be seen" data-value={row.focus.value}>
         {row.focus.text}
       </td>
-      <td class="number" data-head="It lasts to" data-value={row.lasts.value}>
+      <td class="number" data-head="Large enough up to" data-value={row.lasts.value}>
         <bdi>{row.lasts.text}</bdi>
       </td>
       <td data-head="Weakest edge" data-value={row.weakest?.value ?? ""}>
         {row.weakest ? (
           <div>
-            <span class="number">{row.weakest.text}</span>{" "}
+            <span class="number">{row.weakest.text}</span> <span class="quiet">contrast</span>{" "}
             <span class="renamed">
               <Colour swatch={row.weakest.swatches[0]} /> / <Colour swatch={row.weakest.swatches[1]} />
             </span>
@@ -176,7 +176,7 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
           <span class="quiet">no edges</span>
         )}
       </td>
-      <td data-head="Change first" data-value={row.first.map(({ name }) => name).join(" ")}>
+      <td data-head="Colour to change first" data-value={row.first.map(({ name }) => name).join(" ")}>
         {row.first.length === 0 ? (
           <span class="quiet">none</span>
         ) : (
@@ -190,7 +190,7 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
           </div>
         )}
       </td>
-      <td data-head="Best single change" data-value={row.best?.value ?? ""}>
+      <td data-head="Best change of one colour" data-value={row.best?.value ?? ""}>
         {row.best ? (
           <div>
             <span class="number">{row.best.text}</span> <span class="quiet">clarity</span>{" "}

@@ -3,7 +3,7 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { MethodPage } from "../../src/views/method/method.ts";
-import { OutcomeFigure, SumFigure } from "../figures/worked.tsx";
+import { OutcomeFigure, SaidFigure, SumFigure } from "../figures/worked.tsx";
 import { ClarityFormula, CountFormula } from "./formula.tsx";
 import { Paper, Step, Term, Terms } from "./step.tsx";
 
@@ -14,21 +14,26 @@ export function NumbersStep({ method: { limits, worked } }: { method: MethodPage
       id="numbers"
       heading="Clarity, the one mark"
       figure={worked && <SumFigure worked={worked} />}
-      source={<p>Own definitions, the doubling too.</p>}
+      source={<p>Our own judgement: the sum, and that what has to be seen counts twice.</p>}
     >
+      <p>
+        An edge counts by how far its contrast comes towards {limits.clear}%, and in full from there on.
+        Clarity is the mean of all edges, each weighed by its length and, once more, by the part of it that
+        borders what has to be seen:
+      </p>
       <CountFormula />
       <ClarityFormula />
       <p>
-        Weight is the length of an edge and, once more, the part of it that borders what has to be seen. A
-        flag of one colour has no edge and no number.
+        So a flag whose edges are all clear has 100%, and a long weak edge costs more than a short one. A flag
+        of one colour has no edge and no clarity.
       </p>
       <Terms>
         <Term name="Strength">
-          the same with {limits.strong} for {limits.clear}; orders what clarity leaves equal
+          the same sum towards {limits.strong}%; it orders what clarity leaves equal
         </Term>
-        <Term name="Weakest edge">the least contrast, of edges with {limits.edge} of all length or more</Term>
+        <Term name="Weakest edge">the edge with the least contrast, the shortest left out</Term>
         <Term name="Clear-edge share">
-          the share of length that is clear or strong. It jumps at {limits.clear}%, so it decides nothing
+          the share of length that is clear or strong; it jumps at one step, so it decides nothing
         </Term>
       </Terms>
     </Step>
@@ -44,59 +49,64 @@ export function OutcomeStep({ method: { limits, worked } }: { method: MethodPage
       figure={worked && <OutcomeFigure worked={worked} />}
       source={
         <p>
-          Own: {limits.contrastStep}, {limits.leastMove}, {limits.largeMove} points, ΔE00 {limits.same}. The
-          shapes stay: a merged edge keeps its length and counts as contrast 0.
+          Our own judgement: the steps of {limits.contrastStep}, {limits.leastMove} and {limits.largeMove}{" "}
+          points. A merged edge keeps its length, for the shapes stay, and counts as contrast 0%. Numbers
+          shown are rounded, those that decide are not.
         </p>
       }
     >
+      <p>To one edge a change does this:</p>
       <Terms>
         <Term name="Gained, lost">
-          becomes clear, or no longer is, by {limits.contrastStep} points or more
+          it becomes clear, or no longer is, and moves by {limits.contrastStep} points or more
         </Term>
         <Term name="Better, worse">
-          moves as much, counted up to {limits.strong}%, without crossing {limits.clear}%
+          it moves as far without becoming clear or ceasing to be; nothing above {limits.strong}% counts
         </Term>
-        <Term name="Same">moves by less</Term>
-        <Term name="Merged">two colours become one: ΔE00 under {limits.same}</Term>
-        <Term name="Parted">a new edge: only a part of a colour was changed</Term>
+        <Term name="Same">it moves by less</Term>
+        <Term name="Merged">its two colours come so near that they count as one</Term>
+        <Term name="Parted">it is new, because only a part of a colour was changed</Term>
       </Terms>
       <p>
-        <em>Price</em>: edges lost, worse, merged, or parted and not clear. Verdict, by clarity in whole
-        percent, then strength; the first that fits:
+        The <em>price</em> of a change are the edges that are lost, worse, merged, or parted and not clear.
+        The verdict goes by clarity in whole percent and, where that is level, by strength:
       </p>
       <Terms>
-        <Term name="No gain">all edges stay the same</Term>
-        <Term name="Clearer">up by {limits.leastMove} point or more, no price</Term>
-        <Term name="Clearer, at a price">up by {limits.largeMove} or more, the price named with it</Term>
-        <Term name="Less clear">
-          down by {limits.largeMove} or more, or by {limits.leastMove} and nothing gained, better, or parted
-          and clear
+        <Term name="Clearer">up by {limits.leastMove} point or more, at no price</Term>
+        <Term name="Clearer, at a price">
+          up by {limits.largeMove} points or more, the price named with it
         </Term>
-        <Term name="Mixed">gains and a price, clarity in between</Term>
-        <Term name="No gain">what is left</Term>
+        <Term name="Less clear">
+          down by {limits.largeMove} points or more, or by {limits.leastMove} with nothing gained, better, or
+          parted and clear
+        </Term>
+        <Term name="Mixed">gains and a price, with clarity in between</Term>
+        <Term name="No gain">every edge stays the same, or nothing above fits</Term>
       </Terms>
-      <p>Numbers shown are rounded, those that decide are not.</p>
     </Step>
   );
 }
 
 /** How the words are made. */
-export function WordsStep(): JSX.Element {
+export function WordsStep({ method: { worked } }: { method: MethodPage }): JSX.Element {
   return (
     <Step
       id="words"
       heading="The words"
+      figure={worked && <SaidFigure worked={worked} />}
       source={
         <p>
-          Fimbriation and tincture: common teaching. Own: a mean width under 8% of the height, sides within a
-          third of each other, the pair meeting along a fifth at most.
+          What a fimbriation is: common practice, no source. Our own judgement, by which we know one: a mean
+          width under 8% of the flag’s height, two sides within a third of each other in length, between
+          colours that meet along a fifth of it at most.
         </p>
       }
     >
       <p>
-        Sentences are made by rule of the numbers and names on the page alone: what has to be seen first, weak
-        before strong. A <em>fimbriation</em> is a narrow line of a third colour. While it can be seen, its
-        own edges count and the pair behind it does not; the words say what it does for that pair.
+        Sentences are put together by rule, from the numbers and names on the page alone. They speak of what
+        has to be seen first, and of weak edges before strong ones. A <em>fimbriation</em> is a narrow line of
+        a third colour that parts two others; while it can be seen, its own edges count, and the words say
+        what it does for the pair.
       </p>
     </Step>
   );
@@ -111,24 +121,24 @@ export function FactsStep(): JSX.Element {
       source={
         <p>
           A. C. Fox-Davies, <i>A Complete Guide to Heraldry</i>, 1909, chapter VII; exemptions: common
-          teaching. <Paper href="https://nava.org/good-flag-bad-flag">Good Flag, Bad Flag</Paper>, North
-          American Vexillological Association, 2006, third principle; <i>Guiding Principles of Flag Design</i>
-          , Joint Commission on Vexillographic Principles, 2014, 3.1. Own: hue alone.
+          practice, no source. <Paper href="https://nava.org/good-flag-bad-flag">Good Flag, Bad Flag</Paper>,
+          North American Vexillological Association, 2006, third principle;{" "}
+          <i>Guiding Principles of Flag Design</i>, Joint Commission on Vexillographic Principles, 2014, 3.1.
+          Our own judgement: hue alone, the 0.5%.
         </p>
       }
     >
       <Terms>
         <Term name="Hue alone">
-          contrast under 30%, ΔE00 20 or more: gone in dusk, grey print, many colour-blind eyes
+          a weak edge with a ΔE00 of 20 or more: it goes in dusk, in grey print and for many colour-blind eyes
         </Term>
         <Term name="Tincture">
           no metal (white, yellow) on metal, no colour (red, blue, green, black, purple) on colour. Exempt:
           parts of the field that both reach the border, fimbriations; furs too, not recognised here
         </Term>
         <Term name="Colours">
-          over 0.5% of the area, shades within ΔE00 5 as one; guides advise two or three
+          those over 0.5% of the area, like shades as one; guides advise two or three
         </Term>
-        <Term name="Warnings">parts near the limit of sight, shapes left out, colours that are not flat</Term>
       </Terms>
     </Step>
   );

@@ -5,7 +5,7 @@ import { readdirSync, readFileSync } from "node:fs";
 export function listWorkers(): readonly number[] {
   return readdirSync("/proc/self/task")
     .flatMap((task) => readSafely(`/proc/self/task/${task}/children`).trim().split(" "))
-    .filter((pid) => /\/jobs\/worker\.js\0/.test(`${readSafely(`/proc/${pid}/cmdline`)}\0`))
+    .filter((pid) => /\/worker\.m?[jt]s\0/.test(`${readSafely(`/proc/${pid}/cmdline`)}\0`))
     .map(Number);
 }
 

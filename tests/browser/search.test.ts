@@ -224,10 +224,7 @@ test("without script every study is there, with ways to tags and authors, and no
     async ({ page }) => {
       expect(await page.locator("[data-list] > *").count()).toBe(200);
       expect(await page.locator(".finder").isVisible()).toBe(false);
-      expect(await page.locator(".shelves a").allTextContents()).toEqual([
-        ...["Tags", "canton", "charge", longTag],
-        ...["Authors", "Ines Valcourt", "Zoë Ébène"],
-      ]);
+      expect(await page.locator(".shelves a").allTextContents()).toEqual(["2 authors", "3 tags"]);
     },
     { javaScriptEnabled: false },
   );

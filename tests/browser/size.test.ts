@@ -117,6 +117,27 @@ test("with letters twice as large on a phone nothing reaches off the screen", ()
     for (const width of enlarged) expect(width, slug).toBeLessThanOrEqual(390);
 });
 
+test("where the matrix has no room for columns nothing of it is cut off, and the study's own change is the first of its row", async () => {
+  for (const width of [390, 768]) {
+    const seen = await open("studies/kedgeport/changes/", width, async (page) => {
+      const box = page.locator(".matrix-box");
+      return {
+        room: await box.evaluate(({ scrollWidth, clientWidth }) => clientWidth - scrollWidth),
+        own: await page.locator(".matrix td:not(.no-cell)").evaluateAll(
+          (all) =>
+            all.filter(({ className, previousElementSibling }) => {
+              return className === "own" && previousElementSibling?.tagName === "TH";
+            }).length,
+        ),
+        names: await page.locator(".cell-name").filter({ visible: true }).allTextContents(),
+      };
+    });
+    expect(seen.room, `${width}`).toBeGreaterThanOrEqual(0);
+    expect(seen.own, `${width}`).toBe(1);
+    expect(seen.names, `${width}`).toContain("gold");
+  }
+});
+
 test("what can be pressed is 24 px wide and high, or stands in a line of text", async () => {
   for (const width of [1280, 390]) {
     const small = await open("studies/kedgeport/", width, (page) =>

@@ -2,7 +2,7 @@ import { readdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test, vi } from "vitest";
 import { harbour, makeFolder } from "../content/folder.ts";
-import { run, runShell, start } from "./run.ts";
+import { runHere, runShell, start } from "./run.ts";
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -54,7 +54,7 @@ test("in a gallery: one study more, measured with the gallery's own settings", a
     "a.svg": flag,
   });
   const before = await readFile(join(root, "gallery.yaml"), "utf8");
-  const made = await run(
+  const made = await runHere(
     root,
     "begin",
     "b",
@@ -73,7 +73,7 @@ test("in a gallery: one study more, measured with the gallery's own settings", a
   expect(text).toContain("→ chalk: ");
   expect(text).toContain('with: "#fefefe"');
   expect(text).not.toContain("with: chalk");
-  expect(await run(root, "check")).toMatchObject({
+  expect(await runHere(root, "check")).toMatchObject({
     status: 0,
     messages: "0 errors, 0 warnings; 2 good studies.\n",
   });
@@ -81,8 +81,8 @@ test("in a gallery: one study more, measured with the gallery's own settings", a
 
 test("beside a content folder, and in one that is named", async () => {
   const root = await makeFolder({ "content/gallery.yaml": harbour["gallery.yaml"] ?? "", "a.svg": flag });
-  expect((await run(root, "begin", "a", "--original", "a.svg")).status).toBe(0);
-  const named = await run(root, "begin", "a", "--original", "a.svg", "--content", "my gallery");
+  expect((await runHere(root, "begin", "a", "--original", "a.svg")).status).toBe(0);
+  const named = await runHere(root, "begin", "a", "--original", "a.svg", "--content", "my gallery");
   expect(named.data).toContain("check 'my gallery' && ");
   expect(await list(root)).toEqual(
     expect.arrayContaining([
@@ -95,12 +95,12 @@ test("beside a content folder, and in one that is named", async () => {
 
 test("keys and prose in files of their own", async () => {
   const root = await makeFolder({ "a.svg": flag });
-  const made = await run(root, "begin", "a", "--original", "a.svg", "--yaml");
+  const made = await runHere(root, "begin", "a", "--original", "a.svg", "--yaml");
   expect(made.data).toContain("open studies/a/study.yaml");
   expect((await readFile(join(root, "studies/a/study.yaml"), "utf8")).split("\n")[0]).toBe(
     "# yaml-language-server: $schema=../../.schemas/front-matter.schema.json",
   );
-  expect(await run(root, "check")).toMatchObject({
+  expect(await runHere(root, "check")).toMatchObject({
     status: 0,
     messages: "0 errors, 0 warnings; 1 good study.\n",
   });
@@ -109,7 +109,7 @@ test("keys and prose in files of their own", async () => {
 test("nothing is overwritten", async () => {
   const root = await makeFolder({ ...harbour, "a.svg": flag });
   const before = await list(root);
-  const made = await run(root, "begin", "ferry", "--original", "a.svg");
+  const made = await runHere(root, "begin", "ferry", "--original", "a.svg");
   expect(made).toEqual({
     status: 2,
     data: "",
@@ -121,7 +121,7 @@ test("nothing is overwritten", async () => {
 
 test("a drawing that is refused: its problems, and nothing written", async () => {
   const root = await makeFolder({ "a.svg": svg('<image href="x.png"/>') });
-  const made = await run(root, "begin", "a", "--original", "a.svg");
+  const made = await runHere(root, "begin", "a", "--original", "a.svg");
   expect(made.status).toBe(1);
   expect(made.messages).toMatch(/a\.svg:1:\d+ {2}error {2}.*svg\//);
   expect(made.messages).toContain("Nothing was written: “a.svg” cannot be measured.");
@@ -130,19 +130,19 @@ test("a drawing that is refused: its problems, and nothing written", async () =>
 
 test.each(["nowhere.svg", "."])("no drawing: %s", async (original) => {
   const root = await makeFolder({});
-  expect((await run(root, "begin", "a", "--original", original)).status).toBe(2);
+  expect((await runHere(root, "begin", "a", "--original", original)).status).toBe(2);
   expect(await list(root)).toEqual([]);
 });
 
 test("a drawing of one colour: a study without a change, and it says so", async () => {
   const root = await makeFolder({ "a.svg": svg(field) });
-  const made = await run(root, "begin", "a", "--original", "a.svg");
+  const made = await runHere(root, "begin", "a", "--original", "a.svg");
   expect(made.status).toBe(0);
   expect(made.data).toContain("One colour: no edges to measure.");
   expect(made.data).toContain(
     "No change stands in the study yet, and it is left out of the gallery until one does.",
   );
-  const checked = await run(root, "check");
+  const checked = await runHere(root, "check");
   expect([checked.status, checked.data]).toEqual([1, expect.stringContaining("A study needs “change”")]);
 });
 
@@ -150,7 +150,7 @@ test("what cannot be finished leaves nothing behind", async () => {
   const root = await makeFolder({ "a.svg": flag });
   // A file where the hidden folder of schemas would go is something that is there: it stays.
   await writeFile(join(root, ".schemas"), "mine");
-  expect((await run(root, "begin", "a", "--original", "a.svg")).status).toBe(0);
+  expect((await runHere(root, "begin", "a", "--original", "a.svg")).status).toBe(0);
   expect(await readFile(join(root, ".schemas"), "utf8")).toBe("mine");
   const full = `ulimit -f 1; "${process.execPath}" "${start}" new b --original a.svg`;
   const before = await list(root);

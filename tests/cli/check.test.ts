@@ -2,7 +2,7 @@ import { join } from "node:path";
 import { expect, test, vi } from "vitest";
 import { writeStudy } from "../analysis/fixture.ts";
 import { drawing, harbour, makeFolder, settings } from "../content/folder.ts";
-import { run, runShell } from "./run.ts";
+import { runHere, runShell } from "./run.ts";
 import { findFaults } from "./schema.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
@@ -11,7 +11,7 @@ test("a right content folder", async () => {
   const root = await makeFolder(
     Object.fromEntries(Object.entries(harbour).map(([path, text]) => [`content/${path}`, text])),
   );
-  expect(await run(root, "check")).toEqual({
+  expect(await runHere(root, "check")).toEqual({
     status: 0,
     data: "",
     messages: "0 errors, 0 warnings; 1 good study.\n",
@@ -26,7 +26,7 @@ test("every problem of every study at once, drafts included", async () => {
     "studies/b/study.md": writeStudy("status: draft", 'change: { replace: "#123456", with: white }'),
     "studies/b/original.svg": drawing,
   });
-  const { status, data, messages } = await run(root, "check", ".");
+  const { status, data, messages } = await runHere(root, "check", ".");
   expect(status).toBe(1);
   expect(data.match(/^\S+ {2}error {2}/gm)).toEqual([
     "./studies/a/study.md:5:1  error  ",
@@ -42,7 +42,7 @@ test("JSON fits the schema; what has no place has null", async () => {
     "studies/ferry/notes.txt": "x",
     "studies/a/study.md": writeStudy("status: x"),
   });
-  const { status, data, messages } = await run(root, "check", root, "--json");
+  const { status, data, messages } = await runHere(root, "check", root, "--json");
   expect([status, messages, findFaults("check", data)]).toEqual([1, "", []]);
   expect(JSON.parse(data).schemaVersion).toBe(1);
   expect(findFaults("check", '{ "problems": [] }')).toHaveLength(1);
@@ -62,7 +62,7 @@ test("JSON fits the schema; what has no place has null", async () => {
 
 test("a content folder that is not there is wrong use", async () => {
   const root = await makeFolder({});
-  expect(await run(root, "check", "contnet")).toEqual({
+  expect(await runHere(root, "check", "contnet")).toEqual({
     status: 2,
     data: `\
 contnet  error  There is no such content folder.  study/content-missing
@@ -76,7 +76,7 @@ contnet  error  There is no such content folder.  study/content-missing
 test("what a page will leave out of the prose is said here already", async () => {
   const prose = '::figure{edge="white / pink"}\n\n![a bell](bell.png)\n';
   const root = await makeFolder({ ...harbour, "studies/ferry/study.md": `${writeStudy()}\n${prose}` });
-  const { status, data, messages } = await run(root, "check", ".");
+  const { status, data, messages } = await runHere(root, "check", ".");
   expect([status, messages]).toEqual([0, "0 errors, 2 warnings; 1 good study.\n"]);
   expect(data).toBe(`\
 ./studies/ferry/study.md:8:1  warning  The figure asks for the edge “white / pink”, and the original has no such edge.  study/figure
@@ -95,7 +95,7 @@ test("the author's other options are asked of the drawing too", async () => {
   const options =
     'options: [{ replace: "#999999", with: white }, { replace: white, with: "#000000", only: "#hub" }]';
   const root = await makeFolder({ ...harbour, "studies/ferry/study.md": writeStudy(options) });
-  const { status, data } = await run(root, "check", ".");
+  const { status, data } = await runHere(root, "check", ".");
   expect(status).toBe(1);
   expect(data).toContain(`\
 ./studies/ferry/study.md:5:22  error  The drawing has no colour “#999999”.  study/colour-absent`);
@@ -105,7 +105,7 @@ test("the author's other options are asked of the drawing too", async () => {
 
 test("a drawing instead of a content folder is wrong use, and the command that takes one is named", async () => {
   const root = await makeFolder({ "ferry.svg": drawing });
-  const { status, data } = await run(root, "check", "ferry.svg");
+  const { status, data } = await runHere(root, "check", "ferry.svg");
   expect([status, data]).toEqual([
     2,
     `\
@@ -122,15 +122,15 @@ const warned = {
 
 test("--strict: a warning fails", async () => {
   const root = await makeFolder(warned);
-  expect((await run(root, "check")).status).toBe(0);
-  const strict = await run(root, "check", "--strict");
+  expect((await runHere(root, "check")).status).toBe(0);
+  const strict = await runHere(root, "check", "--strict");
   expect([strict.status, strict.messages]).toEqual([1, "0 errors, 1 warning; 1 good study.\n"]);
-  expect((await run(await makeFolder(harbour), "check", "--strict")).status).toBe(0);
+  expect((await runHere(await makeFolder(harbour), "check", "--strict")).status).toBe(0);
 });
 
 test("--markdown: a table to paste, with what a stranger wrote as mere text", async () => {
   const root = await makeFolder({ ...harbour, "studies/ferry/study.md": writeStudy('"@ines|![x](//x)": 1') });
-  const { status, data, messages } = await run(root, "check", "--markdown");
+  const { status, data, messages } = await runHere(root, "check", "--markdown");
   expect([status, messages]).toEqual([1, ""]);
   expect(data.split("\n").slice(0, 3)).toEqual([
     "| Where | What is wrong | What to type |",
@@ -139,8 +139,10 @@ test("--markdown: a table to paste, with what a stranger wrote as mere text", as
       /^\| `\.\/studies\/ferry\/study\.md:5:1` \| A study has no key “`@ines\\\|!\[x\]\(\/\/x\)`”\. \| `.*` \|$/,
     ),
   ]);
-  expect((await run(await makeFolder(harbour), "check", "--markdown")).data).toBe("No problem was found.\n");
-  const both = await run(root, "check", "--markdown", "--json");
+  expect((await runHere(await makeFolder(harbour), "check", "--markdown")).data).toBe(
+    "No problem was found.\n",
+  );
+  const both = await runHere(root, "check", "--markdown", "--json");
   expect([both.status, both.data]).toEqual([2, ""]);
 });
 
@@ -174,8 +176,8 @@ test("on GitHub Actions: the report, which steers nothing, and an annotation for
 
 test("without a folder named: the current one where it is a gallery, else content", async () => {
   const root = await makeFolder(harbour);
-  expect((await run(root, "check")).messages).toBe("0 errors, 0 warnings; 1 good study.\n");
-  const { status, data } = await run(await makeFolder({}), "check");
+  expect((await runHere(root, "check")).messages).toBe("0 errors, 0 warnings; 1 good study.\n");
+  const { status, data } = await runHere(await makeFolder({}), "check");
   expect([status, data.split("\n")[0]]).toEqual([
     2,
     "content  error  There is no such content folder.  study/content-missing",

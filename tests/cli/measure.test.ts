@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { expect, test, vi } from "vitest";
 import { makeFolder } from "../content/folder.ts";
 import { halved, plain } from "./flag.ts";
-import { run } from "./run.ts";
+import { runHere } from "./run.ts";
 import { findFaults } from "./schema.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
@@ -12,7 +12,7 @@ vi.setConfig({ testTimeout: 60_000 });
 // black and white are 21 and 100 by definition; the line is one flag height long.
 test("the table of a flag that can be worked out by hand", async () => {
   const root = await makeFolder({ "halved.svg": halved });
-  const { status, messages, data } = await run(root, "measure", "halved.svg");
+  const { status, messages, data } = await runHere(root, "measure", "halved.svg");
   expect([status, messages]).toEqual([0, ""]);
   // What stands behind the last of these columns is another measure's.
   const shown = data.split("\n").map((line, at) => (at < 9 ? line : line.slice(0, 64)));
@@ -33,7 +33,7 @@ halved.svg: 2:3, seen from 40 flag heights away (a model of sight)
 
 test("one colour has no edges", async () => {
   const root = await makeFolder({ "plain.svg": plain });
-  const { status, data } = await run(root, "measure", "plain.svg", "--distance", "0");
+  const { status, data } = await runHere(root, "measure", "plain.svg", "--distance", "0");
   expect(status).toBe(0);
   expect(data).toContain("plain.svg: 1:2, the full drawing\n");
   expect(data).toContain("One colour: no edges to measure.");
@@ -41,7 +41,7 @@ test("one colour has no edges", async () => {
 
 test("JSON of one file is an object, of several an array, and both fit the schema", async () => {
   const root = await makeFolder({ "halved.svg": halved, "plain.svg": plain });
-  const one = await run(root, "measure", "halved.svg", "--json");
+  const one = await runHere(root, "measure", "halved.svg", "--json");
   expect([one.status, one.messages, findFaults("measure", one.data)]).toEqual([0, "", []]);
   const measure = JSON.parse(one.data);
   expect(measure.schemaVersion).toBe(2);
@@ -49,7 +49,7 @@ test("JSON of one file is an object, of several an array, and both fit the schem
   expect(measure.edges[0]).toMatchObject({ a: "p1", b: "p2", names: ["white", "black"], grade: "strong" });
   expect(measure.edges[0].contrast).toBeCloseTo((125 * 80) / 115, 6);
 
-  const two = await run(root, "measure", "halved.svg", "plain.svg", "--json");
+  const two = await runHere(root, "measure", "halved.svg", "plain.svg", "--json");
   expect(findFaults("measure", two.data)).toEqual([]);
   expect(JSON.parse(two.data)).toMatchObject([
     { schemaVersion: 2, file: "halved.svg" },
@@ -64,7 +64,7 @@ test("a schema fault is found", async () => {
 
 test("a broken drawing is status 1, and the others are measured", async () => {
   const root = await makeFolder({ "halved.svg": halved, "broken.svg": "<svg" });
-  const { status, data, messages } = await run(root, "measure", "broken.svg", "halved.svg", "--json");
+  const { status, data, messages } = await runHere(root, "measure", "broken.svg", "halved.svg", "--json");
   expect(status).toBe(1);
   expect(JSON.parse(data)).toMatchObject([{ file: "halved.svg" }]);
   expect(messages).toMatch(/^broken\.svg(:\d+:\d+)? {2}error {2}/);
@@ -73,7 +73,7 @@ test("a broken drawing is status 1, and the others are measured", async () => {
 test("a file that is not there, or is a folder, is wrong use", async () => {
   const root = await makeFolder({ "halved.svg": halved });
   await mkdir(join(root, "folder.svg"));
-  expect(await run(root, "measure", "halfed.svg")).toEqual({
+  expect(await runHere(root, "measure", "halfed.svg")).toEqual({
     status: 2,
     data: "",
     messages: `\
@@ -82,7 +82,7 @@ halfed.svg  error  There is no such file.  study/drawing-missing
     A drawing that is there: halved.svg
 `,
   });
-  expect(await run(root, "measure", "folder.svg")).toEqual({
+  expect(await runHere(root, "measure", "folder.svg")).toEqual({
     status: 2,
     data: "",
     messages: `\
@@ -95,7 +95,7 @@ folder.svg  error  This is a folder; name the SVG files in it.  study/folder-nam
 
 test("a drawing over 512 KB is refused before it is read", async () => {
   const root = await makeFolder({ "big.svg": halved + " ".repeat(512 * 1024) });
-  const { status, messages } = await run(root, "measure", "big.svg");
+  const { status, messages } = await runHere(root, "measure", "big.svg");
   expect([status, messages]).toEqual([
     1,
     `\
@@ -112,7 +112,7 @@ test("several files stand in the order in which they were named, whatever is wro
     "picture.svg": Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0xff),
   });
   const words = ["plain.svg", "picture.svg", "halved.svg", "plain.svg", "missing.svg"];
-  const { status, data, messages } = await run(root, "measure", ...words);
+  const { status, data, messages } = await runHere(root, "measure", ...words);
   expect(status).toBe(2);
   expect(data.match(/^\S+\.svg:/gm)).toEqual(["plain.svg:", "halved.svg:", "plain.svg:"]);
   expect(data).toMatch(/metal\n\nhalved\.svg/);
@@ -122,15 +122,15 @@ test("several files stand in the order in which they were named, whatever is wro
 test("a focus that is named: by colour, by name, by selector; what is not there is said", async () => {
   const root = await makeFolder({ "halved.svg": halved });
   for (const focus of ["#000", "black", "#fly"]) {
-    const { status, data } = await run(root, "measure", "halved.svg", "--focus", focus);
+    const { status, data } = await runHere(root, "measure", "halved.svg", "--focus", focus);
     expect(status).toBe(0);
     expect(data).toContain(
       "Focus (named): 33.3 % of the flag, clarity 100.0 %, lasts to 320 or more flag heights",
     );
   }
-  const absent = await run(root, "measure", "halved.svg", "--focus", "pink");
+  const absent = await runHere(root, "measure", "halved.svg", "--focus", "pink");
   expect([absent.status, absent.data]).toEqual([1, ""]);
   expect(absent.messages).toContain("The drawing has no colour “pink”.");
-  const nothing = await run(root, "measure", "halved.svg", "--focus", "#mast");
+  const nothing = await runHere(root, "measure", "halved.svg", "--focus", "#mast");
   expect(nothing.messages).toContain("“#mast” matches nothing in the drawing.");
 });

@@ -3,6 +3,7 @@ import { execFile } from "node:child_process";
 import { readdirSync, readlinkSync } from "node:fs";
 import { join } from "node:path";
 import { main } from "../../src/cli/main.ts";
+import { spellCommands } from "../../src/cli/text/invocation.ts";
 import { createTerminal } from "../../src/cli/text/terminal.ts";
 
 export const start = join(import.meta.dirname, "../../src/cli/start.mjs");
@@ -35,20 +36,38 @@ export function run(folder: string, ...words: readonly string[]): Promise<Run> {
  * One at a time: the working folder is that of the process.
  */
 export async function runHere(folder: string, ...words: readonly string[]): Promise<Run> {
-  const before = process.cwd();
   const said = { data: "", messages: "" };
   const keep = (kind: keyof typeof said) => ({
     write: (text: string) => {
       said[kind] += text;
     },
   });
-  process.chdir(folder);
+  const putBack = actAsStarted(folder);
   try {
-    const status = await main(words, createTerminal(keep("data"), keep("messages"), process.env));
+    const terminal = createTerminal(keep("data"), keep("messages"), process.env);
+    const message = (text: string) => terminal.message(spellCommands(text));
+    const status = await main(words, { ...terminal, message });
     return { status, ...said };
   } finally {
-    process.chdir(before);
+    putBack();
   }
+}
+
+/** Makes this process look as one that was started by `run`; what is returned undoes that. */
+function actAsStarted(folder: string): () => void {
+  const [before, script = ""] = [process.cwd(), process.argv[1]];
+  const own = Object.keys(asScript).map((name) => [name, process.env[name]] as const);
+  process.chdir(folder);
+  process.argv[1] = start;
+  Object.assign(process.env, asScript);
+  return () => {
+    process.chdir(before);
+    process.argv[1] = script;
+    for (const [name, value] of own) {
+      if (value === undefined) delete process.env[name];
+      else process.env[name] = value;
+    }
+  };
 }
 
 /** Runs a line as a shell does, with `counterchange` as the command. */

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { expect, test, vi } from "vitest";
 import { makeFolder } from "../content/folder.ts";
 import { halved, plain } from "./flag.ts";
-import { run } from "./run.ts";
+import { runHere } from "./run.ts";
 import { findFaults } from "./schema.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
@@ -23,7 +23,7 @@ const files = {
 test("every flag of a folder and the folders in it, least clear first; broken ones are named, never fatal", async () => {
   const root = await makeFolder(files);
   await symlink(join(root, "flags/halved.svg"), join(root, "flags/link.svg"));
-  const { status, data, messages } = await run(root, "survey", "flags");
+  const { status, data, messages } = await runHere(root, "survey", "flags");
   expect(status).toBe(1);
   expect(data.match(/^ {2}\S+\.svg/gim)).toEqual([
     "  flags/more/dark.svg",
@@ -36,7 +36,7 @@ test("every flag of a folder and the folders in it, least clear first; broken on
 
 test("the same from inside the folder", async () => {
   const root = await makeFolder({ "halved.svg": halved });
-  const { status, data } = await run(root, "survey", ".");
+  const { status, data } = await runHere(root, "survey", ".");
   expect(status).toBe(0);
   expect(data).toMatch(/^ {2}halved\.svg {2}100\.0 %/m);
   expect(data).toContain("1 flag of 1 file.\n");
@@ -44,7 +44,7 @@ test("the same from inside the folder", async () => {
 
 test("JSON fits the schema, with what is broken", async () => {
   const root = await makeFolder(files);
-  const { status, data } = await run(root, "survey", "flags", "--json");
+  const { status, data } = await runHere(root, "survey", "flags", "--json");
   expect([status, findFaults("survey", data)]).toEqual([1, []]);
   expect(JSON.parse(data)).toMatchObject({
     flags: [
@@ -58,7 +58,7 @@ test("JSON fits the schema, with what is broken", async () => {
 
 test("CSV has a line for each file", async () => {
   const root = await makeFolder(files);
-  const { status, data } = await run(root, "survey", "flags", "--csv");
+  const { status, data } = await runHere(root, "survey", "flags", "--csv");
   expect(status).toBe(1);
   const lines = data.split("\r\n");
   expect(lines[0]).toMatch(/^file,clarity,clearEdgeShare,/);
@@ -80,14 +80,14 @@ test("a flag of sixty paints is surveyed like any other, and both survey and try
   const root = await makeFolder({
     "flags/sixty.svg": `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 60 40">${stripes}</svg>`,
   });
-  const { status, data, messages } = await run(root, "survey", "flags", "--json");
+  const { status, data, messages } = await runHere(root, "survey", "flags", "--json");
   expect([status, messages, findFaults("survey", data)]).toEqual([0, "", []]);
   expect(JSON.parse(data).flags).toMatchObject([{ tried: { paints: 24, of: 48 } }]);
-  const table = await run(root, "survey", "flags");
+  const table = await runHere(root, "survey", "flags");
   expect(table.data).toContain(
     "\n  flags/sixty.svg: of 48 colours only the 24 largest were tried.\n\n1 flag of",
   );
-  const tried = await run(root, "try", "flags/sixty.svg");
+  const tried = await runHere(root, "try", "flags/sixty.svg");
   expect(tried.data).toContain(
     "Note: 48 colours: only the 24 largest were tried, with each other's colours.\n",
   );

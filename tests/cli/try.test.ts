@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { expect, test, vi } from "vitest";
 import { makeFolder } from "../content/folder.ts";
 import { halved } from "./flag.ts";
-import { run } from "./run.ts";
+import { runHere } from "./run.ts";
 import { findFaults } from "./schema.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
@@ -15,7 +15,7 @@ const change = ["--replace", "#000000", "--with", "#808080"];
 // 60 to 59.28 is under 3 points: the edge is the same.
 test("the table of a change that can be worked out by hand", async () => {
   const root = await makeFolder({ "halved.svg": halved });
-  expect(await run(root, "try", "halved.svg", ...change)).toEqual({
+  expect(await runHere(root, "try", "halved.svg", ...change)).toEqual({
     status: 0,
     messages: "",
     data: `\
@@ -34,7 +34,7 @@ halved.svg: #000000 → #808080, seen from 40 flag heights away (a model of sigh
 test("JSON fits the schema, with and without only", async () => {
   const root = await makeFolder({ "halved.svg": halved });
   for (const only of [[], ["--only", "#fly"]]) {
-    const { status, data, messages } = await run(root, "try", "halved.svg", ...change, ...only, "--json");
+    const { status, data, messages } = await runHere(root, "try", "halved.svg", ...change, ...only, "--json");
     expect([status, messages, findFaults("try", data)]).toEqual([0, "", []]);
     const compared = JSON.parse(data);
     expect(compared.schemaVersion).toBe(2);
@@ -50,14 +50,14 @@ test("JSON fits the schema, with and without only", async () => {
 
 test("--out writes the redesign, says that it is unofficial, and never overwrites", async () => {
   const root = await makeFolder({ "halved.svg": halved });
-  const first = await run(root, "try", "halved.svg", ...change, "--out", "grey.svg");
+  const first = await runHere(root, "try", "halved.svg", ...change, "--out", "grey.svg");
   expect([first.status, first.messages]).toEqual([0, "The redesign is in grey.svg.\n"]);
   const written = await readFile(join(root, "grey.svg"), "utf8");
   expect(written).toContain("#808080");
   expect(written).not.toContain("#000000");
   expect(written).toMatch(/unofficial/i);
 
-  const again = await run(
+  const again = await runHere(
     root,
     "try",
     "halved.svg",
@@ -96,13 +96,13 @@ The folder of “no/such/folder.svg” does not exist.
   ],
 ])("%j is wrong use", async (words, messages) => {
   const root = await makeFolder({ "halved.svg": halved });
-  expect(await run(root, "try", "halved.svg", ...words)).toEqual({ status: 2, data: "", messages });
+  expect(await runHere(root, "try", "halved.svg", ...words)).toEqual({ status: 2, data: "", messages });
 });
 
 test("a colour that the drawing does not have is status 1, and nothing is written", async () => {
   const root = await makeFolder({ "halved.svg": halved });
   const words = ["--replace", "#123456", "--with", "red", "--out", "out.svg"];
-  const { status, data, messages } = await run(root, "try", "halved.svg", ...words);
+  const { status, data, messages } = await runHere(root, "try", "halved.svg", ...words);
   expect([status, data]).toEqual([1, ""]);
   expect(messages).toContain("#123456");
   await expect(readFile(join(root, "out.svg"))).rejects.toThrow("ENOENT");
@@ -110,7 +110,7 @@ test("a colour that the drawing does not have is status 1, and nothing is writte
 
 test("a focus that is named stands first and is compared", async () => {
   const root = await makeFolder({ "halved.svg": halved });
-  const { status, data } = await run(root, "try", "halved.svg", ...change, "--focus", "#fly");
+  const { status, data } = await runHere(root, "try", "halved.svg", ...change, "--focus", "#fly");
   expect(status).toBe(0);
   expect(data).toContain("  edge                          length  focus  before");
   expect(data).toContain("  white / black → white / grey    1.00   1.00  87.0 %");
@@ -122,7 +122,7 @@ const dark = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><path fi
 
 test("without a change: what to change and why, then by the colour that is changed", async () => {
   const root = await makeFolder({ "dark.svg": dark });
-  const { status, data, messages } = await run(root, "try", "dark.svg");
+  const { status, data, messages } = await runHere(root, "try", "dark.svg");
   expect([status, messages]).toEqual([0, ""]);
   // The area of the disc is π · 0.6², of 6: 19 %.
   expect(data).toMatch(/^Change off-black \(19 % of the flag\) or black \(81 %\) first: with /);
@@ -143,7 +143,7 @@ test("with more colours than have room it stays under 30 lines of 100 columns", 
   const root = await makeFolder({
     "stripes.svg": `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 24 16">${stripes}</svg>`,
   });
-  const { status, data } = await run(root, "try", "stripes.svg");
+  const { status, data } = await runHere(root, "try", "stripes.svg");
   expect(status).toBe(0);
   const lines = data.trimEnd().split("\n");
   expect(lines.length).toBeLessThan(30);
@@ -154,11 +154,11 @@ test("with more colours than have room it stays under 30 lines of 100 columns", 
 test("the JSON of a ranking fits its schema", async () => {
   const root = await makeFolder({ "dark.svg": dark, "halved.svg": halved });
   for (const file of ["dark.svg", "halved.svg"]) {
-    const { status, data, messages } = await run(root, "try", file, "--json");
+    const { status, data, messages } = await runHere(root, "try", file, "--json");
     expect([status, messages, findFaults("options", data)]).toEqual([0, "", []]);
   }
   // Nothing can be better than clear.
-  expect(JSON.parse((await run(root, "try", "halved.svg", "--json")).data)).toMatchObject({
+  expect(JSON.parse((await runHere(root, "try", "halved.svg", "--json")).data)).toMatchObject({
     schemaVersion: 2,
     changeFirst: null,
     reason: "The flag is clear as it is, at a clarity of 100 %.",
@@ -167,7 +167,15 @@ test("the JSON of a ranking fits its schema", async () => {
 
 test("a colour that only CSS knows by a near name is proposed", async () => {
   const root = await makeFolder({ "halved.svg": halved });
-  const { status, messages } = await run(root, "try", "halved.svg", "--replace", "black", "--with", "glod");
+  const { status, messages } = await runHere(
+    root,
+    "try",
+    "halved.svg",
+    "--replace",
+    "black",
+    "--with",
+    "glod",
+  );
   expect([status, messages]).toEqual([
     1,
     `\

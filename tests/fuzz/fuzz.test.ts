@@ -10,5 +10,5 @@ test("mutants of hostile and real drawings", { timeout: 240_000 }, async () => {
   expect(report.faults).toEqual([]);
   expect(report.rendered).toBeGreaterThanOrEqual(80);
   // A corpus of which nothing passes would test the first step only.
-  expect(report.accepted).toBeGreaterThan(600);
+  expect(report.accepted).toBeGreaterThan(500);
 });

@@ -288,14 +288,20 @@ const pieces: Readonly<Record<Kind, readonly string[]>> = {
   ],
 };
 
-/** Every large file, the pieces of a place one after another. */
+/** Every large file, the pieces of a place one after another. A text is made when it is asked for: most are passed over. */
 export function* listLarge(): Generator<Large> {
   for (const kind of Object.keys(places) as Kind[])
     for (const most of bytes[kind])
       for (const place of places[kind])
         for (const piece of pieces[kind]) {
           const name = `${kind}, ${most} bytes: ${JSON.stringify(piece)} in ${JSON.stringify(place.slice(-60))}`;
-          yield { name, kind, text: fill(place, piece, most) };
+          yield {
+            name,
+            kind,
+            get text() {
+              return fill(place, piece, most);
+            },
+          };
         }
 }
 

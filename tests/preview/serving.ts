@@ -3,6 +3,7 @@ import { onTestFinished, vi } from "vitest";
 import { openLine } from "../../src/preview/serverpool.ts";
 import { type ServeOptions, startServing } from "../../src/preview/startserving.ts";
 import type { Problem } from "../../src/problem/problem.ts";
+import { openKept } from "../kept.ts";
 
 export interface Served {
   readonly address: string;
@@ -27,7 +28,8 @@ export async function serve(contentDir: string, options: Partial<ServeOptions> =
     port: 0,
     isFixed: true,
     drafts: false,
-    pool: openLine(options.store),
+    // What a folder holds is measured once for all tests; an edit is new to all of them.
+    pool: openLine(options.store ?? (await openKept())),
     onVersion: (_, problems) => told.push(problems),
     ...options,
   });

@@ -109,12 +109,12 @@ describe("pixels of each paint", () => {
     ],
     [
       "a mask keeps its own colours",
-      `<mask id="m"><rect width="300" height="200"/><rect width="100" height="100" fill="white"/></mask>${field}<rect width="300" height="200" fill="red" mask="url(#m)"/>`,
+      `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="300" height="200"><rect width="300" height="200"/><rect width="100" height="100" fill="white"/></mask>${field}<rect width="300" height="200" fill="red" mask="url(#m)"/>`,
       10_000,
     ],
     [
       "a mask coloured from a sheet",
-      `<style>.w{fill:white}</style><mask id="m"><rect class="w" width="100" height="100"/></mask>${field}<rect width="300" height="200" fill="red" mask="url(#m)"/>`,
+      `<style>.w{fill:white}</style><mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="300" height="200"><rect class="w" width="100" height="100"/></mask>${field}<rect width="300" height="200" fill="red" mask="url(#m)"/>`,
       10_000,
     ],
     [

@@ -58,7 +58,7 @@ describe("a shape far smaller than its coordinates", () => {
     ],
     [
       "in a mask",
-      `<mask id="m"><rect fill="#fff" ${huge}/></mask><rect width="300" height="200" mask="url(#m)" fill="#ff0000"/>`,
+      `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="300" height="200"><rect fill="#fff" ${huge}/></mask><rect width="300" height="200" mask="url(#m)" fill="#ff0000"/>`,
     ],
     [
       "clipped in its own units",

@@ -294,7 +294,7 @@ const values: readonly Row[] = [
   [
     "color-interpolation: linearRGB",
     svg(
-      `<mask id="m" color-interpolation="linearRGB"><path d="M0 0h300v200H0z" fill="#888"/></mask>${filled('mask="url(#m)"')}`,
+      `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="300" height="200" color-interpolation="linearRGB"><path d="M0 0h300v200H0z" fill="#888"/></mask>${filled('mask="url(#m)"')}`,
     ),
     "svg/value",
   ],
@@ -360,7 +360,7 @@ const geometry: readonly Row[] = [
   ["a rotation about half a point", svg(filled('transform="rotate(9 150)"')), "svg/number"],
   ["a matrix of five", svg(filled('transform="matrix(1 0 0 1 9)"')), "svg/number"],
   ["a transform in degrees", svg(filled('transform="rotate(9deg)"')), "svg/number"],
-  ["a transform of 0", svg(filled('transform="scale(0)"'))],
+  ["a transform of 0", svg(filled('transform="scale(0)"')), "svg/too-far"],
   ["transform-origin", svg(filled('transform-origin="150 100" transform="scale(.5)"')), "svg/unsupported"],
   ["pathLength", svg(line('pathLength="10" stroke-dasharray="1 1"')), "svg/unsupported"],
   ["systemLanguage", svg(filled('systemLanguage="xx"')), "svg/unsupported"],
@@ -382,11 +382,13 @@ const geometry: readonly Row[] = [
     svg(
       `<svg x="50" y="40" width="100" height="100" viewBox="0 0 10 20" preserveAspectRatio="xMinYMax slice"><circle cx="5" cy="15" r="5" fill="#0a0"/></svg>`,
     ),
+    "svg/unlike",
   ],
   ["an svg inside that cuts", svg(`<svg x="50" y="40" width="100" height="60">${filled("")}</svg>`)],
   [
     "an svg inside that does not cut",
     svg(`<svg x="50" y="40" width="100" height="60" overflow="visible">${filled("")}</svg>`),
+    "svg/unlike",
   ],
   [
     "an svg inside that scrolls",
@@ -395,10 +397,12 @@ const geometry: readonly Row[] = [
   [
     "an svg inside, overflow auto",
     svg(`<svg x="50" y="40" width="100" height="60" overflow="auto">${filled("")}</svg>`),
+    "svg/unlike",
   ],
   [
     "an svg inside with a transform",
     svg(`<svg transform="rotate(9)" width="200" height="160">${filled("")}</svg>`),
+    "svg/unlike",
   ],
   [
     "an svg inside without a size",
@@ -434,6 +438,7 @@ const geometry: readonly Row[] = [
     svg(
       '<symbol id="s" viewBox="0 0 10 10" refX="5" refY="5"><rect width="10" height="10" fill="#0a0"/></symbol><use href="#s" x="150" y="100" width="100" height="100"/>',
     ),
+    "svg/unlike",
   ],
   [
     "a use of an svg",
@@ -525,12 +530,13 @@ const lists: readonly Row[] = [
     "translate (20)rotate(9)",
     "matrix(1,0,0,1,20,20)",
     "scale(-1) translate(-300 -200)",
-    "scale(0,1)",
     "rotate(30-50-50)",
     "translate(20&#10;20)",
-    "matrix(1 1 1 1 0 0)",
     "",
   ].map((list): Row => [`transform ${list}`, svg(filled(`transform="${list}"`))]),
+  ...["scale(0,1)", "matrix(1 1 1 1 0 0)", "skewX(90)"].map(
+    (list): Row => [`transform ${list}`, svg(filled(`transform="${list}"`)), "svg/too-far"],
+  ),
   ...[
     "translate(20,,20)",
     "translate(,20)",
@@ -616,7 +622,7 @@ const servers: readonly Row[] = [
   ["a gradient, upright", gradient('x2="0" y2="1"')],
   ["a gradient in user space", gradient('gradientUnits="userSpaceOnUse" x1="50" x2="150"')],
   ["a gradient in user space, millimetres", gradient('gradientUnits="userSpaceOnUse" x1="10mm" x2="50mm"')],
-  ["a gradient that reflects", gradient('x2=".3" spreadMethod="reflect"')],
+  ["a gradient that reflects", gradient('x2=".3" spreadMethod="reflect"'), "svg/unlike"],
   ["a gradient that spreads in no known way", gradient('x2=".3" spreadMethod="mirror"'), "svg/value"],
   ["a gradient that is turned", gradient('gradientTransform="rotate(45)"')],
   [
@@ -664,6 +670,7 @@ const servers: readonly Row[] = [
     svg(
       `<radialGradient id="l" fx=".3" fy=".4" fr=".1" r=".6"><stop stop-color="#0a0"/><stop offset="1" stop-color="#00c"/></radialGradient>${rect('fill="url(#l)"')}`,
     ),
+    "svg/unlike",
   ],
   ["a fill that points at a shape", svg(`<path id="p" d="M0 0h50v50z"/>${rect('fill="url(#p) #0a0"')}`)],
   [
@@ -677,6 +684,7 @@ const servers: readonly Row[] = [
     svg(
       `<pattern id="p" width=".25" height=".5" patternContentUnits="objectBoundingBox"><rect width=".125" height=".5" fill="#0a0"/></pattern>${rect('fill="url(#p)"')}`,
     ),
+    "svg/unlike",
   ],
   [
     "a pattern that is turned",
@@ -699,6 +707,7 @@ const servers: readonly Row[] = [
     svg(
       `<clipPath id="c" clipPathUnits="objectBoundingBox"><circle cx=".5" cy=".5" r=".4"/></clipPath>${filled('clip-path="url(#c)"')}`,
     ),
+    "svg/unlike",
   ],
   [
     "a clip path with a rule",
@@ -722,22 +731,26 @@ const servers: readonly Row[] = [
   ],
   [
     "a mask",
-    svg(`<mask id="m"><circle cx="150" cy="100" r="60" fill="#fff"/></mask>${filled('mask="url(#m)"')}`),
+    svg(
+      `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="300" height="200"><circle cx="150" cy="100" r="60" fill="#fff"/></mask>${filled('mask="url(#m)"')}`,
+    ),
   ],
   [
     "a mask by luminance",
-    svg(`<mask id="m"><rect width="300" height="200" fill="#0ff"/></mask>${filled('mask="url(#m)"')}`),
+    svg(
+      `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="300" height="200"><rect width="300" height="200" fill="#0ff"/></mask>${filled('mask="url(#m)"')}`,
+    ),
   ],
   [
     "a mask by alpha",
     svg(
-      `<mask id="m" mask-type="alpha"><circle cx="150" cy="100" r="60" fill="#000"/></mask>${filled('mask="url(#m)"')}`,
+      `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="300" height="200" mask-type="alpha"><circle cx="150" cy="100" r="60" fill="#000"/></mask>${filled('mask="url(#m)"')}`,
     ),
   ],
   [
     "a mask by alpha, from a style",
     svg(
-      `<mask id="m" style="mask-type:alpha"><circle cx="150" cy="100" r="60" fill="#000"/></mask>${filled('mask="url(#m)"')}`,
+      `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="300" height="200" style="mask-type:alpha"><circle cx="150" cy="100" r="60" fill="#000"/></mask>${filled('mask="url(#m)"')}`,
     ),
   ],
   [
@@ -749,17 +762,21 @@ const servers: readonly Row[] = [
   [
     "a mask that inherits",
     svg(
-      `<g fill="#fff"><mask id="m"><circle cx="150" cy="100" r="60"/></mask></g>${filled('mask="url(#m)"')}`,
+      `<g fill="#fff"><mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="300" height="200"><circle cx="150" cy="100" r="60"/></mask></g>${filled('mask="url(#m)"')}`,
     ),
   ],
   [
     "a mask in a longhand",
-    svg(`<mask id="m"><circle r="60" fill="#fff"/></mask>${filled('style="mask-image:url(#m)"')}`),
+    svg(
+      `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="300" height="200"><circle r="60" fill="#fff"/></mask>${filled('style="mask-image:url(#m)"')}`,
+    ),
     "svg/unsupported",
   ],
   [
     "a mask with a position",
-    svg(`<mask id="m"><circle r="60" fill="#fff"/></mask>${filled('style="mask:url(#m) 9px 9px"')}`),
+    svg(
+      `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="300" height="200"><circle r="60" fill="#fff"/></mask>${filled('style="mask:url(#m) 9px 9px"')}`,
+    ),
     "svg/value",
   ],
   [
@@ -813,7 +830,7 @@ const roots: readonly Row[] = [
   [
     "a mask on the root",
     svg(
-      `<mask id="m"><circle r="150" fill="#fff"/></mask>${filled("")}`,
+      `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="300" height="200"><circle r="150" fill="#fff"/></mask>${filled("")}`,
       'viewBox="0 0 300 200" mask="url(#m)"',
     ),
     "svg/root",

@@ -40,7 +40,7 @@ const inPlace: readonly (readonly [string, string])[] = [
   ["a fallback beside it stays", `<rect ${box} fill="§"/><g fill="blue"><circle r="3"/></g>`],
   [
     "the contents of masks and clip paths stay",
-    `<mask id="m"><rect ${box} fill="red"/></mask><clipPath id="c"><rect ${box} fill="red"/></clipPath><rect ${box} fill="§" mask="url(#m)" clip-path="url(#c)"/>`,
+    `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="30" height="20"><rect ${box} fill="red"/></mask><clipPath id="c"><rect ${box} fill="red"/></clipPath><rect ${box} fill="§" mask="url(#m)" clip-path="url(#c)"/>`,
   ],
   [
     "titles and ids that say red stay",
@@ -81,7 +81,7 @@ describe("recolour", () => {
   test("black that nobody declared stays black inside a mask, where it hides", async () => {
     // The mask shows the right half: its left half is black because nothing is declared.
     const text = draw(
-      `<mask id="m"><rect width="15" height="20"/><rect x="15" width="15" height="20" fill="white"/></mask><rect ${box} fill="lime"/><g mask="url(#m)"><rect ${box}/></g>`,
+      `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="30" height="20"><rect width="15" height="20"/><rect x="15" width="15" height="20" fill="white"/></mask><rect ${box} fill="lime"/><g mask="url(#m)"><rect ${box}/></g>`,
     );
     const before = pixelsOf(await render(read(text)));
     expect(new Set(before)).toEqual(new Set(["#00ff00", "#000000"]));
@@ -103,7 +103,7 @@ describe("recolour", () => {
 
   test("a rule that paints a mask too keeps the mask", async () => {
     const text = draw(
-      `<style>.w{fill:#ffffff}</style><mask id="m"><rect class="w" width="15" height="20"/></mask><rect ${box} fill="blue"/><rect class="w" ${box} mask="url(#m)"/>`,
+      `<style>.w{fill:#ffffff}</style><mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="30" height="20"><rect class="w" width="15" height="20"/></mask><rect ${box} fill="blue"/><rect class="w" ${box} mask="url(#m)"/>`,
     );
     const before = pixelsOf(await render(read(text)));
     const after = pixelsOf(await render(read(changed(text, "#ffffff", next))));

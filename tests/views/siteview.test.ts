@@ -7,6 +7,8 @@ test("all that templates see is plain data: it survives being written down", () 
   const view = presentSite(galleryResult, undefined);
   // JSON has no undefined; everything else must come back as it was.
   expect(JSON.parse(JSON.stringify(view))).toEqual(view);
+  // Nor an instance of a class, which JSON would make a plain object that is equal to it.
+  expect(structuredClone(view)).toStrictEqual(view);
   expect(view.studies.map((page) => page.slug)).toEqual(["a-square"]);
 });
 

@@ -32,9 +32,9 @@ test("no focus is told apart from one that lasts to no step", () => {
   expect(presentLasting(none, format)).toBeUndefined();
   expect(formatLastsTo(none.before.focus, format)).toBe("no charge");
   expect([null, 80, 320].map((step) => formatLastsTo(lasting(step).before.focus, format))).toEqual([
-    "under 10",
-    "80",
-    "320 or more",
+    "under 10 flag heights",
+    "80 flag heights",
+    "320 flag heights or more",
   ]);
 });
 
@@ -65,7 +65,7 @@ test("a focus that lasts to no step has no line, and the caption says so", () =>
   const view = presentLasting(lasting(null), format);
   expect(view?.lasts).toBeUndefined();
   expect(view?.caption).toBe(
-    "It lasts to under 10, by its size alone: 50% of it has to be left, and its largest piece has to span 5 arcminutes, the size of a letter that 20/20 sight reads.",
+    "It lasts to under 10 flag heights, by its size alone: 50% of it has to be left, and its largest piece has to span 5 arcminutes, the size of a letter that 20/20 sight reads.",
   );
 });
 

@@ -8,7 +8,8 @@ import { runOrdered } from "../jobs/orderedqueue.ts";
 import { defaultLimits, type Line } from "../jobs/pool.ts";
 import type { StudyResult } from "../result.ts";
 import { fingerprint } from "../store/fingerprint.ts";
-import type { FlagOutcome } from "../survey/overview.ts";
+import { findHomes, leaveOriginals } from "../survey/sameflag.ts";
+import type { FlagOutcome } from "../survey/surveyflags.ts";
 import { compareRedesign, type KnownFlag } from "./compareredesign.ts";
 
 /** Both flags of one study. */
@@ -50,11 +51,11 @@ export async function compareAll(
     const [original, redesign] = await Promise.all([gridOf(file, first), gridOf(file, second)]);
     return original === undefined || redesign === undefined ? undefined : { result, original, redesign };
   });
-  const plain = await mapSome(flags, async ({ file, outcome: { value } }) => ({
+  const homes = findHomes(studies);
+  const plain = await mapSome(leaveOriginals(flags, studies), async ({ file, outcome: { value } }) => ({
     file,
     grid: value === undefined ? undefined : await gridOf(file, value.drawing),
   }));
-  const homes = findHomes(studies);
   const known = [
     ...listKnown(
       pairs.filter((pair) => pair !== undefined),
@@ -92,19 +93,6 @@ async function mapSome<A, B>(items: readonly A[], work: (item: A) => Promise<B>)
     ([one]) => done.push(one),
   );
   return done;
-}
-
-/** The path of each study's original, or that of the first study with just the same drawing: `begin` copies it for each. */
-function findHomes(studies: readonly StudyResult[]): ReadonlyMap<StudyResult, string> {
-  const first = new Map<string, string>();
-  return new Map(
-    studies.map((result) => {
-      const text = fingerprint(result.drawings.original);
-      const home = first.get(text) ?? pathOfOriginal(result.study);
-      first.set(text, home);
-      return [result, home] as const;
-    }),
-  );
 }
 
 function listKnown(pairs: readonly Pair[], homes: ReadonlyMap<StudyResult, string>): readonly KnownFlag[] {

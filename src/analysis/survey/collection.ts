@@ -13,7 +13,7 @@ import type { JobKind, Jobs } from "../jobs/job.ts";
 import { runOrdered } from "../jobs/orderedqueue.ts";
 import { defaultLimits, type Line } from "../jobs/pool.ts";
 import type { KnownFlag } from "../likeness/compareredesign.ts";
-import type { FlagOutcome } from "./overview.ts";
+import type { FlagOutcome } from "./surveyflags.ts";
 
 /** What a folder gave, and what is wrong in it; nothing of that is more than a warning. */
 interface Gathered<T> {

@@ -1,36 +1,29 @@
 // Floor 6. The survey of a gallery: the originals of its studies and the flags that have none, least clear first.
 
-import { pathOfOriginal } from "../../content/study/original.ts";
-import type { Outcome } from "../../problem/problem.ts";
 import type { StudyResult } from "../result.ts";
+import { findHomes, leaveOriginals } from "./sameflag.ts";
 import type { GallerySurvey, SurveyEntry } from "./surveyentry.ts";
-import { collectSurvey, describeFlag, type SurveyedDrawing } from "./surveyflags.ts";
-
-/** A file of `flags/`, by its path in the content folder, and what became of it. */
-export interface FlagOutcome {
-  readonly file: string;
-  readonly outcome: Outcome<SurveyedDrawing>;
-}
+import { collectSurvey, describeFlag, type FlagOutcome } from "./surveyflags.ts";
 
 /**
- * Puts the survey together. A flag that studies begin with is there once, with the focus of the first of them; `flags` are
- * the others.
+ * Puts the survey together. A flag that studies begin with is there once, with the focus of the first of them, also where
+ * each has a copy of the drawing; `flags` are the others.
  */
 export function surveyGallery(studies: readonly StudyResult[], flags: readonly FlagOutcome[]): GallerySurvey {
   const entries = new Map<string, SurveyEntry>();
-  for (const result of studies) {
-    const file = pathOfOriginal(result.study);
+  for (const [result, file] of findHomes(studies)) {
     const known = entries.get(file) ?? surveyStudy(file, result);
     entries.set(file, { ...known, slugs: [...known.slugs, result.study.slug].sort() });
   }
-  for (const { file, outcome } of flags) {
+  const others = leaveOriginals(flags, studies);
+  for (const { file, outcome } of others) {
     if (outcome.value === undefined) continue;
     const { flag, measure, drawing } = outcome.value;
     entries.set(file, { flag: { ...flag, file }, measure, drawing, slugs: [] });
   }
   const ordered = collectSurvey([
     ...[...entries.values()].map(({ flag }) => ({ file: flag.file, outcome: { value: flag, problems: [] } })),
-    ...flags.flatMap(({ file, outcome: { value, problems } }) =>
+    ...others.flatMap(({ file, outcome: { value, problems } }) =>
       value === undefined
         ? [{ file, outcome: { value, problems: problems.map((problem) => ({ ...problem, file })) } }]
         : [],

@@ -54,6 +54,12 @@ export interface SurveyInput {
   readonly bytes: Uint8Array;
 }
 
+/** A file of `flags/`, by its path in the content folder, and what became of it. */
+export interface FlagOutcome {
+  readonly file: string;
+  readonly outcome: Outcome<SurveyedDrawing>;
+}
+
 /** One flag with what a page shows of it: all its measures, and the drawing as SVG text that we wrote. */
 export interface SurveyedDrawing {
   readonly flag: SurveyedFlag;

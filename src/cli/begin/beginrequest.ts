@@ -20,6 +20,8 @@ export interface Request {
   /** What the flag is called, where it was said. */
   readonly flag?: string;
   readonly original: string;
+  /** The slug of the series it belongs to. */
+  readonly series?: string;
   readonly content: string;
   /** Whether keys and prose go into files of their own. */
   readonly isSplit: boolean;
@@ -32,6 +34,7 @@ export interface Request {
 export interface Ground {
   readonly isNew: boolean;
   readonly hasSchemas: boolean;
+  readonly hasSeries: boolean;
   readonly schema: string;
 }
 
@@ -43,7 +46,7 @@ const samples = { title: "A lighter ferry wheel", flag: "The Harrowquay ferry fl
  * with a slug that would do.
  */
 export function readRequest(given: Given, content: string, taken: readonly string[] = []): Request {
-  const { original, title, flag } = given.values;
+  const { original, title, flag, series } = given.values;
   const [slug] = given.operands;
   if (original === undefined) throw askForOriginal(slug, { ...given, taken });
   const typed = { ...given, original, taken };
@@ -62,12 +65,18 @@ export function readRequest(given: Given, content: string, taken: readonly strin
       `The slug has ${slug.length} characters; it may have ${longest.slug}.`,
       suggest(slug.slice(0, 40), typed),
     );
+  if (series !== undefined && !isSlug(series))
+    throw new UsageError(
+      `${quoteText(series)} cannot be the name of a series: small letters a to z, digits and single hyphens only.`,
+      `Type, for example: --series ${proposeSlug(series) ?? "six-flags"}`,
+    );
   const isSplit = given.switches.has("yaml");
   return {
     slug,
     title: title === undefined ? titleOf(slug) : checkWords("title", title),
     ...(flag === undefined ? {} : { flag: checkWords("flag", flag) }),
     original,
+    ...(series === undefined ? {} : { series }),
     content: given.values["content"] ?? content,
     isSplit,
     given,
@@ -76,7 +85,7 @@ export function readRequest(given: Given, content: string, taken: readonly strin
 }
 
 /** Looks at the content folder. Throws UsageError where the study is there already, under whatever case of its letters. */
-export async function surveyPlace({ slug, content, original, given }: Request): Promise<Ground> {
+export async function surveyPlace({ slug, content, original, series, given }: Request): Promise<Ground> {
   const top = await list(content);
   if ((top.get("studies") ?? "folder") !== "folder")
     throw new UsageError(
@@ -95,14 +104,15 @@ export async function surveyPlace({ slug, content, original, given }: Request): 
   return {
     isNew: !top.has("gallery.yaml"),
     hasSchemas: top.has(schemasFolder),
+    hasSeries: (await list(join(content, "series"))).has(`${series}.md`),
     schema: `../../${schemasFolder}/front-matter.schema.json`,
   };
 }
 
 /** Returns the files to make: the study, and what the gallery does not have yet. The drawing is copied byte for byte. */
 export async function listPieces(
-  { slug, isSplit }: Request,
-  { isNew, hasSchemas }: Ground,
+  { slug, isSplit, series }: Request,
+  { isNew, hasSchemas, hasSeries }: Ground,
   { frontMatter, prose }: StarterText,
   drawing: Uint8Array,
 ): Promise<readonly Piece[]> {
@@ -124,8 +134,24 @@ export async function listPieces(
           },
         ]
       : []),
+    ...(series === undefined || hasSeries
+      ? []
+      : [{ path: join("series", `${series}.md`), content: writeSeries(series, slug), isShared: true }]),
     { path: join("studies", slug), content: study },
   ];
+}
+
+/** A series of one study, with room for what only its author knows. */
+function writeSeries(series: string, study: string): string {
+  return [
+    "---",
+    `title: ${titleOf(series)}`,
+    "studies:",
+    `  - ${study}`,
+    "# closing: Which of them would you fly?",
+    "---",
+    "",
+  ].join("\n");
 }
 
 async function list(folder: string): Promise<ReadonlyMap<string, Entry["kind"]>> {
@@ -180,7 +206,7 @@ function suggest(
     taken,
   }: Given & { readonly original: string; readonly taken: readonly string[] },
 ): string {
-  const rest = ["title", "flag", "content"].flatMap((option) => {
+  const rest = ["title", "flag", "series", "content"].flatMap((option) => {
     const value = values[option];
     return value === undefined ? [] : [`--${option} ${quoteWord(value)}`];
   });

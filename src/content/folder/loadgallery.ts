@@ -7,9 +7,8 @@ import {
   describeFolderFailure,
   drawingBytes,
   type FileFailure,
-  folderNamed,
 } from "../disk/filefailure.ts";
-import { kindOf, readFolder, readNamed, readRegular } from "../disk/readfile.ts";
+import { kindOf, readFolder, readRegular } from "../disk/readfile.ts";
 import { defaultGallery, missingGallery, parseGallery } from "../gallery/galleryfile.ts";
 import { loadSeries } from "../series/loadseries.ts";
 import type { Series } from "../series/series.ts";
@@ -28,7 +27,7 @@ import { findConfusables } from "./confusable.ts";
 import { dropTaken, findClashes } from "./formerly.ts";
 import { keepWithin } from "./gallerybudget.ts";
 import { checkStudyFiles, checkStudyFolders, linkProblem } from "./listing.ts";
-import { findDrawingNear, findGalleryAround, listGalleriesNear } from "./nearby.ts";
+import { findGalleryAround, listGalleriesNear } from "./nearby.ts";
 
 export interface LoadedGallery {
   readonly gallery: Gallery;
@@ -110,22 +109,6 @@ export async function readOriginal(study: Study): Promise<Uint8Array> {
   const read = await readStudyDrawing(study);
   if ("kind" in read) throw new Error(`${study.originalPath} changed while it was being read (${read.kind})`);
   return read.bytes;
-}
-
-/**
- * Returns the bytes of a drawing that somebody named: a regular file, or a link to one, of at most 512 KB.
- *
- * Problems: `study/drawing-missing`, `study/folder-named`, `study/drawing-size`, `study/not-a-file`,
- * `study/unreadable`.
- */
-export async function readDrawing(file: string): Promise<Outcome<Uint8Array>> {
-  const read = await readNamed(resolve(file), drawingBytes);
-  if ("bytes" in read) return { value: read.bytes, problems: [] };
-  if (read.kind === "folder") return { value: undefined, problems: [folderNamed(file)] };
-  const problem = describeDrawingFailure(file, read, resolve(file));
-  const near = read.kind === "missing" ? await findDrawingNear(file) : undefined;
-  const hint = near === undefined ? problem.hint : `${problem.hint}\nA drawing that is there: ${near}`;
-  return { value: undefined, problems: [{ ...problem, ...(hint === undefined ? {} : { hint }) }] };
 }
 
 /** Returns the path of a content folder as messages show it: with `/`, and none at its end. */

@@ -185,18 +185,19 @@ export const drawingRules: readonly Rule[] = [
   {
     id: "svg/unlike",
     severity: "error",
-    means: "Each value is right, and together they are drawn in two ways.",
+    means: "Something is right by the standard and not on the list of what programs draw alike.",
     why: "What is measured has to be what everyone sees.",
     example: {
       file: "original.svg",
-      wrong: '<clipPath id="half" display="none"><path d="M0 0h9v9z"/></clipPath>',
+      wrong: '<clipPath id="half"><g><path d="M0 0h9v9z"/></g></clipPath>',
       right: '<clipPath id="half"><path d="M0 0h9v9z"/></clipPath>',
     },
   },
   {
     id: "svg/too-far",
     severity: "error",
-    means: "A shape reaches far beyond the viewBox, or transforms shrink, stretch or move it by very much.",
+    means:
+      "A shape reaches far beyond the viewBox, or transforms shrink, stretch, flatten or move it by very much, or a size is hardly any.",
     why: "Programs reckon with few digits: beyond them one draws a shape, another leaves it out.",
     example: { file: "original.svg", wrong: 'r="5e9"', right: 'r="5"' },
   },

@@ -20,6 +20,8 @@ export interface LockOptions {
   readonly longest?: number;
   /** A holder of whom nothing can be known counts as ended after so many milliseconds without a sign; default 30 s. */
   readonly silence?: number;
+  /** How often to look whether it is free, in milliseconds; default 150. */
+  readonly look?: number;
 }
 
 export interface Lock {
@@ -38,8 +40,7 @@ export class LockedError extends Error {
   }
 }
 
-/** How often we look, and how often a holder gives a sign, in milliseconds. */
-const look = 150;
+/** How often a holder gives a sign, in milliseconds. */
 const sign = 2_000;
 
 /** Returns the name of the file of a lock: who holds it, and a mark that nobody makes without the secret. */
@@ -50,7 +51,7 @@ export function nameLock(holder: Holder, secret: Uint8Array): string {
 
 /** Takes the lock in `folder`, waiting for whoever has it. Throws LockedError when that takes too long. */
 export async function takeLock(folder: string, options: LockOptions): Promise<Lock> {
-  const { longest = 600_000, silence = 30_000 } = options;
+  const { longest = 600_000, silence = 30_000, look = 150 } = options;
   const file = path.join(folder, nameLock(await nameSelf(), options.secret));
   const watch = new Watch(folder, silence, options.secret);
   const began = performance.now();

@@ -26,22 +26,16 @@ export function boundsOf({ name, attributes }: SvgElement, side: number): Box | 
   return boundPoints([at("cx") - rx, at("cy") - ry, at("cx") + rx, at("cy") + ry]);
 }
 
-/** The vector or circle of a gradient; a unit of the shape's box is taken for `side`. */
+/** The vector or circle of a gradient, in units of its box where it is fitted to one. */
 function boundGradient(attributes: SvgElement["attributes"], side: number): Box | undefined {
-  const unit = attributes["gradientUnits"] === "userSpaceOnUse" ? 1 : side;
-  const [x1 = 0, y1 = 0, x2 = 0, y2 = 0, cx = 0, cy = 0, fx = 0, fy = 0, r = 0] = [
-    "x1",
-    "y1",
-    "x2",
-    "y2",
-    "cx",
-    "cy",
-    "fx",
-    "fy",
-    "r",
-  ].map((key) => unit * lengthOf(attributes[key], side / unit));
+  const unit = attributes["gradientUnits"] === "userSpaceOnUse" ? side : 1;
+  const [x1 = 0, y1 = 0, x2 = 0, y2 = 0, cx = 0, cy = 0, fx = 0, fy = 0, r = 0] = gradientLengths.map((key) =>
+    lengthOf(attributes[key], unit),
+  );
   return boundPoints([x1, y1, x2, y2, fx, fy, cx - r, cy - r, cx + r, cy + r]);
 }
+
+const gradientLengths = ["x1", "y1", "x2", "y2", "cx", "cy", "fx", "fy", "r"];
 
 /** Returns a length in user units; 0 where there is none. */
 export function lengthOf(text: string | undefined, side: number): number {
@@ -49,8 +43,8 @@ export function lengthOf(text: string | undefined, side: number): number {
   return text?.endsWith("%") === true ? (number * side) / 100 : number;
 }
 
-/** `numbers` are x and y in turn. */
-function boundPoints(numbers: readonly number[]): Box | undefined {
+/** Returns the box of points; `numbers` are x and y in turn. */
+export function boundPoints(numbers: readonly number[]): Box | undefined {
   const box: [number, number, number, number] = [Infinity, Infinity, -Infinity, -Infinity];
   for (let at = 0; at + 1 < numbers.length; at += 2) {
     const [x, y] = [numbers[at] as number, numbers[at + 1] as number];
@@ -62,24 +56,38 @@ function boundPoints(numbers: readonly number[]): Box | undefined {
   return box[0] === Infinity ? undefined : box;
 }
 
+/** One step of a path: its command in small letters, its numbers as they are written, and its points, the last one its end. */
+export interface PathStep {
+  readonly command: string;
+  readonly values: readonly number[];
+  readonly points: readonly number[];
+  readonly from: readonly [x: number, y: number];
+  readonly to: readonly [x: number, y: number];
+}
+
 /** Follows path data as `readPath` writes it. */
-function boundPath(data: string): Box | undefined {
-  const points: number[] = [];
-  let [x, y, startX, startY] = [0, 0, 0, 0];
+export function* stepsOf(data: string): Generator<PathStep> {
+  let from: PathStep["from"] = [0, 0];
+  let start = from;
   for (const [, letter = "", text = ""] of data.matchAll(/([mzlhvcsqta])([^mzlhvcsqta]*)/gi)) {
     const command = letter.toLowerCase();
-    if (command === "z") [x, y] = [startX, startY];
     const numbers = splitNumbers(text);
     const size = command === "a" ? 7 : ({ h: 1, v: 1, c: 6, s: 4, q: 4 }[command] ?? 2);
-    for (let at = 0; at < numbers.length; at += size) {
-      const [fromX, fromY] = letter === command ? [x, y] : [0, 0];
-      const step = pairsOf(command, numbers.slice(at, at + size), x - fromX, y - fromY);
-      for (const [index, value] of step.entries()) points.push(value + (index % 2 === 0 ? fromX : fromY));
-      [x, y] = points.slice(-2) as [number, number];
-      if (command === "m" && at === 0) [startX, startY] = [x, y];
+    for (let at = 0; at < Math.max(1, numbers.length); at += size) {
+      const values = numbers.slice(at, at + size);
+      const origin = letter === command ? from : ([0, 0] as const);
+      const step = pairsOf(command, values, from[0] - origin[0], from[1] - origin[1]);
+      const points = command === "z" ? start : step.map((value, index) => value + (origin[index % 2] ?? 0));
+      const to = points.slice(-2) as [number, number];
+      yield { command: at > 0 && command === "m" ? "l" : command, values, points, from, to };
+      if (command === "m" && at === 0) start = to;
+      from = to;
     }
   }
-  return boundPoints(points);
+}
+
+function boundPath(data: string): Box | undefined {
+  return boundPoints([...stepsOf(data)].flatMap(({ points }) => points));
 }
 
 /** The points of one step; `x` and `y` are where a step along one axis stays. The last is where it ends. */

@@ -41,6 +41,22 @@ export const limit = {
    */
   scaleMin: 2e-5,
   scaleMax: 1e6,
+  /**
+   * How many times as far transforms, and boxes that something is fitted to, may stretch in one direction as in another. The
+   * most of real drawings is 5, and 6,668 of gradients, which are often fitted to thin shapes.
+   */
+  uneven: 100,
+  unevenGradient: 20_000,
+  /** How often the longer side of the flag may be as long as a tile of a pattern. No real drawing has a pattern. */
+  tiles: 500,
+  /** The least side of a viewport or a viewBox inside: below 1/256 the measuring renderer draws nothing of what is in it. */
+  viewportSideMin: 0.01,
+  /** How many times as long as one radius of an arc the other may be: from some 100 on it is not drawn. Real drawings have 6. */
+  radii: 50,
+  /** How many times as long as a radius the way may be that an arc goes. Real drawings have 241. */
+  chord: 10_000,
+  /** How far from the centre of a radial gradient its focus may be, in radii. */
+  focus: 0.9,
   /** Degrees of a rotation: single floats then have a five-hundredth of a degree. */
   angle: 36_000,
   /** A dash pattern may repeat this often along the diagonal of the drawing. */

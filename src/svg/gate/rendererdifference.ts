@@ -1,141 +1,154 @@
-// Floor 2, part of step 2. What is right by the standard, each value by itself, and is drawn by the measuring renderer and by
-// browsers in two ways. Found by drawing it in both: tests/svg/probe.ts has each of these.
+// Floor 2, part of step 2. Whether the measuring renderer and browsers draw a drawing alike: what elements it has, with which
+// attributes (elementform.ts), how far its numbers reach (reach.ts), and what of its shapes and paints is drawn in two ways.
 
+import { stretchOf } from "../matrix.ts";
 import { findReference } from "../style/attributevalue.ts";
-import { findHref, type SvgElement } from "../tree.ts";
-import { boundsOf, lengthOf } from "./bounds.ts";
+import { type SvgElement, type ViewBox, walkElements } from "../tree.ts";
+import { lengthOf } from "./bounds.ts";
+import { limit } from "./drawinglimit.ts";
 import type { Reporter } from "./drawingreport.ts";
+import { type Standing, walkDrawn } from "./drawnwalk.ts";
+import { findForm } from "./elementform.ts";
+import { findOutline, type Outline } from "./outline.ts";
+import { findReach } from "./reach.ts";
 
 type Ids = ReadonlyMap<string, SvgElement>;
-type Attributes = Readonly<Record<string, string>>;
 
-/** An element with what it inherits from those around it, itself included. */
-interface Standing {
-  readonly element: SvgElement;
-  readonly parent: SvgElement;
-  readonly all: Attributes;
-  readonly ids: Ids;
-}
-
-/** What is drawn in two ways: words for a message, and where. */
-const unlike: readonly { readonly what: string; readonly isAt: (standing: Standing) => boolean }[] = [
-  {
-    what: "display: none, which some programs pass over there",
-    isAt: ({ element: { name, attributes } }) =>
-      attributes["display"] === "none" && /^(?:symbol|clipPath|mask|marker|pattern|.*Gradient)$/.test(name),
-  },
-  {
-    what: "a clip path or mask, which some programs pass over there",
-    isAt: ({ element: { name, attributes }, parent }) =>
-      (isSet(attributes["clip-path"]) &&
-        (/^(?:symbol|mask|pattern)$/.test(name) || parent.name === "clipPath")) ||
-      (isSet(attributes["mask"]) && /^(?:symbol|mask|pattern)$/.test(name)),
-  },
-  {
-    what: "an opacity, which some programs pass over there",
-    isAt: ({ element: { name, attributes } }) =>
-      Number(attributes["opacity"] ?? 1) !== 1 && /^(?:symbol|pattern)$/.test(name),
-  },
-  {
-    what: "a preserveAspectRatio, which programs follow in two ways there",
-    isAt: ({ element: { name, attributes } }) => {
-      const ratio = attributes["preserveAspectRatio"] ?? "none";
-      return (name === "pattern" && ratio !== "none") || (name === "marker" && ratio.endsWith("slice"));
-    },
-  },
-  {
-    what: "no length or no radius, for which programs take another of its colours",
-    isAt: ({ element, ids }) => element.name.endsWith("Gradient") && isPoint(element, ids),
-  },
-  {
-    what: "no length and square ends, which some programs do not draw",
-    isAt: ({ element, all }) =>
-      all["stroke-linecap"] === "square" &&
-      boundsOf(element, 1)?.every((value, at, box) => value === box[at % 2]) === true,
-  },
-  {
-    what: "a clip path or mask by the box of a straight line, which has no area",
-    isAt: ({ element, ids }) => {
-      const box = boundsOf(element, 1);
-      const isLine = box !== undefined && (box[0] === box[2] || box[1] === box[3]);
-      return isLine && ["clip-path", "mask"].some((name) => isByBox(element.attributes[name], ids));
-    },
-  },
-  {
-    what: "a marker that turns with the line where a closed path begins and ends, which programs turn in two ways",
-    isAt: ({ element, all, ids }) =>
-      (element.name === "polygon" || (element.name === "path" && /z/i.test(element.attributes["d"] ?? ""))) &&
-      ["marker-start", "marker-end"].some((name) =>
-        targetOf(all[name], ids)?.attributes["orient"]?.startsWith("auto"),
-      ),
-  },
-];
+const plain = "Remove it, and draw what it does as plain shapes.";
 
 /**
- * Returns whether nothing in the drawing is drawn in two ways.
+ * Returns whether everything in the drawing is on the list of what programs draw alike.
  *
- * Problems: svg/unlike.
+ * Problems: svg/unlike, svg/too-far.
  */
-export function checkUnlike(root: SvgElement, ids: Ids, reporter: Reporter): boolean {
-  const found = findUnlike({ element: root, parent: root, all: {}, ids });
-  if (found === undefined) return true;
-  const { element, what } = found;
-  const reason = `<${element.name}> has ${what}.`;
-  reporter.error("svg/unlike", element.place, reason, "Remove it, and draw what it does as plain shapes.");
+export function checkAlike(root: SvgElement, viewBox: ViewBox, ids: Ids, reporter: Reporter): boolean {
+  for (const element of walkElements(root)) {
+    const what = element === root ? undefined : findForm(element, ids);
+    if (what !== undefined) return refuse("svg/unlike", element, what, plain, reporter);
+  }
+  const side = Math.max(viewBox.width, viewBox.height);
+  const outlines = new Map<SvgElement, Outline>();
+  for (const standing of walkDrawn(root, viewBox, ids)) {
+    const { element } = standing;
+    const reach = findReach(standing, side);
+    if (reach !== undefined) return refuse("svg/too-far", element, reach.what, reach.hint, reporter);
+    const outline = outlines.get(element) ?? findOutline(element, standing.side);
+    outlines.set(element, outline);
+    const found = unlike.find(({ isAt }) => isAt(standing, { outline, ids, side }));
+    if (found !== undefined) return refuse("svg/unlike", element, found.what, found.hint ?? plain, reporter);
+  }
+  return true;
+}
+
+function refuse(rule: string, element: SvgElement, what: string, hint: string, reporter: Reporter): false {
+  reporter.error(rule, element.place, `<${element.name}> has ${what}.`, hint);
   return false;
 }
 
-function findUnlike(standing: Standing): { readonly element: SvgElement; readonly what: string } | undefined {
-  const { element, ids } = standing;
-  const what = unlike.find(({ isAt }) => isAt(standing))?.what;
-  if (what !== undefined) return { element, what };
-  for (const child of element.children) {
-    if (child.type !== "element") continue;
-    const all = { ...inheritedOf(standing.all), ...child.attributes };
-    const found = findUnlike({ element: child, parent: element, all, ids });
-    if (found !== undefined) return found;
-  }
-  return undefined;
+/** What a test knows beside where an element stands; `side` is the longer one of the flag. */
+interface Known {
+  readonly outline: Outline;
+  readonly ids: Ids;
+  readonly side: number;
 }
 
-/** What of the attributes around an element the tests ask for. */
-function inheritedOf(all: Attributes): Attributes {
-  const kept: Record<string, string> = {};
-  for (const name of ["stroke-linecap", "marker-start", "marker-end"]) {
-    const value = all[name];
-    if (value !== undefined) kept[name] = value;
-  }
-  return kept;
+/** What is drawn in two ways: words for a message, and where. */
+interface Unlike {
+  readonly what: string;
+  readonly hint?: string;
+  readonly isAt: (standing: Standing, known: Known) => boolean;
 }
 
-const isSet = (value: string | undefined): boolean => value !== undefined && value !== "none";
+const region = ["x", "y", "width", "height"];
+const lengths =
+  /^(?:x|y|width|height|r|rx|ry|cx|cy|x1|y1|x2|y2|fx|fy|stroke-width|stroke-dasharray|stroke-dashoffset)$/;
+/** What of a gradient is a percentage unless it is given (SVG 2, sections 14.2.2 and 14.2.3). */
+const vectors: Readonly<Record<string, readonly string[]>> = {
+  linearGradient: ["x2"],
+  radialGradient: ["cx", "cy", "r"],
+};
 
-function targetOf(value: string | undefined, ids: Ids): SvgElement | undefined {
-  const id = findReference(value ?? "");
-  return typeof id === "string" ? ids.get(id) : undefined;
+const unlike: readonly Unlike[] = [
+  {
+    what: "a radius that is tiny, or tiny beside the other, which some programs do not draw",
+    isAt: (_, { outline }) => outline.isFlat,
+  },
+  {
+    what: "no length, or a circle or focus that leaves none, for which programs take another of its colours",
+    isAt: (standing) => standing.element.name.endsWith("Gradient") && isPoint(standing),
+  },
+  {
+    what: "square ends on hardly any length, which some programs do not draw",
+    isAt: (standing, { outline }) =>
+      standing.all["stroke-linecap"] === "square" && outline.part < strokeOf(standing) / 100,
+  },
+  {
+    what: "a wide stroke on a part that is tiny, which programs turn in two ways",
+    isAt: (standing, { outline, side }) =>
+      strokeOf(standing) * stretchOf(standing.matrix) > side / 200 && isTiny(outline, standing, side),
+  },
+  {
+    what: "a marker on a point or on a part that is tiny, or a stroke width in percent, for which programs draw it in two ways",
+    isAt: (standing, { outline, ids, side }) =>
+      markersOf(standing, ids).length > 0 &&
+      (outline.stops ||
+        isTiny(outline, standing, side) ||
+        standing.all["stroke-width"]?.endsWith("%") === true),
+  },
+  {
+    what: "a marker that turns with the line where a closed path begins and ends, which programs turn in two ways",
+    isAt: (standing, { ids }) =>
+      isClosed(standing.element) &&
+      markersOf(standing, ids).some(({ attributes }) => attributes["orient"]?.startsWith("auto") === true),
+  },
+  {
+    what: "no region in numbers, which programs take of boxes of different sizes",
+    hint: 'Write maskUnits="userSpaceOnUse" on it, and x, y, width and height in plain numbers.',
+    isAt: ({ element: { name, attributes } }) =>
+      name === "mask" &&
+      (attributes["maskUnits"] !== "userSpaceOnUse" ||
+        region.some((key) => attributes[key]?.endsWith("%") !== false)),
+  },
+  {
+    what: "a percentage in it or left to it, of something else than the flag, which programs take of different lengths",
+    hint: "Write plain numbers in place of percentages; of a gradient write x2, or cx, cy and r.",
+    isAt: ({ element: { name }, all, fitted, isPartial }) =>
+      isPartial &&
+      fitted === undefined &&
+      (Object.entries(all).some(([key, value]) => lengths.test(key) && value.includes("%")) ||
+        (vectors[name] ?? []).some((key) => all[key] === undefined)),
+  },
+];
+
+/** The width of a stroke that shows, in the units of the shape. */
+function strokeOf({ all, side }: Standing): number {
+  return (all["stroke"] ?? "none") === "none" ? 0 : lengthOf(all["stroke-width"] ?? "1", side);
 }
 
-function isByBox(value: string | undefined, ids: Ids): boolean {
-  const target = targetOf(value, ids);
-  if (target === undefined) return false;
-  const units = target.attributes[target.name === "mask" ? "maskUnits" : "clipPathUnits"];
-  const content = target.attributes["maskContentUnits"];
-  return (
-    content === "objectBoundingBox" ||
-    (target.name === "mask" ? units !== "userSpaceOnUse" : units === "objectBoundingBox")
-  );
+/** Whether a step is shorter than a part of a pixel in which programs reckon, about 1/20 at 1,440 pixels. */
+function isTiny({ step }: Outline, { matrix }: Standing, side: number): boolean {
+  return step * stretchOf(matrix) < side / 20_000;
 }
 
-/** Whether the vector of a gradient, with what it has from others, comes to one point, or its circle to none. */
-function isPoint(gradient: SvgElement, ids: Ids): boolean {
-  const attributes: Record<string, string> = {};
-  for (
-    let at: SvgElement | undefined = gradient;
-    at !== undefined;
-    at = ids.get(findHref(at)?.slice(1) ?? "")
-  )
-    for (const [name, value] of Object.entries(at.attributes)) attributes[name] ??= value;
-  const at = (name: string, usual: string): number => lengthOf(attributes[name] ?? usual, 1);
-  if (gradient.name === "radialGradient") return at("r", "50%") === 0;
-  return at("x1", "0") === at("x2", "100%") && at("y1", "0") === at("y2", "0");
+function markersOf({ element, all }: Standing, ids: Ids): readonly SvgElement[] {
+  if (!/^(?:path|line|poly.*)$/.test(element.name)) return [];
+  return ["marker-start", "marker-mid", "marker-end"].flatMap((name) => {
+    const id = findReference(all[name] ?? "");
+    return (typeof id === "string" ? ids.get(id) : undefined) ?? [];
+  });
+}
+
+function isClosed({ name, attributes }: SvgElement): boolean {
+  return name === "polygon" || (name === "path" && /z/i.test(attributes["d"] ?? ""));
+}
+
+/** Whether the vector of a gradient comes to one point, its circle to none, or its focus to the border of the circle. */
+function isPoint({ element, all, side, fitted }: Standing): boolean {
+  const unit = fitted === undefined ? side : 1;
+  const at = (key: string, usual: string): number => lengthOf(all[key] ?? usual, unit);
+  if (element.name === "linearGradient")
+    return Math.hypot(at("x2", "100%") - at("x1", "0"), at("y2", "0") - at("y1", "0")) < unit / 100_000;
+  const [cx, cy, r] = [all["cx"] ?? "50%", all["cy"] ?? "50%", at("r", "50%")];
+  const away = Math.hypot(at("fx", cx) - at("cx", cx), at("fy", cy) - at("cy", cy));
+  return away > limit.focus * r || r < unit / 100_000;
 }

@@ -16,9 +16,8 @@ import { checkCost } from "./drawingcost.ts";
 import { limit } from "./drawinglimit.ts";
 import { createReporter, type Reporter } from "./drawingreport.ts";
 import { settle } from "./placement.ts";
-import { checkReach } from "./reach.ts";
 import { checkReferences, idsOf } from "./reference.ts";
-import { checkUnlike } from "./rendererdifference.ts";
+import { checkAlike } from "./rendererdifference.ts";
 import { findViewBox } from "./viewbox.ts";
 
 /** An element of the file where it stands. */
@@ -86,8 +85,10 @@ function admit(root: XmlElement, reporter: Reporter): Drawing | undefined {
   const checked = sized === undefined ? undefined : checkReferences(sized, reporter);
   if (viewBox === undefined || checked === undefined || !checkCost(checked, viewBox, reporter))
     return undefined;
+  // What was left out for its value would be missed here.
+  if (reporter.problems.some(({ severity }) => severity === "error")) return undefined;
   const ids = idsOf(checked);
-  if (!checkUnlike(checked, ids, reporter) || !checkReach(checked, viewBox, ids, reporter)) return undefined;
+  if (!checkAlike(checked, viewBox, ids, reporter)) return undefined;
   return { file: reporter.file, root: checked, viewBox, lines: reporter.lines };
 }
 

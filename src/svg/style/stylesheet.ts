@@ -61,9 +61,8 @@ function readSheet(element: XmlElement, rules: SheetRule[], reporter: Reporter):
 
 /** Why a sheet is not read: browsers pass over it, follow it on some screens only, or it cannot be looked through. */
 function findRefusal(element: XmlElement, text: string): string | undefined {
-  const [type, media] = ["type", "media"].map(
-    (name) => readAttribute(element, name)?.trim().toLowerCase() ?? "",
-  );
+  const type = readAttribute(element, "type")?.toLowerCase() ?? "";
+  const media = readAttribute(element, "media")?.trim().toLowerCase() ?? "";
   if (type !== "" && type !== "text/css") return `The type of the style sheet is ${JSON.stringify(type)}.`;
   if (media !== "" && media !== "all" && media !== "screen")
     return `The style sheet is for ${JSON.stringify(media)} only.`;

@@ -251,6 +251,7 @@ function presentNumbers(
 function sayLength({ length, focusLength }: MeasuredEdge, { before }: Comparison, format: Format): string {
   const whole = `${format.number(length, 2)} flag heights`;
   if (before.focus.source === "none") return whole;
+  if (focusLength === 0) return `${whole}, none at what has to be seen`;
   const share = focusLength === length ? "all" : format.number(focusLength, 2);
   return `${whole}, ${share} at what has to be seen`;
 }

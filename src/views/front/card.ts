@@ -16,8 +16,6 @@ export interface Card {
   readonly authors: string | undefined;
   readonly date: { readonly iso: string; readonly text: string } | undefined;
   readonly status: StatusView;
-  /** Why it was adopted or declined. */
-  readonly decision: string | undefined;
   readonly change: string;
   readonly verdict: string;
   readonly clarity: { readonly before: string; readonly after: string };
@@ -58,7 +56,6 @@ export function presentCard(result: StudyResult, link: Linker, format: Format): 
     authors: study.authors.length === 0 ? undefined : format.list(study.authors),
     date: study.date === undefined ? undefined : { iso: study.date, text: format.date(study.date) },
     status: presentStatus(study.status),
-    decision: study.decision,
     change: describeChange(result),
     verdict: describeVerdict(comparison, format).word,
     clarity: { before: format.percent(before), after: format.percent(after) },

@@ -14,7 +14,7 @@ import { recordGallery } from "../schemarecord.ts";
 import { wordsFile } from "../searchwords.ts";
 import { presentSeriesCards, type SeriesCard } from "../series/seriesplace.ts";
 import { countStudies, type ShelfKind } from "../shelf/shelf.ts";
-import { linkShelves, presentShelfGroups, type ShelfGroup } from "../shelf/shelfindex.ts";
+import { linkIndexes, linkShelves, type ShelfIndexLink } from "../shelf/shelfindex.ts";
 import { formatStudyPath, presentStatus } from "../status.ts";
 import { type Card, orderStudies, presentCard } from "./card.ts";
 import { type GainView, presentGain, rankGains } from "./gainchart.ts";
@@ -34,7 +34,8 @@ export interface FrontPage {
   /** The way to those that are too many to name here. */
   readonly edgelessMore: { readonly text: string; readonly address: string } | undefined;
   readonly finder: Finder | undefined;
-  readonly shelves: readonly ShelfGroup[];
+  /** The ways to the indexes of authors and tags. */
+  readonly shelves: readonly ShelfIndexLink[];
 }
 
 /** What the list can be narrowed to; a choice that would narrow nothing is left out. */
@@ -51,8 +52,8 @@ export interface Finder {
   readonly found: string;
 }
 
-/** Cards under the newest study; the list below them has all. */
-const mostCards = 12;
+/** Cards under the newest study, a row of them: the list below has all. */
+const mostCards = 3;
 
 /** Tags, and authors, that the list can be narrowed to. Our own judgement: others are found by words. */
 const mostChoices = 200;
@@ -103,7 +104,7 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
         ? { text: `${format.number(edgeless.length - mostOnPage, 0)} more`, address: link(listPath) }
         : undefined,
     finder: listed.length < 2 ? undefined : presentFinder(listed, studies.length, link, format),
-    shelves: presentShelfGroups(studies, link, format),
+    shelves: linkIndexes(studies, link, format),
   };
 }
 
@@ -135,11 +136,11 @@ function presentFinder(studies: readonly StudyResult[], all: number, link: Linke
     words: link(wordsFile),
     choices: choices.filter(({ options }) => options.length > 1),
     orders: [
-      { value: "", text: "Most gained first" },
-      { value: "new", text: "Newest first" },
-      { value: "lost", text: "Most lost first" },
-      { value: "unclear", text: "Least clear redesign first" },
-      { value: "title", text: "By title" },
+      { value: "", text: "Most gained" },
+      { value: "new", text: "Newest" },
+      { value: "lost", text: "Most lost" },
+      { value: "unclear", text: "Least clear redesign" },
+      { value: "title", text: "Title" },
     ],
     found:
       studies.length === all

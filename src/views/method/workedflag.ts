@@ -8,16 +8,19 @@ import type { Outcome } from "../../measure/comparison.ts";
 import type { Format } from "../../words/format.ts";
 import { formatFocusFrom } from "../../words/fromafar.ts";
 import type { Swatch } from "../../words/paintname.ts";
+import { describeChange, describeVerdict } from "../../words/verdict.ts";
 import type { Linker } from "../address.ts";
 import { type DetailView, findCrop, presentDetail } from "../edge/edgecrop.ts";
 import { formatNames } from "../edge/edgerow.ts";
 import { orderStudies } from "../front/card.ts";
-import { type Plate, presentPair } from "../plate.ts";
+import { type Plate, presentPair, presentPlate } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
 import { formatStripFile, stripSize } from "../study/distancestrip.ts";
 import { type EdgeMapView, presentEdgeMap } from "../study/edgemap.ts";
 import { type LikenessView, presentLikeness } from "../study/likenessfact.ts";
+import { type CellView, type MatrixView, presentMatrix } from "../study/matrixview.ts";
 import { presentSeen } from "../study/seenotherwise.ts";
+import { nameEntry, placeDrawing } from "../survey/flagname.ts";
 import { type ClaritySum, presentSum } from "./claritysum.ts";
 
 export interface WorkedFlag {
@@ -34,6 +37,20 @@ export interface WorkedFlag {
   readonly afar: readonly (Plate & { readonly clarity: string })[];
   readonly seen: readonly (Plate & { readonly measure: string; readonly value: string })[];
   readonly likeness: LikenessView | undefined;
+  /** The change and its verdict as the study's page tells them. */
+  readonly said: string;
+  /** The best change of each colour; none where none was tried. */
+  readonly options: readonly WorkedOption[];
+  /** The flag in the survey, between those before and behind it; none where it has no place there. */
+  readonly placed: readonly (Plate & { readonly clarity: string })[];
+}
+
+/** A change as a part of the picture of all of them: `box` is its place there. */
+export interface WorkedOption
+  extends Pick<MatrixView, "src" | "width" | "height">,
+    Pick<CellView, "box" | "clarity"> {
+  readonly names: readonly [string, string];
+  readonly address: string;
 }
 
 /** A colour of the flag as cloth. `x` is its reflectance, 0 to 100. */
@@ -58,7 +75,7 @@ export interface WorkedEdge {
 export const labelFile = "labels.svg";
 
 /** What the pictures have room for. */
-const most = { edges: 8, colours: 6 };
+const most = { edges: 8, colours: 6, options: 4 };
 /** Flag heights from which the flag is shown. */
 const shownFrom = [20, 80, 320] as const;
 
@@ -125,7 +142,55 @@ function present(result: StudyResult, all: GalleryResult, link: Linker, format: 
       value: before,
     })),
     likeness: presentLikeness(result, all, link, format),
+    said: sayVerdict(result, format),
+    options: listOptions(result, link, format),
+    placed: placeFlag(study.slug, all, link, format),
   };
+}
+
+function sayVerdict(result: StudyResult, format: Format): string {
+  const { word, sentence } = describeVerdict(result.comparison, format);
+  return `${word}. ${describeChange(result)} ${sentence}`;
+}
+
+function listOptions(result: StudyResult, link: Linker, format: Format): readonly WorkedOption[] {
+  const matrix = presentMatrix(result, link, format);
+  if (matrix === undefined) return [];
+  const { src, width, height, page, columns, rows } = matrix;
+  return rows
+    .flatMap((row): readonly WorkedOption[] => {
+      const at = row.cells.findIndex((cell) => cell?.isBest);
+      const [cell, column] = [row.cells[at], columns[at]];
+      if (!cell || column === undefined) return [];
+      const { box, clarity, id } = cell;
+      return [
+        {
+          src,
+          width,
+          height,
+          box,
+          clarity: `${clarity}%`,
+          names: [row.name, column.name],
+          address: `${page}#${id}`,
+        },
+      ];
+    })
+    .slice(0, most.options);
+}
+
+function placeFlag(
+  slug: string,
+  { survey, studies }: GalleryResult,
+  link: Linker,
+  format: Format,
+): WorkedFlag["placed"] {
+  const entries = survey?.entries ?? [];
+  const at = entries.findIndex(({ slugs }) => slugs.includes(slug));
+  if (at === -1) return [];
+  return entries.slice(Math.max(0, at - 1), at + 2).map((entry) => ({
+    ...presentPlate(nameEntry(entry, studies), link(placeDrawing(entry)), entry.measure, format),
+    clarity: format.percent(entry.flag.clarity),
+  }));
 }
 
 function listCloth({ comparison: { before } }: StudyResult, format: Format): readonly ClothRow[] {

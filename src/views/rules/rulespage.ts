@@ -24,8 +24,8 @@ export interface RuleView {
   readonly anchor: string;
   readonly means: string;
   readonly why: string;
-  /** `Error` or `Warning`. */
-  readonly effect: string;
+  /** Whether it leaves the study out; else it warns. */
+  readonly isError: boolean;
   readonly wrong: SampleView;
   readonly right: SampleView;
 }
@@ -63,7 +63,7 @@ function presentRule({ id, severity, means, why, example }: Rule): RuleView {
     anchor: anchorOf(id),
     means,
     why,
-    effect: severity === "error" ? "Error" : "Warning",
+    isError: severity === "error",
     wrong: presentSample("Wrong", example, example.wrong),
     right: presentSample("Right", example, example.right),
   };

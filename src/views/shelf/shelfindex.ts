@@ -1,4 +1,4 @@
-// Floor 8. The ways to all authors and tags: on the front page the most used, on a page of its own each with its studies.
+// Floor 8. The ways to all authors and tags, and the pages that list each with its studies.
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { Format } from "../../words/format.ts";
@@ -18,14 +18,10 @@ export interface ShelfLink {
   readonly count: string;
 }
 
-/** The shelves of one kind on the front page. */
-export interface ShelfGroup {
-  readonly kind: ShelfKind;
-  readonly heading: string;
+/** The way to the index of one kind: `26 tags`. */
+export interface ShelfIndexLink {
+  readonly text: string;
   readonly address: string;
-  readonly links: readonly ShelfLink[];
-  /** How many more the index has; undefined where all are here. */
-  readonly more: string | undefined;
 }
 
 /** The index of all authors, or of all tags. */
@@ -52,7 +48,8 @@ export interface IndexedStudy {
   readonly plates: readonly [Plate, Plate];
 }
 
-const kinds = ["tags", "authors"] as const;
+const kinds = ["authors", "tags"] as const;
+const singular: Readonly<Record<ShelfKind, string>> = { authors: "author", tags: "tag" };
 const headings: Readonly<Record<ShelfKind, string>> = { authors: "Authors", tags: "Tags" };
 const ledes: Readonly<Record<ShelfKind, string>> = {
   authors: "Everyone who has put a study forward here, with what they propose.",
@@ -62,22 +59,22 @@ const empties: Readonly<Record<ShelfKind, string>> = {
   authors: "No study names an author yet. The first name will stand here.",
   tags: "No study has a tag yet. Authors add them in their study files.",
 };
-/** Shelves of a kind on the front page. Our own judgement: more are a page, not a list. */
-const mostLinks = 40;
 /** Studies of a shelf in the index. Our own judgement: the page of the shelf has all. */
 const mostTitles = 24;
 
-/** Both kinds for the front page, the most used ones in the order of the alphabet; a kind without any is left out. */
-export function presentShelfGroups(
+/** The ways to both indexes; one without a shelf is left out. */
+export function linkIndexes(
   results: readonly StudyResult[],
   link: Linker,
   format: Format,
-): readonly ShelfGroup[] {
+): readonly ShelfIndexLink[] {
   return kinds.flatMap((kind) => {
-    const { links, hidden } = linkShelves(results, kind, mostLinks, link, format);
-    if (links.length === 0) return [];
-    const more = hidden === 0 ? undefined : `${format.number(hidden, 0)} more`;
-    return { kind, heading: headings[kind], address: link(`/${kind}/`), links, more };
+    const count = listShelves(results, kind, format).length;
+    if (count === 0) return [];
+    return {
+      text: `${format.number(count, 0)} ${count === 1 ? singular[kind] : kind}`,
+      address: link(`/${kind}/`),
+    };
   });
 }
 

@@ -64,7 +64,8 @@ export function presentLikeness(
 
 /** In a line where none is near. */
 function sayLikeness(compared: number, first: NearView, near: readonly NearView[], format: Format): string {
-  const flags = compared === 1 ? "1 other flag" : `${format.number(compared, 0)} other flags`;
+  const flags =
+    compared === 1 ? "1 other flag or redesign" : `${format.number(compared, 0)} other flags and redesigns`;
   const limit = `under ${format.number(likenessWarning, 0)} one flag is easily taken for another`;
   return near.length === 0
     ? `Hardly. Of ${flags}, ${first.name} comes nearest: ${lower(first.figures)}; ${limit}.`

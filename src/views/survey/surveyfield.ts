@@ -1,4 +1,4 @@
-// Floor 8. The picture of the whole field: every flag of a survey on one axis of clarity, a row for every five points.
+// Floor 8. The picture of the whole field: every flag of a survey on one axis of clarity, a row for every ten points.
 
 import type { SurveyEntry } from "../../analysis/survey/surveyentry.ts";
 import { roundMark } from "../../measure/clarity.ts";
@@ -17,10 +17,8 @@ export interface FieldView {
   readonly without: string | undefined;
 }
 
-/** `tick` is where the row begins, for an axis of columns. */
 export interface FieldRow {
   readonly label: string;
-  readonly tick: string;
   readonly dots: readonly FieldDot[];
 }
 
@@ -38,7 +36,7 @@ export interface FieldDot {
 }
 
 /** Points of clarity a row spans. */
-const step = 5;
+const step = 10;
 
 /** Most flags of an axis that lies, in all and in one pile (our own judgement). */
 const mostPiled = 60;
@@ -63,7 +61,6 @@ export function presentField(
   return {
     rows: Array.from({ length: 100 / step + 1 }, (_, bin) => ({
       label: labelOf(bin, format),
-      tick: format.number(bin * step, 0),
       dots: bins.get(bin) ?? [],
     })),
     least,
@@ -82,7 +79,7 @@ function presentDot({ id, name, clarity, weakest, plate, studies }: FlagRow): Fi
     row: id,
     name,
     clarity: clarity.text,
-    weakest: one && other && `Weakest: ${one.name} / ${other.name}, ${weakest?.text}`,
+    weakest: one && other && `Weakest: ${one.name} / ${other.name}, contrast ${weakest?.text}`,
     src,
     width,
     height,
@@ -91,8 +88,8 @@ function presentDot({ id, name, clarity, weakest, plate, studies }: FlagRow): Fi
   };
 }
 
-/** Rows are of whole percent: `40 to 44`; the last is 100 alone. */
+/** Rows are of whole percent: `40–49%`; the last is 100 alone. */
 function labelOf(bin: number, format: Format): string {
-  const from = format.number(bin * step, 0);
-  return bin * step === 100 ? from : `${from} to ${format.number(bin * step + step - 1, 0)}`;
+  const last = format.percent(Math.min(100, bin * step + step - 1));
+  return bin * step === 100 ? last : `${format.number(bin * step, 0)}–${last}`;
 }

@@ -2,6 +2,7 @@
 
 import type { GalleryResult } from "../../analysis/result.ts";
 import type { GallerySurvey } from "../../analysis/survey/surveyentry.ts";
+import { softFrom } from "../../colour/contrast.ts";
 import { flagLimits } from "../../measure/judgement.ts";
 import type { Format } from "../../words/format.ts";
 import { linkFrom } from "../address.ts";
@@ -100,7 +101,7 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
         ? `The ${format.number(mostRows, 0)} least clear are listed; the other ${format.number(rest, 0)} are in the files.`
         : undefined,
     finder: rows.length < 2 ? undefined : presentFinder(rows, count),
-    caption: `Every flag as it is${rows.length > 1 ? ", least clear first" : ""}. Contrast and clarity in percent, distances in flag heights.`,
+    caption: `Every flag as it is${rows.length > 1 ? ", least clear first" : ""}. Large enough: half of what has to be seen is left at that distance, and its largest piece spans 5 arcminutes.`,
     choosing: {
       one: "1 flag chosen",
       many: "# flags chosen",
@@ -124,7 +125,7 @@ function tellField(entries: GallerySurvey["entries"], format: Format): string {
   const weak = countWeak(entries);
   const helped = entries.filter(({ flag }) => flag.changeFirst !== null).length;
   const said = (count: number): string => (count === 0 ? "none" : format.number(count, 0));
-  return `With a weak edge: ${said(weak)}. A single change of colour brings ${format.number(flagLimits.gain, 0)} points of clarity or more: ${said(helped)}.`;
+  return `In ${said(weak)} the weakest edge has a contrast under ${format.percent(softFrom)}; in ${said(helped)} one change of colour brings ${format.number(flagLimits.gain, 0)} points of clarity or more.`;
 }
 
 function presentFinder(rows: readonly FlagRow[], count: string): SurveyFinder {

@@ -135,7 +135,7 @@ describe("what shows has to be measured", () => {
     ],
     [
       "a mask that lets a third through",
-      `<mask id="m"><path d="M0 0h300v200H0z" fill="#999999"/></mask>${ground}<rect width="150" height="200" fill="#000000" mask="url(#m)"/>`,
+      `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="300" height="200"><path d="M0 0h300v200H0z" fill="#999999"/></mask>${ground}<rect width="150" height="200" fill="#000000" mask="url(#m)"/>`,
       ["study/colour-lost"],
     ],
     [

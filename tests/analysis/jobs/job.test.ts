@@ -16,7 +16,7 @@ describe("runners", () => {
     const outcome = await runners.measure({ file, bytes, options });
     expect(outcome.value?.colours.map(({ hex }) => hex)).toEqual([white, red]);
     expect(outcome).toEqual(await measureDrawing(file, bytes, options));
-    expect(structuredClone(outcome)).toEqual(outcome);
+    expect(structuredClone(outcome)).toStrictEqual(outcome);
   });
 
   test("compare", async () => {
@@ -24,7 +24,7 @@ describe("runners", () => {
     const outcome = await runners.compare({ file, bytes, change, options });
     expect(outcome.value?.comparison.edges.map((edge) => edge.outcome)).toEqual(["lost"]);
     expect(outcome).toEqual(await compareDrawing(file, bytes, change, options));
-    expect(structuredClone(outcome)).toEqual(outcome);
+    expect(structuredClone(outcome)).toStrictEqual(outcome);
   });
 
   test("a focus as typed is a colour or a selector, as the drawing has it", async () => {
@@ -56,7 +56,7 @@ describe("runners", () => {
     // Yellow #f4c430 for the dark ground behind a white wheel.
     expect(outcome.value?.change).toEqual({ replace: "#7a1020", with: "#f4c430" });
     expect(outcome.value?.comparison.edges.map((edge) => edge.outcome)).toEqual(["lost"]);
-    expect(structuredClone(outcome)).toEqual(outcome);
+    expect(structuredClone(outcome)).toStrictEqual(outcome);
   });
 
   test("problems come back as problems", async () => {
@@ -72,7 +72,7 @@ describe("runners", () => {
     expect(flag.value).toMatchObject({ file, clarity: 100, weakestEdge: { names: ["white", "red"] } });
     const clean = await runners.sift({ file, bytes });
     expect(clean.value).toMatch(/^<svg /);
-    for (const outcome of [ranked, flag, clean]) expect(structuredClone(outcome)).toEqual(outcome);
+    for (const outcome of [ranked, flag, clean]) expect(structuredClone(outcome)).toStrictEqual(outcome);
   });
 
   test("rank: the options of a study, drawn in the matrix alone", async () => {
@@ -86,7 +86,7 @@ describe("runners", () => {
     const outcome = await runners.rank(structuredClone({ study, comparison, gallery, bytes: drawn }));
     expect(outcome.value?.matrix).toBeDefined();
     expect(outcome.value?.report.options.some((option) => "drawing" in option)).toBe(false);
-    expect(structuredClone(outcome)).toEqual(outcome);
+    expect(structuredClone(outcome)).toStrictEqual(outcome);
   });
 
   test("flag and grid: for the survey and for likeness", async () => {
@@ -97,7 +97,7 @@ describe("runners", () => {
     const grid = await runners.grid({ file, bytes, cloth: defaultCloth });
     expect(grid.value?.cells).toHaveLength(24 * 16);
     expect(grid.value?.cells[8 * 24 + 12]).not.toBe(grid.value?.cells[0]);
-    for (const outcome of [flag, grid]) expect(structuredClone(outcome)).toEqual(outcome);
+    for (const outcome of [flag, grid]) expect(structuredClone(outcome)).toStrictEqual(outcome);
   });
 
   test("a focus as typed", async () => {

@@ -63,3 +63,14 @@ test("an original of two studies is one flag; a part that only selects is no col
   ]);
   expect(entries[0]?.flag.weakestEdge?.names).toEqual(["dark blue", "red"]);
 });
+
+test("rivals with a copy of the drawing each are one flag, and so is a file of flags/ with that drawing", () => {
+  const copy = { ...flag(90), drawing: studyResult.drawings.original };
+  const { entries } = surveyGallery(
+    [studyResult, { ...studyResult, study: { ...study, slug: "rival" } }],
+    [{ file: "flags/a.svg", outcome: { value: copy, problems: [] } }],
+  );
+  expect(entries.map(({ flag: { file }, slugs }) => [file, slugs])).toEqual([
+    ["studies/a-square/original.svg", ["a-square", "rival"]],
+  ]);
+});

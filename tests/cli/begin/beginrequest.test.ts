@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { listPieces, listTaken, readRequest, surveyPlace } from "../../../src/cli/begin/beginrequest.ts";
 import { UsageError } from "../../../src/cli/command.ts";
+import { parseSeries } from "../../../src/content/series/seriesfile.ts";
 import { makeFolder } from "../../content/folder.ts";
 
 const read = (slug: string | undefined, values: Record<string, string> = { original: "a.svg" }) =>
@@ -128,6 +129,7 @@ test("what is there already", async () => {
   const root = await makeFolder({ "gallery.yaml": "", "studies/a/study.md": "" });
   expect(await survey(root)).toEqual({
     isNew: false,
+    hasSeries: false,
     hasSchemas: false,
     schema: "../../.schemas/front-matter.schema.json",
   });
@@ -170,7 +172,7 @@ const text = { frontMatter: "title: x\n", prose: "Prose.\n", hasChange: true };
 const bytes = new Uint8Array([1, 2, 3]);
 
 test("a study with all that a new gallery needs", async () => {
-  const ground = { isNew: true, hasSchemas: false, schema: "x" };
+  const ground = { isNew: true, hasSchemas: false, hasSeries: false, schema: "x" };
   const pieces = await listPieces(read("ferry"), ground, text, bytes);
   expect(pieces.map(({ path }) => path)).toEqual([".schemas", "gallery.yaml", join("studies", "ferry")]);
   const [schemas, , study] = pieces.map(({ content }) => content);
@@ -184,8 +186,25 @@ test("a study with all that a new gallery needs", async () => {
   ]);
 });
 
+test("a series is begun with its first study, and is its author's from then on", async () => {
+  const request = read("ferry", { original: "a.svg", series: "six-flags" });
+  const pieces = async (hasSeries: boolean) =>
+    (await listPieces(request, { isNew: false, hasSchemas: true, hasSeries, schema: "x" }, text, bytes)).map(
+      ({ path, content }) => [path, content],
+    );
+  const [[path, written] = []] = await pieces(false);
+  expect(path).toBe(join("series", "six-flags.md"));
+  const { value, problems } = parseSeries("six-flags", "six-flags.md", Buffer.from(String(written)));
+  expect(problems).toEqual([]);
+  expect([value?.title, value?.entries]).toEqual(["Six flags", [{ study: "ferry" }]]);
+  expect((await pieces(true)).map(([first]) => first)).toEqual([join("studies", "ferry")]);
+  expect(await complain(() => read("ferry", { original: "a.svg", series: "Six Flags" }))).toBe(
+    "“Six Flags” cannot be the name of a series: small letters a to z, digits and single hyphens only.\nType, for example: --series six-flags",
+  );
+});
+
 test("a study alone, its keys and its prose apart", async () => {
-  const ground = { isNew: false, hasSchemas: true, schema: "x" };
+  const ground = { isNew: false, hasSchemas: true, hasSeries: true, schema: "x" };
   const pieces = await listPieces({ ...read("ferry"), isSplit: true }, ground, text, bytes);
   expect(pieces).toEqual([
     {

@@ -6,7 +6,7 @@ import { pathToFileURL } from "node:url";
 import { expect, test, vi } from "vitest";
 import { makeWork, sweepLeavings } from "../../../src/cli/begin/draftfolder.ts";
 import { harbour, makeFolder } from "../../content/folder.ts";
-import { run } from "../run.ts";
+import { runHere } from "../run.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -41,11 +41,11 @@ test("begin and publish take it away", async () => {
   const root = await makeFolder({ ...harbour, "flag.svg": harbour["studies/ferry/original.svg"] ?? "" });
   const isSwept = async () => !(await readdir(root)).some((name) => name.startsWith(".counterchange-begin-"));
   await killHalfway(root);
-  expect((await run(root, "begin", "other", "--original", "flag.svg")).status).toBe(0);
+  expect((await runHere(root, "begin", "other", "--original", "flag.svg")).status).toBe(0);
   expect(await isSwept()).toBe(true);
   await killHalfway(root);
   expect(await isSwept()).toBe(false);
-  await run(root, "publish", "--cache", "off");
+  await runHere(root, "publish", "--cache", "off");
   expect(await isSwept()).toBe(true);
 });
 

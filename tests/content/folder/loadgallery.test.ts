@@ -2,12 +2,7 @@ import { execFileSync } from "node:child_process";
 import { chmod, mkdir, symlink, unlink } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import {
-  loadGallery,
-  loadSettings,
-  readDrawing,
-  readOriginal,
-} from "../../../src/content/folder/loadgallery.ts";
+import { loadGallery, loadSettings, readOriginal } from "../../../src/content/folder/loadgallery.ts";
 import { formatProblems } from "../../../src/problem/problemtext.ts";
 import { writeStudy } from "../../analysis/fixture.ts";
 import { drawing, harbour, makeFolder, settings } from "../folder.ts";
@@ -259,16 +254,6 @@ test.each([
     if (isRoot) process.seteuid?.(0);
     await chmod(join(root, folder), 0o755);
   }
-});
-
-test("a drawing that somebody names may be a link, but not a folder", async () => {
-  const root = await makeFolder({ "a.svg": drawing });
-  await symlink(join(root, "a.svg"), join(root, "b.svg"));
-  expect(new TextDecoder().decode((await readDrawing(join(root, "b.svg"))).value)).toBe(drawing);
-  expect((await readDrawing(root)).problems.map(({ rule }) => rule)).toEqual(["study/folder-named"]);
-  expect((await readDrawing(join(root, "c.svg"))).problems.map(({ rule }) => rule)).toEqual([
-    "study/drawing-missing",
-  ]);
 });
 
 test("a drawing that goes after loading is an exception, since nobody wrote it wrong", async () => {

@@ -2,7 +2,8 @@
 import { relative, resolve } from "node:path";
 import { join } from "node:path/posix";
 import { expect, test } from "vitest";
-import { loadGallery, readDrawing } from "../../../src/content/folder/loadgallery.ts";
+import { readDrawing } from "../../../src/content/folder/drawingfile.ts";
+import { loadGallery } from "../../../src/content/folder/loadgallery.ts";
 import { findDrawingNear, findGalleryAround, listGalleriesNear } from "../../../src/content/folder/nearby.ts";
 import { formatProblems } from "../../../src/problem/problemtext.ts";
 import { harbour, makeFolder } from "../folder.ts";

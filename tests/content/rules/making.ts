@@ -2,8 +2,8 @@
 import { mkdir, mkdtemp, rm, symlink, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
-import { analyseStudy } from "../../../src/analysis/analyse.ts";
 import { analyseGallery } from "../../../src/analysis/analysegallery.ts";
+import { Pool } from "../../../src/analysis/jobs/pool.ts";
 import { loadGallery, readOriginal } from "../../../src/content/folder/loadgallery.ts";
 import type { Rule } from "../../../src/content/rules/rule.ts";
 import { checkProse } from "../../../src/content/study/prosecheck.ts";
@@ -143,8 +143,9 @@ export async function rulesIn(files: Files): Promise<readonly string[]> {
 }
 
 /**
- * The rules of the problems of many studies that lie side by side, by slug. As `analyseGallery` does it, in this process and
- * without the ranking, which has no rules of its own, and without a look at which studies are alike, as all of these are.
+ * The rules of the problems of many studies that lie side by side, by slug. As `analyseGallery` does it, without the ranking,
+ * which has no rules of its own, and without a look at which studies are alike, as all of these are: so much so that most
+ * are measured once for all, and found in the store.
  */
 export async function rulesBySlug(
   files: Files,
@@ -153,10 +154,13 @@ export async function rulesBySlug(
   return inFolder(files, async (root) => {
     const { gallery, studies, problems } = await loadGallery(root);
     const all = [...problems];
+    const pool = new Pool({}, await openKept());
     for (const study of studies) {
-      const { value, problems: own } = await analyseStudy(study, await readOriginal(study), gallery);
+      const bytes = await readOriginal(study);
+      const { value, problems: own } = await pool.run("study", study.file, { study, bytes, gallery });
       all.push(...own, ...checkProse(study, value?.comparison));
     }
+    pool.close();
     return new Map(
       slugs.map((slug) => {
         const own = all.filter(({ file }) => `${file}/`.startsWith(`${root}/studies/${slug}/`));

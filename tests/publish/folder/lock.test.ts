@@ -89,7 +89,7 @@ test("one on another machine that gives signs is not", async () => {
     writeFile(file, `${signs}\n`).catch(() => undefined);
   }, 100);
   try {
-    const second = takeLock(folder, optionsFor(folder, { silence: 900, longest: 2_500 }));
+    const second = takeLock(folder, optionsFor(folder, { silence: 900, longest: 1_500 }));
     await expect(second).rejects.toThrow(LockedError);
   } finally {
     clearInterval(timer);
@@ -125,9 +125,9 @@ test("where it cannot be written, that is said", async () => {
     throw Object.assign(new Error("full"), { code: "ENOSPC" });
   };
   await expect(takeLock(folder, optionsFor(folder, { write }))).rejects.toThrow("full");
-  await expect(takeLock(folder, optionsFor(folder, { write: async () => undefined }))).rejects.toThrow(
-    /vanishes/,
-  );
+  await expect(
+    takeLock(folder, optionsFor(folder, { look: 5, write: async () => undefined })),
+  ).rejects.toThrow(/vanishes/);
 });
 
 test("what somebody else named like a lock is none, and holds nobody up", async () => {

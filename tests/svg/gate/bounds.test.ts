@@ -25,7 +25,7 @@ test.each([
   ['<path d="M5 5a10 10 0 1 1 1 0"/>', [-14, -15, 26, 25]],
   ['<path d="M5 5a10 1 0 0 1 1 0"/>', [-14, -15, 26, 25]],
   ['<linearGradient gradientUnits="userSpaceOnUse" x1="7" x2="9"/>', [0, 0, 9, 0]],
-  ['<linearGradient x1="50%" x2=".75"/>', [0, 0, 75, 0]],
+  ['<linearGradient x1="50%" x2=".75"/>', [0, 0, 0.75, 0]],
   ["<g />", undefined],
 ])("%s", (shape, box) => {
   expect(boxOf(shape)).toEqual(box);

@@ -41,7 +41,7 @@ describe("checkCost", () => {
     ],
     [
       "thousands of masks",
-      `<mask id="m"><rect width="3" height="2" fill="#fff"/></mask>${'<rect width="3" height="2" mask="url(#m)"/>'.repeat(4000)}`,
+      `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="3" height="2"><rect width="3" height="2" fill="#fff"/></mask>${'<rect width="3" height="2" mask="url(#m)"/>'.repeat(4000)}`,
       "svg/too-many-instances",
     ],
     [
@@ -109,7 +109,7 @@ describe("checkCost", () => {
     ["a dashed border", '<path d="M0 0H3V2H0z" fill="none" stroke="red" stroke-dasharray=".1 .05"/>'],
     [
       "a hundred masks",
-      `<mask id="m"><rect width="3" height="2" fill="#fff"/></mask>${'<rect width="1" height="1" mask="url(#m)"/>'.repeat(100)}`,
+      `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="3" height="2"><rect width="3" height="2" fill="#fff"/></mask>${'<rect width="1" height="1" mask="url(#m)"/>'.repeat(100)}`,
     ],
     [
       "selectors as people write them",

@@ -45,14 +45,37 @@ test.each([
     `<clipPath id="c"><rect width="1501" height="9"/></clipPath>${clipped("")}`,
     ["svg/too-far"],
   ],
+  ["a transform that leaves a line", group("scale(1 0)", rect), ["svg/too-far"]],
+  ["one that nearly does", group("matrix(1 1 1 1.01 0 0)", rect), ["svg/too-far"]],
+  ["one that stretches 100 times as far one way", group("scale(1 .01)", rect), []],
   [
-    "a clip path of boxes",
-    `<clipPath id="c" clipPathUnits="objectBoundingBox"><rect width="60" height="1"/></clipPath>${clipped("")}`,
+    "a viewBox that is tiny",
+    '<svg viewBox="0 0 .003 .003" width="9" height="9"><rect width=".003" height=".003"/></svg>',
+    ["svg/too-far"],
+  ],
+  [
+    "a use that makes a symbol tiny",
+    '<symbol id="s" viewBox="0 0 9 9"><path d="M0 0h9"/></symbol><use href="#s" width=".003" height="9"/>',
+    ["svg/too-far"],
+  ],
+  [
+    "a marker that is tiny by the stroke it stands on",
+    '<marker id="m" viewBox="0 0 9 9"><path d="M0 0h9"/></marker><path d="M0 0h9" stroke-width=".003" marker-end="url(#m)"/>',
+    ["svg/too-far"],
+  ],
+  [
+    "tiles that are too small to be seen",
+    '<pattern id="p" width=".05" height="9" patternUnits="userSpaceOnUse"><path d="M0 0h9"/></pattern><path d="M0 0h9v9z" fill="url(#p)"/>',
+    ["svg/too-far"],
+  ],
+  [
+    "a gradient by the box of a line",
+    '<linearGradient id="l"><stop/></linearGradient><path d="M0 0h9" stroke="url(#l)"/>',
     ["svg/too-far"],
   ],
   [
     "a gradient",
-    '<linearGradient id="l" x2="51"><stop/></linearGradient><path d="M0 0h9v9z" fill="url(#l)"/>',
+    '<linearGradient id="l" x2="170"><stop/></linearGradient><path d="M0 0h9v9z" fill="url(#l)"/>',
     ["svg/too-far"],
   ],
   [

@@ -47,7 +47,7 @@ describe("checkReferences", () => {
   test("an odd id is renamed with all that points at it", () => {
     const text = written(
       draw(
-        '<linearGradient id="a b"><stop/></linearGradient><rect fill="url(#a b)" style="stroke:url(\'#a b\')"/>',
+        '<linearGradient id="a b"><stop/></linearGradient><rect width="9" height="9" fill="url(#a b)" style="stroke:url(\'#a b\')"/>',
       ),
     );
     const id = /linearGradient id="([^"]*)"/.exec(text)?.[1] ?? "";

@@ -15,14 +15,17 @@ describe("Graph", () => {
     ['<rect id="a"/><use href="#a"/><use href="#a"/>', { instances: 6 }],
     ['<g id="a"><rect/><rect/></g><g><use href="#a"/></g>', { instances: 9 }],
     [
-      '<pattern id="p" width="1" height="1"><rect/><rect/></pattern><rect fill="url(#p)"/>',
+      '<pattern id="p" width="1" height="1"><rect/><rect/></pattern><rect width="9" height="9" fill="url(#p)"/>',
       { instances: 8, layers: 1 },
     ],
     [
-      '<pattern id="p" width="1" height="1"><rect/></pattern><g fill="url(#p)"><rect/><rect/><rect/></g>',
+      '<pattern id="p" width="1" height="1" patternUnits="userSpaceOnUse"><rect/></pattern><g fill="url(#p)"><rect/><rect/><rect/></g>',
       { instances: 13, layers: 3 },
     ],
-    ['<linearGradient id="p"><stop/></linearGradient><rect fill="url(#p)"/>', { instances: 6, layers: 0 }],
+    [
+      '<linearGradient id="p"><stop/></linearGradient><rect width="9" height="9" fill="url(#p)"/>',
+      { instances: 6, layers: 0 },
+    ],
     ['<g opacity=".5"><rect opacity=".5"/></g>', { layers: 2 }],
     ['<clipPath id="c"><rect/></clipPath><g clip-path="url(#c)"><rect/></g>', { layers: 1 }],
     ['<path d="M0 0 1 1 2 2"/>', { vertices: 5, length: 0 }],

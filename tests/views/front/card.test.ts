@@ -31,7 +31,6 @@ test("an entry says what changed, what came of it, and where it stands", () => {
     authors: "Ines Valcourt and Tobin Arkwell",
     date: { iso: "2026-04-02", text: "April 2, 2026" },
     change: "Red becomes yellow.",
-    decision: "Adopted, because it can be seen.",
     verdict: "Clearer",
     clarity: { before: "74%", after: "100%" },
   });

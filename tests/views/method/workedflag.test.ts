@@ -4,6 +4,7 @@ import { linkFrom } from "../../../src/views/address.ts";
 import { presentWorked } from "../../../src/views/method/workedflag.ts";
 import { createFormat } from "../../../src/words/format.ts";
 import { comparison, galleryResult, studyResult } from "../../publish/sample.ts";
+import { survey } from "../../publish/surveyed.ts";
 
 const show = (...studies: readonly StudyResult[]) =>
   presentWorked({ ...galleryResult, studies }, linkFrom("/method/"), createFormat("en"));
@@ -78,4 +79,33 @@ test("its colours as cloth, its edges before and after, its pictures from the st
     ["../studies/telling/from-320-original.png", "nothing left"],
   ]);
   expect(worked?.seen).toHaveLength(4);
+});
+
+test("its verdict in words, and its place in the survey between its neighbours", () => {
+  const [entry] = survey.entries;
+  if (entry === undefined) throw new Error("the sample has an entry");
+  const of = (file: string, slugs: readonly string[], clarity: number) => ({
+    ...entry,
+    slugs,
+    flag: { ...entry.flag, file, clarity },
+  });
+  const entries = [
+    of("flags/first.svg", [], 10),
+    of("flags/before.svg", [], 20),
+    of("studies/telling/original.svg", ["telling"], 30),
+    of("flags/behind.svg", [], 40),
+  ];
+  const worked = presentWorked(
+    { ...galleryResult, studies: [telling], survey: { entries, failed: [] } },
+    linkFrom("/method/"),
+    createFormat("en"),
+  );
+  expect(worked?.said).toMatch(/^Clearer\. Red becomes yellow\. Clarity rises from 74% to 100%/);
+  expect(worked?.placed.map(({ label, clarity }) => [label, clarity])).toEqual([
+    ["Before", "20%"],
+    ["The telling flag", "30%"],
+    ["Behind", "40%"],
+  ]);
+  // Nothing was tried and nothing surveyed: no picture of it.
+  expect(show(telling)).toMatchObject({ options: [], placed: [] });
 });

@@ -18,7 +18,7 @@ test("a rule with both sides of its example", () => {
     anchor: "study-quote-hash",
     means: "A value begins with # and has no quotes.",
     why: "In YAML a # begins a comment, so that the value would be lost without a word.",
-    effect: "Error",
+    isError: true,
     wrong: { label: "Wrong, in study.md", isCode: true, lines: ["  replace: #7a1020"] },
     right: { label: "Right, in study.md", isCode: true, lines: ['  replace: "#7a1020"'] },
   });

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { StudyResult } from "../../../src/analysis/result.ts";
 import { linkFrom } from "../../../src/views/address.ts";
-import { linkShelves, presentShelfGroups, presentShelfIndexes } from "../../../src/views/shelf/shelfindex.ts";
+import { linkIndexes, linkShelves, presentShelfIndexes } from "../../../src/views/shelf/shelfindex.ts";
 import { createFormat } from "../../../src/words/format.ts";
 import { gallery, study, studyResult } from "../../publish/sample.ts";
 
@@ -20,7 +20,7 @@ test("the ways to all shelves stand in the order of the alphabet, with how many 
 });
 
 test("/authors/ and /tags/ list every name with its studies", () => {
-  const [tags, authors] = presentShelfIndexes(results, gallery, format);
+  const [authors, tags] = presentShelfIndexes(results, gallery, format);
   expect([tags?.folder, tags?.title, tags?.entries.map(({ name }) => name)]).toEqual([
     "tags",
     "Tags",
@@ -35,7 +35,7 @@ test("/authors/ and /tags/ list every name with its studies", () => {
 });
 
 test("the tag of one study leads straight to it; each study is there with both its flags", () => {
-  const [tags] = presentShelfIndexes(results, gallery, format);
+  const [, tags] = presentShelfIndexes(results, gallery, format);
   expect(tags?.entries[0]).toMatchObject({
     address: "../studies/one/",
     studies: [
@@ -50,21 +50,18 @@ test("the tag of one study leads straight to it; each study is there with both i
   ).toEqual([{ slug: "charge", name: "charge", address: "tags/charge/", count: "2" }]);
 });
 
-test("without a tag the page is there and says so; the front page has no group for it", () => {
-  const [tags] = presentShelfIndexes([], gallery, format);
+test("without a tag the page is there and says so; the front page has no way to it", () => {
+  const [, tags] = presentShelfIndexes([], gallery, format);
   expect([tags?.entries, tags?.empty]).toEqual([
     [],
     "No study has a tag yet. Authors add them in their study files.",
   ]);
-  expect(presentShelfGroups([], linkFrom("/"), format)).toEqual([]);
+  expect(linkIndexes([], linkFrom("/"), format)).toEqual([]);
 });
 
-test("the front page has the most used, in the order of the alphabet, and says how many more there are", () => {
-  const many = Array.from({ length: 56 }, (_, index) =>
-    by(`s${index}`, [], [`tag ${String(index).padStart(2, "0")}`]),
-  );
-  const again = by("again", [], ["tag 55"]);
-  const [tags] = presentShelfGroups([...many, again], linkFrom("/"), format);
-  expect([tags?.links.length, tags?.more, tags?.address]).toEqual([40, "16 more", "tags/"]);
-  expect(tags?.links.at(-1)).toMatchObject({ name: "tag 55", count: "2" });
+test("the front page leads to both indexes and says how much they have", () => {
+  expect(linkIndexes(results, linkFrom("/"), format)).toEqual([
+    { text: "2 authors", address: "authors/" },
+    { text: "1 tag", address: "tags/" },
+  ]);
 });

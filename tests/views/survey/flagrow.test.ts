@@ -38,7 +38,7 @@ test("a clear flag without a study has its drawing beside the survey", () => {
     first: [],
     best: undefined,
     focus: { text: "100%", value: "100" },
-    lasts: { text: "320 or more", value: "320" },
+    lasts: { text: "320 flag heights or more", value: "320" },
   });
 });
 
@@ -51,5 +51,5 @@ test("a focus that lasts to no step sorts before all others, and is not no focus
   if (clear === undefined) throw new Error("the survey has a clear flag");
   const flag = { ...clear.flag, focus: { source: "found", clarity: 30, lastsTo: null } } as const;
   const row = presentFlagRow({ ...clear, flag }, [studyResult], linkFrom("/survey/"), createFormat("en"));
-  expect(row.lasts).toEqual({ text: "under 10", value: "0" });
+  expect(row.lasts).toEqual({ text: "under 10 flag heights", value: "0" });
 });

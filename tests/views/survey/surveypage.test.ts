@@ -19,11 +19,11 @@ test("a row for each flag in the order of the survey, the failed named, the file
 test("says how many have a weak edge and how many one change would help", () => {
   // The square's weakest edge has 24.6 and its change is to red; the other two need none.
   expect(presentSurvey(surveyedGallery, format).told).toBe(
-    "With a weak edge: 1. A single change of colour brings 5 points of clarity or more: 1.",
+    "In 1 the weakest edge has a contrast under 30%; in 1 one change of colour brings 5 points of clarity or more.",
   );
   const entries = survey.entries.slice(1);
   expect(presentSurvey({ ...surveyedGallery, survey: { entries, failed: [] } }, format).told).toBe(
-    "With a weak edge: none. A single change of colour brings 5 points of clarity or more: none.",
+    "In none the weakest edge has a contrast under 30%; in none one change of colour brings 5 points of clarity or more.",
   );
   const one = { entries: survey.entries.slice(0, 1), failed: [] };
   expect(presentSurvey({ ...surveyedGallery, survey: one }, format).told).toBeUndefined();

@@ -1,0 +1,69 @@
+// Floor 2, part of step 2. What of the outline of a shape is too small, or too small beside the rest of it, for programs to
+// draw it alike: they round points to a part of a pixel, and what they round away has no direction.
+
+import type { SvgElement } from "../tree.ts";
+import * as allow from "./allowlist.ts";
+import { boundPoints, boundsOf, type PathStep, stepsOf } from "./bounds.ts";
+import { limit } from "./drawinglimit.ts";
+
+/** Lengths in the units of the shape. */
+export interface Outline {
+  /** Whether a radius is tiny beside the other one, or beside the way of its arc. */
+  readonly isFlat: boolean;
+  /** The shortest of its parts, each from one move to the next, by the longer side of what it lies in. */
+  readonly part: number;
+  /** The shortest of its steps and sides that has a length. */
+  readonly step: number;
+  /** Whether some step has no length, or some part no step. */
+  readonly stops: boolean;
+}
+
+const none: Outline = { isFlat: false, part: Infinity, step: Infinity, stops: false };
+
+/** Returns the outline of an element, if it is a shape; `side` is what a percentage is of. */
+export function findOutline(element: SvgElement, side: number): Outline {
+  const { name, attributes } = element;
+  if (name === "path") return followPath(attributes["d"] ?? "");
+  if (name === "polyline" || name === "polygon") return followPath(`M${attributes["points"] ?? ""}`);
+  if (!allow.shapes.has(name)) return none;
+  const [x0, y0, x1, y1] = boundsOf(element, side) ?? [0, 0, 0, 0];
+  const [width, height] = [x1 - x0, y1 - y0];
+  const at = (key: string): number => Number.parseFloat(attributes[key] ?? "0");
+  return {
+    isFlat: name === "ellipse" && isThin(at("rx"), at("ry"), 0),
+    part: Math.max(width, height),
+    step: Math.min(width || Infinity, height || Infinity),
+    stops: false,
+  };
+}
+
+function followPath(data: string): Outline {
+  let [isFlat, step, stops, isLone] = [false, Infinity, false, false];
+  const parts: number[][] = [];
+  for (const each of stepsOf(data)) {
+    const { command, from, to, points } = each;
+    const isMove = command === "m";
+    if (isMove) parts.push([]);
+    else parts.at(-1)?.push(...from, ...points);
+    stops ||= isMove && isLone;
+    isLone = isMove;
+    if (isMove || command === "z") continue;
+    const way = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    if (way === 0) stops = true;
+    else step = Math.min(step, way);
+    isFlat ||= command === "a" && isThinArc(each);
+  }
+  let part = Infinity;
+  for (const [x0, y0, x1, y1] of parts.map(boundPoints).filter((box) => box !== undefined))
+    part = Math.min(part, Math.max(x1 - x0, y1 - y0));
+  return { isFlat, part, step, stops: stops || isLone };
+}
+
+function isThinArc({ values: [rx = 0, ry = 0], from, to }: PathStep): boolean {
+  return isThin(rx, ry, Math.hypot(to[0] - from[0], to[1] - from[1]));
+}
+
+function isThin(rx: number, ry: number, way: number): boolean {
+  const [least, most] = [Math.min(Math.abs(rx), Math.abs(ry)), Math.max(Math.abs(rx), Math.abs(ry))];
+  return least > 0 && (most > limit.radii * least || way > limit.chord * least);
+}
