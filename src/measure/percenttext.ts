@@ -51,12 +51,6 @@ export function formatContrast(contrast: number, decimals = 1, write = writePerc
   return write(rounded.value, rounded.decimals);
 }
 
-/** Returns how far two numbers in percent are apart, in points: the difference of what {@link formatPercent} prints. */
-export function formatPoints(before: number, after: number, decimals = 1, write = writePlain): string {
-  const [was, is] = [roundPercent(before, decimals), roundPercent(after, decimals)];
-  return write(Math.abs(is.value - was.value), Math.max(was.decimals, is.decimals));
-}
-
 /** Returns a ΔE00 as text with one decimal, or two where one would move it to the other side of `limit`. */
 export function formatDifference(deltaE00: number, limit: number, write = writePlain): string {
   const rounded = roundKeeping(deltaE00, 1, (value) => value < limit === deltaE00 < limit);

@@ -60,11 +60,6 @@ export function findHref(element: SvgElement): string | undefined {
   return element.attributes["href"] ?? element.attributes["xlink:href"];
 }
 
-/** Returns the text directly inside `element`. */
-export function textOf(element: SvgElement): string {
-  return element.children.map((child) => (child.type === "text" ? child.value : "")).join("");
-}
-
 /**
  * Rebuilds the tree with each element replaced by what `change` returns for it; children are rebuilt first.
  * Elements that do not change are shared with the old tree, so identity tells what moved.

@@ -5,7 +5,6 @@ import {
   formatDifference,
   formatLimit,
   formatPercent,
-  formatPoints,
   formatShare,
   isWhole,
 } from "../../src/measure/percenttext.ts";
@@ -73,17 +72,6 @@ describe("of 10,000 numbers", () => {
     expect(wrong.map((value) => `${value} → ${print(value)}`)).toEqual([]);
   });
 
-  test("points are the difference of the two numbers that are printed", () => {
-    for (const decimals of [0, 1]) {
-      for (const [index, before] of sweep.entries()) {
-        const after = sweep[(index * 7919) % sweep.length] ?? 0;
-        const [was, is] = [before, after].map((value) => read(formatPercent(value, decimals)));
-        const points = Number(formatPoints(before, after, decimals));
-        expect(points).toBeCloseTo(Math.abs((is ?? 0) - (was ?? 0)), 6);
-      }
-    }
-  });
-
   test("a limit that is printed keeps the limit", () => {
     const wrong = sweep.filter(
       (value) =>
@@ -121,12 +109,6 @@ test.each([
   [44.999, "44.99 %"],
   [45.04, "45.0 %"],
 ])("the contrast %j is %s", (contrast, text) => expect(formatContrast(contrast)).toBe(text));
-
-test("a move adds up", () => {
-  // 57.6 and 68.5 are printed as 58 and 69: up 11, though they are 10.9 apart; 57.5 and 68.4 are printed 58 and 68.
-  expect([formatPoints(57.6, 68.5, 0), formatPoints(57.5, 68.4, 0)]).toEqual(["11", "10"]);
-  expect(formatPoints(58, 99.6, 0)).toBe("41.6");
-});
 
 test("a difference stays on its side of the limit", () => {
   expect([7.94, 7.96, 8, 8.04].map((value) => formatDifference(value, 8))).toEqual([

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { findHref, mapElements, textOf, walkElements } from "../../src/svg/tree.ts";
+import { findHref, mapElements, walkElements } from "../../src/svg/tree.ts";
 import { draw, elementOf, read } from "./drawing.ts";
 
 const drawing = read(
@@ -22,11 +22,6 @@ test("findHref: href before xlink:href (SVG 2, 5.6)", () => {
   expect(findHref(elementOf(drawing, "u"))).toBe("#r");
   expect(findHref({ ...elementOf(drawing, "u"), attributes: { "xlink:href": "#g" } })).toBe("#g");
   expect(findHref(elementOf(drawing, "g"))).toBeUndefined();
-});
-
-test("textOf gives the text directly inside", () => {
-  expect(textOf(elementOf(drawing, "s"))).toBe("a{}");
-  expect(textOf(elementOf(drawing, "g"))).toBe("");
 });
 
 test("mapElements shares what did not change and rebuilds what did, up to the root", () => {
