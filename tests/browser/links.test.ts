@@ -259,7 +259,8 @@ test("every page tells sites that show links, and search, who made it and under 
     // What leads on to another page is not to be shown itself.
     if (document.querySelector("meta[http-equiv=refresh]") !== null) continue;
     expect(checkOpenGraph(document), file).toEqual([]);
-    const isWork = /^studies\//.test(file);
+    const isStudy = /^studies\//.test(file);
+    const isWork = isStudy || /^series\//.test(file);
     const hasPicture = file !== "rules/index.html";
     const picture = document.querySelector("meta[property='og:image']")?.getAttribute("content");
     expect(picture !== undefined, file).toBe(hasPicture);
@@ -271,7 +272,7 @@ test("every page tells sites that show links, and search, who made it and under 
       records.set(kind, (records.get(kind) ?? 0) + 1);
       expect(image, file).toBe(picture);
       // Source: content/LICENSE, and the canonical address of CC0 at creativecommons.org.
-      if (isWork) expect(isBasedOn.license, file).toBe("https://creativecommons.org/publicdomain/zero/1.0/");
+      if (isStudy) expect(isBasedOn.license, file).toBe("https://creativecommons.org/publicdomain/zero/1.0/");
     }
   }
   expect([...records.keys()].sort()).toEqual(["CollectionPage", "CreativeWork", "WebSite"]);

@@ -2,7 +2,7 @@
 
 /** Source: schema.org, the types and their properties, from memory; inherited ones stand with each type. */
 const thing = "name description url image";
-const work = `${thing} inLanguage publisher isPartOf isBasedOn about license creativeWorkStatus genre author creator creditText citation datePublished keywords`;
+const work = `${thing} inLanguage publisher isPartOf isBasedOn about license creativeWorkStatus genre author creator creditText citation datePublished keywords hasPart position`;
 const vocabulary: Readonly<Record<string, string>> = {
   CreativeWork: work,
   WebSite: work,
@@ -15,6 +15,7 @@ const vocabulary: Readonly<Record<string, string>> = {
 const noText = new Set([
   "publisher",
   "isPartOf",
+  "hasPart",
   "isBasedOn",
   "license",
   "author",

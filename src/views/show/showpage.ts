@@ -8,6 +8,7 @@ import { linkFrom } from "../address.ts";
 import { cropFiles, placeEdges } from "../edge/edgeaddress.ts";
 
 import { formatNames } from "../edge/edgerow.ts";
+import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { type Plate, presentPlate } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
@@ -57,7 +58,14 @@ export function presentShow(result: StudyResult, gallery: Gallery, format: Forma
   const title = formatTitle(study);
   return {
     frame: presentFrame(
-      { path, title: `${title}, step by step`, description: describeChange(result), section: "studies" },
+      {
+        path,
+        title: `${title}, step by step`,
+        description: `Unofficial redesign study. ${describeChange(result)}`,
+        section: "studies",
+        isArticle: true,
+        ...pictureFirst([result], gallery, format),
+      },
       gallery,
       format,
     ),
