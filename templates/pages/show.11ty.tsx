@@ -7,9 +7,8 @@ import type { SiteView } from "../../src/views/siteview.ts";
 import { MapPanel } from "../figures/map.tsx";
 import { RulerTable } from "../figures/ruler.tsx";
 import { SeenFigure } from "../figures/seen.tsx";
-import { StripFigure } from "../figures/strip.tsx";
 import { Document } from "../parts/document.tsx";
-import { Mat } from "../parts/plate.tsx";
+import { DrawnMat, Mat } from "../parts/plate.tsx";
 
 export const data = {
   pagination: { data: "site.shows", size: 1, alias: "show" },
@@ -24,19 +23,19 @@ export function render({ show }: { site: SiteView; show: ShowPage }): JSX.Elemen
       {show.steps.map(({ anchor, heading, says, picture }) => (
         <section key={anchor} id={anchor} class="show-step" aria-labelledby={`${anchor}-heading`}>
           <h2 id={`${anchor}-heading`}>{heading}</h2>
-          {picture && (
-            <div class={`show-picture show-${picture.kind}`}>
-              <Picture picture={picture} anchor={anchor} />
-            </div>
-          )}
-          {says && <p class={picture ? "show-caption" : "show-words"}>{says}</p>}
+          <div class={`show-picture show-${picture.kind}`}>
+            <Picture picture={picture} anchor={anchor} />
+          </div>
+          <p class="show-caption">{says}</p>
         </section>
       ))}
       <nav class="show-ways" aria-label="Steps">
         <a href={show.back}>The study</a>
         <span class="show-move" hidden>
           <button type="button">Back</button>
-          <span class="number" role="status" />
+          <span class="number" role="status">
+            {`1 / ${show.steps.length}`}
+          </span>
           <button type="button">Next</button>
         </span>
       </nav>
@@ -54,8 +53,25 @@ function Picture({ picture, anchor }: { picture: ShowPicture; anchor: string }):
           <MapPanel map={picture.map} panel={picture.map.panels[0]} id={`${anchor}-map`} shapes />
         </div>
       );
-    case "strip":
-      return <StripFigure strip={picture.strip} id={`${anchor}-strip`} />;
+    case "pair":
+      return (
+        <div class="pair">
+          {picture.plates.map((plate) => (
+            <Mat key={plate.label} plate={plate} eager />
+          ))}
+        </div>
+      );
+    case "afar":
+      return (
+        <ol class="show-distances">
+          {picture.steps.map(({ from, plate }, at) => (
+            <li key={from}>
+              <DrawnMat plate={plate} id={`${anchor}-${at}`} />
+              From <span class="number">{from}</span> flag heights, enlarged
+            </li>
+          ))}
+        </ol>
+      );
     case "ruler":
       return <RulerTable ruler={picture.ruler} rows={picture.ruler.rows} />;
     case "seen":

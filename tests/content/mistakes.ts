@@ -53,7 +53,7 @@ title: From the quay
 authors: [Ines Valcourt]
 date: 2026-06-24
 studies: [ferry]
-closing: Which of them would you fly?
+closing: Which of these changes would you make?
 ---
 Look at each from the door.
 `;

@@ -194,7 +194,7 @@ export const series: Series = {
   authors: ["Ines Valcourt", "Nobody Here"],
   date: "2026-06-24",
   entries: [{ study: "second" }, { study: study.slug }],
-  closing: "Which would you fly?",
+  closing: "Which would you change?",
   body: "Look *twice*.\n\n<b>No</b>\n",
   bodyLine: 8,
   places: [],

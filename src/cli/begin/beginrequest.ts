@@ -148,7 +148,7 @@ function writeSeries(series: string, study: string): string {
     `title: ${titleOf(series)}`,
     "studies:",
     `  - ${study}`,
-    "# closing: Which of them would you fly?",
+    "# closing: Which of these changes would you make?",
     "---",
     "",
   ].join("\n");

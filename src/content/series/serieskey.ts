@@ -36,6 +36,6 @@ export const seriesGuide: KeyGuide = {
     "studies.*.flag": "flag: /flags/harbour.svg",
     "studies.*.name": "name: The harbour flag",
     "studies.*.ask": "ask: What would you change here?",
-    closing: "closing: Which of them would you fly?",
+    closing: "closing: Which of these changes would you make?",
   },
 };

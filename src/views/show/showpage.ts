@@ -10,10 +10,9 @@ import { cropFiles, placeEdges } from "../edge/edgeaddress.ts";
 import { formatNames } from "../edge/edgerow.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
-import { type Plate, presentPlate } from "../plate.ts";
+import { type DrawnPlate, type Plate, presentPlate } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
 import type { RulerView } from "../study/contrastruler.ts";
-import type { StripView } from "../study/distancestrip.ts";
 import { findPlace } from "../study/edgedetail.ts";
 import type { EdgeMapView } from "../study/edgemap.ts";
 import { presentOptions } from "../study/optionsview.ts";
@@ -28,22 +27,30 @@ export interface ShowPage {
   readonly steps: readonly ShowStep[];
 }
 
-/** One step. `anchor` is its address on the page; `says` is large type under or in place of the picture. */
+/** One step. `anchor` is its address on the page; `says` stands under the picture. */
 export interface ShowStep {
   readonly anchor: string;
   readonly heading: string;
   readonly says: string | undefined;
-  readonly picture: ShowPicture | undefined;
+  readonly picture: ShowPicture;
 }
 
 export type ShowPicture =
   | { readonly kind: "flag"; readonly plate: Plate }
+  | { readonly kind: "pair"; readonly plates: readonly [Plate, Plate] }
   | { readonly kind: "map"; readonly map: EdgeMapView }
-  | { readonly kind: "strip"; readonly strip: StripView }
+  | {
+      readonly kind: "afar";
+      readonly steps: readonly { readonly from: string; readonly plate: DrawnPlate }[];
+    }
   | { readonly kind: "ruler"; readonly ruler: RulerView }
   | { readonly kind: "seen"; readonly seen: StudyPage["seen"] };
 
-const unofficial = "Unofficial study";
+const original = "The original";
+const redesign = "The redesign, an unofficial study";
+const mapKey =
+  "Solid lines are clear, dotted lines are hard to see. The band marks what has to be seen before the rest.";
+const rulerKey = "Ring: the original. Dot: the redesign.";
 
 /** The site path of a study's show. */
 export function formatShowPath(slug: string): string {
@@ -80,34 +87,43 @@ function listSteps(result: StudyResult, gallery: Gallery, format: Format): reado
   const { study, comparison } = result;
   const link = linkFrom(formatShowPath(study.slug));
   const { plates, edgeMap, strip, ruler, seen } = presentFigures(result, gallery, link, format);
-  const [original, redesign] = plates;
   const tried = presentOptions(result, link, format)?.noted ?? [];
   const verdict = describeVerdict(comparison, format);
   const name = study.flag ?? study.title;
-  const hasEdges = comparison.edges.length > 0;
-  const step = (
-    anchor: string,
-    heading: string,
-    picture: ShowPicture | undefined,
-    says?: string,
-  ): ShowStep => ({ anchor, heading, says, picture });
+  const step = (anchor: string, heading: string, picture: ShowPicture, says?: string): ShowStep => ({
+    anchor,
+    heading,
+    says,
+    picture,
+  });
   const flag = (plate: Plate): ShowPicture => ({ kind: "flag", plate });
+  const both: ShowPicture = { kind: "pair", plates };
+  const afar = strip.steps.map(({ distance, plates: [plate] }) => ({ from: distance, plate }));
   return [
-    step("the-flag", name, flag(original)),
+    step("the-flag", name, flag(plates[0]), original),
     ...(comparison.before.focus.source === "none"
       ? []
-      : [step("what-has-to-be-seen", "What has to be seen", { kind: "map", map: edgeMap })]),
+      : [step("what-has-to-be-seen", "What has to be seen", { kind: "map", map: edgeMap }, mapKey)]),
     ...presentWeakest(result, format),
-    ...(hasEdges ? [step("from-afar", "From afar", { kind: "strip", strip })] : []),
+    ...(comparison.edges.length > 0
+      ? [step("from-afar", "From afar", { kind: "afar", steps: afar }, original)]
+      : []),
     ...tried.map(({ id, change, plate, figures, note = "" }) =>
-      step(id, change, flag(plate), `${unofficial}. ${figures}. ${note}`.trim()),
+      step(id, change, flag(plate), `Tried, an unofficial study. ${figures}. ${note}`.trim()),
     ),
-    step("before", name, flag(original)),
-    step("after", describeChange(result), flag(redesign), unofficial),
-    ...(ruler ? [step("better-and-worse", "What got better and worse", { kind: "ruler", ruler })] : []),
-    step("the-price", verdict.word, undefined, verdict.sentence),
-    step("to-other-eyes", "To colour-blind readers, and in grey", { kind: "seen", seen }),
-    step("the-question", "Would you fly it?", flag(redesign), unofficial),
+    step("before", name, flag(plates[0]), original),
+    step("after", describeChange(result), flag(plates[1]), redesign),
+    ...(ruler
+      ? [step("better-and-worse", "What got better and worse", { kind: "ruler", ruler }, rulerKey)]
+      : []),
+    step("the-price", verdict.word, both, verdict.sentence),
+    step(
+      "to-other-eyes",
+      "To colour-blind readers, and in grey",
+      { kind: "seen", seen },
+      `${original}, and ${redesign.toLowerCase()}`,
+    ),
+    step("the-question", "Original or redesign?", both, redesign),
   ];
 }
 

@@ -204,7 +204,6 @@ function listContents({ study, comparison, likeness }: StudyResult): StudyPage["
     { anchor: "#likeness", text: "Could it be mistaken?", isThere: likeness !== undefined },
     { anchor: "#record", text: "For the record", isThere: true },
     { anchor: "#refer", text: "Cite this", isThere: true },
-    { anchor: "show/", text: "Step by step, for a screen", isThere: true },
   ];
   return all.filter(({ isThere }) => isThere).map(({ anchor, text }) => ({ anchor, text }));
 }

@@ -15,7 +15,7 @@ test("a series as it was written, studies and flags in their order", () => {
     title: "From the quay",
     authors: ["Ines Valcourt"],
     date: "2026-06-24",
-    closing: "Which of them would you fly?",
+    closing: "Which of these changes would you make?",
     body: "Look at each from the door.\n",
     bodyLine: 8,
   });

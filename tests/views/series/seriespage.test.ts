@@ -10,7 +10,11 @@ const result: GalleryResult = { ...galleryResult, studies: [studyResult, second]
 
 test("studies stand in the order of the series, numbered, with change, verdict and price", () => {
   const [page] = presentSeries(result, format);
-  expect(page).toMatchObject({ title: "From the quay", count: "2 studies", closing: "Which would you fly?" });
+  expect(page).toMatchObject({
+    title: "From the quay",
+    count: "2 studies",
+    closing: "Which would you change?",
+  });
   expect(page?.items.map((item) => [item.number, "card" in item && item.card.address])).toEqual([
     ["1", "../../studies/second/"],
     ["2", `../../studies/${study.slug}/`],
