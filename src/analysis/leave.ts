@@ -19,7 +19,7 @@ export function leaveOut<R extends GalleryResult & { readonly leftOut?: readonly
   return {
     ...result,
     studies,
-    series: settled.series,
+    ...(result.series && { series: settled.series }),
     ...(survey && { survey }),
     ...(leftOut === undefined ? {} : { leftOut: [...leftOut, ...slugs].sort(compareText) }),
     problems: [...result.problems, ...settled.problems, ...problems].sort(compareProblems),

@@ -111,7 +111,7 @@ function listSteps(result: StudyResult, gallery: Gallery, format: Format): reado
     ...tried.map(({ id, change, plate, figures, note = "" }) =>
       step(id, change, flag(plate), `Tried, an unofficial study. ${figures}. ${note}`.trim()),
     ),
-    step("before", name, flag(plates[0]), original),
+    step("before", "Before", flag(plates[0]), original),
     step("after", describeChange(result), flag(plates[1]), redesign),
     ...(ruler
       ? [step("better-and-worse", "What got better and worse", { kind: "ruler", ruler }, rulerKey)]
