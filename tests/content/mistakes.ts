@@ -851,6 +851,7 @@ export const galleryMistakes: readonly GalleryMistake[] = [
   ...seriesMistakes,
   { what: "two slugs alike", files: ferry("Ferry") },
   { what: "a study folder with capitals and spaces", files: { ...without, ...ferry("Ferry Wheel") } },
+  { what: "a study folder that Windows cannot have", files: { ...without, ...ferry("aux") } },
   { what: "a study without a folder of its own", files: { ...without, "studies/ferry.md": rightStudy } },
   { what: "a study folder with nothing but a drawing", files: { "studies/ferry/study.md": null } },
   { what: "no folder studies", files: without },
