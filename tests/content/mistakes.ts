@@ -92,6 +92,16 @@ const names: readonly StudyMistake[] = [
     what: "one name for two colours",
     typed: named('names: { "#1b2a5c": navy, "#7a1020": navy }'),
   },
+  {
+    slug: "name-contradicts",
+    what: "the name of quite another colour",
+    typed: named('names: { "#1b2a5c": white }'),
+  },
+  {
+    slug: "name-mixed",
+    what: "a name with a letter of another alphabet",
+    typed: named('names: { "#1b2a5c": n\u0430vy }'),
+  },
   { slug: "name-stroke", what: "a name with a stroke", typed: named('names: { "#1b2a5c": navy/ink }') },
   { slug: "name-number", what: "a number for a name", typed: named('names: { "#1b2a5c": 281 }') },
   { slug: "name-empty", what: "a colour without its name", typed: named('names: { "#1b2a5c": }') },
