@@ -610,6 +610,11 @@ const prose: readonly StudyMistake[] = [
     typed: { "is not there.\n": "is not there: see [the book](ftp://flags.example/ferries).\n" },
   },
   {
+    slug: "entity-in-prose",
+    what: "an entity of a character that turns the reading direction",
+    typed: { "is not there.\n": "is not &#x202e;there.\n" },
+  },
+  {
     slug: "html-in-prose",
     what: "HTML in the prose",
     typed: { "is not there.\n": "is <b>not there</b>.<br>\n" },
