@@ -29,7 +29,7 @@ export const commands: readonly Command[] = [
       "with-drafts": { formerly: "drafts", help: "Publish drafts as well." },
       strict: { help: "Publish nothing where there is any problem: warnings fail too." },
       force: {
-        help: "Replace the folder even where it holds files that were not written here; it is kept beside the new one.",
+        help: "Replace the folder even where it holds what was not written here; it is kept beside the new one.",
       },
       cache,
     },

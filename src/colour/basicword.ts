@@ -79,6 +79,7 @@ const corrections: Readonly<Partial<Record<BasicWord, readonly Hex[]>>> = {
 
 export interface Anchor {
   readonly word: BasicWord;
+  readonly hex: Hex;
   /** OKLab of the shade. */
   readonly oklab: Lab;
 }
@@ -93,10 +94,10 @@ export const anchors: readonly Anchor[] = [
   ...survey.colors.flatMap(({ name, hex }) => {
     const word = basicWords.find((basic) => name === basic || name.endsWith(` ${basic}`));
     if (word === undefined || misleading.has(name) || !isHex(hex)) return [];
-    return [{ word, oklab: oklabOf(linearOf(hex)) }];
+    return [{ word, hex, oklab: oklabOf(linearOf(hex)) }];
   }),
   ...basicWords.flatMap((word) =>
-    (corrections[word] ?? []).map((hex) => ({ word, oklab: oklabOf(linearOf(hex)) })),
+    (corrections[word] ?? []).map((hex) => ({ word, hex, oklab: oklabOf(linearOf(hex)) })),
   ),
 ];
 

@@ -33,6 +33,14 @@ export function nameFamily(word: BasicWord, family: readonly Shade[], names: Map
     names.set(hex, plain);
     holders.set(plain, hex);
   }
+  const [largest] = family;
+  const told = [largest?.plain ?? "", word];
+  // A colour of another family was given its plain name, and none of this one has any that it could be told from.
+  if (largest !== undefined && !names.has(largest.hex) && !told.some((name) => holders.has(name)))
+    names.set(
+      largest.hex,
+      countName(largest.plain, (name) => has(names, name)),
+    );
   const series = new Map<string, Series>();
   for (const shade of family.filter(({ hex }) => !names.has(hex))) {
     const { size, ...found } = findSeries(word, shade, holders, family[0] ?? shade);

@@ -52,6 +52,16 @@ export function replaceInvisible(text: string, by: (character: string, at: numbe
   );
 }
 
+/** Where a line may break, and which way a sign reads: a text has use for these, and a value has none. */
+const usedInText = /[\u00ad\u200b\u2060\u200e\u200f\u061c]/;
+
+/** As {@link replaceInvisible}, for prose. */
+export function replaceInText(text: string, by: (character: string, at: number) => string): string {
+  return replaceInvisible(text, (character, at) =>
+    usedInText.test(character) ? character : by(character, at),
+  );
+}
+
 /** Returns the first such character and its index, or undefined. */
 export function findInvisible(text: string): { readonly character: string; readonly at: number } | undefined {
   let first: { readonly character: string; readonly at: number } | undefined;

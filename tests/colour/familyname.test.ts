@@ -21,6 +21,21 @@ describe("nameFamily", () => {
     expect([...names.values()]).toEqual(["green", "yellower green"]);
   });
 
+  test("a name that a colour of another family was given is not given again", () => {
+    const names = new Map<Hex, string>([["#1b2a5c", "white"]]);
+    nameFamily("white", [{ hex: "#ffffff", plain: "white" }], names);
+    nameFamily(
+      "white",
+      [
+        { hex: "#ffffff", plain: "white" },
+        { hex: "#f7f3e8", plain: "white" },
+      ],
+      names,
+    );
+    expect(names.get("#ffffff")).toBe("second white");
+    expect(new Set(names.values()).size).toBe(3);
+  });
+
   test("thirty near shades: all named apart, the smallest by number at the very last", () => {
     const names = new Map<Hex, string>();
     nameFamily(

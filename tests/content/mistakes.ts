@@ -92,6 +92,16 @@ const names: readonly StudyMistake[] = [
     what: "one name for two colours",
     typed: named('names: { "#1b2a5c": navy, "#7a1020": navy }'),
   },
+  {
+    slug: "name-contradicts",
+    what: "the name of quite another colour",
+    typed: named('names: { "#1b2a5c": white }'),
+  },
+  {
+    slug: "name-mixed",
+    what: "a name with a letter of another alphabet",
+    typed: named('names: { "#1b2a5c": n\u0430vy }'),
+  },
   { slug: "name-stroke", what: "a name with a stroke", typed: named('names: { "#1b2a5c": navy/ink }') },
   { slug: "name-number", what: "a number for a name", typed: named('names: { "#1b2a5c": 281 }') },
   { slug: "name-empty", what: "a colour without its name", typed: named('names: { "#1b2a5c": }') },
@@ -600,6 +610,11 @@ const prose: readonly StudyMistake[] = [
     typed: { "is not there.\n": "is not there: see [the book](ftp://flags.example/ferries).\n" },
   },
   {
+    slug: "entity-in-prose",
+    what: "an entity of a character that turns the reading direction",
+    typed: { "is not there.\n": "is not &#x202e;there.\n" },
+  },
+  {
     slug: "html-in-prose",
     what: "HTML in the prose",
     typed: { "is not there.\n": "is <b>not there</b>.<br>\n" },
@@ -851,6 +866,7 @@ export const galleryMistakes: readonly GalleryMistake[] = [
   ...seriesMistakes,
   { what: "two slugs alike", files: ferry("Ferry") },
   { what: "a study folder with capitals and spaces", files: { ...without, ...ferry("Ferry Wheel") } },
+  { what: "a study folder that Windows cannot have", files: { ...without, ...ferry("aux") } },
   { what: "a study without a folder of its own", files: { ...without, "studies/ferry.md": rightStudy } },
   { what: "a study folder with nothing but a drawing", files: { "studies/ferry/study.md": null } },
   { what: "no folder studies", files: without },

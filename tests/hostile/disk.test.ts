@@ -117,7 +117,7 @@ const acts: Readonly<Record<string, () => Promise<void>>> = {
           await rm(join(at, manifestName));
           await kinds[kind]?.(join(at, manifestName));
         });
-        expect(String(error)).toContain("files that were not written here");
+        expect(String(error)).toContain("was not written here");
         expect(await readFile(join(site, "index.html"), "utf8")).toBe("second");
       },
     ]),

@@ -4,7 +4,7 @@ import { nameFailure } from "../../content/disk/filefailure.ts";
 import { readFolder } from "../../content/disk/readfile.ts";
 import type { Entry } from "../../content/folder/listing.ts";
 import { writeGalleryFile } from "../../content/gallery/gallerystarter.ts";
-import { foldName, isSlug, proposeSlug } from "../../content/study/slug.ts";
+import { describeDevice, foldName, isSlug, proposeSlug } from "../../content/study/slug.ts";
 import { findInvisible, isBlank } from "../../problem/invisible.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { type Given, UsageError } from "../command.ts";
@@ -65,6 +65,14 @@ export function readRequest(given: Given, content: string, taken: readonly strin
       `The slug has ${slug.length} characters; it may have ${longest.slug}.`,
       suggest(slug.slice(0, 40), typed),
     );
+  for (const name of [slug, series ?? ""]) {
+    const device = describeDevice(name);
+    if (device === undefined) continue;
+    throw new UsageError(
+      device.reason,
+      name === slug ? suggest(slug, typed) : `Type, for example: --series ${proposeSlug(name)}`,
+    );
+  }
   if (series !== undefined && !isSlug(series))
     throw new UsageError(
       `${quoteText(series)} cannot be the name of a series: small letters a to z, digits and single hyphens only.`,

@@ -10,7 +10,7 @@ export type Walked =
   | { readonly path: string; readonly failure: FileFailure };
 
 /**
- * Gives everything below `root` but the folders themselves, in no order. Links are given and not followed; a folder whose
+ * Gives everything below `root`, in no order; of folders only those that hold nothing. Links are given and not followed; a folder whose
  * name `enters` refuses is passed over.
  */
 export async function* walkTree(
@@ -24,6 +24,7 @@ export async function* walkTree(
       yield { path: inner, failure: entries };
       continue;
     }
+    if (inner !== "" && entries.length === 0) yield { path: inner, kind: "folder" };
     for (const { name, kind } of entries) {
       const path = inner === "" ? name : `${inner}/${name}`;
       if (kind !== "folder") yield { path, kind };

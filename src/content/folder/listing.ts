@@ -3,7 +3,7 @@ import { findNearest } from "../../problem/knownword.ts";
 import { compareText, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { isDrawingName, proposeDrawingName } from "../study/original.ts";
-import { foldName, isSlug, proposeSlug } from "../study/slug.ts";
+import { describeDevice, foldName, isSlug, proposeSlug } from "../study/slug.ts";
 import { isEditorFile } from "./editorfile.ts";
 
 /** One entry of a folder, not followed if it is a link. */
@@ -45,6 +45,7 @@ export function checkStudyFolders(
       problems.push(sameName(file, entry.name, twins, left));
     } else if (entry.kind === "link") problems.push(linkProblem(file));
     else if (entry.kind !== "folder") problems.push(looseFile(file, entry.name));
+    else if (describeDevice(entry.name)) problems.push(...listDevice("study/slug", file, entry.name));
     else if (!isSlug(entry.name)) problems.push(wrongSlug(file, entry.name, taken));
     else slugs.push(entry.name);
   }
@@ -73,8 +74,15 @@ export function checkStudyFiles(folder: string, entries: readonly Entry[]): Prob
     if (!isText && !/\.svg$/i.test(name)) return [unexpected(file, name, names)];
     if (kind !== "file") return [notAFile(file, kind)];
     if (isText) return checkTextFile(file, name, names);
-    return isDrawingName(name) ? [] : [wrongDrawingName(file, name)];
+    const device = listDevice("study/drawing-name", file, name);
+    return device.length > 0 || isDrawingName(name) ? device : [wrongDrawingName(file, name)];
   });
+}
+
+/** Returns the problem of a name that cannot be copied to many computers. */
+export function listDevice(rule: string, file: string, name: string): Problem[] {
+  const advice = describeDevice(name);
+  return advice === undefined ? [] : [{ rule, severity: "error", file, ...advice }];
 }
 
 /** A study has its keys in one place, and its prose where the keys are or in a file that belongs to them. */

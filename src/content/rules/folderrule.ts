@@ -55,7 +55,7 @@ export const folderRules: readonly Rule[] = [
     id: "study/slug",
     severity: "error",
     means: "The name of a study's folder cannot be an address.",
-    why: "The folder's name is the study's address, which others link to: small letters, digits, single hyphens.",
+    why: "The folder's name is the study's address, which others link to: small letters, digits, single hyphens, and no name that Windows keeps for a device, such as aux.",
     example: {
       file: "folder",
       wrong: "studies/Ferry Wheel/study.md\nstudies/Ferry Wheel/original.svg",
@@ -143,7 +143,8 @@ export const folderRules: readonly Rule[] = [
   {
     id: "study/drawing-name",
     severity: "error",
-    means: "The file name of a drawing has capitals, spaces or other signs.",
+    means:
+      "The file name of a drawing has capitals, spaces or other signs, or Windows keeps it for a device.",
     why: "Names go into addresses: small letters, digits and hyphens.",
     example: {
       file: "folder",

@@ -8,7 +8,8 @@ export const seriesRules: readonly Rule[] = [
   {
     id: "series/file-name",
     severity: "error",
-    means: "A file in the folder series has a name that cannot be an address, or does not end with .md.",
+    means:
+      "A file in the folder series has a name that cannot be an address or that Windows keeps for a device, or does not end with .md.",
     why: "The file’s name is the address of the series, which others link to.",
     example: {
       file: "folder",

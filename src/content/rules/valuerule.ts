@@ -142,6 +142,28 @@ export const valueRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/name-contradicts",
+    severity: "warning",
+    means: "“names” calls a colour by the plain name of quite another one.",
+    why: "Pages say what the colours are called: a reader who is told of white and sees black trusts neither.",
+    example: {
+      file: "study.md",
+      wrong: 'names: { "#1b2a5c": white }',
+      right: 'names: { "#1b2a5c": navy }',
+    },
+  },
+  {
+    id: "study/mixed-script",
+    severity: "warning",
+    means: "A name has letters of another alphabet that look like those of the word it seems to be.",
+    why: "It reads as one word and is another, so nobody finds it by typing it.",
+    example: {
+      file: "study.md",
+      wrong: 'names: { "#1b2a5c": n\u0430vy }',
+      right: 'names: { "#1b2a5c": navy }',
+    },
+  },
+  {
     id: "study/part-alone",
     severity: "error",
     means: "“part” stands without “only”.",

@@ -7,7 +7,7 @@ import { describeFailure, describeFolderFailure } from "../disk/filefailure.ts";
 import { kindOf, readFolder, readRegular } from "../disk/readfile.ts";
 import { isEditorFile } from "../folder/editorfile.ts";
 import { keepWithin } from "../folder/gallerybudget.ts";
-import { type Entry, linkProblem } from "../folder/listing.ts";
+import { type Entry, linkProblem, listDevice } from "../folder/listing.ts";
 import { isSlug, proposeSlug } from "../study/slug.ts";
 import { textFileBytes, tooLarge } from "../text/textsource.ts";
 import { type Series, studyOf } from "./series.ts";
@@ -51,6 +51,8 @@ export async function loadSeries(
 async function readSeries(root: string, file: string, slug: string, entry: Entry): Promise<Outcome<Series>> {
   const fail = (problem: Problem): Outcome<never> => ({ value: undefined, problems: [problem] });
   if (entry.kind === "link") return fail(linkProblem(file));
+  const [device] = listDevice("series/file-name", file, entry.name);
+  if (device !== undefined) return fail(device);
   if (!entry.name.endsWith(".md") || !isSlug(slug)) return fail(wrongName(file, entry.name));
   const read = await readRegular(root, `series/${entry.name}`, textFileBytes);
   if ("bytes" in read) return parseSeries(slug, file, read.bytes);

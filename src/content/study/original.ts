@@ -1,7 +1,7 @@
 // Floor 5. Where the original drawing may be: in the study's folder or in flags/, and nowhere else.
 import type { Advice } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
-import { proposeSlug } from "./slug.ts";
+import { describeDevice, proposeSlug } from "./slug.ts";
 
 /** A reference to a drawing: the file `name` in the study's own folder, or in `flags/` of the content folder. */
 export interface DrawingReference {
@@ -33,7 +33,9 @@ export function parseOriginal(text: string): DrawingReference | Advice {
     return { reason, hint: `Save the drawing as SVG and type: original: ${proposeDrawingName(name)}` };
   }
   const target = flags === undefined ? proposed : `/flags/${proposed}`;
-  const reason = `${quoteText(text)} is no file name for a drawing: small letters, digits and hyphens only.`;
+  const reason =
+    describeDevice(name)?.reason ??
+    `${quoteText(text)} is no file name for a drawing: small letters, digits and hyphens only.`;
   return { reason, hint: `Rename the file and type: original: ${target}` };
 }
 
@@ -55,9 +57,9 @@ export function pathOfOriginal({
   return original.startsWith("/") ? original.slice(1) : `studies/${slug}/${original}`;
 }
 
-/** Returns whether `name` is a file name a drawing may have: `harbour-flag.svg`. */
+/** Returns whether `name` is a file name a drawing may have: `harbour-flag.svg`, and no `nul.svg`. */
 export function isDrawingName(name: string): boolean {
-  return /^[a-z0-9]+(?:-[a-z0-9]+)*\.svg$/.test(name);
+  return /^[a-z0-9]+(?:-[a-z0-9]+)*\.svg$/.test(name) && describeDevice(name) === undefined;
 }
 
 /** Returns the file name a drawing called `name` should have. */

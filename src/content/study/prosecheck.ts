@@ -6,6 +6,7 @@ import { locate } from "../../problem/locate.ts";
 import { type Advice, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { type AskedFigure, canShow, figureKinds, findKind, readFigure, readKind } from "./figurekind.ts";
+import { checkEntity, dropEntities } from "./proseentity.ts";
 import { findHtml } from "./prosehtml.ts";
 import type { Study } from "./study.ts";
 
@@ -19,7 +20,8 @@ const longestFigure = 200;
 
 /**
  * Returns a reader of prose: CommonMark without HTML, and a token `figure` for each line `::figure{…}`. Of a link that may
- * lead nowhere only its text is there, and its address in the `meta` of the block.
+ * lead nowhere only its text is there, and its address in the `meta` of the block; what cannot be seen is left out where it
+ * is written as an entity, too.
  */
 export function createMarkdown(): MarkdownIt {
   // The types leave out `maxNesting`, which caps how deep quotes and lists may go.
@@ -41,6 +43,7 @@ export function createMarkdown(): MarkdownIt {
     { alt: ["paragraph"] },
   );
   md.validateLink = () => true;
+  md.core.ruler.before("text_join", "entity", ({ tokens }) => tokens.forEach(dropEntities));
   md.core.ruler.push("link", ({ tokens }) => tokens.forEach(dropLinks));
   return md;
 }
@@ -89,7 +92,7 @@ export type Writing = Pick<Study, "body" | "bodyLine" | "file" | "proseFile">;
  * Returns what the page of a study will leave out of its prose. `shown` is its comparison; without it, as where the
  * drawing is wrong, no figure is asked for what it shows; where it is `none`, no figure can be shown at all.
  *
- * Problems: warnings `study/figure` of a figure that cannot be drawn, `study/image` of an image, `study/html` of HTML and
+ * Problems: those of `checkEntity`; warnings `study/figure` of a figure that cannot be drawn, `study/image` of an image, `study/html` of HTML and
  * `study/prose-link` of a link that is none.
  */
 export function checkProse(study: Writing, shown?: Shown | "none"): readonly Problem[] {
@@ -101,6 +104,7 @@ export function checkProse(study: Writing, shown?: Shown | "none"): readonly Pro
     ...checkImages(token, prose),
     ...checkLinks(token, prose),
     ...checkHtml(token, prose),
+    ...checkEntity(token, study),
   ]);
 }
 

@@ -2,7 +2,7 @@
 
 import { join } from "node:path";
 import { parseColour } from "../../colour/colourtext.ts";
-import { replaceInvisible } from "../../problem/invisible.ts";
+import { replaceInText } from "../../problem/invisible.ts";
 import { locate } from "../../problem/locate.ts";
 import { type Advice, hasError, type Outcome, type Place, type Problem } from "../../problem/problem.ts";
 import { checkFormerly } from "../folder/formerly.ts";
@@ -109,9 +109,7 @@ export function cleanBody(source: Source, front: FrontMatter): Outcome<string> {
   const warn = (rule: string, place: Place, advice: Advice) =>
     reportIn(rule, [source, place], advice, "warning");
   let hidden: { readonly character: string; readonly at: number } | undefined;
-  const seen = replaceInvisible(text, (character, at) => {
-    // Where a line may break, and which way a sign reads: a text has use for these.
-    if (/[\u00ad\u200b\u2060\u200e\u200f\u061c]/.test(character)) return character;
+  const seen = replaceInText(text, (character, at) => {
     hidden ??= { character, at };
     return "";
   });

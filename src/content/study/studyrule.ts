@@ -9,6 +9,7 @@ import { findDateFault } from "./date.ts";
 import { checkInvisible } from "./invisiblevalue.ts";
 import { findLicenceFault } from "./licence.ts";
 import { checkNames, checkPart } from "./namerule.ts";
+import { checkMeant, checkScripts } from "./namesense.ts";
 import { parseOriginal } from "./original.ts";
 import { checkPlaceholders } from "./placeholder.ts";
 import { describeUnknownColour } from "./unknowncolour.ts";
@@ -30,7 +31,8 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
     ...checkInvisible(raw),
     ...checkCurly(raw),
     ...checkPlaceholders(raw),
-    ...(isRaw(raw.names) ? checkNames(raw.names) : []),
+    ...(isRaw(raw.names) ? checkNamed(raw.names) : []),
+    ...changes.flatMap(([path, change]) => (isRaw(change) ? checkScripts(`${path}.part`, change.part) : [])),
     ...checkOriginal(raw.original),
     ...changes.flatMap(([path, change]) => checkChange(path, change, words)),
     ...checkRepeated(raw),
@@ -76,6 +78,15 @@ function checkChange(path: string, change: unknown, words: readonly string[]): F
     ...checkDrawingColour(`${path}.replace`, replace),
     ...(isText(next) && !isOurs ? checkColour(`${path}.with`, next, words) : []),
     ...checkPart(path, change),
+  ];
+}
+
+/** What is no name, or is one twice, says nothing of its colour either. */
+function checkNamed(names: Raw): Finding[] {
+  const wrong = checkNames(names);
+  return [
+    ...wrong,
+    ...checkMeant(names).filter(({ path }) => wrong.every((finding) => finding.path !== path)),
   ];
 }
 

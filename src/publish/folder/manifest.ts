@@ -75,26 +75,29 @@ function parsePaths(text: string): readonly string[] | undefined {
 
 /** Every file under `folder`, as paths with `/`, in code unit order. Links are listed, never followed. Throws OutputError. */
 export async function listFiles(folder: string): Promise<readonly string[]> {
-  return listSome(folder, () => true, Number.POSITIVE_INFINITY);
+  return listSome(folder, (_, kind) => kind !== "folder", Number.POSITIVE_INFINITY);
 }
 
 /** What a file manager leaves where someone has looked: nobody's work. */
 const leftByLooking = /(?:^|\/)(?:\.DS_Store|\._[^/]*|Thumbs\.db|desktop\.ini)$/;
 
-/** Returns the files under `folder` that are not among `ours`, sorted; where there are more than `most`, so many of them. */
+/**
+ * Returns the files under `folder` that are not among `ours`, sorted; where there are more than `most`, so many of them.
+ * Where nothing is known to be ours, somebody made its empty folders too, and they count: `notes/`.
+ */
 export async function listForeign(
   folder: string,
-  ours: ReadonlySet<string> = new Set(),
+  ours?: ReadonlySet<string>,
   most = Number.POSITIVE_INFINITY,
 ): Promise<readonly string[]> {
-  return listSome(folder, (file) => !ours.has(file) && !leftByLooking.test(file), most);
+  const isWanted: IsWanted = (file, kind) =>
+    kind === "folder" ? ours === undefined : ours?.has(file) !== true && !leftByLooking.test(file);
+  return listSome(folder, isWanted, most);
 }
 
-async function listSome(
-  folder: string,
-  isWanted: (file: string) => boolean,
-  most: number,
-): Promise<readonly string[]> {
+type IsWanted = (path: string, kind: string) => boolean;
+
+async function listSome(folder: string, isWanted: IsWanted, most: number): Promise<readonly string[]> {
   const files: string[] = [];
   for await (const found of walkTree(folder)) {
     if ("failure" in found)
@@ -102,7 +105,7 @@ async function listSome(
         `${quoteText(path.join(folder, found.path))} could not be read: ${nameFailure(found.failure)}. What is published is as it was.`,
         "Check that you may open it and list what is in it.",
       );
-    if (isWanted(found.path)) files.push(found.path);
+    if (isWanted(found.path, found.kind)) files.push(found.kind === "folder" ? `${found.path}/` : found.path);
     if (files.length >= most) break;
   }
   return files.sort();

@@ -212,7 +212,7 @@ async function checkOurs(outDir: string, place: Place): Promise<void> {
   const least = foreign.length < mostForeign ? "" : "at least ";
   const more = foreign.length > 3 ? ` and ${least}${foreign.length - 3} more` : "";
   throw new OutputError(
-    `The site cannot be written to ${outDir}: it holds files that were not written here (${foreign.slice(0, 3).map(showText).join(", ")}${more}). ` +
+    `The site cannot be written to ${outDir}: it holds what was not written here (${foreign.slice(0, 3).map(showText).join(", ")}${more}). ` +
       "Move them, or name another folder.",
     `${elsewhere}. With --force the folder is replaced, and what is in it now is kept beside it.`,
   );

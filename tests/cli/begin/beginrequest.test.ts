@@ -46,6 +46,16 @@ test.each<[string | undefined, Record<string, string>, string]>([
     "“Ferry Wheel” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange begin ferry-wheel --original a.svg",
   ],
   [
+    "nul",
+    { original: "a.svg" },
+    "“nul” is a name that Windows keeps for a device, so nothing called so can be copied to such a computer.\nType: counterchange begin nul-flag --original a.svg",
+  ],
+  [
+    "a",
+    { original: "a.svg", series: "com1" },
+    "“com1” is a name that Windows keeps for a device, so nothing called so can be copied to such a computer.\nType, for example: --series com1-flag",
+  ],
+  [
     "../x",
     { original: "my flag.svg" },
     "“../x” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange begin x --original 'my flag.svg'",

@@ -1,4 +1,4 @@
-import { symlink } from "node:fs/promises";
+import { mkdir, symlink } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { type Walked, walkTree } from "../../../src/content/disk/walkfolder.ts";
@@ -11,14 +11,16 @@ async function collect(...given: Parameters<typeof walkTree>): Promise<readonly 
   return found.sort((a, b) => (a.path < b.path ? -1 : 1));
 }
 
-test("everything but folders, and no link is followed", async () => {
+test("everything but folders that hold something, and no link is followed", async () => {
   const root = await makeFolder({ "a.txt": "", "x/b.txt": "", "x/y/c.txt": "", ".git/d": "" });
   await symlink(join(root, "x"), join(root, "x/y/back"));
+  await mkdir(join(root, "x/z"));
   expect(await collect(root, (name) => !name.startsWith("."))).toEqual([
     { path: "a.txt", kind: "file" },
     { path: "x/b.txt", kind: "file" },
     { path: "x/y/back", kind: "link" },
     { path: "x/y/c.txt", kind: "file" },
+    { path: "x/z", kind: "folder" },
   ]);
 });
 

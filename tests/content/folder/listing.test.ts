@@ -14,6 +14,29 @@ test("good folders, sorted; what an operating system leaves behind does not coun
   });
 });
 
+test("what Windows keeps for a device is no study, and no drawing", () => {
+  expect(checkStudyFolders("studies", [folder("aux"), folder("Con"), folder("ferry")])).toMatchObject({
+    slugs: ["ferry"],
+    problems: [
+      {
+        rule: "study/slug",
+        severity: "error",
+        file: "studies/Con",
+        hint: expect.stringMatching(/con-flag$/),
+      },
+      {
+        rule: "study/slug",
+        severity: "error",
+        file: "studies/aux",
+        hint: expect.stringMatching(/aux-flag$/),
+      },
+    ],
+  });
+  expect(study(file("study.md"), file("nul.svg"))).toBe(`\
+ferry/nul.svg  error  “nul.svg” is a name that Windows keeps for a device, so nothing called so can be copied to such a computer.  study/drawing-name
+    Rename it, for example: nul-flag.svg`);
+});
+
 test.each<[string, Entry[], string]>([
   [
     "a space, a capital, an accent",

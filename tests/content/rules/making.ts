@@ -47,6 +47,8 @@ const places: Readonly<Record<string, string>> = {
   "study/name-absent": "status: open",
   "study/wrong-name": "status: open",
   "study/name-twice": "status: open",
+  "study/name-contradicts": "status: open",
+  "study/mixed-script": "status: open",
   "study/part-alone": "status: open",
   "study/wrong-selector": '  only: "#wheel"',
   "study/prose-front-matter": prose.trimEnd(),

@@ -22,6 +22,7 @@ test("every good series, by slug; a bad one costs no other", async () => {
     "series/e.md": rightSeries.replace("[ferry]", "[{ flag: /flags/y.svg }]"),
     "flags/y.svg": rightDrawing,
     "series/Not This.md": rightSeries,
+    "series/prn.md": rightSeries,
     "series/.DS_Store": "",
     "series/a.md~": "",
   };
@@ -31,6 +32,7 @@ test("every good series, by slug; a bad one costs no other", async () => {
       ["series/file-name", "content/series/Not This.md"],
       ["series/unknown-study", "content/series/c.md"],
       ["series/flag-missing", "content/series/d.md"],
+      ["series/file-name", "content/series/prn.md"],
     ],
   ]);
 });

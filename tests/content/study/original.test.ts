@@ -54,6 +54,13 @@ test.each([
   expect(parseOriginal(text)).toMatchObject({ reason: expect.stringContaining(path), hint });
 });
 
+test("a name that Windows keeps for a device is none", () => {
+  expect(parseOriginal("/flags/aux.svg")).toMatchObject({
+    reason: expect.stringContaining("keeps for a device"),
+    hint: "Rename the file and type: original: /flags/aux-flag.svg",
+  });
+});
+
 test("a proposed name is one that is accepted", () => {
   for (const name of ["A b.SVG", "旗.svg", "--.svg", "a.b.c.svg", "x"]) {
     expect(isDrawingName(proposeDrawingName(name))).toBe(true);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { foldName, isSlug, proposeSlug } from "../../../src/content/study/slug.ts";
+import { describeDevice, foldName, isSlug, proposeSlug } from "../../../src/content/study/slug.ts";
 
 test.each(["a", "7", "ferry", "ferry-wheel", "a-1-b"])("%s is a slug", (name) =>
   expect(isSlug(name)).toBe(true),
@@ -21,6 +21,23 @@ test.each([
 ])("%j becomes %j", (name, slug) => {
   expect(proposeSlug(name)).toBe(slug);
 });
+
+// Source: Microsoft, "Naming Files, Paths, and Namespaces": "CON, PRN, AUX, NUL, COM1 … COM9, LPT1 … LPT9", and "these names
+// followed immediately by an extension".
+test.each(["con", "prn", "aux", "nul", "com1", "com9", "lpt1", "lpt9", "AUX", "nul.svg", "com1.tar.gz"])(
+  "%s is kept for a device, and what is proposed is not",
+  (name) => {
+    const hint = describeDevice(name)?.hint.replace("Rename it, for example: ", "") ?? name;
+    expect(hint).toMatch(/^\w+-flag(?:\.|$)/);
+    expect(describeDevice(hint)).toBeUndefined();
+    expect(describeDevice(proposeSlug(name) ?? name)).toBeUndefined();
+  },
+);
+
+test.each(["console", "con-flag", "com", "com10", "lpt", "a.con", "auxiliary.svg", ""])(
+  "%j is kept for no device",
+  (name) => expect(describeDevice(name)).toBeUndefined(),
+);
 
 test("what is proposed is a slug, and a slug stays as it is", () => {
   fc.assert(

@@ -153,6 +153,21 @@ test("takes an empty folder, one that a file manager has been in, and one of an 
   expect(await read("_site/index.html")).toBe("newest");
 });
 
+test("refuses a folder of empty folders, one in the place of our manifest too", async () => {
+  for (const inner of [manifestName, "notes/2026"]) {
+    await mkdir(path.join(site, inner), { recursive: true });
+    await expect(publish(page("new"))).rejects.toThrow(`${inner}/`);
+    expect((await lstat(path.join(site, inner))).isDirectory()).toBe(true);
+    await rm(site, { recursive: true });
+  }
+});
+
+test("takes our own site where an empty folder is left of what someone deleted", async () => {
+  await publish([fileOf("a/b.txt", () => "b"), ...page("new")]);
+  await rm(path.join(site, "a/b.txt"));
+  expect((await publish(page("newer"))).kept).toBeUndefined();
+});
+
 test("a manifest that came with a folder costs nobody a file: the folder is kept, however often is built", async () => {
   await mkdir(site);
   await writeFile(path.join(site, "thesis.txt"), "precious");
@@ -340,10 +355,10 @@ test("locks that are no files, in a hidden folder of our own, hold nobody up", a
 test("a manifest that is a pipe or a link without end is none", async () => {
   await mkdir(site);
   execFileSync("mkfifo", [path.join(site, manifestName)]);
-  await expect(publish(page("new"))).rejects.toThrow("holds files that were not written here");
+  await expect(publish(page("new"))).rejects.toThrow("holds what was not written here");
   await rm(path.join(site, manifestName));
   await symlink("/dev/zero", path.join(site, manifestName));
-  await expect(publish(page("new"))).rejects.toThrow("holds files that were not written here");
+  await expect(publish(page("new"))).rejects.toThrow("holds what was not written here");
 });
 
 test("without a home that can be written nothing is published, and a key of one's own is enough", async () => {

@@ -1,0 +1,70 @@
+import { expect, test } from "vitest";
+import { checkMeant, checkScripts } from "../../../src/content/study/namesense.ts";
+
+const rulesOf = (hex: string, name: string) => checkMeant({ [hex]: name }).map(({ rule }) => rule);
+
+test("the plain name of quite another colour is told, with what to type", () => {
+  expect(checkMeant({ "#000": "White" })).toEqual([
+    {
+      rule: "study/name-contradicts",
+      severity: "warning",
+      path: "names.#000",
+      on: "value",
+      reason: "“#000” is called “White”, and it is black.",
+      hint: 'Type: "#000000": black\nOr give the name to the colour that it says.',
+    },
+  ]);
+});
+
+// Hex values of the names: CSS Color Module Level 4, section 6.1. That the pairs here contradict is common practice, no source.
+test.each([
+  ["#ff0000", "dark blue"],
+  ["#008000", "sky blue"],
+  ["#008000", "skyblue"],
+  ["#ffd700", "white"],
+  ["#006400", "crimson"],
+  ["#ffffff", "navy"],
+])("%s is not %s", (hex, name) => expect(rulesOf(hex, name)).toEqual(["study/name-contradicts"]));
+
+// Shades that tables of flag laws and of trade call so; common practice, no source.
+test.each([
+  ["#1b2a5c", "navy"],
+  ["#00002a", "navy"],
+  ["#d4af37", "gold"],
+  ["#c98a12", "gold"],
+  ["#ff9900", "yellow"],
+  ["#d05a1e", "red"],
+  ["#008080", "blue"],
+  ["#008080", "green"],
+  ["#0000ff", "azure"],
+  ["#3b1f10", "chocolate"],
+  ["#c0c0c0", "silver"],
+  ["#7a1020", "wine"],
+  ["#000000", "the colour of ink"],
+  ["#ffffff", "белый"],
+])("%s may be called %s", (hex, name) => expect(rulesOf(hex, name)).toEqual([]));
+
+// U+0456, U+043E, U+0435 and U+03B2 look like i, o, e and ß. Source: Unicode, confusables.txt.
+test.each([
+  ["wh\u0456te", ": white"],
+  ["\u043erange", ": orange"],
+  ["s\u0435a of ink", ", in letters of one alphabet."],
+  ["\u03b2lue", ", in letters of one alphabet."],
+  // Not one letter of it is Latin.
+  ["\u0433\u0435\u0501", ": red"],
+])("%s is not what it looks like", (name, typed) => {
+  expect(checkScripts("change.part", name)).toMatchObject([
+    { rule: "study/mixed-script", path: "change.part", hint: `Type it again by hand${typed}` },
+  ]);
+});
+
+test("a word that only looks like a colour is held to it", () => {
+  expect(rulesOf("#000000", "wh\u0456te")).toEqual(["study/name-contradicts", "study/mixed-script"]);
+  expect(rulesOf("#ffffff", "wh\u0456te")).toEqual(["study/mixed-script"]);
+});
+
+test("words of one alphabet each, and what is no text, pass", () => {
+  for (const name of ["κόκκινο", "красный", "rouge и blanc", "β-carotene", 7, undefined])
+    expect(checkScripts("names.#fff", name)).toEqual([]);
+  expect(checkMeant({ "dark blue": "white", "#fff": 7 })).toEqual([]);
+});
