@@ -1,4 +1,4 @@
-// Floor 3, step 1. SVG text that we wrote → pixels. The door to sharp (librsvg) for measuring. Buffers only.
+// Floor 3, step 1. SVG text that we wrote → pixels. Imports sharp (librsvg) for measuring. Buffers only.
 import sharp from "sharp";
 
 sharp.cache(false);

@@ -17,8 +17,8 @@ export const floors = [
   "cli",
 ];
 
-/** Packages that may be used behind one door only: where a path must begin. */
-const doors: Readonly<Record<string, readonly string[]>> = {
+/** Packages that one place imports: where a path must begin. */
+const importers: Readonly<Record<string, readonly string[]>> = {
   culori: ["src/colour/"],
   saxes: ["src/svg/"],
   "css-tree": ["src/svg/"],
@@ -114,11 +114,11 @@ export function findCircles(files: readonly SourceFile[]): readonly string[] {
   return circles;
 }
 
-/** A library is used outside its door. */
-export function findOutsideDoor(files: readonly SourceFile[]): readonly string[] {
+/** A library is used elsewhere than in its place. */
+export function findStrayImport(files: readonly SourceFile[]): readonly string[] {
   return files.flatMap(listImports).flatMap((found) => {
-    const open = found.isRelative ? undefined : doors[found.target];
-    return open === undefined || open.some((door) => found.from.startsWith(door))
+    const open = found.isRelative ? undefined : importers[found.target];
+    return open === undefined || open.some((place) => found.from.startsWith(place))
       ? []
       : [`${place(found)}  ${found.target} is used outside ${open.join(", ")}`];
   });

@@ -1,4 +1,4 @@
-// Floor 9. The door to the disk for all that publishing changes: so thin that a test can put one that fails in its place.
+// Floor 9. All calls by which publishing changes the disk: so thin that a test can put one that fails in its place.
 import { chmod, mkdir, open, readFile, rename, rm, symlink } from "node:fs/promises";
 import { exchangeFolders } from "./exchange.ts";
 

@@ -1,4 +1,4 @@
-// Floor 9. A font as its package brings it → the file with fewer letters that is published. The door to subset-font.
+// Floor 9. A font as its package brings it → the file with fewer letters that is published. Alone imports subset-font.
 import { createHash } from "node:crypto";
 import path from "node:path";
 import { readOwn } from "../../content/disk/packagefile.ts";

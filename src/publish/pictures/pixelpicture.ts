@@ -1,4 +1,4 @@
-// Floor 9. Pictures in pixels, for what a drawing cannot show. The door to sharp and eleventy-img for publishing; always
+// Floor 9. Pictures in pixels, for what a drawing cannot show. Imports sharp and eleventy-img for publishing; always
 // without loss.
 import eleventyImage from "@11ty/eleventy-img";
 import sharp, { type OverlayOptions } from "sharp";

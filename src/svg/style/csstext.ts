@@ -1,4 +1,4 @@
-// Floor 2. CSS text → rules and declarations with the offsets at which they stand. The door to css-tree.
+// Floor 2. CSS text → rules and declarations with the offsets at which they stand. Alone imports css-tree.
 import * as csstree from "css-tree/dist/csstree.esm";
 import { trimBlanks } from "./attributevalue.ts";
 import { type Compound, measureSpecificity, type Selector, type SimpleSelector } from "./selector.ts";

@@ -1,5 +1,5 @@
 // Floor 2, step 1. Bytes of a contributed file → a well-formed XML tree with namespaces and places, or the reason
-// why not. The door to saxes. Nothing is fetched, nothing is executed, no DTD is read.
+// why not. Alone imports saxes. Nothing is fetched, nothing is executed, no DTD is read.
 import { type SaxesAttributeNS, SaxesParser, type SaxesTagNS } from "saxes";
 import type { Place } from "../../problem/problem.ts";
 import { limit } from "../gate/drawinglimit.ts";
