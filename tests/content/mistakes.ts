@@ -777,6 +777,11 @@ const drawings: readonly StudyMistake[] = [
     what: "a group that is not closed",
     drawn: { "  <circle": "  <g>\n  <circle" },
   },
+  {
+    slug: "drawing-gap",
+    what: "a field that is too small",
+    drawn: { 'width="30" height="20"': 'width="28" height="20"' },
+  },
   { slug: "drawing-namespace", what: "no namespace", drawn: { ' xmlns="http://www.w3.org/2000/svg"': "" } },
   {
     slug: "drawing-is-png",

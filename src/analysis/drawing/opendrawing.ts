@@ -10,6 +10,7 @@ import { type Locate, listColours, planFocus } from "../planchange.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
 import { tellLost } from "./lostcheck.ts";
 import { notDrawable, nothingDrawn } from "./undrawn.ts";
+import { findUnpainted } from "./unpainted.ts";
 import type { Viewing } from "./viewing.ts";
 
 export interface OpenOptions {
@@ -40,7 +41,8 @@ export const unofficialNote = "Unofficial study: a proposal for discussion, not 
 /**
  * Opens a drawing. With a named focus the colours are looked at first, because a focus may name one.
  *
- * Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable, study/colour-lost.
+ * Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable, study/colour-lost, study/edge-lost,
+ * and the warning study/unpainted.
  */
 export async function openDrawing(
   file: string,
@@ -94,9 +96,10 @@ async function inspectSafely(resolved: ResolvedDrawing, viewing: Viewing): Promi
   const { file } = resolved.drawing;
   try {
     const inspection = await inspectDrawing(resolved, viewing);
-    const { lost } = inspection.ground.scene;
+    const { scene } = inspection.ground;
+    const { lost } = scene;
     if (lost.length > 0) return { value: undefined, problems: lost.map((each) => tellLost(file, each)) };
-    if (inspection.paints.length > 0) return { value: inspection, problems: [] };
+    if (inspection.paints.length > 0) return { value: inspection, problems: findUnpainted(file, scene) };
     return { value: undefined, problems: [nothingDrawn(file)] };
   } catch (error) {
     return { value: undefined, problems: [notDrawable(file, error, "rendered")] };

@@ -113,6 +113,17 @@ export const changeRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/unpainted",
+    severity: "warning",
+    means: "More than 2 % of the drawing is left unpainted.",
+    why: "Pages show whatever is behind it, and it counts for nothing: shares are of what is painted, and where that ends there is no edge.",
+    example: {
+      file: "original.svg",
+      wrong: '<rect id="sea" width="28" height="20" fill="#1b2a5c"/>',
+      right: '<rect id="sea" width="30" height="20" fill="#1b2a5c"/>',
+    },
+  },
+  {
     id: "study/colour-lost",
     severity: "error",
     means: "A part of the drawing looks otherwise than it would be measured.",
