@@ -163,17 +163,7 @@ function listOptions(result: StudyResult, link: Linker, format: Format): readonl
       const [cell, column] = [row.cells[at], columns[at]];
       if (!cell || column === undefined) return [];
       const { box, clarity, id } = cell;
-      return [
-        {
-          src,
-          width,
-          height,
-          box,
-          clarity: `${clarity}%`,
-          names: [row.name, column.name],
-          address: `${page}#${id}`,
-        },
-      ];
+      return [{ src, width, height, box, clarity, names: [row.name, column.name], address: `${page}#${id}` }];
     })
     .slice(0, most.options);
 }
