@@ -67,7 +67,7 @@ test("a content folder that is not there is wrong use", async () => {
     data: `\
 contnet  error  There is no such content folder.  study/content-missing
     Looked for ${root}/contnet
-    Name the folder that holds gallery.yaml and studies/; or begin one: npm run -s cli -- new SLUG --original FILE.svg
+    Name the folder that holds gallery.yaml and studies/; or begin one: npm run -s cli -- begin SLUG --original FILE.svg
 `,
     messages: "1 error, 0 warnings; 0 good studies.\n",
   });
