@@ -253,7 +253,7 @@ describe("compareDrawing", () => {
 
   test("one showing of a shape is recoloured, and the other keeps its colour", async () => {
     const bytes = draw(
-      '<style>rect{fill:red}</style><defs><rect id="r" width="10" height="20"/></defs><use id="u" href="#r"/><use href="#r" x="10"/>',
+      '<style>rect{fill:red}</style><defs><rect id="r" width="15" height="20"/></defs><use id="u" href="#r"/><use href="#r" x="15"/>',
     );
     const { value, problems } = await compareDrawing(
       "a.svg",
@@ -263,7 +263,7 @@ describe("compareDrawing", () => {
     );
     expect(problems).toEqual([]);
     expect(value?.redesign).toContain(
-      '<g id="u"><rect width="10" height="20" fill="#ffff00"/></g><use href="#r" x="10"/>',
+      '<g id="u"><rect width="15" height="20" fill="#ffff00"/></g><use href="#r" x="15"/>',
     );
   });
 });

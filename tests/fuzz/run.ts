@@ -1,6 +1,9 @@
 // npm run fuzz -- [--runs N] [--seed N]: more mutants than the tests try. Prints the seeds of all faults; 1 if any.
 // npm run fuzz -- --large [--seconds N]: every file of the largest size. Prints the slowest, and what is stuck; 1 if any.
+// npm run fuzz -- --alike N [--seed N]: so many random drawings in a browser and by the measuring renderer. Prints those that
+// differ over more than 0.5 % of the flag; 1 if any.
 import { parseArgs } from "node:util";
+import { findUnlike } from "./alike.ts";
 import { fuzz } from "./fuzz.ts";
 import { type Passed, sendLarge } from "./passing.ts";
 
@@ -8,6 +11,7 @@ const { values } = parseArgs({
   options: {
     runs: { type: "string", default: "100000" },
     seed: { type: "string", default: "1" },
+    alike: { type: "string" },
     large: { type: "boolean", default: false },
     seconds: { type: "string", default: "20" },
   },
@@ -48,4 +52,19 @@ async function runLarge(): Promise<number> {
   return stuck.length;
 }
 
-process.exitCode = (await (values.large ? runLarge() : runMutants())) === 0 ? 0 : 1;
+async function runAlike(count: number, seed: number): Promise<number> {
+  if (!Number.isInteger(count) || count < 1 || !Number.isInteger(seed))
+    throw new RangeError("--alike and --seed are whole numbers");
+  const unlike = await findUnlike(seed, count);
+  for (const { seed: which, text, share } of unlike)
+    process.stdout.write(`seed ${which}: ${(100 * share).toFixed(2)} % differs\n  ${text}\n`);
+  process.stdout.write(`${count} accepted drawings of seed ${seed}, ${unlike.length} drawn in two ways\n`);
+  return unlike.length;
+}
+
+const runChosen = (): Promise<number> => {
+  if (values.alike !== undefined) return runAlike(Number(values.alike), Number(values.seed));
+  return values.large ? runLarge() : runMutants();
+};
+
+process.exitCode = (await runChosen()) === 0 ? 0 : 1;

@@ -117,6 +117,14 @@ const refused: readonly (readonly [name: string, body: string, rule?: string])[]
   ["a round gradient without radius", radial('r="0"')],
   ["a square dot", '<path d="M150 100z" stroke="#0a0" stroke-width="80" stroke-linecap="square"/>'],
   [
+    "round dots that lie over one another",
+    '<path d="M112.8 22.3C212.2 187.7 225.2 18.1 96.9 128.4" fill="none" stroke="#828" stroke-width="60" stroke-linecap="round" stroke-dasharray="0 10 0 20"/>',
+  ],
+  [
+    "dashes round an ellipse that the stroke covers",
+    '<ellipse cx="50" cy="115" rx="1" ry="10" stroke="#828" stroke-width="50" stroke-dasharray="5 5"/>',
+  ],
+  [
     "a line without length and square ends",
     '<g stroke-linecap="square"><line x1="9" x2="9" stroke="#0a0" stroke-width="80"/></g>',
   ],

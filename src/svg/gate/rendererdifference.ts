@@ -83,6 +83,20 @@ const unlike: readonly Unlike[] = [
       standing.all["stroke-linecap"] === "square" && outline.part < strokeOf(standing) / 100,
   },
   {
+    what: "dashes or gaps of no length that come closer than the stroke is wide, which programs draw in two ways",
+    hint: "Give each a length, or draw dots as circles.",
+    isAt: (standing) => {
+      const dashes = dashesOf(standing);
+      const least = Math.min(...dashes.filter((each) => each > 0));
+      const isDots = standing.all["stroke-linecap"] === "round" && strokeOf(standing) <= least;
+      return dashes.includes(0) && least < Infinity && !isDots;
+    },
+  },
+  {
+    what: "a dashed stroke that is wider than the shape, which programs bend in two ways",
+    isAt: (standing) => dashesOf(standing).length > 0 && strokeOf(standing) > breadthOf(standing),
+  },
+  {
     what: "a wide stroke on a part that is tiny, which programs turn in two ways",
     isAt: (standing, { outline, side }) =>
       strokeOf(standing) * stretchOf(standing.matrix) > side / 200 && isTiny(outline, standing, side),
@@ -123,6 +137,19 @@ const unlike: readonly Unlike[] = [
 /** The width of a stroke that shows, in the units of the shape. */
 function strokeOf({ all, side }: Standing): number {
   return (all["stroke"] ?? "none") === "none" ? 0 : lengthOf(all["stroke-width"] ?? "1", side);
+}
+
+/** The dashes and gaps of a stroke that shows, in the units of the shape. */
+function dashesOf(standing: Standing): readonly number[] {
+  const text = standing.all["stroke-dasharray"] ?? "none";
+  if (text === "none" || strokeOf(standing) === 0) return [];
+  return text.split(/[\s,]+/).map((dash) => lengthOf(dash, standing.side));
+}
+
+/** The shorter diameter of a round shape; without end for others. */
+function breadthOf({ element: { name }, box }: Standing): number {
+  const [x0, y0, x1, y1] = box ?? [0, 0, 0, 0];
+  return name === "circle" || name === "ellipse" ? Math.min(x1 - x0, y1 - y0) : Infinity;
 }
 
 /** Whether a step is shorter than a part of a pixel in which programs reckon, about 1/20 at 1,440 pixels. */

@@ -19,6 +19,28 @@ test.each([
     [],
   ],
   [
+    "round dots that lie apart",
+    '<path d="M0 0h9" stroke="red" stroke-linecap="round" stroke-dasharray="0 2"/>',
+    [],
+  ],
+  ["dashes that are all nothing", '<path d="M0 0h9" stroke="red" stroke-dasharray="0 0"/>', []],
+  ["dots without a stroke", '<path d="M0 0h9" stroke-linecap="square" stroke-dasharray="0 2"/>', []],
+  [
+    "dots that are square",
+    '<path d="M0 0h9" stroke="red" stroke-linecap="square" stroke-dasharray="0 2"/>',
+    ["svg/unlike"],
+  ],
+  [
+    "round dots that lie over one another",
+    '<g stroke-dasharray="0 2"><path d="M0 0h9" stroke="red" stroke-linecap="round" stroke-width="3"/></g>',
+    ["svg/unlike"],
+  ],
+  [
+    "dashes round a circle that the stroke covers",
+    '<circle r="2" stroke="red" stroke-width="5" stroke-dasharray="2"/>',
+    ["svg/unlike"],
+  ],
+  [
     "a clip path in user space on a line",
     `${clip("")}<path d="M0 0h9" stroke="#000" clip-path="url(#c)"/>`,
     [],
