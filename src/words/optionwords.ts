@@ -128,11 +128,10 @@ export function nameNeighbours(id: string, pairs: readonly PaintPair[]): string 
  * others; 1 edge is lost or merged.”
  */
 export function describeStanding({ place, total, level, behindBest, lost }: CountedStanding): string {
-  const shared = level === 0 ? "" : `, level with ${level === 1 ? "1 other" : `${level} others`}`;
   const behind =
     behindBest === 0 ? "" : `, within ${behindBest === 1 ? "1 point" : `${behindBest} points`} of the best`;
   const edges = lost === 0 ? "no edge is" : lost === 1 ? "1 edge is" : `${lost} edges are`;
-  return `${formatOrdinal(place)} of ${total} in clarity${shared}${behind}; ${edges} lost or merged.`;
+  return `${formatOrdinal(place)} of ${total} in clarity${sayLevel(level)}${behind}; ${edges} lost or merged.`;
 }
 
 /** Returns a standing as files for machines tell it. */
@@ -141,16 +140,20 @@ export function tellStanding(standing: CountedStanding) {
   return { ...plain, says: describeStanding(standing) };
 }
 
-/** Says the place alone, and by name, which edges are no longer clear: `8th of 33 in clarity; white / gold is no longer clear.` */
+/** Says the place alone, and by name, which edges are no longer clear: `8th of 33 in clarity; white / red is no longer clear.` */
 export function describePlace(
-  { place, total }: Pick<CountedStanding, "place" | "total">,
+  { place, total, level }: Pick<CountedStanding, "place" | "total" | "level">,
   lost: readonly string[],
   format: Format,
 ): string {
   const verb = lost.length === 1 ? "is" : "are";
   const named =
     lost.length === 0 ? "" : `; ${listFew(lost, mostNames.price, format)} ${verb} no longer clear`;
-  return `${formatOrdinal(place)} of ${total} in clarity${named}.`;
+  return `${formatOrdinal(place)} of ${total} in clarity${sayLevel(level)}${named}.`;
+}
+
+function sayLevel(level: number): string {
+  return level === 0 ? "" : `, level with ${level === 1 ? "1 other" : `${level} others`}`;
 }
 
 function formatOrdinal(count: number): string {

@@ -138,8 +138,11 @@ test("lost, worse and merged, in that order; what merges of a charge's outline i
 });
 
 test("a place on a page names the edges that are lost", () => {
-  const standing = { place: 8, total: 33 };
+  const standing = { place: 8, total: 33, level: 0 };
   expect(describePlace(standing, [], format)).toBe("8th of 33 in clarity.");
+  expect(describePlace({ ...standing, level: 2 }, [], format)).toBe(
+    "8th of 33 in clarity, level with 2 others.",
+  );
   expect(describePlace(standing, ["white / gold"], format)).toBe(
     "8th of 33 in clarity; white / gold is no longer clear.",
   );

@@ -34,7 +34,7 @@ export interface ColourView extends Swatch {
 }
 
 /**
- * `cell` is the address of its cell in the matrix; `short` says where it does not raise clarity; `focus` is undefined where
+ * `cell` is the address of its cell in the matrix; `short` stands before it where it does not raise clarity; `focus` is undefined where
  * the flag has none.
  */
 export interface BestView extends Swatch {
@@ -218,7 +218,7 @@ function presentBest(
     hex: best.with,
     name: best.name,
     cell: hasCell(matrix, hex, best.with) ? `#${changeId(hex, best.with)}` : undefined,
-    short: move > 0 ? undefined : move === 0 ? "no clearer" : "less clear",
+    short: move > 0 ? undefined : move === 0 ? "None helps; level:" : "None helps; nearest:",
     equals: describeEquals(best, equals, format),
     clarity: [format.percent(report.clarity), format.percent(best.clarity)],
     focus: hasFocus ? [format.percent(report.focusClarity), format.percent(best.focusClarity)] : undefined,

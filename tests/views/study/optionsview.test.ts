@@ -82,8 +82,8 @@ describe("presentOptions", () => {
   });
 
   test.each([
-    [74.4, "no clearer"],
-    [73.4, "less clear"],
+    [74.4, "None helps; level:"],
+    [73.4, "None helps; nearest:"],
     [75, undefined],
   ])("of a best that comes from 74.1 to %d: %s", (clarity, short) => {
     const { colours } = view(ranked({}, { options: [option({ clarity })], shades }));
