@@ -2,6 +2,7 @@
 
 import type { OptionsReport } from "../analysis/options/rankoptions.ts";
 import type { CountedStanding } from "../analysis/options/studyranking.ts";
+import { gradeOf } from "../colour/contrast.ts";
 import type { ComparedEdge } from "../measure/comparison.ts";
 import type { PaintPair } from "../measure/options/candidate.ts";
 import type { Option } from "../measure/options/tryoptions.ts";
@@ -53,20 +54,31 @@ function describeConfusions({ id, confusions }: Option, format: Format): readonl
   );
 }
 
-/** `white / red from 62 to 20`: the edges that a change makes worse, longest first; undefined where there are none. */
-export function describePrice(
-  price: readonly Pick<ComparedEdge, "names" | "contrast" | "outcome">[],
+type PricedEdge = Pick<ComparedEdge, "names" | "contrast" | "outcome">;
+
+/**
+ * Names the edges that a change makes worse, longest first; empty where there are none.
+ *
+ * Example: `white / red falls from contrast 84% (strong) to 27% (weak) as white / rust`.
+ */
+export function describePrice(price: readonly PricedEdge[], format: Format): string {
+  const fallen = price.find(({ outcome }) => outcome === "lost" || outcome === "worse");
+  const named = price.slice(0, mostNames.price).map((edge) => sayLoss(edge, edge === fallen, format));
+  const more = price.length - named.length;
+  return format.list(more === 0 ? named : [...named, `${format.number(more, 0)} more`]);
+}
+
+function sayLoss(
+  { names, contrast: [before, after], outcome }: PricedEdge,
+  isFirst: boolean,
   format: Format,
-): string | undefined {
-  if (price.length === 0) return undefined;
-  const said = price.map(({ names, contrast: [before, after], outcome }) => {
-    const [was, is] = names.map((pair) => pair.join(" / "));
-    if (outcome === "merged") return `${was} merged`;
-    return before === null
-      ? `${is} parted at ${format.contrast(after)}`
-      : `${was} (${format.contrast(before)}) becomes ${is} (${format.contrast(after)})`;
-  });
-  return listFew(said, mostNames.price, format);
+): string {
+  const [was, is] = names.map((pair) => pair.join(" / "));
+  if (outcome === "merged") return `${was} becomes one colour`;
+  if (before === null) return `${is} parts, ${gradeOf(after)} at ${format.contrast(after)}`;
+  const from = `${isFirst ? "contrast " : ""}${format.contrast(before)} (${gradeOf(before)})`;
+  const renamed = was === is ? "" : ` as ${is}`;
+  return `${was} falls from ${from} to ${format.contrast(after)} (${gradeOf(after)})${renamed}`;
 }
 
 /** Names the changes that have no place, in one sentence; undefined where there are none. */
@@ -116,17 +128,32 @@ export function nameNeighbours(id: string, pairs: readonly PaintPair[]): string 
  * others; 1 edge is lost or merged.”
  */
 export function describeStanding({ place, total, level, behindBest, lost }: CountedStanding): string {
-  const shared = level === 0 ? "" : `, level with ${level === 1 ? "1 other" : `${level} others`}`;
   const behind =
     behindBest === 0 ? "" : `, within ${behindBest === 1 ? "1 point" : `${behindBest} points`} of the best`;
   const edges = lost === 0 ? "no edge is" : lost === 1 ? "1 edge is" : `${lost} edges are`;
-  return `${formatOrdinal(place)} of ${total} in clarity${shared}${behind}; ${edges} lost or merged.`;
+  return `${formatOrdinal(place)} of ${total} in clarity${sayLevel(level)}${behind}; ${edges} lost or merged.`;
 }
 
 /** Returns a standing as files for machines tell it. */
 export function tellStanding(standing: CountedStanding) {
   const { lost: _, ...plain } = standing;
   return { ...plain, says: describeStanding(standing) };
+}
+
+/** Says the place alone, and by name, which edges are no longer clear: `8th of 33 in clarity; white / red is no longer clear.` */
+export function describePlace(
+  { place, total, level }: Pick<CountedStanding, "place" | "total" | "level">,
+  lost: readonly string[],
+  format: Format,
+): string {
+  const verb = lost.length === 1 ? "is" : "are";
+  const named =
+    lost.length === 0 ? "" : `; ${listFew(lost, mostNames.price, format)} ${verb} no longer clear`;
+  return `${formatOrdinal(place)} of ${total} in clarity${sayLevel(level)}${named}.`;
+}
+
+function sayLevel(level: number): string {
+  return level === 0 ? "" : `, level with ${level === 1 ? "1 other" : `${level} others`}`;
 }
 
 function formatOrdinal(count: number): string {

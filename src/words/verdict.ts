@@ -6,6 +6,7 @@ import { listDeciding, roundMark } from "../measure/clarity.ts";
 import type { ComparedEdge, Comparison, Verdict } from "../measure/comparison.ts";
 import { edgeLimits } from "../measure/judgement.ts";
 import type { Format } from "./format.ts";
+import { describePrice } from "./optionwords.ts";
 import { findChanged } from "./paintname.ts";
 import { capitalise } from "./phrase.ts";
 
@@ -32,9 +33,6 @@ export function slugVerdict(verdict: Verdict): string {
 
 const noEdges = "One colour: no edges to measure.";
 
-/** Edges of the price that are named; the table has the others. */
-const mostNamed = 3;
-
 /** The change in one sentence: `Dark red becomes yellow.`, `Green becomes darker green.`, with the part where `only` selects one. */
 export function describeChange(result: StudyResult): string {
   const [before, after] = findChanged(result);
@@ -55,14 +53,14 @@ export function describeVerdict(comparison: Comparison, format: Format): Verdict
 /** What goes with the movement of clarity, behind the words that join it to that. */
 function sayCost(comparison: Comparison, format: Format): readonly [joint: string, cost: string] {
   const strength = sayStrength(comparison);
-  const price = sayPrice(comparison, format);
+  const price = describePrice(comparison.price, format);
   const join = (joint: string, cost: string): readonly [string, string] =>
     strength === "" ? [joint, cost] : [", and ", `${strength}${joint}${cost}`];
   switch (comparison.verdict) {
     case "clearer":
       return join("; ", sayNothingLost(comparison, format));
     case "clearer, at a price":
-      return join(", ", `at a price: ${price}`);
+      return join("; ", `the price: ${price}`);
     case "mixed":
       return [": ", `${countGains(comparison, format)}, but ${price}`];
     case "less clear":
@@ -87,29 +85,6 @@ function sayStrength({ clarity, strength, edges }: Comparison): string {
     before !== null && (after - before) * move > 0 && Math.max(before, after) > clearFrom;
   if (!edges.some(isBeyond)) return "";
   return move > 0 ? "edges grow stronger beyond clear" : "edges grow weaker beyond clear";
-}
-
-/** What got worse and decides, longest first: `white / red (contrast 84%) becomes white / rust (27%)`. */
-function sayPrice({ price }: Comparison, format: Format): string {
-  const fallen = price.find(({ outcome }) => outcome === "lost" || outcome === "worse");
-  const named = price.slice(0, mostNamed).map((edge) => sayLoss(edge, edge === fallen, format));
-  const more = price.length - named.length;
-  return format.list(more === 0 ? named : [...named, `${format.number(more, 0)} more`]);
-}
-
-function sayLoss(
-  { names, contrast: [before, after], outcome }: ComparedEdge,
-  isFirst: boolean,
-  format: Format,
-): string {
-  const [was, is] = names.map((pair) => pair.join(" / "));
-  if (outcome === "merged") return `${was} becomes one colour`;
-  if (outcome === "parted") return `${is} parts, ${gradeOf(after)} at ${format.contrast(after)}`;
-  const from = before === null ? "no edge" : format.contrast(before);
-  const contrast = isFirst ? "contrast " : "";
-  return was === is
-    ? `${was} falls from ${contrast}${from} to ${format.contrast(after)}`
-    : `${was} (${contrast}${from}) becomes ${is} (${format.contrast(after)})`;
 }
 
 function sayNothingLost({ edges, price }: Comparison, format: Format): string {

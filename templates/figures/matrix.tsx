@@ -45,13 +45,14 @@ export function MatrixFigure({
                 {row.cells.map((cell, index) =>
                   cell === null ? (
                     <td key={index} class="no-cell">
-                      <span class="unseen">no change</span>
+                      <span aria-hidden="true">–</span>
+                      <span class="unseen">not tried</span>
                     </td>
                   ) : (
                     <Cell
                       key={index}
                       cell={cell}
-                      name={matrix.columns[index]?.name ?? ""}
+                      column={matrix.columns[index]}
                       matrix={matrix}
                       isAgain={isAgain}
                     />
@@ -72,15 +73,15 @@ export function MatrixFigure({
   );
 }
 
-/** `name` is that of its column, shown where there is no room for columns. */
+/** The name of its `column` is shown where there is no room for columns. */
 function Cell({
   cell,
-  name,
+  column,
   matrix: { src, width, height, page },
   isAgain,
 }: {
   cell: CellView;
-  name: string;
+  column: MatrixView["columns"][number] | undefined;
   matrix: MatrixView;
   isAgain: boolean;
 }): JSX.Element {
@@ -92,7 +93,8 @@ function Cell({
         </svg>
         <Clarity cell={cell} />
         <span class="cell-name" aria-hidden="true">
-          {name}
+          {column?.name}
+          {column?.code && <code>{column.code}</code>}
         </span>
       </a>
       {cell.isOwn && <span class="own-word">this study</span>}
@@ -109,7 +111,9 @@ function Clarity({ cell: { clarity, isBest, unranked } }: { cell: CellView }): J
   if (unranked !== undefined)
     return (
       <>
-        <s>{clarity}</s>
+        <span class="merges">
+          {clarity} <span aria-hidden="true">merges</span>
+        </span>
         <span class="unseen">, {unranked}</span>
       </>
     );
@@ -117,7 +121,7 @@ function Clarity({ cell: { clarity, isBest, unranked } }: { cell: CellView }): J
   return (
     <>
       <strong>{clarity}</strong>
-      <span class="unseen">, best of the row</span>
+      <span class="unseen">, clearest of the row</span>
     </>
   );
 }

@@ -21,8 +21,7 @@ export function render({ changes }: { site: SiteView; changes: ChangesPage }): J
           {changes.flag && <p class="flag-name">{changes.flag}</p>}
           <h1>{changes.title}</h1>
           <p class="byline">
-            beside <a href={changes.study.address}>{changes.study.title}</a> · {changes.status.word},{" "}
-            {changes.status.meaning}
+            beside <a href={changes.study.address}>{changes.study.title}</a> · {changes.status.word}
           </p>
           <p class="lede">{changes.options.first}</p>
           <p class="measured">{changes.options.standing} Clarity is 100% where every edge is clear.</p>

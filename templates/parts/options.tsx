@@ -84,9 +84,8 @@ function Best({ best, hasFocus }: { best: BestView; hasFocus: boolean }): JSX.El
   return (
     <>
       <td>
-        <Label>Best:</Label>
+        {short ? <span class="quiet">{short} </span> : <Label>Best:</Label>}
         <SwatchChip hex={hex} /> {cell ? <a href={cell}>{name}</a> : name}
-        {short && <>, {short}</>}
         {equals && <>; {equals}</>}
       </td>
       <td class="number">

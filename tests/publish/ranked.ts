@@ -49,6 +49,7 @@ export const noted = (more: Partial<NotedResult>): NotedResult => ({
   with: "#123456",
   name: "navy",
   clarity: 46.4,
+  strength: 40.2,
   focusClarity: 12.2,
   verdict: "less clear",
   price: [],

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { createFormat } from "../../src/words/format.ts";
 import {
   describeEquals,
+  describePlace,
   describePrice,
   describeStanding,
   describeUnranked,
@@ -70,7 +71,7 @@ describe("describeWorse", () => {
   });
 });
 
-test("a price names each edge with its contrast before and after; beyond four edges the rest is counted", () => {
+test("a price names each edge with its contrast before and after; beyond three edges the rest is counted", () => {
   const edge = (
     a: string,
     contrast: readonly [number | null, number],
@@ -84,11 +85,13 @@ test("a price names each edge with its contrast before and after; beyond four ed
     outcome,
   });
   const lost = edge("white", [62.4, 20.2], "lost");
-  expect(describePrice([], format)).toBeUndefined();
+  expect(describePrice([], format)).toBe("");
   expect(
     describePrice([lost, edge("black", [50, 0], "merged"), edge("blue", [null, 12], "parted")], format),
-  ).toBe("white / red (62%) becomes white / grey (20%), black / red merged, and blue / grey parted at 12%");
-  expect(describePrice([lost, lost, lost, lost, lost], format)).toMatch(/, and 2 others$/);
+  ).toBe(
+    "white / red falls from contrast 62% (strong) to 20% (weak) as white / grey, black / red becomes one colour, and blue / grey parts, weak at 12%",
+  );
+  expect(describePrice([lost, lost, lost, lost, lost], format)).toMatch(/, and 2 more$/);
 });
 
 test("what is not ranked is named once each, six at the most", () => {
@@ -131,6 +134,20 @@ test("lost, worse and merged, in that order; what merges of a charge's outline i
   );
   expect(listLosses({ ...noLoss, merged: [green], mergedOutline: 0.081 })).toBe(
     "merges with green (8 % of the outline merges)",
+  );
+});
+
+test("a place on a page names the edges that are lost", () => {
+  const standing = { place: 8, total: 33, level: 0 };
+  expect(describePlace(standing, [], format)).toBe("8th of 33 in clarity.");
+  expect(describePlace({ ...standing, level: 2 }, [], format)).toBe(
+    "8th of 33 in clarity, level with 2 others.",
+  );
+  expect(describePlace(standing, ["white / gold"], format)).toBe(
+    "8th of 33 in clarity; white / gold is no longer clear.",
+  );
+  expect(describePlace(standing, ["a / b", "c / d"], format)).toMatch(
+    /; a \/ b and c \/ d are no longer clear\.$/,
   );
 });
 

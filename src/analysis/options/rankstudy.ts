@@ -95,6 +95,7 @@ async function measureNoted(
     name,
     ...(option.note === undefined ? {} : { note: option.note }),
     clarity: comparison.clarity[1],
+    strength: comparison.strength[1],
     focusClarity: comparison.after.focus.clarity,
     verdict: comparison.verdict,
     price: comparison.price,

@@ -21,6 +21,7 @@ export interface NotedResult {
   readonly name: string;
   readonly note?: string;
   readonly clarity: number | null;
+  readonly strength: number | null;
   readonly focusClarity: number | null;
   readonly verdict: Verdict;
   /** What got worse and decides, longest first. */

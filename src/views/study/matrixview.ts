@@ -22,6 +22,7 @@ export interface CellView {
   readonly id: string;
   readonly box: string;
   readonly clarity: string;
+  /** Whether none of its row that has a place is clearer, as the percentages are printed. */
   readonly isBest: boolean;
   readonly isOwn: boolean;
   /** Why it has no place, where it has none. */
@@ -67,15 +68,20 @@ export function presentMatrix(result: StudyResult, link: Linker, format: Format)
       const isTwice = columns.filter((other) => other.hex !== null && other.name === column.name).length > 1;
       return [{ ...column, ...(isTwice ? { code: column.hex } : {}) }];
     }),
-    rows: rows.map((row, at) => ({
-      id: row.id,
-      hex: row.hex,
-      name: row.name,
-      cells: order.map((column) => {
-        const cell = row.cells[column];
-        return cell ? presentCell(cell, row, boxOf(matrix, at, column), result, ranking, format) : null;
-      }),
-    })),
+    rows: rows.map((row, at) => {
+      const best = format.percent(findHighest(row));
+      return {
+        id: row.id,
+        hex: row.hex,
+        name: row.name,
+        cells: order.map((column) => {
+          const cell = row.cells[column];
+          if (!cell) return null;
+          const shown = presentCell(cell, row, boxOf(matrix, at, column), result, ranking, format);
+          return { ...shown, isBest: cell.isRanked && shown.clarity === best };
+        }),
+      };
+    }),
     isFew: columns.length <= fewColumns,
     caption: describeMatrix(matrix, result, ranking, format),
   };
@@ -94,6 +100,12 @@ function orderColumns(
     return found < 0 ? first.length : found;
   };
   return [...columns.keys()].sort((one, other) => rank(one) - rank(other));
+}
+
+/** Null where none of a row has a place. */
+function findHighest({ cells }: MatrixRow): number | null {
+  const ranked = cells.flatMap((cell) => (cell?.isRanked ? [cell.clarity] : []));
+  return ranked.length === 0 ? null : Math.max(...ranked);
 }
 
 /** The anchor of a change: `change-7a1020-ffd700`. */
@@ -121,14 +133,13 @@ function presentCell(
   result: StudyResult,
   ranking: StudyRanking,
   format: Format,
-): CellView {
+): Omit<CellView, "isBest"> {
   const isHere = (change: { readonly replace: string; readonly with: string; readonly only?: string }) =>
     change.only === undefined && change.replace === row.hex && change.with === cell.with;
   return {
     id: changeId(row.hex, cell.with),
     box,
     clarity: format.percent(cell.clarity),
-    isBest: cell.isBest,
     isOwn: isHere(result.change),
     unranked: cell.isRanked
       ? undefined
@@ -153,10 +164,11 @@ function describeMatrix(
   return [
     "A row changes one colour of the flag, a column says into which.",
     `Under each flag its clarity${today}.`,
-    "Bold: the best of its row.",
+    "Bold: the clearest of its row, more than one where they are level.",
     ...(cells.some((cell) => cell?.isRanked === false)
-      ? ["Struck through: not ranked, as it would merge a third of a charge’s outline or more."]
+      ? ["Grey, “merges”: not ranked, as a third of a charge’s outline or more would merge."]
       : []),
+    "A dash: not tried, or no change to be seen.",
     ...(isShown ? [] : ["The change of this study is of one part alone, and not among them."]),
     ...(left.length > 0 ? [`Not shown: ${format.list(left)}.`] : []),
   ];

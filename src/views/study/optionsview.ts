@@ -3,15 +3,17 @@
 
 import type { NotedResult, StudyRanking } from "../../analysis/options/studyranking.ts";
 import type { StudyResult } from "../../analysis/result.ts";
+import { gradeOf, isClear } from "../../colour/contrast.ts";
 import { roundMark } from "../../measure/clarity.ts";
+import type { ComparedEdge } from "../../measure/comparison.ts";
 import { type ColourOptions, groupByColour } from "../../measure/options/rank.ts";
 import { isWhole } from "../../measure/percenttext.ts";
 import type { Format } from "../../words/format.ts";
 import { describeFirst, listNotes } from "../../words/optionsreport.ts";
 import {
   describeEquals,
+  describePlace,
   describePrice,
-  describeStanding,
   describeUnranked,
   describeWorse,
 } from "../../words/optionwords.ts";
@@ -19,6 +21,7 @@ import type { Swatch } from "../../words/paintname.ts";
 import { nameWhole } from "../../words/paintname.ts";
 import { capitalise } from "../../words/phrase.ts";
 import type { Linker } from "../address.ts";
+import { formatNames } from "../edge/edgerow.ts";
 import { type Plate, presentPlate } from "../plate.ts";
 import { formatChangesPath, formatStudyPath } from "../status.ts";
 import { changeId, hasCell, type MatrixView, presentMatrix } from "./matrixview.ts";
@@ -31,7 +34,7 @@ export interface ColourView extends Swatch {
 }
 
 /**
- * `cell` is the address of its cell in the matrix; `short` says where it does not raise clarity; `focus` is undefined where
+ * `cell` is the address of its cell in the matrix; `short` stands before it where it does not raise clarity; `focus` is undefined where
  * the flag has none.
  */
 export interface BestView extends Swatch {
@@ -82,13 +85,14 @@ export function hasRanking(ranking: StudyRanking | undefined): ranking is StudyR
 
 /** The best single change and where that of the study stands, or undefined where the options could not be ranked. */
 export function presentOptionsLine(
-  { study, change, ranking }: StudyResult,
+  result: StudyResult,
   link: Linker,
   format: Format,
 ): OptionsLine | undefined {
+  const { study, ranking } = result;
   if (!hasRanking(ranking)) return undefined;
   return {
-    says: [sayBest(ranking, change, format), ...sayStanding(ranking)].join(" "),
+    says: [sayBest(result, ranking, format), ...sayStanding(result, ranking, format)].join(" "),
     address: link(formatChangesPath(study.slug)),
   };
 }
@@ -98,8 +102,8 @@ export function presentOptions(result: StudyResult, link: Linker, format: Format
   const { ranking } = result;
   if (!hasRanking(ranking)) return undefined;
   return {
-    first: describeFirst(ranking.report, format),
-    standing: sayStanding(ranking)[0],
+    first: [describeFirst(ranking.report, format), ...sayAuthors(result, ranking, format)].join(" "),
+    standing: sayStanding(result, ranking, format)[0],
     colours: presentByColour(result, ranking, format),
     matrix: presentMatrix(result, link, format),
     noted: ranking.noted.map((noted, index) => presentNoted(noted, index, result, link, format)),
@@ -110,7 +114,9 @@ export function presentOptions(result: StudyResult, link: Linker, format: Format
 }
 
 /** Why there is none, where no change has a place, or none can raise the clarity. */
-function sayBest({ report, standing }: StudyRanking, change: StudyResult["change"], format: Format): string {
+function sayBest(result: StudyResult, ranking: StudyRanking, format: Format): string {
+  const { change } = result;
+  const { report, standing } = ranking;
   const [best] = report.options;
   if (best === undefined) return describeFirst(report, format);
   if (report.clarity !== null && isWhole(report.clarity / 100))
@@ -118,13 +124,49 @@ function sayBest({ report, standing }: StudyRanking, change: StudyResult["change
   const replaced = report.shades.find(({ id }) => id === best.id)?.name ?? best.replace;
   const isOwn = change.only === undefined && change.replace === best.replace && change.with === best.with;
   if (standing?.place === 1 && !isOwn)
-    return `No other single change is clearer: the best of them is ${replaced} to ${best.name} with a clarity of ${format.percent(best.clarity)}.`;
+    return [
+      `No change from the palette is clearer: the best of them is ${replaced} to ${best.name} with a clarity of ${format.percent(best.clarity)}.`,
+      ...sayAuthors(result, ranking, format),
+    ].join(" ");
   const whose = isOwn ? ", that of this study," : "";
-  return `The best single change is ${replaced} to ${best.name}${whose} with a clarity of ${format.percent(best.clarity)}.`;
+  return [
+    `The best change from the palette is ${replaced} to ${best.name}${whose} with a clarity of ${format.percent(best.clarity)}.`,
+    ...sayAuthors(result, ranking, format),
+  ].join(" ");
 }
 
-function sayStanding({ standing }: StudyRanking): readonly string[] {
-  return standing === null ? [] : [`This study: ${describeStanding(standing)}`];
+/** What the author tried, where that is clearer than all that the palette has. */
+function sayAuthors(
+  { comparison }: StudyResult,
+  { report, noted }: StudyRanking,
+  format: Format,
+): readonly string[] {
+  const best = roundMark(report.options[0]?.clarity ?? 100);
+  const [first] = noted
+    .filter(({ clarity }) => roundMark(clarity ?? 0) > best)
+    .sort((one, other) => (other.clarity ?? 0) - (one.clarity ?? 0));
+  if (first === undefined) return [];
+  const paint = comparison.before.colours.find(({ hex }) => hex === first.replace);
+  const replaced = paint === undefined ? first.replace : nameWhole(paint);
+  return [
+    `Clearer still is what the author tried: ${replaced} to ${first.name}${sayWhere(first)}, ${format.percent(first.clarity)}.`,
+  ];
+}
+
+function sayWhere({ only, part }: NotedResult): string {
+  return only === undefined ? "" : ` in ${part ?? "one part"}`;
+}
+
+function sayStanding(
+  { comparison }: StudyResult,
+  { standing }: StudyRanking,
+  format: Format,
+): readonly string[] {
+  if (standing === null) return [];
+  const isLost = ({ outcome, contrast: [before] }: ComparedEdge) =>
+    outcome === "lost" || (outcome === "merged" && isClear(gradeOf(before ?? 0)));
+  const names = comparison.edges.filter(isLost).map((edge) => formatNames(edge.names[0]));
+  return [`This study: ${describePlace(standing, names, format)}`];
 }
 
 /** The drawings of the author's other options: file names in the study's folder, with their texts. */
@@ -176,7 +218,7 @@ function presentBest(
     hex: best.with,
     name: best.name,
     cell: hasCell(matrix, hex, best.with) ? `#${changeId(hex, best.with)}` : undefined,
-    short: move > 0 ? undefined : move === 0 ? "no clearer" : "less clear",
+    short: move > 0 ? undefined : move === 0 ? "None helps; level:" : "None helps; nearest:",
     equals: describeEquals(best, equals, format),
     clarity: [format.percent(report.clarity), format.percent(best.clarity)],
     focus: hasFocus ? [format.percent(report.focusClarity), format.percent(best.focusClarity)] : undefined,
@@ -195,9 +237,8 @@ function presentNoted(
   const paint = comparison.before.colours.find((colour) => colour.hex === noted.replace);
   const before: Swatch = { hex: noted.replace, name: paint === undefined ? noted.replace : nameWhole(paint) };
   const after: Swatch = { hex: noted.with, name: noted.name };
-  const where = noted.only === undefined ? "" : ` in ${noted.part ?? "one part"}`;
+  const where = sayWhere(noted);
   const src = link(`${formatStudyPath(study.slug)}${triedFile(noted, index)}`);
-  const price = describePrice(noted.price, format);
   const focus =
     comparison.before.focus.source === "none"
       ? ""
@@ -212,9 +253,27 @@ function presentNoted(
     swatches: [before, after],
     change: `${capitalise(before.name)} becomes ${after.name}${where}.`,
     figures: `Clarity ${format.percent(noted.clarity)}${focus}`,
-    verdict: `${capitalise(noted.verdict)}${price === undefined ? "" : `: ${price}`}.`,
+    verdict: sayVerdict(noted, result.ranking?.report, format),
     note: noted.note,
   };
+}
+
+/** The verdict with what decides it: strength where clarity is level, then what gets worse. */
+function sayVerdict(
+  { verdict, clarity, strength, price }: NotedResult,
+  report: StudyRanking["report"] | undefined,
+  format: Format,
+): string {
+  const isLevel = roundMark(clarity ?? 0) === roundMark(report?.clarity ?? 0);
+  const [was, is] = [roundMark(report?.strength ?? 0), roundMark(strength ?? 0)];
+  const beyond =
+    !isLevel || was === is || verdict === "no gain"
+      ? []
+      : [
+          `clarity stays, and strength, how far edges go beyond clear, ${is > was ? "rises" : "falls"} from ${format.percent(was)} to ${format.percent(is)}`,
+        ];
+  const said = [...beyond, ...(price.length === 0 ? [] : [describePrice(price, format)])];
+  return `${capitalise(verdict)}${said.length === 0 ? "" : `: ${said.join("; ")}`}.`;
 }
 
 function triedFile(noted: { readonly replace: string; readonly with: string }, index: number): string {

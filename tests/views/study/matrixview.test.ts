@@ -56,6 +56,19 @@ describe("presentMatrix", () => {
     });
   });
 
+  test("all that are level at the top of a row are marked, and what has no place is not", () => {
+    const [row] = matrix.rows;
+    if (row === undefined) throw new Error("the matrix has rows");
+    const cell = (clarity: number, isRanked = true) =>
+      ({ with: "#ffffff", name: "white", clarity, mergedOutline: 0, isRanked, isBest: false }) as const;
+    const mark = (...cells: readonly ReturnType<typeof cell>[]) =>
+      view(ranked({ matrix: { ...matrix, rows: [{ ...row, cells }] } })).rows[0]?.cells.map(
+        (one) => one && `${one.clarity}${one.isBest ? " best" : ""}`,
+      );
+    expect(mark(cell(98.7), cell(99.2), cell(98.4))).toEqual(["99% best", "99% best", "98%"]);
+    expect(mark(cell(80), cell(100, false), cell(79.6))).toEqual(["100%", "80% best", "80% best"]);
+  });
+
   test("the study's own column comes first, then those its author tried; columns of one name are told apart by their colour", () => {
     expect(view(ranked({ matrix })).columns).toEqual([
       { hex: "#f4c430", name: "straw" },
@@ -78,14 +91,16 @@ describe("presentMatrix", () => {
     expect(view(ranked({ matrix })).caption).toEqual([
       "A row changes one colour of the flag, a column says into which.",
       "Under each flag its clarity; the original has 74%.",
-      "Bold: the best of its row.",
-      "Struck through: not ranked, as it would merge a third of a charge’s outline or more.",
+      "Bold: the clearest of its row, more than one where they are level.",
+      "Grey, “merges”: not ranked, as a third of a charge’s outline or more would merge.",
+      "A dash: not tried, or no change to be seen.",
     ]);
     const [row] = matrix.rows;
     if (row === undefined) throw new Error("the matrix has rows");
     const part = ranked({ matrix: { ...matrix, rows: [row], leftOut: { rows: 2, columns: 6 } } });
     const caption = view({ ...part, change: { ...part.change, only: "path" } }).caption;
     expect(caption.slice(3)).toEqual([
+      "A dash: not tried, or no change to be seen.",
       "The change of this study is of one part alone, and not among them.",
       "Not shown: 2 more of the flag’s colours and 6 more replacements.",
     ]);

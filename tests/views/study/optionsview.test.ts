@@ -51,9 +51,7 @@ describe("presentOptions", () => {
     expect(first).toBe(
       "Change red first (17% of the flag): with white in its place clarity rises from 74% to 99.6%.",
     );
-    expect(standing).toBe(
-      "This study: 3rd of 58 in clarity, within 2 points of the best; no edge is lost or merged.",
-    );
+    expect(standing).toBe("This study: 3rd of 58 in clarity.");
   });
 
   test("each colour has its best with its equals, and both marks before and after", () => {
@@ -84,8 +82,8 @@ describe("presentOptions", () => {
   });
 
   test.each([
-    [74.4, "no clearer"],
-    [73.4, "less clear"],
+    [74.4, "None helps; level:"],
+    [73.4, "None helps; nearest:"],
     [75, undefined],
   ])("of a best that comes from 74.1 to %d: %s", (clarity, short) => {
     const { colours } = view(ranked({}, { options: [option({ clarity })], shades }));
@@ -130,7 +128,7 @@ describe("presentOptions", () => {
       number: 1,
       change: "Red becomes navy.",
       figures: "Clarity 46%, of what has to be seen 12%",
-      verdict: "Less clear: dark blue / red (25%) becomes dark blue / navy (3%).",
+      verdict: "Less clear: dark blue / red falls from contrast 25% (weak) to 3% (weak) as dark blue / navy.",
       note: "Too near.",
     });
     expect(one?.plate).toMatchObject({
@@ -141,23 +139,40 @@ describe("presentOptions", () => {
   });
 });
 
+test("where clarity is level, the number that decides the verdict stands beside it", () => {
+  const say = (more: Parameters<typeof noted>[0]) => view(ranked({ noted: [noted(more)] })).noted[0]?.verdict;
+  expect(say({ clarity: 74.3, strength: 72.4, verdict: "clearer" })).toBe(
+    "Clearer: clarity stays, and strength, how far edges go beyond clear, rises from 61% to 72%.",
+  );
+  expect(say({ clarity: 74.3, strength: 50, verdict: "less clear" })).toMatch(/falls from 61% to 50%\.$/);
+  expect(say({ clarity: 74.3, strength: 60, verdict: "no gain" })).toBe("No gain.");
+  expect(say({ clarity: 80, strength: 72, verdict: "clearer" })).toBe("Clearer.");
+});
+
 describe("presentOptionsLine", () => {
   const line = (study: StudyResult) => presentOptionsLine(study, linkFrom("/studies/a-square/"), format);
-  const third = "This study: 3rd of 58 in clarity, within 2 points of the best; no edge is lost or merged.";
+  const third = "This study: 3rd of 58 in clarity.";
 
   test("names the best with its clarity, and leads to all of them", () => {
     const options = [option({ with: "#ffffff", name: "white", clarity: 99.6 })];
     expect(line(ranked({}, { options, shades }))).toEqual({
-      says: `The best single change is red to white with a clarity of 99.6%. ${third}`,
+      says: `The best change from the palette is red to white with a clarity of 99.6%. ${third}`,
       address: "changes/",
     });
+  });
+
+  test("tells of what the author tried where that is clearer, and not where it is level", () => {
+    const options = [option({ with: "#ffffff", name: "white", clarity: 98.6 })];
+    const say = (clarity: number) => line(ranked({ noted: [noted({ clarity })] }, { options, shades }))?.says;
+    expect(say(100)).toContain("Clearer still is what the author tried: red to navy, 100%.");
+    expect(say(99.4)).not.toContain("author");
   });
 
   test("says where that is the study's own, and why there is none", () => {
     const { replace, with: next } = result.change;
     const own = [option({ replace, with: next, name: "yellow", clarity: 100 })];
     expect(line(ranked({}, { options: own, shades }))?.says).toMatch(
-      /^The best single change is red to yellow, that of this study, with a clarity of 100%\./,
+      /^The best change from the palette is red to yellow, that of this study, with a clarity of 100%\./,
     );
     expect(line(ranked({}))?.says).toBe(`None of the colours could be tried. ${third}`);
   });
@@ -166,7 +181,7 @@ describe("presentOptionsLine", () => {
     const options = [option({ with: "#ffffff", name: "white", clarity: 98 })];
     const first = { ...ranked({}).ranking?.standing, place: 1 } as never;
     expect(line(ranked({ standing: first }, { options, shades }))?.says).toMatch(
-      /^No other single change is clearer: the best of them is red to white with a clarity of 98%\./,
+      /^No change from the palette is clearer: the best of them is red to white with a clarity of 98%\./,
     );
     expect(line(ranked({}, { options, shades, clarity: 100 }))?.says).toMatch(
       /^The original has a clarity of 100%: no change can raise it\./,
