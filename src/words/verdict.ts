@@ -13,7 +13,7 @@ import { capitalise } from "./phrase.ts";
 export interface VerdictView {
   readonly word: string;
   readonly sentence: string;
-  /** The sentence without the movement of clarity, for places that show it as a number; empty where nothing is left. */
+  /** What the sentence says beyond the word and the movement of clarity, for places that show both; empty where nothing is left. */
   readonly cost: string;
 }
 
@@ -47,7 +47,9 @@ export function describeVerdict(comparison: Comparison, format: Format): Verdict
     return { word, sentence: noEdges, cost: noEdges };
   const move = sayClarity(comparison, format);
   const [joint, cost] = sayCost(comparison, format);
-  return { word, sentence: `${move}${joint}${cost}.`, cost: cost === "" ? "" : `${capitalise(cost)}.` };
+  const beyond =
+    comparison.verdict === "clearer, at a price" ? describePrice(comparison.price, format) : cost;
+  return { word, sentence: `${move}${joint}${cost}.`, cost: beyond === "" ? "" : `${capitalise(beyond)}.` };
 }
 
 /** What goes with the movement of clarity, behind the words that join it to that. */

@@ -88,14 +88,18 @@ function Row({ row, gain, eager }: { row: GainRow; gain: GainView; eager: boolea
             {row.title}
           </a>
         )}
-        {row.beside !== "" && <span class="gain-beside">{row.beside}</span>}
+        {row.flag && <span class="gain-beside">{row.flag}</span>}
+        {row.flag && row.authors && <span class="gain-beside gain-author"> · </span>}
+        {row.authors && (
+          <span class={row.flag ? "gain-beside gain-author" : "gain-beside"}>{row.authors}</span>
+        )}
       </span>
       <svg {...frameOf(gain)} aria-hidden="true" focusable="false">
         <Track gain={gain} />
         <path class={`gain-line ${row.way}`} d={`M${before} 5H${after}`} fill="none" />
         <path class="gain-ring" d={`M${before} 5h0`} fill="none" />
         <path class="gain-hole" d={`M${before} 5h0`} fill="none" />
-        <path class="gain-dot" d={`M${after} 5h0`} fill="none" />
+        <path class={`gain-dot ${row.way}`} d={`M${after} 5h0`} fill="none" />
       </svg>
       <span class="gain-said">
         <span class="number">

@@ -12,6 +12,9 @@ import { Track } from "./track.tsx";
 
 type Worked = { readonly worked: WorkedFlag };
 
+/** Percent of the width under which the number of a bar would run into the next. */
+const leastNumbered = 3;
+
 /** Steps of contrast. */
 const steps = [30, 45, 60];
 
@@ -39,7 +42,7 @@ export function MarkedFigure({ worked: { map } }: Worked): JSX.Element | null {
   const lines = panel.lines.filter(({ isFocus }) => isFocus);
   if (map.focus === undefined || lines.length === 0) return null;
   return (
-    <figure class="worked half">
+    <figure class="worked">
       <div class="mat">
         <MapPanel map={map} panel={{ ...panel, lines }} id="marked" shapes={false} />
       </div>
@@ -97,10 +100,9 @@ export function SumFigure({ worked: { sum, name } }: Worked): JSX.Element {
     <figure class="worked">
       <svg
         class="sum"
-        viewBox="0 0 100 100"
+        viewBox="0 0 100 30"
         width="100"
-        height="100"
-        preserveAspectRatio="none"
+        height="30"
         role="img"
         aria-labelledby="sum-title sum-desc"
       >
@@ -108,8 +110,19 @@ export function SumFigure({ worked: { sum, name } }: Worked): JSX.Element {
         <desc id="sum-desc">{sum.description}</desc>
         {sum.bars.map((bar) => (
           <g key={bar.place}>
-            <rect class="sum-whole" x={bar.x} y="0" width={bar.width} height="100" />
-            <rect class="sum-part" x={bar.x} y={100 - bar.height} width={bar.width} height={bar.height} />
+            <rect class="sum-whole" x={bar.x} y="5" width={bar.width} height="25" />
+            <rect
+              class="sum-part"
+              x={bar.x}
+              y={30 - bar.height / 4}
+              width={bar.width}
+              height={bar.height / 4}
+            />
+            {bar.width > leastNumbered && (
+              <text class="sum-number number" x={bar.x + bar.width / 2} y="3.6">
+                {bar.place}
+              </text>
+            )}
           </g>
         ))}
       </svg>

@@ -37,10 +37,13 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
           <Lead lead={front.lead} />
           <SeriesList series={front.series} />
           {front.cards.length > 0 && (
-            <section class="catalogue" aria-label="The studies before it">
-              {front.cards.map((card) => (
-                <Entry key={card.address} card={card} eager={false} />
-              ))}
+            <section class="earlier" aria-labelledby="earlier">
+              <h2 id="earlier">Earlier studies</h2>
+              <div class="catalogue">
+                {front.cards.map((card) => (
+                  <Entry key={card.address} card={card} eager={false} level="h3" />
+                ))}
+              </div>
             </section>
           )}
           <AllStudies front={front} />

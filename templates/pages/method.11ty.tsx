@@ -7,28 +7,11 @@ import { Document } from "../parts/document.tsx";
 import { CautionStep, LikenessStep, OptionsStep, SurveyStep, VisionStep } from "../parts/gathering.tsx";
 import { Mat } from "../parts/plate.tsx";
 import { EdgeStep, LastingStep, ViewingStep } from "../parts/sight.tsx";
+import { headings } from "../parts/step.tsx";
 import { BesideStep, ContrastStep, LightStep } from "../parts/steps.tsx";
 import { FactsStep, NumbersStep, OutcomeStep, WordsStep } from "../parts/terms.tsx";
 
 export const data = { permalink: "method/index.html" };
-
-const contents = [
-  ["edges", "Edges"],
-  ["distance", "Distance"],
-  ["lasting", "From afar"],
-  ["reflectance", "Reflectance"],
-  ["contrast", "Contrast"],
-  ["numbers", "Clarity"],
-  ["outcomes", "Verdict"],
-  ["words", "Words"],
-  ["options", "Other changes"],
-  ["survey", "Survey"],
-  ["likeness", "Likeness"],
-  ["beside", "Beside it"],
-  ["facts", "Facts"],
-  ["vision", "Other eyes"],
-  ["cautions", "Cautions"],
-] as const;
 
 /** Renders the method page. */
 export function render({ site: { method } }: { site: SiteView }): JSX.Element {
@@ -54,7 +37,7 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
       </header>
       <nav aria-label="On this page">
         <ol class="contents">
-          {contents.map(([id, text]) => (
+          {Object.entries(headings).map(([id, text]) => (
             <li key={id}>
               <a href={`#${id}`}>{text}</a>
             </li>

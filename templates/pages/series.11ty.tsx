@@ -21,16 +21,35 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
     <Document frame={series.frame} layout="series">
       <article>
         <header class="opening">
-          <p class="status">A series of {series.count}</p>
+          <p class="flag-name">A series of {series.count}</p>
           <h1>{series.title}</h1>
           <Byline authors={series.authors} people={series.people} date={series.date} />
         </header>
-        {series.opening.length > 0 && (
-          <div class="prose series-opening">
+        <div class="series-opening">
+          <div class="prose">
             {series.opening.map((html, index) => (
               // Written by our Markdown renderer, which shows the author's HTML as text.
               <div key={index} class="prose-run" dangerouslySetInnerHTML={{ __html: html }} />
             ))}
+          </div>
+          {series.strip.length > 0 && (
+            <ol class="series-strip">
+              {series.strip.map(({ number, title, plate }) => (
+                <li key={number}>
+                  <a href={`#n${number}`}>
+                    <Mat plate={{ ...plate, alt: `${number}: ${title}` }} eager />
+                  </a>
+                </li>
+              ))}
+            </ol>
+          )}
+        </div>
+        {series.items.some((item) => "card" in item) && (
+          <div class="series-heads">
+            <p class="pair">
+              <span>Original</span>
+              <span>Redesign</span>
+            </p>
           </div>
         )}
         <ol class="series-items">
@@ -43,7 +62,7 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
         {series.closing && <p class="series-closing">{series.closing}</p>}
         {series.gain && (
           <section class="series-gain" aria-labelledby="all">
-            <h2 id="all">All of them</h2>
+            <h2 id="all">Clarity, study by study</h2>
             <GainFigure gain={series.gain} id="gain" />
           </section>
         )}
@@ -60,7 +79,7 @@ function Item({ item, eager }: { item: SeriesItem; eager: boolean }): JSX.Elemen
     return (
       <article class="series-item">
         <p class="series-number">{item.number}</p>
-        <div class="pair series-alone">
+        <div class="pair">
           <Mat plate={item.plate} eager={eager} />
         </div>
         <div class="series-label">

@@ -11,7 +11,15 @@ import { Pair } from "./pair.tsx";
 import { Mat } from "./plate.tsx";
 
 /** The entry of a study, in rows that a catalogue aligns. `eager` is for entries that open the page. */
-export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Element {
+export function Entry({
+  card,
+  eager,
+  level = "h2",
+}: {
+  card: Card;
+  eager: boolean;
+  level?: "h2" | "h3";
+}): JSX.Element {
   return (
     <article class="entry">
       <div class="pair">
@@ -20,7 +28,7 @@ export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Elem
         ))}
       </div>
       <div class="entry-title">
-        <CardTitle card={card} />
+        <CardTitle card={card} level={level} />
       </div>
       <p class="entry-change">{card.change}</p>
       <p class="entry-verdict">
@@ -31,6 +39,7 @@ export function Entry({ card, eager }: { card: Card; eager: boolean }): JSX.Elem
             <Move before={card.clarity.before} after={card.clarity.after} />
           </span>
         </span>
+        {card.price && <span class="entry-price">{card.price}</span>}
       </p>
       <Byline authors={card.authors} date={card.date} decided={card.status} />
     </article>
@@ -43,7 +52,7 @@ export function Lead({ lead: { card, verdict } }: { lead: NonNullable<FrontPage[
     <article class="lead entry">
       <Pair plates={card.plates} />
       <div class="entry-title">
-        <CardTitle card={card} />
+        <CardTitle card={card} level="h2" />
         <Byline authors={card.authors} date={card.date} />
       </div>
       <dl class="lead-mark">
@@ -59,13 +68,13 @@ export function Lead({ lead: { card, verdict } }: { lead: NonNullable<FrontPage[
   );
 }
 
-function CardTitle({ card }: { card: Card }): JSX.Element {
+function CardTitle({ card, level: Heading }: { card: Card; level: "h2" | "h3" }): JSX.Element {
   return (
     <>
       {card.flag && <p class="flag-name">{card.flag}</p>}
-      <h2>
+      <Heading>
         <a href={card.address}>{card.title}</a>
-      </h2>
+      </Heading>
     </>
   );
 }

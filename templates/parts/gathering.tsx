@@ -11,7 +11,6 @@ export function OptionsStep({ method: { limits, worked } }: { method: MethodPage
   return (
     <Step
       id="options"
-      heading="Other single changes"
       figure={worked && <OptionFigure worked={worked} />}
       source={
         <p>
@@ -45,7 +44,6 @@ export function SurveyStep({ method }: { method: MethodPage }): JSX.Element {
   return (
     <Step
       id="survey"
-      heading="The survey"
       figure={method.worked && <PlacedFigure worked={method.worked} />}
       source={<p>Our own judgement: the order.</p>}
     >
@@ -64,7 +62,6 @@ export function LikenessStep({ method: { likeness, worked } }: { method: MethodP
   return (
     <Step
       id="likeness"
-      heading="Could it be mistaken?"
       figure={worked && <LikenessFigure worked={worked} />}
       source={
         <p>
@@ -94,7 +91,6 @@ export function VisionStep({ method: { worked } }: { method: MethodPage }): JSX.
   return (
     <Step
       id="vision"
-      heading="To other eyes, and in grey"
       figure={worked && <VisionFigure worked={worked} />}
       source={
         <p>
@@ -117,7 +113,7 @@ export function VisionStep({ method: { worked } }: { method: MethodPage }): JSX.
 /** What none of this is. */
 export function CautionStep(): JSX.Element {
   return (
-    <Step id="cautions" heading="Cautions">
+    <Step id="cautions">
       <ul>
         <li>Every redesign is a proposal and no flag in use, unless its decision says so.</li>
         <li>

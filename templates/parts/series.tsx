@@ -3,8 +3,9 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { SeriesCard, SeriesPlace } from "../../src/views/series/seriesplace.ts";
+import { Mat } from "./plate.tsx";
 
-/** The series of a gallery, each with its first redesigns. */
+/** The series of a gallery, each with its flags. */
 export function SeriesList({ series }: { series: readonly SeriesCard[] }): JSX.Element | null {
   if (series.length === 0) return null;
   return (
@@ -14,16 +15,8 @@ export function SeriesList({ series }: { series: readonly SeriesCard[] }): JSX.E
         {series.map(({ title, address, count, authors, plates }) => (
           <li key={address} class="series-card">
             <div class="series-strip">
-              {plates.map(({ src, width, height }) => (
-                <img
-                  key={src}
-                  src={src}
-                  alt=""
-                  width={width}
-                  height={height}
-                  loading="lazy"
-                  decoding="async"
-                />
+              {plates.map((plate) => (
+                <Mat key={plate.src} plate={{ ...plate, alt: "" }} />
               ))}
             </div>
             <h3>

@@ -11,24 +11,24 @@ export function EdgeStep({ method: { limits, pixels, worked } }: { method: Metho
   return (
     <Step
       id="edges"
-      heading="Colours and edges"
       figure={worked && <TracedFigure worked={worked} />}
       source={
         <p>
           Checked against flags whose geometry a law fixes: shares agree within 0.2 points, lengths within 1%,
-          with fine tips within 3%. Our own judgement: the size of the picture, the half, the {limits.edge}.
+          with fine tips within 3%. Our own judgement: the size of the picture, half the strength,{" "}
+          {limits.edge} of all length.
         </p>
       }
     >
       <p>
         We draw the flag {pixels} pixels high, lower where it is very wide, and number its colours. Wherever
         two of them meet we trace the line between them. All lines between the same two colours are one{" "}
-        <em>edge</em>; its length is told in heights of the flag.
+        <em>edge</em>; its length is told in heights of the flag: across one of 2:3 it is 1.5.
       </p>
       <p>
-        The border of the flag is no edge. A shape that shows at less than half its strength is left out; any
-        other counts as opaque. An edge under {limits.edge} of all edge length is listed, but is never the
-        weakest and moves no verdict.
+        The border of the flag is no edge. A shape that shows at less than half its strength (opacity 0.4) is
+        left out; any other counts as opaque. An edge under {limits.edge} of all edge length is listed, but is
+        never the weakest and moves no verdict.
       </p>
     </Step>
   );
@@ -39,13 +39,11 @@ export function ViewingStep({ method: { limits, viewing, worked } }: { method: M
   return (
     <Step
       id="distance"
-      heading="Distance, and what has to be seen"
       figure={worked && <MarkedFigure worked={worked} />}
       source={
         <p>
-          One arcminute: 20/20 sight, ISO 8596, read in summaries. It is a model: a single strong line may
-          still be noticed. Our own judgement: the distance, the 10%, ΔE00 {limits.same}, the 0.2%, 35% and
-          tenth.
+          One arcminute: 20/20 sight, ISO 8596, second-hand. It is a model: a single strong line may still be
+          noticed. Our own judgement: the distance and all percentages, ΔE00 {limits.same}, the tenth.
         </p>
       }
     >
@@ -53,8 +51,8 @@ export function ViewingStep({ method: { limits, viewing, worked } }: { method: M
         <p>
           A flag is made to be seen from afar. This gallery measures from {viewing.distance} flag heights
           away; from there the finest part that an eye makes out, one arcminute, is {viewing.finest} of a flag
-          height. Thinner parts are given to their neighbours before edges are traced, so an outline goes and
-          a broad fimbriation stays. A part within 10% of the limit raises a warning.
+          height. Thinner parts are given to their neighbours before edges are traced, so a thin outline goes
+          and a broad one stays. A part within 10% of the limit raises a warning.
         </p>
       ) : (
         <p>
@@ -82,12 +80,11 @@ export function LastingStep({ method: { limits, steps, worked } }: { method: Met
   return (
     <Step
       id="lasting"
-      heading="From afar"
       figure={worked && <AfarFigure worked={worked} />}
       source={
         <p>
-          {limits.span} arcminutes: ISO 8596, read in summaries. Our own judgement: the {limits.left}, and to
-          ask it of the largest piece. Blur, 0.5 arcminutes standard deviation: Levi and others,{" "}
+          {limits.span} arcminutes: ISO 8596, second-hand. Our own judgement: the {limits.left}, and to ask it
+          of the largest piece. Blur, 0.5 arcminutes standard deviation: Levi and others,{" "}
           <i>Vision Research</i> 30, 1990,{" "}
           <Paper href="https://doi.org/10.1016/0042-6989(90)90016-E">abstract</Paper>; a Gaussian is no lens:
           Strasburger and others, <Paper href="https://doi.org/10.1177/2041669518765850">2018</Paper>.

@@ -3,16 +3,33 @@
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
 
+/** All steps with their headings, in the order of the page: its contents say the same. */
+export const headings = {
+  edges: "Edges",
+  distance: "Distance",
+  lasting: "From afar",
+  reflectance: "Reflectance",
+  contrast: "Contrast and grade",
+  numbers: "Clarity",
+  outcomes: "Outcome and verdict",
+  words: "The words",
+  options: "Other single changes",
+  survey: "The survey",
+  likeness: "Could it be mistaken?",
+  beside: "Other measures",
+  facts: "Facts",
+  vision: "To colour-blind readers, and in grey",
+  cautions: "Cautions",
+} as const;
+
 /** One step. `source` says where it comes from, or that it comes from nowhere but us. */
 export function Step({
   id,
-  heading,
   figure,
   source,
   children,
 }: {
-  id: string;
-  heading: string;
+  id: keyof typeof headings;
   figure?: ComponentChildren;
   source?: ComponentChildren;
   children: ComponentChildren;
@@ -20,7 +37,7 @@ export function Step({
   return (
     <section aria-labelledby={id}>
       <div class="text">
-        <h2 id={id}>{heading}</h2>
+        <h2 id={id}>{headings[id]}</h2>
         {children}
       </div>
       <div class="beside-text">

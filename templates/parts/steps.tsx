@@ -15,7 +15,6 @@ export function LightStep({ method }: { method: MethodPage }): JSX.Element {
   return (
     <Step
       id="reflectance"
-      heading="Reflectance of the cloth"
       figure={
         <>
           {worked && <ClothFigure worked={worked} limits={cloth.marks} />}
@@ -84,7 +83,6 @@ export function ContrastStep({
   return (
     <Step
       id="contrast"
-      heading="Contrast and grade"
       figure={
         <table class="tracks pairs">
           <caption>How usual pairs come out; marks at 30, 45 and 60%</caption>
@@ -126,8 +124,8 @@ export function ContrastStep({
       }
       source={
         <p>
-          Bowman and Sapolinski: AS 1428.1:2009, Appendix B; AS/NZS 1428.4.1, Appendix E; read in summaries.
-          The percentage compares with no other scale: Boon and others, <i>Work</i> 70(4),{" "}
+          Bowman and Sapolinski: AS 1428.1:2009, Appendix B; AS/NZS 1428.4.1, Appendix E; second-hand. The
+          percentage compares with no other scale: Boon and others, <i>Work</i> 70(4),{" "}
           <Paper href="https://doi.org/10.3233/WOR-205158">2021</Paper>. Our own judgement: that a charge is a
           small separate object; the shades of the pairs. Which pairs read clearly: common practice, no
           source.
@@ -173,7 +171,6 @@ export function BesideStep({ method: { walk, beside } }: { method: MethodPage })
   return (
     <Step
       id="beside"
-      heading="Beside it, never instead of it"
       figure={
         <p class="tracks-line">
           <SwatchPair hexes={walk.hexes} /> {walk.names[0]} / {walk.names[1]}: contrast ratio{" "}

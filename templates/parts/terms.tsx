@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import type { MethodPage } from "../../src/views/method/method.ts";
 import { OutcomeFigure, SaidFigure, SumFigure } from "../figures/worked.tsx";
 import { ClarityFormula, CountFormula } from "./formula.tsx";
+import { Move } from "./move.tsx";
 import { Paper, Step, Term, Terms } from "./step.tsx";
 
 /** The marks of a flag. */
@@ -12,14 +13,13 @@ export function NumbersStep({ method: { limits, worked } }: { method: MethodPage
   return (
     <Step
       id="numbers"
-      heading="Clarity, the one mark"
       figure={worked && <SumFigure worked={worked} />}
       source={<p>Our own judgement: the sum, and that what has to be seen counts twice.</p>}
     >
       <p>
-        An edge counts by how far its contrast comes towards {limits.clear}%, and in full from there on.
-        Clarity is the mean of all edges, each weighed by its length and, once more, by the part of it that
-        borders what has to be seen:
+        An edge counts by how far its contrast comes towards {limits.clear}%, and in full from there on: 30 /
+        45 = 67%. Clarity is the mean of all edges, each weighed by its length and, once more, by the part of
+        it that borders what has to be seen:
       </p>
       <CountFormula />
       <ClarityFormula />
@@ -45,7 +45,6 @@ export function OutcomeStep({ method: { limits, worked } }: { method: MethodPage
   return (
     <Step
       id="outcomes"
-      heading="Outcome and verdict"
       figure={worked && <OutcomeFigure worked={worked} />}
       source={
         <p>
@@ -58,12 +57,16 @@ export function OutcomeStep({ method: { limits, worked } }: { method: MethodPage
       <p>To one edge a change does this:</p>
       <Terms>
         <Term name="Gained, lost">
-          it becomes clear, or no longer is, and moves by {limits.contrastStep} points or more
+          it becomes clear, or no longer is, and moves by {limits.contrastStep} points or more:{" "}
+          <Move before="40%" after="52%" />
         </Term>
         <Term name="Better, worse">
-          it moves as far without becoming clear or ceasing to be; nothing above {limits.strong}% counts
+          it moves as far without becoming clear or ceasing to be: <Move before="20%" after="30%" />; nothing
+          above {limits.strong}% counts
         </Term>
-        <Term name="Same">it moves by less</Term>
+        <Term name="Same">
+          it moves by less: <Move before="50%" after="51%" />
+        </Term>
         <Term name="Merged">its two colours come so near that they count as one</Term>
         <Term name="Parted">it is new, because only a part of a colour was changed</Term>
       </Terms>
@@ -72,15 +75,19 @@ export function OutcomeStep({ method: { limits, worked } }: { method: MethodPage
         The verdict goes by clarity in whole percent and, where that is level, by strength:
       </p>
       <Terms>
-        <Term name="Clearer">up by {limits.leastMove} point or more, at no price</Term>
+        <Term name="Clearer">
+          up by {limits.leastMove} point or more, at no price: <Move before="63%" after="64%" />
+        </Term>
         <Term name="Clearer, at a price">
-          up by {limits.largeMove} points or more, the price named with it
+          up by {limits.largeMove} points or more, the price named with it: <Move before="57%" after="86%" />
         </Term>
         <Term name="Less clear">
-          down by {limits.largeMove} points or more, or by {limits.leastMove} with nothing gained, better, or
-          parted and clear
+          down by {limits.largeMove} points or more: <Move before="60%" after="51%" />; or by{" "}
+          {limits.leastMove} with nothing gained, better, or parted and clear
         </Term>
-        <Term name="Mixed">gains and a price, with clarity in between</Term>
+        <Term name="Mixed">
+          gains and a price, clarity between: <Move before="91%" after="88%" />
+        </Term>
         <Term name="No gain">every edge stays the same, or nothing above fits</Term>
       </Terms>
     </Step>
@@ -92,7 +99,6 @@ export function WordsStep({ method: { worked } }: { method: MethodPage }): JSX.E
   return (
     <Step
       id="words"
-      heading="The words"
       figure={worked && <SaidFigure worked={worked} />}
       source={
         <p>
@@ -117,7 +123,6 @@ export function FactsStep(): JSX.Element {
   return (
     <Step
       id="facts"
-      heading="Facts, none a score"
       source={
         <p>
           A. C. Fox-Davies, <i>A Complete Guide to Heraldry</i>, 1909, chapter VII; exemptions: common

@@ -779,8 +779,8 @@ const drawings: readonly StudyMistake[] = [
   },
   {
     slug: "drawing-gap",
-    what: "a field that is too small",
-    drawn: { 'width="30" height="20"': 'width="28" height="20"' },
+    what: "a page that is larger than the flag",
+    drawn: { 'viewBox="0 0 30 20"': 'viewBox="0 0 40 20"' },
   },
   { slug: "drawing-namespace", what: "no namespace", drawn: { ' xmlns="http://www.w3.org/2000/svg"': "" } },
   {

@@ -87,11 +87,14 @@ test("an edge whose colours have other names afterwards is named by both", () =>
     { ...lost, names },
     { ...edge("a / b", "lost", [60, 20]), names: [names[0], ["white", "straw"]] as const },
   ];
-  expect(
-    say({ clarity: [57.2, 85.9], verdict: "clearer, at a price", edges: [gained, ...price], price }),
-  ).toBe(
-    "Clarity rises from 57% to 86%; the price: white / black falls from contrast 84% (strong) to 27% (weak) as white / gold and white / black falls from 60% (strong) to 20% (weak) as white / straw.",
-  );
+  const given = { clarity: [57.2, 85.9], verdict: "clearer, at a price", price } as const;
+  expect(describeVerdict({ ...comparison, ...given, edges: [gained, ...price] }, format)).toEqual({
+    word: "Clearer, at a price",
+    sentence:
+      "Clarity rises from 57% to 86%; the price: white / black falls from contrast 84% (strong) to 27% (weak) as white / gold and white / black falls from 60% (strong) to 20% (weak) as white / straw.",
+    // Beside the word that says that there is a price, the price alone.
+    cost: "White / black falls from contrast 84% (strong) to 27% (weak) as white / gold and white / black falls from 60% (strong) to 20% (weak) as white / straw.",
+  });
 });
 
 test("no more than three edges are named", () => {

@@ -115,12 +115,13 @@ export const changeRules: readonly Rule[] = [
   {
     id: "study/unpainted",
     severity: "warning",
-    means: "More than 2 % of the drawing is left unpainted.",
+    means:
+      "More than 2 % of the drawing is left unpainted, and what is painted does not reach all four sides.",
     why: "Pages show whatever is behind it, and it counts for nothing: shares are of what is painted, and where that ends there is no edge.",
     example: {
       file: "original.svg",
-      wrong: '<rect id="sea" width="28" height="20" fill="#1b2a5c"/>',
-      right: '<rect id="sea" width="30" height="20" fill="#1b2a5c"/>',
+      wrong: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 20">',
+      right: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 30 20">',
     },
   },
   {

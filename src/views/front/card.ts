@@ -18,6 +18,8 @@ export interface Card {
   readonly status: StatusView;
   readonly change: string;
   readonly verdict: string;
+  /** What a change that is clearer at a price costs; empty for every other verdict. */
+  readonly price: string;
   readonly clarity: { readonly before: string; readonly after: string };
   readonly plates: readonly [Plate, Plate];
   readonly search: CardSearch;
@@ -49,6 +51,7 @@ export function presentCard(result: StudyResult, link: Linker, format: Format): 
   const { study, comparison } = result;
   const path = formatStudyPath(study.slug);
   const [before, after] = comparison.clarity;
+  const verdict = describeVerdict(comparison, format);
   return {
     address: link(path),
     title: study.title,
@@ -57,7 +60,8 @@ export function presentCard(result: StudyResult, link: Linker, format: Format): 
     date: study.date === undefined ? undefined : { iso: study.date, text: format.date(study.date) },
     status: presentStatus(study.status),
     change: describeChange(result),
-    verdict: describeVerdict(comparison, format).word,
+    verdict: verdict.word,
+    price: comparison.verdict === "clearer, at a price" ? verdict.cost : "",
     clarity: { before: format.percent(before), after: format.percent(after) },
     plates: presentPair(result, link, format),
     search: presentSearch(result),

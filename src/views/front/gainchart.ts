@@ -26,8 +26,9 @@ export interface GainView {
 export interface GainRow {
   readonly slug: string;
   readonly title: string;
-  /** The flag's name and the authors, as far as the study says. */
-  readonly beside: string;
+  /** Both as far as the study says; else undefined. */
+  readonly flag: string | undefined;
+  readonly authors: string | undefined;
   /** Original and redesign. */
   readonly plates: readonly [Plate, Plate];
   readonly verdict: string;
@@ -131,9 +132,8 @@ function presentRow(
   return {
     slug,
     title,
-    beside: [...(flag === undefined ? [] : [flag]), format.list(authors)]
-      .filter((text) => text !== "")
-      .join(" · "),
+    flag,
+    authors: authors.length === 0 ? undefined : format.list(authors),
     plates: presentPair(result, link, format),
     verdict: verdictWords[result.comparison.verdict],
     search: own === undefined ? presentSearch(result) : undefined,

@@ -29,6 +29,8 @@ export interface SeriesPage {
   /** HTML that we wrote. */
   readonly opening: readonly string[];
   readonly items: readonly SeriesItem[];
+  /** All its flags small, each leading to its item; none where there is one alone. */
+  readonly strip: readonly { readonly number: string; readonly title: string; readonly plate: Plate }[];
   readonly closing: string | undefined;
   /** Undefined where no study of it has an edge, or one alone. */
   readonly gain: GainView | undefined;
@@ -68,10 +70,7 @@ export function orderSeries(all: readonly Series[]): readonly Series[] {
 }
 
 /** The studies of a series that are in the gallery, in its order. */
-export function listStudies(
-  { entries }: Series,
-  bySlug: ReadonlyMap<string, StudyResult>,
-): readonly StudyResult[] {
+function listStudies({ entries }: Series, bySlug: ReadonlyMap<string, StudyResult>): readonly StudyResult[] {
   return entries.flatMap((entry) => bySlug.get(studyOf(entry) ?? "") ?? []);
 }
 
@@ -85,7 +84,7 @@ function presentOne(
   const path = formatSeriesPath(series.slug);
   const link = linkFrom(path);
   const studies = listStudies(series, bySlug);
-  const items = series.entries.flatMap((entry) => presentEntry(entry, bySlug, result, link, format));
+  const items = presentItems(series, bySlug, result, link, format);
   const count = countEntries(studies.length, items.length - studies.length, format);
   const description = `A series of ${count}. ${series.closing ?? ""}`.trim();
   const gains = rankGains(studies, format);
@@ -113,10 +112,31 @@ function presentOne(
     opening: renderProse(series.body, () => undefined).flatMap((block) =>
       block.kind === "html" ? block.html : [],
     ),
-    items: items.map((item, index) => ({ ...item, number: format.number(index + 1, 0) })),
+    items,
+    strip: items.length < 2 ? [] : items.map(shorten),
     closing: series.closing,
     gain: gains.ranked.length < 2 ? undefined : presentGain(gains, link, format),
   };
+}
+
+/** All that a series holds and the gallery has, in its order. */
+export function presentItems(
+  series: Series,
+  bySlug: ReadonlyMap<string, StudyResult>,
+  result: GalleryResult,
+  link: Linker,
+  format: Format,
+): readonly SeriesItem[] {
+  return series.entries
+    .flatMap((entry) => presentEntry(entry, bySlug, result, link, format))
+    .map((item, index) => ({ ...item, number: format.number(index + 1, 0) }));
+}
+
+/** The redesign of a study, or the flag as it is. */
+export function shorten(item: SeriesItem): SeriesPage["strip"][number] {
+  return "card" in item
+    ? { number: item.number, title: item.card.title, plate: item.card.plates[1] }
+    : { number: item.number, title: item.name, plate: item.plate };
 }
 
 /** Slugs of those who have a study: they have a page. */

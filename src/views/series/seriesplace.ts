@@ -4,9 +4,9 @@ import { studyOf } from "../../content/series/series.ts";
 import type { Format } from "../../words/format.ts";
 import { countEntries, describePlace } from "../../words/seriesphrase.ts";
 import type { Linker } from "../address.ts";
-import { type Plate, presentPair } from "../plate.ts";
+import type { Plate } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
-import { formatSeriesPath, listStudies, orderSeries } from "./seriespage.ts";
+import { formatSeriesPath, orderSeries, presentItems, shorten } from "./seriespage.ts";
 
 /** One series that a study is in. */
 export interface SeriesPlace {
@@ -23,7 +23,7 @@ interface Neighbour {
   readonly address: string;
 }
 
-/** A series on the front page, with its first flags. */
+/** A series on the front page, with its flags. */
 export interface SeriesCard {
   readonly title: string;
   readonly address: string;
@@ -32,8 +32,8 @@ export interface SeriesCard {
   readonly plates: readonly Plate[];
 }
 
-/** Redesigns that a card shows: as many as one row holds. */
-const mostPlates = 6;
+/** Flags that a card shows: as many as two rows hold. `count` says so where there are more. */
+const mostPlates = 16;
 
 /** A series as its studies see it, made once for a gallery. */
 export interface SeriesOrder {
@@ -87,20 +87,22 @@ export function presentPlaces(
 
 /** The series of a gallery for its front page. */
 export function presentSeriesCards(
-  { series = [], studies }: GalleryResult,
+  result: GalleryResult,
   link: Linker,
   format: Format,
 ): readonly SeriesCard[] {
+  const { series = [], studies } = result;
   const bySlug = new Map<string, StudyResult>(studies.map((one) => [one.study.slug, one]));
   return orderSeries(series).map((one) => {
-    const found = listStudies(one, bySlug);
-    const flags = one.entries.filter((entry) => studyOf(entry) === undefined).length;
+    const items = presentItems(one, bySlug, result, link, format);
+    const found = items.filter((item) => "card" in item).length;
+    const count = countEntries(found, items.length - found, format);
     return {
       title: one.title,
       address: link(formatSeriesPath(one.slug)),
-      count: countEntries(found.length, flags, format),
+      count: items.length > mostPlates ? `${count}, the first ${format.number(mostPlates, 0)} shown` : count,
       authors: one.authors.length === 0 ? undefined : format.list(one.authors),
-      plates: found.slice(0, mostPlates).map((study) => presentPair(study, link, format)[1]),
+      plates: items.slice(0, mostPlates).map((item) => shorten(item).plate),
     };
   });
 }

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import type { StudyResult } from "../../../src/analysis/result.ts";
-import { orderStudies } from "../../../src/views/front/card.ts";
+import { linkFrom } from "../../../src/views/address.ts";
+import { orderStudies, presentCard } from "../../../src/views/front/card.ts";
 import { presentFront } from "../../../src/views/front/front.ts";
 import { createFormat } from "../../../src/words/format.ts";
 import { galleryResult, studyResult } from "../../publish/sample.ts";
@@ -38,6 +39,19 @@ test("an entry says what changed, what came of it, and where it stands", () => {
     "studies/a-square/original.svg",
     "studies/a-square/redesign.svg",
   ]);
+});
+
+test("an entry names the price where the verdict says that there is one, and nothing else", () => {
+  const { comparison } = studyResult;
+  const fallen = { ...comparison.edges[0], outcome: "lost" } as (typeof comparison.edges)[number];
+  const at = (verdict: "clearer, at a price" | "less clear") =>
+    presentCard(
+      { ...studyResult, comparison: { ...comparison, verdict, price: [fallen] } },
+      linkFrom("/"),
+      format,
+    ).price;
+  expect(at("clearer, at a price")).toContain(fallen.names[0].join(" / ").slice(1));
+  expect(at("less clear")).toBe("");
 });
 
 test("a gallery without studies has a front page", () => {
