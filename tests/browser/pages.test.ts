@@ -472,6 +472,20 @@ test("the rules are an index, and the address of a rule opens its entry", async 
   });
 });
 
+test("words narrow the rules to those that have all of them, and no words show all again", async () => {
+  await visit(at("demo", "rules/"), {}, async ({ page }) => {
+    const all = await page.locator(".rule:visible").count();
+    const words = page.locator(".rules-finder input");
+    await words.fill("unknown-KEY");
+    const names = await page.locator(".rule:visible h3").allTextContents();
+    expect(names).toContain("study/unknown-key");
+    expect(names.length).toBeLessThan(all / 10);
+    expect(await page.locator(".found").textContent()).toBe(`${names.length} of ${all} rules`);
+    await words.fill("");
+    expect(await page.locator(".rule:visible").count()).toBe(all);
+  });
+});
+
 test("the keyboard narrows the list by words and widens it again; without a hit the page says so", async () => {
   await visit(at("demo", ""), {}, async ({ page }) => {
     const shown = () => page.locator("[data-list] > :not([hidden])").count();
