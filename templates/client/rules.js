@@ -1,6 +1,6 @@
 // The rules: narrowed to those that have all the words typed, in their line or behind it.
-const form = document.querySelector("form.rules-finder");
-const found = form.querySelector(".found");
+const finder = document.querySelector(".rules-finder");
+const found = finder.querySelector(".found");
 const numbers = new Intl.NumberFormat(document.documentElement.lang);
 const rules = [...document.querySelectorAll(".rule")].map((rule) => ({
   rule,
@@ -8,7 +8,7 @@ const rules = [...document.querySelectorAll(".rule")].map((rule) => ({
 }));
 
 function show() {
-  const sought = globalThis.foldWords(form.querySelector("input").value);
+  const sought = globalThis.foldWords(finder.querySelector("input").value);
   for (const { rule, words } of rules) rule.hidden = !globalThis.hasWords(words, sought);
   for (const chapter of document.querySelectorAll(".rules-chapter"))
     chapter.hidden = chapter.querySelector(".rule:not([hidden])") === null;
@@ -17,6 +17,5 @@ function show() {
     count === rules.length ? found.dataset.all : found.dataset.found.replace("#", numbers.format(count));
 }
 
-form.hidden = false;
-form.addEventListener("input", show);
-form.addEventListener("submit", (event) => event.preventDefault());
+finder.hidden = false;
+finder.addEventListener("input", show);

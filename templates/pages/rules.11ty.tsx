@@ -34,16 +34,14 @@ export function render({ site: { rules } }: { site: SiteView }): JSX.Element {
           ))}
         </ol>
       </nav>
-      <search>
-        <form class="finder rules-finder" hidden>
-          <p class="field wide">
-            <label for="rules-words">Words</label>
-            <input type="search" id="rules-words" autocomplete="off" />
-          </p>
-          <p class="found" role="status" data-found={rules.found} data-all={rules.count}>
-            {rules.count}
-          </p>
-        </form>
+      <search class="finder rules-finder" hidden>
+        <p class="field wide">
+          <label for="rules-words">Words</label>
+          <input type="search" id="rules-words" autocomplete="off" />
+        </p>
+        <p class="found" role="status" data-found={rules.found} data-all={rules.count}>
+          {rules.count}
+        </p>
       </search>
       {rules.chapters.map((chapter) => (
         <section key={chapter.id} aria-labelledby={chapter.id} class="rules-chapter">
