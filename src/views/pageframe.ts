@@ -32,6 +32,7 @@ export interface Frame {
     readonly swapScript: string;
     readonly showScript: string;
     readonly surveyScript: string;
+    readonly rulesScript: string;
     readonly icon: string;
     readonly iconPng: string;
     /** None where the gallery has no address to follow. */
@@ -94,6 +95,7 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
       swapScript: link("/assets/swap.js"),
       showScript: link("/assets/show.js"),
       surveyScript: link("/assets/survey.js"),
+      rulesScript: link("/assets/rules.js"),
       icon: link("/assets/icon.svg"),
       iconPng: link("/assets/icon.png"),
       feeds: formatCanonical(gallery.address, "/") === undefined ? [] : linkFeeds(link),

@@ -111,7 +111,7 @@ function showChosen() {
 for (const head of heads) {
   const button = document.createElement("button");
   button.type = "button";
-  button.append(...head.childNodes);
+  button.append(head.lastChild);
   head.append(button);
   button.addEventListener("click", () => {
     const name = head.dataset.sort;
@@ -123,6 +123,7 @@ const wanted = asked.get("sort")?.match(/^(-?)(\w+)$/);
 if (wanted && heads.some((head) => head.dataset.sort === wanted[2])) {
   sorted = { name: wanted[2], down: wanted[1] === "-" };
 }
+for (const head of list.querySelectorAll(".choose-head")) head.hidden = false;
 for (const item of rows) {
   item.box.hidden = false;
   item.box.checked = only?.has(keyOf(item)) ?? false;

@@ -38,7 +38,7 @@ export function FieldFigure({
                 <ol class="field-dots">
                   {row.dots.map((dot) => (
                     <li key={dot.row}>
-                      <Dot dot={dot} />
+                      <Dot dot={dot} isShown={dot === field.least} />
                     </li>
                   ))}
                 </ol>
@@ -51,9 +51,10 @@ export function FieldFigure({
   );
 }
 
-function Dot({ dot }: { dot: FieldDot }): JSX.Element {
+/** `isShown`: it is the one shown large until another is pointed at. */
+function Dot({ dot, isShown }: { dot: FieldDot; isShown: boolean }): JSX.Element {
   return (
-    <a href={`#${dot.row}`} class={dot.hasStudy ? "dot full" : "dot"}>
+    <a href={`#${dot.row}`} class={`dot${dot.hasStudy ? " full" : ""}${isShown ? " shown" : ""}`}>
       <img class="mini" src={dot.src} alt="" width={dot.width} height={dot.height} decoding="async" />
       <span class="peek">
         <Shown dot={dot} />

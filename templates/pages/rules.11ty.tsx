@@ -11,14 +11,18 @@ export const data = { permalink: "rules/index.html" };
 /** Renders the page of the rules. */
 export function render({ site: { rules } }: { site: SiteView }): JSX.Element {
   return (
-    <Document frame={rules.frame} layout="rules">
+    <Document
+      frame={rules.frame}
+      layout="rules"
+      scripts={[rules.frame.links.findScript, rules.frame.links.rulesScript]}
+    >
       <header class="opening">
         <h1>Rules for studies and drawings</h1>
         <p class="lede">{rules.lede}</p>
         <p class="rules-note">
-          An error leaves the study out of the gallery until it is mended; the others are published. A warning
-          leaves it in. Examples in a frame are what is typed, and have been tried: the wrong one raises its
-          rule and nothing else, the right one raises nothing.
+          Each is an error, which leaves the study out of the gallery until it is mended, unless it is marked
+          a warning, which leaves it in. Examples in a frame are what is typed, and have been tried: the wrong
+          one raises its rule and nothing else, the right one raises nothing.
         </p>
       </header>
       <nav aria-label="On this page">
@@ -30,6 +34,15 @@ export function render({ site: { rules } }: { site: SiteView }): JSX.Element {
           ))}
         </ol>
       </nav>
+      <search class="finder rules-finder" hidden>
+        <p class="field wide">
+          <label for="rules-words">Words</label>
+          <input type="search" id="rules-words" autocomplete="off" />
+        </p>
+        <p class="found" role="status" data-found={rules.found} data-all={rules.count}>
+          {rules.count}
+        </p>
+      </search>
       {rules.chapters.map((chapter) => (
         <section key={chapter.id} aria-labelledby={chapter.id} class="rules-chapter">
           <h2 id={chapter.id}>{chapter.heading}</h2>

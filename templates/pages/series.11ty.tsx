@@ -37,7 +37,7 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
               {series.strip.map(({ number, title, plate }) => (
                 <li key={number}>
                   <a href={`#n${number}`}>
-                    <Mat plate={{ ...plate, alt: `${number}: ${title}` }} eager />
+                    <Mat plate={{ ...plate, alt: `Number ${number}: ${title}` }} eager />
                   </a>
                 </li>
               ))}

@@ -18,7 +18,7 @@ export function render({ shelf }: { site: SiteView; shelf: ShelfPage }): JSX.Ele
   return (
     <Document frame={shelf.frame} layout="shelf">
       <header class="opening">
-        <p class="status">{shelf.kind.text}</p>
+        <p class="flag-name">{shelf.kind.text}</p>
         <h1>{shelf.name}</h1>
         <p class="count">
           {shelf.count}

@@ -44,6 +44,7 @@ export function render({ index }: { site: SiteView; index: ShelfIndex }): JSX.El
                     <span>
                       <a href={study.address}>{study.title}</a>
                       {study.flag && <span class="renamed">{study.flag}</span>}
+                      <span class="renamed">{study.verdict}</span>
                     </span>
                   </li>
                 ))}

@@ -16,7 +16,7 @@ export function RuleItem({ rule }: { rule: RuleView }): JSX.Element {
           <code>{rule.id}</code>
         </h3>
         <span class="rule-means">{rule.means}</span>
-        <span class="rule-effect">{rule.isError ? <strong>Error</strong> : "Warning"}</span>
+        {!rule.isError && <strong class="rule-effect">Warning</strong>}
       </summary>
       <div id={rule.anchor} class="rule-entry">
         <p>

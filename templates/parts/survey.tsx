@@ -72,7 +72,12 @@ export function SurveyTable({
         <caption id={id}>{caption}</caption>
         <thead>
           <tr>
-            <Head name="name">Flag</Head>
+            <Head name="name">
+              <span class="choose-head" hidden>
+                Choose
+              </span>
+              Flag
+            </Head>
             <Head name="clarity" sorted>
               Clarity
             </Head>
@@ -169,7 +174,12 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
           <div>
             <span class="number">{row.weakest.text}</span> <span class="quiet">contrast</span>{" "}
             <span class="renamed">
-              <Colour swatch={row.weakest.swatches[0]} /> / <Colour swatch={row.weakest.swatches[1]} />
+              <span class="stacked">
+                <Colour swatch={row.weakest.swatches[0]} /> /
+              </span>{" "}
+              <span class="stacked">
+                <Colour swatch={row.weakest.swatches[1]} />
+              </span>
             </span>
           </div>
         ) : (
@@ -182,9 +192,9 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
         ) : (
           <div>
             {row.first.map((swatch, index) => (
-              <span key={swatch.hex}>
-                {index > 0 && " or "}
-                <Colour swatch={swatch} />
+              <span key={swatch.hex} class="stacked">
+                {index > 0 && "or "}
+                <Colour swatch={swatch} />{" "}
               </span>
             ))}
           </div>
@@ -195,7 +205,12 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
           <div>
             <span class="number">{row.best.text}</span> <span class="quiet">clarity</span>{" "}
             <span class="renamed">
-              <Colour swatch={row.best.swatches[0]} /> <Arrow /> <Colour swatch={row.best.swatches[1]} />
+              <span class="stacked">
+                <Colour swatch={row.best.swatches[0]} />
+              </span>{" "}
+              <span class="stacked">
+                <Arrow /> <Colour swatch={row.best.swatches[1]} />
+              </span>
             </span>
           </div>
         ) : (

@@ -355,7 +355,7 @@ test("opened from a disk, links lead on and nothing is refused", async () => {
     async ({ page, complaints }) => {
       // A picture that is still on its way when the page is left counts as failed.
       await page.waitForLoadState("networkidle");
-      await page.locator("main a", { hasText: "A lighter ferry wheel" }).first().click();
+      await page.locator(".entry a", { hasText: "A lighter ferry wheel" }).click();
       await page.waitForURL(/\/studies\/harrowquay\/index\.html$/);
       await page.getByRole("link", { name: "Method", exact: true }).click();
       await page.waitForURL(/\/method\/index\.html$/);
@@ -469,6 +469,20 @@ test("the rules are an index, and the address of a rule opens its entry", async 
   await visit(at("demo", "rules/#study-unknown-key"), { javaScriptEnabled: false }, async ({ page }) => {
     expect(await page.locator("details.rule[open] code").first().textContent()).toBe("study/unknown-key");
     expect(await page.locator("details.rule[open]").count()).toBe(1);
+  });
+});
+
+test("words narrow the rules to those that have all of them, and no words show all again", async () => {
+  await visit(at("demo", "rules/"), {}, async ({ page }) => {
+    const all = await page.locator(".rule:visible").count();
+    const words = page.locator(".rules-finder input");
+    await words.fill("unknown-KEY");
+    const names = await page.locator(".rule:visible h3").allTextContents();
+    expect(names).toContain("study/unknown-key");
+    expect(names.length).toBeLessThan(all / 10);
+    expect(await page.locator(".found").textContent()).toBe(`${names.length} of ${all} rules`);
+    await words.fill("");
+    expect(await page.locator(".rule:visible").count()).toBe(all);
   });
 });
 

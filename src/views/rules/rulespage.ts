@@ -10,6 +10,9 @@ import { type Frame, presentFrame } from "../pageframe.ts";
 export interface RulesPage {
   readonly frame: Frame;
   readonly lede: string;
+  readonly count: string;
+  /** What is said of a narrowed list, `#` standing for its length. */
+  readonly found: string;
   readonly chapters: readonly ChapterView[];
 }
 
@@ -52,6 +55,8 @@ export function presentRules(gallery: Gallery, format: Format): RulesPage {
       gallery,
       format,
     ),
+    count: `${format.number(count, 0)} rules`,
+    found: `# of ${format.number(count, 0)} rules`,
     lede: `Every message about a study ends with the name of its rule. These are all ${format.number(count, 0)} of them: what each means, why it is there, and an example that is wrong beside one that is right.`,
     chapters: ruleChapters.map(({ id, heading, rules }) => ({ id, heading, rules: rules.map(presentRule) })),
   };

@@ -2,6 +2,7 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { Format } from "../../words/format.ts";
+import { verdictWords } from "../../words/verdict.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
@@ -45,6 +46,7 @@ export interface IndexedStudy {
   readonly title: string;
   readonly flag: string | undefined;
   readonly address: string;
+  readonly verdict: string;
   readonly plates: readonly [Plate, Plate];
 }
 
@@ -151,6 +153,7 @@ function presentIndexed(result: StudyResult, link: Linker, format: Format): Inde
     title,
     flag,
     address: link(formatStudyPath(slug)),
+    verdict: verdictWords[result.comparison.verdict],
     plates: presentPair(result, link, format),
   };
 }

@@ -1,6 +1,7 @@
 // Floor 8. The page of one author or of one tag: all studies of it, as the front page shows them.
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
+import { slugOf } from "../../words/addressslug.ts";
 import type { Format } from "../../words/format.ts";
 import { linkFrom } from "../address.ts";
 import { type Card, presentCard } from "../front/card.ts";
@@ -92,7 +93,16 @@ function presentOne(
     kind: { text: kinds[kind].text, all: kinds[kind].all, address: link(kinds[kind].path) },
     name: shelf.name,
     count,
-    cards: page.items.map((result) => presentCard(result, link, format)),
+    cards: page.items.map((result) => {
+      const card = presentCard(result, link, format);
+      return kind === "authors" ? { ...card, authors: nameOthers(result, shelf.slug, format) } : card;
+    }),
     pages,
   };
+}
+
+/** On the page of one author, those who wrote a study with them. */
+function nameOthers({ study }: StudyResult, slug: string, format: Format): string | undefined {
+  const others = study.authors.filter((name) => slugOf(name) !== slug);
+  return others.length === 0 ? undefined : `With ${format.list(others)}`;
 }

@@ -38,6 +38,14 @@ test("a page says what it is a page of, how many studies it has, and where all o
   expect(pages[2]?.frame.description).toContain("2 studies tagged charge");
 });
 
+test("the page of an author names the others of a study, and a tag names all", () => {
+  expect(pages.map(({ cards }) => cards.map(({ authors }) => authors))).toEqual([
+    ["With Tobin Arkwell", undefined],
+    ["With Ines Valcourt"],
+    ["Tobin Arkwell and Ines Valcourt", "ines valcourt"],
+  ]);
+});
+
 test("a long shelf has several pages, and a gallery that the front page cannot show has a list of all", () => {
   const many = Array.from({ length: mostOnPage + 1 }, (_, index) => by(`s${index}`, ["Ines Valcourt"], []));
   const found = presentShelves(many, gallery, createFormat("en"));
