@@ -16,9 +16,11 @@ export interface Outline {
   readonly step: number;
   /** Whether some step has no length, or some part no step. */
   readonly stops: boolean;
+  /** Whether some part is an arc that ends where it begins, and nothing else: with round ends, some programs draw a dot. */
+  readonly isDot: boolean;
 }
 
-const none: Outline = { isFlat: false, part: Infinity, step: Infinity, stops: false };
+const none: Outline = { isFlat: false, part: Infinity, step: Infinity, stops: false, isDot: false };
 
 /** Returns the outline of an element, if it is a shape; `side` is what a percentage is of. */
 export function findOutline(element: SvgElement, side: number): Outline {
@@ -34,21 +36,30 @@ export function findOutline(element: SvgElement, side: number): Outline {
     part: Math.max(width, height),
     step: Math.min(width || Infinity, height || Infinity),
     stops: false,
+    isDot: false,
   };
 }
 
 function followPath(data: string): Outline {
   let [isFlat, step, stops, isLone] = [false, Infinity, false, false];
   const parts: number[][] = [];
+  const arcs: { way: number; isArc: boolean }[] = [];
   for (const each of stepsOf(data)) {
     const { command, from, to, points } = each;
     const isMove = command === "m";
-    if (isMove) parts.push([]);
-    else parts.at(-1)?.push(...from, ...points);
+    if (isMove) {
+      parts.push([]);
+      arcs.push({ way: 0, isArc: false });
+    } else parts.at(-1)?.push(...from, ...points);
     stops ||= isMove && isLone;
     isLone = isMove;
     if (isMove || command === "z") continue;
     const way = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    const own = arcs.at(-1);
+    if (own !== undefined) {
+      own.way += way;
+      own.isArc ||= command === "a";
+    }
     if (way === 0) stops = true;
     else step = Math.min(step, way);
     isFlat ||= command === "a" && isThinArc(each);
@@ -56,7 +67,8 @@ function followPath(data: string): Outline {
   let part = Infinity;
   for (const [x0, y0, x1, y1] of parts.map(boundPoints).filter((box) => box !== undefined))
     part = Math.min(part, Math.max(x1 - x0, y1 - y0));
-  return { isFlat, part, step, stops: stops || isLone };
+  const isDot = arcs.some(({ way, isArc }) => isArc && way === 0);
+  return { isFlat, part, step, stops: stops || isLone, isDot };
 }
 
 function isThinArc({ values: [rx = 0, ry = 0], from, to }: PathStep): boolean {

@@ -83,6 +83,12 @@ const unlike: readonly Unlike[] = [
       standing.all["stroke-linecap"] === "square" && outline.part < strokeOf(standing) / 100,
   },
   {
+    what: "ends on an arc that ends where it begins, which some programs draw as a dot",
+    hint: "Draw the dot as a circle.",
+    isAt: (standing, { outline }) =>
+      outline.isDot && strokeOf(standing) > 0 && (standing.all["stroke-linecap"] ?? "butt") !== "butt",
+  },
+  {
     what: "dashes or gaps of no length that come closer than the stroke is wide, which programs draw in two ways",
     hint: "Give each a length, or draw dots as circles.",
     isAt: (standing) => {

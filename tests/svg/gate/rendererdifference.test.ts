@@ -11,6 +11,13 @@ test.each([
   ["the same from a sheet", `<style>#c{display:none}</style>${clip("")}`, ["svg/unlike"]],
   ["display that is not none", clip('display="block"'), []],
   ["an opacity of 1", '<pattern id="p" opacity="1"/>', []],
+  [
+    "a dot made of an arc",
+    '<path d="M9 9a4 4 0 0 0 0 0" stroke="red" stroke-linecap="round"/>',
+    ["svg/unlike"],
+  ],
+  ["the same without ends", '<path d="M9 9a4 4 0 0 0 0 0" stroke="red"/>', []],
+  ["such an arc on a line", '<path d="M9 9h4a4 4 0 0 0 0 0" stroke="red" stroke-linecap="round"/>', []],
   ["square ends of a line that has length", '<path d="M0 0h9" stroke-linecap="square"/>', []],
   ["square ends, inherited", '<g stroke-linecap="square" stroke="red"><path d="M0 0z"/></g>', ["svg/unlike"]],
   [
