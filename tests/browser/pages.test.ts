@@ -355,7 +355,7 @@ test("opened from a disk, links lead on and nothing is refused", async () => {
     async ({ page, complaints }) => {
       // A picture that is still on its way when the page is left counts as failed.
       await page.waitForLoadState("networkidle");
-      await page.locator(".entry a", { hasText: "A lighter ferry wheel" }).click();
+      await page.locator(".gain-link", { hasText: "A lighter ferry wheel" }).click();
       await page.waitForURL(/\/studies\/harrowquay\/index\.html$/);
       await page.getByRole("link", { name: "Method", exact: true }).click();
       await page.waitForURL(/\/method\/index\.html$/);
