@@ -39,8 +39,8 @@ export function Pair({
           Show both
         </button>
         <span class="swap-hint">
-          {isPressed && "or press a flag"}
-          <span class="swap-keys">{isPressed && ", "}or the arrow keys</span>
+          {isPressed && "Press a flag"}
+          <span class="swap-keys">{isPressed ? " or an arrow key, or" : "Press an arrow key, or"}</span>
         </span>
         <span class="unseen" role="status" />
       </div>
