@@ -8,15 +8,20 @@ import type { StudyPage } from "../../src/views/study/studypage.ts";
 export function Contents({ study }: { study: StudyPage }): JSX.Element {
   return (
     <>
-      <nav class="contents on-page" aria-label="On this page">
-        <ul>
-          {study.contents.map(({ anchor, text }) => (
-            <li key={anchor}>
-              <a href={anchor}>{text}</a>
-            </li>
-          ))}
-        </ul>
-      </nav>
+      <div class="study-ways">
+        <nav class="contents on-page" aria-label="On this page">
+          <ul>
+            {study.contents.map(({ anchor, text }) => (
+              <li key={anchor}>
+                <a href={anchor}>{text}</a>
+              </li>
+            ))}
+          </ul>
+        </nav>
+        <p class="to-show">
+          <a href={study.show}>Step by step, for a projector</a>
+        </p>
+      </div>
       {study.options && (
         <p class="best-change" id="options">
           {study.options.says}{" "}

@@ -79,7 +79,7 @@ function CardTitle({ card, level: Heading }: { card: Card; level: "h2" | "h3" })
   );
 }
 
-/** Who and when, as far as the study says; `status` says all of what became of it, `decided` in a word if it is no longer open. */
+/** Who and when, as far as the study says; `status` says what became of it, `decided` if it is no longer open. */
 export function Byline({
   authors,
   people,
@@ -115,9 +115,7 @@ export function Byline({
       {status && (
         <>
           {(authors || date) && <span aria-hidden="true"> · </span>}
-          <span class="status">
-            {status.word}, {status.meaning}
-          </span>
+          <span class="status">{status.word}</span>
         </>
       )}
       {(authors || date) && word && <span aria-hidden="true"> · </span>}

@@ -88,6 +88,8 @@ export interface StudyPage extends Byline {
   readonly likeness: LikenessView | undefined;
   /** The series that it is in. */
   readonly series: readonly SeriesPlace[];
+  /** The address of its steps. */
+  readonly show: string;
 }
 
 /**
@@ -158,6 +160,7 @@ export function presentStudy(
     options: presentOptionsLine(result, link, format),
     matrix,
     likeness: presentLikeness(result, all, link, format),
+    show: link(`${path}show/`),
     series: presentPlaces(study.slug, all.orders ?? [], link, format),
   };
 }
