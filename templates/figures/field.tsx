@@ -38,7 +38,7 @@ export function FieldFigure({
                 <ol class="field-dots">
                   {row.dots.map((dot) => (
                     <li key={dot.row}>
-                      <Dot dot={dot} isShown={dot.row === field.least?.row} />
+                      <Dot dot={dot} isShown={dot.row === field.least.row} />
                     </li>
                   ))}
                 </ol>

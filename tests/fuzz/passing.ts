@@ -45,8 +45,11 @@ function send(from: number, step: number, seconds: number, passed: Passed[]): Pr
     const end = (): boolean => child.kill("SIGKILL");
     let timer = setTimeout(end, 60_000);
     child.on("message", (message: Begun | (Begun & Passed)) => {
+      // What was said before the end came counts no more.
+      if (child.killed) return;
       clearTimeout(timer);
-      timer = setTimeout(end, seconds * 1000);
+      if (seconds > 0) timer = setTimeout(end, seconds * 1000);
+      else end();
       begun = "bytes" in message ? undefined : message;
       if ("bytes" in message) passed.push(message);
     });
