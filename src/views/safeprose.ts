@@ -1,5 +1,5 @@
 // Floor 8. The author's prose: Markdown in, safe HTML out, with computed figures between the pieces.
-import { type AskedFigure, readFigure } from "../content/study/figurekind.ts";
+import { type AskedFigure, mostFigures, readFigure } from "../content/study/figurekind.ts";
 import { createMarkdown } from "../content/study/prosecheck.ts";
 
 /** A piece of HTML that we wrote, or the place of a figure. */
@@ -30,6 +30,7 @@ export function renderProse<Figure>(
   setHeadings(tokens);
   const blocks: ProseBlock<Figure>[] = [];
   let run: Token[] = [];
+  let figures = 0;
   const endRun = () => {
     const html = markdown.renderer.render(run, markdown.options, env).trim();
     if (html !== "") blocks.push({ kind: "html", html });
@@ -40,7 +41,8 @@ export function renderProse<Figure>(
       run.push(token);
       continue;
     }
-    const asked = readFigure(token.content);
+    const asked = figures < mostFigures ? readFigure(token.content) : undefined;
+    figures += 1;
     const figure = asked && findFigure(asked);
     if (figure === undefined) continue;
     endRun();

@@ -66,6 +66,11 @@ test("a figure of an edge that is not there, or that cannot be read, is left out
   expect(render("::figure{edge=white}\n")).toEqual([]);
 });
 
+test("beyond twenty no figure is shown", () => {
+  const blocks = render('::figure{edge="white / red"}\n\n'.repeat(30));
+  expect(blocks.filter(({ kind }) => kind === "figure")).toHaveLength(20);
+});
+
 test("a figure in code is code", () => {
   expect(render('```\n::figure{edge="white / red"}\n```\n')).toMatchObject([{ kind: "html" }]);
 });

@@ -1,6 +1,9 @@
 // Floor 5. The figures that an author may ask for in prose, and how a line asks for one.
 import { findNearest } from "../../problem/knownword.ts";
 
+/** Figures that the prose of one study shows (our own judgement): each may be a picture of every change. */
+export const mostFigures = 20;
+
 /** Called as their captions call them. `edge` is asked for by its two colours. */
 export const figureKinds = [
   "original",

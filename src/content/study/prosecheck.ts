@@ -5,7 +5,15 @@ import { findNearest } from "../../problem/knownword.ts";
 import { locate } from "../../problem/locate.ts";
 import { type Advice, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
-import { type AskedFigure, canShow, figureKinds, findKind, readFigure, readKind } from "./figurekind.ts";
+import {
+  type AskedFigure,
+  canShow,
+  figureKinds,
+  findKind,
+  mostFigures,
+  readFigure,
+  readKind,
+} from "./figurekind.ts";
 import { checkEntity, dropEntities } from "./proseentity.ts";
 import { findHtml } from "./prosehtml.ts";
 import type { Study } from "./study.ts";
@@ -98,14 +106,24 @@ export type Writing = Pick<Study, "body" | "bodyLine" | "file" | "proseFile">;
 export function checkProse(study: Writing, shown?: Shown | "none"): readonly Problem[] {
   const tokens = createMarkdown().parse(study.body, {});
   const prose = { study, lines: study.body.split("\n") };
+  const figures = tokens.filter(({ type }) => type === "figure");
+  const drawn = new Set(figures.slice(0, mostFigures));
   return tokens.flatMap((token) => [
-    ...(token.type === "figure" ? checkFigure(token, prose, shown) : []),
+    ...(drawn.has(token) ? checkFigure(token, prose, shown) : []),
+    ...(token === figures[mostFigures] ? [tooMany(token, figures.length, prose)] : []),
     ...checkStray(token, prose),
     ...checkImages(token, prose),
     ...checkLinks(token, prose),
     ...checkHtml(token, prose),
     ...checkEntity(token, study),
   ]);
+}
+
+function tooMany(token: Token, count: number, prose: Prose): Problem {
+  return reportBlock(token, prose, "study/figure", {
+    reason: `The prose has ${count} figures; the first ${mostFigures} are shown.`,
+    hint: "Delete those that say nothing new, this one and those behind it first.",
+  });
 }
 
 interface Prose {

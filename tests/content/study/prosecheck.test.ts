@@ -132,3 +132,16 @@ test.each(["A figure {of speech} and figure: that.", '`::figure{edge="a / b"}` i
   "%s is prose",
   (text) => expect(checkProse(lines(`${text}\n`), shown)).toEqual([]),
 );
+
+test("beyond twenty figures one warning says how many there are, at the first that is not shown", () => {
+  const figure = '::figure{edge="white / dark red"}\n\n';
+  expect(checkProse(lines(figure.repeat(20)), shown)).toEqual([]);
+  expect(checkProse(lines(`${figure.repeat(30)}::figure{kind="nonsense"}\n`), shown)).toMatchObject([
+    {
+      rule: "study/figure",
+      severity: "warning",
+      place: { line: 60, column: 1 },
+      reason: "The prose has 31 figures; the first 20 are shown.",
+    },
+  ]);
+});
