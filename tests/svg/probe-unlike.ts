@@ -40,7 +40,6 @@ const alike: Readonly<Record<string, string>> = {
   "a mask with a child that is not displayed": mask("", `${circle('fill="#fff" display="none"')}${half}`),
   "a mask without width": mask("", half).replace('width="300"', 'width="0"'),
   "a mask whose child is masked": `${knives}${mask("", circle('fill="#fff" mask="url(#n)"'))}`,
-  "defs that are not displayed": `<defs display="none"><g id="s">${rect("")}</g></defs><use href="#s"/>`,
   "a symbol that is hidden": symbol('visibility="hidden"'),
   "a marker that is hidden": marker('visibility="hidden"'),
   "a marker of a shape that is hidden": marker("", 'M100 100h50v50" visibility="hidden'),
@@ -74,7 +73,6 @@ const alike: Readonly<Record<string, string>> = {
   "a stroke that is a hair": line("").replace('"40"', '".001"'),
   "a round dot": '<path d="M150 100h0" stroke="#0a0" stroke-width="80" stroke-linecap="round"/>',
   "a point without a line": '<path d="M150 100" stroke="#0a0" stroke-width="80" stroke-linecap="round"/>',
-  dots: line('stroke-linecap="round" stroke-dasharray="0 60"'),
   "three dashes": line('stroke-dasharray="30 10 5"'),
   "dashes that begin before": line('stroke-dasharray="60 40" stroke-dashoffset="-30"'),
   "dashes round a rectangle": rect('stroke="#00c" stroke-width="20" stroke-dasharray="100 40"'),
@@ -88,6 +86,8 @@ const alike: Readonly<Record<string, string>> = {
 };
 
 const refused: readonly (readonly [name: string, body: string, rule?: string])[] = [
+  ["defs that are not displayed", `<defs display="none"><g id="s">${rect("")}</g></defs><use href="#s"/>`],
+  ["dots of a dashed line", line('stroke-linecap="round" stroke-dasharray="0 60"')],
   ["a clip path whose child is clipped", `${knives}${clip("", `${half}${circle('clip-path="url(#d)"')}`)}`],
   ["a clip path that is not displayed", clip('display="none"', circle(""))],
   ["a mask that is not displayed", mask('display="none"', circle('fill="#fff"'))],

@@ -12,7 +12,8 @@ const words = (text: string): ReadonlySet<string> => new Set(text.split(" "));
 
 /** The attributes, beside what is inherited and free text, of an element that is more than a shape or a group. */
 const forms: Readonly<Record<string, ReadonlySet<string>>> = {
-  svg: words("x y width height viewBox preserveAspectRatio opacity clip-path mask display"),
+  svg: words("x y width height viewBox preserveAspectRatio opacity clip-path mask"),
+  defs: words(""),
   symbol: words("width height viewBox preserveAspectRatio"),
   clipPath: words("transform"),
   mask: words("x y width height maskUnits mask-type"),

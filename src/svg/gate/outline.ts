@@ -18,9 +18,21 @@ export interface Outline {
   readonly stops: boolean;
   /** Whether some part is an arc that ends where it begins, and nothing else: with round ends, some programs draw a dot. */
   readonly isDot: boolean;
+  /** Whether some part is a move alone. */
+  readonly hasLoneMove: boolean;
+  /** Whether some curve ends where it begins: programs turn its stroke in two ways. */
+  readonly returns: boolean;
 }
 
-const none: Outline = { isFlat: false, part: Infinity, step: Infinity, stops: false, isDot: false };
+const none: Outline = {
+  isFlat: false,
+  part: Infinity,
+  step: Infinity,
+  stops: false,
+  isDot: false,
+  hasLoneMove: false,
+  returns: false,
+};
 
 /** Returns the outline of an element, if it is a shape; `side` is what a percentage is of. */
 export function findOutline(element: SvgElement, side: number): Outline {
@@ -37,11 +49,14 @@ export function findOutline(element: SvgElement, side: number): Outline {
     step: Math.min(width || Infinity, height || Infinity),
     stops: false,
     isDot: false,
+    hasLoneMove: false,
+    returns: false,
   };
 }
 
 function followPath(data: string): Outline {
   let [isFlat, step, stops, isLone] = [false, Infinity, false, false];
+  let [hasLoneMove, returns] = [false, false];
   const parts: number[][] = [];
   const arcs: { way: number; isArc: boolean }[] = [];
   for (const each of stepsOf(data)) {
@@ -51,7 +66,7 @@ function followPath(data: string): Outline {
       parts.push([]);
       arcs.push({ way: 0, isArc: false });
     } else parts.at(-1)?.push(...from, ...points);
-    stops ||= isMove && isLone;
+    hasLoneMove ||= isMove && isLone;
     isLone = isMove;
     if (isMove || command === "z") continue;
     const way = Math.hypot(to[0] - from[0], to[1] - from[1]);
@@ -60,6 +75,7 @@ function followPath(data: string): Outline {
       own.way += way;
       own.isArc ||= command === "a";
     }
+    returns ||= way === 0 && /[csqt]/.test(command);
     if (way === 0) stops = true;
     else step = Math.min(step, way);
     isFlat ||= command === "a" && isThinArc(each);
@@ -68,7 +84,8 @@ function followPath(data: string): Outline {
   for (const [x0, y0, x1, y1] of parts.map(boundPoints).filter((box) => box !== undefined))
     part = Math.min(part, Math.max(x1 - x0, y1 - y0));
   const isDot = arcs.some(({ way, isArc }) => isArc && way === 0);
-  return { isFlat, part, step, stops: stops || isLone, isDot };
+  hasLoneMove ||= isLone;
+  return { isFlat, part, step, stops: stops || hasLoneMove, isDot, hasLoneMove, returns };
 }
 
 function isThinArc({ values: [rx = 0, ry = 0], from, to }: PathStep): boolean {

@@ -80,7 +80,20 @@ const unlike: readonly Unlike[] = [
   {
     what: "square ends on hardly any length, which some programs do not draw",
     isAt: (standing, { outline }) =>
-      standing.all["stroke-linecap"] === "square" && outline.part < strokeOf(standing) / 100,
+      standing.all["stroke-linecap"] === "square" &&
+      (outline.part < strokeOf(standing) / 100 || (outline.hasLoneMove && strokeOf(standing) > 0)),
+  },
+  {
+    what: "a stroke on a curve that ends where it begins, which programs turn in two ways",
+    isAt: (standing, { outline, side }) =>
+      outline.returns && strokeOf(standing) * stretchOf(standing.matrix) > side / 200,
+  },
+  {
+    what: "dashes with ends of their own, or on a closed path, which programs begin and end in two ways",
+    hint: "Leave out stroke-linecap, or draw each dash as a shape.",
+    isAt: (standing) =>
+      dashesOf(standing).length > 0 &&
+      ((standing.all["stroke-linecap"] ?? "butt") !== "butt" || isClosed(standing.element)),
   },
   {
     what: "ends on an arc that ends where it begins, which some programs draw as a dot",

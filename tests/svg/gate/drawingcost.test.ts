@@ -106,7 +106,7 @@ describe("checkCost", () => {
   });
 
   test.each([
-    ["a dashed border", '<path d="M0 0H3V2H0z" fill="none" stroke="red" stroke-dasharray=".1 .05"/>'],
+    ["a dashed border", '<path d="M0 0H3V2H0V.1" fill="none" stroke="red" stroke-dasharray=".1 .05"/>'],
     [
       "a hundred masks",
       `<mask id="m" maskUnits="userSpaceOnUse" x="0" y="0" width="3" height="2"><rect width="3" height="2" fill="#fff"/></mask>${'<rect width="1" height="1" mask="url(#m)"/>'.repeat(100)}`,

@@ -26,9 +26,9 @@ test.each([
     [],
   ],
   [
-    "round dots that lie apart",
+    "round dots",
     '<path d="M0 0h9" stroke="red" stroke-linecap="round" stroke-dasharray="0 2"/>',
-    [],
+    ["svg/unlike"],
   ],
   ["dashes that are all nothing", '<path d="M0 0h9" stroke="red" stroke-dasharray="0 0"/>', []],
   ["dots without a stroke", '<path d="M0 0h9" stroke-linecap="square" stroke-dasharray="0 2"/>', []],
