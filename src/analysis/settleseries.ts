@@ -1,5 +1,5 @@
 // Floor 6. Series with what is published: studies that are left out are named, and the others keep their order.
-import { type Series, studyOf } from "../content/series/series.ts";
+import { type Series, studyOf, subjectOf } from "../content/series/series.ts";
 import { type Problem, report } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
 import type { GalleryResult } from "./result.ts";
@@ -20,12 +20,10 @@ export function settleSeries(
   ]);
   const problems: Problem[] = [];
   const series = all.map((one) => {
-    const isHere = one.entries.map((entry) =>
-      published.has(studyOf(entry) ?? ("flag" in entry ? entry.flag : "")),
-    );
+    const isHere = one.entries.map((entry) => published.has(subjectOf(entry)));
     one.entries.forEach((entry, index) => {
       if (isHere[index]) return;
-      const name = studyOf(entry) ?? ("flag" in entry ? `/${entry.flag}` : "");
+      const name = studyOf(entry) ?? `/${subjectOf(entry)}`;
       problems.push(
         report(
           "series/left-out",

@@ -2,7 +2,7 @@
 import type { Hex } from "../colour/colour.ts";
 import { parseColour } from "../colour/colourtext.ts";
 import type { PaintSource, ResolvedDrawing } from "./instance.ts";
-import { findHref, type SvgElement } from "./tree.ts";
+import { chainOf, type SvgElement } from "./tree.ts";
 
 /** A paint, and how much of it shows at the most, 0 to 1, beside the opacities of the shape. */
 export interface Followed {
@@ -21,7 +21,7 @@ export function followServer(source: PaintSource, resolved: ResolvedDrawing): Fo
   const server = resolved.ids.get(source.id);
   const isPattern = server?.name === "pattern";
   if (server === undefined || !(isPattern || server.name.endsWith("Gradient"))) return none;
-  const chain = chainOf(server, resolved);
+  const chain = chainOf(server, resolved.ids);
   if (isPattern) return isEmptyPattern(chain) ? none : { source, alpha01: 1 };
   const colours = findStops(server, resolved).map(stopColour);
   const [first] = colours;
@@ -34,16 +34,10 @@ export function followServer(source: PaintSource, resolved: ResolvedDrawing): Fo
 /** Returns the stops of a gradient, its own or those of the gradient it points at. */
 export function findStops(gradient: SvgElement, resolved: ResolvedDrawing): readonly SvgElement[] {
   return (
-    chainOf(gradient, resolved)
+    chainOf(gradient, resolved.ids)
       .map(stopsOf)
       .find((stops) => stops.length > 0) ?? []
   );
-}
-
-/** A gradient or pattern with those that it has from what it lacks, the nearest first. */
-function chainOf(server: SvgElement, resolved: ResolvedDrawing): readonly SvgElement[] {
-  const next = resolved.ids.get(findHref(server)?.slice(1) ?? "");
-  return next === undefined ? [server] : [server, ...chainOf(next, resolved)];
 }
 
 function isEmptyPattern(chain: readonly SvgElement[]): boolean {

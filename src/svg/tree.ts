@@ -61,6 +61,15 @@ export function findHref(element: SvgElement): string | undefined {
 }
 
 /**
+ * Returns a gradient or pattern with those that it has from what it lacks, the nearest first. Source: SVG 2, sections 14.2.2
+ * and 14.3.2. They must not lead back to themselves.
+ */
+export function chainOf(server: SvgElement, ids: ReadonlyMap<string, SvgElement>): readonly SvgElement[] {
+  const next = ids.get(findHref(server)?.slice(1) ?? "");
+  return next === undefined ? [server] : [server, ...chainOf(next, ids)];
+}
+
+/**
  * Rebuilds the tree with each element replaced by what `change` returns for it; children are rebuilt first.
  * Elements that do not change are shared with the old tree, so identity tells what moved.
  */

@@ -14,7 +14,7 @@ import { type Frame, presentFrame } from "./pageframe.ts";
 import { type MovedPage, presentLoneTags, presentMoved } from "./redirectpage.ts";
 import { presentRules, type RulesPage } from "./rules/rulespage.ts";
 import { presentSeries, type SeriesPage } from "./series/seriespage.ts";
-import { listOrders } from "./series/seriesplace.ts";
+import { indexSeries } from "./series/seriesplace.ts";
 import { presentShelfIndexes, type ShelfIndex } from "./shelf/shelfindex.ts";
 import { presentShelves, type ShelfPage } from "./shelf/shelfpage.ts";
 import { presentShow, type ShowPage } from "./show/showpage.ts";
@@ -67,7 +67,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
   const around = {
     studies: ordered,
     gains: rankGains(ordered, format),
-    orders: listOrders(result),
+    series: indexSeries(result),
     ...(survey && { survey }),
   };
   const namesakes = indexNames(ordered);

@@ -2,6 +2,7 @@
 
 import type { GalleryResult } from "../../src/analysis/result.ts";
 import type { GallerySurvey, SurveyEntry } from "../../src/analysis/survey/surveyentry.ts";
+import type { SurveyedDrawing } from "../../src/analysis/survey/surveyflags.ts";
 import { makeOption } from "../measure/ranked.ts";
 import { comparison, galleryResult } from "./sample.ts";
 
@@ -101,4 +102,21 @@ export function inventFlags(count: number): readonly SurveyEntry[] {
       },
     };
   }).sort((a, b) => a.flag.clarity - b.flag.clarity);
+}
+
+/** A flag of one clarity, of which nothing else is known. */
+export function surveyedFlag(file: string, clarity: number, drawing: string): SurveyedDrawing {
+  return {
+    flag: {
+      file,
+      clarity,
+      clearEdgeShare: 0.5,
+      weakestEdge: null,
+      changeFirst: null,
+      bestOption: null,
+      focus: { source: "none", clarity: null, lastsTo: null },
+    },
+    measure: comparison.before,
+    drawing,
+  };
 }

@@ -27,7 +27,8 @@ export function drawingMissing(study: Study, names: readonly string[]): Problem 
 }
 
 /** Returns at most twelve names in one line. */
-function listNames(names: readonly string[]): string {
+export function listNames(names: readonly string[]): string {
+  if (names.length === 0) return "none";
   return names.slice(0, 12).join(", ") + (names.length > 12 ? ` and ${names.length - 12} more` : "");
 }
 

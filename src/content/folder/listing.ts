@@ -16,7 +16,7 @@ export interface Entry {
 const textFiles: readonly string[] = ["study.md", "study.yaml", "prose.md"];
 
 /** Files that operating systems leave in folders by themselves. They are never read. */
-const leftovers: readonly string[] = [".DS_Store", "Thumbs.db", "desktop.ini"];
+export const leftovers: readonly string[] = [".DS_Store", "Thumbs.db", "desktop.ini"];
 
 /**
  * Returns the slugs of the study folders in `studies/`, sorted, and a problem for everything else.

@@ -3,7 +3,6 @@ import { basename, dirname, join, resolve } from "node:path";
 import { compareText, hasError, type Outcome, type Problem } from "../../problem/problem.ts";
 import {
   describeDrawingFailure,
-  describeFailure,
   describeFolderFailure,
   drawingBytes,
   type FileFailure,
@@ -14,7 +13,7 @@ import { loadSeries } from "../series/loadseries.ts";
 import type { Series } from "../series/series.ts";
 import type { Gallery, Study } from "../study/study.ts";
 import { type ProseFile, parseStudy, type StudyOrigin } from "../study/studyfile.ts";
-import { textFileBytes, tooLarge } from "../text/textsource.ts";
+import { describeTextFailure, textFileBytes } from "../text/textsource.ts";
 import {
   contentInside,
   contentIsFile,
@@ -100,7 +99,7 @@ export async function loadSettings(
   const read = await readRegular(root, "gallery.yaml", textFileBytes);
   if ("bytes" in read) return parseGallery(file, read.bytes);
   const problem =
-    read.kind === "missing" ? missingGallery(file, await listNames(root)) : textFailure(file, read);
+    read.kind === "missing" ? missingGallery(file, await listNames(root)) : describeTextFailure(file, read);
   return { value: defaultGallery, problems: [problem] };
 }
 
@@ -155,7 +154,8 @@ async function loadStudy(
   const file = `${folder}/${name}`;
   const read = await readRegular(root, `${inner}/${name}`, textFileBytes);
   if (!("bytes" in read)) {
-    if (read.kind !== "missing") return fail([...listing, ...known(listing, textFailure(file, read))]);
+    if (read.kind !== "missing")
+      return fail([...listing, ...known(listing, describeTextFailure(file, read))]);
     const isSaid = has("prose.md") || listing.some(({ rule }) => rule === "study/study-name");
     return fail([...listing, ...(isSaid ? [] : [studyMissing(file)])]);
   }
@@ -173,7 +173,7 @@ async function loadStudy(
 async function readProse(root: string, inner: string, folder: string): Promise<ProseFile | Problem> {
   const file = `${folder}/prose.md`;
   const read = await readRegular(root, `${inner}/prose.md`, textFileBytes);
-  return "bytes" in read ? { file, bytes: read.bytes } : textFailure(file, read);
+  return "bytes" in read ? { file, bytes: read.bytes } : describeTextFailure(file, read);
 }
 
 /** Returns the problem of a study's drawing, shown at the `original:` line or at the file itself. */
@@ -196,10 +196,6 @@ function readStudyDrawing({ original, originalPath, slug }: Study): ReturnType<t
 async function listNames(folder: string): Promise<readonly string[]> {
   const entries = await readFolder(folder);
   return "kind" in entries ? [] : entries.map(({ name }) => name);
-}
-
-function textFailure(file: string, failure: FileFailure): Problem {
-  return failure.kind === "too large" ? tooLarge(file, failure.size) : describeFailure(file, failure);
 }
 
 /** Returns the problem unless the listing has one for the same file already. */

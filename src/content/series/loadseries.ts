@@ -3,14 +3,15 @@ import { join } from "node:path";
 import { findNearest } from "../../problem/knownword.ts";
 import { compareText, hasError, type Outcome, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
-import { describeFailure, describeFolderFailure } from "../disk/filefailure.ts";
+import { describeFolderFailure } from "../disk/filefailure.ts";
 import { kindOf, readFolder, readRegular } from "../disk/readfile.ts";
+import { listNames } from "../folder/absent.ts";
 import { isEditorFile } from "../folder/editorfile.ts";
 import { keepWithin } from "../folder/gallerybudget.ts";
-import { type Entry, linkProblem, listDevice } from "../folder/listing.ts";
+import { type Entry, leftovers, linkProblem, listDevice } from "../folder/listing.ts";
 import { isSlug, proposeSlug } from "../study/slug.ts";
-import { textFileBytes, tooLarge } from "../text/textsource.ts";
-import { type Series, studyOf } from "./series.ts";
+import { describeTextFailure, textFileBytes } from "../text/textsource.ts";
+import { type Series, studyOf, subjectOf } from "./series.ts";
 import { parseSeries } from "./seriesfile.ts";
 
 /**
@@ -36,7 +37,7 @@ export async function loadSeries(
   const problems: Problem[] = [...within.problems];
   const found: Series[] = [];
   for (const entry of [...within.entries].sort((a, b) => compareText(a.name, b.name))) {
-    if (entry.name === ".DS_Store" || isEditorFile(entry.name)) continue;
+    if (leftovers.includes(entry.name) || isEditorFile(entry.name)) continue;
     const slug = entry.name.replace(/\.md$/, "");
     const read = await readSeries(root, `${folder}/${entry.name}`, slug, entry);
     problems.push(...read.problems);
@@ -56,7 +57,7 @@ async function readSeries(root: string, file: string, slug: string, entry: Entry
   if (!entry.name.endsWith(".md") || !isSlug(slug)) return fail(wrongName(file, entry.name));
   const read = await readRegular(root, `series/${entry.name}`, textFileBytes);
   if ("bytes" in read) return parseSeries(slug, file, read.bytes);
-  return fail(read.kind === "too large" ? tooLarge(file, read.size) : describeFailure(file, read));
+  return fail(describeTextFailure(file, read));
 }
 
 function wrongName(file: string, name: string): Problem {
@@ -72,7 +73,7 @@ async function checkEntries(series: Series, root: string, studies: readonly stri
     const at = { file: series.file, ...series.places[index] };
     const study = studyOf(entry);
     if (study !== undefined) return studies.includes(study) ? undefined : unknownStudy(at, study, studies);
-    const flag = "flag" in entry ? entry.flag : "";
+    const flag = subjectOf(entry);
     const kind = await kindOf(join(root, flag));
     return kind === "file" ? undefined : flagMissing(at, flag, await listFlags(root));
   });
@@ -86,7 +87,7 @@ function unknownStudy(at: At, study: string, studies: readonly string[]): Proble
   const near = studies.includes(name) ? name : findNearest(name, studies);
   return report("series/unknown-study", at, {
     reason: `There is no study ${quoteText(study)}.`,
-    hint: near === undefined ? `The studies are: ${list(studies)}` : `Type: ${near}`,
+    hint: near === undefined ? `The studies are: ${listNames(studies)}` : `Type: ${near}`,
   });
 }
 
@@ -94,16 +95,11 @@ function flagMissing(at: At, flag: string, flags: readonly string[]): Problem {
   const near = findNearest(flag.replace("flags/", ""), flags);
   return report("series/flag-missing", at, {
     reason: `The drawing ${quoteText(`/${flag}`)} is not in the folder flags.`,
-    hint: near === undefined ? `The drawings there are: ${list(flags)}` : `Type: flag: /flags/${near}`,
+    hint: near === undefined ? `The drawings there are: ${listNames(flags)}` : `Type: flag: /flags/${near}`,
   });
 }
 
 async function listFlags(root: string): Promise<readonly string[]> {
   const entries = await readFolder(root, "flags");
   return "kind" in entries ? [] : entries.map(({ name }) => name).filter((name) => name.endsWith(".svg"));
-}
-
-function list(names: readonly string[]): string {
-  if (names.length === 0) return "none";
-  return names.slice(0, 12).join(", ") + (names.length > 12 ? ` and ${names.length - 12} more` : "");
 }

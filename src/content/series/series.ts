@@ -25,6 +25,11 @@ export interface Series {
   readonly places: readonly (Located | undefined)[];
 }
 
+/** Returns what an entry is of: the slug of a study, or the path of a flag in the content folder. */
+export function subjectOf(entry: SeriesEntry): string {
+  return "study" in entry ? entry.study : entry.flag;
+}
+
 /** Returns the slug of a study's entry, or undefined. */
 export function studyOf(entry: SeriesEntry): string | undefined {
   return "study" in entry ? entry.study : undefined;

@@ -1,8 +1,7 @@
 // Floor 5. The keys of a series: which there are, what each may hold, and what one looks like.
 import { z } from "zod";
+import { text } from "../study/studykey.ts";
 import type { KeyGuide } from "../yaml/finding.ts";
-
-const text = (longest: number) => z.string().min(1).max(longest);
 
 const flag = {
   flag: text(200).describe("A flag without a study: /flags/name.svg."),

@@ -2,7 +2,7 @@
 import type MarkdownIt from "markdown-it";
 import { replaceInText } from "../../problem/invisible.ts";
 import { locate } from "../../problem/locate.ts";
-import type { Problem } from "../../problem/problem.ts";
+import { type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { nameCharacter } from "../text/cleantext.ts";
 import type { Study } from "./study.ts";
@@ -53,13 +53,17 @@ export function checkEntity(
   const column = Math.max(0, line.indexOf(info)) + 1;
   const isTurning = /[\u202a-\u202e\u2066-\u2069]/.test(markup);
   return [
-    {
-      rule: isTurning ? "study/direction-control" : "study/prose-invisible",
-      severity: "warning",
-      file: study.proseFile ?? study.file,
-      ...locate(line, { line: study.bodyLine + first + at, column, length: info.length }),
-      reason: `A character that ${isTurning ? "turns the reading direction" : "cannot be seen"} was taken out (${quoteText(info)}).`,
-      hint: "Delete it.",
-    },
+    report(
+      isTurning ? "study/direction-control" : "study/prose-invisible",
+      {
+        file: study.proseFile ?? study.file,
+        ...locate(line, { line: study.bodyLine + first + at, column, length: info.length }),
+      },
+      {
+        reason: `A character that ${isTurning ? "turns the reading direction" : "cannot be seen"} was taken out (${quoteText(info)}).`,
+        hint: "Delete it.",
+      },
+      "warning",
+    ),
   ];
 }

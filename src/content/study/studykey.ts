@@ -2,7 +2,7 @@
 import { z } from "zod";
 
 /** Text of 1 to `longest` characters. */
-const text = (longest: number) => z.string().min(1).max(longest);
+export const text = (longest: number) => z.string().min(1).max(longest);
 
 export const statuses = ["draft", "open", "adopted", "declined", "withdrawn"] as const;
 

@@ -8,6 +8,7 @@ import {
   report,
   type Severity,
 } from "../../problem/problem.ts";
+import { describeFailure, type FileFailure } from "../disk/filefailure.ts";
 
 /** Largest study.md or gallery.yaml, in bytes. */
 export const textFileBytes = 64 * 1024;
@@ -34,8 +35,13 @@ export function readSource(file: string, bytes: Uint8Array): Outcome<Source> {
   return { value: { file, text: plain, lines: plain.split("\n") }, problems: [] };
 }
 
+/** Returns the problem of a text file that could not be read. */
+export function describeTextFailure(file: string, failure: FileFailure): Problem {
+  return failure.kind === "too large" ? tooLarge(file, failure.size) : describeFailure(file, failure);
+}
+
 /** Returns the problem of a text file that has `size` bytes, more than the 64 KB it may have. */
-export function tooLarge(file: string, size: number): Problem {
+function tooLarge(file: string, size: number): Problem {
   return {
     rule: "study/file-size",
     severity: "error",

@@ -4,7 +4,7 @@
 import { identity, type Matrix, matricesOf, multiply, shift, stretchOf } from "../matrix.ts";
 import { findReference } from "../style/attributevalue.ts";
 import { properties } from "../style/property.ts";
-import { findHref, type SvgElement, type ViewBox } from "../tree.ts";
+import { chainOf, findHref, type SvgElement, type ViewBox } from "../tree.ts";
 import * as allow from "./allowlist.ts";
 import { type Box, boundsOf, lengthOf } from "./bounds.ts";
 import { readViewBox } from "./geometry.ts";
@@ -163,12 +163,14 @@ function inheritInto({ attributes }: SvgElement, around: Attributes): Attributes
   return here;
 }
 
-/** Returns the attributes of a gradient or pattern with those that it has from others (SVG 2, sections 14.2.2 and 14.3.2). */
+/** Returns the attributes of a gradient or pattern with those that it has from others. */
 function completeServer(server: SvgElement, ids: Ids): Attributes {
-  const attributes: Record<string, string> = {};
-  for (let at: SvgElement | undefined = server; at !== undefined; at = ids.get(findHref(at)?.slice(1) ?? ""))
-    for (const [name, value] of Object.entries(at.attributes)) attributes[name] ??= value;
-  return attributes;
+  return Object.assign(
+    {},
+    ...chainOf(server, ids)
+      .map(({ attributes }) => attributes)
+      .reverse(),
+  );
 }
 
 /** What shows the element gives a symbol or svg its size; a marker has it of its own, by the stroke it stands on. */

@@ -24,7 +24,7 @@ export interface Outline {
   readonly returns: boolean;
 }
 
-const none: Outline = {
+const none = {
   isFlat: false,
   part: Infinity,
   step: Infinity,
@@ -44,48 +44,48 @@ export function findOutline(element: SvgElement, side: number): Outline {
   const [width, height] = [x1 - x0, y1 - y0];
   const at = (key: string): number => Number.parseFloat(attributes[key] ?? "0");
   return {
+    ...none,
     isFlat: name === "ellipse" && isThin(at("rx"), at("ry"), 0),
     part: Math.max(width, height),
     step: Math.min(width || Infinity, height || Infinity),
-    stops: false,
-    isDot: false,
-    hasLoneMove: false,
-    returns: false,
   };
 }
 
+/** From one move to the next. */
+interface Part {
+  readonly points: number[];
+  /** All its steps have this length together. */
+  way: number;
+  hasArc: boolean;
+}
+
 function followPath(data: string): Outline {
-  let [isFlat, step, stops, isLone] = [false, Infinity, false, false];
-  let [hasLoneMove, returns] = [false, false];
-  const parts: number[][] = [];
-  const arcs: { way: number; isArc: boolean }[] = [];
+  const found = { ...none };
+  const parts: Part[] = [];
+  let isLone = false;
   for (const each of stepsOf(data)) {
     const { command, from, to, points } = each;
     const isMove = command === "m";
-    if (isMove) {
-      parts.push([]);
-      arcs.push({ way: 0, isArc: false });
-    } else parts.at(-1)?.push(...from, ...points);
-    hasLoneMove ||= isMove && isLone;
+    if (isMove) parts.push({ points: [], way: 0, hasArc: false });
+    const part = parts.at(-1);
+    if (!isMove) part?.points.push(...from, ...points);
+    found.hasLoneMove ||= isMove && isLone;
     isLone = isMove;
-    if (isMove || command === "z") continue;
+    if (part === undefined || isMove || command === "z") continue;
     const way = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    const own = arcs.at(-1);
-    if (own !== undefined) {
-      own.way += way;
-      own.isArc ||= command === "a";
-    }
-    returns ||= way === 0 && /[csqt]/.test(command);
-    if (way === 0) stops = true;
-    else step = Math.min(step, way);
-    isFlat ||= command === "a" && isThinArc(each);
+    part.way += way;
+    part.hasArc ||= command === "a";
+    found.returns ||= way === 0 && /[csqt]/.test(command);
+    found.isFlat ||= command === "a" && isThinArc(each);
+    if (way === 0) found.stops = true;
+    else found.step = Math.min(found.step, way);
   }
-  let part = Infinity;
-  for (const [x0, y0, x1, y1] of parts.map(boundPoints).filter((box) => box !== undefined))
-    part = Math.min(part, Math.max(x1 - x0, y1 - y0));
-  const isDot = arcs.some(({ way, isArc }) => isArc && way === 0);
-  hasLoneMove ||= isLone;
-  return { isFlat, part, step, stops: stops || hasLoneMove, isDot, hasLoneMove, returns };
+  found.hasLoneMove ||= isLone;
+  found.stops ||= found.hasLoneMove;
+  found.isDot = parts.some(({ way, hasArc }) => hasArc && way === 0);
+  for (const box of parts.map(({ points }) => boundPoints(points)).filter((each) => each !== undefined))
+    found.part = Math.min(found.part, Math.max(box[2] - box[0], box[3] - box[1]));
+  return found;
 }
 
 function isThinArc({ values: [rx = 0, ry = 0], from, to }: PathStep): boolean {

@@ -91,24 +91,19 @@ const unlike: readonly Unlike[] = [
   {
     what: "dashes with ends of their own, or on a closed path, which programs begin and end in two ways",
     hint: "Leave out stroke-linecap, or draw each dash as a shape.",
-    isAt: (standing) =>
-      dashesOf(standing).length > 0 &&
-      ((standing.all["stroke-linecap"] ?? "butt") !== "butt" || isClosed(standing.element)),
+    isAt: (standing) => dashesOf(standing).length > 0 && (hasEnds(standing) || isClosed(standing.element)),
   },
   {
     what: "ends on an arc that ends where it begins, which some programs draw as a dot",
     hint: "Draw the dot as a circle.",
-    isAt: (standing, { outline }) =>
-      outline.isDot && strokeOf(standing) > 0 && (standing.all["stroke-linecap"] ?? "butt") !== "butt",
+    isAt: (standing, { outline }) => outline.isDot && strokeOf(standing) > 0 && hasEnds(standing),
   },
   {
     what: "dashes or gaps of no length that come closer than the stroke is wide, which programs draw in two ways",
     hint: "Give each a length, or draw dots as circles.",
     isAt: (standing) => {
       const dashes = dashesOf(standing);
-      const least = Math.min(...dashes.filter((each) => each > 0));
-      const isDots = standing.all["stroke-linecap"] === "round" && strokeOf(standing) <= least;
-      return dashes.includes(0) && least < Infinity && !isDots;
+      return dashes.includes(0) && dashes.some((each) => each > 0);
     },
   },
   {
@@ -156,6 +151,11 @@ const unlike: readonly Unlike[] = [
 /** The width of a stroke that shows, in the units of the shape. */
 function strokeOf({ all, side }: Standing): number {
   return (all["stroke"] ?? "none") === "none" ? 0 : lengthOf(all["stroke-width"] ?? "1", side);
+}
+
+/** Whether lines go on beyond where they end. */
+function hasEnds({ all }: Standing): boolean {
+  return (all["stroke-linecap"] ?? "butt") !== "butt";
 }
 
 /** The dashes and gaps of a stroke that shows, in the units of the shape. */

@@ -1,6 +1,6 @@
 // Floor 8. The page of a series: an opening, its studies in order, and the question at the end.
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
-import { type Series, type SeriesEntry, studyOf } from "../../content/series/series.ts";
+import { type Series, type SeriesEntry, subjectOf } from "../../content/series/series.ts";
 import { slugOf } from "../../words/addressslug.ts";
 import type { Format } from "../../words/format.ts";
 import { countEntries } from "../../words/seriesphrase.ts";
@@ -37,10 +37,11 @@ export interface SeriesPage {
 }
 
 /** One step of a series. */
-export type SeriesItem =
-  | { readonly number: string; readonly card: Card; readonly verdict: VerdictView }
+export type SeriesItem = Subject & { readonly number: string };
+
+type Subject =
+  | { readonly card: Card; readonly verdict: VerdictView }
   | {
-      readonly number: string;
       readonly plate: Plate;
       readonly name: string;
       readonly ask: string;
@@ -71,7 +72,7 @@ export function orderSeries(all: readonly Series[]): readonly Series[] {
 
 /** The studies of a series that are in the gallery, in its order. */
 function listStudies({ entries }: Series, bySlug: ReadonlyMap<string, StudyResult>): readonly StudyResult[] {
-  return entries.flatMap((entry) => bySlug.get(studyOf(entry) ?? "") ?? []);
+  return entries.flatMap((entry) => bySlug.get(subjectOf(entry)) ?? []);
 }
 
 function presentOne(
@@ -150,22 +151,16 @@ function presentEntry(
   { studies, survey }: GalleryResult,
   link: Linker,
   format: Format,
-): readonly SeriesItem[] {
-  const study = bySlug.get(studyOf(entry) ?? "");
-  if (study !== undefined)
-    return [
-      {
-        number: "",
-        card: presentCard(study, link, format),
-        verdict: describeVerdict(study.comparison, format),
-      },
-    ];
-  if (!("flag" in entry)) return [];
+): readonly Subject[] {
+  if ("study" in entry) {
+    const study = bySlug.get(entry.study);
+    if (study === undefined) return [];
+    return [{ card: presentCard(study, link, format), verdict: describeVerdict(study.comparison, format) }];
+  }
   const surveyed = survey?.entries.find(({ flag }) => flag.file === entry.flag);
   if (surveyed === undefined) return [];
   return [
     {
-      number: "",
       plate: presentPlate("The flag as it is", link(placeDrawing(surveyed)), surveyed.measure, format),
       name: entry.name ?? nameEntry(surveyed, studies),
       ask: entry.ask ?? usualQuestion,

@@ -1,6 +1,6 @@
 // Floor 8. Where a study stands in the series it belongs to: on its own page, and series on the front page.
-import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
-import { studyOf } from "../../content/series/series.ts";
+import type { GalleryResult } from "../../analysis/result.ts";
+import { type Series, subjectOf } from "../../content/series/series.ts";
 import type { Format } from "../../words/format.ts";
 import { countEntries, describePlace } from "../../words/seriesphrase.ts";
 import type { Linker } from "../address.ts";
@@ -35,53 +35,57 @@ export interface SeriesCard {
 /** Flags that a card shows: as many as two rows hold. `count` says so where there are more. */
 const mostPlates = 16;
 
-/** A series as its studies see it, made once for a gallery. */
-export interface SeriesOrder {
+/** A study in a series, with its number among all that the series holds, from 1. */
+interface Member {
   readonly slug: string;
   readonly title: string;
-  /** Each with its number among all that the series holds, from 1. */
-  readonly studies: readonly { readonly slug: string; readonly title: string; readonly number: number }[];
-  readonly of: number;
+  readonly number: number;
 }
 
+/** Where a study stands among the studies of one series. */
+interface Standing {
+  readonly series: Series;
+  readonly members: readonly Member[];
+  readonly at: number;
+}
+
+/** Slug of a study → its places in all series, the newest series first: made once for a gallery. */
+export type SeriesIndex = ReadonlyMap<string, readonly Standing[]>;
+
 /** All series, each with the studies that are published. */
-export function listOrders({ series = [], studies }: GalleryResult): readonly SeriesOrder[] {
+export function indexSeries({ series = [], studies }: GalleryResult): SeriesIndex {
   const bySlug = new Map(studies.map((one) => [one.study.slug, one]));
-  return orderSeries(series).map((one) => ({
-    slug: one.slug,
-    title: one.title,
-    studies: one.entries.flatMap((entry, index) => {
-      const study = bySlug.get(studyOf(entry) ?? "")?.study;
-      return study === undefined ? [] : [{ slug: study.slug, title: study.title, number: index + 1 }];
-    }),
-    of: one.entries.length,
-  }));
+  const index = new Map<string, Standing[]>();
+  for (const one of orderSeries(series)) {
+    const members = one.entries.flatMap((entry, place): readonly Member[] => {
+      const study = bySlug.get(subjectOf(entry))?.study;
+      return study === undefined ? [] : [{ slug: study.slug, title: study.title, number: place + 1 }];
+    });
+    for (const [at, { slug }] of members.entries())
+      index.set(slug, [...(index.get(slug) ?? []), { series: one, members, at }]);
+  }
+  return index;
 }
 
 /** Every series that the study `slug` is in. */
 export function presentPlaces(
   slug: string,
-  orders: readonly SeriesOrder[],
+  index: SeriesIndex,
   link: Linker,
   format: Format,
 ): readonly SeriesPlace[] {
-  return orders.flatMap(({ slug: series, title, studies, of }) => {
-    const at = studies.findIndex((study) => study.slug === slug);
-    const own = studies[at];
-    if (own === undefined) return [];
-    const neighbour = (index: number) => {
-      const study = studies[index];
+  return (index.get(slug) ?? []).map(({ series, members, at }) => {
+    const neighbour = (place: number) => {
+      const study = members[place];
       return study && { title: study.title, address: link(formatStudyPath(study.slug)) };
     };
-    return [
-      {
-        place: describePlace(own.number, of, format),
-        title,
-        address: link(formatSeriesPath(series)),
-        previous: neighbour(at - 1),
-        next: neighbour(at + 1),
-      },
-    ];
+    return {
+      place: describePlace(members[at]?.number ?? 0, series.entries.length, format),
+      title: series.title,
+      address: link(formatSeriesPath(series.slug)),
+      previous: neighbour(at - 1),
+      next: neighbour(at + 1),
+    };
   });
 }
 
@@ -92,7 +96,7 @@ export function presentSeriesCards(
   format: Format,
 ): readonly SeriesCard[] {
   const { series = [], studies } = result;
-  const bySlug = new Map<string, StudyResult>(studies.map((one) => [one.study.slug, one]));
+  const bySlug = new Map(studies.map((one) => [one.study.slug, one]));
   return orderSeries(series).map((one) => {
     const items = presentItems(one, bySlug, result, link, format);
     const found = items.filter((item) => "card" in item).length;

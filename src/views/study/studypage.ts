@@ -21,7 +21,7 @@ import { type Frame, presentFrame } from "../pageframe.ts";
 import { type DrawnPlate, type Plate, presentPair } from "../plate.ts";
 import { type ProseBlock, renderProse } from "../safeprose.ts";
 import { recordStudy } from "../schemarecord.ts";
-import { presentPlaces, type SeriesOrder, type SeriesPlace } from "../series/seriesplace.ts";
+import { presentPlaces, type SeriesIndex, type SeriesPlace } from "../series/seriesplace.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "../status.ts";
 import { type AnswerView, presentAnswer } from "./answerview.ts";
 import { type Byline, presentByline } from "./byline.ts";
@@ -115,7 +115,7 @@ export function presentStudy(
   format: Format,
   all: Pick<GalleryResult, "studies" | "survey"> & {
     readonly gains: Gains;
-    readonly orders?: readonly SeriesOrder[];
+    readonly series?: SeriesIndex;
   } = {
     studies: [result],
     gains: rankGains([result], format),
@@ -161,7 +161,7 @@ export function presentStudy(
     matrix,
     likeness: presentLikeness(result, all, link, format),
     show: link(`${path}show/`),
-    series: presentPlaces(study.slug, all.orders ?? [], link, format),
+    series: presentPlaces(study.slug, all.series ?? new Map(), link, format),
   };
 }
 

@@ -1,21 +1,9 @@
 import { expect, test } from "vitest";
 import { surveyGallery } from "../../../src/analysis/survey/overview.ts";
-import type { SurveyedDrawing } from "../../../src/analysis/survey/surveyflags.ts";
 import { comparison, study, studyResult } from "../../publish/sample.ts";
+import { surveyedFlag } from "../../publish/surveyed.ts";
 
-const flag = (clarity: number): SurveyedDrawing => ({
-  flag: {
-    file: "/home/somebody/flags/x.svg",
-    clarity,
-    clearEdgeShare: 0.5,
-    weakestEdge: null,
-    changeFirst: null,
-    bestOption: null,
-    focus: { source: "none", clarity: null, lastsTo: null },
-  },
-  measure: comparison.before,
-  drawing: "<svg/>",
-});
+const flag = (clarity: number) => surveyedFlag("/home/somebody/flags/x.svg", clarity, "<svg/>");
 const problem = {
   rule: "svg/empty",
   severity: "error",

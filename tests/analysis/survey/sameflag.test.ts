@@ -1,29 +1,17 @@
 import { expect, test } from "vitest";
 import { findHomes, leaveOriginals } from "../../../src/analysis/survey/sameflag.ts";
-import type { SurveyedDrawing } from "../../../src/analysis/survey/surveyflags.ts";
-import { comparison, study, studyResult } from "../../publish/sample.ts";
+import { study, studyResult } from "../../publish/sample.ts";
+import { surveyedFlag } from "../../publish/surveyed.ts";
 
 const other = {
   ...studyResult,
   study: { ...study, slug: "other" },
   drawings: { ...studyResult.drawings, original: "<svg/>" },
 };
-const flagOf = (file: string, drawing: string) => {
-  const value: SurveyedDrawing = {
-    flag: {
-      file,
-      clarity: 50,
-      clearEdgeShare: 0.5,
-      weakestEdge: null,
-      changeFirst: null,
-      bestOption: null,
-      focus: { source: "none", clarity: null, lastsTo: null },
-    },
-    measure: comparison.before,
-    drawing,
-  };
-  return { file, outcome: { value, problems: [] } };
-};
+const flagOf = (file: string, drawing: string) => ({
+  file,
+  outcome: { value: surveyedFlag(file, 50, drawing), problems: [] },
+});
 
 test("studies with a copy of one drawing each are of the flag of the first; another drawing is another flag", () => {
   const rival = { ...studyResult, study: { ...study, slug: "rival" } };

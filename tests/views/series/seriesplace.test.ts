@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { GalleryResult } from "../../../src/analysis/result.ts";
 import { linkFrom } from "../../../src/views/address.ts";
-import { listOrders, presentPlaces, presentSeriesCards } from "../../../src/views/series/seriesplace.ts";
+import { indexSeries, presentPlaces, presentSeriesCards } from "../../../src/views/series/seriesplace.ts";
 import { createFormat } from "../../../src/words/format.ts";
 import { galleryResult, study, studyResult } from "../../publish/sample.ts";
 import { survey } from "../../publish/surveyed.ts";
@@ -27,7 +27,7 @@ const result: GalleryResult = {
 };
 
 test("a study in two series has a place in both, with what stands before and after it", () => {
-  const places = presentPlaces("a", listOrders(result), linkFrom("/studies/a/"), format);
+  const places = presentPlaces("a", indexSeries(result), linkFrom("/studies/a/"), format);
   expect(places).toEqual([
     {
       place: "2 of 4 in",
