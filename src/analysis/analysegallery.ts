@@ -16,6 +16,7 @@ import { compareAll } from "./likeness/comparegallery.ts";
 import type { GalleryResult, StudyResult } from "./result.ts";
 import { settleSeries } from "./settleseries.ts";
 import type { Store } from "./store/resultstore.ts";
+import { findAdoptedTwice } from "./survey/adoptedtwice.ts";
 import { type Ground, gridCollection, measureFlags } from "./survey/collection.ts";
 import { surveyGallery } from "./survey/overview.ts";
 import type { GallerySurvey } from "./survey/surveyentry.ts";
@@ -75,7 +76,7 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
   ]);
   const leftOut = folders.filter((name) => !kept.has(name));
   const { series, problems: gaps } = settleSeries(loaded.series, { studies: compared, survey });
-  found.push(...gaps);
+  found.push(...gaps, ...findAdoptedTwice(survey, compared));
   return { gallery, studies: compared, series, survey, leftOut, problems: limitProblems(found) };
 }
 

@@ -22,6 +22,7 @@ const styleOrder = [
   "front",
   "shelf",
   "series",
+  "rivals",
   "study",
   "show",
   "edge",

@@ -31,6 +31,8 @@ const pagePatterns = [
   "/tags/",
   "/tags/:name/",
   "/series/:slug/",
+  "/flags/:slug/",
+  "/flags/:slug/:one/:other/",
   "/studies/:slug/",
   "/studies/:slug/changes/",
   "/studies/:slug/show/",

@@ -52,6 +52,17 @@ export function renderProse<Figure>(
   return blocks;
 }
 
+/** The first sentence of prose as plain text, or undefined where it has no paragraph. */
+export function firstSentence(body: string, language: string): string | undefined {
+  const tokens = markdown.parse(body, {});
+  const opens = tokens.findIndex(({ type, level }) => type === "paragraph_open" && level === 0);
+  const read = (token: Token): string =>
+    token.children?.map(read).join("") ?? (token.type === "softbreak" ? " " : token.content);
+  const text = opens < 0 ? "" : read(tokens[opens + 1] as Token);
+  const [first] = new Intl.Segmenter(language, { granularity: "sentence" }).segment(text);
+  return first?.segment.trim();
+}
+
 function createRenderer(): ReturnType<typeof createMarkdown> {
   const md = createMarkdown();
   md.renderer.rules.image = (tokens, index) => md.utils.escapeHtml(tokens[index]?.content ?? "");

@@ -6,6 +6,8 @@ import type { Gallery } from "../content/study/study.ts";
 import { createFormat, type Format } from "../words/format.ts";
 import { resolveBase } from "./address.ts";
 import { type EdgePage, indexNames, presentEdgePages } from "./edge/edgepage.ts";
+import { indexRivals, listRivals } from "./flag/rivalindex.ts";
+import { presentRivals, type RivalsPage } from "./flag/rivalspage.ts";
 import { orderStudies } from "./front/card.ts";
 import { type FrontPage, presentFront } from "./front/front.ts";
 import { rankGains } from "./front/gainchart.ts";
@@ -35,6 +37,7 @@ export interface StudyPages {
 export interface SharedPages {
   readonly front: FrontPage;
   readonly series: readonly SeriesPage[];
+  readonly rivals: readonly RivalsPage[];
   readonly shelves: readonly ShelfPage[];
   readonly shelfIndexes: readonly ShelfIndex[];
   readonly survey: SurveyPage;
@@ -68,6 +71,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
     studies: ordered,
     gains: rankGains(ordered, format),
     series: indexSeries(result),
+    rivals: indexRivals(listRivals(result)),
     ...(survey && { survey }),
   };
   const namesakes = indexNames(ordered);
@@ -91,6 +95,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
     presentShared: () => ({
       front: presentFront(result, format),
       series: presentSeries(result, format),
+      rivals: presentRivals(result, format),
       shelves: presentShelves(ordered, gallery, format),
       shelfIndexes: presentShelfIndexes(ordered, gallery, format),
       survey: presentSurvey(result, format),

@@ -1,11 +1,10 @@
-// The pair of a study: one flag at a time, at the same pixels; by the button, on the flag itself, and with the arrow keys.
+// A pair or several redesigns of one flag: one at a time, at the same pixels; by buttons, on the flag itself, with the arrow keys.
 const swap = document.querySelector(".swap");
 if (swap) {
-  const names = ["original", "redesign"];
   const plates = [...swap.querySelectorAll(".plate:not(.split)")];
   const images = plates.map((plate) => plate.querySelector("img"));
   const controls = swap.querySelector(".swap-controls");
-  const [next, both] = controls.querySelectorAll("button");
+  const [next, both, ...choices] = controls.querySelectorAll("button");
   const said = controls.querySelector("[role=status]");
   let shown = -1;
   // Both are ready to be drawn before either is shown alone. `at` is -1 for both.
@@ -15,20 +14,28 @@ if (swap) {
     if (shown !== at) return;
     const isMoved = (swap.dataset.shown === "both") !== at < 0;
     if (at < 0 && document.activeElement === both) next.focus({ preventScroll: true });
-    swap.dataset.shown = names[at] ?? "both";
+    swap.dataset.shown = at < 0 ? "both" : "one";
+    for (const [index, plate] of plates.entries()) plate.classList.toggle("shown", index === at);
+    for (const [index, choice] of choices.entries()) choice.setAttribute("aria-pressed", index === at);
     both.hidden = at < 0;
     said.textContent =
-      at < 0 ? "Both flags shown" : `${plates[at].querySelector("figcaption span").textContent} shown alone`;
+      at < 0
+        ? plates.length > 2
+          ? "All flags shown"
+          : "Both flags shown"
+        : `${plates[at].querySelector("figcaption span").textContent} shown alone`;
     if (isMoved) swap.scrollIntoView({ block: "nearest", behavior: "instant" });
   };
-  const alternate = () => show(shown === 0 ? 1 : 0);
+  const alternate = () => show((shown + 1) % plates.length);
   next.addEventListener("click", alternate);
   both.addEventListener("click", () => show(-1));
+  for (const [at, choice] of choices.entries()) choice.addEventListener("click", () => show(at));
   for (const [at, image] of images.entries())
     image.addEventListener("click", () => (shown < 0 ? show(at) : alternate()));
   document.addEventListener("keydown", (event) => {
     const isTurned = document.dir === "rtl";
-    const at = { ArrowLeft: isTurned ? 1 : 0, ArrowRight: isTurned ? 0 : 1, Escape: -1 }[event.key];
+    const [back, on] = [Math.max(0, shown - 1), Math.min(plates.length - 1, shown < 0 ? 1 : shown + 1)];
+    const at = { ArrowLeft: isTurned ? on : back, ArrowRight: isTurned ? back : on, Escape: -1 }[event.key];
     const { top, bottom } = swap.getBoundingClientRect();
     const isAway = bottom < 0 || top > innerHeight;
     const isOthers = event.altKey || event.ctrlKey || event.metaKey || event.shiftKey;

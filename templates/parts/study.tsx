@@ -16,7 +16,17 @@ import { Summary } from "./summary.tsx";
 export function Heading({ study }: { study: StudyPage }): JSX.Element {
   return (
     <header class="opening">
-      {study.flag && <p class="flag-name">{study.flag}</p>}
+      {(study.flag || study.rivals) && (
+        <p class="flag-name">
+          {study.flag}
+          {study.rivals && (
+            <>
+              {study.flag && ", "}
+              <a href={study.rivals.address}>{study.rivals.text}</a>
+            </>
+          )}
+        </p>
+      )}
       <h1>{study.title}</h1>
       <Byline authors={study.authors} people={study.people} date={study.date} status={study.status} />
     </header>

@@ -91,6 +91,7 @@ const pages: readonly [(typeof sites)[number], string][] = [
   ["demo", "studies/lockmouth/changes/"],
   ["demo", "studies/kedgeport/show/"],
   ["demo", "series/half-dark/"],
+  ["demo", "flags/the-kedgeport-anchor/"],
   ["demo", "method/"],
   ["demo", "rules/"],
   ["demo", "survey/"],

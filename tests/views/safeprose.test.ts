@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { renderProse } from "../../src/views/safeprose.ts";
+import { firstSentence, renderProse } from "../../src/views/safeprose.ts";
 
 const render = (body: string) =>
   renderProse(body, ({ edge }) => (edge === "white / red" ? "the figure" : undefined));
@@ -94,4 +94,11 @@ test("deep quotes and long runs of brackets come back soon", () => {
   htmlOf("[".repeat(20000));
   htmlOf("*a ".repeat(20000));
   expect(performance.now() - start).toBeLessThan(5000);
+});
+
+test("the first sentence is that of the first paragraph, without marks", () => {
+  expect(
+    firstSentence("# Why\n\nThe *gull* is [lost](https://flags.example/)\nin the sea. Look again.", "en"),
+  ).toBe("The gull is lost in the sea.");
+  expect(firstSentence('> Said.\n\n::figure{kind="edge map"}', "en")).toBeUndefined();
 });

@@ -229,6 +229,17 @@ export const valueRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/adopted-twice",
+    severity: "warning",
+    means: "Two studies of one flag are adopted.",
+    why: "A flag has one redesign at most that those who decide have accepted.",
+    example: {
+      file: "told",
+      wrong: "“status: adopted” in two studies of one drawing",
+      right: "“status: declined” in the one that was not adopted",
+    },
+  },
+  {
     id: "study/confusable",
     severity: "warning",
     means: "A name is easily taken for another one: of a study's folder, an author or a tag.",

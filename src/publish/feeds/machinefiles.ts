@@ -89,7 +89,7 @@ export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly 
 /** Every page that says where it stands; `lastmod` only where the study has a date. */
 function listPages(
   results: readonly StudyResult[],
-  { series, shelfIndexes, shelves }: View,
+  { series, rivals, shelfIndexes, shelves }: View,
   address: Address,
 ) {
   const studies = results.map(({ study: { slug, date } }) => ({
@@ -105,7 +105,9 @@ function listPages(
     url: address(formatSeriesPath(slug)),
     ...(date === undefined ? {} : { date: date.iso }),
   }));
-  const others = [...shelfIndexes, ...shelves].map(({ folder }) => ({ url: address(`/${folder}/`) }));
+  const others = [...rivals, ...shelfIndexes, ...shelves].map(({ folder }) => ({
+    url: address(`/${folder}/`),
+  }));
   return [
     { url: address("/") },
     { url: address("/survey/") },

@@ -15,6 +15,7 @@ import { describeChange, describeVerdict, type VerdictView } from "../../words/v
 import { type Linker, linkFrom } from "../address.ts";
 import { listPlacedEdges, placeEdges } from "../edge/edgeaddress.ts";
 import { formatNames } from "../edge/edgerow.ts";
+import { presentRivalPlace, type RivalFlag, type RivalPlace } from "../flag/rivalindex.ts";
 import { type Gains, presentGain, rankGains } from "../front/gainchart.ts";
 import { describePicture, type LinkPicture, linkFile, pictureStudy } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
@@ -86,6 +87,8 @@ export interface StudyPage extends Byline {
   /** Shown where the prose asks for it. */
   readonly matrix: MatrixView | undefined;
   readonly likeness: LikenessView | undefined;
+  /** Undefined where it is the only study of its flag. */
+  readonly rivals: RivalPlace | undefined;
   /** The series that it is in. */
   readonly series: readonly SeriesPlace[];
   /** The address of its steps. */
@@ -116,6 +119,7 @@ export function presentStudy(
   all: Pick<GalleryResult, "studies" | "survey"> & {
     readonly gains: Gains;
     readonly series?: SeriesIndex;
+    readonly rivals?: ReadonlyMap<string, RivalFlag>;
   } = {
     studies: [result],
     gains: rankGains([result], format),
@@ -161,6 +165,7 @@ export function presentStudy(
     matrix,
     likeness: presentLikeness(result, all, link, format),
     show: link(`${path}show/`),
+    rivals: presentRivalPlace(all.rivals?.get(study.slug), link, format),
     series: presentPlaces(study.slug, all.series ?? new Map(), link, format),
   };
 }

@@ -112,6 +112,18 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
     const series = { "content/studies/ferry/study.md": study, "content/series/quay.md": rightSeries };
     return inFolder({ ...plain, ...series }, (root) => analyseGallery(join(root, "content")));
   },
+  "study/adopted-twice": (isWrong) => {
+    const decide = (status: string) =>
+      rightStudy.replace("status: open", `status: ${status}\ndecision: At the meeting.`);
+    const adopted = decide("adopted");
+    const rival = isWrong ? adopted : decide("declined");
+    const files = {
+      "content/studies/ferry/study.md": adopted,
+      "content/studies/rival/study.md": rival,
+      "content/studies/rival/original.svg": rightDrawing,
+    };
+    return inFolder({ ...plain, ...files }, (root) => analyseGallery(join(root, "content")));
+  },
   "study/colour-small": (isWrong) =>
     compareDrawing(
       "ferry.svg",

@@ -97,7 +97,7 @@ describe("examples in a content folder", () => {
 describe("examples that are acted out", () => {
   test.each(acted)("%s", { timeout: 60_000 }, async (id) => {
     expect(ids).toContain(id);
-    expect(await act(id, "wrong")).toEqual([id]);
+    expect([...new Set(await act(id, "wrong"))]).toEqual([id]);
     expect(await act(id, "right")).toEqual([]);
   });
 });

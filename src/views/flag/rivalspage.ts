@@ -1,0 +1,203 @@
+// Floor 8. `/flags/<slug>/`: all studies of one flag beside its original and beside each other; and two of them alone.
+import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
+import type { ComparedEdge } from "../../measure/comparison.ts";
+import type { Format } from "../../words/format.ts";
+import { capitalise } from "../../words/phrase.ts";
+import { countRivals } from "../../words/rivalphrase.ts";
+import { describeVerdict, type VerdictView } from "../../words/verdict.ts";
+import { type Linker, linkFrom } from "../address.ts";
+import { listPlacedEdges } from "../edge/edgeaddress.ts";
+import { formatNames } from "../edge/edgerow.ts";
+import { type Card, presentCard } from "../front/card.ts";
+import { pictureFirst } from "../linkview.ts";
+import { type Frame, presentFrame } from "../pageframe.ts";
+import { type Plate, presentPlate } from "../plate.ts";
+import { firstSentence } from "../safeprose.ts";
+import { recordList } from "../schemarecord.ts";
+import { presentChosen, type RulerView } from "../study/contrastruler.ts";
+import { presentLikeness } from "../study/likenessfact.ts";
+import { placeDrawing } from "../survey/flagname.ts";
+import { formatFlagPath, listRivals, type RivalFlag } from "./rivalindex.ts";
+
+export interface RivalsPage {
+  /** The page's folder in the site, without slashes around it. */
+  readonly folder: string;
+  readonly frame: Frame;
+  readonly title: string;
+  readonly count: string;
+  /** The way back to all of them, where these are two. */
+  readonly all: string | undefined;
+  /** The original, which is not among them where two stand alone, and each redesign: all at one scale. */
+  readonly plates: readonly NumberedPlate[];
+  readonly proposals: readonly Proposal[];
+  /** Undefined where the flag has no edge. */
+  readonly ruler: RulerView | undefined;
+  /** The pages of two of them; none where they are two. */
+  readonly pairs: readonly { readonly text: string; readonly address: string }[];
+}
+
+export interface NumberedPlate {
+  readonly plate: Plate;
+  readonly caption: string;
+  /** Where its study is; undefined for the original. */
+  readonly address: string | undefined;
+}
+
+/** One of the redesigns. */
+export interface Proposal {
+  readonly number: string;
+  readonly card: Card;
+  readonly verdict: VerdictView;
+  /** The first sentence of the argument. */
+  readonly argument: string | undefined;
+  readonly focusClarity: { readonly before: string; readonly after: string } | undefined;
+  /** Share of the flag that changes. */
+  readonly share: string;
+  /** What it could be taken for. */
+  readonly likeness: string | undefined;
+}
+
+/** Up to so many rivals each two of them have a page, which are fifteen. */
+const mostPaired = 6;
+
+/** A study with the number it has on all pages of its flag, from 1. */
+interface Numbered {
+  readonly result: StudyResult;
+  readonly number: string;
+}
+
+/** The pages of every flag with rivals: one of all, and one of each two. */
+export function presentRivals(result: GalleryResult, format: Format): readonly RivalsPage[] {
+  return listRivals(result).flatMap((flag) => {
+    const all = flag.studies.map((one, at) => ({ result: one, number: format.number(at + 1, 0) }));
+    const twos = all.length > 2 && all.length <= mostPaired ? pairUp(all) : [];
+    const pairs = twos.map((two) => ({ two, path: formatPairPath(flag, two) }));
+    const path = formatFlagPath(flag.slug);
+    return [
+      presentOne(flag, all, path, result, format, pairs),
+      ...pairs.map((pair) => presentOne(flag, pair.two, pair.path, result, format)),
+    ];
+  });
+}
+
+function pairUp(all: readonly Numbered[]): readonly (readonly [Numbered, Numbered])[] {
+  return all.flatMap((one, at) => all.slice(at + 1).map((other) => [one, other] as const));
+}
+
+function formatPairPath({ slug }: RivalFlag, two: readonly [Numbered, Numbered]): string {
+  return `${formatFlagPath(slug)}${two.map(({ result }) => result.study.slug).join("/")}/`;
+}
+
+function presentOne(
+  flag: RivalFlag,
+  chosen: readonly Numbered[],
+  path: string,
+  all: GalleryResult,
+  format: Format,
+  pairs?: readonly { readonly two: readonly [Numbered, Numbered]; readonly path: string }[],
+): RivalsPage {
+  const link = linkFrom(path);
+  const count = countRivals(chosen.length, format);
+  const proposals = chosen.map((one) => presentProposal(one, all, link, format));
+  const changes = proposals.map(({ number, card }) => `${number}. ${card.change}`);
+  const title =
+    pairs === undefined ? `${flag.name}: ${chosen.map(({ number }) => number).join(" or ")}` : flag.name;
+  const description = `${capitalise(count)}. ${changes.join(" ")}`;
+  return {
+    folder: path.slice(1, -1),
+    frame: presentFrame(
+      {
+        path,
+        title,
+        description,
+        section: "studies",
+        ...pictureFirst(
+          chosen.map(({ result }) => result),
+          all.gallery,
+          format,
+        ),
+        record: recordList(title, description, all.gallery),
+      },
+      all.gallery,
+      format,
+    ),
+    title: flag.name,
+    count: capitalise(count),
+    all: pairs === undefined ? link(formatFlagPath(flag.slug)) : undefined,
+    plates: [
+      ...(pairs === undefined ? [] : [presentOriginal(flag, link, format)]),
+      ...proposals.map(({ number, card }) => ({
+        plate: { ...card.plates[1], label: `Proposal ${number}` },
+        caption: card.change,
+        address: card.address,
+      })),
+    ],
+    proposals,
+    ruler: presentRivalRuler(chosen, link, format),
+    pairs: (pairs ?? []).map(({ two, path: at }) => ({
+      text: two.map(({ number }) => number).join(" and "),
+      address: link(at),
+    })),
+  };
+}
+
+function presentOriginal({ entry }: RivalFlag, link: Linker, format: Format): NumberedPlate {
+  const plate = presentPlate("Original", link(placeDrawing(entry)), entry.measure, format);
+  return { plate, caption: "", address: undefined };
+}
+
+function presentProposal(
+  { result, number }: Numbered,
+  all: GalleryResult,
+  link: Linker,
+  format: Format,
+): Proposal {
+  const { comparison } = result;
+  const { before, after } = comparison;
+  const likeness = presentLikeness(result, all, link, format);
+  return {
+    number,
+    card: presentCard(result, link, format),
+    verdict: describeVerdict(comparison, format),
+    argument: firstSentence(result.study.body, all.gallery.language),
+    focusClarity:
+      before.focus.source === "none"
+        ? undefined
+        : { before: format.percent(before.focus.clarity), after: format.percent(after.focus.clarity) },
+    share: format.share(findShare(result)),
+    likeness: likeness?.isNear ? likeness.sentence : undefined,
+  };
+}
+
+/** Of the flag's area, 0 to 1. */
+function findShare({ comparison, change }: StudyResult): number {
+  const same = comparison.before.colours.filter(({ hex }) => hex === change.replace);
+  return (same.find(({ part }) => part !== undefined) ?? same[0])?.share ?? 0;
+}
+
+/** Every edge that one of them moves, the longest first, with the line of each of them under one another. */
+function presentRivalRuler(chosen: readonly Numbered[], link: Linker, format: Format): RulerView | undefined {
+  const lines = chosen.flatMap(({ result, number }) => {
+    const paths = new Map(
+      listPlacedEdges(result.study.slug, result.comparison).map(({ edge, path }) => [edge, path]),
+    );
+    return result.comparison.edges.map((edge) => ({ result, edge, number, path: paths.get(edge) }));
+  });
+  const moved = new Set(lines.filter(({ edge }) => edge.outcome !== "same").map(({ edge }) => keyOf(edge)));
+  const shown = lines
+    .filter(({ edge }) => moved.has(keyOf(edge)))
+    .sort((a, b) => b.edge.length - a.edge.length || keyOf(a.edge).localeCompare(keyOf(b.edge), "en"));
+  if (shown.length === 0) return undefined;
+  const rows = shown.map(({ result, edge, number, path }) => ({
+    result,
+    edge,
+    called: `${number}: ${formatNames(edge.names[0])}`,
+    ...(path === undefined ? {} : { address: link(path) }),
+  }));
+  return presentChosen(rows, link, format);
+}
+
+/** Rivals share the paints of one drawing. */
+function keyOf({ a, b }: ComparedEdge): string {
+  return `${a}-${b}`;
+}

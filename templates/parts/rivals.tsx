@@ -1,0 +1,90 @@
+// Part. Several redesigns of one flag: all at one scale, one at a time in the same place, and their numbers in one table.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { NumberedPlate, Proposal } from "../../src/views/flag/rivalspage.ts";
+import { Move } from "./move.tsx";
+import { CaptionedPlate } from "./plate.tsx";
+
+/** The flags. Any of them takes the place of any other by its button, once `templates/client/swap.js` runs. */
+export function Rivals({ plates }: { plates: readonly NumberedPlate[] }): JSX.Element {
+  return (
+    <div class="swap" data-shown="both">
+      <div class="pair rival-flags">
+        {plates.map(({ plate, caption, address }) => (
+          <CaptionedPlate key={plate.label} plate={plate} eager>
+            <span>{plate.label}</span> {address && <a href={address}>{caption}</a>}
+          </CaptionedPlate>
+        ))}
+      </div>
+      <div class="swap-controls" hidden>
+        <button type="button">Swap in place</button>
+        <button type="button" hidden>
+          Show all
+        </button>
+        <span class="swap-choices">
+          {plates.map(({ plate: { label } }) => (
+            <button key={label} type="button">
+              {label}
+            </button>
+          ))}
+        </span>
+        <span class="unseen" role="status" />
+      </div>
+    </div>
+  );
+}
+
+/** What each brings and costs. */
+export function RivalTable({ proposals }: { proposals: readonly Proposal[] }): JSX.Element {
+  const hasFocus = proposals.some(({ focusClarity }) => focusClarity !== undefined);
+  return (
+    <table class="rival-table">
+      <thead>
+        <tr>
+          <th scope="col">Proposal</th>
+          <th scope="col">Verdict</th>
+          <th scope="col">Clarity</th>
+          {hasFocus && <th scope="col">Of what has to be seen</th>}
+          <th scope="col">Share that changes</th>
+        </tr>
+      </thead>
+      <tbody>
+        {proposals.map((proposal) => (
+          <Row key={proposal.number} proposal={proposal} hasFocus={hasFocus} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Row({ proposal, hasFocus }: { proposal: Proposal; hasFocus: boolean }): JSX.Element {
+  const { number, card, verdict, argument, focusClarity, share, likeness } = proposal;
+  const by = [card.authors, card.date?.text, card.status.word].filter((part) => part !== undefined);
+  return (
+    <tr>
+      <th scope="row">
+        <span class="rival-number">{number}</span>
+        <div>
+          <a href={card.address}>{card.title}</a>
+          <p class="byline">{by.join(" · ")}</p>
+          {argument && <p>{argument}</p>}
+        </div>
+      </th>
+      <td data-head="Verdict">
+        <strong>{verdict.word}.</strong> {verdict.cost} {likeness}
+      </td>
+      <td class="number" data-head="Clarity">
+        <Move before={card.clarity.before} after={card.clarity.after} />
+      </td>
+      {hasFocus && (
+        <td class="number" data-head="Of what has to be seen">
+          {focusClarity ? <Move before={focusClarity.before} after={focusClarity.after} /> : "no charge"}
+        </td>
+      )}
+      <td class="number" data-head="Share that changes">
+        {share}
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,53 @@
+import { expect, test } from "vitest";
+import { linkFrom } from "../../../src/views/address.ts";
+import {
+  formatFlagPath,
+  indexRivals,
+  listRivals,
+  presentRivalPlace,
+} from "../../../src/views/flag/rivalindex.ts";
+import { createFormat } from "../../../src/words/format.ts";
+import { rivalResult, studiesNamed } from "./rivals.ts";
+
+const format = createFormat("en");
+
+test("the oldest study comes first and names the flag; undated ones come last", () => {
+  const [flag, ...others] = listRivals(
+    rivalResult(
+      [["b", "2026-05-01"], ["undated"], ["a", "2026-06-01"]].map(([slug = "", date]) => ({ slug, date })),
+    ),
+  );
+  expect(others).toEqual([]);
+  expect(flag?.slug).toBe("the-flag-of-b");
+  expect(flag?.studies.map(({ study }) => study.slug)).toEqual(["b", "a", "undated"]);
+});
+
+test("a flag with one study has no rivals, nor has a gallery without a survey", () => {
+  expect(listRivals(rivalResult([{ slug: "b" }]))).toEqual([]);
+  expect(listRivals({ studies: studiesNamed([{ slug: "a" }, { slug: "b" }]) })).toEqual([]);
+});
+
+test("two flags of one name have two addresses", () => {
+  const one = rivalResult([{ slug: "a", flag: "The gull" }, { slug: "b" }]);
+  const other = rivalResult([{ slug: "c", flag: "The gull" }, { slug: "d" }]);
+  const both = {
+    studies: [...one.studies, ...other.studies],
+    survey: { entries: [...(other.survey?.entries ?? []), ...(one.survey?.entries ?? [])], failed: [] },
+  };
+  expect(listRivals(both).map(({ slug }) => slug)).toEqual(["the-gull", "the-gull-c"]);
+});
+
+test("each study says how many there are, and leads to them", () => {
+  const index = indexRivals(listRivals(rivalResult([{ slug: "a" }, { slug: "b" }])));
+  const link = linkFrom("/studies/a/");
+  expect(presentRivalPlace(index.get("a"), link, format)).toEqual({
+    text: "one of two proposals for it",
+    address: "../../flags/the-flag-of-a/",
+  });
+  expect(presentRivalPlace(index.get("c"), link, format)).toBeUndefined();
+});
+
+test("no slug leads out of the folder", () => {
+  expect(formatFlagPath("the-gull")).toBe("/flags/the-gull/");
+  expect(() => formatFlagPath("../gull")).toThrow(RangeError);
+});
