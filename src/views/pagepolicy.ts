@@ -30,6 +30,7 @@ const pagePatterns = [
   "/authors/:name/",
   "/tags/",
   "/tags/:name/",
+  "/decisions/",
   "/series/:slug/",
   "/flags/:slug/",
   "/flags/:slug/:one/:other/",
@@ -43,6 +44,7 @@ const pagePatterns = [
 const pagedPatterns = [
   "/list/",
   "/list/page/:number/",
+  "/decisions/page/:number/",
   "/authors/page/:number/",
   "/authors/:name/page/:number/",
   "/tags/page/:number/",

@@ -30,7 +30,7 @@ export function listWords({ study, comparison, change }: StudyResult): readonly 
     ...comparison.edges.map(({ outcome }) => outcome),
     comparison.verdict,
     study.status,
-    study.decision ?? "",
+    study.decision?.why ?? "",
     study.symbolism ?? "",
     ...[credit?.title ?? "", credit?.author ?? ""],
     readProse(study.body),

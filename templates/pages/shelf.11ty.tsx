@@ -1,4 +1,4 @@
-// Pages `/authors/<slug>/` and `/tags/<slug>/`: all studies of one author or with one tag.
+// Pages `/authors/<slug>/`, `/tags/<slug>/` and `/decisions/`: all studies of one author, with one tag, or that are decided.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
@@ -13,7 +13,7 @@ export const data = {
   permalink: ({ shelf }: { shelf: ShelfPage }) => `${shelf.folder}/index.html`,
 };
 
-/** Renders the page of one author or tag. */
+/** Renders the page of one author or tag, or of all decisions. */
 export function render({ shelf }: { site: SiteView; shelf: ShelfPage }): JSX.Element {
   return (
     <Document frame={shelf.frame} layout="shelf">
@@ -28,7 +28,7 @@ export function render({ shelf }: { site: SiteView; shelf: ShelfPage }): JSX.Ele
       </header>
       <div class="catalogue">
         {shelf.cards.map((card, index) => (
-          <Entry key={card.address} card={card} eager={index < 4} />
+          <Entry key={card.address} card={card} eager={index < 4} decision={card.decision} />
         ))}
       </div>
       {shelf.pages && <PageLinks pages={shelf.pages} />}

@@ -15,9 +15,11 @@ export function Entry({
   card,
   eager,
   level = "h2",
+  decision,
 }: {
   card: Card;
   eager: boolean;
+  decision?: string | undefined;
   level?: "h2" | "h3";
 }): JSX.Element {
   return (
@@ -42,6 +44,7 @@ export function Entry({
         {card.price && <span class="entry-price">{card.price}</span>}
       </p>
       <Byline authors={card.authors} date={card.date} decided={card.status} />
+      {decision && <p class="entry-decision">{decision}</p>}
     </article>
   );
 }

@@ -75,7 +75,7 @@ export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
       {hasNotes && (
         <div class="margin">
           {decision && (
-            <section>
+            <section id="decision">
               <h3>Decision</h3>
               <p>{decision}</p>
             </section>

@@ -28,7 +28,7 @@ const studies = Array.from({ length: total }, (_, index): StudyResult => {
       authors: [index % 2 === 0 ? "Ines Valcourt" : "Zoë Ébène"],
       tags: index % 20 === 0 ? ["canton"] : index === 3 ? ["charge", longTag] : ["charge"],
       body: `Long prose about the harbour. ${index % 10 === 0 ? "A rusty bollard." : ""} ${index === 7 ? "青い旗" : ""}`,
-      decision: index === 9 ? "Kept for the regatta." : "Decided.",
+      decision: { why: index === 9 ? "Kept for the regatta." : "Decided." },
     },
     comparison: { ...comparison, verdict, clarity: [0, 100 * gain] },
   };

@@ -30,7 +30,7 @@ export const study: Study = {
   original: "original.svg",
   change: { replace: "#c8202f", with: "straw" },
   status: "adopted",
-  decision: "Adopted, because it can be seen.",
+  decision: { why: "Adopted, because it can be seen." },
   authors: ["Ines Valcourt", "Tobin Arkwell"],
   date: "2026-04-02",
   tags: ["charge"],

@@ -34,7 +34,7 @@ export function formatSchemas(): Readonly<Record<SchemaName, string>> {
 const studyRules: Node = {
   if: { required: ["status"], properties: { status: { enum: ["adopted", "declined"] } } },
   // biome-ignore lint/suspicious/noThenProperty: the word of JSON Schema; nobody awaits this object.
-  then: { required: ["decision"] },
+  then: { anyOf: [{ required: ["decision"] }, { required: ["decided"] }] },
 };
 
 function format(name: SchemaName, { $schema, ...schema }: Node): string {

@@ -229,6 +229,29 @@ export const valueRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/decision-twice",
+    severity: "error",
+    means: "A decision stands as “decision” and as “decided”.",
+    why: "Nobody could know which of them holds.",
+    example: {
+      file: "told",
+      wrong:
+        "“decision: It reads from the quay.” and “decided: { date: 2026-05-02, why: It reads from the quay. }”",
+      right: "the second alone",
+    },
+  },
+  {
+    id: "study/decision-open",
+    severity: "error",
+    means: "A study has “decided”, and its status is neither adopted nor declined.",
+    why: "It would stand in the list of decisions, and say that it is not decided.",
+    example: {
+      file: "told",
+      wrong: "“status: open” and “decided: { date: 2026-05-02, why: It reads from the quay. }”",
+      right: "“status: adopted”",
+    },
+  },
+  {
     id: "study/adopted-twice",
     severity: "warning",
     means: "Two studies of one flag are adopted.",

@@ -26,6 +26,17 @@ export interface Credit {
   readonly licence: string;
 }
 
+/** What became of a proposal: a sentence, and with `decided` when and by how many votes. */
+export interface Decision {
+  readonly why: string;
+  /** ISO date, `2026-05-02`. */
+  readonly date?: string;
+  readonly by?: string;
+  readonly for?: number;
+  readonly against?: number;
+  readonly abstained?: number;
+}
+
 export type Focus = { readonly colour: string } | { readonly select: string };
 
 export interface Study {
@@ -48,7 +59,7 @@ export interface Study {
   readonly names?: ReadonlyMap<Hex, string>;
   readonly focus?: Focus;
   readonly status: Status;
-  readonly decision?: string;
+  readonly decision?: Decision;
   readonly authors: readonly string[];
   /** ISO date, `2026-04-02`. */
   readonly date?: string;

@@ -39,7 +39,7 @@ export interface ProseFile {
  * The value is undefined as soon as there is one error; warnings leave it. Problems: those of `readSource`,
  * `splitFrontMatter` or `joinFiles` and `parseYaml`, and `study/unknown-key`, `study/missing-key`, `study/no-value`,
  * `study/wrong-type`, `study/too-long`, `study/unknown-word`, `study/wrong-colour`, `study/wrong-date`,
- * `study/wrong-tag`, `study/wrong-author`, `study/wrong-name`, `study/name-twice`, `study/part-alone`, `study/focus`, `study/decision-missing`, `study/original-path`,
+ * `study/wrong-tag`, `study/wrong-author`, `study/wrong-name`, `study/name-twice`, `study/part-alone`, `study/focus`, `study/decision-missing`, `study/decision-twice`, `study/decision-open`, `study/original-path`,
  * `study/prose-control`, `study/prose-invisible`, `study/invisible`.
  */
 export function parseStudy(
@@ -59,7 +59,7 @@ export function parseStudy(
   const all = [...yaml.problems, ...checked.problems, ...body.problems];
   if (!checked.value || hasError(all)) return { value: undefined, problems: all };
 
-  const { original, focus, names, ...fields } = checked.value;
+  const { original, focus, names, decision, decided, ...fields } = checked.value;
   const reference = parseOriginal(original);
   if ("reason" in reference) return { value: undefined, problems: all };
   const inFlags = reference.folder === "flags";
@@ -72,6 +72,7 @@ export function parseStudy(
     original,
     ...fields,
     ...(names === undefined ? {} : { names: readNames(names) }),
+    ...(decided ? { decision: decided } : decision === undefined ? {} : { decision: { why: decision } }),
     ...(focus === undefined ? {} : { focus: focusOf(focus) }),
     ...(prose === undefined ? {} : { proseFile: prose.file }),
     body: body.value ?? "",

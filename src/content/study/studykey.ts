@@ -15,6 +15,17 @@ const change = {
   part: text(40).describe("With only: what readers call that part.").exactOptional(),
 };
 
+const votes = () => z.int().min(0).max(1_000_000);
+
+const decided = {
+  date: text(40).describe("When: year, month and day with hyphens."),
+  by: text(200).describe("Who decided.").exactOptional(),
+  for: votes().describe("Votes for it.").exactOptional(),
+  against: votes().describe("Votes against it.").exactOptional(),
+  abstained: votes().describe("Who voted neither way.").exactOptional(),
+  why: text(500).describe("Why, in a sentence."),
+};
+
 const credit = {
   title: text(200).describe("What the drawing is called.").exactOptional(),
   author: text(200).describe("Who made it.").exactOptional(),
@@ -47,6 +58,10 @@ export const studySchema = z.strictObject({
     .describe("Drafts are left out unless --with-drafts asks for them.")
     .default("open"),
   decision: text(500).describe("With adopted and declined: why, in a sentence.").exactOptional(),
+  decided: z
+    .strictObject(decided)
+    .describe("The same with its date and votes, for the list of decisions.")
+    .exactOptional(),
   authors: z.array(text(100)).max(20).describe("Who proposes it.").default([]),
   date: text(40).describe("Year, month and day with hyphens.").exactOptional(),
   tags: z.array(text(50)).max(20).describe("Letters, digits, spaces and hyphens.").default([]),
@@ -80,6 +95,14 @@ export const studyExamples: Readonly<Record<string, string>> = {
   "focus.select": 'select: "#wheel"',
   status: "status: open",
   decision: "decision: The lighter wheel reads from the quay.",
+  decided:
+    "decided: { date: 2026-05-02, by: the spring meeting, for: 11, against: 2, why: It reads from the quay. }",
+  "decided.date": "date: 2026-05-02",
+  "decided.by": "by: the spring meeting",
+  "decided.for": "for: 11",
+  "decided.against": "against: 2",
+  "decided.abstained": "abstained: 1",
+  "decided.why": "why: It reads from the quay.",
   authors: "authors: [Ines Valcourt]",
   "authors.*": "authors: [Ines Valcourt]",
   date: "date: 2026-04-02",

@@ -39,6 +39,7 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
     ...checkFocus(raw.focus),
     ...checkDecision(raw),
     ...checkDate(raw.date),
+    ...(isRaw(raw.decided) ? checkDate(raw.decided.date, "decided.date") : []),
     ...checkLicence(raw.credit),
     ...listOf(raw.tags).flatMap((tag, index) => checkTag(`tags.${index}`, tag)),
     ...listOf(raw.authors).flatMap((author, index) => checkAuthor(`authors.${index}`, author)),
@@ -141,17 +142,38 @@ function checkFocus(focus: unknown): Finding[] {
 }
 
 function checkDecision(raw: Raw): Finding[] {
-  if ((raw.status !== "adopted" && raw.status !== "declined") || raw.decision !== undefined) return [];
-  return wrong("study/decision-missing", "status", {
-    reason: `A study that is ${raw.status} says why, and “decision” is not there.`,
-    hint: "Add a sentence: decision: The lighter wheel reads from the quay.",
-  });
+  const isDecided = raw.status === "adopted" || raw.status === "declined";
+  if (raw.decision !== undefined && raw.decided !== undefined)
+    return wrong(
+      "study/decision-twice",
+      "decision",
+      {
+        reason: "The decision stands twice: as “decision” and as “decided”.",
+        hint: "Keep “decided”, and type the sentence behind its “why”.",
+      },
+      { on: "key" },
+    );
+  if (isDecided && raw.decision === undefined && raw.decided === undefined)
+    return wrong("study/decision-missing", "status", {
+      reason: `A study that is ${raw.status} says why, and “decision” is not there.`,
+      hint: "Add a sentence: decision: The lighter wheel reads from the quay.",
+    });
+  if (isDecided || raw.decided === undefined) return [];
+  return wrong(
+    "study/decision-open",
+    "decided",
+    {
+      reason: `The study is decided, and its status is ${isText(raw.status) ? raw.status : "open"}.`,
+      hint: "Type: status: adopted, or: status: declined",
+    },
+    { on: "key" },
+  );
 }
 
 /** Returns what is wrong with a date, where it is text. */
-export function checkDate(date: unknown): Finding[] {
+export function checkDate(date: unknown, path = "date"): Finding[] {
   const fault = isText(date) ? findDateFault(date) : undefined;
-  return fault === undefined ? [] : wrong("study/wrong-date", "date", fault);
+  return fault === undefined ? [] : wrong("study/wrong-date", path, fault);
 }
 
 function checkLicence(credit: unknown): Finding[] {

@@ -2,11 +2,11 @@
 
 import { compareText } from "../../problem/problem.ts";
 import { formatSeriesPath } from "../../views/series/seriespage.ts";
-import { formatShelfPath } from "../../views/shelf/shelf.ts";
+import { decisionsPath, formatShelfPath } from "../../views/shelf/shelf.ts";
 import type { SiteView } from "../../views/siteview.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { formatTitle } from "../../words/title.ts";
-import { formatContent, formatSeriesContent } from "./feedcontent.ts";
+import { formatContent, formatDecisionContent, formatSeriesContent } from "./feedcontent.ts";
 import { escapeMarkup } from "./markup.ts";
 
 /** What a feed says of the gallery. */
@@ -22,6 +22,7 @@ export interface FeedFacts {
 
 type Study = SiteView["studies"][number];
 type Series = SiteView["series"][number];
+type DecidedCard = SiteView["shelves"][number]["cards"][number];
 
 /** What is new: a study or a series. Paths are site paths. */
 interface Item {
@@ -54,9 +55,40 @@ export function formatAtom(
   studies: readonly Study[],
   series: readonly Series[] = [],
 ): string {
-  const { title, description, language, publisher, address } = facts;
-  const shown = listItems(facts, studies, series);
-  const home = address("/");
+  return writeAtom(facts, "/feed.xml", facts.title, "/", listItems(facts, studies, series));
+}
+
+/**
+ * The Atom feed of the {@link feedLength} latest decisions, from the cards of their list. An entry has the day of the decision,
+ * that of the study where it is not known, and the address of the decision on the study's page.
+ */
+export function formatDecisions(facts: FeedFacts, decided: readonly DecidedCard[]): string {
+  const items = decided.slice(0, feedLength).map((card): Item => {
+    const { search, status, decision = "" } = card;
+    return {
+      path: `${formatStudyPath(search.slug)}#decision`,
+      title: `${status.word}: ${formatTitle(card)}`,
+      summary: decision,
+      content: formatDecisionContent(card, facts),
+      image: undefined,
+      date: card.decided ?? card.date?.iso,
+      names: [],
+      hasPages: true,
+      tags: [],
+      rights: undefined,
+    };
+  });
+  return writeAtom(facts, "/decisions.xml", `${facts.title}: decisions`, decisionsPath, items);
+}
+
+function writeAtom(
+  { description, language, publisher, address }: FeedFacts,
+  self: string,
+  title: string,
+  page: string,
+  shown: readonly Item[],
+): string {
+  const home = address(page);
   const lines = [
     '<?xml version="1.0" encoding="utf-8"?>',
     `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${escapeMarkup(language)}">`,
@@ -64,12 +96,12 @@ export function formatAtom(
     element("title", title),
     element("subtitle", description),
     element("updated", shown.map(timeOf).sort().at(-1) ?? noTime),
-    linkElement("self", "application/atom+xml", address("/feed.xml")),
+    linkElement("self", "application/atom+xml", address(self)),
     linkElement("alternate", "text/html", home),
     person(publisher),
     element("generator", "Counterchange"),
     element("icon", address("/assets/icon.png")),
-    ...shown.map((item) => formatEntry(facts, item)),
+    ...shown.map((item) => formatEntry(address, item)),
     "</feed>",
   ];
   return `${lines.join("\n")}\n`;
@@ -115,7 +147,7 @@ function itemOfSeries(series: Series, facts: FeedFacts): Item {
   };
 }
 
-function formatEntry({ address }: FeedFacts, item: Item): string {
+function formatEntry(address: FeedFacts["address"], item: Item): string {
   const url = address(item.path);
   const lines = [
     "<entry>",

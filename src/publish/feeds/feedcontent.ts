@@ -2,6 +2,7 @@
 
 import { linkSize } from "../../views/linkview.ts";
 import type { SiteView } from "../../views/siteview.ts";
+import { formatStudyPath } from "../../views/status.ts";
 import { formatTitle } from "../../words/title.ts";
 import { escapeMarkup } from "./markup.ts";
 
@@ -59,6 +60,16 @@ export function formatSeriesContent(series: Series, facts: ContentFacts): string
     paragraph("The redesigns are unofficial studies."),
   ];
   return wrap(pieces, facts);
+}
+
+/** Returns a decision the same way: what was proposed, what it would do, and what became of it. */
+export function formatDecisionContent(
+  { search, change, verdict, clarity, decision = "" }: SiteView["shelves"][number]["cards"][number],
+  facts: ContentFacts,
+): string {
+  const page = escapeMarkup(facts.address(formatStudyPath(search.slug)));
+  const proposed = escapeMarkup(`${change} ${verdict}: clarity ${clarity.before} → ${clarity.after}.`);
+  return wrap([paragraph(decision), `<p><a href="${page}">${proposed}</a></p>`], facts);
 }
 
 function wrap(pieces: readonly string[], { language, direction }: Omit<ContentFacts, "address">): string {

@@ -8,6 +8,7 @@ import { listPlacedEdges } from "../../views/edge/edgeaddress.ts";
 import { orderStudies } from "../../views/front/card.ts";
 import { formatWords, wordsFile } from "../../views/searchwords.ts";
 import { formatSeriesPath } from "../../views/series/seriespage.ts";
+import { decisionsPath } from "../../views/shelf/shelf.ts";
 import { formatShowPath } from "../../views/show/showpage.ts";
 import type { SharedPages, StudyPages } from "../../views/siteview.ts";
 import { formatChangesPath, formatStudyPath } from "../../views/status.ts";
@@ -15,7 +16,7 @@ import { hasRanking } from "../../views/study/optionsview.ts";
 import { fileOf, type SiteFile } from "../folder/sitefile.ts";
 import { iconSvg } from "../pictures/icon.ts";
 import { formatEdgesTable } from "./edgescsv.ts";
-import { formatAtom, formatJsonFeed } from "./feed.ts";
+import { formatAtom, formatDecisions, formatJsonFeed } from "./feed.ts";
 import { type Address, formatStudiesData, formatStudyData } from "./sitedata.ts";
 import { formatSitemaps } from "./sitemap.ts";
 
@@ -68,9 +69,11 @@ function listSubscriptions(
     publisher: gallery.society ?? gallery.title,
     address,
   };
+  const decided = view.shelves.find(({ folder }) => folder === decisionsPath.slice(1, -1))?.cards ?? [];
   const maps = formatSitemaps(listPages(orderStudies(studies), view, address), address);
   return [
     fileOf("feed.xml", () => formatAtom(facts, view.studies, view.series)),
+    ...(decided.length === 0 ? [] : [fileOf("decisions.xml", () => formatDecisions(facts, decided))]),
     fileOf("feed.json", () => formatJsonFeed(facts, view.studies, view.series)),
     ...maps.map(({ file, text }) => fileOf(file, () => text)),
   ];

@@ -3,7 +3,7 @@
 import type { StudyRanking } from "../../analysis/options/studyranking.ts";
 import type { StudyResult } from "../../analysis/result.ts";
 import { type Series, studyOf } from "../../content/series/series.ts";
-import type { Gallery } from "../../content/study/study.ts";
+import type { Decision, Gallery } from "../../content/study/study.ts";
 import type { ComparedEdge } from "../../measure/comparison.ts";
 import type { Measure } from "../../measure/measurement.ts";
 import { formatJson } from "../../measure/roundnumber.ts";
@@ -33,7 +33,7 @@ export function formatStudyData(result: StudyResult, gallery: Gallery, address: 
     schema: address("/schemas/study.schema.json"),
     ...summarise(result, gallery, address),
     measureVersion,
-    ...(study.decision === undefined ? {} : { decision: study.decision }),
+    ...(study.decision === undefined ? {} : tellDecision(study.decision)),
     ...(study.symbolism === undefined ? {} : { symbolism: study.symbolism }),
     ...(study.credit === undefined ? {} : { credit: study.credit }),
     comparison: plainComparison(result),
@@ -47,6 +47,11 @@ export function formatStudyData(result: StudyResult, gallery: Gallery, address: 
     })),
   };
   return `${formatJson(data)}\n`;
+}
+
+/** The sentence as it always was; `decided` where there is more. */
+function tellDecision(decision: Decision) {
+  return { decision: decision.why, ...(decision.date === undefined ? {} : { decided: decision }) };
 }
 
 /** `studies.json`: a line of facts for each study, in the order of the front page. */

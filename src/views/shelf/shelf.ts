@@ -26,6 +26,17 @@ export function placeShelf(kind: ShelfKind, shelf: Shelf): string {
   return isLone(kind, shelf) && only ? formatStudyPath(only.study.slug) : formatShelfPath(kind, shelf.name);
 }
 
+/** Site path of the list of decisions. */
+export const decisionsPath = "/decisions/";
+
+/** Studies that were decided, the latest decision first; those whose day is not known stand by that of the study. */
+export function listDecided(results: readonly StudyResult[]): readonly StudyResult[] {
+  const dayOf = ({ study: { decision, date } }: StudyResult) => decision?.date ?? date ?? "";
+  return results
+    .filter(({ study: { status } }) => status === "adopted" || status === "declined")
+    .sort((a, b) => compareText(dayOf(b), dayOf(a)) || compareText(a.study.slug, b.study.slug));
+}
+
 /** Whether it is the tag of one study. */
 export function isLone(kind: ShelfKind, { results }: Pick<Shelf, "results">): boolean {
   return kind === "tags" && results.length === 1;

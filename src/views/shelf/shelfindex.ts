@@ -9,7 +9,7 @@ import { type Frame, presentFrame } from "../pageframe.ts";
 import { divideList, type ListPage, type PagesView, presentPages } from "../paging.ts";
 import { type Plate, presentPair } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
-import { listShelves, placeShelf, type Shelf, type ShelfKind } from "./shelf.ts";
+import { listDecided, listShelves, placeShelf, type Shelf, type ShelfKind } from "./shelf.ts";
 
 /** One way to a shelf. */
 export interface ShelfLink {
@@ -64,20 +64,21 @@ const empties: Readonly<Record<ShelfKind, string>> = {
 /** Studies of a shelf in the index. Our own judgement: the page of the shelf has all. */
 const mostTitles = 24;
 
-/** The ways to both indexes; one without a shelf is left out. */
+/** The ways to the indexes and to the decisions; what has nothing in it is left out. */
 export function linkIndexes(
   results: readonly StudyResult[],
   link: Linker,
   format: Format,
 ): readonly ShelfIndexLink[] {
-  return kinds.flatMap((kind) => {
-    const count = listShelves(results, kind, format).length;
-    if (count === 0) return [];
-    return {
-      text: `${format.number(count, 0)} ${count === 1 ? singular[kind] : kind}`,
-      address: link(`/${kind}/`),
-    };
-  });
+  const counts = [
+    ...kinds.map((kind) => [listShelves(results, kind, format).length, singular[kind], kind] as const),
+    [listDecided(results).length, "decision", "decisions"] as const,
+  ];
+  return counts.flatMap(([count, one, many]) =>
+    count === 0
+      ? []
+      : { text: `${format.number(count, 0)} ${count === 1 ? one : many}`, address: link(`/${many}/`) },
+  );
 }
 
 /** The ways to the shelves of a kind that most studies stand on, in the order of the alphabet, and how many more there are. */

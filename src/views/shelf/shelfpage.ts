@@ -2,6 +2,7 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import { slugOf } from "../../words/addressslug.ts";
+import { describeDecision } from "../../words/decisionphrase.ts";
 import type { Format } from "../../words/format.ts";
 import { linkFrom } from "../address.ts";
 import { type Card, presentCard } from "../front/card.ts";
@@ -9,7 +10,16 @@ import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { divideList, type ListPage, listPath, mostOnPage, type PagesView, presentPages } from "../paging.ts";
 import { recordList } from "../schemarecord.ts";
-import { countStudies, formatShelfPath, isLone, listShelves, type Shelf, type ShelfKind } from "./shelf.ts";
+import {
+  countStudies,
+  decisionsPath,
+  formatShelfPath,
+  isLone,
+  listDecided,
+  listShelves,
+  type Shelf,
+  type ShelfKind,
+} from "./shelf.ts";
 
 export interface ShelfPage {
   /** The page's folder in the site, without slashes around it. */
@@ -19,17 +29,21 @@ export interface ShelfPage {
   readonly kind: { readonly text: string; readonly address: string; readonly all: string };
   readonly name: string;
   readonly count: string;
-  readonly cards: readonly Card[];
+  /** In the list of decisions each with its own, and its day. */
+  readonly cards: readonly (Card & { readonly decision?: string; readonly decided?: string })[];
   /** The ways to the other pages of a long list; undefined where this is all of it. */
   readonly pages: PagesView | undefined;
 }
 
+type ListKind = ShelfKind | "list" | "decisions";
+
 const kinds: Readonly<
-  Record<ShelfKind | "list", { readonly text: string; readonly all: string; readonly path: string }>
+  Record<ListKind, { readonly text: string; readonly all: string; readonly path: string }>
 > = {
   authors: { text: "Author", all: "All authors", path: "/authors/" },
   tags: { text: "Tag", all: "All tags", path: "/tags/" },
   list: { text: "List", all: "By author", path: "/authors/" },
+  decisions: { text: "Record", all: "By author", path: "/authors/" },
 };
 
 /**
@@ -42,8 +56,17 @@ export function presentShelves(
   format: Format,
 ): readonly ShelfPage[] {
   const all = { slug: "list", name: "All studies", results };
+  const decided = listDecided(results);
   return [
     ...(results.length > mostOnPage ? presentShelf("list", all, gallery, format) : []),
+    ...(decided.length === 0
+      ? []
+      : presentShelf(
+          "decisions",
+          { slug: "decisions", name: "Decisions", results: decided },
+          gallery,
+          format,
+        )),
     ...(["authors", "tags"] as const).flatMap((kind) =>
       listShelves(results, kind, format)
         .filter((shelf) => !isLone(kind, shelf))
@@ -52,18 +75,14 @@ export function presentShelves(
   ];
 }
 
-function presentShelf(
-  kind: ShelfKind | "list",
-  shelf: Shelf,
-  gallery: Gallery,
-  format: Format,
-): readonly ShelfPage[] {
-  const path = kind === "list" ? listPath : formatShelfPath(kind, shelf.name);
+function presentShelf(kind: ListKind, shelf: Shelf, gallery: Gallery, format: Format): readonly ShelfPage[] {
+  const path =
+    kind === "list" ? listPath : kind === "decisions" ? decisionsPath : formatShelfPath(kind, shelf.name);
   return divideList(path, shelf.results).map((page) => presentOne(kind, shelf, path, page, gallery, format));
 }
 
 function presentOne(
-  kind: ShelfKind | "list",
+  kind: ListKind,
   shelf: Shelf,
   begin: string,
   page: ListPage<StudyResult>,
@@ -74,7 +93,12 @@ function presentOne(
   const link = linkFrom(path);
   const pages = presentPages(begin, page, link, format);
   const count = countStudies(shelf.results.length, format);
-  const what = { authors: `by ${shelf.name}`, tags: `tagged ${shelf.name}`, list: "in all" }[kind];
+  const what = {
+    authors: `by ${shelf.name}`,
+    tags: `tagged ${shelf.name}`,
+    list: "in all",
+    decisions: "decided",
+  }[kind];
   const description = `${count} ${what}: one colour changed, every edge measured.`;
   return {
     folder: path.slice(1, -1),
@@ -95,6 +119,13 @@ function presentOne(
     count,
     cards: page.items.map((result) => {
       const card = presentCard(result, link, format);
+      const { decision, status } = result.study;
+      if (kind === "decisions" && decision)
+        return {
+          ...card,
+          decision: describeDecision(decision, status, format),
+          ...(decision.date && { decided: decision.date }),
+        };
       return kind === "authors" ? { ...card, authors: nameOthers(result, shelf.slug, format) } : card;
     }),
     pages,

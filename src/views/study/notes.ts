@@ -5,6 +5,8 @@ import type { Hex } from "../../colour/colour.ts";
 import { nameColour } from "../../colour/colourname.ts";
 import { parseColour } from "../../colour/colourtext.ts";
 import type { Credit, Gallery, NotedOption } from "../../content/study/study.ts";
+import { describeDecision } from "../../words/decisionphrase.ts";
+import type { Format } from "../../words/format.ts";
 import type { Swatch } from "../../words/paintname.ts";
 import type { Linker } from "../address.ts";
 
@@ -61,10 +63,16 @@ export function pngSize([high, wide]: readonly [number, number]): {
 }
 
 /** Everything a study says of itself besides its prose. */
-export function presentNotes(result: StudyResult, gallery: Gallery, link: Linker, path: string): NotesView {
+export function presentNotes(
+  result: StudyResult,
+  gallery: Gallery,
+  link: Linker,
+  path: string,
+  format: Format,
+): NotesView {
   const { study } = result;
   return {
-    decision: study.decision,
+    decision: study.decision && describeDecision(study.decision, study.status, format),
     symbolism: study.symbolism,
     options: study.options.map((option, index) => presentOption(option, index, result, gallery)),
     credit: study.credit && presentCredit(study.credit),

@@ -160,7 +160,7 @@ export function presentStudy(
     prose,
     inProse: findInProse(prose),
     isShort: study.body.length <= mostInColumns,
-    notes: presentNotes(result, gallery, link, path),
+    notes: presentNotes(result, gallery, link, path, format),
     options: presentOptionsLine(result, link, format),
     matrix,
     likeness: presentLikeness(result, all, link, format),

@@ -55,6 +55,12 @@ async function measure(
   }
 }
 
+const decided = "decided: { date: 2026-05-02, why: It reads from the quay. }";
+const decide = (lines: string): Asked =>
+  inFolder(
+    { ...plain, "content/studies/ferry/study.md": rightStudy.replace("status: open", lines) },
+    (root) => loadGallery(join(root, "content")),
+  );
 const entriesOf = (count: number) =>
   Array.from({ length: count }, (_, index) => ({ name: `a${index}`, kind: "folder" as const }));
 /** Sixty colours, each showing less than the one before. */
@@ -112,11 +118,14 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
     const series = { "content/studies/ferry/study.md": study, "content/series/quay.md": rightSeries };
     return inFolder({ ...plain, ...series }, (root) => analyseGallery(join(root, "content")));
   },
+  "study/decision-twice": (isWrong) =>
+    decide(`status: adopted\n${isWrong ? "decision: So.\n" : ""}${decided}`),
+  "study/decision-open": (isWrong) => decide(`status: ${isWrong ? "open" : "adopted"}\n${decided}`),
   "study/adopted-twice": (isWrong) => {
-    const decide = (status: string) =>
+    const decideBy = (status: string) =>
       rightStudy.replace("status: open", `status: ${status}\ndecision: At the meeting.`);
-    const adopted = decide("adopted");
-    const rival = isWrong ? adopted : decide("declined");
+    const adopted = decideBy("adopted");
+    const rival = isWrong ? adopted : decideBy("declined");
     const files = {
       "content/studies/ferry/study.md": adopted,
       "content/studies/rival/study.md": rival,

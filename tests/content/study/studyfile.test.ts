@@ -33,7 +33,7 @@ test("a study with every key", () => {
     change: { replace: "#7a1020", with: "light blue", only: "#wheel" },
     focus: { select: "#wheel" },
     status: "declined",
-    decision: "Too close to the harbour flag.",
+    decision: { why: "Too close to the harbour flag." },
     authors: ["Ines Valcourt", "Tom Ashgrove"],
     date: "2026-04-02",
     tags: ["charge", "dark on dark"],

@@ -75,6 +75,29 @@ ferry/study.md:5:9  error  A study that is adopted says why, and “decision” 
     Add a sentence: decision: The lighter wheel reads from the quay.`,
   ],
   [
+    "a decision in two places",
+    ["status: adopted", "decision: It reads.", "decided: { date: 2026-05-02, why: It reads. }"],
+    `\
+ferry/study.md:6:1  error  The decision stands twice: as “decision” and as “decided”.  study/decision-twice
+    decision: It reads.
+    ^^^^^^^^
+    Keep “decided”, and type the sentence behind its “why”.`,
+  ],
+  [
+    "decided on a day that is none, and still open",
+    ["decided: { date: 2026-02-30, for: 3, why: It reads. }"],
+    `\
+ferry/study.md:5:1  error  The study is decided, and its status is open.  study/decision-open
+    decided: { date: 2026-02-30, for: 3, why: It reads. }
+    ^^^^^^^
+    Type: status: adopted, or: status: declined
+
+ferry/study.md:5:18  error  “date” is “2026-02-30”, and the calendar has no such day.  study/wrong-date
+    decided: { date: 2026-02-30, for: 3, why: It reads. }
+                     ^^^^^^^^^^
+    February 2026 has 28 days: the month is the number in the middle.`,
+  ],
+  [
     "a day the calendar does not have",
     ["date: 2026-02-29"],
     `\

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { GalleryResult, StudyResult } from "../../../src/analysis/result.ts";
 import type { Study } from "../../../src/content/study/study.ts";
-import { feedLength, formatAtom, formatJsonFeed } from "../../../src/publish/feeds/feed.ts";
+import { feedLength, formatAtom, formatDecisions, formatJsonFeed } from "../../../src/publish/feeds/feed.ts";
 import { presentSite } from "../../../src/views/siteview.ts";
 import { emptyGallery, oddGallery } from "../../browser/gallery.ts";
 import { readXml } from "../dom.ts";
@@ -29,7 +29,7 @@ const hostile: GalleryResult = {
       title,
       authors: [title.slice(0, 100)],
       tags: [title.slice(0, 50)],
-      decision: title,
+      decision: { why: title },
       symbolism: title,
       body: `${title}\n\n[a](../other/?a=1&b="2") [b](#c) [c](javascript:alert(1)) ![d](https://x.example/p.png)\n`,
       credit: { title, author: title, source: title, licence: title },
@@ -50,7 +50,7 @@ const galleries: Readonly<Record<string, GalleryResult>> = {
   many,
 };
 
-function feedsOf(result: GalleryResult): { readonly atom: string; readonly json: string } {
+function feedsOf(result: GalleryResult): Readonly<Record<"atom" | "json" | "decisions", string>> {
   const { gallery } = result;
   const view = presentSite(result, undefined);
   const facts = {
@@ -64,14 +64,16 @@ function feedsOf(result: GalleryResult): { readonly atom: string; readonly json:
   return {
     atom: formatAtom(facts, view.studies, view.series),
     json: formatJsonFeed(facts, view.studies, view.series),
+    decisions: formatDecisions(facts, view.shelves.find(({ folder }) => folder === "decisions")?.cards ?? []),
   };
 }
 
 describe.each(Object.entries(galleries))("%s gallery", (_name, result) => {
-  const { atom, json } = feedsOf(result);
+  const { atom, json, decisions } = feedsOf(result);
 
   test("Atom: nothing is wrong by RFC 4287", () => {
     expect(checkAtom(atom)).toEqual([]);
+    expect(checkAtom(decisions)).toEqual([]);
   });
 
   test("JSON Feed: nothing is wrong by version 1.1", () => {
@@ -79,7 +81,7 @@ describe.each(Object.entries(galleries))("%s gallery", (_name, result) => {
   });
 
   test("the same input gives the same bytes", () => {
-    expect(feedsOf(result)).toEqual({ atom, json });
+    expect(feedsOf(result)).toEqual({ atom, json, decisions });
   });
 });
 
@@ -112,6 +114,17 @@ test("an entry says what its study says, with its address as id, and the newest 
       { name: "Tobin Arkwell", url: "https://flags.example/sound/authors/tobin-arkwell/" },
     ],
   });
+});
+
+test("a decision has the day of its own, and its address on the page of the study", () => {
+  const decision = { date: "2026-05-02", for: 3, why: "It reads." };
+  const feed = readXml(feedsOf({ ...galleryResult, studies: [named("wheel", { decision })] }).decisions);
+  const [entry] = childrenOf(feed.documentElement, "entry");
+  const text = (name: string) => entry && childrenOf(entry, name).map((one) => one.textContent);
+  expect(text("id")).toEqual(["https://flags.example/sound/studies/wheel/#decision"]);
+  expect(text("updated")).toEqual(["2026-05-02T00:00:00Z"]);
+  expect(text("title")).toEqual(["Adopted: A lighter square"]);
+  expect(text("summary")).toEqual(["Adopted on May 2, 2026, 3 for. It reads."]);
 });
 
 test("a study without a date has a time that never moves, and none where none is asked for", () => {

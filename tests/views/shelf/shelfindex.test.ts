@@ -63,5 +63,6 @@ test("the front page leads to both indexes and says how much they have", () => {
   expect(linkIndexes(results, linkFrom("/"), format)).toEqual([
     { text: "2 authors", address: "authors/" },
     { text: "1 tag", address: "tags/" },
+    { text: "2 decisions", address: "decisions/" },
   ]);
 });

@@ -7,7 +7,7 @@ import { gallery, study, studyResult } from "../../publish/sample.ts";
 
 const by = (slug: string, authors: readonly string[], tags: readonly string[]): StudyResult => ({
   ...studyResult,
-  study: { ...study, slug, authors, tags },
+  study: { ...study, slug, authors, tags, status: "open" },
 });
 const pages = presentShelves(
   [
@@ -17,6 +17,29 @@ const pages = presentShelves(
   gallery,
   createFormat("en"),
 );
+
+test("what is decided has a list, the latest decision first, each with its day and what was said", () => {
+  const decided = (slug: string, changed: Partial<StudyResult["study"]>): StudyResult => ({
+    ...studyResult,
+    study: { ...study, slug, authors: [], tags: [], status: "declined", ...changed },
+  });
+  const [list] = presentShelves(
+    [
+      decided("open", { status: "open" }),
+      decided("early", { decision: { date: "2026-05-01", why: "Too pale." } }),
+      decided("late", {
+        decision: { date: "2026-06-01", why: "too dark.", by: "the meeting", for: 1, against: 9 },
+      }),
+    ],
+    gallery,
+    createFormat("en-GB"),
+  );
+  expect(list?.folder).toBe("decisions");
+  expect(list?.cards.map(({ search, decided: day, decision }) => [search.slug, day, decision])).toEqual([
+    ["late", "2026-06-01", "Declined on 1 June 2026 by the meeting, 1 for and 9 against. Too dark."],
+    ["early", "2026-05-01", "Declined on 1 May 2026. Too pale."],
+  ]);
+});
 
 test("every author has a page with its studies, and every tag that several have", () => {
   expect(pages.map(({ folder, name, cards }) => [folder, name, cards.map(({ address }) => address)])).toEqual(

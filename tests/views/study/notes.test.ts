@@ -2,11 +2,18 @@ import { expect, test } from "vitest";
 import type { Study } from "../../../src/content/study/study.ts";
 import { linkFrom } from "../../../src/views/address.ts";
 import { presentNotes } from "../../../src/views/study/notes.ts";
+import { createFormat } from "../../../src/words/format.ts";
 import { gallery, study, studyResult } from "../../publish/sample.ts";
 
 const path = "/studies/a-square/";
 const notes = (changed: Partial<Study>) =>
-  presentNotes({ ...studyResult, study: { ...study, ...changed } }, gallery, linkFrom(path), path);
+  presentNotes(
+    { ...studyResult, study: { ...study, ...changed } },
+    gallery,
+    linkFrom(path),
+    path,
+    createFormat("en"),
+  );
 
 test("a palette name is shown as its colour, and keeps its name", () => {
   expect(notes({}).options[0]?.with).toEqual({ text: "straw", swatch: { hex: "#f4c430", name: "straw" } });
