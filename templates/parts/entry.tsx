@@ -43,8 +43,10 @@ export function Entry({
         </span>
         {card.price && <span class="entry-price">{card.price}</span>}
       </p>
-      <Byline authors={card.authors} date={card.date} decided={card.status} />
-      {decision && <p class="entry-decision">{decision}</p>}
+      <div>
+        <Byline authors={card.authors} date={card.date} decided={card.status} />
+        {decision && <p class="entry-decision">{decision}</p>}
+      </div>
     </article>
   );
 }
