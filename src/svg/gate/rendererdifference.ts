@@ -109,11 +109,12 @@ const unlike: readonly Unlike[] = [
   {
     what: "a dashed stroke that is wider than the shape, or wide where there may be corners, which programs bend in two ways",
     hint: "Draw each dash as a shape.",
-    isAt: (standing, { side }) =>
+    isAt: (standing, { outline, side }) =>
       dashesOf(standing).length > 0 &&
       (strokeOf(standing) > breadthOf(standing) ||
         (/^(?:path|rect|poly.*)$/.test(standing.element.name) &&
-          strokeOf(standing) * stretchOf(standing.matrix) > side / 20)),
+          !(outline.mitres.length === 1 && isLevel(standing)) &&
+          strokeOf(standing) * stretchOf(standing.matrix) > side / 10)),
   },
   {
     what: "a wide stroke on a part that is tiny, which programs turn in two ways",
@@ -189,6 +190,10 @@ function dashesOf(standing: Standing): readonly number[] {
 function breadthOf({ element: { name }, box }: Standing): number {
   const [x0, y0, x1, y1] = box ?? [0, 0, 0, 0];
   return name === "circle" || name === "ellipse" ? Math.min(x1 - x0, y1 - y0) : Infinity;
+}
+
+function isLevel({ box: [x0, y0, x1, y1] = [0, 0, 1, 1] }: Standing): boolean {
+  return x0 === x1 || y0 === y1;
 }
 
 /** Whether a step is shorter than a part of a pixel in which programs reckon, about 1/20 at 1,440 pixels. */
