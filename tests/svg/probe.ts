@@ -782,8 +782,15 @@ const servers: readonly Row[] = [
   [
     "markers",
     svg(
+      '<marker id="m" markerWidth="4" markerHeight="4" refX="2" refY="2" orient="auto"><path d="M0 0h4L2 4z" fill="#00c"/></marker><path d="M50 150L150 50L250 150" fill="none" stroke="#0a0" stroke-width="14" marker-start="url(#m)" marker-end="url(#m)"/>',
+    ),
+  ],
+  [
+    "a marker that turns between the ends",
+    svg(
       '<marker id="m" markerWidth="4" markerHeight="4" refX="2" refY="2" orient="auto"><path d="M0 0h4L2 4z" fill="#00c"/></marker><path d="M50 150L150 50L250 150" fill="none" stroke="#0a0" stroke-width="14" marker-start="url(#m)" marker-mid="url(#m)" marker-end="url(#m)"/>',
     ),
+    "svg/unlike",
   ],
   [
     "a marker that turns round",

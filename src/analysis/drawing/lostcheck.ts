@@ -8,15 +8,17 @@ import type { LabelMap } from "../../regions/labelmap.ts";
 import { countLost, type IsOther, measureSteps, nothing } from "../../regions/lostcolour.ts";
 import type { Raster } from "../../regions/raster.ts";
 import type { Paint } from "../../svg/paint.ts";
+import type { EmptyPaint } from "./emptypaint.ts";
 import { isJoined } from "./smallcolour.ts";
 
 /**
  * A colour, or `null` for none, that shows where the label map has another; `share` of the flag, 0 to 1. Or a paint inside
- * which a border shows that the map has not; `length` in flag heights.
+ * which a border shows that the map has not; `length` in flag heights. Or a gradient or pattern that is mostly not there.
  */
 export type Lost =
   | { readonly hex: Hex | null; readonly share: number }
-  | { readonly paint: string; readonly length: number };
+  | { readonly paint: string; readonly length: number }
+  | EmptyPaint;
 
 /** Share of the flag up to which such pixels are roundings along lines (the most of 798 real drawings is 0.03 %). */
 const mostLost = 0.001;
@@ -90,6 +92,11 @@ export function tellLost(file: string, lost: Lost, isAfter = false): Problem {
     return report("study/edge-lost", file, {
       reason: `${isAfter ? "After the change, inside" : "Inside"} ${describePaint(lost.paint)} colours meet along ${lost.length.toFixed(1)} flag heights, which would not be measured.`,
       hint: "Draw each of these colours as a shape of its own, with a plain fill.",
+    });
+  if ("server" in lost)
+    return report("study/colour-lost", file, {
+      reason: `The gradient or pattern url(#${lost.server}) does not show on ${formatShare(lost.share)} of what would be measured as it.`,
+      hint: `Delete what has fill="url(#${lost.server})", or give it a plain fill.`,
     });
   const { hex, share } = lost;
   return report("study/colour-lost", file, {

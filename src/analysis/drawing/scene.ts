@@ -6,6 +6,7 @@ import { measuringSize, type Raster } from "../../regions/raster.ts";
 import { findRuns, type Runs } from "../../regions/runs.ts";
 import type { ResolvedDrawing } from "../../svg/instance.ts";
 import { findPaints, type PaintedShapes, type Selection } from "../../svg/paint.ts";
+import { findEmpty } from "./emptypaint.ts";
 import { findLost, type Lost } from "./lostcheck.ts";
 import { renderMap } from "./measuregeometry.ts";
 import { lookAt, nameLooks, renderTrue } from "./paintlook.ts";
@@ -44,7 +45,10 @@ export async function renderScene(resolved: ResolvedDrawing, viewing: Viewing): 
   const seen = lookAt(picture, map, shapes.paints);
   const looks = nameLooks(seen, shapes.paints, areas.pixels.slice(1), viewing);
   viewing.lap?.("colours");
-  const lost = findLost(picture, map, shapes.paints, areas.flagPixels);
+  const lost = [
+    ...findLost(picture, map, shapes.paints, areas.flagPixels),
+    ...(await findEmpty(resolved.drawing, picture, map, shapes.paints, areas)),
+  ];
   viewing.lap?.("check");
   const isFlat = shapes.paints.every(({ flat }) => flat);
   return { resolved, shapes, map, runs, areas, looks, lost, joined, picture: isFlat ? undefined : picture };

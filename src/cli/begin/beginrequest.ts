@@ -57,7 +57,7 @@ export function readRequest(given: Given, content: string, taken: readonly strin
     );
   if (!isSlug(slug))
     throw new UsageError(
-      `${quoteText(slug)} cannot be an address: small letters a to z, digits and single hyphens only.`,
+      `${quoteText(slug)} cannot be an address: small letters a to z, digits and single hyphens only, 100 at most.`,
       suggest(proposeSlug(slug) === undefined ? (title ?? nameOf(original)) : slug, typed),
     );
   if (slug.length > longest.slug)
@@ -75,7 +75,7 @@ export function readRequest(given: Given, content: string, taken: readonly strin
   }
   if (series !== undefined && !isSlug(series))
     throw new UsageError(
-      `${quoteText(series)} cannot be the name of a series: small letters a to z, digits and single hyphens only.`,
+      `${quoteText(series)} cannot be the name of a series: small letters a to z, digits and single hyphens only, 100 at most.`,
       `Type, for example: --series ${proposeSlug(series) ?? "six-flags"}`,
     );
   const isSplit = given.switches.has("yaml");

@@ -13,7 +13,7 @@ export function checkFormerly(formerly: unknown): Finding[] {
     const path = `formerly.${index}`;
     if (!isSlug(name)) {
       const proposed = proposeSlug(name.replace(/^.*?studies\//, ""));
-      const reason = `${quoteText(name)} was never the address of a study: small letters, digits and single hyphens only.`;
+      const reason = `${quoteText(name)} was never the address of a study: small letters, digits and single hyphens only, 100 at most.`;
       const hint = `Type the name that the folder had: formerly: [${proposed ?? "ferry-wheel"}]`;
       return wrong("study/formerly-slug", path, { reason, hint });
     }

@@ -146,7 +146,7 @@ function wrongSlug(file: string, name: string, taken: readonly string[]): Proble
   const proposed = proposeSlug(name);
   const isFree = proposed !== undefined && !taken.includes(proposed);
   return report("study/slug", file, {
-    reason: `The folder ${quoteText(name)} cannot be an address: small letters, digits and single hyphens only.`,
+    reason: `The folder ${quoteText(name)} cannot be an address: small letters, digits and single hyphens only, 100 at most.`,
     hint: isFree
       ? `Rename the folder to: ${proposed}`
       : "Rename the folder, for example: lighter-ferry-wheel",

@@ -20,8 +20,8 @@ import type { Study } from "./study.ts";
 
 type Token = ReturnType<MarkdownIt["parse"]>[number];
 
-/** The addresses that a link may lead to, as their beginnings: of the web, of mail, or relative to the page. */
-const linkable = /^(?:https?:|mailto:|(?![a-z][a-z0-9+.-]*:|\/\/))/i;
+/** The addresses that a link may lead to, as their beginnings: of the web, of mail, or relative to the page: where a site begins is not known. */
+const linkable = /^(?:https?:|mailto:|(?![a-z][a-z0-9+.-]*:|\/))/i;
 
 /** Longest figure line that is looked at for what it was meant to be, in characters. */
 const longestFigure = 200;
@@ -244,7 +244,9 @@ function checkLinks(token: Token, prose: Prose): Problem[] {
   const reason = `The link to ${quoteText(address)} is left out: a study links to pages of the web and the gallery, and to mail addresses.`;
   const hint = address.startsWith("//")
     ? `Type the whole address: https:${address}`
-    : "Begin its address with https:// or mailto:; until then its text stands in its place.";
+    : address.startsWith("/")
+      ? `Type it from this page on, such as: ../..${address}`
+      : "Begin its address with https:// or mailto:; until then its text stands in its place.";
   const word = prose.study.body.includes(address) ? address : undefined;
   return [reportBlock(token, prose, "study/prose-link", { reason, hint }, word)];
 }

@@ -2,9 +2,12 @@
 import type { Advice } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 
+/** Names of published files begin with it and go on, up to the 255 bytes that file systems take. */
+const mostLetters = 100;
+
 /** Returns whether `name` can stand in an address as it is. */
 export function isSlug(name: string): boolean {
-  return /^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(name);
+  return name.length <= mostLetters && /^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(name);
 }
 
 /**
@@ -18,7 +21,9 @@ export function proposeSlug(name: string): string | undefined {
     .replace(/\p{M}/gu, "")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-|-$/g, "");
+    .replace(/^-/, "")
+    .slice(0, mostLetters - "-flag".length)
+    .replace(/-$/, "");
   if (plain === "") return undefined;
   return device.test(plain) ? `${plain}-flag` : plain;
 }

@@ -107,8 +107,14 @@ const unlike: readonly Unlike[] = [
     },
   },
   {
-    what: "a dashed stroke that is wider than the shape, which programs bend in two ways",
-    isAt: (standing) => dashesOf(standing).length > 0 && strokeOf(standing) > breadthOf(standing),
+    what: "a dashed stroke that is wider than the shape, or wide where there may be corners, which programs bend in two ways",
+    hint: "Draw each dash as a shape.",
+    isAt: (standing, { outline, side }) =>
+      dashesOf(standing).length > 0 &&
+      (strokeOf(standing) > breadthOf(standing) ||
+        (/^(?:path|rect|poly.*)$/.test(standing.element.name) &&
+          !(outline.mitres.length === 1 && isLevel(standing)) &&
+          strokeOf(standing) * stretchOf(standing.matrix) > side / 10)),
   },
   {
     what: "a wide stroke on a part that is tiny, which programs turn in two ways",
@@ -124,10 +130,25 @@ const unlike: readonly Unlike[] = [
         standing.all["stroke-width"]?.endsWith("%") === true),
   },
   {
-    what: "a marker that turns with the line where a closed path begins and ends, which programs turn in two ways",
+    what: "a marker that turns with the line between its ends, or where a closed path begins and ends, which programs turn in two ways",
+    hint: 'Write its angle: orient="30". Or draw it as shapes.',
     isAt: (standing, { ids }) =>
-      isClosed(standing.element) &&
-      markersOf(standing, ids).some(({ attributes }) => attributes["orient"]?.startsWith("auto") === true),
+      markersOf(standing, ids, isClosed(standing.element) ? markers : ["marker-mid"]).some(
+        ({ attributes }) => attributes["orient"]?.startsWith("auto") === true,
+      ),
+  },
+  {
+    what: "a mitre as long as stroke-miterlimit allows to a hair, which some programs cut off",
+    hint: "Write another stroke-miterlimit.",
+    isAt: (standing, { outline, side }) => {
+      const { all, matrix } = standing;
+      const most = Number(all["stroke-miterlimit"] ?? 4);
+      return (
+        (all["stroke-linejoin"] ?? "miter") === "miter" &&
+        strokeOf(standing) * stretchOf(matrix) > side / 200 &&
+        outline.mitres.some((each) => Math.abs(each - most) < most / 10_000)
+      );
+    },
   },
   {
     what: "no region in numbers, which programs take of boxes of different sizes",
@@ -171,14 +192,20 @@ function breadthOf({ element: { name }, box }: Standing): number {
   return name === "circle" || name === "ellipse" ? Math.min(x1 - x0, y1 - y0) : Infinity;
 }
 
+function isLevel({ box: [x0, y0, x1, y1] = [0, 0, 1, 1] }: Standing): boolean {
+  return x0 === x1 || y0 === y1;
+}
+
 /** Whether a step is shorter than a part of a pixel in which programs reckon, about 1/20 at 1,440 pixels. */
 function isTiny({ step }: Outline, { matrix }: Standing, side: number): boolean {
   return step * stretchOf(matrix) < side / 20_000;
 }
 
-function markersOf({ element, all }: Standing, ids: Ids): readonly SvgElement[] {
+const markers = ["marker-start", "marker-mid", "marker-end"];
+
+function markersOf({ element, all }: Standing, ids: Ids, names = markers): readonly SvgElement[] {
   if (!/^(?:path|line|poly.*)$/.test(element.name)) return [];
-  return ["marker-start", "marker-mid", "marker-end"].flatMap((name) => {
+  return names.flatMap((name) => {
     const id = findReference(all[name] ?? "");
     return (typeof id === "string" ? ids.get(id) : undefined) ?? [];
   });

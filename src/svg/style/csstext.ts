@@ -35,7 +35,7 @@ export function parseDeclarations(text: string): {
   readonly oddities: readonly CssOddity[];
 } {
   const plain = blankComments(text);
-  const oddities: CssOddity[] = [];
+  const oddities = findMarks(text);
   const tree = csstree.parse(plain, { context: "declarationList", positions: true, parseValue: false });
   return { declarations: readBlock(tree, plain, oddities), oddities };
 }
@@ -44,7 +44,7 @@ export function parseDeclarations(text: string): {
 export function parseSheet(text: string): CssSheet {
   const plain = blankComments(text);
   const rules: CssRule[] = [];
-  const oddities: CssOddity[] = [];
+  const oddities = findMarks(text);
   const tree = csstree.parse(plain, { positions: true, parseValue: false });
   if (tree.type !== "StyleSheet") return { rules, oddities };
   tree.children.forEach((node) => {
@@ -65,6 +65,12 @@ export function parseSheet(text: string): CssSheet {
 /** Whether a name of a property is one that CSS has; what it has not, every browser passes over. */
 export function isCssProperty(name: string): boolean {
   return csstree.lexer.getProperty(name) !== null;
+}
+
+/** A byte order mark is a letter of a name to browsers, and nothing or a blank to others. */
+function findMarks(text: string): CssOddity[] {
+  const start = text.indexOf("\uFEFF");
+  return start < 0 ? [] : [{ kind: "text", what: "the invisible character U+FEFF", start }];
 }
 
 /** Puts blanks in the place of comments, so that what is left stands where it stood. */

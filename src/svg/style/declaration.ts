@@ -135,8 +135,10 @@ export function describeUnit(what: string, unit: string): Fault {
 
 /** A property that drawings do not have. */
 function readOther(name: string, value: string, place: Place, reporter: Reporter): readonly Declared[] {
-  if (silentProperty.test(name) || (name !== "all" && /^(?:none|normal|auto|initial|unset|)$/i.test(value)))
-    return [];
+  if (silentProperty.test(name) || value === "") return [];
+  const isInitial = /^(?:none|normal|auto|initial|unset)$/i.test(value);
+  // These have attributes of their own, which even their initial value sets aside.
+  if (isInitial && name !== "all" && name !== "transform" && !geometry.test(name)) return [];
   if (geometry.test(name)) return [{ property: handedOn.geometry, value: name, place }];
   if (isCssProperty(name) && !box.test(name) && !bygone.test(name)) {
     reporter.error(

@@ -43,7 +43,7 @@ test.each<[string | undefined, Record<string, string>, string]>([
   [
     "Ferry Wheel",
     { original: "a.svg" },
-    "“Ferry Wheel” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange begin ferry-wheel --original a.svg",
+    "“Ferry Wheel” cannot be an address: small letters a to z, digits and single hyphens only, 100 at most.\nType: counterchange begin ferry-wheel --original a.svg",
   ],
   [
     "nul",
@@ -58,17 +58,17 @@ test.each<[string | undefined, Record<string, string>, string]>([
   [
     "../x",
     { original: "my flag.svg" },
-    "“../x” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange begin x --original 'my flag.svg'",
+    "“../x” cannot be an address: small letters a to z, digits and single hyphens only, 100 at most.\nType: counterchange begin x --original 'my flag.svg'",
   ],
   [
     "旗",
     { original: "a.svg", title: "The Old Light" },
-    "“旗” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange begin the-old-light --original a.svg --title 'The Old Light'",
+    "“旗” cannot be an address: small letters a to z, digits and single hyphens only, 100 at most.\nType: counterchange begin the-old-light --original a.svg --title 'The Old Light'",
   ],
   [
     "旗",
     { original: "旗.svg" },
-    "“旗” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange begin my-flag --original '旗.svg'",
+    "“旗” cannot be an address: small letters a to z, digits and single hyphens only, 100 at most.\nType: counterchange begin my-flag --original '旗.svg'",
   ],
   [
     undefined,
@@ -108,7 +108,7 @@ test.each<[string | undefined, Record<string, string>, string]>([
   [
     "A",
     { original: "a.svg", flag: "The old light" },
-    "“A” cannot be an address: small letters a to z, digits and single hyphens only.\nType: counterchange begin a --original a.svg --flag 'The old light'",
+    "“A” cannot be an address: small letters a to z, digits and single hyphens only, 100 at most.\nType: counterchange begin a --original a.svg --flag 'The old light'",
   ],
   [
     "a",
@@ -209,7 +209,7 @@ test("a series is begun with its first study, and is its author's from then on",
   expect([value?.title, value?.entries]).toEqual(["Six flags", [{ study: "ferry" }]]);
   expect((await pieces(true)).map(([first]) => first)).toEqual([join("studies", "ferry")]);
   expect(await complain(() => read("ferry", { original: "a.svg", series: "Six Flags" }))).toBe(
-    "“Six Flags” cannot be the name of a series: small letters a to z, digits and single hyphens only.\nType, for example: --series six-flags",
+    "“Six Flags” cannot be the name of a series: small letters a to z, digits and single hyphens only, 100 at most.\nType, for example: --series six-flags",
   );
 });
 

@@ -14,7 +14,7 @@ test.each<[string, string]>([
   [
     "formerly: [Ferry Wheel]",
     `\
-ferry/study.md:5:12  error  “Ferry Wheel” was never the address of a study: small letters, digits and single hyphens only.  study/formerly-slug
+ferry/study.md:5:12  error  “Ferry Wheel” was never the address of a study: small letters, digits and single hyphens only, 100 at most.  study/formerly-slug
     formerly: [Ferry Wheel]
                ^^^^^^^^^^^
     Type the name that the folder had: formerly: [ferry-wheel]`,
@@ -22,7 +22,7 @@ ferry/study.md:5:12  error  “Ferry Wheel” was never the address of a study: 
   [
     "formerly: [/studies/old/]",
     `\
-ferry/study.md:5:12  error  “/studies/old/” was never the address of a study: small letters, digits and single hyphens only.  study/formerly-slug
+ferry/study.md:5:12  error  “/studies/old/” was never the address of a study: small letters, digits and single hyphens only, 100 at most.  study/formerly-slug
     formerly: [/studies/old/]
                ^^^^^^^^^^^^^
     Type the name that the folder had: formerly: [old]`,

@@ -42,14 +42,14 @@ test.each<[string, Entry[], string]>([
     "a space, a capital, an accent",
     [folder("Café du Port")],
     `\
-studies/Café du Port  error  The folder “Café du Port” cannot be an address: small letters, digits and single hyphens only.  study/slug
+studies/Café du Port  error  The folder “Café du Port” cannot be an address: small letters, digits and single hyphens only, 100 at most.  study/slug
     Rename the folder to: cafe-du-port`,
   ],
   [
     "a name whose slug is taken",
     [folder("ferry wheel"), folder("ferry-wheel")],
     `\
-studies/ferry wheel  error  The folder “ferry wheel” cannot be an address: small letters, digits and single hyphens only.  study/slug
+studies/ferry wheel  error  The folder “ferry wheel” cannot be an address: small letters, digits and single hyphens only, 100 at most.  study/slug
     Rename the folder, for example: lighter-ferry-wheel`,
   ],
   [

@@ -122,14 +122,14 @@ content/studies/ferry/study.md  error  The file has 65 KB; a study file may have
     "a folder with a space",
     { "studies/b c/study.md": writeStudy() },
     `\
-content/studies/b c  error  The folder “b c” cannot be an address: small letters, digits and single hyphens only.  study/slug
+content/studies/b c  error  The folder “b c” cannot be an address: small letters, digits and single hyphens only, 100 at most.  study/slug
     Rename the folder to: b-c`,
   ],
   [
     "a folder whose accent is a character of its own",
     { "studies/cafe\u0301/study.md": writeStudy() },
     `\
-content/studies/cafe\u0301  error  The folder “cafe\u0301” cannot be an address: small letters, digits and single hyphens only.  study/slug
+content/studies/cafe\u0301  error  The folder “cafe\u0301” cannot be an address: small letters, digits and single hyphens only, 100 at most.  study/slug
     Rename the folder to: cafe`,
   ],
 ])("%s", async (_, files, report) => {

@@ -41,6 +41,9 @@ test("a link that is none of the web, of mail or of the gallery is warned of, un
   expect(checkProse(lines("[a](//flags.example/)"), shown)).toMatchObject([
     { rule: "study/prose-link", hint: "Type the whole address: https://flags.example/" },
   ]);
+  expect(checkProse(lines("[a](/etc/passwd)"), shown)).toMatchObject([
+    { rule: "study/prose-link", hint: "Type it from this page on, such as: ../../etc/passwd" },
+  ]);
 });
 
 test("a figure of an edge that is not there is warned of, with the edges that are", () => {

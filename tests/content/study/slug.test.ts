@@ -11,6 +11,12 @@ test.each(["", "-", "a-", "-a", "a--b", "A", "a b", "a_b", "a.b", "é", "..", "a
   (name) => expect(isSlug(name)).toBe(false),
 );
 
+test("a name that leaves no room for the names of its files is no slug, and what is proposed is one", () => {
+  expect(isSlug("a".repeat(100))).toBe(true);
+  expect(isSlug("a".repeat(101))).toBe(false);
+  expect(isSlug(proposeSlug("wheel ".repeat(40)) ?? "")).toBe(true);
+});
+
 test.each([
   ["Café du Port", "cafe-du-port"],
   ["cafe\u0301", "cafe"],

@@ -29,3 +29,22 @@ test.each([
 ])("%s", (_, body, rules) => {
   expect(rulesOf(draw(body))).toEqual(rules);
 });
+
+// Source: SVG 2, section 13.5.4: 1 / sin of half the angle between the two sides; a triangle of equal sides has 60 degrees.
+test.each([
+  ["a right angle", '<path id="x" d="M0 0H9V9"/>', Math.SQRT2],
+  ["a rectangle", '<rect id="x" width="9" height="2"/>', Math.SQRT2],
+  ["60 degrees where a polygon closes", `<polygon id="x" points="0 0 8 0 4 ${4 * Math.sqrt(3)}"/>`, 2],
+  ["60 degrees between curves", `<path id="x" d="M0 0C2 0 4 0 8 0Q4 ${4 * Math.sqrt(3)} 1 9"/>`, 2],
+])("the mitre of %s", (_, body, expected) => {
+  expect(Math.min(...outlineOf(body).mitres.map((each) => Math.abs(each - expected)))).toBeLessThan(1e-9);
+});
+
+test.each([
+  ["that long", 2, ["svg/unlike"]],
+  ["longer", 1.99, []],
+  ["shorter", 2.01, []],
+])("a mitre that may be %s", (_, limit, rules) => {
+  const body = `<path d="M6 15H16L11 6.339746" fill="none" stroke="#00c" stroke-width="3" stroke-miterlimit="${limit}"/>`;
+  expect(rulesOf(draw(body))).toEqual(rules);
+});
