@@ -6,7 +6,8 @@ import { defineConfig } from "vitest/config";
 import { compile } from "../src/cli/compile.mjs";
 
 const all = "tests/**/*.test.{ts,tsx}";
-const apart = "tests/{faults,fuzz,preview}/**/*.test.ts";
+const apart =
+  "tests/{faults,fuzz,preview}/**/!(eventstream|mediatype|origin|port|servedpage|serverpool).test.ts";
 const browser = "tests/browser/**/*.test.ts";
 
 // Children and commands start as compiled.

@@ -190,19 +190,23 @@ function countStray(
 function countUnpainted(before: Picture, after: Picture, inside: PixelSet, colour: Hex, next: Hex) {
   let wrong = 0;
   let covered = 0;
+  const [old, fresh] = [bytesOf(colour), bytesOf(next)];
   for (let at = 0; at < inside.length; at += 1) {
-    if (inside[at] === 0 || shows(after, at, next, seen)) continue;
-    if (shows(before, at, colour, 0)) wrong += 1;
+    if (inside[at] === 0 || shows(after, at, fresh, seen)) continue;
+    if (shows(before, at, old, 0)) wrong += 1;
     else covered += 1;
   }
   return { wrong, covered };
 }
 
-function shows({ rgba }: Picture, pixel: number, hex: Hex, within: number): boolean {
+/** Red, green, blue and opacity from 0 to 255. */
+function bytesOf(hex: Hex): readonly number[] {
   const { r, g, b } = toRgb(hex);
-  return [r, g, b, 1].every(
-    (value, channel) => Math.abs((rgba[4 * pixel + channel] as number) - Math.round(255 * value)) <= within,
-  );
+  return [r, g, b, 1].map((value) => Math.round(255 * value));
+}
+
+function shows({ rgba }: Picture, pixel: number, bytes: readonly number[], within: number): boolean {
+  return bytes.every((byte, channel) => Math.abs((rgba[4 * pixel + channel] as number) - byte) <= within);
 }
 
 const candidates: readonly Hex[] = [

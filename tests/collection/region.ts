@@ -12,23 +12,47 @@ const closerThanTwo = offsets((squared) => squared < 4);
  * a whole number of times as large, takes of the pixel.
  */
 export function findHolding(map: LabelMap, fine: LabelMap, labels: ReadonlySet<number>): PixelSet {
-  const set = new Uint8Array(map.labels.length);
-  for (let at = 0; at < set.length; at += 1) if (labels.has(map.labels[at] as number)) set[at] = 1;
-  const factor = fine.width / map.width;
-  for (let at = 0; at < fine.labels.length; at += 1) {
-    if (!labels.has(fine.labels[at] as number)) continue;
-    const x = at % fine.width;
-    const y = (at - x) / fine.width;
-    set[Math.floor(y / factor) * map.width + Math.floor(x / factor)] = 1;
-  }
-  return set;
+  return findWhere(map, fine, (label) => labels.has(label));
 }
 
 /** Returns the pixels of `map` that hold nothing but `labels`, in none of the 4 × 4 samples of `fine` either. */
 export function findFilled(map: LabelMap, fine: LabelMap, labels: ReadonlySet<number>): PixelSet {
-  const others = new Set<number>([0, ...map.labels, ...fine.labels]);
-  for (const label of labels) others.delete(label);
-  return findHolding(map, fine, others).map((held) => 1 - held);
+  return findWhere(map, fine, (label) => !labels.has(label)).map((held) => 1 - held);
+}
+
+function findWhere(map: LabelMap, fine: LabelMap, isWanted: (label: number) => boolean): PixelSet {
+  const { first, others } = listHeld(map, fine);
+  const wanted = Uint8Array.from({ length: 0x1_0000 }, (_, label) => (isWanted(label) ? 1 : 0));
+  const set = first.map((label) => wanted[label] as number);
+  for (const [pixel, labels] of others) if (labels.some((label) => wanted[label] === 1)) set[pixel] = 1;
+  return set;
+}
+
+/** The labels that pixels hold: the one of each, and the others of those that hold several. */
+interface Held {
+  readonly first: Uint16Array;
+  readonly others: ReadonlyMap<number, number[]>;
+}
+
+/** By the map of the samples, which are looked at once for all paints. */
+const known = new WeakMap<LabelMap, Held>();
+
+function listHeld(map: LabelMap, fine: LabelMap): Held {
+  const found = known.get(fine);
+  if (found !== undefined) return found;
+  const first = map.labels;
+  const others = new Map<number, number[]>();
+  const factor = fine.width / map.width;
+  for (let at = 0; at < fine.labels.length; at += 1) {
+    const label = fine.labels[at] as number;
+    const x = at % fine.width;
+    const pixel = Math.floor((at - x) / fine.width / factor) * map.width + Math.floor(x / factor);
+    if (label === first[pixel]) continue;
+    const labels = others.get(pixel) ?? [];
+    if (!labels.includes(label)) others.set(pixel, [...labels, label]);
+  }
+  known.set(fine, { first, others });
+  return { first, others };
 }
 
 /**

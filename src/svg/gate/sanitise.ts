@@ -36,25 +36,27 @@ interface Standing extends SelectNode {
 export function readDrawing(file: string, bytes: Uint8Array): Outcome<Drawing> {
   const read = readOnce(file, bytes);
   if (read.value === undefined) return read;
-  const written = judgeWritten(read.value);
+  const written = judgeWritten(read.value, bytes);
   const problems = [...read.problems, ...written.problems];
   return { value: written.value === undefined ? undefined : read.value, problems };
 }
 
 /**
  * Returns a drawing as the text that is published, once that has been read again: what grew beyond the limits when it was
- * written, or recoloured, is refused.
+ * written, or recoloured, is refused. Where that is what it was `admitted` from, but for our note in it, it is not read twice.
  *
  * Problems: svg/written.
  */
-export function judgeWritten(drawing: Drawing): Outcome<string> {
+export function judgeWritten(drawing: Drawing, admitted?: Uint8Array): Outcome<string> {
   const text = writeDrawing(drawing);
   const reporter = createReporter(drawing.file, drawing.lines);
   const bytes = new TextEncoder().encode(text);
+  const known = new TextDecoder().decode(admitted).replace(/<metadata>[^<]*<\/metadata>/, "");
+  const again = known === text ? undefined : readOnce(drawing.file, bytes);
   const reason =
     bytes.length > limit.writtenBytes
       ? `it has ${bytes.length} bytes; at most ${limit.writtenBytes} are published`
-      : readOnce(drawing.file, bytes).problems.find(({ severity }) => severity === "error")?.reason;
+      : again?.problems.find(({ severity }) => severity === "error")?.reason;
   if (reason === undefined) return { value: text, problems: [] };
   reporter.error(
     "svg/written",

@@ -89,7 +89,7 @@ test("a trial says of each study what publishing says", async () => {
 
 test("thirty studies of one drawing that hangs cost one child", async () => {
   const studies = Array.from({ length: 30 }, (_, index) => named(`study-${index}`, "hangs"));
-  const line = open({ seconds: 2 });
+  const line = open({ seconds: 0.5 });
   const { studies: left, problems } = await drawStudies(galleryOf(studies), { line });
   expect(left).toEqual([]);
   expect(new Set(problems.map(({ rule, file }) => `${rule} ${file}`)).size).toBe(30);

@@ -4,6 +4,7 @@ import { describe, expect, test, vi } from "vitest";
 import { readDrawing } from "../../../src/svg/gate/sanitise.ts";
 import { walkElements } from "../../../src/svg/tree.ts";
 import { writeDrawing } from "../../../src/svg/writesvg.ts";
+import { startClock } from "../../clock.ts";
 import { tryDrawing } from "../../fuzz/fuzz.ts";
 import { draw, read } from "../drawing.ts";
 
@@ -299,8 +300,8 @@ describe("no value takes longer to check than to read", () => {
     ["declarations", draw(`<g style="${"a:b;".repeat(80_000)}"/>`)],
     ["classes", draw(`<style>.a{fill:red}</style><g class="${"b ".repeat(150_000)}"/>`)],
   ])("%s", (_, text) => {
-    const start = performance.now();
+    const spent = startClock();
     expect(tryDrawing(Buffer.from(text)).fault).toBeUndefined();
-    expect(performance.now() - start).toBeLessThan(5000);
+    expect(spent()).toBeLessThan(5000);
   });
 });

@@ -53,8 +53,10 @@ describe("DOMPurify removes nothing from a drawing that passed the gate", () => 
     expect(passed.length).toBeGreaterThanOrEqual(35);
   });
 
-  test("all drawings of two open collections", { timeout: 120_000 }, () => {
-    for (const { name, path } of listCollection())
-      expect(expectClean(name, readFileSync(path)), name).toBe(true);
+  test("drawings of two open collections: every fourth, or all", { timeout: 240_000 }, () => {
+    const step = process.env.EVERY_DRAWING === undefined ? 4 : 1;
+    const tried = listCollection().filter((_, index) => index % step === 0);
+    expect(tried.length).toBeGreaterThan(190);
+    for (const { name, path } of tried) expect(expectClean(name, readFileSync(path)), name).toBe(true);
   });
 });
