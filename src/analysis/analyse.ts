@@ -76,10 +76,25 @@ export async function compareDrawing(
   change: Change,
   options: AnalyseOptions,
 ): Promise<Outcome<DrawnComparison>> {
-  const compared = await compare(file, bytes, change, options);
-  if (compared.value === undefined) return compared;
-  const { comparison, change: said, name, original, redesign } = compared.value;
-  return { value: { comparison, change: said, name, original, redesign }, problems: compared.problems };
+  return drawnOnly(await compare(file, bytes, change, options));
+}
+
+/**
+ * The same of a drawing that was opened by these options and the {@link settleNames} of `change`, without following its focus.
+ * Problems: those of planChange and recolour.
+ */
+export async function compareOpened(
+  opened: OpenedDrawing,
+  change: Change,
+  options: AnalyseOptions,
+): Promise<Outcome<DrawnComparison>> {
+  return drawnOnly(await changeOpened(opened, change, options));
+}
+
+function drawnOnly({ value, problems }: Outcome<Compared>): Outcome<DrawnComparison> {
+  if (value === undefined) return { value, problems };
+  const { comparison, change, name, original, redesign } = value;
+  return { value: { comparison, change, name, original, redesign }, problems };
 }
 
 /**
@@ -137,12 +152,22 @@ async function compare(
   const names = settleNames(change, options);
   // What is left of the focus is asked of the drawing before the change, and that is looked at below.
   const opened = await openDrawing(file, bytes, { ...options, names, followsFocus: false });
-  const problems: Problem[] = [...opened.problems];
-  if (opened.value === undefined) return { value: undefined, problems };
-  const { value: whole } = opened;
-  const { resolved, inspection, drawing } = whole;
+  if (opened.value === undefined) return { value: undefined, problems: opened.problems };
+  const { value, problems } = await changeOpened(opened.value, change, options);
+  return { value, problems: [...opened.problems, ...problems] };
+}
+
+async function changeOpened(
+  opened: OpenedDrawing,
+  change: Change,
+  options: AnalyseOptions,
+): Promise<Outcome<Compared>> {
+  const { resolved, inspection, drawing } = opened;
+  const { file } = drawing;
+  const names = settleNames(change, options);
+  const problems: Problem[] = [];
   const colours = listColours(resolved, inspection);
-  const offer = (replace: Hex) => listOffers(whole, options, replace);
+  const offer = (replace: Hex) => listOffers(opened, options, replace);
   const words = { palette: options.palette, names, offer };
   const planned = planChange(resolved, colours, change, words, options.locate ?? (() => ({ file })));
   problems.push(...planned.problems);
@@ -165,7 +190,7 @@ async function compare(
     ...(change.part === undefined ? {} : { part: change.part }),
   };
   const { table, before, after, frame, edgeLines, lost } = await lookTwice(
-    opened.value,
+    opened,
     recoloured,
     planned.value,
     change.part,
@@ -182,7 +207,7 @@ async function compare(
     original: writeDrawing(drawing),
     redesign: written.value,
     edgeLines,
-    opened: whole,
+    opened,
     colours,
     resolvedOriginal: resolved,
     resolvedRedesign: resolveDrawing(described),

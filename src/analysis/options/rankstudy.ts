@@ -4,8 +4,8 @@ import type { Gallery, NotedOption, Study } from "../../content/study/study.ts";
 import type { Comparison } from "../../measure/comparison.ts";
 import { findStanding } from "../../measure/options/standing.ts";
 import type { Outcome, Problem } from "../../problem/problem.ts";
-import { compareDrawing } from "../analyse.ts";
-import { openDrawing } from "../drawing/opendrawing.ts";
+import { compareDrawing, compareOpened } from "../analyse.ts";
+import { type OpenedDrawing, openDrawing } from "../drawing/opendrawing.ts";
 import type { StudyResult } from "../result.ts";
 import { settleNames } from "../settlename.ts";
 import { drawMatrix } from "./optionmatrix.ts";
@@ -37,7 +37,14 @@ export async function rankStudy(
   const problems: Problem[] = [];
   const noted: NotedResult[] = [];
   for (const [index, option] of study.options.entries()) {
-    const measured = await measureNoted(study, bytes, option, index, options, report);
+    const measured = await measureNoted(
+      study,
+      { bytes, opened: opened.value },
+      option,
+      index,
+      options,
+      report,
+    );
     problems.push(...measured.problems);
     if (measured.value !== undefined) noted.push(measured.value);
   }
@@ -77,7 +84,7 @@ function listAuthors(
 
 async function measureNoted(
   study: Study,
-  bytes: Uint8Array,
+  { bytes, opened }: { readonly bytes: Uint8Array; readonly opened: OpenedDrawing },
   option: NotedOption,
   index: number,
   options: TryOptions,
@@ -85,7 +92,10 @@ async function measureNoted(
 ): Promise<Outcome<NotedResult>> {
   const pathOf = (path: string): string => path.replace(/^change\./, `options.${index}.`);
   const locate = (path: string) => ({ file: study.file, ...study.places.get(pathOf(path)) });
-  const { value, problems } = await compareDrawing(study.originalFile, bytes, option, { ...options, locate });
+  const placed = { ...options, locate };
+  const { value, problems } = callsAnew(opened, option, options)
+    ? await compareDrawing(study.originalFile, bytes, option, placed)
+    : await compareOpened(opened, option, placed);
   const own = problems.filter((problem) => isOwn(problem, study, index));
   if (value === undefined) return { value: undefined, problems: own };
   const { comparison, change, name, redesign } = value;
@@ -103,6 +113,12 @@ async function measureNoted(
     drawing: redesign,
   };
   return { value: noted, problems: own };
+}
+
+/** Whether the palette's word that an option uses is what a colour of the flag is called from then on. */
+function callsAnew({ inspection }: OpenedDrawing, option: NotedOption, options: TryOptions): boolean {
+  const names = settleNames(option, options);
+  return inspection.looks.some(({ hex }) => names.has(hex) && !options.names?.has(hex));
 }
 
 function isOwn(problem: Problem, study: Study, index: number): boolean {
