@@ -23,7 +23,10 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
                     {step.clarity && (
                       <p class="strip-clarity">
                         <span class="unseen">{index === 0 ? "Original: " : "Redesign: "}</span>
-                        clarity <span class="number">{step.clarity[index]}</span>
+                        what has to be seen:{" "}
+                        <span class="strip-number">
+                          clarity <span class="number">{step.clarity[index]}</span>
+                        </span>
                       </p>
                     )}
                   </div>
@@ -38,8 +41,8 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
         <strong>
           <a href={`#${id}`}>{strip.title}</a>.
         </strong>{" "}
-        Original beside redesign, as a sharp eye has them from there, enlarged to one size: a blur in linear
-        light, no wind, no haze, no glare. {strip.says.join(" ")}
+        The original first, then the redesign, as a sharp eye has them from there, enlarged to one size: a
+        blur in linear light, no wind, no haze, no glare. {strip.says.join(" ")}
       </figcaption>
     </figure>
   );

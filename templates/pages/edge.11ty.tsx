@@ -25,16 +25,14 @@ export function render({ edge }: { site: SiteView; edge: EdgePage }): JSX.Elemen
           </p>
           <h1>
             {edge.title}
-            {edge.renamed && <span class="quiet"> becomes {edge.renamed}</span>}
+            {edge.renamed && ` becomes ${edge.renamed}`}
           </h1>
-          <p class="byline">
-            {edge.status.word}, {edge.status.meaning}
-          </p>
+          <p class="byline">{edge.status.word}</p>
         </header>
+        <Siblings edge={edge} />
         <Meeting edge={edge} />
         <Seen edge={edge} />
         <Elsewhere edge={edge} />
-        <Siblings edge={edge} />
         <Refer refer={edge.refer} />
       </article>
     </Document>

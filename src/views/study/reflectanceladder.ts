@@ -65,7 +65,7 @@ export function presentLadder(result: StudyResult, cloth: Cloth, format: Format)
   const isMove =
     from !== undefined && to !== undefined && Math.abs(heightOf(from) - heightOf(to)) >= leastMove;
   return {
-    title: "Reflectance of the cloth",
+    title: "How light each colour is",
     description: describeLadder(colours, [was, is], format),
     width: size.width,
     height: size.height,
