@@ -21,13 +21,12 @@ export function render({ edge }: { site: SiteView; edge: EdgePage }): JSX.Elemen
         <StampNote stamp={edge.refer.stamp} />
         <header class="opening">
           <p class="flag-name">
-            An edge of <a href={edge.study.address}>{edge.study.title}</a>
+            An edge of <a href={edge.study.address}>{edge.study.title}</a> · {edge.status.word}
           </p>
           <h1>
             {edge.title}
             {edge.renamed && ` becomes ${edge.renamed}`}
           </h1>
-          <p class="byline">{edge.status.word}</p>
         </header>
         <Siblings edge={edge} />
         <Meeting edge={edge} />

@@ -79,11 +79,13 @@ describe("presentMatrix", () => {
 
   test("what makes two colours one is said where it has a place, and in the caption", () => {
     const [row] = matrix.rows;
-    const [first] = row?.cells ?? [];
-    if (row === undefined || !first) throw new Error("the matrix has cells");
-    const cells = [{ ...first, merges: true, isRanked: true }];
+    if (row === undefined) throw new Error("the matrix has rows");
+    const cells = row.cells.map((cell) => cell && { ...cell, merges: true, isRanked: true });
     const shown = view(ranked({ matrix: { ...matrix, rows: [{ ...row, cells }] } }));
-    expect(shown.rows[0]?.cells[0]).toMatchObject({ merges: true, unranked: undefined });
+    expect(shown.rows[0]?.cells.find((cell) => cell !== null)).toMatchObject({
+      merges: true,
+      unranked: undefined,
+    });
     expect(shown.caption).toContain("“Merges”: two colours become one.");
     expect(view(ranked({ matrix })).caption).not.toContain("“Merges”: two colours become one.");
   });
