@@ -7,6 +7,8 @@ import { DrawnMat } from "../parts/plate.tsx";
 
 /** The figure with its caption. `id` is its anchor. */
 export function StripFigure({ strip, id }: { strip: StripView; id: string }): JSX.Element {
+  // Beside captions of others the pictures stay in step.
+  const isUnderEach = strip.steps.some(({ clarity }) => clarity !== undefined);
   return (
     <figure class="strip" id={id}>
       <ol class="strip-steps">
@@ -29,10 +31,11 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
                         </span>
                       </p>
                     )}
+                    {isUnderEach && step.lost && <p class="strip-clarity">{step.lost}</p>}
                   </div>
                 ))}
               </div>
-              {step.lost && <p class="strip-clarity">{step.lost}</p>}
+              {!isUnderEach && step.lost && <p class="strip-clarity">{step.lost}</p>}
             </div>
           </li>
         ))}
