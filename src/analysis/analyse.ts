@@ -266,7 +266,11 @@ async function lookTwice(
     before: looks,
     after,
     frame: frameOf(drawing.file, viewing.distance, inspection),
-    edgeLines: toEdgeLines(traced, table, view.height),
+    edgeLines: toEdgeLines(traced, table, {
+      width: view.width,
+      height: view.height,
+      marks: inspection.ground.focus.marks,
+    }),
     // Two colours of one gradient that nobody told apart may be an edge now.
     lost: picture === undefined ? [] : findSteps(picture, map, inspection.ground.scene.shapes.paints),
   };

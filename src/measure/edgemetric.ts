@@ -83,7 +83,7 @@ export const edgeMetrics = [
   {
     id: "deltaE00",
     unit: "ΔE00",
-    label: "Difference, ΔE00",
+    label: "Colour difference, ΔE00",
     head: "ΔE00",
     source: "Sharma, Wu, Dalal, CIEDE2000, 2005",
     compute: ({ deltaE00 }: MetPair) => deltaE00,
@@ -91,7 +91,7 @@ export const edgeMetrics = [
   {
     id: "hueOnly",
     unit: "yes or no",
-    label: "Told apart by hue alone",
+    label: "Only hue differs",
     head: "hue only",
     source: "own judgement",
     compute: ({ contrast, deltaE00 }: MetPair) =>

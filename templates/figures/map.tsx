@@ -21,6 +21,7 @@ export function EdgeMapFigure({
   isAgain?: boolean;
   more?: JSX.Element;
 }): JSX.Element {
+  const drawn = new Set(map.panels.flatMap(({ lines }) => lines.map(({ grade }) => grade)));
   return (
     <figure class="edge-map" id={id}>
       <div class="pair">
@@ -42,14 +43,16 @@ export function EdgeMapFigure({
         Where two colours meet, as traced from the viewing distance. Solid lines are clear or strong, broken
         lines are not.{map.focus && " The band lies along the edges of what has to be seen."}
         <ul class="map-key">
-          {grades.map((grade) => (
-            <li key={grade}>
-              <svg viewBox="0 0 64 12" width="64" height="12" aria-hidden="true" focusable="false">
-                <path class={`map-line key-line ${grade}`} d="M2 6H62" fill="none" />
-              </svg>{" "}
-              {grade}
-            </li>
-          ))}
+          {grades
+            .filter((grade) => drawn.has(grade))
+            .map((grade) => (
+              <li key={grade}>
+                <svg viewBox="0 0 64 12" width="64" height="12" aria-hidden="true" focusable="false">
+                  <path class={`map-line key-line ${grade}`} d="M2 6H62" fill="none" />
+                </svg>{" "}
+                {grade}
+              </li>
+            ))}
           {map.focus && (
             <li>
               <svg viewBox="0 0 64 12" width="64" height="12" aria-hidden="true" focusable="false">

@@ -107,7 +107,7 @@ function Cell({
   );
 }
 
-function Clarity({ cell: { clarity, isBest, unranked } }: { cell: CellView }): JSX.Element {
+function Clarity({ cell: { clarity, isBest, merges, unranked } }: { cell: CellView }): JSX.Element {
   if (unranked !== undefined)
     return (
       <>
@@ -116,6 +116,12 @@ function Clarity({ cell: { clarity, isBest, unranked } }: { cell: CellView }): J
         </span>
         <span class="unseen">, {unranked}</span>
       </>
+    );
+  if (merges)
+    return (
+      <span class="merges ranked">
+        {clarity} <span>merges</span>
+      </span>
     );
   if (!isBest) return <span>{clarity}</span>;
   return (

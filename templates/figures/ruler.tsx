@@ -46,6 +46,8 @@ export function RulerFigure({
         {notes.near && " Near the line: on other cloth the grade would be another."}
         {notes.hue &&
           " By hue alone: the two differ in hue and hardly in lightness, so they go in dusk and in grey."}
+        {ladder &&
+          " Beside it how much light the cloth of each colour gives back: two at one height are hard to tell apart."}
       </figcaption>
     </figure>
   );

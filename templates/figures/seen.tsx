@@ -31,8 +31,9 @@ export function SeenFigure({ seen, id }: { seen: StudyPage["seen"]; id: string }
         <strong>
           <a href={`#${id}`}>Seen otherwise</a>.
         </strong>{" "}
-        Original beside redesign: approximations of what readers with a colour-vision deficiency, and grey
-        print, make of both flags. They are no test of anyone’s sight.
+        The original first, then the redesign: approximations of what readers with a colour-vision deficiency,
+        and grey print, make of both flags. They are no test of anyone’s sight. Greys differ by a colour
+        difference, ΔE00: the more, the easier to tell apart.
       </figcaption>
     </figure>
   );

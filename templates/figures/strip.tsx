@@ -7,6 +7,8 @@ import { DrawnMat } from "../parts/plate.tsx";
 
 /** The figure with its caption. `id` is its anchor. */
 export function StripFigure({ strip, id }: { strip: StripView; id: string }): JSX.Element {
+  // Beside captions of others the pictures stay in step.
+  const isUnderEach = strip.steps.some(({ clarity }) => clarity !== undefined);
   return (
     <figure class="strip" id={id}>
       <ol class="strip-steps">
@@ -23,13 +25,17 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
                     {step.clarity && (
                       <p class="strip-clarity">
                         <span class="unseen">{index === 0 ? "Original: " : "Redesign: "}</span>
-                        clarity <span class="number">{step.clarity[index]}</span>
+                        what has to be seen:{" "}
+                        <span class="strip-number">
+                          clarity <span class="number">{step.clarity[index]}</span>
+                        </span>
                       </p>
                     )}
+                    {isUnderEach && step.lost && <p class="strip-clarity">{step.lost}</p>}
                   </div>
                 ))}
               </div>
-              {step.lost && <p class="strip-clarity">{step.lost}</p>}
+              {!isUnderEach && step.lost && <p class="strip-clarity">{step.lost}</p>}
             </div>
           </li>
         ))}
@@ -38,8 +44,8 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
         <strong>
           <a href={`#${id}`}>{strip.title}</a>.
         </strong>{" "}
-        Original beside redesign, as a sharp eye has them from there, enlarged to one size: a blur in linear
-        light, no wind, no haze, no glare. {strip.says.join(" ")}
+        The original first, then the redesign, as a sharp eye has them from there, enlarged to one size: a
+        blur in linear light, no wind, no haze, no glare. {strip.says.join(" ")}
       </figcaption>
     </figure>
   );

@@ -179,12 +179,15 @@ export function VisionFigure({ worked: { seen } }: Worked): JSX.Element {
   return (
     <figure class="worked">
       <Row plates={seen}>
-        {({ label, measure, value }) => (
+        {({ label, value }) => (
           <>
-            {label}: {measure} <span class="number">{value}</span>
+            {label}: <span class="number">{value}</span>
           </>
         )}
       </Row>
+      <figcaption>
+        The clarity of the whole flag; under grey how far its nearest two greys differ (ΔE00).
+      </figcaption>
     </figure>
   );
 }

@@ -21,20 +21,17 @@ export function render({ edge }: { site: SiteView; edge: EdgePage }): JSX.Elemen
         <StampNote stamp={edge.refer.stamp} />
         <header class="opening">
           <p class="flag-name">
-            An edge of <a href={edge.study.address}>{edge.study.title}</a>
+            An edge of <a href={edge.study.address}>{edge.study.title}</a> · {edge.status.word}
           </p>
           <h1>
             {edge.title}
-            {edge.renamed && <span class="quiet"> becomes {edge.renamed}</span>}
+            {edge.renamed && ` becomes ${edge.renamed}`}
           </h1>
-          <p class="byline">
-            {edge.status.word}, {edge.status.meaning}
-          </p>
         </header>
+        <Siblings edge={edge} />
         <Meeting edge={edge} />
         <Seen edge={edge} />
         <Elsewhere edge={edge} />
-        <Siblings edge={edge} />
         <Refer refer={edge.refer} />
       </article>
     </Document>

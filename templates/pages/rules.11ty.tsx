@@ -36,7 +36,7 @@ export function render({ site: { rules } }: { site: SiteView }): JSX.Element {
       </nav>
       <search class="finder rules-finder" hidden>
         <p class="field wide">
-          <label for="rules-words">Words</label>
+          <label for="rules-words">Find rules with these words</label>
           <input type="search" id="rules-words" autocomplete="off" />
         </p>
         <p class="found" role="status" data-found={rules.found} data-all={rules.count}>

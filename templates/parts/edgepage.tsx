@@ -113,14 +113,17 @@ export function Seen({ edge }: { edge: EdgePage }): JSX.Element {
                   contrast {moveSeen(row, ({ contrast, grade }) => `${contrast} ${grade}`)}
                 </span>
               )}
-              <span class="seen-number">ΔE00 {moveSeen(row, ({ difference }) => difference)}</span>
+              <span class="seen-number">
+                colour difference {moveSeen(row, ({ difference }) => difference)}
+              </span>
             </figcaption>
           </figure>
         ))}
       </div>
       <p class="source">
-        Original beside redesign. Grey keeps the contrast. Approximations of the strongest form of each
-        deficiency, and no test of anyone’s sight. <a href={edge.links.vision}>How they are made</a>
+        The original first, then the redesign. Grey keeps the contrast. Colour difference is ΔE00: the more,
+        the easier to tell apart. Approximations of the strongest form of each deficiency, and no test of
+        anyone’s sight. <a href={edge.links.vision}>How they are made</a>
       </p>
     </section>
   );
@@ -150,18 +153,14 @@ export function Elsewhere({ edge: { elsewhere } }: { edge: EdgePage }): JSX.Elem
   );
 }
 
-/** All edges of the study, this one marked, where there are others. */
-export function Siblings({ edge }: { edge: EdgePage }): JSX.Element | null {
-  if (edge.siblings.length === 1) return null;
+/** The way to all edges of the study, this one marked, where there are others, and back to their ruler. */
+export function Siblings({ edge }: { edge: EdgePage }): JSX.Element {
   return (
-    <nav class="evidence" aria-labelledby="siblings">
-      <h2 id="siblings">All edges of this study</h2>
-      <ul class="siblings">
+    <nav class="siblings" aria-label="Edges of this study">
+      <ul>
         {edge.siblings.map((sibling) => (
           <li key={sibling.address}>
-            {sibling.details?.map((detail) => (
-              <DetailChip key={detail.src} detail={detail} />
-            ))}
+            {sibling.details && <DetailChip detail={sibling.details[1]} />}
             <p>
               <a href={sibling.address} aria-current={sibling.isHere ? "page" : undefined}>
                 {sibling.names}
@@ -170,10 +169,10 @@ export function Siblings({ edge }: { edge: EdgePage }): JSX.Element | null {
             </p>
           </li>
         ))}
+        <li>
+          <a href={edge.study.table}>All on one ruler</a>
+        </li>
       </ul>
-      <p class="measured">
-        <a href={edge.study.table}>Back to the ruler of the study</a>
-      </p>
     </nav>
   );
 }

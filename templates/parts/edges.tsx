@@ -12,14 +12,12 @@ import { Shown } from "./shown.tsx";
 export function Edges({ study }: { study: StudyPage }): JSX.Element {
   return (
     <section class="evidence edges" aria-labelledby="edges">
-      <h2 id="edges">What got better and worse</h2>
+      <h2 id="edges">{study.edgesHeading}</h2>
       {study.ruler === undefined ? (
         <p class="measured">One colour: no edges to measure.</p>
       ) : (
         <>
-          {study.inProse["contrast ruler"] ? (
-            <Shown at={study.inProse["contrast ruler"]} id="contrast-ruler" name="The contrast ruler" />
-          ) : (
+          {!study.inProse["contrast ruler"] && (
             <RulerFigure ruler={study.ruler} ladder={study.ladder} id="contrast-ruler" />
           )}
           <Notes study={study} />
@@ -33,6 +31,9 @@ export function Edges({ study }: { study: StudyPage }): JSX.Element {
           ) : (
             <EdgeMapFigure map={study.edgeMap} id="edge-map" more={<How study={study} />} />
           )}
+          {study.inProse["contrast ruler"] && (
+            <Shown at={study.inProse["contrast ruler"]} id="contrast-ruler" name="The contrast ruler" />
+          )}
         </>
       )}
     </section>
@@ -42,13 +43,16 @@ export function Edges({ study }: { study: StudyPage }): JSX.Element {
 function How({ study: { ruler, measuredHow, edgePages, links } }: { study: StudyPage }): JSX.Element {
   return (
     <p>
-      {measuredHow} {edgePages} More on <a href={links.distance}>distance</a>
-      {ruler?.notes.near && (
-        <>
-          {" "}
-          and <a href={links.nearLine}>cloth</a>
-        </>
-      )}
+      {measuredHow} {edgePages}{" "}
+      <span class="leads-on">
+        More on <a href={links.distance}>distance</a>
+        {ruler?.notes.near && (
+          <>
+            {" "}
+            and <a href={links.nearLine}>cloth</a>
+          </>
+        )}
+      </span>
     </p>
   );
 }

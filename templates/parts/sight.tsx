@@ -68,8 +68,8 @@ export function ViewingStep({ method: { limits, viewing, worked } }: { method: M
         flag without a charge is no worse for it.
       </p>
       <p>
-        A colour within ΔE00 {limits.same} of a larger one counts with it. Shares of colours are of the full
-        drawing.
+        A colour that differs from a larger one by under {limits.same} (ΔE00, a{" "}
+        <a href="#beside">colour difference</a>) counts with it. Shares of colours are of the full drawing.
       </p>
     </Step>
   );

@@ -335,7 +335,7 @@ test("on paper both flags and one of both halves, whatever was shown, and no con
     expect(await listShown(page)).toEqual([
       "Original",
       "Redesign",
-      "Divided per pale: half original, half redesign",
+      "Half original, half redesign",
     ]);
     expect(await next.isVisible()).toBe(false);
     const split = page.locator(".split img");

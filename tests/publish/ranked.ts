@@ -7,6 +7,7 @@ import { studyResult } from "./sample.ts";
 const cell = (more: Pick<MatrixCell, "with" | "name" | "clarity"> & Partial<MatrixCell>): MatrixCell => ({
   mergedOutline: 0,
   isRanked: true,
+  merges: false,
   isBest: false,
   ...more,
 });

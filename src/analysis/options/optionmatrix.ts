@@ -20,6 +20,8 @@ export type MatrixColumn = { readonly hex: Hex; readonly name: string } | { read
  */
 export interface MatrixCell extends Pick<Option, "with" | "name" | "clarity" | "mergedOutline"> {
   readonly isRanked: boolean;
+  /** Whether it makes two colours of the flag one. */
+  readonly merges: boolean;
   readonly isBest: boolean;
 }
 
@@ -131,8 +133,9 @@ function belongsTo({ kind, with: next }: Option, { hex }: MatrixColumn): boolean
 }
 
 function describeCell(option: Option, best: Option | undefined, isRanked: boolean): MatrixCell {
-  const { with: next, name, clarity, mergedOutline } = option;
-  return { with: next, name, clarity, mergedOutline, isRanked, isBest: isRanked && isAsGood(option, best) };
+  const { with: next, name, clarity, mergedOutline, merged } = option;
+  const isBest = isRanked && isAsGood(option, best);
+  return { with: next, name, clarity, mergedOutline, isRanked, merges: merged.length > 0, isBest };
 }
 
 function isAsGood(option: Option, best: Option = option): boolean {

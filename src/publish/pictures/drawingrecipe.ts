@@ -6,8 +6,9 @@ import type { GallerySurvey, SurveyEntry } from "../../analysis/survey/surveyent
 import { visions } from "../../colour/vision.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import { cropFiles, listPlacedEdges } from "../../views/edge/edgeaddress.ts";
-import { type Crop, findCrop } from "../../views/edge/edgecrop.ts";
+import { findCrop } from "../../views/edge/edgecrop.ts";
 import { pictureEdges } from "../../views/edge/edgepage.ts";
+import type { Crop } from "../../views/edge/linepiece.ts";
 import { type LinkPicture, pictureStudy } from "../../views/linkview.ts";
 import { labelFile } from "../../views/method/workedflag.ts";
 import { formatStudyPath } from "../../views/status.ts";

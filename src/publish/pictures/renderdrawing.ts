@@ -4,7 +4,7 @@ import type { Picture } from "../../regions/eyeblur.ts";
 import { readDrawing } from "../../svg/gate/sanitise.ts";
 import type { Drawing } from "../../svg/tree.ts";
 import { describeDrawing, writeRoot } from "../../svg/writesvg.ts";
-import type { Crop } from "../../views/edge/edgecrop.ts";
+import type { Crop } from "../../views/edge/linepiece.ts";
 import type { Size } from "./paper.ts";
 import { encodeDrawing, renderDrawing } from "./pixelpicture.ts";
 

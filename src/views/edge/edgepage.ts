@@ -251,9 +251,9 @@ function presentNumbers(
 function sayLength({ length, focusLength }: MeasuredEdge, { before }: Comparison, format: Format): string {
   const whole = `${format.number(length, 2)} flag heights`;
   if (before.focus.source === "none") return whole;
-  if (focusLength === 0) return `${whole}, none at what has to be seen`;
+  if (focusLength === 0) return `${whole}, none on the outline of what has to be seen`;
   const share = focusLength === length ? "all" : format.number(focusLength, 2);
-  return `${whole}, ${share} at what has to be seen`;
+  return `${whole}, ${share} on the outline of what has to be seen`;
 }
 
 function sayReading(reading: Reading | undefined): string {

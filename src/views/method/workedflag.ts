@@ -35,7 +35,7 @@ export interface WorkedFlag {
   readonly sum: ClaritySum;
   readonly edges: readonly WorkedEdge[];
   readonly afar: readonly (Plate & { readonly clarity: string })[];
-  readonly seen: readonly (Plate & { readonly measure: string; readonly value: string })[];
+  readonly seen: readonly (Plate & { readonly value: string })[];
   readonly likeness: LikenessView | undefined;
   /** The change and its verdict as the study's page tells them. */
   readonly said: string;
@@ -136,9 +136,8 @@ function present(result: StudyResult, all: GalleryResult, link: Linker, format: 
             ...stripSize(proportions),
             clarity: formatFocusFrom(focus, step, format),
           })),
-    seen: presentSeen(comparison, format).map(({ vision, heading, looks, measure, before }) => ({
+    seen: presentSeen(comparison, format).map(({ vision, heading, looks, before }) => ({
       ...show(heading, `seen-${vision}-original.svg`, `${heading}: ${looks[0]}.`),
-      measure,
       value: before,
     })),
     likeness: presentLikeness(result, all, link, format),

@@ -60,7 +60,10 @@ export function presentStrip(comparison: Comparison, link: Linker, path: string,
         distance,
         plates: [plate("Original", "original", before), plate("Redesign", "redesign", after)],
         clarity: isOne ? undefined : clarities[at],
-        lost: hasFocus && !lastsTo(before.focus, step) ? "too small to make out from here" : undefined,
+        lost:
+          hasFocus && !lastsTo(before.focus, step)
+            ? "too small to make out from there; shown enlarged"
+            : undefined,
       };
     }),
   };
@@ -87,15 +90,33 @@ function describeStrip({ before }: Comparison, format: Format): string {
 }
 
 function sayOnce(
-  { before }: Comparison,
+  { before, after }: Comparison,
   same: readonly [string, string] | undefined,
   format: Format,
 ): readonly string[] {
   const clarity =
     same === undefined
-      ? "Under each picture: the clarity of what has to be seen from there, as far as it can be made out."
+      ? "Clarity is told as far as what has to be seen can be made out."
       : `As far as it can be made out, what has to be seen has a clarity of ${same[0]} in the original and ${same[1]} in the redesign.`;
-  return [clarity, sayLasting(before.focus, format)];
+  return [
+    clarity,
+    ...(rises(before.focus) || rises(after.focus) ? [sayRise] : []),
+    sayLasting(before.focus, format),
+  ];
+}
+
+const sayRise =
+  "It rises from further away where fine parts with weak edges can no longer be seen, and count no more.";
+
+/** Whether clarity is more from one of the steps than from the step before, by a point or more. */
+function rises(focus: MeasuredFocus): boolean {
+  const seen = shownSteps
+    .filter((step) => lastsTo(focus, step))
+    .map((step) => focus.from.find(({ distance }) => distance === step)?.clarity ?? null);
+  return seen.some((clarity, at) => {
+    const before = seen[at - 1] ?? null;
+    return clarity !== null && before !== null && clarity >= before + 1;
+  });
 }
 
 function isWide([height, width]: readonly [number, number]): boolean {

@@ -3,7 +3,8 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import type { ComparedEdge } from "../../measure/comparison.ts";
 import type { Linker } from "../address.ts";
-import { type Crop, type DetailView, findCrop, presentDetail } from "../edge/edgecrop.ts";
+import { type DetailView, findCrop, presentDetail } from "../edge/edgecrop.ts";
+import type { Crop } from "../edge/linepiece.ts";
 import { formatStudyPath } from "../status.ts";
 
 /** The place in the original and in the redesign; undefined where none of the edge's lines is traced. */

@@ -6,8 +6,8 @@ import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import type { Format } from "../../words/format.ts";
 import { capitalise } from "../../words/phrase.ts";
 import type { Linker } from "../address.ts";
-import type { Crop } from "../edge/edgecrop.ts";
 import { formatNames } from "../edge/edgerow.ts";
+import type { Crop } from "../edge/linepiece.ts";
 
 export interface EdgeMapView {
   readonly title: string;

@@ -86,7 +86,7 @@ function presentNear(
   const name = flag?.name ?? near.file.split("/").at(-1) ?? near.file;
   return {
     name,
-    figures: `Mean ΔE00 ${format.difference(near.deltaE00, likenessWarning)}${turned[near.orientation]}`,
+    figures: `Mean colour difference ΔE00 ${format.difference(near.deltaE00, likenessWarning)}${turned[near.orientation]}`,
     shown: flag && {
       plate: presentPlate(capitalise(name), link(flag.drawing), flag.measure, format),
       address: link(flag.page),

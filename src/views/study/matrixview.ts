@@ -25,6 +25,8 @@ export interface CellView {
   /** Whether none of its row that has a place is clearer, as the percentages are printed. */
   readonly isBest: boolean;
   readonly isOwn: boolean;
+  /** Whether it makes two colours of the flag one. */
+  readonly merges: boolean;
   /** Why it has no place, where it has none. */
   readonly unranked: string | undefined;
   readonly notes: readonly number[];
@@ -141,6 +143,7 @@ function presentCell(
     box,
     clarity: format.percent(cell.clarity),
     isOwn: isHere(result.change),
+    merges: cell.merges || !cell.isRanked,
     unranked: cell.isRanked
       ? undefined
       : `not ranked: ${format.share(cell.mergedOutline)} of a charge’s outline merges`,
@@ -165,8 +168,9 @@ function describeMatrix(
     "A row changes one colour of the flag, a column says into which.",
     `Under each flag its clarity${today}.`,
     "Bold: the clearest of its row, more than one where they are level.",
+    ...(cells.some((cell) => cell?.merges) ? ["“Merges”: two colours become one."] : []),
     ...(cells.some((cell) => cell?.isRanked === false)
-      ? ["Grey, “merges”: not ranked, as a third of a charge’s outline or more would merge."]
+      ? ["Grey: not ranked, as a third of a charge’s outline or more would merge."]
       : []),
     "A dash: not tried, or no change to be seen.",
     ...(isShown ? [] : ["The change of this study is of one part alone, and not among them."]),

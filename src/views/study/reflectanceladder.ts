@@ -44,7 +44,7 @@ type Box = Readonly<Record<"x" | "y" | "width" | "height", number>>;
 
 const size = { width: 216, height: 244, top: 38, bottom: 232 };
 /** Where figures end, the axis stands, chips and names begin. */
-const across = { figures: 36, axis: 66, chips: 86, names: 108 };
+const across = { figures: 34, axis: 62, chips: 78, names: 98 };
 const tick = { width: 14, height: 4 };
 const chip = { width: 16, height: 12 };
 const labelGap = 18;
@@ -65,7 +65,7 @@ export function presentLadder(result: StudyResult, cloth: Cloth, format: Format)
   const isMove =
     from !== undefined && to !== undefined && Math.abs(heightOf(from) - heightOf(to)) >= leastMove;
   return {
-    title: "Reflectance of the cloth",
+    title: "How light each colour is",
     description: describeLadder(colours, [was, is], format),
     width: size.width,
     height: size.height,

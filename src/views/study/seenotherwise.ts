@@ -36,7 +36,7 @@ export function presentSeen(comparison: Comparison, format: Format): readonly Se
     return {
       vision,
       ...words[vision],
-      measure: vision === "grey" ? "nearest two greys, ΔE00" : "clarity",
+      measure: vision === "grey" ? "nearest two greys differ by" : "clarity of the whole flag",
       before: say(before, comparison.before),
       after: say(comparison.edges, comparison.after),
       looks: [

@@ -57,7 +57,7 @@ export function presentSplit(result: Pick<StudyResult, "comparison" | "edgeLines
   const split = chooseSplit(result);
   return {
     name: split.replaceAll(" ", "-"),
-    caption: `Divided ${split}: half original, half redesign`,
+    caption: "Half original, half redesign",
   };
 }
 

@@ -70,6 +70,8 @@ export interface StudyPage extends Byline {
   readonly ruler: RulerView | undefined;
   readonly ladder: LadderView;
   readonly edgeMap: EdgeMapView;
+  /** Over the ruler, or over the map alone where the prose shows the ruler. */
+  readonly edgesHeading: string;
   readonly strip: StripView;
   readonly facts: FactsView;
   readonly links: Readonly<
@@ -141,6 +143,9 @@ export function presentStudy(
       gain,
     }),
   );
+  const inProse = findInProse(prose);
+  const edgesHeading =
+    inProse["contrast ruler"] === undefined ? "What got better and worse" : "Where the edges are";
   return {
     slug: study.slug,
     title: study.title,
@@ -149,7 +154,8 @@ export function presentStudy(
     ...presentByline(study, link, format, all.studies),
     ...presentCase(result, gallery, format),
     ...shown,
-    contents: listContents(result),
+    contents: listContents(result, edgesHeading),
+    edgesHeading,
     fimbriations: presentFimbriations(comparison, format),
     focus: presentFocus(comparison, result.focusToName),
     measuredHow: describeViewing(comparison, format),
@@ -158,7 +164,7 @@ export function presentStudy(
     links: linkMethod(link),
     colours: presentColours(result, format),
     prose,
-    inProse: findInProse(prose),
+    inProse,
     isShort: study.body.length <= mostInColumns,
     notes: presentNotes(result, gallery, link, path, format),
     options: presentOptionsLine(result, link, format),
@@ -202,11 +208,14 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
 }
 
 /** The headings of the page, as far as the study has something under them. */
-function listContents({ study, comparison, likeness }: StudyResult): StudyPage["contents"] {
+function listContents(
+  { study, comparison, likeness }: StudyResult,
+  edgesHeading: string,
+): StudyPage["contents"] {
   const hasEdges = comparison.edges.length > 0;
   const all = [
     { anchor: "#argument", text: "The argument", isThere: hasArgument(study) },
-    { anchor: "#edges", text: "What got better and worse", isThere: hasEdges },
+    { anchor: "#edges", text: edgesHeading, isThere: hasEdges },
     { anchor: "#distance", text: "From afar", isThere: hasEdges },
     { anchor: "#seen", text: "To colour-blind readers, and in grey", isThere: true },
     { anchor: "#likeness", text: "Could it be mistaken?", isThere: likeness !== undefined },

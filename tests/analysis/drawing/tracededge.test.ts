@@ -21,17 +21,28 @@ test("labels become ids, the larger paint first, and pixels become flag heights 
   const lines = [
     { a: 1, b: 2, points: [0, 100, 333, 100], length: 333, focusShare: 0.25, outlineShares: [] },
   ];
-  expect(toEdgeLines(lines, table, 720)).toEqual([
+  expect(toEdgeLines(lines, table, { width: 400, height: 720, marks: undefined })).toEqual([
     { a: "p1", b: "p2", points: [0, 0.139, 0.463, 0.139], focusShare: 0.25 },
   ]);
 });
 
 test("a line of a paint that is not in the table is left out", () => {
   expect(
-    toEdgeLines(
-      [{ a: 1, b: 3, points: [0, 0, 1, 1], length: 1, focusShare: 0, outlineShares: [] }],
-      table,
-      720,
-    ),
+    toEdgeLines([{ a: 1, b: 3, points: [0, 0, 1, 1], length: 1, focusShare: 0, outlineShares: [] }], table, {
+      width: 400,
+      height: 720,
+      marks: undefined,
+    }),
   ).toEqual([]);
+});
+
+test("a line with the focus beside one half is told in two pieces that meet where it ends", () => {
+  const [width, height] = [100, 40];
+  const marks = new Uint8Array(width * height);
+  for (let x = 60; x < width; x += 1) for (let y = 10; y < 20; y += 1) marks[y * width + x] = 2;
+  const lines = [{ a: 1, b: 2, points: [0, 20, 100, 20], length: 100, focusShare: 0.4, outlineShares: [] }];
+  const [before, within, ...rest] = toEdgeLines(lines, table, { width, height, marks });
+  expect(rest).toEqual([]);
+  expect(before).toMatchObject({ focusShare: 0, points: [0, 0.5, 1.5, 0.5] });
+  expect(within).toMatchObject({ focusShare: 1, points: [1.5, 0.5, 2.5, 0.5] });
 });

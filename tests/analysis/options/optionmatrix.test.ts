@@ -103,7 +103,7 @@ describe("drawMatrix", () => {
       rows.find((row) => row.hex === hex)?.cells[columns.findIndex((column) => column.hex === next)];
     expect(cellOf(red, red)).toBeNull();
     expect(cellOf(black, "#e6b436")).toBeNull();
-    expect(cellOf(red, "#e6b436")).toMatchObject({ name: "gold", isRanked: true });
+    expect(cellOf(red, "#e6b436")).toMatchObject({ name: "gold", isRanked: true, merges: false });
     expect(cellOf(red, white)).toMatchObject({ name: "white", clarity: 100, isRanked: true, isBest: true });
   });
 
@@ -111,7 +111,13 @@ describe("drawMatrix", () => {
     const { rows, columns } = await drawSome(field(black) + disc(red));
     const at = columns.findIndex(({ hex }) => hex === black);
     const cell = rows.find(({ hex }) => hex === red)?.cells[at];
-    expect(cell).toMatchObject({ with: black, mergedOutline: 1, isRanked: false, isBest: false });
+    expect(cell).toMatchObject({
+      with: black,
+      mergedOutline: 1,
+      merges: true,
+      isRanked: false,
+      isBest: false,
+    });
   });
 
   test("the author's change to a colour that is no option merges the charge too: not ranked", async () => {

@@ -35,3 +35,26 @@ test("on a very narrow flag the part is as wide as the flag", () => {
 test("without a traced line there is no part to show", () => {
   expect(findCrop([far], level, [2, 3])).toBeUndefined();
 });
+
+const square = (x: number, y: number, side: number, focusShare: number) => ({
+  a: "p1",
+  b: "p2",
+  points: [x, y, x + side, y, x + side, y + side, x, y + side, x, y],
+  focusShare,
+});
+
+test("a shape is shown whole, in the middle, with as much free on either side", () => {
+  const crop = findCrop([square(0.3, 0.4, 0.3, 1), square(1.2, 0.1, 0.1, 0)], level, [2, 3]);
+  if (crop === undefined) throw new Error("the line is there");
+  expect(crop.x + crop.width / 2).toBeCloseTo(0.45, 5);
+  expect(crop.y + crop.height / 2).toBeCloseTo(0.55, 5);
+  expect(crop.height).toBeGreaterThan(0.33);
+});
+
+test("what has to be seen is shown before a longer line that is not of it", () => {
+  const crop = findCrop([square(0.05, 0.05, 0.8, 0), square(1.2, 0.7, 0.2, 1)], level, [2, 3]);
+  if (crop === undefined) throw new Error("the line is there");
+  expect(crop.x + crop.width).toBeGreaterThan(1.4);
+  expect(crop.y + crop.height).toBeGreaterThan(0.9);
+  expect(crop.height).toBeLessThan(0.5);
+});

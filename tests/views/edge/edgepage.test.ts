@@ -30,8 +30,8 @@ test("it says what became of the edge, with the numbers of both sides", () => {
   // The sentence has the contrast: the table has what stands beside it.
   expect(page.numbers.map(({ name }) => name)).toEqual([
     "Contrast ratio",
-    "Difference, ΔE00",
-    "Told apart by hue alone",
+    "Colour difference, ΔE00",
+    "Only hue differs",
     "Rule of tincture",
     "Length",
   ]);
@@ -56,8 +56,8 @@ test("a grade near the line is told of the side that has it; the length once, wi
   expect(show(near(before), near(after))?.near).toBe("Both grades are near the line");
   expect(show(near(before), near(after))?.numbers.at(-1)).toEqual({
     name: "Length",
-    before: "1.50 flag heights, 0.50 at what has to be seen",
-    after: "1.50 flag heights, 0.50 at what has to be seen",
+    before: "1.50 flag heights, 0.50 on the outline of what has to be seen",
+    after: "1.50 flag heights, 0.50 on the outline of what has to be seen",
     isShared: true,
   });
 });

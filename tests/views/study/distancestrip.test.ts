@@ -45,14 +45,19 @@ test("under the pictures: the clarity before and after as far as it lasts, then 
   expect(steps.map(({ clarity, lost }) => [clarity, lost])).toEqual([
     [["50%", "90%"], undefined],
     [["41%", "60%"], undefined],
-    [undefined, "too small to make out from here"],
+    [undefined, "too small to make out from there; shown enlarged"],
   ]);
-  expect(says[0]).toBe(
-    "Under each picture: the clarity of what has to be seen from there, as far as it can be made out.",
-  );
+  expect(says[0]).toBe("Clarity is told as far as what has to be seen can be made out.");
   expect(steps[2]?.plates[0].description).toMatch(/; what has to be seen is too small to be made out\.$/);
   expect(strip().says).toEqual([]);
   expect(strip().steps.every(({ clarity, lost }) => clarity === undefined && lost === undefined)).toBe(true);
+});
+
+test("where clarity rises with distance the caption says why", () => {
+  const rise =
+    "It rises from further away where fine parts with weak edges can no longer be seen, and count no more.";
+  expect(strip(focus).says).not.toContain(rise);
+  expect(strip({ ...focus, clarity: [5, 90], from: { 80: [0.8, 8, 90] } }).says).toContain(rise);
 });
 
 test("clarity that is the same from everywhere is said once", () => {

@@ -24,17 +24,17 @@ const old = { file: "old/B.svg", origin: "collection", deltaE00: 8, orientation:
 test("the nearest with their numbers and the way round; that it could be taken for what is under 8", () => {
   const view = present([pilots, old]);
   expect(view?.sentence).toBe(
-    "It could. Of 12 other flags and redesigns, Harbour pilots is near: under 8 one flag is easily taken for another, and the nearest has mean ΔE00 7.96, seen from behind.",
+    "It could. Of 12 other flags and redesigns, Harbour pilots is near: under 8 one flag is easily taken for another, and the nearest has mean colour difference ΔE00 7.96, seen from behind.",
   );
   expect(view?.isNear).toBe(true);
   expect(view?.own).toMatchObject({ label: "This redesign", src: "redesign.svg" });
   expect(view?.nearest).toMatchObject([
     {
       name: "Harbour pilots",
-      figures: "Mean ΔE00 7.96, seen from behind",
+      figures: "Mean colour difference ΔE00 7.96, seen from behind",
       shown: { address: "../../survey/#flag-flags-harbour-pilots", plate: { label: "Harbour pilots" } },
     },
-    { name: "B.svg", figures: "Mean ΔE00 8.0", shown: undefined },
+    { name: "B.svg", figures: "Mean colour difference ΔE00 8.0", shown: undefined },
   ]);
 });
 
@@ -44,6 +44,6 @@ test("no section without a comparison, one line where nothing is near", () => {
   const view = present([old], 1);
   expect(view?.isNear).toBe(false);
   expect(view?.sentence).toBe(
-    "Hardly. Of 1 other flag or redesign, B.svg comes nearest: mean ΔE00 8.0; under 8 one flag is easily taken for another.",
+    "Hardly. Of 1 other flag or redesign, B.svg comes nearest: mean colour difference ΔE00 8.0; under 8 one flag is easily taken for another.",
   );
 });

@@ -60,13 +60,34 @@ describe("presentMatrix", () => {
     const [row] = matrix.rows;
     if (row === undefined) throw new Error("the matrix has rows");
     const cell = (clarity: number, isRanked = true) =>
-      ({ with: "#ffffff", name: "white", clarity, mergedOutline: 0, isRanked, isBest: false }) as const;
+      ({
+        with: "#ffffff",
+        name: "white",
+        clarity,
+        mergedOutline: 0,
+        merges: false,
+        isRanked,
+        isBest: false,
+      }) as const;
     const mark = (...cells: readonly ReturnType<typeof cell>[]) =>
       view(ranked({ matrix: { ...matrix, rows: [{ ...row, cells }] } })).rows[0]?.cells.map(
         (one) => one && `${one.clarity}${one.isBest ? " best" : ""}`,
       );
     expect(mark(cell(98.7), cell(99.2), cell(98.4))).toEqual(["99% best", "99% best", "98%"]);
     expect(mark(cell(80), cell(100, false), cell(79.6))).toEqual(["100%", "80% best", "80% best"]);
+  });
+
+  test("what makes two colours one is said where it has a place, and in the caption", () => {
+    const [row] = matrix.rows;
+    if (row === undefined) throw new Error("the matrix has rows");
+    const cells = row.cells.map((cell) => cell && { ...cell, merges: true, isRanked: true });
+    const shown = view(ranked({ matrix: { ...matrix, rows: [{ ...row, cells }] } }));
+    expect(shown.rows[0]?.cells.find((cell) => cell !== null)).toMatchObject({
+      merges: true,
+      unranked: undefined,
+    });
+    expect(shown.caption).toContain("“Merges”: two colours become one.");
+    expect(view(ranked({ matrix })).caption).not.toContain("“Merges”: two colours become one.");
   });
 
   test("the study's own column comes first, then those its author tried; columns of one name are told apart by their colour", () => {
@@ -92,7 +113,7 @@ describe("presentMatrix", () => {
       "A row changes one colour of the flag, a column says into which.",
       "Under each flag its clarity; the original has 74%.",
       "Bold: the clearest of its row, more than one where they are level.",
-      "Grey, “merges”: not ranked, as a third of a charge’s outline or more would merge.",
+      "Grey: not ranked, as a third of a charge’s outline or more would merge.",
       "A dash: not tried, or no change to be seen.",
     ]);
     const [row] = matrix.rows;

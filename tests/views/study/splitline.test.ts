@@ -44,7 +44,7 @@ describe("one flag of both halves is divided", () => {
 test("the page names it for the style sheet and for readers", () => {
   expect(presentSplit(changed([0.9, 0, 1.5, 0.5]))).toEqual({
     name: "per-bend-sinister",
-    caption: "Divided per bend sinister: half original, half redesign",
+    caption: "Half original, half redesign",
   });
 });
 
