@@ -24,6 +24,7 @@ const styleOrder = [
   "series",
   "study",
   "show",
+  "sheet",
   "edge",
   "refer",
   "options",

@@ -31,9 +31,11 @@ const pagePatterns = [
   "/tags/",
   "/tags/:name/",
   "/series/:slug/",
+  "/series/:slug/sheet/",
   "/studies/:slug/",
   "/studies/:slug/changes/",
   "/studies/:slug/show/",
+  "/studies/:slug/sheet/",
   "/studies/:slug/edges/:edge/",
 ];
 

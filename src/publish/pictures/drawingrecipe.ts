@@ -10,6 +10,7 @@ import { type Crop, findCrop } from "../../views/edge/edgecrop.ts";
 import { pictureEdges } from "../../views/edge/edgepage.ts";
 import { type LinkPicture, pictureStudy } from "../../views/linkview.ts";
 import { labelFile } from "../../views/method/workedflag.ts";
+import { hatchedFiles, hatchedSize } from "../../views/sheet/sheetpart.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { formatStripFile, shownSteps, stripSize } from "../../views/study/distancestrip.ts";
 import { matrixFile } from "../../views/study/matrixview.ts";
@@ -31,6 +32,7 @@ export interface Sheeted {
 export type Recipe =
   | { readonly kind: "drawing"; readonly drawing: string }
   | { readonly kind: "labels"; readonly drawing: string; readonly size: Size }
+  | { readonly kind: "hatched"; readonly drawing: string; readonly size: Size; readonly isRedesign: boolean }
   | { readonly kind: "crop"; readonly drawing: string; readonly crop: Crop; readonly note?: string }
   | { readonly kind: "picture"; readonly drawing: string; readonly size: Size; readonly note?: string }
   | {
@@ -98,6 +100,7 @@ export function listDrawn(result: StudyResult, gallery: Gallery): readonly Drawn
       drawing: result.drawings.original,
       size: stripSize(result.comparison.before.proportions),
     }),
+    ...listHatched(result),
     ...listDownloads(result),
     ...listLinkPictures(result, words),
   ];
@@ -153,6 +156,20 @@ function listStrip(result: StudyResult): readonly DrawnFile[] {
 function listMatrixPicture(result: StudyResult): readonly DrawnFile[] {
   const picture = result.ranking?.matrix?.picture;
   return picture === undefined ? [] : [place(result, matrixFile, { kind: "matrix", picture })];
+}
+
+/** Both flags in the lines that stand for their colours, for paper printed in grey. */
+function listHatched(result: StudyResult): readonly DrawnFile[] {
+  const size = hatchedSize(result.comparison.before.proportions);
+  return (["original", "redesign"] as const).map((name) => {
+    const drawing = result.drawings[name];
+    return place(result, hatchedFiles[name], {
+      kind: "hatched",
+      drawing,
+      size,
+      isRedesign: name === "redesign",
+    });
+  });
 }
 
 /** Both flags as pictures to take away. */

@@ -88,8 +88,9 @@ export interface StudyPage extends Byline {
   readonly likeness: LikenessView | undefined;
   /** The series that it is in. */
   readonly series: readonly SeriesPlace[];
-  /** The address of its steps. */
+  /** The addresses of its steps, and of its sheets for a class. */
   readonly show: string;
+  readonly sheet: string;
 }
 
 /**
@@ -161,6 +162,7 @@ export function presentStudy(
     matrix,
     likeness: presentLikeness(result, all, link, format),
     show: link(`${path}show/`),
+    sheet: link(`${path}sheet/`),
     series: presentPlaces(study.slug, all.series ?? new Map(), link, format),
   };
 }
