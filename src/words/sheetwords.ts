@@ -11,7 +11,6 @@ export const sheetWords = {
   hatched: "In lines, for grey print",
   hatchedHow:
     "Each colour has its own lines, after Silvester Petra Sancta, Rome 1638. Shades of one colour share them.",
-  outline: "The lines are what is told apart from afar; finer ones are left out.",
   change: "Change one colour. Colour the flag in, with the new one in its place.",
   own: "The flag’s colours",
   palette: "Colours to choose from",

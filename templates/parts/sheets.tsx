@@ -152,14 +152,7 @@ function Handout({ study, words }: { study: SheetStudy; words: Words }): JSX.Ele
       <div class="sheets-hatched">
         <div class="pair">
           {study.hatched.map((plate) => (
-            <img
-              key={plate.label}
-              src={plate.src}
-              alt={plate.alt}
-              width={plate.width}
-              height={plate.height}
-              decoding="async"
-            />
+            <Picture key={plate.label} plate={plate} />
           ))}
         </div>
         <div>
@@ -173,6 +166,11 @@ function Handout({ study, words }: { study: SheetStudy; words: Words }): JSX.Ele
   );
 }
 
+/** A picture that has no colour needs no mat. */
+function Picture({ plate: { src, alt, width, height } }: { plate: SheetStudy["outline"] }): JSX.Element {
+  return <img class="sheets-picture" src={src} alt={alt} width={width} height={height} decoding="async" />;
+}
+
 function Worksheet({ study, words }: { study: SheetStudy; words: Words }): JSX.Element {
   const { outline, ruler } = study;
   return (
@@ -182,18 +180,7 @@ function Worksheet({ study, words }: { study: SheetStudy; words: Words }): JSX.E
         Name <span class="sheets-line" />
       </p>
       <p>{words.change}</p>
-      <svg
-        class="sheets-outline"
-        viewBox={`0 0 ${outline.width} ${outline.height}`}
-        width={outline.width}
-        height={outline.height}
-        role="img"
-        aria-label={`${study.name}, in outlines`}
-      >
-        <rect width={outline.width} height={outline.height} />
-        <path d={outline.path} />
-      </svg>
-      <p class="quiet">{words.outline}</p>
+      <Picture plate={outline} />
       <div class="sheets-colours">
         <div>
           <h3>{words.own}</h3>

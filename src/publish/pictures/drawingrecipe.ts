@@ -32,7 +32,14 @@ export interface Sheeted {
 export type Recipe =
   | { readonly kind: "drawing"; readonly drawing: string }
   | { readonly kind: "labels"; readonly drawing: string; readonly size: Size }
-  | { readonly kind: "hatched"; readonly drawing: string; readonly size: Size; readonly isRedesign: boolean }
+  | {
+      readonly kind: "hatched";
+      readonly drawing: string;
+      readonly size: Size;
+      readonly isRedesign: boolean;
+      /** Without the lines within a paint. */
+      readonly isOutline: boolean;
+    }
   | { readonly kind: "crop"; readonly drawing: string; readonly crop: Crop; readonly note?: string }
   | { readonly kind: "picture"; readonly drawing: string; readonly size: Size; readonly note?: string }
   | {
@@ -158,18 +165,23 @@ function listMatrixPicture(result: StudyResult): readonly DrawnFile[] {
   return picture === undefined ? [] : [place(result, matrixFile, { kind: "matrix", picture })];
 }
 
-/** Both flags in the lines that stand for their colours, for paper printed in grey. */
+/** For paper printed in grey both flags in the lines that stand for their colours, and the original to colour in. */
 function listHatched(result: StudyResult): readonly DrawnFile[] {
-  const size = hatchedSize(result.comparison.before.proportions);
-  return (["original", "redesign"] as const).map((name) => {
-    const drawing = result.drawings[name];
-    return place(result, hatchedFiles[name], {
+  const { original, redesign } = result.drawings;
+  const { proportions } = result.comparison.before;
+  const draw = (file: string, drawing: string, isRedesign: boolean, isOutline = false) =>
+    place(result, file, {
       kind: "hatched",
       drawing,
-      size,
-      isRedesign: name === "redesign",
+      size: hatchedSize(proportions, isOutline),
+      isRedesign,
+      isOutline,
     });
-  });
+  return [
+    draw(hatchedFiles.original, original, false),
+    draw(hatchedFiles.redesign, redesign, true),
+    draw(hatchedFiles.outline, original, false, true),
+  ];
 }
 
 /** Both flags as pictures to take away. */

@@ -9,6 +9,8 @@ import type { LabelMap } from "../../regions/labelmap.ts";
 
 /** Pixels from one line to the next, and how thick a line or a dot is. */
 export const hatchGrid = { step: 14, thick: 2, dot: 3 } as const;
+/** Half the thickness in pixels of the line between two paints. */
+const reach = { hatched: 1, outline: 2 };
 /** Of a colour that has no lines, 0 to 255. */
 const tone = 190;
 
@@ -21,23 +23,32 @@ const acrossOf: Readonly<Record<HatchLine, (x: number, y: number) => number>> = 
 };
 
 /**
- * The picture of `map`, in which the paint with index i has the colour `hexes[i]`. A line parts two paints where they meet,
- * unless they are one colour to the eye; what is transparent stays so.
+ * The picture of `map`, in which the paint with index i has the colour `hexes[i]`; with `isOutline` without any lines within
+ * a paint. Lines part what two colours to the eye show, and run along the border; what is transparent stays so.
  */
-export function hatchPicture({ width, height, labels }: LabelMap, hexes: readonly Hex[]): Picture {
+export function hatchPicture(
+  { width, height, labels }: LabelMap,
+  hexes: readonly Hex[],
+  isOutline = false,
+): Picture {
   const hatchings = hexes.map(hatchingOf);
   const shades = [0, ...numberShades(hexes)];
-  const shadeAt = (at: number) => shades[labels[at] ?? 0] ?? 0;
+  const shadeAt = (x: number, y: number): number =>
+    x < 0 || y < 0 || x >= width || y >= height ? 0 : (shades[labels[y * width + x] ?? 0] ?? 0);
+  const near = isOutline ? reach.outline : reach.hatched;
   const rgba = new Uint8Array(4 * width * height);
   for (let y = 0, at = 0; y < height; y += 1) {
-    for (let x = 0; x < width; x += 1, at += 1) {
-      const shade = shadeAt(at);
+    for (let x = 0; x < width; x += 1, at += 4) {
+      const shade = shadeAt(x, y);
       if (shade === 0) continue;
       const isBorder =
-        (x + 1 < width && shadeAt(at + 1) !== shade) || (y + 1 < height && shadeAt(at + width) !== shade);
-      const grey = isBorder ? 0 : greyAt(hatchings[shade - 1] ?? { lines: [] }, x, y);
-      rgba.fill(grey, 4 * at, 4 * at + 3);
-      rgba[4 * at + 3] = 255;
+        shadeAt(x + near, y) !== shade ||
+        shadeAt(x, y + near) !== shade ||
+        shadeAt(x - near, y) !== shade ||
+        shadeAt(x, y - near) !== shade;
+      const ground = isOutline ? 255 : greyAt(hatchings[shade - 1] ?? { lines: [] }, x, y);
+      rgba.fill(isBorder ? 0 : ground, at, at + 3);
+      rgba[at + 3] = 255;
     }
   }
   return { width, height, rgba };

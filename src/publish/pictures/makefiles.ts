@@ -42,12 +42,12 @@ const makers: Makers = {
     const text = writeLabels(findPaints(resolveDrawing(easel.read(drawing))), width, height);
     return () => text;
   },
-  hatched: async ({ drawing, size, isRedesign }, easel) => {
+  hatched: async ({ drawing, size, isRedesign, isOutline }, easel) => {
     const shapes = findPaints(resolveDrawing(easel.read(drawing)));
     const map = await renderMap(shapes, size);
     const looks = lookAt(await easel.render(drawing, size), map, shapes.paints);
     const hexes = looks.map(({ hex }) => hex);
-    return () => encodePng(hatchPicture(map, hexes), isRedesign);
+    return () => encodePng(hatchPicture(map, hexes, isOutline), isRedesign);
   },
   crop: async ({ drawing, crop, note }, easel) => {
     const text = cropDrawing(easel.read(drawing), crop, note);

@@ -13,7 +13,6 @@ import type { Linker } from "../address.ts";
 import { type Plate, presentPair } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
 import { presentRuler, type RulerView } from "../study/contrastruler.ts";
-import { type OutlineView, presentOutline } from "../study/edgemap.ts";
 import { presentNotes } from "../study/notes.ts";
 import { presentOptionsLine } from "../study/optionsview.ts";
 import { type Chip, drawSign, presentChip, type Sign } from "./hatchchip.ts";
@@ -29,7 +28,8 @@ export interface SheetStudy {
   /** Undefined where there is no edge. `left` says how many edges have no room. */
   readonly ruler: (RulerView & { readonly left: string | undefined }) | undefined;
   readonly questions: readonly Question[];
-  readonly outline: OutlineView;
+  /** The original to colour in. */
+  readonly outline: Plate;
   readonly colours: readonly Chip[];
   /** Of both flags: what the lines on the handout stand for. */
   readonly legend: readonly Chip[];
@@ -39,19 +39,25 @@ export interface SheetStudy {
   readonly credit: string | undefined;
 }
 
-/** Pictures of both flags in lines, in the study's folder. */
-export const hatchedFiles = { original: "hatched-original.png", redesign: "hatched-redesign.png" } as const;
-const hatchedRoom = { width: 900, height: 600 };
+/** Pictures of both flags in lines, and of the original in outlines, in the study's folder. */
+export const hatchedFiles = {
+  original: "hatched-original.png",
+  redesign: "hatched-redesign.png",
+  outline: "outline.png",
+} as const;
+/** Pixels: at the size of the sheets over 250 to the inch. */
+const rooms = { hatched: { width: 900, height: 600 }, outline: { width: 1500, height: 1000 } };
 
 /** Colours and edges that a page has room for (our own judgement): of a flag, to choose from, on the ruler. */
 const most = { colours: 8, palette: 15, edges: 4 };
 
 /** Their size in pixels for a flag of these proportions (height, width). */
-export function hatchedSize([high, wide]: readonly [number, number]): {
-  readonly width: number;
-  readonly height: number;
-} {
-  const scale = Math.min(hatchedRoom.width / wide, hatchedRoom.height / high);
+export function hatchedSize(
+  [high, wide]: readonly [number, number],
+  isOutline = false,
+): { readonly width: number; readonly height: number } {
+  const room = isOutline ? rooms.outline : rooms.hatched;
+  const scale = Math.min(room.width / wide, room.height / high);
   return { width: Math.max(1, Math.round(wide * scale)), height: Math.max(1, Math.round(high * scale)) };
 }
 
@@ -88,7 +94,11 @@ export function presentSheetStudy(
     ],
     ruler: cutRuler(presentRuler(result, link, format), format),
     questions: askClass(comparison, format),
-    outline: presentOutline(result),
+    outline: {
+      ...plates[0],
+      alt: `${study.flag ?? study.title}, in outlines`,
+      src: link(`${path}${hatchedFiles.outline}`),
+    },
     colours,
     legend: listColours([comparison.before, comparison.after]),
     palette: listPalette(gallery),
@@ -114,12 +124,12 @@ function cutRuler(ruler: RulerView | undefined, format: Format): SheetStudy["rul
   };
 }
 
-/** Every colour that is told apart, once by its name, largest first. */
+/** Every colour, once by its name, largest first. */
 function listColours(measures: readonly StudyResult["comparison"]["before"][]): readonly Chip[] {
   const chips = new Map<string, Chip>();
   for (const paint of measures.flatMap(({ colours }) => colours)) {
     const name = nameWhole(paint);
-    if (!paint.vanishes && !chips.has(name)) chips.set(name, presentChip(paint.hex, name));
+    if (!chips.has(name)) chips.set(name, presentChip(paint.hex, name));
   }
   return [...chips.values()].slice(0, most.colours);
 }

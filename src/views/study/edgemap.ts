@@ -28,9 +28,6 @@ export interface LocatorView extends Pick<EdgeMapView, "width" | "height" | "fit
   readonly frame: Crop;
 }
 
-/** The flag in lines alone. */
-export type OutlineView = Pick<LocatorView, "width" | "height" | "path">;
-
 export interface LineShape {
   readonly id: string;
   readonly path: string;
@@ -96,14 +93,6 @@ export function presentLocator(
     path: own.map(({ points }) => drawPath(points)).join(""),
     frame: { x: scale(frame.x), y: scale(frame.y), width: scale(frame.width), height: scale(frame.height) },
   };
-}
-
-/** The lines of the original as seen from the viewing distance; those that the change parts are none yet. */
-export function presentOutline({ edgeLines, comparison }: StudyResult): OutlineView {
-  const parted = new Set(comparison.edges.filter(({ contrast }) => contrast[0] === null).map(idOf));
-  const own = thin(edgeLines).filter((line) => !parted.has(idOf(line)));
-  const { width, height } = sizeOf(comparison.before.proportions);
-  return { width, height, path: own.map(({ points }) => drawPath(points)).join("") };
 }
 
 function sizeOf([height, width]: readonly [number, number]): Pick<EdgeMapView, "width" | "height" | "fit"> {

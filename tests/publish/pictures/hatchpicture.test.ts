@@ -43,11 +43,19 @@ test("white has no ink, and black has that of red and of blue", () => {
   }
 });
 
-test("a line parts two paints, unless they are one colour to the eye; what is transparent stays so", () => {
-  const halves = mapOf((x, y) => (y === 0 ? 0 : x < 28 ? 1 : 2));
-  const parted = hatchPicture(halves, ["#ffffff", "#fff4d0"]);
-  expect(inkOf(parted)(27, 30)).toBe(true);
-  expect(inkOf(hatchPicture(halves, ["#ffffff", "#fefefe"]))(27, 30)).toBe(false);
-  expect(parted.rgba[3]).toBe(0);
-  expect(parted.rgba[4 * size + 3]).toBe(255);
+test("a line parts two paints, unless they are one colour to the eye, and runs along the border", () => {
+  const halves = mapOf((x, y) => (y < 8 ? 0 : x < 28 ? 1 : 2));
+  const parted = inkOf(hatchPicture(halves, ["#ffffff", "#fff4d0"]));
+  expect([parted(27, 30), parted(28, 30), parted(25, 30)]).toEqual([true, true, false]);
+  expect([parted(0, 30), parted(5, 8), parted(5, 55), parted(5, 30)]).toEqual([true, true, true, false]);
+  const one = hatchPicture(halves, ["#ffffff", "#fefefe"]);
+  expect(inkOf(one)(27, 30)).toBe(false);
+  expect([one.rgba[3], one.rgba[4 * size * 8 + 3]]).toEqual([0, 255]);
+});
+
+test("in outlines no paint has lines of its own", () => {
+  const halves = mapOf((x) => (x < 28 ? 1 : 2));
+  const isInk = inkOf(hatchPicture(halves, ["#c8202f", "#000000"], true));
+  const row = Array.from({ length: size }, (_, x) => isInk(x, 30));
+  expect(row.map((ink, x) => (ink ? x : -1)).filter((x) => x >= 0)).toEqual([0, 1, 26, 27, 28, 29, 54, 55]);
 });

@@ -22,12 +22,6 @@ test("swatches are of the original, the legend of both flags; pictures lie in th
   expect(sheet.credit).toBe("The square, by Ines Valcourt, CC0-1.0");
 });
 
-test("a colour that vanishes from afar is none to colour in with", () => {
-  const colours = comparison.before.colours.map((paint) => ({ ...paint, vanishes: paint.name === "white" }));
-  const result = { ...studyResult, comparison: { ...comparison, before: { ...comparison.before, colours } } };
-  expect(present(result).colours.map(({ name }) => name)).toEqual(["dark blue", "red"]);
-});
-
 test("the ruler has room for four edges and counts the others", () => {
   const edges = Array.from({ length: 7 }, () => comparison.edges)
     .flat()
@@ -47,5 +41,6 @@ test("the palette has fifteen colours at most, and all colours with lines but gr
 test("a picture in lines keeps the proportions within its room", () => {
   expect(hatchedSize([2, 3])).toEqual({ width: 900, height: 600 });
   expect(hatchedSize([1, 3])).toEqual({ width: 900, height: 300 });
+  expect(hatchedSize([2, 3], true)).toEqual({ width: 1500, height: 1000 });
   expect(hatchedSize([2, 1])).toEqual({ width: 300, height: 600 });
 });
