@@ -25,6 +25,7 @@ const styleOrder = [
   "rivals",
   "study",
   "show",
+  "sheet",
   "edge",
   "refer",
   "options",

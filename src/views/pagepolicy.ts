@@ -34,9 +34,11 @@ const pagePatterns = [
   "/series/:slug/",
   "/flags/:slug/",
   "/flags/:slug/:one/:other/",
+  "/series/:slug/sheet/",
   "/studies/:slug/",
   "/studies/:slug/changes/",
   "/studies/:slug/show/",
+  "/studies/:slug/sheet/",
   "/studies/:slug/edges/:edge/",
 ];
 

@@ -17,6 +17,7 @@ import { type MovedPage, presentLoneTags, presentMoved } from "./redirectpage.ts
 import { presentRules, type RulesPage } from "./rules/rulespage.ts";
 import { presentSeries, type SeriesPage } from "./series/seriespage.ts";
 import { indexSeries } from "./series/seriesplace.ts";
+import { presentSeriesSheets, presentSheet, type SheetPage } from "./sheet/sheetpage.ts";
 import { presentShelfIndexes, type ShelfIndex } from "./shelf/shelfindex.ts";
 import { presentShelves, type ShelfPage } from "./shelf/shelfpage.ts";
 import { presentShow, type ShowPage } from "./show/showpage.ts";
@@ -29,6 +30,7 @@ export interface StudyPages {
   readonly studies: readonly StudyPage[];
   readonly changes: readonly ChangesPage[];
   readonly shows: readonly ShowPage[];
+  readonly sheets: readonly SheetPage[];
   readonly edges: readonly EdgePage[];
   readonly moved: readonly MovedPage[];
 }
@@ -38,6 +40,7 @@ export interface SharedPages {
   readonly front: FrontPage;
   readonly series: readonly SeriesPage[];
   readonly rivals: readonly RivalsPage[];
+  readonly seriesSheets: readonly SheetPage[];
   readonly shelves: readonly ShelfPage[];
   readonly shelfIndexes: readonly ShelfIndex[];
   readonly survey: SurveyPage;
@@ -85,6 +88,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
         studies: some.map((study) => presentStudy(study, gallery, format, around)),
         changes,
         shows: some.map((study) => presentShow(study, gallery, format)),
+        sheets: some.map((study) => presentSheet(study, gallery, format)),
         edges,
         moved: [
           ...presentMoved(some, changes, edges, former, gallery, format),
@@ -96,6 +100,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
       front: presentFront(result, format),
       series: presentSeries(result, format),
       rivals: presentRivals(result, format),
+      seriesSheets: presentSeriesSheets(result, format),
       shelves: presentShelves(ordered, gallery, format),
       shelfIndexes: presentShelfIndexes(ordered, gallery, format),
       survey: presentSurvey(result, format),

@@ -96,6 +96,35 @@ export function RulerTable({
   );
 }
 
+/** Rows to be filled in by hand: the axis and its steps, and no mark. */
+export function BlankRuler({ ruler }: { ruler: RulerView }): JSX.Element {
+  return (
+    <table class="ruler-rows">
+      <thead>
+        <tr>
+          <th scope="col">Edge</th>
+          <th scope="col" class="ruler-contrast">
+            <span class="unseen">Your guess</span>
+            <Axis ruler={ruler} />
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {ruler.rows.map(({ edge }) => (
+          <tr key={edge.key}>
+            <th scope="row">{edge.called ?? edge.names}</th>
+            <td class="ruler-contrast">
+              <svg class="ruler-track" aria-hidden="true" focusable="false">
+                <Steps ruler={ruler} />
+              </svg>
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
 function Axis({ ruler: { bands, ticks } }: { ruler: RulerView }): JSX.Element {
   return (
     <svg class="ruler-axis" aria-hidden="true" focusable="false">
@@ -173,11 +202,9 @@ function Name({ row: { edge } }: { row: RulerRow }): JSX.Element {
   );
 }
 
-/** Drawn in percent of its width across and in pixels up and down, so that no mark is stretched. */
-function Track({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element {
-  const { ring, dot, thickness, radius, falls } = row;
+function Steps({ ruler }: { ruler: RulerView }): JSX.Element {
   return (
-    <svg class="ruler-track" aria-hidden="true" focusable="false">
+    <>
       {ruler.ticks.map(({ x, isClear }) => (
         <line
           key={x}
@@ -188,6 +215,16 @@ function Track({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element
           y2="100%"
         />
       ))}
+    </>
+  );
+}
+
+/** Drawn in percent of its width across and in pixels up and down, so that no mark is stretched. */
+function Track({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element {
+  const { ring, dot, thickness, radius, falls } = row;
+  return (
+    <svg class="ruler-track" aria-hidden="true" focusable="false">
+      <Steps ruler={ruler} />
       {ring !== undefined && (
         <line
           class={falls ? "ruler-move falls" : "ruler-move"}

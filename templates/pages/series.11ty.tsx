@@ -67,7 +67,8 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
           </section>
         )}
         <p class="measured">
-          The redesigns are unofficial studies. <a href={series.frame.links.home}>All studies</a>
+          The redesigns are unofficial studies. <a href={series.sheet}>Sheets for a class</a> ·{" "}
+          <a href={series.frame.links.home}>All studies</a>
         </p>
       </article>
     </Document>

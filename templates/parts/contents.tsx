@@ -19,7 +19,8 @@ export function Contents({ study }: { study: StudyPage }): JSX.Element {
           </ul>
         </nav>
         <p class="to-show">
-          <a href={study.show}>Step by step, for a projector</a>
+          <a href={study.show}>Step by step, for a projector</a> ·{" "}
+          <a href={study.sheet}>Sheets for a class</a>
         </p>
       </div>
       {study.options && (

@@ -102,6 +102,8 @@ const pages: readonly [(typeof sites)[number], string][] = [
   ["odd", "studies/long-words/"],
   ["odd", "series/quay/"],
   ["odd", "studies/long-words/show/"],
+  ["odd", "studies/long-words/sheet/"],
+  ["odd", "series/quay/sheet/"],
   ["odd", "studies/long-words/edges/12235c-c8202f/"],
   ["empty", ""],
   ["empty", "survey/"],

@@ -11,6 +11,7 @@ import { pictureEdges } from "../../views/edge/edgepage.ts";
 import type { Crop } from "../../views/edge/linepiece.ts";
 import { type LinkPicture, pictureStudy } from "../../views/linkview.ts";
 import { labelFile } from "../../views/method/workedflag.ts";
+import { hatchedFiles, hatchedSize } from "../../views/sheet/sheetpart.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { formatStripFile, shownSteps, stripSize } from "../../views/study/distancestrip.ts";
 import { matrixFile } from "../../views/study/matrixview.ts";
@@ -32,6 +33,14 @@ export interface Sheeted {
 export type Recipe =
   | { readonly kind: "drawing"; readonly drawing: string }
   | { readonly kind: "labels"; readonly drawing: string; readonly size: Size }
+  | {
+      readonly kind: "hatched";
+      readonly drawing: string;
+      readonly size: Size;
+      readonly isRedesign: boolean;
+      /** Without the lines within a paint. */
+      readonly isOutline: boolean;
+    }
   | { readonly kind: "crop"; readonly drawing: string; readonly crop: Crop; readonly note?: string }
   | { readonly kind: "picture"; readonly drawing: string; readonly size: Size; readonly note?: string }
   | {
@@ -99,6 +108,7 @@ export function listDrawn(result: StudyResult, gallery: Gallery): readonly Drawn
       drawing: result.drawings.original,
       size: stripSize(result.comparison.before.proportions),
     }),
+    ...listHatched(result),
     ...listDownloads(result),
     ...listLinkPictures(result, words),
   ];
@@ -154,6 +164,25 @@ function listStrip(result: StudyResult): readonly DrawnFile[] {
 function listMatrixPicture(result: StudyResult): readonly DrawnFile[] {
   const picture = result.ranking?.matrix?.picture;
   return picture === undefined ? [] : [place(result, matrixFile, { kind: "matrix", picture })];
+}
+
+/** For paper printed in grey both flags in the lines that stand for their colours, and the original to colour in. */
+function listHatched(result: StudyResult): readonly DrawnFile[] {
+  const { original, redesign } = result.drawings;
+  const { proportions } = result.comparison.before;
+  const draw = (file: string, drawing: string, isRedesign: boolean, isOutline = false) =>
+    place(result, file, {
+      kind: "hatched",
+      drawing,
+      size: hatchedSize(proportions, isOutline),
+      isRedesign,
+      isOutline,
+    });
+  return [
+    draw(hatchedFiles.original, original, false),
+    draw(hatchedFiles.redesign, redesign, true),
+    draw(hatchedFiles.outline, original, false, true),
+  ];
 }
 
 /** Both flags as pictures to take away. */

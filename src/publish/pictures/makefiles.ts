@@ -1,6 +1,8 @@
 // Floor 9. The job that a child process does for publishing: recipes → bytes. All that reads or renders a drawing for the site
 // runs here, where it can be stopped, and a drawing that cannot be published is a problem of its study.
 
+import { renderMap } from "../../analysis/drawing/measuregeometry.ts";
+import { lookAt } from "../../analysis/drawing/paintlook.ts";
 import type { Jobs } from "../../analysis/jobs/job.ts";
 import { runOrdered } from "../../analysis/jobs/orderedqueue.ts";
 import { type Outcome, type Problem, report } from "../../problem/problem.ts";
@@ -10,6 +12,7 @@ import { writeLabels } from "../../svg/labeldrawing.ts";
 import { findPaints } from "../../svg/paint.ts";
 import type { SiteView } from "../../views/siteview.ts";
 import type { Recipe } from "./drawingrecipe.ts";
+import { hatchPicture } from "./hatchpicture.ts";
 import { layLinkPicture, unpackFonts } from "./linkimage.ts";
 import { encodeMatrix, encodePng, layOut } from "./pixelpicture.ts";
 import { cropDrawing, Easel, RefusedError } from "./renderdrawing.ts";
@@ -38,6 +41,13 @@ const makers: Makers = {
   labels: async ({ drawing, size: { width, height } }, easel) => {
     const text = writeLabels(findPaints(resolveDrawing(easel.read(drawing))), width, height);
     return () => text;
+  },
+  hatched: async ({ drawing, size, isRedesign, isOutline }, easel) => {
+    const shapes = findPaints(resolveDrawing(easel.read(drawing)));
+    const map = await renderMap(shapes, size);
+    const looks = lookAt(await easel.render(drawing, size), map, shapes.paints);
+    const hexes = looks.map(({ hex }) => hex);
+    return () => encodePng(hatchPicture(map, hexes, isOutline), isRedesign);
   },
   crop: async ({ drawing, crop, note }, easel) => {
     const text = cropDrawing(easel.read(drawing), crop, note);

@@ -93,8 +93,9 @@ export interface StudyPage extends Byline {
   readonly rivals: RivalPlace | undefined;
   /** The series that it is in. */
   readonly series: readonly SeriesPlace[];
-  /** The address of its steps. */
+  /** The addresses of its steps, and of its sheets for a class. */
   readonly show: string;
+  readonly sheet: string;
 }
 
 /**
@@ -172,6 +173,7 @@ export function presentStudy(
     likeness: presentLikeness(result, all, link, format),
     show: link(`${path}show/`),
     rivals: presentRivalPlace(all.rivals?.get(study.slug), link, format),
+    sheet: link(`${path}sheet/`),
     series: presentPlaces(study.slug, all.series ?? new Map(), link, format),
   };
 }

@@ -1,0 +1,80 @@
+// Floor 9. A label map → a picture in black on white, each paint in the lines that stand for its colour.
+import type { Hex } from "../../colour/colour.ts";
+import { linearOf } from "../../colour/colourtext.ts";
+import { measureDifference } from "../../colour/difference.ts";
+import { type Hatching, type HatchLine, hatchingOf } from "../../colour/hatching.ts";
+import { colourLimits } from "../../measure/judgement.ts";
+import type { Picture } from "../../regions/eyeblur.ts";
+import type { LabelMap } from "../../regions/labelmap.ts";
+
+/** Pixels from one line to the next, and how thick a line or a dot is. */
+export const hatchGrid = { step: 14, thick: 2, dot: 3 } as const;
+/** Half the thickness in pixels of the line between two paints. */
+const reach = { hatched: 1, outline: 2 };
+/** Of a colour that has no lines, 0 to 255. */
+const tone = 190;
+
+/** Where a pixel stands across lines of each direction. */
+const acrossOf: Readonly<Record<HatchLine, (x: number, y: number) => number>> = {
+  vertical: (x) => x,
+  horizontal: (_x, y) => y,
+  down: (x, y) => x - y,
+  up: (x, y) => x + y,
+};
+
+/**
+ * The picture of `map`, in which the paint with index i has the colour `hexes[i]`; with `isOutline` without any lines within
+ * a paint. Lines part what two colours to the eye show, and run along the border; what is transparent stays so.
+ */
+export function hatchPicture(
+  { width, height, labels }: LabelMap,
+  hexes: readonly Hex[],
+  isOutline = false,
+): Picture {
+  const hatchings = hexes.map(hatchingOf);
+  const shades = [0, ...numberShades(hexes)];
+  const shadeAt = (x: number, y: number): number =>
+    x < 0 || y < 0 || x >= width || y >= height ? 0 : (shades[labels[y * width + x] ?? 0] ?? 0);
+  const near = isOutline ? reach.outline : reach.hatched;
+  const rgba = new Uint8Array(4 * width * height);
+  for (let y = 0, at = 0; y < height; y += 1) {
+    for (let x = 0; x < width; x += 1, at += 4) {
+      const shade = shadeAt(x, y);
+      if (shade === 0) continue;
+      const isBorder =
+        shadeAt(x + near, y) !== shade ||
+        shadeAt(x, y + near) !== shade ||
+        shadeAt(x - near, y) !== shade ||
+        shadeAt(x, y - near) !== shade;
+      const ground = isOutline ? 255 : greyAt(hatchings[shade - 1] ?? { lines: [] }, x, y);
+      rgba.fill(isBorder ? 0 : ground, at, at + 3);
+      rgba[at + 3] = 255;
+    }
+  }
+  return { width, height, rgba };
+}
+
+/** For each colour the number, from 1, of the first that is the same to the eye. */
+function numberShades(hexes: readonly Hex[]): readonly number[] {
+  const all = hexes.map(linearOf);
+  return all.map(
+    (one) => 1 + all.findIndex((other) => one === other || measureDifference(one, other) < colourLimits.same),
+  );
+}
+
+function greyAt({ lines, isDotted, isToned }: Hatching, x: number, y: number): number {
+  if (isToned) return tone;
+  const { step, thick, dot } = hatchGrid;
+  if (isDotted) {
+    // Dots of every second row stand between those of the row above.
+    const shift = Math.floor(y / step) % 2 === 0 ? 0 : step / 2;
+    return y % step < dot && (x + shift) % step < dot ? 0 : 255;
+  }
+  const isInked = lines.some((line) => {
+    // Lines aslant are as far apart and as thick as upright ones.
+    const slant = line === "down" || line === "up" ? Math.SQRT2 : 1;
+    const period = Math.round(step * slant);
+    return ((acrossOf[line](x, y) % period) + period) % period < thick * slant;
+  });
+  return isInked ? 0 : 255;
+}

@@ -1,0 +1,70 @@
+// The sheets for a class on paper: a page of A4 or Letter for each part, and nothing that only colour tells.
+import { readdirSync } from "node:fs";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { demoBase, demoContent, openDemo } from "../demo.ts";
+import { openRoom } from "./room.ts";
+import { listViolations } from "./violations.ts";
+
+const room = openRoom({ demo: openDemo }, demoBase);
+
+const listFolders = (kind: string, end = "") =>
+  readdirSync(join(demoContent, kind)).map((name) => `${kind}/${name.replace(end, "")}`);
+
+async function open<T>(address: string, look: (page: Page) => Promise<T>): Promise<T> {
+  const context = await room.browser.newContext({ viewport: { width: 390, height: 844 } });
+  try {
+    const page = await context.newPage();
+    await page.goto(`${room.sites.demo.address}${demoBase}${address}/sheet/`);
+    await page.evaluate(() => document.fonts.ready.then(() => undefined));
+    return await look(page);
+  } finally {
+    await context.close();
+  }
+}
+
+/** Source: ISO 32000-1:2008, 7.7.3.3: each page is an object of the type Page. */
+async function countPages(page: Page, format: "A4" | "Letter"): Promise<number> {
+  const pdf = await page.pdf({ format, printBackground: true });
+  return pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+}
+
+test("every study has three pages of A4 and of Letter", async () => {
+  const found = [];
+  for (const study of listFolders("studies"))
+    found.push(
+      await open(study, async (page) => [
+        study,
+        await countPages(page, "A4"),
+        await countPages(page, "Letter"),
+      ]),
+    );
+  expect(found).toEqual(listFolders("studies").map((study) => [study, 3, 3]));
+});
+
+test.each(listFolders("series", ".md"))("%s has the pages that its contents name", async (series) => {
+  await open(series, async (page) => {
+    const parts = await page.locator(".sheets-page").count();
+    expect(await countPages(page, "A4")).toBe(parts);
+    expect(await countPages(page, "Letter")).toBe(parts);
+    const last = page.locator(".sheets-contents a").last();
+    expect(
+      await page
+        .locator(".sheets-page")
+        .nth(Number(await last.textContent()) - 1)
+        .getAttribute("id"),
+    ).toBe((await last.getAttribute("href"))?.slice(1));
+  });
+});
+
+test("a phone shows all of it without a script, and no rule of accessibility is broken", async () => {
+  await open("studies/kedgeport", async (page) => {
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+    expect(await listViolations(page)).toEqual([]);
+    const pictures = page.locator(".sheets-picture");
+    expect(
+      await pictures.evaluateAll((all) => all.map((one) => (one as HTMLImageElement).naturalWidth)),
+    ).toEqual([900, 900, 1500]);
+  });
+});
