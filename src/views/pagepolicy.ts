@@ -31,6 +31,7 @@ const pagePatterns = [
   "/tags/",
   "/tags/:name/",
   "/series/:slug/",
+  "/series/:slug/show/",
   "/studies/:slug/",
   "/studies/:slug/changes/",
   "/studies/:slug/show/",

@@ -17,7 +17,7 @@ import { presentSeries, type SeriesPage } from "./series/seriespage.ts";
 import { indexSeries } from "./series/seriesplace.ts";
 import { presentShelfIndexes, type ShelfIndex } from "./shelf/shelfindex.ts";
 import { presentShelves, type ShelfPage } from "./shelf/shelfpage.ts";
-import { presentShow, type ShowPage } from "./show/showpage.ts";
+import { presentSeriesShows, presentShow, type ShowPage } from "./show/showpage.ts";
 import { type ChangesPage, presentChanges } from "./study/changespage.ts";
 import { presentStudy, type StudyPage } from "./study/studypage.ts";
 import { presentSurvey, type SurveyPage } from "./survey/surveypage.ts";
@@ -35,6 +35,7 @@ export interface StudyPages {
 export interface SharedPages {
   readonly front: FrontPage;
   readonly series: readonly SeriesPage[];
+  readonly seriesShows: readonly ShowPage[];
   readonly shelves: readonly ShelfPage[];
   readonly shelfIndexes: readonly ShelfIndex[];
   readonly survey: SurveyPage;
@@ -91,6 +92,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
     presentShared: () => ({
       front: presentFront(result, format),
       series: presentSeries(result, format),
+      seriesShows: presentSeriesShows(result, format),
       shelves: presentShelves(ordered, gallery, format),
       shelfIndexes: presentShelfIndexes(ordered, gallery, format),
       survey: presentSurvey(result, format),

@@ -12,6 +12,7 @@ import { checkNames, checkPart } from "./namerule.ts";
 import { checkMeant, checkScripts } from "./namesense.ts";
 import { parseOriginal } from "./original.ts";
 import { checkPlaceholders } from "./placeholder.ts";
+import { checkShow } from "./showstep.ts";
 import { describeUnknownColour } from "./unknowncolour.ts";
 
 type Raw = Readonly<Record<string, unknown>>;
@@ -39,6 +40,7 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
     ...checkFocus(raw.focus),
     ...checkDecision(raw),
     ...checkDate(raw.date),
+    ...checkShow(raw.show, listOf(raw.options).length),
     ...checkLicence(raw.credit),
     ...listOf(raw.tags).flatMap((tag, index) => checkTag(`tags.${index}`, tag)),
     ...listOf(raw.authors).flatMap((author, index) => checkAuthor(`authors.${index}`, author)),

@@ -34,6 +34,8 @@ export interface SeriesPage {
   readonly closing: string | undefined;
   /** Undefined where no study of it has an edge, or one alone. */
   readonly gain: GainView | undefined;
+  /** The address of its steps. */
+  readonly show: string;
 }
 
 /** One step of a series. */
@@ -116,6 +118,7 @@ function presentOne(
     items,
     strip: items.length < 2 ? [] : items.map(shorten),
     closing: series.closing,
+    show: link(`${path}show/`),
     gain: gains.ranked.length < 2 ? undefined : presentGain(gains, link, format),
   };
 }
