@@ -17,7 +17,7 @@ import { presentSeries, type SeriesPage } from "./series/seriespage.ts";
 import { indexSeries } from "./series/seriesplace.ts";
 import { presentShelfIndexes, type ShelfIndex } from "./shelf/shelfindex.ts";
 import { presentShelves, type ShelfPage } from "./shelf/shelfpage.ts";
-import { presentSeriesShows, presentShow, type ShowPage } from "./show/showpage.ts";
+import { presentLesson, presentSeriesShows, presentShow, type ShowPage } from "./show/showpage.ts";
 import { type ChangesPage, presentChanges } from "./study/changespage.ts";
 import { presentStudy, type StudyPage } from "./study/studypage.ts";
 import { presentSurvey, type SurveyPage } from "./survey/surveypage.ts";
@@ -69,6 +69,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
     studies: ordered,
     gains: rankGains(ordered, format),
     series: indexSeries(result),
+    lesson: (study: StudyResult) => presentLesson(study, gallery, format),
     ...(survey && { survey }),
   };
   const namesakes = indexNames(ordered);

@@ -181,9 +181,10 @@ function tellOutcome({
   const clarity =
     was === null || is === null
       ? sentence
-      : `${word}. Where all would be best, the clarity of the original is ${sayPercent(was, format)}, and that of the redesign ${sayPercent(is, format)}. ${cost}`;
+      : `${word}. The clarity of the original is ${sayPercent(was, format)} of what it could be, and that of the redesign ${sayPercent(is, format)}. ${cost}`;
   const visions = seen.map(
-    ({ heading, measure, before, after }) => `${heading}: ${measure} ${before} to ${after}.`,
+    ({ heading, explanation, measure, before, after }) =>
+      `${heading}, ${explanation}: ${measure} ${before} to ${after}.`,
   );
   return [
     ...(ruler

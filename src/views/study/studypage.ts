@@ -34,7 +34,7 @@ import { type EdgeMapView, presentEdgeMap } from "./edgemap.ts";
 import { type FactsView, presentFacts } from "./facts.ts";
 import { type LikenessView, presentLikeness } from "./likenessfact.ts";
 import { type MatrixView, presentMatrix } from "./matrixview.ts";
-import { type NotesView, presentNotes } from "./notes.ts";
+import { type Download, type NotesView, presentNotes } from "./notes.ts";
 import { type OptionsLine, presentOptionsLine } from "./optionsview.ts";
 import { createFigures, type ProseFigure } from "./prosefigure.ts";
 import { type LadderView, presentLadder } from "./reflectanceladder.ts";
@@ -90,6 +90,8 @@ export interface StudyPage extends Byline {
   readonly series: readonly SeriesPlace[];
   /** The address of its steps. */
   readonly show: string;
+  /** Their pictures, where the author offers them. */
+  readonly lesson: readonly Download[];
 }
 
 /**
@@ -116,6 +118,7 @@ export function presentStudy(
   all: Pick<GalleryResult, "studies" | "survey"> & {
     readonly gains: Gains;
     readonly series?: SeriesIndex;
+    readonly lesson?: (result: StudyResult) => readonly Download[];
   } = {
     studies: [result],
     gains: rankGains([result], format),
@@ -161,6 +164,7 @@ export function presentStudy(
     matrix,
     likeness: presentLikeness(result, all, link, format),
     show: link(`${path}show/`),
+    lesson: all.lesson?.(result) ?? [],
     series: presentPlaces(study.slug, all.series ?? new Map(), link, format),
   };
 }

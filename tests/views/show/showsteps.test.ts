@@ -31,7 +31,7 @@ test("a note stands at its step and at no other", () => {
 test("every step has something to say, with exact numbers beside the words", () => {
   for (const { name, speech } of steps()) expect(speech, name).toMatch(/^\p{Lu}.*[.?]$/u);
   const price = steps().find(({ name }) => name === "the-price");
-  expect(price?.speech).toMatch(/the clarity of the original is [a-z ]+ \(\d+%\)/);
+  expect(price?.speech).toMatch(/The clarity of the original is [a-z ]+ \(\d+%\) of what it could be/);
 });
 
 test("addresses begin with the prefix, names do not", () => {
