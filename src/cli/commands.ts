@@ -144,6 +144,24 @@ export const commands: readonly Command[] = [
     load: () => import("./survey.ts"),
   },
   {
+    name: "stills",
+    usage: "SLUG… | --series SLUG [--size 1920x1080] [--out DIR] [--content DIR] [--cache DIR]",
+    summary:
+      "Makes the pictures of a lesson: each step of a study or of a series, the swap, both flags, a thumbnail, and what to say to each.",
+    about:
+      "SLUG is the folder of a study in studies/. Each study, and each series, gets a folder of its own in that of --out. Nothing is overwritten.",
+    examples: ["stills kedgeport --content content"],
+    operands: [0, Number.POSITIVE_INFINITY],
+    options: {
+      series: { value: "SLUG", help: "A series, the name of its file without .md: its studies in short." },
+      size: { value: "WxH", help: "Width and height of the pictures in pixels (default 1920x1080)." },
+      out: { value: "DIR", help: "The folder to make theirs in (default stills)." },
+      content: { value: "DIR", help: "The content folder, as publish takes it." },
+      cache,
+    },
+    load: () => import("./stills.ts"),
+  },
+  {
     name: "sift",
     formerly: "clean",
     usage: "FILE.svg [--out F.svg]",

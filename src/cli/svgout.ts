@@ -1,5 +1,7 @@
-// Floor 11. Writes an SVG file that somebody named with --out, and never over one that is there.
+// Floor 11. Writes files that somebody named with --out, and never over one that is there.
 import { writeFile } from "node:fs/promises";
+import { dirname } from "node:path";
+import { makeFolders } from "../content/disk/makefolder.ts";
 import { kindOf } from "../content/disk/readfile.ts";
 import { quoteText } from "../problem/quote.ts";
 import { UsageError } from "./command.ts";
@@ -15,8 +17,24 @@ export async function checkFree(out: string, what: string): Promise<void> {
   if ((await kindOf(out)) !== undefined) throw alreadyThere(out);
 }
 
+/** Throws UsageError where one of the files is there already. */
+export async function checkAllFree(files: readonly string[]): Promise<void> {
+  for (const file of files) if ((await kindOf(file)) !== undefined) throw alreadyThere(file);
+}
+
+/** Writes files that must not exist, each into its folder, which is made where there is none. Throws UsageError. */
+export async function writeAllNew(
+  files: readonly { readonly path: string; readonly bytes: string | Uint8Array }[],
+): Promise<void> {
+  for (const folder of new Set(files.map(({ path }) => dirname(path))))
+    await makeFolders(folder).catch(() => {
+      throw new UsageError(`The folder ${quoteText(folder)} could not be made.`, "Choose another for --out.");
+    });
+  for (const { path, bytes } of files) await writeNew(path, bytes);
+}
+
 /** Writes a file that must not exist: the flag holds even where one has come up since we looked. Throws UsageError. */
-export async function writeNew(out: string, text: string): Promise<void> {
+export async function writeNew(out: string, text: string | Uint8Array): Promise<void> {
   try {
     await writeFile(out, text, { flag: "wx" });
   } catch (error) {

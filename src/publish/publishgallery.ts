@@ -10,8 +10,9 @@ import { fileOf, type SiteFile } from "./folder/sitefile.ts";
 import type { Swapped } from "./folder/swap.ts";
 import { type Division, type MadeTexts, makeTexts } from "./pagetext.ts";
 import { drawFiles, drawStudies, type MadeFile, type Means, withPool } from "./pictures/drawfiles.ts";
-import { type DrawnFile, listDrawn, listShared } from "./pictures/drawingrecipe.ts";
+import { listDrawn, listShared } from "./pictures/drawingrecipe.ts";
 import { keepFonts } from "./pictures/imagecache.ts";
+import type { DrawnFile } from "./pictures/recipe.ts";
 import { settle } from "./settlepages.ts";
 
 /** What was published, on how many pages, and how it took the place of the site before. `result` is without what was left out. */

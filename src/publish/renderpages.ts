@@ -20,6 +20,7 @@ const templates: Readonly<Record<keyof SiteView, string>> = {
   series: "series",
   rivals: "rivals",
   seriesSheets: "seriessheet",
+  seriesShows: "seriesshow",
   shelves: "shelf",
   shelfIndexes: "shelves",
   survey: "survey",

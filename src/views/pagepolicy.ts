@@ -1,5 +1,7 @@
 // Floor 8. What a page may load: the content policy in its head, and the same for hosts that read a `_headers` file.
+
 import { cropFiles } from "./edge/edgeaddress.ts";
+import { stillsFolder } from "./show/lessonfile.ts";
 
 const directives = [
   "default-src 'none'",
@@ -35,6 +37,7 @@ const pagePatterns = [
   "/flags/:slug/",
   "/flags/:slug/:one/:other/",
   "/series/:slug/sheet/",
+  "/series/:slug/show/",
   "/studies/:slug/",
   "/studies/:slug/changes/",
   "/studies/:slug/show/",
@@ -69,6 +72,8 @@ export function formatHeaders(drawings: readonly string[], isPaged = false): str
     ...[...drawings, ...Object.values(cropFiles).map((file) => `edges/:edge/${file}`)].map((file) =>
       rule(`/studies/:slug/${file}`, [`Content-Security-Policy: ${drawingPolicy}`]),
     ),
+    // The figure of all changes holds its flags as a picture.
+    rule(`/studies/:slug/${stillsFolder}*`, [`Content-Security-Policy: ${drawingPolicy}; img-src data:`]),
     rule("/survey/flags/*", [`Content-Security-Policy: ${drawingPolicy}`]),
     // The next build may put other letters into a file of the same name: who has it asks whether it still holds.
     rule("/assets/fonts/*", ["Cache-Control: public, no-cache"]),

@@ -20,7 +20,7 @@ import { indexSeries } from "./series/seriesplace.ts";
 import { presentSeriesSheets, presentSheet, type SheetPage } from "./sheet/sheetpage.ts";
 import { presentShelfIndexes, type ShelfIndex } from "./shelf/shelfindex.ts";
 import { presentShelves, type ShelfPage } from "./shelf/shelfpage.ts";
-import { presentShow, type ShowPage } from "./show/showpage.ts";
+import { presentLesson, presentSeriesShows, presentShow, type ShowPage } from "./show/showpage.ts";
 import { type ChangesPage, presentChanges } from "./study/changespage.ts";
 import { presentStudy, type StudyPage } from "./study/studypage.ts";
 import { presentSurvey, type SurveyPage } from "./survey/surveypage.ts";
@@ -41,6 +41,7 @@ export interface SharedPages {
   readonly series: readonly SeriesPage[];
   readonly rivals: readonly RivalsPage[];
   readonly seriesSheets: readonly SheetPage[];
+  readonly seriesShows: readonly ShowPage[];
   readonly shelves: readonly ShelfPage[];
   readonly shelfIndexes: readonly ShelfIndex[];
   readonly survey: SurveyPage;
@@ -75,6 +76,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
     gains: rankGains(ordered, format),
     series: indexSeries(result),
     rivals: indexRivals(listRivals(result)),
+    lesson: (study: StudyResult) => presentLesson(study, gallery, format),
     ...(survey && { survey }),
   };
   const namesakes = indexNames(ordered);
@@ -101,6 +103,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
       series: presentSeries(result, format),
       rivals: presentRivals(result, format),
       seriesSheets: presentSeriesSheets(result, format),
+      seriesShows: presentSeriesShows(result, format),
       shelves: presentShelves(ordered, gallery, format),
       shelfIndexes: presentShelfIndexes(ordered, gallery, format),
       survey: presentSurvey(result, format),

@@ -24,6 +24,9 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
           <p class="flag-name">A series of {series.count}</p>
           <h1>{series.title}</h1>
           <Byline authors={series.authors} people={series.people} date={series.date} />
+          <p class="to-show">
+            <a href={series.show}>Step by step, for a projector</a>
+          </p>
         </header>
         <div class="series-opening">
           <div class="prose">

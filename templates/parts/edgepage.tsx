@@ -61,7 +61,16 @@ export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
   );
 }
 
-function Locator({ locator, names }: { locator: LocatorView; names: string }): JSX.Element {
+/** The flag in pale with the lines of one edge. `id` is that of its drawing on the page. */
+export function Locator({
+  locator,
+  names,
+  id = "locator",
+}: {
+  locator: LocatorView;
+  names: string;
+  id?: string;
+}): JSX.Element {
   const { width, height, ground, path, frame } = locator;
   return (
     <div class="mat">
@@ -71,10 +80,12 @@ function Locator({ locator, names }: { locator: LocatorView; names: string }): J
         width={width}
         height={height}
         role="img"
-        aria-labelledby="locator-title locator-desc"
+        aria-labelledby={`${id}-title ${id}-desc`}
       >
-        <title id="locator-title">Where the edge is</title>
-        <desc id="locator-desc">{`The original flag in pale, with the lines traced where ${names.replace(" / ", " and ")} meet.`}</desc>
+        <title id={`${id}-title`}>Where the edge is</title>
+        <desc
+          id={`${id}-desc`}
+        >{`The original flag in pale, with the lines traced where ${names.replace(" / ", " and ")} meet.`}</desc>
         <rect class="locator-paper" width={width} height={height} />
         <image
           class="locator-ground"

@@ -45,6 +45,12 @@ export function Record({ study }: { study: StudyPage }): JSX.Element {
           <p>The study names no source for the original drawing.</p>
         )}
         <DownloadList downloads={notes.downloads} />
+        {study.lesson.length > 0 && (
+          <details>
+            <summary>Pictures of each step, for slides and recordings</summary>
+            <DownloadList downloads={study.lesson} />
+          </details>
+        )}
       </Matter>
       {study.tags.length > 0 && (
         <Matter id="tags" heading="Filed under">

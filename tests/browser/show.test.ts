@@ -9,13 +9,22 @@ const room = openRoom({ demo: openDemo }, demoBase);
 async function open<T>(
   hash: string,
   look: (page: Page) => Promise<T>,
-  options: { readonly javaScriptEnabled?: boolean; readonly width?: number; readonly height?: number } = {},
+  options: {
+    readonly of?: string;
+    readonly javaScriptEnabled?: boolean;
+    readonly width?: number;
+    readonly height?: number;
+  } = {},
 ): Promise<T> {
-  const { width = 1280, height = 720, javaScriptEnabled = true } = options;
-  const context = await room.browser.newContext({ viewport: { width, height }, javaScriptEnabled });
+  const { of = "studies/kedgeport", width = 1280, height = 720, javaScriptEnabled = true } = options;
+  const context = await room.browser.newContext({
+    viewport: { width, height },
+    javaScriptEnabled,
+    hasTouch: true,
+  });
   const page = await context.newPage();
   try {
-    await page.goto(`${room.sites.demo.address}${demoBase}studies/kedgeport/show/${hash}`);
+    await page.goto(`${room.sites.demo.address}${demoBase}${of}/show/${hash}`);
     return await look(page);
   } finally {
     await context.close();
@@ -69,14 +78,78 @@ test("before and after stand at the same pixels", async () => {
   expect(after).toEqual(before);
 });
 
+test("a finger turns a step as it turns a page, and taps go where clicks go", async () => {
+  await open("#from-afar", async (page) => {
+    const swipe = (fromX: number, toX: number) =>
+      page.evaluate(
+        ([from = 0, to = 0]) => {
+          const touch = (clientX: number) =>
+            new Touch({ identifier: 1, target: document.body, clientX, clientY: 300 });
+          document.body.dispatchEvent(
+            new TouchEvent("touchstart", { bubbles: true, touches: [touch(from)] }),
+          );
+          document.body.dispatchEvent(
+            new TouchEvent("touchend", { bubbles: true, changedTouches: [touch(to)] }),
+          );
+        },
+        [fromX, toX],
+      );
+    await swipe(900, 300);
+    expect(await shown(page)).toEqual(["the-colours"]);
+    await swipe(300, 900);
+    expect(await shown(page)).toEqual(["from-afar"]);
+    await swipe(300, 310);
+    expect(await shown(page)).toEqual(["from-afar"]);
+    await page.touchscreen.tap(1000, 300);
+    expect(await shown(page)).toEqual(["the-colours"]);
+  });
+});
+
+test("the speaker's window goes along both ways, with notes that no projector shows", async () => {
+  await open("#the-flag", async (page) => {
+    const [notes] = await Promise.all([
+      page.waitForEvent("popup"),
+      page.getByRole("button", { name: "Notes" }).click(),
+    ]);
+    await notes.waitForFunction(() => document.querySelector(".show-told")?.textContent !== "");
+    const told = notes.locator(".show-told");
+    expect(new URL(notes.url()).search).toBe("?notes");
+    expect(await told.textContent()).toMatch(/^Say nothing for ten seconds/);
+    expect(await shown(notes)).toEqual(["the-flag", "what-has-to-be-seen"]);
+    await page.keyboard.press("ArrowRight");
+    await notes.waitForFunction(() => location.hash === "#what-has-to-be-seen");
+    expect(await told.textContent()).toBe("No note for this step.");
+    await notes.keyboard.press("End");
+    await page.waitForFunction(() => location.hash === "#the-question");
+    expect(await shown(page)).toEqual(["the-question"]);
+    expect(await page.locator(".show-note").filter({ visible: true }).count()).toBe(0);
+    expect(await notes.getByText("Say nothing").filter({ visible: true }).count()).toBe(0);
+  });
+});
+
+test("nothing moves by itself, and the controls hide", async () => {
+  await open("", async (page) => {
+    const moving = await page.evaluate(() => document.getAnimations().length);
+    expect(moving).toBe(0);
+    await page.clock.install();
+    await page.mouse.move(400, 300);
+    expect(await page.locator(".show-ways").isVisible()).toBe(true);
+    await page.clock.runFor(3100);
+    expect(await page.locator(".show-ways").isVisible()).toBe(false);
+  });
+});
+
 test.each([
-  [1920, 1080],
-  [1280, 720],
+  [1920, 1080, "studies/kedgeport"],
+  [1280, 720, "studies/kedgeport"],
+  [1280, 720, "series/half-dark"],
 ])(
-  "at %i × %i every step fits the screen, in type of a fortieth of its height or more",
-  async (width, height) => {
-    const anchors = await open("", (page) =>
-      page.locator(".show-step").evaluateAll((all) => all.map(({ id }) => id)),
+  "at %i × %i every step of %s fits the screen, in type of a fortieth of its height or more",
+  async (width, height, of) => {
+    const anchors = await open(
+      "",
+      (page) => page.locator(".show-step").evaluateAll((all) => all.map(({ id }) => id)),
+      { of },
     );
     expect(anchors.length).toBeGreaterThan(9);
     await open(
@@ -88,29 +161,48 @@ test.each([
             const sizes = texts
               .filter((one) => (one as HTMLElement).offsetParent !== null && one.textContent?.trim() !== "")
               .map((one) => Number.parseFloat(getComputedStyle(one).fontSize));
-            return { low: document.documentElement.scrollHeight, least: Math.min(...sizes) };
+            // What is on paper or on the mat stays clear of a twentieth of each side, and of what is beside it.
+            const out = [...step.querySelectorAll("h2, img, td, th, .show-caption, figcaption")]
+              .filter((one) => (one as HTMLElement).offsetParent !== null)
+              .flatMap((one) => {
+                const { left, right, top, bottom } = one.getBoundingClientRect();
+                const isIn =
+                  left >= 0.05 * innerWidth - 1 &&
+                  right <= 0.95 * innerWidth + 1 &&
+                  top >= 0.05 * innerHeight - 1 &&
+                  bottom <= 0.95 * innerHeight + 1;
+                return isIn ? [] : [`${one.tagName} ${one.textContent}`];
+              });
+            const picture = step.querySelector(".show-picture");
+            if (picture && picture.scrollHeight > picture.clientHeight + 1) out.push("the picture");
+            return { low: document.documentElement.scrollHeight, least: Math.min(...sizes), out };
           });
+          expect(found.out, anchor).toEqual([]);
           expect(found.low, anchor).toBeLessThanOrEqual(height);
           expect(found.least, anchor).toBeGreaterThanOrEqual(height / 40 - 0.01);
           await page.keyboard.press("ArrowRight");
         }
       },
-      { width, height },
+      { of, width, height },
     );
   },
 );
 
-test("without script every step stands on the page, a screen each", async () => {
+test.each([
+  ["studies/kedgeport", "the-flag", "the-price", "the-question"],
+  ["series/half-dark", "the-opening", "linnet-strand-after", "the-closing"],
+])("without script every step of %s stands on the page, a screen each", async (of, first, some, last) => {
   await open(
-    "#the-price",
+    `#${some}`,
     async (page) => {
       const steps = await shown(page);
-      expect(steps).toContain("the-flag");
-      expect(steps).toContain("the-question");
-      const top = await page.locator("#the-price").evaluate((step) => step.getBoundingClientRect().top);
+      expect(steps).toContain(first);
+      expect(steps).toContain(last);
+      const top = await page.locator(`#${some}`).evaluate((step) => step.getBoundingClientRect().top);
       expect(Math.abs(top)).toBeLessThan(2);
+      expect(await page.locator(".show-note").filter({ visible: true }).count()).toBe(0);
       expect(await page.getByRole("button").filter({ visible: true }).count()).toBe(0);
     },
-    { javaScriptEnabled: false },
+    { of, javaScriptEnabled: false },
   );
 });

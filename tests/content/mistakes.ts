@@ -412,6 +412,26 @@ const values: readonly StudyMistake[] = [
     what: "a list where a text belongs",
     typed: { "A lighter ferry wheel": "[A lighter ferry wheel]" },
   },
+  {
+    slug: "step-mistyped",
+    what: "a step of the show that is mistyped",
+    typed: { "authors: [": "show: { without: [form-afar] }\nauthors: [" },
+  },
+  {
+    slug: "step-tried",
+    what: "a note to an option that is not there",
+    typed: { "authors: [": 'show: { notes: { tried-1: "Wait." } }\nauthors: [' },
+  },
+  {
+    slug: "show-as-list",
+    what: "the steps of the show as a list",
+    typed: { "authors: [": "show: [the-flag, after]\nauthors: [" },
+  },
+  {
+    slug: "step-kept-and-left",
+    what: "a step kept and left out",
+    typed: { "authors: [": "show: { steps: [the-flag, after], without: [after] }\nauthors: [" },
+  },
   { slug: "title-as-number", what: "a title that is a number", typed: { "A lighter ferry wheel": "1912" } },
   {
     slug: "change-as-text",

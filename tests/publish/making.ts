@@ -2,8 +2,8 @@
 import { mkdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { SiteFile } from "../../src/publish/folder/sitefile.ts";
-import type { DrawnFile } from "../../src/publish/pictures/drawingrecipe.ts";
 import { makeFiles } from "../../src/publish/pictures/makefiles.ts";
+import type { DrawnFile } from "../../src/publish/pictures/recipe.ts";
 
 /** Makes one file here; what is drawn as a child process would. */
 export async function makeFile(file: SiteFile | DrawnFile): Promise<string | Uint8Array> {

@@ -200,6 +200,28 @@ export const valueRules: readonly Rule[] = [
     example: { file: "study.md", wrong: "formerly: [Ferry Wheel]", right: "formerly: [ferry-wheel]" },
   },
   {
+    id: "study/unknown-step",
+    severity: "error",
+    means: "“show” names a step that there is none of.",
+    why: "A step that is mistyped would be missing in front of the class, and its note with it.",
+    example: {
+      file: "study.md",
+      wrong: "show: { without: [form-afar] }",
+      right: "show: { without: [from-afar] }",
+    },
+  },
+  {
+    id: "study/step-twice",
+    severity: "error",
+    means: "“show” names a step twice.",
+    why: "Each step has one address, and one place in the order.",
+    example: {
+      file: "study.md",
+      wrong: "show: { steps: [the-flag, the-flag] }",
+      right: "show: { steps: [the-flag, after] }",
+    },
+  },
+  {
     id: "study/formerly-twice",
     severity: "warning",
     means: "“formerly” holds a name twice.",

@@ -2,6 +2,7 @@
 import type { Hex } from "../../colour/colour.ts";
 import type { Located } from "../../problem/problem.ts";
 import type { Answer } from "../gallery/answerlink.ts";
+import type { ShowPlan } from "./showstep.ts";
 
 export type Status = "draft" | "open" | "adopted" | "declined" | "withdrawn";
 
@@ -67,6 +68,9 @@ export interface Study {
   readonly options: readonly NotedOption[];
   readonly credit?: Credit;
   readonly symbolism?: string;
+  readonly show?: ShowPlan;
+  /** Whether its page offers the pictures of its steps. */
+  readonly downloads?: boolean;
   /** Slugs that the study had before. */
   readonly formerly?: readonly string[];
   /** The prose, Markdown. */

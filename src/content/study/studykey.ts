@@ -72,6 +72,21 @@ export const studySchema = z.strictObject({
     .default([]),
   credit: z.strictObject(credit).describe("Whose drawing it is.").exactOptional(),
   symbolism: text(2000).describe("What the change does to the meaning.").exactOptional(),
+  show: z
+    .strictObject({
+      steps: z.array(text(40)).min(1).max(60).describe("Only these steps, in this order.").exactOptional(),
+      without: z.array(text(40)).max(60).describe("All steps but these.").exactOptional(),
+      notes: z
+        .record(z.string(), text(1000))
+        .describe("Step by step, what the speaker is reminded of: never on the projector.")
+        .exactOptional(),
+    })
+    .describe("The study step by step, for a projector.")
+    .exactOptional(),
+  downloads: z
+    .boolean()
+    .describe("Whether the page offers the pictures of the steps, for slides and recordings.")
+    .exactOptional(),
   formerly: z
     .array(text(100))
     .max(20)
@@ -121,6 +136,14 @@ export const studyExamples: Readonly<Record<string, string>> = {
   "credit.source": "source: https://flags.example/harbour",
   "credit.licence": "licence: CC0-1.0",
   symbolism: "symbolism: Gold stands for the harvest.",
+  show: "show: { without: [from-afar] }",
+  "show.steps": "steps: [the-flag, after, the-price]",
+  "show.steps.*": "steps: [the-flag, after, the-price]",
+  "show.without": "without: [from-afar]",
+  "show.without.*": "without: [from-afar]",
+  "show.notes": 'notes: { the-flag: "Let them look before you speak." }',
+  "show.notes.*": 'the-flag: "Let them look before you speak."',
+  downloads: "downloads: true",
   formerly: "formerly: [ferry-wheel]",
   "formerly.*": "formerly: [ferry-wheel]",
 };

@@ -12,6 +12,7 @@ import { checkNames, checkPart } from "./namerule.ts";
 import { checkMeant, checkScripts } from "./namesense.ts";
 import { parseOriginal } from "./original.ts";
 import { checkPlaceholders } from "./placeholder.ts";
+import { checkShow } from "./showstep.ts";
 import { describeUnknownColour } from "./unknowncolour.ts";
 
 type Raw = Readonly<Record<string, unknown>>;
@@ -40,6 +41,7 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
     ...checkDecision(raw),
     ...checkDate(raw.date),
     ...(isRaw(raw.decided) ? checkDate(raw.decided.date, "decided.date") : []),
+    ...checkShow(raw.show, listOf(raw.options).length),
     ...checkLicence(raw.credit),
     ...listOf(raw.tags).flatMap((tag, index) => checkTag(`tags.${index}`, tag)),
     ...listOf(raw.authors).flatMap((author, index) => checkAuthor(`authors.${index}`, author)),

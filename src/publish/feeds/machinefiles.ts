@@ -9,16 +9,19 @@ import { orderStudies } from "../../views/front/card.ts";
 import { formatWords, wordsFile } from "../../views/searchwords.ts";
 import { formatSeriesPath } from "../../views/series/seriespage.ts";
 import { decisionsPath } from "../../views/shelf/shelf.ts";
-import { formatShowPath } from "../../views/show/showpage.ts";
+import { lessonFiles, stillsFolder } from "../../views/show/lessonfile.ts";
+import { formatShowPath, presentShow } from "../../views/show/showpage.ts";
 import type { SharedPages, StudyPages } from "../../views/siteview.ts";
 import { formatChangesPath, formatStudyPath } from "../../views/status.ts";
 import { hasRanking } from "../../views/study/optionsview.ts";
+import { createFormat } from "../../words/format.ts";
 import { fileOf, type SiteFile } from "../folder/sitefile.ts";
 import { iconSvg } from "../pictures/icon.ts";
 import { formatEdgesTable } from "./edgescsv.ts";
 import { formatAtom, formatDecisions, formatJsonFeed } from "./feed.ts";
 import { type Address, formatStudiesData, formatStudyData } from "./sitedata.ts";
 import { formatSitemaps } from "./sitemap.ts";
+import { formatScript } from "./speakerscript.ts";
 
 /** What a view has for machines: the studies are those that are new, or all. */
 type View = SharedPages & Pick<StudyPages, "studies">;
@@ -86,6 +89,13 @@ export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly 
   return [
     fileOf(data, () => formatStudyData(result, gallery, locateFrom(gallery)(data))),
     fileOf(`${folder}edges.csv`, () => formatEdgesTable(result)),
+    ...(result.study.downloads === true
+      ? [
+          fileOf(`${folder}${stillsFolder}${lessonFiles.script}`, () =>
+            formatScript(presentShow(result, gallery, createFormat(gallery.language))),
+          ),
+        ]
+      : []),
   ];
 }
 
@@ -104,10 +114,10 @@ function listPages(
     { url: address(formatShowPath(slug)) },
     ...listPlacedEdges(slug, comparison).map(({ path }) => ({ url: address(path) })),
   ]);
-  const lessons = series.map(({ slug, date }) => ({
-    url: address(formatSeriesPath(slug)),
-    ...(date === undefined ? {} : { date: date.iso }),
-  }));
+  const lessons = series.flatMap(({ slug, date }) => [
+    { url: address(formatSeriesPath(slug)), ...(date === undefined ? {} : { date: date.iso }) },
+    { url: address(`${formatSeriesPath(slug)}show/`) },
+  ]);
   const others = [...rivals, ...shelfIndexes, ...shelves].map(({ folder }) => ({
     url: address(`/${folder}/`),
   }));

@@ -11,8 +11,9 @@ import type { Store } from "../../analysis/store/resultstore.ts";
 import { programFolder } from "../../content/disk/packagefile.ts";
 import { endOf, folderOfStudies, outOfTime } from "../../content/folder/gallerybudget.ts";
 import { hasError, type Outcome, type Problem } from "../../problem/problem.ts";
-import { type DrawnFile, listDrawn } from "./drawingrecipe.ts";
+import { listDrawn } from "./drawingrecipe.ts";
 import { questionOf } from "./imagecache.ts";
+import type { DrawnFile } from "./recipe.ts";
 
 /** A file with its bytes. */
 export interface MadeFile {

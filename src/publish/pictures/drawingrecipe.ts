@@ -1,5 +1,4 @@
-// Floor 9. What is drawn for a site, as recipes: plain data from which a child process makes the bytes. Nothing of an author's
-// drawing is read or rendered here.
+// Floor 9. What is drawn for a site, as recipes. Nothing of an author's drawing is read or rendered here.
 
 import type { StudyResult } from "../../analysis/result.ts";
 import type { GallerySurvey, SurveyEntry } from "../../analysis/survey/surveyentry.ts";
@@ -8,7 +7,6 @@ import type { Gallery } from "../../content/study/study.ts";
 import { cropFiles, listPlacedEdges } from "../../views/edge/edgeaddress.ts";
 import { findCrop } from "../../views/edge/edgecrop.ts";
 import { pictureEdges } from "../../views/edge/edgepage.ts";
-import type { Crop } from "../../views/edge/linepiece.ts";
 import { type LinkPicture, pictureStudy } from "../../views/linkview.ts";
 import { labelFile } from "../../views/method/workedflag.ts";
 import { hatchedFiles, hatchedSize } from "../../views/sheet/sheetpart.ts";
@@ -20,54 +18,10 @@ import { listTriedDrawings } from "../../views/study/optionsview.ts";
 import { mostPictured, type SurveyPicture } from "../../views/survey/surveycard.ts";
 import { createFormat } from "../../words/format.ts";
 import { iconSvg } from "./icon.ts";
-import { fitFlag, linkRoom, type Size } from "./paper.ts";
+import { fitFlag, linkRoom } from "./paper.ts";
+import type { DrawnFile, Recipe, Sheeted } from "./recipe.ts";
+import { listOffered } from "./stillrecipe.ts";
 import { unofficial } from "./unofficial.ts";
-
-/** A flag of a sheet: SVG text that we wrote, and height to width. */
-export interface Sheeted {
-  readonly svg: string;
-  readonly proportions: readonly [number, number];
-}
-
-/** All that goes into a file, and nothing else. Drawings are SVG text that we wrote; sizes are in pixels. */
-export type Recipe =
-  | { readonly kind: "drawing"; readonly drawing: string }
-  | { readonly kind: "labels"; readonly drawing: string; readonly size: Size }
-  | {
-      readonly kind: "hatched";
-      readonly drawing: string;
-      readonly size: Size;
-      readonly isRedesign: boolean;
-      /** Without the lines within a paint. */
-      readonly isOutline: boolean;
-    }
-  | { readonly kind: "crop"; readonly drawing: string; readonly crop: Crop; readonly note?: string }
-  | { readonly kind: "picture"; readonly drawing: string; readonly size: Size; readonly note?: string }
-  | {
-      readonly kind: "distance";
-      readonly drawing: string;
-      readonly size: Size;
-      readonly distance: number;
-      readonly isRedesign: boolean;
-    }
-  | { readonly kind: "matrix"; readonly picture: string }
-  | {
-      readonly kind: "link";
-      readonly words: Omit<LinkPicture, "file">;
-      readonly drawings: readonly [string, string];
-      readonly size: Size;
-    }
-  | {
-      readonly kind: "sheet";
-      readonly words: Omit<SurveyPicture, "file">;
-      readonly flags: readonly Sheeted[];
-    };
-
-/** A file that is drawn. `path` as in SiteFile. */
-export interface DrawnFile {
-  readonly path: string;
-  readonly recipe: Recipe;
-}
 
 /** The files of a study's folder, in the order of {@link listDrawings}. */
 export const drawingFiles: readonly string[] = [
@@ -98,7 +52,7 @@ export function listShared(
 export function listDrawn(result: StudyResult, gallery: Gallery): readonly DrawnFile[] {
   const format = createFormat(gallery.language);
   const words = [pictureStudy(result, gallery, format), ...pictureEdges(result, gallery, format)];
-  return [
+  const shown = [
     ...listDrawings(result),
     ...listCrops(result),
     ...listStrip(result),
@@ -112,6 +66,7 @@ export function listDrawn(result: StudyResult, gallery: Gallery): readonly Drawn
     ...listDownloads(result),
     ...listLinkPictures(result, words),
   ];
+  return result.study.downloads === true ? [...shown, ...listOffered(result, gallery, shown)] : shown;
 }
 
 /** The original, the redesign, both as each kind of vision sees them, and the author's other options. */

@@ -7,7 +7,7 @@ import type { Store } from "../../analysis/store/resultstore.ts";
 import { readOwn } from "../../content/disk/packagefile.ts";
 import { findFontFolder } from "../../views/fontface.ts";
 import { once, type SiteFile } from "../folder/sitefile.ts";
-import type { Recipe } from "./drawingrecipe.ts";
+import type { Recipe } from "./recipe.ts";
 
 /** The fonts that words on pictures are set in. */
 export const letteringFonts = ["source-serif-4", "source-sans-3"] as const;

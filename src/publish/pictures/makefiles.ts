@@ -11,12 +11,16 @@ import { resolveDrawing } from "../../svg/instance.ts";
 import { writeLabels } from "../../svg/labeldrawing.ts";
 import { findPaints } from "../../svg/paint.ts";
 import type { SiteView } from "../../views/siteview.ts";
-import type { Recipe } from "./drawingrecipe.ts";
 import { hatchPicture } from "./hatchpicture.ts";
 import { layLinkPicture, unpackFonts } from "./linkimage.ts";
-import { encodeMatrix, encodePng, layOut } from "./pixelpicture.ts";
+import { layScene, writeScene } from "./paintscene.ts";
+import { encodeMatrix, encodePng, joinFrames, layOut } from "./pixelpicture.ts";
+import type { Recipe } from "./recipe.ts";
 import { cropDrawing, Easel, RefusedError } from "./renderdrawing.ts";
 import { laySurveyPicture } from "./surveyimage.ts";
+
+/** How long each flag of a swap is shown: well below three changes a second. Source: WCAG 2.2, 2.3.1. */
+const swapMilliseconds = 2000;
 
 /** Files that are made at once: a picture waits for its encoder most of the time. */
 const atOnce = 2;
@@ -62,6 +66,22 @@ const makers: Makers = {
     async ({ picture }) =>
     () =>
       encodeMatrix(picture),
+  still: async ({ scene, note }, easel) => {
+    const { ground, laid } = await layScene(scene, await unpackFonts(), easel);
+    return () => layOut(ground, laid, note);
+  },
+  swap: async ({ scenes: [before, after], note }, easel) => {
+    const fonts = await unpackFonts();
+    const layouts = [await layScene(before, fonts, easel), await layScene(after, fonts, easel)];
+    return async () => {
+      const frames = await Promise.all(layouts.map(({ ground, laid }) => layOut(ground, laid)));
+      return joinFrames(frames, swapMilliseconds, note);
+    };
+  },
+  figure: async ({ scene, title, note }, easel) => {
+    const text = writeScene(scene, title, note, easel);
+    return () => text;
+  },
   link: async ({ words, drawings: [original, redesign], size }, easel) => {
     const flags = [await easel.render(original, size), await easel.render(redesign, size)] as const;
     const { ground, laid } = await layLinkPicture(words, flags, await unpackFonts());

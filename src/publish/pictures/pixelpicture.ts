@@ -57,6 +57,8 @@ export interface Lettering {
   readonly pixels: number;
   readonly hex: string;
   readonly width: number;
+  /** Whether it is a line whose height does not depend on its letters, so that lines beside it stand level; not for what wraps. */
+  readonly isLevel?: boolean;
 }
 
 /** A picture laid on another, its upper left corner at x, y. */
@@ -73,11 +75,14 @@ export interface Layout {
 }
 
 /** Sets text; the picture is as large as its ink. `text` is shown as it is: no markup. */
-export async function setText({ text, font, fontFile, pixels, hex, width }: Lettering): Promise<Picture> {
+export async function setText(lettering: Lettering): Promise<Picture> {
+  const { text, font, fontFile, pixels, hex, width, isLevel = false } = lettering;
+  // The bar reaches as far up and down as any letter, and is not seen.
+  const level = isLevel ? '<span alpha="1">|</span>' : "";
   const escaped = text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;");
   const { data, info } = await sharp({
     text: {
-      text: `<span foreground="${hex}">${escaped}</span>`,
+      text: `<span foreground="${hex}">${escaped}</span>${level}`,
       font: `${font} ${pixels}`,
       fontfile: fontFile,
       width,
@@ -92,8 +97,26 @@ export async function setText({ text, font, fontFile, pixels, hex, width }: Lett
   return { width: info.width, height: info.height, rgba: data };
 }
 
-/** Lays pictures on the ground that `svg` draws, and encodes the whole as PNG without loss, as large as the ground. */
-export async function layOut(svg: string, laid: readonly Laid[]): Promise<Buffer> {
+/** Renders SVG text of our own, as large as it says it is. */
+export async function renderShapes(svg: string): Promise<Picture> {
+  const image = sharp(Buffer.from(svg, "utf8")).ensureAlpha().raw();
+  const { data, info } = await image.toBuffer({ resolveWithObject: true });
+  return { width: info.width, height: info.height, rgba: data };
+}
+
+/** Joins pictures of one size into an animated WebP without loss that goes on for ever, each shown for so many milliseconds. */
+export function joinFrames(frames: readonly Buffer[], milliseconds: number, note: string): Promise<Buffer> {
+  return sharp([...frames], { join: { animated: true } })
+    .withExif({ IFD0: { ImageDescription: note } })
+    .webp({ lossless: true, loop: 0, delay: frames.map(() => milliseconds) })
+    .toBuffer();
+}
+
+/**
+ * Lays pictures on the ground that `svg` draws, and encodes the whole as PNG without loss, as large as the ground, `note` in
+ * its metadata.
+ */
+export async function layOut(svg: string, laid: readonly Laid[], note = unofficial): Promise<Buffer> {
   const overlays = laid.map(
     ({ picture: { rgba, width, height }, x, y }): OverlayOptions => ({
       input: Buffer.from(rgba),
@@ -113,7 +136,7 @@ export async function layOut(svg: string, laid: readonly Laid[]): Promise<Buffer
       image
         .composite(overlays)
         .removeAlpha()
-        .withExif({ IFD0: { ImageDescription: unofficial } }),
+        .withExif({ IFD0: { ImageDescription: note } }),
   });
   const [made] = png;
   if (made === undefined) throw new Error("a link picture was not made");

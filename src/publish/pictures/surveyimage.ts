@@ -2,10 +2,10 @@
 
 import { linkSize } from "../../views/linkview.ts";
 import type { SurveyPicture } from "../../views/survey/surveycard.ts";
-import type { Sheeted } from "./drawingrecipe.ts";
 import type { Fonts } from "./linkimage.ts";
 import { drawHairline, drawPaper, fitFlag, ink, shorten } from "./paper.ts";
 import { type Laid, type Layout, setText } from "./pixelpicture.ts";
+import type { Sheeted } from "./recipe.ts";
 import type { Easel } from "./renderdrawing.ts";
 
 type SheetWords = Omit<SurveyPicture, "file">;

@@ -36,6 +36,8 @@ export interface SeriesPage {
   readonly gain: GainView | undefined;
   /** The address of its sheets for a class. */
   readonly sheet: string;
+  /** The address of its steps. */
+  readonly show: string;
 }
 
 /** One step of a series. */
@@ -119,6 +121,7 @@ function presentOne(
     strip: items.length < 2 ? [] : items.map(shorten),
     closing: series.closing,
     sheet: link(`${path}sheet/`),
+    show: link(`${path}show/`),
     gain: gains.ranked.length < 2 ? undefined : presentGain(gains, link, format),
   };
 }

@@ -78,7 +78,7 @@ export function presentSheetStudy(
 ): SheetStudy {
   const { study, comparison } = result;
   const path = formatStudyPath(study.slug);
-  const credit = presentNotes(result, gallery, link, path).credit;
+  const credit = presentNotes(result, gallery, link, path, format).credit;
   const plates = presentPair(result, link, format);
   const colours = listColours([comparison.before]);
   return {

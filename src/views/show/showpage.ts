@@ -1,67 +1,46 @@
-// Floor 8. A study for a projector: steps with one idea each, every one at an address of its own.
-import type { StudyResult } from "../../analysis/result.ts";
+// Floor 8. A study, or a series of them, for a projector: steps with one idea each, every one at an address of its own.
+import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
+import type { Series } from "../../content/series/series.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { Format } from "../../words/format.ts";
 import { formatTitle } from "../../words/title.ts";
-import { describeChange, describeVerdict } from "../../words/verdict.ts";
+import { describeChange } from "../../words/verdict.ts";
 import { linkFrom } from "../address.ts";
-import { cropFiles, placeEdges } from "../edge/edgeaddress.ts";
-
-import { formatNames } from "../edge/edgerow.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
-import { type DrawnPlate, type Plate, presentPlate } from "../plate.ts";
+import {
+  formatSeriesPath,
+  orderSeries,
+  presentItems,
+  type SeriesItem,
+  shorten,
+} from "../series/seriespage.ts";
 import { formatStudyPath } from "../status.ts";
-import type { RulerView } from "../study/contrastruler.ts";
-import { findPlace } from "../study/edgedetail.ts";
-import type { EdgeMapView } from "../study/edgemap.ts";
-import { presentOptions } from "../study/optionsview.ts";
-import { presentFigures, type StudyPage } from "../study/studypage.ts";
+import type { Download } from "../study/notes.ts";
+import { lessonFiles, nameStill, stillsFolder } from "./lessonfile.ts";
+import { listSteps, type ShowStep } from "./showsteps.ts";
 
 export interface ShowPage {
   readonly frame: Frame;
   /** The page's folder in the site, without slashes around it. */
   readonly folder: string;
   readonly title: string;
-  readonly back: string;
+  readonly back: { readonly address: string; readonly text: string };
   readonly steps: readonly ShowStep[];
 }
 
-/** One step. `anchor` is its address on the page; `says` stands under the picture. */
-export interface ShowStep {
-  readonly anchor: string;
-  readonly heading: string;
-  readonly says: string | undefined;
-  readonly picture: ShowPicture;
-}
-
-export type ShowPicture =
-  | { readonly kind: "flag"; readonly plate: Plate }
-  | { readonly kind: "pair"; readonly plates: readonly [Plate, Plate] }
-  | { readonly kind: "map"; readonly map: EdgeMapView }
-  | {
-      readonly kind: "afar";
-      readonly steps: readonly { readonly from: string; readonly plate: DrawnPlate }[];
-    }
-  | { readonly kind: "ruler"; readonly ruler: RulerView }
-  | { readonly kind: "seen"; readonly seen: StudyPage["seen"] };
-
-const original = "The original";
-const redesign = "The redesign, an unofficial study";
-const mapKey =
-  "Solid lines are clear, dotted lines are hard to see. The band marks what has to be seen before the rest.";
-const rulerKey = "Ring: the original. Dot: the redesign.";
+/** Of each study a series shows no more than these. */
+const shortRun: readonly string[] = ["the-flag", "the-weakest-edge", "before", "after", "the-price"];
 
 /** The site path of a study's show. */
 export function formatShowPath(slug: string): string {
   return `${formatStudyPath(slug)}show/`;
 }
 
-/** The show of one study. A step that the study has nothing for is left out. */
+/** The show of one study. */
 export function presentShow(result: StudyResult, gallery: Gallery, format: Format): ShowPage {
   const { study } = result;
   const path = formatShowPath(study.slug);
-  const link = linkFrom(path);
   const title = formatTitle(study);
   return {
     frame: presentFrame(
@@ -78,72 +57,127 @@ export function presentShow(result: StudyResult, gallery: Gallery, format: Forma
     ),
     folder: path.slice(1, -1),
     title,
-    back: link(formatStudyPath(study.slug)),
-    steps: listSteps(result, gallery, format),
+    back: { address: linkFrom(path)(formatStudyPath(study.slug)), text: "The study" },
+    steps: listSteps(result, gallery, path, format),
   };
 }
 
-function listSteps(result: StudyResult, gallery: Gallery, format: Format): readonly ShowStep[] {
-  const { study, comparison } = result;
-  const link = linkFrom(formatShowPath(study.slug));
-  const { plates, edgeMap, strip, ruler, seen } = presentFigures(result, gallery, link, format);
-  const tried = presentOptions(result, link, format)?.noted ?? [];
-  const verdict = describeVerdict(comparison, format);
-  const name = study.flag ?? study.title;
-  const step = (anchor: string, heading: string, picture: ShowPicture, says?: string): ShowStep => ({
-    anchor,
-    heading,
-    says,
-    picture,
-  });
-  const flag = (plate: Plate): ShowPicture => ({ kind: "flag", plate });
-  const both: ShowPicture = { kind: "pair", plates };
-  const afar = strip.steps.map(({ distance, plates: [plate] }) => ({ from: distance, plate }));
+/** The shows of all series, in the order of their pages. */
+export function presentSeriesShows(result: GalleryResult, format: Format): readonly ShowPage[] {
+  const bySlug = new Map(result.studies.map((one) => [one.study.slug, one]));
+  return orderSeries(result.series ?? []).map((series) => presentOne(series, bySlug, result, format));
+}
+
+function presentOne(
+  series: Series,
+  bySlug: ReadonlyMap<string, StudyResult>,
+  result: GalleryResult,
+  format: Format,
+): ShowPage {
+  const { gallery } = result;
+  const path = `${formatSeriesPath(series.slug)}show/`;
+  const link = linkFrom(path);
+  const items = presentItems(series, bySlug, result, link, format);
+  const studies = series.entries.flatMap((entry) =>
+    "study" in entry ? (bySlug.get(entry.study) ?? []) : [],
+  );
+  const strip = { kind: "strip", plates: items.map((item) => originalOf(item)) } as const;
+  const closing = series.closing ?? "What would you change?";
+  const by = series.authors.length === 0 ? undefined : format.list(series.authors);
+  return {
+    frame: presentFrame(
+      {
+        path,
+        title: `${series.title}, step by step`,
+        description: `Unofficial redesign studies, step by step. ${closing}`,
+        section: "studies",
+        isArticle: true,
+        ...pictureFirst(studies, gallery, format),
+      },
+      gallery,
+      format,
+    ),
+    folder: path.slice(1, -1),
+    title: series.title,
+    back: { address: link(formatSeriesPath(series.slug)), text: "The series" },
+    steps: [
+      {
+        anchor: "the-opening",
+        name: "the-opening",
+        heading: series.title,
+        says: by,
+        picture: strip,
+        speech: `${series.title}.`,
+        note: undefined,
+      },
+      ...items.flatMap((item, at) => listItem(item, at + 1, bySlug, result, path, format)),
+      {
+        anchor: "the-closing",
+        name: "the-closing",
+        heading: closing,
+        says: "Redesigns are unofficial studies",
+        picture: { kind: "strip", plates: items.map((item) => shorten(item).plate) },
+        speech: closing,
+        note: undefined,
+      },
+    ],
+  };
+}
+
+function originalOf(item: SeriesItem): ReturnType<typeof shorten>["plate"] {
+  return "card" in item ? item.card.plates[0] : item.plate;
+}
+
+/** The short run of a study, or the one step of a flag without a study. */
+function listItem(
+  item: SeriesItem,
+  number: number,
+  bySlug: ReadonlyMap<string, StudyResult>,
+  { gallery }: GalleryResult,
+  path: string,
+  format: Format,
+): readonly ShowStep[] {
+  if ("card" in item) {
+    const study = bySlug.get(item.card.search.slug);
+    if (study === undefined) return [];
+    const steps = listSteps(study, gallery, path, format, `${item.card.search.slug}-`);
+    return steps.filter(({ name }) => shortRun.includes(name));
+  }
+  const anchor = `flag-${number}`;
+  const picture = { kind: "flag", plate: item.plate } as const;
   return [
-    step("the-flag", name, flag(plates[0]), original),
-    ...(comparison.before.focus.source === "none"
-      ? []
-      : [step("what-has-to-be-seen", "What has to be seen", { kind: "map", map: edgeMap }, mapKey)]),
-    ...presentWeakest(result, format),
-    ...(comparison.edges.length > 0
-      ? [step("from-afar", "From afar", { kind: "afar", steps: afar }, original)]
-      : []),
-    ...tried.map(({ id, change, plate, figures, note = "" }) =>
-      step(id, change, flag(plate), `Tried, an unofficial study. ${figures}. ${note}`.trim()),
-    ),
-    step("before", "Before", flag(plates[0]), original),
-    step("after", describeChange(result), flag(plates[1]), redesign),
-    ...(ruler
-      ? [step("better-and-worse", "What got better and worse", { kind: "ruler", ruler }, rulerKey)]
-      : []),
-    step("the-price", verdict.word, both, verdict.sentence),
-    step(
-      "to-other-eyes",
-      "To colour-blind readers, and in grey",
-      { kind: "seen", seen },
-      `${original}, and ${redesign.toLowerCase()}`,
-    ),
-    step("the-question", "Original or redesign?", both, redesign),
+    {
+      anchor,
+      name: "the-flag",
+      heading: item.ask,
+      says: item.name,
+      picture,
+      speech: item.ask,
+      note: undefined,
+    },
   ];
 }
 
-/** The weakest edge of the original, close by; nothing where it has none, or the edge has no page with that picture. */
-function presentWeakest(result: StudyResult, format: Format): readonly ShowStep[] {
-  const { study, comparison } = result;
-  const { weakestEdge } = comparison.before;
-  const edge = weakestEdge && comparison.edges.find(({ a, b }) => a === weakestEdge.a && b === weakestEdge.b);
-  if (!edge || findPlace(result, edge) === undefined) return [];
-  const folder = placeEdges(study.slug, comparison)(edge);
-  if (!folder.endsWith("/")) return [];
-  const src = linkFrom(formatShowPath(study.slug))(`${folder}${cropFiles.original}`);
-  const names = formatNames(edge.names[0]);
-  const plate = { ...presentPlate("Original", src, comparison.before, format), width: 900, height: 600 };
+/** What the page of a study offers of it: nothing unless its author says so. */
+export function presentLesson(result: StudyResult, gallery: Gallery, format: Format): readonly Download[] {
+  const { study, comparison, ranking } = result;
+  if (study.downloads !== true) return [];
+  const path = formatStudyPath(study.slug);
+  const link = linkFrom(path);
+  const offer = (file: string, text: string): Download => ({
+    address: link(`${path}${stillsFolder}${file}`),
+    file: `${study.slug}-${file}`,
+    text,
+  });
+  const hasEdges = comparison.edges.length > 0;
   return [
-    {
-      anchor: "the-weakest-edge",
-      heading: "Its weakest edge",
-      says: `${names}: contrast ${format.contrast(weakestEdge?.contrast ?? 0)}`,
-      picture: { kind: "flag", plate: { ...plate, alt: `The place where ${names} meet`, fit: "wide" } },
-    },
+    ...listSteps(result, gallery, path, format).map(({ anchor, heading }, index) =>
+      offer(nameStill(index, anchor), `${format.number(index + 1, 0)}. ${heading.replace(/\.$/, "")}`),
+    ),
+    offer(lessonFiles.swap, "The swap, WebP"),
+    offer(lessonFiles.thumbnail, "Thumbnail"),
+    ...(hasEdges ? [offer(lessonFiles.map, "Edge map, SVG"), offer(lessonFiles.ruler, "Ruler, SVG")] : []),
+    ...(ranking?.matrix === undefined ? [] : [offer(lessonFiles.matrix, "Matrix, SVG")]),
+    offer(lessonFiles.script, "What to say, Markdown"),
   ];
 }

@@ -35,7 +35,7 @@ import { type EdgeMapView, presentEdgeMap } from "./edgemap.ts";
 import { type FactsView, presentFacts } from "./facts.ts";
 import { type LikenessView, presentLikeness } from "./likenessfact.ts";
 import { type MatrixView, presentMatrix } from "./matrixview.ts";
-import { type NotesView, presentNotes } from "./notes.ts";
+import { type Download, type NotesView, presentNotes } from "./notes.ts";
 import { type OptionsLine, presentOptionsLine } from "./optionsview.ts";
 import { createFigures, type ProseFigure } from "./prosefigure.ts";
 import { type LadderView, presentLadder } from "./reflectanceladder.ts";
@@ -96,6 +96,8 @@ export interface StudyPage extends Byline {
   /** The addresses of its steps, and of its sheets for a class. */
   readonly show: string;
   readonly sheet: string;
+  /** Their pictures, where the author offers them. */
+  readonly lesson: readonly Download[];
 }
 
 /**
@@ -123,6 +125,7 @@ export function presentStudy(
     readonly gains: Gains;
     readonly series?: SeriesIndex;
     readonly rivals?: ReadonlyMap<string, RivalFlag>;
+    readonly lesson?: (result: StudyResult) => readonly Download[];
   } = {
     studies: [result],
     gains: rankGains([result], format),
@@ -174,6 +177,7 @@ export function presentStudy(
     show: link(`${path}show/`),
     rivals: presentRivalPlace(all.rivals?.get(study.slug), link, format),
     sheet: link(`${path}sheet/`),
+    lesson: all.lesson?.(result) ?? [],
     series: presentPlaces(study.slug, all.series ?? new Map(), link, format),
   };
 }

@@ -44,6 +44,8 @@ const places: Readonly<Record<string, string>> = {
   "study/formerly-slug": "status: open",
   "study/formerly-twice": "status: open",
   "study/formerly-taken": "status: open",
+  "study/unknown-step": "status: open",
+  "study/step-twice": "status: open",
   "study/name-absent": "status: open",
   "study/wrong-name": "status: open",
   "study/name-twice": "status: open",

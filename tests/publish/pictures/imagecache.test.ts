@@ -6,7 +6,6 @@ import type { Line } from "../../../src/analysis/jobs/pool.ts";
 import { openStore, type Store } from "../../../src/analysis/store/resultstore.ts";
 import { fileOf, type SiteFile } from "../../../src/publish/folder/sitefile.ts";
 import { drawFiles } from "../../../src/publish/pictures/drawfiles.ts";
-import type { DrawnFile } from "../../../src/publish/pictures/drawingrecipe.ts";
 import { unpackFont } from "../../../src/publish/pictures/fontfile.ts";
 import {
   findLetteringFile,
@@ -15,6 +14,7 @@ import {
   questionOf,
 } from "../../../src/publish/pictures/imagecache.ts";
 import { makeFiles } from "../../../src/publish/pictures/makefiles.ts";
+import type { DrawnFile } from "../../../src/publish/pictures/recipe.ts";
 import { listSite } from "../../../src/publish/publishgallery.ts";
 import { makeFolder } from "../../content/folder.ts";
 import { readLetters } from "../glyph.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { presentShow } from "../../../src/views/show/showpage.ts";
+import { presentSeriesShows, presentShow } from "../../../src/views/show/showpage.ts";
 import { createFormat } from "../../../src/words/format.ts";
 import { comparison, gallery, studyResult } from "../../publish/sample.ts";
 
@@ -44,7 +44,7 @@ test("a flag of one colour has no step about edges", () => {
 
 test("the redesign says that it is unofficial, and pictures are those of the study", () => {
   const { steps, back, folder } = presentShow(studyResult, gallery, format);
-  expect([folder, back]).toEqual(["studies/a-square/show", "../"]);
+  expect([folder, back.address]).toEqual(["studies/a-square/show", "../"]);
   for (const { picture, says } of steps)
     if (picture.kind === "flag" && picture.plate.src.endsWith("redesign.svg"))
       expect(says).toContain("unofficial study");
@@ -52,4 +52,44 @@ test("the redesign says that it is unofficial, and pictures are those of the stu
     heading: "Red becomes yellow.",
     picture: { plate: { src: "../redesign.svg" } },
   });
+});
+
+const series = {
+  slug: "quay",
+  file: "series/quay.md",
+  title: "From the quay",
+  authors: ["Ines Valcourt"],
+  entries: [{ study: "a-square" }, { study: "gone" }],
+  closing: "Which would you take?",
+  body: "",
+  bodyLine: 1,
+  places: [],
+};
+const galleryResult = { gallery, studies: [studyResult], series: [series], problems: [] };
+
+test("a series has an opening, a short run of each study, and its question", () => {
+  const [show] = presentSeriesShows(galleryResult, format);
+  expect([show?.folder, show?.back.address]).toEqual(["series/quay/show", "../"]);
+  expect(show?.steps.map(({ anchor }) => anchor)).toEqual([
+    "the-opening",
+    "a-square-the-flag",
+    "a-square-the-weakest-edge",
+    "a-square-before",
+    "a-square-after",
+    "a-square-the-price",
+    "the-closing",
+  ]);
+  expect(show?.steps.at(-1)?.heading).toBe("Which would you take?");
+});
+
+test("in a series too a study leaves out what its author leaves out", () => {
+  const study = { ...studyResult.study, show: { without: ["before", "the-weakest-edge"] } };
+  const [show] = presentSeriesShows({ ...galleryResult, studies: [{ ...studyResult, study }] }, format);
+  expect(show?.steps.map(({ name }) => name)).toEqual([
+    "the-opening",
+    "the-flag",
+    "after",
+    "the-price",
+    "the-closing",
+  ]);
 });

@@ -1,0 +1,122 @@
+// Part. A page for a projector, whole: its steps, and what moves from one to the next. Without script the steps stand one below
+// the other. The speaker's notes are in the page and shown in a second window alone.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { ShowPage } from "../../src/views/show/showpage.ts";
+import type { ShowPicture } from "../../src/views/show/showsteps.ts";
+import { MapPanel } from "../figures/map.tsx";
+import { RulerTable } from "../figures/ruler.tsx";
+import { SeenFigure } from "../figures/seen.tsx";
+import { Document } from "./document.tsx";
+import { Locator } from "./edgepage.tsx";
+import { Move } from "./move.tsx";
+import { DrawnMat, Mat } from "./plate.tsx";
+import { SwatchChip } from "./swatch.tsx";
+
+/** The document. */
+export function Show({ show }: { show: ShowPage }): JSX.Element {
+  return (
+    <Document frame={show.frame} layout="show" scripts={[show.frame.links.showScript]}>
+      <h1 class="unseen">{show.frame.title}</h1>
+      {show.steps.map(({ anchor, heading, says, picture, note }) => (
+        <section key={anchor} id={anchor} class="show-step" aria-labelledby={`${anchor}-heading`}>
+          <h2 id={`${anchor}-heading`}>{heading}</h2>
+          <div class={`show-picture show-${picture.kind}`}>
+            <Picture picture={picture} anchor={anchor} names={says ?? ""} />
+          </div>
+          <p class="show-caption">{says}</p>
+          {note && (
+            <p class="show-note" hidden>
+              {note}
+            </p>
+          )}
+        </section>
+      ))}
+      <nav class="show-ways" aria-label="Steps">
+        <a href={show.back.address}>{show.back.text}</a>
+        <span class="show-move" hidden>
+          <button type="button" data-move="notes">
+            Notes
+          </button>
+          <button type="button" data-move="back">
+            Back
+          </button>
+          <span class="number" role="status">
+            {`1 / ${show.steps.length}`}
+          </span>
+          <button type="button" data-move="next">
+            Next
+          </button>
+        </span>
+      </nav>
+    </Document>
+  );
+}
+
+function Picture({
+  picture,
+  anchor,
+  names,
+}: {
+  picture: ShowPicture;
+  anchor: string;
+  names: string;
+}): JSX.Element {
+  switch (picture.kind) {
+    case "flag":
+      return <Mat plate={picture.plate} eager />;
+    case "map":
+      return (
+        <div class="mat">
+          <MapPanel map={picture.map} panel={picture.map.panels[0]} id={`${anchor}-map`} shapes />
+        </div>
+      );
+    case "edge":
+      return (
+        <>
+          <Locator locator={picture.locator} names={names.replace(/:.*/, "")} id={`${anchor}-locator`} />
+          <Mat plate={picture.plate} eager />
+        </>
+      );
+    case "pair":
+    case "strip":
+      return (
+        <>
+          {picture.plates.map((plate) => (
+            <Mat key={plate.src} plate={plate} eager />
+          ))}
+        </>
+      );
+    case "afar":
+      return (
+        <>
+          {picture.steps.map(({ from, plate }, at) => (
+            <figure key={from}>
+              <DrawnMat plate={plate} id={`${anchor}-${at}`} />
+              <figcaption>
+                From <span class="number">{from}</span> flag heights, enlarged
+              </figcaption>
+            </figure>
+          ))}
+        </>
+      );
+    case "colours":
+      return (
+        <ul>
+          {picture.colours.map(({ id, hex, name, best }) => (
+            <li key={id}>
+              <SwatchChip hex={hex} /> <span>{name}</span>
+              {best ? <SwatchChip hex={best.hex} /> : <span />}
+              <span>{best ? best.name : "nothing better"}</span>
+              <span class="number">{best && <Move before={best.clarity[0]} after={best.clarity[1]} />}</span>
+            </li>
+          ))}
+        </ul>
+      );
+    case "ruler":
+      return <RulerTable ruler={picture.ruler} rows={picture.ruler.rows} />;
+    case "seen":
+      return <SeenFigure seen={picture.seen} id={`${anchor}-seen`} />;
+  }
+}
