@@ -17,6 +17,7 @@ const templates: Readonly<Record<keyof SiteView, string>> = {
   edges: "edge",
   moved: "moved",
   series: "series",
+  votes: "vote",
   shelves: "shelf",
   shelfIndexes: "shelves",
   survey: "survey",

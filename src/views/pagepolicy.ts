@@ -31,6 +31,7 @@ const pagePatterns = [
   "/tags/",
   "/tags/:name/",
   "/series/:slug/",
+  "/series/:slug/vote/",
   "/studies/:slug/",
   "/studies/:slug/changes/",
   "/studies/:slug/show/",

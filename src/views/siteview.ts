@@ -21,6 +21,7 @@ import { presentShow, type ShowPage } from "./show/showpage.ts";
 import { type ChangesPage, presentChanges } from "./study/changespage.ts";
 import { presentStudy, type StudyPage } from "./study/studypage.ts";
 import { presentSurvey, type SurveyPage } from "./survey/surveypage.ts";
+import { presentVotes, type VotePage } from "./vote/votepage.ts";
 
 /** The pages of studies. */
 export interface StudyPages {
@@ -35,6 +36,7 @@ export interface StudyPages {
 export interface SharedPages {
   readonly front: FrontPage;
   readonly series: readonly SeriesPage[];
+  readonly votes: readonly VotePage[];
   readonly shelves: readonly ShelfPage[];
   readonly shelfIndexes: readonly ShelfIndex[];
   readonly survey: SurveyPage;
@@ -91,6 +93,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
     presentShared: () => ({
       front: presentFront(result, format),
       series: presentSeries(result, format),
+      votes: presentVotes(result, format),
       shelves: presentShelves(ordered, gallery, format),
       shelfIndexes: presentShelfIndexes(ordered, gallery, format),
       survey: presentSurvey(result, format),

@@ -60,6 +60,11 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
           ))}
         </ol>
         {series.closing && <p class="series-closing">{series.closing}</p>}
+        {series.vote && (
+          <p class="series-vote">
+            <a href={series.vote}>Vote on these flags</a>, before you have seen the numbers or after.
+          </p>
+        )}
         {series.gain && (
           <section class="series-gain" aria-labelledby="all">
             <h2 id="all">Clarity, study by study</h2>

@@ -14,6 +14,7 @@ import type { Series } from "../series/series.ts";
 import type { Gallery, Study } from "../study/study.ts";
 import { type ProseFile, parseStudy, type StudyOrigin } from "../study/studyfile.ts";
 import { describeTextFailure, textFileBytes } from "../text/textsource.ts";
+import { loadVotes } from "../vote/loadvotes.ts";
 import {
   contentInside,
   contentIsFile,
@@ -46,7 +47,7 @@ export interface LoadedGallery {
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadSeries`, `findClashes` and `findConfusables`.
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadSeries`, `loadVotes`, `findClashes` and `findConfusables`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
@@ -77,12 +78,19 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   }
   const folders = entries.filter(({ kind }) => kind === "folder").map(({ name }) => name);
   const series = await loadSeries(root, shown, folders);
+  const voted = await loadVotes(root, shown, series.value ?? []);
   return {
     gallery,
-    series: series.value ?? [],
+    series: voted.value,
     studies: studies.map((study) => dropTaken(study, folders)),
     folders: folders.sort(compareText),
-    problems: [...found, ...series.problems, ...findClashes(studies, folders), ...findConfusables(studies)],
+    problems: [
+      ...found,
+      ...series.problems,
+      ...voted.problems,
+      ...findClashes(studies, folders),
+      ...findConfusables(studies),
+    ],
   };
 }
 

@@ -12,6 +12,7 @@ import { formatShowPath } from "../../views/show/showpage.ts";
 import type { SharedPages, StudyPages } from "../../views/siteview.ts";
 import { formatChangesPath, formatStudyPath } from "../../views/status.ts";
 import { hasRanking } from "../../views/study/optionsview.ts";
+import { formatVotePath } from "../../views/vote/votepage.ts";
 import { fileOf, type SiteFile } from "../folder/sitefile.ts";
 import { iconSvg } from "../pictures/icon.ts";
 import { formatEdgesTable } from "./edgescsv.ts";
@@ -89,7 +90,7 @@ export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly 
 /** Every page that says where it stands; `lastmod` only where the study has a date. */
 function listPages(
   results: readonly StudyResult[],
-  { series, shelfIndexes, shelves }: View,
+  { series, votes, shelfIndexes, shelves }: View,
   address: Address,
 ) {
   const studies = results.map(({ study: { slug, date } }) => ({
@@ -112,6 +113,7 @@ function listPages(
     { url: address("/method/") },
     { url: address("/rules/") },
     ...lessons,
+    ...votes.map(({ slug }) => ({ url: address(formatVotePath(slug)) })),
     ...studies,
     ...below,
     ...others,

@@ -32,6 +32,8 @@ export interface SeriesPage {
   /** All its flags small, each leading to its item; none where there is one alone. */
   readonly strip: readonly { readonly number: string; readonly title: string; readonly plate: Plate }[];
   readonly closing: string | undefined;
+  /** The way to its vote; undefined where it holds no study. */
+  readonly vote: string | undefined;
   /** Undefined where no study of it has an edge, or one alone. */
   readonly gain: GainView | undefined;
 }
@@ -116,6 +118,7 @@ function presentOne(
     items,
     strip: items.length < 2 ? [] : items.map(shorten),
     closing: series.closing,
+    vote: studies.length === 0 ? undefined : link(`${path}vote/`),
     gain: gains.ranked.length < 2 ? undefined : presentGain(gains, link, format),
   };
 }
