@@ -7,7 +7,17 @@ import { collectLettering, type Lettering, lettersOf } from "./fonts/lettering.t
 import { subsetFont, wholeFont } from "./fonts/subset.ts";
 
 /** For pages opened from a disk; for words that are looked for in lists and survey; for lists; for a study; for its pair; for its steps; for the survey; for the vote; for the rules. */
-const scripts = ["local.js", "find.js", "list.js", "study.js", "swap.js", "show.js", "survey.js", "vote.js", "rules.js"];
+const scripts = [
+  "local.js",
+  "find.js",
+  "list.js",
+  "study.js",
+  "swap.js",
+  "show.js",
+  "survey.js",
+  "vote.js",
+  "rules.js",
+];
 
 /** Order matters: later sheets build on earlier ones. */
 const styleOrder = [

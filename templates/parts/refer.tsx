@@ -69,6 +69,19 @@ export function Argue({ answer }: { answer: AnswerView }): JSX.Element {
   );
 }
 
+/** The way to name a flag that needs a study. */
+export function Nominate({ nominate }: { nominate: AnswerView | undefined }): JSX.Element | null {
+  if (nominate === undefined) return null;
+  return (
+    <p class="nominate">
+      A flag that should have a study?{" "}
+      <a href={nominate.href} rel={nominate.way === "form" ? "nofollow noopener" : undefined}>
+        Name it, and say why
+      </a>
+    </p>
+  );
+}
+
 /** Hidden until the script finds another stamp in the address. */
 export function StampNote({ stamp }: { stamp: string }): JSX.Element {
   return (

@@ -157,6 +157,11 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
               </span>
             ))}
             {row.moreStudies && <span class="renamed">{row.moreStudies}</span>}
+            {row.nominated.map((said) => (
+              <span key={said} class="renamed">
+                Named by readers. <bdi>{said}</bdi>
+              </span>
+            ))}
           </div>
         </div>
       </th>

@@ -3,6 +3,7 @@ import { findNearest } from "../../problem/knownword.ts";
 import type { Advice } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { listNames } from "../folder/absent.ts";
+import { isSlug } from "../study/slug.ts";
 
 export const choices = ["original", "redesign", "neither"] as const;
 export type Choice = (typeof choices)[number];
@@ -38,7 +39,7 @@ const longestWhy = 200;
 export function checkVote(vote: RawVote, slug: string, studies: readonly string[]): VoteFault | undefined {
   const fault = (at: keyof RawVote, rule: string, reason: string, hint: string): VoteFault => ({
     at,
-    rule: `vote/${rule}`,
+    rule,
     reason,
     hint,
   });
@@ -49,26 +50,31 @@ export function checkVote(vote: RawVote, slug: string, studies: readonly string[
   const { ballot, series, study, choice } = vote;
   if (!/^[0-9a-f]{16}$/.test(ballot)) {
     const reason = `${quoteText(ballot)} is no id of a ballot: sixteen digits and letters from a to f.`;
-    return fault("ballot", "row", reason, "Ask the voter to send the ballot again, as the page gave it.");
+    return fault(
+      "ballot",
+      "vote/row",
+      reason,
+      "Ask the voter to send the ballot again, as the page gave it.",
+    );
   }
   if (series !== slug) {
     const reason = `The ballot is of the series ${quoteText(series)}, and lies with those of ${quoteText(slug)}.`;
     return fault(
       "series",
-      "other-series",
+      "vote/other-series",
       reason,
-      `Move it to: votes/${series === "" ? "its series" : series}/`,
+      `Move it to: votes/${isSlug(series) ? series : "its series"}/`,
     );
   }
   if (!studies.includes(study))
     return fault(
       "study",
-      "unknown-study",
+      "vote/unknown-study",
       `The series has no study ${quoteText(study)}.`,
       of(study, studies),
     );
   if (!choices.some((one) => one === choice))
-    return fault("choice", "unknown-choice", `${quoteText(choice)} is no choice.`, of(choice, choices));
+    return fault("choice", "vote/unknown-choice", `${quoteText(choice)} is no choice.`, of(choice, choices));
   return undefined;
 }
 

@@ -1,6 +1,6 @@
 // Floor 8. One flag as a row of the survey: what it is called, its numbers with what they are sorted by, its drawing.
 
-import type { StudyResult } from "../../analysis/result.ts";
+import type { GalleryResult } from "../../analysis/result.ts";
 import type { SurveyEntry } from "../../analysis/survey/surveyentry.ts";
 import type { SurveyedFlag } from "../../analysis/survey/surveyflags.ts";
 import { proposeSlug } from "../../content/study/slug.ts";
@@ -36,6 +36,8 @@ export interface FlagRow {
   readonly weakest: (Cell & { readonly swatches: readonly [Swatch, Swatch] }) | undefined;
   readonly first: readonly Swatch[];
   readonly best: (Cell & { readonly swatches: readonly [Swatch, Swatch] }) | undefined;
+  /** What readers said who named it. */
+  readonly nominated: readonly string[];
   /** All the words it can be found by, folded, parted by spaces. */
   readonly words: string;
 }
@@ -46,7 +48,7 @@ const mostStudies = 24;
 /** The row of a flag, for the page that `link` writes addresses for. */
 export function presentFlagRow(
   entry: SurveyEntry,
-  results: readonly StudyResult[],
+  { studies: results, nominations = [] }: Pick<GalleryResult, "studies" | "nominations">,
   link: Linker,
   format: Format,
 ): FlagRow {
@@ -77,6 +79,9 @@ export function presentFlagRow(
     weakest,
     first,
     best,
+    nominated: nominations
+      .filter((one) => one.flag === flag.file)
+      .map(({ by, reason }) => (by === undefined ? reason : `${by}: ${reason}`)),
     words: foldWords([name, flag.file, ...names, ...studies.map(({ title }) => title)].join(" ")).join(" "),
   };
 }

@@ -8,6 +8,7 @@ import type { Format } from "../../words/format.ts";
 import { linkFrom } from "../address.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { mostOnPage } from "../paging.ts";
+import { type AnswerView, presentNominate } from "../study/answerview.ts";
 import { surveyPath } from "./flagname.ts";
 import { type FlagRow, presentFlagRow } from "./flagrow.ts";
 import {
@@ -40,6 +41,8 @@ export interface SurveyPage {
   readonly failedRest: string | undefined;
   readonly downloads: readonly { readonly address: string; readonly file: string; readonly text: string }[];
   readonly how: string;
+  /** The way to name a flag; undefined where the gallery takes none. */
+  readonly nominate: AnswerView | undefined;
 }
 
 /** The choices of the form, and what is said of a narrowed list, `#` standing for its length. */
@@ -71,7 +74,7 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
   const survey: GallerySurvey = result.survey ?? { entries: [], failed: [] };
   const link = linkFrom(surveyPath);
   const { entries } = survey;
-  const rows = entries.slice(0, mostRows).map((entry) => presentFlagRow(entry, result.studies, link, format));
+  const rows = entries.slice(0, mostRows).map((entry) => presentFlagRow(entry, result, link, format));
   const count = countFlags(entries.length, format);
   const picture = pictureSurvey(survey, result.gallery, format);
   const rest = entries.length - rows.length;
@@ -118,6 +121,7 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
       { address: link(`${surveyPath}${surveyFiles.json}`), file: surveyFiles.json, text: "The survey, JSON" },
     ],
     how: link("/method/#survey"),
+    nominate: presentNominate(result.gallery),
   };
 }
 
