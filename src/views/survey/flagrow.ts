@@ -27,7 +27,7 @@ export interface FlagRow {
   /** Slug of a study of it that could be begun; undefined where there is one. */
   readonly slug: string | undefined;
   readonly plate: Plate;
-  readonly studies: readonly { readonly title: string; readonly address: string }[];
+  readonly studies: readonly { readonly slug: string; readonly title: string; readonly address: string }[];
   /** How many more there are than are named; undefined where these are all. */
   readonly moreStudies: string | undefined;
   readonly clarity: Cell;
@@ -55,6 +55,7 @@ export function presentFlagRow(
   const { flag, measure } = entry;
   const name = nameEntry(entry, results);
   const studies = entry.slugs.slice(0, mostStudies).map((slug) => ({
+    slug,
     title: results.find(({ study }) => study.slug === slug)?.study.title ?? slug,
     address: link(formatStudyPath(slug)),
   }));

@@ -53,12 +53,13 @@ export interface SurveyFinder {
   readonly all: string;
 }
 
-/** What is said of chosen flags, `#` standing for how many, and what the file of them is called and begins with. */
+/** What is said of chosen flags, `#` standing for how many, what the file of them is called and begins with, and the file of a series of them. */
 export interface Choosing {
   readonly one: string;
   readonly many: string;
   readonly file: string;
   readonly heading: string;
+  readonly series: string;
 }
 
 /** Most rows on the page (our own judgement: what a browser shows at once). The files have all. */
@@ -109,6 +110,7 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
       one: "1 flag chosen",
       many: "# flags chosen",
       file: "chosen-flags.txt",
+      series: "chosen-flags.md",
       heading: `Flags chosen from the survey of ${result.gallery.title}. Type the lines that begin with counterchange in the folder that holds flags/.`,
     },
     failed: survey.failed.slice(0, mostOnPage).map(({ file, problem }) => ({ file, reason: problem.reason })),
