@@ -77,7 +77,8 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
   const leftOut = folders.filter((name) => !kept.has(name));
   const { series, problems: gaps } = settleSeries(loaded.series, { studies: compared, survey });
   found.push(...gaps, ...findAdoptedTwice(survey, compared));
-  return { gallery, studies: compared, series, survey, leftOut, problems: limitProblems(found) };
+  const { nominations } = loaded;
+  return { gallery, studies: compared, series, nominations, survey, leftOut, problems: limitProblems(found) };
 }
 
 async function analyseAll(

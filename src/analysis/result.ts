@@ -1,6 +1,7 @@
 // Floor 6. A study with everything computed from it: what the site publishes.
 import type { Hex } from "../colour/colour.ts";
 import type { Vision } from "../colour/vision.ts";
+import type { Nomination } from "../content/gallery/nominationfile.ts";
 import type { Series } from "../content/series/series.ts";
 import type { Gallery, Study } from "../content/study/study.ts";
 import type { Comparison } from "../measure/comparison.ts";
@@ -53,6 +54,8 @@ export interface GalleryResult {
   /** With the studies and flags that are published; absent where nobody asked for them. */
   readonly series?: readonly Series[];
   readonly problems: readonly Problem[];
+  /** Flags without a study that readers named; absent where nobody looked. */
+  readonly nominations?: readonly Nomination[];
   /** Every flag of the gallery as it is; absent where nobody asked for it. */
   readonly survey?: GallerySurvey;
 }

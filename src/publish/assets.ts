@@ -6,8 +6,18 @@ import { fileOf, type SiteFile } from "./folder/sitefile.ts";
 import { collectLettering, type Lettering, lettersOf } from "./fonts/lettering.ts";
 import { subsetFont, wholeFont } from "./fonts/subset.ts";
 
-/** For pages opened from a disk; for words that are looked for in lists and survey; for lists; for a study; for its pair; for its steps; for the survey; for the rules. */
-const scripts = ["local.js", "find.js", "list.js", "study.js", "swap.js", "show.js", "survey.js", "rules.js"];
+/** For pages opened from a disk; for words that are looked for in lists and survey; for lists; for a study; for its pair; for its steps; for the survey; for the vote; for the rules. */
+const scripts = [
+  "local.js",
+  "find.js",
+  "list.js",
+  "study.js",
+  "swap.js",
+  "show.js",
+  "survey.js",
+  "vote.js",
+  "rules.js",
+];
 
 /** Order matters: later sheets build on earlier ones. */
 const styleOrder = [
@@ -30,6 +40,7 @@ const styleOrder = [
   "refer",
   "options",
   "survey",
+  "vote",
   "print",
 ];
 /** What only the pages of method and rules need: no study page waits for it. */

@@ -21,6 +21,7 @@ const templates: Readonly<Record<keyof SiteView, string>> = {
   rivals: "rivals",
   seriesSheets: "seriessheet",
   seriesShows: "seriesshow",
+  votes: "vote",
   shelves: "shelf",
   shelfIndexes: "shelves",
   survey: "survey",

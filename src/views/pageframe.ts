@@ -32,6 +32,7 @@ export interface Frame {
     readonly swapScript: string;
     readonly showScript: string;
     readonly surveyScript: string;
+    readonly voteScript: string;
     readonly rulesScript: string;
     readonly icon: string;
     readonly iconPng: string;
@@ -95,6 +96,7 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
       swapScript: link("/assets/swap.js"),
       showScript: link("/assets/show.js"),
       surveyScript: link("/assets/survey.js"),
+      voteScript: link("/assets/vote.js"),
       rulesScript: link("/assets/rules.js"),
       icon: link("/assets/icon.svg"),
       iconPng: link("/assets/icon.png"),

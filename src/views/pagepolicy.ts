@@ -38,6 +38,7 @@ const pagePatterns = [
   "/flags/:slug/:one/:other/",
   "/series/:slug/sheet/",
   "/series/:slug/show/",
+  "/series/:slug/vote/",
   "/studies/:slug/",
   "/studies/:slug/changes/",
   "/studies/:slug/show/",

@@ -24,6 +24,7 @@ import { presentLesson, presentSeriesShows, presentShow, type ShowPage } from ".
 import { type ChangesPage, presentChanges } from "./study/changespage.ts";
 import { presentStudy, type StudyPage } from "./study/studypage.ts";
 import { presentSurvey, type SurveyPage } from "./survey/surveypage.ts";
+import { presentVotes, type VotePage } from "./vote/votepage.ts";
 
 /** The pages of studies. */
 export interface StudyPages {
@@ -42,6 +43,7 @@ export interface SharedPages {
   readonly rivals: readonly RivalsPage[];
   readonly seriesSheets: readonly SheetPage[];
   readonly seriesShows: readonly ShowPage[];
+  readonly votes: readonly VotePage[];
   readonly shelves: readonly ShelfPage[];
   readonly shelfIndexes: readonly ShelfIndex[];
   readonly survey: SurveyPage;
@@ -104,6 +106,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
       rivals: presentRivals(result, format),
       seriesSheets: presentSeriesSheets(result, format),
       seriesShows: presentSeriesShows(result, format),
+      votes: presentVotes(result, format),
       shelves: presentShelves(ordered, gallery, format),
       shelfIndexes: presentShelfIndexes(ordered, gallery, format),
       survey: presentSurvey(result, format),

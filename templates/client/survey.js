@@ -89,6 +89,29 @@ function tell({ row, data }) {
   return [textOf(row.querySelector(".flag-name")), `  ${data.file}`, ...cells, ...begin].join("\n");
 }
 
+// A series of the chosen flags, as it can be put into content/series/: studies by their names, other flags by their drawings.
+function tellSeries(chosen) {
+  const entries = chosen.map(({ row, data }) => {
+    if (data.entry) return `  - ${data.entry}`;
+    const name = row.querySelector(".flag-name").textContent.replace(/\s+/g, " ").trim();
+    return `  - flag: /${data.file}\n    name: ${JSON.stringify(name)}`;
+  });
+  const head = ["---", "title: Flags chosen from the survey", "studies:"];
+  return [
+    ...head,
+    ...entries,
+    "closing: Which of their colours would you change, and to what?",
+    "---",
+    "",
+  ].join("\n");
+}
+
+function offer(link, text) {
+  URL.revokeObjectURL(link.href);
+  link.hidden = text === "";
+  if (text !== "") link.href = URL.createObjectURL(new Blob([text], { type: "text/plain" }));
+}
+
 function showChosen() {
   const chosen = rows.filter(({ box }) => box.checked);
   const keys = chosen.map(keyOf);
@@ -101,11 +124,11 @@ function showChosen() {
   link.hidden = keys.length === 0 || (keys.length === only?.size && keys.every((key) => only.has(key)));
   bar.querySelector(".chosen-all").hidden = !only;
   const file = bar.querySelector(".chosen-file");
-  URL.revokeObjectURL(file.href);
-  file.hidden = keys.length === 0;
   bar.querySelector("button").hidden = keys.length === 0;
-  const text = `${[file.dataset.head, ...chosen.map(tell)].join("\n\n")}\n`;
-  if (keys.length > 0) file.href = URL.createObjectURL(new Blob([text], { type: "text/plain" }));
+  offer(file, keys.length === 0 ? "" : `${[file.dataset.head, ...chosen.map(tell)].join("\n\n")}\n`);
+  // A series holds a hundred.
+  const isSeries = keys.length > 0 && keys.length <= 100;
+  offer(bar.querySelector(".chosen-series"), isSeries ? tellSeries(chosen) : "");
 }
 
 for (const head of heads) {

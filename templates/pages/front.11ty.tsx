@@ -8,6 +8,7 @@ import { GainFigure } from "../figures/gain.tsx";
 import { Document } from "../parts/document.tsx";
 import { Entry, Lead } from "../parts/entry.tsx";
 import { FinderForm } from "../parts/finder.tsx";
+import { Nominate } from "../parts/refer.tsx";
 import { SeriesList } from "../parts/series.tsx";
 
 export const data = { permalink: "index.html" };
@@ -49,6 +50,7 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
           <AllStudies front={front} />
         </>
       )}
+      <Nominate nominate={front.nominate} />
     </Document>
   );
 }

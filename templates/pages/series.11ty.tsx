@@ -9,6 +9,7 @@ import { Document } from "../parts/document.tsx";
 import { Byline } from "../parts/entry.tsx";
 import { Move } from "../parts/move.tsx";
 import { Mat } from "../parts/plate.tsx";
+import { Citation } from "../parts/refer.tsx";
 
 export const data = {
   pagination: { data: "site.series", size: 1, alias: "series" },
@@ -18,7 +19,7 @@ export const data = {
 /** Renders the page of one series. */
 export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.Element {
   return (
-    <Document frame={series.frame} layout="series">
+    <Document frame={series.frame} layout="series" scripts={[series.frame.links.studyScript]}>
       <article>
         <header class="opening">
           <p class="flag-name">A series of {series.count}</p>
@@ -63,12 +64,21 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
           ))}
         </ol>
         {series.closing && <p class="series-closing">{series.closing}</p>}
+        {series.vote && (
+          <p class="series-vote">
+            <a href={series.vote}>Vote on these flags</a>, before you have seen the numbers or after.
+          </p>
+        )}
         {series.gain && (
           <section class="series-gain" aria-labelledby="all">
             <h2 id="all">Clarity, study by study</h2>
             <GainFigure gain={series.gain} id="gain" />
           </section>
         )}
+        <section class="series-cite" aria-labelledby="refer">
+          <h2 id="refer">Cite this</h2>
+          <Citation refer={series.refer} />
+        </section>
         <p class="measured">
           The redesigns are unofficial studies. <a href={series.sheet}>Sheets for a class</a> ·{" "}
           <a href={series.frame.links.home}>All studies</a>

@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import type { SiteView } from "../../src/views/siteview.ts";
 import { FieldFigure } from "../figures/field.tsx";
 import { Document } from "../parts/document.tsx";
+import { Nominate } from "../parts/refer.tsx";
 import { ChosenBar, SurveyForm, SurveyTable } from "../parts/survey.tsx";
 
 export const data = { permalink: "survey/index.html" };
@@ -65,6 +66,7 @@ export function render({ site: { survey } }: { site: SiteView }): JSX.Element {
           {survey.failedRest && <p class="measured">{survey.failedRest}</p>}
         </section>
       )}
+      <Nominate nominate={survey.nominate} />
       <section class="survey-files" aria-labelledby="files">
         <h2 id="files">Files</h2>
         <ul class="downloads">

@@ -3,7 +3,7 @@
 /** @jsxImportSource preact */
 import { Fragment, type JSX } from "preact";
 import type { AnswerView } from "../../src/views/study/answerview.ts";
-import type { ReferView } from "../../src/views/study/citation.ts";
+import type { CitationView, ReferView } from "../../src/views/study/citation.ts";
 
 /** The section of an edge page. */
 export function Refer({ refer }: { refer: ReferView }): JSX.Element {
@@ -18,7 +18,7 @@ export function Refer({ refer }: { refer: ReferView }): JSX.Element {
 }
 
 /** The words to cite, with the BibTeX behind them. The buttons are hidden until a script can copy. */
-export function Citation({ refer }: { refer: ReferView }): JSX.Element {
+export function Citation({ refer }: { refer: ReferView | CitationView }): JSX.Element {
   return (
     <div class="refer">
       <p class="refer-text" id="refer-text">
@@ -43,15 +43,17 @@ export function Citation({ refer }: { refer: ReferView }): JSX.Element {
         <span role="status" class="copied" />
       </p>
       <details>
-        <summary>BibTeX, and what the stamp is for</summary>
+        <summary>{"stamp" in refer ? "BibTeX, and what the stamp is for" : "BibTeX"}</summary>
         <pre dir="ltr">
           <code id="refer-bibtex">{refer.bibtex}</code>
         </pre>
-        <p class="measured">
-          Stamp <code>{refer.stamp}</code>: a short mark of the drawing, the change and the measure. Through{" "}
-          <a href={refer.link}>an address with the stamp in it</a>, a later reader is told where what is
-          measured has changed since. The words of a study may change without it.
-        </p>
+        {"stamp" in refer && (
+          <p class="measured">
+            Stamp <code>{refer.stamp}</code>: a short mark of the drawing, the change and the measure. Through{" "}
+            <a href={refer.link}>an address with the stamp in it</a>, a later reader is told where what is
+            measured has changed since. The words of a study may change without it.
+          </p>
+        )}
       </details>
     </div>
   );
@@ -65,6 +67,19 @@ export function Argue({ answer }: { answer: AnswerView }): JSX.Element {
         Argue with this
       </a>{" "}
       {answer.words}
+    </p>
+  );
+}
+
+/** The way to name a flag that needs a study. */
+export function Nominate({ nominate }: { nominate: AnswerView | undefined }): JSX.Element | null {
+  if (nominate === undefined) return null;
+  return (
+    <p class="nominate">
+      A flag that should have a study?{" "}
+      <a href={nominate.href} rel={nominate.way === "form" ? "nofollow noopener" : undefined}>
+        Name it, and say why
+      </a>
     </p>
   );
 }

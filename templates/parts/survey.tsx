@@ -109,6 +109,9 @@ export function ChosenBar({ choosing }: { choosing: Choosing }): JSX.Element {
       <a class="chosen-file" href="./" download={choosing.file} data-head={choosing.heading}>
         List to begin studies from
       </a>
+      <a class="chosen-series" href="./" download={choosing.series}>
+        File to begin a series from
+      </a>
       <button type="button">Choose none</button>
       <a class="chosen-all" href="./">
         Show all flags
@@ -142,6 +145,7 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
       data-study={row.studies.length > 0 ? "yes" : "no"}
       data-file={row.file}
       data-slug={row.slug}
+      data-entry={row.studies[0]?.slug}
     >
       <th scope="row" data-value={row.name}>
         <div class="survey-flag">
@@ -157,6 +161,11 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
               </span>
             ))}
             {row.moreStudies && <span class="renamed">{row.moreStudies}</span>}
+            {row.nominated.map((said) => (
+              <span key={said} class="renamed">
+                Named by readers. <bdi>{said}</bdi>
+              </span>
+            ))}
           </div>
         </div>
       </th>

@@ -887,8 +887,80 @@ const seriesMistakes: readonly GalleryMistake[] = [
   { what: "a series in a text file", files: { "series/Quay.txt": rightSeries } },
 ];
 
+/** One mistake in a file of ballots beside a right series. */
+const voted = (text: string, file = "ballots.csv"): Readonly<Record<string, string>> => ({
+  "series/quay.md": rightSeries,
+  [`votes/quay/${file}`]: text,
+});
+const voteHead = "ballot,series,study,choice,why";
+
+const voteMistakes: readonly GalleryMistake[] = [
+  { what: "ballots without the names of columns", files: voted("70ccec313571810a,quay,ferry,redesign,") },
+  { what: "an empty file of ballots", files: voted("\n") },
+  { what: "a picture among the ballots", files: voted("\u0089PNG\u0000", "hands.csv") },
+  { what: "a ballot with too few values", files: voted(`${voteHead}\n70ccec313571810a,quay,ferry`) },
+  {
+    what: "a ballot with an open quote",
+    files: voted(`${voteHead}\n70ccec313571810a,quay,ferry,redesign,"gold`),
+  },
+  { what: "a ballot with an id of another kind", files: voted(`${voteHead}\nInes,quay,ferry,redesign,`) },
+  {
+    what: "a ballot of another series",
+    files: voted("ballot 70ccec313571810a season ferry=redesign", "a.txt"),
+  },
+  {
+    what: "a ballot on a study that is mistyped",
+    files: voted("ballot 70ccec313571810a quay fery=redesign", "a.txt"),
+  },
+  {
+    what: "a ballot with a choice of its own",
+    files: voted("ballot 70ccec313571810a quay ferry=yes", "a.txt"),
+  },
+  {
+    what: "a ballot twice",
+    files: voted(
+      "ballot 70ccec313571810a quay ferry=redesign\nballot 70ccec313571810a quay ferry=original",
+      "a.txt",
+    ),
+  },
+  { what: "ballots in a document", files: voted("", "hands.docx") },
+  {
+    what: "ballots of a series that is mistyped",
+    files: { ...voted(voteHead), "votes/qauy/a.csv": voteHead },
+  },
+];
+
+/** Nominations beside the drawing of one flag. */
+const nominated = (text: string): Readonly<Record<string, string>> => ({
+  "flags/harbour.svg": rightDrawing.replaceAll("#1b2a5c", "#2e8b70"),
+  "flags/nominations.yaml": text,
+});
+const harbour = "flag: /flags/harbour.svg, by: Ines Valcourt, reason: Dark on dark";
+
+const nominationMistakes: readonly GalleryMistake[] = [
+  {
+    what: "a nomination of a flag that is mistyped",
+    files: nominated("nominations:\n  - { flag: /flags/habour.svg, reason: Dark on dark }\n"),
+  },
+  {
+    what: "a nomination of a flag by its file alone",
+    files: nominated("nominations:\n  - { flag: harbour.svg, reason: Dark on dark }\n"),
+  },
+  {
+    what: "a nomination twice",
+    files: nominated(`nominations:\n  - { ${harbour} }\n  - { ${harbour} }\n`),
+  },
+  {
+    what: "a nomination with an unknown key",
+    files: nominated("nominations:\n  - { flag: /flags/harbour.svg, why: Dark on dark }\n"),
+  },
+  { what: "nominations without their key", files: nominated(`- { ${harbour} }\n`) },
+];
+
 export const galleryMistakes: readonly GalleryMistake[] = [
+  ...nominationMistakes,
   ...seriesMistakes,
+  ...voteMistakes,
   { what: "two slugs alike", files: ferry("Ferry") },
   { what: "a study folder with capitals and spaces", files: { ...without, ...ferry("Ferry Wheel") } },
   { what: "a study folder that Windows cannot have", files: { ...without, ...ferry("aux") } },

@@ -5,6 +5,9 @@ import { isDrawingName } from "../study/original.ts";
 import { isEditorFile } from "./editorfile.ts";
 import { checkStudyFiles, type Entry } from "./listing.ts";
 
+/** Flags that readers named: beside the drawings, and read apart from them. */
+export const nominationFile = "nominations.yaml";
+
 /** A drawing in a folder. `file` is its path as shown in messages, `path` the absolute one. */
 export interface FolderDrawing {
   readonly name: string;
@@ -32,7 +35,10 @@ export function checkFolderDrawings(
   const problems = [
     ...checkStudyFiles(folder, drawings).map((problem) => soften(problem)),
     ...entries
-      .filter(({ name }) => !isDrawing(name) && !name.startsWith(".") && !isEditorFile(name))
+      .filter(
+        ({ name }) =>
+          !isDrawing(name) && name !== nominationFile && !name.startsWith(".") && !isEditorFile(name),
+      )
       .map(({ name }) => stray(folder, name)),
   ];
   const wrong = new Set(problems.map(({ file }) => file));

@@ -9,11 +9,13 @@ import {
 } from "../disk/filefailure.ts";
 import { kindOf, readFolder, readRegular } from "../disk/readfile.ts";
 import { defaultGallery, missingGallery, parseGallery } from "../gallery/galleryfile.ts";
+import { loadNominations, type Nomination } from "../gallery/nominationfile.ts";
 import { loadSeries } from "../series/loadseries.ts";
 import type { Series } from "../series/series.ts";
 import type { Gallery, Study } from "../study/study.ts";
 import { type ProseFile, parseStudy, type StudyOrigin } from "../study/studyfile.ts";
 import { describeTextFailure, textFileBytes } from "../text/textsource.ts";
+import { loadVotes } from "../vote/loadvotes.ts";
 import {
   contentInside,
   contentIsFile,
@@ -34,6 +36,8 @@ export interface LoadedGallery {
   readonly studies: readonly Study[];
   /** The series without an error, sorted by slug; studies in them may have one. */
   readonly series: readonly Series[];
+  /** Flags of flags/ that readers named. */
+  readonly nominations: readonly Nomination[];
   /** The names of all folders in studies/, good or bad, sorted. */
   readonly folders: readonly string[];
   readonly problems: readonly Problem[];
@@ -46,25 +50,20 @@ export interface LoadedGallery {
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadSeries`, `findClashes` and `findConfusables`.
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadSeries`, `loadVotes`, `loadNominations`, `findClashes` and `findConfusables`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
   const root = resolve(contentDir);
   const absent = await checkContent(shown, root);
-  if (absent) return { gallery: defaultGallery, studies: [], series: [], folders: [], problems: [absent] };
+  const empty = { studies: [], series: [], nominations: [], folders: [] };
+  if (absent) return { ...empty, gallery: defaultGallery, problems: [absent] };
 
   const { value: gallery, problems } = await loadSettings(contentDir);
   const folder = `${shown}/studies`;
   const entries = await readFolder(root, "studies");
   if ("kind" in entries)
-    return {
-      gallery,
-      studies: [],
-      series: [],
-      folders: [],
-      problems: [...problems, describeStudies(folder, entries)],
-    };
+    return { ...empty, gallery, problems: [...problems, describeStudies(folder, entries)] };
 
   const within = keepWithin(folder, entries, "folders");
   const listing = checkStudyFolders(folder, within.entries);
@@ -77,12 +76,22 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   }
   const folders = entries.filter(({ kind }) => kind === "folder").map(({ name }) => name);
   const series = await loadSeries(root, shown, folders);
+  const nominated = await loadNominations(root, shown);
+  const voted = await loadVotes(root, shown, series.value ?? []);
   return {
     gallery,
-    series: series.value ?? [],
+    series: voted.value,
+    nominations: nominated.value ?? [],
     studies: studies.map((study) => dropTaken(study, folders)),
     folders: folders.sort(compareText),
-    problems: [...found, ...series.problems, ...findClashes(studies, folders), ...findConfusables(studies)],
+    problems: [
+      ...found,
+      ...series.problems,
+      ...voted.problems,
+      ...nominated.problems,
+      ...findClashes(studies, folders),
+      ...findConfusables(studies),
+    ],
   };
 }
 

@@ -25,48 +25,48 @@ const mailAddress =
   /^[a-z0-9.!#$%&'*+/=?^_`{|}~-]{1,64}@(?:[a-z0-9](?:[a-z0-9-]{0,61}[a-z0-9])?\.)+[a-z]{2,63}$/i;
 
 /**
- * Reads an `answer:` value: a mail address, or an address that begins with `https://` and may hold placeholders behind
+ * Reads the value of `answer:`, or of another `key` of its kind: a mail address, or an address that begins with `https://` and may hold placeholders behind
  * its host. Anything else comes back as the reason and the hint of a problem.
  */
-export function parseAnswer(text: string): Answer | Advice {
+export function parseAnswer(text: string, key: "answer" | "nominate" = "answer"): Answer | Advice {
   if (mailAddress.test(text)) return { way: "mail", address: text };
-  if (/^https:\/\//i.test(text)) return parseForm(text);
+  if (/^https:\/\//i.test(text)) return parseForm(text, key);
   const quoted = quoteText(text);
   const inner = /^mailto:([^?]*)/i.exec(text)?.[1] ?? "";
   if (mailAddress.test(inner)) {
-    const reason = `“answer” is ${quoted}; the page makes the link, and needs the address alone.`;
-    return { reason, hint: `Type: answer: ${inner}` };
+    const reason = `“${key}” is ${quoted}; the page makes the link, and needs the address alone.`;
+    return { reason, hint: `Type: ${key}: ${inner}` };
   }
   if (/^http:\/\//i.test(text)) {
-    const reason = `“answer” is ${quoted}; only an address that begins with https:// is linked.`;
-    return { reason, hint: `Type, if the host has it: answer: ${text.replace(/^http/i, "https")}` };
+    const reason = `“${key}” is ${quoted}; only an address that begins with https:// is linked.`;
+    return { reason, hint: `Type, if the host has it: ${key}: ${text.replace(/^http/i, "https")}` };
   }
   const scheme = /^[a-z][a-z0-9+.-]*:/i.exec(text)?.[0];
   const reason =
     scheme === undefined
-      ? `“answer” is ${quoted}, which is neither a mail address nor an address that begins with https://.`
-      : `“answer” begins with “${scheme}”; only a mail address or https:// is linked.`;
-  return { reason, hint: `Type, for example: answer: editor@flags.example\nor: answer: ${example}` };
+      ? `“${key}” is ${quoted}, which is neither a mail address nor an address that begins with https://.`
+      : `“${key}” begins with “${scheme}”; only a mail address or https:// is linked.`;
+  return { reason, hint: `Type, for example: ${key}: editor@flags.example\nor: ${key}: ${example}` };
 }
 
-function parseForm(template: string): ReturnType<typeof parseAnswer> {
+function parseForm(template: string, key: string): ReturnType<typeof parseAnswer> {
   const words = [...template.matchAll(/\{([^{}]*)\}/g)].map(([, word]) => word ?? "");
   const unknown = words.find((word) => !known.includes(word));
   if (unknown !== undefined) {
     const near = findNearest(unknown, known);
     const list = known.map((word) => `{${word}}`).join(", ");
     return {
-      reason: `“answer” has the placeholder ${quoteText(`{${unknown}}`)}, which nothing is filled into.`,
+      reason: `“${key}” has the placeholder ${quoteText(`{${unknown}}`)}, which nothing is filled into.`,
       hint: near === undefined ? `There are: ${list}` : `Type “{${near}}”. There are: ${list}`,
     };
   }
   if (/[{}]/.test(template.replace(/\{[^{}]*\}/g, ""))) {
-    const reason = `“answer” is ${quoteText(template)}, where a brace stands alone.`;
-    return { reason, hint: `Close each placeholder: answer: ${example}` };
+    const reason = `“${key}” is ${quoteText(template)}, where a brace stands alone.`;
+    return { reason, hint: `Close each placeholder: ${key}: ${example}` };
   }
   if (!isFixedHost(template)) {
-    const reason = `“answer” is ${quoteText(template)}, which is no web address with its placeholders behind the host.`;
-    return { reason, hint: `Type, for example: answer: ${example}` };
+    const reason = `“${key}” is ${quoteText(template)}, which is no web address with its placeholders behind the host.`;
+    return { reason, hint: `Type, for example: ${key}: ${example}` };
   }
   return { way: "form", template };
 }

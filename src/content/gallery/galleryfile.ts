@@ -61,13 +61,17 @@ export function parseGallery(
 /** Returns the gallery of the settings that are not in `wrong`, with defaults for the others. */
 function fillIn(raw: Readonly<Record<string, unknown>>, wrong: ReadonlySet<string | undefined>): Gallery {
   const good = Object.fromEntries(Object.entries(raw).filter(([key]) => !wrong.has(key)));
-  const { palette, answer, ...settings } = gallerySchema.parse(good);
-  const parsed = answer === undefined ? undefined : parseAnswer(answer);
+  const { palette, answer, nominate, ...settings } = gallerySchema.parse(good);
+  const readWay = (key: "answer" | "nominate", text: string | undefined) => {
+    const parsed = text === undefined ? undefined : parseAnswer(text, key);
+    return parsed !== undefined && "way" in parsed ? { [key]: parsed } : {};
+  };
   return {
     ...defaultGallery,
     ...settings,
     ...(palette ? { palette: new Map(Object.entries(palette)) } : {}),
-    ...(parsed !== undefined && "way" in parsed ? { answer: parsed } : {}),
+    ...readWay("answer", answer),
+    ...readWay("nominate", nominate),
   };
 }
 

@@ -55,6 +55,12 @@ export const gallerySchema = z.strictObject({
       "Where readers answer: a mail address, or a form's https:// address with {url}, {title}, {edge} and {numbers} filled in.",
     )
     .exactOptional(),
+  nominate: z
+    .string()
+    .min(1)
+    .max(1000)
+    .describe("Where readers name a flag that needs a study: a mail address, or a form, as in answer.")
+    .exactOptional(),
 });
 
 /** How gallery.yaml and its keys are called in messages, and an example of each. */
@@ -73,5 +79,6 @@ export const galleryGuide: KeyGuide = {
     palette: 'palette: { white: "#ffffff", sea green: "#2e8b70" }',
     compareWith: "compareWith: collection",
     answer: "answer: editor@flags.example",
+    nominate: "nominate: editor@flags.example",
   },
 };

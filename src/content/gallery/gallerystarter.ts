@@ -19,5 +19,6 @@ language: ${language}
 # palette: { white: "#ffffff", sea green: "#2e8b70" }   # the colours that are tried
 # compareWith: collection           # a folder of drawings that redesigns are compared with
 # answer: editor@flags.example      # where readers answer: a mail address, or the https:// address of a form
+# nominate: editor@flags.example    # where readers name a flag that needs a study
 `;
 }

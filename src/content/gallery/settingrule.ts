@@ -11,14 +11,15 @@ import { galleryGuide } from "./gallerykey.ts";
  * the schema's to report.
  */
 export function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[] {
-  const { address, language, cloth, palette, compareWith, answer } = raw;
+  const { address, language, cloth, palette, compareWith, answer, nominate } = raw;
   return [
     ...checkInvisible(raw),
     ...(isText(address) ? checkAddress(address) : []),
     ...(isText(language) ? checkLanguage(language) : []),
     ...(isRaw(cloth) ? checkCloth(cloth) : []),
     ...(isText(compareWith) ? checkFolder(compareWith) : []),
-    ...(isText(answer) ? checkAnswer(answer) : []),
+    ...(isText(answer) ? checkAnswer(answer, "answer") : []),
+    ...(isText(nominate) ? checkAnswer(nominate, "nominate") : []),
     ...(isRaw(palette) ? checkPalette(palette) : []),
   ];
 }
@@ -59,9 +60,9 @@ function checkFolder(folder: string): Finding[] {
   return wrong("study/wrong-folder", "compareWith", { reason, hint });
 }
 
-function checkAnswer(answer: string): Finding[] {
-  const read = parseAnswer(answer);
-  return "reason" in read ? wrong("study/wrong-answer", "answer", read) : [];
+function checkAnswer(answer: string, key: "answer" | "nominate"): Finding[] {
+  const read = parseAnswer(answer, key);
+  return "reason" in read ? wrong("study/wrong-answer", key, read) : [];
 }
 
 function checkPalette(palette: Readonly<Record<string, unknown>>): Finding[] {

@@ -6,6 +6,7 @@ import type { Rule } from "./rule.ts";
 import { seriesRules } from "./seriesrule.ts";
 import { textRules } from "./textrule.ts";
 import { valueRules } from "./valuerule.ts";
+import { nominationRules, voteRules } from "./voterule.ts";
 
 /** Rules that belong together. `id` is good for an anchor. */
 export interface RuleChapter {
@@ -22,6 +23,7 @@ export const ruleChapters: readonly RuleChapter[] = [
   { id: "drawings", heading: "What a drawing may hold", rules: drawingRules },
   { id: "files", heading: "Files and folders", rules: folderRules },
   { id: "series", heading: "Series", rules: seriesRules },
+  { id: "votes", heading: "Votes and nominations", rules: [...voteRules, ...nominationRules] },
   { id: "settings", heading: "gallery.yaml", rules: galleryRules },
   { id: "templates", heading: "Templates", rules: templateRules },
 ];

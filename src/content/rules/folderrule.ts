@@ -228,8 +228,9 @@ export const galleryRules: readonly Rule[] = [
   {
     id: "study/wrong-answer",
     severity: "error",
-    means: "“answer” is neither a mail address nor an address of the web with places to fill in.",
-    why: "Readers who argue with a study are led there.",
+    means:
+      "“answer” or “nominate” is neither a mail address nor an address of the web with places to fill in.",
+    why: "Readers who argue with a study, or name a flag, are led there.",
     example: { file: "gallery.yaml", wrong: "answer: ask Ines", right: "answer: ines@flags.example" },
   },
   {

@@ -7,7 +7,9 @@ export type ExampleFile =
   | "prose.md"
   | "gallery.yaml"
   | "original.svg"
-  | "series/quay.md";
+  | "series/quay.md"
+  | "votes/quay/ballots.csv"
+  | "flags/nominations.yaml";
 
 /**
  * A mistake and what is right, both as they are typed. Without `right` the wrong lines are left out and nothing stands in

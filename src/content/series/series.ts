@@ -1,5 +1,6 @@
 // Floor 5. A series as its author wrote it, checked: several studies in the order in which they are to be read.
 import type { Located } from "../../problem/problem.ts";
+import type { Ballot } from "../vote/ballot.ts";
 
 /** A study by its slug; or a flag without a study, `flags/x.svg` in the content folder, with what is asked of the reader. */
 export type SeriesEntry =
@@ -17,6 +18,10 @@ export interface Series {
   readonly entries: readonly SeriesEntry[];
   /** The question at the end. */
   readonly closing?: string;
+  /** Whether the words of ballots may be shown. */
+  readonly showWords?: boolean;
+  /** What came back from the vote, by file; absent where nobody looked. */
+  readonly ballots?: readonly Ballot[];
   /** The opening, Markdown. */
   readonly body: string;
   /** Line on which the opening begins in its file, from 1. */

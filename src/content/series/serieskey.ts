@@ -19,6 +19,10 @@ export const seriesSchema = z.strictObject({
     .min(1)
     .max(100)
     .describe("In their order: folders of studies, and flags without a study."),
+  showWords: z
+    .boolean()
+    .describe("Whether the page of the vote shows the words of ballots; false unless said otherwise.")
+    .exactOptional(),
   closing: text(500).describe("The question at the end.").exactOptional(),
 });
 
@@ -35,6 +39,7 @@ export const seriesGuide: KeyGuide = {
     "studies.*.flag": "flag: /flags/harbour.svg",
     "studies.*.name": "name: The harbour flag",
     "studies.*.ask": "ask: What would you change here?",
+    showWords: "showWords: true",
     closing: "closing: Which of these changes would you make?",
   },
 };

@@ -100,4 +100,6 @@ export interface Gallery {
   readonly compareWithAt?: Located;
   /** Where readers answer. */
   readonly answer?: Answer;
+  /** Where readers name a flag that needs a study. */
+  readonly nominate?: Answer;
 }

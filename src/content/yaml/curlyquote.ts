@@ -6,7 +6,7 @@ const curly = /[\p{Pi}\p{Pf}\u201a\u201e\u2033]/u;
 
 /** Where no typographic quote is ever meant: colours, selectors, files, dates, words from a list. In prose they are right. */
 const plainPaths =
-  /^(?:original|status|date|focus\.\w+|(?:change|options\.\d+)\.(?:replace|with|only)|credit\.(?:licence|source)|address|language|compareWith|answer|palette\..+)$/;
+  /^(?:original|status|date|focus\.\w+|(?:change|options\.\d+)\.(?:replace|with|only)|credit\.(?:licence|source)|address|language|compareWith|answer|nominate|palette\..+)$/;
 
 /** Returns a finding for each value in `raw` that stands in typographic quotes and must not. */
 export function checkCurly(raw: unknown, path = ""): Finding[] {

@@ -14,6 +14,7 @@ import { formatShowPath, presentShow } from "../../views/show/showpage.ts";
 import type { SharedPages, StudyPages } from "../../views/siteview.ts";
 import { formatChangesPath, formatStudyPath } from "../../views/status.ts";
 import { hasRanking } from "../../views/study/optionsview.ts";
+import { formatVotePath } from "../../views/vote/votepage.ts";
 import { createFormat } from "../../words/format.ts";
 import { fileOf, type SiteFile } from "../folder/sitefile.ts";
 import { iconSvg } from "../pictures/icon.ts";
@@ -102,7 +103,7 @@ export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly 
 /** Every page that says where it stands; `lastmod` only where the study has a date. */
 function listPages(
   results: readonly StudyResult[],
-  { series, rivals, shelfIndexes, shelves }: View,
+  { series, rivals, votes, shelfIndexes, shelves }: View,
   address: Address,
 ) {
   const studies = results.map(({ study: { slug, date } }) => ({
@@ -127,6 +128,7 @@ function listPages(
     { url: address("/method/") },
     { url: address("/rules/") },
     ...lessons,
+    ...votes.map(({ slug }) => ({ url: address(formatVotePath(slug)) })),
     ...studies,
     ...below,
     ...others,

@@ -16,6 +16,7 @@ import { presentSeriesCards, type SeriesCard } from "../series/seriesplace.ts";
 import { countStudies, type ShelfKind } from "../shelf/shelf.ts";
 import { linkIndexes, linkShelves, type ShelfIndexLink } from "../shelf/shelfindex.ts";
 import { formatStudyPath, presentStatus } from "../status.ts";
+import { type AnswerView, presentNominate } from "../study/answerview.ts";
 import { type Card, orderStudies, presentCard } from "./card.ts";
 import { type GainView, presentGain, rankGains } from "./gainchart.ts";
 
@@ -36,6 +37,8 @@ export interface FrontPage {
   readonly finder: Finder | undefined;
   /** The ways to the indexes of authors and tags. */
   readonly shelves: readonly ShelfIndexLink[];
+  /** The way to name a flag; undefined where the gallery takes none. */
+  readonly nominate: AnswerView | undefined;
 }
 
 /** What the list can be narrowed to; a choice that would narrow nothing is left out. */
@@ -105,6 +108,7 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
         : undefined,
     finder: listed.length < 2 ? undefined : presentFinder(listed, studies.length, link, format),
     shelves: linkIndexes(studies, link, format),
+    nominate: presentNominate(gallery),
   };
 }
 

@@ -15,6 +15,7 @@ import { renderProse } from "../safeprose.ts";
 import { recordSeries } from "../schemarecord.ts";
 import { formatStudyPath } from "../status.ts";
 import { type Linked, linkPeople } from "../study/byline.ts";
+import { type CitationView, presentSeriesRefer } from "../study/citation.ts";
 import { anchorOf, nameEntry, placeDrawing, surveyPath } from "../survey/flagname.ts";
 
 export interface SeriesPage {
@@ -32,6 +33,9 @@ export interface SeriesPage {
   /** All its flags small, each leading to its item; none where there is one alone. */
   readonly strip: readonly { readonly number: string; readonly title: string; readonly plate: Plate }[];
   readonly closing: string | undefined;
+  readonly refer: CitationView;
+  /** The way to its vote; undefined where it holds no study. */
+  readonly vote: string | undefined;
   /** Undefined where no study of it has an edge, or one alone. */
   readonly gain: GainView | undefined;
   /** The address of its sheets for a class. */
@@ -122,6 +126,8 @@ function presentOne(
     closing: series.closing,
     sheet: link(`${path}sheet/`),
     show: link(`${path}show/`),
+    refer: presentSeriesRefer(series, gallery, format),
+    vote: studies.length === 0 ? undefined : link(`${path}vote/`),
     gain: gains.ranked.length < 2 ? undefined : presentGain(gains, link, format),
   };
 }

@@ -1,5 +1,7 @@
 // Floor 8. “Argue with this”: the link by which a reader answers, with the address and the numbers already in it.
 import type { Answer } from "../../content/gallery/answerlink.ts";
+import type { Gallery } from "../../content/study/study.ts";
+import { formatCanonical } from "../address.ts";
 
 export interface AnswerView {
   readonly href: string;
@@ -26,6 +28,16 @@ export function presentAnswer(answer: Answer | undefined, about: Answered): Answ
   }
   const href = fillForm(answer.template, about);
   return { href, way, words: `at ${new URL(href).host}${describeFilled(answer.template)}.` };
+}
+
+/** The link by which a reader names a flag that needs a study, or undefined where the gallery takes none. */
+export function presentNominate({ nominate, title, address }: Gallery): AnswerView | undefined {
+  return presentAnswer(nominate, {
+    title: `A flag for ${title}`,
+    edge: undefined,
+    stamped: formatCanonical(address, "/survey/") ?? title,
+    numbers: ["The flag:", "Why:"],
+  });
 }
 
 /** Promises no more than the form's address takes along. */

@@ -1,6 +1,7 @@
 // Floor 8. How to refer to a study or to one of its edges: as plain text and as BibTeX, with the stamp of what was measured.
 import type { StudyResult } from "../../analysis/result.ts";
-import type { Gallery } from "../../content/study/study.ts";
+import type { Series } from "../../content/series/series.ts";
+import type { Gallery, Study } from "../../content/study/study.ts";
 import { isolate } from "../../words/direction.ts";
 import type { Format } from "../../words/format.ts";
 import { stampOf } from "../../words/studystamp.ts";
@@ -8,10 +9,14 @@ import { formatTitle } from "../../words/title.ts";
 import { formatCanonical } from "../address.ts";
 import { formatStudyPath } from "../status.ts";
 
-export interface ReferView {
-  readonly stamp: string;
+/** What is cited, in both forms. */
+export interface CitationView {
   readonly text: string;
   readonly bibtex: string;
+}
+
+export interface ReferView extends CitationView {
+  readonly stamp: string;
   /** The address with the stamp in it; without its host where the gallery has no address. */
   readonly stamped: string;
   /** The same as a link of the page. */
@@ -40,38 +45,57 @@ export function presentRefer(
   const whole = formatTitle(study);
   const title = part === undefined ? whole : `${part.title}, in ${whole}`;
   const kind = part === undefined ? "unofficial flag redesign study" : part.kind;
-  const authors = study.authors.length === 0 ? "" : `${isolate(format.list(study.authors))}: `;
-  const date = study.date === undefined ? "" : `, ${isolate(format.date(study.date))}`;
   return {
     stamp,
     stamped,
     link: canonical === undefined ? `?stamp=${stamp}` : stamped,
-    text: `${authors}“${isolate(title)}”, ${kind}. ${isolate(gallery.title)}${date}. ${stamped}`,
-    bibtex: formatBibtex(result, { title, kind, path, stamp, stamped }, gallery),
+    ...cite(study, { title, kind, path, stamp, address: stamped }, gallery, format),
   };
 }
+
+/** Both forms for a series, which has no stamp: its studies have theirs. */
+export function presentSeriesRefer(series: Series, gallery: Gallery, format: Format): CitationView {
+  const path = `/series/${series.slug}/`;
+  const address = formatCanonical(gallery.address, path) ?? path;
+  const kind = "series of unofficial flag redesign studies";
+  return cite(series, { title: series.title, kind, path, address }, gallery, format);
+}
+
+function cite(work: Work, cited: Cited, gallery: Gallery, format: Format): CitationView {
+  const authors = work.authors.length === 0 ? "" : `${isolate(format.list(work.authors))}: `;
+  const date = work.date === undefined ? "" : `, ${isolate(format.date(work.date))}`;
+  const { title, kind, address } = cited;
+  return {
+    text: `${authors}“${isolate(title)}”, ${kind}. ${isolate(gallery.title)}${date}. ${address}`,
+    bibtex: formatBibtex(work, cited, gallery),
+  };
+}
+
+type Work = Pick<Study, "authors" | "date">;
 
 interface Cited {
   readonly title: string;
   readonly kind: string;
   readonly path: string;
-  readonly stamp: string;
-  readonly stamped: string;
+  readonly stamp?: string;
+  readonly address: string;
 }
 
-function formatBibtex({ study }: StudyResult, cited: Cited, gallery: Gallery): string {
-  const { title, kind, path, stamp, stamped } = cited;
-  const note = `${kind.slice(0, 1).toUpperCase()}${kind.slice(1)}, ${gallery.title}, stamp ${stamp}`;
+function formatBibtex(work: Work, cited: Cited, gallery: Gallery): string {
+  const { title, kind, path, stamp, address } = cited;
+  const note = `${kind.slice(0, 1).toUpperCase()}${kind.slice(1)}, ${gallery.title}${stamp === undefined ? "" : `, stamp ${stamp}`}`;
   const fields: readonly (readonly [string, string])[] = [
     ["title", `{${escapeTex(title)}}`],
-    ...(study.authors.length === 0 ? [] : [["author", study.authors.map(nameTex).join(" and ")] as const]),
-    ...(study.date === undefined ? [] : [["year", study.date.slice(0, 4)] as const]),
+    ...(work.authors.length === 0 ? [] : [["author", work.authors.map(nameTex).join(" and ")] as const]),
+    ...(work.date === undefined ? [] : [["year", work.date.slice(0, 4)] as const]),
     // A brace in an address would end the field.
-    ["howpublished", `\\url{${stamped.replace(/[{}\\]/g, encodeURIComponent)}}`],
+    ["howpublished", `\\url{${address.replace(/[{}\\]/g, encodeURIComponent)}}`],
     ["note", escapeTex(note)],
   ];
   const lines = fields.map(([name, value]) => `  ${name} = {${value}},`);
-  return [`@misc{${keyOf(path)}-${stamp},`, ...lines, "}"].join("\n");
+  return [`@misc{${[keyOf(path), ...(stamp === undefined ? [] : [stamp])].join("-")},`, ...lines, "}"].join(
+    "\n",
+  );
 }
 
 /** `kedgeport`, or `kedgeport-000000-15244a` for one of its edges. */

@@ -1,6 +1,6 @@
 // Floor 8. One flag as a row of the survey: what it is called, its numbers with what they are sorted by, its drawing.
 
-import type { StudyResult } from "../../analysis/result.ts";
+import type { GalleryResult } from "../../analysis/result.ts";
 import type { SurveyEntry } from "../../analysis/survey/surveyentry.ts";
 import type { SurveyedFlag } from "../../analysis/survey/surveyflags.ts";
 import { proposeSlug } from "../../content/study/slug.ts";
@@ -27,7 +27,7 @@ export interface FlagRow {
   /** Slug of a study of it that could be begun; undefined where there is one. */
   readonly slug: string | undefined;
   readonly plate: Plate;
-  readonly studies: readonly { readonly title: string; readonly address: string }[];
+  readonly studies: readonly { readonly slug: string; readonly title: string; readonly address: string }[];
   /** How many more there are than are named; undefined where these are all. */
   readonly moreStudies: string | undefined;
   readonly clarity: Cell;
@@ -36,6 +36,8 @@ export interface FlagRow {
   readonly weakest: (Cell & { readonly swatches: readonly [Swatch, Swatch] }) | undefined;
   readonly first: readonly Swatch[];
   readonly best: (Cell & { readonly swatches: readonly [Swatch, Swatch] }) | undefined;
+  /** What readers said who named it. */
+  readonly nominated: readonly string[];
   /** All the words it can be found by, folded, parted by spaces. */
   readonly words: string;
 }
@@ -46,13 +48,14 @@ const mostStudies = 24;
 /** The row of a flag, for the page that `link` writes addresses for. */
 export function presentFlagRow(
   entry: SurveyEntry,
-  results: readonly StudyResult[],
+  { studies: results, nominations = [] }: Pick<GalleryResult, "studies" | "nominations">,
   link: Linker,
   format: Format,
 ): FlagRow {
   const { flag, measure } = entry;
   const name = nameEntry(entry, results);
   const studies = entry.slugs.slice(0, mostStudies).map((slug) => ({
+    slug,
     title: results.find(({ study }) => study.slug === slug)?.study.title ?? slug,
     address: link(formatStudyPath(slug)),
   }));
@@ -77,6 +80,9 @@ export function presentFlagRow(
     weakest,
     first,
     best,
+    nominated: nominations
+      .filter((one) => one.flag === flag.file)
+      .map(({ by, reason }) => (by === undefined ? reason : `${by}: ${reason}`)),
     words: foldWords([name, flag.file, ...names, ...studies.map(({ title }) => title)].join(" ")).join(" "),
   };
 }

@@ -8,6 +8,7 @@ import type { Format } from "../../words/format.ts";
 import { linkFrom } from "../address.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { mostOnPage } from "../paging.ts";
+import { type AnswerView, presentNominate } from "../study/answerview.ts";
 import { surveyPath } from "./flagname.ts";
 import { type FlagRow, presentFlagRow } from "./flagrow.ts";
 import {
@@ -40,6 +41,8 @@ export interface SurveyPage {
   readonly failedRest: string | undefined;
   readonly downloads: readonly { readonly address: string; readonly file: string; readonly text: string }[];
   readonly how: string;
+  /** The way to name a flag; undefined where the gallery takes none. */
+  readonly nominate: AnswerView | undefined;
 }
 
 /** The choices of the form, and what is said of a narrowed list, `#` standing for its length. */
@@ -50,12 +53,13 @@ export interface SurveyFinder {
   readonly all: string;
 }
 
-/** What is said of chosen flags, `#` standing for how many, and what the file of them is called and begins with. */
+/** What is said of chosen flags, `#` standing for how many, what the file of them is called and begins with, and the file of a series of them. */
 export interface Choosing {
   readonly one: string;
   readonly many: string;
   readonly file: string;
   readonly heading: string;
+  readonly series: string;
 }
 
 /** Most rows on the page (our own judgement: what a browser shows at once). The files have all. */
@@ -71,7 +75,7 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
   const survey: GallerySurvey = result.survey ?? { entries: [], failed: [] };
   const link = linkFrom(surveyPath);
   const { entries } = survey;
-  const rows = entries.slice(0, mostRows).map((entry) => presentFlagRow(entry, result.studies, link, format));
+  const rows = entries.slice(0, mostRows).map((entry) => presentFlagRow(entry, result, link, format));
   const count = countFlags(entries.length, format);
   const picture = pictureSurvey(survey, result.gallery, format);
   const rest = entries.length - rows.length;
@@ -106,6 +110,7 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
       one: "1 flag chosen",
       many: "# flags chosen",
       file: "chosen-flags.txt",
+      series: "chosen-flags.md",
       heading: `Flags chosen from the survey of ${result.gallery.title}. Type the lines that begin with counterchange in the folder that holds flags/.`,
     },
     failed: survey.failed.slice(0, mostOnPage).map(({ file, problem }) => ({ file, reason: problem.reason })),
@@ -118,6 +123,7 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
       { address: link(`${surveyPath}${surveyFiles.json}`), file: surveyFiles.json, text: "The survey, JSON" },
     ],
     how: link("/method/#survey"),
+    nominate: presentNominate(result.gallery),
   };
 }
 

@@ -19,7 +19,7 @@ const served = ["site/template"];
 function findRaised(): readonly string[] {
   const files = readSources(["src"], [".ts"]).filter(({ path }) => !path.includes("/rules/"));
   const found = files.flatMap(
-    ({ text }) => text.match(/(?<=")(?:series|study|svg|site)\/[a-z0-9-]+(?=")/g) ?? [],
+    ({ text }) => text.match(/(?<=")(?:series|vote|nomination|study|svg|site)\/[a-z0-9-]+(?=")/g) ?? [],
   );
   return [...new Set(found)].sort();
 }

@@ -14,6 +14,7 @@ import { told } from "./told.ts";
 export type Files = Readonly<Record<string, string | Uint8Array>>;
 export type Side = "wrong" | "right";
 
+const rightBallots = "ballot,series,study,choice,why\n70ccec313571810a,quay,ferry,redesign,";
 const keys = rightStudy.slice(4, rightStudy.lastIndexOf("---"));
 const prose = rightStudy.slice(rightStudy.lastIndexOf("---") + 4);
 
@@ -25,6 +26,7 @@ const models: Readonly<Record<string, string>> = {
   "gallery.yaml": rightGallery,
   "series/quay.md": rightSeries,
   "quay.md": rightSeries,
+  "ballots.csv": rightBallots,
 };
 
 /** The part of the model file that an example stands for, where that is not the right side of it. */
@@ -96,10 +98,12 @@ export function filesOf(rule: Rule, side: Side): Files {
   const base: Record<string, string | Uint8Array> = { "gallery.yaml": rightGallery };
   if (example.file === "gallery.yaml") Object.assign(base, noStudies);
   else for (const [name, model] of study) base[`studies/ferry/${name}`] = model;
-  const isOutside = example.file === "gallery.yaml" || example.file === "series/quay.md";
-  if (example.file === "series/quay.md") base["flags/harbour.svg"] = otherDrawing;
+  const isOutside = example.file === "gallery.yaml" || example.file.includes("/");
+  if (example.file.startsWith("votes/")) base["series/quay.md"] = rightSeries;
+  if (/^(?:series|flags)\//.test(example.file)) base["flags/harbour.svg"] = otherDrawing;
   const path = isOutside ? example.file : `studies/ferry/${example.file}`;
-  base[path] = put(rule, text);
+  // These examples are whole files.
+  base[path] = /^(?:votes|flags)\//.test(example.file) ? (text ?? "") : put(rule, text);
   return base;
 }
 

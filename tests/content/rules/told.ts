@@ -1,5 +1,5 @@
 // The examples of the catalogue that are told in words, made: what is too long to show, or concerns more than one file.
-import { rightDrawing, rightGallery, rightStudy } from "../mistakes.ts";
+import { rightDrawing, rightGallery, rightSeries, rightStudy } from "../mistakes.ts";
 
 type Files = Readonly<Record<string, string | Uint8Array>>;
 
@@ -40,6 +40,17 @@ const grey = '<rect y="14" width="30" height="2" fill="#999999"/>';
 const halves =
   '<linearGradient id="halves"><stop offset=".5" stop-color="#ff0000"/><stop offset=".5" stop-color="#ffffff"/></linearGradient>';
 
+/** A table of ballots that differ in their ids. */
+const ballots = (count: number): string =>
+  ["ballot,series,study,choice,why"]
+    .concat(
+      Array.from(
+        { length: count },
+        (_, at) => `${String(at).padStart(16, "0")},quay,ferry,redesign,"It is seen"`,
+      ),
+    )
+    .join("\n");
+
 /** Rule → both sides, made. */
 export const told: Readonly<Record<string, { readonly wrong: Files; readonly right: Files }>> = {
   "study/front-matter-size": {
@@ -51,6 +62,10 @@ export const told: Readonly<Record<string, { readonly wrong: Files; readonly rig
   "study/too-long": {
     wrong: ferry(rightStudy.replace("A lighter ferry wheel", "A lighter ferry wheel ".repeat(14))),
     right: ferry(rightStudy.replace("A lighter ferry wheel", "A lighter ferry wheel ".repeat(9))),
+  },
+  "vote/file-size": {
+    wrong: { ...right, "series/quay.md": rightSeries, "votes/quay/a.csv": ballots(1500) },
+    right: { ...right, "series/quay.md": rightSeries, "votes/quay/a.csv": ballots(700) },
   },
   "study/formerly-claimed": {
     wrong: {

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import type { Gallery, Study } from "../../../src/content/study/study.ts";
-import { presentRefer } from "../../../src/views/study/citation.ts";
+import { presentRefer, presentSeriesRefer } from "../../../src/views/study/citation.ts";
 import { createFormat } from "../../../src/words/format.ts";
 import { stampOf } from "../../../src/words/studystamp.ts";
-import { gallery, study, studyResult } from "../../publish/sample.ts";
+import { gallery, series, study, studyResult } from "../../publish/sample.ts";
 
 const format = createFormat("en");
 const stamp = stampOf(studyResult, gallery);
@@ -91,4 +91,18 @@ test("a gallery without an address of its own refers by path, and links to the p
   const { stamped, link } = refer({}, { ...gallery, address: "http://localhost:8080/" });
   expect(stamped).toBe(`/studies/a-square/?stamp=${stamp}`);
   expect(link).toBe(`?stamp=${stamp}`);
+});
+
+test("a series is cited by its address, without a stamp", () => {
+  const { text, bibtex } = presentSeriesRefer(series, gallery, format);
+  expect(text).toBe(
+    "Ines Valcourt and Nobody Here: “From the quay”, series of unofficial flag redesign studies. Flags of the Sound, June 24, 2026. https://flags.example/sound/series/quay/",
+  );
+  expect(bibtex).toBe(`@misc{series-quay,
+  title = {{From the quay}},
+  author = {Ines Valcourt and Nobody Here},
+  year = {2026},
+  howpublished = {\\url{https://flags.example/sound/series/quay/}},
+  note = {Series of unofficial flag redesign studies, Flags of the Sound},
+}`);
 });

@@ -6,7 +6,7 @@ import { studyResult } from "../../publish/sample.ts";
 import { survey } from "../../publish/surveyed.ts";
 
 const rows = survey.entries.map((entry) =>
-  presentFlagRow(entry, [studyResult], linkFrom("/survey/"), createFormat("en")),
+  presentFlagRow(entry, { studies: [studyResult] }, linkFrom("/survey/"), createFormat("en")),
 );
 
 test("an original: its study, its weakest edge, what to change", () => {
@@ -50,6 +50,24 @@ test("a focus that lasts to no step sorts before all others, and is not no focus
   const [, clear] = survey.entries;
   if (clear === undefined) throw new Error("the survey has a clear flag");
   const flag = { ...clear.flag, focus: { source: "found", clarity: 30, lastsTo: null } } as const;
-  const row = presentFlagRow({ ...clear, flag }, [studyResult], linkFrom("/survey/"), createFormat("en"));
+  const row = presentFlagRow(
+    { ...clear, flag },
+    { studies: [studyResult] },
+    linkFrom("/survey/"),
+    createFormat("en"),
+  );
   expect(row.lasts).toEqual({ text: "under 10 flag heights", value: "0" });
+});
+
+test("what readers said who named it, and of no other flag", () => {
+  const nominations = [
+    { flag: "flags/harbour-pilots.svg", by: "Marit Osseny", reason: "It is gone at dusk." },
+    { flag: "flags/harbour-pilots.svg", reason: "Too many stripes." },
+  ];
+  const said = survey.entries.map(
+    (entry) =>
+      presentFlagRow(entry, { studies: [studyResult], nominations }, linkFrom("/survey/"), createFormat("en"))
+        .nominated,
+  );
+  expect(said).toEqual([[], ["Marit Osseny: It is gone at dusk.", "Too many stripes."], []]);
 });

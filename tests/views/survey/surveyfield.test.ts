@@ -11,7 +11,7 @@ const format = createFormat("en");
 const fieldOf = (entries: readonly SurveyEntry[]) =>
   presentField(
     entries,
-    entries.map((entry) => presentFlagRow(entry, [studyResult], linkFrom("/survey/"), format)),
+    entries.map((entry) => presentFlagRow(entry, { studies: [studyResult] }, linkFrom("/survey/"), format)),
     format,
   );
 

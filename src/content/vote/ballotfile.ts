@@ -1,0 +1,105 @@
+// Floor 5. The bytes of one file of ballots → its good ballots, and what is wrong with the others.
+import { locate } from "../../problem/locate.ts";
+import { type Outcome, type Place, type Problem, report } from "../../problem/problem.ts";
+import { quoteText } from "../../problem/quote.ts";
+import { readSource, reportIn, type Source } from "../text/textsource.ts";
+import { type Ballot, checkVote, readVote, type Vote } from "./ballot.ts";
+import { columns, findReader, type PlacedVote } from "./ballotrow.ts";
+
+/** Ballots of one series: its slug, its studies, and where ballots were met so far, by their id. */
+export interface Poll {
+  readonly slug: string;
+  readonly studies: readonly string[];
+  readonly met: Map<string, string>;
+}
+
+/**
+ * Reads a file of ballots and adds their ids to those that were met. A ballot with a bad vote is left out, and so is what
+ * stands there a second time.
+ *
+ * Problems: those of `readSource`; `vote/no-ballots`, `vote/row`, `vote/other-series`, `vote/unknown-study`,
+ * `vote/unknown-choice`; a warning `vote/ballot-twice`.
+ */
+export function parseBallots(
+  file: string,
+  bytes: Uint8Array,
+  poll: Poll,
+): Outcome<readonly Ballot[]> & { readonly value: readonly Ballot[] } {
+  const { value: source, problems: unreadable } = readSource(file, bytes);
+  if (source === undefined) return { value: [], problems: unreadable };
+  const start = source.lines.findIndex((line) => line.trim() !== "");
+  const first = source.lines[start]?.trimEnd() ?? "";
+  const read = findReader(first);
+  if (read === undefined) return { value: [], problems: [noBallots(source, Math.max(0, start))] };
+  const isTable = !first.startsWith("ballot ");
+  const votes: PlacedVote[] = [];
+  const problems: Problem[] = [];
+  for (const [index, text] of source.lines.entries()) {
+    if (text.trim() === "" || (isTable && index === start)) continue;
+    const found = read(text.trimEnd(), index + 1);
+    if (found === undefined) problems.push(badRow(source, index + 1, isTable));
+    else votes.push(...found);
+  }
+  const gathered = gather(source, votes, poll);
+  return { value: gathered.ballots, problems: [...problems, ...gathered.problems] };
+}
+
+function gather(source: Source, placed: readonly PlacedVote[], { slug, studies, met }: Poll) {
+  const found = new Map<string, Map<string, Vote>>();
+  const bad = new Set<string>();
+  const twice = new Set<string>();
+  const problems: Problem[] = [];
+  for (const { raw, places } of placed) {
+    const { ballot, study } = raw;
+    const fault = checkVote(raw, slug, studies);
+    const earlier = met.get(ballot);
+    const mine = found.get(ballot) ?? new Map<string, Vote>();
+    if (fault !== undefined) {
+      bad.add(ballot);
+      problems.push(reportIn(fault.rule, [source, places[fault.at]], fault));
+    } else if (earlier !== undefined || mine.has(study)) {
+      const key = earlier === undefined ? `${ballot} ${study}` : ballot;
+      if (!twice.has(key)) problems.push(standsTwice(source, places.ballot, ballot, earlier));
+      twice.add(key);
+    } else found.set(ballot, mine.set(study, readVote(raw)));
+  }
+  for (const id of found.keys()) met.set(id, source.file);
+  const good = [...found].filter(([id]) => !bad.has(id));
+  return { ballots: good.map(([id, votes]): Ballot => ({ id, votes: [...votes.values()] })), problems };
+}
+
+function noBallots(source: Source, index: number): Problem {
+  const line = source.lines[index] ?? "";
+  const at = {
+    file: source.file,
+    ...locate(line, { line: index + 1, column: 1, length: Math.max(1, line.length) }),
+  };
+  const reason =
+    line.trim() === ""
+      ? "The file is empty."
+      : "The file begins neither with the names of the columns nor with the line of a ballot.";
+  return report("vote/no-ballots", at, {
+    reason,
+    hint: `The first line of a table is: ${columns.join(",")}`,
+  });
+}
+
+function badRow(source: Source, line: number, isTable: boolean): Problem {
+  const text = source.lines[line - 1] ?? "";
+  const place: Place = { line, column: 1, length: Math.max(1, text.length) };
+  const hint = isTable
+    ? `Type the five values: ${columns.join(",")}`
+    : "Type: ballot ID SERIES STUDY=CHOICE, as the page gave it.";
+  return reportIn("vote/row", [source, place], { reason: "This line is no vote, so it is left out.", hint });
+}
+
+function standsTwice(source: Source, place: Place, ballot: string, earlier: string | undefined): Problem {
+  const where = earlier === undefined ? "with another vote on this study above" : `in ${quoteText(earlier)}`;
+  const reason = `The ballot ${ballot} stands already ${where}; what stands here is left out.`;
+  return reportIn(
+    "vote/ballot-twice",
+    [source, place],
+    { reason, hint: "Delete one of the two." },
+    "warning",
+  );
+}

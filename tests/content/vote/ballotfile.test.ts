@@ -1,0 +1,52 @@
+import { expect, test } from "vitest";
+import { parseBallots } from "../../../src/content/vote/ballotfile.ts";
+
+const ids = ["70ccec313571810a", "7961fd925d39d0a8", "5c9bcf35873be078"] as const;
+const head = "ballot,series,study,choice,why\n";
+const parse = (text: string, met = new Map<string, string>()) => {
+  const poll = { slug: "quay", studies: ["ferry", "wheel"], met };
+  const { value, problems } = parseBallots("votes/quay/a.csv", new TextEncoder().encode(text), poll);
+  return { value, told: problems.map(({ rule, place }) => [rule, place?.line, place?.column]) };
+};
+const row = (id: string, study = "ferry", choice = "redesign") => `${id},quay,${study},${choice},\n`;
+
+test("the rows of one id are one ballot; one that is bad costs no other", () => {
+  const text = `\ufeff${head}${row(ids[0])}${row(ids[0], "wheel", "neither")}${row(ids[1])}${row(ids[1], "fery")}${row(ids[2])}x\n`;
+  expect(parse(text.replaceAll("\n", "\r\n"))).toEqual({
+    value: [
+      {
+        id: ids[0],
+        votes: [
+          { study: "ferry", choice: "redesign" },
+          { study: "wheel", choice: "neither" },
+        ],
+      },
+      { id: ids[2], votes: [{ study: "ferry", choice: "redesign" }] },
+    ],
+    told: [
+      ["vote/row", 7, 1],
+      ["vote/unknown-study", 5, 23],
+    ],
+  });
+});
+
+test("of what stands twice the first counts, in one file and in the next", () => {
+  const met = new Map<string, string>();
+  const first = parse(`${head}${row(ids[0])}${row(ids[0], "ferry", "original")}`, met);
+  expect(first.value).toEqual([{ id: ids[0], votes: [{ study: "ferry", choice: "redesign" }] }]);
+  expect(first.told).toEqual([["vote/ballot-twice", 3, 1]]);
+  const next = parse(
+    `ballot ${ids[0]} quay ferry=original wheel=original\nballot ${ids[1]} quay wheel=neither\n`,
+    met,
+  );
+  expect(next.value).toEqual([{ id: ids[1], votes: [{ study: "wheel", choice: "neither" }] }]);
+  expect(next.told).toEqual([["vote/ballot-twice", 1, 8]]);
+});
+
+test.each([
+  ["", "vote/no-ballots"],
+  ["study,choice\n", "vote/no-ballots"],
+  [`\u0089PNG\u0000`, "vote/no-ballots"],
+])("%j holds no ballots", (text, rule) => {
+  expect(parse(text)).toMatchObject({ value: [], told: [[rule, 1, 1]] });
+});
