@@ -1,8 +1,9 @@
 // The package as somebody gets it: packed, unpacked into another folder's packages, every command run from there.
 import { execFileSync, spawn } from "node:child_process";
-import { mkdir, readdir, readFile, symlink, writeFile } from "node:fs/promises";
-import { join } from "node:path";
-import { expect, onTestFinished, test, vi } from "vitest";
+import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { afterAll, beforeAll, expect, onTestFinished, test, vi } from "vitest";
 import { commands } from "../../src/cli/commands.ts";
 import { makeFolder } from "../content/folder.ts";
 import { listWorkingIn, runShell } from "./run.ts";
@@ -13,16 +14,24 @@ const home = join(import.meta.dirname, "../..");
 const flag =
   '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><path fill="#15244a" d="M0 0h3v2H0z"/><circle cx="1.5" cy="1" r=".5" fill="#701c2b"/></svg>';
 
+/** The package, packed once, in a folder of its own. */
+let packed = "";
+beforeAll(async () => {
+  const folder = await mkdtemp(join(tmpdir(), "counterchange-test-"));
+  const said = execFileSync("npm", ["pack", "--json", "--ignore-scripts", "--pack-destination", folder], {
+    cwd: home,
+  });
+  const [{ filename }] = JSON.parse(said.toString());
+  packed = join(folder, filename);
+});
+afterAll(() => rm(dirname(packed), { recursive: true, force: true }));
+
 /** Puts the package into `node_modules` of a new folder, with links to what it depends on, no compiler among it: as npm does, without a network. */
 async function install(): Promise<string> {
   const root = await makeFolder({ "package.json": '{ "private": true }', "flag.svg": flag });
   const packages = join(root, "node_modules");
   await mkdir(join(packages, ".bin"), { recursive: true });
-  const packed = execFileSync("npm", ["pack", "--json", "--ignore-scripts", "--pack-destination", root], {
-    cwd: home,
-  });
-  const [{ filename }] = JSON.parse(packed.toString());
-  execFileSync("tar", ["-xzf", join(root, filename), "-C", packages]);
+  execFileSync("tar", ["-xzf", packed, "-C", packages]);
   execFileSync("mv", [join(packages, "package"), join(packages, "counterchange")]);
   for (const name of await readdir(join(home, "node_modules")))
     if (!/^\.|^(?:@?esbuild|tsx|typescript|@typescript)$/.test(name))
