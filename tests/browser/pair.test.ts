@@ -332,11 +332,7 @@ test("on paper both flags and one of both halves, whatever was shown, and no con
     await next.click();
     await expectShown(page, ["Original"]);
     await page.emulateMedia({ media: "print" });
-    expect(await listShown(page)).toEqual([
-      "Original",
-      "Redesign",
-      "Half original, half redesign",
-    ]);
+    expect(await listShown(page)).toEqual(["Original", "Redesign", "Half original, half redesign"]);
     expect(await next.isVisible()).toBe(false);
     const split = page.locator(".split img");
     expect(await boxOf(split.first())).toEqual(await boxOf(split.nth(1)));
