@@ -185,9 +185,7 @@ export function VisionFigure({ worked: { seen } }: Worked): JSX.Element {
           </>
         )}
       </Row>
-      <figcaption>
-        The clarity of the whole flag; under grey how far its nearest two greys differ (ΔE00).
-      </figcaption>
+      <figcaption>The clarity of the whole flag.</figcaption>
     </figure>
   );
 }

@@ -21,9 +21,9 @@ export function EdgeStep({ method: { limits, pixels, worked } }: { method: Metho
       }
     >
       <p>
-        We draw the flag {pixels} pixels high, lower where it is very wide, and number its colours. Wherever
-        two of them meet we trace the line between them. All lines between the same two colours are one{" "}
-        <em>edge</em>; its length is told in heights of the flag: across one of 2:3 it is 1.5.
+        We draw the flag {pixels} pixels high, lower where it is very wide, and number its colours. We trace
+        the line wherever two of them meet. All lines between the same two colours are one <em>edge</em>; its
+        length is told in heights of the flag: across one of 2:3 it is 1.5.
       </p>
       <p>
         The border of the flag is no edge. A shape that shows at less than half its strength (opacity 0.4) is
@@ -68,8 +68,8 @@ export function ViewingStep({ method: { limits, viewing, worked } }: { method: M
         flag without a charge is no worse for it.
       </p>
       <p>
-        A colour that differs from a larger one by under {limits.same} (ΔE00, a{" "}
-        <a href="#beside">colour difference</a>) counts with it. Shares of colours are of the full drawing.
+        A colour within {limits.same} of a larger one (<a href="#beside">ΔE00</a>) counts with it. Shares of
+        colours are of the full drawing.
       </p>
     </Step>
   );
@@ -97,9 +97,8 @@ export function LastingStep({ method: { limits, steps, worked } }: { method: Met
         left, and its largest piece has to span {limits.span} arcminutes, as a letter that 20/20 sight reads.
       </p>
       <p>
-        The last distance from which it is large enough is the one it <em>lasts to</em>. That is a matter of
-        size, which no change of colour moves. The pictures are blurred as an eye has them from there; no
-        number is taken from them.
+        It <em>lasts to</em> the last distance from which it is large enough. That is a matter of size, which
+        no change of colour moves. The pictures are blurred as an eye has them; no number is taken from them.
       </p>
       <table class="narrow">
         <caption>What a distance makes of a flag, in percent of its height</caption>

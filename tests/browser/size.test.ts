@@ -163,6 +163,17 @@ test("the contents name headings of the page, and old anchors lead to where thei
     expect(links.length).toBeGreaterThan(5);
     for (const [anchor, text] of links) expect(await page.locator(anchor ?? "").textContent()).toBe(text);
     expect(await page.locator("#options, #matrix, #likeness, #facts, #colours, #drawings").count()).toBe(6);
+    // Grades that no edge has are not explained, and numbers under small pictures say what they are of.
+    const key = await page.locator(".map-key li").allTextContents();
+    expect(key.map((text) => text.trim())).toEqual([
+      "strong",
+      "weak",
+      "what has to be seen, found: 8% of the flag",
+    ]);
+    for (const text of await page.locator(".strip-clarity").allTextContents())
+      expect(text).toMatch(/what has to be seen: clarity \d+%$|shown enlarged$/);
+    for (const text of await page.locator(".seen-one .seen-number").allTextContents())
+      expect(text).toMatch(/^clarity of the whole flag |^nearest two greys differ by /);
   });
   await open("studies/kedgeport/#change-000000-e6b436", 1280, async (page) => {
     await page.waitForURL(/\/kedgeport\/changes\/#change-000000-e6b436$/);
