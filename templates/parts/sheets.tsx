@@ -266,15 +266,21 @@ function Answers({ study, sheet }: { study: SheetStudy; sheet: SheetPage }): JSX
         </div>
       )}
       <dl class="sheets-facts">
-        <dt>{words.own}</dt>
+        <dt>
+          <strong>{words.own}</strong>
+        </dt>
         <dd>{study.shares}</dd>
         {study.best && (
           <>
-            <dt>Other changes</dt>
+            <dt>
+              <strong>Other changes</strong>
+            </dt>
             <dd>{study.best}</dd>
           </>
         )}
-        <dt>The worksheet</dt>
+        <dt>
+          <strong>The worksheet</strong>
+        </dt>
         <dd>{words.opinion}</dd>
       </dl>
       <h3>Colours in lines</h3>
