@@ -28,7 +28,7 @@ export function Sheets({ sheet }: { sheet: SheetPage }): JSX.Element {
           <section key={part.id} id={part.id} class={`sheets-page sheets-${part.kind}`}>
             <Part part={part} sheet={sheet} />
             <p class="sheets-foot">
-              <span>{sheet.foot}</span> <span class="number">{part.page}</span>
+              <bdi>{sheet.foot}</bdi> <span class="number">{part.page}</span>
             </p>
           </section>
         ))}
@@ -144,7 +144,7 @@ function Handout({ study, words }: { study: SheetStudy; words: Words }): JSX.Ele
       <ol class="sheets-questions">
         {study.questions.map(({ ask }) => (
           <li key={ask}>
-            {ask}
+            <p>{ask}</p>
             <span class="sheets-line" />
           </li>
         ))}
@@ -252,7 +252,10 @@ function Answers({ study, sheet }: { study: SheetStudy; sheet: SheetPage }): JSX
       <ol class="sheets-questions">
         {study.questions.map(({ ask, answer }) => (
           <li key={ask}>
-            <span class="quiet">{ask}</span> <strong>{answer}</strong>
+            <p class="quiet">{ask}</p>
+            <p>
+              <strong>{answer}</strong>
+            </p>
           </li>
         ))}
       </ol>
@@ -263,15 +266,21 @@ function Answers({ study, sheet }: { study: SheetStudy; sheet: SheetPage }): JSX
         </div>
       )}
       <dl class="sheets-facts">
-        <dt>{words.own}</dt>
+        <dt>
+          <strong>{words.own}</strong>
+        </dt>
         <dd>{study.shares}</dd>
         {study.best && (
           <>
-            <dt>Other changes</dt>
+            <dt>
+              <strong>Other changes</strong>
+            </dt>
             <dd>{study.best}</dd>
           </>
         )}
-        <dt>The worksheet</dt>
+        <dt>
+          <strong>The worksheet</strong>
+        </dt>
         <dd>{words.opinion}</dd>
       </dl>
       <h3>Colours in lines</h3>

@@ -31,16 +31,13 @@ async function countPages(page: Page, format: "A4" | "Letter"): Promise<number> 
 }
 
 test("every study has three pages of A4 and of Letter", async () => {
-  const found = [];
-  for (const study of listFolders("studies"))
-    found.push(
-      await open(study, async (page) => [
-        study,
-        await countPages(page, "A4"),
-        await countPages(page, "Letter"),
-      ]),
-    );
-  expect(found).toEqual(listFolders("studies").map((study) => [study, 3, 3]));
+  const studies = listFolders("studies");
+  const found: unknown[] = [];
+  for (const study of studies)
+    await open(study, async (page) => {
+      found.push([study, await countPages(page, "A4"), await countPages(page, "Letter")]);
+    });
+  expect(found).toEqual(studies.map((study) => [study, 3, 3]));
 });
 
 test.each(listFolders("series", ".md"))("%s has the pages that its contents name", async (series) => {

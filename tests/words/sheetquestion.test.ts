@@ -21,6 +21,15 @@ test("the hardest edge, the grade of the longest that moved, and what the change
   );
 });
 
+test("of edges that moved the longest is asked for its grade, and of the original's none that became one colour", () => {
+  const longer = { ...first, length: 9, contrast: [84.2, 46] as const, outcome: "worse" as const };
+  const [, grade] = ask({ edges: [second, longer] });
+  expect(grade.ask).toContain("dark blue beside white has a contrast of 46%");
+  expect(grade.answer).toBe("Clear: 45% to under 60%.");
+  const [, other] = ask({ edges: [second, { ...longer, outcome: "merged" }] });
+  expect(other.ask).toContain("dark blue beside yellow");
+});
+
 test("where two edges are as hard to see, both are the answer; a clear one is said to be clear", () => {
   const edges = comparison.before.edges.map((edge) => ({ ...edge, contrast: 71.2 }));
   const [{ answer }] = ask({ before: { ...comparison.before, edges } });
