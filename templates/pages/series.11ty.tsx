@@ -26,6 +26,12 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
           <h1>{series.title}</h1>
           <Byline authors={series.authors} people={series.people} date={series.date} />
         </header>
+        {series.vote && (
+          <p class="series-vote">
+            <a href={series.vote}>Vote on these flags</a> before you read on: no number is shown there, and
+            not which is which.
+          </p>
+        )}
         <div class="series-opening">
           <div class="prose">
             {series.opening.map((html, index) => (
@@ -61,11 +67,6 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
           ))}
         </ol>
         {series.closing && <p class="series-closing">{series.closing}</p>}
-        {series.vote && (
-          <p class="series-vote">
-            <a href={series.vote}>Vote on these flags</a>, before you have seen the numbers or after.
-          </p>
-        )}
         {series.gain && (
           <section class="series-gain" aria-labelledby="all">
             <h2 id="all">Clarity, study by study</h2>
