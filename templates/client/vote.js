@@ -42,7 +42,8 @@ if (all) {
     // A browser may keep nothing, or have kept what somebody else put there.
     try {
       const kept = JSON.parse(localStorage.getItem(place));
-      return /^[0-9a-f]{16}$/.test(kept.id) && typeof kept.votes === "object" ? kept : begin();
+      const isOurs = /^[0-9a-f]{16}$/.test(kept.id) && /^[0-9a-z]{1,16}$/.test(kept.seed) && kept.votes;
+      return isOurs ? kept : begin();
     } catch {
       return begin();
     }
@@ -172,6 +173,10 @@ if (all) {
 
   function start() {
     for (const form of questions) {
+      // A study may have left the series since.
+      const { side } = state.votes[keyOf(form)] ?? {};
+      const inputs = [...form.querySelectorAll("input[type=radio]")];
+      if (!inputs.some(({ value }) => value === side)) delete state.votes[keyOf(form)];
       arrange(form);
       showChoice(form);
       form.querySelector(".vote-missing").textContent = "";

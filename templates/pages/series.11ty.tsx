@@ -29,6 +29,12 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
             <a href={series.show}>Step by step, for a projector</a>
           </p>
         </header>
+        {series.vote && (
+          <p class="series-vote">
+            <a href={series.vote}>Vote on these flags</a> before you read on: no number is shown there, and
+            not which is which.
+          </p>
+        )}
         <div class="series-opening">
           <div class="prose">
             {series.opening.map((html, index) => (
@@ -64,11 +70,6 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
           ))}
         </ol>
         {series.closing && <p class="series-closing">{series.closing}</p>}
-        {series.vote && (
-          <p class="series-vote">
-            <a href={series.vote}>Vote on these flags</a>, before you have seen the numbers or after.
-          </p>
-        )}
         {series.gain && (
           <section class="series-gain" aria-labelledby="all">
             <h2 id="all">Clarity, study by study</h2>

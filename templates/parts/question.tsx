@@ -53,7 +53,7 @@ export function Question({ question, of }: { question: VoteQuestion; of: number 
 }
 
 /** Which is which, the numbers, and how others chose. Without a script it opens on demand. */
-function Told({ question: { number, flag, sides, count } }: { question: VoteQuestion }): JSX.Element {
+function Told({ question: { flag, sides, count } }: { question: VoteQuestion }): JSX.Element {
   const rows = [...sides, { side: "neither", letter: "", name: "Neither", clarity: "", verdict: undefined }];
   return (
     <details class="vote-told">
@@ -103,7 +103,7 @@ function Told({ question: { number, flag, sides, count } }: { question: VoteQues
           ),
       )}
       {count && count.words.length > 0 && (
-        <ul class="vote-words" aria-label={`What voters said of number ${number}`}>
+        <ul class="vote-words">
           {count.words.map(({ side, text }, index) => (
             <li key={index}>
               <span class="quiet">{side}:</span> <bdi>{text}</bdi>

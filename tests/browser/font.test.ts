@@ -99,7 +99,8 @@ async function openContext(isWhole: boolean, failed: string[]): Promise<BrowserC
 
 /** Shows everything a page has, and asks the browser what it sets it in. */
 async function readSettings(page: Page, url: string): Promise<readonly Setting[]> {
-  await page.goto(url, { waitUntil: "load" });
+  // A vote draws the order of its sides by lot, unless it is told one.
+  await page.goto(url.includes("/vote/") ? `${url}?ballot=1` : url, { waitUntil: "load" });
   await page.evaluate(async () => {
     for (const element of document.querySelectorAll<HTMLElement>("body *")) element.hidden = false;
     for (const details of document.querySelectorAll("details")) details.open = true;

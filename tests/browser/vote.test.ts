@@ -120,6 +120,21 @@ test("by touch on a phone, in the dark: a tap on a flag chooses it, and the coun
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     expect(await listViolations(page, "colours")).toEqual([]);
     expect(await listViolations(page, "layout")).toEqual([]);
+    // A choice that the series does not ask for any more is forgotten, and so is what is no ballot.
+    const keep = async (change: (text: string) => string) =>
+      page.evaluate(
+        ([key = "", text = ""]) => localStorage.setItem(key, text),
+        [
+          ...(await page.evaluate(() => Object.keys(localStorage))),
+          change(await page.evaluate(() => Object.values(localStorage)[0] as string)),
+        ],
+      );
+    await keep((text) => text.replace(/"side":"[^"]*"/, '"side":"gone"'));
+    await page.reload();
+    expect(await page.locator(".vote-answer:visible").count()).toBe(1);
+    await keep(() => '{"id":"0000000000000000","seed":"<b>","votes":null}');
+    await page.reload();
+    expect(await page.locator(".vote-answer:visible").count()).toBe(1);
     expect(complaints).toEqual([]);
   });
 });
