@@ -90,6 +90,7 @@ const pages: readonly [(typeof sites)[number], string][] = [
   ["demo", "studies/lockmouth/"],
   ["demo", "studies/lockmouth/changes/"],
   ["demo", "studies/kedgeport/show/"],
+  ["demo", "series/half-dark/show/"],
   ["demo", "series/half-dark/"],
   ["demo", "method/"],
   ["demo", "rules/"],
