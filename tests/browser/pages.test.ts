@@ -90,6 +90,7 @@ const pages: readonly [(typeof sites)[number], string][] = [
   ["demo", "studies/lockmouth/"],
   ["demo", "studies/lockmouth/changes/"],
   ["demo", "studies/kedgeport/show/"],
+  ["demo", "series/half-dark/show/"],
   ["demo", "series/half-dark/"],
   ["demo", "flags/the-kedgeport-anchor/"],
   ["demo", "method/"],
@@ -220,8 +221,14 @@ async function checkFlags(page: Page): Promise<void> {
   const flags = await page.locator("img:visible").evaluateAll((images) =>
     images.map((image) => {
       const flag = image as HTMLImageElement;
-      const { width, height } = flag.getBoundingClientRect();
-      const mat = flag.closest(".mat")?.getBoundingClientRect();
+      const box = flag.getBoundingClientRect();
+      // On a projector the box is all the room there is, and the flag is as large in it as it can be, whole.
+      const isFitted = getComputedStyle(flag).objectFit === "contain";
+      const scale = Math.min(box.width / flag.naturalWidth, box.height / flag.naturalHeight);
+      const { width, height } = isFitted
+        ? { width: scale * flag.naturalWidth, height: scale * flag.naturalHeight }
+        : box;
+      const mat = flag.closest(isFitted ? ".show-picture" : ".mat")?.getBoundingClientRect();
       return {
         loaded: flag.naturalWidth > 0,
         stretch: (width / height) * (flag.naturalHeight / flag.naturalWidth),

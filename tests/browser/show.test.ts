@@ -206,3 +206,13 @@ test.each([
     { of, javaScriptEnabled: false },
   );
 });
+
+test("on paper each step has a page, across", async () => {
+  await open("", async (page) => {
+    const steps = await page.locator(".show-step").count();
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
+    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(steps);
+    const [, width = 0, height = 0] = /\/MediaBox\s*\[0 0 ([\d.]+) ([\d.]+)\]/.exec(pdf)?.map(Number) ?? [];
+    expect(width).toBeGreaterThan(height);
+  });
+});

@@ -14,6 +14,8 @@ export type Words = Pick<ShowStep, "heading" | "says">;
 const safe = 0.05;
 /** Up to so many rows there is room for larger type. */
 const fewRows = 4;
+/** Letters from which a heading has a second line. */
+const longHeading = 55;
 const mark = "Unofficial study, for discussion";
 
 /** The still of a step. */
@@ -47,7 +49,8 @@ function frame(
   const left = safe * width;
   const room = width - 2 * left;
   const top = safe * height;
-  const mat = { x: 0, y: top + 4.2 * unit, width, height: height - 2 * top - 11 * unit };
+  const head = (heading.length > longHeading ? 6.2 : 4.2) * unit;
+  const mat = { x: 0, y: top + head, width, height: height - 2 * top - head - 6.8 * unit };
   const box = { x: left, y: mat.y + 0.8 * unit, width: room, height: mat.height - 1.6 * unit };
   const items = arrange(box, unit);
   const isOnMat = items.every(({ kind }) => kind !== "text");
@@ -66,7 +69,14 @@ function frame(
     items: [
       ...(isOnMat ? [drawBox(mat, ink.mat)] : []),
       ...items,
-      text({ text: heading, y: top, pixels: 2.4 * unit, family: "serif", anchor: "start", most: 3.6 * unit }),
+      text({
+        text: heading,
+        y: top,
+        pixels: 2.4 * unit,
+        family: "serif",
+        anchor: "start",
+        most: head - 0.4 * unit,
+      }),
       ...(says === ""
         ? []
         : [
