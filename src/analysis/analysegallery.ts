@@ -3,6 +3,7 @@
 import { drawingChanged } from "../content/folder/absent.ts";
 import { endOf, folderOfStudies, outOfTime } from "../content/folder/gallerybudget.ts";
 import { type LoadedGallery, loadGallery, readOriginal } from "../content/folder/loadgallery.ts";
+import { checkAnswered } from "../content/study/answerkey.ts";
 import { pathOfOriginal } from "../content/study/original.ts";
 import { checkProse } from "../content/study/prosecheck.ts";
 import type { Gallery, Study } from "../content/study/study.ts";
@@ -149,6 +150,7 @@ async function analyse(
       ...problems,
       ...(ranked.value === undefined ? ranked.problems.map(unranked) : ranked.problems),
       ...prose,
+      ...checkAnswered(study, comparison.edges),
     ],
   };
 }

@@ -7,6 +7,7 @@ import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 import { Elsewhere, Meeting, Seen, Siblings } from "../parts/edgepage.tsx";
 import { Refer, StampNote } from "../parts/refer.tsx";
+import { Said } from "../parts/said.tsx";
 
 export const data = {
   pagination: { data: "site.edges", size: 1, alias: "edge" },
@@ -30,6 +31,7 @@ export function render({ edge }: { site: SiteView; edge: EdgePage }): JSX.Elemen
         </header>
         <Siblings edge={edge} />
         <Meeting edge={edge} />
+        <Said said={edge.said} />
         <Seen edge={edge} />
         <Elsewhere edge={edge} />
         <Refer refer={edge.refer} />

@@ -10,6 +10,7 @@ import { Document } from "../parts/document.tsx";
 import { Edges } from "../parts/edges.tsx";
 import { Record } from "../parts/record.tsx";
 import { StampNote } from "../parts/refer.tsx";
+import { Said } from "../parts/said.tsx";
 import { SeriesPlaces } from "../parts/series.tsx";
 import { Argument, Heading, Plates, Seen } from "../parts/study.tsx";
 
@@ -32,6 +33,7 @@ export function render({ study }: { site: SiteView; study: StudyPage }): JSX.Ele
         <Plates study={study} />
         <Contents study={study} />
         <Argument study={study} />
+        <Said said={study.said} />
         <Edges study={study} />
         {study.ruler && <Afar study={study} />}
         <Seen study={study} />

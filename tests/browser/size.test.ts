@@ -22,7 +22,7 @@ async function open<T>(address: string, width: number, look: (page: Page) => Pro
 /** What the page of a study takes, in CSS pixels and sheets of A4. */
 interface Size {
   readonly slug: string;
-  /** Besides its prose, at each width. */
+  /** Besides its prose and the answers of others, at each width. */
   readonly heights: Readonly<Record<1280 | 390, number>>;
   /** At 390 px with letters twice as large: the page of the study, and that of its other changes. */
   readonly enlarged: readonly number[];
@@ -36,7 +36,10 @@ async function measureAt(page: Page, width: number): Promise<number> {
   return page.evaluate(
     () =>
       document.documentElement.scrollHeight -
-      (document.querySelector(".prose")?.getBoundingClientRect().height ?? 0),
+      [document.querySelector(".prose"), document.querySelector(".said")].reduce(
+        (sum, part) => sum + (part?.getBoundingClientRect().height ?? 0),
+        0,
+      ),
   );
 }
 

@@ -53,7 +53,7 @@ export function checkStudyFolders(
 }
 
 /**
- * Returns a problem for everything in a study's folder but drawings and `study.md`, or `study.yaml` with `prose.md`.
+ * Returns a problem for everything in a study's folder but drawings, the folder `answers`, and `study.md`, or `study.yaml` with `prose.md`.
  *
  * Problems: `study/two-files` where both are there, `study/prose-alone`, `study/unexpected-file`, `study/study-name`, `study/drawing-name`, `study/same-name`, `study/link`, `study/not-a-file`; a
  * warning `study/leftover-file` for what operating systems leave behind.
@@ -70,6 +70,7 @@ export function checkStudyFiles(folder: string, entries: readonly Entry[]): Prob
     if (isEditorFile(name)) return [];
     if (kind === "link") return [linkProblem(file)];
     if (leftovers.includes(name)) return [leftover(file)];
+    if (name === "answers" && kind === "folder") return [];
     const isText = textFiles.includes(name);
     if (!isText && !/\.svg$/i.test(name)) return [unexpected(file, name, names)];
     if (kind !== "file") return [notAFile(file, kind)];

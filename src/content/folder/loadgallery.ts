@@ -12,6 +12,7 @@ import { defaultGallery, missingGallery, parseGallery } from "../gallery/gallery
 import { loadNominations, type Nomination } from "../gallery/nominationfile.ts";
 import { loadSeries } from "../series/loadseries.ts";
 import type { Series } from "../series/series.ts";
+import { loadAnswers } from "../study/answerfile.ts";
 import type { Gallery, Study } from "../study/study.ts";
 import { type ProseFile, parseStudy, type StudyOrigin } from "../study/studyfile.ts";
 import { describeTextFailure, textFileBytes } from "../text/textsource.ts";
@@ -50,7 +51,7 @@ export interface LoadedGallery {
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadSeries`, `loadVotes`, `loadNominations`, `findClashes` and `findConfusables`.
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadVotes`, `loadNominations`, `findClashes` and `findConfusables`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
@@ -72,7 +73,12 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   for (const slug of listing.slugs) {
     const { value, problems: more } = await loadStudy(root, shown, slug, gallery.palette);
     found.push(...more);
-    if (value) studies.push(value);
+    if (value === undefined) continue;
+    const said = await loadAnswers(root, shown, slug);
+    found.push(...said.problems);
+    studies.push(
+      said.value.length === 0 ? value : { ...value, answers: [...(value.answers ?? []), ...said.value] },
+    );
   }
   const folders = entries.filter(({ kind }) => kind === "folder").map(({ name }) => name);
   const series = await loadSeries(root, shown, folders);

@@ -15,6 +15,7 @@ export const answerWords = {
   title: "the title of the study",
   edge: "the edge, on its own page; nothing on the page of a study",
   numbers: "the change and what was measured",
+  answer: "the beginning of a file in the study’s folder answers, to be filled in",
 } as const;
 
 const known = Object.keys(answerWords);

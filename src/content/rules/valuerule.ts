@@ -274,6 +274,40 @@ export const valueRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/answer-link",
+    severity: "error",
+    means: "The link of an answer is no address that begins with https://.",
+    why: "Readers follow it to what somebody else wrote; nothing but a page of the web may stand there.",
+    example: {
+      file: "told",
+      wrong: "“link: forum.example/77” in an answer",
+      right: "“link: https://forum.example/77”",
+    },
+  },
+  {
+    id: "study/answer-edge",
+    severity: "warning",
+    means: "An answer names an edge that the flag does not have.",
+    why: "It then stands with the study as a whole, and not beside what it argues about.",
+    example: {
+      file: "told",
+      wrong: "“edge: white / pink” in an answer to a study of a flag without pink",
+      right: "an edge that the flag has",
+    },
+  },
+  {
+    id: "study/answer-name",
+    severity: "error",
+    means:
+      "A file in a study’s folder answers has a name that cannot be an address, or does not end with .md.",
+    why: "The file’s name is the address of the answer, which others link to.",
+    example: {
+      file: "folder",
+      wrong: "studies/ferry/study.md\nstudies/ferry/original.svg\nstudies/ferry/answers/Marit Osseny.txt",
+      right: "studies/ferry/study.md\nstudies/ferry/original.svg",
+    },
+  },
+  {
     id: "study/adopted-twice",
     severity: "warning",
     means: "Two studies of one flag are adopted.",

@@ -38,6 +38,23 @@ export interface Decision {
   readonly abstained?: number;
 }
 
+/** What somebody answered. `key` tells it from the others of its study; `text` is Markdown. */
+export interface StudyAnswer {
+  readonly key: string;
+  readonly by: string;
+  /** ISO date. */
+  readonly date?: string;
+  /** As written: `white / navy`. */
+  readonly edge?: string;
+  readonly says: "agree" | "disagree" | "doubt" | "ask";
+  readonly link?: string;
+  readonly text: string;
+  /** What the author says to it. */
+  readonly reply?: { readonly by?: string; readonly date?: string; readonly text: string };
+  /** Where `edge` stands, for later problems. */
+  readonly at: { readonly file: string } & Partial<Located>;
+}
+
 export type Focus = { readonly colour: string } | { readonly select: string };
 
 export interface Study {
@@ -71,6 +88,8 @@ export interface Study {
   readonly show?: ShowPlan;
   /** Whether its page offers the pictures of its steps. */
   readonly downloads?: boolean;
+  /** In no order. */
+  readonly answers?: readonly StudyAnswer[];
   /** Slugs that the study had before. */
   readonly formerly?: readonly string[];
   /** The prose, Markdown. */

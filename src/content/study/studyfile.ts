@@ -13,7 +13,7 @@ import { type FrontMatter, joinFiles, splitFrontMatter } from "../yaml/frontmatt
 import { parseYaml, type YamlData } from "../yaml/readyaml.ts";
 import { describeIssues } from "../yaml/schemaissue.ts";
 import { parseOriginal } from "./original.ts";
-import type { Focus, Study } from "./study.ts";
+import type { Focus, Study, StudyAnswer } from "./study.ts";
 import { studyExamples, studySchema } from "./studykey.ts";
 import { checkStudy } from "./studyrule.ts";
 
@@ -59,11 +59,12 @@ export function parseStudy(
   const all = [...yaml.problems, ...checked.problems, ...body.problems];
   if (!checked.value || hasError(all)) return { value: undefined, problems: all };
 
-  const { original, focus, names, decision, decided, ...fields } = checked.value;
+  const { original, focus, names, decision, decided, answers, ...fields } = checked.value;
   const reference = parseOriginal(original);
   if ("reason" in reference) return { value: undefined, problems: all };
   const inFlags = reference.folder === "flags";
   const shownFolder = inFlags ? origin.shownFlagsFolder : origin.file.replace(/\/?study\.(?:md|yaml)$/, "");
+  const places = placesOf(source, yaml.value);
   const study: Study = {
     slug: origin.slug,
     file: origin.file,
@@ -75,9 +76,10 @@ export function parseStudy(
     ...(decided ? { decision: decided } : decision === undefined ? {} : { decision: { why: decision } }),
     ...(focus === undefined ? {} : { focus: focusOf(focus) }),
     ...(prose === undefined ? {} : { proseFile: prose.file }),
+    ...(answers === undefined ? {} : { answers: placeAnswers(answers, origin.file, places) }),
     body: body.value ?? "",
     bodyLine: front.value.bodyLine,
-    places: placesOf(source, yaml.value),
+    places,
   };
   return { value: study, problems: all };
 }
@@ -148,6 +150,18 @@ function readNames(names: Readonly<Record<string, string>>): NonNullable<Study["
       ([colour, name]) => [parseColour(colour)?.hex ?? "#000000", name.trim()] as const,
     ),
   );
+}
+
+function placeAnswers(
+  answers: readonly Omit<StudyAnswer, "key" | "at">[],
+  file: string,
+  places: Study["places"],
+): readonly StudyAnswer[] {
+  return answers.map((answer, index) => ({
+    ...answer,
+    key: String(index + 1),
+    at: { file, ...places.get(`answers.${index}.edge`) },
+  }));
 }
 
 /** Exactly one of the two is there: `checkStudy` has seen to it. */

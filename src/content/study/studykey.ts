@@ -1,5 +1,6 @@
 // Floor 5. The keys of a study file: which there are, what each may hold, and what one looks like.
 import { z } from "zod";
+import { answerExamples, answerItem } from "./answerkey.ts";
 
 /** Text of 1 to `longest` characters. */
 export const text = (longest: number) => z.string().min(1).max(longest);
@@ -87,6 +88,7 @@ export const studySchema = z.strictObject({
     .boolean()
     .describe("Whether the page offers the pictures of the steps, for slides and recordings.")
     .exactOptional(),
+  answers: z.array(answerItem).max(200).describe("What others said to it.").exactOptional(),
   formerly: z
     .array(text(100))
     .max(20)
@@ -144,6 +146,7 @@ export const studyExamples: Readonly<Record<string, string>> = {
   "show.notes": 'notes: { the-flag: "Let them look before you speak." }',
   "show.notes.*": 'the-flag: "Let them look before you speak."',
   downloads: "downloads: true",
+  ...answerExamples,
   formerly: "formerly: [ferry-wheel]",
   "formerly.*": "formerly: [ferry-wheel]",
 };

@@ -5,6 +5,7 @@ import { quoteText } from "../../problem/quote.ts";
 import { checkCurly } from "../yaml/curlyquote.ts";
 import { isCutOff } from "../yaml/cutvalue.ts";
 import { capital, type Finding, labelOf, wrong } from "../yaml/finding.ts";
+import { checkAnswerLink } from "./answerkey.ts";
 import { findDateFault } from "./date.ts";
 import { checkInvisible } from "./invisiblevalue.ts";
 import { findLicenceFault } from "./licence.ts";
@@ -39,6 +40,9 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
     ...checkRepeated(raw),
     ...checkFocus(raw.focus),
     ...checkDecision(raw),
+    ...listOf(raw.answers).flatMap((answer, index) =>
+      isRaw(answer) ? checkAnswer(answer, `answers.${index}`) : [],
+    ),
     ...checkDate(raw.date),
     ...(isRaw(raw.decided) ? checkDate(raw.decided.date, "decided.date") : []),
     ...checkShow(raw.show, listOf(raw.options).length),
@@ -170,6 +174,15 @@ function checkDecision(raw: Raw): Finding[] {
     },
     { on: "key" },
   );
+}
+
+function checkAnswer({ by, date, link, reply }: Raw, path: string): Finding[] {
+  return [
+    ...checkAuthor(`${path}.by`, by),
+    ...checkDate(date, `${path}.date`),
+    ...(isRaw(reply) ? checkDate(reply.date, `${path}.reply.date`) : []),
+    ...checkAnswerLink(`${path}.link`, link),
+  ];
 }
 
 /** Returns what is wrong with a date, where it is text. */

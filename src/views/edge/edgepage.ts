@@ -24,6 +24,7 @@ import { presentRefer, type ReferView } from "../study/citation.ts";
 import { presentChosen, type RulerView } from "../study/contrastruler.ts";
 import { type Details, findPlace, presentDetails } from "../study/edgedetail.ts";
 import { type LocatorView, presentLocator } from "../study/edgemap.ts";
+import { presentSaidOf, type SaidView } from "../study/saidview.ts";
 import { chooseSplit, type Split } from "../study/splitline.ts";
 import type { SummaryRow } from "../study/studypage.ts";
 import { cropFiles, listPlacedEdges, type PlaceEdge, placeEdges } from "./edgeaddress.ts";
@@ -57,6 +58,8 @@ export interface EdgePage {
   readonly links: Readonly<Record<"contrast" | "beside" | "vision" | "nearLine", string>>;
   readonly refer: ReferView;
   readonly answer: AnswerView | undefined;
+  /** What others said to this edge. */
+  readonly said: readonly SaidView[];
 }
 
 export interface Sibling {
@@ -165,6 +168,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
       nearLine: link("/method/#near-the-line"),
     },
     refer,
+    said: presentSaidOf(result, edge, format),
     answer: presentAnswer(gallery.answer, {
       title: study.title,
       edge: title,

@@ -53,9 +53,15 @@ function describeFilled(template: string): string {
  */
 function formatMail(address: string, { title, edge, stamped, numbers }: Answered): string {
   const subject = edge === undefined ? title : `${edge}, in ${title}`;
-  const body = [subject, stamped, "", ...numbers, "", ""].join("\r\n");
+  const body = [subject, stamped, "", ...numbers, "", ...formatBlock(edge), ""].join("\r\n");
   const to = encode(address).replace("%40", "@");
   return `mailto:${to}?subject=${encode(subject)}&body=${encode(body)}`;
+}
+
+/** What can be saved as a file in the study's folder answers just as it is. */
+function formatBlock(edge: string | undefined): readonly string[] {
+  const about = edge === undefined ? [] : [`edge: ${JSON.stringify(edge)}`];
+  return ["---", "by: A reader", ...about, "says: ask", "---", "Why?"];
 }
 
 /** The gallery's settings are checked: each placeholder is known and stands behind the host. */
@@ -65,6 +71,7 @@ function fillForm(template: string, { title, edge = "", stamped, numbers }: Answ
     ["title", title],
     ["edge", edge],
     ["numbers", numbers.join("\n")],
+    ["answer", formatBlock(edge === "" ? undefined : edge).join("\n")],
   ]);
   return template.replace(/\{(\w+)\}/g, (whole, word: string) => {
     const text = filled.get(word);

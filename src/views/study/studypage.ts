@@ -39,6 +39,7 @@ import { type Download, type NotesView, presentNotes } from "./notes.ts";
 import { type OptionsLine, presentOptionsLine } from "./optionsview.ts";
 import { createFigures, type ProseFigure } from "./prosefigure.ts";
 import { type LadderView, presentLadder } from "./reflectanceladder.ts";
+import { presentSaid, type SaidView } from "./saidview.ts";
 import { presentSeen, type SeenView } from "./seenotherwise.ts";
 import { presentSplit, type SplitView } from "./splitline.ts";
 import { presentSizes, type SizeRow } from "./truesize.ts";
@@ -85,6 +86,8 @@ export interface StudyPage extends Byline {
   /** Whether the prose in two columns fits a window. */
   readonly isShort: boolean;
   readonly notes: NotesView;
+  /** What others said. */
+  readonly said: readonly SaidView[];
   readonly options: OptionsLine | undefined;
   /** Shown where the prose asks for it. */
   readonly matrix: MatrixView | undefined;
@@ -170,6 +173,7 @@ export function presentStudy(
     prose,
     inProse,
     isShort: study.body.length <= mostInColumns,
+    said: presentSaid(result, linkEdge, format),
     notes: presentNotes(result, gallery, link, path, format),
     options: presentOptionsLine(result, link, format),
     matrix,
@@ -221,6 +225,7 @@ function listContents(
   const hasEdges = comparison.edges.length > 0;
   const all = [
     { anchor: "#argument", text: "The argument", isThere: hasArgument(study) },
+    { anchor: "#answers", text: "What others say", isThere: (study.answers ?? []).length > 0 },
     { anchor: "#edges", text: edgesHeading, isThere: hasEdges },
     { anchor: "#distance", text: "From afar", isThere: hasEdges },
     { anchor: "#seen", text: "To colour-blind readers, and in grey", isThere: true },

@@ -54,7 +54,7 @@ test("what an editor reads, letter for letter", () => {
   });
   expect(parseAnswer("https://forum.example/?t={titel}")).toEqual({
     reason: "“answer” has the placeholder “{titel}”, which nothing is filled into.",
-    hint: "Type “{title}”. There are: {url}, {title}, {edge}, {numbers}",
+    hint: "Type “{title}”. There are: {url}, {title}, {edge}, {numbers}, {answer}",
   });
   expect(parseAnswer("https://forum.example/?t={title")).toMatchObject({
     reason: "“answer” is “https://forum.example/?t={title”, where a brace stands alone.",

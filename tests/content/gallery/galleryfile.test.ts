@@ -202,5 +202,5 @@ test("where readers answer is a mail address or a form, and nothing else", () =>
 gallery.yaml:3:9  error  “answer” has the placeholder “{titel}”, which nothing is filled into.  study/wrong-answer
     answer: https://forum.example/?t={titel}
             ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
-    Type “{title}”. There are: {url}, {title}, {edge}, {numbers}`);
+    Type “{title}”. There are: {url}, {title}, {edge}, {numbers}, {answer}`);
 });

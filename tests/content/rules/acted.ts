@@ -55,6 +55,14 @@ async function measure(
   }
 }
 
+const answer = (line: string, read: (content: string) => Asked): Asked =>
+  inFolder(
+    {
+      ...plain,
+      "content/studies/ferry/answers/marit.md": `---\nby: Marit Osseny\nsays: ask\n${line}\n---\nWhy?\n`,
+    },
+    (root) => read(join(root, "content")),
+  );
 const decided = "decided: { date: 2026-05-02, why: It reads from the quay. }";
 const decide = (lines: string): Asked =>
   inFolder(
@@ -118,6 +126,8 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
     const series = { "content/studies/ferry/study.md": study, "content/series/quay.md": rightSeries };
     return inFolder({ ...plain, ...series }, (root) => analyseGallery(join(root, "content")));
   },
+  "study/answer-link": (isWrong) => answer(`link: ${isWrong ? "" : "https://"}forum.example/77`, loadGallery),
+  "study/answer-edge": (isWrong) => answer(`edge: white / ${isWrong ? "pink" : "dark blue"}`, analyseGallery),
   "study/decision-twice": (isWrong) =>
     decide(`status: adopted\n${isWrong ? "decision: So.\n" : ""}${decided}`),
   "study/decision-open": (isWrong) => decide(`status: ${isWrong ? "open" : "adopted"}\n${decided}`),

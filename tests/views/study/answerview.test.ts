@@ -16,13 +16,14 @@ test("a gallery that takes no answers has no link", () => {
   expect(presentAnswer(undefined, about)).toBeUndefined();
 });
 
-test("a letter has the title as its subject, then the address with the stamp, then the numbers", () => {
+test("a letter has the title as its subject, then the address with the stamp, the numbers, and an answer to fill in", () => {
   const view = presentAnswer(mail, about);
   // Encoded by hand after RFC 3986 and 6068: space %20, → is E2 86 92, a line ends with %0D%0A.
   expect(view?.href).toBe(
     "mailto:editor@flags.example?subject=A%20lighter%20square&body=A%20lighter%20square%0D%0A" +
       "https%3A%2F%2Fflags.example%2Fsound%2Fstudies%2Fa-square%2F%3Fstamp%3D0123abcd%0D%0A%0D%0A" +
-      "Clarity%3A%2074%25%20%E2%86%92%20100%25%0D%0A%0D%0A",
+      "Clarity%3A%2074%25%20%E2%86%92%20100%25%0D%0A%0D%0A" +
+      "---%0D%0Aby%3A%20A%20reader%0D%0Asays%3A%20ask%0D%0A---%0D%0AWhy%3F%0D%0A",
   );
   expect(view?.words).toContain("editor@flags.example");
 });

@@ -1,0 +1,105 @@
+// Floor 5. The folder answers/ of a study: what others said, a file each. A bad one is left out, and the study stays.
+import { locate } from "../../problem/locate.ts";
+import { compareText, hasError, type Outcome, type Problem, report } from "../../problem/problem.ts";
+import { quoteText } from "../../problem/quote.ts";
+import { describeFolderFailure } from "../disk/filefailure.ts";
+import { readFolder, readRegular } from "../disk/readfile.ts";
+import { isEditorFile } from "../folder/editorfile.ts";
+import { keepWithin } from "../folder/gallerybudget.ts";
+import { leftovers, linkProblem, listDevice } from "../folder/listing.ts";
+import { describeTextFailure, readSource, textFileBytes } from "../text/textsource.ts";
+import { placeFindings } from "../yaml/finding.ts";
+import { splitFrontMatter } from "../yaml/frontmatter.ts";
+import { parseYaml } from "../yaml/readyaml.ts";
+import { describeIssues } from "../yaml/schemaissue.ts";
+import { answerGuide, answerSchema, checkAnswerLink } from "./answerkey.ts";
+import { checkInvisible } from "./invisiblevalue.ts";
+import { checkProse } from "./prosecheck.ts";
+import { isSlug, proposeSlug } from "./slug.ts";
+import type { StudyAnswer } from "./study.ts";
+import { cleanBody } from "./studyfile.ts";
+import { checkAuthor, checkDate, isRaw } from "./studyrule.ts";
+
+/**
+ * Reads every `answers/<name>.md` of the study `slug` in the content folder `root`, shown as `shown`, sorted by name.
+ *
+ * Problems: those of `keepWithin` and `parseAnswerFile`, of files and folders as in a study; `study/answer-name`.
+ */
+export async function loadAnswers(
+  root: string,
+  shown: string,
+  slug: string,
+): Promise<{ readonly value: readonly StudyAnswer[]; readonly problems: readonly Problem[] }> {
+  const inner = `studies/${slug}/answers`;
+  const folder = `${shown}/${inner}`;
+  const entries = await readFolder(root, inner);
+  if ("kind" in entries) {
+    if (entries.kind === "missing") return { value: [], problems: [] };
+    return { value: [], problems: [describeFolderFailure(folder, entries)] };
+  }
+  const within = keepWithin(folder, entries, "files");
+  const problems: Problem[] = [...within.problems];
+  const found: StudyAnswer[] = [];
+  for (const { name, kind } of [...within.entries].sort((a, b) => compareText(a.name, b.name))) {
+    if (leftovers.includes(name) || isEditorFile(name)) continue;
+    const file = `${folder}/${name}`;
+    const key = name.replace(/\.md$/, "");
+    const [device] = listDevice("study/answer-name", file, name);
+    if (kind === "link") problems.push(linkProblem(file));
+    else if (device !== undefined) problems.push(device);
+    else if (!name.endsWith(".md") || !isSlug(key)) problems.push(wrongName(file, name));
+    else {
+      const read = await readRegular(root, `${inner}/${name}`, textFileBytes);
+      const parsed =
+        "bytes" in read
+          ? parseAnswerFile(key, file, read.bytes)
+          : { value: undefined, problems: [describeTextFailure(file, read)] };
+      problems.push(...parsed.problems);
+      if (parsed.value) found.push(parsed.value);
+    }
+  }
+  return { value: found, problems };
+}
+
+/**
+ * Reads one answer. The value is undefined as soon as there is one error; warnings leave it.
+ *
+ * Problems: those of `readSource`, `splitFrontMatter`, `parseYaml`, `checkInvisible` and `checkProse`, of the schema as in
+ * a study, `study/wrong-date`, `study/wrong-author`, `study/answer-link`.
+ */
+export function parseAnswerFile(key: string, file: string, bytes: Uint8Array): Outcome<StudyAnswer> {
+  const { value: source, problems } = readSource(file, bytes);
+  if (!source) return { value: undefined, problems };
+  const front = splitFrontMatter(source);
+  if (!front.value) return { value: undefined, problems: front.problems };
+  const body = cleanBody(front.value.bodySource, front.value);
+  const yaml = parseYaml(source, front.value.yaml);
+  if (!yaml.value) return { value: undefined, problems: [...yaml.problems, ...body.problems] };
+  const data = yaml.value;
+  const checked = answerSchema.safeParse(data.value);
+  const { by, date, link, reply } = data.value;
+  const findings = [
+    ...(checked.success ? [] : describeIssues(checked.error.issues, data, answerGuide)),
+    ...checkInvisible(data.value),
+    ...checkAuthor("by", by),
+    ...checkDate(date),
+    ...(isRaw(reply) ? checkDate(reply.date, "reply.date") : []),
+    ...checkAnswerLink("link", link),
+  ];
+  const placed = placeFindings(source, data, front.value.closingLine, findings);
+  const text = body.value ?? "";
+  const prose = checkProse({ body: text, bodyLine: front.value.bodyLine, file }, "none");
+  const all = [...yaml.problems, ...placed, ...body.problems, ...prose];
+  if (!checked.success || hasError(all)) return { value: undefined, problems: all };
+  const place = data.places.get("edge");
+  const at = { file, ...(place && locate(source.lines[place.line - 1] ?? "", place)) };
+  return { value: { key, ...checked.data, text, at }, problems: all };
+}
+
+function wrongName(file: string, name: string): Problem {
+  const slug = proposeSlug(name.replace(/\.[a-z0-9]{1,8}$/i, ""));
+  return report("study/answer-name", file, {
+    reason: `${quoteText(name)} is no name of an answer: small letters, digits and single hyphens, with .md behind.`,
+    hint: `Rename it to: ${slug ?? "dunstan-pelleray"}.md`,
+  });
+}

@@ -1,0 +1,60 @@
+// Part. What others said, each with its own address, and the author's reply under it.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { SaidView } from "../../src/views/study/saidview.ts";
+
+/** The section of a study's page or an edge's. */
+export function Said({ said }: { said: readonly SaidView[] }): JSX.Element | null {
+  if (said.length === 0) return null;
+  return (
+    <section class="said" aria-labelledby="answers">
+      <h2 id="answers">What others say</h2>
+      <ol>
+        {said.map(({ anchor, lead, date, edge, html, link, reply }) => (
+          <li key={anchor} id={anchor} class="said-one">
+            <p class="said-lead">
+              <a href={`#${anchor}`}>{lead}</a>
+              {date && (
+                <>
+                  <span aria-hidden="true"> · </span>
+                  <time dateTime={date.iso}>{date.text}</time>
+                </>
+              )}
+              {edge && (
+                <>
+                  <span aria-hidden="true"> · </span>on <a href={edge.address}>{edge.name}</a>
+                </>
+              )}
+            </p>
+            <Words html={html} />
+            {link && (
+              <p class="said-lead">
+                <a href={link} rel="nofollow noopener">
+                  More at {link.split("/")[2]}
+                </a>
+              </p>
+            )}
+            {reply && (
+              <div class="said-reply">
+                <p class="said-lead">{reply.lead}</p>
+                <Words html={reply.html} />
+              </div>
+            )}
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function Words({ html }: { html: readonly string[] }): JSX.Element {
+  return (
+    <div class="prose">
+      {html.map((run, index) => (
+        // Written by our Markdown renderer, which shows the HTML of strangers as text.
+        <div key={index} class="prose-run" dangerouslySetInnerHTML={{ __html: run }} />
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,67 @@
+import { expect, test } from "vitest";
+import { parseAnswerFile } from "../../../src/content/study/answerfile.ts";
+import type { StudyAnswer } from "../../../src/content/study/study.ts";
+import { presentAnswer } from "../../../src/views/study/answerview.ts";
+import { presentSaid, presentSaidOf } from "../../../src/views/study/saidview.ts";
+import { createFormat } from "../../../src/words/format.ts";
+import { study, studyResult } from "../../publish/sample.ts";
+
+const format = createFormat("en-GB");
+const said = (key: string, changed: Partial<StudyAnswer>): StudyAnswer => ({
+  key,
+  by: "Dunstan",
+  says: "doubt",
+  text: "Why?",
+  at: { file: "a.md" },
+  ...changed,
+});
+const result = (...answers: StudyAnswer[]) => ({ ...studyResult, study: { ...study, answers } });
+const address = ({ a, b }: { readonly a: string; readonly b: string }) => `edges/${a}-${b}/`;
+
+test("the oldest first, each with an address that stays, and the edge it is about", () => {
+  const all = result(
+    said("new", { date: "2026-05-02", edge: "red / dark blue" }),
+    said("undated", {}),
+    said("old", { date: "2026-05-01", edge: "pink / white", reply: { text: "*So.*" } }),
+  );
+  expect(presentSaid(all, address, format)).toMatchObject([
+    {
+      anchor: "answer-old",
+      edge: undefined,
+      reply: { lead: "The author replies", html: ["<p><em>So.</em></p>"] },
+    },
+    {
+      anchor: "answer-new",
+      edge: { name: "dark blue / red", address: "edges/p1-p2/" },
+      date: { text: "2 May 2026" },
+    },
+    { anchor: "answer-undated", lead: "Dunstan doubts", date: undefined },
+  ]);
+  const edge = studyResult.comparison.edges.find(({ a, b }) => a === "p1" && b === "p2");
+  if (edge === undefined) throw new Error("the sample has edges");
+  expect(presentSaidOf(all, edge, format).map(({ anchor }) => anchor)).toEqual(["answer-new"]);
+});
+
+test("HTML in an answer is text, and a figure is not shown", () => {
+  const text = '<img src=x onerror="alert(1)">\n\n::figure{kind="edge map"}\n\n[a](javascript:alert(1))';
+  const [one] = presentSaid(result(said("1", { text })), address, format);
+  expect(one?.html.join("")).toBe("<p>&lt;img src=x onerror=&quot;alert(1)&quot;&gt;</p>\n<p>a</p>");
+});
+
+test.each([undefined, "Dark blue / red"])(
+  "what a letter ends with is a good answer as it is (%s)",
+  (edge) => {
+    const about = {
+      title: "A square",
+      edge,
+      stamped: "https://flags.example/",
+      numbers: ["Contrast: 5% → 63%"],
+    };
+    const { href } = presentAnswer({ way: "mail", address: "editor@flags.example" }, about) ?? { href: "" };
+    const letter = decodeURIComponent(/body=(.*)$/.exec(href)?.[1] ?? "");
+    const block = letter.slice(letter.indexOf("---"));
+    const { value, problems } = parseAnswerFile("a-reader", "answers/a-reader.md", Buffer.from(block));
+    expect(problems).toEqual([]);
+    expect(value).toMatchObject({ by: "A reader", says: "ask", ...(edge && { edge }) });
+  },
+);
