@@ -1,6 +1,5 @@
 // Floor 6. The whole sequence for one drawing: read, measure, change, measure again, preview.
 
-import type { Cloth } from "../colour/cloth.ts";
 import type { Hex } from "../colour/colour.ts";
 import { type NamedColour, nameColour } from "../colour/colourname.ts";
 import { hexOf, linearOf } from "../colour/colourtext.ts";
@@ -21,7 +20,12 @@ import { describeDrawing, writeDrawing } from "../svg/writesvg.ts";
 import { askForFocus, findHiddenCharge, proposeFocus } from "./drawing/hiddencharge.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./drawing/inspect.ts";
 import { findSteps, tellLost } from "./drawing/lostcheck.ts";
-import { type OpenedDrawing, type OpenOptions, openDrawing, unofficialNote } from "./drawing/opendrawing.ts";
+import {
+  type AnalyseOptions,
+  type OpenedDrawing,
+  openDrawing,
+  unofficialNote,
+} from "./drawing/opendrawing.ts";
 import { lookAlong, lookAt, nameChanged, reachOf, renderNeeded } from "./drawing/paintlook.ts";
 import { refuseSmall } from "./drawing/smallcolour.ts";
 import { toEdgeLines } from "./drawing/tracededge.ts";
@@ -30,11 +34,6 @@ import { rankOpened } from "./options/rankoptions.ts";
 import { listColours, type PlannedChange, planChange } from "./planchange.ts";
 import type { EdgeLine, MeasuredStudy, StudyDrawings } from "./result.ts";
 import { checkNames, settleNames } from "./settlename.ts";
-
-export interface AnalyseOptions extends OpenOptions {
-  readonly cloth: Cloth;
-  readonly palette: ReadonlyMap<string, string>;
-}
 
 /** One comparison with its drawings as SVG text. */
 export interface DrawnComparison {

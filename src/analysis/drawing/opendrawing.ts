@@ -1,4 +1,5 @@
 // Floor 6. The beginning of every way through a drawing: read, resolve, measure; and the end of most: a redesign written.
+import type { Cloth } from "../../colour/cloth.ts";
 import type { Hex } from "../../colour/colour.ts";
 import type { Focus } from "../../content/study/study.ts";
 import { hasError, type Outcome, type Problem } from "../../problem/problem.ts";
@@ -23,6 +24,12 @@ export interface OpenOptions {
   readonly isBrief?: boolean;
   /** False where only colours, edges and the focus as it is are asked for. */
   readonly followsFocus?: boolean;
+}
+
+/** How a drawing is measured and changed. `palette`: name → CSS colour; its reader reports what is no opaque colour. */
+export interface AnalyseOptions extends OpenOptions {
+  readonly cloth: Cloth;
+  readonly palette: ReadonlyMap<string, string>;
 }
 
 /** A drawing with all that is known of it before any change. */

@@ -6,13 +6,8 @@ import type { Measure } from "../../measure/measurement.ts";
 import type { Outcome } from "../../problem/problem.ts";
 import { readDrawing } from "../../svg/gate/sanitise.ts";
 import { writeDrawing } from "../../svg/writesvg.ts";
-import {
-  type AnalyseOptions,
-  analyseStudy,
-  compareDrawing,
-  type DrawnComparison,
-  measureDrawing,
-} from "../analyse.ts";
+import { analyseStudy, compareDrawing, type DrawnComparison, measureDrawing } from "../analyse.ts";
+import type { AnalyseOptions } from "../drawing/opendrawing.ts";
 import { readTypedFocus } from "../drawing/typedfocus.ts";
 import { gridOf } from "../likeness/likenessreport.ts";
 import { type OptionsReport, optionsOf } from "../options/rankoptions.ts";
@@ -114,5 +109,5 @@ export const runners: Runners = {
 };
 
 function optionsFor({ bytes, options, focus }: DrawingInput): AnalyseOptions {
-  return focus === undefined ? options : { ...options, focus: readTypedFocus("", bytes, focus) };
+  return focus === undefined ? options : { ...options, focus: readTypedFocus(bytes, focus) };
 }
