@@ -1,12 +1,11 @@
 // Floor 6. The whole sequence for one drawing: read, measure, change, measure again, preview.
 
-import type { Cloth } from "../colour/cloth.ts";
 import type { Hex } from "../colour/colour.ts";
 import { type NamedColour, nameColour } from "../colour/colourname.ts";
 import { hexOf, linearOf } from "../colour/colourtext.ts";
 import { simulate, type Vision } from "../colour/vision.ts";
 import { defaultPalette, isUsualPalette } from "../content/gallery/palette.ts";
-import type { Change, Gallery, Study } from "../content/study/study.ts";
+import type { Change } from "../content/study/study.ts";
 import { compareLooks } from "../measure/comparelooks.ts";
 import type { Comparison } from "../measure/comparison.ts";
 import { type Frame, measureLooks } from "../measure/measurelooks.ts";
@@ -21,26 +20,25 @@ import { describeDrawing, writeDrawing } from "../svg/writesvg.ts";
 import { askForFocus, findHiddenCharge, proposeFocus } from "./drawing/hiddencharge.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./drawing/inspect.ts";
 import { findSteps, tellLost } from "./drawing/lostcheck.ts";
-import { type OpenedDrawing, type OpenOptions, openDrawing, unofficialNote } from "./drawing/opendrawing.ts";
+import {
+  type AnalyseOptions,
+  type OpenedDrawing,
+  openDrawing,
+  unofficialNote,
+} from "./drawing/opendrawing.ts";
 import { lookAlong, lookAt, nameChanged, reachOf, renderNeeded } from "./drawing/paintlook.ts";
 import { refuseSmall } from "./drawing/smallcolour.ts";
 import { toEdgeLines } from "./drawing/tracededge.ts";
 import { isUnseen, tellUnseen } from "./drawing/unseen.ts";
 import { rankOpened } from "./options/rankoptions.ts";
 import { listColours, type PlannedChange, planChange } from "./planchange.ts";
-import type { EdgeLine, StudyDrawings, StudyResult } from "./result.ts";
+import type { EdgeLine, MeasuredStudy, StudyDrawings } from "./result.ts";
 import { checkNames, settleNames } from "./settlename.ts";
-
-/** `locate` places what is wrong with the change too. */
-export interface AnalyseOptions extends OpenOptions {
-  readonly cloth: Cloth;
-  readonly palette: ReadonlyMap<string, string>;
-}
 
 /** One comparison with its drawings as SVG text. */
 export interface DrawnComparison {
   readonly comparison: Comparison;
-  readonly change: StudyResult["change"];
+  readonly change: MeasuredStudy["change"];
   /** What the new colour is called. */
   readonly name: string;
   readonly original: string;
@@ -98,48 +96,34 @@ function drawnOnly({ value, problems }: Outcome<Compared>): Outcome<DrawnCompari
 }
 
 /**
- * Computes a study. Problems as in compareDrawing, placed in study.md where they come from it; warnings study/focus-hidden
+ * Computes a study. Problems as in compareDrawing, those of what study.md says by its dotted path; warnings study/focus-hidden
  * for a charge that runs into a stripe of its own paint, study/colour-unseen for a change that nobody can see,
  * study/name-absent for a name of a colour that is nowhere.
  */
 export async function analyseStudy(
-  study: Study,
   bytes: Uint8Array,
-  gallery: Gallery,
-): Promise<Outcome<StudyResult>> {
-  const file = study.originalFile;
-  const compared = await compare(file, bytes, study.change, {
-    cloth: gallery.cloth,
-    distance: gallery.viewingDistance,
-    palette: gallery.palette,
-    locate: (path) => ({ file: study.file, ...study.places.get(path) }),
-    ...(study.focus === undefined ? {} : { focus: study.focus }),
-    ...(study.names === undefined ? {} : { names: study.names }),
-  });
+  written: Change,
+  options: AnalyseOptions,
+): Promise<Outcome<MeasuredStudy>> {
+  const compared = await compare("", bytes, written, options);
   if (compared.value === undefined) return { value: undefined, problems: compared.problems };
   const { comparison, change, edgeLines, opened } = compared.value;
   const drawings = drawStudy(compared.value);
   const problems = [...compared.problems, ...drawings.problems];
   if (drawings.value === undefined) return { value: undefined, problems };
   const hidden = await findHiddenCharge(opened);
-  const asking = hidden === undefined ? [] : [askForFocus(hidden, study)];
+  const asking = hidden === undefined ? [] : [askForFocus(hidden)];
   const isLost = isUnseen(opened.inspection, change.replace, change.only !== undefined);
-  const unseen = isLost ? [tellUnseen(study, change.replace)] : [];
+  const unseen = isLost ? [tellUnseen(change.replace)] : [];
   return {
     value: {
-      study,
       change,
       comparison,
       drawings: drawings.value,
       edgeLines,
       ...(hidden === undefined ? {} : { focusToName: proposeFocus(hidden) }),
     },
-    problems: [
-      ...problems,
-      ...checkNames(study, compared.value.colours, gallery.palette),
-      ...asking,
-      ...unseen,
-    ],
+    problems: [...problems, ...checkNames(written, compared.value.colours, options), ...asking, ...unseen],
   };
 }
 
@@ -169,14 +153,13 @@ async function changeOpened(
   const colours = listColours(resolved, inspection);
   const offer = (replace: Hex) => listOffers(opened, options, replace);
   const words = { palette: options.palette, names, offer };
-  const planned = planChange(resolved, colours, change, words, options.locate ?? (() => ({ file })));
+  const planned = planChange(resolved, colours, change, words);
   problems.push(...planned.problems);
   if (planned.value === undefined) return { value: undefined, problems };
   const { joined, shapes } = inspection.ground.scene;
   const { replace } = planned.value;
   if (joined > 0 && shapes.paints.every(({ declared }) => declared !== replace)) {
-    const where = (options.locate ?? (() => ({ file })))("change.replace");
-    return { value: undefined, problems: [...problems, refuseSmall(replace, joined, where)] };
+    return { value: undefined, problems: [...problems, refuseSmall(replace, joined)] };
   }
   const recoloured = recolour(resolved, planned.value);
   const described = describeDrawing(recoloured, unofficialNote);

@@ -13,6 +13,7 @@ import { catchFault } from "./jobs/catchfault.ts";
 import { runOrdered } from "./jobs/orderedqueue.ts";
 import { pack } from "./jobs/pack.ts";
 import { type Line, Pool } from "./jobs/pool.ts";
+import { measureStudy, rankChanges } from "./jobs/studyjob.ts";
 import { compareAll } from "./likeness/comparegallery.ts";
 import type { GalleryResult, StudyResult } from "./result.ts";
 import { settleSeries } from "./settleseries.ts";
@@ -135,14 +136,13 @@ async function analyse(
     onMeasured(undefined);
     return { value: undefined, problems: [drawingChanged(study)] };
   }
-  const work = () => pool.run("study", study.file, { study, bytes, gallery });
+  const work = () => measureStudy(pool, study, bytes, gallery);
   const { value, problems } = await catchFault(study.file, work);
   onMeasured(hasError(problems) ? undefined : value);
   const prose = checkProse(study, value?.comparison);
   if (value === undefined) return { value, problems: [...problems, ...prose] };
-  const { comparison } = value;
   const packed = { ...value, drawings: pack(value.drawings) };
-  const rank = () => pool.run("rank", study.file, { study, comparison, bytes, gallery });
+  const rank = () => rankChanges(pool, value, bytes, gallery);
   const ranked = await catchFault(study.file, rank);
   return {
     value: ranked.value === undefined ? packed : { ...packed, ranking: pack(ranked.value) },
@@ -150,7 +150,7 @@ async function analyse(
       ...problems,
       ...(ranked.value === undefined ? ranked.problems.map(unranked) : ranked.problems),
       ...prose,
-      ...checkAnswered(study, comparison.edges),
+      ...checkAnswered(study, value.comparison.edges),
     ],
   };
 }

@@ -1,12 +1,7 @@
 // Floor 6. What an author wrote about a drawing (a change, a focus) → the colours and shapes that are meant.
 import type { Hex } from "../colour/colour.ts";
 import type { NamedColour } from "../colour/colourname.ts";
-import {
-  resolveReplace,
-  resolveWith,
-  type Vocabulary,
-  type Whereabouts,
-} from "../content/study/colourword.ts";
+import { keyed, resolveReplace, resolveWith, type Vocabulary } from "../content/study/colourword.ts";
 import type { Change, Focus } from "../content/study/study.ts";
 import { hasError, type Outcome, report } from "../problem/problem.ts";
 import type { Instance, ResolvedDrawing } from "../svg/instance.ts";
@@ -23,9 +18,6 @@ export interface PlannedChange {
   readonly only?: ReadonlySet<Instance>;
 }
 
-/** Says where a value stands, by its dotted path (`change.replace`, `focus.select`). */
-export type Locate = (path: string) => Whereabouts;
-
 /**
  * Resolves a change. `colours` are those of the drawing.
  *
@@ -36,27 +28,26 @@ export function planChange(
   colours: readonly NamedColour[],
   change: Change,
   words: Vocabulary,
-  locate: Locate,
 ): Outcome<PlannedChange> {
   const replace = resolveReplace(
     change.replace,
     colours,
-    locate("change.replace"),
+    keyed("change.replace"),
     words.palette,
     change.with,
   );
   const others = colours.filter(({ hex }) => hex !== replace.hex);
-  const next = resolveWith(change.with, words, locate("change.with"), others, replace.hex);
+  const next = resolveWith(change.with, words, keyed("change.with"), others, replace.hex);
   const only =
     change.only === undefined
       ? {}
-      : resolveSelector(resolved, change.only, locate("change.only"), replace.hex);
+      : resolveSelector(resolved, change.only, keyed("change.only"), replace.hex);
   const problems = [replace.problem, next.problem, only.problem].filter((problem) => problem !== undefined);
   if (replace.hex === undefined || next.hex === undefined || hasError(problems))
     return { value: undefined, problems };
   if (replace.hex === next.hex) {
     problems.push(
-      report("study/nothing-changes", locate("change.with"), {
+      report("study/nothing-changes", keyed("change.with"), {
         reason: `The change replaces ${replace.hex} by itself, so nothing would change.`,
         hint: "Choose another colour to put in its place.",
       }),
@@ -79,17 +70,16 @@ export function planFocus(
   resolved: ResolvedDrawing,
   colours: readonly NamedColour[],
   focus: Focus,
-  locate: Locate,
   palette: Vocabulary["palette"],
 ): Outcome<NamedFocus> {
   if ("colour" in focus) {
-    const { hex, problem } = resolveReplace(focus.colour, colours, locate("focus.colour"), palette);
+    const { hex, problem } = resolveReplace(focus.colour, colours, keyed("focus.colour"), palette);
     return {
       value: hex === undefined ? undefined : { colour: hex },
       problems: problem === undefined ? [] : [problem],
     };
   }
-  const { instances, problem } = resolveSelector(resolved, focus.select, locate("focus.select"));
+  const { instances, problem } = resolveSelector(resolved, focus.select, keyed("focus.select"));
   return {
     value: instances === undefined ? undefined : { select: instances },
     problems: problem === undefined ? [] : [problem],

@@ -26,12 +26,8 @@ export interface EdgeLine {
   readonly focusShare: number;
 }
 
-export interface StudyResult {
-  /** All single changes of the drawing and where this one stands; absent where they could not be ranked. */
-  readonly ranking?: StudyRanking;
-  /** The flags that the redesign looks most like; absent where it was compared with none. */
-  readonly likeness?: StudyLikeness;
-  readonly study: Study;
+/** What comes of the drawing and the change of a study. */
+export interface MeasuredStudy {
   /** The change with both colours resolved. `only` and `part` as written. */
   readonly change: {
     readonly replace: Hex;
@@ -45,6 +41,14 @@ export interface StudyResult {
   readonly edgeLines: readonly EdgeLine[];
   /** Where a charge runs into its own paint and was not guessed: what names it in the study, `focus: { … }`. */
   readonly focusToName?: string;
+}
+
+export interface StudyResult extends MeasuredStudy {
+  /** All single changes of the drawing and where this one stands; absent where they could not be ranked. */
+  readonly ranking?: StudyRanking;
+  /** The flags that the redesign looks most like; absent where it was compared with none. */
+  readonly likeness?: StudyLikeness;
+  readonly study: Study;
 }
 
 /** A whole gallery: every good study, and every problem of the bad ones. */

@@ -3,7 +3,8 @@ import type { Hex } from "../colour/colour.ts";
 import { isOwnName, type NamedColour } from "../colour/colourname.ts";
 import { linearOf, parseColour } from "../colour/colourtext.ts";
 import { measureDifference } from "../colour/difference.ts";
-import type { Change, Study } from "../content/study/study.ts";
+import { keyed } from "../content/study/colourword.ts";
+import type { Change } from "../content/study/study.ts";
 import { type Problem, report } from "../problem/problem.ts";
 
 /** Names that are settled before a drawing is looked at. */
@@ -33,20 +34,18 @@ export function settleNames(
  * Problems: warning study/name-absent.
  */
 export function checkNames(
-  study: Study,
+  change: Change,
   colours: readonly NamedColour[],
-  palette: ReadonlyMap<string, string>,
+  { palette, names = new Map() }: Settled,
 ): readonly Problem[] {
-  const put = [study.change, ...study.options].map(
-    (change) => parseColour(palette.get(change.with) ?? change.with)?.hex,
-  );
-  return [...(study.names ?? [])].flatMap(([hex, name]): Problem[] => {
-    if (put.includes(hex) || colours.some((colour) => colour.hex === hex)) return [];
+  const put = parseColour(palette.get(change.with) ?? change.with)?.hex;
+  return [...names].flatMap(([hex, name]): Problem[] => {
+    if (put === hex || colours.some((colour) => colour.hex === hex)) return [];
     const [nearest] = [...colours].sort((a, b) => measureAway(a, hex) - measureAway(b, hex));
     return [
       report(
         "study/name-absent",
-        { file: study.file, ...study.places.get(`names.${hex}`) },
+        keyed(`names.${hex}`),
         {
           reason: `The drawing has no colour ${hex}, so nothing is called “${name}”.`,
           hint:

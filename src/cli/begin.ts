@@ -65,7 +65,7 @@ async function look(
   if (bytes === undefined) return { problems };
   const pool = new Pool();
   try {
-    const input = { file, bytes, options: { cloth, palette, distance } };
+    const input = { bytes, options: { cloth, palette, distance } };
     const measure = await catchFault(file, () => pool.run("measure", file, input));
     if (measure.value === undefined || hasError(measure.problems)) return { problems: measure.problems };
     const options = await catchFault(file, () => pool.run("options", file, input));

@@ -32,26 +32,26 @@ export class Desk {
   }
 
   measure(file: string): Promise<Outcome<Measure>> {
-    return this.read(file, (bytes) => this.pool.run("measure", file, this.input(file, bytes)));
+    return this.read(file, (bytes) => this.pool.run("measure", file, this.input(bytes)));
   }
 
   /** Compares the drawing with itself after `change`. */
   compare(file: string, change: Change): Promise<Outcome<DrawnComparison>> {
-    return this.read(file, (bytes) => this.pool.run("compare", file, { ...this.input(file, bytes), change }));
+    return this.read(file, (bytes) => this.pool.run("compare", file, { ...this.input(bytes), change }));
   }
 
   /** Ranks the single changes of the drawing. */
   rank(file: string): Promise<Outcome<OptionsReport>> {
-    return this.read(file, (bytes) => this.pool.run("options", file, this.input(file, bytes)));
+    return this.read(file, (bytes) => this.pool.run("options", file, this.input(bytes)));
   }
 
   survey(file: string): Promise<Outcome<SurveyedFlag>> {
-    return this.read(file, (bytes) => this.pool.run("survey", file, this.input(file, bytes)));
+    return this.read(file, (bytes) => this.pool.run("survey", file, this.input(bytes)));
   }
 
   /** Returns the drawing as it would be published. */
   sift(file: string): Promise<Outcome<string>> {
-    return this.read(file, (bytes) => this.pool.run("sift", file, { file, bytes }));
+    return this.read(file, (bytes) => this.pool.run("sift", file, { bytes }));
   }
 
   /** Ends the child processes. */
@@ -64,9 +64,9 @@ export class Desk {
     return value === undefined ? { value, problems } : catchFault(file, () => work(value));
   }
 
-  private input(file: string, bytes: Uint8Array) {
+  private input(bytes: Uint8Array) {
     const { distance, focus } = this.looking;
     const options = { cloth: defaultCloth, palette: defaultPalette, distance };
-    return { file, bytes, options, ...(focus === undefined ? {} : { focus }) };
+    return { bytes, options, ...(focus === undefined ? {} : { focus }) };
   }
 }

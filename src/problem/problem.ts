@@ -13,7 +13,8 @@ export type Severity = "error" | "warning";
  * One thing that is wrong with what an author gave us.
  *
  * `rule` is a permanent id of the form `floor/thing`. `reason` says in one sentence what happened and why, and
- * quotes the value. `hint` says what to type instead. `more` is there where it stands for so many others of its kind.
+ * quotes the value. `hint` says what to type instead. `more` is there where it stands for so many others of its kind. `at` is
+ * the dotted path (`change.with`) of a value whose text is not at hand: who has the text puts the place there instead.
  */
 export interface Problem extends Partial<Located> {
   readonly rule: string;
@@ -22,6 +23,7 @@ export interface Problem extends Partial<Located> {
   readonly reason: string;
   readonly hint?: string;
   readonly more?: number;
+  readonly at?: string;
 }
 
 /** What happened and why, in one sentence, and what to type instead. */
@@ -52,7 +54,7 @@ export interface Outcome<T> {
  */
 export function report(
   rule: string,
-  at: string | ({ readonly file: string } & Partial<Located>),
+  at: string | ({ readonly file: string; readonly at?: string } & Partial<Located>),
   { reason, hint }: Pick<Advice, "reason"> & Partial<Advice>,
   severity: Severity = "error",
 ): Problem {

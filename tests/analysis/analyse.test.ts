@@ -1,11 +1,13 @@
 // One drawing through the whole sequence, in full (distance 0). Figures by hand: white 85, red 22.008, blue 10.776,
 // yellow 79.224 and black 5 percent of the light on the usual cloth; contrast 125 · difference / (sum + 25).
 import { describe, expect, test } from "vitest";
-import { analyseStudy, compareDrawing, measureDrawing } from "../../src/analysis/analyse.ts";
+import { compareDrawing, measureDrawing } from "../../src/analysis/analyse.ts";
+import { measureStudy } from "../../src/analysis/jobs/studyjob.ts";
 import { defaultCloth } from "../../src/colour/cloth.ts";
 import { defaultPalette } from "../../src/content/gallery/palette.ts";
 import type { Change } from "../../src/content/study/study.ts";
 import { parseText, writeStudy } from "./fixture.ts";
+import { here } from "./here.ts";
 
 const options = {
   cloth: defaultCloth,
@@ -287,7 +289,7 @@ describe("analyseStudy", () => {
   }
 
   test("gives the comparison and drawings of all kinds of vision", async () => {
-    const { value, problems } = await analyseStudy(studyOf(), wheel, gallery);
+    const { value, problems } = await measureStudy(here, studyOf(), wheel, gallery);
     expect(problems).toEqual([]);
     expect(value?.change).toEqual({ replace: "#7a1020", with: "#f4c430" });
     // White 85; #f4c430 has Y 0.5904, 52.2: 125 · 32.8 / 162.2 = 25.3 where it was strong before.
@@ -301,7 +303,8 @@ describe("analyseStudy", () => {
   });
 
   test("what is wrong with the change is placed in study.md", async () => {
-    const { value, problems } = await analyseStudy(
+    const { value, problems } = await measureStudy(
+      here,
       studyOf('change: { replace: "#123456", with: "#f4c430" }'),
       wheel,
       gallery,

@@ -10,13 +10,10 @@ const { value } = readDrawing("a.svg", new TextEncoder().encode(text));
 if (value === undefined) throw new Error("the drawing must be right");
 const resolved = resolveDrawing(value);
 const colours = listColours(resolved, await inspectDrawing(resolved, { distance: 0 }));
-const locate = (path: string) => ({ file: `study.md ${path}` });
 const palette = new Map([["sun", "#f4c430"]]);
 
 const rulesOf = (change: Parameters<typeof planChange>[2]): readonly string[] =>
-  planChange(resolved, colours, change, { palette }, locate).problems.map(
-    ({ rule, file }) => `${rule} ${file}`,
-  );
+  planChange(resolved, colours, change, { palette }).problems.map(({ rule, at }) => `${rule} ${at}`);
 
 test("listColours: paints by their names, then the stops of gradients", () => {
   expect(colours).toEqual([
@@ -35,20 +32,14 @@ test("a colour that is drawn translucent too has both names, and each of them is
   const listed = listColours(whole, await inspectDrawing(whole, { distance: 0 }));
   expect(listed.slice(0, 3).map(({ hex }) => hex)).toEqual(["#ffffff", "#ff0000", "#ff0000"]);
   for (const { name } of listed.slice(1, 3)) {
-    const planned = planChange(whole, listed, { replace: name, with: "sun" }, { palette }, locate);
+    const planned = planChange(whole, listed, { replace: name, with: "sun" }, { palette });
     expect(planned.value?.replace).toBe("#ff0000");
   }
 });
 
 describe("planChange", () => {
   test("both colours resolved, and the shapes that only names", () => {
-    const planned = planChange(
-      resolved,
-      colours,
-      { replace: "red", with: "sun", only: "#a" },
-      { palette },
-      locate,
-    );
+    const planned = planChange(resolved, colours, { replace: "red", with: "sun", only: "#a" }, { palette });
     expect(planned.problems).toEqual([]);
     expect(planned.value).toMatchObject({
       replace: "#ff0000",
@@ -64,41 +55,41 @@ describe("planChange", () => {
   });
 
   test.each([
-    [{ replace: "green", with: "sun" }, "study/colour-absent study.md change.replace"],
-    [{ replace: "red", with: "son" }, "study/wrong-colour study.md change.with"],
-    [{ replace: "red", with: "red" }, "study/nothing-changes study.md change.with"],
-    [{ replace: "red", with: "sun", only: "a[" }, "study/wrong-selector study.md change.only"],
-    [{ replace: "red", with: "sun", only: "#z" }, "study/selects-nothing study.md change.only"],
-    [{ replace: "white", with: "sun", only: "#a" }, "study/selects-nothing study.md change.only"],
+    [{ replace: "green", with: "sun" }, "study/colour-absent change.replace"],
+    [{ replace: "red", with: "son" }, "study/wrong-colour change.with"],
+    [{ replace: "red", with: "red" }, "study/nothing-changes change.with"],
+    [{ replace: "red", with: "sun", only: "a[" }, "study/wrong-selector change.only"],
+    [{ replace: "red", with: "sun", only: "#z" }, "study/selects-nothing change.only"],
+    [{ replace: "white", with: "sun", only: "#a" }, "study/selects-nothing change.only"],
   ])("%j", (change, problem) => {
     expect(rulesOf(change)).toEqual([problem]);
   });
 
   test("what a selector could have named is listed", () => {
     expect(
-      planChange(resolved, colours, { replace: "red", with: "sun", only: "#z" }, { palette }, locate)
-        .problems[0]?.hint,
+      planChange(resolved, colours, { replace: "red", with: "sun", only: "#z" }, { palette }).problems[0]
+        ?.hint,
     ).toContain("#l, #a, #b");
   });
 });
 
 describe("planFocus", () => {
   test("a colour of the drawing", () => {
-    expect(planFocus(resolved, colours, { colour: "red" }, locate, palette).value).toEqual({
+    expect(planFocus(resolved, colours, { colour: "red" }, palette).value).toEqual({
       colour: "#ff0000",
     });
-    expect(planFocus(resolved, colours, { colour: "green" }, locate, palette).problems[0]).toMatchObject({
+    expect(planFocus(resolved, colours, { colour: "green" }, palette).problems[0]).toMatchObject({
       rule: "study/colour-absent",
-      file: "study.md focus.colour",
+      at: "focus.colour",
     });
   });
 
   test("shapes", () => {
-    const focus = planFocus(resolved, colours, { select: "#a" }, locate, palette).value;
+    const focus = planFocus(resolved, colours, { select: "#a" }, palette).value;
     expect(focus !== undefined && "select" in focus && focus.select.size).toBe(1);
-    expect(planFocus(resolved, colours, { select: "#z" }, locate, palette).problems[0]).toMatchObject({
+    expect(planFocus(resolved, colours, { select: "#z" }, palette).problems[0]).toMatchObject({
       rule: "study/selects-nothing",
-      file: "study.md focus.select",
+      at: "focus.select",
     });
   });
 });

@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { checkNames, settleNames } from "../../src/analysis/settlename.ts";
-import { study } from "../publish/sample.ts";
 
 const palette = new Map([
   ["Gold", "#f4c430"],
@@ -26,21 +25,20 @@ describe("checkNames", () => {
     { hex: "#1b2a5c", name: "dark blue" },
     { hex: "#ffffff", name: "white" },
   ] as const;
-  const places = new Map([["names.#1b2a5d", { place: { line: 7, column: 10 }, sourceLine: "names: …" }]]);
-  const named = { ...study, places, change: { replace: "white", with: "Gold" } };
+  const change = { replace: "white", with: "Gold" };
 
   test("what is in the drawing, or put into it, is named", () => {
     const names = new Map([
       ["#1b2a5c", "navy"],
       ["#f4c430", "straw"],
     ] as const);
-    expect(checkNames({ ...named, names }, colours, palette)).toEqual([]);
+    expect(checkNames(change, colours, { palette, names })).toEqual([]);
   });
 
   test("another colour is told, with its place and the nearest that is there", () => {
     const names = new Map([["#1b2a5d", "navy"]] as const);
-    const [problem] = checkNames({ ...named, names }, colours, palette);
-    expect(problem).toMatchObject({ rule: "study/name-absent", severity: "warning", place: { line: 7 } });
+    const [problem] = checkNames(change, colours, { palette, names });
+    expect(problem).toMatchObject({ rule: "study/name-absent", severity: "warning", at: "names.#1b2a5d" });
     expect(problem?.hint).toContain('"#1b2a5c"');
   });
 });

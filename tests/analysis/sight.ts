@@ -4,8 +4,9 @@
 // contrast 125 · difference / (sum + 25): white on red 59.648 (clear), white on blue 76.820 and yellow on blue 74.400
 // (strong), yellow on red 56.658 (clear), red on blue 24.297 and yellow on white 3.816 (weak).
 
-import { type AnalyseOptions, compareDrawing, measureDrawing } from "../../src/analysis/analyse.ts";
+import { compareDrawing, measureDrawing } from "../../src/analysis/analyse.ts";
 import { inspectDrawing } from "../../src/analysis/drawing/inspect.ts";
+import type { AnalyseOptions } from "../../src/analysis/drawing/opendrawing.ts";
 import type { Viewing } from "../../src/analysis/drawing/viewing.ts";
 import { defaultCloth } from "../../src/colour/cloth.ts";
 import type { Change } from "../../src/content/study/study.ts";

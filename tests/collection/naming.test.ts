@@ -45,9 +45,7 @@ describe("twenty real flags", () => {
         );
       for (const { replace, with: next, name } of all) {
         const words = { palette: defaultPalette, offer };
-        const { value } = planChange(drawing.resolved, colours, { replace, with: name }, words, () => ({
-          file,
-        }));
+        const { value } = planChange(drawing.resolved, colours, { replace, with: name }, words);
         expect([file, replace, name, value?.with]).toEqual([file, replace, name, next]);
         read += 1;
       }
@@ -63,9 +61,7 @@ describe("twenty real flags", () => {
       for (const [index, { hex, name }] of looks.entries()) {
         if (paints[index]?.flat !== true) continue;
         const change = { replace: name, with: "#123457" };
-        const { value } = planChange(drawing.resolved, colours, change, { palette: defaultPalette }, () => ({
-          file,
-        }));
+        const { value } = planChange(drawing.resolved, colours, change, { palette: defaultPalette });
         expect([file, name, value?.replace]).toEqual([file, name, hex]);
       }
     }

@@ -9,9 +9,10 @@ import type { Recipe } from "../../src/publish/pictures/recipe.ts";
 import { makeFiles, mostBytes } from "../../src/publish/pictures/makefiles.ts";
 import { mostEdgePages } from "../../src/views/edge/edgeaddress.ts";
 import { presentSite } from "../../src/views/siteview.ts";
-import { analyseStudy } from "../../src/analysis/analyse.ts";
+import { measureStudy } from "../../src/analysis/jobs/studyjob.ts";
 import { mostColours } from "../../src/analysis/drawing/smallcolour.ts";
 import type { StudyResult } from "../../src/analysis/result.ts";
+import { here } from "../analysis/here.ts";
 import { gallery, study } from "../publish/sample.ts";
 import { growing } from "./budget.ts";
 
@@ -24,7 +25,7 @@ const mostFiles = 40 + 3 * mostEdgePages;
 async function analyse(svg: string, replace: string) {
   const { focus: _focus, names: _names, ...rest } = study;
   const asked = { ...rest, options: [], change: { replace, with: "#f4c430" } };
-  return analyseStudy(asked, Buffer.from(svg), gallery);
+  return measureStudy(here, asked, Buffer.from(svg), gallery);
 }
 
 /** Tries the files of a study, then makes them. Link pictures of edges differ in their words alone: two are enough. */

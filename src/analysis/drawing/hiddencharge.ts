@@ -1,7 +1,7 @@
 // Floor 6. A charge that runs into a stripe or field of its own paint: no region of its own, so it is not found, or only
 // what of it has other paints. The drawing knows better: what it lays over everything that reaches the border.
 
-import type { Study } from "../../content/study/study.ts";
+import { keyed } from "../../content/study/colourword.ts";
 import { type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { findRegions } from "../../regions/component.ts";
@@ -152,15 +152,15 @@ export function proposeFocus({ element, fill }: Instance): string {
   return id === undefined ? `focus: { colour: "${colour}" }` : `focus: { select: "#${id}" }`;
 }
 
-/** Returns the warning that the focus of `study` has to be named, with what to type. */
-export function askForFocus(charge: Instance, study: Study): Problem {
+/** Returns the warning that the focus has to be named, with what to type. */
+export function askForFocus(charge: Instance): Problem {
   const { element } = charge;
   const id = element.attributes["id"];
   const which = id === undefined ? `A ${element.name}` : `The charge ${quoteText(`#${id}`)}`;
   const own = id === undefined ? "\nBetter, give the charge an id in the drawing and select that." : "";
   return report(
     "study/focus-hidden",
-    { file: study.file, ...study.places.get("original") },
+    keyed("original"),
     {
       reason: `${which} runs into an area of its own colour, so it is not found as the focus, or only parts of it are.`,
       hint: `Name it: ${proposeFocus(charge)}${own}`,

@@ -1,4 +1,5 @@
 // Floor 6. The beginning of every way through a drawing: read, resolve, measure; and the end of most: a redesign written.
+import type { Cloth } from "../../colour/cloth.ts";
 import type { Hex } from "../../colour/colour.ts";
 import type { Focus } from "../../content/study/study.ts";
 import { hasError, type Outcome, type Problem } from "../../problem/problem.ts";
@@ -6,7 +7,7 @@ import { readDrawing } from "../../svg/gate/sanitise.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../../svg/instance.ts";
 import type { Drawing } from "../../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../../svg/writesvg.ts";
-import { type Locate, listColours, planFocus } from "../planchange.ts";
+import { listColours, planFocus } from "../planchange.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
 import { tellLost } from "./lostcheck.ts";
 import { notDrawable, nothingDrawn } from "./undrawn.ts";
@@ -23,8 +24,12 @@ export interface OpenOptions {
   readonly isBrief?: boolean;
   /** False where only colours, edges and the focus as it is are asked for. */
   readonly followsFocus?: boolean;
-  /** Says where a value of the focus stands, for messages; default the drawing's file. */
-  readonly locate?: Locate;
+}
+
+/** How a drawing is measured and changed. `palette`: name → CSS colour; its reader reports what is no opaque colour. */
+export interface AnalyseOptions extends OpenOptions {
+  readonly cloth: Cloth;
+  readonly palette: ReadonlyMap<string, string>;
 }
 
 /** A drawing with all that is known of it before any change. */
@@ -69,12 +74,10 @@ export async function openDrawing(
       value: { drawing, resolved, viewing, inspection: inspected.value },
       problems,
     };
-  const locate = options.locate ?? (() => ({ file }));
   const focus = planFocus(
     resolved,
     listColours(resolved, inspected.value),
     options.focus,
-    locate,
     options.palette ?? new Map(),
   );
   problems.push(...focus.problems);

@@ -1,6 +1,6 @@
 // Floor 6. A drawing with more colours than anyone tells apart: those that show least are measured as one.
 import type { Hex } from "../../colour/colour.ts";
-import type { Whereabouts } from "../../content/study/colourword.ts";
+import { keyed } from "../../content/study/colourword.ts";
 import { type Problem, report } from "../../problem/problem.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
 import { joinLabels } from "../../regions/view/distanceview.ts";
@@ -51,8 +51,8 @@ export function isJoined({ key }: Paint): boolean {
 }
 
 /** Returns the error `study/colour-small` for a change of one of the joined colours. */
-export function refuseSmall(replace: Hex, joined: number, where: Whereabouts): Problem {
-  return report("study/colour-small", where, {
+export function refuseSmall(replace: Hex, joined: number): Problem {
+  return report("study/colour-small", keyed("change.replace"), {
     reason: `${replace} is one of the ${joined} colours that show least in this drawing of ${mostColours + joined}, which are measured as one.`,
     hint: "Replace a colour that shows more, or give near shades of the drawing one colour.",
   });

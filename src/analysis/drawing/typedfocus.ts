@@ -11,10 +11,10 @@ import { mapColours } from "../../svg/recolour.ts";
  * both, so the drawing decides); else any colour, or a name in letters and spaces; else a selector. What then is not
  * there is reported by whoever looks for it.
  */
-export function readTypedFocus(file: string, bytes: Uint8Array, text: string): Focus {
+export function readTypedFocus(bytes: Uint8Array, text: string): Focus {
   const hex = parseColour(text)?.hex;
   const isNamed = hex !== undefined || /^\p{L}[\p{L} '-]*$/u.test(text.trim());
-  const { value: drawing } = readDrawing(file, bytes);
+  const { value: drawing } = readDrawing("", bytes);
   const otherwise: Focus = isNamed ? { colour: text } : { select: text };
   if (drawing === undefined) return otherwise;
   const resolved = resolveDrawing(drawing);

@@ -1,6 +1,6 @@
 // Floor 6. A change of a colour that the drawing has and nobody sees: its shapes have no area, or others cover them.
 import type { Hex } from "../../colour/colour.ts";
-import type { Study } from "../../content/study/study.ts";
+import { keyed } from "../../content/study/colourword.ts";
 import { type Problem, report } from "../../problem/problem.ts";
 import type { Inspection } from "./inspect.ts";
 
@@ -18,13 +18,13 @@ export function isUnseen({ ground }: Inspection, replace: Hex, isLimited: boolea
 }
 
 /** Returns the warning `study/colour-unseen`, placed at the change. */
-export function tellUnseen(study: Study, replace: Hex): Problem {
+export function tellUnseen(replace: Hex): Problem {
   return report(
     "study/colour-unseen",
-    { file: study.file, ...study.places.get("change.replace") },
+    keyed("change.replace"),
     {
       reason: `${replace} is in the drawing, but nothing of it can be seen, so the change changes nothing.`,
-      hint: `Look in ${study.original} at the shapes of this colour: they have no area, or others cover them.`,
+      hint: "Look in the drawing at the shapes of this colour: they have no area, or others cover them.",
     },
     "warning",
   );

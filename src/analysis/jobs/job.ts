@@ -1,32 +1,36 @@
 // Floor 6. Work on one drawing that is done in a child process: what goes in and what comes back, as plain data.
 import type { Cloth } from "../../colour/cloth.ts";
-import type { Change, Gallery, Study } from "../../content/study/study.ts";
+import type { Change } from "../../content/study/study.ts";
 import type { FlagGrid } from "../../measure/gridlikeness.ts";
 import type { Measure } from "../../measure/measurement.ts";
 import type { Outcome } from "../../problem/problem.ts";
 import { readDrawing } from "../../svg/gate/sanitise.ts";
 import { writeDrawing } from "../../svg/writesvg.ts";
-import {
-  type AnalyseOptions,
-  analyseStudy,
-  compareDrawing,
-  type DrawnComparison,
-  measureDrawing,
-} from "../analyse.ts";
+import { analyseStudy, compareDrawing, type DrawnComparison, measureDrawing } from "../analyse.ts";
+import type { AnalyseOptions } from "../drawing/opendrawing.ts";
 import { readTypedFocus } from "../drawing/typedfocus.ts";
 import { gridOf } from "../likeness/likenessreport.ts";
 import { type OptionsReport, optionsOf } from "../options/rankoptions.ts";
-import { rankStudy } from "../options/rankstudy.ts";
+import { type RankedStudy, rankStudy } from "../options/rankstudy.ts";
 import type { StudyRanking } from "../options/studyranking.ts";
-import type { StudyResult } from "../result.ts";
+import type { MeasuredStudy } from "../result.ts";
 import { type SurveyedDrawing, type SurveyedFlag, surveyDrawing, surveyFile } from "../survey/surveyflags.ts";
 
-/** A drawing to look at. `focus` as typed: the drawing decides whether it is a colour or a selector. */
+/**
+ * A drawing to look at, without its name, which is in no problem and no answer of a child: one that was kept is right for
+ * all who ask the same. `focus` as typed: the drawing decides whether it is a colour or a selector.
+ */
 interface DrawingInput {
-  readonly file: string;
   readonly bytes: Uint8Array;
-  readonly options: Omit<AnalyseOptions, "locate" | "focus">;
+  readonly options: Omit<AnalyseOptions, "focus">;
   readonly focus?: string;
+}
+
+/** What of a study its figures come from. */
+interface StudyInput {
+  readonly bytes: Uint8Array;
+  readonly change: Change;
+  readonly options: AnalyseOptions;
 }
 
 /** Every kind of job with what it needs and what it returns. */
@@ -39,23 +43,20 @@ export interface Jobs {
   readonly options: { readonly input: DrawingInput; readonly output: OptionsReport };
   readonly survey: { readonly input: DrawingInput; readonly output: SurveyedFlag };
   /** The drawing as SVG text that we wrote. */
-  readonly sift: { readonly input: Pick<DrawingInput, "file" | "bytes">; readonly output: string };
+  readonly sift: { readonly input: Pick<DrawingInput, "bytes">; readonly output: string };
   readonly study: {
-    readonly input: { readonly study: Study; readonly bytes: Uint8Array; readonly gallery: Gallery };
-    readonly output: StudyResult;
+    readonly input: StudyInput;
+    readonly output: MeasuredStudy;
   };
   /** Apart from the study, so that options that take too long cost no study. */
   readonly rank: {
-    readonly input: Pick<StudyResult, "study" | "comparison"> & {
-      readonly bytes: Uint8Array;
-      readonly gallery: Gallery;
-    };
+    readonly input: StudyInput & RankedStudy;
     readonly output: StudyRanking;
   };
   /** A flag for the gallery's survey. */
   readonly flag: { readonly input: DrawingInput; readonly output: SurveyedDrawing };
   readonly grid: {
-    readonly input: Pick<DrawingInput, "file" | "bytes"> & { readonly cloth: Cloth };
+    readonly input: Pick<DrawingInput, "bytes"> & { readonly cloth: Cloth };
     readonly output: FlagGrid;
   };
   /**
@@ -63,7 +64,8 @@ export interface Jobs {
    * drawing that they show.
    */
   readonly publish: {
-    readonly input: Pick<DrawingInput, "file" | "bytes"> & {
+    readonly input: Pick<DrawingInput, "bytes"> & {
+      readonly file: string;
       readonly recipes: readonly unknown[];
       /** Whether all that can fail for the drawing's sake is done, and nothing comes back. */
       readonly isTrial: boolean;
@@ -86,18 +88,18 @@ export type Runners = {
 
 /** Does a job in this process; files are published by the floor above alone. */
 export const runners: Runners = {
-  measure: (input) => measureDrawing(input.file, input.bytes, optionsFor(input)),
-  compare: (input) => compareDrawing(input.file, input.bytes, input.change, optionsFor(input)),
-  options: (input) => optionsOf(input.file, input.bytes, optionsFor(input)),
-  survey: (input) => surveyFile(input.file, input.bytes, optionsFor(input)),
-  sift: async ({ file, bytes }) => {
-    const { value, problems } = readDrawing(file, bytes);
+  measure: (input) => measureDrawing("", input.bytes, optionsFor(input)),
+  compare: (input) => compareDrawing("", input.bytes, input.change, optionsFor(input)),
+  options: (input) => optionsOf("", input.bytes, optionsFor(input)),
+  survey: (input) => surveyFile("", input.bytes, optionsFor(input)),
+  sift: async ({ bytes }) => {
+    const { value, problems } = readDrawing("", bytes);
     return { value: value === undefined ? undefined : writeDrawing(value), problems };
   },
-  study: ({ study, bytes, gallery }) => analyseStudy(study, bytes, gallery),
-  rank: ({ study, comparison, bytes, gallery }) => rankStudy({ study, comparison }, bytes, gallery),
-  flag: (input) => surveyDrawing(input.file, input.bytes, optionsFor(input)),
-  grid: ({ file, bytes, cloth }) => gridOf(file, bytes, cloth),
+  study: ({ bytes, change, options }) => analyseStudy(bytes, change, options),
+  rank: ({ bytes, change, options, ...study }) => rankStudy(bytes, change, options, study),
+  flag: (input) => surveyDrawing("", input.bytes, optionsFor(input)),
+  grid: ({ bytes, cloth }) => gridOf("", bytes, cloth),
   publish: async ({ file }) => {
     throw new Error(`${file}: this process publishes nothing`);
   },
@@ -106,6 +108,6 @@ export const runners: Runners = {
   },
 };
 
-function optionsFor({ file, bytes, options, focus }: DrawingInput): Omit<AnalyseOptions, "locate"> {
-  return focus === undefined ? options : { ...options, focus: readTypedFocus(file, bytes, focus) };
+function optionsFor({ bytes, options, focus }: DrawingInput): AnalyseOptions {
+  return focus === undefined ? options : { ...options, focus: readTypedFocus(bytes, focus) };
 }

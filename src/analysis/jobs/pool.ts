@@ -2,9 +2,9 @@
 import { availableParallelism } from "node:os";
 import type { Outcome } from "../../problem/problem.ts";
 import type { Store } from "../store/resultstore.ts";
-import { bareJob } from "./barejob.ts";
 import { Child, type ChildLimits, type Waiting } from "./childprocess.ts";
 import type { JobKind, Jobs } from "./job.ts";
+import { nameAnswer } from "./nameanswer.ts";
 import { Overruns } from "./overrun.ts";
 
 export interface PoolLimits extends ChildLimits {
@@ -52,7 +52,7 @@ export class Pool {
   }
 
   /**
-   * Does a job. `file` names the drawing in messages. Rejects only for faults of our own, and when the pool is closed.
+   * Does a job. `file` names the drawing, in messages and in the answer. Rejects only for faults of our own, and when the pool is closed.
    *
    * Problems: those of the job; study/too-slow, study/too-much-memory, study/crashed.
    */
@@ -61,11 +61,9 @@ export class Pool {
     file: string,
     input: Jobs[K]["input"],
   ): Promise<Outcome<Jobs[K]["output"]>> {
-    const bare = bareJob(kind, input);
-    const work = () => this.queueUp(kind, file, bare.input);
-    const question = { kind, input: bare.input };
+    const work = () => this.queueUp(kind, file, input);
     const isKept = this.store !== undefined && kind !== "publish";
-    return bare.restore(await (isKept ? this.store.recall(question, work) : work()));
+    return nameAnswer(kind, file, await (isKept ? this.store.recall({ kind, input }, work) : work()));
   }
 
   /** Starts child processes up to `count`, default all, so that the first jobs need not wait for them. */

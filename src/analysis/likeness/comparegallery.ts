@@ -39,9 +39,7 @@ export async function compareAll(
     const known = grids.get(key);
     if (known !== undefined) return known;
     const bytes = new TextEncoder().encode(svg);
-    const made = catchFault(file, () => pool.run("grid", file, { file, bytes, cloth })).then(
-      ({ value }) => value,
-    );
+    const made = catchFault(file, () => pool.run("grid", file, { bytes, cloth })).then(({ value }) => value);
     grids.set(key, made);
     return made;
   };

@@ -27,14 +27,8 @@ import {
 } from "../../measure/options/tryoptions.ts";
 import { SwatchBook } from "../../measure/swatchbook.ts";
 import type { Outcome } from "../../problem/problem.ts";
-import { type OpenedDrawing, type OpenOptions, openDrawing } from "../drawing/opendrawing.ts";
+import { type AnalyseOptions, type OpenedDrawing, openDrawing } from "../drawing/opendrawing.ts";
 import { findSubjects, type LeftOut, type TriedPart } from "./subject.ts";
-
-export interface TryOptions extends OpenOptions {
-  readonly cloth: Cloth;
-  /** Name → CSS colour. What is no opaque colour is passed over: the gallery's reader reports it. */
-  readonly palette: ReadonlyMap<string, string>;
-}
 
 /** The nearest shades of one paint that clear all it meets. */
 export interface ReportedShade extends ShadeFinding {
@@ -76,7 +70,7 @@ const mostPalette = 64;
 export async function optionsOf(
   file: string,
   bytes: Uint8Array,
-  options: TryOptions,
+  options: AnalyseOptions,
 ): Promise<Outcome<OptionsReport>> {
   const opened = await openDrawing(file, bytes, options);
   if (opened.value === undefined) return { value: undefined, problems: opened.problems };
@@ -89,7 +83,7 @@ export async function optionsOf(
 /** Ranks the options of a drawing that is open. */
 export function rankOpened(
   opened: OpenedDrawing,
-  options: Pick<TryOptions, "cloth" | "palette">,
+  options: Pick<AnalyseOptions, "cloth" | "palette">,
 ): OptionsReport {
   const { inspection, viewing } = opened;
   const book = new SwatchBook(options.cloth);

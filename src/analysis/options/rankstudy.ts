@@ -1,50 +1,43 @@
 // Floor 6. A study among all it could have chosen: the ranked options, where its own change stands, the author's others.
 import type { Hex } from "../../colour/colour.ts";
-import type { Gallery, NotedOption, Study } from "../../content/study/study.ts";
+import type { Change } from "../../content/study/study.ts";
 import type { Comparison } from "../../measure/comparison.ts";
 import { findStanding } from "../../measure/options/standing.ts";
 import type { Outcome, Problem } from "../../problem/problem.ts";
 import { compareDrawing, compareOpened } from "../analyse.ts";
-import { type OpenedDrawing, openDrawing } from "../drawing/opendrawing.ts";
-import type { StudyResult } from "../result.ts";
+import { type AnalyseOptions, type OpenedDrawing, openDrawing } from "../drawing/opendrawing.ts";
 import { settleNames } from "../settlename.ts";
 import { drawMatrix } from "./optionmatrix.ts";
-import {
-  measureChanges,
-  type OptionsReport,
-  rankOpened,
-  readPalette,
-  type TryOptions,
-} from "./rankoptions.ts";
+import { measureChanges, type OptionsReport, rankOpened, readPalette } from "./rankoptions.ts";
 import type { CountedStanding, NotedResult, StudyRanking } from "./studyranking.ts";
+
+/** A study that is measured: its comparison, and the author's other `options:`. */
+export interface RankedStudy {
+  readonly comparison: Comparison;
+  readonly tried: readonly Change[];
+}
 
 /**
  * Ranks the options of a study's original, draws them all small, and says where its change and each of the
  * author's own `options:` stand. One of those that cannot be measured is left out and its problem returned.
  *
- * Problems: those of compareDrawing that come from an option, placed in study.md. What is to be said of the drawing and
+ * Problems: those of compareDrawing that come from an option, by its dotted path. What is to be said of the drawing and
  * the focus, analyseStudy has said.
  */
 export async function rankStudy(
-  { study, comparison }: Pick<StudyResult, "study" | "comparison">,
   bytes: Uint8Array,
-  gallery: Gallery,
+  change: Change,
+  given: AnalyseOptions,
+  { comparison, tried }: RankedStudy,
 ): Promise<Outcome<StudyRanking>> {
-  const options = readOptions(study, gallery);
-  const opened = await openDrawing(study.originalFile, bytes, { ...options, followsFocus: false });
+  const options = { ...given, names: settleNames(change, given) };
+  const opened = await openDrawing("", bytes, { ...options, followsFocus: false });
   if (opened.value === undefined) return { value: undefined, problems: opened.problems };
   const report = rankOpened(opened.value, options);
   const problems: Problem[] = [];
   const noted: NotedResult[] = [];
-  for (const [index, option] of study.options.entries()) {
-    const measured = await measureNoted(
-      study,
-      { bytes, opened: opened.value },
-      option,
-      index,
-      options,
-      report,
-    );
+  for (const [index, option] of tried.entries()) {
+    const measured = await measureNoted({ bytes, opened: opened.value }, option, index, options, report);
     problems.push(...measured.problems);
     if (measured.value !== undefined) noted.push(measured.value);
   }
@@ -54,20 +47,6 @@ export async function rankStudy(
   return {
     value: { report, ...(matrix === undefined ? {} : { matrix }), standing, noted },
     problems,
-  };
-}
-
-function readOptions(study: Study, gallery: Gallery): TryOptions {
-  return {
-    cloth: gallery.cloth,
-    distance: gallery.viewingDistance,
-    palette: gallery.palette,
-    locate: (path) => ({ file: study.file, ...study.places.get(path) }),
-    names: settleNames(study.change, {
-      palette: gallery.palette,
-      ...(study.names === undefined ? {} : { names: study.names }),
-    }),
-    ...(study.focus === undefined ? {} : { focus: study.focus }),
   };
 }
 
@@ -83,27 +62,27 @@ function listAuthors(
 }
 
 async function measureNoted(
-  study: Study,
   { bytes, opened }: { readonly bytes: Uint8Array; readonly opened: OpenedDrawing },
-  option: NotedOption,
+  option: Change,
   index: number,
-  options: TryOptions,
+  options: AnalyseOptions,
   report: OptionsReport,
 ): Promise<Outcome<NotedResult>> {
-  const pathOf = (path: string): string => path.replace(/^change\./, `options.${index}.`);
-  const locate = (path: string) => ({ file: study.file, ...study.places.get(pathOf(path)) });
-  const placed = { ...options, locate };
   const { value, problems } = callsAnew(opened, option, options)
-    ? await compareDrawing(study.originalFile, bytes, option, placed)
-    : await compareOpened(opened, option, placed);
-  const own = problems.filter((problem) => isOwn(problem, study, index));
+    ? await compareDrawing("", bytes, option, options)
+    : await compareOpened(opened, option, options);
+  const own = problems.flatMap((problem): readonly Problem[] => {
+    const [part, key] = problem.at?.split(".") ?? [];
+    if (part === "change") return [{ ...problem, at: `options.${index}.${key}` }];
+    // A redesign that is too long is told of the drawing.
+    return problem.rule === "svg/written" ? [problem] : [];
+  });
   if (value === undefined) return { value: undefined, problems: own };
   const { comparison, change, name, redesign } = value;
   const noted: NotedResult = {
     index,
     ...change,
     name,
-    ...(option.note === undefined ? {} : { note: option.note }),
     clarity: comparison.clarity[1],
     strength: comparison.strength[1],
     focusClarity: comparison.after.focus.clarity,
@@ -116,21 +95,9 @@ async function measureNoted(
 }
 
 /** Whether the palette's word that an option uses is what a colour of the flag is called from then on. */
-function callsAnew({ inspection }: OpenedDrawing, option: NotedOption, options: TryOptions): boolean {
+function callsAnew({ inspection }: OpenedDrawing, option: Change, options: AnalyseOptions): boolean {
   const names = settleNames(option, options);
   return inspection.looks.some(({ hex }) => names.has(hex) && !options.names?.has(hex));
-}
-
-function isOwn(problem: Problem, study: Study, index: number): boolean {
-  const places = [...study.places]
-    .filter(([path]) => path.startsWith(`options.${index}.`))
-    .map(([, { place }]) => place);
-  return (
-    // A redesign that is too long is told of the drawing.
-    problem.rule === "svg/written" ||
-    (problem.file === study.file &&
-      places.some(({ line, column }) => line === problem.place?.line && column === problem.place.column))
-  );
 }
 
 function placeComparison(comparison: Comparison, report: OptionsReport): CountedStanding | null {

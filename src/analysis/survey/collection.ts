@@ -43,11 +43,7 @@ export async function measureFlags(
   const options = { cloth, distance: viewingDistance, palette };
   const listed = await listFolder(ground.contentDir, "flags", true);
   const wanted = (listed.value ?? []).filter(({ name }) => !known.has(`flags/${name}`));
-  const { done, late } = await runEach(ground, wanted, "flag", ({ file, bytes }) => ({
-    file,
-    bytes,
-    options,
-  }));
+  const { done, late } = await runEach(ground, wanted, "flag", (bytes) => ({ bytes, options }));
   const items = done.map(({ drawing, outcome }) => ({ file: `flags/${drawing.name}`, outcome }));
   return {
     items,
@@ -67,11 +63,7 @@ export async function gridCollection(ground: Ground): Promise<Gathered<KnownFlag
   if (listed.value.length === 0 && listed.problems.length === 0)
     return { items: [], problems: [empty(ground, inner)] };
   const { cloth } = ground.gallery;
-  const { done, late } = await runEach(ground, listed.value, "grid", ({ file, bytes }) => ({
-    file,
-    bytes,
-    cloth,
-  }));
+  const { done, late } = await runEach(ground, listed.value, "grid", (bytes) => ({ bytes, cloth }));
   const items = done.flatMap(({ drawing, outcome: { value: grid } }): readonly KnownFlag[] =>
     grid === undefined ? [] : [{ file: `${inner}/${drawing.name}`, origin: "collection", grid }],
   );
@@ -95,7 +87,7 @@ async function runEach<K extends JobKind>(
   { pool, end = Number.POSITIVE_INFINITY, onProgress }: Ground,
   drawings: readonly FolderDrawing[],
   kind: K,
-  inputOf: (file: { readonly file: string; readonly bytes: Uint8Array }) => Jobs[K]["input"],
+  inputOf: (bytes: Uint8Array) => Jobs[K]["input"],
 ): Promise<{ readonly done: readonly Done<K>[]; readonly late: readonly Problem[] }> {
   const done: Done<K>[] = [];
   const late: string[] = [];
@@ -105,7 +97,7 @@ async function runEach<K extends JobKind>(
     const { value: bytes } = read;
     if (bytes === undefined) return { drawing, outcome: { value: undefined, problems: read.problems } };
     const { file } = drawing;
-    return { drawing, outcome: await catchFault(file, () => pool.run(kind, file, inputOf({ file, bytes }))) };
+    return { drawing, outcome: await catchFault(file, () => pool.run(kind, file, inputOf(bytes))) };
   };
   await runOrdered(drawings, defaultLimits.size + 1, work, (one, index) => {
     if (one === "late") late.push(drawings[index]?.name ?? "");

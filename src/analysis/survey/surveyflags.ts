@@ -5,9 +5,9 @@ import type { Measure, MeasuredFocus } from "../../measure/measurement.ts";
 import type { Option } from "../../measure/options/tryoptions.ts";
 import { compareText, hasError, type Outcome, type Problem } from "../../problem/problem.ts";
 import { writeDrawing } from "../../svg/writesvg.ts";
-import { openDrawing } from "../drawing/opendrawing.ts";
+import { type AnalyseOptions, openDrawing } from "../drawing/opendrawing.ts";
 import { notDrawable } from "../drawing/undrawn.ts";
-import { type OptionsReport, rankOpened, type TryOptions } from "../options/rankoptions.ts";
+import { type OptionsReport, rankOpened } from "../options/rankoptions.ts";
 import type { TriedPart } from "../options/subject.ts";
 
 /** The weakest edge with the names of its paints, for a list in which no colours table stands beside it. */
@@ -48,12 +48,6 @@ export interface Survey {
   }[];
 }
 
-/** A drawing to survey. `file` is its name in the result. */
-export interface SurveyInput {
-  readonly file: string;
-  readonly bytes: Uint8Array;
-}
-
 /** A file of `flags/`, by its path in the content folder, and what became of it. */
 export interface FlagOutcome {
   readonly file: string;
@@ -71,7 +65,7 @@ export interface SurveyedDrawing {
 export async function surveyFile(
   file: string,
   bytes: Uint8Array,
-  options: TryOptions,
+  options: AnalyseOptions,
 ): Promise<Outcome<SurveyedFlag>> {
   const { value, problems } = await surveyDrawing(file, bytes, options);
   return { value: value?.flag, problems };
@@ -81,7 +75,7 @@ export async function surveyFile(
 export async function surveyDrawing(
   file: string,
   bytes: Uint8Array,
-  options: TryOptions,
+  options: AnalyseOptions,
 ): Promise<Outcome<SurveyedDrawing>> {
   try {
     const opened = await openDrawing(file, bytes, { ...options, isBrief: true });
@@ -96,23 +90,6 @@ export async function surveyDrawing(
   } catch (error) {
     return { value: undefined, problems: [notDrawable(file, error, "measured")] };
   }
-}
-
-/**
- * Surveys drawings one after another; a broken one is listed and the rest go on. `onProgress` hears how many are done,
- * of how many, after each.
- */
-export async function surveyFiles(
-  files: readonly SurveyInput[],
-  options: TryOptions,
-  onProgress: (done: number, total: number) => void = () => undefined,
-): Promise<Survey> {
-  const surveyed: { file: string; outcome: Outcome<SurveyedFlag> }[] = [];
-  for (const { file, bytes } of files) {
-    surveyed.push({ file, outcome: await surveyFile(file, bytes, options) });
-    onProgress(surveyed.length, files.length);
-  }
-  return collectSurvey(surveyed);
 }
 
 /** Puts surveyed drawings in order, whatever the order they were done in. */

@@ -10,7 +10,10 @@ import { isUsualPalette } from "../gallery/palette.ts";
 import { describeUnknownColour } from "./unknowncolour.ts";
 
 /** Where a value stands: the parts of a problem that say so. */
-export type Whereabouts = Partial<Located> & { readonly file: string };
+export type Whereabouts = Partial<Located> & { readonly file: string; readonly at?: string };
+
+/** A value by its dotted path (`change.replace`, `focus.select`), in a text that is named where the problem is told. */
+export const keyed = (path: string): Whereabouts => ({ file: "", at: path });
 
 /**
  * The colour that is meant, where there is one, and what should be said about it. `called` is the author's word for it,

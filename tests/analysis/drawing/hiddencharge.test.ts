@@ -67,15 +67,14 @@ test("the warning says what to type: an id where there is one, else the colour",
     ),
   );
   if (study === undefined || plain === undefined || named === undefined) throw new Error("both are found");
-  expect(askForFocus(named, study)).toMatchObject({
+  expect(askForFocus(named)).toMatchObject({
     rule: "study/focus-hidden",
     severity: "warning",
-    file: "ferry/study.md",
-    place: { line: 3 },
+    at: "original",
     hint: 'Name it: focus: { select: "#wheel" }',
   });
   expect(proposeFocus(named)).toBe('focus: { select: "#wheel" }');
-  expect(askForFocus(plain, study).hint).toBe(
+  expect(askForFocus(plain).hint).toBe(
     'Name it: focus: { colour: "#ffffff" }\nBetter, give the charge an id in the drawing and select that.',
   );
 });

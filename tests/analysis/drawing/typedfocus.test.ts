@@ -4,8 +4,7 @@ import { readTypedFocus } from "../../../src/analysis/drawing/typedfocus.ts";
 // A red group called fade; #fade is a colour of CSS too (four digits: red, green, blue, alpha).
 const red =
   '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><path fill="#fff" d="M0 0h3v2H0z"/><g id="fade"><path fill="#c00" d="M0 0h1v1H0z"/></g></svg>';
-const read = (text: string, drawing = red) =>
-  readTypedFocus("a.svg", new TextEncoder().encode(drawing), text);
+const read = (text: string, drawing = red) => readTypedFocus(new TextEncoder().encode(drawing), text);
 
 test.each([
   ["#c00", { colour: "#c00" }],

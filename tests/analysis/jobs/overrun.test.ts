@@ -56,7 +56,7 @@ describe("thirty jobs on one drawing that runs over", { timeout: 120_000 }, () =
   const other = draw(field(white) + disc(150, 100, 40, red));
   const pool = new Pool({ size: 2, seconds: 5 });
   const measure = (file: string, drawing: Uint8Array) =>
-    pool.run("measure", file, { file, bytes: drawing, options });
+    pool.run("measure", file, { bytes: drawing, options });
   afterEach(async () => {
     pool.close();
     await vi.waitFor(() => expect(listWorkers()).toEqual([]), { timeout: 10_000 });

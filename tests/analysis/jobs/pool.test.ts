@@ -2,6 +2,7 @@
 import { existsSync } from "node:fs";
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { defaultLimits, Pool, type PoolLimits } from "../../../src/analysis/jobs/pool.ts";
+import { measureStudy } from "../../../src/analysis/jobs/studyjob.ts";
 import { defaultCloth } from "../../../src/colour/cloth.ts";
 import { defaultGallery } from "../../../src/content/gallery/galleryfile.ts";
 import { drawing } from "../../content/folder.ts";
@@ -26,8 +27,7 @@ afterEach(async () => {
   await vi.waitFor(() => expect(listWorkers()).toEqual([]), { timeout: 10_000 });
 });
 
-const measure = (pool: Pool, file: string, bytes = flag) =>
-  pool.run("measure", file, { file, bytes, options });
+const measure = (pool: Pool, file: string, bytes = flag) => pool.run("measure", file, { bytes, options });
 
 /** An input that no caller with types could give: the child throws on it. */
 const impossible: Parameters<typeof Pool.prototype.run<"measure">>[2] = JSON.parse("{}");
@@ -211,7 +211,7 @@ describe("Pool", { timeout: 60_000 }, () => {
     const study = parseText(writeStudy()).value;
     if (study === undefined) throw new Error("no study");
     const bytes = new TextEncoder().encode(drawing);
-    const look = () => pool.run("study", "study", { study, bytes, gallery: defaultGallery });
+    const look = () => measureStudy(pool, study, bytes, defaultGallery);
     // Both have started.
     await Promise.all([measure(pool, "first"), look()]);
     const jobs = [

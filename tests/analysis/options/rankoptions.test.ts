@@ -1,14 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { compareDrawing } from "../../../src/analysis/analyse.ts";
-import { optionsOf, type TryOptions } from "../../../src/analysis/options/rankoptions.ts";
+import type { AnalyseOptions } from "../../../src/analysis/drawing/opendrawing.ts";
+import { optionsOf } from "../../../src/analysis/options/rankoptions.ts";
 import { defaultPalette } from "../../../src/content/gallery/palette.ts";
 import { plainFormat } from "../../../src/words/format.ts";
 import { describeNoShade } from "../../../src/words/noshade.ts";
 import { describeFirst } from "../../../src/words/optionsreport.ts";
 import { bytesOf, disc, drawing, field, stripes } from "../drawing.ts";
 
-const settings: TryOptions = { cloth: { black: 5, white: 85 }, distance: 40, palette: defaultPalette };
-const reportOf = async (inside: string, options: Partial<TryOptions> = {}) => {
+const settings: AnalyseOptions = { cloth: { black: 5, white: 85 }, distance: 40, palette: defaultPalette };
+const reportOf = async (inside: string, options: Partial<AnalyseOptions> = {}) => {
   const { value } = await optionsOf("a.svg", drawing(inside), { ...settings, ...options });
   if (value === undefined) throw new Error("no report");
   return value;

@@ -1,20 +1,21 @@
 import { describe, expect, test } from "vitest";
-import { analyseStudy } from "../../../src/analysis/analyse.ts";
-import { rankStudy } from "../../../src/analysis/options/rankstudy.ts";
+import { measureStudy, rankChanges } from "../../../src/analysis/jobs/studyjob.ts";
 import { defaultGallery } from "../../../src/content/gallery/galleryfile.ts";
 import { disc, drawing, field } from "../drawing.ts";
 import { parseText, writeStudy } from "../fixture.ts";
+import { here } from "../here.ts";
 
 const bytes = drawing(field("#141414") + disc("#c8202f"));
 
 async function rankText(text: string, original = bytes) {
   const { value: study } = parseText(text);
-  const analysed = study === undefined ? undefined : await analyseStudy(study, original, defaultGallery);
+  const analysed =
+    study === undefined ? undefined : await measureStudy(here, study, original, defaultGallery);
   if (analysed?.value === undefined) throw new Error("the study could not be computed");
-  return { result: analysed.value, ...(await rankStudy(analysed.value, original, defaultGallery)) };
+  return { result: analysed.value, ...(await rankChanges(here, analysed.value, original, defaultGallery)) };
 }
 
-describe("rankStudy", () => {
+describe("the ranking of a study", () => {
   test("says where the author's change stands", async () => {
     const { value, result } = await rankText(writeStudy('change: { replace: "#c8202f", with: "yellow" }'));
     const options = value?.report.options ?? [];

@@ -38,7 +38,7 @@ async function measure(
   meanwhile?: (worker: number) => void,
 ): Promise<{ readonly problems: readonly Problem[] }> {
   const pool = new Pool({ size: 1, ...limits });
-  const ask = () => pool.run("measure", "ferry.svg", { file: "ferry.svg", bytes, options });
+  const ask = () => pool.run("measure", "ferry.svg", { bytes, options });
   try {
     if (meanwhile === undefined) return await ask();
     await ask();

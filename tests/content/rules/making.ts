@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { analyseGallery } from "../../../src/analysis/analysegallery.ts";
 import { Pool } from "../../../src/analysis/jobs/pool.ts";
+import { measureStudy } from "../../../src/analysis/jobs/studyjob.ts";
 import { loadGallery, readOriginal } from "../../../src/content/folder/loadgallery.ts";
 import type { Rule } from "../../../src/content/rules/rule.ts";
 import { checkProse } from "../../../src/content/study/prosecheck.ts";
@@ -165,7 +166,7 @@ export async function rulesBySlug(
     const pool = new Pool({}, await openKept());
     for (const study of studies) {
       const bytes = await readOriginal(study);
-      const { value, problems: own } = await pool.run("study", study.file, { study, bytes, gallery });
+      const { value, problems: own } = await measureStudy(pool, study, bytes, gallery);
       all.push(...own, ...checkProse(study, value?.comparison));
     }
     pool.close();

@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
-import { analyseStudy } from "../../../src/analysis/analyse.ts";
+import { measureStudy } from "../../../src/analysis/jobs/studyjob.ts";
 import type { StudyResult } from "../../../src/analysis/result.ts";
 import { drawingFiles, listDrawn } from "../../../src/publish/pictures/drawingrecipe.ts";
 import { cropDrawing, Easel } from "../../../src/publish/pictures/renderdrawing.ts";
+import { here } from "../../analysis/here.ts";
 import { makeAll } from "../making.ts";
 import { gallery, study, studyResult } from "../sample.ts";
 
@@ -10,7 +11,7 @@ const listKind = (result: StudyResult, kind: string) =>
   listDrawn(result, gallery).filter(({ recipe }) => recipe.kind === kind);
 
 async function analyseSample() {
-  const { value } = await analyseStudy(study, Buffer.from(studyResult.drawings.original), gallery);
+  const { value } = await measureStudy(here, study, Buffer.from(studyResult.drawings.original), gallery);
   if (value === undefined) throw new Error("the sample can be analysed");
   return value;
 }
