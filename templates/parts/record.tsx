@@ -63,6 +63,20 @@ export function Record({ study }: { study: StudyPage }): JSX.Element {
           </ul>
         </Matter>
       )}
+      {study.history && (
+        <Matter id="history" heading="History">
+          {study.history.revised.map(({ iso, date, what }) => (
+            <p key={`${iso} ${what}`}>
+              <time dateTime={iso}>{date}</time>: {what}
+            </p>
+          ))}
+          {study.history.kin.map(({ lead, title, address }) => (
+            <p key={address}>
+              {lead} <a href={address}>{title}</a>
+            </p>
+          ))}
+        </Matter>
+      )}
       <Matter id="refer" heading="Cite this">
         <Citation refer={refer} />
       </Matter>

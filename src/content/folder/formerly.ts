@@ -1,5 +1,6 @@
-// Floor 5. The addresses that studies had before: which may be named, and which are free to be led from.
-import type { Problem } from "../../problem/problem.ts";
+// Floor 5. What came before a study: the addresses it had, and the study it takes the place of.
+import { findNearest } from "../../problem/knownword.ts";
+import { type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { foldName, isSlug, proposeSlug } from "../study/slug.ts";
 import type { Study } from "../study/study.ts";
@@ -41,6 +42,23 @@ export function findClashes(studies: readonly Study[], folders: readonly string[
       return others.length === 0 ? [] : [{ ...base, ...describeClaimed(name, others) }];
     }),
   );
+}
+
+/** Returns the warning `study/follows` for each study that follows none of `folders`, or itself. */
+export function findUnfollowed(studies: readonly Study[], folders: readonly string[]): readonly Problem[] {
+  return studies.flatMap(({ slug, follows, file, places }) => {
+    if (follows === undefined || (follows !== slug && folders.includes(follows))) return [];
+    const near = findNearest(
+      follows,
+      folders.filter((name) => name !== slug),
+    );
+    const reason =
+      follows === slug
+        ? "The study follows itself."
+        : `There is no study ${quoteText(follows)} that this one could follow.`;
+    const hint = near === undefined ? "Delete the line." : `Type: follows: ${near}`;
+    return report("study/follows", { file, ...places.get("follows") }, { reason, hint }, "warning");
+  });
 }
 
 /** Returns the study without the former addresses that are those of `folders` now. */

@@ -26,7 +26,7 @@ import {
   studyMissing,
 } from "./absent.ts";
 import { findConfusables } from "./confusable.ts";
-import { dropTaken, findClashes } from "./formerly.ts";
+import { dropTaken, findClashes, findUnfollowed } from "./formerly.ts";
 import { keepWithin } from "./gallerybudget.ts";
 import { checkStudyFiles, checkStudyFolders, linkProblem } from "./listing.ts";
 import { findGalleryAround, listGalleriesNear } from "./nearby.ts";
@@ -51,7 +51,7 @@ export interface LoadedGallery {
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadVotes`, `loadNominations`, `findClashes` and `findConfusables`.
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadVotes`, `loadNominations`, `findClashes`, `findUnfollowed` and `findConfusables`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
@@ -96,6 +96,7 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
       ...voted.problems,
       ...nominated.problems,
       ...findClashes(studies, folders),
+      ...findUnfollowed(studies, folders),
       ...findConfusables(studies),
     ],
   };

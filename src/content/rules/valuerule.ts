@@ -319,6 +319,17 @@ export const valueRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/follows",
+    severity: "warning",
+    means: "“follows” names no study, or the study itself.",
+    why: "The line leads readers from the newer study to the older one and back.",
+    example: {
+      file: "told",
+      wrong: "“follows: fery-wheel” where the study is in the folder ferry-wheel",
+      right: "“follows: ferry-wheel”",
+    },
+  },
+  {
     id: "study/confusable",
     severity: "warning",
     means: "A name is easily taken for another one: of a study's folder, an author or a tag.",

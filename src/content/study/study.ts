@@ -81,6 +81,10 @@ export interface Study {
   readonly authors: readonly string[];
   /** ISO date, `2026-04-02`. */
   readonly date?: string;
+  /** What was changed since, in the order of the file. */
+  readonly revised?: readonly { readonly date: string; readonly what: string }[];
+  /** Slug of the study that this one takes the place of. */
+  readonly follows?: string;
   readonly tags: readonly string[];
   readonly options: readonly NotedOption[];
   readonly credit?: Credit;

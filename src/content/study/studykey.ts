@@ -65,6 +65,17 @@ export const studySchema = z.strictObject({
     .exactOptional(),
   authors: z.array(text(100)).max(20).describe("Who proposes it.").default([]),
   date: text(40).describe("Year, month and day with hyphens.").exactOptional(),
+  revised: z
+    .array(
+      z.strictObject({
+        date: text(40).describe("Year, month and day with hyphens."),
+        what: text(300).describe("What was changed."),
+      }),
+    )
+    .max(50)
+    .describe("What was changed since it was published.")
+    .exactOptional(),
+  follows: text(100).describe("The study, by its folder, that this one takes the place of.").exactOptional(),
   tags: z.array(text(50)).max(20).describe("Letters, digits, spaces and hyphens.").default([]),
   options: z
     .array(z.strictObject({ ...change, note: text(500).describe("What came of it.").exactOptional() }))
@@ -123,6 +134,11 @@ export const studyExamples: Readonly<Record<string, string>> = {
   authors: "authors: [Ines Valcourt]",
   "authors.*": "authors: [Ines Valcourt]",
   date: "date: 2026-04-02",
+  revised: "revised: [{ date: 2026-04-20, what: A brighter gold. }]",
+  "revised.*": "- { date: 2026-04-20, what: A brighter gold. }",
+  "revised.*.date": "date: 2026-04-20",
+  "revised.*.what": "what: A brighter gold.",
+  follows: "follows: ferry-wheel",
   tags: "tags: [charge, dark on dark]",
   "tags.*": "tags: [charge, dark on dark]",
   options: 'options: [{ replace: "#1b2a5c", with: "#ffffff" }]',

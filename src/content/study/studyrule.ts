@@ -44,6 +44,9 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
       isRaw(answer) ? checkAnswer(answer, `answers.${index}`) : [],
     ),
     ...checkDate(raw.date),
+    ...listOf(raw.revised).flatMap((one, index) =>
+      isRaw(one) ? checkDate(one.date, `revised.${index}.date`) : [],
+    ),
     ...(isRaw(raw.decided) ? checkDate(raw.decided.date, "decided.date") : []),
     ...checkShow(raw.show, listOf(raw.options).length),
     ...checkLicence(raw.credit),

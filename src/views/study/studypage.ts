@@ -33,6 +33,7 @@ import { presentStrip, type StripView } from "./distancestrip.ts";
 import { presentDetails } from "./edgedetail.ts";
 import { type EdgeMapView, presentEdgeMap } from "./edgemap.ts";
 import { type FactsView, presentFacts } from "./facts.ts";
+import { type HistoryView, presentHistory } from "./historyview.ts";
 import { type LikenessView, presentLikeness } from "./likenessfact.ts";
 import { type MatrixView, presentMatrix } from "./matrixview.ts";
 import { type Download, type NotesView, presentNotes } from "./notes.ts";
@@ -92,6 +93,7 @@ export interface StudyPage extends Byline {
   /** Shown where the prose asks for it. */
   readonly matrix: MatrixView | undefined;
   readonly likeness: LikenessView | undefined;
+  readonly history: HistoryView | undefined;
   /** Undefined where it is the only study of its flag. */
   readonly rivals: RivalPlace | undefined;
   /** The series that it is in. */
@@ -177,6 +179,7 @@ export function presentStudy(
     notes: presentNotes(result, gallery, link, path, format),
     options: presentOptionsLine(result, link, format),
     matrix,
+    history: presentHistory(study, all.studies, link, format),
     likeness: presentLikeness(result, all, link, format),
     show: link(`${path}show/`),
     rivals: presentRivalPlace(all.rivals?.get(study.slug), link, format),

@@ -1,5 +1,10 @@
 import { expect, test } from "vitest";
-import { checkFormerly, findClashes, listFormer } from "../../../src/content/folder/formerly.ts";
+import {
+  checkFormerly,
+  findClashes,
+  findUnfollowed,
+  listFormer,
+} from "../../../src/content/folder/formerly.ts";
 import { loadGallery } from "../../../src/content/folder/loadgallery.ts";
 import { formatProblems } from "../../../src/problem/problemtext.ts";
 import { parseText, printStudy, writeStudy } from "../../analysis/fixture.ts";
@@ -109,4 +114,16 @@ test("where addresses lead", () => {
 
 test("no studies, no clashes", () => {
   expect(findClashes([], ["a"])).toEqual([]);
+});
+
+test("a study follows another one, and not itself", () => {
+  const { value: study } = parseText(writeStudy("follows: ferry-whel"));
+  if (study === undefined) throw new Error("a right study");
+  const tell = (follows: string) =>
+    findUnfollowed([{ ...study, follows }], [study.slug, "ferry-wheel"]).map(
+      ({ rule, severity, place, hint }) => [`${severity} ${rule} ${place?.line}`, hint],
+    );
+  expect(tell("ferry-wheel")).toEqual([]);
+  expect(tell("ferry-whel")).toEqual([["warning study/follows 5", "Type: follows: ferry-wheel"]]);
+  expect(tell(study.slug)[0]?.[0]).toBe("warning study/follows 5");
 });
