@@ -20,7 +20,7 @@ export function Show({ show }: { show: ShowPage }): JSX.Element {
     <Document frame={show.frame} layout="show" scripts={[show.frame.links.showScript]}>
       <h1 class="unseen">{show.frame.title}</h1>
       {show.steps.map(({ anchor, heading, says, picture, note }) => (
-        <section key={anchor} id={anchor} class="show-step" aria-labelledby={`${anchor}-heading`}>
+        <article key={anchor} id={anchor} class="show-step" aria-labelledby={`${anchor}-heading`}>
           <h2 id={`${anchor}-heading`}>{heading}</h2>
           <div class={`show-picture show-${picture.kind}`}>
             <Picture picture={picture} anchor={anchor} names={says ?? ""} />
@@ -31,7 +31,7 @@ export function Show({ show }: { show: ShowPage }): JSX.Element {
               {note}
             </p>
           )}
-        </section>
+        </article>
       ))}
       <nav class="show-ways" aria-label="Steps">
         <a href={show.back.address}>{show.back.text}</a>

@@ -224,7 +224,11 @@ test("without script every study is there, with ways to tags and authors, and no
     async ({ page }) => {
       expect(await page.locator("[data-list] > *").count()).toBe(200);
       expect(await page.locator(".finder").isVisible()).toBe(false);
-      expect(await page.locator(".shelves a").allTextContents()).toEqual(["2 authors", "3 tags"]);
+      expect(await page.locator(".shelves a").allTextContents()).toEqual([
+        "2 authors",
+        "3 tags",
+        "50 decisions",
+      ]);
     },
     { javaScriptEnabled: false },
   );

@@ -69,8 +69,8 @@ describe("an edit is shown", () => {
     await served.says(page, ">All edges<");
     const part = join(templates, "parts/edges.tsx");
     const heading = await readFile(part, "utf8");
-    await writeFile(part, heading.replace(">What got better and worse<", ">What changed<"));
-    await served.says(page, ">What changed<");
+    await writeFile(part, heading.replace('<h2 id="edges">', '<h2 id="edges">What changed: '));
+    await served.says(page, ">What changed: What got better and worse<");
     await writeFile(part, heading);
     await served.says(page, ">What got better and worse<");
     await writeFile(template, text.replace("return (", "return ( <<"));

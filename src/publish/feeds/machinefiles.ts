@@ -8,6 +8,7 @@ import { listPlacedEdges } from "../../views/edge/edgeaddress.ts";
 import { orderStudies } from "../../views/front/card.ts";
 import { formatWords, wordsFile } from "../../views/searchwords.ts";
 import { formatSeriesPath } from "../../views/series/seriespage.ts";
+import { formatSheetPath } from "../../views/sheet/sheetpage.ts";
 import { decisionsPath } from "../../views/shelf/shelf.ts";
 import { lessonFiles, stillsFolder } from "../../views/show/lessonfile.ts";
 import { formatShowPath, presentShow } from "../../views/show/showpage.ts";
@@ -113,11 +114,13 @@ function listPages(
   const below = results.flatMap(({ study: { slug }, comparison, ranking }) => [
     ...(!hasRanking(ranking) ? [] : [{ url: address(formatChangesPath(slug)) }]),
     { url: address(formatShowPath(slug)) },
+    { url: address(formatSheetPath(formatStudyPath(slug))) },
     ...listPlacedEdges(slug, comparison).map(({ path }) => ({ url: address(path) })),
   ]);
   const lessons = series.flatMap(({ slug, date }) => [
     { url: address(formatSeriesPath(slug)), ...(date === undefined ? {} : { date: date.iso }) },
     { url: address(`${formatSeriesPath(slug)}show/`) },
+    { url: address(formatSheetPath(formatSeriesPath(slug))) },
   ]);
   const others = [...rivals, ...shelfIndexes, ...shelves].map(({ folder }) => ({
     url: address(`/${folder}/`),
