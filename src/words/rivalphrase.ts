@@ -3,9 +3,10 @@ import type { Format } from "./format.ts";
 
 const words = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
 
-/** `two proposals for one flag`. */
-export function countRivals(count: number, format: Format): string {
-  return `${spellCount(count, format)} proposals for one flag`;
+/** `two proposals for one flag`; where a page shows some, `80 proposals for one flag, the first 24 shown`. */
+export function countRivals(shown: number, all: number, format: Format): string {
+  const some = shown === all ? "" : `, the first ${format.number(shown, 0)} shown`;
+  return `${spellCount(all, format)} proposals for one flag${some}`;
 }
 
 /** `one of two proposals for it`, said beside the name of the flag. */

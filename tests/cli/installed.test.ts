@@ -58,6 +58,7 @@ test("every command works where the package is installed, in a folder that is no
     "counterchange try flag.svg",
     'counterchange try flag.svg --replace "#701c2b" --with white --out lighter.svg',
     "counterchange survey .",
+    "counterchange stills old-light --out pictures",
     "counterchange sift flag.svg --out clean.svg",
     "counterchange --version",
   ];

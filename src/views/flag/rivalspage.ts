@@ -57,6 +57,8 @@ export interface Proposal {
   readonly likeness: string | undefined;
 }
 
+/** Rivals that the page of a flag shows: more are no comparison (our own judgement). `count` says so. */
+const mostShown = 24;
 /** Up to so many rivals each two of them have a page, which are fifteen. */
 const mostPaired = 6;
 
@@ -69,7 +71,9 @@ interface Numbered {
 /** The pages of every flag with rivals: one of all, and one of each two. */
 export function presentRivals(result: GalleryResult, format: Format): readonly RivalsPage[] {
   return listRivals(result).flatMap((flag) => {
-    const all = flag.studies.map((one, at) => ({ result: one, number: format.number(at + 1, 0) }));
+    const all = flag.studies
+      .slice(0, mostShown)
+      .map((one, at) => ({ result: one, number: format.number(at + 1, 0) }));
     const twos = all.length > 2 && all.length <= mostPaired ? pairUp(all) : [];
     const pairs = twos.map((two) => ({ two, path: formatPairPath(flag, two) }));
     const path = formatFlagPath(flag.slug);
@@ -97,7 +101,7 @@ function presentOne(
   pairs?: readonly { readonly two: readonly [Numbered, Numbered]; readonly path: string }[],
 ): RivalsPage {
   const link = linkFrom(path);
-  const count = countRivals(chosen.length, format);
+  const count = countRivals(chosen.length, pairs === undefined ? chosen.length : flag.studies.length, format);
   const proposals = chosen.map((one) => presentProposal(one, all, link, format));
   const changes = proposals.map(({ number, card }) => `${number}. ${card.change}`);
   const title =

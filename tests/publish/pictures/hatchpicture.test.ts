@@ -37,7 +37,9 @@ test("white has no ink, and black has that of red and of blue", () => {
     inkOf(hatchPicture(whole, [hex])),
   );
   for (let at = 0; at < hatchGrid.step ** 2; at += 1) {
-    const [x, y] = [at % hatchGrid.step, Math.floor(at / hatchGrid.step)];
+    // Away from the border, which is drawn as a line.
+    const [x, y] = [at % hatchGrid.step, Math.floor(at / hatchGrid.step)].map((one) => one + hatchGrid.step);
+    if (x === undefined || y === undefined) throw new RangeError("two numbers");
     expect(white?.(x, y)).toBe(false);
     expect(black?.(x, y)).toBe(red?.(x, y) || blue?.(x, y));
   }
