@@ -83,6 +83,8 @@ function explainMissing(
     output.message(formatProblems(own.length > 0 ? own : problems));
     return 1;
   }
+  if (!isSeries && series.some(({ slug }) => slug === missing))
+    throw new UsageError(`${quoteText(missing)} is a series.`, `Type: stills --series ${missing}`);
   const near = findNearest(missing, known);
   const kind = isSeries ? "series" : "study";
   throw new UsageError(

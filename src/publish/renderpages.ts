@@ -8,6 +8,11 @@ import { fileOf, type SiteFile } from "./folder/sitefile.ts";
 /** Eleventy's input: pages, parts, figures, styles and scripts. */
 export const templatesDir = path.join(programFolder, "templates");
 
+/** What its types leave out. */
+interface Timed {
+  readonly benchmarkManager?: { get(name: string): { setIsVerbose(isVerbose: boolean): void } };
+}
+
 /** The template that shows each part of a view. */
 const templates: Readonly<Record<keyof SiteView, string>> = {
   front: "front",
@@ -39,6 +44,8 @@ export async function renderPages(view: Partial<SiteView>): Promise<readonly Sit
       configPath: path.join(programFolder, "eleventy.config.js"),
       quietMode: true,
       config: (config) => {
+        // On a slow machine it tells how long helpers of ours took, and was made before it heard of the quiet mode.
+        (config as Timed).benchmarkManager?.get("Configuration").setIsVerbose(false);
         config.addGlobalData("site", view);
         for (const [part, name] of Object.entries(templates))
           if (!(part in view)) config.ignores.add(matchTemplate(name));

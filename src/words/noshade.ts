@@ -8,7 +8,7 @@ import { formatLimit } from "../measure/percenttext.ts";
  * in hand, and no grade lost. `word` is the plain word for the colour.
  *
  * Examples: “No shade of this blue is well clear of both black and yellow: beside black it would have to reflect 24.7 % or more,
- * beside yellow 19.2 % or less.” “No shade of this red is well clear of dark blue: the nearest that is well clear is pink, #e8818c.”
+ * beside yellow 19.2 % or less.” “No shade of this red is well clear of dark blue: the nearest colour that is well clear is pink, #e8818c.”
  */
 export function describeNoShade(
   word: string,
@@ -36,8 +36,8 @@ function namesOf(demands: readonly Demand[]): readonly string[] {
 function nameOthers(shades: readonly Shade[]): string {
   const named = shades.map(({ hex }) => `${nameColour(hex)}, ${hex}`);
   return named.length === 1
-    ? `the nearest that is well clear is ${named[0]}`
-    : `the nearest that are well clear are ${named.join(", and ")}`;
+    ? `the nearest colour that is well clear is ${named[0]}`
+    : `the nearest colours that are well clear are ${named.join(", and ")}`;
 }
 
 interface Limit {

@@ -57,7 +57,7 @@ describe("describeNoShade", () => {
   test("a shade that clears and is called by another word", () => {
     const finding = findShade("#701c2b", [{ name: "dark blue", reflectances: [6.5] }], cloth);
     expect(describeNoShade("red", finding)).toMatch(
-      /^No shade of this red is well clear of dark blue: the nearest that is well clear is pink, #[0-9a-f]{6}\.$/,
+      /^No shade of this red is well clear of dark blue: the nearest colour that is well clear is pink, #[0-9a-f]{6}\.$/,
     );
   });
 });

@@ -1,6 +1,7 @@
 // Floor 5. The rules of a study that no type can say: colours, dates, file names, and keys that need each other.
 import { isOwnName } from "../../colour/colourname.ts";
 import { parseColour } from "../../colour/colourtext.ts";
+import { findNearest } from "../../problem/knownword.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { checkCurly } from "../yaml/curlyquote.ts";
 import { isCutOff } from "../yaml/cutvalue.ts";
@@ -162,7 +163,9 @@ function checkDecision(raw: Raw): Finding[] {
       },
       { on: "key" },
     );
-  if (isDecided && raw.decision === undefined && raw.decided === undefined)
+  // A mistyped key is told of itself.
+  const isMistyped = Object.keys(raw).some((key) => findNearest(key, ["decision", "decided"]) !== undefined);
+  if (isDecided && !isMistyped && raw.decision === undefined && raw.decided === undefined)
     return wrong("study/decision-missing", "status", {
       reason: `A study that is ${raw.status} says why, and “decision” is not there.`,
       hint: "Add a sentence: decision: The lighter wheel reads from the quay.",

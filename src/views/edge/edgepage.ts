@@ -170,6 +170,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     refer,
     said: presentSaidOf(result, edge, format),
     answer: presentAnswer(gallery.answer, {
+      isFiled: true,
       title: study.title,
       edge: title,
       stamped: refer.stamped,

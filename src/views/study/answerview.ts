@@ -16,6 +16,8 @@ export interface Answered {
   readonly edge: string | undefined;
   readonly stamped: string;
   readonly numbers: readonly string[];
+  /** Whether it ends with the beginning of a file for the study's folder answers. */
+  readonly isFiled?: boolean;
 }
 
 /** The link for one page, or undefined where the gallery takes no answers. */
@@ -51,9 +53,9 @@ function describeFilled(template: string): string {
  * Source: RFC 6068, section 2: each part percent-encoded as UTF-8; section 5: a line ends with `%0D%0A`. An address keeps
  * its `@`.
  */
-function formatMail(address: string, { title, edge, stamped, numbers }: Answered): string {
+function formatMail(address: string, { title, edge, stamped, numbers, isFiled }: Answered): string {
   const subject = edge === undefined ? title : `${edge}, in ${title}`;
-  const body = [subject, stamped, "", ...numbers, "", ...formatBlock(edge), ""].join("\r\n");
+  const body = [subject, stamped, "", ...numbers, "", ...(isFiled ? formatBlock(edge) : []), ""].join("\r\n");
   const to = encode(address).replace("%40", "@");
   return `mailto:${to}?subject=${encode(subject)}&body=${encode(body)}`;
 }

@@ -211,6 +211,7 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
     split: presentSplit(result),
     refer,
     answer: presentAnswer(gallery.answer, {
+      isFiled: true,
       title: formatTitle(study),
       edge: undefined,
       stamped: refer.stamped,

@@ -75,6 +75,15 @@ ferry/study.md:5:9  error  A study that is adopted says why, and “decision” 
     Add a sentence: decision: The lighter wheel reads from the quay.`,
   ],
   [
+    "adopted with a decision that is mistyped",
+    ["status: adopted", "descision: It reads."],
+    `\
+ferry/study.md:6:1  error  A study has no key “descision”.  study/unknown-key
+    descision: It reads.
+    ^^^^^^^^^
+    Type “decision”.`,
+  ],
+  [
     "a decision in two places",
     ["status: adopted", "decision: It reads.", "decided: { date: 2026-05-02, why: It reads. }"],
     `\

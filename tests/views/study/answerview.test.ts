@@ -2,7 +2,13 @@ import { expect, test } from "vitest";
 import { presentAnswer } from "../../../src/views/study/answerview.ts";
 
 const stamped = "https://flags.example/sound/studies/a-square/?stamp=0123abcd";
-const about = { title: "A lighter square", edge: undefined, stamped, numbers: ["Clarity: 74% → 100%"] };
+const about = {
+  title: "A lighter square",
+  edge: undefined,
+  stamped,
+  numbers: ["Clarity: 74% → 100%"],
+  isFiled: true,
+} as const;
 const mail = { way: "mail", address: "editor@flags.example" } as const;
 
 /** Reads a mailto link as RFC 6068 says: fields parted by `&`, names and values percent-encoded. */
@@ -88,4 +94,9 @@ test("half a letter does not stop the build", () => {
   expect(presentAnswer(mail, { ...about, title: "A \ud800 b" })?.href).toContain(
     "subject=A%20%EF%BF%BD%20b&",
   );
+});
+
+test("a letter about something else than a study ends with its numbers", () => {
+  const { isFiled: _, ...ballot } = about;
+  expect(readMail(presentAnswer(mail, ballot)?.href ?? "").fields.body).toMatch(/100%\r\n\r\n$/);
 });

@@ -55,6 +55,7 @@ test.each([undefined, "Dark blue / red"])(
       title: "A square",
       edge,
       stamped: "https://flags.example/",
+      isFiled: true,
       numbers: ["Contrast: 5% → 63%"],
     };
     const { href } = presentAnswer({ way: "mail", address: "editor@flags.example" }, about) ?? { href: "" };
