@@ -54,7 +54,7 @@ test("the problem says how much and which colour", () => {
 });
 
 test("shades up to ΔE00 5 are rounding, and up to 20 where something is faint, which is told", () => {
-  // #ffffff to #eeeeee is ΔE00 4, to #cccccc 13.
+  // #ffffff to #eeeeee is ΔE00 3.5, to #cccccc 11.1.
   const lostOf = (colour: string, faint: readonly SvgElement[]) =>
     findLost(
       drawPicture(20, 20, () => colour),
@@ -168,7 +168,7 @@ describe("what shows has to be measured", () => {
       `${ground}<rect width="150" height="200" fill="#ff0000"/><rect y="50" width="300" height="100" fill="#ffff00" opacity=".6"/>`,
       ["study/edge-lost"],
     ],
-    // Hard: the ΔE00 of #c01020 and #a05020 is 18, that of #343434 and #606060 16.
+    // Hard: the ΔE00 of #c01020 and #a05020 is 15.5, that of #343434 and #606060 14.9.
     [
       "a gradient of near halves",
       over("url(#g)", stops([0.5, "#343434"], [0.5, "#606060"])),
