@@ -36,7 +36,6 @@ const left = new Set([
   "xlink:href",
   "display",
   "visibility",
-  "shape-rendering",
   "lang",
   "role",
 ]);

@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { checkStudyFiles, type Entry } from "../../src/content/folder/listing.ts";
 import { loadGallery } from "../../src/content/folder/loadgallery.ts";
 import { defaultPalette } from "../../src/content/gallery/palette.ts";
+import { checkProse } from "../../src/content/study/prosecheck.ts";
 import { parseStudy } from "../../src/content/study/studyfile.ts";
 import { origin, parseText } from "../analysis/fixture.ts";
 import { startClock } from "../clock.ts";
@@ -176,6 +177,18 @@ describe("study files of the manifest", () => {
       else expect(complete(file)).toContain(value?.title === "x" ? value.body : value?.title);
     },
   );
+
+  test.each([
+    ["md/alike-letters.md", "study/mixed-script", 5],
+    ["md/alike-signs.md", "study/mixed-script", 2],
+    ["md/link-text.md", "study/link-text", 2],
+    ["md/link-site.md", "study/prose-link", 2],
+  ])("%s is warned of: %s, %i times", (file, rule, count) => {
+    const { value, problems } = parseText(complete(file));
+    if (value === undefined) throw new Error("it was refused");
+    const found = [...problems, ...checkProse(value)].map((problem) => problem.rule);
+    expect(found).toEqual(new Array(count).fill(rule));
+  });
 
   // The same keys and prose in study.yaml and prose.md; what is about the fences has no meaning there.
   const fenceless = Object.entries(reasons).filter(([, rule]) => !rule.startsWith("study/front-matter-"));

@@ -63,9 +63,9 @@ export function changed(text: string, replace: Hex, next: Hex, only?: string): s
 /** The drawing as this project reads and writes it. */
 export const written = (text: string): string => writeDrawing(read(text));
 
-/** Rendered by librsvg from what this project writes. */
+/** Rendered by librsvg from what this project writes, without blended pixels. */
 export function render(drawing: Drawing, width = 30, height = 20): Promise<Raster> {
-  return renderSvg(writeSized(drawing, width, height));
+  return renderSvg(writeSized(drawing, width, height, { "shape-rendering": "crispEdges" }));
 }
 
 /** Rendered by resvg from the text as it stands: a second opinion that shares no code with the first. */

@@ -2,81 +2,103 @@
 import type { Hex } from "../../colour/colour.ts";
 import { linearOf } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
+import { colourLimits } from "../../measure/judgement.ts";
 import { formatShare } from "../../measure/percenttext.ts";
 import { type Problem, report } from "../../problem/problem.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
 import { countLost, type IsOther, measureSteps, nothing } from "../../regions/lostcolour.ts";
 import type { Raster } from "../../regions/raster.ts";
-import type { Paint } from "../../svg/paint.ts";
+import { countThin } from "../../regions/thinpart.ts";
+import type { Paint, PaintedShapes } from "../../svg/paint.ts";
 import type { EmptyPaint } from "./emptypaint.ts";
 import { isJoined } from "./smallcolour.ts";
 
 /**
  * A colour, or `null` for none, that shows where the label map has another; `share` of the flag, 0 to 1. Or a paint inside
- * which a border shows that the map has not; `length` in flag heights. Or a gradient or pattern that is mostly not there.
+ * which a border shows that the map has not; `length` in flag heights. Or a gradient or pattern that is mostly not there. Or
+ * parts so thin that they show as a mixture.
  */
 export type Lost =
   | { readonly hex: Hex | null; readonly share: number }
   | { readonly paint: string; readonly length: number }
+  | { readonly thin: number }
   | EmptyPaint;
 
-/** Share of the flag up to which such pixels are roundings along lines (the most of 798 real drawings is 0.03 %). */
-const mostLost = 0.001;
+/** Share of the flag up to which such pixels are roundings along lines (the most of 798 real drawings is 0.13 %). */
+const mostLost = 0.0015;
 
-/** Length up to which a border inside a paint is passed over, in flag heights (the most of those drawings is 0.003). */
-const longestStep = 0.1;
+/** Length up to which a border inside a paint is passed over, in flag heights (the most of those drawings is 0.104). */
+const longestStep = 0.125;
 
-/** ΔE00 from which two colours are told apart by hue alone: those of an edge that is seen. */
-const seenFrom = 20;
+/** ΔE00 up to which what is faint, which is told, may shade a paint: from there on two colours differ by hue alone. */
+const shadeFrom = 20;
 
-/** Colours that change over a 90th of the height change at a border: that much is not told apart from 40 heights away. */
-const stepsOfHeight = 90;
+/**
+ * Over which part of the height a colour has to change, and by which ΔE00, to be a border and no shading: at once by what
+ * tells two paints apart; and by twice that over a 90th, which is not told apart from a border from 40 heights away. The
+ * shading of real drawings is slower.
+ */
+const borders = [
+  { part: 1 / 360, from: colourLimits.same },
+  { part: 1 / 90, from: 2 * colourLimits.same },
+];
+
+/**
+ * Parts up to this part of the height are thin: screens mix them with what is beside them, each as its size has it, and no eye
+ * parts them from 40 heights away. Whatever is thicker has an inside, which is looked at.
+ */
+const thinPart = 1 / 180;
+
+/** Share of the flag up to which thin parts are those of an emblem (the most of those drawings is 8.5 %). */
+const mostThin = 0.12;
 
 /** Returns what the true rendering shows and the map has not. */
 export function findLost(
   picture: Raster,
   map: LabelMap,
-  paints: readonly Paint[],
+  { paints, faint }: Pick<PaintedShapes, "paints" | "faint">,
   flagPixels: number,
 ): readonly Lost[] {
   const colours = paints.map(({ flat, declared }) =>
     flat && declared !== null ? Number.parseInt(declared.slice(1), 16) : undefined,
   );
-  const isOther = createIsOther();
-  const counted = [...countLost(picture, map, colours, isOther)].sort((a, b) => b[1] - a[1]);
+  const counted = [
+    ...countLost(picture, map, colours, createIsOther(faint.length > 0 ? shadeFrom : colourLimits.same)),
+  ].sort((a, b) => b[1] - a[1]);
   const pixels = counted.reduce((sum, [, count]) => sum + count, 0);
   const [most] = counted;
   const share = pixels / Math.max(1, flagPixels, pixels);
   const lost: Lost[] = [];
   if (most !== undefined && share > mostLost)
     lost.push({ hex: most[0] === nothing ? null : hexOfCode(most[0]), share });
-  return [...lost, ...findSteps(picture, map, paints, isOther)];
+  const thin = countThin(map, Math.round(map.height * thinPart)) / Math.max(1, flagPixels);
+  if (thin > mostThin) lost.push({ thin });
+  return [...lost, ...findSteps(picture, map, paints)];
 }
 
 /** Returns the paints of more than one colour that change at a border. */
-export function findSteps(
-  picture: Raster,
-  map: LabelMap,
-  paints: readonly Paint[],
-  isOther: IsOther = createIsOther(),
-): readonly Lost[] {
+export function findSteps(picture: Raster, map: LabelMap, paints: readonly Paint[]): readonly Lost[] {
   const uneven = paints.flatMap((paint, index) => (paint.flat || isJoined(paint) ? [] : [index + 1]));
-  const reach = Math.max(2, Math.round(map.height / stepsOfHeight));
-  const steps = measureSteps(picture, map, new Set(uneven), reach, isOther);
-  return [...steps]
-    .map(([label, pixels]) => ({ paint: paints[label - 1]?.key ?? "", length: pixels / map.height }))
-    .filter(({ length }) => length > longestStep);
+  const lengths = new Map<number, number>();
+  for (const { part, from } of borders) {
+    const reach = Math.max(2, Math.round(map.height * part));
+    for (const [label, pixels] of measureSteps(picture, map, new Set(uneven), reach, createIsOther(from)))
+      lengths.set(label, Math.max(lengths.get(label) ?? 0, pixels / map.height));
+  }
+  return [...lengths]
+    .filter(([, length]) => length > longestStep)
+    .map(([label, length]) => ({ paint: paints[label - 1]?.key ?? "", length }));
 }
 
 const hexOfCode = (code: number): Hex => `#${code.toString(16).padStart(6, "0")}`;
 
-function createIsOther(): IsOther {
+function createIsOther(from: number): IsOther {
   const known = new Map<number, boolean>();
   return (one, other) => {
     const key = one * 2 ** 24 + other;
     let found = known.get(key);
     if (found === undefined) {
-      found = measureDifference(linearOf(hexOfCode(one)), linearOf(hexOfCode(other))) >= seenFrom;
+      found = measureDifference(linearOf(hexOfCode(one)), linearOf(hexOfCode(other))) >= from;
       known.set(key, found);
     }
     return found;
@@ -97,6 +119,11 @@ export function tellLost(file: string, lost: Lost, isAfter = false): Problem {
     return report("study/colour-lost", file, {
       reason: `The gradient or pattern url(#${lost.server}) does not show on ${formatShare(lost.share)} of what would be measured as it.`,
       hint: `Delete what has fill="url(#${lost.server})", or give it a plain fill.`,
+    });
+  if ("thin" in lost)
+    return report("study/colour-lost", file, {
+      reason: `${formatShare(lost.thin)} of the flag is lines or dots thinner than a ${1 / thinPart}th of its height, which look as a mixture of their colours and would be measured as each.`,
+      hint: "Draw each field of them as one shape, in the colour that it looks.",
     });
   const { hex, share } = lost;
   return report("study/colour-lost", file, {

@@ -46,7 +46,7 @@ export async function renderScene(resolved: ResolvedDrawing, viewing: Viewing): 
   const looks = nameLooks(seen, shapes.paints, areas.pixels.slice(1), viewing);
   viewing.lap?.("colours");
   const lost = [
-    ...findLost(picture, map, shapes.paints, areas.flagPixels),
+    ...findLost(picture, map, shapes, areas.flagPixels),
     ...(await findEmpty(resolved.drawing, picture, map, shapes.paints, areas)),
   ];
   viewing.lap?.("check");

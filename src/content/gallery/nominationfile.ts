@@ -8,6 +8,7 @@ import { kindOf, readFolder, readRegular } from "../disk/readfile.ts";
 import { listNames } from "../folder/absent.ts";
 import { nominationFile } from "../folder/flagfiles.ts";
 import { checkInvisible } from "../study/invisiblevalue.ts";
+import { checkScripts } from "../study/namesense.ts";
 import { isDrawingName } from "../study/original.ts";
 import { text } from "../study/studykey.ts";
 import { isRaw, isText, listOf } from "../study/studyrule.ts";
@@ -45,7 +46,7 @@ const guide: KeyGuide = {
  * Reads the nominations of the content folder `root`, shown as `shown`; none where there is no such file. With a key or a
  * value of another kind none is read; one of an unknown flag, or that stands twice, is left out alone.
  *
- * Problems: those of `readSource`, `parseYaml` and `checkInvisible`, of the schema as in a study;
+ * Problems: those of `readSource`, `parseYaml`, `checkInvisible` and `checkScripts`, of the schema as in a study;
  * `nomination/unknown-flag`, `nomination/twice`.
  */
 export async function loadNominations(root: string, shown: string): Promise<Outcome<readonly Nomination[]>> {
@@ -63,7 +64,7 @@ export async function loadNominations(root: string, shown: string): Promise<Outc
   const drawings = await listDrawings(root);
   const items = listOf(data.value["nominations"]);
   const own = items.map((_, index) => [...checkFlag(items, index, drawings), ...checkTwice(items, index)]);
-  const findings = [...issues, ...checkInvisible(data.value), ...own.flat()];
+  const findings = [...issues, ...checkInvisible(data.value), ...checkScripts(data.value), ...own.flat()];
   const placed = [...yaml.problems, ...placeFindings(source, data, source.lines.length, findings)];
   if (!checked.success || hasError(yaml.problems)) return { value: [], problems: placed };
   const good = checked.data.nominations.filter((_, index) => own[index]?.length === 0);

@@ -1,6 +1,7 @@
 // Floor 5. What a setting of gallery.yaml has to be beyond its type: an address, a language, a folder inside.
 import { quoteText } from "../../problem/quote.ts";
 import { checkInvisible } from "../study/invisiblevalue.ts";
+import { checkScripts } from "../study/namesense.ts";
 import { checkColour, isRaw, isText } from "../study/studyrule.ts";
 import { type Finding, wrong } from "../yaml/finding.ts";
 import { parseAnswer } from "./answerlink.ts";
@@ -14,6 +15,7 @@ export function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[]
   const { address, language, cloth, palette, compareWith, answer, nominate } = raw;
   return [
     ...checkInvisible(raw),
+    ...checkScripts(raw),
     ...(isText(address) ? checkAddress(address) : []),
     ...(isText(language) ? checkLanguage(language) : []),
     ...(isRaw(cloth) ? checkCloth(cloth) : []),

@@ -128,7 +128,7 @@ export const changeRules: readonly Rule[] = [
     id: "study/colour-lost",
     severity: "error",
     means: "A part of the drawing looks otherwise than it would be measured.",
-    why: "What is measured must be what is seen; a shape that shows at less than half is left out of the measurement.",
+    why: "What is measured must be what is seen; a shape that shows at less than half is left out of the measurement, and lines thinner than a 180th of the height mix with what is beside them.",
     example: {
       file: "told",
       wrong: "a grey stripe, and black at 40 % over white, which looks like the same grey",

@@ -234,6 +234,17 @@ export const textRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/link-text",
+    severity: "warning",
+    means: "The text of a link in the prose is one address, and it leads to another.",
+    why: "Readers follow the address that they read; the one that it leads to is shown behind it.",
+    example: {
+      file: "study.md",
+      wrong: "The wheel is in [flags.example](https://ferries.example/).",
+      right: "The wheel is in [flags.example](https://flags.example/).",
+    },
+  },
+  {
     id: "study/html",
     severity: "warning",
     means: "HTML stands in the prose, and is shown letter for letter.",

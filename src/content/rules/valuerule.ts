@@ -155,7 +155,8 @@ export const valueRules: readonly Rule[] = [
   {
     id: "study/mixed-script",
     severity: "warning",
-    means: "A name has letters of another alphabet that look like those of the word it seems to be.",
+    means:
+      "A text has letters of another alphabet, or signs, that look like those of the word it seems to be.",
     why: "It reads as one word and is another, so nobody finds it by typing it.",
     example: {
       file: "study.md",

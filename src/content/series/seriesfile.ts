@@ -3,6 +3,7 @@ import { locate } from "../../problem/locate.ts";
 import { hasError, type Outcome, type Problem } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { checkInvisible } from "../study/invisiblevalue.ts";
+import { checkScripts } from "../study/namesense.ts";
 import { parseOriginal } from "../study/original.ts";
 import { checkProse } from "../study/prosecheck.ts";
 import { cleanBody } from "../study/studyfile.ts";
@@ -18,7 +19,7 @@ import { seriesGuide, seriesSchema } from "./serieskey.ts";
 /**
  * Reads one file of `series/`. The value is undefined as soon as there is one error; warnings leave it.
  *
- * Problems: those of `readSource`, `splitFrontMatter`, `parseYaml`, `checkInvisible` and `checkProse`, of the schema as in
+ * Problems: those of `readSource`, `splitFrontMatter`, `parseYaml`, `checkInvisible`, `checkScripts` and `checkProse`, of the schema as in
  * a study, `study/wrong-date`, `study/wrong-author`, and `series/study-twice`, `series/flag-path`.
  */
 export function parseSeries(slug: string, file: string, bytes: Uint8Array): Outcome<Series> {
@@ -57,6 +58,7 @@ function checkValues(raw: Readonly<Record<string, unknown>>): Finding[] {
   const items = listOf(raw.studies);
   return [
     ...checkInvisible(raw),
+    ...checkScripts(raw),
     ...checkDate(raw.date),
     ...listOf(raw.authors).flatMap((author, index) => checkAuthor(`authors.${index}`, author)),
     ...items.flatMap((item, index) => [...checkTwice(items, index), ...checkFlag(item, index)]),

@@ -14,6 +14,7 @@ import { parseYaml } from "../yaml/readyaml.ts";
 import { describeIssues } from "../yaml/schemaissue.ts";
 import { answerGuide, answerSchema, checkAnswerLink } from "./answerkey.ts";
 import { checkInvisible } from "./invisiblevalue.ts";
+import { checkScripts } from "./namesense.ts";
 import { checkProse } from "./prosecheck.ts";
 import { isSlug, proposeSlug } from "./slug.ts";
 import type { StudyAnswer } from "./study.ts";
@@ -64,7 +65,7 @@ export async function loadAnswers(
 /**
  * Reads one answer. The value is undefined as soon as there is one error; warnings leave it.
  *
- * Problems: those of `readSource`, `splitFrontMatter`, `parseYaml`, `checkInvisible` and `checkProse`, of the schema as in
+ * Problems: those of `readSource`, `splitFrontMatter`, `parseYaml`, `checkInvisible`, `checkScripts` and `checkProse`, of the schema as in
  * a study, `study/wrong-date`, `study/wrong-author`, `study/answer-link`.
  */
 export function parseAnswerFile(key: string, file: string, bytes: Uint8Array): Outcome<StudyAnswer> {
@@ -81,6 +82,7 @@ export function parseAnswerFile(key: string, file: string, bytes: Uint8Array): O
   const findings = [
     ...(checked.success ? [] : describeIssues(checked.error.issues, data, answerGuide)),
     ...checkInvisible(data.value),
+    ...checkScripts(data.value),
     ...checkAuthor("by", by),
     ...checkDate(date),
     ...(isRaw(reply) ? checkDate(reply.date, "reply.date") : []),

@@ -28,43 +28,64 @@ const byLook: ReadonlyMap<string, string> = new Map(
 /**
  * Returns where `names`, as read from YAML, says of a colour what it is not.
  *
- * Problems, warnings both: study/name-contradicts, study/mixed-script.
+ * Problems: study/name-contradicts, a warning.
  */
 export function checkMeant(names: Readonly<Record<string, unknown>>): Finding[] {
   return Object.entries(names).flatMap(([key, value]): Finding[] => {
     const path = `names.${key}`;
     const hex = parseColour(key)?.hex;
     const word = typeof value === "string" ? findWord(value) : undefined;
-    const findings = checkScripts(path, value);
-    if (hex === undefined || word === undefined || isCalled(hex, word)) return findings;
+    if (hex === undefined || word === undefined || isCalled(hex, word)) return [];
     const reason = `${quoteText(key)} is called ${quoteText(String(value))}, and it is ${nameColour(hex)}.`;
     const hint = `Type: ${JSON.stringify(hex)}: ${nameColour(hex)}\nOr give the name to the colour that it says.`;
-    return [
-      { rule: "study/name-contradicts", severity: "warning", path, on: "value", reason, hint },
-      ...findings,
-    ];
+    return [{ rule: "study/name-contradicts", severity: "warning", path, on: "value", reason, hint }];
   });
 }
 
 /**
- * Returns where a name at `path` has letters of two scripts in one word, or is written in the letters of another script and
- * looks like the name of a colour. Source: UTS 39, section 5.1, mixed-script detection, of the scripts that look alike.
+ * Returns where a text of `value`, as read from YAML, at any depth, has letters of two scripts in one word that look like each
+ * other, is written in the letters of another script and looks like the name of a colour, or has signs in the place of letters.
+ * Sources: UTS 39, section 5.1, mixed-script detection; Unicode's block of mathematical alphanumeric symbols.
  *
  * Problems: study/mixed-script, a warning.
  */
-export function checkScripts(path: string, value: unknown): Finding[] {
-  if (typeof value !== "string") return [];
-  const isMixed = value.split(/[^\p{L}\p{M}]+/u).some((word) => latin.test(word) && other.test(word));
-  const meant = lookOf(value);
-  const letter = other.exec(value)?.[0];
-  if (letter === undefined || !(isMixed || meant !== undefined)) return [];
-  const reason = `${quoteText(value)} has letters that look like those of another alphabet (${nameCharacter(letter)}).`;
-  const hint = `Type it again by hand${meant === undefined ? ", in letters of one alphabet." : `: ${meant}`}`;
-  return [{ rule: "study/mixed-script", severity: "warning", path, on: "value", reason, hint }];
+export function checkScripts(value: unknown, path = ""): Finding[] {
+  if (typeof value === "string") return checkText(value, path);
+  if (typeof value !== "object" || value === null) return [];
+  return Object.entries(value).flatMap(([key, part]) =>
+    checkScripts(part, path === "" ? key : `${path}.${key}`),
+  );
+}
+
+function checkText(text: string, path: string): Finding[] {
+  const tell = (what: string, letter: string, right: string | undefined): Finding[] => {
+    const reason = `${quoteText(text)} has ${what} (${nameCharacter(letter)}).`;
+    const hint = `Type it again by hand${right === undefined ? ", in letters of one alphabet." : `: ${right}`}`;
+    return [{ rule: "study/mixed-script", severity: "warning", path, on: "value", reason, hint }];
+  };
+  const styled = sign.exec(text)?.[0];
+  if (styled !== undefined) {
+    const plain = text.normalize("NFKC");
+    return tell("signs in the place of letters", styled, sign.test(plain) ? undefined : plain);
+  }
+  const letter = other.exec(text)?.[0];
+  if (letter === undefined) return [];
+  const mixed = text.split(/[^\p{L}\p{M}]+/u).filter((word) => latin.test(word));
+  const alike = mixed.flatMap((word) => word.match(others) ?? []).find(looksLatin);
+  const meant = lookOf(text);
+  if (alike === undefined && meant === undefined) return [];
+  return tell("letters that look like those of another alphabet", alike ?? letter, meant);
 }
 
 const latin = /\p{sc=Latin}/u;
 const other = /[\p{sc=Cyrillic}\p{sc=Greek}\p{sc=Armenian}\p{sc=Cherokee}]/u;
+const others = new RegExp(other, "gu");
+
+/** Letters of formulas, and what each font shows as it likes. */
+const sign = /[\u{1d400}-\u{1d7ff}\p{Co}]/u;
+
+/** A delta in ΔE is taken for no other letter. */
+const looksLatin = (letter: string): boolean => latin.test(skeletonsOf(letter)[0] ?? "");
 
 /** The word for a hue that a name says, with light or dark where it says so, if it is the plain name of a colour. */
 function findWord(name: string): string | undefined {

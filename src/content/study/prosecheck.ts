@@ -16,12 +16,10 @@ import {
 } from "./figurekind.ts";
 import { checkEntity, dropEntities } from "./proseentity.ts";
 import { findHtml } from "./prosehtml.ts";
+import { dropLinks, findFalseLink } from "./proselink.ts";
 import type { Study } from "./study.ts";
 
 type Token = ReturnType<MarkdownIt["parse"]>[number];
-
-/** The addresses that a link may lead to, as their beginnings: of the web, of mail, or relative to the page: where a site begins is not known. */
-const linkable = /^(?:https?:|mailto:|(?![a-z][a-z0-9+.-]*:|\/))/i;
 
 /** Longest figure line that is looked at for what it was meant to be, in characters. */
 const longestFigure = 200;
@@ -52,22 +50,12 @@ export function createMarkdown(): MarkdownIt {
   );
   md.validateLink = () => true;
   md.core.ruler.before("text_join", "entity", ({ tokens }) => tokens.forEach(dropEntities));
-  md.core.ruler.push("link", ({ tokens }) => tokens.forEach(dropLinks));
+  md.core.ruler.push("link", (state) => {
+    for (const token of state.tokens) dropLinks(token, state);
+  });
+  // A host in letters that look like others is shown as it is written: xn--…
+  md.normalizeLinkText = (text) => text;
   return md;
-}
-
-function dropLinks(token: Token): void {
-  let refused: string | null = null;
-  token.children =
-    token.children?.filter((child) => {
-      if (child.type === "link_open") {
-        const address = child.attrGet("href") ?? "";
-        refused = linkable.test(address) ? null : address;
-        if (refused !== null) token.meta ??= refused;
-        return refused === null;
-      }
-      return child.type !== "link_close" || refused === null;
-    }) ?? null;
 }
 
 /**
@@ -100,8 +88,8 @@ export type Writing = Pick<Study, "body" | "bodyLine" | "file" | "proseFile">;
  * Returns what the page of a study will leave out of its prose. `shown` is its comparison; without it, as where the
  * drawing is wrong, no figure is asked for what it shows; where it is `none`, no figure can be shown at all.
  *
- * Problems: those of `checkEntity`; warnings `study/figure` of a figure that cannot be drawn, `study/image` of an image, `study/html` of HTML and
- * `study/prose-link` of a link that is none.
+ * Problems: those of `checkEntity`; warnings `study/figure` of a figure that cannot be drawn, `study/image` of an image, `study/html` of HTML,
+ * `study/prose-link` of a link that is none, and `study/link-text` of one whose text is another address.
  */
 export function checkProse(study: Writing, shown?: Shown | "none"): readonly Problem[] {
   const tokens = createMarkdown().parse(study.body, {});
@@ -114,6 +102,7 @@ export function checkProse(study: Writing, shown?: Shown | "none"): readonly Pro
     ...checkStray(token, prose),
     ...checkImages(token, prose),
     ...checkLinks(token, prose),
+    ...checkLinkText(token, prose),
     ...checkHtml(token, prose),
     ...checkEntity(token, study),
   ]);
@@ -242,13 +231,25 @@ function checkLinks(token: Token, prose: Prose): Problem[] {
   const address: unknown = token.meta;
   if (typeof address !== "string") return [];
   const reason = `The link to ${quoteText(address)} is left out: a study links to pages of the web and the gallery, and to mail addresses.`;
-  const hint = address.startsWith("//")
-    ? `Type the whole address: https:${address}`
-    : address.startsWith("/")
-      ? `Type it from this page on, such as: ../..${address}`
-      : "Begin its address with https:// or mailto:; until then its text stands in its place.";
+  const [, scheme = "", rest = ""] = /^(https?:)[/\\]*(.*)$/i.exec(address) ?? [];
+  const hint =
+    scheme !== ""
+      ? `Type the whole address: ${scheme.toLowerCase()}//${rest}`
+      : address.startsWith("//")
+        ? `Type the whole address: https:${address}`
+        : address.startsWith("/")
+          ? `Type it from this page on, such as: ../..${address}`
+          : "Begin its address with https:// or mailto:; until then its text stands in its place.";
   const word = prose.study.body.includes(address) ? address : undefined;
   return [reportBlock(token, prose, "study/prose-link", { reason, hint }, word)];
+}
+
+function checkLinkText(token: Token, prose: Prose): Problem[] {
+  const found = findFalseLink(token);
+  if (found === undefined) return [];
+  const reason = `The text of a link is ${quoteText(found.said)}, and it leads to ${quoteText(found.leads)}, which is shown behind it.`;
+  const hint = "Type words for its text, or the address that it leads to.";
+  return [reportBlock(token, prose, "study/link-text", { reason, hint }, found.said)];
 }
 
 function checkHtml(token: Token, prose: Prose): Problem[] {

@@ -32,10 +32,10 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
   const words = [...own.map((name) => name.trim()), ...palette.keys()];
   return [
     ...checkInvisible(raw),
+    ...checkScripts(raw),
     ...checkCurly(raw),
     ...checkPlaceholders(raw),
     ...(isRaw(raw.names) ? checkNamed(raw.names) : []),
-    ...changes.flatMap(([path, change]) => (isRaw(change) ? checkScripts(`${path}.part`, change.part) : [])),
     ...checkOriginal(raw.original),
     ...changes.flatMap(([path, change]) => checkChange(path, change, words)),
     ...checkRepeated(raw),

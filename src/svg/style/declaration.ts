@@ -20,9 +20,12 @@ export interface Declared {
  */
 export const handedOn = { box: "box", geometry: "geometry" } as const;
 
-/** Properties of text, of editors and of older drafts: without effect on shapes, dropped in silence. */
+/**
+ * Properties of text, of editors and of older drafts: without effect on shapes, dropped in silence. Without `shape-rendering`
+ * every drawing is smoothed: what is thinner than a pixel would show or not, as the size of the screen has it.
+ */
 export const silentProperty =
-  /^(?:--|-inkscape-|-adobe-|-serif-|-webkit-text|font|text-|letter-spacing$|word-spacing$|line-height$|white-space$|writing-mode$|direction$|dominant-baseline$|baseline-shift$|alignment-baseline$|unicode-bidi$|glyph-orientation|kerning$|enable-background$|solid-|image-rendering$|color-rendering$|color-interpolation-filters$|color-profile$|flood-|lighting-color$|pointer-events$|cursor$|inline-size$|shape-inside$|shape-padding$|shape-margin$|block-progression$|isolation$|user-select$|clip$|src$)/;
+  /^(?:--|-inkscape-|-adobe-|-serif-|-webkit-text|font|text-|letter-spacing$|word-spacing$|line-height$|white-space$|writing-mode$|direction$|dominant-baseline$|baseline-shift$|alignment-baseline$|unicode-bidi$|glyph-orientation|kerning$|enable-background$|solid-|image-rendering$|color-rendering$|shape-rendering$|color-interpolation-filters$|color-profile$|flood-|lighting-color$|pointer-events$|cursor$|inline-size$|shape-inside$|shape-padding$|shape-margin$|block-progression$|isolation$|user-select$|clip$|src$)/;
 
 /** What SVG 2, section 4.4, makes properties of some shapes. */
 const geometry = /^(?:x|y|cx|cy|r|rx|ry|width|height|d)$/;

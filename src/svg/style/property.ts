@@ -149,15 +149,6 @@ export const properties: ReadonlyMap<string, Property> = new Map([
   ["marker-end", marker],
   ["paint-order", property(true, "normal", readOrder, "normal, or fill, stroke and markers in some order")],
   [
-    "shape-rendering",
-    property(
-      true,
-      "auto",
-      words("auto optimizeSpeed crispEdges geometricPrecision"),
-      "auto, crispEdges or geometricPrecision",
-    ),
-  ],
-  [
     "vector-effect",
     property(false, "none", words("none"), "none: a stroke grows and shrinks with its shape"),
   ],

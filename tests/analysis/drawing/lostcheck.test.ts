@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { findLost, tellLost } from "../../../src/analysis/drawing/lostcheck.ts";
 import { openDrawing } from "../../../src/analysis/drawing/opendrawing.ts";
 import { renderScene } from "../../../src/analysis/drawing/scene.ts";
+import type { SvgElement } from "../../../src/svg/tree.ts";
 import { drawMap, drawPicture } from "../../regions/picture.ts";
 import { bytesOf } from "../../svg/drawing.ts";
 import { resolve } from "../sight.ts";
@@ -16,24 +17,28 @@ describe("findLost", () => {
     drawPicture(100, 10, (x, y) => (y * 100 + x < count ? "#ff0000" : "#ffffff"));
   const allWhite = drawMap(100, 10, () => 1);
 
-  test("up to a thousandth of the flag is rounding", () => {
-    expect(findLost(picture(1), allWhite, [white, red], 1000)).toEqual([]);
-    expect(findLost(picture(2), allWhite, [white, red], 1000)).toEqual([{ hex: "#ff0000", share: 0.002 }]);
+  test("a thousandth of the flag is rounding, and two are not", () => {
+    expect(findLost(picture(1), allWhite, { paints: [white, red], faint: [] }, 1000)).toEqual([]);
+    expect(findLost(picture(2), allWhite, { paints: [white, red], faint: [] }, 1000)).toEqual([
+      { hex: "#ff0000", share: 0.002 },
+    ]);
   });
 
   test("what is transparent in the map is no less lost", () => {
     const open = drawMap(100, 10, (x, y) => (y * 100 + x < 50 ? 0 : 1));
-    expect(findLost(picture(50), open, [white, red], 950)).toEqual([{ hex: "#ff0000", share: 50 / 950 }]);
+    expect(findLost(picture(50), open, { paints: [white, red], faint: [] }, 950)).toEqual([
+      { hex: "#ff0000", share: 50 / 950 },
+    ]);
   });
 
   test("nothing is said of what a gradient covers where it does not jump", () => {
     const gradient = { key: "url(#g)", declared: null, flat: false, selected: false };
     const map = drawMap(100, 10, () => 2);
-    expect(findLost(picture(1000), map, [red, gradient], 1000)).toEqual([]);
+    expect(findLost(picture(1000), map, { paints: [red, gradient], faint: [] }, 1000)).toEqual([]);
   });
 
   test("a colour that no paint has is lost inside an area: 96 columns of 3 rows lie there", () => {
-    expect(findLost(picture(500), allWhite, [white], 1000)).toEqual([
+    expect(findLost(picture(500), allWhite, { paints: [white], faint: [] }, 1000)).toEqual([
       { hex: "#ff0000", share: (96 * 3) / 1000 },
     ]);
   });
@@ -45,6 +50,44 @@ test("the problem says how much and which colour", () => {
     severity: "error",
     file: "ferry.svg",
     reason: "1.4 % of the flag looks #ff0000 and would be measured as another colour.",
+  });
+});
+
+test("shades up to ΔE00 5 are rounding, and up to 20 where something is faint, which is told", () => {
+  // #ffffff to #eeeeee is ΔE00 3.5, to #cccccc 11.1.
+  const lostOf = (colour: string, faint: readonly SvgElement[]) =>
+    findLost(
+      drawPicture(20, 20, () => colour),
+      drawMap(20, 20, () => 1),
+      { paints: [white], faint },
+      400,
+    ).length;
+  const [rect] = resolve('<rect width="300" height="200"/>').instances.map(({ element }) => element);
+  expect([lostOf("#eeeeee", []), lostOf("#cccccc", [])]).toEqual([0, 1]);
+  expect(lostOf("#cccccc", rect === undefined ? [] : [rect])).toBe(0);
+});
+
+test("a flag of thin lines is refused by their share", () => {
+  const lines = drawMap(40, 720, (_, y) => (y < 80 ? 1 + (Math.floor(y / 4) % 2) : 1));
+  expect(
+    findLost(
+      drawPicture(40, 720, () => "#ffffff"),
+      lines,
+      { paints: [white, white], faint: [] },
+      28800,
+    ),
+  ).toEqual([]);
+  const more = drawMap(40, 720, (_, y) => (y < 120 ? 1 + (Math.floor(y / 4) % 2) : 1));
+  const lost = findLost(
+    drawPicture(40, 720, () => "#ffffff"),
+    more,
+    { paints: [white, white], faint: [] },
+    28800,
+  );
+  expect(lost).toEqual([{ thin: 1 / 6 }]);
+  expect(tellLost("a.svg", { thin: 1 / 6 })).toMatchObject({
+    rule: "study/colour-lost",
+    reason: expect.stringContaining("16.7 % of the flag is lines or dots thinner than a 180th of its height"),
   });
 });
 
@@ -123,6 +166,28 @@ describe("what shows has to be measured", () => {
     [
       "a veil over two colours",
       `${ground}<rect width="150" height="200" fill="#ff0000"/><rect y="50" width="300" height="100" fill="#ffff00" opacity=".6"/>`,
+      ["study/edge-lost"],
+    ],
+    // Hard: the ΔE00 of #c01020 and #a05020 is 15.5, that of #343434 and #606060 14.9.
+    [
+      "a gradient of near halves",
+      over("url(#g)", stops([0.5, "#343434"], [0.5, "#606060"])),
+      ["study/edge-lost"],
+    ],
+    [
+      "a cross in a pattern",
+      over(
+        "url(#g)",
+        pattern(
+          'width="300" height="200"',
+          '<path d="M0 0h300v200H0z" fill="#c01020"/><path d="M0 80h300v40H0z" fill="#a05020"/>',
+        ),
+      ),
+      ["study/edge-lost"],
+    ],
+    [
+      "fill and stroke of one translucent colour, which lie over each other",
+      `${ground}<circle cx="150" cy="100" r="60" fill="#c01020" fill-opacity=".6" stroke="#c01020" stroke-opacity=".6" stroke-width="20"/>`,
       ["study/edge-lost"],
     ],
     ["a veil over one", `${ground}<rect y="50" width="300" height="100" fill="#ffff00" opacity=".6"/>`, []],

@@ -76,6 +76,7 @@ const places: Readonly<Record<string, string>> = {
   "svg/number": 'r="5"',
   "study/image": prose.trimEnd(),
   "study/prose-link": prose.trimEnd(),
+  "study/link-text": prose.trimEnd(),
 };
 
 /** A flag that is not taken for the other. */

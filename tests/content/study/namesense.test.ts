@@ -53,18 +53,28 @@ test.each([
   // Not one letter of it is Latin.
   ["\u0433\u0435\u0501", ": red"],
 ])("%s is not what it looks like", (name, typed) => {
-  expect(checkScripts("change.part", name)).toMatchObject([
+  expect(checkScripts({ change: { part: name } })).toMatchObject([
     { rule: "study/mixed-script", path: "change.part", hint: `Type it again by hand${typed}` },
   ]);
 });
 
 test("a word that only looks like a colour is held to it", () => {
-  expect(rulesOf("#000000", "wh\u0456te")).toEqual(["study/name-contradicts", "study/mixed-script"]);
-  expect(rulesOf("#ffffff", "wh\u0456te")).toEqual(["study/mixed-script"]);
+  expect(rulesOf("#000000", "wh\u0456te")).toEqual(["study/name-contradicts"]);
+  expect(rulesOf("#ffffff", "wh\u0456te")).toEqual([]);
 });
 
 test("words of one alphabet each, and what is no text, pass", () => {
-  for (const name of ["κόκκινο", "красный", "rouge и blanc", "β-carotene", 7, undefined])
-    expect(checkScripts("names.#fff", name)).toEqual([]);
+  for (const name of ["κόκκινο", "красный", "rouge и blanc", "β-carotene", "ΔE00 is 12", 7, undefined])
+    expect(checkScripts({ title: name })).toEqual([]);
   expect(checkMeant({ "dark blue": "white", "#fff": 7 })).toEqual([]);
+});
+
+// U+1D400 is MATHEMATICAL BOLD CAPITAL A; U+E000 is for private use. Source: Unicode, UnicodeData.txt.
+test("signs in the place of letters are told wherever they stand", () => {
+  const raw = { tags: ["bold", "\u{1d400}ll"], decided: { by: "the \ue000 council" }, title: "\u0410dopted" };
+  expect(checkScripts(raw)).toMatchObject([
+    { path: "tags.1", hint: "Type it again by hand: All" },
+    { path: "decided.by", reason: expect.stringContaining("(U+E000)") },
+    { path: "title", reason: expect.stringContaining("(U+0410)") },
+  ]);
 });

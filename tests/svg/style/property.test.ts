@@ -33,7 +33,6 @@ describe("read", () => {
     ["visibility", "collapse", "hidden"],
     ["overflow", "scroll", "hidden"],
     ["paint-order", "stroke  FILL", "stroke fill"],
-    ["shape-rendering", "crispedges", "crispEdges"],
   ])("%s: %s is %s", (name, value, kept) => {
     expect(properties.get(name)?.read(value)).toBe(kept);
   });
