@@ -235,7 +235,14 @@ function Track({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element
           stroke-width={thickness}
         />
       )}
-      {ring !== undefined && <circle class="ring" cx={`${ring}%`} cy="50%" r={radius.ring} />}
+      {ring !== undefined && (
+        <circle
+          class={radius.ring > radius.dot ? "ring held" : "ring"}
+          cx={`${ring}%`}
+          cy="50%"
+          r={radius.ring}
+        />
+      )}
       {dot === undefined ? (
         <svg x="0%" y="50%" overflow="visible" aria-hidden="true">
           <path class="ruler-cross" d="M-6-6L6 6M-6 6L6-6" />
