@@ -59,7 +59,7 @@ if (all) {
   let at = -1;
 
   const keyOf = (form) => form.dataset.question;
-  const sidesOf = (form) => [...form.querySelectorAll(".vote-sides > li")];
+  const sidesOf = (form) => [...form.querySelectorAll(".vote-sides > [data-side]")];
   const nameOf = (form, side) =>
     [...form.querySelectorAll("tr[data-side]")]
       .find((row) => row.dataset.side === side)
@@ -85,8 +85,8 @@ if (all) {
         one.parentElement.append(one);
       }
     }
-    const neither = form.querySelector("tr[data-side=neither]");
-    neither.parentElement.append(neither);
+    for (const neither of form.querySelectorAll("tr[data-side=neither], .vote-none"))
+      neither.parentElement.append(neither);
   }
 
   function showChoice(form) {
@@ -102,13 +102,14 @@ if (all) {
       else input.value = vote?.why ?? "";
     }
     form.querySelector(".vote-answer").hidden = Boolean(vote);
+    form.querySelector(".vote-none").hidden = false;
     for (const row of form.querySelectorAll("tr[data-side]"))
       row.querySelector(".vote-own").hidden = row.dataset.side !== vote?.side;
     for (const side of sidesOf(form)) {
       const { dataset } = side;
       const name = nameOf(form, dataset.side);
       const said = dataset.side === "original" ? name : `${name}, an unofficial study`;
-      side.querySelector(".vote-said").textContent = vote ? said : "unofficial study";
+      side.querySelector(".vote-said").textContent = vote ? said : "";
       side.classList.toggle("vote-mine", vote?.side === dataset.side);
     }
   }
@@ -162,7 +163,6 @@ if (all) {
     next.hidden = isEnd;
     all.querySelector(".vote-how").hidden = at > 0;
     next.textContent = at === questions.length - 1 ? "Your ballot" : "Next";
-    move.querySelector("[role=status]").textContent = isEnd ? "" : `${at + 1} / ${questions.length}`;
     const address = isEnd ? "#ballot" : `#${questions[at].id}`;
     if (isMoved) {
       history.replaceState(null, "", address);

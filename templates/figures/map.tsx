@@ -41,7 +41,7 @@ export function EdgeMapFigure({
           <a href={`#${id}`}>{map.title}</a>.
         </strong>{" "}
         Where two colours meet, as traced from the viewing distance. Solid lines are clear or strong, broken
-        lines are not.{map.focus && " The band lies along the edges of what has to be seen."}
+        lines are not.{map.focus && " The band lies around what has to be seen."}
         <ul class="map-key">
           {grades
             .filter((grade) => drawn.has(grade))
@@ -106,11 +106,14 @@ export function MapPanel({
         height={map.height}
         preserveAspectRatio="none"
       />
-      {panel.lines
-        .filter((line) => line.isFocus)
-        .map((line) => (
-          <use key={line.id} class="map-focus" href={`#${line.id}`} fill="none" />
-        ))}
+      {map.band && (
+        <>
+          <clipPath id={`${id}-band`}>
+            <path clip-rule="evenodd" d={`M0 0H${map.width}V${map.height}H0Z${map.band}`} />
+          </clipPath>
+          <path class="map-focus" clip-path={`url(#${id}-band)`} d={map.band} fill="none" />
+        </>
+      )}
       {panel.lines.map((line) => (
         <use key={line.id} class={`map-line ${line.grade}`} href={`#${line.id}`} fill="none" />
       ))}

@@ -143,30 +143,37 @@ function Axis({ ruler: { bands, ticks } }: { ruler: RulerView }): JSX.Element {
 }
 
 function Row({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element {
-  const { edge } = row;
+  const { edge, group } = row;
   const isLevel = edge.before === undefined || edge.before.contrast === edge.after.contrast;
   return (
-    <tr>
-      <th scope="row">
-        <EdgeCell row={row} />
-      </th>
-      <td class="ruler-contrast">
-        <Track row={row} ruler={ruler} />
-        <span class="number">
-          {isLevel ? (
-            edge.after.contrast
-          ) : (
-            <Move before={edge.before?.contrast} after={edge.after.contrast} />
-          )}
-        </span>
-      </td>
-      <td class="ruler-outcome">
-        {edge.outcome}{" "}
-        <span class="quiet">
-          <bdi>{[edge.grades, ...edge.marks].join(", ")}</bdi>
-        </span>
-      </td>
-    </tr>
+    <>
+      {group !== undefined && (
+        <tr class="ruler-group">
+          <td colSpan={3}>{group}</td>
+        </tr>
+      )}
+      <tr>
+        <th scope="row">
+          <EdgeCell row={row} />
+        </th>
+        <td class="ruler-contrast">
+          <Track row={row} ruler={ruler} />
+          <span class="number">
+            {isLevel ? (
+              edge.after.contrast
+            ) : (
+              <Move before={edge.before?.contrast} after={edge.after.contrast} />
+            )}
+          </span>
+        </td>
+        <td class="ruler-outcome">
+          {edge.outcome}{" "}
+          <span class="quiet">
+            <bdi>{[edge.grades, ...edge.marks].join(", ")}</bdi>
+          </span>
+        </td>
+      </tr>
+    </>
   );
 }
 
@@ -235,7 +242,14 @@ function Track({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element
           stroke-width={thickness}
         />
       )}
-      {ring !== undefined && <circle class="ring" cx={`${ring}%`} cy="50%" r={radius.ring} />}
+      {ring !== undefined && (
+        <circle
+          class={radius.ring > radius.dot ? "ring held" : "ring"}
+          cx={`${ring}%`}
+          cy="50%"
+          r={radius.ring}
+        />
+      )}
       {dot === undefined ? (
         <svg x="0%" y="50%" overflow="visible" aria-hidden="true">
           <path class="ruler-cross" d="M-6-6L6 6M-6 6L6-6" />

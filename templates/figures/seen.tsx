@@ -6,8 +6,16 @@ import type { StudyPage } from "../../src/views/study/studypage.ts";
 import { Move } from "../parts/move.tsx";
 import { DrawnMat } from "../parts/plate.tsx";
 
-/** The figure with its caption. `id` is its anchor. */
-export function SeenFigure({ seen, id }: { seen: StudyPage["seen"]; id: string }): JSX.Element {
+/** The figure with its caption. `id` is its anchor; `labels`, if any, stand under the flags of each pair. */
+export function SeenFigure({
+  seen,
+  id,
+  labels = [],
+}: {
+  seen: StudyPage["seen"];
+  id: string;
+  labels?: readonly string[];
+}): JSX.Element {
   return (
     <figure class="seen-figure" id={id}>
       <div class="seen-grid">
@@ -16,6 +24,11 @@ export function SeenFigure({ seen, id }: { seen: StudyPage["seen"]; id: string }
             <div class="small-pair">
               {one.plates.map((plate, index) => (
                 <DrawnMat key={plate.label} plate={plate} id={`${id}-${one.vision}-${index}`} />
+              ))}
+              {labels.map((label) => (
+                <span key={label} class="seen-side">
+                  {label}
+                </span>
               ))}
             </div>
             <figcaption>

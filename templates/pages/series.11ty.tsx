@@ -25,16 +25,16 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
           <p class="flag-name">A series of {series.count}</p>
           <h1>{series.title}</h1>
           <Byline authors={series.authors} people={series.people} date={series.date} />
-          <p class="to-show">
-            <a href={series.show}>Step by step, for a projector</a>
+          <p class="series-ways">
+            <a href={series.show}>Step by step</a> · <a href={series.sheet}>For a class</a>
+            {series.vote && (
+              <>
+                {" "}
+                · <a href={series.vote}>Vote</a>
+              </>
+            )}
           </p>
         </header>
-        {series.vote && (
-          <p class="series-vote">
-            <a href={series.vote}>Vote on these flags</a> before you read on: no number is shown there, and
-            not which is which.
-          </p>
-        )}
         <div class="series-opening">
           <div class="prose">
             {series.opening.map((html, index) => (
@@ -43,15 +43,18 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
             ))}
           </div>
           {series.strip.length > 0 && (
-            <ol class="series-strip">
-              {series.strip.map(({ number, title, plate }) => (
-                <li key={number}>
-                  <a href={`#n${number}`}>
-                    <Mat plate={{ ...plate, alt: `Number ${number}: ${title}` }} eager />
-                  </a>
-                </li>
-              ))}
-            </ol>
+            <figure>
+              <ol class="series-strip">
+                {series.strip.map(({ number, title, plate }) => (
+                  <li key={number}>
+                    <a href={`#n${number}`}>
+                      <Mat plate={{ ...plate, alt: `Number ${number}: ${title}` }} eager />
+                    </a>
+                  </li>
+                ))}
+              </ol>
+              <figcaption>As they are today</figcaption>
+            </figure>
           )}
         </div>
         {series.items.some((item) => "card" in item) && (
@@ -81,8 +84,7 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
           <Citation refer={series.refer} />
         </section>
         <p class="measured">
-          The redesigns are unofficial studies. <a href={series.sheet}>Sheets for a class</a> ·{" "}
-          <a href={series.frame.links.home}>All studies</a>
+          The redesigns are unofficial studies. <a href={series.frame.links.home}>All studies</a>
         </p>
       </article>
     </Document>

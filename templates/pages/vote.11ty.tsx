@@ -38,7 +38,6 @@ export function render({ vote }: { site: SiteView; vote: VotePage }): JSX.Elemen
         <Ballot vote={vote} />
         <nav class="vote-move" aria-label="Questions" hidden>
           <button type="button">Back</button>
-          <span class="number" role="status" />
           <button type="button">Next</button>
         </nav>
         <Room vote={vote} />
@@ -94,8 +93,9 @@ function Room({ vote }: { vote: VotePage }): JSX.Element {
     <aside class="vote-room" aria-labelledby="room">
       <h2 id="room">For a class or a meeting</h2>
       <p class="vote-same" hidden>
-        <a href="./">This address</a> shows the flags in this order to everybody who opens it; without what
-        stands behind its question mark, each voter has an order of their own.
+        <a href="./">The same order for everyone</a> · <a href="./">An order of your own</a>. With the first,
+        everyone who opens it sees A and B as you see them now; with the second, each voter sees them in an
+        order drawn by lot.
       </p>
       <p>
         Printed, this page is a tally sheet: the flags, boxes for the hands, and on the last page which is

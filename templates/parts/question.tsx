@@ -25,18 +25,25 @@ export function Question({ question, of }: { question: VoteQuestion; of: number 
                 <input type="radio" name={key} value={side} hidden />
                 <span class="letter">{letter}</span>
               </label>{" "}
-              <span class="vote-said">unofficial study</span>
+              <span class="vote-said" />
             </p>
-            <p class="vote-boxes" aria-hidden="true" />
           </li>
         ))}
+        <li class="vote-none" hidden>
+          <p class="vote-pick">
+            <label>
+              <input type="radio" name={key} value="neither" /> Neither
+            </label>
+          </p>
+        </li>
       </ul>
+      <p class="vote-caution">
+        One of them is the flag as it is;{" "}
+        {sides.length > 2
+          ? "what is proposed are unofficial studies."
+          : "what is proposed is an unofficial study."}
+      </p>
       <div class="vote-answer" hidden>
-        <p class="vote-pick">
-          <label>
-            <input type="radio" name={key} value="neither" /> Neither
-          </label>
-        </p>
         <p class="vote-why">
           <label for={`n${number}-why`}>Why, in a word (or nothing)</label>
           <input type="text" id={`n${number}-why`} name="why" maxlength={200} autocomplete="off" />
@@ -44,8 +51,10 @@ export function Question({ question, of }: { question: VoteQuestion; of: number 
         <button type="submit">This is my choice</button>
         <span class="vote-missing" role="status" />
       </div>
-      <p class="vote-boxes vote-neither" aria-hidden="true">
-        Neither
+      <p class="vote-boxes" aria-hidden="true">
+        {[...sides.map(({ letter }) => letter).sort(), "Neither"].map((name) => (
+          <span key={name}>{name}</span>
+        ))}
       </p>
       <Told question={question} />
     </form>

@@ -28,7 +28,19 @@ export function Sheets({ sheet }: { sheet: SheetPage }): JSX.Element {
           <section key={part.id} id={part.id} class={`sheets-page sheets-${part.kind}`}>
             <Part part={part} sheet={sheet} />
             <p class="sheets-foot">
-              <bdi>{sheet.foot}</bdi> <span class="number">{part.page}</span>
+              <bdi>
+                {sheet.foot.split("/").map((part, at) => (
+                  <>
+                    {at > 0 && (
+                      <>
+                        /<wbr />
+                      </>
+                    )}
+                    {part}
+                  </>
+                ))}
+              </bdi>{" "}
+              <span class="number">{part.page}</span>
             </p>
           </section>
         ))}
@@ -130,6 +142,15 @@ function Handout({ study, words }: { study: SheetStudy; words: Words }): JSX.Ele
       <p class="sheets-verdict">
         {study.change} <strong>{verdict.word}.</strong> {verdict.sentence}
       </p>
+      <h3>Three questions</h3>
+      <ol class="sheets-questions">
+        {study.questions.map(({ ask }) => (
+          <li key={ask}>
+            <p>{ask}</p>
+            <span class="sheets-line" />
+          </li>
+        ))}
+      </ol>
       {ruler ? (
         <div class="sheets-ruler">
           <RulerTable ruler={ruler} rows={ruler.rows} />
@@ -140,15 +161,6 @@ function Handout({ study, words }: { study: SheetStudy; words: Words }): JSX.Ele
       ) : (
         <p class="quiet">{words.noRuler}</p>
       )}
-      <h3>Three questions</h3>
-      <ol class="sheets-questions">
-        {study.questions.map(({ ask }) => (
-          <li key={ask}>
-            <p>{ask}</p>
-            <span class="sheets-line" />
-          </li>
-        ))}
-      </ol>
       <div class="sheets-hatched">
         <div class="pair">
           {study.hatched.map((plate) => (

@@ -14,6 +14,9 @@ import { Move } from "./move.tsx";
 import { DrawnMat, Mat } from "./plate.tsx";
 import { SwatchChip } from "./swatch.tsx";
 
+/** Under the flags of a pair. */
+const labels = ["Original", "Redesign, unofficial study"] as const;
+
 /** The document. */
 export function Show({ show }: { show: ShowPage }): JSX.Element {
   return (
@@ -80,6 +83,16 @@ function Picture({
         </>
       );
     case "pair":
+      return (
+        <>
+          {picture.plates.map((plate, index) => (
+            <figure key={plate.label}>
+              <Mat plate={plate} eager />
+              <figcaption>{labels[index]}</figcaption>
+            </figure>
+          ))}
+        </>
+      );
     case "strip":
       return (
         <>
@@ -104,6 +117,11 @@ function Picture({
     case "colours":
       return (
         <ul>
+          <li class="show-heads">
+            <span>Change</span>
+            <span>Into</span>
+            <span>Clarity</span>
+          </li>
           {picture.colours.map(({ id, hex, name, best }) => (
             <li key={id}>
               <SwatchChip hex={hex} /> <span>{name}</span>
@@ -117,6 +135,6 @@ function Picture({
     case "ruler":
       return <RulerTable ruler={picture.ruler} rows={picture.ruler.rows} />;
     case "seen":
-      return <SeenFigure seen={picture.seen} id={`${anchor}-seen`} />;
+      return <SeenFigure seen={picture.seen} id={`${anchor}-seen`} labels={labels} />;
   }
 }

@@ -14,13 +14,20 @@ async function open<T>(
     readonly javaScriptEnabled?: boolean;
     readonly width?: number;
     readonly height?: number;
+    readonly hasTouch?: boolean;
   } = {},
 ): Promise<T> {
-  const { of = "studies/kedgeport", width = 1280, height = 720, javaScriptEnabled = true } = options;
+  const {
+    of = "studies/kedgeport",
+    width = 1280,
+    height = 720,
+    javaScriptEnabled = true,
+    hasTouch = true,
+  } = options;
   const context = await room.browser.newContext({
     viewport: { width, height },
     javaScriptEnabled,
-    hasTouch: true,
+    hasTouch,
   });
   const page = await context.newPage();
   try {
@@ -127,16 +134,21 @@ test("the speaker's window goes along both ways, with notes that no projector sh
   });
 });
 
-test("nothing moves by itself, and the controls hide", async () => {
-  await open("", async (page) => {
+test("nothing moves by itself, and the controls hide but for the counter, none of them on a phone", async () => {
+  const look = async (page: Page) => {
     const moving = await page.evaluate(() => document.getAnimations().length);
     expect(moving).toBe(0);
     await page.clock.install();
     await page.mouse.move(400, 300);
     expect(await page.locator(".show-ways").isVisible()).toBe(true);
     await page.clock.runFor(3100);
-    expect(await page.locator(".show-ways").isVisible()).toBe(false);
-  });
+    const next = page.getByRole("button", { name: "Next" });
+    expect(await next.isVisible()).toBe(false);
+    expect(await page.getByRole("status").isVisible()).toBe(true);
+    await page.setViewportSize({ width: 390, height: 800 });
+    expect(await next.isVisible()).toBe(true);
+  };
+  await open("", look, { hasTouch: false });
 });
 
 test.each([

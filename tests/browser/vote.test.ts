@@ -42,7 +42,7 @@ async function open<T>(
 
 const sidesOf = (page: Page) =>
   page
-    .locator(".vote-question:visible .vote-sides > li")
+    .locator(".vote-question:visible .vote-sides > [data-side]")
     .evaluateAll((all) => all.map((one) => (one as HTMLElement).dataset["side"]));
 const poll = () => ({
   slug: "spring-season",
@@ -58,7 +58,7 @@ test("by keyboard alone: blind to the choice, then told, kept, and handed in as 
     const heron = await main.ariaSnapshot();
     // What a screen reader comes by, in its order.
     expect(heron.replace(/\s+/g, " ")).toMatch(
-      /heading "The Linnet Strand heron".*img "A flag: .* radio "A".* unofficial study .*img "A flag: .* radio "B".* unofficial study .* radio "Neither".* textbox "Why, in a word \(or nothing\)".* button "This is my choice".* button "Next"/,
+      /heading "The Linnet Strand heron".*img "A flag: .* radio "A".*img "A flag: .* radio "B".* radio "Neither".* what is proposed is an unofficial study\..*.* textbox "Why, in a word \(or nothing\)".* button "This is my choice".* button "Next"/,
     );
     expect(heron).not.toMatch(/original|redesign|clarity|[0-9] voters/i);
     expect(await listViolations(page)).toEqual([]);
@@ -149,7 +149,8 @@ test("without script it says so, asks every question and tells which is which on
     await told.locator("summary").click();
     expect(await told.locator("table").isVisible()).toBe(true);
     await page.emulateMedia({ media: "print" });
-    expect(await page.locator(".vote-boxes:visible").count()).toBe(2 * 5 + 3 + keys.length);
+    expect(await page.locator(".vote-boxes span:visible").count()).toBe(2 * 5 + 3 + keys.length);
+    expect(await page.locator(".vote-caution:visible").count()).toBe(keys.length);
     expect(await page.locator(".vote-key li:visible").count()).toBe(keys.length);
     expect(await page.locator(".vote-told:visible").count()).toBe(0);
   });

@@ -43,7 +43,7 @@ export function arrangeMap(map: EdgeMapView, side: 0 | 1, ground: Source, room: 
     merged: ' stroke-dasharray="6 32"',
   };
   const over = [
-    ...lines.filter(({ isFocus }) => isFocus).map(({ id }) => draw('stroke-width="44" opacity="0.22"', id)),
+    map.band && drawBand(map),
     ...lines.map(({ id, grade }) => draw(`stroke-width="${strokes[grade]}"${dashes[grade]}`, id)),
   ].join("");
   return [
@@ -54,6 +54,11 @@ export function arrangeMap(map: EdgeMapView, side: 0 | 1, ground: Source, room: 
       svg: `<svg x="${box.x}" y="${box.y}" width="${box.width}" height="${box.height}" viewBox="0 0 ${map.width} ${map.height}" preserveAspectRatio="none"><g fill="none" stroke="${ink.text}" stroke-linejoin="round">${over}</g></svg>`,
     },
   ];
+}
+
+/** As on the page: outside what has to be seen alone. */
+function drawBand({ band, width, height }: EdgeMapView): string {
+  return `<clipPath id="band"><path clip-rule="evenodd" d="M0 0H${width}V${height}H0Z${band}"/></clipPath><path d="${band}" clip-path="url(#band)" stroke-width="44" opacity="0.22"/>`;
 }
 
 export function arrangeLocator(

@@ -192,16 +192,22 @@ function presentRivalRuler(chosen: readonly Numbered[], link: Linker, format: Fo
     .filter(({ edge }) => moved.has(keyOf(edge)))
     .sort((a, b) => b.edge.length - a.edge.length || keyOf(a.edge).localeCompare(keyOf(b.edge), "en"));
   if (shown.length === 0) return undefined;
-  const rows = shown.map(({ result, edge, number, path }) => ({
+  const rows = shown.map(({ result, edge, number, path }, at) => ({
     result,
     edge,
-    called: `${number}: ${formatNames(edge.names[0])}`,
+    called: `${number} ${nameNew(edge)}`,
+    ...(keyOf(edge) === keyOf(shown[at - 1]?.edge) ? {} : { group: formatNames(edge.names[0]) }),
     ...(path === undefined ? {} : { address: link(path) }),
   }));
   return presentChosen(rows, link, format);
 }
 
+/** What stands where it meets in the redesign, of that what the original does not have. */
+function nameNew({ names: [was, is] }: ComparedEdge): string {
+  return is.filter((name) => !was.includes(name)).join(" / ") || formatNames(is);
+}
+
 /** Rivals share the paints of one drawing. */
-function keyOf({ a, b }: ComparedEdge): string {
-  return `${a}-${b}`;
+function keyOf(edge: ComparedEdge | undefined): string {
+  return edge === undefined ? "" : `${edge.a}-${edge.b}`;
 }

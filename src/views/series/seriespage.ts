@@ -30,7 +30,7 @@ export interface SeriesPage {
   /** HTML that we wrote. */
   readonly opening: readonly string[];
   readonly items: readonly SeriesItem[];
-  /** All its flags small, each leading to its item; none where there is one alone. */
+  /** All its flags small as they are, so that a vote is not answered before it is asked, each leading to its item; none where there is one alone. */
   readonly strip: readonly { readonly number: string; readonly title: string; readonly plate: Plate }[];
   readonly closing: string | undefined;
   readonly refer: CitationView;
@@ -122,7 +122,7 @@ function presentOne(
       block.kind === "html" ? block.html : [],
     ),
     items,
-    strip: items.length < 2 ? [] : items.map(shorten),
+    strip: items.length < 2 ? [] : items.map((item) => shorten(item, 0)),
     closing: series.closing,
     sheet: link(`${path}sheet/`),
     show: link(`${path}show/`),
@@ -145,10 +145,10 @@ export function presentItems(
     .map((item, index) => ({ ...item, number: format.number(index + 1, 0) }));
 }
 
-/** The redesign of a study, or the flag as it is. */
-export function shorten(item: SeriesItem): SeriesPage["strip"][number] {
+/** The redesign of a study, or with `side` 0 its original; of a flag without a study, the flag as it is. */
+export function shorten(item: SeriesItem, side: 0 | 1 = 1): SeriesPage["strip"][number] {
   return "card" in item
-    ? { number: item.number, title: item.card.title, plate: item.card.plates[1] }
+    ? { number: item.number, title: item.card.title, plate: item.card.plates[side] }
     : { number: item.number, title: item.name, plate: item.plate };
 }
 

@@ -81,7 +81,7 @@ function presentOne(
   const studies = series.entries.flatMap((entry) =>
     "study" in entry ? (bySlug.get(entry.study) ?? []) : [],
   );
-  const strip = { kind: "strip", plates: items.map((item) => originalOf(item)) } as const;
+  const strip = { kind: "strip", plates: items.map((item) => shorten(item, 0).plate) } as const;
   const closing = series.closing ?? "What would you change?";
   const by = series.authors.length === 0 ? undefined : format.list(series.authors);
   return {
@@ -122,10 +122,6 @@ function presentOne(
       },
     ],
   };
-}
-
-function originalOf(item: SeriesItem): ReturnType<typeof shorten>["plate"] {
-  return "card" in item ? item.card.plates[0] : item.plate;
 }
 
 /** The short run of a study, or the one step of a flag without a study. */

@@ -46,6 +46,7 @@ export type ShowPicture =
 
 const original = "The original";
 const redesign = "The redesign, an unofficial study";
+const bothNamed = `${original}, and ${redesign.toLowerCase()}`;
 const mapKey =
   "Solid lines are clear, dotted lines are hard to see. The band marks what has to be seen before the rest.";
 const rulerKey = "Ring: the original. Dot: the redesign.";
@@ -203,14 +204,14 @@ function tellOutcome({
       "to-other-eyes",
       "To colour-blind readers, and in grey",
       { kind: "seen", seen },
-      `${original}, and ${redesign.toLowerCase()}`,
+      bothNamed,
       `This is about what readers with a colour-vision deficiency see. ${visions.join(" ")}`,
     ),
     step(
       "the-question",
       "Original or redesign?",
       both,
-      redesign,
+      bothNamed,
       "The original, or the redesign? And what would you say to somebody who chose the other?",
     ),
   ];

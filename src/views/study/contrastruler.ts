@@ -27,6 +27,8 @@ export interface RulerView {
 
 export interface RulerRow {
   readonly edge: EdgeRow;
+  /** What it and the rows after it are lines of; undefined where that is the edge's own name. */
+  readonly group?: string;
   readonly details: Details;
   /** Of the line from ring to dot, in pixels: the longer the edge, the thicker. */
   readonly thickness: number;
@@ -76,15 +78,17 @@ interface Ruled {
   readonly result: StudyResult;
   readonly edge: ComparedEdge;
   readonly called?: string;
+  readonly group?: string;
   readonly address?: string;
 }
 
 /** The ruler of edges that are chosen one by one, in the order given. */
 export function presentChosen(chosen: readonly Ruled[], link: Linker, format: Format): RulerView {
-  const rows = chosen.map(({ result, edge, called, address }) => {
+  const rows = chosen.map(({ result, edge, called, group, address }) => {
     const row = presentRow(edge, result.comparison, format, () => address);
     return {
       ...row,
+      ...(group === undefined ? {} : { group }),
       edge: called === undefined ? row.edge : { ...row.edge, called },
       details: presentDetails(result, edge, link),
     };

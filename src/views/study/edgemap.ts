@@ -8,6 +8,7 @@ import { capitalise } from "../../words/phrase.ts";
 import type { Linker } from "../address.ts";
 import { formatNames } from "../edge/edgerow.ts";
 import type { Crop } from "../edge/linepiece.ts";
+import { traceOutline } from "./focusoutline.ts";
 
 export interface EdgeMapView {
   readonly title: string;
@@ -18,6 +19,8 @@ export interface EdgeMapView {
   readonly shapes: readonly LineShape[];
   /** What the band along lines of the focus says; undefined without a focus. */
   readonly focus: string | undefined;
+  /** The outline of the focus, along which the band lies, on its outer side; empty without a focus. */
+  readonly band: string;
   readonly panels: readonly [EdgeMapPanel, EdgeMapPanel];
 }
 
@@ -74,6 +77,7 @@ export function presentEdgeMap(result: StudyResult, link: Linker, path: string, 
     ...sizeOf(comparison.before.proportions),
     shapes,
     focus: sayMarked(comparison, format),
+    band: drawBand(result.edgeLines),
     panels: [panel("Original", "original", 0), panel("Redesign", "redesign", 1)],
   };
 }
@@ -117,20 +121,31 @@ function focusIdOf(edge: { readonly a: string; readonly b: string }): string {
   return `${idOf(edge)}-focus`;
 }
 
-/** A line belongs to the focus where the focus lies along most of it. */
+/** Where the focus lies along most of it. */
+function isOfFocus({ focusShare }: EdgeLine): boolean {
+  return focusShare > 0.5;
+}
+
 function drawEdges(lines: readonly EdgeLine[], comparison: Comparison): readonly LineShape[] {
   const thinned = thin(lines);
   return comparison.edges.flatMap((edge) => {
     const own = thinned.filter((line) => idOf(line) === idOf(edge));
     const draw = (id: string, isFocus: boolean): readonly LineShape[] => {
       const path = own
-        .filter(({ focusShare }) => focusShare > 0.5 === isFocus)
+        .filter((line) => isOfFocus(line) === isFocus)
         .map(({ points }) => drawPath(points))
         .join("");
       return path === "" ? [] : [{ id, path, isFocus }];
     };
     return [...draw(idOf(edge), false), ...draw(focusIdOf(edge), true)];
   });
+}
+
+function drawBand(lines: readonly EdgeLine[]): string {
+  const own = thin(lines).filter(isOfFocus);
+  return traceOutline(own.map(({ points }) => points))
+    .map((ring) => `${drawPath(ring)}z`)
+    .join("");
 }
 
 function sayMarked({ before }: Comparison, format: Format): string | undefined {

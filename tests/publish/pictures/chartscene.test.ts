@@ -19,8 +19,8 @@ test("the map lies over the flag in pale, and has a line for each edge that is d
   expect(paper?.kind).toBe("shape");
   expect(flag).toMatchObject({ kind: "flag", width: 300, height: 200, opacity: 0.2 });
   const drawn = lines?.kind === "shape" ? (lines.svg.match(/<path d="M/g) ?? []).length : 0;
-  const focused = edgeMap.panels[0].lines.filter(({ isFocus }) => isFocus).length;
-  expect(drawn).toBe(edgeMap.panels[0].lines.length + focused);
+  const banded = edgeMap.band === "" ? 0 : 1;
+  expect(drawn).toBe(edgeMap.panels[0].lines.length + banded);
 });
 
 test("on the ruler a ring stands at the contrast of the original", () => {

@@ -89,5 +89,7 @@ test("lines with the focus beside them are marked, and the map says what the foc
     { id: "line-p1-p3", grade: "strong", isFocus: false },
     { id: "line-p1-p2-focus", grade: "strong", isFocus: true },
   ]);
+  expect(map.band).toBe("");
+  expect(seen.band).toMatch(/^M[^M]+z$/);
   expect(seen.focus).toBe("what has to be seen, found: 17% of the flag");
 });
