@@ -6,8 +6,10 @@ import type { Format } from "../../words/format.ts";
 import { formatTitle } from "../../words/title.ts";
 import { describeChange } from "../../words/verdict.ts";
 import { linkFrom } from "../address.ts";
+import { indexRivals, listRivals, type RivalFlag } from "../flag/rivalindex.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
+import { firstSentence, firstSentences, readProse } from "../safeprose.ts";
 import {
   formatSeriesPath,
   orderSeries,
@@ -31,6 +33,12 @@ export interface ShowPage {
 
 /** Of each study a series shows no more than these. */
 const shortRun: readonly string[] = ["the-flag", "the-weakest-edge", "before", "after", "the-price"];
+
+/** What tells of the flag alone, which is left out where another study of the series has shown it. */
+const aboutFlag: readonly string[] = ["the-flag", "the-weakest-edge"];
+
+/** Most characters of an opening on a projector (our own judgement: some two lines). */
+const mostOpening = 200;
 
 /** The site path of a study's show. */
 export function formatShowPath(slug: string): string {
@@ -83,7 +91,10 @@ function presentOne(
   );
   const strip = { kind: "strip", plates: items.map((item) => originalOf(item)) } as const;
   const closing = series.closing ?? "What would you change?";
-  const by = series.authors.length === 0 ? undefined : format.list(series.authors);
+  const by = series.authors.length === 0 ? [] : [format.list(series.authors)];
+  const opening = firstSentences(series.body, gallery.language, mostOpening) ?? [];
+  const rivals = indexRivals(listRivals(result));
+  const shown = new Set<RivalFlag>();
   return {
     frame: presentFrame(
       {
@@ -105,12 +116,21 @@ function presentOne(
         anchor: "the-opening",
         name: "the-opening",
         heading: series.title,
-        says: by,
+        says: [...by, opening].flat().join(": ") || undefined,
         picture: strip,
-        speech: `${series.title}.`,
+        speech: `${series.title}. ${readProse(series.body)}`.trim(),
         note: undefined,
       },
-      ...items.flatMap((item, at) => listItem(item, at + 1, bySlug, result, path, format)),
+      ...items.flatMap((item, at) => {
+        const flag = "card" in item ? rivals.get(item.card.search.slug) : undefined;
+        const steps = listItem(item, at + 1, bySlug, result, path, format);
+        if (flag === undefined || !shown.has(flag)) {
+          if (flag) shown.add(flag);
+          return steps;
+        }
+        const study = flag.studies.find((one) => "card" in item && one.study.slug === item.card.search.slug);
+        return tellRival(steps, flag, firstSentence(study?.study.body ?? "", gallery.language));
+      }),
       {
         anchor: "the-closing",
         name: "the-closing",
@@ -122,6 +142,26 @@ function presentOne(
       },
     ],
   };
+}
+
+/** The steps of a study whose flag was shown already, with how its author begins. */
+function tellRival(
+  steps: readonly ShowStep[],
+  { name }: RivalFlag,
+  own: string | undefined,
+): readonly ShowStep[] {
+  const heading = `Another proposal for ${name.replace(/^The /, "the ")}`;
+  const [first, ...rest] = steps.filter((one) => !aboutFlag.includes(one.name));
+  if (first === undefined) return [];
+  const said = first.name === "before" ? [] : [first.speech];
+  return [
+    {
+      ...first,
+      ...(first.name === "before" && { heading }),
+      speech: [`${heading}.`, ...(own === undefined ? [] : [own]), ...said].join(" "),
+    },
+    ...rest,
+  ];
 }
 
 function originalOf(item: SeriesItem): ReturnType<typeof shorten>["plate"] {
