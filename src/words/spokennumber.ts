@@ -1,5 +1,5 @@
 // Floor 7. Numbers as a speaker says them, with the exact one beside: “about half (52%)”.
-import { gradeOf } from "../colour/contrast.ts";
+import { gradeOf, isClear } from "../colour/contrast.ts";
 import type { ComparedEdge } from "../measure/comparison.ts";
 import type { Format } from "./format.ts";
 
@@ -85,8 +85,8 @@ function sayLoss(
   const [was, is] = names;
   if (outcome === "merged") return `${was.join(" and ")} merge into one colour`;
   const now = `${gradeOf(after)} (${format.contrast(after)})`;
-  if (before === null) return `${is.join(" and ")} part, and the edge between them is only ${now}`;
-  const only = gradeOf(before) === gradeOf(after) ? "still" : "only";
+  if (before === null) return `${is.join(" and ")} part, and the edge between them is ${now}`;
+  const only = gradeOf(before) === gradeOf(after) ? "still " : isClear(gradeOf(after)) ? "" : "only ";
   const beside = was.join() === is.join() ? "now" : `now, ${is.join(" beside ")},`;
-  return `where ${was.join(" meets ")}, the edge was ${gradeOf(before)} (${format.contrast(before)}); ${beside} it is ${only} ${now}`;
+  return `where ${was.join(" meets ")}, the edge was ${gradeOf(before)} (${format.contrast(before)}); ${beside} it is ${only}${now}`;
 }

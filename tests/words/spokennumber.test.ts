@@ -55,9 +55,10 @@ test("a price is told in sentences, the renamed side by its new name", () => {
   expect(say("worse", [98, 85])).toBe(
     "The price: where dark red meets white, the edge was strong (98%); now it is still strong (85%).",
   );
+  expect(say("worse", [84, 45])).toMatch(/now it is clear \(45%\)\.$/);
   expect(say("merged", [78, 0])).toBe("The price: dark red and white merge into one colour.");
   expect(say("parted", [null, 42])).toBe(
-    "The price: dark red and white part, and the edge between them is only soft (42%).",
+    "The price: dark red and white part, and the edge between them is soft (42%).",
   );
   const one = { outcome: "merged", contrast: [78, 0], names: [was, was] } as const;
   expect(sayPrice([one, one, one, one, one], format)).toMatch(/; and two more get harder to see\.$/);

@@ -89,12 +89,15 @@ function presentOne(
   const studies = series.entries.flatMap((entry) =>
     "study" in entry ? (bySlug.get(entry.study) ?? []) : [],
   );
-  const strip = { kind: "strip", plates: items.map((item) => originalOf(item)) } as const;
+  const rivals = indexRivals(listRivals(result));
+  const flags = items.map((item) => ("card" in item ? rivals.get(item.card.search.slug) : undefined));
+  // Of a flag with several studies, all but the first.
+  const again = flags.map((flag, at) => (flags.indexOf(flag) < at ? flag : undefined));
+  const shown = items.filter((_, at) => again[at] === undefined);
+  const strip = { kind: "strip", plates: shown.map((item) => originalOf(item)) } as const;
   const closing = series.closing ?? "What would you change?";
   const by = series.authors.length === 0 ? [] : [format.list(series.authors)];
   const opening = firstSentences(series.body, gallery.language, mostOpening) ?? [];
-  const rivals = indexRivals(listRivals(result));
-  const shown = new Set<RivalFlag>();
   return {
     frame: presentFrame(
       {
@@ -121,16 +124,7 @@ function presentOne(
         speech: `${series.title}. ${readProse(series.body)}`.trim(),
         note: undefined,
       },
-      ...items.flatMap((item, at) => {
-        const flag = "card" in item ? rivals.get(item.card.search.slug) : undefined;
-        const steps = listItem(item, at + 1, bySlug, result, path, format);
-        if (flag === undefined || !shown.has(flag)) {
-          if (flag) shown.add(flag);
-          return steps;
-        }
-        const study = flag.studies.find((one) => "card" in item && one.study.slug === item.card.search.slug);
-        return tellRival(steps, flag, firstSentence(study?.study.body ?? "", gallery.language));
-      }),
+      ...items.flatMap((item, at) => listItem(item, at + 1, again[at], bySlug, result, path, format)),
       {
         anchor: "the-closing",
         name: "the-closing",
@@ -168,10 +162,11 @@ function originalOf(item: SeriesItem): ReturnType<typeof shorten>["plate"] {
   return "card" in item ? item.card.plates[0] : item.plate;
 }
 
-/** The short run of a study, or the one step of a flag without a study. */
+/** The short run of a study, or the one step of a flag without a study; of the flag `again` only what is new. */
 function listItem(
   item: SeriesItem,
   number: number,
+  again: RivalFlag | undefined,
   bySlug: ReadonlyMap<string, StudyResult>,
   { gallery }: GalleryResult,
   path: string,
@@ -181,7 +176,10 @@ function listItem(
     const study = bySlug.get(item.card.search.slug);
     if (study === undefined) return [];
     const steps = listSteps(study, gallery, path, format, `${item.card.search.slug}-`);
-    return steps.filter(({ name }) => shortRun.includes(name));
+    const short = steps.filter(({ name }) => shortRun.includes(name));
+    return again === undefined
+      ? short
+      : tellRival(short, again, firstSentence(study.study.body, gallery.language));
   }
   const anchor = `flag-${number}`;
   const picture = { kind: "flag", plate: item.plate } as const;

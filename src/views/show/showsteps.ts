@@ -1,11 +1,11 @@
 // Floor 8. The steps of one study for a projector: one idea each, as its author wants them, with what a speaker says to each.
 import type { StudyResult } from "../../analysis/result.ts";
-import { clearFrom } from "../../colour/contrast.ts";
+import { clearFrom, gradeOf } from "../../colour/contrast.ts";
 import { showSteps } from "../../content/study/showstep.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { Format } from "../../words/format.ts";
 import { sayLasting } from "../../words/fromafar.ts";
-import { sayEdges, sayNearly, sayPercent, sayPrice } from "../../words/spokennumber.ts";
+import { sayEdges, sayPercent, sayPrice } from "../../words/spokennumber.ts";
 import { describeChange, describeVerdict } from "../../words/verdict.ts";
 import { linkFrom } from "../address.ts";
 import { cropFiles, placeEdges } from "../edge/edgeaddress.ts";
@@ -249,7 +249,7 @@ function tellWeakest({ result, format, path }: Ground): readonly Told[] {
       "Its weakest edge",
       { kind: "edge", locator, plate },
       `${names}: contrast ${format.contrast(contrast)}`,
-      `The weakest edge is where ${names.replace(" / ", " meets ")}. Its contrast is ${sayNearly(contrast)} (${format.contrast(contrast)}); from ${format.number(clearFrom, 0)} on, an edge is clear.`,
+      `The weakest edge is where ${names.replace(" / ", " meets ")}. It is ${gradeOf(contrast)} (${format.contrast(contrast)}); from ${format.number(clearFrom, 0)} on, an edge is clear.`,
     ),
   ];
 }

@@ -118,6 +118,8 @@ test("a flag with several studies in one series is shown once", () => {
     "a-rival-after",
     "a-rival-the-price",
   ]);
+  const [opening] = show?.steps ?? [];
+  expect(opening?.picture.kind === "strip" && opening.picture.plates.length).toBe(1);
   expect(show?.steps[6]?.heading).toMatch(/^Another proposal for /);
   expect(show?.steps[6]?.speech).toMatch(/^Another proposal for .*\. First words\.$/);
 });
