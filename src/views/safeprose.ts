@@ -54,13 +54,30 @@ export function renderProse<Figure>(
 
 /** The first sentence of prose as plain text, or undefined where it has no paragraph. */
 export function firstSentence(body: string, language: string): string | undefined {
+  return firstSentences(body, language, 0);
+}
+
+/** As `firstSentence`, with the sentences behind it in the same paragraph as long as all have at most `most` characters. */
+export function firstSentences(body: string, language: string, most: number): string | undefined {
   const tokens = markdown.parse(body, {});
   const opens = tokens.findIndex(({ type, level }) => type === "paragraph_open" && level === 0);
-  const read = (token: Token): string =>
-    token.children?.map(read).join("") ?? (token.type === "softbreak" ? " " : token.content);
-  const text = opens < 0 ? "" : read(tokens[opens + 1] as Token);
-  const [first] = new Intl.Segmenter(language, { granularity: "sentence" }).segment(text);
-  return first?.segment.trim();
+  const text = opens < 0 ? "" : readToken(tokens[opens + 1] as Token);
+  const ends = [...new Intl.Segmenter(language, { granularity: "sentence" }).segment(text)].map(
+    ({ index, segment }) => text.slice(0, index + segment.length).trim(),
+  );
+  return ends.findLast((end, at) => at === 0 || end.length <= most);
+}
+
+/** Prose in full as plain text in one line. */
+export function readProse(body: string): string {
+  const tokens = markdown.parse(body, {}).filter(({ type }) => type === "inline");
+  return tokens.map(readToken).join(" ");
+}
+
+function readToken(token: Token): string {
+  return (
+    token.children?.map(readToken).join("") ?? (/^(?:soft|hard)break$/.test(token.type) ? " " : token.content)
+  );
 }
 
 function createRenderer(): ReturnType<typeof createMarkdown> {

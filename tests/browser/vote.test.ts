@@ -117,6 +117,12 @@ test("by touch on a phone, in the dark: a tap on a flag chooses it, and the coun
     expect(await page.locator(".vote-told:visible tbody tr").count()).toBe(3);
     expect(await page.locator(".vote-told:visible thead").textContent()).toMatch(/Chosen, of \d+ voters/);
     expect(await page.locator(".vote-mine:visible .vote-said").textContent()).toMatch(/original|redesign/);
+    await page.emulateMedia({ media: "print" });
+    const sizes = await page
+      .locator(".vote-said")
+      .evaluateAll((all) => all.map((one) => getComputedStyle(one).fontSize));
+    expect(new Set(sizes)).toEqual(new Set(["0px"]));
+    await page.emulateMedia({ media: "screen" });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     expect(await listViolations(page, "colours")).toEqual([]);
     expect(await listViolations(page, "layout")).toEqual([]);

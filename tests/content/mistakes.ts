@@ -923,6 +923,14 @@ const voteMistakes: readonly GalleryMistake[] = [
       "a.txt",
     ),
   },
+  {
+    what: "a ballot in a mail, broken by the mail program",
+    files: voted(
+      "Dear Ines,\n\n> ballot 70ccec313571810a quay ferry=redesign\n> wheel=neither\n-- \nOtto",
+      "a.txt",
+    ),
+  },
+  { what: "a mail without a ballot", files: voted("Dear Ines,\nhere is my ballot.", "a.txt") },
   { what: "ballots in a document", files: voted("", "hands.docx") },
   {
     what: "ballots of a series that is mistyped",

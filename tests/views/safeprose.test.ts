@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { firstSentence, renderProse } from "../../src/views/safeprose.ts";
+import { firstSentence, firstSentences, readProse, renderProse } from "../../src/views/safeprose.ts";
 import { startClock } from "../clock.ts";
 
 const render = (body: string) =>
@@ -102,4 +102,12 @@ test("the first sentence is that of the first paragraph, without marks", () => {
     firstSentence("# Why\n\nThe *gull* is [lost](https://flags.example/)\nin the sea. Look again.", "en"),
   ).toBe("The gull is lost in the sea.");
   expect(firstSentence('> Said.\n\n::figure{kind="edge map"}', "en")).toBeUndefined();
+});
+
+test("an opening is whole sentences of the first paragraph, and prose in full is plain text", () => {
+  const body = "One *two*. Three\nfour. Five six seven.\n\n## Head\n\n- Item\n\nLast.";
+  expect(firstSentences(body, "en", 21)).toBe("One two. Three four.");
+  expect(firstSentences(body, "en", 3)).toBe("One two.");
+  expect(firstSentences("", "en", 200)).toBeUndefined();
+  expect(readProse(body)).toBe("One two. Three four. Five six seven. Head Item Last.");
 });

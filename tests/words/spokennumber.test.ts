@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { createFormat } from "../../src/words/format.ts";
-import { sayEdges, sayNearly, sayPercent } from "../../src/words/spokennumber.ts";
+import { sayEdges, sayNearly, sayPercent, sayPrice } from "../../src/words/spokennumber.ts";
 
 const format = createFormat("en");
 
@@ -8,7 +8,12 @@ test.each([
   [0, "none"],
   [0.4, "none"],
   [2, "almost none"],
+  [5, "one part in twenty"],
+  [7.4, "about one part in fifteen"],
   [9, "about a tenth"],
+  [12, "an eighth"],
+  [13.2, "about an eighth"],
+  [16, "about a sixth"],
   [10, "a tenth"],
   [33.4, "a third"],
   [52, "about half"],
@@ -35,4 +40,27 @@ test("edges are counted by what becomes of them", () => {
     "Of four edges, one gets easier to see and two get harder to see.",
   );
   expect(edges("same")).toBe("Of one edge, none gets easier or harder to see.");
+});
+
+test("a price is told in sentences, the renamed side by its new name", () => {
+  const was = ["dark red", "white"] as const;
+  const say = (
+    outcome: "worse" | "merged" | "parted",
+    contrast: readonly [number | null, number],
+    is = was,
+  ) => sayPrice([{ outcome, contrast, names: [was, is] }], format);
+  expect(say("worse", [78, 42], ["orange", "white"] as never)).toBe(
+    "The price: where dark red meets white, the edge was strong (78%); now, orange beside white, it is only soft (42%).",
+  );
+  expect(say("worse", [98, 85])).toBe(
+    "The price: where dark red meets white, the edge was strong (98%); now it is still strong (85%).",
+  );
+  expect(say("worse", [84, 45])).toMatch(/now it is clear \(45%\)\.$/);
+  expect(say("merged", [78, 0])).toBe("The price: dark red and white merge into one colour.");
+  expect(say("parted", [null, 42])).toBe(
+    "The price: dark red and white part, and the edge between them is soft (42%).",
+  );
+  const one = { outcome: "merged", contrast: [78, 0], names: [was, was] } as const;
+  expect(sayPrice([one, one, one, one, one], format)).toMatch(/; and two more get harder to see\.$/);
+  expect(sayPrice([], format)).toBe("");
 });

@@ -40,7 +40,7 @@ export const voteRules: readonly Rule[] = [
   {
     id: "vote/no-ballots",
     severity: "error",
-    means: "A file of ballots begins neither with the names of the columns nor with the line of a ballot.",
+    means: "A file of ballots neither begins with the names of the columns nor has a line of a ballot.",
     why: "Nobody can tell which value is which.",
     example: { file, wrong: `${id},quay,ferry,redesign,`, right },
   },
@@ -71,6 +71,17 @@ export const voteRules: readonly Rule[] = [
     means: "A choice is neither original nor redesign nor neither.",
     why: "The whole ballot is left out, since somebody has changed it.",
     example: { file, wrong: `${head}\n${id},quay,ferry,yes,`, right },
+  },
+  {
+    id: "vote/other-lines",
+    severity: "warning",
+    means: "Beside ballots a file has lines that are none: a greeting, the mark of a reply, a signature.",
+    why: "A ballot that came by mail is read as it was saved; look whether one of the lines was meant as a ballot.",
+    example: {
+      file,
+      wrong: `Dear Ines,\nballot ${id} quay ferry=redesign`,
+      right: `ballot ${id} quay ferry=redesign`,
+    },
   },
   {
     id: "vote/ballot-twice",

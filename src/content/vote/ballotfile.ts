@@ -4,7 +4,10 @@ import { type Outcome, type Place, type Problem, report } from "../../problem/pr
 import { quoteText } from "../../problem/quote.ts";
 import { readSource, reportIn, type Source } from "../text/textsource.ts";
 import { type Ballot, checkVote, readVote, type Vote } from "./ballot.ts";
-import { columns, findReader, type PlacedVote } from "./ballotrow.ts";
+import { columns, findTableReader, isBallotLine, type PlacedVote, readLine } from "./ballotrow.ts";
+
+const ballotHint =
+  "Type each ballot in one line, as the page gave it: ballot ID SERIES STUDY=CHOICE STUDY=CHOICE";
 
 /** Ballots of one series: its slug, its studies, and where ballots were met so far, by their id. */
 export interface Poll {
@@ -18,7 +21,7 @@ export interface Poll {
  * stands there a second time.
  *
  * Problems: those of `readSource`; `vote/no-ballots`, `vote/row`, `vote/other-series`, `vote/unknown-study`,
- * `vote/unknown-choice`; a warning `vote/ballot-twice`.
+ * `vote/unknown-choice`; warnings `vote/ballot-twice`, `vote/other-lines`.
  */
 export function parseBallots(
   file: string,
@@ -27,21 +30,32 @@ export function parseBallots(
 ): Outcome<readonly Ballot[]> & { readonly value: readonly Ballot[] } {
   const { value: source, problems: unreadable } = readSource(file, bytes);
   if (source === undefined) return { value: [], problems: unreadable };
-  const start = source.lines.findIndex((line) => line.trim() !== "");
-  const first = source.lines[start]?.trimEnd() ?? "";
-  const read = findReader(first);
-  if (read === undefined) return { value: [], problems: [noBallots(source, Math.max(0, start))] };
-  const isTable = !first.startsWith("ballot ");
-  const votes: PlacedVote[] = [];
-  const problems: Problem[] = [];
-  for (const [index, text] of source.lines.entries()) {
-    if (text.trim() === "" || (isTable && index === start)) continue;
-    const found = read(text.trimEnd(), index + 1);
-    if (found === undefined) problems.push(badRow(source, index + 1, isTable));
-    else votes.push(...found);
-  }
+  const { votes, problems } = readVotes(source);
   const gathered = gather(source, votes, poll);
   return { value: gathered.ballots, problems: [...problems, ...gathered.problems] };
+}
+
+/** The rows of a table; without one, every line of a ballot among whatever else a mail has. */
+function readVotes(source: Source): { readonly votes: PlacedVote[]; readonly problems: Problem[] } {
+  const start = source.lines.findIndex((line) => line.trim() !== "");
+  const readRow = findTableReader(source.lines[start]?.trimEnd() ?? "");
+  const votes: PlacedVote[] = [];
+  const problems: Problem[] = [];
+  if (readRow === undefined && !source.lines.some(isBallotLine))
+    return { votes, problems: [noBallots(source, Math.max(0, start))] };
+  const other: number[] = [];
+  for (const [index, text] of source.lines.entries()) {
+    if (text.trim() === "" || (readRow && index === start)) continue;
+    if (readRow === undefined && !isBallotLine(text)) other.push(index + 1);
+    else {
+      const found = (readRow ?? readLine)(text.trimEnd(), index + 1);
+      if (found === undefined) problems.push(badRow(source, index + 1, readRow !== undefined));
+      else votes.push(...found);
+    }
+  }
+  const [first] = other;
+  if (first !== undefined) problems.push(passedOver(source, first, other.length));
+  return { votes, problems };
 }
 
 function gather(source: Source, placed: readonly PlacedVote[], { slug, studies, met }: Poll) {
@@ -56,7 +70,8 @@ function gather(source: Source, placed: readonly PlacedVote[], { slug, studies, 
     const mine = found.get(ballot) ?? new Map<string, Vote>();
     if (fault !== undefined) {
       bad.add(ballot);
-      problems.push(reportIn(fault.rule, [source, places[fault.at]], fault));
+      const reason = `${fault.reason} The whole ballot is left out.`;
+      problems.push(reportIn(fault.rule, [source, places[fault.at]], { ...fault, reason }));
     } else if (earlier !== undefined || mine.has(study)) {
       const key = earlier === undefined ? `${ballot} ${study}` : ballot;
       if (!twice.has(key)) problems.push(standsTwice(source, places.ballot, ballot, earlier));
@@ -77,20 +92,35 @@ function noBallots(source: Source, index: number): Problem {
   const reason =
     line.trim() === ""
       ? "The file is empty."
-      : "The file begins neither with the names of the columns nor with the line of a ballot.";
-  return report("vote/no-ballots", at, {
-    reason,
-    hint: `The first line of a table is: ${columns.join(",")}`,
-  });
+      : "The file neither begins with the names of the columns nor has a line of a ballot.";
+  const hint = /\.txt$/i.test(source.file)
+    ? ballotHint
+    : `The first line of a table is: ${columns.join(",")}`;
+  return report("vote/no-ballots", at, { reason, hint });
 }
 
 function badRow(source: Source, line: number, isTable: boolean): Problem {
   const text = source.lines[line - 1] ?? "";
   const place: Place = { line, column: 1, length: Math.max(1, text.length) };
-  const hint = isTable
-    ? `Type the five values: ${columns.join(",")}`
-    : "Type: ballot ID SERIES STUDY=CHOICE, as the page gave it.";
-  return reportIn("vote/row", [source, place], { reason: "This line is no vote, so it is left out.", hint });
+  const hint = isTable ? `Type the five values: ${columns.join(",")}` : ballotHint;
+  const reason = isTable
+    ? "This line is no vote, so it is left out."
+    : "This line is no whole ballot, so it is left out.";
+  return reportIn("vote/row", [source, place], { reason, hint });
+}
+
+function passedOver(source: Source, line: number, count: number): Problem {
+  const place: Place = { line, column: 1, length: Math.max(1, source.lines[line - 1]?.length ?? 0) };
+  const lines = count === 1 ? "One line is no ballot and was" : `${count} lines are no ballots and were`;
+  return reportIn(
+    "vote/other-lines",
+    [source, place],
+    {
+      reason: `${lines} passed over, here for the first time.`,
+      hint: "Delete what is no ballot, or leave it: the ballots of the file count.",
+    },
+    "warning",
+  );
 }
 
 function standsTwice(source: Source, place: Place, ballot: string, earlier: string | undefined): Problem {

@@ -20,13 +20,12 @@ interface Cell {
 }
 
 /**
- * Returns what reads a file that begins with the line `first`: a table, with commas, semicolons or tabs, as spreadsheets of
- * several countries write it, or lines `ballot ID SERIES STUDY=CHOICE "WHY" …`. Undefined where it is neither.
+ * Returns what reads the rows of a table that begins with the line `first`, with commas, semicolons or tabs, as spreadsheets
+ * of several countries write it. Undefined where that does not name the columns.
  *
  * Source: RFC 4180 for commas and quotes.
  */
-export function findReader(first: string): RowReader | undefined {
-  if (/^ballot [0-9a-z]/.test(first)) return readLine;
+export function findTableReader(first: string): RowReader | undefined {
   const separator = /[,;\t]/.exec(first)?.[0];
   if (separator === undefined) return undefined;
   const heads = splitRow(first, 1, separator)?.map(({ text }) => text.trim());
@@ -40,14 +39,20 @@ function readRow(text: string, line: number, separator: string): readonly Placed
   return [join({ ballot, series, study, choice, why })];
 }
 
-function readLine(text: string, line: number): readonly PlacedVote[] | undefined {
-  const [head, id = "", slug = ""] = /^ballot (\S+) (\S+)(?= |$)/.exec(text) ?? [];
+/** Whether a line is meant as a ballot, or as a part of one that a mail program broke. Marks of a quoted mail may stand before it. */
+export function isBallotLine(text: string): boolean {
+  return /^[>\s]*ballot [0-9a-z]/.test(text) || /\S=(?:original|redesign|neither)(?!\S)/.test(text);
+}
+
+/** Reads a line `ballot ID SERIES STUDY=CHOICE "WHY" …`, as a whole ballot. */
+export function readLine(text: string, line: number): readonly PlacedVote[] | undefined {
+  const [head, marks = "", id = "", slug = ""] = /^([>\s]*)ballot (\S+) (\S+)(?= |$)/.exec(text) ?? [];
   if (head === undefined) return undefined;
   const cell = (value: string, at: number): Cell => ({
     text: value,
     place: { line, column: at + 1, length: Math.max(1, value.length) },
   });
-  const [ballot, series] = [cell(id, 7), cell(slug, 8 + id.length)];
+  const [ballot, series] = [cell(id, marks.length + 7), cell(slug, marks.length + 8 + id.length)];
   const one = / ([^ ="]+)=([^ ="]+)(?: ("(?:[^"\\]|\\.)*"))?/y;
   const votes: PlacedVote[] = [];
   one.lastIndex = head.length;

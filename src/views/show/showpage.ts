@@ -6,8 +6,10 @@ import type { Format } from "../../words/format.ts";
 import { formatTitle } from "../../words/title.ts";
 import { describeChange } from "../../words/verdict.ts";
 import { linkFrom } from "../address.ts";
+import { indexRivals, listRivals, type RivalFlag } from "../flag/rivalindex.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
+import { firstSentence, firstSentences, readProse } from "../safeprose.ts";
 import {
   formatSeriesPath,
   orderSeries,
@@ -31,6 +33,12 @@ export interface ShowPage {
 
 /** Of each study a series shows no more than these. */
 const shortRun: readonly string[] = ["the-flag", "the-weakest-edge", "before", "after", "the-price"];
+
+/** What tells of the flag alone, which is left out where another study of the series has shown it. */
+const aboutFlag: readonly string[] = ["the-flag", "the-weakest-edge"];
+
+/** Most characters of an opening on a projector (our own judgement: some two lines). */
+const mostOpening = 200;
 
 /** The site path of a study's show. */
 export function formatShowPath(slug: string): string {
@@ -81,9 +89,15 @@ function presentOne(
   const studies = series.entries.flatMap((entry) =>
     "study" in entry ? (bySlug.get(entry.study) ?? []) : [],
   );
-  const strip = { kind: "strip", plates: items.map((item) => shorten(item, 0).plate) } as const;
+  const rivals = indexRivals(listRivals(result));
+  const flags = items.map((item) => ("card" in item ? rivals.get(item.card.search.slug) : undefined));
+  // Of a flag with several studies, all but the first.
+  const again = flags.map((flag, at) => (flags.indexOf(flag) < at ? flag : undefined));
+  const shown = items.filter((_, at) => again[at] === undefined);
+  const strip = { kind: "strip", plates: shown.map((item) => shorten(item, 0).plate) } as const;
   const closing = series.closing ?? "What would you change?";
-  const by = series.authors.length === 0 ? undefined : format.list(series.authors);
+  const by = series.authors.length === 0 ? [] : [format.list(series.authors)];
+  const opening = firstSentences(series.body, gallery.language, mostOpening) ?? [];
   return {
     frame: presentFrame(
       {
@@ -105,12 +119,12 @@ function presentOne(
         anchor: "the-opening",
         name: "the-opening",
         heading: series.title,
-        says: by,
+        says: [...by, opening].flat().join(": ") || undefined,
         picture: strip,
-        speech: `${series.title}.`,
+        speech: `${series.title}. ${readProse(series.body)}`.trim(),
         note: undefined,
       },
-      ...items.flatMap((item, at) => listItem(item, at + 1, bySlug, result, path, format)),
+      ...items.flatMap((item, at) => listItem(item, at + 1, again[at], bySlug, result, path, format)),
       {
         anchor: "the-closing",
         name: "the-closing",
@@ -124,10 +138,31 @@ function presentOne(
   };
 }
 
-/** The short run of a study, or the one step of a flag without a study. */
+/** The steps of a study whose flag was shown already, with how its author begins. */
+function tellRival(
+  steps: readonly ShowStep[],
+  { name }: RivalFlag,
+  own: string | undefined,
+): readonly ShowStep[] {
+  const heading = `Another proposal for ${name.replace(/^The /, "the ")}`;
+  const [first, ...rest] = steps.filter((one) => !aboutFlag.includes(one.name));
+  if (first === undefined) return [];
+  const said = first.name === "before" ? [] : [first.speech];
+  return [
+    {
+      ...first,
+      ...(first.name === "before" && { heading }),
+      speech: [`${heading}.`, ...(own === undefined ? [] : [own]), ...said].join(" "),
+    },
+    ...rest,
+  ];
+}
+
+/** The short run of a study, or the one step of a flag without a study; of the flag `again` only what is new. */
 function listItem(
   item: SeriesItem,
   number: number,
+  again: RivalFlag | undefined,
   bySlug: ReadonlyMap<string, StudyResult>,
   { gallery }: GalleryResult,
   path: string,
@@ -137,7 +172,10 @@ function listItem(
     const study = bySlug.get(item.card.search.slug);
     if (study === undefined) return [];
     const steps = listSteps(study, gallery, path, format, `${item.card.search.slug}-`);
-    return steps.filter(({ name }) => shortRun.includes(name));
+    const short = steps.filter(({ name }) => shortRun.includes(name));
+    return again === undefined
+      ? short
+      : tellRival(short, again, firstSentence(study.study.body, gallery.language));
   }
   const anchor = `flag-${number}`;
   const picture = { kind: "flag", plate: item.plate } as const;

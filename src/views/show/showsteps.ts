@@ -1,16 +1,17 @@
 // Floor 8. The steps of one study for a projector: one idea each, as its author wants them, with what a speaker says to each.
 import type { StudyResult } from "../../analysis/result.ts";
-import { clearFrom } from "../../colour/contrast.ts";
+import { clearFrom, gradeOf } from "../../colour/contrast.ts";
 import { showSteps } from "../../content/study/showstep.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { Format } from "../../words/format.ts";
 import { sayLasting } from "../../words/fromafar.ts";
-import { sayEdges, sayNearly, sayPercent } from "../../words/spokennumber.ts";
+import { sayEdges, sayPercent, sayPrice } from "../../words/spokennumber.ts";
 import { describeChange, describeVerdict } from "../../words/verdict.ts";
 import { linkFrom } from "../address.ts";
 import { cropFiles, placeEdges } from "../edge/edgeaddress.ts";
 import { formatNames } from "../edge/edgerow.ts";
 import { type DrawnPlate, type Plate, presentPlate } from "../plate.ts";
+import { firstSentence } from "../safeprose.ts";
 import { formatStudyPath } from "../status.ts";
 import type { RulerView } from "../study/contrastruler.ts";
 import { findPlace } from "../study/edgedetail.ts";
@@ -50,6 +51,8 @@ const bothNamed = `${original}, and ${redesign.toLowerCase()}`;
 const mapKey =
   "Solid lines are clear, dotted lines are hard to see. The band marks what has to be seen before the rest.";
 const rulerKey = "Ring: the original. Dot: the redesign.";
+/** Said to the step before, where the flag stands there already. */
+const stillShown = "Keep it in mind as it is.";
 /** Colours of which a step tells; of more, those that gain most (our own judgement, as they have to be read from afar). */
 const mostColours = 5;
 
@@ -65,6 +68,8 @@ interface Ground {
   readonly figures: ReturnType<typeof presentFigures>;
   readonly options: ReturnType<typeof presentOptions>;
   readonly path: string;
+  /** How its author begins. */
+  readonly own: string | undefined;
 }
 
 /**
@@ -84,6 +89,7 @@ export function listSteps(
     result,
     format,
     path,
+    own: firstSentence(result.study.body, gallery.language),
     figures: presentFigures(result, gallery, link, format),
     options: presentOptions(result, link, format),
   });
@@ -91,8 +97,9 @@ export function listSteps(
   const chosen = wanted.flatMap((name) => told.filter((step) => isCalled(step, name)));
   return [...new Set(chosen)]
     .filter((step) => !without.some((name) => isCalled(step, name)))
-    .map((step) => ({
+    .map((step, at, all) => ({
       ...step,
+      speech: step.name === "before" && all[at - 1]?.name === "the-flag" ? stillShown : step.speech,
       anchor: `${prefix}${step.name}`,
       note: notes[step.name] ?? (step.name === "tried-1" ? notes["tried"] : undefined),
     }));
@@ -128,7 +135,7 @@ function tellAll(ground: Ground): readonly Told[] {
       name,
       flag(was),
       original,
-      `This is ${/^The /.test(name) ? name.replace("The", "the") : name}.`,
+      [`This is ${name.replace(/^The /, "the ")}.`, ground.own ?? ""].join(" ").trim(),
     ),
     ...tellLook(ground),
     ...tellColours(options?.colours ?? [], options?.first ?? ""),
@@ -182,7 +189,7 @@ function tellOutcome({
   const clarity =
     was === null || is === null
       ? sentence
-      : `${word}. The clarity of the original is ${sayPercent(was, format)} of what it could be, and that of the redesign ${sayPercent(is, format)}. ${cost}`;
+      : `${word}. The clarity of the original is ${format.number(was, 0)} of 100 points, and that of the redesign ${format.number(is, 0)}. ${sayPrice(comparison.price, format) || cost}`;
   const visions = seen.map(
     ({ heading, explanation, measure, before, after }) =>
       `${heading}, ${explanation}: ${measure} ${before} to ${after}.`,
@@ -243,7 +250,7 @@ function tellWeakest({ result, format, path }: Ground): readonly Told[] {
       "Its weakest edge",
       { kind: "edge", locator, plate },
       `${names}: contrast ${format.contrast(contrast)}`,
-      `The weakest edge is where ${names.replace(" / ", " meets ")}. Its contrast is ${sayNearly(contrast)} (${format.contrast(contrast)}); from ${format.number(clearFrom, 0)} on, an edge is clear.`,
+      `The weakest edge is where ${names.replace(" / ", " meets ")}. It is ${gradeOf(contrast)} (${format.contrast(contrast)}); from ${format.number(clearFrom, 0)} on, an edge is clear.`,
     ),
   ];
 }

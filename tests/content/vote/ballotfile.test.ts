@@ -50,3 +50,21 @@ test.each([
 ])("%j holds no ballots", (text, rule) => {
   expect(parse(text)).toMatchObject({ value: [], told: [[rule, 1, 1]] });
 });
+
+test("of a mail every ballot counts, and the other lines are told once", () => {
+  const text = `Dear Ines,\n\n> ballot ${ids[0]} quay ferry=redesign\n>  > ballot ${ids[1]} quay fery=redesign\n  ballot ${ids[2]} quay wheel=neither\n-- \nOtto\n`;
+  expect(parse(text)).toEqual({
+    value: [
+      { id: ids[0], votes: [{ study: "ferry", choice: "redesign" }] },
+      { id: ids[2], votes: [{ study: "wheel", choice: "neither" }] },
+    ],
+    told: [
+      ["vote/other-lines", 1, 1],
+      ["vote/unknown-study", 4, (text.split("\n")[3] ?? "").indexOf("fery=") + 1],
+    ],
+  });
+});
+
+test("what a mail program broke off a ballot is told", () => {
+  expect(parse(`ballot ${ids[0]} quay ferry=redesign\nwheel=neither\n`).told).toEqual([["vote/row", 2, 1]]);
+});

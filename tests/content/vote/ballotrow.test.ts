@@ -1,9 +1,10 @@
 import { expect, test } from "vitest";
-import { findReader } from "../../../src/content/vote/ballotrow.ts";
+import { findTableReader, isBallotLine, readLine } from "../../../src/content/vote/ballotrow.ts";
 
 const head = "ballot,series,study,choice,why";
 const raw = { ballot: "a", series: "quay", study: "ferry", choice: "neither", why: "" };
-const read = (first: string, line: string) => findReader(first)?.(line, 7)?.map((vote) => vote.raw);
+const read = (first: string, line: string) =>
+  (findTableReader(first) ?? readLine)(line, 7)?.map((vote) => vote.raw);
 
 test.each([
   [head, "a,quay,ferry,neither,"],
@@ -44,17 +45,23 @@ test.each([
 });
 
 test.each(["", "study,choice", "ballot", "\u0089PNG", "ballot,series,study,choice"])(
-  "%j begins no file",
+  "%j begins no table",
   (first) => {
-    expect(findReader(first)).toBeUndefined();
+    expect(findTableReader(first)).toBeUndefined();
   },
 );
 
+test("a line is meant as a ballot behind marks of a reply, and where it is the rest of one", () => {
+  expect(
+    ["> > ballot a quay", "  ballot a", "wheel=neither", "Otto", "My ballot a", "a=b"].map(isBallotLine),
+  ).toEqual([true, true, true, false, false, false]);
+});
+
 test("every value knows where it stands", () => {
   const line = 'ballot a quay ferry=neither "gold" wheel=original';
-  const [, second] = findReader(line)?.(line, 7) ?? [];
+  const [, second] = readLine(line, 7) ?? [];
   expect(second?.places.study).toEqual({ line: 7, column: line.indexOf("wheel") + 1, length: 5 });
   expect(second?.places.choice).toEqual({ line: 7, column: line.indexOf("original") + 1, length: 8 });
-  const [row] = findReader(head)?.('"a",quay,fery,neither,', 3) ?? [];
+  const [row] = findTableReader(head)?.('"a",quay,fery,neither,', 3) ?? [];
   expect(row?.places.study).toEqual({ line: 3, column: 10, length: 4 });
 });

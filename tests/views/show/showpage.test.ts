@@ -93,3 +93,33 @@ test("in a series too a study leaves out what its author leaves out", () => {
     "the-closing",
   ]);
 });
+
+test("a series begins with its author's words", () => {
+  const opened = { ...series, body: "Look *twice*. Then walk back.\n\nMore to say." };
+  const [show] = presentSeriesShows({ ...galleryResult, series: [opened] }, format);
+  expect(show?.steps[0]).toMatchObject({
+    says: "Ines Valcourt: Look twice. Then walk back.",
+    speech: "From the quay. Look twice. Then walk back. More to say.",
+  });
+});
+
+test("a flag with several studies in one series is shown once", () => {
+  const rival = { ...studyResult, study: { ...studyResult.study, slug: "a-rival" } };
+  const entry = { drawing: "", slugs: ["a-square", "a-rival"] };
+  const result = {
+    ...galleryResult,
+    studies: [studyResult, rival],
+    series: [{ ...series, entries: [{ study: "a-square" }, { study: "a-rival" }] }],
+    survey: { entries: [entry] },
+  } as unknown as Parameters<typeof presentSeriesShows>[0];
+  const [show] = presentSeriesShows(result, format);
+  expect(show?.steps.map(({ anchor }) => anchor).slice(6, 9)).toEqual([
+    "a-rival-before",
+    "a-rival-after",
+    "a-rival-the-price",
+  ]);
+  const [opening] = show?.steps ?? [];
+  expect(opening?.picture.kind === "strip" && opening.picture.plates.length).toBe(1);
+  expect(show?.steps[6]?.heading).toMatch(/^Another proposal for /);
+  expect(show?.steps[6]?.speech).toMatch(/^Another proposal for .*\. First words\.$/);
+});

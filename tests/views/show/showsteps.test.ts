@@ -31,7 +31,16 @@ test("a note stands at its step and at no other", () => {
 test("every step has something to say, with exact numbers beside the words", () => {
   for (const { name, speech } of steps()) expect(speech, name).toMatch(/^\p{Lu}.*[.?]$/u);
   const price = steps().find(({ name }) => name === "the-price");
-  expect(price?.speech).toMatch(/The clarity of the original is [a-z ]+ \(\d+%\) of what it could be/);
+  expect(price?.speech).toMatch(/The clarity of the original is \d+ of 100 points/);
+});
+
+test("the author begins the flag's step, and a flag that stands there already is not announced again", () => {
+  const told = steps({ without: ["the-weakest-edge", "from-afar"] });
+  expect(told.map(({ speech }) => speech).slice(0, 2)).toEqual([
+    expect.stringMatching(/^This is .*\. First words\.$/),
+    "Keep it in mind as it is.",
+  ]);
+  expect(steps().find(({ name }) => name === "before")?.speech).toMatch(/^Here once more/);
 });
 
 test("addresses begin with the prefix, names do not", () => {
