@@ -19,7 +19,6 @@ import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/writesvg.ts";
 import { askForFocus, findHiddenCharge, proposeFocus } from "./drawing/hiddencharge.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./drawing/inspect.ts";
-import { findSteps, tellLost } from "./drawing/lostcheck.ts";
 import {
   type AnalyseOptions,
   type OpenedDrawing,
@@ -29,7 +28,8 @@ import {
 import { lookAlong, lookAt, nameChanged, reachOf, renderNeeded } from "./drawing/paintlook.ts";
 import { refuseSmall } from "./drawing/smallcolour.ts";
 import { toEdgeLines } from "./drawing/tracededge.ts";
-import { isUnseen, tellUnseen } from "./drawing/unseen.ts";
+import { findSteps, tellLost } from "./drawing/unmeasured.ts";
+import { isUnseen, tellUnseen } from "./drawing/unseenchange.ts";
 import { rankOpened } from "./options/rankoptions.ts";
 import { listColours, type PlannedChange, planChange } from "./planchange.ts";
 import type { EdgeLine, MeasuredStudy, StudyDrawings } from "./result.ts";

@@ -8,7 +8,7 @@ import type { Instance, ResolvedDrawing } from "../svg/instance.ts";
 import { mapColours } from "../svg/recolour.ts";
 import type { Inspection } from "./drawing/inspect.ts";
 import type { NamedFocus } from "./drawing/viewing.ts";
-import { resolveSelector } from "./selecting.ts";
+import { resolveSelector } from "./resolveselector.ts";
 
 export interface PlannedChange {
   readonly replace: Hex;

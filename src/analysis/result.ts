@@ -6,7 +6,7 @@ import type { Series } from "../content/series/series.ts";
 import type { Gallery, Study } from "../content/study/study.ts";
 import type { Comparison } from "../measure/comparison.ts";
 import type { Problem } from "../problem/problem.ts";
-import type { StudyLikeness } from "./likeness/nearflag.ts";
+import type { StudyLikeness } from "./likeness/likenessdata.ts";
 import type { StudyRanking } from "./options/studyranking.ts";
 import type { GallerySurvey } from "./survey/surveyentry.ts";
 

@@ -5,7 +5,7 @@ import type { Measure } from "../measure/measurement.ts";
 import { formatJson } from "../measure/roundnumber.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
-import { tellMeasure } from "../words/doubt.ts";
+import { tellMeasure } from "../words/uncertainty.ts";
 import type { Given, Output } from "./command.ts";
 import { readLooking } from "./lookoption.ts";
 import { statusOf } from "./text/exitstatus.ts";

@@ -1,8 +1,8 @@
 // Floor 11. The command sift: a drawing as it would be published, read and written anew.
 import { formatProblems } from "../problem/problemtext.ts";
 import type { Given, Output } from "./command.ts";
-import { checkFree, writeNew } from "./svgout.ts";
 import { statusOf } from "./text/exitstatus.ts";
+import { checkFree, writeNew } from "./writenew.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {
   const [file = ""] = given.operands;

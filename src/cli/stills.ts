@@ -12,8 +12,8 @@ import type { DrawnFile } from "../publish/pictures/recipe.ts";
 import { openCache } from "./cacheoption.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
 import { findContent } from "./contentfolder.ts";
-import { checkAllFree, writeAllNew } from "./svgout.ts";
 import { count, statusOf } from "./text/exitstatus.ts";
+import { checkAllFree, writeAllNew } from "./writenew.ts";
 
 /** Pixels that a side may have: what is smaller cannot be read, and no screen is larger. */
 const sides = { least: 320, most: 8192 };

@@ -4,15 +4,15 @@ import type { Change } from "../content/study/study.ts";
 import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
 import { formatJson } from "../measure/roundnumber.ts";
 import { formatProblems } from "../problem/problemtext.ts";
-import { tellMeasure } from "../words/doubt.ts";
 import { tellReport } from "../words/optionsreport.ts";
+import { tellMeasure } from "../words/uncertainty.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
 import type { Looking } from "./drawingjob.ts";
 import { readLooking } from "./lookoption.ts";
-import { checkFree, writeNew } from "./svgout.ts";
 import { describeComparison } from "./text/comparisontext.ts";
 import { statusOf } from "./text/exitstatus.ts";
 import { describeRanking } from "./text/optionstext.ts";
+import { checkFree, writeNew } from "./writenew.ts";
 
 export async function run(given: Given, output: Output): Promise<number> {
   const [file = ""] = given.operands;

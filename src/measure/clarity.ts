@@ -1,6 +1,6 @@
 // Floor 4, step 2. From edges with contrast to the marks of a flag: clarity, strength, clear-edge share, the weakest edge.
 import { clearFrom, gradeOf, isClear, strongFrom } from "../colour/contrast.ts";
-import { edgeLimits } from "./judgement.ts";
+import { edgeLimits } from "./limit.ts";
 
 /** Figures of one edge with contrast (percent) and lengths (flag heights), as the marks need them. */
 export interface WeighedEdge {

@@ -1,5 +1,6 @@
 // Floor 4, step 5. Before and after over one edge table: what becomes of each edge, and the verdict.
 import type { Cloth } from "../colour/cloth.ts";
+import { SwatchBook } from "./colourcache.ts";
 import type { ComparedEdge, Comparison, Outcome } from "./comparison.ts";
 import { figuresOf, type PaintLook, seenAlong } from "./edgefigure.ts";
 import type { VisionFigures } from "./edgemetric.ts";
@@ -7,7 +8,6 @@ import { type EdgeTable, isOne, type TableEdge } from "./edgetable.ts";
 import { describeColours, type Frame, measureEdge, summarise } from "./measurelooks.ts";
 import type { MeasuredEdge } from "./measurement.ts";
 import { decideVerdict, judgePair, listPrice } from "./outcome.ts";
-import { SwatchBook } from "./swatchbook.ts";
 
 interface Pair {
   readonly before: MeasuredEdge | null;

@@ -1,9 +1,9 @@
 // Floor 4, step 3. What two paints come to where they meet: the one core of measuring, of comparing and of trying options.
 import type { Hex, LinearRgb } from "../colour/colour.ts";
 import { measureContrast } from "../colour/contrast.ts";
+import type { Sight, SwatchBook } from "./colourcache.ts";
 import type { TableEdge } from "./edgetable.ts";
 import type { PairFigures } from "./outcome.ts";
-import type { Sight, SwatchBook } from "./swatchbook.ts";
 
 /** The part of a paint that `only` selects: `of` is the name of the whole, `called` what readers call the part. */
 export interface PaintPart {

@@ -4,9 +4,9 @@ import type { Hex, LinearRgb } from "../colour/colour.ts";
 import { linearOf } from "../colour/colourtext.ts";
 import { type Grade, gradeOf, isNearLine, measureContrastRatio } from "../colour/contrast.ts";
 import { tinctureOf } from "../colour/tincture.ts";
+import type { SwatchBook } from "./colourcache.ts";
 import { contrastOf, type Ends } from "./edgefigure.ts";
-import { colourLimits } from "./judgement.ts";
-import type { SwatchBook } from "./swatchbook.ts";
+import { colourLimits } from "./limit.ts";
 
 /**
  * Two paints where they meet: what they look like along the edge and as a whole, their contrast in percent, the two colours

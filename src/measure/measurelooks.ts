@@ -8,12 +8,12 @@ import {
   measureFocusClarity,
   measureStrength,
 } from "./clarity.ts";
+import { SwatchBook } from "./colourcache.ts";
 import { contrastOf, type PaintLook, seenAlong } from "./edgefigure.ts";
 import { measureMetrics } from "./edgemetric.ts";
 import type { EdgeTable, TableEdge, TableFocus } from "./edgetable.ts";
 import { measureFocus } from "./focusclarity.ts";
 import type { Doubt, Measure, MeasuredColour, MeasuredEdge } from "./measurement.ts";
-import { SwatchBook } from "./swatchbook.ts";
 
 /** Measures one edge between two looks, as they are along it. */
 export function measureEdge(

@@ -1,7 +1,7 @@
 // Floor 4, step 4. What a change does to one edge, and to the flag as a whole: outcome and verdict.
 import { clearFrom, gradeOf, isClear, strongFrom } from "../colour/contrast.ts";
 import { listDeciding, roundMark } from "./clarity.ts";
-import { colourLimits, edgeLimits, flagLimits } from "./judgement.ts";
+import { colourLimits, edgeLimits, flagLimits } from "./limit.ts";
 
 export type Outcome = "gained" | "lost" | "better" | "worse" | "same" | "merged" | "parted";
 export type Verdict = "clearer" | "clearer, at a price" | "mixed" | "less clear" | "no gain";

@@ -3,7 +3,7 @@
 import type { Hex } from "../colour/colour.ts";
 import { parseColour } from "../colour/colourtext.ts";
 import { formatColour } from "./colourspelling.ts";
-import { type CopyColours, expandUse, findExpandable } from "./expanduse.ts";
+import { type CopyColours, expandUse, findExpandable } from "./copyuse.ts";
 import type { Instance, PaintSource, ResolvedDrawing, Site } from "./instance.ts";
 import { findPaints, type PaintProperty } from "./paint.ts";
 import { readSelectors } from "./style/csstext.ts";

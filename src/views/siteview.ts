@@ -6,7 +6,7 @@ import type { Gallery } from "../content/study/study.ts";
 import { createFormat, type Format } from "../words/format.ts";
 import { resolveBase } from "./address.ts";
 import { type EdgePage, indexNames, presentEdgePages } from "./edge/edgepage.ts";
-import { indexRivals, listRivals } from "./flag/rivalindex.ts";
+import { indexRivals, listRivals } from "./flag/findrivals.ts";
 import { presentRivals, type RivalsPage } from "./flag/rivalspage.ts";
 import { orderStudies } from "./front/card.ts";
 import { type FrontPage, presentFront } from "./front/front.ts";

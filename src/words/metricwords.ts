@@ -1,7 +1,7 @@
 // Floor 7. How the measures of an edge are shown, by their units: on pages, in the command's table, in tables for programs,
 // and what the schema of JSON says of them.
 import { type EdgeMetric, edgeMetrics, type Metric, type MetricUnit } from "../measure/edgemetric.ts";
-import { colourLimits } from "../measure/judgement.ts";
+import { colourLimits } from "../measure/limit.ts";
 import type { Format } from "./format.ts";
 
 /** A column of a table for programs: its name, and what stands in it. */

@@ -4,7 +4,7 @@
 import type { OptionsReport } from "../analysis/options/rankoptions.ts";
 import { nameColour } from "../colour/colourname.ts";
 import { roundMark } from "../measure/clarity.ts";
-import { areaLimits, flagLimits } from "../measure/judgement.ts";
+import { areaLimits, flagLimits } from "../measure/limit.ts";
 import { type ColourOptions, findFirst, groupByColour } from "../measure/options/rank.ts";
 import { type Format, plainFormat } from "./format.ts";
 import { describeNoShade } from "./noshade.ts";

@@ -4,7 +4,7 @@ import type { StudyResult } from "../analysis/result.ts";
 import { clearFrom, gradeOf, isClear } from "../colour/contrast.ts";
 import { listDeciding, roundMark } from "../measure/clarity.ts";
 import type { ComparedEdge, Comparison, Verdict } from "../measure/comparison.ts";
-import { edgeLimits } from "../measure/judgement.ts";
+import { edgeLimits } from "../measure/limit.ts";
 import type { Format } from "./format.ts";
 import { describePrice } from "./optionwords.ts";
 import { findChanged } from "./paintname.ts";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { leaveOut } from "../../src/analysis/leave.ts";
-import type { NearFlag } from "../../src/analysis/likeness/nearflag.ts";
+import type { NearFlag } from "../../src/analysis/likeness/likenessdata.ts";
 import type { Problem } from "../../src/problem/problem.ts";
 import { gallery, study, studyResult } from "../publish/sample.ts";
 import { survey } from "../publish/surveyed.ts";

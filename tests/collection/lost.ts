@@ -1,8 +1,8 @@
 // For npm run truth: is everything that is seen measured? Over all files of both open collections: flat colours that the
 // true rendering shows, over more than a thousandth of the flag, where the label map has another.
 import { readFileSync } from "node:fs";
-import type { Lost } from "../../src/analysis/drawing/lostcheck.ts";
 import { renderScene } from "../../src/analysis/drawing/scene.ts";
+import type { Lost } from "../../src/analysis/drawing/unmeasured.ts";
 import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import { resolveDrawing } from "../../src/svg/instance.ts";
 import { listCollection } from "./files.ts";

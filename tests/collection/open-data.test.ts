@@ -4,7 +4,7 @@
 import { readFile } from "node:fs/promises";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { inspectDrawing } from "../../src/analysis/drawing/inspect.ts";
-import { tellLost } from "../../src/analysis/drawing/lostcheck.ts";
+import { tellLost } from "../../src/analysis/drawing/unmeasured.ts";
 import { defaultCloth } from "../../src/colour/cloth.ts";
 import { measureLooks } from "../../src/measure/measurelooks.ts";
 import type { Measure } from "../../src/measure/measurement.ts";

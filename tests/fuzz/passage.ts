@@ -13,7 +13,7 @@ import { limitProblems } from "../../src/problem/tally.ts";
 import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import { resolveDrawing } from "../../src/svg/instance.ts";
 import { writeDrawing } from "../../src/svg/writesvg.ts";
-import { renderProse } from "../../src/views/safeprose.ts";
+import { renderProse } from "../../src/views/renderprose.ts";
 import { origin } from "../analysis/fixture.ts";
 import { type Large, listLarge } from "./large.ts";
 

@@ -1,10 +1,10 @@
 // Edge tables and looks written out by hand, for drawings that nobody has to render.
 import type { Hex } from "../../src/colour/colour.ts";
+import { SwatchBook } from "../../src/measure/colourcache.ts";
 import { contrastOf, type PaintLook } from "../../src/measure/edgefigure.ts";
 import { measureMetrics } from "../../src/measure/edgemetric.ts";
 import type { EdgeTable, FocusStep, SeenGeometry, TableFocus } from "../../src/measure/edgetable.ts";
 import { distanceSteps } from "../../src/measure/focusclarity.ts";
-import { SwatchBook } from "../../src/measure/swatchbook.ts";
 
 /**
  * A table of paints and of edges `[a, b, length, focusLength?]` between them by index. Paints of one `group` are one

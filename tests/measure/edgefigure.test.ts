@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { SwatchBook } from "../../src/measure/colourcache.ts";
 import { contrastOf, endsOf } from "../../src/measure/edgefigure.ts";
 import { pairOf } from "../../src/measure/options/candidate.ts";
-import { SwatchBook } from "../../src/measure/swatchbook.ts";
 import { looksOf, tableOf } from "./build.ts";
 import { contrast } from "./oracle.ts";
 

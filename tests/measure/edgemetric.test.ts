@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import type { Hex } from "../../src/colour/colour.ts";
+import { SwatchBook } from "../../src/measure/colourcache.ts";
 import { contrastOf } from "../../src/measure/edgefigure.ts";
 import { edgeMetrics, measureMetrics } from "../../src/measure/edgemetric.ts";
-import { SwatchBook } from "../../src/measure/swatchbook.ts";
 import { contrast, difference } from "./oracle.ts";
 
 const measure = (one: Hex, other: Hex) => {

@@ -1,9 +1,9 @@
 // Figures of edges and of whole drawings; every expected value is worked out in the comment beside it.
 import { describe, expect, test } from "vitest";
 import { defaultCloth } from "../../src/colour/cloth.ts";
+import { SwatchBook } from "../../src/measure/colourcache.ts";
 import { contrastOf, seenAlong } from "../../src/measure/edgefigure.ts";
 import { measureEdge, measureLooks } from "../../src/measure/measurelooks.ts";
-import { SwatchBook } from "../../src/measure/swatchbook.ts";
 import { frame, looksOf, tableOf } from "./build.ts";
 
 const pair = tableOf([["p1"], ["p2"]], [[0, 1, 1]]);

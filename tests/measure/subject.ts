@@ -1,9 +1,9 @@
 // Flags written out by hand as what the options work on: a subject for each paint, and a palette to try.
 import type { Hex } from "../../src/colour/colour.ts";
+import { SwatchBook } from "../../src/measure/colourcache.ts";
 import type { EdgeTable } from "../../src/measure/edgetable.ts";
 import { type Candidate, listCandidates, type Subject } from "../../src/measure/options/candidate.ts";
 import { measureOptions, type Option } from "../../src/measure/options/tryoptions.ts";
-import { SwatchBook } from "../../src/measure/swatchbook.ts";
 import { focusOf, looksOf, tableOf } from "./build.ts";
 import type { Flag } from "./twin.ts";
 

@@ -1,4 +1,4 @@
-// Test support. Stands for make.ts in a child process, and does what a bad renderer would for a drawing that asks for it.
+// Test support. Stands for makefiles.ts in a child process, and does what a bad renderer would for a drawing that asks for it.
 
 import type { Jobs } from "../../src/analysis/jobs/job.ts";
 import { makeFiles as make } from "../../src/publish/pictures/makefiles.ts";

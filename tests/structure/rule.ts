@@ -62,7 +62,7 @@ const writers: Readonly<Record<string, string>> = {
   "src/cli/begin/draftfolder.ts": "the folder in which a new study is laid ready",
   "src/cli/begin/galleryschema.ts": "the schemas of a gallery",
   "src/cli/temporary.ts": "a try in the temporary folder",
-  "src/cli/svgout.ts": "a file named with --out",
+  "src/cli/writenew.ts": "a file named with --out",
 };
 
 /** What a writer may import: none of it gives anything that stands on the disk. */

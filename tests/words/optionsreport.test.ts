@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { OptionsReport } from "../../src/analysis/options/rankoptions.ts";
+import { SwatchBook } from "../../src/measure/colourcache.ts";
 import { findFirst, findMostGained, groupByColour, rankOptions } from "../../src/measure/options/rank.ts";
 import { listToday, measureToday } from "../../src/measure/options/tryoptions.ts";
-import { SwatchBook } from "../../src/measure/swatchbook.ts";
 import { createFormat, plainFormat } from "../../src/words/format.ts";
 import { describeFirst, listNotes, tellReport } from "../../src/words/optionsreport.ts";
 import { makeOption } from "../measure/ranked.ts";

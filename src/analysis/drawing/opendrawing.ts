@@ -9,8 +9,8 @@ import type { Drawing } from "../../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../../svg/writesvg.ts";
 import { listColours, planFocus } from "../planchange.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
-import { tellLost } from "./lostcheck.ts";
-import { notDrawable, nothingDrawn } from "./undrawn.ts";
+import { notDrawable, nothingDrawn } from "./norendering.ts";
+import { tellLost } from "./unmeasured.ts";
 import { findUnpainted } from "./unpainted.ts";
 import type { Viewing } from "./viewing.ts";
 

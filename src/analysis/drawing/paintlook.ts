@@ -4,7 +4,7 @@ import { type NamedColour, nameColours, nameReplacement } from "../../colour/col
 import { hexOf } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
 import type { Ends, PaintLook } from "../../measure/edgefigure.ts";
-import { colourLimits } from "../../measure/judgement.ts";
+import { colourLimits } from "../../measure/limit.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
 import { measureBeside } from "../../regions/linecolour.ts";
 import { type Raster, renderSvg } from "../../regions/raster.ts";

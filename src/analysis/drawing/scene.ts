@@ -7,10 +7,10 @@ import { findRuns, type Runs } from "../../regions/runs.ts";
 import type { ResolvedDrawing } from "../../svg/instance.ts";
 import { findPaints, type PaintedShapes, type Selection } from "../../svg/paint.ts";
 import { findEmpty } from "./emptypaint.ts";
-import { findLost, type Lost } from "./lostcheck.ts";
 import { renderMap } from "./measuregeometry.ts";
 import { lookAt, nameLooks, renderTrue } from "./paintlook.ts";
 import { joinSmall } from "./smallcolour.ts";
+import { findLost, type Lost } from "./unmeasured.ts";
 import type { Viewing } from "./viewing.ts";
 
 /** What does not depend on distance, focus, or which colour is changed. `looks[i]` belongs to `shapes.paints[i]`. */

@@ -6,8 +6,8 @@ import type { FlagGrid } from "../../measure/gridlikeness.ts";
 import { type Likeness, likenessWarning } from "../../measure/nearestflag.ts";
 import { formatDifference } from "../../measure/percenttext.ts";
 import { type Problem, report } from "../../problem/problem.ts";
+import type { FlagOrigin, NearFlag, StudyLikeness } from "./likenessdata.ts";
 import { findLikeness } from "./likenessreport.ts";
-import type { FlagOrigin, NearFlag, StudyLikeness } from "./nearflag.ts";
 
 /** A flag that is compared with. `file` is its path in the content folder, for a redesign that of its study. */
 export interface KnownFlag {

@@ -10,8 +10,8 @@ import { readDrawing } from "../../svg/gate/sanitise.ts";
 import { resolveDrawing } from "../../svg/instance.ts";
 import { findPaints } from "../../svg/paint.ts";
 import { renderMap } from "../drawing/measuregeometry.ts";
+import { notDrawable, nothingDrawn } from "../drawing/norendering.ts";
 import { lookAt, renderNeeded } from "../drawing/paintlook.ts";
-import { notDrawable, nothingDrawn } from "../drawing/undrawn.ts";
 
 /** A flag to compare with. */
 export interface IndexedFlag {

@@ -2,6 +2,7 @@
 import type { Cloth } from "../../colour/cloth.ts";
 import type { Hex } from "../../colour/colour.ts";
 import { parseColour } from "../../colour/colourtext.ts";
+import { SwatchBook } from "../../measure/colourcache.ts";
 import {
   type Candidate,
   findSubjectShade,
@@ -25,7 +26,6 @@ import {
   type OptionMarks,
   type TodayEdge,
 } from "../../measure/options/tryoptions.ts";
-import { SwatchBook } from "../../measure/swatchbook.ts";
 import type { Outcome } from "../../problem/problem.ts";
 import { type AnalyseOptions, type OpenedDrawing, openDrawing } from "../drawing/opendrawing.ts";
 import { findSubjects, type LeftOut, type TriedPart } from "./subject.ts";

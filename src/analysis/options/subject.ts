@@ -1,7 +1,7 @@
 // Floor 6, for the options. Which paints of a drawing may be replaced, each with the table its changes are measured on.
 import type { Hex } from "../../colour/colour.ts";
 import { parseColour } from "../../colour/colourtext.ts";
-import { areaLimits } from "../../measure/judgement.ts";
+import { areaLimits } from "../../measure/limit.ts";
 import type { Candidate, Subject } from "../../measure/options/candidate.ts";
 import type { ResolvedDrawing } from "../../svg/instance.ts";
 import type { Paint } from "../../svg/paint.ts";

@@ -5,8 +5,8 @@ import type { Measure, MeasuredFocus } from "../../measure/measurement.ts";
 import type { Option } from "../../measure/options/tryoptions.ts";
 import { compareText, hasError, type Outcome, type Problem } from "../../problem/problem.ts";
 import { writeDrawing } from "../../svg/writesvg.ts";
+import { notDrawable } from "../drawing/norendering.ts";
 import { type AnalyseOptions, openDrawing } from "../drawing/opendrawing.ts";
-import { notDrawable } from "../drawing/undrawn.ts";
 import { type OptionsReport, rankOpened } from "../options/rankoptions.ts";
 import type { TriedPart } from "../options/subject.ts";
 

@@ -4,8 +4,8 @@ import { type EdgeMetric, edgeMetrics } from "../../measure/edgemetric.ts";
 import type { FocusView, Measure, MeasuredEdge, MeasuredFocus } from "../../measure/measurement.ts";
 import { formatContrast, formatPercent, formatShare } from "../../measure/percenttext.ts";
 import { showText } from "../../problem/quote.ts";
-import { describeDoubt } from "../../words/doubt.ts";
 import { wordsOf } from "../../words/metricwords.ts";
+import { describeDoubt } from "../../words/uncertainty.ts";
 import { describeDistance, formatLastsTo } from "./distancetext.ts";
 import { type Column, formatTable } from "./texttable.ts";
 

@@ -2,7 +2,7 @@
 import { compareText, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import type { Study } from "../study/study.ts";
-import { skeletonsOf } from "./skeleton.ts";
+import { skeletonsOf } from "./lookalike.ts";
 
 /** One place where a name stands. */
 interface Use {

@@ -6,7 +6,7 @@ import { linearOf, parseColour } from "../../colour/colourtext.ts";
 import { cssNames } from "../../colour/cssname.ts";
 import { measureDifference } from "../../colour/difference.ts";
 import { quoteText } from "../../problem/quote.ts";
-import { skeletonsOf } from "../folder/skeleton.ts";
+import { skeletonsOf } from "../folder/lookalike.ts";
 import { nameCharacter } from "../text/cleantext.ts";
 import type { Finding } from "../yaml/finding.ts";
 

@@ -3,10 +3,10 @@ import type { Cloth } from "../../colour/cloth.ts";
 import type { Hex } from "../../colour/colour.ts";
 import { nameReplacement } from "../../colour/colourname.ts";
 import { listDeciding } from "../clarity.ts";
+import type { SwatchBook } from "../colourcache.ts";
 import { endsOf, type PaintLook } from "../edgefigure.ts";
 import type { EdgeTable, TableEdge } from "../edgetable.ts";
-import { colourLimits } from "../judgement.ts";
-import type { SwatchBook } from "../swatchbook.ts";
+import { colourLimits } from "../limit.ts";
 import { findShade, type Neighbour, type ShadeFinding } from "./kepthue.ts";
 
 /** One paint that may be replaced, with the table on which that is measured; `paint` is its index there. */

@@ -1,9 +1,9 @@
 // Floor 4, for the options. What a new colour can be taken for: another colour of the flag, or its neighbour to another eye.
 import type { Hex } from "../../colour/colour.ts";
 import { listDeciding } from "../clarity.ts";
+import type { SwatchBook } from "../colourcache.ts";
 import type { PaintLook } from "../edgefigure.ts";
-import { areaLimits, colourLimits } from "../judgement.ts";
-import type { SwatchBook } from "../swatchbook.ts";
+import { areaLimits, colourLimits } from "../limit.ts";
 import { otherSide, type PaintPair, pairOf, type Subject } from "./candidate.ts";
 
 const deficiencies = ["protan", "deutan", "tritan"] as const;

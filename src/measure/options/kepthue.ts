@@ -6,7 +6,7 @@ import { hexOf, linearOf } from "../../colour/colourtext.ts";
 import { clearFrom, measureContrast, strongFrom } from "../../colour/contrast.ts";
 import { measureDifference } from "../../colour/difference.ts";
 import { linearOfOklch, type Oklch, oklchOf } from "../../colour/space.ts";
-import { edgeLimits } from "../judgement.ts";
+import { edgeLimits } from "../limit.ts";
 
 /** A paint beside the one that changes. `reflectances` in percent: more than one where it is uneven. */
 export interface Neighbour {

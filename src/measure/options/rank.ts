@@ -3,7 +3,7 @@ import type { Hex } from "../../colour/colour.ts";
 import { wordOf } from "../../colour/colourname.ts";
 import { clearFrom } from "../../colour/contrast.ts";
 import { roundMark } from "../clarity.ts";
-import { edgeLimits, flagLimits } from "../judgement.ts";
+import { edgeLimits, flagLimits } from "../limit.ts";
 import type { Option, OptionMarks, TodayEdge } from "./tryoptions.ts";
 
 /**

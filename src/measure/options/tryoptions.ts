@@ -8,11 +8,11 @@ import {
   measureStrength,
   type WeighedEdge,
 } from "../clarity.ts";
+import type { SwatchBook } from "../colourcache.ts";
 import type { Outcome } from "../comparison.ts";
 import { contrastOf, figuresOf, type PaintLook, seenAlong } from "../edgefigure.ts";
 import { type EdgeTable, isOne, type TableEdge } from "../edgetable.ts";
 import { judgePair, type PairFigures } from "../outcome.ts";
-import type { SwatchBook } from "../swatchbook.ts";
 import {
   type Candidate,
   type CandidateKind,

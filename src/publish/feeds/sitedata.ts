@@ -12,10 +12,10 @@ import { linkFile } from "../../views/linkview.ts";
 import { formatSeriesPath, orderSeries } from "../../views/series/seriespage.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { pngFiles } from "../../views/study/notes.ts";
-import { tellMeasure } from "../../words/doubt.ts";
 import { tellReport } from "../../words/optionsreport.ts";
 import { tellStanding } from "../../words/optionwords.ts";
 import { measureVersion, stampOf } from "../../words/studystamp.ts";
+import { tellMeasure } from "../../words/uncertainty.ts";
 
 /** Of both files. It goes up when a field changes its meaning or goes; new fields come without that. */
 const schemaVersion = 2;

@@ -13,10 +13,10 @@ import { type Lock, LockedError, takeLock } from "./lock.ts";
 import type { Holder } from "./lockowner.ts";
 import { listForeign, readManifest } from "./manifest.ts";
 import { addRecord } from "./publishedrecord.ts";
+import { findStanding, repair, type Swapped, swapIn } from "./replacesite.ts";
 import type { SiteFile } from "./sitefile.ts";
 import { findPlace, nameIn, type Place } from "./siteplace.ts";
 import { clearWorkshop, findFreeName, type Kept, makeWorkshop } from "./stagingfolder.ts";
-import { findStanding, repair, type Swapped, swapIn } from "./swap.ts";
 import { type Disk, disk as realDisk } from "./writedisk.ts";
 
 export interface OutputOptions {

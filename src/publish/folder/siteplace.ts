@@ -8,7 +8,7 @@ export interface Place {
   readonly parent: string;
   /** Beside the target, so that renaming never crosses a file system. */
   readonly workshop: string;
-  /** Marks what is ours: see seal.ts. */
+  /** Marks what is ours: see foldermark.ts. */
   readonly secret: Uint8Array;
 }
 

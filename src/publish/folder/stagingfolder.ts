@@ -48,7 +48,7 @@ export function previousOf({ workshop }: Place): string {
   return path.join(workshop, "previous");
 }
 
-/** The published folder, while two renames are on their way: see swap.ts. */
+/** The published folder, while two renames are on their way: see replacesite.ts. */
 export function outgoingOf({ workshop }: Place): string {
   return path.join(workshop, "outgoing");
 }

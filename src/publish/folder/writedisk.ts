@@ -1,6 +1,6 @@
 // Floor 9. All calls by which publishing changes the disk: so thin that a test can put one that fails in its place.
 import { chmod, mkdir, open, readFile, rename, rm, symlink } from "node:fs/promises";
-import { exchangeFolders } from "./exchange.ts";
+import { exchangeFolders } from "./exchangecall.ts";
 
 /** Paths are absolute. Every method rejects with the error of the system, which has a `code`. */
 export interface Disk {

@@ -3,7 +3,7 @@ import type { RulerView } from "../../views/study/contrastruler.ts";
 import type { EdgeMapView, LocatorView } from "../../views/study/edgemap.ts";
 import type { ColourView } from "../../views/study/optionsview.ts";
 import { ink } from "./paper.ts";
-import { type Box, drawBox, fitSource, type SceneItem, type SceneText, type Source } from "./scene.ts";
+import { type Box, drawBox, fitSource, type SceneItem, type SceneText, type Source } from "./picturescene.ts";
 
 /** Text of a line, a fortieth high. */
 export function label(

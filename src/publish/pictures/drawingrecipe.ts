@@ -15,7 +15,7 @@ import { formatStripFile, shownSteps, stripSize } from "../../views/study/distan
 import { matrixFile } from "../../views/study/matrixview.ts";
 import { pngFiles, pngSize } from "../../views/study/notes.ts";
 import { listTriedDrawings } from "../../views/study/optionsview.ts";
-import { mostPictured, type SurveyPicture } from "../../views/survey/surveycard.ts";
+import { mostPictured, type SurveyPicture } from "../../views/survey/surveylinkview.ts";
 import { createFormat } from "../../words/format.ts";
 import { iconSvg } from "./icon.ts";
 import { fitFlag, linkRoom } from "./paper.ts";

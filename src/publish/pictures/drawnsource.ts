@@ -1,8 +1,8 @@
 // Floor 9. What pages show, by its address → the drawing that it is made from.
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import { placeDrawing } from "../../views/survey/flagname.ts";
+import type { Source } from "./picturescene.ts";
 import type { DrawnFile } from "./recipe.ts";
-import type { Source } from "./scene.ts";
 
 /** Finds what a picture on a page shows by its address there. Throws RangeError for an address that nothing is drawn for. */
 export type FindSource = (src: string) => Source;

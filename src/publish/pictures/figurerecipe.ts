@@ -10,8 +10,8 @@ import { createFormat } from "../../words/format.ts";
 import { formatTitle } from "../../words/title.ts";
 import { arrangeMap, arrangeRuler } from "./chartscene.ts";
 import { type Drawn, findFrom } from "./drawnsource.ts";
+import type { SceneItem } from "./picturescene.ts";
 import type { DrawnFile } from "./recipe.ts";
-import type { SceneItem } from "./scene.ts";
 import { unofficial } from "./unofficial.ts";
 
 /** Units of the figures, which have no pixels of their own. */

@@ -3,7 +3,7 @@ import type { Hex } from "../../colour/colour.ts";
 import { linearOf } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
 import { type Hatching, type HatchLine, hatchingOf } from "../../colour/hatching.ts";
-import { colourLimits } from "../../measure/judgement.ts";
+import { colourLimits } from "../../measure/limit.ts";
 import type { Picture } from "../../regions/eyeblur.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
 

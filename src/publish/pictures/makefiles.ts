@@ -17,7 +17,7 @@ import { layScene, writeScene } from "./paintscene.ts";
 import { encodeMatrix, encodePng, joinFrames, layOut } from "./pixelpicture.ts";
 import type { Recipe } from "./recipe.ts";
 import { cropDrawing, Easel, RefusedError } from "./renderdrawing.ts";
-import { laySurveyPicture } from "./surveyimage.ts";
+import { laySurveyPicture } from "./surveylinkimage.ts";
 
 /** How long each flag of a swap is shown: well below three changes a second. Source: WCAG 2.2, 2.3.1. */
 const swapMilliseconds = 2000;
@@ -128,7 +128,7 @@ export async function makeFiles({
 export async function makePages({ view }: Jobs["pages"]["input"]): Promise<Outcome<Jobs["pages"]["output"]>> {
   // Loaded where it is needed: whoever draws renders no pages.
   const { renderPages } = await import("../renderpages.ts");
-  // Presented by site.ts, in the same program.
+  // Presented by siteview.ts, in the same program.
   const pages = await renderPages(view as Partial<SiteView>);
   const value = await Promise.all(
     pages.map(async ({ path, make }) => ({ path, text: String(await make()) })),

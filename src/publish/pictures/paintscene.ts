@@ -2,9 +2,16 @@
 import { blurPicture, measureBlur, type Picture } from "../../regions/eyeblur.ts";
 import type { Fonts } from "./linkimage.ts";
 import { ink } from "./paper.ts";
+import {
+  type Box,
+  fitSource,
+  type PictureScene,
+  type SceneItem,
+  type SceneText,
+  type Source,
+} from "./picturescene.ts";
 import { type Laid, type Layout, type Lettering, renderShapes, setText } from "./pixelpicture.ts";
 import { cropDrawing, type Easel } from "./renderdrawing.ts";
-import { type Box, fitSource, type Scene, type SceneItem, type SceneText, type Source } from "./scene.ts";
 import { joinHalves } from "./splitimage.ts";
 
 /** Sizes that are tried for a text, each so much of the one before, until it fits. */
@@ -12,7 +19,7 @@ const smaller = 0.9;
 const leastPixels = 8;
 
 /** Paints a scene. Throws RefusedError where a drawing cannot be read or rendered. */
-export async function layScene(scene: Scene, fonts: Fonts, easel: Easel): Promise<Layout> {
+export async function layScene(scene: PictureScene, fonts: Fonts, easel: Easel): Promise<Layout> {
   const laid: Laid[] = [];
   for (const items of joinShapes(scene.items)) {
     const [first] = items;
@@ -26,7 +33,7 @@ export async function layScene(scene: Scene, fonts: Fonts, easel: Easel): Promis
 }
 
 /** The scene as an SVG file with `title`, its letters as letters. Throws as {@link layScene}; without distances and divisions. */
-export function writeScene(scene: Scene, title: string, note: string, easel: Easel): string {
+export function writeScene(scene: PictureScene, title: string, note: string, easel: Easel): string {
   const parts = scene.items.map((item) => {
     if (item.kind === "shape") return item.svg;
     if (item.kind === "text") return writeText(item);
@@ -78,7 +85,7 @@ async function layText(item: SceneText, fonts: Fonts): Promise<Laid> {
 
 async function layFlag(
   item: Extract<SceneItem, { readonly kind: "flag" | "split" }>,
-  { direction }: Scene,
+  { direction }: PictureScene,
   easel: Easel,
 ): Promise<Laid> {
   if (item.kind === "split") {
@@ -123,7 +130,7 @@ function writeText({ text, x, y, pixels, family, isQuiet, anchor }: SceneText): 
   return `<text x="${x}" y="${base}" font-family="${font}" font-size="${pixels}" fill="${isQuiet ? ink.quiet : ink.text}" text-anchor="${anchor}">${escapeText(text)}</text>`;
 }
 
-function wrap({ width, height }: Scene, inner: string): string {
+function wrap({ width, height }: PictureScene, inner: string): string {
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}">${inner}</svg>`;
 }
 

@@ -1,9 +1,9 @@
 // Floor 9. A recipe: plain data from which a child process makes the bytes of a file.
 import type { Crop } from "../../views/edge/linepiece.ts";
 import type { LinkPicture } from "../../views/linkview.ts";
-import type { SurveyPicture } from "../../views/survey/surveycard.ts";
+import type { SurveyPicture } from "../../views/survey/surveylinkview.ts";
 import type { Size } from "./paper.ts";
-import type { Scene } from "./scene.ts";
+import type { PictureScene } from "./picturescene.ts";
 
 /** A flag of a sheet: SVG text that we wrote, and height to width. */
 export interface Sheeted {
@@ -36,17 +36,17 @@ export type Recipe =
   /** `words` are those that are set; `note` goes into the metadata. */
   | {
       readonly kind: "still";
-      readonly scene: Scene;
+      readonly scene: PictureScene;
       readonly words: readonly string[];
       readonly note: string;
     }
   | {
       readonly kind: "swap";
-      readonly scenes: readonly [Scene, Scene];
+      readonly scenes: readonly [PictureScene, PictureScene];
       readonly words: readonly string[];
       readonly note: string;
     }
-  | { readonly kind: "figure"; readonly scene: Scene; readonly title: string; readonly note: string }
+  | { readonly kind: "figure"; readonly scene: PictureScene; readonly title: string; readonly note: string }
   | {
       readonly kind: "link";
       readonly words: Omit<LinkPicture, "file">;

@@ -11,8 +11,8 @@ import { formatTitle } from "../../words/title.ts";
 import { collectSources, type Drawn, findFrom } from "./drawnsource.ts";
 import { listFigures } from "./figurerecipe.ts";
 import type { Size } from "./paper.ts";
+import type { PictureScene, Source } from "./picturescene.ts";
 import type { DrawnFile } from "./recipe.ts";
-import type { Scene, Source } from "./scene.ts";
 import { arrangeSplit, arrangeStep } from "./stillscene.ts";
 import { unofficial } from "./unofficial.ts";
 
@@ -51,7 +51,7 @@ export function listTakeaways(
     const step = steps.find((one) => one.name === name);
     if (step === undefined) throw new Error(`a study without the step ${name}`);
     return arrangeStep(step, size, format.direction, find);
-  }) as [Scene, Scene];
+  }) as [PictureScene, PictureScene];
   const { proportions } = comparison.before;
   const sources = [drawings.original, drawings.redesign].map((drawing) => ({
     drawing,
@@ -107,11 +107,11 @@ export function listOffered(
     .map(({ path, recipe }) => ({ path: `${folder}${path}`, recipe }));
 }
 
-function stillOf(scene: Scene, said: readonly string[]): DrawnFile["recipe"] {
+function stillOf(scene: PictureScene, said: readonly string[]): DrawnFile["recipe"] {
   const words = said.filter((text) => text !== "").map((text) => (/[.?!]$/.test(text) ? text : `${text}.`));
   return { kind: "still", scene, words: wordsIn(scene), note: [unofficial, ...words].join(" ") };
 }
 
-function wordsIn({ items }: Scene): readonly string[] {
+function wordsIn({ items }: PictureScene): readonly string[] {
   return items.flatMap((item) => (item.kind === "text" ? [item.text] : []));
 }

@@ -6,7 +6,14 @@ import type { ShowPicture, ShowStep } from "../../views/show/showsteps.ts";
 import { arrangeColours, arrangeLocator, arrangeMap, arrangeRuler, label } from "./chartscene.ts";
 import type { FindSource } from "./drawnsource.ts";
 import { ink, type Size } from "./paper.ts";
-import { type Box, drawBox, type Scene, type SceneItem, type SceneText, type Source } from "./scene.ts";
+import {
+  type Box,
+  drawBox,
+  type PictureScene,
+  type SceneItem,
+  type SceneText,
+  type Source,
+} from "./picturescene.ts";
 
 /** What is said around a picture. */
 export type Words = Pick<ShowStep, "heading" | "says">;
@@ -22,9 +29,9 @@ const mark = "Unofficial study, for discussion";
 export function arrangeStep(
   step: Pick<ShowStep, "heading" | "says" | "picture">,
   size: Size,
-  direction: Scene["direction"],
+  direction: PictureScene["direction"],
   find: FindSource,
-): Scene {
+): PictureScene {
   return frame(step, size, direction, (box, unit) => arrangePicture(step.picture, box, unit, find));
 }
 
@@ -33,8 +40,8 @@ export function arrangeSplit(
   words: Words,
   sources: readonly [Source, Source],
   size: Size,
-  direction: Scene["direction"],
-): Scene {
+  direction: PictureScene["direction"],
+): PictureScene {
   return frame(words, size, direction, (box) => [{ kind: "split", sources, ...box }]);
 }
 
@@ -42,9 +49,9 @@ export function arrangeSplit(
 function frame(
   { heading, says = "" }: Words,
   { width, height }: Size,
-  direction: Scene["direction"],
+  direction: PictureScene["direction"],
   arrange: (box: Box, unit: number) => readonly SceneItem[],
-): Scene {
+): PictureScene {
   const unit = Math.min(height, (width * 3) / 4) / 40;
   const left = safe * width;
   const room = width - 2 * left;

@@ -12,12 +12,12 @@ import { type Card, presentCard } from "../front/card.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { type Plate, presentPlate } from "../plate.ts";
-import { firstSentence } from "../safeprose.ts";
+import { firstSentence } from "../renderprose.ts";
 import { recordList } from "../schemarecord.ts";
 import { presentChosen, type RulerView } from "../study/contrastruler.ts";
 import { presentLikeness } from "../study/likenessfact.ts";
 import { placeDrawing } from "../survey/flagname.ts";
-import { formatFlagPath, listRivals, type RivalFlag } from "./rivalindex.ts";
+import { formatFlagPath, listRivals, type RivalFlag } from "./findrivals.ts";
 
 export interface RivalsPage {
   /** The page's folder in the site, without slashes around it. */

@@ -1,7 +1,7 @@
 // Floor 8. The limits that decide, as the method page prints them: each from the code that uses it.
 import { clearFrom, strongFrom } from "../../colour/contrast.ts";
 import { leastLeft, leastSpanArcminutes } from "../../measure/focusclarity.ts";
-import { colourLimits, edgeLimits, flagLimits } from "../../measure/judgement.ts";
+import { colourLimits, edgeLimits, flagLimits } from "../../measure/limit.ts";
 import type { Format } from "../../words/format.ts";
 
 /** Numbers as text. Contrast, clarity and shares in percent, moves in points. */

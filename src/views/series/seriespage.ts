@@ -11,7 +11,7 @@ import { type GainView, presentGain, rankGains } from "../front/gainchart.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { type Plate, presentPlate } from "../plate.ts";
-import { renderProse } from "../safeprose.ts";
+import { renderProse } from "../renderprose.ts";
 import { recordSeries } from "../schemarecord.ts";
 import { formatStudyPath } from "../status.ts";
 import { type Linked, linkPeople } from "../study/byline.ts";

@@ -6,10 +6,10 @@ import type { Format } from "../../words/format.ts";
 import { formatTitle } from "../../words/title.ts";
 import { describeChange } from "../../words/verdict.ts";
 import { linkFrom } from "../address.ts";
-import { indexRivals, listRivals, type RivalFlag } from "../flag/rivalindex.ts";
+import { indexRivals, listRivals, type RivalFlag } from "../flag/findrivals.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
-import { firstSentence, firstSentences, readProse } from "../safeprose.ts";
+import { firstSentence, firstSentences, readProse } from "../renderprose.ts";
 import {
   formatSeriesPath,
   orderSeries,

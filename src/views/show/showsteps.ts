@@ -11,7 +11,7 @@ import { linkFrom } from "../address.ts";
 import { cropFiles, placeEdges } from "../edge/edgeaddress.ts";
 import { formatNames } from "../edge/edgerow.ts";
 import { type DrawnPlate, type Plate, presentPlate } from "../plate.ts";
-import { firstSentence } from "../safeprose.ts";
+import { firstSentence } from "../renderprose.ts";
 import { formatStudyPath } from "../status.ts";
 import type { RulerView } from "../study/contrastruler.ts";
 import { findPlace } from "../study/edgedetail.ts";

@@ -6,9 +6,9 @@ import { measureDifference } from "../../colour/difference.ts";
 import type { Comparison } from "../../measure/comparison.ts";
 import type { Measure, MeasuredEdge } from "../../measure/measurement.ts";
 import { isSameColour } from "../../measure/outcome.ts";
-import { describeDoubt } from "../../words/doubt.ts";
 import { listLines } from "../../words/fimbriationfact.ts";
 import type { Format } from "../../words/format.ts";
+import { describeDoubt } from "../../words/uncertainty.ts";
 import { formatNames } from "../edge/edgerow.ts";
 
 /** One fact, original and redesign. `id` names its source on the page. */

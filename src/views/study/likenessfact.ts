@@ -1,6 +1,6 @@
 // Floor 8. Which flags a redesign looks most like: names, numbers, which way round, and pictures of those we may show.
 
-import type { NearFlag } from "../../analysis/likeness/nearflag.ts";
+import type { NearFlag } from "../../analysis/likeness/likenessdata.ts";
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { Orientation } from "../../measure/gridlikeness.ts";
 import { likenessWarning } from "../../measure/nearestflag.ts";

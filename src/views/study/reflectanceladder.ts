@@ -8,7 +8,7 @@ import type { MeasuredColour } from "../../measure/measurement.ts";
 import type { Format } from "../../words/format.ts";
 import { findChanged, nameWhole } from "../../words/paintname.ts";
 import { capitalise } from "../../words/phrase.ts";
-import { spreadApart } from "./spread.ts";
+import { spreadApart } from "./labelspacing.ts";
 
 /** In pixels at the usual size of text; 100 percent above, 0 below. */
 export interface LadderView {

@@ -8,7 +8,7 @@ import { describeAnswer, describeReply } from "../../words/answerphrase.ts";
 import type { Format } from "../../words/format.ts";
 import type { PlaceEdge } from "../edge/edgeaddress.ts";
 import { formatNames } from "../edge/edgerow.ts";
-import { renderProse } from "../safeprose.ts";
+import { renderProse } from "../renderprose.ts";
 
 /** One answer. The anchor stays where others answer later. */
 export interface SaidView {

@@ -15,12 +15,12 @@ import { describeChange, describeVerdict, type VerdictView } from "../../words/v
 import { type Linker, linkFrom } from "../address.ts";
 import { listPlacedEdges, placeEdges } from "../edge/edgeaddress.ts";
 import { formatNames } from "../edge/edgerow.ts";
-import { presentRivalPlace, type RivalFlag, type RivalPlace } from "../flag/rivalindex.ts";
+import { presentRivalPlace, type RivalFlag, type RivalPlace } from "../flag/findrivals.ts";
 import { type Gains, presentGain, rankGains } from "../front/gainchart.ts";
 import { describePicture, type LinkPicture, linkFile, pictureStudy } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { type DrawnPlate, type Plate, presentPair } from "../plate.ts";
-import { type ProseBlock, renderProse } from "../safeprose.ts";
+import { type ProseBlock, renderProse } from "../renderprose.ts";
 import { recordStudy } from "../schemarecord.ts";
 import { presentPlaces, type SeriesIndex, type SeriesPlace } from "../series/seriesplace.ts";
 import { formatStudyPath, presentStatus, type StatusView } from "../status.ts";

@@ -1,6 +1,6 @@
 // Floor 8. What a flag of the survey is called, and where it is shown: names come from credits, folders and files.
 
-import type { NearFlag } from "../../analysis/likeness/nearflag.ts";
+import type { NearFlag } from "../../analysis/likeness/likenessdata.ts";
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { SurveyEntry } from "../../analysis/survey/surveyentry.ts";
 import type { Measure } from "../../measure/measurement.ts";

@@ -3,7 +3,7 @@
 import type { GalleryResult } from "../../analysis/result.ts";
 import type { GallerySurvey } from "../../analysis/survey/surveyentry.ts";
 import { softFrom } from "../../colour/contrast.ts";
-import { flagLimits } from "../../measure/judgement.ts";
+import { flagLimits } from "../../measure/limit.ts";
 import type { Format } from "../../words/format.ts";
 import { linkFrom } from "../address.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
@@ -11,14 +11,14 @@ import { mostOnPage } from "../paging.ts";
 import { type AnswerView, presentNominate } from "../study/answerview.ts";
 import { surveyPath } from "./flagname.ts";
 import { type FlagRow, presentFlagRow } from "./flagrow.ts";
+import { type FieldView, presentField } from "./surveyfield.ts";
 import {
   countFlags,
   countWeak,
   describeSurveyPicture,
   pictureSurvey,
   type SurveyPicture,
-} from "./surveycard.ts";
-import { type FieldView, presentField } from "./surveyfield.ts";
+} from "./surveylinkview.ts";
 
 export interface SurveyPage {
   readonly frame: Frame;

@@ -1,7 +1,7 @@
 // A gradient or pattern that does not show where it is measured, for whatever reason, is found by drawing without it.
 import { describe, expect, test } from "vitest";
-import { tellLost } from "../../../src/analysis/drawing/lostcheck.ts";
 import { renderScene } from "../../../src/analysis/drawing/scene.ts";
+import { tellLost } from "../../../src/analysis/drawing/unmeasured.ts";
 import { resolve } from "../sight.ts";
 
 const field = '<rect width="300" height="200" fill="#ffffff"/>';

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { SwatchBook } from "../../../src/measure/colourcache.ts";
 import {
   type Candidate,
   findSubjectShade,
@@ -7,7 +8,6 @@ import {
   type Subject,
 } from "../../../src/measure/options/candidate.ts";
 import { findShade } from "../../../src/measure/options/kepthue.ts";
-import { SwatchBook } from "../../../src/measure/swatchbook.ts";
 import { looksOf, tableOf } from "../build.ts";
 import { contrast, difference76, reflectance } from "../oracle.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { areaLimits } from "../../../src/measure/judgement.ts";
+import { SwatchBook } from "../../../src/measure/colourcache.ts";
+import { areaLimits } from "../../../src/measure/limit.ts";
 import { findConfusable, findConfusions } from "../../../src/measure/options/confusion.ts";
-import { SwatchBook } from "../../../src/measure/swatchbook.ts";
 import { looksOf, tableOf } from "../build.ts";
 import { difference } from "../oracle.ts";
 

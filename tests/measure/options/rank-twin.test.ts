@@ -1,9 +1,9 @@
 // Every single change of a flag, its figures, its place and the colours to change first, against the naive twin.
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { SwatchBook } from "../../../src/measure/colourcache.ts";
 import { findFirst, groupByColour, rankOptions } from "../../../src/measure/options/rank.ts";
 import { measureToday } from "../../../src/measure/options/tryoptions.ts";
-import { SwatchBook } from "../../../src/measure/swatchbook.ts";
 import { constructed, randomFlag } from "../flag.ts";
 import { difference, difference76 } from "../oracle.ts";
 import { cloth, optionsOf, palette, shades, subjectsOf } from "../subject.ts";

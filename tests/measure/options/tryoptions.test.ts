@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import type { Hex } from "../../../src/colour/colour.ts";
+import { SwatchBook } from "../../../src/measure/colourcache.ts";
 import { compareLooks } from "../../../src/measure/comparelooks.ts";
 import { rankOptions } from "../../../src/measure/options/rank.ts";
 import { listToday, measureOptions, measureToday } from "../../../src/measure/options/tryoptions.ts";
-import { SwatchBook } from "../../../src/measure/swatchbook.ts";
 import { frame, looksOf, tableOf } from "../build.ts";
 import { contrast, difference, difference76 } from "../oracle.ts";
 import { cloth, optionsOf, shades, subjectsOf, tableOfFlag } from "../subject.ts";

@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
 import { unpackFonts } from "../../../src/publish/pictures/linkimage.ts";
 import { layScene, writeScene } from "../../../src/publish/pictures/paintscene.ts";
+import type { PictureScene, SceneItem } from "../../../src/publish/pictures/picturescene.ts";
 import { Easel, RefusedError } from "../../../src/publish/pictures/renderdrawing.ts";
-import type { Scene, SceneItem } from "../../../src/publish/pictures/scene.ts";
 import { studyResult } from "../sample.ts";
 
 const source = { drawing: studyResult.drawings.original, proportions: [2, 3] as const };
-const scene = (...items: readonly SceneItem[]): Scene => ({
+const scene = (...items: readonly SceneItem[]): PictureScene => ({
   width: 600,
   height: 400,
   direction: "ltr",

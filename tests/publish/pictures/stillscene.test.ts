@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { Scene } from "../../../src/publish/pictures/scene.ts";
+import type { PictureScene } from "../../../src/publish/pictures/picturescene.ts";
 import { arrangeStep } from "../../../src/publish/pictures/stillscene.ts";
 import { listSteps } from "../../../src/views/show/showsteps.ts";
 import { createFormat } from "../../../src/words/format.ts";
@@ -12,7 +12,7 @@ const sizes = [
   { width: 640, height: 360 },
   { width: 1080, height: 1350 },
 ];
-const textsOf = ({ items }: Scene) => items.flatMap((item) => (item.kind === "text" ? [item] : []));
+const textsOf = ({ items }: PictureScene) => items.flatMap((item) => (item.kind === "text" ? [item] : []));
 
 // Source of the margins: SMPTE ST 2046-1, 2009, safe title area.
 test.each(sizes)(

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { NearFlag } from "../../../src/analysis/likeness/nearflag.ts";
+import type { NearFlag } from "../../../src/analysis/likeness/likenessdata.ts";
 import { linkFrom } from "../../../src/views/address.ts";
 import { presentLikeness } from "../../../src/views/study/likenessfact.ts";
 import { createFormat } from "../../../src/words/format.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { SwatchBook } from "../../src/measure/swatchbook.ts";
+import { SwatchBook } from "../../src/measure/colourcache.ts";
 import { difference, difference76, reflectance } from "./oracle.ts";
 
 const book = new SwatchBook({ black: 5, white: 85 });

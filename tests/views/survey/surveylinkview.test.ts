@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { countWeak, describeSurveyPicture, pictureSurvey } from "../../../src/views/survey/surveycard.ts";
+import { countWeak, describeSurveyPicture, pictureSurvey } from "../../../src/views/survey/surveylinkview.ts";
 import { createFormat } from "../../../src/words/format.ts";
 import { gallery } from "../../publish/sample.ts";
 import { survey } from "../../publish/surveyed.ts";

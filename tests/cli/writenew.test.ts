@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { checkFree, writeNew } from "../../src/cli/svgout.ts";
+import { checkFree, writeNew } from "../../src/cli/writenew.ts";
 import { makeFolder } from "../content/folder.ts";
 
 test("a new file is written, and never written again", async () => {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { skeletonsOf } from "../../../src/content/folder/skeleton.ts";
+import { skeletonsOf } from "../../../src/content/folder/lookalike.ts";
 
 const isAlike = (a: string, b: string): boolean => skeletonsOf(a).some((one) => skeletonsOf(b).includes(one));
 

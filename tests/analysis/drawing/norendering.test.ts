@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { notDrawable, nothingDrawn } from "../../../src/analysis/drawing/undrawn.ts";
+import { notDrawable, nothingDrawn } from "../../../src/analysis/drawing/norendering.ts";
 
 test("an empty picture", () => {
   expect(nothingDrawn("a.svg")).toEqual({

@@ -1,7 +1,7 @@
 import { mkdir, readdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { expect, test } from "vitest";
-import { exchangeFolders, listPrograms } from "../../../src/publish/folder/exchange.ts";
+import { exchangeFolders, listPrograms } from "../../../src/publish/folder/exchangecall.ts";
 import { makeRoom } from "../room.ts";
 
 /** On this system a program can do it: Debian has Perl, newer systems a mv that can. */

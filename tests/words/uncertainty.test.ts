@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { Doubt } from "../../src/measure/measurement.ts";
-import { describeDoubt, tellMeasure } from "../../src/words/doubt.ts";
+import { describeDoubt, tellMeasure } from "../../src/words/uncertainty.ts";
 import { measure } from "../cli/measured.ts";
 
 test.each<[Doubt, string]>([

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { spreadApart } from "../../../src/views/study/spread.ts";
+import { spreadApart } from "../../../src/views/study/labelspacing.ts";
 
 test("positions with room stay where they are", () => {
   expect(spreadApart([10, 40, 90], 17, 0, 100)).toEqual([10, 40, 90]);

@@ -1,7 +1,7 @@
 // Floor 9. The link picture of the survey as a file: a sheet of its flags, least clear first, and the one number.
 
 import { linkSize } from "../../views/linkview.ts";
-import type { SurveyPicture } from "../../views/survey/surveycard.ts";
+import type { SurveyPicture } from "../../views/survey/surveylinkview.ts";
 import type { Fonts } from "./linkimage.ts";
 import { drawHairline, drawPaper, fitFlag, ink, shorten } from "./paper.ts";
 import { type Laid, type Layout, setText } from "./pixelpicture.ts";

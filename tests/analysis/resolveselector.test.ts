@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { resolveSelector } from "../../src/analysis/selecting.ts";
+import { resolveSelector } from "../../src/analysis/resolveselector.ts";
 import { draw, resolve } from "../svg/drawing.ts";
 
 const at = { file: "study.md" };

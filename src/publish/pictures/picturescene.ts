@@ -39,7 +39,7 @@ export type SceneItem =
   | ({ readonly kind: "split"; readonly sources: readonly [Source, Source] } & Box)
   | SceneText;
 
-export interface Scene {
+export interface PictureScene {
   readonly width: number;
   readonly height: number;
   readonly direction: "ltr" | "rtl";

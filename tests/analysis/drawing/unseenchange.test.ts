@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { openDrawing } from "../../../src/analysis/drawing/opendrawing.ts";
-import { isUnseen } from "../../../src/analysis/drawing/unseen.ts";
+import { isUnseen } from "../../../src/analysis/drawing/unseenchange.ts";
 
 const flag = (shapes: string) =>
   `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 30 20"><rect width="30" height="20" fill="#1b2a5c"/>${shapes}<circle cx="15" cy="10" r="5" fill="#ffffff"/></svg>`;

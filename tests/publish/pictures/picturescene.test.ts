@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { drawBox, fitSource } from "../../../src/publish/pictures/scene.ts";
+import { drawBox, fitSource } from "../../../src/publish/pictures/picturescene.ts";
 
 const room = { x: 100, y: 50, width: 600, height: 300 };
 

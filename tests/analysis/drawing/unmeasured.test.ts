@@ -1,8 +1,8 @@
 // What shows in one colour and would be measured in another is found by the pixel, and the drawing is refused.
 import { describe, expect, test } from "vitest";
-import { findLost, tellLost } from "../../../src/analysis/drawing/lostcheck.ts";
 import { openDrawing } from "../../../src/analysis/drawing/opendrawing.ts";
 import { renderScene } from "../../../src/analysis/drawing/scene.ts";
+import { findLost, tellLost } from "../../../src/analysis/drawing/unmeasured.ts";
 import type { SvgElement } from "../../../src/svg/tree.ts";
 import { drawMap, drawPicture } from "../../regions/picture.ts";
 import { bytesOf } from "../../svg/drawing.ts";

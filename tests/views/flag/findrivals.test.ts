@@ -5,7 +5,7 @@ import {
   indexRivals,
   listRivals,
   presentRivalPlace,
-} from "../../../src/views/flag/rivalindex.ts";
+} from "../../../src/views/flag/findrivals.ts";
 import { createFormat } from "../../../src/words/format.ts";
 import { rivalResult, studiesNamed } from "./rivals.ts";
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { areaLimits, colourLimits, edgeLimits, flagLimits } from "../../src/measure/judgement.ts";
+import { areaLimits, colourLimits, edgeLimits, flagLimits } from "../../src/measure/limit.ts";
 
 // Written here a second time: whoever moves one of them moves figures, and has to say so under Changes.
 test("the limits that are our own judgement", () => {

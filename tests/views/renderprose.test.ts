@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { firstSentence, firstSentences, readProse, renderProse } from "../../src/views/safeprose.ts";
+import { firstSentence, firstSentences, readProse, renderProse } from "../../src/views/renderprose.ts";
 import { startClock } from "../clock.ts";
 
 const render = (body: string) =>

@@ -2,7 +2,7 @@
 import type { Hex } from "../../colour/colour.ts";
 import { linearOf } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
-import { colourLimits } from "../../measure/judgement.ts";
+import { colourLimits } from "../../measure/limit.ts";
 import { formatShare } from "../../measure/percenttext.ts";
 import { type Problem, report } from "../../problem/problem.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
