@@ -21,10 +21,10 @@ export interface SeenView {
 }
 
 const words: Readonly<Record<Vision, { heading: string; explanation: string }>> = {
-  protan: { heading: "Protan", explanation: "without the cones for long waves" },
-  deutan: { heading: "Deutan", explanation: "without the cones for middle waves" },
-  tritan: { heading: "Tritan", explanation: "without the cones for short waves" },
-  grey: { heading: "Grey", explanation: "luminance alone, as in grey print" },
+  protan: { heading: "Protan", explanation: "red looks dark and near green (no cones for long waves)" },
+  deutan: { heading: "Deutan", explanation: "red and green look alike (no cones for middle waves)" },
+  tritan: { heading: "Tritan", explanation: "blue looks near green (no cones for short waves)" },
+  grey: { heading: "Grey", explanation: "as a black-and-white copier prints it" },
 };
 
 /** The four previews, in the order protan, deutan, tritan, grey. */
