@@ -33,7 +33,7 @@ export function describeWorse(option: Option, format: Format): readonly string[]
   const outline =
     option.mergedOutline > 0 ? [`${format.share(option.mergedOutline)} of the outline merges.`] : [];
   return [
-    ...say("Not clear any more beside", option.lost),
+    ...say("Harder to see beside", option.lost),
     ...say("Less clear beside", option.worse),
     ...say("One colour with", option.merged),
     ...outline,
@@ -59,7 +59,7 @@ type PricedEdge = Pick<ComparedEdge, "names" | "contrast" | "outcome">;
 /**
  * Names the edges that a change makes worse, longest first; empty where there are none.
  *
- * Example: `white / red falls from contrast 84% (strong) to 27% (weak) as white / rust`.
+ * Example: `white / red, now white / rust, falls from contrast 84% (strong) to 27% (weak)`.
  */
 export function describePrice(price: readonly PricedEdge[], format: Format): string {
   const fallen = price.find(({ outcome }) => outcome === "lost" || outcome === "worse");
@@ -77,8 +77,8 @@ function sayLoss(
   if (outcome === "merged") return `${was} becomes one colour`;
   if (before === null) return `${is} parts, ${gradeOf(after)} at ${format.contrast(after)}`;
   const from = `${isFirst ? "contrast " : ""}${format.contrast(before)} (${gradeOf(before)})`;
-  const renamed = was === is ? "" : ` as ${is}`;
-  return `${was} falls from ${from} to ${format.contrast(after)} (${gradeOf(after)})${renamed}`;
+  const renamed = was === is ? "" : `, now ${is},`;
+  return `${was}${renamed} falls from ${from} to ${format.contrast(after)} (${gradeOf(after)})`;
 }
 
 /** Names the changes that have no place, in one sentence; undefined where there are none. */

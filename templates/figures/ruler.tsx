@@ -45,7 +45,7 @@ export function RulerFigure({
         {notes.outline && " The outline is that of what has to be seen, which counts twice."}
         {notes.near && " Near the line: on other cloth the grade would be another."}
         {notes.hue &&
-          " By hue alone: the two differ in hue and hardly in lightness, so they go in dusk and in grey."}
+          " By hue alone: the two differ in hue and hardly in lightness, so they fade in dusk and in grey."}
         {ladder &&
           " Beside it how much light the cloth of each colour gives back: two at one height are hard to tell apart."}
       </figcaption>

@@ -44,8 +44,8 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
         <strong>
           <a href={`#${id}`}>{strip.title}</a>.
         </strong>{" "}
-        The original first, then the redesign, as a sharp eye has them from there, enlarged to one size: a
-        blur in linear light, no wind, no haze, no glare. {strip.says.join(" ")}
+        The original first, then the redesign, as a sharp eye has them from there, enlarged to one size: no
+        wind, no haze, no glare. {strip.says.join(" ")}
       </figcaption>
     </figure>
   );

@@ -41,7 +41,7 @@ describe("describeWorse", () => {
       mergedOutline: 0.08,
     });
     expect(describeWorse(option, format)).toEqual([
-      "Not clear any more beside blue and white.",
+      "Harder to see beside blue and white.",
       "Less clear beside gold.",
       "One colour with black.",
       "8% of the outline merges.",
@@ -89,7 +89,7 @@ test("a price names each edge with its contrast before and after; beyond three e
   expect(
     describePrice([lost, edge("black", [50, 0], "merged"), edge("blue", [null, 12], "parted")], format),
   ).toBe(
-    "white / red falls from contrast 62% (strong) to 20% (weak) as white / grey, black / red becomes one colour, and blue / grey parts, weak at 12%",
+    "white / red, now white / grey, falls from contrast 62% (strong) to 20% (weak), black / red becomes one colour, and blue / grey parts, weak at 12%",
   );
   expect(describePrice([lost, lost, lost, lost, lost], format)).toMatch(/, and 2 more$/);
 });

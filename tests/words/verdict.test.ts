@@ -91,9 +91,9 @@ test("an edge whose colours have other names afterwards is named by both", () =>
   expect(describeVerdict({ ...comparison, ...given, edges: [gained, ...price] }, format)).toEqual({
     word: "Clearer, at a price",
     sentence:
-      "Clarity rises from 57% to 86%; the price: white / black falls from contrast 84% (strong) to 27% (weak) as white / gold and white / black falls from 60% (strong) to 20% (weak) as white / straw.",
+      "Clarity rises from 57% to 86%; the price: white / black, now white / gold, falls from contrast 84% (strong) to 27% (weak) and white / black, now white / straw, falls from 60% (strong) to 20% (weak).",
     // Beside the word that says that there is a price, the price alone.
-    cost: "White / black falls from contrast 84% (strong) to 27% (weak) as white / gold and white / black falls from 60% (strong) to 20% (weak) as white / straw.",
+    cost: "White / black, now white / gold, falls from contrast 84% (strong) to 27% (weak) and white / black, now white / straw, falls from 60% (strong) to 20% (weak).",
   });
 });
 

@@ -218,7 +218,7 @@ function presentBest(
     hex: best.with,
     name: best.name,
     cell: hasCell(matrix, hex, best.with) ? `#${changeId(hex, best.with)}` : undefined,
-    short: move > 0 ? undefined : move === 0 ? "None helps; level:" : "None helps; nearest:",
+    short: move > 0 ? undefined : move === 0 ? "No change helps; level:" : "No change helps; nearest:",
     equals: describeEquals(best, equals, format),
     clarity: [format.percent(report.clarity), format.percent(best.clarity)],
     focus: hasFocus ? [format.percent(report.focusClarity), format.percent(best.focusClarity)] : undefined,

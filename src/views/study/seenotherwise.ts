@@ -24,7 +24,7 @@ const words: Readonly<Record<Vision, { heading: string; explanation: string }>> 
   protan: { heading: "Protan", explanation: "without the cones for long waves" },
   deutan: { heading: "Deutan", explanation: "without the cones for middle waves" },
   tritan: { heading: "Tritan", explanation: "without the cones for short waves" },
-  grey: { heading: "Grey", explanation: "luminance alone, as in grey print" },
+  grey: { heading: "Grey", explanation: "as a black-and-white copier prints it" },
 };
 
 /** The four previews, in the order protan, deutan, tritan, grey. */

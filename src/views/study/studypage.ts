@@ -307,7 +307,7 @@ function presentSeenPair(
 function presentSummary(comparison: Comparison, format: Format): readonly SummaryRow[] {
   const { before, after, clarity, edges } = comparison;
   const focusClarity = ({ focus }: Comparison["before"]) =>
-    focus.source === "none" ? "no charge" : format.percent(focus.clarity);
+    focus.source === "none" ? "no emblem found" : format.percent(focus.clarity);
   const weakest = (measure: Comparison["before"]) =>
     measure.weakestEdge === null ? "no edges" : format.contrast(measure.weakestEdge.contrast);
   const pair = ({ weakestEdge }: Comparison["before"], side: 0 | 1) => {

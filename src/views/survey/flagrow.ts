@@ -115,7 +115,7 @@ function presentBest({ bestOption: best, changeFirst }: SurveyedFlag, format: Fo
 }
 
 function sayFocus({ focus }: SurveyedFlag, format: Format): string {
-  return focus.source === "none" ? "no charge" : format.percent(focus.clarity);
+  return focus.source === "none" ? "no emblem found" : format.percent(focus.clarity);
 }
 
 /** A focus that lasts to no step comes before all others; without a focus there is no number. */

@@ -82,8 +82,8 @@ describe("presentOptions", () => {
   });
 
   test.each([
-    [74.4, "None helps; level:"],
-    [73.4, "None helps; nearest:"],
+    [74.4, "No change helps; level:"],
+    [73.4, "No change helps; nearest:"],
     [75, undefined],
   ])("of a best that comes from 74.1 to %d: %s", (clarity, short) => {
     const { colours } = view(ranked({}, { options: [option({ clarity })], shades }));
@@ -128,7 +128,8 @@ describe("presentOptions", () => {
       number: 1,
       change: "Red becomes navy.",
       figures: "Clarity 46%, of what has to be seen 12%",
-      verdict: "Less clear: dark blue / red falls from contrast 25% (weak) to 3% (weak) as dark blue / navy.",
+      verdict:
+        "Less clear: dark blue / red, now dark blue / navy, falls from contrast 25% (weak) to 3% (weak).",
       note: "Too near.",
     });
     expect(one?.plate).toMatchObject({

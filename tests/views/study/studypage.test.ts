@@ -9,7 +9,7 @@ test("the page has finished words for everything it shows", () => {
   const page = presentStudy(studyResult, gallery, format);
   expect(page.summary).toEqual([
     { name: "Clarity", means: "100% where every edge is clear", before: "74%", after: "100%" },
-    { name: "Clarity of what has to be seen", before: "no charge", after: "no charge" },
+    { name: "Clarity of what has to be seen", before: "no emblem found", after: "no emblem found" },
     {
       name: "Weakest edge",
       means: "contrast of the two colours",

@@ -16,7 +16,7 @@ test("an original: its study, its weakest edge, what to change", () => {
     plate: { src: "../studies/a-square/original.svg" },
     studies: [{ title: "A lighter square", address: "../studies/a-square/" }],
     clarity: { text: "74%", value: "74.1" },
-    focus: { text: "no charge", value: "" },
+    focus: { text: "no emblem found", value: "" },
     file: "studies/a-square/original.svg",
     slug: undefined,
     weakest: { text: "25%", value: "24.6", swatches: [{ hex: "#12235c" }, { hex: "#c8202f", name: "red" }] },
