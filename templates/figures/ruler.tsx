@@ -149,7 +149,9 @@ function Row({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element {
     <>
       {group !== undefined && (
         <tr class="ruler-group">
-          <td colSpan={3}>{group}</td>
+          <td colSpan={3}>
+            <strong>{group}</strong>
+          </td>
         </tr>
       )}
       <tr>
