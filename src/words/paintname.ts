@@ -51,8 +51,8 @@ export function describePaints(measure: Measure, format: Format): string {
   return share > 0.5 ? `mostly ${first}, with ${format.list(rest)}` : format.list(names);
 }
 
-/** With `only`, the selected part is a paint of its own. */
-function findReplaced(comparison: Comparison, replaced: Hex): MeasuredColour | undefined {
+/** The paint of the original that a change replaces: with `only`, the selected part, which is a paint of its own. */
+export function findReplaced(comparison: Comparison, replaced: Hex): MeasuredColour | undefined {
   const same = comparison.before.colours.filter((colour) => colour.hex === replaced);
   return same.find(({ part }) => part !== undefined) ?? same[0];
 }

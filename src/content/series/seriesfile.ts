@@ -1,52 +1,34 @@
 // Floor 5. The bytes of a series → a checked series, or every problem they have.
-import { locate } from "../../problem/locate.ts";
-import { hasError, type Outcome, type Problem } from "../../problem/problem.ts";
+import type { z } from "zod";
+import type { Outcome } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { checkInvisible } from "../study/invisiblevalue.ts";
 import { checkScripts } from "../study/namesense.ts";
 import { parseOriginal } from "../study/original.ts";
-import { checkProse } from "../study/prosecheck.ts";
-import { cleanBody } from "../study/studyfile.ts";
+import { type MarkdownKind, readMarkdown } from "../study/studyfile.ts";
 import { checkAuthor, checkDate, isRaw, isText, listOf } from "../study/studyrule.ts";
-import { readSource } from "../text/textsource.ts";
-import { type Finding, placeFindings, wrong } from "../yaml/finding.ts";
-import { splitFrontMatter } from "../yaml/frontmatter.ts";
-import { parseYaml } from "../yaml/readyaml.ts";
-import { describeIssues } from "../yaml/schemaissue.ts";
+import { type Finding, wrong } from "../yaml/finding.ts";
 import type { Series, SeriesEntry } from "./series.ts";
 import { seriesGuide, seriesSchema } from "./serieskey.ts";
+
+const seriesKind: MarkdownKind<z.infer<typeof seriesSchema>> = {
+  schema: seriesSchema,
+  guide: seriesGuide,
+  check: checkValues,
+};
 
 /**
  * Reads one file of `series/`. The value is undefined as soon as there is one error; warnings leave it.
  *
- * Problems: those of `readSource`, `splitFrontMatter`, `parseYaml`, `checkInvisible`, `checkScripts` and `checkProse`, of the schema as in
- * a study, `study/wrong-date`, `study/wrong-author`, and `series/study-twice`, `series/flag-path`.
+ * Problems: those of `readMarkdown`, `checkInvisible` and `checkScripts`, `study/wrong-date`, `study/wrong-author`, and
+ * `series/study-twice`, `series/flag-path`.
  */
 export function parseSeries(slug: string, file: string, bytes: Uint8Array): Outcome<Series> {
-  const { value: source, problems } = readSource(file, bytes);
-  if (!source) return { value: undefined, problems };
-  const front = splitFrontMatter(source);
-  if (!front.value) return { value: undefined, problems: front.problems };
-  const body = cleanBody(front.value.bodySource, front.value);
-  const yaml = parseYaml(source, front.value.yaml);
-  if (!yaml.value) return { value: undefined, problems: [...yaml.problems, ...body.problems] };
-
-  const data = yaml.value;
-  const checked = seriesSchema.safeParse(data.value);
-  const issues = checked.success ? [] : describeIssues(checked.error.issues, data, seriesGuide);
-  const findings = [...issues, ...checkValues(data.value)];
-  const placed = placeFindings(source, data, front.value.closingLine, findings);
-  const prose = { body: body.value ?? "", bodyLine: front.value.bodyLine, file };
-  const all: Problem[] = [...yaml.problems, ...placed, ...body.problems, ...checkProse(prose, "none")];
-  if (!checked.success || hasError(all)) return { value: undefined, problems: all };
-
-  const { studies, ...fields } = checked.data;
-  const places = studies.map((_, index) => {
-    const place = data.places.get(`studies.${index}`);
-    return place && locate(source.lines[place.line - 1] ?? "", place);
-  });
-  const series = { slug, ...prose, ...fields, entries: studies.map(readEntry), places };
-  return { value: series, problems: all };
+  const { value, problems } = readMarkdown(file, bytes, seriesKind);
+  if (value === undefined) return { value, problems };
+  const { studies, ...fields } = value.fields;
+  const places = studies.map((_, index) => value.placeOf(`studies.${index}`));
+  return { value: { slug, ...value.prose, ...fields, entries: studies.map(readEntry), places }, problems };
 }
 
 function readEntry(written: string | { flag: string; name?: string; ask?: string }): SeriesEntry {

@@ -1,25 +1,26 @@
 // Floor 5. The folder answers/ of a study: what others said, a file each. A bad one is left out, and the study stays.
-import { locate } from "../../problem/locate.ts";
-import { compareText, hasError, type Outcome, type Problem, report } from "../../problem/problem.ts";
+import type { z } from "zod";
+import { compareText, type Outcome, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { describeFolderFailure } from "../disk/filefailure.ts";
 import { readFolder, readRegular } from "../disk/readfile.ts";
 import { isEditorFile } from "../folder/editorfile.ts";
 import { keepWithin } from "../folder/gallerybudget.ts";
 import { leftovers, linkProblem, listDevice } from "../folder/listing.ts";
-import { describeTextFailure, readSource, textFileBytes } from "../text/textsource.ts";
-import { placeFindings } from "../yaml/finding.ts";
-import { splitFrontMatter } from "../yaml/frontmatter.ts";
-import { parseYaml } from "../yaml/readyaml.ts";
-import { describeIssues } from "../yaml/schemaissue.ts";
-import { answerGuide, answerSchema, checkAnswerLink } from "./answerkey.ts";
+import { describeTextFailure, textFileBytes } from "../text/textsource.ts";
+import { answerGuide, answerSchema } from "./answerkey.ts";
 import { checkInvisible } from "./invisiblevalue.ts";
 import { checkScripts } from "./namesense.ts";
-import { checkProse } from "./prosecheck.ts";
 import { isSlug, proposeSlug } from "./slug.ts";
 import type { StudyAnswer } from "./study.ts";
-import { cleanBody } from "./studyfile.ts";
-import { checkAuthor, checkDate, isRaw } from "./studyrule.ts";
+import { type MarkdownKind, readMarkdown } from "./studyfile.ts";
+import { checkAnswer } from "./studyrule.ts";
+
+const answerKind: MarkdownKind<z.infer<typeof answerSchema>> = {
+  schema: answerSchema,
+  guide: answerGuide,
+  check: (raw) => [...checkInvisible(raw), ...checkScripts(raw), ...checkAnswer(raw)],
+};
 
 /**
  * Reads every `answers/<name>.md` of the study `slug` in the content folder `root`, shown as `shown`, sorted by name.
@@ -65,37 +66,13 @@ export async function loadAnswers(
 /**
  * Reads one answer. The value is undefined as soon as there is one error; warnings leave it.
  *
- * Problems: those of `readSource`, `splitFrontMatter`, `parseYaml`, `checkInvisible`, `checkScripts` and `checkProse`, of the schema as in
- * a study, `study/wrong-date`, `study/wrong-author`, `study/answer-link`.
+ * Problems: those of `readMarkdown`, `checkInvisible`, `checkScripts` and `checkAnswer`.
  */
 export function parseAnswerFile(key: string, file: string, bytes: Uint8Array): Outcome<StudyAnswer> {
-  const { value: source, problems } = readSource(file, bytes);
-  if (!source) return { value: undefined, problems };
-  const front = splitFrontMatter(source);
-  if (!front.value) return { value: undefined, problems: front.problems };
-  const body = cleanBody(front.value.bodySource, front.value);
-  const yaml = parseYaml(source, front.value.yaml);
-  if (!yaml.value) return { value: undefined, problems: [...yaml.problems, ...body.problems] };
-  const data = yaml.value;
-  const checked = answerSchema.safeParse(data.value);
-  const { by, date, link, reply } = data.value;
-  const findings = [
-    ...(checked.success ? [] : describeIssues(checked.error.issues, data, answerGuide)),
-    ...checkInvisible(data.value),
-    ...checkScripts(data.value),
-    ...checkAuthor("by", by),
-    ...checkDate(date),
-    ...(isRaw(reply) ? checkDate(reply.date, "reply.date") : []),
-    ...checkAnswerLink("link", link),
-  ];
-  const placed = placeFindings(source, data, front.value.closingLine, findings);
-  const text = body.value ?? "";
-  const prose = checkProse({ body: text, bodyLine: front.value.bodyLine, file }, "none");
-  const all = [...yaml.problems, ...placed, ...body.problems, ...prose];
-  if (!checked.success || hasError(all)) return { value: undefined, problems: all };
-  const place = data.places.get("edge");
-  const at = { file, ...(place && locate(source.lines[place.line - 1] ?? "", place)) };
-  return { value: { key, ...checked.data, text, at }, problems: all };
+  const { value, problems } = readMarkdown(file, bytes, answerKind);
+  if (value === undefined) return { value, problems };
+  const { fields, prose, placeOf } = value;
+  return { value: { key, ...fields, text: prose.body, at: { file, ...placeOf("edge") } }, problems };
 }
 
 function wrongName(file: string, name: string): Problem {

@@ -1,18 +1,27 @@
 // Floor 5. The bytes of a study.md, or of study.yaml and prose.md → a checked study, or every problem they have.
 
 import { join } from "node:path";
+import type { z } from "zod";
 import { parseColour } from "../../colour/colourtext.ts";
 import { replaceInText } from "../../problem/invisible.ts";
 import { locate } from "../../problem/locate.ts";
-import { type Advice, hasError, type Outcome, type Place, type Problem } from "../../problem/problem.ts";
+import {
+  type Advice,
+  hasError,
+  type Located,
+  type Outcome,
+  type Place,
+  type Problem,
+} from "../../problem/problem.ts";
 import { checkFormerly } from "../folder/formerly.ts";
 import { cleanText, control, nameCharacter, typeAgain } from "../text/cleantext.ts";
 import { readSource, reportIn, type Source } from "../text/textsource.ts";
-import { placeFindings } from "../yaml/finding.ts";
+import { type Finding, type KeyGuide, placeFindings } from "../yaml/finding.ts";
 import { type FrontMatter, joinFiles, splitFrontMatter } from "../yaml/frontmatter.ts";
 import { parseYaml, type YamlData } from "../yaml/readyaml.ts";
 import { describeIssues } from "../yaml/schemaissue.ts";
 import { parseOriginal } from "./original.ts";
+import { checkProse } from "./prosecheck.ts";
 import type { Focus, Study, StudyAnswer } from "./study.ts";
 import { studyExamples, studySchema } from "./studykey.ts";
 import { checkStudy } from "./studyrule.ts";
@@ -82,6 +91,53 @@ export function parseStudy(
     places,
   };
   return { value: study, problems: all };
+}
+
+/** Keys above prose, in one Markdown file, that are no study: their schema, their examples, and rules that no type can say. */
+export interface MarkdownKind<T> {
+  readonly schema: z.ZodType<T>;
+  readonly guide: KeyGuide;
+  readonly check: (raw: YamlData["value"]) => readonly Finding[];
+}
+
+/** Such a file, checked. `placeOf` says where a value stands, by its dotted path. */
+export interface MarkdownFile<T> {
+  readonly fields: T;
+  readonly prose: { readonly body: string; readonly bodyLine: number; readonly file: string };
+  placeOf(path: string): Located | undefined;
+}
+
+/**
+ * Reads such a file. The value is undefined as soon as there is one error; warnings leave it.
+ *
+ * Problems: those of `readSource`, `splitFrontMatter`, `parseYaml`, `describeIssues`, `cleanBody`, of `kind.check`, and of
+ * `checkProse`, which may ask for no figure.
+ */
+export function readMarkdown<T>(
+  file: string,
+  bytes: Uint8Array,
+  { schema, guide, check }: MarkdownKind<T>,
+): Outcome<MarkdownFile<T>> {
+  const { value: source, problems } = readSource(file, bytes);
+  if (!source) return { value: undefined, problems };
+  const front = splitFrontMatter(source);
+  if (!front.value) return { value: undefined, problems: front.problems };
+  const { bodySource, bodyLine, closingLine } = front.value;
+  const body = cleanBody(bodySource, front.value);
+  const yaml = parseYaml(source, front.value.yaml);
+  if (!yaml.value) return { value: undefined, problems: [...yaml.problems, ...body.problems] };
+  const data = yaml.value;
+  const checked = schema.safeParse(data.value);
+  const issues = checked.success ? [] : describeIssues(checked.error.issues, data, guide);
+  const placed = placeFindings(source, data, closingLine, [...issues, ...check(data.value)]);
+  const prose = { body: body.value ?? "", bodyLine, file };
+  const all: Problem[] = [...yaml.problems, ...placed, ...body.problems, ...checkProse(prose, "none")];
+  if (!checked.success || hasError(all)) return { value: undefined, problems: all };
+  const placeOf = (path: string) => {
+    const place = data.places.get(path);
+    return place && locate(source.lines[place.line - 1] ?? "", place);
+  };
+  return { value: { fields: checked.data, prose, placeOf }, problems: all };
 }
 
 function readFront(source: Source, prose: ProseFile | undefined): Outcome<FrontMatter> {

@@ -42,7 +42,7 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
     ...checkFocus(raw.focus),
     ...checkDecision(raw),
     ...listOf(raw.answers).flatMap((answer, index) =>
-      isRaw(answer) ? checkAnswer(answer, `answers.${index}`) : [],
+      isRaw(answer) ? checkAnswer(answer, `answers.${index}.`) : [],
     ),
     ...checkDate(raw.date),
     ...listOf(raw.revised).flatMap((one, index) =>
@@ -182,12 +182,13 @@ function checkDecision(raw: Raw): Finding[] {
   );
 }
 
-function checkAnswer({ by, date, link, reply }: Raw, path: string): Finding[] {
+/** Returns what is wrong with an answer: in a study under its path with a dot behind, else in a file of its own. */
+export function checkAnswer({ by, date, link, reply }: Raw, under = ""): Finding[] {
   return [
-    ...checkAuthor(`${path}.by`, by),
-    ...checkDate(date, `${path}.date`),
-    ...(isRaw(reply) ? checkDate(reply.date, `${path}.reply.date`) : []),
-    ...checkAnswerLink(`${path}.link`, link),
+    ...checkAuthor(`${under}by`, by),
+    ...checkDate(date, `${under}date`),
+    ...(isRaw(reply) ? checkDate(reply.date, `${under}reply.date`) : []),
+    ...checkAnswerLink(`${under}link`, link),
   ];
 }
 

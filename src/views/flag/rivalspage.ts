@@ -2,6 +2,7 @@
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { ComparedEdge } from "../../measure/comparison.ts";
 import type { Format } from "../../words/format.ts";
+import { findReplaced } from "../../words/paintname.ts";
 import { capitalise } from "../../words/phrase.ts";
 import { countRivals } from "../../words/rivalphrase.ts";
 import { describeVerdict, type VerdictView } from "../../words/verdict.ts";
@@ -168,15 +169,9 @@ function presentProposal(
       before.focus.source === "none"
         ? undefined
         : { before: format.percent(before.focus.clarity), after: format.percent(after.focus.clarity) },
-    share: format.share(findShare(result)),
+    share: format.share(findReplaced(comparison, result.change.replace)?.share ?? 0),
     likeness: likeness?.isNear ? likeness.sentence : undefined,
   };
-}
-
-/** Of the flag's area, 0 to 1. */
-function findShare({ comparison, change }: StudyResult): number {
-  const same = comparison.before.colours.filter(({ hex }) => hex === change.replace);
-  return (same.find(({ part }) => part !== undefined) ?? same[0])?.share ?? 0;
 }
 
 /** Every edge that one of them moves, the longest first, with the line of each of them under one another. */

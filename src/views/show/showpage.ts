@@ -73,12 +73,14 @@ export function presentShow(result: StudyResult, gallery: Gallery, format: Forma
 /** The shows of all series, in the order of their pages. */
 export function presentSeriesShows(result: GalleryResult, format: Format): readonly ShowPage[] {
   const bySlug = new Map(result.studies.map((one) => [one.study.slug, one]));
-  return orderSeries(result.series ?? []).map((series) => presentOne(series, bySlug, result, format));
+  const rivals = indexRivals(listRivals(result));
+  return orderSeries(result.series ?? []).map((series) => presentOne(series, bySlug, rivals, result, format));
 }
 
 function presentOne(
   series: Series,
   bySlug: ReadonlyMap<string, StudyResult>,
+  rivals: ReadonlyMap<string, RivalFlag>,
   result: GalleryResult,
   format: Format,
 ): ShowPage {
@@ -89,7 +91,6 @@ function presentOne(
   const studies = series.entries.flatMap((entry) =>
     "study" in entry ? (bySlug.get(entry.study) ?? []) : [],
   );
-  const rivals = indexRivals(listRivals(result));
   const flags = items.map((item) => ("card" in item ? rivals.get(item.card.search.slug) : undefined));
   // Of a flag with several studies, all but the first.
   const again = flags.map((flag, at) => (flags.indexOf(flag) < at ? flag : undefined));
