@@ -26,7 +26,13 @@ export function ColourLine({ colours }: { colours: readonly ColourRow[] }): JSX.
 }
 
 /** The table of a study's colours. */
-export function ColourTable({ colours }: { colours: readonly ColourRow[] }): JSX.Element {
+export function ColourTable({
+  colours,
+  hasTincture,
+}: {
+  colours: readonly ColourRow[];
+  hasTincture: boolean;
+}): JSX.Element {
   return (
     <table class="colours">
       <caption>
@@ -41,7 +47,7 @@ export function ColourTable({ colours }: { colours: readonly ColourRow[] }): JSX
           <th scope="col" class="end">
             Reflectance
           </th>
-          <th scope="col">Tincture</th>
+          {hasTincture && <th scope="col">Tincture</th>}
         </tr>
       </thead>
       <tbody>
@@ -65,7 +71,7 @@ export function ColourTable({ colours }: { colours: readonly ColourRow[] }): JSX
             </th>
             <td class="number end">{colour.share}</td>
             <td class="number end">{colour.reflectance}</td>
-            <td>{colour.tincture}</td>
+            {hasTincture && <td>{colour.tincture}</td>}
           </tr>
         ))}
       </tbody>

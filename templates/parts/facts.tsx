@@ -10,7 +10,7 @@ type FactsProps = Pick<StudyPage, "facts" | "links">;
 export function FactLine({ facts }: Pick<FactsProps, "facts">): JSX.Element {
   return (
     <>
-      <p>{facts.tincture}</p>
+      {facts.tincture && <p>{facts.tincture}</p>}
       {facts.exempt.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
@@ -22,7 +22,7 @@ export function FactLine({ facts }: Pick<FactsProps, "facts">): JSX.Element {
 export function FactTable({ facts, links }: FactsProps): JSX.Element {
   return (
     <details>
-      <summary>Five facts, none of them a score</summary>
+      <summary>Facts beside the numbers, none of them a score</summary>
       <table class="fact-table">
         <caption class="unseen">Facts beside the numbers</caption>
         <thead>
@@ -49,12 +49,12 @@ export function FactTable({ facts, links }: FactsProps): JSX.Element {
           ))}
         </tbody>
       </table>
-      <FactSources links={links} />
+      <FactSources facts={facts} links={links} />
     </details>
   );
 }
 
-function FactSources({ links }: Pick<FactsProps, "links">): JSX.Element {
+function FactSources({ facts, links }: FactsProps): JSX.Element {
   return (
     <div class="source">
       <p>
@@ -65,15 +65,19 @@ function FactSources({ links }: Pick<FactsProps, "links">): JSX.Element {
         Hue alone: a contrast under 30% with ΔE00 of 20 or more. Such an edge goes in dusk, in grey print and
         for many colour-blind readers. The steps are our own judgement.
       </p>
-      <p>
-        Rule of tincture: no metal on metal, no colour on colour; A. C. Fox-Davies,{" "}
-        <i>A Complete Guide to Heraldry</i>, 1909, chapter VII. Parted fields, fimbriations and furs are
-        exempt; furs are not recognised here.
-      </p>
-      <p>
-        Colours over half a percent of the area. The booklet <i>Good Flag, Bad Flag</i>, 2006, advises two or
-        three; the <i>Guiding Principles of Flag Design</i>, 2014, prefer fewer to more.
-      </p>
+      {facts.tincture && (
+        <p>
+          Rule of tincture: no metal on metal, no colour on colour; A. C. Fox-Davies,{" "}
+          <i>A Complete Guide to Heraldry</i>, 1909, chapter VII. Parted fields, fimbriations and furs are
+          exempt; furs are not recognised here.
+        </p>
+      )}
+      {facts.rows.some(({ id }) => id === "count") && (
+        <p>
+          Colours over half a percent of the area. The booklet <i>Good Flag, Bad Flag</i>, 2006, advises two
+          or three; the <i>Guiding Principles of Flag Design</i>, 2014, prefer fewer to more.
+        </p>
+      )}
       <p>
         <a href={links.facts}>More on these facts</a>
       </p>

@@ -20,7 +20,7 @@ export function Record({ study }: { study: StudyPage }): JSX.Element {
           <Near likeness={likeness} />
         </Matter>
       )}
-      <Matter id="facts" heading="By the rule of tincture">
+      <Matter id="facts" heading={facts.tincture ? "By the rule of tincture" : "Facts"}>
         <FactLine facts={facts} />
         <FactTable facts={facts} links={study.links} />
       </Matter>
@@ -34,8 +34,8 @@ export function Record({ study }: { study: StudyPage }): JSX.Element {
       <Matter id="colours" heading="Colours">
         <ColourLine colours={colours} />
         <details>
-          <summary>Reflectance and tincture of each</summary>
-          <ColourTable colours={colours} />
+          <summary>{facts.tincture ? "Reflectance and tincture of each" : "Reflectance of each"}</summary>
+          <ColourTable colours={colours} hasTincture={facts.tincture !== undefined} />
         </details>
       </Matter>
       <Matter id="drawings" heading="Drawings and data">

@@ -61,6 +61,15 @@ export const gallerySchema = z.strictObject({
     .max(1000)
     .describe("Where readers name a flag that needs a study: a mail address, or a form, as in answer.")
     .exactOptional(),
+  terms: z
+    .strictObject({
+      tincture: z.boolean().describe("The rule of tincture.").exactOptional(),
+      colours: z.boolean().describe("How many colours a flag has.").exactOptional(),
+      likeness: z.boolean().describe("Which flag a redesign could be mistaken for.").exactOptional(),
+      symbolism: z.boolean().describe("What the author says that the change means.").exactOptional(),
+    })
+    .describe("Which facts of taste the pages show: all, but for those that are false here.")
+    .exactOptional(),
 });
 
 /** How gallery.yaml and its keys are called in messages, and an example of each. */
@@ -80,5 +89,10 @@ export const galleryGuide: KeyGuide = {
     compareWith: "compareWith: collection",
     answer: "answer: editor@flags.example",
     nominate: "nominate: editor@flags.example",
+    terms: "terms: { tincture: false, colours: false }",
+    "terms.tincture": "tincture: false",
+    "terms.colours": "colours: false",
+    "terms.likeness": "likeness: false",
+    "terms.symbolism": "symbolism: false",
   },
 };

@@ -20,5 +20,6 @@ language: ${language}
 # compareWith: collection           # a folder of drawings that redesigns are compared with
 # answer: editor@flags.example      # where readers answer: a mail address, or the https:// address of a form
 # nominate: editor@flags.example    # where readers name a flag that needs a study
+# terms: { tincture: false }        # facts of taste to leave out: tincture, colours, likeness, symbolism
 `;
 }

@@ -125,4 +125,6 @@ export interface Gallery {
   readonly answer?: Answer;
   /** Where readers name a flag that needs a study. */
   readonly nominate?: Answer;
+  /** Facts of taste that pages do not show are false. */
+  readonly terms?: Partial<Readonly<Record<"tincture" | "colours" | "likeness" | "symbolism", boolean>>>;
 }

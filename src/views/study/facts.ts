@@ -3,6 +3,7 @@
 
 import { linearOf } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
+import type { Gallery } from "../../content/study/study.ts";
 import type { Comparison } from "../../measure/comparison.ts";
 import type { Measure, MeasuredEdge } from "../../measure/measurement.ts";
 import { isSameColour } from "../../measure/outcome.ts";
@@ -20,8 +21,8 @@ export interface FactRow {
 }
 
 export interface FactsView {
-  /** What goes against the rule of tincture, in a sentence or two. */
-  readonly tincture: string;
+  /** What goes against the rule of tincture, in a sentence or two; undefined where the gallery does not speak of it. */
+  readonly tincture: string | undefined;
   readonly rows: readonly FactRow[];
   /** What the rule of tincture leaves out on this flag. */
   readonly exempt: readonly string[];
@@ -32,8 +33,12 @@ export interface FactsView {
 /** Share of the area over which a paint counts as a colour of the flag (our own judgement). */
 const countedFrom = 0.005;
 
-/** The facts of a comparison. */
-export function presentFacts(comparison: Comparison, format: Format): FactsView {
+/** The facts of a comparison, without those of taste that `terms` leaves out. */
+export function presentFacts(
+  comparison: Comparison,
+  format: Format,
+  { tincture = true, colours = true }: Gallery["terms"] = {},
+): FactsView {
   const { before, after } = comparison;
   const row = (id: FactRow["id"], name: string, say: (measure: Measure) => readonly string[]): FactRow => ({
     id,
@@ -42,7 +47,7 @@ export function presentFacts(comparison: Comparison, format: Format): FactsView 
     after: say(after),
   });
   return {
-    tincture: sayRule(sayTincture(before), sayTincture(after), format),
+    tincture: tincture ? sayRule(sayTincture(before), sayTincture(after), format) : undefined,
     rows: [
       row("share", "Clear-edge share: clear or strong, of all edge length", (measure) => [
         format.share(measure.clearEdgeShare),
@@ -57,8 +62,8 @@ export function presentFacts(comparison: Comparison, format: Format): FactsView 
       row("count", "Number of colours; guides advise two or three", (measure) => [
         format.number(countColours(measure), 0),
       ]),
-    ],
-    exempt: listExempt(comparison, format),
+    ].filter(({ id }) => (id === "tincture" ? tincture : id === "count" ? colours : true)),
+    exempt: tincture ? listExempt(comparison, format) : [],
     warnings: [...before.warnings.map(describeDoubt), ...sayUneven(comparison)],
   };
 }

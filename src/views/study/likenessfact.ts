@@ -2,6 +2,7 @@
 
 import type { NearFlag } from "../../analysis/likeness/likenessdata.ts";
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
+import type { Gallery } from "../../content/study/study.ts";
 import type { Orientation } from "../../measure/gridlikeness.ts";
 import { likenessWarning } from "../../measure/nearestflag.ts";
 import type { Format } from "../../words/format.ts";
@@ -34,14 +35,17 @@ const turned: Readonly<Record<Orientation, string>> = {
   "upside down": ", upside down",
 };
 
-/** The section of a study page, or undefined where the redesign was compared with nothing. */
+/** The section of a study page, or undefined where the redesign was compared with nothing or the gallery does not speak of it. */
 export function presentLikeness(
   { study, comparison, likeness }: StudyResult,
-  all: Pick<GalleryResult, "studies" | "survey">,
+  all: Pick<GalleryResult, "studies" | "survey"> & {
+    readonly gallery?: Gallery;
+    readonly rivals?: ReadonlyMap<string, unknown>;
+  },
   link: Linker,
   format: Format,
 ): LikenessView | undefined {
-  if (likeness === undefined) return undefined;
+  if (likeness === undefined || all.gallery?.terms?.likeness === false) return undefined;
   const nearest = likeness.nearest.map((near) => presentNear(near, all, link, format));
   const [first] = nearest;
   if (first === undefined) return undefined;
@@ -49,7 +53,7 @@ export function presentLikeness(
     (_, at) => (likeness.nearest[at]?.deltaE00 ?? likenessWarning) < likenessWarning,
   );
   return {
-    sentence: sayLikeness(likeness.compared, first, near, format),
+    sentence: `${sayLikeness(likeness.compared, first, near, format)}${all.rivals?.has(study.slug) ? " Other proposals for this flag are not counted." : ""}`,
     isNear: near.length > 0,
     own: presentPlate(
       "This redesign",

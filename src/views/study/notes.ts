@@ -73,7 +73,7 @@ export function presentNotes(
   const { study } = result;
   return {
     decision: study.decision && describeDecision(study.decision, study.status, format),
-    symbolism: study.symbolism,
+    symbolism: gallery.terms?.symbolism === false ? undefined : study.symbolism,
     options: study.options.map((option, index) => presentOption(option, index, result, gallery)),
     credit: study.credit && presentCredit(study.credit),
     downloads: [

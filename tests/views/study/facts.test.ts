@@ -63,3 +63,12 @@ test("warnings of the measure and uneven paints are passed on", () => {
     "An uneven colour: red runs from #ff0000 to #800000; an edge of it is clear only if both ends are.",
   ]);
 });
+
+test("leaves out the facts of taste that the gallery does not speak of", () => {
+  const view = presentFacts(compared([field, charge], []), format, { tincture: false, colours: false });
+  expect([view.tincture, view.exempt, view.rows.map(({ id }) => id)]).toEqual([
+    undefined,
+    [],
+    ["share", "near", "hue"],
+  ]);
+});

@@ -41,6 +41,15 @@ test("the nearest with their numbers and the way round; that it could be taken f
 test("no section without a comparison, one line where nothing is near", () => {
   expect(presentLikeness(studyResult, surveyedGallery, linkFrom("/"), createFormat("en"))).toBeUndefined();
   expect(present([])).toBeUndefined();
+  const gallery = { ...surveyedGallery.gallery, terms: { likeness: false } };
+  expect(
+    presentLikeness(
+      { ...studyResult, likeness: { compared: 1, nearest: [old] } },
+      { ...surveyedGallery, gallery },
+      linkFrom("/"),
+      createFormat("en"),
+    ),
+  ).toBeUndefined();
   const view = present([old], 1);
   expect(view?.isNear).toBe(false);
   expect(view?.sentence).toBe(
