@@ -14,7 +14,7 @@ export function presentFocus({ before }: Comparison, toName?: string): FocusView
   if (before.focus.source !== "none") return undefined;
   const sentence =
     toName === undefined
-      ? "No charge: nothing has to be seen before the rest, and no edge counts twice. A fact, not a fault."
+      ? "No emblem found: nothing has to be seen before the rest, and no edge counts twice. A fact, not a fault."
       : "A charge runs into an area of its own colour. It was not guessed, so nothing counts twice. To name it, write into the study:";
   return { sentence, example: toName };
 }

@@ -76,12 +76,12 @@ function placeClarity(clarity: number): number {
   return round(panel.floor - ((panel.floor - panel.top) * clarity) / 100);
 }
 
-/** How far a focus lasts: `no charge`, `under 10 flag heights`, `80 flag heights`, `320 flag heights or more`. */
+/** How far a focus lasts: `no emblem found`, `under 10 flag heights`, `80 flag heights`, `320 flag heights or more`. */
 export function formatLastsTo(
   { source, lastsTo }: Pick<MeasuredFocus, "source" | "lastsTo">,
   format: Format,
 ): string {
-  if (source === "none") return "no charge";
+  if (source === "none") return "no emblem found";
   if (lastsTo === null) return `under ${format.number(first, 0)} flag heights`;
   const step = `${format.number(lastsTo, 0)} flag heights`;
   return lastsTo === last ? `${step} or more` : step;

@@ -10,8 +10,10 @@ const rules = [...document.querySelectorAll(".rule")].map((rule) => ({
 function show() {
   const sought = globalThis.foldWords(finder.querySelector("input").value);
   for (const { rule, words } of rules) rule.hidden = !globalThis.hasWords(words, sought);
-  for (const chapter of document.querySelectorAll(".rules-chapter"))
+  for (const chapter of document.querySelectorAll(".rules-chapter")) {
     chapter.hidden = chapter.querySelector(".rule:not([hidden])") === null;
+    chapter.open = sought.length > 0;
+  }
   const count = rules.filter(({ rule }) => !rule.hidden).length;
   found.textContent =
     count === rules.length ? found.dataset.all : found.dataset.found.replace("#", numbers.format(count));

@@ -29,8 +29,8 @@ export function TracedFigure({ worked: { labels, map } }: Worked): JSX.Element {
         </div>
       </div>
       <figcaption>
-        Each colour by its number, shown as a colour; and the lines where two meet, broken where the edge is
-        not clear.
+        Each colour by its number, shown as a grey; and the lines where two meet, broken where the edge is not
+        clear.
       </figcaption>
     </figure>
   );

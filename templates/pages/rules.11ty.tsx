@@ -25,15 +25,6 @@ export function render({ site: { rules } }: { site: SiteView }): JSX.Element {
           one raises its rule and nothing else, the right one raises nothing.
         </p>
       </header>
-      <nav aria-label="On this page">
-        <ol class="contents">
-          {rules.chapters.map(({ id, heading }) => (
-            <li key={id}>
-              <a href={`#${id}`}>{heading}</a>
-            </li>
-          ))}
-        </ol>
-      </nav>
       <search class="finder rules-finder" hidden>
         <p class="field wide">
           <label for="rules-words">Find rules with these words</label>
@@ -44,12 +35,15 @@ export function render({ site: { rules } }: { site: SiteView }): JSX.Element {
         </p>
       </search>
       {rules.chapters.map((chapter) => (
-        <section key={chapter.id} aria-labelledby={chapter.id} class="rules-chapter">
-          <h2 id={chapter.id}>{chapter.heading}</h2>
+        <details key={chapter.id} class="rules-chapter">
+          <summary>
+            <h2 id={chapter.id}>{chapter.heading}</h2>
+            <span class="quiet">{chapter.count}</span>
+          </summary>
           {chapter.rules.map((rule) => (
             <RuleItem key={rule.id} rule={rule} />
           ))}
-        </section>
+        </details>
       ))}
     </Document>
   );

@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { ShelfIndex } from "../../src/views/shelf/shelfindex.ts";
+import type { IndexedStudy, ShelfIndex } from "../../src/views/shelf/shelfindex.ts";
 import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 import { PageLinks } from "../parts/pagelinks.tsx";
@@ -27,7 +27,7 @@ export function render({ index }: { site: SiteView; index: ShelfIndex }): JSX.El
       {index.entries.length === 0 ? (
         <p class="empty">{index.empty}</p>
       ) : (
-        <ul class="shelf-index">
+        <ul class={index.isDense ? "shelf-index dense" : "shelf-index"}>
           {index.entries.map((shelf) => (
             <li key={shelf.slug}>
               <h2>
@@ -36,16 +36,20 @@ export function render({ index }: { site: SiteView; index: ShelfIndex }): JSX.El
               <ul>
                 {shelf.studies.map((study) => (
                   <li key={study.address} class="shelf-study">
-                    <div class="shelf-flags">
-                      {study.plates.map((plate) => (
-                        <Mat key={plate.src} plate={{ ...plate, alt: "" }} />
-                      ))}
-                    </div>
-                    <span>
-                      <a href={study.address}>{study.title}</a>
-                      {study.flag && <span class="renamed">{study.flag}</span>}
-                      <span class="renamed">{study.verdict}</span>
-                    </span>
+                    {index.isDense ? (
+                      <a href={study.address} aria-label={study.title} title={study.title}>
+                        <Flags study={study} />
+                      </a>
+                    ) : (
+                      <>
+                        <Flags study={study} />
+                        <span>
+                          <a href={study.address}>{study.title}</a>
+                          {study.flag && <span class="renamed">{study.flag}</span>}
+                          <span class="renamed">{study.verdict}</span>
+                        </span>
+                      </>
+                    )}
                   </li>
                 ))}
                 {shelf.more && (
@@ -60,5 +64,15 @@ export function render({ index }: { site: SiteView; index: ShelfIndex }): JSX.El
       )}
       {index.pages && <PageLinks pages={index.pages} />}
     </Document>
+  );
+}
+
+function Flags({ study }: { study: IndexedStudy }): JSX.Element {
+  return (
+    <div class="shelf-flags">
+      {study.plates.map((plate) => (
+        <Mat key={plate.src} plate={{ ...plate, alt: "" }} />
+      ))}
+    </div>
   );
 }

@@ -32,8 +32,9 @@ export function Entry({
       <div class="entry-title">
         <CardTitle card={card} level={level} />
       </div>
-      <p class="entry-change">{card.change}</p>
+      <p class={decision ? "entry-decision" : "entry-change"}>{decision ?? card.change}</p>
       <p class="entry-verdict">
+        {decision && <span>{card.change}</span>}
         <strong>{card.verdict}</strong>
         <span>
           Clarity{" "}
@@ -43,10 +44,11 @@ export function Entry({
         </span>
         {card.price && <span class="entry-price">{card.price}</span>}
       </p>
-      <div>
-        <Byline authors={card.authors} date={card.date} decided={card.status} />
-        {decision && <p class="entry-decision">{decision}</p>}
-      </div>
+      <Byline
+        authors={decision && card.authors ? `Put forward by ${card.authors}` : card.authors}
+        date={card.date}
+        {...(!decision && { decided: card.status })}
+      />
     </article>
   );
 }

@@ -79,7 +79,11 @@ function Row({ proposal, hasFocus }: { proposal: Proposal; hasFocus: boolean }):
       </td>
       {hasFocus && (
         <td class="number" data-head="Of what has to be seen">
-          {focusClarity ? <Move before={focusClarity.before} after={focusClarity.after} /> : "no charge"}
+          {focusClarity ? (
+            <Move before={focusClarity.before} after={focusClarity.after} />
+          ) : (
+            "no emblem found"
+          )}
         </td>
       )}
       <td class="number" data-head="Share that changes">

@@ -12,11 +12,11 @@ export function RuleItem({ rule }: { rule: RuleView }): JSX.Element {
   return (
     <details class="rule">
       <summary>
-        <h3>
+        <h3>{rule.means}</h3>
+        <span class="rule-id">
+          {!rule.isError && <strong>Warning </strong>}
           <code>{rule.id}</code>
-        </h3>
-        <span class="rule-means">{rule.means}</span>
-        {!rule.isError && <strong class="rule-effect">Warning</strong>}
+        </span>
       </summary>
       <div id={rule.anchor} class="rule-entry">
         <p>

@@ -47,7 +47,19 @@ export function Plates({ study }: { study: StudyPage }): JSX.Element {
           How <a href={study.links.outcomes}>the verdict</a> is reached, and what{" "}
           <a href={study.links.numbers}>the numbers</a> mean.
         </p>
+        {study.options && (
+          <p class="best-change" id="options">
+            {study.options.says}{" "}
+            <a id="matrix" href={study.options.address}>
+              All other single changes
+            </a>
+          </p>
+        )}
         {study.answer && <Argue answer={study.answer} />}
+        <p class="to-show">
+          <a href={study.show}>Step by step, for a projector</a>, and{" "}
+          <a href={study.sheet}>sheets for a class</a>.
+        </p>
       </div>
       <Summary rows={study.summary} caption="The comparison in numbers" />
     </section>
@@ -62,16 +74,6 @@ export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
   return (
     <section class="argument" aria-labelledby="argument">
       <h2 id="argument">The argument</h2>
-      <div class={study.isShort ? "prose main short" : "prose main"}>
-        {study.prose.map((block, index) =>
-          block.kind === "html" ? (
-            // Written by our Markdown renderer, which shows the author's HTML as text.
-            <div key={index} class="prose-run" dangerouslySetInnerHTML={{ __html: block.html }} />
-          ) : (
-            <ProseFigureBlock key={index} figure={block.figure} study={study} />
-          ),
-        )}
-      </div>
       {hasNotes && (
         <div class="margin">
           {decision && (
@@ -94,6 +96,16 @@ export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
           )}
         </div>
       )}
+      <div class={study.isShort ? "prose main short" : "prose main"}>
+        {study.prose.map((block, index) =>
+          block.kind === "html" ? (
+            // Written by our Markdown renderer, which shows the author's HTML as text.
+            <div key={index} class="prose-run" dangerouslySetInnerHTML={{ __html: block.html }} />
+          ) : (
+            <ProseFigureBlock key={index} figure={block.figure} study={study} />
+          ),
+        )}
+      </div>
     </section>
   );
 }

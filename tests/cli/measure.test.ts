@@ -20,7 +20,7 @@ test("the table of a flag that can be worked out by hand", async () => {
 halved.svg: 2:3, seen from 40 flag heights away (a model of sight)
 
   Clarity 100.0 %, strength 100.0 %, weakest edge 87.0 % (white / black)
-  No charge: nothing has to be seen before the rest.
+  No emblem found: nothing has to be seen before the rest.
 
   id  colour  hex       share  reflectance  tincture
   p1  white   #ffffff  66.7 %       85.0 %  metal

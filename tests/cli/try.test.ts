@@ -23,7 +23,7 @@ halved.svg: #000000 → #808080, seen from 40 flag heights away (a model of sigh
 
   Clarity 100.0 % → 100.0 %, strength 100.0 % → 98.8 %
   No gain.
-  No charge: nothing has to be seen before the rest.
+  No emblem found: nothing has to be seen before the rest.
 
   edge                          length  before  grade    after  grade                 outcome
   white / black → white / grey    1.00  87.0 %  strong  59.3 %  clear, near the line  same

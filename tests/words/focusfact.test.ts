@@ -15,7 +15,7 @@ test("none is a fact; a charge that was not guessed is said, and what to type", 
   const none = compared(paints, []);
   expect(presentFocus(none)).toEqual({
     sentence:
-      "No charge: nothing has to be seen before the rest, and no edge counts twice. A fact, not a fault.",
+      "No emblem found: nothing has to be seen before the rest, and no edge counts twice. A fact, not a fault.",
     example: undefined,
   });
   const hidden = presentFocus(none, 'focus: { select: "#tower" }');

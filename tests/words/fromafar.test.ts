@@ -30,7 +30,7 @@ test.each([
 test("no focus is told apart from one that lasts to no step", () => {
   const none = compared(paints, []);
   expect(presentLasting(none, format)).toBeUndefined();
-  expect(formatLastsTo(none.before.focus, format)).toBe("no charge");
+  expect(formatLastsTo(none.before.focus, format)).toBe("no emblem found");
   expect([null, 80, 320].map((step) => formatLastsTo(lasting(step).before.focus, format))).toEqual([
     "under 10 flag heights",
     "80 flag heights",

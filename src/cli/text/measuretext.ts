@@ -14,7 +14,7 @@ const right = (head: string): Column => ({ head, align: "right" });
 
 /** What is said in the place of edges, and of a focus, where there are none. */
 export const noEdges = "  One colour: no edges to measure.";
-export const noFocus = "  No charge: nothing has to be seen before the rest.";
+export const noFocus = "  No emblem found: nothing has to be seen before the rest.";
 
 /** Steps of distance, in flag heights, from which is told what is left of the focus. */
 const toldSteps: readonly number[] = [20, 80, 320];

@@ -33,7 +33,7 @@ const fields: readonly Field[] = [
   },
   {
     ...right("focus"),
-    cell: ({ focus }) => (focus.source === "none" ? "no charge" : formatPercent(focus.clarity)),
+    cell: ({ focus }) => (focus.source === "none" ? "no emblem" : formatPercent(focus.clarity)),
   },
   {
     ...right("lasts to"),

@@ -43,7 +43,7 @@ const makers: Makers = {
     return () => drawing;
   },
   labels: async ({ drawing, size: { width, height } }, easel) => {
-    const text = writeLabels(findPaints(resolveDrawing(easel.read(drawing))), width, height);
+    const text = greyCodes(writeLabels(findPaints(resolveDrawing(easel.read(drawing))), width, height));
     return () => text;
   },
   hatched: async ({ drawing, size, isRedesign, isOutline }, easel) => {
@@ -148,4 +148,13 @@ function tooMuch(file: string): Problem {
     reason: `The files of this study come to more than ${mostBytes / 2 ** 20} MB.`,
     hint: "Simplify the drawing: fewer points, fewer colours. Each edge has two drawings of its own.",
   });
+}
+
+/** Puts greys, as far apart as they can be, in the place of code colours: a page has no hue but the flags'. */
+function greyCodes(labels: string): string {
+  const code = /#[0-9a-f]{6}/g;
+  const codes = [...new Set(labels.match(code))];
+  const levelOf = (hex: string) =>
+    Math.round(64 + (176 * codes.indexOf(hex)) / Math.max(1, codes.length - 1));
+  return labels.replace(code, (hex) => `#${levelOf(hex).toString(16).padStart(2, "0").repeat(3)}`);
 }

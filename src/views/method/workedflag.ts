@@ -119,7 +119,7 @@ function present(result: StudyResult, all: GalleryResult, link: Linker, format: 
     name,
     address: link(path),
     plate: { ...plate, label: name },
-    labels: show("Labels", labelFile, `${name}, each colour in a code colour of its own.`),
+    labels: show("Labels", labelFile, `${name}, each colour as a grey of its own.`),
     map: presentEdgeMap(result, link, path, format),
     cloth: listCloth(result, format),
     sum: presentSum(comparison.before, format),

@@ -19,6 +19,7 @@ export interface RulesPage {
 export interface ChapterView {
   readonly id: string;
   readonly heading: string;
+  readonly count: string;
   readonly rules: readonly RuleView[];
 }
 
@@ -42,7 +43,9 @@ export interface SampleView {
 
 /** Presents every rule. Its address with a rule's anchor is a promise: `check --markdown` leads there. */
 export function presentRules(gallery: Gallery, format: Format): RulesPage {
-  const count = ruleChapters.reduce((sum, { rules }) => sum + rules.length, 0);
+  const count = (rules: readonly unknown[]) =>
+    `${format.number(rules.length, 0)} ${rules.length === 1 ? "rule" : "rules"}`;
+  const all = count(ruleChapters.flatMap(({ rules }) => rules));
   return {
     frame: presentFrame(
       {
@@ -55,10 +58,15 @@ export function presentRules(gallery: Gallery, format: Format): RulesPage {
       gallery,
       format,
     ),
-    count: `${format.number(count, 0)} rules`,
-    found: `# of ${format.number(count, 0)} rules`,
-    lede: `Every message about a study ends with the name of its rule. These are all ${format.number(count, 0)} of them: what each means, why it is there, and an example that is wrong beside one that is right.`,
-    chapters: ruleChapters.map(({ id, heading, rules }) => ({ id, heading, rules: rules.map(presentRule) })),
+    count: all,
+    found: `# of ${all}`,
+    lede: `Every message about a study ends with the name of its rule. Here are all ${all}: what each means, why it is there, and an example that is wrong beside one that is right.`,
+    chapters: ruleChapters.map(({ id, heading, rules }) => ({
+      id,
+      heading,
+      count: count(rules),
+      rules: rules.map(presentRule),
+    })),
   };
 }
 

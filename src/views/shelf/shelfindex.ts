@@ -33,6 +33,8 @@ export interface ShelfIndex {
   readonly title: string;
   readonly lede: string;
   readonly empty: string;
+  /** Tags are many, and a study stands under several: its flags alone stand for it. */
+  readonly isDense: boolean;
   readonly entries: readonly (ShelfLink & {
     readonly studies: readonly IndexedStudy[];
     /** How many more the shelf's own page has; undefined where all are here. */
@@ -136,6 +138,7 @@ function presentIndex(
     title: heading,
     lede,
     empty: empties[kind],
+    isDense: kind === "tags",
     entries: items.map((shelf) => ({
       ...linkShelf(shelf, kind, link, format),
       studies: shelf.results.slice(0, mostTitles).map((result) => presentIndexed(result, link, format)),

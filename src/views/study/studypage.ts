@@ -153,8 +153,7 @@ export function presentStudy(
     }),
   );
   const inProse = findInProse(prose);
-  const edgesHeading =
-    inProse["contrast ruler"] === undefined ? "What got better and worse" : "Where the edges are";
+  const edgesHeading = nameEdges(comparison, inProse["contrast ruler"] !== undefined);
   return {
     slug: study.slug,
     title: study.title,
@@ -163,13 +162,13 @@ export function presentStudy(
     ...presentByline(study, link, format, all.studies),
     ...presentCase(result, gallery, format),
     ...shown,
-    contents: listContents(result, edgesHeading),
+    contents: listContents(result, gallery, edgesHeading),
     edgesHeading,
     fimbriations: presentFimbriations(comparison, format),
     focus: presentFocus(comparison, result.focusToName),
     measuredHow: describeViewing(comparison, format),
     edgePages: describePaged(listPlacedEdges(study.slug, comparison).length, comparison.edges.length, format),
-    facts: presentFacts(comparison, format),
+    facts: presentFacts(comparison, format, gallery.terms),
     links: linkMethod(link),
     colours: presentColours(result, format),
     prose,
@@ -180,7 +179,7 @@ export function presentStudy(
     options: presentOptionsLine(result, link, format),
     matrix,
     history: presentHistory(study, all.studies, link, format),
-    likeness: presentLikeness(result, all, link, format),
+    likeness: presentLikeness(result, { ...all, gallery }, link, format),
     show: link(`${path}show/`),
     rivals: presentRivalPlace(all.rivals?.get(study.slug), link, format),
     sheet: link(`${path}sheet/`),
@@ -224,24 +223,36 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
 /** The headings of the page, as far as the study has something under them. */
 function listContents(
   { study, comparison, likeness }: StudyResult,
+  { terms }: Gallery,
   edgesHeading: string,
 ): StudyPage["contents"] {
   const hasEdges = comparison.edges.length > 0;
   const all = [
-    { anchor: "#argument", text: "The argument", isThere: hasArgument(study) },
+    { anchor: "#argument", text: "The argument", isThere: hasArgument(study, terms) },
     { anchor: "#answers", text: "What others say", isThere: (study.answers ?? []).length > 0 },
     { anchor: "#edges", text: edgesHeading, isThere: hasEdges },
     { anchor: "#distance", text: "From afar", isThere: hasEdges },
     { anchor: "#seen", text: "To colour-blind readers, and in grey", isThere: true },
-    { anchor: "#likeness", text: "Could it be mistaken?", isThere: likeness !== undefined },
+    {
+      anchor: "#likeness",
+      text: "Could it be mistaken?",
+      isThere: likeness !== undefined && terms?.likeness !== false,
+    },
     { anchor: "#record", text: "For the record", isThere: true },
-    { anchor: "#refer", text: "Cite this", isThere: true },
   ];
   return all.filter(({ isThere }) => isThere).map(({ anchor, text }) => ({ anchor, text }));
 }
 
-function hasArgument({ body, decision, symbolism }: StudyResult["study"]): boolean {
-  return body.trim() !== "" || decision !== undefined || symbolism !== undefined;
+function nameEdges({ edges }: Comparison, isRulerInProse: boolean): string {
+  if (isRulerInProse) return "Where the edges are";
+  return edges.every(({ outcome }) => outcome === "same")
+    ? "Every edge, before and after"
+    : "What got better and worse";
+}
+
+function hasArgument({ body, decision, symbolism }: StudyResult["study"], terms: Gallery["terms"]): boolean {
+  const hasMeaning = symbolism !== undefined && terms?.symbolism !== false;
+  return body.trim() !== "" || decision !== undefined || hasMeaning;
 }
 
 /** The first figure of each kind in the prose. */

@@ -105,7 +105,7 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
         ? `The ${format.number(mostRows, 0)} least clear are listed; the other ${format.number(rest, 0)} are in the files.`
         : undefined,
     finder: rows.length < 2 ? undefined : presentFinder(rows, count),
-    caption: `Every flag as it is${rows.length > 1 ? ", least clear first" : ""}. Large enough: half of what has to be seen is left at that distance, and its largest piece spans 5 arcminutes. No charge: the flag is fields alone, and nothing in it has to be seen by itself.`,
+    caption: `Every flag as it is${rows.length > 1 ? ", least clear first" : ""}. Large enough: half of what has to be seen is left at that distance, and its largest piece spans 5 arcminutes. No emblem found: the flag is fields alone.`,
     choosing: {
       one: "1 flag chosen",
       many: "# flags chosen",

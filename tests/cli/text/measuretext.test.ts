@@ -34,7 +34,7 @@ test("a focus that lasts to no step is told from no focus", () => {
     "  Focus (found): 10.0 % of the flag, clarity none, lasts to under 10 flag heights\n\n",
   );
   expect(describeMeasure({ ...measure, focus: { ...focus, source: "none" } })).toContain(
-    "\n  No charge: nothing has to be seen before the rest.\n\n",
+    "\n  No emblem found: nothing has to be seen before the rest.\n\n",
   );
 });
 

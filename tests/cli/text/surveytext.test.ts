@@ -6,14 +6,14 @@ test("a table, everything in it where there is room", () => {
   expect(describeSurvey(survey, { hasColour: false })).toBe(`\
   flag     clarity  weakest  edge                      focus     lasts to  change first  best change                clarity
   a.svg     12.3 %    6.3 %  dark blue / dark red     98.5 %  320 or more  dark red      dark red → yellow #e6b436   98.8 %
-  =b.svg  no edges                                 no charge`);
+  =b.svg  no edges                                 no emblem`);
 });
 
 test("the most telling columns where there is little", () => {
   expect(describeSurvey(survey, { hasColour: false, columns: 80 })).toBe(`\
   flag     clarity      focus  best change                clarity
   a.svg     12.3 %     98.5 %  dark red → yellow #e6b436   98.8 %
-  =b.svg  no edges  no charge`);
+  =b.svg  no edges  no emblem`);
 });
 
 test("a focus that lasts to no step, and all colours to change first", () => {

@@ -8,7 +8,7 @@ const rules = page.chapters.flatMap((chapter) => chapter.rules);
 const find = (id: string) => rules.find((rule) => rule.id === id);
 
 test("says how many rules there are, and shows as many", () => {
-  expect(page.lede).toContain(`all ${rules.length} of them`);
+  expect(page.lede).toContain(`all ${rules.length} rules`);
   expect([page.count, page.found]).toEqual([`${rules.length} rules`, `# of ${rules.length} rules`]);
   expect(page.frame.title).toContain("Rules for studies and drawings");
 });
