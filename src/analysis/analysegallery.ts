@@ -15,6 +15,7 @@ import { pack } from "./jobs/pack.ts";
 import { type Line, Pool } from "./jobs/pool.ts";
 import { measureStudy, rankChanges } from "./jobs/studyjob.ts";
 import { compareAll } from "./likeness/comparegallery.ts";
+import { checkAnsweredChanges } from "./options/namedchange.ts";
 import type { GalleryResult, StudyResult } from "./result.ts";
 import { settleSeries } from "./settleseries.ts";
 import type { Store } from "./store/resultstore.ts";
@@ -151,6 +152,7 @@ async function analyse(
       ...(ranked.value === undefined ? ranked.problems.map(unranked) : ranked.problems),
       ...prose,
       ...checkAnswered(study, value.comparison.edges),
+      ...(ranked.value ? checkAnsweredChanges(study.answers, ranked.value.matrix) : []),
     ],
   };
 }

@@ -6,6 +6,7 @@ import type { SiteView } from "../../src/views/siteview.ts";
 import type { ChangesPage } from "../../src/views/study/changespage.ts";
 import { Document } from "../parts/document.tsx";
 import { Options } from "../parts/options.tsx";
+import { Said } from "../parts/said.tsx";
 
 export const data = {
   pagination: { data: "site.changes", size: 1, alias: "changes" },
@@ -27,6 +28,7 @@ export function render({ changes }: { site: SiteView; changes: ChangesPage }): J
           <p class="measured">{changes.options.standing} Clarity is 100% where every edge is clear.</p>
         </header>
         <Options options={changes.options} />
+        <Said said={changes.said} />
       </article>
     </Document>
   );

@@ -4,14 +4,14 @@
 import type { JSX } from "preact";
 import type { SaidView } from "../../src/views/study/saidview.ts";
 
-/** The section of a study's page or an edge's. */
+/** The section of a study's page, an edge's or that of the other changes. */
 export function Said({ said }: { said: readonly SaidView[] }): JSX.Element | null {
   if (said.length === 0) return null;
   return (
     <section class="said" aria-labelledby="answers">
       <h2 id="answers">What others say</h2>
       <ol>
-        {said.map(({ anchor, lead, date, edge, html, link, reply }) => (
+        {said.map(({ anchor, lead, date, about, html, link, reply }) => (
           <li key={anchor} id={anchor} class="said-one">
             <p class="said-lead">
               <a href={`#${anchor}`}>{lead}</a>
@@ -21,11 +21,11 @@ export function Said({ said }: { said: readonly SaidView[] }): JSX.Element | nul
                   <time dateTime={date.iso}>{date.text}</time>
                 </>
               )}
-              {edge && (
-                <>
-                  <span aria-hidden="true"> · </span>on <a href={edge.address}>{edge.name}</a>
-                </>
-              )}
+              {about.map(({ name, address }) => (
+                <span key={address}>
+                  <span aria-hidden="true"> · </span>on <a href={address}>{name}</a>
+                </span>
+              ))}
             </p>
             <Words html={html} />
             {link && (

@@ -297,6 +297,17 @@ export const valueRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/answer-option",
+    severity: "warning",
+    means: "An answer names a single change that was not tried.",
+    why: "It then stands with the study as a whole, and not beside what it argues about.",
+    example: {
+      file: "told",
+      wrong: "“option: pink to gold” in an answer to a study of a flag without pink",
+      right: "a change that the page of the other single changes shows",
+    },
+  },
+  {
     id: "study/answer-name",
     severity: "error",
     means:

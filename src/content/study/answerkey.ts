@@ -16,6 +16,7 @@ const keys = {
   by: text(100).describe("Who answers."),
   date: day(),
   edge: text(200).describe("The edge it is about, by its two colours: white / navy.").exactOptional(),
+  option: text(200).describe("The other single change it is about: black to orange.").exactOptional(),
   says: z.enum(says).describe("What it comes to."),
   link: text(500).describe("Where more is said: an address that begins with https://.").exactOptional(),
   reply: z
@@ -37,6 +38,7 @@ const examples: KeyGuide["examples"] = {
   by: "by: Dunstan Pelleray",
   date: "date: 2026-04-11",
   edge: "edge: white / navy",
+  option: "option: black to orange",
   says: "says: doubt",
   link: "link: https://forum.example/77",
   reply: "reply: { text: So do I. }",

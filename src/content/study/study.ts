@@ -46,6 +46,8 @@ export interface StudyAnswer {
   readonly date?: string;
   /** As written: `white / navy`. */
   readonly edge?: string;
+  /** As written: `black to orange`. */
+  readonly option?: string;
   readonly says: "agree" | "disagree" | "doubt" | "ask";
   readonly link?: string;
   readonly text: string;

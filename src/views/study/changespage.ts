@@ -8,6 +8,7 @@ import { describePicture, linkFile, pictureStudy } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { formatChangesPath, formatStudyPath, presentStatus, type StatusView } from "../status.ts";
 import { type OptionsView, presentOptions } from "./optionsview.ts";
+import { presentSaidOfChanges, type SaidView } from "./saidview.ts";
 
 export interface ChangesPage {
   /** The page's folder in the site, without slashes around it. */
@@ -20,6 +21,8 @@ export interface ChangesPage {
   readonly study: { readonly title: string; readonly address: string };
   readonly status: StatusView;
   readonly options: OptionsView;
+  /** What others said of single changes here. */
+  readonly said: readonly SaidView[];
 }
 
 /** A page for each study whose options could be ranked. */
@@ -54,6 +57,7 @@ export function presentChanges(
         study: { title: study.title, address: link(formatStudyPath(study.slug)) },
         status: presentStatus(study.status),
         options,
+        said: presentSaidOfChanges(result, format),
       },
     ];
   });

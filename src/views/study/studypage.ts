@@ -23,7 +23,7 @@ import { type DrawnPlate, type Plate, presentPair } from "../plate.ts";
 import { type ProseBlock, renderProse } from "../renderprose.ts";
 import { recordStudy } from "../schemarecord.ts";
 import { presentPlaces, type SeriesIndex, type SeriesPlace } from "../series/seriesplace.ts";
-import { formatStudyPath, presentStatus, type StatusView } from "../status.ts";
+import { formatChangesPath, formatStudyPath, presentStatus, type StatusView } from "../status.ts";
 import { type AnswerView, presentAnswer } from "./answerview.ts";
 import { type Byline, presentByline } from "./byline.ts";
 import { presentRefer, type ReferView } from "./citation.ts";
@@ -174,7 +174,7 @@ export function presentStudy(
     prose,
     inProse,
     isShort: study.body.length <= mostInColumns,
-    said: presentSaid(result, linkEdge, format),
+    said: presentSaid(result, linkEdge, link(formatChangesPath(study.slug)), format),
     notes: presentNotes(result, gallery, link, path, format),
     options: presentOptionsLine(result, link, format),
     matrix,

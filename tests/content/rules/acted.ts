@@ -128,6 +128,8 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
   },
   "study/answer-link": (isWrong) => answer(`link: ${isWrong ? "" : "https://"}forum.example/77`, loadGallery),
   "study/answer-edge": (isWrong) => answer(`edge: white / ${isWrong ? "pink" : "dark blue"}`, analyseGallery),
+  "study/answer-option": (isWrong) =>
+    answer(`option: ${isWrong ? "pink" : "white"} to yellow`, analyseGallery),
   "study/follows": (isWrong) => decide(isWrong ? "follows: fery-wheel" : "status: open"),
   "study/decision-twice": (isWrong) =>
     decide(`status: adopted\n${isWrong ? "decision: So.\n" : ""}${decided}`),

@@ -2,8 +2,9 @@ import { expect, test } from "vitest";
 import { parseAnswerFile } from "../../../src/content/study/answerfile.ts";
 import type { StudyAnswer } from "../../../src/content/study/study.ts";
 import { presentAnswer } from "../../../src/views/study/answerview.ts";
-import { presentSaid, presentSaidOf } from "../../../src/views/study/saidview.ts";
+import { presentSaid, presentSaidOf, presentSaidOfChanges } from "../../../src/views/study/saidview.ts";
 import { createFormat } from "../../../src/words/format.ts";
+import { matrix, ranked } from "../../publish/ranked.ts";
 import { study, studyResult } from "../../publish/sample.ts";
 
 const format = createFormat("en-GB");
@@ -24,15 +25,15 @@ test("the oldest first, each with an address that stays, and the edge it is abou
     said("undated", {}),
     said("old", { date: "2026-05-01", edge: "pink / white", reply: { text: "*So.*" } }),
   );
-  expect(presentSaid(all, address, format)).toMatchObject([
+  expect(presentSaid(all, address, "changes/", format)).toMatchObject([
     {
       anchor: "answer-old",
-      edge: undefined,
+      about: [],
       reply: { lead: "The author replies", html: ["<p><em>So.</em></p>"] },
     },
     {
       anchor: "answer-new",
-      edge: { name: "dark blue / red", address: "edges/p1-p2/" },
+      about: [{ name: "dark blue / red", address: "edges/p1-p2/" }],
       date: { text: "2 May 2026" },
     },
     { anchor: "answer-undated", lead: "Dunstan doubts", date: undefined },
@@ -42,9 +43,27 @@ test("the oldest first, each with an address that stays, and the edge it is abou
   expect(presentSaidOf(all, edge, format).map(({ anchor }) => anchor)).toEqual(["answer-new"]);
 });
 
+test("an answer about another single change leads to its place, and stands on the page of the changes", () => {
+  const all = {
+    ...ranked({ matrix }),
+    study: {
+      ...study,
+      answers: [said("1", { option: "red to straw" }), said("2", { option: "pink to red" })],
+    },
+  };
+  const place = "#change-c8202f-f4c430";
+  expect(presentSaid(all, address, "changes/", format).map(({ about }) => about)).toEqual([
+    [{ name: "red to straw", address: `changes/${place}` }],
+    [],
+  ]);
+  expect(presentSaidOfChanges(all, format)).toMatchObject([
+    { anchor: "answer-1", about: [{ name: "red to straw", address: place }] },
+  ]);
+});
+
 test("HTML in an answer is text, and a figure is not shown", () => {
   const text = '<img src=x onerror="alert(1)">\n\n::figure{kind="edge map"}\n\n[a](javascript:alert(1))';
-  const [one] = presentSaid(result(said("1", { text })), address, format);
+  const [one] = presentSaid(result(said("1", { text })), address, "changes/", format);
   expect(one?.html.join("")).toBe("<p>&lt;img src=x onerror=&quot;alert(1)&quot;&gt;</p>\n<p>a</p>");
 });
 
