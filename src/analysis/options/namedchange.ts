@@ -14,7 +14,10 @@ export interface NamedChange {
 
 /** Returns the change that `text` names, by the names or the hexes of its two colours with `to` or an arrow between them. */
 export function findNamedChange(text: string, matrix: Matrix | undefined): NamedChange | undefined {
-  const [replaced, put] = text.trim().toLowerCase().split(/ (?:to|→|->) /, 2);
+  const [replaced, put] = text
+    .trim()
+    .toLowerCase()
+    .split(/ (?:to|→|->) /, 2);
   return list(matrix).find(
     ([row, cell]) => isCalled(replaced, row.name, row.hex) && isCalled(put, cell.name, cell.with),
   )?.[2];
