@@ -1,5 +1,6 @@
 // Floor 3, step 6. The colour that really shows where a paint is translucent, a gradient or a pattern.
 import type { LinearRgb } from "../colour/colour.ts";
+import { linearOfByte } from "../colour/srgb.ts";
 import type { LabelMap } from "./labelmap.ts";
 import type { Raster } from "./raster.ts";
 
@@ -59,11 +60,6 @@ export function isInner({ width, height, labels }: LabelMap, x: number, y: numbe
     labels[at + width] === label
   );
 }
-
-const linearOfByte = Float64Array.from({ length: 256 }, (_, byte) => {
-  const encoded = byte / 255;
-  return encoded <= 0.04045 ? encoded / 12.92 : ((encoded + 0.055) / 1.055) ** 2.4;
-});
 
 function linearAt({ rgba }: Raster, at: number): LinearRgb {
   return {

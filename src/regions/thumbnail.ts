@@ -1,6 +1,6 @@
 // Floor 3. A label map → small pictures of the flag in any colours, without rendering it again, and many of them in one.
 import type { LinearRgb } from "../colour/colour.ts";
-import { encodeByte } from "../colour/colourtext.ts";
+import { encodeByte } from "../colour/srgb.ts";
 import type { LabelMap } from "./labelmap.ts";
 import type { Raster } from "./raster.ts";
 
