@@ -1,8 +1,9 @@
 // Floor 3, step 4a. Regions: 4-connected parts of one label, with what they cover and what lies around them.
+import type { Label } from "../svg/paintnumber.ts";
 import { eachContact, type Runs } from "./runs.ts";
 
 export interface Region {
-  readonly label: number;
+  readonly label: Label;
   readonly pixels: number;
   /** Whether it reaches the border of the picture or a transparent part. */
   readonly touchesOutside: boolean;
@@ -18,7 +19,7 @@ export interface RegionMap {
 }
 
 interface OpenRegion {
-  readonly label: number;
+  readonly label: Label;
   pixels: number;
   touchesOutside: boolean;
   readonly neighbours: Set<number>;
@@ -30,7 +31,7 @@ export function findRegions(runs: Runs): RegionMap {
   const regionOf = new Int32Array(runs.count).fill(-1);
   const regions: OpenRegion[] = [];
   for (let run = 0; run < runs.count; run += 1) {
-    const label = runs.label[run] as number;
+    const label = runs.label[run] as Label;
     if (label === 0) continue;
     const root = findRoot(parent, run);
     let index = regionOf[root] as number;

@@ -5,13 +5,14 @@ import * as allow from "./gate/allowlist.ts";
 import { inheritInto } from "./gate/drawnwalk.ts";
 import type { Instance } from "./instance.ts";
 import { type PaintedShapes, visibleFrom } from "./paint.ts";
+import { labelOf, type PaintIndex } from "./paintnumber.ts";
 import { findReference } from "./style/attributevalue.ts";
 import { findHref, type SvgElement, type SvgNode } from "./tree.ts";
 import { writeSized } from "./writesvg.ts";
 
-/** Code colour of the paint with `index` in `PaintedShapes.paints`, as 0xrrggbb; all different up to 2^24. */
-export function codeOf(index: number): number {
-  return Math.imul(index + 1, 0x61c8b) & 0xffffff;
+/** Code colour of a paint, as 0xrrggbb; all different up to 2^24. */
+export function codeOf(paint: PaintIndex): number {
+  return Math.imul(labelOf(paint), 0x61c8b) & 0xffffff;
 }
 
 /** Returns the label drawing as SVG text, to be rendered at exactly `widthPixels` × `heightPixels`. */
@@ -52,12 +53,12 @@ class LabelWriter {
 
   constructor(shapes: PaintedShapes) {
     this.shapes = shapes;
-    const indexOf = new Map(shapes.paints.map((paint, index) => [paint.key, index]));
+    const codeOfKey = new Map(
+      shapes.paints.map(({ key }, paint) => [key, `#${codeOf(paint).toString(16).padStart(6, "0")}`]),
+    );
     for (const { instance, property, key } of shapes.uses) {
       const codes = this.codes.get(instance) ?? {};
-      codes[property] = `#${codeOf(indexOf.get(key) ?? 0)
-        .toString(16)
-        .padStart(6, "0")}`;
+      codes[property] = codeOfKey.get(key) ?? "none";
       this.codes.set(instance, codes);
     }
     for (const instance of shapes.resolved.instances) {

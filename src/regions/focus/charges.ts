@@ -1,4 +1,5 @@
 // Floor 3, step 4b. The focus: which pixels show what has to be seen, the charges.
+import type { List, PaintIndex } from "../../svg/paintnumber.ts";
 import type { RegionMap } from "../component.ts";
 import { Divisions, isField } from "./division.ts";
 import { findFieldWithin } from "./hole.ts";
@@ -53,9 +54,9 @@ export function maskRegions({ runs, regionOf }: RegionMap, chosen: ReadonlySet<n
   return mask;
 }
 
-/** Returns a mask of the pixels whose label is chosen (`isChosen[label]`). */
-export function maskLabels(labels: Uint16Array, isChosen: readonly boolean[]): Uint8Array {
-  const chosen = Uint8Array.from(isChosen, Number);
+/** Returns a mask of the pixels whose paint is chosen. */
+export function maskLabels(labels: Uint16Array, isChosen: List<PaintIndex, boolean>): Uint8Array {
+  const chosen = Uint8Array.from([false, ...isChosen], Number);
   const mask = new Uint8Array(labels.length);
   for (let at = 0; at < labels.length; at += 1) mask[at] = chosen[labels[at] as number] as number;
   return mask;

@@ -1,4 +1,5 @@
 // Floor 3, step 4b. What a charge encloses or cuts off in the paint of a field around it: its own, or the field seen through.
+import type { Label } from "../../svg/paintnumber.ts";
 import { areaOf, heightOf, widthOf } from "./box.ts";
 import type { Surroundings } from "./surroundings.ts";
 
@@ -18,7 +19,7 @@ const [front, reach] = [0.4, 0.007] as const;
 export function findFieldWithin(around: Surroundings, group: readonly number[]): ReadonlySet<number> {
   const own = new Set(group);
   const rim = new Set(around.rimOf(group));
-  const paints = new Set<number>();
+  const paints = new Set<Label>();
   for (const index of rim)
     for (const next of around.regionOf(index).neighbours)
       if (!own.has(next)) paints.add(around.regionOf(next).label);
