@@ -1,5 +1,5 @@
 // Floor 6. A drawing with more colours than anyone tells apart: those that show least are measured as one.
-import { labelOf, listed, type PaintIndex } from "../../svg/paintnumber.ts";
+
 import type { Hex } from "../../colour/colour.ts";
 import { keyed } from "../../content/study/colourword.ts";
 import { type Problem, report } from "../../problem/problem.ts";
@@ -8,6 +8,7 @@ import type { LabelMap } from "../../regions/labelmap.ts";
 import { findRuns } from "../../regions/runs.ts";
 import { joinLabels } from "../../regions/view/distanceview.ts";
 import type { Paint, PaintedShapes } from "../../svg/paint.ts";
+import { labelOf, listed, type PaintIndex } from "../../svg/paintnumber.ts";
 
 /** Most paints that are measured each (our own judgement: edges and their pages grow with the square of it). */
 export const mostColours = 48;
