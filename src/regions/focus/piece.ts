@@ -28,7 +28,7 @@ export function findPieces(mask: Uint8Array, width: number, height: number): Pie
     const box = boxes[index];
     return { pixels, span: box === undefined ? 0 : Math.max(widthOf(box), heightOf(box)) };
   });
-  return { pieces, runs, pieceOf: found.regionOf };
+  return { pieces: [...pieces], runs, pieceOf: found.regionOf };
 }
 
 /**
