@@ -14,6 +14,7 @@ import type { Outcome, Problem } from "../problem/problem.ts";
 import { measureThinnest } from "../regions/view/distanceview.ts";
 import { judgeWritten } from "../svg/gate/sanitise.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
+import { labelOf } from "../svg/paintnumber.ts";
 import { mapColours, recolour } from "../svg/recolour.ts";
 import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/writesvg.ts";
@@ -182,7 +183,7 @@ async function changeOpened(
     return { value: undefined, problems: [...problems, ...lost.map((each) => tellLost(file, each, true))] };
   const value = {
     name:
-      after.find(({ hex }) => hex === planned.value?.with)?.name ??
+      [...after].find(({ hex }) => hex === planned.value?.with)?.name ??
       planned.value.called ??
       nameColour(planned.value.with),
     comparison: compareLooks(said, frame, table, before, after, options.cloth),
@@ -239,7 +240,7 @@ async function lookTwice(
       ? planned.with
       : paint.declared,
   );
-  const labels = table.order.map((index) => index + 1);
+  const labels = table.order.map(labelOf);
   const picture = await renderNeeded(redesign, map, paints);
   const reach = reachOf(measureThinnest(viewing.distance) * map.height);
   const whole = nameChanged(looks, lookAt(picture, map, paints, labels, declared), planned);

@@ -3,8 +3,9 @@
 import culori from "culori/require";
 import type { Hex, LinearRgb, Rgb } from "./colour.ts";
 import { checkLinear, checkRange } from "./range.ts";
+import { encodeByte } from "./srgb.ts";
 
-const { converter, convertLrgbToRgb, convertRgbToLrgb, getMode, parse } = culori;
+const { converter, convertRgbToLrgb, getMode, parse } = culori;
 
 const convertToRgb = converter("rgb");
 
@@ -45,11 +46,6 @@ export function toRgb(hex: Hex): Rgb {
   return { r: (bits >> 16) / 255, g: ((bits >> 8) & 255) / 255, b: (bits & 255) / 255 };
 }
 
-/** The 8-bit value of one channel in linear light, 0 to 1. Source: IEC 61966-2-1. */
-export function encodeByte(linear: number): number {
-  return Math.round(255 * (linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055));
-}
-
 /** The nearest 8-bit `#rrggbb`, lower case, of encoded sRGB 0 to 1. Throws RangeError outside that. */
 export function toHex(rgb: Rgb): Hex {
   return `#${toByte("red", rgb.r)}${toByte("green", rgb.g)}${toByte("blue", rgb.b)}`;
@@ -69,8 +65,7 @@ export function linearOf(hex: Hex): LinearRgb {
 /** The nearest 8-bit `#rrggbb` of linear-light sRGB 0 to 1; the inverse of {@link linearOf}. Throws RangeError. */
 export function hexOf(linear: LinearRgb): Hex {
   const { linearR, linearG, linearB } = checkLinear(linear);
-  const { r, g, b } = convertLrgbToRgb({ r: linearR, g: linearG, b: linearB });
-  return toHex({ r, g, b });
+  return toHex({ r: encodeByte(linearR) / 255, g: encodeByte(linearG) / 255, b: encodeByte(linearB) / 255 });
 }
 
 /** Gives 0 to each component a colour does not have: conversions would turn a missing one into NaN. */

@@ -1,13 +1,28 @@
 // Floor 1. A colour as another eye sees it: the three colour-vision deficiencies at full strength, and grey print.
 
+import culori from "culori/require";
 import { measureLuminance } from "./cloth.ts";
 import type { LinearRgb } from "./colour.ts";
-import { type Matrix, machadoMatrices } from "./machado.ts";
-import { checkLinear, checkRange } from "./range.ts";
+import { checkLinear } from "./range.ts";
+
+const { filterDeficiencyDeuter, filterDeficiencyProt } = culori;
 
 export type Vision = "protan" | "deutan" | "tritan" | "grey";
 
 export const visions: readonly Vision[] = ["protan", "deutan", "tritan", "grey"];
+
+/**
+ * The matrices of severity 1, which culori multiplies with whatever it is given: here with linear light, as the model asks.
+ *
+ * Source: G. M. Machado, M. M. Oliveira, L. A. F. Fernandes, “A Physiologically-based Model for Simulation of Color
+ * Vision Deficiency”, IEEE Transactions on Visualization and Computer Graphics 15(6), 2009, 1291–1298,
+ * doi:10.1109/TVCG.2009.113.
+ */
+const machado = { protan: filterDeficiencyProt(1), deutan: filterDeficiencyDeuter(1) };
+
+/** Three rows of three: multiplied with a column of linear red, green, blue. */
+type Matrix = readonly [Row, Row, Row];
+type Row = readonly [number, number, number];
 
 /** Brettel's two half-planes of the colours a tritan eye tells apart, and the normal of the plane between them. */
 interface HalfPlanes {
@@ -43,13 +58,13 @@ const brettelTritan: HalfPlanes = {
  *
  * Throws RangeError where a component is not 0 to 1. Example: `#ff0000`, protan → `#6d5f00`.
  *
- * Source: the notes of {@link simulateMachado} and of the table of Brettel's figures; grey: WCAG relative luminance.
+ * Source: the notes of the two figures; grey: WCAG relative luminance.
  */
 export function simulate(linear: LinearRgb, vision: Vision): LinearRgb {
   switch (vision) {
     case "protan":
     case "deutan":
-      return simulateMachado(linear, vision, 1);
+      return simulateMachado(linear, vision);
     case "tritan":
       return simulateBrettel(linear, brettelTritan);
     case "grey": {
@@ -59,36 +74,10 @@ export function simulate(linear: LinearRgb, vision: Vision): LinearRgb {
   }
 }
 
-/**
- * How an eye with a deficiency of `severity01`, 0 (none) to 1 (full), sees a linear-light sRGB colour, in linear light
- * and clamped to 0 to 1. Between the published severities, steps of 0.1, the two nearest matrices are interpolated.
- *
- * Throws RangeError where a component or the severity is not 0 to 1.
- *
- * Source: Machado, Oliveira, Fernandes 2009, doi:10.1109/TVCG.2009.113. The model works on linear light.
- */
-export function simulateMachado(
-  linear: LinearRgb,
-  deficiency: "protan" | "deutan" | "tritan",
-  severity01: number,
-): LinearRgb {
-  const step = checkRange("severity", severity01, 0, 1) * 10;
-  const below = Math.min(9, Math.floor(step));
-  const matrices = machadoMatrices[deficiency];
-  const lower = matrices[below];
-  const upper = matrices[below + 1];
-  if (lower === undefined || upper === undefined) {
-    throw new RangeError(`no published matrix of ${deficiency} for severity ${severity01}`);
-  }
-  const from = applyMatrix(lower, linear);
-  const to = applyMatrix(upper, linear);
-  // The matrix is linear in its entries: mixing the two results is mixing the two matrices.
-  const share = step - below;
-  return clampLinear({
-    linearR: from.linearR + share * (to.linearR - from.linearR),
-    linearG: from.linearG + share * (to.linearG - from.linearG),
-    linearB: from.linearB + share * (to.linearB - from.linearB),
-  });
+function simulateMachado(linear: LinearRgb, deficiency: keyof typeof machado): LinearRgb {
+  const { linearR, linearG, linearB } = checkLinear(linear);
+  const { r, g, b } = machado[deficiency]({ mode: "rgb", r: linearR, g: linearG, b: linearB });
+  return clampLinear({ linearR: r, linearG: g, linearB: b });
 }
 
 function simulateBrettel(linear: LinearRgb, planes: HalfPlanes): LinearRgb {

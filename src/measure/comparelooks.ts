@@ -1,5 +1,6 @@
 // Floor 4, step 5. Before and after over one edge table: what becomes of each edge, and the verdict.
 import type { Cloth } from "../colour/cloth.ts";
+import type { List, Rank } from "../svg/paintnumber.ts";
 import { SwatchBook } from "./colourcache.ts";
 import type { ComparedEdge, Comparison, Outcome } from "./comparison.ts";
 import { figuresOf, type PaintLook, seenAlong } from "./edgefigure.ts";
@@ -23,8 +24,8 @@ export function compareLooks(
   change: Comparison["change"],
   frame: Frame,
   table: EdgeTable,
-  before: readonly PaintLook[],
-  after: readonly PaintLook[],
+  before: List<Rank, PaintLook>,
+  after: List<Rank, PaintLook>,
   cloth: Cloth,
 ): Comparison {
   const book = new SwatchBook(cloth);
@@ -42,7 +43,7 @@ export function compareLooks(
           },
         ];
   });
-  const along = (edge: TableEdge, looks: readonly PaintLook[]) => figuresOf(...seenAlong(looks, edge), book);
+  const along = (edge: TableEdge, looks: List<Rank, PaintLook>) => figuresOf(...seenAlong(looks, edge), book);
   const figuresBefore = (edge: TableEdge) => (isOne(table, edge) ? null : along(edge, before));
   const measures = {
     before: summarise(

@@ -1,6 +1,7 @@
 // Floor 4, step 3. What two paints come to where they meet: the one core of measuring, of comparing and of trying options.
 import type { Hex, LinearRgb } from "../colour/colour.ts";
 import { measureContrast } from "../colour/contrast.ts";
+import type { List, Rank } from "../svg/paintnumber.ts";
 import type { Sight, SwatchBook } from "./colourcache.ts";
 import type { TableEdge } from "./edgetable.ts";
 import type { PairFigures } from "./outcome.ts";
@@ -18,22 +19,22 @@ export interface Ends {
 }
 
 /**
- * What a paint looks like as a whole; `beside` what it looks like along its edge with another paint, by the index of that
+ * What a paint looks like as a whole; `beside` what it looks like along its edge with another paint, by the rank of that
  * paint, where that may be something else.
  */
 export interface PaintLook extends Ends {
   readonly name: string;
   /** Absent where it is a whole paint, and after a change of it. */
   readonly part?: PaintPart;
-  readonly beside?: ReadonlyMap<number, Ends>;
+  readonly beside?: ReadonlyMap<Rank, Ends>;
 }
 
 /** Returns what the two paints of an edge look like along it. */
 export function seenAlong(
-  looks: readonly PaintLook[],
+  looks: List<Rank, PaintLook>,
   { a, b }: Pick<TableEdge, "a" | "b">,
 ): readonly [PaintLook, PaintLook] {
-  const along = (look: PaintLook, other: number): PaintLook =>
+  const along = (look: PaintLook, other: Rank): PaintLook =>
     look.beside === undefined ? look : { ...look, ...look.beside.get(other) };
   return [along(looks[a] as PaintLook, b), along(looks[b] as PaintLook, a)];
 }

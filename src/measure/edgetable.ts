@@ -1,5 +1,6 @@
 // Floor 4, step 1. The edge table: which paints there are, how much they cover and how long they meet. Geometry only,
 // so one table serves the original, the redesign, every option and every kind of vision.
+import { type List, listed, type PaintIndex, type Rank } from "../svg/paintnumber.ts";
 
 /** A paint as the table knows it. `share` is a fraction of the flag's area in the full drawing. */
 export interface TablePaint {
@@ -8,14 +9,14 @@ export interface TablePaint {
   readonly touchesBorder: boolean;
   /** Whether nothing of it is left in the distance view, as a paint of its own or joined to one that is. */
   readonly vanishes: boolean;
-  /** Paints of one group are one paint in the original: near-equal shades, and a paint with its selected part. */
-  readonly group: number;
+  /** Paints of one group, the largest of them, are one in the original: near-equal shades, and a paint with its selected part. */
+  readonly group: PaintIndex;
 }
 
-/** Two paints that meet, as indexes into `paints`, the larger paint first. Lengths in flag heights. */
+/** Two paints that meet, the larger paint first. Lengths in flag heights. */
 export interface TableEdge {
-  readonly a: number;
-  readonly b: number;
+  readonly a: Rank;
+  readonly b: Rank;
   readonly length: number;
   /** The part of `length` with the focus on at least one side. */
   readonly focusLength: number;
@@ -32,7 +33,7 @@ export interface FocusStep {
   readonly edges: readonly TableEdge[];
 }
 
-/** A stretch of a charge's outline: the two paints that meet there, by index, and its length in flag heights. */
+/** A stretch of a charge's outline: the two paints that meet there, and its length in flag heights. */
 export type OutlineEdge = Pick<TableEdge, "a" | "b" | "length">;
 
 /** What has to be seen. `share` is a fraction of the flag's area; a step for each distance, nearest first. */
@@ -45,11 +46,11 @@ export interface TableFocus {
 }
 
 export interface EdgeTable {
-  readonly paints: readonly TablePaint[];
+  readonly paints: List<Rank, TablePaint>;
   readonly edges: readonly TableEdge[];
   readonly focus: TableFocus;
-  /** `order[i]` is the index, in the order the caller gave, of `paints[i]`. */
-  readonly order: readonly number[];
+  /** Which paint each of `paints` is. */
+  readonly order: List<Rank, PaintIndex>;
 }
 
 /** Returns whether the two paints of an edge are one in the original: then they make no edge there. */
@@ -57,10 +58,10 @@ export function isOne({ paints }: EdgeTable, { a, b }: Pick<TableEdge, "a" | "b"
   return paints[a]?.group === paints[b]?.group;
 }
 
-/** A traced line between two paints, named by index. Length in pixels; shares 0 to 1, those of outlines by charge. */
+/** A traced line between two paints. Length in pixels; shares 0 to 1, those of outlines by charge. */
 export interface SeenLine {
-  readonly a: number;
-  readonly b: number;
+  readonly a: PaintIndex;
+  readonly b: PaintIndex;
   readonly length: number;
   readonly focusShare: number;
   readonly outlineShares: readonly number[];
@@ -75,15 +76,15 @@ export interface SeenStep {
   readonly lines: readonly SeenLine[];
 }
 
-/** What the raster saw. Arrays run over the paints in the caller's order; lines name paints by index. */
+/** What the raster saw. */
 export interface SeenGeometry {
   readonly heightPixels: number;
   readonly flagPixels: number;
-  readonly pixels: readonly number[];
-  readonly touchesBorder: readonly boolean[];
-  /** Whether a paint shows in the distance view, and the index of the paint it is one with in the original. */
-  readonly remains: readonly boolean[];
-  readonly group: readonly number[];
+  readonly pixels: List<PaintIndex, number>;
+  readonly touchesBorder: List<PaintIndex, boolean>;
+  /** Whether a paint shows in the distance view, and the paint it is one with in the original. */
+  readonly remains: List<PaintIndex, boolean>;
+  readonly group: List<PaintIndex, PaintIndex>;
   readonly lines: readonly SeenLine[];
   readonly focus: {
     readonly source: TableFocus["source"];
@@ -91,8 +92,8 @@ export interface SeenGeometry {
     readonly chargeCount: number;
     readonly steps: readonly SeenStep[];
   };
-  /** `part[i]` is the index of the paint that paint i is the selected part of, if any. */
-  readonly part: readonly (number | undefined)[];
+  /** The paint that a paint is the selected part of, if any. */
+  readonly part: List<PaintIndex, PaintIndex | undefined>;
 }
 
 /**
@@ -103,9 +104,9 @@ export interface SeenGeometry {
  */
 export function tabulate(seen: SeenGeometry): EdgeTable {
   const wholes = findWholes(seen);
-  const order: number[] = [];
+  const order: PaintIndex[] = [];
   const paints: TablePaint[] = [];
-  const add = (index: number, id: string): void => {
+  const add = (index: PaintIndex, id: string): void => {
     order.push(index);
     paints.push({
       id,
@@ -120,22 +121,23 @@ export function tabulate(seen: SeenGeometry): EdgeTable {
     for (const index of members)
       add(index, members.length > 1 && seen.part[index] !== undefined ? `${id}s` : id);
   }
+  const rankPair = createRanker(listed(order));
   return {
-    paints,
-    order,
-    edges: addLines(seen.lines, seen.heightPixels, order),
-    focus: addFocus(seen, order),
+    paints: listed(paints),
+    order: listed(order),
+    edges: addLines(seen.lines, seen.heightPixels, rankPair),
+    focus: addFocus(seen, rankPair),
   };
 }
 
-function addFocus(seen: SeenGeometry, order: readonly number[]): TableFocus {
+function addFocus(seen: SeenGeometry, rankPair: RankPair): TableFocus {
   const { source, pixels, chargeCount, steps } = seen.focus;
   const outlineOf = (charge: number): readonly OutlineEdge[] => {
     const lines = seen.lines.map((line) => ({
       ...line,
       length: line.length * (line.outlineShares[charge] ?? 0),
     }));
-    return addLines(lines, seen.heightPixels, order)
+    return addLines(lines, seen.heightPixels, rankPair)
       .filter(({ length }) => length > 0)
       .map(({ a, b, length }) => ({ a, b, length }));
   };
@@ -147,15 +149,15 @@ function addFocus(seen: SeenGeometry, order: readonly number[]): TableFocus {
       distance,
       left,
       span,
-      edges: addLines(lines, heightPixels, order),
+      edges: addLines(lines, heightPixels, rankPair),
     })),
   };
 }
 
 function findWholes(
   seen: SeenGeometry,
-): readonly { readonly members: readonly number[]; readonly area: number }[] {
-  const groups = new Map<number, number[]>();
+): readonly { readonly members: readonly PaintIndex[]; readonly area: number }[] {
+  const groups = new Map<PaintIndex, PaintIndex[]>();
   for (const [index, pixels] of seen.pixels.entries()) {
     if (pixels === 0) continue;
     const whole = seen.part[index] ?? index;
@@ -172,19 +174,28 @@ function findWholes(
     .sort((x, y) => y.area - x.area || x.whole - y.whole);
 }
 
+type RankPair = (one: PaintIndex, other: PaintIndex) => readonly [Rank, Rank] | undefined;
+
+/** Returns what gives the ranks of two paints, the larger paint first; undefined where one is not in the table. */
+export function createRanker(order: EdgeTable["order"]): RankPair {
+  const rankOf = new Map(order.map((paint, rank) => [paint, rank] as const));
+  return (paint, beside) => {
+    const [one, other] = [rankOf.get(paint), rankOf.get(beside)];
+    if (one === undefined || other === undefined) return undefined;
+    return one < other ? [one, other] : [other, one];
+  };
+}
+
 function addLines(
   lines: readonly SeenLine[],
   heightPixels: number,
-  order: readonly number[],
+  rankPair: RankPair,
 ): readonly TableEdge[] {
-  const rankOf = new Map(order.map((index, rank) => [index, rank]));
-  const sums = new Map<string, { a: number; b: number; length: number; focusLength: number }>();
+  const sums = new Map<string, { a: Rank; b: Rank; length: number; focusLength: number }>();
   for (const line of lines) {
-    const one = rankOf.get(line.a);
-    const other = rankOf.get(line.b);
-    if (one === undefined || other === undefined) continue;
-    const a = Math.min(one, other);
-    const b = Math.max(one, other);
+    const pair = rankPair(line.a, line.b);
+    if (pair === undefined) continue;
+    const [a, b] = pair;
     const sum = sums.get(`${a} ${b}`) ?? { a, b, length: 0, focusLength: 0 };
     sum.length += line.length / heightPixels;
     sum.focusLength += (line.length * line.focusShare) / heightPixels;

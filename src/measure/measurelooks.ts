@@ -1,6 +1,7 @@
 // Floor 4, step 3. An edge table with colours on it → contrasts, grades, and the figures of the whole drawing.
 import type { Cloth } from "../colour/cloth.ts";
 import { tinctureOf } from "../colour/tincture.ts";
+import type { List, Rank } from "../svg/paintnumber.ts";
 import {
   findWeakest,
   measureClarity,
@@ -19,7 +20,7 @@ import type { Doubt, Measure, MeasuredColour, MeasuredEdge } from "./measurement
 export function measureEdge(
   table: EdgeTable,
   edge: TableEdge,
-  looks: readonly PaintLook[],
+  looks: List<Rank, PaintLook>,
   book: SwatchBook,
 ): MeasuredEdge {
   const [one, other] = seenAlong(looks, edge);
@@ -45,11 +46,11 @@ export function measureEdge(
 /** Returns the colours table. */
 export function describeColours(
   table: EdgeTable,
-  looks: readonly PaintLook[],
+  looks: List<Rank, PaintLook>,
   book: SwatchBook,
 ): readonly MeasuredColour[] {
-  return table.paints.map((paint, index) => {
-    const look = looks[index] as PaintLook;
+  return table.paints.flatMap((paint, rank) => {
+    const look = looks[rank] as PaintLook;
     return {
       id: paint.id,
       hex: look.hex,
@@ -101,7 +102,7 @@ export function summarise(
 export function measureLooks(
   frame: Frame,
   table: EdgeTable,
-  looks: readonly PaintLook[],
+  looks: List<Rank, PaintLook>,
   cloth: Cloth,
 ): Measure {
   const book = new SwatchBook(cloth);

@@ -1,10 +1,11 @@
 // Floor 3, step 5. What each paint covers: pixels, and whether it reaches the border of the flag.
+import { type List, listed, type PaintIndex } from "../svg/paintnumber.ts";
 import { eachContact, type Runs } from "./runs.ts";
 
-/** Figures by label (index 0 is transparent). `flagPixels` counts everything that is not transparent. */
+/** Figures by paint. `flagPixels` counts everything that is not transparent. */
 export interface Areas {
-  readonly pixels: readonly number[];
-  readonly touchesBorder: readonly boolean[];
+  readonly pixels: List<PaintIndex, number>;
+  readonly touchesBorder: List<PaintIndex, boolean>;
   readonly flagPixels: number;
 }
 
@@ -32,5 +33,6 @@ export function measureAreas(runs: Runs, labelCount: number): Areas {
       });
     }
   }
-  return { pixels, touchesBorder, flagPixels: width * height - (pixels[0] as number) };
+  const flagPixels = width * height - (pixels[0] as number);
+  return { pixels: listed(pixels.slice(1)), touchesBorder: listed(touchesBorder.slice(1)), flagPixels };
 }

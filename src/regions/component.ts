@@ -1,27 +1,31 @@
 // Floor 3, step 4a. Regions: 4-connected parts of one label, with what they cover and what lies around them.
+import { type Label, type List, listed } from "../svg/paintnumber.ts";
 import { eachContact, type Runs } from "./runs.ts";
 
+/** Place of a region among those of a map, from 0. */
+export type RegionIndex = number & { readonly kind: "region" };
+
 export interface Region {
-  readonly label: number;
+  readonly label: Label;
   readonly pixels: number;
   /** Whether it reaches the border of the picture or a transparent part. */
   readonly touchesOutside: boolean;
-  /** Indexes of the regions it shares a line with. */
-  readonly neighbours: ReadonlySet<number>;
+  /** The regions it shares a line with. */
+  readonly neighbours: ReadonlySet<RegionIndex>;
 }
 
 /** `regionOf[run]` is the index of the region of a run, or −1 where it is transparent. */
 export interface RegionMap {
   readonly runs: Runs;
-  readonly regions: readonly Region[];
+  readonly regions: List<RegionIndex, Region>;
   readonly regionOf: Int32Array;
 }
 
 interface OpenRegion {
-  readonly label: number;
+  readonly label: Label;
   pixels: number;
   touchesOutside: boolean;
-  readonly neighbours: Set<number>;
+  readonly neighbours: Set<RegionIndex>;
 }
 
 /** Finds all regions: runs that touch and have one label are joined (union–find). Linear in runs. */
@@ -30,7 +34,7 @@ export function findRegions(runs: Runs): RegionMap {
   const regionOf = new Int32Array(runs.count).fill(-1);
   const regions: OpenRegion[] = [];
   for (let run = 0; run < runs.count; run += 1) {
-    const label = runs.label[run] as number;
+    const label = runs.label[run] as Label;
     if (label === 0) continue;
     const root = findRoot(parent, run);
     let index = regionOf[root] as number;
@@ -43,7 +47,7 @@ export function findRegions(runs: Runs): RegionMap {
     (regions[index] as OpenRegion).pixels += (runs.start[run + 1] as number) - (runs.start[run] as number);
   }
   meet(runs, regions, regionOf);
-  return { runs, regions, regionOf };
+  return { runs, regions: listed(regions), regionOf };
 }
 
 function joinRuns(runs: Runs): Int32Array {
@@ -71,8 +75,8 @@ function findRoot(parent: Int32Array, run: number): number {
 
 function meet(runs: Runs, regions: readonly OpenRegion[], regionOf: Int32Array): void {
   const touch = (one: number, other: number): void => {
-    const a = regionOf[one] as number;
-    const b = regionOf[other] as number;
+    const a = regionOf[one] as RegionIndex;
+    const b = regionOf[other] as RegionIndex;
     if (a === b) return;
     const first = regions[a];
     const second = regions[b];

@@ -1,7 +1,10 @@
 // Floor 3. A picture as it looks from afar: a Gaussian blur in linear light, as wide as an eye is unsharp.
+import { encodeByte, linearOfByte } from "../colour/srgb.ts";
 
 /** Blur of a sharp eye, as the standard deviation in arcminutes. Source: Levi and others, Vision Research 30, 1990, 1971–1993. */
 export const eyeBlur = 0.5;
+
+const toLinear = Float32Array.from(linearOfByte);
 
 /** An RGBA picture, 8 bits a channel, sRGB, not premultiplied. */
 export interface Picture {
@@ -48,7 +51,7 @@ export function blurPicture({ width, height, rgba }: Picture, sigma: number): Pi
     }
     const weight = blurred[at + 3] ?? 0;
     for (let channel = 0; channel < 3; channel += 1)
-      out[at + channel] = weight > 0 ? encode((blurred[at + channel] ?? 0) / weight) : 0;
+      out[at + channel] = weight > 0 ? encodeByte((blurred[at + channel] ?? 0) / weight) : 0;
   }
   return { width, height, rgba: out };
 }
@@ -119,15 +122,4 @@ function listWeights(sigma: number): Float32Array {
   );
   const all = weights.reduce((sum, weight) => sum + weight, 0);
   return weights.map((weight) => weight / all);
-}
-
-/** Source: IEC 61966-2-1, as in WCAG 2.2, relative luminance. */
-const toLinear = Float32Array.from({ length: 256 }, (_, level) => {
-  const encoded = level / 255;
-  return encoded <= 0.04045 ? encoded / 12.92 : ((encoded + 0.055) / 1.055) ** 2.4;
-});
-
-function encode(linear: number): number {
-  const encoded = linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055;
-  return Math.min(255, Math.max(0, Math.round(255 * encoded)));
 }

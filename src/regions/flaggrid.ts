@@ -1,5 +1,6 @@
 // Floor 3. A label map and its colours → a coarse grid of mean colours, every flag stretched to the same proportions.
 import type { LinearRgb } from "../colour/colour.ts";
+import { type Label, type List, type PaintIndex, paintOf, transparent } from "../svg/paintnumber.ts";
 import type { LabelMap } from "./labelmap.ts";
 
 /** Cells of the grid by which flags are compared: 3 to 2, the proportions most flags have or are near to. */
@@ -11,11 +12,14 @@ const coveredFrom = 1 / 2;
 
 /**
  * Returns `gridColumns` × `gridRows` cells, row by row from the upper hoist: the mean colour, in linear light, of the
- * painted pixels in each; null where less than half of the cell is painted. `colours[i]` belongs to label i + 1.
+ * painted pixels in each; null where less than half of the cell is painted. `colours` are those of the paints.
  *
  * Throws RangeError where a label has no colour.
  */
-export function measureGrid(map: LabelMap, colours: readonly LinearRgb[]): readonly (LinearRgb | null)[] {
+export function measureGrid(
+  map: LabelMap,
+  colours: List<PaintIndex, LinearRgb>,
+): readonly (LinearRgb | null)[] {
   const cells: (LinearRgb | null)[] = [];
   for (let row = 0; row < gridRows; row += 1) {
     for (let column = 0; column < gridColumns; column += 1) {
@@ -35,26 +39,26 @@ function stretch(at: number, cells: number, pixels: number): readonly [number, n
 
 function meanOf(
   { width, labels }: LabelMap,
-  colours: readonly LinearRgb[],
+  colours: List<PaintIndex, LinearRgb>,
   left: number,
   right: number,
   top: number,
   bottom: number,
 ): LinearRgb | null {
-  const counts = new Map<number, number>();
+  const counts = new Map<Label, number>();
   for (let y = top; y < bottom; y += 1) {
     for (let x = left; x < right; x += 1) {
-      const label = labels[y * width + x] as number;
+      const label = labels[y * width + x] as Label;
       counts.set(label, (counts.get(label) ?? 0) + 1);
     }
   }
-  const empty = counts.get(0) ?? 0;
+  const empty = counts.get(transparent) ?? 0;
   const painted = (right - left) * (bottom - top) - empty;
   if (painted < coveredFrom * (painted + empty)) return null;
   let [linearR, linearG, linearB] = [0, 0, 0];
   for (const [label, count] of counts) {
-    if (label === 0) continue;
-    const colour = colours[label - 1];
+    if (label === transparent) continue;
+    const colour = colours[paintOf(label)];
     if (colour === undefined) throw new RangeError(`label ${label} has no colour`);
     linearR += (count * colour.linearR) / painted;
     linearG += (count * colour.linearG) / painted;

@@ -1,8 +1,9 @@
 // Floor 3, step 2. The picture of a label drawing → a map that says which paint each pixel shows.
+import { type Label, type List, labelOf, type PaintIndex, paintOf } from "../svg/paintnumber.ts";
 import { type Raster, wordOf, wordsOf } from "./raster.ts";
 
 /**
- * Which paint each pixel shows, row by row from the upper hoist: 0 is transparent, `n` is the paint with index n − 1.
+ * Which paint each pixel shows, row by row from the upper hoist: a {@link Label}.
  * `exactShare` is the fraction of pixels that were exact codes (the rest took the nearest label).
  */
 export interface LabelMap {
@@ -22,15 +23,15 @@ const mostOpen = 0.1;
 const fewOpen = 10_000;
 
 /**
- * Reads a label picture. `codes[i]` is the code colour (0xrrggbb) of the paint with index i. Blended pixels (clip paths
+ * Reads a label picture. `codes` are the code colours (0xrrggbb) of the paints. Blended pixels (clip paths
  * are always anti-aliased) take the label of that known neighbour whose code is nearest to them.
  */
-export function readLabels(raster: Raster, codes: readonly number[]): LabelMap {
+export function readLabels(raster: Raster, codes: List<PaintIndex, number>): LabelMap {
   const { width, height } = raster;
   const pixels = wordsOf(raster);
   const labels = new Uint16Array(width * height);
   const known = new Map<number, number>();
-  for (const [index, code] of codes.entries()) known.set(wordOf(code), index + 1);
+  for (const [paint, code] of codes.entries()) known.set(wordOf(code), labelOf(paint));
   const open: number[] = [];
   const bytes = Buffer.from(pixels.buffer, pixels.byteOffset, pixels.byteLength);
   for (let row = 0; row < labels.length; row += width) {
@@ -71,7 +72,7 @@ function settle(
   height: number,
   open: readonly number[],
   pixels: Uint32Array,
-  codes: readonly number[],
+  codes: List<PaintIndex, number>,
 ): void {
   let waiting = open;
   while (waiting.length > 0) {
@@ -97,7 +98,7 @@ function nearestNeighbour(
   height: number,
   at: number,
   pixel: number,
-  codes: readonly number[],
+  codes: List<PaintIndex, number>,
 ): number {
   const x = at % width;
   const y = (at - x) / width;
@@ -106,9 +107,9 @@ function nearestNeighbour(
   for (let dy = -1; dy <= 1; dy += 1) {
     for (let dx = -1; dx <= 1; dx += 1) {
       if (x + dx < 0 || x + dx >= width || y + dy < 0 || y + dy >= height) continue;
-      const label = labels[at + dy * width + dx] as number;
+      const label = labels[at + dy * width + dx] as Label;
       if (label === unknown || label === 0) continue;
-      const distance = distanceOf(pixel, wordOf(codes[label - 1] ?? 0)) + (dx !== 0 && dy !== 0 ? 1 : 0);
+      const distance = distanceOf(pixel, wordOf(codes[paintOf(label)] ?? 0)) + (dx !== 0 && dy !== 0 ? 1 : 0);
       if (distance < bestDistance) {
         best = label;
         bestDistance = distance;

@@ -1,4 +1,5 @@
 // Floor 3, part of step 6. The colours that a paint has along its lines, where it is not the same all over.
+import type { Label } from "../svg/paintnumber.ts";
 import type { LabelMap } from "./labelmap.ts";
 import type { Raster } from "./raster.ts";
 import { isInner, type SeenPaint, summariseSeen } from "./seencolour.ts";
@@ -17,11 +18,11 @@ export function measureBeside(
   picture: Raster,
   map: LabelMap,
   lines: readonly Line[],
-  label: number,
+  label: Label,
   reach: number,
-): ReadonlyMap<number, SeenPaint> {
+): ReadonlyMap<Label, SeenPaint> {
   const offsets = offsetsWithin(Math.max(close, reach));
-  const found = new Map<number, Set<number>>();
+  const found = new Map<Label, Set<number>>();
   for (const line of lines) {
     if (line.a !== label && line.b !== label) continue;
     const other = line.a === label ? line.b : line.a;
@@ -55,7 +56,7 @@ function offsetsWithin(radius: number): readonly Offset[] {
 /** Adds what lies close; else what lies no further than the nearest there is. */
 function collect(
   map: LabelMap,
-  label: number,
+  label: Label,
   x: number,
   y: number,
   offsets: readonly Offset[],

@@ -1,4 +1,5 @@
 // Floor 3, a check on step 2. What the true rendering shows where the label map gives another paint.
+import { type Label, type List, type PaintIndex, paintOf } from "../svg/paintnumber.ts";
 import type { LabelMap } from "./labelmap.ts";
 import { type Raster, wordOf, wordsOf } from "./raster.ts";
 
@@ -14,13 +15,13 @@ const within = 2;
 /**
  * Returns, by colour (0xrrggbb, or {@link nothing}), how many pixels of `picture` show that where the map has a paint of
  * another colour, or none: exactly the colour of another paint, or, inside an area, anything that `isOther` tells apart.
- * `colours[i]` is what the paint with index i shows; undefined where that is not one colour: there only what is transparent
+ * `colours` is what each paint shows; undefined where that is not one colour: there only what is transparent
  * counts. Picture and map have the same size.
  */
 export function countLost(
   picture: Raster,
   map: LabelMap,
-  colours: readonly (number | undefined)[],
+  colours: List<PaintIndex, number | undefined>,
   isOther: IsOther,
 ): ReadonlyMap<number, number> {
   const pixels = wordsOf(picture);
@@ -28,9 +29,9 @@ export function countLost(
   const known = new Set(words);
   const lost = new Map<number, number>();
   for (let at = 0; at < map.labels.length; at += 1) {
-    const label = map.labels[at] as number;
+    const label = map.labels[at] as Label;
     const pixel = pixels[at] as number;
-    const expected = label === 0 ? 0 : words[label - 1];
+    const expected = label === 0 ? 0 : words[paintOf(label)];
     if (pixel === expected) continue;
     const seen = pixel >>> 24 < 128 ? nothing : codeOf(pixel);
     const isKnown = expected !== undefined && known.has(pixel) && !isMixture(map, words, at, pixel);
@@ -48,7 +49,7 @@ const codeOf = (word: number): number => ((word & 0xff) << 16) | (word & 0xff00)
 /** Whether a pixel can be a smoothed border of the paints around it: the colour of none, and no channel beyond theirs. */
 function isMixture(
   { width, height, labels }: LabelMap,
-  words: readonly (number | undefined)[],
+  words: List<PaintIndex, number | undefined>,
   at: number,
   pixel: number,
 ): boolean {
@@ -57,7 +58,7 @@ function isMixture(
   const around: number[] = [];
   for (let row = Math.max(0, y - 1); row <= Math.min(height - 1, y + 1); row += 1)
     for (let column = Math.max(0, x - 1); column <= Math.min(width - 1, x + 1); column += 1) {
-      const word = words[(labels[row * width + column] ?? 0) - 1];
+      const word = words[paintOf(labels[row * width + column] as Label)];
       if (word !== undefined) around.push(word);
     }
   if (around.includes(pixel)) return false;
@@ -86,15 +87,17 @@ function isInside({ width, height, labels }: LabelMap, at: number): boolean {
 export function measureSteps(
   picture: Raster,
   map: LabelMap,
-  labels: ReadonlySet<number>,
+  labels: ReadonlySet<Label>,
   reach: number,
   isOther: IsOther,
-): ReadonlyMap<number, number> {
-  const steps = new Map<number, number>();
+): ReadonlyMap<Label, number> {
+  const steps = new Map<Label, number>();
   if (labels.size === 0) return steps;
   const pixels = wordsOf(picture);
   const { width, height } = map;
-  const inside = Uint8Array.from(map.labels, (label, at) => (labels.has(label) && isInside(map, at) ? 1 : 0));
+  const inside = Uint8Array.from(map.labels, (label, at) =>
+    labels.has(label as Label) && isInside(map, at) ? 1 : 0,
+  );
   const look = (first: number, stride: number, count: number): void => {
     let run = 0;
     for (let index = 0; index < count; index += 1) {
@@ -105,7 +108,7 @@ export function measureSteps(
           : (inside[at] ?? 0);
       if (run <= reach) continue;
       const [here, there] = [pixels[at] as number, pixels[at - reach * stride] as number];
-      const label = map.labels[at] as number;
+      const label = map.labels[at] as Label;
       if (here !== there && isOther(codeOf(here), codeOf(there)))
         steps.set(label, (steps.get(label) ?? 0) + 1 / reach);
     }

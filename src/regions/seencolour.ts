@@ -1,5 +1,7 @@
 // Floor 3, step 6. The colour that really shows where a paint is translucent, a gradient or a pattern.
 import type { LinearRgb } from "../colour/colour.ts";
+import { linearOfByte } from "../colour/srgb.ts";
+import type { Label } from "../svg/paintnumber.ts";
 import type { LabelMap } from "./labelmap.ts";
 import type { Raster } from "./raster.ts";
 
@@ -17,7 +19,7 @@ const trimmed = 0.02;
  * Looks at the true rendering, at least 1 px inside `label` (anywhere in it where it is thinner than that).
  * `picture` has the size of `map`. Lightest and darkest are the means of the outermost 2 % by luminance.
  */
-export function measureSeen(picture: Raster, map: LabelMap, label: number): SeenPaint | null {
+export function measureSeen(picture: Raster, map: LabelMap, label: Label): SeenPaint | null {
   let inside = pixelsOf(map, label, true);
   if (inside.length === 0) inside = pixelsOf(map, label, false);
   return summariseSeen(picture, inside);
@@ -35,7 +37,7 @@ export function summariseSeen(picture: Raster, pixels: readonly number[]): SeenP
   };
 }
 
-function pixelsOf(map: LabelMap, label: number, inner: boolean): number[] {
+function pixelsOf(map: LabelMap, label: Label, inner: boolean): number[] {
   const { width, height, labels } = map;
   const found: number[] = [];
   for (let y = 0; y < height; y += 1) {
@@ -48,7 +50,7 @@ function pixelsOf(map: LabelMap, label: number, inner: boolean): number[] {
 }
 
 /** Whether a pixel and the four beside it lie in the map and have `label`. */
-export function isInner({ width, height, labels }: LabelMap, x: number, y: number, label: number): boolean {
+export function isInner({ width, height, labels }: LabelMap, x: number, y: number, label: Label): boolean {
   if (x < 1 || y < 1 || x >= width - 1 || y >= height - 1) return false;
   const at = y * width + x;
   return (
@@ -59,11 +61,6 @@ export function isInner({ width, height, labels }: LabelMap, x: number, y: numbe
     labels[at + width] === label
   );
 }
-
-const linearOfByte = Float64Array.from({ length: 256 }, (_, byte) => {
-  const encoded = byte / 255;
-  return encoded <= 0.04045 ? encoded / 12.92 : ((encoded + 0.055) / 1.055) ** 2.4;
-});
 
 function linearAt({ rgba }: Raster, at: number): LinearRgb {
   return {

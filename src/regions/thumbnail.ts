@@ -1,6 +1,7 @@
 // Floor 3. A label map → small pictures of the flag in any colours, without rendering it again, and many of them in one.
 import type { LinearRgb } from "../colour/colour.ts";
-import { encodeByte } from "../colour/colourtext.ts";
+import { encodeByte } from "../colour/srgb.ts";
+import { type Label, type List, type PaintIndex, paintOf } from "../svg/paintnumber.ts";
 import type { LabelMap } from "./labelmap.ts";
 import type { Raster } from "./raster.ts";
 
@@ -10,7 +11,7 @@ export class Thumbnail {
   readonly height: number;
   /** Per small pixel: where its part of `labels` and `counts` begins. */
   private readonly starts: Int32Array;
-  private readonly labels: number[] = [];
+  private readonly labels: Label[] = [];
   private readonly counts: number[] = [];
 
   /** Small pixels are boxes of `map`; `width` and `height` are at least 1 and no more than those of the map. */
@@ -18,7 +19,7 @@ export class Thumbnail {
     this.width = width;
     this.height = height;
     this.starts = new Int32Array(width * height + 1);
-    const counts = new Map<number, number>();
+    const counts = new Map<Label, number>();
     for (let y = 0; y < height; y += 1) {
       const [top, bottom] = bounds(y, height, map.height);
       for (let x = 0; x < width; x += 1) {
@@ -26,7 +27,7 @@ export class Thumbnail {
         counts.clear();
         for (let row = top; row < bottom; row += 1)
           for (let at = row * map.width + left; at < row * map.width + right; at += 1) {
-            const label = map.labels[at] as number;
+            const label = map.labels[at] as Label;
             counts.set(label, (counts.get(label) ?? 0) + 1);
           }
         this.labels.push(...counts.keys());
@@ -36,8 +37,8 @@ export class Thumbnail {
     }
   }
 
-  /** Paints the flag: `colours[label]` in linear light, none for what is transparent. */
-  paint(colours: readonly (LinearRgb | undefined)[]): Raster {
+  /** Paints the flag: `colours` in linear light, none for what is transparent. */
+  paint(colours: List<PaintIndex, LinearRgb | undefined>): Raster {
     const rgba = new Uint8Array(4 * this.width * this.height);
     const whole = colours.map((colour) =>
       colour === undefined
@@ -47,12 +48,12 @@ export class Thumbnail {
     for (let at = 0; at < this.width * this.height; at += 1) {
       // Most pixels show one label alone.
       if ((this.starts[at + 1] as number) - (this.starts[at] as number) === 1) {
-        rgba.set(whole[this.labels[this.starts[at] as number] as number] ?? [], 4 * at);
+        rgba.set(whole[paintOf(this.labels[this.starts[at] as number] as Label)] ?? [], 4 * at);
         continue;
       }
       let [r, g, b, painted, all] = [0, 0, 0, 0, 0];
       for (let index = this.starts[at] as number; index < (this.starts[at + 1] as number); index += 1) {
-        const [colour, count] = [colours[this.labels[index] as number], this.counts[index] as number];
+        const [colour, count] = [colours[paintOf(this.labels[index] as Label)], this.counts[index] as number];
         all += count;
         if (colour === undefined) continue;
         painted += count;

@@ -1,14 +1,15 @@
 // Floor 3, step 4. Lines between paints, traced between the pixels of a label map. One method and one tolerance for
 // every flag: follow the cracks between two labels from junction to junction, take the middle of every crack, and
 // straighten the path as long as no middle lies further than `tolerance` from it.
+import type { Label } from "../svg/paintnumber.ts";
 import type { LabelMap } from "./labelmap.ts";
 import { measurePath, simplify } from "./polyline.ts";
 import { eachContact, findRuns, type Runs } from "./runs.ts";
 
 /** One line: where the labels `a` < `b` meet, as x, y pairs in pixels from the upper hoist corner. */
 export interface Line {
-  readonly a: number;
-  readonly b: number;
+  readonly a: Label;
+  readonly b: Label;
   readonly points: readonly number[];
   /** In pixels. */
   readonly length: number;
@@ -208,8 +209,8 @@ class Tracer {
     // A loop with less than three corners has shrunk to nothing: it is kept as it is.
     const points = isLoop && straight.length < 8 ? path : straight;
     this.lines.push({
-      a: Math.floor(pair / 0x10000),
-      b: pair % 0x10000,
+      a: Math.floor(pair / 0x10000) as Label,
+      b: (pair % 0x10000) as Label,
       points,
       length: measurePath(points),
       focusShare,

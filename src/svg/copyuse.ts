@@ -14,55 +14,45 @@ export function findExpandable(instance: Instance): Instance | undefined {
 }
 
 /**
- * Returns a group that shows what the `use` showed (SVG 2, section 5.5: `use` as a group, its x and y behind its
- * transform), with `colours` on it. Ids are left out of the copy: what they name stays where it was.
+ * Returns the name and attributes of what is drawn for a showing: for a `use` a group (SVG 2, section 5.5: its x and y behind
+ * its transform), for a symbol or svg in it an svg, in the size that the `use` asks for.
  */
-export function expandUse(use: Instance, colours: CopyColours): SvgElement {
-  const {
-    x,
-    y,
-    width: _width,
-    height: _height,
-    href: _href,
-    "xlink:href": _xlink,
-    ...kept
-  } = use.element.attributes;
+export function drawnFor({ element, parent }: Instance): Pick<SvgElement, "name" | "attributes"> {
+  if (element.name === "use") return { name: "g", attributes: groupOf(element.attributes) };
+  const hasViewport = element.name === "symbol" || element.name === "svg";
+  if (!hasViewport || parent?.element.name !== "use") return element;
+  const { attributes: asked } = parent.element;
+  const width = asked["width"] ?? element.attributes["width"] ?? "100%";
+  const height = asked["height"] ?? element.attributes["height"] ?? "100%";
+  return { name: "svg", attributes: { ...element.attributes, width, height } };
+}
+
+function groupOf(use: SvgElement["attributes"]): SvgElement["attributes"] {
+  const { x, y, width: _width, height: _height, href: _href, "xlink:href": _xlink, ...kept } = use;
   const shift = x === undefined && y === undefined ? "" : `translate(${x ?? 0} ${y ?? 0})`;
   const transform = `${kept["transform"] ?? ""} ${shift}`.trim();
-  const attributes: Record<string, string> = { ...kept, ...(transform === "" ? {} : { transform }) };
-  const [target] = use.children;
-  return {
-    ...use.element,
-    name: "g",
-    attributes,
-    children: target === undefined ? [] : [copy(target, colours)],
-  };
+  return transform === "" ? kept : { ...kept, transform };
+}
+
+/** Returns a group that shows what the `use` showed, with `colours` on it. Ids are left out: what they name stays where it was. */
+export function expandUse(use: Instance, colours: CopyColours): SvgElement {
+  return { ...use.element, ...drawnFor(use), children: copyChildren(use, colours) };
 }
 
 function copy(instance: Instance, colours: CopyColours): SvgElement {
-  const { element, parent } = instance;
-  const { id: _id, ...attributes } =
-    element.name === "use" ? expandUse(instance, colours).attributes : element.attributes;
-  const painted = { ...attributes, ...Object.fromEntries(colours.get(instance) ?? []) };
-  const children =
-    element.name === "use" ? expandUse(instance, colours).children : copyChildren(instance, colours);
-  const isShownSymbol = element.name === "symbol" && parent?.element.name === "use";
-  if (isShownSymbol || (element.name === "svg" && parent?.element.name === "use")) {
-    const size = {
-      width: parent.element.attributes["width"] ?? painted["width"] ?? "100%",
-      height: parent.element.attributes["height"] ?? painted["height"] ?? "100%",
-    };
-    return { ...element, name: "svg", attributes: { ...painted, ...size }, children };
-  }
-  return { ...element, name: element.name === "use" ? "g" : element.name, attributes: painted, children };
+  const { name, attributes: drawn } = drawnFor(instance);
+  const { id: _id, ...attributes } = drawn;
+  return {
+    ...instance.element,
+    name,
+    attributes: { ...attributes, ...Object.fromEntries(colours.get(instance) ?? []) },
+    children: copyChildren(instance, colours),
+  };
 }
 
-function copyChildren(instance: Instance, colours: CopyColours): SvgNode[] {
-  let at = 0;
-  return instance.element.children.map((child) => {
-    if (child.type === "text") return child;
-    const shown = instance.children[at];
-    at += 1;
-    return shown === undefined ? child : copy(shown, colours);
-  });
+/** What is written inside it, and behind that what a `use` shows. */
+function copyChildren({ element, children }: Instance, colours: CopyColours): readonly SvgNode[] {
+  const shown = children.map((child) => copy(child, colours));
+  const inside = element.children.map((child) => (child.type === "text" ? child : (shown.shift() ?? child)));
+  return [...inside, ...shown];
 }

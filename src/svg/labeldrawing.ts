@@ -1,16 +1,18 @@
 // Floor 2, step 6. The label drawing: the same geometry with every paint in its own flat code colour and no
 // anti-aliasing, so that its picture is the map of paints. `use` is expanded, opacity goes.
+import { drawnFor } from "./copyuse.ts";
 import * as allow from "./gate/allowlist.ts";
+import { inheritInto } from "./gate/drawnwalk.ts";
 import type { Instance } from "./instance.ts";
 import { type PaintedShapes, visibleFrom } from "./paint.ts";
+import { labelOf, type PaintIndex } from "./paintnumber.ts";
 import { findReference } from "./style/attributevalue.ts";
-import { properties } from "./style/property.ts";
 import { findHref, type SvgElement, type SvgNode } from "./tree.ts";
 import { writeSized } from "./writesvg.ts";
 
-/** Code colour of the paint with `index` in `PaintedShapes.paints`, as 0xrrggbb; all different up to 2^24. */
-export function codeOf(index: number): number {
-  return Math.imul(index + 1, 0x61c8b) & 0xffffff;
+/** Code colour of a paint, as 0xrrggbb; all different up to 2^24. */
+export function codeOf(paint: PaintIndex): number {
+  return Math.imul(labelOf(paint), 0x61c8b) & 0xffffff;
 }
 
 /** Returns the label drawing as SVG text, to be rendered at exactly `widthPixels` × `heightPixels`. */
@@ -39,7 +41,6 @@ const left = new Set([
   "lang",
   "role",
 ]);
-const sizeOfUse = new Set(["x", "y", "width", "height"]);
 
 type Attributes = Record<string, string>;
 
@@ -52,12 +53,12 @@ class LabelWriter {
 
   constructor(shapes: PaintedShapes) {
     this.shapes = shapes;
-    const indexOf = new Map(shapes.paints.map((paint, index) => [paint.key, index]));
+    const codeOfKey = new Map(
+      shapes.paints.map(({ key }, paint) => [key, `#${codeOf(paint).toString(16).padStart(6, "0")}`]),
+    );
     for (const { instance, property, key } of shapes.uses) {
       const codes = this.codes.get(instance) ?? {};
-      codes[property] = `#${codeOf(indexOf.get(key) ?? 0)
-        .toString(16)
-        .padStart(6, "0")}`;
+      codes[property] = codeOfKey.get(key) ?? "none";
       this.codes.set(instance, codes);
     }
     for (const instance of shapes.resolved.instances) {
@@ -70,37 +71,22 @@ class LabelWriter {
   write(): SvgElement {
     const { root } = this.shapes.resolved;
     const body = this.emitChildren(root);
-    const attributes = this.geometry(root.element);
-    for (const name of sizeOfUse) delete attributes[name];
+    const attributes = this.geometry(root.element.attributes);
     const definitions = make("defs", {}, this.emitDefinitions());
     return make("svg", attributes, [definitions, ...body]);
   }
 
   private emitChildren(instance: Instance): SvgNode[] {
-    return instance.children.flatMap((child) => this.emit(child, instance));
+    return instance.children.flatMap((child) => this.emit(child));
   }
 
-  private emit(instance: Instance, parent: Instance): SvgNode[] {
-    const { element } = instance;
-    if (element.attributes["display"] === "none") return [];
-    const attributes = this.geometry(element);
-    if (allow.shapes.has(element.name)) return this.emitShape(instance, attributes);
-    if (element.name === "use") {
-      const shift = `translate(${element.attributes["x"] ?? 0} ${element.attributes["y"] ?? 0})`;
-      for (const name of sizeOfUse) delete attributes[name];
-      attributes["transform"] = `${attributes["transform"] ?? ""} ${shift}`.trim();
-      return wrap("g", attributes, this.emitChildren(instance));
-    }
-    if (element.name === "g") return wrap("g", attributes, this.emitChildren(instance));
-    const isTarget = parent.element.name === "use";
-    if (element.name === "svg" || (element.name === "symbol" && isTarget)) {
-      return wrap(
-        "svg",
-        isTarget ? { ...attributes, ...sizeFrom(parent.element, element) } : attributes,
-        this.emitChildren(instance),
-      );
-    }
-    return [];
+  private emit(instance: Instance): SvgNode[] {
+    if (instance.element.attributes["display"] === "none") return [];
+    const { name, attributes: drawn } = drawnFor(instance);
+    const attributes = this.geometry(drawn);
+    if (allow.shapes.has(name)) return this.emitShape(instance, attributes);
+    const children = name === "g" || name === "svg" ? this.emitChildren(instance) : [];
+    return children.length === 0 ? [] : [make(name, attributes, children)];
   }
 
   private emitShape(instance: Instance, attributes: Attributes): SvgNode[] {
@@ -120,10 +106,10 @@ class LabelWriter {
     ];
   }
 
-  /** Attributes of `element` that shape it; what they point at will be defined. */
-  private geometry(element: SvgElement): Attributes {
+  /** Those of an element's attributes that shape it; what they point at will be defined. */
+  private geometry(all: SvgElement["attributes"]): Attributes {
     const attributes: Attributes = {};
-    for (const [name, value] of Object.entries(element.attributes))
+    for (const [name, value] of Object.entries(all))
       if (!left.has(name) && !name.startsWith("data-") && !name.startsWith("aria-")) attributes[name] = value;
     for (const value of Object.values(attributes)) this.need(value);
     return attributes;
@@ -151,7 +137,7 @@ class LabelWriter {
         definitions.push(
           make(
             "marker",
-            { ...inheritedAttributes, ...this.geometry(element), id },
+            { ...inheritedAttributes, ...this.geometry(element.attributes), id },
             this.emitChildren(marker),
           ),
         );
@@ -159,7 +145,7 @@ class LabelWriter {
   }
 
   /** A clip path, mask or what they use: copied with its own colours. */
-  private copy(element: SvgElement, above: Attributes): SvgElement {
+  private copy(element: SvgElement, above: SvgElement["attributes"]): SvgElement {
     const attributes: Attributes = { ...above, ...element.attributes };
     for (const value of Object.values(attributes)) this.need(value);
     const href = findHref(element);
@@ -172,27 +158,12 @@ class LabelWriter {
   }
 
   /** What `element` inherits from the elements around it in the file. */
-  private inheritedAt(element: SvgElement): Attributes {
-    const attributes: Attributes = {};
+  private inheritedAt(element: SvgElement): SvgElement["attributes"] {
     const found = this.shapes.resolved.instances.find((instance) => instance.element === element);
-    const chain: SvgElement[] = [];
-    for (let at = found?.parent ?? null; at !== null; at = at.parent) chain.unshift(at.element);
-    for (const ancestor of chain) {
-      for (const [name, value] of Object.entries(ancestor.attributes))
-        if (properties.get(name)?.inherits === true) attributes[name] = value;
-    }
-    return attributes;
+    const inside = (at: Instance | null): SvgElement["attributes"] =>
+      at === null ? {} : inheritInto(at.element, inside(at.parent));
+    return inside(found?.parent ?? null);
   }
-}
-
-function sizeFrom(use: SvgElement, target: SvgElement): Attributes {
-  const width = use.attributes["width"] ?? target.attributes["width"] ?? "100%";
-  const height = use.attributes["height"] ?? target.attributes["height"] ?? "100%";
-  return { width, height };
-}
-
-function wrap(name: string, attributes: Attributes, children: readonly SvgNode[]): SvgNode[] {
-  return children.length === 0 ? [] : [make(name, attributes, children)];
 }
 
 function make(name: string, attributes: Attributes, children: readonly SvgNode[]): SvgElement {

@@ -43,19 +43,18 @@ export function recolourSelected(
   const targets = all.filter(({ instance, source }) => source.hex === change.replace && only.has(instance));
   const isTarget = new Set(targets);
   const covers = (uses: readonly Target[]): boolean => uses.every((use) => isTarget.has(use));
-  const expanded = findExpanded(
-    targets,
-    (target) => isDeclaredFor(target, all, covers) || findOverride(target, all, covers) !== undefined,
-  );
+  const expanded = new Set<Instance>();
   for (const target of targets) {
     const { instance, property, source } = target;
     const value = formatColour(change.with, source.alpha01);
     const place = findOverride(target, all, covers);
+    const use = findExpandable(instance);
     if (source.site !== null && isDeclaredFor(target, all, covers))
       edits.set(source.site.element, source.site.name, value);
     else if (place !== undefined) edits.set(place, property, value);
-    else if (findOutermost(instance, expanded) === undefined)
-      throw new Error(`the colour of <${instance.element.name}> has no place of its own`);
+    // What cannot change where it is declared gets a copy of its own.
+    else if (use !== undefined) expanded.add(use);
+    else throw new Error(`the colour of <${instance.element.name}> has no place of its own`);
   }
   for (const use of expanded)
     edits.replace(use.element, expandUse(use, coloursIn(use, targets, change.with)));
@@ -74,28 +73,10 @@ function isDeclaredFor(
   return site !== null && covers(all.filter((use) => isSame(use.source.site)));
 }
 
-/** The outermost `use` of each target that cannot change where it is declared: it gets a copy of its own. */
-function findExpanded(
-  targets: readonly Target[],
-  canChange: (target: Target) => boolean,
-): ReadonlySet<Instance> {
-  const expanded = new Set<Instance>();
-  for (const target of targets) {
-    const use = canChange(target) ? undefined : findExpandable(target.instance);
-    if (use !== undefined) expanded.add(use);
-  }
-  return expanded;
-}
-
-function findOutermost(instance: Instance, uses: ReadonlySet<Instance>): Instance | undefined {
-  for (let at = instance.parent; at !== null; at = at.parent) if (uses.has(at)) return at;
-  return undefined;
-}
-
 function coloursIn(use: Instance, targets: readonly Target[], next: Hex): CopyColours {
   const colours = new Map<Instance, Map<PaintProperty, string>>();
   for (const { instance, property, source } of targets) {
-    if (findOutermost(instance, new Set([use])) === undefined) continue;
+    if (findExpandable(instance) !== use) continue;
     const own = colours.get(instance) ?? new Map<PaintProperty, string>();
     colours.set(instance, own.set(property, formatColour(next, source.alpha01)));
   }

@@ -1,6 +1,7 @@
 // Floor 2, step 5. Which paints a drawing shows and on which shapes: the input of the label map.
 import type { Hex } from "../colour/colour.ts";
 import type { Instance, PaintSource, ResolvedDrawing } from "./instance.ts";
+import { type List, listed, type PaintIndex } from "./paintnumber.ts";
 import { followServer } from "./paintserver.ts";
 import type { SvgElement } from "./tree.ts";
 
@@ -30,7 +31,7 @@ export interface PaintedShapes {
   readonly resolved: ResolvedDrawing;
   readonly uses: readonly PaintUse[];
   /** By first appearance in the drawing. */
-  readonly paints: readonly Paint[];
+  readonly paints: List<PaintIndex, Paint>;
   /** Shapes that show at less than half and are left out, one element each. */
   readonly faint: readonly SvgElement[];
 }
@@ -68,7 +69,7 @@ export function findPaints(resolved: ResolvedDrawing, selection?: Selection): Pa
       uses.push({ instance, property, key: paint.key, source });
     }
   }
-  return { resolved, uses, paints: [...paints.values()], faint: [...faint] };
+  return { resolved, uses, paints: listed([...paints.values()]), faint: [...faint] };
 }
 
 function describePaint(source: PaintSource, opacity: number, selected: Hex | "any" | undefined): Paint {

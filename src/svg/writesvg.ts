@@ -1,4 +1,5 @@
-// Floor 2, last step. A tree → SVG text. Only what this module writes is ever rendered or published.
+// Floor 2, last step. A tree → SVG text. Only what this module writes is ever rendered or published. svgson's `stringify`,
+// whose shape the tree has, does not serve: what ends a CDATA section breaks its text, and it loses line feeds in attributes.
 import { svgNamespace, xlinkNamespace } from "./gate/allowlist.ts";
 import { liftTransforms } from "./lifttransform.ts";
 import { properties } from "./style/property.ts";

@@ -13,6 +13,7 @@ import type { Change } from "../../src/content/study/study.ts";
 import type { Measure, MeasuredEdge } from "../../src/measure/measurement.ts";
 import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../../src/svg/instance.ts";
+import { nth } from "../numbered.ts";
 
 export const white = "#ffffff";
 export const red = "#ff0000";
@@ -73,8 +74,8 @@ export async function lookFrom(body: string, viewing: Viewing = { distance: 40 }
   const inspection = await inspectDrawing(resolve(body), viewing);
   const { view, map, looks, table } = inspection;
   const hexOf = (label: number): string | null => {
-    const rank = table.order.indexOf(label - 1);
-    return looks[rank]?.hex ?? null;
+    const rank = [...table.order].indexOf(nth(label - 1));
+    return [...looks][rank]?.hex ?? null;
   };
   const scale = view.height / 200;
   const shareOf = (hex: string): number =>

@@ -9,6 +9,7 @@ import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../../src/svg/instance.ts";
 import { codeOf, writeLabels } from "../../src/svg/labeldrawing.ts";
 import { findPaints, type Paint, type PaintedShapes } from "../../src/svg/paint.ts";
+import { labelOf } from "../../src/svg/paintnumber.ts";
 import { recolour } from "../../src/svg/recolour.ts";
 import type { Drawing } from "../../src/svg/tree.ts";
 import { writeDrawing, writeSized } from "../../src/svg/writesvg.ts";
@@ -221,7 +222,7 @@ const candidates: readonly Hex[] = [
 ];
 
 /** Returns a colour that is new to the drawing and as far from `colour` and from all its paints as may be, in sRGB bytes. */
-function chooseNew(text: string, paints: readonly Paint[], colour: Hex): Hex {
+function chooseNew(text: string, paints: PaintedShapes["paints"], colour: Hex): Hex {
   const distance = (a: Hex, b: Hex): number => {
     const [one, other] = [toRgb(a), toRgb(b)];
     return Math.max(Math.abs(one.r - other.r), Math.abs(one.g - other.g), Math.abs(one.b - other.b));
@@ -237,11 +238,11 @@ function chooseNew(text: string, paints: readonly Paint[], colour: Hex): Hex {
   return best.hex;
 }
 
-function labelsOf(paints: readonly Paint[], test: (paint: Paint) => boolean): ReadonlySet<number> {
-  return new Set(paints.flatMap((paint, index) => (test(paint) ? [index + 1] : [])));
+function labelsOf(paints: PaintedShapes["paints"], test: (paint: Paint) => boolean): ReadonlySet<number> {
+  return new Set(paints.flatMap((paint, at) => (test(paint) ? [labelOf(at)] : [])));
 }
 
-function shareOf(map: LabelMap, paints: readonly Paint[], test: (paint: Paint) => boolean): number {
+function shareOf(map: LabelMap, paints: PaintedShapes["paints"], test: (paint: Paint) => boolean): number {
   const labels = labelsOf(paints, test);
   return map.labels.reduce((count, label) => count + (labels.has(label) ? 1 : 0), 0) / map.labels.length;
 }

@@ -217,7 +217,7 @@ async function compareWithFile(
   change: Change,
   { inspection }: OpenedDrawing,
 ): Promise<Disagreement | undefined> {
-  const named = inspection.paints.find(
+  const named = [...inspection.paints].find(
     ({ flat, declared }) => flat && declared !== change.replace && declared !== change.with,
   );
   if (named?.declared == null) return undefined;

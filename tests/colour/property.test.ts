@@ -9,7 +9,7 @@ import { gradeOf, measureContrast, measureContrastRatio } from "../../src/colour
 import { measureDifference } from "../../src/colour/difference.ts";
 import { linearOfOklch, oklchOf } from "../../src/colour/space.ts";
 import { tinctureOf } from "../../src/colour/tincture.ts";
-import { simulate, simulateMachado, visions } from "../../src/colour/vision.ts";
+import { simulate, visions } from "../../src/colour/vision.ts";
 
 const hexes = fc
   .integer({ min: 0, max: 0xffffff })
@@ -140,11 +140,8 @@ describe("measures", () => {
 describe("vision", () => {
   test("every colour is seen as a colour inside sRGB", () => {
     fc.assert(
-      fc.property(linears, component, (linear, severity01) => {
+      fc.property(linears, (linear) => {
         for (const vision of visions) expectInside(simulate(linear, vision));
-        for (const deficiency of ["protan", "deutan", "tritan"] as const) {
-          expectInside(simulateMachado(linear, deficiency, severity01));
-        }
       }),
     );
   });

@@ -3,8 +3,16 @@ import type { Hex } from "../../src/colour/colour.ts";
 import { SwatchBook } from "../../src/measure/colourcache.ts";
 import { contrastOf, type PaintLook } from "../../src/measure/edgefigure.ts";
 import { measureMetrics } from "../../src/measure/edgemetric.ts";
-import type { EdgeTable, FocusStep, SeenGeometry, TableFocus } from "../../src/measure/edgetable.ts";
+import type {
+  EdgeTable,
+  FocusStep,
+  SeenGeometry,
+  TableEdge,
+  TableFocus,
+} from "../../src/measure/edgetable.ts";
 import { distanceSteps } from "../../src/measure/focusclarity.ts";
+import { type List, listed, type Rank } from "../../src/svg/paintnumber.ts";
+import { nth } from "../numbered.ts";
 
 /**
  * A table of paints and of edges `[a, b, length, focusLength?]` between them by index. Paints of one `group` are one
@@ -15,23 +23,28 @@ export function tableOf(
   edges: readonly (readonly [a: number, b: number, length: number, focusLength?: number])[],
 ): EdgeTable {
   return {
-    paints: paints.map(([id, group], index) => ({
-      id,
-      share: 1 / paints.length,
-      touchesBorder: true,
-      vanishes: false,
-      group: group ?? index,
-    })),
-    edges: edges.map(([a, b, length, focusLength = 0]) => ({
-      a,
-      b,
-      length,
-      focusLength,
-    })),
-    order: paints.map((_, index) => index),
+    paints: listed(
+      paints.map(([id, group], index) => ({
+        id,
+        share: 1 / paints.length,
+        touchesBorder: true,
+        vanishes: false,
+        group: nth(group ?? index),
+      })),
+    ),
+    edges: edges.map(([a, b, length, focusLength = 0]) => edgeOf(a, b, length, focusLength)),
+    order: listed(paints.map((_, index) => nth(index))),
     focus: noFocus,
   };
 }
+
+/** An edge between two paints, by rank. */
+export const edgeOf = (a: number, b: number, length: number, focusLength = 0): TableEdge => ({
+  a: nth(a),
+  b: nth(b),
+  length,
+  focusLength,
+});
 
 export const noFocus: TableFocus = { source: "none", share: 0, charges: [], steps: [] };
 
@@ -42,7 +55,7 @@ export const focusOf = (
 ): TableFocus => ({
   source: "found",
   share: 0.1,
-  charges: charges.map((outline) => outline.map(([a, b, length]) => ({ a, b, length }))),
+  charges: charges.map((outline) => outline.map(([a, b, length]) => ({ a: nth(a), b: nth(b), length }))),
   steps,
 });
 
@@ -51,13 +64,13 @@ export const allSteps = (edges: FocusStep["edges"]): readonly FocusStep[] =>
   distanceSteps.map((distance) => ({ distance, left: 1, span: 10, edges }));
 
 /** Flat looks of these colours. A name is the colour itself, so that a test reads what it says. */
-export const looksOf = (...hexes: readonly Hex[]): readonly PaintLook[] =>
-  hexes.map((hex) => ({ hex, name: hex, uneven: null }));
+export const looksOf = (...hexes: readonly Hex[]): List<Rank, PaintLook> =>
+  listed(hexes.map((hex) => ({ hex, name: hex, uneven: null })));
 
 /** What every metric says of black beside white: for edges that are typed by hand, before what matters of them. */
 export const anyFigures = (() => {
   const book = new SwatchBook({ black: 5, white: 85 });
-  const [one, other] = looksOf("#000000", "#ffffff") as readonly [PaintLook, PaintLook];
+  const [one, other] = [...looksOf("#000000", "#ffffff")] as [PaintLook, PaintLook];
   const { contrast, pair: worst } = contrastOf(one, other, book);
   const wholes = [one.hex, other.hex] as const;
   return measureMetrics({
@@ -96,12 +109,18 @@ export function seenOf(given: {
   return {
     heightPixels,
     flagPixels: given.flagPixels ?? pixels.reduce((sum, count) => sum + count, 0),
-    pixels,
-    touchesBorder: pixels.map(() => true),
-    remains: pixels.map(() => true),
-    group: pixels.map((_, index) => part[index] ?? index),
-    lines: lines.map((line) => ({ focusShare: 0, outlineShares: [], ...line })),
+    pixels: listed(pixels),
+    touchesBorder: listed(pixels.map(() => true)),
+    remains: listed(pixels.map(() => true)),
+    group: listed(pixels.map((_, index) => nth(part[index] ?? index))),
+    lines: lines.map((line) => ({
+      focusShare: 0,
+      outlineShares: [],
+      ...line,
+      a: nth(line.a),
+      b: nth(line.b),
+    })),
     focus: { source: "none", pixels: 0, chargeCount: 0, steps: [] },
-    part: pixels.map((_, index) => part[index]),
+    part: listed(pixels.map((_, index) => (part[index] === undefined ? undefined : nth(part[index])))),
   };
 }

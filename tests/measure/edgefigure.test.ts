@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { SwatchBook } from "../../src/measure/colourcache.ts";
 import { contrastOf, endsOf } from "../../src/measure/edgefigure.ts";
 import { pairOf } from "../../src/measure/options/candidate.ts";
+import { nth } from "../numbered.ts";
 import { looksOf, tableOf } from "./build.ts";
 import { contrast } from "./oracle.ts";
 
@@ -11,7 +12,9 @@ const uneven = { hex: "#445566", name: "sky", uneven: { lightest: "#8899aa", dar
 describe("a pair of paints", () => {
   test("has the ids and the names of the table", () => {
     const table = tableOf([["p1"], ["p2"], ["p3s"]], []);
-    expect(pairOf({ table, looks: looksOf("#111111", "#222222", "#333333") }, { a: 0, b: 2 })).toEqual({
+    expect(
+      pairOf({ table, looks: looksOf("#111111", "#222222", "#333333") }, { a: nth(0), b: nth(2) }),
+    ).toEqual({
       a: "p1",
       b: "p3s",
       names: ["#111111", "#333333"],

@@ -7,7 +7,7 @@ import { compareLooks } from "../../src/measure/comparelooks.ts";
 import type { EdgeTable, FocusStep } from "../../src/measure/edgetable.ts";
 import { distanceSteps, findLastsTo, measureFocus } from "../../src/measure/focusclarity.ts";
 import { measureLooks } from "../../src/measure/measurelooks.ts";
-import { allSteps, focusOf, frame, looksOf, noFocus, tableOf } from "./build.ts";
+import { allSteps, edgeOf, focusOf, frame, looksOf, noFocus, tableOf } from "./build.ts";
 
 /** Steps from 10 on with what is left, and how far the largest piece spans at each. */
 const stepsOf = (left: readonly number[], spans: readonly number[] = left.map(() => 10)) =>
@@ -63,7 +63,7 @@ describe("findLastsTo", () => {
 });
 
 describe("measureFocus", () => {
-  const edge = (b: number, focusLength: number, length = focusLength) => ({ a: 0, b, length, focusLength });
+  const edge = (b: number, focusLength: number, length = focusLength) => edgeOf(0, b, length, focusLength);
 
   test("says of each step what is left and how clear its own edges are there", () => {
     const steps: readonly FocusStep[] = [
@@ -170,7 +170,7 @@ describe("in a measure and in a comparison", () => {
       ...tableOf([["p1"], ["p2"], ["p3"]], [[0, 1, 2, 2]]),
       focus: focusOf([
         ...table.focus.steps.slice(0, 5),
-        { distance: 320, left: 1, span: 1, edges: [edgeBetween(1, 2, 1)] },
+        { distance: 320, left: 1, span: 1, edges: [edgeOf(1, 2, 1, 1)] },
       ]),
     };
     const [was, is] = compared(far, ["#ffffff", "#ff0000", "#ffff00"], ["#ffffff", "#ff0000", "#ff0000"]);
@@ -203,5 +203,3 @@ describe("in a measure and in a comparison", () => {
     expect(at("#ff0000")[1]).toMatchObject({ clarity: 100, outlineClear: 1 });
   });
 });
-
-const edgeBetween = (a: number, b: number, length: number) => ({ a, b, length, focusLength: length });

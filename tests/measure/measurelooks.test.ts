@@ -2,9 +2,11 @@
 import { describe, expect, test } from "vitest";
 import { defaultCloth } from "../../src/colour/cloth.ts";
 import { SwatchBook } from "../../src/measure/colourcache.ts";
-import { contrastOf, seenAlong } from "../../src/measure/edgefigure.ts";
+import { contrastOf, type PaintLook, seenAlong } from "../../src/measure/edgefigure.ts";
 import { measureEdge, measureLooks } from "../../src/measure/measurelooks.ts";
-import { frame, looksOf, tableOf } from "./build.ts";
+import { listed, type Rank } from "../../src/svg/paintnumber.ts";
+import { nth } from "../numbered.ts";
+import { edgeOf, frame, looksOf, tableOf } from "./build.ts";
 
 const pair = tableOf([["p1"], ["p2"]], [[0, 1, 1]]);
 const single = (a: `#${string}`, b: `#${string}`) =>
@@ -13,11 +15,11 @@ const single = (a: `#${string}`, b: `#${string}`) =>
 describe("a paint that looks otherwise along one edge", () => {
   // White as a whole, black to white; beside paint 1 it is black alone, beside paint 2 as it is.
   const ends = { lightest: "#ffffff", darkest: "#000000" } as const;
-  const beside = new Map([[1, { hex: "#000000", uneven: null } as const]]);
-  const looks = [
+  const beside = new Map([[nth<Rank>(1), { hex: "#000000", uneven: null } as const]]);
+  const looks = listed<Rank, PaintLook>([
     { hex: "#ffffff", name: "sky", uneven: ends, beside },
     ...looksOf("#ffffff", "#ffffff"),
-  ] as const;
+  ]);
   const table = tableOf(
     [["p1"], ["p2"], ["p3"]],
     [
@@ -32,10 +34,10 @@ describe("a paint that looks otherwise along one edge", () => {
     expect(edges.map(({ contrast }) => contrast)).toEqual([expect.closeTo(86.9565, 3), 0]);
     expect(edges[0]?.deltaE00).toBeCloseTo(100, 6);
     expect(edges[1]?.deltaE00).toBe(0);
-    expect(contrastOf(...seenAlong(looks, { a: 0, b: 1 }), new SwatchBook(defaultCloth)).contrast).toBe(
-      edges[0]?.contrast,
-    );
-    expect(seenAlong(looks, { a: 1, b: 0 }).map(({ hex, name }) => [hex, name])).toEqual([
+    expect(
+      contrastOf(...seenAlong(looks, { a: nth(0), b: nth(1) }), new SwatchBook(defaultCloth)).contrast,
+    ).toBe(edges[0]?.contrast);
+    expect(seenAlong(looks, { a: nth(1), b: nth(0) }).map(({ hex, name }) => [hex, name])).toEqual([
       ["#ffffff", "#ffffff"],
       ["#000000", "sky"],
     ]);
@@ -99,7 +101,7 @@ describe("measureEdge", () => {
     // White 100 and red 21.26: 125 · 78.74 / 146.26 = 67.3, strong; on 4 to 92 62.00. Red on black 125 · 21.26 / 46.26 =
     // 57.4, clear; on 4 to 92 125 · 18.7088 / 51.7088 = 45.2. #7f7f7f (Y 0.2122) hardly less: 45.14. #7e7e7e (Y 0.2086)
     // 56.9 here; on 4 to 92 125 · 18.36 / 51.36 = 44.7, soft, so another grade, and not said.
-    const edge = { a: 0, b: 1, length: 1, focusLength: 0 };
+    const edge = edgeOf(0, 1, 1);
     expect(measureEdge(pair, edge, looksOf("#7e7e7e", "#000000"), new SwatchBook(asCloth))).toMatchObject({
       grade: "clear",
       nearLine: false,
@@ -136,22 +138,12 @@ describe("measureEdge", () => {
     } as const;
     // Its lightest end is yellow, 3.8156 from white.
     expect(
-      measureEdge(
-        pair,
-        { a: 0, b: 1, length: 1, focusLength: 0 },
-        [white, uneven],
-        new SwatchBook(defaultCloth),
-      ).contrast,
+      measureEdge(pair, edgeOf(0, 1, 1), listed([white, uneven]), new SwatchBook(defaultCloth)).contrast,
     ).toBeCloseTo(3.8156, 4);
     const black = { ...white, hex: "#000000" } as const;
     // From black the darkest end is the near one.
     expect(
-      measureEdge(
-        pair,
-        { a: 0, b: 1, length: 1, focusLength: 0 },
-        [black, uneven],
-        new SwatchBook(defaultCloth),
-      ).contrast,
+      measureEdge(pair, edgeOf(0, 1, 1), listed([black, uneven]), new SwatchBook(defaultCloth)).contrast,
     ).toBe(0);
   });
 
@@ -161,22 +153,14 @@ describe("measureEdge", () => {
       ...look,
       uneven: ends,
     }));
-    expect(
-      measureEdge(pair, { a: 0, b: 1, length: 1, focusLength: 0 }, looks, new SwatchBook(defaultCloth))
-        .contrast,
-    ).toBe(0);
+    expect(measureEdge(pair, edgeOf(0, 1, 1), looks, new SwatchBook(defaultCloth)).contrast).toBe(0);
   });
 
   test("another cloth, another contrast", () => {
     const looks = looksOf("#ffffff", "#000000");
     // 100 and 0: 125 · 100 / 125
     expect(
-      measureEdge(
-        pair,
-        { a: 0, b: 1, length: 1, focusLength: 0 },
-        looks,
-        new SwatchBook({ black: 0, white: 100 }),
-      ).contrast,
+      measureEdge(pair, edgeOf(0, 1, 1), looks, new SwatchBook({ black: 0, white: 100 })).contrast,
     ).toBeCloseTo(100, 12);
   });
 });

@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import type { Hex } from "../../src/colour/colour.ts";
 import { compareLooks } from "../../src/measure/comparelooks.ts";
 import type { Comparison } from "../../src/measure/comparison.ts";
-import { focusOf, frame, looksOf } from "./build.ts";
+import { edgeOf, focusOf, frame, looksOf } from "./build.ts";
 import { constructed, isBorderline, randomFlag, randomHex } from "./flag.ts";
 import { contrast, difference } from "./oracle.ts";
 import { cloth, palette, tableOfFlag } from "./subject.ts";
@@ -175,7 +175,7 @@ describe("what nobody can see", () => {
     expect(contrast("#000000", under)).toBeLessThan(45);
     expect(contrast("#000000", over)).toBeGreaterThanOrEqual(45);
     const flag: Flag = { paints: ["#000000", under], edges: [[0, 1, 2, 2]] };
-    const edges = [{ a: 0, b: 1, length: 2, focusLength: 2 }];
+    const edges = [edgeOf(0, 1, 2, 2)];
     const steps = [10, 20, 40, 80, 160, 320].map((distance, index) => ({
       distance,
       left: 1 - index * 0.11,

@@ -4,6 +4,7 @@ import { SwatchBook } from "../../src/measure/colourcache.ts";
 import type { EdgeTable } from "../../src/measure/edgetable.ts";
 import { type Candidate, listCandidates, type Subject } from "../../src/measure/options/candidate.ts";
 import { measureOptions, type Option } from "../../src/measure/options/tryoptions.ts";
+import { nth } from "../numbered.ts";
 import { focusOf, looksOf, tableOf } from "./build.ts";
 import type { Flag } from "./twin.ts";
 
@@ -45,7 +46,7 @@ export function subjectsOf(flag: Flag): readonly Subject[] {
   const { paints } = flag;
   const table = tableOfFlag(flag);
   const looks = looksOf(...paints.map((hex) => hex as Hex));
-  return paints.map((_, paint) => ({ table, looks, paint }));
+  return paints.map((_, paint) => ({ table, looks, paint: nth(paint) }));
 }
 
 /** What a paint may be replaced by where no shade of its own is asked for. */

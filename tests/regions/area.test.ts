@@ -5,8 +5,15 @@ import { findRuns } from "../../src/regions/runs.ts";
 import { sidesOf, smallMaps } from "./naive.ts";
 import { drawMap, readMap } from "./picture.ts";
 
-const areasOf = (map: Parameters<typeof findRuns>[0], labelCount: number) =>
-  measureAreas(findRuns(map), labelCount);
+const areasOf = (map: Parameters<typeof findRuns>[0], labelCount: number) => {
+  const { pixels, touchesBorder, flagPixels } = measureAreas(findRuns(map), labelCount);
+  // By label, with what is transparent first.
+  return {
+    pixels: [map.labels.length - flagPixels, ...pixels],
+    touchesBorder: [false, ...touchesBorder],
+    flagPixels,
+  };
+};
 
 describe("measureAreas", () => {
   test("counts the pixels of every label, and of the flag", () => {

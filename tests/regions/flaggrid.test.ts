@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { gridColumns, gridRows, measureGrid } from "../../src/regions/flaggrid.ts";
+import { listed } from "../../src/svg/paintnumber.ts";
 import { drawMap } from "./picture.ts";
 
 const black = { linearR: 0, linearG: 0, linearB: 0 };
@@ -16,7 +17,7 @@ describe("measureGrid", () => {
   ])("stretches a flag of %i × %i pixels to one size", (width, height) => {
     const cells = measureGrid(
       drawMap(width, height, (x) => (x < width / 2 ? 1 : 2)),
-      [red, white],
+      listed([red, white]),
     );
     expect(cells).toHaveLength(gridColumns * gridRows);
     for (let row = 0; row < gridRows; row += 1) {
@@ -37,7 +38,7 @@ describe("measureGrid", () => {
     // Ten pixels a cell; the upper seven of the first row of cells are white.
     const [first, , ...rest] = measureGrid(
       drawMap(240, 160, (_, y) => (y < 7 ? 2 : 1)),
-      [black, white],
+      listed([black, white]),
     );
     expect(first?.linearG).toBeCloseTo(0.7, 9);
     expect(rest.at(-1)).toEqual(black);
@@ -46,7 +47,7 @@ describe("measureGrid", () => {
   test("rows run from the top, and columns from the hoist", () => {
     const cells = measureGrid(
       drawMap(240, 160, (x, y) => (x < 10 && y >= 150 ? 2 : 1)),
-      [black, white],
+      listed([black, white]),
     );
     expect(cells.flatMap((cell, at) => (cell?.linearR === 0 ? [] : [at]))).toEqual([
       (gridRows - 1) * gridColumns,
@@ -56,7 +57,7 @@ describe("measureGrid", () => {
   test("what is transparent counts for nothing, and a cell that is mostly so is none", () => {
     const cells = measureGrid(
       drawMap(240, 160, (x) => (x < 4 ? 0 : x < 10 ? 2 : x < 16 ? 0 : 1)),
-      [black, white],
+      listed([black, white]),
     );
     expect(cells[0]?.linearR).toBeCloseTo(1, 9);
     expect(cells[1]).toBeNull();
@@ -67,7 +68,7 @@ describe("measureGrid", () => {
     expect(() =>
       measureGrid(
         drawMap(24, 16, () => 2),
-        [black],
+        listed([black]),
       ),
     ).toThrow(RangeError);
   });

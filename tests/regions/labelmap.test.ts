@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { readLabels } from "../../src/regions/labelmap.ts";
 import type { Raster } from "../../src/regions/raster.ts";
+import { listed } from "../../src/svg/paintnumber.ts";
 import { drawPicture, readPicture } from "./picture.ts";
 
 // Two code colours far apart in every channel.
@@ -10,12 +11,12 @@ const two = "d0e0f0ff";
 const nothing = "00000000";
 
 const labelsOf = (picture: Raster, known: readonly number[] = codes): readonly number[] => [
-  ...readLabels(picture, known).labels,
+  ...readLabels(picture, listed(known)).labels,
 ];
 
 describe("readLabels", () => {
   test("exact codes become the number of their paint, from 1", () => {
-    const map = readLabels(readPicture(`${one} ${two}`, `${two} ${two}`), codes);
+    const map = readLabels(readPicture(`${one} ${two}`, `${two} ${two}`), listed(codes));
     expect([...map.labels]).toEqual([1, 2, 2, 2]);
     expect(map).toMatchObject({ width: 2, height: 2, exactShare: 1 });
   });
@@ -27,7 +28,7 @@ describe("readLabels", () => {
   });
 
   test("transparent pixels are label 0 and no blended pixels", () => {
-    const map = readLabels(readPicture(`${nothing} ${one}`), codes);
+    const map = readLabels(readPicture(`${nothing} ${one}`), listed(codes));
     expect([...map.labels]).toEqual([0, 1]);
     expect(map.exactShare).toBe(1);
   });
@@ -48,7 +49,7 @@ describe("readLabels", () => {
 
   test("a blend that happens to be nearest to a paint elsewhere takes a label beside it", () => {
     // 708090 is the third code almost exactly, but that paint is not beside the pixel.
-    const map = readLabels(readPicture(`${one} 718191ff ${two} 708090ff`), [...codes, 0x708090]);
+    const map = readLabels(readPicture(`${one} 718191ff ${two} 708090ff`), listed([...codes, 0x708090]));
     expect([...map.labels]).toEqual([1, 2, 2, 3]);
   });
 
@@ -63,7 +64,7 @@ describe("readLabels", () => {
   });
 
   test("the share of exact pixels counts the blended ones", () => {
-    expect(readLabels(readPicture(`${one} ${one} ${one} 304050ff`), codes).exactShare).toBe(0.75);
+    expect(readLabels(readPicture(`${one} ${one} ${one} 304050ff`), listed(codes)).exactShare).toBe(0.75);
   });
 
   test("a picture that starts at an odd byte of its buffer reads the same", () => {
@@ -78,7 +79,7 @@ describe("readLabels", () => {
 test("more blended pixels than a border has take no label", () => {
   const banded = (columns: number): Raster =>
     drawPicture(200, 150, (column) => (column < columns ? "#405060" : "#102030"));
-  expect(readLabels(banded(60), codes).labels[0]).toBe(1);
-  expect(readLabels(banded(80), codes).labels[0]).toBe(0);
-  expect(readLabels(banded(80), codes).labels[199]).toBe(1);
+  expect(readLabels(banded(60), listed(codes)).labels[0]).toBe(1);
+  expect(readLabels(banded(80), listed(codes)).labels[0]).toBe(0);
+  expect(readLabels(banded(80), listed(codes)).labels[199]).toBe(1);
 });

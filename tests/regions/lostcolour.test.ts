@@ -1,12 +1,15 @@
 // Pixels that show a paint where the map has another, counted by hand.
 import { expect, test } from "vitest";
 import { countLost, type IsOther, measureSteps, nothing } from "../../src/regions/lostcolour.ts";
+import { type Label, listed } from "../../src/svg/paintnumber.ts";
+import { nth } from "../numbered.ts";
 import { drawMap, drawPicture, readMap, readPicture } from "./picture.ts";
 
 const red = "ff0000ff";
 const blue = "0000ffff";
 const [redCode, blueCode] = [0xff0000, 0x0000ff];
 
+const labels = (...numbers: readonly number[]) => new Set(numbers.map((number) => nth<Label>(number)));
 const never: IsOther = () => false;
 const always: IsOther = () => true;
 
@@ -19,25 +22,29 @@ test("only exact, opaque colours of paints count, and only where the map has ano
   // Row 1: two reds where blue is mapped. Row 2: one red where nothing is; a translucent one is none. Row 3: a red that
   // is not exact and a green that no paint has; blue on the gradient, and red on red.
   const map = readMap("1122", "2200", "2231");
-  expect(countLost(picture, map, [redCode, blueCode, undefined], never)).toEqual(new Map([[redCode, 3]]));
+  expect(countLost(picture, map, listed([redCode, blueCode, undefined]), never)).toEqual(
+    new Map([[redCode, 3]]),
+  );
 });
 
 test("two paints of one colour are not told apart", () => {
-  expect(countLost(readPicture(`${red} ${red}`), readMap("12"), [redCode, redCode], never).size).toBe(0);
+  expect(countLost(readPicture(`${red} ${red}`), readMap("12"), listed([redCode, redCode]), never).size).toBe(
+    0,
+  );
 });
 
 test("what a border mixes of the paints around it is not lost, be it exactly the colour of a third", () => {
   const mixed = readPicture(`${red} 800080ff ${blue}`);
-  expect(countLost(mixed, readMap("112"), [redCode, blueCode, 0x800080], never).size).toBe(0);
+  expect(countLost(mixed, readMap("112"), listed([redCode, blueCode, 0x800080]), never).size).toBe(0);
   const beyond = readPicture(`${red} 00ff00ff ${blue}`);
-  expect(countLost(beyond, readMap("112"), [redCode, blueCode, 0x00ff00], never)).toEqual(
+  expect(countLost(beyond, readMap("112"), listed([redCode, blueCode, 0x00ff00]), never)).toEqual(
     new Map([[0x00ff00, 1]]),
   );
 });
 
 test("each colour is counted on its own, from row to row", () => {
   const picture = readPicture(`${red} ${blue}`, `${red} ${blue}`);
-  expect(countLost(picture, readMap("21", "21"), [redCode, blueCode], never)).toEqual(
+  expect(countLost(picture, readMap("21", "21"), listed([redCode, blueCode]), never)).toEqual(
     new Map([
       [redCode, 2],
       [blueCode, 2],
@@ -49,9 +56,9 @@ test("each colour is counted on its own, from row to row", () => {
 test("inside an area any colour counts that is told apart, at its border none does", () => {
   const map = drawMap(9, 9, () => 1);
   const green = drawPicture(9, 9, () => "#00ff00");
-  expect(countLost(green, map, [redCode], always)).toEqual(new Map([[0x00ff00, 25]]));
-  expect(countLost(green, map, [redCode], never).size).toBe(0);
-  expect(countLost(green, map, [undefined], always).size).toBe(0);
+  expect(countLost(green, map, listed([redCode]), always)).toEqual(new Map([[0x00ff00, 25]]));
+  expect(countLost(green, map, listed([redCode]), never).size).toBe(0);
+  expect(countLost(green, map, listed([undefined]), always).size).toBe(0);
 });
 
 test("inside an area nothing counts where a paint should be, a colour where nothing should be", () => {
@@ -61,7 +68,7 @@ test("inside an area nothing counts where a paint should be, a colour where noth
       countLost(
         clear,
         drawMap(9, 9, () => 1),
-        colours,
+        listed(colours),
         never,
       ),
     ).toEqual(new Map([[nothing, 25]]));
@@ -70,7 +77,7 @@ test("inside an area nothing counts where a paint should be, a colour where noth
     countLost(
       green,
       drawMap(9, 9, () => 0),
-      [redCode],
+      listed([redCode]),
       never,
     ),
   ).toEqual(new Map([[0x00ff00, 25]]));
@@ -78,7 +85,7 @@ test("inside an area nothing counts where a paint should be, a colour where noth
     countLost(
       clear,
       drawMap(9, 9, () => 0),
-      [redCode],
+      listed([redCode]),
       always,
     ).size,
   ).toBe(0);
@@ -89,9 +96,9 @@ test("inside an area nothing counts where a paint should be, a colour where noth
 test("a border inside a paint is as long as the rows that cross it", () => {
   const map = drawMap(60, 40, () => 1);
   const halves = drawPicture(60, 40, (x) => (x < 30 ? "#ff0000" : "#0000ff"));
-  expect(measureSteps(halves, map, new Set([1]), 4, (a, b) => a !== b).get(1)).toBeCloseTo(36, 6);
-  expect(measureSteps(halves, map, new Set([2]), 4, always).size).toBe(0);
-  expect(measureSteps(halves, map, new Set([1]), 4, never).size).toBe(0);
+  expect(measureSteps(halves, map, labels(1), 4, (a, b) => a !== b).get(nth(1))).toBeCloseTo(36, 6);
+  expect(measureSteps(halves, map, labels(2), 4, always).size).toBe(0);
+  expect(measureSteps(halves, map, labels(1), 4, never).size).toBe(0);
   const parted = drawMap(60, 40, (x) => (x < 30 ? 1 : 2));
-  expect(measureSteps(halves, parted, new Set([1, 2]), 4, (a, b) => a !== b).size).toBe(0);
+  expect(measureSteps(halves, parted, labels(1, 2), 4, (a, b) => a !== b).size).toBe(0);
 });

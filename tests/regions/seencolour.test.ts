@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { measureSeen } from "../../src/regions/seencolour.ts";
+import { nth } from "../numbered.ts";
 import { drawMap, readMap, readPicture } from "./picture.ts";
 
 const black = "000000ff";
@@ -24,7 +25,7 @@ describe("measureSeen", () => {
       `${white} ${black} ${black} ${black} ${white}`,
       `${white} ${white} ${white} ${white} ${white}`,
     );
-    expect(measureSeen(picture, map, 1)?.mean).toEqual({
+    expect(measureSeen(picture, map, nth(1))?.mean).toEqual({
       linearR: 0,
       linearG: 0,
       linearB: 0,
@@ -32,26 +33,26 @@ describe("measureSeen", () => {
   });
 
   test("a label without an inside is looked at anywhere", () => {
-    const seen = measureSeen(readPicture(`${black} ${white} ${black}`), readMap("121"), 2);
+    const seen = measureSeen(readPicture(`${black} ${white} ${black}`), readMap("121"), nth(2));
     expect(seen?.mean).toEqual({ linearR: 1, linearG: 1, linearB: 1 });
   });
 
   test("a label that is nowhere has no colour", () => {
-    expect(measureSeen(readPicture(`${black} ${black}`), readMap("11"), 2)).toBeNull();
+    expect(measureSeen(readPicture(`${black} ${black}`), readMap("11"), nth(2))).toBeNull();
   });
 
   test("the mean is of light, not of bytes", () => {
-    const seen = measureSeen(readPicture(`${black} ${white}`), readMap("11"), 1);
+    const seen = measureSeen(readPicture(`${black} ${white}`), readMap("11"), nth(1));
     // Half of the light; half of the bytes (128) would be 0.2159 of it.
     expect(seen?.mean.linearG).toBeCloseTo(0.5, 12);
-    expect(measureSeen(readPicture(`${grey} ${grey}`), readMap("11"), 1)?.mean.linearG).toBeCloseTo(
+    expect(measureSeen(readPicture(`${grey} ${grey}`), readMap("11"), nth(1))?.mean.linearG).toBeCloseTo(
       0.21586,
       5,
     );
   });
 
   test("keeps the channels apart", () => {
-    const { mean } = measureSeen(readPicture("ff0000ff ff0000ff"), readMap("11"), 1) ?? {};
+    const { mean } = measureSeen(readPicture("ff0000ff ff0000ff"), readMap("11"), nth(1)) ?? {};
     expect(mean).toEqual({ linearR: 1, linearG: 0, linearB: 0 });
   });
 
@@ -59,7 +60,7 @@ describe("measureSeen", () => {
     // Inside: 100 × 10 = 1000 pixels, so each end is the mean of 20. Ten of 1000 are white, the rest black.
     const map = drawMap(102, 12, () => 1);
     const picture = drawGrey(102, 12, (x, y) => (y === 5 && x >= 1 && x <= 10 ? 255 : 0));
-    const seen = measureSeen(picture, map, 1);
+    const seen = measureSeen(picture, map, nth(1));
     // Ten white among the lightest twenty.
     expect(seen?.lightest.linearR).toBeCloseTo(0.5, 12);
     expect(seen?.darkest.linearR).toBe(0);
@@ -67,7 +68,7 @@ describe("measureSeen", () => {
   });
 
   test("lightest and darkest go by luminance: pure green is lighter than pure blue", () => {
-    const seen = measureSeen(readPicture("00ff00ff 0000ffff"), readMap("11"), 1);
+    const seen = measureSeen(readPicture("00ff00ff 0000ffff"), readMap("11"), nth(1));
     expect(seen?.lightest).toEqual({ linearR: 0, linearG: 1, linearB: 0 });
     expect(seen?.darkest).toEqual({ linearR: 0, linearG: 0, linearB: 1 });
   });

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { LabelMap } from "../../src/regions/labelmap.ts";
 import type { Raster } from "../../src/regions/raster.ts";
 import { layFramed, Thumbnail } from "../../src/regions/thumbnail.ts";
+import { listed } from "../../src/svg/paintnumber.ts";
 import { smallMaps } from "./naive.ts";
 import { readMap, readPicture } from "./picture.ts";
 
@@ -15,7 +16,7 @@ const show = ({ rgba }: Raster) => Buffer.from(rgba).toString("hex").match(/.{8}
 describe("Thumbnail", () => {
   test("boxes of one colour keep its very bytes, row by row from the upper hoist", () => {
     const small = new Thumbnail(readMap("1122", "1122", "3333", "3333"), 2, 2);
-    expect(show(small.paint([undefined, black, white, red]))).toEqual([
+    expect(show(small.paint(listed([black, white, red])))).toEqual([
       "000000ff",
       "ffffffff",
       "ff0000ff",
@@ -26,23 +27,23 @@ describe("Thumbnail", () => {
   // Half of the light is encoded as 1.055 · 0.5^(1/2.4) − 0.055 = 0.7354, 187.5 of 255; half of the bytes would be 128.
   // Source: IEC 61966-2-1.
   test("where colours meet, their light is mixed by area", () => {
-    const [half] = show(new Thumbnail(readMap("12", "12"), 1, 1).paint([undefined, black, white])) ?? [];
+    const [half] = show(new Thumbnail(readMap("12", "12"), 1, 1).paint(listed([black, white]))) ?? [];
     expect(half).toBe("bcbcbcff");
     // A quarter of the light: 1.055 · 0.25^(1/2.4) − 0.055 = 0.5371, 137 of 255.
-    const [quarter] = show(new Thumbnail(readMap("11", "12"), 1, 1).paint([undefined, black, white])) ?? [];
+    const [quarter] = show(new Thumbnail(readMap("11", "12"), 1, 1).paint(listed([black, white]))) ?? [];
     expect(quarter).toBe("898989ff");
   });
 
   test("what is transparent thins a colour and does not change it", () => {
-    const small = new Thumbnail(readMap("0100", "1100"), 2, 1).paint([undefined, red]);
+    const small = new Thumbnail(readMap("0100", "1100"), 2, 1).paint(listed([red]));
     // Three of four: 191.25 of 255.
     expect(show(small)).toEqual(["ff0000bf", "00000000"]);
   });
 
   test("one map is painted again and again", () => {
     const small = new Thumbnail(readMap("12"), 2, 1);
-    expect(show(small.paint([undefined, black, white]))).toEqual(["000000ff", "ffffffff"]);
-    expect(show(small.paint([undefined, white, red]))).toEqual(["ffffffff", "ff0000ff"]);
+    expect(show(small.paint(listed([black, white])))).toEqual(["000000ff", "ffffffff"]);
+    expect(show(small.paint(listed([white, red])))).toEqual(["ffffffff", "ff0000ff"]);
   });
 
   test("every pixel of the map counts in one small pixel, whatever the sizes", () => {
@@ -51,7 +52,7 @@ describe("Thumbnail", () => {
       fc.property(smallMaps(0), sizes, (map, [width, height]) => {
         fc.pre(width <= map.width && height <= map.height);
         const alpha = new Thumbnail(map, width, height)
-          .paint([undefined, undefined, white])
+          .paint(listed([undefined, white]))
           .rgba.filter((_, index) => index % 4 === 3);
         expect([...alpha]).toEqual(scatter(map, width, height));
       }),

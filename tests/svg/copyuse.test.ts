@@ -26,6 +26,15 @@ describe("one showing of three changes", () => {
     expect(await thirds(after)).toEqual(["#ff0000", next, "#ff0000"]);
   });
 
+  test("a use that says what it is", async () => {
+    const shown = [0, 10, 20]
+      .map((x) => `<use id="u${x}" href="#r" x="${x}"><title>Third</title></use>`)
+      .join("");
+    const after = changed(draw(`<defs>${third}</defs>${shown}`), "#ff0000", next, "#u10");
+    expect(await thirds(after)).toEqual(["#ff0000", next, "#ff0000"]);
+    expect(after.match(/<title>Third<\/title>/g)).toHaveLength(3);
+  });
+
   test("a transform of the use holds, and x and y stand behind it", async () => {
     const body = `<defs>${third}</defs><use id="a" href="#r"/><use id="b" href="#r" transform="translate(10 0) scale(.5 1)" x="20"/>`;
     // 10 + 0.5 · 20 = 20: the second showing covers 20 to 25 only.

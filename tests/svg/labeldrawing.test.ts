@@ -6,6 +6,7 @@ import { readLabels } from "../../src/regions/labelmap.ts";
 import { renderSvg } from "../../src/regions/raster.ts";
 import { codeOf, writeLabels } from "../../src/svg/labeldrawing.ts";
 import { findPaints } from "../../src/svg/paint.ts";
+import { nth } from "../numbered.ts";
 import { pixelsOf, read, render, resolve } from "./drawing.ts";
 import { drawings, steady } from "./generate.ts";
 
@@ -21,7 +22,7 @@ async function countLabels(text: string): Promise<Readonly<Record<string, number
   );
   const counts: Record<string, number> = {};
   for (const label of map.labels) {
-    const key = label === 0 ? "none" : (shapes.paints[label - 1]?.key ?? "?");
+    const key = label === 0 ? "none" : ([...shapes.paints][label - 1]?.key ?? "?");
     counts[key] = (counts[key] ?? 0) + 1;
   }
   return counts;
@@ -175,7 +176,7 @@ describe("pixels of each paint", () => {
 
 describe("codeOf", () => {
   test("a thousand paints have a thousand codes, none of them black, all in 24 bits", () => {
-    const codes = new Set(Array.from({ length: 1000 }, (_, index) => codeOf(index)));
+    const codes = new Set(Array.from({ length: 1000 }, (_, index) => codeOf(nth(index))));
     expect(codes.size).toBe(1000);
     for (const code of codes) expect(code > 0 && code <= 0xffffff).toBe(true);
   });
@@ -193,7 +194,7 @@ test("for any drawing, the label under each pixel is the paint whose colour show
       );
       expect(labels.exactShare).toBe(1);
       const declared = [...labels.labels].map((label) =>
-        label === 0 ? "none" : shapes.paints[label - 1]?.declared,
+        label === 0 ? "none" : [...shapes.paints][label - 1]?.declared,
       );
       expect(declared).toEqual(pixelsOf(await render(read(text))));
     }),

@@ -201,7 +201,7 @@ test("for any drawing: the change shows exactly where the selected part of the p
       const before = pixelsOf(await render(read(text)));
       const after = pixelsOf(await render(read(result)));
       const expected = before.map((pixel, at) =>
-        shapes.paints[(map.labels[at] ?? 0) - 1]?.selected === true ? fresh : pixel,
+        [...shapes.paints][(map.labels[at] ?? 0) - 1]?.selected === true ? fresh : pixel,
       );
       expect(after).toEqual(expected);
       if (expected.includes(fresh)) done += 1;

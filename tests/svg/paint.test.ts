@@ -59,9 +59,8 @@ describe("findPaints", () => {
   test("a gradient of one colour of which one stop is translucent is no flat paint", () => {
     const stops = '<stop stop-color="red"/><stop offset="1" stop-color="red" stop-opacity="0.5"/>';
     expect(
-      paintsOf(draw(`<radialGradient id="l">${stops}</radialGradient><rect ${box} fill="url(#l)"/>`))[0]
-        ?.flat,
-    ).toBe(false);
+      paintsOf(draw(`<radialGradient id="l">${stops}</radialGradient><rect ${box} fill="url(#l)"/>`)),
+    ).toMatchObject([{ flat: false }]);
   });
 
   test("the part that a selection picks out stands for itself, the rest of the paint too", () => {

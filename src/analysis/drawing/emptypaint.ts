@@ -3,6 +3,7 @@ import type { Areas } from "../../regions/area.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
 import { type Raster, wordsOf } from "../../regions/raster.ts";
 import type { Paint } from "../../svg/paint.ts";
+import { type Label, type List, labelOf, type PaintIndex, paintOf } from "../../svg/paintnumber.ts";
 import { findReference } from "../../svg/style/attributevalue.ts";
 import { type Drawing, mapElements, type SvgElement } from "../../svg/tree.ts";
 import { renderTrue } from "./paintlook.ts";
@@ -21,27 +22,26 @@ const [smallPaint, smallSum] = [0.001, 0.005];
 
 /**
  * Returns the gradients and patterns that are mostly not there where `map` has them, for whatever reason: `picture`, the
- * true rendering, is there the same as a rendering without them. `areas.pixels[i + 1]` is how many the paint with index i has.
+ * true rendering, is there the same as a rendering without them.
  */
 export async function findEmpty(
   drawing: Drawing,
   picture: Raster,
   map: LabelMap,
-  paints: readonly Paint[],
+  paints: List<PaintIndex, Paint>,
   { pixels, flagPixels }: Areas,
 ): Promise<readonly EmptyPaint[]> {
-  const servers = new Map<number, string>();
-  for (const [index, { key }] of paints.entries()) {
-    const id = findReference(key);
-    if (typeof id === "string" && (pixels[index + 1] ?? 0) > smallPaint * flagPixels)
-      servers.set(index + 1, id);
+  const servers = new Map<Label, string>();
+  for (const [paint, { key }] of paints.entries()) {
+    const [label, id] = [labelOf(paint), findReference(key)];
+    if (typeof id === "string" && (pixels[paint] ?? 0) > smallPaint * flagPixels) servers.set(label, id);
   }
   const empty: EmptyPaint[] = [];
   let sum = 0;
   for (const id of new Set(servers.values())) {
     const same = countSame(picture, await renderTrue(removePaint(drawing, id), map), map);
     for (const [label, hidden] of same) {
-      const share = hidden / (pixels[label] ?? 0);
+      const share = hidden / (pixels[paintOf(label)] ?? 0);
       if (servers.get(label) !== id || share <= mostEmpty) continue;
       empty.push({ server: id, share });
       sum += hidden;
@@ -62,10 +62,12 @@ function removePaint(drawing: Drawing, id: string): Drawing {
 }
 
 /** Returns, by label, on how many of its pixels two pictures are the same. */
-function countSame(one: Raster, other: Raster, { labels }: LabelMap): ReadonlyMap<number, number> {
+function countSame(one: Raster, other: Raster, { labels }: LabelMap): ReadonlyMap<Label, number> {
   const [here, there] = [wordsOf(one), wordsOf(other)];
-  const same = new Map<number, number>();
-  for (const [at, label] of labels.entries())
+  const same = new Map<Label, number>();
+  for (let at = 0; at < labels.length; at += 1) {
+    const label = labels[at] as Label;
     if (here[at] === there[at]) same.set(label, (same.get(label) ?? 0) + 1);
+  }
   return same;
 }

@@ -17,7 +17,9 @@ import { joinLabels, measureThinnest, type View, Viewer } from "../../regions/vi
 import { shrinkMap, shrinkMask } from "../../regions/view/shrink.ts";
 import type { ResolvedDrawing } from "../../svg/instance.ts";
 import { findPaints, type PaintedShapes } from "../../svg/paint.ts";
-import { labelsOf, renderMap, toSeenLines } from "./measuregeometry.ts";
+import { labelOf } from "../../svg/paintnumber.ts";
+import { renderMap, toSeenLines } from "./measuregeometry.ts";
+import type { Groups } from "./paintgroup.ts";
 import type { NamedFocus, Viewing } from "./viewing.ts";
 
 /** Masks have 1 where a pixel belongs to the focus; all three are absent where there is none. */
@@ -46,7 +48,7 @@ export interface Maps {
   readonly viewRuns: Runs;
   readonly viewing: Viewing;
   readonly flagPixels: number;
-  readonly groups: readonly number[];
+  readonly groups: Groups;
 }
 
 /** Finds the focus in the view: named by the author, else the charges. */
@@ -62,7 +64,7 @@ export async function findFocus(maps: Maps): Promise<SeenFocus> {
 }
 
 function maskFound({ view, viewRuns, groups, flagPixels }: Maps): Uint8Array | undefined {
-  const joined = joinLabels(view, labelsOf(groups));
+  const joined = joinLabels(view, groups.map(labelOf));
   const regions = findRegions(joined === view ? viewRuns : findRuns(joined));
   const charges = findCharges(regions, flagPixels);
   return charges.size === 0 ? undefined : maskRegions(regions, charges);
@@ -70,10 +72,16 @@ function maskFound({ view, viewRuns, groups, flagPixels }: Maps): Uint8Array | u
 
 async function maskNamed({ resolved, shapes, map, viewing }: Maps, focus: NamedFocus): Promise<Uint8Array> {
   if ("colour" in focus)
-    return maskLabels(map.labels, [false, ...shapes.paints.map((paint) => paint.declared === focus.colour)]);
+    return maskLabels(
+      map.labels,
+      shapes.paints.map(({ declared }) => declared === focus.colour),
+    );
   const split = findPaints(resolved, { instances: focus.select, replace: "any" });
   const selected = await renderMap(split, map, viewing.render);
-  return maskLabels(selected.labels, [false, ...split.paints.map((paint) => paint.selected)]);
+  return maskLabels(
+    selected.labels,
+    split.paints.map((paint) => paint.selected),
+  );
 }
 
 /** Steps up to this distance, in flag heights, are looked at in full; from further away a coarser map shows the same. */

@@ -10,7 +10,8 @@ import { findPieces, type Piece, type Pieces, spreadPieces } from "../../regions
 import type { LabelMap } from "../../regions/labelmap.ts";
 import { findRuns } from "../../regions/runs.ts";
 import type { Instance } from "../../svg/instance.ts";
-import { findPaints, type PaintUse } from "../../svg/paint.ts";
+import { findPaints, type Paint, type PaintUse } from "../../svg/paint.ts";
+import { type Label, type List, listed, type PaintIndex, paintOf } from "../../svg/paintnumber.ts";
 import { renderMap } from "./measuregeometry.ts";
 import type { OpenedDrawing } from "./opendrawing.ts";
 
@@ -40,7 +41,9 @@ export async function findHiddenCharge({
   const { uses } = ground.scene.shapes;
   if (ground.focus.source === "named" || uses.length < 2 || uses.length > mostUses) return undefined;
   const own = uses.map((use, index) => ({ ...use, key: String(index) }));
-  const paints = own.map(({ key }) => ({ key, declared: null, flat: true, selected: false }));
+  const paints = listed<PaintIndex, Paint>(
+    own.map(({ key }) => ({ key, declared: null, flat: true, selected: false })),
+  );
   const layers = await renderMap({ ...findPaints(resolved), uses: own, paints }, view, viewing.render);
   const uppermost = findUppermostAtBorder(layers);
   const mask = Uint8Array.from(layers.labels, (label) => (label > uppermost ? 1 : 0));
@@ -50,7 +53,7 @@ export async function findHiddenCharge({
     const share = one.pixels / ground.scene.areas.flagPixels;
     return share >= smallest && share <= largest && runsIntoItsPaint(one, figures[index] as Figure);
   });
-  return piece < 0 ? undefined : nameFigure(uses, layers, spreadPieces(found), piece);
+  return piece < 0 ? undefined : nameFigure(listed(uses), layers, spreadPieces(found), piece);
 }
 
 /** The highest label that reaches the border of the picture or a transparent part: all below it is ground. */
@@ -79,10 +82,10 @@ function findField(view: LabelMap, focus: Uint8Array | undefined): Uint8Array {
 interface Figure {
   /** Pixel sides that it shares with what is around it, in all and by the paint around. */
   sides: number;
-  readonly around: Map<number, number>;
+  readonly around: Map<Label, number>;
   /** Its pixels that belong to the field, in all and by paint. */
   missed: number;
-  readonly paints: Map<number, number>;
+  readonly paints: Map<Label, number>;
 }
 
 function countFigures(found: Pieces, { width, labels }: LabelMap, field: Uint8Array): readonly Figure[] {
@@ -90,8 +93,8 @@ function countFigures(found: Pieces, { width, labels }: LabelMap, field: Uint8Ar
   const figures = found.pieces.map(
     (): Figure => ({ sides: 0, around: new Map(), missed: 0, paints: new Map() }),
   );
-  const count = (paints: Map<number, number>, at: number): void => {
-    const label = labels[at] as number;
+  const count = (paints: Map<Label, number>, at: number): void => {
+    const label = labels[at] as Label;
     paints.set(label, (paints.get(label) ?? 0) + 1);
   };
   for (let at = 0; at < pieceOf.length; at += 1) {
@@ -121,14 +124,14 @@ function runsIntoItsPaint({ pixels }: Piece, { sides, around, missed, paints }: 
 
 /** The smallest group with an id that holds all shapes of a piece, else the shape that shows most of it. */
 function nameFigure(
-  uses: readonly PaintUse[],
+  uses: List<PaintIndex, PaintUse>,
   { labels }: LabelMap,
   pieceOf: Int32Array,
   piece: number,
 ): Instance | undefined {
   const pixels = new Map<Instance, number>();
   for (let at = 0; at < pieceOf.length; at += 1) {
-    const instance = uses[(labels[at] as number) - 1]?.instance;
+    const instance = uses[paintOf(labels[at] as Label)]?.instance;
     if (pieceOf[at] === piece && instance !== undefined)
       pixels.set(instance, (pixels.get(instance) ?? 0) + 1);
   }

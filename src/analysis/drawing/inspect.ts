@@ -12,22 +12,23 @@ import { joinLabels, measureThinnest, Viewer } from "../../regions/view/distance
 import { findNearLimit, furthestLimit } from "../../regions/view/sightlimit.ts";
 import type { ResolvedDrawing } from "../../svg/instance.ts";
 import type { Paint } from "../../svg/paint.ts";
+import { type List, labelOf, type PaintIndex, paintOf, type Rank } from "../../svg/paintnumber.ts";
 import { findFocus, followFocus, type SeenFocus } from "./findfocus.ts";
-import { labelsOf, toSeenLines } from "./measuregeometry.ts";
-import { findWhole, groupPaints, splitGroups } from "./paintgroup.ts";
-import { lookAlong, orderLooks, reachOf } from "./paintlook.ts";
+import { toSeenLines } from "./measuregeometry.ts";
+import { findWhole, type Groups, groupPaints, splitGroups } from "./paintgroup.ts";
+import { lookAlong, reachOf } from "./paintlook.ts";
 import { renderScene, type Scene } from "./scene.ts";
 import type { Viewing } from "./viewing.ts";
 
-/** Everything that is known of a drawing before any change of colour. `paints[i]` belongs to `table.paints[i]`. */
+/** Everything that is known of a drawing before any change of colour. `paints` and `looks` are those of `table`. */
 export interface Inspection {
   readonly map: LabelMap;
   readonly view: LabelMap;
   readonly table: EdgeTable;
   /** The lines of `view`, by label. */
   readonly traced: readonly Line[];
-  readonly paints: readonly Paint[];
-  readonly looks: readonly PaintLook[];
+  readonly paints: List<Rank, Paint>;
+  readonly looks: List<Rank, PaintLook>;
   readonly proportions: readonly [number, number];
   readonly warnings: readonly Doubt[];
   readonly ground: Ground;
@@ -36,8 +37,7 @@ export interface Inspection {
 /** What other tables of the same drawing can be made from. */
 export interface Ground {
   readonly scene: Scene;
-  /** For each paint of the scene, the index of the paint it is one with. */
-  readonly groups: readonly number[];
+  readonly groups: Groups;
   readonly focus: SeenFocus;
 }
 
@@ -64,12 +64,12 @@ export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Insp
   const traced = traceLines(view, focus.marks, viewRuns);
   const lines = toSeenLines(traced);
   lap("lines");
-  const looks = lookAlongLines(scene, traced, thinnest);
-  lap("colours along lines");
   const steps = viewing.followsFocus === false ? [] : followFocus(maps, focus, lines);
   lap("distance steps");
   const ground = { scene, groups, focus };
   const table = tabulateLines(ground, view, viewRuns, lines, steps);
+  const looks = lookAlongLines(scene, table, traced, thinnest);
+  lap("colours along lines");
   const nearLimit = viewing.isBrief !== true ? findNearLimit(viewer, thinnest, areas.pixels) : [];
   lap("near limit");
   return {
@@ -77,13 +77,13 @@ export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Insp
     view,
     table,
     traced,
-    paints: table.order.map((index) => shapes.paints[index] as Paint),
-    looks: orderLooks(looks, table.order),
+    paints: table.order.map((paint) => shapes.paints[paint] as Paint),
+    looks,
     proportions: findProportions(resolved.drawing.viewBox.width, resolved.drawing.viewBox.height),
     warnings: listDoubts(
       map,
       shapes.faint.length,
-      nearLimit.map((label) => looks[label - 1]?.name ?? ""),
+      nearLimit.map((label) => scene.looks[paintOf(label)]?.name ?? ""),
       scene.joined,
     ),
     ground,
@@ -100,7 +100,7 @@ export function tabulateApart(
   ground: Ground,
   viewing: Viewing,
   replace: Hex,
-): { readonly table: EdgeTable; readonly looks: readonly PaintLook[] } {
+): { readonly table: EdgeTable; readonly looks: List<Rank, PaintLook> } {
   const { scene, groups, focus } = ground;
   const thinnest = measureThinnest(viewing.distance) * scene.map.height;
   const changed = { ...viewing, change: { replace } };
@@ -108,27 +108,28 @@ export function tabulateApart(
   const runs = findRuns(view);
   const traced = traceLines(view, focus.marks, runs);
   const table = tabulateLines(ground, view, runs, toSeenLines(traced), []);
-  return { table, looks: orderLooks(lookAlongLines(scene, traced, thinnest), table.order) };
+  return { table, looks: lookAlongLines(scene, table, traced, thinnest) };
 }
 
-/** What the paints of a scene look like, along their lines too, in a view without what is thinner than `thinnest` pixels. */
+/** What the paints of a table look like, along their lines too, in a view without what is thinner than `thinnest` pixels. */
 function lookAlongLines(
   { looks, picture, map }: Scene,
+  { order }: EdgeTable,
   lines: readonly Line[],
   thinnest: number,
-): readonly PaintLook[] {
-  const labels = looks.map((_, index) => index + 1);
-  return lookAlong(looks, labels, { picture, map, lines, reach: reachOf(thinnest) });
+): List<Rank, PaintLook> {
+  const ordered = order.map((paint) => looks[paint] as PaintLook);
+  return lookAlong(ordered, order.map(labelOf), { picture, map, lines, reach: reachOf(thinnest) });
 }
 
 /** Paints that `viewing.change` treats differently stand apart, also where one of them vanishes. */
 function lookThrough(
   { shapes, map, runs }: Scene,
-  groups: readonly number[],
+  groups: Groups,
   thinnest: number,
   viewing: Viewing,
 ): Viewer {
-  const base = joinLabels(map, labelsOf(splitGroups(shapes.paints, groups, viewing)));
+  const base = joinLabels(map, splitGroups(shapes.paints, groups, viewing).map(labelOf));
   return new Viewer(base, furthestLimit(thinnest), base === map ? runs : findRuns(base));
 }
 
@@ -142,8 +143,8 @@ function tabulateLines(
   return tabulate({
     heightPixels: view.height,
     flagPixels: areas.flagPixels,
-    pixels: areas.pixels.slice(1),
-    touchesBorder: areas.touchesBorder.slice(1),
+    pixels: areas.pixels,
+    touchesBorder: areas.touchesBorder,
     remains: findRemaining(viewRuns, groups),
     group: groups,
     lines,
@@ -153,9 +154,9 @@ function tabulateLines(
 }
 
 /** Whether each paint, or the one it is joined to, shows in the view. */
-function findRemaining({ label }: Runs, groups: readonly number[]): readonly boolean[] {
+function findRemaining({ label }: Runs, groups: Groups): List<PaintIndex, boolean> {
   const shown = new Set<number>(label);
-  return groups.map((group, index) => shown.has(index + 1) || shown.has(group + 1));
+  return groups.map((group, paint) => shown.has(labelOf(paint)) || shown.has(labelOf(group)));
 }
 
 function listDoubts(

@@ -5,6 +5,7 @@ import { type Raster, renderSvg } from "../../regions/raster.ts";
 import type { Line } from "../../regions/traceline.ts";
 import { codeOf, writeLabels } from "../../svg/labeldrawing.ts";
 import type { PaintedShapes } from "../../svg/paint.ts";
+import { type Label, type List, labelOf, type PaintIndex, paintOf } from "../../svg/paintnumber.ts";
 
 /** Renders the label drawing and reads it back. */
 export async function renderMap(
@@ -15,16 +16,16 @@ export async function renderMap(
   const picture = await render(writeLabels(shapes, size.width, size.height));
   return readLabels(
     picture,
-    shapes.paints.map((_, index) => codeOf(index)),
+    shapes.paints.map((_, paint) => codeOf(paint)),
   );
 }
 
-/** Labels → paint indexes. */
+/** Lines between labels → lines between paints. */
 export function toSeenLines(lines: readonly Line[]): readonly SeenLine[] {
-  return lines.map(({ a, b, points: _points, ...line }) => ({ ...line, a: a - 1, b: b - 1 }));
+  return lines.map(({ a, b, points: _points, ...line }) => ({ ...line, a: paintOf(a), b: paintOf(b) }));
 }
 
-/** Paint indexes → labels, with 0 for transparent. */
-export function labelsOf(groups: readonly number[]): readonly number[] {
-  return [0, ...groups.map((group) => group + 1)];
+/** Returns the labels of all paints. */
+export function labelsOf({ paints }: Pick<PaintedShapes, "paints">): List<PaintIndex, Label> {
+  return paints.map((_, paint) => labelOf(paint));
 }

@@ -6,32 +6,36 @@ import type { PaintLook } from "../../measure/edgefigure.ts";
 import { isSameColour } from "../../measure/outcome.ts";
 import type { Areas } from "../../regions/area.ts";
 import type { Paint } from "../../svg/paint.ts";
+import { type List, listed, type PaintIndex } from "../../svg/paintnumber.ts";
 import type { Viewing } from "./viewing.ts";
 
+/** For each paint, the paint it is one with. */
+export type Groups = List<PaintIndex, PaintIndex>;
+
 /**
- * Returns, for each paint, the index of the paint it is one with: itself, its whole (for a selected part), or, but for the
+ * Returns, for each paint, the paint it is one with: itself, its whole (for a selected part), or, but for the
  * full drawing, the nearest larger paint under ΔE00 5 that is not joined to another itself.
  */
 export function groupPaints(
-  paints: readonly Paint[],
+  paints: List<PaintIndex, Paint>,
   areas: Areas,
-  looks: readonly PaintLook[],
+  looks: List<PaintIndex, PaintLook>,
   { distance }: Viewing,
-): readonly number[] {
+): Groups {
   return distance === 0
     ? paints.map((paint, index) => findWhole(paints, paint) ?? index)
     : joinNearEqual(paints, areas, looks);
 }
 
 function joinNearEqual(
-  paints: readonly Paint[],
+  paints: List<PaintIndex, Paint>,
   areas: Areas,
-  looks: readonly PaintLook[],
-): readonly number[] {
-  const areaOf = (index: number): number => areas.pixels[index + 1] ?? 0;
-  const bySize = paints.map((_, index) => index).sort((a, b) => areaOf(b) - areaOf(a) || a - b);
-  const groups = paints.map((_, index) => index);
-  const heads: number[] = [];
+  looks: List<PaintIndex, PaintLook>,
+): Groups {
+  const areaOf = (paint: PaintIndex): number => areas.pixels[paint] ?? 0;
+  const bySize = [...paints.keys()].sort((a, b) => areaOf(b) - areaOf(a) || a - b);
+  const groups = [...paints.keys()];
+  const heads: PaintIndex[] = [];
   for (const index of bySize) {
     const linear = linearOf(looks[index]?.hex ?? "#000000");
     const near = heads
@@ -41,19 +45,15 @@ function joinNearEqual(
     if (near === undefined || areaOf(index) === 0) heads.push(index);
     else groups[index] = near.head;
   }
-  return groups;
+  return listed(groups);
 }
 
 /** The same groups, but paints that the change treats differently stay apart. */
-export function splitGroups(
-  paints: readonly Paint[],
-  groups: readonly number[],
-  { change }: Viewing,
-): readonly number[] {
+export function splitGroups(paints: List<PaintIndex, Paint>, groups: Groups, { change }: Viewing): Groups {
   if (change === undefined) return groups;
   const isChanged = (paint: Paint | undefined): boolean =>
     paint?.declared === change.replace && (change.only === undefined || paint.selected);
-  const headOf = new Map<string, number>();
+  const headOf = new Map<string, PaintIndex>();
   return paints.map((paint, index) => {
     const group = groups[index] ?? index;
     if (isChanged(paint) === isChanged(paints[group])) return group;
@@ -64,8 +64,8 @@ export function splitGroups(
   });
 }
 
-/** Returns the index of the paint that `part` is the selected part of, or undefined where it is no part. */
-export function findWhole(paints: readonly Paint[], part: Paint): number | undefined {
+/** Returns the paint that `part` is the selected part of, or undefined where it is no part. */
+export function findWhole(paints: List<PaintIndex, Paint>, part: Paint): PaintIndex | undefined {
   if (!part.selected) return undefined;
   const at = paints.findIndex((paint) => !paint.selected && `${paint.key} s` === part.key);
   return at < 0 ? undefined : at;

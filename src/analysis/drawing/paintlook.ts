@@ -11,6 +11,14 @@ import { type Raster, renderSvg } from "../../regions/raster.ts";
 import { measureSeen, type SeenPaint } from "../../regions/seencolour.ts";
 import type { Line } from "../../regions/traceline.ts";
 import type { Paint } from "../../svg/paint.ts";
+import {
+  type Label,
+  type List,
+  listed,
+  type PaintIndex,
+  type Rank,
+  transparent,
+} from "../../svg/paintnumber.ts";
 import type { Drawing } from "../../svg/tree.ts";
 import { writeSized } from "../../svg/writesvg.ts";
 import { isJoined, otherName } from "./smallcolour.ts";
@@ -25,26 +33,26 @@ export function renderTrue(drawing: Drawing, { width, height }: LabelMap): Promi
 export async function renderNeeded(
   drawing: Drawing,
   map: LabelMap,
-  paints: readonly Paint[],
+  paints: List<Rank, Paint> | List<PaintIndex, Paint>,
 ): Promise<Raster | undefined> {
   return paints.every((paint) => paint.flat) ? undefined : renderTrue(drawing, map);
 }
 
 /**
  * Returns what each of `paints` looks like in `picture`, the true rendering of a drawing whose geometry is that of `map`;
- * needed only where a paint is not flat. The label of paint i in the map is `labels[i]` (default i + 1). `declared` are
+ * needed only where a paint is not flat. `labels` are theirs in the map. `declared` are
  * the flat colours after a change; default those of the paints.
  */
-export function lookAt(
+export function lookAt<N extends number>(
   picture: Raster | undefined,
   map: LabelMap,
-  paints: readonly Paint[],
-  labels: readonly number[] = paints.map((_, index) => index + 1),
-  declared: readonly (Hex | null)[] = paints.map((paint) => paint.declared),
-): readonly Ends[] {
-  return paints.map((paint, index) => {
-    const hex = declared[index] ?? null;
-    return paint.flat && hex !== null ? { hex, uneven: null } : look(picture, map, labels[index] ?? 0, hex);
+  paints: List<N, Paint>,
+  labels: List<N, Label>,
+  declared: List<N, Hex | null> = paints.map((paint) => paint.declared),
+): List<N, Ends> {
+  return paints.map((paint, at) => {
+    const hex = declared[at] ?? null;
+    return paint.flat && hex !== null ? { hex, uneven: null } : look(picture, map, labels[at], hex);
   });
 }
 
@@ -61,23 +69,20 @@ export interface Sight {
   readonly reach: number;
 }
 
-/**
- * Returns the looks with what uneven ones are along each of their lines. `labels[i]` is the label of look i, in the map
- * and in the lines; a paint that is met is named by its index in the same list.
- */
+/** Returns the looks with what uneven ones are along each of their lines. `labels` are theirs, in the map and in the lines. */
 export function lookAlong(
-  looks: readonly PaintLook[],
-  labels: readonly number[],
+  looks: List<Rank, PaintLook>,
+  labels: List<Rank, Label>,
   { picture, map, lines, reach }: Sight,
-): readonly PaintLook[] {
+): List<Rank, PaintLook> {
   if (picture === undefined) return looks;
-  const indexOf = new Map(labels.map((label, index) => [label, index]));
-  return looks.map((whole, index) => {
+  const rankOf = new Map(labels.map((label, rank) => [label, rank] as const));
+  return looks.map((whole, rank) => {
     if (whole.uneven === null) return whole;
-    const seen = measureBeside(picture, map, lines, labels[index] ?? 0, reach);
+    const seen = measureBeside(picture, map, lines, labels[rank] ?? transparent, reach);
     const beside = new Map(
       [...seen].flatMap(([label, paint]) => {
-        const other = indexOf.get(label);
+        const other = rankOf.get(label);
         return other === undefined ? [] : [[other, endsOf(paint)] as const];
       }),
     );
@@ -85,19 +90,13 @@ export function lookAlong(
   });
 }
 
-/** Returns the looks in another order: `order[i]` is the index of look i now. */
-export function orderLooks(looks: readonly PaintLook[], order: readonly number[]): readonly PaintLook[] {
-  const rankOf = new Map(order.map((index, rank) => [index, rank]));
-  return order.map((index) => {
-    const look = looks[index] as PaintLook;
-    if (look.beside === undefined) return look;
-    const beside = [...look.beside].map(([other, ends]) => [rankOf.get(other) ?? -1, ends] as const);
-    return { ...look, beside: new Map(beside) };
-  });
-}
-
-function look(picture: Raster | undefined, map: LabelMap, label: number, declared: Hex | null): Ends {
-  const seen = picture === undefined ? null : measureSeen(picture, map, label);
+function look(
+  picture: Raster | undefined,
+  map: LabelMap,
+  label: Label | undefined,
+  declared: Hex | null,
+): Ends {
+  const seen = picture === undefined || label === undefined ? null : measureSeen(picture, map, label);
   return seen === null ? { hex: declared ?? "#000000", uneven: null } : endsOf(seen);
 }
 
@@ -114,18 +113,18 @@ function endsOf({ mean, lightest, darkest }: SeenPaint): Ends {
  * with the most `pixels` has it plain. One colour has one name, but the part that a limited change selects has its own.
  */
 export function nameLooks(
-  seen: readonly Ends[],
-  paints: readonly Paint[],
-  pixels: readonly number[],
+  seen: List<PaintIndex, Ends>,
+  paints: List<PaintIndex, Paint>,
+  pixels: List<PaintIndex, number>,
   { names: given, change }: Pick<Viewing, "names" | "change">,
-): readonly PaintLook[] {
+): List<PaintIndex, PaintLook> {
   const hexes = seen.map(({ hex }) => hex);
-  const names = nameColours(hexes, pixels, given);
-  return seen.map((paint, index) => {
-    const own = paints[index];
-    const name = own !== undefined && isJoined(own) ? otherName : (names[index] ?? paint.hex);
+  const names = listed<PaintIndex, string>(nameColours([...hexes], [...pixels], given));
+  return seen.map((paint, at) => {
+    const own = paints[at];
+    const name = own !== undefined && isJoined(own) ? otherName : (names[at] ?? paint.hex);
     const called = change?.part;
-    const hasTwin = paints.some(({ key }, at) => hexes[at] === paint.hex && `${key} s` === own?.key);
+    const hasTwin = paints.some(({ key }, other) => hexes[other] === paint.hex && `${key} s` === own?.key);
     if (own?.selected !== true || (!hasTwin && called === undefined)) return { ...paint, name };
     return called === undefined
       ? { ...paint, name: `${name}, selected part`, part: { of: name } }
@@ -138,11 +137,11 @@ export function nameLooks(
  * calls the colour that takes the place of `replace`, if they have a word for it.
  */
 export function nameChanged(
-  before: readonly PaintLook[],
-  after: readonly Ends[],
+  before: List<Rank, PaintLook>,
+  after: List<Rank, Ends>,
   { replace, with: next, called }: { readonly replace: Hex; readonly with: Hex; readonly called?: string },
-): readonly PaintLook[] {
-  const flag: NamedColour[] = before.map(({ hex, name, part }) => ({ hex, name: part?.of ?? name }));
+): List<Rank, PaintLook> {
+  const flag: NamedColour[] = [...before].map(({ hex, name, part }) => ({ hex, name: part?.of ?? name }));
   const nameNew = (hex: Hex, today: NamedColour, word?: string): string => {
     const name = nameReplacement(hex, today, flag, word);
     flag.push({ hex, name });

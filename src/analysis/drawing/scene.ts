@@ -6,21 +6,22 @@ import { measuringSize, type Raster } from "../../regions/raster.ts";
 import { findRuns, type Runs } from "../../regions/runs.ts";
 import type { ResolvedDrawing } from "../../svg/instance.ts";
 import { findPaints, type PaintedShapes, type Selection } from "../../svg/paint.ts";
+import type { List, PaintIndex } from "../../svg/paintnumber.ts";
 import { findEmpty } from "./emptypaint.ts";
-import { renderMap } from "./measuregeometry.ts";
+import { labelsOf, renderMap } from "./measuregeometry.ts";
 import { lookAt, nameLooks, renderTrue } from "./paintlook.ts";
 import { joinSmall } from "./smallcolour.ts";
 import { findLost, type Lost } from "./unmeasured.ts";
 import type { Viewing } from "./viewing.ts";
 
-/** What does not depend on distance, focus, or which colour is changed. `looks[i]` belongs to `shapes.paints[i]`. */
+/** What does not depend on distance, focus, or which colour is changed. `looks` are those of `shapes.paints`. */
 export interface Scene {
   readonly resolved: ResolvedDrawing;
   readonly shapes: PaintedShapes;
   readonly map: LabelMap;
   readonly runs: Runs;
   readonly areas: Areas;
-  readonly looks: readonly PaintLook[];
+  readonly looks: List<PaintIndex, PaintLook>;
   /** The true rendering, kept where a paint is not flat. */
   readonly picture: Raster | undefined;
   /** What shows and is not measured: such a drawing is refused. */
@@ -42,8 +43,8 @@ export async function renderScene(resolved: ResolvedDrawing, viewing: Viewing): 
   const areas = measureAreas(runs, shapes.paints.length);
   viewing.lap?.("labels");
   const picture = await renderTrue(resolved.drawing, map);
-  const seen = lookAt(picture, map, shapes.paints);
-  const looks = nameLooks(seen, shapes.paints, areas.pixels.slice(1), viewing);
+  const seen = lookAt(picture, map, shapes.paints, labelsOf(shapes));
+  const looks = nameLooks(seen, shapes.paints, areas.pixels, viewing);
   viewing.lap?.("colours");
   const lost = [
     ...findLost(picture, map, shapes, areas.flagPixels),

@@ -1,10 +1,14 @@
 // Floor 6. A drawing with more colours than anyone tells apart: those that show least are measured as one.
+
 import type { Hex } from "../../colour/colour.ts";
 import { keyed } from "../../content/study/colourword.ts";
 import { type Problem, report } from "../../problem/problem.ts";
+import { measureAreas } from "../../regions/area.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
+import { findRuns } from "../../regions/runs.ts";
 import { joinLabels } from "../../regions/view/distanceview.ts";
 import type { Paint, PaintedShapes } from "../../svg/paint.ts";
+import { labelOf, listed, type PaintIndex } from "../../svg/paintnumber.ts";
 
 /** Most paints that are measured each (our own judgement: edges and their pages grow with the square of it). */
 export const mostColours = 48;
@@ -25,22 +29,22 @@ export interface Joined {
 export function joinSmall(shapes: PaintedShapes, map: LabelMap): Joined {
   const { paints, uses } = shapes;
   if (paints.length <= mostColours) return { shapes, map, joined: 0 };
-  const pixels = new Float64Array(paints.length + 1);
-  for (const label of map.labels) pixels[label] = (pixels[label] ?? 0) + 1;
-  const bySize = paints
-    .map((paint, index) => ({ paint, index, size: paint.selected ? Infinity : (pixels[index + 1] ?? 0) }))
-    .sort((a, b) => b.size - a.size || a.index - b.index);
+  const { pixels } = measureAreas(findRuns(map), paints.length);
+  const bySize = [...paints.entries()]
+    .map(([at, paint]) => ({ paint, size: paint.selected ? Infinity : (pixels[at] ?? 0) }))
+    .sort((a, b) => b.size - a.size || 0);
   const large = new Set(bySize.slice(0, mostColours).map(({ paint }) => paint));
-  const kept = [...paints.filter((paint) => large.has(paint)), other];
-  const indexOf = new Map(kept.map((paint, index) => [paint.key, index]));
-  const labels = paints.map(({ key }) => (indexOf.get(key) ?? kept.length - 1) + 1);
+  const kept = listed<PaintIndex, Paint>([...paints.filter((paint) => large.has(paint)), other]);
+  const placeOf = new Map(kept.map(({ key }, at) => [key, at] as const));
+  const last = placeOf.get(other.key) as PaintIndex;
+  const joins = paints.map(({ key }) => labelOf(placeOf.get(key) ?? last));
   return {
     shapes: {
       ...shapes,
       paints: kept,
-      uses: uses.map((use) => (indexOf.has(use.key) ? use : { ...use, key: other.key })),
+      uses: uses.map((use) => (placeOf.has(use.key) ? use : { ...use, key: other.key })),
     },
-    map: joinLabels(map, [0, ...labels]),
+    map: joinLabels(map, joins),
     joined: paints.length - mostColours,
   };
 }

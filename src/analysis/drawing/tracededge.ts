@@ -1,6 +1,7 @@
 // Floor 6. Traced lines → plain data for figures: whose edge each line belongs to, and where it runs in flag heights.
-import type { EdgeTable } from "../../measure/edgetable.ts";
+import { createRanker, type EdgeTable } from "../../measure/edgetable.ts";
 import type { Line } from "../../regions/traceline.ts";
+import { paintOf } from "../../svg/paintnumber.ts";
 import type { EdgeLine } from "../result.ts";
 
 /** The map that lines were traced on: its size in pixels, and for each pixel whether the focus lies there (not 0). */
@@ -25,15 +26,14 @@ const shortest = 4;
  * heights to 0.001. A line that has the focus beside it in part is told in pieces, with it and without.
  */
 export function toEdgeLines(lines: readonly Line[], table: EdgeTable, map: TracedMap): readonly EdgeLine[] {
-  const rankOf = new Map(table.order.map((index, rank) => [index, rank]));
+  const rankPair = createRanker(table.order);
   return lines.flatMap((line) => {
-    const one = rankOf.get(line.a - 1);
-    const other = rankOf.get(line.b - 1);
-    if (one === undefined || other === undefined) return [];
-    const idOf = (rank: number): string => table.paints[rank]?.id ?? "";
+    const pair = rankPair(paintOf(line.a), paintOf(line.b));
+    if (pair === undefined) return [];
+    const [a = "", b = ""] = pair.map((rank) => table.paints[rank]?.id);
     return splitByFocus(line, map).map(({ points, focusShare }) => ({
-      a: idOf(Math.min(one, other)),
-      b: idOf(Math.max(one, other)),
+      a,
+      b,
       points: points.map((value) => Math.round((value / map.height) * 1000) / 1000),
       focusShare,
     }));

@@ -9,7 +9,8 @@ import type { LabelMap } from "../../regions/labelmap.ts";
 import { countLost, type IsOther, measureSteps, nothing } from "../../regions/lostcolour.ts";
 import type { Raster } from "../../regions/raster.ts";
 import { countThin } from "../../regions/thinpart.ts";
-import type { Paint, PaintedShapes } from "../../svg/paint.ts";
+import type { PaintedShapes } from "../../svg/paint.ts";
+import { type Label, labelOf, paintOf } from "../../svg/paintnumber.ts";
 import type { EmptyPaint } from "./emptypaint.ts";
 import { isJoined } from "./smallcolour.ts";
 
@@ -77,9 +78,9 @@ export function findLost(
 }
 
 /** Returns the paints of more than one colour that change at a border. */
-export function findSteps(picture: Raster, map: LabelMap, paints: readonly Paint[]): readonly Lost[] {
-  const uneven = paints.flatMap((paint, index) => (paint.flat || isJoined(paint) ? [] : [index + 1]));
-  const lengths = new Map<number, number>();
+export function findSteps(picture: Raster, map: LabelMap, paints: PaintedShapes["paints"]): readonly Lost[] {
+  const uneven = paints.flatMap((paint, at) => (paint.flat || isJoined(paint) ? [] : [labelOf(at)]));
+  const lengths = new Map<Label, number>();
   for (const { part, from } of borders) {
     const reach = Math.max(2, Math.round(map.height * part));
     for (const [label, pixels] of measureSteps(picture, map, new Set(uneven), reach, createIsOther(from)))
@@ -87,7 +88,7 @@ export function findSteps(picture: Raster, map: LabelMap, paints: readonly Paint
   }
   return [...lengths]
     .filter(([, length]) => length > longestStep)
-    .map(([label, length]) => ({ paint: paints[label - 1]?.key ?? "", length }));
+    .map(([label, length]) => ({ paint: paints[paintOf(label)]?.key ?? "", length }));
 }
 
 const hexOfCode = (code: number): Hex => `#${code.toString(16).padStart(6, "0")}`;

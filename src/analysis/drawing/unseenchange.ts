@@ -11,8 +11,8 @@ import type { Inspection } from "./inspect.ts";
 export function isUnseen({ ground }: Inspection, replace: Hex, isLimited: boolean): boolean {
   const { shapes, areas } = ground.scene;
   if (shapes.paints.some(({ declared }) => declared === null)) return false;
-  const found = shapes.paints.flatMap(({ declared, selected }, index) =>
-    declared === replace && (selected || !isLimited) ? [areas.pixels[index + 1] ?? 0] : [],
+  const found = shapes.paints.flatMap(({ declared, selected }, paint) =>
+    declared === replace && (selected || !isLimited) ? [areas.pixels[paint] ?? 0] : [],
   );
   return found.length > 0 && found.every((pixels) => pixels === 0);
 }

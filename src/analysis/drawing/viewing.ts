@@ -14,8 +14,8 @@ export type Part =
   | "distance view"
   | "focus"
   | "lines"
-  | "colours along lines"
   | "distance steps"
+  | "colours along lines"
   | "near limit";
 
 /** How a drawing is looked at. `distance` in flag heights; 0 is the full drawing. */

@@ -9,7 +9,7 @@ import { measuringSize } from "../../regions/raster.ts";
 import { readDrawing } from "../../svg/gate/sanitise.ts";
 import { resolveDrawing } from "../../svg/instance.ts";
 import { findPaints } from "../../svg/paint.ts";
-import { renderMap } from "../drawing/measuregeometry.ts";
+import { labelsOf, renderMap } from "../drawing/measuregeometry.ts";
 import { notDrawable, nothingDrawn } from "../drawing/norendering.ts";
 import { lookAt, renderNeeded } from "../drawing/paintlook.ts";
 
@@ -50,7 +50,7 @@ export async function gridOf(file: string, bytes: Uint8Array, cloth: Cloth): Pro
     const { width, height } = resolved.drawing.viewBox;
     const map = await renderMap(shapes, measuringSize(width, height, gridHeight));
     const picture = await renderNeeded(resolved.drawing, map, shapes.paints);
-    const looks = lookAt(picture, map, shapes.paints);
+    const looks = lookAt(picture, map, shapes.paints, labelsOf(shapes));
     const cells = measureGrid(
       map,
       looks.map(({ hex }) => linearOf(hex)),

@@ -166,10 +166,10 @@ function paintCells(
   for (const [row, { hex, cells }] of rows.entries()) {
     for (const [column, cell] of cells.entries()) {
       if (cell === null) continue;
-      const colours = shapes.paints.map(({ flat, declared }, index) =>
-        linearOf(flat && declared === hex ? cell.with : (looks[index]?.hex ?? "#000000")),
+      const colours = shapes.paints.map(({ flat, declared }, at) =>
+        linearOf(flat && declared === hex ? cell.with : (looks[at]?.hex ?? "#000000")),
       );
-      layFramed(all, thumbnail.paint([undefined, ...colours]), column * wide, row * high, cellGap / 2);
+      layFramed(all, thumbnail.paint(colours), column * wide, row * high, cellGap / 2);
     }
   }
   return all;

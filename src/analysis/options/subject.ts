@@ -5,6 +5,7 @@ import { areaLimits } from "../../measure/limit.ts";
 import type { Candidate, Subject } from "../../measure/options/candidate.ts";
 import type { ResolvedDrawing } from "../../svg/instance.ts";
 import type { Paint } from "../../svg/paint.ts";
+import type { Rank } from "../../svg/paintnumber.ts";
 import { findStops } from "../../svg/paintserver.ts";
 import { walkElements } from "../../svg/tree.ts";
 import { type Inspection, tabulateApart } from "../drawing/inspect.ts";
@@ -44,31 +45,31 @@ const mostPaints = 24;
  */
 export function findSubjects({ resolved, viewing, inspection }: OpenedDrawing): Subjects {
   const { table, paints, looks } = inspection;
-  const listed = table.paints.flatMap((paint, index) => (paint.share > areaLimits.counts ? [index] : []));
-  const flat = listed.filter((index) => paints[index]?.flat === true && paints[index]?.declared !== null);
+  const listed = table.paints.flatMap((paint, rank) => (paint.share > areaLimits.counts ? [rank] : []));
+  const flat = listed.filter((rank) => paints[rank]?.flat === true && paints[rank]?.declared !== null);
   flat.sort((a, b) => (table.paints[b]?.share ?? 0) - (table.paints[a]?.share ?? 0) || a - b);
   const tried = flat.slice(0, mostPaints);
-  const nameOf = (index: number): string => looks[index]?.name ?? "";
+  const nameOf = (rank: Rank): string => looks[rank]?.name ?? "";
   const subjects: Subject[] = [];
   const unseen: string[] = [];
-  for (const index of tried) {
-    const subject = isolate(viewing, inspection, index);
+  for (const rank of tried) {
+    const subject = isolate(viewing, inspection, rank);
     const hasEdge = subject.table.edges.some(({ a, b }) => a === subject.paint || b === subject.paint);
     if (hasEdge) subjects.push(subject);
-    else if (table.paints[index]?.vanishes === true) unseen.push(nameOf(index));
+    else if (table.paints[rank]?.vanishes === true) unseen.push(nameOf(rank));
   }
   const shared = findShared(resolved, paints);
   const leftOut: LeftOut = {
-    uneven: listed.filter((index) => !flat.includes(index)).map(nameOf),
+    uneven: listed.filter((rank) => !flat.includes(rank)).map(nameOf),
     unseen,
     shared: subjects.flatMap(({ looks: own, paint }) =>
       shared.has(own[paint]?.hex ?? "#000000") ? [own[paint]?.name ?? ""] : [],
     ),
   };
   const own = tried.map(
-    (index): Candidate => ({
-      hex: looks[index]?.hex ?? "#000000",
-      name: nameOf(index),
+    (rank): Candidate => ({
+      hex: looks[rank]?.hex ?? "#000000",
+      name: nameOf(rank),
       kind: "own",
     }),
   );
@@ -76,14 +77,14 @@ export function findSubjects({ resolved, viewing, inspection }: OpenedDrawing): 
   return { subjects, own, leftOut, ...(isPart ? { tried: { paints: tried.length, of: flat.length } } : {}) };
 }
 
-function isolate(viewing: OpenedDrawing["viewing"], inspection: Inspection, index: number): Subject {
+function isolate(viewing: OpenedDrawing["viewing"], inspection: Inspection, rank: Rank): Subject {
   const { table, looks, paints } = inspection;
-  const group = table.paints[index]?.group;
-  const replace = paints[index]?.declared;
-  const isAlone = table.paints.every((paint, at) => at === index || paint.group !== group);
-  if (isAlone || replace === null || replace === undefined) return { table, looks, paint: index };
+  const group = table.paints[rank]?.group;
+  const replace = paints[rank]?.declared;
+  const isAlone = table.paints.every((paint, at) => at === rank || paint.group !== group);
+  if (isAlone || replace === null || replace === undefined) return { table, looks, paint: rank };
   const apart = tabulateApart(inspection.ground, viewing, replace);
-  const id = table.paints[index]?.id;
+  const id = table.paints[rank]?.id;
   return {
     table: apart.table,
     looks: apart.looks,
@@ -92,7 +93,7 @@ function isolate(viewing: OpenedDrawing["viewing"], inspection: Inspection, inde
 }
 
 /** Colours that stand in paint which is not flat: changing them changes that paint too, by how much only a picture says. */
-function findShared(resolved: ResolvedDrawing, paints: readonly Paint[]): ReadonlySet<Hex> {
+function findShared(resolved: ResolvedDrawing, paints: Iterable<Paint>): ReadonlySet<Hex> {
   const found = new Set<Hex>();
   for (const { flat, declared, key } of paints) {
     if (flat) continue;

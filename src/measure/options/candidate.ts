@@ -2,6 +2,7 @@
 import type { Cloth } from "../../colour/cloth.ts";
 import type { Hex } from "../../colour/colour.ts";
 import { nameReplacement } from "../../colour/colourname.ts";
+import type { List, Rank } from "../../svg/paintnumber.ts";
 import { listDeciding } from "../clarity.ts";
 import type { SwatchBook } from "../colourcache.ts";
 import { endsOf, type PaintLook } from "../edgefigure.ts";
@@ -9,11 +10,11 @@ import type { EdgeTable, TableEdge } from "../edgetable.ts";
 import { colourLimits } from "../limit.ts";
 import { findShade, type Neighbour, type ShadeFinding } from "./kepthue.ts";
 
-/** One paint that may be replaced, with the table on which that is measured; `paint` is its index there. */
+/** One paint that may be replaced, with the table on which that is measured. */
 export interface Subject {
   readonly table: EdgeTable;
-  readonly looks: readonly PaintLook[];
-  readonly paint: number;
+  readonly looks: List<Rank, PaintLook>;
+  readonly paint: Rank;
 }
 
 export type CandidateKind = "palette" | "own" | "keptHue";
@@ -74,17 +75,17 @@ export interface PaintPair {
   readonly names: readonly [string, string];
 }
 
-/** Returns the pair with the indexes `a` and `b`. */
+/** Returns the pair with the ranks `a` and `b`. */
 export function pairOf(
   { table, looks }: Pick<Subject, "table" | "looks">,
   { a, b }: Pick<TableEdge, "a" | "b">,
 ): PaintPair {
-  const idOf = (index: number): string => table.paints[index]?.id ?? "";
+  const idOf = (rank: Rank): string => table.paints[rank]?.id ?? "";
   return { a: idOf(a), b: idOf(b), names: [looks[a]?.name ?? "", looks[b]?.name ?? ""] };
 }
 
 /** Returns the paint on the other side of `edge`, or undefined where `paint` is on neither. */
-export function otherSide(edge: TableEdge, paint: number): number | undefined {
+export function otherSide(edge: TableEdge, paint: Rank): Rank | undefined {
   if (edge.a === paint) return edge.b;
   return edge.b === paint ? edge.a : undefined;
 }

@@ -25,7 +25,8 @@ export function findConfusable(subject: Subject, next: Hex, book: SwatchBook): r
     const isNew =
       book.differenceOf(next, look.hex) < colourLimits.confusable &&
       book.differenceOf(own.hex, look.hex) >= colourLimits.confusable;
-    return isNew ? [pairOf(subject, { a: Math.min(at, paint), b: Math.max(at, paint) })] : [];
+    const [a, b] = at < paint ? [at, paint] : [paint, at];
+    return isNew ? [pairOf(subject, { a, b })] : [];
   });
 }
 

@@ -1,5 +1,6 @@
 // Floor 4, step 6b. Every single change of one paint, tried on the edge table: its marks, and what it gains, loses, merges.
 import type { Hex } from "../../colour/colour.ts";
+import type { List, Rank } from "../../svg/paintnumber.ts";
 import {
   listDeciding,
   measureClarity,
@@ -91,7 +92,7 @@ export function measureOptions(
 /** Returns the marks of the drawing as it is, or null where it has no edge: what an option is compared with. */
 export function measureToday(
   table: EdgeTable,
-  looks: readonly PaintLook[],
+  looks: List<Rank, PaintLook>,
   book: SwatchBook,
 ): OptionMarks | null {
   return markEdges(

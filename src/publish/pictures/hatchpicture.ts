@@ -6,6 +6,8 @@ import { type Hatching, type HatchLine, hatchingOf } from "../../colour/hatching
 import { colourLimits } from "../../measure/limit.ts";
 import type { Picture } from "../../regions/eyeblur.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
+import { joinLabels } from "../../regions/view/distanceview.ts";
+import { type Label, type List, labelOf, type PaintIndex, paintOf } from "../../svg/paintnumber.ts";
 
 /** Pixels from one line to the next, and how thick a line or a dot is. */
 export const hatchGrid = { step: 14, thick: 2, dot: 3 } as const;
@@ -23,18 +25,14 @@ const acrossOf: Readonly<Record<HatchLine, (x: number, y: number) => number>> = 
 };
 
 /**
- * The picture of `map`, in which the paint with index i has the colour `hexes[i]`; with `isOutline` without any lines within
+ * The picture of `map`, in which the paints have the colours `hexes`; with `isOutline` without any lines within
  * a paint. Lines part what two colours to the eye show, and run along the border; what is transparent stays so.
  */
-export function hatchPicture(
-  { width, height, labels }: LabelMap,
-  hexes: readonly Hex[],
-  isOutline = false,
-): Picture {
+export function hatchPicture(map: LabelMap, hexes: List<PaintIndex, Hex>, isOutline = false): Picture {
   const hatchings = hexes.map(hatchingOf);
-  const shades = [0, ...numberShades(hexes)];
+  const { width, height, labels } = joinLabels(map, findShades(hexes).map(labelOf));
   const shadeAt = (x: number, y: number): number =>
-    x < 0 || y < 0 || x >= width || y >= height ? 0 : (shades[labels[y * width + x] ?? 0] ?? 0);
+    x < 0 || y < 0 || x >= width || y >= height ? 0 : (labels[y * width + x] ?? 0);
   const near = isOutline ? reach.outline : reach.hatched;
   const rgba = new Uint8Array(4 * width * height);
   for (let y = 0, at = 0; y < height; y += 1) {
@@ -46,7 +44,7 @@ export function hatchPicture(
         shadeAt(x, y + near) !== shade ||
         shadeAt(x - near, y) !== shade ||
         shadeAt(x, y - near) !== shade;
-      const ground = isOutline ? 255 : greyAt(hatchings[shade - 1] ?? { lines: [] }, x, y);
+      const ground = isOutline ? 255 : greyAt(hatchings[paintOf(shade as Label)] ?? { lines: [] }, x, y);
       rgba.fill(isBorder ? 0 : ground, at, at + 3);
       rgba[at + 3] = 255;
     }
@@ -54,11 +52,11 @@ export function hatchPicture(
   return { width, height, rgba };
 }
 
-/** For each colour the number, from 1, of the first that is the same to the eye. */
-function numberShades(hexes: readonly Hex[]): readonly number[] {
+/** For each paint the first that is the same to the eye. */
+function findShades(hexes: List<PaintIndex, Hex>): List<PaintIndex, PaintIndex> {
   const all = hexes.map(linearOf);
-  return all.map(
-    (one) => 1 + all.findIndex((other) => one === other || measureDifference(one, other) < colourLimits.same),
+  return all.map((one) =>
+    all.findIndex((other) => one === other || measureDifference(one, other) < colourLimits.same),
   );
 }
 

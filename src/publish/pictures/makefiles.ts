@@ -1,7 +1,7 @@
 // Floor 9. The job that a child process does for publishing: recipes → bytes. All that reads or renders a drawing for the site
 // runs here, where it can be stopped, and a drawing that cannot be published is a problem of its study.
 
-import { renderMap } from "../../analysis/drawing/measuregeometry.ts";
+import { labelsOf, renderMap } from "../../analysis/drawing/measuregeometry.ts";
 import { lookAt } from "../../analysis/drawing/paintlook.ts";
 import type { Jobs } from "../../analysis/jobs/job.ts";
 import { runOrdered } from "../../analysis/jobs/orderedqueue.ts";
@@ -49,7 +49,7 @@ const makers: Makers = {
   hatched: async ({ drawing, size, isRedesign, isOutline }, easel) => {
     const shapes = findPaints(resolveDrawing(easel.read(drawing)));
     const map = await renderMap(shapes, size);
-    const looks = lookAt(await easel.render(drawing, size), map, shapes.paints);
+    const looks = lookAt(await easel.render(drawing, size), map, shapes.paints, labelsOf(shapes));
     const hexes = looks.map(({ hex }) => hex);
     return () => encodePng(hatchPicture(map, hexes, isOutline), isRedesign);
   },

@@ -1,5 +1,6 @@
 // Floor 3, step 4b. The focus: which pixels show what has to be seen, the charges.
-import type { RegionMap } from "../component.ts";
+import type { List, PaintIndex } from "../../svg/paintnumber.ts";
+import type { RegionIndex, RegionMap } from "../component.ts";
 import { Divisions, isField } from "./division.ts";
 import { findFieldWithin } from "./hole.ts";
 import { Surroundings } from "./surroundings.ts";
@@ -16,16 +17,16 @@ const [deepest, mostRegions] = [8, 50_000] as const;
  * fields within a bordure and parts of a division (what lies on them is looked at the same way), the field seen through a
  * charge, and specks.
  */
-export function findCharges(map: RegionMap, flagPixels: number): ReadonlySet<number> {
+export function findCharges(map: RegionMap, flagPixels: number): ReadonlySet<RegionIndex> {
   if (map.regions.length > mostRegions) return new Set();
   const around = new Surroundings(map, flagPixels);
   const divisions = new Divisions(around);
-  const charges: { readonly members: readonly number[]; readonly pixels: number }[] = [];
+  const charges: { readonly members: readonly RegionIndex[]; readonly pixels: number }[] = [];
   let inner = new Set(
     [...map.regions.keys()].filter((index) => map.regions[index]?.touchesOutside === false),
   );
   for (let depth = 0; depth < deepest && inner.size > 0; depth += 1) {
-    const next = new Set<number>();
+    const next = new Set<RegionIndex>();
     for (const group of around.split(inner)) {
       const ground = new Set(isField(around, group) ? around.rimOf(group) : divisions.find(group));
       if (ground.size > 0) {
@@ -45,17 +46,17 @@ export function findCharges(map: RegionMap, flagPixels: number): ReadonlySet<num
 }
 
 /** Returns a mask (1 = focus) of the pixels whose region is in `chosen`. */
-export function maskRegions({ runs, regionOf }: RegionMap, chosen: ReadonlySet<number>): Uint8Array {
+export function maskRegions({ runs, regionOf }: RegionMap, chosen: ReadonlySet<RegionIndex>): Uint8Array {
   const mask = new Uint8Array(runs.width * runs.height);
   for (let run = 0; run < runs.count; run += 1) {
-    if (chosen.has(regionOf[run] as number)) mask.fill(1, runs.start[run], runs.start[run + 1]);
+    if (chosen.has(regionOf[run] as RegionIndex)) mask.fill(1, runs.start[run], runs.start[run + 1]);
   }
   return mask;
 }
 
-/** Returns a mask of the pixels whose label is chosen (`isChosen[label]`). */
-export function maskLabels(labels: Uint16Array, isChosen: readonly boolean[]): Uint8Array {
-  const chosen = Uint8Array.from(isChosen, Number);
+/** Returns a mask of the pixels whose paint is chosen. */
+export function maskLabels(labels: Uint16Array, isChosen: List<PaintIndex, boolean>): Uint8Array {
+  const chosen = Uint8Array.from([false, ...isChosen], Number);
   const mask = new Uint8Array(labels.length);
   for (let at = 0; at < labels.length; at += 1) mask[at] = chosen[labels[at] as number] as number;
   return mask;

@@ -1,6 +1,7 @@
 // Floor 3, step 4b. What inside the flag is a field or a part of its division, and so no charge. All shares are our own
 // judgement.
 
+import type { RegionIndex } from "../component.ts";
 import type { Box } from "../mapcrop.ts";
 import { areaOf, heightOf, widthOf } from "./box.ts";
 import type { Surroundings } from "./surroundings.ts";
@@ -24,7 +25,7 @@ const [wedge, wedgeReach, wedgeNear] = [0.22, 0.03, 0.06] as const;
  * Whether a group is a field: far too large for a charge, or a rectangle nearly as wide or high as the flag (a panel within
  * a bordure); or a wedge that reaches the border.
  */
-export function isField(around: Surroundings, group: readonly number[]): boolean {
+export function isField(around: Surroundings, group: readonly RegionIndex[]): boolean {
   const pixels = around.pixelsOf(group);
   if (pixels > largestGroup * around.flagPixels) return true;
   if (group.some((index) => around.regionOf(index).pixels > largestRegion * around.flagPixels)) return true;
@@ -35,7 +36,7 @@ export function isField(around: Surroundings, group: readonly number[]): boolean
 }
 
 /** Whether a group ends in points beside the border, between two fields that part there: it reaches the border with them. */
-function isWedge(around: Surroundings, group: readonly number[]): boolean {
+function isWedge(around: Surroundings, group: readonly RegionIndex[]): boolean {
   const own = new Set(group);
   const ends = group
     .flatMap((index) => around.junctionsOf(index))
@@ -77,12 +78,12 @@ export class Divisions {
   }
 
   /** Returns the members that are parts of a division. */
-  find(group: readonly number[]): readonly number[] {
+  find(group: readonly RegionIndex[]): readonly RegionIndex[] {
     const own = new Set(group);
     return group.filter((index) => this.repeatsBorder(index) || this.isBand(index, own));
   }
 
-  private repeatsBorder(index: number): boolean {
+  private repeatsBorder(index: RegionIndex): boolean {
     const { label, pixels } = this.around.regionOf(index);
     const box = this.around.boxOf([index]);
     const size = sizeOf(pixels);
@@ -102,11 +103,11 @@ export class Divisions {
    * Whether a member runs from one field to another behind them: it meets three or more, is in front of none, and is plain,
    * in one run in nearly each row.
    */
-  private isBand(index: number, group: ReadonlySet<number>): boolean {
+  private isBand(index: RegionIndex, group: ReadonlySet<RegionIndex>): boolean {
     if (this.around.regionOf(index).pixels < leastBand * this.around.flagPixels) return false;
     const rows = heightOf(this.around.boxOf([index]));
     if ((this.runCounts[index] as number) > plain * rows) return false;
-    const fields = new Set<number>();
+    const fields = new Set<RegionIndex>();
     for (const junction of this.around.junctionsOf(index)) {
       const outer = junction.regions.filter((region) => !group.has(region));
       if (outer.length < 2) continue;

@@ -1,4 +1,6 @@
 // Floor 3, step 4b. What a charge encloses or cuts off in the paint of a field around it: its own, or the field seen through.
+import type { Label } from "../../svg/paintnumber.ts";
+import type { RegionIndex } from "../component.ts";
 import { areaOf, heightOf, widthOf } from "./box.ts";
 import type { Surroundings } from "./surroundings.ts";
 
@@ -15,10 +17,13 @@ const [front, reach] = [0.4, 0.007] as const;
  * such a paint, as a star on a disc, is the charge's own. One whose whole rim has the paints of the fields is counterchanged,
  * and the rim its own.
  */
-export function findFieldWithin(around: Surroundings, group: readonly number[]): ReadonlySet<number> {
+export function findFieldWithin(
+  around: Surroundings,
+  group: readonly RegionIndex[],
+): ReadonlySet<RegionIndex> {
   const own = new Set(group);
   const rim = new Set(around.rimOf(group));
-  const paints = new Set<number>();
+  const paints = new Set<Label>();
   for (const index of rim)
     for (const next of around.regionOf(index).neighbours)
       if (!own.has(next)) paints.add(around.regionOf(next).label);
@@ -33,7 +38,7 @@ export function findFieldWithin(around: Surroundings, group: readonly number[]):
 }
 
 /** Whether a member on the rim lies in front, at most of the points where it meets what is around the group. */
-function liesOver(around: Surroundings, index: number, group: ReadonlySet<number>): boolean {
+function liesOver(around: Surroundings, index: RegionIndex, group: ReadonlySet<RegionIndex>): boolean {
   let [over, under] = [0, 0];
   for (const junction of around.junctionsOf(index)) {
     if (junction.regions.every((region) => group.has(region))) continue;
@@ -47,9 +52,9 @@ function liesOver(around: Surroundings, index: number, group: ReadonlySet<number
 /** Whether `part` is the opening of an even ring: in the middle of the whole, and of its shape. */
 function isHole(
   around: Surroundings,
-  part: readonly number[],
-  group: readonly number[],
-  rim: ReadonlySet<number>,
+  part: readonly RegionIndex[],
+  group: readonly RegionIndex[],
+  rim: ReadonlySet<RegionIndex>,
 ): boolean {
   const [box, whole] = [around.boxOf(part), around.boxOf(group)];
   const isCentred =
@@ -63,10 +68,10 @@ function isHole(
 /** `part` with the members that are reached from the rim through it alone. */
 function fill(
   around: Surroundings,
-  part: readonly number[],
-  group: readonly number[],
-  rim: ReadonlySet<number>,
-): readonly number[] {
+  part: readonly RegionIndex[],
+  group: readonly RegionIndex[],
+  rim: ReadonlySet<RegionIndex>,
+): readonly RegionIndex[] {
   const inPart = new Set(part);
   const others = new Set(group.filter((index) => !inPart.has(index)));
   const enclosed = around.split(others).filter((other) => !other.some((index) => rim.has(index)));

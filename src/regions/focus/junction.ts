@@ -1,18 +1,18 @@
 // Floor 3. Junctions: points where three regions or more meet, and how much of the surroundings of each belongs to whom.
 // Where one line ends at another, what lies beyond the other is in front: it has half of what is around, the rest share.
-import type { RegionMap } from "../component.ts";
+import type { RegionIndex, RegionMap } from "../component.ts";
 
 /** A corner of pixels: the one right below it has the place (x, y). `regions` are those that meet there, −1 for transparent. */
 export interface Junction {
   readonly x: number;
   readonly y: number;
-  readonly regions: readonly number[];
+  readonly regions: readonly RegionIndex[];
 }
 
 /** Returns the junctions of each region. Linear in runs. */
-export function findJunctions({ runs, regionOf }: RegionMap): ReadonlyMap<number, readonly Junction[]> {
+export function findJunctions({ runs, regionOf }: RegionMap): ReadonlyMap<RegionIndex, readonly Junction[]> {
   const { width, height, rowStart, start } = runs;
-  const found = new Map<number, Junction[]>();
+  const found = new Map<RegionIndex, Junction[]>();
   for (let y = 1; y < height; y += 1) {
     let above = rowStart[y - 1] as number;
     let below = rowStart[y] as number;
@@ -22,10 +22,12 @@ export function findJunctions({ runs, regionOf }: RegionMap): ReadonlyMap<number
       const toBelow = start[below + 1] as number;
       const at = Math.min(toAbove, toBelow);
       if (at === (y + 1) * width) break;
-      const [left, lower] = [regionOf[above] as number, regionOf[below] as number];
+      const [left, lower] = [regionOf[above] as RegionIndex, regionOf[below] as RegionIndex];
       if (toAbove === at) above += 1;
       if (toBelow === at) below += 1;
-      const regions = [...new Set([left, lower, regionOf[above] as number, regionOf[below] as number])];
+      const regions = [
+        ...new Set([left, lower, regionOf[above] as RegionIndex, regionOf[below] as RegionIndex]),
+      ];
       if (regions.length < 3) continue;
       const junction = { x: at - y * width, y, regions };
       for (const region of regions) {
@@ -39,9 +41,13 @@ export function findJunctions({ runs, regionOf }: RegionMap): ReadonlyMap<number
 }
 
 /** Returns the share of each region in the disc of `radius` pixels around a junction, of what lies within the picture. */
-export function shareAround(map: RegionMap, { x, y }: Junction, radius: number): ReadonlyMap<number, number> {
+export function shareAround(
+  map: RegionMap,
+  { x, y }: Junction,
+  radius: number,
+): ReadonlyMap<RegionIndex, number> {
   const { width, height } = map.runs;
-  const shares = new Map<number, number>();
+  const shares = new Map<RegionIndex, number>();
   let count = 0;
   for (let py = Math.max(0, Math.ceil(y - radius)); py < Math.min(height, y + radius); py += 1) {
     const reach = Math.sqrt(Math.max(0, radius ** 2 - (py + 0.5 - y) ** 2));
@@ -60,7 +66,7 @@ function eachRun(
   y: number,
   from: number,
   to: number,
-  visit: (region: number, pixels: number) => void,
+  visit: (region: RegionIndex, pixels: number) => void,
 ): void {
   const row = y * runs.width;
   let low = runs.rowStart[y] as number;
@@ -72,7 +78,7 @@ function eachRun(
   }
   for (let at = from; at < to; low += 1) {
     const end = Math.min(to, (runs.start[low + 1] as number) - row);
-    visit(regionOf[low] as number, end - at);
+    visit(regionOf[low] as RegionIndex, end - at);
     at = end;
   }
 }

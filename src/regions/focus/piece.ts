@@ -1,5 +1,6 @@
 // Floor 3. The pieces of a mask: 4-connected parts of the focus, with how far each of them reaches.
 
+import { type Label, labelOf, type PaintIndex, paintOf } from "../../svg/paintnumber.ts";
 import { findRegions } from "../component.ts";
 import type { LabelMap } from "../labelmap.ts";
 import { findRuns, type Runs } from "../runs.ts";
@@ -27,7 +28,7 @@ export function findPieces(mask: Uint8Array, width: number, height: number): Pie
     const box = boxes[index];
     return { pixels, span: box === undefined ? 0 : Math.max(widthOf(box), heightOf(box)) };
   });
-  return { pieces, runs, pieceOf: found.regionOf };
+  return { pieces: [...pieces], runs, pieceOf: found.regionOf };
 }
 
 /**
@@ -42,7 +43,7 @@ export function measureRemaining(
   const all = new Uint32Array(spans.length);
   const left = new Uint32Array(spans.length);
   for (let at = 0; at < labels.length; at += 1) {
-    const piece = (labels[at] as number) - 1;
+    const piece = paintOf(labels[at] as Label);
     if (piece < 0) continue;
     all[piece] = (all[piece] as number) + 1;
     left[piece] = (left[piece] as number) + (remaining[at] as number);
@@ -62,7 +63,7 @@ export function labelPieces({ runs, pieceOf }: Pieces): LabelMap {
   const { width, height, count, start } = runs;
   const labels = new Uint16Array(width * height);
   for (let run = 0; run < count; run += 1)
-    labels.fill(Math.min((pieceOf[run] as number) + 1, 0xffff), start[run], start[run + 1]);
+    labels.fill(Math.min(labelOf(pieceOf[run] as PaintIndex), 0xffff), start[run], start[run + 1]);
   return { width, height, exactShare: 1, labels };
 }
 

@@ -1,6 +1,7 @@
 // Floor 3, step 4b. What is known of the regions of one map while charges are looked for: boxes, junctions, neighbours.
 
-import type { Region, RegionMap } from "../component.ts";
+import type { List } from "../../svg/paintnumber.ts";
+import type { Region, RegionIndex, RegionMap } from "../component.ts";
 import type { Box } from "../mapcrop.ts";
 import { findBoxes, joinBoxes } from "./box.ts";
 import { findJunctions, type Junction, shareAround } from "./junction.ts";
@@ -11,8 +12,8 @@ export class Surroundings {
   readonly flagPixels: number;
   readonly width: number;
   readonly height: number;
-  private readonly boxes: readonly Box[];
-  private readonly junctions: ReadonlyMap<number, readonly Junction[]>;
+  private readonly boxes: List<RegionIndex, Box>;
+  private readonly junctions: ReadonlyMap<RegionIndex, readonly Junction[]>;
 
   constructor(map: RegionMap, flagPixels: number) {
     this.map = map;
@@ -23,39 +24,39 @@ export class Surroundings {
     this.junctions = findJunctions(map);
   }
 
-  regionOf(index: number): Region {
+  regionOf(index: RegionIndex): Region {
     return this.map.regions[index] as Region;
   }
 
-  pixelsOf(group: Iterable<number>): number {
+  pixelsOf(group: Iterable<RegionIndex>): number {
     let sum = 0;
     for (const index of group) sum += this.regionOf(index).pixels;
     return sum;
   }
 
-  boxOf(group: readonly number[]): Box {
+  boxOf(group: readonly RegionIndex[]): Box {
     return joinBoxes(group.map((index) => this.boxes[index] as Box));
   }
 
-  junctionsOf(index: number): readonly Junction[] {
+  junctionsOf(index: RegionIndex): readonly Junction[] {
     return this.junctions.get(index) ?? [];
   }
 
   /** Share of each region in the disc around a junction; the radius is in heights of the map, and three pixels at least. */
-  sharesAt(junction: Junction, radiusHeights: number): ReadonlyMap<number, number> {
+  sharesAt(junction: Junction, radiusHeights: number): ReadonlyMap<RegionIndex, number> {
     return shareAround(this.map, junction, Math.max(3, radiusHeights * this.height));
   }
 
   /** Members that meet a region outside the group. */
-  rimOf(group: readonly number[]): readonly number[] {
+  rimOf(group: readonly RegionIndex[]): readonly RegionIndex[] {
     const own = new Set(group);
     return group.filter((index) => [...this.regionOf(index).neighbours].some((next) => !own.has(next)));
   }
 
   /** The members in groups that hang together. */
-  split(members: ReadonlySet<number>): readonly (readonly number[])[] {
-    const groups: number[][] = [];
-    const seen = new Set<number>();
+  split(members: ReadonlySet<RegionIndex>): readonly (readonly RegionIndex[])[] {
+    const groups: RegionIndex[][] = [];
+    const seen = new Set<RegionIndex>();
     for (const start of members) {
       if (seen.has(start)) continue;
       const group = [start];

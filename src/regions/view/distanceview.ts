@@ -1,6 +1,7 @@
 // Floor 3, step 3. The distance view: parts too thin to be told apart go to the neighbours that remain.
 // A model of resolution: an opening of every paint by a disc as wide as the thinnest part that is seen.
 
+import { type Label, type List, labelOf, type PaintIndex, transparent } from "../../svg/paintnumber.ts";
 import type { LabelMap } from "../labelmap.ts";
 import { findRuns, type Runs } from "../runs.ts";
 import { fillVanished } from "./fillvanished.ts";
@@ -15,10 +16,10 @@ export function measureThinnest(distanceHeights: number): number {
   return distanceHeights * oneArcminute;
 }
 
-/** Returns the map with each label replaced by `joins[label]`. */
-export function joinLabels(map: LabelMap, joins: readonly number[]): LabelMap {
-  if (joins.every((to, from) => to === from)) return map;
-  const table = Uint16Array.from(joins);
+/** Returns the map with each paint given its label in `joins`. */
+export function joinLabels(map: LabelMap, joins: List<PaintIndex, Label>): LabelMap {
+  if (joins.every((to, from) => to === labelOf(from))) return map;
+  const table = Uint16Array.from([transparent, ...joins]);
   const labels = new Uint16Array(map.labels.length);
   for (let at = 0; at < labels.length; at += 1) labels[at] = table[map.labels[at] as number] as number;
   return { ...map, labels };

@@ -1,4 +1,5 @@
 // Floor 3, part of step 3. Parts whose thickness is so near the limit of sight that the view could as well be otherwise.
+import { type Label, type List, type PaintIndex, paintOf } from "../../svg/paintnumber.ts";
 import type { Viewer } from "./distanceview.ts";
 
 /** How near, as a fraction of the thinnest part that is seen. */
@@ -14,13 +15,13 @@ export function furthestLimit(thinnestPixels: number): number {
 
 /**
  * Returns the labels of which a part worth a warning is seen at 0.9 times `thinnestPixels` and gone at 1.1 times.
- * `pixels` are the areas by label.
+ * `pixels` are the areas by paint.
  */
 export function findNearLimit(
   viewer: Viewer,
   thinnestPixels: number,
-  pixels: readonly number[],
-): readonly number[] {
+  pixels: List<PaintIndex, number>,
+): readonly Label[] {
   const near = thinnestPixels * (1 - margin);
   const far = furthestLimit(thinnestPixels);
   if (thinnestPixels <= 0) return [];
@@ -28,9 +29,9 @@ export function findNearLimit(
   if (goneFar.length < leastOfFlag * viewer.base.labels.length) return [];
   const goneNear = viewer.findVanished(near);
   const { labels } = viewer.base;
-  const counts = new Map<number, number>();
+  const counts = new Map<Label, number>();
   const count = (at: number, by: number): void => {
-    const label = labels[at] as number;
+    const label = labels[at] as Label;
     // A pixel of a slit went with the paint that it was given to.
     if (label === 0) return;
     counts.set(label, (counts.get(label) ?? 0) + by);
@@ -39,7 +40,8 @@ export function findNearLimit(
   for (const at of goneNear) count(at, -1);
   return [...counts]
     .filter(
-      ([label, gone]) => gone >= leastOfPaint * (pixels[label] ?? 0) && gone >= leastOfFlag * labels.length,
+      ([label, gone]) =>
+        gone >= leastOfPaint * (pixels[paintOf(label)] ?? 0) && gone >= leastOfFlag * labels.length,
     )
     .map(([label]) => label);
 }

@@ -156,7 +156,8 @@ class Walk {
   }
 }
 
-function inheritInto({ attributes }: SvgElement, around: Attributes): Attributes {
+/** Returns what the children of an element inherit, where it inherits `around`. */
+export function inheritInto({ attributes }: SvgElement, around: Attributes): Attributes {
   const here: Record<string, string> = { ...around };
   for (const [name, value] of Object.entries(attributes))
     if (properties.get(name)?.inherits === true) here[name] = value;

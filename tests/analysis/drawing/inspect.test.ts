@@ -23,7 +23,7 @@ describe("inspectDrawing", () => {
       `<rect width="10" height="20" fill="red"/><rect x="10" width="20" height="20" fill="blue"/>`,
     );
     expect(table.paints.map(({ id }) => id)).toEqual(["p1", "p2"]);
-    expect(table.paints[0]?.share).toBeCloseTo(2 / 3, 3);
+    expect([...table.paints][0]?.share).toBeCloseTo(2 / 3, 3);
     expect(looks).toEqual([
       { hex: "#0000ff", name: "blue", uneven: null },
       { hex: "#ff0000", name: "red", uneven: null },
@@ -39,7 +39,7 @@ describe("inspectDrawing", () => {
     const { looks } = await inspect(
       `<rect ${box} fill="white"/><rect width="20" height="20" fill="red" fill-opacity="0.6"/>`,
     );
-    expect(looks[0]).toMatchObject({ hex: "#ff6666", uneven: null });
+    expect([...looks][0]).toMatchObject({ hex: "#ff6666", uneven: null });
   });
 
   test("a gradient from black to white is uneven, with its ends and its mean in light", async () => {
@@ -60,7 +60,7 @@ describe("inspectDrawing", () => {
     const { looks } = await inspect(
       '<linearGradient id="l"><stop stop-color="#c00000"/><stop offset="1" stop-color="#c40000"/></linearGradient><rect width="30" height="20" fill="url(#l)"/>',
     );
-    expect(looks[0]?.uneven).toBeNull();
+    expect([...looks][0]?.uneven).toBeNull();
   });
 
   test("shapes that hardly show are left out, and counted", async () => {

@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { labelsOf, renderMap, toSeenLines } from "../../../src/analysis/drawing/measuregeometry.ts";
 import { findPaints } from "../../../src/svg/paint.ts";
+import { listed } from "../../../src/svg/paintnumber.ts";
+import { nth } from "../../numbered.ts";
 import { blue, box, disc, field, red, resolve, white } from "../sight.ts";
 
 /** The map of a drawing with how many pixels each of its colours has; null is transparent. */
@@ -9,7 +11,7 @@ async function countOf(body: string, width: number, height: number) {
   const map = await renderMap(shapes, { width, height });
   const counts = new Map<string | null, number>();
   for (const label of map.labels) {
-    const hex = label === 0 ? null : (shapes.paints[label - 1]?.declared ?? "?");
+    const hex = label === 0 ? null : ([...shapes.paints][label - 1]?.declared ?? "?");
     counts.set(hex, (counts.get(hex) ?? 0) + 1);
   }
   return { map, counts };
@@ -58,8 +60,11 @@ describe("renderMap", () => {
 });
 
 test("labels begin at 1, paints at 0", () => {
-  expect(labelsOf([0, 0, 2])).toEqual([0, 1, 1, 3]);
+  const paint = { key: "", declared: null, flat: true, selected: false };
+  expect(labelsOf({ paints: listed([paint, paint]) })).toEqual([1, 2]);
   expect(
-    toSeenLines([{ a: 1, b: 3, points: [0, 0, 4, 0], length: 4, focusShare: 0.5, outlineShares: [1] }]),
+    toSeenLines([
+      { a: nth(1), b: nth(3), points: [0, 0, 4, 0], length: 4, focusShare: 0.5, outlineShares: [1] },
+    ]),
   ).toEqual([{ a: 0, b: 2, length: 4, focusShare: 0.5, outlineShares: [1] }]);
 });

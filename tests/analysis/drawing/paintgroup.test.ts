@@ -52,6 +52,7 @@ describe("findWhole", () => {
       change: { replace: red, only },
     });
     expect(shapes.paints.map((paint) => findWhole(shapes.paints, paint))).toEqual([undefined, undefined, 1]);
-    for (const distance of [0, 40]) expect(groupPaints(shapes.paints, areas, looks, { distance })[2]).toBe(1);
+    for (const distance of [0, 40])
+      expect([...groupPaints(shapes.paints, areas, looks, { distance })][2]).toBe(1);
   });
 });

@@ -1,10 +1,12 @@
 // What paints look like: flat ones as declared, others as rendered (figures from mixing by hand).
 import { describe, expect, test } from "vitest";
-import { renderMap } from "../../../src/analysis/drawing/measuregeometry.ts";
+import { labelsOf, renderMap } from "../../../src/analysis/drawing/measuregeometry.ts";
 import { lookAt, nameChanged, nameLooks, renderTrue } from "../../../src/analysis/drawing/paintlook.ts";
 import { linearOf } from "../../../src/colour/colourtext.ts";
 import { selectInstances } from "../../../src/svg/limitedchange.ts";
 import { findPaints, type Selection } from "../../../src/svg/paint.ts";
+import { listed } from "../../../src/svg/paintnumber.ts";
+import { nth } from "../../numbered.ts";
 import { box, disc, field, red, resolve, white } from "../sight.ts";
 
 const size = { width: 150, height: 100 };
@@ -16,12 +18,17 @@ async function prepare(body: string, selector?: string) {
   const selection: Selection | undefined = only === undefined ? undefined : { instances: only, replace: red };
   const shapes = findPaints(resolved, selection);
   const map = await renderMap(shapes, size);
-  return { picture: await renderTrue(resolved.drawing, map), map, paints: shapes.paints };
+  return {
+    picture: await renderTrue(resolved.drawing, map),
+    map,
+    paints: shapes.paints,
+    labels: labelsOf(shapes),
+  };
 }
 
 async function looksOf(body: string) {
-  const { picture, map, paints } = await prepare(body);
-  return lookAt(picture, map, paints);
+  const { picture, map, paints, labels } = await prepare(body);
+  return [...lookAt(picture, map, paints, labels)];
 }
 
 describe("lookAt", () => {
@@ -59,7 +66,13 @@ describe("lookAt", () => {
 
   test("after a change: flat paints take the colours given, the labels are those of the map", async () => {
     const { picture, map, paints } = await prepare(field(white) + disc(150, 100, 50, red));
-    const looks = lookAt(picture, map, paints.toReversed(), [2, 1], ["#00ff00", white]);
+    const looks = lookAt(
+      picture,
+      map,
+      listed([...paints].reverse()),
+      listed([nth(2), nth(1)]),
+      listed(["#00ff00", white]),
+    );
     expect(looks.map(({ hex }) => hex)).toEqual(["#00ff00", white]);
   });
 
@@ -67,7 +80,7 @@ describe("lookAt", () => {
     const { picture, map, paints } = await prepare(
       `${field(white)}<rect width="100" height="200" fill="${red}" fill-opacity="0.6"/><rect x="200" width="100" height="200" fill="#0000ff" fill-opacity="0.6"/>`,
     );
-    const [looked] = lookAt(picture, map, paints.slice(2), [2]);
+    const [looked] = lookAt(picture, map, listed([...paints].slice(2)), listed([nth(2)]));
     expect(looked?.hex).toBe("#ff6666");
   });
 });
@@ -75,14 +88,14 @@ describe("lookAt", () => {
 describe("nameLooks", () => {
   const parted = field(white) + disc(80, 100, 40, red, "one") + box(180, 60, 80, 80, red);
   const named = async (viewing: Parameters<typeof nameLooks>[3], body = parted, selector = "#one") => {
-    const { picture, map, paints } = await prepare(body, selector);
+    const { picture, map, paints, labels } = await prepare(body, selector);
     const looks = nameLooks(
-      lookAt(picture, map, paints),
+      lookAt(picture, map, paints, labels),
       paints,
       paints.map(() => 1),
       viewing,
     );
-    return looks.map(({ name, part }) => [name, part]);
+    return [...looks].map(({ name, part }) => [name, part]);
   };
 
   test("a selected part is named after its paint, or as the author calls it", async () => {
@@ -121,8 +134,8 @@ describe("nameChanged", () => {
   const before = [flat("#009639", "green"), flat("#ffffff", "white"), flat("#00632a", "darker green")];
   const change = (next: `#${string}`, called?: string) =>
     nameChanged(
-      before,
-      before.map(({ hex }) => ({ hex: hex === "#009639" ? next : hex, uneven: null })),
+      listed(before),
+      listed(before.map(({ hex }) => ({ hex: hex === "#009639" ? next : hex, uneven: null }))),
       { replace: "#009639", with: next, ...(called === undefined ? {} : { called }) },
     ).map(({ name }) => name);
 
@@ -140,11 +153,11 @@ describe("nameChanged", () => {
   test("a gradient that changes with it has a name of its own", () => {
     const gradient = [...before, flat("#7fcb9c", "light green")];
     const names = nameChanged(
-      gradient,
-      [
+      listed(gradient),
+      listed([
         ...before.map((look) => ({ ...look, hex: look.hex === "#009639" ? ("#f4c430" as const) : look.hex })),
         flat("#f9e197", ""),
-      ],
+      ]),
       { replace: "#009639", with: "#f4c430", called: "gold" },
     ).map(({ name }) => name);
     expect(names).toEqual(["gold", "white", "darker green", "light yellow"]);

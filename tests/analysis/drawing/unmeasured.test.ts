@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { openDrawing } from "../../../src/analysis/drawing/opendrawing.ts";
 import { renderScene } from "../../../src/analysis/drawing/scene.ts";
 import { findLost, tellLost } from "../../../src/analysis/drawing/unmeasured.ts";
+import { listed } from "../../../src/svg/paintnumber.ts";
 import type { SvgElement } from "../../../src/svg/tree.ts";
 import { drawMap, drawPicture } from "../../regions/picture.ts";
 import { bytesOf } from "../../svg/drawing.ts";
@@ -18,15 +19,15 @@ describe("findLost", () => {
   const allWhite = drawMap(100, 10, () => 1);
 
   test("a thousandth of the flag is rounding, and two are not", () => {
-    expect(findLost(picture(1), allWhite, { paints: [white, red], faint: [] }, 1000)).toEqual([]);
-    expect(findLost(picture(2), allWhite, { paints: [white, red], faint: [] }, 1000)).toEqual([
+    expect(findLost(picture(1), allWhite, { paints: listed([white, red]), faint: [] }, 1000)).toEqual([]);
+    expect(findLost(picture(2), allWhite, { paints: listed([white, red]), faint: [] }, 1000)).toEqual([
       { hex: "#ff0000", share: 0.002 },
     ]);
   });
 
   test("what is transparent in the map is no less lost", () => {
     const open = drawMap(100, 10, (x, y) => (y * 100 + x < 50 ? 0 : 1));
-    expect(findLost(picture(50), open, { paints: [white, red], faint: [] }, 950)).toEqual([
+    expect(findLost(picture(50), open, { paints: listed([white, red]), faint: [] }, 950)).toEqual([
       { hex: "#ff0000", share: 50 / 950 },
     ]);
   });
@@ -34,11 +35,11 @@ describe("findLost", () => {
   test("nothing is said of what a gradient covers where it does not jump", () => {
     const gradient = { key: "url(#g)", declared: null, flat: false, selected: false };
     const map = drawMap(100, 10, () => 2);
-    expect(findLost(picture(1000), map, { paints: [red, gradient], faint: [] }, 1000)).toEqual([]);
+    expect(findLost(picture(1000), map, { paints: listed([red, gradient]), faint: [] }, 1000)).toEqual([]);
   });
 
   test("a colour that no paint has is lost inside an area: 96 columns of 3 rows lie there", () => {
-    expect(findLost(picture(500), allWhite, { paints: [white], faint: [] }, 1000)).toEqual([
+    expect(findLost(picture(500), allWhite, { paints: listed([white]), faint: [] }, 1000)).toEqual([
       { hex: "#ff0000", share: (96 * 3) / 1000 },
     ]);
   });
@@ -59,7 +60,7 @@ test("shades up to ΔE00 5 are rounding, and up to 20 where something is faint, 
     findLost(
       drawPicture(20, 20, () => colour),
       drawMap(20, 20, () => 1),
-      { paints: [white], faint },
+      { paints: listed([white]), faint },
       400,
     ).length;
   const [rect] = resolve('<rect width="300" height="200"/>').instances.map(({ element }) => element);
@@ -73,7 +74,7 @@ test("a flag of thin lines is refused by their share", () => {
     findLost(
       drawPicture(40, 720, () => "#ffffff"),
       lines,
-      { paints: [white, white], faint: [] },
+      { paints: listed([white, white]), faint: [] },
       28800,
     ),
   ).toEqual([]);
@@ -81,7 +82,7 @@ test("a flag of thin lines is refused by their share", () => {
   const lost = findLost(
     drawPicture(40, 720, () => "#ffffff"),
     more,
-    { paints: [white, white], faint: [] },
+    { paints: listed([white, white]), faint: [] },
     28800,
   );
   expect(lost).toEqual([{ thin: 1 / 6 }]);

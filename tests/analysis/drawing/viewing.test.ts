@@ -19,8 +19,8 @@ describe("a viewing", () => {
       "distance view",
       "focus",
       "lines",
-      "colours along lines",
       "distance steps",
+      "colours along lines",
       "near limit",
     ]);
   });

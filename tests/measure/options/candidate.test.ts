@@ -8,7 +8,8 @@ import {
   type Subject,
 } from "../../../src/measure/options/candidate.ts";
 import { findShade } from "../../../src/measure/options/kepthue.ts";
-import { looksOf, tableOf } from "../build.ts";
+import { nth } from "../../numbered.ts";
+import { edgeOf, looksOf, tableOf } from "../build.ts";
 import { contrast, difference76, reflectance } from "../oracle.ts";
 
 const cloth = { black: 5, white: 85 };
@@ -27,7 +28,7 @@ const subjectOf = (hexes: readonly `#${string}`[], edges: Parameters<typeof tabl
     edges,
   ),
   looks: looksOf(...hexes),
-  paint: 0,
+  paint: nth(0),
 });
 const book = new SwatchBook(cloth);
 const none = { isClear: true, least: null, lighter: null, darker: null, demands: [] };
@@ -106,7 +107,7 @@ describe("findSubjectShade", () => {
       [[0, 1, 2]],
     );
     expect(
-      findSubjectShade({ table, looks: looksOf("#1f56a8", "#2057aa"), paint: 0 }, cloth, book).demands,
+      findSubjectShade({ table, looks: looksOf("#1f56a8", "#2057aa"), paint: nth(0) }, cloth, book).demands,
     ).toEqual([]);
   });
 
@@ -123,6 +124,6 @@ describe("findSubjectShade", () => {
 });
 
 test("otherSide", () => {
-  const edge = { a: 1, b: 4, length: 1, focusLength: 0 };
-  expect([1, 4, 2].map((paint) => otherSide(edge, paint))).toEqual([4, 1, undefined]);
+  const edge = edgeOf(1, 4, 1);
+  expect([1, 4, 2].map((paint) => otherSide(edge, nth(paint)))).toEqual([4, 1, undefined]);
 });

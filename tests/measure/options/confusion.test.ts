@@ -2,6 +2,8 @@ import { describe, expect, test } from "vitest";
 import { SwatchBook } from "../../../src/measure/colourcache.ts";
 import { areaLimits } from "../../../src/measure/limit.ts";
 import { findConfusable, findConfusions } from "../../../src/measure/options/confusion.ts";
+import type { Rank } from "../../../src/svg/paintnumber.ts";
+import { nth } from "../../numbered.ts";
 import { looksOf, tableOf } from "../build.ts";
 import { difference } from "../oracle.ts";
 
@@ -14,7 +16,7 @@ const table = tableOf(
   ],
 );
 const [blue, red, green] = ["#1f56a8", "#c8202f", "#0b7a3b"] as const;
-const subject = { table, looks: looksOf(blue, red, green), paint: 0 };
+const subject = { table, looks: looksOf(blue, red, green), paint: nth<Rank>(0) };
 
 describe("findConfusable", () => {
   test("a colour of the flag that the new one is near to, though it does not meet it", () => {

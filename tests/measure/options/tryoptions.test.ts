@@ -202,7 +202,7 @@ describe("as a comparison would", () => {
   test.each<Hex>([white, "#c8202f", "#c3212e", yellow, black, darkBlue, "#8899aa", green])(
     "the paint of a pair becomes %s",
     (next) => {
-      for (const paint of [0, 1, 2]) {
+      for (const paint of looks.keys()) {
         const [option] = measureOptions(
           { table, looks, paint },
           [{ hex: next, name: "new", kind: "palette" }],

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { hatchGrid, hatchPicture } from "../../../src/publish/pictures/hatchpicture.ts";
 import type { LabelMap } from "../../../src/regions/labelmap.ts";
+import { listed } from "../../../src/svg/paintnumber.ts";
 
 const size = 56;
 const mapOf = (labelAt: (x: number, y: number) => number): LabelMap => ({
@@ -22,10 +23,10 @@ const stays = (isInk: (x: number, y: number) => boolean, dx: number, dy: number)
 };
 
 test("red stands upright, blue lies, green falls from the upper left, purple rises", () => {
-  const red = inkOf(hatchPicture(whole, ["#c8202f"]));
-  const blue = inkOf(hatchPicture(whole, ["#1f56a8"]));
-  const green = inkOf(hatchPicture(whole, ["#2f8f46"]));
-  const purple = inkOf(hatchPicture(whole, ["#5f2a7a"]));
+  const red = inkOf(hatchPicture(whole, listed(["#c8202f"])));
+  const blue = inkOf(hatchPicture(whole, listed(["#1f56a8"])));
+  const green = inkOf(hatchPicture(whole, listed(["#2f8f46"])));
+  const purple = inkOf(hatchPicture(whole, listed(["#5f2a7a"])));
   expect([stays(red, 0, 1), stays(red, 1, 0)]).toEqual([true, false]);
   expect([stays(blue, 0, 1), stays(blue, 1, 0)]).toEqual([false, true]);
   expect([stays(green, 1, 1), stays(green, 1, -1)]).toEqual([true, false]);
@@ -34,7 +35,7 @@ test("red stands upright, blue lies, green falls from the upper left, purple ris
 
 test("white has no ink, and black has that of red and of blue", () => {
   const [white, black, red, blue] = (["#ffffff", "#000000", "#c8202f", "#1f56a8"] as const).map((hex) =>
-    inkOf(hatchPicture(whole, [hex])),
+    inkOf(hatchPicture(whole, listed([hex]))),
   );
   for (let at = 0; at < hatchGrid.step ** 2; at += 1) {
     // Away from the border, which is drawn as a line.
@@ -47,17 +48,17 @@ test("white has no ink, and black has that of red and of blue", () => {
 
 test("a line parts two paints, unless they are one colour to the eye, and runs along the border", () => {
   const halves = mapOf((x, y) => (y < 8 ? 0 : x < 28 ? 1 : 2));
-  const parted = inkOf(hatchPicture(halves, ["#ffffff", "#fff4d0"]));
+  const parted = inkOf(hatchPicture(halves, listed(["#ffffff", "#fff4d0"])));
   expect([parted(27, 30), parted(28, 30), parted(25, 30)]).toEqual([true, true, false]);
   expect([parted(0, 30), parted(5, 8), parted(5, 55), parted(5, 30)]).toEqual([true, true, true, false]);
-  const one = hatchPicture(halves, ["#ffffff", "#fefefe"]);
+  const one = hatchPicture(halves, listed(["#ffffff", "#fefefe"]));
   expect(inkOf(one)(27, 30)).toBe(false);
   expect([one.rgba[3], one.rgba[4 * size * 8 + 3]]).toEqual([0, 255]);
 });
 
 test("in outlines no paint has lines of its own", () => {
   const halves = mapOf((x) => (x < 28 ? 1 : 2));
-  const isInk = inkOf(hatchPicture(halves, ["#c8202f", "#000000"], true));
+  const isInk = inkOf(hatchPicture(halves, listed(["#c8202f", "#000000"]), true));
   const row = Array.from({ length: size }, (_, x) => isInk(x, 30));
   expect(row.map((ink, x) => (ink ? x : -1)).filter((x) => x >= 0)).toEqual([0, 1, 26, 27, 28, 29, 54, 55]);
 });

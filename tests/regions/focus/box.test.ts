@@ -11,7 +11,7 @@ test("the box of each region, in their order, with right and bottom exclusive", 
     { left: 1, top: 1, right: 3, bottom: 3 },
     { left: 3, top: 1, right: 4, bottom: 2 },
   ]);
-  const both = joinBoxes(boxes.slice(1));
+  const both = joinBoxes([...boxes].slice(1));
   expect(both).toEqual({ left: 1, top: 1, right: 4, bottom: 3 });
   expect([widthOf(both), heightOf(both), areaOf(both)]).toEqual([3, 2, 6]);
 });

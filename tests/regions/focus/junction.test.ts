@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { findRegions, type RegionMap } from "../../../src/regions/component.ts";
 import { findJunctions, shareAround } from "../../../src/regions/focus/junction.ts";
 import { findRuns } from "../../../src/regions/runs.ts";
+import { nth } from "../../numbered.ts";
 import { smallMaps } from "../naive.ts";
 import { drawMap, readMap } from "../picture.ts";
 
@@ -17,8 +18,8 @@ function regionsOf({ runs, regionOf }: RegionMap): readonly number[] {
 describe("findJunctions", () => {
   test("where a line ends at another, three regions meet", () => {
     const junctions = findJunctions(findRegions(findRuns(readMap("1122", "1122", "3333"))));
-    expect(junctions.get(0)).toEqual([{ x: 2, y: 2, regions: expect.arrayContaining([0, 1, 2]) }]);
-    expect(junctions.get(2)).toEqual(junctions.get(0));
+    expect(junctions.get(nth(0))).toEqual([{ x: 2, y: 2, regions: expect.arrayContaining([0, 1, 2]) }]);
+    expect(junctions.get(nth(2))).toEqual(junctions.get(nth(0)));
   });
 
   test("two regions alone have none", () => {
@@ -51,7 +52,7 @@ describe("shareAround", () => {
 
   test("what another line ends at has half, the others a quarter each", () => {
     const shares = shareAround(tee, { x: 30, y: 30, regions: [] }, 12);
-    expect([0, 1, 2].map((index) => shares.get(index))).toEqual([
+    expect([0, 1, 2].map((index) => shares.get(nth(index)))).toEqual([
       expect.closeTo(0.25, 6),
       expect.closeTo(0.25, 6),
       expect.closeTo(0.5, 6),

@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
-import { findRegions } from "../../../src/regions/component.ts";
+import { findRegions, type RegionIndex } from "../../../src/regions/component.ts";
 import { Surroundings } from "../../../src/regions/focus/surroundings.ts";
 import { findRuns } from "../../../src/regions/runs.ts";
+import { nth } from "../../numbered.ts";
 import { readMap } from "../picture.ts";
 
 // 0: field, 1 and 2: a ring and what it holds, 3: a piece apart.
@@ -11,7 +12,7 @@ const around = new Surroundings(
 );
 
 test("a group's pixels, box and rim", () => {
-  const ring = around.split(new Set([1, 3])).flat();
+  const ring = around.split(new Set([nth<RegionIndex>(1), nth<RegionIndex>(3)])).flat();
   expect(ring).toHaveLength(2);
   const { regions } = around.map;
   const group = [...regions.keys()].filter((index) => [2, 3].includes(regions[index]?.label ?? 0));

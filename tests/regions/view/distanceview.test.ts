@@ -1,8 +1,11 @@
 import { describe, expect, test } from "vitest";
 import type { LabelMap } from "../../../src/regions/labelmap.ts";
 import { joinLabels, measureThinnest, Viewer } from "../../../src/regions/view/distanceview.ts";
+import { type Label, listed, type PaintIndex } from "../../../src/svg/paintnumber.ts";
+import { nth } from "../../numbered.ts";
 import { drawMap, readMap } from "../picture.ts";
 
+const joins = (...labels: readonly number[]) => listed<PaintIndex, Label>(labels.map((label) => nth(label)));
 const view = (map: LabelMap, thinnest: number): LabelMap => new Viewer(map, thinnest).viewFrom(thinnest).map;
 const countOf = ({ labels }: LabelMap, label: number): number =>
   labels.filter((other) => other === label).length;
@@ -160,7 +163,7 @@ describe("viewFrom", () => {
   test("labels that are one for thickness stay together", () => {
     // Two stripes of 4 that touch: alone each goes at 6, as one of 8 they stay.
     const base = drawMap(90, 60, (_, y) => (y >= 20 && y < 24 ? 2 : y >= 24 && y < 28 ? 3 : 1));
-    const whole = joinLabels(base, [0, 1, 2, 2]);
+    const whole = joinLabels(base, joins(1, 2, 2));
     expect(countOf(view(base, 6), 2)).toBe(0);
     expect(view(whole, 6).labels).toEqual(whole.labels);
   });
@@ -184,6 +187,6 @@ describe("viewFrom", () => {
 
 test("joinLabels replaces labels, and gives back the same map where none changes", () => {
   const map = readMap("123");
-  expect([...joinLabels(map, [0, 1, 1, 3]).labels]).toEqual([1, 1, 3]);
-  expect(joinLabels(map, [0, 1, 2, 3])).toBe(map);
+  expect([...joinLabels(map, joins(1, 1, 3)).labels]).toEqual([1, 1, 3]);
+  expect(joinLabels(map, joins(1, 2, 3))).toBe(map);
 });
