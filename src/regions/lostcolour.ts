@@ -81,36 +81,59 @@ function isInside({ width, height, labels }: LabelMap, at: number): boolean {
 }
 
 /**
- * Returns, by label, how long the borders are that the true rendering shows inside one label, in pixels: where the colour
- * becomes another, as `isOther` tells, from one pixel to the one `reach` to the right or below. Only `labels` are looked at.
+ * What counts as a border inside a label: the colour becomes another, as `isOther` tells, from one pixel to the one `reach`
+ * to the right or below; with `isSame`, only where it stays the same half as far before and after, however soft the border is.
+ */
+export interface Border {
+  readonly reach: number;
+  readonly isOther: IsOther;
+  readonly isSame?: IsOther;
+}
+
+/**
+ * Returns, by label, how long the borders of each kind are that the true rendering shows inside one label, in pixels: the
+ * longest of the kinds. Only `labels` are looked at.
  */
 export function measureSteps(
   picture: Raster,
   map: LabelMap,
   labels: ReadonlySet<Label>,
-  reach: number,
-  isOther: IsOther,
+  borders: readonly Border[],
 ): ReadonlyMap<Label, number> {
-  const steps = new Map<Label, number>();
-  if (labels.size === 0) return steps;
-  const pixels = wordsOf(picture);
-  const { width, height } = map;
+  const longest = new Map<Label, number>();
+  if (labels.size === 0) return longest;
   const inside = Uint8Array.from(map.labels, (label, at) =>
     labels.has(label as Label) && isInside(map, at) ? 1 : 0,
   );
+  for (const border of borders)
+    for (const [label, pixels] of measureBorder(wordsOf(picture), map, inside, border))
+      longest.set(label, Math.max(longest.get(label) ?? 0, pixels));
+  return longest;
+}
+
+function measureBorder(
+  pixels: ReturnType<typeof wordsOf>,
+  { width, height, labels }: LabelMap,
+  inside: Uint8Array,
+  { reach, isOther, isSame }: Border,
+): ReadonlyMap<Label, number> {
+  const steps = new Map<Label, number>();
+  const side = isSame === undefined ? 0 : Math.ceil(reach / 2);
+  const wide = reach + 2 * side;
   const look = (first: number, stride: number, count: number): void => {
     let run = 0;
     for (let index = 0; index < count; index += 1) {
       const at = first + index * stride;
       run =
-        inside[at] === 1 && (run === 0 || map.labels[at] === map.labels[at - stride])
-          ? run + 1
-          : (inside[at] ?? 0);
-      if (run <= reach) continue;
-      const [here, there] = [pixels[at] as number, pixels[at - reach * stride] as number];
-      const label = map.labels[at] as Label;
-      if (here !== there && isOther(codeOf(here), codeOf(there)))
-        steps.set(label, (steps.get(label) ?? 0) + 1 / reach);
+        inside[at] === 1 && (run === 0 || labels[at] === labels[at - stride]) ? run + 1 : (inside[at] ?? 0);
+      if (run <= wide) continue;
+      const codeAt = (back: number) => codeOf(pixels[at - back * stride] as number);
+      const isBorder =
+        isOther(codeAt(side), codeAt(side + reach)) &&
+        (isSame === undefined ||
+          (isSame(codeAt(0), codeAt(side)) && isSame(codeAt(side + reach), codeAt(wide))));
+      const label = labels[at] as Label;
+      if (isBorder) steps.set(label, (steps.get(label) ?? 0) + 1 / reach);
     }
   };
   for (let y = 0; y < height; y += 1) look(y * width, 1, width);

@@ -1,5 +1,5 @@
 // Floor 7. What makes the figures of a drawing less certain, in words, and a measure as JSON prints it.
-import { mostColours, otherName } from "../analysis/drawing/smallcolour.ts";
+import { otherName } from "../analysis/drawing/smallcolour.ts";
 import type { Doubt, Measure } from "../measure/measurement.ts";
 import { formatShare } from "../measure/percenttext.ts";
 
@@ -7,7 +7,7 @@ import { formatShare } from "../measure/percenttext.ts";
 export function describeDoubt(doubt: Doubt): string {
   switch (doubt.about) {
     case "joined":
-      return `The drawing has ${mostColours + doubt.count} colours: the ${mostColours} that show most are measured each, the ${doubt.count} others as one, “${otherName}”.`;
+      return `The drawing has more colours than are measured each: the ${doubt.count} that show least are measured with one near them that shows more, or together, as “${otherName}”.`;
     case "faint":
       return doubt.count === 1
         ? "One shape shows at less than half and is left out of the measurement."

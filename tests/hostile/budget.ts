@@ -19,14 +19,26 @@ function wrap(inner: string, viewBox = "0 0 300 200"): string {
 const codeOf = (index: number): Hex =>
   `#${(Math.imul(index + 1, 0x9e3779b1) >>> 8).toString(16).padStart(6, "0")}`;
 
-/** Squares in rows, each of a colour of its own; the first ones are larger by a row. */
+/** Squares in rows, each of a colour of its own. */
 function squares(count: number): string {
   const columns = Math.ceil(Math.sqrt(count));
   const drawn = Array.from({ length: count }, (_, index) => {
-    const [x, y] = [(index % columns) * 10, Math.floor(index / columns) * 10 + 20];
-    return `<path fill="${codeOf(index)}" d="M${x} ${index < columns ? 0 : y}h10v${index < columns ? 30 : 10}h-10z"/>`;
+    const [x, y] = [(index % columns) * 10, Math.floor(index / columns) * 10];
+    return `<path fill="${codeOf(index)}" d="M${x} ${y}h10v10h-10z"/>`;
   });
-  return wrap(drawn.join(""), `0 0 ${columns * 10} ${Math.ceil(count / columns) * 10 + 20}`);
+  return wrap(drawn.join(""), `0 0 ${columns * 10} ${Math.ceil(count / columns) * 10}`);
+}
+
+/** 48 squares, and on them specks, a twentieth of the flag in all, each of a colour of its own. */
+function specks(count: number): string {
+  const side = Math.floor(Math.sqrt(8600 / (count - 48)));
+  const drawn = Array.from({ length: count }, (_, index) => {
+    const at = index - 48;
+    const [x, y] = at < 0 ? [index % 8, Math.floor(index / 8)] : [at % 60, Math.floor(at / 60)];
+    const [step, size] = at < 0 ? [60, 60] : [8, side > 7 ? 7 : side];
+    return `<path fill="${codeOf(index)}" d="M${x * step} ${y * step}h${size}v${size}h-${size}z"/>`;
+  });
+  return wrap(drawn.join(""), "0 0 480 360");
 }
 
 /** Every stripe crossed by every bar: as many edges as there are pairs. */
@@ -94,31 +106,37 @@ export const growing: readonly Growing[] = [
   },
   {
     attack: "49 colours",
-    svg: squares(49),
+    svg: specks(49),
     replace: codeOf(0),
     expected: "published",
   },
   {
     attack: "60 colours, the smallest changed",
-    svg: squares(60),
+    svg: specks(60),
     replace: codeOf(59),
     expected: /^study\/colour-small$/,
   },
   {
     attack: "960 colours",
-    svg: squares(960),
+    svg: specks(960),
     replace: codeOf(0),
     expected: "published",
   },
   {
+    attack: "960 colours, each as large as the others",
+    svg: squares(960),
+    replace: codeOf(0),
+    expected: /^study\/colour-lost$/,
+  },
+  {
     attack: "990 colours",
-    svg: squares(990),
+    svg: specks(990),
     replace: codeOf(0),
     expected: "published",
   },
   {
     attack: "2,000 colours",
-    svg: squares(2000),
+    svg: specks(2000),
     replace: codeOf(0),
     expected: "published",
   },

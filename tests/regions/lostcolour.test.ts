@@ -1,5 +1,6 @@
 // Pixels that show a paint where the map has another, counted by hand.
 import { expect, test } from "vitest";
+import type { LabelMap } from "../../src/regions/labelmap.ts";
 import { countLost, type IsOther, measureSteps, nothing } from "../../src/regions/lostcolour.ts";
 import { type Label, listed } from "../../src/svg/paintnumber.ts";
 import { nth } from "../numbered.ts";
@@ -96,9 +97,29 @@ test("inside an area nothing counts where a paint should be, a colour where noth
 test("a border inside a paint is as long as the rows that cross it", () => {
   const map = drawMap(60, 40, () => 1);
   const halves = drawPicture(60, 40, (x) => (x < 30 ? "#ff0000" : "#0000ff"));
-  expect(measureSteps(halves, map, labels(1), 4, (a, b) => a !== b).get(nth(1))).toBeCloseTo(36, 6);
-  expect(measureSteps(halves, map, labels(2), 4, always).size).toBe(0);
-  expect(measureSteps(halves, map, labels(1), 4, never).size).toBe(0);
+  const differ: IsOther = (a, b) => a !== b;
+  const lengthOf = (shown: LabelMap, of: ReturnType<typeof labels>, isOther: IsOther) =>
+    measureSteps(halves, shown, of, [{ reach: 4, isOther }]);
+  expect(lengthOf(map, labels(1), differ).get(nth(1))).toBeCloseTo(36, 6);
+  expect(lengthOf(map, labels(2), always).size).toBe(0);
+  expect(lengthOf(map, labels(1), never).size).toBe(0);
   const parted = drawMap(60, 40, (x) => (x < 30 ? 1 : 2));
-  expect(measureSteps(halves, parted, labels(1, 2), 4, (a, b) => a !== b).size).toBe(0);
+  expect(lengthOf(parted, labels(1, 2), differ).size).toBe(0);
+});
+
+// 90 by 40, black to white over the columns that `from` and `to` say, each a shade lighter than the one before.
+test("a soft border is one where the colour stays as it is on both sides of it, and a shading that goes on is none", () => {
+  const map = drawMap(90, 40, () => 1);
+  const lengthOf = (from: number, to: number, reach: number) => {
+    const grey = (x: number) => Math.round((255 * Math.min(Math.max(x - from, 0), to - from)) / (to - from));
+    const picture = drawPicture(90, 40, (x) => `#${grey(x).toString(16).padStart(2, "0").repeat(3)}`);
+    const isOther: IsOther = (a, b) => Math.abs((a & 255) - (b & 255)) > 100;
+    const isSame: IsOther = (a, b) => Math.abs((a & 255) - (b & 255)) < 10;
+    return measureSteps(picture, map, labels(1), [{ reach, isOther, isSame }]).get(nth(1)) ?? 0;
+  };
+  // Of the twenty pairs of a row that span it, those whose ends both lie beyond its ten columns.
+  expect(lengthOf(40, 50, 20)).toBeGreaterThan(36 / 2);
+  expect(lengthOf(40, 50, 20)).toBeLessThanOrEqual(36);
+  expect(lengthOf(0, 90, 20)).toBe(0);
+  expect(lengthOf(20, 70, 20)).toBe(0);
 });

@@ -6,7 +6,7 @@ import { measure } from "../cli/measured.ts";
 test.each<[Doubt, string]>([
   [
     { about: "joined", count: 12 },
-    "The drawing has 60 colours: the 48 that show most are measured each, the 12 others as one, “other colours”.",
+    "The drawing has more colours than are measured each: the 12 that show least are measured with one near them that shows more, or together, as “other colours”.",
   ],
   [{ about: "faint", count: 1 }, "One shape shows at less than half and is left out of the measurement."],
   [{ about: "faint", count: 3 }, "3 shapes show at less than half and are left out of the measurement."],

@@ -38,7 +38,11 @@ export async function renderScene(resolved: ResolvedDrawing, viewing: Viewing): 
   const { viewBox } = resolved.drawing;
   const size = measuringSize(viewBox.width, viewBox.height, viewing.heightPixels);
   const found = findPaints(resolved, selectionOf(viewing));
-  const { shapes, map, joined } = joinSmall(found, await renderMap(found, size, viewing.render));
+  const { shapes, map, joined } = joinSmall(
+    found,
+    await renderMap(found, size, viewing.render),
+    viewing.change,
+  );
   const runs = findRuns(map);
   const areas = measureAreas(runs, shapes.paints.length);
   viewing.lap?.("labels");

@@ -1,14 +1,17 @@
-// Floor 6. A drawing with more colours than anyone tells apart: those that show least are measured as one.
+// Floor 6. A drawing with more colours than anyone tells apart: those that show least are measured with others, or as one.
 
-import type { Hex } from "../../colour/colour.ts";
+import type { Hex, LinearRgb } from "../../colour/colour.ts";
+import { linearOf } from "../../colour/colourtext.ts";
+import { measureDifference } from "../../colour/difference.ts";
 import { keyed } from "../../content/study/colourword.ts";
+import { colourLimits } from "../../measure/limit.ts";
 import { type Problem, report } from "../../problem/problem.ts";
 import { measureAreas } from "../../regions/area.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
 import { findRuns } from "../../regions/runs.ts";
 import { joinLabels } from "../../regions/view/distanceview.ts";
 import type { Paint, PaintedShapes } from "../../svg/paint.ts";
-import { labelOf, listed, type PaintIndex } from "../../svg/paintnumber.ts";
+import { type List, labelOf, listed, type PaintIndex } from "../../svg/paintnumber.ts";
 
 /** Most paints that are measured each (our own judgement: edges and their pages grow with the square of it). */
 export const mostColours = 48;
@@ -18,35 +21,74 @@ export const otherName = "other colours";
 
 const other: Paint = { key: "other", declared: null, flat: false, selected: false };
 
-/** `joined`: how many paints are one. */
+/** Most paints that others are compared with (our own judgement): the work grows with it times their number. */
+const mostCompared = 200;
+
+/** `joined`: how many paints are measured with another, or as one. */
 export interface Joined {
   readonly shapes: PaintedShapes;
   readonly map: LabelMap;
   readonly joined: number;
 }
 
-/** Joins the paints beyond the {@link mostColours} that cover most into one, which looks as it does in the picture. */
-export function joinSmall(shapes: PaintedShapes, map: LabelMap): Joined {
+/**
+ * Where there are more than {@link mostColours} paints, joins each with the nearest under ΔE00 5 that shows more, and those
+ * beyond that many, of the ones left, into one, which looks as it does in the picture. `change`: a colour that is replaced
+ * stands for itself.
+ */
+export function joinSmall(shapes: PaintedShapes, map: LabelMap, change?: { readonly replace: Hex }): Joined {
   const { paints, uses } = shapes;
   if (paints.length <= mostColours) return { shapes, map, joined: 0 };
   const { pixels } = measureAreas(findRuns(map), paints.length);
+  const groups = groupNear(paints, pixels, change?.replace).sort((a, b) => b.size - a.size);
+  const large = new Set(groups.slice(0, mostColours).map(({ head }) => head));
+  const isAll = groups.length <= mostColours;
+  const kept = listed<PaintIndex, Paint>([
+    ...paints.filter((paint) => large.has(paint)),
+    ...(isAll ? [] : [other]),
+  ]);
+  const placeOf = new Map(kept.map(({ key }, at) => [key, at] as const));
+  const last = placeOf.get(other.key) as PaintIndex;
+  const headOf = new Map(groups.flatMap(({ head, keys }) => keys.map((key) => [key, head.key])));
+  const keyOf = (key: string) =>
+    placeOf.has(headOf.get(key) ?? "") ? (headOf.get(key) as string) : other.key;
+  return {
+    shapes: { ...shapes, paints: kept, uses: uses.map((use) => ({ ...use, key: keyOf(use.key) })) },
+    map: joinLabels(
+      map,
+      paints.map(({ key }) => labelOf(placeOf.get(keyOf(key)) ?? last)),
+    ),
+    joined: paints.length - large.size,
+  };
+}
+
+/** Each paint with those near it that show less; the one that shows most first. */
+function groupNear(paints: PaintedShapes["paints"], pixels: List<PaintIndex, number>, replaced?: Hex) {
+  const groups: {
+    readonly head: Paint;
+    readonly light?: LinearRgb;
+    readonly keys: string[];
+    size: number;
+  }[] = [];
   const bySize = [...paints.entries()]
     .map(([at, paint]) => ({ paint, size: paint.selected ? Infinity : (pixels[at] ?? 0) }))
     .sort((a, b) => b.size - a.size || 0);
-  const large = new Set(bySize.slice(0, mostColours).map(({ paint }) => paint));
-  const kept = listed<PaintIndex, Paint>([...paints.filter((paint) => large.has(paint)), other]);
-  const placeOf = new Map(kept.map(({ key }, at) => [key, at] as const));
-  const last = placeOf.get(other.key) as PaintIndex;
-  const joins = paints.map(({ key }) => labelOf(placeOf.get(key) ?? last));
-  return {
-    shapes: {
-      ...shapes,
-      paints: kept,
-      uses: uses.map((use) => (placeOf.has(use.key) ? use : { ...use, key: other.key })),
-    },
-    map: joinLabels(map, joins),
-    joined: paints.length - mostColours,
-  };
+  for (const { paint, size } of bySize) {
+    const { declared, flat, selected, key } = paint;
+    const light =
+      flat && !selected && declared !== null && declared !== replaced ? linearOf(declared) : undefined;
+    const near = light && groups.slice(0, mostCompared).find((group) => isNear(light, group.light));
+    if (near === undefined) groups.push({ head: paint, ...(light && { light }), keys: [key], size });
+    else {
+      near.keys.push(key);
+      near.size += size;
+    }
+  }
+  return groups;
+}
+
+function isNear(one: LinearRgb, other: LinearRgb | undefined): boolean {
+  return other !== undefined && measureDifference(one, other) < colourLimits.same;
 }
 
 /** Whether a paint stands for those that were joined. */
@@ -57,7 +99,7 @@ export function isJoined({ key }: Paint): boolean {
 /** Returns the error `study/colour-small` for a change of one of the joined colours. */
 export function refuseSmall(replace: Hex, joined: number): Problem {
   return report("study/colour-small", keyed("change.replace"), {
-    reason: `${replace} is one of the ${joined} colours that show least in this drawing of ${mostColours + joined}, which are measured as one.`,
+    reason: `${replace} is one of the ${joined} colours that show least of very many, which are not measured each.`,
     hint: "Replace a colour that shows more, or give near shades of the drawing one colour.",
   });
 }

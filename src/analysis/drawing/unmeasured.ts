@@ -10,19 +10,20 @@ import { countLost, type IsOther, measureSteps, nothing } from "../../regions/lo
 import type { Raster } from "../../regions/raster.ts";
 import { countThin } from "../../regions/thinpart.ts";
 import type { PaintedShapes } from "../../svg/paint.ts";
-import { type Label, labelOf, paintOf } from "../../svg/paintnumber.ts";
+import { labelOf, paintOf, transparent } from "../../svg/paintnumber.ts";
 import type { EmptyPaint } from "./emptypaint.ts";
-import { isJoined } from "./smallcolour.ts";
+import { isJoined, mostColours } from "./smallcolour.ts";
 
 /**
  * A colour, or `null` for none, that shows where the label map has another; `share` of the flag, 0 to 1. Or a paint inside
  * which a border shows that the map has not; `length` in flag heights. Or a gradient or pattern that is mostly not there. Or
- * parts so thin that they show as a mixture.
+ * parts so thin that they show as a mixture; or more colours than are measured.
  */
 export type Lost =
   | { readonly hex: Hex | null; readonly share: number }
   | { readonly paint: string; readonly length: number }
   | { readonly thin: number }
+  | { readonly joined: number }
   | EmptyPaint;
 
 /** Share of the flag up to which such pixels are roundings along lines (the most of 798 real drawings is 0.13 %). */
@@ -36,13 +37,21 @@ const shadeFrom = 20;
 
 /**
  * Over which part of the height a colour has to change, and by which ΔE00, to be a border and no shading: at once by what
- * tells two paints apart; and by twice that over a 90th, which is not told apart from a border from 40 heights away. The
- * shading of real drawings is slower.
+ * tells two paints apart; by twice that over a 90th, which is not told apart from a border from 40 heights away; and
+ * over up to half of it, where it hardly changes half as far before and after. The shading of real drawings is slower, and goes on.
  */
 const borders = [
   { part: 1 / 360, from: colourLimits.same },
   { part: 1 / 90, from: 2 * colourLimits.same },
+  ...[48, 32, 24, 16, 12, 8, 6, 4, 3, 2].map((parts) => ({
+    part: 1 / parts,
+    from: colourLimits.same,
+    same: colourLimits.same / 4,
+  })),
 ];
+
+/** Share of the flag over which colours that are measured as one, since there are too many, would be a colour of their own. */
+const mostJoined = 0.05;
 
 /**
  * Parts up to this part of the height are thin: screens mix them with what is beside them, each as its size has it, and no eye
@@ -74,22 +83,35 @@ export function findLost(
     lost.push({ hex: most[0] === nothing ? null : hexOfCode(most[0]), share });
   const thin = countThin(map, Math.round(map.height * thinPart)) / Math.max(1, flagPixels);
   if (thin > mostThin) lost.push({ thin });
+  const joined = countJoined(map, paints) / Math.max(1, flagPixels);
+  if (joined > mostJoined) lost.push({ joined });
   return [...lost, ...findSteps(picture, map, paints)];
+}
+
+function countJoined({ labels }: LabelMap, paints: PaintedShapes["paints"]): number {
+  const joined = labelOf(paints.findIndex(isJoined));
+  return joined === transparent ? 0 : labels.reduce((sum, label) => sum + (label === joined ? 1 : 0), 0);
 }
 
 /** Returns the paints of more than one colour that change at a border. */
 export function findSteps(picture: Raster, map: LabelMap, paints: PaintedShapes["paints"]): readonly Lost[] {
   const uneven = paints.flatMap((paint, at) => (paint.flat || isJoined(paint) ? [] : [labelOf(at)]));
-  const lengths = new Map<Label, number>();
-  for (const { part, from } of borders) {
-    const reach = Math.max(2, Math.round(map.height * part));
-    for (const [label, pixels] of measureSteps(picture, map, new Set(uneven), reach, createIsOther(from)))
-      lengths.set(label, Math.max(lengths.get(label) ?? 0, pixels / map.height));
-  }
-  return [...lengths]
-    .filter(([, length]) => length > longestStep)
-    .map(([label, length]) => ({ paint: paints[paintOf(label)]?.key ?? "", length }));
+  const kinds = borders.map(
+    ({ part, from, same }: (typeof borders)[number] & { readonly same?: number }) => ({
+      reach: Math.max(2, Math.round(map.height * part)),
+      isOther: createIsOther(from),
+      ...(same === undefined ? {} : { isSame: not(createIsOther(same)) }),
+    }),
+  );
+  return [...measureSteps(picture, map, new Set(uneven), kinds)]
+    .map(([label, pixels]) => ({ paint: paints[paintOf(label)]?.key ?? "", length: pixels / map.height }))
+    .filter(({ length }) => length > longestStep);
 }
+
+const not =
+  (isOther: IsOther): IsOther =>
+  (one, other) =>
+    !isOther(one, other);
 
 const hexOfCode = (code: number): Hex => `#${code.toString(16).padStart(6, "0")}`;
 
@@ -125,6 +147,11 @@ export function tellLost(file: string, lost: Lost, isAfter = false): Problem {
     return report("study/colour-lost", file, {
       reason: `${formatShare(lost.thin)} of the flag is lines or dots thinner than a ${1 / thinPart}th of its height, which look as a mixture of their colours and would be measured as each.`,
       hint: "Draw each field of them as one shape, in the colour that it looks.",
+    });
+  if ("joined" in lost)
+    return report("study/colour-lost", file, {
+      reason: `${formatShare(lost.joined)} of the flag is colours beyond the ${mostColours} that show most, which would be measured as one.`,
+      hint: "Give near shades one colour, and draw what is of many colours in few.",
     });
   const { hex, share } = lost;
   return report("study/colour-lost", file, {

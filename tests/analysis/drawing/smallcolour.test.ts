@@ -3,6 +3,9 @@ import { describe, expect, test } from "vitest";
 import { compareDrawing, measureDrawing } from "../../../src/analysis/analyse.ts";
 import { mostColours, otherName } from "../../../src/analysis/drawing/smallcolour.ts";
 import { defaultCloth } from "../../../src/colour/cloth.ts";
+import type { Hex } from "../../../src/colour/colour.ts";
+import { linearOf } from "../../../src/colour/colourtext.ts";
+import { measureDifference } from "../../../src/colour/difference.ts";
 
 const options = { cloth: defaultCloth, distance: 0, palette: new Map<string, string>() };
 
@@ -10,7 +13,7 @@ const options = { cloth: defaultCloth, distance: 0, palette: new Map<string, str
 function stripes(count: number): Uint8Array {
   let at = 0;
   const drawn = Array.from({ length: count }, (_, index) => {
-    const [from, width] = [at, index < mostColours ? 60 : 20];
+    const [from, width] = [at, index < mostColours ? 60 : 2];
     at += width;
     return `<path fill="${codeOf(index)}" d="M${from} 0h${width}v100h-${width}z"/>`;
   });
@@ -18,10 +21,15 @@ function stripes(count: number): Uint8Array {
   return Buffer.from(`${svg}${drawn.join("")}</g></svg>`);
 }
 
-const codeOf = (index: number): `#${string}` =>
-  `#${(Math.imul(index + 1, 0x9e3779b1) >>> 8).toString(16).padStart(6, "0")}`;
+/** Colours of which no two are near each other. */
+const colours: Hex[] = [];
+for (let index = 1; colours.length < 110; index += 1) {
+  const hex: Hex = `#${(Math.imul(index, 0x9e3779b1) >>> 8).toString(16).padStart(6, "0")}`;
+  if (colours.every((other) => measureDifference(linearOf(hex), linearOf(other)) > 5.5)) colours.push(hex);
+}
+const codeOf = (index: number): Hex => colours[index] ?? "#000000";
 
-describe.each([60, 300])("%i colours", { timeout: 120_000 }, (count) => {
+describe.each([60, 110])("%i colours", { timeout: 120_000 }, (count) => {
   test("the largest stand for themselves, the others are one, and that is said", async () => {
     const { value } = await measureDrawing("a.svg", stripes(count), options);
     const hexes = value?.colours.map(({ hex }) => hex) ?? [];
@@ -43,6 +51,23 @@ describe.each([60, 300])("%i colours", { timeout: 120_000 }, (count) => {
     const small = await compareDrawing("a.svg", stripes(count), change(count - 1), options);
     expect(small.problems.map(({ rule }) => rule)).toEqual(["study/colour-small"]);
   });
+});
+
+test("near shades count with the one of them that shows most: two halves of 200 each are black and white", async () => {
+  const hexOf = (step: number) => step.toString(16).padStart(2, "0");
+  const cells = Array.from({ length: 400 }, (_, index) => {
+    const [x, y] = [index % 20, Math.floor(index / 20)];
+    const nth = (x % 10) + 10 * y;
+    const steps = [nth % 6, Math.floor(nth / 6) % 6, Math.floor(nth / 36)];
+    const shade = steps.map((step) => hexOf(x < 10 ? step : 255 - step)).join("");
+    return `<path fill="#${shade}" d="M${x * 15} ${y * 10}h15v10h-15z"/>`;
+  });
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 300 200">${cells.join("")}</svg>`;
+  const { value } = await measureDrawing("a.svg", Buffer.from(svg), options);
+  const [edge] = value?.edges ?? [];
+  expect(value?.edges).toHaveLength(1);
+  expect(edge?.length).toBeCloseTo(1, 2);
+  expect(edge?.grade).toBe("strong");
 });
 
 test("as many as may be are all measured", async () => {

@@ -92,6 +92,20 @@ test("a flag of thin lines is refused by their share", () => {
   });
 });
 
+test("colours beyond those that are measured are refused where they are a colour of their own", () => {
+  const joined = { key: "other", declared: null, flat: false, selected: false };
+  const lostOf = (rows: number) =>
+    findLost(
+      drawPicture(10, 100, () => "#ffffff"),
+      drawMap(10, 100, (_, y) => (y < rows ? 2 : 1)),
+      { paints: listed([white, joined]), faint: [] },
+      1000,
+    );
+  expect(lostOf(5)).toEqual([]);
+  expect(lostOf(6)).toEqual([{ joined: 0.06 }]);
+  expect(tellLost("a.svg", { joined: 0.06 }).reason).toContain("6.0 % of the flag is colours beyond the 48");
+});
+
 test("the problem says along which length colours meet, and in what", () => {
   const tell = (paint: string) => tellLost("ferry.svg", { paint, length: 0.55 });
   expect(tell("url(#wave) s")).toMatchObject({
@@ -150,6 +164,11 @@ describe("what shows has to be measured", () => {
     [
       "a gradient of nearly hard halves",
       over("url(#g)", stops([0.49, "#ff0000"], [0.51, "#0000ff"])),
+      ["study/edge-lost"],
+    ],
+    [
+      "a gradient of halves that are soft towards each other",
+      over("url(#g)", stops([0.45, "#ff0000"], [0.55, "#0000ff"])),
       ["study/edge-lost"],
     ],
     ["a gradient that is one", over("url(#g)", stops([0, "#ff0000"], [1, "#0000ff"])), []],
