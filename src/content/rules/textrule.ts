@@ -117,6 +117,17 @@ export const textRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/stacked-marks",
+    severity: "error",
+    means: "A letter carries more than five marks.",
+    why: "No script asks for it, and the marks would be drawn over the lines and studies around it.",
+    example: {
+      file: "study.md",
+      wrong: "title: A lighter\u0301\u0301\u0301\u0301\u0301\u0301\u0301 ferry wheel",
+      right: "title: A lighter ferry wheel",
+    },
+  },
+  {
     id: "study/prose-invisible",
     severity: "warning",
     means: "The prose holds a character that cannot be seen, where no script needs it; it was taken out.",

@@ -81,15 +81,15 @@ const latin = /\p{sc=Latin}/u;
 const other = /[\p{sc=Cyrillic}\p{sc=Greek}\p{sc=Armenian}\p{sc=Cherokee}]/u;
 const others = new RegExp(other, "gu");
 
-/** Letters of formulas, and what each font shows as it likes. */
-const sign = /[\u{1d400}-\u{1d7ff}\p{Co}]/u;
+/** Letters of formulas and of full width, and what each font shows as it likes. */
+const sign = /[\u{1d400}-\u{1d7ff}\uff21-\uff3a\uff41-\uff5a\p{Co}]/u;
 
 /** A delta in ΔE is taken for no other letter. */
 const looksLatin = (letter: string): boolean => latin.test(skeletonsOf(letter)[0] ?? "");
 
 /** The word for a hue that a name says, with light or dark where it says so, if it is the plain name of a colour. */
 function findWord(name: string): string | undefined {
-  const plain = lookOf(name) ?? name.trim().toLowerCase();
+  const plain = lookOf(name) ?? name.normalize("NFKC").trim().toLowerCase();
   const [last] = plain.split(/[ -]/).reverse();
   const tone = /\b(?:light|dark)/.exec(plain)?.[0];
   if (isOwnName(plain)) return tone === undefined ? last : `${tone} ${last}`;
@@ -98,7 +98,7 @@ function findWord(name: string): string | undefined {
 }
 
 function lookOf(name: string): string | undefined {
-  const plain = name.replace(/[\s-]+/g, "");
+  const plain = name.normalize("NFKC").replace(/[\s-]+/g, "");
   return skeletonsOf(plain)
     .map((look) => byLook.get(look))
     .find((known) => known !== undefined);

@@ -63,7 +63,8 @@ export function findFalseLink({ children }: Token): FalseLink | undefined {
 }
 
 function compareHosts(href: string, inside: readonly Token[]): FalseLink | undefined {
-  const said = address.exec(inside.map(({ content }) => content).join(""))?.[1];
+  const text = inside.map(({ content }) => content).join("");
+  const said = address.exec(text.normalize("NFKC").replace(/[。․]/g, "."))?.[1];
   const leads = hostOf(href);
   if (said === undefined || leads === undefined || hostOf(`https://${said}`) === leads) return undefined;
   return { said, leads };

@@ -14,7 +14,7 @@ import {
   type Problem,
 } from "../../problem/problem.ts";
 import { checkFormerly } from "../folder/formerly.ts";
-import { cleanText, control, nameCharacter, typeAgain } from "../text/cleantext.ts";
+import { cleanText, control, nameCharacter, stacked, typeAgain } from "../text/cleantext.ts";
 import { readSource, reportIn, type Source } from "../text/textsource.ts";
 import { type Finding, type KeyGuide, placeFindings } from "../yaml/finding.ts";
 import { type FrontMatter, joinFiles, splitFrontMatter } from "../yaml/frontmatter.ts";
@@ -177,6 +177,11 @@ export function cleanBody(source: Source, front: FrontMatter): Outcome<string> {
     const { place } = findFirst(front, hidden.character);
     const reason = `A character that cannot be seen was taken out (${name}).`;
     problems.push(warn("study/prose-invisible", place, { reason, hint: typeAgain }));
+  }
+  if (stacked.test(text)) {
+    const { place } = findFirst(front, stacked);
+    const reason = "The prose has a letter with more than five marks on it.";
+    problems.push(reportIn("study/stacked-marks", [source, place], { reason, hint: typeAgain }));
   }
   if (controls > 0) {
     const { place, character } = findFirst(front, control);

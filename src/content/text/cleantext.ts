@@ -35,6 +35,13 @@ export function nameCharacter(character: string): string {
   return `U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}`;
 }
 
+/**
+ * A letter with more marks than any script puts on one, which would be drawn over the lines around it.
+ *
+ * Source: our own judgement; the Unicode Standard, section 3.13, stream-safe format, allows thirty.
+ */
+export const stacked = /\p{M}{6}/u;
+
 const directionControl = /[\u202a-\u202e\u2066-\u2069]/g;
 
 /** Every control character but tab and newline. */

@@ -14,9 +14,9 @@ export interface HistoryView {
   readonly kin: readonly { readonly lead: string; readonly title: string; readonly address: string }[];
 }
 
-/** Undefined where nothing is known. `all` are the studies of the gallery. */
+/** Undefined where nothing is known. `all` are the studies of the gallery; by whom a study is followed says one of its authors. */
 export function presentHistory(
-  { slug, revised = [], follows }: Study,
+  { slug, authors, revised = [], follows }: Study,
   all: readonly StudyResult[],
   link: Linker,
   format: Format,
@@ -29,7 +29,9 @@ export function presentHistory(
   });
   const kin = [
     ...others.filter((study) => study.slug === follows).map(tell("Takes the place of")),
-    ...others.filter((study) => study.follows === slug).map(tell("Followed by")),
+    ...others
+      .filter((study) => study.follows === slug && study.authors.some((name) => authors.includes(name)))
+      .map(tell("Followed by")),
   ];
   if (kin.length === 0 && revised.length === 0) return undefined;
   const inOrder = [...revised].sort((a, b) => compareText(a.date, b.date));

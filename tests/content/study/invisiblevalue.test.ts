@@ -22,6 +22,11 @@ describe("checkInvisible", () => {
     ]);
   });
 
+  test("a letter has five marks at most", () => {
+    const marked = (count: number) => told({ title: `Z${"\u0301".repeat(count)}` }).map(([rule]) => rule);
+    expect([marked(4), marked(8)]).toEqual([[], ["study/stacked-marks"]]);
+  });
+
   test("what shows nothing is empty", () => {
     expect(told({ title: "\u00ad\u200e", authors: ["Ines", "\u3164"], decision: "\u0301" })).toEqual([
       ["study/no-value", "title", "value", "“title” is empty: it holds U+00AD, which cannot be seen."],

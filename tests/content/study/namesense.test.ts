@@ -78,3 +78,9 @@ test("signs in the place of letters are told wherever they stand", () => {
     { path: "title", reason: expect.stringContaining("(U+0410)") },
   ]);
 });
+
+// U+FF37 is FULLWIDTH LATIN CAPITAL LETTER W. Source: Unicode, UnicodeData.txt.
+test("letters of full width are read as those they stand for", () => {
+  expect(rulesOf("#ff0000", "\uff37hite")).toEqual(["study/name-contradicts"]);
+  expect(checkScripts({ title: "\uff37hite" })).toMatchObject([{ hint: "Type it again by hand: White" }]);
+});

@@ -31,6 +31,8 @@ test("behind a link whose text is another address stands where it leads", () => 
     said: "council.example",
     leads: "evil.example",
   });
+  for (const text of ["ｃouncil．example", "council。example", "council․example"])
+    expect(findIn(`[${text}](https://evil.example)`)?.said, text).toBe("council.example");
   // The host of an address with a name before it is what stands behind the @.
   expect(findIn("[council.example](https://council.example@evil.example/)")?.leads).toBe("evil.example");
   expect(findIn("<https://council.example@evil.example/>")?.leads).toBe("evil.example");

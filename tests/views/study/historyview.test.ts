@@ -37,3 +37,10 @@ test("nothing where nothing is known, and where the study before it is not publi
   expect(presentHistory(of("b"), all(of("a")), link, format)).toBeUndefined();
   expect(presentHistory(of("b", { follows: "gone" }), all(of("a")), link, format)).toBeUndefined();
 });
+
+test("a stranger does not follow a study on its page", () => {
+  const own = of("b", { authors: ["Ines"] });
+  const [stranger, author] = ["Marit", "Ines"].map((name) => of("c", { follows: "b", authors: [name] }));
+  expect(presentHistory(own, all(stranger as Study), link, format)).toBeUndefined();
+  expect(presentHistory(own, all(author as Study), link, format)?.kin).toHaveLength(1);
+});
