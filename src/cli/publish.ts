@@ -10,6 +10,7 @@ import type { Holder } from "../publish/folder/lockowner.ts";
 import { readManifest } from "../publish/folder/manifest.ts";
 import type { Output as PublishedFolder } from "../publish/folder/output.ts";
 import type { Kept } from "../publish/folder/stagingfolder.ts";
+import type { BuildReport } from "../publish/publishgallery.ts";
 import { sweepLeavings } from "./begin/draftfolder.ts";
 import { openCache } from "./cacheoption.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
@@ -86,15 +87,26 @@ async function publish({ given, content, out, store, output }: Work, site: Publi
     const isStrict = given.switches.has("strict");
     const refused = await refuse(analysed, out, output, isStrict);
     if (refused !== undefined) return refused;
-    const { prepareSite } = await import("../publish/publishgallery.ts");
-    const { result, pages } = await prepareSite(site, analysed, { line, store }, given.values["base"]);
-    const isWorse = result.problems.length > analysed.problems.length;
-    const refusedNow = isWorse ? await refuse(result, out, output, isStrict) : undefined;
+    const [{ prepareSite }, { findLacking, keepAddresses }] = await Promise.all([
+      import("../publish/publishgallery.ts"),
+      import("../publish/keepaddresses.ts"),
+    ]);
+    const prepared = await prepareSite(site, analysed, { line, store }, given.values["base"]);
+    const { result, addresses } = prepared;
+    const lacking = isStrict ? findLacking(content, result.addresses, addresses.keys()) : undefined;
+    const problems = lacking === undefined ? result.problems : [...result.problems, lacking];
+    const isWorse = problems.length > analysed.problems.length;
+    const refusedNow = isWorse ? await refuse({ ...result, problems }, out, output, isStrict) : undefined;
     if (refusedNow !== undefined) return refusedNow;
     const swapped = await site.publish();
-    report(result, pages, out, output);
+    report(prepared, out, output);
     if (swapped.kept !== undefined) output.message(describeKept(swapped.kept, out));
-    return statusOfGallery(result.problems);
+    // Who looks at drafts has published nothing that anyone else could have seen.
+    if (given.switches.has("with-drafts")) return statusOfGallery(result.problems);
+    const unkept = await keepAddresses(content, addresses);
+    if (unkept === undefined) return statusOfGallery(result.problems);
+    output.message(formatProblems([unkept]));
+    return statusOfGallery([...result.problems, unkept]);
   });
 }
 
@@ -124,7 +136,11 @@ function describeKept({ folder, files }: Kept, out: string): string {
   return `${out} held ${count(files.length, "file that was", "files that were")} not written here (${named}). The folder as it was is kept: ${relative("", folder)}`;
 }
 
-function report(result: AnalysedGallery, pages: number, out: string, output: Output): void {
+function report(
+  { result, pages, kept }: Pick<BuildReport<AnalysedGallery>, "result" | "pages" | "kept">,
+  out: string,
+  output: Output,
+): void {
   if (result.problems.length > 0) {
     output.message(formatProblems(result.problems));
     output.message(`\n${countProblems(result.problems)}.\n`);
@@ -135,7 +151,9 @@ function report(result: AnalysedGallery, pages: number, out: string, output: Out
     `${count(result.studies.length, "study", "studies")} on ${count(pages, "page", "pages")}: open ${where}`,
   );
   const { leftOut } = result;
-  if (leftOut.length > 0) output.message(`${nameLeftOut(leftOut)}.`);
+  const shown = leftOut.filter((slug) => kept.includes(slug));
+  const stay = shown.length === 0 ? "" : ` The last good pages stay of ${shown.map(showText).join(", ")}.`;
+  if (leftOut.length > 0) output.message(`${nameLeftOut(leftOut)}.${stay}`);
 }
 
 /** Why the site that stands in `out` is better left as it is, or undefined where it can be replaced. */
@@ -145,7 +163,7 @@ async function findRefusal(
 ): Promise<string | undefined> {
   const standing = await readManifest(out);
   if (standing === undefined) return undefined;
-  const published = [...standing].filter((line) => /^studies\/[^/]+\/index\.html$/.test(line)).length;
+  const published = [...standing].filter((line) => /^studies\/[^/]+\/study\.json$/.test(line)).length;
   if (studies.length === 0 && published > 0) return refuseEmpty(out, published, leftOut);
   const isBroken = problems.some(
     ({ file, severity }) => severity === "error" && /(?:^|\/)gallery\.yaml$/.test(file),
