@@ -11,21 +11,31 @@ export interface LastGood {
   load(): Promise<readonly SiteFile[]>;
 }
 
+/** The site that stands. `pages` are all its addresses, also those of pages that only lead on. */
+export interface Before {
+  readonly pages: readonly string[];
+  readonly lastGood: readonly LastGood[];
+}
+
+/** Finds what is to go on answering, `slugs` being the studies that cannot be built now. */
+export function readBefore(standing: StandingSite, slugs: readonly string[]): Before {
+  return { pages: listAddresses(standing.paths), lastGood: findLastGood(standing, slugs) };
+}
+
+function listAddresses(paths: readonly string[]): readonly string[] {
+  return paths
+    .filter((path) => path.endsWith("/index.html"))
+    .map((path) => `/${path.slice(0, -"index.html".length)}`);
+}
+
 /** Finds the studies of `slugs` that have pages of their own in the site that stands. */
-export function findLastGood(standing: StandingSite, slugs: readonly string[]): readonly LastGood[] {
+function findLastGood(standing: StandingSite, slugs: readonly string[]): readonly LastGood[] {
   const wanted = new Map<string, string[]>(slugs.map((slug) => [slug, []]));
   for (const path of standing.paths) wanted.get(/^studies\/([^/]+)\//.exec(path)?.[1] ?? "")?.push(path);
   return [...wanted].flatMap(([slug, paths]) => {
     // Its data: a page alone may be one that leads on.
     if (!paths.includes(`studies/${slug}/study.json`)) return [];
-    const pages = paths.filter((path) => path.endsWith("/index.html"));
-    return [
-      {
-        slug,
-        pages: pages.map((path) => `/${path.slice(0, -"index.html".length)}`),
-        load: () => load(standing, paths),
-      },
-    ];
+    return [{ slug, pages: listAddresses(paths), load: () => load(standing, paths) }];
   });
 }
 
@@ -40,11 +50,11 @@ async function load(standing: StandingSite, paths: readonly string[]): Promise<r
   return files;
 }
 
-const note = `<aside class="kept">${lastGoodNote}</aside>`;
+const opening = '<aside class="kept">';
 
 /** What an author wrote has no tags on a page: only the template opens this one. A page that leads on says what it says. */
 function markPage(html: string): string {
-  if (html.includes(note) || html.includes('<body class="missing">')) return html;
+  if (html.includes(opening) || html.includes('<body class="missing">')) return html;
   const end = html.indexOf(">", html.indexOf('<main id="content"')) + 1;
-  return `${html.slice(0, end)}${note}${html.slice(end)}`;
+  return `${html.slice(0, end)}${opening}${lastGoodNote}</aside>${html.slice(end)}`;
 }

@@ -3,6 +3,7 @@
 import { runOrdered } from "../analysis/jobs/orderedqueue.ts";
 import type { GalleryResult } from "../analysis/result.ts";
 import type { AddressNotes } from "../content/folder/addressfile.ts";
+import type { AddressNote } from "../content/folder/addressline.ts";
 import { listPages } from "../views/pageaddress.ts";
 import { openSite, type SiteView } from "../views/siteview.ts";
 import type { StudyPage } from "../views/study/studypage.ts";
@@ -11,7 +12,7 @@ import { feedLength } from "./feeds/feed.ts";
 import { listStudyFiles } from "./feeds/machinefiles.ts";
 import { fileOf, type SiteFile } from "./folder/sitefile.ts";
 import { joinLettering, type Lettering } from "./fonts/lettering.ts";
-import type { LastGood } from "./lastgood.ts";
+import type { Before } from "./lastgood.ts";
 import { listFilesBeside } from "./listfiles.ts";
 import { openPool } from "./pictures/drawfiles.ts";
 import { renderPages, templatesDir } from "./renderpages.ts";
@@ -45,17 +46,17 @@ export interface MadeTexts {
 }
 
 /**
- * Makes all texts and hands them to `take` as soon as they are there, without it only tries. Studies of `lastGood` stay as they
- * stand. Throws what a view, a template or `take` throws.
+ * Makes all texts and hands them to `take` as soon as they are there, without it only tries. Of the site `before`
+ * the last good pages of studies stay. Throws what a view, a template or `take` throws.
  */
 export async function makeTexts(
   result: GalleryResult,
   base: string | undefined,
   division = usualDivision,
   take: (files: readonly SiteFile[]) => Promise<void> = async () => undefined,
-  lastGood: readonly LastGood[] = [],
+  { pages: before, lastGood }: Before = { pages: [], lastGood: [] },
 ): Promise<MadeTexts> {
-  const { ordered, presentStudies, presentShared, presentGone, leads } = openSite(result, base);
+  const { ordered, presentStudies, presentShared, leads, ...site } = openSite(result, base);
   const isApart = ordered.length > division.most;
   const size = isApart ? division.apart : division.here;
   const { shelves, ...whole } = presentShared();
@@ -97,12 +98,18 @@ export async function makeTexts(
     await take(files);
   }
   const addresses = new Map(
-    [...titles.keys()].map((address) => {
+    [...titles.keys()].map((address): [string, AddressNote] => {
       const to = leads.get(address);
       return [address, to === undefined ? {} : { to }];
     }),
   );
-  for (const moved of divide(presentGone(titles), goneAtOnce))
+  const listed = result.addresses;
+  // What stood there before and is not shown now was a draft, if no list has it.
+  const gone = site
+    .findGone(new Set(titles.keys()), before)
+    .filter(({ address, fate }) => fate !== "absent" || listed?.has(address) === true);
+  for (const { address } of gone) addresses.set(address, {});
+  for (const moved of divide(site.presentGone(gone, titles), goneAtOnce))
     await work(() => ({ view: { moved }, beside: [] }));
   await take(await listFilesBeside(result, { ...whole, shelves, studies: news }, joinLettering(lettering)));
   return { pages, picture: whole.survey.picture, addresses, kept };

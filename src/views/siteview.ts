@@ -11,7 +11,7 @@ import { presentRivals, type RivalsPage } from "./flag/rivalspage.ts";
 import { orderStudies } from "./front/card.ts";
 import { type FrontPage, presentFront } from "./front/front.ts";
 import { rankGains } from "./front/gainchart.ts";
-import { findGone } from "./goneaddress.ts";
+import { findGone, type GoneAddress } from "./goneaddress.ts";
 import { type MethodPage, presentMethod } from "./method/method.ts";
 import { type Frame, presentFrame } from "./pageframe.ts";
 import { type MovedPage, presentGone, presentLoneTags, presentMoved } from "./redirectpage.ts";
@@ -64,8 +64,10 @@ export interface OpenSite {
   presentShared(): SharedPages;
   /** Where addresses lead once no page is at them: old ones of studies to the new, flags with rivals to their oldest study. */
   readonly leads: ReadonlyMap<string, string>;
-  /** The pages at all addresses of the list that are none of `pages`, which are those there are, with their titles. */
-  presentGone(pages: ReadonlyMap<string, string>): readonly MovedPage[];
+  /** What becomes of the addresses of the list, and of `more`, that are none of `live`, which are those there are. */
+  findGone(live: ReadonlySet<string>, more: readonly string[]): readonly GoneAddress[];
+  /** The pages at such addresses; `pages` has the titles of those there are. */
+  presentGone(gone: readonly GoneAddress[], pages: ReadonlyMap<string, string>): readonly MovedPage[];
 }
 
 /** Turns a gallery's results into finished pages. */
@@ -102,17 +104,17 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
   return {
     ordered,
     leads,
-    presentGone: (pages) => {
-      const { addresses: notes = new Map(), folders = [] } = result;
+    findGone: (live, more) => {
+      const { addresses = new Map(), folders = [] } = result;
+      const notes = new Map([...more.map((address) => [address, {}] as const), ...addresses]);
       const flags = new Map(
         rivals.flatMap((flag) =>
           flag.studies.map(({ study }) => [formatStudyPath(study.slug), formatFlagPath(flag.slug)] as const),
         ),
       );
-      const live = new Set(pages.keys());
-      const gone = findGone({ notes, live, leads, flags, folders: new Set(folders) });
-      return presentGone(gone, pages, gallery, format);
+      return findGone({ notes, live, leads, flags, folders: new Set(folders) });
     },
+    presentGone: (gone, pages) => presentGone(gone, pages, gallery, format),
     presentStudies: (some) => {
       const changes = presentChanges(some, gallery, format);
       const edges = presentEdgePages(some, namesakes, gallery, format);

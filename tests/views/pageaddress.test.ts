@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { listSite } from "../../src/publish/publishgallery.ts";
-import { listPages } from "../../src/views/pageaddress.ts";
+import { listAddresses, listPages } from "../../src/views/pageaddress.ts";
 import { presentSite } from "../../src/views/siteview.ts";
 import { oddGallery } from "../browser/gallery.ts";
 
@@ -12,6 +12,7 @@ test("every page that is published has its address, and there is no other; title
     .map((path) => path.slice(0, -"index.html".length));
   const pages = listPages(presentSite(oddGallery, "/"), oddGallery.gallery);
   expect([...pages.keys()].sort()).toEqual(published.sort());
+  expect([...listAddresses(oddGallery)].sort()).toEqual(published);
   expect(pages.get("/method/")).toBe("Method");
   expect(pages.get("/")).toBe(oddGallery.gallery.title);
 });
