@@ -46,8 +46,10 @@ type Edges = ReadonlyMap<string, readonly string[]>;
 
 /** Returns the live page that `address` leads to; `seen` are the addresses on the way, so that no circle is walked twice. */
 function follow(address: string, ground: Ground, edges: Edges, seen: Set<string>): Landing | undefined {
-  const { live, flags } = ground;
-  if (live.has(address)) return { to: address, fate: "moved" };
+  const { live, leads, flags } = ground;
+  // What is live at the old address of a study only leads on.
+  const isOld = address.startsWith("/studies/") && leads.has(address);
+  if (live.has(address) && !isOld) return { to: address, fate: "moved" };
   if (seen.has(address)) return undefined;
   seen.add(address);
   const lead = leadOf(address, ground);

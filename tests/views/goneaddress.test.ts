@@ -38,7 +38,13 @@ test("a study that was renamed, with all below it; what the new one lacks leads 
     "/studies/new/edges/000000-ffffff/",
     "/studies/new/edges/000000-f00000/",
   ];
-  expect(find({ listed, live, leads: { "/studies/old/": "/studies/new/" } })).toEqual([
+  const leads = { "/studies/old/": "/studies/new/" };
+  const found = find({ listed, live, leads });
+  // A page that only leads on is no place to be led to.
+  expect(
+    find({ listed, live: [...live, "/studies/old/", "/studies/old/edges/000000-f00000/"], leads }),
+  ).toEqual(found.slice(1));
+  expect(found).toEqual([
     ["/studies/old/", "moved", "/studies/new/"],
     ["/studies/old/changes/", "near", "/studies/new/"],
     ["/studies/old/edges/000000-fe0000/", "edge", "/studies/new/edges/000000-f00000/"],
