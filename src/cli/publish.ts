@@ -74,23 +74,24 @@ async function publish({ given, content, out, store, output }: Work, site: Publi
       `${site.aside} lay beside ${out} under the name of our hidden folder, and was not made by you on this machine: it was put aside, and nothing of it is used.\n    Delete it, unless it holds something that you know.\n`,
     );
   for (const kept of site.kept) output.message(`${describeKept(kept, out)}\n`);
-  const [{ analyseGallery }, { withPool }] = await Promise.all([
-    import("../analysis/analysegallery.ts"),
-    import("../publish/pictures/drawfiles.ts"),
-  ]);
+  const [{ analyseGallery }, { withPool }, { beginAddresses, findLacking, keepAddresses }] =
+    await Promise.all([
+      import("../analysis/analysegallery.ts"),
+      import("../publish/pictures/drawfiles.ts"),
+      import("../publish/keepaddresses.ts"),
+    ]);
+  const drafts = given.switches.has("with-drafts");
+  if (!drafts) await beginAddresses(content, await site.standing());
   return withPool(store, async (line) => {
     const analysed = await analyseGallery(content, {
-      drafts: given.switches.has("with-drafts"),
+      drafts,
       line,
       onProgress: (done, total, what) => output.progress(done, total, what),
     });
     const isStrict = given.switches.has("strict");
     const refused = await refuse(analysed, out, output, isStrict);
     if (refused !== undefined) return refused;
-    const [{ prepareSite }, { findLacking, keepAddresses }] = await Promise.all([
-      import("../publish/publishgallery.ts"),
-      import("../publish/keepaddresses.ts"),
-    ]);
+    const { prepareSite } = await import("../publish/publishgallery.ts");
     const prepared = await prepareSite(site, analysed, { line, store }, given.values["base"]);
     const { result, addresses } = prepared;
     const lacking = isStrict ? findLacking(content, result.addresses, addresses.keys()) : undefined;
@@ -102,7 +103,7 @@ async function publish({ given, content, out, store, output }: Work, site: Publi
     report(prepared, out, output);
     if (swapped.kept !== undefined) output.message(describeKept(swapped.kept, out));
     // Who looks at drafts has published nothing that anyone else could have seen.
-    if (given.switches.has("with-drafts")) return statusOfGallery(result.problems);
+    if (drafts) return statusOfGallery(result.problems);
     const unkept = await keepAddresses(content, addresses);
     if (unkept === undefined) return statusOfGallery(result.problems);
     output.message(formatProblems([unkept]));

@@ -10,6 +10,7 @@ import { listAddresses } from "../views/pageaddress.ts";
 import { openSite } from "../views/siteview.ts";
 import { verdictWords } from "../words/verdict.ts";
 import { describeFile, readDigests } from "./folder/manifest.ts";
+import { listPages } from "./folder/standingsite.ts";
 
 /** Larger files of the site are not read, in bytes: those of 5,000 studies in one list have some 5 MB. */
 const mostBytes = 16 * 1024 * 1024;
@@ -114,10 +115,7 @@ async function findLost(
   files: readonly string[],
   result: GalleryResult,
 ): Promise<Moved["gone"]> {
-  const addresses = files.flatMap((file) => {
-    const address = `/${file.replace(/index\.html$/, "")}`;
-    return file.endsWith("index.html") && isAddress(address) ? [address] : [];
-  });
+  const addresses = listPages(files).filter(isAddress);
   const leftOut = new Set(result.leftOut);
   const listed = new Set(addresses);
   const isLost = ({ address }: GoneAddress): boolean =>

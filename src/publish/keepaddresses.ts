@@ -2,6 +2,7 @@
 import { randomBytes } from "node:crypto";
 import path from "node:path";
 import { describeRefusal, findRefusal } from "../content/disk/machinelimit.ts";
+import { kindOf } from "../content/disk/readfile.ts";
 import {
   type AddressNotes,
   addAddresses,
@@ -14,6 +15,7 @@ import { isAddress } from "../content/folder/addressline.ts";
 import { showFolder } from "../content/folder/loadgallery.ts";
 import { compareText, type Problem, report } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
+import { listPages, type StandingSite } from "./folder/standingsite.ts";
 import { type Disk, disk as realDisk } from "./folder/writedisk.ts";
 
 /**
@@ -44,6 +46,13 @@ export async function keepAddresses(
     return report("address/not-written", source.file, { reason, hint }, "warning");
   }
   return undefined;
+}
+
+/** Begins the list where there is none yet, with the pages of the site that stands: they are published. */
+export async function beginAddresses(contentDir: string, standing: StandingSite | undefined): Promise<void> {
+  const isThere = (await kindOf(path.join(contentDir, addressFile))) !== undefined;
+  if (isThere || standing === undefined || (await kindOf(contentDir)) !== "folder") return;
+  await keepAddresses(contentDir, new Map(listPages(standing.paths).map((address) => [address, {}])));
 }
 
 /** Returns the warning `address/lacking` where a list that is kept has not all of `published`. */

@@ -1,7 +1,7 @@
 // Floor 9. Studies that cannot be built now: the pages and files that they had when they last could, from the site that stands.
 import { lastGoodNote } from "../words/movedphrase.ts";
 import { fileOf, type SiteFile } from "./folder/sitefile.ts";
-import type { StandingSite } from "./folder/standingsite.ts";
+import { listPages, type StandingSite } from "./folder/standingsite.ts";
 
 /** What a study had. `pages` are addresses. */
 export interface LastGood {
@@ -11,31 +11,14 @@ export interface LastGood {
   load(): Promise<readonly SiteFile[]>;
 }
 
-/** The site that stands. `pages` are all its addresses, also those of pages that only lead on. */
-export interface Before {
-  readonly pages: readonly string[];
-  readonly lastGood: readonly LastGood[];
-}
-
-/** Finds what is to go on answering, `slugs` being the studies that cannot be built now. */
-export function readBefore(standing: StandingSite, slugs: readonly string[]): Before {
-  return { pages: listAddresses(standing.paths), lastGood: findLastGood(standing, slugs) };
-}
-
-function listAddresses(paths: readonly string[]): readonly string[] {
-  return paths
-    .filter((path) => path.endsWith("/index.html"))
-    .map((path) => `/${path.slice(0, -"index.html".length)}`);
-}
-
 /** Finds the studies of `slugs` that have pages of their own in the site that stands. */
-function findLastGood(standing: StandingSite, slugs: readonly string[]): readonly LastGood[] {
+export function findLastGood(standing: StandingSite, slugs: readonly string[]): readonly LastGood[] {
   const wanted = new Map<string, string[]>(slugs.map((slug) => [slug, []]));
   for (const path of standing.paths) wanted.get(/^studies\/([^/]+)\//.exec(path)?.[1] ?? "")?.push(path);
   return [...wanted].flatMap(([slug, paths]) => {
     // Its data: a page alone may be one that leads on.
     if (!paths.includes(`studies/${slug}/study.json`)) return [];
-    return [{ slug, pages: listAddresses(paths), load: () => load(standing, paths) }];
+    return [{ slug, pages: listPages(paths), load: () => load(standing, paths) }];
   });
 }
 

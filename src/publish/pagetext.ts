@@ -12,7 +12,7 @@ import { feedLength } from "./feeds/feed.ts";
 import { listStudyFiles } from "./feeds/machinefiles.ts";
 import { fileOf, type SiteFile } from "./folder/sitefile.ts";
 import { joinLettering, type Lettering } from "./fonts/lettering.ts";
-import type { Before } from "./lastgood.ts";
+import type { LastGood } from "./lastgood.ts";
 import { listFilesBeside } from "./listfiles.ts";
 import { openPool } from "./pictures/drawfiles.ts";
 import { renderPages, templatesDir } from "./renderpages.ts";
@@ -46,15 +46,15 @@ export interface MadeTexts {
 }
 
 /**
- * Makes all texts and hands them to `take` as soon as they are there, without it only tries. Of the site `before`
- * the last good pages of studies stay. Throws what a view, a template or `take` throws.
+ * Makes all texts and hands them to `take` as soon as they are there, without it only tries. Studies of `lastGood`
+ * stay as they stand. Throws what a view, a template or `take` throws.
  */
 export async function makeTexts(
   result: GalleryResult,
   base: string | undefined,
   division = usualDivision,
   take: (files: readonly SiteFile[]) => Promise<void> = async () => undefined,
-  { pages: before, lastGood }: Before = { pages: [], lastGood: [] },
+  lastGood: readonly LastGood[] = [],
 ): Promise<MadeTexts> {
   const { ordered, presentStudies, presentShared, leads, ...site } = openSite(result, base);
   const isApart = ordered.length > division.most;
@@ -103,12 +103,7 @@ export async function makeTexts(
       return [address, to === undefined ? {} : { to }];
     }),
   );
-  const listed = result.addresses;
-  // What stood there before and is not shown now was a draft, if no list has it.
-  const gone = site
-    .findGone(new Set(titles.keys()), before)
-    .filter(({ address, fate }) => fate !== "absent" || listed?.has(address) === true);
-  for (const { address } of gone) addresses.set(address, {});
+  const gone = site.findGone(new Set(titles.keys()));
   for (const moved of divide(site.presentGone(gone, titles), goneAtOnce))
     await work(() => ({ view: { moved }, beside: [] }));
   await take(await listFilesBeside(result, { ...whole, shelves, studies: news }, joinLettering(lettering)));

@@ -9,7 +9,7 @@ import { compareProblems } from "../problem/problem.ts";
 import { type Output, type OutputOptions, withOutput } from "./folder/output.ts";
 import type { Swapped } from "./folder/replacesite.ts";
 import { fileOf, type SiteFile } from "./folder/sitefile.ts";
-import { readBefore } from "./lastgood.ts";
+import { findLastGood } from "./lastgood.ts";
 import { type Division, type MadeTexts, makeTexts } from "./pagetext.ts";
 import { drawFiles, drawStudies, type MadeFile, type Means, withPool } from "./pictures/drawfiles.ts";
 import { listDrawn, listShared } from "./pictures/drawingrecipe.ts";
@@ -65,7 +65,7 @@ export async function prepareSite<R extends GalleryResult>(
         written.push(...files.map(({ path }) => path));
         await output.add(keepFonts(files, means.store));
       };
-      return makeTexts(whole, base, division, write, standing && readBefore(standing, whole.leftOut ?? []));
+      return makeTexts(whole, base, division, write, standing && findLastGood(standing, whole.leftOut ?? []));
     },
     (part) => makeTexts(part, base, division),
   );

@@ -65,7 +65,7 @@ export interface OpenSite {
   /** Where addresses lead once no page is at them: old ones of studies to the new, flags with rivals to their oldest study. */
   readonly leads: ReadonlyMap<string, string>;
   /** What becomes of the addresses of the list, and of `more`, that are none of `live`, which are those there are. */
-  findGone(live: ReadonlySet<string>, more: readonly string[]): readonly GoneAddress[];
+  findGone(live: ReadonlySet<string>, more?: readonly string[]): readonly GoneAddress[];
   /** The pages at such addresses; `pages` has the titles of those there are. */
   presentGone(gone: readonly GoneAddress[], pages: ReadonlyMap<string, string>): readonly MovedPage[];
 }
@@ -104,7 +104,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
   return {
     ordered,
     leads,
-    findGone: (live, more) => {
+    findGone: (live, more = []) => {
       const { addresses = new Map(), folders = [] } = result;
       const notes = new Map([...more.map((address) => [address, {}] as const), ...addresses]);
       const flags = new Map(

@@ -3,7 +3,7 @@ import path from "node:path";
 import { expect, test } from "vitest";
 import { addressBytes, addressFile } from "../../src/content/folder/addressfile.ts";
 import { disk } from "../../src/publish/folder/writedisk.ts";
-import { findLacking, keepAddresses } from "../../src/publish/keepaddresses.ts";
+import { beginAddresses, findLacking, keepAddresses } from "../../src/publish/keepaddresses.ts";
 import { makeFolder } from "../content/folder.ts";
 import { systemError } from "../faults/disk.ts";
 
@@ -51,4 +51,17 @@ test("a list that is kept has to have every address; where there is none nothing
     file: "content/addresses.txt",
     reason: "The list lacks 2 addresses of this gallery: “/a/” and so on.",
   });
+});
+
+test("a list begins with the site that stands, once; no content folder is made for it", async () => {
+  const standing = { paths: ["index.html", "studies/a/index.html", "feed.xml"], read: async () => undefined };
+  const root = await makeFolder({});
+  await beginAddresses(path.join(root, "content"), standing);
+  await beginAddresses(root, undefined);
+  expect(await readdir(root)).toEqual([]);
+  await beginAddresses(root, standing);
+  const text = await readFile(path.join(root, addressFile), "utf8");
+  expect(text).toMatch(/\n\/\n\/studies\/a\/\n$/);
+  await beginAddresses(root, { ...standing, paths: ["b/index.html"] });
+  expect(await readFile(path.join(root, addressFile), "utf8")).toBe(text);
 });

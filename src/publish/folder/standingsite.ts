@@ -14,6 +14,14 @@ export interface StandingSite {
   read(path: string): Promise<Uint8Array | undefined>;
 }
 
+/** Returns the addresses of the pages among the files of a site. */
+export function listPages(files: readonly string[]): readonly string[] {
+  const page = "index.html";
+  return files.flatMap((file) =>
+    file === page || file.endsWith(`/${page}`) ? [`/${file.slice(0, -page.length)}`] : [],
+  );
+}
+
 /** Opens the published site, or undefined where there is none, or one that was not published here with the secret. */
 export async function openStanding(place: Place): Promise<StandingSite | undefined> {
   const { target } = place;

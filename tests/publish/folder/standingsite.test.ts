@@ -5,7 +5,7 @@ import { describeFile, formatManifest, manifestName } from "../../../src/publish
 import { addRecord } from "../../../src/publish/folder/publishedrecord.ts";
 import { findPlace } from "../../../src/publish/folder/siteplace.ts";
 import { makeWorkshop } from "../../../src/publish/folder/stagingfolder.ts";
-import { openStanding } from "../../../src/publish/folder/standingsite.ts";
+import { listPages, openStanding } from "../../../src/publish/folder/standingsite.ts";
 import { disk } from "../../../src/publish/folder/writedisk.ts";
 import { makeRoom } from "../room.ts";
 
@@ -30,5 +30,13 @@ test("a site is opened where it was published here, and its files are read as th
     "front",
     "none",
     "none",
+  ]);
+});
+
+test("the pages of a site are its folders' own", () => {
+  expect(listPages(["index.html", "a/index.html", "a/b/index.html", "404.html", "a/oldindex.html"])).toEqual([
+    "/",
+    "/a/",
+    "/a/b/",
   ]);
 });
