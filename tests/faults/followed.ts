@@ -156,7 +156,10 @@ function judge(site: Site, address: string, owner: number | undefined, season: S
   const isThere = now !== undefined && end.at.startsWith(`/studies/${now.slug}/`);
   if (now === undefined)
     return end.html.includes("This was withdrawn") ? undefined : `leads to ${end.at}, and was withdrawn`;
-  if (now.state === "open") return isThere ? undefined : `leads to ${end.at}, and is /studies/${now.slug}/`;
+  // Who claims what another one had may lose an address of its own, and never gets that one.
+  const isDoubted = now.claims.length > 0 && end.html.includes("This was withdrawn");
+  if (now.state === "open")
+    return isThere || isDoubted ? undefined : `leads to ${end.at}, and is /studies/${now.slug}/`;
   // What is not shown says so, or has its last good page; where it was renamed meanwhile nobody could know that it was it.
   return isThere || /not shown at present|This was withdrawn/.test(end.html)
     ? undefined

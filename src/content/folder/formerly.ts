@@ -39,13 +39,14 @@ export function findClashes(
 ): readonly Problem[] {
   const taken = new Set(folders.map(foldName));
   const claims = listClaims(studies);
+  const entitledTo = findEntitled(studies, notes);
   return studies.flatMap((study) =>
     (study.formerly ?? []).flatMap((name, index): Problem[] => {
       if (study.formerly?.indexOf(name) !== index) return [];
       const base = { file: study.file, ...study.places.get(`formerly.${index}`) };
       if (taken.has(name)) return [{ ...base, ...describeTaken(name, study.slug) }];
       const claimants = claims.get(name) ?? [];
-      const entitled = findEntitled(name, claimants, notes);
+      const entitled = entitledTo(name, claimants);
       if (entitled.length === 1 && entitled[0] === study.slug) return [];
       const rivals = entitled.includes(study.slug) ? entitled : [];
       const others = rivals.filter((slug) => slug !== study.slug);
@@ -92,33 +93,43 @@ export function listFormer(
   notes?: AddressNotes,
 ): readonly { readonly from: string; readonly to: string }[] {
   const slugs = new Set(studies.map(({ slug }) => slug));
+  const entitledTo = findEntitled(studies, notes);
   return [...listClaims(studies)]
     .flatMap(([from, claimants]) => {
-      const [to, second] = findEntitled(from, claimants, notes);
+      const [to, second] = entitledTo(from, claimants);
       return to === undefined || second !== undefined || slugs.has(from) ? [] : [{ from, to }];
     })
     .sort((a, b) => (a.from < b.from ? -1 : 1));
 }
 
 /**
- * Returns those of `claimants` that can have had the address of the study `name`. Where the list says where it leads, that is
- * the one that it leads to. Where it was published and nothing more is said, a study that has been published at another
- * address is none: a study that was renamed is new at its own.
+ * Returns a function that gives those of `claimants` that can have had the address of the study `name`. Where the list says where
+ * it leads, that is the one that it leads to. Where it was published and nothing more is said, a study that was published at
+ * another address, under its name now or under one that it claims as well, is none: nothing is at two addresses at once.
  */
 function findEntitled(
-  name: string,
-  claimants: readonly string[],
+  studies: readonly Pick<Study, "slug" | "formerly">[],
   notes: AddressNotes | undefined,
-): readonly string[] {
+): (name: string, claimants: readonly string[]) => readonly string[] {
+  if (notes === undefined) return (_, claimants) => claimants;
   const place = (slug: string): string => `/studies/${slug}/`;
-  const note = notes?.get(place(name));
-  if (notes === undefined || note === undefined) return claimants;
-  if (note.withdrawn !== undefined) return [];
-  if (note.to === undefined) return claimants.filter((slug) => !notes.has(place(slug)));
-  const seen = new Set<string>();
-  for (let at: string | undefined = note.to; at !== undefined && !seen.has(at); at = notes.get(at)?.to)
-    seen.add(at);
-  return claimants.filter((slug) => seen.has(place(slug)));
+  const isPlain = (name: string): boolean => {
+    const note = notes.get(place(name));
+    return note !== undefined && note.to === undefined && note.withdrawn === undefined;
+  };
+  const published = new Map(
+    studies.map(({ slug, formerly = [] }) => [slug, new Set([slug, ...formerly].filter(isPlain)).size]),
+  );
+  return (name, claimants) => {
+    const note = notes.get(place(name));
+    if (note === undefined) return claimants;
+    if (note.withdrawn !== undefined) return [];
+    if (note.to === undefined) return claimants.filter((slug) => published.get(slug) === 1);
+    const seen = new Set<string>();
+    for (let at: string | undefined = note.to; at !== undefined && !seen.has(at); at = notes.get(at)?.to)
+      seen.add(at);
+    return claimants.filter((slug) => seen.has(place(slug)));
+  };
 }
 
 function listClaims(
@@ -148,8 +159,8 @@ function describeKept(name: string, slug: string): Pick<Problem, "rule" | "sever
   return {
     rule: "study/formerly-claimed",
     severity: "warning",
-    reason: `${quoteText(name)} was the address of another study, as addresses.txt has it, so it does not lead here.`,
-    hint: `Delete it from “formerly”; or, if this study took its place, type in addresses.txt: /studies/${name}/ -> /studies/${slug}/`,
+    reason: `Of ${quoteText(name)} addresses.txt does not bear out that this study had it, so it does not lead here.`,
+    hint: `Delete it from “formerly”; or, if it is to lead here, type in addresses.txt: /studies/${name}/ -> /studies/${slug}/`,
   };
 }
 

@@ -123,6 +123,12 @@ test("with a list of addresses, an old one stays with the study that had it, who
     new Map([["/studies/stranger/", {}], ["/studies/ferry/", {}], ...lines]);
   // The stranger was there beside it: it cannot have been the same study.
   expect(listFormer(studies, listed())).toEqual(lead);
+  // Nor has it been both, if it was renamed itself since.
+  const moved = { slug: "moved", formerly: ["stranger", "ferry"] };
+  expect(listFormer([moved], listed())).toEqual([]);
+  expect(listFormer([{ ...moved, formerly: ["stranger"] }], listed())).toEqual([
+    { from: "stranger", to: "moved" },
+  ]);
   // It led to one once.
   const led = listed(["/studies/ferry/", { to: "/studies/renamed/" }], ["/studies/renamed/", {}]);
   expect(listFormer(studies, led)).toEqual(lead);
@@ -150,10 +156,10 @@ test("a claim that the list does not bear out is told, and the right one is not"
   const { studies, addresses, problems } = await loadGallery(root);
   expect(listFormer(studies, addresses)).toEqual([{ from: "old", to: "renamed" }]);
   expect(formatProblems(problems).replaceAll(`${root}/studies/`, "")).toBe(`\
-stranger/study.md:5:12  warning  “old” was the address of another study, as addresses.txt has it, so it does not lead here.  study/formerly-claimed
+stranger/study.md:5:12  warning  Of “old” addresses.txt does not bear out that this study had it, so it does not lead here.  study/formerly-claimed
     formerly: [old]
                ^^^
-    Delete it from “formerly”; or, if this study took its place, type in addresses.txt: /studies/old/ -> /studies/stranger/`);
+    Delete it from “formerly”; or, if it is to lead here, type in addresses.txt: /studies/old/ -> /studies/stranger/`);
 });
 
 test("no studies, no clashes", () => {
