@@ -33,12 +33,13 @@ async function makeDemo(site: string): Promise<void> {
   await rename(fresh, site);
 }
 
-/** Copies the demo's content to `folder`, of its studies these alone, and no series and votes, which would miss the others. */
+/** Copies the demo's content to `folder`, of its studies these alone, and no series, votes and addresses, which would miss the others. */
 export async function copyDemo(folder: string, slugs: readonly string[]): Promise<void> {
   const isWanted = (file: string): boolean => {
     const [top, slug] = relative(demoContent, file).split(sep);
     return (
-      top !== "series" && top !== "votes" && (top !== "studies" || slug === undefined || slugs.includes(slug))
+      !/^(?:series|votes|addresses\.txt)$/.test(top ?? "") &&
+      (top !== "studies" || slug === undefined || slugs.includes(slug))
     );
   };
   await cp(demoContent, folder, { recursive: true, filter: isWanted });

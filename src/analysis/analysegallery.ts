@@ -80,8 +80,18 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
   const leftOut = folders.filter((name) => !kept.has(name));
   const { series, problems: gaps } = settleSeries(loaded.series, { studies: compared, survey });
   found.push(...gaps, ...findAdoptedTwice(survey, compared));
-  const { nominations } = loaded;
-  return { gallery, studies: compared, series, nominations, survey, leftOut, problems: limitProblems(found) };
+  const { nominations, addresses } = loaded;
+  return {
+    gallery,
+    studies: compared,
+    series,
+    nominations,
+    ...(addresses && { addresses }),
+    folders,
+    survey,
+    leftOut,
+    problems: limitProblems(found),
+  };
 }
 
 async function analyseAll(

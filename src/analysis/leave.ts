@@ -5,7 +5,7 @@ import { settleSeries } from "./settleseries.ts";
 import type { GallerySurvey } from "./survey/surveyentry.ts";
 
 /** Returns the gallery without the studies of these slugs, `problems` among its own. Their flags stay, if others show them. */
-export function leaveOut<R extends GalleryResult & { readonly leftOut?: readonly string[] }>(
+export function leaveOut<R extends GalleryResult>(
   result: R,
   slugs: ReadonlySet<string>,
   problems: readonly Problem[],

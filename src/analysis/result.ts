@@ -1,6 +1,7 @@
 // Floor 6. A study with everything computed from it: what the site publishes.
 import type { Hex } from "../colour/colour.ts";
 import type { Vision } from "../colour/vision.ts";
+import type { AddressNotes } from "../content/folder/addressfile.ts";
 import type { Nomination } from "../content/gallery/nominationfile.ts";
 import type { Series } from "../content/series/series.ts";
 import type { Gallery, Study } from "../content/study/study.ts";
@@ -60,6 +61,12 @@ export interface GalleryResult {
   readonly problems: readonly Problem[];
   /** Flags without a study that readers named; absent where nobody looked. */
   readonly nominations?: readonly Nomination[];
+  /** What the list of addresses has; absent where there is none. */
+  readonly addresses?: AddressNotes;
+  /** The names of all folders in studies/, published or not; absent where nobody looked. */
+  readonly folders?: readonly string[];
+  /** Those of them that have an error, sorted; absent where nobody looked. */
+  readonly leftOut?: readonly string[];
   /** Every flag of the gallery as it is; absent where nobody asked for it. */
   readonly survey?: GallerySurvey;
 }

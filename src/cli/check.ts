@@ -1,15 +1,21 @@
 // Floor 11. The command check: every problem of a content folder, and nothing written.
 
+import { join } from "node:path";
 import type { GalleryResult } from "../analysis/result.ts";
+import { kindOf } from "../content/disk/readfile.ts";
+import { compareProblems, type Problem } from "../problem/problem.ts";
 import { plainProblem } from "../problem/problemjson.ts";
 import { formatProblems } from "../problem/problemtext.ts";
+import type { Moved } from "../publish/comparesite.ts";
+import { manifestName } from "../publish/folder/manifest.ts";
 import { openCache } from "./cacheoption.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
-import { findContent } from "./contentfolder.ts";
+import { findContent, usualSite } from "./contentfolder.ts";
 import { formatAnnotations, isOnActions } from "./text/annotation.ts";
 import { count, countProblems, statusOfGallery } from "./text/exitstatus.ts";
 import { spellCommands } from "./text/invocation.ts";
 import { formatMarkdown } from "./text/markdown.ts";
+import { formatMoved, formatMovedMarkdown } from "./text/movedtext.ts";
 
 /** The version of the form, as schema/check.schema.json has it: it changes when a field changes or goes. */
 const schemaVersion = 1;
@@ -19,19 +25,64 @@ export async function run(given: Given, output: Output): Promise<number> {
   if (switches.has("json") && switches.has("markdown"))
     throw new UsageError("--json and --markdown are two forms of one thing.", "Give one of them.");
   const content = await findContent(given);
-  const { studies, problems } = await checkGallery(given, content, output);
+  const against = given.values["against"];
+  const checked = await checkGallery(given, content, output);
+  const { studies } = checked;
+  const { problems, moved } = await compare(checked, content, against);
   const status = statusOfGallery(problems, switches.has("strict"));
   if (switches.has("json"))
-    output.data(JSON.stringify({ schemaVersion, problems: problems.map(plainProblem) }, null, 2));
-  else if (switches.has("markdown")) output.data(formatMarkdown(problems));
+    output.data(
+      JSON.stringify(
+        { schemaVersion, problems: problems.map(plainProblem), ...(moved && { moved }) },
+        null,
+        2,
+      ),
+    );
+  else if (switches.has("markdown"))
+    output.data(
+      [formatMarkdown(problems), moved ? formatMovedMarkdown(moved) : ""].filter(Boolean).join("\n\n"),
+    );
   else {
     if (problems.length > 0) {
       output.data(spellCommands(formatProblems(problems)));
       if (isOnActions(process.env)) output.data(formatAnnotations(problems, process.env), true);
     }
+    const lines = moved ? formatMoved(moved, against ?? usualSite) : [];
+    if (lines.length > 0) output.data(`${problems.length > 0 ? "\n" : ""}${lines.join("\n")}`);
     output.message(`${countProblems(problems)}; ${count(studies.length, "good study", "good studies")}.`);
   }
   return status;
+}
+
+/**
+ * Adds what the list of addresses lacks to the problems, and compares with a site: the one that was named, else the last one
+ * if it is there and of this gallery. Throws UsageError where none is at the place that was named.
+ */
+async function compare(
+  checked: GalleryResult,
+  content: string,
+  against: string | undefined,
+): Promise<{ readonly problems: readonly Problem[]; readonly moved: Moved | undefined }> {
+  const { problems, addresses, leftOut = [] } = checked;
+  const isNowhere = against === undefined && (await kindOf(join(usualSite, manifestName))) === undefined;
+  if (isNowhere && addresses === undefined) return { problems, moved: undefined };
+  const [{ leaveOut }, { compareSite, isSiteOf }, { findLacking }, { listAddresses }] = await Promise.all([
+    import("../analysis/leave.ts"),
+    import("../publish/comparesite.ts"),
+    import("../publish/keepaddresses.ts"),
+    import("../views/pageaddress.ts"),
+  ]);
+  const drafts = checked.studies.flatMap(({ study }) => (study.status === "draft" ? [study.slug] : []));
+  const shown = { ...leaveOut(checked, new Set(drafts), []), leftOut };
+  const lacking = addresses && findLacking(content, addresses, listAddresses(shown));
+  const isOurs = against !== undefined || (await isSiteOf(usualSite, checked.gallery.title));
+  const moved = isOurs ? await compareSite(against ?? usualSite, shown) : undefined;
+  if (moved === undefined && against !== undefined)
+    throw new UsageError(
+      `${against} holds no site that this program published.`,
+      "Name the folder that “publish” wrote.",
+    );
+  return { problems: [...problems, ...(lacking ? [lacking] : [])].sort(compareProblems), moved };
 }
 
 /** Does all that can fail when the gallery is built, but for the pages. */

@@ -54,14 +54,19 @@ export const commands: readonly Command[] = [
   },
   {
     name: "check",
-    usage: "[CONTENT] [--json | --markdown] [--strict] [--cache DIR]",
-    summary: "Lists every problem of a content folder, drafts included. Writes nothing.",
+    usage: "[CONTENT] [--json | --markdown] [--against DIR] [--strict] [--cache DIR]",
+    summary:
+      "Lists every problem of a content folder, drafts included, and what has moved since it was published. Writes nothing.",
     about: contentHelp,
     examples: ["check content"],
     operands: [0, 1],
     options: {
       json,
       markdown: { help: "Print a table to paste into a reply to a contributor." },
+      against: {
+        value: "DIR",
+        help: "The published site to compare with: marks, verdicts, pictures, addresses (default published, if it is there).",
+      },
       strict: { help: "Fail where there is any problem: warnings too." },
       cache,
     },

@@ -10,6 +10,7 @@ import type { Holder } from "../publish/folder/lockowner.ts";
 import { readManifest } from "../publish/folder/manifest.ts";
 import type { Output as PublishedFolder } from "../publish/folder/output.ts";
 import type { Kept } from "../publish/folder/stagingfolder.ts";
+import type { BuildReport } from "../publish/publishgallery.ts";
 import { sweepLeavings } from "./begin/draftfolder.ts";
 import { openCache } from "./cacheoption.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
@@ -73,13 +74,17 @@ async function publish({ given, content, out, store, output }: Work, site: Publi
       `${site.aside} lay beside ${out} under the name of our hidden folder, and was not made by you on this machine: it was put aside, and nothing of it is used.\n    Delete it, unless it holds something that you know.\n`,
     );
   for (const kept of site.kept) output.message(`${describeKept(kept, out)}\n`);
-  const [{ analyseGallery }, { withPool }] = await Promise.all([
-    import("../analysis/analysegallery.ts"),
-    import("../publish/pictures/drawfiles.ts"),
-  ]);
+  const [{ analyseGallery }, { withPool }, { beginAddresses, findLacking, keepAddresses }] =
+    await Promise.all([
+      import("../analysis/analysegallery.ts"),
+      import("../publish/pictures/drawfiles.ts"),
+      import("../publish/keepaddresses.ts"),
+    ]);
+  const drafts = given.switches.has("with-drafts");
+  if (!drafts) await beginAddresses(content, await site.standing());
   return withPool(store, async (line) => {
     const analysed = await analyseGallery(content, {
-      drafts: given.switches.has("with-drafts"),
+      drafts,
       line,
       onProgress: (done, total, what) => output.progress(done, total, what),
     });
@@ -87,14 +92,22 @@ async function publish({ given, content, out, store, output }: Work, site: Publi
     const refused = await refuse(analysed, out, output, isStrict);
     if (refused !== undefined) return refused;
     const { prepareSite } = await import("../publish/publishgallery.ts");
-    const { result, pages } = await prepareSite(site, analysed, { line, store }, given.values["base"]);
-    const isWorse = result.problems.length > analysed.problems.length;
-    const refusedNow = isWorse ? await refuse(result, out, output, isStrict) : undefined;
+    const prepared = await prepareSite(site, analysed, { line, store }, given.values["base"]);
+    const { result, addresses } = prepared;
+    const lacking = isStrict ? findLacking(content, result.addresses, addresses.keys()) : undefined;
+    const problems = lacking === undefined ? result.problems : [...result.problems, lacking];
+    const isWorse = problems.length > analysed.problems.length;
+    const refusedNow = isWorse ? await refuse({ ...result, problems }, out, output, isStrict) : undefined;
     if (refusedNow !== undefined) return refusedNow;
     const swapped = await site.publish();
-    report(result, pages, out, output);
+    report(prepared, out, output);
     if (swapped.kept !== undefined) output.message(describeKept(swapped.kept, out));
-    return statusOfGallery(result.problems);
+    // Who looks at drafts has published nothing that anyone else could have seen.
+    if (drafts) return statusOfGallery(result.problems);
+    const unkept = await keepAddresses(content, addresses);
+    if (unkept === undefined) return statusOfGallery(result.problems);
+    output.message(formatProblems([unkept]));
+    return statusOfGallery([...result.problems, unkept]);
   });
 }
 
@@ -124,7 +137,11 @@ function describeKept({ folder, files }: Kept, out: string): string {
   return `${out} held ${count(files.length, "file that was", "files that were")} not written here (${named}). The folder as it was is kept: ${relative("", folder)}`;
 }
 
-function report(result: AnalysedGallery, pages: number, out: string, output: Output): void {
+function report(
+  { result, pages, kept }: Pick<BuildReport<AnalysedGallery>, "result" | "pages" | "kept">,
+  out: string,
+  output: Output,
+): void {
   if (result.problems.length > 0) {
     output.message(formatProblems(result.problems));
     output.message(`\n${countProblems(result.problems)}.\n`);
@@ -135,7 +152,9 @@ function report(result: AnalysedGallery, pages: number, out: string, output: Out
     `${count(result.studies.length, "study", "studies")} on ${count(pages, "page", "pages")}: open ${where}`,
   );
   const { leftOut } = result;
-  if (leftOut.length > 0) output.message(`${nameLeftOut(leftOut)}.`);
+  const shown = leftOut.filter((slug) => kept.includes(slug));
+  const stay = shown.length === 0 ? "" : ` The last good pages stay of ${shown.map(showText).join(", ")}.`;
+  if (leftOut.length > 0) output.message(`${nameLeftOut(leftOut)}.${stay}`);
 }
 
 /** Why the site that stands in `out` is better left as it is, or undefined where it can be replaced. */
@@ -145,7 +164,7 @@ async function findRefusal(
 ): Promise<string | undefined> {
   const standing = await readManifest(out);
   if (standing === undefined) return undefined;
-  const published = [...standing].filter((line) => /^studies\/[^/]+\/index\.html$/.test(line)).length;
+  const published = [...standing].filter((line) => /^studies\/[^/]+\/study\.json$/.test(line)).length;
   if (studies.length === 0 && published > 0) return refuseEmpty(out, published, leftOut);
   const isBroken = problems.some(
     ({ file, severity }) => severity === "error" && /(?:^|\/)gallery\.yaml$/.test(file),

@@ -4,6 +4,7 @@ import path from "node:path";
 import type { Line } from "../analysis/jobs/pool.ts";
 import type { Store } from "../analysis/store/resultstore.ts";
 import { listOwn, readOwn } from "../content/disk/packagefile.ts";
+import { addressFile } from "../content/folder/addressfile.ts";
 import { isEditorFile } from "../content/folder/editorfile.ts";
 import { type Problem, report } from "../problem/problem.ts";
 import { LiveGallery, type Shown } from "./livegallery.ts";
@@ -58,7 +59,9 @@ export class ServedSite {
       ...(options.onRestart === undefined ? {} : { onRestart: options.onRestart }),
     });
     // Nothing of a name that begins with a dot or an underline is content.
-    const isIgnored = (name: string): boolean => /^[._]|^node_modules$/.test(name) || isEditorFile(name);
+    // What publishing lists there changes no page that is shown.
+    const isIgnored = (name: string): boolean =>
+      /^[._]|^node_modules$/.test(name) || name === addressFile || isEditorFile(name);
     this.watchers = [
       new Watcher(options.contentDir, { isIgnored, onChange: () => this.gallery.touch() }),
       new Watcher(options.templatesDir, { isIgnored, onChange: () => void this.readTemplates() }),

@@ -2,6 +2,9 @@
 // ever holds those of a whole gallery, and those of a large gallery each time in a process of its own.
 import { runOrdered } from "../analysis/jobs/orderedqueue.ts";
 import type { GalleryResult } from "../analysis/result.ts";
+import type { AddressNotes } from "../content/folder/addressfile.ts";
+import type { AddressNote } from "../content/folder/addressline.ts";
+import { listPages } from "../views/pageaddress.ts";
 import { openSite, type SiteView } from "../views/siteview.ts";
 import type { StudyPage } from "../views/study/studypage.ts";
 import { readLettering } from "./assets.ts";
@@ -9,6 +12,7 @@ import { feedLength } from "./feeds/feed.ts";
 import { listStudyFiles } from "./feeds/machinefiles.ts";
 import { fileOf, type SiteFile } from "./folder/sitefile.ts";
 import { joinLettering, type Lettering } from "./fonts/lettering.ts";
+import type { LastGood } from "./lastgood.ts";
 import { listFilesBeside } from "./listfiles.ts";
 import { openPool } from "./pictures/drawfiles.ts";
 import { renderPages, templatesDir } from "./renderpages.ts";
@@ -25,6 +29,9 @@ export const usualDivision: Division = { here: 25, apart: 100, most: 2000 };
 /** What a process of its own may take, in MB, and for how long, in seconds. */
 const apartLimits = { size: 1, megabytes: 2048, seconds: 600 };
 
+/** Pages rendered at a time that only lead on. */
+const goneAtOnce = 500;
+
 /** Processes at once, beside ours. */
 const apartAtOnce = 2;
 
@@ -32,23 +39,29 @@ const apartAtOnce = 2;
 export interface MadeTexts {
   readonly pages: number;
   readonly picture: SiteView["survey"]["picture"];
+  /** Every address that was published: where it leads once no page is there. */
+  readonly addresses: AddressNotes;
+  /** The studies of `lastGood` that stay. */
+  readonly kept: readonly string[];
 }
 
 /**
- * Makes all texts and hands them to `take` as soon as they are there, without it only tries. Throws
- * what a view, a template or `take` throws.
+ * Makes all texts and hands them to `take` as soon as they are there, without it only tries. Studies of `lastGood`
+ * stay as they stand. Throws what a view, a template or `take` throws.
  */
 export async function makeTexts(
   result: GalleryResult,
   base: string | undefined,
   division = usualDivision,
   take: (files: readonly SiteFile[]) => Promise<void> = async () => undefined,
+  lastGood: readonly LastGood[] = [],
 ): Promise<MadeTexts> {
-  const { ordered, presentStudies, presentShared } = openSite(result, base);
+  const { ordered, presentStudies, presentShared, leads, ...site } = openSite(result, base);
   const isApart = ordered.length > division.most;
   const size = isApart ? division.apart : division.here;
   const { shelves, ...whole } = presentShared();
   const news: StudyPage[] = [];
+  const titles = new Map<string, string>();
   const parts: readonly (() => Part)[] = [
     ...divide(ordered, size).map((some) => () => {
       const view = presentStudies(some);
@@ -62,14 +75,39 @@ export async function makeTexts(
   let pages = 0;
   const work = async (part: () => Part): Promise<void> => {
     const { view, beside } = part();
+    for (const [address, title] of listPages(view, result.gallery)) titles.set(address, title);
     const rendered = isApart ? await renderApart(view) : await renderPages(view);
     pages += rendered.length;
     lettering.push(await readLettering(templatesDir, rendered));
     await take([...rendered, ...(await Promise.all(beside.map(hold)))]);
   };
   await runOrdered(parts, isApart ? apartAtOnce : 1, work, () => undefined);
+  const kept: string[] = [];
+  for (const { slug, pages: addresses, load } of lastGood) {
+    const files = await load();
+    if (files.length === 0) continue;
+    kept.push(slug);
+    pages += addresses.length;
+    for (const address of addresses) titles.set(address, slug);
+    lettering.push(
+      await readLettering(
+        templatesDir,
+        files.filter(({ path }) => path.endsWith(".html")),
+      ),
+    );
+    await take(files);
+  }
+  const addresses = new Map(
+    [...titles.keys()].map((address): [string, AddressNote] => {
+      const to = leads.get(address);
+      return [address, to === undefined ? {} : { to }];
+    }),
+  );
+  const gone = site.findGone(new Set(titles.keys()));
+  for (const moved of divide(site.presentGone(gone, titles), goneAtOnce))
+    await work(() => ({ view: { moved }, beside: [] }));
   await take(await listFilesBeside(result, { ...whole, shelves, studies: news }, joinLettering(lettering)));
-  return { pages, picture: whole.survey.picture };
+  return { pages, picture: whole.survey.picture, addresses, kept };
 }
 
 interface Part {

@@ -3,11 +3,13 @@
 
 import type { GalleryResult } from "../analysis/result.ts";
 import type { Store } from "../analysis/store/resultstore.ts";
+import type { AddressNotes } from "../content/folder/addressfile.ts";
 import type { Problem } from "../problem/problem.ts";
 import { compareProblems } from "../problem/problem.ts";
 import { type Output, type OutputOptions, withOutput } from "./folder/output.ts";
 import type { Swapped } from "./folder/replacesite.ts";
 import { fileOf, type SiteFile } from "./folder/sitefile.ts";
+import { findLastGood } from "./lastgood.ts";
 import { type Division, type MadeTexts, makeTexts } from "./pagetext.ts";
 import { drawFiles, drawStudies, type MadeFile, type Means, withPool } from "./pictures/drawfiles.ts";
 import { listDrawn, listShared } from "./pictures/drawingrecipe.ts";
@@ -19,6 +21,10 @@ import { settle } from "./settlepages.ts";
 export interface BuildReport<R extends GalleryResult = GalleryResult> {
   readonly result: R;
   readonly pages: number;
+  /** Studies that were left out and stand as they were last good. */
+  readonly kept: readonly string[];
+  /** Every address that was published. */
+  readonly addresses: AddressNotes;
   readonly swapped: Swapped;
 }
 
@@ -33,17 +39,14 @@ export interface PublishOptions {
 }
 
 /** A site that is ready to be swapped in. */
-interface Prepared<R extends GalleryResult> {
-  readonly result: R;
-  readonly pages: number;
-}
+type Prepared<R extends GalleryResult> = Omit<BuildReport<R>, "swapped">;
 
 /**
  * Makes the whole site in `output`. Studies that cannot be drawn or shown are left out and named in `result.problems`.
  * Throws what `Output.add` throws.
  */
 export async function prepareSite<R extends GalleryResult>(
-  output: Pick<Output, "add" | "drop">,
+  output: Pick<Output, "add" | "drop"> & Partial<Pick<Output, "standing">>,
   result: R,
   means: Means,
   base?: string,
@@ -53,22 +56,24 @@ export async function prepareSite<R extends GalleryResult>(
     output.add(files.map(({ path, bytes }) => fileOf(path, () => bytes)));
   const drawn = await drawStudies(result, means, take);
   const written: string[] = [];
+  const standing = await output.standing?.();
   const settled = await settle(
     drawn,
     async (whole) => {
       await output.drop([...written.splice(0), ...listGone(drawn, whole)]);
-      return makeTexts(whole, base, division, async (files) => {
+      const write = async (files: readonly SiteFile[]) => {
         written.push(...files.map(({ path }) => path));
         await output.add(keepFonts(files, means.store));
-      });
+      };
+      return makeTexts(whole, base, division, write, standing && findLastGood(standing, whole.leftOut ?? []));
     },
     (part) => makeTexts(part, base, division),
   );
-  const { picture, pages } = settled.made;
+  const { picture, ...made } = settled.made;
   const { value, problems } = await drawShared(settled.result, picture, means);
   await take(value);
   const all = [...settled.result.problems, ...problems].sort(compareProblems);
-  return { result: { ...settled.result, problems: all }, pages };
+  return { ...made, result: { ...settled.result, problems: all } };
 }
 
 /** Publishes an analysed gallery to `output`. Throws what `Output.publish` throws. */

@@ -2,9 +2,11 @@
 import type { StudyResult } from "../analysis/result.ts";
 import type { Gallery } from "../content/study/study.ts";
 import type { Format } from "../words/format.ts";
+import { describeFate, type FateWords } from "../words/movedphrase.ts";
 import { formatTitle } from "../words/title.ts";
 import { formatCanonical, formatRelative } from "./address.ts";
 import type { EdgePage } from "./edge/edgepage.ts";
+import type { GoneAddress } from "./goneaddress.ts";
 import { type Frame, presentFrame } from "./pageframe.ts";
 import { formatShelfPath, isLone, listShelves } from "./shelf/shelf.ts";
 import { formatStudyPath } from "./status.ts";
@@ -15,9 +17,12 @@ export interface MovedPage {
   readonly folder: string;
   /** Its canonical address is the new one. */
   readonly frame: Frame;
-  /** What has moved, and the way to it from here. */
+  readonly words: FateWords;
+  /** What it leads to, and the way there from here. */
   readonly title: string;
   readonly address: string;
+  /** Whether the reader is led on at once: the page there is the same one. */
+  readonly isSame: boolean;
 }
 
 /** A page that is there, by its folder. */
@@ -84,6 +89,27 @@ export function presentLoneTags(
     );
 }
 
+/** The pages at addresses that have no other; `titles` are those of all pages there are, by address. */
+export function presentGone(
+  gone: readonly GoneAddress[],
+  titles: ReadonlyMap<string, string>,
+  gallery: Gallery,
+  format: Format,
+): readonly MovedPage[] {
+  return gone.map(({ address, to = "/", fate, why }) => {
+    const title = titles.get(to) ?? gallery.title;
+    if (fate === "moved") return leadOn(address, to, title, gallery, format);
+    const words = describeFate(fate, why);
+    const frame = presentFrame(
+      { path: address, title: words.heading, description: words.text, section: "studies" },
+      gallery,
+      format,
+    );
+    const link = { folder: address.slice(1, -1), title, address: formatRelative(address, to) };
+    return { ...link, frame: { ...frame, canonical: undefined, share: undefined }, words, isSame: false };
+  });
+}
+
 /** The page at `path` that leads to `to`, both site paths. */
 function leadOn(path: string, to: string, title: string, gallery: Gallery, format: Format): MovedPage {
   const frame = presentFrame(
@@ -94,7 +120,9 @@ function leadOn(path: string, to: string, title: string, gallery: Gallery, forma
   return {
     folder: path.slice(1, -1),
     frame: { ...frame, canonical: formatCanonical(gallery.address, to), share: undefined },
+    words: describeFate("moved"),
     title,
     address: formatRelative(path, to),
+    isSame: true,
   };
 }

@@ -6,14 +6,15 @@ import type { Gallery } from "../content/study/study.ts";
 import { createFormat, type Format } from "../words/format.ts";
 import { resolveBase } from "./address.ts";
 import { type EdgePage, indexNames, presentEdgePages } from "./edge/edgepage.ts";
-import { indexRivals, listRivals } from "./flag/findrivals.ts";
+import { formatFlagPath, indexRivals, listRivals } from "./flag/findrivals.ts";
 import { presentRivals, type RivalsPage } from "./flag/rivalspage.ts";
 import { orderStudies } from "./front/card.ts";
 import { type FrontPage, presentFront } from "./front/front.ts";
 import { rankGains } from "./front/gainchart.ts";
+import { findGone, type GoneAddress } from "./goneaddress.ts";
 import { type MethodPage, presentMethod } from "./method/method.ts";
 import { type Frame, presentFrame } from "./pageframe.ts";
-import { type MovedPage, presentLoneTags, presentMoved } from "./redirectpage.ts";
+import { type MovedPage, presentGone, presentLoneTags, presentMoved } from "./redirectpage.ts";
 import { presentRules, type RulesPage } from "./rules/rulespage.ts";
 import { presentSeries, type SeriesPage } from "./series/seriespage.ts";
 import { indexSeries } from "./series/seriesplace.ts";
@@ -21,6 +22,7 @@ import { presentSeriesSheets, presentSheet, type SheetPage } from "./sheet/sheet
 import { presentShelfIndexes, type ShelfIndex } from "./shelf/shelfindex.ts";
 import { presentShelves, type ShelfPage } from "./shelf/shelfpage.ts";
 import { presentLesson, presentSeriesShows, presentShow, type ShowPage } from "./show/showpage.ts";
+import { formatStudyPath } from "./status.ts";
 import { type ChangesPage, presentChanges } from "./study/changespage.ts";
 import { presentStudy, type StudyPage } from "./study/studypage.ts";
 import { presentSurvey, type SurveyPage } from "./survey/surveypage.ts";
@@ -60,6 +62,12 @@ export interface OpenSite {
   readonly ordered: readonly StudyResult[];
   presentStudies(some: readonly StudyResult[]): StudyPages;
   presentShared(): SharedPages;
+  /** Where addresses lead once no page is at them: old ones of studies to the new, flags with rivals to their oldest study. */
+  readonly leads: ReadonlyMap<string, string>;
+  /** What becomes of the addresses of the list, and of `more`, that are none of `live`, which are those there are. */
+  findGone(live: ReadonlySet<string>, more?: readonly string[]): readonly GoneAddress[];
+  /** The pages at such addresses; `pages` has the titles of those there are. */
+  presentGone(gone: readonly GoneAddress[], pages: ReadonlyMap<string, string>): readonly MovedPage[];
 }
 
 /** Turns a gallery's results into finished pages. */
@@ -73,18 +81,40 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
   const { gallery, survey } = result;
   const format = createFormat(gallery.language);
   const ordered = orderStudies(result.studies);
+  const rivals = listRivals(result);
   const around = {
     studies: ordered,
     gains: rankGains(ordered, format),
     series: indexSeries(result),
-    rivals: indexRivals(listRivals(result)),
+    rivals: indexRivals(rivals),
     lesson: (study: StudyResult) => presentLesson(study, gallery, format),
     ...(survey && { survey }),
   };
   const namesakes = indexNames(ordered);
-  const former = listFormer(ordered.map(({ study }) => study));
+  const former = listFormer(
+    ordered.map(({ study }) => study),
+    result.addresses,
+  );
+  const leads = new Map([
+    ...former.map(({ from, to }) => [formatStudyPath(from), formatStudyPath(to)] as const),
+    ...rivals.flatMap(({ slug, studies: [oldest] }) =>
+      oldest === undefined ? [] : [[formatFlagPath(slug), formatStudyPath(oldest.study.slug)] as const],
+    ),
+  ]);
   return {
     ordered,
+    leads,
+    findGone: (live, more = []) => {
+      const { addresses = new Map(), folders = [] } = result;
+      const notes = new Map([...more.map((address) => [address, {}] as const), ...addresses]);
+      const flags = new Map(
+        rivals.flatMap((flag) =>
+          flag.studies.map(({ study }) => [formatStudyPath(study.slug), formatFlagPath(flag.slug)] as const),
+        ),
+      );
+      return findGone({ notes, live, leads, flags, folders: new Set(folders) });
+    },
+    presentGone: (gone, pages) => presentGone(gone, pages, gallery, format),
     presentStudies: (some) => {
       const changes = presentChanges(some, gallery, format);
       const edges = presentEdgePages(some, namesakes, gallery, format);

@@ -1,4 +1,4 @@
-// Pages at addresses that a study had before: they lead to the new one, with or without script.
+// Pages at addresses whose own page has gone: they lead to the new one, with or without script, or say what became of it.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
@@ -15,15 +15,15 @@ export const data = {
 export function render({ moved }: { site: SiteView; moved: MovedPage }): JSX.Element {
   const leads = (
     <>
-      <meta http-equiv="refresh" content={`0; url=${moved.address}`} />
+      {moved.isSame && <meta http-equiv="refresh" content={`0; url=${moved.address}`} />}
       <meta name="robots" content="noindex" />
     </>
   );
   return (
     <Document frame={moved.frame} layout="missing" head={leads}>
       <header class="opening">
-        <h1>This page has moved</h1>
-        <p class="lede">It is now at another address.</p>
+        <h1>{moved.words.heading}</h1>
+        <p class="lede">{moved.words.text}</p>
         <p>
           <a href={moved.address}>{moved.title}</a>
         </p>

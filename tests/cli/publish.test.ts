@@ -1,11 +1,13 @@
-import { access, cp, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { access, cp, mkdtemp, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { lastGoodNote } from "../../src/words/movedphrase.ts";
 import { writeStudy } from "../analysis/fixture.ts";
 import { drawing, harbour, makeFolder } from "../content/folder.ts";
 import { writeContent } from "../faults/gallery.ts";
 import { type Run, run, runHere } from "./run.ts";
+import { findFaults } from "./schema.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -211,3 +213,93 @@ test("a study that moved leaves pages at its old address", async () => {
   const map = await readFile(join(root, "published/sitemap.xml"), "utf8");
   expect(map).not.toContain("old-ferry");
 });
+
+test("over the seasons: a study is renamed, one breaks and stays as it was, one is withdrawn", async () => {
+  const copy = (slug: string) => ({
+    [`content/studies/${slug}/study.md`]: writeStudy(`symbolism: The ${slug}.`),
+    [`content/studies/${slug}/original.svg`]: drawing,
+  });
+  const root = await makeMeasured({ ...content, ...copy("lamp"), ...copy("mill") });
+  const at = (file: string) => join(root, file);
+  const page = (address: string) => readFile(at(`published${address}index.html`), "utf8");
+  expect((await runHere(root, "publish")).status).toBe(0);
+  const list = await readFile(at("content/addresses.txt"), "utf8");
+  expect(list).toMatch(/^\/studies\/lamp\/edges\/7a1020-ffffff\/$/m);
+  const lamp = await readFile(at("published/studies/lamp/original.svg"), "utf8");
+
+  await rename(at("content/studies/ferry"), at("content/studies/wheel"));
+  await writeFile(
+    at("content/studies/wheel/study.md"),
+    writeStudy("formerly: [ferry]", 'change: { replace: "#7a1021", with: white }'),
+  );
+  await writeFile(at("content/studies/wheel/original.svg"), drawing.replace("#7a1020", "#7a1021"));
+  await writeFile(at("content/studies/lamp/study.md"), writeStudy("formerly: [ferry]", "status: x"));
+  await rm(at("content/studies/mill"), { recursive: true });
+  const told = (await runHere(root, "check", "--json")).data;
+  expect(findFaults("check", told)).toEqual([]);
+  expect(JSON.parse(told).moved.gone).toContainEqual({
+    address: "/studies/ferry/edges/7a1020-ffffff/",
+    to: "/studies/wheel/edges/7a1021-ffffff/",
+  });
+  const { status, messages } = await runHere(root, "publish");
+  expect(status).toBe(1);
+  expect(messages).toContain("1 study left out: lamp. The last good pages stay of lamp.");
+
+  expect(await page("/studies/ferry/")).toContain('content="0; url=../wheel/"');
+  expect(await page("/studies/ferry/edges/7a1020-ffffff/")).toMatch(
+    /no longer in the study.*href="\.\.\/\.\.\/\.\.\/wheel\/edges\/7a1021-ffffff\/"/,
+  );
+  expect(await page("/studies/mill/edges/7a1020-ffffff/")).toContain("This was withdrawn");
+  for (const address of ["/studies/lamp/", "/studies/lamp/sheet/", "/studies/lamp/edges/7a1020-ffffff/"])
+    expect(await page(address)).toContain(`<aside class="kept">${lastGoodNote}</aside>`);
+  expect(await readFile(at("published/studies/lamp/original.svg"), "utf8")).toBe(lamp);
+  // It is in no list.
+  expect(await readFile(at("published/studies.json"), "utf8")).not.toContain("lamp");
+  expect(await page("/list/").catch(() => page("/"))).not.toContain("studies/lamp/");
+
+  // With --strict nothing is published; once its folder is gone it is withdrawn as any other.
+  expect((await runHere(root, "publish", "--strict")).status).toBe(1);
+  expect(await page("/studies/lamp/")).toContain(lastGoodNote);
+  await rm(at("content/studies/lamp"), { recursive: true });
+  expect((await runHere(root, "publish")).status).toBe(0);
+  expect(await page("/studies/lamp/")).toContain("This was withdrawn");
+  // Nothing that was listed is lost, and the same again is the same, byte by byte.
+  const [later, manifest] = await readBoth(root);
+  for (const line of list.split("\n")) expect(later).toContain(line);
+  expect((await runHere(root, "publish", "--strict")).status).toBe(0);
+  expect(await readBoth(root)).toEqual([later, manifest]);
+});
+
+test("pages of a site that somebody else made do not stay", async () => {
+  const root = await makeMeasured({ ...content, ...bad });
+  await writeFile(join(root, "content/studies/bad/study.md"), writeStudy("tags: [quay]"));
+  await runHere(root, "publish");
+  await rm(join(root, ".counterchange-published"), { recursive: true });
+  await writeFile(join(root, "content/studies/bad/study.md"), writeStudy("status: x"));
+  const { messages } = await runHere(root, "publish");
+  expect(messages).toContain("1 study left out: bad.\n");
+  expect(await readFile(join(root, "published/studies/bad/index.html"), "utf8")).toContain(
+    "not shown at present",
+  );
+});
+
+test("with --strict nothing is published while the list lacks an address; drafts are not listed", async () => {
+  const root = await makeMeasured({ ...content, "content/addresses.txt": "/\n" });
+  const { status, messages } = await runHere(root, "publish", "--strict");
+  expect(status).toBe(1);
+  expect(messages).toMatch(
+    /^content\/addresses\.txt {2}warning {2}The list lacks \d+ addresses of this gallery: “\/.+address\/lacking$/m,
+  );
+  expect((await runHere(root, "check", "--strict")).status).toBe(1);
+  await runHere(root, "publish", "--with-drafts");
+  expect(await readFile(join(root, "content/addresses.txt"), "utf8")).toBe("/\n");
+  expect((await runHere(root, "publish")).status).toBe(0);
+  expect((await runHere(root, "publish", "--strict")).status).toBe(0);
+  expect(await runHere(root, "check", "--strict")).toMatchObject({ status: 0, data: "" });
+});
+
+/** The list of addresses, and the manifest of the site. */
+async function readBoth(root: string): Promise<readonly string[]> {
+  const files = ["content/addresses.txt", "published/.counterchange-site"];
+  return Promise.all(files.map((file) => readFile(join(root, file), "utf8")));
+}

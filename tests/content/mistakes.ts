@@ -965,7 +965,29 @@ const nominationMistakes: readonly GalleryMistake[] = [
   { what: "nominations without their key", files: nominated(`- { ${harbour} }\n`) },
 ];
 
+const listed = (line: string): Readonly<Record<string, string>> => ({
+  "addresses.txt": `/studies/ferry/\n${line}\n`,
+});
+
+const addressMistakes: readonly GalleryMistake[] = [
+  {
+    what: "an old address that leads out of the site",
+    files: listed("/studies/old/ -> https://flags.example/"),
+  },
+  { what: "an old address that leads to itself", files: listed("/studies/old/ -> /studies/old/") },
+  { what: "an address with the host", files: listed("https://flags.example/studies/old/") },
+  { what: "an address without its last slash", files: listed("/studies/old") },
+  { what: "a lead with an equals sign", files: listed("/studies/old/ = /studies/ferry/") },
+  { what: "a merge of the addresses that was left half done", files: listed("<<<<<<< HEAD") },
+  { what: "words on a withdrawal that nobody sees", files: listed("/studies/old/ withdrawn \u202emoc") },
+  {
+    what: "an old address that leads to two studies",
+    files: listed("/studies/old/ -> /studies/ferry/\n/studies/old/ -> /studies/wheel/"),
+  },
+];
+
 export const galleryMistakes: readonly GalleryMistake[] = [
+  ...addressMistakes,
   ...nominationMistakes,
   ...seriesMistakes,
   ...voteMistakes,

@@ -2,10 +2,12 @@
 import { expect, test, vi } from "vitest";
 import { manifestName } from "../../src/publish/folder/manifest.ts";
 import { disk } from "../../src/publish/folder/writedisk.ts";
+import { openKept } from "../kept.ts";
 import { makeRoom } from "../publish/room.ts";
 import { runAsked } from "./asked.ts";
 import { failingDisk } from "./disk.ts";
 import { runExchanged, runExchangedAt } from "./exchanged.ts";
+import { runFollowed } from "./followed.ts";
 import { runInputs } from "./inputs.ts";
 import { runDamages, runEdits } from "./kept.ts";
 import { judgeEnd, runKills } from "./kills.ts";
@@ -99,4 +101,10 @@ test("the checks can fail: a file that is missing, changed or too many, and a di
   await expect(failing.disk.read(file)).rejects.toMatchObject({ code: "EIO" });
   await failing.disk.read(file);
   expect(failing.count()).toBe(3);
+});
+
+test("every address of an earlier site is followed in later ones, over random edits", async () => {
+  const tally = await runFollowed(await makeRoom(), 6, 7, await openKept());
+  expect(tally.lost).toEqual([]);
+  expect(tally.tried).toBe(6);
 });

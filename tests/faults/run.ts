@@ -5,6 +5,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { runAsked } from "./asked.ts";
 import { runExchanged, runExchangedAt } from "./exchanged.ts";
+import { runFollowed } from "./followed.ts";
 import { runInputs } from "./inputs.ts";
 import { runDamages, runEdits } from "./kept.ts";
 import { runKills } from "./kills.ts";
@@ -48,6 +49,10 @@ const parts: readonly (readonly [string, () => Promise<Tally>])[] = [
   ["exchanged-live", async () => runExchanged(await room("exchanged-live"), times(3000))],
   ["inputs", async () => runInputs(await room("inputs"), times(60), seed)],
   ["edits", async () => runEdits(await room("edits"), times(100), seed, onDone("edits"))],
+  [
+    "addresses",
+    async () => runFollowed(await room("addresses"), times(200), seed, undefined, onDone("addresses")),
+  ],
   ["walls", async () => runWalls(await room("walls"))],
   ...(
     [

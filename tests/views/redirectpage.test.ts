@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { listFormer } from "../../src/content/folder/formerly.ts";
-import { presentLoneTags, presentMoved } from "../../src/views/redirectpage.ts";
+import { presentGone, presentLoneTags, presentMoved } from "../../src/views/redirectpage.ts";
 import { createFormat } from "../../src/words/format.ts";
 import { gallery, study, studyResult } from "../publish/sample.ts";
 
@@ -73,4 +73,27 @@ test("the tag of one study has a page that leads to it, asked for with that stud
   expect(first && presentLoneTags([first], all, gallery, format).map(({ folder }) => folder)).toEqual([
     "tags/bird",
   ]);
+});
+
+test("a page that has gone says so in its own words, and is led on from at once only where it is the same", () => {
+  const pages = presentGone(
+    [
+      { address: "/studies/a/edges/000000-ffffff/", fate: "edge", to: "/studies/a/edges/000000-fffffe/" },
+      { address: "/studies/b/", fate: "withdrawn", why: "<b>By its author</b>." },
+      { address: "/studies/c/", fate: "moved", to: "/studies/a/" },
+    ],
+    new Map([
+      ["/studies/a/", "The a"],
+      ["/studies/a/edges/000000-fffffe/", "Black / white"],
+    ]),
+    gallery,
+    createFormat("en"),
+  );
+  expect(pages.map(({ folder, title, address, isSame }) => [folder, title, address, isSame])).toEqual([
+    ["studies/a/edges/000000-ffffff", "Black / white", "../000000-fffffe/", false],
+    ["studies/b", gallery.title, "../../", false],
+    ["studies/c", "The a", "../a/", true],
+  ]);
+  expect(pages[1]?.words.text).toContain("<b>By its author</b>.");
+  expect(pages.map(({ frame }) => frame.canonical === undefined)).toEqual([true, true, false]);
 });

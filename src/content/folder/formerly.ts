@@ -5,6 +5,7 @@ import { quoteText } from "../../problem/quote.ts";
 import { foldName, isSlug, proposeSlug } from "../study/slug.ts";
 import type { Study } from "../study/study.ts";
 import { type Finding, wrong } from "../yaml/finding.ts";
+import type { AddressNotes } from "./addressfile.ts";
 
 /** Returns what is wrong with `formerly` by itself: names that no address could have had, and one that stands twice. */
 export function checkFormerly(formerly: unknown): Finding[] {
@@ -25,21 +26,36 @@ export function checkFormerly(formerly: unknown): Finding[] {
 }
 
 /**
- * Returns what is wrong between studies. `folders` are all folders in studies/. An address that a folder has now, or that
- * several studies claim, leads nowhere: no contribution can cost another study its page.
+ * Returns what is wrong between studies. `folders` are all folders in studies/, `notes` those of addresses.txt. An address that
+ * a folder has now, that the list keeps for another, or that several studies claim, does not lead to a study that claims it:
+ * no contribution can cost another study its page.
  *
  * Problems, all warnings: `study/formerly-taken`, `study/formerly-claimed`.
  */
-export function findClashes(studies: readonly Study[], folders: readonly string[]): readonly Problem[] {
+export function findClashes(
+  studies: readonly Study[],
+  folders: readonly string[],
+  notes?: AddressNotes,
+): readonly Problem[] {
   const taken = new Set(folders.map(foldName));
   const claims = listClaims(studies);
+  const entitledTo = findEntitled(studies, notes);
   return studies.flatMap((study) =>
     (study.formerly ?? []).flatMap((name, index): Problem[] => {
       if (study.formerly?.indexOf(name) !== index) return [];
       const base = { file: study.file, ...study.places.get(`formerly.${index}`) };
       if (taken.has(name)) return [{ ...base, ...describeTaken(name, study.slug) }];
-      const others = (claims.get(name) ?? []).filter((slug) => slug !== study.slug);
-      return others.length === 0 ? [] : [{ ...base, ...describeClaimed(name, others) }];
+      const claimants = claims.get(name) ?? [];
+      const entitled = entitledTo(name, claimants);
+      if (entitled.length === 1 && entitled[0] === study.slug) return [];
+      const rivals = entitled.includes(study.slug) ? entitled : [];
+      const others = rivals.filter((slug) => slug !== study.slug);
+      return [
+        {
+          ...base,
+          ...(others.length === 0 ? describeKept(name, study.slug) : describeClaimed(name, others)),
+        },
+      ];
     }),
   );
 }
@@ -68,17 +84,52 @@ export function dropTaken(study: Study, folders: readonly string[]): Study {
   return { ...study, formerly: study.formerly.filter((name) => !taken.has(name)) };
 }
 
-/** Returns the old addresses that lead to a study: those that one study alone claims, sorted by name. */
+/**
+ * Returns the old addresses that lead to a study: those that one study alone claims, of those that the list of addresses
+ * would give it to, sorted by name.
+ */
 export function listFormer(
   studies: readonly Pick<Study, "slug" | "formerly">[],
+  notes?: AddressNotes,
 ): readonly { readonly from: string; readonly to: string }[] {
   const slugs = new Set(studies.map(({ slug }) => slug));
+  const entitledTo = findEntitled(studies, notes);
   return [...listClaims(studies)]
     .flatMap(([from, claimants]) => {
-      const [to, second] = claimants;
+      const [to, second] = entitledTo(from, claimants);
       return to === undefined || second !== undefined || slugs.has(from) ? [] : [{ from, to }];
     })
     .sort((a, b) => (a.from < b.from ? -1 : 1));
+}
+
+/**
+ * Returns a function that gives those of `claimants` that can have had the address of the study `name`. Where the list says where
+ * it leads, that is the one that it leads to. Where it was published and nothing more is said, a study that was published at
+ * another address, under its name now or under one that it claims as well, is none: nothing is at two addresses at once.
+ */
+function findEntitled(
+  studies: readonly Pick<Study, "slug" | "formerly">[],
+  notes: AddressNotes | undefined,
+): (name: string, claimants: readonly string[]) => readonly string[] {
+  if (notes === undefined) return (_, claimants) => claimants;
+  const place = (slug: string): string => `/studies/${slug}/`;
+  const isPlain = (name: string): boolean => {
+    const note = notes.get(place(name));
+    return note !== undefined && note.to === undefined && note.withdrawn === undefined;
+  };
+  const published = new Map(
+    studies.map(({ slug, formerly = [] }) => [slug, new Set([slug, ...formerly].filter(isPlain)).size]),
+  );
+  return (name, claimants) => {
+    const note = notes.get(place(name));
+    if (note === undefined) return claimants;
+    if (note.withdrawn !== undefined) return [];
+    if (note.to === undefined) return claimants.filter((slug) => published.get(slug) === 1);
+    const seen = new Set<string>();
+    for (let at: string | undefined = note.to; at !== undefined && !seen.has(at); at = notes.get(at)?.to)
+      seen.add(at);
+    return claimants.filter((slug) => seen.has(place(slug)));
+  };
 }
 
 function listClaims(
@@ -101,6 +152,15 @@ function describeTaken(name: string, slug: string): Pick<Problem, "rule" | "seve
     hint: isOwn
       ? "Delete it from “formerly”."
       : `Delete it from “formerly”, or rename the folder studies/${name}.`,
+  };
+}
+
+function describeKept(name: string, slug: string): Pick<Problem, "rule" | "severity" | "reason" | "hint"> {
+  return {
+    rule: "study/formerly-claimed",
+    severity: "warning",
+    reason: `Of ${quoteText(name)} addresses.txt does not bear out that this study had it, so it does not lead here.`,
+    hint: `Delete it from “formerly”; or, if it is to lead here, type in addresses.txt: /studies/${name}/ -> /studies/${slug}/`,
   };
 }
 

@@ -25,6 +25,7 @@ import {
   studiesMissing,
   studyMissing,
 } from "./absent.ts";
+import { type AddressNotes, loadAddresses } from "./addressfile.ts";
 import { findConfusables } from "./confusable.ts";
 import { dropTaken, findClashes, findUnfollowed } from "./formerly.ts";
 import { keepWithin } from "./gallerybudget.ts";
@@ -39,6 +40,8 @@ export interface LoadedGallery {
   readonly series: readonly Series[];
   /** Flags of flags/ that readers named. */
   readonly nominations: readonly Nomination[];
+  /** The list of addresses; absent where there is none. */
+  readonly addresses?: AddressNotes;
   /** The names of all folders in studies/, good or bad, sorted. */
   readonly folders: readonly string[];
   readonly problems: readonly Problem[];
@@ -51,7 +54,7 @@ export interface LoadedGallery {
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadVotes`, `loadNominations`, `findClashes`, `findUnfollowed` and `findConfusables`.
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadVotes`, `loadNominations`, `loadAddresses`, `findClashes`, `findUnfollowed` and `findConfusables`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
@@ -84,18 +87,21 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const series = await loadSeries(root, shown, folders);
   const nominated = await loadNominations(root, shown);
   const voted = await loadVotes(root, shown, series.value ?? []);
+  const listed = await loadAddresses(root, shown);
   return {
     gallery,
     series: voted.value,
     nominations: nominated.value ?? [],
     studies: studies.map((study) => dropTaken(study, folders)),
     folders: folders.sort(compareText),
+    ...(listed.value && { addresses: listed.value }),
     problems: [
       ...found,
       ...series.problems,
       ...voted.problems,
       ...nominated.problems,
-      ...findClashes(studies, folders),
+      ...listed.problems,
+      ...findClashes(studies, folders, listed.value),
       ...findUnfollowed(studies, folders),
       ...findConfusables(studies),
     ],

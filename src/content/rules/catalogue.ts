@@ -1,4 +1,5 @@
 // Floor 5, the catalogue of rules: all of them in chapters, as a page tells them.
+import { addressRules } from "./addressrule.ts";
 import { changeRules } from "./changerule.ts";
 import { drawingRules } from "./drawingrule.ts";
 import { folderRules, galleryRules, templateRules } from "./folderrule.ts";
@@ -24,6 +25,7 @@ export const ruleChapters: readonly RuleChapter[] = [
   { id: "files", heading: "Files and folders", rules: folderRules },
   { id: "series", heading: "Series", rules: seriesRules },
   { id: "votes", heading: "Votes and nominations", rules: [...voteRules, ...nominationRules] },
+  { id: "addresses", heading: "addresses.txt", rules: addressRules },
   { id: "settings", heading: "gallery.yaml", rules: galleryRules },
   { id: "templates", heading: "Templates", rules: templateRules },
 ];

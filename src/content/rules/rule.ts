@@ -9,7 +9,8 @@ export type ExampleFile =
   | "original.svg"
   | "series/quay.md"
   | "votes/quay/ballots.csv"
-  | "flags/nominations.yaml";
+  | "flags/nominations.yaml"
+  | "addresses.txt";
 
 /**
  * A mistake and what is right, both as they are typed. Without `right` the wrong lines are left out and nothing stands in

@@ -243,8 +243,8 @@ export const valueRules: readonly Rule[] = [
   {
     id: "study/formerly-claimed",
     severity: "warning",
-    means: "Two studies say that they had one address.",
-    why: "Nobody could know to which of them it leads, so it leads nowhere.",
+    means: "A study says that it had an address, and another says so too, or addresses.txt does.",
+    why: "An address leads to the study that is known to have had it, and to none where nobody could know.",
     example: {
       file: "told",
       wrong: "“formerly: [ferry-wheel]” in two studies",

@@ -24,11 +24,11 @@ export interface Source {
 }
 
 /**
- * Returns the text of `bytes`, or a problem: `study/file-size` over 64 KB, `study/encoding` where it is not UTF-8
+ * Returns the text of `bytes`, or a problem: `study/file-size` over `most` bytes, 64 KB unless told otherwise, `study/encoding` where it is not UTF-8
  * (place: the line of the first wrong byte).
  */
-export function readSource(file: string, bytes: Uint8Array): Outcome<Source> {
-  if (bytes.length > textFileBytes) return { value: undefined, problems: [tooLarge(file, bytes.length)] };
+export function readSource(file: string, bytes: Uint8Array, most = textFileBytes): Outcome<Source> {
+  if (bytes.length > most) return { value: undefined, problems: [tooLarge(file, bytes.length)] };
   const text = decode(bytes);
   if (text === undefined) return { value: undefined, problems: [notUtf8(file, bytes)] };
   const plain = text.replace(/\r\n?/g, "\n");

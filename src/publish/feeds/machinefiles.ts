@@ -4,17 +4,16 @@ import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import { listOwn, readOwn } from "../../content/disk/packagefile.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import { formatCanonical, locate } from "../../views/address.ts";
-import { listPlacedEdges } from "../../views/edge/edgeaddress.ts";
 import { orderStudies } from "../../views/front/card.ts";
+import { listStudyPages } from "../../views/pageaddress.ts";
 import { formatWords, wordsFile } from "../../views/searchwords.ts";
 import { formatSeriesPath } from "../../views/series/seriespage.ts";
 import { formatSheetPath } from "../../views/sheet/sheetpage.ts";
 import { decisionsPath } from "../../views/shelf/shelf.ts";
 import { lessonFiles, stillsFolder } from "../../views/show/lessonfile.ts";
-import { formatShowPath, presentShow } from "../../views/show/showpage.ts";
+import { presentShow } from "../../views/show/showpage.ts";
 import type { SharedPages, StudyPages } from "../../views/siteview.ts";
-import { formatChangesPath, formatStudyPath } from "../../views/status.ts";
-import { hasRanking } from "../../views/study/optionsview.ts";
+import { formatStudyPath } from "../../views/status.ts";
 import { formatVotePath } from "../../views/vote/votepage.ts";
 import { createFormat } from "../../words/format.ts";
 import { fileOf, type SiteFile } from "../folder/sitefile.ts";
@@ -111,12 +110,11 @@ function listPages(
     url: address(formatStudyPath(slug)),
     ...(date === undefined ? {} : { date }),
   }));
-  const below = results.flatMap(({ study: { slug }, comparison, ranking }) => [
-    ...(!hasRanking(ranking) ? [] : [{ url: address(formatChangesPath(slug)) }]),
-    { url: address(formatShowPath(slug)) },
-    { url: address(formatSheetPath(formatStudyPath(slug))) },
-    ...listPlacedEdges(slug, comparison).map(({ path }) => ({ url: address(path) })),
-  ]);
+  const below = results.flatMap((result) =>
+    listStudyPages(result)
+      .slice(1)
+      .map((path) => ({ url: address(path) })),
+  );
   const lessons = series.flatMap(({ slug, date }) => [
     { url: address(formatSeriesPath(slug)), ...(date === undefined ? {} : { date: date.iso }) },
     { url: address(`${formatSeriesPath(slug)}show/`) },

@@ -40,15 +40,20 @@ export function formatManifest(entries: readonly ManifestEntry[]): string {
   return `{ ${head}, "files": [\n${lines.join(",\n")}\n] }\n`;
 }
 
-/**
- * Returns the paths of the files that the manifest in `folder` names, with its own, or undefined where there is none that
- * can be read. Before version 0.2 it was a list of paths, a path a line: that is read as well.
- */
+/** Returns the paths of the files that the manifest in `folder` names, with its own, as `readDigests`. */
 export async function readManifest(folder: string): Promise<ReadonlySet<string> | undefined> {
+  const digests = await readDigests(folder);
+  return digests === undefined ? undefined : new Set([...digests.keys(), manifestName]);
+}
+
+/**
+ * Returns the SHA-256 of each file that the manifest in `folder` names, by path, or undefined where there is none that can be
+ * read. Before version 0.2 it was a list of paths, a path a line: that is read as well, and has no digests.
+ */
+export async function readDigests(folder: string): Promise<ReadonlyMap<string, string> | undefined> {
   const text = (await readManifestFile(folder))?.toString("utf8");
   if (text === undefined) return undefined;
-  const paths = text.startsWith("{") ? parsePaths(text) : text.split("\n");
-  return paths === undefined ? undefined : new Set([...paths, manifestName]);
+  return text.startsWith("{") ? parseFiles(text) : new Map(text.split("\n").map((line) => [line, ""]));
 }
 
 /** Returns the bytes of the manifest in `folder`, whatever they are. */
@@ -57,16 +62,18 @@ export async function readManifestFile(folder: string): Promise<Buffer | undefin
   return "bytes" in read ? Buffer.from(read.bytes) : undefined;
 }
 
-function parsePaths(text: string): readonly string[] | undefined {
+function parseFiles(text: string): ReadonlyMap<string, string> | undefined {
   try {
     const found: unknown = JSON.parse(text);
     if (typeof found !== "object" || found === null || !("files" in found) || !Array.isArray(found.files))
       return undefined;
     const files: readonly unknown[] = found.files;
-    return files.flatMap((file) =>
-      typeof file === "object" && file !== null && "path" in file && typeof file.path === "string"
-        ? [file.path]
-        : [],
+    return new Map(
+      files.flatMap((file) =>
+        typeof file === "object" && file !== null && "path" in file && typeof file.path === "string"
+          ? [[file.path, "sha256" in file && typeof file.sha256 === "string" ? file.sha256 : ""]]
+          : [],
+      ),
     );
   } catch {
     return undefined;

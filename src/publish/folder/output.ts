@@ -17,6 +17,7 @@ import { findStanding, repair, type Swapped, swapIn } from "./replacesite.ts";
 import type { SiteFile } from "./sitefile.ts";
 import { findPlace, nameIn, type Place } from "./siteplace.ts";
 import { clearWorkshop, findFreeName, type Kept, makeWorkshop } from "./stagingfolder.ts";
+import { openStanding, type StandingSite } from "./standingsite.ts";
 import { type Disk, disk as realDisk } from "./writedisk.ts";
 
 export interface OutputOptions {
@@ -37,6 +38,8 @@ export interface Output {
   readonly kept: readonly Kept[];
   /** Where something was put that lay in the place of our hidden folder and was not made with the secret. */
   readonly aside?: string;
+  /** Opens the site that stands, where it was published here. */
+  standing(): Promise<StandingSite | undefined>;
   /** Makes files of the site to come. Throws where one cannot be made or written: then nothing can be published. */
   add(files: readonly SiteFile[]): Promise<void>;
   /** Takes files and folders of the site to come out again, `studies/a-wheel`. */
@@ -81,6 +84,7 @@ export async function withOutput<T>(
     return await use({
       kept,
       ...(aside === undefined ? {} : { aside }),
+      standing: () => openStanding(place),
       add: (files) => site.add(files),
       drop: (paths) => site.drop(paths),
       publish: async (files = []) => {

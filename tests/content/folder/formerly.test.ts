@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import type { AddressNote } from "../../../src/content/folder/addressline.ts";
 import {
   checkFormerly,
   findClashes,
@@ -110,6 +111,55 @@ test("where addresses lead", () => {
     { from: "y", to: "b" },
     { from: "z", to: "b" },
   ]);
+});
+
+test("with a list of addresses, an old one stays with the study that had it, whoever claims it", () => {
+  const studies = [
+    { slug: "renamed", formerly: ["ferry"] },
+    { slug: "stranger", formerly: ["ferry"] },
+  ];
+  const lead = [{ from: "ferry", to: "renamed" }];
+  const listed = (...lines: readonly (readonly [string, AddressNote])[]) =>
+    new Map([["/studies/stranger/", {}], ["/studies/ferry/", {}], ...lines]);
+  // The stranger was there beside it: it cannot have been the same study.
+  expect(listFormer(studies, listed())).toEqual(lead);
+  // Nor has it been both, if it was renamed itself since.
+  const moved = { slug: "moved", formerly: ["stranger", "ferry"] };
+  expect(listFormer([moved], listed())).toEqual([]);
+  expect(listFormer([{ ...moved, formerly: ["stranger"] }], listed())).toEqual([
+    { from: "stranger", to: "moved" },
+  ]);
+  // It led to one once.
+  const led = listed(["/studies/ferry/", { to: "/studies/renamed/" }], ["/studies/renamed/", {}]);
+  expect(listFormer(studies, led)).toEqual(lead);
+  expect(listFormer(studies.slice(1), led)).toEqual([]);
+  // The one that it led to was renamed as well.
+  const twice = listed(
+    ["/studies/ferry/", { to: "/studies/wheel/" }],
+    ["/studies/wheel/", { to: "/studies/renamed/" }],
+    ["/studies/renamed/", { to: "/studies/ferry/" }],
+  );
+  expect(listFormer(studies, twice)).toEqual(lead);
+  expect(listFormer(studies, listed(["/studies/ferry/", { withdrawn: "" }]))).toEqual([]);
+  // Nobody can know which of two new ones it was; of an address that was never published there is nothing to know.
+  expect(listFormer(studies, new Map([["/studies/ferry/", {}]]))).toEqual([]);
+  expect(listFormer(studies.slice(0, 1), new Map())).toEqual(lead);
+});
+
+test("a claim that the list does not bear out is told, and the right one is not", async () => {
+  const root = await makeFolder({
+    "gallery.yaml": settings,
+    ...study("renamed", "[old]"),
+    ...study("stranger", "[old]"),
+    "addresses.txt": "/studies/old/\n/studies/stranger/\n",
+  });
+  const { studies, addresses, problems } = await loadGallery(root);
+  expect(listFormer(studies, addresses)).toEqual([{ from: "old", to: "renamed" }]);
+  expect(formatProblems(problems).replaceAll(`${root}/studies/`, "")).toBe(`\
+stranger/study.md:5:12  warning  Of “old” addresses.txt does not bear out that this study had it, so it does not lead here.  study/formerly-claimed
+    formerly: [old]
+               ^^^
+    Delete it from “formerly”; or, if it is to lead here, type in addresses.txt: /studies/old/ -> /studies/stranger/`);
 });
 
 test("no studies, no clashes", () => {

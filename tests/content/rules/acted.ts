@@ -8,10 +8,13 @@ import { catchFault } from "../../../src/analysis/jobs/catchfault.ts";
 import { Pool, type PoolLimits } from "../../../src/analysis/jobs/pool.ts";
 import { surveyFile } from "../../../src/analysis/survey/surveyflags.ts";
 import { defaultCloth } from "../../../src/colour/cloth.ts";
+import { loadAddresses } from "../../../src/content/folder/addressfile.ts";
 import { readDrawing } from "../../../src/content/folder/drawingfile.ts";
 import { keepWithin } from "../../../src/content/folder/gallerybudget.ts";
 import { loadGallery } from "../../../src/content/folder/loadgallery.ts";
 import type { Problem } from "../../../src/problem/problem.ts";
+import { disk } from "../../../src/publish/folder/writedisk.ts";
+import { findLacking, keepAddresses } from "../../../src/publish/keepaddresses.ts";
 import { makeFiles } from "../../../src/publish/pictures/makefiles.ts";
 import { readDrawing as readBytes } from "../../../src/svg/gate/sanitise.ts";
 import { listWorkers } from "../../analysis/children.ts";
@@ -69,6 +72,7 @@ const decide = (lines: string): Asked =>
     { ...plain, "content/studies/ferry/study.md": rightStudy.replace("status: open", lines) },
     (root) => loadGallery(join(root, "content")),
   );
+const listed = (problem: Problem | undefined) => ({ problems: problem === undefined ? [] : [problem] });
 const entriesOf = (count: number) =>
   Array.from({ length: count }, (_, index) => ({ name: `a${index}`, kind: "folder" as const }));
 /** Sixty colours, each showing less than the one before. */
@@ -126,6 +130,18 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
     const series = { "content/studies/ferry/study.md": study, "content/series/quay.md": rightSeries };
     return inFolder({ ...plain, ...series }, (root) => analyseGallery(join(root, "content")));
   },
+  "address/file-size": (isWrong) =>
+    inFolder({ "addresses.txt": "/a/\n".repeat(isWrong ? 2_200_000 : 2) }, (root) =>
+      loadAddresses(root, "content"),
+    ),
+  "address/lacking": async (isWrong) =>
+    listed(findLacking("content", new Map([["/", {}]]), isWrong ? ["/", "/a/"] : ["/"])),
+  "address/not-written": (isWrong) =>
+    inFolder(plain, async (root) => {
+      const write = () => Promise.reject(systemError("EROFS", "open", "addresses.txt"));
+      const broken = isWrong ? { ...disk, write } : disk;
+      return listed(await keepAddresses(join(root, "content"), new Map([["/a/", {}]]), broken));
+    }),
   "study/answer-link": (isWrong) => answer(`link: ${isWrong ? "" : "https://"}forum.example/77`, loadGallery),
   "study/answer-edge": (isWrong) => answer(`edge: white / ${isWrong ? "pink" : "dark blue"}`, analyseGallery),
   "study/answer-option": (isWrong) =>

@@ -19,7 +19,8 @@ const served = ["site/template"];
 function findRaised(): readonly string[] {
   const files = readSources(["src"], [".ts"]).filter(({ path }) => !path.includes("/rules/"));
   const found = files.flatMap(
-    ({ text }) => text.match(/(?<=")(?:series|vote|nomination|study|svg|site)\/[a-z0-9-]+(?=")/g) ?? [],
+    ({ text }) =>
+      text.match(/(?<=")(?:address|series|vote|nomination|study|svg|site)\/[a-z0-9-]+(?=")/g) ?? [],
   );
   return [...new Set(found)].sort();
 }

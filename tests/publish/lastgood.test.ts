@@ -1,0 +1,43 @@
+import { expect, test } from "vitest";
+import { findLastGood } from "../../src/publish/lastgood.ts";
+import { lastGoodNote } from "../../src/words/movedphrase.ts";
+
+const page =
+  '<html><body class="study"><main id="content" tabindex="-1"><p>a &gt; b</p></main></body></html>';
+const leading = page.replace("study", "missing");
+const site: Readonly<Record<string, string>> = {
+  "index.html": page,
+  "studies/a/index.html": page,
+  "studies/a/edges/x/index.html": leading,
+  "studies/a/study.json": "{}",
+  "studies/ab/index.html": leading,
+};
+const standing = (files: Readonly<Record<string, string>>, broken = "") => ({
+  paths: Object.keys(files),
+  read: async (path: string) => (path === broken ? undefined : Buffer.from(files[path] ?? "")),
+});
+const text = async (made: { make(): Promise<string | Uint8Array> }) =>
+  Buffer.from(await made.make()).toString();
+
+test("a study that was published keeps its files, its own pages marked once however often they are kept", async () => {
+  let files = site;
+  for (const _ of [1, 2]) {
+    const found = findLastGood(standing(files), ["a", "ab", "never"]);
+    expect(found.map(({ slug, pages }) => [slug, pages])).toEqual([
+      ["a", ["/studies/a/", "/studies/a/edges/x/"]],
+    ]);
+    const made = (await found[0]?.load()) ?? [];
+    files = Object.fromEntries(
+      await Promise.all(made.map(async (file) => [file.path, await text(file)] as const)),
+    );
+    expect(files).toEqual({
+      "studies/a/index.html": page.replace("<p>a", `<aside class="kept">${lastGoodNote}</aside><p>a`),
+      "studies/a/edges/x/index.html": leading,
+      "studies/a/study.json": "{}",
+    });
+  }
+});
+
+test("nothing is kept of a study of which one file is not as it was published", async () => {
+  expect(await findLastGood(standing(site, "studies/a/study.json"), ["a"])[0]?.load()).toEqual([]);
+});
