@@ -879,6 +879,10 @@ const seriesMistakes: readonly GalleryMistake[] = [
     what: "a flag in a series with an unknown key",
     files: series("studies: [ferry, { flag: /flags/a.svg, question: Why }]"),
   },
+  {
+    what: "a note of a series at a step that it does not have",
+    files: series("studies: [ferry]\nshow: { notes: { opening: Wait. } }"),
+  },
   { what: "a series with a key of a study", files: series("studies: [ferry]\ntags: [charge]") },
   {
     what: "a series with a figure",
