@@ -84,7 +84,7 @@ export const commands: readonly Command[] = [
       flag: { value: "NAME", help: "What the flag is called: shown over the title everywhere." },
       series: {
         value: "NAME",
-        help: "The series that the study belongs to. It is begun where there is none.",
+        help: "The series that the study belongs to, as its last. It is begun where there is none.",
       },
       content: {
         value: "DIR",

@@ -1,16 +1,18 @@
 // Floor 11, for the command begin. What is asked for, what is there already, and which files have to be made.
 import { join } from "node:path";
 import { nameFailure } from "../../content/disk/filefailure.ts";
-import { readFolder } from "../../content/disk/readfile.ts";
+import { readFolder, readRegular } from "../../content/disk/readfile.ts";
 import type { Entry } from "../../content/folder/listing.ts";
 import { writeGalleryFile } from "../../content/gallery/gallerystarter.ts";
 import { describeDevice, foldName, isSlug, proposeSlug } from "../../content/study/slug.ts";
+import { textFileBytes } from "../../content/text/textsource.ts";
 import { findInvisible, isBlank } from "../../problem/invisible.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { type Given, UsageError } from "../command.ts";
 import { quoteWord } from "../text/invocation.ts";
 import { readSchemas, schemasFolder } from "./galleryschema.ts";
 import type { Piece } from "./layout.ts";
+import { addStudy, writeSeries } from "./seriesentry.ts";
 import type { StarterText } from "./studystarter.ts";
 
 /** What is asked for, checked. `original` is the path of the drawing as typed, `file` what to open for writing. */
@@ -34,7 +36,8 @@ export interface Request {
 export interface Ground {
   readonly isNew: boolean;
   readonly hasSchemas: boolean;
-  readonly hasSeries: boolean;
+  /** The series as it is and with the study in it; `left` where only its author can add to it, undefined where it is new. */
+  readonly series?: { readonly was: Uint8Array; readonly text: string } | "left";
   readonly schema: string;
 }
 
@@ -93,7 +96,8 @@ export function readRequest(given: Given, content: string, taken: readonly strin
 }
 
 /** Looks at the content folder. Throws UsageError where the study is there already, under whatever case of its letters. */
-export async function surveyPlace({ slug, content, original, series, given }: Request): Promise<Ground> {
+export async function surveyPlace(request: Request): Promise<Ground> {
+  const { slug, content, original, given } = request;
   const top = await list(content);
   if ((top.get("studies") ?? "folder") !== "folder")
     throw new UsageError(
@@ -109,10 +113,11 @@ export async function surveyPlace({ slug, content, original, series, given }: Re
         : `There is ${quoteText(taken)} already, which is the same name on many computers.`;
     throw new UsageError(reason, suggest(slug, { ...given, original, taken: [...studies.keys()] }));
   }
+  const series = await lookAtSeries(request);
   return {
     isNew: !top.has("gallery.yaml"),
     hasSchemas: top.has(schemasFolder),
-    hasSeries: (await list(join(content, "series"))).has(`${series}.md`),
+    ...(series === undefined ? {} : { series }),
     schema: `../../${schemasFolder}/front-matter.schema.json`,
   };
 }
@@ -120,7 +125,7 @@ export async function surveyPlace({ slug, content, original, series, given }: Re
 /** Returns the files to make: the study, and what the gallery does not have yet. The drawing is copied byte for byte. */
 export async function listPieces(
   { slug, isSplit, series }: Request,
-  { isNew, hasSchemas, hasSeries }: Ground,
+  { isNew, hasSchemas, series: there }: Ground,
   { frontMatter, prose }: StarterText,
   drawing: Uint8Array,
 ): Promise<readonly Piece[]> {
@@ -142,24 +147,29 @@ export async function listPieces(
           },
         ]
       : []),
-    ...(series === undefined || hasSeries
+    ...(series === undefined || there === "left"
       ? []
-      : [{ path: join("series", `${series}.md`), content: writeSeries(series, slug), isShared: true }]),
+      : [
+          there === undefined
+            ? {
+                path: join("series", `${series}.md`),
+                content: writeSeries(titleOf(series), slug),
+                isShared: true,
+              }
+            : { path: join("series", `${series}.md`), content: there.text, instead: there.was },
+        ]),
     { path: join("studies", slug), content: study },
   ];
 }
 
-/** A series of one study, with room for what only its author knows. */
-function writeSeries(series: string, study: string): string {
-  return [
-    "---",
-    `title: ${titleOf(series)}`,
-    "studies:",
-    `  - ${study}`,
-    "# closing: Which of these changes would you make?",
-    "---",
-    "",
-  ].join("\n");
+/** Looks at the series that the study belongs to. */
+async function lookAtSeries({ content, series, slug }: Request): Promise<Ground["series"]> {
+  const file = `${series}.md`;
+  if (series === undefined || !(await list(join(content, "series"))).has(file)) return undefined;
+  const read = await readRegular(content, `series/${file}`, textFileBytes);
+  if ("kind" in read) return "left";
+  const text = addStudy(read.bytes, slug);
+  return text === undefined ? "left" : { was: read.bytes, text };
 }
 
 async function list(folder: string): Promise<ReadonlyMap<string, Entry["kind"]>> {
