@@ -969,8 +969,16 @@ const nominationMistakes: readonly GalleryMistake[] = [
   { what: "nominations without their key", files: nominated(`- { ${harbour} }\n`) },
 ];
 
+const answerMistakes: readonly GalleryMistake[] = [
+  {
+    what: "an answer from somebody",
+    files: { "studies/ferry/answers/a.md": "---\nfrom: Marit Osseny\nsays: ask\n---\nWhy?\n" },
+  },
+];
+
 export const galleryMistakes: readonly GalleryMistake[] = [
   ...nominationMistakes,
+  ...answerMistakes,
   ...seriesMistakes,
   ...voteMistakes,
   { what: "two slugs alike", files: ferry("Ferry") },
