@@ -156,6 +156,7 @@ function MatrixTable({ matrix: { src, width, height, columns, rows } }: { matrix
                   <Window box={cell.box}>
                     <image href={src} width={width} height={height} />
                   </Window>
+                  {cell.isOwn && <span class="unseen">This study: </span>}
                   {cell.isBest ? (
                     <strong>{cell.clarity}</strong>
                   ) : (
