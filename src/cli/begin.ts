@@ -20,6 +20,7 @@ import {
 } from "./begin/beginrequest.ts";
 import { refreshSchemas } from "./begin/galleryschema.ts";
 import { layOut } from "./begin/layout.ts";
+import { fillRival } from "./begin/rival.ts";
 import { writeStarter } from "./begin/studystarter.ts";
 import type { Given, Output } from "./command.ts";
 import { findPlace } from "./contentfolder.ts";
@@ -27,8 +28,9 @@ import { statusOf } from "./text/exitstatus.ts";
 import { nameOwnInvocation, quoteWord } from "./text/invocation.ts";
 
 /** Writes nothing unless the drawing can be measured and nothing is in the way. */
-export async function run(given: Given, output: Output): Promise<number> {
+export async function run(typed: Given, output: Output): Promise<number> {
   const here = await findPlace();
+  const given = await fillRival(typed, here);
   const request = readRequest(given, here, await listTaken(given, here));
   const place = await surveyPlace(request);
   const { value: gallery } = await loadSettings(request.content);
