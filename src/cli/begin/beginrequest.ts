@@ -1,18 +1,17 @@
 // Floor 11, for the command begin. What is asked for, what is there already, and which files have to be made.
 import { join } from "node:path";
 import { nameFailure } from "../../content/disk/filefailure.ts";
-import { readFolder, readRegular } from "../../content/disk/readfile.ts";
+import { readFolder } from "../../content/disk/readfile.ts";
 import type { Entry } from "../../content/folder/listing.ts";
 import { writeGalleryFile } from "../../content/gallery/gallerystarter.ts";
 import { describeDevice, foldName, isSlug, proposeSlug } from "../../content/study/slug.ts";
-import { textFileBytes } from "../../content/text/textsource.ts";
 import { findInvisible, isBlank } from "../../problem/invisible.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { type Given, UsageError } from "../command.ts";
 import { quoteWord } from "../text/invocation.ts";
 import { readSchemas, schemasFolder } from "./galleryschema.ts";
 import type { Piece } from "./layout.ts";
-import { addStudy, writeSeries } from "./seriesentry.ts";
+import { lookAtSeries, type SeriesThere, writeSeries } from "./seriesentry.ts";
 import type { StarterText } from "./studystarter.ts";
 
 /** What is asked for, checked. `original` is the path of the drawing as typed, `file` what to open for writing. */
@@ -36,8 +35,7 @@ export interface Request {
 export interface Ground {
   readonly isNew: boolean;
   readonly hasSchemas: boolean;
-  /** The series as it is and with the study in it; `left` where only its author can add to it, undefined where it is new. */
-  readonly series?: { readonly was: Uint8Array; readonly text: string } | "left";
+  readonly series?: SeriesThere;
   readonly schema: string;
 }
 
@@ -113,7 +111,7 @@ export async function surveyPlace(request: Request): Promise<Ground> {
         : `There is ${quoteText(taken)} already, which is the same name on many computers.`;
     throw new UsageError(reason, suggest(slug, { ...given, original, taken: [...studies.keys()] }));
   }
-  const series = await lookAtSeries(request);
+  const series = await lookAtSeries(content, request.series, slug);
   return {
     isNew: !top.has("gallery.yaml"),
     hasSchemas: top.has(schemasFolder),
@@ -160,16 +158,6 @@ export async function listPieces(
         ]),
     { path: join("studies", slug), content: study },
   ];
-}
-
-/** Looks at the series that the study belongs to. */
-async function lookAtSeries({ content, series, slug }: Request): Promise<Ground["series"]> {
-  const file = `${series}.md`;
-  if (series === undefined || !(await list(join(content, "series"))).has(file)) return undefined;
-  const read = await readRegular(content, `series/${file}`, textFileBytes);
-  if ("kind" in read) return "left";
-  const text = addStudy(read.bytes, slug);
-  return text === undefined ? "left" : { was: read.bytes, text };
 }
 
 async function list(folder: string): Promise<ReadonlyMap<string, Entry["kind"]>> {

@@ -1,9 +1,26 @@
 // Floor 11, for the command begin. A study becomes the last of a series: of a new one, or of one that its author has written.
 import { isSeq, parseDocument } from "yaml";
-import type { Series } from "../../content/series/series.ts";
-import { subjectOf } from "../../content/series/series.ts";
+import { readRegular } from "../../content/disk/readfile.ts";
+import { type Series, subjectOf } from "../../content/series/series.ts";
 import { parseSeries } from "../../content/series/seriesfile.ts";
+import { textFileBytes } from "../../content/text/textsource.ts";
 import { hasError } from "../../problem/problem.ts";
+
+/** A series as it is and with the study in it; `left` where only its author can add to it. */
+export type SeriesThere = { readonly was: Uint8Array; readonly text: string } | "left";
+
+/** Looks at the series of a name in the folder `content`; undefined where it is new. */
+export async function lookAtSeries(
+  content: string,
+  series: string | undefined,
+  study: string,
+): Promise<SeriesThere | undefined> {
+  if (series === undefined) return undefined;
+  const read = await readRegular(content, `series/${series}.md`, textFileBytes);
+  if ("kind" in read) return read.kind === "missing" ? undefined : "left";
+  const text = addStudy(read.bytes, study);
+  return text === undefined ? "left" : { was: read.bytes, text };
+}
 
 /** A series of one study, with room for what only its author knows. */
 export function writeSeries(title: string, study: string): string {

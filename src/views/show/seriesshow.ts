@@ -1,20 +1,14 @@
 // Floor 8. A series for a projector: its opening, of each study a few steps, and its question.
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { Series } from "../../content/series/series.ts";
-import type { Gallery } from "../../content/study/study.ts";
 import type { Format } from "../../words/format.ts";
 import { linkFrom } from "../address.ts";
 import { indexRivals, listRivals, type RivalFlag } from "../flag/findrivals.ts";
 import { pictureFirst } from "../linkview.ts";
 import { presentFrame } from "../pageframe.ts";
-import { firstSentence, firstSentences, readProse } from "../renderprose.ts";
-import {
-  formatSeriesPath,
-  orderSeries,
-  presentItems,
-  type SeriesItem,
-  shorten,
-} from "../series/seriespage.ts";
+import { firstSentence } from "../renderprose.ts";
+import { formatSeriesPath, orderSeries, presentItems, type SeriesItem } from "../series/seriespage.ts";
+import { tellClosing, tellOpening } from "./seriesends.ts";
 import type { ShowPage } from "./showpage.ts";
 import { listSteps } from "./showsteps.ts";
 import type { ShowStep } from "./step.ts";
@@ -24,9 +18,6 @@ const shortRun: readonly string[] = ["the-flag", "the-weakest-edge", "before", "
 
 /** What tells of the flag alone, which is left out where another study of the series has shown it. */
 const aboutFlag: readonly string[] = ["the-flag", "the-weakest-edge"];
-
-/** Most characters of an opening on a projector (our own judgement: some two lines). */
-const mostOpening = 200;
 
 /** The shows of all series, in the order of their pages. */
 export function presentSeriesShows(result: GalleryResult, format: Format): readonly ShowPage[] {
@@ -73,40 +64,6 @@ function presentOne(
       ...items.flatMap((item, at) => listItem(item, at + 1, again[at], bySlug, result, path, format)),
       closing,
     ],
-  };
-}
-
-/** All its flags as they are, under its title, with who made it and how they begin. */
-function tellOpening(
-  { title, authors, body, show }: Series,
-  items: readonly SeriesItem[],
-  { language }: Gallery,
-  format: Format,
-): ShowStep {
-  const by = authors.length === 0 ? [] : [format.list(authors)];
-  const opening = firstSentences(body, language, mostOpening) ?? [];
-  return {
-    anchor: "the-opening",
-    name: "the-opening",
-    heading: title,
-    says: [...by, opening].flat().join(": ") || undefined,
-    picture: { kind: "strip", plates: items.map((item) => shorten(item, 0).plate) },
-    speech: `${title}. ${readProse(body)}`.trim(),
-    note: show?.notes?.["the-opening"],
-  };
-}
-
-/** Its redesigns under its question. */
-function tellClosing({ closing, show }: Series, items: readonly SeriesItem[]): ShowStep {
-  const heading = closing ?? "What would you change?";
-  return {
-    anchor: "the-closing",
-    name: "the-closing",
-    heading,
-    says: "Redesigns are unofficial studies",
-    picture: { kind: "strip", plates: items.map((item) => shorten(item).plate) },
-    speech: heading,
-    note: show?.notes?.["the-closing"],
   };
 }
 

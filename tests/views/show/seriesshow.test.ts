@@ -44,23 +44,6 @@ test("in a series too a study leaves out what its author leaves out", () => {
   ]);
 });
 
-test("a series begins with its author's words", () => {
-  const opened = { ...series, body: "Look *twice*. Then walk back.\n\nMore to say." };
-  const [show] = presentSeriesShows({ ...galleryResult, series: [opened] }, format);
-  expect(show?.steps[0]).toMatchObject({
-    says: "Ines Valcourt: Look twice. Then walk back.",
-    speech: "From the quay. Look twice. Then walk back. More to say.",
-  });
-});
-
-test("a note stands at the opening, at the closing, and at no other step", () => {
-  const notes = { "the-opening": "Blinds half down.", "the-closing": "Count hands." };
-  const [show] = presentSeriesShows({ ...galleryResult, series: [{ ...series, show: { notes } }] }, format);
-  expect(show?.steps.flatMap(({ name, note }) => (note === undefined ? [] : [[name, note]]))).toEqual(
-    Object.entries(notes),
-  );
-});
-
 test("a flag with several studies in one series is shown once", () => {
   const rival = { ...studyResult, study: { ...studyResult.study, slug: "a-rival" } };
   const entry = { drawing: "", slugs: ["a-square", "a-rival"] };
