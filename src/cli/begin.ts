@@ -20,6 +20,7 @@ import {
 } from "./begin/beginrequest.ts";
 import { refreshSchemas } from "./begin/galleryschema.ts";
 import { layOut } from "./begin/layout.ts";
+import { fillRival } from "./begin/rival.ts";
 import { writeStarter } from "./begin/studystarter.ts";
 import type { Given, Output } from "./command.ts";
 import { findPlace } from "./contentfolder.ts";
@@ -27,8 +28,9 @@ import { statusOf } from "./text/exitstatus.ts";
 import { nameOwnInvocation, quoteWord } from "./text/invocation.ts";
 
 /** Writes nothing unless the drawing can be measured and nothing is in the way. */
-export async function run(given: Given, output: Output): Promise<number> {
+export async function run(typed: Given, output: Output): Promise<number> {
   const here = await findPlace();
+  const given = await fillRival(typed, here);
   const request = readRequest(given, here, await listTaken(given, here));
   const place = await surveyPlace(request);
   const { value: gallery } = await loadSettings(request.content);
@@ -91,7 +93,7 @@ async function look(
 /** What was made and of what colours; then three lines that say what to do, in words that can be typed. */
 async function describe(
   { slug, content, file, series }: Request,
-  { isNew, hasSeries }: Ground,
+  { isNew, series: there }: Ground,
   hasChange: boolean,
   { measure, report }: Measured,
 ): Promise<string> {
@@ -112,9 +114,7 @@ async function describe(
     `  1. Write: open ${quoteWord(join(study, file))}; ${hasChange ? "the best changes stand there as lines" : "until a change stands there, check and publish end with 1"}.`,
     `  2. Look:  ${type("preview")}`,
     `  3. Publish: ${type("check")} && ${type("publish")}`,
-    ...(series === undefined
-      ? []
-      : [describeSeries(join(content, "series", `${series}.md`), slug, hasSeries)]),
+    ...(series === undefined ? [] : [describeSeries(join(content, "series", `${series}.md`), slug, there)]),
     ...(isNew
       ? [
           `     The address in ${quoteWord(join(content, "gallery.yaml"))} is a stand-in: the site has feeds and a site map once the real one is there.`,
@@ -123,9 +123,10 @@ async function describe(
   ].join("\n");
 }
 
-/** A series that is there is its author's: the line is for them to write. */
-function describeSeries(file: string, slug: string, isThere: boolean): string {
-  return isThere
+/** What an author wrote in a way that is not ours to add to is theirs to write. */
+function describeSeries(file: string, slug: string, there: Ground["series"]): string {
+  if (there === undefined) return `  4. Name the series, and ask something at its end: ${quoteWord(file)}`;
+  return there === "left"
     ? `  4. Add a line to “studies” of ${quoteWord(file)}:  - ${slug}`
-    : `  4. Name the series, and ask something at its end: ${quoteWord(file)}`;
+    : `  4. It is the last of its series: move its line to where it belongs in ${quoteWord(file)}`;
 }

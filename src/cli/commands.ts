@@ -75,7 +75,8 @@ export const commands: readonly Command[] = [
   {
     name: "begin",
     formerly: "new",
-    usage: "SLUG --original FILE.svg [--title TEXT] [--flag NAME] [--series NAME] [--content DIR] [--yaml]",
+    usage:
+      "SLUG --original FILE.svg | --rival STUDY [--title TEXT] [--flag NAME] [--series NAME] [--content DIR] [--yaml]",
     summary:
       "Begins a study of a drawing: its colours listed, the best change filled in, two by other kinds of colour beside it. Makes a gallery where there is none.",
     about:
@@ -85,11 +86,15 @@ export const commands: readonly Command[] = [
     misplaced: { pattern: /\.svg$/i, is: "the drawing", option: "original" },
     options: {
       original: { value: "FILE.svg", help: "The drawing. It is copied as it is." },
+      rival: {
+        value: "STUDY",
+        help: "In place of --original: another study of the flag of this one, or of a drawing in flags/.",
+      },
       title: { value: "TEXT", help: "The heading of the study (default the slug in words)." },
       flag: { value: "NAME", help: "What the flag is called: shown over the title everywhere." },
       series: {
         value: "NAME",
-        help: "The series that the study belongs to. It is begun where there is none.",
+        help: "The series that the study belongs to, as its last. It is begun where there is none.",
       },
       content: {
         value: "DIR",

@@ -1,14 +1,13 @@
 // Floor 11. The command stills: the pictures of a lesson, and what to say to each, in a folder of their own.
 import { isAbsolute, join, relative, resolve, sep } from "node:path";
 import type { AnalysedGallery } from "../analysis/analysegallery.ts";
-import type { StudyResult } from "../analysis/result.ts";
 import { findNearest } from "../problem/knownword.ts";
 import type { Problem } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
 import { quoteText } from "../problem/quote.ts";
 import type { MadeFile, Means } from "../publish/pictures/drawfiles.ts";
+import type { Lesson } from "../publish/pictures/lesson.ts";
 import type { Size } from "../publish/pictures/paper.ts";
-import type { DrawnFile } from "../publish/pictures/recipe.ts";
 import { openCache } from "./cacheoption.ts";
 import { type Given, type Output, UsageError } from "./command.ts";
 import { findContent } from "./contentfolder.ts";
@@ -19,14 +18,6 @@ import { checkAllFree, writeAllNew } from "./writenew.ts";
 const sides = { least: 320, most: 8192 };
 /** Pictures that are drawn by a child process at a time. */
 const atOnce = 4;
-
-/** The files of one folder. */
-interface Lesson {
-  readonly folder: string;
-  readonly file: string;
-  readonly files: readonly DrawnFile[];
-  readonly script: string;
-}
 
 export async function run(given: Given, output: Output): Promise<number> {
   const { series, out = "stills" } = given.values;
@@ -46,9 +37,10 @@ export async function run(given: Given, output: Output): Promise<number> {
       "Name a folder elsewhere, or leave --out away.",
     );
   const store = await openCache(given, content, output);
-  const [{ analyseGallery }, { withPool }] = await Promise.all([
+  const [{ analyseGallery }, { withPool }, { planLesson }] = await Promise.all([
     import("../analysis/analysegallery.ts"),
     import("../publish/pictures/drawfiles.ts"),
+    import("../publish/pictures/lesson.ts"),
   ]);
   try {
     return await withPool(store, async (line) => {
@@ -60,7 +52,9 @@ export async function run(given: Given, output: Output): Promise<number> {
       const wanted = series === undefined ? slugs : [series];
       const missing = explainMissing(wanted, series !== undefined, gallery, output);
       if (missing !== undefined) return missing;
-      const lessons = await plan(gallery, [...new Set(wanted)], series !== undefined, size);
+      const lessons = [...new Set(wanted)].map((slug) =>
+        planLesson(gallery, slug, series !== undefined, size),
+      );
       return await make(lessons, out, { line, store }, output);
     });
   } finally {
@@ -91,57 +85,6 @@ function explainMissing(
     `There is no ${kind} ${quoteText(missing)}.`,
     near === undefined ? `Those there are: ${known.join(", ")}` : `Did you mean ${near}?`,
   );
-}
-
-async function plan(
-  gallery: AnalysedGallery,
-  wanted: readonly string[],
-  isSeries: boolean,
-  size: Size,
-): Promise<readonly Lesson[]> {
-  const [
-    { createFormat },
-    { presentShow, presentSeriesShows },
-    recipes,
-    { collectSources },
-    { listDrawn },
-    { formatScript },
-  ] = await Promise.all([
-    import("../words/format.ts"),
-    import("../views/show/showpage.ts"),
-    import("../publish/pictures/stillrecipe.ts"),
-    import("../publish/pictures/drawnsource.ts"),
-    import("../publish/pictures/drawingrecipe.ts"),
-    import("../publish/feeds/speakerscript.ts"),
-  ]);
-  const format = createFormat(gallery.gallery.language);
-  const isIn = ({ study }: StudyResult, slug: string) =>
-    isSeries
-      ? gallery.series?.some(
-          (one) =>
-            one.slug === slug && one.entries.some((entry) => "study" in entry && entry.study === study.slug),
-        )
-      : study.slug === slug;
-  return wanted.map((slug) => {
-    const own = gallery.studies.filter((one) => isIn(one, slug));
-    const drawn = collectSources(
-      own.map((one) => [one, listDrawn(one, gallery.gallery)] as const),
-      gallery.survey,
-    );
-    const show = isSeries
-      ? presentSeriesShows(gallery, format).find(({ folder }) => folder === `series/${slug}/show`)
-      : own.map((one) => presentShow(one, gallery.gallery, format))[0];
-    if (show === undefined) throw new Error(`no steps of ${slug}`);
-    const files = own.flatMap((one) =>
-      recipes.listTakeaways(one, gallery.gallery, drawn, size, isSeries ? `${one.study.slug}-` : ""),
-    );
-    return {
-      folder: slug,
-      file: own[0]?.study.file ?? slug,
-      files: [...recipes.listStills(show, drawn, size), ...files],
-      script: formatScript(show),
-    };
-  });
 }
 
 /** Draws all, then writes all: a drawing that fails leaves nothing behind. Throws UsageError where a file is there already. */

@@ -5,6 +5,7 @@ const words = ["no", "one", "two", "three", "four", "five", "six", "seven", "eig
 
 /** `two proposals for one flag`; where a page shows some, `80 proposals for one flag, the first 24 shown`. */
 export function countRivals(shown: number, all: number, format: Format): string {
+  if (all < 2) return all === 0 ? "no study of it yet" : "one proposal for this flag";
   const some = shown === all ? "" : `, the first ${format.number(shown, 0)} shown`;
   return `${spellCount(all, format)} proposals for one flag${some}`;
 }

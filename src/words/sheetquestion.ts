@@ -13,10 +13,17 @@ export interface Question {
   readonly answer: string;
 }
 
-/** Asks of what is there: a flag of one edge has no hardest one, a flag of one colour no edge. */
-export function askClass(comparison: Comparison, format: Format): readonly [Question, Question, Question] {
+/**
+ * Asks of what is there: a flag of one edge has no hardest one, a flag of one colour no edge. `best` says what other change is
+ * the best, where that is known.
+ */
+export function askClass(
+  comparison: Comparison,
+  format: Format,
+  best?: string,
+): readonly [Question, Question, Question] {
   const { before, edges } = comparison;
-  const [area, change] = [askArea(before, format), askChange(comparison, format)];
+  const [area, change] = [askArea(before, format), askChange(comparison, format, best)];
   if (edges.length === 0) return [area, change, askMore(before)];
   const several = listDeciding(before.edges).length > 1;
   return [several ? askHardest(before, format) : area, askGrade(comparison, format), change];
@@ -64,18 +71,14 @@ function sayRange(grade: Grade, format: Format): string {
   return ranges[grade];
 }
 
-/** What the change costs; without a price what it brings; without that, why anyone would make it. */
-function askChange(comparison: Comparison, format: Format): Question {
+/** Beside a price, what other change there is; without one what the change brings; without that, why anyone would make it. */
+function askChange(comparison: Comparison, format: Format, other: string | undefined): Question {
   const { price, edges, clarity } = comparison;
-  const [cost] = price;
-  if (cost !== undefined) {
-    const which =
-      price.length === 1 ? ". Find it above" : ` at ${format.number(price.length, 0)} edges. Take the first`;
+  if (price.length > 0)
     return {
-      ask: `The change has a price${which}: what was the contrast there, what is it now, and would you pay it?`,
-      answer: `${capitalise(sayCost(cost, comparison, format))}. Whether that is too much, no number says: ask for reasons.`,
+      ask: "The change has a price, told above. Would you pay it? Or which colour of the original would you change, and into what, to make it clearer still?",
+      answer: `${other === undefined ? "" : `${other} `}Whether the price is too much, no number says: ask for reasons.`,
     };
-  }
   const gains = listDeciding(edges).filter(({ outcome }) => outcome === "gained" || outcome === "better");
   const [best] = [...gains].sort((a, b) => gainOf(b) - gainOf(a));
   if (best === undefined)
@@ -92,14 +95,6 @@ function askChange(comparison: Comparison, format: Format): Question {
     ask: `Clarity was ${format.percent(clarity[0])} and is ${format.percent(clarity[1])} after the change. ${where}`,
     answer: `${capitalise(sayGain(best, comparison, format))}.`,
   };
-}
-
-function sayCost(edge: ComparedEdge, { before, after }: Comparison, format: Format): string {
-  const [was, is] = edge.contrast;
-  const now = format.contrast(is);
-  if (was === null) return `${nameBoth(edge, after)}: no edge before, ${now} now`;
-  const then = `${nameBoth(edge, before)}: ${format.contrast(was)} before`;
-  return edge.outcome === "merged" ? `${then}, ${now} now, since both are one colour` : `${then}, ${now} now`;
 }
 
 function gainOf({ contrast: [before, after] }: ComparedEdge): number {

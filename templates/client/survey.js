@@ -100,6 +100,7 @@ function tellSeries(chosen) {
   return [
     ...head,
     ...entries,
+    "# For a series that is there: copy the lines from the first - to the last below its “studies:”.",
     "closing: Which of their colours would you change, and to what?",
     "---",
     "",

@@ -31,7 +31,7 @@ if (all) {
   const move = all.querySelector(".vote-move");
   const [back, next] = move.querySelectorAll("button");
   const asked = new URLSearchParams(location.search).get("ballot");
-  const given = /^[0-9a-z]{1,16}$/i.test(asked ?? "") ? asked.toLowerCase() : undefined;
+  const given = /^[0-9a-z-]{1,100}$/i.test(asked ?? "") ? asked.toLowerCase() : undefined;
   const place = `counterchange-vote ${location.pathname} ${given ?? ""}`;
   const draw = (bytes) =>
     [...crypto.getRandomValues(new Uint8Array(bytes))]
@@ -42,7 +42,7 @@ if (all) {
     // A browser may keep nothing, or have kept what somebody else put there.
     try {
       const kept = JSON.parse(localStorage.getItem(place));
-      const isOurs = /^[0-9a-f]{16}$/.test(kept.id) && /^[0-9a-z]{1,16}$/.test(kept.seed) && kept.votes;
+      const isOurs = /^[0-9a-f]{16}$/.test(kept.id) && /^[0-9a-z-]{1,100}$/.test(kept.seed) && kept.votes;
       return isOurs ? kept : begin();
     } catch {
       return begin();

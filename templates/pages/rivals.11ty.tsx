@@ -1,4 +1,4 @@
-// Page `/flags/<slug>/`: all studies of one flag, or two of them, at one scale and in one table.
+// Page `/flags/<slug>/`: all studies of one flag, or two of them, at one scale and in one table; and who named it.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
@@ -25,7 +25,19 @@ export function render({ flag }: { site: SiteView; flag: RivalsPage }): JSX.Elem
           <h1>{flag.title}</h1>
         </header>
         <Rivals plates={flag.plates} />
-        <RivalTable proposals={flag.proposals} />
+        {flag.proposals.length > 0 && <RivalTable proposals={flag.proposals} />}
+        {flag.nominated.length > 0 && (
+          <section class="rival-named" aria-labelledby="named">
+            <h2 id="named">Named by readers</h2>
+            <ul>
+              {flag.nominated.map((said) => (
+                <li key={said}>
+                  <bdi>{said}</bdi>
+                </li>
+              ))}
+            </ul>
+          </section>
+        )}
         {flag.pairs.length > 0 && (
           <p class="rival-pairs">
             Two side by side:{" "}
@@ -44,7 +56,9 @@ export function render({ flag }: { site: SiteView; flag: RivalsPage }): JSX.Elem
           </section>
         )}
         <p class="measured">
-          The redesigns are unofficial studies. <a href={flag.frame.links.home}>All studies</a>
+          {flag.proposals.length > 0 && "The redesigns are unofficial studies. "}
+          <a href={flag.survey}>Its numbers in the survey</a> ·{" "}
+          <a href={flag.frame.links.home}>All studies</a>
         </p>
       </article>
     </Document>

@@ -8,15 +8,19 @@ import { CaptionedPlate } from "./plate.tsx";
 
 /** The flags. Any of them takes the place of any other by its button, once `templates/client/swap.js` runs. */
 export function Rivals({ plates }: { plates: readonly NumberedPlate[] }): JSX.Element {
+  const flags = (
+    <div class="pair rival-flags">
+      {plates.map(({ plate, caption, address }) => (
+        <CaptionedPlate key={plate.label} plate={plate} eager>
+          <span>{plate.label}</span> {address && <a href={address}>{caption}</a>}
+        </CaptionedPlate>
+      ))}
+    </div>
+  );
+  if (plates.length < 2) return flags;
   return (
     <div class="swap" data-shown="both">
-      <div class="pair rival-flags">
-        {plates.map(({ plate, caption, address }) => (
-          <CaptionedPlate key={plate.label} plate={plate} eager>
-            <span>{plate.label}</span> {address && <a href={address}>{caption}</a>}
-          </CaptionedPlate>
-        ))}
-      </div>
+      {flags}
       <div class="swap-controls" hidden>
         <button type="button">Swap in place</button>
         <button type="button" hidden>

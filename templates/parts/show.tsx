@@ -4,13 +4,13 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { ShowPage } from "../../src/views/show/showpage.ts";
-import type { ShowPicture } from "../../src/views/show/showsteps.ts";
+import type { ShowStep } from "../../src/views/show/step.ts";
+import type { MatrixView } from "../../src/views/study/matrixview.ts";
 import { MapPanel } from "../figures/map.tsx";
 import { RulerTable } from "../figures/ruler.tsx";
 import { SeenFigure } from "../figures/seen.tsx";
 import { Document } from "./document.tsx";
 import { Locator } from "./edgepage.tsx";
-import { Move } from "./move.tsx";
 import { DrawnMat, Mat } from "./plate.tsx";
 import { SwatchChip } from "./swatch.tsx";
 
@@ -62,7 +62,7 @@ function Picture({
   anchor,
   names,
 }: {
-  picture: ShowPicture;
+  picture: ShowStep["picture"];
   anchor: string;
   names: string;
 }): JSX.Element {
@@ -114,27 +114,72 @@ function Picture({
           ))}
         </>
       );
-    case "colours":
-      return (
-        <ul>
-          <li class="show-heads">
-            <span>Change</span>
-            <span>Into</span>
-            <span>Clarity</span>
-          </li>
-          {picture.colours.map(({ id, hex, name, best }) => (
-            <li key={id}>
-              <SwatchChip hex={hex} /> <span>{name}</span>
-              {best ? <SwatchChip hex={best.hex} /> : <span />}
-              <span>{best ? best.name : "nothing better"}</span>
-              <span class="number">{best && <Move before={best.clarity[0]} after={best.clarity[1]} />}</span>
-            </li>
-          ))}
-        </ul>
-      );
+    case "matrix":
+      return <MatrixTable matrix={picture.matrix} />;
     case "ruler":
       return <RulerTable ruler={picture.ruler} rows={picture.ruler.rows} />;
     case "seen":
       return <SeenFigure seen={picture.seen} id={`${anchor}-seen`} labels={labels} />;
   }
+}
+
+/** The matrix without its addresses: what is pressed here goes to the next step. */
+function MatrixTable({ matrix: { src, width, height, columns, rows } }: { matrix: MatrixView }): JSX.Element {
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th scope="col">
+            <span class="unseen">Colour changed</span>
+          </th>
+          {columns.map(({ hex, name }) => (
+            <th key={hex ?? ""} scope="col">
+              {hex && <SwatchChip hex={hex} />} <span>{name}</span>
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ id, hex, name, cells }) => (
+          <tr key={id}>
+            <th scope="row">
+              <SwatchChip hex={hex} /> <span>{name}</span>
+            </th>
+            {cells.map((cell, at) =>
+              cell === null ? (
+                <td key={at} class="no-cell">
+                  <span aria-hidden="true">–</span>
+                  <span class="unseen">not tried</span>
+                </td>
+              ) : (
+                <td key={at} class={cell.isOwn ? "own" : undefined}>
+                  <Window box={cell.box}>
+                    <image href={src} width={width} height={height} />
+                  </Window>
+                  {cell.isOwn && <span class="unseen">This study: </span>}
+                  {cell.isBest ? (
+                    <strong>{cell.clarity}</strong>
+                  ) : (
+                    <span class={cell.unranked && "merges"}>{cell.unranked ? "merges" : cell.clarity}</span>
+                  )}
+                </td>
+              ),
+            )}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** A part of a picture, of which nothing around it is seen whatever room there is. */
+function Window({ box, children }: { box: string; children: JSX.Element }): JSX.Element {
+  const [, , width, height] = box.split(" ");
+  return (
+    <svg viewBox={`0 0 ${width} ${height}`} aria-hidden="true" focusable="false">
+      <svg width={width} height={height} viewBox={box} aria-hidden="true" focusable="false">
+        {children}
+      </svg>
+    </svg>
+  );
 }

@@ -161,9 +161,9 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
               </span>
             ))}
             {row.moreStudies && <span class="renamed">{row.moreStudies}</span>}
-            {row.nominated.map((said) => (
+            {row.nominated?.said.map((said) => (
               <span key={said} class="renamed">
-                Named by readers. <bdi>{said}</bdi>
+                <a href={row.nominated?.address ?? ""}>Named by readers.</a> <bdi>{said}</bdi>
               </span>
             ))}
           </div>

@@ -1,4 +1,4 @@
-// npm run audit: Lighthouse over the front page, a study page and an edge page of the demo, on a phone and on a desk.
+// npm run audit: Lighthouse over the front page, a page of each kind around a study and a series of the demo, on a phone and on a desk.
 // It prints the four scores of each and what costs points; it ends with 1 unless every score is 100.
 import { mkdtemp, rm } from "node:fs/promises";
 import { createServer } from "node:net";
@@ -13,6 +13,10 @@ const pages = [
   "/",
   "/studies/kedgeport/",
   "/studies/kedgeport/edges/000000-15244a/",
+  "/studies/kedgeport/show/",
+  "/studies/kedgeport/sheet/",
+  "/series/half-dark/",
+  "/series/half-dark/vote/",
   "/survey/",
   "/method/",
 ] as const;

@@ -92,7 +92,10 @@ const pages: readonly [(typeof sites)[number], string][] = [
   ["demo", "studies/kedgeport/show/"],
   ["demo", "series/half-dark/show/"],
   ["demo", "series/half-dark/"],
+  // With the series' own name both sides stand as they do without a script.
+  ["demo", "series/spring-season/vote/?ballot=spring-season"],
   ["demo", "flags/the-kedgeport-anchor/"],
+  ["demo", "flags/threeweirs/"],
   ["demo", "method/"],
   ["demo", "rules/"],
   ["demo", "survey/"],
@@ -105,6 +108,7 @@ const pages: readonly [(typeof sites)[number], string][] = [
   ["odd", "studies/long-words/show/"],
   ["odd", "studies/long-words/sheet/"],
   ["odd", "series/quay/sheet/"],
+  ["odd", "series/quay/vote/?ballot=quay"],
   ["odd", "studies/long-words/edges/12235c-c8202f/"],
   ["empty", ""],
   ["empty", "survey/"],

@@ -59,6 +59,10 @@ test("a phone shows all of it without a script, and no rule of accessibility is 
   await open("studies/kedgeport", async (page) => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
     expect(await listViolations(page)).toEqual([]);
+    // What a screen reader comes by, in its order.
+    expect((await page.locator("main").ariaSnapshot()).replace(/\s+/g, " ")).toMatch(
+      /Handout" \[level=2\].*img "Original: .*img "Redesign: .*heading "Three questions".*table:.*Worksheet" \[level=2\].*in outlines".*For the teacher" \[level=2\].*heading "Answers"/,
+    );
     const pictures = page.locator(".sheets-picture");
     expect(
       await pictures.evaluateAll((all) => all.map((one) => (one as HTMLImageElement).naturalWidth)),

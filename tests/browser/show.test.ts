@@ -134,6 +134,19 @@ test("the speaker's window goes along both ways, with notes that no projector sh
   });
 });
 
+test("the opening and the closing of a series have notes of its own, its flags those of their studies", async () => {
+  await open(
+    "?notes#the-closing",
+    async (page) => {
+      const told = page.locator(".show-told");
+      expect(await told.textContent()).toMatch(/^Count hands before anybody speaks/);
+      await page.keyboard.press("Home");
+      expect(await told.textContent()).toMatch(/^Blinds half down/);
+    },
+    { of: "series/half-dark" },
+  );
+});
+
 test("nothing moves by itself, and the controls hide but for the counter, none of them on a phone", async () => {
   const look = async (page: Page) => {
     const moving = await page.evaluate(() => document.getAnimations().length);
@@ -214,6 +227,14 @@ test.each([
       expect(Math.abs(top)).toBeLessThan(2);
       expect(await page.locator(".show-note").filter({ visible: true }).count()).toBe(0);
       expect(await page.getByRole("button").filter({ visible: true }).count()).toBe(0);
+      // A screen reader comes by each step as a whole: its heading, what it shows, what is said of it.
+      const told = (await page.locator("main").ariaSnapshot()).replace(/\s+/g, " ");
+      const articles = told.split("- article").slice(1);
+      expect(articles).toHaveLength(steps.length);
+      for (const article of articles)
+        expect(article).toMatch(
+          /^ '?"(.*?)"'?: - '?heading "\1" \[level=2\]'?.*[ '](?:img|table|figure).* paragraph/,
+        );
     },
     { of, javaScriptEnabled: false },
   );

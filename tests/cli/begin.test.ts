@@ -52,6 +52,7 @@ test("in a gallery: one study more, measured with the gallery's own settings", a
     ...harbour,
     "gallery.yaml": `${harbour["gallery.yaml"]}${palette}`,
     "a.svg": flag,
+    "series/six.md": `---\ntitle: Six\nstudies: [ferry]   # more to come\n---\nMine.\n`,
   });
   const before = await readFile(join(root, "gallery.yaml"), "utf8");
   const made = await runHere(
@@ -64,10 +65,18 @@ test("in a gallery: one study more, measured with the gallery's own settings", a
     'It\'s "b": #1',
     "--flag",
     "The b",
+    "--series",
+    "six",
   );
   expect([made.status, made.messages]).toEqual([0, ""]);
   expect(made.data).toMatch(/^A new study: studies\/b\/study\.md$/m);
   expect(await readFile(join(root, "gallery.yaml"), "utf8")).toBe(before);
+  expect(await readFile(join(root, "series/six.md"), "utf8")).toBe(
+    `---\ntitle: Six\nstudies: [ferry, b]   # more to come\n---\nMine.\n`,
+  );
+  expect(made.data).toContain(
+    "It is the last of its series: move its line to where it belongs in series/six.md",
+  );
   const text = await readFile(join(root, "studies/b/study.md"), "utf8");
   expect(text).toMatch(/^flag: The b$/m);
   expect(text).toContain("→ chalk: ");

@@ -879,6 +879,10 @@ const seriesMistakes: readonly GalleryMistake[] = [
     what: "a flag in a series with an unknown key",
     files: series("studies: [ferry, { flag: /flags/a.svg, question: Why }]"),
   },
+  {
+    what: "a note of a series at a step that it does not have",
+    files: series("studies: [ferry]\nshow: { notes: { opening: Wait. } }"),
+  },
   { what: "a series with a key of a study", files: series("studies: [ferry]\ntags: [charge]") },
   {
     what: "a series with a figure",
@@ -986,9 +990,17 @@ const addressMistakes: readonly GalleryMistake[] = [
   },
 ];
 
+const answerMistakes: readonly GalleryMistake[] = [
+  {
+    what: "an answer from somebody",
+    files: { "studies/ferry/answers/a.md": "---\nfrom: Marit Osseny\nsays: ask\n---\nWhy?\n" },
+  },
+];
+
 export const galleryMistakes: readonly GalleryMistake[] = [
   ...addressMistakes,
   ...nominationMistakes,
+  ...answerMistakes,
   ...seriesMistakes,
   ...voteMistakes,
   { what: "two slugs alike", files: ferry("Ferry") },

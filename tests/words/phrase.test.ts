@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { capitalise, nameInText } from "../../src/words/phrase.ts";
+import { capitalise, lowerFirst, nameInText } from "../../src/words/phrase.ts";
 
 test("a selected part reads as one in a sentence", () => {
   expect(nameInText({ name: "brown, selected part", part: { of: "brown" } })).toBe("the selected brown");
@@ -8,6 +8,7 @@ test("a selected part reads as one in a sentence", () => {
   expect(nameInText({ name: "dark brown" })).toBe("dark brown");
 });
 
-test("only the first letter is raised", () => {
+test("only the first letter is raised, or lowered", () => {
   expect(capitalise("dark Blue")).toBe("Dark Blue");
+  expect(lowerFirst("Black becomes White")).toBe("black becomes White");
 });

@@ -36,15 +36,17 @@ test("where two edges are as hard to see, both are the answer; a clear one is sa
   expect(answer).toBe("Dark blue / red and dark blue / white: contrast 71%, strong. Even that is clear.");
 });
 
-test("a price is asked for before a gain; of several, the first", () => {
-  const lost = { ...first, contrast: [84.2, 27] as const, outcome: "lost" as const };
-  const [, , one] = ask({ price: [lost] });
-  expect(one.ask).toMatch(/^The change has a price\. Find it above: /);
-  expect(one.answer).toMatch(/^Dark blue \/ white: 84% before, 27% now\. /);
-  const merged = { ...lost, contrast: [84.2, 0] as const, outcome: "merged" as const };
-  const [, , several] = ask({ price: [merged, lost] });
-  expect(several.ask).toContain("at 2 edges. Take the first");
-  expect(several.answer).toContain("84% before, 0% now, since both are one colour");
+test("a price is asked about before a gain, and the answer is no number of the price, which stands above", () => {
+  const price = [{ ...first, contrast: [84.2, 27] as const, outcome: "lost" as const }];
+  const [, , { ask: asked, answer }] = askClass(
+    { ...comparison, price },
+    format,
+    "The best is red to white.",
+  );
+  expect(asked).toMatch(/^The change has a price, told above\. Would you pay it\?/);
+  expect(answer).toMatch(/^The best is red to white\. Whether the price is too much, no number says/);
+  expect(`${asked} ${answer}`).not.toMatch(/84|27/);
+  expect(ask({ price })[2].answer).toMatch(/^Whether /);
 });
 
 test("without gain and price it is asked for a reason; a flag of one edge has no hardest", () => {

@@ -11,6 +11,7 @@ import { type Given, UsageError } from "../command.ts";
 import { quoteWord } from "../text/invocation.ts";
 import { readSchemas, schemasFolder } from "./galleryschema.ts";
 import type { Piece } from "./layout.ts";
+import { lookAtSeries, type SeriesThere, writeSeries } from "./seriesentry.ts";
 import type { StarterText } from "./studystarter.ts";
 
 /** What is asked for, checked. `original` is the path of the drawing as typed, `file` what to open for writing. */
@@ -34,7 +35,7 @@ export interface Request {
 export interface Ground {
   readonly isNew: boolean;
   readonly hasSchemas: boolean;
-  readonly hasSeries: boolean;
+  readonly series?: SeriesThere;
   readonly schema: string;
 }
 
@@ -93,7 +94,8 @@ export function readRequest(given: Given, content: string, taken: readonly strin
 }
 
 /** Looks at the content folder. Throws UsageError where the study is there already, under whatever case of its letters. */
-export async function surveyPlace({ slug, content, original, series, given }: Request): Promise<Ground> {
+export async function surveyPlace(request: Request): Promise<Ground> {
+  const { slug, content, original, given } = request;
   const top = await list(content);
   if ((top.get("studies") ?? "folder") !== "folder")
     throw new UsageError(
@@ -109,10 +111,11 @@ export async function surveyPlace({ slug, content, original, series, given }: Re
         : `There is ${quoteText(taken)} already, which is the same name on many computers.`;
     throw new UsageError(reason, suggest(slug, { ...given, original, taken: [...studies.keys()] }));
   }
+  const series = await lookAtSeries(content, request.series, slug);
   return {
     isNew: !top.has("gallery.yaml"),
     hasSchemas: top.has(schemasFolder),
-    hasSeries: (await list(join(content, "series"))).has(`${series}.md`),
+    ...(series === undefined ? {} : { series }),
     schema: `../../${schemasFolder}/front-matter.schema.json`,
   };
 }
@@ -120,7 +123,7 @@ export async function surveyPlace({ slug, content, original, series, given }: Re
 /** Returns the files to make: the study, and what the gallery does not have yet. The drawing is copied byte for byte. */
 export async function listPieces(
   { slug, isSplit, series }: Request,
-  { isNew, hasSchemas, hasSeries }: Ground,
+  { isNew, hasSchemas, series: there }: Ground,
   { frontMatter, prose }: StarterText,
   drawing: Uint8Array,
 ): Promise<readonly Piece[]> {
@@ -142,24 +145,19 @@ export async function listPieces(
           },
         ]
       : []),
-    ...(series === undefined || hasSeries
+    ...(series === undefined || there === "left"
       ? []
-      : [{ path: join("series", `${series}.md`), content: writeSeries(series, slug), isShared: true }]),
+      : [
+          there === undefined
+            ? {
+                path: join("series", `${series}.md`),
+                content: writeSeries(titleOf(series), slug),
+                isShared: true,
+              }
+            : { path: join("series", `${series}.md`), content: there.text, instead: there.was },
+        ]),
     { path: join("studies", slug), content: study },
   ];
-}
-
-/** A series of one study, with room for what only its author knows. */
-function writeSeries(series: string, study: string): string {
-  return [
-    "---",
-    `title: ${titleOf(series)}`,
-    "studies:",
-    `  - ${study}`,
-    "# closing: Which of these changes would you make?",
-    "---",
-    "",
-  ].join("\n");
 }
 
 async function list(folder: string): Promise<ReadonlyMap<string, Entry["kind"]>> {

@@ -1,8 +1,8 @@
-// Floor 11. New files and folders put in their places: all of them or none, and never over anything that is there.
+// Floor 11. New files and folders put in their places: all of them or none, and over nothing that is not named as it was.
 import { constants, copyFile, link, mkdir, rename, rm, rmdir, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { resolveLinks } from "../../content/disk/pathkind.ts";
-import { kindOf } from "../../content/disk/readfile.ts";
+import { kindOf, readRegular } from "../../content/disk/readfile.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { UsageError } from "../command.ts";
 import { makeWork, sweepLeavings } from "./draftfolder.ts";
@@ -13,6 +13,8 @@ export interface Piece {
   readonly content: string | Uint8Array | ReadonlyMap<string, string | Uint8Array>;
   /** It belongs to the gallery: one that somebody else has put there meanwhile does as well. */
   readonly isShared?: boolean;
+  /** What it takes the place of: a file that is no longer as it was read is left alone, and stops all. */
+  readonly instead?: Uint8Array;
 }
 
 /**
@@ -24,24 +26,24 @@ export interface Piece {
  */
 export async function layOut(root: string, pieces: readonly Piece[]): Promise<void> {
   const undo: (() => Promise<unknown>)[] = [];
-  let work: string | undefined;
   try {
     await makeFolder(root, undo);
     await sweepLeavings(root);
-    work = await makeWork(root);
+    const work = await makeWork(root);
+    undo.push(() => clear(work));
     for (const [index, { content }] of pieces.entries()) await write(join(work, String(index)), content);
     for (const [index, piece] of pieces.entries()) {
       const target = join(root, piece.path);
       await makeFolder(dirname(target), undo);
-      if (await put(join(work, String(index)), target, piece))
-        undo.push(() => rm(target, { recursive: true, force: true }));
+      const from = join(work, String(index));
+      if (piece.instead !== undefined) undo.push(await replace(piece, piece.instead, root, work));
+      else if (await put(from, target, piece)) undo.push(() => rm(target, { recursive: true, force: true }));
     }
+    await clear(work);
   } catch (error) {
-    if (work !== undefined) await clear(work);
     for (const step of undo.reverse()) await step().catch(() => undefined);
     throw describe(error, root);
   }
-  await clear(work);
 }
 
 /** What cannot be removed is swept away by a later begin, and costs nobody the study that is there or its undoing. */
@@ -81,6 +83,24 @@ async function put(from: string, target: string, { content, isShared = false }: 
   }
 }
 
+/** Puts `content` in the place of a file that holds `was`, whose rights it keeps. Returns what undoes it. */
+async function replace(
+  { path, content }: Piece,
+  was: Uint8Array,
+  root: string,
+  work: string,
+): Promise<() => Promise<void>> {
+  const target = join(root, path);
+  const read = await readRegular(root, path, was.length);
+  if ("kind" in read || !Buffer.from(was).equals(read.bytes))
+    throw Object.assign(new Error(target), { code: "ECHANGED", path: target });
+  const [next, old] = [join(work, "next"), join(work, "old")];
+  for (const copy of [next, old]) await copyFile(target, copy);
+  await writeFile(next, content as string);
+  await rename(next, target);
+  return () => rename(old, target);
+}
+
 /** A link fails where the name is taken; on file systems without them a copy does too. */
 async function moveFile(from: string, to: string): Promise<void> {
   try {
@@ -110,6 +130,7 @@ function describe(error: unknown, root: string): unknown {
       `${where} is in the way, and nothing is overwritten.`,
       "Choose another place or name.",
     );
+  if (code === "ECHANGED") return new UsageError(`${where} was edited meanwhile.`, "Type it again.");
   if (code === "EACCES" || code === "EPERM" || code === "EROFS")
     return new UsageError(`${where} may not be written.`, "Choose another folder with --content.");
   if (code === "ENAMETOOLONG")

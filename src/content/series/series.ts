@@ -2,10 +2,13 @@
 import type { Located } from "../../problem/problem.ts";
 import type { Ballot } from "../vote/ballot.ts";
 
-/** A study by its slug; or a flag without a study, `flags/x.svg` in the content folder, with what is asked of the reader. */
+/**
+ * A study by its slug; or a flag without a study, `flags/x.svg` in the content folder, with what is asked of the reader, and
+ * `note`, what its speaker is reminded of.
+ */
 export type SeriesEntry =
   | { readonly study: string }
-  | { readonly flag: string; readonly name?: string; readonly ask?: string };
+  | { readonly flag: string; readonly name?: string; readonly ask?: string; readonly note?: string };
 
 export interface Series {
   readonly slug: string;
@@ -20,6 +23,8 @@ export interface Series {
   readonly closing?: string;
   /** Whether the words of ballots may be shown. */
   readonly showWords?: boolean;
+  /** What the speaker of its show is reminded of, by step; notes to the steps of a study are the study's. */
+  readonly show?: { readonly notes?: { readonly "the-opening"?: string; readonly "the-closing"?: string } };
   /** What came back from the vote, by file; absent where nobody looked. */
   readonly ballots?: readonly Ballot[];
   /** The opening, Markdown. */

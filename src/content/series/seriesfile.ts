@@ -31,7 +31,7 @@ export function parseSeries(slug: string, file: string, bytes: Uint8Array): Outc
   return { value: { slug, ...value.prose, ...fields, entries: studies.map(readEntry), places }, problems };
 }
 
-function readEntry(written: string | { flag: string; name?: string; ask?: string }): SeriesEntry {
+function readEntry(written: z.infer<typeof seriesSchema>["studies"][number]): SeriesEntry {
   if (typeof written === "string") return { study: written };
   return { ...written, flag: written.flag.replace(/^\//, "") };
 }

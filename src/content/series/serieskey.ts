@@ -7,7 +7,12 @@ const flag = {
   flag: text(200).describe("A flag without a study: /flags/name.svg."),
   name: text(100).describe("What the flag is called.").exactOptional(),
   ask: text(300).describe("What is asked of the reader.").exactOptional(),
+  note: note("it").exactOptional(),
 };
+
+function note(what: string): z.ZodString {
+  return text(1000).describe(`What the speaker is reminded of at ${what}: never on the projector.`);
+}
 
 /** The front matter of a series. The descriptions go into the JSON Schema that editors read. */
 export const seriesSchema = z.strictObject({
@@ -22,6 +27,18 @@ export const seriesSchema = z.strictObject({
   showWords: z
     .boolean()
     .describe("Whether the page of the vote shows the words of ballots; false unless said otherwise.")
+    .exactOptional(),
+  show: z
+    .strictObject({
+      notes: z
+        .strictObject({
+          "the-opening": note("the opening").exactOptional(),
+          "the-closing": note("the closing").exactOptional(),
+        })
+        .describe("Notes for the speaker; those to the steps of a study stand in the study.")
+        .exactOptional(),
+    })
+    .describe("The series step by step, for a projector.")
     .exactOptional(),
   closing: text(500).describe("The question at the end.").exactOptional(),
 });
@@ -39,7 +56,12 @@ export const seriesGuide: KeyGuide = {
     "studies.*.flag": "flag: /flags/harbour.svg",
     "studies.*.name": "name: The harbour flag",
     "studies.*.ask": "ask: What would you change here?",
+    "studies.*.note": "note: Wait until somebody has walked to the door.",
     showWords: "showWords: true",
+    show: 'show: { notes: { the-opening: "Blinds half down." } }',
+    "show.notes": 'notes: { the-opening: "Blinds half down." }',
+    "show.notes.the-opening": 'the-opening: "Blinds half down."',
+    "show.notes.the-closing": 'the-closing: "Count hands before anybody speaks."',
     closing: "closing: Which of these changes would you make?",
   },
 };

@@ -14,11 +14,25 @@ export function describeIssues(
   data: YamlData,
   guide: KeyGuide,
 ): Finding[] {
-  const findings = issues.flatMap((issue) => describeIssue(issue, data, guide));
+  const found = issues.flatMap((issue) => describeIssue(issue, data, guide));
+  const findings = found.map((finding) => takeForMissing(finding, found));
   const meant = new Set(findings.flatMap(({ meant: one, settles }) => [one, ...(settles ?? [])]));
   const isConsequence = ({ rule, path }: Finding): boolean =>
     (rule === "study/missing-key" || rule === "study/no-value") && meant.has(path);
   return findings.filter((finding) => !isConsequence(finding));
+}
+
+/** The one unknown key beside the one key that is missing most likely stands for that. */
+function takeForMissing(finding: Finding, all: readonly Finding[]): Finding {
+  const parentOf = (path: string) => path.slice(0, Math.max(0, path.lastIndexOf(".")));
+  const parent = parentOf(finding.path);
+  const listOwn = (rule: string) => all.filter((one) => one.rule === rule && parentOf(one.path) === parent);
+  const [missing, ...others] = listOwn("study/missing-key");
+  const isAlone = others.length === 0 && listOwn("study/unknown-key").length === 1;
+  const isOpen = finding.rule === "study/unknown-key" && !finding.meant && !finding.settles;
+  if (!isOpen || !isAlone || missing === undefined) return finding;
+  const key = missing.path.slice(parent === "" ? 0 : parent.length + 1);
+  return { ...finding, hint: `Type “${key}”, if that is meant; else delete it.`, meant: missing.path };
 }
 
 function describeIssue(issue: z.core.$ZodIssue, data: YamlData, guide: KeyGuide): Finding[] {

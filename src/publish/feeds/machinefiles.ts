@@ -38,7 +38,7 @@ export async function listMachineFiles(
     ...listSubscriptions(gallery, studies, view),
     fileOf("robots.txt", () => formatRobots(formatCanonical(gallery.address, "/sitemap.xml"))),
     fileOf("studies.json", () =>
-      formatStudiesData(orderStudies(studies), series ?? [], gallery, linksOf("/studies.json")),
+      formatStudiesData(orderStudies(studies), series ?? [], view.votes, gallery, linksOf("/studies.json")),
     ),
     fileOf(wordsFile, () => formatWords(orderStudies(studies))),
     fileOf("assets/icon.svg", () => iconSvg),

@@ -7,11 +7,14 @@ import type { Decision, Gallery } from "../../content/study/study.ts";
 import type { ComparedEdge } from "../../measure/comparison.ts";
 import type { Measure } from "../../measure/measurement.ts";
 import { formatJson } from "../../measure/roundnumber.ts";
+import { compareText } from "../../problem/problem.ts";
 import { listPlacedEdges } from "../../views/edge/edgeaddress.ts";
 import { linkFile } from "../../views/linkview.ts";
 import { formatSeriesPath, orderSeries } from "../../views/series/seriespage.ts";
+import type { SiteView } from "../../views/siteview.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { pngFiles } from "../../views/study/notes.ts";
+import { formatVotePath } from "../../views/vote/votepage.ts";
 import { tellReport } from "../../words/optionsreport.ts";
 import { tellStanding } from "../../words/optionwords.ts";
 import { measureVersion, stampOf } from "../../words/studystamp.ts";
@@ -58,6 +61,7 @@ function tellDecision(decision: Decision) {
 export function formatStudiesData(
   results: readonly StudyResult[],
   series: readonly Series[],
+  votes: SiteView["votes"],
   gallery: Gallery,
   address: Address,
 ): string {
@@ -70,7 +74,7 @@ export function formatStudiesData(
       ...summarise(result, gallery, address),
       data: address(`${formatStudyPath(result.study.slug)}study.json`),
     })),
-    series: orderSeries(series).map(({ slug, title, authors, date, entries, closing }) => ({
+    series: orderSeries(series).map(({ slug, title, authors, date, entries, closing, ballots = [] }) => ({
       slug,
       title,
       address: address(formatSeriesPath(slug)),
@@ -78,9 +82,32 @@ export function formatStudiesData(
       ...(date === undefined ? {} : { date }),
       studies: entries.flatMap((entry) => studyOf(entry) ?? []),
       ...(closing === undefined ? {} : { closing }),
+      ...votes
+        .filter((vote) => vote.slug === slug)
+        .map((vote) => ({ vote: plainVote(vote, ballots.length, address) }))[0],
     })),
   };
   return `${formatJson(data)}\n`;
+}
+
+/** The address of a vote, and what came back: never a word of a voter. Shares are of the voters of a question. */
+function plainVote({ slug, questions }: SiteView["votes"][number], ballots: number, address: Address) {
+  const counted = questions.flatMap(({ sides, count }) =>
+    count === undefined
+      ? []
+      : [
+          {
+            studies: sides.flatMap(({ side }) => (side === "original" ? [] : [side])).sort(compareText),
+            voters: count.total,
+            choices: count.sides.map(({ side, chosen, bar: { low, high } }) => ({
+              choice: side,
+              voters: chosen,
+              interval: [low / 100, high / 100],
+            })),
+          },
+        ],
+  );
+  return { address: address(formatVotePath(slug)), ballots, questions: counted };
 }
 
 /** Drawings and tables of the study, and the picture that links to it show. */

@@ -1,7 +1,6 @@
 // Floor 9. Maps, tables and the ruler of a study → what lies where. `unit` is a fortieth of the picture's height.
 import type { RulerView } from "../../views/study/contrastruler.ts";
 import type { EdgeMapView, LocatorView } from "../../views/study/edgemap.ts";
-import type { ColourView } from "../../views/study/optionsview.ts";
 import { ink } from "./paper.ts";
 import { type Box, drawBox, fitSource, type SceneItem, type SceneText, type Source } from "./picturescene.ts";
 
@@ -75,30 +74,6 @@ export function arrangeLocator(
       svg: `<svg x="${box.x}" y="${box.y}" width="${box.width}" height="${box.height}" viewBox="0 0 ${width} ${height}" preserveAspectRatio="none"><g fill="none" stroke-linejoin="round"><path d="${path}" stroke="#ffffff" stroke-width="18"/><path d="${path}" stroke="#000000" stroke-width="8"/><rect x="${x}" y="${y}" width="${size.width}" height="${size.height}" stroke="#000000" stroke-width="5" stroke-dasharray="20 14"/></g></svg>`,
     },
   ];
-}
-
-export function arrangeColours(colours: readonly ColourView[], box: Box, unit: number): readonly SceneItem[] {
-  const row = Math.min(box.height / colours.length, 6 * unit);
-  const begin = box.y + (box.height - row * colours.length) / 2;
-  const side = Math.min(4 * unit, row * 0.7);
-  return colours.flatMap(({ hex, name, best }, at): readonly SceneItem[] => {
-    const y = begin + at * row + (row - side) / 2;
-    const middle = box.x + 0.42 * box.width;
-    const big = (text: string, x: number, more: Partial<SceneText> = {}) =>
-      label(text, x, y + side / 2 - 0.85 * unit, 1.3 * unit, 0.3 * box.width, more);
-    const swatch = (x: number, fill: string) => drawBox({ x, y, width: side, height: side }, fill);
-    return [
-      swatch(box.x, hex),
-      big(name, box.x + side + unit),
-      ...(best === undefined
-        ? [big("nothing better", middle + side + unit)]
-        : [
-            swatch(middle, best.hex),
-            big(best.name, middle + side + unit),
-            big(best.clarity.join(" to "), box.x + box.width, { anchor: "end" }),
-          ]),
-    ];
-  });
 }
 
 /** Rows from ring to dot on one axis. It runs from the left in every language. */

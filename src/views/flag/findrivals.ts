@@ -1,4 +1,4 @@
-// Floor 8. Which flags have several studies, and where those stand beside each other.
+// Floor 8. Which flags have a page: those with several studies, which stand beside each other there, and those that readers name.
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { SurveyEntry } from "../../analysis/survey/surveyentry.ts";
 import { compareText } from "../../problem/problem.ts";
@@ -9,14 +9,16 @@ import type { Linker } from "../address.ts";
 import { formatStudyPath } from "../status.ts";
 import { nameEntry } from "../survey/flagname.ts";
 
-/** A flag with two studies or more. */
+/** A flag with two studies or more, or one that somebody nominates. */
 export interface RivalFlag {
-  /** Of the name that its oldest study gives it. */
+  /** Of the name that its oldest study gives it; without one, of that of its file. */
   readonly slug: string;
   readonly name: string;
   readonly entry: SurveyEntry;
   /** The oldest first, undated last. */
   readonly studies: readonly StudyResult[];
+  /** Who says that it needs a study, and why. */
+  readonly nominated: readonly string[];
 }
 
 /** What a study says of its rivals: `one of two proposals for it`, and where they are. */
@@ -30,18 +32,21 @@ export function formatFlagPath(slug: string): string {
   return formatStudyPath(slug).replace("/studies/", "/flags/");
 }
 
-/** All flags with rivals, in the order of their addresses; none where flags were not surveyed. */
+/** All flags with a page, in the order of their addresses; none where flags were not surveyed. */
 export function listRivals({
   survey,
   studies,
-}: Pick<GalleryResult, "survey" | "studies">): readonly RivalFlag[] {
+  nominations = [],
+}: Pick<GalleryResult, "survey" | "studies" | "nominations">): readonly RivalFlag[] {
   const bySlug = new Map(studies.map((one) => [one.study.slug, one]));
   const flags = (survey?.entries ?? []).flatMap((entry): readonly RivalFlag[] => {
     const own = entry.slugs.flatMap((slug) => bySlug.get(slug) ?? []).sort(compareAge);
-    const [oldest] = own;
-    if (oldest === undefined || own.length < 2) return [];
-    const name = oldest.study.flag ?? nameEntry(entry, studies);
-    return [{ slug: slugOf(name), name, entry, studies: own }];
+    const nominated = nominations
+      .filter(({ flag }) => flag === entry.flag.file)
+      .map(({ by, reason }) => (by === undefined ? reason : `${by}: ${reason}`));
+    if (own.length < 2 && nominated.length === 0) return [];
+    const name = own[0]?.study.flag ?? nameEntry(entry, studies);
+    return [{ slug: slugOf(name), name, entry, studies: own, nominated }];
   });
   return separate(flags);
 }
@@ -51,13 +56,13 @@ export function indexRivals(flags: readonly RivalFlag[]): ReadonlyMap<string, Ri
   return new Map(flags.flatMap((flag) => flag.studies.map(({ study }) => [study.slug, flag] as const)));
 }
 
-/** What a study of `flag` says of the others. */
+/** What a study of `flag` says of the others; undefined where there is none. */
 export function presentRivalPlace(
   flag: RivalFlag | undefined,
   link: Linker,
   format: Format,
 ): RivalPlace | undefined {
-  if (flag === undefined) return undefined;
+  if (flag === undefined || flag.studies.length < 2) return undefined;
   return { text: describeRival(flag.studies.length, format), address: link(formatFlagPath(flag.slug)) };
 }
 
@@ -65,10 +70,10 @@ function compareAge({ study: a }: StudyResult, { study: b }: StudyResult): numbe
   return compareText(a.date ?? "~", b.date ?? "~") || compareText(a.slug, b.slug);
 }
 
-/** Different flags of one name: all but the first, by the slug of its oldest study, have that behind theirs. */
+/** Different flags of one name: all but the first, by the slug of its oldest study or its file, have that behind theirs. */
 function separate(flags: readonly RivalFlag[]): readonly RivalFlag[] {
   const taken = new Set<string>();
-  const oldestOf = ({ studies: [first] }: RivalFlag) => first?.study.slug ?? "";
+  const oldestOf = ({ studies: [first], entry }: RivalFlag) => first?.study.slug ?? slugOf(entry.flag.file);
   const inOrder = [...flags].sort((a, b) => compareText(oldestOf(a), oldestOf(b)));
   const named = inOrder.map((flag) => {
     const slug = taken.has(flag.slug) ? `${flag.slug}-${oldestOf(flag)}` : flag.slug;

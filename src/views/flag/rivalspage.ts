@@ -1,4 +1,5 @@
-// Floor 8. `/flags/<slug>/`: all studies of one flag beside its original and beside each other; and two of them alone.
+// Floor 8. `/flags/<slug>/`: all studies of one flag beside its original and beside each other, and who named it; and two of
+// its studies alone.
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { ComparedEdge } from "../../measure/comparison.ts";
 import type { Format } from "../../words/format.ts";
@@ -17,7 +18,7 @@ import { firstSentence } from "../renderprose.ts";
 import { recordList } from "../schemarecord.ts";
 import { presentChosen, type RulerView } from "../study/contrastruler.ts";
 import { presentLikeness } from "../study/likenessfact.ts";
-import { placeDrawing } from "../survey/flagname.ts";
+import { anchorOf, placeDrawing, surveyPath } from "../survey/flagname.ts";
 import { formatFlagPath, listRivals, type RivalFlag } from "./findrivals.ts";
 
 export interface RivalsPage {
@@ -28,6 +29,10 @@ export interface RivalsPage {
   readonly count: string;
   /** The way back to all of them, where these are two. */
   readonly all: string | undefined;
+  /** Who named it, and why; none where two of its studies stand alone. */
+  readonly nominated: readonly string[];
+  /** Its row in the survey. */
+  readonly survey: string;
   /** The original, which is not among them where two stand alone, and each redesign: all at one scale. */
   readonly plates: readonly NumberedPlate[];
   readonly proposals: readonly Proposal[];
@@ -69,7 +74,7 @@ interface Numbered {
   readonly number: string;
 }
 
-/** The pages of every flag with rivals: one of all, and one of each two. */
+/** The pages of every flag with rivals or a nomination: one of all, and one of each two. */
 export function presentRivals(result: GalleryResult, format: Format): readonly RivalsPage[] {
   return listRivals(result).flatMap((flag) => {
     const all = flag.studies
@@ -107,7 +112,9 @@ function presentOne(
   const changes = proposals.map(({ number, card }) => `${number}. ${card.change}`);
   const title =
     pairs === undefined ? `${flag.name}: ${chosen.map(({ number }) => number).join(" or ")}` : flag.name;
-  const description = `${capitalise(count)}. ${changes.join(" ")}`;
+  const nominated = pairs === undefined ? [] : flag.nominated;
+  const named = nominated.length > 0 ? ["Named by readers."] : [];
+  const description = [`${capitalise(count)}.`, ...changes, ...named].join(" ");
   return {
     folder: path.slice(1, -1),
     frame: presentFrame(
@@ -128,6 +135,8 @@ function presentOne(
     ),
     title: flag.name,
     count: capitalise(count),
+    nominated,
+    survey: link(`${surveyPath}#${anchorOf(flag.entry)}`),
     all: pairs === undefined ? link(formatFlagPath(flag.slug)) : undefined,
     plates: [
       ...(pairs === undefined ? [] : [presentOriginal(flag, link, format)]),
@@ -146,8 +155,9 @@ function presentOne(
   };
 }
 
-function presentOriginal({ entry }: RivalFlag, link: Linker, format: Format): NumberedPlate {
-  const plate = presentPlate("Original", link(placeDrawing(entry)), entry.measure, format);
+function presentOriginal({ entry, studies }: RivalFlag, link: Linker, format: Format): NumberedPlate {
+  const label = studies.length === 0 ? "The flag as it is" : "Original";
+  const plate = presentPlate(label, link(placeDrawing(entry)), entry.measure, format);
   return { plate, caption: "", address: undefined };
 }
 

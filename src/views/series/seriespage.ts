@@ -53,6 +53,8 @@ type Subject =
       readonly plate: Plate;
       readonly name: string;
       readonly ask: string;
+      /** What its speaker is reminded of. */
+      readonly note: string | undefined;
       /** Where the survey tells of it. */
       readonly address: string;
     };
@@ -176,6 +178,7 @@ function presentEntry(
       plate: presentPlate("The flag as it is", link(placeDrawing(surveyed)), surveyed.measure, format),
       name: entry.name ?? nameEntry(surveyed, studies),
       ask: entry.ask ?? usualQuestion,
+      note: entry.note,
       address: link(`${surveyPath}#${anchorOf(surveyed)}`),
     },
   ];

@@ -78,7 +78,7 @@ export function presentSheet(result: StudyResult, gallery: Gallery, format: Form
   };
 }
 
-/** The sheets of all series: contents, what pupils get in the order of the series, then what the teacher keeps. */
+/** The sheets of all series: contents, handouts in the order of the series, worksheets, and what the teacher keeps. */
 export function presentSeriesSheets(result: GalleryResult, format: Format): readonly SheetPage[] {
   const { gallery, series = [] } = result;
   const bySlug = new Map(result.studies.map((one) => [one.study.slug, one]));
@@ -102,26 +102,27 @@ export function presentSeriesSheets(result: GalleryResult, format: Format): read
 
 type Unnumbered = SheetSubject & { readonly id: string };
 
-/** What one item of a series has of pages: for pupils, and for the teacher. */
+/** What one item of a series has of pages. */
 interface Entry {
   readonly name: string;
   readonly says: string;
-  readonly own: readonly Unnumbered[];
-  readonly answers: readonly Unnumbered[];
+  readonly pages: readonly Unnumbered[];
 }
 
+/** Pages of one kind follow each other, so that a teacher prints a range of them for all. */
+const inTurn: readonly (readonly Unnumbered["kind"][])[] = [["handout"], ["worksheet", "yours"], ["answers"]];
+
 function enterStudy(study: SheetStudy): Entry {
-  const [handout, worksheet, answers] = listSheets(study, `-${study.slug}`);
-  return { name: study.name, says: study.title, own: [handout, worksheet], answers: [answers] };
+  return { name: study.name, says: study.title, pages: listSheets(study, `-${study.slug}`) };
 }
 
 function enterFlag(item: Extract<SeriesItem, { readonly plate: Plate }>, palette: readonly Chip[]): Entry {
   const { name, ask, plate, number } = item;
   const page = { kind: "yours", id: `yours-${number}`, name, ask, plate, palette } as const;
-  return { name, says: ask, own: [page], answers: [] };
+  return { name, says: ask, pages: [page] };
 }
 
-function listSheets(study: SheetStudy, mark = ""): readonly [Unnumbered, Unnumbered, Unnumbered] {
+function listSheets(study: SheetStudy, mark = ""): readonly Unnumbered[] {
   const sheet = (kind: "handout" | "worksheet" | "answers") => ({ kind, id: `${kind}${mark}`, study });
   return [sheet("handout"), sheet("worksheet"), sheet("answers")];
 }
@@ -132,11 +133,12 @@ function addContents(
   closing: string | undefined,
   format: Format,
 ): readonly Unnumbered[] {
-  const pages = [...entries.flatMap(({ own }) => own), ...entries.flatMap(({ answers }) => answers)];
-  const lines = entries.map(({ name, says, own, answers }) => ({
+  const all = entries.flatMap((entry) => entry.pages);
+  const pages = inTurn.flatMap((kinds) => all.filter(({ kind }) => kinds.includes(kind)));
+  const lines = entries.map(({ name, says, pages: own }) => ({
     name,
     says,
-    pages: [...own, ...answers].map((part) => ({
+    pages: own.map((part) => ({
       kind: part.kind,
       anchor: `#${part.id}`,
       number: format.number(pages.indexOf(part) + 2, 0),

@@ -81,6 +81,7 @@ export function presentSheetStudy(
   const credit = presentNotes(result, gallery, link, path, format).credit;
   const plates = presentPair(result, link, format);
   const colours = listColours([comparison.before]);
+  const best = presentOptionsLine(result, link, format)?.says;
   return {
     slug: study.slug,
     name: study.flag ?? study.title,
@@ -93,7 +94,7 @@ export function presentSheetStudy(
       { ...plates[1], alt: `${plates[1].label} in lines`, src: link(`${path}${hatchedFiles.redesign}`) },
     ],
     ruler: cutRuler(presentRuler(result, link, format), format),
-    questions: askClass(comparison, format),
+    questions: askClass(comparison, format, best),
     outline: {
       ...plates[0],
       alt: `${study.flag ?? study.title}, in outlines`,
@@ -107,7 +108,8 @@ export function presentSheetStudy(
         .slice(0, most.colours)
         .map((paint) => `${nameWhole(paint)} ${format.share(paint.share)}`),
     ),
-    best: presentOptionsLine(result, link, format)?.says,
+    // Beside a price it is the answer to a question.
+    best: comparison.price.length > 0 ? undefined : best,
     credit: credit && `${credit.sentence}, ${credit.licence}`,
   };
 }

@@ -8,6 +8,7 @@ import type { Format } from "../../words/format.ts";
 import { formatLastsTo } from "../../words/fromafar.ts";
 import type { Swatch } from "../../words/paintname.ts";
 import type { Linker } from "../address.ts";
+import { formatFlagPath, type RivalFlag } from "../flag/findrivals.ts";
 import { type Plate, presentPlate } from "../plate.ts";
 import { foldWords } from "../searchwords.ts";
 import { formatStudyPath } from "../status.ts";
@@ -36,8 +37,8 @@ export interface FlagRow {
   readonly weakest: (Cell & { readonly swatches: readonly [Swatch, Swatch] }) | undefined;
   readonly first: readonly Swatch[];
   readonly best: (Cell & { readonly swatches: readonly [Swatch, Swatch] }) | undefined;
-  /** What readers said who named it. */
-  readonly nominated: readonly string[];
+  /** Who nominated it and why, with the page that says so. */
+  readonly nominated: { readonly said: readonly string[]; readonly address: string } | undefined;
   /** All the words it can be found by, folded, parted by spaces. */
   readonly words: string;
 }
@@ -45,14 +46,18 @@ export interface FlagRow {
 /** Studies that a row names. Our own judgement: more hide the flag. */
 const mostStudies = 24;
 
+/** File of a flag → what its page is of. */
+type PagedFlags = ReadonlyMap<string, RivalFlag>;
+
 /** The row of a flag, for the page that `link` writes addresses for. */
 export function presentFlagRow(
   entry: SurveyEntry,
-  { studies: results, nominations = [] }: Pick<GalleryResult, "studies" | "nominations">,
+  { studies: results, flags }: Pick<GalleryResult, "studies"> & { readonly flags?: PagedFlags },
   link: Linker,
   format: Format,
 ): FlagRow {
   const { flag, measure } = entry;
+  const page = flags?.get(flag.file);
   const name = nameEntry(entry, results);
   const studies = entry.slugs.slice(0, mostStudies).map((slug) => ({
     slug,
@@ -80,9 +85,7 @@ export function presentFlagRow(
     weakest,
     first,
     best,
-    nominated: nominations
-      .filter((one) => one.flag === flag.file)
-      .map(({ by, reason }) => (by === undefined ? reason : `${by}: ${reason}`)),
+    nominated: page && { said: page.nominated, address: link(formatFlagPath(page.slug)) },
     words: foldWords([name, flag.file, ...names, ...studies.map(({ title }) => title)].join(" ")).join(" "),
   };
 }

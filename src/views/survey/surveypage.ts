@@ -6,6 +6,7 @@ import { softFrom } from "../../colour/contrast.ts";
 import { flagLimits } from "../../measure/limit.ts";
 import type { Format } from "../../words/format.ts";
 import { linkFrom } from "../address.ts";
+import { listRivals } from "../flag/findrivals.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { mostOnPage } from "../paging.ts";
 import { type AnswerView, presentNominate } from "../study/answerview.ts";
@@ -75,7 +76,10 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
   const survey: GallerySurvey = result.survey ?? { entries: [], failed: [] };
   const link = linkFrom(surveyPath);
   const { entries } = survey;
-  const rows = entries.slice(0, mostRows).map((entry) => presentFlagRow(entry, result, link, format));
+  const flags = new Map(listRivals(result).map((flag) => [flag.entry.flag.file, flag]));
+  const rows = entries
+    .slice(0, mostRows)
+    .map((entry) => presentFlagRow(entry, { studies: result.studies, flags }, link, format));
   const count = countFlags(entries.length, format);
   const picture = pictureSurvey(survey, result.gallery, format);
   const rest = entries.length - rows.length;

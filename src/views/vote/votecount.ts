@@ -7,6 +7,7 @@ import type { Format } from "../../words/format.ts";
 export interface SideCount {
   readonly side: string;
   readonly name: string;
+  readonly chosen: number;
   readonly count: string;
   readonly share: string;
   /** `48% to 90%`. */
@@ -16,6 +17,7 @@ export interface SideCount {
 }
 
 export interface QuestionCount {
+  readonly total: number;
   readonly voters: string;
   readonly sides: readonly SideCount[];
   /** What voters said, where it may be shown. */
@@ -43,13 +45,22 @@ export function countQuestion(
   if (total === 0) return undefined;
   const nameOf = (side: string) => sides.find((one) => one.side === side)?.name ?? side;
   return {
+    total,
     voters: `${format.number(total, 0)} ${total === 1 ? "voter" : "voters"}`,
     sides: sides.map(({ side, name }) => {
-      const count = votes.filter((vote) => sideOf(vote) === side).length;
-      const [low, high] = wilsonInterval(count, total).map((limit) => limit * 100);
-      const bar = { share: (100 * count) / total, low: low ?? 0, high: high ?? 100 };
+      const chosen = votes.filter((vote) => sideOf(vote) === side).length;
+      const [low, high] = wilsonInterval(chosen, total).map((limit) => limit * 100);
+      const bar = { share: (100 * chosen) / total, low: low ?? 0, high: high ?? 100 };
       const between = `${format.percent(bar.low)} to ${format.percent(bar.high)}`;
-      return { side, name, count: format.number(count, 0), share: format.percent(bar.share), between, bar };
+      return {
+        side,
+        name,
+        chosen,
+        count: format.number(chosen, 0),
+        share: format.percent(bar.share),
+        between,
+        bar,
+      };
     }),
     words: showWords
       ? votes.flatMap((vote) =>

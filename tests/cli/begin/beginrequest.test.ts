@@ -1,7 +1,13 @@
 import { mkdir, symlink } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { listPieces, listTaken, readRequest, surveyPlace } from "../../../src/cli/begin/beginrequest.ts";
+import {
+  type Ground,
+  listPieces,
+  listTaken,
+  readRequest,
+  surveyPlace,
+} from "../../../src/cli/begin/beginrequest.ts";
 import { UsageError } from "../../../src/cli/command.ts";
 import { parseSeries } from "../../../src/content/series/seriesfile.ts";
 import { makeFolder } from "../../content/folder.ts";
@@ -139,7 +145,6 @@ test("what is there already", async () => {
   const root = await makeFolder({ "gallery.yaml": "", "studies/a/study.md": "" });
   expect(await survey(root)).toEqual({
     isNew: false,
-    hasSeries: false,
     hasSchemas: false,
     schema: "../../.schemas/front-matter.schema.json",
   });
@@ -182,7 +187,7 @@ const text = { frontMatter: "title: x\n", prose: "Prose.\n", hasChange: true };
 const bytes = new Uint8Array([1, 2, 3]);
 
 test("a study with all that a new gallery needs", async () => {
-  const ground = { isNew: true, hasSchemas: false, hasSeries: false, schema: "x" };
+  const ground = { isNew: true, hasSchemas: false, schema: "x" };
   const pieces = await listPieces(read("ferry"), ground, text, bytes);
   expect(pieces.map(({ path }) => path)).toEqual([".schemas", "gallery.yaml", join("studies", "ferry")]);
   const [schemas, , study] = pieces.map(({ content }) => content);
@@ -196,25 +201,38 @@ test("a study with all that a new gallery needs", async () => {
   ]);
 });
 
-test("a series is begun with its first study, and is its author's from then on", async () => {
+test("a series that is there takes the study in, or is left to its author", async () => {
+  const right = "---\ntitle: Six\nstudies: [a]\n---\n";
+  const root = await makeFolder({ "series/six.md": right, "series/bad.md": "Words." });
+  const look = (series: string) =>
+    surveyPlace({ ...read("ferry", { original: "a.svg", series }), content: root });
+  expect((await look("six")).series).toEqual({
+    was: Buffer.from(right),
+    text: right.replace("[a]", "[a, ferry]"),
+  });
+  expect((await look("bad")).series).toBe("left");
+  expect((await look("new")).series).toBeUndefined();
+});
+
+test("a series is begun with its first study", async () => {
   const request = read("ferry", { original: "a.svg", series: "six-flags" });
-  const pieces = async (hasSeries: boolean) =>
-    (await listPieces(request, { isNew: false, hasSchemas: true, hasSeries, schema: "x" }, text, bytes)).map(
-      ({ path, content }) => [path, content],
-    );
-  const [[path, written] = []] = await pieces(false);
+  const pieces = async (series?: Ground["series"]) => {
+    const ground = { isNew: false, hasSchemas: true, ...(series && { series }), schema: "x" };
+    return (await listPieces(request, ground, text, bytes)).map(({ path, content }) => [path, content]);
+  };
+  const [[path, written] = []] = await pieces();
   expect(path).toBe(join("series", "six-flags.md"));
   const { value, problems } = parseSeries("six-flags", "six-flags.md", Buffer.from(String(written)));
   expect(problems).toEqual([]);
   expect([value?.title, value?.entries]).toEqual(["Six flags", [{ study: "ferry" }]]);
-  expect((await pieces(true)).map(([first]) => first)).toEqual([join("studies", "ferry")]);
+  expect((await pieces("left")).map(([first]) => first)).toEqual([join("studies", "ferry")]);
   expect(await complain(() => read("ferry", { original: "a.svg", series: "Six Flags" }))).toBe(
     "“Six Flags” cannot be the name of a series: small letters a to z, digits and single hyphens only, 100 at most.\nType, for example: --series six-flags",
   );
 });
 
 test("a study alone, its keys and its prose apart", async () => {
-  const ground = { isNew: false, hasSchemas: true, hasSeries: true, schema: "x" };
+  const ground = { isNew: false, hasSchemas: true, series: "left" as const, schema: "x" };
   const pieces = await listPieces({ ...read("ferry"), isSplit: true }, ground, text, bytes);
   expect(pieces).toEqual([
     {

@@ -1,4 +1,4 @@
-import { mkdir, readdir, readFile, symlink } from "node:fs/promises";
+import { chmod, mkdir, readdir, readFile, stat, symlink } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { layOut, type Piece } from "../../../src/cli/begin/layout.ts";
@@ -39,6 +39,27 @@ test("of those who begin a gallery at the same time each gets a study, and the g
   expect(names).toContain(await readFile(join(root, "gallery.yaml"), "utf8"));
   await expect(layOut(root, [...shared("e"), study])).rejects.toThrow(/studies\/a” is in the way/);
   expect(names).toContain(await readFile(join(root, ".schemas/a.json"), "utf8"));
+});
+
+test("a file takes the place of another only where that is as it was, and gives it back where all fails", async () => {
+  const root = await makeFolder({ "series/six.md": "old" });
+  const file = join(root, "series/six.md");
+  await chmod(file, 0o640);
+  const piece = (was: string): Piece => ({
+    path: "series/six.md",
+    content: "new",
+    instead: new TextEncoder().encode(was),
+  });
+  const bad: Piece = { path: "x".repeat(300), content: "" };
+  await expect(layOut(root, [piece("old"), bad])).rejects.toThrow(UsageError);
+  expect(await readFile(file, "utf8")).toBe("old");
+  await expect(layOut(root, [study, piece("edited meanwhile")])).rejects.toThrow(
+    /six.md” was edited meanwhile/,
+  );
+  expect(await list(root)).toEqual(["series", "series/six.md"]);
+  await layOut(root, [piece("old")]);
+  expect([await readFile(file, "utf8"), (await stat(file)).mode & 0o777]).toEqual(["new", 0o640]);
+  expect(await list(root)).toEqual(["series", "series/six.md"]);
 });
 
 test("folders that were made for nothing go again, and a folder that was there stays", async () => {

@@ -8,8 +8,10 @@ test("every example is a line that would be right", () => {
     const read: unknown = parse(line);
     const isInFlag = path.startsWith("studies.*.");
     const studies = path === "studies.*" ? read : [{ flag: "/flags/a.svg", ...(read as object) }];
+    const way = path.startsWith("show.") ? path.split(".").slice(0, -1) : [];
+    const nested = way.reduceRight<unknown>((inner, key) => ({ [key]: inner }), read);
     const whole =
-      isInFlag || path === "studies.*" ? { ...right, studies } : { ...right, ...(read as object) };
+      isInFlag || path === "studies.*" ? { ...right, studies } : { ...right, ...(nested as object) };
     expect(seriesSchema.safeParse(whole).success, path).toBe(true);
   }
 });

@@ -3,6 +3,8 @@ import path from "node:path";
 import { describe, expect, test } from "vitest";
 import type { GalleryResult, StudyResult } from "../../../src/analysis/result.ts";
 import { formatStudiesData, formatStudyData } from "../../../src/publish/feeds/sitedata.ts";
+import { presentVotes } from "../../../src/views/vote/votepage.ts";
+import { createFormat } from "../../../src/words/format.ts";
 import { oddGallery } from "../../browser/gallery.ts";
 import { galleryResult, series, studyResult } from "../sample.ts";
 import { readSchemas } from "../schemas.ts";
@@ -68,9 +70,38 @@ describe.each(Object.entries(galleries))("%s gallery", (_name, { gallery, studie
 
   test("studies.json is as its schema says", () => {
     expect(
-      findFaults("studies.schema.json", formatStudiesData(studies, [series], gallery, absolute)),
+      findFaults("studies.schema.json", formatStudiesData(studies, [series], [], gallery, absolute)),
     ).toEqual([]);
   });
+});
+
+// Newcombe, Statistics in Medicine 17 (1998), table I: 15 of 148 lie between 0.0624 and 0.1605 by Wilson's method.
+test("studies.json has the vote of a series and its counts, and no word of a voter", () => {
+  const ballots = Array.from({ length: 148 }, (_, at) => ({
+    id: at.toString(16).padStart(16, "0"),
+    votes: [
+      { study: "a-square", choice: at < 15 ? ("redesign" as const) : ("original" as const), why: "Secret." },
+    ],
+  }));
+  const voted = { ...series, entries: [{ study: "a-square" }], ballots, showWords: true };
+  const votes = presentVotes({ ...galleryResult, series: [voted] }, createFormat("en"));
+  const text = formatStudiesData([studyResult], [voted], votes, galleryResult.gallery, absolute);
+  expect(findFaults("studies.schema.json", text)).toEqual([]);
+  expect(text).not.toContain("Secret");
+  const [{ vote }] = JSON.parse(text).series;
+  expect(vote).toMatchObject({
+    address: "https://flags.example/sound/series/quay/vote/",
+    ballots: 148,
+    questions: [{ studies: ["a-square"], voters: 148 }],
+  });
+  const [{ choices }] = vote.questions;
+  expect(choices.map(({ choice, voters }: { choice: string; voters: number }) => [choice, voters])).toEqual([
+    ["original", 133],
+    ["a-square", 15],
+    ["neither", 0],
+  ]);
+  const [low, high] = choices[1].interval;
+  expect([low.toFixed(4), high.toFixed(4)]).toEqual(["0.0624", "0.1605"]);
 });
 
 test("study.json holds what the author says and what is measured", () => {

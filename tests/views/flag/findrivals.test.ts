@@ -7,6 +7,8 @@ import {
   presentRivalPlace,
 } from "../../../src/views/flag/findrivals.ts";
 import { createFormat } from "../../../src/words/format.ts";
+import { studyResult } from "../../publish/sample.ts";
+import { survey } from "../../publish/surveyed.ts";
 import { rivalResult, studiesNamed } from "./rivals.ts";
 
 const format = createFormat("en");
@@ -25,6 +27,21 @@ test("the oldest study comes first and names the flag; undated ones come last", 
 test("a flag with one study has no rivals, nor has a gallery without a survey", () => {
   expect(listRivals(rivalResult([{ slug: "b" }]))).toEqual([]);
   expect(listRivals({ studies: studiesNamed([{ slug: "a" }, { slug: "b" }]) })).toEqual([]);
+});
+
+test("a flag that readers name has a page, with or without a study, and no rivals for that", () => {
+  const nominations = [
+    { flag: "flags/harbour-pilots.svg", by: "Marit Osseny", reason: "It is gone at dusk." },
+    { flag: "flags/harbour-pilots.svg", reason: "Too many stripes." },
+    { flag: survey.entries[0]?.flag.file ?? "", reason: "Red on blue." },
+  ];
+  const flags = listRivals({ studies: [studyResult], survey, nominations });
+  expect(flags.map(({ slug, studies, nominated }) => [slug, studies.length, nominated])).toEqual([
+    ["harbour-pilots", 0, ["Marit Osseny: It is gone at dusk.", "Too many stripes."]],
+    ["the-square", 1, ["Red on blue."]],
+  ]);
+  const index = indexRivals(flags);
+  expect(presentRivalPlace(index.get("a-square"), linkFrom("/studies/a-square/"), format)).toBeUndefined();
 });
 
 test("two flags of one name have two addresses", () => {

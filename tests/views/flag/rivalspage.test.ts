@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { presentRivals } from "../../../src/views/flag/rivalspage.ts";
 import { createFormat } from "../../../src/words/format.ts";
+import { survey } from "../../publish/surveyed.ts";
 import { rivalResult } from "./rivals.ts";
 
 const format = createFormat("en");
@@ -55,4 +56,21 @@ test("each two of them have a page, where they are not all there are and not too
   expect(pairs[1]?.all).toBe("../../");
   expect(presentRivals(named(6), format)).toHaveLength(16);
   expect(presentRivals(named(7), format)).toHaveLength(1);
+});
+
+test("who named a flag stands on its page, where it has no study too", () => {
+  const nominations = [
+    { flag: "flags/harbour-pilots.svg", by: "Marit Osseny", reason: "It is gone at dusk." },
+  ];
+  const [page, ...others] = presentRivals({ ...named(1), survey, nominations }, format);
+  expect(others).toEqual([]);
+  expect(page).toMatchObject({
+    folder: "flags/harbour-pilots",
+    count: "No study of it yet",
+    nominated: ["Marit Osseny: It is gone at dusk."],
+    survey: "../../survey/#flag-flags-harbour-pilots",
+    proposals: [],
+    ruler: undefined,
+  });
+  expect(page?.plates.map(({ plate }) => plate.src)).toEqual(["../../survey/flags/harbour-pilots.svg"]);
 });

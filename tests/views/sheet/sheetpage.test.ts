@@ -19,13 +19,13 @@ test("a study has a handout, a worksheet and the answers, a page each", () => {
   expect(foot).toBe("Flags of the Sound · https://flags.example/sound/studies/a-square/");
 });
 
-test("a series has contents, then what pupils get in its order, then all answers", () => {
+test("a series has contents, then in its order all handouts, all worksheets, all answers", () => {
   const [sheet] = presentSeriesSheets(result, format);
   expect(sheet?.parts.map(({ id }) => id)).toEqual([
     "contents",
     "handout-second",
-    "worksheet-second",
     `handout-${study.slug}`,
+    "worksheet-second",
     `worksheet-${study.slug}`,
     "answers-second",
     `answers-${study.slug}`,

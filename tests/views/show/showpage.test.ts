@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { presentSeriesShows, presentShow } from "../../../src/views/show/showpage.ts";
+import { presentShow } from "../../../src/views/show/showpage.ts";
 import { createFormat } from "../../../src/words/format.ts";
 import { comparison, gallery, studyResult } from "../../publish/sample.ts";
 
@@ -52,74 +52,4 @@ test("the redesign says that it is unofficial, and pictures are those of the stu
     heading: "Red becomes yellow.",
     picture: { plate: { src: "../redesign.svg" } },
   });
-});
-
-const series = {
-  slug: "quay",
-  file: "series/quay.md",
-  title: "From the quay",
-  authors: ["Ines Valcourt"],
-  entries: [{ study: "a-square" }, { study: "gone" }],
-  closing: "Which would you take?",
-  body: "",
-  bodyLine: 1,
-  places: [],
-};
-const galleryResult = { gallery, studies: [studyResult], series: [series], problems: [] };
-
-test("a series has an opening, a short run of each study, and its question", () => {
-  const [show] = presentSeriesShows(galleryResult, format);
-  expect([show?.folder, show?.back.address]).toEqual(["series/quay/show", "../"]);
-  expect(show?.steps.map(({ anchor }) => anchor)).toEqual([
-    "the-opening",
-    "a-square-the-flag",
-    "a-square-the-weakest-edge",
-    "a-square-before",
-    "a-square-after",
-    "a-square-the-price",
-    "the-closing",
-  ]);
-  expect(show?.steps.at(-1)?.heading).toBe("Which would you take?");
-});
-
-test("in a series too a study leaves out what its author leaves out", () => {
-  const study = { ...studyResult.study, show: { without: ["before", "the-weakest-edge"] } };
-  const [show] = presentSeriesShows({ ...galleryResult, studies: [{ ...studyResult, study }] }, format);
-  expect(show?.steps.map(({ name }) => name)).toEqual([
-    "the-opening",
-    "the-flag",
-    "after",
-    "the-price",
-    "the-closing",
-  ]);
-});
-
-test("a series begins with its author's words", () => {
-  const opened = { ...series, body: "Look *twice*. Then walk back.\n\nMore to say." };
-  const [show] = presentSeriesShows({ ...galleryResult, series: [opened] }, format);
-  expect(show?.steps[0]).toMatchObject({
-    says: "Ines Valcourt: Look twice. Then walk back.",
-    speech: "From the quay. Look twice. Then walk back. More to say.",
-  });
-});
-
-test("a flag with several studies in one series is shown once", () => {
-  const rival = { ...studyResult, study: { ...studyResult.study, slug: "a-rival" } };
-  const entry = { drawing: "", slugs: ["a-square", "a-rival"] };
-  const result = {
-    ...galleryResult,
-    studies: [studyResult, rival],
-    series: [{ ...series, entries: [{ study: "a-square" }, { study: "a-rival" }] }],
-    survey: { entries: [entry] },
-  } as unknown as Parameters<typeof presentSeriesShows>[0];
-  const [show] = presentSeriesShows(result, format);
-  expect(show?.steps.map(({ anchor }) => anchor).slice(6, 9)).toEqual([
-    "a-rival-before",
-    "a-rival-after",
-    "a-rival-the-price",
-  ]);
-  const [opening] = show?.steps ?? [];
-  expect(opening?.picture.kind === "strip" && opening.picture.plates.length).toBe(1);
-  expect(show?.steps[6]?.heading).toMatch(/^Another proposal for /);
-  expect(show?.steps[6]?.speech).toMatch(/^Another proposal for .*\. First words\.$/);
 });

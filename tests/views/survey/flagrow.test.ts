@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { linkFrom } from "../../../src/views/address.ts";
+import { listRivals } from "../../../src/views/flag/findrivals.ts";
 import { presentFlagRow } from "../../../src/views/survey/flagrow.ts";
 import { createFormat } from "../../../src/words/format.ts";
 import { studyResult } from "../../publish/sample.ts";
@@ -59,15 +60,17 @@ test("a focus that lasts to no step sorts before all others, and is not no focus
   expect(row.lasts).toEqual({ text: "under 10 flag heights", value: "0" });
 });
 
-test("what readers said who named it, and of no other flag", () => {
-  const nominations = [
-    { flag: "flags/harbour-pilots.svg", by: "Marit Osseny", reason: "It is gone at dusk." },
-    { flag: "flags/harbour-pilots.svg", reason: "Too many stripes." },
-  ];
-  const said = survey.entries.map(
-    (entry) =>
-      presentFlagRow(entry, { studies: [studyResult], nominations }, linkFrom("/survey/"), createFormat("en"))
-        .nominated,
+test("what readers said who named it, with the way to its page; and of no other flag", () => {
+  const nominations = [{ flag: "flags/harbour-pilots.svg", reason: "Too many stripes." }];
+  const flags = new Map(
+    listRivals({ studies: [studyResult], survey, nominations }).map((flag) => [flag.entry.flag.file, flag]),
   );
-  expect(said).toEqual([[], ["Marit Osseny: It is gone at dusk.", "Too many stripes."], []]);
+  const shown = survey.entries.map((entry) =>
+    presentFlagRow(entry, { studies: [studyResult], flags }, linkFrom("/survey/"), createFormat("en")),
+  );
+  expect(shown.map(({ nominated }) => nominated)).toEqual([
+    undefined,
+    { said: ["Too many stripes."], address: "../flags/harbour-pilots/" },
+    undefined,
+  ]);
 });
