@@ -21,6 +21,7 @@ import { settleSeries } from "./settleseries.ts";
 import type { Store } from "./store/resultstore.ts";
 import { findAdoptedTwice } from "./survey/adoptedtwice.ts";
 import { type Ground, gridCollection, measureFlags } from "./survey/collection.ts";
+import { checkFlagNames } from "./survey/flagcalled.ts";
 import { surveyGallery } from "./survey/overview.ts";
 import type { GallerySurvey } from "./survey/surveyentry.ts";
 
@@ -79,7 +80,7 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
   ]);
   const leftOut = folders.filter((name) => !kept.has(name));
   const { series, problems: gaps } = settleSeries(loaded.series, { studies: compared, survey });
-  found.push(...gaps, ...findAdoptedTwice(survey, compared));
+  found.push(...gaps, ...findAdoptedTwice(survey, compared), ...checkFlagNames(survey, compared));
   const { nominations, addresses } = loaded;
   return {
     gallery,

@@ -331,6 +331,17 @@ export const valueRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/flag-called",
+    severity: "warning",
+    means: "Studies of one drawing call its flag by different names.",
+    why: "They share a page, which has one name: the one it had before, else the one that most of them give.",
+    example: {
+      file: "told",
+      wrong: "“flag: The ferry flag” and “flag: The old wheel” in two studies of one drawing",
+      right: "one name in both",
+    },
+  },
+  {
     id: "study/follows",
     severity: "warning",
     means: "“follows” names no study, or the study itself.",

@@ -1,5 +1,6 @@
 // Floor 8. Which flags have a page: those with several studies, which stand beside each other there, and those that readers name.
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
+import { callFlag } from "../../analysis/survey/flagcalled.ts";
 import type { SurveyEntry } from "../../analysis/survey/surveyentry.ts";
 import { compareText } from "../../problem/problem.ts";
 import { slugOf } from "../../words/addressslug.ts";
@@ -11,8 +12,9 @@ import { nameEntry } from "../survey/flagname.ts";
 
 /** A flag with two studies or more, or one that somebody nominates. */
 export interface RivalFlag {
-  /** Of the name that its oldest study gives it; without one, of that of its file. */
+  /** Of its name. */
   readonly slug: string;
+  /** By {@link callFlag}; where no study names it, by its file. */
   readonly name: string;
   readonly entry: SurveyEntry;
   /** The oldest first, undated last. */
@@ -37,7 +39,8 @@ export function listRivals({
   survey,
   studies,
   nominations = [],
-}: Pick<GalleryResult, "survey" | "studies" | "nominations">): readonly RivalFlag[] {
+  addresses = new Map(),
+}: Pick<GalleryResult, "survey" | "studies" | "nominations" | "addresses">): readonly RivalFlag[] {
   const bySlug = new Map(studies.map((one) => [one.study.slug, one]));
   const flags = (survey?.entries ?? []).flatMap((entry): readonly RivalFlag[] => {
     const own = entry.slugs.flatMap((slug) => bySlug.get(slug) ?? []).sort(compareAge);
@@ -45,10 +48,15 @@ export function listRivals({
       .filter(({ flag }) => flag === entry.flag.file)
       .map(({ by, reason }) => (by === undefined ? reason : `${by}: ${reason}`));
     if (own.length < 2 && nominated.length === 0) return [];
-    const name = own[0]?.study.flag ?? nameEntry(entry, studies);
+    const isKnown = (called: string) => addresses.has(formatFlagPath(slugOf(called)));
+    const name =
+      callFlag(
+        own.map(({ study }) => study),
+        isKnown,
+      ) ?? nameEntry(entry, studies);
     return [{ slug: slugOf(name), name, entry, studies: own, nominated }];
   });
-  return separate(flags);
+  return separate(flags, addresses);
 }
 
 /** Slug of a study → what it says of its rivals. */
@@ -70,11 +78,24 @@ function compareAge({ study: a }: StudyResult, { study: b }: StudyResult): numbe
   return compareText(a.date ?? "~", b.date ?? "~") || compareText(a.slug, b.slug);
 }
 
-/** Different flags of one name: all but the first, by the slug of its oldest study or its file, have that behind theirs. */
-function separate(flags: readonly RivalFlag[]): readonly RivalFlag[] {
+/**
+ * Different flags of one name: the one with most studies whose addresses are known, then with most studies, has it; the others,
+ * by the slug of their oldest study or their file, have that behind theirs.
+ */
+function separate(
+  flags: readonly RivalFlag[],
+  addresses: ReadonlyMap<string, unknown>,
+): readonly RivalFlag[] {
   const taken = new Set<string>();
   const oldestOf = ({ studies: [first], entry }: RivalFlag) => first?.study.slug ?? slugOf(entry.flag.file);
-  const inOrder = [...flags].sort((a, b) => compareText(oldestOf(a), oldestOf(b)));
+  const countKnown = ({ studies }: RivalFlag) =>
+    studies.filter(({ study }) => addresses.has(formatStudyPath(study.slug))).length;
+  const inOrder = [...flags].sort(
+    (a, b) =>
+      countKnown(b) - countKnown(a) ||
+      b.studies.length - a.studies.length ||
+      compareText(oldestOf(a), oldestOf(b)),
+  );
   const named = inOrder.map((flag) => {
     const slug = taken.has(flag.slug) ? `${flag.slug}-${oldestOf(flag)}` : flag.slug;
     taken.add(slug);

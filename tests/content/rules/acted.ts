@@ -162,6 +162,15 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
     };
     return inFolder({ ...plain, ...files }, (root) => analyseGallery(join(root, "content")));
   },
+  "study/flag-called": (isWrong) => {
+    const called = (name: string) => rightStudy.replace("status: open", `status: open\nflag: ${name}`);
+    const files = {
+      "content/studies/ferry/study.md": called("The ferry flag"),
+      "content/studies/rival/study.md": called(isWrong ? "The old wheel" : "The ferry flag"),
+      "content/studies/rival/original.svg": rightDrawing,
+    };
+    return inFolder({ ...plain, ...files }, (root) => analyseGallery(join(root, "content")));
+  },
   "study/colour-small": (isWrong) =>
     compareDrawing(
       "ferry.svg",

@@ -13,7 +13,7 @@ import { rivalResult, studiesNamed } from "./rivals.ts";
 
 const format = createFormat("en");
 
-test("the oldest study comes first and names the flag; undated ones come last", () => {
+test("the oldest study comes first, and names the flag where each has another name; undated ones come last", () => {
   const [flag, ...others] = listRivals(
     rivalResult(
       [["b", "2026-05-01"], ["undated"], ["a", "2026-06-01"]].map(([slug = "", date]) => ({ slug, date })),
@@ -52,6 +52,40 @@ test("two flags of one name have two addresses", () => {
     survey: { entries: [...(other.survey?.entries ?? []), ...(one.survey?.entries ?? [])], failed: [] },
   };
   expect(listRivals(both).map(({ slug }) => slug)).toEqual(["the-gull", "the-gull-c"]);
+});
+
+test("a newcomer with an old date takes neither the name nor the address of a flag", () => {
+  const honest = [
+    { slug: "a", date: "2026-05-01", flag: "The gull" },
+    { slug: "b", date: "2026-06-01", flag: "the Gull" },
+  ];
+  const backdated = { slug: "m", date: "1850-01-01", flag: "Stolen" };
+  expect(listRivals(rivalResult([...honest, backdated]))).toMatchObject([
+    { slug: "the-gull", name: "The gull" },
+  ]);
+  // Three against two: what was published before counts.
+  const gang = [backdated, { ...backdated, slug: "n" }, { ...backdated, slug: "o" }];
+  const addresses = new Map([
+    ["/flags/the-gull/", {}],
+    ["/studies/a/", {}],
+    ["/studies/b/", {}],
+  ]);
+  expect(listRivals({ ...rivalResult([...honest, ...gang]), addresses })).toMatchObject([
+    { slug: "the-gull" },
+  ]);
+  // Another flag of that name does not have its address either.
+  const own = rivalResult(honest);
+  const other = rivalResult(gang.map((one) => ({ ...one, flag: "The gull" })));
+  const both = {
+    addresses,
+    studies: [...own.studies, ...other.studies],
+    survey: { entries: [...(other.survey?.entries ?? []), ...(own.survey?.entries ?? [])], failed: [] },
+  };
+  const flags = listRivals(both).map(({ slug, studies }) => [slug, studies.length]);
+  expect(flags).toEqual([
+    ["the-gull", 2],
+    ["the-gull-m", 3],
+  ]);
 });
 
 test("each study says how many there are, and leads to them", () => {
