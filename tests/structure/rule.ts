@@ -41,7 +41,7 @@ const readers: Readonly<Record<string, string>> = {
     "content, what is kept, locks, hidden folders, sites: bounded, and through no link",
   "src/content/disk/pathkind.ts": "what is at a path; opens nothing",
   "src/content/disk/packagefile.ts": "what came with the package",
-  "src/analysis/jobs/childmemory.ts": "/proc",
+  "src/analysis/jobs/childusage.ts": "/proc",
   "src/publish/folder/lockowner.ts": "/proc",
   "src/preview/watchfolder.ts": "hears that something changed; reads nothing",
   "src/publish/folder/writedisk.ts": "reads back what it wrote, to compare it",

@@ -5,12 +5,12 @@ import { join } from "node:path";
 import { findRefusal, type Refusal, refusalProblem } from "../../content/disk/machinelimit.ts";
 import { programFolder } from "../../content/disk/packagefile.ts";
 import { type Outcome, type Problem, report } from "../../problem/problem.ts";
-import { measureResident } from "./childmemory.ts";
+import { measureProcessor, measureResident } from "./childusage.ts";
 import type { JobKind } from "./job.ts";
 import type { Request } from "./worker.ts";
 
 export interface ChildLimits {
-  /** Longest time for one job. */
+  /** Longest time for one job; on a busy machine, where it has less than half of the processor, up to four times as long. */
   readonly seconds: number;
   /** Most memory for one child, resident. Watched on Linux; elsewhere only JavaScript's own memory is limited. */
   readonly megabytes: number;
@@ -46,7 +46,9 @@ export class Child {
   private readonly tell: { readonly free: () => void; readonly gone: () => void };
   /** Whether it has started. */
   isReady = false;
-  private job: { readonly id: number; readonly waiting: Waiting; started: number } | undefined;
+  private job:
+    | { readonly id: number; readonly waiting: Waiting; started: number; worked: number }
+    | undefined;
   private jobs = 0;
   private reason: Reason = "study/crashed";
   private watch: NodeJS.Timeout | undefined;
@@ -77,7 +79,7 @@ export class Child {
 
   give(waiting: Waiting): void {
     this.jobs += 1;
-    this.job = { id: this.jobs, waiting, started: performance.now() };
+    this.job = { id: this.jobs, waiting, started: performance.now(), worked: 0 };
     this.watch = setInterval(() => this.check(), 100);
     if (this.isReady) this.send();
   }
@@ -85,6 +87,7 @@ export class Child {
   private send(): void {
     if (this.job === undefined) return;
     this.job.started = performance.now();
+    this.job.worked = measureProcessor(this.child.pid) ?? 0;
     this.child.send({ ...this.job.waiting.request, id: this.job.id }, (error) => {
       if (error !== null) this.kill();
     });
@@ -94,12 +97,18 @@ export class Child {
 
   private check(): void {
     if (this.job === undefined || !this.isReady) return;
-    const { started, waiting } = this.job;
-    if (performance.now() - started > 1000 * secondsFor(waiting.request.kind, this.limits))
-      this.reason = "study/too-slow";
+    if (this.isLate(this.job)) this.reason = "study/too-slow";
     else if (measureResident(this.child.pid) > this.limits.megabytes) this.reason = "study/too-much-memory";
     else return;
     this.kill();
+  }
+
+  private isLate({ started, worked, waiting }: NonNullable<typeof this.job>): boolean {
+    const seconds = secondsFor(waiting.request.kind, this.limits);
+    const passed = (performance.now() - started) / 1000;
+    if (passed <= seconds) return false;
+    const own = measureProcessor(this.child.pid);
+    return own === undefined || own - worked > seconds / 2 || passed > 4 * seconds;
   }
 
   private hear(answer: Answer): void {

@@ -1,7 +1,7 @@
 import { spawn } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { expect, test, vi } from "vitest";
-import { measureResident } from "../../../src/analysis/jobs/childmemory.ts";
+import { measureProcessor, measureResident } from "../../../src/analysis/jobs/childusage.ts";
 
 /** What the system calls the resident set of a process, in MB: VmRSS in /proc/…/status is in kB. */
 function residentOf(pid: number): number {
@@ -36,4 +36,17 @@ test("nobody holds nothing: no process, or one that is gone", () => {
   expect(measureResident(undefined)).toBe(0);
   // Above the largest number that Linux gives to a process (2²²).
   expect(measureResident(2 ** 22 + 1)).toBe(0);
+});
+
+test.runIf(process.platform === "linux")("the processor's time is what Node says of itself", () => {
+  const { user, system } = process.cpuUsage();
+  for (const end = performance.now() + 200; performance.now() < end; );
+  const said = (user + system) / 1e6;
+  const measured = measureProcessor(process.pid) ?? Number.NaN;
+  const after = process.cpuUsage();
+  // Ticks are a hundredth of a second each.
+  expect(measured).toBeGreaterThan(said - 0.03);
+  expect(measured).toBeLessThan((after.user + after.system) / 1e6 + 0.03);
+  expect(measureProcessor(undefined)).toBeUndefined();
+  expect(measureProcessor(2 ** 22 + 1)).toBeUndefined();
 });
