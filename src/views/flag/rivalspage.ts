@@ -19,6 +19,7 @@ import { recordList } from "../schemarecord.ts";
 import { presentChosen, type RulerView } from "../study/contrastruler.ts";
 import { presentLikeness } from "../study/likenessfact.ts";
 import { anchorOf, placeDrawing, surveyPath } from "../survey/flagname.ts";
+import { describeSurveyPicture, pictureSurvey } from "../survey/surveylinkview.ts";
 import { formatFlagPath, listRivals, type RivalFlag } from "./findrivals.ts";
 
 export interface RivalsPage {
@@ -123,11 +124,7 @@ function presentOne(
         title,
         description,
         section: "studies",
-        ...pictureFirst(
-          chosen.map(({ result }) => result),
-          all.gallery,
-          format,
-        ),
+        ...pictureFlag(chosen, all, format),
         record: recordList(title, description, all.gallery),
       },
       all.gallery,
@@ -153,6 +150,22 @@ function presentOne(
       address: link(at),
     })),
   };
+}
+
+/** The link picture of its first study; of a flag without one that of the survey, on which it stands. */
+function pictureFlag(
+  chosen: readonly Numbered[],
+  { gallery, survey }: GalleryResult,
+  format: Format,
+): ReturnType<typeof pictureFirst> {
+  if (chosen.length > 0)
+    return pictureFirst(
+      chosen.map(({ result }) => result),
+      gallery,
+      format,
+    );
+  const picture = survey && pictureSurvey(survey, gallery, format);
+  return picture ? { picture: { path: `/${picture.file}`, alt: describeSurveyPicture(picture) } } : {};
 }
 
 function presentOriginal({ entry, studies }: RivalFlag, link: Linker, format: Format): NumberedPlate {

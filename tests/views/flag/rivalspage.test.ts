@@ -72,5 +72,6 @@ test("who named a flag stands on its page, where it has no study too", () => {
     proposals: [],
     ruler: undefined,
   });
+  expect(page?.frame.share?.picture?.alt).toMatch(/^A sheet of flags\./);
   expect(page?.plates.map(({ plate }) => plate.src)).toEqual(["../../survey/flags/harbour-pilots.svg"]);
 });
