@@ -2,6 +2,7 @@
 import type { Hex } from "../colour/colour.ts";
 import type { Vision } from "../colour/vision.ts";
 import type { AddressNotes } from "../content/folder/addressfile.ts";
+import type { listFormer } from "../content/folder/formerly.ts";
 import type { Nomination } from "../content/gallery/nominationfile.ts";
 import type { Series } from "../content/series/series.ts";
 import type { Gallery, Study } from "../content/study/study.ts";
@@ -63,6 +64,8 @@ export interface GalleryResult {
   readonly nominations?: readonly Nomination[];
   /** What the list of addresses has; absent where there is none. */
   readonly addresses?: AddressNotes;
+  /** Old addresses of studies, drafts too, with the names they have now; absent where nobody looked. */
+  readonly former?: ReturnType<typeof listFormer>;
   /** The names of all folders in studies/, published or not; absent where nobody looked. */
   readonly folders?: readonly string[];
   /** Those of them that have an error, sorted; absent where nobody looked. */

@@ -4,6 +4,7 @@ import { runOrdered } from "../analysis/jobs/orderedqueue.ts";
 import type { GalleryResult } from "../analysis/result.ts";
 import type { AddressNotes } from "../content/folder/addressfile.ts";
 import type { AddressNote } from "../content/folder/addressline.ts";
+import type { GoneAddress } from "../views/goneaddress.ts";
 import { listPages } from "../views/pageaddress.ts";
 import { openSite, type SiteView } from "../views/siteview.ts";
 import type { StudyPage } from "../views/study/studypage.ts";
@@ -104,10 +105,25 @@ export async function makeTexts(
     }),
   );
   const gone = site.findGone(new Set(titles.keys()));
+  for (const address of listWithdrawn(gone, result)) addresses.set(address, { withdrawn: "" });
   for (const moved of divide(site.presentGone(gone, titles), goneAtOnce))
     await work(() => ({ view: { moved }, beside: [] }));
   await take(await listFilesBeside(result, { ...whole, shelves, studies: news }, joinLettering(lettering)));
   return { pages, picture: whole.survey.picture, addresses, kept };
+}
+
+/**
+ * The studies that are known to be gone: no other can say any more that it was one of them. A folder with an error that was
+ * never published may be one that was renamed.
+ */
+function listWithdrawn(
+  gone: readonly GoneAddress[],
+  { leftOut = [], addresses }: GalleryResult,
+): readonly string[] {
+  if (leftOut.some((slug) => addresses?.has(`/studies/${slug}/`) !== true)) return [];
+  return gone.flatMap(({ address, fate }) =>
+    fate === "withdrawn" && /^\/studies\/[^/]+\/$/.test(address) ? [address] : [],
+  );
 }
 
 interface Part {

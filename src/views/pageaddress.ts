@@ -1,6 +1,5 @@
 // Floor 8. The address of every page of a site, with what the page is called.
 import type { GalleryResult, StudyResult } from "../analysis/result.ts";
-import { listFormer } from "../content/folder/formerly.ts";
 import type { Gallery } from "../content/study/study.ts";
 import { createFormat } from "../words/format.ts";
 import { listPlacedEdges } from "./edge/edgeaddress.ts";
@@ -66,14 +65,11 @@ export function listStudyPages({ study: { slug }, comparison, ranking }: StudyRe
 
 /** Returns the addresses that a gallery has once it is published, without making the pages of its studies. */
 export function listAddresses(result: GalleryResult): readonly string[] {
-  const { gallery, addresses } = result;
-  const { ordered, presentShared } = openSite(result, undefined);
+  const { gallery } = result;
+  const { ordered, former, presentShared } = openSite(result, undefined);
   const own = new Map(ordered.map((one) => [one.study.slug, listStudyPages(one)]));
   const isMoved = (path: string): boolean => !/\/(?:show|sheet)\/$/.test(path);
-  const former = listFormer(
-    ordered.map(({ study }) => study),
-    addresses,
-  ).flatMap(({ from, to }) =>
+  const moved = former.flatMap(({ from, to }) =>
     (own.get(to) ?? [])
       .filter(isMoved)
       .map((path) => path.replace(formatStudyPath(to), formatStudyPath(from))),
@@ -81,7 +77,7 @@ export function listAddresses(result: GalleryResult): readonly string[] {
   const tags = presentLoneTags(ordered, ordered, gallery, createFormat(gallery.language));
   return [
     ...[...own.values()].flat(),
-    ...former,
+    ...moved,
     ...listPages({ ...presentShared(), moved: tags }, gallery).keys(),
   ];
 }

@@ -64,6 +64,8 @@ export interface OpenSite {
   readonly ordered: readonly StudyResult[];
   presentStudies(some: readonly StudyResult[]): StudyPages;
   presentShared(): SharedPages;
+  /** Old addresses of studies, and the names they have now. */
+  readonly former: NonNullable<GalleryResult["former"]>;
   /** Where addresses lead once no page is at them: old ones of studies to the new, flags with rivals to their oldest study. */
   readonly leads: ReadonlyMap<string, string>;
   /** What becomes of the addresses of the list, and of `more`, that are none of `live`, which are those there are. */
@@ -93,10 +95,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
     ...(survey && { survey }),
   };
   const namesakes = indexNames(ordered);
-  const former = listFormer(
-    ordered.map(({ study }) => study),
-    result.addresses,
-  );
+  const { former = listFormer(ordered.map(({ study }) => study)) } = result;
   const leads = new Map([
     ...former.map(({ from, to }) => [formatStudyPath(from), formatStudyPath(to)] as const),
     ...rivals.flatMap(({ slug, studies: [oldest] }) =>
@@ -105,6 +104,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
   ]);
   return {
     ordered,
+    former,
     leads,
     findGone: (live, more = []) => {
       const { addresses = new Map(), folders = [] } = result;

@@ -57,7 +57,11 @@ test("in the content folder itself nothing is kept: it goes to the user's home",
   const [folder, home] = [await makeFolder(content), await makeFolder({})];
   const { status } = await run(join(folder, "content"), home, "publish", ".", "--out", join(folder, "site"));
   expect(status).toBe(0);
-  expect((await readdir(join(folder, "content"))).sort()).toEqual(["gallery.yaml", "studies"]);
+  expect((await readdir(join(folder, "content"))).sort()).toEqual([
+    "addresses.txt",
+    "gallery.yaml",
+    "studies",
+  ]);
   expect(await countEntries(join(home, ".cache/counterchange/kept"))).toBeGreaterThan(1);
 });
 

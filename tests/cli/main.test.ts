@@ -132,7 +132,7 @@ preview has no option “--strict”.
     ["check", "-x"],
     `\
 check has no option “-x”.
-    The options are: --json, --markdown, --strict, --cache, --help.
+    The options are: --json, --markdown, --against, --strict, --cache, --help.
 `,
   ],
   [
@@ -146,7 +146,7 @@ measure needs a file.
     ["check", "content", "more"],
     `\
 check does not know what to do with “more”.
-    Type: counterchange check [CONTENT] [--json | --markdown] [--strict] [--cache DIR]
+    Type: counterchange check [CONTENT] [--json | --markdown] [--against DIR] [--strict] [--cache DIR]
 `,
   ],
   [

@@ -253,6 +253,8 @@ test("over the seasons: a study is renamed, one breaks and stays as it was, one 
   for (const address of ["/studies/lamp/", "/studies/lamp/sheet/", "/studies/lamp/edges/7a1020-ffffff/"])
     expect(await page(address)).toContain(`<aside class="kept">${lastGoodNote}</aside>`);
   expect(await readFile(at("published/studies/lamp/original.svg"), "utf8")).toBe(lamp);
+  // What is gone cannot be claimed later.
+  expect(await readFile(at("content/addresses.txt"), "utf8")).toMatch(/^\/studies\/mill\/ withdrawn$/m);
   // It is in no list.
   expect(await readFile(at("published/studies.json"), "utf8")).not.toContain("lamp");
   expect(await page("/list/").catch(() => page("/"))).not.toContain("studies/lamp/");

@@ -60,8 +60,11 @@ const change =
 const edits: readonly Edit[] = [
   change((_, random) => ({ field: pick(random, fields) })),
   change((_, random) => ({ charge: pick(random, charges) })),
-  change(({ slug, former }, _, next) => ({ slug: `study-${next}`, former: [...former, slug] })),
-  change(({ slug }, _, next) => ({ slug: `study-${next}`, former: [slug] })),
+  // Of a study that is broken nobody can read what it was called.
+  change(({ slug, former, state }, _, next) =>
+    state === "broken" ? {} : { slug: `study-${next}`, former: [...former, slug] },
+  ),
+  change(({ slug, state }, _, next) => (state === "open" ? { slug: `study-${next}`, former: [slug] } : {})),
   change(({ state }) => ({ state: state === "broken" ? "open" : "broken" })),
   change(({ state }) => ({ state: state === "draft" ? "open" : "draft" })),
   change((_, random) => ({ flag: `The flag of ${pick(random, ["noon", "dusk", "dawn"])}` })),

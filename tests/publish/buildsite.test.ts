@@ -3,13 +3,14 @@ import path from "node:path";
 import { expect, test } from "vitest";
 import { buildSite } from "../../src/publish/buildsite.ts";
 import { OutputError } from "../../src/publish/folder/diskfailure.ts";
+import { lastGoodNote } from "../../src/words/movedphrase.ts";
 import { makeContent, makeLargerContent, writeContent, writeStudy } from "../faults/gallery.ts";
 import { checkWhole, readListed } from "../faults/whole.ts";
 import { makeRoom } from "./room.ts";
 
 const pathsOf = (site: string) => readListed(site).files.map((file) => file.path);
 
-test("a content folder is published whole, a bad study left out and named; what is deleted is gone with the next", async () => {
+test("a content folder is published whole, a bad study named, its last good page kept; what is deleted is gone with the next", async () => {
   const room = await makeRoom();
   const [content, site] = [path.join(room, "content"), path.join(room, "_site")];
   await writeContent(content, makeLargerContent());
@@ -26,8 +27,11 @@ test("a content folder is published whole, a bad study left out and named; what 
   ).toContainEqual(["studies/low-tide/study.md", "error"]);
   checkWhole(site);
   expect(pathsOf(site).filter((file) => /^studies\/[^/]+\/index\.html$/.test(file))).toEqual([
+    "studies/low-tide/index.html",
     "studies/noon-gun/index.html",
   ]);
+  expect(second.kept).toEqual(["low-tide"]);
+  expect(await readFile(path.join(site, "studies/low-tide/index.html"), "utf8")).toContain(lastGoodNote);
   expect(await readFile(path.join(site, "index.html"), "utf8")).not.toContain("Slack water");
 });
 

@@ -78,7 +78,7 @@ function parseAddresses(source: Source): {
 
 /**
  * Returns the text of the list with `more` in it, each before the first line with a later address. What is there stays as it
- * is, but that an address without a note gets its lead.
+ * is, but that an address without a note gets its own.
  */
 export function addAddresses({ text, lines: old }: Source, more: AddressNotes): string {
   const lines = text === "" ? head : old.slice(0, old.at(-1) === "" ? -1 : undefined);
@@ -87,15 +87,16 @@ export function addAddresses({ text, lines: old }: Source, more: AddressNotes): 
     return read !== undefined && "address" in read ? read.address : undefined;
   };
   const { value: known } = parseAddresses({ file: addressFile, text, lines });
-  const isNew = ([address, { to }]: readonly [string, AddressNote]): boolean => {
+  const isEmpty = (note: AddressNote): boolean => Object.keys(note).length === 0;
+  const isNew = ([address, added]: readonly [string, AddressNote]): boolean => {
     const note = known.get(address);
-    return isAddress(address) && (note === undefined || (to !== undefined && Object.keys(note).length === 0));
+    return isAddress(address) && (note === undefined || (isEmpty(note) && !isEmpty(added)));
   };
   const added = new Map([...more].filter(isNew).sort(([a], [b]) => compareText(a, b)));
-  const fresh = [...added].map(([address, { to }]) => ({
-    address,
-    line: to === undefined ? address : `${address} -> ${to}`,
-  }));
+  const fresh = [...added].map(([address, { to, withdrawn }]) => {
+    const note = withdrawn === undefined ? "" : ` withdrawn ${withdrawn}`.trimEnd();
+    return { address, line: to === undefined ? `${address}${note}` : `${address} -> ${to}` };
+  });
   let at = 0;
   const whole: string[] = [];
   for (const line of lines) {

@@ -64,16 +64,17 @@ test("a new list says what it is", () => {
 });
 
 test("what is there stays, remarks and mistakes too; an address alone gets its lead, one with words does not", () => {
-  const text = "# ours\n/a/\nwhat?\n/c/\n\n/d/ withdrawn\n";
+  const text = "# ours\n/a/\nwhat?\n/c/\n\n/d/ withdrawn\n/f/\n";
   const more = new Map([
     ["/d/", { to: "/z/" }],
     ["/c/", { to: "/y/" }],
     ["/b/", {}],
     ["/a/", {}],
     ["/e/", {}],
+    ["/f/", { withdrawn: "" }],
   ]);
   expect(addAddresses(sourceOf(text), more)).toBe(
-    "# ours\n/a/\nwhat?\n/b/\n/c/ -> /y/\n\n/d/ withdrawn\n/e/\n",
+    "# ours\n/a/\nwhat?\n/b/\n/c/ -> /y/\n\n/d/ withdrawn\n/e/\n/f/ withdrawn\n",
   );
 });
 
