@@ -1,4 +1,8 @@
 // Floor 6. Many pieces of work side by side, a few at a time, each result handed on when its turn comes.
+import { pMapIterable } from "p-map";
+
+/** Results that may wait for one before them, for each piece of work at once: a slow one holds nobody up for long. */
+const mostWaiting = 8;
 
 /**
  * Does `work` on every item, at most `width` at once, and calls `take` with the results in the order of the items, each as
@@ -12,26 +16,10 @@ export async function runOrdered<Item, Result>(
   work: (item: Item) => Promise<Result>,
   take: (result: Result, index: number) => void,
 ): Promise<void> {
-  const waiting = new Map<number, Result>();
-  let begun = 0;
-  let taken = 0;
-  let isBroken = false;
-  const runOne = async (): Promise<void> => {
-    while (begun < items.length && !isBroken) {
-      const index = begun;
-      begun += 1;
-      try {
-        waiting.set(index, await work(items[index] as Item));
-      } catch (fault) {
-        isBroken = true;
-        throw fault;
-      }
-      for (let next = waiting.get(taken); next !== undefined; next = waiting.get(taken)) {
-        waiting.delete(taken);
-        taken += 1;
-        take(next, taken - 1);
-      }
-    }
-  };
-  await Promise.all(Array.from({ length: Math.min(width, items.length) }, runOne));
+  let index = 0;
+  const limits = { concurrency: width, backpressure: mostWaiting * width };
+  for await (const result of pMapIterable(items, work, limits)) {
+    take(result as Result, index);
+    index += 1;
+  }
 }
