@@ -12,7 +12,7 @@ import { nameEntry } from "../survey/flagname.ts";
 
 /** A flag with two studies or more, or one that somebody nominates. */
 export interface RivalFlag {
-  /** Of its name. */
+  /** Of its name; of that of its file where the flag had that address before. */
   readonly slug: string;
   /** By {@link callFlag}; where no study names it, by its file. */
   readonly name: string;
@@ -54,7 +54,14 @@ export function listRivals({
         own.map(({ study }) => study),
         isKnown,
       ) ?? nameEntry(entry, studies);
-    return [{ slug: slugOf(name), name, entry, studies: own, nominated }];
+    // Where readers named it before any study did, its address is of its file.
+    const file =
+      entry.flag.file
+        .split("/")
+        .at(-1)
+        ?.replace(/\.svg$/i, "") ?? name;
+    const slug = slugOf([name, file].find(isKnown) ?? name);
+    return [{ slug, name, entry, studies: own, nominated }];
   });
   return separate(flags, addresses);
 }

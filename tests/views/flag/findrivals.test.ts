@@ -88,6 +88,24 @@ test("a newcomer with an old date takes neither the name nor the address of a fl
   ]);
 });
 
+test("a flag that readers named first keeps its address when studies name it", () => {
+  const result = rivalResult([
+    { slug: "a", flag: "Three weirs" },
+    { slug: "b", flag: "Three weirs" },
+  ]);
+  const entries = (result.survey?.entries ?? []).map((entry) => ({
+    ...entry,
+    flag: { ...entry.flag, file: "flags/weirs.svg" },
+  }));
+  const list = (addresses: ReadonlyMap<string, object>) =>
+    listRivals({ ...result, survey: { entries, failed: [] }, addresses }).map(({ slug, name }) => [
+      slug,
+      name,
+    ]);
+  expect(list(new Map())).toEqual([["three-weirs", "Three weirs"]]);
+  expect(list(new Map([["/flags/weirs/", {}]]))).toEqual([["weirs", "Three weirs"]]);
+});
+
 test("each study says how many there are, and leads to them", () => {
   const index = indexRivals(listRivals(rivalResult([{ slug: "a" }, { slug: "b" }])));
   const link = linkFrom("/studies/a/");
