@@ -94,7 +94,7 @@ export function measureSteps(
   if (labels.size === 0) return steps;
   const pixels = wordsOf(picture);
   const { width, height } = map;
-  const inside = Uint8Array.from(map.labels, (label, at) => (labels.has(label) && isInside(map, at) ? 1 : 0));
+  const inside = map.labels.map((label, at) => (labels.has(label) && isInside(map, at) ? 1 : 0));
   const look = (first: number, stride: number, count: number): void => {
     let run = 0;
     for (let index = 0; index < count; index += 1) {

@@ -14,6 +14,9 @@ const reach = { hatched: 1, outline: 2 };
 /** Of a colour that has no lines, 0 to 255. */
 const tone = 190;
 
+/** Pixels across and down after which every hatching repeats: a multiple of an upright line's period and of a slanted one's. */
+const tile = 10 * hatchGrid.step;
+
 /** Where a pixel stands across lines of each direction. */
 const acrossOf: Readonly<Record<HatchLine, (x: number, y: number) => number>> = {
   vertical: (x) => x,
@@ -31,10 +34,11 @@ export function hatchPicture(
   hexes: readonly Hex[],
   isOutline = false,
 ): Picture {
-  const hatchings = hexes.map(hatchingOf);
-  const shades = [0, ...numberShades(hexes)];
+  const tiles = layTiles(hexes);
+  const shadeOf = [0, ...numberShades(hexes)];
+  const shades = labels.map((label) => shadeOf[label] ?? 0);
   const shadeAt = (x: number, y: number): number =>
-    x < 0 || y < 0 || x >= width || y >= height ? 0 : (shades[labels[y * width + x] ?? 0] ?? 0);
+    x < 0 || y < 0 || x >= width || y >= height ? 0 : (shades[y * width + x] ?? 0);
   const near = isOutline ? reach.outline : reach.hatched;
   const rgba = new Uint8Array(4 * width * height);
   for (let y = 0, at = 0; y < height; y += 1) {
@@ -46,8 +50,11 @@ export function hatchPicture(
         shadeAt(x, y + near) !== shade ||
         shadeAt(x - near, y) !== shade ||
         shadeAt(x, y - near) !== shade;
-      const ground = isOutline ? 255 : greyAt(hatchings[shade - 1] ?? { lines: [] }, x, y);
-      rgba.fill(isBorder ? 0 : ground, at, at + 3);
+      const ground = isOutline ? 255 : (tiles[shade - 1]?.[(y % tile) * tile + (x % tile)] ?? 0);
+      const grey = isBorder ? 0 : ground;
+      rgba[at] = grey;
+      rgba[at + 1] = grey;
+      rgba[at + 2] = grey;
       rgba[at + 3] = 255;
     }
   }
@@ -60,6 +67,19 @@ function numberShades(hexes: readonly Hex[]): readonly number[] {
   return all.map(
     (one) => 1 + all.findIndex((other) => one === other || measureDifference(one, other) < colourLimits.same),
   );
+}
+
+/** For each colour the greys of its hatching, row by row; colours of one hatching share them. */
+function layTiles(hexes: readonly Hex[]): readonly Uint8Array[] {
+  const laid = new Map<Hatching, Uint8Array>();
+  return hexes.map((hex) => {
+    const hatching = hatchingOf(hex);
+    const greys =
+      laid.get(hatching) ??
+      Uint8Array.from({ length: tile * tile }, (_, at) => greyAt(hatching, at % tile, Math.floor(at / tile)));
+    laid.set(hatching, greys);
+    return greys;
+  });
 }
 
 function greyAt({ lines, isDotted, isToned }: Hatching, x: number, y: number): number {
