@@ -35,9 +35,10 @@ interface Side {
  */
 export function findFimbriations(measure: Measure): readonly Fimbriation[] {
   const [height, width] = measure.proportions;
+  const besides = groupSides(measure.edges);
   return measure.colours.flatMap((line) => {
     if (line.vanishes || line.uneven !== null) return [];
-    const sides = listSides(line.id, measure.edges);
+    const sides = besides.get(line.id) ?? [];
     const length = sumLengths(sides) / 2;
     if (length === 0 || (line.share * width) / height / length > widest) return [];
     return findPairs(sides, measure).map(({ pair, across, colours }) => ({
@@ -49,11 +50,19 @@ export function findFimbriations(measure: Measure): readonly Fimbriation[] {
   });
 }
 
-/** Every paint beside `id`, with the edge between them, longest first. */
-function listSides(id: string, edges: readonly MeasuredEdge[]): readonly Side[] {
-  return edges
-    .flatMap((edge) => (edge.a === id ? [{ id: edge.b, edge }] : edge.b === id ? [{ id: edge.a, edge }] : []))
-    .sort((first, second) => second.edge.length - first.edge.length);
+/** Every paint beside each, with the edge between them, longest first. */
+function groupSides(edges: readonly MeasuredEdge[]): ReadonlyMap<string, readonly Side[]> {
+  const besides = new Map<string, Side[]>();
+  const put = (id: string, side: Side): void => {
+    const sides = besides.get(id);
+    if (sides === undefined) besides.set(id, [side]);
+    else sides.push(side);
+  };
+  for (const edge of edges.toSorted((first, second) => second.length - first.length)) {
+    put(edge.a, { id: edge.b, edge });
+    put(edge.b, { id: edge.a, edge });
+  }
+  return besides;
 }
 
 function findPairs(sides: readonly Side[], measure: Measure) {

@@ -102,9 +102,7 @@ export function measureSteps(
 ): ReadonlyMap<Label, number> {
   const longest = new Map<Label, number>();
   if (labels.size === 0) return longest;
-  const inside = Uint8Array.from(map.labels, (label, at) =>
-    labels.has(label as Label) && isInside(map, at) ? 1 : 0,
-  );
+  const inside = map.labels.map((label, at) => (labels.has(label as Label) && isInside(map, at) ? 1 : 0));
   for (const border of borders)
     for (const [label, pixels] of measureBorder(wordsOf(picture), map, inside, border))
       longest.set(label, Math.max(longest.get(label) ?? 0, pixels));
@@ -114,7 +112,7 @@ export function measureSteps(
 function measureBorder(
   pixels: ReturnType<typeof wordsOf>,
   { width, height, labels }: LabelMap,
-  inside: Uint8Array,
+  inside: LabelMap["labels"],
   { reach, isOther, isSame }: Border,
 ): ReadonlyMap<Label, number> {
   const steps = new Map<Label, number>();

@@ -15,7 +15,7 @@ vi.setConfig({ testTimeout: 60_000 });
 const many: GalleryResult = {
   ...surveyedGallery,
   gallery: { ...surveyedGallery.gallery, language: "ar" },
-  survey: { ...survey, entries: inventFlags(250) },
+  survey: { ...survey, entries: inventFlags(120) },
 };
 
 const room = openRoom({
@@ -194,26 +194,26 @@ test.each([true, false])(
   },
 );
 
-test("of 250 flags the field shows every flag, and the page is short until more is asked for", async () => {
+test("of 120 flags the field shows every flag, and the page is short until more is asked for", async () => {
   await open(room.sites.large, { viewport: { width: 1280, height: 900 } }, async (page) => {
     expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThanOrEqual(6000);
-    expect(await page.locator(".survey-more summary").textContent()).toBe("214 more flags");
+    expect(await page.locator(".survey-more summary").textContent()).toBe("84 more flags");
     const drawn = await page
       .locator(".field-rows .mini")
       .evaluateAll(
         (all: HTMLImageElement[]) => all.filter((one) => one.complete && one.naturalWidth > 0).length,
       );
-    expect(drawn).toBe(250);
+    expect(drawn).toBe(120);
     expect(await page.locator("tbody tr:visible").count()).toBe(36);
     await page.locator(".survey-more summary").click();
-    expect(await page.locator("tbody tr:visible").count()).toBe(250);
+    expect(await page.locator("tbody tr:visible").count()).toBe(120);
     // Sorted, the list is as long as before, with the last of all first.
     await page.locator('th[data-sort="clarity"] button').click();
     expect(await page.locator(".survey-table").first().locator("tbody tr").count()).toBe(36);
     const clarities = await page
       .locator('td[data-head="Clarity"]')
       .evaluateAll((all: HTMLElement[]) => all.map((cell) => Number(cell.dataset["value"])));
-    expect(clarities).toHaveLength(250);
+    expect(clarities).toHaveLength(120);
     expect(clarities).toEqual([...clarities].sort((a, b) => b - a));
   });
 });
@@ -221,8 +221,8 @@ test("of 250 flags the field shows every flag, and the page is short until more 
 test("on paper the field has its pictures, and the list all its rows", async () => {
   await open(room.sites.large, { viewport: { width: 700, height: 900 } }, async (page) => {
     await page.emulateMedia({ media: "print" });
-    expect(await page.locator(".field-rows .mini:visible").count()).toBe(250);
-    expect(await page.locator("tbody tr:visible").count()).toBe(250);
+    expect(await page.locator(".field-rows .mini:visible").count()).toBe(120);
+    expect(await page.locator("tbody tr:visible").count()).toBe(120);
     expect(await page.locator(".choose:visible, .chosen-bar:visible").count()).toBe(0);
   });
 });
@@ -265,7 +265,7 @@ test("chosen flags make an address that shows just these, and a file to begin st
       const fewer = new URLSearchParams((await page.locator(".chosen-only").getAttribute("href")) ?? "");
       expect(fewer.get("flags")).toBe(keys[1]);
       await page.locator(".chosen-all").click();
-      await expect.poll(() => page.locator(".dot:visible").count()).toBe(250);
+      await expect.poll(() => page.locator(".dot:visible").count()).toBe(120);
       expect(complaints).toEqual([]);
     },
     address,

@@ -52,8 +52,8 @@ async function edited(name: string, edit: (text: string) => string, use: () => P
   await writeFile(join(copy, name), text);
 }
 
-test("four that begin at once all do their work, and leave one program and nothing else", async () => {
-  const said = await Promise.all([1, 2, 3, 4].map(version));
+test("two that begin at once both do their work, and leave one program and nothing else", async () => {
+  const said = await Promise.all([version(), version()]);
   for (const one of said) expect(one).toMatch(/^0 counterchange \d/);
   const compiled = await listCompiled();
   expect(compiled.filter((file) => file.endsWith(".tmp"))).toEqual([]);
@@ -70,9 +70,8 @@ test("an edit of a source counts at once, and so does one that takes it back", a
     (text) => text.replace("`counterchange $", "`edited $"),
     async () => expect(await version()).toContain("0 edited "),
   );
-  expect(await version()).toContain("0 counterchange ");
   await writeFile(join(copy, "src/cli/more.ts"), "export const more = 1;\n");
-  await version();
+  expect(await version()).toContain("0 counterchange ");
   expect(await listCompiled()).toContain(join(copy, "dist/src/cli/more.js"));
   await rm(join(copy, "src/cli/more.ts"));
   await version();

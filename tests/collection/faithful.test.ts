@@ -1,4 +1,4 @@
-// Every eighth of the 798 drawings: what proof.ts shows for all of them still holds.
+// Every sixteenth of the 798 drawings: what proof.ts shows for all of them still holds.
 import { expect, test } from "vitest";
 import { proveFile } from "./faithful.ts";
 import { listCollection } from "./files.ts";
@@ -11,7 +11,7 @@ test("reading, writing and recolouring are faithful to real drawings", {
   const files = listCollection();
   expect(files).toHaveLength(798);
   const proofs = [];
-  for (const file of files.filter((_, index) => index % 8 === 0)) proofs.push(await proveFile(file));
+  for (const file of files.filter((_, index) => index % 16 === 0)) proofs.push(await proveFile(file));
   const passes = countPasses(proofs);
   process.stdout.write(`${formatTable(proofs, 3)}\n`);
   for (const [index, rule] of rules.entries()) {

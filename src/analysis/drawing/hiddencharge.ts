@@ -46,7 +46,8 @@ export async function findHiddenCharge({
   );
   const layers = await renderMap({ ...findPaints(resolved), uses: own, paints }, view, viewing.render);
   const uppermost = findUppermostAtBorder(layers);
-  const mask = Uint8Array.from(layers.labels, (label) => (label > uppermost ? 1 : 0));
+  const mask = new Uint8Array(layers.labels.length);
+  for (let at = 0; at < mask.length; at += 1) if ((layers.labels[at] as number) > uppermost) mask[at] = 1;
   const found = findPieces(mask, view.width, view.height);
   const figures = countFigures(found, view, findField(view, ground.focus.mask));
   const piece = found.pieces.findIndex((one, index) => {
@@ -66,7 +67,14 @@ function findUppermostAtBorder({ width, height, labels }: LabelMap): number {
     const x = at % width;
     const y = (at - x) / width;
     const isNear = Math.min(x, y, width - 1 - x, height - 1 - y) < edge;
-    if (isNear || [at - 1, at + 1, at - width, at + width].some((next) => labels[next] === 0)) most = label;
+    if (
+      isNear ||
+      labels[at - 1] === 0 ||
+      labels[at + 1] === 0 ||
+      labels[at - width] === 0 ||
+      labels[at + width] === 0
+    )
+      most = label;
   }
   return most;
 }
@@ -97,17 +105,18 @@ function countFigures(found: Pieces, { width, labels }: LabelMap, field: Uint8Ar
     const label = labels[at] as Label;
     paints.set(label, (paints.get(label) ?? 0) + 1);
   };
+  const steps = [-1, 1, -width, width];
   for (let at = 0; at < pieceOf.length; at += 1) {
-    const figure = figures[pieceOf[at] as number];
-    if (figure === undefined) continue;
+    if (pieceOf[at] === -1) continue;
+    const figure = figures[pieceOf[at] as number] as Figure;
     if (field[at] === 1) {
       figure.missed += 1;
       count(figure.paints, at);
     }
-    for (const next of [at - 1, at + 1, at - width, at + width]) {
-      if (pieceOf[next] !== -1) continue;
+    for (const step of steps) {
+      if (pieceOf[at + step] !== -1) continue;
       figure.sides += 1;
-      count(figure.around, next);
+      count(figure.around, at + step);
     }
   }
   return figures;

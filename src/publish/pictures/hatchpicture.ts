@@ -16,6 +16,9 @@ const reach = { hatched: 1, outline: 2 };
 /** Of a colour that has no lines, 0 to 255. */
 const tone = 190;
 
+/** Pixels across and down after which every hatching repeats: a multiple of an upright line's period and of a slanted one's. */
+const tile = 10 * hatchGrid.step;
+
 /** Where a pixel stands across lines of each direction. */
 const acrossOf: Readonly<Record<HatchLine, (x: number, y: number) => number>> = {
   vertical: (x) => x,
@@ -29,7 +32,7 @@ const acrossOf: Readonly<Record<HatchLine, (x: number, y: number) => number>> = 
  * a paint. Lines part what two colours to the eye show, and run along the border; what is transparent stays so.
  */
 export function hatchPicture(map: LabelMap, hexes: List<PaintIndex, Hex>, isOutline = false): Picture {
-  const hatchings = hexes.map(hatchingOf);
+  const tiles = layTiles(hexes);
   const { width, height, labels } = joinLabels(map, findShades(hexes).map(labelOf));
   const shadeAt = (x: number, y: number): number =>
     x < 0 || y < 0 || x >= width || y >= height ? 0 : (labels[y * width + x] ?? 0);
@@ -44,8 +47,13 @@ export function hatchPicture(map: LabelMap, hexes: List<PaintIndex, Hex>, isOutl
         shadeAt(x, y + near) !== shade ||
         shadeAt(x - near, y) !== shade ||
         shadeAt(x, y - near) !== shade;
-      const ground = isOutline ? 255 : greyAt(hatchings[paintOf(shade as Label)] ?? { lines: [] }, x, y);
-      rgba.fill(isBorder ? 0 : ground, at, at + 3);
+      const ground = isOutline
+        ? 255
+        : (tiles[paintOf(shade as Label)]?.[(y % tile) * tile + (x % tile)] ?? 0);
+      const grey = isBorder ? 0 : ground;
+      rgba[at] = grey;
+      rgba[at + 1] = grey;
+      rgba[at + 2] = grey;
       rgba[at + 3] = 255;
     }
   }
@@ -58,6 +66,19 @@ function findShades(hexes: List<PaintIndex, Hex>): List<PaintIndex, PaintIndex> 
   return all.map((one) =>
     all.findIndex((other) => one === other || measureDifference(one, other) < colourLimits.same),
   );
+}
+
+/** For each colour the greys of its hatching, row by row; colours of one hatching share them. */
+function layTiles(hexes: List<PaintIndex, Hex>): List<PaintIndex, Uint8Array> {
+  const laid = new Map<Hatching, Uint8Array>();
+  return hexes.map((hex) => {
+    const hatching = hatchingOf(hex);
+    const greys =
+      laid.get(hatching) ??
+      Uint8Array.from({ length: tile * tile }, (_, at) => greyAt(hatching, at % tile, Math.floor(at / tile)));
+    laid.set(hatching, greys);
+    return greys;
+  });
 }
 
 function greyAt({ lines, isDotted, isToned }: Hatching, x: number, y: number): number {

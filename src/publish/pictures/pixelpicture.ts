@@ -42,8 +42,9 @@ export function encodeMatrix(picture: string): Promise<Buffer> {
 /** Encodes a picture as PNG; transparency only where there is any. */
 export async function encodePng({ width, height, rgba }: Picture, isRedesign: boolean): Promise<Buffer> {
   const raw = sharp(rgba, { raw: { width, height, channels: 4 } });
-  const isOpaque = rgba.every((value, index) => index % 4 !== 3 || value === 255);
-  const image = isOpaque ? raw.removeAlpha() : raw;
+  let at = 3;
+  while (at < rgba.length && rgba[at] === 255) at += 4;
+  const image = at < rgba.length ? raw : raw.removeAlpha();
   const said = isRedesign ? image.withExif({ IFD0: { ImageDescription: unofficial } }) : image;
   return said.png({ compressionLevel: 9, adaptiveFiltering: true, palette: false }).toBuffer();
 }

@@ -69,10 +69,10 @@ describe("Pool", { timeout: 60_000 }, () => {
   test("each job gets its own answer; with one child they end in the order in which they came", async () => {
     const pool = open({ size: 1 });
     const ended: string[] = [];
-    const files = Array.from({ length: 8 }, (_, index) => `${index}.svg`);
+    const files = Array.from({ length: 4 }, (_, index) => `${index}.svg`);
     const outcomes = await Promise.all(
       files.map(async (file, index) => {
-        const outcome = await measure(pool, file, draw(field(white) + disc(150, 100, 10 * (index + 1), red)));
+        const outcome = await measure(pool, file, draw(field(white) + disc(150, 100, 20 * (index + 1), red)));
         ended.push(file);
         return outcome;
       }),
@@ -81,7 +81,7 @@ describe("Pool", { timeout: 60_000 }, () => {
     expect(ended).toEqual(files);
     // π r² of 60,000.
     for (const [index, { value }] of outcomes.entries()) {
-      const share = (Math.PI * (10 * (index + 1)) ** 2) / 60_000;
+      const share = (Math.PI * (20 * (index + 1)) ** 2) / 60_000;
       expect(Math.abs((value?.colours.find(({ hex }) => hex === red)?.share ?? 0) - share)).toBeLessThan(
         0.002,
       );
@@ -90,7 +90,7 @@ describe("Pool", { timeout: 60_000 }, () => {
 
   test("with several children each job still gets its own answer", async () => {
     const pool = open({ size: 3 });
-    const files = Array.from({ length: 12 }, (_, index) => `${index}.svg`);
+    const files = Array.from({ length: 6 }, (_, index) => `${index}.svg`);
     const outcomes = await Promise.all(files.map((file) => measure(pool, file)));
     expect(outcomes.map(({ value }) => value?.file)).toEqual(files);
   });

@@ -19,6 +19,7 @@ import { makeFiles } from "../../../src/publish/pictures/makefiles.ts";
 import { readDrawing as readBytes } from "../../../src/svg/gate/sanitise.ts";
 import { listWorkers } from "../../analysis/children.ts";
 import { systemError } from "../../faults/disk.ts";
+import { openKept } from "../../kept.ts";
 import { rightDrawing, rightGallery, rightSeries, rightStudy } from "../mistakes.ts";
 import { inFolder, type Side } from "./making.ts";
 
@@ -34,6 +35,10 @@ const bytes = Buffer.from(rightDrawing);
 const options = { cloth: defaultCloth, distance: 40, palette: new Map<string, string>() };
 
 const open = (path: string): Asked => inFolder(files, (root) => readDrawing(join(root, path)));
+
+/** What the examples share is measured once. */
+const analyse = async (content: string, minutes = 60): Asked =>
+  analyseGallery(content, { minutes, store: await openKept() });
 
 /** Measures the drawing in a child of its own; `meanwhile` happens to the child while it works. */
 async function measure(
@@ -103,7 +108,7 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
   "study/too-many-files": async (isWrong) =>
     keepWithin("studies/ferry", entriesOf(isWrong ? 501 : 500), "files"),
   "study/out-of-time": (isWrong) =>
-    inFolder(plain, (root) => analyseGallery(join(root, "content"), isWrong ? { minutes: 0 } : {})),
+    inFolder(plain, (root) => analyse(join(root, "content"), isWrong ? 0 : 60)),
   "study/folder-named": (isWrong) => open(isWrong ? "content/flags" : "content/flags/ferry.svg"),
   // No system opens a name of 300 letters; which user may read what depends on who runs the test.
   "study/unreadable": (isWrong) => open(isWrong ? `${"a".repeat(300)}.svg` : "content/flags/ferry.svg"),
@@ -128,7 +133,7 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
   "series/left-out": (isWrong) => {
     const study = isWrong ? rightStudy.replace("status: open", "status: draft") : rightStudy;
     const series = { "content/studies/ferry/study.md": study, "content/series/quay.md": rightSeries };
-    return inFolder({ ...plain, ...series }, (root) => analyseGallery(join(root, "content")));
+    return inFolder({ ...plain, ...series }, (root) => analyse(join(root, "content")));
   },
   "address/file-size": (isWrong) =>
     inFolder({ "addresses.txt": "/a/\n".repeat(isWrong ? 2_200_000 : 2) }, (root) =>
@@ -143,9 +148,8 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
       return listed(await keepAddresses(join(root, "content"), new Map([["/a/", {}]]), broken));
     }),
   "study/answer-link": (isWrong) => answer(`link: ${isWrong ? "" : "https://"}forum.example/77`, loadGallery),
-  "study/answer-edge": (isWrong) => answer(`edge: white / ${isWrong ? "pink" : "dark blue"}`, analyseGallery),
-  "study/answer-option": (isWrong) =>
-    answer(`option: ${isWrong ? "pink" : "white"} to yellow`, analyseGallery),
+  "study/answer-edge": (isWrong) => answer(`edge: white / ${isWrong ? "pink" : "dark blue"}`, analyse),
+  "study/answer-option": (isWrong) => answer(`option: ${isWrong ? "pink" : "white"} to yellow`, analyse),
   "study/follows": (isWrong) => decide(isWrong ? "follows: fery-wheel" : "status: open"),
   "study/decision-twice": (isWrong) =>
     decide(`status: adopted\n${isWrong ? "decision: So.\n" : ""}${decided}`),
@@ -160,7 +164,7 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
       "content/studies/rival/study.md": rival,
       "content/studies/rival/original.svg": rightDrawing,
     };
-    return inFolder({ ...plain, ...files }, (root) => analyseGallery(join(root, "content")));
+    return inFolder({ ...plain, ...files }, (root) => analyse(join(root, "content")));
   },
   "study/flag-called": (isWrong) => {
     const called = (name: string) => rightStudy.replace("status: open", `status: open\nflag: ${name}`);
@@ -169,7 +173,7 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
       "content/studies/rival/study.md": called(isWrong ? "The old wheel" : "The ferry flag"),
       "content/studies/rival/original.svg": rightDrawing,
     };
-    return inFolder({ ...plain, ...files }, (root) => analyseGallery(join(root, "content")));
+    return inFolder({ ...plain, ...files }, (root) => analyse(join(root, "content")));
   },
   "study/colour-small": (isWrong) =>
     compareDrawing(

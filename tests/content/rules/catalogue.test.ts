@@ -1,13 +1,22 @@
 // The catalogue of rules is whole and true: it has every rule that the code can raise and no other, each wrong example
 // raises its rule and nothing else, and each right one raises nothing.
-import { beforeAll, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { Pool } from "../../../src/analysis/jobs/pool.ts";
 import { anchorOf, ruleChapters } from "../../../src/content/rules/catalogue.ts";
 import type { Rule } from "../../../src/content/rules/rule.ts";
+import { openKept } from "../../kept.ts";
 import { readSources } from "../../structure/source.ts";
 import { rightGallery } from "../mistakes.ts";
 import { act, acted } from "./acted.ts";
 import { type Files, filesOf, rulesBySlug, rulesIn, type Side } from "./making.ts";
 import { told } from "./told.ts";
+
+/** One pool measures all examples: most are alike, and found in the store. */
+let pool: Pool;
+beforeAll(async () => {
+  pool = new Pool({}, await openKept());
+});
+afterAll(() => pool.close());
 
 const rules = ruleChapters.flatMap((chapter) => chapter.rules);
 const ids = rules.map(({ id }) => id);
@@ -67,7 +76,7 @@ describe("examples in a study", () => {
         for (const [path, text] of Object.entries(filesOf(rule, side)))
           files[path.replace("studies/ferry/", `studies/${slugOf(rule)}/`)] = readdress(rule, text);
       }
-      found[side] = await rulesBySlug(files, alone.map(slugOf));
+      found[side] = await rulesBySlug(files, alone.map(slugOf), pool);
     }
   });
 
@@ -90,12 +99,15 @@ describe("examples in a content folder", () => {
       : { "gallery.yaml": rightGallery, ...files };
 
   test.each(whole)("$id", async (rule) => {
-    expect(await rulesIn(withSettings(rule, filesOf(rule, "wrong")))).toEqual([rule.id]);
-    expect(await rulesIn(withSettings(rule, filesOf(rule, "right")))).toEqual([]);
+    expect(await rulesIn(withSettings(rule, filesOf(rule, "wrong")), pool)).toEqual([rule.id]);
+    expect(await rulesIn(withSettings(rule, filesOf(rule, "right")), pool)).toEqual([]);
   });
 });
 
 describe("examples that are acted out", () => {
+  // Children that work are counted in these.
+  beforeAll(() => pool.close());
+
   test.each(acted)("%s", { timeout: 60_000 }, async (id) => {
     expect(ids).toContain(id);
     expect([...new Set(await act(id, "wrong"))]).toEqual([id]);

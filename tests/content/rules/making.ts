@@ -3,12 +3,11 @@ import { mkdir, mkdtemp, rm, symlink, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { analyseGallery } from "../../../src/analysis/analysegallery.ts";
-import { Pool } from "../../../src/analysis/jobs/pool.ts";
+import type { Line } from "../../../src/analysis/jobs/pool.ts";
 import { measureStudy } from "../../../src/analysis/jobs/studyjob.ts";
 import { loadGallery, readOriginal } from "../../../src/content/folder/loadgallery.ts";
 import type { Rule } from "../../../src/content/rules/rule.ts";
 import { checkProse } from "../../../src/content/study/prosecheck.ts";
-import { openKept } from "../../kept.ts";
 import { rightDrawing, rightGallery, rightSeries, rightStudy } from "../mistakes.ts";
 import { told } from "./told.ts";
 
@@ -145,9 +144,9 @@ export async function inFolder<T>(files: Files, work: (root: string) => Promise<
 }
 
 /** The rules of all problems of a content folder, each once. */
-export async function rulesIn(files: Files): Promise<readonly string[]> {
+export async function rulesIn(files: Files, line: Line): Promise<readonly string[]> {
   return inFolder(files, async (root) => {
-    const { problems } = await analyseGallery(root, { drafts: true, store: await openKept() });
+    const { problems } = await analyseGallery(root, { drafts: true, line });
     return [...new Set(problems.map(({ rule }) => rule))];
   });
 }
@@ -160,17 +159,16 @@ export async function rulesIn(files: Files): Promise<readonly string[]> {
 export async function rulesBySlug(
   files: Files,
   slugs: readonly string[],
+  line: Line,
 ): Promise<ReadonlyMap<string, readonly string[]>> {
   return inFolder(files, async (root) => {
     const { gallery, studies, problems } = await loadGallery(root);
     const all = [...problems];
-    const pool = new Pool({}, await openKept());
     for (const study of studies) {
       const bytes = await readOriginal(study);
-      const { value, problems: own } = await measureStudy(pool, study, bytes, gallery);
+      const { value, problems: own } = await measureStudy(line, study, bytes, gallery);
       all.push(...own, ...checkProse(study, value?.comparison));
     }
-    pool.close();
     return new Map(
       slugs.map((slug) => {
         const own = all.filter(({ file }) => `${file}/`.startsWith(`${root}/studies/${slug}/`));

@@ -4,21 +4,23 @@ import type { LabelMap } from "../../../src/regions/labelmap.ts";
 import { listed } from "../../../src/svg/paintnumber.ts";
 
 const size = 56;
-const mapOf = (labelAt: (x: number, y: number) => number): LabelMap => ({
-  width: size,
-  height: size,
-  labels: Uint16Array.from({ length: size * size }, (_, at) => labelAt(at % size, Math.floor(at / size))),
+const mapOf = (labelAt: (x: number, y: number) => number, side = size): LabelMap => ({
+  width: side,
+  height: side,
+  labels: Uint16Array.from({ length: side * side }, (_, at) => labelAt(at % side, Math.floor(at / side))),
   exactShare: 1,
 });
-const whole = mapOf(() => 1);
+/** More than any hatching needs until it repeats, twice: lines go on without a seam. */
+const large = 300;
+const whole = mapOf(() => 1, large);
 const inkOf =
-  ({ rgba }: { readonly rgba: Uint8Array }) =>
+  ({ rgba, width }: { readonly rgba: Uint8Array; readonly width: number }) =>
   (x: number, y: number) =>
-    rgba[4 * (y * size + x)] === 0;
-/** Whether the ink of a picture stays where it is moved by dx, dy. */
+    rgba[4 * (y * width + x)] === 0;
+/** Whether the ink of a picture of the whole stays where it is moved by dx, dy. */
 const stays = (isInk: (x: number, y: number) => boolean, dx: number, dy: number): boolean => {
-  for (let y = 20; y < 36; y += 1)
-    for (let x = 20; x < 36; x += 1) if (isInk(x, y) !== isInk(x + dx, y + dy)) return false;
+  for (let y = 20; y < large - 20; y += 1)
+    for (let x = 20; x < large - 20; x += 1) if (isInk(x, y) !== isInk(x + dx, y + dy)) return false;
   return true;
 };
 
