@@ -1,7 +1,7 @@
 // Floor 6. The whole gallery: every study loaded and computed; a bad one is left out and named, the rest go on.
 
 import { drawingChanged } from "../content/folder/absent.ts";
-import { listFormer } from "../content/folder/formerly.ts";
+import { listContested, listFormer } from "../content/folder/formerly.ts";
 import { endOf, folderOfStudies, outOfTime } from "../content/folder/gallerybudget.ts";
 import { type LoadedGallery, loadGallery, readOriginal } from "../content/folder/loadgallery.ts";
 import { checkAnswered } from "../content/study/answerkey.ts";
@@ -90,6 +90,7 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
     nominations,
     ...(addresses && { addresses }),
     former: listFormer(studies, addresses),
+    contested: listContested(studies, addresses),
     folders,
     survey,
     leftOut,

@@ -118,12 +118,14 @@ export async function makeTexts(
  */
 function listWithdrawn(
   gone: readonly GoneAddress[],
-  { leftOut = [], addresses }: GalleryResult,
+  { leftOut = [], contested = [], addresses }: GalleryResult,
 ): readonly string[] {
   if (leftOut.some((slug) => addresses?.has(`/studies/${slug}/`) !== true)) return [];
-  return gone.flatMap(({ address, fate }) =>
-    fate === "withdrawn" && /^\/studies\/[^/]+\/$/.test(address) ? [address] : [],
-  );
+  const open = new Set(contested);
+  return gone.flatMap(({ address, fate }) => {
+    const [, slug] = /^\/studies\/([^/]+)\/$/.exec(address) ?? [];
+    return fate === "withdrawn" && slug !== undefined && !open.has(slug) ? [address] : [];
+  });
 }
 
 interface Part {

@@ -102,6 +102,17 @@ export function listFormer(
     .sort((a, b) => (a.from < b.from ? -1 : 1));
 }
 
+/** Returns the names of which several studies may be the one that had it: nobody knows yet. */
+export function listContested(
+  studies: readonly Pick<Study, "slug" | "formerly">[],
+  notes?: AddressNotes,
+): readonly string[] {
+  const entitledTo = findEntitled(studies, notes);
+  return [...listClaims(studies)].flatMap(([name, claimants]) =>
+    entitledTo(name, claimants).length > 1 ? [name] : [],
+  );
+}
+
 /**
  * Returns a function that gives those of `claimants` that can have had the address of the study `name`. Where the list says where
  * it leads, that is the one that it leads to. Where it was published and nothing more is said, a study that was published at

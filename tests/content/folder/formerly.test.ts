@@ -4,6 +4,7 @@ import {
   checkFormerly,
   findClashes,
   findUnfollowed,
+  listContested,
   listFormer,
 } from "../../../src/content/folder/formerly.ts";
 import { loadGallery } from "../../../src/content/folder/loadgallery.ts";
@@ -142,7 +143,9 @@ test("with a list of addresses, an old one stays with the study that had it, who
   expect(listFormer(studies, twice)).toEqual(lead);
   expect(listFormer(studies, listed(["/studies/ferry/", { withdrawn: "" }]))).toEqual([]);
   // Nobody can know which of two new ones it was; of an address that was never published there is nothing to know.
-  expect(listFormer(studies, new Map([["/studies/ferry/", {}]]))).toEqual([]);
+  const alone = new Map([["/studies/ferry/", {}]]);
+  expect([listFormer(studies, alone), listContested(studies, alone)]).toEqual([[], ["ferry"]]);
+  expect(listContested(studies, listed())).toEqual([]);
   expect(listFormer(studies.slice(0, 1), new Map())).toEqual(lead);
 });
 
