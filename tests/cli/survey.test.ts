@@ -1,6 +1,7 @@
 import { symlink } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test, vi } from "vitest";
+import { farStripes } from "../colour/farcolours.ts";
 import { makeFolder } from "../content/folder.ts";
 import { halved, plain } from "./flag.ts";
 import { runHere } from "./run.ts";
@@ -72,13 +73,8 @@ test("CSV has a line for each file", async () => {
 });
 
 test("a flag of sixty paints is surveyed like any other, and both survey and try say how many of them were tried", async () => {
-  const colourOf = (n: number) => `hsl(${n * 6} ${n % 2 === 0 ? 100 : 55}% ${[30, 50, 75][n % 3]}%)`;
-  const stripes = Array.from(
-    { length: 60 },
-    (_, n) => `<path fill="${colourOf(n)}" d="M${n} 0h1v40h-1z"/>`,
-  ).join("");
   const root = await makeFolder({
-    "flags/sixty.svg": `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 60 40">${stripes}</svg>`,
+    "flags/sixty.svg": `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 300 200">${farStripes(60, 300)}</svg>`,
   });
   const { status, data, messages } = await runHere(root, "survey", "flags", "--json");
   expect([status, messages, findFaults("survey", data)]).toEqual([0, "", []]);

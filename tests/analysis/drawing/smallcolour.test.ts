@@ -4,8 +4,7 @@ import { compareDrawing, measureDrawing } from "../../../src/analysis/analyse.ts
 import { mostColours, otherName } from "../../../src/analysis/drawing/smallcolour.ts";
 import { defaultCloth } from "../../../src/colour/cloth.ts";
 import type { Hex } from "../../../src/colour/colour.ts";
-import { linearOf } from "../../../src/colour/colourtext.ts";
-import { measureDifference } from "../../../src/colour/difference.ts";
+import { farColours } from "../../colour/farcolours.ts";
 
 const options = { cloth: defaultCloth, distance: 0, palette: new Map<string, string>() };
 
@@ -21,12 +20,7 @@ function stripes(count: number): Uint8Array {
   return Buffer.from(`${svg}${drawn.join("")}</g></svg>`);
 }
 
-/** Colours of which no two are near each other. */
-const colours: Hex[] = [];
-for (let index = 1; colours.length < 110; index += 1) {
-  const hex: Hex = `#${(Math.imul(index, 0x9e3779b1) >>> 8).toString(16).padStart(6, "0")}`;
-  if (colours.every((other) => measureDifference(linearOf(hex), linearOf(other)) > 5.5)) colours.push(hex);
-}
+const colours = farColours(110);
 const codeOf = (index: number): Hex => colours[index] ?? "#000000";
 
 describe.each([60, 110])("%i colours", { timeout: 120_000 }, (count) => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { openDrawing } from "../../../src/analysis/drawing/opendrawing.ts";
 import { findSubjects } from "../../../src/analysis/options/subject.ts";
+import { farStripes } from "../../colour/farcolours.ts";
 import { disc, drawing, field, stripes } from "../drawing.ts";
 
 async function subjectsOf(inside: string, distance = 0) {
@@ -74,11 +75,7 @@ describe("findSubjects", () => {
   });
 
   test("of sixty paints the 24 largest are tried, and that is said", async () => {
-    const colours = Array.from(
-      { length: 60 },
-      (_, n) => `hsl(${n * 6} ${n % 2 === 0 ? 100 : 55}% ${n % 3 === 0 ? 30 : n % 3 === 1 ? 50 : 75}%)`,
-    );
-    const { subjects, own, leftOut, tried } = await subjectsOf(stripes(...colours));
+    const { subjects, own, leftOut, tried } = await subjectsOf(farStripes(60, 30));
     expect(subjects).toHaveLength(24);
     expect(own).toHaveLength(24);
     expect(leftOut.uneven).toEqual(["other colours"]);
