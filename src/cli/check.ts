@@ -14,8 +14,7 @@ import { findContent, usualSite } from "./contentfolder.ts";
 import { formatAnnotations, isOnActions } from "./text/annotation.ts";
 import { count, countProblems, statusOfGallery } from "./text/exitstatus.ts";
 import { spellCommands } from "./text/invocation.ts";
-import { formatMarkdown } from "./text/markdown.ts";
-import { formatMoved, formatMovedMarkdown } from "./text/movedtext.ts";
+import { formatMoved } from "./text/movedtext.ts";
 
 /** The version of the form, as schema/check.schema.json has it: it changes when a field changes or goes. */
 const schemaVersion = 1;
@@ -28,7 +27,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   const against = given.values["against"];
   const checked = await checkGallery(given, content, output);
   const { studies } = checked;
-  const { problems, moved } = await compare(checked, content, against);
+  const { problems, moved, shown } = await compare(checked, content, against);
   const status = statusOfGallery(problems, switches.has("strict"));
   if (switches.has("json"))
     output.data(
@@ -39,9 +38,7 @@ export async function run(given: Given, output: Output): Promise<number> {
       ),
     );
   else if (switches.has("markdown"))
-    output.data(
-      [formatMarkdown(problems), moved ? formatMovedMarkdown(moved) : ""].filter(Boolean).join("\n\n"),
-    );
+    output.data((await import("./text/replytext.ts")).formatReply(problems, shown, moved, content));
   else {
     if (problems.length > 0) {
       output.data(spellCommands(formatProblems(problems)));
@@ -62,18 +59,23 @@ async function compare(
   checked: GalleryResult,
   content: string,
   against: string | undefined,
-): Promise<{ readonly problems: readonly Problem[]; readonly moved: Moved | undefined }> {
+): Promise<{
+  readonly problems: readonly Problem[];
+  readonly moved: Moved | undefined;
+  /** What publishing would show: all but drafts. */
+  readonly shown: GalleryResult;
+}> {
   const { problems, addresses, leftOut = [] } = checked;
+  const { leaveOut } = await import("../analysis/leave.ts");
+  const drafts = checked.studies.flatMap(({ study }) => (study.status === "draft" ? [study.slug] : []));
+  const shown = { ...leaveOut(checked, new Set(drafts), []), leftOut };
   const isNowhere = against === undefined && (await kindOf(join(usualSite, manifestName))) === undefined;
-  if (isNowhere && addresses === undefined) return { problems, moved: undefined };
-  const [{ leaveOut }, { compareSite, isSiteOf }, { findLacking }, { listAddresses }] = await Promise.all([
-    import("../analysis/leave.ts"),
+  if (isNowhere && addresses === undefined) return { problems, moved: undefined, shown };
+  const [{ compareSite, isSiteOf }, { findLacking }, { listAddresses }] = await Promise.all([
     import("../publish/comparesite.ts"),
     import("../publish/keepaddresses.ts"),
     import("../views/pageaddress.ts"),
   ]);
-  const drafts = checked.studies.flatMap(({ study }) => (study.status === "draft" ? [study.slug] : []));
-  const shown = { ...leaveOut(checked, new Set(drafts), []), leftOut };
   const lacking = addresses && findLacking(content, addresses, listAddresses(shown));
   const isOurs = against !== undefined || (await isSiteOf(usualSite, checked.gallery.title));
   const moved = isOurs ? await compareSite(against ?? usualSite, shown) : undefined;
@@ -82,7 +84,7 @@ async function compare(
       `${against} holds no site that this program published.`,
       "Name the folder that “publish” wrote.",
     );
-  return { problems: [...problems, ...(lacking ? [lacking] : [])].sort(compareProblems), moved };
+  return { problems: [...problems, ...(lacking ? [lacking] : [])].sort(compareProblems), moved, shown };
 }
 
 /** Does all that can fail when the gallery is built, but for the pages. */

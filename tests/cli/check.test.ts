@@ -128,20 +128,30 @@ test("--strict: a warning fails", async () => {
   expect((await runHere(await makeFolder(harbour), "check", "--strict")).status).toBe(0);
 });
 
-test("--markdown: a table to paste, with what a stranger wrote as mere text", async () => {
+test("--markdown: a reply to paste, with what a stranger wrote as mere text", async () => {
   const root = await makeFolder({ ...harbour, "studies/ferry/study.md": writeStudy('"@ines|![x](//x)": 1') });
   const { status, data, messages } = await runHere(root, "check", "--markdown");
   expect([status, messages]).toEqual([1, ""]);
-  expect(data.split("\n").slice(0, 3)).toEqual([
-    "| Where | What is wrong | What to type |",
-    "| --- | --- | --- |",
-    expect.stringMatching(
-      /^\| `\.\/studies\/ferry\/study\.md:5:1` \| A study has no key “`@ines\\\|!\[x\]\(\/\/x\)`”\. \| `.*` \|$/,
-    ),
+  const rule = "[`study/unknown-key`](https://flags.example/rules/#study-unknown-key) 1 error";
+  expect(data.split("\n")).toEqual([
+    "**1 error, 0 warnings; 0 studies; 1 cannot be built.**",
+    "",
+    "- `ferry` cannot be built until its errors are mended.",
+    "",
+    "| Rule | Where | What is wrong | What to type |",
+    "| --- | --- | --- | --- |",
+    expect.stringMatching(/ \| A study has no key “`@ines\\\|!\[x\]\(\/\/x\)`”\. \| `.*` \|$/),
+    "",
   ]);
-  expect((await runHere(await makeFolder(harbour), "check", "--markdown")).data).toBe(
-    "No problem was found.\n",
-  );
+  expect(data).toContain(`\n| ${rule} | \`studies/ferry/study.md:5:1\` | `);
+  const right = (await runHere(await makeFolder(harbour), "check", "--markdown")).data.split("\n");
+  expect(right.slice(0, 4)).toEqual([
+    "**0 errors, 0 warnings; 1 study.**",
+    "",
+    "- **`ferry`: Clearer.**",
+    expect.stringMatching(/^ {2}- Marks: clarity \d+ % → \d+ %; of what has to be seen /),
+  ]);
+  expect(right.slice(-2)).toEqual(["No problem was found.", ""]);
   const both = await runHere(root, "check", "--markdown", "--json");
   expect([both.status, both.data]).toEqual([2, ""]);
 });
