@@ -148,7 +148,7 @@ test("--markdown: a reply to paste, with what a stranger wrote as mere text", as
   expect(right.slice(0, 4)).toEqual([
     "**0 errors, 0 warnings; 1 study.**",
     "",
-    "- **`ferry`: Clearer.**",
+    "- **`ferry`: Less clear.**",
     expect.stringMatching(/^ {2}- Marks: clarity \d+ % → \d+ %; of what has to be seen /),
   ]);
   expect(right.slice(-2)).toEqual(["No problem was found.", ""]);
