@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { expect, test, vi } from "vitest";
+import { describeFile, formatManifest, manifestName } from "../../src/publish/folder/manifest.ts";
 import { writeStudy } from "../analysis/fixture.ts";
 import { drawing, harbour, makeFolder, settings } from "../content/folder.ts";
 import { runHere, runShell } from "./run.ts";
@@ -144,16 +145,35 @@ test("--markdown: a reply to paste, with what a stranger wrote as mere text", as
     "",
   ]);
   expect(data).toContain(`\n| ${rule} | \`studies/ferry/study.md:5:1\` | `);
-  const right = (await runHere(await makeFolder(harbour), "check", "--markdown")).data.split("\n");
-  expect(right.slice(0, 4)).toEqual([
-    "**0 errors, 0 warnings; 1 study.**",
-    "",
-    "- **`ferry`: Less clear.**",
-    expect.stringMatching(/^ {2}- Marks: clarity \d+ % → \d+ %; of what has to be seen /),
-  ]);
-  expect(right.slice(-2)).toEqual(["No problem was found.", ""]);
   const both = await runHere(root, "check", "--markdown", "--json");
   expect([both.status, both.data]).toEqual([2, ""]);
+});
+
+test("--markdown: a study that is new; links lead to the site that stands, and nowhere where its address is another", async () => {
+  const site = (name: string, address: string) => {
+    const file = JSON.stringify({ title: "Flags of the Sound", address });
+    const manifest = formatManifest([describeFile("studies.json", file)]);
+    return { [`${name}/studies.json`]: file, [`${name}/${manifestName}`]: manifest };
+  };
+  const root = await makeFolder({
+    ...Object.fromEntries(Object.entries(harbour).map(([path, text]) => [`content/${path}`, text])),
+    ...site("published", "https://flags.example/"),
+    ...site("other", "https://other.example/"),
+  });
+  const reply = async (...words: readonly string[]) =>
+    (await runHere(root, "check", "--markdown", ...words)).data.trimEnd().split("\n");
+  const lines = await reply();
+  expect(lines.slice(0, 4)).toEqual([
+    "**0 errors, 0 warnings; 1 study changed against the site that stands.**",
+    "",
+    "- **`ferry`: Less clear.** Is new.",
+    expect.stringMatching(/^ {2}- Marks: clarity \d+ % → \d+ %; of what has to be seen /),
+  ]);
+  expect(lines.filter((line) => line.includes("[page](https://flags.example/studies/ferry/)"))).toHaveLength(
+    1,
+  );
+  expect(lines.at(-1)).toBe("No problem was found.");
+  expect(await reply("--against", "other")).toEqual(lines.filter((line) => !line.includes("](")));
 });
 
 test("on GitHub Actions: the report, which steers nothing, and an annotation for each problem", async () => {

@@ -15,7 +15,7 @@ import { capitalise } from "../../words/phrase.ts";
 import { describeRival } from "../../words/rivalphrase.ts";
 import { describeVerdict } from "../../words/verdict.ts";
 import { count, countProblems } from "./exitstatus.ts";
-import { formatCode, formatLink, formatMarkdown, formatWords } from "./markdown.ts";
+import { formatCode, formatLink, formatMarkdown, formatWords, type ReplyTo } from "./markdown.ts";
 import { describeFormer } from "./movedtext.ts";
 
 /** Told in full, and in a line (our own judgement: what a reviewer reads, and within what sites take as one comment). */
@@ -26,10 +26,10 @@ export function formatReply(
   problems: readonly Problem[],
   shown: GalleryResult,
   moved: Moved | undefined,
-  content: string,
+  to: ReplyTo,
 ): string {
-  const { gallery, leftOut = [] } = shown;
-  const { address } = gallery;
+  const { leftOut = [] } = shown;
+  const { address } = to;
   const moves = new Map(moved?.studies.map((one) => [one.study, one]));
   const told = shown.studies.filter(({ study }) => moved === undefined || moves.has(study.slug));
   const rivals = indexRivals(listRivals(shown));
@@ -49,7 +49,7 @@ export function formatReply(
     moved === undefined ? studies : `${studies} changed against the site that stands`,
     ...(leftOut.length > 0 ? [`${leftOut.length} cannot be built`] : []),
   ];
-  return [`**${head.join("; ")}.**`, list.join("\n"), formatMarkdown(problems, { content, address })]
+  return [`**${head.join("; ")}.**`, list.join("\n"), formatMarkdown(problems, to)]
     .filter((part) => part !== "")
     .join("\n\n");
 }
