@@ -14,8 +14,7 @@ import { findContent, usualSite } from "./contentfolder.ts";
 import { formatAnnotations, isOnActions } from "./text/annotation.ts";
 import { count, countProblems, statusOfGallery } from "./text/exitstatus.ts";
 import { spellCommands } from "./text/invocation.ts";
-import { formatMarkdown } from "./text/markdown.ts";
-import { formatMoved, formatMovedMarkdown } from "./text/movedtext.ts";
+import { formatMoved } from "./text/movedtext.ts";
 
 /** The version of the form, as schema/check.schema.json has it: it changes when a field changes or goes. */
 const schemaVersion = 1;
@@ -28,7 +27,7 @@ export async function run(given: Given, output: Output): Promise<number> {
   const against = given.values["against"];
   const checked = await checkGallery(given, content, output);
   const { studies } = checked;
-  const { problems, moved } = await compare(checked, content, against);
+  const { problems, moved, shown, address } = await compare(checked, content, against);
   const status = statusOfGallery(problems, switches.has("strict"));
   if (switches.has("json"))
     output.data(
@@ -40,7 +39,7 @@ export async function run(given: Given, output: Output): Promise<number> {
     );
   else if (switches.has("markdown"))
     output.data(
-      [formatMarkdown(problems), moved ? formatMovedMarkdown(moved) : ""].filter(Boolean).join("\n\n"),
+      (await import("./text/replytext.ts")).formatReply(problems, shown, moved, { content, address }),
     );
   else {
     if (problems.length > 0) {
@@ -62,27 +61,41 @@ async function compare(
   checked: GalleryResult,
   content: string,
   against: string | undefined,
-): Promise<{ readonly problems: readonly Problem[]; readonly moved: Moved | undefined }> {
-  const { problems, addresses, leftOut = [] } = checked;
-  const isNowhere = against === undefined && (await kindOf(join(usualSite, manifestName))) === undefined;
-  if (isNowhere && addresses === undefined) return { problems, moved: undefined };
-  const [{ leaveOut }, { compareSite, isSiteOf }, { findLacking }, { listAddresses }] = await Promise.all([
-    import("../analysis/leave.ts"),
-    import("../publish/comparesite.ts"),
-    import("../publish/keepaddresses.ts"),
-    import("../views/pageaddress.ts"),
-  ]);
+): Promise<{
+  readonly problems: readonly Problem[];
+  readonly moved: Moved | undefined;
+  /** What publishing would show: all but drafts. */
+  readonly shown: GalleryResult;
+  /** What a reply may link to; empty where a contribution would lead its links away from the site that stands. */
+  readonly address: string;
+}> {
+  const { problems, addresses, leftOut = [], gallery } = checked;
+  const { address } = gallery;
+  const { leaveOut } = await import("../analysis/leave.ts");
   const drafts = checked.studies.flatMap(({ study }) => (study.status === "draft" ? [study.slug] : []));
   const shown = { ...leaveOut(checked, new Set(drafts), []), leftOut };
+  const isNowhere = against === undefined && (await kindOf(join(usualSite, manifestName))) === undefined;
+  if (isNowhere && addresses === undefined) return { problems, moved: undefined, shown, address };
+  const [{ compareSite, readSiteHead }, { findLacking }, { listAddresses }, { formatCanonical }] =
+    await Promise.all([
+      import("../publish/comparesite.ts"),
+      import("../publish/keepaddresses.ts"),
+      import("../views/pageaddress.ts"),
+      import("../views/address.ts"),
+    ]);
   const lacking = addresses && findLacking(content, addresses, listAddresses(shown));
-  const isOurs = against !== undefined || (await isSiteOf(usualSite, checked.gallery.title));
-  const moved = isOurs ? await compareSite(against ?? usualSite, shown) : undefined;
+  const site = against ?? usualSite;
+  const head = await readSiteHead(site);
+  const isOurs = against !== undefined || head.title === gallery.title;
+  const moved = isOurs ? await compareSite(site, shown) : undefined;
   if (moved === undefined && against !== undefined)
     throw new UsageError(
       `${against} holds no site that this program published.`,
       "Name the folder that “publish” wrote.",
     );
-  return { problems: [...problems, ...(lacking ? [lacking] : [])].sort(compareProblems), moved };
+  const isThere = moved === undefined || formatCanonical(address, "/") === head.address;
+  const all = [...problems, ...(lacking ? [lacking] : [])].sort(compareProblems);
+  return { problems: all, moved, shown, address: isThere ? address : "" };
 }
 
 /** Does all that can fail when the gallery is built, but for the pages. */

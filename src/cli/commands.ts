@@ -62,7 +62,7 @@ export const commands: readonly Command[] = [
     operands: [0, 1],
     options: {
       json,
-      markdown: { help: "Print a table to paste into a reply to a contributor." },
+      markdown: { help: "Print a reply to paste for a contributor: studies that moved, and problems." },
       against: {
         value: "DIR",
         help: "The published site to compare with: marks, verdicts, pictures, addresses (default published, if it is there).",

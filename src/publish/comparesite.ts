@@ -66,10 +66,13 @@ export async function compareSite(folder: string, result: GalleryResult): Promis
   return { studies: studies.filter(moved), gone: await findLost(folder, [...digests.keys()], result) };
 }
 
-/** Returns whether the folder has a published site of a gallery with this title. */
-export async function isSiteOf(folder: string, title: string): Promise<boolean> {
-  const data = await readData(folder, "studies.json");
-  return data !== undefined && "title" in data && data.title === title;
+/** Returns the title and the address that the published site in the folder has; undefined of what it does not say. */
+export async function readSiteHead(
+  folder: string,
+): Promise<{ readonly title: string | undefined; readonly address: string | undefined }> {
+  const data: Readonly<Record<string, unknown>> = { ...(await readData(folder, "studies.json")) };
+  const textOf = (value: unknown) => (typeof value === "string" ? value : undefined);
+  return { title: textOf(data["title"]), address: textOf(data["address"]) };
 }
 
 async function readData(folder: string, file: string): Promise<object | undefined> {

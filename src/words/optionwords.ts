@@ -156,7 +156,8 @@ function sayLevel(level: number): string {
   return level === 0 ? "" : `, level with ${level === 1 ? "1 other" : `${level} others`}`;
 }
 
-function formatOrdinal(count: number): string {
+/** `1st`, `12th`. */
+export function formatOrdinal(count: number): string {
   const tens = count % 100;
   const ones = count % 10;
   const ending =

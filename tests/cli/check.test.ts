@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { expect, test, vi } from "vitest";
+import { describeFile, formatManifest, manifestName } from "../../src/publish/folder/manifest.ts";
 import { writeStudy } from "../analysis/fixture.ts";
 import { drawing, harbour, makeFolder, settings } from "../content/folder.ts";
 import { runHere, runShell } from "./run.ts";
@@ -128,22 +129,51 @@ test("--strict: a warning fails", async () => {
   expect((await runHere(await makeFolder(harbour), "check", "--strict")).status).toBe(0);
 });
 
-test("--markdown: a table to paste, with what a stranger wrote as mere text", async () => {
+test("--markdown: a reply to paste, with what a stranger wrote as mere text", async () => {
   const root = await makeFolder({ ...harbour, "studies/ferry/study.md": writeStudy('"@ines|![x](//x)": 1') });
   const { status, data, messages } = await runHere(root, "check", "--markdown");
   expect([status, messages]).toEqual([1, ""]);
-  expect(data.split("\n").slice(0, 3)).toEqual([
-    "| Where | What is wrong | What to type |",
-    "| --- | --- | --- |",
-    expect.stringMatching(
-      /^\| `\.\/studies\/ferry\/study\.md:5:1` \| A study has no key “`@ines\\\|!\[x\]\(\/\/x\)`”\. \| `.*` \|$/,
-    ),
+  const rule = "[`study/unknown-key`](https://flags.example/rules/#study-unknown-key) 1 error";
+  expect(data.split("\n")).toEqual([
+    "**1 error, 0 warnings; 0 studies; 1 cannot be built.**",
+    "",
+    "- `ferry` cannot be built until its errors are mended.",
+    "",
+    "| Rule | Where | What is wrong | What to type |",
+    "| --- | --- | --- | --- |",
+    expect.stringMatching(/ \| A study has no key “`@ines\\\|!\[x\]\(\/\/x\)`”\. \| `.*` \|$/),
+    "",
   ]);
-  expect((await runHere(await makeFolder(harbour), "check", "--markdown")).data).toBe(
-    "No problem was found.\n",
-  );
+  expect(data).toContain(`\n| ${rule} | \`studies/ferry/study.md:5:1\` | `);
   const both = await runHere(root, "check", "--markdown", "--json");
   expect([both.status, both.data]).toEqual([2, ""]);
+});
+
+test("--markdown: a study that is new; links lead to the site that stands, and nowhere where its address is another", async () => {
+  const site = (name: string, address: string) => {
+    const file = JSON.stringify({ title: "Flags of the Sound", address });
+    const manifest = formatManifest([describeFile("studies.json", file)]);
+    return { [`${name}/studies.json`]: file, [`${name}/${manifestName}`]: manifest };
+  };
+  const root = await makeFolder({
+    ...Object.fromEntries(Object.entries(harbour).map(([path, text]) => [`content/${path}`, text])),
+    ...site("published", "https://flags.example/"),
+    ...site("other", "https://other.example/"),
+  });
+  const reply = async (...words: readonly string[]) =>
+    (await runHere(root, "check", "--markdown", ...words)).data.trimEnd().split("\n");
+  const lines = await reply();
+  expect(lines.slice(0, 4)).toEqual([
+    "**0 errors, 0 warnings; 1 study changed against the site that stands.**",
+    "",
+    "- **`ferry`: Less clear.** Is new.",
+    expect.stringMatching(/^ {2}- Marks: clarity \d+ % → \d+ %; of what has to be seen /),
+  ]);
+  expect(lines.filter((line) => line.includes("[page](https://flags.example/studies/ferry/)"))).toHaveLength(
+    1,
+  );
+  expect(lines.at(-1)).toBe("No problem was found.");
+  expect(await reply("--against", "other")).toEqual(lines.filter((line) => !line.includes("](")));
 });
 
 test("on GitHub Actions: the report, which steers nothing, and an annotation for each problem", async () => {

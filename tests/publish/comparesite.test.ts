@@ -1,7 +1,7 @@
 import { mkdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { expect, test } from "vitest";
-import { compareSite, isSiteOf } from "../../src/publish/comparesite.ts";
+import { compareSite, readSiteHead } from "../../src/publish/comparesite.ts";
 import { describeFile, formatManifest, manifestName } from "../../src/publish/folder/manifest.ts";
 import { listAddresses } from "../../src/views/pageaddress.ts";
 import { makeRoom } from "./room.ts";
@@ -13,7 +13,10 @@ const marks = { verdict, clarity: clarity.map((mark) => Math.round(mark ?? 0)) }
 
 /** What a site of the gallery as it is holds, as far as it is compared. */
 const same: Readonly<Record<string, string>> = {
-  "studies.json": JSON.stringify({ title: galleryResult.gallery.title }),
+  "studies.json": JSON.stringify({
+    title: galleryResult.gallery.title,
+    address: "https://flags.example/sound/",
+  }),
   "studies/a-square/study.json": JSON.stringify({ verdict, clarity }),
   "studies/a-square/original.svg": original,
   "studies/a-square/redesign.svg": redesign,
@@ -37,10 +40,9 @@ test("nothing moves where the site is of the same gallery; a folder that is no s
   const folder = await write(same);
   expect(await compareSite(folder, galleryResult)).toEqual({ studies: [], gone: [] });
   expect(await compareSite(await makeRoom(), galleryResult)).toBeUndefined();
-  expect([
-    await isSiteOf(folder, galleryResult.gallery.title),
-    await isSiteOf(folder, "Other flags"),
-  ]).toEqual([true, false]);
+  const { title } = galleryResult.gallery;
+  expect(await readSiteHead(folder)).toEqual({ title, address: "https://flags.example/sound/" });
+  expect(await readSiteHead(await makeRoom())).toEqual({ title: undefined, address: undefined });
 });
 
 test("marks, pictures and addresses that move; what led on already, and what is no address, does not", async () => {

@@ -315,7 +315,8 @@ function presentSeenPair(
   return [plate(original, "original", looks[0]), plate(redesign, "redesign", looks[1])];
 }
 
-function presentSummary(comparison: Comparison, format: Format): readonly SummaryRow[] {
+/** Its marks before and after the change. */
+export function presentSummary(comparison: Comparison, format: Format): readonly SummaryRow[] {
   const { before, after, clarity, edges } = comparison;
   const focusClarity = ({ focus }: Comparison["before"]) =>
     focus.source === "none" ? "no emblem found" : format.percent(focus.clarity);

@@ -28,12 +28,40 @@ test("a table to paste", () => {
       { reason: "“replace” is “#7a1020”, which is no colour.", file: "content/studies/zz/study.md" },
     ),
   ).toBe(`\
-| Where | What is wrong | What to type |
-| --- | --- | --- |
-| \`content/studies/ferry/study.md:3:1\` | A study has no key “orignal”. | \`Type “original”.\` |
-| \`content/studies/z/study.md:3:1\` | (warning) The tag “\`a_b\`” is odd. | \`One:\` \`tags: [a]\` |
-| \`content/studies/zz/study.md:3:1\` | “replace” is “\`#7a1020\`”, which is no colour. | \`Type “original”.\` |`);
+| Rule | Where | What is wrong | What to type |
+| --- | --- | --- | --- |
+| \`study/unknown-key\` 2 errors | \`content/studies/ferry/study.md:3:1\`, \`content/studies/zz/study.md:3:1\` | A study has no key “orignal”. (the first) | \`Type “original”.\` |
+| \`study/unknown-key\` 1 warning | \`content/studies/z/study.md:3:1\` | The tag “\`a_b\`” is odd. | \`One:\` \`tags: [a]\` |`);
 });
+
+test("27 of one kind are one row, the rule leads to its entry, paths begin at the gallery", () => {
+  const many = Array.from({ length: 21 }, (_, at): Problem => {
+    const { hint: _hint, ...plain } = { ...problem, severity: "warning" as const, rule: "study/image" };
+    return { ...plain, place: { line: at + 1, column: 1 } };
+  });
+  const [first] = many;
+  const counted = { ...problem, rule: "study/image", severity: "warning" as const, more: 6 };
+  const told = formatMarkdown([...many, counted, { ...first!, rule: "other/rule" }], {
+    content: "content",
+    address: "https://flags.example/a(b)|`c`",
+  });
+  const rows = told.split("\n").slice(2);
+  expect(rows.find((row) => row.includes("image"))).toBe(
+    "| [`study/image`](https://flags.example/a%28b%29%7C%60c%60/rules/#study-image) 27 warnings | `studies/ferry/study.md:1:1`, `studies/ferry/study.md:2:1`, `studies/ferry/study.md:3:1` and 24 more | A study has no key “orignal”. (the first) | `` |".replace(
+      " | `` |",
+      " |  |",
+    ),
+  );
+  expect(rows.find((row) => row.includes("other"))).toMatch(/^\| `other\/rule` 1 warning \|/);
+  expect(rows).toHaveLength(2);
+});
+
+test.each(["javascript:alert(1)//x", "http://localhost:8080", "", "ftp://flags.example"])(
+  "the address %j is no link",
+  (address) => {
+    expect(formatMarkdown([problem], { content: "", address })).toContain("| `study/unknown-key` 1 error |");
+  },
+);
 
 test("nothing wrong", () => {
   expect(formatMarkdown([])).toBe("No problem was found.");
@@ -74,7 +102,7 @@ test.each([
 ])("a stranger's %j is mere text", (text) => {
   const table = format({ reason: `“x” is “${text}”.`, hint: text, file: text });
   expect(findActive(table)).toEqual([]);
-  expect(countCells(table)).toBe(3);
+  expect(countCells(table)).toBe(4);
 });
 
 // GitHub makes links of these where they stand in words, and not in code.
@@ -104,7 +132,7 @@ test("text at random is mere text", () => {
     fc.property(text, text, (reason, hint) => {
       const table = format({ reason, hint });
       expect(findActive(table)).toEqual([]);
-      expect(countCells(table)).toBe(3);
+      expect(countCells(table)).toBe(4);
     }),
     { numRuns: 2000 },
   );
