@@ -107,13 +107,16 @@ test("colours beyond those that are measured are refused where they are a colour
 });
 
 test("the problem says along which length colours meet, and in what", () => {
-  const tell = (paint: string) => tellLost("ferry.svg", { paint, length: 0.55 });
+  const tell = (paint: string) => tellLost("ferry.svg", { paint, length: 0.55, others: 0 });
   expect(tell("url(#wave) s")).toMatchObject({
     rule: "study/edge-lost",
     severity: "error",
     reason:
       "Inside the gradient or pattern url(#wave) colours meet along 0.6 flag heights, which would not be measured.",
   });
+  expect(tellLost("ferry.svg", { paint: "url(#wave)", length: 1, others: 8 }).reason).toContain(
+    "Inside the gradient or pattern url(#wave) and 8 others like it colours meet along 1.0 flag heights",
+  );
   expect(tell("#ff0000/0.60").reason).toContain("Inside the translucent #ff0000 colours meet");
   expect(tellLost("ferry.svg", { hex: null, share: 0.5 }).reason).toBe(
     "50.0 % of the flag shows nothing and would be measured as a colour.",
@@ -173,6 +176,15 @@ describe("what shows has to be measured", () => {
     ],
     ["a gradient that is one", over("url(#g)", stops([0, "#ff0000"], [1, "#0000ff"])), []],
     ["hard halves that nobody tells apart", over("url(#g)", stops([0.5, "#ff0000"], [0.5, "#ee0000"])), []],
+    [
+      "hard halves in ten gradients, one below the other",
+      Array.from(
+        { length: 10 },
+        (_, y) =>
+          `${stops([0.5, "#ff0000"], [0.5, "#0000ff"]).replace('"g"', `"g${y}"`)}<rect y="${20 * y}" width="300" height="20" fill="url(#g${y})"/>`,
+      ).join(""),
+      ["study/edge-lost"],
+    ],
     [
       "a pattern of stripes",
       over("url(#g)", pattern('width="60" height="60"', '<path d="M0 0h30v60H0z" fill="#0000ff"/>')),
