@@ -25,7 +25,7 @@ export interface Construction {
 }
 
 /** Shapes that are told (our own judgement): a page of paper has room for them. */
-const mostShapes = 12;
+const mostShapes = 10;
 /** What rounding leaves of nothing, beside 1. */
 const tiny = 1e-9;
 

@@ -37,3 +37,8 @@ export function describeParts(written: string): string {
 export function countUntold(count: number, written: string): string {
   return `${written} other ${count === 1 ? "shape is" : "shapes are"} left out, not plain or too many for this page: the drawing file decides.`;
 }
+
+/** `2 more colours are on the page of the study.` */
+export function countOthers(count: number, written: string): string {
+  return `${written} more ${count === 1 ? "colour is" : "colours are"} on the page of the study.`;
+}

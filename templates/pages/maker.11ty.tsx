@@ -40,7 +40,7 @@ export function render({ maker }: { site: SiteView; maker: MakerPage }): JSX.Ele
           <h3>{words.colours}</h3>
           <DyeTable rows={maker.colours} />
           <p class="quiet">
-            {words.coloursHow} {words.source}
+            {maker.others} {words.coloursHow} {words.source}
           </p>
           <h3>{words.cautions}</h3>
           <ul class="maker-cautions">

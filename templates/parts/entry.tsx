@@ -39,7 +39,9 @@ export function Entry({
         {maker && (
           <>
             {" "}
-            <a href={maker}>Sheet for makers</a>
+            <a class="entry-maker" href={maker}>
+              Sheet for makers
+            </a>
           </>
         )}
       </p>

@@ -7,7 +7,7 @@ import type { Gallery } from "../../content/study/study.ts";
 import { areWhole, divideHeight } from "../../measure/wholepart.ts";
 import type { PlainShape } from "../../svg/construction.ts";
 import type { Format } from "../../words/format.ts";
-import { countUntold, describeParts, makerWords, shapeWords } from "../../words/makerwords.ts";
+import { countOthers, countUntold, describeParts, makerWords, shapeWords } from "../../words/makerwords.ts";
 import { nameWhole } from "../../words/paintname.ts";
 import { formatTitle } from "../../words/title.ts";
 import { formatCanonical, linkFrom } from "../address.ts";
@@ -36,6 +36,8 @@ export interface MakerPage {
   /** What the rows are in, and what they leave out. */
   readonly builtHow: readonly string[];
   readonly colours: readonly DyeRow[];
+  /** Says how many colours have no room; undefined where all have. */
+  readonly others: string | undefined;
   readonly drawing: { readonly address: string; readonly file: string };
   readonly words: typeof makerWords;
 }
@@ -98,7 +100,7 @@ export function presentMaker(result: StudyResult, gallery: Gallery, format: Form
         alt: `The redesign of ${name} in outlines`,
       },
       ...presentBuilt(result, format),
-      colours: presentDyes(result, format),
+      ...presentDyes(result, format),
       drawing: { address: link(`${home}redesign.svg`), file: `${study.slug}-redesign.svg` },
       words: makerWords,
     },
@@ -142,10 +144,11 @@ function presentShape({ kind, hex }: PlainShape, colour: string, sizes: readonly
 }
 
 /** Every colour of the redesign once, largest first. */
-function presentDyes({ comparison }: StudyResult, format: Format): readonly DyeRow[] {
+function presentDyes({ comparison }: StudyResult, format: Format): Pick<MakerPage, "colours" | "others"> {
   const paints = new Map([...comparison.after.colours].reverse().map((paint) => [paint.hex, paint]));
-  const largest = [...paints.values()].sort((a, b) => b.share - a.share).slice(0, mostColours);
-  return largest.map((paint) => {
+  const largest = [...paints.values()].sort((a, b) => b.share - a.share);
+  const left = largest.length - mostColours;
+  const colours = largest.slice(0, mostColours).map((paint) => {
     const { r, g, b } = toRgb(paint.hex);
     const lab = labOf(linearOf(paint.hex));
     return {
@@ -156,4 +159,5 @@ function presentDyes({ comparison }: StudyResult, format: Format): readonly DyeR
       reflectance: format.percent(paint.reflectance),
     };
   });
+  return { colours, others: left > 0 ? countOthers(left, format.number(left, 0)) : undefined };
 }

@@ -122,11 +122,11 @@ function presentOne(
       const card = presentCard(result, link, format);
       const { decision, status } = result.study;
       const maker = formatMakerPath(result.study);
-      if (kind === "decisions" && decision)
+      if (kind === "decisions")
         return {
           ...card,
-          decision: describeDecision(decision, status, format),
-          ...(decision.date && { decided: decision.date }),
+          ...(decision && { decision: describeDecision(decision, status, format) }),
+          ...(decision?.date && { decided: decision.date }),
           ...(maker && { maker: link(maker) }),
         };
       return kind === "authors" ? { ...card, authors: nameOthers(result, shelf.slug, format) } : card;

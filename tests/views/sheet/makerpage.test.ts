@@ -77,3 +77,17 @@ test("each colour has its bytes, CIELAB under D65 and reflectance", () => {
   expect(red?.colours[1]).toMatchObject({ rgb: "255 0 0", lab: "53.2 / 80.1 / 67.2", reflectance: "51%" });
   expect(red?.colours[2]).toMatchObject({ rgb: "255 255 255", lab: "100.0 / 0.0 / 0.0", reflectance: "85%" });
 });
+
+test("eight colours have room, and how many have none is said", () => {
+  const [paint] = studyResult.comparison.after.colours;
+  if (paint === undefined) throw new Error("no colour");
+  const colours = Array.from({ length: 10 }, (_, at) => ({
+    ...paint,
+    id: `p${at}`,
+    hex: `#00000${at}` as const,
+  }));
+  const comparison = { ...studyResult.comparison, after: { ...studyResult.comparison.after, colours } };
+  const [many] = presentMaker({ ...studyResult, comparison }, gallery, format);
+  expect([many?.colours.length, many?.others]).toEqual([8, "2 more colours are on the page of the study."]);
+  expect(page?.others).toBeUndefined();
+});
