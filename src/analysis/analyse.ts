@@ -12,6 +12,7 @@ import { type Frame, measureLooks } from "../measure/measurelooks.ts";
 import type { Measure } from "../measure/measurement.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
 import { measureThinnest } from "../regions/view/distanceview.ts";
+import { readConstruction } from "../svg/construction.ts";
 import { judgeWritten } from "../svg/gate/sanitise.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
 import { labelOf } from "../svg/paintnumber.ts";
@@ -122,6 +123,7 @@ export async function analyseStudy(
       comparison,
       drawings: drawings.value,
       edgeLines,
+      construction: readConstruction(compared.value.resolvedRedesign),
       ...(hidden === undefined ? {} : { focusToName: proposeFocus(hidden) }),
     },
     problems: [...problems, ...checkNames(written, compared.value.colours, options), ...asking, ...unseen],

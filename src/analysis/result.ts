@@ -8,6 +8,7 @@ import type { Series } from "../content/series/series.ts";
 import type { Gallery, Study } from "../content/study/study.ts";
 import type { Comparison } from "../measure/comparison.ts";
 import type { Problem } from "../problem/problem.ts";
+import type { Construction } from "../svg/construction.ts";
 import type { StudyLikeness } from "./likeness/likenessdata.ts";
 import type { StudyRanking } from "./options/studyranking.ts";
 import type { GallerySurvey } from "./survey/surveyentry.ts";
@@ -41,6 +42,8 @@ export interface MeasuredStudy {
   readonly drawings: StudyDrawings;
   /** Every line as seen from the viewing distance; a change of colour moves none. */
   readonly edgeLines: readonly EdgeLine[];
+  /** The plain shapes of the redesign. */
+  readonly construction: Construction;
   /** Where a charge runs into its own paint and was not guessed: what names it in the study, `focus: { … }`. */
   readonly focusToName?: string;
 }

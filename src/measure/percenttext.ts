@@ -19,7 +19,7 @@ const writePlain: WriteNumber = (value, decimals) => value.toFixed(decimals);
 const writePercent: WriteNumber = (value, decimals) => `${value.toFixed(decimals)} %`;
 
 /**
- * Returns a number in percent, 0 to 100, as text; `none` for null. 100 stands only for 100 and 0 only for 0: short of
+ * Returns a number in percent, 0 or more, as text; `none` for null. 100 stands only for 100 and 0 only for 0: beside
  * them another decimal is shown, two at most.
  *
  * Examples, without decimals: 58.3 → `58 %`; 99.9 → `99.9 %`; 0.004 → `0.01 %`.
@@ -73,7 +73,7 @@ function roundPercent(percent: number, decimals: number): Rounded {
 }
 
 function keepsEnds(value: number, percent: number): boolean {
-  return (value === 0) === percent <= noise && (value === 100) === percent >= 100 - noise;
+  return (value === 0) === percent <= noise && (value === 100) === Math.abs(percent - 100) <= noise;
 }
 
 function roundKeeping(value: number, decimals: number, isKept: (rounded: number) => boolean): Rounded {

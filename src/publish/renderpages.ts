@@ -20,6 +20,7 @@ const templates: Readonly<Record<keyof SiteView, string>> = {
   changes: "changes",
   shows: "show",
   sheets: "sheet",
+  makers: "maker",
   edges: "edge",
   moved: "moved",
   series: "series",

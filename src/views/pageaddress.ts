@@ -5,6 +5,7 @@ import { createFormat } from "../words/format.ts";
 import { listPlacedEdges } from "./edge/edgeaddress.ts";
 import { presentLoneTags } from "./redirectpage.ts";
 import { formatSeriesPath } from "./series/seriespage.ts";
+import { formatMakerPath } from "./sheet/makerpage.ts";
 import { formatSheetPath } from "./sheet/sheetpage.ts";
 import { formatShowPath } from "./show/showpage.ts";
 import { openSite, type SiteView } from "./siteview.ts";
@@ -20,12 +21,13 @@ interface Page {
 
 /** Returns the address and the title of every page of `view` but the one for addresses that are none. */
 export function listPages(view: Partial<SiteView>, { title: gallery }: Gallery): ReadonlyMap<string, string> {
-  const { changes = [], shows = [], sheets = [], edges = [], moved = [], rivals = [] } = view;
+  const { changes = [], shows = [], sheets = [], makers = [], edges = [], moved = [], rivals = [] } = view;
   const { seriesSheets = [], seriesShows = [], shelves = [], shelfIndexes = [] } = view;
   const inFolders: readonly (readonly Page[])[] = [
     changes,
     shows,
     sheets,
+    makers,
     edges,
     moved,
     rivals,
@@ -52,13 +54,16 @@ export function listPages(view: Partial<SiteView>, { title: gallery }: Gallery):
 }
 
 /** Returns the addresses of a study's pages. */
-export function listStudyPages({ study: { slug }, comparison, ranking }: StudyResult): readonly string[] {
+export function listStudyPages({ study, comparison, ranking }: StudyResult): readonly string[] {
+  const { slug } = study;
   const home = formatStudyPath(slug);
+  const maker = formatMakerPath(study);
   return [
     home,
     ...(hasRanking(ranking) ? [formatChangesPath(slug)] : []),
     formatShowPath(slug),
     formatSheetPath(home),
+    ...(maker === undefined ? [] : [maker]),
     ...listPlacedEdges(slug, comparison).map(({ path }) => path),
   ];
 }
@@ -68,7 +73,7 @@ export function listAddresses(result: GalleryResult): readonly string[] {
   const { gallery } = result;
   const { ordered, former, presentShared } = openSite(result, undefined);
   const own = new Map(ordered.map((one) => [one.study.slug, listStudyPages(one)]));
-  const isMoved = (path: string): boolean => !/\/(?:show|sheet)\/$/.test(path);
+  const isMoved = (path: string): boolean => !/\/(?:show|sheet|maker)\/$/.test(path);
   const moved = former.flatMap(({ from, to }) =>
     (own.get(to) ?? [])
       .filter(isMoved)

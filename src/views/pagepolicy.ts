@@ -43,6 +43,7 @@ const pagePatterns = [
   "/studies/:slug/changes/",
   "/studies/:slug/show/",
   "/studies/:slug/sheet/",
+  "/studies/:slug/maker/",
   "/studies/:slug/edges/:edge/",
 ];
 

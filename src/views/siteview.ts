@@ -18,6 +18,7 @@ import { type MovedPage, presentGone, presentLoneTags, presentMoved } from "./re
 import { presentRules, type RulesPage } from "./rules/rulespage.ts";
 import { presentSeries, type SeriesPage } from "./series/seriespage.ts";
 import { indexSeries } from "./series/seriesplace.ts";
+import { type MakerPage, presentMaker } from "./sheet/makerpage.ts";
 import { presentSeriesSheets, presentSheet, type SheetPage } from "./sheet/sheetpage.ts";
 import { presentShelfIndexes, type ShelfIndex } from "./shelf/shelfindex.ts";
 import { presentShelves, type ShelfPage } from "./shelf/shelfpage.ts";
@@ -36,6 +37,8 @@ export interface StudyPages {
   readonly changes: readonly ChangesPage[];
   readonly shows: readonly ShowPage[];
   readonly sheets: readonly SheetPage[];
+  /** Of adopted ones. */
+  readonly makers: readonly MakerPage[];
   readonly edges: readonly EdgePage[];
   readonly moved: readonly MovedPage[];
 }
@@ -125,6 +128,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
         changes,
         shows: some.map((study) => presentShow(study, gallery, format)),
         sheets: some.map((study) => presentSheet(study, gallery, format)),
+        makers: some.flatMap((study) => presentMaker(study, gallery, format)),
         edges,
         moved: [
           ...presentMoved(some, changes, edges, former, gallery, format),

@@ -28,7 +28,13 @@ export function render({ shelf }: { site: SiteView; shelf: ShelfPage }): JSX.Ele
       </header>
       <div class="catalogue">
         {shelf.cards.map((card, index) => (
-          <Entry key={card.address} card={card} eager={index < 4} decision={card.decision} />
+          <Entry
+            key={card.address}
+            card={card}
+            eager={index < 4}
+            decision={card.decision}
+            maker={card.maker}
+          />
         ))}
       </div>
       {shelf.pages && <PageLinks pages={shelf.pages} />}

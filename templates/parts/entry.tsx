@@ -16,10 +16,12 @@ export function Entry({
   eager,
   level = "h2",
   decision,
+  maker,
 }: {
   card: Card;
   eager: boolean;
   decision?: string | undefined;
+  maker?: string | undefined;
   level?: "h2" | "h3";
 }): JSX.Element {
   return (
@@ -32,7 +34,17 @@ export function Entry({
       <div class="entry-title">
         <CardTitle card={card} level={level} />
       </div>
-      <p class={decision ? "entry-decision" : "entry-change"}>{decision ?? card.change}</p>
+      <p class={decision ? "entry-decision" : "entry-change"}>
+        {decision ?? card.change}
+        {maker && (
+          <>
+            {" "}
+            <a class="entry-maker" href={maker}>
+              Sheet for makers
+            </a>
+          </>
+        )}
+      </p>
       <p class="entry-verdict">
         {decision && <span>{card.change}</span>}
         <strong>{card.verdict}</strong>

@@ -44,6 +44,11 @@ export function Record({ study }: { study: StudyPage }): JSX.Element {
         ) : (
           <p>The study names no source for the original drawing.</p>
         )}
+        {study.maker && (
+          <p>
+            Adopted: a <a href={study.maker}>sheet for makers</a>, with proportions, construction and colours.
+          </p>
+        )}
         <DownloadList downloads={notes.downloads} />
         {study.lesson.length > 0 && (
           <details>

@@ -27,25 +27,32 @@ export function Sheets({ sheet }: { sheet: SheetPage }): JSX.Element {
         {sheet.parts.map((part) => (
           <section key={part.id} id={part.id} class={`sheets-page sheets-${part.kind}`}>
             <Part part={part} sheet={sheet} />
-            <p class="sheets-foot">
-              <bdi>
-                {sheet.foot.split("/").map((part, at) => (
-                  <>
-                    {at > 0 && (
-                      <>
-                        /<wbr />
-                      </>
-                    )}
-                    {part}
-                  </>
-                ))}
-              </bdi>{" "}
-              <span class="number">{part.page}</span>
-            </p>
+            <SheetFoot foot={sheet.foot} page={part.page} />
           </section>
         ))}
       </article>
     </Document>
+  );
+}
+
+/** What stands at the foot of a sheet of paper: whose it is, where the study is, and which page it is. */
+export function SheetFoot({ foot, page }: { foot: string; page: string }): JSX.Element {
+  return (
+    <p class="sheets-foot">
+      <bdi>
+        {foot.split("/").map((part, at) => (
+          <>
+            {at > 0 && (
+              <>
+                /<wbr />
+              </>
+            )}
+            {part}
+          </>
+        ))}
+      </bdi>{" "}
+      <span class="number">{page}</span>
+    </p>
   );
 }
 

@@ -90,6 +90,7 @@ const pages: readonly [(typeof sites)[number], string][] = [
   ["demo", "studies/lockmouth/"],
   ["demo", "studies/lockmouth/changes/"],
   ["demo", "studies/kedgeport/show/"],
+  ["demo", "studies/harrowquay/maker/"],
   ["demo", "series/half-dark/show/"],
   ["demo", "series/half-dark/"],
   // With the series' own name both sides stand as they do without a script.

@@ -12,11 +12,11 @@ const room = openRoom({ demo: openDemo }, demoBase);
 const listFolders = (kind: string, end = "") =>
   readdirSync(join(demoContent, kind)).map((name) => `${kind}/${name.replace(end, "")}`);
 
-async function open<T>(address: string, look: (page: Page) => Promise<T>): Promise<T> {
+async function open<T>(address: string, look: (page: Page) => Promise<T>, kind = "sheet"): Promise<T> {
   const context = await room.browser.newContext({ viewport: { width: 390, height: 844 } });
   try {
     const page = await context.newPage();
-    await page.goto(`${room.sites.demo.address}${demoBase}${address}/sheet/`);
+    await page.goto(`${room.sites.demo.address}${demoBase}${address}/${kind}/`);
     await page.evaluate(() => document.fonts.ready.then(() => undefined));
     return await look(page);
   } finally {
@@ -53,6 +53,21 @@ test.each(listFolders("series", ".md"))("%s has the pages that its contents name
         .getAttribute("id"),
     ).toBe((await last.getAttribute("href"))?.slice(1));
   });
+});
+
+test("the sheet for makers is one page of A4 and of Letter, and study and decisions lead there", async () => {
+  const look = async (page: Page) => {
+    expect([await countPages(page, "A4"), await countPages(page, "Letter")]).toEqual([1, 1]);
+    expect(
+      await page.locator(".sheets-picture").evaluate((one) => (one as HTMLImageElement).naturalWidth),
+    ).toBe(1500);
+    for (const from of ["studies/harrowquay/", "decisions/"]) {
+      await page.goto(`${room.sites.demo.address}${demoBase}${from}`);
+      await page.getByRole("link", { name: "sheet for makers" }).click();
+      expect(new URL(page.url()).pathname).toBe(`${demoBase}studies/harrowquay/maker/`);
+    }
+  };
+  await open("studies/harrowquay", look, "maker");
 });
 
 test("a phone shows all of it without a script, and no rule of accessibility is broken", async () => {

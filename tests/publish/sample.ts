@@ -181,6 +181,15 @@ export const studyResult: StudyResult = {
     { a: "p1", b: "p2", points: [0.5, 0.25, 1, 0.25, 1, 0.75, 0.5, 0.75, 0.5, 0.25], focusShare: 0 },
     { a: "p1", b: "p3", points: [0, 0.9, 1.5, 0.9], focusShare: 0 },
   ],
+  construction: {
+    width: 1.5,
+    shapes: [
+      { kind: "rectangle", hex: "#12235c", sizes: [0, 0, 1.5, 1] },
+      { kind: "rectangle", hex: "#f4c430", sizes: [0.5, 0.25, 0.5, 0.5] },
+      { kind: "rectangle", hex: "#ffffff", sizes: [0, 0.9, 1.5, 0.1] },
+    ],
+    left: 0,
+  },
   drawings: { ...drawings, seen: { protan: drawings, deutan: drawings, tritan: drawings, grey } },
 };
 

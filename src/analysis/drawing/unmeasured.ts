@@ -32,8 +32,14 @@ const mostLost = 0.0015;
 /** Length up to which borders inside paints are passed over, in flag heights (the most of those drawings is 0.105, of all paints together). */
 const longestStep = 0.125;
 
-/** ΔE00 up to which what is faint, which is told, may shade a paint: from there on two colours differ by hue alone. */
-const shadeFrom = 20;
+/**
+ * Where something is faint, which is told, it may shade a paint: up to ΔE00 10, and on a part of the flag up to 20; from there on
+ * two colours differ by hue alone (the most of those drawings, over 10, is 0.4 %).
+ */
+const shades = [
+  { from: 20, most: mostLost },
+  { from: 10, most: 0.02 },
+];
 
 /**
  * Over which part of the height a colour has to change, and by which ΔE00, to be a border and no shading: at once by what
@@ -72,15 +78,12 @@ export function findLost(
   const colours = paints.map(({ flat, declared }) =>
     flat && declared !== null ? Number.parseInt(declared.slice(1), 16) : undefined,
   );
-  const counted = [
-    ...countLost(picture, map, colours, createIsOther(faint.length > 0 ? shadeFrom : colourLimits.same)),
-  ].sort((a, b) => b[1] - a[1]);
-  const pixels = counted.reduce((sum, [, count]) => sum + count, 0);
-  const [most] = counted;
-  const share = pixels / Math.max(1, flagPixels, pixels);
-  const lost: Lost[] = [];
-  if (most !== undefined && share > mostLost)
-    lost.push({ hex: most[0] === nothing ? null : hexOfCode(most[0]), share });
+  const limits = faint.length > 0 ? shades : [{ from: colourLimits.same, most: mostLost }];
+  const lost: Lost[] = limits
+    .flatMap(({ from, most }) =>
+      findColour(countLost(picture, map, colours, createIsOther(from)), flagPixels, most),
+    )
+    .slice(0, 1);
   const thin = countThin(map, Math.round(map.height * thinPart)) / Math.max(1, flagPixels);
   if (thin > mostThin) lost.push({ thin });
   const joined = countJoined(map, paints) / Math.max(1, flagPixels);
@@ -91,6 +94,15 @@ export function findLost(
 function countJoined({ labels }: LabelMap, paints: PaintedShapes["paints"]): number {
   const joined = labelOf(paints.findIndex(isJoined));
   return joined === transparent ? 0 : labels.reduce((sum, label) => sum + (label === joined ? 1 : 0), 0);
+}
+
+/** The colour that most of them show, where they are more than `limit` of the flag. */
+function findColour(counts: ReadonlyMap<number, number>, flagPixels: number, limit: number): readonly Lost[] {
+  const [most] = [...counts].sort((a, b) => b[1] - a[1]);
+  const pixels = [...counts.values()].reduce((sum, count) => sum + count, 0);
+  const share = pixels / Math.max(1, flagPixels, pixels);
+  if (most === undefined || share <= limit) return [];
+  return [{ hex: most[0] === nothing ? null : hexOfCode(most[0]), share }];
 }
 
 /** Returns the paint of more than one colour that changes most at borders, where all of them together do so too far. */

@@ -137,6 +137,7 @@ function listHatched(result: StudyResult): readonly DrawnFile[] {
     draw(hatchedFiles.original, original, false),
     draw(hatchedFiles.redesign, redesign, true),
     draw(hatchedFiles.outline, original, false, true),
+    ...(result.study.status === "adopted" ? [draw(hatchedFiles.made, redesign, true, true)] : []),
   ];
 }
 

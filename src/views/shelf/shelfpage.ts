@@ -10,6 +10,7 @@ import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { divideList, type ListPage, listPath, mostOnPage, type PagesView, presentPages } from "../paging.ts";
 import { recordList } from "../schemarecord.ts";
+import { formatMakerPath } from "../sheet/makerpage.ts";
 import {
   countStudies,
   decisionsPath,
@@ -29,8 +30,8 @@ export interface ShelfPage {
   readonly kind: { readonly text: string; readonly address: string; readonly all: string };
   readonly name: string;
   readonly count: string;
-  /** In the list of decisions each with its own, and its day. */
-  readonly cards: readonly (Card & { readonly decision?: string; readonly decided?: string })[];
+  /** In the list of decisions each with its own, its day, and the address of the sheet for makers of what is adopted. */
+  readonly cards: readonly (Card & Partial<Readonly<Record<"decision" | "decided" | "maker", string>>>)[];
   /** The ways to the other pages of a long list; undefined where this is all of it. */
   readonly pages: PagesView | undefined;
 }
@@ -120,11 +121,13 @@ function presentOne(
     cards: page.items.map((result) => {
       const card = presentCard(result, link, format);
       const { decision, status } = result.study;
-      if (kind === "decisions" && decision)
+      const maker = formatMakerPath(result.study);
+      if (kind === "decisions")
         return {
           ...card,
-          decision: describeDecision(decision, status, format),
-          ...(decision.date && { decided: decision.date }),
+          ...(decision && { decision: describeDecision(decision, status, format) }),
+          ...(decision?.date && { decided: decision.date }),
+          ...(maker && { maker: link(maker) }),
         };
       return kind === "authors" ? { ...card, authors: nameOthers(result, shelf.slug, format) } : card;
     }),

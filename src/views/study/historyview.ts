@@ -14,7 +14,7 @@ export interface HistoryView {
   readonly kin: readonly { readonly lead: string; readonly title: string; readonly address: string }[];
 }
 
-/** Undefined where nothing is known. `all` are the studies of the gallery; by whom a study is followed says one of its authors. */
+/** Undefined where nothing is known. `all` are the studies of the gallery; by whom a study is followed say its own authors. */
 export function presentHistory(
   { slug, authors, revised = [], follows }: Study,
   all: readonly StudyResult[],
@@ -30,7 +30,7 @@ export function presentHistory(
   const kin = [
     ...others.filter((study) => study.slug === follows).map(tell("Takes the place of")),
     ...others
-      .filter((study) => study.follows === slug && study.authors.some((name) => authors.includes(name)))
+      .filter((study) => study.follows === slug && isSameSet(study.authors, authors))
       .map(tell("Followed by")),
   ];
   if (kin.length === 0 && revised.length === 0) return undefined;
@@ -39,4 +39,8 @@ export function presentHistory(
     revised: inOrder.map(({ date, what }) => ({ iso: date, date: format.date(date), what })),
     kin,
   };
+}
+
+function isSameSet(some: readonly string[], others: readonly string[]): boolean {
+  return new Set([...some, ...others]).size === new Set(some).size && some.length === others.length;
 }

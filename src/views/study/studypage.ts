@@ -23,6 +23,7 @@ import { type DrawnPlate, type Plate, presentPair } from "../plate.ts";
 import { type ProseBlock, renderProse } from "../renderprose.ts";
 import { recordStudy } from "../schemarecord.ts";
 import { presentPlaces, type SeriesIndex, type SeriesPlace } from "../series/seriesplace.ts";
+import { formatMakerPath } from "../sheet/makerpage.ts";
 import { formatChangesPath, formatStudyPath, presentStatus, type StatusView } from "../status.ts";
 import { type AnswerView, presentAnswer } from "./answerview.ts";
 import { type Byline, presentByline } from "./byline.ts";
@@ -101,6 +102,8 @@ export interface StudyPage extends Byline {
   /** The addresses of its steps, and of its sheets for a class. */
   readonly show: string;
   readonly sheet: string;
+  /** The address of its sheet for makers; undefined where it is not adopted. */
+  readonly maker: string | undefined;
   /** Their pictures, where the author offers them. */
   readonly lesson: readonly Download[];
 }
@@ -153,6 +156,7 @@ export function presentStudy(
     }),
   );
   const inProse = findInProse(prose);
+  const maker = formatMakerPath(study);
   const edgesHeading = nameEdges(comparison, inProse["contrast ruler"] !== undefined);
   return {
     slug: study.slug,
@@ -183,6 +187,7 @@ export function presentStudy(
     show: link(`${path}show/`),
     rivals: presentRivalPlace(all.rivals?.get(study.slug), link, format),
     sheet: link(`${path}sheet/`),
+    maker: maker && link(maker),
     lesson: all.lesson?.(result) ?? [],
     series: presentPlaces(study.slug, all.series ?? new Map(), link, format),
   };

@@ -54,18 +54,21 @@ test("the problem says how much and which colour", () => {
   });
 });
 
-test("shades up to ΔE00 5 are rounding, and up to 20 where something is faint, which is told", () => {
-  // #ffffff to #eeeeee is ΔE00 3.5, to #cccccc 11.1.
-  const lostOf = (colour: string, faint: readonly SvgElement[]) =>
+test("shades up to ΔE00 5 are rounding, up to 10 where something is faint, which is told, and on a fiftieth up to 20", () => {
+  // #ffffff to #eeeeee is ΔE00 3.5, to #d6d6d6 8.9, to #cccccc 11.1, to #999999 27.
+  const lostOf = (colour: string, faint: readonly SvgElement[], rows = 20) =>
     findLost(
-      drawPicture(20, 20, () => colour),
-      drawMap(20, 20, () => 1),
+      drawPicture(40, 100, (_, y) => (y < rows ? colour : "#ffffff")),
+      drawMap(40, 100, () => 1),
       { paints: listed([white]), faint },
-      400,
+      4000,
     ).length;
-  const [rect] = resolve('<rect width="300" height="200"/>').instances.map(({ element }) => element);
-  expect([lostOf("#eeeeee", []), lostOf("#cccccc", [])]).toEqual([0, 1]);
-  expect(lostOf("#cccccc", rect === undefined ? [] : [rect])).toBe(0);
+  expect([lostOf("#eeeeee", []), lostOf("#d6d6d6", [])]).toEqual([0, 1]);
+  const faint = resolve('<rect width="300" height="200"/>').instances.map(({ element }) => element);
+  expect([lostOf("#d6d6d6", faint), lostOf("#cccccc", faint), lostOf("#cccccc", faint, 3)]).toEqual([
+    0, 1, 0,
+  ]);
+  expect(lostOf("#999999", faint, 3)).toBe(1);
 });
 
 test("a flag of thin lines is refused by their share", () => {
@@ -130,7 +133,7 @@ const veiled = (opacity: number): string =>
 test("a veil that looks like a paint is a tenth of the flag", async () => {
   const { lost } = await renderScene(resolve(veiled(0.4)), { distance: 0 });
   expect(lost).toEqual([{ hex: "#999999", share: 0.1 }]);
-  expect((await renderScene(resolve(veiled(0.3)), { distance: 0 })).lost).toEqual([]);
+  expect((await renderScene(resolve(veiled(0.15)), { distance: 0 })).lost).toEqual([]);
 });
 
 test("such a drawing is not opened", async () => {
@@ -143,7 +146,7 @@ test("such a drawing is not opened", async () => {
   const { value, problems } = await open(0.4);
   expect(value).toBeUndefined();
   expect(problems.map(({ rule }) => rule)).toEqual(["study/colour-lost"]);
-  expect((await open(0.3)).value).toBeDefined();
+  expect((await open(0.15)).value).toBeDefined();
 });
 
 const ground = '<rect width="300" height="200" fill="#ffffff"/>';
@@ -227,7 +230,7 @@ describe("what shows has to be measured", () => {
     ["many of them, which cover", layers(8), ["study/colour-lost"]],
     [
       "a shade that is hardly seen",
-      `${ground}<circle cx="150" cy="100" r="60" fill="#000000" opacity=".2"/>`,
+      `${ground}<circle cx="150" cy="100" r="60" fill="#000000" opacity=".1"/>`,
       [],
     ],
     [

@@ -27,6 +27,7 @@ test("what is decided has a list, the latest decision first, each with its day a
     [
       decided("open", { status: "open" }),
       decided("early", { decision: { date: "2026-05-01", why: "Too pale." } }),
+      decided("made", { status: "adopted", decision: { date: "2026-04-30", why: "It reads." } }),
       decided("late", {
         decision: { date: "2026-06-01", why: "too dark.", by: "the meeting", for: 1, against: 9 },
       }),
@@ -38,7 +39,9 @@ test("what is decided has a list, the latest decision first, each with its day a
   expect(list?.cards.map(({ search, decided: day, decision }) => [search.slug, day, decision])).toEqual([
     ["late", "2026-06-01", "Declined on 1 June 2026 by the meeting, 1 for and 9 against. Too dark."],
     ["early", "2026-05-01", "Declined on 1 May 2026. Too pale."],
+    ["made", "2026-04-30", "Adopted on 30 April 2026. It reads."],
   ]);
+  expect(list?.cards.map(({ maker }) => maker)).toEqual([undefined, undefined, "../studies/made/maker/"]);
 });
 
 test("every author has a page with its studies, and every tag that several have", () => {

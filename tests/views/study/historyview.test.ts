@@ -43,4 +43,6 @@ test("a stranger does not follow a study on its page", () => {
   const [stranger, author] = ["Marit", "Ines"].map((name) => of("c", { follows: "b", authors: [name] }));
   expect(presentHistory(own, all(stranger as Study), link, format)).toBeUndefined();
   expect(presentHistory(own, all(author as Study), link, format)?.kin).toHaveLength(1);
+  const both = of("c", { follows: "b", authors: ["Marit", "Ines"] });
+  expect(presentHistory(own, all(both), link, format)).toBeUndefined();
 });

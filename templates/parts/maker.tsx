@@ -1,0 +1,100 @@
+// Part. Of the sheet for makers: the flag in outlines with its sides, its plain shapes, and its colours.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { BuiltRow, DyeRow, MakerPage } from "../../src/views/sheet/makerpage.ts";
+import { SwatchChip } from "./swatch.tsx";
+
+/** The redesign in outlines, its height and width along its sides. */
+export function MeasuredOutline({ maker }: { maker: MakerPage }): JSX.Element {
+  const { outline, sides, proportions } = maker;
+  return (
+    <figure class="maker-outline">
+      <span class="maker-side maker-height number">{sides.height}</span>
+      <img
+        class="sheets-picture"
+        src={outline.src}
+        alt={outline.alt}
+        width={outline.width}
+        height={outline.height}
+        decoding="async"
+      />
+      <span class="maker-side maker-width number">{sides.width}</span>
+      <figcaption>
+        Height to width <span class="number">{proportions}</span>. Hoist on the left.
+      </figcaption>
+    </figure>
+  );
+}
+
+/** The plain shapes, in the order in which they are laid. */
+export function BuiltTable({ rows }: { rows: readonly BuiltRow[] }): JSX.Element {
+  return (
+    <table class="maker-table">
+      <thead>
+        <tr>
+          <th scope="col">Shape</th>
+          <Heads names={["From hoist", "From top", "Width", "Height"]} />
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row, index) => (
+          <tr key={index}>
+            <th scope="row">
+              <SwatchChip hex={row.hex} /> {row.shape}, {row.colour}
+            </th>
+            <Cells texts={[row.fromHoist, row.fromTop, row.width, row.height]} />
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** The colours, largest first. */
+export function DyeTable({ rows }: { rows: readonly DyeRow[] }): JSX.Element {
+  return (
+    <table class="maker-table">
+      <thead>
+        <tr>
+          <th scope="col">Colour</th>
+          <Heads names={["Hex", "sRGB", "CIELAB L* / a* / b*", "Reflectance"]} />
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ hex, name, rgb, lab, reflectance }) => (
+          <tr key={hex}>
+            <th scope="row">
+              <SwatchChip hex={hex} /> {name}
+            </th>
+            <Cells texts={[hex, rgb, lab, reflectance]} />
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Heads({ names }: { names: readonly string[] }): JSX.Element {
+  return (
+    <>
+      {names.map((name) => (
+        <th key={name} scope="col" class="end">
+          {name}
+        </th>
+      ))}
+    </>
+  );
+}
+
+function Cells({ texts }: { texts: readonly string[] }): JSX.Element {
+  return (
+    <>
+      {texts.map((text, index) => (
+        <td key={index} class="number end">
+          {text}
+        </td>
+      ))}
+    </>
+  );
+}
