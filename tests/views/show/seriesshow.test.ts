@@ -46,7 +46,7 @@ test("in a series too a study leaves out what its author leaves out", () => {
 
 test("a flag with several studies in one series is shown once", () => {
   const rival = { ...studyResult, study: { ...studyResult.study, slug: "a-rival" } };
-  const entry = { drawing: "", slugs: ["a-square", "a-rival"] };
+  const entry = { drawing: "", flag: { file: "flags/square.svg" }, slugs: ["a-square", "a-rival"] };
   const result = {
     ...galleryResult,
     studies: [studyResult, rival],
