@@ -94,8 +94,10 @@ export const edgeMetrics = [
     label: "Only hue differs",
     head: "hue only",
     source: "own judgement",
-    compute: ({ contrast, deltaE00 }: MetPair) =>
-      gradeOf(contrast) === "weak" && deltaE00 >= colourLimits.hue,
+    compute: (pair: MetPair) =>
+      gradeOf(pair.contrast) === "weak" &&
+      pair.deltaE00 >= colourLimits.hue &&
+      differenceBy("grey", pair) < colourLimits.confusable,
   },
   {
     // `both metals` and `both colours` break the rule; null where it does not speak.

@@ -7,7 +7,7 @@ export const colourLimits = {
   same: 5,
   /** Under it two colours are easily taken for each other. */
   confusable: 10,
-  /** From it on a pair of low contrast counts as told apart by hue. */
+  /** From it on a pair of low contrast, whose greys are easily taken for each other, counts as told apart by hue. */
   hue: 20,
   /**
    * ΔE*ab under which a colour is no change: official flags of one nation differ by as much.

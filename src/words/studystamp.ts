@@ -5,7 +5,7 @@ import { parseColour } from "../colour/colourtext.ts";
 import type { Gallery } from "../content/study/study.ts";
 
 /** Goes up when a measure moves: a changed measure changes what every page says. */
-export const measureVersion = "0.2";
+export const measureVersion = "0.3";
 
 /**
  * Returns eight hexadecimal digits that stand for the drawing, the change, the focus, what the gallery sets for

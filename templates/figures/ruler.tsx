@@ -47,7 +47,7 @@ export function RulerFigure({
         {notes.hue &&
           " By hue alone: the two differ in hue and hardly in lightness, so they fade in dusk and in grey."}
         {ladder &&
-          " Beside it how much light the cloth of each colour gives back: two at one height are hard to tell apart."}
+          " Beside it, how much light the cloth of each colour gives back: two at one height are hard to tell apart."}
       </figcaption>
     </figure>
   );

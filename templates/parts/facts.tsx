@@ -62,8 +62,8 @@ function FactSources({ facts, links }: FactsProps): JSX.Element {
         <a href={links.nearLine}>Near the line</a>
       </p>
       <p>
-        Hue alone: a contrast under 30% with ΔE00 of 20 or more. Such an edge goes in dusk, in grey print and
-        for many colour-blind readers. The steps are our own judgement.
+        Hue alone: a contrast under 30% with ΔE00 of 20 or more, and under 10 in grey. Such an edge goes in
+        dusk, in grey print and for many colour-blind readers. The steps are our own judgement.
       </p>
       {facts.tincture && (
         <p>

@@ -45,7 +45,7 @@ export function Question({ question, of }: { question: VoteQuestion; of: number 
       </p>
       <div class="vote-answer" hidden>
         <p class="vote-why">
-          <label for={`n${number}-why`}>Why, in a word (or nothing)</label>
+          <label for={`n${number}-why`}>Why? (optional)</label>
           <input type="text" id={`n${number}-why`} name="why" maxlength={200} autocomplete="off" />
         </p>
         <button type="submit">This is my choice</button>

@@ -12,7 +12,7 @@ export function Rivals({ plates }: { plates: readonly NumberedPlate[] }): JSX.El
     <div class="pair rival-flags">
       {plates.map(({ plate, caption, address }) => (
         <CaptionedPlate key={plate.label} plate={plate} eager>
-          <span>{plate.label}</span> {address && <a href={address}>{caption}</a>}
+          <span>{plate.label}</span> {address ? <a href={address}>{caption}</a> : caption && `· ${caption}`}
         </CaptionedPlate>
       ))}
     </div>

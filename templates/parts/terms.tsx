@@ -71,8 +71,8 @@ export function OutcomeStep({ method: { limits, worked } }: { method: MethodPage
         <Term name="Parted">it is new, because only a part of a colour was changed</Term>
       </Terms>
       <p>
-        The <em>price</em> of a change are the edges that are lost, worse, merged, or parted and not clear.
-        The verdict goes by clarity in whole percent and, where that is level, by strength:
+        The <em>price</em> of a change is the edges that are lost, worse, merged, or parted and not clear. The
+        verdict goes by clarity in whole percent and, where that is level, by strength:
       </p>
       <Terms>
         <Term name="Clearer">
@@ -135,7 +135,8 @@ export function FactsStep(): JSX.Element {
     >
       <Terms>
         <Term name="Hue alone">
-          a weak edge with a ΔE00 of 20 or more: it goes in dusk, in grey print and for many colour-blind eyes
+          a weak edge with a ΔE00 of 20 or more, and under 10 in grey: it goes in dusk, in grey print and for
+          many colour-blind eyes
         </Term>
         <Term name="Tincture">
           no metal (white, yellow) on metal, no colour (red, blue, green, black, purple) on colour. Exempt:

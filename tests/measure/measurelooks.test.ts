@@ -75,11 +75,14 @@ describe("measureEdge", () => {
     expect(single("#ffffff", "#ff0000")?.contrastRatio).toBeCloseTo(3.9985, 4);
   });
 
-  test("hue-only: weak, and 20 or more in ΔE00", () => {
-    expect(single("#ff0000", "#0000ff")).toMatchObject({
+  test("hue-only: weak, 20 or more in ΔE00, and under 10 in grey", () => {
+    // Of one luminance: 0.7152 · 0.2961 is 0.2126 · 0.9961.
+    expect(single("#ff0000", "#009400")).toMatchObject({
       grade: "weak",
       hueOnly: true,
     });
+    // Weak, and as greys L* 53 and 32.
+    expect(single("#ff0000", "#0000ff")).toMatchObject({ grade: "weak", hueOnly: false });
     // Soft, whatever the hue.
     expect(single("#ff0000", "#000000")?.hueOnly).toBe(false);
     // Two greys hardly apart: weak, and no hue.

@@ -62,7 +62,7 @@ export function presentStrip(comparison: Comparison, link: Linker, path: string,
         clarity: isOne ? undefined : clarities[at],
         lost:
           hasFocus && !lastsTo(before.focus, step)
-            ? "too small to make out from there; shown enlarged"
+            ? "enlarged: at its real size too small to make out"
             : undefined,
       };
     }),
@@ -96,7 +96,7 @@ function sayOnce(
 ): readonly string[] {
   const clarity =
     same === undefined
-      ? "Clarity is told as far as what has to be seen can be made out."
+      ? "Clarity is told only where what has to be seen can still be made out."
       : `As far as it can be made out, what has to be seen has a clarity of ${same[0]} in the original and ${same[1]} in the redesign.`;
   return [
     clarity,

@@ -10,7 +10,7 @@ const named = (count: number) => rivalResult(Array.from({ length: count }, (_, a
 test("the original first, then each redesign with its change and the way to its study", () => {
   const [page] = presentRivals(named(2), format);
   expect(page?.plates.map(({ plate, caption, address }) => [plate.label, caption, address])).toEqual([
-    ["Original", "", undefined],
+    ["Original", "Clarity 74%, weakest edge 25%", undefined],
     ["Proposal 1", "Red becomes yellow.", "../../studies/s0/"],
     ["Proposal 2", "Red becomes yellow.", "../../studies/s1/"],
   ]);

@@ -45,9 +45,9 @@ test("under the pictures: the clarity before and after as far as it lasts, then 
   expect(steps.map(({ clarity, lost }) => [clarity, lost])).toEqual([
     [["50%", "90%"], undefined],
     [["41%", "60%"], undefined],
-    [undefined, "too small to make out from there; shown enlarged"],
+    [undefined, "enlarged: at its real size too small to make out"],
   ]);
-  expect(says[0]).toBe("Clarity is told as far as what has to be seen can be made out.");
+  expect(says[0]).toBe("Clarity is told only where what has to be seen can still be made out.");
   expect(steps[2]?.plates[0].description).toMatch(/; what has to be seen is too small to be made out\.$/);
   expect(strip().says).toEqual([]);
   expect(strip().steps.every(({ clarity, lost }) => clarity === undefined && lost === undefined)).toBe(true);
