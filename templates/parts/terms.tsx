@@ -135,8 +135,8 @@ export function FactsStep(): JSX.Element {
     >
       <Terms>
         <Term name="Hue alone">
-          a weak edge with a ΔE00 of 20 or more, and under 10 in grey: it goes in dusk, in grey print and for
-          many colour-blind eyes
+          weak with a ΔE00 of 20 or more, in grey under 10: it goes in dusk, grey print and for many
+          colour-blind eyes
         </Term>
         <Term name="Tincture">
           no metal (white, yellow) on metal, no colour (red, blue, green, black, purple) on colour. Exempt:

@@ -58,7 +58,7 @@ test("by keyboard alone: blind to the choice, then told, kept, and handed in as 
     const heron = await main.ariaSnapshot();
     // What a screen reader comes by, in its order.
     expect(heron.replace(/\s+/g, " ")).toMatch(
-      /heading "The Linnet Strand heron".*img "A flag: .* radio "A".*img "A flag: .* radio "B".* radio "Neither".* what is proposed is an unofficial study\..*.* textbox "Why, in a word \(or nothing\)".* button "This is my choice".* button "Next"/,
+      /heading "The Linnet Strand heron".*img "A flag: .* radio "A".*img "A flag: .* radio "B".* radio "Neither".* what is proposed is an unofficial study\..*.* textbox "Why\? \(optional\)".* button "This is my choice".* button "Next"/,
     );
     expect(heron).not.toMatch(/original|redesign|clarity|[0-9] voters/i);
     expect(await listViolations(page)).toEqual([]);
@@ -73,7 +73,7 @@ test("by keyboard alone: blind to the choice, then told, kept, and handed in as 
         await page.locator(".vote-question:visible input[type=radio]").first().focus();
         await page.keyboard.press("Space");
         if (rivals.length > 0) await page.keyboard.press("ArrowDown");
-        await page.getByLabel("Why, in a word").and(page.locator(":visible")).fill('=a "gold", b');
+        await page.getByLabel("Why?").and(page.locator(":visible")).fill('=a "gold", b');
         await page.keyboard.press("Enter");
         expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("SUMMARY");
         expect(await page.locator(".vote-own:visible").count()).toBe(1);
