@@ -126,6 +126,8 @@ function measureBorder(
         inside[at] === 1 && (run === 0 || labels[at] === labels[at - stride]) ? run + 1 : (inside[at] ?? 0);
       if (run <= wide) continue;
       const codeAt = (back: number) => codeOf(pixels[at - back * stride] as number);
+      // Most pixels of a paint are alike.
+      if (pixels[at - side * stride] === pixels[at - (side + reach) * stride]) continue;
       const isBorder =
         isOther(codeAt(side), codeAt(side + reach)) &&
         (isSame === undefined ||

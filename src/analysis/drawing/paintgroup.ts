@@ -1,5 +1,6 @@
 // Floor 6. Which paints are one in the distance view: near-equal shades, and a paint with its selected part.
 
+import type { LinearRgb } from "../../colour/colour.ts";
 import { linearOf } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
 import type { PaintLook } from "../../measure/edgefigure.ts";
@@ -34,18 +35,34 @@ function joinNearEqual(
 ): Groups {
   const areaOf = (paint: PaintIndex): number => areas.pixels[paint] ?? 0;
   const bySize = [...paints.keys()].sort((a, b) => areaOf(b) - areaOf(a) || a - b);
+  const heads = joinNear(
+    bySize.map((paint) => (areaOf(paint) === 0 ? undefined : linearOf(looks[paint]?.hex ?? "#000000"))),
+  );
   const groups = [...paints.keys()];
-  const heads: PaintIndex[] = [];
-  for (const index of bySize) {
-    const linear = linearOf(looks[index]?.hex ?? "#000000");
-    const near = heads
-      .map((head) => ({ head, away: measureDifference(linear, linearOf(looks[head]?.hex ?? "#000000")) }))
-      .filter(({ away }) => isSameColour(away))
-      .sort((a, b) => a.away - b.away)[0];
-    if (near === undefined || areaOf(index) === 0) heads.push(index);
-    else groups[index] = near.head;
-  }
+  for (const [at, paint] of bySize.entries()) groups[paint] = bySize[heads[at] ?? at] ?? paint;
   return listed(groups);
+}
+
+/**
+ * Returns, for each of `colours`, largest first, the place of the nearest before it under ΔE00 5 that is not joined to another
+ * itself; its own place where there is none, and for one that is undefined. Only the first `most` that others could be joined
+ * to are compared.
+ */
+export function joinNear(
+  colours: readonly (LinearRgb | undefined)[],
+  most = colours.length,
+): readonly number[] {
+  const heads: { readonly at: number; readonly colour: LinearRgb }[] = [];
+  return colours.map((colour, at) => {
+    if (colour === undefined) return at;
+    const [near] = heads
+      .map((head) => ({ ...head, away: measureDifference(colour, head.colour) }))
+      .filter(({ away }) => isSameColour(away))
+      .sort((a, b) => a.away - b.away);
+    if (near !== undefined) return near.at;
+    if (heads.length < most) heads.push({ at, colour });
+    return at;
+  });
 }
 
 /** The same groups, but paints that the change treats differently stay apart. */

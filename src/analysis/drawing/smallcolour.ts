@@ -1,10 +1,8 @@
 // Floor 6. A drawing with more colours than anyone tells apart: those that show least are measured with others, or as one.
 
-import type { Hex, LinearRgb } from "../../colour/colour.ts";
+import type { Hex } from "../../colour/colour.ts";
 import { linearOf } from "../../colour/colourtext.ts";
-import { measureDifference } from "../../colour/difference.ts";
 import { keyed } from "../../content/study/colourword.ts";
-import { colourLimits } from "../../measure/limit.ts";
 import { type Problem, report } from "../../problem/problem.ts";
 import { measureAreas } from "../../regions/area.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
@@ -12,6 +10,7 @@ import { findRuns } from "../../regions/runs.ts";
 import { joinLabels } from "../../regions/view/distanceview.ts";
 import type { Paint, PaintedShapes } from "../../svg/paint.ts";
 import { type List, labelOf, listed, type PaintIndex } from "../../svg/paintnumber.ts";
+import { joinNear } from "./paintgroup.ts";
 
 /** Most paints that are measured each (our own judgement: edges and their pages grow with the square of it). */
 export const mostColours = 48;
@@ -40,55 +39,48 @@ export function joinSmall(shapes: PaintedShapes, map: LabelMap, change?: { reado
   const { paints, uses } = shapes;
   if (paints.length <= mostColours) return { shapes, map, joined: 0 };
   const { pixels } = measureAreas(findRuns(map), paints.length);
-  const groups = groupNear(paints, pixels, change?.replace).sort((a, b) => b.size - a.size);
-  const large = new Set(groups.slice(0, mostColours).map(({ head }) => head));
-  const isAll = groups.length <= mostColours;
+  const groups = groupNear(paints, pixels, change?.replace);
+  const large = groups.slice(0, mostColours);
+  const heads = new Set(large.map(({ head }) => head));
   const kept = listed<PaintIndex, Paint>([
-    ...paints.filter((paint) => large.has(paint)),
-    ...(isAll ? [] : [other]),
+    ...paints.filter((paint) => heads.has(paint)),
+    ...(groups.length > mostColours ? [other] : []),
   ]);
   const placeOf = new Map(kept.map(({ key }, at) => [key, at] as const));
-  const last = placeOf.get(other.key) as PaintIndex;
-  const headOf = new Map(groups.flatMap(({ head, keys }) => keys.map((key) => [key, head.key])));
-  const keyOf = (key: string) =>
-    placeOf.has(headOf.get(key) ?? "") ? (headOf.get(key) as string) : other.key;
+  const keys = new Map(large.flatMap(({ head, joined }) => joined.map((key) => [key, head.key])));
+  const keyOf = (key: string): string => keys.get(key) ?? other.key;
   return {
     shapes: { ...shapes, paints: kept, uses: uses.map((use) => ({ ...use, key: keyOf(use.key) })) },
     map: joinLabels(
       map,
-      paints.map(({ key }) => labelOf(placeOf.get(keyOf(key)) ?? last)),
+      paints.map(({ key }) => labelOf(placeOf.get(keyOf(key)) as PaintIndex)),
     ),
-    joined: paints.length - large.size,
+    joined: paints.length - heads.size,
   };
 }
 
-/** Each paint with those near it that show less; the one that shows most first. */
+/** Each paint that no other takes in, with the keys of those it does, itself among them; those that show most first. */
 function groupNear(paints: PaintedShapes["paints"], pixels: List<PaintIndex, number>, replaced?: Hex) {
-  const groups: {
-    readonly head: Paint;
-    readonly light?: LinearRgb;
-    readonly keys: string[];
-    size: number;
-  }[] = [];
   const bySize = [...paints.entries()]
     .map(([at, paint]) => ({ paint, size: paint.selected ? Infinity : (pixels[at] ?? 0) }))
     .sort((a, b) => b.size - a.size || 0);
-  for (const { paint, size } of bySize) {
-    const { declared, flat, selected, key } = paint;
-    const light =
-      flat && !selected && declared !== null && declared !== replaced ? linearOf(declared) : undefined;
-    const near = light && groups.slice(0, mostCompared).find((group) => isNear(light, group.light));
-    if (near === undefined) groups.push({ head: paint, ...(light && { light }), keys: [key], size });
-    else {
-      near.keys.push(key);
-      near.size += size;
-    }
-  }
-  return groups;
-}
-
-function isNear(one: LinearRgb, other: LinearRgb | undefined): boolean {
-  return other !== undefined && measureDifference(one, other) < colourLimits.same;
+  const heads = joinNear(
+    bySize.map(({ paint: { declared, flat, selected } }) =>
+      flat && !selected && declared !== null && declared !== replaced ? linearOf(declared) : undefined,
+    ),
+    mostCompared,
+  );
+  return bySize
+    .flatMap(({ paint: head }, at) => {
+      if (heads[at] !== at) return [];
+      const joined = bySize.filter((_, other) => heads[other] === at);
+      return {
+        head,
+        joined: joined.map(({ paint }) => paint.key),
+        size: joined.reduce((sum, { size }) => sum + size, 0),
+      };
+    })
+    .sort((a, b) => b.size - a.size || 0);
 }
 
 /** Whether a paint stands for those that were joined. */

@@ -46,15 +46,11 @@ const shades = [
  * tells two paints apart; by twice that over a 90th, which is not told apart from a border from 40 heights away; and
  * over up to half of it, where it hardly changes half as far before and after. The shading of real drawings is slower, and goes on.
  */
-const borders = [
+const hardBorders = [
   { part: 1 / 360, from: colourLimits.same },
   { part: 1 / 90, from: 2 * colourLimits.same },
-  ...[48, 32, 24, 16, 12, 8, 6, 4, 3, 2].map((parts) => ({
-    part: 1 / parts,
-    from: colourLimits.same,
-    same: colourLimits.same / 4,
-  })),
 ];
+const softParts = [48, 32, 24, 16, 12, 8, 6, 4, 3, 2];
 
 /** Share of the flag over which colours that are measured as one, since there are too many, would be a colour of their own. */
 const mostJoined = 0.05;
@@ -79,11 +75,10 @@ export function findLost(
     flat && declared !== null ? Number.parseInt(declared.slice(1), 16) : undefined,
   );
   const limits = faint.length > 0 ? shades : [{ from: colourLimits.same, most: mostLost }];
-  const lost: Lost[] = limits
-    .flatMap(({ from, most }) =>
-      findColour(countLost(picture, map, colours, createIsOther(from)), flagPixels, most),
-    )
-    .slice(0, 1);
+  const lost: Lost[] = [];
+  for (const { from, most } of limits)
+    if (lost.length === 0)
+      lost.push(...findColour(countLost(picture, map, colours, createIsOther(from)), flagPixels, most));
   const thin = countThin(map, Math.round(map.height * thinPart)) / Math.max(1, flagPixels);
   if (thin > mostThin) lost.push({ thin });
   const joined = countJoined(map, paints) / Math.max(1, flagPixels);
@@ -108,13 +103,13 @@ function findColour(counts: ReadonlyMap<number, number>, flagPixels: number, lim
 /** Returns the paint of more than one colour that changes most at borders, where all of them together do so too far. */
 export function findSteps(picture: Raster, map: LabelMap, paints: PaintedShapes["paints"]): readonly Lost[] {
   const uneven = paints.flatMap((paint, at) => (paint.flat || isJoined(paint) ? [] : [labelOf(at)]));
-  const kinds = borders.map(
-    ({ part, from, same }: (typeof borders)[number] & { readonly same?: number }) => ({
-      reach: Math.max(2, Math.round(map.height * part)),
-      isOther: createIsOther(from),
-      ...(same === undefined ? {} : { isSame: not(createIsOther(same)) }),
-    }),
-  );
+  const reachOf = (part: number): number => Math.max(2, Math.round(map.height * part));
+  const isOther = createIsOther(colourLimits.same);
+  const isSame = not(createIsOther(colourLimits.same / 4));
+  const kinds = [
+    ...hardBorders.map(({ part, from }) => ({ reach: reachOf(part), isOther: createIsOther(from) })),
+    ...softParts.map((parts) => ({ reach: reachOf(1 / parts), isOther, isSame })),
+  ];
   const steps = [...measureSteps(picture, map, new Set(uneven), kinds)].sort((a, b) => b[1] - a[1]);
   const length = steps.reduce((sum, [, pixels]) => sum + pixels, 0) / map.height;
   const [longest] = steps;
