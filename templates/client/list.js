@@ -16,7 +16,8 @@ const entries = lists
     words: ` ${globalThis.foldWords(textOf(entry, ".gain-name > *, .gain-verdict")).join(" ")}`,
   }));
 const atOnce = lists[0].children.length;
-let shown = "";
+// As the page comes: what is laid anew loses the keyboard's place.
+let shown = " false";
 let isAsked = false;
 
 const numberOf = (text, missing) => (text === "" ? missing : Number(text));
