@@ -104,7 +104,8 @@ export function listColours(resolved: ResolvedDrawing, whole: Inspection): reado
   return listed;
 }
 
-function declaredColours(resolved: ResolvedDrawing): ReadonlySet<Hex> {
+/** Colours that the drawing declares anywhere, but for black, which stands for what is declared nowhere. */
+export function declaredColours(resolved: ResolvedDrawing): ReadonlySet<Hex> {
   const found = new Set<Hex>();
   mapColours(resolved, (hex) => {
     found.add(hex);

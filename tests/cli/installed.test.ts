@@ -6,13 +6,12 @@ import { dirname, join } from "node:path";
 import { afterAll, beforeAll, expect, onTestFinished, test, vi } from "vitest";
 import { commands } from "../../src/cli/commands.ts";
 import { makeFolder } from "../content/folder.ts";
+import { flag, imported } from "../package/consumer.ts";
 import { listWorkingIn, runShell } from "./run.ts";
 
 vi.setConfig({ testTimeout: 240_000 });
 
 const home = join(import.meta.dirname, "../..");
-const flag =
-  '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 2"><path fill="#15244a" d="M0 0h3v2H0z"/><circle cx="1.5" cy="1" r=".5" fill="#701c2b"/></svg>';
 
 /** The package, packed once, in a folder of its own. */
 let packed = "";
@@ -67,6 +66,8 @@ test("every command works where the package is installed, in a folder that is no
     expect({ line, status, messages }).toMatchObject({ status: 0 });
   }
   expect(await readdir(join(root, "published"))).toContain("index.html");
+  await writeFile(join(root, "imported.mjs"), imported);
+  expect(await runShell(root, "node imported.mjs")).toMatchObject({ status: 0, data: "clearer\n" });
   // A server runs until it is stopped: the next test.
   const tried = lines.map((line) => line.split(" ")[1]);
   const names = commands.map(({ name }) => name).filter((name) => name !== "preview");

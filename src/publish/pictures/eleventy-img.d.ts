@@ -1,4 +1,4 @@
-// Floor 9. The part of eleventy-img 6 that we use, in types: it ships none.
+// Floor 9. The part of eleventy-img 7 that we use, in types: it ships none.
 declare module "@11ty/eleventy-img" {
   import type { PngOptions, Sharp } from "sharp";
 
