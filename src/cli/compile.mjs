@@ -54,7 +54,6 @@ function readSources() {
   const names = [
     "package.json",
     "tsconfig.json",
-    "eleventy.config.ts",
     ...listFiles(join(home, "src"), "src/"),
     ...listFiles(join(home, "templates"), "templates/"),
   ];

@@ -1,6 +1,8 @@
 // Floor 9. Views → pages, by Eleventy. It gets finished values and gives text back; it writes nothing.
 import path from "node:path";
-import Eleventy from "@11ty/eleventy";
+import Eleventy, { type UserConfig } from "@11ty/eleventy";
+import { isValidElement, type VNode } from "preact";
+import { renderToString } from "preact-render-to-string";
 import { programFolder } from "../content/disk/packagefile.ts";
 import type { SiteView } from "../views/siteview.ts";
 import { fileOf, type SiteFile } from "./folder/sitefile.ts";
@@ -42,9 +44,11 @@ export async function renderPages(view: Partial<SiteView>): Promise<readonly Sit
     // Nothing is ever written there: it only takes part in the paths that Eleventy gives back.
     const nowhere = path.join(programFolder, "nowhere");
     const eleventy = new Eleventy(templatesDir, nowhere, {
-      configPath: path.join(programFolder, "eleventy.config.js"),
+      // None that lies in the working folder.
+      configPath: "",
       quietMode: true,
       config: (config) => {
+        readTemplates(config);
         // On a slow machine it tells how long helpers of ours took, and was made before it heard of the quiet mode.
         (config as Timed).benchmarkManager?.get("Configuration").setIsVerbose(false);
         config.addGlobalData("site", view);
@@ -65,6 +69,29 @@ export async function renderPages(view: Partial<SiteView>): Promise<readonly Sit
     // Eleventy says that a template threw; what it threw says why.
     throw error instanceof Error && "originalError" in error ? (error.originalError ?? error) : error;
   }
+}
+
+/** Our pages alone, rendered on the server, and nothing looked up beside them: what contributors write comes in as data. */
+function readTemplates(config: UserConfig): void {
+  config.addExtension(["11ty.js"], {
+    key: "11ty.js",
+    compile: () =>
+      async function render(data) {
+        const page = await this.defaultRenderer(data);
+        if (!isValidElement(page)) throw new TypeError("a page template must return one element");
+        return flatten(`<!DOCTYPE html>\n${renderToString(page as VNode)}\n`);
+      },
+  });
+  config.setTemplateFormats(["11ty.js"]);
+  config.setDataFileSuffixes([]);
+  config.setUseGitIgnore(false);
+  // An installed copy lives in node_modules, which Eleventy would pass over.
+  config.ignores.delete("**/node_modules/**");
+}
+
+/** Returns the text in one piece: as it was put together, the thousands it is made of would stay in memory with it. */
+function flatten(text: string): string {
+  return Buffer.from(text).toString();
 }
 
 /** The pattern of one template, as Eleventy writes its path: from the working folder. */

@@ -57,6 +57,7 @@ const writers: Readonly<Record<string, string>> = {
   "src/analysis/store/evict.ts": "what is kept",
   "src/publish/folder/stagingfolder.ts": "the hidden folder",
   "src/publish/folder/lock.ts": "the hidden folder",
+  "src/publish/eleventyplugin.ts": "beside what another site writes",
   "src/publish/pictures/linkimage.ts": "fonts in a temporary folder of its own",
   "src/cli/begin/layout.ts": "a new study",
   "src/cli/begin/draftfolder.ts": "the folder in which a new study is laid ready",

@@ -1,0 +1,71 @@
+// Floor 9. Pictures of a study for a page of somebody else's site, as HTML.
+import { quoteText } from "../problem/quote.ts";
+import { formatRelative } from "../views/address.ts";
+import { lessonFiles } from "../views/show/lessonfile.ts";
+import { formatStudyPath } from "../views/status.ts";
+import { formatTitle } from "../words/title.ts";
+
+/** What is used of a study as `studies.json` has it. */
+export interface FlagRecord {
+  readonly slug: string;
+  readonly title: string;
+  readonly flag: string;
+  readonly verdict: string;
+}
+
+/** Of which study, and what of it: `pair`, `ruler`, or `edge` with the two colours as its address has them. */
+interface Asked {
+  /** The page that shows it, and the gallery, as paths of the site. */
+  readonly from: string;
+  readonly at: string;
+  readonly slug: string;
+  readonly what?: string | undefined;
+  readonly edge?: string | undefined;
+}
+
+/** What was published: the studies, and the paths of all files. */
+interface Published {
+  readonly studies: readonly FlagRecord[];
+  readonly files: ReadonlySet<string>;
+}
+
+/** Returns a figure whose caption leads to the study. Throws where there is no such study, or nothing of that kind. */
+export function writeFlagFigure(
+  { studies, files }: Published,
+  { from, at, slug, what = "pair", edge }: Asked,
+): string {
+  const study = studies.find((each) => each.slug === slug);
+  if (study === undefined) {
+    const known = studies.map((each) => each.slug).join(", ");
+    throw new Error(`flag: no study ${quoteText(slug)} was published; those that were: ${known}.`);
+  }
+  const page = formatStudyPath(slug).slice(1);
+  const pictures = listPictures(page, what, edge);
+  const missing = pictures.find((file) => !files.has(file));
+  if (pictures.length === 0 || missing !== undefined)
+    throw new Error(
+      missing === undefined
+        ? `flag: ${quoteText(what)} is none of pair, ruler, edge.`
+        : `flag: ${quoteText(missing)} was not published${what === "ruler" ? "; that is, with downloads: true in the study" : ""}.`,
+    );
+  const name = formatTitle(study);
+  const names = pictures.length === 1 ? [name] : [`${study.flag} today`, `${study.flag}, redesign`];
+  const shown = pictures.map(
+    (file, index) =>
+      `<img src="${escapeText(formatRelative(from, at + file))}" alt="${escapeText(names[index] ?? name)}">`,
+  );
+  const link = `<a href="${escapeText(formatRelative(from, at + page))}">${escapeText(name)}</a>`;
+  return `<figure class="counterchange-${what}">${shown.join("")}<figcaption>${link}: ${escapeText(study.verdict)}. Unofficial study.</figcaption></figure>`;
+}
+
+function listPictures(page: string, what: string, edge: string | undefined): readonly string[] {
+  const folder = edge === undefined ? page : `${page}edges/${edge}/`;
+  if (what === "ruler") return [`${page}show/${lessonFiles.ruler}`];
+  return what === (edge === undefined ? "pair" : "edge")
+    ? [`${folder}original.svg`, `${folder}redesign.svg`]
+    : [];
+}
+
+function escapeText(text: string): string {
+  return text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/"/g, "&quot;");
+}

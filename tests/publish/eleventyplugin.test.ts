@@ -1,0 +1,116 @@
+import { execFile } from "node:child_process";
+import { readdir, readFile } from "node:fs/promises";
+import path from "node:path";
+import { promisify } from "node:util";
+import { expect, test, vi } from "vitest";
+import { openStore } from "../../src/analysis/store/resultstore.ts";
+import { findHome } from "../../src/analysis/store/signature.ts";
+import { buildSite } from "../../src/publish/buildsite.ts";
+import { makeFolder } from "../content/folder.ts";
+import { flag } from "../package/consumer.ts";
+
+vi.setConfig({ testTimeout: 240_000 });
+
+const home = path.join(import.meta.dirname, "../..");
+const plugin = path.join(home, "dist/src/publish/eleventyplugin.js");
+const study = `---
+title: A paler lamp
+flag: The Lampholm light
+authors: [Ode Marrick]
+date: 2026-04-02
+original: original.svg
+change: { replace: "#701c2b", with: white }
+status: open
+---
+The lamp is seen from the pier now.
+`;
+
+/** A site of somebody's own, with a layout and a page, and a gallery in it. */
+const site = (options: string) => ({
+  "package.json": '{ "type": "module" }',
+  "eleventy.config.js": `import counterchange from ${JSON.stringify(plugin)};
+export default (config) => {
+  config.addPlugin(counterchange, { content: "gallery", ${options} });
+};`,
+  "_includes/base.njk":
+    "<!doctype html><title>{{ title }}</title>{{ counterchangePage.head | safe }}<h1>Our club</h1>{{ content | safe }}",
+  "notes/first.md": `---
+layout: base.njk
+title: First
+---
+::flag{lamp}
+
+::flag{lamp edge 15244a-701c2b}
+
+{% flag "lamp" %} {{ counterchange.studies[0].verdict }} of {{ collections.counterchange.length }} pages
+`,
+  "gallery/gallery.yaml": "title: Flags of Lampholm\naddress: https://lampholm.example/club/flags/\n",
+  "gallery/studies/lamp/study.md": study,
+  "gallery/studies/lamp/original.svg": flag,
+  "gallery/studies/broken/study.md": study.replace("replace:", "replaced:"),
+});
+
+/** Runs Eleventy's own command. Returns what it said, and its status. */
+async function runEleventy(folder: string, ...words: string[]): Promise<{ status: number; said: string }> {
+  const command = path.join(home, "node_modules/@11ty/eleventy/cmd.cjs");
+  const run = promisify(execFile)(process.execPath, [command, "--quiet", ...words], { cwd: folder });
+  return run.then(
+    ({ stdout, stderr }) => ({ status: 0, said: stdout + stderr }),
+    ({ code, stdout, stderr }) => ({ status: code, said: stdout + stderr }),
+  );
+}
+
+const list = async (folder: string) =>
+  (await readdir(folder, { recursive: true, withFileTypes: true }))
+    .filter((entry) => entry.isFile() && !entry.name.startsWith("."))
+    .map(({ parentPath, name }) => path.relative(folder, path.join(parentPath, name)))
+    .sort();
+
+test("in a layout of the site, under a path of the host", async () => {
+  const folder = await makeFolder(site('at: "/flags/", layout: "base.njk"'));
+  const { status, said } = await runEleventy(folder, "--pathprefix=/club/");
+  // A broken study is told with its place, and costs nobody else.
+  expect(status).toBe(1);
+  expect(said).toContain("gallery/studies/broken/study.md:7:");
+  const written = await list(path.join(folder, "_site"));
+  // Eleventy never reads what contributors write.
+  expect(written.filter((file) => /broken|^gallery|^studies/.test(file))).toEqual([]);
+  const read = (file: string) => readFile(path.join(folder, "_site", file), "utf8");
+  const page = await read("flags/studies/lamp/index.html");
+  expect(page).toMatch(/^<!doctype html><title>The Lampholm light: A paler lamp/);
+  expect(page.match(/<h1/g)).toHaveLength(2);
+  expect(page).toContain("The lamp is seen from the pier now.");
+  expect(page).toContain('@import url("../../assets/site.css") layer(counterchange);');
+  expect(await read("flags/studies/lamp/show/index.html")).not.toContain("Our club");
+  expect(await read("flags/404.html")).toContain('href="/club/flags/"');
+  // Shortcode, Markdown line, data and collection on a page of the site.
+  const note = await read("notes/first/index.html");
+  const from = "../../flags/studies/lamp/";
+  const shown = [...note.matchAll(/<img src="([^"]*)"/g)].map(([, src = ""]) => src);
+  const pair = [`${from}original.svg`, `${from}redesign.svg`];
+  const edge = pair.map((file) => file.replace("lamp/", "lamp/edges/15244a-701c2b/"));
+  expect(shown).toEqual([...pair, ...edge, ...pair]);
+  for (const src of shown) expect(written).toContain(path.join("notes/first", src));
+  const pages = written.filter((file) => file.startsWith("flags/") && file.endsWith(".html"));
+  expect(note).toContain(`clearer of ${pages.length} pages`);
+});
+
+test("at the top and without a layout every file has the bytes that publish writes", async () => {
+  const { "notes/first.md": _, ...alone } = site('at: "/"');
+  const folder = await makeFolder(alone);
+  await runEleventy(folder);
+  const published = path.join(folder, "published");
+  const store = await openStore({
+    folder: path.join(folder, ".cache/counterchange"),
+    secretFile: path.join(findHome(), "key"),
+  });
+  await buildSite(path.join(folder, "gallery"), published, { base: "/", store });
+  await store?.close();
+  const names = await list(published);
+  expect(await list(path.join(folder, "_site"))).toEqual(names);
+  for (const name of names)
+    expect([name, await readFile(path.join(folder, "_site", name))]).toEqual([
+      name,
+      await readFile(path.join(published, name)),
+    ]);
+});
