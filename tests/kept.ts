@@ -1,11 +1,13 @@
 // Test support. What several files measure alike, above all the demo, is measured once in a run: each file opens the same
-// store, which the run makes empty and deletes. What keeping itself promises is tested with stores of their own.
-import { mkdtemp, rm } from "node:fs/promises";
+// store, which begins with what building the demo in this checkout kept, if it did, and which the run deletes. Entries of
+// other sources answer nothing. What keeping itself promises is tested with stores of their own.
+import { cp, mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { inject } from "vitest";
 import type { TestProject } from "vitest/node";
 import { openStore, type Store } from "../src/analysis/store/resultstore.ts";
+import { findHome } from "../src/analysis/store/signature.ts";
 
 declare module "vitest" {
   export interface ProvidedContext {
@@ -17,6 +19,10 @@ declare module "vitest" {
 /** Called once at the beginning of a run; what it returns is called at the end. */
 export default async function makeKept(project: TestProject): Promise<() => Promise<void>> {
   const folder = await mkdtemp(join(tmpdir(), "counterchange-kept-"));
+  await cp(join(findHome(), "key"), join(folder, "key")).catch(() => undefined);
+  await cp(join(import.meta.dirname, "../.cache/counterchange"), join(folder, "entries"), {
+    recursive: true,
+  }).catch(() => undefined);
   project.provide("kept", folder);
   return () => rm(folder, { recursive: true, force: true });
 }

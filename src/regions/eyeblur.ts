@@ -74,44 +74,59 @@ interface Lines {
   readonly stride: number;
 }
 
-function blurLines(
-  source: Float32Array,
-  kernel: Float32Array,
-  { count, length, step, stride }: Lines,
-): Float32Array {
+function blurLines(source: Float32Array, kernel: Float32Array, lines: Lines): Float32Array {
+  const { count, length, step, stride } = lines;
   const out = new Float32Array(source.length);
-  const reach = (kernel.length - 1) / 2;
   for (let line = 0; line < count; line += 1) {
     const start = line * stride;
     let alike = 0;
     while (line > 0 && alike < length && isRepeated(source, start + alike * step, stride)) alike += 1;
-    if (alike === length) {
-      for (let own = start; own < start + length * step; own += step)
-        for (let channel = own; channel < own + 4; channel += 1)
-          out[channel] = out[channel - stride] as number;
-      continue;
-    }
-    for (let at = 0; at < length; at += 1) {
-      const from = Math.max(-reach, -at);
-      const to = Math.min(reach, length - 1 - at);
-      const own = start + at * step;
-      // One variable a channel, each sum in single precision as if it were kept in `out`: three times as fast.
-      let [red, green, blue, alpha] = [0, 0, 0, 0];
-      for (let offset = from; offset <= to; offset += 1) {
-        const weight = kernel[offset + reach] ?? 0;
-        const other = own + offset * step;
-        red = Math.fround(red + weight * (source[other] ?? 0));
-        green = Math.fround(green + weight * (source[other + 1] ?? 0));
-        blue = Math.fround(blue + weight * (source[other + 2] ?? 0));
-        alpha = Math.fround(alpha + weight * (source[other + 3] ?? 0));
-      }
-      out[own] = red;
-      out[own + 1] = green;
-      out[own + 2] = blue;
-      out[own + 3] = alpha;
-    }
+    if (alike < length) blurLine(source, kernel, { ...lines, start, out });
+    else for (let own = start; own < start + length * step; own += step) repeat(out, own, stride);
   }
   return out;
+}
+
+function repeat(pixels: Float32Array, at: number, apart: number): void {
+  for (let channel = at; channel < at + 4; channel += 1) pixels[channel] = pixels[channel - apart] as number;
+}
+
+function blurLine(
+  source: Float32Array,
+  kernel: Float32Array,
+  { length, step, start, out }: Lines & { readonly start: number; readonly out: Float32Array },
+): void {
+  const reach = (kernel.length - 1) / 2;
+  // How many pixels, up to the last that is within reach, are each the same as the one before: where all are, so is the sum.
+  let same = 0;
+  const look = (last: number): void => {
+    if (last > 0 && last < length) same = isRepeated(source, start + last * step, step) ? same + 1 : 0;
+  };
+  for (let last = 1; last < reach; last += 1) look(last);
+  for (let at = 0; at < length; at += 1) {
+    const own = start + at * step;
+    look(at + reach);
+    if (at > reach && at + reach < length && same > 2 * reach) {
+      repeat(out, own, step);
+      continue;
+    }
+    const from = Math.max(-reach, -at);
+    const to = Math.min(reach, length - 1 - at);
+    // One variable a channel, each sum in single precision as if it were kept in `out`: three times as fast.
+    let [red, green, blue, alpha] = [0, 0, 0, 0];
+    for (let offset = from; offset <= to; offset += 1) {
+      const weight = kernel[offset + reach] ?? 0;
+      const other = own + offset * step;
+      red = Math.fround(red + weight * (source[other] ?? 0));
+      green = Math.fround(green + weight * (source[other + 1] ?? 0));
+      blue = Math.fround(blue + weight * (source[other + 2] ?? 0));
+      alpha = Math.fround(alpha + weight * (source[other + 3] ?? 0));
+    }
+    out[own] = red;
+    out[own + 1] = green;
+    out[own + 2] = blue;
+    out[own + 3] = alpha;
+  }
 }
 
 /** Weights out to four standard deviations; one weight alone where there is no blur. */

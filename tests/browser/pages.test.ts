@@ -9,6 +9,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { listFiles } from "../../src/publish/folder/manifest.ts";
 import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { demoBase as base, openDemo } from "../demo.ts";
+import { sample } from "../sample.ts";
 import { launchBrowser } from "./browser.ts";
 import { emptyGallery, oddGallery } from "./gallery.ts";
 import { openRoom } from "./room.ts";
@@ -63,11 +64,14 @@ async function visit<T>(
 async function measureHue(page: Page): Promise<number> {
   const width = page.viewportSize()?.width ?? 900;
   await page.setViewportSize({ width, height: slice });
+  const session = await page.context().newCDPSession(page);
   const height = await page.evaluate(() => document.documentElement.scrollHeight);
   let worst = 0;
   for (let y = 0; y < height; y += slice) {
     await page.evaluate((top) => scrollTo({ top, behavior: "instant" }), y);
-    const { data, info } = await sharp(await page.screenshot())
+    // Packed less tightly than Playwright has it: in a fraction of the time, and without loss all the same.
+    const shot = await session.send("Page.captureScreenshot", { format: "png", optimizeForSpeed: true });
+    const { data, info } = await sharp(Buffer.from(shot.data, "base64"))
       .removeAlpha()
       .raw()
       .toBuffer({ resolveWithObject: true });
@@ -114,7 +118,14 @@ const pages: readonly [(typeof sites)[number], string][] = [
   ["empty", ""],
   ["empty", "survey/"],
 ];
-const isTwin = (site: string, address: string): boolean => site === "odd" && !address.endsWith("sheet/");
+/** An address without the names of one study, series, flag, author or edge: pages of a kind have one template. */
+const kindOf = (address: string): string =>
+  address.replace(/\?.*/, "").replace(/(studies|series|flags|authors|edges)\/[^/]+\/(?=.|$)/g, "$1/*/");
+/** Whether a page of the list before it has its kind: the same styles colour it. */
+const isTwin = (site: string, address: string): boolean => {
+  const at = pages.findIndex((page) => page[0] === site && page[1] === address);
+  return at > 0 && pages.slice(0, at).some((page) => kindOf(page[1]) === kindOf(address));
+};
 const isMissing = (line: string) => line.includes("404 (Not Found)");
 const schemes = ["light", "dark"] as const;
 /** One page of each kind on a large screen, where the pair of a study is wider than the text. */
@@ -171,10 +182,10 @@ describe.each([...pages, ["demo", "no/such/page"] as const])("%s /%s", (site, ad
     expect(await listViolations(page)).toEqual([]);
     await page.emulateMedia({ colorScheme: "dark" });
     expect(await measureWidth()).toBeLessThanOrEqual(320);
-    expect(await listViolations(page, "colours")).toEqual([]);
+    if (!isTwin(site, address)) expect(await listViolations(page, "colours")).toEqual([]);
   });
 
-  // Of each kind of page once: the other language turns a page round, and colours nothing.
+  // Of each kind of page once: another study has no other styles, and the other language turns a page round.
   test.skipIf(isTwin(site, address))("light and dark: nothing has a hue but flags and swatches", async () => {
     const { page } = visited;
     await page.setViewportSize({ width: 900, height: 700 });
@@ -536,7 +547,7 @@ test("the keyboard narrows the list by words and widens it again; without a hit 
 });
 
 test.each(sites)(
-  "%s: every page is valid HTML, with one h1, the right language, and nothing inline",
+  "%s: every page, of edges every fourth, is valid HTML, with one h1, the right language, and nothing inline",
   async (site) => {
     const validator = new HtmlValidate({
       extends: ["html-validate:recommended"],
@@ -547,7 +558,9 @@ test.each(sites)(
       },
     });
     const folder = room.folders[site];
-    const files = (await listFiles(folder)).filter((file) => file.endsWith(".html"));
+    const all = (await listFiles(folder)).filter((file) => file.endsWith(".html"));
+    const isEdge = (file: string): boolean => file.includes("/edges/");
+    const files = [...all.filter((file) => !isEdge(file)), ...sample(all.filter(isEdge), 4)];
     expect(files.length).toBeGreaterThan(2);
     for (const file of files) {
       const html = await readFile(path.join(folder, file), "utf8");

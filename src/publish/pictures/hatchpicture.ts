@@ -34,19 +34,22 @@ const acrossOf: Readonly<Record<HatchLine, (x: number, y: number) => number>> = 
 export function hatchPicture(map: LabelMap, hexes: List<PaintIndex, Hex>, isOutline = false): Picture {
   const tiles = layTiles(hexes);
   const { width, height, labels } = joinLabels(map, findShades(hexes).map(labelOf));
-  const shadeAt = (x: number, y: number): number =>
-    x < 0 || y < 0 || x >= width || y >= height ? 0 : (labels[y * width + x] ?? 0);
   const near = isOutline ? reach.outline : reach.hatched;
   const rgba = new Uint8Array(4 * width * height);
   for (let y = 0, at = 0; y < height; y += 1) {
+    const isInner = y >= near && y < height - near;
     for (let x = 0; x < width; x += 1, at += 4) {
-      const shade = shadeAt(x, y);
+      const own = at / 4;
+      const shade = labels[own] ?? 0;
       if (shade === 0) continue;
       const isBorder =
-        shadeAt(x + near, y) !== shade ||
-        shadeAt(x, y + near) !== shade ||
-        shadeAt(x - near, y) !== shade ||
-        shadeAt(x, y - near) !== shade;
+        !isInner ||
+        x < near ||
+        x >= width - near ||
+        labels[own + near] !== shade ||
+        labels[own - near] !== shade ||
+        labels[own + near * width] !== shade ||
+        labels[own - near * width] !== shade;
       const ground = isOutline
         ? 255
         : (tiles[paintOf(shade as Label)]?.[(y % tile) * tile + (x % tile)] ?? 0);

@@ -120,7 +120,7 @@ export function joinFrames(frames: readonly Buffer[], milliseconds: number, note
 export async function layOut(svg: string, laid: readonly Laid[], note = unofficial): Promise<Buffer> {
   const overlays = laid.map(
     ({ picture: { rgba, width, height }, x, y }): OverlayOptions => ({
-      input: Buffer.from(rgba),
+      input: Buffer.from(rgba.buffer, rgba.byteOffset, rgba.byteLength),
       raw: { width, height, channels: 4 },
       left: Math.round(x),
       top: Math.round(y),
