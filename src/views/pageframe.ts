@@ -17,6 +17,8 @@ export interface Frame {
   readonly galleryTitle: string;
   readonly society: string | undefined;
   readonly section: "studies" | "survey" | "method" | undefined;
+  /** Words of the navigation that lead to the gallery's own pages. */
+  readonly menu: readonly { readonly word: string; readonly address: string; readonly isHere: boolean }[];
   readonly links: {
     readonly home: string;
     readonly survey: string;
@@ -81,6 +83,11 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
     galleryTitle: gallery.title,
     society: gallery.society,
     section: page.section,
+    menu: (gallery.menu ?? []).map(({ word, path }) => ({
+      word,
+      address: link(`/${path}/`),
+      isHere: page.path.startsWith(`/${path}/`),
+    })),
     links: {
       home: link("/"),
       survey: link("/survey/"),

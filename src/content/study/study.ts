@@ -128,5 +128,7 @@ export interface Gallery {
   /** Where readers name a flag that needs a study. */
   readonly nominate?: Answer;
   /** Facts of taste that pages do not show are false. */
+  /** Words of the navigation that lead to the gallery's own pages: `guide` is the page at `/guide/`. */
+  readonly menu?: readonly { readonly word: string; readonly path: string }[];
   readonly terms?: Partial<Readonly<Record<"tincture" | "colours" | "likeness" | "symbolism", boolean>>>;
 }
