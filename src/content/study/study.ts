@@ -113,6 +113,10 @@ export interface Gallery {
   readonly address: string;
   readonly language: string;
   readonly society?: string;
+  /** Stands at the foot of every page. */
+  readonly footer?: string;
+  /** Of the texts: a short name, or an address. */
+  readonly licence?: string;
   /** In flag heights. */
   readonly viewingDistance: number;
   /** Reflectance in percent of the blackest and whitest cloth. */
