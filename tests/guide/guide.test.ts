@@ -60,7 +60,8 @@ describe("commands", () => {
     for (const { name, usage } of commands)
       if (name !== "try") expect(page).toContain(`\`${name} ${usage.replace(" [--cache DIR]", "")}\``);
     const { options = {} } = commands.find(({ name }) => name === "try") ?? {};
-    for (const option of Object.keys(options)) expect(page).toMatch(new RegExp(`try FILE.*--${option} `));
+    for (const option of Object.keys(options))
+      expect(page).toMatch(new RegExp(`try FILE.*--${option}[ \\]]`));
   });
 });
 
