@@ -6,6 +6,7 @@ import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { parseArguments } from "../../src/cli/arguments.ts";
 import { commands } from "../../src/cli/commands.ts";
+import { formatHelp } from "../../src/cli/text/help.ts";
 import { loadGallery } from "../../src/content/folder/loadgallery.ts";
 import { gallerySchema } from "../../src/content/gallery/gallerykey.ts";
 import { figureKinds } from "../../src/content/study/figurekind.ts";
@@ -63,6 +64,11 @@ describe("commands", () => {
     for (const option of Object.keys(options))
       expect(page).toMatch(new RegExp(`try FILE.*--${option}[ \\]]`));
   });
+});
+
+test("the help names the guide, which is there", () => {
+  const [named = ""] = /content\/pages\/\S+\.md/.exec(formatHelp(commands)) ?? [];
+  expect([...texts.keys()]).toContain(named);
 });
 
 test("every key, every figure and every step is told", () => {
