@@ -33,12 +33,12 @@ async function makeDemo(site: string): Promise<void> {
   await rename(fresh, site);
 }
 
-/** Copies the demo's content to `folder`, of its studies these alone, and no series, votes and addresses, which would miss the others. */
+/** Copies the demo's content to `folder`, of its studies these alone, and no series, votes, pages and addresses, which would miss the others. */
 export async function copyDemo(folder: string, slugs: readonly string[]): Promise<void> {
   const isWanted = (file: string): boolean => {
     const [top, slug] = relative(demoContent, file).split(sep);
     return (
-      !/^(?:series|votes|addresses\.txt)$/.test(top ?? "") &&
+      !/^(?:series|votes|pages|addresses\.txt)$/.test(top ?? "") &&
       (top !== "studies" || slug === undefined || slugs.includes(slug))
     );
   };

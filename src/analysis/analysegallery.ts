@@ -18,7 +18,7 @@ import { measureStudy, rankChanges } from "./jobs/studyjob.ts";
 import { compareAll } from "./likeness/comparegallery.ts";
 import { checkAnsweredChanges } from "./options/namedchange.ts";
 import type { GalleryResult, StudyResult } from "./result.ts";
-import { settleSeries } from "./settleseries.ts";
+import { findUnshown, settleSeries } from "./settleseries.ts";
 import type { Store } from "./store/resultstore.ts";
 import { findAdoptedTwice } from "./survey/adoptedtwice.ts";
 import { type Ground, gridCollection, measureFlags } from "./survey/collection.ts";
@@ -82,11 +82,13 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
   const leftOut = folders.filter((name) => !kept.has(name));
   const { series, problems: gaps } = settleSeries(loaded.series, { studies: compared, survey });
   found.push(...gaps, ...findAdoptedTwice(survey, compared), ...checkFlagNames(survey, compared));
-  const { nominations, addresses } = loaded;
+  const { nominations, addresses, pages } = loaded;
+  found.push(...findUnshown(pages, { studies: compared, folders }));
   return {
     gallery,
     studies: compared,
     series,
+    pages,
     nominations,
     ...(addresses && { addresses }),
     former: listFormer(studies, addresses),

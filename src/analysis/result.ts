@@ -4,6 +4,7 @@ import type { Vision } from "../colour/vision.ts";
 import type { AddressNotes } from "../content/folder/addressfile.ts";
 import type { listFormer } from "../content/folder/formerly.ts";
 import type { Nomination } from "../content/gallery/nominationfile.ts";
+import type { Page } from "../content/page/pagefile.ts";
 import type { Series } from "../content/series/series.ts";
 import type { Gallery, Study } from "../content/study/study.ts";
 import type { Comparison } from "../measure/comparison.ts";
@@ -62,6 +63,8 @@ export interface GalleryResult {
   readonly studies: readonly StudyResult[];
   /** With the studies and flags that are published; absent where nobody asked for them. */
   readonly series?: readonly Series[];
+  /** The gallery's own pages, in their order; absent where nobody looked. */
+  readonly pages?: readonly Page[];
   readonly problems: readonly Problem[];
   /** Flags without a study that readers named; absent where nobody looked. */
   readonly nominations?: readonly Nomination[];

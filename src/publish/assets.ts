@@ -43,8 +43,8 @@ const styleOrder = [
   "vote",
   "print",
 ];
-/** What only the pages of method and rules need: no study page waits for it. */
-const explaining: readonly string[] = ["method", "rules"];
+/** What only the pages of method and rules and a gallery's own pages need: no study page waits for it. */
+const explaining: readonly string[] = ["method", "rules", "own"];
 
 /**
  * The files of `assets/`, from the templates at `templatesDir`, with every font there is: any page can be shown with them.

@@ -40,6 +40,7 @@ export async function listFilesBeside(
       formatHeaders(
         [...drawingFiles, labelFile, triedFiles],
         view.shelves.some(({ pages }) => pages) || view.shelfIndexes.some(({ pages }) => pages),
+        view.pages.map(({ folder }) => `/${folder}/`),
       ),
     ),
   ];

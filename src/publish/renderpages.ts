@@ -35,6 +35,7 @@ const templates: Readonly<Record<keyof SiteView, string>> = {
   survey: "survey",
   method: "method",
   rules: "rules",
+  pages: "own",
   missing: "missing",
 };
 

@@ -22,7 +22,7 @@ interface Page {
 /** Returns the address and the title of every page of `view` but the one for addresses that are none. */
 export function listPages(view: Partial<SiteView>, { title: gallery }: Gallery): ReadonlyMap<string, string> {
   const { changes = [], shows = [], sheets = [], makers = [], edges = [], moved = [], rivals = [] } = view;
-  const { seriesSheets = [], seriesShows = [], shelves = [], shelfIndexes = [] } = view;
+  const { seriesSheets = [], seriesShows = [], shelves = [], shelfIndexes = [], pages: own = [] } = view;
   const inFolders: readonly (readonly Page[])[] = [
     changes,
     shows,
@@ -33,7 +33,7 @@ export function listPages(view: Partial<SiteView>, { title: gallery }: Gallery):
     rivals,
     seriesSheets,
   ];
-  const foldered = [...inFolders, seriesShows, shelves, shelfIndexes].flatMap((pages) =>
+  const foldered = [...inFolders, seriesShows, shelves, shelfIndexes, own].flatMap((pages) =>
     pages.map(({ folder, frame }) => [`/${folder}/`, frame.title] as const),
   );
   const { studies = [], series = [], votes = [], front, survey, method, rules } = view;

@@ -1,4 +1,5 @@
 // Floor 8. What every page has around its own content: head, navigation, foot.
+import { findLicenceAddress } from "../content/study/licence.ts";
 import type { Gallery } from "../content/study/study.ts";
 import type { Format } from "../words/format.ts";
 import { formatCanonical, type Linker, linkFrom, linkUnder } from "./address.ts";
@@ -16,7 +17,12 @@ export interface Frame {
   readonly share: ShareView | undefined;
   readonly galleryTitle: string;
   readonly society: string | undefined;
+  readonly footer: string | undefined;
+  /** Of the gallery's texts. */
+  readonly licence: { readonly name: string; readonly address: string | undefined } | undefined;
   readonly section: "studies" | "survey" | "method" | undefined;
+  /** Words of the navigation that lead to the gallery's own pages. */
+  readonly menu: readonly { readonly word: string; readonly address: string; readonly isHere: boolean }[];
   readonly links: {
     readonly home: string;
     readonly survey: string;
@@ -80,7 +86,17 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
     share: presentShare(page, gallery),
     galleryTitle: gallery.title,
     society: gallery.society,
+    footer: gallery.footer,
+    licence:
+      gallery.licence === undefined
+        ? undefined
+        : { name: gallery.licence, address: findLicenceAddress(gallery.licence) },
     section: page.section,
+    menu: (gallery.menu ?? []).map(({ word, path }) => ({
+      word,
+      address: link(`/${path}/`),
+      isHere: page.path.startsWith(`/${path}/`),
+    })),
     links: {
       home: link("/"),
       survey: link("/survey/"),

@@ -63,12 +63,17 @@ export const drawingPolicy = "default-src 'none'; style-src 'unsafe-inline'; san
 
 /**
  * The text of `_headers`. `frame-ancestors` has no effect in a meta element, so pages get their policy here again.
- * `drawings` are the file names in a study's folder; `isPaged` says whether lists have more than one page.
+ * `drawings` are the file names in a study's folder; `isPaged` says whether lists have more than one page; `own` are the
+ * paths of the gallery's own pages.
  */
-export function formatHeaders(drawings: readonly string[], isPaged = false): string {
+export function formatHeaders(
+  drawings: readonly string[],
+  isPaged = false,
+  own: readonly string[] = [],
+): string {
   const rules = [
     rule("/*", ["X-Content-Type-Options: nosniff", "Referrer-Policy: no-referrer"]),
-    ...[...pagePatterns, ...(isPaged ? pagedPatterns : [])].map((page) =>
+    ...[...pagePatterns, ...(isPaged ? pagedPatterns : []), ...own].map((page) =>
       rule(page, [`Content-Security-Policy: ${pagePolicy}; frame-ancestors 'none'`]),
     ),
     ...[...drawings, ...Object.values(cropFiles).map((file) => `edges/:edge/${file}`)].map((file) =>

@@ -1,5 +1,5 @@
 // Floor 8. The author's prose: Markdown in, safe HTML out, with computed figures between the pieces.
-import { type AskedFigure, mostFigures, readFigure } from "../content/study/figurekind.ts";
+import { type AskedFigure, mostFigures, readFigure, readStudyLine } from "../content/study/figurekind.ts";
 import { createMarkdown } from "../content/study/prosecheck.ts";
 
 /** A piece of HTML that we wrote, or the place of a figure. */
@@ -12,22 +12,28 @@ export type FindFigure<Figure> = (asked: AskedFigure) => Figure | undefined;
 
 type Token = ReturnType<ReturnType<typeof createMarkdown>["parse"]>[number];
 
-/** The highest heading an author may use: above it stand the page's title and the section's. */
-const topLevel = 3;
-
 const markdown = createRenderer();
 
+/** What prose may be other than that of a study. */
+export interface ProseKind<Figure> {
+  /** Returns what stands in the place of a line that shows a study; nothing unless told otherwise. */
+  readonly findStudy?: (slug: string) => Figure | undefined;
+  /** The highest heading an author may use; 3 unless told otherwise: above it stand the page's title and the section's. */
+  readonly topHeading?: number;
+}
+
 /**
- * Renders the prose of a study. HTML in it is shown as text, links to other sites carry `rel="nofollow noopener"`,
- * headings are set below the section's own. Images and figures that cannot be drawn are left out: `checkProse` names them.
+ * Renders the prose of a study, or of another `kind`. HTML in it is shown as text, links to other sites carry `rel="nofollow noopener"`,
+ * headings are set below those of the page. Images and figures that cannot be drawn are left out: `checkProse` names them.
  */
 export function renderProse<Figure>(
   body: string,
   findFigure: FindFigure<Figure>,
+  { findStudy, topHeading = 3 }: ProseKind<Figure> = {},
 ): readonly ProseBlock<Figure>[] {
   const env = {};
   const tokens = markdown.parse(body, env);
-  setHeadings(tokens);
+  setHeadings(tokens, topHeading);
   const blocks: ProseBlock<Figure>[] = [];
   let run: Token[] = [];
   let figures = 0;
@@ -37,13 +43,14 @@ export function renderProse<Figure>(
     run = [];
   };
   for (const token of tokens) {
-    if (token.type !== "figure") {
+    if (token.type !== "figure" && token.type !== "study") {
       run.push(token);
       continue;
     }
-    const asked = figures < mostFigures ? readFigure(token.content) : undefined;
     figures += 1;
-    const figure = asked && findFigure(asked);
+    if (figures > mostFigures) continue;
+    const [asked, slug] = [readFigure(token.content), readStudyLine(token.content)];
+    const figure = slug === undefined ? asked && findFigure(asked) : findStudy?.(slug);
     if (figure === undefined) continue;
     endRun();
     blocks.push({ kind: "figure", figure });
@@ -94,7 +101,7 @@ function createRenderer(): ReturnType<typeof createMarkdown> {
 }
 
 /** Sets headings so that no level is skipped, whatever levels the author used. */
-function setHeadings(tokens: readonly Token[]): void {
+function setHeadings(tokens: readonly Token[], top: number): void {
   const open: number[] = [];
   for (const token of tokens) {
     if (token.type !== "heading_open" && token.type !== "heading_close") continue;
@@ -103,6 +110,6 @@ function setHeadings(tokens: readonly Token[]): void {
       while (open.length > 0 && (open.at(-1) ?? 0) >= written) open.pop();
       open.push(written);
     }
-    token.tag = `h${Math.min(6, topLevel + open.length - 1)}`;
+    token.tag = `h${Math.min(6, top + open.length - 1)}`;
   }
 }

@@ -1,5 +1,6 @@
 // Floor 8. The gallery, a study and an edge as schema.org has them, for search: what it is, whose it is, which licence.
 import { type Series, studyOf } from "../content/series/series.ts";
+import { findLicenceAddress } from "../content/study/licence.ts";
 import type { Credit, Gallery, Study } from "../content/study/study.ts";
 import { formatTitle } from "../words/title.ts";
 import { formatCanonical } from "./address.ts";
@@ -7,15 +8,6 @@ import { formatStudyPath } from "./status.ts";
 
 /** One description as JSON data. Source: schema.org, CreativeWork and its properties. */
 export type SchemaRecord = Readonly<Record<string, unknown>>;
-
-/** Addresses of licences that are named by their SPDX identifiers. Source: creativecommons.org, the canonical URLs. */
-const licences: Readonly<Record<string, string>> = {
-  "CC0-1.0": "https://creativecommons.org/publicdomain/zero/1.0/",
-  "CC-BY-4.0": "https://creativecommons.org/licenses/by/4.0/",
-  "CC-BY-SA-4.0": "https://creativecommons.org/licenses/by-sa/4.0/",
-  "CC-BY-3.0": "https://creativecommons.org/licenses/by/3.0/",
-  "CC-BY-SA-3.0": "https://creativecommons.org/licenses/by-sa/3.0/",
-};
 
 /** The record of the gallery, on its front page. */
 export function recordGallery(gallery: Gallery): SchemaRecord {
@@ -121,6 +113,6 @@ function recordCredit({ title, author, source, licence }: Credit): SchemaRecord 
     ...(title === undefined ? {} : { name: title }),
     ...(author === undefined ? {} : { creator: { "@type": "Person", name: author }, creditText: author }),
     ...(source === undefined ? {} : /^https?:\/\//.test(source) ? { url: source } : { citation: source }),
-    license: licences[licence] ?? { "@type": "CreativeWork", name: licence },
+    license: findLicenceAddress(licence) ?? { "@type": "CreativeWork", name: licence },
   };
 }

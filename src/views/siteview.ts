@@ -13,6 +13,7 @@ import { type FrontPage, presentFront } from "./front/front.ts";
 import { rankGains } from "./front/gainchart.ts";
 import { findGone, type GoneAddress } from "./goneaddress.ts";
 import { type MethodPage, presentMethod } from "./method/method.ts";
+import { type OwnPage, presentPages } from "./page/ownpage.ts";
 import { type Frame, presentFrame } from "./pageframe.ts";
 import { type MovedPage, presentGone, presentLoneTags, presentMoved } from "./redirectpage.ts";
 import { presentRules, type RulesPage } from "./rules/rulespage.ts";
@@ -56,6 +57,7 @@ export interface SharedPages {
   readonly survey: SurveyPage;
   readonly method: MethodPage;
   readonly rules: RulesPage;
+  readonly pages: readonly OwnPage[];
   readonly missing: { readonly frame: Frame };
 }
 
@@ -148,6 +150,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
       survey: presentSurvey(result, format),
       method: presentMethod(result, format),
       rules: presentRules(gallery, format),
+      pages: presentPages(result, format),
       missing: { frame: presentMissing(gallery, base, format) },
     }),
   };

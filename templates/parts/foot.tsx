@@ -16,6 +16,20 @@ export function Foot({ frame }: { frame: Frame }): JSX.Element {
       </p>
       <p>
         {frame.society && `Published by ${frame.society}. `}
+        {frame.footer && `${frame.footer} `}
+        {frame.licence && (
+          <>
+            Texts under{" "}
+            {frame.licence.address ? (
+              <a href={frame.licence.address} rel="license">
+                {frame.licence.name}
+              </a>
+            ) : (
+              frame.licence.name
+            )}
+            .{" "}
+          </>
+        )}
         Made with Counterchange. Set in Source Serif 4 and Source Sans 3, under the{" "}
         <a href={frame.links.fontLicence}>Open Font Licence</a>.
       </p>

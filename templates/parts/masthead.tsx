@@ -30,6 +30,13 @@ export function Masthead({ frame, isNamed }: { frame: Frame; isNamed: boolean })
               Method
             </a>
           </li>
+          {frame.menu.map(({ word, address, isHere }) => (
+            <li key={address}>
+              <a href={address} aria-current={isHere ? "true" : undefined}>
+                {word}
+              </a>
+            </li>
+          ))}
         </ul>
       </nav>
     </header>

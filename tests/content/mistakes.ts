@@ -48,6 +48,15 @@ export const rightGallery = `title: Flags of the Sound
 address: https://flags.example/
 `;
 
+export const rightPage = `---
+title: Who we are
+menu: About
+---
+We meet on the quay.
+
+::study{ferry}
+`;
+
 export const rightSeries = `---
 title: From the quay
 authors: [Ines Valcourt]
@@ -891,6 +900,40 @@ const seriesMistakes: readonly GalleryMistake[] = [
   { what: "a series in a text file", files: { "series/Quay.txt": rightSeries } },
 ];
 
+/** One mistake in a page beside the right study. */
+const page = (text: string, file = "about.md"): Readonly<Record<string, string>> => ({
+  [`pages/${file}`]: text,
+});
+const right = "---\ntitle: Who we are\n---\n";
+
+const pageMistakes: readonly GalleryMistake[] = [
+  { what: "a page without a title", files: page("We meet on the quay.\n") },
+  { what: "a page with nothing between its lines of hyphens", files: page("---\n---\nWe meet.\n") },
+  { what: "a page with a key that is mistyped", files: page("---\ntitle: Who we are\nmenue: About\n---\n") },
+  { what: "a page with an order in words", files: page("---\ntitle: Who we are\norder: first\n---\n") },
+  {
+    what: "a page with a word that is too long for the navigation",
+    files: page("---\ntitle: Who we are\nmenu: Everything about our society\n---\n"),
+  },
+  { what: "a page that shows a study that is mistyped", files: page(`${right}::study{fery}\n`) },
+  { what: "a page that shows a study by its title", files: page(`${right}::study{A lighter wheel}\n`) },
+  { what: "a page that shows a study without braces", files: page(`${right}::study ferry\n`) },
+  { what: "a page with a figure", files: page(`${right}::figure{kind="edge map"}\n`) },
+  { what: "a page with a link from the top", files: page(`${right}See [the survey](/survey/).\n`) },
+  { what: "a page at an address of the program", files: page(right, "survey.md") },
+  { what: "a page called index", files: page(right, "guide/index.md") },
+  { what: "a page with capitals in its name", files: page(right, "Who We Are.md") },
+  { what: "a page in a text file", files: page(right, "about.txt") },
+  {
+    what: "six words for the navigation",
+    files: Object.fromEntries(
+      [..."abcdef"].map((name) => [`pages/${name}.md`, `---\ntitle: ${name}\nmenu: Page ${name}\n---\n`]),
+    ),
+  },
+  { what: "a folder of pages with a space in its name", files: page(right, "our rules/about.md") },
+  { what: "a page in four folders", files: page(right, "a/b/c/d/about.md") },
+];
+
 /** One mistake in a file of ballots beside a right series. */
 const voted = (text: string, file = "ballots.csv"): Readonly<Record<string, string>> => ({
   "series/quay.md": rightSeries,
@@ -1002,6 +1045,7 @@ export const galleryMistakes: readonly GalleryMistake[] = [
   ...nominationMistakes,
   ...answerMistakes,
   ...seriesMistakes,
+  ...pageMistakes,
   ...voteMistakes,
   { what: "two slugs alike", files: ferry("Ferry") },
   { what: "a study folder with capitals and spaces", files: { ...without, ...ferry("Ferry Wheel") } },

@@ -6,7 +6,7 @@ import { readSources } from "./source.ts";
 const tests = new Set(readSources(["tests"], [".test.ts"]).map(({ path }) => path));
 
 /** Chapters of the catalogue: data, of which tests/content/rules/catalogue.test.ts runs every example. */
-const chapters = ["address", "change", "drawing", "folder", "series", "text", "value", "vote"];
+const chapters = ["address", "change", "drawing", "folder", "page", "series", "text", "value", "vote"];
 
 test("every module has its test", () => {
   const untested = findUntested(readSources(["src"], [".ts"]), tests);

@@ -15,6 +15,7 @@ export function formatHelp(commands: readonly Command[]): string {
     "",
     "counterchange COMMAND --help tells more and gives an example; counterchange --version says which version this is.",
     "Exit status: 0 fine, 1 something in the content is wrong, 2 wrong use or a fault of the program.",
+    "The guide: content/pages/guide.md in the sources, and at /guide/ of the gallery that they publish.",
   ].join("\n");
 }
 

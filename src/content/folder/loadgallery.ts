@@ -10,6 +10,8 @@ import {
 import { kindOf, readFolder, readRegular } from "../disk/readfile.ts";
 import { defaultGallery, missingGallery, parseGallery } from "../gallery/galleryfile.ts";
 import { loadNominations, type Nomination } from "../gallery/nominationfile.ts";
+import { listMenu, loadPages } from "../page/loadpages.ts";
+import type { Page } from "../page/pagefile.ts";
 import { loadSeries } from "../series/loadseries.ts";
 import type { Series } from "../series/series.ts";
 import { loadAnswers } from "../study/answerfile.ts";
@@ -38,6 +40,8 @@ export interface LoadedGallery {
   readonly studies: readonly Study[];
   /** The series without an error, sorted by slug; studies in them may have one. */
   readonly series: readonly Series[];
+  /** The gallery's own pages without an error, in their order. */
+  readonly pages: readonly Page[];
   /** Flags of flags/ that readers named. */
   readonly nominations: readonly Nomination[];
   /** The list of addresses; absent where there is none. */
@@ -48,19 +52,19 @@ export interface LoadedGallery {
 }
 
 /**
- * Reads `gallery.yaml`, every `studies/<slug>/study.md`, or `study.yaml` with `prose.md`, and every series of `contentDir`. Never throws
+ * Reads `gallery.yaml`, every `studies/<slug>/study.md`, or `study.yaml` with `prose.md`, every series and every page of `contentDir`. Never throws
  * for what is in the folder: a study with an error is left out and its problems are returned. The order of the folder on
  * the disk changes nothing.
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadVotes`, `loadNominations`, `loadAddresses`, `findClashes`, `findUnfollowed` and `findConfusables`.
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadPages`, `loadVotes`, `loadNominations`, `loadAddresses`, `findClashes`, `findUnfollowed` and `findConfusables`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
   const root = resolve(contentDir);
   const absent = await checkContent(shown, root);
-  const empty = { studies: [], series: [], nominations: [], folders: [] };
+  const empty = { studies: [], series: [], pages: [], nominations: [], folders: [] };
   if (absent) return { ...empty, gallery: defaultGallery, problems: [absent] };
 
   const { value: gallery, problems } = await loadSettings(contentDir);
@@ -85,12 +89,15 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   }
   const folders = entries.filter(({ kind }) => kind === "folder").map(({ name }) => name);
   const series = await loadSeries(root, shown, folders);
+  const pages = await loadPages(root, shown, folders);
+  const menu = listMenu(pages.value);
   const nominated = await loadNominations(root, shown);
   const voted = await loadVotes(root, shown, series.value ?? []);
   const listed = await loadAddresses(root, shown);
   return {
-    gallery,
+    gallery: menu.length === 0 ? gallery : { ...gallery, menu },
     series: voted.value,
+    pages: pages.value,
     nominations: nominated.value ?? [],
     studies: studies.map((study) => dropTaken(study, folders)),
     folders: folders.sort(compareText),
@@ -98,6 +105,7 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
     problems: [
       ...found,
       ...series.problems,
+      ...pages.problems,
       ...voted.problems,
       ...nominated.problems,
       ...listed.problems,

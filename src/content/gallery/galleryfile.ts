@@ -29,7 +29,7 @@ export const defaultGallery: Gallery = {
  *
  * Problems: those of `readSource` and `parseYaml`, `study/unknown-key`, `study/wrong-type`, `study/no-value`,
  * `study/too-long`, `study/out-of-range`, `study/wrong-address`, `study/wrong-language`, `study/wrong-cloth`,
- * `study/wrong-palette`, `study/wrong-colour`, `study/invisible`, `study/wrong-folder`, `study/wrong-answer`; warnings `study/missing-key` for title and address.
+ * `study/wrong-palette`, `study/wrong-colour`, `study/invisible`, `study/wrong-folder`, `study/wrong-answer`, `study/licence`; warnings `study/missing-key` for title and address.
  */
 export function parseGallery(
   file: string,

@@ -24,6 +24,13 @@ export const gallerySchema = z.strictObject({
     .describe("The language of the texts, as a tag of BCP 47.")
     .exactOptional(),
   society: z.string().min(1).max(200).describe("Who publishes the gallery.").exactOptional(),
+  footer: z.string().min(1).max(300).describe("A sentence or two at the foot of every page.").exactOptional(),
+  licence: z
+    .string()
+    .min(1)
+    .max(200)
+    .describe("Under what the texts may be used: a short name, such as CC-BY-4.0, or an address.")
+    .exactOptional(),
   viewingDistance: z
     .number()
     .min(0)
@@ -81,6 +88,8 @@ export const galleryGuide: KeyGuide = {
     address: "address: https://flags.example/",
     language: "language: en-GB",
     society: "society: The Sound Flag Society",
+    footer: "footer: The society meets on the first Tuesday of the month.",
+    licence: "licence: CC-BY-4.0",
     viewingDistance: "viewingDistance: 40",
     cloth: "cloth: { black: 5, white: 85 }",
     "cloth.black": "black: 5",

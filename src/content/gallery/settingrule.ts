@@ -1,6 +1,7 @@
 // Floor 5. What a setting of gallery.yaml has to be beyond its type: an address, a language, a folder inside.
 import { quoteText } from "../../problem/quote.ts";
 import { checkInvisible } from "../study/invisiblevalue.ts";
+import { findLicenceFault } from "../study/licence.ts";
 import { checkScripts } from "../study/namesense.ts";
 import { checkColour, isRaw, isText } from "../study/studyrule.ts";
 import { type Finding, wrong } from "../yaml/finding.ts";
@@ -12,7 +13,7 @@ import { galleryGuide } from "./gallerykey.ts";
  * the schema's to report.
  */
 export function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[] {
-  const { address, language, cloth, palette, compareWith, answer, nominate } = raw;
+  const { address, language, cloth, palette, compareWith, answer, nominate, licence } = raw;
   return [
     ...checkInvisible(raw),
     ...checkScripts(raw),
@@ -22,6 +23,7 @@ export function checkSettings(raw: Readonly<Record<string, unknown>>): Finding[]
     ...(isText(compareWith) ? checkFolder(compareWith) : []),
     ...(isText(answer) ? checkAnswer(answer, "answer") : []),
     ...(isText(nominate) ? checkAnswer(nominate, "nominate") : []),
+    ...(isText(licence) ? checkLicence(licence) : []),
     ...(isRaw(palette) ? checkPalette(palette) : []),
   ];
 }
@@ -65,6 +67,11 @@ function checkFolder(folder: string): Finding[] {
 function checkAnswer(answer: string, key: "answer" | "nominate"): Finding[] {
   const read = parseAnswer(answer, key);
   return "reason" in read ? wrong("study/wrong-answer", key, read) : [];
+}
+
+function checkLicence(licence: string): Finding[] {
+  const fault = findLicenceFault(licence);
+  return fault === undefined ? [] : wrong("study/licence", "licence", fault, { severity: "warning" });
 }
 
 function checkPalette(palette: Readonly<Record<string, unknown>>): Finding[] {

@@ -3,6 +3,7 @@ import { addressRules } from "./addressrule.ts";
 import { changeRules } from "./changerule.ts";
 import { drawingRules } from "./drawingrule.ts";
 import { folderRules, galleryRules, templateRules } from "./folderrule.ts";
+import { pageRules } from "./pagerule.ts";
 import type { Rule } from "./rule.ts";
 import { seriesRules } from "./seriesrule.ts";
 import { textRules } from "./textrule.ts";
@@ -24,6 +25,7 @@ export const ruleChapters: readonly RuleChapter[] = [
   { id: "drawings", heading: "What a drawing may hold", rules: drawingRules },
   { id: "files", heading: "Files and folders", rules: folderRules },
   { id: "series", heading: "Series", rules: seriesRules },
+  { id: "pages", heading: "Pages of the gallery’s own", rules: pageRules },
   { id: "votes", heading: "Votes and nominations", rules: [...voteRules, ...nominationRules] },
   { id: "addresses", heading: "addresses.txt", rules: addressRules },
   { id: "settings", heading: "gallery.yaml", rules: galleryRules },

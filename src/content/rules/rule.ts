@@ -8,6 +8,7 @@ export type ExampleFile =
   | "gallery.yaml"
   | "original.svg"
   | "series/quay.md"
+  | "pages/about.md"
   | "votes/quay/ballots.csv"
   | "flags/nominations.yaml"
   | "addresses.txt";

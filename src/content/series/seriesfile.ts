@@ -15,6 +15,7 @@ const seriesKind: MarkdownKind<z.infer<typeof seriesSchema>> = {
   schema: seriesSchema,
   guide: seriesGuide,
   check: checkValues,
+  begins: "title: Six flags from the quay\nstudies: [ferry-wheel, harbour-anchor]",
 };
 
 /**

@@ -19,6 +19,7 @@ import { checkAnswer } from "./studyrule.ts";
 const answerKind: MarkdownKind<z.infer<typeof answerSchema>> = {
   schema: answerSchema,
   guide: answerGuide,
+  begins: "by: Dunstan Pelleray\nsays: agree",
   check: (raw) => [...checkInvisible(raw), ...checkScripts(raw), ...checkAnswer(raw)],
 };
 

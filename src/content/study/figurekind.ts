@@ -39,6 +39,12 @@ export function readFigure(line: string): AskedFigure | undefined {
   return kind && { kind };
 }
 
+/** Returns the slug that a line `::study{harbour-wheel}` asks for, or undefined where it cannot be read. */
+export function readStudyLine(line: string): string | undefined {
+  const slug = /^::study\{([^{}]*)\}$/.exec(line)?.[1]?.replaceAll('"', "").trim();
+  return slug === "" ? undefined : slug;
+}
+
 /** Returns the kind that a line asks for as it is written, known or not, or undefined where it asks for none. */
 export function readKind(line: string): string | undefined {
   return /^::figure\{kind="([^"]+)"\}$/.exec(line)?.[1];

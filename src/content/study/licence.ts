@@ -9,6 +9,15 @@ import { quoteText } from "../../problem/quote.ts";
 /** What is no licence of the list and still says plainly what may be done. */
 const plainNames = ["public domain", "all rights reserved", "by permission"];
 
+/** Addresses of licences that are named by their SPDX identifiers. Source: creativecommons.org, the canonical URLs. */
+const addresses: Readonly<Record<string, string>> = {
+  "CC0-1.0": "https://creativecommons.org/publicdomain/zero/1.0/",
+  "CC-BY-4.0": "https://creativecommons.org/licenses/by/4.0/",
+  "CC-BY-SA-4.0": "https://creativecommons.org/licenses/by-sa/4.0/",
+  "CC-BY-3.0": "https://creativecommons.org/licenses/by/3.0/",
+  "CC-BY-SA-3.0": "https://creativecommons.org/licenses/by-sa/3.0/",
+};
+
 const known = new Map([...ids, ...deprecated].map((id) => [id.toLowerCase(), id]));
 
 /**
@@ -29,6 +38,12 @@ export function findLicenceFault(text: string): Advice | undefined {
         ? `Type its short name, such as licence: CC0-1.0, or the address of its text; where there is none, type one of: ${plainNames.join(", ")}.`
         : `If that is meant, type: licence: ${near}`,
   };
+}
+
+/** Returns the address of a licence, by its short name or where it is one; undefined of one whose address we do not know. */
+export function findLicenceAddress(licence: string): string | undefined {
+  if (/^https?:\/\/\S+$/i.test(licence)) return licence;
+  return Object.hasOwn(addresses, licence) ? addresses[licence] : undefined;
 }
 
 function isExpression(text: string): boolean {

@@ -3,7 +3,7 @@ import MarkdownIt from "markdown-it";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import { findNearest } from "../../problem/knownword.ts";
 import { locate } from "../../problem/locate.ts";
-import { type Advice, type Problem, report } from "../../problem/problem.ts";
+import { type Advice, type Located, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import {
   type AskedFigure,
@@ -13,6 +13,7 @@ import {
   mostFigures,
   readFigure,
   readKind,
+  readStudyLine,
 } from "./figurekind.ts";
 import { checkEntity, dropEntities } from "./proseentity.ts";
 import { findHtml } from "./prosehtml.ts";
@@ -25,7 +26,7 @@ type Token = ReturnType<MarkdownIt["parse"]>[number];
 const longestFigure = 200;
 
 /**
- * Returns a reader of prose: CommonMark without HTML, and a token `figure` for each line `::figure{…}`. Of a link that may
+ * Returns a reader of prose: CommonMark without HTML, and a token `figure` or `study` for each line `::figure{…}` or `::study{…}`. Of a link that may
  * lead nowhere only its text is there, and its address in the `meta` of the block; what cannot be seen is left out where it
  * is written as an entity, too.
  */
@@ -38,9 +39,10 @@ export function createMarkdown(): MarkdownIt {
     "figure",
     (state, startLine, _endLine, silent) => {
       const text = state.getLines(startLine, startLine + 1, 0, false).trim();
-      if (state.level !== 0 || !text.startsWith("::figure")) return false;
+      const [, kind] = /^::(figure|study)/.exec(text) ?? [];
+      if (state.level !== 0 || kind === undefined) return false;
       if (silent) return true;
-      const token = state.push("figure", "", 0);
+      const token = state.push(kind, "", 0);
       token.content = text;
       token.map = [startLine, startLine + 1];
       state.line = startLine + 1;
@@ -86,22 +88,24 @@ export type Writing = Pick<Study, "body" | "bodyLine" | "file" | "proseFile">;
 
 /**
  * Returns what the page of a study will leave out of its prose. `shown` is its comparison; without it, as where the
- * drawing is wrong, no figure is asked for what it shows; where it is `none`, no figure can be shown at all.
+ * drawing is wrong, no figure is asked for what it shows; where it is `none`, no figure can be shown at all, and where it is
+ * `studies`, studies alone.
  *
  * Problems: those of `checkEntity`; warnings `study/figure` of a figure that cannot be drawn, `study/image` of an image, `study/html` of HTML,
+ * `page/study` of a line that cannot show a study,
  * `study/prose-link` of a link that is none, and `study/link-text` of one whose text is another address.
  */
-export function checkProse(study: Writing, shown?: Shown | "none"): readonly Problem[] {
+export function checkProse(study: Writing, shown?: Shown | "none" | "studies"): readonly Problem[] {
   const tokens = createMarkdown().parse(study.body, {});
   const prose = { study, lines: study.body.split("\n") };
-  const figures = tokens.filter(({ type }) => type === "figure");
+  const figures = tokens.filter(({ type }) => type === "figure" || type === "study");
   const drawn = new Set(figures.slice(0, mostFigures));
   return tokens.flatMap((token) => [
-    ...(drawn.has(token) ? checkFigure(token, prose, shown) : []),
+    ...(drawn.has(token) ? (token.type === "study" ? checkStudyLine : checkFigure)(token, prose, shown) : []),
     ...(token === figures[mostFigures] ? [tooMany(token, figures.length, prose)] : []),
     ...checkStray(token, prose),
     ...checkImages(token, prose),
-    ...checkLinks(token, prose),
+    ...checkLinks(token, prose, shown === "studies"),
     ...checkLinkText(token, prose),
     ...checkHtml(token, prose),
     ...checkEntity(token, study),
@@ -120,11 +124,39 @@ interface Prose {
   readonly lines: readonly string[];
 }
 
-function checkFigure(token: Token, prose: Prose, shown: Shown | "none" | undefined): Problem[] {
-  if (shown === "none") {
+/** The studies that prose shows, each with its place. */
+export function findStudyLines(
+  study: Writing,
+): readonly { readonly slug: string; readonly at: ReturnType<typeof placeBlock> }[] {
+  const prose = { study, lines: study.body.split("\n") };
+  return createMarkdown()
+    .parse(study.body, {})
+    .flatMap((token) => {
+      const slug = token.type === "study" ? readStudyLine(token.content) : undefined;
+      return slug === undefined ? [] : [{ slug, at: placeBlock(token, prose) }];
+    });
+}
+
+function checkStudyLine(token: Token, prose: Prose, shown: unknown): Problem[] {
+  const asked = readStudyLine(token.content);
+  if (shown === "studies") {
+    if (asked !== undefined) return [];
+    const word = /([a-z0-9]+(?:-[a-z0-9]+)*)\W*$/.exec(token.content.slice("::study".length))?.[1];
+    const reason = `The line ${quoteText(token.content.slice(0, longestFigure))} names no study.`;
+    const hint = `Type: ::study{${word ?? "ferry"}}`;
+    return [reportBlock(token, prose, "page/study", { reason, hint })];
+  }
+  const reason = "A study is shown here; studies are shown on the pages in the folder pages alone.";
+  const hint = `Delete the line, or link to it: [its title](../${asked ?? "ferry"}/)`;
+  return [reportBlock(token, prose, "page/study", { reason, hint })];
+}
+
+function checkFigure(token: Token, prose: Prose, shown: Shown | "none" | "studies" | undefined): Problem[] {
+  if (shown === "none" || shown === "studies") {
     const reason =
       "A figure stands here; figures are of one study, and are shown in the prose of a study alone.";
-    return [reportBlock(token, prose, "study/figure", { reason, hint: "Delete the line." })];
+    const hint = shown === "none" ? "Delete the line." : "Show the study, by its folder: ::study{ferry}";
+    return [reportBlock(token, prose, "study/figure", { reason, hint })];
   }
   const asked = readFigure(token.content);
   const fault = asked === undefined ? describeUnread(token.content) : shown && describeMissing(asked, shown);
@@ -227,10 +259,10 @@ function checkImages(token: Token, prose: Prose): Problem[] {
   return [reportBlock(token, prose, "study/image", { reason, hint })];
 }
 
-function checkLinks(token: Token, prose: Prose): Problem[] {
+function checkLinks(token: Token, prose: Prose, isPage: boolean): Problem[] {
   const address: unknown = token.meta;
   if (typeof address !== "string") return [];
-  const reason = `The link to ${quoteText(address)} is left out: a study links to pages of the web and the gallery, and to mail addresses.`;
+  const reason = `The link to ${quoteText(address)} is left out: links lead to pages of the web and the gallery, and to mail addresses.`;
   const [, scheme = "", rest = ""] = /^(https?:)[/\\]*(.*)$/i.exec(address) ?? [];
   const hint =
     scheme !== ""
@@ -238,7 +270,7 @@ function checkLinks(token: Token, prose: Prose): Problem[] {
       : address.startsWith("//")
         ? `Type the whole address: https:${address}`
         : address.startsWith("/")
-          ? `Type it from this page on, such as: ../..${address}`
+          ? `Type it from this page on, such as: ${isPage ? ".." : "../.."}${address}${isPage ? "; with one more ../ for each folder of pages that this file lies in." : ""}`
           : "Begin its address with https:// or mailto:; until then its text stands in its place.";
   const word = prose.study.body.includes(address) ? address : undefined;
   return [reportBlock(token, prose, "study/prose-link", { reason, hint }, word)];
@@ -263,13 +295,15 @@ function checkHtml(token: Token, prose: Prose): Problem[] {
 }
 
 /** With `word`, the caret goes under the first place in the block where it stands. */
-function reportBlock(
+function reportBlock(token: Token, prose: Prose, rule: string, advice: Advice, word?: string): Problem {
+  return report(rule, placeBlock(token, prose, word), advice, "warning");
+}
+
+function placeBlock(
   token: Token,
   { study, lines }: Prose,
-  rule: string,
-  { reason, hint }: Advice,
   word?: string,
-): Problem {
+): Located & { readonly file: string } {
   const [first = 0, end = first + 1] = token.map ?? [];
   const index =
     word === undefined
@@ -280,10 +314,6 @@ function reportBlock(
   const isFound = index >= 0 && word !== undefined;
   const column = isFound ? line.indexOf(word) + 1 : 1;
   const length = isFound ? word.length : Math.max(1, line.length);
-  return report(
-    rule,
-    { file: study.proseFile ?? study.file, ...locate(line, { line: study.bodyLine + at, column, length }) },
-    { reason, hint },
-    "warning",
-  );
+  const place = { line: study.bodyLine + at, column, length };
+  return { file: study.proseFile ?? study.file, ...locate(line, place) };
 }

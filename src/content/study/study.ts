@@ -113,6 +113,10 @@ export interface Gallery {
   readonly address: string;
   readonly language: string;
   readonly society?: string;
+  /** Stands at the foot of every page. */
+  readonly footer?: string;
+  /** Of the texts: a short name, or an address. */
+  readonly licence?: string;
   /** In flag heights. */
   readonly viewingDistance: number;
   /** Reflectance in percent of the blackest and whitest cloth. */
@@ -128,5 +132,7 @@ export interface Gallery {
   /** Where readers name a flag that needs a study. */
   readonly nominate?: Answer;
   /** Facts of taste that pages do not show are false. */
+  /** Words of the navigation that lead to the gallery's own pages: `guide` is the page at `/guide/`. */
+  readonly menu?: readonly { readonly word: string; readonly path: string }[];
   readonly terms?: Partial<Readonly<Record<"tincture" | "colours" | "likeness" | "symbolism", boolean>>>;
 }

@@ -98,6 +98,10 @@ export interface MarkdownKind<T> {
   readonly schema: z.ZodType<T>;
   readonly guide: KeyGuide;
   readonly check: (raw: YamlData["value"]) => readonly Finding[];
+  /** Whether its prose may show studies; nothing unless told otherwise. */
+  readonly shows?: "none" | "studies";
+  /** Lines that may begin it; those of a study unless told otherwise. */
+  readonly begins?: string;
 }
 
 /** Such a file, checked. `placeOf` says where a value stands, by its dotted path. */
@@ -111,16 +115,16 @@ export interface MarkdownFile<T> {
  * Reads such a file. The value is undefined as soon as there is one error; warnings leave it.
  *
  * Problems: those of `readSource`, `splitFrontMatter`, `parseYaml`, `describeIssues`, `cleanBody`, of `kind.check`, and of
- * `checkProse`, which may ask for no figure.
+ * `checkProse`, which may ask for no figure, and for a study only where `kind` shows them.
  */
 export function readMarkdown<T>(
   file: string,
   bytes: Uint8Array,
-  { schema, guide, check }: MarkdownKind<T>,
+  { schema, guide, check, shows = "none", begins }: MarkdownKind<T>,
 ): Outcome<MarkdownFile<T>> {
   const { value: source, problems } = readSource(file, bytes);
   if (!source) return { value: undefined, problems };
-  const front = splitFrontMatter(source);
+  const front = splitFrontMatter(source, begins, guide.whole.toLowerCase());
   if (!front.value) return { value: undefined, problems: front.problems };
   const { bodySource, bodyLine, closingLine } = front.value;
   const body = cleanBody(bodySource, front.value);
@@ -131,7 +135,7 @@ export function readMarkdown<T>(
   const issues = checked.success ? [] : describeIssues(checked.error.issues, data, guide);
   const placed = placeFindings(source, data, closingLine, [...issues, ...check(data.value)]);
   const prose = { body: body.value ?? "", bodyLine, file };
-  const all: Problem[] = [...yaml.problems, ...placed, ...body.problems, ...checkProse(prose, "none")];
+  const all: Problem[] = [...yaml.problems, ...placed, ...body.problems, ...checkProse(prose, shows)];
   if (!checked.success || hasError(all)) return { value: undefined, problems: all };
   const placeOf = (path: string) => {
     const place = data.places.get(path);

@@ -21,16 +21,19 @@ export interface FrontMatter {
   readonly bodyLine: number;
 }
 
+const studyKeys =
+  'title: A lighter ferry wheel\noriginal: original.svg\nchange: { replace: "#7a1020", with: "#f4c430" }';
+
 /**
- * Splits `source` into front matter and body.
+ * Splits `source` into front matter and body. `keys` are lines that may begin it, of what is called `whole`.
  *
  * Problems: `study/front-matter-missing`, `study/front-matter-language` (`---js` and the like, which other tools
  * run as code), `study/front-matter-unclosed`, `study/front-matter-size` over 8 KB.
  */
-export function splitFrontMatter(source: Source): Outcome<FrontMatter> {
+export function splitFrontMatter(source: Source, keys = studyKeys, whole = "a study"): Outcome<FrontMatter> {
   const fail = (problem: Problem): Outcome<FrontMatter> => ({ value: undefined, problems: [problem] });
   const first = (source.lines[0] ?? "").trimEnd();
-  if (first !== "---") return fail(wrongOpening(source, first));
+  if (first !== "---") return fail(wrongOpening(source, first, keys, whole));
 
   const closing = source.lines.findIndex((line, index) => index > 0 && line.trimEnd() === "---");
   if (closing === -1) return fail(unclosed(source));
@@ -72,7 +75,7 @@ function checkSize(source: Source, yaml: string, whole: string, where: string): 
   });
 }
 
-function wrongOpening(source: Source, first: string): Problem {
+function wrongOpening(source: Source, first: string, keys: string, whole: string): Problem {
   const opening = source.lines.findIndex((line) => line.trim() !== "");
   if ((source.lines[opening] ?? "").trim() === "---") return lateOpening(source, opening);
   const place = { line: 1, column: 1, length: Math.max(1, first.length) };
@@ -82,7 +85,7 @@ function wrongOpening(source: Source, first: string): Problem {
       hint: "Make the first line three hyphens and nothing else: ---",
     });
   }
-  return reportIn("study/front-matter-missing", [source, place], describeOpening(first));
+  return reportIn("study/front-matter-missing", [source, place], describeOpening(first, keys, whole));
 }
 
 /** The first line of three hyphens is there, below blank lines or behind spaces. */
@@ -100,11 +103,10 @@ function lateOpening(source: Source, index: number): Problem {
 }
 
 /** A file that begins with a key lacks one line; any other lacks all of them. */
-function describeOpening(first: string): Advice {
+function describeOpening(first: string, keys: string, whole: string): Advice {
   if (/^[A-Za-z]+:(?:\s|$)/.test(first)) {
     return {
-      reason:
-        "The keys of a study stand between two lines of three hyphens, and the first of the two is not there.",
+      reason: `The keys of ${whole} stand between two lines of three hyphens, and the first of the two is not there.`,
       hint: `Put it above this line:\n---\n${first}`,
     };
   }
@@ -112,10 +114,8 @@ function describeOpening(first: string): Advice {
   return {
     reason: dashes
       ? `The first line is ${quoteText(first)}; it must be three hyphens.`
-      : "The file does not begin with the keys of a study, between two lines of three hyphens.",
-    hint: dashes
-      ? "Type: ---"
-      : 'Begin it like this:\n---\ntitle: A lighter ferry wheel\noriginal: original.svg\nchange: { replace: "#7a1020", with: "#f4c430" }\n---',
+      : `The file does not begin with the keys of ${whole}, between two lines of three hyphens.`,
+    hint: dashes ? "Type: ---" : `Begin it like this:\n---\n${keys}\n---`,
   };
 }
 

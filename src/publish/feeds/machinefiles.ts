@@ -103,7 +103,7 @@ export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly 
 /** Every page that says where it stands; `lastmod` only where the study has a date. */
 function listPages(
   results: readonly StudyResult[],
-  { series, rivals, votes, shelfIndexes, shelves }: View,
+  { series, rivals, votes, shelfIndexes, shelves, pages }: View,
   address: Address,
 ) {
   const studies = results.map(({ study: { slug, date } }) => ({
@@ -120,7 +120,7 @@ function listPages(
     { url: address(`${formatSeriesPath(slug)}show/`) },
     { url: address(formatSheetPath(formatSeriesPath(slug))) },
   ]);
-  const others = [...rivals, ...shelfIndexes, ...shelves].map(({ folder }) => ({
+  const others = [...pages, ...rivals, ...shelfIndexes, ...shelves].map(({ folder }) => ({
     url: address(`/${folder}/`),
   }));
   return [

@@ -20,7 +20,7 @@ import { readDrawing as readBytes } from "../../../src/svg/gate/sanitise.ts";
 import { listWorkers } from "../../analysis/children.ts";
 import { systemError } from "../../faults/disk.ts";
 import { openKept } from "../../kept.ts";
-import { rightDrawing, rightGallery, rightSeries, rightStudy } from "../mistakes.ts";
+import { rightDrawing, rightGallery, rightPage, rightSeries, rightStudy } from "../mistakes.ts";
 import { inFolder, type Side } from "./making.ts";
 
 type Asked = Promise<{ readonly problems: readonly Problem[] }>;
@@ -130,6 +130,11 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
       if (isWrong) throw new Error("nothing an author did");
       return { value: 1, problems: [] };
     }),
+  "page/left-out": (isWrong) => {
+    const study = isWrong ? rightStudy.replace("status: open", "status: draft") : rightStudy;
+    const page = { "content/studies/ferry/study.md": study, "content/pages/about.md": rightPage };
+    return inFolder({ ...plain, ...page }, (root) => analyse(join(root, "content")));
+  },
   "series/left-out": (isWrong) => {
     const study = isWrong ? rightStudy.replace("status: open", "status: draft") : rightStudy;
     const series = { "content/studies/ferry/study.md": study, "content/series/quay.md": rightSeries };

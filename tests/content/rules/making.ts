@@ -8,7 +8,7 @@ import { measureStudy } from "../../../src/analysis/jobs/studyjob.ts";
 import { loadGallery, readOriginal } from "../../../src/content/folder/loadgallery.ts";
 import type { Rule } from "../../../src/content/rules/rule.ts";
 import { checkProse } from "../../../src/content/study/prosecheck.ts";
-import { rightDrawing, rightGallery, rightSeries, rightStudy } from "../mistakes.ts";
+import { rightDrawing, rightGallery, rightPage, rightSeries, rightStudy } from "../mistakes.ts";
 import { told } from "./told.ts";
 
 export type Files = Readonly<Record<string, string | Uint8Array>>;
@@ -26,6 +26,9 @@ const models: Readonly<Record<string, string>> = {
   "gallery.yaml": rightGallery,
   "series/quay.md": rightSeries,
   "quay.md": rightSeries,
+  "pages/about.md": rightPage,
+  "about-us.md": rightPage,
+  "our-survey.md": rightPage,
   "ballots.csv": rightBallots,
 };
 
@@ -56,6 +59,7 @@ const places: Readonly<Record<string, string>> = {
   "study/part-alone": "status: open",
   "study/wrong-selector": '  only: "#wheel"',
   "study/prose-front-matter": prose.trimEnd(),
+  "page/study": "::study{ferry}",
   "series/study-twice": "studies: [ferry]",
   "series/unknown-study": "studies: [ferry]",
   "series/flag-path": "studies: [ferry]",

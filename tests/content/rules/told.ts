@@ -1,5 +1,5 @@
 // The examples of the catalogue that are told in words, made: what is too long to show, or concerns more than one file.
-import { rightDrawing, rightGallery, rightSeries, rightStudy } from "../mistakes.ts";
+import { rightDrawing, rightGallery, rightPage, rightSeries, rightStudy } from "../mistakes.ts";
 
 type Files = Readonly<Record<string, string | Uint8Array>>;
 
@@ -51,6 +51,10 @@ const ballots = (count: number): string =>
     )
     .join("\n");
 
+/** So many pages beside each other. */
+const ownPages = (count: number, text: string = rightPage): Files =>
+  Object.fromEntries(Array.from({ length: count }, (_, index) => [`pages/a${index}.md`, text]));
+
 /** Rule → both sides, made. */
 export const told: Readonly<Record<string, { readonly wrong: Files; readonly right: Files }>> = {
   "study/front-matter-size": {
@@ -66,6 +70,11 @@ export const told: Readonly<Record<string, { readonly wrong: Files; readonly rig
   "vote/file-size": {
     wrong: { ...right, "series/quay.md": rightSeries, "votes/quay/a.csv": ballots(1500) },
     right: { ...right, "series/quay.md": rightSeries, "votes/quay/a.csv": ballots(700) },
+  },
+  "page/menu": { wrong: { ...right, ...ownPages(6) }, right: { ...right, ...ownPages(5) } },
+  "page/too-many": {
+    wrong: { ...right, ...ownPages(501, rightPage.replace("menu: About\n", "")) },
+    right: { ...right, ...ownPages(500, rightPage.replace("menu: About\n", "")) },
   },
   "study/formerly-claimed": {
     wrong: {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { findLicenceFault } from "../../../src/content/study/licence.ts";
+import { findLicenceAddress, findLicenceFault } from "../../../src/content/study/licence.ts";
 
 // Identifiers of the SPDX licence list, https://spdx.org/licenses/
 test.each([
@@ -50,3 +50,14 @@ test.each(["CC", "free for schools", "own work", "yes", "MIT OR nothing"])(
     expect(findLicenceFault(text)?.hint).toMatch(/^Type its short name, such as licence: CC0-1\.0/);
   },
 );
+
+test("the address of a licence, where it is known or is one", () => {
+  // Source: creativecommons.org, canonical addresses of the licences.
+  expect(findLicenceAddress("CC-BY-4.0")).toBe("https://creativecommons.org/licenses/by/4.0/");
+  expect(findLicenceAddress("https://flags.example/terms")).toBe("https://flags.example/terms");
+  expect(["MIT", "public domain", "constructor"].map(findLicenceAddress)).toEqual([
+    undefined,
+    undefined,
+    undefined,
+  ]);
+});

@@ -1,0 +1,123 @@
+// Floor 8. The gallery's own pages: what their authors wrote, studies among it, and the ways between them.
+import type { GalleryResult } from "../../analysis/result.ts";
+import { listUnled } from "../../content/page/loadpages.ts";
+import { type Page, parentOf } from "../../content/page/pagefile.ts";
+import type { Format } from "../../words/format.ts";
+import { type Linker, linkFrom } from "../address.ts";
+import { type Card, presentCard } from "../front/card.ts";
+import { type Frame, presentFrame } from "../pageframe.ts";
+import { firstSentence, type ProseBlock, renderProse } from "../renderprose.ts";
+
+export interface OwnPage {
+  /** The page's folder in the site, without slashes around it. */
+  readonly folder: string;
+  readonly frame: Frame;
+  readonly title: string;
+  /** The pages above it, the highest first. */
+  readonly above: readonly Way[];
+  /** HTML that we wrote, and studies. */
+  readonly blocks: readonly ProseBlock<Card>[];
+  /** The pages below it, each with its first sentence. */
+  readonly below: readonly (Way & { readonly summary: string })[];
+  /** All pages below the same page, this one among them; none of a page that lies in no folder, or alone in one. */
+  readonly beside: readonly (Way & { readonly isHere: boolean })[];
+  readonly next: Way | undefined;
+}
+
+interface Way {
+  readonly title: string;
+  readonly address: string;
+}
+
+/** Highest heading in the text: the title of the page alone stands above it. */
+const topHeading = 2;
+
+/** Returns the pages, and at `/pages/` the list of those that neither the navigation nor a page leads to, if there are any. */
+export function presentPages(result: GalleryResult, format: Format): readonly OwnPage[] {
+  const { gallery, pages = [] } = result;
+  const bySlug = new Map(result.studies.map((one) => [one.study.slug, one]));
+  const made = pages.map((page) => {
+    const path = placePage(page.path);
+    const link = linkFrom(path);
+    const cardOf = (slug: string) => {
+      const study = bySlug.get(slug);
+      return study && presentCard(study, link, format);
+    };
+    const parent = parentOf(page.path);
+    const beside = parent === undefined ? [] : pages.filter((other) => parentOf(other.path) === parent);
+    const next = beside[beside.indexOf(page) + 1];
+    return {
+      folder: page.path,
+      frame: frameOf(path, page.title, summaryOf(page, gallery.language), result, format),
+      title: page.title,
+      above: listAbove(page.path, pages, link),
+      blocks: renderProse(page.body, () => undefined, { findStudy: cardOf, topHeading }),
+      below: listWays(
+        pages.filter((other) => parentOf(other.path) === page.path),
+        link,
+        gallery.language,
+      ),
+      beside:
+        beside.length === 1
+          ? []
+          : beside.map((other) => ({ ...presentWay(other, link), isHere: other === page })),
+      next: next && presentWay(next, link),
+    };
+  });
+  return [...made, ...presentRest(result, format)];
+}
+
+/** The site path of a page. */
+export function placePage(path: string): string {
+  return `/${path}/`;
+}
+
+function presentRest(result: GalleryResult, format: Format): readonly OwnPage[] {
+  const { gallery, pages = [] } = result;
+  if (!gallery.menu?.some(({ path }) => path === "pages")) return [];
+  const path = placePage("pages");
+  const rest = listUnled(pages, gallery.menu);
+  const title = "Pages";
+  const description = `Pages of ${gallery.title}.`;
+  return [
+    {
+      folder: "pages",
+      frame: frameOf(path, title, description, result, format),
+      title,
+      above: [],
+      blocks: [],
+      below: listWays(rest, linkFrom(path), gallery.language),
+      beside: [],
+      next: undefined,
+    },
+  ];
+}
+
+function frameOf(
+  path: string,
+  title: string,
+  description: string,
+  { gallery }: GalleryResult,
+  format: Format,
+): Frame {
+  return presentFrame({ path, title, description, section: undefined, isArticle: true }, gallery, format);
+}
+
+function listAbove(path: string, pages: readonly Page[], link: Linker): readonly Way[] {
+  const parent = parentOf(path);
+  if (parent === undefined) return [];
+  const page = pages.find((other) => other.path === parent);
+  return [...listAbove(parent, pages, link), ...(page === undefined ? [] : [presentWay(page, link)])];
+}
+
+function listWays(pages: readonly Page[], link: Linker, language: string): OwnPage["below"] {
+  return pages.map((page) => ({ ...presentWay(page, link), summary: summaryOf(page, language) }));
+}
+
+function presentWay({ path, title }: Page, link: Linker): Way {
+  return { title, address: link(placePage(path)) };
+}
+
+function summaryOf({ title, body }: Page, language: string): string {
+  return firstSentence(body, language) ?? title;
+}

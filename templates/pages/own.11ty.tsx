@@ -1,0 +1,78 @@
+// Pages of the gallery's own: what their authors wrote, studies among it, and the ways between them.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import type { JSX } from "preact";
+import type { OwnPage } from "../../src/views/page/ownpage.ts";
+import type { SiteView } from "../../src/views/siteview.ts";
+import { Document } from "../parts/document.tsx";
+import { Entry } from "../parts/entry.tsx";
+
+export const data = {
+  pagination: { data: "site.pages", size: 1, alias: "own" },
+  permalink: ({ own }: { own: OwnPage }) => `${own.folder}/index.html`,
+};
+
+/** Renders one page. */
+export function render({ own }: { site: SiteView; own: OwnPage }): JSX.Element {
+  return (
+    <Document frame={own.frame} layout="own">
+      <article>
+        <header class="opening">
+          {own.above.length > 0 && (
+            <p class="flag-name">
+              {own.above.map(({ title, address }, index) => (
+                <>
+                  {index > 0 && " · "}
+                  <a href={address}>{title}</a>
+                </>
+              ))}
+            </p>
+          )}
+          <h1>{own.title}</h1>
+        </header>
+        <div class="own-text">
+          <div class="prose">
+            {own.blocks.map((block, index) =>
+              block.kind === "html" ? (
+                // Written by our Markdown renderer, which shows the author's HTML as text.
+                <div key={index} class="prose-run" dangerouslySetInnerHTML={{ __html: block.html }} />
+              ) : (
+                <Entry key={index} card={block.figure} eager={index === 0} />
+              ),
+            )}
+          </div>
+          {own.beside.length > 0 && (
+            <nav class="own-beside" aria-label="Pages beside this one">
+              <ul>
+                {own.beside.map(({ title, address, isHere }) => (
+                  <li key={address}>
+                    <a href={address} aria-current={isHere ? "page" : undefined}>
+                      {title}
+                    </a>
+                  </li>
+                ))}
+              </ul>
+            </nav>
+          )}
+        </div>
+        {own.below.length > 0 && (
+          <ul class="own-below">
+            {own.below.map(({ title, address, summary }) => (
+              <li key={address}>
+                <h2>
+                  <a href={address}>{title}</a>
+                </h2>
+                <p>{summary}</p>
+              </li>
+            ))}
+          </ul>
+        )}
+        {own.next && (
+          <p class="own-next">
+            Next: <a href={own.next.address}>{own.next.title}</a>
+          </p>
+        )}
+      </article>
+    </Document>
+  );
+}

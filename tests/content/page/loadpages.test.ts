@@ -1,0 +1,78 @@
+import { expect, test } from "vitest";
+import { listMenu, loadPages, ownSteps } from "../../../src/content/page/loadpages.ts";
+import { formatHeaders } from "../../../src/views/pagepolicy.ts";
+import { rightPage } from "../mistakes.ts";
+import { inFolder } from "../rules/making.ts";
+
+const load = (files: Readonly<Record<string, string>>) =>
+  inFolder(files, async (root) => {
+    const { value, problems } = await loadPages(root, "content", ["ferry", "wheel"]);
+    return [value.map(({ path }) => path), problems.map(({ rule, file }) => [rule, file])];
+  });
+
+test("no folder, no pages", async () => {
+  expect(await load({ "gallery.yaml": "" })).toEqual([[], []]);
+});
+
+test("every good page of every folder; a bad one costs no other", async () => {
+  const files = {
+    "pages/about.md": rightPage,
+    "pages/guide.md": rightPage.replace("Who we are", "A guide"),
+    "pages/guide/a/b/deep.md": rightPage.replace("Who we are", "Deep"),
+    "pages/guide/a/b/c/deeper.md": rightPage,
+    "pages/guide/index.md": rightPage,
+    "pages/index.md": rightPage,
+    "pages/survey.md": rightPage,
+    "pages/guide/survey.md": rightPage.replace("Who we are", "Our survey"),
+    "pages/Not This.md": rightPage,
+    "pages/Not This Either/about.md": rightPage,
+    "pages/prn.md": rightPage,
+    "pages/x.txt": rightPage,
+    "pages/bad.md": "no keys",
+    "pages/guide/empty.md": rightPage.replace("ferry", "nobody").replace("Who we are", "Nobody"),
+    "pages/.DS_Store": "",
+    "pages/a.md~": "",
+  };
+  const [paths, problems] = await load(files);
+  expect(paths).toEqual(["guide", "guide/a/b/deep", "guide/empty", "guide/survey", "about"]);
+  expect(problems).toEqual([
+    ["page/file-name", "content/pages/Not This Either"],
+    ["page/file-name", "content/pages/Not This.md"],
+    ["page/address", "content/pages/index.md"],
+    ["page/file-name", "content/pages/prn.md"],
+    ["page/address", "content/pages/survey.md"],
+    ["page/file-name", "content/pages/x.txt"],
+    ["page/address", "content/pages/guide/index.md"],
+    ["page/file-name", "content/pages/guide/a/b/c"],
+    ["study/front-matter-missing", "content/pages/bad.md"],
+    ["page/study", "content/pages/guide/empty.md"],
+  ]);
+});
+
+test("links are not followed, neither a file's nor a folder's", async () => {
+  expect(await load({ "other.md": rightPage, "pages/a.md": "→../other.md" })).toEqual([
+    [],
+    [["study/link", "content/pages/a.md"]],
+  ]);
+  expect(await load({ "elsewhere/a.md": rightPage, pages: "→elsewhere" })).toEqual([
+    [],
+    [["study/link", "content/pages"]],
+  ]);
+});
+
+test("the navigation has five words, and one for pages that nothing leads to", () => {
+  const page = (path: string, menu?: string) => ({
+    ...{ path, title: path, file: "", body: "", bodyLine: 1 },
+    ...(menu === undefined ? {} : { menu }),
+  });
+  const five = [..."abcde"].map((path) => page(path, path));
+  expect(listMenu([...five, page("a/below")]).map(({ word }) => word)).toEqual([..."abcde"]);
+  const more = [...five, page("f", "F"), page("g/below"), page("a/below/deep")];
+  expect(listMenu(more).at(-1)).toEqual({ word: "Pages", path: "pages" });
+});
+
+test("no page takes the place of one of the program's", () => {
+  const steps = [...formatHeaders([], true).matchAll(/^\/([a-z-]+)\//gm)].map(([, step]) => step);
+  expect(steps.length).toBeGreaterThan(8);
+  expect(ownSteps).toEqual(expect.arrayContaining(steps));
+});

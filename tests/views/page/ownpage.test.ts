@@ -1,0 +1,60 @@
+import { expect, test } from "vitest";
+import type { GalleryResult } from "../../../src/analysis/result.ts";
+import { listMenu } from "../../../src/content/page/loadpages.ts";
+import { presentPages } from "../../../src/views/page/ownpage.ts";
+import { createFormat } from "../../../src/words/format.ts";
+import { galleryResult, study, studyResult } from "../../publish/sample.ts";
+
+const page = (path: string, body = "", menu?: string) => ({
+  ...{ path, title: `On ${path}`, file: "", body, bodyLine: 1 },
+  ...(menu === undefined ? {} : { menu }),
+});
+const pages = [
+  page("guide", `# A head\n\nRead this. Then that.\n\n::study{${study.slug}}\n\n::study{nobody}\n`, "Guide"),
+  page("guide/first", "<b>No</b> [all](../../survey/)"),
+  page("guide/second"),
+  page("alone", "Nobody leads here."),
+];
+const gallery = { ...galleryResult.gallery, menu: listMenu(pages) };
+const result: GalleryResult = { ...galleryResult, studies: [studyResult], gallery, pages };
+const shown = presentPages(result, createFormat("en"));
+const find = (folder: string) => shown.find((one) => one.folder === folder);
+
+test("text with headings below the title, and the studies that there are", () => {
+  const [text, card, ...rest] = find("guide")?.blocks ?? [];
+  expect(text).toMatchObject({ html: "<h2>A head</h2>\n<p>Read this. Then that.</p>" });
+  expect(card).toMatchObject({ kind: "figure", figure: { address: `../studies/${study.slug}/` } });
+  expect(rest).toEqual([]);
+  expect(find("guide/first")?.blocks).toEqual([
+    { kind: "html", html: '<p>&lt;b&gt;No&lt;/b&gt; <a href="../../survey/">all</a></p>' },
+  ]);
+});
+
+test("a page leads to those below it, and each of them up, back and on", () => {
+  expect(find("guide")?.below).toEqual([
+    {
+      title: "On guide/first",
+      address: "first/",
+      summary: "<b>No</b> all",
+    },
+    { title: "On guide/second", address: "second/", summary: "On guide/second" },
+  ]);
+  expect(find("guide/second")).toMatchObject({
+    above: [{ title: "On guide", address: "../" }],
+    beside: [
+      { address: "../first/", isHere: false },
+      { address: "./", isHere: true },
+    ],
+    next: undefined,
+  });
+  expect(find("guide")).toMatchObject({ above: [], beside: [], next: undefined });
+});
+
+test("every page has the navigation, which marks where it is, and a list of what nothing leads to", () => {
+  expect(find("guide/first")?.frame.menu).toEqual([
+    { word: "Guide", address: "../", isHere: true },
+    { word: "Pages", address: "../../pages/", isHere: false },
+  ]);
+  expect(find("pages")?.below.map(({ address }) => address)).toEqual(["../alone/"]);
+  expect(presentPages({ ...result, pages: [] }, createFormat("en"))).toHaveLength(1);
+});
