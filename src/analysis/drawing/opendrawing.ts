@@ -46,8 +46,8 @@ export const unofficialNote = "Unofficial study: a proposal for discussion, not 
 /**
  * Opens a drawing. With a named focus the colours are looked at first, because a focus may name one.
  *
- * Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable, study/colour-lost, study/edge-lost,
- * and the warning study/unpainted.
+ * Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable, study/colour-lost, and the
+ * warning study/unpainted.
  */
 export async function openDrawing(
   file: string,
