@@ -34,7 +34,7 @@ import { lookAlong, lookAt, nameChanged, reachOf, renderTrue } from "./drawing/p
 import type { Scene } from "./drawing/scene.ts";
 import { refuseSmall } from "./drawing/smallcolour.ts";
 import { toEdgeLines } from "./drawing/tracededge.ts";
-import { findLost, type Lost, tellLost } from "./drawing/unmeasured.ts";
+import { findLost, findSpread, type Lost, tellLost } from "./drawing/unmeasured.ts";
 import { isUnseen, tellUnseen } from "./drawing/unseenchange.ts";
 import { rankOpened } from "./options/rankoptions.ts";
 import { listColours, type PlannedChange, planChange } from "./planchange.ts";
@@ -262,7 +262,7 @@ async function lookTwice(
       height: view.height,
       marks: inspection.ground.focus.marks,
     }),
-    lost: picture === undefined ? [] : findLostAfter(picture, scene, table, whole),
+    lost: picture === undefined ? [] : findLostAfter(picture, scene, table, after),
   };
 }
 
@@ -275,12 +275,13 @@ function looksAsDeclared({ shapes, joined }: Scene): boolean {
 function findLostAfter(
   picture: Raster,
   { map, shapes, looks, areas }: Scene,
-  { order }: EdgeTable,
+  { order, edges }: EdgeTable,
   after: List<Rank, PaintLook>,
 ): readonly Lost[] {
   const changed = new Map([...order.entries()].map(([rank, paint]) => [paint, after[rank]?.hex]));
   const hexes = looks.map(({ hex }, paint) => changed.get(paint) ?? hex);
-  return findLost(picture, map, shapes.paints, hexes, areas.flagPixels);
+  const lost = findLost(picture, map, shapes.paints, hexes, areas.flagPixels);
+  return lost.length > 0 ? lost : findSpread({ edges }, after);
 }
 
 function frameOf(file: string, distance: number, { proportions, warnings }: Inspection): Frame {

@@ -36,10 +36,14 @@ describe("a gradient whose light end never meets its neighbour", () => {
   });
 });
 
-test("a gradient that runs along its edge counts with whichever end is nearer", async () => {
-  // White above, blue below, white beside all of it: above nothing is told apart.
-  const drawing = `${field(white)}${along('x2="0" y2="200"', white, blue)}${shaded(0, 0, 2.8, 200)}`;
-  expect(only(await see(drawing))?.contrast).toBeLessThan(2);
+test("a gradient that runs along its edge counts with whichever end is nearer, where it is a part of all edges", async () => {
+  // White above, blue below, white beside all of it: above nothing is told apart. Two stripes have four edges as long.
+  const drawing = `${field(white)}${across().replace(/x1.*?"><stop/, 'x2="0" y2="200"><stop')}${shaded(0, 0, 2.8, 200)}`;
+  await expect(see(drawing)).rejects.toThrow("100.0 % of the length of all edges lies beside a gradient");
+  const stripes = [100, 200].map((x) => `<rect x="${x}" width="50" height="200" fill="${red}"/>`).join("");
+  const { edges, colours } = await see(`${drawing}${stripes}`);
+  const uneven = colours.find(({ uneven: ends }) => ends !== null)?.id ?? "";
+  expect(edges.find(({ a, b }) => a === uneven || b === uneven)?.contrast).toBeLessThan(2);
 });
 
 test("each neighbour for itself: the light end meets one, the dark end the other", async () => {

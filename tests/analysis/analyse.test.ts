@@ -120,6 +120,14 @@ describe("compareDrawing", () => {
     },
   );
 
+  test("near shades of very many, of which one is changed, would be measured as it", async () => {
+    const stripes = Array.from({ length: 60 }, (_, at) =>
+      part(at / 4, 30 - at / 4, `#0000${(at + 16).toString(16)}`),
+    );
+    const change = { replace: "#000010", with: "sun" };
+    expect(await rulesOf(draw(stripes.join("")), change)).toEqual(["study/colour-lost"]);
+  });
+
   test("a faint near-white shape over what was white and is changed would not be measured", async () => {
     const body = `${part(0, 30, "white")}${part(5, 5, "#000")}${part(15, 10, "#fefefe").replace("/>", ' opacity="0.4"/>')}`;
     expect(await rulesOf(draw(body), { replace: "#ffffff", with: "sun" })).toEqual(["study/colour-lost"]);

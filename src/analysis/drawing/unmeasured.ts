@@ -2,6 +2,8 @@
 import type { Hex, LinearRgb } from "../../colour/colour.ts";
 import { linearOf } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
+import { type PaintLook, seenAlong } from "../../measure/edgefigure.ts";
+import type { EdgeTable, TableEdge } from "../../measure/edgetable.ts";
 import { colourLimits } from "../../measure/limit.ts";
 import { formatShare } from "../../measure/percenttext.ts";
 import { type Problem, report } from "../../problem/problem.ts";
@@ -10,17 +12,19 @@ import { countLost, type IsOther, nothing } from "../../regions/lostcolour.ts";
 import type { Raster } from "../../regions/raster.ts";
 import { countThin } from "../../regions/thinpart.ts";
 import type { Paint } from "../../svg/paint.ts";
-import { type List, type PaintIndex, paintOf } from "../../svg/paintnumber.ts";
+import { type List, type PaintIndex, paintOf, type Rank } from "../../svg/paintnumber.ts";
 import { isJoined, mostColours } from "./smallcolour.ts";
 
 /**
  * What the flag shows and is not measured as; `share` of the flag, 0 to 1: most of it a colour, `null` for none, or in a paint
- * that is measured as one colour, by its key. Or parts so thin that they show as a mixture.
+ * that is measured as one colour, by its key. Or parts so thin that they show as a mixture. Or edges, as a share of their
+ * length, that would have one contrast and show several.
  */
 export type Lost =
   | { readonly hex: Hex | null; readonly share: number }
   | { readonly paint: string; readonly share: number }
-  | { readonly thin: number };
+  | { readonly thin: number }
+  | { readonly edges: number };
 
 /**
  * ΔE00 from which what is seen is not what is measured: as far from a plain colour as shapes may be that are joined to it; half
@@ -40,6 +44,13 @@ const thinPart = 1 / 180;
 /** Share of the flag up to which thin parts are those of an emblem (the most of those drawings is 8.5 %). */
 const mostThin = 0.12;
 
+/**
+ * ΔE00 over which the colours of a paint along an edge may not spread, and the share of the length of all edges on which they
+ * may (the most of those drawings is 18 %, and 32 % in full): such an edge counts with the colour that is nearest to the other side.
+ */
+const spreadAlong = colourLimits.confusable;
+const mostSpread = 1 / 3;
+
 /** Returns what the true rendering shows and is not measured as. `hexes` is what each of `paints` is measured as. */
 export function findLost(
   picture: Raster,
@@ -52,6 +63,19 @@ export function findLost(
   const lost = findUnlike(countLost(picture, map, codes, createIsOther(paints, hexes)), paints, flagPixels);
   const thin = countThin(map, Math.round(map.height * thinPart)) / Math.max(1, flagPixels);
   return thin > mostThin ? [...lost, { thin }] : lost;
+}
+
+/** Returns the edges that have no one contrast, where they are too many. `looks` are those of the table, along its edges. */
+export function findSpread(
+  { edges }: Pick<EdgeTable, "edges">,
+  looks: List<Rank, PaintLook>,
+): readonly Lost[] {
+  const isSpread = ({ uneven }: PaintLook): boolean =>
+    uneven !== null && measureDifference(linearOf(uneven.lightest), linearOf(uneven.darkest)) > spreadAlong;
+  const lengthOf = (some: readonly TableEdge[]): number => some.reduce((sum, { length }) => sum + length, 0);
+  const spread = lengthOf(edges.filter((edge) => seenAlong(looks, edge).some(isSpread)));
+  const share = spread / Math.max(Number.MIN_VALUE, lengthOf(edges));
+  return share > mostSpread ? [{ edges: share }] : [];
 }
 
 /** The paint, or the colour, that has most of what is unlike, where that is too much of the flag. */
@@ -103,6 +127,11 @@ function describeLost(lost: Lost): { readonly reason: string; readonly hint: str
     return {
       reason: `${formatShare(lost.thin)} of the flag is lines or dots thinner than a ${1 / thinPart}th of its height, which look as a mixture of their colours and would be measured as each.`,
       hint: "Draw each field of them as one shape, in the colour that it looks.",
+    };
+  if ("edges" in lost)
+    return {
+      reason: `${formatShare(lost.edges)} of the length of all edges lies beside a gradient, a pattern or a translucent shape that changes along it, and would be measured with one contrast.`,
+      hint: "Draw each colour that shows there as a shape of its own, with a plain fill.",
     };
   const share = `${formatShare(lost.share)} of the flag looks otherwise than it would be measured: most of that`;
   if ("paint" in lost)

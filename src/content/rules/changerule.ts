@@ -127,7 +127,7 @@ export const changeRules: readonly Rule[] = [
   {
     id: "study/colour-lost",
     severity: "error",
-    means: "Over 1 % of the flag looks otherwise than it would be measured.",
+    means: "Over 1 % of the flag, or a third of its edges, looks otherwise than it would be measured.",
     why: "What is measured must be what is seen: a gradient, a pattern or a translucent shape is measured as one colour, a shape that shows at less than half is left out, and lines thinner than a 180th of the height mix with what is beside them.",
     example: {
       file: "told",

@@ -100,6 +100,10 @@ describe("the problem says how much of the flag and what it looks like", () => {
       "25.0 % of the flag looks otherwise than it would be measured: most of that is in the colours beyond the 48 that show most, which would be measured as one colour.",
     ],
     [
+      { edges: 0.5 },
+      "50.0 % of the length of all edges lies beside a gradient, a pattern or a translucent shape that changes along it, and would be measured with one contrast.",
+    ],
+    [
       { thin: 1 / 6 },
       "16.7 % of the flag is lines or dots thinner than a 180th of its height, which look as a mixture of their colours and would be measured as each.",
     ],
