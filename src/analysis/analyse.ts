@@ -8,14 +8,17 @@ import { defaultPalette, isUsualPalette } from "../content/gallery/palette.ts";
 import type { Change } from "../content/study/study.ts";
 import { compareLooks } from "../measure/comparelooks.ts";
 import type { Comparison } from "../measure/comparison.ts";
+import type { PaintLook } from "../measure/edgefigure.ts";
+import type { EdgeTable } from "../measure/edgetable.ts";
 import { type Frame, measureLooks } from "../measure/measurelooks.ts";
 import type { Measure } from "../measure/measurement.ts";
 import type { Outcome, Problem } from "../problem/problem.ts";
+import type { Raster } from "../regions/raster.ts";
 import { measureThinnest } from "../regions/view/distanceview.ts";
 import { readConstruction } from "../svg/construction.ts";
 import { judgeWritten } from "../svg/gate/sanitise.ts";
 import { type ResolvedDrawing, resolveDrawing } from "../svg/instance.ts";
-import { labelOf } from "../svg/paintnumber.ts";
+import { type List, labelOf, type Rank } from "../svg/paintnumber.ts";
 import { mapColours, recolour } from "../svg/recolour.ts";
 import type { Drawing } from "../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../svg/writesvg.ts";
@@ -27,10 +30,11 @@ import {
   openDrawing,
   unofficialNote,
 } from "./drawing/opendrawing.ts";
-import { lookAlong, lookAt, nameChanged, reachOf, renderNeeded } from "./drawing/paintlook.ts";
+import { lookAlong, lookAt, nameChanged, reachOf, renderTrue } from "./drawing/paintlook.ts";
+import type { Scene } from "./drawing/scene.ts";
 import { refuseSmall } from "./drawing/smallcolour.ts";
 import { toEdgeLines } from "./drawing/tracededge.ts";
-import { findSteps, tellLost } from "./drawing/unmeasured.ts";
+import { findLost, findSpread, type Lost, tellLost } from "./drawing/unmeasured.ts";
 import { isUnseen, tellUnseen } from "./drawing/unseenchange.ts";
 import { rankOpened } from "./options/rankoptions.ts";
 import { listColours, type PlannedChange, planChange } from "./planchange.ts";
@@ -243,7 +247,8 @@ async function lookTwice(
       : paint.declared,
   );
   const labels = table.order.map(labelOf);
-  const picture = await renderNeeded(redesign, map, paints);
+  const { scene } = inspection.ground;
+  const picture = looksAsDeclared(scene) ? undefined : await renderTrue(redesign, map);
   const reach = reachOf(measureThinnest(viewing.distance) * map.height);
   const whole = nameChanged(looks, lookAt(picture, map, paints, labels, declared), planned);
   const after = lookAlong(whole, labels, { picture, map, lines: traced, reach });
@@ -257,9 +262,26 @@ async function lookTwice(
       height: view.height,
       marks: inspection.ground.focus.marks,
     }),
-    // Two colours of one gradient that nobody told apart may be an edge now.
-    lost: picture === undefined ? [] : findSteps(picture, map, inspection.ground.scene.shapes.paints),
+    lost: picture === undefined ? [] : findLostAfter(picture, scene, table, after),
   };
+}
+
+/** Whether what a change of colour does to a drawing is known without looking. */
+function looksAsDeclared({ shapes, joined }: Scene): boolean {
+  return joined === 0 && shapes.faint.length === 0 && shapes.paints.every(({ flat }) => flat);
+}
+
+/** What nobody told apart may be now: colours of one gradient, near shades, or a faint shape over what is changed. */
+function findLostAfter(
+  picture: Raster,
+  { map, shapes, looks, areas }: Scene,
+  { order, edges }: EdgeTable,
+  after: List<Rank, PaintLook>,
+): readonly Lost[] {
+  const changed = new Map([...order.entries()].map(([rank, paint]) => [paint, after[rank]?.hex]));
+  const hexes = looks.map(({ hex }, paint) => changed.get(paint) ?? hex);
+  const lost = findLost(picture, map, shapes.paints, hexes, areas.flagPixels);
+  return lost.length > 0 ? lost : findSpread({ edges }, after);
 }
 
 function frameOf(file: string, distance: number, { proportions, warnings }: Inspection): Frame {

@@ -3,8 +3,8 @@ import { type Label, type List, type PaintIndex, paintOf } from "../svg/paintnum
 import type { LabelMap } from "./labelmap.ts";
 import { type Raster, wordOf, wordsOf } from "./raster.ts";
 
-/** Whether two colours, 0xrrggbb, are told apart at a glance. */
-export type IsOther = (seen: number, expected: number) => boolean;
+/** Whether a colour, 0xrrggbb, is told from what a paint is measured as. */
+export type IsOther = (seen: number, paint: PaintIndex) => boolean;
 
 /** Stands for a colour where nothing shows. */
 export const nothing = -1;
@@ -13,33 +13,30 @@ export const nothing = -1;
 const within = 2;
 
 /**
- * Returns, by colour (0xrrggbb, or {@link nothing}), how many pixels of `picture` show that where the map has a paint of
- * another colour, or none: exactly the colour of another paint, or, inside an area, anything that `isOther` tells apart.
- * `colours` is what each paint shows; undefined where that is not one colour: there only what is transparent
- * counts. Picture and map have the same size.
+ * Returns, by the label that the map has and then by colour (0xrrggbb, or {@link nothing}), how many pixels of `picture` show
+ * what `isOther` tells from what they are measured as: inside an area, or at its border where they show exactly what another
+ * paint is measured as. `colours` is what each paint is measured as. Picture and map have the same size.
  */
 export function countLost(
   picture: Raster,
   map: LabelMap,
-  colours: List<PaintIndex, number | undefined>,
+  colours: List<PaintIndex, number>,
   isOther: IsOther,
-): ReadonlyMap<number, number> {
+): ReadonlyMap<Label, ReadonlyMap<number, number>> {
   const pixels = wordsOf(picture);
-  const words = colours.map((colour) => (colour === undefined ? undefined : wordOf(colour)));
+  const words = colours.map(wordOf);
   const known = new Set(words);
-  const lost = new Map<number, number>();
+  const lost = new Map<Label, Map<number, number>>();
   for (let at = 0; at < map.labels.length; at += 1) {
     const label = map.labels[at] as Label;
     const pixel = pixels[at] as number;
     const expected = label === 0 ? 0 : words[paintOf(label)];
     if (pixel === expected) continue;
     const seen = pixel >>> 24 < 128 ? nothing : codeOf(pixel);
-    const isKnown = expected !== undefined && known.has(pixel) && !isMixture(map, words, at, pixel);
-    const isWrong =
-      seen === nothing
-        ? label !== 0
-        : label === 0 || (expected !== undefined && isOther(seen, codeOf(expected)));
-    if (isKnown || (isWrong && isInside(map, at))) lost.set(seen, (lost.get(seen) ?? 0) + 1);
+    const isWrong = seen === nothing ? label !== 0 : label === 0 || isOther(seen, paintOf(label));
+    if (!isWrong || !(isInside(map, at) || (known.has(pixel) && !isMixture(map, words, at, pixel)))) continue;
+    const counts = lost.get(label) ?? new Map<number, number>();
+    lost.set(label, counts.set(seen, (counts.get(seen) ?? 0) + 1));
   }
   return lost;
 }
@@ -49,7 +46,7 @@ const codeOf = (word: number): number => ((word & 0xff) << 16) | (word & 0xff00)
 /** Whether a pixel can be a smoothed border of the paints around it: the colour of none, and no channel beyond theirs. */
 function isMixture(
   { width, height, labels }: LabelMap,
-  words: List<PaintIndex, number | undefined>,
+  words: List<PaintIndex, number>,
   at: number,
   pixel: number,
 ): boolean {
@@ -78,65 +75,4 @@ function isInside({ width, height, labels }: LabelMap, at: number): boolean {
     for (let dx = -within; dx <= within; dx += 1)
       if (labels[at + dy * width + dx] !== labels[at]) return false;
   return true;
-}
-
-/**
- * What counts as a border inside a label: the colour becomes another, as `isOther` tells, from one pixel to the one `reach`
- * to the right or below; with `isSame`, only where it stays the same half as far before and after, however soft the border is.
- */
-export interface Border {
-  readonly reach: number;
-  readonly isOther: IsOther;
-  readonly isSame?: IsOther;
-}
-
-/**
- * Returns, by label, how long the borders of each kind are that the true rendering shows inside one label, in pixels: the
- * longest of the kinds. Only `labels` are looked at.
- */
-export function measureSteps(
-  picture: Raster,
-  map: LabelMap,
-  labels: ReadonlySet<Label>,
-  borders: readonly Border[],
-): ReadonlyMap<Label, number> {
-  const longest = new Map<Label, number>();
-  if (labels.size === 0) return longest;
-  const inside = map.labels.map((label, at) => (labels.has(label as Label) && isInside(map, at) ? 1 : 0));
-  for (const border of borders)
-    for (const [label, pixels] of measureBorder(wordsOf(picture), map, inside, border))
-      longest.set(label, Math.max(longest.get(label) ?? 0, pixels));
-  return longest;
-}
-
-function measureBorder(
-  pixels: ReturnType<typeof wordsOf>,
-  { width, height, labels }: LabelMap,
-  inside: LabelMap["labels"],
-  { reach, isOther, isSame }: Border,
-): ReadonlyMap<Label, number> {
-  const steps = new Map<Label, number>();
-  const side = isSame === undefined ? 0 : Math.ceil(reach / 2);
-  const wide = reach + 2 * side;
-  const look = (first: number, stride: number, count: number): void => {
-    let run = 0;
-    for (let index = 0; index < count; index += 1) {
-      const at = first + index * stride;
-      run =
-        inside[at] === 1 && (run === 0 || labels[at] === labels[at - stride]) ? run + 1 : (inside[at] ?? 0);
-      if (run <= wide) continue;
-      const codeAt = (back: number) => codeOf(pixels[at - back * stride] as number);
-      // Most pixels of a paint are alike.
-      if (pixels[at - side * stride] === pixels[at - (side + reach) * stride]) continue;
-      const isBorder =
-        isOther(codeAt(side), codeAt(side + reach)) &&
-        (isSame === undefined ||
-          (isSame(codeAt(0), codeAt(side)) && isSame(codeAt(side + reach), codeAt(wide))));
-      const label = labels[at] as Label;
-      if (isBorder) steps.set(label, (steps.get(label) ?? 0) + 1 / reach);
-    }
-  };
-  for (let y = 0; y < height; y += 1) look(y * width, 1, width);
-  for (let x = 0; x < width; x += 1) look(x, width, height);
-  return steps;
 }

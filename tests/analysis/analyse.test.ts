@@ -116,9 +116,23 @@ describe("compareDrawing", () => {
     "two near colours of one gradient, %s, of which one changes, would meet in an edge that is not measured",
     async (_, stops) => {
       const body = `${part(0, 30, "white")}<linearGradient id="g">${stops}</linearGradient>${part(5, 20, "url(#g)")}${part(0, 2, "#000")}`;
-      expect(await rulesOf(draw(body), { replace: "#000000", with: "sun" })).toEqual(["study/edge-lost"]);
+      expect(await rulesOf(draw(body), { replace: "#000000", with: "sun" })).toEqual(["study/colour-lost"]);
     },
   );
+
+  test("near shades of very many, of which one is changed, would be measured as it", async () => {
+    const stripes = Array.from({ length: 60 }, (_, at) =>
+      part(at / 4, 30 - at / 4, `#0000${(at + 16).toString(16)}`),
+    );
+    const change = { replace: "#000010", with: "sun" };
+    expect(await rulesOf(draw(stripes.join("")), change)).toEqual(["study/colour-lost"]);
+  });
+
+  test("a faint near-white shape over what was white and is changed would not be measured", async () => {
+    const body = `${part(0, 30, "white")}${part(5, 5, "#000")}${part(15, 10, "#fefefe").replace("/>", ' opacity="0.4"/>')}`;
+    expect(await rulesOf(draw(body), { replace: "#ffffff", with: "sun" })).toEqual(["study/colour-lost"]);
+    expect(await rulesOf(draw(body), { replace: "#000000", with: "sun" })).toEqual([]);
+  });
 
   test("red to yellow: the edge is lost, and so the flag is less clear", async () => {
     const { comparison, change } = await compare(bicolour, {
@@ -217,13 +231,13 @@ describe("compareDrawing", () => {
 
   test("a stop of a gradient can be replaced", async () => {
     const bytes = draw(
-      `<linearGradient id="l"><stop stop-color="#ff0000"/><stop offset="1" stop-color="#800000"/></linearGradient>${part(0, 20, "url(#l)")}${part(20, 10, "white")}`,
+      `<linearGradient id="l"><stop stop-color="#820000"/><stop offset="1" stop-color="#800000"/></linearGradient>${part(0, 20, "url(#l)")}${part(20, 10, "white")}`,
     );
     const { redesign } = await compare(bytes, {
       replace: "#800000",
-      with: "#000080",
+      with: "#7e0000",
     });
-    expect(redesign).toContain('stop-color="#000080"');
+    expect(redesign).toContain('stop-color="#7e0000"');
   });
 
   test("the redesign says that it is a proposal; the original does not", async () => {

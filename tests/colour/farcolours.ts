@@ -13,9 +13,9 @@ export function farColours(count: number): readonly Hex[] {
   return colours;
 }
 
-/** Returns upright stripes of such colours over `width`; those beyond the first 48 are a twentieth of it together at most. */
+/** Returns upright stripes of such colours over `width`; those beyond the first 48 are a hundredth of it together at most. */
 export function farStripes(count: number, width: number): string {
-  const narrow = Math.min(4, 9 / Math.max(1, count - 48));
+  const narrow = Math.min(4, 1.8 / Math.max(1, count - 48));
   const unit = width / (Math.min(count, 48) * 4 + Math.max(0, count - 48) * narrow);
   let at = 0;
   return farColours(count)

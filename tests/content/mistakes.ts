@@ -530,7 +530,7 @@ const colours: readonly StudyMistake[] = [
     typed: { '"#7a1020"': '"#85102c"' },
     drawn: {
       '  <rect id="sea"':
-        '  <linearGradient id="shade"><stop stop-color="#7a1020"/><stop offset="1" stop-color="#901038"/></linearGradient>\n  <rect id="sea"',
+        '  <linearGradient id="shade"><stop stop-color="#7a1020"/><stop offset="1" stop-color="#7e1024"/></linearGradient>\n  <rect id="sea"',
       'fill="#7a1020"': 'fill="url(#shade)"',
     },
   },

@@ -10,7 +10,7 @@ import { describeDrawing, writeDrawing } from "../../svg/writesvg.ts";
 import { listColours, planFocus } from "../planchange.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
 import { notDrawable, nothingDrawn } from "./norendering.ts";
-import { tellLost } from "./unmeasured.ts";
+import { findSpread, tellLost } from "./unmeasured.ts";
 import { findUnpainted } from "./unpainted.ts";
 import type { Viewing } from "./viewing.ts";
 
@@ -46,8 +46,8 @@ export const unofficialNote = "Unofficial study: a proposal for discussion, not 
 /**
  * Opens a drawing. With a named focus the colours are looked at first, because a focus may name one.
  *
- * Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable, study/colour-lost, study/edge-lost,
- * and the warning study/unpainted.
+ * Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable, study/colour-lost, and the
+ * warning study/unpainted.
  */
 export async function openDrawing(
   file: string,
@@ -100,7 +100,7 @@ async function inspectSafely(resolved: ResolvedDrawing, viewing: Viewing): Promi
   try {
     const inspection = await inspectDrawing(resolved, viewing);
     const { scene } = inspection.ground;
-    const { lost } = scene;
+    const lost = scene.lost.length > 0 ? scene.lost : findSpread(inspection.table, inspection.looks);
     if (lost.length > 0) return { value: undefined, problems: lost.map((each) => tellLost(file, each)) };
     if (inspection.paints.length > 0) return { value: inspection, problems: findUnpainted(file, scene) };
     return { value: undefined, problems: [nothingDrawn(file)] };

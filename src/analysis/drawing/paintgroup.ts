@@ -15,7 +15,8 @@ export type Groups = List<PaintIndex, PaintIndex>;
 
 /**
  * Returns, for each paint, the paint it is one with: itself, its whole (for a selected part), or, but for the
- * full drawing, the nearest larger paint under ΔE00 5 that is not joined to another itself.
+ * full drawing, the nearest larger paint under ΔE00 5 that is not joined to another itself; there a plain paint that looks
+ * the same to the last digit.
  */
 export function groupPaints(
   paints: List<PaintIndex, Paint>,
@@ -24,7 +25,7 @@ export function groupPaints(
   { distance }: Viewing,
 ): Groups {
   return distance === 0
-    ? paints.map((paint, index) => findWhole(paints, paint) ?? index)
+    ? paints.map((paint, index) => findWhole(paints, paint) ?? findTwin(paints, looks, index) ?? index)
     : joinNearEqual(paints, areas, looks);
 }
 
@@ -63,6 +64,19 @@ export function joinNear(
     if (heads.length < most) heads.push({ at, colour });
     return at;
   });
+}
+
+/** The plain paint that one looks like that is none: a pattern that paints nothing looks as what it lies on. */
+function findTwin(
+  paints: List<PaintIndex, Paint>,
+  looks: List<PaintIndex, PaintLook>,
+  index: PaintIndex,
+): PaintIndex | undefined {
+  if (paints[index]?.flat !== false) return undefined;
+  const at = paints.findIndex(
+    ({ flat, selected }, other) => flat && !selected && looks[other]?.hex === looks[index]?.hex,
+  );
+  return at < 0 ? undefined : at;
 }
 
 /** The same groups, but paints that the change treats differently stay apart. */

@@ -7,7 +7,6 @@ import { findRuns, type Runs } from "../../regions/runs.ts";
 import type { ResolvedDrawing } from "../../svg/instance.ts";
 import { findPaints, type PaintedShapes, type Selection } from "../../svg/paint.ts";
 import type { List, PaintIndex } from "../../svg/paintnumber.ts";
-import { findEmpty } from "./emptypaint.ts";
 import { labelsOf, renderMap } from "./measuregeometry.ts";
 import { lookAt, nameLooks, renderTrue } from "./paintlook.ts";
 import { joinSmall } from "./smallcolour.ts";
@@ -50,10 +49,8 @@ export async function renderScene(resolved: ResolvedDrawing, viewing: Viewing): 
   const seen = lookAt(picture, map, shapes.paints, labelsOf(shapes));
   const looks = nameLooks(seen, shapes.paints, areas.pixels, viewing);
   viewing.lap?.("colours");
-  const lost = [
-    ...findLost(picture, map, shapes, areas.flagPixels),
-    ...(await findEmpty(resolved.drawing, picture, map, shapes.paints, areas)),
-  ];
+  const hexes = looks.map(({ hex }) => hex);
+  const lost = findLost(picture, map, shapes.paints, hexes, areas.flagPixels);
   viewing.lap?.("check");
   const isFlat = shapes.paints.every(({ flat }) => flat);
   return { resolved, shapes, map, runs, areas, looks, lost, joined, picture: isFlat ? undefined : picture };

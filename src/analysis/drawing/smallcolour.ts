@@ -84,7 +84,7 @@ function groupNear(paints: PaintedShapes["paints"], pixels: List<PaintIndex, num
 }
 
 /** Whether a paint stands for those that were joined. */
-export function isJoined({ key }: Paint): boolean {
+export function isJoined({ key }: Pick<Paint, "key">): boolean {
   return key === other.key;
 }
 

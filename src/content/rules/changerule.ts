@@ -127,23 +127,12 @@ export const changeRules: readonly Rule[] = [
   {
     id: "study/colour-lost",
     severity: "error",
-    means: "A part of the drawing looks otherwise than it would be measured.",
-    why: "What is measured must be what is seen; a shape that shows at less than half is left out of the measurement, and lines thinner than a 180th of the height mix with what is beside them.",
+    means: "Over 1 % of the flag, or a third of its edges, looks otherwise than it would be measured.",
+    why: "What is measured must be what is seen: a gradient, a pattern or a translucent shape is measured as one colour, a shape that shows at less than half is left out, and lines thinner than a 180th of the height mix with what is beside them.",
     example: {
       file: "told",
       wrong: "a grey stripe, and black at 40 % over white, which looks like the same grey",
       right: "both stripes drawn in the grey",
-    },
-  },
-  {
-    id: "study/edge-lost",
-    severity: "error",
-    means: "Inside a gradient, a pattern or a translucent shape colours meet at a border.",
-    why: "To any eye that is an edge of the flag, and it would not be measured: such a paint is measured as one.",
-    example: {
-      file: "told",
-      wrong: "a gradient that is red up to its middle and white from there on",
-      right: "two shapes, one red and one white",
     },
   },
   {

@@ -26,6 +26,13 @@ describe("groupPaints", () => {
   test("in the full drawing every paint is itself", async () => {
     expect((await groupsOf(shaded([50, 40, 30]), 0)).groups).toEqual([0, 1, 2, 3]);
   });
+
+  test("but for a pattern that paints nothing: it is one with the field that shows there", async () => {
+    const pattern =
+      '<pattern id="p" patternUnits="userSpaceOnUse" width="9" height="9"><title>a</title></pattern>';
+    const resolved = resolve(`${field(white)}${pattern}${disc(150, 60, 40, "url(#p)")}`);
+    for (const distance of [0, 40]) expect((await groupsOf(resolved, distance)).groups).toEqual([0, 0]);
+  });
 });
 
 describe("splitGroups", () => {

@@ -12,7 +12,7 @@ const options = { cloth: defaultCloth, distance: 0, palette: new Map<string, str
 function stripes(count: number): Uint8Array {
   let at = 0;
   const drawn = Array.from({ length: count }, (_, index) => {
-    const [from, width] = [at, index < mostColours ? 60 : 2];
+    const [from, width] = [at, index < mostColours ? 60 : 0.4];
     at += width;
     return `<path fill="${codeOf(index)}" d="M${from} 0h${width}v100h-${width}z"/>`;
   });

@@ -18,7 +18,7 @@ test.each([
   ["one of each", '<path d="M4 4L8 4" fill="#3b3f46"/><rect width="8" height="8" fill="#3b3f46"/>', true],
   [
     "a gradient, of which nothing is said",
-    '<linearGradient id="g"><stop stop-color="#3b3f46"/><stop offset="1" stop-color="#fff"/></linearGradient><rect width="8" height="8" fill="url(#g)"/><path d="M4 4L8 4" fill="#3b3f46"/>',
+    '<linearGradient id="g"><stop stop-color="#3b3f46"/><stop offset="1" stop-color="#3d4148"/></linearGradient><rect width="8" height="8" fill="url(#g)"/><path d="M4 4L8 4" fill="#3b3f46"/>',
     true,
   ],
 ])("%s", async (_, shapes, isSeen) => {

@@ -130,7 +130,7 @@ describe("drawMatrix", () => {
 
   test("a colour that also stands in a gradient changes where it is flat alone", async () => {
     const shade =
-      '<linearGradient id="g"><stop stop-color="#c8202f"/><stop offset="1" stop-color="#7a1020"/></linearGradient>';
+      '<linearGradient id="g"><stop stop-color="#c8202f"/><stop offset="1" stop-color="#c4202f"/></linearGradient>';
     const stripe = '<rect width="30" height="4" fill="url(#g)"/>';
     const matrix = await drawSome(`${shade}${field(black)}${disc(red)}${stripe}`);
     const { colourAt } = await readCells(matrix);

@@ -31,7 +31,7 @@ describe("findSubjects", () => {
   });
 
   test("a gradient and translucent paint are left out, and named", async () => {
-    const gradient = `<defs><linearGradient id="g"><stop stop-color="#ffffff"/><stop offset="1" stop-color="#000000"/></linearGradient></defs>`;
+    const gradient = `<defs><linearGradient id="g"><stop stop-color="#ffffff"/><stop offset="1" stop-color="#fdfdfd"/></linearGradient></defs>`;
     const { hexes, leftOut } = await subjectsOf(
       `${gradient}${field("#c8202f")}<rect width="8" height="8" fill="url(#g)"/><rect x="20" width="8" height="8" fill="#12235c" opacity="0.7"/>`,
     );
@@ -41,7 +41,7 @@ describe("findSubjects", () => {
   });
 
   test("a colour that stands in a gradient too is tried, and said to be", async () => {
-    const gradient = `<defs><linearGradient id="g"><stop stop-color="#c8202f"/><stop offset="1" stop-color="#000000"/></linearGradient></defs>`;
+    const gradient = `<defs><linearGradient id="g"><stop stop-color="#c8202f"/><stop offset="1" stop-color="#c4202f"/></linearGradient></defs>`;
     const { hexes, leftOut } = await subjectsOf(
       `${gradient}${field("#c8202f")}<rect width="8" height="8" fill="url(#g)"/>`,
     );

@@ -83,7 +83,7 @@ const entriesOf = (count: number) =>
 /** Sixty colours, each showing less than the one before. */
 const manyColours = Buffer.from(
   `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 300 200">${Array.from({ length: 60 }, (_, index) => {
-    const code = (index + 1).toString(16).padStart(6, "0");
+    const code = index === 0 ? "c02030" : (index + 1).toString(16).padStart(6, "0");
     return `<path fill="#${code}" d="M${index * 5} 0h${300 - index * 5}v200H${index * 5}z"/>`;
   }).join("")}</svg>`,
 );
@@ -184,7 +184,7 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
     compareDrawing(
       "ferry.svg",
       manyColours,
-      { replace: isWrong ? "#00003b" : "#000001", with: "#f4c430" },
+      { replace: isWrong ? "#00003b" : "#c02030", with: "#f4c430" },
       options,
     ),
   "study/not-published": (isWrong) => publish([isWrong ? rightDrawing.replace("</svg>", "") : rightDrawing]),

@@ -37,9 +37,6 @@ const pink = (next: string): Files =>
   ferry(rightStudy.replace('"#f4c430"', next), rightDrawing.replace("#ffffff", "#e5709a"));
 const grey = '<rect y="14" width="30" height="2" fill="#999999"/>';
 
-const halves =
-  '<linearGradient id="halves"><stop offset=".5" stop-color="#ff0000"/><stop offset=".5" stop-color="#ffffff"/></linearGradient>';
-
 /** A table of ballots that differ in their ids. */
 const ballots = (count: number): string =>
   ["ballot,series,study,choice,why"]
@@ -133,14 +130,6 @@ export const told: Readonly<Record<string, { readonly wrong: Files; readonly rig
   "study/colour-lost": {
     wrong: drawn(inside(`${grey}<rect y="18" width="30" height="2" opacity="0.4"/>`)),
     right: drawn(inside(`${grey}<rect y="18" width="30" height="2" fill="#999999"/>`)),
-  },
-  "study/edge-lost": {
-    wrong: drawn(inside(`${halves}<rect y="2" width="30" height="9" fill="url(#halves)"/>`)),
-    right: drawn(
-      inside(
-        '<rect y="2" width="15" height="9" fill="#ff0000"/><rect x="15" y="2" width="15" height="9" fill="#ffffff"/>',
-      ),
-    ),
   },
   "svg/empty": { wrong: drawn(""), right },
   "svg/encoding": { wrong: drawn(new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a])), right },
