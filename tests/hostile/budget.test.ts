@@ -14,6 +14,7 @@ import { mostColours } from "../../src/analysis/drawing/smallcolour.ts";
 import type { StudyResult } from "../../src/analysis/result.ts";
 import { here } from "../analysis/here.ts";
 import { gallery, study } from "../publish/sample.ts";
+import { sample } from "../sample.ts";
 import { growing } from "./budget.ts";
 
 vi.setConfig({ testTimeout: 240_000 });
@@ -28,13 +29,16 @@ async function analyse(svg: string, replace: string) {
   return measureStudy(here, asked, Buffer.from(svg), gallery);
 }
 
-/** Makes the files of a study, and tries two of each kind. Link pictures of edges differ in their words alone: two are enough. */
+/** Makes the files of a study, of its edges' crops every eighth, and tries two of each kind. Link pictures of edges differ in their words alone: two are enough. */
 async function tryAndMake(result: StudyResult) {
   const files = listDrawn(result, gallery);
   const isTried = files.map(
     ({ recipe }, index) => files.slice(0, index).filter((one) => one.recipe.kind === recipe.kind).length < 2,
   );
-  const made = files.filter(({ recipe }, index) => recipe.kind !== "link" || isTried[index]);
+  const crops = sample(files.filter(({ recipe }) => recipe.kind === "crop"), 8);
+  const made = files.filter((file, index) =>
+    file.recipe.kind === "link" ? isTried[index] : file.recipe.kind !== "crop" || isTried[index] || crops.includes(file),
+  );
   const tried = files.filter((_, index) => isTried[index]);
   return {
     files,

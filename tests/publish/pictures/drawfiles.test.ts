@@ -46,7 +46,8 @@ afterAll(() => rm(programs, { recursive: true, force: true }));
 const pools: Pool[] = [];
 function open(limits: Partial<PoolLimits> = {}): Pool {
   const publisher = pathToFileURL(path.join(programs, "publisher.mjs")).href;
-  const pool = openPool({ publisher, size: 2, seconds: 5, megabytes: 600, ...limits });
+  // All files of a study may take four times as long, and one that does nothing at all four times that.
+  const pool = openPool({ publisher, size: 2, seconds: 1, megabytes: 600, ...limits });
   pools.push(pool);
   return pool;
 }
