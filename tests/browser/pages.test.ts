@@ -99,6 +99,7 @@ const pages: readonly [(typeof sites)[number], string][] = [
   ["demo", "flags/threeweirs/"],
   ["demo", "method/"],
   ["demo", "rules/"],
+  ["demo", "guide/study/"],
   ["demo", "survey/"],
   ["demo", "authors/tobin-arkwell/"],
   ["demo", "studies/kedgeport/edges/000000-15244a/"],
