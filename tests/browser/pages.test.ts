@@ -107,6 +107,7 @@ const pages: readonly [(typeof sites)[number], string][] = [
   ["odd", "studies/one-colour/"],
   ["odd", "studies/long-words/"],
   ["odd", "series/quay/"],
+  ["odd", "guide/"],
   ["odd", "studies/long-words/show/"],
   ["odd", "studies/long-words/sheet/"],
   ["odd", "series/quay/sheet/"],
