@@ -1,7 +1,7 @@
 // Floor 6. A gallery without some of its studies: nothing that stays speaks of them.
 import { compareProblems, compareText, type Problem } from "../problem/problem.ts";
 import type { GalleryResult, StudyResult } from "./result.ts";
-import { settleSeries } from "./settleseries.ts";
+import { findUnshown, settleSeries } from "./settleseries.ts";
 import type { GallerySurvey } from "./survey/surveyentry.ts";
 
 /** Returns the gallery without the studies of these slugs, `problems` among its own. Their flags stay, if others show them. */
@@ -15,6 +15,7 @@ export function leaveOut<R extends GalleryResult>(
     .filter(({ study }) => !slugs.has(study.slug))
     .map((one) => forget(one, slugs));
   const survey = result.survey && forgetFlags(result.survey, slugs);
+  const unshown = findUnshown(result.pages ?? [], { studies, folders: [...slugs] });
   const settled = settleSeries(result.series ?? [], { studies, ...(survey && { survey }) });
   return {
     ...result,
@@ -22,7 +23,7 @@ export function leaveOut<R extends GalleryResult>(
     ...(result.series && { series: settled.series }),
     ...(survey && { survey }),
     ...(leftOut === undefined ? {} : { leftOut: [...leftOut, ...slugs].sort(compareText) }),
-    problems: [...result.problems, ...settled.problems, ...problems].sort(compareProblems),
+    problems: [...result.problems, ...settled.problems, ...unshown, ...problems].sort(compareProblems),
   };
 }
 

@@ -4,6 +4,7 @@ import { isDeepStrictEqual } from "node:util";
 import { type AnalysedGallery, analyseGallery, type RunOptions } from "../analysis/analysegallery.ts";
 import type { Line } from "../analysis/jobs/pool.ts";
 import type { GalleryResult, StudyResult } from "../analysis/result.ts";
+import { orderPages } from "../content/page/pagefile.ts";
 import type { Gallery } from "../content/study/study.ts";
 import { hasError, type Problem } from "../problem/problem.ts";
 
@@ -148,7 +149,10 @@ export class LiveGallery {
     const leftOut = new Set(result.leftOut);
     const kept = (before?.studies ?? []).filter(({ study }) => leftOut.has(study.slug));
     this.accepted = new Set(problems.filter(shakes).map(({ rule }) => rule));
-    const whole = { ...result, studies: [...result.studies, ...kept] };
+    const broken = new Set(problems.flatMap(({ severity, file }) => (severity === "error" ? [file] : [])));
+    const old = (before?.pages ?? []).filter(({ file }) => broken.has(file));
+    const pages = orderPages([...(result.pages ?? []), ...old]);
+    const whole = { ...result, studies: [...result.studies, ...kept], pages };
     this.tell({ result: whole, problems, isEarly: false, isWhole: true });
   }
 

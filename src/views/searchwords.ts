@@ -1,5 +1,6 @@
-// Floor 8. The words by which the front page finds a study: one script of data, fetched by a page once somebody searches.
+// Floor 8. The words by which the front page finds a study or a page: one script of data, fetched by a page once somebody searches.
 import type { StudyResult } from "../analysis/result.ts";
+import type { Page } from "../content/page/pagefile.ts";
 
 /** Site path of the script. A script, because pages opened from a disk may fetch nothing else. */
 export const wordsFile = "/assets/words.js";
@@ -7,13 +8,18 @@ export const wordsFile = "/assets/words.js";
 /**
  * Returns the script: it sets `studyWords`, the words of each study by its slug, each once, parted by spaces and with one
  * before the first. They are of title, prose, decision, names, tags, credit, colours by name and hex, outcomes, verdict
- * and status.
+ * and status. And `pageWords`, the gallery's own pages with title, address from the front page, and words.
  */
-export function formatWords(results: readonly StudyResult[]): string {
+export function formatWords(results: readonly StudyResult[], pages: readonly Page[] = []): string {
   const words = Object.fromEntries(
     results.map((result) => [result.study.slug, ` ${listWords(result).join(" ")}`]),
   );
-  return `globalThis.studyWords = ${JSON.stringify(words, null, 1)};\n`;
+  const own = pages.map(({ path, title, body }) => ({
+    title,
+    address: `${path}/`,
+    words: ` ${[...new Set(foldWords(`${title} ${readProse(body)}`))].join(" ")}`,
+  }));
+  return `globalThis.studyWords = ${JSON.stringify(words, null, 1)};\nglobalThis.pageWords = ${JSON.stringify(own, null, 1)};\n`;
 }
 
 /** Every word once, folded. */

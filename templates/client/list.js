@@ -4,6 +4,7 @@ const lists = [...document.querySelectorAll("[data-list]")];
 const more = document.querySelector(".gain details");
 const found = form.querySelector(".found");
 const none = document.querySelector(".none-found");
+const pages = document.querySelector(".pages-found");
 const language = document.documentElement.lang;
 const textOf = (entry, parts) => [...entry.querySelectorAll(parts)].map((part) => part.textContent).join(" ");
 const entries = lists
@@ -60,6 +61,18 @@ function arrange(name, isAsked) {
   if (!isAsked) lists[1].append(...sorted.slice(atOnce));
 }
 
+// The gallery's own pages that have the words.
+function showPages(sought) {
+  const all = sought.length > 0 ? (globalThis.pageWords ?? []) : [];
+  const links = all
+    .filter(({ words }) => globalThis.hasWords(words, sought))
+    .map(({ title, address }) =>
+      Object.assign(document.createElement("a"), { href: address, textContent: title }),
+    );
+  pages.hidden = links.length === 0;
+  pages.lastElementChild.replaceChildren(...links.flatMap((link, at) => (at > 0 ? [" · ", link] : [link])));
+}
+
 function show() {
   const values = new FormData(form);
   const sought = globalThis.foldWords(values.get("q"));
@@ -77,6 +90,7 @@ function show() {
   const said = count === entries.length ? found.dataset.all : found.dataset.found.replace("#", number);
   if (found.textContent !== said) found.textContent = said;
   none.hidden = count > 0;
+  showPages(sought);
   const query = new URLSearchParams([...values].filter(([, value]) => value));
   history.replaceState(null, "", `${location.pathname}${query.size > 0 ? `?${query}` : ""}${location.hash}`);
 }

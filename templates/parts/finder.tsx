@@ -47,6 +47,9 @@ export function FinderForm({ finder, count }: { finder: Finder; count: string })
       <p class="none-found" hidden>
         No study fits all of this. Take away a word or a choice, or show all.
       </p>
+      <p class="pages-found" hidden>
+        Pages that have these words: <span />
+      </p>
     </search>
   );
 }

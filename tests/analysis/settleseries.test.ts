@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { settleSeries } from "../../src/analysis/settleseries.ts";
+import { findUnshown, settleSeries } from "../../src/analysis/settleseries.ts";
 import type { Series } from "../../src/content/series/series.ts";
 import { galleryResult, study } from "../publish/sample.ts";
 
@@ -26,4 +26,13 @@ test("what is not published is named at its place, and the order of the others s
 
 test("a series of which nothing is left goes", () => {
   expect(settleSeries([series], { studies: [] }).series).toEqual([]);
+});
+
+test("a page names the studies that it cannot show yet, and not those that nobody knows", () => {
+  const body = `Text.\n\n::study{${study.slug}}\n\n::study{draft}\n\n::study{nobody}\n`;
+  const page = { path: "about", file: "pages/about.md", title: "About", body, bodyLine: 4 };
+  const found = findUnshown([page], { studies: galleryResult.studies, folders: [study.slug, "draft"] });
+  expect(found.map(({ rule, severity, file, place }) => [rule, severity, file, place?.line])).toEqual([
+    ["page/left-out", "warning", "pages/about.md", 8],
+  ]);
 });

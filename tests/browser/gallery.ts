@@ -37,11 +37,14 @@ function named(slug: string, changed: Partial<StudyResult["study"]>, numbers: Co
 
 const longWord = "Donaudampfschifffahrtsgesellschaftskapitänsflaggenentwurf";
 
+const ownPage = (path: string, body: string) => ({ path, title: longWord, file: "", body, bodyLine: 1 });
+
 /** Arabic, so that everything runs the other way. */
 export const oddGallery: GalleryResult = {
   gallery: {
     ...gallery,
     language: "ar",
+    menu: [{ word: "الدليل", path: "guide" }],
     answer: {
       way: "form",
       template: "https://forum.example/new?title={title}&text={url}%0A{numbers}#{edge}",
@@ -60,9 +63,14 @@ export const oddGallery: GalleryResult = {
       outcomes,
     ),
   ],
+  pages: [
+    ownPage("guide", `## ${longWord}\n\n### c *d*\n\n> **e**\n\n1. \`${longWord}\`\n\n::study{long-words}\n`),
+    ownPage("guide/one", ""),
+    ownPage("guide/two", "النص"),
+  ],
   series: [{ ...series, title: longWord, entries: [{ study: "one-colour" }, { study: "long-words" }] }],
   problems: [],
 };
 
 /** Nothing published yet. */
-export const emptyGallery: GalleryResult = { ...oddGallery, studies: [], series: [] };
+export const emptyGallery: GalleryResult = { ...oddGallery, studies: [], series: [], pages: [] };

@@ -262,8 +262,9 @@ test("every page tells sites that show links, and search, who made it and under 
     if (document.querySelector("meta[http-equiv=refresh]") !== null) continue;
     expect(checkOpenGraph(document), file).toEqual([]);
     const isStudy = /^studies\//.test(file);
-    const isWork = isStudy || /^series\//.test(file);
-    const hasPicture = file !== "rules/index.html";
+    const isWork = isStudy || /^(?:series|guide)\//.test(file);
+    // A page of words has none, but for the study that it shows.
+    const hasPicture = !/^(?:rules|guide)\//.test(file) || file === "guide/study/index.html";
     const picture = document.querySelector("meta[property='og:image']")?.getAttribute("content");
     expect(picture !== undefined, file).toBe(hasPicture);
     const type = document.querySelector("meta[property='og:type']")?.getAttribute("content");

@@ -33,7 +33,15 @@ const studies = Array.from({ length: total }, (_, index): StudyResult => {
     comparison: { ...comparison, verdict, clarity: [0, 100 * gain] },
   };
 });
-const gallery: GalleryResult = { ...galleryResult, studies };
+const ownPage = (path: string, title: string, body: string) => ({ path, title, body, file: "", bodyLine: 1 });
+const gallery: GalleryResult = {
+  ...galleryResult,
+  studies,
+  pages: [
+    ownPage("about", "Who we are", "A café by the quay."),
+    ownPage("about/rules", "Terms", "The café."),
+  ],
+};
 
 const room = openRoom({
   site: async (folder) => {
@@ -108,6 +116,12 @@ test("by words: each has to begin a word of title, prose, names, tags, colours, 
       expect(await countShown(page), what).toBe(count);
       expect(await said(page)).toBe(count === total ? "200 studies" : `${count} of 200 studies`);
     }
+    const pages = page.locator(".pages-found");
+    await search(page).fill("cafe");
+    expect((await pages.textContent())?.trim()).toBe("Pages that have these words: Who we are · Terms");
+    expect(await pages.getByRole("link").last().getAttribute("href")).toBe("about/rules/");
+    await search(page).fill("bollard");
+    expect(await pages.isVisible()).toBe(false);
   });
 });
 

@@ -1,5 +1,5 @@
 // What is shown when, while a gallery is edited. The work is done in this process, one job after another.
-import { writeFile } from "node:fs/promises";
+import { rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, onTestFinished, test, vi } from "vitest";
 import { type JobKind, type Jobs, runners } from "../../src/analysis/jobs/job.ts";
@@ -77,8 +77,9 @@ test("options of a study whose figures are the same stay while it is shown early
   expect([again?.change.with, again?.ranking]).toEqual(["#f4c431", undefined]);
 });
 
-test("settings that cannot be read change nothing, not for a moment; a study with an error is as it was", async () => {
-  const { folder, settle } = await open(three, "ferry");
+test("settings that cannot be read change nothing, not for a moment; a study or a page with an error is as it was", async () => {
+  const page = "---\ntitle: Who we are\n---\n";
+  const { folder, settle } = await open({ ...three, "pages/a.md": page, "pages/b.md": page }, "ferry");
   await settle();
   await writeFile(join(folder, "gallery.yaml"), "title: [\n");
   await writeFile(join(folder, "studies/ferry/study.md"), writeStudy("title: Meanwhile"));
@@ -88,9 +89,12 @@ test("settings that cannot be read change nothing, not for a moment; a study wit
   expect(shown[0]?.problems.map(({ severity }) => severity)).toContain("error");
   await writeFile(join(folder, "gallery.yaml"), three["gallery.yaml"] ?? "");
   await writeFile(join(folder, "studies/ferry/study.md"), "");
+  await writeFile(join(folder, "pages/a.md"), "---\ntitel: We\n---\n");
+  await rm(join(folder, "pages/b.md"));
   const last = (await settle()).at(-1) as Shown;
   expect(titleOf(last, "ferry")).toBe("A lighter ferry wheel");
-  expect(errorsOf(last)).toEqual(["study/front-matter-missing"]);
+  expect(last.result.pages?.map(({ path }) => path)).toEqual(["a"]);
+  expect(errorsOf(last)).toEqual(["study/unknown-key", "study/front-matter-missing"]);
 });
 
 test("a folder that never had settings is shown with the usual ones, and edits of it too", async () => {

@@ -37,11 +37,24 @@ test("the script sets the words of each study, whatever stands in it, and does n
   expect(text).not.toContain("<");
   const world: Record<string, unknown> = {};
   runInNewContext(text, world);
-  expect(Object.keys(world)).toEqual(["studyWords"]);
+  expect(Object.keys(world)).toEqual(["studyWords", "pageWords"]);
   expect(Object.keys(Object(world.studyWords))).toEqual(["a-square", "hostile"]);
   expect(Object(world.studyWords)["a-square"]).toMatch(/^ [^ ]+( [^ ]+)*$/);
 });
 
 test("without a study there is a script all the same", () => {
-  expect(formatWords([])).toBe("globalThis.studyWords = {};\n");
+  expect(formatWords([])).toBe("globalThis.studyWords = {};\nglobalThis.pageWords = [];\n");
+});
+
+test("pages are found by title and text, at their addresses from the front page", () => {
+  const page = {
+    path: "guide/study",
+    title: "A study",
+    body: "Café.\n\n::study{ferry}",
+    file: "",
+    bodyLine: 1,
+  };
+  const box: { pageWords?: unknown } = {};
+  runInNewContext(formatWords([studyResult], [page]), { globalThis: box });
+  expect(box.pageWords).toEqual([{ title: "A study", address: "guide/study/", words: " a study cafe" }]);
 });

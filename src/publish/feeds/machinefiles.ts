@@ -29,7 +29,7 @@ type View = SharedPages & Pick<StudyPages, "studies">;
 
 /** All of it but the files of each study; the schemas come from `schemaDirs`. */
 export async function listMachineFiles(
-  { gallery, studies, series }: GalleryResult,
+  { gallery, studies, series, pages }: GalleryResult,
   view: View,
   schemaDirs: readonly string[],
 ): Promise<readonly SiteFile[]> {
@@ -40,7 +40,7 @@ export async function listMachineFiles(
     fileOf("studies.json", () =>
       formatStudiesData(orderStudies(studies), series ?? [], view.votes, gallery, linksOf("/studies.json")),
     ),
-    fileOf(wordsFile, () => formatWords(orderStudies(studies))),
+    fileOf(wordsFile, () => formatWords(orderStudies(studies), pages)),
     fileOf("assets/icon.svg", () => iconSvg),
     ...(await listSchemas(schemaDirs, gallery)),
   ];

@@ -1,10 +1,12 @@
 // Floor 8. The gallery's own pages: what their authors wrote, studies among it, and the ways between them.
-import type { GalleryResult } from "../../analysis/result.ts";
+import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import { listUnled } from "../../content/page/loadpages.ts";
 import { type Page, parentOf } from "../../content/page/pagefile.ts";
+import { findStudyLines } from "../../content/study/prosecheck.ts";
 import type { Format } from "../../words/format.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { type Card, presentCard } from "../front/card.ts";
+import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { firstSentence, type ProseBlock, renderProse } from "../renderprose.ts";
 
@@ -48,7 +50,14 @@ export function presentPages(result: GalleryResult, format: Format): readonly Ow
     const next = beside[beside.indexOf(page) + 1];
     return {
       folder: page.path,
-      frame: frameOf(path, page.title, summaryOf(page, gallery.language), result, format),
+      frame: frameOf(
+        path,
+        page.title,
+        summaryOf(page, gallery.language),
+        findStudyLines(page).flatMap(({ slug }) => bySlug.get(slug) ?? []),
+        result,
+        format,
+      ),
       title: page.title,
       above: listAbove(page.path, pages, link),
       blocks: renderProse(page.body, () => undefined, { findStudy: cardOf, topHeading }),
@@ -82,7 +91,7 @@ function presentRest(result: GalleryResult, format: Format): readonly OwnPage[] 
   return [
     {
       folder: "pages",
-      frame: frameOf(path, title, description, result, format),
+      frame: frameOf(path, title, description, [], result, format),
       title,
       above: [],
       blocks: [],
@@ -97,10 +106,13 @@ function frameOf(
   path: string,
   title: string,
   description: string,
+  shown: readonly StudyResult[],
   { gallery }: GalleryResult,
   format: Format,
 ): Frame {
-  return presentFrame({ path, title, description, section: undefined, isArticle: true }, gallery, format);
+  const picture = pictureFirst(shown, gallery, format);
+  const facts = { path, title, description, section: undefined, isArticle: true, ...picture };
+  return presentFrame(facts, gallery, format);
 }
 
 function listAbove(path: string, pages: readonly Page[], link: Linker): readonly Way[] {
