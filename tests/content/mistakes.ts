@@ -813,7 +813,11 @@ const drawings: readonly StudyMistake[] = [
     what: "a web page saved as SVG",
     files: { "original.svg": "<!DOCTYPE html>\n<html><body>Not found</body></html>\n" },
   },
-  { slug: "drawing-same-id", what: "an id twice", drawn: { 'id="foam"': 'id="wheel"' } },
+  {
+    slug: "drawing-same-id",
+    what: "an id twice that something points at",
+    drawn: { 'id="foam"': 'id="wheel"', "</svg>": '  <use href="#wheel" x="12"/>\n</svg>' },
+  },
   {
     slug: "drawing-variable",
     what: "a colour as a CSS variable",

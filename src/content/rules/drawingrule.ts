@@ -135,9 +135,13 @@ export const drawingRules: readonly Rule[] = [
   {
     id: "svg/duplicate-id",
     severity: "error",
-    means: "Two elements have one id.",
-    why: "Programs disagree on which of them is meant.",
-    example: { file: "original.svg", wrong: 'id="wheel" y="16"', right: 'id="foam" y="16"' },
+    means: "Two elements have one id, and something points at it.",
+    why: "Programs disagree on which of them is meant. Where nothing points at it, the id is left out.",
+    example: {
+      file: "original.svg",
+      wrong: '<path id="wheel" d="M3 18h2v1h-2z"/>\n  <use href="#wheel" y="1"/>',
+      right: '<path id="buoy" d="M3 18h2v1h-2z"/>\n  <use href="#buoy" y="1"/>',
+    },
   },
   {
     id: "svg/id",

@@ -1,35 +1,78 @@
 // Floor 2, part of step 2. Ids and what points at them: unique, plain, and pointing at something.
 
+import type { Place } from "../../problem/problem.ts";
 import { splitReference } from "../style/attributevalue.ts";
 import { findHref, mapElements, type SvgElement, walkElements } from "../tree.ts";
+import { walkXml } from "../xml/xmlnode.ts";
 import * as allow from "./allowlist.ts";
 import type { Reporter } from "./drawingreport.ts";
 
 const plainId = /^[A-Za-z_][\w.-]*$/;
 
 /**
- * Returns the tree with ids made plain and dangling references removed, or undefined after an error.
+ * Returns the tree with ids made plain, those that stand twice and mean nothing dropped, and dangling references removed; or
+ * undefined after an error.
  *
  * Problems: svg/duplicate-id; warnings svg/id, svg/dangling.
  */
 export function checkReferences(root: SvgElement, reporter: Reporter): SvgElement | undefined {
-  const ids = new Map<string, SvgElement>();
-  for (const element of walkElements(root)) {
-    const id = element.attributes["id"];
+  const twice = findTwice(root);
+  if (reportTwice(root, twice, reporter)) return undefined;
+  const single = mapElements(root, (element) =>
+    twice.has(element.attributes["id"] ?? "") ? withoutId(element) : element,
+  );
+  const ids = idsOf(single);
+  const linker = new Linker(ids, renameIds(ids, reporter), reporter);
+  return mapElements(single, (element) => linker.link(element));
+}
+
+/** Where each id stands that several elements of the file have, also those that are dropped: programs mean one or the other. */
+function findTwice({ author }: SvgElement): ReadonlyMap<string, readonly Place[]> {
+  const all = new Map<string, Place[]>();
+  for (const { attributes } of author === undefined ? [] : walkXml(author)) {
+    const id = attributes.find(({ uri, local }) => local === "id" && uri === "");
     if (id === undefined) continue;
-    if (ids.has(id)) {
+    const places = all.get(id.value) ?? [];
+    places.push(id.place);
+    all.set(id.value, places);
+  }
+  return new Map([...all].filter(([, places]) => places.length > 1));
+}
+
+/** Returns whether something points at an id that stands twice. */
+function reportTwice(
+  root: SvgElement,
+  twice: ReadonlyMap<string, readonly Place[]>,
+  reporter: Reporter,
+): boolean {
+  if (twice.size === 0) return false;
+  for (const element of walkElements(root))
+    for (const [name, value] of Object.entries(element.attributes)) {
+      const id = pointedAt(name, value);
+      const [first, second] = twice.get(id ?? "") ?? [];
+      if (id === undefined || first === undefined) continue;
+      const { line, column } = first;
+      const at = element.attributePlaces[name] ?? element.place;
       reporter.error(
         "svg/duplicate-id",
-        element.attributePlaces["id"] ?? element.place,
-        `The id ${JSON.stringify(id)} stands on two elements.`,
+        second,
+        `The id ${JSON.stringify(id)} stands here and in line ${line}, column ${column}, and ${name} in line ${at.line} points at it.`,
         `Give one of them another id, such as ${JSON.stringify(`${id}-2`)}, and where url(#…) or href mean that one, change it too.`,
       );
-      return undefined;
+      return true;
     }
-    ids.set(id, element);
-  }
-  const linker = new Linker(ids, renameIds(ids, reporter), reporter);
-  return mapElements(root, (element) => linker.link(element));
+  return false;
+}
+
+/** Returns the id that an attribute points at, or undefined. */
+function pointedAt(name: string, value: string): string | undefined {
+  if (/^(?:xlink:)?href$/.test(name)) return value.slice(1);
+  return targets[name] === undefined ? undefined : (splitReference(value)?.id ?? undefined);
+}
+
+function withoutId(element: SvgElement): SvgElement {
+  const { id: _, ...attributes } = element.attributes;
+  return { ...element, attributes };
 }
 
 /** Returns the plain names of ids that are not plain, by what they were. */

@@ -65,6 +65,7 @@ const places: Readonly<Record<string, string>> = {
   "svg/text": "</svg>",
   "svg/reference": "</svg>",
   "svg/dangling": "</svg>",
+  "svg/duplicate-id": "</svg>",
   "svg/circle": "</svg>",
   "svg/css": "</svg>",
   "svg/selector": "</svg>",
