@@ -1,5 +1,6 @@
 // Small drawings, each about one thing that a drawing may hold or try to: what a browser shows of each has to be what we
 // measure and publish, or the drawing is refused. 300 by 200 units; `rule` is that of the refusal.
+import { programProbes } from "./probe-program.ts";
 import { unlikeProbes } from "./probe-unlike.ts";
 
 export interface Probe {
@@ -876,6 +877,7 @@ const roots: readonly Row[] = [
 /** All of them, each name once. */
 export const probes: readonly Probe[] = [
   ...unlikeProbes,
+  ...programProbes,
   ...[
     ...selectors,
     ...inheritance,

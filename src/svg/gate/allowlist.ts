@@ -31,7 +31,6 @@ export const refusedElements: ReadonlyMap<string, string> = new Map([
     "feImage",
     "Filters mix colours in ways that cannot be measured edge by edge. Flatten the effect into plain shapes.",
   ],
-  ["switch", "Keep one of the alternatives of <switch> and remove the rest."],
   ["foreignObject", "A part of a web page looks different on every machine. Draw it as shapes."],
   ["meshgradient", "Mesh gradients are not drawn by browsers. Use a linear or radial gradient."],
 ]);

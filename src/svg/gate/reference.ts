@@ -13,11 +13,17 @@ const plainId = /^[A-Za-z_][\w.-]*$/;
  * Returns the tree with ids made plain, those that stand twice and mean nothing dropped, and dangling references removed; or
  * undefined after an error.
  *
- * Problems: svg/duplicate-id; warnings svg/id, svg/dangling.
+ * `hidden`: ids on what is not shown.
+ *
+ * Problems: svg/duplicate-id, svg/unsupported; warnings svg/id, svg/dangling.
  */
-export function checkReferences(root: SvgElement, reporter: Reporter): SvgElement | undefined {
+export function checkReferences(
+  root: SvgElement,
+  hidden: ReadonlyMap<string, Place>,
+  reporter: Reporter,
+): SvgElement | undefined {
   const twice = findTwice(root);
-  if (reportTwice(root, twice, reporter)) return undefined;
+  if (reportUnclear(root, twice, hidden, reporter)) return undefined;
   const single = mapElements(root, (element) =>
     twice.has(element.attributes["id"] ?? "") ? withoutId(element) : element,
   );
@@ -39,29 +45,50 @@ function findTwice({ author }: SvgElement): ReadonlyMap<string, readonly Place[]
   return new Map([...all].filter(([, places]) => places.length > 1));
 }
 
-/** Returns whether something points at an id that stands twice. */
-function reportTwice(
+/** Returns whether something points at an id that stands twice, or on what a `switch` does not show. */
+function reportUnclear(
   root: SvgElement,
   twice: ReadonlyMap<string, readonly Place[]>,
+  hidden: ReadonlyMap<string, Place>,
   reporter: Reporter,
 ): boolean {
-  if (twice.size === 0) return false;
+  if (twice.size + hidden.size === 0) return false;
   for (const element of walkElements(root))
     for (const [name, value] of Object.entries(element.attributes)) {
       const id = pointedAt(name, value);
-      const [first, second] = twice.get(id ?? "") ?? [];
-      if (id === undefined || first === undefined) continue;
-      const { line, column } = first;
-      const at = element.attributePlaces[name] ?? element.place;
-      reporter.error(
-        "svg/duplicate-id",
-        second,
-        `The id ${JSON.stringify(id)} stands here and in line ${line}, column ${column}, and ${name} in line ${at.line} points at it.`,
-        `Give one of them another id, such as ${JSON.stringify(`${id}-2`)}, and where url(#…) or href mean that one, change it too.`,
-      );
+      if (id === undefined || !(twice.has(id) || hidden.has(id))) continue;
+      const { line } = element.attributePlaces[name] ?? element.place;
+      const by = `and ${name} in line ${line} points at it.`;
+      const [first, second] = twice.get(id) ?? [];
+      if (first === undefined) reportHidden(id, hidden.get(id), by, reporter);
+      else reportTwice(id, first, second, by, reporter);
       return true;
     }
   return false;
+}
+
+function reportTwice(
+  id: string,
+  { line, column }: Place,
+  second: Place | undefined,
+  by: string,
+  reporter: Reporter,
+): void {
+  reporter.error(
+    "svg/duplicate-id",
+    second,
+    `The id ${JSON.stringify(id)} stands here and in line ${line}, column ${column}, ${by}`,
+    `Give one of them another id, such as ${JSON.stringify(`${id}-2`)}, and where url(#…) or href mean that one, change it too.`,
+  );
+}
+
+function reportHidden(id: string, place: Place | undefined, by: string, reporter: Reporter): void {
+  reporter.error(
+    "svg/unsupported",
+    place,
+    `The id ${JSON.stringify(id)} stands on what <switch> does not show, ${by}`,
+    "Move what is pointed at out of <switch>, before it.",
+  );
 }
 
 /** Returns the id that an attribute points at, or undefined. */

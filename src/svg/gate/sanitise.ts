@@ -11,6 +11,7 @@ import { writeDrawing } from "../writesvg.ts";
 import { readXml } from "../xml/readxml.ts";
 import type { XmlElement, XmlNode, XmlText } from "../xml/xmlnode.ts";
 import * as allow from "./allowlist.ts";
+import { chooseChild } from "./alternative.ts";
 import { cleanAttributes } from "./attribute.ts";
 import { checkCost } from "./drawingcost.ts";
 import { limit } from "./drawinglimit.ts";
@@ -30,7 +31,7 @@ interface Standing extends SelectNode {
  * Reads a contributed drawing into the one form in which it is measured and published: no style sheet, class or style, every
  * property an attribute, every value written in one way. `file` is used in messages only.
  *
- * Problems: all of readxml.ts, cascade.ts, attribute.ts, placement.ts, reference.ts, drawingcost.ts, rendererdifference.ts, reach.ts and viewbox.ts; svg/not-svg,
+ * Problems: all of readxml.ts, cascade.ts, attribute.ts, alternative.ts, placement.ts, reference.ts, drawingcost.ts, rendererdifference.ts, reach.ts and viewbox.ts; svg/not-svg,
  * svg/namespace, svg/unsupported, svg/written, svg/removed (warning), svg/text (warning).
  */
 export function readDrawing(file: string, bytes: Uint8Array): Outcome<Drawing> {
@@ -84,7 +85,7 @@ function admit(root: XmlElement, reporter: Reporter): Drawing | undefined {
   const cleaned = cleaner.clean({ author: root, parent: null });
   const viewBox = findViewBox(cleaned, reporter);
   const sized = viewBox === undefined ? undefined : settle(cleaned, viewBox, reporter);
-  const checked = sized === undefined ? undefined : checkReferences(sized, reporter);
+  const checked = sized === undefined ? undefined : checkReferences(sized, cleaner.hidden, reporter);
   if (viewBox === undefined || checked === undefined || !checkCost(checked, viewBox, reporter))
     return undefined;
   // What was left out for its value would be missed here.
@@ -116,6 +117,8 @@ function reportRoot(root: XmlElement, reporter: Reporter): void {
 }
 
 class Cleaner {
+  /** Ids on what is written in a `switch` and not shown. */
+  readonly hidden = new Map<string, Place>();
   private readonly cascade: Cascade;
   private readonly reporter: Reporter;
 
@@ -126,7 +129,7 @@ class Cleaner {
 
   clean(node: Standing): SvgElement {
     const { author } = node;
-    const name = author.local === "a" ? "g" : author.local;
+    const name = author.local === "a" || author.local === "switch" ? "g" : author.local;
     if (author.local === "a") warnRemoved(this.reporter, author.place, "The link <a>", "its content stays");
     const { attributes, places } = cleanAttributes(author, this.reporter);
     addProperties(this.cascade(node), attributes, places);
@@ -143,12 +146,17 @@ class Cleaner {
   }
 
   private cleanChildren(name: string, node: Standing): SvgNode[] {
-    const nodes = node.author.children;
+    const nodes = node.author.local === "switch" ? this.chooseChild(node.author) : node.author.children;
     if (name === "title" || name === "desc") return cleanDescription(nodes, this.reporter);
     return nodes.flatMap((child) => {
       if (child.kind === "text") return cleanText(child, this.reporter);
       return isAdmitted(child, this.reporter) ? [this.clean({ author: child, parent: node })] : [];
     });
+  }
+
+  private chooseChild(element: XmlElement): readonly XmlElement[] {
+    const child = chooseChild(element, this.hidden, this.reporter);
+    return child === undefined ? [] : [child];
   }
 }
 
@@ -200,7 +208,7 @@ function isAdmitted(element: XmlElement, reporter: Reporter): boolean {
     );
     return false;
   }
-  if (element.local === "a" || allow.elements.has(element.local)) return true;
+  if (/^(?:a|switch)$/.test(element.local) || allow.elements.has(element.local)) return true;
   warnRemoved(reporter, element.place, `<${nameOf(element)}>`);
   return false;
 }
