@@ -768,7 +768,32 @@ const drawings: readonly StudyMistake[] = [
   {
     slug: "drawing-shadow",
     what: "a drop shadow",
+    drawn: {
+      '  <rect id="sea"':
+        '  <filter id="shadow"><feDropShadow dx=".2" dy=".2" stdDeviation=".1"/></filter>\n  <rect id="sea"',
+      'r="5" fill': 'r="5" style="filter:url(#shadow)" fill',
+    },
+  },
+  {
+    slug: "drawing-shadow-lost",
+    what: "a drop shadow from elsewhere",
     drawn: { 'r="5" fill': 'r="5" style="filter:url(#shadow)" fill' },
+  },
+  {
+    slug: "drawing-noise",
+    what: "a filter that makes noise",
+    drawn: {
+      '  <rect id="sea"': '  <filter id="rough"><feTurbulence baseFrequency="1"/></filter>\n  <rect id="sea"',
+      'r="5" fill': 'r="5" filter="url(#rough)" fill',
+    },
+  },
+  {
+    slug: "drawing-blend",
+    what: "a field that is mixed with another",
+    drawn: {
+      '  <rect id="foam"':
+        '  <rect width="30" height="20" fill="#8090c0" style="mix-blend-mode:multiply"/>\n  <rect id="foam"',
+    },
   },
   {
     slug: "drawing-ampersand",

@@ -300,7 +300,11 @@ const values: readonly Row[] = [
     "svg/value",
   ],
   ["color-interpolation: sRGB", svg(filled('color-interpolation="sRGB"'))],
-  ["blending", svg(filled('style="mix-blend-mode:multiply"')), "svg/unsupported"],
+  ["blending with nothing", svg(filled('style="mix-blend-mode:multiply"'))],
+  [
+    "blending as an attribute",
+    svg(`<rect width="300" height="200" fill="#ff0"/>${filled('mix-blend-mode="multiply"')}`),
+  ],
   ["a filter", svg(filled('style="filter:blur(9px)"')), "svg/unsupported"],
   ["a transform in a style", svg(filled('style="transform:rotate(9deg)"')), "svg/unsupported"],
   ["rotate in a style", svg(filled('style="rotate:9deg"')), "svg/unsupported"],

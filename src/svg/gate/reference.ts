@@ -94,7 +94,9 @@ function reportHidden(id: string, place: Place | undefined, by: string, reporter
 /** Returns the id that an attribute points at, or undefined. */
 function pointedAt(name: string, value: string): string | undefined {
   if (/^(?:xlink:)?href$/.test(name)) return value.slice(1);
-  return targets[name] === undefined ? undefined : (splitReference(value)?.id ?? undefined);
+  return name !== "filter" && targets[name] === undefined
+    ? undefined
+    : (splitReference(value)?.id ?? undefined);
 }
 
 function withoutId(element: SvgElement): SvgElement {

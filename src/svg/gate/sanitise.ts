@@ -4,8 +4,9 @@ import type { Outcome, Place } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { type Cascade, readCascade } from "../style/cascade.ts";
 import { type Declared, handedOn } from "../style/declaration.ts";
+import { effectProperties } from "../style/effectproperty.ts";
 import { properties } from "../style/property.ts";
-import type { SelectNode } from "../style/selector.ts";
+import { readAttribute } from "../style/selector.ts";
 import type { Drawing, SvgElement, SvgNode } from "../tree.ts";
 import { writeDrawing } from "../writesvg.ts";
 import { readXml } from "../xml/readxml.ts";
@@ -16,22 +17,18 @@ import { cleanAttributes } from "./attribute.ts";
 import { checkCost } from "./drawingcost.ts";
 import { limit } from "./drawinglimit.ts";
 import { createReporter, type Reporter } from "./drawingreport.ts";
+import { isFilter, takeEffects } from "./effect.ts";
+import type { Standing } from "./filterform.ts";
 import { settle } from "./placement.ts";
 import { checkReferences, idsOf } from "./reference.ts";
 import { checkAlike } from "./rendererdifference.ts";
 import { findViewBox } from "./viewbox.ts";
 
-/** An element of the file where it stands. */
-interface Standing extends SelectNode {
-  readonly author: XmlElement;
-  readonly parent: Standing | null;
-}
-
 /**
  * Reads a contributed drawing into the one form in which it is measured and published: no style sheet, class or style, every
  * property an attribute, every value written in one way. `file` is used in messages only.
  *
- * Problems: all of readxml.ts, cascade.ts, attribute.ts, alternative.ts, placement.ts, reference.ts, drawingcost.ts, rendererdifference.ts, reach.ts and viewbox.ts; svg/not-svg,
+ * Problems: all of readxml.ts, cascade.ts, attribute.ts, alternative.ts, placement.ts, reference.ts, effect.ts, drawingcost.ts, rendererdifference.ts, reach.ts and viewbox.ts; svg/not-svg,
  * svg/namespace, svg/unsupported, svg/written, svg/removed (warning), svg/text (warning).
  */
 export function readDrawing(file: string, bytes: Uint8Array): Outcome<Drawing> {
@@ -91,8 +88,11 @@ function admit(root: XmlElement, reporter: Reporter): Drawing | undefined {
   // What was left out for its value would be missed here.
   if (reporter.problems.some(({ severity }) => severity === "error")) return undefined;
   const ids = idsOf(checked);
-  if (!checkAlike(checked, viewBox, ids, reporter)) return undefined;
-  return { file: reporter.file, root: checked, viewBox, lines: reporter.lines };
+  const side = Math.max(viewBox.width, viewBox.height);
+  const { filters, cascade } = cleaner;
+  const taken = takeEffects(checked, { filters, cascade, side }, ids, reporter);
+  if (taken === undefined || !checkAlike(taken.root, viewBox, idsOf(taken.root), reporter)) return undefined;
+  return { file: reporter.file, viewBox, lines: reporter.lines, ...taken };
 }
 
 function reportRoot(root: XmlElement, reporter: Reporter): void {
@@ -119,7 +119,9 @@ function reportRoot(root: XmlElement, reporter: Reporter): void {
 class Cleaner {
   /** Ids on what is written in a `switch` and not shown. */
   readonly hidden = new Map<string, Place>();
-  private readonly cascade: Cascade;
+  /** The filters of the file, by id. */
+  readonly filters = new Map<string, Standing>();
+  readonly cascade: Cascade;
   private readonly reporter: Reporter;
 
   constructor(cascade: Cascade, reporter: Reporter) {
@@ -132,13 +134,14 @@ class Cleaner {
     const name = author.local === "a" || author.local === "switch" ? "g" : author.local;
     if (author.local === "a") warnRemoved(this.reporter, author.place, "The link <a>", "its content stays");
     const { attributes, places } = cleanAttributes(author, this.reporter);
-    addProperties(this.cascade(node), attributes, places);
+    const declared = this.cascade(node);
+    addProperties(declared, attributes, places);
     return {
       type: "element",
       name,
       value: "",
       attributes,
-      children: this.cleanChildren(name, node),
+      children: this.cleanChildren(name, { ...node, declared }),
       place: author.place,
       attributePlaces: places,
       author,
@@ -150,6 +153,8 @@ class Cleaner {
     if (name === "title" || name === "desc") return cleanDescription(nodes, this.reporter);
     return nodes.flatMap((child) => {
       if (child.kind === "text") return cleanText(child, this.reporter);
+      if (isFilter(child))
+        this.filters.set(readAttribute(child, "id") ?? "", { author: child, parent: node });
       return isAdmitted(child, this.reporter) ? [this.clean({ author: child, parent: node })] : [];
     });
   }
@@ -166,7 +171,7 @@ function addProperties(
   attributes: Record<string, string>,
   places: Record<string, Place>,
 ): void {
-  for (const name of [...properties.keys(), ...Object.values(handedOn)]) {
+  for (const name of [...properties.keys(), ...effectProperties, ...Object.values(handedOn)]) {
     const found = declared.get(name);
     if (found === undefined || found.value === "inherit") continue;
     attributes[name] = found.value;

@@ -71,6 +71,8 @@ const places: Readonly<Record<string, string>> = {
   "svg/selector": "</svg>",
   "svg/unsupported": "</svg>",
   "svg/removed": "</svg>",
+  "svg/effect": "</svg>",
+  "study/effect": "</svg>",
   "svg/unlike": "</svg>",
   "svg/not-well-formed": "</svg>",
   "svg/number": 'r="5"',
