@@ -8,7 +8,7 @@ const circle = '<circle cx="150" cy="100" r="60" fill="#c00"/>';
 const adobe = 'requiredExtensions="http://ns.adobe.com/AdobeIllustrator/10.0/"';
 const several = (body: string): string => svg(`<switch>${body}</switch>`);
 
-const alike: Readonly<Record<string, string>> = {
+const alike: Record<string, string> = {
   "an id twice that means nothing": svg(`<g id="a">${rect('id="a" fill="#0a0"')}</g>`),
   "an id twice that a sheet selects": svg(
     `<style>#a{fill:#0a0}</style>${rect('id="a"')}<rect id="a" width="40" height="40"/>`,
@@ -34,7 +34,25 @@ const alike: Readonly<Record<string, string>> = {
   ),
 };
 
-const refused: readonly (readonly [name: string, text: string, rule: string])[] = [
+/** A mask without a region of its own. */
+const masked = (what: string, inside = circle.replace("#c00", "#fff")): string =>
+  svg(`<mask id="m">${inside}</mask>${what}`);
+
+Object.assign(alike, {
+  "a mask without a region": masked(rect('fill="#0a0" mask="url(#m)"')),
+  "a mask without a region, smaller than what it is on": masked(
+    rect('fill="#0a0" mask="url(#m)"'),
+    '<circle cx="60" cy="50" r="30" fill="#fff"/>',
+  ),
+  "the same on a group that is turned, in which something is cut off": masked(
+    `<clipPath id="c"><path d="M0 0h150v200H0z"/></clipPath><g mask="url(#m)" transform="rotate(20 150 100)">${rect('fill="#0a0" clip-path="url(#c)"')}<path d="M100 90h150v20H100z" fill="#00c"/></g>`,
+  ),
+  "the same on what is shown elsewhere": masked(
+    `<defs>${rect('id="r"')}</defs><use href="#r" y="9" fill="#0a0" mask="url(#m)"/>`,
+  ),
+});
+
+const refused: [name: string, text: string, rule: string][] = [
   [
     "an id twice that a paint points at",
     svg(`<linearGradient id="a"/><linearGradient id="a"/>${rect('fill="url(#a)"')}`),
@@ -54,6 +72,15 @@ const refused: readonly (readonly [name: string, text: string, rule: string])[] 
     "svg/unsupported",
   ],
 ];
+
+for (const [name, what] of Object.entries({
+  "a stroke": rect('stroke="#0a0" stroke-width="99" mask="url(#m)"'),
+  "a stroke that is inherited": `<g stroke="#0a0" stroke-width="99">${rect('mask="url(#m)"')}</g>`,
+  "a stroke of what a group shows": `<defs>${rect('id="r"')}</defs><g mask="url(#m)"><use href="#r" stroke="#0a0" stroke-width="99"/></g>`,
+  "a marker":
+    '<marker id="k" markerWidth="9" markerHeight="9" markerUnits="userSpaceOnUse"><path d="M0 0h9v9z"/></marker><path d="M9 9h99v9z" marker-end="url(#k)" mask="url(#m)"/>',
+}))
+  refused.push([`a mask without a region on ${name}`, masked(what), "svg/unlike"]);
 
 export const programProbes: readonly Probe[] = [
   ...Object.entries(alike).map(([name, text]) => ({ name, text })),
