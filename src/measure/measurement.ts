@@ -58,11 +58,15 @@ export interface MeasuredFocus {
   readonly lastsTo: number | null;
 }
 
-/** What makes figures less certain: what, with how many colours or shapes, which share 0 to 1 was exact, or which paints. */
+/**
+ * What makes figures less certain: what, with how many colours or shapes, which share 0 to 1 was exact, which paints, or what
+ * that was left out looked like.
+ */
 export type Doubt =
   | { readonly about: "joined" | "faint"; readonly count: number }
   | { readonly about: "inexact"; readonly exactShare: number }
-  | { readonly about: "nearLimit"; readonly names: readonly string[] };
+  | { readonly about: "nearLimit"; readonly names: readonly string[] }
+  | { readonly about: "effect"; readonly looks: readonly string[] };
 
 /** A drawing with its numbers. `distance` is the viewing distance in flag heights; 0 is the full drawing. */
 export interface Measure {

@@ -35,8 +35,18 @@ export interface Drawing {
   readonly file: string;
   readonly root: SvgElement;
   readonly viewBox: ViewBox;
+  /** What of it is left out, where it has filters or blends, until it is changed. */
+  readonly effects?: Effects;
   /** Lines of the source text, for messages. */
   readonly lines: readonly string[];
+}
+
+/** A drawing with its filters and blends. */
+export interface Effects {
+  readonly root: SvgElement;
+  /** What they look like, each once, in the order of the drawing, and where the first of them stands. */
+  readonly looks: readonly string[];
+  readonly place: Place;
 }
 
 /** In user units; width and height are positive and finite. */

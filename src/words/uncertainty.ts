@@ -16,6 +16,8 @@ export function describeDoubt(doubt: Doubt): string {
       return `Only ${formatShare(doubt.exactShare, 0)} of the drawing could be told apart exactly; its figures are less certain.`;
     case "nearLimit":
       return `Near the limit of sight: parts in ${doubt.names.join(", ")}.`;
+    case "effect":
+      return `The author's drawing has what is not shown here and not measured: ${doubt.looks.join(", ")}.`;
   }
 }
 

@@ -777,7 +777,32 @@ const drawings: readonly StudyMistake[] = [
   {
     slug: "drawing-shadow",
     what: "a drop shadow",
+    drawn: {
+      '  <rect id="sea"':
+        '  <filter id="shadow"><feDropShadow dx=".2" dy=".2" stdDeviation=".1"/></filter>\n  <rect id="sea"',
+      'r="5" fill': 'r="5" style="filter:url(#shadow)" fill',
+    },
+  },
+  {
+    slug: "drawing-shadow-lost",
+    what: "a drop shadow from elsewhere",
     drawn: { 'r="5" fill': 'r="5" style="filter:url(#shadow)" fill' },
+  },
+  {
+    slug: "drawing-noise",
+    what: "a filter that makes noise",
+    drawn: {
+      '  <rect id="sea"': '  <filter id="rough"><feTurbulence baseFrequency="1"/></filter>\n  <rect id="sea"',
+      'r="5" fill': 'r="5" filter="url(#rough)" fill',
+    },
+  },
+  {
+    slug: "drawing-blend",
+    what: "a field that is mixed with another",
+    drawn: {
+      '  <rect id="foam"':
+        '  <rect width="30" height="20" fill="#8090c0" style="mix-blend-mode:multiply"/>\n  <rect id="foam"',
+    },
   },
   {
     slug: "drawing-ampersand",
@@ -822,7 +847,11 @@ const drawings: readonly StudyMistake[] = [
     what: "a web page saved as SVG",
     files: { "original.svg": "<!DOCTYPE html>\n<html><body>Not found</body></html>\n" },
   },
-  { slug: "drawing-same-id", what: "an id twice", drawn: { 'id="foam"': 'id="wheel"' } },
+  {
+    slug: "drawing-same-id",
+    what: "an id twice that something points at",
+    drawn: { 'id="foam"': 'id="wheel"', "</svg>": '  <use href="#wheel" x="12"/>\n</svg>' },
+  },
   {
     slug: "drawing-variable",
     what: "a colour as a CSS variable",

@@ -1,5 +1,6 @@
 // Small drawings, each about one thing that a drawing may hold or try to: what a browser shows of each has to be what we
 // measure and publish, or the drawing is refused. 300 by 200 units; `rule` is that of the refusal.
+import { programProbes } from "./probe-program.ts";
 import { unlikeProbes } from "./probe-unlike.ts";
 
 export interface Probe {
@@ -299,7 +300,11 @@ const values: readonly Row[] = [
     "svg/value",
   ],
   ["color-interpolation: sRGB", svg(filled('color-interpolation="sRGB"'))],
-  ["blending", svg(filled('style="mix-blend-mode:multiply"')), "svg/unsupported"],
+  ["blending with nothing", svg(filled('style="mix-blend-mode:multiply"'))],
+  [
+    "blending as an attribute",
+    svg(`<rect width="300" height="200" fill="#ff0"/>${filled('mix-blend-mode="multiply"')}`),
+  ],
   ["a filter", svg(filled('style="filter:blur(9px)"')), "svg/unsupported"],
   ["a transform in a style", svg(filled('style="transform:rotate(9deg)"')), "svg/unsupported"],
   ["rotate in a style", svg(filled('style="rotate:9deg"')), "svg/unsupported"],
@@ -876,6 +881,7 @@ const roots: readonly Row[] = [
 /** All of them, each name once. */
 export const probes: readonly Probe[] = [
   ...unlikeProbes,
+  ...programProbes,
   ...[
     ...selectors,
     ...inheritance,

@@ -81,6 +81,7 @@ export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Insp
     looks,
     proportions: findProportions(resolved.drawing.viewBox.width, resolved.drawing.viewBox.height),
     warnings: listDoubts(
+      resolved.drawing.effects?.looks ?? [],
       map,
       shapes.faint.length,
       nearLimit.map((label) => scene.looks[paintOf(label)]?.name ?? ""),
@@ -160,12 +161,14 @@ function findRemaining({ label }: Runs, groups: Groups): List<PaintIndex, boolea
 }
 
 function listDoubts(
+  looks: readonly string[],
   map: LabelMap,
   faintShapes: number,
   nearLimit: readonly string[],
   joined: number,
 ): readonly Doubt[] {
   return [
+    ...(looks.length > 0 ? [{ about: "effect", looks } as const] : []),
     ...(joined > 0 ? [{ about: "joined", count: joined } as const] : []),
     ...(faintShapes > 0 ? [{ about: "faint", count: faintShapes } as const] : []),
     ...(map.exactShare < 0.98 ? [{ about: "inexact", exactShare: map.exactShare } as const] : []),

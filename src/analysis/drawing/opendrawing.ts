@@ -8,6 +8,7 @@ import { type ResolvedDrawing, resolveDrawing } from "../../svg/instance.ts";
 import type { Drawing } from "../../svg/tree.ts";
 import { describeDrawing, writeDrawing } from "../../svg/writesvg.ts";
 import { listColours, planFocus } from "../planchange.ts";
+import { checkEffects } from "./effectshown.ts";
 import { type Inspection, inspectDrawing, inspectScene } from "./inspect.ts";
 import { notDrawable, nothingDrawn } from "./norendering.ts";
 import { findSpread, tellLost } from "./unmeasured.ts";
@@ -46,8 +47,8 @@ export const unofficialNote = "Unofficial study: a proposal for discussion, not 
 /**
  * Opens a drawing. With a named focus the colours are looked at first, because a focus may name one.
  *
- * Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable, study/colour-lost, and the
- * warning study/unpainted.
+ * Problems: those of readDrawing and planFocus; study/nothing-drawn, study/not-drawable, study/colour-lost, study/effect, and
+ * the warning study/unpainted.
  */
 export async function openDrawing(
   file: string,
@@ -58,6 +59,13 @@ export async function openDrawing(
   const problems: Problem[] = [...read.problems];
   if (read.value === undefined) return { value: undefined, problems };
   const drawing = read.value;
+  const effects = await checkEffects(drawing);
+  // What is refused for what it leaves out need not be warned of it.
+  if (effects.length > 0)
+    return {
+      value: undefined,
+      problems: [...problems.filter(({ rule }) => rule !== "svg/effect"), ...effects],
+    };
   const resolved = resolveDrawing(drawing);
   const viewing: Viewing = {
     distance: options.distance,

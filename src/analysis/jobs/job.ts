@@ -7,6 +7,7 @@ import type { Outcome } from "../../problem/problem.ts";
 import { readDrawing } from "../../svg/gate/sanitise.ts";
 import { writeDrawing } from "../../svg/writesvg.ts";
 import { analyseStudy, compareDrawing, type DrawnComparison, measureDrawing } from "../analyse.ts";
+import { checkEffects } from "../drawing/effectshown.ts";
 import type { AnalyseOptions } from "../drawing/opendrawing.ts";
 import { readTypedFocus } from "../drawing/typedfocus.ts";
 import { gridOf } from "../likeness/likenessreport.ts";
@@ -94,7 +95,9 @@ export const runners: Runners = {
   survey: (input) => surveyFile("", input.bytes, optionsFor(input)),
   sift: async ({ bytes }) => {
     const { value, problems } = readDrawing("", bytes);
-    return { value: value === undefined ? undefined : writeDrawing(value), problems };
+    const effects = value === undefined ? [] : await checkEffects(value);
+    const isRefused = value === undefined || effects.length > 0;
+    return { value: isRefused ? undefined : writeDrawing(value), problems: [...problems, ...effects] };
   },
   study: ({ bytes, change, options }) => analyseStudy(bytes, change, options),
   rank: ({ bytes, change, options, ...study }) => rankStudy(bytes, change, options, study),

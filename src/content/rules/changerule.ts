@@ -136,6 +136,17 @@ export const changeRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/effect",
+    severity: "error",
+    means: "Without its filters and blends, over a twentieth of the flag would look otherwise.",
+    why: "They mix colours, so that an edge has no two colours to measure; where they change little they are left out.",
+    example: {
+      file: "original.svg",
+      wrong: '<rect width="30" height="16" fill="#8090c0" style="mix-blend-mode:multiply"/>',
+      right: '<rect width="30" height="16" fill="#0e174b"/>',
+    },
+  },
+  {
     id: "study/not-drawable",
     severity: "error",
     means: "The renderer gave up on the drawing.",

@@ -102,7 +102,8 @@ export const drawingRules: readonly Rule[] = [
   {
     id: "svg/unsupported",
     severity: "error",
-    means: "The drawing uses a picture, a filter, a blend mode or another thing that mixes colours.",
+    means:
+      "The drawing uses a picture, a filter that cannot be looked through, or another thing that mixes colours.",
     why: "An edge needs two colours that can be measured and changed.",
     example: { file: "original.svg", wrong: '<image width="9" height="9" href="data:image/png;base64,AA"/>' },
   },
@@ -113,6 +114,17 @@ export const drawingRules: readonly Rule[] = [
       "Something that a drawing of a flag does not need was removed: a script, a link, an animation, another namespace.",
     why: "A published drawing does nothing and looks the same everywhere.",
     example: { file: "original.svg", wrong: "<script>1</script>" },
+  },
+  {
+    id: "svg/effect",
+    severity: "warning",
+    means: "A filter or a blend was left out: a shadow, a blur, mixed colours.",
+    why: "An edge needs two colours that can be measured and changed. What it looked like is told, and the flag is measured without it.",
+    example: {
+      file: "original.svg",
+      wrong: '<path d="M3 18h2v1h-2z" style="mix-blend-mode:multiply"/>',
+      right: '<path d="M3 18h2v1h-2z"/>',
+    },
   },
   {
     id: "svg/text",
@@ -135,9 +147,13 @@ export const drawingRules: readonly Rule[] = [
   {
     id: "svg/duplicate-id",
     severity: "error",
-    means: "Two elements have one id.",
-    why: "Programs disagree on which of them is meant.",
-    example: { file: "original.svg", wrong: 'id="wheel" y="16"', right: 'id="foam" y="16"' },
+    means: "Two elements have one id, and something points at it.",
+    why: "Programs disagree on which of them is meant. Where nothing points at it, the id is left out.",
+    example: {
+      file: "original.svg",
+      wrong: '<path id="wheel" d="M3 18h2v1h-2z"/>\n  <use href="#wheel" y="1"/>',
+      right: '<path id="buoy" d="M3 18h2v1h-2z"/>\n  <use href="#buoy" y="1"/>',
+    },
   },
   {
     id: "svg/id",

@@ -23,21 +23,13 @@ export const unshown = words(
 /** Elements that change what is seen and that no recolouring can honour: the drawing is refused. */
 export const refusedElements: ReadonlyMap<string, string> = new Map([
   ["image", "Embedded pictures cannot be recoloured. Trace the picture into paths, or remove it."],
-  [
-    "filter",
-    "Filters mix colours in ways that cannot be measured edge by edge. Flatten the effect into plain shapes.",
-  ],
-  [
-    "feImage",
-    "Filters mix colours in ways that cannot be measured edge by edge. Flatten the effect into plain shapes.",
-  ],
-  ["switch", "Keep one of the alternatives of <switch> and remove the rest."],
+  ["feImage", "A filter that shows pictures cannot be looked through. Draw what it does as shapes."],
   ["foreignObject", "A part of a web page looks different on every machine. Draw it as shapes."],
   ["meshgradient", "Mesh gradients are not drawn by browsers. Use a linear or radial gradient."],
 ]);
 
 /** Elements that are dropped in silence: without effect on the picture, or read by themselves. */
-export const silentElements = words("metadata style");
+export const silentElements = words("metadata style filter");
 
 /** Attributes of free text that are kept as they are. */
 export const textAttribute = /^(?:id|lang|role|(?:data|aria)-[\w.-]+)$/;
@@ -48,7 +40,7 @@ export const silentAttribute =
 
 /** Namespaces that drawing programs leave behind: their elements and attributes are dropped in silence. */
 export const silentNamespace =
-  /^(?:http:\/\/www\.inkscape\.org\/|http:\/\/sodipodi\.sourceforge\.net\/|http:\/\/inkscape\.sourceforge\.net\/|http:\/\/ns\.adobe\.com\/|http:\/\/www\.w3\.org\/1999\/02\/22-rdf-syntax-ns|http:\/\/purl\.org\/dc\/|http:\/\/(?:web\.resource|creativecommons)\.org\/(?:cc\/|ns)|http:\/\/www\.w3\.org\/2000\/xmlns\/|http:\/\/www\.w3\.org\/XML\/1998\/namespace|http:\/\/www\.bohemiancoding\.com\/|http:\/\/www\.serif\.com\/|http:\/\/www\.corel\.com\/|&)/;
+  /^(?:http:\/\/www\.inkscape\.org\/|http:\/\/sodipodi\.sourceforge\.net\/|http:\/\/inkscape\.sourceforge\.net\/|http:\/\/ns\.adobe\.com\/|http:\/\/www\.w3\.org\/1999\/02\/22-rdf-syntax-ns|http:\/\/purl\.org\/dc\/|http:\/\/(?:web\.resource|creativecommons)\.org\/(?:cc\/|ns)|http:\/\/www\.w3\.org\/2000\/xmlns\/|http:\/\/www\.w3\.org\/XML\/1998\/namespace|http:\/\/www\.bohemiancoding\.com\/|http:\/\/www\.serif\.com\/|http:\/\/www\.corel\.com\/|http:\/\/xml\.openoffice\.org\/|http:\/\/sun\.com\/xmlns\/|https?:\/\/svgjs\.(?:com|dev)\/|http:\/\/www\.figma\.com\/|https?:\/\/(?:www\.)?vectornator\.io|https?:\/\/boxy-svg\.com|http:\/\/krita\.org\/|&)/;
 
 /** Attributes that hold one number or length. */
 export const numericAttributes = words(

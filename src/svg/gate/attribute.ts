@@ -2,6 +2,7 @@
 import type { Place } from "../../problem/problem.ts";
 import { findUnit, hasOddBlank, mendNumber, readLength, readNumber } from "../style/attributevalue.ts";
 import { describeUnit, silentProperty } from "../style/declaration.ts";
+import { isEffectAttribute } from "../style/effectproperty.ts";
 import { properties } from "../style/property.ts";
 import type { XmlAttribute, XmlElement } from "../xml/xmlnode.ts";
 import * as allow from "./allowlist.ts";
@@ -43,7 +44,7 @@ function admit(
     return local === "href" ? href(element, attribute, reporter) : undefined;
   if (local.toLowerCase().startsWith("on")) return removed(reporter, place, local);
   if (attribute.uri !== "") return foreign(attribute, reporter);
-  if (local === "xmlns" || properties.has(local)) return undefined;
+  if (local === "xmlns" || properties.has(local) || isEffectAttribute(local)) return undefined;
   if (local === "href") return href(element, attribute, reporter);
   if (local === "viewbox") {
     reporter.error(
@@ -54,7 +55,7 @@ function admit(
     );
     return undefined;
   }
-  if (local === "filter" || allow.refusedAttributes.has(local)) return refuse(attribute, reporter);
+  if (allow.refusedAttributes.has(local)) return refuse(attribute, reporter);
   if (allow.textAttribute.test(local)) return { name: local, value };
   if (allow.silentAttribute.test(local) || silentProperty.test(local)) return undefined;
   const list =
@@ -68,18 +69,12 @@ function admit(
   return kept === undefined ? report(attribute, reporter) : { name: local, value: kept };
 }
 
-function refuse({ local, value, place }: XmlAttribute, reporter: Reporter): undefined {
-  const isFilter = local === "filter";
-  if (isFilter && /^\s*(?:none\s*)?$/.test(value)) return undefined;
+function refuse({ local, place }: XmlAttribute, reporter: Reporter): undefined {
   reporter.error(
     "svg/unsupported",
     place,
-    isFilter
-      ? "The drawing uses a filter, which is not supported."
-      : `The drawing uses ${local}, which is not supported.`,
-    isFilter
-      ? "Remove the shadow, blur or glow in a drawing program, or draw it as a plain shape."
-      : "Remove it, and draw what it does as plain shapes.",
+    `The drawing uses ${local}, which is not supported.`,
+    "Remove it, and draw what it does as plain shapes.",
   );
   return undefined;
 }

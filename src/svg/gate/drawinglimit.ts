@@ -57,6 +57,13 @@ export const limit = {
   chord: 10_000,
   /** How far from the centre of a radial gradient its focus may be, in radii. */
   focus: 0.9,
+  /** How many times as far as what it is of the region of a filter may reach. */
+  filterRegion: 20,
+  /** By how many units the steps of a filter may blur and move, and how far its region may reach in them. */
+  filterNumber: 1e5,
+  filterSteps: 20,
+  /** Filters and blends that are drawn once, with their repetitions. */
+  effects: 200,
   /** Degrees of a rotation: single floats then have a five-hundredth of a degree. */
   angle: 36_000,
   /** A dash pattern may repeat this often along the diagonal of the drawing. */

@@ -1,35 +1,107 @@
 // Floor 2, part of step 2. Ids and what points at them: unique, plain, and pointing at something.
 
+import type { Place } from "../../problem/problem.ts";
 import { splitReference } from "../style/attributevalue.ts";
 import { findHref, mapElements, type SvgElement, walkElements } from "../tree.ts";
+import { walkXml } from "../xml/xmlnode.ts";
 import * as allow from "./allowlist.ts";
 import type { Reporter } from "./drawingreport.ts";
 
 const plainId = /^[A-Za-z_][\w.-]*$/;
 
 /**
- * Returns the tree with ids made plain and dangling references removed, or undefined after an error.
+ * Returns the tree with ids made plain, those that stand twice and mean nothing dropped, and dangling references removed; or
+ * undefined after an error.
  *
- * Problems: svg/duplicate-id; warnings svg/id, svg/dangling.
+ * `hidden`: ids on what is not shown.
+ *
+ * Problems: svg/duplicate-id, svg/unsupported; warnings svg/id, svg/dangling.
  */
-export function checkReferences(root: SvgElement, reporter: Reporter): SvgElement | undefined {
-  const ids = new Map<string, SvgElement>();
-  for (const element of walkElements(root)) {
-    const id = element.attributes["id"];
-    if (id === undefined) continue;
-    if (ids.has(id)) {
-      reporter.error(
-        "svg/duplicate-id",
-        element.attributePlaces["id"] ?? element.place,
-        `The id ${JSON.stringify(id)} stands on two elements.`,
-        `Give one of them another id, such as ${JSON.stringify(`${id}-2`)}, and where url(#…) or href mean that one, change it too.`,
-      );
-      return undefined;
-    }
-    ids.set(id, element);
-  }
+export function checkReferences(
+  root: SvgElement,
+  hidden: ReadonlyMap<string, Place>,
+  reporter: Reporter,
+): SvgElement | undefined {
+  const twice = findTwice(root);
+  if (reportUnclear(root, twice, hidden, reporter)) return undefined;
+  const single = mapElements(root, (element) =>
+    twice.has(element.attributes["id"] ?? "") ? withoutId(element) : element,
+  );
+  const ids = idsOf(single);
   const linker = new Linker(ids, renameIds(ids, reporter), reporter);
-  return mapElements(root, (element) => linker.link(element));
+  return mapElements(single, (element) => linker.link(element));
+}
+
+/** Where each id stands that several elements of the file have, also those that are dropped: programs mean one or the other. */
+function findTwice({ author }: SvgElement): ReadonlyMap<string, readonly Place[]> {
+  const all = new Map<string, Place[]>();
+  for (const { attributes } of author === undefined ? [] : walkXml(author)) {
+    const id = attributes.find(({ uri, local }) => local === "id" && uri === "");
+    if (id === undefined) continue;
+    const places = all.get(id.value) ?? [];
+    places.push(id.place);
+    all.set(id.value, places);
+  }
+  return new Map([...all].filter(([, places]) => places.length > 1));
+}
+
+/** Returns whether something points at an id that stands twice, or on what a `switch` does not show. */
+function reportUnclear(
+  root: SvgElement,
+  twice: ReadonlyMap<string, readonly Place[]>,
+  hidden: ReadonlyMap<string, Place>,
+  reporter: Reporter,
+): boolean {
+  if (twice.size + hidden.size === 0) return false;
+  for (const element of walkElements(root))
+    for (const [name, value] of Object.entries(element.attributes)) {
+      const id = pointedAt(name, value);
+      if (id === undefined || !(twice.has(id) || hidden.has(id))) continue;
+      const { line } = element.attributePlaces[name] ?? element.place;
+      const by = `and ${name} in line ${line} points at it.`;
+      const [first, second] = twice.get(id) ?? [];
+      if (first === undefined) reportHidden(id, hidden.get(id), by, reporter);
+      else reportTwice(id, first, second, by, reporter);
+      return true;
+    }
+  return false;
+}
+
+function reportTwice(
+  id: string,
+  { line, column }: Place,
+  second: Place | undefined,
+  by: string,
+  reporter: Reporter,
+): void {
+  reporter.error(
+    "svg/duplicate-id",
+    second,
+    `The id ${JSON.stringify(id)} stands here and in line ${line}, column ${column}, ${by}`,
+    `Give one of them another id, such as ${JSON.stringify(`${id}-2`)}, and where url(#…) or href mean that one, change it too.`,
+  );
+}
+
+function reportHidden(id: string, place: Place | undefined, by: string, reporter: Reporter): void {
+  reporter.error(
+    "svg/unsupported",
+    place,
+    `The id ${JSON.stringify(id)} stands on what <switch> does not show, ${by}`,
+    "Move what is pointed at out of <switch>, before it.",
+  );
+}
+
+/** Returns the id that an attribute points at, or undefined. */
+function pointedAt(name: string, value: string): string | undefined {
+  if (/^(?:xlink:)?href$/.test(name)) return value.slice(1);
+  return name !== "filter" && targets[name] === undefined
+    ? undefined
+    : (splitReference(value)?.id ?? undefined);
+}
+
+function withoutId(element: SvgElement): SvgElement {
+  const { id: _, ...attributes } = element.attributes;
+  return { ...element, attributes };
 }
 
 /** Returns the plain names of ids that are not plain, by what they were. */

@@ -3,7 +3,8 @@
 
 import { stretchOf } from "../matrix.ts";
 import { findReference } from "../style/attributevalue.ts";
-import { type SvgElement, type ViewBox, walkElements } from "../tree.ts";
+import { findHref, type SvgElement, type ViewBox, walkElements } from "../tree.ts";
+import * as allow from "./allowlist.ts";
 import { lengthOf } from "./bounds.ts";
 import { limit } from "./drawinglimit.ts";
 import type { Reporter } from "./drawingreport.ts";
@@ -60,6 +61,51 @@ interface Unlike {
 }
 
 const region = ["x", "y", "width", "height"];
+/** Whether a mask has a region, and one that is not in numbers. */
+function isMaskIll({ name, attributes }: SvgElement): boolean {
+  if (name !== "mask" || isRegionUsual(attributes)) return false;
+  return (
+    attributes["maskUnits"] !== "userSpaceOnUse" ||
+    region.some((key) => attributes[key]?.endsWith("%") !== false)
+  );
+}
+
+/** The box of what is masked and a tenth more on each side, which all fills lie in, whatever box a program takes. */
+function isRegionUsual(attributes: SvgElement["attributes"]): boolean {
+  return (
+    (attributes["maskUnits"] ?? "objectBoundingBox") === "objectBoundingBox" &&
+    region.every((key) => attributes[key] === undefined)
+  );
+}
+
+function isMaskFitted({ element }: Standing, ids: Ids): boolean {
+  const id = findReference(element.attributes["mask"] ?? "");
+  const mask = typeof id === "string" ? ids.get(id) : undefined;
+  return mask !== undefined && isRegionUsual(mask.attributes);
+}
+
+/** Whether something in it shows beyond its box: strokes and markers. */
+function showsBeyond(standing: Standing, ids: Ids): boolean {
+  const known = new Map<SvgElement, Set<boolean>>();
+  const look = (element: SvgElement, around: boolean): boolean => {
+    const { stroke } = element.attributes;
+    const isStroked = stroke === undefined ? around : stroke !== "none";
+    if (known.get(element)?.has(isStroked) === true) return false;
+    known.set(element, new Set([...(known.get(element) ?? []), isStroked]));
+    if (allow.shapes.has(element.name) && isStroked) return true;
+    if (markers.some((name) => (element.attributes[name] ?? "none") !== "none")) return true;
+    const used = element.name === "use" ? ids.get(findHref(element)?.slice(1) ?? "") : undefined;
+    return [...element.children, ...(used === undefined ? [] : [used])].some(
+      (child) => child.type === "element" && !allow.unshown.has(child.name) && look(child, isStroked),
+    );
+  };
+  const { inherited } = standing;
+  return (
+    markers.some((name) => (inherited[name] ?? "none") !== "none") ||
+    look(standing.element, (inherited["stroke"] ?? "none") !== "none")
+  );
+}
+
 const lengths =
   /^(?:x|y|width|height|r|rx|ry|cx|cy|x1|y1|x2|y2|fx|fy|stroke-width|stroke-dasharray|stroke-dashoffset)$/;
 /** What of a gradient is a percentage unless it is given (SVG 2, sections 14.2.2 and 14.2.3). */
@@ -153,10 +199,12 @@ const unlike: readonly Unlike[] = [
   {
     what: "no region in numbers, which programs take of boxes of different sizes",
     hint: 'Write maskUnits="userSpaceOnUse" on it, and x, y, width and height in plain numbers.',
-    isAt: ({ element: { name, attributes } }) =>
-      name === "mask" &&
-      (attributes["maskUnits"] !== "userSpaceOnUse" ||
-        region.some((key) => attributes[key]?.endsWith("%") !== false)),
+    isAt: ({ element }) => isMaskIll(element),
+  },
+  {
+    what: "strokes or markers in it and a mask without a region, which programs take of boxes of different sizes",
+    hint: 'Write maskUnits="userSpaceOnUse" on the mask, and x, y, width and height in plain numbers.',
+    isAt: (standing, { ids }) => isMaskFitted(standing, ids) && showsBeyond(standing, ids),
   },
   {
     what: "a percentage in it or left to it, of something else than the flag, which programs take of different lengths",

@@ -4,33 +4,31 @@ import type { Outcome, Place } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { type Cascade, readCascade } from "../style/cascade.ts";
 import { type Declared, handedOn } from "../style/declaration.ts";
+import { effectProperties } from "../style/effectproperty.ts";
 import { properties } from "../style/property.ts";
-import type { SelectNode } from "../style/selector.ts";
+import { readAttribute } from "../style/selector.ts";
 import type { Drawing, SvgElement, SvgNode } from "../tree.ts";
 import { writeDrawing } from "../writesvg.ts";
 import { readXml } from "../xml/readxml.ts";
 import type { XmlElement, XmlNode, XmlText } from "../xml/xmlnode.ts";
 import * as allow from "./allowlist.ts";
+import { chooseChild } from "./alternative.ts";
 import { cleanAttributes } from "./attribute.ts";
 import { checkCost } from "./drawingcost.ts";
 import { limit } from "./drawinglimit.ts";
 import { createReporter, type Reporter } from "./drawingreport.ts";
+import { isFilter, takeEffects } from "./effect.ts";
+import type { Standing } from "./filterform.ts";
 import { settle } from "./placement.ts";
 import { checkReferences, idsOf } from "./reference.ts";
 import { checkAlike } from "./rendererdifference.ts";
 import { findViewBox } from "./viewbox.ts";
 
-/** An element of the file where it stands. */
-interface Standing extends SelectNode {
-  readonly author: XmlElement;
-  readonly parent: Standing | null;
-}
-
 /**
  * Reads a contributed drawing into the one form in which it is measured and published: no style sheet, class or style, every
  * property an attribute, every value written in one way. `file` is used in messages only.
  *
- * Problems: all of readxml.ts, cascade.ts, attribute.ts, placement.ts, reference.ts, drawingcost.ts, rendererdifference.ts, reach.ts and viewbox.ts; svg/not-svg,
+ * Problems: all of readxml.ts, cascade.ts, attribute.ts, alternative.ts, placement.ts, reference.ts, effect.ts, drawingcost.ts, rendererdifference.ts, reach.ts and viewbox.ts; svg/not-svg,
  * svg/namespace, svg/unsupported, svg/written, svg/removed (warning), svg/text (warning).
  */
 export function readDrawing(file: string, bytes: Uint8Array): Outcome<Drawing> {
@@ -84,14 +82,17 @@ function admit(root: XmlElement, reporter: Reporter): Drawing | undefined {
   const cleaned = cleaner.clean({ author: root, parent: null });
   const viewBox = findViewBox(cleaned, reporter);
   const sized = viewBox === undefined ? undefined : settle(cleaned, viewBox, reporter);
-  const checked = sized === undefined ? undefined : checkReferences(sized, reporter);
+  const checked = sized === undefined ? undefined : checkReferences(sized, cleaner.hidden, reporter);
   if (viewBox === undefined || checked === undefined || !checkCost(checked, viewBox, reporter))
     return undefined;
   // What was left out for its value would be missed here.
   if (reporter.problems.some(({ severity }) => severity === "error")) return undefined;
   const ids = idsOf(checked);
-  if (!checkAlike(checked, viewBox, ids, reporter)) return undefined;
-  return { file: reporter.file, root: checked, viewBox, lines: reporter.lines };
+  const side = Math.max(viewBox.width, viewBox.height);
+  const { filters, cascade } = cleaner;
+  const taken = takeEffects(checked, { filters, cascade, side }, ids, reporter);
+  if (taken === undefined || !checkAlike(taken.root, viewBox, idsOf(taken.root), reporter)) return undefined;
+  return { file: reporter.file, viewBox, lines: reporter.lines, ...taken };
 }
 
 function reportRoot(root: XmlElement, reporter: Reporter): void {
@@ -116,7 +117,11 @@ function reportRoot(root: XmlElement, reporter: Reporter): void {
 }
 
 class Cleaner {
-  private readonly cascade: Cascade;
+  /** Ids on what is written in a `switch` and not shown. */
+  readonly hidden = new Map<string, Place>();
+  /** The filters of the file, by id. */
+  readonly filters = new Map<string, Standing>();
+  readonly cascade: Cascade;
   private readonly reporter: Reporter;
 
   constructor(cascade: Cascade, reporter: Reporter) {
@@ -126,16 +131,17 @@ class Cleaner {
 
   clean(node: Standing): SvgElement {
     const { author } = node;
-    const name = author.local === "a" ? "g" : author.local;
+    const name = author.local === "a" || author.local === "switch" ? "g" : author.local;
     if (author.local === "a") warnRemoved(this.reporter, author.place, "The link <a>", "its content stays");
     const { attributes, places } = cleanAttributes(author, this.reporter);
-    addProperties(this.cascade(node), attributes, places);
+    const declared = this.cascade(node);
+    addProperties(declared, attributes, places);
     return {
       type: "element",
       name,
       value: "",
       attributes,
-      children: this.cleanChildren(name, node),
+      children: this.cleanChildren(name, { ...node, declared }),
       place: author.place,
       attributePlaces: places,
       author,
@@ -143,12 +149,19 @@ class Cleaner {
   }
 
   private cleanChildren(name: string, node: Standing): SvgNode[] {
-    const nodes = node.author.children;
+    const nodes = node.author.local === "switch" ? this.chooseChild(node.author) : node.author.children;
     if (name === "title" || name === "desc") return cleanDescription(nodes, this.reporter);
     return nodes.flatMap((child) => {
       if (child.kind === "text") return cleanText(child, this.reporter);
+      if (isFilter(child))
+        this.filters.set(readAttribute(child, "id") ?? "", { author: child, parent: node });
       return isAdmitted(child, this.reporter) ? [this.clean({ author: child, parent: node })] : [];
     });
+  }
+
+  private chooseChild(element: XmlElement): readonly XmlElement[] {
+    const child = chooseChild(element, this.hidden, this.reporter);
+    return child === undefined ? [] : [child];
   }
 }
 
@@ -158,7 +171,7 @@ function addProperties(
   attributes: Record<string, string>,
   places: Record<string, Place>,
 ): void {
-  for (const name of [...properties.keys(), ...Object.values(handedOn)]) {
+  for (const name of [...properties.keys(), ...effectProperties, ...Object.values(handedOn)]) {
     const found = declared.get(name);
     if (found === undefined || found.value === "inherit") continue;
     attributes[name] = found.value;
@@ -200,7 +213,7 @@ function isAdmitted(element: XmlElement, reporter: Reporter): boolean {
     );
     return false;
   }
-  if (element.local === "a" || allow.elements.has(element.local)) return true;
+  if (/^(?:a|switch)$/.test(element.local) || allow.elements.has(element.local)) return true;
   warnRemoved(reporter, element.place, `<${nameOf(element)}>`);
   return false;
 }

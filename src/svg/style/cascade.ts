@@ -7,6 +7,7 @@ import { walkXml, type XmlElement } from "../xml/xmlnode.ts";
 import { trimBlanks } from "./attributevalue.ts";
 import { parseDeclarations } from "./csstext.ts";
 import { type Declared, readDeclaration } from "./declaration.ts";
+import { isEffectAttribute } from "./effectproperty.ts";
 import { properties } from "./property.ts";
 import { matches, readAttribute, type SelectNode, type Selector, type SimpleSelector } from "./selector.ts";
 import { readSheets, type SheetRule } from "./stylesheet.ts";
@@ -43,7 +44,7 @@ export function readCascade(root: XmlElement, reporter: Reporter): Cascade {
 
 function readAttributes({ attributes }: XmlElement, reporter: Reporter): readonly Weighed[] {
   return attributes.flatMap(({ uri, local, value, place }) =>
-    uri !== "" || !properties.has(local) || local === "marker"
+    uri !== "" || !(properties.has(local) || isEffectAttribute(local)) || local === "marker"
       ? []
       : readDeclaration(local, trimBlanks(value), place, reporter).map((each) => ({
           ...each,

@@ -4,6 +4,7 @@ import { limit } from "../gate/drawinglimit.ts";
 import type { Reporter } from "../gate/drawingreport.ts";
 import { findReference, findUnit, hasOddBlank, mendNumber } from "./attributevalue.ts";
 import { isCssProperty } from "./csstext.ts";
+import { effectProperties, readEffect } from "./effectproperty.ts";
 import { findNoColour } from "./nocolour.ts";
 import { properties } from "./property.ts";
 
@@ -25,7 +26,7 @@ export const handedOn = { box: "box", geometry: "geometry" } as const;
  * every drawing is smoothed: what is thinner than a pixel would show or not, as the size of the screen has it.
  */
 export const silentProperty =
-  /^(?:--|-inkscape-|-adobe-|-serif-|-webkit-text|font|text-|letter-spacing$|word-spacing$|line-height$|white-space$|writing-mode$|direction$|dominant-baseline$|baseline-shift$|alignment-baseline$|unicode-bidi$|glyph-orientation|kerning$|enable-background$|solid-|image-rendering$|color-rendering$|shape-rendering$|color-interpolation-filters$|color-profile$|flood-|lighting-color$|pointer-events$|cursor$|inline-size$|shape-inside$|shape-padding$|shape-margin$|block-progression$|isolation$|user-select$|clip$|src$)/;
+  /^(?:--|-inkscape-|-adobe-|-serif-|-webkit-text|font|text-|letter-spacing$|word-spacing$|line-height$|white-space$|writing-mode$|direction$|dominant-baseline$|baseline-shift$|alignment-baseline$|unicode-bidi$|glyph-orientation|kerning$|enable-background$|solid-|image-rendering$|color-rendering$|shape-rendering$|color-profile$|lighting-color$|pointer-events$|cursor$|inline-size$|shape-inside$|shape-padding$|shape-margin$|block-progression$|user-select$|clip$|src$)/;
 
 /** What SVG 2, section 4.4, makes properties of some shapes. */
 const geometry = /^(?:x|y|cx|cy|r|rx|ry|width|height|d)$/;
@@ -41,7 +42,7 @@ const box =
  * Returns what is written for `name: value`; nothing where every browser passes over it, or after an error.
  *
  * Problems: svg/css (too long, escapes), svg/reference (url() to anything but `#id`), svg/number, svg/unit, svg/value,
- * svg/unsupported (blending, filters, transforms and all else that changes what is seen); warnings svg/colour and
+ * svg/unsupported (filter functions, transforms and all else that changes what is seen); warnings svg/colour and
  * svg/removed.
  */
 export function readDeclaration(
@@ -139,6 +140,8 @@ export function describeUnit(what: string, unit: string): Fault {
 /** A property that drawings do not have. */
 function readOther(name: string, value: string, place: Place, reporter: Reporter): readonly Declared[] {
   if (silentProperty.test(name) || value === "") return [];
+  const effect = effectProperties.has(name) ? readEffect(name, value) : undefined;
+  if (effect !== undefined) return [{ property: name, value: effect, place }];
   const isInitial = /^(?:none|normal|auto|initial|unset)$/i.test(value);
   // These have attributes of their own, which even their initial value sets aside.
   if (isInitial && name !== "all" && name !== "transform" && !geometry.test(name)) return [];

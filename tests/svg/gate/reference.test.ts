@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { draw, rulesOf, written } from "../drawing.ts";
+import { readDrawing } from "../../../src/svg/gate/sanitise.ts";
+import { bytesOf, draw, rulesOf, written } from "../drawing.ts";
 
 const nest = (depth: number): string => {
   // Each group uses the one before it ten times: ten to the power of `depth` showings.
@@ -11,8 +12,55 @@ const nest = (depth: number): string => {
 };
 
 describe("checkReferences", () => {
-  test("an id twice is refused", () => {
-    expect(rulesOf(draw('<rect id="a"/><rect id="a"/>'))).toEqual(["svg/duplicate-id"]);
+  test("an id that stands twice and means nothing is left out", () => {
+    const text = draw('<g id="a"><rect id="a" width="9" height="9"/></g><path id="b" d="M0 0h9"/>');
+    expect(rulesOf(text)).toEqual([]);
+    expect(written(text)).toContain('<g><rect width="9" height="9"/></g><path id="b" d="M0 0h9"/>');
+  });
+
+  test.each([
+    ["href", '<rect id="a"/><rect id="a"/>\n<use href="#a"/>'],
+    [
+      "xlink:href",
+      '<rect id="a"/><rect id="a"/>\n<use xmlns:xlink="http://www.w3.org/1999/xlink" xlink:href="#a"/>',
+    ],
+    ["fill", '<linearGradient id="a"/><g id="a"/>\n<rect style="fill:url(#a) red"/>'],
+    ["stroke", '<style>rect{stroke:url(#a)}</style><linearGradient id="a"/><pattern id="a"/>\n<rect/>'],
+    ["clip-path", '<clipPath id="a"/><clipPath id="a"/>\n<g clip-path="url(#a)"/>'],
+    ["mask", '<mask id="a"/><mask id="a"/>\n<g mask="url(\'#a\')"/>'],
+    ["marker-start", '<marker id="a"/><marker id="a"/>\n<path style="marker:url(#a)" d="M0 0h9"/>'],
+    ["fill", '<text id="a">what is removed counts</text><linearGradient id="a"/>\n<rect fill="url(#a)"/>'],
+    [
+      "fill",
+      '<e:view xmlns:e="http://example.org/" id="a"/><linearGradient id="a"/>\n<rect fill="url(#a)"/>',
+    ],
+  ])("an id that stands twice is refused where %s points at it, with both places", (name, body) => {
+    const { value, problems } = readDrawing("a.svg", bytesOf(draw(body)));
+    const first = draw(body).indexOf('id="a"') + 1;
+    const second = draw(body).indexOf('id="a"', first) + 1;
+    expect(value).toBeUndefined();
+    expect(problems.filter(({ severity }) => severity === "error")).toMatchObject([
+      {
+        rule: "svg/duplicate-id",
+        place: { line: 1, column: second },
+        reason: `The id "a" stands here and in line 1, column ${first}, and ${name} in line ${name === "stroke" ? 1 : 2} points at it.`,
+        hint: expect.stringContaining('"a-2"'),
+      },
+    ]);
+  });
+
+  test("what no program follows any more does not point at an id", () => {
+    const text = draw(
+      '<g id="a" aria-labelledby="a"><rect id="a" data-of="url(#a)"/><animate href="#a" begin="a.click"/></g>',
+    );
+    expect(rulesOf(text)).toEqual(["(svg/removed)"]);
+  });
+
+  test("a rule for an id colours all that have it, as browsers do", () => {
+    const text = draw(
+      '<style>#a{fill:#00f}</style><rect id="a" width="9" height="9"/><rect id="a" width="5"/>',
+    );
+    expect(written(text).split('fill="#0000ff"')).toHaveLength(3);
   });
 
   test.each([

@@ -55,7 +55,7 @@ describe("readDrawing", () => {
     expect(rulesOf(draw('<a href="https://example.org/"><rect/></a>'))).toEqual(["(svg/removed)"]);
   });
 
-  test.each(["image", "filter", "switch", "meshgradient", "foreignObject"])(
+  test.each(["image", "feImage", "meshgradient", "foreignObject"])(
     "refuses <%s>, which changes what is seen",
     (name) => {
       expect(rulesOf(draw(`<${name}/><rect/>`))).toContain("svg/unsupported");

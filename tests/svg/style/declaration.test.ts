@@ -24,7 +24,9 @@ describe("readDeclaration", () => {
     ["fill", "", []],
     ["font-family", "a", []],
     ["--own", "red", []],
-    ["filter", "none", []],
+    ["filter", "none", ["filter: none"]],
+    ["filter", "url('#a')", ["filter: url(#a)"]],
+    ["mix-blend-mode", "Multiply", ["mix-blend-mode: multiply"]],
     ["width", "9px", [`${handedOn.geometry}: width`]],
   ])("%s: %s in silence", (name, value, written) => {
     expect(read(name, value)).toEqual({ written, problems: [] });
@@ -54,7 +56,7 @@ describe("readDeclaration", () => {
     ["stroke-dasharray", "1 2ch", "svg/unit", /plain number/],
     ["transform", "rotate(3deg)", "svg/unsupported", /as an attribute/],
     ["all", "unset", "svg/unsupported", /Remove it/],
-    ["mix-blend-mode", "multiply", "svg/unsupported", /mixed colour/],
+    ["mix-blend-mode", "darkest", "svg/unsupported", /mixed colour/],
     ["backdrop-filter", "blur(3px)", "svg/unsupported", /glow/],
   ])("%s: %s is refused by %s", (name, value, rule, hint) => {
     const found = read(name, value);
