@@ -5,6 +5,7 @@ import { describe, expect, test } from "vitest";
 import { inspectDrawing } from "../../src/analysis/drawing/inspect.ts";
 import type { Viewing } from "../../src/analysis/drawing/viewing.ts";
 import { findLastsTo } from "../../src/measure/focusclarity.ts";
+import { sample } from "../sample.ts";
 import {
   black,
   blue,
@@ -312,7 +313,7 @@ const dozen: readonly (readonly [string, string])[] = [
 ];
 
 describe("whatever the measuring size", () => {
-  test.each(dozen)("%s: 720 and 1440 pixels", async (_, body) => {
+  test.each(sample(dozen, 3))("%s: 720 and 1440 pixels", async (_, body) => {
     const stepsAt = async (heightPixels: number) => {
       const viewing: Viewing = { distance: 40, heightPixels, isBrief: true };
       const { steps } = (await inspectDrawing(resolve(body), viewing)).table.focus;
@@ -329,7 +330,7 @@ describe("whatever the measuring size", () => {
     }
   });
 
-  test.each(dozen)("%s: what is left never rises", async (_, body) => {
+  test.each(sample(dozen, 3))("%s: what is left never rises", async (_, body) => {
     for (const look of [{}, { distance: 0 }, { distance: 160 }] as const) {
       const left = (await see(body, look)).focus.from.map((step) => step.left);
       for (const [index, share] of left.entries()) {

@@ -2,11 +2,10 @@
 import path from "node:path";
 import { pathToFileURL } from "node:url";
 import { expect, test } from "vitest";
-import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { oddGallery } from "./gallery.ts";
-import { openRoom } from "./room.ts";
+import { openRoom, publishKept } from "./room.ts";
 
-const room = openRoom({ site: (folder) => publishGallery(oddGallery, folder, { keepOut: [] }) });
+const room = openRoom({ site: (folder) => publishKept(oddGallery, folder) });
 const at = (file: string): string => pathToFileURL(path.join(room.folders.site, file)).href;
 
 test("a link to a study opens its page", async () => {

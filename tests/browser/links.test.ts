@@ -14,6 +14,7 @@ import { makeFile } from "../publish/making.ts";
 import { readCsv, readSchemas } from "../publish/schemas.ts";
 import { checkAtom, checkJsonFeed, checkSitemap } from "../publish/standards.ts";
 import { surveyedGallery } from "../publish/surveyed.ts";
+import { sample } from "../sample.ts";
 import { emptyGallery, oddGallery } from "./gallery.ts";
 
 /** The files of a site: what each holds, undefined for pictures and fonts, which are there and are not made. */
@@ -115,11 +116,13 @@ function listAddresses(file: string, text: string): readonly Address[] {
 
 const listed = new WeakMap<Site, readonly Address[]>();
 
-/** Every address of every file, read once. */
-function readSite(site: Site): readonly Address[] {
+/** Every address of every file, or of every `step`th, read once. */
+function readSite(site: Site, step = 1): readonly Address[] {
   const known = listed.get(site);
   if (known !== undefined) return known;
-  const found = [...site].flatMap(([file, text]) => (text === undefined ? [] : listAddresses(file, text)));
+  const found = sample([...site], step).flatMap(([file, text]) =>
+    text === undefined ? [] : listAddresses(file, text),
+  );
   listed.set(site, found);
   return found;
 }
@@ -184,7 +187,9 @@ describe.each([
       const site = await makeSite(name, result, base);
       // The page of a missing address is shown by hosts alone, at any depth: it names whole paths.
       const isHosted = home === `https://host.example${base}`;
-      const addresses = readSite(site).filter(({ file }) => file !== "404.html" || isHosted);
+      // Under a path the same is written as at the top: every third file of the largest gallery shows it.
+      const step = name === "demo" && base !== undefined ? 3 : 1;
+      const addresses = readSite(site, step).filter(({ file }) => file !== "404.html" || isHosted);
       const faults = addresses.flatMap((address) => findFault(site, address, home, own) ?? []);
       expect([...new Set(faults)]).toEqual([]);
       expect(addresses.length).toBeGreaterThan(50);

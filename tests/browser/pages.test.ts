@@ -7,20 +7,19 @@ import type { BrowserContextOptions, Page } from "playwright-core";
 import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { listFiles } from "../../src/publish/folder/manifest.ts";
-import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { demoBase as base, openDemo } from "../demo.ts";
 import { sample } from "../sample.ts";
 import { launchBrowser } from "./browser.ts";
 import { emptyGallery, oddGallery } from "./gallery.ts";
-import { openRoom } from "./room.ts";
+import { openRoom, publishKept } from "./room.ts";
 import { listViolations } from "./violations.ts";
 
 const sites = ["demo", "odd", "empty"] as const;
 const room = openRoom(
   {
     demo: openDemo,
-    odd: (folder) => publishGallery(oddGallery, folder, { base, keepOut: [] }),
-    empty: (folder) => publishGallery(emptyGallery, folder, { base, keepOut: [] }),
+    odd: (folder) => publishKept(oddGallery, folder, base),
+    empty: (folder) => publishKept(emptyGallery, folder, base),
   },
   base,
 );

@@ -4,10 +4,9 @@ import { pathToFileURL } from "node:url";
 import type { BrowserContextOptions, Locator, Page } from "playwright-core";
 import sharp from "sharp";
 import { describe, expect, test, vi } from "vitest";
-import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { galleryResult } from "../publish/sample.ts";
 import { oddGallery } from "./gallery.ts";
-import { openRoom } from "./room.ts";
+import { openRoom, publishKept } from "./room.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -16,8 +15,8 @@ const desk = { viewport: { width: 1280, height: 800 } };
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 
 const room = openRoom({
-  site: (folder) => publishGallery(galleryResult, folder, { keepOut: [] }),
-  odd: (folder) => publishGallery(oddGallery, folder, { keepOut: [] }),
+  site: (folder) => publishKept(galleryResult, folder),
+  odd: (folder) => publishKept(oddGallery, folder),
 });
 
 interface Shown {

@@ -4,8 +4,16 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll } from "vitest";
+import type { GalleryResult } from "../../src/analysis/result.ts";
+import { publishGallery } from "../../src/publish/publishgallery.ts";
+import { openKept } from "../kept.ts";
 import { launchBrowser } from "./browser.ts";
 import { type SiteServer, serveSite } from "./server.ts";
+
+/** Publishes a gallery under `base`, its pictures those of other files that show the same drawings. */
+export async function publishKept(result: GalleryResult, folder: string, base?: string): Promise<void> {
+  await publishGallery(result, folder, { base, keepOut: [], store: await openKept() });
+}
 
 let launched: Promise<Browser> | undefined;
 

@@ -4,10 +4,9 @@ import path from "node:path";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { expect, test, vi } from "vitest";
 import { buildSite } from "../../src/publish/buildsite.ts";
-import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { openKept } from "../kept.ts";
 import { oddGallery } from "./gallery.ts";
-import { openRoom } from "./room.ts";
+import { openRoom, publishKept } from "./room.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -24,7 +23,7 @@ const room = openRoom({
     }
     await buildSite(own, folder, { store: await openKept() });
   },
-  odd: (folder) => publishGallery(oddGallery, folder, { keepOut: [] }),
+  odd: (folder) => publishKept(oddGallery, folder),
 });
 
 async function open<T>(

@@ -2,10 +2,9 @@
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { describe, expect, test, vi } from "vitest";
 import type { GalleryResult } from "../../src/analysis/result.ts";
-import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { gallery, study, studyResult } from "../publish/sample.ts";
 import { oddGallery } from "./gallery.ts";
-import { openRoom } from "./room.ts";
+import { openRoom, publishKept } from "./room.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -24,8 +23,8 @@ const studyPath = "studies/a-square/";
 const edgePath = `${studyPath}edges/12235c-c8202f/`;
 
 const room = openRoom({
-  site: (folder) => publishGallery(letters, folder, { keepOut: [] }),
-  odd: (folder) => publishGallery(oddGallery, folder, { keepOut: [] }),
+  site: (folder) => publishKept(letters, folder),
+  odd: (folder) => publishKept(oddGallery, folder),
 });
 
 /** Opens a page, and fails where it complains. */

@@ -3,9 +3,8 @@ import { readFile } from "node:fs/promises";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { describe, expect, test, vi } from "vitest";
 import type { GalleryResult } from "../../src/analysis/result.ts";
-import { publishGallery } from "../../src/publish/publishgallery.ts";
 import { inventFlags, survey, surveyedGallery } from "../publish/surveyed.ts";
-import { openRoom } from "./room.ts";
+import { openRoom, publishKept } from "./room.ts";
 import type { SiteServer } from "./server.ts";
 import { listViolations } from "./violations.ts";
 
@@ -19,8 +18,8 @@ const many: GalleryResult = {
 };
 
 const room = openRoom({
-  small: (folder) => publishGallery(surveyedGallery, folder, { keepOut: [] }),
-  large: (folder) => publishGallery(many, folder, { keepOut: [] }),
+  small: (folder) => publishKept(surveyedGallery, folder),
+  large: (folder) => publishKept(many, folder),
 });
 
 async function open<T>(

@@ -1,4 +1,4 @@
-import { access, cp, mkdtemp, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+import { access, mkdtemp, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
@@ -17,7 +17,6 @@ const bad = {
   "content/studies/bad/original.svg": drawing,
 };
 
-/** What one build of the content keeps: the others find it, so that the figures of one study are not made thirty times. */
 let built = "";
 let first: Run;
 beforeAll(async () => {
@@ -26,13 +25,6 @@ beforeAll(async () => {
   first = await run(built, "publish");
 });
 afterAll(() => rm(built, { recursive: true, force: true }));
-
-/** A folder of its own, in which the content was measured before. */
-async function makeMeasured(files: typeof content): Promise<string> {
-  const root = await makeFolder(files);
-  await cp(join(built, ".cache"), join(root, ".cache"), { recursive: true });
-  return root;
-}
 
 // By hand, from the sRGB curve and 5 + 80 · Y: #7a1020 has Y = 0.2126 · 0.1946 + 0.7152 · 0.0052 + 0.0722 · 0.0144 = 0.0461
 // and reflects 8.69 %; #f4c430 has Y = 0.1923 + 0.3948 + 0.0021 = 0.5892 and reflects 52.14 %; white reflects 85 %.
@@ -48,7 +40,7 @@ test("a gallery is published, with a line for each study and where to look", asy
 });
 
 test("a bad study is left out and named, the others are published, status 1", async () => {
-  const root = await makeMeasured({ ...content, ...bad });
+  const root = await makeFolder({ ...content, ...bad });
   const { status, data, messages } = await runHere(root, "publish", "content", "--out", "site");
   expect(status).toBe(1);
   expect(data).toContain("open site/index.html");
@@ -59,7 +51,7 @@ test("a bad study is left out and named, the others are published, status 1", as
 });
 
 test("with --strict nothing is published where there is an error", async () => {
-  const root = await makeMeasured({ ...content, ...bad });
+  const root = await makeFolder({ ...content, ...bad });
   const { status, data, messages } = await runHere(root, "publish", "--strict");
   expect([status, data]).toEqual([1, ""]);
   expect(messages).toContain("Nothing was published: 1 error, 0 warnings.");
@@ -67,7 +59,7 @@ test("with --strict nothing is published where there is an error", async () => {
 });
 
 test("a draft is published only when asked for", async () => {
-  const root = await makeMeasured({
+  const root = await makeFolder({
     ...content,
     "content/studies/ferry/study.md": writeStudy("status: draft"),
   });
@@ -76,7 +68,7 @@ test("a draft is published only when asked for", async () => {
 });
 
 test("a folder that holds somebody's files is not written to", async () => {
-  const root = await makeMeasured({ ...content, "mine/letter.txt": "x" });
+  const root = await makeFolder({ ...content, "mine/letter.txt": "x" });
   const { status, data, messages } = await runHere(root, "publish", "--out", "mine");
   expect([status, data]).toEqual([2, ""]);
   expect(messages).toContain("mine");
@@ -84,7 +76,7 @@ test("a folder that holds somebody's files is not written to", async () => {
 });
 
 test("with --force it is, and what was in it is kept and named", async () => {
-  const root = await makeMeasured({ ...content, "mine/letter.txt": "x" });
+  const root = await makeFolder({ ...content, "mine/letter.txt": "x" });
   const { status, messages } = await runHere(root, "publish", "--out", "mine", "--force");
   expect([status, messages]).toEqual([
     0,
@@ -95,7 +87,8 @@ test("with --force it is, and what was in it is kept and named", async () => {
 });
 
 test("of two builds at once the second says for whom it waits, and both publish", async () => {
-  const root = await makeFolder(content);
+  // With a cache of their own, which holds nothing yet, both are at work long enough to meet.
+  const root = await makeFolder({ ...content, ".cache/mine.txt": "" });
   const both = await Promise.all([run(root, "publish"), run(root, "publish")]);
   expect(both.map(({ status }) => status)).toEqual([0, 0]);
   const waited = both.filter(({ messages }) => messages !== "");
@@ -125,7 +118,7 @@ test.each([
   ["no YAML", "title: [\n"],
   ["a value that is none", "language: English, British\n"],
 ])("a gallery is not published over itself with %s in its settings", async (_, settings) => {
-  const root = await makeMeasured(content);
+  const root = await makeFolder(content);
   await runHere(root, "publish");
   const before = await readFile(join(root, "published/index.html"), "utf8");
   await writeFile(join(root, "content/gallery.yaml"), settings);
@@ -142,7 +135,7 @@ test.each([
 });
 
 test("an output inside the content, asked for from within it, is refused with a folder that would do", async () => {
-  const root = await makeMeasured(content);
+  const root = await makeFolder(content);
   const { status, messages } = await runHere(join(root, "content"), "publish", "--out", "other");
   expect(status).toBe(2);
   expect(messages).toContain("Type, for example: --out ../my-site");
@@ -150,7 +143,7 @@ test("an output inside the content, asked for from within it, is refused with a 
 });
 
 test("an empty gallery is not published over one with studies", async () => {
-  const root = await makeMeasured(content);
+  const root = await makeFolder(content);
   await runHere(root, "publish");
   const before = await readFile(join(root, "published/index.html"), "utf8");
   await writeFile(join(root, "content/studies/ferry/study.md"), writeStudy("status: x"));
@@ -168,7 +161,7 @@ test("an empty gallery is not published over one with studies", async () => {
 });
 
 test("a file in the place of the folder is kept, and the advice is given once", async () => {
-  const root = await makeMeasured({ ...content, mine: "x" });
+  const root = await makeFolder({ ...content, mine: "x" });
   const { status, messages } = await runHere(root, "publish", "--out", "mine");
   expect(status).toBe(2);
   expect(messages.match(/another/g)).toHaveLength(1);
@@ -177,7 +170,7 @@ test("a file in the place of the folder is kept, and the advice is given once", 
 
 test("with --strict a warning is enough, and without it the gallery is published", async () => {
   const warned = { ...content, "content/studies/ferry/study.md": `${writeStudy()}\n![a bell](bell.png)\n` };
-  const root = await makeMeasured(warned);
+  const root = await makeFolder(warned);
   const strict = await runHere(root, "publish", "--strict");
   expect([strict.status, strict.data]).toEqual([1, ""]);
   expect(strict.messages).toContain("Nothing was published: 0 errors, 1 warning.");
@@ -200,7 +193,7 @@ test("in the content folder itself the site goes to published in it, and nowhere
 });
 
 test("a study that moved leaves pages at its old address", async () => {
-  const root = await makeMeasured({
+  const root = await makeFolder({
     ...content,
     "content/studies/ferry/study.md": writeStudy("formerly: [old-ferry]"),
   });
@@ -219,7 +212,7 @@ test("over the seasons: a study is renamed, one breaks and stays as it was, one 
     [`content/studies/${slug}/study.md`]: writeStudy(`symbolism: The ${slug}.`),
     [`content/studies/${slug}/original.svg`]: drawing,
   });
-  const root = await makeMeasured({ ...content, ...copy("lamp"), ...copy("mill") });
+  const root = await makeFolder({ ...content, ...copy("lamp"), ...copy("mill") });
   const at = (file: string) => join(root, file);
   const page = (address: string) => readFile(at(`published${address}index.html`), "utf8");
   expect((await runHere(root, "publish")).status).toBe(0);
@@ -273,7 +266,7 @@ test("over the seasons: a study is renamed, one breaks and stays as it was, one 
 });
 
 test("pages of a site that somebody else made do not stay", async () => {
-  const root = await makeMeasured({ ...content, ...bad });
+  const root = await makeFolder({ ...content, ...bad });
   await writeFile(join(root, "content/studies/bad/study.md"), writeStudy("tags: [quay]"));
   await runHere(root, "publish");
   await rm(join(root, ".counterchange-published"), { recursive: true });
@@ -286,7 +279,7 @@ test("pages of a site that somebody else made do not stay", async () => {
 });
 
 test("with --strict nothing is published while the list lacks an address; drafts are not listed", async () => {
-  const root = await makeMeasured({ ...content, "content/addresses.txt": "/\n" });
+  const root = await makeFolder({ ...content, "content/addresses.txt": "/\n" });
   const { status, messages } = await runHere(root, "publish", "--strict");
   expect(status).toBe(1);
   expect(messages).toMatch(

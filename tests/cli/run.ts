@@ -5,6 +5,7 @@ import { join } from "node:path";
 import { main } from "../../src/cli/main.ts";
 import { spellCommands } from "../../src/cli/text/invocation.ts";
 import { createTerminal } from "../../src/cli/text/terminal.ts";
+import { shareKept } from "../kept.ts";
 
 export const start = join(import.meta.dirname, "../../src/cli/start.mjs");
 
@@ -18,31 +19,49 @@ export interface Run {
 }
 
 export function run(folder: string, ...words: readonly string[]): Promise<Run> {
-  return new Promise((resolve) => {
-    execFile(
-      process.execPath,
-      [start, ...words],
-      { cwd: folder, timeout: 60_000, env: { ...process.env, ...asScript } },
-      (error, data, messages) => {
-        const code = error?.code;
-        resolve({ status: error === null ? 0 : typeof code === "number" ? code : -1, data, messages });
-      },
-    );
-  });
+  return execute(folder, process.execPath, [start, ...words], asScript);
+}
+
+/** Runs a program to its end; what it keeps it shares with the other commands of the tests. */
+function execute(
+  cwd: string,
+  file: string,
+  words: readonly string[],
+  more: Readonly<Record<string, string>> = {},
+): Promise<Run> {
+  return shareKept(
+    cwd,
+    (kept) =>
+      new Promise((resolve) => {
+        const env = { ...process.env, ...more, ...kept };
+        execFile(file, words, { cwd, timeout: 120_000, env }, (error, data, messages) => {
+          const code = error?.code;
+          resolve({ status: error === null ? 0 : typeof code === "number" ? code : -1, data, messages });
+        });
+      }),
+  );
 }
 
 /**
  * Runs a command in this process, for what it makes and says and not for how it starts and ends: in a third of the time.
  * One at a time: the working folder is that of the process.
  */
-export async function runHere(folder: string, ...words: readonly string[]): Promise<Run> {
+export function runHere(folder: string, ...words: readonly string[]): Promise<Run> {
+  return shareKept(folder, (kept) => runWith(folder, words, { ...asScript, ...kept }));
+}
+
+async function runWith(
+  folder: string,
+  words: readonly string[],
+  environment: Readonly<Record<string, string>>,
+): Promise<Run> {
   const said = { data: "", messages: "" };
   const keep = (kind: keyof typeof said) => ({
     write: (text: string) => {
       said[kind] += text;
     },
   });
-  const putBack = actAsStarted(folder);
+  const putBack = actAsStarted(folder, environment);
   try {
     const terminal = createTerminal(keep("data"), keep("messages"), process.env);
     const message = (text: string) => terminal.message(spellCommands(text));
@@ -54,12 +73,12 @@ export async function runHere(folder: string, ...words: readonly string[]): Prom
 }
 
 /** Makes this process look as one that was started by `run`; what is returned undoes that. */
-function actAsStarted(folder: string): () => void {
+function actAsStarted(folder: string, environment: Readonly<Record<string, string>>): () => void {
   const [before, script = ""] = [process.cwd(), process.argv[1]];
-  const own = Object.keys(asScript).map((name) => [name, process.env[name]] as const);
+  const own = Object.keys(environment).map((name) => [name, process.env[name]] as const);
   process.chdir(folder);
   process.argv[1] = start;
-  Object.assign(process.env, asScript);
+  Object.assign(process.env, environment);
   return () => {
     process.chdir(before);
     process.argv[1] = script;
@@ -73,17 +92,7 @@ function actAsStarted(folder: string): () => void {
 /** Runs a line as a shell does, with `counterchange` as the command. */
 export function runShell(folder: string, line: string): Promise<Run> {
   const define = `counterchange() { "${process.execPath}" "${start}" "$@"; }`;
-  return new Promise((resolve) => {
-    execFile(
-      "bash",
-      ["-c", `${define}\n${line}`],
-      { cwd: folder, timeout: 120_000 },
-      (error, data, messages) => {
-        const code = error?.code;
-        resolve({ status: error === null ? 0 : typeof code === "number" ? code : -1, data, messages });
-      },
-    );
-  });
+  return execute(folder, "bash", ["-c", `${define}\n${line}`]);
 }
 
 /** The processes that have `folder` as their working folder (Linux: as /proc says). */

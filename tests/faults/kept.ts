@@ -2,7 +2,7 @@
 // site is another.
 import { copyFile, mkdir, open, readdir, readFile, rm, stat, truncate, writeFile } from "node:fs/promises";
 import path from "node:path";
-import { openStore } from "../../src/analysis/store/resultstore.ts";
+import { openStore, type Store } from "../../src/analysis/store/resultstore.ts";
 import { buildSite } from "../../src/publish/buildsite.ts";
 import { listEdits } from "./edits.ts";
 import { type Content, makeContent, writeContent } from "./gallery.ts";
@@ -39,9 +39,10 @@ async function buildWarm(
   return { digest: checkWhole(warmSite), hits: readHits() };
 }
 
-async function buildCold({ content, coldSite }: Bench): Promise<string> {
+/** Returns the digest of what is published without the cache; `sound`: a store that nothing was done to. */
+async function buildCold({ content, coldSite }: Bench, sound: Store | undefined): Promise<string> {
   await rm(coldSite, { recursive: true, force: true });
-  await buildSite(content, coldSite);
+  await buildSite(content, coldSite, { store: sound });
   return checkWhole(coldSite);
 }
 
@@ -74,12 +75,12 @@ const damages: Readonly<Record<string, Deed>> = {
 };
 
 /** Damages one, some or all entries, builds, and compares with what a build without the cache gives. */
-export async function runDamages(room: string, tries: number, seed: number): Promise<Tally> {
+export async function runDamages(room: string, tries: number, seed: number, sound?: Store): Promise<Tally> {
   const random = makeRandom(seed);
   const bench = benchIn(room);
   const memory = new Memory();
   await writeContent(bench.content, makeContent());
-  const expected = await buildCold(bench);
+  const expected = await buildCold(bench, sound);
   await buildWarm(bench, memory);
   const lost: string[] = [];
   const pictures = (await readdir(bench.warmSite, { recursive: true })).filter((name) => /\.png$/.test(name));
@@ -137,6 +138,7 @@ export async function runEdits(
   sequences: number,
   seed: number,
   onSequence?: (done: number) => void,
+  sound?: Store,
 ): Promise<Tally> {
   const random = makeRandom(seed);
   const bench = benchIn(room);
@@ -162,7 +164,7 @@ export async function runEdits(
       counts.worked += hits.worked;
     }
     counts.edits += length;
-    if (warm !== (await buildCold(bench)))
+    if (warm !== (await buildCold(bench, sound)))
       lost.push(`after ${trail.join(", ")}: other bytes than a clean build`);
     onSequence?.(done + 1);
   }

@@ -21,6 +21,8 @@ export interface KillOptions {
   readonly kills: number;
   readonly seed: number;
   readonly way?: Way;
+  /** Where the builds keep, the key beside it; default a folder in `room`. */
+  readonly cache?: string;
   readonly onKill?: (done: number) => void;
 }
 
@@ -94,10 +96,10 @@ export function judgeEnd({ status, signal }: End, phase: Phase): string | undefi
  * began to write or to swap, or before a random call to the disk. What is published is checked after each, and read all the
  * time by another process. At last a build is left alone, and the workshop must be clean.
  */
-export async function runKills({ room, kills, seed, way = "exchange", onKill }: KillOptions): Promise<Tally> {
+export async function runKills(options: KillOptions): Promise<Tally> {
+  const { room, kills, seed, way = "exchange", cache = path.join(room, "cache"), onKill } = options;
   const random = makeRandom(seed);
   const site = path.join(room, "_site");
-  const cache = path.join(room, "cache");
   const variants = await makeModels(room, cache);
   const digests = variants.map(({ model }) => checkWhole(model));
   const programs = path.join(room, "programs");

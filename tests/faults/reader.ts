@@ -7,6 +7,7 @@ import { failSystem } from "./system.ts";
 export interface Order {
   readonly content: string;
   readonly site: string;
+  readonly cache: string;
   /** What cannot be read: with all that is in it. Without a code the system itself refuses. */
   readonly path: string;
   readonly code?: string;
@@ -20,7 +21,7 @@ export interface Answer {
   readonly said: string;
 }
 
-async function build({ content, site, path, code }: Order): Promise<Answer> {
+async function build({ content, site, cache, path, code }: Order): Promise<Answer> {
   let [failed, said] = [0, ""];
   const hear = (text: string) => {
     said += `${text}\n`;
@@ -38,7 +39,7 @@ async function build({ content, site, path, code }: Order): Promise<Answer> {
         failed += 1;
       },
     },
-    () => main(["publish", content, "--out", site, "--cache", "off"], output),
+    () => main(["publish", content, "--out", site, "--cache", cache], output),
   );
   return { failed, status: value ?? -1, said: error === undefined ? said : `${said}${error}` };
 }

@@ -3,6 +3,7 @@
 import { type ChildProcess, fork } from "node:child_process";
 import { chmod, chown, cp, readdir, rm, stat } from "node:fs/promises";
 import path from "node:path";
+import type { Store } from "../../src/analysis/store/resultstore.ts";
 import { buildSite } from "../../src/publish/buildsite.ts";
 import { translateModules } from "./child.ts";
 import { makeContent, writeContent } from "./gallery.ts";
@@ -39,12 +40,13 @@ type Way = "EIO" | "EACCES" | undefined;
 export async function runUnreadable(
   room: string,
   only: readonly string[] = targets.map((t) => t.path),
+  store?: Store,
 ): Promise<Tally> {
   const lost: string[] = [];
   const counts = { tried: 0, published: 0, whole: 0 };
   let skipped = "";
   await writeContent(path.join(room, "content"), makeContent());
-  await buildSite(path.join(room, "content"), path.join(room, "model/_site"));
+  await buildSite(path.join(room, "content"), path.join(room, "model/_site"), { store });
   // Where the system cannot be made to refuse, its word for it is made up.
   const programs = path.join(room, "programs");
   await translateModules(programs, ["reader"]);
@@ -97,7 +99,11 @@ async function tryOnce(room: string, reader: ChildProcess, target: Target, way: 
   const before = checkWhole(site);
   const unreadable = path.join(content, target.path).replace(/\/$/, "");
   const { mode } = await stat(unreadable);
-  const order: Order = { content, site, path: unreadable, ...(way === undefined ? {} : { code: way }) };
+  const cache = path.join(room, "cache");
+  const order: Order = {
+    ...{ content, site, cache, path: unreadable },
+    ...(way === undefined ? {} : { code: way }),
+  };
   if (way === undefined) await give(room, nobody);
   if (way === undefined) await chmod(unreadable, 0);
   try {

@@ -14,7 +14,7 @@ import { mostColours } from "../../src/analysis/drawing/smallcolour.ts";
 import type { StudyResult } from "../../src/analysis/result.ts";
 import { here } from "../analysis/here.ts";
 import { gallery, study } from "../publish/sample.ts";
-import { sample } from "../sample.ts";
+import { isWhole } from "../sample.ts";
 import { growing } from "./budget.ts";
 
 vi.setConfig({ testTimeout: 240_000 });
@@ -29,16 +29,17 @@ async function analyse(svg: string, replace: string) {
   return measureStudy(here, asked, Buffer.from(svg), gallery);
 }
 
-/** Makes the files of a study, of its edges' crops every eighth, and tries two of each kind. Link pictures of edges differ in their words alone: two are enough. */
+/** Characters of a drawing of which two files of each kind are made; of smaller ones all, and of all by `npm run whole`. */
+const large = 40_000;
+
+/** Makes the files of a study, and tries two of each kind. Link pictures of edges differ in their words alone: two are enough. */
 async function tryAndMake(result: StudyResult) {
   const files = listDrawn(result, gallery);
   const isTried = files.map(
     ({ recipe }, index) => files.slice(0, index).filter((one) => one.recipe.kind === recipe.kind).length < 2,
   );
-  const crops = sample(files.filter(({ recipe }) => recipe.kind === "crop"), 8);
-  const made = files.filter((file, index) =>
-    file.recipe.kind === "link" ? isTried[index] : file.recipe.kind !== "crop" || isTried[index] || crops.includes(file),
-  );
+  const isLarge = result.drawings.original.length > large && !isWhole;
+  const made = files.filter(({ recipe }, index) => isTried[index] || (recipe.kind !== "link" && !isLarge));
   const tried = files.filter((_, index) => isTried[index]);
   return {
     files,

@@ -6,6 +6,7 @@ import { OutputError } from "../../src/publish/folder/diskfailure.ts";
 import { lastGoodNote } from "../../src/words/movedphrase.ts";
 import { makeContent, makeLargerContent, writeContent, writeStudy } from "../faults/gallery.ts";
 import { checkWhole, readListed } from "../faults/whole.ts";
+import { openKept } from "../kept.ts";
 import { makeRoom } from "./room.ts";
 
 const pathsOf = (site: string) => readListed(site).files.map((file) => file.path);
@@ -14,14 +15,14 @@ test("a content folder is published whole, a bad study named, its last good page
   const room = await makeRoom();
   const [content, site] = [path.join(room, "content"), path.join(room, "_site")];
   await writeContent(content, makeLargerContent());
-  const first = await buildSite(content, site);
+  const first = await buildSite(content, site, { store: await openKept() });
   expect([first.result.studies.length, first.swapped]).toEqual([3, { way: "renamed" }]);
   checkWhole(site);
   expect(pathsOf(site)).toContain("studies/slack-water/index.html");
 
   const bad = writeStudy({ title: "Bad", replace: "#123456", change: "#ffffff" });
   await writeContent(content, { ...makeContent(), "studies/low-tide/study.md": bad });
-  const second = await buildSite(content, site);
+  const second = await buildSite(content, site, { store: await openKept() });
   expect(
     second.result.problems.map(({ file, severity }) => [path.relative(content, file), severity]),
   ).toContainEqual(["studies/low-tide/study.md", "error"]);

@@ -14,14 +14,27 @@ export async function makeFile(file: SiteFile | DrawnFile): Promise<string | Uin
   return value[0];
 }
 
+/** Makes files by the same recipe once: the studies of a large sample have one drawing. */
+function makeOnce(): typeof makeFile {
+  const made = new Map<string, Promise<string | Uint8Array>>();
+  return (file) => {
+    if ("make" in file) return makeFile(file);
+    const key = JSON.stringify(file.recipe);
+    const found = made.get(key) ?? makeFile(file);
+    made.set(key, found);
+    return found;
+  };
+}
+
 /** Makes every file; returns its bytes by path. */
 export async function makeAll(
   files: readonly (SiteFile | DrawnFile)[],
 ): Promise<ReadonlyMap<string, Buffer>> {
   const made = new Map<string, Buffer>();
+  const make = makeOnce();
   for (const file of files) {
     if (made.has(file.path)) throw new Error(`${file.path} is there twice`);
-    made.set(file.path, Buffer.from((await makeFile(file)) as string));
+    made.set(file.path, Buffer.from((await make(file)) as string));
   }
   return made;
 }
