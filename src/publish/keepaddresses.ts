@@ -12,7 +12,7 @@ import {
   tooManyAddresses,
 } from "../content/folder/addressfile.ts";
 import { isAddress } from "../content/folder/addressline.ts";
-import { showFolder } from "../content/folder/loadgallery.ts";
+import { loadSettings, showFolder } from "../content/folder/loadgallery.ts";
 import { compareText, type Problem, report } from "../problem/problem.ts";
 import { quoteText } from "../problem/quote.ts";
 import { listPages, type StandingSite } from "./folder/standingsite.ts";
@@ -48,11 +48,22 @@ export async function keepAddresses(
   return undefined;
 }
 
-/** Begins the list where there is none yet, with the pages of the site that stands: they are published. */
+/**
+ * Begins the list where there is none yet, with the pages of the site that stands if it is of this gallery, by its title: they
+ * are published. Two galleries may be published to one folder in turn.
+ */
 export async function beginAddresses(contentDir: string, standing: StandingSite | undefined): Promise<void> {
   const isThere = (await kindOf(path.join(contentDir, addressFile))) !== undefined;
   if (isThere || standing === undefined || (await kindOf(contentDir)) !== "folder") return;
+  const { value: gallery } = await loadSettings(contentDir);
+  if ((await readTitle(standing)) !== gallery.title) return;
   await keepAddresses(contentDir, new Map(listPages(standing.paths).map((address) => [address, {}])));
+}
+
+/** The title that the data of a site have, which this program wrote; undefined where there are none. */
+async function readTitle(standing: StandingSite): Promise<unknown> {
+  const bytes = await standing.read("studies.json");
+  return bytes && JSON.parse(Buffer.from(bytes).toString("utf8")).title;
 }
 
 /** Returns the warning `address/lacking` where a list that is kept has not all of `published`. */

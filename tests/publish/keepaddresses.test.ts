@@ -53,12 +53,21 @@ test("a list that is kept has to have every address; where there is none nothing
   });
 });
 
-test("a list begins with the site that stands, once; no content folder is made for it", async () => {
-  const standing = { paths: ["index.html", "studies/a/index.html", "feed.xml"], read: async () => undefined };
+test("a list begins with the site that stands, once, if it is of the gallery; no content folder is made for it", async () => {
+  const titled = (title: string) => ({
+    paths: ["index.html", "studies/a/index.html", "feed.xml"],
+    read: async (file: string) =>
+      file === "studies.json" ? Buffer.from(JSON.stringify({ title })) : undefined,
+  });
+  const standing = titled("Flags of the Sound");
   const root = await makeFolder({});
   await beginAddresses(path.join(root, "content"), standing);
   await beginAddresses(root, undefined);
   expect(await readdir(root)).toEqual([]);
+  await writeFile(path.join(root, "gallery.yaml"), "title: Flags of the Sound\n");
+  await beginAddresses(root, titled("Flags of the Tessary Isles"));
+  await beginAddresses(root, { ...standing, read: async () => undefined });
+  expect(await readdir(root)).toEqual(["gallery.yaml"]);
   await beginAddresses(root, standing);
   const text = await readFile(path.join(root, addressFile), "utf8");
   expect(text).toMatch(/\n\/\n\/studies\/a\/\n$/);

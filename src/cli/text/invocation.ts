@@ -12,13 +12,15 @@ export interface Start {
  * Returns the words that start the command: `counterchange` where it is installed, `npx counterchange` where it is a part of
  * the folder's own packages, `npm run -s cli --` in a checkout, `node path/start.mjs` else.
  *
- * Source: npm's documentation of scripts, for `npm_command` and `npm_lifecycle_event`.
+ * Source: npm's documentation of scripts, for `npm_command` and `npm_lifecycle_event`; npm 10 says `run-script`, npm 11.19 `run`
+ * (seen).
  */
 export function nameInvocation({ script, folder, env }: Start): string {
   // The path decides first: variables of npm are passed on to whatever a script of another package starts.
   if (script.split(sep).includes("node_modules")) return "npx counterchange";
   if (basename(script) !== "start.mjs") return "counterchange";
-  if (env["npm_command"] === "run-script" && env["npm_lifecycle_event"] === "cli") return "npm run -s cli --";
+  const isScript = /^run(?:-script)?$/.test(env["npm_command"] ?? "");
+  if (isScript && env["npm_lifecycle_event"] === "cli") return "npm run -s cli --";
   const near = relative(folder, script);
   return `node ${quoteWord(near.length < script.length ? near : script)}`;
 }

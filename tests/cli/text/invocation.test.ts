@@ -10,6 +10,7 @@ test.each([
     { npm_command: "run-script", npm_lifecycle_event: "cli" },
     "npm run -s cli --",
   ],
+  ["the same by npm 11", start, { npm_command: "run", npm_lifecycle_event: "cli" }, "npm run -s cli --"],
   [
     "in a checkout, by npm run build",
     start,
