@@ -1,5 +1,6 @@
 // Where the two open collections of real drawings lie: flag-icons (4x3 and 1x1) and svg-country-flags. 798 files.
 import { readdirSync } from "node:fs";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const modules = fileURLToPath(new URL("../../node_modules/", import.meta.url));
@@ -22,4 +23,12 @@ export function listCollection(): readonly CollectionFile[] {
         path: `${modules}${folder}/${name}`,
       })),
   );
+}
+
+/** Returns the drawings below any folder, by path. */
+export function listFolder(folder: string): readonly CollectionFile[] {
+  return readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .filter((name) => name.endsWith(".svg"))
+    .sort()
+    .map((name) => ({ name, path: join(folder, name) }));
 }
