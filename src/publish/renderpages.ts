@@ -33,6 +33,7 @@ const templates: Readonly<Record<keyof SiteView, string>> = {
   survey: "survey",
   method: "method",
   rules: "rules",
+  takePart: "takepart",
   missing: "missing",
 };
 

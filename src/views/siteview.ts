@@ -14,6 +14,7 @@ import { rankGains } from "./front/gainchart.ts";
 import { findGone, type GoneAddress } from "./goneaddress.ts";
 import { type MethodPage, presentMethod } from "./method/method.ts";
 import { type Frame, presentFrame } from "./pageframe.ts";
+import { presentTakePart, type TakePartPage } from "./part/takepart.ts";
 import { type MovedPage, presentGone, presentLoneTags, presentMoved } from "./redirectpage.ts";
 import { presentRules, type RulesPage } from "./rules/rulespage.ts";
 import { presentSeries, type SeriesPage } from "./series/seriespage.ts";
@@ -56,6 +57,8 @@ export interface SharedPages {
   readonly survey: SurveyPage;
   readonly method: MethodPage;
   readonly rules: RulesPage;
+  /** One, or none where the gallery takes no answers. */
+  readonly takePart: readonly TakePartPage[];
   readonly missing: { readonly frame: Frame };
 }
 
@@ -148,6 +151,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
       survey: presentSurvey(result, format),
       method: presentMethod(result, format),
       rules: presentRules(gallery, format),
+      takePart: presentTakePart(gallery, format),
       missing: { frame: presentMissing(gallery, base, format) },
     }),
   };

@@ -48,7 +48,7 @@ export function Document({
           />
         ))}
         <link rel="stylesheet" href={frame.links.styles} />
-        {(layout === "method" || layout === "rules") && (
+        {/^(?:method|rules|takepart)$/.test(layout) && (
           <link rel="stylesheet" href={frame.links.methodStyles} />
         )}
         <script src={frame.links.script} defer />
