@@ -39,6 +39,7 @@ export function compile() {
     try {
       runCompiler(fresh);
       for (const [name, bytes] of sources) if (plain.test(name)) put(join(fresh, name), bytes);
+      bundle(fresh);
       // Who saves a file meanwhile has it compiled too.
       if (digestOf(readSources()) !== digest) continue;
       bring(fresh, digest);
@@ -100,6 +101,28 @@ function runCompiler(folder) {
     throw Object.assign(new Error(`a source cannot be compiled.\n${stdout}${stderr}`.trimEnd()), {
       code: "SOURCE",
     });
+}
+
+/** The script that measures in a page: with the modules that it imports in one file. */
+function bundle(folder) {
+  const name = "templates/client/takepart.js";
+  const { buildSync } = createRequire(import.meta.url)("esbuild");
+  try {
+    buildSync({
+      entryPoints: [join(home, name)],
+      outfile: join(folder, name),
+      allowOverwrite: true,
+      bundle: true,
+      minify: true,
+      format: "iife",
+      target: "es2022",
+      charset: "utf8",
+      logLevel: "silent",
+    });
+  } catch (error) {
+    throw Object.assign(new Error(`a script cannot be bundled.\n${error.message}`), { code: "SOURCE" });
+  }
+  rmSync(join(folder, "templates/client/drawing.js"));
 }
 
 /**

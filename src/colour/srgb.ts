@@ -1,13 +1,11 @@
-// Floor 1. The curve between a byte of sRGB and linear light, once for colours and pictures alike.
-import culori from "culori/require";
-
-const { convertRgbToLrgb } = culori;
+// Floor 1. The curve between a byte of sRGB and linear light, once for colours and pictures alike. No library: a page of the
+// site loads it too.
 
 /** Linear light, 0 to 1, of each byte. Source: IEC 61966-2-1; WCAG 2.2, definition of relative luminance. */
-export const linearOfByte = Float64Array.from(
-  { length: 256 },
-  (_, byte) => convertRgbToLrgb({ r: byte / 255, g: 0, b: 0 }).r,
-);
+export const linearOfByte = Float64Array.from({ length: 256 }, (_, byte) => {
+  const encoded = byte / 255;
+  return encoded <= 0.04045 ? encoded / 12.92 : ((encoded + 0.055) / 1.055) ** 2.4;
+});
 
 /** The nearest byte of linear light 0 to 1. Source: IEC 61966-2-1. */
 export function encodeByte(linear: number): number {

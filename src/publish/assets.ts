@@ -1,13 +1,16 @@
 // Floor 9. The files every page shares: styles, fonts and their licence, the script for pages opened from a disk.
 import path from "node:path";
-import { listOwn, readOwn } from "../content/disk/packagefile.ts";
+import { listOwn, programFolder, readOwn } from "../content/disk/packagefile.ts";
 import { type Face, faces, findFontFolder, formatFaces } from "../views/fontface.ts";
 import { fileOf, type SiteFile } from "./folder/sitefile.ts";
 import { collectLettering, type Lettering, lettersOf } from "./fonts/lettering.ts";
 import { subsetFont, wholeFont } from "./fonts/subset.ts";
 
-/** For pages opened from a disk; for words that are looked for in lists and survey; for lists; for a study; for its pair; for its steps; for the survey; for the vote; for the rules. */
-const scripts = [
+/** Imports code of the floors below, so it is as `cli/compile.mjs` bundled it, wherever the other templates come from. */
+const bundled = "takepart.js";
+
+/** For pages opened from a disk; for words that are looked for in lists and survey; for lists; for a study; for its pair; for its steps; for the survey; for the vote; for the rules; to take part. */
+const scripts: readonly string[] = [
   "local.js",
   "find.js",
   "list.js",
@@ -17,6 +20,7 @@ const scripts = [
   "survey.js",
   "vote.js",
   "rules.js",
+  bundled,
 ];
 
 /** Order matters: later sheets build on earlier ones. */
@@ -43,8 +47,8 @@ const styleOrder = [
   "vote",
   "print",
 ];
-/** What only the pages of method and rules and a gallery's own pages need: no study page waits for it. */
-const explaining: readonly string[] = ["method", "rules", "own"];
+/** What only the pages of method, rules and taking part, and a gallery's own pages need: no study page waits for it. */
+const explaining: readonly string[] = ["method", "rules", "own", "takepart"];
 
 /**
  * The files of `assets/`, from the templates at `templatesDir`, with every font there is: any page can be shown with them.
@@ -59,7 +63,7 @@ export async function readLettering(templatesDir: string, pages: readonly SiteFi
   const texts = await Promise.all(pages.map(async (page) => String(await page.make())));
   const written = await Promise.all([
     joinStyles(templatesDir, [...styleOrder, ...explaining]),
-    ...scripts.map((file) => readText(path.join(templatesDir, "client", file))),
+    ...scripts.map((file) => readText(findScript(templatesDir, file))),
   ]);
   return collectLettering(texts, written);
 }
@@ -88,12 +92,15 @@ function listWith(
       async () => `${formatFaces(used)}\n${await joinStyles(templatesDir, styleOrder)}`,
     ),
     fileOf("assets/method.css", () => joinStyles(templatesDir, explaining)),
-    ...scripts.map((file) =>
-      fileOf(`assets/${file}`, () => readOwn(path.join(templatesDir, "client", file))),
-    ),
+    ...scripts.map((file) => fileOf(`assets/${file}`, () => readOwn(findScript(templatesDir, file)))),
     ...fonts,
     fileOf("assets/fonts/OFL.txt", joinLicences),
   ];
+}
+
+function findScript(templatesDir: string, file: string): string {
+  const folder = file === bundled ? path.join(programFolder, "templates") : templatesDir;
+  return path.join(folder, "client", file);
 }
 
 async function joinStyles(templatesDir: string, names: readonly string[]): Promise<string> {

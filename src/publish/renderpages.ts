@@ -36,6 +36,7 @@ const templates: Readonly<Record<keyof SiteView, string>> = {
   method: "method",
   rules: "rules",
   pages: "own",
+  takePart: "takepart",
   missing: "missing",
 };
 

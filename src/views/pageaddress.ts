@@ -3,6 +3,7 @@ import type { GalleryResult, StudyResult } from "../analysis/result.ts";
 import type { Gallery } from "../content/study/study.ts";
 import { createFormat } from "../words/format.ts";
 import { listPlacedEdges } from "./edge/edgeaddress.ts";
+import { partPath } from "./pageframe.ts";
 import { presentLoneTags } from "./redirectpage.ts";
 import { formatSeriesPath } from "./series/seriespage.ts";
 import { formatMakerPath } from "./sheet/makerpage.ts";
@@ -36,8 +37,14 @@ export function listPages(view: Partial<SiteView>, { title: gallery }: Gallery):
   const foldered = [...inFolders, seriesShows, shelves, shelfIndexes, own].flatMap((pages) =>
     pages.map(({ folder, frame }) => [`/${folder}/`, frame.title] as const),
   );
-  const { studies = [], series = [], votes = [], front, survey, method, rules } = view;
-  const fixed = { "/": front, "/survey/": survey, "/method/": method, "/rules/": rules };
+  const { studies = [], series = [], votes = [], front, survey, method, rules, takePart } = view;
+  const fixed = {
+    "/": front,
+    "/survey/": survey,
+    "/method/": method,
+    "/rules/": rules,
+    [partPath]: takePart?.[0],
+  };
   const all = [
     ...foldered,
     ...studies.map(({ slug, frame }) => [formatStudyPath(slug), frame.title] as const),

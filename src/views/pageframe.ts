@@ -2,9 +2,13 @@
 import { findLicenceAddress } from "../content/study/licence.ts";
 import type { Gallery } from "../content/study/study.ts";
 import type { Format } from "../words/format.ts";
+import { partWords } from "../words/partwords.ts";
 import { formatCanonical, type Linker, linkFrom, linkUnder } from "./address.ts";
 import { faces } from "./fontface.ts";
 import { pagePolicy } from "./pagepolicy.ts";
+
+/** The site path of the page that tells how to propose a study. */
+export const partPath = "/take-part/";
 
 export interface Frame {
   readonly language: string;
@@ -40,6 +44,9 @@ export interface Frame {
     readonly surveyScript: string;
     readonly voteScript: string;
     readonly rulesScript: string;
+    readonly partScript: string;
+    /** Undefined where the gallery takes no answers. */
+    readonly takePart: { readonly text: string; readonly address: string } | undefined;
     readonly icon: string;
     readonly iconPng: string;
     /** None where the gallery has no address to follow. */
@@ -114,6 +121,8 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
       surveyScript: link("/assets/survey.js"),
       voteScript: link("/assets/vote.js"),
       rulesScript: link("/assets/rules.js"),
+      partScript: link("/assets/takepart.js"),
+      takePart: gallery.answer && { text: partWords.link, address: link(partPath) },
       icon: link("/assets/icon.svg"),
       iconPng: link("/assets/icon.png"),
       feeds: formatCanonical(gallery.address, "/") === undefined ? [] : linkFeeds(link),

@@ -13,10 +13,10 @@ const directives = [
   "connect-src 'self'",
   "base-uri 'none'",
   "form-action 'none'",
-  // No text becomes a script or its address, but through the one policy by which the front page asks for the words of a
-  // search. Last, because `preview` adds a policy of its own. Source: W3C, Trusted Types.
+  // No text becomes a script, its address or a document, but through the policy by which the front page asks for the words of
+  // a search, and the one by which `/take-part/` reads a drawing. Last, because `preview` adds a policy of its own. Source: W3C, Trusted Types.
   "require-trusted-types-for 'script'",
-  "trusted-types words",
+  "trusted-types words drawing",
 ];
 
 /** The policy of every page, as its meta element carries it. */
@@ -28,6 +28,7 @@ const pagePatterns = [
   "/survey/",
   "/method/",
   "/rules/",
+  "/take-part/",
   "/authors/",
   "/authors/:name/",
   "/tags/",

@@ -15,6 +15,7 @@ import { findGone, type GoneAddress } from "./goneaddress.ts";
 import { type MethodPage, presentMethod } from "./method/method.ts";
 import { type OwnPage, presentPages } from "./page/ownpage.ts";
 import { type Frame, presentFrame } from "./pageframe.ts";
+import { presentTakePart, type TakePartPage } from "./part/takepart.ts";
 import { type MovedPage, presentGone, presentLoneTags, presentMoved } from "./redirectpage.ts";
 import { presentRules, type RulesPage } from "./rules/rulespage.ts";
 import { presentSeries, type SeriesPage } from "./series/seriespage.ts";
@@ -58,6 +59,8 @@ export interface SharedPages {
   readonly method: MethodPage;
   readonly rules: RulesPage;
   readonly pages: readonly OwnPage[];
+  /** One, or none where the gallery takes no answers. */
+  readonly takePart: readonly TakePartPage[];
   readonly missing: { readonly frame: Frame };
 }
 
@@ -151,6 +154,7 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
       method: presentMethod(result, format),
       rules: presentRules(gallery, format),
       pages: presentPages(result, format),
+      takePart: presentTakePart(gallery, format),
       missing: { frame: presentMissing(gallery, base, format) },
     }),
   };

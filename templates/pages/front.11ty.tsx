@@ -51,6 +51,11 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
         </>
       )}
       <Nominate nominate={front.nominate} />
+      {front.frame.links.takePart && (
+        <p class="nominate">
+          <a href={front.frame.links.takePart.address}>{front.frame.links.takePart.text}</a>
+        </p>
+      )}
     </Document>
   );
 }

@@ -48,7 +48,7 @@ export function Document({
           />
         ))}
         <link rel="stylesheet" href={frame.links.styles} />
-        {["method", "rules", "own"].includes(layout) && (
+        {["method", "rules", "own", "takepart"].includes(layout) && (
           <link rel="stylesheet" href={frame.links.methodStyles} />
         )}
         <script src={frame.links.script} defer />

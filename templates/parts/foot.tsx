@@ -13,6 +13,12 @@ export function Foot({ frame }: { frame: Frame }): JSX.Element {
         differ: follow the local ones, and respect the licence of each drawing. See the{" "}
         <a href={frame.links.cautions}>cautions</a>, and for authors the{" "}
         <a href={frame.links.rules}>rules for studies and drawings</a>.
+        {frame.links.takePart && (
+          <>
+            {" "}
+            <a href={frame.links.takePart.address}>{frame.links.takePart.text}</a>
+          </>
+        )}
       </p>
       <p>
         {frame.society && `Published by ${frame.society}. `}

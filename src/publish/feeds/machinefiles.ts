@@ -6,6 +6,7 @@ import type { Gallery } from "../../content/study/study.ts";
 import { formatCanonical, locate } from "../../views/address.ts";
 import { orderStudies } from "../../views/front/card.ts";
 import { listStudyPages } from "../../views/pageaddress.ts";
+import { partPath } from "../../views/pageframe.ts";
 import { formatWords, wordsFile } from "../../views/searchwords.ts";
 import { formatSeriesPath } from "../../views/series/seriespage.ts";
 import { formatSheetPath } from "../../views/sheet/sheetpage.ts";
@@ -103,7 +104,7 @@ export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly 
 /** Every page that says where it stands; `lastmod` only where the study has a date. */
 function listPages(
   results: readonly StudyResult[],
-  { series, rivals, votes, shelfIndexes, shelves, pages }: View,
+  { series, rivals, votes, shelfIndexes, shelves, pages, takePart }: View,
   address: Address,
 ) {
   const studies = results.map(({ study: { slug, date } }) => ({
@@ -120,6 +121,7 @@ function listPages(
     { url: address(`${formatSeriesPath(slug)}show/`) },
     { url: address(formatSheetPath(formatSeriesPath(slug))) },
   ]);
+  const part = takePart.map(() => ({ url: address(partPath) }));
   const others = [...pages, ...rivals, ...shelfIndexes, ...shelves].map(({ folder }) => ({
     url: address(`/${folder}/`),
   }));
@@ -128,6 +130,7 @@ function listPages(
     { url: address("/survey/") },
     { url: address("/method/") },
     { url: address("/rules/") },
+    ...part,
     ...lessons,
     ...votes.map(({ slug }) => ({ url: address(formatVotePath(slug)) })),
     ...studies,
