@@ -8,7 +8,7 @@ import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { listFiles } from "../../src/publish/folder/manifest.ts";
 import { demoBase as base, openDemo } from "../demo.ts";
-import { sample } from "../sample.ts";
+import { isWhole, sample } from "../sample.ts";
 import { launchBrowser } from "./browser.ts";
 import { emptyGallery, oddGallery } from "./gallery.ts";
 import { openRoom, publishKept } from "./room.ts";
@@ -122,10 +122,10 @@ const pages: readonly [(typeof sites)[number], string][] = [
 /** An address without the names of one study, series, flag, author or edge: pages of a kind have one template. */
 const kindOf = (address: string): string =>
   address.replace(/\?.*/, "").replace(/(studies|series|flags|authors|edges)\/[^/]+\/(?=.|$)/g, "$1/*/");
-/** Whether a page of the list before it has its kind: the same styles colour it. */
+/** Whether a page before it in the list has its kind, and the same styles colour it. */
 const isTwin = (site: string, address: string): boolean => {
   const at = pages.findIndex((page) => page[0] === site && page[1] === address);
-  return at > 0 && pages.slice(0, at).some((page) => kindOf(page[1]) === kindOf(address));
+  return !isWhole && at > 0 && pages.slice(0, at).some((page) => kindOf(page[1]) === kindOf(address));
 };
 const isMissing = (line: string) => line.includes("404 (Not Found)");
 const schemes = ["light", "dark"] as const;
