@@ -56,3 +56,14 @@ test("what goes into a script element cannot end it, whatever the study is calle
   });
   expect(frame.share?.picture?.address).toBe("https://flags.example/sound/studies/a/link.png");
 });
+
+test("the foot has what the gallery says, and the address of its licence where that is known", () => {
+  const facts = { path: "/", title: undefined, description: "", section: undefined };
+  const feet = ["CC-BY-4.0", "by permission"].map((licence) =>
+    presentFrame(facts, { ...gallery, footer: "We meet on Tuesdays.", licence }, createFormat("en")),
+  );
+  expect(feet.map(({ footer, licence }) => [footer, licence?.name, licence?.address])).toEqual([
+    ["We meet on Tuesdays.", "CC-BY-4.0", "https://creativecommons.org/licenses/by/4.0/"],
+    ["We meet on Tuesdays.", "by permission", undefined],
+  ]);
+});

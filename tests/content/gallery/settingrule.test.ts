@@ -19,6 +19,7 @@ test("every setting that is wrong is named once, with its rule", () => {
       cloth: { black: 85, white: 5 },
       compareWith: "../elsewhere",
       answer: "letters at flags",
+      licence: "free for all",
       palette: { "1st": "#ffffff", sea: "sea" },
     }),
   ).toEqual([
@@ -27,6 +28,7 @@ test("every setting that is wrong is named once, with its rule", () => {
     "cloth study/wrong-cloth",
     "compareWith study/wrong-folder",
     "answer study/wrong-answer",
+    "licence study/licence",
     "palette.1st study/wrong-palette",
     "palette.sea study/wrong-colour",
   ]);
