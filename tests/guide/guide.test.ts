@@ -15,6 +15,7 @@ import { studySchema } from "../../src/content/study/studykey.ts";
 import { runHere } from "../cli/run.ts";
 import { makeFolder } from "../content/folder.ts";
 import { rightDrawing } from "../content/mistakes.ts";
+import { imported } from "../package/consumer.ts";
 import { blocks, listCalls, textOf, texts } from "./block.ts";
 
 const root = join(import.meta.dirname, "../..");
@@ -96,6 +97,10 @@ test("every file that is shown can be read as it stands", async () => {
   const { problems, studies, series, pages } = await loadGallery(file);
   expect(problems).toEqual([]);
   expect([studies.length, series.length, pages.length]).toEqual([3, 1, 1]);
+});
+
+test("the program that imports the package is the one that the package is tried with", () => {
+  expect(textOf("js program")).toBe(imported);
 });
 
 test("the study that is shown is the one of the demo", () => {
