@@ -18,6 +18,9 @@ export const partWords = {
   send: "Attach the drawing to the letter: no page can do that for you.",
   sendForm: "Attach the drawing there if the place takes files, or say where it can be found.",
   letter: "Write the letter",
+  byMail: (address: string): string => `by mail to ${address}, with the text already in it.`,
+  atForm: (host: string, isFilled: boolean): string =>
+    isFilled ? `at ${host}, with the text already in it.` : `at ${host}; copy the text first.`,
   letterTitle: (gallery: string): string => `A study for ${gallery}`,
   sample: {
     title: "A lighter wheel",

@@ -4,6 +4,7 @@
 import { measureReflectance } from "../../src/colour/cloth.ts";
 import { gradeOf, measureContrast } from "../../src/colour/contrast.ts";
 import { linearOfByte } from "../../src/colour/srgb.ts";
+import { svgNamespace } from "../../src/svg/gate/allowlist.ts";
 import { limit } from "../../src/svg/gate/drawinglimit.ts";
 import { copyDrawing, hexOf, listColours, readDrawing, replaceColour } from "./drawing.js";
 
@@ -115,20 +116,23 @@ function linearOf(hex) {
 /** Two colours, shown and named. */
 function pair(...hexes) {
   const made = document.createElement("span");
-  made.className = "part-pairing";
   made.dir = "ltr";
-  for (const hex of hexes) {
-    const swatch = document.createElementNS("http://www.w3.org/2000/svg", "svg");
-    swatch.setAttribute("viewBox", "0 0 1 1");
-    swatch.setAttribute("class", "part-swatch");
-    swatch.setAttribute("aria-hidden", "true");
-    const square = document.createElementNS("http://www.w3.org/2000/svg", "rect");
-    for (const [name, value] of Object.entries({ width: 1, height: 1, fill: hex }))
-      square.setAttribute(name, value);
-    swatch.append(square);
-    made.append(swatch, `${hex} `);
-  }
+  made.append(...hexes.flatMap((hex) => [" ", nameColour(hex)]));
   return made;
+}
+
+function nameColour(hex) {
+  const named = document.createElement("span");
+  named.className = "part-colour";
+  const swatch = document.createElementNS(svgNamespace, "svg");
+  swatch.setAttribute("viewBox", "0 0 1 1");
+  swatch.setAttribute("aria-hidden", "true");
+  const square = document.createElementNS(svgNamespace, "rect");
+  for (const [name, value] of Object.entries({ width: 1, height: 1, fill: hex }))
+    square.setAttribute(name, value);
+  swatch.append(square);
+  named.append(swatch, hex);
+  return named;
 }
 
 function showStudy(change) {

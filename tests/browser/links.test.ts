@@ -269,7 +269,7 @@ test("every page tells sites that show links, and search, who made it and under 
     const isStudy = /^studies\//.test(file);
     const isWork = isStudy || /^(?:series|guide)\//.test(file);
     // A page of words has none, but for the study that it shows.
-    const hasPicture = !/^(?:rules|guide)\//.test(file) || file === "guide/study/index.html";
+    const hasPicture = !/^(?:rules|guide|take-part)\//.test(file) || file === "guide/study/index.html";
     const picture = document.querySelector("meta[property='og:image']")?.getAttribute("content");
     expect(picture !== undefined, file).toBe(hasPicture);
     const type = document.querySelector("meta[property='og:type']")?.getAttribute("content");

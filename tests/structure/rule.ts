@@ -78,7 +78,7 @@ function floorOf(path: string): number | undefined {
 
 const place = (found: Import): string => `${found.from}:${found.line}`;
 
-/** A file imports its own folder or a lower floor; a template imports templates, and types of any floor. */
+/** A file imports its own folder or a lower floor; a template imports templates, and types of any floor; a script for browsers code too. */
 export function findUpward(files: readonly SourceFile[]): readonly string[] {
   return files.flatMap(listImports).flatMap((found) => {
     if (!found.isRelative) return [];
@@ -87,7 +87,8 @@ export function findUpward(files: readonly SourceFile[]): readonly string[] {
     if (own === undefined || other === undefined)
       return own === undefined ? [] : [`${place(found)}  leaves the house for ${found.target}`];
     if (other > own) return [`${place(found)}  imports upward: ${found.target}`];
-    const isRoof = own === floors.length;
+    // Scripts run in the page, and are bundled with what they import.
+    const isRoof = own === floors.length && !found.from.startsWith("templates/client/");
     if (isRoof && other !== own && !found.isType)
       return [`${place(found)}  a template imports code: ${found.target}`];
     return [];

@@ -5,7 +5,7 @@ import { formatHeaders, pagePolicy } from "../../src/views/pagepolicy.ts";
 test("the policy begins with nothing and allows nothing unsafe and no other host", () => {
   expect(pagePolicy.startsWith("default-src 'none'")).toBe(true);
   expect(pagePolicy).not.toMatch(/unsafe|https?:|data:|\*/);
-  expect(pagePolicy).toMatch(/; require-trusted-types-for 'script'; trusted-types words$/);
+  expect(pagePolicy).toMatch(/; require-trusted-types-for 'script'; trusted-types words drawing$/);
 });
 
 test("in _headers every line with a header belongs to a path, and drawings get a policy of their own", () => {

@@ -1,5 +1,6 @@
 // Floor 8. The page by which readers propose a study: the files, the letter, and what its script needs to know.
 import { parseColour } from "../../colour/colourtext.ts";
+import type { Answer } from "../../content/gallery/answerlink.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { Format } from "../../words/format.ts";
 import { partWords } from "../../words/partwords.ts";
@@ -24,20 +25,21 @@ export const studyMark = "study-text";
 
 /** The page, or none where the gallery takes no answers. */
 export function presentTakePart(gallery: Gallery, format: Format): readonly TakePartPage[] {
-  const send = presentAnswer(gallery.answer, {
+  const { answer } = gallery;
+  const send = presentAnswer(answer, {
     title: partWords.letterTitle(gallery.title),
     edge: undefined,
     stamped: formatCanonical(gallery.address, partPath) ?? gallery.title,
     numbers: [studyMark],
   });
-  if (send === undefined) return [];
+  if (answer === undefined || send === undefined) return [];
   const { title, description } = partWords;
   return [
     {
       frame: presentFrame({ path: partPath, title, description, section: undefined }, gallery, format),
       words: partWords,
       sample: formatSample(),
-      send,
+      send: { ...send, words: describeWay(answer) },
       mark: studyMark,
       cloth: gallery.cloth,
       palette: [...gallery.palette].flatMap(([name, colour]) => {
@@ -46,6 +48,11 @@ export function presentTakePart(gallery: Gallery, format: Format): readonly Take
       }),
     },
   ];
+}
+
+function describeWay(answer: Answer): string {
+  if (answer.way === "mail") return partWords.byMail(answer.address);
+  return partWords.atForm(new URL(answer.template).host, answer.template.includes("{numbers}"));
 }
 
 /** The keys that `studySchema` asks for, and those that nobody should forget. */
