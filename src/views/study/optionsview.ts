@@ -231,7 +231,7 @@ function describeBeside(
 ): string | undefined {
   const mark = format.percent(best.clarity);
   const cells = (row?.cells ?? []).filter(
-    (cell): cell is MatrixCell => cell !== null && cell.isRanked && cell.with !== best.with,
+    (cell): cell is MatrixCell => cell?.isRanked === true && cell.with !== best.with,
   );
   const level = cells.filter((cell) => format.percent(cell.clarity) === mark);
   const [clearer] = cells.filter((cell) => roundMark(cell.clarity) > roundMark(best.clarity));
