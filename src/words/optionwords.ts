@@ -12,16 +12,17 @@ import { capitalise } from "./phrase.ts";
 /** Most names in one list, before the rest is counted. */
 const mostNames = { equals: 3, unranked: 6, price: 3 };
 
-/** `yellow does as well`, `yellow and grey do as well`; undefined where nothing does. Names that come twice are named once. */
+/** `yellow does as well`, `yellow and grey do as well`; undefined where nothing does. Names that come twice are named once. `isShort`: without the verb. */
 export function describeEquals(
   best: { readonly name: string },
   equals: readonly { readonly name: string }[],
   format: Format,
+  isShort = false,
 ): string | undefined {
   if (equals.length === 0) return undefined;
   const names = [...new Set(equals.map(({ name }) => (name === best.name ? `another ${name}` : name)))];
-  const verb = names.length === 1 ? "does" : "do";
-  return `${listFew(names, mostNames.equals, format)} ${verb} as well`;
+  const verb = isShort ? "" : names.length === 1 ? " does" : " do";
+  return `${listFew(names, mostNames.equals, format)}${verb} as well`;
 }
 
 /** Says what an option makes worse, a short sentence each; none where nothing gets worse. */
@@ -140,16 +141,13 @@ export function tellStanding(standing: CountedStanding) {
   return { ...plain, says: describeStanding(standing) };
 }
 
-/** Says the place alone, and by name, which edges are no longer clear: `8th of 33 in clarity; white / red is no longer clear.` */
+/** Says the place alone: `8th clearest of 35 single changes, level with 1 other.` */
 export function describePlace(
   { place, total, level }: Pick<CountedStanding, "place" | "total" | "level">,
-  lost: readonly string[],
   format: Format,
 ): string {
-  const verb = lost.length === 1 ? "is" : "are";
-  const named =
-    lost.length === 0 ? "" : `; ${listFew(lost, mostNames.price, format)} ${verb} no longer clear`;
-  return `${formatOrdinal(place)} of ${total} in clarity${sayLevel(level)}${named}.`;
+  const clearest = place === 1 ? "Clearest" : `${formatOrdinal(place)} clearest`;
+  return `${clearest} of ${format.number(total, 0)} single changes${sayLevel(level)}.`;
 }
 
 function sayLevel(level: number): string {

@@ -15,6 +15,14 @@ export function describeEdge(edge: Moved, format: Format): string {
   return sayKept(edge, format);
 }
 
+/** The outcome of an edge whose two colours are what they were. */
+export const unchangedWord = "Unchanged";
+
+/** `The change leaves this edge as it is: contrast 81%, strong.` */
+export function describeUnchanged({ after }: Moved, format: Format): string {
+  return `The change leaves this edge as it is: contrast ${format.contrast(after.contrast)}, ${after.grade}.`;
+}
+
 /** An edge that is to the eye what it was; beyond strong its contrast may move far. */
 function sayKept(edge: Moved, format: Format): string {
   const { before, after } = edge;

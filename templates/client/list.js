@@ -100,6 +100,9 @@ for (const [name, value] of new URLSearchParams(location.search)) {
   if (!field) continue;
   field.value = value;
   if (field.selectedIndex === -1) field.selectedIndex = 0;
+  // What narrows the list has to be seen.
+  const folded = field.closest("details");
+  if (folded && field.value !== "") folded.open = true;
 }
 form.hidden = false;
 form.elements.q.addEventListener("focus", askWords);

@@ -25,7 +25,7 @@ export function render({ changes }: { site: SiteView; changes: ChangesPage }): J
             beside <a href={changes.study.address}>{changes.study.title}</a> · {changes.status.word}
           </p>
           <p class="lede">{changes.options.first}</p>
-          <p class="measured">{changes.options.standing} Clarity is 100% where every edge is clear.</p>
+          <p class="measured">{changes.options.standing}</p>
         </header>
         <Options options={changes.options} />
         <Said said={changes.said} />

@@ -21,7 +21,7 @@ export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
             <Locator locator={edge.place.locator} names={edge.row.names} />
             <figcaption>On the flag; the frame is shown large</figcaption>
           </figure>
-          {edge.place.crops.map((crop, index) => (
+          {edge.place.crops.map((crop) => (
             <figure key={crop.label} class="plate">
               <div class="mat">
                 <img
@@ -33,10 +33,7 @@ export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
                   decoding="async"
                 />
               </div>
-              <figcaption>
-                {crop.label}
-                {index === 1 && ", unofficial study"}
-              </figcaption>
+              <figcaption>{crop.label}</figcaption>
             </figure>
           ))}
         </div>
@@ -111,7 +108,7 @@ export function Seen({ edge }: { edge: EdgePage }): JSX.Element {
         {edge.visions.map((row) => (
           <figure key={row.vision} class="seen-one">
             <div class="small-pair">
-              {[row.before, row.after].map((reading, index) => (
+              {(edge.isUnchanged ? [row.after] : [row.before, row.after]).map((reading, index) => (
                 <div key={index} class="mat">
                   {reading && <MeetingChip hexes={reading.hexes} detail={row.details?.[index]} />}
                 </div>
@@ -132,9 +129,9 @@ export function Seen({ edge }: { edge: EdgePage }): JSX.Element {
         ))}
       </div>
       <p class="source">
-        The original first, then the redesign. Grey keeps the contrast. Colour difference is ΔE00: the more,
-        the easier to tell apart. Approximations of the strongest form of each deficiency, and no test of
-        anyone’s sight. <a href={edge.links.vision}>How they are made</a>
+        {!edge.isUnchanged && "The original first, then the redesign. "}Grey keeps the contrast. Colour
+        difference is ΔE00: the more, the easier to tell apart. Approximations of the strongest form of each
+        deficiency, and no test of anyone’s sight. <a href={edge.links.vision}>How they are made</a>
       </p>
     </section>
   );

@@ -21,6 +21,7 @@ export function Edges({ study }: { study: StudyPage }): JSX.Element {
             <RulerFigure ruler={study.ruler} ladder={study.ladder} id="contrast-ruler" />
           )}
           <Notes study={study} />
+          {!study.inProse["contrast ruler"] && <h3 class="edges-where">Where the edges are</h3>}
           {study.inProse["edge map"] ? (
             <>
               <Shown at={study.inProse["edge map"]} id="edge-map" name="The edge map" />

@@ -13,19 +13,6 @@ export function FinderForm({ finder, count }: { finder: Finder; count: string })
           <label for="find-words">Words</label>
           <input type="search" id="find-words" name="q" autocomplete="off" />
         </p>
-        {finder.choices.map((choice) => (
-          <p key={choice.name} class="field">
-            <label for={`find-${choice.name}`}>{choice.label}</label>
-            <select id={`find-${choice.name}`} name={choice.name}>
-              <option value="">Any</option>
-              {choice.options.map((option) => (
-                <option key={option.value} value={option.value}>
-                  {option.text}
-                </option>
-              ))}
-            </select>
-          </p>
-        ))}
         <p class="field">
           <label for="find-order">Order</label>
           <select id="find-order" name="order">
@@ -36,6 +23,24 @@ export function FinderForm({ finder, count }: { finder: Finder; count: string })
             ))}
           </select>
         </p>
+        {finder.choices.length > 0 && (
+          <details class="wide more-filters">
+            <summary>More filters</summary>
+            {finder.choices.map((choice) => (
+              <p key={choice.name} class="field">
+                <label for={`find-${choice.name}`}>{choice.label}</label>
+                <select id={`find-${choice.name}`} name={choice.name}>
+                  <option value="">Any</option>
+                  {choice.options.map((option) => (
+                    <option key={option.value} value={option.value}>
+                      {option.text}
+                    </option>
+                  ))}
+                </select>
+              </p>
+            ))}
+          </details>
+        )}
         <div class="field buttons answer">
           <button type="submit">Find</button>
           <button type="reset">Show all</button>

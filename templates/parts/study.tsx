@@ -8,7 +8,6 @@ import { SeenFigure } from "../figures/seen.tsx";
 import { Byline } from "./entry.tsx";
 import { OptionList } from "./notes.tsx";
 import { Pair } from "./pair.tsx";
-import { Argue } from "./refer.tsx";
 import { Shown } from "./shown.tsx";
 import { Summary } from "./summary.tsx";
 
@@ -43,22 +42,23 @@ export function Plates({ study }: { study: StudyPage }): JSX.Element {
         <p class="verdict-sentence">
           {study.change.sentence} {study.verdict.sentence}
         </p>
-        <p class="measured">
-          How <a href={study.links.outcomes}>the verdict</a> is reached, and what{" "}
-          <a href={study.links.numbers}>the numbers</a> mean.
-        </p>
         {study.options && (
           <p class="best-change" id="options">
             {study.options.says}{" "}
             <a id="matrix" href={study.options.address}>
-              All other single changes
+              All single changes
             </a>
           </p>
         )}
-        {study.answer && <Argue answer={study.answer} />}
         <p class="to-show">
-          <a href={study.show}>Step by step, for a projector</a>, and{" "}
-          <a href={study.sheet}>sheets for a class</a>.
+          <a href={study.links.outcomes}>How the verdict is reached</a>
+          <a href={study.show}>Step by step, for a projector</a>
+          <a href={study.sheet}>Sheets for a class</a>
+          {study.answer && (
+            <a href={study.answer.href} rel={study.answer.way === "form" ? "nofollow noopener" : undefined}>
+              Argue with this{study.answer.way === "mail" && " by mail"}
+            </a>
+          )}
         </p>
       </div>
       <Summary rows={study.summary} caption="The comparison in numbers" />

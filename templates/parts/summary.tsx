@@ -19,6 +19,7 @@ export function Summary({
   caption: string;
   id?: string;
 }): JSX.Element {
+  const isOne = rows.every((row) => sides(row).length === 1);
   return (
     <table class="summary" id={id}>
       <caption class="unseen">{caption}</caption>
@@ -27,12 +28,20 @@ export function Summary({
           <th scope="col">
             <span class="unseen">Measure</span>
           </th>
-          <th scope="col" class="end">
-            Original
-          </th>
-          <th scope="col" class="end">
-            Redesign
-          </th>
+          {isOne ? (
+            <th scope="colgroup" colSpan={2} class="end">
+              Before and after
+            </th>
+          ) : (
+            <>
+              <th scope="col" class="end">
+                Original
+              </th>
+              <th scope="col" class="end">
+                Redesign
+              </th>
+            </>
+          )}
         </tr>
       </thead>
       <tbody>

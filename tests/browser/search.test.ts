@@ -127,6 +127,7 @@ test("by words: each has to begin a word of title, prose, names, tags, colours, 
 
 test("choices narrow the list together with words; orders order it", async () => {
   await visit(home(), async ({ page }) => {
+    await page.getByText("More filters").click();
     await page.getByLabel("Status").selectOption("adopted");
     expect(await countShown(page)).toBe(50);
     await page.getByLabel("Verdict").selectOption("mixed");
@@ -155,6 +156,10 @@ test("by the keyboard alone: to the field, words, a choice, and to the first hit
     await wordsAreThere(page);
     expect(await countShown(page)).toBe(20);
     expect(new URL(page.url()).pathname).toBe("/");
+    // The order, then the word that opens the other choices.
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
     await page.keyboard.press("Tab");
     await page.keyboard.type("Adopted");
     expect(await countShown(page)).toBe(10);
@@ -198,17 +203,19 @@ test("what is asked stands in the address, and the address asks it again", async
     await search(page).fill("Zoë bollard");
     await page.getByLabel("Order").selectOption("title");
     await search(page).fill("ébène number");
+    await page.getByText("More filters").click();
     await page.getByLabel("Verdict").selectOption("mixed");
     return page.url();
   });
   expect([...new URL(address).searchParams]).toEqual([
     ["q", "ébène number"],
-    ["verdict", "mixed"],
     ["order", "title"],
+    ["verdict", "mixed"],
   ]);
   await visit(address, async ({ page }) => {
     await wordsAreThere(page);
     expect(await search(page).inputValue()).toBe("ébène number");
+    expect(await page.getByLabel("Verdict").isVisible()).toBe(true);
     // Odd numbers that five divides.
     expect(await countShown(page)).toBe(20);
   });

@@ -62,7 +62,7 @@ test("what a script alone can do is not there without one or on paper, and is wi
         .first()
         .locator("img")
         .evaluateAll((images) => images.map((image) => image.getBoundingClientRect().height));
-      expect(heights).toEqual([57, 28, 14, 7]);
+      expect(heights).toEqual([113, 28, 7]);
     },
     { javaScriptEnabled: false },
   );

@@ -2,19 +2,26 @@
 import type { Hex } from "../../colour/colour.ts";
 import type { Change } from "../../content/study/study.ts";
 import type { Comparison } from "../../measure/comparison.ts";
+import type { RankedOption } from "../../measure/options/rank.ts";
 import { findStanding } from "../../measure/options/standing.ts";
 import type { Outcome, Problem } from "../../problem/problem.ts";
 import { compareDrawing, compareOpened } from "../analyse.ts";
 import { type AnalyseOptions, type OpenedDrawing, openDrawing } from "../drawing/opendrawing.ts";
 import { settleNames } from "../settlename.ts";
 import { drawMatrix } from "./optionmatrix.ts";
-import { measureChanges, type OptionsReport, rankOpened, readPalette } from "./rankoptions.ts";
+import { measureChanges, rankOpened, readPalette } from "./rankoptions.ts";
 import type { CountedStanding, NotedResult, StudyRanking } from "./studyranking.ts";
 
 /** A study that is measured: its comparison, and the author's other `options:`. */
 export interface RankedStudy {
   readonly comparison: Comparison;
   readonly tried: readonly Change[];
+}
+
+/** One of the author's options before it is known where it stands. */
+interface LookedNote {
+  readonly noted: Omit<NotedResult, "standing">;
+  readonly comparison: Comparison;
 }
 
 /**
@@ -35,14 +42,23 @@ export async function rankStudy(
   if (opened.value === undefined) return { value: undefined, problems: opened.problems };
   const report = rankOpened(opened.value, options);
   const problems: Problem[] = [];
-  const noted: NotedResult[] = [];
+  const looked: LookedNote[] = [];
   for (const [index, option] of tried.entries()) {
-    const measured = await measureNoted({ bytes, opened: opened.value }, option, index, options, report);
+    const measured = await measureNoted({ bytes, opened: opened.value }, option, index, options);
     problems.push(...measured.problems);
-    if (measured.value !== undefined) noted.push(measured.value);
+    if (measured.value !== undefined) looked.push(measured.value);
   }
-  const standing = placeComparison(comparison, report);
-  const author = measureChanges(opened.value, listAuthors(comparison, noted), options.cloth);
+  const author = measureChanges(
+    opened.value,
+    listAuthors(
+      comparison,
+      looked.map(({ noted }) => noted),
+    ),
+    options.cloth,
+  );
+  const all = [...report.options, ...author.options.filter((one) => !isAmong(one, report.options))];
+  const standing = placeComparison(comparison, all);
+  const noted = looked.map((one) => ({ ...one.noted, standing: placeComparison(one.comparison, all) }));
   const matrix = await drawMatrix(opened.value, report, readPalette(options.palette), author);
   return {
     value: { report, ...(matrix === undefined ? {} : { matrix }), standing, noted },
@@ -53,7 +69,7 @@ export async function rankStudy(
 /** The study's own change and the author's others, where they change a paint everywhere. */
 function listAuthors(
   { change, after }: Comparison,
-  noted: readonly NotedResult[],
+  noted: readonly LookedNote["noted"][],
 ): readonly { readonly replace: string; readonly with: Hex; readonly name: string }[] {
   const own = after.colours.flatMap(({ hex, name }) =>
     hex === change.with ? [{ ...change, with: hex, name }] : [],
@@ -66,8 +82,7 @@ async function measureNoted(
   option: Change,
   index: number,
   options: AnalyseOptions,
-  report: OptionsReport,
-): Promise<Outcome<NotedResult>> {
+): Promise<Outcome<LookedNote>> {
   const { value, problems } = callsAnew(opened, option, options)
     ? await compareDrawing("", bytes, option, options)
     : await compareOpened(opened, option, options);
@@ -79,7 +94,7 @@ async function measureNoted(
   });
   if (value === undefined) return { value: undefined, problems: own };
   const { comparison, change, name, redesign } = value;
-  const noted: NotedResult = {
+  const noted: LookedNote["noted"] = {
     index,
     ...change,
     name,
@@ -88,10 +103,9 @@ async function measureNoted(
     focusClarity: comparison.after.focus.clarity,
     verdict: comparison.verdict,
     price: comparison.price,
-    standing: placeComparison(comparison, report),
     drawing: redesign,
   };
-  return { value: noted, problems: own };
+  return { value: { noted, comparison }, problems: own };
 }
 
 /** Whether the palette's word that an option uses is what a colour of the flag is called from then on. */
@@ -100,11 +114,16 @@ function callsAnew({ inspection }: OpenedDrawing, option: Change, options: Analy
   return inspection.looks.some(({ hex }) => names.has(hex) && !options.names?.has(hex));
 }
 
-function placeComparison(comparison: Comparison, report: OptionsReport): CountedStanding | null {
+function isAmong(one: RankedOption, others: readonly RankedOption[]): boolean {
+  return others.some((other) => other.id === one.id && other.with === one.with);
+}
+
+/** Among all that the matrix shows with a place: the computed options and the author's. */
+function placeComparison(comparison: Comparison, all: readonly RankedOption[]): CountedStanding | null {
   const [, clarity] = comparison.clarity;
   if (clarity === null) return null;
   const { replace, with: next, only } = comparison.change;
-  const standing = findStanding({ replace, with: next, isPart: only !== undefined, clarity }, report.options);
+  const standing = findStanding({ replace, with: next, isPart: only !== undefined, clarity }, all);
   const lost = comparison.edges.filter(({ outcome }) => outcome === "lost" || outcome === "merged").length;
   return { ...standing, lost };
 }

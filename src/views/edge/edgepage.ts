@@ -9,7 +9,7 @@ import { findMeasured, listMoves } from "../../words/edgemove.ts";
 import { describeViewing } from "../../words/focusfact.ts";
 import type { Format } from "../../words/format.ts";
 import { wordsOf } from "../../words/metricwords.ts";
-import { describeEdge } from "../../words/outcomewords.ts";
+import { describeEdge, describeUnchanged, unchangedWord } from "../../words/outcomewords.ts";
 import { findPaint } from "../../words/paintname.ts";
 import { capitalise } from "../../words/phrase.ts";
 import { formatTitle } from "../../words/title.ts";
@@ -47,8 +47,10 @@ export interface EdgePage {
   /** Which of its grades is near the line; undefined where none is. */
   readonly near: string | undefined;
   readonly ruler: RulerView;
+  /** Whether both colours are what they were: then one picture stands for both. */
+  readonly isUnchanged: boolean;
   /** Where on the flag it is, and that part of both flags; undefined where none of its lines is traced. */
-  readonly place: { readonly locator: LocatorView; readonly crops: readonly [Plate, Plate] } | undefined;
+  readonly place: { readonly locator: LocatorView; readonly crops: readonly Plate[] } | undefined;
   readonly numbers: readonly SummaryRow[];
   readonly visions: readonly (VisionRow & { readonly details: Details })[];
   readonly measuredHow: string;
@@ -123,12 +125,16 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
   const studyPath = formatStudyPath(study.slug);
   const row = presentEdge(edge, comparison, format);
   const move = listMoves(comparison)[index];
-  const sentence = move === undefined ? "" : describeEdge(move, format);
+  const isUnchanged = isSameEdge(row);
+  const sentence =
+    move === undefined ? "" : isUnchanged ? describeUnchanged(move, format) : describeEdge(move, format);
   const title = capitalise(row.called ?? row.names);
   const folder = path.slice(1, -1);
-  const outcome = capitalise(edge.outcome);
-  const numbers = presentNumbers(edge, result, format);
-  const contrast = { name: "Contrast", before: sayReading(row.before), after: sayReading(row.after) };
+  const outcome = isUnchanged ? unchangedWord : capitalise(edge.outcome);
+  const numbers = [
+    { name: "Contrast", before: sayReading(row.before), after: sayReading(row.after) },
+    ...presentNumbers(edge, result, format),
+  ].map((number) => (isUnchanged ? { ...number, isShared: true as const } : number));
   const refer = presentRefer(result, gallery, format, {
     title,
     path,
@@ -152,7 +158,8 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     row,
     near: sayNear(row),
     ruler: presentChosen([{ result, edge }], link, format),
-    place: presentPlace(subject, link, path),
+    isUnchanged,
+    place: presentPlace(subject, link, path, isUnchanged),
     numbers,
     visions: presentVisions(edge, row, comparison, format).map((vision) => ({
       ...vision,
@@ -174,7 +181,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
       title: study.title,
       edge: title,
       stamped: refer.stamped,
-      numbers: [`${outcome}. ${sentence}`, ...listNumbers([contrast, ...numbers])],
+      numbers: [`${outcome}. ${sentence}`, ...listNumbers(numbers)],
     }),
   };
 }
@@ -209,7 +216,12 @@ function listSiblings(subject: Subject, link: Linker, format: Format): readonly 
   }));
 }
 
-function presentPlace({ result, edge }: Subject, link: Linker, path: string): EdgePage["place"] {
+function presentPlace(
+  { result, edge }: Subject,
+  link: Linker,
+  path: string,
+  isUnchanged: boolean,
+): EdgePage["place"] {
   const crop = findPlace(result, edge);
   if (crop === undefined) return undefined;
   const plate = (label: string, file: string, side: 0 | 1): Plate => ({
@@ -223,8 +235,18 @@ function presentPlace({ result, edge }: Subject, link: Linker, path: string): Ed
   const ground = link(`${formatStudyPath(result.study.slug)}original.svg`);
   return {
     locator: presentLocator(result, edge, crop, ground),
-    crops: [plate("Original", cropFiles.original, 0), plate("Redesign", cropFiles.redesign, 1)],
+    crops: isUnchanged
+      ? [plate("Before and after", cropFiles.original, 0)]
+      : [
+          plate("Original", cropFiles.original, 0),
+          plate("Redesign, unofficial study", cropFiles.redesign, 1),
+        ],
   };
+}
+
+/** Whether both colours of an edge are what they were. */
+function isSameEdge({ before, after }: EdgeRow): boolean {
+  return before !== undefined && before.hexes.join() === after.hexes.join();
 }
 
 /** What stands beside contrast, and how long the edge is. */

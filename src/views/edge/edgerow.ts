@@ -36,7 +36,7 @@ export interface EdgeRow {
   readonly called: string | undefined;
   /** Each of its two paints before, and after where that is called something else. */
   readonly sides: readonly [readonly [string, string?], readonly [string, string?]];
-  /** `2.11 flag heights, 57 % of outline`; the outline is that of the focus. */
+  /** `2.11 flag heights, 57 % of outline`; with how much of it, where not all is: `3.16 flag heights, 1.80 of it whole outline`. */
   readonly extent: string;
   /** Undefined where the edge was not there before. */
   readonly before: Reading | undefined;
@@ -109,7 +109,10 @@ function describeExtent(edge: ComparedEdge, { after }: Comparison, format: Forma
   const own = findMeasured(after.edges, edge)?.focusLength ?? 0;
   const outline = after.edges.reduce((sum, { focusLength }) => sum + focusLength, 0);
   if (own === 0) return length;
-  return `${length}, ${isWhole(own / outline) ? "whole outline" : `${format.share(own / outline)} of outline`}`;
+  const part = isWhole(own / outline) ? "whole outline" : `${format.share(own / outline)} of outline`;
+  return own < 0.99 * edge.length
+    ? `${length}, ${format.number(own, 2)} of it ${part}`
+    : `${length}, ${part}`;
 }
 
 function describeGrades({ before, after }: Pick<EdgeRow, "before" | "after">): string {

@@ -12,14 +12,14 @@ export interface StripView {
   /** What it shows, in a sentence. */
   readonly description: string;
   readonly steps: readonly StripStep[];
-  /** What is said once of all steps: the clarity of what has to be seen where it is the same from each, and how far it lasts. */
+  /** What is said once of all steps: the clarity of what has to be seen where it is level from all, and how far it lasts. */
   readonly says: readonly string[];
 }
 
 export interface StripStep {
   readonly distance: string;
   readonly plates: readonly [DrawnPlate, DrawnPlate];
-  /** The clarity of what has to be seen, under each picture; undefined where it is the same from all steps, or too far. */
+  /** The clarity of what has to be seen, under each picture; undefined where it is level from all steps, or too far. */
   readonly clarity: readonly [string, string] | undefined;
   /** Said in place of it, where what has to be seen does not last to here. */
   readonly lost: string | undefined;
@@ -41,7 +41,7 @@ export function presentStrip(comparison: Comparison, link: Linker, path: string,
     lastsTo(before.focus, step) ? sayBoth(comparison, step, format) : undefined,
   );
   const shown = clarities.filter((both) => both !== undefined);
-  const isOne = new Set(shown.map((both) => both.join())).size === 1;
+  const isOne = shown.length > 0 && [before, after].every(({ focus }) => isLevel(focus));
   return {
     title: "Distance strip",
     description: describeStrip(comparison, format),
@@ -100,13 +100,24 @@ function sayOnce(
       : `As far as it can be made out, what has to be seen has a clarity of ${same[0]} in the original and ${same[1]} in the redesign.`;
   return [
     clarity,
-    ...(rises(before.focus) || rises(after.focus) ? [sayRise] : []),
+    ...(same === undefined && (rises(before.focus) || rises(after.focus)) ? [sayRise] : []),
     sayLasting(before.focus, format),
   ];
 }
 
 const sayRise =
   "It rises from further away where fine parts with weak edges can no longer be seen, and count no more.";
+
+/** Clarity within so many points is one to the eye (our own judgement). */
+const levelWithin = 2;
+
+/** Whether clarity is level from all steps from which what has to be seen can be made out. */
+function isLevel(focus: MeasuredFocus): boolean {
+  const seen = shownSteps
+    .filter((step) => lastsTo(focus, step))
+    .map((step) => focus.from.find(({ distance }) => distance === step)?.clarity ?? 0);
+  return Math.max(...seen) - Math.min(...seen) <= levelWithin;
+}
 
 /** Whether clarity is more from one of the steps than from the step before, by a point or more. */
 function rises(focus: MeasuredFocus): boolean {

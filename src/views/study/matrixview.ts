@@ -67,8 +67,15 @@ export function presentMatrix(result: StudyResult, link: Linker, format: Format)
       const column = columns[at];
       if (column === undefined) return [];
       if (column.hex === null) return [{ hex: null, name: "its own hue" }];
-      const isTwice = columns.filter((other) => other.hex !== null && other.name === column.name).length > 1;
-      return [{ ...column, ...(isTwice ? { code: column.hex } : {}) }];
+      const authors = listAuthors(result, ranking);
+      const others = columns.filter(
+        (other) => other !== column && "name" in other && other.name === column.name,
+      );
+      if (others.length === 0) return [column];
+      const isAuthors = authors.includes(column.hex);
+      const isAlone = others.every(({ hex }) => hex === null || authors.includes(hex) !== isAuthors);
+      if (!isAlone) return [{ ...column, code: column.hex }];
+      return [isAuthors ? { ...column, name: `the study’s ${column.name}` } : column];
     }),
     rows: rows.map((row, at) => {
       const best = format.percent(findHighest(row));
@@ -92,16 +99,21 @@ export function presentMatrix(result: StudyResult, link: Linker, format: Format)
 /** What the study changes to comes first, then what its author tried, then the others as they come. */
 function orderColumns(
   columns: Matrix["columns"],
-  { change }: StudyResult,
-  { noted }: StudyRanking,
+  result: StudyResult,
+  ranking: StudyRanking,
 ): readonly number[] {
-  const first = [change.with, ...noted.map((one) => one.with)];
+  const first = listAuthors(result, ranking);
   const rank = (at: number): number => {
     const hex = columns[at]?.hex;
     const found = hex ? first.indexOf(hex) : -1;
     return found < 0 ? first.length : found;
   };
   return [...columns.keys()].sort((one, other) => rank(one) - rank(other));
+}
+
+/** What the study changes to, then what its author tried. */
+function listAuthors({ change }: StudyResult, { noted }: StudyRanking): readonly Hex[] {
+  return [change.with, ...noted.map((one) => one.with)];
 }
 
 /** Null where none of a row has a place. */

@@ -1,11 +1,10 @@
 // Floor 8. Other single changes of a study: by the colour that is changed, all at once, and those the author tried; and the
 // best of them in a line.
 
+import type { MatrixCell, MatrixRow } from "../../analysis/options/optionmatrix.ts";
 import type { NotedResult, StudyRanking } from "../../analysis/options/studyranking.ts";
 import type { StudyResult } from "../../analysis/result.ts";
-import { gradeOf, isClear } from "../../colour/contrast.ts";
 import { roundMark } from "../../measure/clarity.ts";
-import type { ComparedEdge } from "../../measure/comparison.ts";
 import { type ColourOptions, groupByColour } from "../../measure/options/rank.ts";
 import { isWhole } from "../../measure/percenttext.ts";
 import type { Format } from "../../words/format.ts";
@@ -21,7 +20,6 @@ import type { Swatch } from "../../words/paintname.ts";
 import { nameWhole } from "../../words/paintname.ts";
 import { capitalise } from "../../words/phrase.ts";
 import type { Linker } from "../address.ts";
-import { formatNames } from "../edge/edgerow.ts";
 import { type Plate, presentPlate } from "../plate.ts";
 import { formatChangesPath, formatStudyPath } from "../status.ts";
 import { changeId, hasCell, type MatrixView, presentMatrix } from "./matrixview.ts";
@@ -92,7 +90,7 @@ export function presentOptionsLine(
   const { study, ranking } = result;
   if (!hasRanking(ranking)) return undefined;
   return {
-    says: [sayBest(result, ranking, format), ...sayStanding(result, ranking, format)].join(" "),
+    says: [sayStanding(ranking, format), sayBest(result, ranking, format)].filter(Boolean).join(" "),
     address: link(formatChangesPath(study.slug)),
   };
 }
@@ -103,7 +101,7 @@ export function presentOptions(result: StudyResult, link: Linker, format: Format
   if (!hasRanking(ranking)) return undefined;
   return {
     first: [describeFirst(ranking.report, format), ...sayAuthors(result, ranking, format)].join(" "),
-    standing: sayStanding(result, ranking, format)[0],
+    standing: `This study: ${sayStanding(ranking, format)}`,
     colours: presentByColour(result, ranking, format),
     matrix: presentMatrix(result, link, format),
     noted: ranking.noted.map((noted, index) => presentNoted(noted, index, result, link, format)),
@@ -116,35 +114,39 @@ export function presentOptions(result: StudyResult, link: Linker, format: Format
 /** Why there is none, where no change has a place, or none can raise the clarity. */
 function sayBest(result: StudyResult, ranking: StudyRanking, format: Format): string {
   const { change } = result;
-  const { report, standing } = ranking;
-  const [best] = report.options;
-  if (best === undefined) return describeFirst(report, format);
+  const { report, standing, noted } = ranking;
+  const [computed] = report.options;
+  if (computed === undefined) return describeFirst(report, format);
   if (report.clarity !== null && isWhole(report.clarity / 100))
     return `The original has a clarity of ${format.percent(100)}: no change can raise it.`;
-  const replaced = report.shades.find(({ id }) => id === best.id)?.name ?? best.replace;
+  if (standing?.place === 1) return "";
+  const tried = findClearer(noted, computed.clarity);
+  const best = tried ?? computed;
+  const paint = result.comparison.before.colours.find(({ hex }) => hex === best.replace);
+  const replaced = paint === undefined ? best.replace : nameWhole(paint);
   const isOwn = change.only === undefined && change.replace === best.replace && change.with === best.with;
-  if (standing?.place === 1 && !isOwn)
-    return [
-      `No change from the palette is clearer: the best of them is ${replaced} to ${best.name} with a clarity of ${format.percent(best.clarity)}.`,
-      ...sayAuthors(result, ranking, format),
-    ].join(" ");
-  const whose = isOwn ? ", that of this study," : "";
-  return [
-    `The best change from the palette is ${replaced} to ${best.name}${whose} with a clarity of ${format.percent(best.clarity)}.`,
-    ...sayAuthors(result, ranking, format),
-  ].join(" ");
+  if (isOwn) return "";
+  const [name, clarity] = [best.name, format.percent(best.clarity)];
+  return tried === undefined
+    ? `Clearest is ${replaced} to ${name}: ${clarity}.`
+    : `Clearest is ${replaced} to ${name}${sayWhere(tried)}, which the author tried: ${clarity}.`;
 }
 
-/** What the author tried, where that is clearer than all that the palette has. */
+/** What the author tried, where that is clearer than all that is computed. */
+function findClearer(noted: readonly NotedResult[], best: number): NotedResult | undefined {
+  const [first] = noted
+    .filter(({ clarity }) => roundMark(clarity ?? 0) > roundMark(best))
+    .sort((one, other) => (other.clarity ?? 0) - (one.clarity ?? 0));
+  return first;
+}
+
+/** The same in a sentence behind the colours to change first. */
 function sayAuthors(
   { comparison }: StudyResult,
   { report, noted }: StudyRanking,
   format: Format,
 ): readonly string[] {
-  const best = roundMark(report.options[0]?.clarity ?? 100);
-  const [first] = noted
-    .filter(({ clarity }) => roundMark(clarity ?? 0) > best)
-    .sort((one, other) => (other.clarity ?? 0) - (one.clarity ?? 0));
+  const first = findClearer(noted, report.options[0]?.clarity ?? 100);
   if (first === undefined) return [];
   const paint = comparison.before.colours.find(({ hex }) => hex === first.replace);
   const replaced = paint === undefined ? first.replace : nameWhole(paint);
@@ -157,16 +159,8 @@ function sayWhere({ only, part }: NotedResult): string {
   return only === undefined ? "" : ` in ${part ?? "one part"}`;
 }
 
-function sayStanding(
-  { comparison }: StudyResult,
-  { standing }: StudyRanking,
-  format: Format,
-): readonly string[] {
-  if (standing === null) return [];
-  const isLost = ({ outcome, contrast: [before] }: ComparedEdge) =>
-    outcome === "lost" || (outcome === "merged" && isClear(gradeOf(before ?? 0)));
-  const names = comparison.edges.filter(isLost).map((edge) => formatNames(edge.names[0]));
-  return [`This study: ${describePlace(standing, names, format)}`];
+function sayStanding({ standing }: StudyRanking, format: Format): string {
+  return standing === null ? "" : describePlace(standing, format);
 }
 
 /** The drawings of the author's other options: file names in the study's folder, with their texts. */
@@ -208,22 +202,44 @@ function presentByColour(
 }
 
 function presentBest(
-  { hex, best, equals }: ColourOptions,
+  { id, hex, best, equals }: ColourOptions,
   { report, matrix }: StudyRanking,
   hasFocus: boolean,
   format: Format,
 ): BestView {
   const move = roundMark(best.clarity) - roundMark(report.clarity ?? 0);
+  const row = matrix?.rows.find((one) => one.id === id);
   return {
     hex: best.with,
     name: best.name,
     cell: hasCell(matrix, hex, best.with) ? `#${changeId(hex, best.with)}` : undefined,
     short: move > 0 ? undefined : move === 0 ? "No change helps; level:" : "No change helps; nearest:",
-    equals: describeEquals(best, equals, format),
+    equals: describeBeside(best, equals, row, move <= 0, format),
     clarity: [format.percent(report.clarity), format.percent(best.clarity)],
     focus: hasFocus ? [format.percent(report.focusClarity), format.percent(best.focusClarity)] : undefined,
     worse: describeWorse(best, format),
   };
+}
+
+/** What the row of the matrix has beside the best: what is level with it, and what the author tried that is clearer. */
+function describeBeside(
+  best: ColourOptions["best"],
+  equals: ColourOptions["equals"],
+  row: MatrixRow | undefined,
+  isShort: boolean,
+  format: Format,
+): string | undefined {
+  const mark = format.percent(best.clarity);
+  const cells = (row?.cells ?? []).filter(
+    (cell): cell is MatrixCell => cell?.isRanked === true && cell.with !== best.with,
+  );
+  const level = cells.filter((cell) => format.percent(cell.clarity) === mark);
+  const [clearer] = cells.filter((cell) => roundMark(cell.clarity) > roundMark(best.clarity));
+  const said = [
+    describeEquals(best, [...equals, ...level], format, isShort),
+    clearer && `${clearer.name}, which the author tried, has ${format.percent(clearer.clarity)}`,
+  ].filter((text) => text !== undefined);
+  return said.length === 0 ? undefined : said.join("; ");
 }
 
 function presentNoted(

@@ -2,6 +2,7 @@
 
 import type { Format } from "../../words/format.ts";
 import type { Linker } from "../address.ts";
+import { shownSteps } from "./distancestrip.ts";
 
 export interface SizeRow {
   readonly label: string;
@@ -18,9 +19,6 @@ export interface SizedPicture {
   readonly distance: string;
 }
 
-/** Distances in flag heights: the viewing distance that is usual, and the distance steps beyond it. */
-const sizedSteps = [40, 80, 160, 320] as const;
-
 /** In millimetres. Source: common practice, no standard. */
 const armLength = 600;
 /** CSS pixels to a millimetre. Source: W3C, CSS Values and Units 4, section 6.2: 1in = 96px = 25.4mm. */
@@ -35,7 +33,7 @@ export function presentSizes(
 ): readonly [SizeRow, SizeRow] {
   const row = (label: string, name: string): SizeRow => ({
     label,
-    pictures: sizedSteps.map((step) => {
+    pictures: shownSteps.map((step) => {
       const height = sizeFrom(step);
       const distance = `${format.number(step, 0)} flag heights`;
       return {

@@ -27,15 +27,16 @@ test("it says what became of the edge, with the numbers of both sides", () => {
   expect(page.outcome.sentence).toBe(
     "Yellow now stands out from dark blue over 57% of all edge length: contrast 67%, strong, where red had 25%, weak.",
   );
-  // The sentence has the contrast: the table has what stands beside it.
+  // Contrast first, then what stands beside it.
   expect(page.numbers.map(({ name }) => name)).toEqual([
+    "Contrast",
     "Contrast ratio",
     "Colour difference, ΔE00",
     "Only hue differs",
     "Rule of tincture",
     "Length",
   ]);
-  expect(page.numbers[0]?.before).toBe("3.0:1");
+  expect(page.numbers[1]?.before).toBe("3.0:1");
   expect(page.near).toBeUndefined();
 });
 
@@ -90,7 +91,7 @@ test("an edge that merged has no numbers after, and says so with a dash", () => 
     },
   };
   const [only] = presentEdgePages([merged], indexNames([merged]), gallery, format);
-  expect(only?.numbers.map(({ after }) => after)).toEqual(["–", "–", "–", "–", "–"]);
+  expect(only?.numbers.map(({ after }) => after)).toEqual(["0% merged", "–", "–", "–", "–", "–"]);
   expect(only?.visions[0]?.after).toBeUndefined();
   expect(only?.outcome.sentence).toContain("become one colour to the eye");
 });

@@ -95,8 +95,8 @@ test("a parted edge has no reading before", () => {
 });
 
 test.each([
-  [1.2, 0, "1.50 flag heights, whole outline"],
-  [1.2, 0.4, "1.50 flag heights, 75% of outline"],
+  [1.2, 0, "1.50 flag heights, 1.20 of it whole outline"],
+  [1.2, 0.4, "1.50 flag heights, 1.20 of it 75% of outline"],
   [998, 2, "1.50 flag heights, 99.8% of outline"],
   [0, 2, "1.50 flag heights"],
 ])("with %s of the outline of what has to be seen, and %s elsewhere: %s", (own, other, extent) => {

@@ -51,7 +51,7 @@ describe("presentOptions", () => {
     expect(first).toBe(
       "Change red first (17% of the flag): with white in its place clarity rises from 74% to 99.6%.",
     );
-    expect(standing).toBe("This study: 3rd of 58 in clarity.");
+    expect(standing).toBe("This study: 3rd clearest of 58 single changes.");
   });
 
   test("each colour has its best with its equals, and both marks before and after", () => {
@@ -152,12 +152,12 @@ test("where clarity is level, the number that decides the verdict stands beside 
 
 describe("presentOptionsLine", () => {
   const line = (study: StudyResult) => presentOptionsLine(study, linkFrom("/studies/a-square/"), format);
-  const third = "This study: 3rd of 58 in clarity.";
+  const third = "3rd clearest of 58 single changes.";
 
   test("names the best with its clarity, and leads to all of them", () => {
     const options = [option({ with: "#ffffff", name: "white", clarity: 99.6 })];
     expect(line(ranked({}, { options, shades }))).toEqual({
-      says: `The best change from the palette is red to white with a clarity of 99.6%. ${third}`,
+      says: `${third} Clearest is red to white: 99.6%.`,
       address: "changes/",
     });
   });
@@ -165,27 +165,25 @@ describe("presentOptionsLine", () => {
   test("tells of what the author tried where that is clearer, and not where it is level", () => {
     const options = [option({ with: "#ffffff", name: "white", clarity: 98.6 })];
     const say = (clarity: number) => line(ranked({ noted: [noted({ clarity })] }, { options, shades }))?.says;
-    expect(say(100)).toContain("Clearer still is what the author tried: red to navy, 100%.");
+    expect(say(100)).toContain("Clearest is red to navy, which the author tried: 100%.");
     expect(say(99.4)).not.toContain("author");
   });
 
   test("says where that is the study's own, and why there is none", () => {
     const { replace, with: next } = result.change;
     const own = [option({ replace, with: next, name: "yellow", clarity: 100 })];
-    expect(line(ranked({}, { options: own, shades }))?.says).toMatch(
-      /^The best change from the palette is red to yellow, that of this study, with a clarity of 100%\./,
-    );
-    expect(line(ranked({}))?.says).toBe(`None of the colours could be tried. ${third}`);
+    expect(line(ranked({}, { options: own, shades }))?.says).toBe(third);
+    expect(line(ranked({}))?.says).toBe(`${third} None of the colours could be tried.`);
   });
 
   test("a study that stands first is not told of a better one, nor a flag that is clear", () => {
     const options = [option({ with: "#ffffff", name: "white", clarity: 98 })];
     const first = { ...ranked({}).ranking?.standing, place: 1 } as never;
-    expect(line(ranked({ standing: first }, { options, shades }))?.says).toMatch(
-      /^No change from the palette is clearer: the best of them is red to white with a clarity of 98%\./,
+    expect(line(ranked({ standing: first }, { options, shades }))?.says).toBe(
+      "Clearest of 58 single changes.",
     );
     expect(line(ranked({}, { options, shades, clarity: 100 }))?.says).toMatch(
-      /^The original has a clarity of 100%: no change can raise it\./,
+      / The original has a clarity of 100%: no change can raise it\.$/,
     );
   });
 

@@ -56,7 +56,7 @@ test("each says in words what it shows", () => {
     "Contrast ruler. dark blue / red, 2.00 flag heights: contrast 25% to 67%, weak to strong; gained; dark blue / white, 1.50 flag heights: contrast 84%, strong; same.",
   );
   expect(says("true size")).toBe(
-    "Both flags as small as they look from a distance, at arm’s length: 40 flag heights, 80 flag heights, 160 flag heights, and 320 flag heights.",
+    "Both flags as small as they look from a distance, at arm’s length: 20 flag heights, 80 flag heights, and 320 flag heights.",
   );
   expect(says("distance strip")).toMatch(/^Distance strip. Both flags as they look from 20, 80, and 320/);
   expect(says("seen otherwise")).toContain("Protan: clarity of the whole flag 74% → 100%.");
