@@ -52,6 +52,12 @@ Object.assign(alike, {
   ),
 });
 
+Object.assign(alike, {
+  "exponents of three digits": svg(
+    '<g transform="matrix(1e+000 -5.3e-017 5.3e-017 1 1.5e+002 1e-006)"><path d="M-1e+002 4E+001h2.0e+002V16e+001H-1.00e+002z" fill="#0a0"/><rect x="-1.9e-017" y="2e+001" width="5e+001" height="1.0e+001" fill="#00c"/></g>',
+  ),
+});
+
 const refused: [name: string, text: string, rule: string][] = [
   [
     "an id twice that a paint points at",

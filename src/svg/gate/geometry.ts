@@ -91,7 +91,7 @@ const flag = /[ \t\n\r\f]*(?:,[ \t\n\r\f]*)?[01]/y;
 
 /** Whether a number is one that every program can hold. */
 function isPlain(digits: string): boolean {
-  return digits.length <= 60 && !/[eE][+-]?\d{3}/.test(digits);
+  return digits.length <= 60 && !/[eE][+-]?(?:[1-9]\d{2}|\d{4})/.test(digits);
 }
 
 /** Reads path data; `none` is nothing. */

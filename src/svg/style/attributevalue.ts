@@ -1,7 +1,8 @@
 // Floor 2. Checks single attribute and property values: numbers, paths, references, paints.
 import { limit } from "../gate/drawinglimit.ts";
 
-const number = String.raw`[+-]?(?:\d{1,60}(?:\.\d+)?|\.\d+)(?:[eE][+-]?\d{1,2})?`;
+/** Exponents of three digits, as some programs write them for small numbers, begin with 0. */
+const number = String.raw`[+-]?(?:\d{1,60}(?:\.\d+)?|\.\d+)(?:[eE][+-]?0?\d{1,2})?`;
 const lengthPattern = new RegExp(`^(${number})([a-z]{1,8}|%)?$`, "i");
 const referencePattern = /^\s*url\(\s*(?:"#([^"\\]*)"\s*|'#([^'\\]*)'\s*|#([^()'"\\]*))\)/i;
 /** CSS pixels of a unit (CSS Values 4, section 6.2). The measuring renderer takes an inch for 72 pixels, so it sees none. */

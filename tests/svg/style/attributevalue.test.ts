@@ -54,6 +54,8 @@ test.each([
   ["1pt", "1.333333333"],
   ["", undefined],
   ["a", undefined],
+  ["1.5e-016", "1.5e-016"],
+  ["1e-0016", undefined],
   ["1e999", undefined],
   ["NaN", undefined],
   ["Infinity", undefined],
