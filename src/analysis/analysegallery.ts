@@ -1,6 +1,5 @@
 // Floor 6. The whole gallery: every study loaded and computed; a bad one is left out and named, the rest go on.
 
-import type { Hex } from "../colour/colour.ts";
 import { drawingChanged } from "../content/folder/absent.ts";
 import { listContested, listFormer } from "../content/folder/formerly.ts";
 import { endOf, folderOfStudies, outOfTime } from "../content/folder/gallerybudget.ts";
@@ -20,7 +19,6 @@ import { compareAll } from "./likeness/comparegallery.ts";
 import { checkAnsweredChanges } from "./options/namedchange.ts";
 import type { GalleryResult, StudyResult } from "./result.ts";
 import { findUnshown, settleSeries } from "./settleseries.ts";
-import { gatherNames } from "./sharedname.ts";
 import type { Store } from "./store/resultstore.ts";
 import { findAdoptedTwice } from "./survey/adoptedtwice.ts";
 import { type Ground, gridCollection, measureFlags } from "./survey/collection.ts";
@@ -109,7 +107,6 @@ async function analyseAll(
   options: RunOptions,
   end: number,
 ): Promise<readonly Outcome<StudyResult>[]> {
-  const shared = gatherNames(studies);
   let counted = 0;
   let left = studies.length;
   let begin = (): void => undefined;
@@ -120,7 +117,7 @@ async function analyseAll(
   if (!studies.some(isFirst)) begin();
   const work = async (study: Study): Promise<Outcome<StudyResult>> => {
     if (!isFirst(study)) await isFirstMeasured;
-    const outcome = await analyse(pool, study, loaded.gallery, shared, (result) => {
+    const outcome = await analyse(pool, study, loaded.gallery, (result) => {
       left -= 1;
       options.onMeasured?.(result, loaded, left);
       begin();
@@ -149,7 +146,6 @@ async function analyse(
   pool: Line,
   study: Study,
   gallery: Gallery,
-  shared: ReadonlyMap<Hex, string>,
   onMeasured: (result: StudyResult | undefined) => void,
 ): Promise<Outcome<StudyResult>> {
   const bytes = await readOriginal(study).catch(() => undefined);
@@ -157,13 +153,13 @@ async function analyse(
     onMeasured(undefined);
     return { value: undefined, problems: [drawingChanged(study)] };
   }
-  const work = () => measureStudy(pool, study, bytes, gallery, shared);
+  const work = () => measureStudy(pool, study, bytes, gallery);
   const { value, problems } = await catchFault(study.file, work);
   onMeasured(hasError(problems) ? undefined : value);
   const prose = checkProse(study, value?.comparison);
   if (value === undefined) return { value, problems: [...problems, ...prose] };
   const packed = { ...value, drawings: pack(value.drawings) };
-  const rank = () => rankChanges(pool, value, bytes, gallery, shared);
+  const rank = () => rankChanges(pool, value, bytes, gallery);
   const ranked = await catchFault(study.file, rank);
   return {
     value: ranked.value === undefined ? packed : { ...packed, ranking: pack(ranked.value) },
@@ -195,11 +191,7 @@ async function lookBeside(
   readonly studies: readonly StudyResult[];
   readonly problems: readonly Problem[];
 }> {
-  const flags = await measureFlags(
-    ground,
-    new Set(studies.map(({ study }) => pathOfOriginal(study))),
-    gatherNames(studies.map(({ study }) => study)),
-  );
+  const flags = await measureFlags(ground, new Set(studies.map(({ study }) => pathOfOriginal(study))));
   const collection = await gridCollection(ground);
   const { pool, gallery } = ground;
   const compared = await compareAll(pool, studies, flags.items, collection.items, gallery.cloth);

@@ -11,27 +11,21 @@ import { type Problem, report } from "../problem/problem.ts";
 export interface Settled {
   readonly palette: ReadonlyMap<string, string>;
   readonly names?: ReadonlyMap<Hex, string>;
-  /** What other studies of the gallery call colours: where `names` has neither the colour nor the word. */
-  readonly shared?: ReadonlyMap<Hex, string>;
 }
 
 /**
  * Returns the names of a study with that of the palette which `change.with` uses: where the flag has that very colour
  * already, it is called so before and after. A word that the tool gives colours itself (`dark blue`) settles nothing.
- * Behind them stand the gallery's shared names.
  */
 export function settleNames(
   change: Change,
-  { palette, names = new Map(), shared = new Map() }: Settled,
+  { palette, names = new Map() }: Settled,
 ): ReadonlyMap<Hex, string> {
   const word = change.with.trim().toLowerCase();
   const [name, text] = [...palette].find(([one]) => one.toLowerCase() === word) ?? [];
   const hex = text === undefined ? undefined : parseColour(text)?.hex;
   const isName = hex !== undefined && name !== undefined && !isOwnName(word);
-  const settled = new Map(isName && !names.has(hex) ? [...names, [hex, name]] : names);
-  for (const [other, called] of shared)
-    if (!settled.has(other) && ![...settled.values()].includes(called)) settled.set(other, called);
-  return settled;
+  return isName && !names.has(hex) ? new Map([...names, [hex, name]]) : names;
 }
 
 /**

@@ -20,19 +20,6 @@ describe("settleNames", () => {
   });
 });
 
-test("the gallery's names stand behind those of the study, and give no word twice", () => {
-  const names = new Map([["#1b2a5c", "navy"]] as const);
-  const shared = new Map([
-    ["#1b2a5c", "ink"],
-    ["#15244a", "navy"],
-    ["#1b6375", "teal"],
-  ] as const);
-  expect([...settleNames({ replace: "red", with: "white" }, { palette, names, shared })]).toEqual([
-    ["#1b2a5c", "navy"],
-    ["#1b6375", "teal"],
-  ]);
-});
-
 describe("checkNames", () => {
   const colours = [
     { hex: "#1b2a5c", name: "dark blue" },

@@ -31,8 +31,6 @@ export interface OpenOptions {
 export interface AnalyseOptions extends OpenOptions {
   readonly cloth: Cloth;
   readonly palette: ReadonlyMap<string, string>;
-  /** What other studies of the gallery call colours of the drawing. */
-  readonly shared?: ReadonlyMap<Hex, string>;
 }
 
 /** A drawing with all that is known of it before any change. */

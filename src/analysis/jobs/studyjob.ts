@@ -1,23 +1,20 @@
 // Floor 6. What a child is asked of a study, nothing that changes no figure; and its answer, about the study as it stands.
-import type { Hex } from "../../colour/colour.ts";
 import type { Gallery, Study } from "../../content/study/study.ts";
 import type { Outcome, Problem } from "../../problem/problem.ts";
 import type { StudyRanking } from "../options/studyranking.ts";
 import type { StudyResult } from "../result.ts";
-import { listTyped, pickNames } from "../sharedname.ts";
 import type { Jobs } from "./job.ts";
 import { nameComparison } from "./nameanswer.ts";
 import type { Line } from "./pool.ts";
 
-/** Measures a study. `shared`: what the gallery calls colours. Problems: those of `analyseStudy`, placed in study.md where they come from it. */
+/** Measures a study. Problems: those of `analyseStudy`, placed in study.md where they come from it. */
 export async function measureStudy(
   line: Line,
   study: Study,
   bytes: Uint8Array,
   gallery: Gallery,
-  shared: ReadonlyMap<Hex, string> = new Map(),
 ): Promise<Outcome<StudyResult>> {
-  const { value, problems } = await line.run("study", study.file, inputOf(study, bytes, gallery, shared));
+  const { value, problems } = await line.run("study", study.file, inputOf(study, bytes, gallery));
   const named = value && {
     ...value,
     comparison: nameComparison(value.comparison, study.originalFile),
@@ -32,10 +29,9 @@ export async function rankChanges(
   { study, comparison }: Pick<StudyResult, "study" | "comparison">,
   bytes: Uint8Array,
   gallery: Gallery,
-  shared: ReadonlyMap<Hex, string> = new Map(),
 ): Promise<Outcome<StudyRanking>> {
   const { value, problems } = await line.run("rank", study.file, {
-    ...inputOf(study, bytes, gallery, shared),
+    ...inputOf(study, bytes, gallery),
     comparison: nameComparison(comparison, ""),
     tried: study.options.map(({ note: _, ...change }) => change),
   });
@@ -51,18 +47,11 @@ export async function rankChanges(
 }
 
 function inputOf(
-  study: Study,
+  { change, focus, names }: Study,
   bytes: Uint8Array,
   { cloth, viewingDistance: distance, palette }: Gallery,
-  names: ReadonlyMap<Hex, string>,
 ): Jobs["study"]["input"] {
-  const { change, focus } = study;
-  const shared = pickNames(names, Buffer.from(bytes).toString(), listTyped(study));
-  const written = {
-    ...(focus === undefined ? {} : { focus }),
-    ...(study.names === undefined ? {} : { names: study.names }),
-    ...(shared.size === 0 ? {} : { shared }),
-  };
+  const written = { ...(focus === undefined ? {} : { focus }), ...(names === undefined ? {} : { names }) };
   return { bytes, change, options: { cloth, distance, palette, ...written } };
 }
 

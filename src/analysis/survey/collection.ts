@@ -1,6 +1,5 @@
 // Floor 6. The flags beside the studies: those in `flags/` measured, those of another folder made into grids, in the pool.
 import { dirname, resolve } from "node:path";
-import type { Hex } from "../../colour/colour.ts";
 import { readFolder } from "../../content/disk/readfile.ts";
 import type { FolderDrawing } from "../../content/folder/flagfiles.ts";
 import { listFolder, readListed } from "../../content/folder/flagfolder.ts";
@@ -14,7 +13,6 @@ import type { JobKind, Jobs } from "../jobs/job.ts";
 import { runOrdered } from "../jobs/orderedqueue.ts";
 import { defaultLimits, type Line } from "../jobs/pool.ts";
 import type { KnownFlag } from "../likeness/compareredesign.ts";
-import { pickNames } from "../sharedname.ts";
 import type { FlagOutcome } from "./surveyflags.ts";
 
 /** What a folder gave, and what is wrong in it; nothing of that is more than a warning. */
@@ -35,21 +33,17 @@ export interface Ground {
 
 /**
  * Measures every drawing of `flags/` whose path in the content folder is not in `known`. A broken one comes back with its
- * problems. None where there is no such folder. `shared`: what the gallery calls colours.
+ * problems. None where there is no such folder.
  */
 export async function measureFlags(
   ground: Ground,
   known: ReadonlySet<string>,
-  shared: ReadonlyMap<Hex, string> = new Map(),
 ): Promise<Gathered<FlagOutcome>> {
   const { cloth, viewingDistance, palette } = ground.gallery;
   const options = { cloth, distance: viewingDistance, palette };
   const listed = await listFolder(ground.contentDir, "flags", true);
   const wanted = (listed.value ?? []).filter(({ name }) => !known.has(`flags/${name}`));
-  const { done, late } = await runEach(ground, wanted, "flag", (bytes) => {
-    const names = pickNames(shared, Buffer.from(bytes).toString());
-    return { bytes, options: names.size === 0 ? options : { ...options, names } };
-  });
+  const { done, late } = await runEach(ground, wanted, "flag", (bytes) => ({ bytes, options }));
   const items = done.map(({ drawing, outcome }) => ({ file: `flags/${drawing.name}`, outcome }));
   return {
     items,
