@@ -32,13 +32,31 @@ export function countLost(
     const pixel = pixels[at] as number;
     const expected = label === 0 ? 0 : words[paintOf(label)];
     if (pixel === expected) continue;
-    const seen = pixel >>> 24 < 128 ? nothing : codeOf(pixel);
+    const seen = lookOf(pixel, label, isOther);
     const isWrong = seen === nothing ? label !== 0 : label === 0 || isOther(seen, paintOf(label));
     if (!isWrong || !(isInside(map, at) || (known.has(pixel) && !isMixture(map, words, at, pixel)))) continue;
     const counts = lost.get(label) ?? new Map<number, number>();
     lost.set(label, counts.set(seen, (counts.get(seen) ?? 0) + 1));
   }
   return lost;
+}
+
+/**
+ * The colour of a pixel. One that lets through what lies under the flag looks as it does on a white page, or on a black one
+ * where that alone is another than what is measured.
+ */
+function lookOf(pixel: number, label: Label, isOther: IsOther): number {
+  const alpha = pixel >>> 24;
+  if (alpha === 255) return codeOf(pixel);
+  if (alpha < 128) return nothing;
+  const [onWhite, onBlack] = [255, 0].map((ground) => {
+    const mix = (shift: number): number => {
+      const channel = (pixel >>> shift) & 0xff;
+      return Math.round(ground + ((channel - ground) * alpha) / 255) << shift;
+    };
+    return codeOf(mix(0) | mix(8) | mix(16));
+  }) as [number, number];
+  return label === 0 || isOther(onWhite, paintOf(label)) ? onWhite : onBlack;
 }
 
 const codeOf = (word: number): number => ((word & 0xff) << 16) | (word & 0xff00) | ((word >>> 16) & 0xff);

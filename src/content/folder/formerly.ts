@@ -114,7 +114,8 @@ export function listContested(
 }
 
 /**
- * Returns a function that gives those of `claimants` that can have had the address of the study `name`. Where the list says where
+ * Returns a function that gives those of `claimants` that can have had the address of the study `name`: none where the list,
+ * which has all that was published, does not have it. Where the list says where
  * it leads, that is the one that it leads to. Where it was published and nothing more is said, a study that was published at
  * another address, under its name now or under one that it claims as well, is none: nothing is at two addresses at once.
  */
@@ -133,7 +134,8 @@ function findEntitled(
   );
   return (name, claimants) => {
     const note = notes.get(place(name));
-    if (note === undefined) return claimants;
+    // What was never published nobody had; where nothing was, nobody knows.
+    if (note === undefined) return notes.size === 0 ? claimants : [];
     if (note.withdrawn !== undefined) return [];
     if (note.to === undefined) return claimants.filter((slug) => published.get(slug) === 1);
     const seen = new Set<string>();

@@ -149,6 +149,13 @@ test("with a list of addresses, an old one stays with the study that had it, who
   expect(listFormer(studies.slice(0, 1), new Map())).toEqual(lead);
 });
 
+test("an address that was never published cannot be claimed before somebody has it", () => {
+  const claim = [{ slug: "stranger", formerly: ["anna"] }];
+  const listed = new Map([["/studies/ferry/", {}]]);
+  expect(listFormer(claim, listed)).toEqual([]);
+  expect(listContested([...claim, { slug: "other", formerly: ["anna"] }], listed)).toEqual([]);
+});
+
 test("a claim that the list does not bear out is told, and the right one is not", async () => {
   const root = await makeFolder({
     "gallery.yaml": settings,
