@@ -18,10 +18,6 @@ export const partWords = {
   send: "Attach the drawing to the letter: no page can do that for you.",
   sendForm: "Attach the drawing there if the place takes files, or say where it can be found.",
   letter: "Write the letter",
-  byMail: (address: string): string => `by mail to ${address}, with the text already in it.`,
-  atForm: (host: string, isFilled: boolean): string =>
-    isFilled ? `at ${host}, with the text already in it.` : `at ${host}; copy the text first.`,
-  letterTitle: (gallery: string): string => `A study for ${gallery}`,
   sample: {
     title: "A lighter wheel",
     flag: "The ferry flag",
@@ -64,3 +60,11 @@ export const partWords = {
   unscripted:
     "With scripts, this page shows a drawing from your computer with the change, and writes the text for you. Without them, copy the text above and fill it in.",
 } as const;
+
+/** Words of the letter that hold something of the gallery. */
+export const letterWords = {
+  title: (gallery: string): string => `A study for ${gallery}`,
+  byMail: (address: string): string => `by mail to ${address}, with the text already in it.`,
+  atForm: (host: string, isFilled: boolean): string =>
+    isFilled ? `at ${host}, with the text already in it.` : `at ${host}; copy the text first.`,
+};

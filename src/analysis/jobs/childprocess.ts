@@ -88,9 +88,19 @@ export class Child {
     if (this.job === undefined) return;
     this.job.started = performance.now();
     this.job.worked = measureProcessor(this.child.pid) ?? 0;
-    this.child.send({ ...this.job.waiting.request, id: this.job.id }, (error) => {
-      if (error !== null) this.kill();
-    });
+    const { waiting, id } = this.job;
+    try {
+      this.child.send({ ...waiting.request, id }, (error) => {
+        if (error !== null) this.kill();
+      });
+    } catch (error) {
+      // A fault of ours: what was asked holds what no other process can be given.
+      this.job = undefined;
+      clearInterval(this.watch);
+      waiting.fail(error instanceof Error ? error : new Error(`${waiting.file}: ${error}`));
+      this.tell.free();
+      return;
+    }
     // A small drawing is done before the clock first strikes.
     this.check();
   }

@@ -3,7 +3,7 @@ import { parseColour } from "../../colour/colourtext.ts";
 import type { Answer } from "../../content/gallery/answerlink.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { Format } from "../../words/format.ts";
-import { partWords } from "../../words/partwords.ts";
+import { letterWords, partWords } from "../../words/partwords.ts";
 import { formatCanonical } from "../address.ts";
 import { type Frame, partPath, presentFrame } from "../pageframe.ts";
 import { type AnswerView, presentAnswer } from "../study/answerview.ts";
@@ -27,7 +27,7 @@ export const studyMark = "study-text";
 export function presentTakePart(gallery: Gallery, format: Format): readonly TakePartPage[] {
   const { answer } = gallery;
   const send = presentAnswer(answer, {
-    title: partWords.letterTitle(gallery.title),
+    title: letterWords.title(gallery.title),
     edge: undefined,
     stamped: formatCanonical(gallery.address, partPath) ?? gallery.title,
     numbers: [studyMark],
@@ -51,8 +51,8 @@ export function presentTakePart(gallery: Gallery, format: Format): readonly Take
 }
 
 function describeWay(answer: Answer): string {
-  if (answer.way === "mail") return partWords.byMail(answer.address);
-  return partWords.atForm(new URL(answer.template).host, answer.template.includes("{numbers}"));
+  if (answer.way === "mail") return letterWords.byMail(answer.address);
+  return letterWords.atForm(new URL(answer.template).host, answer.template.includes("{numbers}"));
 }
 
 /** The keys that `studySchema` asks for, and those that nobody should forget. */

@@ -176,6 +176,13 @@ describe("Pool", { timeout: 60_000 }, () => {
     expect(onlyWorker()).toBe(worker);
   });
 
+  test("what no process can be given is a fault of ours: the job is rejected, the next go on", async () => {
+    const pool = open({ size: 1 });
+    const view = { say: () => "a function" };
+    await expect(pool.run("pages", "a", { view })).rejects.toThrow("could not be cloned");
+    expect((await measure(pool, "b")).problems).toEqual([]);
+  });
+
   test("children can be started before there is a job, and are used", async () => {
     const pool = open({ size: 2 });
     pool.warm();
