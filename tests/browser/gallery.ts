@@ -73,4 +73,10 @@ export const oddGallery: GalleryResult = {
 };
 
 /** Nothing published yet. */
-export const emptyGallery: GalleryResult = { ...oddGallery, studies: [], series: [], pages: [] };
+export const emptyGallery: GalleryResult = {
+  ...oddGallery,
+  gallery: { ...oddGallery.gallery, menu: [] },
+  studies: [],
+  series: [],
+  pages: [],
+};

@@ -575,7 +575,7 @@ test.each(sites)(
       expect(html, file).toMatch(/<head><meta http-equiv="Content-Security-Policy"/);
       // Data in a script element is never run, and no policy speaks of it.
       expect(html, file).not.toMatch(
-        / style=| on[a-z]+=|<style|<script(?! src=| type="application\/ld\+json">)/,
+        / style="| on[a-z]+="|<style|<script(?! src=| type="application\/ld\+json">)/,
       );
     }
   },
