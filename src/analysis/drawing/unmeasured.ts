@@ -27,12 +27,12 @@ export type Lost =
   | { readonly edges: number };
 
 /**
- * ΔE00 from which what is seen is not what is measured: as far from a plain colour as shapes may be that are joined to it; half
- * of that from the mean of a gradient, so that no two colours in it are further apart than that.
+ * ΔE00 from which what is seen is not what is measured: as far from it as shapes may be that are joined to a plain colour. Two
+ * colours of one gradient are then confusable at most.
  */
-const unlikeFrom = { plain: colourLimits.same, mean: colourLimits.same / 2 };
+const unlikeFrom = colourLimits.same;
 
-/** Share of the flag on which that may be so, for shading and roundings (the most of 798 real drawings is 0.91 %). */
+/** Share of the flag on which that may be so, for shading and roundings (the most of 798 real drawings is 0.71 %). */
 const mostUnlike = 0.01;
 
 /**
@@ -60,7 +60,7 @@ export function findLost(
   flagPixels: number,
 ): readonly Lost[] {
   const codes = hexes.map((hex) => Number.parseInt(hex.slice(1), 16));
-  const lost = findUnlike(countLost(picture, map, codes, createIsOther(paints, hexes)), paints, flagPixels);
+  const lost = findUnlike(countLost(picture, map, codes, createIsOther(hexes)), paints, flagPixels);
   const thin = countThin(map, Math.round(map.height * thinPart)) / Math.max(1, flagPixels);
   return thin > mostThin ? [...lost, { thin }] : lost;
 }
@@ -100,15 +100,14 @@ const sumOf = (counts: ReadonlyMap<number, number>): number =>
 
 const hexOfCode = (code: number): Hex => `#${code.toString(16).padStart(6, "0")}`;
 
-function createIsOther(paints: List<PaintIndex, Paint>, hexes: List<PaintIndex, Hex>): IsOther {
+function createIsOther(hexes: List<PaintIndex, Hex>): IsOther {
   const measured = hexes.map(linearOf);
   const known = new Map<number, boolean>();
   return (seen, paint) => {
     const key = paint * 2 ** 24 + seen;
     const found = known.get(key);
     if (found !== undefined) return found;
-    const from = paints[paint]?.flat === true ? unlikeFrom.plain : unlikeFrom.mean;
-    const isOther = measureDifference(linearOf(hexOfCode(seen)), measured[paint] as LinearRgb) >= from;
+    const isOther = measureDifference(linearOf(hexOfCode(seen)), measured[paint] as LinearRgb) >= unlikeFrom;
     known.set(key, isOther);
     return isOther;
   };
