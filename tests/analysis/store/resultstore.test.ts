@@ -101,6 +101,7 @@ test("what failed is asked again", async () => {
   expect(await store.recall(question, async () => slow)).toEqual(slow);
   await store.close();
   expect(await store.recall(question, async () => answer)).toEqual(answer);
+  await store.close();
 });
 
 test("a fault of the work is passed on, and nothing is kept", async () => {
