@@ -3,9 +3,9 @@
 import culori from "culori/require";
 import type { Hex, LinearRgb, Rgb } from "./colour.ts";
 import { checkLinear, checkRange } from "./range.ts";
-import { encodeByte } from "./srgb.ts";
+import { encodeByte, linearOfCode } from "./srgb.ts";
 
-const { converter, convertRgbToLrgb, getMode, parse } = culori;
+const { converter, getMode, parse } = culori;
 
 const convertToRgb = converter("rgb");
 
@@ -41,8 +41,7 @@ export function parseColour(text: string): { hex: Hex; alpha01: number } | undef
 
 /** Encoded sRGB, each component 0 to 1, of a `#rrggbb`. Throws RangeError for any other text. */
 export function toRgb(hex: Hex): Rgb {
-  if (!/^#[0-9a-f]{6}$/i.test(hex)) throw new RangeError(`a colour must be written #rrggbb, got ${hex}`);
-  const bits = Number.parseInt(hex.slice(1), 16);
+  const bits = readCode(hex);
   return { r: (bits >> 16) / 255, g: ((bits >> 8) & 255) / 255, b: (bits & 255) / 255 };
 }
 
@@ -58,8 +57,13 @@ export function toHex(rgb: Rgb): Hex {
  * Source: IEC 61966-2-1; WCAG 2.2, definition of relative luminance.
  */
 export function linearOf(hex: Hex): LinearRgb {
-  const { r, g, b } = convertRgbToLrgb(toRgb(hex));
-  return { linearR: r, linearG: g, linearB: b };
+  return linearOfCode(readCode(hex));
+}
+
+/** The same as one number, 0xrrggbb. */
+function readCode(hex: Hex): number {
+  if (!/^#[0-9a-f]{6}$/i.test(hex)) throw new RangeError(`a colour must be written #rrggbb, got ${hex}`);
+  return Number.parseInt(hex.slice(1), 16);
 }
 
 /** The nearest 8-bit `#rrggbb` of linear-light sRGB 0 to 1; the inverse of {@link linearOf}. Throws RangeError. */

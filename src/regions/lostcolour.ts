@@ -1,7 +1,7 @@
 // Floor 3, a check on step 2. What the true rendering shows where the label map gives another paint.
 import { type Label, type List, type PaintIndex, paintOf } from "../svg/paintnumber.ts";
 import type { LabelMap } from "./labelmap.ts";
-import { type Raster, wordOf, wordsOf } from "./raster.ts";
+import { colourOver, type Raster, wordOf, wordsOf } from "./raster.ts";
 
 /** Whether a colour, 0xrrggbb, is told from what a paint is measured as. */
 export type IsOther = (seen: number, paint: PaintIndex) => boolean;
@@ -46,20 +46,10 @@ export function countLost(
  * where that alone is another than what is measured.
  */
 function lookOf(pixel: number, label: Label, isOther: IsOther): number {
-  const alpha = pixel >>> 24;
-  if (alpha === 255) return codeOf(pixel);
-  if (alpha < 128) return nothing;
-  const [onWhite, onBlack] = [255, 0].map((ground) => {
-    const mix = (shift: number): number => {
-      const channel = (pixel >>> shift) & 0xff;
-      return Math.round(ground + ((channel - ground) * alpha) / 255) << shift;
-    };
-    return codeOf(mix(0) | mix(8) | mix(16));
-  }) as [number, number];
-  return label === 0 || isOther(onWhite, paintOf(label)) ? onWhite : onBlack;
+  if (pixel >>> 24 < 128) return nothing;
+  const onWhite = colourOver(pixel, 255);
+  return label === 0 || isOther(onWhite, paintOf(label)) ? onWhite : colourOver(pixel, 0);
 }
-
-const codeOf = (word: number): number => ((word & 0xff) << 16) | (word & 0xff00) | ((word >>> 16) & 0xff);
 
 /** Whether a pixel can be a smoothed border of the paints around it: the colour of none, and no channel beyond theirs. */
 function isMixture(

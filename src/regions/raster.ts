@@ -57,6 +57,14 @@ export function wordsOf({ rgba }: Raster): Uint32Array {
   return new Uint32Array(bytes.buffer, bytes.byteOffset, bytes.length >> 2);
 }
 
+/** Returns the colour, 0xrrggbb, that a pixel of {@link wordsOf} has over a grey ground, 0 to 255. */
+export function colourOver(word: number, ground: number): number {
+  const alpha = word >>> 24;
+  const mix = (shift: number): number =>
+    Math.round(ground + ((((word >>> shift) & 0xff) - ground) * alpha) / 255);
+  return (mix(0) << 16) | (mix(8) << 8) | mix(16);
+}
+
 /** Returns the number that {@link wordsOf} gives for an opaque pixel of the colour `code`, 0xrrggbb. */
 export function wordOf(code: number): number {
   return (0xff000000 | ((code & 0xff) << 16) | (code & 0xff00) | (code >> 16)) >>> 0;

@@ -70,12 +70,20 @@ export function findHref(element: SvgElement): string | undefined {
   return element.attributes["href"] ?? element.attributes["xlink:href"];
 }
 
+/** Returns the element that it points at, or undefined. */
+export function findTarget(
+  element: SvgElement,
+  ids: ReadonlyMap<string, SvgElement>,
+): SvgElement | undefined {
+  return ids.get(findHref(element)?.slice(1) ?? "");
+}
+
 /**
  * Returns a gradient or pattern with those that it has from what it lacks, the nearest first. Source: SVG 2, sections 14.2.2
  * and 14.3.2. They must not lead back to themselves.
  */
 export function chainOf(server: SvgElement, ids: ReadonlyMap<string, SvgElement>): readonly SvgElement[] {
-  const next = ids.get(findHref(server)?.slice(1) ?? "");
+  const next = findTarget(server, ids);
   return next === undefined ? [server] : [server, ...chainOf(next, ids)];
 }
 

@@ -3,7 +3,7 @@
 
 import { measureReflectance } from "../../src/colour/cloth.ts";
 import { gradeOf, measureContrast } from "../../src/colour/contrast.ts";
-import { linearOfByte } from "../../src/colour/srgb.ts";
+import { linearOfCode } from "../../src/colour/srgb.ts";
 import { svgNamespace } from "../../src/svg/gate/allowlist.ts";
 import { limit } from "../../src/svg/gate/drawinglimit.ts";
 import { copyDrawing, hexOf, listColours, readDrawing, replaceColour } from "./drawing.js";
@@ -101,16 +101,11 @@ function cell(...content) {
 }
 
 function mark(one, other) {
-  const [a, b] = [one, other].map((hex) => measureReflectance(linearOf(hex), cloth));
+  const [a, b] = [one, other].map((hex) =>
+    measureReflectance(linearOfCode(Number.parseInt(hex.slice(1), 16)), cloth),
+  );
   const contrast = measureContrast(a, b);
   return `${numbers.format(contrast)} ${marks.dataset[gradeOf(contrast)]}`;
-}
-
-function linearOf(hex) {
-  const [linearR, linearG, linearB] = [1, 3, 5].map(
-    (at) => linearOfByte[Number.parseInt(hex.slice(at, at + 2), 16)],
-  );
-  return { linearR, linearG, linearB };
 }
 
 /** Two colours, shown and named. */

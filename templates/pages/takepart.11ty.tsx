@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import type { TakePartPage } from "../../src/views/part/takepart.ts";
 import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
+import { SendLink } from "../parts/refer.tsx";
 
 export const data = {
   pagination: { data: "site.takePart", size: 1, alias: "part" },
@@ -44,15 +45,14 @@ export function render({ part }: { site: SiteView; part: TakePartPage }): JSX.El
         <h2 id="send">{words.sendHeading}</h2>
         <p>{send.way === "mail" ? words.send : words.sendForm}</p>
         <p>
-          <a
+          <SendLink
             class="part-send"
-            href={send.href.replace(part.mark, encodeURIComponent(sample))}
+            to={{ ...send, href: send.href.replace(part.mark, encodeURIComponent(sample)) }}
             data-template={send.href}
             data-mark={part.mark}
-            rel={send.way === "form" ? "nofollow noopener" : undefined}
           >
             {words.letter}
-          </a>{" "}
+          </SendLink>{" "}
           {send.words}
         </p>
       </section>

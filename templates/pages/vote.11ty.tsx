@@ -6,6 +6,7 @@ import type { SiteView } from "../../src/views/siteview.ts";
 import type { VotePage } from "../../src/views/vote/votepage.ts";
 import { Document } from "../parts/document.tsx";
 import { Question } from "../parts/question.tsx";
+import { SendLink } from "../parts/refer.tsx";
 
 export const data = {
   pagination: { data: "site.votes", size: 1, alias: "vote" },
@@ -70,13 +71,9 @@ function Ballot({ vote }: { vote: VotePage }): JSX.Element {
           Save as a table (CSV)
         </a>
         {vote.send && (
-          <a
-            class="vote-send"
-            href={vote.send.href}
-            rel={vote.send.way === "form" ? "nofollow noopener" : undefined}
-          >
+          <SendLink class="vote-send" to={vote.send}>
             {vote.send.way === "mail" ? "Send by mail" : "Send with a form"}
-          </a>
+          </SendLink>
         )}
         <button type="button" class="vote-anew">
           Begin another ballot

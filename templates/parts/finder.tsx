@@ -13,31 +13,16 @@ export function FinderForm({ finder, count }: { finder: Finder; count: string })
           <label for="find-words">Words</label>
           <input type="search" id="find-words" name="q" autocomplete="off" />
         </p>
-        <p class="field">
-          <label for="find-order">Order</label>
-          <select id="find-order" name="order">
-            {finder.orders.map((order) => (
-              <option key={order.value} value={order.value}>
-                {order.text}
-              </option>
-            ))}
-          </select>
-        </p>
+        <Choice name="order" label="Order" options={finder.orders} />
         {finder.choices.length > 0 && (
           <details class="wide more-filters">
             <summary>More filters</summary>
             {finder.choices.map((choice) => (
-              <p key={choice.name} class="field">
-                <label for={`find-${choice.name}`}>{choice.label}</label>
-                <select id={`find-${choice.name}`} name={choice.name}>
-                  <option value="">Any</option>
-                  {choice.options.map((option) => (
-                    <option key={option.value} value={option.value}>
-                      {option.text}
-                    </option>
-                  ))}
-                </select>
-              </p>
+              <Choice
+                key={choice.name}
+                {...choice}
+                options={[{ value: "", text: "Any" }, ...choice.options]}
+              />
             ))}
           </details>
         )}
@@ -56,5 +41,29 @@ export function FinderForm({ finder, count }: { finder: Finder; count: string })
         Pages that have these words: <span />
       </p>
     </search>
+  );
+}
+
+/** A field to choose one of. */
+function Choice({
+  name,
+  label,
+  options,
+}: {
+  name: string;
+  label: string;
+  options: Finder["orders"];
+}): JSX.Element {
+  return (
+    <p class="field">
+      <label for={`find-${name}`}>{label}</label>
+      <select id={`find-${name}`} name={name}>
+        {options.map((option) => (
+          <option key={option.value} value={option.value}>
+            {option.text}
+          </option>
+        ))}
+      </select>
+    </p>
   );
 }

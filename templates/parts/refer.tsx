@@ -1,7 +1,7 @@
 // Part. How to refer to a study, and what a reader is told who comes by a link to an older state of it.
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
-import { Fragment, type JSX } from "preact";
+import { type ComponentChildren, Fragment, type JSX } from "preact";
 import type { AnswerView } from "../../src/views/study/answerview.ts";
 import type { CitationView, ReferView } from "../../src/views/study/citation.ts";
 
@@ -63,11 +63,26 @@ export function Citation({ refer }: { refer: ReferView | CitationView }): JSX.El
 export function Argue({ answer }: { answer: AnswerView }): JSX.Element {
   return (
     <p class="argue">
-      <a href={answer.href} rel={answer.way === "form" ? "nofollow noopener" : undefined}>
-        Argue with this
-      </a>{" "}
-      {answer.words}
+      <SendLink to={answer}>Argue with this</SendLink> {answer.words}
     </p>
+  );
+}
+
+/** A link by which something is sent, by mail or to a form of others. */
+export function SendLink({
+  to,
+  children,
+  ...attributes
+}: {
+  to: Pick<AnswerView, "href" | "way">;
+  id?: string;
+  class?: string;
+  children: ComponentChildren;
+}): JSX.Element {
+  return (
+    <a {...attributes} href={to.href} rel={to.way === "form" ? "nofollow noopener" : undefined}>
+      {children}
+    </a>
   );
 }
 
@@ -76,10 +91,7 @@ export function Nominate({ nominate }: { nominate: AnswerView | undefined }): JS
   if (nominate === undefined) return null;
   return (
     <p class="nominate">
-      A flag that should have a study?{" "}
-      <a href={nominate.href} rel={nominate.way === "form" ? "nofollow noopener" : undefined}>
-        Name it, and say why
-      </a>
+      A flag that should have a study? <SendLink to={nominate}>Name it, and say why</SendLink>
     </p>
   );
 }

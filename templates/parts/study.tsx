@@ -8,6 +8,7 @@ import { SeenFigure } from "../figures/seen.tsx";
 import { Byline } from "./entry.tsx";
 import { OptionList } from "./notes.tsx";
 import { Pair } from "./pair.tsx";
+import { SendLink } from "./refer.tsx";
 import { Shown } from "./shown.tsx";
 import { Summary } from "./summary.tsx";
 
@@ -55,9 +56,7 @@ export function Plates({ study }: { study: StudyPage }): JSX.Element {
           <a href={study.show}>Step by step, for a projector</a>
           <a href={study.sheet}>Sheets for a class</a>
           {study.answer && (
-            <a href={study.answer.href} rel={study.answer.way === "form" ? "nofollow noopener" : undefined}>
-              Argue with this{study.answer.way === "mail" && " by mail"}
-            </a>
+            <SendLink to={study.answer}>Argue with this{study.answer.way === "mail" && " by mail"}</SendLink>
           )}
         </p>
       </div>

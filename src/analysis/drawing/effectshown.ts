@@ -1,12 +1,11 @@
 // Floor 6, a check on what is left out: filters and blends are drawn once, to see how much of the flag they change.
-import type { LinearRgb } from "../../colour/colour.ts";
-import { linearOf } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
+import { linearOfCode } from "../../colour/srgb.ts";
 import { colourLimits } from "../../measure/limit.ts";
 import { formatShare } from "../../measure/percenttext.ts";
 import { locate } from "../../problem/locate.ts";
 import { type Problem, report } from "../../problem/problem.ts";
-import { measuringSize, type Raster, renderSvg } from "../../regions/raster.ts";
+import { colourOver, measuringSize, type Raster, renderSvg, wordsOf } from "../../regions/raster.ts";
 import type { Drawing } from "../../svg/tree.ts";
 import { writeSized } from "../../svg/writesvg.ts";
 import { notDrawable } from "./norendering.ts";
@@ -54,35 +53,22 @@ export async function measureEffects({ effects, ...drawing }: Drawing): Promise<
   return compare(without, with_);
 }
 
-function compare({ rgba: without }: Raster, { rgba: with_ }: Raster): number {
+function compare(without: Raster, with_: Raster): number {
+  const [ones, others] = [wordsOf(without), wordsOf(with_)];
   const known = new Map<number, boolean>();
-  let [flag, other] = [0, 0];
-  for (let at = 0; at < without.length; at += 4) {
-    if ((without[at + 3] ?? 0) > 0) flag += 1;
+  let [flag, otherwise] = [0, 0];
+  for (const [at, pixel] of ones.entries()) {
+    if (pixel >>> 24 > 0) flag += 1;
     const isOther = [0, 255].some((ground) => {
-      const [one, two] = [over(without, at, ground), over(with_, at, ground)];
+      const [one, two] = [colourOver(pixel, ground), colourOver(others[at] as number, ground)];
       if (one === two) return false;
       const key = one * 2 ** 24 + two;
-      const found = known.get(key) ?? looksOther(one, two);
+      const found =
+        known.get(key) ?? measureDifference(linearOfCode(one), linearOfCode(two)) >= colourLimits.same;
       known.set(key, found);
       return found;
     });
-    if (isOther) other += 1;
+    if (isOther) otherwise += 1;
   }
-  return flag === 0 ? 1 : other / flag;
-}
-
-/** A pixel over a grey ground, as 0xrrggbb. */
-function over(rgba: Uint8Array, at: number, ground: number): number {
-  const opacity01 = (rgba[at + 3] ?? 0) / 255;
-  const [red = 0, green = 0, blue = 0] = [0, 1, 2].map((channel) =>
-    Math.round((rgba[at + channel] ?? 0) * opacity01 + ground * (1 - opacity01)),
-  );
-  return red * 2 ** 16 + green * 2 ** 8 + blue;
-}
-
-const linear = (code: number): LinearRgb => linearOf(`#${code.toString(16).padStart(6, "0")}`);
-
-function looksOther(one: number, two: number): boolean {
-  return measureDifference(linear(one), linear(two)) >= colourLimits.same;
+  return flag === 0 ? 1 : otherwise / flag;
 }

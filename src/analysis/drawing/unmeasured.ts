@@ -2,6 +2,7 @@
 import type { Hex, LinearRgb } from "../../colour/colour.ts";
 import { linearOf } from "../../colour/colourtext.ts";
 import { measureDifference } from "../../colour/difference.ts";
+import { linearOfCode } from "../../colour/srgb.ts";
 import { type PaintLook, seenAlong } from "../../measure/edgefigure.ts";
 import type { EdgeTable, TableEdge } from "../../measure/edgetable.ts";
 import { colourLimits } from "../../measure/limit.ts";
@@ -92,13 +93,11 @@ function findUnlike(
   const paint = paints[paintOf(most.label)];
   if (paint?.flat === false) return [{ paint: paint.key, share }];
   const [[code] = [nothing]] = [...most.colours].sort((a, b) => b[1] - a[1]);
-  return [{ hex: code === nothing ? null : hexOfCode(code), share }];
+  return [{ hex: code === nothing ? null : `#${code.toString(16).padStart(6, "0")}`, share }];
 }
 
 const sumOf = (counts: ReadonlyMap<number, number>): number =>
   [...counts.values()].reduce((sum, count) => sum + count, 0);
-
-const hexOfCode = (code: number): Hex => `#${code.toString(16).padStart(6, "0")}`;
 
 function createIsOther(hexes: List<PaintIndex, Hex>): IsOther {
   const measured = hexes.map(linearOf);
@@ -107,7 +106,7 @@ function createIsOther(hexes: List<PaintIndex, Hex>): IsOther {
     const key = paint * 2 ** 24 + seen;
     const found = known.get(key);
     if (found !== undefined) return found;
-    const isOther = measureDifference(linearOf(hexOfCode(seen)), measured[paint] as LinearRgb) >= unlikeFrom;
+    const isOther = measureDifference(linearOfCode(seen), measured[paint] as LinearRgb) >= unlikeFrom;
     known.set(key, isOther);
     return isOther;
   };

@@ -4,7 +4,7 @@
 import type { Place } from "../../problem/problem.ts";
 import type { Cascade } from "../style/cascade.ts";
 import { effectProperties } from "../style/effectproperty.ts";
-import { type Effects, findHref, mapElements, type SvgElement, walkElements } from "../tree.ts";
+import { type Effects, findTarget, mapElements, type SvgElement, walkElements } from "../tree.ts";
 import type { XmlElement } from "../xml/xmlnode.ts";
 import { svgNamespace, unshown } from "./allowlist.ts";
 import { limit } from "./drawinglimit.ts";
@@ -120,7 +120,7 @@ class Taker {
     const count = (element: SvgElement): number => {
       const known = counts.get(element);
       if (known !== undefined) return known;
-      const used = element.name === "use" ? ids.get(findHref(element)?.slice(1) ?? "") : undefined;
+      const used = element.name === "use" ? findTarget(element, ids) : undefined;
       const inside = [...element.children, ...(used === undefined ? [] : [used])];
       const own = effectOf(element) ? 1 : 0;
       const sum = inside.reduce((all, child) => all + (child.type === "element" ? count(child) : 0), own);

@@ -2,7 +2,7 @@
 // what the measuring renderer and browsers draw alike. What is on it was drawn in both: tests/svg/probe.ts.
 
 import { properties } from "../style/property.ts";
-import { findHref, type SvgElement } from "../tree.ts";
+import { findTarget, type SvgElement } from "../tree.ts";
 import * as allow from "./allowlist.ts";
 import { readViewBox } from "./geometry.ts";
 
@@ -68,6 +68,6 @@ function isClip(element: SvgElement, ids: Ids): boolean {
   const { name, attributes } = element;
   if (["clip-path", "mask"].some((key) => (attributes[key] ?? "none") !== "none")) return false;
   if (name !== "use") return allow.shapes.has(name);
-  const target = ids.get(findHref(element)?.slice(1) ?? "");
+  const target = findTarget(element, ids);
   return target === undefined || (target.name !== "use" && isClip(target, ids));
 }

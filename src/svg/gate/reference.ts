@@ -2,7 +2,7 @@
 
 import type { Place } from "../../problem/problem.ts";
 import { splitReference } from "../style/attributevalue.ts";
-import { findHref, mapElements, type SvgElement, walkElements } from "../tree.ts";
+import { findTarget, mapElements, type SvgElement, walkElements } from "../tree.ts";
 import { walkXml } from "../xml/xmlnode.ts";
 import * as allow from "./allowlist.ts";
 import type { Reporter } from "./drawingreport.ts";
@@ -162,7 +162,7 @@ class Linker {
 
   /** A `use` without a size has that of what it shows (SVG 2, section 5.5); the measuring renderer asks the `use` alone. */
   private addSize(use: SvgElement, attributes: Record<string, string>): void {
-    const target = this.ids.get(findHref(use)?.slice(1) ?? "");
+    const target = findTarget(use, this.ids);
     const hasSize = target?.name === "symbol" || target?.name === "svg";
     for (const name of ["width", "height"]) {
       const size = target?.attributes[name];

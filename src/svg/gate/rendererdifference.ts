@@ -3,7 +3,7 @@
 
 import { stretchOf } from "../matrix.ts";
 import { findReference } from "../style/attributevalue.ts";
-import { findHref, type SvgElement, type ViewBox, walkElements } from "../tree.ts";
+import { findTarget, type SvgElement, type ViewBox, walkElements } from "../tree.ts";
 import * as allow from "./allowlist.ts";
 import { lengthOf } from "./bounds.ts";
 import { limit } from "./drawinglimit.ts";
@@ -94,7 +94,7 @@ function showsBeyond(standing: Standing, ids: Ids): boolean {
     known.set(element, new Set([...(known.get(element) ?? []), isStroked]));
     if (allow.shapes.has(element.name) && isStroked) return true;
     if (markers.some((name) => (element.attributes[name] ?? "none") !== "none")) return true;
-    const used = element.name === "use" ? ids.get(findHref(element)?.slice(1) ?? "") : undefined;
+    const used = element.name === "use" ? findTarget(element, ids) : undefined;
     return [...element.children, ...(used === undefined ? [] : [used])].some(
       (child) => child.type === "element" && !allow.unshown.has(child.name) && look(child, isStroked),
     );
