@@ -21,6 +21,8 @@ export default defineConfig({
     hookTimeout: 240_000,
     pool: "forks",
     maxWorkers: 2,
+    // Loaded as Eleventy loads it: what is compiled is there once.
+    server: { deps: { external: [/\/dist\//] } },
     projects: [
       { extends: true, test: { name: "apart", include: [apart] } },
       { extends: true, test: { name: "browser", isolate: false, include: [browser] } },

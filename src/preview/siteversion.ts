@@ -1,5 +1,6 @@
 // Floor 10. The site as it stands at one moment, held in memory: each file is made when somebody asks for it, and pictures are
 // kept from one moment to the next for as long as what they show is the same.
+
 import { createHash } from "node:crypto";
 import type { GalleryResult, StudyResult } from "../analysis/result.ts";
 import { fingerprint } from "../analysis/store/fingerprint.ts";
@@ -9,6 +10,7 @@ import { drawFiles, type Means } from "../publish/pictures/drawfiles.ts";
 import { listDrawn, listShared } from "../publish/pictures/drawingrecipe.ts";
 import { linkFile } from "../views/linkview.ts";
 import { presentSite, type SiteView } from "../views/siteview.ts";
+import { createSay } from "../words/say.ts";
 import type { TemplatePage, Templates } from "./templates.ts";
 
 /** Made pictures by what they show. Shared by versions that follow each other. */
@@ -38,8 +40,9 @@ export class Version {
 
   constructor(parts: VersionParts) {
     this.parts = parts;
+    const { language, words } = parts.result.gallery;
     this.view = presentSite(parts.result, "/");
-    this.pages = indexByPath(parts.templates.listPages(this.view));
+    this.pages = indexByPath(parts.templates.listPages(this.view, createSay(language, words)));
     this.assets = indexByPath(listAssets(parts.templatesDir));
     this.listBeside = once(async () => {
       // Loaded when the first picture is asked for: pages need none of it.

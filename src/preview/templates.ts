@@ -4,7 +4,9 @@ import path from "node:path";
 import { pathToFileURL } from "node:url";
 import { listOwn, packageFolder, programFolder } from "../content/disk/packagefile.ts";
 import { kindOf } from "../content/disk/readfile.ts";
+import type { RenderPage } from "../publish/renderpages.ts";
 import type { SiteView } from "../views/siteview.ts";
+import type { Say } from "../words/say.ts";
 
 const tsconfig = path.join(packageFolder, "tsconfig.json");
 
@@ -37,7 +39,8 @@ export async function loadTemplates(templatesDir: string): Promise<Templates> {
   const compiled = await listOwn(pagesDir, ".11ty.js");
   if (compiled.length === 0) return loadSources(pagesDir);
   const files = compiled.map((file) => pathToFileURL(path.join(pagesDir, file)).href);
-  return load(["preact-render-to-string", ...files], (specifier) => import(specifier));
+  const words = pathToFileURL(path.join(templatesDir, "parts", "words.js")).href;
+  return load(words, files, (file) => import(file));
 }
 
 /** The same of TSX, which only a checkout has, and what reads it. */
@@ -48,34 +51,36 @@ async function loadSources(pagesDir: string): Promise<Templates> {
   const loader = register({ namespace: `templates-${loads}`, tsconfig });
   try {
     const files = (await listOwn(pagesDir, ".11ty.tsx")).map((file) => path.join(pagesDir, file));
-    return await load(["preact-render-to-string", ...files], (file) => loader.import(file, import.meta.url));
+    const words = path.join(pagesDir, "../parts/words.tsx");
+    return await load(words, files, (file) => loader.import(file, import.meta.url));
   } finally {
     await loader.unregister();
   }
 }
 
 async function load(
-  specifiers: readonly string[],
-  read: (specifier: string) => Promise<unknown>,
+  words: string,
+  files: readonly string[],
+  read: (file: string) => Promise<unknown>,
 ): Promise<Templates> {
-  const [renderer, ...modules] = await Promise.all(specifiers.map(read));
-  const { renderToString } = renderer as { readonly renderToString: (element: unknown) => string };
-  return new Templates(modules.map(checkTemplate), renderToString);
+  const [rendering, ...modules] = await Promise.all([words, ...files].map(read));
+  const { renderPage } = rendering as { readonly renderPage: RenderPage };
+  return new Templates(modules.map(checkTemplate), renderPage);
 }
 
 let loads = 0;
 
 export class Templates {
   private readonly templates: readonly Template[];
-  private readonly renderToString: (element: unknown) => string;
+  private readonly renderPage: RenderPage;
 
-  constructor(templates: readonly Template[], renderToString: (element: unknown) => string) {
+  constructor(templates: readonly Template[], renderPage: RenderPage) {
     this.templates = templates;
-    this.renderToString = renderToString;
+    this.renderPage = renderPage;
   }
 
-  /** Lists the pages of a site. Nothing is rendered yet. */
-  listPages(site: SiteView): readonly TemplatePage[] {
+  /** Lists the pages of a site, in the words of `say`. Nothing is rendered yet. */
+  listPages(site: SiteView, say: Say): readonly TemplatePage[] {
     return this.templates.flatMap(({ data, render }) => {
       const { pagination, permalink } = data;
       const each: readonly Props[] =
@@ -84,7 +89,7 @@ export class Templates {
           : findItems({ site }, pagination.data).map((item) => ({ site, [pagination.alias]: item }));
       return each.map((props) => ({
         path: (typeof permalink === "string" ? permalink : permalink(props)).replace(/^\//, ""),
-        render: () => `<!DOCTYPE html>\n${this.renderToString(render(props))}\n`,
+        render: () => this.renderPage(say, render(props)),
       }));
     });
   }

@@ -8,6 +8,7 @@ import type { GoneAddress } from "../views/goneaddress.ts";
 import { listPages } from "../views/pageaddress.ts";
 import { openSite, type SiteView } from "../views/siteview.ts";
 import type { StudyPage } from "../views/study/studypage.ts";
+import type { Worded } from "../words/say.ts";
 import { readLettering } from "./assets.ts";
 import { feedLength } from "./feeds/feed.ts";
 import { listStudyFiles } from "./feeds/machinefiles.ts";
@@ -77,7 +78,9 @@ export async function makeTexts(
   const work = async (part: () => Part): Promise<void> => {
     const { view, beside } = part();
     for (const [address, title] of listPages(view, result.gallery)) titles.set(address, title);
-    const rendered = isApart ? await renderApart(view) : await renderPages(view);
+    const rendered = isApart
+      ? await renderApart(view, result.gallery)
+      : await renderPages(view, result.gallery);
     pages += rendered.length;
     lettering.push(await readLettering(templatesDir, rendered));
     await take([...rendered, ...(await Promise.all(beside.map(hold)))]);
@@ -145,10 +148,16 @@ async function hold({ path, make }: SiteFile): Promise<SiteFile> {
 }
 
 /** Renders pages in a process that ends with it. Throws what a template throws there. */
-async function renderApart(view: Partial<SiteView>): Promise<readonly SiteFile[]> {
+async function renderApart(
+  view: Partial<SiteView>,
+  { language, words }: Worded,
+): Promise<readonly SiteFile[]> {
   const pool = openPool(apartLimits);
   try {
-    const { value, problems } = await pool.run("pages", "pages", { view });
+    const { value, problems } = await pool.run("pages", "pages", {
+      view,
+      gallery: { language, ...(words && { words }) },
+    });
     if (value === undefined) throw new Error(`rendering pages apart: ${problems[0]?.rule}`);
     return value.map(({ path, text }) => fileOf(path, () => text));
   } finally {

@@ -1,10 +1,10 @@
 // Floor 9. Views → pages, by Eleventy. It gets finished values and gives text back; it writes nothing.
 import path from "node:path";
+import { pathToFileURL } from "node:url";
 import Eleventy, { type UserConfig } from "@11ty/eleventy";
-import { isValidElement, type VNode } from "preact";
-import { renderToString } from "preact-render-to-string";
 import { programFolder } from "../content/disk/packagefile.ts";
 import type { SiteView } from "../views/siteview.ts";
+import { createSay, type Say, type Worded } from "../words/say.ts";
 import { fileOf, type SiteFile } from "./folder/sitefile.ts";
 
 /** Eleventy's input: pages, parts, figures, styles and scripts. */
@@ -14,6 +14,9 @@ export const templatesDir = path.join(programFolder, "templates");
 interface Timed {
   readonly benchmarkManager?: { get(name: string): { setIsVerbose(isVerbose: boolean): void } };
 }
+
+/** What templates/parts/words.tsx offers. */
+export type RenderPage = (say: Say, page: unknown) => string;
 
 /** The template that shows each part of a view. */
 const templates: Readonly<Record<keyof SiteView, string>> = {
@@ -41,8 +44,17 @@ const templates: Readonly<Record<keyof SiteView, string>> = {
 };
 
 /** Renders every page of what `view` has of a site. */
-export async function renderPages(view: Partial<SiteView>): Promise<readonly SiteFile[]> {
+export async function renderPages(
+  view: Partial<SiteView>,
+  { language, words }: Worded,
+): Promise<readonly SiteFile[]> {
   try {
+    const { renderPage } = (await import(
+      pathToFileURL(path.join(templatesDir, "parts", "words.js")).href
+    )) as {
+      readonly renderPage: RenderPage;
+    };
+    const say = createSay(language, words);
     // Nothing is ever written there: it only takes part in the paths that Eleventy gives back.
     const nowhere = path.join(programFolder, "nowhere");
     const eleventy = new Eleventy(templatesDir, nowhere, {
@@ -50,7 +62,7 @@ export async function renderPages(view: Partial<SiteView>): Promise<readonly Sit
       configPath: "",
       quietMode: true,
       config: (config) => {
-        readTemplates(config);
+        readTemplates(config, (page) => renderPage(say, page));
         // On a slow machine it tells how long helpers of ours took, and was made before it heard of the quiet mode.
         (config as Timed).benchmarkManager?.get("Configuration").setIsVerbose(false);
         config.addGlobalData("site", view);
@@ -74,14 +86,12 @@ export async function renderPages(view: Partial<SiteView>): Promise<readonly Sit
 }
 
 /** Our pages alone, rendered on the server, and nothing looked up beside them: what contributors write comes in as data. */
-function readTemplates(config: UserConfig): void {
+function readTemplates(config: UserConfig, renderText: (page: unknown) => string): void {
   config.addExtension(["11ty.js"], {
     key: "11ty.js",
     compile: () =>
       async function render(data) {
-        const page = await this.defaultRenderer(data);
-        if (!isValidElement(page)) throw new TypeError("a page template must return one element");
-        return flatten(`<!DOCTYPE html>\n${renderToString(page as VNode)}\n`);
+        return flatten(renderText(await this.defaultRenderer(data)));
       },
   });
   config.setTemplateFormats(["11ty.js"]);

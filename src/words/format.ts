@@ -1,11 +1,14 @@
 // Floor 7. Numbers, dates and lists as finished text in the gallery's language.
 import { formatContrast, formatDifference, formatPercent, formatShare } from "../measure/percenttext.ts";
 import { directionOf } from "./direction.ts";
+import { createSay, noOwnWords, type OwnWords, type Say, type Worded } from "./say.ts";
 
-/** Says numbers in one language. */
+/** Says words and numbers in one language. */
 export interface Format {
   readonly language: string;
   readonly direction: "ltr" | "rtl";
+  /** A message of the catalogue. */
+  readonly say: Say;
   /** A fraction 0 to 1 as whole percent, with more decimals short of 0 and 100; `no edges` for null. */
   share(fraction: number | null): string;
   /** The same of a number already in percent, as whole percent unless `decimals` are asked for. */
@@ -23,16 +26,27 @@ export interface Format {
   listParts(items: readonly string[]): readonly { readonly text: string; readonly at: number | undefined }[];
 }
 
-const made = new Map<string, Format>();
+/** To make one takes far longer than to use it, and a build asks for the same again and again. */
+const made = new WeakMap<OwnWords, Map<string, Format>>();
 
-/** Returns the format of `language`, a BCP 47 tag; throws RangeError for any other text. */
-export function createFormat(language: string): Format {
-  const format = made.get(language) ?? buildFormat(language);
-  made.set(language, format);
+/**
+ * Returns the format of `language`, a BCP 47 tag; throws RangeError for any other text. `own` are words of the gallery in
+ * place of ours.
+ */
+export function createFormat(language: string, own = noOwnWords): Format {
+  const known = made.get(own) ?? new Map<string, Format>();
+  const format = known.get(language) ?? buildFormat(language, own);
+  made.set(own, known.set(language, format));
   return format;
 }
 
-function buildFormat(language: string): Format {
+/** The format of a gallery. */
+export function formatOf({ language, words }: Worded): Format {
+  return createFormat(language, words);
+}
+
+function buildFormat(language: string, own: OwnWords): Format {
+  const say = createSay(language, own);
   const write = (value: number, decimals: number) => formatNumber(language, value, decimals);
   const inPercent = (value: number, decimals: number) => writePercent(language, value, decimals);
   const calendar = new Intl.DateTimeFormat(language, { dateStyle: "long", timeZone: "UTC" });
@@ -40,9 +54,10 @@ function buildFormat(language: string): Format {
   return {
     language,
     direction: directionOf(language),
-    share: (fraction) => (fraction === null ? "no edges" : formatShare(fraction, 0, inPercent)),
+    say,
+    share: (fraction) => (fraction === null ? say("number.noEdges") : formatShare(fraction, 0, inPercent)),
     percent: (percent, decimals = 0) =>
-      percent === null ? "no edges" : formatPercent(percent, decimals, inPercent),
+      percent === null ? say("number.noEdges") : formatPercent(percent, decimals, inPercent),
     contrast: (contrast, decimals = 0) => formatContrast(contrast, decimals, inPercent),
     difference: (deltaE00, limit) => formatDifference(deltaE00, limit, write),
     number: write,

@@ -34,10 +34,16 @@ export function slugVerdict(verdict: Verdict): string {
 const noEdges = "One colour: no edges to measure.";
 
 /** The change in one sentence: `Dark red becomes yellow.`, `Green becomes darker green.`, with the part where `only` selects one. */
-export function describeChange(result: StudyResult): string {
+export function describeChange(result: StudyResult, { say }: Format): string {
   const [before, after] = findChanged(result);
-  const { only, part = `the selected part (${only})` } = result.change;
-  return `${capitalise(before.name)} becomes ${after.name}${only === undefined ? "" : `, only in ${part}`}.`;
+  const { only, part } = result.change;
+  const names = { before: capitalise(before.name), after: after.name };
+  return only === undefined
+    ? say("verdict.change", names)
+    : say("verdict.changeInPart", {
+        ...names,
+        part: part ?? say("verdict.selectedPart", { selector: only }),
+      });
 }
 
 /** The verdict in a word and in one sentence with what made it: clarity, and each edge that it costs. */

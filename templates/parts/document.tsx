@@ -5,6 +5,7 @@ import type { ComponentChildren, JSX } from "preact";
 import type { Frame, ShareView } from "../../src/views/pageframe.ts";
 import { Foot } from "./foot.tsx";
 import { Masthead } from "./masthead.tsx";
+import { useSay } from "./words.tsx";
 
 /** One page. `layout` names the page type for the style sheet; `scripts` and `head` are what only this type needs. */
 export function Document({
@@ -20,6 +21,7 @@ export function Document({
   head?: ComponentChildren;
   children: ComponentChildren;
 }): JSX.Element {
+  const say = useSay();
   return (
     <html lang={frame.language} dir={frame.direction}>
       <head>
@@ -58,7 +60,7 @@ export function Document({
       </head>
       <body class={layout}>
         <a class="skip" href="#content">
-          Skip to the content
+          {say("frame.skip")}
         </a>
         <Masthead frame={frame} isNamed={layout !== "front"} />
         <main id="content" tabindex={-1}>

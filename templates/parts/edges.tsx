@@ -7,24 +7,26 @@ import { EdgeMapFigure } from "../figures/map.tsx";
 import { RulerFigure } from "../figures/ruler.tsx";
 import { Move } from "./move.tsx";
 import { Shown } from "./shown.tsx";
+import { Message, useSay } from "./words.tsx";
 
 /** The section of a study page. */
 export function Edges({ study }: { study: StudyPage }): JSX.Element {
+  const say = useSay();
   return (
     <section class="evidence edges" aria-labelledby="edges">
       <h2 id="edges">{study.edgesHeading}</h2>
       {study.ruler === undefined ? (
-        <p class="measured">One colour: no edges to measure.</p>
+        <p class="measured">{say("edges.none")}</p>
       ) : (
         <>
           {!study.inProse["contrast ruler"] && (
             <RulerFigure ruler={study.ruler} ladder={study.ladder} id="contrast-ruler" />
           )}
           <Notes study={study} />
-          {!study.inProse["contrast ruler"] && <h3 class="edges-where">Where the edges are</h3>}
+          {!study.inProse["contrast ruler"] && <h3 class="edges-where">{say("edges.where")}</h3>}
           {study.inProse["edge map"] ? (
             <>
-              <Shown at={study.inProse["edge map"]} id="edge-map" name="The edge map" />
+              <Shown at={study.inProse["edge map"]} id="edge-map" name={say("edges.map")} />
               <div class="measured">
                 <How study={study} />
               </div>
@@ -33,7 +35,7 @@ export function Edges({ study }: { study: StudyPage }): JSX.Element {
             <EdgeMapFigure map={study.edgeMap} id="edge-map" more={<How study={study} />} />
           )}
           {study.inProse["contrast ruler"] && (
-            <Shown at={study.inProse["contrast ruler"]} id="contrast-ruler" name="The contrast ruler" />
+            <Shown at={study.inProse["contrast ruler"]} id="contrast-ruler" name={say("edges.ruler")} />
           )}
         </>
       )}
@@ -46,13 +48,13 @@ function How({ study: { ruler, measuredHow, edgePages, links } }: { study: Study
     <p>
       {measuredHow} {edgePages}{" "}
       <span class="leads-on">
-        More on <a href={links.distance}>distance</a>
-        {ruler?.notes.near && (
-          <>
-            {" "}
-            and <a href={links.nearLine}>cloth</a>
-          </>
-        )}
+        <Message
+          id={ruler?.notes.near ? "edges.moreOnDistanceAndCloth" : "edges.moreOnDistance"}
+          tags={{
+            distance: (text) => <a href={links.distance}>{text}</a>,
+            cloth: (text) => <a href={links.nearLine}>{text}</a>,
+          }}
+        />
       </span>
     </p>
   );
@@ -63,12 +65,13 @@ const mostOpen = 3;
 
 /** What a line of a third colour does for the pair it parts, and why nothing counts twice where nothing does. */
 function Notes({ study: { fimbriations, focus, links } }: { study: StudyPage }): JSX.Element | null {
+  const say = useSay();
   if (fimbriations.length === 0 && focus === undefined) return null;
   return (
     <div class="told">
       {fimbriations.length > 0 && (
         <details open={fimbriations.length <= mostOpen}>
-          <summary>Lines that keep two colours apart</summary>
+          <summary>{say("edges.fimbriations")}</summary>
           <ul>
             {fimbriations.map((line) => (
               <li key={line.key}>
@@ -77,8 +80,10 @@ function Notes({ study: { fimbriations, focus, links } }: { study: StudyPage }):
             ))}
           </ul>
           <p class="measured">
-            From the contrast of the pair itself to that of the weaker of the two edges that stand instead.{" "}
-            <a href={links.words}>More on fimbriation</a>
+            <Message
+              id="edges.fimbriationMoves"
+              tags={{ more: (text) => <a href={links.words}>{text}</a> }}
+            />
           </p>
         </details>
       )}

@@ -4,6 +4,7 @@ import { expect, test, vi } from "vitest";
 import { findTemplates, loadTemplates } from "../../src/preview/templates.ts";
 import { templatesDir as compiled, renderPages } from "../../src/publish/renderpages.ts";
 import { presentSite } from "../../src/views/siteview.ts";
+import { createSay } from "../../src/words/say.ts";
 import { oddGallery } from "../browser/gallery.ts";
 import { makeFolder } from "../content/folder.ts";
 
@@ -16,8 +17,8 @@ test.each([
   ["the sources", templatesDir],
   ["what was compiled", compiled],
 ])("from %s the same pages as Eleventy makes, byte for byte", async (_, folder) => {
-  const built = await renderPages(view);
-  const served = (await loadTemplates(folder)).listPages(view);
+  const built = await renderPages(view, oddGallery.gallery);
+  const served = (await loadTemplates(folder)).listPages(view, createSay("en"));
   expect(served.map(({ path }) => path).sort()).toEqual(built.map(({ path }) => path).sort());
   expect(built.length).toBeGreaterThan(5);
   for (const file of built) {
@@ -30,9 +31,10 @@ test.each([
 async function copyTemplates(): Promise<string> {
   const folder = join(await makeFolder({ "package.json": '{ "type": "module" }' }), "templates");
   await cp(templatesDir, folder, { recursive: true });
-  await cp(join(templatesDir, "../node_modules/preact"), join(folder, "../node_modules/preact"), {
-    recursive: true,
-  });
+  for (const name of ["preact", "preact-render-to-string"])
+    await cp(join(templatesDir, "../node_modules", name), join(folder, "../node_modules", name), {
+      recursive: true,
+    });
   return folder;
 }
 
@@ -40,7 +42,7 @@ test("read anew, a template and the parts it imports are those of the disk", asy
   const folder = await copyTemplates();
   const missing = async (): Promise<string> =>
     (await loadTemplates(folder))
-      .listPages(view)
+      .listPages(view, createSay("en"))
       .find(({ path }) => path === "404.html")
       ?.render() ?? "";
   expect(await missing()).toContain("<h1>No page here</h1>");
@@ -48,7 +50,7 @@ test("read anew, a template and the parts it imports are those of the disk", asy
   await writeFile(page, (await readFile(page, "utf8")).replace("<h1>No page here<", "<h1>Nothing here<"));
   expect(await missing()).toContain("<h1>Nothing here</h1>");
   const part = join(folder, "parts/document.tsx");
-  await writeFile(part, (await readFile(part, "utf8")).replace("Skip to the content", "On to the content"));
+  await writeFile(part, (await readFile(part, "utf8")).replace('{say("frame.skip")}', "On to the content"));
   expect(await missing()).toContain("On to the content");
 });
 

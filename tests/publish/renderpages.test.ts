@@ -13,7 +13,11 @@ test("the templates are where Eleventy is told to look", async () => {
 test("pages come as text, twice the same, in whichever working folder", async () => {
   const view = presentSite(galleryResult, "/flags/");
   const render = async () =>
-    Promise.all((await renderPages(view)).map(async (page) => `${page.path}\n${await page.make()}`));
+    Promise.all(
+      (await renderPages(view, galleryResult.gallery)).map(
+        async (page) => `${page.path}\n${await page.make()}`,
+      ),
+    );
   const first = await render();
   const before = process.cwd();
   const page = (path: string) => first.find((text) => text.startsWith(`${path}\n`));
@@ -30,7 +34,8 @@ test("what a view does not have is not rendered, wherever the command was called
   const room = await makeRoom();
   process.chdir(room);
   try {
-    const paths = async (view: Partial<SiteView>) => (await renderPages(view)).map((page) => page.path);
+    const paths = async (view: Partial<SiteView>) =>
+      (await renderPages(view, galleryResult.gallery)).map((page) => page.path);
     expect(await paths({ method })).toEqual(["method/index.html"]);
     expect(await paths({ edges })).toEqual(edges.map(({ folder }) => `${folder}/index.html`).sort());
   } finally {

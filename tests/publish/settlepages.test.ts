@@ -53,7 +53,9 @@ test("a real template that throws: the pages of the others are rendered", { time
     throw new Error("a part that throws");
   }, null);
   const three = { ...many, studies: [named("first"), named("bad", { symbolism: broken }), named("last")] };
-  const { result, made } = await settle(three, async (part) => renderPages(presentSite(part, "/")));
+  const { result, made } = await settle(three, async (part) =>
+    renderPages(presentSite(part, "/"), part.gallery),
+  );
   expect(slugsOf(result)).toEqual(["first", "last"]);
   expect(result.problems.map(({ hint }) => hint).join()).toContain("a part that throws");
   const paths = made.map(({ path }) => path);

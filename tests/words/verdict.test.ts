@@ -31,11 +31,11 @@ const lost = edge("white / red", "lost", [84, 27]);
 const gained = edge("blue / red", "gained", [20, 70]);
 
 test("says the change by names, and where it was made", () => {
-  expect(describeChange(studyResult)).toBe("Red becomes yellow.");
+  expect(describeChange(studyResult, format)).toBe("Red becomes yellow.");
   const only = { ...studyResult, change: { ...studyResult.change, only: "#square" } };
-  expect(describeChange(only)).toBe("Red becomes yellow, only in the selected part (#square).");
+  expect(describeChange(only, format)).toBe("Red becomes yellow, only in the selected part (#square).");
   const called = { ...only, change: { ...only.change, part: "the square" } };
-  expect(describeChange(called)).toBe("Red becomes yellow, only in the square.");
+  expect(describeChange(called, format)).toBe("Red becomes yellow, only in the square.");
 });
 
 test("clearer: what clarity does, and that nothing was paid for it", () => {
@@ -178,5 +178,5 @@ test("a colour that keeps its word says in what it changes", () => {
     change: { replace: "#c8202f", with: "#8c1f2b" },
     comparison: { ...comparison, after },
   } as const;
-  expect(describeChange(result)).toBe("Red becomes darker red.");
+  expect(describeChange(result, format)).toBe("Red becomes darker red.");
 });

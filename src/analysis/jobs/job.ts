@@ -1,6 +1,6 @@
 // Floor 6. Work on one drawing that is done in a child process: what goes in and what comes back, as plain data.
 import type { Cloth } from "../../colour/cloth.ts";
-import type { Change } from "../../content/study/study.ts";
+import type { Change, Gallery } from "../../content/study/study.ts";
 import type { FlagGrid } from "../../measure/gridlikeness.ts";
 import type { Measure } from "../../measure/measurement.ts";
 import type { Outcome } from "../../problem/problem.ts";
@@ -75,7 +75,7 @@ export interface Jobs {
   };
   /** Pages of a view, by the same floor. */
   readonly pages: {
-    readonly input: { readonly view: object };
+    readonly input: { readonly view: object; readonly gallery: Pick<Gallery, "language" | "words"> };
     readonly output: readonly { readonly path: string; readonly text: string }[];
   };
 }

@@ -112,6 +112,8 @@ export interface Gallery {
   readonly description: string;
   readonly address: string;
   readonly language: string;
+  /** Messages of the society's own, by their ids, in place of ours. */
+  readonly words?: Readonly<Record<string, string>>;
   readonly society?: string;
   /** Stands at the foot of every page. */
   readonly footer?: string;

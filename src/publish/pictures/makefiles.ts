@@ -125,11 +125,14 @@ export async function makeFiles({
 }
 
 /** Renders the pages of a view: for a gallery that is too large for the process that was called. */
-export async function makePages({ view }: Jobs["pages"]["input"]): Promise<Outcome<Jobs["pages"]["output"]>> {
+export async function makePages({
+  view,
+  gallery,
+}: Jobs["pages"]["input"]): Promise<Outcome<Jobs["pages"]["output"]>> {
   // Loaded where it is needed: whoever draws renders no pages.
   const { renderPages } = await import("../renderpages.ts");
   // Presented by siteview.ts, in the same program.
-  const pages = await renderPages(view as Partial<SiteView>);
+  const pages = await renderPages(view as Partial<SiteView>, gallery);
   const value = await Promise.all(
     pages.map(async ({ path, make }) => ({ path, text: String(await make()) })),
   );

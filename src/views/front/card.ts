@@ -59,7 +59,7 @@ export function presentCard(result: StudyResult, link: Linker, format: Format): 
     authors: study.authors.length === 0 ? undefined : format.list(study.authors),
     date: study.date === undefined ? undefined : { iso: study.date, text: format.date(study.date) },
     status: presentStatus(study.status),
-    change: describeChange(result),
+    change: describeChange(result, format),
     verdict: verdict.word,
     price: comparison.verdict === "clearer, at a price" ? verdict.cost : "",
     clarity: { before: format.percent(before), after: format.percent(after) },

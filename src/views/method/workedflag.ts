@@ -149,7 +149,7 @@ function present(result: StudyResult, all: GalleryResult, link: Linker, format: 
 
 function sayVerdict(result: StudyResult, format: Format): string {
   const { word, sentence } = describeVerdict(result.comparison, format);
-  return `${word}. ${describeChange(result)} ${sentence}`;
+  return `${word}. ${describeChange(result, format)} ${sentence}`;
 }
 
 function listOptions(result: StudyResult, link: Linker, format: Format): readonly WorkedOption[] {

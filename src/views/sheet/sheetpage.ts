@@ -69,7 +69,7 @@ export function presentSheet(result: StudyResult, gallery: Gallery, format: Form
   const own = presentSheetStudy(result, gallery, linkFrom(formatSheetPath(path)), format);
   return {
     ...presentAround(
-      { path, title, says: describeChange(result), back: "The study" },
+      { path, title, says: describeChange(result, format), back: "The study" },
       [result],
       gallery,
       format,

@@ -87,7 +87,7 @@ export function presentSheetStudy(
     slug: study.slug,
     name: study.flag ?? study.title,
     title: study.title,
-    change: describeChange(result),
+    change: describeChange(result, format),
     verdict: describeVerdict(comparison, format),
     plates,
     hatched: [

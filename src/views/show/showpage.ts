@@ -35,7 +35,7 @@ export function presentShow(result: StudyResult, gallery: Gallery, format: Forma
       {
         path,
         title: `${title}, step by step`,
-        description: `Unofficial redesign study. ${describeChange(result)}`,
+        description: `Unofficial redesign study. ${describeChange(result, format)}`,
         section: "studies",
         isArticle: true,
         ...pictureFirst([result], gallery, format),

@@ -60,7 +60,7 @@ function tellAll(ground: Ground): readonly Told[] {
   const flag = (plate: Plate): ShowStep["picture"] => ({ kind: "flag", plate });
   const [was, is] = figures.plates;
   const name = result.study.flag ?? result.study.title;
-  const change = describeChange(result);
+  const change = describeChange(result, ground.format);
   return [
     tellStep(
       "the-flag",

@@ -198,7 +198,7 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
   const { study, comparison } = result;
   const path = formatStudyPath(study.slug);
   const verdict = describeVerdict(comparison, format);
-  const sentence = describeChange(result);
+  const sentence = describeChange(result, format);
   const description = `Unofficial redesign study. ${sentence} ${verdict.word}. ${verdict.sentence}`;
   const picture = pictureStudy(result, gallery, format);
   const refer = presentRefer(result, gallery, format);

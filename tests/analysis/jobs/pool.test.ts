@@ -179,7 +179,9 @@ describe("Pool", { timeout: 60_000 }, () => {
   test("what no process can be given is a fault of ours: the job is rejected, the next go on", async () => {
     const pool = open({ size: 1 });
     const view = { say: () => "a function" };
-    await expect(pool.run("pages", "a", { view })).rejects.toThrow("could not be cloned");
+    await expect(pool.run("pages", "a", { view, gallery: { language: "en" } })).rejects.toThrow(
+      "could not be cloned",
+    );
     expect((await measure(pool, "b")).problems).toEqual([]);
   });
 

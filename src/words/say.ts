@@ -1,0 +1,85 @@
+// Floor 7. Messages of the catalogue with their values filled in: the one place that reads their syntax.
+import { IntlMessageFormat } from "intl-messageformat";
+import { type Catalogue, type english, findCatalogue, type WordId } from "./catalogue.ts";
+
+/** The names of the values in a message; those in the branches of a plural count too. */
+type NamesIn<Message extends string> = InText<Message, []>;
+
+/** In running text, within the branches of `Open`. */
+type InText<
+  Rest extends string,
+  Open extends readonly unknown[],
+> = Rest extends `${infer Before}{${infer After}`
+  ? Before extends `${string}}${string}`
+    ? Rest extends `${string}}${infer Behind}`
+      ? InBranches<Behind, Open>
+      : never
+    : After extends `${infer Name}}${infer Behind}`
+      ? Name extends `${infer Chooser},${string}`
+        ? Chooser | (After extends `${string},${infer Branches}` ? InBranches<Branches, [0, ...Open]> : never)
+        : Name | InText<Behind, Open>
+      : never
+  : never;
+
+/** Between the branches of a plural: the next one begins, or the plural ends. */
+type InBranches<
+  Rest extends string,
+  Open extends readonly unknown[],
+> = Rest extends `${infer Before}{${infer After}`
+  ? Before extends `${string}}${string}`
+    ? Rest extends `${string}}${infer Behind}`
+      ? Open extends readonly [unknown, ...infer Outer]
+        ? InText<Behind, Outer>
+        : never
+      : never
+    : InText<After, Open>
+  : never;
+
+type ValuesOf<Id extends WordId> = Readonly<Record<NamesIn<(typeof english)[Id]>, string | number>>;
+
+/** What a message needs besides its id: nothing where it has no values. */
+export type Values<Id extends WordId> = [NamesIn<(typeof english)[Id]>] extends [never]
+  ? readonly []
+  : readonly [values: ValuesOf<Id>];
+
+/** What is made of the parts of a message that stand in tags: `<a>…</a>`. */
+export type Tags<T> = Readonly<Record<string, (inside: readonly (string | T)[]) => T>>;
+
+/** Messages of a society, by their ids, in place of ours. */
+export type OwnWords = Readonly<Record<string, string>>;
+
+export const noOwnWords: OwnWords = {};
+
+/** What has a language, and its own words in it. */
+export interface Worded {
+  readonly language: string;
+  readonly words?: OwnWords;
+}
+
+/** Says messages in one language. */
+export interface Say {
+  /** A message as text. Throws where a value is missing. */
+  <Id extends WordId>(id: Id, ...values: Values<Id>): string;
+  /** A message with tags, in pieces. Throws where a value or a tag is missing. */
+  parts<Id extends WordId, T>(id: Id, tags: Tags<T>, ...values: Values<Id>): readonly (string | T)[];
+}
+
+/** The messages of `language`, a BCP 47 tag; `own` are a society's, in place of ours. */
+export function createSay(language: string, own = noOwnWords): Say {
+  const catalogue: Catalogue = { ...findCatalogue(language), ...own };
+  const read = new Map<WordId, IntlMessageFormat>();
+  const readMessage = (id: WordId): IntlMessageFormat => {
+    const message = read.get(id) ?? new IntlMessageFormat(catalogue[id], language);
+    read.set(id, message);
+    return message;
+  };
+  const say = (id: WordId, values?: Readonly<Record<string, string | number>>): string => {
+    const message = catalogue[id];
+    return /[{}<>']/.test(message) ? String(readMessage(id).format(values)) : message;
+  };
+  const parts = <T>(id: WordId, tags: Tags<T>, values?: Readonly<Record<string, string | number>>) => {
+    const found = readMessage(id).format<string | T>({ ...tags, ...values } as never);
+    return (Array.isArray(found) ? found : [found]) as readonly (string | T)[];
+  };
+  return Object.assign(say, { parts }) as Say;
+}

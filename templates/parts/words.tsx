@@ -1,0 +1,37 @@
+// Part. A page as text, and the words of all its parts: the catalogue in the gallery's language.
+/** @jsxRuntime automatic */
+/** @jsxImportSource preact */
+import { type ComponentChildren, createContext, isValidElement, type JSX } from "preact";
+import { useContext } from "preact/hooks";
+import { renderToString } from "preact-render-to-string";
+import type { WordId } from "../../src/words/catalogue.ts";
+import type { Say, Values } from "../../src/words/say.ts";
+
+const Words = createContext<Say | undefined>(undefined);
+
+/** The text of a page, whose parts say their words with `say`. Throws TypeError where `page` is no element. */
+export function renderPage(say: Say, page: unknown): string {
+  if (!isValidElement(page)) throw new TypeError("a page template must return one element");
+  return `<!DOCTYPE html>\n${renderToString(<Words.Provider value={say}>{page}</Words.Provider>)}\n`;
+}
+
+/** What a part says its words with. */
+export function useSay(): Say {
+  const say = useContext(Words);
+  if (say === undefined) throw new TypeError("a page is rendered without words");
+  return say;
+}
+
+/** A message with parts that are more than text: `<Message id="…" tags={{ a: (text) => <a href={…}>{text}</a> }} />`. */
+export function Message<Id extends WordId>({
+  id,
+  tags,
+  values,
+}: {
+  id: Id;
+  tags: Readonly<Record<string, (inside: ComponentChildren) => JSX.Element>>;
+  values?: Values<Id>[0];
+}): JSX.Element {
+  const say = useSay() as unknown as { parts(...all: readonly unknown[]): ComponentChildren };
+  return <>{say.parts(id, tags, values)}</>;
+}
