@@ -64,12 +64,21 @@ export interface Say {
   parts<Id extends WordId, T>(id: Id, tags: Tags<T>, ...values: Values<Id>): readonly (string | T)[];
 }
 
+/** A count in a message is written as all our numbers are, without marks between its thousands. */
+const formatters = {
+  getNumberFormat: (languages?: string | string[], options?: Intl.NumberFormatOptions) =>
+    new Intl.NumberFormat(languages, { ...options, useGrouping: false }),
+  getDateTimeFormat: (...all: ConstructorParameters<typeof Intl.DateTimeFormat>) =>
+    new Intl.DateTimeFormat(...all),
+  getPluralRules: (...all: ConstructorParameters<typeof Intl.PluralRules>) => new Intl.PluralRules(...all),
+};
+
 /** The messages of `language`, a BCP 47 tag; `own` are a society's, in place of ours. */
 export function createSay(language: string, own = noOwnWords): Say {
   const catalogue: Catalogue = { ...findCatalogue(language), ...own };
   const read = new Map<WordId, IntlMessageFormat>();
   const readMessage = (id: WordId): IntlMessageFormat => {
-    const message = read.get(id) ?? new IntlMessageFormat(catalogue[id], language);
+    const message = read.get(id) ?? new IntlMessageFormat(catalogue[id], language, undefined, { formatters });
     read.set(id, message);
     return message;
   };
