@@ -1,9 +1,24 @@
 // Floor 7. Every word and sentence that a reader sees, by language. English is what the others are held against: one that a
 // language lacks, or has too many, is an error of types; one with other values in it fails tests/words/catalogue.test.ts.
 
+import { colour } from "./en/colour.ts";
+import { doubt } from "./en/doubt.ts";
 import { edges } from "./en/edges.ts";
+import { edgeSaid } from "./en/edgesaid.ts";
+import { fimbriation } from "./en/fimbriation.ts";
+import { focus } from "./en/focus.ts";
 import { frame } from "./en/frame.ts";
+import { grade } from "./en/grade.ts";
+import { list } from "./en/list.ts";
+import { metric } from "./en/metric.ts";
+import { moved } from "./en/moved.ts";
 import { number } from "./en/number.ts";
+import { otherChange } from "./en/otherchange.ts";
+import { outcome } from "./en/outcome.ts";
+import { price } from "./en/price.ts";
+import { proposal } from "./en/proposal.ts";
+import { question } from "./en/question.ts";
+import { spoken } from "./en/spoken.ts";
 import { verdict } from "./en/verdict.ts";
 
 /**
@@ -13,9 +28,24 @@ import { verdict } from "./en/verdict.ts";
  * Source: ICU, “Formatting Messages”, syntax of MessageFormat; Unicode CLDR, plural rules.
  */
 export const english = {
+  ...colour,
+  ...doubt,
   ...edges,
+  ...edgeSaid,
+  ...fimbriation,
+  ...focus,
   ...frame,
+  ...grade,
+  ...list,
+  ...metric,
+  ...moved,
   ...number,
+  ...otherChange,
+  ...outcome,
+  ...price,
+  ...proposal,
+  ...question,
+  ...spoken,
   ...verdict,
 };
 

@@ -5,7 +5,7 @@ import type { Status } from "../../content/study/study.ts";
 import type { Verdict } from "../../measure/comparison.ts";
 import type { Format } from "../../words/format.ts";
 import { formatTitle } from "../../words/title.ts";
-import { describeVerdict, slugVerdict, type VerdictView, verdictWords } from "../../words/verdict.ts";
+import { describeVerdict, slugVerdict, type VerdictView, verdictIds } from "../../words/verdict.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
@@ -131,7 +131,7 @@ function presentFinder(studies: readonly StudyResult[], all: number, link: Linke
       label: "Verdict",
       options: verdicts
         .filter((verdict) => studies.some(({ comparison }) => comparison.verdict === verdict))
-        .map((verdict) => ({ value: slugVerdict(verdict), text: verdictWords[verdict] })),
+        .map((verdict) => ({ value: slugVerdict(verdict), text: format.say(verdictIds[verdict]) })),
     },
     { name: "tag", label: "Tag", options: fromShelves("tags") },
     { name: "author", label: "Author", options: fromShelves("authors") },

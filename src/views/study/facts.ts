@@ -64,7 +64,7 @@ export function presentFacts(
       ]),
     ].filter(({ id }) => (id === "tincture" ? tincture : id === "count" ? colours : true)),
     exempt: tincture ? listExempt(comparison, format) : [],
-    warnings: [...before.warnings.map(describeDoubt), ...sayUneven(comparison)],
+    warnings: [...before.warnings.map((doubt) => describeDoubt(doubt, format)), ...sayUneven(comparison)],
   };
 }
 
