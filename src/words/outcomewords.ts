@@ -1,7 +1,6 @@
 // Floor 7. What became of one edge, in words: made of the numbers and the names on the page, and of nothing else.
 import { isClear } from "../colour/contrast.ts";
 import { isWhole } from "../measure/percenttext.ts";
-import type { WordId } from "./catalogue.ts";
 import type { Moved } from "./edgemove.ts";
 import type { Format } from "./format.ts";
 import { gradeIds } from "./gradeword.ts";
@@ -29,10 +28,13 @@ function chooseSentence({ outcome, before, after }: Moved) {
   const isNowClear = isClear(after.grade);
   switch (outcome) {
     case "merged":
+      return "edgeSaid.merged";
     case "parted":
+      return "edgeSaid.parted";
     case "gained":
+      return "edgeSaid.gained";
     case "lost":
-      return `edgeSaid.${outcome}` as const satisfies WordId;
+      return "edgeSaid.lost";
     case "better":
       return isNowClear ? "edgeSaid.better" : "edgeSaid.betterUnclear";
     case "worse":

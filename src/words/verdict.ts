@@ -101,7 +101,8 @@ function sayClarity({ clarity }: Comparison, { percent, say }: Format): string {
 }
 
 /** Where clarity is level, what becomes of edges that are clear already. */
-function sayStrength({ clarity, strength, edges }: Comparison, { say }: Format): string {
+function sayStrength({ verdict, clarity, strength, edges }: Comparison, { say }: Format): string {
+  if (verdict === "mixed" || verdict === "no gain") return "";
   if (roundMark(clarity[0] ?? 0) !== roundMark(clarity[1] ?? 0)) return "";
   const move = roundMark(strength[1] ?? 0) - roundMark(strength[0] ?? 0);
   const isBeyond = ({ contrast: [before, after] }: ComparedEdge): boolean =>
