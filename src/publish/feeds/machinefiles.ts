@@ -16,7 +16,8 @@ import { presentShow } from "../../views/show/showpage.ts";
 import type { SharedPages, StudyPages } from "../../views/siteview.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { formatVotePath } from "../../views/vote/votepage.ts";
-import { createFormat } from "../../words/format.ts";
+import { formatOf } from "../../words/format.ts";
+import { nameStudy } from "../../words/namedresult.ts";
 import { fileOf, type SiteFile } from "../folder/sitefile.ts";
 import { iconSvg } from "../pictures/icon.ts";
 import { formatEdgesTable } from "./edgescsv.ts";
@@ -87,6 +88,7 @@ function listSubscriptions(
 /** The data of one study. */
 export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly SiteFile[] {
   const folder = formatStudyPath(result.study.slug);
+  const format = formatOf(gallery);
   const data = `${folder}study.json`;
   return [
     fileOf(data, () => formatStudyData(result, gallery, locateFrom(gallery)(data))),
@@ -94,7 +96,7 @@ export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly 
     ...(result.study.downloads === true
       ? [
           fileOf(`${folder}${stillsFolder}${lessonFiles.script}`, () =>
-            formatScript(presentShow(result, gallery, createFormat(gallery.language))),
+            formatScript(presentShow(nameStudy(result, format), gallery, format)),
           ),
         ]
       : []),

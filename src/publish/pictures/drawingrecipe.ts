@@ -16,7 +16,8 @@ import { matrixFile } from "../../views/study/matrixview.ts";
 import { pngFiles, pngSize } from "../../views/study/notes.ts";
 import { listTriedDrawings } from "../../views/study/optionsview.ts";
 import { mostPictured, type SurveyPicture } from "../../views/survey/surveylinkview.ts";
-import { createFormat } from "../../words/format.ts";
+import { formatOf } from "../../words/format.ts";
+import { nameStudy } from "../../words/namedresult.ts";
 import { iconSvg } from "./icon.ts";
 import { fitFlag, linkRoom } from "./paper.ts";
 import type { DrawnFile, Recipe, Sheeted } from "./recipe.ts";
@@ -50,8 +51,9 @@ export function listShared(
 
 /** Every file of a study but its pages and its data. */
 export function listDrawn(result: StudyResult, gallery: Gallery): readonly DrawnFile[] {
-  const format = createFormat(gallery.language);
-  const words = [pictureStudy(result, gallery, format), ...pictureEdges(result, gallery, format)];
+  const format = formatOf(gallery);
+  const named = nameStudy(result, format);
+  const words = [pictureStudy(named, gallery, format), ...pictureEdges(named, gallery, format)];
   const shown = [
     ...listDrawings(result),
     ...listCrops(result),

@@ -6,7 +6,8 @@ import { formatShowPath, presentShow, type ShowPage } from "../../views/show/sho
 import { listSteps } from "../../views/show/showsteps.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { pngSize } from "../../views/study/notes.ts";
-import { createFormat } from "../../words/format.ts";
+import { formatOf } from "../../words/format.ts";
+import { nameStudy } from "../../words/namedresult.ts";
 import { formatTitle } from "../../words/title.ts";
 import { collectSources, type Drawn, findFrom } from "./drawnsource.ts";
 import { listFigures } from "./figurerecipe.ts";
@@ -42,10 +43,10 @@ export function listTakeaways(
   prefix = "",
 ): readonly DrawnFile[] {
   const { study, comparison, drawings } = result;
-  const format = createFormat(gallery.language);
+  const format = formatOf(gallery);
   const path = formatShowPath(study.slug);
   const { show: _, ...unplanned } = study;
-  const steps = listSteps({ ...result, study: unplanned }, gallery, path, format);
+  const steps = listSteps({ ...nameStudy(result, format), study: unplanned }, gallery, path, format);
   const find = findFrom(path, drawn);
   const [before, after] = ["before", "after"].map((name) => {
     const step = steps.find((one) => one.name === name);
@@ -99,7 +100,8 @@ export function listOffered(
   shown: readonly DrawnFile[],
 ): readonly DrawnFile[] {
   const drawn = collectSources([[result, shown]], undefined);
-  const show = presentShow(result, gallery, createFormat(gallery.language));
+  const format = formatOf(gallery);
+  const show = presentShow(nameStudy(result, format), gallery, format);
   const flags: readonly string[] = [lessonFiles.original, lessonFiles.redesign];
   const folder = `${formatStudyPath(result.study.slug)}${stillsFolder}`.slice(1);
   return [...listStills(show, drawn), ...listTakeaways(result, gallery, drawn)]
