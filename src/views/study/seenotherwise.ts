@@ -6,6 +6,7 @@ import { simulate, type Vision, visions } from "../../colour/vision.ts";
 import { measureClarity } from "../../measure/clarity.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import type { Measure, MeasuredEdge } from "../../measure/measurement.ts";
+import { sayColour } from "../../words/colourphrase.ts";
 import type { Format } from "../../words/format.ts";
 
 export interface SeenView {
@@ -62,7 +63,7 @@ function describeLooks(measure: Measure, vision: Vision, format: Format): string
   const seen = nameAll((hex) => hexOf(simulate(linearOf(hex), vision)));
   const same = colours.filter((_, index) => plain[index] === seen[index]).map(({ name }) => name);
   const other = colours.flatMap(({ name }, index) =>
-    plain[index] === seen[index] ? [] : [`${name} looks ${seen[index]}`],
+    plain[index] === seen[index] ? [] : [`${name} looks ${sayColour(seen[index] ?? "", format)}`],
   );
   const kept =
     same.length === 0
