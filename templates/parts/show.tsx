@@ -26,7 +26,7 @@ export function Show({ show }: { show: ShowPage }): JSX.Element {
         <article key={anchor} id={anchor} class="show-step" aria-labelledby={`${anchor}-heading`}>
           <h2 id={`${anchor}-heading`}>{heading}</h2>
           <div class={`show-picture show-${picture.kind}`}>
-            <Picture picture={picture} anchor={anchor} names={says ?? ""} />
+            <Picture picture={picture} anchor={anchor} />
           </div>
           <p class="show-caption">{says}</p>
           {note && (
@@ -57,15 +57,7 @@ export function Show({ show }: { show: ShowPage }): JSX.Element {
   );
 }
 
-function Picture({
-  picture,
-  anchor,
-  names,
-}: {
-  picture: ShowStep["picture"];
-  anchor: string;
-  names: string;
-}): JSX.Element {
+function Picture({ picture, anchor }: { picture: ShowStep["picture"]; anchor: string }): JSX.Element {
   switch (picture.kind) {
     case "flag":
       return <Mat plate={picture.plate} eager />;
@@ -78,7 +70,7 @@ function Picture({
     case "edge":
       return (
         <>
-          <Locator locator={picture.locator} names={names.replace(/:.*/, "")} id={`${anchor}-locator`} />
+          <Locator locator={picture.locator} id={`${anchor}-locator`} />
           <Mat plate={picture.plate} eager />
         </>
       );

@@ -108,7 +108,7 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
         : undefined,
     finder: listed.length < 2 ? undefined : presentFinder(listed, studies.length, link, format),
     shelves: linkIndexes(studies, link, format),
-    nominate: presentNominate(gallery),
+    nominate: presentNominate(gallery, format),
   };
 }
 

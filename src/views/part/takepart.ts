@@ -26,12 +26,13 @@ export const studyMark = "study-text";
 /** The page, or none where the gallery takes no answers. */
 export function presentTakePart(gallery: Gallery, format: Format): readonly TakePartPage[] {
   const { answer } = gallery;
-  const send = presentAnswer(answer, {
+  const about = {
     title: letterWords.title(gallery.title),
     edge: undefined,
     stamped: formatCanonical(gallery.address, partPath) ?? gallery.title,
     numbers: [studyMark],
-  });
+  };
+  const send = presentAnswer(answer, about, format);
   if (answer === undefined || send === undefined) return [];
   const { title, description } = partWords;
   return [

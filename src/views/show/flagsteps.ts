@@ -50,7 +50,13 @@ function tellWeakest({ result, format, path }: Ground): readonly Told[] {
     alt: `The place where ${names} meet`,
     fit: "wide",
   };
-  const locator = presentLocator(result, edge, frame, link(`${formatStudyPath(study.slug)}original.svg`));
+  const locator = presentLocator(
+    result,
+    edge,
+    frame,
+    link(`${formatStudyPath(study.slug)}original.svg`),
+    format,
+  );
   const contrast = weakestEdge?.contrast ?? 0;
   return [
     tellStep(

@@ -37,11 +37,9 @@ export function presentChanges(
     const link = linkFrom(path);
     const options = presentOptions(result, link, format);
     if (options === undefined) return [];
-    const title = "Other single changes";
+    const title = format.say("options.title");
     const whole = formatTitle(study);
-    const description = [`Every other change of one colour beside ${whole}, measured.`, options.first].join(
-      " ",
-    );
+    const description = [format.say("options.description", { title: whole }), options.first].join(" ");
     const share = {
       path: `${formatStudyPath(study.slug)}${linkFile}`,
       alt: describePicture(pictureStudy(result, gallery, format)),

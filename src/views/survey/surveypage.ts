@@ -127,7 +127,7 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
       { address: link(`${surveyPath}${surveyFiles.json}`), file: surveyFiles.json, text: "The survey, JSON" },
     ],
     how: link("/method/#survey"),
-    nominate: presentNominate(result.gallery),
+    nominate: presentNominate(result.gallery, format),
   };
 }
 

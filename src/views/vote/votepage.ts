@@ -114,12 +114,11 @@ function presentVote(
     back: link(formatSeriesPath(slug)),
     questions: questions.map((studies, index) => presentQuestion(studies, index, series, link, format)),
     seed: slug,
-    send: presentAnswer(gallery.answer, {
-      title: `A ballot on ${title}`,
-      edge: undefined,
-      stamped: address,
-      numbers: [ballotLine],
-    }),
+    send: presentAnswer(
+      gallery.answer,
+      { title: `A ballot on ${title}`, edge: undefined, stamped: address, numbers: [ballotLine] },
+      format,
+    ),
     ballots:
       ballots.length === 0
         ? undefined
