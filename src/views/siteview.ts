@@ -164,8 +164,8 @@ function presentMissing(gallery: Gallery, base: string | undefined, format: Form
   return presentFrame(
     {
       path: "/404.html",
-      title: "No page here",
-      description: "There is no page at this address.",
+      title: format.say("frame.missing"),
+      description: format.say("frame.missingDescription"),
       section: undefined,
       base: resolveBase(base, gallery.address),
     },

@@ -2,9 +2,24 @@
 // language lacks, or has too many, is an error of types; one with other values in it fails tests/words/catalogue.test.ts.
 
 import { edges } from "./en/edges.ts";
+import { flagPage } from "./en/flagpage.ts";
 import { frame } from "./en/frame.ts";
+import { front } from "./en/front.ts";
+import { gain } from "./en/gain.ts";
+import { near } from "./en/near.ts";
 import { number } from "./en/number.ts";
+import { ownPage } from "./en/ownpage.ts";
+import { paging } from "./en/paging.ts";
+import { picture } from "./en/picture.ts";
+import { plate } from "./en/plate.ts";
+import { rules } from "./en/rules.ts";
+import { seriesPage } from "./en/seriespage.ts";
+import { shelf } from "./en/shelf.ts";
+import { status } from "./en/status.ts";
+import { survey } from "./en/survey.ts";
+import { surveyTable } from "./en/surveytable.ts";
 import { verdict } from "./en/verdict.ts";
+import { vote } from "./en/vote.ts";
 
 /**
  * Messages as ICU has them: `{name}` is a value, `{count, plural, one {# edge} other {# edges}}` chooses by number, and
@@ -14,9 +29,24 @@ import { verdict } from "./en/verdict.ts";
  */
 export const english = {
   ...edges,
+  ...flagPage,
   ...frame,
+  ...front,
+  ...gain,
+  ...near,
   ...number,
+  ...ownPage,
+  ...paging,
+  ...picture,
+  ...plate,
+  ...rules,
+  ...seriesPage,
+  ...shelf,
+  ...status,
+  ...survey,
+  ...surveyTable,
   ...verdict,
+  ...vote,
 };
 
 export type WordId = keyof typeof english;

@@ -8,13 +8,14 @@ import { describeVerdict, type VerdictView } from "../../words/verdict.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { type Card, presentCard } from "../front/card.ts";
 import { type GainView, presentGain, rankGains } from "../front/gainchart.ts";
+import type { Linked } from "../linklist.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { type Plate, presentPlate } from "../plate.ts";
 import { renderProse } from "../renderprose.ts";
 import { recordSeries } from "../schemarecord.ts";
 import { formatStudyPath } from "../status.ts";
-import { type Linked, linkPeople } from "../study/byline.ts";
+import { linkPeople } from "../study/byline.ts";
 import { type CitationView, presentSeriesRefer } from "../study/citation.ts";
 import { anchorOf, nameEntry, placeDrawing, surveyPath } from "../survey/flagname.ts";
 
@@ -59,9 +60,6 @@ type Subject =
       readonly address: string;
     };
 
-/** What is asked of a flag without a study where the series asks nothing. */
-const usualQuestion = "What would you change here?";
-
 /** The site path of a series. Throws RangeError for a slug that could leave its folder. */
 export function formatSeriesPath(slug: string): string {
   return formatStudyPath(slug).replace("/studies/", "/series/");
@@ -97,7 +95,8 @@ function presentOne(
   const studies = listStudies(series, bySlug);
   const items = presentItems(series, bySlug, result, link, format);
   const count = countEntries(studies.length, items.length - studies.length, format);
-  const description = `A series of ${count}. ${series.closing ?? ""}`.trim();
+  const description =
+    `${format.say("seriesPage.description", { entries: count })} ${series.closing ?? ""}`.trim();
   const gains = rankGains(studies, format);
   return {
     slug: series.slug,
@@ -175,9 +174,9 @@ function presentEntry(
   if (surveyed === undefined) return [];
   return [
     {
-      plate: presentPlate("The flag as it is", link(placeDrawing(surveyed)), surveyed.measure, format),
+      plate: presentPlate(format.say("plate.asItIs"), link(placeDrawing(surveyed)), surveyed.measure, format),
       name: entry.name ?? nameEntry(surveyed, studies),
-      ask: entry.ask ?? usualQuestion,
+      ask: entry.ask ?? format.say("seriesPage.ask"),
       note: entry.note,
       address: link(`${surveyPath}#${anchorOf(surveyed)}`),
     },

@@ -44,7 +44,7 @@ export function presentChanges(
     );
     const share = {
       path: `${formatStudyPath(study.slug)}${linkFile}`,
-      alt: describePicture(pictureStudy(result, gallery, format)),
+      alt: describePicture(pictureStudy(result, gallery, format), format),
     };
     const facts = { path, title: `${title}, ${whole}`, description, picture: share, isArticle: true };
     return [
@@ -55,7 +55,7 @@ export function presentChanges(
         title,
         flag: study.flag,
         study: { title: study.title, address: link(formatStudyPath(study.slug)) },
-        status: presentStatus(study.status),
+        status: presentStatus(study.status, format),
         options,
         said: presentSaidOfChanges(result, format),
       },
