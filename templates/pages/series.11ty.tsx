@@ -50,9 +50,9 @@ function Series({ series }: { site: SiteView; series: SeriesPage }): JSX.Element
           {series.strip.length > 0 && (
             <figure>
               <ol class="series-strip">
-                {series.strip.map(({ number, title, plate }) => (
-                  <li key={number}>
-                    <a href={`#n${number}`}>
+                {series.strip.map(({ number, anchor, title, plate }) => (
+                  <li key={anchor}>
+                    <a href={`#${anchor}`}>
                       <Mat plate={{ ...plate, alt: say("seriesPage.step", { number, title }) }} eager />
                     </a>
                   </li>
@@ -72,7 +72,7 @@ function Series({ series }: { site: SiteView; series: SeriesPage }): JSX.Element
         )}
         <ol class="series-items">
           {series.items.map((item, index) => (
-            <li key={item.number} id={`n${item.number}`}>
+            <li key={item.anchor} id={item.anchor}>
               <Item item={item} eager={index === 0} />
             </li>
           ))}

@@ -40,8 +40,8 @@ function Vote({ vote }: { site: SiteView; vote: VotePage }): JSX.Element {
           <p class="lede vote-how">{say("vote.how")}</p>
         </header>
         <p class="vote-unscripted">{say("vote.unscripted")}</p>
-        {vote.questions.map((question) => (
-          <Question key={question.key} question={question} of={vote.questions.length} />
+        {vote.questions.map((question, index) => (
+          <Question key={question.key} question={question} isFirst={index === 0} />
         ))}
         <Ballot vote={vote} />
         <nav class="vote-move" aria-label={say("vote.questions")} hidden>
@@ -134,12 +134,21 @@ function Key({ vote }: { vote: VotePage }): JSX.Element {
       <ol>
         {vote.questions.map(({ key, flag, sides }) => (
           <li key={key} data-question={key}>
-            {flag}:{" "}
-            {sides.map(({ side, letter, name }) => (
-              <span key={side} class="vote-which" data-side={side}>
-                <span class="letter">{letter}</span> {name}{" "}
-              </span>
-            ))}
+            <Message
+              id="vote.sides"
+              values={{ flag }}
+              tags={{
+                sides: () => (
+                  <>
+                    {sides.map(({ side, letter, name }) => (
+                      <span key={side} class="vote-which" data-side={side}>
+                        <span class="letter">{letter}</span> {name}{" "}
+                      </span>
+                    ))}
+                  </>
+                ),
+              }}
+            />
           </li>
         ))}
       </ol>

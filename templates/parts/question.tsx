@@ -4,22 +4,22 @@
 import type { JSX } from "preact";
 import type { VoteQuestion } from "../../src/views/vote/votepage.ts";
 import { Mat } from "./plate.tsx";
-import { useSay } from "./words.tsx";
+import { Message, useSay } from "./words.tsx";
 
 /** One question. What answers it is hidden until the script runs; boxes to tick are on paper alone. */
-export function Question({ question, of }: { question: VoteQuestion; of: number }): JSX.Element {
+export function Question({ question, isFirst }: { question: VoteQuestion; isFirst: boolean }): JSX.Element {
   const say = useSay();
-  const { number, key, flag, sides } = question;
+  const { anchor, place, key, flag, sides } = question;
   return (
-    <form class="vote-question" id={`n${number}`} data-question={key} aria-labelledby={`n${number}-flag`}>
-      <p class="vote-number">{say("vote.place", { number, count: of })}</p>
-      <h2 id={`n${number}-flag`} tabindex={-1}>
+    <form class="vote-question" id={anchor} data-question={key} aria-labelledby={`${anchor}-flag`}>
+      <p class="vote-number">{place}</p>
+      <h2 id={`${anchor}-flag`} tabindex={-1}>
         {flag}
       </h2>
       <ul class={`vote-sides vote-sides-${Math.min(sides.length, 3)}`}>
         {sides.map(({ side, study, plate, letter }) => (
           <li key={side} data-side={side} data-study={study}>
-            <Mat plate={plate} eager={number === "1"} />
+            <Mat plate={plate} eager={isFirst} />
             <p class="vote-pick">
               <label>
                 <input type="radio" name={key} value={side} hidden />
@@ -40,8 +40,8 @@ export function Question({ question, of }: { question: VoteQuestion; of: number 
       <p class="vote-caution">{say(sides.length > 2 ? "vote.cautionMany" : "vote.cautionOne")}</p>
       <div class="vote-answer" hidden>
         <p class="vote-why">
-          <label for={`n${number}-why`}>{say("vote.why")}</label>
-          <input type="text" id={`n${number}-why`} name="why" maxlength={200} autocomplete="off" />
+          <label for={`${anchor}-why`}>{say("vote.why")}</label>
+          <input type="text" id={`${anchor}-why`} name="why" maxlength={200} autocomplete="off" />
         </p>
         <button type="submit">{say("vote.choose")}</button>
         <span class="vote-missing" role="status" />
@@ -103,8 +103,10 @@ function Told({ question: { flag, sides, count } }: { question: VoteQuestion }):
         (one) =>
           one.verdict && (
             <p key={one.side}>
-              {sides.length > 2 && `${one.name}: `}
-              {one.verdict.sentence} <a href={one.verdict.address}>{say("vote.study")}</a>
+              {sides.length > 2
+                ? say("vote.verdictOf", { name: one.name, sentence: one.verdict.sentence })
+                : one.verdict.sentence}{" "}
+              <a href={one.verdict.address}>{say("vote.study")}</a>
             </p>
           ),
       )}
@@ -112,7 +114,14 @@ function Told({ question: { flag, sides, count } }: { question: VoteQuestion }):
         <ul class="vote-words">
           {count.words.map(({ side, text }, index) => (
             <li key={index}>
-              <span class="quiet">{side}:</span> <bdi>{text}</bdi>
+              <Message
+                id="vote.said"
+                values={{ side }}
+                tags={{
+                  quiet: (inside) => <span class="quiet">{inside}</span>,
+                  said: () => <bdi>{text}</bdi>,
+                }}
+              />
             </li>
           ))}
         </ul>

@@ -32,7 +32,7 @@ export interface SeriesPage {
   readonly opening: readonly string[];
   readonly items: readonly SeriesItem[];
   /** All its flags small as they are, so that a vote is not answered before it is asked, each leading to its item; none where there is one alone. */
-  readonly strip: readonly { readonly number: string; readonly title: string; readonly plate: Plate }[];
+  readonly strip: readonly (Numbered & { readonly title: string; readonly plate: Plate })[];
   readonly closing: string | undefined;
   readonly refer: CitationView;
   /** The way to its vote; undefined where it holds no study. */
@@ -46,7 +46,13 @@ export interface SeriesPage {
 }
 
 /** One step of a series. */
-export type SeriesItem = Subject & { readonly number: string };
+export type SeriesItem = Subject & Numbered;
+
+/** `anchor` is its id on the page: `n1`. */
+interface Numbered {
+  readonly number: string;
+  readonly anchor: string;
+}
 
 type Subject =
   | { readonly card: Card; readonly verdict: VerdictView }
@@ -143,14 +149,15 @@ export function presentItems(
 ): readonly SeriesItem[] {
   return series.entries
     .flatMap((entry) => presentEntry(entry, bySlug, result, link, format))
-    .map((item, index) => ({ ...item, number: format.number(index + 1, 0) }));
+    .map((item, index) => ({ ...item, number: format.number(index + 1, 0), anchor: `n${index + 1}` }));
 }
 
 /** The redesign of a study, or with `side` 0 its original; of a flag without a study, the flag as it is. */
 export function shorten(item: SeriesItem, side: 0 | 1 = 1): SeriesPage["strip"][number] {
+  const { number, anchor } = item;
   return "card" in item
-    ? { number: item.number, title: item.card.title, plate: item.card.plates[side] }
-    : { number: item.number, title: item.name, plate: item.plate };
+    ? { number, anchor, title: item.card.title, plate: item.card.plates[side] }
+    : { number, anchor, title: item.name, plate: item.plate };
 }
 
 /** Slugs of those who have a study: they have a page. */

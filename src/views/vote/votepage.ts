@@ -29,7 +29,10 @@ export interface VotePage {
 }
 
 export interface VoteQuestion {
-  readonly number: string;
+  /** Its id on the page: `n1`. */
+  readonly anchor: string;
+  /** `1 of 6`. */
+  readonly place: string;
   /** The slug of its first study: what its sides are ordered by. */
   readonly key: string;
   readonly flag: string;
@@ -112,7 +115,9 @@ function presentVote(
     slug,
     title,
     back: link(formatSeriesPath(slug)),
-    questions: questions.map((studies, index) => presentQuestion(studies, index, series, link, format)),
+    questions: questions.map((studies, index) =>
+      presentQuestion(studies, { index, of: questions.length }, series, link, format),
+    ),
     seed: slug,
     send: presentAnswer(gallery.answer, {
       title: format.say("vote.letter", { series: title }),
@@ -126,7 +131,7 @@ function presentVote(
 
 function presentQuestion(
   studies: readonly StudyResult[],
-  index: number,
+  { index, of }: { readonly index: number; readonly of: number },
   { slug, ballots = [], showWords = false }: Series,
   link: Linker,
   format: Format,
@@ -150,12 +155,14 @@ function presentQuestion(
     side,
     name,
   }));
+  const number = format.number(index + 1, 0);
   const slugs = studies.map(({ study }) => study.slug);
   return {
-    number: format.number(index + 1, 0),
+    anchor: `n${index + 1}`,
+    place: format.say("vote.place", { number, count: format.number(of, 0) }),
     key,
     // The title of a study says what it changes.
-    flag: first.study.flag ?? format.say("vote.flag", { number: format.number(index + 1, 0) }),
+    flag: first.study.flag ?? format.say("vote.flag", { number }),
     sides,
     count: countQuestion(ballots, slugs, counted, format, showWords),
   };

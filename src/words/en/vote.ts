@@ -45,6 +45,10 @@ export const vote = {
   /** Two percentages. */
   "vote.range": "{low} to {high}",
   "vote.study": "The study",
+  /** `sentence` begins with an upper case letter and ends with a stop. */
+  "vote.verdictOf": "{name}: {sentence}",
+  /** What a voter said; `side` is what that voter chose. */
+  "vote.said": "<quiet>{side}:</quiet> <said></said>",
 
   /** What the voter chose. */
   "vote.ballot": "Your ballot",
@@ -74,4 +78,6 @@ export const vote = {
   "vote.noBallots": "No ballot has come back yet.",
   /** On paper alone. */
   "vote.key": "For whoever counts: which is which",
+  /** `sides` become names of flags, each with its letter. */
+  "vote.sides": "{flag}: <sides></sides>",
 } as const;
