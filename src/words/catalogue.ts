@@ -2,6 +2,8 @@
 // language lacks, or has too many, is an error of types; one with other values in it fails tests/words/catalogue.test.ts.
 
 import { edges } from "./en/edges.ts";
+import { entry } from "./en/entry.ts";
+import { finder } from "./en/finder.ts";
 import { flagPage } from "./en/flagpage.ts";
 import { frame } from "./en/frame.ts";
 import { front } from "./en/front.ts";
@@ -29,6 +31,8 @@ import { vote } from "./en/vote.ts";
  */
 export const english = {
   ...edges,
+  ...entry,
+  ...finder,
   ...flagPage,
   ...frame,
   ...front,

@@ -72,7 +72,7 @@ function AllStudies({ front }: { front: FrontPage }): JSX.Element {
   const { count, finder, gain, edgeless, shelves } = front;
   return (
     <section class="all-studies" aria-labelledby="all-studies">
-      <h2 id="all-studies">{say("front.all")}</h2>
+      <h2 id="all-studies">{say("frame.allStudies")}</h2>
       {shelves.length > 0 && (
         <ul class="shelves">
           {shelves.map(({ text, address }) => (

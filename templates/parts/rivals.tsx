@@ -23,7 +23,12 @@ export function Rivals({ plates }: { plates: readonly NumberedPlate[] }): JSX.El
   return (
     <div class="swap" data-shown="both">
       {flags}
-      <div class="swap-controls" hidden>
+      <div
+        class="swap-controls"
+        data-both={say(plates.length > 2 ? "flagPage.allShown" : "flagPage.bothShown")}
+        data-alone={say("flagPage.shownAlone", { name: "{name}" })}
+        hidden
+      >
         <button type="button">{say("flagPage.swap")}</button>
         <button type="button" hidden>
           {say("flagPage.showAll")}
@@ -51,7 +56,7 @@ export function RivalTable({ proposals }: { proposals: readonly Proposal[] }): J
         <tr>
           <th scope="col">{say("flagPage.head")}</th>
           <th scope="col">{say("flagPage.verdict")}</th>
-          <th scope="col">{say("flagPage.clarity")}</th>
+          <th scope="col">{say("entry.clarity")}</th>
           {hasFocus && <th scope="col">{say("flagPage.focus")}</th>}
           <th scope="col">{say("flagPage.share")}</th>
         </tr>
@@ -82,7 +87,7 @@ function Row({ proposal, hasFocus }: { proposal: Proposal; hasFocus: boolean }):
       <td data-head={say("flagPage.verdict")}>
         <strong>{verdict.word}.</strong> {verdict.cost} {likeness}
       </td>
-      <td class="number" data-head={say("flagPage.clarity")}>
+      <td class="number" data-head={say("entry.clarity")}>
         <Move before={card.clarity.before} after={card.clarity.after} />
       </td>
       {hasFocus && (

@@ -63,7 +63,7 @@ export function presentShelves(
   gallery: Gallery,
   format: Format,
 ): readonly ShelfPage[] {
-  const all = { slug: "list", name: format.say("shelf.all"), results };
+  const all = { slug: "list", name: format.say("frame.allStudies"), results };
   const decided = listDecided(results);
   return [
     ...(results.length > mostOnPage ? presentShelf("list", all, gallery, format) : []),

@@ -20,10 +20,13 @@ export const flagPage = {
   /** Buttons. */
   "flagPage.swap": "Swap in place",
   "flagPage.showAll": "Show all",
+  /** Read to screen readers, of what these buttons show; `name` is “Original” or “Proposal 2”. */
+  "flagPage.allShown": "All flags shown",
+  "flagPage.bothShown": "Both flags shown",
+  "flagPage.shownAlone": "{name} shown alone",
   /** Heads of the table. */
   "flagPage.head": "Proposal",
   "flagPage.verdict": "Verdict",
-  "flagPage.clarity": "Clarity",
   /** After “Clarity”. */
   "flagPage.focus": "Of what has to be seen",
   "flagPage.share": "Share that changes",

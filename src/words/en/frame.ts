@@ -8,7 +8,7 @@ export const frame = {
   "frame.studies": "Studies",
   "frame.survey": "Survey",
   "frame.method": "Method",
-  /** A way at the end of many pages. */
+  /** A way at the end of many pages; a heading on the front page, and the title of a list. */
   "frame.allStudies": "All studies",
   "frame.cautions":
     "Every redesign shown here is an unofficial study, put forward for discussion. Laws on the use of flags differ: follow the local ones, and respect the licence of each drawing. See the <cautions>cautions</cautions>, and for authors the <rules>rules for studies and drawings</rules>.",

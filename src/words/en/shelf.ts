@@ -13,13 +13,12 @@ export const shelf = {
   "shelf.tags": "Tags",
   "shelf.tagsLede": "What the studies are about, in the words of their authors.",
   "shelf.noTags": "No study has a tag yet. Authors add them in their study files.",
-  /** What a page is of, over its title: a name, a tag, or one of the two titles below. */
+  /** What a page is of, over its title: the name of an author, a tag, or a title. */
   "shelf.author": "Author",
   "shelf.tag": "Tag",
   "shelf.list": "List",
   "shelf.record": "Record",
   "shelf.decisions": "Decisions",
-  "shelf.all": "All studies",
   /** `studies` is “12 studies”, `name` one of the three ways below. */
   "shelf.ways": "{studies}. <index>{name}</index>, <all>all studies</all>",
   "shelf.waysOrdered": "{studies}, newest first. <index>{name}</index>, <all>all studies</all>",

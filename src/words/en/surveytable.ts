@@ -9,7 +9,6 @@ export const surveyTable = {
   /** Heads of the table. */
   "surveyTable.choose": "Choose",
   "surveyTable.flag": "Flag",
-  "surveyTable.clarity": "Clarity",
   "surveyTable.focus": "Clarity of what has to be seen",
   "surveyTable.lasts": "Large enough up to",
   "surveyTable.weakest": "Weakest edge",

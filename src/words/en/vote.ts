@@ -39,7 +39,6 @@ export const vote = {
   "vote.which": "{flag}: which is which",
   /** Heads of the table. */
   "vote.headFlag": "Flag",
-  "vote.headClarity": "Clarity",
   "vote.headChosen": "Chosen, of {count, plural, one {# voter} other {# voters}}",
   "vote.own": "your choice",
   /** Two percentages. */
