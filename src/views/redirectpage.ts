@@ -54,7 +54,7 @@ export function presentMoved(
     ...[...changes, ...edges].map(({ slug, folder, title, study }) => ({
       slug,
       folder,
-      title: `${title}, in ${formatTitle(study)}`,
+      title: format.say("picture.within", { title, study: formatTitle(study) }),
     })),
   ];
   return former.flatMap(({ from, to }) =>
@@ -113,7 +113,7 @@ export function presentGone(
 /** The page at `path` that leads to `to`, both site paths. */
 function leadOn(path: string, to: string, title: string, gallery: Gallery, format: Format): MovedPage {
   const frame = presentFrame(
-    { path, title, description: `This page has moved: ${title}.`, section: "studies" },
+    { path, title, description: format.say("frame.moved", { title }), section: "studies" },
     gallery,
     format,
   );

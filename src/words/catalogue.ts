@@ -7,9 +7,13 @@ import { edge } from "./en/edge.ts";
 import { edgefigure } from "./en/edgefigure.ts";
 import { edgepage } from "./en/edgepage.ts";
 import { edges } from "./en/edges.ts";
+import { entry } from "./en/entry.ts";
 import { facts } from "./en/facts.ts";
+import { finder } from "./en/finder.ts";
+import { flagPage } from "./en/flagpage.ts";
 import { frame } from "./en/frame.ts";
 import { front } from "./en/front.ts";
+import { gain } from "./en/gain.ts";
 import { grade } from "./en/grade.ts";
 import { history } from "./en/history.ts";
 import { ladder } from "./en/ladder.ts";
@@ -20,22 +24,33 @@ import { map } from "./en/map.ts";
 import { mark } from "./en/mark.ts";
 import { matrix } from "./en/matrix.ts";
 import { move } from "./en/move.ts";
+import { near } from "./en/near.ts";
 import { number } from "./en/number.ts";
 import { options } from "./en/options.ts";
 import { outcome } from "./en/outcome.ts";
+import { ownPage } from "./en/ownpage.ts";
+import { paging } from "./en/paging.ts";
 import { pair } from "./en/pair.ts";
+import { picture } from "./en/picture.ts";
 import { plate } from "./en/plate.ts";
 import { record } from "./en/record.ts";
 import { refer } from "./en/refer.ts";
 import { ruler } from "./en/ruler.ts";
+import { rules } from "./en/rules.ts";
 import { said } from "./en/said.ts";
 import { seen } from "./en/seen.ts";
+import { seriesPage } from "./en/seriespage.ts";
+import { shelf } from "./en/shelf.ts";
 import { sight } from "./en/sight.ts";
 import { sizes } from "./en/sizes.ts";
+import { status } from "./en/status.ts";
 import { strip } from "./en/strip.ts";
 import { study } from "./en/study.ts";
 import { summary } from "./en/summary.ts";
+import { survey } from "./en/survey.ts";
+import { surveyTable } from "./en/surveytable.ts";
 import { verdict } from "./en/verdict.ts";
+import { vote } from "./en/vote.ts";
 
 /**
  * Messages as ICU has them: `{name}` is a value, `{count, plural, one {# edge} other {# edges}}` chooses by number, and
@@ -50,9 +65,13 @@ export const english = {
   ...edgefigure,
   ...edgepage,
   ...edges,
+  ...entry,
   ...facts,
+  ...finder,
+  ...flagPage,
   ...frame,
   ...front,
+  ...gain,
   ...grade,
   ...history,
   ...ladder,
@@ -63,22 +82,33 @@ export const english = {
   ...mark,
   ...matrix,
   ...move,
+  ...near,
   ...number,
   ...options,
   ...outcome,
+  ...ownPage,
+  ...paging,
   ...pair,
+  ...picture,
   ...plate,
   ...record,
   ...refer,
   ...ruler,
+  ...rules,
   ...said,
   ...seen,
+  ...seriesPage,
+  ...shelf,
   ...sight,
   ...sizes,
+  ...status,
   ...strip,
   ...study,
   ...summary,
+  ...survey,
+  ...surveyTable,
   ...verdict,
+  ...vote,
 };
 
 export type WordId = keyof typeof english;

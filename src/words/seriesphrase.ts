@@ -1,4 +1,4 @@
-// Floor 7. What is said of a series: how much it holds, and where a study stands in it.
+// Floor 7. What is said of a series: how much it holds.
 import type { Format } from "./format.ts";
 
 /** `6 studies and 1 flag without a study`. */
@@ -8,9 +8,4 @@ export function countEntries(studies: number, flags: number, format: Format): st
     ...(flags === 0 ? [] : [`${format.number(flags, 0)} ${flags === 1 ? "flag" : "flags"} without a study`]),
   ];
   return format.list(parts);
-}
-
-/** `3 of 8 in`, before the title of the series. */
-export function describePlace(number: number, of: number, format: Format): string {
-  return `${format.number(number, 0)} of ${format.number(of, 0)} in`;
 }

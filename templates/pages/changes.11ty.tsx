@@ -7,7 +7,7 @@ import type { ChangesPage } from "../../src/views/study/changespage.ts";
 import { Document } from "../parts/document.tsx";
 import { Options } from "../parts/options.tsx";
 import { Said } from "../parts/said.tsx";
-import { Message } from "../parts/words.tsx";
+import { Message, pageOf } from "../parts/words.tsx";
 
 export const data = {
   pagination: { data: "site.changes", size: 1, alias: "changes" },
@@ -15,7 +15,9 @@ export const data = {
 };
 
 /** Renders the page with the other changes of one study. */
-export function render({ changes }: { site: SiteView; changes: ChangesPage }): JSX.Element {
+export const render = pageOf(Changes);
+
+function Changes({ changes }: { site: SiteView; changes: ChangesPage }): JSX.Element {
   return (
     <Document frame={changes.frame} layout="changes">
       <article>

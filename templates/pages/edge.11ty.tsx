@@ -8,7 +8,7 @@ import { Document } from "../parts/document.tsx";
 import { Elsewhere, Meeting, Seen, Siblings } from "../parts/edgepage.tsx";
 import { Refer, StampNote } from "../parts/refer.tsx";
 import { Said } from "../parts/said.tsx";
-import { Message, useSay } from "../parts/words.tsx";
+import { Message, pageOf, useSay } from "../parts/words.tsx";
 
 export const data = {
   pagination: { data: "site.edges", size: 1, alias: "edge" },
@@ -16,7 +16,9 @@ export const data = {
 };
 
 /** Renders the page of one edge. */
-export function render({ edge }: { site: SiteView; edge: EdgePage }): JSX.Element {
+export const render = pageOf(Edge);
+
+function Edge({ edge }: { site: SiteView; edge: EdgePage }): JSX.Element {
   const say = useSay();
   return (
     <Document frame={edge.frame} layout="edge" scripts={[edge.frame.links.studyScript]}>

@@ -15,6 +15,11 @@ export function renderPage(say: Say, page: unknown): string {
   return `<!DOCTYPE html>\n${renderToString(<Words.Provider value={say}>{page}</Words.Provider>)}\n`;
 }
 
+/** What a template exports as `render`: it is called outside of a page, where nothing can be said yet, and `Page` within it. */
+export function pageOf<Data extends object>(Page: (data: Data) => JSX.Element): (data: Data) => JSX.Element {
+  return (data) => <Page {...data} />;
+}
+
 /** What a part says its words with. */
 export function useSay(): Say {
   const say = useContext(Words);

@@ -16,7 +16,7 @@ import { presentShow } from "../../views/show/showpage.ts";
 import type { SharedPages, StudyPages } from "../../views/siteview.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { formatVotePath } from "../../views/vote/votepage.ts";
-import { createFormat } from "../../words/format.ts";
+import { createFormat, formatOf } from "../../words/format.ts";
 import { fileOf, type SiteFile } from "../folder/sitefile.ts";
 import { iconSvg } from "../pictures/icon.ts";
 import { formatEdgesTable } from "./edgescsv.ts";
@@ -41,7 +41,7 @@ export async function listMachineFiles(
     fileOf("studies.json", () =>
       formatStudiesData(orderStudies(studies), series ?? [], view.votes, gallery, linksOf("/studies.json")),
     ),
-    fileOf(wordsFile, () => formatWords(orderStudies(studies), pages)),
+    fileOf(wordsFile, () => formatWords(orderStudies(studies), formatOf(gallery), pages)),
     fileOf("assets/icon.svg", () => iconSvg),
     ...(await listSchemas(schemaDirs, gallery)),
   ];

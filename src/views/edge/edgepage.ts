@@ -158,7 +158,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     title,
     renamed: row.renamed,
     study: { title: formatTitle(study), address: link(studyPath), table: link(`${studyPath}#edges`) },
-    status: presentStatus(study.status),
+    status: presentStatus(study.status, format),
     outcome: { word: outcome, sentence },
     row,
     near: sayNear(row, format),
@@ -207,9 +207,9 @@ function frameEdge(
     path: place(edge),
     title: format.say("edgepage.title", { edge: title, study: formatTitle(study) }),
     description,
-    picture: { path: `/${picture.file}`, alt: describePicture(picture) },
+    picture: { path: `/${picture.file}`, alt: describePicture(picture, format) },
     isArticle: true,
-    record: recordEdge(study, gallery, title, description, studyUrl),
+    record: recordEdge(study, gallery, title, description, studyUrl, format),
   };
   return presentFrame({ ...head, section: "studies" }, gallery, format);
 }

@@ -42,7 +42,7 @@ export function presentChanges(
     const description = [format.say("options.description", { title: whole }), options.first].join(" ");
     const share = {
       path: `${formatStudyPath(study.slug)}${linkFile}`,
-      alt: describePicture(pictureStudy(result, gallery, format)),
+      alt: describePicture(pictureStudy(result, gallery, format), format),
     };
     const facts = { path, title: `${title}, ${whole}`, description, picture: share, isArticle: true };
     return [
@@ -53,7 +53,7 @@ export function presentChanges(
         title,
         flag: study.flag,
         study: { title: study.title, address: link(formatStudyPath(study.slug)) },
-        status: presentStatus(study.status),
+        status: presentStatus(study.status, format),
         options,
         said: presentSaidOfChanges(result, format),
       },

@@ -93,7 +93,7 @@ function presentNear(
   link: Linker,
   format: Format,
 ): NearView {
-  const flag = findShown(near, all);
+  const flag = findShown(near, all, format);
   const name = flag?.name ?? near.file.split("/").at(-1) ?? near.file;
   return {
     name,

@@ -162,7 +162,7 @@ export function presentStudy(
     slug: study.slug,
     title: study.title,
     flag: study.flag,
-    status: presentStatus(study.status),
+    status: presentStatus(study.status, format),
     ...presentByline(study, link, format, all.studies),
     ...presentCase(result, gallery, format),
     ...shown,
@@ -203,8 +203,8 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
   const picture = pictureStudy(result, gallery, format);
   const refer = presentRefer(result, gallery, format);
   const summary = presentSummary(comparison, format);
-  const share = { path: `${path}${linkFile}`, alt: describePicture(picture) };
-  const record = recordStudy(study, gallery, description);
+  const share = { path: `${path}${linkFile}`, alt: describePicture(picture, format) };
+  const record = recordStudy(study, gallery, description, format);
   const head = { path, title: formatTitle(study), description, picture: share, isArticle: true, record };
   const numbers = summary.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
   return {
