@@ -3,7 +3,14 @@
 
 import { edges } from "./en/edges.ts";
 import { frame } from "./en/frame.ts";
+import { grade } from "./en/grade.ts";
+import { method } from "./en/method.ts";
+import { methodBeyond } from "./en/methodbeyond.ts";
+import { methodGrade } from "./en/methodgrade.ts";
+import { methodSight } from "./en/methodsight.ts";
+import { methodTerm } from "./en/methodterm.ts";
 import { number } from "./en/number.ts";
+import { outcome } from "./en/outcome.ts";
 import { verdict } from "./en/verdict.ts";
 
 /**
@@ -15,7 +22,14 @@ import { verdict } from "./en/verdict.ts";
 export const english = {
   ...edges,
   ...frame,
+  ...grade,
+  ...method,
+  ...methodBeyond,
+  ...methodGrade,
+  ...methodSight,
+  ...methodTerm,
   ...number,
+  ...outcome,
   ...verdict,
 };
 
