@@ -4,6 +4,7 @@
 import { edges } from "./en/edges.ts";
 import { frame } from "./en/frame.ts";
 import { grade } from "./en/grade.ts";
+import { maker } from "./en/maker.ts";
 import { method } from "./en/method.ts";
 import { methodBeyond } from "./en/methodbeyond.ts";
 import { methodGrade } from "./en/methodgrade.ts";
@@ -11,6 +12,8 @@ import { methodSight } from "./en/methodsight.ts";
 import { methodTerm } from "./en/methodterm.ts";
 import { number } from "./en/number.ts";
 import { outcome } from "./en/outcome.ts";
+import { part } from "./en/part.ts";
+import { sheet } from "./en/sheet.ts";
 import { verdict } from "./en/verdict.ts";
 
 /**
@@ -23,6 +26,7 @@ export const english = {
   ...edges,
   ...frame,
   ...grade,
+  ...maker,
   ...method,
   ...methodBeyond,
   ...methodGrade,
@@ -30,6 +34,8 @@ export const english = {
   ...methodTerm,
   ...number,
   ...outcome,
+  ...part,
+  ...sheet,
   ...verdict,
 };
 
