@@ -27,6 +27,8 @@ export interface LinkPicture {
   readonly measure: string;
   readonly move: readonly [string | undefined, string];
   readonly gallery: string;
+  /** What a redesign is. */
+  readonly caution: string;
 }
 
 /** Size in pixels, as sites that show links ask for. Source: common practice, no standard. */
@@ -58,6 +60,7 @@ export function pictureStudy(result: StudyResult, gallery: Gallery, format: Form
     measure: hasEdges ? `${verdict}: clarity` : "One colour",
     move: hasEdges ? [format.percent(before), format.percent(after)] : [undefined, "no edges"],
     gallery: gallery.title,
+    caution: format.say("still.mark"),
   };
 }
 
@@ -99,6 +102,7 @@ export function pictureEdge(
     measure: `${outcome}: contrast of this edge`,
     move: [row.before?.contrast, row.after.contrast],
     gallery: gallery.title,
+    caution: format.say("still.mark"),
   };
 }
 

@@ -2,6 +2,7 @@
 // language lacks, or has too many, is an error of types; one with other values in it fails tests/words/catalogue.test.ts.
 
 import { edges } from "./en/edges.ts";
+import { feed } from "./en/feed.ts";
 import { frame } from "./en/frame.ts";
 import { grade } from "./en/grade.ts";
 import { maker } from "./en/maker.ts";
@@ -14,6 +15,8 @@ import { number } from "./en/number.ts";
 import { outcome } from "./en/outcome.ts";
 import { part } from "./en/part.ts";
 import { sheet } from "./en/sheet.ts";
+import { show } from "./en/show.ts";
+import { still } from "./en/still.ts";
 import { verdict } from "./en/verdict.ts";
 
 /**
@@ -24,6 +27,7 @@ import { verdict } from "./en/verdict.ts";
  */
 export const english = {
   ...edges,
+  ...feed,
   ...frame,
   ...grade,
   ...maker,
@@ -36,6 +40,8 @@ export const english = {
   ...outcome,
   ...part,
   ...sheet,
+  ...show,
+  ...still,
   ...verdict,
 };
 
