@@ -28,6 +28,8 @@ export interface LinkPicture {
   readonly measure: string;
   readonly move: readonly [string | undefined, string];
   readonly gallery: string;
+  /** What a redesign is. */
+  readonly caution: string;
 }
 
 /** Size in pixels, as sites that show links ask for. Source: common practice, no standard. */
@@ -61,6 +63,7 @@ export function pictureStudy(result: StudyResult, gallery: Gallery, format: Form
     measure: hasEdges ? format.say("picture.clarity", { verdict }) : format.say("picture.oneColour"),
     move: hasEdges ? [format.percent(before), format.percent(after)] : [undefined, format.percent(null)],
     gallery: gallery.title,
+    caution: format.say("still.mark"),
   };
 }
 
@@ -102,6 +105,7 @@ export function pictureEdge(
     measure: format.say("picture.contrast", { outcome }),
     move: [row.before?.contrast, row.after.contrast],
     gallery: gallery.title,
+    caution: format.say("still.mark"),
   };
 }
 

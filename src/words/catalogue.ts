@@ -9,6 +9,7 @@ import { edgepage } from "./en/edgepage.ts";
 import { edges } from "./en/edges.ts";
 import { entry } from "./en/entry.ts";
 import { facts } from "./en/facts.ts";
+import { feed } from "./en/feed.ts";
 import { finder } from "./en/finder.ts";
 import { flagPage } from "./en/flagpage.ts";
 import { frame } from "./en/frame.ts";
@@ -20,9 +21,15 @@ import { ladder } from "./en/ladder.ts";
 import { lasting } from "./en/lasting.ts";
 import { length } from "./en/length.ts";
 import { likeness } from "./en/likeness.ts";
+import { maker } from "./en/maker.ts";
 import { map } from "./en/map.ts";
 import { mark } from "./en/mark.ts";
 import { matrix } from "./en/matrix.ts";
+import { method } from "./en/method.ts";
+import { methodBeyond } from "./en/methodbeyond.ts";
+import { methodGrade } from "./en/methodgrade.ts";
+import { methodSight } from "./en/methodsight.ts";
+import { methodTerm } from "./en/methodterm.ts";
 import { move } from "./en/move.ts";
 import { near } from "./en/near.ts";
 import { number } from "./en/number.ts";
@@ -31,6 +38,7 @@ import { outcome } from "./en/outcome.ts";
 import { ownPage } from "./en/ownpage.ts";
 import { paging } from "./en/paging.ts";
 import { pair } from "./en/pair.ts";
+import { part } from "./en/part.ts";
 import { picture } from "./en/picture.ts";
 import { plate } from "./en/plate.ts";
 import { record } from "./en/record.ts";
@@ -40,10 +48,13 @@ import { rules } from "./en/rules.ts";
 import { said } from "./en/said.ts";
 import { seen } from "./en/seen.ts";
 import { seriesPage } from "./en/seriespage.ts";
+import { sheet } from "./en/sheet.ts";
 import { shelf } from "./en/shelf.ts";
+import { show } from "./en/show.ts";
 import { sight } from "./en/sight.ts";
 import { sizes } from "./en/sizes.ts";
 import { status } from "./en/status.ts";
+import { still } from "./en/still.ts";
 import { strip } from "./en/strip.ts";
 import { study } from "./en/study.ts";
 import { summary } from "./en/summary.ts";
@@ -67,6 +78,7 @@ export const english = {
   ...edges,
   ...entry,
   ...facts,
+  ...feed,
   ...finder,
   ...flagPage,
   ...frame,
@@ -78,9 +90,15 @@ export const english = {
   ...lasting,
   ...length,
   ...likeness,
+  ...maker,
   ...map,
   ...mark,
   ...matrix,
+  ...method,
+  ...methodBeyond,
+  ...methodGrade,
+  ...methodSight,
+  ...methodTerm,
   ...move,
   ...near,
   ...number,
@@ -89,6 +107,7 @@ export const english = {
   ...ownPage,
   ...paging,
   ...pair,
+  ...part,
   ...picture,
   ...plate,
   ...record,
@@ -98,10 +117,13 @@ export const english = {
   ...said,
   ...seen,
   ...seriesPage,
+  ...sheet,
   ...shelf,
+  ...show,
   ...sight,
   ...sizes,
   ...status,
+  ...still,
   ...strip,
   ...study,
   ...summary,

@@ -307,14 +307,21 @@ export function presentFigures(result: StudyResult, gallery: Gallery, link: Link
   };
 }
 
+/** What a flag is called as one kind of sight has it. */
+const sideIds = {
+  protan: "seen.byProtan",
+  deutan: "seen.byDeutan",
+  tritan: "seen.byTritan",
+  grey: "seen.inGrey",
+} as const;
+
 function presentSeenPair(
-  { vision, heading, looks }: SeenView,
+  { vision, looks }: SeenView,
   [original, redesign]: readonly [Plate, Plate],
   src: (file: string) => string,
   { say }: Format,
 ): readonly [DrawnPlate, DrawnPlate] {
-  const label = (name: string) =>
-    vision === "grey" ? say("seen.inGrey", { name }) : say("seen.byEyes", { name, sight: heading });
+  const label = (name: string) => say(sideIds[vision], { name });
   const plate = ({ alt: _, ...whole }: Plate, name: string, look: string): DrawnPlate => ({
     ...whole,
     label: label(whole.label),

@@ -15,6 +15,7 @@ export const seen = {
   "seen.kept": "{names} {count, plural, one {keeps its name} other {keep their names}}",
   /** Read to screen readers; `name` is “Original” or “Redesign”. */
   "seen.inGrey": "{name} in grey",
-  /** `sight` is a kind of sight: sight.protan and its like. */
-  "seen.byEyes": "{name} as seen by {sight} eyes",
+  "seen.byProtan": "{name} as seen by protan eyes",
+  "seen.byDeutan": "{name} as seen by deutan eyes",
+  "seen.byTritan": "{name} as seen by tritan eyes",
 } as const;
