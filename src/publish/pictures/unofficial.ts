@@ -2,4 +2,4 @@
 // Source: TIFF 6.0, tag 270, ImageDescription, ASCII.
 import { english } from "../../words/catalogue.ts";
 
-export const unofficial = english["still.unofficial"];
+export const unofficial: string = english["still.unofficial"];
