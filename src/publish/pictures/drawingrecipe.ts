@@ -21,6 +21,7 @@ import { iconSvg } from "./icon.ts";
 import { fitFlag, linkRoom } from "./paper.ts";
 import type { DrawnFile, Recipe, Sheeted } from "./recipe.ts";
 import { listOffered } from "./stillrecipe.ts";
+import { unofficial } from "./unofficial.ts";
 
 /** The files of a study's folder, in the order of {@link listDrawings}. */
 export const drawingFiles: readonly string[] = [
@@ -62,7 +63,7 @@ export function listDrawn(result: StudyResult, gallery: Gallery): readonly Drawn
       size: stripSize(result.comparison.before.proportions),
     }),
     ...listHatched(result),
-    ...listDownloads(result, format),
+    ...listDownloads(result),
     ...listLinkPictures(result, words),
   ];
   return result.study.downloads === true ? [...shown, ...listOffered(result, gallery, shown)] : shown;
@@ -144,7 +145,7 @@ function listHatched(result: StudyResult): readonly DrawnFile[] {
 }
 
 /** Both flags as pictures to take away. */
-function listDownloads(result: StudyResult, { say }: Format): readonly DrawnFile[] {
+function listDownloads(result: StudyResult): readonly DrawnFile[] {
   const { original, redesign } = result.drawings;
   const size = pngSize(result.comparison.before.proportions);
   return [
@@ -153,7 +154,7 @@ function listDownloads(result: StudyResult, { say }: Format): readonly DrawnFile
       kind: "picture",
       drawing: redesign,
       size,
-      note: say("still.unofficial"),
+      note: unofficial,
     }),
   ];
 }
