@@ -113,7 +113,7 @@ export function arrangeRuler(
       return [
         { kind: "shape", svg: drawTrack(one, along, y, unit) },
         write(edge.called ?? nameSides(edge.sides, say), box.x, -1.5, 0.31 * box.width),
-        write(edge.extent.replace(/,.*/, ""), box.x, 0.1, 0.31 * box.width, true),
+        write(edge.length, box.x, 0.1, 0.31 * box.width, true),
         write(moved, box.x + 0.77 * box.width, -1.5, 0.23 * box.width),
         write(edge.outcome, box.x + 0.77 * box.width, 0.1, 0.23 * box.width, true),
       ];

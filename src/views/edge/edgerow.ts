@@ -39,6 +39,8 @@ export interface EdgeRow {
   readonly sides: readonly [readonly [string, string?], readonly [string, string?]];
   /** `2.11 flag heights, 57 % of outline`; with how much of it, where not all is: `3.16 flag heights, 1.80 of it whole outline`. */
   readonly extent: string;
+  /** Its length alone. */
+  readonly length: string;
   /** Undefined where the edge was not there before. */
   readonly before: Reading | undefined;
   readonly after: Reading;
@@ -81,6 +83,7 @@ export function presentEdge(
     called: called?.was,
     sides: [side(0), side(1)],
     extent: describeExtent(edge, comparison, format),
+    length: sayLength(edge, format),
     ...readings,
     outcome: format.say(outcomeIds[edge.outcome]),
     isSame: edge.outcome === "same",
@@ -111,9 +114,13 @@ export function formatNames(names: readonly [string, string]): string {
   return `${names[0]} / ${names[1]}`;
 }
 
+function sayLength({ length }: ComparedEdge, { say, number }: Format): string {
+  return say("length.heights", { length: number(length, 2) });
+}
+
 function describeExtent(edge: ComparedEdge, { after }: Comparison, format: Format): string {
   const { say } = format;
-  const length = say("length.heights", { length: format.number(edge.length, 2) });
+  const length = sayLength(edge, format);
   const own = findMeasured(after.edges, edge)?.focusLength ?? 0;
   const outline = after.edges.reduce((sum, { focusLength }) => sum + focusLength, 0);
   if (own === 0) return length;

@@ -74,7 +74,7 @@ function tellRival(
   own: string | undefined,
   { say }: Format,
 ): readonly ShowStep[] {
-  const heading = say("show.another", { name: name.replace(/^The /, "the ") });
+  const heading = say("show.another", { name });
   const [first, ...rest] = steps.filter((one) => !aboutFlag.includes(one.name));
   if (first === undefined) return [];
   const said = first.name === "before" ? [] : [first.speech];

@@ -66,7 +66,7 @@ function tellAll(ground: Ground): readonly Told[] {
       name,
       flag(was),
       say("show.original"),
-      [say("show.thisIs", { name: name.replace(/^The /, "the ") }), ground.own ?? ""].join(" ").trim(),
+      [say("show.thisIs", { name }), ground.own ?? ""].join(" ").trim(),
     ),
     ...tellLook(ground),
     ...tellChanges(ground),

@@ -27,7 +27,7 @@ export const show = {
   "show.from": "From <number>{from}</number> flag heights, enlarged",
   "show.fromStill": "From {from} flag heights, enlarged",
   /** Said: `name` is the flag’s. */
-  "show.thisIs": "This is {name}.",
+  "show.thisIs": "The flag as it is: {name}.",
   "show.keep": "Keep it in mind as it is.",
   /** A heading of the step, then what is said, here and below. */
   "show.focus": "What has to be seen",
@@ -71,7 +71,7 @@ export const show = {
   /** The last step of a series, where its author asks nothing. */
   "show.closing": "What would you change?",
   /** Over a study of a flag that was shown already. */
-  "show.another": "Another proposal for {name}",
+  "show.another": "{name}: another proposal",
   /** Who made a series, and how it begins. */
   "show.opening": "{authors}: {opening}",
   /** In the table of changes, for screen readers: over the names of its rows; a cell without a change; before that of the study. */
