@@ -99,7 +99,7 @@ export function presentGone(
   return gone.map(({ address, to = "/", fate, why }) => {
     const title = titles.get(to) ?? gallery.title;
     if (fate === "moved") return leadOn(address, to, title, gallery, format);
-    const words = describeFate(fate, why);
+    const words = describeFate(fate, format, why);
     const frame = presentFrame(
       { path: address, title: words.heading, description: words.text, section: "studies" },
       gallery,
@@ -120,7 +120,7 @@ function leadOn(path: string, to: string, title: string, gallery: Gallery, forma
   return {
     folder: path.slice(1, -1),
     frame: { ...frame, canonical: formatCanonical(gallery.address, to), share: undefined },
-    words: describeFate("moved"),
+    words: describeFate("moved", format),
     title,
     address: formatRelative(path, to),
     isSame: true,

@@ -2,16 +2,21 @@
 // language lacks, or has too many, is an error of types; one with other values in it fails tests/words/catalogue.test.ts.
 
 import { answer } from "./en/answer.ts";
+import { colour } from "./en/colour.ts";
 import { colours } from "./en/colours.ts";
+import { doubt } from "./en/doubt.ts";
 import { edge } from "./en/edge.ts";
 import { edgefigure } from "./en/edgefigure.ts";
 import { edgepage } from "./en/edgepage.ts";
 import { edges } from "./en/edges.ts";
+import { edgeSaid } from "./en/edgesaid.ts";
 import { entry } from "./en/entry.ts";
 import { facts } from "./en/facts.ts";
 import { feed } from "./en/feed.ts";
+import { fimbriation } from "./en/fimbriation.ts";
 import { finder } from "./en/finder.ts";
 import { flagPage } from "./en/flagpage.ts";
+import { focus } from "./en/focus.ts";
 import { frame } from "./en/frame.ts";
 import { front } from "./en/front.ts";
 import { gain } from "./en/gain.ts";
@@ -21,6 +26,7 @@ import { ladder } from "./en/ladder.ts";
 import { lasting } from "./en/lasting.ts";
 import { length } from "./en/length.ts";
 import { likeness } from "./en/likeness.ts";
+import { list } from "./en/list.ts";
 import { maker } from "./en/maker.ts";
 import { map } from "./en/map.ts";
 import { mark } from "./en/mark.ts";
@@ -30,10 +36,13 @@ import { methodBeyond } from "./en/methodbeyond.ts";
 import { methodGrade } from "./en/methodgrade.ts";
 import { methodSight } from "./en/methodsight.ts";
 import { methodTerm } from "./en/methodterm.ts";
+import { metric } from "./en/metric.ts";
 import { move } from "./en/move.ts";
+import { moved } from "./en/moved.ts";
 import { near } from "./en/near.ts";
 import { number } from "./en/number.ts";
 import { options } from "./en/options.ts";
+import { otherChange } from "./en/otherchange.ts";
 import { outcome } from "./en/outcome.ts";
 import { ownPage } from "./en/ownpage.ts";
 import { paging } from "./en/paging.ts";
@@ -41,6 +50,9 @@ import { pair } from "./en/pair.ts";
 import { part } from "./en/part.ts";
 import { picture } from "./en/picture.ts";
 import { plate } from "./en/plate.ts";
+import { price } from "./en/price.ts";
+import { proposal } from "./en/proposal.ts";
+import { question } from "./en/question.ts";
 import { record } from "./en/record.ts";
 import { refer } from "./en/refer.ts";
 import { ruler } from "./en/ruler.ts";
@@ -53,6 +65,7 @@ import { shelf } from "./en/shelf.ts";
 import { show } from "./en/show.ts";
 import { sight } from "./en/sight.ts";
 import { sizes } from "./en/sizes.ts";
+import { spoken } from "./en/spoken.ts";
 import { status } from "./en/status.ts";
 import { still } from "./en/still.ts";
 import { strip } from "./en/strip.ts";
@@ -71,16 +84,21 @@ import { vote } from "./en/vote.ts";
  */
 export const english = {
   ...answer,
+  ...colour,
   ...colours,
+  ...doubt,
   ...edge,
   ...edgefigure,
   ...edgepage,
   ...edges,
+  ...edgeSaid,
   ...entry,
   ...facts,
   ...feed,
+  ...fimbriation,
   ...finder,
   ...flagPage,
+  ...focus,
   ...frame,
   ...front,
   ...gain,
@@ -90,6 +108,7 @@ export const english = {
   ...lasting,
   ...length,
   ...likeness,
+  ...list,
   ...maker,
   ...map,
   ...mark,
@@ -99,10 +118,13 @@ export const english = {
   ...methodGrade,
   ...methodSight,
   ...methodTerm,
+  ...metric,
   ...move,
+  ...moved,
   ...near,
   ...number,
   ...options,
+  ...otherChange,
   ...outcome,
   ...ownPage,
   ...paging,
@@ -110,6 +132,9 @@ export const english = {
   ...part,
   ...picture,
   ...plate,
+  ...price,
+  ...proposal,
+  ...question,
   ...record,
   ...refer,
   ...ruler,
@@ -122,6 +147,7 @@ export const english = {
   ...show,
   ...sight,
   ...sizes,
+  ...spoken,
   ...status,
   ...still,
   ...strip,

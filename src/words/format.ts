@@ -1,5 +1,6 @@
 // Floor 7. Numbers, dates and lists as finished text in the gallery's language.
 import { formatContrast, formatDifference, formatPercent, formatShare } from "../measure/percenttext.ts";
+import { english } from "./catalogue.ts";
 import { directionOf } from "./direction.ts";
 import { createSay, noOwnWords, type OwnWords, type Say, type Worded } from "./say.ts";
 
@@ -18,7 +19,6 @@ export interface Format {
   /** A ΔE00, never rounded across `limit`. */
   difference(deltaE00: number, limit: number): string;
   number(value: number, decimals: number): string;
-  readonly apostrophe: string;
   /** An ISO date, spelled out. */
   date(iso: string): string;
   list(items: readonly string[]): string;
@@ -65,7 +65,6 @@ function buildFormat(language: string, own: OwnWords): Format {
     contrast: (contrast, decimals = 0) => formatContrast(contrast, decimals, inPercent),
     difference: (deltaE00, limit) => formatDifference(deltaE00, limit, write),
     number: write,
-    apostrophe: "’",
     date: (iso) => calendar.format(new Date(`${iso}T00:00:00Z`)),
     list: (items) => list.format(items),
     listParts: (items, type = "conjunction") =>
@@ -73,13 +72,17 @@ function buildFormat(language: string, own: OwnWords): Format {
   };
 }
 
+/** The English words with the apostrophe that every terminal has. */
+const straightQuoted: OwnWords = Object.fromEntries(
+  Object.entries<string>(english).map(([id, message]) => [id, message.replaceAll("’", "'")]),
+);
+
 /** How the command and files for machines say numbers: in plain English, whatever the gallery's language. */
 export const plainFormat: Format = {
-  ...createFormat("en"),
+  ...createFormat("en", straightQuoted),
   share: (fraction) => formatShare(fraction, 0),
   percent: (percent, decimals = 0) => formatPercent(percent, decimals),
   contrast: (contrast, decimals = 0) => formatContrast(contrast, decimals),
-  apostrophe: "'",
 };
 
 function splitList(parts: ReturnType<Intl.ListFormat["formatToParts"]>): ReturnType<Format["listParts"]> {

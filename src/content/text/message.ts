@@ -33,10 +33,18 @@ export function listValues(message: string): readonly string[] {
   return [...new Set(named)].sort();
 }
 
-/** Of each plural in a message, the numbers that it has a branch for: `one`, `other`. Throws SyntaxError. */
-export function listBranches(message: string): readonly (readonly string[])[] {
+/** A plural in a message, and the numbers that it has a branch for: `one`, `other`. */
+export interface Branches {
+  readonly type: Intl.PluralRuleType;
+  readonly has: readonly string[];
+}
+
+/** The plurals in a message. Throws SyntaxError. */
+export function listBranches(message: string): readonly Branches[] {
   return walk(parse(message)).flatMap((element) =>
-    element.type === TYPE.plural && element.pluralType === "cardinal" ? [Object.keys(element.options)] : [],
+    element.type === TYPE.plural
+      ? [{ type: element.pluralType ?? "cardinal", has: Object.keys(element.options) }]
+      : [],
   );
 }
 

@@ -3,14 +3,14 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
-import { type EdgeMetric, edgeMetrics } from "../../measure/edgemetric.ts";
+import { edgeMetrics } from "../../measure/edgemetric.ts";
 import type { MeasuredEdge } from "../../measure/measurement.ts";
 import { findMeasured, listMoves } from "../../words/edgemove.ts";
 import { describeViewing } from "../../words/focusfact.ts";
 import type { Format } from "../../words/format.ts";
 import { outcomeIds } from "../../words/gradeword.ts";
-import { wordsOf } from "../../words/metricwords.ts";
-import { describeEdge, describeUnchanged, unchangedWord } from "../../words/outcomewords.ts";
+import { metricIds, wordsOf } from "../../words/metricwords.ts";
+import { describeEdge, describeUnchanged } from "../../words/outcomewords.ts";
 import { findPaint } from "../../words/paintname.ts";
 import { capitalise } from "../../words/phrase.ts";
 import { formatTitle } from "../../words/title.ts";
@@ -129,13 +129,13 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
   const link = linkFrom(path);
   const studyPath = formatStudyPath(study.slug);
   const row = presentEdge(edge, comparison, format);
-  const move = listMoves(comparison)[index];
+  const move = listMoves(comparison, format)[index];
   const isUnchanged = isSameEdge(row);
   const sentence =
     move === undefined ? "" : isUnchanged ? describeUnchanged(move, format) : describeEdge(move, format);
   const title = capitalise(row.called ?? row.names);
   const folder = path.slice(1, -1);
-  const outcome = isUnchanged ? unchangedWord : capitalise(say(outcomeIds[edge.outcome]));
+  const outcome = isUnchanged ? say("edgeSaid.unchanged") : capitalise(say(outcomeIds[edge.outcome]));
   const numbers = [
     { name: say("mark.contrast"), before: sayReading(row.before), after: sayReading(row.after) },
     ...presentNumbers(edge, result, format),
@@ -275,12 +275,13 @@ function presentNumbers(
     after: after === undefined ? none : say(after),
   });
   return [
-    ...edgeMetrics.flatMap((metric: EdgeMetric) => {
+    ...edgeMetrics.flatMap((metric) => {
       const { page } = wordsOf(metric);
       const value = (measured: MeasuredEdge) => measured[metric.id as keyof MeasuredEdge];
-      return metric.label === undefined || page === undefined
+      const name = metricIds[metric.id];
+      return name === undefined || page === undefined
         ? []
-        : [pair(metric.label, (measured) => page(value(measured), format))];
+        : [pair(format.say(name), (measured) => page(value(measured), format))];
     }),
     {
       ...pair(format.say("mark.length"), (measured) => sayLength(measured, comparison, format)),

@@ -5,7 +5,7 @@ import type { Status } from "../../content/study/study.ts";
 import type { Verdict } from "../../measure/comparison.ts";
 import type { Format } from "../../words/format.ts";
 import { formatTitle } from "../../words/title.ts";
-import { describeVerdict, slugVerdict, type VerdictView, verdictWords } from "../../words/verdict.ts";
+import { describeVerdict, slugVerdict, type VerdictView, verdictIds } from "../../words/verdict.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { type Linked, linkList } from "../linklist.ts";
 import { pictureFirst } from "../linkview.ts";
@@ -143,7 +143,7 @@ function presentFinder(studies: readonly StudyResult[], all: number, link: Linke
       label: say("finder.verdict"),
       options: verdicts
         .filter((verdict) => studies.some(({ comparison }) => comparison.verdict === verdict))
-        .map((verdict) => ({ value: slugVerdict(verdict), text: verdictWords[verdict] })),
+        .map((verdict) => ({ value: slugVerdict(verdict), text: format.say(verdictIds[verdict]) })),
     },
     { name: "tag", label: say("finder.tag"), options: fromShelves("tags") },
     { name: "author", label: say("finder.author"), options: fromShelves("authors") },

@@ -2,7 +2,7 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import type { WordId } from "../../words/catalogue.ts";
 import type { Format } from "../../words/format.ts";
-import { verdictWords } from "../../words/verdict.ts";
+import { verdictIds } from "../../words/verdict.ts";
 import type { Linker } from "../address.ts";
 import { listPath, mostOnPage } from "../paging.ts";
 import { type Plate, presentPair } from "../plate.ts";
@@ -135,7 +135,7 @@ function presentRow(
     flag,
     authors: authors.length === 0 ? undefined : format.list(authors),
     plates: presentPair(result, link, format),
-    verdict: verdictWords[result.comparison.verdict],
+    verdict: format.say(verdictIds[result.comparison.verdict]),
     search: own === undefined ? presentSearch(result) : undefined,
     address: slug === own ? undefined : link(formatStudyPath(slug)),
     ...placed,

@@ -3,7 +3,7 @@ import type { StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { WordId } from "../../words/catalogue.ts";
 import type { Format } from "../../words/format.ts";
-import { verdictWords } from "../../words/verdict.ts";
+import { verdictIds } from "../../words/verdict.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
@@ -163,7 +163,7 @@ function presentIndexed(result: StudyResult, link: Linker, format: Format): Inde
     title,
     flag,
     address: link(formatStudyPath(slug)),
-    verdict: verdictWords[result.comparison.verdict],
+    verdict: format.say(verdictIds[result.comparison.verdict]),
     plates: presentPair(result, link, format),
   };
 }

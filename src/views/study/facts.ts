@@ -72,7 +72,10 @@ export function presentFacts(
       row("count", say("facts.count"), (measure) => [format.number(countColours(measure), 0)]),
     ].filter(({ id }) => (id === "tincture" ? tincture : id === "count" ? colours : true)),
     exempt: tincture ? listExempt(comparison, format) : [],
-    warnings: [...before.warnings.map(describeDoubt), ...sayUneven(comparison, format)],
+    warnings: [
+      ...before.warnings.map((doubt) => describeDoubt(doubt, format)),
+      ...sayUneven(comparison, format),
+    ],
   };
 }
 

@@ -19,7 +19,7 @@ import {
 import type { Swatch } from "../../words/paintname.ts";
 import { nameWhole } from "../../words/paintname.ts";
 import { capitalise } from "../../words/phrase.ts";
-import { verdictWords } from "../../words/verdict.ts";
+import { verdictIds } from "../../words/verdict.ts";
 import type { Linker } from "../address.ts";
 import { type Plate, presentPlate } from "../plate.ts";
 import { formatChangesPath, formatStudyPath } from "../status.ts";
@@ -308,7 +308,7 @@ function sayVerdict(
           }),
         ];
   const said = [...beyond, ...(price.length === 0 ? [] : [describePrice(price, format)])];
-  const word = verdictWords[verdict];
+  const word = format.say(verdictIds[verdict]);
   return said.length === 0
     ? format.say("options.verdict", { verdict: word })
     : format.say("options.verdictWhy", { verdict: word, why: said.join("; ") });

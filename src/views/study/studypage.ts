@@ -169,7 +169,7 @@ export function presentStudy(
     contents: listContents(result, gallery, edgesHeading, format),
     edgesHeading,
     fimbriations: presentFimbriations(comparison, format),
-    focus: presentFocus(comparison, result.focusToName),
+    focus: presentFocus(comparison, format, result.focusToName),
     measuredHow: describeViewing(comparison, format),
     edgePages: describePaged(listPlacedEdges(study.slug, comparison).length, comparison.edges.length, format),
     facts: presentFacts(comparison, format, gallery.terms),

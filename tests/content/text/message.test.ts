@@ -20,8 +20,10 @@ test("names of values and tags, once each", () => {
 });
 
 test("the branches of each plural", () => {
-  expect(listBranches(edges)).toEqual([["one", "other"]]);
-  expect(listBranches("{place, selectordinal, one {#st} other {#th}}")).toEqual([]);
+  expect(listBranches(edges)).toEqual([{ type: "cardinal", has: ["one", "other"] }]);
+  expect(listBranches("{place, selectordinal, one {#st} other {#th}}")).toEqual([
+    { type: "ordinal", has: ["one", "other"] },
+  ]);
 });
 
 test.each(["{", "{a", "<a>b", "{n, plural, one {x}}"])("%s cannot be read", (message) => {
