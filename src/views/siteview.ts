@@ -115,14 +115,14 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
     former,
     leads,
     findGone: (live, more = []) => {
-      const { addresses = new Map(), folders = [] } = result;
+      const { addresses = new Map(), folders = [], contested = new Map() } = result;
       const notes = new Map([...more.map((address) => [address, {}] as const), ...addresses]);
       const flags = new Map(
         rivals.flatMap((flag) =>
           flag.studies.map(({ study }) => [formatStudyPath(study.slug), formatFlagPath(flag.slug)] as const),
         ),
       );
-      return findGone({ notes, live, leads, flags, folders: new Set(folders) });
+      return findGone({ notes, live, leads, flags, folders: new Set(folders), contested });
     },
     presentGone: (gone, pages) => presentGone(gone, pages, gallery, format),
     presentStudies: (some) => {
