@@ -76,7 +76,7 @@ export const commands: readonly Command[] = [
     name: "begin",
     formerly: "new",
     usage:
-      "SLUG --original FILE.svg | --rival STUDY [--title TEXT] [--flag NAME] [--series NAME] [--content DIR] [--yaml]",
+      "SLUG --original FILE.svg | --rival STUDY [--title TEXT] [--flag NAME] [--series NAME] [--content DIR] [--host NAME] [--yaml]",
     summary:
       "Begins a study of a drawing: its colours listed, the best change filled in, two by other kinds of colour beside it. Makes a gallery where there is none.",
     about:
@@ -99,6 +99,10 @@ export const commands: readonly Command[] = [
       content: {
         value: "DIR",
         help: "The content folder to put the study in.",
+      },
+      host: {
+        value: "NAME",
+        help: "With a new gallery, workflows that check contributions and publish it there: github or gitlab.",
       },
       yaml: {
         help: "Write study.yaml and prose.md in place of study.md, for editors that complete YAML files.",

@@ -23,8 +23,8 @@ const dist = join(home, "dist");
 const record = "program.json";
 const project = "src/cli/tsconfig.compile.json";
 
-/** Styles, scripts for browsers, schemas: read as they are, beside the modules that read them. */
-const plain = /^templates\/.*\.(?:css|js)$|^src\/.*\.(?:css|js|schema\.json)$/;
+/** Styles, scripts for browsers, schemas, workflows of hosts: read as they are, beside the modules that read them. */
+const plain = /^templates\/.*\.(?:css|js)$|^src\/.*\.(?:css|js|schema\.json|yml)$/;
 
 /** Files half written by a process that was killed are left for so long, in milliseconds: another may be writing them. */
 const patience = 60_000;

@@ -118,14 +118,14 @@ export function openSite(measured: GalleryResult, base: string | undefined): Ope
     former,
     leads,
     findGone: (live, more = []) => {
-      const { addresses = new Map(), folders = [] } = result;
+      const { addresses = new Map(), folders = [], contested = new Map() } = result;
       const notes = new Map([...more.map((address) => [address, {}] as const), ...addresses]);
       const flags = new Map(
         rivals.flatMap((flag) =>
           flag.studies.map(({ study }) => [formatStudyPath(study.slug), formatFlagPath(flag.slug)] as const),
         ),
       );
-      return findGone({ notes, live, leads, flags, folders: new Set(folders) });
+      return findGone({ notes, live, leads, flags, folders: new Set(folders), contested });
     },
     presentGone: (gone, pages) => presentGone(gone, pages, gallery, format),
     presentStudies: (asked) => {
@@ -168,8 +168,8 @@ function presentMissing(gallery: Gallery, base: string | undefined, format: Form
   return presentFrame(
     {
       path: "/404.html",
-      title: "No page here",
-      description: "There is no page at this address.",
+      title: format.say("frame.missing"),
+      description: format.say("frame.missingDescription"),
       section: undefined,
       base: resolveBase(base, gallery.address),
     },

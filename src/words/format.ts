@@ -22,8 +22,11 @@ export interface Format {
   /** An ISO date, spelled out. */
   date(iso: string): string;
   list(items: readonly string[]): string;
-  /** The same in pieces, so that items can be links; `at` is the place of an item, undefined for what stands between. */
-  listParts(items: readonly string[]): readonly { readonly text: string; readonly at: number | undefined }[];
+  /** The same in pieces, so that items can be links; `at` is the place of an item, undefined for what stands between. A list of type `unit` has no “and”. */
+  listParts(
+    items: readonly string[],
+    type?: "conjunction" | "unit",
+  ): readonly { readonly text: string; readonly at: number | undefined }[];
 }
 
 /** To make one takes far longer than to use it, and a build asks for the same again and again. */
@@ -51,6 +54,7 @@ function buildFormat(language: string, own: OwnWords): Format {
   const inPercent = (value: number, decimals: number) => writePercent(language, value, decimals);
   const calendar = new Intl.DateTimeFormat(language, { dateStyle: "long", timeZone: "UTC" });
   const list = new Intl.ListFormat(language, { type: "conjunction" });
+  const units = new Intl.ListFormat(language, { type: "unit" });
   return {
     language,
     direction: directionOf(language),
@@ -63,7 +67,8 @@ function buildFormat(language: string, own: OwnWords): Format {
     number: write,
     date: (iso) => calendar.format(new Date(`${iso}T00:00:00Z`)),
     list: (items) => list.format(items),
-    listParts: (items) => splitList(list.formatToParts(items)),
+    listParts: (items, type = "conjunction") =>
+      splitList((type === "unit" ? units : list).formatToParts(items)),
   };
 }
 

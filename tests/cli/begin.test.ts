@@ -23,8 +23,10 @@ test("in an empty folder: a gallery that builds with the commands it prints", as
   const made = await runShell(root, `counterchange begin old-light --original '${drawing}'`);
   expect([made.status, made.messages]).toEqual([0, ""]);
   expect(await list(root)).toEqual([
+    ".gitignore",
     ".schemas/front-matter.schema.json",
     ".schemas/gallery.schema.json",
+    "README.md",
     "gallery.yaml",
     "studies/old-light/original.svg",
     "studies/old-light/study.md",

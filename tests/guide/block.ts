@@ -35,6 +35,11 @@ export function textOf(info: string): string {
   return found.text;
 }
 
+/** The texts of all blocks with this `info`, in the order of the pages. */
+export function textsOf(info: string): readonly string[] {
+  return blocks.filter((block) => block.info === info).map(({ text }) => text);
+}
+
 /** Every line that calls the program, as the words behind it; what the shell does with its output is left out. */
 export function listCalls(text: string): readonly (readonly string[])[] {
   return [...text.matchAll(/(?:npm run -s cli --|npx counterchange) (?!COMMAND)([^\n`]+)/g)].map(

@@ -113,7 +113,7 @@ describe("on GitLab", () => {
       '$CI_PIPELINE_SOURCE == "push" && $CI_COMMIT_BRANCH == $CI_DEFAULT_BRANCH',
     ]);
     expect(cache?.paths).toEqual([".cache"]);
-    expect(script.at(-1)).toBe(`cp -rL site ${artifacts.paths[0]}`);
+    expect(script.at(-1)).toBe(`cp -rL published ${artifacts.paths[0]}`);
   });
 
   test.each(Object.values(jobs).flatMap(({ script }) => script))("%s", (line) => {

@@ -9,6 +9,7 @@ import { findInvisible, isBlank } from "../../problem/invisible.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { type Given, UsageError } from "../command.ts";
 import { quoteWord } from "../text/invocation.ts";
+import { listFirstFiles, listWorkflows } from "./firstfile.ts";
 import { readSchemas, schemasFolder } from "./galleryschema.ts";
 import type { Piece } from "./layout.ts";
 import { lookAtSeries, type SeriesThere, writeSeries } from "./seriesentry.ts";
@@ -122,7 +123,7 @@ export async function surveyPlace(request: Request): Promise<Ground> {
 
 /** Returns the files to make: the study, and what the gallery does not have yet. The drawing is copied byte for byte. */
 export async function listPieces(
-  { slug, isSplit, series }: Request,
+  { slug, isSplit, series, content, given }: Request,
   { isNew, hasSchemas, series: there }: Ground,
   { frontMatter, prose }: StarterText,
   drawing: Uint8Array,
@@ -143,8 +144,10 @@ export async function listPieces(
             content: writeGalleryFile(`${schemasFolder}/gallery.schema.json`),
             isShared: true,
           },
+          ...listFirstFiles(content),
         ]
       : []),
+    ...(await listWorkflows(content, given.values["host"])),
     ...(series === undefined || there === "left"
       ? []
       : [
@@ -212,7 +215,7 @@ function suggest(
     taken,
   }: Given & { readonly original: string; readonly taken: readonly string[] },
 ): string {
-  const rest = ["title", "flag", "series", "content"].flatMap((option) => {
+  const rest = ["title", "flag", "series", "content", "host"].flatMap((option) => {
     const value = values[option];
     return value === undefined ? [] : [`--${option} ${quoteWord(value)}`];
   });

@@ -1,34 +1,19 @@
 // Floor 5. The keys of gallery.yaml: which there are, what each may hold, and what one looks like.
 import { z } from "zod";
 import type { KeyGuide } from "../yaml/finding.ts";
+import { line } from "../yaml/textvalue.ts";
 
 /** The keys of gallery.yaml. The descriptions go into the JSON Schema that editors read. */
 export const gallerySchema = z.strictObject({
-  title: z.string().min(1).max(200).describe("The heading of the front page.").exactOptional(),
-  description: z
-    .string()
-    .min(1)
-    .max(500)
-    .describe("What the gallery is about, in a sentence.")
-    .exactOptional(),
-  address: z
-    .string()
-    .min(1)
-    .max(500)
+  title: line(200).describe("The heading of the front page.").exactOptional(),
+  description: line(500).describe("What the gallery is about, in a sentence.").exactOptional(),
+  address: line(500)
     .describe("The whole address of the front page: feeds, link pictures and the site map carry it.")
     .exactOptional(),
-  language: z
-    .string()
-    .min(1)
-    .max(60)
-    .describe("The language of the texts, as a tag of BCP 47.")
-    .exactOptional(),
-  society: z.string().min(1).max(200).describe("Who publishes the gallery.").exactOptional(),
-  footer: z.string().min(1).max(300).describe("A sentence or two at the foot of every page.").exactOptional(),
-  licence: z
-    .string()
-    .min(1)
-    .max(200)
+  language: line(60).describe("The language of the texts, as a tag of BCP 47.").exactOptional(),
+  society: line(200).describe("Who publishes the gallery.").exactOptional(),
+  footer: line(300).describe("A sentence or two at the foot of every page.").exactOptional(),
+  licence: line(200)
     .describe("Under what the texts may be used: a short name, such as CC-BY-4.0, or an address.")
     .exactOptional(),
   viewingDistance: z
@@ -45,27 +30,18 @@ export const gallerySchema = z.strictObject({
     .describe("How much light the cloth gives back, in percent.")
     .exactOptional(),
   palette: z
-    .record(z.string(), z.string().min(1).max(100))
+    .record(z.string(), line(100))
     .describe("The colours that changes may name and that are tried: name, then hex in quotes.")
     .exactOptional(),
-  compareWith: z
-    .string()
-    .min(1)
-    .max(200)
+  compareWith: line(200)
     .describe("A folder of drawings in the content folder that redesigns are compared with.")
     .exactOptional(),
-  answer: z
-    .string()
-    .min(1)
-    .max(1000)
+  answer: line(1000)
     .describe(
       "Where readers answer: a mail address, or a form's https:// address with {url}, {title}, {edge} and {numbers} filled in.",
     )
     .exactOptional(),
-  nominate: z
-    .string()
-    .min(1)
-    .max(1000)
+  nominate: line(1000)
     .describe("Where readers name a flag that needs a study: a mail address, or a form, as in answer.")
     .exactOptional(),
   terms: z

@@ -10,12 +10,12 @@ import { nominationFile } from "../folder/flagfiles.ts";
 import { checkInvisible } from "../study/invisiblevalue.ts";
 import { checkScripts } from "../study/namesense.ts";
 import { isDrawingName } from "../study/original.ts";
-import { text } from "../study/studykey.ts";
 import { isRaw, isText, listOf } from "../study/studyrule.ts";
 import { describeTextFailure, readSource, textFileBytes } from "../text/textsource.ts";
 import { type Finding, type KeyGuide, placeFindings, wrong } from "../yaml/finding.ts";
 import { parseYaml } from "../yaml/readyaml.ts";
 import { describeIssues } from "../yaml/schemaissue.ts";
+import { line } from "../yaml/textvalue.ts";
 
 /** One flag that a reader named. `flag` is its path in the content folder: `flags/a.svg`. */
 export interface Nomination {
@@ -27,7 +27,7 @@ export interface Nomination {
 /** The keys of flags/nominations.yaml. */
 const nominationSchema = z.strictObject({
   nominations: z
-    .array(z.strictObject({ flag: text(200), by: text(100).exactOptional(), reason: text(500) }))
+    .array(z.strictObject({ flag: line(200), by: line(100).exactOptional(), reason: line(500) }))
     .max(500),
 });
 

@@ -4,7 +4,7 @@ import type { Outcome } from "../../problem/problem.ts";
 import { checkInvisible } from "../study/invisiblevalue.ts";
 import { checkScripts } from "../study/namesense.ts";
 import { type MarkdownKind, readMarkdown } from "../study/studyfile.ts";
-import { text } from "../study/studykey.ts";
+import { line } from "../yaml/textvalue.ts";
 
 /** A page that the gallery's authors wrote beside its studies. */
 export interface Page {
@@ -24,8 +24,8 @@ export interface Page {
 }
 
 const pageSchema = z.strictObject({
-  title: text(200).describe("The heading of the page."),
-  menu: text(24).describe("Its word in the navigation of every page.").exactOptional(),
+  title: line(200).describe("The heading of the page."),
+  menu: line(24).describe("Its word in the navigation of every page.").exactOptional(),
   order: z
     .number()
     .min(0)

@@ -1,26 +1,26 @@
 // Floor 5. The keys of a series: which there are, what each may hold, and what one looks like.
 import { z } from "zod";
-import { text } from "../study/studykey.ts";
 import type { KeyGuide } from "../yaml/finding.ts";
+import { line, prose } from "../yaml/textvalue.ts";
 
 const flag = {
-  flag: text(200).describe("A flag without a study: /flags/name.svg."),
-  name: text(100).describe("What the flag is called.").exactOptional(),
-  ask: text(300).describe("What is asked of the reader.").exactOptional(),
+  flag: line(200).describe("A flag without a study: /flags/name.svg."),
+  name: line(100).describe("What the flag is called.").exactOptional(),
+  ask: line(300).describe("What is asked of the reader.").exactOptional(),
   note: note("it").exactOptional(),
 };
 
 function note(what: string): z.ZodString {
-  return text(1000).describe(`What the speaker is reminded of at ${what}: never on the projector.`);
+  return prose(1000).describe(`What the speaker is reminded of at ${what}: never on the projector.`);
 }
 
 /** The front matter of a series. The descriptions go into the JSON Schema that editors read. */
 export const seriesSchema = z.strictObject({
-  title: text(200).describe("The heading of the series' page."),
-  authors: z.array(text(100)).max(20).describe("Who put it together.").default([]),
-  date: text(40).describe("Year, month and day with hyphens.").exactOptional(),
+  title: line(200).describe("The heading of the series' page."),
+  authors: z.array(line(100)).max(20).describe("Who put it together.").default([]),
+  date: line(40).describe("Year, month and day with hyphens.").exactOptional(),
   studies: z
-    .array(z.union([text(100), z.strictObject(flag)]))
+    .array(z.union([line(100), z.strictObject(flag)]))
     .min(1)
     .max(100)
     .describe("In their order: folders of studies, and flags without a study."),
@@ -40,7 +40,7 @@ export const seriesSchema = z.strictObject({
     })
     .describe("The series step by step, for a projector.")
     .exactOptional(),
-  closing: text(500).describe("The question at the end.").exactOptional(),
+  closing: line(500).describe("The question at the end.").exactOptional(),
 });
 
 /** Names and examples for messages. */

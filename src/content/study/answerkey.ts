@@ -4,26 +4,26 @@ import type { ComparedEdge } from "../../measure/comparison.ts";
 import { type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { type Finding, type KeyGuide, wrong } from "../yaml/finding.ts";
+import { line, prose } from "../yaml/textvalue.ts";
 import { findNamedEdge } from "./prosecheck.ts";
 import type { Study, StudyAnswer } from "./study.ts";
 
-const text = (longest: number) => z.string().min(1).max(longest);
-const day = () => text(40).describe("Year, month and day with hyphens.").exactOptional();
+const day = () => line(40).describe("Year, month and day with hyphens.").exactOptional();
 const says = ["agree", "disagree", "doubt", "ask"] as const;
 
 /** The keys of a file in answers/, whose text stands below them. */
 const keys = {
-  by: text(100).describe("Who answers."),
+  by: line(100).describe("Who answers."),
   date: day(),
-  edge: text(200).describe("The edge it is about, by its two colours: white / navy.").exactOptional(),
-  option: text(200).describe("The other single change it is about: black to orange.").exactOptional(),
+  edge: line(200).describe("The edge it is about, by its two colours: white / navy.").exactOptional(),
+  option: line(200).describe("The other single change it is about: black to orange.").exactOptional(),
   says: z.enum(says).describe("What it comes to."),
-  link: text(500).describe("Where more is said: an address that begins with https://.").exactOptional(),
+  link: line(500).describe("Where more is said: an address that begins with https://.").exactOptional(),
   reply: z
     .strictObject({
-      by: text(100).describe("Who replies.").exactOptional(),
+      by: line(100).describe("Who replies.").exactOptional(),
       date: day(),
-      text: text(2000).describe("The reply, in Markdown."),
+      text: prose(2000).describe("The reply, in Markdown."),
     })
     .describe("What the author says to it.")
     .exactOptional(),
@@ -32,7 +32,7 @@ const keys = {
 export const answerSchema = z.strictObject(keys);
 
 /** An item of `answers:` in a study. */
-export const answerItem = z.strictObject({ ...keys, text: text(2000).describe("The answer, in Markdown.") });
+export const answerItem = z.strictObject({ ...keys, text: prose(2000).describe("The answer, in Markdown.") });
 
 const examples: KeyGuide["examples"] = {
   by: "by: Dunstan Pelleray",

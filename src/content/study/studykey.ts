@@ -1,37 +1,35 @@
 // Floor 5. The keys of a study file: which there are, what each may hold, and what one looks like.
 import { z } from "zod";
+import { line, prose } from "../yaml/textvalue.ts";
 import { answerExamples, answerItem } from "./answerkey.ts";
-
-/** Text of 1 to `longest` characters. */
-export const text = (longest: number) => z.string().min(1).max(longest);
 
 export const statuses = ["draft", "open", "adopted", "declined", "withdrawn"] as const;
 
 const change = {
-  replace: text(100).describe("A colour of the drawing: hex in quotes, or the name that its page shows."),
-  with: text(100).describe(
+  replace: line(100).describe("A colour of the drawing: hex in quotes, or the name that its page shows."),
+  with: line(100).describe(
     "The new colour: hex in quotes, a name of the gallery's palette, or a CSS colour.",
   ),
-  only: text(500).describe("A CSS selector: only what it matches is recoloured.").exactOptional(),
-  part: text(40).describe("With only: what readers call that part.").exactOptional(),
+  only: line(500).describe("A CSS selector: only what it matches is recoloured.").exactOptional(),
+  part: line(40).describe("With only: what readers call that part.").exactOptional(),
 };
 
 const votes = () => z.int().min(0).max(1_000_000);
 
 const decided = {
-  date: text(40).describe("When: year, month and day with hyphens."),
-  by: text(200).describe("Who decided.").exactOptional(),
+  date: line(40).describe("When: year, month and day with hyphens."),
+  by: line(200).describe("Who decided.").exactOptional(),
   for: votes().describe("Votes for it.").exactOptional(),
   against: votes().describe("Votes against it.").exactOptional(),
   abstained: votes().describe("Who voted neither way.").exactOptional(),
-  why: text(500).describe("Why, in a sentence."),
+  why: line(500).describe("Why, in a sentence."),
 };
 
 const credit = {
-  title: text(200).describe("What the drawing is called.").exactOptional(),
-  author: text(200).describe("Who made it.").exactOptional(),
-  source: text(500).describe("Where it comes from.").exactOptional(),
-  licence: text(100).describe("Under which licence it may be published."),
+  title: line(200).describe("What the drawing is called.").exactOptional(),
+  author: line(200).describe("Who made it.").exactOptional(),
+  source: line(500).describe("Where it comes from.").exactOptional(),
+  licence: line(100).describe("Under which licence it may be published."),
 };
 
 /**
@@ -39,18 +37,18 @@ const credit = {
  * two keys, and colours, are checked in `studyrule.ts`.
  */
 export const studySchema = z.strictObject({
-  title: text(200).describe("The heading of the study's page, and its line in lists."),
-  flag: text(100).describe("What the flag is called: shown over the title everywhere.").exactOptional(),
-  original: text(200).describe("The drawing: an SVG file beside the study, or /flags/name.svg."),
+  title: line(200).describe("The heading of the study's page, and its line in lists."),
+  flag: line(100).describe("What the flag is called: shown over the title everywhere.").exactOptional(),
+  original: line(200).describe("The drawing: an SVG file beside the study, or /flags/name.svg."),
   change: z.strictObject(change).describe("The one colour change that the study proposes."),
   names: z
-    .record(z.string(), text(40))
+    .record(z.string(), line(40))
     .describe("What readers call the colours of this flag: hex in quotes, then the name.")
     .exactOptional(),
   focus: z
     .strictObject({
-      colour: text(100).describe("A colour of the drawing, hex in quotes or by name.").exactOptional(),
-      select: text(500).describe("A CSS selector.").exactOptional(),
+      colour: line(100).describe("A colour of the drawing, hex in quotes or by name.").exactOptional(),
+      select: line(500).describe("A CSS selector.").exactOptional(),
     })
     .describe("What has to be seen, where it cannot be found: a colour or a selector, not both.")
     .exactOptional(),
@@ -58,38 +56,38 @@ export const studySchema = z.strictObject({
     .enum(statuses)
     .describe("Drafts are left out unless --with-drafts asks for them.")
     .default("open"),
-  decision: text(500).describe("With adopted and declined: why, in a sentence.").exactOptional(),
+  decision: line(500).describe("With adopted and declined: why, in a sentence.").exactOptional(),
   decided: z
     .strictObject(decided)
     .describe("The same with its date and votes, for the list of decisions.")
     .exactOptional(),
-  authors: z.array(text(100)).max(20).describe("Who proposes it.").default([]),
-  date: text(40).describe("Year, month and day with hyphens.").exactOptional(),
+  authors: z.array(line(100)).max(20).describe("Who proposes it.").default([]),
+  date: line(40).describe("Year, month and day with hyphens.").exactOptional(),
   revised: z
     .array(
       z.strictObject({
-        date: text(40).describe("Year, month and day with hyphens."),
-        what: text(300).describe("What was changed."),
+        date: line(40).describe("Year, month and day with hyphens."),
+        what: line(300).describe("What was changed."),
       }),
     )
     .max(50)
     .describe("What was changed since it was published.")
     .exactOptional(),
-  follows: text(100).describe("The study, by its folder, that this one takes the place of.").exactOptional(),
-  tags: z.array(text(50)).max(20).describe("Letters, digits, spaces and hyphens.").default([]),
+  follows: line(100).describe("The study, by its folder, that this one takes the place of.").exactOptional(),
+  tags: z.array(line(50)).max(20).describe("Letters, digits, spaces and hyphens.").default([]),
   options: z
-    .array(z.strictObject({ ...change, note: text(500).describe("What came of it.").exactOptional() }))
+    .array(z.strictObject({ ...change, note: line(500).describe("What came of it.").exactOptional() }))
     .max(50)
     .describe("Other single changes that were tried.")
     .default([]),
   credit: z.strictObject(credit).describe("Whose drawing it is.").exactOptional(),
-  symbolism: text(2000).describe("What the change does to the meaning.").exactOptional(),
+  symbolism: prose(2000).describe("What the change does to the meaning.").exactOptional(),
   show: z
     .strictObject({
-      steps: z.array(text(40)).min(1).max(60).describe("Only these steps, in this order.").exactOptional(),
-      without: z.array(text(40)).max(60).describe("All steps but these.").exactOptional(),
+      steps: z.array(line(40)).min(1).max(60).describe("Only these steps, in this order.").exactOptional(),
+      without: z.array(line(40)).max(60).describe("All steps but these.").exactOptional(),
       notes: z
-        .record(z.string(), text(1000))
+        .record(z.string(), prose(1000))
         .describe("Step by step, what the speaker is reminded of: never on the projector.")
         .exactOptional(),
     })
@@ -101,7 +99,7 @@ export const studySchema = z.strictObject({
     .exactOptional(),
   answers: z.array(answerItem).max(200).describe("What others said to it.").exactOptional(),
   formerly: z
-    .array(text(100))
+    .array(line(100))
     .max(20)
     .describe("Names that the study's folder had before: pages there point to the new address.")
     .exactOptional(),

@@ -42,7 +42,7 @@ export async function listMachineFiles(
     fileOf("studies.json", () =>
       formatStudiesData(orderStudies(studies), series ?? [], view.votes, gallery, linksOf("/studies.json")),
     ),
-    fileOf(wordsFile, () => formatWords(orderStudies(studies), pages)),
+    fileOf(wordsFile, () => formatWords(orderStudies(studies), formatOf(gallery), pages)),
     fileOf("assets/icon.svg", () => iconSvg),
     ...(await listSchemas(schemaDirs, gallery)),
   ];
@@ -70,8 +70,7 @@ function listSubscriptions(
   const facts = {
     title: gallery.title,
     description: gallery.description,
-    language: gallery.language,
-    direction: view.front.frame.direction,
+    format: formatOf(gallery),
     publisher: gallery.society ?? gallery.title,
     address,
   };
@@ -96,7 +95,7 @@ export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly 
     ...(result.study.downloads === true
       ? [
           fileOf(`${folder}${stillsFolder}${lessonFiles.script}`, () =>
-            formatScript(presentShow(nameStudy(result, format), gallery, format)),
+            formatScript(presentShow(nameStudy(result, format), gallery, format), format),
           ),
         ]
       : []),

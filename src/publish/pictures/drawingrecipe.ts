@@ -16,7 +16,7 @@ import { matrixFile } from "../../views/study/matrixview.ts";
 import { pngFiles, pngSize } from "../../views/study/notes.ts";
 import { listTriedDrawings } from "../../views/study/optionsview.ts";
 import { mostPictured, type SurveyPicture } from "../../views/survey/surveylinkview.ts";
-import { formatOf } from "../../words/format.ts";
+import { type Format, formatOf } from "../../words/format.ts";
 import { nameStudy } from "../../words/namedresult.ts";
 import { iconSvg } from "./icon.ts";
 import { fitFlag, linkRoom } from "./paper.ts";
@@ -56,7 +56,7 @@ export function listDrawn(result: StudyResult, gallery: Gallery): readonly Drawn
   const words = [pictureStudy(named, gallery, format), ...pictureEdges(named, gallery, format)];
   const shown = [
     ...listDrawings(result),
-    ...listCrops(result),
+    ...listCrops(result, format),
     ...listStrip(result),
     ...listMatrixPicture(result),
     place(result, labelFile, {
@@ -83,7 +83,10 @@ function listDrawings(result: StudyResult): readonly DrawnFile[] {
 }
 
 /** The place where the two paints of each edge meet, before and after. */
-function listCrops({ study, comparison, edgeLines, drawings }: StudyResult): readonly DrawnFile[] {
+function listCrops(
+  { study, comparison, edgeLines, drawings }: StudyResult,
+  { say }: Format,
+): readonly DrawnFile[] {
   const { original, redesign } = drawings;
   return listPlacedEdges(study.slug, comparison).flatMap(({ edge, path }): readonly DrawnFile[] => {
     const crop = findCrop(edgeLines, edge, comparison.before.proportions);
@@ -93,7 +96,7 @@ function listCrops({ study, comparison, edgeLines, drawings }: StudyResult): rea
       { path: `${folder}${cropFiles.original}`, recipe: { kind: "crop", drawing: original, crop } },
       {
         path: `${folder}${cropFiles.redesign}`,
-        recipe: { kind: "crop", drawing: redesign, crop, note: unofficial },
+        recipe: { kind: "crop", drawing: redesign, crop, note: say("still.unofficial") },
       },
     ];
   });
@@ -149,7 +152,12 @@ function listDownloads(result: StudyResult): readonly DrawnFile[] {
   const size = pngSize(result.comparison.before.proportions);
   return [
     place(result, pngFiles.original, { kind: "picture", drawing: original, size }),
-    place(result, pngFiles.redesign, { kind: "picture", drawing: redesign, size, note: unofficial }),
+    place(result, pngFiles.redesign, {
+      kind: "picture",
+      drawing: redesign,
+      size,
+      note: unofficial,
+    }),
   ];
 }
 

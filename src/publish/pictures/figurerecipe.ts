@@ -14,7 +14,6 @@ import { type Drawn, findFrom } from "./drawnsource.ts";
 import { arrangeMatrix, measureMatrix } from "./matrixscene.ts";
 import type { SceneItem } from "./picturescene.ts";
 import type { DrawnFile } from "./recipe.ts";
-import { unofficial } from "./unofficial.ts";
 
 /** Units of the figures, which have no pixels of their own. */
 const figureWidth = 1200;
@@ -25,6 +24,8 @@ const matrixPixels = 13;
 export function listFigures(result: StudyResult, gallery: Gallery, drawn: Drawn): readonly DrawnFile[] {
   const format = formatOf(gallery);
   const named = nameStudy(result, format);
+  const { say } = format;
+  const unofficial = say("still.unofficial");
   const path = formatShowPath(result.study.slug);
   const find = findFrom(path, drawn);
   const { study } = result;
@@ -40,7 +41,7 @@ export function listFigures(result: StudyResult, gallery: Gallery, drawn: Drawn)
       recipe: {
         kind: "figure",
         scene: { width: figureWidth, height: high, direction: "ltr", items: [...items, mark] },
-        title: `${what}: ${title}`,
+        title: say("still.figure", { what, title }),
         note: unofficial,
       },
     });
@@ -58,11 +59,11 @@ export function listFigures(result: StudyResult, gallery: Gallery, drawn: Drawn)
         width,
         height: mapHeight,
       }),
-      sayAt("Original", 30, mapHeight + 40, "start"),
-      sayAt("Redesign", 60 + width, mapHeight + 40, "start"),
+      sayAt(say("still.original"), 30, mapHeight + 40, "start"),
+      sayAt(say("still.redesign"), 60 + width, mapHeight + 40, "start"),
     ]);
     const box = { x: 30, y: 30, width: figureWidth - 60, height: rulerHeight - 60 };
-    add(lessonFiles.ruler, ruler.title, rulerHeight, arrangeRuler(ruler, box, figureUnit));
+    add(lessonFiles.ruler, ruler.title, rulerHeight, arrangeRuler(ruler, box, figureUnit, say));
   }
   const picture = result.ranking?.matrix?.picture;
   if (matrix !== undefined && picture !== undefined) {
@@ -72,7 +73,7 @@ export function listFigures(result: StudyResult, gallery: Gallery, drawn: Drawn)
       lessonFiles.matrix,
       matrix.title,
       height + 30,
-      arrangeMatrix(matrix, picture, { ...box, height }, matrixPixels),
+      arrangeMatrix(matrix, picture, { ...box, height }, matrixPixels, say),
     );
   }
   return files;

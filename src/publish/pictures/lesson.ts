@@ -41,7 +41,7 @@ export function planLesson(gallery: AnalysedGallery, slug: string, isSeries: boo
   return {
     folder: slug,
     file: own[0]?.study.file ?? slug,
-    files: [...listStills(show, drawn, size), ...files],
-    script: formatScript(show),
+    files: [...listStills(show, drawn, format, size), ...files],
+    script: formatScript(show, format),
   };
 }

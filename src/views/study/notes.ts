@@ -76,40 +76,40 @@ export function presentNotes(
     decision: study.decision && describeDecision(study.decision, study.status, format),
     symbolism: gallery.terms?.symbolism === false ? undefined : study.symbolism,
     options: study.options.map((option, index) => presentOption(option, index, result, gallery, format)),
-    credit: study.credit && presentCredit(study.credit),
+    credit: study.credit && presentCredit(study.credit, format),
     downloads: [
       {
         address: link(`${path}original.svg`),
         file: `${study.slug}-original.svg`,
-        text: "Original, SVG",
+        text: format.say("record.originalSvg"),
       },
       {
         address: link(`${path}redesign.svg`),
         file: `${study.slug}-redesign.svg`,
-        text: "Redesign, SVG",
+        text: format.say("record.redesignSvg"),
       },
       {
         address: link(`${path}${pngFiles.original}`),
         file: `${study.slug}-original.png`,
-        text: "Original, PNG",
+        text: format.say("record.originalPng"),
       },
       {
         address: link(`${path}${pngFiles.redesign}`),
         file: `${study.slug}-redesign.png`,
-        text: "Redesign, PNG",
+        text: format.say("record.redesignPng"),
       },
       {
         address: link(`${path}edges.csv`),
         file: `${study.slug}-edges.csv`,
-        text: "All edges, CSV",
+        text: format.say("record.edgesCsv"),
       },
       {
         address: link(`${path}study.json`),
         file: `${study.slug}.json`,
-        text: "Everything measured, JSON",
+        text: format.say("record.json"),
       },
     ],
-    unofficial: describeUnofficial(gallery),
+    unofficial: describeUnofficial(gallery, format),
   };
 }
 
@@ -131,7 +131,7 @@ function presentOption(
       measured === undefined
         ? presentNoted(option.with, parseColour(gallery.palette.get(option.with) ?? option.with)?.hex, format)
         : named({ hex: measured.with, name: measured.name }),
-    where: option.only === undefined ? undefined : (option.part ?? "the selected part"),
+    where: option.only === undefined ? undefined : (option.part ?? format.say("record.selectedPart")),
     only: option.only,
     note: option.note,
   };
@@ -147,18 +147,17 @@ function presentNoted(written: string, hex: Hex | undefined, format: Format): No
   return named({ hex, name: written.startsWith("#") ? sayColour(nameColour(hex), format) : written });
 }
 
-function presentCredit(credit: Credit): CreditView {
+function presentCredit(credit: Credit, { say }: Format): CreditView {
   const isAddress = credit.source !== undefined && /^https?:\/\//.test(credit.source);
-  const title = credit.title ?? "The drawing";
+  const title = credit.title ?? say("record.drawing");
   return {
-    sentence: credit.author === undefined ? title : `${title}, by ${credit.author}`,
+    sentence: credit.author === undefined ? title : say("record.by", { title, author: credit.author }),
     source: isAddress ? credit.source : undefined,
     sourceText: credit.source,
     licence: credit.licence,
   };
 }
 
-function describeUnofficial(gallery: Gallery): string {
-  const by = gallery.society === undefined ? "" : ` published by ${gallery.society}`;
-  return `The redesign is an unofficial study${by}: a proposal for discussion, not a flag in use.`;
+function describeUnofficial({ society }: Gallery, { say }: Format): string {
+  return society === undefined ? say("record.unofficial") : say("record.unofficialBy", { society });
 }

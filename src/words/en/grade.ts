@@ -5,4 +5,8 @@ export const grade = {
   "grade.soft": "soft",
   "grade.clear": "clear",
   "grade.strong": "strong",
+  "grade.now": "now {is}",
+  "grade.from": "from {was}",
+  /** From one grade to another: “weak to strong”. */
+  "grade.move": "{was} to {is}",
 } as const;

@@ -14,8 +14,6 @@ export const proposal = {
   /** What a series holds: one of these, or both as a list. */
   "proposal.studies": "{count, plural, one {# study} other {# studies}}",
   "proposal.flags": "{count, plural, one {# flag without a study} other {# flags without a study}}",
-  /** The title of the series follows. */
-  "proposal.place": "{number} of {all} in",
   /** `says`, to choose by: the person agrees, disagrees, doubts or asks; `by` is the name of a person. */
   "proposal.answer":
     "{says, select, agree {{by} agrees} disagree {{by} disagrees} doubt {{by} doubts} other {{by} asks}}",

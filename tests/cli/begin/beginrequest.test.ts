@@ -189,8 +189,14 @@ const bytes = new Uint8Array([1, 2, 3]);
 test("a study with all that a new gallery needs", async () => {
   const ground = { isNew: true, hasSchemas: false, schema: "x" };
   const pieces = await listPieces(read("ferry"), ground, text, bytes);
-  expect(pieces.map(({ path }) => path)).toEqual([".schemas", "gallery.yaml", join("studies", "ferry")]);
-  const [schemas, , study] = pieces.map(({ content }) => content);
+  expect(pieces.map(({ path }) => path)).toEqual([
+    ".schemas",
+    "gallery.yaml",
+    "README.md",
+    join("..", ".gitignore"),
+    join("studies", "ferry"),
+  ]);
+  const [schemas, , , , study] = pieces.map(({ content }) => content);
   expect([...(schemas as ReadonlyMap<string, Uint8Array>).keys()].sort()).toEqual([
     "front-matter.schema.json",
     "gallery.schema.json",
