@@ -11,6 +11,17 @@ export function directionOf(language: string): "ltr" | "rtl" {
   return script === "Aran" || rightToLeft.includes(script) ? "rtl" : "ltr";
 }
 
+/** What a page says of a text that is not in its own language; nothing where it is. */
+export interface Tongue {
+  readonly lang?: string;
+  readonly dir?: "ltr" | "rtl";
+}
+
+/** The language of a text on pages in another, both BCP 47 tags. */
+export function tongueOf(text: string | undefined, page: string): Tongue {
+  return text === undefined || text === page ? {} : { lang: text, dir: directionOf(text) };
+}
+
 /**
  * Returns a piece of text that keeps its own order between the rest, whichever way that runs: marked where it has letters
  * from right to left. Source: Unicode Standard Annex 9, FSI and PDI.

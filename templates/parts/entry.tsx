@@ -94,8 +94,12 @@ export function Lead({ lead: { card, verdict } }: { lead: NonNullable<FrontPage[
 function CardTitle({ card, level: Heading }: { card: Card; level: "h2" | "h3" }): JSX.Element {
   return (
     <>
-      {card.flag && <p class="flag-name">{card.flag}</p>}
-      <Heading>
+      {card.flag && (
+        <p class="flag-name" {...card.tongue}>
+          {card.flag}
+        </p>
+      )}
+      <Heading {...card.tongue}>
         <a href={card.address}>{card.title}</a>
       </Heading>
     </>

@@ -19,7 +19,7 @@ export function Heading({ study }: { study: StudyPage }): JSX.Element {
     <header class="opening">
       {(study.flag || study.rivals) && (
         <p class="flag-name">
-          {study.flag}
+          {study.flag && <span {...study.tongue}>{study.flag}</span>}
           {study.rivals && (
             <>
               {study.flag && ", "}
@@ -28,7 +28,7 @@ export function Heading({ study }: { study: StudyPage }): JSX.Element {
           )}
         </p>
       )}
-      <h1>{study.title}</h1>
+      <h1 {...study.tongue}>{study.title}</h1>
       <Byline authors={study.authors} people={study.people} date={study.date} status={study.status} />
     </header>
   );
@@ -89,7 +89,7 @@ export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
           {symbolism && (
             <section>
               <h3>{say("study.meaning")}</h3>
-              <p>{symbolism}</p>
+              <p {...study.tongue}>{symbolism}</p>
             </section>
           )}
           {study.options === undefined && options.length > 0 && (
@@ -100,7 +100,7 @@ export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
           )}
         </div>
       )}
-      <div class={study.isShort ? "prose main short" : "prose main"}>
+      <div class={study.isShort ? "prose main short" : "prose main"} {...study.tongue}>
         {study.prose.map((block, index) =>
           block.kind === "html" ? (
             // Written by our Markdown renderer, which shows the author's HTML as text.

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { directionOf, isolate } from "../../src/words/direction.ts";
+import { directionOf, isolate, tongueOf } from "../../src/words/direction.ts";
 
 test.each([
   ["en-GB", "ltr"],
@@ -22,4 +22,11 @@ test("a piece with letters from right to left is marked, any other is as it was"
   expect(isolate("ש. כהן")).toBe("\u2068ש. כהן\u2069");
   expect(isolate("٣ يونيو")).toBe("\u2068٣ يونيو\u2069");
   expect(isolate("Café, 2 April")).toBe("Café, 2 April");
+});
+
+test("a text says its language and direction on pages of another alone", () => {
+  expect(tongueOf(undefined, "en")).toEqual({});
+  expect(tongueOf("en", "en")).toEqual({});
+  expect(tongueOf("ar", "en")).toEqual({ lang: "ar", dir: "rtl" });
+  expect(tongueOf("de", "ar")).toEqual({ lang: "de", dir: "ltr" });
 });

@@ -1,6 +1,7 @@
 // Floor 5. What a setting of gallery.yaml has to be beyond its type: an address, a language, a folder inside.
 import { quoteText } from "../../problem/quote.ts";
 import { checkInvisible } from "../study/invisiblevalue.ts";
+import { checkLanguage } from "../study/languagetag.ts";
 import { findLicenceFault } from "../study/licence.ts";
 import { checkScripts } from "../study/namesense.ts";
 import { checkColour, isRaw, isText } from "../study/studyrule.ts";
@@ -41,13 +42,6 @@ function refuseQuery(address: string): Finding[] {
   const reason = `“address” is ${quoteText(address)}; pages cannot stand behind a ? or a #.`;
   const hint = `Type: address: ${address.replace(/[?#].*/s, "")}`;
   return wrong("study/wrong-address", "address", { reason, hint });
-}
-
-function checkLanguage(language: string): Finding[] {
-  if (isLanguage(language)) return [];
-  const reason = `“language” is ${quoteText(language)}, which is not a language tag.`;
-  const hint = findLanguage(language) ?? "Type a tag such as en, en-GB or cy: language: en-GB";
-  return wrong("study/wrong-language", "language", { reason, hint });
 }
 
 function checkCloth({ black, white }: Readonly<Record<string, unknown>>): Finding[] {
@@ -94,24 +88,6 @@ function checkPaletteEntry(name: string, colour: unknown): Finding[] {
 
 function isWebAddress(text: string): boolean {
   return URL.canParse(text) && /^https?:\/\/[^\s\\]+$/i.test(text) && new URL(text).username === "";
-}
-
-function isLanguage(text: string): boolean {
-  try {
-    // No language has a name of five to eight letters. Source: RFC 5646, section 2.2.1.
-    return Intl.getCanonicalLocales(text).length === 1 && !/^[a-z]{4,}/i.test(text);
-  } catch {
-    return false;
-  }
-}
-
-/** Returns what to type for a language by its English name, or undefined. */
-function findLanguage(name: string): string | undefined {
-  const names = new Intl.DisplayNames(["en"], { type: "language", fallback: "none" });
-  const letters = Array.from({ length: 26 }, (_, index) => String.fromCharCode(97 + index));
-  const tags = letters.flatMap((first) => letters.map((second) => first + second));
-  const found = tags.find((tag) => names.of(tag)?.toLowerCase() === name.trim().toLowerCase());
-  return found === undefined ? undefined : `Type: language: ${found}`;
 }
 
 /** Names of folders with slashes between them: nothing that climbs, is hidden or is a path of the whole computer. */

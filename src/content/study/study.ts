@@ -68,6 +68,8 @@ export interface Study {
   readonly title: string;
   /** What the flag is called. */
   readonly flag?: string;
+  /** A tag of BCP 47, where the study is not in the gallery's language. */
+  readonly language?: string;
   /** Path of the original drawing, as shown in messages. */
   readonly originalFile: string;
   /** Absolute path of the original drawing. */

@@ -39,6 +39,9 @@ const credit = {
 export const studySchema = z.strictObject({
   title: line(200).describe("The heading of the study's page, and its line in lists."),
   flag: line(100).describe("What the flag is called: shown over the title everywhere.").exactOptional(),
+  language: line(60)
+    .describe("What the study is written in, as a tag of BCP 47, where that is not the gallery's language.")
+    .exactOptional(),
   original: line(200).describe("The drawing: an SVG file beside the study, or /flags/name.svg."),
   change: z.strictObject(change).describe("The one colour change that the study proposes."),
   names: z
@@ -109,6 +112,7 @@ export const studySchema = z.strictObject({
 export const studyExamples: Readonly<Record<string, string>> = {
   title: "title: A lighter ferry wheel",
   flag: "flag: The Harrowquay ferry flag",
+  language: "language: cy",
   original: "original: original.svg",
   change: 'change: { replace: "#7a1020", with: "#f4c430" }',
   "change.replace": 'replace: "#7a1020"',

@@ -9,6 +9,7 @@ import { capital, type Finding, labelOf, wrong } from "../yaml/finding.ts";
 import { checkAnswerLink } from "./answerkey.ts";
 import { findDateFault } from "./date.ts";
 import { checkInvisible } from "./invisiblevalue.ts";
+import { checkLanguage } from "./languagetag.ts";
 import { findLicenceFault } from "./licence.ts";
 import { checkNames, checkPart } from "./namerule.ts";
 import { checkMeant, checkScripts } from "./namesense.ts";
@@ -45,6 +46,7 @@ export function checkStudy(raw: Raw, palette: ReadonlyMap<string, string>): Find
       isRaw(answer) ? checkAnswer(answer, `answers.${index}.`) : [],
     ),
     ...checkDate(raw.date),
+    ...(isText(raw.language) ? checkLanguage(raw.language) : []),
     ...listOf(raw.revised).flatMap((one, index) =>
       isRaw(one) ? checkDate(one.date, `revised.${index}.date`) : [],
     ),

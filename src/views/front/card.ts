@@ -3,6 +3,7 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import { compareText } from "../../problem/problem.ts";
 import { slugOf } from "../../words/addressslug.ts";
+import { type Tongue, tongueOf } from "../../words/direction.ts";
 import type { Format } from "../../words/format.ts";
 import { describeChange, describeVerdict, slugVerdict } from "../../words/verdict.ts";
 import type { Linker } from "../address.ts";
@@ -13,6 +14,8 @@ export interface Card {
   readonly address: string;
   readonly title: string;
   readonly flag: string | undefined;
+  /** Of title and flag. */
+  readonly tongue: Tongue;
   readonly authors: string | undefined;
   readonly date: { readonly iso: string; readonly text: string } | undefined;
   readonly status: StatusView;
@@ -56,6 +59,7 @@ export function presentCard(result: StudyResult, link: Linker, format: Format): 
     address: link(path),
     title: study.title,
     flag: study.flag,
+    tongue: tongueOf(study.language, format.language),
     authors: study.authors.length === 0 ? undefined : format.list(study.authors),
     date: study.date === undefined ? undefined : { iso: study.date, text: format.date(study.date) },
     status: presentStatus(study.status, format),

@@ -4,6 +4,7 @@ import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { FigureKind } from "../../content/study/figurekind.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { Comparison } from "../../measure/comparison.ts";
+import { type Tongue, tongueOf } from "../../words/direction.ts";
 import { type FimbriationView, presentFimbriations } from "../../words/fimbriationfact.ts";
 import { describeViewing, type FocusView, presentFocus } from "../../words/focusfact.ts";
 import type { Format } from "../../words/format.ts";
@@ -52,6 +53,8 @@ export interface StudyPage extends Byline {
   readonly picture: LinkPicture;
   readonly title: string;
   readonly flag: string | undefined;
+  /** Of what its author wrote. */
+  readonly tongue: Tongue;
   readonly status: StatusView;
   readonly change: { readonly sentence: string; readonly swatches: readonly [Swatch, Swatch] };
   readonly verdict: VerdictView;
@@ -162,6 +165,7 @@ export function presentStudy(
     slug: study.slug,
     title: study.title,
     flag: study.flag,
+    tongue: tongueOf(study.language, format.language),
     status: presentStatus(study.status, format),
     ...presentByline(study, link, format, all.studies),
     ...presentCase(result, gallery, format),
