@@ -1,0 +1,40 @@
+// Everything that a reader sees stands in the catalogue of words: no page has a word of its own.
+import { expect, test } from "vitest";
+import { figureKinds } from "../../src/content/study/figurekind.ts";
+import { listLiterals } from "./literal.ts";
+import { readSources } from "./source.ts";
+
+/** Names of data, not words for readers: kinds, verdicts, divisions of a field, ways round, reasons. */
+const names: readonly string[] = [
+  ...figureKinds,
+  ...["clearer, at a price", "less clear", "no gain"],
+  ...["per pale", "per bend", "per bend sinister", "per fess"],
+  ...["both metals", "both colours", "parted field", "as it is", "upside down"],
+  // Types of schema.org, and colours that the method page compares, by the names of floor 1.
+  ...["Thing", "Person", "Organization", "dark blue", "mid green", "light blue"],
+];
+
+/** What machines read: styles, policies, headers, BibTeX, a file of an answer, names of typefaces and of a colour space. */
+const machines =
+  /^(?:edge|and|min|ΔE00|says: ask|CIELAB .*|Source (?:Serif 4|Sans 3)|(?:Serif|Sans) Delta|[\s\S]*(?:url\(|font-display:)[\s\S]*|original: original\.svg[\s\S]*|credit: \{[\s\S]*|trusted-types .*|X-Content-.*|Referrer-.*|; img-src.*|Cache-.*|nofollow .*|width=device-width.*|light dark|sum-title .*|<!DOCTYPE.*)$/;
+
+test("views and templates hold no words", () => {
+  const found = readSources(["src/views", "templates"], [".ts", ".tsx"]).flatMap(listLiterals);
+  expect(found.length).toBeGreaterThan(50);
+  const words = found.filter(({ text }) => !names.includes(text) && !machines.test(text));
+  expect(words.map(({ path, line, text }) => `${path}:${line}: ${text}`)).toEqual([]);
+});
+
+test.each([
+  ["a.tsx", "export const a = <p>Hello</p>;", ["Hello"]],
+  ["a.tsx", 'export const a = <p aria-label="The edge map" class="edge map" />;', ["The edge map"]],
+  ["a.ts", "export const a = (count: number) => `${count} edges of it`;", ["edges of it"]],
+  [
+    "a.ts",
+    'import b from "two words"; type C = "three small words"; throw new Error("no reader sees it");',
+    [],
+  ],
+  ["a.ts", 'export const a = say("edges.where");', []],
+])("in %s, %s", (path, text, words) => {
+  expect(listLiterals({ path, text }).map((found) => found.text)).toEqual(words);
+});
