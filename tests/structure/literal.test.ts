@@ -28,7 +28,7 @@ test("views and templates hold no words", () => {
 test.each([
   ["a.tsx", "export const a = <p>Hello</p>;", ["Hello"]],
   ["a.tsx", 'export const a = <p aria-label="The edge map" class="edge map" />;', ["The edge map"]],
-  ["a.ts", "export const a = (count: number) => `${count} edges of it`;", ["edges of it"]],
+  ["a.ts", `export const a = (count: number) => \`$\{count} edges of it\`;`, ["edges of it"]],
   [
     "a.ts",
     'import b from "two words"; type C = "three small words"; throw new Error("no reader sees it");',
