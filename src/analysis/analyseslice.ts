@@ -24,7 +24,7 @@ export interface SliceOptions extends Pick<RunOptions, "drafts" | "onProgress"> 
   readonly use: (result: StudyResult, gallery: Gallery) => Promise<readonly Problem[]>;
 }
 
-/** How many good studies there were in the slice, and flags beside them; problems are those of the slice alone. */
+/** How many good studies, and good flags beside them, the slice has; problems are those of the slice alone. */
 export interface SliceReport {
   readonly studies: number;
   readonly flags: number;
@@ -69,13 +69,13 @@ export async function analyseSlice(
     onProgress: (done: number, total: number) => onProgress?.(done, total, "flags"),
   };
   const beside = await measureFlags(ground, new Set(shown.map(pathOfOriginal)));
-  for (const { file, outcome } of beside.items)
-    if (outcome.value !== undefined) await makeGrid(line, file, outcome.value.drawing, gallery.cloth);
+  const flags = beside.items.flatMap(({ file, outcome: { value } }) => (value ? [{ file, value }] : []));
+  for (const { file, value } of flags) await makeGrid(line, file, value.drawing, gallery.cloth);
   const collection = await gridCollection(ground);
   problems.push(...beside.problems, ...collection.problems);
   return {
     studies: good,
-    flags: beside.items.length + collection.items.length,
+    flags: flags.length + collection.items.length,
     problems: limitProblems(problems),
   };
 }

@@ -59,16 +59,18 @@ async function work(
   }
 }
 
-/** Nothing that is kept goes for its size: slices that share a folder would delete each other's. Throws UsageError where nothing can be kept. */
+/**
+ * Opens the folder that the slice goes to, and makes it. Nothing in it goes for its size: slices that share one would delete
+ * each other's. Throws UsageError where nothing can be kept.
+ */
 async function openKept(given: Given, content: string, output: Output): Promise<Store> {
   const store = await openCache(given, content, output, { most: Number.POSITIVE_INFINITY });
-  if (store !== undefined) return store;
+  if (await store?.prepare()) return store as Store;
   const { cache } = given.values;
+  const where = store === undefined ? (cache ?? "here") : store.folder;
   throw new UsageError(
-    cache === "off"
-      ? "A slice is what is kept of it, and --cache off keeps nothing."
-      : "A slice is what is kept of it, and nothing can be kept here.",
-    "Name a folder that can be written, for example: --cache kept",
+    `A slice is what is kept of it, and ${cache === "off" ? "--cache off keeps nothing" : `nothing can be kept in ${where}`}.`,
+    "Name a folder that can be written, and holds nothing else: --cache kept",
   );
 }
 

@@ -110,6 +110,14 @@ export class Store {
     return this.missed;
   }
 
+  /** Makes the folder before anything is kept in it; returns whether that can be. */
+  async prepare(): Promise<boolean> {
+    return this.makeSealed().then(
+      () => true,
+      () => false,
+    );
+  }
+
   /**
    * Returns what `work` gave for the same `question` before, or does it and keeps the answer. An answer without a value is
    * not kept: what failed may have failed for want of time or memory. Of those who ask the same at once, as for two studies
@@ -205,8 +213,7 @@ export class Store {
     try {
       const entry = sealEntry(this.secret, key, serialize(outcome));
       if (entry.length > mostEntry) return;
-      this.sealing ??= this.seal();
-      await this.sealing;
+      await this.makeSealed();
       await this.writeNew(fresh, entry);
       await rename(join(folder, fresh), join(folder, target));
       this.failures = 0;
@@ -215,8 +222,18 @@ export class Store {
     } catch {
       this.missed += 1;
       this.failures += 1;
-      this.sealing = undefined;
       await rm(join(folder, fresh), { force: true }).catch(() => undefined);
+    }
+  }
+
+  /** Once for all entries; after a failure, anew. */
+  private async makeSealed(): Promise<void> {
+    this.sealing ??= this.seal();
+    try {
+      await this.sealing;
+    } catch (error) {
+      this.sealing = undefined;
+      throw error;
     }
   }
 
