@@ -115,10 +115,21 @@ export function listDifferences(word: BasicWord, from: Hex, hex: Hex): readonly 
   return all.filter(({ size }) => size > 0).sort((a, b) => rank(b) - rank(a));
 }
 
-const ordinals = ["second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
+/** Before a name that others have. */
+export const ordinals = [
+  "second",
+  "third",
+  "fourth",
+  "fifth",
+  "sixth",
+  "seventh",
+  "eighth",
+  "ninth",
+  "tenth",
+];
 
 /** Every word that may stand before the word of a colour in a name of ours. */
-const ownWords: ReadonlySet<string> = new Set([
+export const ownWords: ReadonlySet<string> = new Set([
   ...[
     "light",
     "lighter",

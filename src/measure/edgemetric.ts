@@ -28,13 +28,12 @@ export interface MetPair {
 export type MetricUnit = "percent" | "grade" | "yes or no" | "ratio" | "ΔE00" | "rule" | "vision";
 
 /**
- * `label` is its name in a list of figures, absent where pages show it in a way of their own, and `head` that in the table of
- * the command. `description` stands in the schema, `about` on the method page, where its own text has nothing of it.
+ * `head` is its name in the table of the command, absent where that shows it in a way of its own; pages have theirs from
+ * `metricIds` of `words/metricwords.ts`. `description` stands in the schema, `about` on the method page, where its own text has nothing of it.
  */
 export interface EdgeMetric {
   readonly id: string;
   readonly unit: MetricUnit;
-  readonly label?: string;
   readonly head?: string;
   readonly description?: string;
   readonly about?: string;
@@ -74,7 +73,6 @@ export const edgeMetrics = [
   {
     id: "contrastRatio",
     unit: "ratio",
-    label: "Contrast ratio",
     head: "contrast ratio",
     source: "WCAG 2.2, definition of contrast ratio",
     compute: ({ looks: [one, other] }: MetPair) =>
@@ -83,7 +81,6 @@ export const edgeMetrics = [
   {
     id: "deltaE00",
     unit: "ΔE00",
-    label: "Colour difference, ΔE00",
     head: "ΔE00",
     source: "Sharma, Wu, Dalal, CIEDE2000, 2005",
     compute: ({ deltaE00 }: MetPair) => deltaE00,
@@ -91,7 +88,6 @@ export const edgeMetrics = [
   {
     id: "hueOnly",
     unit: "yes or no",
-    label: "Only hue differs",
     head: "hue only",
     source: "own judgement",
     compute: (pair: MetPair) =>
@@ -103,7 +99,6 @@ export const edgeMetrics = [
     // `both metals` and `both colours` break the rule; null where it does not speak.
     id: "tincture",
     unit: "rule",
-    label: "Rule of tincture",
     head: "tincture",
     source: "common practice in heraldry",
     compute: ({ wholes: [one, other] }: MetPair): "both metals" | "both colours" | null => {

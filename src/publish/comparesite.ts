@@ -8,7 +8,7 @@ import { compareText } from "../problem/problem.ts";
 import type { GoneAddress } from "../views/goneaddress.ts";
 import { listAddresses } from "../views/pageaddress.ts";
 import { openSite } from "../views/siteview.ts";
-import { verdictWords } from "../words/verdict.ts";
+import { verdictIds } from "../words/verdict.ts";
 import { describeFile, readDigests } from "./folder/manifest.ts";
 import { listPages } from "./folder/standingsite.ts";
 
@@ -94,7 +94,7 @@ async function readMarks(folder: string, file: string): Promise<Marks | undefine
   const data = await readData(folder, file);
   if (data === undefined || !("verdict" in data) || !("clarity" in data)) return undefined;
   const { verdict, clarity } = data;
-  if (typeof verdict !== "string" || !Object.hasOwn(verdictWords, verdict)) return undefined;
+  if (typeof verdict !== "string" || !Object.hasOwn(verdictIds, verdict)) return undefined;
   if (!Array.isArray(clarity) || clarity.length !== 2) return undefined;
   return {
     verdict,

@@ -7,6 +7,7 @@ import { openStore } from "../analysis/store/resultstore.ts";
 import { findHome } from "../analysis/store/signature.ts";
 import { hasError } from "../problem/problem.ts";
 import { formatProblems } from "../problem/problemtext.ts";
+import { type Format, formatOf, plainFormat } from "../words/format.ts";
 import { buildSite } from "./buildsite.ts";
 import { type FlagRecord, writeFlagFigure } from "./flagfigure.ts";
 import { keepAddresses } from "./keepaddresses.ts";
@@ -30,6 +31,7 @@ interface GalleryData {
   readonly studies: readonly FlagRecord[];
   readonly series: readonly unknown[];
   readonly files: ReadonlySet<string>;
+  readonly format: Format;
   /** Those that stand in the layout, and those that are whole. */
   readonly pages: { readonly main: readonly PublishedPage[]; readonly whole: readonly PublishedPage[] };
   readonly hasErrors: boolean;
@@ -52,7 +54,13 @@ export default function counterchange(config: UserConfig, place: GalleryPlace): 
   const base = path.posix.join(config.pathPrefix ?? "/", at);
   let data: GalleryData | undefined;
   const draw = (from: string, slug: string, what?: string, edge?: string) =>
-    writeFlagFigure(data ?? { studies: [], files: new Set() }, { from, at, slug, what, edge });
+    writeFlagFigure(data ?? { studies: [], files: new Set(), format: plainFormat }, {
+      from,
+      at,
+      slug,
+      what,
+      edge,
+    });
   config.ignores.add(`${content}/**`);
   config.ignores.add(".cache/**");
   config.addWatchTarget(content);
@@ -97,7 +105,11 @@ async function publish(
     const unkept = isBuild && drafts !== true ? await keepAddresses(content, addresses) : undefined;
     const problems = unkept === undefined ? result.problems : [...result.problems, unkept];
     if (problems.length > 0) process.stderr.write(`${formatProblems(problems)}\n`);
-    return { ...(await listPublishedPages(published, layout !== undefined)), hasErrors: hasError(problems) };
+    return {
+      ...(await listPublishedPages(published, layout !== undefined)),
+      format: formatOf(result.gallery),
+      hasErrors: hasError(problems),
+    };
   } finally {
     await store?.close();
   }

@@ -1,16 +1,29 @@
 // Floor 9. Pictures of a study for a page of somebody else's site, as HTML.
+import type { Verdict } from "../measure/comparison.ts";
 import { quoteText } from "../problem/quote.ts";
 import { formatRelative } from "../views/address.ts";
 import { lessonFiles } from "../views/show/lessonfile.ts";
 import { formatStudyPath } from "../views/status.ts";
+import type { WordId } from "../words/catalogue.ts";
+import type { Format } from "../words/format.ts";
 import { formatTitle } from "../words/title.ts";
+
+const captionIds = {
+  clearer: "feed.clearer",
+  "clearer, at a price": "feed.atAPrice",
+  mixed: "feed.mixed",
+  "less clear": "feed.lessClear",
+  "no gain": "feed.noGain",
+} as const satisfies Record<Verdict, WordId>;
+
+type Caption = (typeof captionIds)[Verdict];
 
 /** What is used of a study as `studies.json` has it. */
 export interface FlagRecord {
   readonly slug: string;
   readonly title: string;
   readonly flag: string;
-  readonly verdict: string;
+  readonly verdict: Verdict;
 }
 
 /** Of which study, and what of it: `pair`, `ruler`, or `edge` with the two colours as its address has them. */
@@ -25,13 +38,14 @@ interface Asked {
 
 /** What was published: the studies, and the paths of all files. */
 interface Published {
+  readonly format: Format;
   readonly studies: readonly FlagRecord[];
   readonly files: ReadonlySet<string>;
 }
 
 /** Returns a figure whose caption leads to the study. Throws where there is no such study, or nothing of that kind. */
 export function writeFlagFigure(
-  { studies, files }: Published,
+  { format, studies, files }: Published,
   { from, at, slug, what = "pair", edge }: Asked,
 ): string {
   const study = studies.find((each) => each.slug === slug);
@@ -49,13 +63,21 @@ export function writeFlagFigure(
         : `flag: ${quoteText(missing)} was not published${what === "ruler" ? "; that is, with downloads: true in the study" : ""}.`,
     );
   const name = formatTitle(study);
-  const names = pictures.length === 1 ? [name] : [`${study.flag} today`, `${study.flag}, redesign`];
+  const names =
+    pictures.length === 1
+      ? [name]
+      : [format.say("feed.flagToday", study), format.say("feed.flagRedesign", study)];
   const shown = pictures.map(
     (file, index) =>
       `<img src="${escapeText(formatRelative(from, at + file))}" alt="${escapeText(names[index] ?? name)}">`,
   );
-  const link = `<a href="${escapeText(formatRelative(from, at + page))}">${escapeText(name)}</a>`;
-  return `<figure class="counterchange-${what}">${shown.join("")}<figcaption>${link}: ${escapeText(study.verdict)}. Unofficial study.</figcaption></figure>`;
+  const link = (inside: readonly unknown[]) => ({
+    html: `<a href="${escapeText(formatRelative(from, at + page))}">${escapeText(inside.join(""))}</a>`,
+  });
+  const caption = format.say
+    .parts<Caption, ReturnType<typeof link>>(captionIds[study.verdict], { a: link }, { name })
+    .map((part) => (typeof part === "string" ? escapeText(part) : part.html));
+  return `<figure class="counterchange-${what}">${shown.join("")}<figcaption>${caption.join("")}</figcaption></figure>`;
 }
 
 function listPictures(page: string, what: string, edge: string | undefined): readonly string[] {

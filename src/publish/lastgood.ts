@@ -1,5 +1,4 @@
 // Floor 9. Studies that cannot be built now: the pages and files that they had when they last could, from the site that stands.
-import { lastGoodNote } from "../words/movedphrase.ts";
 import { fileOf, type SiteFile } from "./folder/sitefile.ts";
 import { listPages, type StandingSite } from "./folder/standingsite.ts";
 
@@ -7,8 +6,8 @@ import { listPages, type StandingSite } from "./folder/standingsite.ts";
 export interface LastGood {
   readonly slug: string;
   readonly pages: readonly string[];
-  /** Returns all its files, the pages marked; none where one of them is not as it was published. */
-  load(): Promise<readonly SiteFile[]>;
+  /** Returns all its files, the pages marked with `note`; none where one of them is not as it was published. */
+  load(note: string): Promise<readonly SiteFile[]>;
 }
 
 /** Finds the studies of `slugs` that have pages of their own in the site that stands. */
@@ -18,16 +17,20 @@ export function findLastGood(standing: StandingSite, slugs: readonly string[]): 
   return [...wanted].flatMap(([slug, paths]) => {
     // Its data: a page alone may be one that leads on.
     if (!paths.includes(`studies/${slug}/study.json`)) return [];
-    return [{ slug, pages: listPages(paths), load: () => load(standing, paths) }];
+    return [{ slug, pages: listPages(paths), load: (note) => load(standing, paths, note) }];
   });
 }
 
-async function load(standing: StandingSite, paths: readonly string[]): Promise<readonly SiteFile[]> {
+async function load(
+  standing: StandingSite,
+  paths: readonly string[],
+  note: string,
+): Promise<readonly SiteFile[]> {
   const files: SiteFile[] = [];
   for (const path of paths) {
     const bytes = await standing.read(path);
     if (bytes === undefined) return [];
-    const kept = path.endsWith(".html") ? markPage(Buffer.from(bytes).toString("utf8")) : bytes;
+    const kept = path.endsWith(".html") ? markPage(Buffer.from(bytes).toString("utf8"), note) : bytes;
     files.push(fileOf(path, () => kept));
   }
   return files;
@@ -36,8 +39,8 @@ async function load(standing: StandingSite, paths: readonly string[]): Promise<r
 const opening = '<aside class="kept">';
 
 /** What an author wrote has no tags on a page: only the template opens this one. A page that leads on says what it says. */
-function markPage(html: string): string {
+function markPage(html: string, note: string): string {
   if (html.includes(opening) || html.includes('<body class="missing">')) return html;
   const end = html.indexOf(">", html.indexOf('<main id="content"')) + 1;
-  return `${html.slice(0, end)}${opening}${lastGoodNote}</aside>${html.slice(end)}`;
+  return `${html.slice(0, end)}${opening}${note}</aside>${html.slice(end)}`;
 }

@@ -8,6 +8,7 @@ import type { GoneAddress } from "../views/goneaddress.ts";
 import { listPages } from "../views/pageaddress.ts";
 import { openSite, type SiteView } from "../views/siteview.ts";
 import type { StudyPage } from "../views/study/studypage.ts";
+import { formatOf } from "../words/format.ts";
 import type { Worded } from "../words/say.ts";
 import { readLettering } from "./assets.ts";
 import { feedLength } from "./feeds/feed.ts";
@@ -88,7 +89,7 @@ export async function makeTexts(
   await runOrdered(parts, isApart ? apartAtOnce : 1, work, () => undefined);
   const kept: string[] = [];
   for (const { slug, pages: addresses, load } of lastGood) {
-    const files = await load();
+    const files = await load(formatOf(result.gallery).say("moved.lastGood"));
     if (files.length === 0) continue;
     kept.push(slug);
     pages += addresses.length;

@@ -3,6 +3,7 @@
 import type { StudyResult } from "../analysis/result.ts";
 import type { Hex } from "../colour/colour.ts";
 import type { Gallery } from "../content/study/study.ts";
+import type { WordId } from "../words/catalogue.ts";
 import type { Format } from "../words/format.ts";
 import { formatTitle } from "../words/title.ts";
 import { describeVerdict } from "../words/verdict.ts";
@@ -27,6 +28,8 @@ export interface LinkPicture {
   readonly measure: string;
   readonly move: readonly [string | undefined, string];
   readonly gallery: string;
+  /** What a redesign is. */
+  readonly caution: string;
 }
 
 /** Size in pixels, as sites that show links ask for. Source: common practice, no standard. */
@@ -35,9 +38,11 @@ export const linkSize = { width: 1200, height: 630 };
 export const linkFile = "link.png";
 
 /** Whose half is which is seen where they lie side by side. */
-function captionHalves(split: Split): LinkPicture["captions"] {
-  const [before, after] = ["Original", "Redesign · unofficial study"];
-  return split === "per fess" ? [`Above: ${before}`, `Below: ${after}`] : [before, after];
+function captionHalves(split: Split, { say }: Format): LinkPicture["captions"] {
+  const [before, after] = [say("plate.original"), say("picture.redesign")];
+  return split === "per fess"
+    ? [say("picture.above", { half: before }), say("picture.below", { half: after })]
+    : [before, after];
 }
 
 /** The link picture of a study: the number is its clarity. */
@@ -53,11 +58,12 @@ export function pictureStudy(result: StudyResult, gallery: Gallery, format: Form
     title: formatTitle(study),
     subtitle: study.authors.length === 0 ? undefined : format.list(study.authors),
     split,
-    captions: captionHalves(split),
+    captions: captionHalves(split, format),
     swatches: undefined,
-    measure: hasEdges ? `${verdict}: clarity` : "One colour",
-    move: hasEdges ? [format.percent(before), format.percent(after)] : [undefined, "no edges"],
+    measure: hasEdges ? format.say("picture.clarity", { verdict }) : format.say("picture.oneColour"),
+    move: hasEdges ? [format.percent(before), format.percent(after)] : [undefined, format.percent(null)],
     gallery: gallery.title,
+    caution: format.say("still.mark"),
   };
 }
 
@@ -69,7 +75,7 @@ export function pictureFirst(
 ): { readonly picture?: { readonly path: string; readonly alt: string } } {
   if (first === undefined) return {};
   const picture = pictureStudy(first, gallery, format);
-  return { picture: { path: `/${picture.file}`, alt: describePicture(picture) } };
+  return { picture: { path: `/${picture.file}`, alt: describePicture(picture, format) } };
 }
 
 /** What the link picture of an edge shows, besides the flags. */
@@ -94,18 +100,28 @@ export function pictureEdge(
     title,
     subtitle: studyTitle,
     split,
-    captions: captionHalves(split),
+    captions: captionHalves(split, format),
     swatches: [row.before?.hexes, row.after.hexes],
-    measure: `${outcome}: contrast of this edge`,
+    measure: format.say("picture.contrast", { outcome }),
     move: [row.before?.contrast, row.after.contrast],
     gallery: gallery.title,
+    caution: format.say("still.mark"),
   };
 }
 
+const splitIds = {
+  "per pale": "picture.perPale",
+  "per bend": "picture.perBend",
+  "per bend sinister": "picture.perBendSinister",
+  "per fess": "picture.perFess",
+} as const satisfies Record<Split, WordId>;
+
 /** The picture in words. */
-export function describePicture({ title, subtitle, split, measure, move }: LinkPicture): string {
-  const [before, after] = move;
-  const moved = before === undefined ? after : `${before} to ${after}`;
-  const of = subtitle === undefined ? title : `${title} (${subtitle})`;
-  return `A flag divided ${split}, half original and half redesign. ${of}. ${measure} ${moved}. Unofficial study.`;
+export function describePicture(
+  { title, subtitle, split, measure, move: [before, after] }: LinkPicture,
+  { say }: Format,
+): string {
+  const move = before === undefined ? after : say("picture.move", { before, after });
+  const told = { split: say(splitIds[split]), title, measure, move };
+  return subtitle === undefined ? say("picture.alt", told) : say("picture.altOf", { ...told, of: subtitle });
 }

@@ -1,7 +1,7 @@
 // Floor 8. The address of every page of a site, with what the page is called.
 import type { GalleryResult, StudyResult } from "../analysis/result.ts";
 import type { Gallery } from "../content/study/study.ts";
-import { createFormat } from "../words/format.ts";
+import { formatOf } from "../words/format.ts";
 import { listPlacedEdges } from "./edge/edgeaddress.ts";
 import { partPath } from "./pageframe.ts";
 import { presentLoneTags } from "./redirectpage.ts";
@@ -86,7 +86,7 @@ export function listAddresses(result: GalleryResult): readonly string[] {
       .filter(isMoved)
       .map((path) => path.replace(formatStudyPath(to), formatStudyPath(from))),
   );
-  const tags = presentLoneTags(ordered, ordered, gallery, createFormat(gallery.language));
+  const tags = presentLoneTags(ordered, ordered, gallery, formatOf(gallery));
   return [
     ...[...own.values()].flat(),
     ...moved,

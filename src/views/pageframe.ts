@@ -2,7 +2,6 @@
 import { findLicenceAddress } from "../content/study/licence.ts";
 import type { Gallery } from "../content/study/study.ts";
 import type { Format } from "../words/format.ts";
-import { partWords } from "../words/partwords.ts";
 import { formatCanonical, type Linker, linkFrom, linkUnder } from "./address.ts";
 import { faces } from "./fontface.ts";
 import { pagePolicy } from "./pagepolicy.ts";
@@ -122,7 +121,7 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
       voteScript: link("/assets/vote.js"),
       rulesScript: link("/assets/rules.js"),
       partScript: link("/assets/takepart.js"),
-      takePart: gallery.answer && { text: partWords.link, address: link(partPath) },
+      takePart: gallery.answer && { text: format.say("part.link"), address: link(partPath) },
       icon: link("/assets/icon.svg"),
       iconPng: link("/assets/icon.png"),
       feeds: formatCanonical(gallery.address, "/") === undefined ? [] : linkFeeds(link),

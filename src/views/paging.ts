@@ -11,6 +11,9 @@ export const listPath = "/list/";
 
 /** Where a page stands among those of its list. */
 export interface PagesView {
+  /** Numbers as text, of the page and of all pages. */
+  readonly number: string;
+  readonly count: string;
   /** `Page 2 of 15`. */
   readonly label: string;
   readonly previous: string | undefined;
@@ -53,11 +56,20 @@ export function presentPages(
 ): PagesView | undefined {
   if (of === 1) return undefined;
   const to = (other: number) => (other < 1 || other > of ? undefined : link(formatPagePath(path, other)));
+  const at = { number: format.number(number, 0), count: format.number(of, 0) };
   return {
-    label: `Page ${format.number(number, 0)} of ${format.number(of, 0)}`,
+    ...at,
+    label: format.say("paging.place", at),
     previous: to(number - 1),
     next: to(number + 1),
     first: link(formatPagePath(path, 1)),
     last: link(formatPagePath(path, of)),
   };
+}
+
+/** The title of a page of a list called `title`: with its place where there are several. */
+export function titlePage(title: string, pages: PagesView | undefined, { say }: Format): string {
+  return pages === undefined
+    ? title
+    : say("paging.title", { title, number: pages.number, count: pages.count });
 }

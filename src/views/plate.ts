@@ -28,13 +28,13 @@ const plateWidth = 1200;
 /** A mat is three units wide and two high; flags squarer than this would stand over its margin. */
 const squarest = 1.3;
 
-/** The plate of one drawing. `label` is `Original` or `Redesign`. */
+/** The plate of one drawing. `label` says what it is: `Original`. */
 export function presentPlate(label: string, src: string, measure: Measure, format: Format): Plate {
   const [height, width] = measure.proportions;
   return {
     label,
     src,
-    alt: `${label}: ${describePaints(measure, format)}`,
+    alt: format.say("plate.alt", { label, paints: describePaints(measure, format) }),
     width: plateWidth,
     height: Math.round((plateWidth * height) / width),
     fit: width / height >= squarest ? "wide" : "tall",
@@ -49,7 +49,7 @@ export function presentPair(
 ): readonly [Plate, Plate] {
   const src = (file: string) => link(`${formatStudyPath(study.slug)}${file}.svg`);
   return [
-    presentPlate("Original", src("original"), comparison.before, format),
-    presentPlate("Redesign", src("redesign"), comparison.after, format),
+    presentPlate(format.say("plate.original"), src("original"), comparison.before, format),
+    presentPlate(format.say("plate.redesign"), src("redesign"), comparison.after, format),
   ];
 }

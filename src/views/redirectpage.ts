@@ -54,7 +54,7 @@ export function presentMoved(
     ...[...changes, ...edges].map(({ slug, folder, title, study }) => ({
       slug,
       folder,
-      title: `${title}, in ${formatTitle(study)}`,
+      title: format.say("picture.within", { title, study: formatTitle(study) }),
     })),
   ];
   return former.flatMap(({ from, to }) =>
@@ -99,7 +99,7 @@ export function presentGone(
   return gone.map(({ address, to = "/", fate, why }) => {
     const title = titles.get(to) ?? gallery.title;
     if (fate === "moved") return leadOn(address, to, title, gallery, format);
-    const words = describeFate(fate, why);
+    const words = describeFate(fate, format, why);
     const frame = presentFrame(
       { path: address, title: words.heading, description: words.text, section: "studies" },
       gallery,
@@ -113,14 +113,14 @@ export function presentGone(
 /** The page at `path` that leads to `to`, both site paths. */
 function leadOn(path: string, to: string, title: string, gallery: Gallery, format: Format): MovedPage {
   const frame = presentFrame(
-    { path, title, description: `This page has moved: ${title}.`, section: "studies" },
+    { path, title, description: format.say("frame.moved", { title }), section: "studies" },
     gallery,
     format,
   );
   return {
     folder: path.slice(1, -1),
     frame: { ...frame, canonical: formatCanonical(gallery.address, to), share: undefined },
-    words: describeFate("moved"),
+    words: describeFate("moved", format),
     title,
     address: formatRelative(path, to),
     isSame: true,

@@ -2,6 +2,7 @@
 import { type Series, studyOf } from "../content/series/series.ts";
 import { findLicenceAddress } from "../content/study/licence.ts";
 import type { Credit, Gallery, Study } from "../content/study/study.ts";
+import type { Format } from "../words/format.ts";
 import { formatTitle } from "../words/title.ts";
 import { formatCanonical } from "./address.ts";
 import { formatStudyPath } from "./status.ts";
@@ -51,13 +52,18 @@ export function recordSeries(series: Series, gallery: Gallery, description: stri
 }
 
 /** The record of a study. `description` is that of its page. */
-export function recordStudy(study: Study, gallery: Gallery, description: string): SchemaRecord {
+export function recordStudy(
+  study: Study,
+  gallery: Gallery,
+  description: string,
+  { say }: Format,
+): SchemaRecord {
   return {
     "@type": "CreativeWork",
     name: study.title,
     ...(study.flag === undefined ? {} : { about: { "@type": "Thing", name: study.flag } }),
     description,
-    genre: "Unofficial flag redesign study",
+    genre: say("picture.genre"),
     creativeWorkStatus: study.status,
     inLanguage: gallery.language,
     ...recordAuthors(study),
@@ -76,10 +82,11 @@ export function recordEdge(
   title: string,
   description: string,
   studyUrl: string | undefined,
+  { say }: Format,
 ): SchemaRecord {
   return {
     "@type": "CreativeWork",
-    name: `${title}, in ${formatTitle(study)}`,
+    name: say("picture.within", { title, study: formatTitle(study) }),
     description,
     inLanguage: gallery.language,
     ...recordAuthors(study),

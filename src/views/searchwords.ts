@@ -1,6 +1,9 @@
 // Floor 8. The words by which the front page finds a study or a page: one script of data, fetched by a page once somebody searches.
 import type { StudyResult } from "../analysis/result.ts";
 import type { Page } from "../content/page/pagefile.ts";
+import type { Format } from "../words/format.ts";
+import { describeVerdict } from "../words/verdict.ts";
+import { presentStatus } from "./status.ts";
 
 /** Site path of the script. A script, because pages opened from a disk may fetch nothing else. */
 export const wordsFile = "/assets/words.js";
@@ -10,9 +13,13 @@ export const wordsFile = "/assets/words.js";
  * before the first. They are of title, prose, decision, names, tags, credit, colours by name and hex, outcomes, verdict
  * and status. And `pageWords`, the gallery's own pages with title, address from the front page, and words.
  */
-export function formatWords(results: readonly StudyResult[], pages: readonly Page[] = []): string {
+export function formatWords(
+  results: readonly StudyResult[],
+  format: Format,
+  pages: readonly Page[] = [],
+): string {
   const words = Object.fromEntries(
-    results.map((result) => [result.study.slug, ` ${listWords(result).join(" ")}`]),
+    results.map((result) => [result.study.slug, ` ${listWords(result, format).join(" ")}`]),
   );
   const own = pages.map(({ path, title, body }) => ({
     title,
@@ -23,7 +30,7 @@ export function formatWords(results: readonly StudyResult[], pages: readonly Pag
 }
 
 /** Every word once, folded. */
-export function listWords({ study, comparison, change }: StudyResult): readonly string[] {
+export function listWords({ study, comparison, change }: StudyResult, format: Format): readonly string[] {
   const { before, after } = comparison;
   const { credit } = study;
   const texts = [
@@ -34,8 +41,8 @@ export function listWords({ study, comparison, change }: StudyResult): readonly 
     ...[...before.colours, ...after.colours].flatMap(({ name, hex }) => [name, hex]),
     ...[study.change.with, change.with, change.only ?? ""],
     ...comparison.edges.map(({ outcome }) => outcome),
-    comparison.verdict,
-    study.status,
+    describeVerdict(comparison, format).word,
+    presentStatus(study.status, format).word,
     study.decision?.why ?? "",
     study.symbolism ?? "",
     ...[credit?.title ?? "", credit?.author ?? ""],

@@ -3,7 +3,7 @@
 import type { GalleryResult, StudyResult } from "../analysis/result.ts";
 import { listFormer } from "../content/folder/formerly.ts";
 import type { Gallery } from "../content/study/study.ts";
-import { createFormat, type Format } from "../words/format.ts";
+import { type Format, formatOf } from "../words/format.ts";
 import { resolveBase } from "./address.ts";
 import { type EdgePage, indexNames, presentEdgePages } from "./edge/edgepage.ts";
 import { formatFlagPath, indexRivals, listRivals } from "./flag/findrivals.ts";
@@ -91,7 +91,7 @@ export function presentSite(result: GalleryResult, base: string | undefined): Si
 /** Prepares the pages of a gallery. */
 export function openSite(result: GalleryResult, base: string | undefined): OpenSite {
   const { gallery, survey } = result;
-  const format = createFormat(gallery.language);
+  const format = formatOf(gallery);
   const ordered = orderStudies(result.studies);
   const rivals = listRivals(result);
   const around = {
@@ -164,8 +164,8 @@ function presentMissing(gallery: Gallery, base: string | undefined, format: Form
   return presentFrame(
     {
       path: "/404.html",
-      title: "No page here",
-      description: "There is no page at this address.",
+      title: format.say("frame.missing"),
+      description: format.say("frame.missingDescription"),
       section: undefined,
       base: resolveBase(base, gallery.address),
     },

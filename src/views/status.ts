@@ -1,5 +1,7 @@
 // Floor 8. Where a study lives on the site, and how its status reads.
 import type { Status } from "../content/study/study.ts";
+import type { WordId } from "../words/catalogue.ts";
+import type { Format } from "../words/format.ts";
 
 export interface StatusView {
   readonly status: Status;
@@ -7,17 +9,18 @@ export interface StatusView {
   readonly meaning: string;
 }
 
-const words: Readonly<Record<Status, { word: string; meaning: string }>> = {
-  draft: { word: "Draft", meaning: "not finished" },
-  open: { word: "Open", meaning: "proposed, not yet decided" },
-  adopted: { word: "Adopted", meaning: "accepted by those who decide here" },
-  declined: { word: "Declined", meaning: "not accepted by those who decide here" },
-  withdrawn: { word: "Withdrawn", meaning: "taken back by its authors" },
-};
+const wordIds = {
+  draft: ["status.draft", "status.draftMeans"],
+  open: ["status.open", "status.openMeans"],
+  adopted: ["status.adopted", "status.adoptedMeans"],
+  declined: ["status.declined", "status.declinedMeans"],
+  withdrawn: ["status.withdrawn", "status.withdrawnMeans"],
+} as const satisfies Record<Status, readonly [WordId, WordId]>;
 
 /** The status in a word, with what it means. */
-export function presentStatus(status: Status): StatusView {
-  return { status, ...words[status] };
+export function presentStatus(status: Status, { say }: Format): StatusView {
+  const [word, meaning] = wordIds[status];
+  return { status, word: say(word), meaning: say(meaning) };
 }
 
 /** The site path of a study. Throws RangeError for a slug that could leave its folder. */

@@ -2,20 +2,20 @@
 import type { StudyAnswer } from "../content/study/study.ts";
 import type { Format } from "./format.ts";
 
-const says: Readonly<Record<StudyAnswer["says"], string>> = {
-  agree: "agrees",
-  disagree: "disagrees",
-  doubt: "doubts",
-  ask: "asks",
-};
-
 /** `Dunstan Pelleray agrees`. */
-export function describeAnswer({ by, says: word }: StudyAnswer): string {
-  return `${by} ${says[word]}`;
+export function describeAnswer({ by, says }: StudyAnswer, { say }: Format): string {
+  return say("proposal.answer", { by, says });
 }
 
 /** `Ines Valcourt replies, 12 April 2026`, as far as it is known. */
-export function describeReply({ by, date }: NonNullable<StudyAnswer["reply"]>, format: Format): string {
-  const who = by === undefined ? "The author replies" : `${by} replies`;
-  return date === undefined ? who : `${who}, ${format.date(date)}`;
+export function describeReply(
+  { by, date }: NonNullable<StudyAnswer["reply"]>,
+  { say, date: write }: Format,
+): string {
+  if (date === undefined)
+    return by === undefined ? say("proposal.authorReplies") : say("proposal.replies", { by });
+  const on = write(date);
+  return by === undefined
+    ? say("proposal.authorRepliesOn", { date: on })
+    : say("proposal.repliesOn", { by, date: on });
 }

@@ -11,15 +11,17 @@ import { capitalise } from "./phrase.ts";
 export function describeDecision(decision: Decision, status: Status, format: Format): string {
   const { why, date, by } = decision;
   if (date === undefined) return why;
-  const votes = listVotes(decision, format);
-  const told = `${capitalise(status)} on ${format.date(date)}${by === undefined ? "" : ` by ${by}`}`;
-  return `${told}${votes === "" ? "" : `, ${votes}`}. ${capitalise(why)}`;
+  const values = { status, date: format.date(date), by: by ?? "", votes: listVotes(decision, format) };
+  const told = values.votes === "" ? "proposal.decided" : "proposal.decidedVotes";
+  const toldBy = values.votes === "" ? "proposal.decidedBy" : "proposal.decidedByVotes";
+  return `${format.say(by === undefined ? told : toldBy, values)} ${capitalise(why)}`;
 }
 
 /** `11 for, 2 against, and 1 abstained`. */
-function listVotes({ for: pro, against, abstained }: Decision, format: Format): string {
-  const parts = [[pro, "for"] as const, [against, "against"] as const, [abstained, "abstained"] as const];
-  return format.list(
-    parts.flatMap(([count, word]) => (count === undefined ? [] : [`${format.number(count, 0)} ${word}`])),
-  );
+function listVotes({ for: pro, against, abstained }: Decision, { say, list }: Format): string {
+  return list([
+    ...(pro === undefined ? [] : [say("proposal.for", { count: pro })]),
+    ...(against === undefined ? [] : [say("proposal.against", { count: against })]),
+    ...(abstained === undefined ? [] : [say("proposal.abstained", { count: abstained })]),
+  ]);
 }

@@ -3,6 +3,7 @@
 import { type Grade, gradeOf } from "../colour/contrast.ts";
 import type { ComparedEdge, Comparison, Outcome } from "../measure/comparison.ts";
 import type { Measure, MeasuredEdge } from "../measure/measurement.ts";
+import type { Format } from "./format.ts";
 import { findPaint } from "./paintname.ts";
 import { nameInText } from "./phrase.ts";
 
@@ -23,14 +24,14 @@ export interface Moved {
 }
 
 /** What became of each edge, in the order of `comparison.edges`. */
-export function listMoves(comparison: Comparison): readonly Moved[] {
+export function listMoves(comparison: Comparison, format: Format): readonly Moved[] {
   const all = sum(comparison.edges.map((edge) => edge.length));
   const focused = comparison.edges.map(
     (edge) => findMeasured(comparison.after.edges, edge)?.focusLength ?? 0,
   );
   const outline = sum(focused);
   return comparison.edges.map((edge, index) => ({
-    ...describe(edge, comparison),
+    ...describe(edge, comparison, format),
     part: edge.length / all,
     focusPart: outline === 0 ? 0 : (focused[index] ?? 0) / outline,
     goesBeyond: (focused[index] ?? 0) < 0.9 * edge.length,
@@ -48,6 +49,7 @@ export function findMeasured(
 function describe(
   edge: ComparedEdge,
   comparison: Comparison,
+  format: Format,
 ): Omit<Moved, "part" | "focusPart" | "goesBeyond"> {
   const [before, after] = edge.contrast;
   const figures = {
@@ -57,10 +59,10 @@ function describe(
   };
   const changed = [edge.a, edge.b].map((id) => hasChanged(id, comparison));
   const [was, is] = [comparison.before, comparison.after].map(
-    (measure) => [edge.a, edge.b].map((id) => nameOf(measure, id)) as [string, string],
+    (measure) => [edge.a, edge.b].map((id) => nameOf(measure, id, format)) as [string, string],
   ) as [[string, string], [string, string]];
   if (changed[0] === changed[1])
-    return { ...figures, was: was.join(" and "), is: is.join(" and "), neighbour: undefined };
+    return { ...figures, was: sayPair(was, format), is: sayPair(is, format), neighbour: undefined };
   const at = changed[0] ? 0 : 1;
   return { ...figures, was: was[at], is: is[at], neighbour: is[1 - at] };
 }
@@ -69,9 +71,12 @@ function hasChanged(id: string, { before, after }: Comparison): boolean {
   return findPaint(before, id)?.hex !== findPaint(after, id)?.hex;
 }
 
-function nameOf(measure: Measure, id: string): string {
-  const paint = findPaint(measure, id);
-  return paint === undefined ? id : nameInText(paint);
+function sayPair([one, other]: readonly [string, string], { say }: Format): string {
+  return say("edgeSaid.pair", { one, other });
+}
+
+function nameOf(measure: Measure, id: string, format: Format): string {
+  return nameInText(findPaint(measure, id) ?? { name: id }, format);
 }
 
 function sum(values: readonly number[]): number {

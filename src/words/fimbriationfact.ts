@@ -31,17 +31,18 @@ export function listLines(measure: Measure): ReadonlySet<string> {
 }
 
 function present(was: Fimbriation, is: Fimbriation, comparison: Comparison, format: Format): FimbriationView {
-  const nameOf = (id: string) => nameInText(findPaint(comparison.after, id) ?? { name: id });
-  const [one, other] = is.pair.map(nameOf);
-  const line = `The ${nameOf(is.line)} line`;
+  const nameOf = (id: string) => nameInText(findPaint(comparison.after, id) ?? { name: id }, format);
+  const [one = "", other = ""] = is.pair.map(nameOf);
   return {
     key: `${is.line}-${is.pair.join("-")}`,
-    lead: helps(is)
-      ? `${line} parts ${one} from ${other}`
-      : `${line} between ${one} and ${other} does not part them`,
+    lead: format.say(helps(is) ? "fimbriation.parts" : "fimbriation.doesNotPart", {
+      line: nameOf(is.line),
+      one,
+      other,
+    }),
     direct: format.contrast(is.direct),
     across: format.contrast(is.across),
-    rest: recall(was, is, nameBefore(is.line, comparison), format),
+    rest: recall(was, is, nameBefore(is.line, comparison, format), format),
   };
 }
 
@@ -50,22 +51,23 @@ function helps({ direct, across }: Fimbriation): boolean {
   return across > direct;
 }
 
-function nameBefore(id: string, { before, after }: Comparison): string {
+function nameBefore(id: string, { before, after }: Comparison, format: Format): string {
   const [was, is] = [findPaint(before, id), findPaint(after, id)];
-  if (was === undefined || was.hex === is?.hex) return "it";
-  return was.part === undefined ? `the ${was.name} line` : `${nameInText(was)} line`;
+  if (was === undefined || was.hex === is?.hex) return format.say("fimbriation.it");
+  return was.part === undefined
+    ? format.say("fimbriation.theLine", { colour: was.name })
+    : format.say("fimbriation.partLine", { part: nameInText(was, format) });
 }
 
 /** How it was before, where the numbers were others. */
-function recall(was: Fimbriation, is: Fimbriation, name: string, format: Format): string | undefined {
+function recall(
+  was: Fimbriation,
+  is: Fimbriation,
+  line: string,
+  { say, contrast }: Format,
+): string | undefined {
   if (was.direct === is.direct && was.across === is.across) return undefined;
-  const did =
-    helps(was) === helps(is)
-      ? helps(is)
-        ? "did so already"
-        : "did not either"
-      : helps(was)
-        ? "did"
-        : "did not";
-  return `In the original ${name} ${did}: ${format.contrast(was.across)} in place of ${format.contrast(was.direct)}.`;
+  const did = helps(was) === helps(is) ? "fimbriation.didAlready" : "fimbriation.did";
+  const didNot = helps(was) === helps(is) ? "fimbriation.didNotEither" : "fimbriation.didNot";
+  return say(helps(was) ? did : didNot, { line, across: contrast(was.across), direct: contrast(was.direct) });
 }

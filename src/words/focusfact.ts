@@ -10,21 +10,24 @@ export interface FocusView {
 }
 
 /** Undefined where there is a focus, which the edge map marks; `toName` names a charge that was not guessed. */
-export function presentFocus({ before }: Comparison, toName?: string): FocusView | undefined {
+export function presentFocus(
+  { before }: Comparison,
+  { say }: Format,
+  toName?: string,
+): FocusView | undefined {
   if (before.focus.source !== "none") return undefined;
-  const sentence =
-    toName === undefined
-      ? "No emblem found: nothing has to be seen before the rest, and no edge counts twice. A fact, not a fault."
-      : "A charge runs into an area of its own colour. It was not guessed, so nothing counts twice. To name it, write into the study:";
+  const sentence = say(toName === undefined ? "focus.none" : "focus.notGuessed");
   return { sentence, example: toName };
 }
 
 /** From where the flag is measured, and what that means. */
 export function describeViewing({ before }: Comparison, format: Format): string {
   const { distance } = before;
-  if (distance === 0) return "Measured on the full drawing, not from a distance.";
-  const away = format.number(distance, 0);
-  return `Measured as seen from ${away} flag heights: a flag one metre high, ${away} metres away. Parts thinner than ${format.percent(100 * finestPart(distance), 1)} of its height are given to what lies beside them. That is a model of resolution.`;
+  if (distance === 0) return format.say("focus.fullDrawing");
+  return format.say("focus.fromAway", {
+    away: format.number(distance, 0),
+    finest: format.percent(100 * finestPart(distance), 1),
+  });
 }
 
 /** The finest part, in flag heights, that a 20/20 eye tells apart from `distance` flag heights: one arcminute. */

@@ -1,5 +1,6 @@
 // Floor 7. Numbers, dates and lists as finished text in the gallery's language.
 import { formatContrast, formatDifference, formatPercent, formatShare } from "../measure/percenttext.ts";
+import { english } from "./catalogue.ts";
 import { directionOf } from "./direction.ts";
 import { createSay, noOwnWords, type OwnWords, type Say, type Worded } from "./say.ts";
 
@@ -18,12 +19,14 @@ export interface Format {
   /** A ΔE00, never rounded across `limit`. */
   difference(deltaE00: number, limit: number): string;
   number(value: number, decimals: number): string;
-  readonly apostrophe: string;
   /** An ISO date, spelled out. */
   date(iso: string): string;
   list(items: readonly string[]): string;
-  /** The same in pieces, so that items can be links; `at` is the place of an item, undefined for what stands between. */
-  listParts(items: readonly string[]): readonly { readonly text: string; readonly at: number | undefined }[];
+  /** The same in pieces, so that items can be links; `at` is the place of an item, undefined for what stands between. A list of type `unit` has no “and”. */
+  listParts(
+    items: readonly string[],
+    type?: "conjunction" | "unit",
+  ): readonly { readonly text: string; readonly at: number | undefined }[];
 }
 
 /** To make one takes far longer than to use it, and a build asks for the same again and again. */
@@ -51,6 +54,7 @@ function buildFormat(language: string, own: OwnWords): Format {
   const inPercent = (value: number, decimals: number) => writePercent(language, value, decimals);
   const calendar = new Intl.DateTimeFormat(language, { dateStyle: "long", timeZone: "UTC" });
   const list = new Intl.ListFormat(language, { type: "conjunction" });
+  const units = new Intl.ListFormat(language, { type: "unit" });
   return {
     language,
     direction: directionOf(language),
@@ -61,20 +65,24 @@ function buildFormat(language: string, own: OwnWords): Format {
     contrast: (contrast, decimals = 0) => formatContrast(contrast, decimals, inPercent),
     difference: (deltaE00, limit) => formatDifference(deltaE00, limit, write),
     number: write,
-    apostrophe: "’",
     date: (iso) => calendar.format(new Date(`${iso}T00:00:00Z`)),
     list: (items) => list.format(items),
-    listParts: (items) => splitList(list.formatToParts(items)),
+    listParts: (items, type = "conjunction") =>
+      splitList((type === "unit" ? units : list).formatToParts(items)),
   };
 }
 
+/** The English words with the apostrophe that every terminal has. */
+const straightQuoted: OwnWords = Object.fromEntries(
+  Object.entries<string>(english).map(([id, message]) => [id, message.replaceAll("’", "'")]),
+);
+
 /** How the command and files for machines say numbers: in plain English, whatever the gallery's language. */
 export const plainFormat: Format = {
-  ...createFormat("en"),
+  ...createFormat("en", straightQuoted),
   share: (fraction) => formatShare(fraction, 0),
   percent: (percent, decimals = 0) => formatPercent(percent, decimals),
   contrast: (contrast, decimals = 0) => formatContrast(contrast, decimals),
-  apostrophe: "'",
 };
 
 function splitList(parts: ReturnType<Intl.ListFormat["formatToParts"]>): ReturnType<Format["listParts"]> {

@@ -42,8 +42,13 @@ export function presentLasting({ before, after }: Comparison, format: Format): L
   if (before.focus.source === "none") return undefined;
   const { lastsTo } = before.focus;
   return {
-    title: "What is left from afar",
-    description: `${sayLasting(before.focus, format)} Clarity of what has to be seen: ${distanceSteps.map((step) => sayStep(before.focus, after.focus, step, format)).join("; ")}.`,
+    title: format.say("focus.afar"),
+    description: format.say("focus.afarDescription", {
+      lasting: sayLasting(before.focus, format),
+      steps: distanceSteps
+        .map((step) => sayStep(before.focus, after.focus, step, format))
+        .join(format.say("list.semicolon")),
+    }),
     width: panel.width,
     height: panel.height,
     levels: [0, 50, 100].map((clarity) => ({ y: placeClarity(clarity), text: format.number(clarity, 0) })),
@@ -56,7 +61,11 @@ export function presentLasting({ before, after }: Comparison, format: Format): L
     })),
     left: panel.left,
     lasts: lastsTo === null ? undefined : placeStep(lastsTo),
-    caption: `It lasts to ${formatLastsTo(before.focus, format)}, by its size alone: ${format.share(leastLeft)} of it has to be left, and its largest piece has to span ${format.number(leastSpanArcminutes, 0)} arcminutes, the size of a letter that 20/20 sight reads.`,
+    caption: format.say("focus.afarCaption", {
+      lasts: formatLastsTo(before.focus, format),
+      left: format.share(leastLeft),
+      arcminutes: leastSpanArcminutes,
+    }),
     top: panel.top,
     floor: panel.floor,
   };
@@ -79,34 +88,32 @@ function placeClarity(clarity: number): number {
 /** How far a focus lasts: `no emblem found`, `under 10 flag heights`, `80 flag heights`, `320 flag heights or more`. */
 export function formatLastsTo(
   { source, lastsTo }: Pick<MeasuredFocus, "source" | "lastsTo">,
-  format: Format,
+  { say }: Format,
 ): string {
-  if (source === "none") return "no emblem found";
-  if (lastsTo === null) return `under ${format.number(first, 0)} flag heights`;
-  const step = `${format.number(lastsTo, 0)} flag heights`;
-  return lastsTo === last ? `${step} or more` : step;
+  if (source === "none") return say("focus.noEmblem");
+  if (lastsTo === null) return say("focus.lastsUnder", { distance: first });
+  return say(lastsTo === last ? "focus.lastsOrMore" : "focus.lasts", { distance: lastsTo });
 }
 
 /** Focus clarity from one distance, or what is missing: `87 %`, `nothing left`. */
 export function formatFocusFrom({ from }: MeasuredFocus, distance: number, format: Format): string {
   const view = from.find((one) => one.distance === distance);
-  if (view === undefined || view.left === 0) return "nothing left";
+  if (view === undefined || view.left === 0) return format.say("focus.nothingLeft");
   return format.percent(view.clarity);
 }
 
 /** `What has to be seen is large enough to be made out from up to 80 flag heights away, whatever its colours.` */
-export function sayLasting({ lastsTo }: MeasuredFocus, format: Format): string {
-  if (lastsTo === null)
-    return `What has to be seen is too small to be made out from ${format.number(first, 0)} flag heights away, the nearest distance tried, whatever its colours.`;
-  const step = format.number(lastsTo, 0);
-  return lastsTo === last
-    ? `What has to be seen is large enough to be made out from ${step} flag heights away, the furthest distance tried.`
-    : `What has to be seen is large enough to be made out from up to ${step} flag heights away, whatever its colours.`;
+export function sayLasting({ lastsTo }: MeasuredFocus, { say }: Format): string {
+  if (lastsTo === null) return say("focus.tooSmall", { distance: first });
+  return say(lastsTo === last ? "focus.largeEnoughAlways" : "focus.largeEnough", { distance: lastsTo });
 }
 
 function sayStep(before: MeasuredFocus, after: MeasuredFocus, step: number, format: Format): string {
   const [was, is] = [formatFocusFrom(before, step, format), formatFocusFrom(after, step, format)];
-  return `from ${format.number(step, 0)}, ${was === is ? is : `${was} to ${is}`}`;
+  const distance = format.number(step, 0);
+  return was === is
+    ? format.say("focus.step", { distance, is })
+    : format.say("focus.stepMove", { distance, was, is });
 }
 
 function round(value: number): number {

@@ -2,6 +2,7 @@
 // and what the schema of JSON says of them.
 import { type EdgeMetric, edgeMetrics, type Metric, type MetricUnit } from "../measure/edgemetric.ts";
 import { colourLimits } from "../measure/limit.ts";
+import type { WordId } from "./catalogue.ts";
 import type { Format } from "./format.ts";
 
 /** A column of a table for programs: its name, and what stands in it. */
@@ -27,11 +28,16 @@ const record = (properties: object) => ({
 const deltaE00 = { $ref: "#/$defs/deltaE00" };
 const vision = { $ref: "#/$defs/vision" };
 
+const ruleIds = {
+  "both metals": "metric.bothMetals",
+  "both colours": "metric.bothColours",
+} as const satisfies Record<NonNullable<ValueOf<"rule">>, WordId>;
+
 const unitWords: { readonly [U in MetricUnit]: UnitWords<ValueOf<U>> } = {
   percent: { schema: { $ref: "#/$defs/contrast" } },
   grade: { schema: { $ref: "#/$defs/grade" } },
   "yes or no": {
-    page: (value) => (value ? "yes" : "no"),
+    page: (value, { say }) => say(value ? "metric.yes" : "metric.no"),
     note: (value, head) => (value ? head : ""),
     columns: (id) => [[id, String]],
     schema: { type: "boolean" },
@@ -49,7 +55,7 @@ const unitWords: { readonly [U in MetricUnit]: UnitWords<ValueOf<U>> } = {
     schema: deltaE00,
   },
   rule: {
-    page: (value) => value ?? "no objection",
+    page: (value, { say }) => say(value === null ? "metric.noObjection" : ruleIds[value]),
     note: (value) => value ?? "",
     columns: (id) => [[id, (value) => value ?? "none"]],
     schema: { enum: ["both metals", "both colours", null] },
@@ -64,6 +70,17 @@ const unitWords: { readonly [U in MetricUnit]: UnitWords<ValueOf<U>> } = {
     schema: record({ protan: vision, deutan: vision, tritan: vision, grey: record({ deltaE00 }) }),
   },
 };
+
+/** What a metric is called in lists of figures on pages, for those that have a place there. */
+export const metricIds: Readonly<Partial<Record<Metric["id"], MetricWordId>>> = {
+  contrastRatio: "metric.contrastRatio",
+  deltaE00: "metric.deltaE00",
+  hueOnly: "metric.hueOnly",
+  tincture: "metric.tincture",
+};
+
+/** A message without values. */
+type MetricWordId = Extract<WordId, `metric.${string}`>;
 
 /** Returns how a metric is shown; its values are those that it computes. */
 export function wordsOf({ unit }: EdgeMetric): UnitWords<unknown> {

@@ -1,4 +1,6 @@
 // Floor 7. What a page says at an address whose own page has gone.
+import type { WordId } from "./catalogue.ts";
+import type { Format } from "./format.ts";
 
 /**
  * What became of a page. `moved`: it is elsewhere. `near`: another one is nearest to it. `edge`: the edge is not in the study any
@@ -12,26 +14,19 @@ export interface FateWords {
   readonly text: string;
 }
 
-const words: Readonly<Record<Fate, FateWords>> = {
-  moved: { heading: "This page has moved", text: "It is now at another address." },
-  near: { heading: "This page is no longer here", text: "What is nearest to it:" },
-  edge: {
-    heading: "This edge is no longer in the study",
-    text: "Colours of the drawing have changed since. The edge whose colours are nearest:",
-  },
-  withdrawn: { heading: "This was withdrawn", text: "What stood at this address is no longer published." },
-  absent: {
-    heading: "This study is not shown at present",
-    text: "It stands in the gallery's folder, and will be back at this address.",
-  },
-};
+const ids = {
+  moved: ["moved.moved", "moved.movedTo"],
+  near: ["moved.near", "moved.nearTo"],
+  edge: ["moved.edge", "moved.edgeTo"],
+  withdrawn: ["moved.withdrawn", "moved.withdrawnHow"],
+  absent: ["moved.absent", "moved.absentHow"],
+} as const satisfies Record<Fate, readonly [heading: WordId, text: WordId]>;
 
 /** Returns the words for `fate`; `why` are those of the society, when and why something was withdrawn. */
-export function describeFate(fate: Fate, why = ""): FateWords {
-  const { heading, text } = words[fate];
-  return { heading, text: fate === "withdrawn" && why !== "" ? `${text} ${why}` : text };
+export function describeFate(fate: Fate, { say }: Format, why = ""): FateWords {
+  const [heading, text] = ids[fate];
+  return {
+    heading: say(heading),
+    text: fate === "withdrawn" && why !== "" ? `${say(text)} ${why}` : say(text),
+  };
 }
-
-/** What stands over the page of a study that was published before and cannot be built now. */
-export const lastGoodNote =
-  "This study could not be built from what its folder holds now. This is the page that it last had.";

@@ -20,16 +20,20 @@ export function describeFirst(report: OptionsReport, format: Format): string {
   const first = clarity === null ? null : findFirst(groupByColour(options), { clarity });
   const [one] = first ?? [];
   if (clarity === null || first === null || one === undefined) return describeNone(report, format);
+  const { say, percent, contrast } = format;
   const isDetail =
     roundMark(clarity) >= flagLimits.clear && first.every(({ share }) => share < areaLimits.detail);
-  const from = format.percent(clarity);
   return [
-    ...(isDetail ? [`The flag as a whole is clear, at ${from}; only a detail gains.`] : []),
+    ...(isDetail ? [say("otherChange.detail", { clarity: percent(clarity) })] : []),
     first.length === 1 ? sayOne(one, report, format) : saySeveral(first, report, format),
     ...(mostGained === null
       ? []
       : [
-          `Most is gained where ${nameOf(one.id, report)} meets ${mostGained.other} (contrast ${format.contrast(mostGained.contrast)} today).`,
+          say("otherChange.mostGained", {
+            colour: nameOf(one.id, report),
+            other: mostGained.other,
+            contrast: contrast(mostGained.contrast),
+          }),
         ]),
   ].join(" ");
 }
@@ -38,65 +42,62 @@ function nameOf(id: string, { shades }: OptionsReport): string {
   return shades.find((shade) => shade.id === id)?.name ?? id;
 }
 
-function sayOne({ id, share, best }: ColourOptions, report: OptionsReport, format: Format): string {
-  const move = `from ${format.percent(report.clarity)} to ${format.percent(best.clarity)}`;
-  return `Change ${nameOf(id, report)} first (${format.share(share)} of the flag): with ${best.name} in its place clarity rises ${move}.`;
+/** What is said of a colour to change first. */
+function valuesOf({ id, share, best }: ColourOptions, report: OptionsReport, format: Format) {
+  return {
+    colour: nameOf(id, report),
+    share: format.share(share),
+    best: best.name,
+    from: format.percent(report.clarity),
+    to: format.percent(best.clarity),
+  };
+}
+
+function sayOne(one: ColourOptions, report: OptionsReport, format: Format): string {
+  return format.say("otherChange.first", valuesOf(one, report, format));
 }
 
 /** Colours that come to the same with the same replacement are told together. */
 function saySeveral(first: readonly ColourOptions[], report: OptionsReport, format: Format): string {
-  const from = format.percent(report.clarity);
-  const colours = first.map(
-    ({ id, share }, index) =>
-      `${nameOf(id, report)} (${format.share(share)}${index === 0 ? " of the flag" : ""})`,
+  const { say } = format;
+  const told = first.map((one) => valuesOf(one, report, format));
+  const [end] = told;
+  const names = told.map((one, index) =>
+    say(index === 0 ? "otherChange.shareFirst" : "otherChange.share", one),
   );
-  const ends = first.map(({ best }) => ({ name: best.name, to: format.percent(best.clarity) }));
-  const [end] = ends;
-  const areAlike = ends.every(({ name, to }) => name === end?.name && to === end.to);
-  const either = first.length === 2 ? "either" : "any of them";
-  const moves = first.map(
-    ({ id }, index) =>
-      `with ${ends[index]?.name} for ${nameOf(id, report)}${index === 0 ? ` clarity rises from ${from}` : ""} to ${ends[index]?.to}`,
+  const colours = names.slice(0, -1).join(say("list.comma"));
+  const last = names.at(-1) ?? "";
+  if (end !== undefined && told.every(({ best, to }) => best === end.best && to === end.to))
+    return say("otherChange.firstAlike", { ...end, colours, last, count: first.length });
+  const moves = told.map((one, index) =>
+    say(index === 0 ? "otherChange.moveFirst" : "otherChange.move", one),
   );
-  return `Change ${colours.slice(0, -1).join(", ")} or ${colours.at(-1)} first: ${
-    areAlike
-      ? `with ${end?.name} in place of ${either} clarity rises from ${from} to ${end?.to}`
-      : moves.join(", ")
-  }.`;
+  return say("otherChange.firstOfSeveral", { colours, last, moves: moves.join(say("list.comma")) });
 }
 
-function describeNone({ clarity, shades, options }: OptionsReport, format: Format): string {
-  if (clarity === null) return "One colour: no edges to measure.";
-  if (shades.length === 0) return "None of the colours could be tried.";
-  if (options.length === 0)
-    return `Every change that was tried merges a third of a charge${format.apostrophe}s outline or more.`;
-  const [mark, says] = [roundMark(clarity), `a clarity of ${format.percent(clarity)}`];
-  if (mark > 100 - flagLimits.gain) return `The flag is clear as it is, at ${says}.`;
-  const none = "no single change brings five points more";
-  return mark >= flagLimits.clear
-    ? `The flag is clear as it is, at ${says}: ${none}.`
-    : `The flag has ${says}, and ${none}.`;
+function describeNone({ clarity: mark, shades, options }: OptionsReport, { percent, say }: Format): string {
+  if (mark === null) return say("edges.none");
+  if (shades.length === 0) return say("otherChange.noneTried");
+  if (options.length === 0) return say("otherChange.allMerge");
+  const clarity = percent(mark);
+  if (roundMark(mark) > 100 - flagLimits.gain) return say("otherChange.clear", { clarity });
+  return say(roundMark(mark) >= flagLimits.clear ? "otherChange.clearAndNone" : "otherChange.none", {
+    clarity,
+  });
 }
 
 /** Says what was left out, or measured in part, a sentence each. */
-export function listNotes({ distance, leftOut, tried }: OptionsReport, format: Format): readonly string[] {
-  const name = (begin: string, names: readonly string[]): readonly string[] =>
-    names.length === 0 ? [] : [`${begin}: ${names.join(", ")}.`];
+export function listNotes({ distance, leftOut, tried }: OptionsReport, { say }: Format): readonly string[] {
+  const { uneven, unseen, shared, palette } = leftOut;
+  const list = (names: readonly string[]): string => names.join(say("list.comma"));
   return [
-    ...name("No flat colour, so not tried", leftOut.uneven),
-    ...name(`Not seen from ${distance} flag heights away, so not tried`, leftOut.unseen),
-    ...name(
-      "Also shown translucent or in a gradient or pattern, which the figures leave as it is",
-      leftOut.shared,
-    ),
-    ...(tried === undefined
+    ...(uneven.length > 0 ? [say("otherChange.uneven", { names: list(uneven) })] : []),
+    ...(unseen.length > 0 ? [say("otherChange.unseen", { distance, names: list(unseen) })] : []),
+    ...(shared.length > 0 ? [say("otherChange.shared", { names: list(shared) })] : []),
+    ...(tried === undefined ? [] : [say("otherChange.largest", { all: tried.of, tried: tried.paints })]),
+    ...(palette === undefined
       ? []
-      : [
-          `${tried.of} colours: only the ${tried.paints} largest were tried, with each other${format.apostrophe}s colours.`,
-        ]),
-    ...(leftOut.palette === undefined
-      ? []
-      : [`The palette has ${leftOut.palette.of} colours: the first ${leftOut.palette.paints} were tried.`]),
+      : [say("otherChange.palette", { all: palette.of, tried: palette.paints })]),
   ];
 }
 

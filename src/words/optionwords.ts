@@ -5,8 +5,11 @@ import type { CountedStanding } from "../analysis/options/studyranking.ts";
 import { gradeOf } from "../colour/contrast.ts";
 import type { ComparedEdge } from "../measure/comparison.ts";
 import type { PaintPair } from "../measure/options/candidate.ts";
+import type { Confusion } from "../measure/options/confusion.ts";
 import type { Option } from "../measure/options/tryoptions.ts";
+import type { WordId } from "./catalogue.ts";
 import { type Format, plainFormat } from "./format.ts";
+import { gradeIds } from "./gradeword.ts";
 import { capitalise } from "./phrase.ts";
 
 /** Most names in one list, before the rest is counted. */
@@ -20,38 +23,51 @@ export function describeEquals(
   isShort = false,
 ): string | undefined {
   if (equals.length === 0) return undefined;
-  const names = [...new Set(equals.map(({ name }) => (name === best.name ? `another ${name}` : name)))];
-  const verb = isShort ? "" : names.length === 1 ? " does" : " do";
-  return `${listFew(names, mostNames.equals, format)}${verb} as well`;
+  const { say } = format;
+  const all = [
+    ...new Set(equals.map(({ name }) => (name === best.name ? say("otherChange.another", { name }) : name))),
+  ];
+  const names = listFew(all, mostNames.equals, format);
+  return isShort
+    ? say("otherChange.equalShort", { names })
+    : say("otherChange.equal", { count: all.length, names });
 }
 
 /** Says what an option makes worse, a short sentence each; none where nothing gets worse. */
 export function describeWorse(option: Option, format: Format): readonly string[] {
-  const others = (pairs: readonly PaintPair[]): string =>
-    format.list([...new Set(pairs.map(({ a, names }) => names[a === option.id ? 1 : 0]))]);
-  const say = (begin: string, pairs: readonly PaintPair[]): readonly string[] =>
-    pairs.length === 0 ? [] : [`${begin} ${others(pairs)}.`];
-  const outline =
-    option.mergedOutline > 0 ? [`${format.share(option.mergedOutline)} of the outline merges.`] : [];
+  const say = (
+    id: "otherChange.lost" | "otherChange.worse" | "otherChange.merged" | "otherChange.confusable",
+    pairs: readonly PaintPair[],
+  ): readonly string[] => {
+    const names = pairs.map(({ a, names: both }) => both[a === option.id ? 1 : 0]);
+    return pairs.length === 0 ? [] : [format.say(id, { names: format.list([...new Set(names)]) })];
+  };
+  const outline = format.say("otherChange.outlineMerges", { share: format.share(option.mergedOutline) });
   return [
-    ...say("Harder to see beside", option.lost),
-    ...say("Less clear beside", option.worse),
-    ...say("One colour with", option.merged),
-    ...outline,
-    ...say("Can be taken for the flag’s", option.confusable),
+    ...say("otherChange.lost", option.lost),
+    ...say("otherChange.worse", option.worse),
+    ...say("otherChange.merged", option.merged),
+    ...(option.mergedOutline > 0 ? [outline] : []),
+    ...say("otherChange.confusable", option.confusable),
     ...describeConfusions(option, format),
   ];
 }
 
+const sightIds = {
+  protan: "otherChange.protan",
+  deutan: "otherChange.deutan",
+  tritan: "otherChange.tritan",
+} as const satisfies Record<Confusion["sight"], WordId>;
+
 /** `Protan and deutan eyes take it for green.`, a sentence for each neighbour. */
-function describeConfusions({ id, confusions }: Option, format: Format): readonly string[] {
+function describeConfusions({ id, confusions }: Option, { list, say }: Format): readonly string[] {
   const sights = new Map<string, string[]>();
   for (const { a, names, sight } of confusions) {
     const name = names[a === id ? 1 : 0];
-    sights.set(name, [...(sights.get(name) ?? []), sight]);
+    sights.set(name, [...(sights.get(name) ?? []), say(sightIds[sight])]);
   }
-  return [...sights].map(
-    ([name, kinds]) => `${capitalise(format.list([...new Set(kinds)]))} eyes take it for ${name}.`,
+  return [...sights].map(([name, kinds]) =>
+    capitalise(say("otherChange.confused", { sights: list([...new Set(kinds)]), name })),
   );
 }
 
@@ -65,36 +81,49 @@ type PricedEdge = Pick<ComparedEdge, "names" | "contrast" | "outcome">;
 export function describePrice(price: readonly PricedEdge[], format: Format): string {
   const fallen = price.find(({ outcome }) => outcome === "lost" || outcome === "worse");
   const named = price.slice(0, mostNames.price).map((edge) => sayLoss(edge, edge === fallen, format));
-  const more = price.length - named.length;
-  return format.list(more === 0 ? named : [...named, `${format.number(more, 0)} more`]);
+  const count = price.length - named.length;
+  return format.list(count === 0 ? named : [...named, format.say("price.more", { count })]);
 }
 
 function sayLoss(
   { names, contrast: [before, after], outcome }: PricedEdge,
   isFirst: boolean,
-  format: Format,
+  { contrast, say }: Format,
 ): string {
-  const [was, is] = names.map((pair) => pair.join(" / "));
-  if (outcome === "merged") return `${was} becomes one colour`;
-  if (before === null) return `${is} parts, ${gradeOf(after)} at ${format.contrast(after)}`;
-  const from = `${isFirst ? "contrast " : ""}${format.contrast(before)} (${gradeOf(before)})`;
-  const renamed = was === is ? "" : `, now ${is},`;
-  return `${was}${renamed} falls from ${from} to ${format.contrast(after)} (${gradeOf(after)})`;
+  const [was = "", now = ""] = names.map((pair) => pair.join(" / "));
+  const figures = (value: number) => ({ contrast: contrast(value), grade: say(gradeIds[gradeOf(value)]) });
+  if (outcome === "merged") return say("price.merged", { was });
+  if (before === null) return say("price.parted", { now, ...figures(after) });
+  return say(was === now ? "price.falls" : "price.fallsRenamed", {
+    was,
+    now,
+    from: say(isFirst ? "price.contrast" : "price.graded", figures(before)),
+    to: say("price.graded", figures(after)),
+  });
 }
 
 /** Names the changes that have no place, in one sentence; undefined where there are none. */
 export function describeUnranked({ vanishing, shades }: OptionsReport, format: Format): string | undefined {
+  const { say } = format;
   const nameOf = (hex: string): string => shades.find((shade) => shade.hex === hex)?.name ?? hex;
-  const changes = [...new Set(vanishing.map(({ replace, name }) => `${nameOf(replace)} to ${name}`))];
+  const changes = [
+    ...new Set(
+      vanishing.map(({ replace, name }) =>
+        say("otherChange.fromTo", { before: nameOf(replace), after: name }),
+      ),
+    ),
+  ];
   if (changes.length === 0) return undefined;
-  const each = changes.length === 1 ? "it" : "each";
-  return `Not ranked: ${listFew(changes, mostNames.unranked, format)}; ${each} would merge a third of a charge’s outline or more.`;
+  return say("otherChange.unranked", {
+    count: changes.length,
+    changes: listFew(changes, mostNames.unranked, format),
+  });
 }
 
 function listFew(names: readonly string[], most: number, format: Format): string {
   const few = names.slice(0, names.length === most + 1 ? most + 1 : most);
-  const rest = names.length - few.length;
-  return format.list(rest > 0 ? [...few, `${format.number(rest, 0)} others`] : few);
+  const count = names.length - few.length;
+  return format.list(count > 0 ? [...few, format.say("otherChange.others", { count })] : few);
 }
 
 /**
@@ -146,15 +175,14 @@ export function describePlace(
   { place, total, level }: Pick<CountedStanding, "place" | "total" | "level">,
   format: Format,
 ): string {
-  const clearest = place === 1 ? "Clearest" : `${formatOrdinal(place)} clearest`;
-  return `${clearest} of ${format.number(total, 0)} single changes${sayLevel(level)}.`;
+  return format.say("otherChange.place", { place, total: format.number(total, 0), level });
 }
 
 function sayLevel(level: number): string {
   return level === 0 ? "" : `, level with ${level === 1 ? "1 other" : `${level} others`}`;
 }
 
-/** `1st`, `12th`. */
+/** `1st`, `12th`: for the command and files for machines, which are English. */
 export function formatOrdinal(count: number): string {
   const tens = count % 100;
   const ones = count % 10;

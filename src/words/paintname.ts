@@ -45,10 +45,12 @@ export function describePaints(measure: Measure, format: Format): string {
     ...new Set(measure.colours.filter((colour) => colour.share > 0.001).map(({ name }) => name)),
   ];
   const [first, ...rest] = names;
-  if (first === undefined) return "an empty drawing";
-  if (rest.length === 0) return `${first} all over`;
+  if (first === undefined) return format.say("colour.empty");
+  if (rest.length === 0) return format.say("colour.allOver", { colour: first });
   const share = measure.colours[0]?.share ?? 0;
-  return share > 0.5 ? `mostly ${first}, with ${format.list(rest)}` : format.list(names);
+  return share > 0.5
+    ? format.say("colour.mostly", { colour: first, others: format.list(rest) })
+    : format.list(names);
 }
 
 /** The paint of the original that a change replaces: with `only`, the selected part, which is a paint of its own. */

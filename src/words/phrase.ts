@@ -1,10 +1,11 @@
 // Floor 7. Names of paints as a sentence needs them.
 import type { MeasuredColour } from "../measure/measurement.ts";
+import type { Format } from "./format.ts";
 
 /** A paint in a sentence: the part that `only` selects is what the author calls it, else `the selected brown`. */
-export function nameInText({ name, part }: Pick<MeasuredColour, "name" | "part">): string {
+export function nameInText({ name, part }: Pick<MeasuredColour, "name" | "part">, { say }: Format): string {
   if (part === undefined) return name;
-  return part.called ?? `the selected ${part.of}`;
+  return part.called ?? say("colour.selected", { colour: part.of });
 }
 
 /** A text with its first letter in upper case. */

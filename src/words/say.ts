@@ -1,5 +1,6 @@
-// Floor 7. Messages of the catalogue with their values filled in: the one place that reads their syntax.
-import { IntlMessageFormat } from "intl-messageformat";
+// Floor 7. Messages of the catalogue with their values filled in.
+import type { IntlMessageFormat } from "intl-messageformat";
+import { isPlain, readMessage } from "../content/text/message.ts";
 import { type Catalogue, type english, findCatalogue, type WordId } from "./catalogue.ts";
 
 /** The names of the values in a message; those in the branches of a plural count too. */
@@ -64,30 +65,21 @@ export interface Say {
   parts<Id extends WordId, T>(id: Id, tags: Tags<T>, ...values: Values<Id>): readonly (string | T)[];
 }
 
-/** A count in a message is written as all our numbers are, without marks between its thousands. */
-const formatters = {
-  getNumberFormat: (languages?: string | string[], options?: Intl.NumberFormatOptions) =>
-    new Intl.NumberFormat(languages, { ...options, useGrouping: false }),
-  getDateTimeFormat: (...all: ConstructorParameters<typeof Intl.DateTimeFormat>) =>
-    new Intl.DateTimeFormat(...all),
-  getPluralRules: (...all: ConstructorParameters<typeof Intl.PluralRules>) => new Intl.PluralRules(...all),
-};
-
 /** The messages of `language`, a BCP 47 tag; `own` are a society's, in place of ours. */
 export function createSay(language: string, own = noOwnWords): Say {
   const catalogue: Catalogue = { ...findCatalogue(language), ...own };
   const read = new Map<WordId, IntlMessageFormat>();
-  const readMessage = (id: WordId): IntlMessageFormat => {
-    const message = read.get(id) ?? new IntlMessageFormat(catalogue[id], language, undefined, { formatters });
+  const find = (id: WordId): IntlMessageFormat => {
+    const message = read.get(id) ?? readMessage(catalogue[id], language);
     read.set(id, message);
     return message;
   };
   const say = (id: WordId, values?: Readonly<Record<string, string | number>>): string => {
     const message = catalogue[id];
-    return /[{}<>']/.test(message) ? String(readMessage(id).format(values)) : message;
+    return isPlain(message) ? message : String(find(id).format(values));
   };
   const parts = <T>(id: WordId, tags: Tags<T>, values?: Readonly<Record<string, string | number>>) => {
-    const found = readMessage(id).format<string | T>({ ...tags, ...values } as never);
+    const found = find(id).format<string | T>({ ...tags, ...values } as never);
     return (Array.isArray(found) ? found : [found]) as readonly (string | T)[];
   };
   return Object.assign(say, { parts }) as Say;

@@ -3,7 +3,9 @@ import { clearFrom, type Grade, gradeOf, isClear, softFrom, strongFrom } from ".
 import { listDeciding } from "../measure/clarity.ts";
 import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
 import type { Measure, MeasuredEdge } from "../measure/measurement.ts";
+import type { WordId } from "./catalogue.ts";
 import type { Format } from "./format.ts";
+import { gradeIds } from "./gradeword.ts";
 import { findPaint, nameWhole } from "./paintname.ts";
 import { capitalise, nameInText } from "./phrase.ts";
 import { describeVerdict } from "./verdict.ts";
@@ -24,7 +26,7 @@ export function askClass(
 ): readonly [Question, Question, Question] {
   const { before, edges } = comparison;
   const [area, change] = [askArea(before, format), askChange(comparison, format, best)];
-  if (edges.length === 0) return [area, change, askMore(before)];
+  if (edges.length === 0) return [area, change, askMore(before, format)];
   const several = listDeciding(before.edges).length > 1;
   return [several ? askHardest(before, format) : area, askGrade(comparison, format), change];
 }
@@ -34,12 +36,13 @@ function askHardest(measure: Measure, format: Format): Question {
   const least = Math.min(...deciding.map(({ contrast }) => contrast));
   const text = format.contrast(least);
   const hardest = deciding.filter(({ contrast }) => format.contrast(contrast) === text);
-  const names = format.list(hardest.map((edge) => nameBoth(edge, measure)));
-  const even = isClear(gradeOf(least)) ? " Even that is clear." : "";
-  return {
-    ask: "Look at the original from the other end of the room. Which two colours that meet are hardest to tell apart?",
-    answer: `${capitalise(names)}: contrast ${text}, ${gradeOf(least)}.${even}`,
+  const values = {
+    names: format.list(hardest.map((edge) => nameBoth(edge, measure, format))),
+    contrast: text,
+    grade: format.say(gradeIds[gradeOf(least)]),
   };
+  const answer = isClear(gradeOf(least)) ? "question.hardestIsClear" : "question.hardestAnswer";
+  return { ask: format.say("question.hardest"), answer: capitalise(format.say(answer, values)) };
 }
 
 /** An edge of the redesign, at best one that moved, and the longest of these. */
@@ -47,53 +50,48 @@ function askGrade({ edges, after }: Comparison, format: Format): Question {
   const there = listDeciding(edges).filter(({ outcome }) => outcome !== "merged");
   const moved = there.filter(({ contrast: [was, is] }) => was !== is);
   const [edge] = [...(moved.length > 0 ? moved : there)].sort((a, b) => b.length - a.length);
-  if (edge === undefined)
-    return {
-      ask: "How many lines between two colours has the redesign?",
-      answer: "None that counts: the colours that met have become one.",
-    };
+  const { say, percent } = format;
+  if (edge === undefined) return { ask: say("question.lines"), answer: say("question.linesAnswer") };
   const [, contrast] = edge.contrast;
-  const grade = gradeOf(contrast);
+  const [one = "", other = ""] = namesOf(edge, after, format);
   return {
-    ask: `In the redesign ${nameBoth(edge, after, " beside ")} has a contrast of ${format.contrast(contrast)}. Which grade is that: weak, soft, clear or strong?`,
-    answer: `${capitalise(grade)}: ${sayRange(grade, format)}.`,
+    ask: say("question.grade", { one, other, contrast: format.contrast(contrast) }),
+    answer: say(rangeIds[gradeOf(contrast)], {
+      soft: percent(softFrom),
+      clear: percent(clearFrom),
+      strong: percent(strongFrom),
+    }),
   };
 }
 
-function sayRange(grade: Grade, format: Format): string {
-  const [soft, clear, strong] = [softFrom, clearFrom, strongFrom].map((limit) => format.percent(limit));
-  const ranges = {
-    weak: `under ${soft}`,
-    soft: `${soft} to under ${clear}`,
-    clear: `${clear} to under ${strong}`,
-    strong: `${strong} and over`,
-  };
-  return ranges[grade];
-}
+const rangeIds = {
+  weak: "question.weak",
+  soft: "question.soft",
+  clear: "question.clear",
+  strong: "question.strong",
+} as const satisfies Record<Grade, WordId>;
 
 /** Beside a price, what other change there is; without one what the change brings; without that, why anyone would make it. */
 function askChange(comparison: Comparison, format: Format, other: string | undefined): Question {
   const { price, edges, clarity } = comparison;
-  if (price.length > 0)
-    return {
-      ask: "The change has a price, told above. Would you pay it? Or which colour of the original would you change, and into what, to make it clearer still?",
-      answer: `${other === undefined ? "" : `${other} `}Whether the price is too much, no number says: ask for reasons.`,
-    };
+  const { say, percent } = format;
+  if (price.length > 0) {
+    const answer = say("question.priceAnswer");
+    return { ask: say("question.price"), answer: other === undefined ? answer : `${other} ${answer}` };
+  }
   const gains = listDeciding(edges).filter(({ outcome }) => outcome === "gained" || outcome === "better");
   const [best] = [...gains].sort((a, b) => gainOf(b) - gainOf(a));
   if (best === undefined)
     return {
-      ask: `${describeVerdict(comparison, format).sentence} Can there be a reason to make the change all the same?`,
-      answer:
-        "Not in these numbers. A reason has to come from elsewhere: what the colours stand for, who else flies them, or taste.",
+      ask: say("question.noGain", { verdict: describeVerdict(comparison, format).sentence }),
+      answer: say("question.noGainAnswer"),
     };
-  const where =
-    edges.length === 1
-      ? "Which two colours made the difference, and by how much?"
-      : "Where does the contrast grow most?";
   return {
-    ask: `Clarity was ${format.percent(clarity[0])} and is ${format.percent(clarity[1])} after the change. ${where}`,
-    answer: `${capitalise(sayGain(best, comparison, format))}.`,
+    ask: say(edges.length === 1 ? "question.gainOfOne" : "question.gain", {
+      before: percent(clarity[0]),
+      after: percent(clarity[1]),
+    }),
+    answer: capitalise(sayGain(best, comparison, format)),
   };
 }
 
@@ -101,11 +99,22 @@ function gainOf({ contrast: [before, after] }: ComparedEdge): number {
   return after - (before ?? after);
 }
 
-function sayGain(edge: ComparedEdge, { before, after }: Comparison, format: Format): string {
-  const say = (contrast: number) => `${format.contrast(contrast)} (${gradeOf(contrast)})`;
-  const [was, is] = [nameBoth(edge, before), nameBoth(edge, after)];
-  const renamed = was === is ? "" : ` as ${is}`;
-  return `${was}, from contrast ${say(edge.contrast[0] ?? 0)} to ${say(edge.contrast[1])}${renamed}`;
+function sayGain(
+  edge: ComparedEdge,
+  { before: original, after: redesign }: Comparison,
+  format: Format,
+): string {
+  const { say, contrast } = format;
+  const [before, now] = [edge.contrast[0] ?? 0, edge.contrast[1]];
+  const [was, is] = [nameBoth(edge, original, format), nameBoth(edge, redesign, format)];
+  return say(was === is ? "question.gainAnswer" : "question.gainAnswerRenamed", {
+    was,
+    is,
+    before: contrast(before),
+    wasGrade: say(gradeIds[gradeOf(before)]),
+    after: contrast(now),
+    grade: say(gradeIds[gradeOf(now)]),
+  });
 }
 
 /** Parts of one paint count as one colour. */
@@ -115,24 +124,22 @@ function askArea({ colours }: Measure, format: Format): Question {
     shares.set(nameWhole(paint), (shares.get(nameWhole(paint)) ?? 0) + paint.share);
   const [[name, share] = ["", 0]] = [...shares].sort(([, a], [, b]) => b - a);
   return {
-    ask: "Guess: which colour covers most of the original, and how much of it?",
-    answer: `${capitalise(name)}: ${format.share(share)} of the flag.`,
+    ask: format.say("question.area"),
+    answer: capitalise(format.say("question.areaAnswer", { name, share: format.share(share) })),
   };
 }
 
-function askMore({ colours }: Measure): Question {
-  const [only] = colours;
+function askMore({ colours }: Measure, { say }: Format): Question {
   return {
-    ask: "What would you add, so that this flag can be told from others across the room?",
-    answer: `There are many answers. Whatever is added has to be much lighter or much darker than ${only?.name ?? "the field"}.`,
+    ask: say("question.more"),
+    answer: say("question.moreAnswer", { name: colours[0]?.name ?? say("question.field") }),
   };
 }
 
-function nameBoth({ a, b }: Pick<MeasuredEdge, "a" | "b">, measure: Measure, between = " / "): string {
-  return [a, b]
-    .map((id) => {
-      const paint = findPaint(measure, id);
-      return paint === undefined ? id : nameInText(paint);
-    })
-    .join(between);
+function nameBoth(edge: Pick<MeasuredEdge, "a" | "b">, measure: Measure, format: Format): string {
+  return namesOf(edge, measure, format).join(" / ");
+}
+
+function namesOf({ a, b }: Pick<MeasuredEdge, "a" | "b">, measure: Measure, format: Format) {
+  return [a, b].map((id) => nameInText(findPaint(measure, id) ?? { name: id }, format));
 }

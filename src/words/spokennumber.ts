@@ -1,65 +1,75 @@
 // Floor 7. Numbers as a speaker says them, with the exact one beside: “about half (52%)”.
 import { gradeOf, isClear } from "../colour/contrast.ts";
 import type { ComparedEdge } from "../measure/comparison.ts";
+import type { WordId } from "./catalogue.ts";
 import type { Format } from "./format.ts";
+import { gradeIds } from "./gradeword.ts";
 
 /** Shares that people have words for, in percent. */
-const said: readonly (readonly [percent: number, words: string])[] = [
-  [5, "one part in twenty"],
-  [100 / 15, "one part in fifteen"],
-  [10, "a tenth"],
-  [12.5, "an eighth"],
-  [100 / 6, "a sixth"],
-  [20, "a fifth"],
-  [25, "a quarter"],
-  [100 / 3, "a third"],
-  [40, "two fifths"],
-  [50, "half"],
-  [60, "three fifths"],
-  [200 / 3, "two thirds"],
-  [75, "three quarters"],
-  [80, "four fifths"],
-  [90, "nine tenths"],
-];
+const said = [
+  [5, "spoken.twentieth"],
+  [100 / 15, "spoken.fifteenth"],
+  [10, "spoken.tenth"],
+  [12.5, "spoken.eighth"],
+  [100 / 6, "spoken.sixth"],
+  [20, "spoken.fifth"],
+  [25, "spoken.quarter"],
+  [100 / 3, "spoken.third"],
+  [40, "spoken.twoFifths"],
+  [50, "spoken.half"],
+  [60, "spoken.threeFifths"],
+  [200 / 3, "spoken.twoThirds"],
+  [75, "spoken.threeQuarters"],
+  [80, "spoken.fourFifths"],
+  [90, "spoken.nineTenths"],
+] as const satisfies readonly (readonly [percent: number, id: WordId])[];
 /** From here on to both ends a share is almost none or almost all. */
 const ends = { none: 2.5, all: 95 };
 /** So near, in points, what is said is the number itself. */
 const exact = 0.5;
 /** Most edges that are told one by one. */
 const mostPrices = 3;
-const counts = ["none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
 
 /**
  * A number in percent in the words of the share that is nearest by its odds, so that small ones are told as well as large ones:
  * `about half`. Throws RangeError outside 0 to 100.
  */
-export function sayNearly(percent: number): string {
+export function sayNearly(percent: number, { say }: Format): string {
   if (!(percent >= 0 && percent <= 100)) throw new RangeError(`${percent} is no percentage`);
-  if (percent < ends.none) return percent <= exact ? "none" : "almost none";
-  if (percent > ends.all) return 100 - percent <= exact ? "all" : "almost all";
+  if (percent < ends.none) return say(percent <= exact ? "spoken.none" : "spoken.almostNone");
+  if (percent > ends.all) return say(100 - percent <= exact ? "spoken.all" : "spoken.almostAll");
   const odds = (share: number) => Math.log(share / (100 - share));
   const near = said.map(([at]) => Math.abs(odds(at) - odds(percent)));
-  const [at = 0, words = ""] = said[near.indexOf(Math.min(...near))] ?? [];
-  return Math.abs(at - percent) <= exact ? words : `about ${words}`;
+  const [at, id] = said[near.indexOf(Math.min(...near))] ?? said[0];
+  const part = say(id);
+  return Math.abs(at - percent) <= exact ? part : say("spoken.about", { part });
 }
 
 /** `about half (52%)`. */
 export function sayPercent(percent: number, format: Format): string {
-  return `${sayNearly(percent)} (${format.percent(percent)})`;
+  return format.say("spoken.percent", { near: sayNearly(percent, format), percent: format.percent(percent) });
 }
 
 /** What becomes of the edges, counted: `Of four edges, one gets easier to see and two get harder to see.` */
-export function sayEdges(edges: readonly Pick<ComparedEdge, "outcome">[], format: Format): string {
+export function sayEdges(edges: readonly Pick<ComparedEdge, "outcome">[], { say }: Format): string {
   const count = (...outcomes: readonly string[]) =>
     edges.filter(({ outcome }) => outcomes.includes(outcome)).length;
-  const say = (number: number) => counts[number] ?? format.number(number, 0);
-  const [better, worse] = [count("gained", "better", "parted"), count("lost", "worse", "merged")];
-  const moved = [
-    ...(better === 0 ? [] : [`${say(better)} ${better === 1 ? "gets" : "get"} easier to see`]),
-    ...(worse === 0 ? [] : [`${say(worse)} ${worse === 1 ? "gets" : "get"} harder to see`]),
-  ];
-  const what = moved.length === 0 ? "none gets easier or harder to see" : moved.join(" and ");
-  return `Of ${say(edges.length)} ${edges.length === 1 ? "edge" : "edges"}, ${what}.`;
+  const spell = (number: number) => ({ count: number, edges: say("spoken.count", { count: number }) });
+  const [rising, falling] = [count("gained", "better", "parted"), count("lost", "worse", "merged")];
+  const [better, worse] = [say("spoken.better", spell(rising)), say("spoken.worse", spell(falling))];
+  const moves =
+    rising > 0 && falling > 0
+      ? say("spoken.betterAndWorse", { better, worse })
+      : rising > 0
+        ? better
+        : falling > 0
+          ? worse
+          : say("spoken.noneMoves");
+  return say("spoken.edges", {
+    count: edges.length,
+    all: say("spoken.count", { count: edges.length }),
+    moves,
+  });
 }
 
 /**
@@ -72,21 +82,27 @@ export function sayPrice(
   format: Format,
 ): string {
   if (price.length === 0) return "";
+  const { say } = format;
   const named = price.slice(0, mostPrices).map((edge) => sayLoss(edge, format));
-  const more = price.length - named.length;
-  const rest = more === 0 ? [] : [`and ${counts[more] ?? format.number(more, 0)} more get harder to see`];
-  return `The price: ${[...named, ...rest].join("; ")}.`;
+  const count = price.length - named.length;
+  const rest =
+    count === 0 ? [] : [say("spoken.moreLosses", { count, edges: say("spoken.count", { count }) })];
+  return say("spoken.price", { losses: [...named, ...rest].join(say("list.semicolon")) });
 }
 
 function sayLoss(
   { names, contrast: [before, after], outcome }: Pick<ComparedEdge, "names" | "contrast" | "outcome">,
-  format: Format,
+  { say, contrast }: Format,
 ): string {
-  const [was, is] = names;
-  if (outcome === "merged") return `${was.join(" and ")} merge into one colour`;
-  const now = `${gradeOf(after)} (${format.contrast(after)})`;
-  if (before === null) return `${is.join(" and ")} part, and the edge between them is ${now}`;
-  const only = gradeOf(before) === gradeOf(after) ? "still " : isClear(gradeOf(after)) ? "" : "only ";
-  const beside = was.join() === is.join() ? "now" : `now, ${is.join(" beside ")},`;
-  return `where ${was.join(" meets ")}, the edge was ${gradeOf(before)} (${format.contrast(before)}); ${beside} it is ${only}${now}`;
+  const [[one, other], [newOne, newOther]] = names;
+  if (outcome === "merged") return say("spoken.merged", { one, other });
+  const [was, is] = [gradeOf(before ?? 0), gradeOf(after)];
+  const values = { one, other, newOne, newOther, grade: say(gradeIds[is]), contrast: contrast(after) };
+  if (before === null) return say("spoken.parted", values);
+  return say(one === newOne && other === newOther ? "spoken.lost" : "spoken.lostRenamed", {
+    ...values,
+    how: was === is ? "still" : isClear(is) ? "plain" : "only",
+    wasGrade: say(gradeIds[was]),
+    wasContrast: contrast(before),
+  });
 }

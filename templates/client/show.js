@@ -31,8 +31,7 @@ if (steps.length > 0 && move) {
       step.hidden = place !== at && !isNext;
       step.classList.toggle("next", isNext);
     }
-    if (told)
-      told.textContent = steps[at].querySelector(".show-note")?.textContent ?? "No note for this step.";
+    if (told) told.textContent = steps[at].querySelector(".show-note")?.textContent ?? move.dataset.noNote;
     said.textContent = `${at + 1} / ${steps.length}`;
     back.disabled = at === 0;
     next.disabled = at === steps.length - 1;

@@ -21,7 +21,7 @@ if (copying && navigator.clipboard) {
         () => true,
         () => false,
       );
-      said.textContent = done ? "Copied." : "The browser did not allow it.";
+      said.textContent = done ? said.dataset.done : said.dataset.failed;
     });
   }
   copying.hidden = false;

@@ -8,6 +8,7 @@ const form = document.querySelector("form.survey-finder");
 const bar = list.querySelector(".chosen-bar");
 const language = document.documentElement.lang;
 const numbers = new Intl.NumberFormat(language);
+const categories = new Intl.PluralRules(language);
 const rows = bodies
   .flatMap((body) => [...body.rows])
   .map((row, place) => ({ row, place, data: row.dataset, box: row.querySelector(".choose") }));
@@ -96,15 +97,10 @@ function tellSeries(chosen) {
     const name = row.querySelector(".flag-name").textContent.replace(/\s+/g, " ").trim();
     return `  - flag: /${data.file}\n    name: ${JSON.stringify(name)}`;
   });
-  const head = ["---", "title: Flags chosen from the survey", "studies:"];
-  return [
-    ...head,
-    ...entries,
-    "# For a series that is there: copy the lines from the first - to the last below its “studies:”.",
-    "closing: Which of their colours would you change, and to what?",
-    "---",
-    "",
-  ].join("\n");
+  const { title, note, closing } = bar.querySelector(".chosen-series").dataset;
+  const head = ["---", `title: ${JSON.stringify(title)}`, "studies:"];
+  const end = [`# ${note}`, `closing: ${JSON.stringify(closing)}`, "---", ""];
+  return [...head, ...entries, ...end].join("\n");
 }
 
 function offer(link, text) {
@@ -117,7 +113,7 @@ function showChosen() {
   const chosen = rows.filter(({ box }) => box.checked);
   const keys = chosen.map(keyOf);
   const status = bar.querySelector("[role=status]");
-  const said = chosen.length === 1 ? status.dataset.one : status.dataset.many;
+  const said = status.dataset[categories.select(chosen.length)] ?? status.dataset.other;
   status.textContent = chosen.length === 0 ? "" : said.replace("#", numbers.format(chosen.length));
   bar.hidden = chosen.length === 0 && !only;
   const link = bar.querySelector(".chosen-only");

@@ -20,10 +20,8 @@ if (swap) {
     both.hidden = at < 0;
     said.textContent =
       at < 0
-        ? plates.length > 2
-          ? "All flags shown"
-          : "Both flags shown"
-        : `${plates[at].querySelector("figcaption span").textContent} shown alone`;
+        ? controls.dataset.both
+        : controls.dataset.alone.replace("{name}", plates[at].querySelector("figcaption span").textContent);
     if (isMoved) swap.scrollIntoView({ block: "nearest", behavior: "instant" });
   };
   const alternate = () => show((shown + 1) % plates.length);

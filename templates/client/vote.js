@@ -58,6 +58,9 @@ if (all) {
   let state = read();
   let at = -1;
 
+  // Sentences stand in the page, in its language, with names in braces for what is put in.
+  const fill = (text, values) => text.replace(/\{(\w+)\}/g, (_, name) => values[name]);
+  const nextWord = next.textContent;
   const keyOf = (form) => form.dataset.question;
   const sidesOf = (form) => [...form.querySelectorAll(".vote-sides > [data-side]")];
   const nameOf = (form, side) =>
@@ -108,7 +111,7 @@ if (all) {
     for (const side of sidesOf(form)) {
       const { dataset } = side;
       const name = nameOf(form, dataset.side);
-      const said = dataset.side === "original" ? name : `${name}, an unofficial study`;
+      const said = dataset.side === "original" ? name : fill(all.dataset.unofficial, { name });
       side.querySelector(".vote-said").textContent = vote ? said : "";
       side.classList.toggle("vote-mine", vote?.side === dataset.side);
     }
@@ -129,12 +132,16 @@ if (all) {
     const votes = listVotes();
     const made = { id: state.id, series, votes };
     const line = globalThis.formatBallotLine(made);
-    ballot.querySelector(".vote-chosen").replaceChildren(
+    const chosen = ballot.querySelector(".vote-chosen");
+    chosen.replaceChildren(
       ...questions.map((form) => {
         const item = document.createElement("li");
         const vote = state.votes[keyOf(form)];
-        const name = vote ? nameOf(form, vote.side) : "not answered";
-        item.append(`${form.querySelector("h2").textContent}: ${name}${vote?.why ? `, “${vote.why}”` : ""}`);
+        const { unanswered, answer, answerWhy } = chosen.dataset;
+        const choice = vote && nameOf(form, vote.side);
+        const flag = form.querySelector("h2").textContent;
+        const said = !vote ? unanswered : vote.why ? answerWhy : answer;
+        item.append(fill(said, { flag, choice, why: vote?.why }));
         return item;
       }),
     );
@@ -162,7 +169,7 @@ if (all) {
     back.disabled = at === 0;
     next.hidden = isEnd;
     all.querySelector(".vote-how").hidden = at > 0;
-    next.textContent = at === questions.length - 1 ? "Your ballot" : "Next";
+    next.textContent = at === questions.length - 1 ? ballot.querySelector("h2").textContent : nextWord;
     const address = isEnd ? "#ballot" : `#${questions[at].id}`;
     if (isMoved) {
       history.replaceState(null, "", address);
@@ -182,7 +189,7 @@ if (all) {
       form.querySelector(".vote-missing").textContent = "";
     }
     const same = all.querySelector(".vote-same");
-    same.querySelector("a").href = `?ballot=${state.seed}`;
+    same.querySelector(".vote-shared").href = `?ballot=${state.seed}`;
     same.hidden = false;
   }
 
@@ -196,7 +203,7 @@ if (all) {
       event.preventDefault();
       const chosen = form.querySelector("input[type=radio]:checked");
       const missing = form.querySelector(".vote-missing");
-      missing.textContent = chosen ? "" : "Choose a flag first, or neither.";
+      missing.textContent = chosen ? "" : all.dataset.missing;
       if (!chosen || state.votes[keyOf(form)]) return;
       const why = form.elements.why.value.replace(/\s+/g, " ").trim();
       state.votes[keyOf(form)] = { side: chosen.value, why };
@@ -214,7 +221,7 @@ if (all) {
       () => true,
       () => false,
     );
-    said.textContent = done ? "Copied." : "The browser did not allow it; mark the line and copy it.";
+    said.textContent = done ? said.dataset.copied : said.dataset.refused;
   });
   ballot.querySelector(".vote-anew").addEventListener("click", () => {
     state = begin();

@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import type { DetailView } from "../../src/views/edge/edgecrop.ts";
 import type { EdgeRow, Reading } from "../../src/views/edge/edgerow.ts";
 import type { Details } from "../../src/views/study/edgedetail.ts";
+import { useSay } from "../parts/words.tsx";
 
 /** The figure that `::figure{edge="…"}` puts into prose. `id` is its anchor. */
 export function EdgeFigure({
@@ -16,21 +17,23 @@ export function EdgeFigure({
   details: Details;
   id: string;
 }): JSX.Element {
+  const say = useSay();
   const names = edge.called ?? edge.names;
   return (
     <figure class="edge-figure" id={id}>
       <div class="edge-figure-pair">
         {edge.before && (
-          <Meeting label="Original" reading={edge.before} detail={details?.[0]} id={`${id}-0`} />
+          <Meeting label={say("plate.original")} reading={edge.before} detail={details?.[0]} id={`${id}-0`} />
         )}
-        <Meeting label="Redesign" reading={edge.after} detail={details?.[1]} id={`${id}-1`} />
+        <Meeting label={say("plate.redesign")} reading={edge.after} detail={details?.[1]} id={`${id}-1`} />
       </div>
       <figcaption>
         <strong>
-          <a href={`#${id}`}>Edge</a>.
+          <a href={`#${id}`}>{say("edgefigure.edge")}</a>.
         </strong>{" "}
         {edge.address ? <a href={edge.address}>{names}</a> : names}
-        {edge.renamed && `, which becomes ${edge.renamed}`}: {edge.outcome}, over {edge.extent}.
+        {edge.renamed && say("edgefigure.becomes", { is: edge.renamed })}
+        {say("edgefigure.outcome", { outcome: edge.outcome, extent: edge.extent })}
       </figcaption>
     </figure>
   );
@@ -47,6 +50,7 @@ function Meeting({
   detail: DetailView | undefined;
   id: string;
 }): JSX.Element {
+  const say = useSay();
   return (
     <div class="meeting">
       <svg
@@ -57,7 +61,7 @@ function Meeting({
         aria-labelledby={`${id}-title ${id}-desc`}
       >
         <title id={`${id}-title`}>{`${label}: ${reading.names}`}</title>
-        <desc id={`${id}-desc`}>{`Side by side; contrast ${sayContrast(reading)}.`}</desc>
+        <desc id={`${id}-desc`}>{say("edgefigure.sideBySide", { contrast: sayContrast(reading) })}</desc>
         {detail ? (
           <image href={detail.src} width={detail.width} height={detail.height} preserveAspectRatio="none" />
         ) : (

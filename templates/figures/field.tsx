@@ -3,6 +3,7 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { FieldDot, FieldView } from "../../src/views/survey/surveyfield.ts";
+import { useSay } from "../parts/words.tsx";
 
 /** The figure with its caption. `id` is its anchor, `after` the one of what follows it. */
 export function FieldFigure({
@@ -14,21 +15,21 @@ export function FieldFigure({
   id: string;
   after: string;
 }): JSX.Element {
+  const say = useSay();
   return (
     <figure class="field-figure" id={id}>
       <figcaption>
         <strong>
-          <a href={`#${id}`}>The whole field</a>.
+          <a href={`#${id}`}>{say("field.title")}</a>.
         </strong>{" "}
-        Every flag at its clarity today; underlined where a study is about it.{" "}
-        {field.without && `${field.without} `}{" "}
+        {say("field.about")} {field.without && `${field.without} `}{" "}
         <a class="past" href={`#${after}`}>
-          Go past the picture
+          {say("field.past")}
         </a>
       </figcaption>
       <div class={field.isSmall ? "axis axis-small" : "axis"}>
         <div class="field-place" aria-hidden="true">
-          <Shown dot={field.least} lead="Least clear: " />
+          <Shown dot={field.least} id="field.least" />
         </div>
         <ol class="field-rows">
           {field.rows.map((row) => (
@@ -64,26 +65,30 @@ function Dot({ dot, isShown }: { dot: FieldDot; isShown: boolean }): JSX.Element
 }
 
 /** The flag at a size to look at, with its name and what is weakest in it. */
-function Shown({ dot, lead = "" }: { dot: FieldDot; lead?: string }): JSX.Element {
+function Shown({
+  dot: { src, fit, width, height, name, clarity, weakest },
+  id = "field.flag",
+}: {
+  dot: FieldDot;
+  id?: "field.flag" | "field.least";
+}): JSX.Element {
+  const say = useSay();
   return (
     <>
       <span class="mat">
         <img
-          class={`flag flag-${dot.fit}`}
-          src={dot.src}
+          class={`flag flag-${fit}`}
+          src={src}
           alt=""
-          width={dot.width}
-          height={dot.height}
+          width={width}
+          height={height}
           loading="lazy"
           decoding="async"
         />
       </span>
       <span class="peek-words">
-        <span class="peek-name">
-          {lead}
-          {dot.name}, clarity {dot.clarity}
-        </span>
-        {dot.weakest && <span class="renamed">{dot.weakest}</span>}
+        <span class="peek-name">{say(id, { name, clarity })}</span>
+        {weakest && <span class="renamed">{weakest}</span>}
       </span>
     </>
   );

@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import type { CardSearch } from "../../src/views/front/card.ts";
 import type { GainRow, GainView } from "../../src/views/front/gainchart.ts";
 import { Move } from "../parts/move.tsx";
+import { useSay } from "../parts/words.tsx";
 
 /** The chart with its caption. `id` is its anchor; `eager` where it is to be printed as it is. */
 export function GainFigure({
@@ -16,14 +17,15 @@ export function GainFigure({
   id: string;
   eager?: boolean;
 }): JSX.Element {
+  const say = useSay();
   return (
     <figure class="gain" id={id}>
       <figcaption>
         <strong>
           <a href={`#${id}`}>{gain.title}</a>.
         </strong>{" "}
-        {gain.rows.length > 1 && "Most gained first. "}A ring for the original, a dot for the redesign; a
-        broken line where clarity falls.
+        {gain.rows.length > 1 && `${say("gain.order")} `}
+        {say("gain.key")}
       </figcaption>
       <div class="gain-scale">
         <p class="gain-ticks" aria-hidden="true">

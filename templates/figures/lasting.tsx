@@ -3,6 +3,7 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { LastingStep, LastingView } from "../../src/words/fromafar.ts";
+import { useSay } from "../parts/words.tsx";
 
 /** The figure with its caption. `id` is its anchor. */
 export function LastingFigure({
@@ -14,6 +15,7 @@ export function LastingFigure({
   id: string;
   method: string;
 }): JSX.Element {
+  const say = useSay();
   const { floor, width, lasts } = lasting;
   return (
     <figure class="lasting" id={id}>
@@ -48,8 +50,7 @@ export function LastingFigure({
         <strong>
           <a href={`#${id}`}>{lasting.title}</a>.
         </strong>{" "}
-        Clarity of what has to be seen from so many flag heights away: a ring for the original, a dot for the
-        redesign. {lasting.caption} <a href={method}>A model of sight</a>
+        {say("lasting.caption")} {lasting.caption} <a href={method}>{say("lasting.model")}</a>
       </figcaption>
     </figure>
   );

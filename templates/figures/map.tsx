@@ -3,6 +3,7 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { EdgeMapPanel, EdgeMapView } from "../../src/views/study/edgemap.ts";
+import { useSay } from "../parts/words.tsx";
 
 const grades = ["strong", "clear", "soft", "weak", "merged"] as const;
 
@@ -21,6 +22,7 @@ export function EdgeMapFigure({
   isAgain?: boolean;
   more?: JSX.Element;
 }): JSX.Element {
+  const say = useSay();
   const drawn = new Set(map.panels.flatMap(({ lines }) => lines.map(({ grade }) => grade)));
   return (
     <figure class="edge-map" id={id}>
@@ -40,8 +42,8 @@ export function EdgeMapFigure({
         <strong>
           <a href={`#${id}`}>{map.title}</a>.
         </strong>{" "}
-        Where two colours meet, as traced from the viewing distance. Solid lines are clear or strong, broken
-        lines are not.{map.focus && " The band lies around what has to be seen."}
+        {say("map.caption")}
+        {map.focus && ` ${say("map.bandNote")}`}
         <ul class="map-key">
           {grades
             .filter((grade) => drawn.has(grade))
@@ -50,7 +52,7 @@ export function EdgeMapFigure({
                 <svg viewBox="0 0 64 12" width="64" height="12" aria-hidden="true" focusable="false">
                   <path class={`map-line key-line ${grade}`} d="M2 6H62" fill="none" />
                 </svg>{" "}
-                {grade}
+                {map.gradeNames[grade]}
               </li>
             ))}
           {map.focus && (

@@ -4,6 +4,7 @@
 import type { JSX } from "preact";
 import type { CellView, MatrixView } from "../../src/views/study/matrixview.ts";
 import { SwatchChip } from "../parts/swatch.tsx";
+import { useSay } from "../parts/words.tsx";
 
 /** The figure with its caption. `isAgain`: shown on another page than its own, to whose cells it refers. */
 export function MatrixFigure({
@@ -15,6 +16,7 @@ export function MatrixFigure({
   id: string;
   isAgain?: boolean;
 }): JSX.Element {
+  const say = useSay();
   return (
     <figure class={matrix.isFew ? "matrix matrix-few" : "matrix"} id={id}>
       <div class="matrix-box">
@@ -22,7 +24,7 @@ export function MatrixFigure({
           <thead>
             <tr>
               <th scope="col">
-                <span class="unseen">Colour changed</span>
+                <span class="unseen">{say("options.changed")}</span>
               </th>
               {matrix.columns.map((column) => (
                 <th key={column.hex ?? ""} scope="col">
@@ -40,13 +42,13 @@ export function MatrixFigure({
               <tr key={row.id}>
                 <th scope="row">
                   <SwatchChip hex={row.hex} /> <span class="matrix-name">{row.name}</span>{" "}
-                  <span class="matrix-becomes">becomes</span>
+                  <span class="matrix-becomes">{say("colours.becomes")}</span>
                 </th>
                 {row.cells.map((cell, index) =>
                   cell === null ? (
                     <td key={index} class="no-cell">
                       <span aria-hidden="true">–</span>
-                      <span class="unseen">not tried</span>
+                      <span class="unseen">{say("matrix.notTried")}</span>
                     </td>
                   ) : (
                     <Cell
@@ -85,6 +87,7 @@ function Cell({
   matrix: MatrixView;
   isAgain: boolean;
 }): JSX.Element {
+  const say = useSay();
   return (
     <td id={isAgain ? undefined : cell.id} class={cell.isOwn ? "own" : undefined}>
       <a href={`${page}#${cell.id}`}>
@@ -97,10 +100,10 @@ function Cell({
           {column?.code && <code>{column.code}</code>}
         </span>
       </a>
-      {cell.isOwn && <span class="own-word">this study</span>}
+      {cell.isOwn && <span class="own-word">{say("matrix.own")}</span>}
       {cell.notes.map((number) => (
         <a key={number} class="note-mark" href={`${page}#tried-${number}`}>
-          note {number}
+          {say("matrix.note", { number })}
         </a>
       ))}
     </td>
@@ -108,11 +111,12 @@ function Cell({
 }
 
 function Clarity({ cell: { clarity, isBest, merges, unranked } }: { cell: CellView }): JSX.Element {
+  const say = useSay();
   if (unranked !== undefined)
     return (
       <>
         <span class="merges">
-          {clarity} <span aria-hidden="true">merges</span>
+          {clarity} <span aria-hidden="true">{say("matrix.merges")}</span>
         </span>
         <span class="unseen">, {unranked}</span>
       </>
@@ -120,14 +124,14 @@ function Clarity({ cell: { clarity, isBest, merges, unranked } }: { cell: CellVi
   if (merges)
     return (
       <span class="merges ranked">
-        {clarity} <span>merges</span>
+        {clarity} <span>{say("matrix.merges")}</span>
       </span>
     );
   if (!isBest) return <span>{clarity}</span>;
   return (
     <>
       <strong>{clarity}</strong>
-      <span class="unseen">, clearest of the row</span>
+      <span class="unseen">, {say("matrix.clearest")}</span>
     </>
   );
 }

@@ -6,6 +6,7 @@ import type { RulerRow, RulerView } from "../../src/views/study/contrastruler.ts
 import type { LadderView } from "../../src/views/study/reflectanceladder.ts";
 import { Move } from "../parts/move.tsx";
 import { MeetingChip } from "../parts/swatch.tsx";
+import { useSay } from "../parts/words.tsx";
 import { Ladder } from "./ladder.tsx";
 
 /** The figure with its caption. `id` is its anchor. */
@@ -18,6 +19,7 @@ export function RulerFigure({
   ladder: LadderView | undefined;
   id: string;
 }): JSX.Element {
+  const say = useSay();
   const { notes } = ruler;
   return (
     <figure class="ruler" id={id}>
@@ -39,15 +41,13 @@ export function RulerFigure({
         <strong>
           <a href={`#${id}`}>{ruler.title}</a>.
         </strong>{" "}
-        The contrast of two colours that meet: a ring for the original, a dot for the redesign; thick for a
-        long edge{notes.falls && ", broken where contrast falls"}
-        {notes.merged && ", a cross where two colours become one"}.
-        {notes.outline && " The outline is that of what has to be seen, which counts twice."}
-        {notes.near && " Near the line: on other cloth the grade would be another."}
-        {notes.hue &&
-          " By hue alone: the two differ in hue and hardly in lightness, so they fade in dusk and in grey."}
-        {ladder &&
-          " Beside it, how much light the cloth of each colour gives back: two at one height are hard to tell apart."}
+        {say("ruler.caption")}
+        {notes.falls && ` ${say("ruler.fallsNote")}`}
+        {notes.merged && ` ${say("ruler.mergedNote")}`}
+        {notes.outline && ` ${say("ruler.outlineNote")}`}
+        {notes.near && ` ${say("ruler.nearNote")}`}
+        {notes.hue && ` ${say("ruler.hueNote")}`}
+        {ladder && ` ${say("ruler.ladderNote")}`}
       </figcaption>
     </figure>
   );
@@ -69,22 +69,23 @@ export function RulerOfOne({ ruler }: { ruler: RulerView }): JSX.Element {
 export function RulerTable({
   ruler,
   rows,
-  heading = "Edge",
+  heading,
 }: {
   ruler: RulerView;
   rows: readonly RulerRow[];
   heading?: string;
 }): JSX.Element {
+  const say = useSay();
   return (
     <table class="ruler-rows">
       <thead>
         <tr>
-          <th scope="col">{heading}</th>
+          <th scope="col">{heading ?? say("ruler.edge")}</th>
           <th scope="col" class="ruler-contrast">
-            <span class="unseen">Contrast, original to redesign</span>
+            <span class="unseen">{say("ruler.contrast")}</span>
             <Axis ruler={ruler} />
           </th>
-          <th scope="col">Outcome</th>
+          <th scope="col">{say("ruler.outcome")}</th>
         </tr>
       </thead>
       <tbody>
@@ -98,13 +99,14 @@ export function RulerTable({
 
 /** Rows to be filled in by hand: the axis and its steps, and no mark. */
 export function BlankRuler({ ruler }: { ruler: RulerView }): JSX.Element {
+  const say = useSay();
   return (
     <table class="ruler-rows">
       <thead>
         <tr>
-          <th scope="col">Edge</th>
+          <th scope="col">{say("ruler.edge")}</th>
           <th scope="col" class="ruler-contrast">
-            <span class="unseen">Your guess</span>
+            <span class="unseen">{say("ruler.guess")}</span>
             <Axis ruler={ruler} />
           </th>
         </tr>

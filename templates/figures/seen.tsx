@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import type { StudyPage } from "../../src/views/study/studypage.ts";
 import { Move } from "../parts/move.tsx";
 import { DrawnMat } from "../parts/plate.tsx";
+import { useSay } from "../parts/words.tsx";
 
 /** The figure with its caption. `id` is its anchor; `labels`, if any, stand under the flags of each pair. */
 export function SeenFigure({
@@ -16,6 +17,7 @@ export function SeenFigure({
   id: string;
   labels?: readonly string[];
 }): JSX.Element {
+  const say = useSay();
   return (
     <figure class="seen-figure" id={id}>
       <div class="seen-grid">
@@ -42,11 +44,9 @@ export function SeenFigure({
       </div>
       <figcaption>
         <strong>
-          <a href={`#${id}`}>Seen otherwise</a>.
+          <a href={`#${id}`}>{say("seen.title")}</a>.
         </strong>{" "}
-        The original first, then the redesign: approximations of what readers with a colour-vision deficiency,
-        and grey print, make of both flags. They are no test of anyone’s sight. Greys differ by a colour
-        difference, ΔE00: the more, the easier to tell apart.
+        {say("seen.caption")}
       </figcaption>
     </figure>
   );

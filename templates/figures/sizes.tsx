@@ -3,9 +3,11 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { SizeRow } from "../../src/views/study/truesize.ts";
+import { useSay } from "../parts/words.tsx";
 
 /** The figure with its caption. `id` is its anchor. */
 export function SizesFigure({ rows, id }: { rows: readonly [SizeRow, SizeRow]; id: string }): JSX.Element {
+  const say = useSay();
   return (
     <figure class="sizes" id={id}>
       <div class="size-rows">
@@ -33,10 +35,9 @@ export function SizesFigure({ rows, id }: { rows: readonly [SizeRow, SizeRow]; i
       </div>
       <figcaption>
         <strong>
-          <a href={`#${id}`}>At arm’s length</a>.
+          <a href={`#${id}`}>{say("sizes.title")}</a>.
         </strong>{" "}
-        Seen from 60 cm, each is as large as the flag from the distance under it, on a screen or on paper with
-        96 pixels to the inch.
+        {say("sizes.caption")}
       </figcaption>
     </figure>
   );

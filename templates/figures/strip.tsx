@@ -4,9 +4,11 @@
 import type { JSX } from "preact";
 import type { StripView } from "../../src/views/study/distancestrip.ts";
 import { DrawnMat } from "../parts/plate.tsx";
+import { Message, useSay } from "../parts/words.tsx";
 
 /** The figure with its caption. `id` is its anchor. */
 export function StripFigure({ strip, id }: { strip: StripView; id: string }): JSX.Element {
+  const say = useSay();
   // Beside captions of others the pictures stay in step.
   const isUnderEach = strip.steps.some(({ clarity }) => clarity !== undefined);
   return (
@@ -15,7 +17,11 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
         {strip.steps.map((step, at) => (
           <li key={step.distance}>
             <p class="strip-distance">
-              From <span class="number">{step.distance}</span> flag heights
+              <Message
+                id="strip.from"
+                values={{ distance: step.distance }}
+                tags={{ number: (text) => <span class="number">{text}</span> }}
+              />
             </p>
             <div>
               <div class="small-pair">
@@ -24,10 +30,10 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
                     <DrawnMat plate={plate} id={`${id}-${at}-${index}`} />
                     {step.clarity && (
                       <p class="strip-clarity">
-                        <span class="unseen">{index === 0 ? "Original: " : "Redesign: "}</span>
-                        what has to be seen:{" "}
+                        <span class="unseen">{say(index === 0 ? "plate.original" : "plate.redesign")}: </span>
+                        {say("strip.focus")}{" "}
                         <span class="strip-number">
-                          clarity <span class="number">{step.clarity[index]}</span>
+                          {say("strip.clarity")} <span class="number">{step.clarity[index]}</span>
                         </span>
                       </p>
                     )}
@@ -44,8 +50,7 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
         <strong>
           <a href={`#${id}`}>{strip.title}</a>.
         </strong>{" "}
-        The original first, then the redesign, as a sharp eye has them from there, enlarged to one size: no
-        wind, no haze, no glare. {strip.says.join(" ")}
+        {say("strip.caption")} {strip.says.join(" ")}
       </figcaption>
     </figure>
   );

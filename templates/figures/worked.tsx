@@ -7,6 +7,7 @@ import type { Plate } from "../../src/views/plate.ts";
 import { Move } from "../parts/move.tsx";
 import { Mat } from "../parts/plate.tsx";
 import { DetailChip, SwatchChip } from "../parts/swatch.tsx";
+import { Message, useSay } from "../parts/words.tsx";
 import { MapPanel } from "./map.tsx";
 import { Track } from "./track.tsx";
 
@@ -20,6 +21,7 @@ const steps = [30, 45, 60];
 
 /** The label map, and the lines traced on it. */
 export function TracedFigure({ worked: { labels, map } }: Worked): JSX.Element {
+  const say = useSay();
   return (
     <figure class="worked">
       <div class="pair">
@@ -28,16 +30,14 @@ export function TracedFigure({ worked: { labels, map } }: Worked): JSX.Element {
           <MapPanel map={map} panel={map.panels[0]} id="traced" shapes />
         </div>
       </div>
-      <figcaption>
-        Each colour by its number, shown as a grey; and the lines where two meet, broken where the edge is not
-        clear.
-      </figcaption>
+      <figcaption>{say("method.traced")}</figcaption>
     </figure>
   );
 }
 
 /** What has to be seen of it. */
 export function MarkedFigure({ worked: { map } }: Worked): JSX.Element | null {
+  const say = useSay();
   const [panel] = map.panels;
   const lines = panel.lines.filter(({ isFocus }) => isFocus);
   if (map.focus === undefined || lines.length === 0) return null;
@@ -46,24 +46,27 @@ export function MarkedFigure({ worked: { map } }: Worked): JSX.Element | null {
       <div class="mat">
         <MapPanel map={map} panel={{ ...panel, lines }} id="marked" shapes={false} />
       </div>
-      <figcaption>The band lies along {map.focus}.</figcaption>
+      <figcaption>{say("method.marked", { focus: map.focus })}</figcaption>
     </figure>
   );
 }
 
 /** From three distances. */
 export function AfarFigure({ worked: { afar } }: Worked): JSX.Element | null {
+  const say = useSay();
   if (afar.length === 0) return null;
   return (
     <figure class="worked">
       <Row plates={afar}>
         {({ label, clarity }) => (
-          <>
-            From {label} flag heights: <span class="number">{clarity}</span>
-          </>
+          <Message
+            id="method.afarFigure"
+            values={{ distance: label, clarity }}
+            tags={{ number: (text) => <span class="number">{text}</span> }}
+          />
         )}
       </Row>
-      <figcaption>Enlarged, with the clarity of what has to be seen.</figcaption>
+      <figcaption>{say("method.afarNote")}</figcaption>
     </figure>
   );
 }
@@ -73,9 +76,10 @@ export function ClothFigure({
   worked: { cloth, name },
   limits,
 }: Worked & { limits: readonly number[] }): JSX.Element {
+  const say = useSay();
   return (
     <table class="tracks">
-      <caption>{name}: luminance, and reflectance in percent</caption>
+      <caption>{say("method.cloth", { name })}</caption>
       <tbody>
         {cloth.map((row) => (
           <tr key={row.hex}>
@@ -96,6 +100,7 @@ export function ClothFigure({
 
 /** Clarity as the filled part of an area. */
 export function SumFigure({ worked: { sum, name } }: Worked): JSX.Element {
+  const say = useSay();
   return (
     <figure class="worked">
       <svg
@@ -106,7 +111,7 @@ export function SumFigure({ worked: { sum, name } }: Worked): JSX.Element {
         role="img"
         aria-labelledby="sum-title sum-desc"
       >
-        <title id="sum-title">{`Clarity of ${name} as a sum: ${sum.clarity}`}</title>
+        <title id="sum-title">{say("method.sumTitle", { name, clarity: sum.clarity })}</title>
         <desc id="sum-desc">{sum.description}</desc>
         {sum.bars.map((bar) => (
           <g key={bar.place}>
@@ -129,13 +134,11 @@ export function SumFigure({ worked: { sum, name } }: Worked): JSX.Element {
       <ol class="sum-list">
         {sum.bars.map((bar) => (
           <li key={bar.place}>
-            {bar.names}: <span class="number">{bar.counts}</span>
+            <Named name={bar.names} value={bar.counts} />
           </li>
         ))}
       </ol>
-      <figcaption>
-        An area for each edge, as wide as its weight and filled as far as it counts: {sum.clarity} in all.
-      </figcaption>
+      <figcaption>{say("method.sumNote", sum)}</figcaption>
     </figure>
   );
 }
@@ -145,7 +148,11 @@ export function OutcomeFigure({ worked: { edges, address, name } }: Worked): JSX
   return (
     <table class="tracks">
       <caption>
-        <a href={address}>The change to {name}</a>: ring before, dot after
+        <Message
+          id="method.changeTo"
+          values={{ name }}
+          tags={{ a: (text) => <a href={address}>{text}</a> }}
+        />
       </caption>
       <tbody>
         {edges.map((edge) => (
@@ -176,16 +183,11 @@ export function OutcomeFigure({ worked: { edges, address, name } }: Worked): JSX
 
 /** The original as four kinds of vision have it. */
 export function VisionFigure({ worked: { seen } }: Worked): JSX.Element {
+  const say = useSay();
   return (
     <figure class="worked">
-      <Row plates={seen}>
-        {({ label, value }) => (
-          <>
-            {label}: <span class="number">{value}</span>
-          </>
-        )}
-      </Row>
-      <figcaption>The clarity of the whole flag.</figcaption>
+      <Row plates={seen}>{({ label, value }) => <Named name={label} value={value} />}</Row>
+      <figcaption>{say("method.visionNote")}</figcaption>
     </figure>
   );
 }
@@ -216,7 +218,11 @@ export function SaidFigure({ worked: { said, address, name } }: Worked): JSX.Ele
     <figure class="worked">
       <p class="worked-said">{said}</p>
       <figcaption>
-        What the page of <a href={address}>{name}</a> says.
+        <Message
+          id="method.saidNote"
+          values={{ name }}
+          tags={{ a: (text) => <a href={address}>{text}</a> }}
+        />
       </figcaption>
     </figure>
   );
@@ -224,6 +230,7 @@ export function SaidFigure({ worked: { said, address, name } }: Worked): JSX.Ele
 
 /** The best change of each of its colours. */
 export function OptionFigure({ worked: { options } }: Worked): JSX.Element | null {
+  const say = useSay();
   if (options.length === 0) return null;
   return (
     <figure class="worked">
@@ -234,33 +241,47 @@ export function OptionFigure({ worked: { options } }: Worked): JSX.Element | nul
               <image href={option.src} width={option.width} height={option.height} />
             </svg>
             <p>
-              <a href={option.address}>
-                <Move before={option.names[0]} after={option.names[1]} />
-              </a>
-              : <span class="number">{option.clarity}</span>
+              <Message
+                id="method.figureOfChange"
+                values={{ value: option.clarity }}
+                tags={{
+                  change: () => (
+                    <a href={option.address}>
+                      <Move before={option.names[0]} after={option.names[1]} />
+                    </a>
+                  ),
+                  number: (text) => <span class="number">{text}</span>,
+                }}
+              />
             </p>
           </li>
         ))}
       </ul>
-      <figcaption>The best change of each colour, with the clarity that it brings.</figcaption>
+      <figcaption>{say("method.optionNote")}</figcaption>
     </figure>
   );
 }
 
 /** Where it stands in the survey. */
 export function PlacedFigure({ worked: { placed, name } }: Worked): JSX.Element | null {
+  const say = useSay();
   if (placed.length === 0) return null;
   return (
     <figure class="worked">
-      <Row plates={placed}>
-        {({ label, clarity }) => (
-          <>
-            {label}: <span class="number">{clarity}</span>
-          </>
-        )}
-      </Row>
-      <figcaption>{name} in the survey, with its neighbours there and their clarity.</figcaption>
+      <Row plates={placed}>{({ label, clarity }) => <Named name={label} value={clarity} />}</Row>
+      <figcaption>{say("method.placedNote", { name })}</figcaption>
     </figure>
+  );
+}
+
+/** A figure behind what it is of. */
+function Named({ name, value }: { name: string; value: string }): JSX.Element {
+  return (
+    <Message
+      id="method.figure"
+      values={{ name, value }}
+      tags={{ number: (text) => <span class="number">{text}</span> }}
+    />
   );
 }
 

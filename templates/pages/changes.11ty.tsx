@@ -7,6 +7,7 @@ import type { ChangesPage } from "../../src/views/study/changespage.ts";
 import { Document } from "../parts/document.tsx";
 import { Options } from "../parts/options.tsx";
 import { Said } from "../parts/said.tsx";
+import { Message, pageOf } from "../parts/words.tsx";
 
 export const data = {
   pagination: { data: "site.changes", size: 1, alias: "changes" },
@@ -14,7 +15,9 @@ export const data = {
 };
 
 /** Renders the page with the other changes of one study. */
-export function render({ changes }: { site: SiteView; changes: ChangesPage }): JSX.Element {
+export const render = pageOf(Changes);
+
+function Changes({ changes }: { site: SiteView; changes: ChangesPage }): JSX.Element {
   return (
     <Document frame={changes.frame} layout="changes">
       <article>
@@ -22,7 +25,12 @@ export function render({ changes }: { site: SiteView; changes: ChangesPage }): J
           {changes.flag && <p class="flag-name">{changes.flag}</p>}
           <h1>{changes.title}</h1>
           <p class="byline">
-            beside <a href={changes.study.address}>{changes.study.title}</a> · {changes.status.word}
+            <Message
+              id="options.beside"
+              values={{ title: changes.study.title }}
+              tags={{ study: (title) => <a href={changes.study.address}>{title}</a> }}
+            />{" "}
+            · {changes.status.word}
           </p>
           <p class="lede">{changes.options.first}</p>
           <p class="measured">{changes.options.standing}</p>

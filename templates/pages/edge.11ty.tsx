@@ -8,6 +8,7 @@ import { Document } from "../parts/document.tsx";
 import { Elsewhere, Meeting, Seen, Siblings } from "../parts/edgepage.tsx";
 import { Refer, StampNote } from "../parts/refer.tsx";
 import { Said } from "../parts/said.tsx";
+import { Message, pageOf, useSay } from "../parts/words.tsx";
 
 export const data = {
   pagination: { data: "site.edges", size: 1, alias: "edge" },
@@ -15,18 +16,25 @@ export const data = {
 };
 
 /** Renders the page of one edge. */
-export function render({ edge }: { site: SiteView; edge: EdgePage }): JSX.Element {
+export const render = pageOf(Edge);
+
+function Edge({ edge }: { site: SiteView; edge: EdgePage }): JSX.Element {
+  const say = useSay();
   return (
     <Document frame={edge.frame} layout="edge" scripts={[edge.frame.links.studyScript]}>
       <article>
         <StampNote stamp={edge.refer.stamp} />
         <header class="opening">
           <p class="flag-name">
-            An edge of <a href={edge.study.address}>{edge.study.title}</a> · {edge.status.word}
+            <Message
+              id="edgepage.of"
+              values={{ title: edge.study.title }}
+              tags={{ study: (title) => <a href={edge.study.address}>{title}</a> }}
+            />{" "}
+            · {edge.status.word}
           </p>
           <h1>
-            {edge.title}
-            {edge.renamed && ` becomes ${edge.renamed}`}
+            {edge.renamed ? say("edgepage.becomes", { was: edge.title, is: edge.renamed }) : edge.title}
           </h1>
         </header>
         <Siblings edge={edge} />

@@ -8,13 +8,18 @@ import { GainFigure } from "../figures/gain.tsx";
 import { Document } from "../parts/document.tsx";
 import { Entry, Lead } from "../parts/entry.tsx";
 import { FinderForm } from "../parts/finder.tsx";
+import { LinkList } from "../parts/linked.tsx";
 import { Nominate } from "../parts/refer.tsx";
 import { SeriesList } from "../parts/series.tsx";
+import { Message, pageOf, useSay } from "../parts/words.tsx";
 
 export const data = { permalink: "index.html" };
 
 /** Renders the front page. */
-export function render({ site: { front } }: { site: SiteView }): JSX.Element {
+export const render = pageOf(Front);
+
+function Front({ site: { front } }: { site: SiteView }): JSX.Element {
+  const say = useSay();
   return (
     <Document
       frame={front.frame}
@@ -30,8 +35,10 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
       </header>
       {front.lead === undefined ? (
         <p class="empty">
-          Nothing is published here yet. The first study will stand on this page; until then,{" "}
-          <a href={front.frame.links.method}>the method</a> tells how it will be measured.
+          <Message
+            id="front.empty"
+            tags={{ method: (text) => <a href={front.frame.links.method}>{text}</a> }}
+          />
         </p>
       ) : (
         <>
@@ -39,7 +46,7 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
           <SeriesList series={front.series} />
           {front.cards.length > 0 && (
             <section class="earlier" aria-labelledby="earlier">
-              <h2 id="earlier">Earlier studies</h2>
+              <h2 id="earlier">{say("front.earlier")}</h2>
               <div class="catalogue">
                 {front.cards.map((card) => (
                   <Entry key={card.address} card={card} eager={false} level="h3" />
@@ -61,10 +68,11 @@ export function render({ site: { front } }: { site: SiteView }): JSX.Element {
 }
 
 function AllStudies({ front }: { front: FrontPage }): JSX.Element {
-  const { count, finder, gain, edgeless, edgelessMore, shelves } = front;
+  const say = useSay();
+  const { count, finder, gain, edgeless, shelves } = front;
   return (
     <section class="all-studies" aria-labelledby="all-studies">
-      <h2 id="all-studies">All studies</h2>
+      <h2 id="all-studies">{say("frame.allStudies")}</h2>
       {shelves.length > 0 && (
         <ul class="shelves">
           {shelves.map(({ text, address }) => (
@@ -80,22 +88,7 @@ function AllStudies({ front }: { front: FrontPage }): JSX.Element {
       {gain && <GainFigure gain={gain} id="gain" />}
       {edgeless.length > 0 && (
         <p class="measured">
-          Without an edge to measure:{" "}
-          {edgeless.map(({ title, address }, index) => (
-            <>
-              {index > 0 && ", "}
-              <a key={address} href={address}>
-                {title}
-              </a>
-            </>
-          ))}
-          {edgelessMore && (
-            <>
-              {" "}
-              and <a href={edgelessMore.address}>{edgelessMore.text}</a>
-            </>
-          )}
-          .
+          <Message id="front.edgeless" tags={{ list: () => <LinkList pieces={edgeless} /> }} />
         </p>
       )}
     </section>

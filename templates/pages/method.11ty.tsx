@@ -2,6 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
+import type { MethodPage } from "../../src/views/method/method.ts";
 import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 import { CautionStep, LikenessStep, OptionsStep, SurveyStep, VisionStep } from "../parts/gathering.tsx";
@@ -10,36 +11,47 @@ import { EdgeStep, LastingStep, ViewingStep } from "../parts/sight.tsx";
 import { headings } from "../parts/step.tsx";
 import { BesideStep, ContrastStep, LightStep } from "../parts/steps.tsx";
 import { FactsStep, NumbersStep, OutcomeStep, WordsStep } from "../parts/terms.tsx";
+import { Message, useSay } from "../parts/words.tsx";
 
 export const data = { permalink: "method/index.html" };
 
 /** Renders the method page. */
 export function render({ site: { method } }: { site: SiteView }): JSX.Element {
-  const { worked } = method;
   return (
     <Document frame={method.frame} layout="method">
+      <Method method={method} />
+    </Document>
+  );
+}
+
+function Method({ method }: { method: MethodPage }): JSX.Element {
+  const { worked } = method;
+  const say = useSay();
+  return (
+    <>
       <header class="opening">
         <div>
-          <h1>Method</h1>
+          <h1>{say("method.title")}</h1>
           <p class="lede">
-            How every number here is made
             {worked ? (
-              <>
-                , shown on one flag: <a href={worked.address}>{worked.name}</a>.
-              </>
+              <Message
+                id="method.ledeShown"
+                values={worked}
+                tags={{ a: (text) => <a href={worked.address}>{text}</a> }}
+              />
             ) : (
-              "."
+              say("method.lede")
             )}
           </p>
-          <p class="count">The small print beside each step says where its numbers come from.</p>
+          <p class="count">{say("method.count")}</p>
         </div>
         {worked && <Mat plate={worked.plate} eager />}
       </header>
-      <nav aria-label="On this page">
+      <nav aria-label={say("method.contents")}>
         <ol class="contents">
-          {Object.entries(headings).map(([id, text]) => (
+          {Object.entries(headings).map(([id, heading]) => (
             <li key={id}>
-              <a href={`#${id}`}>{text}</a>
+              <a href={`#${id}`}>{say(heading)}</a>
             </li>
           ))}
         </ol>
@@ -61,6 +73,6 @@ export function render({ site: { method } }: { site: SiteView }): JSX.Element {
         <VisionStep method={method} />
         <CautionStep />
       </div>
-    </Document>
+    </>
   );
 }

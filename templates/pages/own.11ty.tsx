@@ -6,6 +6,7 @@ import type { OwnPage } from "../../src/views/page/ownpage.ts";
 import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 import { Entry } from "../parts/entry.tsx";
+import { Message, pageOf, useSay } from "../parts/words.tsx";
 
 export const data = {
   pagination: { data: "site.pages", size: 1, alias: "own" },
@@ -13,7 +14,10 @@ export const data = {
 };
 
 /** Renders one page. */
-export function render({ own }: { site: SiteView; own: OwnPage }): JSX.Element {
+export const render = pageOf(Own);
+
+function Own({ own }: { site: SiteView; own: OwnPage }): JSX.Element {
+  const say = useSay();
   return (
     <Document frame={own.frame} layout="own">
       <article>
@@ -42,7 +46,7 @@ export function render({ own }: { site: SiteView; own: OwnPage }): JSX.Element {
             )}
           </div>
           {own.beside.length > 0 && (
-            <nav class="own-beside" aria-label="Pages beside this one">
+            <nav class="own-beside" aria-label={say("ownPage.beside")}>
               <ul>
                 {own.beside.map(({ title, address, isHere }) => (
                   <li key={address}>
@@ -69,7 +73,11 @@ export function render({ own }: { site: SiteView; own: OwnPage }): JSX.Element {
         )}
         {own.next && (
           <p class="own-next">
-            Next: <a href={own.next.address}>{own.next.title}</a>
+            <Message
+              id="ownPage.next"
+              values={{ title: own.next.title }}
+              tags={{ a: (text) => <a href={own.next?.address ?? ""}>{text}</a> }}
+            />
           </p>
         )}
       </article>

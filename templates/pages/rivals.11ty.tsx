@@ -6,7 +6,9 @@ import type { RivalsPage } from "../../src/views/flag/rivalspage.ts";
 import type { SiteView } from "../../src/views/siteview.ts";
 import { RulerFigure } from "../figures/ruler.tsx";
 import { Document } from "../parts/document.tsx";
+import { LinkList } from "../parts/linked.tsx";
 import { Rivals, RivalTable } from "../parts/rivals.tsx";
+import { Message, pageOf, useSay } from "../parts/words.tsx";
 
 export const data = {
   pagination: { data: "site.rivals", size: 1, alias: "flag" },
@@ -14,13 +16,16 @@ export const data = {
 };
 
 /** Renders the page of one flag. */
-export function render({ flag }: { site: SiteView; flag: RivalsPage }): JSX.Element {
+export const render = pageOf(Flag);
+
+function Flag({ flag }: { site: SiteView; flag: RivalsPage }): JSX.Element {
+  const say = useSay();
   return (
     <Document frame={flag.frame} layout="rivals" scripts={[flag.frame.links.swapScript]}>
       <article>
         <header class="opening">
           <p class="flag-name">
-            {flag.all === undefined ? flag.count : <a href={flag.all}>All proposals</a>}
+            {flag.all === undefined ? flag.count : <a href={flag.all}>{say("flagPage.all")}</a>}
           </p>
           <h1>{flag.title}</h1>
         </header>
@@ -28,7 +33,7 @@ export function render({ flag }: { site: SiteView; flag: RivalsPage }): JSX.Elem
         {flag.proposals.length > 0 && <RivalTable proposals={flag.proposals} />}
         {flag.nominated.length > 0 && (
           <section class="rival-named" aria-labelledby="named">
-            <h2 id="named">Named by readers</h2>
+            <h2 id="named">{say("flagPage.named")}</h2>
             <ul>
               {flag.nominated.map((said) => (
                 <li key={said}>
@@ -40,25 +45,19 @@ export function render({ flag }: { site: SiteView; flag: RivalsPage }): JSX.Elem
         )}
         {flag.pairs.length > 0 && (
           <p class="rival-pairs">
-            Two side by side:{" "}
-            {flag.pairs.map(({ text, address }, index) => (
-              <>
-                {index > 0 && ", "}
-                <a href={address}>{text}</a>
-              </>
-            ))}
+            <Message id="flagPage.pairs" tags={{ list: () => <LinkList pieces={flag.pairs} /> }} />
           </p>
         )}
         {flag.ruler && (
           <section class="rival-edges" aria-labelledby="edges">
-            <h2 id="edges">What each makes better and worse</h2>
+            <h2 id="edges">{say("flagPage.edges")}</h2>
             <RulerFigure ruler={flag.ruler} ladder={undefined} id="contrast-ruler" />
           </section>
         )}
         <p class="measured">
-          {flag.proposals.length > 0 && "The redesigns are unofficial studies. "}
-          <a href={flag.survey}>Its numbers in the survey</a> ·{" "}
-          <a href={flag.frame.links.home}>All studies</a>
+          {flag.proposals.length > 0 && `${say("seriesPage.unofficial")} `}
+          <a href={flag.survey}>{say("flagPage.survey")}</a> ·{" "}
+          <a href={flag.frame.links.home}>{say("frame.allStudies")}</a>
         </p>
       </article>
     </Document>

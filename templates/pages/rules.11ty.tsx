@@ -5,11 +5,15 @@ import type { JSX } from "preact";
 import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 import { RuleItem } from "../parts/rule.tsx";
+import { pageOf, useSay } from "../parts/words.tsx";
 
 export const data = { permalink: "rules/index.html" };
 
 /** Renders the page of the rules. */
-export function render({ site: { rules } }: { site: SiteView }): JSX.Element {
+export const render = pageOf(Rules);
+
+function Rules({ site: { rules } }: { site: SiteView }): JSX.Element {
+  const say = useSay();
   return (
     <Document
       frame={rules.frame}
@@ -17,17 +21,13 @@ export function render({ site: { rules } }: { site: SiteView }): JSX.Element {
       scripts={[rules.frame.links.findScript, rules.frame.links.rulesScript]}
     >
       <header class="opening">
-        <h1>Rules for studies and drawings</h1>
+        <h1>{say("rules.title")}</h1>
         <p class="lede">{rules.lede}</p>
-        <p class="rules-note">
-          Each is an error, which leaves the study out of the gallery until it is mended, unless it is marked
-          a warning, which leaves it in. Examples in a frame are what is typed, and have been tried: the wrong
-          one raises its rule and nothing else, the right one raises nothing.
-        </p>
+        <p class="rules-note">{say("rules.note")}</p>
       </header>
       <search class="finder rules-finder" hidden>
         <p class="field wide">
-          <label for="rules-words">Find rules with these words</label>
+          <label for="rules-words">{say("rules.find")}</label>
           <input type="search" id="rules-words" autocomplete="off" />
         </p>
         <p class="found" role="status" data-found={rules.found} data-all={rules.count}>
@@ -37,11 +37,13 @@ export function render({ site: { rules } }: { site: SiteView }): JSX.Element {
       {rules.chapters.map((chapter) => (
         <details key={chapter.id} class="rules-chapter">
           <summary>
-            <h2 id={chapter.id}>{chapter.heading}</h2>
+            <h2 id={chapter.id} {...rules.english}>
+              {chapter.heading}
+            </h2>
             <span class="quiet">{chapter.count}</span>
           </summary>
           {chapter.rules.map((rule) => (
-            <RuleItem key={rule.id} rule={rule} />
+            <RuleItem key={rule.id} rule={rule} english={rules.english} />
           ))}
         </details>
       ))}

@@ -10,6 +10,7 @@ import { Byline } from "../parts/entry.tsx";
 import { Move } from "../parts/move.tsx";
 import { Mat } from "../parts/plate.tsx";
 import { Citation } from "../parts/refer.tsx";
+import { pageOf, useSay } from "../parts/words.tsx";
 
 export const data = {
   pagination: { data: "site.series", size: 1, alias: "series" },
@@ -17,20 +18,24 @@ export const data = {
 };
 
 /** Renders the page of one series. */
-export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.Element {
+export const render = pageOf(Series);
+
+function Series({ series }: { site: SiteView; series: SeriesPage }): JSX.Element {
+  const say = useSay();
   return (
     <Document frame={series.frame} layout="series" scripts={[series.frame.links.studyScript]}>
       <article>
         <header class="opening">
-          <p class="flag-name">A series of {series.count}</p>
+          <p class="flag-name">{say("seriesPage.count", { entries: series.count })}</p>
           <h1>{series.title}</h1>
           <Byline authors={series.authors} people={series.people} date={series.date} />
           <p class="series-ways">
-            <a href={series.show}>Step by step</a> · <a href={series.sheet}>For a class</a>
+            <a href={series.show}>{say("seriesPage.show")}</a> ·{" "}
+            <a href={series.sheet}>{say("seriesPage.sheet")}</a>
             {series.vote && (
               <>
                 {" "}
-                · <a href={series.vote}>Vote</a>
+                · <a href={series.vote}>{say("seriesPage.vote")}</a>
               </>
             )}
           </p>
@@ -45,29 +50,29 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
           {series.strip.length > 0 && (
             <figure>
               <ol class="series-strip">
-                {series.strip.map(({ number, title, plate }) => (
-                  <li key={number}>
-                    <a href={`#n${number}`}>
-                      <Mat plate={{ ...plate, alt: `Number ${number}: ${title}` }} eager />
+                {series.strip.map(({ number, anchor, title, plate }) => (
+                  <li key={anchor}>
+                    <a href={`#${anchor}`}>
+                      <Mat plate={{ ...plate, alt: say("seriesPage.step", { number, title }) }} eager />
                     </a>
                   </li>
                 ))}
               </ol>
-              <figcaption>As they are today</figcaption>
+              <figcaption>{say("seriesPage.today")}</figcaption>
             </figure>
           )}
         </div>
         {series.items.some((item) => "card" in item) && (
           <div class="series-heads">
             <p class="pair">
-              <span>Original</span>
-              <span>Redesign</span>
+              <span>{say("plate.original")}</span>
+              <span>{say("plate.redesign")}</span>
             </p>
           </div>
         )}
         <ol class="series-items">
           {series.items.map((item, index) => (
-            <li key={item.number} id={`n${item.number}`}>
+            <li key={item.anchor} id={item.anchor}>
               <Item item={item} eager={index === 0} />
             </li>
           ))}
@@ -75,16 +80,16 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
         {series.closing && <p class="series-closing">{series.closing}</p>}
         {series.gain && (
           <section class="series-gain" aria-labelledby="all">
-            <h2 id="all">Clarity, study by study</h2>
+            <h2 id="all">{say("seriesPage.gain")}</h2>
             <GainFigure gain={series.gain} id="gain" />
           </section>
         )}
         <section class="series-cite" aria-labelledby="refer">
-          <h2 id="refer">Cite this</h2>
+          <h2 id="refer">{say("seriesPage.cite")}</h2>
           <Citation refer={series.refer} />
         </section>
         <p class="measured">
-          The redesigns are unofficial studies. <a href={series.frame.links.home}>All studies</a>
+          {say("seriesPage.unofficial")} <a href={series.frame.links.home}>{say("frame.allStudies")}</a>
         </p>
       </article>
     </Document>
@@ -92,6 +97,7 @@ export function render({ series }: { site: SiteView; series: SeriesPage }): JSX.
 }
 
 function Item({ item, eager }: { item: SeriesItem; eager: boolean }): JSX.Element {
+  const say = useSay();
   if ("plate" in item)
     return (
       <article class="series-item">
@@ -100,7 +106,7 @@ function Item({ item, eager }: { item: SeriesItem; eager: boolean }): JSX.Elemen
           <Mat plate={item.plate} eager={eager} />
         </div>
         <div class="series-label">
-          <p class="flag-name">Without a study</p>
+          <p class="flag-name">{say("seriesPage.bare")}</p>
           <h2>
             <a href={item.address}>{item.name}</a>
           </h2>
@@ -124,7 +130,7 @@ function Item({ item, eager }: { item: SeriesItem; eager: boolean }): JSX.Elemen
         </h2>
         <p>{card.change}</p>
         <p class="series-marks number">
-          Clarity <Move before={card.clarity.before} after={card.clarity.after} />
+          {say("entry.clarity")} <Move before={card.clarity.before} after={card.clarity.after} />
         </p>
         <p>
           <strong>{verdict.word}.</strong> {verdict.cost}

@@ -7,6 +7,7 @@ import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 import { Entry } from "../parts/entry.tsx";
 import { PageLinks } from "../parts/pagelinks.tsx";
+import { Message } from "../parts/words.tsx";
 
 export const data = {
   pagination: { data: "site.shelves", size: 1, alias: "shelf" },
@@ -21,9 +22,14 @@ export function render({ shelf }: { site: SiteView; shelf: ShelfPage }): JSX.Ele
         <p class="flag-name">{shelf.kind.text}</p>
         <h1>{shelf.name}</h1>
         <p class="count">
-          {shelf.count}
-          {shelf.cards.length > 1 && ", newest first"}. <a href={shelf.kind.address}>{shelf.kind.all}</a>,{" "}
-          <a href={shelf.frame.links.home}>all studies</a>
+          <Message
+            id={shelf.cards.length > 1 ? "shelf.waysOrdered" : "shelf.ways"}
+            values={{ studies: shelf.count, name: shelf.kind.all }}
+            tags={{
+              index: (text) => <a href={shelf.kind.address}>{text}</a>,
+              all: (text) => <a href={shelf.frame.links.home}>{text}</a>,
+            }}
+          />
         </p>
       </header>
       <div class="catalogue">

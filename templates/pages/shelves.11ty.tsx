@@ -7,6 +7,7 @@ import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 import { PageLinks } from "../parts/pagelinks.tsx";
 import { Mat } from "../parts/plate.tsx";
+import { pageOf, useSay } from "../parts/words.tsx";
 
 export const data = {
   pagination: { data: "site.shelfIndexes", size: 1, alias: "index" },
@@ -14,14 +15,17 @@ export const data = {
 };
 
 /** Renders the index of all authors or of all tags. */
-export function render({ index }: { site: SiteView; index: ShelfIndex }): JSX.Element {
+export const render = pageOf(Shelves);
+
+function Shelves({ index }: { site: SiteView; index: ShelfIndex }): JSX.Element {
+  const say = useSay();
   return (
     <Document frame={index.frame} layout="index">
       <header class="opening">
         <h1>{index.title}</h1>
         <p class="lede">{index.lede}</p>
         <p class="count">
-          <a href={index.frame.links.home}>All studies</a>
+          <a href={index.frame.links.home}>{say("frame.allStudies")}</a>
         </p>
       </header>
       {index.entries.length === 0 ? (

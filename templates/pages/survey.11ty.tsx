@@ -7,11 +7,15 @@ import { FieldFigure } from "../figures/field.tsx";
 import { Document } from "../parts/document.tsx";
 import { Nominate } from "../parts/refer.tsx";
 import { ChosenBar, SurveyForm, SurveyTable } from "../parts/survey.tsx";
+import { pageOf, useSay } from "../parts/words.tsx";
 
 export const data = { permalink: "survey/index.html" };
 
 /** Renders the survey. */
-export function render({ site: { survey } }: { site: SiteView }): JSX.Element {
+export const render = pageOf(Survey);
+
+function Survey({ site: { survey } }: { site: SiteView }): JSX.Element {
+  const say = useSay();
   return (
     <Document
       frame={survey.frame}
@@ -19,20 +23,16 @@ export function render({ site: { survey } }: { site: SiteView }): JSX.Element {
       scripts={survey.rows.length > 0 ? [survey.frame.links.findScript, survey.frame.links.surveyScript] : []}
     >
       <header class="opening">
-        <h1>Survey</h1>
-        <p class="lede">
-          Every flag of the gallery as it is today: how clear its edges are, which one is weakest, and which
-          colour to change first. The numbers say nothing of beauty or meaning.
-        </p>
+        <h1>{say("survey.title")}</h1>
+        <p class="lede">{say("survey.lede")}</p>
         <p class="count">
-          {survey.rows.length > 1 && `${survey.count}, least clear first. `}
-          {survey.rows.length === 1 && `${survey.count}. `}
+          {survey.rows.length > 0 && `${survey.count} `}
           {survey.told && `${survey.told} `}
-          <a href={survey.how}>How the survey is made</a>
+          <a href={survey.how}>{say("survey.how")}</a>
         </p>
       </header>
       {survey.rows.length === 0 ? (
-        <p class="empty">There is nothing to survey yet.</p>
+        <p class="empty">{say("survey.empty")}</p>
       ) : (
         <>
           {survey.field && <FieldFigure field={survey.field} id="field" after="list" />}
@@ -52,7 +52,7 @@ export function render({ site: { survey } }: { site: SiteView }): JSX.Element {
       )}
       {survey.failed.length > 0 && (
         <section class="survey-failed" aria-labelledby="failed">
-          <h2 id="failed">Not measured</h2>
+          <h2 id="failed">{say("survey.failed")}</h2>
           <dl>
             {survey.failed.map(({ file, reason }) => (
               <div key={file}>
@@ -68,7 +68,7 @@ export function render({ site: { survey } }: { site: SiteView }): JSX.Element {
       )}
       <Nominate nominate={survey.nominate} />
       <section class="survey-files" aria-labelledby="files">
-        <h2 id="files">Files</h2>
+        <h2 id="files">{say("survey.files")}</h2>
         <ul class="downloads">
           {survey.downloads.map((download) => (
             <li key={download.file}>

@@ -6,44 +6,63 @@ import type { TakePartPage } from "../../src/views/part/takepart.ts";
 import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 import { SendLink } from "../parts/refer.tsx";
+import { useSay } from "../parts/words.tsx";
 
 export const data = {
   pagination: { data: "site.takePart", size: 1, alias: "part" },
   permalink: "take-part/index.html",
 };
 
+/** A line of a study, as it is typed. */
+const creditLine = 'credit: { author: Ines Valcourt, source: "https://flags.example", licence: CC0-1.0 }';
+
+/** The two drawings. */
+const sides = [
+  { side: "before", name: "part.before", shown: "part.beforeShown" },
+  { side: "after", name: "part.after", shown: "part.afterShown" },
+] as const;
+
 /** Renders the page by which readers propose a study. */
 export function render({ part }: { site: SiteView; part: TakePartPage }): JSX.Element {
-  const { frame, words, sample, send } = part;
+  const { frame } = part;
   return (
     <Document frame={frame} layout="takepart" scripts={[frame.links.partScript]}>
+      <TakePart part={part} />
+    </Document>
+  );
+}
+
+function TakePart({ part }: { part: TakePartPage }): JSX.Element {
+  const { sample, send } = part;
+  const say = useSay();
+  return (
+    <>
       <header class="opening">
-        <h1>{words.title}</h1>
-        <p class="lede">{words.lede}</p>
+        <h1>{say("part.title")}</h1>
+        <p class="lede">{say("part.lede")}</p>
       </header>
       <section aria-labelledby="files">
-        <h2 id="files">{words.filesHeading}</h2>
+        <h2 id="files">{say("part.files")}</h2>
         <ul>
-          {words.files.map((file) => (
-            <li key={file}>{file}</li>
-          ))}
+          <li>{say("part.drawing")}</li>
+          <li>{say("part.study")}</li>
         </ul>
-        <p>{words.credit}</p>
+        <p>{say("part.credit")}</p>
         <pre dir="ltr" tabindex={0}>
-          <code>{words.creditLine}</code>
+          <code>{creditLine}</code>
         </pre>
       </section>
       <section class="part-template" aria-labelledby="template">
-        <h2 id="template">{words.templateHeading}</h2>
+        <h2 id="template">{say("part.template")}</h2>
         <pre dir="ltr" tabindex={0}>
           <code>{sample}</code>
         </pre>
-        <p class="part-unscripted">{words.unscripted}</p>
+        <p class="part-unscripted">{say("part.unscripted")}</p>
       </section>
       <Bench part={part} />
       <section aria-labelledby="send">
-        <h2 id="send">{words.sendHeading}</h2>
-        <p>{send.way === "mail" ? words.send : words.sendForm}</p>
+        <h2 id="send">{say("part.send")}</h2>
+        <p>{say(send.way === "mail" ? "part.sendByMail" : "part.sendAtForm")}</p>
         <p>
           <SendLink
             class="part-send"
@@ -51,18 +70,19 @@ export function render({ part }: { site: SiteView; part: TakePartPage }): JSX.El
             data-template={send.href}
             data-mark={part.mark}
           >
-            {words.letter}
+            {say("part.letter")}
           </SendLink>{" "}
           {send.words}
         </p>
       </section>
-    </Document>
+    </>
   );
 }
 
 /** Hidden until the script runs. No form: nothing is ever submitted. */
 function Bench({ part }: { part: TakePartPage }): JSX.Element {
-  const { words, cloth } = part;
+  const say = useSay();
+  const { cloth } = part;
   return (
     <section
       class="part-bench"
@@ -71,40 +91,41 @@ function Bench({ part }: { part: TakePartPage }): JSX.Element {
       data-white={cloth.white}
       hidden
     >
-      <h2 id="try">{words.makeHeading}</h2>
-      <p>{words.private}</p>
+      <h2 id="try">{say("part.try")}</h2>
+      <p>{say("part.private")}</p>
       <p class="field">
-        <label for="part-file">{words.choose}</label>
+        <label for="part-file">{say("part.choose")}</label>
         <input type="file" id="part-file" accept=".svg,image/svg+xml" />
       </p>
       <p
         class="part-said"
         role="status"
-        data-too-big={words.tooBig}
-        data-broken={words.broken}
-        data-endless={words.endless}
-        data-colourless={words.colourless}
-        data-chosen={words.chosen}
+        data-too-big={say("part.tooBig")}
+        data-broken={say("part.broken")}
+        data-endless={say("part.endless")}
+        data-colourless={say("part.colourless")}
+        data-chosen={say("part.chosen")}
       />
       <div class="part-work" hidden>
         <Change part={part} />
-        <Marks words={words} />
-        <Text words={words} />
+        <Marks />
+        <Text />
       </div>
     </section>
   );
 }
 
-function Change({ part: { words, palette } }: { part: TakePartPage }): JSX.Element {
+function Change({ part: { palette } }: { part: TakePartPage }): JSX.Element {
+  const say = useSay();
   return (
     <>
       <div class="part-choices">
         <p class="field">
-          <label for="part-replace">{words.replace}</label>
+          <label for="part-replace">{say("part.replace")}</label>
           <select id="part-replace" />
         </p>
         <p class="field">
-          <label for="part-with">{words.palette}</label>
+          <label for="part-with">{say("part.palette")}</label>
           <select id="part-with">
             {palette.map(({ name, hex }) => (
               <option key={name} value={name} data-hex={hex}>
@@ -114,7 +135,7 @@ function Change({ part: { words, palette } }: { part: TakePartPage }): JSX.Eleme
           </select>
         </p>
         <p class="field">
-          <label for="part-typed">{words.typed}</label>
+          <label for="part-typed">{say("part.typed")}</label>
           <input
             type="text"
             id="part-typed"
@@ -129,14 +150,14 @@ function Change({ part: { words, palette } }: { part: TakePartPage }): JSX.Eleme
         class="part-wrong"
         id="part-wrong"
         role="status"
-        data-unknown={words.unknown}
-        data-same={words.same}
+        data-unknown={say("part.unknown")}
+        data-same={say("part.same")}
       />
       <div class="part-pair">
-        {(["before", "after"] as const).map((side) => (
+        {sides.map(({ side, name, shown }) => (
           <figure key={side}>
-            <div class="part-mat" role="img" aria-label={words.alt[side]} data-side={side} />
-            <figcaption>{words[side]}</figcaption>
+            <div class="part-mat" role="img" aria-label={say(shown)} data-side={side} />
+            <figcaption>{say(name)}</figcaption>
           </figure>
         ))}
       </div>
@@ -144,24 +165,28 @@ function Change({ part: { words, palette } }: { part: TakePartPage }): JSX.Eleme
   );
 }
 
-function Marks({ words }: { words: TakePartPage["words"] }): JSX.Element {
+function Marks(): JSX.Element {
+  const say = useSay();
   return (
     <>
-      <h3 id="part-pairs">{words.pairsHeading}</h3>
-      <p>{words.rough}</p>
+      <h3 id="part-pairs">{say("part.pairs")}</h3>
+      <p>{say("part.rough")}</p>
       <p class="part-more" hidden>
-        {words.more}
+        {say("part.more")}
       </p>
       <table
         class="part-marks"
         aria-labelledby="part-pairs"
-        {...Object.fromEntries(Object.entries(words.grades).map(([grade, word]) => [`data-${grade}`, word]))}
+        data-weak={say("grade.weak")}
+        data-soft={say("grade.soft")}
+        data-clear={say("grade.clear")}
+        data-strong={say("grade.strong")}
       >
         <thead>
           <tr>
-            <th scope="col">{words.pairs}</th>
-            <th scope="col">{words.before}</th>
-            <th scope="col">{words.after}</th>
+            <th scope="col">{say("part.pair")}</th>
+            <th scope="col">{say("part.before")}</th>
+            <th scope="col">{say("part.after")}</th>
           </tr>
         </thead>
         <tbody />
@@ -170,15 +195,16 @@ function Marks({ words }: { words: TakePartPage["words"] }): JSX.Element {
   );
 }
 
-function Text({ words }: { words: TakePartPage["words"] }): JSX.Element {
+function Text(): JSX.Element {
+  const say = useSay();
   const fields = [
-    ["title", words.studyTitle, 200],
-    ["flag", words.flag, 100],
-    ["author", words.author, 100],
+    ["title", say("part.textTitle"), 200],
+    ["flag", say("part.textFlag"), 100],
+    ["author", say("part.textAuthor"), 100],
   ] as const;
   return (
     <>
-      <h3>{words.studyHeading}</h3>
+      <h3>{say("part.text")}</h3>
       {fields.map(([name, label, longest]) => (
         <p key={name} class="field">
           <label for={`part-${name}`}>{label}</label>
@@ -186,19 +212,29 @@ function Text({ words }: { words: TakePartPage["words"] }): JSX.Element {
         </p>
       ))}
       <p class="field">
-        <label for="part-why">{words.why}</label>
+        <label for="part-why">{say("part.textWhy")}</label>
         <textarea id="part-why" rows={5} maxlength={5000} />
       </p>
-      <p class="part-ready" role="status" data-untitled={words.untitled} data-ready={words.ready} />
+      <p
+        class="part-ready"
+        role="status"
+        data-untitled={say("part.untitled")}
+        data-ready={say("part.ready")}
+      />
       <div class="part-result" hidden>
         <pre dir="ltr" tabindex={0}>
           <code class="part-study" />
         </pre>
         <p>
           <button type="button" class="part-copy">
-            {words.copy}
+            {say("part.copy")}
           </button>{" "}
-          <span role="status" class="copied" data-copied={words.copied} data-refused={words.refused} />
+          <span
+            role="status"
+            class="copied"
+            data-copied={say("part.copied")}
+            data-refused={say("part.refused")}
+          />
         </p>
       </div>
     </>

@@ -7,6 +7,7 @@ import type { VotePage } from "../../src/views/vote/votepage.ts";
 import { Document } from "../parts/document.tsx";
 import { Question } from "../parts/question.tsx";
 import { SendLink } from "../parts/refer.tsx";
+import { Message, pageOf, useSay } from "../parts/words.tsx";
 
 export const data = {
   pagination: { data: "site.votes", size: 1, alias: "vote" },
@@ -14,32 +15,38 @@ export const data = {
 };
 
 /** Renders the vote on one series. */
-export function render({ vote }: { site: SiteView; vote: VotePage }): JSX.Element {
+export const render = pageOf(Vote);
+
+function Vote({ vote }: { site: SiteView; vote: VotePage }): JSX.Element {
+  const say = useSay();
   return (
     <Document frame={vote.frame} layout="vote" scripts={[vote.frame.links.voteScript]}>
-      <article class="vote-all" data-series={vote.slug} data-seed={vote.seed}>
+      <article
+        class="vote-all"
+        data-series={vote.slug}
+        data-seed={vote.seed}
+        data-missing={say("vote.missing")}
+        data-unofficial={say("vote.unofficial", { name: "{name}" })}
+      >
         <header class="opening">
           <p class="flag-name">
-            A vote on <a href={vote.back}>{vote.title}</a>
+            <Message
+              id="vote.on"
+              values={{ series: vote.title }}
+              tags={{ a: (text) => <a href={vote.back}>{text}</a> }}
+            />
           </p>
-          <h1>Which would you fly?</h1>
-          <p class="lede vote-how">
-            The flag as it is, and what is proposed in its place. Which is which is not said, and no number is
-            shown, until you have chosen.
-          </p>
+          <h1>{say("vote.heading")}</h1>
+          <p class="lede vote-how">{say("vote.how")}</p>
         </header>
-        <p class="vote-unscripted">
-          To vote on this page takes a script, which this browser does not run. In a room it goes without:
-          print the page, hold up the flags one by one, and tick a box for each hand. Each question says at
-          its end which is which.
-        </p>
-        {vote.questions.map((question) => (
-          <Question key={question.key} question={question} of={vote.questions.length} />
+        <p class="vote-unscripted">{say("vote.unscripted")}</p>
+        {vote.questions.map((question, index) => (
+          <Question key={question.key} question={question} isFirst={index === 0} />
         ))}
         <Ballot vote={vote} />
-        <nav class="vote-move" aria-label="Questions" hidden>
-          <button type="button">Back</button>
-          <button type="button">Next</button>
+        <nav class="vote-move" aria-label={say("vote.questions")} hidden>
+          <button type="button">{say("vote.back")}</button>
+          <button type="button">{say("vote.next")}</button>
         </nav>
         <Room vote={vote} />
         <Key vote={vote} />
@@ -50,35 +57,44 @@ export function render({ vote }: { site: SiteView; vote: VotePage }): JSX.Elemen
 
 /** What the voter chose, and the ways to hand it in; hidden until the script has something to show. */
 function Ballot({ vote }: { vote: VotePage }): JSX.Element {
+  const say = useSay();
+  const marks = { flag: "{flag}", choice: "{choice}", why: "{why}" };
   return (
     <section class="vote-ballot" aria-labelledby="ballot" hidden>
       <h2 id="ballot" tabindex={-1}>
-        Your ballot
+        {say("vote.ballot")}
       </h2>
-      <ol class="vote-chosen" />
-      <p>
-        It is kept in this browser alone, under a number drawn by lot, and nobody is told of it until you hand
-        it in.
-      </p>
+      <ol
+        class="vote-chosen"
+        data-answer={say("vote.answer", marks)}
+        data-answer-why={say("vote.answerWhy", marks)}
+        data-unanswered={say("vote.unanswered", marks)}
+      />
+      <p>{say("vote.kept")}</p>
       <p class="vote-line">
         <code dir="ltr" />
       </p>
       <p class="vote-ways">
         <button type="button" class="vote-copy">
-          Copy this line
+          {say("vote.copy")}
         </button>
         <a class="vote-save" href="./" download={`ballot-${vote.slug}.csv`}>
-          Save as a table (CSV)
+          {say("vote.save")}
         </a>
         {vote.send && (
           <SendLink class="vote-send" to={vote.send}>
-            {vote.send.way === "mail" ? "Send by mail" : "Send with a form"}
+            {say(vote.send.way === "mail" ? "vote.mail" : "vote.form")}
           </SendLink>
         )}
         <button type="button" class="vote-anew">
-          Begin another ballot
+          {say("vote.anew")}
         </button>
-        <span role="status" class="copied" />
+        <span
+          role="status"
+          class="copied"
+          data-copied={say("vote.copied")}
+          data-refused={say("vote.refused")}
+        />
       </p>
     </section>
   );
@@ -86,41 +102,53 @@ function Ballot({ vote }: { vote: VotePage }): JSX.Element {
 
 /** For whoever asks a class or a meeting. */
 function Room({ vote }: { vote: VotePage }): JSX.Element {
+  const say = useSay();
   return (
     <aside class="vote-room" aria-labelledby="room">
-      <h2 id="room">For a class or a meeting</h2>
+      <h2 id="room">{say("vote.room")}</h2>
       <p class="vote-same" hidden>
-        <a href="./">The same order for everyone</a> · <a href="./">An order of your own</a>. With the first,
-        everyone who opens it sees A and B as you see them now; with the second, each voter sees them in an
-        order drawn by lot.
+        <Message
+          id="vote.same"
+          tags={{
+            same: (text) => (
+              <a class="vote-shared" href="./">
+                {text}
+              </a>
+            ),
+            own: (text) => <a href="./">{text}</a>,
+          }}
+        />
       </p>
-      <p>
-        Printed, this page is a tally sheet: the flags, boxes for the hands, and on the last page which is
-        which.
-      </p>
-      <p>
-        {vote.ballots
-          ? `${vote.ballots} came back. Beside each share stands the range in which, with 95% confidence, that of all would lie if the voters had been drawn by lot (Wilson’s interval); voters who came of themselves were not.`
-          : "No ballot has come back yet."}
-      </p>
+      <p>{say("vote.paper")}</p>
+      <p>{vote.ballots > 0 ? say("vote.ballots", { count: vote.ballots }) : say("vote.noBallots")}</p>
     </aside>
   );
 }
 
 /** Which is which, for whoever counts: on paper alone. */
 function Key({ vote }: { vote: VotePage }): JSX.Element {
+  const say = useSay();
   return (
     <section class="vote-key" aria-hidden="true">
-      <p>For whoever counts: which is which</p>
+      <p>{say("vote.key")}</p>
       <ol>
         {vote.questions.map(({ key, flag, sides }) => (
           <li key={key} data-question={key}>
-            {flag}:{" "}
-            {sides.map(({ side, letter, name }) => (
-              <span key={side} class="vote-which" data-side={side}>
-                <span class="letter">{letter}</span> {name}{" "}
-              </span>
-            ))}
+            <Message
+              id="vote.sides"
+              values={{ flag }}
+              tags={{
+                sides: () => (
+                  <>
+                    {sides.map(({ side, letter, name }) => (
+                      <span key={side} class="vote-which" data-side={side}>
+                        <span class="letter">{letter}</span> {name}{" "}
+                      </span>
+                    ))}
+                  </>
+                ),
+              }}
+            />
           </li>
         ))}
       </ol>

@@ -2,9 +2,11 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
+import type { Hex } from "../../src/colour/colour.ts";
 import type { ColourRow } from "../../src/views/study/colours.ts";
 import { Arrow } from "./move.tsx";
 import { SwatchChip } from "./swatch.tsx";
+import { Message, useSay } from "./words.tsx";
 
 /** The colours in a line, largest first. */
 export function ColourLine({ colours }: { colours: readonly ColourRow[] }): JSX.Element {
@@ -33,21 +35,20 @@ export function ColourTable({
   colours: readonly ColourRow[];
   hasTincture: boolean;
 }): JSX.Element {
+  const say = useSay();
   return (
     <table class="colours">
-      <caption>
-        Colours of the original, largest first. Share of the full drawing; reflectance of the cloth.
-      </caption>
+      <caption>{say("colours.caption")}</caption>
       <thead>
         <tr>
-          <th scope="col">Colour</th>
+          <th scope="col">{say("colours.colour")}</th>
           <th scope="col" class="end">
-            Share
+            {say("colours.share")}
           </th>
           <th scope="col" class="end">
-            Reflectance
+            {say("colours.reflectance")}
           </th>
-          {hasTincture && <th scope="col">Tincture</th>}
+          {hasTincture && <th scope="col">{say("colours.tincture")}</th>}
         </tr>
       </thead>
       <tbody>
@@ -57,15 +58,15 @@ export function ColourTable({
               <NamedColour hex={colour.hex} name={colour.name} />
               {colour.becomes && (
                 <span class="becomes">
-                  becomes <NamedColour hex={colour.becomes.hex} name={colour.becomes.name} />
+                  {say("colours.becomes")} <NamedColour hex={colour.becomes.hex} name={colour.becomes.name} />
                 </span>
               )}
               {colour.vanishesAt && (
-                <span class="becomes">not told apart from {colour.vanishesAt} flag heights</span>
+                <span class="becomes">{say("colours.vanishes", { distance: colour.vanishesAt })}</span>
               )}
               {colour.uneven && (
                 <span class="becomes">
-                  uneven, from <SwatchChip hex={colour.uneven[0]} /> to <SwatchChip hex={colour.uneven[1]} />
+                  <Uneven ends={colour.uneven} />
                 </span>
               )}
             </th>
@@ -76,6 +77,15 @@ export function ColourTable({
         ))}
       </tbody>
     </table>
+  );
+}
+
+function Uneven({ ends: [first, last] }: { ends: readonly [Hex, Hex] }): JSX.Element {
+  return (
+    <Message
+      id="colours.uneven"
+      tags={{ first: () => <SwatchChip hex={first} />, last: () => <SwatchChip hex={last} /> }}
+    />
   );
 }
 

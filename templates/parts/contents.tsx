@@ -3,11 +3,13 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { StudyPage } from "../../src/views/study/studypage.ts";
+import { useSay } from "./words.tsx";
 
 /** Under the pair and its verdict. */
 export function Contents({ study }: { study: StudyPage }): JSX.Element {
+  const say = useSay();
   return (
-    <nav class="contents on-page" aria-label="On this page">
+    <nav class="contents on-page" aria-label={say("study.contents")}>
       <ul>
         {study.contents.map(({ anchor, text }) => (
           <li key={anchor}>

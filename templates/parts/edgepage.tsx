@@ -5,21 +5,24 @@ import type { JSX } from "preact";
 import type { EdgePage } from "../../src/views/edge/edgepage.ts";
 import type { SeenReading } from "../../src/views/edge/edgevision.ts";
 import type { LocatorView } from "../../src/views/study/edgemap.ts";
+import type { Say } from "../../src/words/say.ts";
 import { RulerOfOne, RulerTable } from "../figures/ruler.tsx";
 import { Move } from "./move.tsx";
 import { Argue } from "./refer.tsx";
 import { Summary } from "./summary.tsx";
 import { DetailChip, MeetingChip } from "./swatch.tsx";
+import { Message, useSay } from "./words.tsx";
 
 /** Where on the flag the two colours meet, that place before and after, what became of the edge, and all its numbers. */
 export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
+  const say = useSay();
   return (
     <section class="comparison" aria-labelledby="outcome">
       {edge.place && (
         <div class="places" id="crops">
           <figure class="plate">
-            <Locator locator={edge.place.locator} names={edge.row.names} />
-            <figcaption>On the flag; the frame is shown large</figcaption>
+            <Locator locator={edge.place.locator} />
+            <figcaption>{say("edgepage.place")}</figcaption>
           </figure>
           {edge.place.crops.map((crop) => (
             <figure key={crop.label} class="plate">
@@ -44,31 +47,34 @@ export function Meeting({ edge }: { edge: EdgePage }): JSX.Element {
         <RulerOfOne ruler={edge.ruler} />
         {edge.near && (
           <p class="measured">
-            {edge.near}: on other cloth it would be another. <a href={edge.links.nearLine}>Why</a>
+            <Message
+              id="edgepage.nearLine"
+              values={{ near: edge.near }}
+              tags={{ why: (text) => <a href={edge.links.nearLine}>{text}</a> }}
+            />
           </p>
         )}
         <p class="measured">
-          {edge.measuredHow} How <a href={edge.links.contrast}>contrast</a> is made, and{" "}
-          <a href={edge.links.beside}>what stands beside it</a>.
+          {edge.measuredHow}{" "}
+          <Message
+            id="edgepage.how"
+            tags={{
+              contrast: (text) => <a href={edge.links.contrast}>{text}</a>,
+              beside: (text) => <a href={edge.links.beside}>{text}</a>,
+            }}
+          />
         </p>
         {edge.answer && <Argue answer={edge.answer} />}
       </div>
-      <Summary rows={edge.numbers} caption="The edge in numbers" id="numbers" />
+      <Summary rows={edge.numbers} caption={say("edgepage.numbers")} id="numbers" />
     </section>
   );
 }
 
 /** The flag in pale with the lines of one edge. `id` is that of its drawing on the page. */
-export function Locator({
-  locator,
-  names,
-  id = "locator",
-}: {
-  locator: LocatorView;
-  names: string;
-  id?: string;
-}): JSX.Element {
-  const { width, height, ground, path, frame } = locator;
+export function Locator({ locator, id = "locator" }: { locator: LocatorView; id?: string }): JSX.Element {
+  const say = useSay();
+  const { width, height, description, ground, path, frame } = locator;
   return (
     <div class="mat">
       <svg
@@ -79,10 +85,8 @@ export function Locator({
         role="img"
         aria-labelledby={`${id}-title ${id}-desc`}
       >
-        <title id={`${id}-title`}>Where the edge is</title>
-        <desc
-          id={`${id}-desc`}
-        >{`The original flag in pale, with the lines traced where ${names.replace(" / ", " and ")} meet.`}</desc>
+        <title id={`${id}-title`}>{say("edgepage.locator")}</title>
+        <desc id={`${id}-desc`}>{description}</desc>
         <rect class="locator-paper" width={width} height={height} />
         <image
           class="locator-ground"
@@ -101,9 +105,10 @@ export function Locator({
 
 /** The place as every kind of vision has it in both flags, with contrast and difference. */
 export function Seen({ edge }: { edge: EdgePage }): JSX.Element {
+  const say = useSay();
   return (
     <section class="evidence" aria-labelledby="seen">
-      <h2 id="seen">To colour-blind readers, and in grey</h2>
+      <h2 id="seen">{say("study.seen")}</h2>
       <div class="seen-grid">
         {edge.visions.map((row) => (
           <figure key={row.vision} class="seen-one">
@@ -118,20 +123,20 @@ export function Seen({ edge }: { edge: EdgePage }): JSX.Element {
               <strong>{row.heading}</strong>
               {row.after?.contrast && (
                 <span class="seen-number">
-                  contrast {moveSeen(row, ({ contrast, grade }) => `${contrast} ${grade}`)}
+                  {say("edgepage.contrast")}{" "}
+                  {moveSeen(row, say, ({ contrast, grade }) => `${contrast} ${grade}`)}
                 </span>
               )}
               <span class="seen-number">
-                colour difference {moveSeen(row, ({ difference }) => difference)}
+                {say("edgepage.difference")} {moveSeen(row, say, ({ difference }) => difference)}
               </span>
             </figcaption>
           </figure>
         ))}
       </div>
       <p class="source">
-        {!edge.isUnchanged && "The original first, then the redesign. "}Grey keeps the contrast. Colour
-        difference is ΔE00: the more, the easier to tell apart. Approximations of the strongest form of each
-        deficiency, and no test of anyone’s sight. <a href={edge.links.vision}>How they are made</a>
+        {!edge.isUnchanged && `${say("edgepage.sides")} `}
+        <Message id="edgepage.seenNote" tags={{ how: (text) => <a href={edge.links.vision}>{text}</a> }} />
       </p>
     </section>
   );
@@ -139,23 +144,27 @@ export function Seen({ edge }: { edge: EdgePage }): JSX.Element {
 
 function moveSeen(
   row: EdgePage["visions"][number],
-  say: (reading: SeenReading) => string,
+  say: Say,
+  read: (reading: SeenReading) => string,
 ): JSX.Element | string | undefined {
-  const [before, after] = [row.before, row.after].map((reading) => (reading ? say(reading) : "no edge"));
+  const [before, after] = [row.before, row.after].map((reading) =>
+    reading ? read(reading) : say("edgepage.noEdge"),
+  );
   return before === after ? after : <Move before={before} after={after} />;
 }
 
 /** The same two names in other studies, where there are any. */
 export function Elsewhere({ edge: { elsewhere } }: { edge: EdgePage }): JSX.Element | null {
+  const say = useSay();
   if (elsewhere === undefined) return null;
   return (
     <section class="evidence" aria-labelledby="elsewhere">
-      <h2 id="elsewhere">The same two colours in other studies</h2>
+      <h2 id="elsewhere">{say("edgepage.elsewhere")}</h2>
       <div class="main ruler">
         <div class="ruler-list">
-          <RulerTable ruler={elsewhere} rows={elsewhere.rows} heading="Study" />
+          <RulerTable ruler={elsewhere} rows={elsewhere.rows} heading={say("edgepage.study")} />
         </div>
-        <p class="measured">Colours of one name need not be one colour: compare the cloth, not the word.</p>
+        <p class="measured">{say("edgepage.elsewhereNote")}</p>
       </div>
     </section>
   );
@@ -163,8 +172,9 @@ export function Elsewhere({ edge: { elsewhere } }: { edge: EdgePage }): JSX.Elem
 
 /** The way to all edges of the study, this one marked, where there are others, and back to their ruler. */
 export function Siblings({ edge }: { edge: EdgePage }): JSX.Element {
+  const say = useSay();
   return (
-    <nav class="siblings" aria-label="Edges of this study">
+    <nav class="siblings" aria-label={say("edgepage.siblings")}>
       <ul>
         {edge.siblings.map((sibling) => (
           <li key={sibling.address}>
@@ -178,7 +188,7 @@ export function Siblings({ edge }: { edge: EdgePage }): JSX.Element {
           </li>
         ))}
         <li>
-          <a href={edge.study.table}>All on one ruler</a>
+          <a href={edge.study.table}>{say("edgepage.all")}</a>
         </li>
       </ul>
     </nav>

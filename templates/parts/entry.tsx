@@ -4,11 +4,13 @@
 import type { JSX } from "preact";
 import type { Card } from "../../src/views/front/card.ts";
 import type { FrontPage } from "../../src/views/front/front.ts";
+import type { Linked } from "../../src/views/linklist.ts";
 import type { StatusView } from "../../src/views/status.ts";
-import type { Linked } from "../../src/views/study/byline.ts";
+import { LinkList } from "./linked.tsx";
 import { Move } from "./move.tsx";
 import { Pair } from "./pair.tsx";
 import { Mat } from "./plate.tsx";
+import { useSay } from "./words.tsx";
 
 /** The entry of a study, in rows that a catalogue aligns. `eager` is for entries that open the page. */
 export function Entry({
@@ -24,6 +26,7 @@ export function Entry({
   maker?: string | undefined;
   level?: "h2" | "h3";
 }): JSX.Element {
+  const say = useSay();
   return (
     <article class="entry">
       <div class="pair">
@@ -40,7 +43,7 @@ export function Entry({
           <>
             {" "}
             <a class="entry-maker" href={maker}>
-              Sheet for makers
+              {say("entry.makers")}
             </a>
           </>
         )}
@@ -49,7 +52,7 @@ export function Entry({
         {decision && <span>{card.change}</span>}
         <strong>{card.verdict}</strong>
         <span>
-          Clarity{" "}
+          {say("entry.clarity")}{" "}
           <span class="number">
             <Move before={card.clarity.before} after={card.clarity.after} />
           </span>
@@ -57,7 +60,7 @@ export function Entry({
         {card.price && <span class="entry-price">{card.price}</span>}
       </p>
       <Byline
-        authors={decision && card.authors ? `Put forward by ${card.authors}` : card.authors}
+        authors={decision && card.authors ? say("entry.putForward", { authors: card.authors }) : card.authors}
         date={card.date}
         {...(!decision && { decided: card.status })}
       />
@@ -67,6 +70,7 @@ export function Entry({
 
 /** The study that opens the front page: both flags as large as the page allows, the one number, and what it costs. */
 export function Lead({ lead: { card, verdict } }: { lead: NonNullable<FrontPage["lead"]> }): JSX.Element {
+  const say = useSay();
   return (
     <article class="lead entry">
       <Pair plates={card.plates} />
@@ -75,7 +79,7 @@ export function Lead({ lead: { card, verdict } }: { lead: NonNullable<FrontPage[
         <Byline authors={card.authors} date={card.date} />
       </div>
       <dl class="lead-mark">
-        <dt>Clarity</dt>
+        <dt>{say("entry.clarity")}</dt>
         <dd class="number">
           <Move before={card.clarity.before} after={card.clarity.after} />
         </dd>
@@ -114,21 +118,7 @@ export function Byline({
   if (!authors && !date && !status && !word) return null;
   return (
     <p class="byline">
-      {authors && (
-        <span>
-          {people
-            ? people.map((piece, index) =>
-                piece.address ? (
-                  <a key={index} href={piece.address}>
-                    {piece.text}
-                  </a>
-                ) : (
-                  piece.text
-                ),
-              )
-            : authors}
-        </span>
-      )}
+      {authors && <span>{people ? <LinkList pieces={people} /> : authors}</span>}
       {authors && date && <span aria-hidden="true"> · </span>}
       {date && <time dateTime={date.iso}>{date.text}</time>}
       {status && (

@@ -3,6 +3,7 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { StudyPage } from "../../src/views/study/studypage.ts";
+import { Message, useSay } from "./words.tsx";
 
 type FactsProps = Pick<StudyPage, "facts" | "links">;
 
@@ -20,16 +21,17 @@ export function FactLine({ facts }: Pick<FactsProps, "facts">): JSX.Element {
 
 /** All facts, to be opened. */
 export function FactTable({ facts, links }: FactsProps): JSX.Element {
+  const say = useSay();
   return (
     <details>
-      <summary>Facts beside the numbers, none of them a score</summary>
+      <summary>{say("facts.heading")}</summary>
       <table class="fact-table">
-        <caption class="unseen">Facts beside the numbers</caption>
+        <caption class="unseen">{say("facts.caption")}</caption>
         <thead>
           <tr>
-            <th scope="col">Fact</th>
-            <th scope="col">Original</th>
-            <th scope="col">Redesign</th>
+            <th scope="col">{say("facts.fact")}</th>
+            <th scope="col">{say("plate.original")}</th>
+            <th scope="col">{say("plate.redesign")}</th>
           </tr>
         </thead>
         <tbody>
@@ -55,31 +57,25 @@ export function FactTable({ facts, links }: FactsProps): JSX.Element {
 }
 
 function FactSources({ facts, links }: FactsProps): JSX.Element {
+  const say = useSay();
   return (
     <div class="source">
       <p>
-        The clear-edge share jumps where a grade does, so it is data and decides nothing.{" "}
-        <a href={links.nearLine}>Near the line</a>
+        <Message id="facts.clearShareNote" tags={{ near: (text) => <a href={links.nearLine}>{text}</a> }} />
       </p>
-      <p>
-        Hue alone: a contrast under 30% with ΔE00 of 20 or more, and under 10 in grey. Such an edge goes in
-        dusk, in grey print and for many colour-blind readers. The steps are our own judgement.
-      </p>
+      <p>{say("facts.hueNote")}</p>
       {facts.tincture && (
         <p>
-          Rule of tincture: no metal on metal, no colour on colour; A. C. Fox-Davies,{" "}
-          <i>A Complete Guide to Heraldry</i>, 1909, chapter VII. Parted fields, fimbriations and furs are
-          exempt; furs are not recognised here.
+          <Message id="facts.tinctureNote" tags={{ book: (title) => <i>{title}</i> }} />
         </p>
       )}
       {facts.rows.some(({ id }) => id === "count") && (
         <p>
-          Colours over half a percent of the area. The booklet <i>Good Flag, Bad Flag</i>, 2006, advises two
-          or three; the <i>Guiding Principles of Flag Design</i>, 2014, prefer fewer to more.
+          <Message id="facts.countNote" tags={{ book: (title) => <i>{title}</i> }} />
         </p>
       )}
       <p>
-        <a href={links.facts}>More on these facts</a>
+        <a href={links.facts}>{say("facts.more")}</a>
       </p>
     </div>
   );

@@ -3,42 +3,44 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { Finder } from "../../src/views/front/front.ts";
+import { Message, useSay } from "./words.tsx";
 
 /** The form; hidden until the script that answers it runs. */
 export function FinderForm({ finder, count }: { finder: Finder; count: string }): JSX.Element {
+  const say = useSay();
   return (
     <search>
       <form class="finder" data-words-file={finder.words} hidden>
         <p class="field wide">
-          <label for="find-words">Words</label>
+          <label for="find-words">{say("finder.words")}</label>
           <input type="search" id="find-words" name="q" autocomplete="off" />
         </p>
-        <Choice name="order" label="Order" options={finder.orders} />
+        <Choice name="order" label={say("finder.order")} options={finder.orders} />
         {finder.choices.length > 0 && (
           <details class="wide more-filters">
-            <summary>More filters</summary>
+            <summary>{say("finder.more")}</summary>
             {finder.choices.map((choice) => (
               <Choice
                 key={choice.name}
                 {...choice}
-                options={[{ value: "", text: "Any" }, ...choice.options]}
+                options={[{ value: "", text: say("finder.any") }, ...choice.options]}
               />
             ))}
           </details>
         )}
         <div class="field buttons answer">
-          <button type="submit">Find</button>
-          <button type="reset">Show all</button>
+          <button type="submit">{say("finder.find")}</button>
+          <button type="reset">{say("finder.all")}</button>
           <p class="found" role="status" data-found={finder.found} data-all={count}>
             {count}
           </p>
         </div>
       </form>
       <p class="none-found" hidden>
-        No study fits all of this. Take away a word or a choice, or show all.
+        {say("finder.none")}
       </p>
       <p class="pages-found" hidden>
-        Pages that have these words: <span />
+        <Message id="finder.pages" tags={{ list: () => <span /> }} />
       </p>
     </search>
   );

@@ -3,41 +3,54 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { Frame } from "../../src/views/pageframe.ts";
+import { Message, useSay } from "./words.tsx";
 
 /** The foot of a page. */
 export function Foot({ frame }: { frame: Frame }): JSX.Element {
+  const say = useSay();
+  const { society, footer, licence, links } = frame;
   return (
     <footer class="foot">
       <p>
-        Every redesign shown here is an unofficial study, put forward for discussion. Laws on the use of flags
-        differ: follow the local ones, and respect the licence of each drawing. See the{" "}
-        <a href={frame.links.cautions}>cautions</a>, and for authors the{" "}
-        <a href={frame.links.rules}>rules for studies and drawings</a>.
-        {frame.links.takePart && (
+        <Message
+          id="frame.cautions"
+          tags={{
+            cautions: (text) => <a href={links.cautions}>{text}</a>,
+            rules: (text) => <a href={links.rules}>{text}</a>,
+          }}
+        />
+        {links.takePart && (
           <>
             {" "}
-            <a href={frame.links.takePart.address}>{frame.links.takePart.text}</a>
+            <a href={links.takePart.address}>{links.takePart.text}</a>
           </>
         )}
       </p>
       <p>
-        {frame.society && `Published by ${frame.society}. `}
-        {frame.footer && `${frame.footer} `}
-        {frame.licence && (
+        {society && `${say("frame.publishedBy", { society })} `}
+        {footer && `${footer} `}
+        {licence && (
           <>
-            Texts under{" "}
-            {frame.licence.address ? (
-              <a href={frame.licence.address} rel="license">
-                {frame.licence.name}
-              </a>
-            ) : (
-              frame.licence.name
-            )}
-            .{" "}
+            <Message
+              id="frame.textsUnder"
+              values={{ name: licence.name }}
+              tags={{
+                licence: (text) => (
+                  <>
+                    {licence.address ? (
+                      <a href={licence.address} rel="license">
+                        {text}
+                      </a>
+                    ) : (
+                      text
+                    )}
+                  </>
+                ),
+              }}
+            />{" "}
           </>
         )}
-        Made with Counterchange. Set in Source Serif 4 and Source Sans 3, under the{" "}
-        <a href={frame.links.fontLicence}>Open Font Licence</a>.
+        <Message id="frame.madeWith" tags={{ licence: (text) => <a href={links.fontLicence}>{text}</a> }} />
       </p>
     </footer>
   );

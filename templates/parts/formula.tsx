@@ -2,14 +2,16 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
+import { useSay } from "./words.tsx";
 
 /** Cloth reflectance from relative luminance. */
 export function ReflectanceFormula({ black, white }: { black: string; white: string }): JSX.Element {
+  const say = useSay();
   return (
     <Formula>
       <msub>
         <Sign name="Y" />
-        <mtext>cloth</mtext>
+        <mtext>{say("method.inCloth")}</mtext>
       </msub>
       <mo>=</mo>
       <mn>{black}</mn>
@@ -50,9 +52,10 @@ export function LuminanceFormula(): JSX.Element {
 
 /** Luminance contrast of two reflectances. */
 export function ContrastFormula(): JSX.Element {
+  const say = useSay();
   return (
     <Formula>
-      <mtext>contrast</mtext>
+      <mtext>{say("method.ofContrast")}</mtext>
       <mo>=</mo>
       <mn>125</mn>
       <mo>·</mo>
@@ -76,16 +79,17 @@ export function ContrastFormula(): JSX.Element {
 
 /** How much an edge counts for clarity: in full from contrast 45. Two short lines fit a phone, one long line does not. */
 export function CountFormula(): JSX.Element {
+  const say = useSay();
   return (
     <Formula>
-      <mtext>count</mtext>
+      <mtext>{say("method.ofCount")}</mtext>
       <mo>=</mo>
       <mi>min</mi>
       <mrow>
         <mo>(</mo>
         <mn>1</mn>
         <mo>,</mo>
-        <mtext>contrast</mtext>
+        <mtext>{say("method.ofContrast")}</mtext>
         <mo>/</mo>
         <mn>45</mn>
         <mo>)</mo>
@@ -96,22 +100,23 @@ export function CountFormula(): JSX.Element {
 
 /** Clarity of all edges. */
 export function ClarityFormula(): JSX.Element {
+  const say = useSay();
   return (
     <Formula>
-      <mtext>clarity</mtext>
+      <mtext>{say("method.ofClarity")}</mtext>
       <mo>=</mo>
       <mn>100</mn>
       <mo>·</mo>
       <mfrac>
         <mrow>
           <mo>∑</mo>
-          <mtext>weight</mtext>
+          <mtext>{say("method.ofWeight")}</mtext>
           <mo>·</mo>
-          <mtext>count</mtext>
+          <mtext>{say("method.ofCount")}</mtext>
         </mrow>
         <mrow>
           <mo>∑</mo>
-          <mtext>weight</mtext>
+          <mtext>{say("method.ofWeight")}</mtext>
         </mrow>
       </mfrac>
     </Formula>
@@ -134,19 +139,21 @@ function Sign({ name }: { name: string }): JSX.Element {
 }
 
 function High(): JSX.Element {
+  const say = useSay();
   return (
     <msub>
       <Sign name="Y" />
-      <mtext>high</mtext>
+      <mtext>{say("method.inHigh")}</mtext>
     </msub>
   );
 }
 
 function Low(): JSX.Element {
+  const say = useSay();
   return (
     <msub>
       <Sign name="Y" />
-      <mtext>low</mtext>
+      <mtext>{say("method.inLow")}</mtext>
     </msub>
   );
 }

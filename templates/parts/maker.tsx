@@ -4,6 +4,7 @@
 import type { JSX } from "preact";
 import type { BuiltRow, DyeRow, MakerPage } from "../../src/views/sheet/makerpage.ts";
 import { SwatchChip } from "./swatch.tsx";
+import { Message, useSay } from "./words.tsx";
 
 /** The redesign in outlines, its height and width along its sides. */
 export function MeasuredOutline({ maker }: { maker: MakerPage }): JSX.Element {
@@ -21,7 +22,11 @@ export function MeasuredOutline({ maker }: { maker: MakerPage }): JSX.Element {
       />
       <span class="maker-side maker-width number">{sides.width}</span>
       <figcaption>
-        Height to width <span class="number">{proportions}</span>. Hoist on the left.
+        <Message
+          id="maker.proportions"
+          values={{ proportions }}
+          tags={{ number: (text) => <span class="number">{text}</span> }}
+        />
       </figcaption>
     </figure>
   );
@@ -29,12 +34,15 @@ export function MeasuredOutline({ maker }: { maker: MakerPage }): JSX.Element {
 
 /** The plain shapes, in the order in which they are laid. */
 export function BuiltTable({ rows }: { rows: readonly BuiltRow[] }): JSX.Element {
+  const say = useSay();
   return (
     <table class="maker-table">
       <thead>
         <tr>
-          <th scope="col">Shape</th>
-          <Heads names={["From hoist", "From top", "Width", "Height"]} />
+          <th scope="col">{say("maker.shape")}</th>
+          <Heads
+            names={[say("maker.fromHoist"), say("maker.fromTop"), say("maker.width"), say("maker.height")]}
+          />
         </tr>
       </thead>
       <tbody>
@@ -53,12 +61,13 @@ export function BuiltTable({ rows }: { rows: readonly BuiltRow[] }): JSX.Element
 
 /** The colours, largest first. */
 export function DyeTable({ rows }: { rows: readonly DyeRow[] }): JSX.Element {
+  const say = useSay();
   return (
     <table class="maker-table">
       <thead>
         <tr>
-          <th scope="col">Colour</th>
-          <Heads names={["Hex", "sRGB", "CIELAB L* / a* / b*", "Reflectance"]} />
+          <th scope="col">{say("maker.colour")}</th>
+          <Heads names={[say("maker.hex"), "sRGB", "CIELAB L* / a* / b*", say("maker.reflectance")]} />
         </tr>
       </thead>
       <tbody>

@@ -3,9 +3,11 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { Frame } from "../../src/views/pageframe.ts";
+import { useSay } from "./words.tsx";
 
 /** The masthead of a page, with the current section marked. The front page has the gallery's name as its title. */
 export function Masthead({ frame, isNamed }: { frame: Frame; isNamed: boolean }): JSX.Element {
+  const say = useSay();
   return (
     <header class="masthead">
       {isNamed && (
@@ -13,21 +15,21 @@ export function Masthead({ frame, isNamed }: { frame: Frame; isNamed: boolean })
           <a href={frame.links.home}>{frame.galleryTitle}</a>
         </p>
       )}
-      <nav aria-label="Gallery">
+      <nav aria-label={say("frame.gallery")}>
         <ul>
           <li>
             <a href={frame.links.home} aria-current={frame.section === "studies" ? "true" : undefined}>
-              Studies
+              {say("frame.studies")}
             </a>
           </li>
           <li>
             <a href={frame.links.survey} aria-current={frame.section === "survey" ? "true" : undefined}>
-              Survey
+              {say("frame.survey")}
             </a>
           </li>
           <li>
             <a href={frame.links.method} aria-current={frame.section === "method" ? "true" : undefined}>
-              Method
+              {say("frame.method")}
             </a>
           </li>
           {frame.menu.map(({ word, address, isHere }) => (

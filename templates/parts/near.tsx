@@ -4,14 +4,16 @@
 import type { JSX } from "preact";
 import type { LikenessView } from "../../src/views/study/likenessfact.ts";
 import { Mat } from "./plate.tsx";
+import { Message, useSay } from "./words.tsx";
 
 /** Open where a flag is so near that it has to be looked at. */
 export function Near({ likeness }: { likeness: LikenessView }): JSX.Element {
+  const say = useSay();
   return (
     <>
       <p>{likeness.sentence}</p>
       <details open={likeness.isNear}>
-        <summary>Beside the flags it is nearest to</summary>
+        <summary>{say("near.beside")}</summary>
         <ul class="sheet near">
           <li>
             <Mat plate={likeness.own} eager />
@@ -24,7 +26,7 @@ export function Near({ likeness }: { likeness: LikenessView }): JSX.Element {
                 {near.shown ? (
                   <a href={near.shown.address}>{near.shown.plate.label}</a>
                 ) : (
-                  <>{near.name}, not shown here</>
+                  say("near.hidden", { name: near.name })
                 )}
               </p>
               <p class="option-figures">{near.figures}</p>
@@ -32,8 +34,7 @@ export function Near({ likeness }: { likeness: LikenessView }): JSX.Element {
           ))}
         </ul>
         <p class="measured">
-          Mean ΔE00 over the whole flag as cloth: 0 is the same picture.{" "}
-          <a href={likeness.how}>How likeness is measured</a>
+          <Message id="near.scale" tags={{ how: (text) => <a href={likeness.how}>{text}</a> }} />
         </p>
       </details>
     </>

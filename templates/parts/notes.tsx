@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import type { CreditView, Download, NotedColour, OptionNote } from "../../src/views/study/notes.ts";
 import { Arrow } from "./move.tsx";
 import { SwatchChip } from "./swatch.tsx";
+import { Message, useSay } from "./words.tsx";
 
 /** The changes the author tried instead, with what was said of each. */
 export function OptionList({ options }: { options: readonly OptionNote[] }): JSX.Element {
@@ -17,7 +18,11 @@ export function OptionList({ options }: { options: readonly OptionNote[] }): JSX
             {option.only && (
               <>
                 {" "}
-                only in {option.where} (<code>{option.only}</code>)
+                <Message
+                  id="record.onlyIn"
+                  values={{ part: option.where ?? "" }}
+                  tags={{ selector: () => <code>{option.only}</code> }}
+                />
               </>
             )}
           </p>
@@ -30,18 +35,19 @@ export function OptionList({ options }: { options: readonly OptionNote[] }): JSX
 
 /** Whose drawing it is and under which licence. */
 export function CreditLine({ credit }: { credit: CreditView }): JSX.Element {
+  const say = useSay();
   return (
     <p>
       {credit.sentence}.{" "}
       {credit.source ? (
         <a href={credit.source} rel="nofollow noopener">
-          Source
+          {say("record.source")}
         </a>
       ) : (
-        credit.sourceText && `Source: ${credit.sourceText}`
+        credit.sourceText && say("record.sourceIs", { source: credit.sourceText })
       )}
       {credit.sourceText && ". "}
-      Licence: {credit.licence}.
+      {say("record.licence", { licence: credit.licence })}
     </p>
   );
 }

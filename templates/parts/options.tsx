@@ -7,19 +7,21 @@ import { MatrixFigure } from "../figures/matrix.tsx";
 import { Move } from "./move.tsx";
 import { Mat } from "./plate.tsx";
 import { SwatchChip } from "./swatch.tsx";
+import { Message, useSay } from "./words.tsx";
 
 /** The sections of their page. */
 export function Options({ options }: { options: OptionsView }): JSX.Element {
+  const say = useSay();
   return (
     <>
       {options.colours.length > 0 && (
         <section class="other-changes" aria-labelledby="options">
-          <h2 id="options">The best for each colour</h2>
+          <h2 id="options">{say("options.byColour")}</h2>
           <ByColour colours={options.colours} />
         </section>
       )}
       <section class="other-changes" aria-labelledby="all">
-        <h2 id="all">All at once</h2>
+        <h2 id="all">{say("options.all")}</h2>
         {options.matrix && <MatrixFigure matrix={options.matrix} id="matrix" />}
         <div class="source after-matrix">
           {!options.matrix && options.unranked && <p>{options.unranked}</p>}
@@ -27,15 +29,13 @@ export function Options({ options }: { options: OptionsView }): JSX.Element {
             <p key={note}>{note}</p>
           ))}
           <p>
-            Each colour of the flag is tried with the palette, with the flag’s other colours, and with the
-            nearest shade of its own hue that clears. Numbers order them; looks are the author’s.{" "}
-            <a href={options.how}>How options are ranked</a>
+            <Message id="options.how" tags={{ how: (text) => <a href={options.how}>{text}</a> }} />
           </p>
         </div>
       </section>
       {options.noted.length > 0 && (
         <section class="other-changes" aria-labelledby="tried">
-          <h2 id="tried">Also tried by the author</h2>
+          <h2 id="tried">{say("options.tried")}</h2>
           <ul class="sheet">
             {options.noted.map((noted) => (
               <Noted key={noted.id} noted={noted} />
@@ -48,27 +48,28 @@ export function Options({ options }: { options: OptionsView }): JSX.Element {
 }
 
 function ByColour({ colours }: { colours: readonly ColourView[] }): JSX.Element {
+  const say = useSay();
   const hasFocus = colours.some(({ best }) => best?.focus !== undefined);
   return (
     <table class="by-colour">
-      <caption class="unseen">The best replacement for each colour</caption>
+      <caption class="unseen">{say("options.caption")}</caption>
       <thead>
         <tr>
-          <th scope="col">Colour changed</th>
-          <th scope="col">Best replacement</th>
-          <th scope="col">Clarity</th>
-          {hasFocus && <th scope="col">Of what has to be seen</th>}
-          <th scope="col">What gets worse</th>
+          <th scope="col">{say("options.changed")}</th>
+          <th scope="col">{say("options.best")}</th>
+          <th scope="col">{say("mark.clarity")}</th>
+          {hasFocus && <th scope="col">{say("options.ofFocus")}</th>}
+          <th scope="col">{say("options.worse")}</th>
         </tr>
       </thead>
       <tbody>
         {colours.map(({ id, hex, name, share, best }) => (
           <tr key={id}>
             <th scope="row">
-              <SwatchChip hex={hex} /> {name} <span class="part">{share} of the flag</span>
+              <SwatchChip hex={hex} /> {name} <span class="part">{say("options.share", { share })}</span>
             </th>
             {best === undefined ? (
-              <td colSpan={hasFocus ? 4 : 3}>None that leaves every charge its outline.</td>
+              <td colSpan={hasFocus ? 4 : 3}>{say("options.none")}</td>
             ) : (
               <Best best={best} hasFocus={hasFocus} />
             )}
@@ -80,27 +81,28 @@ function ByColour({ colours }: { colours: readonly ColourView[] }): JSX.Element 
 }
 
 function Best({ best, hasFocus }: { best: BestView; hasFocus: boolean }): JSX.Element {
+  const say = useSay();
   const { hex, name, cell, short, equals, clarity, focus, worse } = best;
   return (
     <>
       <td>
-        {short ? <span class="quiet">{short} </span> : <Label>Best:</Label>}
+        {short ? <span class="quiet">{short} </span> : <Label>{say("options.bestLabel")}</Label>}
         <SwatchChip hex={hex} /> {cell ? <a href={cell}>{name}</a> : name}
         {equals && <>; {equals}</>}
       </td>
       <td class="number">
-        <Label>Clarity</Label>
+        <Label>{say("mark.clarity")}</Label>
         <Move before={clarity[0]} after={clarity[1]} />
       </td>
       {hasFocus && (
         <td class="number">
-          <Label>Of what has to be seen</Label>
+          <Label>{say("options.ofFocus")}</Label>
           {focus && <Move before={focus[0]} after={focus[1]} />}
         </td>
       )}
       <td>
-        <Label>Gets worse:</Label>
-        {worse.length === 0 ? "Nothing." : worse.join(" ")}
+        <Label>{say("options.worseLabel")}</Label>
+        {worse.length === 0 ? say("options.nothing") : worse.join(" ")}
       </td>
     </>
   );

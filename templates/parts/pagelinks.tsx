@@ -3,30 +3,33 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { PagesView } from "../../src/views/paging.ts";
+import { Message, useSay } from "./words.tsx";
 
 /** Where this page stands, and the ways to the others. */
 export function PageLinks({ pages }: { pages: PagesView }): JSX.Element {
+  const say = useSay();
+  const id = !pages.previous ? "paging.onward" : pages.next ? "paging.both" : "paging.back";
   return (
-    <nav class="pages" aria-label="Pages of this list">
+    <nav class="pages" aria-label={say("paging.ways")}>
       <p class="count">
-        {pages.label}
-        {pages.previous && (
-          <>
-            . <a href={pages.first}>First</a>,{" "}
-            <a href={pages.previous} rel="prev">
-              previous
-            </a>
-          </>
-        )}
-        {pages.next && (
-          <>
-            {pages.previous ? ", " : ". "}
-            <a href={pages.next} rel="next">
-              next
-            </a>
-            , <a href={pages.last}>last</a>
-          </>
-        )}
+        <Message
+          id={id}
+          values={{ place: pages.label }}
+          tags={{
+            first: (text) => <a href={pages.first}>{text}</a>,
+            previous: (text) => (
+              <a href={pages.previous ?? ""} rel="prev">
+                {text}
+              </a>
+            ),
+            next: (text) => (
+              <a href={pages.next ?? ""} rel="next">
+                {text}
+              </a>
+            ),
+            last: (text) => <a href={pages.last}>{text}</a>,
+          }}
+        />
       </p>
     </nav>
   );

@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import type { Plate } from "../../src/views/plate.ts";
 import type { SplitView } from "../../src/views/study/splitline.ts";
 import { CaptionedPlate } from "./plate.tsx";
+import { useSay } from "./words.tsx";
 
 /**
  * The pair. Its controls are hidden until the script runs that they need, `templates/client/swap.js`. With
@@ -22,6 +23,7 @@ export function Pair({
   split?: SplitView;
   note?: string;
 }): JSX.Element {
+  const say = useSay();
   return (
     <div class="swap" data-shown="both">
       <div class="pair">
@@ -33,14 +35,19 @@ export function Pair({
         ))}
         {split && <SplitFlag plates={plates} split={split} />}
       </div>
-      <div class="swap-controls" hidden>
-        <button type="button">Swap in place</button>
+      <div
+        class="swap-controls"
+        data-both={say("pair.bothShown")}
+        data-alone={say("pair.shownAlone", { name: "{name}" })}
+        hidden
+      >
+        <button type="button">{say("pair.swap")}</button>
         <button type="button" hidden>
-          Show both
+          {say("pair.both")}
         </button>
         <span class="swap-hint">
-          {isPressed && "Press a flag"}
-          <span class="swap-keys">{isPressed ? " or an arrow key, or" : "Press an arrow key, or"}</span>
+          {isPressed && say("pair.pressFlag")}
+          <span class="swap-keys">{isPressed ? ` ${say("pair.orKey")}` : say("pair.pressKey")}</span>
         </span>
         <span class="unseen" role="status" />
       </div>

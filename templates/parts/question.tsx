@@ -4,22 +4,22 @@
 import type { JSX } from "preact";
 import type { VoteQuestion } from "../../src/views/vote/votepage.ts";
 import { Mat } from "./plate.tsx";
+import { Message, useSay } from "./words.tsx";
 
 /** One question. What answers it is hidden until the script runs; boxes to tick are on paper alone. */
-export function Question({ question, of }: { question: VoteQuestion; of: number }): JSX.Element {
-  const { number, key, flag, sides } = question;
+export function Question({ question, isFirst }: { question: VoteQuestion; isFirst: boolean }): JSX.Element {
+  const say = useSay();
+  const { anchor, place, key, flag, sides } = question;
   return (
-    <form class="vote-question" id={`n${number}`} data-question={key} aria-labelledby={`n${number}-flag`}>
-      <p class="vote-number">
-        {number} of {of}
-      </p>
-      <h2 id={`n${number}-flag`} tabindex={-1}>
+    <form class="vote-question" id={anchor} data-question={key} aria-labelledby={`${anchor}-flag`}>
+      <p class="vote-number">{place}</p>
+      <h2 id={`${anchor}-flag`} tabindex={-1}>
         {flag}
       </h2>
       <ul class={`vote-sides vote-sides-${Math.min(sides.length, 3)}`}>
         {sides.map(({ side, study, plate, letter }) => (
           <li key={side} data-side={side} data-study={study}>
-            <Mat plate={plate} eager={number === "1"} />
+            <Mat plate={plate} eager={isFirst} />
             <p class="vote-pick">
               <label>
                 <input type="radio" name={key} value={side} hidden />
@@ -32,27 +32,22 @@ export function Question({ question, of }: { question: VoteQuestion; of: number 
         <li class="vote-none" hidden>
           <p class="vote-pick">
             <label>
-              <input type="radio" name={key} value="neither" /> Neither
+              <input type="radio" name={key} value="neither" /> {say("vote.neither")}
             </label>
           </p>
         </li>
       </ul>
-      <p class="vote-caution">
-        One of them is the flag as it is;{" "}
-        {sides.length > 2
-          ? "what is proposed are unofficial studies."
-          : "what is proposed is an unofficial study."}
-      </p>
+      <p class="vote-caution">{say(sides.length > 2 ? "vote.cautionMany" : "vote.cautionOne")}</p>
       <div class="vote-answer" hidden>
         <p class="vote-why">
-          <label for={`n${number}-why`}>Why? (optional)</label>
-          <input type="text" id={`n${number}-why`} name="why" maxlength={200} autocomplete="off" />
+          <label for={`${anchor}-why`}>{say("vote.why")}</label>
+          <input type="text" id={`${anchor}-why`} name="why" maxlength={200} autocomplete="off" />
         </p>
-        <button type="submit">This is my choice</button>
+        <button type="submit">{say("vote.choose")}</button>
         <span class="vote-missing" role="status" />
       </div>
       <p class="vote-boxes" aria-hidden="true">
-        {[...sides.map(({ letter }) => letter).sort(), "Neither"].map((name) => (
+        {[...sides.map(({ letter }) => letter).sort(), say("vote.neither")].map((name) => (
           <span key={name}>{name}</span>
         ))}
       </p>
@@ -63,17 +58,19 @@ export function Question({ question, of }: { question: VoteQuestion; of: number 
 
 /** Which is which, the numbers, and how others chose. Without a script it opens on demand. */
 function Told({ question: { flag, sides, count } }: { question: VoteQuestion }): JSX.Element {
-  const rows = [...sides, { side: "neither", letter: "", name: "Neither", clarity: "", verdict: undefined }];
+  const say = useSay();
+  const neither = { side: "neither", letter: "", name: say("vote.neither"), clarity: "" };
+  const rows = [...sides, neither];
   return (
     <details class="vote-told">
-      <summary>Which is which, and the numbers</summary>
+      <summary>{say("vote.told")}</summary>
       <table>
-        <caption class="unseen">{flag}: which is which</caption>
+        <caption class="unseen">{say("vote.which", { flag })}</caption>
         <thead>
           <tr>
-            <th scope="col">Flag</th>
-            <th scope="col">Clarity</th>
-            {count && <th scope="col">Chosen, of {count.voters}</th>}
+            <th scope="col">{say("vote.headFlag")}</th>
+            <th scope="col">{say("entry.clarity")}</th>
+            {count && <th scope="col">{say("vote.headChosen", { count: count.total })}</th>}
           </tr>
         </thead>
         <tbody>
@@ -84,7 +81,7 @@ function Told({ question: { flag, sides, count } }: { question: VoteQuestion }):
                 <th scope="row">
                   <span class="letter">{letter}</span> <span class="vote-name">{name}</span>{" "}
                   <strong class="vote-own" hidden>
-                    your choice
+                    {say("vote.own")}
                   </strong>
                 </th>
                 <td class="number">{clarity}</td>
@@ -106,8 +103,10 @@ function Told({ question: { flag, sides, count } }: { question: VoteQuestion }):
         (one) =>
           one.verdict && (
             <p key={one.side}>
-              {sides.length > 2 && `${one.name}: `}
-              {one.verdict.sentence} <a href={one.verdict.address}>The study</a>
+              {sides.length > 2
+                ? say("vote.verdictOf", { name: one.name, sentence: one.verdict.sentence })
+                : one.verdict.sentence}{" "}
+              <a href={one.verdict.address}>{say("vote.study")}</a>
             </p>
           ),
       )}
@@ -115,7 +114,14 @@ function Told({ question: { flag, sides, count } }: { question: VoteQuestion }):
         <ul class="vote-words">
           {count.words.map(({ side, text }, index) => (
             <li key={index}>
-              <span class="quiet">{side}:</span> <bdi>{text}</bdi>
+              <Message
+                id="vote.said"
+                values={{ side }}
+                tags={{
+                  quiet: (inside) => <span class="quiet">{inside}</span>,
+                  said: () => <bdi>{text}</bdi>,
+                }}
+              />
             </li>
           ))}
         </ul>

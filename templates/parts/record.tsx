@@ -8,57 +8,55 @@ import { FactLine, FactTable } from "./facts.tsx";
 import { Near } from "./near.tsx";
 import { CreditLine, DownloadList } from "./notes.tsx";
 import { Citation } from "./refer.tsx";
+import { Message, useSay } from "./words.tsx";
 
 /** The last section of a study page. */
 export function Record({ study }: { study: StudyPage }): JSX.Element {
-  const { likeness, facts, colours, notes, refer } = study;
+  const say = useSay();
+  const { likeness, facts, colours, notes, refer, maker } = study;
   return (
     <section class="record" aria-labelledby="record">
-      <h2 id="record">For the record</h2>
+      <h2 id="record">{say("record.heading")}</h2>
       {likeness && (
-        <Matter id="likeness" heading="Could it be mistaken?">
+        <Matter id="likeness" heading={say("study.likeness")}>
           <Near likeness={likeness} />
         </Matter>
       )}
-      <Matter id="facts" heading={facts.tincture ? "By the rule of tincture" : "Facts"}>
+      <Matter id="facts" heading={say(facts.tincture ? "record.tincture" : "record.facts")}>
         <FactLine facts={facts} />
         <FactTable facts={facts} links={study.links} />
       </Matter>
       {facts.warnings.length > 0 && (
-        <Matter id="warnings" heading="Where the figures are less certain">
+        <Matter id="warnings" heading={say("record.uncertain")}>
           {facts.warnings.map((warning) => (
             <p key={warning}>{warning}</p>
           ))}
         </Matter>
       )}
-      <Matter id="colours" heading="Colours">
+      <Matter id="colours" heading={say("record.colours")}>
         <ColourLine colours={colours} />
         <details>
-          <summary>{facts.tincture ? "Reflectance and tincture of each" : "Reflectance of each"}</summary>
+          <summary>{say(facts.tincture ? "record.reflectanceAndTincture" : "record.reflectance")}</summary>
           <ColourTable colours={colours} hasTincture={facts.tincture !== undefined} />
         </details>
       </Matter>
-      <Matter id="drawings" heading="Drawings and data">
-        {notes.credit ? (
-          <CreditLine credit={notes.credit} />
-        ) : (
-          <p>The study names no source for the original drawing.</p>
-        )}
-        {study.maker && (
+      <Matter id="drawings" heading={say("record.drawings")}>
+        {notes.credit ? <CreditLine credit={notes.credit} /> : <p>{say("record.noSource")}</p>}
+        {maker && (
           <p>
-            Adopted: a <a href={study.maker}>sheet for makers</a>, with proportions, construction and colours.
+            <Message id="record.maker" tags={{ sheet: (text) => <a href={maker}>{text}</a> }} />
           </p>
         )}
         <DownloadList downloads={notes.downloads} />
         {study.lesson.length > 0 && (
           <details>
-            <summary>Pictures of each step, for slides and recordings</summary>
+            <summary>{say("record.lesson")}</summary>
             <DownloadList downloads={study.lesson} />
           </details>
         )}
       </Matter>
       {study.tags.length > 0 && (
-        <Matter id="tags" heading="Filed under">
+        <Matter id="tags" heading={say("record.tags")}>
           <ul class="tags">
             {study.tags.map((tag) => (
               <li key={tag.text}>
@@ -69,7 +67,7 @@ export function Record({ study }: { study: StudyPage }): JSX.Element {
         </Matter>
       )}
       {study.history && (
-        <Matter id="history" heading="History">
+        <Matter id="history" heading={say("record.history")}>
           {study.history.revised.map(({ iso, date, what }) => (
             <p key={`${iso} ${what}`}>
               <time dateTime={iso}>{date}</time>: {what}
@@ -82,7 +80,7 @@ export function Record({ study }: { study: StudyPage }): JSX.Element {
           ))}
         </Matter>
       )}
-      <Matter id="refer" heading="Cite this">
+      <Matter id="refer" heading={say("refer.heading")}>
         <Citation refer={refer} />
       </Matter>
     </section>

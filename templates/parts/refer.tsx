@@ -4,12 +4,14 @@
 import { type ComponentChildren, Fragment, type JSX } from "preact";
 import type { AnswerView } from "../../src/views/study/answerview.ts";
 import type { CitationView, ReferView } from "../../src/views/study/citation.ts";
+import { Message, useSay } from "./words.tsx";
 
 /** The section of an edge page. */
 export function Refer({ refer }: { refer: ReferView }): JSX.Element {
+  const say = useSay();
   return (
     <section class="evidence" aria-labelledby="refer">
-      <h2 id="refer">Cite this</h2>
+      <h2 id="refer">{say("refer.heading")}</h2>
       <div class="main">
         <Citation refer={refer} />
       </div>
@@ -19,6 +21,7 @@ export function Refer({ refer }: { refer: ReferView }): JSX.Element {
 
 /** The words to cite, with the BibTeX behind them. The buttons are hidden until a script can copy. */
 export function Citation({ refer }: { refer: ReferView | CitationView }): JSX.Element {
+  const say = useSay();
   return (
     <div class="refer">
       <p class="refer-text" id="refer-text">
@@ -35,23 +38,32 @@ export function Citation({ refer }: { refer: ReferView | CitationView }): JSX.El
       </p>
       <p class="copying" hidden>
         <button type="button" value="refer-text">
-          Copy the text
+          {say("refer.copyText")}
         </button>{" "}
         <button type="button" value="refer-bibtex">
-          Copy the BibTeX
+          {say("refer.copyBibtex")}
         </button>{" "}
-        <span role="status" class="copied" />
+        <span
+          role="status"
+          class="copied"
+          data-done={say("refer.copied")}
+          data-failed={say("refer.notCopied")}
+        />
       </p>
       <details>
-        <summary>{"stamp" in refer ? "BibTeX, and what the stamp is for" : "BibTeX"}</summary>
+        <summary>{"stamp" in refer ? say("refer.bibtexAndStamp") : "BibTeX"}</summary>
         <pre dir="ltr">
           <code id="refer-bibtex">{refer.bibtex}</code>
         </pre>
         {"stamp" in refer && (
           <p class="measured">
-            Stamp <code>{refer.stamp}</code>: a short mark of the drawing, the change and the measure. Through{" "}
-            <a href={refer.link}>an address with the stamp in it</a>, a later reader is told where what is
-            measured has changed since. The words of a study may change without it.
+            <Message
+              id="refer.stamp"
+              tags={{
+                stamp: () => <code>{refer.stamp}</code>,
+                link: (text) => <a href={refer.link}>{text}</a>,
+              }}
+            />
           </p>
         )}
       </details>
@@ -61,9 +73,10 @@ export function Citation({ refer }: { refer: ReferView | CitationView }): JSX.El
 
 /** The way to answer, with the address of the page in it. */
 export function Argue({ answer }: { answer: AnswerView }): JSX.Element {
+  const say = useSay();
   return (
     <p class="argue">
-      <SendLink to={answer}>Argue with this</SendLink> {answer.words}
+      <SendLink to={answer}>{say("study.argue")}</SendLink> {answer.words}
     </p>
   );
 }
@@ -91,7 +104,7 @@ export function Nominate({ nominate }: { nominate: AnswerView | undefined }): JS
   if (nominate === undefined) return null;
   return (
     <p class="nominate">
-      A flag that should have a study? <SendLink to={nominate}>Name it, and say why</SendLink>
+      <Message id="front.nominate" tags={{ name: (text) => <SendLink to={nominate}>{text}</SendLink> }} />
     </p>
   );
 }
@@ -100,9 +113,14 @@ export function Nominate({ nominate }: { nominate: AnswerView | undefined }): JS
 export function StampNote({ stamp }: { stamp: string }): JSX.Element {
   return (
     <p class="stamp-note" data-stamp={stamp} hidden>
-      <strong>This study has changed since.</strong> The link you came by was made for an earlier state, with
-      the stamp <code class="stamp-came">{stamp}</code>. What is shown here now has the stamp{" "}
-      <code>{stamp}</code>.
+      <Message
+        id="refer.changed"
+        tags={{
+          strong: (text) => <strong>{text}</strong>,
+          came: () => <code class="stamp-came">{stamp}</code>,
+          now: () => <code>{stamp}</code>,
+        }}
+      />
     </p>
   );
 }

@@ -5,9 +5,11 @@ import type { JSX } from "preact";
 import type { NumberedPlate, Proposal } from "../../src/views/flag/rivalspage.ts";
 import { Move } from "./move.tsx";
 import { CaptionedPlate } from "./plate.tsx";
+import { useSay } from "./words.tsx";
 
 /** The flags. Any of them takes the place of any other by its button, once `templates/client/swap.js` runs. */
 export function Rivals({ plates }: { plates: readonly NumberedPlate[] }): JSX.Element {
+  const say = useSay();
   const flags = (
     <div class="pair rival-flags">
       {plates.map(({ plate, caption, address }) => (
@@ -21,10 +23,15 @@ export function Rivals({ plates }: { plates: readonly NumberedPlate[] }): JSX.El
   return (
     <div class="swap" data-shown="both">
       {flags}
-      <div class="swap-controls" hidden>
-        <button type="button">Swap in place</button>
+      <div
+        class="swap-controls"
+        data-both={say(plates.length > 2 ? "flagPage.allShown" : "flagPage.bothShown")}
+        data-alone={say("flagPage.shownAlone", { name: "{name}" })}
+        hidden
+      >
+        <button type="button">{say("flagPage.swap")}</button>
         <button type="button" hidden>
-          Show all
+          {say("flagPage.showAll")}
         </button>
         <span class="swap-choices">
           {plates.map(({ plate: { label } }) => (
@@ -41,16 +48,17 @@ export function Rivals({ plates }: { plates: readonly NumberedPlate[] }): JSX.El
 
 /** What each brings and costs. */
 export function RivalTable({ proposals }: { proposals: readonly Proposal[] }): JSX.Element {
+  const say = useSay();
   const hasFocus = proposals.some(({ focusClarity }) => focusClarity !== undefined);
   return (
     <table class="rival-table">
       <thead>
         <tr>
-          <th scope="col">Proposal</th>
-          <th scope="col">Verdict</th>
-          <th scope="col">Clarity</th>
-          {hasFocus && <th scope="col">Of what has to be seen</th>}
-          <th scope="col">Share that changes</th>
+          <th scope="col">{say("flagPage.head")}</th>
+          <th scope="col">{say("flagPage.verdict")}</th>
+          <th scope="col">{say("entry.clarity")}</th>
+          {hasFocus && <th scope="col">{say("flagPage.focus")}</th>}
+          <th scope="col">{say("flagPage.share")}</th>
         </tr>
       </thead>
       <tbody>
@@ -63,6 +71,7 @@ export function RivalTable({ proposals }: { proposals: readonly Proposal[] }): J
 }
 
 function Row({ proposal, hasFocus }: { proposal: Proposal; hasFocus: boolean }): JSX.Element {
+  const say = useSay();
   const { number, card, verdict, argument, focusClarity, share, likeness } = proposal;
   const by = [card.authors, card.date?.text, card.status.word].filter((part) => part !== undefined);
   return (
@@ -75,22 +84,22 @@ function Row({ proposal, hasFocus }: { proposal: Proposal; hasFocus: boolean }):
           {argument && <p>{argument}</p>}
         </div>
       </th>
-      <td data-head="Verdict">
+      <td data-head={say("flagPage.verdict")}>
         <strong>{verdict.word}.</strong> {verdict.cost} {likeness}
       </td>
-      <td class="number" data-head="Clarity">
+      <td class="number" data-head={say("entry.clarity")}>
         <Move before={card.clarity.before} after={card.clarity.after} />
       </td>
       {hasFocus && (
-        <td class="number" data-head="Of what has to be seen">
+        <td class="number" data-head={say("flagPage.focus")}>
           {focusClarity ? (
             <Move before={focusClarity.before} after={focusClarity.after} />
           ) : (
-            "no emblem found"
+            say("surveyTable.noEmblem")
           )}
         </td>
       )}
-      <td class="number" data-head="Share that changes">
+      <td class="number" data-head={say("flagPage.share")}>
         {share}
       </td>
     </tr>

@@ -2,45 +2,52 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { RuleView, SampleView } from "../../src/views/rules/rulespage.ts";
+import type { RulesPage, RuleView, SampleView } from "../../src/views/rules/rulespage.ts";
+import { useSay } from "./words.tsx";
+
+type English = RulesPage["english"];
 
 /**
  * One rule of the rules page: a line, and behind it why it is there and its example. A browser opens what is closed
  * round the place that an address names.
  */
-export function RuleItem({ rule }: { rule: RuleView }): JSX.Element {
+export function RuleItem({ rule, english }: { rule: RuleView; english: English }): JSX.Element {
+  const say = useSay();
   return (
     <details class="rule">
       <summary>
-        <h3>{rule.means}</h3>
+        <h3 {...english}>{rule.means}</h3>
         <span class="rule-id">
-          {!rule.isError && <strong>Warning </strong>}
+          {!rule.isError && <strong>{say("rules.warning")} </strong>}
           <code>{rule.id}</code>
         </span>
       </summary>
       <div id={rule.anchor} class="rule-entry">
         <p>
-          {rule.why} <a href={`#${rule.anchor}`}>Link to this rule</a>
+          {english.lang ? <span {...english}>{rule.why}</span> : rule.why}{" "}
+          <a href={`#${rule.anchor}`}>{say("rules.link")}</a>
         </p>
         <div class="rule-example">
-          <Sample sample={rule.wrong} />
-          <Sample sample={rule.right} />
+          <Sample sample={rule.wrong} english={english} />
+          <Sample sample={rule.right} english={english} />
         </div>
       </div>
     </details>
   );
 }
 
-function Sample({ sample }: { sample: SampleView }): JSX.Element {
+function Sample({ sample, english }: { sample: SampleView; english: English }): JSX.Element {
   return (
     <div class="sample">
       <p class="sample-label">{sample.label}</p>
       {sample.isCode ? (
-        <pre dir="ltr">
+        <pre {...english} dir="ltr">
           <code>{sample.lines.join("\n")}</code>
         </pre>
       ) : (
-        <p class="sample-told">{sample.lines.join(" ")}</p>
+        <p class="sample-told" {...(sample.isOurs ? {} : english)}>
+          {sample.lines.join(" ")}
+        </p>
       )}
     </div>
   );

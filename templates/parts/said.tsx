@@ -3,13 +3,15 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { SaidView } from "../../src/views/study/saidview.ts";
+import { Message, useSay } from "./words.tsx";
 
 /** The section of a study's page, an edge's or that of the other changes. */
 export function Said({ said }: { said: readonly SaidView[] }): JSX.Element | null {
+  const say = useSay();
   if (said.length === 0) return null;
   return (
     <section class="said" aria-labelledby="answers">
-      <h2 id="answers">What others say</h2>
+      <h2 id="answers">{say("said.heading")}</h2>
       <ol>
         {said.map(({ anchor, lead, date, about, html, link, reply }) => (
           <li key={anchor} id={anchor} class="said-one">
@@ -23,7 +25,12 @@ export function Said({ said }: { said: readonly SaidView[] }): JSX.Element | nul
               )}
               {about.map(({ name, address }) => (
                 <span key={address}>
-                  <span aria-hidden="true"> · </span>on <a href={address}>{name}</a>
+                  <span aria-hidden="true"> · </span>
+                  <Message
+                    id="said.about"
+                    values={{ name }}
+                    tags={{ about: (text) => <a href={address}>{text}</a> }}
+                  />
                 </span>
               ))}
             </p>
@@ -31,7 +38,7 @@ export function Said({ said }: { said: readonly SaidView[] }): JSX.Element | nul
             {link && (
               <p class="said-lead">
                 <a href={link} rel="nofollow noopener">
-                  More at {link.split("/")[2]}
+                  {say("said.more", { host: link.split("/")[2] ?? "" })}
                 </a>
               </p>
             )}

@@ -4,13 +4,15 @@
 import type { JSX } from "preact";
 import type { SeriesCard, SeriesPlace } from "../../src/views/series/seriesplace.ts";
 import { Mat } from "./plate.tsx";
+import { Message, useSay } from "./words.tsx";
 
 /** The series of a gallery, each with its flags. */
 export function SeriesList({ series }: { series: readonly SeriesCard[] }): JSX.Element | null {
+  const say = useSay();
   if (series.length === 0) return null;
   return (
     <section class="series-list" aria-labelledby="series">
-      <h2 id="series">Series</h2>
+      <h2 id="series">{say("seriesPage.series")}</h2>
       <ul>
         {series.map(({ title, address, count, authors, plates }) => (
           <li key={address} class="series-card">
@@ -35,26 +37,35 @@ export function SeriesList({ series }: { series: readonly SeriesCard[] }): JSX.E
 
 /** The series that a study is in, with the studies before and after it. */
 export function SeriesPlaces({ places }: { places: readonly SeriesPlace[] }): JSX.Element | null {
+  const say = useSay();
   if (places.length === 0) return null;
   return (
-    <nav class="series-places" aria-label="In series">
-      {places.map(({ place, title, address, previous, next }) => (
+    <nav class="series-places" aria-label={say("seriesPage.places")}>
+      {places.map(({ number, count, title, address, previous, next }) => (
         <div key={address} class="series-place">
           <p>
-            {place} <a href={address}>{title}</a>
+            <Message
+              id="seriesPage.place"
+              values={{ number, count, title }}
+              tags={{ a: (text) => <a href={address}>{text}</a> }}
+            />
           </p>
           <p>
             {previous && (
-              <>
-                Before it: <a href={previous.address}>{previous.title}</a>
-              </>
+              <Message
+                id="seriesPage.before"
+                values={{ title: previous.title }}
+                tags={{ a: (text) => <a href={previous.address}>{text}</a> }}
+              />
             )}
           </p>
           <p>
             {next && (
-              <>
-                Next: <a href={next.address}>{next.title}</a>
-              </>
+              <Message
+                id="seriesPage.next"
+                values={{ title: next.title }}
+                tags={{ a: (text) => <a href={next.address}>{text}</a> }}
+              />
             )}
           </p>
         </div>

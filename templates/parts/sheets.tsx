@@ -8,22 +8,14 @@ import { BlankRuler, RulerTable } from "../figures/ruler.tsx";
 import { Document } from "./document.tsx";
 import { ChipList, SignChip } from "./hatch.tsx";
 import { CaptionedPlate, Mat } from "./plate.tsx";
-
-type Words = SheetPage["words"];
+import { Message, useSay } from "./words.tsx";
 
 /** The whole page. */
 export function Sheets({ sheet }: { sheet: SheetPage }): JSX.Element {
-  const { words } = sheet;
   return (
     <Document frame={sheet.frame} layout="sheets">
       <article>
-        <header class="opening">
-          <p class="flag-name">Sheets for a class</p>
-          <h1>{sheet.title}</h1>
-          <p class="measured">
-            {words.print} <a href={sheet.back.address}>{sheet.back.text}</a>
-          </p>
-        </header>
+        <Opening sheet={sheet} />
         {sheet.parts.map((part) => (
           <section key={part.id} id={part.id} class={`sheets-page sheets-${part.kind}`}>
             <Part part={part} sheet={sheet} />
@@ -32,6 +24,19 @@ export function Sheets({ sheet }: { sheet: SheetPage }): JSX.Element {
         ))}
       </article>
     </Document>
+  );
+}
+
+function Opening({ sheet }: { sheet: SheetPage }): JSX.Element {
+  const say = useSay();
+  return (
+    <header class="opening">
+      <p class="flag-name">{say("sheet.kind")}</p>
+      <h1>{sheet.title}</h1>
+      <p class="measured">
+        {say("sheet.print")} <a href={sheet.back.address}>{sheet.back.text}</a>
+      </p>
+    </header>
   );
 }
 
@@ -57,18 +62,17 @@ export function SheetFoot({ foot, page }: { foot: string; page: string }): JSX.E
 }
 
 function Part({ part, sheet }: { part: SheetPart; sheet: SheetPage }): JSX.Element {
-  const { words } = sheet;
   switch (part.kind) {
     case "contents":
       return <Contents part={part} title={sheet.title} />;
     case "handout":
-      return <Handout study={part.study} words={words} />;
+      return <Handout study={part.study} />;
     case "worksheet":
-      return <Worksheet study={part.study} words={words} />;
+      return <Worksheet study={part.study} />;
     case "answers":
       return <Answers study={part.study} sheet={sheet} />;
     case "yours":
-      return <Yours part={part} words={words} />;
+      return <Yours part={part} />;
   }
 }
 
@@ -81,21 +85,22 @@ function Contents({
   part: Extract<SheetPart, { readonly kind: "contents" }>;
   title: string;
 }): JSX.Element {
+  const say = useSay();
   return (
     <>
       <h2>{title}</h2>
       <table>
         <thead>
           <tr>
-            <th scope="col">Contents</th>
+            <th scope="col">{say("sheet.contents")}</th>
             <th scope="col" class="end">
-              Handout
+              {say("sheet.handout")}
             </th>
             <th scope="col" class="end">
-              Worksheet
+              {say("sheet.worksheet")}
             </th>
             <th scope="col" class="end">
-              Answers
+              {say("sheet.answers")}
             </th>
           </tr>
         </thead>
@@ -133,23 +138,23 @@ function Head({ kind, study }: { kind: string; study: Pick<SheetStudy, "name"> }
   );
 }
 
-function Handout({ study, words }: { study: SheetStudy; words: Words }): JSX.Element {
+function Handout({ study }: { study: SheetStudy }): JSX.Element {
+  const say = useSay();
   const { verdict, ruler } = study;
   return (
     <>
-      <Head kind="Handout" study={study} />
+      <Head kind={say("sheet.handout")} study={study} />
       <div class="pair">
         {study.plates.map((plate, index) => (
           <CaptionedPlate key={plate.label} plate={plate} eager>
-            {plate.label}
-            {index === 1 && `, ${words.unofficial.toLowerCase()}`}
+            {index === 1 ? say("sheet.redesign") : plate.label}
           </CaptionedPlate>
         ))}
       </div>
       <p class="sheets-verdict">
         {study.change} <strong>{verdict.word}.</strong> {verdict.sentence}
       </p>
-      <h3>Three questions</h3>
+      <h3>{say("sheet.questions")}</h3>
       <ol class="sheets-questions">
         {study.questions.map(({ ask }) => (
           <li key={ask}>
@@ -162,11 +167,11 @@ function Handout({ study, words }: { study: SheetStudy; words: Words }): JSX.Ele
         <div class="sheets-ruler">
           <RulerTable ruler={ruler} rows={ruler.rows} />
           <p class="quiet">
-            {words.ruler} {ruler.left}
+            {say("sheet.ruler")} {ruler.left}
           </p>
         </div>
       ) : (
-        <p class="quiet">{words.noRuler}</p>
+        <p class="quiet">{say("sheet.noRuler")}</p>
       )}
       <div class="sheets-hatched">
         <div class="pair">
@@ -175,8 +180,8 @@ function Handout({ study, words }: { study: SheetStudy; words: Words }): JSX.Ele
           ))}
         </div>
         <div>
-          <h3>{words.hatched}</h3>
-          <p class="quiet">{words.hatchedHow}</p>
+          <h3>{say("sheet.hatched")}</h3>
+          <p class="quiet">{say("sheet.hatchedHow")}</p>
           <ChipList chips={study.legend} />
         </div>
       </div>
@@ -190,84 +195,82 @@ function Picture({ plate: { src, alt, width, height } }: { plate: SheetStudy["ou
   return <img class="sheets-picture" src={src} alt={alt} width={width} height={height} decoding="async" />;
 }
 
-function Worksheet({ study, words }: { study: SheetStudy; words: Words }): JSX.Element {
+function Worksheet({ study }: { study: SheetStudy }): JSX.Element {
+  const say = useSay();
   const { outline, ruler } = study;
   return (
     <>
-      <Head kind="Worksheet" study={study} />
+      <Head kind={say("sheet.worksheet")} study={study} />
       <p class="sheets-who">
-        Name <span class="sheets-line" />
+        {say("sheet.name")} <span class="sheets-line" />
       </p>
-      <p>{words.change}</p>
+      <p>{say("sheet.change")}</p>
       <Picture plate={outline} />
       <div class="sheets-colours">
         <div>
-          <h3>{words.own}</h3>
+          <h3>{say("sheet.own")}</h3>
           <ChipList chips={study.colours} />
         </div>
         <div>
-          <h3>{words.palette}</h3>
+          <h3>{say("sheet.palette")}</h3>
           <ChipList chips={study.palette} />
         </div>
       </div>
       {ruler && (
         <div class="sheets-ruler">
-          <p>{words.guess}</p>
+          <p>{say("sheet.guess")}</p>
           <BlankRuler ruler={ruler} />
         </div>
       )}
-      <Reason words={words} />
+      <Reason />
     </>
   );
 }
 
 /** A sentence to fill in, and room for more. */
-function Reason({ words }: { words: Words }): JSX.Element {
+function Reason(): JSX.Element {
+  const say = useSay();
   return (
     <div class="sheets-reason">
       <p>
-        {words.fill} <span class="sheets-line" /> {words.into} <span class="sheets-line" />, {words.because}
+        <Message id="sheet.reason" tags={{ line: () => <span class="sheets-line" /> }} />
       </p>
       <span class="sheets-line" />
       <span class="sheets-line" />
       <p>
-        {words.price} <span class="sheets-line" />
+        {say("sheet.price")} <span class="sheets-line" />
       </p>
       <span class="sheets-line" />
     </div>
   );
 }
 
-function Yours({
-  part,
-  words,
-}: {
-  part: Extract<SheetPart, { readonly kind: "yours" }>;
-  words: Words;
-}): JSX.Element {
+function Yours({ part }: { part: Extract<SheetPart, { readonly kind: "yours" }> }): JSX.Element {
+  const say = useSay();
   return (
     <>
-      <Head kind="Worksheet" study={part} />
+      <Head kind={say("sheet.worksheet")} study={part} />
       <p class="sheets-who">
-        Name <span class="sheets-line" />
+        {say("sheet.name")} <span class="sheets-line" />
       </p>
       <Mat plate={part.plate} eager />
       <p class="sheets-verdict">
-        {part.ask} <span class="quiet">{words.yours}</span>
+        {part.ask} <span class="quiet">{say("sheet.yours")}</span>
       </p>
-      <h3>{words.palette}</h3>
+      <h3>{say("sheet.palette")}</h3>
       <ChipList chips={part.palette} />
-      <Reason words={words} />
+      <Reason />
     </>
   );
 }
 
 function Answers({ study, sheet }: { study: SheetStudy; sheet: SheetPage }): JSX.Element {
-  const { words, signs } = sheet;
+  const say = useSay();
+  const { signs } = sheet;
   return (
     <>
-      <Head kind="For the teacher" study={study} />
-      <h3>{words.answers}</h3>
+      <Head kind={say("sheet.teacher")} study={study} />
+      <h3>{say("sheet.answers")}</h3>
       <ol class="sheets-questions">
         {study.questions.map(({ ask, answer }) => (
           <li key={ask}>
@@ -286,23 +289,23 @@ function Answers({ study, sheet }: { study: SheetStudy; sheet: SheetPage }): JSX
       )}
       <dl class="sheets-facts">
         <dt>
-          <strong>{words.own}</strong>
+          <strong>{say("sheet.own")}</strong>
         </dt>
         <dd>{study.shares}</dd>
         {study.best && (
           <>
             <dt>
-              <strong>Other changes</strong>
+              <strong>{say("sheet.others")}</strong>
             </dt>
             <dd>{study.best}</dd>
           </>
         )}
         <dt>
-          <strong>The worksheet</strong>
+          <strong>{say("sheet.onWorksheet")}</strong>
         </dt>
-        <dd>{words.opinion}</dd>
+        <dd>{say("sheet.opinion")}</dd>
       </dl>
-      <h3>Colours in lines</h3>
+      <h3>{say("sheet.signs")}</h3>
       <ul class="sheets-chips">
         {signs.map(({ name, sign }) => (
           <li key={name}>
@@ -310,7 +313,7 @@ function Answers({ study, sheet }: { study: SheetStudy; sheet: SheetPage }): JSX
           </li>
         ))}
       </ul>
-      <p class="source">{words.signs}</p>
+      <p class="source">{say("sheet.signsSource")}</p>
     </>
   );
 }

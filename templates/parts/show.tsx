@@ -13,9 +13,7 @@ import { Document } from "./document.tsx";
 import { Locator } from "./edgepage.tsx";
 import { DrawnMat, Mat } from "./plate.tsx";
 import { SwatchChip } from "./swatch.tsx";
-
-/** Under the flags of a pair. */
-const labels = ["Original", "Redesign, unofficial study"] as const;
+import { Message, useSay } from "./words.tsx";
 
 /** The document. */
 export function Show({ show }: { show: ShowPage }): JSX.Element {
@@ -26,7 +24,7 @@ export function Show({ show }: { show: ShowPage }): JSX.Element {
         <article key={anchor} id={anchor} class="show-step" aria-labelledby={`${anchor}-heading`}>
           <h2 id={`${anchor}-heading`}>{heading}</h2>
           <div class={`show-picture show-${picture.kind}`}>
-            <Picture picture={picture} anchor={anchor} names={says ?? ""} />
+            <Picture picture={picture} anchor={anchor} />
           </div>
           <p class="show-caption">{says}</p>
           {note && (
@@ -36,36 +34,38 @@ export function Show({ show }: { show: ShowPage }): JSX.Element {
           )}
         </article>
       ))}
-      <nav class="show-ways" aria-label="Steps">
-        <a href={show.back.address}>{show.back.text}</a>
-        <span class="show-move" hidden>
-          <button type="button" data-move="notes">
-            Notes
-          </button>
-          <button type="button" data-move="back">
-            Back
-          </button>
-          <span class="number" role="status">
-            {`1 / ${show.steps.length}`}
-          </span>
-          <button type="button" data-move="next">
-            Next
-          </button>
-        </span>
-      </nav>
+      <Ways show={show} />
     </Document>
   );
 }
 
-function Picture({
-  picture,
-  anchor,
-  names,
-}: {
-  picture: ShowStep["picture"];
-  anchor: string;
-  names: string;
-}): JSX.Element {
+/** The way back, and the buttons of the script, with what it says where a step has no note. */
+function Ways({ show }: { show: ShowPage }): JSX.Element {
+  const say = useSay();
+  return (
+    <nav class="show-ways" aria-label={say("show.steps")}>
+      <a href={show.back.address}>{show.back.text}</a>
+      <span class="show-move" data-no-note={say("show.noNote")} hidden>
+        <button type="button" data-move="notes">
+          {say("show.notes")}
+        </button>
+        <button type="button" data-move="back">
+          {say("show.back")}
+        </button>
+        <span class="number" role="status">
+          {`1 / ${show.steps.length}`}
+        </span>
+        <button type="button" data-move="next">
+          {say("show.next")}
+        </button>
+      </span>
+    </nav>
+  );
+}
+
+function Picture({ picture, anchor }: { picture: ShowStep["picture"]; anchor: string }): JSX.Element {
+  const say = useSay();
+  const labels = [say("show.ofOriginal"), say("show.ofRedesign")];
   switch (picture.kind) {
     case "flag":
       return <Mat plate={picture.plate} eager />;
@@ -78,7 +78,7 @@ function Picture({
     case "edge":
       return (
         <>
-          <Locator locator={picture.locator} names={names.replace(/:.*/, "")} id={`${anchor}-locator`} />
+          <Locator locator={picture.locator} id={`${anchor}-locator`} />
           <Mat plate={picture.plate} eager />
         </>
       );
@@ -108,7 +108,11 @@ function Picture({
             <figure key={from}>
               <DrawnMat plate={plate} id={`${anchor}-${at}`} />
               <figcaption>
-                From <span class="number">{from}</span> flag heights, enlarged
+                <Message
+                  id="show.from"
+                  values={{ from }}
+                  tags={{ number: (text) => <span class="number">{text}</span> }}
+                />
               </figcaption>
             </figure>
           ))}
@@ -125,12 +129,13 @@ function Picture({
 
 /** The matrix without its addresses: what is pressed here goes to the next step. */
 function MatrixTable({ matrix: { src, width, height, columns, rows } }: { matrix: MatrixView }): JSX.Element {
+  const say = useSay();
   return (
     <table>
       <thead>
         <tr>
           <th scope="col">
-            <span class="unseen">Colour changed</span>
+            <span class="unseen">{say("show.colourChanged")}</span>
           </th>
           {columns.map(({ hex, name }) => (
             <th key={hex ?? ""} scope="col">
@@ -149,18 +154,20 @@ function MatrixTable({ matrix: { src, width, height, columns, rows } }: { matrix
               cell === null ? (
                 <td key={at} class="no-cell">
                   <span aria-hidden="true">–</span>
-                  <span class="unseen">not tried</span>
+                  <span class="unseen">{say("show.notTried")}</span>
                 </td>
               ) : (
                 <td key={at} class={cell.isOwn ? "own" : undefined}>
                   <Window box={cell.box}>
                     <image href={src} width={width} height={height} />
                   </Window>
-                  {cell.isOwn && <span class="unseen">This study: </span>}
+                  {cell.isOwn && <span class="unseen">{say("show.thisStudy")} </span>}
                   {cell.isBest ? (
                     <strong>{cell.clarity}</strong>
                   ) : (
-                    <span class={cell.unranked && "merges"}>{cell.unranked ? "merges" : cell.clarity}</span>
+                    <span class={cell.unranked && "merges"}>
+                      {cell.unranked ? say("show.merges") : cell.clarity}
+                    </span>
                   )}
                 </td>
               ),

@@ -2,25 +2,28 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
+import type { WordId } from "../../src/words/catalogue.ts";
+import { Move } from "./move.tsx";
+import { Message, type MessageProps, useSay } from "./words.tsx";
 
-/** All steps with their headings, in the order of the page: its contents say the same. */
+/** All steps with the messages of their headings, in the order of the page: its contents say the same. */
 export const headings = {
-  edges: "Edges",
-  distance: "Distance",
-  lasting: "From afar",
-  reflectance: "Reflectance",
-  contrast: "Contrast and grade",
-  numbers: "Clarity",
-  outcomes: "Outcome and verdict",
-  words: "The words",
-  options: "Other single changes",
-  survey: "The survey",
-  likeness: "Could it be mistaken?",
-  beside: "Other measures",
-  facts: "Facts",
-  vision: "To colour-blind readers, and in grey",
-  cautions: "Cautions",
-} as const;
+  edges: "method.edges",
+  distance: "method.distance",
+  lasting: "method.lasting",
+  reflectance: "method.reflectance",
+  contrast: "method.contrast",
+  numbers: "method.numbers",
+  outcomes: "method.outcomes",
+  words: "method.words",
+  options: "method.options",
+  survey: "method.survey",
+  likeness: "method.likeness",
+  beside: "method.beside",
+  facts: "method.facts",
+  vision: "method.vision",
+  cautions: "method.cautions",
+} as const satisfies Readonly<Record<string, WordId>>;
 
 /** One step. `source` says where it comes from, or that it comes from nowhere but us. */
 export function Step({
@@ -34,10 +37,11 @@ export function Step({
   source?: ComponentChildren;
   children: ComponentChildren;
 }): JSX.Element {
+  const say = useSay();
   return (
     <section aria-labelledby={id}>
       <div class="text">
-        <h2 id={id}>{headings[id]}</h2>
+        <h2 id={id}>{say(headings[id])}</h2>
         {children}
       </div>
       <div class="beside-text">
@@ -53,21 +57,55 @@ export function Terms({ children }: { children: ComponentChildren }): JSX.Elemen
   return <dl class="definitions">{children}</dl>;
 }
 
-/** One term. */
-export function Term({ name, children }: { name: string; children: ComponentChildren }): JSX.Element {
+interface TextProps<Id extends WordId> extends Omit<MessageProps<Id>, "tags"> {
+  readonly tags?: MessageProps<Id>["tags"];
+}
+
+/** One term and the message of what it means, in which `move` is an example. */
+export function Term<Id extends WordId>({
+  term,
+  example,
+  ...meaning
+}: TextProps<Id> & { term: string; example?: readonly [string, string] }): JSX.Element {
   return (
     <div>
-      <dt>{name}</dt>
-      <dd>{children}</dd>
+      <dt>{term}</dt>
+      <dd>
+        <Text {...meaning} tags={{ move: () => <Move before={example?.[0]} after={example?.[1]} /> }} />
+      </dd>
     </div>
   );
 }
 
-/** A link to a published source. */
-export function Paper({ href, children }: { href: string; children: ComponentChildren }): JSX.Element {
+/** A paragraph that is one message; `at` is its address on the page. */
+export function Paragraph<Id extends WordId>({
+  at,
+  ...message
+}: TextProps<Id> & { at?: string }): JSX.Element {
   return (
+    <p id={at}>
+      <Text {...message} />
+    </p>
+  );
+}
+
+/** A message of the method: what is emphasised in it, and titles of papers, need no tag of their own. */
+function Text<Id extends WordId>({ tags, ...message }: TextProps<Id>): JSX.Element {
+  return (
+    <Message {...message} tags={{ em: (text) => <em>{text}</em>, i: (text) => <i>{text}</i>, ...tags }} />
+  );
+}
+
+/** A tag that links to a published source. */
+export function paper(href: string): (text: ComponentChildren) => JSX.Element {
+  return (text) => (
     <a href={href} rel="noopener">
-      {children}
+      {text}
     </a>
   );
+}
+
+/** A tag that links to another step. */
+export function stepLink(id: keyof typeof headings): (text: ComponentChildren) => JSX.Element {
+  return (text) => <a href={`#${id}`}>{text}</a>;
 }

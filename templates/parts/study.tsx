@@ -11,6 +11,7 @@ import { Pair } from "./pair.tsx";
 import { SendLink } from "./refer.tsx";
 import { Shown } from "./shown.tsx";
 import { Summary } from "./summary.tsx";
+import { useSay } from "./words.tsx";
 
 /** The flag, the title, then who, when and what became of it. */
 export function Heading({ study }: { study: StudyPage }): JSX.Element {
@@ -35,9 +36,10 @@ export function Heading({ study }: { study: StudyPage }): JSX.Element {
 
 /** Both flags at equal size, the verdict, and the three numbers that made it. */
 export function Plates({ study }: { study: StudyPage }): JSX.Element {
+  const say = useSay();
   return (
     <section class="comparison" aria-labelledby="verdict">
-      <Pair plates={study.plates} isPressed split={study.split} note="unofficial study" />
+      <Pair plates={study.plates} isPressed split={study.split} note={say("study.unofficial")} />
       <div class="verdict">
         <h2 id="verdict">{study.verdict.word}</h2>
         <p class="verdict-sentence">
@@ -47,49 +49,52 @@ export function Plates({ study }: { study: StudyPage }): JSX.Element {
           <p class="best-change" id="options">
             {study.options.says}{" "}
             <a id="matrix" href={study.options.address}>
-              All single changes
+              {say("study.allChanges")}
             </a>
           </p>
         )}
         <p class="to-show">
-          <a href={study.links.outcomes}>How the verdict is reached</a>
-          <a href={study.show}>Step by step, for a projector</a>
-          <a href={study.sheet}>Sheets for a class</a>
+          <a href={study.links.outcomes}>{say("study.verdictHow")}</a>
+          <a href={study.show}>{say("study.show")}</a>
+          <a href={study.sheet}>{say("study.sheets")}</a>
           {study.answer && (
-            <SendLink to={study.answer}>Argue with this{study.answer.way === "mail" && " by mail"}</SendLink>
+            <SendLink to={study.answer}>
+              {say(study.answer.way === "mail" ? "study.argueByMail" : "study.argue")}
+            </SendLink>
           )}
         </p>
       </div>
-      <Summary rows={study.summary} caption="The comparison in numbers" />
+      <Summary rows={study.summary} caption={say("study.numbers")} />
     </section>
   );
 }
 
 /** The author's prose, with the society's decision and the meaning of the change beside it. */
 export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
+  const say = useSay();
   const { decision, symbolism, options } = study.notes;
   const hasNotes = decision || symbolism || (study.options === undefined && options.length > 0);
   if (study.prose.length === 0 && !hasNotes) return null;
   return (
     <section class="argument" aria-labelledby="argument">
-      <h2 id="argument">The argument</h2>
+      <h2 id="argument">{say("study.argument")}</h2>
       {hasNotes && (
         <div class="margin">
           {decision && (
             <section id="decision">
-              <h3>Decision</h3>
+              <h3>{say("study.decision")}</h3>
               <p>{decision}</p>
             </section>
           )}
           {symbolism && (
             <section>
-              <h3>Meaning</h3>
+              <h3>{say("study.meaning")}</h3>
               <p>{symbolism}</p>
             </section>
           )}
           {study.options === undefined && options.length > 0 && (
             <section>
-              <h3>Also tried by the author</h3>
+              <h3>{say("options.tried")}</h3>
               <OptionList options={options} />
             </section>
           )}
@@ -111,11 +116,12 @@ export function Argument({ study }: { study: StudyPage }): JSX.Element | null {
 
 /** The four previews. */
 export function Seen({ study }: { study: StudyPage }): JSX.Element {
+  const say = useSay();
   return (
     <section class="seen" aria-labelledby="seen">
-      <h2 id="seen">To colour-blind readers, and in grey</h2>
+      <h2 id="seen">{say("study.seen")}</h2>
       {study.inProse["seen otherwise"] ? (
-        <Shown at={study.inProse["seen otherwise"]} id="seen-otherwise" name="What they see" />
+        <Shown at={study.inProse["seen otherwise"]} id="seen-otherwise" name={say("study.theSeen")} />
       ) : (
         <SeenFigure seen={study.seen} id="seen-otherwise" />
       )}

@@ -3,6 +3,7 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { SummaryRow } from "../../src/views/study/studypage.ts";
+import { useSay } from "./words.tsx";
 
 /** What no colour changes stands once, under both. */
 function sides({ before, after, isShared }: SummaryRow): readonly string[] {
@@ -19,6 +20,7 @@ export function Summary({
   caption: string;
   id?: string;
 }): JSX.Element {
+  const say = useSay();
   const isOne = rows.every((row) => sides(row).length === 1);
   return (
     <table class="summary" id={id}>
@@ -26,19 +28,19 @@ export function Summary({
       <thead>
         <tr>
           <th scope="col">
-            <span class="unseen">Measure</span>
+            <span class="unseen">{say("summary.measure")}</span>
           </th>
           {isOne ? (
             <th scope="colgroup" colSpan={2} class="end">
-              Before and after
+              {say("summary.both")}
             </th>
           ) : (
             <>
               <th scope="col" class="end">
-                Original
+                {say("plate.original")}
               </th>
               <th scope="col" class="end">
-                Redesign
+                {say("plate.redesign")}
               </th>
             </>
           )}

@@ -8,21 +8,23 @@ import type { Swatch } from "../../src/words/paintname.ts";
 import { Arrow } from "./move.tsx";
 import { Mat } from "./plate.tsx";
 import { SwatchChip } from "./swatch.tsx";
+import { Message, useSay } from "./words.tsx";
 
 /** The form; hidden until the script that answers it runs. */
 export function SurveyForm({ finder }: { finder: SurveyFinder }): JSX.Element {
+  const say = useSay();
   return (
     <search>
       <form class="finder survey-finder" hidden>
         <p class="field wide">
-          <label for="survey-words">Words</label>
+          <label for="survey-words">{say("finder.words")}</label>
           <input type="search" id="survey-words" name="q" autocomplete="off" />
         </p>
         {finder.first.length > 1 && (
           <p class="field">
-            <label for="survey-first">Colour to change first</label>
+            <label for="survey-first">{say("surveyTable.first")}</label>
             <select id="survey-first" name="first">
-              <option value="">Any</option>
+              <option value="">{say("finder.any")}</option>
               {finder.first.map((name) => (
                 <option key={name} value={name}>
                   {name}
@@ -33,24 +35,24 @@ export function SurveyForm({ finder }: { finder: SurveyFinder }): JSX.Element {
         )}
         {finder.hasBoth && (
           <p class="field">
-            <label for="survey-study">Study</label>
+            <label for="survey-study">{say("survey.study")}</label>
             <select id="survey-study" name="study">
-              <option value="">Any</option>
-              <option value="yes">With a study</option>
-              <option value="no">Without one</option>
+              <option value="">{say("finder.any")}</option>
+              <option value="yes">{say("survey.withStudy")}</option>
+              <option value="no">{say("survey.withoutStudy")}</option>
             </select>
           </p>
         )}
         <div class="field buttons answer">
-          <button type="submit">Find</button>
-          <button type="reset">Show all</button>
+          <button type="submit">{say("finder.find")}</button>
+          <button type="reset">{say("finder.all")}</button>
           <p class="found" role="status" data-found={finder.found} data-all={finder.all}>
             {finder.all}
           </p>
         </div>
       </form>
       <p class="none-found" hidden>
-        No flag fits all of this. Take away a word or a choice, or show all.
+        {say("survey.none")}
       </p>
     </search>
   );
@@ -66,6 +68,7 @@ export function SurveyTable({
   id: string;
   caption: string;
 }): JSX.Element {
+  const say = useSay();
   return (
     <section class="survey-scroll" aria-labelledby={id}>
       <table class="survey-table">
@@ -74,18 +77,18 @@ export function SurveyTable({
           <tr>
             <Head name="name">
               <span class="choose-head" hidden>
-                Choose
+                {say("surveyTable.choose")}
               </span>
-              Flag
+              {say("surveyTable.flag")}
             </Head>
             <Head name="clarity" sorted>
-              Clarity
+              {say("entry.clarity")}
             </Head>
-            <Head name="focus">Clarity of what has to be seen</Head>
-            <Head name="lasts">Large enough up to</Head>
-            <Head name="weakest">Weakest edge</Head>
-            <Head name="first">Colour to change first</Head>
-            <Head name="best">Best change of one colour</Head>
+            <Head name="focus">{say("surveyTable.focus")}</Head>
+            <Head name="lasts">{say("surveyTable.lasts")}</Head>
+            <Head name="weakest">{say("surveyTable.weakest")}</Head>
+            <Head name="first">{say("surveyTable.first")}</Head>
+            <Head name="best">{say("surveyTable.best")}</Head>
           </tr>
         </thead>
         <tbody>
@@ -100,21 +103,29 @@ export function SurveyTable({
 
 /** What can be done with chosen flags; hidden until the script that answers it runs and one is chosen. */
 export function ChosenBar({ choosing }: { choosing: Choosing }): JSX.Element {
+  const say = useSay();
   return (
     <div class="chosen-bar" hidden>
-      <p role="status" data-one={choosing.one} data-many={choosing.many} />
+      <p role="status" {...choosing.said} />
       <a class="chosen-only" href="./">
-        Show only these
+        {say("surveyTable.onlyChosen")}
       </a>
       <a class="chosen-file" href="./" download={choosing.file} data-head={choosing.heading}>
-        List to begin studies from
+        {say("surveyTable.list")}
       </a>
-      <a class="chosen-series" href="./" download={choosing.series}>
-        File to begin a series from
+      <a
+        class="chosen-series"
+        href="./"
+        download={choosing.series}
+        data-title={say("surveyTable.seriesTitle")}
+        data-note={say("surveyTable.seriesNote")}
+        data-closing={say("surveyTable.seriesClosing")}
+      >
+        {say("surveyTable.series")}
       </a>
-      <button type="button">Choose none</button>
+      <button type="button">{say("surveyTable.chooseNone")}</button>
       <a class="chosen-all" href="./">
-        Show all flags
+        {say("surveyTable.showAll")}
       </a>
     </div>
   );
@@ -137,6 +148,7 @@ function Head({
 }
 
 function Row({ row }: { row: FlagRow }): JSX.Element {
+  const say = useSay();
   return (
     <tr
       id={row.id}
@@ -149,7 +161,12 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
     >
       <th scope="row" data-value={row.name}>
         <div class="survey-flag">
-          <input type="checkbox" class="choose" hidden aria-label={`Choose ${row.name}`} />
+          <input
+            type="checkbox"
+            class="choose"
+            hidden
+            aria-label={say("surveyTable.chooseOne", { name: row.name })}
+          />
           <Mat plate={row.plate} />
           <div>
             <a class="flag-name" href={row.plate.src}>
@@ -157,31 +174,36 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
             </a>
             {row.studies.map((study) => (
               <span key={study.address} class="renamed">
-                Study: <a href={study.address}>{study.title}</a>
+                <Message
+                  id="surveyTable.study"
+                  values={{ title: study.title }}
+                  tags={{ a: (text) => <a href={study.address}>{text}</a> }}
+                />
               </span>
             ))}
             {row.moreStudies && <span class="renamed">{row.moreStudies}</span>}
             {row.nominated?.said.map((said) => (
               <span key={said} class="renamed">
-                <a href={row.nominated?.address ?? ""}>Named by readers.</a> <bdi>{said}</bdi>
+                <a href={row.nominated?.address ?? ""}>{say("surveyTable.named")}</a> <bdi>{said}</bdi>
               </span>
             ))}
           </div>
         </div>
       </th>
-      <td class="number" data-head="Clarity" data-value={row.clarity.value}>
+      <td class="number" data-head={say("entry.clarity")} data-value={row.clarity.value}>
         {row.clarity.text}
       </td>
-      <td class="number" data-head="Clarity of what has to be seen" data-value={row.focus.value}>
+      <td class="number" data-head={say("surveyTable.focus")} data-value={row.focus.value}>
         {row.focus.text}
       </td>
-      <td class="number" data-head="Large enough up to" data-value={row.lasts.value}>
+      <td class="number" data-head={say("surveyTable.lasts")} data-value={row.lasts.value}>
         <bdi>{row.lasts.text}</bdi>
       </td>
-      <td data-head="Weakest edge" data-value={row.weakest?.value ?? ""}>
+      <td data-head={say("surveyTable.weakest")} data-value={row.weakest?.value ?? ""}>
         {row.weakest ? (
           <div>
-            <span class="number">{row.weakest.text}</span> <span class="quiet">contrast</span>{" "}
+            <span class="number">{row.weakest.text}</span>{" "}
+            <span class="quiet">{say("surveyTable.ofContrast")}</span>{" "}
             <span class="renamed">
               <span class="stacked">
                 <Colour swatch={row.weakest.swatches[0]} /> /
@@ -192,27 +214,28 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
             </span>
           </div>
         ) : (
-          <span class="quiet">no edges</span>
+          <span class="quiet">{say("number.noEdges")}</span>
         )}
       </td>
-      <td data-head="Colour to change first" data-value={row.first.map(({ name }) => name).join(" ")}>
+      <td data-head={say("surveyTable.first")} data-value={row.first.map(({ name }) => name).join(" ")}>
         {row.first.length === 0 ? (
-          <span class="quiet">none</span>
+          <span class="quiet">{say("surveyTable.noFirst")}</span>
         ) : (
           <div>
             {row.first.map((swatch, index) => (
               <span key={swatch.hex} class="stacked">
-                {index > 0 && "or "}
+                {index > 0 && `${say("surveyTable.or")} `}
                 <Colour swatch={swatch} />{" "}
               </span>
             ))}
           </div>
         )}
       </td>
-      <td data-head="Best change of one colour" data-value={row.best?.value ?? ""}>
+      <td data-head={say("surveyTable.best")} data-value={row.best?.value ?? ""}>
         {row.best ? (
           <div>
-            <span class="number">{row.best.text}</span> <span class="quiet">clarity</span>{" "}
+            <span class="number">{row.best.text}</span>{" "}
+            <span class="quiet">{say("surveyTable.ofClarity")}</span>{" "}
             <span class="renamed">
               <span class="stacked">
                 <Colour swatch={row.best.swatches[0]} />
@@ -223,7 +246,7 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
             </span>
           </div>
         ) : (
-          <span class="quiet">none</span>
+          <span class="quiet">{say("surveyTable.noBest")}</span>
         )}
       </td>
     </tr>

@@ -15,6 +15,11 @@ export function renderPage(say: Say, page: unknown): string {
   return `<!DOCTYPE html>\n${renderToString(<Words.Provider value={say}>{page}</Words.Provider>)}\n`;
 }
 
+/** What a template exports as `render`: it is called outside of a page, where nothing can be said yet, and `Page` within it. */
+export function pageOf<Data extends object>(Page: (data: Data) => JSX.Element): (data: Data) => JSX.Element {
+  return (data) => <Page {...data} />;
+}
+
 /** What a part says its words with. */
 export function useSay(): Say {
   const say = useContext(Words);
@@ -22,16 +27,14 @@ export function useSay(): Say {
   return say;
 }
 
+export interface MessageProps<Id extends WordId> {
+  readonly id: Id;
+  readonly tags: Readonly<Record<string, (inside: ComponentChildren) => JSX.Element>>;
+  readonly values?: Values<Id>[0];
+}
+
 /** A message with parts that are more than text: `<Message id="…" tags={{ a: (text) => <a href={…}>{text}</a> }} />`. */
-export function Message<Id extends WordId>({
-  id,
-  tags,
-  values,
-}: {
-  id: Id;
-  tags: Readonly<Record<string, (inside: ComponentChildren) => JSX.Element>>;
-  values?: Values<Id>[0];
-}): JSX.Element {
+export function Message<Id extends WordId>({ id, tags, values }: MessageProps<Id>): JSX.Element {
   const say = useSay() as unknown as { parts(...all: readonly unknown[]): ComponentChildren };
   return <>{say.parts(id, tags, values)}</>;
 }

@@ -2,7 +2,7 @@ import { access, mkdtemp, readdir, readFile, rename, rm, writeFile } from "node:
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
-import { lastGoodNote } from "../../src/words/movedphrase.ts";
+import { plainFormat } from "../../src/words/format.ts";
 import { writeStudy } from "../analysis/fixture.ts";
 import { drawing, harbour, makeFolder } from "../content/folder.ts";
 import { writeContent } from "../faults/gallery.ts";
@@ -244,7 +244,7 @@ test("over the seasons: a study is renamed, one breaks and stays as it was, one 
   );
   expect(await page("/studies/mill/edges/7a1020-ffffff/")).toContain("This was withdrawn");
   for (const address of ["/studies/lamp/", "/studies/lamp/sheet/", "/studies/lamp/edges/7a1020-ffffff/"])
-    expect(await page(address)).toContain(`<aside class="kept">${lastGoodNote}</aside>`);
+    expect(await page(address)).toContain(`<aside class="kept">${plainFormat.say("moved.lastGood")}</aside>`);
   expect(await readFile(at("published/studies/lamp/original.svg"), "utf8")).toBe(lamp);
   // What is gone cannot be claimed later.
   expect(await readFile(at("content/addresses.txt"), "utf8")).toMatch(/^\/studies\/mill\/ withdrawn$/m);
@@ -254,7 +254,7 @@ test("over the seasons: a study is renamed, one breaks and stays as it was, one 
 
   // With --strict nothing is published; once its folder is gone it is withdrawn as any other.
   expect((await runHere(root, "publish", "--strict")).status).toBe(1);
-  expect(await page("/studies/lamp/")).toContain(lastGoodNote);
+  expect(await page("/studies/lamp/")).toContain(plainFormat.say("moved.lastGood"));
   await rm(at("content/studies/lamp"), { recursive: true });
   expect((await runHere(root, "publish")).status).toBe(0);
   expect(await page("/studies/lamp/")).toContain("This was withdrawn");

@@ -1041,6 +1041,25 @@ const nominationMistakes: readonly GalleryMistake[] = [
   { what: "nominations without their key", files: nominated(`- { ${harbour} }\n`) },
 ];
 
+const worded = (text: string): Readonly<Record<string, string>> => ({ "words.yaml": text });
+
+const wordMistakes: readonly GalleryMistake[] = [
+  { what: "a message that is mistyped", files: worded("edges.were: Where they meet\n") },
+  { what: "a message without its value", files: worded("verdict.change: It becomes {after}.\n") },
+  {
+    what: "a message with a value of another name",
+    files: worded('verdict.change: "{was} becomes {after}."\n'),
+  },
+  { what: "a message with a brace left open", files: worded('verdict.change: "{before becomes {after}."\n') },
+  {
+    what: "a message without a quote before its brace",
+    files: worded("verdict.change: {before} becomes {after}.\n"),
+  },
+  { what: "a message that is a list", files: worded("edges.where: [Where, they, meet]\n") },
+  { what: "a message with a link of its own", files: worded('edges.where: "<a>Where</a> they meet"\n') },
+  { what: "messages below a word", files: worded("edges:\n  where: Where they meet\n") },
+];
+
 const listed = (line: string): Readonly<Record<string, string>> => ({
   "addresses.txt": `/studies/ferry/\n${line}\n`,
 });
@@ -1072,6 +1091,7 @@ const answerMistakes: readonly GalleryMistake[] = [
 export const galleryMistakes: readonly GalleryMistake[] = [
   ...addressMistakes,
   ...nominationMistakes,
+  ...wordMistakes,
   ...answerMistakes,
   ...seriesMistakes,
   ...pageMistakes,

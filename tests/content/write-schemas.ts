@@ -3,9 +3,10 @@
 import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { formatSchemas } from "../../src/content/gallery/editorschema.ts";
+import { english } from "../../src/words/catalogue.ts";
 import { describeEdgeSchema } from "../../src/words/metricwords.ts";
 
-for (const [name, text] of Object.entries(formatSchemas()))
+for (const [name, text] of Object.entries(formatSchemas(english)))
   await writeFile(join(import.meta.dirname, "../../src/content/schema", name), text);
 
 const measure = join(import.meta.dirname, "../../src/cli/schema/measure.schema.json");

@@ -3,7 +3,7 @@ import path from "node:path";
 import { expect, test } from "vitest";
 import { buildSite } from "../../src/publish/buildsite.ts";
 import { OutputError } from "../../src/publish/folder/diskfailure.ts";
-import { lastGoodNote } from "../../src/words/movedphrase.ts";
+import { plainFormat } from "../../src/words/format.ts";
 import { makeContent, makeLargerContent, writeContent, writeStudy } from "../faults/gallery.ts";
 import { checkWhole, readListed } from "../faults/whole.ts";
 import { openKept } from "../kept.ts";
@@ -32,7 +32,9 @@ test("a content folder is published whole, a bad study named, its last good page
     "studies/noon-gun/index.html",
   ]);
   expect(second.kept).toEqual(["low-tide"]);
-  expect(await readFile(path.join(site, "studies/low-tide/index.html"), "utf8")).toContain(lastGoodNote);
+  expect(await readFile(path.join(site, "studies/low-tide/index.html"), "utf8")).toContain(
+    plainFormat.say("moved.lastGood"),
+  );
   expect(await readFile(path.join(site, "index.html"), "utf8")).not.toContain("Slack water");
 });
 

@@ -1,8 +1,12 @@
 import { expect, test } from "vitest";
 import { writeFlagFigure } from "../../src/publish/flagfigure.ts";
+import { createFormat } from "../../src/words/format.ts";
 
 const published = {
-  studies: [{ slug: "lamp", title: "A <paler> lamp", flag: 'The "Lampholm" light', verdict: "clearer" }],
+  format: createFormat("en"),
+  studies: [
+    { slug: "lamp", title: "A <paler> lamp", flag: 'The "Lampholm" light', verdict: "clearer" as const },
+  ],
   files: new Set(["original.svg", "redesign.svg", "show/ruler.svg"].map((file) => `studies/lamp/${file}`)),
 };
 const ask = { from: "/notes/first/", at: "/flags/", slug: "lamp" };

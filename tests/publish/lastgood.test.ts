@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { findLastGood } from "../../src/publish/lastgood.ts";
-import { lastGoodNote } from "../../src/words/movedphrase.ts";
 
+const note = "As it was.";
 const page =
   '<html><body class="study"><main id="content" tabindex="-1"><p>a &gt; b</p></main></body></html>';
 const leading = page.replace("study", "missing");
@@ -26,12 +26,12 @@ test("a study that was published keeps its files, its own pages marked once howe
     expect(found.map(({ slug, pages }) => [slug, pages])).toEqual([
       ["a", ["/studies/a/", "/studies/a/edges/x/"]],
     ]);
-    const made = (await found[0]?.load()) ?? [];
+    const made = (await found[0]?.load(note)) ?? [];
     files = Object.fromEntries(
       await Promise.all(made.map(async (file) => [file.path, await text(file)] as const)),
     );
     expect(files).toEqual({
-      "studies/a/index.html": page.replace("<p>a", `<aside class="kept">${lastGoodNote}</aside><p>a`),
+      "studies/a/index.html": page.replace("<p>a", `<aside class="kept">${note}</aside><p>a`),
       "studies/a/edges/x/index.html": leading,
       "studies/a/study.json": "{}",
     });
@@ -39,5 +39,5 @@ test("a study that was published keeps its files, its own pages marked once howe
 });
 
 test("nothing is kept of a study of which one file is not as it was published", async () => {
-  expect(await findLastGood(standing(site, "studies/a/study.json"), ["a"])[0]?.load()).toEqual([]);
+  expect(await findLastGood(standing(site, "studies/a/study.json"), ["a"])[0]?.load(note)).toEqual([]);
 });

@@ -6,7 +6,18 @@ import { readSources } from "./source.ts";
 const tests = new Set(readSources(["tests"], [".test.ts"]).map(({ path }) => path));
 
 /** Chapters of the catalogue: data, of which tests/content/rules/catalogue.test.ts runs every example. */
-const chapters = ["address", "change", "drawing", "folder", "page", "series", "text", "value", "vote"];
+const chapters = [
+  "address",
+  "change",
+  "drawing",
+  "folder",
+  "page",
+  "series",
+  "text",
+  "value",
+  "vote",
+  "word",
+];
 
 /** Messages in one language: data, which tests/words/catalogue.test.ts holds against each other. */
 const messages = /^src\/words\/[a-z]{2}\//;

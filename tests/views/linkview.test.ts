@@ -13,7 +13,7 @@ test("a study's number is its clarity, with the verdict", () => {
 });
 
 test("the picture in words has all that it shows", () => {
-  expect(describePicture(picture)).toBe(
+  expect(describePicture(picture, format)).toBe(
     "A flag divided per pale, half original and half redesign. A lighter square (Ines Valcourt and Tobin Arkwell). Clearer: clarity 74% to 100%. Unofficial study.",
   );
 });

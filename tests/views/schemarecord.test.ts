@@ -1,9 +1,10 @@
 import { expect, test } from "vitest";
 import { recordEdge, recordGallery, recordList, recordStudy } from "../../src/views/schemarecord.ts";
+import { plainFormat } from "../../src/words/format.ts";
 import { gallery, study } from "../publish/sample.ts";
 
 test("a study says who, when, for whom, and whose drawing under which licence it builds on", () => {
-  expect(recordStudy(study, gallery, "Told.")).toMatchObject({
+  expect(recordStudy(study, gallery, "Told.", plainFormat)).toMatchObject({
     "@type": "CreativeWork",
     name: "A lighter square",
     creativeWorkStatus: "adopted",
@@ -19,10 +20,15 @@ test("a study says who, when, for whom, and whose drawing under which licence it
 
 test("what is not known is absent, and an unknown licence keeps its name", () => {
   const { credit: _credit, date: _date, ...rest } = study;
-  const bare = recordStudy({ ...rest, authors: [], tags: [] }, gallery, "Told.");
+  const bare = recordStudy({ ...rest, authors: [], tags: [] }, gallery, "Told.", plainFormat);
   for (const key of ["author", "datePublished", "keywords", "isBasedOn"])
     expect(bare).not.toHaveProperty(key);
-  const named = recordStudy({ ...study, credit: { licence: "by arrangement" } }, gallery, "Told.");
+  const named = recordStudy(
+    { ...study, credit: { licence: "by arrangement" } },
+    gallery,
+    "Told.",
+    plainFormat,
+  );
   expect(named["isBasedOn"]).toEqual({
     "@type": "CreativeWork",
     license: { "@type": "CreativeWork", name: "by arrangement" },
@@ -36,6 +42,7 @@ test("an edge is part of its study, and by the same authors", () => {
     "White / red",
     "Told.",
     "https://flags.example/sound/studies/a-square/",
+    plainFormat,
   );
   expect(record["author"]).toEqual([
     { "@type": "Person", name: "Ines Valcourt" },
@@ -56,6 +63,6 @@ test("the gallery is a site, a list of studies a page of it; neither has an addr
     name: "charge",
     isPartOf: site,
   });
-  expect(recordStudy(study, gallery, "Told.")["isPartOf"]).toEqual(site);
+  expect(recordStudy(study, gallery, "Told.", plainFormat)["isPartOf"]).toEqual(site);
   expect(recordGallery({ ...gallery, address: "http://localhost:8080/" })).not.toHaveProperty("url");
 });

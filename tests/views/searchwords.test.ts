@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import type { StudyResult } from "../../src/analysis/result.ts";
 import type { Study } from "../../src/content/study/study.ts";
 import { formatWords, listWords } from "../../src/views/searchwords.ts";
+import { plainFormat } from "../../src/words/format.ts";
 import { studyResult } from "../publish/sample.ts";
 
 const told = (changed: Partial<Study>): StudyResult => ({
@@ -11,7 +12,7 @@ const told = (changed: Partial<Study>): StudyResult => ({
 });
 
 test("a study is found by its title, prose, decision, names, tags, credit, colours, hexes, outcomes, verdict, status", () => {
-  const words = listWords(studyResult);
+  const words = listWords(studyResult, plainFormat);
   for (const word of [
     ...["lighter", "first", "because", "arkwell", "charge", "harvest", "square"],
     ...["red", "yellow", "straw", "c8202f", "f4c430", "12235c"],
@@ -26,6 +27,7 @@ test("words are folded: small, without marks; figures and addresses are not read
     told({
       body: 'Café ÉCLAIR Straße\n\n::figure{edge="mauve / puce"}\n\n[the quay](https://harbour.example/hidden)',
     }),
+    plainFormat,
   );
   for (const word of ["cafe", "eclair", "straße", "the", "quay"]) expect(words).toContain(word);
   for (const word of ["figure", "mauve", "hidden", "https"]) expect(words).not.toContain(word);
@@ -33,7 +35,7 @@ test("words are folded: small, without marks; figures and addresses are not read
 
 test("the script sets the words of each study, whatever stands in it, and does nothing else", () => {
   const hostile = told({ slug: "hostile", title: "</script><script>alert(1)</script> \u2028 `x` \\" });
-  const text = formatWords([studyResult, hostile]);
+  const text = formatWords([studyResult, hostile], plainFormat);
   expect(text).not.toContain("<");
   const world: Record<string, unknown> = {};
   runInNewContext(text, world);
@@ -43,7 +45,7 @@ test("the script sets the words of each study, whatever stands in it, and does n
 });
 
 test("without a study there is a script all the same", () => {
-  expect(formatWords([])).toBe("globalThis.studyWords = {};\nglobalThis.pageWords = [];\n");
+  expect(formatWords([], plainFormat)).toBe("globalThis.studyWords = {};\nglobalThis.pageWords = [];\n");
 });
 
 test("pages are found by title and text, at their addresses from the front page", () => {
@@ -55,6 +57,6 @@ test("pages are found by title and text, at their addresses from the front page"
     bodyLine: 1,
   };
   const box: { pageWords?: unknown } = {};
-  runInNewContext(formatWords([studyResult], [page]), { globalThis: box });
+  runInNewContext(formatWords([studyResult], plainFormat, [page]), { globalThis: box });
   expect(box.pageWords).toEqual([{ title: "A study", address: "guide/study/", words: " a study cafe" }]);
 });

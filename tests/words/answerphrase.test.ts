@@ -6,8 +6,8 @@ const format = createFormat("en-GB");
 
 test("who answers, and what it comes to", () => {
   const answer = { key: "1", by: "Dunstan Pelleray", text: "", at: { file: "" } };
-  expect(describeAnswer({ ...answer, says: "disagree" })).toBe("Dunstan Pelleray disagrees");
-  expect(describeAnswer({ ...answer, says: "ask" })).toBe("Dunstan Pelleray asks");
+  expect(describeAnswer({ ...answer, says: "disagree" }, format)).toBe("Dunstan Pelleray disagrees");
+  expect(describeAnswer({ ...answer, says: "ask" }, format)).toBe("Dunstan Pelleray asks");
 });
 
 test("who replies, as far as it is said", () => {

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { findMeasured, listMoves } from "../../src/words/edgemove.ts";
+import { plainFormat } from "../../src/words/format.ts";
 import { compared } from "../publish/compared.ts";
 
 const paints = [
@@ -18,6 +19,7 @@ test("what changed beside what, along how much of all edges and of the outline",
       ],
       { lastsTo: 40, clarity: [50, 50] },
     ),
+    plainFormat,
   );
   expect(
     moves.map(({ was, is, neighbour, part, focusPart }) => [was, is, neighbour, part, focusPart]),

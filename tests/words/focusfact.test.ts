@@ -8,17 +8,17 @@ const paints = [{ name: "white", hex: "#ffffff" } as const];
 const found = compared(paints, [], { lastsTo: 40, clarity: [50, 90] });
 
 test("where there is a focus the edge map says so, and nothing is to be said here", () => {
-  expect(presentFocus(found)).toBeUndefined();
+  expect(presentFocus(found, format)).toBeUndefined();
 });
 
 test("none is a fact; a charge that was not guessed is said, and what to type", () => {
   const none = compared(paints, []);
-  expect(presentFocus(none)).toEqual({
+  expect(presentFocus(none, format)).toEqual({
     sentence:
       "No emblem found: nothing has to be seen before the rest, and no edge counts twice. A fact, not a fault.",
     example: undefined,
   });
-  const hidden = presentFocus(none, 'focus: { select: "#tower" }');
+  const hidden = presentFocus(none, format, 'focus: { select: "#tower" }');
   expect(hidden?.sentence).toMatch(/runs into an area of its own colour\. It was not guessed/);
   expect(hidden?.example).toBe('focus: { select: "#tower" }');
 });

@@ -6,7 +6,7 @@ import { compared, type Edge, type Focus, type Paint } from "../publish/compared
 
 const format = createFormat("en-GB");
 const tell = (...given: Parameters<typeof compared>) =>
-  listMoves(compared(...given)).map((move) => describeEdge(move, format));
+  listMoves(compared(...given), format).map((move) => describeEdge(move, format));
 
 const blue: Paint = { name: "dark blue", hex: "#12235c" };
 const white: Paint = { name: "white", hex: "#ffffff" };

@@ -1,11 +1,14 @@
 import { expect, test } from "vitest";
+import { plainFormat } from "../../src/words/format.ts";
 import { capitalise, lowerFirst, nameInText } from "../../src/words/phrase.ts";
 
 test("a selected part reads as one in a sentence", () => {
-  expect(nameInText({ name: "brown, selected part", part: { of: "brown" } })).toBe("the selected brown");
+  expect(nameInText({ name: "brown, selected part", part: { of: "brown" } }, plainFormat)).toBe(
+    "the selected brown",
+  );
   const wheel = { name: "the wheel", part: { of: "brown", called: "the wheel" } };
-  expect(nameInText(wheel)).toBe("the wheel");
-  expect(nameInText({ name: "dark brown" })).toBe("dark brown");
+  expect(nameInText(wheel, plainFormat)).toBe("the wheel");
+  expect(nameInText({ name: "dark brown" }, plainFormat)).toBe("dark brown");
 });
 
 test("only the first letter is raised, or lowered", () => {

@@ -22,7 +22,7 @@ test.each([
   [97, "almost all"],
   [100, "all"],
 ])("%d percent is %s", (percent, words) => {
-  expect(sayNearly(percent)).toBe(words);
+  expect(sayNearly(percent, format)).toBe(words);
 });
 
 test("the exact number stands beside the words", () => {

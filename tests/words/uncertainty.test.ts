@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import type { Doubt } from "../../src/measure/measurement.ts";
+import { plainFormat } from "../../src/words/format.ts";
 import { describeDoubt, tellMeasure } from "../../src/words/uncertainty.ts";
 import { measure } from "../cli/measured.ts";
 
@@ -15,7 +16,7 @@ test.each<[Doubt, string]>([
     "Only 98 % of the drawing could be told apart exactly; its figures are less certain.",
   ],
   [{ about: "nearLimit", names: ["red", "gold"] }, "Near the limit of sight: parts in red, gold."],
-])("%j", (doubt, says) => expect(describeDoubt(doubt)).toBe(says));
+])("%j", (doubt, says) => expect(describeDoubt(doubt, plainFormat)).toBe(says));
 
 test("a measure for machines says its doubts, and keeps its figures and their order", () => {
   const told = tellMeasure(measure);

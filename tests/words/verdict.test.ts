@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { ComparedEdge, Comparison, Outcome, Verdict } from "../../src/measure/comparison.ts";
 import { createFormat } from "../../src/words/format.ts";
-import { describeChange, describeVerdict, slugVerdict, verdictWords } from "../../src/words/verdict.ts";
+import { describeChange, describeVerdict, slugVerdict, verdictIds } from "../../src/words/verdict.ts";
 import { comparison, studyResult } from "../publish/sample.ts";
 
 const format = createFormat("en-GB");
@@ -164,7 +164,7 @@ test("one colour has nothing to measure", () => {
 });
 
 test("a verdict in an address has no comma and no space", () => {
-  const slugs = (Object.keys(verdictWords) as Verdict[]).map(slugVerdict);
+  const slugs = (Object.keys(verdictIds) as Verdict[]).map(slugVerdict);
   expect(slugs).toEqual(["clearer", "clearer-at-a-price", "mixed", "less-clear", "no-gain"]);
 });
 

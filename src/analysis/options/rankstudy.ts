@@ -90,7 +90,10 @@ async function measureNoted(
     const [part, key] = problem.at?.split(".") ?? [];
     if (part === "change") return [{ ...problem, at: `options.${index}.${key}` }];
     // A redesign that is too long is told of the drawing.
-    return problem.rule === "svg/written" ? [problem] : [];
+    if (problem.rule === "svg/written") return [problem];
+    return value === undefined && problem.severity === "error"
+      ? [{ ...problem, at: `options.${index}.with` }]
+      : [];
   });
   if (value === undefined) return { value: undefined, problems: own };
   const { comparison, change, name, redesign } = value;

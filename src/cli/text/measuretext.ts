@@ -4,6 +4,7 @@ import { type EdgeMetric, edgeMetrics } from "../../measure/edgemetric.ts";
 import type { FocusView, Measure, MeasuredEdge, MeasuredFocus } from "../../measure/measurement.ts";
 import { formatContrast, formatPercent, formatShare } from "../../measure/percenttext.ts";
 import { showText } from "../../problem/quote.ts";
+import { plainFormat } from "../../words/format.ts";
 import { wordsOf } from "../../words/metricwords.ts";
 import { describeDoubt } from "../../words/uncertainty.ts";
 import { describeDistance, formatLastsTo } from "./distancetext.ts";
@@ -45,7 +46,7 @@ export function formatGrade({ grade, nearLine }: Pick<MeasuredEdge, "grade" | "n
 export function listWarnings({ warnings }: Measure): readonly string[] {
   return warnings.length === 0
     ? []
-    : ["", ...warnings.map((warning) => `  Note: ${showText(describeDoubt(warning))}`)];
+    : ["", ...warnings.map((warning) => `  Note: ${showText(describeDoubt(warning, plainFormat))}`)];
 }
 
 /** The weakest edge in words, `12.3 % (dark blue / red)`. */

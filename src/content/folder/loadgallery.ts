@@ -10,6 +10,7 @@ import {
 import { kindOf, readFolder, readRegular } from "../disk/readfile.ts";
 import { defaultGallery, missingGallery, parseGallery } from "../gallery/galleryfile.ts";
 import { loadNominations, type Nomination } from "../gallery/nominationfile.ts";
+import { loadWords } from "../gallery/wordsfile.ts";
 import { listMenu, loadPages } from "../page/loadpages.ts";
 import type { Page } from "../page/pagefile.ts";
 import { loadSeries } from "../series/loadseries.ts";
@@ -58,7 +59,7 @@ export interface LoadedGallery {
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadPages`, `loadVotes`, `loadNominations`, `loadAddresses`, `findClashes`, `findUnfollowed` and `findConfusables`.
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadPages`, `loadVotes`, `loadNominations`, `loadWords`, `loadAddresses`, `findClashes`, `findUnfollowed` and `findConfusables`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
@@ -67,15 +68,21 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const empty = { studies: [], series: [], pages: [], nominations: [], folders: [] };
   if (absent) return { ...empty, gallery: defaultGallery, problems: [absent] };
 
-  const { value: gallery, problems } = await loadSettings(contentDir);
+  const { value: settings, problems } = await loadSettings(contentDir);
+  const worded = await loadWords(root, shown);
+  const gallery = worded.value === undefined ? settings : { ...settings, words: worded.value };
   const folder = `${shown}/studies`;
   const entries = await readFolder(root, "studies");
   if ("kind" in entries)
-    return { ...empty, gallery, problems: [...problems, describeStudies(folder, entries)] };
+    return {
+      ...empty,
+      gallery,
+      problems: [...problems, ...worded.problems, describeStudies(folder, entries)],
+    };
 
   const within = keepWithin(folder, entries, "folders");
   const listing = checkStudyFolders(folder, within.entries);
-  const found = [...problems, ...within.problems, ...listing.problems];
+  const found = [...problems, ...worded.problems, ...within.problems, ...listing.problems];
   const studies: Study[] = [];
   for (const slug of listing.slugs) {
     const { value, problems: more } = await loadStudy(root, shown, slug, gallery.palette);

@@ -7,7 +7,7 @@ import { galleryGuide, gallerySchema } from "./gallerykey.ts";
 import { stampSchema } from "./schemastamp.ts";
 
 /** The names under which the schemas ship, in `schema/` beside this file. */
-export type SchemaName = "front-matter.schema.json" | "gallery.schema.json";
+export type SchemaName = "front-matter.schema.json" | "gallery.schema.json" | "words.schema.json";
 
 type Node = Record<string, unknown>;
 
@@ -16,9 +16,11 @@ const target = "draft-07";
 
 /**
  * Returns the text of each schema, ending with a newline. They say less than we check: what a colour, a date or an address
- * is, only `check` knows.
+ * is, only `check` knows. `messages` are those of the site in English, by their ids.
  */
-export function formatSchemas(): Readonly<Record<SchemaName, string>> {
+export function formatSchemas(
+  messages: Readonly<Record<string, string>>,
+): Readonly<Record<SchemaName, string>> {
   const study = describe(studySchema, { whole: "A study", examples: studyExamples }, studyRules);
   const gallery = describe(gallerySchema, galleryGuide, {});
   return {
@@ -27,6 +29,21 @@ export function formatSchemas(): Readonly<Record<SchemaName, string>> {
       ...study,
     }),
     "gallery.schema.json": format("gallery.schema.json", { title: "gallery.yaml", ...gallery }),
+    "words.schema.json": format("words.schema.json", { title: "words.yaml", ...describeWords(messages) }),
+  };
+}
+
+/** A message has its English text beside it. */
+function describeWords(messages: Readonly<Record<string, string>>): Node {
+  const properties = Object.entries(messages).map(([id, description]) => [
+    id,
+    { type: "string", description },
+  ]);
+  return {
+    $schema: "http://json-schema.org/draft-07/schema#",
+    type: "object",
+    properties: Object.fromEntries(properties),
+    additionalProperties: false,
   };
 }
 

@@ -9,6 +9,7 @@ import { seriesRules } from "./seriesrule.ts";
 import { textRules } from "./textrule.ts";
 import { valueRules } from "./valuerule.ts";
 import { nominationRules, voteRules } from "./voterule.ts";
+import { wordRules } from "./wordrule.ts";
 
 /** Rules that belong together. `id` is good for an anchor. */
 export interface RuleChapter {
@@ -29,6 +30,7 @@ export const ruleChapters: readonly RuleChapter[] = [
   { id: "votes", heading: "Votes and nominations", rules: [...voteRules, ...nominationRules] },
   { id: "addresses", heading: "addresses.txt", rules: addressRules },
   { id: "settings", heading: "gallery.yaml", rules: galleryRules },
+  { id: "words", heading: "words.yaml", rules: wordRules },
   { id: "templates", heading: "Templates", rules: templateRules },
 ];
 

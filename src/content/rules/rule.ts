@@ -11,6 +11,7 @@ export type ExampleFile =
   | "pages/about.md"
   | "votes/quay/ballots.csv"
   | "flags/nominations.yaml"
+  | "words.yaml"
   | "addresses.txt";
 
 /**

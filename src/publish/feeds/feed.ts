@@ -5,6 +5,7 @@ import { formatSeriesPath } from "../../views/series/seriespage.ts";
 import { decisionsPath, formatShelfPath } from "../../views/shelf/shelf.ts";
 import type { SiteView } from "../../views/siteview.ts";
 import { formatStudyPath } from "../../views/status.ts";
+import type { Format } from "../../words/format.ts";
 import { formatTitle } from "../../words/title.ts";
 import { formatContent, formatDecisionContent, formatSeriesContent } from "./feedcontent.ts";
 import { escapeMarkup } from "./markup.ts";
@@ -13,8 +14,7 @@ import { escapeMarkup } from "./markup.ts";
 export interface FeedFacts {
   readonly title: string;
   readonly description: string;
-  readonly language: string;
-  readonly direction: "ltr" | "rtl";
+  readonly format: Format;
   readonly publisher: string;
   /** Returns the absolute address of a site path: readers keep what they read far from the site. */
   readonly address: (path: string) => string;
@@ -67,7 +67,7 @@ export function formatDecisions(facts: FeedFacts, decided: readonly DecidedCard[
     const { search, status, decision = "" } = card;
     return {
       path: `${formatStudyPath(search.slug)}#decision`,
-      title: `${status.word}: ${formatTitle(card)}`,
+      title: facts.format.say("feed.decision", { status: status.word, title: formatTitle(card) }),
       summary: decision,
       content: formatDecisionContent(card, facts),
       image: undefined,
@@ -78,11 +78,12 @@ export function formatDecisions(facts: FeedFacts, decided: readonly DecidedCard[
       rights: undefined,
     };
   });
-  return writeAtom(facts, "/decisions.xml", `${facts.title}: decisions`, decisionsPath, items);
+  const title = facts.format.say("feed.decisions", { title: facts.title });
+  return writeAtom(facts, "/decisions.xml", title, decisionsPath, items);
 }
 
 function writeAtom(
-  { description, language, publisher, address }: FeedFacts,
+  { description, format, publisher, address }: FeedFacts,
   self: string,
   title: string,
   page: string,
@@ -91,7 +92,7 @@ function writeAtom(
   const home = address(page);
   const lines = [
     '<?xml version="1.0" encoding="utf-8"?>',
-    `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${escapeMarkup(language)}">`,
+    `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${escapeMarkup(format.language)}">`,
     element("id", home),
     element("title", title),
     element("subtitle", description),
@@ -128,7 +129,7 @@ function itemOfStudy(study: Study, facts: FeedFacts): Item {
     names: study.names,
     hasPages: true,
     tags: study.tags.map(({ text }) => text),
-    rights: credit && `${credit.sentence}, ${credit.licence}`,
+    rights: credit && facts.format.say("feed.rights", { credit: credit.sentence, licence: credit.licence }),
   };
 }
 
@@ -197,7 +198,7 @@ export function formatJsonFeed(
     home_page_url: address("/"),
     feed_url: address("/feed.json"),
     favicon: address("/assets/icon.png"),
-    language: facts.language,
+    language: facts.format.language,
     authors: [{ name: facts.publisher }],
     items: listItems(facts, studies, series).map((item) => formatItem(facts, item)),
   };

@@ -3,6 +3,7 @@
 import { linkSize } from "../../views/linkview.ts";
 import type { SiteView } from "../../views/siteview.ts";
 import { formatStudyPath } from "../../views/status.ts";
+import type { Format } from "../../words/format.ts";
 import { formatTitle } from "../../words/title.ts";
 import { escapeMarkup } from "./markup.ts";
 
@@ -12,8 +13,7 @@ type Series = SiteView["series"][number];
 
 /** What the content is set in, and how it finds the site. */
 export interface ContentFacts {
-  readonly language: string;
-  readonly direction: "ltr" | "rtl";
+  readonly format: Format;
   /** Returns the absolute address of a site path. */
   readonly address: (path: string) => string;
 }
@@ -22,13 +22,17 @@ export interface ContentFacts {
  * Returns the picture of a study, its change and verdict, the decision, the prose, and what a redesign is, as HTML.
  * Every address in it is absolute: a reader shows it far from the page. A figure of the prose becomes what it says.
  */
-export function formatContent(study: Entry, { language, direction, address }: ContentFacts): string {
+export function formatContent(study: Entry, { format, address }: ContentFacts): string {
   const page = address(`/studies/${study.slug}/`);
   const picture = escapeMarkup(address(`/${study.picture.file}`));
   const alt = escapeMarkup(study.frame.share?.picture?.alt ?? "");
   const { width, height } = linkSize;
   const { status, change, verdict, notes } = study;
-  const told = `${status.word}, ${status.meaning}.${notes.decision === undefined ? "" : ` ${notes.decision}`}`;
+  const stands = { status: status.word, meaning: status.meaning };
+  const told =
+    notes.decision === undefined
+      ? format.say("feed.status", stands)
+      : format.say("feed.statusDecided", { ...stands, decision: notes.decision });
   const pieces = [
     `<p><img src="${picture}" width="${width}" height="${height}" alt="${alt}"></p>`,
     paragraph(`${change.sentence} ${verdict.word}. ${verdict.sentence}`),
@@ -39,7 +43,7 @@ export function formatContent(study: Entry, { language, direction, address }: Co
     ...(notes.symbolism === undefined ? [] : [paragraph(notes.symbolism)]),
     paragraph(notes.unofficial),
   ];
-  return wrap(pieces, { language, direction });
+  return wrap(pieces, format);
 }
 
 /** Returns a series the same way: its opening, its studies in order with their verdicts, and the question at the end. */
@@ -57,22 +61,29 @@ export function formatSeriesContent(series: Series, facts: ContentFacts): string
     ...series.opening.map((html) => absolute(html, page)),
     `<ol>${items.join("")}</ol>`,
     ...(series.closing === undefined ? [] : [paragraph(series.closing)]),
-    paragraph("The redesigns are unofficial studies."),
+    paragraph(facts.format.say("feed.redesigns")),
   ];
-  return wrap(pieces, facts);
+  return wrap(pieces, facts.format);
 }
 
 /** Returns a decision the same way: what was proposed, what it would do, and what became of it. */
 export function formatDecisionContent(
   { search, change, verdict, clarity, decision = "" }: SiteView["shelves"][number]["cards"][number],
-  facts: ContentFacts,
+  { format, address }: ContentFacts,
 ): string {
-  const page = escapeMarkup(facts.address(formatStudyPath(search.slug)));
-  const proposed = escapeMarkup(`${change} ${verdict}: clarity ${clarity.before} → ${clarity.after}.`);
-  return wrap([paragraph(decision), `<p><a href="${page}">${proposed}</a></p>`], facts);
+  const page = escapeMarkup(address(formatStudyPath(search.slug)));
+  const proposed = escapeMarkup(
+    format.say("feed.proposed", {
+      change,
+      verdict,
+      before: clarity.before ?? "",
+      after: clarity.after ?? "",
+    }),
+  );
+  return wrap([paragraph(decision), `<p><a href="${page}">${proposed}</a></p>`], format);
 }
 
-function wrap(pieces: readonly string[], { language, direction }: Omit<ContentFacts, "address">): string {
+function wrap(pieces: readonly string[], { language, direction }: Format): string {
   return `<div lang="${escapeMarkup(language)}" dir="${direction}">${pieces.join("\n")}</div>`;
 }
 

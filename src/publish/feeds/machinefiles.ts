@@ -16,7 +16,7 @@ import { presentShow } from "../../views/show/showpage.ts";
 import type { SharedPages, StudyPages } from "../../views/siteview.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { formatVotePath } from "../../views/vote/votepage.ts";
-import { createFormat } from "../../words/format.ts";
+import { formatOf } from "../../words/format.ts";
 import { fileOf, type SiteFile } from "../folder/sitefile.ts";
 import { iconSvg } from "../pictures/icon.ts";
 import { formatEdgesTable } from "./edgescsv.ts";
@@ -41,7 +41,7 @@ export async function listMachineFiles(
     fileOf("studies.json", () =>
       formatStudiesData(orderStudies(studies), series ?? [], view.votes, gallery, linksOf("/studies.json")),
     ),
-    fileOf(wordsFile, () => formatWords(orderStudies(studies), pages)),
+    fileOf(wordsFile, () => formatWords(orderStudies(studies), formatOf(gallery), pages)),
     fileOf("assets/icon.svg", () => iconSvg),
     ...(await listSchemas(schemaDirs, gallery)),
   ];
@@ -69,8 +69,7 @@ function listSubscriptions(
   const facts = {
     title: gallery.title,
     description: gallery.description,
-    language: gallery.language,
-    direction: view.front.frame.direction,
+    format: formatOf(gallery),
     publisher: gallery.society ?? gallery.title,
     address,
   };
@@ -93,9 +92,10 @@ export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly 
     fileOf(`${folder}edges.csv`, () => formatEdgesTable(result)),
     ...(result.study.downloads === true
       ? [
-          fileOf(`${folder}${stillsFolder}${lessonFiles.script}`, () =>
-            formatScript(presentShow(result, gallery, createFormat(gallery.language))),
-          ),
+          fileOf(`${folder}${stillsFolder}${lessonFiles.script}`, () => {
+            const format = formatOf(gallery);
+            return formatScript(presentShow(result, gallery, format), format);
+          }),
         ]
       : []),
   ];

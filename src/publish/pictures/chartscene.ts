@@ -1,6 +1,7 @@
 // Floor 9. Maps, tables and the ruler of a study → what lies where. `unit` is a fortieth of the picture's height.
 import type { RulerView } from "../../views/study/contrastruler.ts";
 import type { EdgeMapView, LocatorView } from "../../views/study/edgemap.ts";
+import type { Say } from "../../words/say.ts";
 import { ink } from "./paper.ts";
 import { type Box, drawBox, fitSource, type SceneItem, type SceneText, type Source } from "./picturescene.ts";
 
@@ -81,6 +82,7 @@ export function arrangeRuler(
   { rows, bands, ticks }: RulerView,
   box: Box,
   unit: number,
+  say: Say,
 ): readonly SceneItem[] {
   const axis = { x: box.x + 0.34 * box.width, width: 0.4 * box.width };
   const along = (percent: number) => round(axis.x + (percent / 100) * axis.width);
@@ -105,23 +107,25 @@ export function arrangeRuler(
       const moved =
         edge.before === undefined || edge.before.contrast === edge.after.contrast
           ? edge.after.contrast
-          : `${edge.before.contrast} to ${edge.after.contrast}`;
-      const say = (text: string, x: number, line: number, width: number, isQuiet = false) =>
+          : say("still.move", { before: edge.before.contrast, after: edge.after.contrast });
+      const write = (text: string, x: number, line: number, width: number, isQuiet = false) =>
         label(text, x, y + line * unit, unit, width, { isQuiet });
       return [
         { kind: "shape", svg: drawTrack(one, along, y, unit) },
-        say(edge.called ?? nameSides(edge.sides), box.x, -1.5, 0.31 * box.width),
-        say(edge.extent.replace(/,.*/, ""), box.x, 0.1, 0.31 * box.width, true),
-        say(moved, box.x + 0.77 * box.width, -1.5, 0.23 * box.width),
-        say(edge.outcome, box.x + 0.77 * box.width, 0.1, 0.23 * box.width, true),
+        write(edge.called ?? nameSides(edge.sides, say), box.x, -1.5, 0.31 * box.width),
+        write(edge.length, box.x, 0.1, 0.31 * box.width, true),
+        write(moved, box.x + 0.77 * box.width, -1.5, 0.23 * box.width),
+        write(edge.outcome, box.x + 0.77 * box.width, 0.1, 0.23 * box.width, true),
       ];
     }),
   ];
 }
 
 /** `navy / black to gold`. */
-function nameSides(sides: RulerView["rows"][number]["edge"]["sides"]): string {
-  return sides.map(([was, is]) => (is === undefined ? was : `${was} to ${is}`)).join(" / ");
+function nameSides(sides: RulerView["rows"][number]["edge"]["sides"], say: Say): string {
+  return sides
+    .map(([before, after]) => (after === undefined ? before : say("still.move", { before, after })))
+    .join(" / ");
 }
 
 function drawTrack(

@@ -16,7 +16,7 @@ import { matrixFile } from "../../views/study/matrixview.ts";
 import { pngFiles, pngSize } from "../../views/study/notes.ts";
 import { listTriedDrawings } from "../../views/study/optionsview.ts";
 import { mostPictured, type SurveyPicture } from "../../views/survey/surveylinkview.ts";
-import { createFormat } from "../../words/format.ts";
+import { type Format, formatOf } from "../../words/format.ts";
 import { iconSvg } from "./icon.ts";
 import { fitFlag, linkRoom } from "./paper.ts";
 import type { DrawnFile, Recipe, Sheeted } from "./recipe.ts";
@@ -50,11 +50,11 @@ export function listShared(
 
 /** Every file of a study but its pages and its data. */
 export function listDrawn(result: StudyResult, gallery: Gallery): readonly DrawnFile[] {
-  const format = createFormat(gallery.language);
+  const format = formatOf(gallery);
   const words = [pictureStudy(result, gallery, format), ...pictureEdges(result, gallery, format)];
   const shown = [
     ...listDrawings(result),
-    ...listCrops(result),
+    ...listCrops(result, format),
     ...listStrip(result),
     ...listMatrixPicture(result),
     place(result, labelFile, {
@@ -81,7 +81,10 @@ function listDrawings(result: StudyResult): readonly DrawnFile[] {
 }
 
 /** The place where the two paints of each edge meet, before and after. */
-function listCrops({ study, comparison, edgeLines, drawings }: StudyResult): readonly DrawnFile[] {
+function listCrops(
+  { study, comparison, edgeLines, drawings }: StudyResult,
+  { say }: Format,
+): readonly DrawnFile[] {
   const { original, redesign } = drawings;
   return listPlacedEdges(study.slug, comparison).flatMap(({ edge, path }): readonly DrawnFile[] => {
     const crop = findCrop(edgeLines, edge, comparison.before.proportions);
@@ -91,7 +94,7 @@ function listCrops({ study, comparison, edgeLines, drawings }: StudyResult): rea
       { path: `${folder}${cropFiles.original}`, recipe: { kind: "crop", drawing: original, crop } },
       {
         path: `${folder}${cropFiles.redesign}`,
-        recipe: { kind: "crop", drawing: redesign, crop, note: unofficial },
+        recipe: { kind: "crop", drawing: redesign, crop, note: say("still.unofficial") },
       },
     ];
   });
@@ -147,7 +150,12 @@ function listDownloads(result: StudyResult): readonly DrawnFile[] {
   const size = pngSize(result.comparison.before.proportions);
   return [
     place(result, pngFiles.original, { kind: "picture", drawing: original, size }),
-    place(result, pngFiles.redesign, { kind: "picture", drawing: redesign, size, note: unofficial }),
+    place(result, pngFiles.redesign, {
+      kind: "picture",
+      drawing: redesign,
+      size,
+      note: unofficial,
+    }),
   ];
 }
 

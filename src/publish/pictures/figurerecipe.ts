@@ -6,14 +6,13 @@ import { lessonFiles } from "../../views/show/lessonfile.ts";
 import { formatShowPath } from "../../views/show/showpage.ts";
 import { presentMatrix } from "../../views/study/matrixview.ts";
 import { presentFigures } from "../../views/study/studypage.ts";
-import { createFormat } from "../../words/format.ts";
+import { formatOf } from "../../words/format.ts";
 import { formatTitle } from "../../words/title.ts";
 import { arrangeMap, arrangeRuler } from "./chartscene.ts";
 import { type Drawn, findFrom } from "./drawnsource.ts";
 import { arrangeMatrix, measureMatrix } from "./matrixscene.ts";
 import type { SceneItem } from "./picturescene.ts";
 import type { DrawnFile } from "./recipe.ts";
-import { unofficial } from "./unofficial.ts";
 
 /** Units of the figures, which have no pixels of their own. */
 const figureWidth = 1200;
@@ -22,7 +21,9 @@ const matrixPixels = 13;
 
 /** Edge map, ruler and matrix as SVG files, as far as the study has them. */
 export function listFigures(result: StudyResult, gallery: Gallery, drawn: Drawn): readonly DrawnFile[] {
-  const format = createFormat(gallery.language);
+  const format = formatOf(gallery);
+  const { say } = format;
+  const unofficial = say("still.unofficial");
   const path = formatShowPath(result.study.slug);
   const find = findFrom(path, drawn);
   const { study } = result;
@@ -38,7 +39,7 @@ export function listFigures(result: StudyResult, gallery: Gallery, drawn: Drawn)
       recipe: {
         kind: "figure",
         scene: { width: figureWidth, height: high, direction: "ltr", items: [...items, mark] },
-        title: `${what}: ${title}`,
+        title: say("still.figure", { what, title }),
         note: unofficial,
       },
     });
@@ -56,11 +57,11 @@ export function listFigures(result: StudyResult, gallery: Gallery, drawn: Drawn)
         width,
         height: mapHeight,
       }),
-      sayAt("Original", 30, mapHeight + 40, "start"),
-      sayAt("Redesign", 60 + width, mapHeight + 40, "start"),
+      sayAt(say("still.original"), 30, mapHeight + 40, "start"),
+      sayAt(say("still.redesign"), 60 + width, mapHeight + 40, "start"),
     ]);
     const box = { x: 30, y: 30, width: figureWidth - 60, height: rulerHeight - 60 };
-    add(lessonFiles.ruler, ruler.title, rulerHeight, arrangeRuler(ruler, box, figureUnit));
+    add(lessonFiles.ruler, ruler.title, rulerHeight, arrangeRuler(ruler, box, figureUnit, say));
   }
   const picture = result.ranking?.matrix?.picture;
   if (matrix !== undefined && picture !== undefined) {
@@ -70,7 +71,7 @@ export function listFigures(result: StudyResult, gallery: Gallery, drawn: Drawn)
       lessonFiles.matrix,
       matrix.title,
       height + 30,
-      arrangeMatrix(matrix, picture, { ...box, height }, matrixPixels),
+      arrangeMatrix(matrix, picture, { ...box, height }, matrixPixels, say),
     );
   }
   return files;

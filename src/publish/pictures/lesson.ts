@@ -2,7 +2,7 @@
 import type { AnalysedGallery } from "../../analysis/analysegallery.ts";
 import { presentSeriesShows } from "../../views/show/seriesshow.ts";
 import { presentShow } from "../../views/show/showpage.ts";
-import { createFormat } from "../../words/format.ts";
+import { formatOf } from "../../words/format.ts";
 import { formatScript } from "../feeds/speakerscript.ts";
 import { listDrawn } from "./drawingrecipe.ts";
 import { collectSources } from "./drawnsource.ts";
@@ -20,7 +20,7 @@ export interface Lesson {
 
 /** Plans the lesson of the study, or of the series, `slug`. Throws where there is none of that name. */
 export function planLesson(gallery: AnalysedGallery, slug: string, isSeries: boolean, size: Size): Lesson {
-  const format = createFormat(gallery.gallery.language);
+  const format = formatOf(gallery.gallery);
   const series = isSeries ? gallery.series?.find((one) => one.slug === slug) : undefined;
   const slugs = series?.entries.flatMap((entry) => ("study" in entry ? [entry.study] : [])) ?? [slug];
   const own = gallery.studies.filter(({ study }) => slugs.includes(study.slug));
@@ -38,7 +38,7 @@ export function planLesson(gallery: AnalysedGallery, slug: string, isSeries: boo
   return {
     folder: slug,
     file: own[0]?.study.file ?? slug,
-    files: [...listStills(show, drawn, size), ...files],
-    script: formatScript(show),
+    files: [...listStills(show, drawn, format, size), ...files],
+    script: formatScript(show, format),
   };
 }

@@ -86,7 +86,7 @@ export async function layLinkPicture(
   put(await set(picture.measure, { ...sans, pixels: 24 }), second, titleY);
   const arrow = await putMove(picture, second, isMirrored, laid, serif);
   put(await set(shorten(picture.gallery), { ...serif, pixels: 22 }), first, footY + 6);
-  put(await set("Unofficial study, for discussion", { ...sans, pixels: 21 }), second, footY + 6);
+  put(await set(picture.caution, { ...sans, pixels: 21 }), second, footY + 6);
   return { ground: drawGround(picture, flag, starts, arrow), laid };
 }
 

@@ -1,5 +1,6 @@
 // Floor 9. The matrix of a study → what lies where: small flags, a row for each colour, a column for each replacement.
 import type { CellView, MatrixView } from "../../views/study/matrixview.ts";
+import type { Say } from "../../words/say.ts";
 import { label } from "./chartscene.ts";
 import { ink } from "./paper.ts";
 import type { Box, SceneItem } from "./picturescene.ts";
@@ -26,6 +27,7 @@ export function arrangeMatrix(
   picture: string,
   box: Box,
   pixels: number,
+  say: Say,
 ): readonly SceneItem[] {
   const column = (box.width - nameSize * pixels) / matrix.columns.length;
   const height = Math.min(box.height, measureMatrix(matrix, box.width, pixels));
@@ -63,7 +65,7 @@ export function arrangeMatrix(
         ),
       ];
     }),
-    ...cells.map(({ cell, place }) => sayCell(cell, place, pixels)),
+    ...cells.map(({ cell, place }) => sayCell(cell, place, pixels, say)),
   ];
 }
 
@@ -108,8 +110,8 @@ function drawSwatch({ x, y, width, height }: Box, fill: string): SceneItem {
   };
 }
 
-function sayCell(cell: CellView | null, { x, y, width, height }: Box, pixels: number): SceneItem {
-  const says = cell === null ? "–" : cell.unranked === undefined ? cell.clarity : "merges";
+function sayCell(cell: CellView | null, { x, y, width, height }: Box, pixels: number, say: Say): SceneItem {
+  const says = cell === null ? "–" : cell.unranked === undefined ? cell.clarity : say("still.merges");
   return label(says, x + width / 2, y + height + 0.2 * pixels, pixels, width, {
     anchor: "middle",
     isQuiet: cell?.isBest !== true,

@@ -1,6 +1,8 @@
 // Floor 9. The picture of a step, in the box that its still has for it.
 import type { DrawnPlate, Plate } from "../../views/plate.ts";
 import type { ShowStep } from "../../views/show/step.ts";
+import type { Format } from "../../words/format.ts";
+import type { Say } from "../../words/say.ts";
 import { arrangeLocator, arrangeMap, arrangeRuler, label } from "./chartscene.ts";
 import type { FindSource } from "./drawnsource.ts";
 import { arrangeMatrix } from "./matrixscene.ts";
@@ -16,6 +18,7 @@ export function arrangePicture(
   box: Box,
   unit: number,
   find: FindSource,
+  { say }: Format,
 ): readonly SceneItem[] {
   const flag = (plate: Pick<Plate, "src">, place: Box): SceneItem => ({
     kind: "flag",
@@ -41,11 +44,11 @@ export function arrangePicture(
     case "afar":
       return arrangeAfar(picture.steps, box, unit, flag);
     case "matrix":
-      return arrangeMatrix(picture.matrix, picture.picture, box, unit);
+      return arrangeMatrix(picture.matrix, picture.picture, box, unit, say);
     case "ruler":
-      return arrangeRuler(picture.ruler, box, picture.ruler.rows.length <= fewRows ? 1.3 * unit : unit);
+      return arrangeRuler(picture.ruler, box, picture.ruler.rows.length <= fewRows ? 1.3 * unit : unit, say);
     case "seen":
-      return arrangeSeen(picture.seen, box, unit, find);
+      return arrangeSeen(picture.seen, box, unit, find, say);
   }
 }
 
@@ -56,9 +59,8 @@ function arrangeAfar(
   flag: (plate: DrawnPlate, place: Box) => SceneItem,
 ): readonly SceneItem[] {
   const cells = divide({ ...box, height: box.height - 2 * unit }, steps.length, unit);
-  return steps.flatMap(({ from, plate }, at) => {
+  return steps.flatMap(({ says, plate }, at) => {
     const cell = cells[at] ?? box;
-    const says = `From ${from} flag heights, enlarged`;
     return [
       drawBox(cell, ink.mat),
       flag(plate, shrink(cell, unit)),
@@ -91,13 +93,15 @@ function arrangeSeen(
   box: Box,
   unit: number,
   find: FindSource,
+  say: Say,
 ): readonly SceneItem[] {
   return divide(box, seen.length, 1.2 * unit).flatMap((cell, at) => {
     const one = seen[at];
     if (one === undefined) return [];
     const mat = { ...cell, height: cell.height - 2 * unit };
     const [was, is] = divide(shrink(mat, 0.5 * unit), 2, 0.5 * unit);
-    const says = `${one.heading}: ${one.measure} ${one.before} to ${one.after}`;
+    const { heading, measure, before, after } = one;
+    const says = say("still.seen", { heading, measure, before, after });
     return [
       drawBox(mat, ink.mat),
       ...(was && is

@@ -6,7 +6,7 @@ import { formatShowPath, presentShow, type ShowPage } from "../../views/show/sho
 import { listSteps } from "../../views/show/showsteps.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { pngSize } from "../../views/study/notes.ts";
-import { createFormat } from "../../words/format.ts";
+import { type Format, formatOf } from "../../words/format.ts";
 import { formatTitle } from "../../words/title.ts";
 import { collectSources, type Drawn, findFrom } from "./drawnsource.ts";
 import { listFigures } from "./figurerecipe.ts";
@@ -14,7 +14,6 @@ import type { Size } from "./paper.ts";
 import type { PictureScene, Source } from "./picturescene.ts";
 import type { DrawnFile } from "./recipe.ts";
 import { arrangeSplit, arrangeStep } from "./stillscene.ts";
-import { unofficial } from "./unofficial.ts";
 
 /** What a projector and most recordings show. */
 export const usualSize: Size = { width: 1920, height: 1080 };
@@ -22,14 +21,15 @@ const thumbnailSize: Size = { width: 1280, height: 720 };
 
 /** A still of each step of a show, in order. */
 export function listStills(
-  { steps, folder, frame }: Pick<ShowPage, "steps" | "folder" | "frame">,
+  { steps, folder }: Pick<ShowPage, "steps" | "folder">,
   drawn: Drawn,
+  format: Format,
   size: Size = usualSize,
 ): readonly DrawnFile[] {
   const find = findFrom(`/${folder}/`, drawn);
   return steps.map((step, index) => ({
     path: nameStill(index, step.anchor),
-    recipe: stillOf(arrangeStep(step, size, frame.direction, find), [step.heading, step.says ?? ""]),
+    recipe: stillOf(arrangeStep(step, size, format, find), [step.heading, step.says ?? ""], format),
   }));
 }
 
@@ -42,7 +42,8 @@ export function listTakeaways(
   prefix = "",
 ): readonly DrawnFile[] {
   const { study, comparison, drawings } = result;
-  const format = createFormat(gallery.language);
+  const format = formatOf(gallery);
+  const unofficial = format.say("still.unofficial");
   const path = formatShowPath(study.slug);
   const { show: _, ...unplanned } = study;
   const steps = listSteps({ ...result, study: unplanned }, gallery, path, format);
@@ -50,7 +51,7 @@ export function listTakeaways(
   const [before, after] = ["before", "after"].map((name) => {
     const step = steps.find((one) => one.name === name);
     if (step === undefined) throw new Error(`a study without the step ${name}`);
-    return arrangeStep(step, size, format.direction, find);
+    return arrangeStep(step, size, format, find);
   }) as [PictureScene, PictureScene];
   const { proportions } = comparison.before;
   const sources = [drawings.original, drawings.redesign].map((drawing) => ({
@@ -58,7 +59,7 @@ export function listTakeaways(
     proportions,
   })) as unknown as readonly [Source, Source];
   const name = study.flag ?? study.title;
-  const says = "The original, and its redesign as an unofficial study";
+  const says = format.say("still.split");
   const png = pngSize(proportions);
   return [
     {
@@ -72,10 +73,11 @@ export function listTakeaways(
     },
     {
       path: `${prefix}${lessonFiles.thumbnail}`,
-      recipe: stillOf(arrangeSplit({ heading: name, says }, sources, thumbnailSize, format.direction), [
-        name,
-        says,
-      ]),
+      recipe: stillOf(
+        arrangeSplit({ heading: name, says }, sources, thumbnailSize, format),
+        [name, says],
+        format,
+      ),
     },
     {
       path: `${prefix}${lessonFiles.original}`,
@@ -99,17 +101,18 @@ export function listOffered(
   shown: readonly DrawnFile[],
 ): readonly DrawnFile[] {
   const drawn = collectSources([[result, shown]], undefined);
-  const show = presentShow(result, gallery, createFormat(gallery.language));
+  const format = formatOf(gallery);
+  const show = presentShow(result, gallery, format);
   const flags: readonly string[] = [lessonFiles.original, lessonFiles.redesign];
   const folder = `${formatStudyPath(result.study.slug)}${stillsFolder}`.slice(1);
-  return [...listStills(show, drawn), ...listTakeaways(result, gallery, drawn)]
+  return [...listStills(show, drawn, format), ...listTakeaways(result, gallery, drawn)]
     .filter(({ path }) => !flags.includes(path))
     .map(({ path, recipe }) => ({ path: `${folder}${path}`, recipe }));
 }
 
-function stillOf(scene: PictureScene, said: readonly string[]): DrawnFile["recipe"] {
+function stillOf(scene: PictureScene, said: readonly string[], { say }: Format): DrawnFile["recipe"] {
   const words = said.filter((text) => text !== "").map((text) => (/[.?!]$/.test(text) ? text : `${text}.`));
-  return { kind: "still", scene, words: wordsIn(scene), note: [unofficial, ...words].join(" ") };
+  return { kind: "still", scene, words: wordsIn(scene), note: [say("still.unofficial"), ...words].join(" ") };
 }
 
 function wordsIn({ items }: PictureScene): readonly string[] {

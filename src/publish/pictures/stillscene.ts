@@ -2,6 +2,7 @@
 // twentieth, where a screen or a recording may cut. Source: SMPTE ST 2046-1, 2009: the safe title area is 90 % of each side.
 
 import type { ShowStep } from "../../views/show/step.ts";
+import type { Format } from "../../words/format.ts";
 import type { FindSource } from "./drawnsource.ts";
 import { ink, type Size } from "./paper.ts";
 import {
@@ -20,16 +21,15 @@ export type Words = Pick<ShowStep, "heading" | "says">;
 const safe = 0.05;
 /** Letters from which a heading has a second line. */
 const longHeading = 55;
-const mark = "Unofficial study, for discussion";
 
 /** The still of a step. */
 export function arrangeStep(
   step: Pick<ShowStep, "heading" | "says" | "picture">,
   size: Size,
-  direction: PictureScene["direction"],
+  format: Format,
   find: FindSource,
 ): PictureScene {
-  return frame(step, size, direction, (box, unit) => arrangePicture(step.picture, box, unit, find));
+  return frame(step, size, format, (box, unit) => arrangePicture(step.picture, box, unit, find, format));
 }
 
 /** Both flags of a pair as one, divided per pale, under a heading. */
@@ -37,16 +37,16 @@ export function arrangeSplit(
   words: Words,
   sources: readonly [Source, Source],
   size: Size,
-  direction: PictureScene["direction"],
+  format: Format,
 ): PictureScene {
-  return frame(words, size, direction, (box) => [{ kind: "split", sources, ...box }]);
+  return frame(words, size, format, (box) => [{ kind: "split", sources, ...box }]);
 }
 
 /** Paper, the mat from side to side, and words above and below it. `unit` is a fortieth of the height. */
 function frame(
   { heading, says = "" }: Words,
   { width, height }: Size,
-  direction: PictureScene["direction"],
+  { direction, say }: Format,
   arrange: (box: Box, unit: number) => readonly SceneItem[],
 ): PictureScene {
   const unit = Math.min(height, (width * 3) / 4) / 40;
@@ -94,7 +94,7 @@ function frame(
             }),
           ]),
       text({
-        text: mark,
+        text: say("still.mark"),
         y: height - top - 1.3 * unit,
         pixels: 1.05 * unit,
         family: "sans",

@@ -1,3 +1,5 @@
-// Floor 9. What every picture and file of a redesign says of itself.
+// Floor 9. What every picture of a redesign says of itself in its metadata, which hold English letters only.
+// Source: TIFF 6.0, tag 270, ImageDescription, ASCII.
+import { english } from "../../words/catalogue.ts";
 
-export const unofficial = "Unofficial study: a proposal for discussion, not a flag in use.";
+export const unofficial: string = english["still.unofficial"];

@@ -3,13 +3,14 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
-import { type EdgeMetric, edgeMetrics } from "../../measure/edgemetric.ts";
+import { edgeMetrics } from "../../measure/edgemetric.ts";
 import type { MeasuredEdge } from "../../measure/measurement.ts";
 import { findMeasured, listMoves } from "../../words/edgemove.ts";
 import { describeViewing } from "../../words/focusfact.ts";
 import type { Format } from "../../words/format.ts";
-import { wordsOf } from "../../words/metricwords.ts";
-import { describeEdge, describeUnchanged, unchangedWord } from "../../words/outcomewords.ts";
+import { outcomeIds } from "../../words/gradeword.ts";
+import { metricIds, wordsOf } from "../../words/metricwords.ts";
+import { describeEdge, describeUnchanged } from "../../words/outcomewords.ts";
 import { findPaint } from "../../words/paintname.ts";
 import { capitalise } from "../../words/phrase.ts";
 import { formatTitle } from "../../words/title.ts";
@@ -100,7 +101,10 @@ export function pictureEdges(result: StudyResult, gallery: Gallery, format: Form
   return listPlacedEdges(study.slug, comparison).map(({ edge, path }) => {
     const row = presentEdge(edge, comparison, format);
     const folder = path.slice(1, -1);
-    const [title, outcome] = [capitalise(row.called ?? row.names), capitalise(edge.outcome)];
+    const [title, outcome] = [
+      capitalise(row.called ?? row.names),
+      capitalise(format.say(outcomeIds[edge.outcome])),
+    ];
     return pictureEdge({ folder, title, studyTitle: study.title, outcome, row, split }, gallery, format);
   });
 }
@@ -120,25 +124,26 @@ type Namesakes = ReadonlyMap<string, ReadonlySet<StudyResult>>;
 function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): EdgePage {
   const { result, edge, index, place, split } = subject;
   const { study, comparison } = result;
+  const { say } = format;
   const path = place(edge);
   const link = linkFrom(path);
   const studyPath = formatStudyPath(study.slug);
   const row = presentEdge(edge, comparison, format);
-  const move = listMoves(comparison)[index];
+  const move = listMoves(comparison, format)[index];
   const isUnchanged = isSameEdge(row);
   const sentence =
     move === undefined ? "" : isUnchanged ? describeUnchanged(move, format) : describeEdge(move, format);
   const title = capitalise(row.called ?? row.names);
   const folder = path.slice(1, -1);
-  const outcome = isUnchanged ? unchangedWord : capitalise(edge.outcome);
+  const outcome = isUnchanged ? say("edgeSaid.unchanged") : capitalise(say(outcomeIds[edge.outcome]));
   const numbers = [
-    { name: "Contrast", before: sayReading(row.before), after: sayReading(row.after) },
+    { name: say("mark.contrast"), before: sayReading(row.before), after: sayReading(row.after) },
     ...presentNumbers(edge, result, format),
   ].map((number) => (isUnchanged ? { ...number, isShared: true as const } : number));
   const refer = presentRefer(result, gallery, format, {
     title,
     path,
-    kind: "one edge of an unofficial flag redesign study",
+    kind: "edge",
   });
   const picture = pictureEdge(
     { folder, title, studyTitle: formatTitle(study), outcome, row, split },
@@ -153,13 +158,13 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     title,
     renamed: row.renamed,
     study: { title: formatTitle(study), address: link(studyPath), table: link(`${studyPath}#edges`) },
-    status: presentStatus(study.status),
+    status: presentStatus(study.status, format),
     outcome: { word: outcome, sentence },
     row,
-    near: sayNear(row),
+    near: sayNear(row, format),
     ruler: presentChosen([{ result, edge }], link, format),
     isUnchanged,
-    place: presentPlace(subject, link, path, isUnchanged),
+    place: presentPlace(subject, link, path, isUnchanged, format),
     numbers,
     visions: presentVisions(edge, row, comparison, format).map((vision) => ({
       ...vision,
@@ -176,13 +181,17 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     },
     refer,
     said: presentSaidOf(result, edge, format),
-    answer: presentAnswer(gallery.answer, {
-      isFiled: true,
-      title: study.title,
-      edge: title,
-      stamped: refer.stamped,
-      numbers: [`${outcome}. ${sentence}`, ...listNumbers(numbers)],
-    }),
+    answer: presentAnswer(
+      gallery.answer,
+      {
+        isFiled: true,
+        title: study.title,
+        edge: title,
+        stamped: refer.stamped,
+        numbers: [`${outcome}. ${sentence}`, ...listNumbers(numbers)],
+      },
+      format,
+    ),
   };
 }
 
@@ -192,15 +201,15 @@ function frameEdge(
   format: Format,
   { title, sentence, picture }: Pick<EdgePage, "title" | "picture"> & { readonly sentence: string },
 ): Frame {
-  const description = `One edge of an unofficial redesign study, ${edge.outcome}. ${sentence}`;
+  const description = `${format.say("edgepage.description", { outcome: format.say(outcomeIds[edge.outcome]) })} ${sentence}`;
   const studyUrl = formatCanonical(gallery.address, formatStudyPath(study.slug));
   const head = {
     path: place(edge),
-    title: `${title}, in ${formatTitle(study)}`,
+    title: format.say("edgepage.title", { edge: title, study: formatTitle(study) }),
     description,
-    picture: { path: `/${picture.file}`, alt: describePicture(picture) },
+    picture: { path: `/${picture.file}`, alt: describePicture(picture, format) },
     isArticle: true,
-    record: recordEdge(study, gallery, title, description, studyUrl),
+    record: recordEdge(study, gallery, title, description, studyUrl, format),
   };
   return presentFrame({ ...head, section: "studies" }, gallery, format);
 }
@@ -209,7 +218,7 @@ function listSiblings(subject: Subject, link: Linker, format: Format): readonly 
   const { result, edge } = subject;
   return listPlacedEdges(result.study.slug, result.comparison).map(({ edge: other, path }) => ({
     names: presentEdge(other, result.comparison, format).called ?? formatNames(other.names[0]),
-    outcome: other.outcome,
+    outcome: format.say(outcomeIds[other.outcome]),
     address: link(path),
     isHere: other === edge,
     details: presentDetails(result, other, link),
@@ -221,25 +230,27 @@ function presentPlace(
   link: Linker,
   path: string,
   isUnchanged: boolean,
+  format: Format,
 ): EdgePage["place"] {
+  const { say } = format;
   const crop = findPlace(result, edge);
   if (crop === undefined) return undefined;
   const plate = (label: string, file: string, side: 0 | 1): Plate => ({
     label,
     src: link(`${path}${file}`),
-    alt: `${label}, the place where ${edge.names[side].join(" and ")} meet`,
+    alt: say("edgepage.placeAlt", { label, one: edge.names[side][0], other: edge.names[side][1] }),
     width: 900,
     height: 600,
     fit: "wide",
   });
   const ground = link(`${formatStudyPath(result.study.slug)}original.svg`);
   return {
-    locator: presentLocator(result, edge, crop, ground),
+    locator: presentLocator(result, edge, crop, ground, format),
     crops: isUnchanged
-      ? [plate("Before and after", cropFiles.original, 0)]
+      ? [plate(say("summary.both"), cropFiles.original, 0)]
       : [
-          plate("Original", cropFiles.original, 0),
-          plate("Redesign, unofficial study", cropFiles.redesign, 1),
+          plate(say("plate.original"), cropFiles.original, 0),
+          plate(say("edgepage.unofficial"), cropFiles.redesign, 1),
         ],
   };
 }
@@ -264,23 +275,27 @@ function presentNumbers(
     after: after === undefined ? none : say(after),
   });
   return [
-    ...edgeMetrics.flatMap((metric: EdgeMetric) => {
+    ...edgeMetrics.flatMap((metric) => {
       const { page } = wordsOf(metric);
       const value = (measured: MeasuredEdge) => measured[metric.id as keyof MeasuredEdge];
-      return metric.label === undefined || page === undefined
+      const name = metricIds[metric.id];
+      return name === undefined || page === undefined
         ? []
-        : [pair(metric.label, (measured) => page(value(measured), format))];
+        : [pair(format.say(name), (measured) => page(value(measured), format))];
     }),
-    { ...pair("Length", (measured) => sayLength(measured, comparison, format)), isShared: true },
+    {
+      ...pair(format.say("mark.length"), (measured) => sayLength(measured, comparison, format)),
+      isShared: true,
+    },
   ];
 }
 
 function sayLength({ length, focusLength }: MeasuredEdge, { before }: Comparison, format: Format): string {
-  const whole = `${format.number(length, 2)} flag heights`;
-  if (before.focus.source === "none") return whole;
-  if (focusLength === 0) return `${whole}, none on the outline of what has to be seen`;
-  const share = focusLength === length ? "all" : format.number(focusLength, 2);
-  return `${whole}, ${share} on the outline of what has to be seen`;
+  const values = { length: format.number(length, 2) };
+  if (before.focus.source === "none") return format.say("length.heights", values);
+  if (focusLength === 0) return format.say("length.offFocus", values);
+  if (focusLength === length) return format.say("length.onFocus", values);
+  return format.say("length.partOnFocus", { ...values, part: format.number(focusLength, 2) });
 }
 
 function sayReading(reading: Reading | undefined): string {
@@ -290,11 +305,11 @@ function sayReading(reading: Reading | undefined): string {
 }
 
 /** `The grade of the redesign is near the line`. */
-function sayNear({ before, after }: EdgeRow): string | undefined {
+function sayNear({ before, after }: EdgeRow, { say }: Format): string | undefined {
   const isNear = [before?.near, after.near].map((near) => near !== undefined);
-  if (isNear[0] && isNear[1]) return "Both grades are near the line";
+  if (isNear[0] && isNear[1]) return say("edgepage.bothNear");
   if (!isNear[0] && !isNear[1]) return undefined;
-  return `The grade of the ${isNear[0] ? "original" : "redesign"} is near the line`;
+  return say(isNear[0] ? "edgepage.originalNear" : "edgepage.redesignNear");
 }
 
 /** `Contrast: 84 % strong → 27 % weak` */

@@ -1,12 +1,13 @@
 // Floor 8. One edge of a comparison in finished words: what it is called, how much there is of it, what became of it.
 
 import type { Hex } from "../../colour/colour.ts";
-import { type Grade, gradeOf, isClear } from "../../colour/contrast.ts";
-import type { ComparedEdge, Comparison, Outcome } from "../../measure/comparison.ts";
+import { gradeOf, isClear } from "../../colour/contrast.ts";
+import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import type { Measure } from "../../measure/measurement.ts";
 import { isWhole } from "../../measure/percenttext.ts";
 import { findMeasured } from "../../words/edgemove.ts";
 import type { Format } from "../../words/format.ts";
+import { gradeIds, outcomeIds } from "../../words/gradeword.ts";
 import { findPaint } from "../../words/paintname.ts";
 
 /** One reading of an edge. `contrast` is finished text; `clear` says whether its line is drawn solid. */
@@ -14,16 +15,16 @@ export interface Reading {
   readonly hexes: readonly [Hex, Hex];
   readonly names: string;
   readonly contrast: string;
-  readonly grade: Grade | "merged";
+  readonly grade: string;
   readonly clear: boolean;
   /** `near the line` where the grade would be another on cloth that reaches further, else undefined. */
   readonly near: string | undefined;
 }
 
 /** How a grade near the line is marked; the method page explains it. */
-const nearLine = "near the line";
+const nearIds = { both: "mark.near", now: "mark.nearNow", before: "mark.nearBefore" } as const;
 /** How an edge is marked that is weak, yet of two quite different colours. */
-const hueAlone = "by hue alone";
+const hueIds = { both: "mark.hue", now: "mark.hueNow", before: "mark.hueBefore" } as const;
 
 export interface EdgeRow {
   readonly key: string;
@@ -38,10 +39,14 @@ export interface EdgeRow {
   readonly sides: readonly [readonly [string, string?], readonly [string, string?]];
   /** `2.11 flag heights, 57 % of outline`; with how much of it, where not all is: `3.16 flag heights, 1.80 of it whole outline`. */
   readonly extent: string;
+  /** Its length alone. */
+  readonly length: string;
   /** Undefined where the edge was not there before. */
   readonly before: Reading | undefined;
   readonly after: Reading;
-  readonly outcome: Outcome;
+  readonly outcome: string;
+  /** Whether both colours are to the eye what they were. */
+  readonly isSame: boolean;
   /** `weak to strong`, `strong`, `from strong`. */
   readonly grades: string;
   /** What makes a grade doubtful: `near the line now`, `by hue alone before`. */
@@ -60,7 +65,7 @@ export function presentEdge(
   const [before, after] = edge.contrast;
   const names = formatNames(edge.names[0]);
   const renamed = formatNames(edge.names[1]);
-  const called = callEdge(edge, comparison);
+  const called = callEdge(edge, comparison, format);
   const side = (at: 0 | 1): readonly [string, string?] => {
     const [was, is] = [edge.names[0][at], edge.names[1][at]];
     return was === is ? [was] : [was, is];
@@ -78,10 +83,12 @@ export function presentEdge(
     called: called?.was,
     sides: [side(0), side(1)],
     extent: describeExtent(edge, comparison, format),
+    length: sayLength(edge, format),
     ...readings,
-    outcome: edge.outcome,
-    grades: describeGrades(readings),
-    marks: listMarks(edge, comparison, readings),
+    outcome: format.say(outcomeIds[edge.outcome]),
+    isSame: edge.outcome === "same",
+    grades: describeGrades(edge, readings, format),
+    marks: listMarks(edge, comparison, readings, format),
     isHueAlone: [comparison.before, comparison.after].some((measure) => isHueOnly(edge, measure)),
   };
 }
@@ -90,12 +97,15 @@ export function presentEdge(
 function callEdge(
   { a, b, names }: ComparedEdge,
   { before, after }: Comparison,
+  { say }: Format,
 ): { readonly was: string; readonly is: string } | undefined {
   const isPart = [a, b].map(
     (id) => (findPaint(before, id) ?? findPaint(after, id))?.part?.called !== undefined,
   );
   if (!isPart[0] && !isPart[1]) return undefined;
-  const [was, is] = names.map(([one, other]) => (isPart[0] ? `${one} on ${other}` : `${other} on ${one}`));
+  const [was, is] = names.map(([one, other]) =>
+    isPart[0] ? say("edge.on", { part: one, field: other }) : say("edge.on", { part: other, field: one }),
+  );
   return was === undefined || is === undefined ? undefined : { was, is };
 }
 
@@ -104,34 +114,48 @@ export function formatNames(names: readonly [string, string]): string {
   return `${names[0]} / ${names[1]}`;
 }
 
+function sayLength({ length }: ComparedEdge, { say, number }: Format): string {
+  return say("length.heights", { length: number(length, 2) });
+}
+
 function describeExtent(edge: ComparedEdge, { after }: Comparison, format: Format): string {
-  const length = `${format.number(edge.length, 2)} flag heights`;
+  const { say } = format;
+  const length = sayLength(edge, format);
   const own = findMeasured(after.edges, edge)?.focusLength ?? 0;
   const outline = after.edges.reduce((sum, { focusLength }) => sum + focusLength, 0);
   if (own === 0) return length;
-  const part = isWhole(own / outline) ? "whole outline" : `${format.share(own / outline)} of outline`;
+  const part = isWhole(own / outline)
+    ? say("length.wholeOutline")
+    : say("length.ofOutline", { share: format.share(own / outline) });
   return own < 0.99 * edge.length
-    ? `${length}, ${format.number(own, 2)} of it ${part}`
-    : `${length}, ${part}`;
+    ? say("length.partly", { length, own: format.number(own, 2), part })
+    : say("length.wholly", { length, part });
 }
 
-function describeGrades({ before, after }: Pick<EdgeRow, "before" | "after">): string {
-  if (before === undefined) return `now ${after.grade}`;
-  if (after.grade === "merged") return `from ${before.grade}`;
-  return before.grade === after.grade ? after.grade : `${before.grade} to ${after.grade}`;
+function describeGrades(
+  { outcome }: ComparedEdge,
+  { before, after }: Pick<EdgeRow, "before" | "after">,
+  { say }: Format,
+): string {
+  if (before === undefined) return say("grade.now", { is: after.grade });
+  if (outcome === "merged") return say("grade.from", { was: before.grade });
+  return before.grade === after.grade
+    ? after.grade
+    : say("grade.move", { was: before.grade, is: after.grade });
 }
 
 function listMarks(
   edge: ComparedEdge,
   comparison: Comparison,
   { before, after }: Pick<EdgeRow, "before" | "after">,
+  { say }: Format,
 ): readonly string[] {
-  const mark = (name: string, was: boolean, is: boolean) =>
-    was || is ? [`${name}${was && is ? "" : is ? " now" : " before"}`] : [];
+  const mark = (ids: typeof nearIds | typeof hueIds, was: boolean, is: boolean) =>
+    was || is ? [say(was && is ? ids.both : is ? ids.now : ids.before)] : [];
   return [
-    ...mark(nearLine, before?.near !== undefined, after.near !== undefined),
+    ...mark(nearIds, before?.near !== undefined, after.near !== undefined),
     ...mark(
-      hueAlone,
+      hueIds,
       before !== undefined && isHueOnly(edge, comparison.before),
       isHueOnly(edge, comparison.after),
     ),
@@ -155,9 +179,9 @@ function presentReading(
     hexes: findHexes(edge, measure),
     names,
     contrast: format.contrast(contrast),
-    grade: merged ? "merged" : grade,
+    grade: merged ? format.say("outcome.merged") : format.say(gradeIds[grade]),
     clear: isClear(grade),
-    near: !merged && findMeasured(measure.edges, edge)?.nearLine ? nearLine : undefined,
+    near: !merged && findMeasured(measure.edges, edge)?.nearLine ? format.say("mark.near") : undefined,
   };
 }
 

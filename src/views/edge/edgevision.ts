@@ -7,6 +7,8 @@ import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import type { Measure } from "../../measure/measurement.ts";
 import { findMeasured } from "../../words/edgemove.ts";
 import type { Format } from "../../words/format.ts";
+import { gradeIds } from "../../words/gradeword.ts";
+import { visionIds } from "../study/seenotherwise.ts";
 import type { EdgeRow, Reading } from "./edgerow.ts";
 
 export interface VisionRow {
@@ -23,13 +25,6 @@ export interface SeenReading {
   readonly grade: string | undefined;
   readonly difference: string;
 }
-
-const headings: Readonly<Record<Vision, string>> = {
-  protan: "Protan",
-  deutan: "Deutan",
-  tritan: "Tritan",
-  grey: "Grey",
-};
 
 /** The rows of one edge, in the order protan, deutan, tritan, grey. `row` is the edge as it is seen by most. */
 export function presentVisions(
@@ -57,13 +52,13 @@ function presentVision(
     return {
       hexes: [one, other],
       contrast: contrast === undefined ? undefined : format.contrast(contrast),
-      grade: contrast === undefined ? undefined : gradeOf(contrast),
+      grade: contrast === undefined ? undefined : format.say(gradeIds[gradeOf(contrast)]),
       difference: format.number(measured.vision[vision].deltaE00, 0),
     };
   };
   return {
     vision,
-    heading: headings[vision],
+    heading: format.say(visionIds[vision]),
     before: read(comparison.before, row.before),
     after: read(comparison.after, row.after),
   };

@@ -11,6 +11,7 @@ import { type Linker, linkFrom } from "../address.ts";
 import { listPlacedEdges } from "../edge/edgeaddress.ts";
 import { formatNames } from "../edge/edgerow.ts";
 import { type Card, presentCard } from "../front/card.ts";
+import { type Linked, linkList } from "../linklist.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { type Plate, presentPlate } from "../plate.ts";
@@ -39,8 +40,8 @@ export interface RivalsPage {
   readonly proposals: readonly Proposal[];
   /** Undefined where the flag has no edge. */
   readonly ruler: RulerView | undefined;
-  /** The pages of two of them; none where they are two. */
-  readonly pairs: readonly { readonly text: string; readonly address: string }[];
+  /** The pages of two of them, and what stands between; none where they are two. */
+  readonly pairs: readonly Linked[];
 }
 
 export interface NumberedPlate {
@@ -112,9 +113,9 @@ function presentOne(
   const proposals = chosen.map((one) => presentProposal(one, all, link, format));
   const changes = proposals.map(({ number, card }) => `${number}. ${card.change}`);
   const title =
-    pairs === undefined ? `${flag.name}: ${chosen.map(({ number }) => number).join(" or ")}` : flag.name;
+    pairs === undefined ? format.say("flagPage.two", { flag: flag.name, ...nameTwo(chosen) }) : flag.name;
   const nominated = pairs === undefined ? [] : flag.nominated;
-  const named = nominated.length > 0 ? ["Named by readers."] : [];
+  const named = nominated.length > 0 ? [format.say("flagPage.namedShort")] : [];
   const description = [`${capitalise(count)}.`, ...changes, ...named].join(" ");
   return {
     folder: path.slice(1, -1),
@@ -138,18 +139,27 @@ function presentOne(
     plates: [
       ...(pairs === undefined ? [] : [presentOriginal(flag, link, format)]),
       ...proposals.map(({ number, card }) => ({
-        plate: { ...card.plates[1], label: `Proposal ${number}` },
+        plate: { ...card.plates[1], label: format.say("flagPage.proposal", { number }) },
         caption: card.change,
         address: card.address,
       })),
     ],
     proposals,
     ruler: presentRivalRuler(chosen, link, format),
-    pairs: (pairs ?? []).map(({ two, path: at }) => ({
-      text: two.map(({ number }) => number).join(" and "),
-      address: link(at),
-    })),
+    pairs: linkList(
+      (pairs ?? []).map(({ two, path: at }) => ({
+        text: format.say("flagPage.pair", nameTwo(two)),
+        address: link(at),
+      })),
+      format,
+      "unit",
+    ),
   };
+}
+
+/** The numbers of two, for a message. */
+function nameTwo([one, other]: readonly Numbered[]): { readonly one: string; readonly other: string } {
+  return { one: one?.number ?? "", other: other?.number ?? "" };
 }
 
 /** The link picture of its first study; of a flag without one that of the survey, on which it stands. */
@@ -165,11 +175,13 @@ function pictureFlag(
       format,
     );
   const picture = survey && pictureSurvey(survey, gallery, format);
-  return picture ? { picture: { path: `/${picture.file}`, alt: describeSurveyPicture(picture) } } : {};
+  return picture
+    ? { picture: { path: `/${picture.file}`, alt: describeSurveyPicture(picture, format) } }
+    : {};
 }
 
 function presentOriginal({ entry, studies }: RivalFlag, link: Linker, format: Format): NumberedPlate {
-  const label = studies.length === 0 ? "The flag as it is" : "Original";
+  const label = format.say(studies.length === 0 ? "plate.asItIs" : "plate.original");
   const plate = presentPlate(label, link(placeDrawing(entry)), entry.measure, format);
   return { plate, caption: sayMarks(entry.measure, format), address: undefined };
 }
@@ -177,7 +189,10 @@ function presentOriginal({ entry, studies }: RivalFlag, link: Linker, format: Fo
 /** `Clarity 17%, weakest edge 8%`; of a flag of one colour nothing. */
 function sayMarks({ clarity, weakestEdge }: RivalFlag["entry"]["measure"], format: Format): string {
   if (clarity === null || weakestEdge === null) return "";
-  return `Clarity ${format.percent(clarity)}, weakest edge ${format.contrast(weakestEdge.contrast)}`;
+  return format.say("flagPage.marks", {
+    clarity: format.percent(clarity),
+    contrast: format.contrast(weakestEdge.contrast),
+  });
 }
 
 function presentProposal(

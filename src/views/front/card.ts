@@ -58,7 +58,7 @@ export function presentCard(result: StudyResult, link: Linker, format: Format): 
     flag: study.flag,
     authors: study.authors.length === 0 ? undefined : format.list(study.authors),
     date: study.date === undefined ? undefined : { iso: study.date, text: format.date(study.date) },
-    status: presentStatus(study.status),
+    status: presentStatus(study.status, format),
     change: describeChange(result, format),
     verdict: verdict.word,
     price: comparison.verdict === "clearer, at a price" ? verdict.cost : "",

@@ -5,8 +5,9 @@ import type { Status } from "../../content/study/study.ts";
 import type { Verdict } from "../../measure/comparison.ts";
 import type { Format } from "../../words/format.ts";
 import { formatTitle } from "../../words/title.ts";
-import { describeVerdict, slugVerdict, type VerdictView, verdictWords } from "../../words/verdict.ts";
+import { describeVerdict, slugVerdict, type VerdictView, verdictIds } from "../../words/verdict.ts";
 import { type Linker, linkFrom } from "../address.ts";
+import { type Linked, linkList } from "../linklist.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { listPath, mostOnPage } from "../paging.ts";
@@ -30,10 +31,8 @@ export interface FrontPage {
   readonly series: readonly SeriesCard[];
   readonly cards: readonly Card[];
   readonly gain: GainView | undefined;
-  /** Studies without an edge: the chart has no line for them. */
-  readonly edgeless: readonly { readonly title: string; readonly address: string }[];
-  /** The way to those that are too many to name here. */
-  readonly edgelessMore: { readonly text: string; readonly address: string } | undefined;
+  /** Studies without an edge, and the way to those that are too many to name: the chart has no line for them. */
+  readonly edgeless: readonly Linked[];
   readonly finder: Finder | undefined;
   /** The ways to the indexes of authors and tags. */
   readonly shelves: readonly ShelfIndexLink[];
@@ -57,6 +56,9 @@ export interface Finder {
 
 /** Cards under the newest study, a row of them: the list below has all. */
 const mostCards = 3;
+
+/** Studies without an edge that one sentence names. Our own judgement. */
+const mostEdgeless = 99;
 
 /** Tags, and authors, that the list can be narrowed to. Our own judgement: others are found by words. */
 const mostChoices = 200;
@@ -99,20 +101,30 @@ export function presentFront(result: GalleryResult, format: Format): FrontPage {
     series: presentSeriesCards(result, link, format),
     cards: older.slice(0, mostCards).map((study) => presentCard(study, link, format)),
     gain,
-    edgeless: edgeless
-      .slice(0, mostOnPage)
-      .map(({ study }) => ({ title: formatTitle(study), address: link(formatStudyPath(study.slug)) })),
-    edgelessMore:
-      edgeless.length > mostOnPage
-        ? { text: `${format.number(edgeless.length - mostOnPage, 0)} more`, address: link(listPath) }
-        : undefined,
+    edgeless: listEdgeless(edgeless, studies.length > mostOnPage, link, format),
     finder: listed.length < 2 ? undefined : presentFinder(listed, studies.length, link, format),
     shelves: linkIndexes(studies, link, format),
-    nominate: presentNominate(gallery),
+    nominate: presentNominate(gallery, format),
   };
 }
 
+/** `isListed`: there is a list of all studies, which has those that are not named. */
+function listEdgeless(
+  studies: readonly StudyResult[],
+  isListed: boolean,
+  link: Linker,
+  format: Format,
+): readonly Linked[] {
+  const named = studies
+    .slice(0, isListed ? mostEdgeless : mostOnPage)
+    .map(({ study }) => ({ text: formatTitle(study), address: link(formatStudyPath(study.slug)) }));
+  const count = studies.length - named.length;
+  const more = count > 0 ? [{ text: format.say("front.more", { count }), address: link(listPath) }] : [];
+  return linkList([...named, ...more], format);
+}
+
 function presentFinder(studies: readonly StudyResult[], all: number, link: Linker, format: Format): Finder {
+  const { say } = format;
   const fromShelves = (kind: ShelfKind) =>
     linkShelves(studies, kind, mostChoices, link, format).links.map(({ slug, name }) => ({
       value: slug,
@@ -121,34 +133,34 @@ function presentFinder(studies: readonly StudyResult[], all: number, link: Linke
   const choices: Finder["choices"] = [
     {
       name: "status",
-      label: "Status",
+      label: say("finder.status"),
       options: statuses
         .filter((status) => studies.some(({ study }) => study.status === status))
-        .map((status) => ({ value: status, text: presentStatus(status).word })),
+        .map((status) => ({ value: status, text: presentStatus(status, format).word })),
     },
     {
       name: "verdict",
-      label: "Verdict",
+      label: say("finder.verdict"),
       options: verdicts
         .filter((verdict) => studies.some(({ comparison }) => comparison.verdict === verdict))
-        .map((verdict) => ({ value: slugVerdict(verdict), text: verdictWords[verdict] })),
+        .map((verdict) => ({ value: slugVerdict(verdict), text: format.say(verdictIds[verdict]) })),
     },
-    { name: "tag", label: "Tag", options: fromShelves("tags") },
-    { name: "author", label: "Author", options: fromShelves("authors") },
+    { name: "tag", label: say("finder.tag"), options: fromShelves("tags") },
+    { name: "author", label: say("finder.author"), options: fromShelves("authors") },
   ];
   return {
     words: link(wordsFile),
     choices: choices.filter(({ options }) => options.length > 1),
     orders: [
-      { value: "", text: "Most gained" },
-      { value: "new", text: "Newest" },
-      { value: "lost", text: "Most lost" },
-      { value: "unclear", text: "Least clear redesign" },
-      { value: "title", text: "Title" },
+      { value: "", text: say("finder.mostGained") },
+      { value: "new", text: say("finder.newest") },
+      { value: "lost", text: say("finder.mostLost") },
+      { value: "unclear", text: say("finder.leastClear") },
+      { value: "title", text: say("finder.title") },
     ],
     found:
       studies.length === all
-        ? `# of ${countStudies(all, format)}`
-        : `# of the ${format.number(studies.length, 0)} listed here`,
+        ? say("finder.found", { found: "#", count: all })
+        : say("finder.foundListed", { found: "#", listed: format.number(studies.length, 0) }),
   };
 }

@@ -1,11 +1,11 @@
 // Floor 8. The gain chart: one line a study, from its clarity before to after.
 import type { StudyResult } from "../../analysis/result.ts";
+import type { WordId } from "../../words/catalogue.ts";
 import type { Format } from "../../words/format.ts";
-import { verdictWords } from "../../words/verdict.ts";
+import { verdictIds } from "../../words/verdict.ts";
 import type { Linker } from "../address.ts";
 import { listPath, mostOnPage } from "../paging.ts";
 import { type Plate, presentPair } from "../plate.ts";
-import { countStudies } from "../shelf/shelf.ts";
 import { formatStudyPath } from "../status.ts";
 import { type CardSearch, presentSearch } from "./card.ts";
 
@@ -102,11 +102,11 @@ export function presentGain(gains: Gains, link: Linker, format: Format, own?: st
   const left = ranked.length - shown.length - rest.length;
   const present = (gain: Gain) => presentRow(gain, link, format, own);
   return {
-    title: "What each change does to clarity",
+    title: format.say("gain.title"),
     description: describeGain(gains, ownAt, format),
     rows: shown.map(present),
     rest: rest.map(present),
-    restLabel: `${format.number(rest.length, 0)} more`,
+    restLabel: format.say("front.more", { count: rest.length }),
     others: left === 0 ? undefined : presentOthers(left, gains.all, link, format),
     ticks: [0, 50, 100].map((clarity) => ({ x: placeClarity(clarity), text: format.percent(clarity) })),
     width,
@@ -117,7 +117,7 @@ export function presentGain(gains: Gains, link: Linker, format: Format, own?: st
 function presentOthers(left: number, all: number, link: Linker, format: Format): GainView["others"] {
   const isListed = all > mostOnPage;
   return {
-    text: `The other ${countStudies(left, format)} are ${isListed ? "in the list of all" : "on the front page"}`,
+    text: format.say(isListed ? "gain.othersListed" : "gain.othersOnFront", { count: left }),
     address: link(isListed ? listPath : "/"),
   };
 }
@@ -135,7 +135,7 @@ function presentRow(
     flag,
     authors: authors.length === 0 ? undefined : format.list(authors),
     plates: presentPair(result, link, format),
-    verdict: verdictWords[result.comparison.verdict],
+    verdict: format.say(verdictIds[result.comparison.verdict]),
     search: own === undefined ? presentSearch(result) : undefined,
     address: slug === own ? undefined : link(formatStudyPath(slug)),
     ...placed,
@@ -148,13 +148,26 @@ function placeClarity(clarity: number): number {
 
 /** `9 studies: clarity rises in 7, falls in 1 and stays in 1. It rises most in “A”, from 27 % to 80 %.` */
 function describeGain({ ranked, ways }: Gains, ownAt: number, format: Format): string {
-  const count = (way: Way, verb: string) =>
-    ways[way] === 0 ? [] : [`${verb} in ${format.number(ways[way], 0)}`];
-  const said = format.list([...count("up", "rises"), ...count("down", "falls"), ...count("level", "stays")]);
-  const tell = ({ before, after }: Gain) => `from ${before} to ${after}`;
+  const { say } = format;
+  const count = (way: Way) =>
+    ways[way] === 0 ? [] : say(wayIds[way], { count: format.number(ways[way], 0) });
   const [first] = ranked;
-  const most = first?.way === "up" ? ` It rises most in “${first.result.study.title}”, ${tell(first)}.` : "";
   const own = ranked[ownAt];
-  const here = own === undefined || own === first ? "" : ` In this study it goes ${tell(own)}.`;
-  return `${countStudies(ranked.length, format)}: clarity ${said}.${most}${here}`;
+  return [
+    say("gain.told", {
+      count: ranked.length,
+      ways: format.list((["up", "down", "level"] as const).flatMap(count)),
+    }),
+    ...(first?.way === "up"
+      ? [say("gain.most", { title: first.result.study.title, before: first.before, after: first.after })]
+      : []),
+    ...(own === undefined || own === first
+      ? []
+      : [say("gain.here", { before: own.before, after: own.after })]),
+  ].join(" ");
 }
+
+const wayIds = { up: "gain.rises", down: "gain.falls", level: "gain.stays" } as const satisfies Record<
+  Way,
+  WordId
+>;

@@ -48,8 +48,14 @@ export function presentSum({ edges, clarity }: Measure, format: Format): Clarity
     x += share;
     return bar;
   });
-  const said = bars.map(({ names, share, counts }) => `${names}: ${share} of all weight, counts ${counts}`);
-  return { clarity: format.percent(clarity), description: `${said.join("; ")}.`, bars };
+  const said = bars
+    .map(({ names, share, counts }) => format.say("method.sumBar", { names, share, counts }))
+    .join(format.say("method.joint"));
+  return {
+    clarity: format.percent(clarity),
+    description: format.say("method.sumAll", { bars: said }),
+    bars,
+  };
 }
 
 function round(value: number): number {

@@ -12,7 +12,6 @@ import type { Hex } from "../../colour/colour.ts";
 import { linearOf } from "../../colour/colourtext.ts";
 import {
   clearFrom,
-  type Grade,
   gradeOf,
   measureContrast,
   measureContrastRatio,
@@ -28,6 +27,7 @@ import { gridColumns, gridRows } from "../../regions/flaggrid.ts";
 import { measuringHeight } from "../../regions/raster.ts";
 import { finestPart } from "../../words/focusfact.ts";
 import type { Format } from "../../words/format.ts";
+import { gradeIds } from "../../words/gradeword.ts";
 import { linkFrom } from "../address.ts";
 import { orderStudies } from "../front/card.ts";
 import { pictureFirst } from "../linkview.ts";
@@ -39,12 +39,15 @@ export interface MethodPage {
   readonly frame: Frame;
   /** Reflectance of the blackest and the whitest cloth in percent, and where both are on a line from 0 to 100. */
   readonly cloth: { readonly black: string; readonly white: string; readonly marks: readonly number[] };
-  /** The published ranges of reflectance, in percent: of building materials, and of paint. */
-  readonly ranges: { readonly materials: Range; readonly paint: Range };
-  readonly laws: readonly LawRow[];
+  /** The published ranges of reflectance, in percent: of building materials, and of paint; the sign stands behind the upper end. */
+  readonly ranges: Readonly<Record<"black" | "white" | "paintBlack" | "paintWhite", string>>;
+  /** What laws that fix the cloth come to, one after the other. */
+  readonly laws: string;
   /** From where flags are measured, or undefined where numbers are of the full drawing. */
   readonly viewing: ViewingView | undefined;
   readonly limits: Limits;
+  /** What a change of each kind comes to, before and after. */
+  readonly examples: ReturnType<typeof presentExamples>;
   /** Height of the measuring picture in pixels. */
   readonly pixels: string;
   readonly steps: readonly StepRow[];
@@ -53,7 +56,7 @@ export interface MethodPage {
   readonly pairs: readonly PairRow[];
   /** A pair whose grade is another on the usual cloth and on the widest. */
   readonly near: PairRow & {
-    readonly widest: { readonly contrast: string; readonly grade: Grade; readonly x: number };
+    readonly widest: { readonly contrast: string; readonly grade: string; readonly x: number };
   };
   /** Where the grades part on a line from 0 to 100. */
   readonly gradeMarks: readonly number[];
@@ -63,18 +66,6 @@ export interface MethodPage {
   readonly beside: readonly { readonly about: string; readonly source: string }[];
   /** The grid by which flags are compared, and under which mean ΔE00 a page says so. */
   readonly likeness: { readonly columns: string; readonly rows: string; readonly threshold: string };
-}
-
-interface Range {
-  readonly black: string;
-  readonly white: string;
-}
-
-/** Two colours whose reflectance a law fixes, `red at 9.5 %`, and their contrast. */
-export interface LawRow {
-  readonly colours: readonly [string, string];
-  readonly contrast: string;
-  readonly grade: Grade;
 }
 
 /** The viewing distance and the finest part told apart from it, both in flag heights. */
@@ -107,7 +98,7 @@ export interface PairRow {
   readonly contrast: string;
   /** The contrast on a line from 0 to 100. */
   readonly x: number;
-  readonly grade: Grade;
+  readonly grade: string;
   readonly ratio: string;
   readonly deltaE00: string;
 }
@@ -133,8 +124,11 @@ const pairs: readonly Pair[] = [
 /** Source: a worked example published with the formula; the others are in `tests/reference/`. */
 const published = { pair: [62, 20], contrast: 49 } as const;
 
+type Fixed = readonly [name: string, percent: number];
+type Law = readonly [Fixed, Fixed];
+
 /** Reflectance in percent that three laws fix. Source: read second-hand; named in `tests/reference/law.ts`. */
-const laws: readonly (readonly (readonly [name: string, percent: number])[])[] = [
+const laws: readonly Law[] = [
   [
     ["red", 9.5],
     ["yellow", 56.7],
@@ -159,9 +153,8 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
     frame: presentFrame(
       {
         path: methodPath,
-        title: "Method",
-        description:
-          "How every number on these pages is made: formulas, sources, grades, outcomes, cautions.",
+        title: format.say("method.title"),
+        description: format.say("method.description"),
         section: "method",
         ...pictureFirst(orderStudies(result.studies), gallery, format),
       },
@@ -173,10 +166,16 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
       white: format.number(white, 0),
       marks: [black, white],
     },
-    ranges: { materials: presentRange(defaultCloth, format), paint: presentRange(widestCloth, format) },
-    laws: laws.map((colours) => presentLaw(colours, format)),
+    ranges: {
+      black: format.number(defaultCloth.black, 0),
+      white: format.percent(defaultCloth.white),
+      paintBlack: format.number(widestCloth.black, 0),
+      paintWhite: format.percent(widestCloth.white),
+    },
+    laws: laws.map((colours) => sayLaw(colours, format)).join(format.say("method.joint")),
     viewing: presentViewing(gallery.viewingDistance, format),
     limits: presentLimits(format),
+    examples: presentExamples(format),
     pixels: format.number(measuringHeight, 0),
     steps: distanceSteps.map((step) => presentStep(step, format)),
     published: {
@@ -200,19 +199,30 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
   };
 }
 
-function presentRange({ black, white }: Cloth, format: Format): Range {
-  return { black: format.number(black, 0), white: format.number(white, 0) };
+/** Contrasts of one edge, and clarities of a flag, that make an outcome or a verdict. */
+function presentExamples(format: Format) {
+  const move = (before: number, after: number) => [format.percent(before), format.percent(after)] as const;
+  return {
+    gained: move(40, 52),
+    better: move(20, 30),
+    same: move(50, 51),
+    clearer: move(63, 64),
+    atAPrice: move(57, 86),
+    lessClear: move(60, 51),
+    mixed: move(91, 88),
+  };
 }
 
-function presentLaw([first, second]: (typeof laws)[number], format: Format): LawRow {
-  if (first === undefined || second === undefined) throw new RangeError("a law fixes two colours here");
+function sayLaw([first, second]: Law, format: Format): string {
   const contrast = measureContrast(first[1], second[1]);
-  const say = ([name, percent]: typeof first): string => `${name} ${format.percent(percent, 1)}`;
-  return {
-    colours: [say(first), say(second)],
+  const say = ([colour, percent]: typeof first): string =>
+    format.say("method.lawColour", { colour, reflectance: format.percent(percent, 1) });
+  return format.say("method.law", {
+    first: say(first),
+    second: say(second),
     contrast: format.contrast(contrast, 1),
-    grade: gradeOf(contrast),
-  };
+    grade: format.say(gradeIds[gradeOf(contrast)]),
+  });
 }
 
 function presentViewing(distance: number, format: Format): ViewingView | undefined {
@@ -223,8 +233,8 @@ function presentViewing(distance: number, format: Format): ViewingView | undefin
 function presentStep(distance: number, format: Format): StepRow {
   return {
     distance: format.number(distance, 0),
-    finest: format.number(100 * finestPart(distance), 1),
-    blur: format.number(100 * measureBlur(distance, 1), 1),
+    finest: format.percent(100 * finestPart(distance), 1),
+    blur: format.percent(100 * measureBlur(distance, 1), 1),
   };
 }
 
@@ -240,7 +250,7 @@ function measurePair(pair: Pair, cloth: Cloth, format: Format): PairRow {
     reflectances: [format.number(reflectances[0], 1), format.number(reflectances[1], 1)],
     contrast: format.contrast(contrast, 1),
     x: Math.round(10 * contrast) / 10,
-    grade: gradeOf(contrast),
+    grade: format.say(gradeIds[gradeOf(contrast)]),
     ratio: format.number(measureContrastRatio(first, second), 2),
     deltaE00: format.number(measureDifference(first, second), 0),
   };

@@ -26,14 +26,16 @@ export interface Limits {
   readonly firstWithin: string;
   readonly mostFirst: string;
   readonly wholeClear: string;
+  /** Steps as numbers, for words that go by them. */
+  readonly points: Readonly<Record<"contrastStep" | "leastMove" | "largeMove", number>>;
 }
 
 /** The limits in the language of the gallery. */
 export function presentLimits(format: Format): Limits {
   const say = (value: number) => format.number(value, 0);
   return {
-    clear: say(clearFrom),
-    strong: say(strongFrom),
+    clear: format.percent(clearFrom),
+    strong: format.percent(strongFrom),
     edge: format.share(edgeLimits.deciding),
     same: say(colourLimits.same),
     contrastStep: say(edgeLimits.step),
@@ -42,10 +44,15 @@ export function presentLimits(format: Format): Limits {
     left: format.share(leastLeft),
     span: say(leastSpanArcminutes),
     departure: say(colourLimits.noChange),
-    keptHue: say(clearFrom + edgeLimits.inHand),
+    keptHue: format.percent(clearFrom + edgeLimits.inHand),
     leastGain: say(flagLimits.gain),
     firstWithin: say(flagLimits.firstWithin),
     mostFirst: say(flagLimits.mostFirst),
     wholeClear: format.percent(flagLimits.clear),
+    points: {
+      contrastStep: edgeLimits.step,
+      leastMove: flagLimits.move,
+      largeMove: flagLimits.largeMove,
+    },
   };
 }

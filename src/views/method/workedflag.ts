@@ -4,9 +4,9 @@ import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import { measureLuminance } from "../../colour/cloth.ts";
 import { linearOf } from "../../colour/colourtext.ts";
 import { isClear } from "../../colour/contrast.ts";
-import type { Outcome } from "../../measure/comparison.ts";
 import type { Format } from "../../words/format.ts";
 import { formatFocusFrom } from "../../words/fromafar.ts";
+import { outcomeIds } from "../../words/gradeword.ts";
 import type { Swatch } from "../../words/paintname.ts";
 import { describeChange, describeVerdict } from "../../words/verdict.ts";
 import type { Linker } from "../address.ts";
@@ -63,7 +63,7 @@ export interface ClothRow extends Swatch {
 /** What the change does to one edge. */
 export interface WorkedEdge {
   readonly names: string;
-  readonly outcome: Outcome;
+  readonly outcome: string;
   readonly before: string;
   readonly after: string;
   /** Where both stand on a line from 0 to 100; a parted edge has no place before. */
@@ -119,7 +119,7 @@ function present(result: StudyResult, all: GalleryResult, link: Linker, format: 
     name,
     address: link(path),
     plate: { ...plate, label: name },
-    labels: show("Labels", labelFile, `${name}, each colour as a grey of its own.`),
+    labels: show(format.say("method.labels"), labelFile, format.say("method.labelsShown", { name })),
     map: presentEdgeMap(result, link, path, format),
     cloth: listCloth(result, format),
     sum: presentSum(comparison.before, format),
@@ -131,13 +131,17 @@ function present(result: StudyResult, all: GalleryResult, link: Linker, format: 
             ...show(
               format.number(step, 0),
               formatStripFile(step, "original"),
-              `${name} from ${format.number(step, 0)} flag heights.`,
+              format.say("method.afarShown", { name, distance: format.number(step, 0) }),
             ),
             ...stripSize(proportions),
             clarity: formatFocusFrom(focus, step, format),
           })),
     seen: presentSeen(comparison, format).map(({ vision, heading, looks, before }) => ({
-      ...show(heading, `seen-${vision}-original.svg`, `${heading}: ${looks[0]}.`),
+      ...show(
+        heading,
+        `seen-${vision}-original.svg`,
+        format.say("method.visionShown", { heading, looks: looks[0] }),
+      ),
       value: before,
     })),
     likeness: presentLikeness(result, all, link, format),
@@ -204,7 +208,7 @@ function listEdges(
     const [before, after] = edge.contrast;
     return {
       names: formatNames(edge.names[before === null ? 1 : 0]),
-      outcome: edge.outcome,
+      outcome: format.say(outcomeIds[edge.outcome]),
       before: before === null ? "–" : format.contrast(before),
       after: format.contrast(after),
       x: [before === null ? undefined : round(before), round(after)],

@@ -86,8 +86,8 @@ function presentRest(result: GalleryResult, format: Format): readonly OwnPage[] 
   if (!gallery.menu?.some(({ path }) => path === "pages")) return [];
   const path = placePage("pages");
   const rest = listUnled(pages, gallery.menu);
-  const title = "Pages";
-  const description = `Pages of ${gallery.title}.`;
+  const title = format.say("ownPage.pages");
+  const description = format.say("ownPage.pagesOf", { gallery: gallery.title });
   return [
     {
       folder: "pages",

@@ -3,14 +3,12 @@ import { parseColour } from "../../colour/colourtext.ts";
 import type { Answer } from "../../content/gallery/answerlink.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { Format } from "../../words/format.ts";
-import { letterWords, partWords } from "../../words/partwords.ts";
 import { formatCanonical } from "../address.ts";
 import { type Frame, partPath, presentFrame } from "../pageframe.ts";
 import { type AnswerView, presentAnswer } from "../study/answerview.ts";
 
 export interface TakePartPage {
   readonly frame: Frame;
-  readonly words: typeof partWords;
   /** A study to be filled in by hand. */
   readonly sample: string;
   /** The way to send it: the study's text stands for {@link studyMark} in the address. */
@@ -25,21 +23,30 @@ export const studyMark = "study-text";
 
 /** The page, or none where the gallery takes no answers. */
 export function presentTakePart(gallery: Gallery, format: Format): readonly TakePartPage[] {
+  const { say } = format;
   const { answer } = gallery;
-  const send = presentAnswer(answer, {
-    title: letterWords.title(gallery.title),
+  const about = {
+    title: say("part.subject", { gallery: gallery.title }),
     edge: undefined,
     stamped: formatCanonical(gallery.address, partPath) ?? gallery.title,
     numbers: [studyMark],
-  });
+  };
+  const send = presentAnswer(answer, about, format);
   if (answer === undefined || send === undefined) return [];
-  const { title, description } = partWords;
   return [
     {
-      frame: presentFrame({ path: partPath, title, description, section: undefined }, gallery, format),
-      words: partWords,
-      sample: formatSample(),
-      send: { ...send, words: describeWay(answer) },
+      frame: presentFrame(
+        {
+          path: partPath,
+          title: say("part.title"),
+          description: say("part.description"),
+          section: undefined,
+        },
+        gallery,
+        format,
+      ),
+      sample: formatSample(format),
+      send: { ...send, words: describeWay(answer, format) },
       mark: studyMark,
       cloth: gallery.cloth,
       palette: [...gallery.palette].flatMap(([name, colour]) => {
@@ -50,19 +57,19 @@ export function presentTakePart(gallery: Gallery, format: Format): readonly Take
   ];
 }
 
-function describeWay(answer: Answer): string {
-  if (answer.way === "mail") return letterWords.byMail(answer.address);
-  return letterWords.atForm(new URL(answer.template).host, answer.template.includes("{numbers}"));
+function describeWay(answer: Answer, { say }: Format): string {
+  if (answer.way === "mail") return say("part.byMail", { address: answer.address });
+  const { host } = new URL(answer.template);
+  return say(answer.template.includes("{numbers}") ? "part.atForm" : "part.atFormEmpty", { host });
 }
 
 /** The keys that `studySchema` asks for, and those that nobody should forget. */
-function formatSample(): string {
-  const { title, flag, before, after, why } = partWords.sample;
+function formatSample({ say }: Format): string {
   const keys = [
-    `title: ${title}`,
-    `flag: ${flag}`,
+    `title: ${say("part.sampleTitle")}`,
+    `flag: ${say("part.sampleFlag")}`,
     "original: original.svg",
-    `change: { replace: "${before}", with: "${after}" }`,
+    'change: { replace: "#7a1020", with: "#f4c430" }',
   ];
-  return ["---", ...keys, "---", why, ""].join("\n");
+  return ["---", ...keys, "---", say("part.sampleWhy"), ""].join("\n");
 }

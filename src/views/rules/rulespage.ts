@@ -13,6 +13,8 @@ export interface RulesPage {
   readonly count: string;
   /** What is said of a narrowed list, `#` standing for its length. */
   readonly found: string;
+  /** Attributes of what is English in every language: the catalogue itself. */
+  readonly english: { readonly lang?: string; readonly dir?: "ltr" };
   readonly chapters: readonly ChapterView[];
 }
 
@@ -38,55 +40,63 @@ export interface RuleView {
 export interface SampleView {
   readonly label: string;
   readonly isCode: boolean;
+  /** Whether the words are of the page, and not of the catalogue of the rules. */
+  readonly isOurs: boolean;
   readonly lines: readonly string[];
 }
 
 /** Presents every rule. Its address with a rule's anchor is a promise: `check --markdown` leads there. */
 export function presentRules(gallery: Gallery, format: Format): RulesPage {
-  const count = (rules: readonly unknown[]) =>
-    `${format.number(rules.length, 0)} ${rules.length === 1 ? "rule" : "rules"}`;
-  const all = count(ruleChapters.flatMap(({ rules }) => rules));
+  const { say } = format;
+  const all = { count: ruleChapters.flatMap(({ rules }) => rules).length };
   return {
     frame: presentFrame(
       {
         path: "/rules/",
-        title: "Rules for studies and drawings",
-        description:
-          "What each message about a study or a drawing means, with an example that is wrong and one that is right.",
+        title: say("rules.title"),
+        description: say("rules.description"),
         section: undefined,
       },
       gallery,
       format,
     ),
-    count: all,
-    found: `# of ${all}`,
-    lede: `Every message about a study ends with the name of its rule. Here are all ${all}: what each means, why it is there, and an example that is wrong beside one that is right.`,
+    count: say("rules.count", all),
+    found: say("rules.found", { found: "#", ...all }),
+    lede: say("rules.lede", all),
+    english: format.language.split("-")[0] === "en" ? {} : { lang: "en", dir: "ltr" },
     chapters: ruleChapters.map(({ id, heading, rules }) => ({
       id,
       heading,
-      count: count(rules),
-      rules: rules.map(presentRule),
+      count: say("rules.count", { count: rules.length }),
+      rules: rules.map((rule) => presentRule(rule, format)),
     })),
   };
 }
 
-function presentRule({ id, severity, means, why, example }: Rule): RuleView {
+function presentRule({ id, severity, means, why, example }: Rule, format: Format): RuleView {
   return {
     id,
     anchor: anchorOf(id),
     means,
     why,
     isError: severity === "error",
-    wrong: presentSample("Wrong", example, example.wrong),
-    right: presentSample("Right", example, example.right),
+    wrong: presentSample("wrong", example, format),
+    right: presentSample("right", example, format),
   };
 }
 
-function presentSample(side: string, { file }: RuleExample, text: string | undefined): SampleView {
-  const where = file === "told" ? "" : file === "folder" ? ", in the content folder" : `, in ${file}`;
-  const label = `${side}${where}`;
-  if (text === undefined) return { label, isCode: false, lines: ["Leave it out."] };
+const sideIds = {
+  wrong: { told: "rules.wrong", file: "rules.wrongIn", folder: "rules.wrongInFolder" },
+  right: { told: "rules.right", file: "rules.rightIn", folder: "rules.rightInFolder" },
+} as const;
+
+function presentSample(side: "wrong" | "right", example: RuleExample, { say }: Format): SampleView {
+  const { file, [side]: text } = example;
+  const ids = sideIds[side];
+  const label =
+    file === "told" ? say(ids.told) : file === "folder" ? say(ids.folder) : say(ids.file, { file });
+  if (text === undefined) return { label, isCode: false, isOurs: true, lines: [say("rules.leaveOut")] };
   // What cannot be seen in the file is seen here.
   const lines = text.split("\n").map((line) => showText(line.replace(/^\t/, "⇥ ")));
-  return { label, isCode: file !== "told", lines };
+  return { label, isCode: file !== "told", isOurs: false, lines };
 }

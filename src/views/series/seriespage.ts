@@ -8,13 +8,14 @@ import { describeVerdict, type VerdictView } from "../../words/verdict.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { type Card, presentCard } from "../front/card.ts";
 import { type GainView, presentGain, rankGains } from "../front/gainchart.ts";
+import type { Linked } from "../linklist.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
 import { type Plate, presentPlate } from "../plate.ts";
 import { renderProse } from "../renderprose.ts";
 import { recordSeries } from "../schemarecord.ts";
 import { formatStudyPath } from "../status.ts";
-import { type Linked, linkPeople } from "../study/byline.ts";
+import { linkPeople } from "../study/byline.ts";
 import { type CitationView, presentSeriesRefer } from "../study/citation.ts";
 import { anchorOf, nameEntry, placeDrawing, surveyPath } from "../survey/flagname.ts";
 
@@ -31,7 +32,7 @@ export interface SeriesPage {
   readonly opening: readonly string[];
   readonly items: readonly SeriesItem[];
   /** All its flags small as they are, so that a vote is not answered before it is asked, each leading to its item; none where there is one alone. */
-  readonly strip: readonly { readonly number: string; readonly title: string; readonly plate: Plate }[];
+  readonly strip: readonly (Numbered & { readonly title: string; readonly plate: Plate })[];
   readonly closing: string | undefined;
   readonly refer: CitationView;
   /** The way to its vote; undefined where it holds no study. */
@@ -45,7 +46,13 @@ export interface SeriesPage {
 }
 
 /** One step of a series. */
-export type SeriesItem = Subject & { readonly number: string };
+export type SeriesItem = Subject & Numbered;
+
+/** `anchor` is its id on the page: `n1`. */
+interface Numbered {
+  readonly number: string;
+  readonly anchor: string;
+}
 
 type Subject =
   | { readonly card: Card; readonly verdict: VerdictView }
@@ -58,9 +65,6 @@ type Subject =
       /** Where the survey tells of it. */
       readonly address: string;
     };
-
-/** What is asked of a flag without a study where the series asks nothing. */
-const usualQuestion = "What would you change here?";
 
 /** The site path of a series. Throws RangeError for a slug that could leave its folder. */
 export function formatSeriesPath(slug: string): string {
@@ -97,7 +101,8 @@ function presentOne(
   const studies = listStudies(series, bySlug);
   const items = presentItems(series, bySlug, result, link, format);
   const count = countEntries(studies.length, items.length - studies.length, format);
-  const description = `A series of ${count}. ${series.closing ?? ""}`.trim();
+  const description =
+    `${format.say("seriesPage.description", { entries: count })} ${series.closing ?? ""}`.trim();
   const gains = rankGains(studies, format);
   return {
     slug: series.slug,
@@ -144,14 +149,15 @@ export function presentItems(
 ): readonly SeriesItem[] {
   return series.entries
     .flatMap((entry) => presentEntry(entry, bySlug, result, link, format))
-    .map((item, index) => ({ ...item, number: format.number(index + 1, 0) }));
+    .map((item, index) => ({ ...item, number: format.number(index + 1, 0), anchor: `n${index + 1}` }));
 }
 
 /** The redesign of a study, or with `side` 0 its original; of a flag without a study, the flag as it is. */
 export function shorten(item: SeriesItem, side: 0 | 1 = 1): SeriesPage["strip"][number] {
+  const { number, anchor } = item;
   return "card" in item
-    ? { number: item.number, title: item.card.title, plate: item.card.plates[side] }
-    : { number: item.number, title: item.name, plate: item.plate };
+    ? { number, anchor, title: item.card.title, plate: item.card.plates[side] }
+    : { number, anchor, title: item.name, plate: item.plate };
 }
 
 /** Slugs of those who have a study: they have a page. */
@@ -175,9 +181,9 @@ function presentEntry(
   if (surveyed === undefined) return [];
   return [
     {
-      plate: presentPlate("The flag as it is", link(placeDrawing(surveyed)), surveyed.measure, format),
+      plate: presentPlate(format.say("plate.asItIs"), link(placeDrawing(surveyed)), surveyed.measure, format),
       name: entry.name ?? nameEntry(surveyed, studies),
-      ask: entry.ask ?? usualQuestion,
+      ask: entry.ask ?? format.say("seriesPage.ask"),
       note: entry.note,
       address: link(`${surveyPath}#${anchorOf(surveyed)}`),
     },

@@ -2,7 +2,7 @@
 import type { GalleryResult } from "../../analysis/result.ts";
 import { type Series, subjectOf } from "../../content/series/series.ts";
 import type { Format } from "../../words/format.ts";
-import { countEntries, describePlace } from "../../words/seriesphrase.ts";
+import { countEntries } from "../../words/seriesphrase.ts";
 import type { Linker } from "../address.ts";
 import type { Plate } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
@@ -10,8 +10,9 @@ import { formatSeriesPath, orderSeries, presentItems, shorten } from "./seriespa
 
 /** One series that a study is in. */
 export interface SeriesPlace {
-  /** `3 of 8 in`. */
-  readonly place: string;
+  /** Its number among all that the series holds, and how many these are. */
+  readonly number: string;
+  readonly count: string;
   readonly title: string;
   readonly address: string;
   readonly previous: Neighbour | undefined;
@@ -80,7 +81,8 @@ export function presentPlaces(
       return study && { title: study.title, address: link(formatStudyPath(study.slug)) };
     };
     return {
-      place: describePlace(members[at]?.number ?? 0, series.entries.length, format),
+      number: format.number(members[at]?.number ?? 0, 0),
+      count: format.number(series.entries.length, 0),
       title: series.title,
       address: link(formatSeriesPath(series.slug)),
       previous: neighbour(at - 1),
@@ -104,7 +106,10 @@ export function presentSeriesCards(
     return {
       title: one.title,
       address: link(formatSeriesPath(one.slug)),
-      count: items.length > mostPlates ? `${count}, the first ${format.number(mostPlates, 0)} shown` : count,
+      count:
+        items.length > mostPlates
+          ? format.say("seriesPage.firstShown", { entries: count, number: format.number(mostPlates, 0) })
+          : count,
       authors: one.authors.length === 0 ? undefined : format.list(one.authors),
       plates: items.slice(0, mostPlates).map((item) => shorten(item).plate),
     };

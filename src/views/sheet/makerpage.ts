@@ -7,7 +7,7 @@ import type { Gallery } from "../../content/study/study.ts";
 import { areWhole, divideHeight } from "../../measure/wholepart.ts";
 import type { PlainShape } from "../../svg/construction.ts";
 import type { Format } from "../../words/format.ts";
-import { countOthers, countUntold, describeParts, makerWords, shapeWords } from "../../words/makerwords.ts";
+import { shapeIds } from "../../words/makerwords.ts";
 import { nameWhole } from "../../words/paintname.ts";
 import { formatTitle } from "../../words/title.ts";
 import { formatCanonical, linkFrom } from "../address.ts";
@@ -39,7 +39,6 @@ export interface MakerPage {
   /** Says how many colours have no room; undefined where all have. */
   readonly others: string | undefined;
   readonly drawing: { readonly address: string; readonly file: string };
-  readonly words: typeof makerWords;
 }
 
 export interface BuiltRow {
@@ -71,6 +70,7 @@ export function formatMakerPath({ slug, status }: StudyResult["study"]): string 
 
 /** The sheet of a study; none where it is not adopted. */
 export function presentMaker(result: StudyResult, gallery: Gallery, format: Format): readonly MakerPage[] {
+  const { say } = format;
   const { study, comparison } = result;
   const path = formatMakerPath(study);
   if (path === undefined) return [];
@@ -79,8 +79,8 @@ export function presentMaker(result: StudyResult, gallery: Gallery, format: Form
   const title = formatTitle(study);
   const { unofficial, decision } = presentNotes(result, gallery, link, home, format);
   const name = study.flag ?? study.title;
-  const description = `Proportions, construction and colours of the adopted redesign, to print. ${unofficial}`;
-  const head = { path, title: `${title}, sheet for makers`, description, isArticle: true };
+  const description = `${say("maker.description")} ${unofficial}`;
+  const head = { path, title: say("maker.title", { title }), description, isArticle: true };
   return [
     {
       frame: presentFrame(
@@ -96,13 +96,12 @@ export function presentMaker(result: StudyResult, gallery: Gallery, format: Form
       unofficial,
       decision,
       outline: {
-        ...presentPlate("Redesign", link(`${home}${hatchedFiles.made}`), comparison.after, format),
-        alt: `The redesign of ${name} in outlines`,
+        ...presentPlate(say("maker.redesign"), link(`${home}${hatchedFiles.made}`), comparison.after, format),
+        alt: say("maker.outline", { name }),
       },
       ...presentBuilt(result, format),
       ...presentDyes(result, format),
       drawing: { address: link(`${home}redesign.svg`), file: `${study.slug}-redesign.svg` },
-      words: makerWords,
     },
   ];
 }
@@ -123,24 +122,31 @@ function presentBuilt({ construction, comparison }: StudyResult, format: Format)
   return {
     proportions: `${format.number(high, 0)}:${format.number(wide, Number.isInteger(wide) ? 0 : 3)}`,
     sides: { width: say([width])[0] ?? "", height: say([1])[0] ?? "" },
-    built: shapes.map((shape) => presentShape(shape, nameOf(shape.hex), say(shape.sizes))),
+    built: shapes.map((shape) => presentShape(shape, nameOf(shape.hex), say(shape.sizes), format)),
     builtHow: [
-      ...(shapes.length === 0 ? [makerWords.none] : [makerWords.laid]),
-      ...(parts > 1 ? [describeParts(whole(1))] : []),
-      ...(hasPercent ? [makerWords.percent] : []),
-      ...(left > 0 && shapes.length > 0 ? [countUntold(left, format.number(left, 0))] : []),
+      format.say(shapes.length === 0 ? "maker.none" : "maker.laid"),
+      ...(parts > 1 ? [format.say("maker.parts", { parts: whole(1) })] : []),
+      ...(hasPercent ? [format.say("maker.percent")] : []),
+      ...(left > 0 && shapes.length > 0 ? [format.say("maker.untold", { count: left })] : []),
     ],
   };
 }
 
-function presentShape({ kind, hex }: PlainShape, colour: string, sizes: readonly string[]): BuiltRow {
+function presentShape(
+  { kind, hex }: PlainShape,
+  colour: string,
+  sizes: readonly string[],
+  { say }: Format,
+): BuiltRow {
   const [fromHoist = "", fromTop = "", width = "", height = ""] = sizes;
-  const shape = shapeWords[kind];
+  const shape = say(shapeIds[kind]);
   const place = { shape, hex, colour, fromHoist, fromTop };
-  if (kind === "circle") return { ...place, width: `${width} across`, height: "–" };
-  return kind === "ring"
-    ? { ...place, width: `${width} across`, height: `hole ${height}` }
-    : { ...place, width, height };
+  if (kind === "rectangle" || kind === "line") return { ...place, width, height };
+  return {
+    ...place,
+    width: say("maker.across", { width }),
+    height: kind === "ring" ? say("maker.hole", { height }) : "–",
+  };
 }
 
 /** Every colour of the redesign once, largest first. */
@@ -159,5 +165,5 @@ function presentDyes({ comparison }: StudyResult, format: Format): Pick<MakerPag
       reflectance: format.percent(paint.reflectance),
     };
   });
-  return { colours, others: left > 0 ? countOthers(left, format.number(left, 0)) : undefined };
+  return { colours, others: left > 0 ? format.say("maker.others", { count: left }) : undefined };
 }

@@ -2,7 +2,6 @@
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { Format } from "../../words/format.ts";
-import { sheetWords } from "../../words/sheetwords.ts";
 import { formatTitle } from "../../words/title.ts";
 import { describeChange } from "../../words/verdict.ts";
 import { formatCanonical, linkFrom } from "../address.ts";
@@ -24,7 +23,6 @@ export interface SheetPage {
   readonly foot: string;
   readonly parts: readonly SheetPart[];
   readonly signs: ReturnType<typeof listSigns>;
-  readonly words: typeof sheetWords;
 }
 
 /** What fills one page of paper. `page` is its number among all: `2 / 3`. */
@@ -69,7 +67,7 @@ export function presentSheet(result: StudyResult, gallery: Gallery, format: Form
   const own = presentSheetStudy(result, gallery, linkFrom(formatSheetPath(path)), format);
   return {
     ...presentAround(
-      { path, title, says: describeChange(result, format), back: "The study" },
+      { path, title, says: describeChange(result, format), back: format.say("sheet.toStudy") },
       [result],
       gallery,
       format,
@@ -92,7 +90,7 @@ export function presentSeriesSheets(result: GalleryResult, format: Format): read
       const study = rest.shift();
       return study === undefined ? [] : [enterStudy(presentSheetStudy(study, gallery, link, format))];
     });
-    const around = { path, title: one.title, says: one.closing ?? "", back: "The series" };
+    const around = { path, title: one.title, says: one.closing ?? "", back: format.say("sheet.toSeries") };
     return {
       ...presentAround(around, studies, gallery, format),
       parts: numberPages(addContents(entries, one.closing, format), format),
@@ -163,8 +161,8 @@ function presentAround(
     frame: presentFrame(
       {
         path: own,
-        title: `${title}, sheets for a class`,
-        description: `Handout, worksheet and answers, to print. Unofficial redesign study. ${says}`.trim(),
+        title: format.say("sheet.title", { title }),
+        description: `${format.say("sheet.description")} ${says}`.trim(),
         section: "studies",
         isArticle: true,
         ...pictureFirst(studies, gallery, format),
@@ -176,7 +174,6 @@ function presentAround(
     title,
     back: { address: linkFrom(own)(path), text: back },
     foot: [gallery.title, formatCanonical(gallery.address, path)].filter(Boolean).join(" · "),
-    signs: listSigns(),
-    words: sheetWords,
+    signs: listSigns(format),
   };
 }

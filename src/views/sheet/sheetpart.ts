@@ -7,7 +7,7 @@ import type { Gallery } from "../../content/study/study.ts";
 import type { Format } from "../../words/format.ts";
 import { nameWhole } from "../../words/paintname.ts";
 import { askClass, type Question } from "../../words/sheetquestion.ts";
-import { countLeft, signNames } from "../../words/sheetwords.ts";
+import { signIds } from "../../words/sheetwords.ts";
 import { describeChange, describeVerdict, type VerdictView } from "../../words/verdict.ts";
 import type { Linker } from "../address.ts";
 import { type Plate, presentPair } from "../plate.ts";
@@ -63,11 +63,12 @@ export function hatchedSize(
 }
 
 /** All colours that have lines, with what heraldry calls them. */
-export function listSigns(): readonly { readonly name: string; readonly sign: Sign }[] {
-  return basicWords.flatMap((word) => {
-    const name = signNames[word];
-    return name === undefined ? [] : [{ name, sign: drawSign(hatchings[word]) }];
-  });
+export function listSigns({ say }: Format): readonly { readonly name: string; readonly sign: Sign }[] {
+  return basicWords.flatMap((word) =>
+    word in signIds
+      ? [{ name: say(signIds[word as keyof typeof signIds]), sign: drawSign(hatchings[word]) }]
+      : [],
+  );
 }
 
 /** One study, for the page that `link` writes addresses for. */
@@ -77,6 +78,7 @@ export function presentSheetStudy(
   link: Linker,
   format: Format,
 ): SheetStudy {
+  const { say } = format;
   const { study, comparison } = result;
   const path = formatStudyPath(study.slug);
   const credit = presentNotes(result, gallery, link, path, format).credit;
@@ -91,14 +93,22 @@ export function presentSheetStudy(
     verdict: describeVerdict(comparison, format),
     plates,
     hatched: [
-      { ...plates[0], alt: `${plates[0].label} in lines`, src: link(`${path}${hatchedFiles.original}`) },
-      { ...plates[1], alt: `${plates[1].label} in lines`, src: link(`${path}${hatchedFiles.redesign}`) },
+      {
+        ...plates[0],
+        alt: say("sheet.originalInLines"),
+        src: link(`${path}${hatchedFiles.original}`),
+      },
+      {
+        ...plates[1],
+        alt: say("sheet.redesignInLines"),
+        src: link(`${path}${hatchedFiles.redesign}`),
+      },
     ],
     ruler: cutRuler(presentRuler(result, link, format), format),
     questions: askClass(comparison, format, best),
     outline: {
       ...plates[0],
-      alt: `${study.flag ?? study.title}, in outlines`,
+      alt: say("sheet.inOutlines", { flag: study.flag ?? study.title }),
       src: link(`${path}${hatchedFiles.outline}`),
     },
     colours,
@@ -123,7 +133,7 @@ function cutRuler(ruler: RulerView | undefined, format: Format): SheetStudy["rul
     ...ruler,
     rows: all.slice(0, most.edges),
     rest: undefined,
-    left: left > 0 ? countLeft(left, format.number(left, 0)) : undefined,
+    left: left > 0 ? format.say("sheet.left", { count: left }) : undefined,
   };
 }
 

@@ -44,7 +44,7 @@ export function isLone(kind: ShelfKind, { results }: Pick<Shelf, "results">): bo
 
 /** `1 study`, `12 studies`. */
 export function countStudies(count: number, format: Format): string {
-  return `${format.number(count, 0)} ${count === 1 ? "study" : "studies"}`;
+  return format.say("shelf.studies", { count });
 }
 
 /**

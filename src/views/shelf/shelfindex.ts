@@ -1,15 +1,16 @@
 // Floor 8. The ways to all authors and tags, and the pages that list each with its studies.
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
+import type { WordId } from "../../words/catalogue.ts";
 import type { Format } from "../../words/format.ts";
-import { verdictWords } from "../../words/verdict.ts";
+import { verdictIds } from "../../words/verdict.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
-import { divideList, type ListPage, type PagesView, presentPages } from "../paging.ts";
+import { divideList, type ListPage, type PagesView, presentPages, titlePage } from "../paging.ts";
 import { type Plate, presentPair } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
-import { listDecided, listShelves, placeShelf, type Shelf, type ShelfKind } from "./shelf.ts";
+import { decisionsPath, listDecided, listShelves, placeShelf, type Shelf, type ShelfKind } from "./shelf.ts";
 
 /** One way to a shelf. */
 export interface ShelfLink {
@@ -53,16 +54,15 @@ export interface IndexedStudy {
 }
 
 const kinds = ["authors", "tags"] as const;
-const singular: Readonly<Record<ShelfKind, string>> = { authors: "author", tags: "tag" };
-const headings: Readonly<Record<ShelfKind, string>> = { authors: "Authors", tags: "Tags" };
-const ledes: Readonly<Record<ShelfKind, string>> = {
-  authors: "Everyone who has put a study forward here, with what they propose.",
-  tags: "What the studies are about, in the words of their authors.",
-};
-const empties: Readonly<Record<ShelfKind, string>> = {
-  authors: "No study names an author yet. The first name will stand here.",
-  tags: "No study has a tag yet. Authors add them in their study files.",
-};
+const wordIds = {
+  authors: {
+    count: "shelf.authorCount",
+    heading: "shelf.authors",
+    lede: "shelf.authorsLede",
+    empty: "shelf.noAuthors",
+  },
+  tags: { count: "shelf.tagCount", heading: "shelf.tags", lede: "shelf.tagsLede", empty: "shelf.noTags" },
+} as const satisfies Record<ShelfKind, Readonly<Record<string, WordId>>>;
 /** Studies of a shelf in the index. Our own judgement: the page of the shelf has all. */
 const mostTitles = 24;
 
@@ -73,13 +73,13 @@ export function linkIndexes(
   format: Format,
 ): readonly ShelfIndexLink[] {
   const counts = [
-    ...kinds.map((kind) => [listShelves(results, kind, format).length, singular[kind], kind] as const),
-    [listDecided(results).length, "decision", "decisions"] as const,
+    ...kinds.map(
+      (kind) => [listShelves(results, kind, format).length, wordIds[kind].count, `/${kind}/`] as const,
+    ),
+    [listDecided(results).length, "shelf.decisionCount", decisionsPath] as const,
   ];
-  return counts.flatMap(([count, one, many]) =>
-    count === 0
-      ? []
-      : { text: `${format.number(count, 0)} ${count === 1 ? one : many}`, address: link(`/${many}/`) },
+  return counts.flatMap(([count, id, path]) =>
+    count === 0 ? [] : { text: format.say(id, { count }), address: link(path) },
   );
 }
 
@@ -126,25 +126,31 @@ function presentIndex(
   const { path, items } = page;
   const link = linkFrom(path);
   const pages = presentPages(`/${kind}/`, page, link, format);
-  const [heading, lede] = [headings[kind], ledes[kind]];
-  const title = pages === undefined ? heading : `${heading}, ${pages.label.toLowerCase()}`;
+  const ids = wordIds[kind];
+  const [heading, lede] = [format.say(ids.heading), format.say(ids.lede)];
   return {
     folder: path.slice(1, -1),
     frame: presentFrame(
-      { path, title, description: lede, section: "studies", ...pictureFirst(results, gallery, format) },
+      {
+        path,
+        title: titlePage(heading, pages, format),
+        description: lede,
+        section: "studies",
+        ...pictureFirst(results, gallery, format),
+      },
       gallery,
       format,
     ),
     title: heading,
     lede,
-    empty: empties[kind],
+    empty: format.say(ids.empty),
     isDense: kind === "tags",
     entries: items.map((shelf) => ({
       ...linkShelf(shelf, kind, link, format),
       studies: shelf.results.slice(0, mostTitles).map((result) => presentIndexed(result, link, format)),
       more:
         shelf.results.length > mostTitles
-          ? `${format.number(shelf.results.length - mostTitles, 0)} more`
+          ? format.say("front.more", { count: shelf.results.length - mostTitles })
           : undefined,
     })),
     pages,
@@ -157,7 +163,7 @@ function presentIndexed(result: StudyResult, link: Linker, format: Format): Inde
     title,
     flag,
     address: link(formatStudyPath(slug)),
-    verdict: verdictWords[result.comparison.verdict],
+    verdict: format.say(verdictIds[result.comparison.verdict]),
     plates: presentPair(result, link, format),
   };
 }

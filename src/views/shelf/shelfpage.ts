@@ -2,13 +2,22 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import { slugOf } from "../../words/addressslug.ts";
+import type { WordId } from "../../words/catalogue.ts";
 import { describeDecision } from "../../words/decisionphrase.ts";
 import type { Format } from "../../words/format.ts";
 import { linkFrom } from "../address.ts";
 import { type Card, presentCard } from "../front/card.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
-import { divideList, type ListPage, listPath, mostOnPage, type PagesView, presentPages } from "../paging.ts";
+import {
+  divideList,
+  type ListPage,
+  listPath,
+  mostOnPage,
+  type PagesView,
+  presentPages,
+  titlePage,
+} from "../paging.ts";
 import { recordList } from "../schemarecord.ts";
 import { formatMakerPath } from "../sheet/makerpage.ts";
 import {
@@ -38,14 +47,12 @@ export interface ShelfPage {
 
 type ListKind = ShelfKind | "list" | "decisions";
 
-const kinds: Readonly<
-  Record<ListKind, { readonly text: string; readonly all: string; readonly path: string }>
-> = {
-  authors: { text: "Author", all: "All authors", path: "/authors/" },
-  tags: { text: "Tag", all: "All tags", path: "/tags/" },
-  list: { text: "List", all: "By author", path: "/authors/" },
-  decisions: { text: "Record", all: "By author", path: "/authors/" },
-};
+const wordIds = {
+  authors: { kind: "shelf.author", index: "shelf.allAuthors", about: "shelf.aboutAuthor" },
+  tags: { kind: "shelf.tag", index: "shelf.allTags", about: "shelf.aboutTag" },
+  list: { kind: "shelf.list", index: "shelf.byAuthor", about: "shelf.aboutAll" },
+  decisions: { kind: "shelf.record", index: "shelf.byAuthor", about: "shelf.aboutDecisions" },
+} as const satisfies Record<ListKind, Readonly<Record<string, WordId>>>;
 
 /**
  * The pages of every author, of every tag that several studies have, and of all studies where the front page cannot show
@@ -56,7 +63,7 @@ export function presentShelves(
   gallery: Gallery,
   format: Format,
 ): readonly ShelfPage[] {
-  const all = { slug: "list", name: "All studies", results };
+  const all = { slug: "list", name: format.say("frame.allStudies"), results };
   const decided = listDecided(results);
   return [
     ...(results.length > mostOnPage ? presentShelf("list", all, gallery, format) : []),
@@ -64,7 +71,7 @@ export function presentShelves(
       ? []
       : presentShelf(
           "decisions",
-          { slug: "decisions", name: "Decisions", results: decided },
+          { slug: "decisions", name: format.say("shelf.decisions"), results: decided },
           gallery,
           format,
         )),
@@ -93,20 +100,14 @@ function presentOne(
   const { path } = page;
   const link = linkFrom(path);
   const pages = presentPages(begin, page, link, format);
-  const count = countStudies(shelf.results.length, format);
-  const what = {
-    authors: `by ${shelf.name}`,
-    tags: `tagged ${shelf.name}`,
-    list: "in all",
-    decisions: "decided",
-  }[kind];
-  const description = `${count} ${what}: one colour changed, every edge measured.`;
+  const ids = wordIds[kind];
+  const description = format.say(ids.about, { count: shelf.results.length, name: shelf.name });
   return {
     folder: path.slice(1, -1),
     frame: presentFrame(
       {
         path,
-        title: pages === undefined ? shelf.name : `${shelf.name}, ${pages.label.toLowerCase()}`,
+        title: titlePage(shelf.name, pages, format),
         description,
         section: "studies",
         ...pictureFirst(page.items, gallery, format),
@@ -115,9 +116,13 @@ function presentOne(
       gallery,
       format,
     ),
-    kind: { text: kinds[kind].text, all: kinds[kind].all, address: link(kinds[kind].path) },
+    kind: {
+      text: format.say(ids.kind),
+      all: format.say(ids.index),
+      address: link(kind === "tags" ? "/tags/" : "/authors/"),
+    },
     name: shelf.name,
-    count,
+    count: countStudies(shelf.results.length, format),
     cards: page.items.map((result) => {
       const card = presentCard(result, link, format);
       const { decision, status } = result.study;
@@ -138,5 +143,5 @@ function presentOne(
 /** On the page of one author, those who wrote a study with them. */
 function nameOthers({ study }: StudyResult, slug: string, format: Format): string | undefined {
   const others = study.authors.filter((name) => slugOf(name) !== slug);
-  return others.length === 0 ? undefined : `With ${format.list(others)}`;
+  return others.length === 0 ? undefined : format.say("shelf.with", { authors: format.list(others) });
 }

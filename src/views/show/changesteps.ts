@@ -22,14 +22,14 @@ export function tellChanges({ result, format, options }: Ground): readonly Told[
       ? [
           tellStep(
             "the-colours",
-            "Which colour could change?",
+            format.say("show.colours"),
             { kind: "matrix", matrix, picture },
             describeMatrix(matrix, ranking?.report.clarity ?? null, format),
             options.first,
           ),
         ]
       : []),
-    ...options.noted.map(tellTried),
+    ...options.noted.map((noted) => tellTried(noted, format)),
   ];
 }
 
@@ -57,12 +57,12 @@ function weighCell({ isOwn, notes, isBest }: CellView): number {
 
 function describeMatrix({ rows }: MatrixView, clarity: number | null, format: Format): string {
   const cells = rows.flatMap((row) => row.cells.flatMap((cell) => cell ?? []));
-  const own = cells.some(({ isOwn }) => isOwn) ? ", what this study proposes is framed" : "";
-  return `Each row changes one colour. Under each flag stands its clarity, now ${format.percent(clarity)}; the best of a row is underlined${own}.`;
+  const hasOwn = cells.some(({ isOwn }) => isOwn);
+  return format.say(hasOwn ? "show.coloursKeyOwn" : "show.coloursKey", { clarity: format.percent(clarity) });
 }
 
-function tellTried({ id, change, plate, figures, verdict, note = "" }: NotedView): Told {
-  const says = `Tried, an unofficial study. ${figures}. ${note}`.trim();
-  const speech = `I also tried this: ${lowerFirst(change)} ${verdict} ${figures}.`;
+function tellTried({ id, change, plate, figures, verdict, note = "" }: NotedView, { say }: Format): Told {
+  const says = say("show.tried", { figures, note }).trim();
+  const speech = say("show.triedSaid", { change: lowerFirst(change), verdict, figures });
   return tellStep(id, change, { kind: "flag", plate }, says, speech);
 }

@@ -12,6 +12,7 @@ import { listSteps } from "./showsteps.ts";
 export function presentLesson(result: StudyResult, gallery: Gallery, format: Format): readonly Download[] {
   const { study, comparison, ranking } = result;
   if (study.downloads !== true) return [];
+  const { say } = format;
   const path = formatStudyPath(study.slug);
   const link = linkFrom(path);
   const offer = (file: string, text: string): Download => ({
@@ -22,12 +23,17 @@ export function presentLesson(result: StudyResult, gallery: Gallery, format: For
   const hasEdges = comparison.edges.length > 0;
   return [
     ...listSteps(result, gallery, path, format).map(({ anchor, heading }, index) =>
-      offer(nameStill(index, anchor), `${format.number(index + 1, 0)}. ${heading.replace(/\.$/, "")}`),
+      offer(
+        nameStill(index, anchor),
+        say("still.scriptStep", { number: format.number(index + 1, 0), heading: heading.replace(/\.$/, "") }),
+      ),
     ),
-    offer(lessonFiles.swap, "The swap, WebP"),
-    offer(lessonFiles.thumbnail, "Thumbnail"),
-    ...(hasEdges ? [offer(lessonFiles.map, "Edge map, SVG"), offer(lessonFiles.ruler, "Ruler, SVG")] : []),
-    ...(ranking?.matrix === undefined ? [] : [offer(lessonFiles.matrix, "Matrix, SVG")]),
-    offer(lessonFiles.script, "What to say, Markdown"),
+    offer(lessonFiles.swap, say("still.swap")),
+    offer(lessonFiles.thumbnail, say("still.thumbnail")),
+    ...(hasEdges
+      ? [offer(lessonFiles.map, say("still.map")), offer(lessonFiles.ruler, say("still.ruler"))]
+      : []),
+    ...(ranking?.matrix === undefined ? [] : [offer(lessonFiles.matrix, say("still.matrix"))]),
+    offer(lessonFiles.script, say("still.script")),
   ];
 }

@@ -16,13 +16,16 @@ export function tellOpening(
   { language }: Gallery,
   format: Format,
 ): ShowStep {
-  const by = authors.length === 0 ? [] : [format.list(authors)];
-  const opening = firstSentences(body, language, mostOpening) ?? [];
+  const by = authors.length === 0 ? undefined : format.list(authors);
+  const opening = firstSentences(body, language, mostOpening) || undefined;
   return {
     anchor: "the-opening",
     name: "the-opening",
     heading: title,
-    says: [...by, opening].flat().join(": ") || undefined,
+    says:
+      by !== undefined && opening !== undefined
+        ? format.say("show.opening", { authors: by, opening })
+        : (by ?? opening),
     picture: { kind: "strip", plates: items.map((item) => shorten(item, 0).plate) },
     speech: `${title}. ${readProse(body)}`.trim(),
     note: show?.notes?.["the-opening"],
@@ -30,13 +33,17 @@ export function tellOpening(
 }
 
 /** Its redesigns under its question. */
-export function tellClosing({ closing, show }: Series, items: readonly SeriesItem[]): ShowStep {
-  const heading = closing ?? "What would you change?";
+export function tellClosing(
+  { closing, show }: Series,
+  items: readonly SeriesItem[],
+  { say }: Format,
+): ShowStep {
+  const heading = closing ?? say("show.closing");
   return {
     anchor: "the-closing",
     name: "the-closing",
     heading,
-    says: "Redesigns are unofficial studies",
+    says: say("show.redesigns"),
     picture: { kind: "strip", plates: items.map((item) => shorten(item).plate) },
     speech: heading,
     note: show?.notes?.["the-closing"],

@@ -42,13 +42,13 @@ function presentOne(
   // Of a flag with several studies, all but the first.
   const again = flags.map((flag, at) => (flags.indexOf(flag) < at ? flag : undefined));
   const shown = items.filter((_, at) => again[at] === undefined);
-  const closing = tellClosing(series, items);
+  const closing = tellClosing(series, items, format);
   return {
     frame: presentFrame(
       {
         path,
-        title: `${series.title}, step by step`,
-        description: `Unofficial redesign studies, step by step. ${closing.heading}`,
+        title: format.say("show.title", { title: series.title }),
+        description: `${format.say("show.seriesDescription")} ${closing.heading}`,
         section: "studies",
         isArticle: true,
         ...pictureFirst(studies, gallery, format),
@@ -58,7 +58,7 @@ function presentOne(
     ),
     folder: path.slice(1, -1),
     title: series.title,
-    back: { address: link(formatSeriesPath(series.slug)), text: "The series" },
+    back: { address: link(formatSeriesPath(series.slug)), text: format.say("show.toSeries") },
     steps: [
       tellOpening(series, shown, gallery, format),
       ...items.flatMap((item, at) => listItem(item, at + 1, again[at], bySlug, result, path, format)),
@@ -72,8 +72,9 @@ function tellRival(
   steps: readonly ShowStep[],
   { name }: RivalFlag,
   own: string | undefined,
+  { say }: Format,
 ): readonly ShowStep[] {
-  const heading = `Another proposal for ${name.replace(/^The /, "the ")}`;
+  const heading = say("show.another", { name });
   const [first, ...rest] = steps.filter((one) => !aboutFlag.includes(one.name));
   if (first === undefined) return [];
   const said = first.name === "before" ? [] : [first.speech];
@@ -104,7 +105,7 @@ function listItem(
     const short = steps.filter(({ name }) => shortRun.includes(name));
     return again === undefined
       ? short
-      : tellRival(short, again, firstSentence(study.study.body, gallery.language));
+      : tellRival(short, again, firstSentence(study.study.body, gallery.language), format);
   }
   return [
     {

@@ -34,8 +34,8 @@ export function presentShow(result: StudyResult, gallery: Gallery, format: Forma
     frame: presentFrame(
       {
         path,
-        title: `${title}, step by step`,
-        description: `Unofficial redesign study. ${describeChange(result, format)}`,
+        title: format.say("show.title", { title }),
+        description: `${format.say("show.description")} ${describeChange(result, format)}`,
         section: "studies",
         isArticle: true,
         ...pictureFirst([result], gallery, format),
@@ -45,7 +45,7 @@ export function presentShow(result: StudyResult, gallery: Gallery, format: Forma
     ),
     folder: path.slice(1, -1),
     title,
-    back: { address: linkFrom(path)(formatStudyPath(study.slug)), text: "The study" },
+    back: { address: linkFrom(path)(formatStudyPath(study.slug)), text: format.say("show.toStudy") },
     steps: listSteps(result, gallery, path, format),
   };
 }

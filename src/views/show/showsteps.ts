@@ -13,10 +13,7 @@ import { presentFigures } from "../study/studypage.ts";
 import { tellChanges } from "./changesteps.ts";
 import { tellLook } from "./flagsteps.ts";
 import { tellOutcome } from "./outcomesteps.ts";
-import { type Ground, type ShowStep, sides, type Told, tellStep } from "./step.ts";
-
-/** Said to the step before, where the flag stands there already. */
-const stillShown = "Keep it in mind as it is.";
+import { type Ground, type ShowStep, type Told, tellStep } from "./step.ts";
 
 /**
  * The steps of a study on the page at `path`, those that its author leaves, in the author's order. A step that the study has
@@ -45,7 +42,8 @@ export function listSteps(
     .filter((step) => !without.some((name) => isCalled(step, name)))
     .map((step, at, all) => ({
       ...step,
-      speech: step.name === "before" && all[at - 1]?.name === "the-flag" ? stillShown : step.speech,
+      speech: // Said to the step before, where the flag stands there already.
+        step.name === "before" && all[at - 1]?.name === "the-flag" ? format.say("show.keep") : step.speech,
       anchor: `${prefix}${step.name}`,
       note: notes[step.name] ?? (step.name === "tried-1" ? notes["tried"] : undefined),
     }));
@@ -60,24 +58,25 @@ function tellAll(ground: Ground): readonly Told[] {
   const flag = (plate: Plate): ShowStep["picture"] => ({ kind: "flag", plate });
   const [was, is] = figures.plates;
   const name = result.study.flag ?? result.study.title;
+  const { say } = ground.format;
   const change = describeChange(result, ground.format);
   return [
     tellStep(
       "the-flag",
       name,
       flag(was),
-      sides.original,
-      [`This is ${name.replace(/^The /, "the ")}.`, ground.own ?? ""].join(" ").trim(),
+      say("show.original"),
+      [say("show.thisIs", { name }), ground.own ?? ""].join(" ").trim(),
     ),
     ...tellLook(ground),
     ...tellChanges(ground),
-    tellStep("before", "Before", flag(was), sides.original, "Here once more is the flag as it is."),
+    tellStep("before", say("show.before"), flag(was), say("show.original"), say("show.beforeSaid")),
     tellStep(
       "after",
       change,
       flag(is),
-      sides.redesign,
-      `And now: ${lowerFirst(change)} This is an unofficial study.`,
+      say("show.redesign"),
+      say("show.afterSaid", { change: lowerFirst(change) }),
     ),
     ...tellOutcome(ground),
   ];

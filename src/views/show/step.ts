@@ -22,13 +22,14 @@ export interface ShowStep {
 
 type ShowPicture =
   | { readonly kind: "flag"; readonly plate: Plate }
-  | { readonly kind: "edge"; readonly locator: LocatorView; readonly plate: Plate }
+  | { readonly kind: "edge"; readonly names: string; readonly locator: LocatorView; readonly plate: Plate }
   | { readonly kind: "pair"; readonly plates: readonly [Plate, Plate] }
   | { readonly kind: "strip"; readonly plates: readonly Plate[] }
   | { readonly kind: "map"; readonly map: EdgeMapView }
   | {
       readonly kind: "afar";
-      readonly steps: readonly { readonly from: string; readonly plate: DrawnPlate }[];
+      /** `says` stands under the picture where it is one of pixels. */
+      readonly steps: readonly { readonly from: string; readonly says: string; readonly plate: DrawnPlate }[];
     }
   /** `picture` is that of the whole matrix, a PNG in base64. */
   | { readonly kind: "matrix"; readonly matrix: MatrixView; readonly picture: string }
@@ -48,13 +49,6 @@ export interface Ground {
   /** How its author begins. */
   readonly own: string | undefined;
 }
-
-/** What stands under the flags of a step. */
-export const sides = {
-  original: "The original",
-  redesign: "The redesign, an unofficial study",
-  both: "The original, and the redesign, an unofficial study",
-} as const;
 
 /** Puts a step together: its name, its heading, what it shows, what stands under that, and what a speaker may say. */
 export function tellStep(

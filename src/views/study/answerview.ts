@@ -1,6 +1,7 @@
 // Floor 8. “Argue with this”: the link by which a reader answers, with the address and the numbers already in it.
 import type { Answer } from "../../content/gallery/answerlink.ts";
 import type { Gallery } from "../../content/study/study.ts";
+import type { Format } from "../../words/format.ts";
 import { formatCanonical } from "../address.ts";
 
 export interface AnswerView {
@@ -21,59 +22,78 @@ export interface Answered {
 }
 
 /** The link for one page, or undefined where the gallery takes no answers. */
-export function presentAnswer(answer: Answer | undefined, about: Answered): AnswerView | undefined {
+export function presentAnswer(
+  answer: Answer | undefined,
+  about: Answered,
+  format: Format,
+): AnswerView | undefined {
   if (answer === undefined) return undefined;
   const { way } = answer;
   if (way === "mail") {
-    const words = `by mail to ${answer.address}, with the address of this page and its numbers in the letter.`;
-    return { href: formatMail(answer.address, about), way, words };
+    const words = format.say("answer.byMail", { address: answer.address });
+    return { href: formatMail(answer.address, about, format), way, words };
   }
-  const href = fillForm(answer.template, about);
-  return { href, way, words: `at ${new URL(href).host}${describeFilled(answer.template)}.` };
+  const href = fillForm(answer.template, about, format);
+  return { href, way, words: format.say(describeFilled(answer.template), { host: new URL(href).host }) };
 }
 
 /** The link by which a reader names a flag that needs a study, or undefined where the gallery takes none. */
-export function presentNominate({ nominate, title, address }: Gallery): AnswerView | undefined {
-  return presentAnswer(nominate, {
-    title: `A flag for ${title}`,
+export function presentNominate(
+  { nominate, title, address }: Gallery,
+  format: Format,
+): AnswerView | undefined {
+  const { say } = format;
+  const about = {
+    title: say("answer.flagFor", { gallery: title }),
     edge: undefined,
     stamped: formatCanonical(address, "/survey/") ?? title,
-    numbers: ["The flag:", "Why:"],
-  });
+    numbers: [say("answer.flag"), say("answer.why")],
+  };
+  return presentAnswer(nominate, about, format);
 }
 
 /** Promises no more than the form's address takes along. */
-function describeFilled(template: string): string {
+function describeFilled(template: string) {
   const [url, numbers] = ["{url}", "{numbers}"].map((placeholder) => template.includes(placeholder));
-  if (url) return `, with the address of this page${numbers ? " and its numbers" : ""}`;
-  return numbers ? ", with the numbers of this page" : "";
+  if (url) return numbers ? "answer.atWithBoth" : "answer.atWithAddress";
+  return numbers ? "answer.atWithNumbers" : "answer.at";
 }
 
 /**
  * Source: RFC 6068, section 2: each part percent-encoded as UTF-8; section 5: a line ends with `%0D%0A`. An address keeps
  * its `@`.
  */
-function formatMail(address: string, { title, edge, stamped, numbers, isFiled }: Answered): string {
-  const subject = edge === undefined ? title : `${edge}, in ${title}`;
-  const body = [subject, stamped, "", ...numbers, "", ...(isFiled ? formatBlock(edge) : []), ""].join("\r\n");
+function formatMail(
+  address: string,
+  { title, edge, stamped, numbers, isFiled }: Answered,
+  format: Format,
+): string {
+  const subject = edge === undefined ? title : format.say("edgepage.title", { edge, study: title });
+  const body = [subject, stamped, "", ...numbers, "", ...(isFiled ? formatBlock(edge, format) : []), ""].join(
+    "\r\n",
+  );
   const to = encode(address).replace("%40", "@");
   return `mailto:${to}?subject=${encode(subject)}&body=${encode(body)}`;
 }
 
 /** What can be saved as a file in the study's folder answers just as it is. */
-function formatBlock(edge: string | undefined): readonly string[] {
+function formatBlock(edge: string | undefined, { say }: Format): readonly string[] {
   const about = edge === undefined ? [] : [`edge: ${JSON.stringify(edge)}`];
-  return ["---", "by: A reader", ...about, "says: ask", "---", "Why?"];
+  return ["---", `by: ${say("answer.reader")}`, ...about, "says: ask", "---", say("answer.question")];
 }
 
 /** The gallery's settings are checked: each placeholder is known and stands behind the host. */
-function fillForm(template: string, { title, edge = "", stamped, numbers }: Answered): string {
+function fillForm(
+  template: string,
+  { title, edge = "", stamped, numbers }: Answered,
+  format: Format,
+): string {
   const filled = new Map([
     ["url", stamped],
     ["title", title],
     ["edge", edge],
     ["numbers", numbers.join("\n")],
-    ["answer", formatBlock(edge === "" ? undefined : edge).join("\n")],
+    ["answer", formatBlock(edge === "" ? undefined : edge, format).join("\n")],
   ]);
   return template.replace(/\{(\w+)\}/g, (whole, word: string) => {
     const text = filled.get(word);

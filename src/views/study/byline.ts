@@ -4,6 +4,7 @@ import type { Study } from "../../content/study/study.ts";
 import { slugOf } from "../../words/addressslug.ts";
 import type { Format } from "../../words/format.ts";
 import type { Linker } from "../address.ts";
+import { type Linked, linkList } from "../linklist.ts";
 import { formatShelfPath } from "../shelf/shelf.ts";
 
 export interface Byline {
@@ -14,12 +15,6 @@ export interface Byline {
   readonly people: readonly Linked[];
   /** A tag that no other study has leads to the index of all. */
   readonly tags: readonly { readonly text: string; readonly address: string }[];
-}
-
-/** A piece of text; what stands between two links has no address. */
-export interface Linked {
-  readonly text: string;
-  readonly address: string | undefined;
 }
 
 /** Authors, date and tags of a study, each with the way to its shelf. `all` are the studies of the gallery. */
@@ -49,11 +44,11 @@ export function linkPeople(
   format: Format,
   known?: ReadonlySet<string>,
 ): readonly Linked[] {
-  return format.listParts(authors).map(({ text, at }) => {
-    const name = at === undefined ? undefined : (authors[at] ?? text);
-    const hasShelf = name !== undefined && known?.has(slugOf(name)) !== false;
-    return { text, address: hasShelf ? link(formatShelfPath("authors", name)) : undefined };
+  const people = authors.map((text) => {
+    const hasShelf = known?.has(slugOf(text)) !== false;
+    return { text, address: hasShelf ? link(formatShelfPath("authors", text)) : undefined };
   });
+  return linkList(people, format);
 }
 
 /** How many studies have each tag, by its slug; counted once for a gallery. */

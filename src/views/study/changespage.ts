@@ -37,14 +37,12 @@ export function presentChanges(
     const link = linkFrom(path);
     const options = presentOptions(result, link, format);
     if (options === undefined) return [];
-    const title = "Other single changes";
+    const title = format.say("options.title");
     const whole = formatTitle(study);
-    const description = [`Every other change of one colour beside ${whole}, measured.`, options.first].join(
-      " ",
-    );
+    const description = [format.say("options.description", { title: whole }), options.first].join(" ");
     const share = {
       path: `${formatStudyPath(study.slug)}${linkFile}`,
-      alt: describePicture(pictureStudy(result, gallery, format)),
+      alt: describePicture(pictureStudy(result, gallery, format), format),
     };
     const facts = { path, title: `${title}, ${whole}`, description, picture: share, isArticle: true };
     return [
@@ -55,7 +53,7 @@ export function presentChanges(
         title,
         flag: study.flag,
         study: { title: study.title, address: link(formatStudyPath(study.slug)) },
-        status: presentStatus(study.status),
+        status: presentStatus(study.status, format),
         options,
         said: presentSaidOfChanges(result, format),
       },

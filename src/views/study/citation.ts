@@ -27,7 +27,7 @@ export interface ReferView extends CitationView {
 export interface ReferredPart {
   readonly title: string;
   readonly path: string;
-  readonly kind: string;
+  readonly kind: "edge";
 }
 
 /** Both forms for one study, or for a part of it. */
@@ -43,8 +43,8 @@ export function presentRefer(
   const canonical = formatCanonical(gallery.address, path);
   const stamped = `${canonical ?? path}?stamp=${stamp}`;
   const whole = formatTitle(study);
-  const title = part === undefined ? whole : `${part.title}, in ${whole}`;
-  const kind = part === undefined ? "unofficial flag redesign study" : part.kind;
+  const title = part === undefined ? whole : format.say("edgepage.title", { edge: part.title, study: whole });
+  const kind = format.say(part === undefined ? "refer.study" : "refer.edge");
   return {
     stamp,
     stamped,
@@ -57,7 +57,7 @@ export function presentRefer(
 export function presentSeriesRefer(series: Series, gallery: Gallery, format: Format): CitationView {
   const path = `/series/${series.slug}/`;
   const address = formatCanonical(gallery.address, path) ?? path;
-  const kind = "series of unofficial flag redesign studies";
+  const kind = format.say("refer.series");
   return cite(series, { title: series.title, kind, path, address }, gallery, format);
 }
 
@@ -66,7 +66,7 @@ function cite(work: Work, cited: Cited, gallery: Gallery, format: Format): Citat
   const date = work.date === undefined ? "" : `, ${isolate(format.date(work.date))}`;
   const { title, kind, address } = cited;
   return {
-    text: `${authors}“${isolate(title)}”, ${kind}. ${isolate(gallery.title)}${date}. ${address}`,
+    text: `${authors}${format.say("refer.title", { title: isolate(title) })}, ${kind}. ${isolate(gallery.title)}${date}. ${address}`,
     bibtex: formatBibtex(work, cited, gallery),
   };
 }

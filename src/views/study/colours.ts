@@ -19,6 +19,8 @@ export interface ColourRow {
   readonly uneven: readonly [Hex, Hex] | undefined;
 }
 
+const tinctureIds = { metal: "colours.metal", colour: "colours.ofTincture" } as const;
+
 /** The paints of the original, largest first; the one that is replaced says what it becomes. */
 export function presentColours(result: StudyResult, format: Format): readonly ColourRow[] {
   const { comparison, change } = result;
@@ -29,7 +31,7 @@ export function presentColours(result: StudyResult, format: Format): readonly Co
     name: colour.name,
     share: format.share(colour.share),
     reflectance: format.percent(colour.reflectance),
-    tincture: colour.tincture === "unclassed" ? "–" : colour.tincture,
+    tincture: colour.tincture === "unclassed" ? "–" : format.say(tinctureIds[colour.tincture]),
     vanishesAt: colour.vanishes ? format.number(comparison.before.distance, 0) : undefined,
     becomes: isReplaced(comparison, colour, change.replace) ? becomes : undefined,
     uneven: colour.uneven === null ? undefined : [colour.uneven.lightest, colour.uneven.darkest],

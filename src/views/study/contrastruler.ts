@@ -6,6 +6,7 @@ import { clearFrom, type Grade, softFrom, strongFrom } from "../../colour/contra
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import { findMeasured } from "../../words/edgemove.ts";
 import type { Format } from "../../words/format.ts";
+import { gradeIds } from "../../words/gradeword.ts";
 import type { Linker } from "../address.ts";
 import { listPlacedEdges } from "../edge/edgeaddress.ts";
 import { type EdgeRow, presentEdge } from "../edge/edgerow.ts";
@@ -14,7 +15,7 @@ import { type Details, presentDetails } from "./edgedetail.ts";
 /** Places on the axis are in percent of its length. */
 export interface RulerView {
   readonly title: string;
-  readonly bands: readonly { readonly name: Grade; readonly middle: number }[];
+  readonly bands: readonly { readonly name: string; readonly middle: number }[];
   readonly ticks: readonly { readonly x: number; readonly text: string; readonly isClear: boolean }[];
   /** Edges that change first, those of the focus before others, then the longest. */
   readonly rows: readonly RulerRow[];
@@ -64,7 +65,7 @@ export function presentRuler(result: StudyResult, link: Linker, format: Format):
   }));
   if (rows.length === 0) return undefined;
   const isOpen = ({ edge }: RulerRow, index: number) =>
-    rows.length <= mostTogether || (edge.outcome !== "same" && index < mostRows);
+    rows.length <= mostTogether || (!edge.isSame && index < mostRows);
   const rest = rows.filter((row, index) => !isOpen(row, index));
   return {
     ...rule(rows, comparison.before.focus.source !== "none", format),
@@ -98,8 +99,8 @@ export function presentChosen(chosen: readonly Ruled[], link: Linker, format: Fo
 }
 
 /** What the figure shows, as text. */
-export function describeRuler({ title, rows, rest }: RulerView): string {
-  const said = [...rows, ...(rest?.rows ?? [])].map(({ edge }) => sayRow(edge));
+export function describeRuler({ title, rows, rest }: RulerView, format: Format): string {
+  const said = [...rows, ...(rest?.rows ?? [])].map(({ edge }) => sayRow(edge, format));
   return `${title}. ${said.join("; ")}.`;
 }
 
@@ -111,9 +112,9 @@ function rule(
   const steps = [0, softFrom, clearFrom, strongFrom, 100];
   const names: readonly Grade[] = ["weak", "soft", "clear", "strong"];
   return {
-    title: "Contrast ruler",
+    title: format.say("ruler.title"),
     bands: names.map((name, index) => ({
-      name,
+      name: format.say(gradeIds[name]),
       middle: ((steps[index] ?? 0) + (steps[index + 1] ?? 0)) / 2,
     })),
     ticks: steps.map((x) => ({
@@ -163,19 +164,26 @@ function presentRow(
 
 /** `2 more that change and 14 that do not`. */
 function countRest(rest: readonly RulerRow[], format: Format): string {
-  const same = rest.filter(({ edge }) => edge.outcome === "same").length;
+  const same = rest.filter(({ edge }) => edge.isSame).length;
   const moved = rest.length - same;
-  const staying = same === 1 ? "edge that stays as it was" : "edges that stay as they were";
-  if (moved === 0) return `${format.number(same, 0)} ${staying}`;
-  const changing = `${format.number(moved, 0)} more ${moved === 1 ? "edge that changes" : "edges that change"}`;
-  return same === 0 ? changing : `${changing}, and ${format.number(same, 0)} ${staying}`;
+  const { say } = format;
+  if (moved === 0) return say("ruler.same", { count: same });
+  if (same === 0) return say("ruler.moreMoved", { count: moved });
+  return say("ruler.moreMovedAndSame", {
+    moved: say("ruler.moreMoved", { count: moved }),
+    same: say("ruler.same", { count: same }),
+  });
 }
 
 /** `navy / black, 2.11 flag heights: contrast 5 % to 63 %, weak to strong; gained`. */
-function sayRow({ called, names, extent, before, after, grades, outcome, marks }: EdgeRow): string {
+function sayRow(
+  { called, names, extent, before, after, grades, outcome, marks }: EdgeRow,
+  { say }: Format,
+): string {
   const isOne = before === undefined || before.contrast === after.contrast;
-  const contrast = isOne ? after.contrast : `${before.contrast} to ${after.contrast}`;
-  return [`${called ?? names}, ${extent}: contrast ${contrast}, ${grades}`, outcome, ...marks].join("; ");
+  const contrast = isOne ? after.contrast : say("number.move", { was: before.contrast, is: after.contrast });
+  const row = say("ruler.row", { edge: called ?? names, extent, contrast, grades });
+  return [row, outcome, ...marks].join("; ");
 }
 
 function round(value: number): number {

@@ -36,6 +36,7 @@ const squarest = 1.3;
 /** The strip of a comparison. */
 export function presentStrip(comparison: Comparison, link: Linker, path: string, format: Format): StripView {
   const { before, after } = comparison;
+  const { say } = format;
   const hasFocus = before.focus.source !== "none";
   const clarities = shownSteps.map((step) =>
     lastsTo(before.focus, step) ? sayBoth(comparison, step, format) : undefined,
@@ -43,27 +44,29 @@ export function presentStrip(comparison: Comparison, link: Linker, path: string,
   const shown = clarities.filter((both) => both !== undefined);
   const isOne = shown.length > 0 && [before, after].every(({ focus }) => isLevel(focus));
   return {
-    title: "Distance strip",
+    title: say("strip.title"),
     description: describeStrip(comparison, format),
     says: hasFocus ? sayOnce(comparison, isOne ? shown[0] : undefined, format) : [],
     steps: shownSteps.map((step, at) => {
       const distance = format.number(step, 0);
       const blur = format.number(measureBlur(step, 100), 1);
       const plate = (label: string, name: "original" | "redesign", measure: Measure): DrawnPlate => ({
-        label: `${label} from ${distance} flag heights`,
+        label: say("strip.label", { label, distance }),
         src: link(`${path}${formatStripFile(step, name)}`),
-        description: `Blurred by ${blur} percent of its height${hasFocus ? `; ${sayFocus(measure, step, format)}` : ""}.`,
+        description: hasFocus
+          ? say("strip.blurAndFocus", { blur, focus: sayFocus(measure, step, format) })
+          : say("strip.blur", { blur }),
         ...stripSize(measure.proportions),
         fit: isWide(measure.proportions) ? "wide" : "tall",
       });
       return {
         distance,
-        plates: [plate("Original", "original", before), plate("Redesign", "redesign", after)],
+        plates: [
+          plate(say("plate.original"), "original", before),
+          plate(say("plate.redesign"), "redesign", after),
+        ],
         clarity: isOne ? undefined : clarities[at],
-        lost:
-          hasFocus && !lastsTo(before.focus, step)
-            ? "enlarged: at its real size too small to make out"
-            : undefined,
+        lost: hasFocus && !lastsTo(before.focus, step) ? say("strip.lost") : undefined,
       };
     }),
   };
@@ -85,7 +88,7 @@ export function stripSize([height, width]: readonly [number, number]): {
 
 function describeStrip({ before }: Comparison, format: Format): string {
   const steps = format.list(shownSteps.map((step) => format.number(step, 0)));
-  const seen = `Both flags as they look from ${steps} flag heights, softer and softer.`;
+  const seen = format.say("strip.describe", { distances: steps });
   return [seen, ...(before.focus.source === "none" ? [] : [sayLasting(before.focus, format)])].join(" ");
 }
 
@@ -96,17 +99,14 @@ function sayOnce(
 ): readonly string[] {
   const clarity =
     same === undefined
-      ? "Clarity is told only where what has to be seen can still be made out."
-      : `As far as it can be made out, what has to be seen has a clarity of ${same[0]} in the original and ${same[1]} in the redesign.`;
+      ? format.say("strip.onlyThere")
+      : format.say("strip.level", { before: same[0], after: same[1] });
   return [
     clarity,
-    ...(same === undefined && (rises(before.focus) || rises(after.focus)) ? [sayRise] : []),
+    ...(same === undefined && (rises(before.focus) || rises(after.focus)) ? [format.say("strip.rises")] : []),
     sayLasting(before.focus, format),
   ];
 }
-
-const sayRise =
-  "It rises from further away where fine parts with weak edges can no longer be seen, and count no more.";
 
 /** Clarity within so many points is one to the eye (our own judgement). */
 const levelWithin = 2;
@@ -137,8 +137,8 @@ function isWide([height, width]: readonly [number, number]): boolean {
 /** `what has to be seen has a clarity of 87 %`, or that it is too small. */
 function sayFocus({ focus }: Measure, step: number, format: Format): string {
   return lastsTo(focus, step)
-    ? `what has to be seen has a clarity of ${formatFocusFrom(focus, step, format)}`
-    : "what has to be seen is too small to be made out";
+    ? format.say("strip.focusClarity", { clarity: formatFocusFrom(focus, step, format) })
+    : format.say("strip.focusLost");
 }
 
 function sayBoth({ before, after }: Comparison, step: number, format: Format): readonly [string, string] {

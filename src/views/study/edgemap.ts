@@ -4,14 +4,21 @@ import type { EdgeLine, StudyResult } from "../../analysis/result.ts";
 import { type Grade, gradeOf } from "../../colour/contrast.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import type { Format } from "../../words/format.ts";
+import { gradeIds } from "../../words/gradeword.ts";
 import { capitalise } from "../../words/phrase.ts";
 import type { Linker } from "../address.ts";
 import { formatNames } from "../edge/edgerow.ts";
 import type { Crop } from "../edge/linepiece.ts";
 import { traceOutline } from "./focusoutline.ts";
 
+/** How a line is drawn. */
+type DrawnGrade = Grade | "merged";
+
+const drawnGrades: readonly DrawnGrade[] = ["strong", "clear", "soft", "weak", "merged"];
+
 export interface EdgeMapView {
   readonly title: string;
+  readonly gradeNames: Readonly<Record<DrawnGrade, string>>;
   readonly width: number;
   readonly height: number;
   readonly fit: "wide" | "tall";
@@ -26,6 +33,8 @@ export interface EdgeMapView {
 
 /** Where on the flag an edge is: its lines, and the frame of the part that is shown large. */
 export interface LocatorView extends Pick<EdgeMapView, "width" | "height" | "fit"> {
+  /** What it shows, in a sentence. */
+  readonly description: string;
   readonly ground: string;
   readonly path: string;
   readonly frame: Crop;
@@ -44,7 +53,7 @@ export interface EdgeMapPanel {
   readonly ground: string;
   readonly lines: readonly {
     readonly id: string;
-    readonly grade: Grade | "merged";
+    readonly grade: DrawnGrade;
     readonly isFocus: boolean;
   }[];
 }
@@ -73,26 +82,34 @@ export function presentEdgeMap(result: StudyResult, link: Linker, path: string, 
     }),
   });
   return {
-    title: "Edge map",
+    title: format.say("map.title"),
+    gradeNames: Object.fromEntries(
+      drawnGrades.map((grade) => [grade, sayGrade(grade, format)]),
+    ) as EdgeMapView["gradeNames"],
     ...sizeOf(comparison.before.proportions),
     shapes,
     focus: sayMarked(comparison, format),
     band: drawBand(result.edgeLines),
-    panels: [panel("Original", "original", 0), panel("Redesign", "redesign", 1)],
+    panels: [
+      panel(format.say("plate.original"), "original", 0),
+      panel(format.say("plate.redesign"), "redesign", 1),
+    ],
   };
 }
 
 /** The locator of one edge, `frame` in flag heights; `ground` is the drawing under it. */
 export function presentLocator(
   { edgeLines, comparison }: StudyResult,
-  edge: Pick<EdgeLine, "a" | "b">,
+  edge: Pick<ComparedEdge, "a" | "b" | "names">,
   frame: Crop,
   ground: string,
+  { say }: Format,
 ): LocatorView {
   const own = thin(edgeLines).filter((line) => idOf(line) === idOf(edge));
   const scale = (heights: number) => Math.round(heights * heightUnits);
   return {
     ...sizeOf(comparison.before.proportions),
+    description: say("edgepage.locatorSays", { one: edge.names[0][0], other: edge.names[0][1] }),
     ground,
     path: own.map(({ points }) => drawPath(points)).join(""),
     frame: { x: scale(frame.x), y: scale(frame.y), width: scale(frame.width), height: scale(frame.height) },
@@ -107,7 +124,7 @@ function sizeOf([height, width]: readonly [number, number]): Pick<EdgeMapView, "
   };
 }
 
-function gradeAt(edge: ComparedEdge, side: 0 | 1): Grade | "merged" | undefined {
+function gradeAt(edge: ComparedEdge, side: 0 | 1): DrawnGrade | undefined {
   if (side === 1 && edge.outcome === "merged") return "merged";
   const contrast = edge.contrast[side];
   return contrast === null ? undefined : gradeOf(contrast);
@@ -148,11 +165,14 @@ function drawBand(lines: readonly EdgeLine[]): string {
     .join("");
 }
 
+function sayGrade(grade: DrawnGrade, { say }: Format): string {
+  return say(grade === "merged" ? "outcome.merged" : gradeIds[grade]);
+}
+
 function sayMarked({ before }: Comparison, format: Format): string | undefined {
   const { source, share } = before.focus;
   if (source === "none") return undefined;
-  const how = source === "found" ? "found" : "named by the author";
-  return `what has to be seen, ${how}: ${format.share(share)} of the flag`;
+  return format.say(source === "found" ? "map.focusFound" : "map.focusNamed", { share: format.share(share) });
 }
 
 /** Leaves out points that lie near the one before, more and more, until few enough are left. Ends stay. */
@@ -196,16 +216,19 @@ function drawPath(points: readonly number[]): string {
 function describePanel(edges: readonly ComparedEdge[], side: 0 | 1, format: Format): string {
   const drawn = edges.filter((edge) => gradeAt(edge, side) !== undefined);
   const all = drawn.reduce((sum, { length }) => sum + length, 0);
-  const groups = (["strong", "clear", "soft", "weak", "merged"] as const).flatMap((grade) => {
+  const groups = drawnGrades.flatMap((grade) => {
     const own = drawn.filter((edge) => gradeAt(edge, side) === grade);
     if (own.length === 0) return [];
     const share = format.share(own.reduce((sum, { length }) => sum + length, 0) / all);
     return [{ grade, share, names: format.list(own.map(({ names }) => formatNames(names[side]))) }];
   });
-  if (groups.length === 0) return "No edges.";
-  const said = groups.map(
-    ({ grade, share, names }, index) =>
-      `${capitalise(grade)}, ${share}${index === 0 ? " of all edge length" : ""}: ${names}.`,
+  if (groups.length === 0) return format.say("map.none");
+  const said = groups.map(({ grade, share, names }, index) =>
+    format.say(index === 0 ? "map.firstGrade" : "map.grade", {
+      grade: capitalise(sayGrade(grade, format)),
+      share,
+      names,
+    }),
   );
   return said.join(" ");
 }

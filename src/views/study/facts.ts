@@ -30,6 +30,11 @@ export interface FactsView {
   readonly warnings: readonly string[];
 }
 
+const againstIds = {
+  "both metals": "facts.metalOnMetal",
+  "both colours": "facts.colourOnColour",
+} as const;
+
 /** Share of the area over which a paint counts as a colour of the flag (our own judgement). */
 const countedFrom = 0.005;
 
@@ -40,31 +45,37 @@ export function presentFacts(
   { tincture = true, colours = true }: Gallery["terms"] = {},
 ): FactsView {
   const { before, after } = comparison;
-  const row = (id: FactRow["id"], name: string, say: (measure: Measure) => readonly string[]): FactRow => ({
+  const { say } = format;
+  const row = (id: FactRow["id"], name: string, list: (measure: Measure) => readonly string[]): FactRow => ({
     id,
     name,
-    before: say(before),
-    after: say(after),
+    before: list(before),
+    after: list(after),
   });
   return {
-    tincture: tincture ? sayRule(sayTincture(before), sayTincture(after), format) : undefined,
+    tincture: tincture ? sayRule(sayTincture(before, format), sayTincture(after, format), format) : undefined,
     rows: [
-      row("share", "Clear-edge share: clear or strong, of all edge length", (measure) => [
-        format.share(measure.clearEdgeShare),
-      ]),
-      row("near", "Grade near the line, another on other cloth", (measure) =>
-        listNames(measure.edges.filter((edge) => edge.nearLine)),
+      row("share", say("facts.clearShare"), (measure) => [format.share(measure.clearEdgeShare)]),
+      row("near", say("facts.near"), (measure) =>
+        listNames(
+          measure.edges.filter((edge) => edge.nearLine),
+          format,
+        ),
       ),
-      row("hue", "Told apart by hue alone", (measure) =>
-        listNames(measure.edges.filter((edge) => edge.hueOnly)),
+      row("hue", say("facts.hue"), (measure) =>
+        listNames(
+          measure.edges.filter((edge) => edge.hueOnly),
+          format,
+        ),
       ),
-      row("tincture", "Against the rule of tincture", sayTincture),
-      row("count", "Number of colours; guides advise two or three", (measure) => [
-        format.number(countColours(measure), 0),
-      ]),
+      row("tincture", say("facts.tincture"), (measure) => sayTincture(measure, format)),
+      row("count", say("facts.count"), (measure) => [format.number(countColours(measure), 0)]),
     ].filter(({ id }) => (id === "tincture" ? tincture : id === "count" ? colours : true)),
     exempt: tincture ? listExempt(comparison, format) : [],
-    warnings: [...before.warnings.map(describeDoubt), ...sayUneven(comparison)],
+    warnings: [
+      ...before.warnings.map((doubt) => describeDoubt(doubt, format)),
+      ...sayUneven(comparison, format),
+    ],
   };
 }
 
@@ -79,26 +90,24 @@ export function countColours({ colours }: Measure): number {
   return groups.filter((group) => group.share > countedFrom).length;
 }
 
-function listNames(edges: readonly MeasuredEdge[]): readonly string[] {
-  return edges.length === 0 ? ["none"] : edges.map((edge) => formatNames(edge.names));
+function listNames(edges: readonly MeasuredEdge[], { say }: Format): readonly string[] {
+  return edges.length === 0 ? [say("facts.none")] : edges.map((edge) => formatNames(edge.names));
 }
 
-function sayTincture(measure: Measure): readonly string[] {
-  const against = measure.edges.filter(
-    (edge) => edge.tincture !== null && findExemption(edge, measure) === undefined,
+function sayTincture(measure: Measure, { say }: Format): readonly string[] {
+  const against = measure.edges.flatMap((edge) =>
+    edge.tincture !== null && findExemption(edge, measure) === undefined
+      ? [say(againstIds[edge.tincture], { names: formatNames(edge.names) })]
+      : [],
   );
-  return against.length === 0
-    ? ["none"]
-    : against.map((edge) => `${formatNames(edge.names)}, ${edge.tincture}`);
+  return against.length === 0 ? [say("facts.none")] : against;
 }
 
 function sayRule(before: readonly string[], after: readonly string[], format: Format): string {
-  const isNone = [before, after].map(([first]) => first === "none");
-  if (isNone.every(Boolean)) return "Nothing goes against it, neither before nor after.";
-  const [was, is] = [before, after].map((edges) => format.list(edges));
-  return was === is
-    ? `Against it before and after: ${was}.`
-    : `Against it in the original: ${was}. In the redesign: ${is}.`;
+  const { say } = format;
+  const [was = "", is = ""] = [before, after].map((edges) => format.list(edges));
+  if (was !== is) return say("facts.ruleMoved", { was, is });
+  return was === say("facts.none") ? say("facts.ruleKept") : say("facts.ruleBroken", { names: was });
 }
 
 /** Why the rule does not speak of an edge: two parts of the field lie beside each other, a fimbriation is no charge. */
@@ -122,16 +131,17 @@ function listExempt({ before, after }: Comparison, format: Format): readonly str
     return names.length === 0
       ? []
       : [
-          `${why === "fimbriation" ? "Exempt, a fimbriation" : "Exempt, parts of the field"}: ${format.list(names)}.`,
+          format.say(why === "fimbriation" ? "facts.exemptFimbriation" : "facts.exemptField", {
+            names: format.list(names),
+          }),
         ];
   });
 }
 
-function sayUneven({ before }: Comparison): readonly string[] {
-  return before.colours
-    .filter((colour) => colour.uneven !== null)
-    .map(
-      ({ name, uneven }) =>
-        `An uneven colour: ${name} runs from ${uneven?.lightest} to ${uneven?.darkest}; an edge of it is clear only if both ends are.`,
-    );
+function sayUneven({ before }: Comparison, { say }: Format): readonly string[] {
+  return before.colours.flatMap(({ name, uneven }) =>
+    uneven === null
+      ? []
+      : [say("facts.uneven", { name, lightest: uneven.lightest, darkest: uneven.darkest })],
+  );
 }

@@ -28,10 +28,10 @@ export function presentHistory(
     address: link(formatStudyPath(study.slug)),
   });
   const kin = [
-    ...others.filter((study) => study.slug === follows).map(tell("Takes the place of")),
+    ...others.filter((study) => study.slug === follows).map(tell(format.say("history.follows"))),
     ...others
       .filter((study) => study.follows === slug && isSameSet(study.authors, authors))
-      .map(tell("Followed by")),
+      .map(tell(format.say("history.followed"))),
   ];
   if (kin.length === 0 && revised.length === 0) return undefined;
   const inOrder = [...revised].sort((a, b) => compareText(a.date, b.date));

@@ -5,8 +5,9 @@ import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { Orientation } from "../../measure/gridlikeness.ts";
 import { likenessWarning } from "../../measure/nearestflag.ts";
+import type { WordId } from "../../words/catalogue.ts";
 import type { Format } from "../../words/format.ts";
-import { capitalise } from "../../words/phrase.ts";
+import { capitalise, lowerFirst } from "../../words/phrase.ts";
 import type { Linker } from "../address.ts";
 import { type Plate, presentPlate } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
@@ -29,11 +30,12 @@ export interface NearView {
   readonly shown: { readonly plate: Plate; readonly address: string } | undefined;
 }
 
-const turned: Readonly<Record<Orientation, string>> = {
-  "as it is": "",
-  mirrored: ", seen from behind",
-  "upside down": ", upside down",
-};
+/** How much a flag differs, by which way round it is held. */
+const figureIds = {
+  "as it is": "likeness.figure",
+  mirrored: "likeness.figureMirrored",
+  "upside down": "likeness.figureTurned",
+} as const satisfies Record<Orientation, WordId>;
 
 /** The section of a study page, or undefined where the redesign was compared with nothing or the gallery does not speak of it. */
 export function presentLikeness(
@@ -53,10 +55,13 @@ export function presentLikeness(
     (_, at) => (likeness.nearest[at]?.deltaE00 ?? likenessWarning) < likenessWarning,
   );
   return {
-    sentence: `${sayLikeness(likeness.compared, first, near, format)}${all.rivals?.has(study.slug) ? " Other proposals for this flag are not counted." : ""}`,
+    sentence: [
+      sayLikeness(likeness.compared, first, near, format),
+      ...(all.rivals?.has(study.slug) ? [format.say("likeness.rivals")] : []),
+    ].join(" "),
     isNear: near.length > 0,
     own: presentPlate(
-      "This redesign",
+      format.say("likeness.own"),
       link(`${formatStudyPath(study.slug)}redesign.svg`),
       comparison.after,
       format,
@@ -68,16 +73,18 @@ export function presentLikeness(
 
 /** In a line where none is near. */
 function sayLikeness(compared: number, first: NearView, near: readonly NearView[], format: Format): string {
-  const flags =
-    compared === 1 ? "1 other flag or redesign" : `${format.number(compared, 0)} other flags and redesigns`;
-  const limit = `under ${format.number(likenessWarning, 0)} one flag is easily taken for another`;
+  const values = {
+    flags: format.say("likeness.flags", { count: compared }),
+    figure: lowerFirst(first.figures),
+    limit: format.number(likenessWarning, 0),
+  };
   return near.length === 0
-    ? `Hardly. Of ${flags}, ${first.name} comes nearest: ${lower(first.figures)}; ${limit}.`
-    : `It could. Of ${flags}, ${format.list(near.map(({ name }) => name))} ${near.length === 1 ? "is" : "are"} near: ${limit}, and the nearest has ${lower(first.figures)}.`;
-}
-
-function lower(figures: string): string {
-  return `${figures.slice(0, 1).toLowerCase()}${figures.slice(1)}`;
+    ? format.say("likeness.hardly", { ...values, nearest: first.name })
+    : format.say("likeness.could", {
+        ...values,
+        count: near.length,
+        names: format.list(near.map(({ name }) => name)),
+      });
 }
 
 function presentNear(
@@ -86,11 +93,13 @@ function presentNear(
   link: Linker,
   format: Format,
 ): NearView {
-  const flag = findShown(near, all);
+  const flag = findShown(near, all, format);
   const name = flag?.name ?? near.file.split("/").at(-1) ?? near.file;
   return {
     name,
-    figures: `Mean colour difference ΔE00 ${format.difference(near.deltaE00, likenessWarning)}${turned[near.orientation]}`,
+    figures: format.say(figureIds[near.orientation], {
+      difference: format.difference(near.deltaE00, likenessWarning),
+    }),
     shown: flag && {
       plate: presentPlate(capitalise(name), link(flag.drawing), flag.measure, format),
       address: link(flag.page),

@@ -58,7 +58,7 @@ export function presentMatrix(result: StudyResult, link: Linker, format: Format)
   const { columns, rows, cellWidth, cellHeight } = matrix;
   const order = orderColumns(columns, result, ranking);
   return {
-    title: "Every single change",
+    title: format.say("matrix.title"),
     page: link(formatChangesPath(study.slug)),
     src: link(`${formatStudyPath(study.slug)}${matrixFile}`),
     width: columns.length * (cellWidth + cellGap),
@@ -66,7 +66,7 @@ export function presentMatrix(result: StudyResult, link: Linker, format: Format)
     columns: order.flatMap((at): MatrixView["columns"] => {
       const column = columns[at];
       if (column === undefined) return [];
-      if (column.hex === null) return [{ hex: null, name: "its own hue" }];
+      if (column.hex === null) return [{ hex: null, name: format.say("matrix.ownHue") }];
       const authors = listAuthors(result, ranking);
       const others = columns.filter(
         (other) => other !== column && "name" in other && other.name === column.name,
@@ -75,7 +75,7 @@ export function presentMatrix(result: StudyResult, link: Linker, format: Format)
       const isAuthors = authors.includes(column.hex);
       const isAlone = others.every(({ hex }) => hex === null || authors.includes(hex) !== isAuthors);
       if (!isAlone) return [{ ...column, code: column.hex }];
-      return [isAuthors ? { ...column, name: `the study’s ${column.name}` } : column];
+      return [isAuthors ? { ...column, name: format.say("matrix.studys", { name: column.name }) } : column];
     }),
     rows: rows.map((row, at) => {
       const best = format.percent(findHighest(row));
@@ -158,7 +158,7 @@ function presentCell(
     merges: cell.merges || !cell.isRanked,
     unranked: cell.isRanked
       ? undefined
-      : `not ranked: ${format.share(cell.mergedOutline)} of a charge’s outline merges`,
+      : format.say("matrix.unranked", { share: format.share(cell.mergedOutline) }),
     notes: ranking.noted.flatMap((noted, at) => (isHere(noted) ? [at + 1] : [])),
   };
 }
@@ -169,23 +169,23 @@ function describeMatrix(
   { report, matrix }: StudyRanking,
   format: Format,
 ): readonly string[] {
-  const today = report.clarity === null ? "" : `; the original has ${format.percent(report.clarity)}`;
+  const { say } = format;
   const cells = rows.flatMap((row) => row.cells);
   const isShown = change.only === undefined && hasCell(matrix, change.replace, change.with);
   const left = [
-    ...(leftOut.rows > 0 ? [`${format.number(leftOut.rows, 0)} more of the flag’s colours`] : []),
-    ...(leftOut.columns > 0 ? [`${format.number(leftOut.columns, 0)} more replacements`] : []),
+    ...(leftOut.rows > 0 ? [say("matrix.moreColours", { count: leftOut.rows })] : []),
+    ...(leftOut.columns > 0 ? [say("matrix.moreReplacements", { count: leftOut.columns })] : []),
   ];
   return [
-    "A row changes one colour of the flag, a column says into which.",
-    `Under each flag its clarity${today}.`,
-    "Bold: the clearest of its row, more than one where they are level.",
-    ...(cells.some((cell) => cell?.merges) ? ["“Merges”: two colours become one."] : []),
-    ...(cells.some((cell) => cell?.isRanked === false)
-      ? ["Grey: not ranked, as a third of a charge’s outline or more would merge."]
-      : []),
-    "A dash: not tried, or no change to be seen.",
-    ...(isShown ? [] : ["The change of this study is of one part alone, and not among them."]),
-    ...(left.length > 0 ? [`Not shown: ${format.list(left)}.`] : []),
+    say("matrix.reading"),
+    report.clarity === null
+      ? say("matrix.clarity")
+      : say("matrix.clarityToday", { today: format.percent(report.clarity) }),
+    say("matrix.bold"),
+    ...(cells.some((cell) => cell?.merges) ? [say("matrix.mergesNote")] : []),
+    ...(cells.some((cell) => cell?.isRanked === false) ? [say("matrix.greyNote")] : []),
+    say("matrix.dash"),
+    ...(isShown ? [] : [say("matrix.partAlone")]),
+    ...(left.length > 0 ? [say("matrix.left", { what: format.list(left) })] : []),
   ];
 }

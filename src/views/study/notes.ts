@@ -74,41 +74,41 @@ export function presentNotes(
   return {
     decision: study.decision && describeDecision(study.decision, study.status, format),
     symbolism: gallery.terms?.symbolism === false ? undefined : study.symbolism,
-    options: study.options.map((option, index) => presentOption(option, index, result, gallery)),
-    credit: study.credit && presentCredit(study.credit),
+    options: study.options.map((option, index) => presentOption(option, index, result, gallery, format)),
+    credit: study.credit && presentCredit(study.credit, format),
     downloads: [
       {
         address: link(`${path}original.svg`),
         file: `${study.slug}-original.svg`,
-        text: "Original, SVG",
+        text: format.say("record.originalSvg"),
       },
       {
         address: link(`${path}redesign.svg`),
         file: `${study.slug}-redesign.svg`,
-        text: "Redesign, SVG",
+        text: format.say("record.redesignSvg"),
       },
       {
         address: link(`${path}${pngFiles.original}`),
         file: `${study.slug}-original.png`,
-        text: "Original, PNG",
+        text: format.say("record.originalPng"),
       },
       {
         address: link(`${path}${pngFiles.redesign}`),
         file: `${study.slug}-redesign.png`,
-        text: "Redesign, PNG",
+        text: format.say("record.redesignPng"),
       },
       {
         address: link(`${path}edges.csv`),
         file: `${study.slug}-edges.csv`,
-        text: "All edges, CSV",
+        text: format.say("record.edgesCsv"),
       },
       {
         address: link(`${path}study.json`),
         file: `${study.slug}.json`,
-        text: "Everything measured, JSON",
+        text: format.say("record.json"),
       },
     ],
-    unofficial: describeUnofficial(gallery),
+    unofficial: describeUnofficial(gallery, format),
   };
 }
 
@@ -117,6 +117,7 @@ function presentOption(
   index: number,
   { comparison, ranking }: StudyResult,
   gallery: Gallery,
+  { say }: Format,
 ): OptionNote {
   const measured = ranking?.noted.find((noted) => noted.index === index);
   const hex = parseColour(option.replace)?.hex;
@@ -129,7 +130,7 @@ function presentOption(
       measured === undefined
         ? presentNoted(option.with, parseColour(gallery.palette.get(option.with) ?? option.with)?.hex)
         : named({ hex: measured.with, name: measured.name }),
-    where: option.only === undefined ? undefined : (option.part ?? "the selected part"),
+    where: option.only === undefined ? undefined : (option.part ?? say("record.selectedPart")),
     only: option.only,
     note: option.note,
   };
@@ -145,18 +146,17 @@ function presentNoted(written: string, hex: Hex | undefined): NotedColour {
   return named({ hex, name: written.startsWith("#") ? nameColour(hex) : written });
 }
 
-function presentCredit(credit: Credit): CreditView {
+function presentCredit(credit: Credit, { say }: Format): CreditView {
   const isAddress = credit.source !== undefined && /^https?:\/\//.test(credit.source);
-  const title = credit.title ?? "The drawing";
+  const title = credit.title ?? say("record.drawing");
   return {
-    sentence: credit.author === undefined ? title : `${title}, by ${credit.author}`,
+    sentence: credit.author === undefined ? title : say("record.by", { title, author: credit.author }),
     source: isAddress ? credit.source : undefined,
     sourceText: credit.source,
     licence: credit.licence,
   };
 }
 
-function describeUnofficial(gallery: Gallery): string {
-  const by = gallery.society === undefined ? "" : ` published by ${gallery.society}`;
-  return `The redesign is an unofficial study${by}: a proposal for discussion, not a flag in use.`;
+function describeUnofficial({ society }: Gallery, { say }: Format): string {
+  return society === undefined ? say("record.unofficial") : say("record.unofficialBy", { society });
 }

@@ -19,6 +19,7 @@ import {
 import type { Swatch } from "../../words/paintname.ts";
 import { nameWhole } from "../../words/paintname.ts";
 import { capitalise } from "../../words/phrase.ts";
+import { verdictIds } from "../../words/verdict.ts";
 import type { Linker } from "../address.ts";
 import { type Plate, presentPlate } from "../plate.ts";
 import { formatChangesPath, formatStudyPath } from "../status.ts";
@@ -101,7 +102,7 @@ export function presentOptions(result: StudyResult, link: Linker, format: Format
   if (!hasRanking(ranking)) return undefined;
   return {
     first: [describeFirst(ranking.report, format), ...sayAuthors(result, ranking, format)].join(" "),
-    standing: `This study: ${sayStanding(ranking, format)}`,
+    standing: format.say("options.standing", { standing: sayStanding(ranking, format) }),
     colours: presentByColour(result, ranking, format),
     matrix: presentMatrix(result, link, format),
     noted: ranking.noted.map((noted, index) => presentNoted(noted, index, result, link, format)),
@@ -118,7 +119,7 @@ function sayBest(result: StudyResult, ranking: StudyRanking, format: Format): st
   const [computed] = report.options;
   if (computed === undefined) return describeFirst(report, format);
   if (report.clarity !== null && isWhole(report.clarity / 100))
-    return `The original has a clarity of ${format.percent(100)}: no change can raise it.`;
+    return format.say("options.whole", { clarity: format.percent(100) });
   if (standing?.place === 1) return "";
   const tried = findClearer(noted, computed.clarity);
   const best = tried ?? computed;
@@ -126,10 +127,11 @@ function sayBest(result: StudyResult, ranking: StudyRanking, format: Format): st
   const replaced = paint === undefined ? best.replace : nameWhole(paint);
   const isOwn = change.only === undefined && change.replace === best.replace && change.with === best.with;
   if (isOwn) return "";
-  const [name, clarity] = [best.name, format.percent(best.clarity)];
-  return tried === undefined
-    ? `Clearest is ${replaced} to ${name}: ${clarity}.`
-    : `Clearest is ${replaced} to ${name}${sayWhere(tried)}, which the author tried: ${clarity}.`;
+  const values = { was: replaced, is: best.name, clarity: format.percent(best.clarity) };
+  if (tried === undefined) return format.say("options.clearest", values);
+  return tried.only === undefined
+    ? format.say("options.clearestTried", values)
+    : format.say("options.clearestTriedInPart", { ...values, part: nameTried(tried, format) });
 }
 
 /** What the author tried, where that is clearer than all that is computed. */
@@ -150,13 +152,15 @@ function sayAuthors(
   if (first === undefined) return [];
   const paint = comparison.before.colours.find(({ hex }) => hex === first.replace);
   const replaced = paint === undefined ? first.replace : nameWhole(paint);
-  return [
-    `Clearer still is what the author tried: ${replaced} to ${first.name}${sayWhere(first)}, ${format.percent(first.clarity)}.`,
-  ];
+  const values = { was: replaced, is: first.name, clarity: format.percent(first.clarity) };
+  return first.only === undefined
+    ? [format.say("options.clearerTried", values)]
+    : [format.say("options.clearerTriedInPart", { ...values, part: nameTried(first, format) })];
 }
 
-function sayWhere({ only, part }: NotedResult): string {
-  return only === undefined ? "" : ` in ${part ?? "one part"}`;
+/** What the part is called that an option of the author is limited to. */
+function nameTried({ part }: NotedResult, { say }: Format): string {
+  return part ?? say("options.onePart");
 }
 
 function sayStanding({ standing }: StudyRanking, format: Format): string {
@@ -213,7 +217,7 @@ function presentBest(
     hex: best.with,
     name: best.name,
     cell: hasCell(matrix, hex, best.with) ? `#${changeId(hex, best.with)}` : undefined,
-    short: move > 0 ? undefined : move === 0 ? "No change helps; level:" : "No change helps; nearest:",
+    short: move > 0 ? undefined : format.say(move === 0 ? "options.noneLevel" : "options.noneNearest"),
     equals: describeBeside(best, equals, row, move <= 0, format),
     clarity: [format.percent(report.clarity), format.percent(best.clarity)],
     focus: hasFocus ? [format.percent(report.focusClarity), format.percent(best.focusClarity)] : undefined,
@@ -237,7 +241,8 @@ function describeBeside(
   const [clearer] = cells.filter((cell) => roundMark(cell.clarity) > roundMark(best.clarity));
   const said = [
     describeEquals(best, [...equals, ...level], format, isShort),
-    clearer && `${clearer.name}, which the author tried, has ${format.percent(clearer.clarity)}`,
+    clearer &&
+      format.say("options.triedHas", { name: clearer.name, clarity: format.percent(clearer.clarity) }),
   ].filter((text) => text !== undefined);
   return said.length === 0 ? undefined : said.join("; ");
 }
@@ -253,22 +258,33 @@ function presentNoted(
   const paint = comparison.before.colours.find((colour) => colour.hex === noted.replace);
   const before: Swatch = { hex: noted.replace, name: paint === undefined ? noted.replace : nameWhole(paint) };
   const after: Swatch = { hex: noted.with, name: noted.name };
-  const where = sayWhere(noted);
+  const { say } = format;
+  const names = { was: before.name, is: after.name };
+  const clarity = format.percent(noted.clarity);
   const src = link(`${formatStudyPath(study.slug)}${triedFile(noted, index)}`);
-  const focus =
-    comparison.before.focus.source === "none"
-      ? ""
-      : `, of what has to be seen ${format.percent(noted.focusClarity)}`;
   return {
     id: `tried-${index + 1}`,
     number: index + 1,
     plate: {
-      ...presentPlate("Option", src, comparison.before, format),
-      alt: `The flag where ${before.name} is ${after.name}${where}`,
+      ...presentPlate(say("options.option"), src, comparison.before, format),
+      alt:
+        noted.only === undefined
+          ? say("options.triedAlt", names)
+          : say("options.triedAltInPart", { ...names, part: nameTried(noted, format) }),
     },
     swatches: [before, after],
-    change: `${capitalise(before.name)} becomes ${after.name}${where}.`,
-    figures: `Clarity ${format.percent(noted.clarity)}${focus}`,
+    change:
+      noted.only === undefined
+        ? say("verdict.change", { before: capitalise(before.name), after: after.name })
+        : say("options.changeInPart", {
+            before: capitalise(before.name),
+            after: after.name,
+            part: nameTried(noted, format),
+          }),
+    figures:
+      comparison.before.focus.source === "none"
+        ? say("options.figure", { clarity })
+        : say("options.figureAndFocus", { clarity, focus: format.percent(noted.focusClarity) }),
     verdict: sayVerdict(noted, result.ranking?.report, format),
     note: noted.note,
   };
@@ -286,10 +302,16 @@ function sayVerdict(
     !isLevel || was === is || verdict === "no gain"
       ? []
       : [
-          `clarity stays, and strength, how far edges go beyond clear, ${is > was ? "rises" : "falls"} from ${format.percent(was)} to ${format.percent(is)}`,
+          format.say(is > was ? "options.strengthRises" : "options.strengthFalls", {
+            was: format.percent(was),
+            is: format.percent(is),
+          }),
         ];
   const said = [...beyond, ...(price.length === 0 ? [] : [describePrice(price, format)])];
-  return `${capitalise(verdict)}${said.length === 0 ? "" : `: ${said.join("; ")}`}.`;
+  const word = format.say(verdictIds[verdict]);
+  return said.length === 0
+    ? format.say("options.verdict", { verdict: word })
+    : format.say("options.verdictWhy", { verdict: word, why: said.join("; ") });
 }
 
 function triedFile(noted: { readonly replace: string; readonly with: string }, index: number): string {

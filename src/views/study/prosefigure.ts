@@ -86,17 +86,19 @@ export function createFigures(
       kind: "edge",
       edge,
       details: details?.(found),
-      says: describeEdge(edge),
+      says: describeEdge(edge, format),
     };
   };
 }
 
 /** `White / black: contrast 84 (strong) before, 27 (weak) after; lost.` */
-function describeEdge({ names, before, after, outcome }: EdgeRow): string {
-  const say = ({ contrast, grade, near }: Reading) =>
+function describeEdge({ names, before, after, outcome }: EdgeRow, { say }: Format): string {
+  const tell = ({ contrast, grade, near }: Reading) =>
     `${contrast} (${near === undefined ? grade : `${grade}, ${near}`})`;
-  const was = before === undefined ? "" : `${say(before)} before, `;
-  return `${capitalise(names)}: contrast ${was}${say(after)} after; ${outcome}.`;
+  const values = { edge: capitalise(names), after: tell(after), outcome };
+  return before === undefined
+    ? say("edgefigure.saysAfter", values)
+    : say("edgefigure.says", { ...values, before: tell(before) });
 }
 
 function describe(kind: OwnKind, shown: Shown, format: Format): string {
@@ -105,10 +107,10 @@ function describe(kind: OwnKind, shown: Shown, format: Format): string {
     original: () => `${plates[0].alt}.`,
     redesign: () => `${plates[1].alt}.`,
     "true size": () =>
-      `Both flags as small as they look from a distance, at arm’s length: ${format.list(sizes[0].pictures.map(({ distance }) => distance))}.`,
+      format.say("sizes.says", { distances: format.list(sizes[0].pictures.map(({ distance }) => distance)) }),
     "edge map": () =>
       `${edgeMap.title}. ${edgeMap.panels.map(({ heading, description }) => `${heading}: ${description}`).join(" ")}`,
-    "contrast ruler": () => (ruler === undefined ? "" : describeRuler(ruler)),
+    "contrast ruler": () => (ruler === undefined ? "" : describeRuler(ruler, format)),
     "distance strip": () => `${strip.title}. ${strip.description}`,
     "lasts to": () => (lasting === undefined ? "" : `${lasting.title}. ${lasting.description}`),
     "seen otherwise": () =>

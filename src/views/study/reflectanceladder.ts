@@ -65,7 +65,7 @@ export function presentLadder(result: StudyResult, cloth: Cloth, format: Format)
   const isMove =
     from !== undefined && to !== undefined && Math.abs(heightOf(from) - heightOf(to)) >= leastMove;
   return {
-    title: "How light each colour is",
+    title: format.say("ladder.title"),
     description: describeLadder(colours, [was, is], format),
     width: size.width,
     height: size.height,
@@ -144,7 +144,7 @@ function describeLadder(
 ): string {
   const ordered = [...colours].sort((first, second) => second.reflectance - first.reflectance);
   const listed = format.list(ordered.map((colour) => sayColour(colour, format)));
-  return `Lightest first: ${listed}. ${capitalise(was.name)} becomes ${is.name}.`;
+  return format.say("ladder.says", { colours: listed, before: capitalise(was.name), after: is.name });
 }
 
 function round(value: number): number {

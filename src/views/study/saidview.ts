@@ -89,7 +89,7 @@ function presentOne(answer: StudyAnswer, about: SaidView["about"], format: Forma
   const { key, date, text, link, reply } = answer;
   return {
     anchor: `answer-${key}`,
-    lead: describeAnswer(answer),
+    lead: describeAnswer(answer, format),
     date: date === undefined ? undefined : { iso: date, text: format.date(date) },
     about,
     html: renderText(text),

@@ -6,6 +6,7 @@ import { simulate, type Vision, visions } from "../../colour/vision.ts";
 import { measureClarity } from "../../measure/clarity.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import type { Measure, MeasuredEdge } from "../../measure/measurement.ts";
+import type { WordId } from "../../words/catalogue.ts";
 import type { Format } from "../../words/format.ts";
 
 export interface SeenView {
@@ -20,12 +21,20 @@ export interface SeenView {
   readonly looks: readonly [string, string];
 }
 
-const words: Readonly<Record<Vision, { heading: string; explanation: string }>> = {
-  protan: { heading: "Protan", explanation: "without the cones for long waves" },
-  deutan: { heading: "Deutan", explanation: "without the cones for middle waves" },
-  tritan: { heading: "Tritan", explanation: "without the cones for short waves" },
-  grey: { heading: "Grey", explanation: "as a black-and-white copier prints it" },
-};
+/** What each kind of vision is called. */
+export const visionIds = {
+  protan: "sight.protan",
+  deutan: "sight.deutan",
+  tritan: "sight.tritan",
+  grey: "sight.grey",
+} as const satisfies Record<Vision, WordId>;
+
+const explanationIds = {
+  protan: "sight.protanMeans",
+  deutan: "sight.deutanMeans",
+  tritan: "sight.tritanMeans",
+  grey: "sight.greyMeans",
+} as const satisfies Record<Vision, WordId>;
 
 /** The four previews, in the order protan, deutan, tritan, grey. */
 export function presentSeen(comparison: Comparison, format: Format): readonly SeenView[] {
@@ -35,8 +44,9 @@ export function presentSeen(comparison: Comparison, format: Format): readonly Se
       vision === "grey" ? sayGrey(edges, measure, format) : sayClarity(measure, vision, format);
     return {
       vision,
-      ...words[vision],
-      measure: vision === "grey" ? "nearest two greys differ by" : "clarity of the whole flag",
+      heading: format.say(visionIds[vision]),
+      explanation: format.say(explanationIds[vision]),
+      measure: format.say(vision === "grey" ? "seen.greys" : "seen.clarity"),
       before: say(before, comparison.before),
       after: say(comparison.edges, comparison.after),
       looks: [
@@ -62,12 +72,10 @@ function describeLooks(measure: Measure, vision: Vision, format: Format): string
   const seen = nameAll((hex) => hexOf(simulate(linearOf(hex), vision)));
   const same = colours.filter((_, index) => plain[index] === seen[index]).map(({ name }) => name);
   const other = colours.flatMap(({ name }, index) =>
-    plain[index] === seen[index] ? [] : [`${name} looks ${seen[index]}`],
+    plain[index] === seen[index] ? [] : [format.say("seen.looks", { name, seen: seen[index] ?? "" })],
   );
   const kept =
-    same.length === 0
-      ? []
-      : [`${format.list(same)} ${same.length === 1 ? "keeps its name" : "keep their names"}`];
+    same.length === 0 ? [] : [format.say("seen.kept", { names: format.list(same), count: same.length })];
   return [...(other.length === 0 ? [] : [format.list(other)]), ...kept].join("; ");
 }
 
@@ -87,7 +95,7 @@ function sayGrey(edges: readonly ComparedEdge[], measure: Measure, format: Forma
   const steps = edges
     .filter((edge) => edge.length >= 0.01 * all)
     .map((edge) => findEdge(measure, edge)?.vision.grey.deltaE00 ?? 0);
-  return steps.length === 0 ? "no edges" : format.number(Math.min(...steps), 0);
+  return steps.length === 0 ? format.say("number.noEdges") : format.number(Math.min(...steps), 0);
 }
 
 function findEdge(measure: Measure, edge: ComparedEdge): MeasuredEdge | undefined {

@@ -1,5 +1,6 @@
 // Floor 8. How one flag is divided to show original and redesign at once, where nothing can be pressed: on paper and on link pictures.
 import type { StudyResult } from "../../analysis/result.ts";
+import type { Format } from "../../words/format.ts";
 
 /** A division of the field, by its heraldic name. */
 export type Split = "per pale" | "per bend" | "per bend sinister" | "per fess";
@@ -53,11 +54,14 @@ export function chooseSplit(result: Pick<StudyResult, "comparison" | "edgeLines"
 }
 
 /** The split as the page names it. */
-export function presentSplit(result: Pick<StudyResult, "comparison" | "edgeLines">): SplitView {
+export function presentSplit(
+  result: Pick<StudyResult, "comparison" | "edgeLines">,
+  { say }: Format,
+): SplitView {
   const split = chooseSplit(result);
   return {
     name: split.replaceAll(" ", "-"),
-    caption: "Half original, half redesign",
+    caption: say("pair.split"),
   };
 }
 

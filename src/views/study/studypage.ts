@@ -157,19 +157,19 @@ export function presentStudy(
   );
   const inProse = findInProse(prose);
   const maker = formatMakerPath(study);
-  const edgesHeading = nameEdges(comparison, inProse["contrast ruler"] !== undefined);
+  const edgesHeading = nameEdges(comparison, inProse["contrast ruler"] !== undefined, format);
   return {
     slug: study.slug,
     title: study.title,
     flag: study.flag,
-    status: presentStatus(study.status),
+    status: presentStatus(study.status, format),
     ...presentByline(study, link, format, all.studies),
     ...presentCase(result, gallery, format),
     ...shown,
-    contents: listContents(result, gallery, edgesHeading),
+    contents: listContents(result, gallery, edgesHeading, format),
     edgesHeading,
     fimbriations: presentFimbriations(comparison, format),
-    focus: presentFocus(comparison, result.focusToName),
+    focus: presentFocus(comparison, format, result.focusToName),
     measuredHow: describeViewing(comparison, format),
     edgePages: describePaged(listPlacedEdges(study.slug, comparison).length, comparison.edges.length, format),
     facts: presentFacts(comparison, format, gallery.terms),
@@ -199,12 +199,12 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
   const path = formatStudyPath(study.slug);
   const verdict = describeVerdict(comparison, format);
   const sentence = describeChange(result, format);
-  const description = `Unofficial redesign study. ${sentence} ${verdict.word}. ${verdict.sentence}`;
+  const description = `${format.say("study.unofficialLead")} ${sentence} ${verdict.word}. ${verdict.sentence}`;
   const picture = pictureStudy(result, gallery, format);
   const refer = presentRefer(result, gallery, format);
   const summary = presentSummary(comparison, format);
-  const share = { path: `${path}${linkFile}`, alt: describePicture(picture) };
-  const record = recordStudy(study, gallery, description);
+  const share = { path: `${path}${linkFile}`, alt: describePicture(picture, format) };
+  const record = recordStudy(study, gallery, description, format);
   const head = { path, title: formatTitle(study), description, picture: share, isArticle: true, record };
   const numbers = summary.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
   return {
@@ -212,15 +212,19 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
     picture,
     change: { sentence, swatches: findChanged(result) },
     verdict,
-    split: presentSplit(result),
+    split: presentSplit(result, format),
     refer,
-    answer: presentAnswer(gallery.answer, {
-      isFiled: true,
-      title: formatTitle(study),
-      edge: undefined,
-      stamped: refer.stamped,
-      numbers: [`${sentence} ${verdict.word}.`, ...numbers],
-    }),
+    answer: presentAnswer(
+      gallery.answer,
+      {
+        isFiled: true,
+        title: formatTitle(study),
+        edge: undefined,
+        stamped: refer.stamped,
+        numbers: [`${sentence} ${verdict.word}.`, ...numbers],
+      },
+      format,
+    ),
     summary,
   };
 }
@@ -230,29 +234,28 @@ function listContents(
   { study, comparison, likeness }: StudyResult,
   { terms }: Gallery,
   edgesHeading: string,
+  { say }: Format,
 ): StudyPage["contents"] {
   const hasEdges = comparison.edges.length > 0;
   const all = [
-    { anchor: "#argument", text: "The argument", isThere: hasArgument(study, terms) },
-    { anchor: "#answers", text: "What others say", isThere: (study.answers ?? []).length > 0 },
+    { anchor: "#argument", text: say("study.argument"), isThere: hasArgument(study, terms) },
+    { anchor: "#answers", text: say("said.heading"), isThere: (study.answers ?? []).length > 0 },
     { anchor: "#edges", text: edgesHeading, isThere: hasEdges },
-    { anchor: "#distance", text: "From afar", isThere: hasEdges },
-    { anchor: "#seen", text: "To colour-blind readers, and in grey", isThere: true },
+    { anchor: "#distance", text: say("study.afar"), isThere: hasEdges },
+    { anchor: "#seen", text: say("study.seen"), isThere: true },
     {
       anchor: "#likeness",
-      text: "Could it be mistaken?",
+      text: say("study.likeness"),
       isThere: likeness !== undefined && terms?.likeness !== false,
     },
-    { anchor: "#record", text: "For the record", isThere: true },
+    { anchor: "#record", text: say("record.heading"), isThere: true },
   ];
   return all.filter(({ isThere }) => isThere).map(({ anchor, text }) => ({ anchor, text }));
 }
 
-function nameEdges({ edges }: Comparison, isRulerInProse: boolean): string {
-  if (isRulerInProse) return "Where the edges are";
-  return edges.every(({ outcome }) => outcome === "same")
-    ? "Every edge, before and after"
-    : "What got better and worse";
+function nameEdges({ edges }: Comparison, isRulerInProse: boolean, { say }: Format): string {
+  if (isRulerInProse) return say("edges.where");
+  return say(edges.every(({ outcome }) => outcome === "same") ? "edges.every" : "edges.betterAndWorse");
 }
 
 function hasArgument({ body, decision, symbolism }: StudyResult["study"], terms: Gallery["terms"]): boolean {
@@ -268,7 +271,7 @@ function findInProse(prose: StudyPage["prose"]): StudyPage["inProse"] {
 
 function describePaged(paged: number, all: number, format: Format): string | undefined {
   if (paged === all) return undefined;
-  return `The ${format.number(paged, 0)} longest of these ${format.number(all, 0)} edges have pages of their own.`;
+  return format.say("edges.paged", { paged, all });
 }
 
 function linkMethod(link: Linker): StudyPage["links"] {
@@ -299,18 +302,26 @@ export function presentFigures(result: StudyResult, gallery: Gallery, link: Link
     strip: presentStrip(comparison, link, path, format),
     seen: presentSeen(comparison, format).map((seen) => ({
       ...seen,
-      plates: presentSeenPair(seen, plates, src),
+      plates: presentSeenPair(seen, plates, src, format),
     })),
   };
 }
 
+/** What a flag is called as one kind of sight has it. */
+const sideIds = {
+  protan: "seen.byProtan",
+  deutan: "seen.byDeutan",
+  tritan: "seen.byTritan",
+  grey: "seen.inGrey",
+} as const;
+
 function presentSeenPair(
-  { vision, heading, looks }: SeenView,
+  { vision, looks }: SeenView,
   [original, redesign]: readonly [Plate, Plate],
   src: (file: string) => string,
+  { say }: Format,
 ): readonly [DrawnPlate, DrawnPlate] {
-  const label = (name: string) =>
-    vision === "grey" ? `${name} in grey` : `${name} as seen by ${heading.toLowerCase()} eyes`;
+  const label = (name: string) => say(sideIds[vision], { name });
   const plate = ({ alt: _, ...whole }: Plate, name: string, look: string): DrawnPlate => ({
     ...whole,
     label: label(whole.label),
@@ -324,24 +335,26 @@ function presentSeenPair(
 export function presentSummary(comparison: Comparison, format: Format): readonly SummaryRow[] {
   const { before, after, clarity, edges } = comparison;
   const focusClarity = ({ focus }: Comparison["before"]) =>
-    focus.source === "none" ? "no emblem found" : format.percent(focus.clarity);
+    focus.source === "none" ? format.say("number.noEmblem") : format.percent(focus.clarity);
   const weakest = (measure: Comparison["before"]) =>
-    measure.weakestEdge === null ? "no edges" : format.contrast(measure.weakestEdge.contrast);
+    measure.weakestEdge === null
+      ? format.say("number.noEdges")
+      : format.contrast(measure.weakestEdge.contrast);
   const pair = ({ weakestEdge }: Comparison["before"], side: 0 | 1) => {
     const edge = edges.find(({ a, b }) => a === weakestEdge?.a && b === weakestEdge.b);
     return edge === undefined ? "" : formatNames(edge.names[side]);
   };
   return [
     {
-      name: "Clarity",
-      means: "100% where every edge is clear",
+      name: format.say("mark.clarity"),
+      means: format.say("mark.clarityMeans"),
       before: format.percent(clarity[0]),
       after: format.percent(clarity[1]),
     },
-    { name: "Clarity of what has to be seen", before: focusClarity(before), after: focusClarity(after) },
+    { name: format.say("mark.focusClarity"), before: focusClarity(before), after: focusClarity(after) },
     {
-      name: "Weakest edge",
-      means: "contrast of the two colours",
+      name: format.say("mark.weakest"),
+      means: format.say("mark.weakestMeans"),
       before: weakest(before),
       after: weakest(after),
       of: [pair(before, 0), pair(after, 1)],

@@ -35,17 +35,17 @@ export function presentSizes(
     label,
     pictures: shownSteps.map((step) => {
       const height = sizeFrom(step);
-      const distance = `${format.number(step, 0)} flag heights`;
+      const distance = format.say("sizes.distance", { distance: format.number(step, 0) });
       return {
         src: link(`${path}${name}.svg`),
-        alt: `${label}, as large as from ${distance}`,
+        alt: format.say("sizes.alt", { label, distance }),
         width: Math.max(1, Math.round((height * wide) / high)),
         height,
         distance,
       };
     }),
   });
-  return [row("Original", "original"), row("Redesign", "redesign")];
+  return [row(format.say("plate.original"), "original"), row(format.say("plate.redesign"), "redesign")];
 }
 
 /** How high, in CSS pixels, a flag stands at arm's length that looks as large as one seen from `distance` flag heights. */

@@ -4,6 +4,7 @@ import type { NearFlag } from "../../analysis/likeness/likenessdata.ts";
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { SurveyEntry } from "../../analysis/survey/surveyentry.ts";
 import type { Measure } from "../../measure/measurement.ts";
+import type { Format } from "../../words/format.ts";
 import { capitalise } from "../../words/phrase.ts";
 import { formatTitle } from "../../words/title.ts";
 import { formatStudyPath } from "../status.ts";
@@ -47,12 +48,13 @@ export function placeDrawing(entry: SurveyEntry): string {
 export function findShown(
   near: NearFlag,
   all: Pick<GalleryResult, "studies" | "survey">,
+  format: Format,
 ): ShownFlag | undefined {
   if (near.origin === "redesign") {
     const result = all.studies.find(({ study }) => study.slug === near.slug);
     if (result === undefined) return undefined;
     const page = formatStudyPath(result.study.slug);
-    const name = `the redesign of “${formatTitle(result.study)}”`;
+    const name = format.say("near.redesign", { study: formatTitle(result.study) });
     return { name, drawing: `${page}redesign.svg`, page, measure: result.comparison.after };
   }
   const entry = all.survey?.entries.find(({ flag }) => flag.file === near.file);

@@ -77,7 +77,7 @@ export function presentFlagRow(
     studies,
     moreStudies:
       entry.slugs.length > mostStudies
-        ? `${format.number(entry.slugs.length - mostStudies, 0)} more`
+        ? format.say("front.more", { count: entry.slugs.length - mostStudies })
         : undefined,
     clarity: { text: format.percent(flag.clarity), value: sortValue(flag.clarity) },
     focus: { text: sayFocus(flag, format), value: sortValue(flag.focus.clarity) },
@@ -118,7 +118,7 @@ function presentBest({ bestOption: best, changeFirst }: SurveyedFlag, format: Fo
 }
 
 function sayFocus({ focus }: SurveyedFlag, format: Format): string {
-  return focus.source === "none" ? "no emblem found" : format.percent(focus.clarity);
+  return focus.source === "none" ? format.say("surveyTable.noEmblem") : format.percent(focus.clarity);
 }
 
 /** A focus that lasts to no step comes before all others; without a focus there is no number. */

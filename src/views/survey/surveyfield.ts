@@ -53,7 +53,7 @@ export function presentField(
     const clarity = entries[index]?.flag.clarity ?? null;
     if (clarity === null) continue;
     const bin = Math.floor((isWhole(clarity / 100) ? 100 : Math.min(99, roundMark(clarity))) / step);
-    bins.set(bin, [...(bins.get(bin) ?? []), presentDot(row)]);
+    bins.set(bin, [...(bins.get(bin) ?? []), presentDot(row, format)]);
   }
   const least = bins.get(Math.min(...bins.keys()))?.[0];
   if (least === undefined) return undefined;
@@ -65,21 +65,21 @@ export function presentField(
     })),
     least,
     isSmall: rows.length <= mostPiled && [...bins.values()].every((dots) => dots.length <= highestPile),
-    without:
-      without === 0
-        ? undefined
-        : `${format.number(without, 0)} of one colour ${without === 1 ? "has" : "have"} no edge and no place here.`,
+    without: without === 0 ? undefined : format.say("field.without", { count: without }),
   };
 }
 
-function presentDot({ id, name, clarity, weakest, plate, studies }: FlagRow): FieldDot {
+function presentDot({ id, name, clarity, weakest, plate, studies }: FlagRow, { say }: Format): FieldDot {
   const { src, width, height, fit } = plate;
   const [one, other] = weakest?.swatches ?? [];
   return {
     row: id,
     name,
     clarity: clarity.text,
-    weakest: one && other && `Weakest: ${one.name} / ${other.name}, contrast ${weakest?.text}`,
+    weakest:
+      one &&
+      other &&
+      say("field.weakest", { one: one.name, other: other.name, contrast: weakest?.text ?? "" }),
     src,
     width,
     height,

@@ -30,28 +30,24 @@ export function pictureSurvey(
   format: Format,
 ): SurveyPicture | undefined {
   if (entries.length === 0) return undefined;
+  const { say } = format;
   const marks = entries.flatMap(({ flag }) => flag.clarity ?? []);
   const [least, most] = [format.percent(marks[0] ?? null), format.percent(marks.at(-1) ?? null)];
   return {
     file: `${surveyPath.slice(1)}${linkFile}`,
     direction: format.direction,
-    title: "Survey",
-    subtitle: `${countFlags(entries.length, format)}, least clear first`,
-    measure: "Clarity",
-    number: least === most ? least : `${least} to ${most}`,
+    title: say("survey.title"),
+    subtitle: say("survey.pictured", { count: entries.length }),
+    measure: say("entry.clarity"),
+    number: least === most ? least : say("survey.range", { least, most }),
     gallery: gallery.title,
-    caution: "The numbers say nothing of beauty or meaning.",
+    caution: say("survey.caution"),
   };
 }
 
 /** The picture in words. */
-export function describeSurveyPicture({ subtitle, measure, number, caution }: SurveyPicture): string {
-  return `A sheet of flags. Survey: ${subtitle}. ${measure}: ${number}. ${caution}`;
-}
-
-/** `1 flag`, `22 flags`. */
-export function countFlags(count: number, format: Format): string {
-  return `${format.number(count, 0)} ${count === 1 ? "flag" : "flags"}`;
+export function describeSurveyPicture({ subtitle, number, caution }: SurveyPicture, { say }: Format): string {
+  return say("survey.alt", { flags: subtitle, number, caution });
 }
 
 /** How many flags have an edge that is weak. */

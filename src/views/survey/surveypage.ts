@@ -4,6 +4,7 @@ import type { GalleryResult } from "../../analysis/result.ts";
 import type { GallerySurvey } from "../../analysis/survey/surveyentry.ts";
 import { softFrom } from "../../colour/contrast.ts";
 import { flagLimits } from "../../measure/limit.ts";
+import { type ByNumber, sayByNumber } from "../../words/bynumber.ts";
 import type { Format } from "../../words/format.ts";
 import { linkFrom } from "../address.ts";
 import { listRivals } from "../flag/findrivals.ts";
@@ -13,13 +14,7 @@ import { type AnswerView, presentNominate } from "../study/answerview.ts";
 import { surveyPath } from "./flagname.ts";
 import { type FlagRow, presentFlagRow } from "./flagrow.ts";
 import { type FieldView, presentField } from "./surveyfield.ts";
-import {
-  countFlags,
-  countWeak,
-  describeSurveyPicture,
-  pictureSurvey,
-  type SurveyPicture,
-} from "./surveylinkview.ts";
+import { countWeak, describeSurveyPicture, pictureSurvey, type SurveyPicture } from "./surveylinkview.ts";
 
 export interface SurveyPage {
   readonly frame: Frame;
@@ -54,10 +49,9 @@ export interface SurveyFinder {
   readonly all: string;
 }
 
-/** What is said of chosen flags, `#` standing for how many, what the file of them is called and begins with, and the file of a series of them. */
+/** What is said of chosen flags, what the file of them is called and begins with, and the file of a series of them. */
 export interface Choosing {
-  readonly one: string;
-  readonly many: string;
+  readonly said: ByNumber;
   readonly file: string;
   readonly heading: string;
   readonly series: string;
@@ -80,71 +74,73 @@ export function presentSurvey(result: GalleryResult, format: Format): SurveyPage
   const rows = entries
     .slice(0, mostRows)
     .map((entry) => presentFlagRow(entry, { studies: result.studies, flags }, link, format));
-  const count = countFlags(entries.length, format);
+  const { say } = format;
+  const count = { count: entries.length };
   const picture = pictureSurvey(survey, result.gallery, format);
   const rest = entries.length - rows.length;
   return {
     frame: presentFrame(
       {
         path: surveyPath,
-        title: "Survey",
-        description: `${count}, least clear first: the weakest edge of each, the colour to change first, the best single change.`,
+        title: say("survey.title"),
+        description: say("survey.description", count),
         section: "survey",
-        ...(picture && { picture: { path: `/${picture.file}`, alt: describeSurveyPicture(picture) } }),
+        ...(picture && {
+          picture: { path: `/${picture.file}`, alt: describeSurveyPicture(picture, format) },
+        }),
       },
       result.gallery,
       format,
     ),
     picture,
-    count,
+    count: say(rows.length > 1 ? "survey.ordered" : "survey.only", count),
     told: entries.length < 2 ? undefined : tellField(entries, format),
     field: presentField(entries, rows, format),
     rows: rows.slice(0, mostAtOnce),
     more:
       rows.length > mostAtOnce
-        ? { rows: rows.slice(mostAtOnce), label: `${format.number(rows.length - mostAtOnce, 0)} more flags` }
+        ? { rows: rows.slice(mostAtOnce), label: say("survey.more", { count: rows.length - mostAtOnce }) }
         : undefined,
     rest:
       rest > 0
-        ? `The ${format.number(mostRows, 0)} least clear are listed; the other ${format.number(rest, 0)} are in the files.`
+        ? say("survey.rest", { listed: format.number(mostRows, 0), rest: format.number(rest, 0) })
         : undefined,
-    finder: rows.length < 2 ? undefined : presentFinder(rows, count),
-    caption: `Every flag as it is${rows.length > 1 ? ", least clear first" : ""}. Large enough: half of what has to be seen is left at that distance, and its largest piece spans 5 arcminutes. No emblem found: the flag is fields alone.`,
+    finder: rows.length < 2 ? undefined : presentFinder(rows, entries.length, format),
+    caption: `${say(rows.length > 1 ? "surveyTable.captionOrdered" : "surveyTable.caption")} ${say("surveyTable.captionHeads")}`,
     choosing: {
-      one: "1 flag chosen",
-      many: "# flags chosen",
+      said: sayByNumber("surveyTable.chosen", format),
       file: "chosen-flags.txt",
       series: "chosen-flags.md",
-      heading: `Flags chosen from the survey of ${result.gallery.title}. Type the lines that begin with counterchange in the folder that holds flags/.`,
+      heading: say("surveyTable.listHead", { gallery: result.gallery.title }),
     },
     failed: survey.failed.slice(0, mostOnPage).map(({ file, problem }) => ({ file, reason: problem.reason })),
     failedRest:
       survey.failed.length > mostOnPage
-        ? `And ${format.number(survey.failed.length - mostOnPage, 0)} more, all of them in the JSON file.`
+        ? say("survey.failedRest", { count: format.number(survey.failed.length - mostOnPage, 0) })
         : undefined,
     downloads: [
-      { address: link(`${surveyPath}${surveyFiles.csv}`), file: surveyFiles.csv, text: "The survey, CSV" },
-      { address: link(`${surveyPath}${surveyFiles.json}`), file: surveyFiles.json, text: "The survey, JSON" },
+      { address: link(`${surveyPath}${surveyFiles.csv}`), file: surveyFiles.csv, text: say("survey.csv") },
+      { address: link(`${surveyPath}${surveyFiles.json}`), file: surveyFiles.json, text: say("survey.json") },
     ],
     how: link("/method/#survey"),
-    nominate: presentNominate(result.gallery),
+    nominate: presentNominate(result.gallery, format),
   };
 }
 
 function tellField(entries: GallerySurvey["entries"], format: Format): string {
   const weak = countWeak(entries);
   const helped = entries.filter(({ flag }) => flag.changeFirst !== null).length;
-  const said = (count: number): string => (count === 0 ? "none" : format.number(count, 0));
-  return `In ${said(weak)} the weakest edge has a contrast under ${format.percent(softFrom)}; in ${said(helped)} one change of colour brings ${format.number(flagLimits.gain, 0)} points of clarity or more.`;
+  const limit = format.percent(softFrom);
+  return format.say("survey.told", { weak, limit, helped, points: flagLimits.gain });
 }
 
-function presentFinder(rows: readonly FlagRow[], count: string): SurveyFinder {
+function presentFinder(rows: readonly FlagRow[], count: number, { say }: Format): SurveyFinder {
   const first = new Set(rows.flatMap((row) => row.first.map(({ name }) => name)));
   const withStudy = rows.filter(({ studies }) => studies.length > 0).length;
   return {
     first: [...first].sort(),
     hasBoth: withStudy > 0 && withStudy < rows.length,
-    found: `# of ${count}`,
-    all: count,
+    found: say("survey.found", { found: "#", count }),
+    all: say("survey.flags", { count }),
   };
 }

@@ -18,7 +18,6 @@ export interface SideCount {
 
 export interface QuestionCount {
   readonly total: number;
-  readonly voters: string;
   readonly sides: readonly SideCount[];
   /** What voters said, where it may be shown. */
   readonly words: readonly { readonly side: string; readonly text: string }[];
@@ -46,12 +45,14 @@ export function countQuestion(
   const nameOf = (side: string) => sides.find((one) => one.side === side)?.name ?? side;
   return {
     total,
-    voters: `${format.number(total, 0)} ${total === 1 ? "voter" : "voters"}`,
     sides: sides.map(({ side, name }) => {
       const chosen = votes.filter((vote) => sideOf(vote) === side).length;
       const [low, high] = wilsonInterval(chosen, total).map((limit) => limit * 100);
       const bar = { share: (100 * chosen) / total, low: low ?? 0, high: high ?? 100 };
-      const between = `${format.percent(bar.low)} to ${format.percent(bar.high)}`;
+      const between = format.say("vote.range", {
+        low: format.percent(bar.low),
+        high: format.percent(bar.high),
+      });
       return {
         side,
         name,

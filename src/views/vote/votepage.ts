@@ -24,12 +24,15 @@ export interface VotePage {
   readonly seed: string;
   /** The way to send a ballot: its line stands for {@link ballotLine} in the address. */
   readonly send: AnswerView | undefined;
-  /** How many ballots came back; undefined for none. */
-  readonly ballots: string | undefined;
+  /** How many ballots came back. */
+  readonly ballots: number;
 }
 
 export interface VoteQuestion {
-  readonly number: string;
+  /** Its id on the page: `n1`. */
+  readonly anchor: string;
+  /** `1 of 6`. */
+  readonly place: string;
   /** The slug of its first study: what its sides are ordered by. */
   readonly key: string;
   readonly flag: string;
@@ -100,8 +103,8 @@ function presentVote(
     frame: presentFrame(
       {
         path,
-        title: `Vote: ${title}`,
-        description: `Original or redesign? A vote on ${title}, flag by flag, before any number is seen.`,
+        title: format.say("vote.title", { series: title }),
+        description: format.say("vote.description", { series: title }),
         section: "studies",
         isArticle: true,
         ...pictureFirst(questions.flat(), gallery, format),
@@ -112,24 +115,27 @@ function presentVote(
     slug,
     title,
     back: link(formatSeriesPath(slug)),
-    questions: questions.map((studies, index) => presentQuestion(studies, index, series, link, format)),
+    questions: questions.map((studies, index) =>
+      presentQuestion(studies, { index, of: questions.length }, series, link, format),
+    ),
     seed: slug,
-    send: presentAnswer(gallery.answer, {
-      title: `A ballot on ${title}`,
-      edge: undefined,
-      stamped: address,
-      numbers: [ballotLine],
-    }),
-    ballots:
-      ballots.length === 0
-        ? undefined
-        : `${format.number(ballots.length, 0)} ${ballots.length === 1 ? "ballot" : "ballots"}`,
+    send: presentAnswer(
+      gallery.answer,
+      {
+        title: format.say("vote.letter", { series: title }),
+        edge: undefined,
+        stamped: address,
+        numbers: [ballotLine],
+      },
+      format,
+    ),
+    ballots: ballots.length,
   };
 }
 
 function presentQuestion(
   studies: readonly StudyResult[],
-  index: number,
+  { index, of }: { readonly index: number; readonly of: number },
   { slug, ballots = [], showWords = false }: Series,
   link: Linker,
   format: Format,
@@ -149,13 +155,18 @@ function presentQuestion(
   const sides = order.flatMap((side, place) =>
     all.filter((one) => one.side === side).map((one) => ({ ...one, letter: letters[place] ?? "?" })),
   );
-  const counted = [...all, { side: "neither", name: "Neither" }].map(({ side, name }) => ({ side, name }));
+  const counted = [...all, { side: "neither", name: format.say("vote.neither") }].map(({ side, name }) => ({
+    side,
+    name,
+  }));
+  const number = format.number(index + 1, 0);
   const slugs = studies.map(({ study }) => study.slug);
   return {
-    number: format.number(index + 1, 0),
+    anchor: `n${index + 1}`,
+    place: format.say("vote.place", { number, count: format.number(of, 0) }),
     key,
     // The title of a study says what it changes.
-    flag: first.study.flag ?? `Flag ${format.number(index + 1, 0)}`,
+    flag: first.study.flag ?? format.say("vote.flag", { number }),
     sides,
     count: countQuestion(ballots, slugs, counted, format, showWords),
   };
@@ -170,9 +181,9 @@ function presentOriginal(result: StudyResult, link: Linker, format: Format): Omi
     study: study.slug,
     plate: {
       ...presentPair(result, link, format)[0],
-      alt: `A flag: ${describePaints(comparison.before, format)}`,
+      alt: format.say("vote.alt", { paints: describePaints(comparison.before, format) }),
     },
-    name: "The original",
+    name: format.say("vote.original"),
     clarity: format.percent(comparison.clarity[0]),
     verdict: undefined,
   };
@@ -190,9 +201,10 @@ function presentRedesign(
     study: study.slug,
     plate: {
       ...presentPair(result, link, format)[1],
-      alt: `A flag: ${describePaints(comparison.after, format)}`,
+      alt: format.say("vote.alt", { paints: describePaints(comparison.after, format) }),
     },
-    name: rivals.length > 1 ? `The redesign “${study.title}”` : "The redesign",
+    name:
+      rivals.length > 1 ? format.say("vote.redesignOf", { title: study.title }) : format.say("vote.redesign"),
     clarity: format.percent(comparison.clarity[1]),
     verdict: {
       sentence: describeVerdict(comparison, format).sentence,

@@ -10,4 +10,9 @@ export const edges = {
   "edges.fimbriations": "Lines that keep two colours apart",
   "edges.fimbriationMoves":
     "From the contrast of the pair itself to that of the weaker of the two edges that stand instead. <more>More on fimbriation</more>",
+  /** Heading. */
+  "edges.every": "Every edge, before and after",
+  /** Heading. */
+  "edges.betterAndWorse": "What got better and worse",
+  "edges.paged": "The {paged} longest of these {all} edges have pages of their own.",
 } as const;

@@ -2,4 +2,8 @@
 
 export const number = {
   "number.noEdges": "no edges",
+  /** From one number to another. */
+  "number.move": "{was} to {is}",
+  /** In the place of a number. */
+  "number.noEmblem": "no emblem found",
 } as const;

@@ -34,6 +34,22 @@ describe("the ranking of a study", () => {
     expect(value?.standing?.behindBest).toBeGreaterThan(1);
   });
 
+  test("an option whose redesign shows what is not measured is left out, with its place", async () => {
+    const white = field("#ffffff") + disc("#c8202f");
+    const faint = `<rect x="1" y="1" width="7" height="18" fill="#fefefe" opacity="0.4"/>`;
+    const { value, problems } = await rankText(
+      writeStudy(
+        'change: { replace: "#c8202f", with: "#000000" }',
+        'options: [{ replace: "#ffffff", with: "#f1c40f", note: "Sunny." }, { replace: "#c8202f", with: "#1b2a5c" }]',
+      ),
+      drawing(white + faint),
+    );
+    expect(problems.map(({ rule, severity, place }) => [rule, severity, place?.line])).toEqual([
+      ["study/colour-lost", "error", 5],
+    ]);
+    expect(value?.noted.map(({ name }) => name)).toEqual(["dark blue"]);
+  });
+
   test("the author's other options are measured, with their notes and drawings", async () => {
     const { value, problems } = await rankText(
       writeStudy(

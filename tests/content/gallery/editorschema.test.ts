@@ -6,11 +6,12 @@ import { parse } from "yaml";
 import { formatSchemas, type SchemaName } from "../../../src/content/gallery/editorschema.ts";
 import { galleryGuide } from "../../../src/content/gallery/gallerykey.ts";
 import { studyExamples } from "../../../src/content/study/studykey.ts";
+import { english } from "../../../src/words/catalogue.ts";
 import { parseText } from "../../analysis/fixture.ts";
 
 const root = join(import.meta.dirname, "../../..");
 const read = (name: SchemaName): string => readFileSync(join(root, "src/content/schema", name), "utf8");
-const names: readonly SchemaName[] = ["front-matter.schema.json", "gallery.schema.json"];
+const names: readonly SchemaName[] = ["front-matter.schema.json", "gallery.schema.json", "words.schema.json"];
 
 // Strict: a keyword that does not exist is an error. `if` without a type of its own is meant.
 const ajv = new Ajv({ strict: true, strictRequired: false, strictTypes: false, allErrors: true });
@@ -25,7 +26,7 @@ function findFaults(name: SchemaName, yaml: string): readonly string[] {
 }
 
 test.each(names)("%s is as the keys of the program make it: npm run schemas writes it anew", (name) => {
-  expect(JSON.parse(read(name))).toEqual(JSON.parse(formatSchemas()[name]));
+  expect(JSON.parse(read(name))).toEqual(JSON.parse(formatSchemas(english)[name]));
 });
 
 const base = "title: x\noriginal: a.svg\nchange: { replace: red, with: blue }\n";

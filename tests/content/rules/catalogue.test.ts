@@ -29,7 +29,8 @@ function findRaised(): readonly string[] {
   const files = readSources(["src"], [".ts"]).filter(({ path }) => !path.includes("/rules/"));
   const found = files.flatMap(
     ({ text }) =>
-      text.match(/(?<=")(?:address|page|series|vote|nomination|study|svg|site)\/[a-z0-9-]+(?=")/g) ?? [],
+      text.match(/(?<=")(?:address|page|series|vote|nomination|study|svg|site|words)\/[a-z0-9-]+(?=")/g) ??
+      [],
   );
   return [...new Set(found)].sort();
 }

@@ -104,14 +104,15 @@ export function filesOf(rule: Rule, side: Side): Files {
   const own = isProse ? { "study.yaml": keys, "prose.md": prose } : { "study.md": rightStudy };
   const study = Object.entries({ ...own, "original.svg": rightDrawing });
   const base: Record<string, string | Uint8Array> = { "gallery.yaml": rightGallery };
-  if (example.file === "gallery.yaml") Object.assign(base, noStudies);
+  if (/^(?:gallery|words)\.yaml$/.test(example.file)) Object.assign(base, noStudies);
   else for (const [name, model] of study) base[`studies/ferry/${name}`] = model;
-  const isOutside = /^(?:gallery\.yaml|addresses\.txt)$/.test(example.file) || example.file.includes("/");
+  const isOutside =
+    /^(?:gallery\.yaml|words\.yaml|addresses\.txt)$/.test(example.file) || example.file.includes("/");
   if (example.file.startsWith("votes/")) base["series/quay.md"] = rightSeries;
   if (/^(?:series|flags)\//.test(example.file)) base["flags/harbour.svg"] = otherDrawing;
   const path = isOutside ? example.file : `studies/ferry/${example.file}`;
   // These examples are whole files.
-  base[path] = /^(?:votes\/|flags\/|addresses)/.test(example.file) ? (text ?? "") : put(rule, text);
+  base[path] = /^(?:votes\/|flags\/|addresses|words)/.test(example.file) ? (text ?? "") : put(rule, text);
   return base;
 }
 

@@ -3,6 +3,7 @@ import type { GalleryResult, StudyResult } from "../../../src/analysis/result.ts
 import type { Study } from "../../../src/content/study/study.ts";
 import { feedLength, formatAtom, formatDecisions, formatJsonFeed } from "../../../src/publish/feeds/feed.ts";
 import { presentSite } from "../../../src/views/siteview.ts";
+import { formatOf } from "../../../src/words/format.ts";
 import { emptyGallery, oddGallery } from "../../browser/gallery.ts";
 import { readXml } from "../dom.ts";
 import { galleryResult, series, studyResult } from "../sample.ts";
@@ -56,8 +57,7 @@ function feedsOf(result: GalleryResult): Readonly<Record<"atom" | "json" | "deci
   const facts = {
     title: gallery.title,
     description: gallery.description,
-    language: gallery.language,
-    direction: view.front.frame.direction,
+    format: formatOf(gallery),
     publisher: gallery.society ?? gallery.title,
     address: (path: string) => `https://flags.example/sound${path}`,
   };

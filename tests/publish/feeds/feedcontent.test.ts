@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import type { Study } from "../../../src/content/study/study.ts";
 import { formatContent } from "../../../src/publish/feeds/feedcontent.ts";
 import { presentSite } from "../../../src/views/siteview.ts";
+import { createFormat } from "../../../src/words/format.ts";
 import { readHtml } from "../dom.ts";
 import { galleryResult, studyResult } from "../sample.ts";
 import { checkHtml } from "../standards.ts";
@@ -11,7 +12,7 @@ function contentOf(changed: Partial<Study>): string {
   const [entry] = presentSite({ ...galleryResult, studies: [study] }, undefined).studies;
   if (entry === undefined) throw new Error("one study");
   const address = (path: string) => `https://flags.example/sound${path}`;
-  return formatContent(entry, { language: "en", direction: "ltr", address });
+  return formatContent(entry, { format: createFormat("en"), address });
 }
 
 test("says what the page says: change, verdict, decision, prose, meaning, and that it is unofficial", () => {

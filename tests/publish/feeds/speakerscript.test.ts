@@ -7,7 +7,7 @@ import { gallery, studyResult } from "../sample.ts";
 test("a heading, a picture and a sentence for each step, and the notes where they are", () => {
   const study = { ...studyResult.study, show: { notes: { "the-price": "Wait." } } };
   const show = presentShow({ ...studyResult, study }, gallery, createFormat("en"));
-  const script = formatScript(show);
+  const script = formatScript(show, createFormat("en"));
   expect(script.match(/^## \d+\. /gm)).toHaveLength(show.steps.length);
   expect(script.match(/^Say: .+[.?]$/gm)).toHaveLength(show.steps.length);
   expect(script.match(/^Note: .*$/gm)).toEqual(["Note: Wait."]);
@@ -19,7 +19,7 @@ test("what an author typed is text, on one line", () => {
   const show = presentShow(studyResult, gallery, createFormat("en"));
   const [first] = show.steps;
   const steps = first === undefined ? [] : [{ ...first, note: "# <b>*Look*</b>\n\n## 9. [x](y)" }];
-  expect(formatScript({ title: "A_b", steps })).toMatch(
+  expect(formatScript({ title: "A_b", steps }, createFormat("en"))).toMatch(
     /^# A\\_b\n[\s\S]*\nNote: \\# \\<b\\>\\\*Look\\\*\\<\/b\\> \\#\\# 9\. \\\[x\\\]\(y\)\n$/,
   );
 });

@@ -27,7 +27,7 @@ test("on the ruler a ring stands at the contrast of the original", () => {
   const picture = steps.find(({ name }) => name === "better-and-worse")?.picture;
   if (picture?.kind !== "ruler") throw new Error("no ruler");
   const box = { x: 0, y: 0, width: 1000, height: 400 };
-  const shapes = arrangeRuler(picture.ruler, box, 20).flatMap((item) =>
+  const shapes = arrangeRuler(picture.ruler, box, 20, format.say).flatMap((item) =>
     item.kind === "shape" ? [item.svg] : [],
   );
   const [row] = picture.ruler.rows;

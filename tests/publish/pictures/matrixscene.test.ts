@@ -9,7 +9,7 @@ if (matrix === undefined) throw new Error("no matrix");
 const box = { x: 10, y: 20, width: 1000, height: 400 };
 const textsOf = (items: ReturnType<typeof arrangeMatrix>) =>
   items.flatMap((item) => (item.kind === "text" ? [item] : []));
-const tall = arrangeMatrix(matrix, "AAAA", { ...box, height: 4000 }, 20);
+const tall = arrangeMatrix(matrix, "AAAA", { ...box, height: 4000 }, 20, createFormat("en").say);
 
 test("each cell has a flag of its proportions and, below it, its clarity; the best are not quiet", () => {
   const texts = textsOf(tall);
@@ -28,7 +28,7 @@ test("each cell has a flag of its proportions and, below it, its clarity; the be
 });
 
 test("nothing leaves its box, and it is no higher than its flags ask", () => {
-  for (const { y, pixels, x } of textsOf(arrangeMatrix(matrix, "AAAA", box, 20))) {
+  for (const { y, pixels, x } of textsOf(arrangeMatrix(matrix, "AAAA", box, 20, createFormat("en").say))) {
     expect(y).toBeGreaterThanOrEqual(box.y);
     expect(y + pixels).toBeLessThanOrEqual(box.y + box.height);
     expect(x).toBeGreaterThanOrEqual(box.x);

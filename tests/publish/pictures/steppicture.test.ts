@@ -13,7 +13,7 @@ test("whatever a step shows stays in its box", () => {
   const kinds = new Set(steps.map(({ picture }) => picture.kind));
   expect([...kinds].sort()).toEqual(["afar", "edge", "flag", "matrix", "pair", "ruler", "seen"]);
   for (const { name, picture } of steps)
-    for (const item of arrangePicture(picture, box, 12, find)) {
+    for (const item of arrangePicture(picture, box, 12, find, createFormat("en"))) {
       if (item.kind === "shape" || (item.kind === "text" && item.anchor !== "start")) continue;
       expect(item.x, name).toBeGreaterThanOrEqual(box.x);
       expect(item.x + item.width, name).toBeLessThanOrEqual(box.x + box.width + 0.01);
@@ -25,6 +25,8 @@ test("whatever a step shows stays in its box", () => {
 test("flags of a strip stand in rows, none beside nothing", () => {
   const plate = { src: "a.svg" };
   const strip = { kind: "strip", plates: Array.from({ length: 7 }, () => plate) } as never;
-  const tops = arrangePicture(strip, box, 12, find).map((item) => ("y" in item ? Math.round(item.y) : 0));
+  const tops = arrangePicture(strip, box, 12, find, createFormat("en")).map((item) =>
+    "y" in item ? Math.round(item.y) : 0,
+  );
   expect([...new Set(tops)].map((top) => tops.filter((one) => one === top).length)).toEqual([4, 3]);
 });

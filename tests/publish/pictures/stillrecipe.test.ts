@@ -13,7 +13,7 @@ import { gallery, studyResult } from "../sample.ts";
 const format = createFormat("en");
 const drawn = collectSources([[studyResult, listDrawn(studyResult, gallery)]], undefined);
 const size = { width: 960, height: 540 };
-const stills = listStills(presentShow(studyResult, gallery, format), drawn, size);
+const stills = listStills(presentShow(studyResult, gallery, format), drawn, format, size);
 const others = listTakeaways(studyResult, gallery, drawn, size);
 const named = (files: readonly DrawnFile[], ...names: readonly string[]) =>
   files.filter(({ path }) => names.some((name) => path.includes(name)));

@@ -20,7 +20,7 @@ test.each(sizes)(
   (size) => {
     const unit = Math.min(size.height, (size.width * 3) / 4) / 40;
     for (const step of steps) {
-      const scene = arrangeStep(step, size, "ltr", find);
+      const scene = arrangeStep(step, size, createFormat("en"), find);
       for (const item of textsOf(scene)) {
         const share = { start: 0, middle: 0.5, end: 1 }[item.anchor];
         const where = `${step.name}: ${item.text}`;
@@ -44,7 +44,7 @@ test.each(sizes)(
 
 test("every step says its heading, its words, and that it is unofficial", () => {
   for (const step of steps) {
-    const said = textsOf(arrangeStep(step, { width: 1920, height: 1080 }, "ltr", find)).map(
+    const said = textsOf(arrangeStep(step, { width: 1920, height: 1080 }, createFormat("en"), find)).map(
       ({ text }) => text,
     );
     expect(said).toContain(step.heading);
@@ -56,6 +56,6 @@ test("every step says its heading, its words, and that it is unofficial", () => 
 test("where lines run from right to left, they begin at the right", () => {
   const [first] = steps;
   if (first === undefined) throw new Error("no step");
-  const [heading] = textsOf(arrangeStep(first, { width: 1000, height: 600 }, "rtl", find));
+  const [heading] = textsOf(arrangeStep(first, { width: 1000, height: 600 }, createFormat("ar"), find));
   expect([heading?.x, heading?.anchor]).toEqual([950, "end"]);
 });

@@ -16,6 +16,7 @@ test("both readings, and the new names only where they changed", () => {
     renamed: "dark blue / yellow",
     sides: [["dark blue"], ["red", "yellow"]],
     extent: "2.00 flag heights",
+    length: "2.00 flag heights",
     before: {
       hexes: ["#12235c", "#c8202f"],
       names: "dark blue / red",
@@ -31,6 +32,7 @@ test("both readings, and the new names only where they changed", () => {
       clear: true,
     },
     outcome: "gained",
+    isSame: false,
     grades: "weak to strong",
     marks: [],
     isHueAlone: false,

@@ -46,11 +46,15 @@ test("each two of them have a page, where they are not all there are and not too
   const [all, ...pairs] = presentRivals(named(3), format);
   expect(all?.pairs.map(({ text, address }) => [text, address])).toEqual([
     ["1 and 2", "s0/s1/"],
+    [", ", undefined],
     ["1 and 3", "s0/s2/"],
+    [", ", undefined],
     ["2 and 3", "s1/s2/"],
   ]);
   expect(pairs.map(({ folder }) => folder)).toEqual(
-    all?.pairs.map(({ address }) => `${all.folder}/${address.slice(0, -1)}`),
+    all?.pairs.flatMap(({ address }) =>
+      address === undefined ? [] : `${all.folder}/${address.slice(0, -1)}`,
+    ),
   );
   expect(pairs[1]?.plates.map(({ plate }) => plate.label)).toEqual(["Proposal 1", "Proposal 3"]);
   expect(pairs[1]?.all).toBe("../../");

@@ -55,10 +55,14 @@ test("a study without an edge, for which the chart has no line, is linked all th
     comparison: { ...studyResult.comparison, clarity: [null, null] as const },
   };
   const both = presentFront({ ...galleryResult, studies: [studyResult, edgeless] }, format);
-  expect(both.edgeless).toEqual([{ title: "A plain field", address: "studies/plain/" }]);
+  expect(both.edgeless).toEqual([{ text: "A plain field", address: "studies/plain/" }]);
   expect(both.gain?.rows.map(({ slug }) => slug)).toEqual([study.slug]);
   const twin = { ...edgeless, study: { ...study, slug: "plainer" } };
   const neither = presentFront({ ...galleryResult, studies: [edgeless, twin] }, format);
   // The form narrows the chart: without one it would do nothing.
-  expect([neither.gain, neither.finder, neither.edgeless.length]).toEqual([undefined, undefined, 2]);
+  expect([neither.gain, neither.finder, neither.edgeless.map(({ text }) => text).join("")]).toEqual([
+    undefined,
+    undefined,
+    "A plain field and A lighter square",
+  ]);
 });

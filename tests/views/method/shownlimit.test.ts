@@ -6,8 +6,8 @@ import { createFormat } from "../../../src/words/format.ts";
 // our own judgement.
 test("the limits are those of the definitions", () => {
   expect(presentLimits(createFormat("en-GB"))).toEqual({
-    clear: "45",
-    strong: "60",
+    clear: "45%",
+    strong: "60%",
     edge: "1%",
     same: "5",
     contrastStep: "3",
@@ -16,10 +16,11 @@ test("the limits are those of the definitions", () => {
     left: "50%",
     span: "5",
     departure: "10",
-    keptHue: "50",
+    keptHue: "50%",
     leastGain: "5",
     firstWithin: "3",
     mostFirst: "3",
     wholeClear: "90%",
+    points: { contrastStep: 3, leastMove: 1, largeMove: 5 },
   });
 });

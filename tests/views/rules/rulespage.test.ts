@@ -20,8 +20,8 @@ test("a rule with both sides of its example", () => {
     means: "A value begins with # and has no quotes.",
     why: "In YAML a # begins a comment, so that the value would be lost without a word.",
     isError: true,
-    wrong: { label: "Wrong, in study.md", isCode: true, lines: ["  replace: #7a1020"] },
-    right: { label: "Right, in study.md", isCode: true, lines: ['  replace: "#7a1020"'] },
+    wrong: { label: "Wrong, in study.md", isCode: true, isOurs: false, lines: ["  replace: #7a1020"] },
+    right: { label: "Right, in study.md", isCode: true, isOurs: false, lines: ['  replace: "#7a1020"'] },
   });
 });
 
@@ -29,6 +29,7 @@ test("where nothing stands in its place, it says so; folders and what is told sa
   expect(find("study/image")?.right).toEqual({
     label: "Right, in study.md",
     isCode: false,
+    isOurs: true,
     lines: ["Leave it out."],
   });
   expect(find("study/slug")?.wrong.label).toBe("Wrong, in the content folder");
@@ -40,4 +41,10 @@ test("what cannot be seen in a file is seen on the page", () => {
   const text = JSON.stringify(rules);
   expect(text).not.toMatch(/(?<!\\)\\u00(?:0[0-9a-f]|1[0-9a-f])|[\u202a-\u202e]/);
   expect(find("study/yaml-control")?.wrong.lines).toEqual(["title: A lighter\\u0008 ferry wheel"]);
+});
+
+test("what is English in every language says so where the page is in another", () => {
+  expect(page.english).toEqual({});
+  expect(presentRules(gallery, createFormat("en-GB")).english).toEqual({});
+  expect(presentRules(gallery, createFormat("ar")).english).toEqual({ lang: "en", dir: "ltr" });
 });

@@ -30,14 +30,16 @@ test("a study in two series has a place in both, with what stands before and aft
   const places = presentPlaces("a", indexSeries(result), linkFrom("/studies/a/"), format);
   expect(places).toEqual([
     {
-      place: "2 of 4 in",
+      number: "2",
+      count: "4",
       title: "Series one",
       address: "../../series/one/",
       previous: { title: "C", address: "../c/" },
       next: { title: "B", address: "../b/" },
     },
     {
-      place: "1 of 2 in",
+      number: "1",
+      count: "2",
       title: "Series two",
       address: "../../series/two/",
       previous: undefined,

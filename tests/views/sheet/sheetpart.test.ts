@@ -35,7 +35,7 @@ test("the ruler has room for four edges and counts the others", () => {
 test("the palette has fifteen colours at most, and all colours with lines but grey and pink are named", () => {
   const palette = new Map(Array.from({ length: 40 }, (_, at) => [`shade ${at}`, "#123456"]));
   expect(listPalette({ ...gallery, palette })).toHaveLength(15);
-  expect(listSigns()).toHaveLength(9);
+  expect(listSigns(createFormat("en"))).toHaveLength(9);
 });
 
 test("a picture in lines keeps the proportions within its room", () => {

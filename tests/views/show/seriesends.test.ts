@@ -17,10 +17,13 @@ test("a series begins with its author's words, and with a note to the speaker", 
 });
 
 test("it ends with its question, or with the usual one, and a note", () => {
-  expect(tellClosing({ ...told, closing: "Which?" }, [])).toMatchObject({
+  expect(tellClosing({ ...told, closing: "Which?" }, [], createFormat("en"))).toMatchObject({
     heading: "Which?",
     note: "Count hands.",
   });
   const { closing: _, show: __, ...bare } = { ...told, closing: "" };
-  expect(tellClosing(bare, [])).toMatchObject({ heading: "What would you change?", note: undefined });
+  expect(tellClosing(bare, [], createFormat("en"))).toMatchObject({
+    heading: "What would you change?",
+    note: undefined,
+  });
 });

@@ -37,7 +37,7 @@ test("every step has something to say, with exact numbers beside the words", () 
 test("the author begins the flag's step, and a flag that stands there already is not announced again", () => {
   const told = steps({ without: ["the-weakest-edge", "from-afar"] });
   expect(told.map(({ speech }) => speech).slice(0, 2)).toEqual([
-    expect.stringMatching(/^This is .*\. First words\.$/),
+    expect.stringMatching(/^The flag as it is: .*\. First words\.$/),
     "Keep it in mind as it is.",
   ]);
   expect(steps().find(({ name }) => name === "before")?.speech).toMatch(/^Here once more/);

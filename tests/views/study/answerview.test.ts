@@ -1,5 +1,8 @@
 import { expect, test } from "vitest";
 import { presentAnswer } from "../../../src/views/study/answerview.ts";
+import { createFormat } from "../../../src/words/format.ts";
+
+const format = createFormat("en");
 
 const stamped = "https://flags.example/sound/studies/a-square/?stamp=0123abcd";
 const about = {
@@ -19,11 +22,11 @@ function readMail(href: string) {
 }
 
 test("a gallery that takes no answers has no link", () => {
-  expect(presentAnswer(undefined, about)).toBeUndefined();
+  expect(presentAnswer(undefined, about, format)).toBeUndefined();
 });
 
 test("a letter has the title as its subject, then the address with the stamp, the numbers, and an answer to fill in", () => {
-  const view = presentAnswer(mail, about);
+  const view = presentAnswer(mail, about, format);
   // Encoded by hand after RFC 3986 and 6068: space %20, → is E2 86 92, a line ends with %0D%0A.
   expect(view?.href).toBe(
     "mailto:editor@flags.example?subject=A%20lighter%20square&body=A%20lighter%20square%0D%0A" +
@@ -35,13 +38,13 @@ test("a letter has the title as its subject, then the address with the stamp, th
 });
 
 test("of an edge the subject names both", () => {
-  const { fields } = readMail(presentAnswer(mail, { ...about, edge: "Dark blue / red" })?.href ?? "");
+  const { fields } = readMail(presentAnswer(mail, { ...about, edge: "Dark blue / red" }, format)?.href ?? "");
   expect(fields.subject).toBe("Dark blue / red, in A lighter square");
 });
 
 test("nothing in a title adds a field, a recipient or a line of its own to the head of a letter", () => {
   const title = "A&cc=all@flags.example\r\nBcc: all@flags.example?#+%0A;";
-  const href = presentAnswer(mail, { ...about, title })?.href ?? "";
+  const href = presentAnswer(mail, { ...about, title }, format)?.href ?? "";
   const { to, fields } = readMail(href);
   expect(to).toBe("editor@flags.example");
   expect(Object.keys(fields)).toEqual(["subject", "body"]);
@@ -51,7 +54,7 @@ test("nothing in a title adds a field, a recipient or a line of its own to the h
 });
 
 test("an address with signs of its own is encoded", () => {
-  const view = presentAnswer({ way: "mail", address: "a&b?c+d@flags.example" }, about);
+  const view = presentAnswer({ way: "mail", address: "a&b?c+d@flags.example" }, about, format);
   expect(view?.href).toMatch(/^mailto:a%26b%3Fc%2Bd@flags\.example\?subject=/);
 });
 
@@ -60,6 +63,7 @@ test("a form has its placeholders filled in, percent-encoded", () => {
   const view = presentAnswer(
     { way: "form", template },
     { ...about, title: "A & b=c #1", edge: "Red / blue" },
+    format,
   );
   const url = new URL(view?.href ?? "");
   expect(url.host).toBe("forum.example");
@@ -76,6 +80,7 @@ test("what is filled in is not filled in again, and a study has no edge", () => 
   const view = presentAnswer(
     { way: "form", template: "https://forum.example/{edge}?t={title}" },
     { ...about, title: "{url}" },
+    format,
   );
   expect(view?.href).toBe("https://forum.example/?t=%7Burl%7D");
 });
@@ -86,17 +91,21 @@ test.each([
   ["{numbers}", "at forum.example, with the numbers of this page."],
   ["{title}", "at forum.example."],
 ])("a form that is given %s is said to get that", (given, words) => {
-  const view = presentAnswer({ way: "form", template: `https://forum.example/new?t=${given}` }, about);
+  const view = presentAnswer(
+    { way: "form", template: `https://forum.example/new?t=${given}` },
+    about,
+    format,
+  );
   expect(view?.words).toBe(words);
 });
 
 test("half a letter does not stop the build", () => {
-  expect(presentAnswer(mail, { ...about, title: "A \ud800 b" })?.href).toContain(
+  expect(presentAnswer(mail, { ...about, title: "A \ud800 b" }, format)?.href).toContain(
     "subject=A%20%EF%BF%BD%20b&",
   );
 });
 
 test("a letter about something else than a study ends with its numbers", () => {
   const { isFiled: _, ...ballot } = about;
-  expect(readMail(presentAnswer(mail, ballot)?.href ?? "").fields.body).toMatch(/100%\r\n\r\n$/);
+  expect(readMail(presentAnswer(mail, ballot, format)?.href ?? "").fields.body).toMatch(/100%\r\n\r\n$/);
 });

@@ -56,7 +56,7 @@ test("one edge is referred to by its own address, under a key of its own", () =>
   const { text, bibtex, stamped } = presentRefer(studyResult, gallery, format, {
     title: "Dark blue / red",
     path: "/studies/a-square/edges/12235c-c8202f/",
-    kind: "one edge of an unofficial flag redesign study",
+    kind: "edge",
   });
   expect(stamped).toBe(`https://flags.example/sound/studies/a-square/edges/12235c-c8202f/?stamp=${stamp}`);
   expect(text).toContain(

@@ -113,7 +113,7 @@ test("one colour has no ruler; one edge has one of its own", () => {
 });
 
 test("says in words what it shows, those on demand included", () => {
-  expect(describeRuler(ruler(edge(0, "lost", [70, 20]), edge(1, "parted", [null, 50])))).toBe(
+  expect(describeRuler(ruler(edge(0, "lost", [70, 20]), edge(1, "parted", [null, 50])), format)).toBe(
     "Contrast ruler. white / blue, 2.00 flag heights: contrast 70% to 20%, strong to weak; lost; white / red, 2.00 flag heights: contrast 50%, now clear; parted.",
   );
 });

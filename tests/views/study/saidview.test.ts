@@ -77,7 +77,9 @@ test.each([undefined, "Dark blue / red"])(
       isFiled: true,
       numbers: ["Contrast: 5% → 63%"],
     };
-    const { href } = presentAnswer({ way: "mail", address: "editor@flags.example" }, about) ?? { href: "" };
+    const { href } = presentAnswer({ way: "mail", address: "editor@flags.example" }, about, format) ?? {
+      href: "",
+    };
     const letter = decodeURIComponent(/body=(.*)$/.exec(href)?.[1] ?? "");
     const block = letter.slice(letter.indexOf("---"));
     const { value, problems } = parseAnswerFile("a-reader", "answers/a-reader.md", Buffer.from(block));

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { chooseSplit, presentSplit, type Split, showsOriginal } from "../../../src/views/study/splitline.ts";
+import { createFormat } from "../../../src/words/format.ts";
 import { studyResult } from "../../publish/sample.ts";
 
 type Box = [x: number, y: number, right: number, bottom: number];
@@ -42,7 +43,7 @@ describe("one flag of both halves is divided", () => {
 });
 
 test("the page names it for the style sheet and for readers", () => {
-  expect(presentSplit(changed([0.9, 0, 1.5, 0.5]))).toEqual({
+  expect(presentSplit(changed([0.9, 0, 1.5, 0.5]), createFormat("en"))).toEqual({
     name: "per-bend-sinister",
     caption: "Half original, half redesign",
   });

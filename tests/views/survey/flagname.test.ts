@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { anchorOf, findShown, nameEntry, placeDrawing } from "../../../src/views/survey/flagname.ts";
+import { plainFormat } from "../../../src/words/format.ts";
 import { study, studyResult } from "../../publish/sample.ts";
 import { survey, surveyedGallery } from "../../publish/surveyed.ts";
 
@@ -24,14 +25,17 @@ test("where it is shown", () => {
 test("a near flag leads to its study or to its line of the survey; one of a collection to nothing", () => {
   const near = { deltaE00: 3, orientation: "as it is" } as const;
   expect(
-    findShown({ ...near, file: "x", origin: "redesign", slug: "a-square" }, surveyedGallery),
+    findShown({ ...near, file: "x", origin: "redesign", slug: "a-square" }, surveyedGallery, plainFormat),
   ).toMatchObject({
     name: "the redesign of “A lighter square”",
     drawing: "/studies/a-square/redesign.svg",
     page: "/studies/a-square/",
   });
   expect(
-    findShown({ ...near, file: "flags/harbour-pilots.svg", origin: "flag" }, surveyedGallery)?.page,
+    findShown({ ...near, file: "flags/harbour-pilots.svg", origin: "flag" }, surveyedGallery, plainFormat)
+      ?.page,
   ).toBe("/survey/#flag-flags-harbour-pilots");
-  expect(findShown({ ...near, file: "old/x.svg", origin: "collection" }, surveyedGallery)).toBeUndefined();
+  expect(
+    findShown({ ...near, file: "old/x.svg", origin: "collection" }, surveyedGallery, plainFormat),
+  ).toBeUndefined();
 });

@@ -18,7 +18,7 @@ test("the picture says how many flags there are, and from which clarity to which
     number: "74% to 100%",
     gallery: "Flags of the Sound",
   });
-  expect(picture && describeSurveyPicture(picture)).toBe(
+  expect(picture && describeSurveyPicture(picture, format)).toBe(
     "A sheet of flags. Survey: 3 flags, least clear first. Clarity: 74% to 100%. The numbers say nothing of beauty or meaning.",
   );
 });

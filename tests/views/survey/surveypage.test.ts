@@ -9,7 +9,7 @@ const format = createFormat("en");
 
 test("a row for each flag in the order of the survey, the failed named, the files beside", () => {
   const page = presentSurvey(surveyedGallery, format);
-  expect(page.count).toBe("3 flags");
+  expect(page.count).toBe("3 flags, least clear first.");
   expect(page.rows.map(({ name }) => name)).toEqual(["The square", "Harbour pilots", "Plain"]);
   expect(page.failed).toEqual([{ file: "flags/torn.svg", reason: "It ends too early." }]);
   expect(page.downloads.map(({ address }) => address)).toEqual(["survey.csv", "survey.json"]);
@@ -40,7 +40,7 @@ test("the form offers the colours to change first, and studies where some flags 
 
 test("a gallery without a survey has an empty page", () => {
   const page = presentSurvey(galleryResult, format);
-  expect([page.count, page.rows, page.field, page.finder]).toEqual(["0 flags", [], undefined, undefined]);
+  expect([page.count, page.rows, page.field, page.finder]).toEqual(["0 flags.", [], undefined, undefined]);
 });
 
 test("of ten thousand flags the page lists the thousand least clear and says so", () => {

@@ -52,6 +52,6 @@ test("a letter takes the ballot along, and the count of ballots is told", () => 
   const ballots = [{ id: "0".repeat(16), votes: [{ study: "second", choice: "redesign" }] }] as const;
   const [vote] = presentVotes({ ...result, gallery, series: [{ ...quay, ballots }] }, format);
   expect(vote?.send?.href).toContain(ballotLine);
-  expect(vote?.ballots).toBe("1 ballot");
-  expect(vote?.questions.map(({ count }) => count?.voters)).toEqual(["1 voter", undefined]);
+  expect(vote?.ballots).toBe(1);
+  expect(vote?.questions.map(({ count }) => count?.total)).toEqual([1, undefined]);
 });

@@ -1,0 +1,33 @@
+// Floor 7. English: the page of a flag with several redesigns, or that readers named.
+
+export const flagPage = {
+  /** Numbers of two proposals. */
+  "flagPage.two": "{flag}: {one} or {other}",
+  "flagPage.pair": "{one} and {other}",
+  "flagPage.namedShort": "Named by readers.",
+  /** A heading. */
+  "flagPage.named": "Named by readers",
+  "flagPage.proposal": "Proposal {number}",
+  /** Under the original. */
+  "flagPage.marks": "Clarity {clarity}, weakest edge {contrast}",
+  /** A way. */
+  "flagPage.all": "All proposals",
+  /** `list` becomes links: “1 and 2, 1 and 3”. */
+  "flagPage.pairs": "Two side by side: <list></list>",
+  /** A heading over what a redesign does to the edges. */
+  "flagPage.edges": "What each makes better and worse",
+  "flagPage.survey": "Its numbers in the survey",
+  /** Buttons. */
+  "flagPage.swap": "Swap in place",
+  "flagPage.showAll": "Show all",
+  /** Read to screen readers, of what these buttons show; `name` is “Original” or “Proposal 2”. */
+  "flagPage.allShown": "All flags shown",
+  "flagPage.bothShown": "Both flags shown",
+  "flagPage.shownAlone": "{name} shown alone",
+  /** Heads of the table. */
+  "flagPage.head": "Proposal",
+  "flagPage.verdict": "Verdict",
+  /** After “Clarity”. */
+  "flagPage.focus": "Of what has to be seen",
+  "flagPage.share": "Share that changes",
+} as const;

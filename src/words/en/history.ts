@@ -1,0 +1,8 @@
+// Floor 7. English: what came before a study and after it.
+
+export const history = {
+  /** The title of an older study follows. */
+  "history.follows": "Takes the place of",
+  /** The title of a newer study follows. */
+  "history.followed": "Followed by",
+} as const;

@@ -1,0 +1,7 @@
+// Floor 7. English: what stands between the items of a list that has no “and”.
+
+export const list = {
+  "list.comma": ", ",
+  /** Between clauses. */
+  "list.semicolon": "; ",
+} as const;

@@ -1,0 +1,25 @@
+// Floor 7. English: the marks of a flag.
+
+export const mark = {
+  /** The mark of a flag, 0 to 100: its name everywhere. */
+  "mark.clarity": "Clarity",
+  /** How far two colours are apart, 0 to 100 %. */
+  "mark.contrast": "Contrast",
+  /** Of an edge. */
+  "mark.length": "Length",
+  /** The grade would be another on other cloth. */
+  "mark.near": "near the line",
+  "mark.nearNow": "near the line now",
+  "mark.nearBefore": "near the line before",
+  /** The two colours differ in hue and hardly in lightness. */
+  "mark.hue": "by hue alone",
+  "mark.hueNow": "by hue alone now",
+  "mark.hueBefore": "by hue alone before",
+  /** Under “Clarity”. */
+  "mark.clarityMeans": "100% where every edge is clear",
+  /** The mark of the emblem or whatever else has to be seen. */
+  "mark.focusClarity": "Clarity of what has to be seen",
+  "mark.weakest": "Weakest edge",
+  /** Under “Weakest edge”. */
+  "mark.weakestMeans": "contrast of the two colours",
+} as const;

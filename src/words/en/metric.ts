@@ -1,0 +1,15 @@
+// Floor 7. English: the measures of an edge.
+
+export const metric = {
+  /** Heads of lists of figures. */
+  "metric.contrastRatio": "Contrast ratio",
+  "metric.deltaE00": "Colour difference, ΔE00",
+  "metric.hueOnly": "Only hue differs",
+  "metric.tincture": "Rule of tincture",
+  "metric.yes": "yes",
+  "metric.no": "no",
+  /** The rule of tincture in heraldry: no metal on metal (white, yellow), no colour on colour. */
+  "metric.bothMetals": "both metals",
+  "metric.bothColours": "both colours",
+  "metric.noObjection": "no objection",
+} as const;

@@ -1,0 +1,6 @@
+// Floor 7. English: from one value to another.
+
+export const move = {
+  /** Read to screen readers in the place of an arrow between two values. */
+  "move.to": "to",
+} as const;

@@ -1,0 +1,10 @@
+// Floor 7. English: what a flag that is shown is called.
+
+export const plate = {
+  "plate.original": "Original",
+  "plate.redesign": "Redesign",
+  /** A flag without a study. */
+  "plate.asItIs": "The flag as it is",
+  /** For those who do not see it: `label` is “Original”, `paints` tells of its colours. */
+  "plate.alt": "{label}: {paints}",
+} as const;
