@@ -80,7 +80,7 @@ try {
   const single = await readSite(join(alone, "published"));
 
   const parallel = findVersions({ parallel: "--version" });
-  say(`GNU parallel: ${parallel.found.join(", ")}`);
+  say(`GNU parallel: ${parallel.found.join(", ") || "not installed"}`);
   if (parallel.missing.length > 0 || !/GNU/.test(parallel.found.join()))
     lacks("GNU parallel", "parallel", ["parallel of GNU"]);
   else {
@@ -97,7 +97,7 @@ try {
     squeue: "-V",
     munged: "--version",
   });
-  say(`Slurm: ${slurm.found.join(", ")}`);
+  say(`Slurm: ${slurm.found.join(", ") || "not installed"}`);
   if (slurm.missing.length > 0) lacks("Slurm", "slurm-wlm munge", slurm.missing);
   else {
     const room = await makeRoom("slurm");

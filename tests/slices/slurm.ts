@@ -1,9 +1,9 @@
 // A cluster of one node on this machine, of the daemons of Slurm and of munge as Debian has them, started by hand: no systemd
 // and no control groups are needed. A job array runs on it, of which one task is killed half-way and requeued.
-import { spawn } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
 import { randomBytes } from "node:crypto";
 import { mkdir, readFile, writeFile } from "node:fs/promises";
-import { hostname } from "node:os";
+import { availableParallelism, hostname, userInfo } from "node:os";
 import { join } from "node:path";
 import { runLines } from "./engine.ts";
 import { measureKept } from "./site.ts";
@@ -12,19 +12,19 @@ import { measureKept } from "./site.ts";
 const victim = 2;
 
 /** What has to be kept of it by then, in entries: it is half-way. */
-const half = 40;
+const half = 20;
 
 const wait = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
 
 /** Source: slurm.conf(5). Processes are tracked by their group. */
-const configure = (folder: string, host: string): string => `ClusterName=slices
+const configure = (folder: string, host: string, user: string): string => `ClusterName=slices
 SlurmctldHost=${host}(127.0.0.1)
 SlurmctldPort=16817
 SlurmdPort=16818
 AuthType=auth/munge
 AuthInfo=socket=${folder}/munge.socket
-SlurmUser=root
-SlurmdUser=root
+SlurmUser=${user}
+SlurmdUser=${user}
 StateSaveLocation=${folder}/state
 SlurmdSpoolDir=${folder}/spool
 SlurmctldPidFile=${folder}/slurmctld.pid
@@ -35,7 +35,8 @@ SelectType=select/cons_tres
 SelectTypeParameters=CR_Core
 MpiDefault=none
 ReturnToService=2
-NodeName=${host} NodeAddr=127.0.0.1 CPUs=2 State=UNKNOWN
+MinJobAge=86400
+NodeName=${host} NodeAddr=127.0.0.1 CPUs=${availableParallelism()} State=UNKNOWN
 PartitionName=main Nodes=ALL Default=YES MaxTime=INFINITE State=UP
 `;
 
@@ -44,9 +45,10 @@ async function withCluster<T>(
   folder: string,
   use: (environment: Record<string, string>) => Promise<T>,
 ): Promise<T> {
+  const user = userInfo().username;
   await mkdir(join(folder, "state"), { recursive: true });
   await mkdir(join(folder, "spool"));
-  await writeFile(join(folder, "slurm.conf"), configure(folder, hostname()));
+  await writeFile(join(folder, "slurm.conf"), configure(folder, hostname(), user));
   await writeFile(join(folder, "munge.key"), randomBytes(1024), { mode: 0o600 });
   const at = (name: string) => join(folder, `munge.${name}`);
   const environment = { SLURM_CONF: join(folder, "slurm.conf") };
@@ -74,6 +76,8 @@ async function withCluster<T>(
     }
     return await use(environment);
   } finally {
+    // Where all went well there is no job left.
+    spawnSync("scancel", [`--user=${user}`], { env: { ...process.env, ...environment } });
     for (const daemon of daemons.reverse()) {
       const gone = new Promise((resolve) => daemon.once("exit", resolve));
       if (daemon.exitCode === null && daemon.kill()) await Promise.race([gone, wait(10_000)]);
@@ -101,11 +105,12 @@ export async function runArray(
     }
     await run(`scontrol requeue ${task}`);
     say(`            task ${victim} killed and requeued, ${(await read()).entries} entries kept by then`);
-    // A requeued task waits two minutes, unless somebody says otherwise.
+    // A requeued task waits two minutes, unless somebody says otherwise once it has been put in line.
+    while (!(await run(`squeue -h -j ${task} -o "%t %r"`)).includes("PD BeginTime")) await wait(300);
     await run(`scontrol update JobId=${task} StartTime=now`);
     while ((await run("squeue -h")) !== "") await wait(300);
-    const shown = await run(`scontrol show job ${job}`);
-    for (const line of shown.split("\n\n")) {
+    const tasks = (await run(`scontrol show job ${job}`)).split("\n\n");
+    for (const line of tasks) {
       const of = (key: string): string => new RegExp(`${key}=(\\S+)`).exec(line)?.[1] ?? "";
       const index = of("ArrayTaskId");
       const said = (await readFile(join(room, `out-${index}.txt`), "utf8")).trimEnd().split("\n").at(-1);
