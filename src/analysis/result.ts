@@ -72,8 +72,8 @@ export interface GalleryResult {
   readonly addresses?: AddressNotes;
   /** Old addresses of studies, drafts too, with the names they have now; absent where nobody looked. */
   readonly former?: ReturnType<typeof listFormer>;
-  /** Old names that several studies may have had; absent where nobody looked. */
-  readonly contested?: readonly string[];
+  /** Old names that several studies may have had, and those studies; absent where nobody looked. */
+  readonly contested?: ReadonlyMap<string, readonly string[]>;
   /** The names of all folders in studies/, published or not; absent where nobody looked. */
   readonly folders?: readonly string[];
   /** Those of them that have an error, sorted; absent where nobody looked. */

@@ -122,13 +122,12 @@ export async function makeTexts(
  */
 function listWithdrawn(
   gone: readonly GoneAddress[],
-  { leftOut = [], contested = [], addresses }: GalleryResult,
+  { leftOut = [], contested = new Map(), addresses }: GalleryResult,
 ): readonly string[] {
   if (leftOut.some((slug) => addresses?.has(`/studies/${slug}/`) !== true)) return [];
-  const open = new Set(contested);
   return gone.flatMap(({ address, fate }) => {
     const [, slug] = /^\/studies\/([^/]+)\/$/.exec(address) ?? [];
-    return fate === "withdrawn" && slug !== undefined && !open.has(slug) ? [address] : [];
+    return fate === "withdrawn" && slug !== undefined && !contested.has(slug) ? [address] : [];
   });
 }
 

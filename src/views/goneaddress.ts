@@ -4,6 +4,7 @@ import { linearOf } from "../colour/colourtext.ts";
 import { measureDifference } from "../colour/difference.ts";
 import type { AddressNotes } from "../content/folder/addressfile.ts";
 import type { Fate } from "../words/movedphrase.ts";
+import { formatStudyPath } from "./status.ts";
 
 /** An address without a page. */
 export interface GoneAddress {
@@ -11,6 +12,8 @@ export interface GoneAddress {
   readonly fate: Fate;
   /** The page that it leads to; there is none where nothing took its place. */
   readonly to?: string;
+  /** The others that it may lead to as well. */
+  readonly orTo?: readonly string[];
   /** What the society says of it. */
   readonly why?: string;
 }
@@ -22,6 +25,8 @@ export interface Ground {
   readonly leads: ReadonlyMap<string, string>;
   readonly flags: ReadonlyMap<string, string>;
   readonly folders: ReadonlySet<string>;
+  /** Old names of studies that several claim → those. */
+  readonly contested: ReadonlyMap<string, readonly string[]>;
 }
 
 /** Returns what becomes of each address of the list that is not live, sorted by address. */
@@ -97,8 +102,12 @@ function leave(address: string, ground: Ground): GoneAddress {
     last = next;
   }
   const [, slug = ""] = /^\/studies\/([^/]+)\/$/.exec(last) ?? [];
-  const { notes, folders } = ground;
+  const { notes, folders, contested, live } = ground;
   if (folders.has(slug)) return { address, fate: "absent" };
+  const [first, ...others] = (contested.get(slug) ?? [])
+    .map(formatStudyPath)
+    .filter((claimant) => live.has(claimant));
+  if (first !== undefined) return { address, fate: "claimed", to: first, orTo: others };
   const why = notes.get(address)?.withdrawn ?? notes.get(home)?.withdrawn;
   return { address, fate: "withdrawn", ...(why === undefined ? {} : { why }) };
 }

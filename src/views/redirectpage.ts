@@ -21,6 +21,8 @@ export interface MovedPage {
   /** What it leads to, and the way there from here. */
   readonly title: string;
   readonly address: string;
+  /** What it may lead to as well. */
+  readonly others: readonly { readonly title: string; readonly address: string }[];
   /** Whether the reader is led on at once: the page there is the same one. */
   readonly isSame: boolean;
 }
@@ -96,8 +98,9 @@ export function presentGone(
   gallery: Gallery,
   format: Format,
 ): readonly MovedPage[] {
-  return gone.map(({ address, to = "/", fate, why }) => {
-    const title = titles.get(to) ?? gallery.title;
+  return gone.map(({ address, to = "/", orTo = [], fate, why }) => {
+    const nameOf = (place: string) => titles.get(place) ?? gallery.title;
+    const title = nameOf(to);
     if (fate === "moved") return leadOn(address, to, title, gallery, format);
     const words = describeFate(fate, format, why);
     const frame = presentFrame(
@@ -105,8 +108,15 @@ export function presentGone(
       gallery,
       format,
     );
+    const others = orTo.map((other) => ({ title: nameOf(other), address: formatRelative(address, other) }));
     const link = { folder: address.slice(1, -1), title, address: formatRelative(address, to) };
-    return { ...link, frame: { ...frame, canonical: undefined, share: undefined }, words, isSame: false };
+    return {
+      ...link,
+      others,
+      frame: { ...frame, canonical: undefined, share: undefined },
+      words,
+      isSame: false,
+    };
   });
 }
 
@@ -123,6 +133,7 @@ function leadOn(path: string, to: string, title: string, gallery: Gallery, forma
     words: describeFate("moved", format),
     title,
     address: formatRelative(path, to),
+    others: [],
     isSame: true,
   };
 }

@@ -4,6 +4,7 @@ import type { GalleryResult, StudyResult } from "../analysis/result.ts";
 import { listFormer } from "../content/folder/formerly.ts";
 import type { Gallery } from "../content/study/study.ts";
 import { type Format, formatOf } from "../words/format.ts";
+import { measuredOf, nameGallery, nameStudy } from "../words/namedresult.ts";
 import { resolveBase } from "./address.ts";
 import { type EdgePage, indexNames, presentEdgePages } from "./edge/edgepage.ts";
 import { formatFlagPath, indexRivals, listRivals } from "./flag/findrivals.ts";
@@ -89,9 +90,11 @@ export function presentSite(result: GalleryResult, base: string | undefined): Si
 }
 
 /** Prepares the pages of a gallery. */
-export function openSite(result: GalleryResult, base: string | undefined): OpenSite {
-  const { gallery, survey } = result;
+export function openSite(measured: GalleryResult, base: string | undefined): OpenSite {
+  const { gallery } = measured;
   const format = formatOf(gallery);
+  const result = nameGallery(measured, format);
+  const { survey } = result;
   const ordered = orderStudies(result.studies);
   const rivals = listRivals(result);
   const around = {
@@ -111,21 +114,22 @@ export function openSite(result: GalleryResult, base: string | undefined): OpenS
     ),
   ]);
   return {
-    ordered,
+    ordered: ordered.map(measuredOf),
     former,
     leads,
     findGone: (live, more = []) => {
-      const { addresses = new Map(), folders = [] } = result;
+      const { addresses = new Map(), folders = [], contested = new Map() } = result;
       const notes = new Map([...more.map((address) => [address, {}] as const), ...addresses]);
       const flags = new Map(
         rivals.flatMap((flag) =>
           flag.studies.map(({ study }) => [formatStudyPath(study.slug), formatFlagPath(flag.slug)] as const),
         ),
       );
-      return findGone({ notes, live, leads, flags, folders: new Set(folders) });
+      return findGone({ notes, live, leads, flags, folders: new Set(folders), contested });
     },
     presentGone: (gone, pages) => presentGone(gone, pages, gallery, format),
-    presentStudies: (some) => {
+    presentStudies: (asked) => {
+      const some = asked.map((study) => nameStudy(study, format));
       const changes = presentChanges(some, gallery, format);
       const edges = presentEdgePages(some, namesakes, gallery, format);
       return {

@@ -8,7 +8,7 @@ import type { PaintPair } from "../measure/options/candidate.ts";
 import type { Confusion } from "../measure/options/confusion.ts";
 import type { Option } from "../measure/options/tryoptions.ts";
 import type { WordId } from "./catalogue.ts";
-import { type Format, plainFormat } from "./format.ts";
+import type { Format } from "./format.ts";
 import { gradeIds } from "./gradeword.ts";
 import { capitalise } from "./phrase.ts";
 
@@ -124,31 +124,6 @@ function listFew(names: readonly string[], most: number, format: Format): string
   const few = names.slice(0, names.length === most + 1 ? most + 1 : most);
   const count = names.length - few.length;
   return format.list(count > 0 ? [...few, format.say("otherChange.others", { count })] : few);
-}
-
-/**
- * Returns what gets worse by a change, or nothing.
- *
- * Example: `lost beside white; worse beside green, red; merges with blue (8 % of the outline merges)`.
- */
-export function listLosses({
-  id,
-  lost,
-  worse,
-  merged,
-  mergedOutline,
-}: Pick<Option, "id" | "lost" | "worse" | "merged" | "mergedOutline">): string {
-  const outline = mergedOutline > 0 ? ` (${plainFormat.share(mergedOutline)} of the outline merges)` : "";
-  return [
-    ...(lost.length === 0 ? [] : [`lost beside ${nameNeighbours(id, lost)}`]),
-    ...(worse.length === 0 ? [] : [`worse beside ${nameNeighbours(id, worse)}`]),
-    ...(merged.length === 0 ? [] : [`merges with ${nameNeighbours(id, merged)}${outline}`]),
-  ].join("; ");
-}
-
-/** Names what the paint `id` meets in `pairs`: every edge that a change touches has the changed paint on one side. */
-export function nameNeighbours(id: string, pairs: readonly PaintPair[]): string {
-  return pairs.map(({ a, names }) => names[a === id ? 1 : 0]).join(", ");
 }
 
 /**

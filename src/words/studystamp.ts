@@ -3,6 +3,7 @@ import { createHash } from "node:crypto";
 import type { StudyResult } from "../analysis/result.ts";
 import { parseColour } from "../colour/colourtext.ts";
 import type { Gallery } from "../content/study/study.ts";
+import { measuredOf } from "./namedresult.ts";
 
 /** Goes up when a measure moves: a changed measure changes what every page says. */
 export const measureVersion = "0.3";
@@ -22,7 +23,7 @@ export function stampOf(result: StudyResult, gallery: Gallery): string {
     change.replace,
     change.with,
     change.only !== undefined,
-    focusOf(result),
+    focusOf(measuredOf(result)),
     gallery.viewingDistance,
     gallery.cloth.black,
     gallery.cloth.white,

@@ -24,9 +24,11 @@ export function render({ moved }: { site: SiteView; moved: MovedPage }): JSX.Ele
       <header class="opening">
         <h1>{moved.words.heading}</h1>
         <p class="lede">{moved.words.text}</p>
-        <p>
-          <a href={moved.address}>{moved.title}</a>
-        </p>
+        {[moved, ...moved.others].map(({ address, title }) => (
+          <p key={address}>
+            <a href={address}>{title}</a>
+          </p>
+        ))}
       </header>
     </Document>
   );

@@ -47,7 +47,8 @@ const sidesOf = (page: Page) =>
 const poll = () => ({
   slug: "spring-season",
   studies: [...keys, "kedgeport-copper"],
-  met: new Map<string, string>(),
+  met: new Map(),
+  contradicted: new Set<string>(),
 });
 const parse = (text: string) => parseBallots("a.csv", new TextEncoder().encode(text), poll());
 

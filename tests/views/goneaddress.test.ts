@@ -8,17 +8,19 @@ interface Case {
   readonly leads?: Readonly<Record<string, string>>;
   readonly flags?: Readonly<Record<string, string>>;
   readonly folders?: readonly string[];
+  readonly contested?: Readonly<Record<string, readonly string[]>>;
 }
 
 /** Each address that has gone, with what became of it and where it leads. */
-const find = ({ listed, live, leads = {}, flags = {}, folders = [] }: Case) =>
+const find = ({ listed, live, leads = {}, flags = {}, folders = [], contested = {} }: Case) =>
   findGone({
     notes: new Map(Object.entries(listed)),
     live: new Set(["/", ...live]),
     leads: new Map(Object.entries(leads)),
     flags: new Map(Object.entries(flags)),
     folders: new Set(folders),
-  }).map(({ address, fate, to = "" }) => [address, fate, to]);
+    contested: new Map(Object.entries(contested)),
+  }).map(({ address, fate, to = "", orTo = [] }) => [address, fate, [to, ...orTo].join(" ")]);
 
 test("what is live needs nothing", () => {
   expect(find({ listed: { "/studies/a/": { to: "/studies/b/" } }, live: ["/studies/a/"] })).toEqual([]);
@@ -86,7 +88,14 @@ test("what nothing took the place of was withdrawn, or is not shown now", () => 
     ["/studies/b/show/", "absent", ""],
   ]);
   const notes = new Map<string, AddressNote>(Object.entries(listed));
-  const found = findGone({ notes, live: new Set(), leads: new Map(), flags: new Map(), folders: new Set() });
+  const found = findGone({
+    notes,
+    live: new Set(),
+    leads: new Map(),
+    flags: new Map(),
+    folders: new Set(),
+    contested: new Map(),
+  });
   expect(found.map(({ address, why }) => [address, why])).toContainEqual(["/studies/a/show/", "2026-05-02"]);
   // The old address of a study that cannot be shown now.
   const led = {
@@ -135,4 +144,16 @@ test("leads in a circle, to nowhere, and one behind the other", () => {
     ["/studies/d/show/", "moved", "/studies/f/show/"],
     ["/studies/e/", "moved", "/studies/f/"],
   ]);
+});
+
+test("an address that several studies claim leads to each of them that is shown, with all below it", () => {
+  const listed = { "/studies/old/": {}, "/studies/old/edges/000000-ffffff/": {} };
+  const contested = { old: ["renamed", "stranger", "draft"] };
+  const live = ["/studies/renamed/", "/studies/stranger/"];
+  const both = "/studies/renamed/ /studies/stranger/";
+  expect(find({ listed, live, contested })).toEqual([
+    ["/studies/old/", "claimed", both],
+    ["/studies/old/edges/000000-ffffff/", "claimed", both],
+  ]);
+  expect(find({ listed, live: [], contested }).map(([, fate]) => fate)).toEqual(["withdrawn", "withdrawn"]);
 });

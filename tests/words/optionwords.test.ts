@@ -7,8 +7,6 @@ import {
   describeStanding,
   describeUnranked,
   describeWorse,
-  listLosses,
-  nameNeighbours,
 } from "../../src/words/optionwords.ts";
 import { makeOption } from "../measure/ranked.ts";
 import { ranked } from "../publish/ranked.ts";
@@ -116,24 +114,6 @@ test("what is not ranked is named once each, six at the most", () => {
   expect(unranked(["a"])).toBe("Not ranked: red to a; it would merge a third of a charge’s outline or more.");
   expect(unranked(["a", "b", "c", "d", "e", "f", "g", "h", "a"])).toBe(
     "Not ranked: red to a, red to b, red to c, red to d, red to e, red to f, and 2 others; each would merge a third of a charge’s outline or more.",
-  );
-});
-
-const white = pair("p1", "p2", ["white", "red"]);
-const green = pair("p2", "p3", ["red", "green"]);
-const noLoss = { id: "p2", lost: [], worse: [], merged: [], mergedOutline: 0 } as const;
-
-test("the neighbour is named, on whichever side of the pair it stands", () => {
-  expect(nameNeighbours("p2", [white, green])).toBe("white, green");
-});
-
-test("lost, worse and merged, in that order; what merges of a charge's outline in percent", () => {
-  expect(listLosses(noLoss)).toBe("");
-  expect(listLosses({ ...noLoss, lost: [white], worse: [green], merged: [white] })).toBe(
-    "lost beside white; worse beside green; merges with white",
-  );
-  expect(listLosses({ ...noLoss, merged: [green], mergedOutline: 0.081 })).toBe(
-    "merges with green (8 % of the outline merges)",
   );
 });
 

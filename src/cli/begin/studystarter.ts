@@ -10,7 +10,7 @@ import type { RankedOption } from "../../measure/options/rank.ts";
 import { formatPercent, formatShare } from "../../measure/percenttext.ts";
 import { showText } from "../../problem/quote.ts";
 import type { ToldReport } from "../../words/optionsreport.ts";
-import { listLosses, nameNeighbours } from "../../words/optionwords.ts";
+import { listLosses, nameNeighbours } from "../text/losstext.ts";
 
 /** What a new study begins with. `original` is the drawing's file name beside it. */
 export interface StarterInput {

@@ -102,14 +102,16 @@ export function listFormer(
     .sort((a, b) => (a.from < b.from ? -1 : 1));
 }
 
-/** Returns the names of which several studies may be the one that had it: nobody knows yet. */
+/** Returns the names that several studies may have had, nobody knows which, each with those studies. */
 export function listContested(
   studies: readonly Pick<Study, "slug" | "formerly">[],
   notes?: AddressNotes,
-): readonly string[] {
+): ReadonlyMap<string, readonly string[]> {
   const entitledTo = findEntitled(studies, notes);
-  return [...listClaims(studies)].flatMap(([name, claimants]) =>
-    entitledTo(name, claimants).length > 1 ? [name] : [],
+  return new Map(
+    [...listClaims(studies)]
+      .map(([name, claimants]) => [name, entitledTo(name, claimants)] as const)
+      .filter(([, entitled]) => entitled.length > 1),
   );
 }
 

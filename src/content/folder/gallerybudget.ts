@@ -35,7 +35,7 @@ export function keepWithin(
     rule,
     folder,
     {
-      reason: `There are ${entries.length} files and folders here; at most ${most} are read${what === "files" && !/\/(?:series|votes(?:\/[^/]+)?)$/.test(folder) ? ", so the study is left out" : ", the first by name"}.`,
+      reason: `There are ${entries.length} files and folders here; at most ${most} are read${what === "files" && !/\/(?:series|answers|votes(?:\/[^/]+)?)$/.test(folder) ? ", so the study is left out" : ", the first by name"}.`,
       hint: `Move ${entries.length - most} of them elsewhere.`,
     },
     what === "drawings" ? "warning" : "error",

@@ -149,10 +149,12 @@ function findUnknown(page: Page, studies: readonly string[]): Problem[] {
 
 /** The pages that have a word and no room for it. */
 function findExcess(pages: readonly Page[]): Problem[] {
-  const [first, ...rest] = pages.filter(({ menu }) => menu !== undefined).slice(mostWords);
+  const worded = pages.filter(({ menu }) => menu !== undefined);
+  const [first, ...rest] = worded.slice(mostWords);
   if (first === undefined) return [];
+  const before = worded.slice(0, mostWords).map(({ file }) => file.split("/pages/").at(-1) ?? file);
   const others = rest.length === 0 ? "" : `, nor for ${rest.length} more`;
-  const reason = `The navigation has room for ${mostWords} words of pages, and none is left for ${quoteText(first.menu ?? "")}${others}.`;
+  const reason = `The navigation has room for ${mostWords} words of pages, and none is left for ${quoteText(first.menu ?? "")}${others}: before it stand ${listNames(before)}.`;
   const hint = "Delete menu: here, or give this page a smaller order: than one that may stand below it.";
   return [report("page/menu", first.file, { reason, hint }, "warning")];
 }

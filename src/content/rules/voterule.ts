@@ -84,6 +84,13 @@ export const voteRules: readonly Rule[] = [
     },
   },
   {
+    id: "vote/ballot-contradicted",
+    severity: "error",
+    means: "A ballot stands twice, by its id, and the two choose different things.",
+    why: "Nobody knows which of them the voter sent, so none counts; which file is read first decides nothing.",
+    example: { file, wrong: `${right}\n${id},quay,ferry,original,`, right },
+  },
+  {
     id: "vote/ballot-twice",
     severity: "warning",
     means: "A ballot stands a second time, by its id.",

@@ -264,8 +264,10 @@ function checkLinks(token: Token, prose: Prose, isPage: boolean): Problem[] {
   if (typeof address !== "string") return [];
   const reason = `The link to ${quoteText(address)} is left out: links lead to pages of the web and the gallery, and to mail addresses.`;
   const [, scheme = "", rest = ""] = /^(https?:)[/\\]*(.*)$/i.exec(address) ?? [];
-  const hint =
-    scheme !== ""
+  const user = /^[^/\\?#]*@/.exec(rest)?.[0];
+  const hint = user
+    ? `Leave out what stands before the host: ${user}`
+    : scheme !== ""
       ? `Type the whole address: ${scheme.toLowerCase()}//${rest}`
       : address.startsWith("//")
         ? `Type the whole address: https:${address}`

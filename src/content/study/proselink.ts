@@ -6,9 +6,10 @@ type Token = ReturnType<MarkdownIt["parse"]>[number];
 
 /**
  * The addresses that a link may lead to, as their beginnings: of the web, of mail, or relative to the page: where a site begins
- * is not known. Browsers take `https:a` and `\\\\a` for other sites (WHATWG URL Standard, section 4.4).
+ * is not known. Browsers take `https:a` and `\\\\a` for other sites, and what stands before an `@` for the name of a user, not of
+ * a host (WHATWG URL Standard, section 4.4).
  */
-const linkable = /^(?:https?:\/\/(?![/\\]|%5c)|mailto:|(?![a-z][a-z0-9+.-]*:|[/\\]|%5c))/i;
+const linkable = /^(?:https?:\/\/(?![/\\]|%5c|[^/\\?#]*@)|mailto:|(?![a-z][a-z0-9+.-]*:|[/\\]|%5c))/i;
 
 /** A text that is an address of the web, with its host; a name of a file is none. */
 const address =

@@ -9,19 +9,27 @@ import { columns, findTableReader, isBallotLine, type PlacedVote, readLine } fro
 const ballotHint =
   "Type each ballot in one line, as the page gave it: ballot ID SERIES STUDY=CHOICE STUDY=CHOICE";
 
-/** Ballots of one series: its slug, its studies, and where ballots were met so far, by their id. */
+/** Ballots of one series: its slug, its studies, and the ballots that were met so far, by their id. */
 export interface Poll {
   readonly slug: string;
   readonly studies: readonly string[];
-  readonly met: Map<string, string>;
+  readonly met: Map<string, Met>;
+  /** Ids of ballots that stand twice and say different things: none of them counts, whatever file is read first. */
+  readonly contradicted: Set<string>;
+}
+
+/** Where a ballot stands first, and what it chose of each study. */
+interface Met {
+  readonly file: string;
+  readonly votes: ReadonlyMap<string, Vote>;
 }
 
 /**
- * Reads a file of ballots and adds their ids to those that were met. A ballot with a bad vote is left out, and so is what
- * stands there a second time.
+ * Reads a file of ballots and adds them to those that were met. A ballot with a bad vote is left out, and so is what stands
+ * there a second time.
  *
  * Problems: those of `readSource`; `vote/no-ballots`, `vote/row`, `vote/other-series`, `vote/unknown-study`,
- * `vote/unknown-choice`; warnings `vote/ballot-twice`, `vote/other-lines`.
+ * `vote/unknown-choice`, `vote/ballot-contradicted`; warnings `vote/ballot-twice`, `vote/other-lines`.
  */
 export function parseBallots(
   file: string,
@@ -58,7 +66,7 @@ function readVotes(source: Source): { readonly votes: PlacedVote[]; readonly pro
   return { votes, problems };
 }
 
-function gather(source: Source, placed: readonly PlacedVote[], { slug, studies, met }: Poll) {
+function gather(source: Source, placed: readonly PlacedVote[], { slug, studies, met, contradicted }: Poll) {
   const found = new Map<string, Map<string, Vote>>();
   const bad = new Set<string>();
   const twice = new Set<string>();
@@ -73,12 +81,15 @@ function gather(source: Source, placed: readonly PlacedVote[], { slug, studies, 
       const reason = `${fault.reason} The whole ballot is left out.`;
       problems.push(reportIn(fault.rule, [source, places[fault.at]], { ...fault, reason }));
     } else if (earlier !== undefined || mine.has(study)) {
-      const key = earlier === undefined ? `${ballot} ${study}` : ballot;
-      if (!twice.has(key)) problems.push(standsTwice(source, places.ballot, ballot, earlier));
+      const first = (earlier?.votes ?? mine).get(study);
+      const isOther = first !== undefined && first.choice !== raw.choice;
+      const key = `${ballot} ${earlier === undefined ? study : ""} ${isOther}`;
+      if (!twice.has(key)) problems.push(standsTwice(source, places.ballot, ballot, earlier?.file, isOther));
       twice.add(key);
+      if (isOther) contradicted.add(ballot);
     } else found.set(ballot, mine.set(study, readVote(raw)));
   }
-  for (const id of found.keys()) met.set(id, source.file);
+  for (const [id, votes] of found) met.set(id, { file: source.file, votes });
   const good = [...found].filter(([id]) => !bad.has(id));
   return { ballots: good.map(([id, votes]): Ballot => ({ id, votes: [...votes.values()] })), problems };
 }
@@ -123,8 +134,20 @@ function passedOver(source: Source, line: number, count: number): Problem {
   );
 }
 
-function standsTwice(source: Source, place: Place, ballot: string, earlier: string | undefined): Problem {
-  const where = earlier === undefined ? "with another vote on this study above" : `in ${quoteText(earlier)}`;
+/** `isOther`: it says something else here. Then nobody knows what was meant. */
+function standsTwice(
+  source: Source,
+  place: Place,
+  ballot: string,
+  earlier: string | undefined,
+  isOther: boolean,
+): Problem {
+  const where = earlier === undefined ? "above" : `in ${quoteText(earlier)}`;
+  if (isOther) {
+    const reason = `The ballot ${ballot} chooses something else ${where}, so it does not count at all.`;
+    const hint = "Find out which of the two the voter sent, and delete the other.";
+    return reportIn("vote/ballot-contradicted", [source, place], { reason, hint });
+  }
   const reason = `The ballot ${ballot} stands already ${where}; what stands here is left out.`;
   return reportIn(
     "vote/ballot-twice",

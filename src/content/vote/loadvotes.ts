@@ -15,8 +15,8 @@ import type { Ballot } from "./ballot.ts";
 import { type Poll, parseBallots } from "./ballotfile.ts";
 
 /**
- * Returns the series with the ballots that lie in `votes/<slug>/` of the content folder `root`, shown as `shown`. Files are
- * read in the order of their names, so that of a ballot which stands twice always the same one counts.
+ * Returns the series with the ballots that lie in `votes/<slug>/` of the content folder `root`, shown as `shown`. A ballot that
+ * stands twice counts once, and not at all where the two contradict each other.
  *
  * Problems: those of `keepWithin` and `parseBallots`, of files and folders as in a study; `vote/file-name`,
  * `vote/unknown-series`, `vote/file-size`. None of them leaves out a series.
@@ -58,7 +58,7 @@ export async function loadVotes(
 
 async function loadPoll(root: string, shown: string, { slug, entries: items }: Series) {
   const studies = items.flatMap((entry) => studyOf(entry) ?? []);
-  const poll: Poll = { slug, studies, met: new Map() };
+  const poll: Poll = { slug, studies, met: new Map(), contradicted: new Set() };
   const inner = `votes/${slug}`;
   const { entries, problems } = await list(root, shown, inner);
   const value: Ballot[] = [];
@@ -77,7 +77,7 @@ async function loadPoll(root: string, shown: string, { slug, entries: items }: S
       value.push(...parsed.value);
     }
   }
-  return { value, problems };
+  return { value: value.filter(({ id }) => !poll.contradicted.has(id)), problems };
 }
 
 /** What is in a folder, by name, without what systems and editors leave there; nothing where there is no such folder. */

@@ -17,6 +17,7 @@ import type { SharedPages, StudyPages } from "../../views/siteview.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { formatVotePath } from "../../views/vote/votepage.ts";
 import { formatOf } from "../../words/format.ts";
+import { nameStudy } from "../../words/namedresult.ts";
 import { fileOf, type SiteFile } from "../folder/sitefile.ts";
 import { iconSvg } from "../pictures/icon.ts";
 import { formatEdgesTable } from "./edgescsv.ts";
@@ -86,16 +87,16 @@ function listSubscriptions(
 /** The data of one study. */
 export function listStudyFiles(result: StudyResult, gallery: Gallery): readonly SiteFile[] {
   const folder = formatStudyPath(result.study.slug);
+  const format = formatOf(gallery);
   const data = `${folder}study.json`;
   return [
     fileOf(data, () => formatStudyData(result, gallery, locateFrom(gallery)(data))),
     fileOf(`${folder}edges.csv`, () => formatEdgesTable(result)),
     ...(result.study.downloads === true
       ? [
-          fileOf(`${folder}${stillsFolder}${lessonFiles.script}`, () => {
-            const format = formatOf(gallery);
-            return formatScript(presentShow(result, gallery, format), format);
-          }),
+          fileOf(`${folder}${stillsFolder}${lessonFiles.script}`, () =>
+            formatScript(presentShow(nameStudy(result, format), gallery, format), format),
+          ),
         ]
       : []),
   ];

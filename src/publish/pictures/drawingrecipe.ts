@@ -17,6 +17,7 @@ import { pngFiles, pngSize } from "../../views/study/notes.ts";
 import { listTriedDrawings } from "../../views/study/optionsview.ts";
 import { mostPictured, type SurveyPicture } from "../../views/survey/surveylinkview.ts";
 import { type Format, formatOf } from "../../words/format.ts";
+import { nameStudy } from "../../words/namedresult.ts";
 import { iconSvg } from "./icon.ts";
 import { fitFlag, linkRoom } from "./paper.ts";
 import type { DrawnFile, Recipe, Sheeted } from "./recipe.ts";
@@ -51,7 +52,8 @@ export function listShared(
 /** Every file of a study but its pages and its data. */
 export function listDrawn(result: StudyResult, gallery: Gallery): readonly DrawnFile[] {
   const format = formatOf(gallery);
-  const words = [pictureStudy(result, gallery, format), ...pictureEdges(result, gallery, format)];
+  const named = nameStudy(result, format);
+  const words = [pictureStudy(named, gallery, format), ...pictureEdges(named, gallery, format)];
   const shown = [
     ...listDrawings(result),
     ...listCrops(result, format),

@@ -7,6 +7,7 @@ import { formatShowPath } from "../../views/show/showpage.ts";
 import { presentMatrix } from "../../views/study/matrixview.ts";
 import { presentFigures } from "../../views/study/studypage.ts";
 import { formatOf } from "../../words/format.ts";
+import { nameStudy } from "../../words/namedresult.ts";
 import { formatTitle } from "../../words/title.ts";
 import { arrangeMap, arrangeRuler } from "./chartscene.ts";
 import { type Drawn, findFrom } from "./drawnsource.ts";
@@ -22,14 +23,15 @@ const matrixPixels = 13;
 /** Edge map, ruler and matrix as SVG files, as far as the study has them. */
 export function listFigures(result: StudyResult, gallery: Gallery, drawn: Drawn): readonly DrawnFile[] {
   const format = formatOf(gallery);
+  const named = nameStudy(result, format);
   const { say } = format;
   const unofficial = say("still.unofficial");
   const path = formatShowPath(result.study.slug);
   const find = findFrom(path, drawn);
   const { study } = result;
-  const { ruler, edgeMap } = presentFigures(result, gallery, linkFrom(path), format);
+  const { ruler, edgeMap } = presentFigures(named, gallery, linkFrom(path), format);
   const title = formatTitle(study);
-  const matrix = presentMatrix(result, linkFrom(path), format);
+  const matrix = presentMatrix(named, linkFrom(path), format);
   const files: DrawnFile[] = [];
   const add = (file: string, what: string, height: number, items: readonly SceneItem[]) => {
     const high = Math.round(height) + 40;

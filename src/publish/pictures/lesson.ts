@@ -3,6 +3,7 @@ import type { AnalysedGallery } from "../../analysis/analysegallery.ts";
 import { presentSeriesShows } from "../../views/show/seriesshow.ts";
 import { presentShow } from "../../views/show/showpage.ts";
 import { formatOf } from "../../words/format.ts";
+import { nameGallery, nameStudy } from "../../words/namedresult.ts";
 import { formatScript } from "../feeds/speakerscript.ts";
 import { listDrawn } from "./drawingrecipe.ts";
 import { collectSources } from "./drawnsource.ts";
@@ -29,8 +30,10 @@ export function planLesson(gallery: AnalysedGallery, slug: string, isSeries: boo
     gallery.survey,
   );
   const [show] = isSeries
-    ? presentSeriesShows(gallery, format).filter(({ folder }) => folder === `series/${slug}/show`)
-    : own.map((one) => presentShow(one, gallery.gallery, format));
+    ? presentSeriesShows(nameGallery(gallery, format), format).filter(
+        ({ folder }) => folder === `series/${slug}/show`,
+      )
+    : own.map((one) => presentShow(nameStudy(one, format), gallery.gallery, format));
   if (show === undefined) throw new Error(`no steps of ${slug}`);
   const files = own.flatMap((one) =>
     listTakeaways(one, gallery.gallery, drawn, size, isSeries ? `${one.study.slug}-` : ""),

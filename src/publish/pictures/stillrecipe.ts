@@ -7,6 +7,7 @@ import { listSteps } from "../../views/show/showsteps.ts";
 import { formatStudyPath } from "../../views/status.ts";
 import { pngSize } from "../../views/study/notes.ts";
 import { type Format, formatOf } from "../../words/format.ts";
+import { nameStudy } from "../../words/namedresult.ts";
 import { formatTitle } from "../../words/title.ts";
 import { collectSources, type Drawn, findFrom } from "./drawnsource.ts";
 import { listFigures } from "./figurerecipe.ts";
@@ -46,7 +47,7 @@ export function listTakeaways(
   const unofficial = format.say("still.unofficial");
   const path = formatShowPath(study.slug);
   const { show: _, ...unplanned } = study;
-  const steps = listSteps({ ...result, study: unplanned }, gallery, path, format);
+  const steps = listSteps({ ...nameStudy(result, format), study: unplanned }, gallery, path, format);
   const find = findFrom(path, drawn);
   const [before, after] = ["before", "after"].map((name) => {
     const step = steps.find((one) => one.name === name);
@@ -102,7 +103,7 @@ export function listOffered(
 ): readonly DrawnFile[] {
   const drawn = collectSources([[result, shown]], undefined);
   const format = formatOf(gallery);
-  const show = presentShow(result, gallery, format);
+  const show = presentShow(nameStudy(result, format), gallery, format);
   const flags: readonly string[] = [lessonFiles.original, lessonFiles.redesign];
   const folder = `${formatStudyPath(result.study.slug)}${stillsFolder}`.slice(1);
   return [...listStills(show, drawn, format), ...listTakeaways(result, gallery, drawn)]

@@ -5,6 +5,7 @@ import type { Hex } from "../../colour/colour.ts";
 import { nameColour } from "../../colour/colourname.ts";
 import { parseColour } from "../../colour/colourtext.ts";
 import type { Credit, Gallery, NotedOption } from "../../content/study/study.ts";
+import { sayColour } from "../../words/colourphrase.ts";
 import { describeDecision } from "../../words/decisionphrase.ts";
 import type { Format } from "../../words/format.ts";
 import type { Swatch } from "../../words/paintname.ts";
@@ -117,7 +118,7 @@ function presentOption(
   index: number,
   { comparison, ranking }: StudyResult,
   gallery: Gallery,
-  { say }: Format,
+  format: Format,
 ): OptionNote {
   const measured = ranking?.noted.find((noted) => noted.index === index);
   const hex = parseColour(option.replace)?.hex;
@@ -125,12 +126,12 @@ function presentOption(
     (colour) => colour.hex === (measured?.replace ?? hex) && colour.part === undefined,
   );
   return {
-    replace: replaced === undefined ? presentNoted(option.replace, hex) : named(replaced),
+    replace: replaced === undefined ? presentNoted(option.replace, hex, format) : named(replaced),
     with:
       measured === undefined
-        ? presentNoted(option.with, parseColour(gallery.palette.get(option.with) ?? option.with)?.hex)
+        ? presentNoted(option.with, parseColour(gallery.palette.get(option.with) ?? option.with)?.hex, format)
         : named({ hex: measured.with, name: measured.name }),
-    where: option.only === undefined ? undefined : (option.part ?? say("record.selectedPart")),
+    where: option.only === undefined ? undefined : (option.part ?? format.say("record.selectedPart")),
     only: option.only,
     note: option.note,
   };
@@ -141,9 +142,9 @@ function named({ hex, name }: Swatch): NotedColour {
 }
 
 /** A colour of which nothing is measured: a hex reads as the name of its colour, a name stays as the author wrote it. */
-function presentNoted(written: string, hex: Hex | undefined): NotedColour {
+function presentNoted(written: string, hex: Hex | undefined, format: Format): NotedColour {
   if (hex === undefined) return { text: written, swatch: undefined };
-  return named({ hex, name: written.startsWith("#") ? nameColour(hex) : written });
+  return named({ hex, name: written.startsWith("#") ? sayColour(nameColour(hex), format) : written });
 }
 
 function presentCredit(credit: Credit, { say }: Format): CreditView {

@@ -7,6 +7,7 @@ import { measureClarity } from "../../measure/clarity.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import type { Measure, MeasuredEdge } from "../../measure/measurement.ts";
 import type { WordId } from "../../words/catalogue.ts";
+import { sayColour } from "../../words/colourphrase.ts";
 import type { Format } from "../../words/format.ts";
 
 export interface SeenView {
@@ -72,7 +73,9 @@ function describeLooks(measure: Measure, vision: Vision, format: Format): string
   const seen = nameAll((hex) => hexOf(simulate(linearOf(hex), vision)));
   const same = colours.filter((_, index) => plain[index] === seen[index]).map(({ name }) => name);
   const other = colours.flatMap(({ name }, index) =>
-    plain[index] === seen[index] ? [] : [format.say("seen.looks", { name, seen: seen[index] ?? "" })],
+    plain[index] === seen[index]
+      ? []
+      : [format.say("seen.looks", { name, seen: sayColour(seen[index] ?? "", format) })],
   );
   const kept =
     same.length === 0 ? [] : [format.say("seen.kept", { names: format.list(same), count: same.length })];

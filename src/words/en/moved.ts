@@ -13,6 +13,9 @@ export const moved = {
   "moved.withdrawnHow": "What stood at this address is no longer published.",
   "moved.absent": "This study is not shown at present",
   "moved.absentHow": "It stands in the gallery's folder, and will be back at this address.",
+  "moved.claimed": "This study has another address",
+  /** Links to some studies follow. */
+  "moved.claimedBy": "More than one study says that it stood here:",
   "moved.lastGood":
     "This study could not be built from what its folder holds now. This is the page that it last had.",
 } as const;

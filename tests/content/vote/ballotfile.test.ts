@@ -1,10 +1,15 @@
 import { expect, test } from "vitest";
-import { parseBallots } from "../../../src/content/vote/ballotfile.ts";
+import { type Poll, parseBallots } from "../../../src/content/vote/ballotfile.ts";
 
 const ids = ["70ccec313571810a", "7961fd925d39d0a8", "5c9bcf35873be078"] as const;
 const head = "ballot,series,study,choice,why\n";
-const parse = (text: string, met = new Map<string, string>()) => {
-  const poll = { slug: "quay", studies: ["ferry", "wheel"], met };
+const open = (): Poll => ({
+  slug: "quay",
+  studies: ["ferry", "wheel"],
+  met: new Map(),
+  contradicted: new Set(),
+});
+const parse = (text: string, poll = open()) => {
   const { value, problems } = parseBallots("votes/quay/a.csv", new TextEncoder().encode(text), poll);
   return { value, told: problems.map(({ rule, place }) => [rule, place?.line, place?.column]) };
 };
@@ -31,16 +36,26 @@ test("the rows of one id are one ballot; one that is bad costs no other", () => 
 });
 
 test("of what stands twice the first counts, in one file and in the next", () => {
-  const met = new Map<string, string>();
-  const first = parse(`${head}${row(ids[0])}${row(ids[0], "ferry", "original")}`, met);
+  const poll = open();
+  const first = parse(`${head}${row(ids[0])}${row(ids[0])}`, poll);
   expect(first.value).toEqual([{ id: ids[0], votes: [{ study: "ferry", choice: "redesign" }] }]);
   expect(first.told).toEqual([["vote/ballot-twice", 3, 1]]);
   const next = parse(
-    `ballot ${ids[0]} quay ferry=original wheel=original\nballot ${ids[1]} quay wheel=neither\n`,
-    met,
+    `ballot ${ids[0]} quay ferry=redesign wheel=original\nballot ${ids[1]} quay wheel=neither\n`,
+    poll,
   );
   expect(next.value).toEqual([{ id: ids[1], votes: [{ study: "wheel", choice: "neither" }] }]);
   expect(next.told).toEqual([["vote/ballot-twice", 1, 8]]);
+  expect([...poll.contradicted]).toEqual([]);
+});
+
+test("a ballot that is contradicted, in its file or in another, is told as an error", () => {
+  const poll = open();
+  const first = parse(`${head}${row(ids[0])}${row(ids[0], "ferry", "original")}${row(ids[1])}`, poll);
+  expect(first.told).toEqual([["vote/ballot-contradicted", 3, 1]]);
+  const next = parse(`ballot ${ids[1]} quay ferry=original\n`, poll);
+  expect([next.value, next.told]).toEqual([[], [["vote/ballot-contradicted", 1, 8]]]);
+  expect([...poll.contradicted]).toEqual([ids[0], ids[1]]);
 });
 
 test.each([

@@ -35,11 +35,12 @@ test("files of a series in the order of their names; whatever is bad is named, a
     "series/broken.md": "",
   };
   expect(await load(files)).toEqual({
-    ids: [["2", "1"]],
+    // Of ballot 2 nobody knows what was chosen.
+    ids: [["1"]],
     told: [
       ["vote/file-name", "content/votes/loose.csv"],
       ["vote/unknown-series", "content/votes/quai"],
-      ["vote/ballot-twice", "content/votes/quay/b.TXT"],
+      ["vote/ballot-contradicted", "content/votes/quay/b.TXT"],
       ["study/not-a-file", "content/votes/quay/deeper.csv"],
       ["vote/file-name", "content/votes/quay/hands.xlsx"],
       ["vote/file-size", "content/votes/quay/large.csv"],

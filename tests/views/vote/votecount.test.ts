@@ -20,7 +20,7 @@ const made = chosen.map((choice, at) => ({
   votes: [{ study: "ferry", choice, why: hostile[at] ?? "" }],
 }));
 const bytes = (text: string) => new TextEncoder().encode(text);
-const poll = { slug: "quay", studies: ["ferry"], met: new Map<string, string>() };
+const poll = { slug: "quay", studies: ["ferry"], met: new Map(), contradicted: new Set<string>() };
 const lines = made.filter((_, at) => at % 2 === 0).map((one) => `${client.formatBallotLine(one)}\n`);
 const tables = made.filter((_, at) => at % 2 === 1).map(client.formatBallotTable);
 const ballots = [lines.join(""), ...tables].flatMap((text, at) => {
