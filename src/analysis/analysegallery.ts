@@ -117,7 +117,7 @@ async function analyseAll(
   if (!studies.some(isFirst)) begin();
   const work = async (study: Study): Promise<Outcome<StudyResult>> => {
     if (!isFirst(study)) await isFirstMeasured;
-    const outcome = await analyse(pool, study, loaded.gallery, (result) => {
+    const outcome = await computeStudy(pool, study, loaded.gallery, (result) => {
       left -= 1;
       options.onMeasured?.(result, loaded, left);
       begin();
@@ -142,11 +142,15 @@ async function analyseAll(
   return [...done, { value: undefined, problems: [told] }];
 }
 
-async function analyse(
+/**
+ * Measures a study and ranks its changes. Problems: those of the jobs, of the prose, and of what `answers` and `options` name.
+ * `onMeasured` hears of it before its changes are ranked.
+ */
+export async function computeStudy(
   pool: Line,
   study: Study,
   gallery: Gallery,
-  onMeasured: (result: StudyResult | undefined) => void,
+  onMeasured: (result: StudyResult | undefined) => void = () => undefined,
 ): Promise<Outcome<StudyResult>> {
   const bytes = await readOriginal(study).catch(() => undefined);
   if (bytes === undefined) {

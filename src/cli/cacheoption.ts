@@ -1,6 +1,6 @@
 // Floor 11. Where measurements are kept from one run to the next, unless somebody says otherwise.
 import { isAbsolute, join, relative, resolve, sep } from "node:path";
-import type { Store } from "../analysis/store/resultstore.ts";
+import type { Store, StoreOptions } from "../analysis/store/resultstore.ts";
 import { findHome, keyVariable } from "../analysis/store/signature.ts";
 import { kindOf } from "../content/disk/readfile.ts";
 import { type Given, type Option, type Output, UsageError } from "./command.ts";
@@ -12,7 +12,7 @@ export const cacheOption: Option = {
 
 /**
  * Opens the folder in which measurements are kept: the one of `--cache`, else `.cache/counterchange` in the working folder,
- * else, where that lies in `content` or `.cache` is a link, one in the user's home. With `isReadOnly` nothing is written.
+ * else, where that lies in `content` or `.cache` is a link, one in the user's home. `how` is for the store.
  *
  * Returns undefined where none is wanted or none can be had. Throws UsageError where `--cache` lies in `content`.
  */
@@ -20,7 +20,7 @@ export async function openCache(
   given: Given,
   content: string,
   output: Pick<Output, "message">,
-  isReadOnly = false,
+  how: Pick<StoreOptions, "isReadOnly" | "most"> = {},
 ): Promise<Store | undefined> {
   const { cache } = given.values;
   if (cache === "off") return undefined;
@@ -38,7 +38,7 @@ export async function openCache(
   return openStore({
     folder: isLed || isInside(folder, content) ? join(home, "kept") : folder,
     secretFile: join(home, "key"),
-    isReadOnly,
+    ...how,
     onAside: (aside) =>
       output.message(
         `${folder} was not made here by you, or on a machine with your ${keyVariable}: it was put aside as ${aside}, and nothing of it is used.\n    Delete it, unless it holds something that you know.`,

@@ -104,7 +104,7 @@ async function checkGallery(given: Given, content: string, output: Output): Prom
     import("../analysis/analysegallery.ts"),
     import("../publish/pictures/drawfiles.ts"),
   ]);
-  const store = await openCache(given, content, output, true);
+  const store = await openCache(given, content, output, { isReadOnly: true });
   const onProgress: Output["progress"] = (...args) => output.progress(...args);
   return withPool(store, async (line) =>
     drawStudies(await analyseGallery(content, { drafts: true, line, onProgress }), { line, store }),

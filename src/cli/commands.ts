@@ -1,4 +1,5 @@
 // Floor 11. Every command in the words of its help, in the order of the help. What a command does is loaded when it runs.
+import { keyVariable } from "../analysis/store/signature.ts";
 import { cacheOption as cache } from "./cacheoption.ts";
 import type { Command, Option } from "./command.ts";
 import { contentHelp } from "./contentfolder.ts";
@@ -184,5 +185,20 @@ export const commands: readonly Command[] = [
     operands: [1, 1],
     options: { out: { value: "F.svg", help: "Write it to this file, which must not be there yet." } },
     load: () => import("./sift.ts"),
+  },
+  {
+    name: "slice",
+    usage: "I/N [CONTENT] [--with-drafts] [--cache DIR]",
+    summary:
+      "Measures and draws one slice of a large gallery, the Ith of N, keeps that, and publishes nothing: publish then finds it.",
+    about: `${contentHelp} A slice is every Nth folder of studies/ by name, good or bad. Folders of what is kept, made with one ${keyVariable} or in one home, are merged by copying one into the other.`,
+    examples: ["slice 1/4 content --cache kept"],
+    operands: [1, 2],
+    needs: "a slice, such as 1/4",
+    options: {
+      "with-drafts": { help: "Take drafts as well, where publish will." },
+      cache,
+    },
+    load: () => import("./slice.ts"),
   },
 ];

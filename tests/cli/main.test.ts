@@ -62,7 +62,7 @@ There is no command “mesure”.
     ["picture"],
     `\
 There is no command “picture”.
-    The commands are: publish, preview, check, begin, measure, try, survey, stills, sift.
+    The commands are: publish, preview, check, begin, measure, try, survey, stills, sift, slice.
 `,
   ],
   [

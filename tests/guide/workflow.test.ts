@@ -15,7 +15,18 @@ interface Workflow {
   readonly on: unknown;
   readonly permissions: Readonly<Record<string, string>>;
   readonly jobs: Readonly<
-    Record<string, { readonly steps: readonly Step[]; readonly permissions?: unknown }>
+    Record<
+      string,
+      {
+        readonly steps: readonly Step[];
+        readonly permissions?: unknown;
+        readonly needs?: string;
+        readonly strategy?: {
+          readonly "fail-fast": boolean;
+          readonly matrix: { readonly slice: readonly number[] };
+        };
+      }
+    >
   >;
 }
 interface Job {
@@ -27,7 +38,7 @@ interface Job {
 
 const read = (name: string): Workflow => parse(textOf(`yaml .github/workflows/${name}.yml`));
 const stepsOf = ({ jobs }: Workflow): readonly Step[] => Object.values(jobs).flatMap(({ steps }) => steps);
-const [review, publish] = [read("review"), read("publish")];
+const [review, publish, slices] = [read("review"), read("publish"), read("slices")];
 
 // biome-ignore lint/suspicious/noTemplateCurlyInString: as the host writes it
 const mainBranch = "${{ github.event.repository.default_branch }}";
@@ -74,7 +85,36 @@ describe("on GitHub Actions", () => {
     );
   });
 
-  test.each([review, publish].flatMap(stepsOf))("$uses $run", ({ uses, run }) => {
+  test("slices are all of a gallery, each with the secret; what they keep is merged, and published once", () => {
+    const { slice, publish: last } = slices.jobs;
+    expect(slices.permissions).toEqual({ contents: "read" });
+    expect(last).toMatchObject({ needs: "slice", permissions: publish.permissions });
+    const numbers = slice?.strategy?.matrix.slice ?? [];
+    // One that is broken stops no other.
+    expect(slice?.strategy?.["fail-fast"]).toBe(false);
+    expect(numbers).toEqual(numbers.map((_, index) => index + 1));
+    const find = (job: typeof slice, what: RegExp) =>
+      job?.steps.find(({ uses = "", run = "" }) => what.test(`${uses}${run}`));
+    const made = find(slice, /^npx counterchange slice/);
+    expect(made?.run).toBe(`npx counterchange slice "$SLICE/${numbers.length}" --cache kept || [ $? -eq 1 ]`);
+    const published = find(last, /^npx counterchange publish/);
+    expect(published?.run).toBe("npx counterchange publish --cache merged || [ $? -eq 1 ]");
+    // biome-ignore lint/suspicious/noTemplateCurlyInString: as the host writes it
+    const secret = "${{ secrets.COUNTERCHANGE_KEY }}";
+    expect([made?.env?.["COUNTERCHANGE_KEY"], published?.env?.["COUNTERCHANGE_KEY"]]).toEqual([
+      secret,
+      secret,
+    ]);
+    expect(stepsOf(slices).filter((step) => JSON.stringify(step).includes("secrets."))).toHaveLength(2);
+    expect(find(slice, /upload-artifact/)?.with?.["path"]).toBe("kept");
+    expect(find(last, /download-artifact/)?.with).toEqual({
+      pattern: "kept-*",
+      path: "merged",
+      "merge-multiple": true,
+    });
+  });
+
+  test.each([review, publish, slices].flatMap(stepsOf))("$uses $run", ({ uses, run }) => {
     if (uses !== undefined) expect(uses).toMatch(/^actions\/[a-z-]+@[0-9a-f]{40}$/);
     else expect(run).toMatch(known);
   });
@@ -86,7 +126,7 @@ describe("on GitHub Actions", () => {
     expect(new Set(pinned.map(([action]) => action)).size).toBe(
       new Set(pinned.map((one) => one.join(" "))).size,
     );
-    expect(pinned).toHaveLength([review, publish].flatMap(stepsOf).filter(({ uses }) => uses).length);
+    expect(pinned).toHaveLength([review, publish, slices].flatMap(stepsOf).filter(({ uses }) => uses).length);
   });
 });
 
@@ -123,11 +163,12 @@ describe("on GitLab", () => {
 
 test("the program is called as it is installed, and every folder it writes is the one that is shown", () => {
   const workflows = blocks.filter(({ info }) => info.startsWith("yaml ."));
-  expect(workflows).toHaveLength(4);
+  expect(workflows).toHaveLength(5);
   const calls = workflows.flatMap(({ text }) => listCalls(text));
   expect(calls.map(([name]) => name).sort()).toEqual([
     ..."check check check".split(" "),
-    ...Array(4).fill("publish"),
+    ...Array(5).fill("publish"),
+    "slice",
   ]);
   const { dependencies } = JSON.parse(textOf("json package.json"));
   expect(dependencies).toEqual({ counterchange: "file:counterchange-0.1.0.tgz" });

@@ -38,8 +38,7 @@ export async function compareAll(
     const key = fingerprint(svg);
     const known = grids.get(key);
     if (known !== undefined) return known;
-    const bytes = new TextEncoder().encode(svg);
-    const made = catchFault(file, () => pool.run("grid", file, { bytes, cloth })).then(({ value }) => value);
+    const made = makeGrid(pool, file, svg, cloth);
     grids.set(key, made);
     return made;
   };
@@ -79,6 +78,17 @@ export async function compareAll(
     compared.push(likeness.compared === 0 ? result : { ...result, likeness });
   }
   return { studies: compared, problems };
+}
+
+/** Makes the grid of a drawing that we wrote; none where that fails. `file` is named in faults. */
+export async function makeGrid(
+  pool: Line,
+  file: string,
+  svg: string,
+  cloth: Cloth,
+): Promise<FlagGrid | undefined> {
+  const bytes = new TextEncoder().encode(svg);
+  return (await catchFault(file, () => pool.run("grid", file, { bytes, cloth }))).value;
 }
 
 /** A few more than there are processes at once: what waits in line holds its drawing. */

@@ -20,7 +20,7 @@ export interface StoreOptions {
   readonly secretFile: string;
   /** Looks up and keeps nothing. */
   readonly isReadOnly?: boolean;
-  /** Most bytes of all entries together; default 500 MB. */
+  /** Most bytes of all entries together; default 500 MB. What one run uses stays, and be it more. */
   readonly most?: number;
   /** Hears where a folder was put that lay in the place of `folder` and was not made with the secret. */
   readonly onAside?: (aside: string) => void;
@@ -91,10 +91,31 @@ export class Store {
   private readonly asked = new Map<string, Promise<Outcome<unknown>>>();
   private failures = 0;
   private written = 0;
+  /** Bytes of the entries that were read or written. */
+  private used = 0;
+  private missed = 0;
 
   constructor(options: StoreOptions, secret: Uint8Array) {
     this.options = options;
     this.secret = secret;
+  }
+
+  /** The folder of what is kept. */
+  get folder(): string {
+    return this.options.folder;
+  }
+
+  /** How many answers could not be written. */
+  get lost(): number {
+    return this.missed;
+  }
+
+  /** Makes the folder before anything is kept in it; returns whether that can be. */
+  async prepare(): Promise<boolean> {
+    return this.makeSealed().then(
+      () => true,
+      () => false,
+    );
   }
 
   /**
@@ -143,7 +164,9 @@ export class Store {
     const { folder, most = 500 * 1024 * 1024 } = this.options;
     if (this.written === 0) return;
     const now = Date.now();
-    if (this.written > most / 10 || (await isDue(folder, now))) await sweep(folder, most, now);
+    // A sweep leaves four fifths: all that this run used.
+    const room = Math.max(most, 1.25 * this.used);
+    if (this.written > most / 10 || (await isDue(folder, now))) await sweep(folder, room, now);
     this.written = 0;
   }
 
@@ -160,6 +183,7 @@ export class Store {
         if (!stats.isFile() || stats.size > mostEntry) return undefined;
         const payload = openEntry(this.secret, key, await handle.readFile());
         if (payload === undefined) return undefined;
+        this.used += stats.size;
         const now = Date.now();
         if (now - stats.mtimeMs > day && this.options.isReadOnly !== true)
           await handle.utimes(now / 1000, now / 1000).catch(() => undefined);
@@ -174,7 +198,10 @@ export class Store {
 
   private keep(key: string, outcome: Outcome<unknown>): void {
     if (outcome.value === undefined || this.options.isReadOnly === true) return;
-    if (this.failures >= mostFailures) return;
+    if (this.failures >= mostFailures) {
+      this.missed += 1;
+      return;
+    }
     const write = this.write(key, outcome).finally(() => this.writing.delete(write));
     this.writing.add(write);
   }
@@ -186,16 +213,27 @@ export class Store {
     try {
       const entry = sealEntry(this.secret, key, serialize(outcome));
       if (entry.length > mostEntry) return;
-      this.sealing ??= this.seal();
-      await this.sealing;
+      await this.makeSealed();
       await this.writeNew(fresh, entry);
       await rename(join(folder, fresh), join(folder, target));
       this.failures = 0;
       this.written += entry.length;
+      this.used += entry.length;
     } catch {
+      this.missed += 1;
       this.failures += 1;
-      this.sealing = undefined;
       await rm(join(folder, fresh), { force: true }).catch(() => undefined);
+    }
+  }
+
+  /** Once for all entries; after a failure, anew. */
+  private async makeSealed(): Promise<void> {
+    this.sealing ??= this.seal();
+    try {
+      await this.sealing;
+    } catch (error) {
+      this.sealing = undefined;
+      throw error;
     }
   }
 

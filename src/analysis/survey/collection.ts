@@ -28,6 +28,8 @@ export interface Ground {
   readonly gallery: Gallery;
   /** The moment, of `performance.now()`, after which no drawing is begun any more; default never. */
   readonly end?: number;
+  /** Whether the drawing at a place of its folder's list, from 0, is looked at; default all are. */
+  readonly isOwn?: (place: number) => boolean;
   readonly onProgress?: (done: number, total: number) => void;
 }
 
@@ -42,7 +44,7 @@ export async function measureFlags(
   const { cloth, viewingDistance, palette } = ground.gallery;
   const options = { cloth, distance: viewingDistance, palette };
   const listed = await listFolder(ground.contentDir, "flags", true);
-  const wanted = (listed.value ?? []).filter(({ name }) => !known.has(`flags/${name}`));
+  const wanted = keepOwn(ground, listed.value ?? []).filter(({ name }) => !known.has(`flags/${name}`));
   const { done, late } = await runEach(ground, wanted, "flag", (bytes) => ({ bytes, options }));
   const items = done.map(({ drawing, outcome }) => ({ file: `flags/${drawing.name}`, outcome }));
   return {
@@ -63,7 +65,8 @@ export async function gridCollection(ground: Ground): Promise<Gathered<KnownFlag
   if (listed.value.length === 0 && listed.problems.length === 0)
     return { items: [], problems: [empty(ground, inner)] };
   const { cloth } = ground.gallery;
-  const { done, late } = await runEach(ground, listed.value, "grid", (bytes) => ({ bytes, cloth }));
+  const wanted = keepOwn(ground, listed.value);
+  const { done, late } = await runEach(ground, wanted, "grid", (bytes) => ({ bytes, cloth }));
   const items = done.flatMap(({ drawing, outcome: { value: grid } }): readonly KnownFlag[] =>
     grid === undefined ? [] : [{ file: `${inner}/${drawing.name}`, origin: "collection", grid }],
   );
@@ -72,6 +75,13 @@ export async function gridCollection(ground: Ground): Promise<Gathered<KnownFlag
     items,
     problems: [...listed.problems, ...broken.flatMap(({ outcome }) => outcome.problems), ...late].map(soften),
   };
+}
+
+function keepOwn(
+  { isOwn }: Pick<Ground, "isOwn">,
+  listed: readonly FolderDrawing[],
+): readonly FolderDrawing[] {
+  return isOwn === undefined ? listed : listed.filter((_, place) => isOwn(place));
 }
 
 interface Done<K extends JobKind> {

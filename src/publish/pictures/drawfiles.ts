@@ -10,6 +10,7 @@ import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { Store } from "../../analysis/store/resultstore.ts";
 import { programFolder } from "../../content/disk/packagefile.ts";
 import { endOf, folderOfStudies, outOfTime } from "../../content/folder/gallerybudget.ts";
+import type { Gallery } from "../../content/study/study.ts";
 import { hasError, type Outcome, type Problem } from "../../problem/problem.ts";
 import { listDrawn } from "./drawingrecipe.ts";
 import { questionOf } from "./imagecache.ts";
@@ -85,6 +86,18 @@ export async function drawFiles(
   return { value: whole, problems: made.problems };
 }
 
+/** Draws all that `listDrawn` lists of a study, as `drawFiles` does. */
+export async function drawStudy(
+  one: StudyResult,
+  gallery: Gallery,
+  means: Means,
+  isTrial = false,
+): Promise<Outcome<readonly MadeFile[]>> {
+  const { file } = one.study;
+  const subject = { file, drawing: one.drawings.original };
+  return catchFault(file, async () => drawFiles(means, subject, listDrawn(one, gallery), isTrial));
+}
+
 /**
  * Draws every study, a few at a time, and hands its files on; without `take` it is a trial. Returns the gallery without the
  * studies that cannot be drawn.
@@ -99,15 +112,12 @@ export async function drawStudies<R extends GalleryResult>(
   const end = endOf(means.minutes);
   const late: StudyResult[] = [];
   const work = async (one: StudyResult) => {
-    const { file, slug } = one.study;
+    const { slug } = one.study;
     if (performance.now() >= end) {
       late.push(one);
       return;
     }
-    const subject = { file, drawing: one.drawings.original };
-    const drawn = await catchFault(file, async () =>
-      drawFiles(means, subject, listDrawn(one, result.gallery), take === undefined),
-    );
+    const drawn = await drawStudy(one, result.gallery, means, take === undefined);
     if (drawn.value === undefined || hasError(drawn.problems)) slugs.add(slug);
     else await take?.(drawn.value);
     problems.push(...drawn.problems);

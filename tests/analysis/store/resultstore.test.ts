@@ -245,6 +245,38 @@ test("the folder stays under its size; what was used last stays", async () => {
   expect((await ask(folder, 0, { most })).worked).toBe(true);
 });
 
+test("what one run used stays, though it is over the size; the next that uses less makes room", async () => {
+  const folder = await makeFolder({});
+  const large = { value: "x".repeat(10_000), problems: [] };
+  const most = 25_000;
+  const askAll = async (count: number) => {
+    const store = await open(folder, { most });
+    for (let index = 0; index < count; index += 1) await store.recall(index, async () => large);
+    await store.recall(`new ${count}`, async () => large);
+    await store.close();
+    return (await listEntries(folder)).length;
+  };
+  expect(await askAll(6)).toBe(7);
+  // Six that were there, and a new one.
+  expect(await askAll(6)).toBe(7);
+  expect(await askAll(7)).toBe(9);
+  expect(await askAll(0)).toBeLessThan(3);
+});
+
+test("the folder is made before anything is kept, if it can be; what could not be written is counted", async () => {
+  const folder = await makeFolder({});
+  const store = await open(folder);
+  expect(await store.prepare()).toBe(true);
+  expect([store.folder, store.lost]).toEqual([join(folder, "kept"), 0]);
+  expect(await readdir(store.folder)).toEqual(["seal"]);
+  const nowhere = await open(await makeFolder({ kept: "a file" }));
+  expect(await nowhere.prepare()).toBe(false);
+  for (let index = 0; index < 12; index += 1)
+    await nowhere.recall(index, async () => ({ value: index, problems: [] }));
+  await nowhere.close();
+  expect(nowhere.lost).toBe(12);
+});
+
 test("an entry that is used again gets a new date", async () => {
   const folder = await makeFolder({});
   await ask(folder);

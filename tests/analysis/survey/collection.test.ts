@@ -44,6 +44,19 @@ test("every drawing of flags/ but the known ones; links are not followed", async
   expect(told).toEqual(["1/3", "2/3", "3/3"]);
 });
 
+test("of both folders those drawings alone whose places are asked for", async () => {
+  const names = ["a", "b", "c", "d"];
+  const drawings = (folder: string) => names.map((name) => [`${folder}/${name}.svg`, drawing]);
+  const contentDir = await makeFolder(Object.fromEntries([...drawings("flags"), ...drawings("old")]));
+  const gallery = { ...defaultGallery, compareWith: "old" };
+  const ground = { pool, contentDir, gallery, isOwn: (place: number) => place % 2 === 1 };
+  // A known one keeps its place.
+  const { items } = await measureFlags(ground, new Set(["flags/a.svg", "flags/b.svg"]));
+  expect(items.map(({ file }) => file)).toEqual(["flags/d.svg"]);
+  const grids = await gridCollection(ground);
+  expect(grids.items.map(({ file }) => file)).toEqual(["old/b.svg", "old/d.svg"]);
+});
+
 test("no flags, or a folder that is a link: nothing, and no fault", async () => {
   const outside = await makeFolder({ "a.svg": drawing });
   const contentDir = await makeFolder({ "gallery.yaml": "title: x" });
