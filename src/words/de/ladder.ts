@@ -1,0 +1,8 @@
+// Floor 7. German: the ladder of reflectance.
+import type { In } from "../catalogue.ts";
+import type { ladder as english } from "../en/ladder.ts";
+
+export const ladder: In<typeof english> = {
+  "ladder.title": "Wie hell jede Farbe ist",
+  "ladder.says": "Die hellste zuerst: {colours}. {before} wird zu {after}.",
+};

@@ -1,0 +1,9 @@
+// Floor 7. German: what stands where there is no number.
+import type { In } from "../catalogue.ts";
+import type { number as english } from "../en/number.ts";
+
+export const number: In<typeof english> = {
+  "number.noEdges": "keine Kanten",
+  "number.move": "{was} zu {is}",
+  "number.noEmblem": "kein Emblem gefunden",
+};

@@ -1,0 +1,63 @@
+// Floor 7. German: the steps of a study or a series for a projector, and what a speaker may say to each.
+import type { In } from "../catalogue.ts";
+import type { show as english } from "../en/show.ts";
+
+export const show: In<typeof english> = {
+  "show.title": "{title}, Schritt für Schritt",
+  "show.description": "Inoffizielle Neuentwurfsstudie.",
+  "show.seriesDescription": "Inoffizielle Neuentwurfsstudien, Schritt für Schritt.",
+  "show.toStudy": "Zur Studie",
+  "show.toSeries": "Zur Reihe",
+  "show.steps": "Schritte",
+  "show.notes": "Notizen",
+  "show.back": "Zurück",
+  "show.next": "Weiter",
+  "show.noNote": "Keine Notiz zu diesem Schritt.",
+  "show.original": "Das Original",
+  "show.redesign": "Der Neuentwurf, eine inoffizielle Studie",
+  "show.both": "Das Original und der Neuentwurf, eine inoffizielle Studie",
+  "show.ofOriginal": "Original",
+  "show.ofRedesign": "Neuentwurf, inoffizielle Studie",
+  "show.redesigns": "Neuentwürfe sind inoffizielle Studien",
+  "show.from": "Aus <number>{from}</number> Flaggenhöhen, vergrößert",
+  "show.fromStill": "Aus {from} Flaggenhöhen, vergrößert",
+  "show.thisIs": "Die Flagge, wie sie ist: {name}.",
+  "show.keep": "Merken Sie sich, wie sie ist.",
+  "show.focus": "Was gesehen werden muss",
+  "show.focusKey":
+    "Durchgezogene Linien sind klar, gepunktete schwer zu sehen. Das Band bezeichnet, was vor dem Übrigen gesehen werden muss.",
+  "show.focusSaid": "Was zuerst gesehen werden muss, ist {share} der Flagge.",
+  "show.weakest": "Ihre schwächste Kante",
+  "show.weakestKey": "{names}: Kontrast {contrast}",
+  "show.weakestSaid":
+    "Die schwächste Kante liegt zwischen {first} und {second}. Sie ist {grade} ({contrast}); ab {clear} ist eine Kante klar.",
+  "show.weakestShown": "Die Stelle, an der {names} aneinanderstoßen",
+  "show.afar": "Von Weitem",
+  "show.afarSaid": "So sieht die Flagge von Weitem aus.",
+  "show.colours": "Welche Farbe könnte sich ändern?",
+  "show.coloursKey":
+    "Jede Zeile ändert eine Farbe. Unter jeder Flagge steht ihre Klarheit, heute {clarity}; die beste einer Zeile ist unterstrichen.",
+  "show.coloursKeyOwn":
+    "Jede Zeile ändert eine Farbe. Unter jeder Flagge steht ihre Klarheit, heute {clarity}; die beste einer Zeile ist unterstrichen, der Vorschlag dieser Studie gerahmt.",
+  "show.tried": "Versucht, eine inoffizielle Studie. {figures}. {note}",
+  "show.triedSaid": "Auch dies habe ich versucht: {change} {verdict} {figures}.",
+  "show.before": "Vorher",
+  "show.beforeSaid": "Hier noch einmal die Flagge, wie sie ist.",
+  "show.afterSaid": "Und jetzt: {change} Das ist eine inoffizielle Studie.",
+  "show.outcomes": "Was besser und was schlechter wird",
+  "show.outcomesKey": "Ring: das Original. Punkt: der Neuentwurf.",
+  "show.priceSaid":
+    "{verdict}. Die Klarheit des Originals ist {before} von 100 Punkten, die des Neuentwurfs {after}. {price}",
+  "show.vision": "Für Farbenfehlsichtige, und in Grau",
+  "show.visionSaid": "Das sehen Farbenfehlsichtige ungefähr. {visions}",
+  "show.visionOf": "{heading}, {explanation}: {measure} {before} zu {after}.",
+  "show.choose": "Original oder Neuentwurf?",
+  "show.chooseSaid": "Das Original oder der Neuentwurf? Und was würden Sie jemandem sagen, der anders wählt?",
+  "show.closing": "Was würden Sie ändern?",
+  "show.another": "{name}: ein weiterer Vorschlag",
+  "show.opening": "{authors}: {opening}",
+  "show.colourChanged": "Geänderte Farbe",
+  "show.notTried": "nicht versucht",
+  "show.thisStudy": "Diese Studie:",
+  "show.merges": "verschmilzt",
+};
