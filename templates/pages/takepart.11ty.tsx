@@ -127,9 +127,9 @@ function Change({ part: { palette } }: { part: TakePartPage }): JSX.Element {
         <p class="field">
           <label for="part-with">{say("part.palette")}</label>
           <select id="part-with">
-            {palette.map(({ name, hex }) => (
+            {palette.map(({ name, label, hex }) => (
               <option key={name} value={name} data-hex={hex}>
-                {name}
+                {label}
               </option>
             ))}
           </select>

@@ -1,7 +1,9 @@
 // Floor 8. The page by which readers propose a study: the files, the letter, and what its script needs to know.
+import type { Hex } from "../../colour/colour.ts";
 import { parseColour } from "../../colour/colourtext.ts";
 import type { Answer } from "../../content/gallery/answerlink.ts";
 import type { Gallery } from "../../content/study/study.ts";
+import { sayColour } from "../../words/colourphrase.ts";
 import type { Format } from "../../words/format.ts";
 import { formatCanonical } from "../address.ts";
 import { type Frame, partPath, presentFrame } from "../pageframe.ts";
@@ -15,7 +17,8 @@ export interface TakePartPage {
   readonly send: AnswerView;
   readonly mark: string;
   readonly cloth: Gallery["cloth"];
-  readonly palette: readonly { readonly name: string; readonly hex: string }[];
+  /** `name` is what a study file takes, `label` what the reader sees. */
+  readonly palette: readonly { readonly name: string; readonly label: string; readonly hex: Hex }[]; readonly hex: string }[];
 }
 
 /** Stands in the address that sends a study for its text. */
@@ -51,7 +54,7 @@ export function presentTakePart(gallery: Gallery, format: Format): readonly Take
       cloth: gallery.cloth,
       palette: [...gallery.palette].flatMap(([name, colour]) => {
         const hex = parseColour(colour)?.hex;
-        return hex === undefined ? [] : [{ name, hex }];
+        return hex === undefined ? [] : [{ name, label: sayColour(name, format), hex }];
       }),
     },
   ];

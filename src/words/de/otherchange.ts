@@ -20,7 +20,7 @@ export const otherChange: In<typeof english> = {
   "otherChange.unranked":
     "{count, plural, one {Nicht gereiht: {changes}; das würde ein Drittel vom Umriss einer Figur oder mehr verschmelzen.} other {Nicht gereiht: {changes}; jede würde ein Drittel vom Umriss einer Figur oder mehr verschmelzen.}}",
   "otherChange.place":
-    "{place, selectordinal, =1 {Am klarsten von {total} einzelnen Änderungen} other {Platz # von {total} einzelnen Änderungen nach Klarheit}}{level, plural, =0 {.} one {, gleichauf mit # anderen.} other {, gleichauf mit # anderen.}}",
+    "{place, selectordinal, =1 {Am klarsten von {total} einzelnen Änderungen} other {Platz # von {total} einzelnen Änderungen nach Klarheit}}{level, plural, =0 {.} one {, gleichauf mit einer anderen.} other {, gleichauf mit # anderen.}}",
   "otherChange.noneTried": "Keine der Farben konnte versucht werden.",
   "otherChange.allMerge": "Jede versuchte Änderung verschmilzt ein Drittel vom Umriss einer Figur oder mehr.",
   "otherChange.clear": "Die Flagge ist klar, wie sie ist, mit einer Klarheit von {clarity}.",

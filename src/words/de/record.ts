@@ -12,7 +12,7 @@ export const record: In<typeof english> = {
   "record.drawings": "Zeichnungen und Daten",
   "record.tags": "Stichwörter",
   "record.history": "Verlauf",
-  "record.heading": "Für die Akten",
+  "record.heading": "Zum Nachschlagen",
   "record.tincture": "Nach der Tinkturregel",
   "record.facts": "Tatsachen",
   "record.reflectanceAndTincture": "Reflexionsgrad und Tinktur jeder Farbe",

@@ -1,0 +1,63 @@
+// Floor 7. French: the steps of a study or a series for a projector, and what a speaker may say to each.
+import type { In } from "../catalogue.ts";
+import type { show as english } from "../en/show.ts";
+
+export const show: In<typeof english> = {
+  "show.title": "{title}, pas à pas",
+  "show.description": "Étude non officielle de drapeau redessiné.",
+  "show.seriesDescription": "Études non officielles de drapeaux redessinés, pas à pas.",
+  "show.toStudy": "L’étude",
+  "show.toSeries": "La série",
+  "show.steps": "Étapes",
+  "show.notes": "Notes",
+  "show.back": "Retour",
+  "show.next": "Suite",
+  "show.noNote": "Pas de note pour cette étape.",
+  "show.original": "L’original",
+  "show.redesign": "Le nouveau dessin, une étude non officielle",
+  "show.both": "L’original, et le nouveau dessin, une étude non officielle",
+  "show.ofOriginal": "Original",
+  "show.ofRedesign": "Nouveau dessin, étude non officielle",
+  "show.redesigns": "Les nouveaux dessins sont des études non officielles",
+  "show.from": "À <number>{from}</number> hauteurs de drapeau, agrandi",
+  "show.fromStill": "À {from} hauteurs de drapeau, agrandi",
+  "show.thisIs": "Le drapeau tel qu’il est : {name}.",
+  "show.keep": "Gardez-le en tête tel qu’il est.",
+  "show.focus": "Ce qui doit se voir",
+  "show.focusKey":
+    "Les lignes pleines sont nettes, les pointillées difficiles à voir. La bande marque ce qui doit se voir avant le reste.",
+  "show.focusSaid": "Ce qui doit se voir d’abord, c’est {share} du drapeau.",
+  "show.weakest": "Sa limite la plus faible",
+  "show.weakestKey": "{names} : contraste {contrast}",
+  "show.weakestSaid":
+    "La limite la plus faible est là où se touchent {first} et {second}. Elle est {grade} ({contrast}) ; à partir de {clear}, une limite est nette.",
+  "show.weakestShown": "L’endroit où se touchent {names}",
+  "show.afar": "De loin",
+  "show.afarSaid": "Voilà comment se présente le drapeau de loin.",
+  "show.colours": "Quelle couleur pourrait changer ?",
+  "show.coloursKey":
+    "Chaque ligne change une couleur. Sous chaque drapeau figure sa netteté, aujourd’hui {clarity} ; le meilleur d’une ligne est souligné.",
+  "show.coloursKeyOwn":
+    "Chaque ligne change une couleur. Sous chaque drapeau figure sa netteté, aujourd’hui {clarity} ; le meilleur d’une ligne est souligné, ce que propose cette étude est encadré.",
+  "show.tried": "Essayé, une étude non officielle. {figures}. {note}",
+  "show.triedSaid": "J’ai aussi essayé ceci : {change} {verdict} {figures}.",
+  "show.before": "Avant",
+  "show.beforeSaid": "Voici encore une fois le drapeau tel qu’il est.",
+  "show.afterSaid": "Et maintenant : {change} C’est une étude non officielle.",
+  "show.outcomes": "Ce qui gagne et ce qui perd",
+  "show.outcomesKey": "Anneau : l’original. Point : le nouveau dessin.",
+  "show.priceSaid":
+    "{verdict}. La netteté de l’original est de {before} points sur 100, celle du nouveau dessin de {after}. {price}",
+  "show.vision": "Pour les lecteurs daltoniens, et en gris",
+  "show.visionSaid": "Voici à peu près ce que voient les lecteurs daltoniens. {visions}",
+  "show.visionOf": "{heading}, {explanation} : {measure} de {before} à {after}.",
+  "show.choose": "Original ou nouveau dessin ?",
+  "show.chooseSaid": "L’original, ou le nouveau dessin ? Et que diriez-vous à qui choisirait l’autre ?",
+  "show.closing": "Que changeriez-vous ?",
+  "show.another": "{name} : une autre proposition",
+  "show.opening": "{authors} : {opening}",
+  "show.colourChanged": "Couleur changée",
+  "show.notTried": "non essayé",
+  "show.thisStudy": "Cette étude :",
+  "show.merges": "se fond",
+};

@@ -1,0 +1,16 @@
+// Floor 7. French: what became of a study, in a word and what that word means.
+import type { In } from "../catalogue.ts";
+import type { status as english } from "../en/status.ts";
+
+export const status: In<typeof english> = {
+  "status.draft": "Brouillon",
+  "status.draftMeans": "pas encore achevée",
+  "status.open": "Ouverte",
+  "status.openMeans": "proposée, pas encore décidée",
+  "status.adopted": "Adoptée",
+  "status.adoptedMeans": "acceptée par ceux qui décident ici",
+  "status.declined": "Refusée",
+  "status.declinedMeans": "non acceptée par ceux qui décident ici",
+  "status.withdrawn": "Retirée",
+  "status.withdrawnMeans": "reprise par ses auteurs",
+};
