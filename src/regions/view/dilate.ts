@@ -97,47 +97,58 @@ export function reclaimFromCorners(
   const almost = 4 * Math.max(0, clear - Math.SQRT1_2) ** 2 - 1e-9;
   const { width } = map;
   const isAlmost = (at: number): boolean => (distance[at] as number) >= almost;
-  const blocks = new Blocks(map, open, Math.max(4, Math.ceil(Math.log2(reach + 2))));
+  const near = new Blocks(map, open, reach + 2);
   for (let index = 0; index < thinner.length; index += 1) {
     const at = thinner[index] as number;
-    if (!isAlmost(at) || !blocks.isNear(at)) continue;
-    for (const corner of [at, at + 1, at + width, at + width + 1]) {
+    if (!isAlmost(at) || !near.has(at)) continue;
+    for (const corner of [at, at + 1, at + width, at + width + 1])
       if (
+        !corners.isKnown(corner) &&
         isAlmost(corner) &&
         isAlmost(corner - 1) &&
         isAlmost(corner - width) &&
         isAlmost(corner - width - 1)
       )
         corners.visit(corner);
-    }
   }
 }
 
-/** Blocks of 2^`bits` pixels a side around the pixels that are left. */
+/** Blocks of four pixels a side, and which of them lie within `reach` pixels of some. */
 class Blocks {
   private readonly near: Uint8Array;
   private readonly columns: number;
   private readonly width: number;
-  private readonly bits: number;
+  /** How many blocks the reach is, at most; so many are added on each side. */
+  private readonly span: number;
 
-  constructor({ width, height }: LabelMap, open: Int32Array, bits: number) {
+  constructor({ width, height }: LabelMap, pixels: Int32Array, reach: number) {
     this.width = width;
-    this.bits = bits;
-    this.columns = (width >> this.bits) + 3;
-    this.near = new Uint8Array(this.columns * ((height >> this.bits) + 3));
-    for (let index = 0; index < open.length; index += 1) {
-      const block = this.blockOf(open[index] as number);
-      for (const row of [-this.columns, 0, this.columns]) this.near.fill(1, block + row - 1, block + row + 2);
+    this.span = Math.ceil(reach / 4);
+    this.columns = (width >> 2) + 1 + 2 * this.span;
+    const own = new Uint8Array(this.columns * ((height >> 2) + 1 + 2 * this.span));
+    this.near = new Uint8Array(own.length);
+    for (let index = 0; index < pixels.length; index += 1) {
+      const block = this.blockOf(pixels[index] as number);
+      if (own[block] === 0) this.widen(block);
+      own[block] = 1;
     }
+  }
+
+  has(at: number): boolean {
+    return this.near[this.blockOf(at)] === 1;
   }
 
   private blockOf(at: number): number {
     const y = (at / this.width) | 0;
-    return ((y >> this.bits) + 1) * this.columns + ((at - y * this.width) >> this.bits) + 1;
+    return ((y >> 2) + this.span) * this.columns + ((at - y * this.width) >> 2) + this.span;
   }
 
-  isNear(at: number): boolean {
-    return this.near[this.blockOf(at)] === 1;
+  private widen(block: number): void {
+    const { span, columns } = this;
+    for (let row = -span; row <= span; row += 1) {
+      const middle = block + row * columns;
+      this.near.fill(1, middle - span, middle + span + 1);
+    }
   }
 }
 
@@ -157,8 +168,11 @@ class Corners {
   }
 
   /** Corners are numbered by the pixel right below them. */
+  isKnown(corner: number): boolean {
+    return this.looked[corner] === 1;
+  }
+
   visit(corner: number): void {
-    if (this.looked[corner] === 1) return;
     this.looked[corner] = 1;
     const y = (corner / this.map.width) | 0;
     const x = corner - y * this.map.width;

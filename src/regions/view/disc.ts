@@ -14,6 +14,7 @@ export const up = 4;
 export const down = 8;
 
 const known = new Map<number, readonly Stamp[]>();
+const knownFromCorner = new Map<number, Stamp>();
 
 /**
  * Returns the 16 stamps of a disc, by the sides that are open. A stamp holds the whole offsets no longer than `radius`
@@ -43,7 +44,9 @@ function isToward(offset: number, before: number, behind: number): boolean {
  * furthest first: that is where another paint is met soonest.
  */
 export function stampFromCorner(radius: number): Stamp {
-  return collect(radius, 1, () => true);
+  const stamp = knownFromCorner.get(radius) ?? collect(radius, 1, () => true);
+  knownFromCorner.set(radius, stamp);
+  return stamp;
 }
 
 function collect(radius: number, half: 0 | 1, isWanted: (x: number, y: number) => boolean): Stamp {

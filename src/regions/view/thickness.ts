@@ -43,10 +43,10 @@ export class Thickness {
     const state = new Uint8Array(this.map.labels.length);
     const thinner = markThin(field, 4 * apart * apart, state);
     reclaimFromCentres(this.map, state, thinner, reach);
-    const left = thinner.filter((at) => state[at] === thin);
+    const left = keepThin(thinner, state);
     if (left.length === 0) return left;
     reclaimFromCorners(this.map, field.distance, state, { thinner, left, apart, reach });
-    return left.filter((at) => state[at] === thin).sort();
+    return keepThin(left, state).sort();
   }
 
   private field(): Field {
@@ -70,6 +70,14 @@ function markThin({ touched, distance }: Field, fits: number, state: Uint8Array)
     thinner.add(at);
   }
   return thinner.pixels;
+}
+
+/** Returns those of `pixels` that are still thin. */
+function keepThin(pixels: Int32Array, state: Uint8Array): Int32Array {
+  const left = new PixelList();
+  for (let index = 0; index < pixels.length; index += 1)
+    if (state[pixels[index] as number] === thin) left.add(pixels[index] as number);
+  return left.pixels;
 }
 
 /**
