@@ -1,6 +1,7 @@
 // Floor 3, part of step 3. Thin pixels that lie near enough to a place where the disc fits are kept after all.
 import type { LabelMap } from "../labelmap.ts";
-import { down, left, right, type Stamp, stampFromCorner, stampsFor, up } from "./disc.ts";
+import { PixelList } from "../pixellist.ts";
+import { down, left, right, ringFromCorner, type Stamp, stampsFor, stampsFromCorner, up } from "./disc.ts";
 
 /** States of a pixel: of a thin part; kept after all; a place where the disc fits, looked at. 0 is none of these. */
 export const thin = 1;
@@ -93,8 +94,10 @@ export function reclaimFromCorners(
 ): void {
   // From a corner even the pixels straight ahead lie half a pixel aside.
   const clear = Math.hypot(apart, 0.5);
-  const corners = new Corners(map, state, stampFromCorner(clear - 1e-9), stampFromCorner(reach));
-  const almost = 4 * Math.max(0, clear - Math.SQRT1_2) ** 2 - 1e-9;
+  const inner = Math.max(0, clear - Math.SQRT1_2);
+  // Further in than the ring another paint would be too near one of the four pixels, which are of one paint if 1 is too near.
+  const corners = new Corners(map, ringFromCorner(clear - 1e-9, inner > 1 ? inner - 1e-6 : 0));
+  const almost = 4 * inner ** 2 - 1e-9;
   const { width } = map;
   const isAlmost = (at: number): boolean => (distance[at] as number) >= almost;
   const near = new Blocks(map, open, reach + 2);
@@ -111,6 +114,7 @@ export function reclaimFromCorners(
       )
         corners.visit(corner);
   }
+  corners.keepAround(state, stampsFromCorner(reach));
 }
 
 /** Blocks of four pixels a side, and which of them lie within `reach` pixels of some. */
@@ -152,55 +156,78 @@ class Blocks {
   }
 }
 
+/** Corners are numbered by the pixel right below them. */
 class Corners {
+  /** Of each corner: 0 not looked at, 1 the disc does not fit, 2 it does. */
   private readonly looked: Uint8Array;
+  private readonly fitting = new PixelList();
   private readonly map: LabelMap;
-  private readonly state: Uint8Array;
-  private readonly apart: Stamp;
-  private readonly reach: Stamp;
+  private readonly ring: Stamp;
+  /** Pixels that the disc reaches on each side. */
+  private readonly span: number;
 
-  constructor(map: LabelMap, state: Uint8Array, apart: Stamp, reach: Stamp) {
+  /** `ring`: what of the disc may show another paint, where its four middle pixels are as far from one as they have to be. */
+  constructor(map: LabelMap, ring: Stamp) {
     this.map = map;
-    this.state = state;
-    this.apart = apart;
-    this.reach = reach;
+    this.ring = ring;
+    this.span = 1 + Math.max(0, ...ring.dx);
     this.looked = new Uint8Array(map.labels.length);
   }
 
-  /** Corners are numbered by the pixel right below them. */
   isKnown(corner: number): boolean {
-    return this.looked[corner] === 1;
+    return this.looked[corner] !== 0;
   }
 
   visit(corner: number): void {
-    this.looked[corner] = 1;
-    const y = (corner / this.map.width) | 0;
-    const x = corner - y * this.map.width;
-    if (this.fits(x, y)) this.keepAround(x, y);
+    const fits = this.fits(corner);
+    this.looked[corner] = fits ? 2 : 1;
+    if (fits) this.fitting.add(corner);
   }
 
-  private fits(x: number, y: number): boolean {
-    const { labels, width, height } = this.map;
-    const label = labels[y * width + x];
-    const { dx, dy } = this.apart;
-    for (let step = 0; step < dx.length; step += 1) {
-      const px = x + (dx[step] as number);
-      const py = y + (dy[step] as number);
-      if (px < 0 || py < 0 || px >= width || py >= height || labels[py * width + px] !== label) return false;
-    }
+  private fits(corner: number): boolean {
+    const { map, ring, span } = this;
+    const { labels, width, height } = map;
+    const y = (corner / width) | 0;
+    const x = corner - y * width;
+    if (x < span || y < span || x + span > width || y + span > height) return false;
+    const label = labels[corner];
+    for (let step = 0; step < ring.dx.length; step += 1)
+      if (labels[corner + (ring.dy[step] as number) * width + (ring.dx[step] as number)] !== label)
+        return false;
     return true;
   }
 
-  private keepAround(x: number, y: number): void {
+  /** Keeps what is thin and of one paint with a corner on which the disc fits, as far as the whole stamp reaches. */
+  keepAround(state: Uint8Array, stamps: readonly Stamp[]): void {
+    const corners = this.fitting.pixels;
+    for (let index = 0; index < corners.length; index += 1) {
+      const corner = corners[index] as number;
+      this.stamp(corner, stamps[this.openSides(corner)] as Stamp, state);
+    }
+  }
+
+  /** The sides of a corner with no corner next to it on which the disc fits. */
+  private openSides(corner: number): number {
+    const { looked, map } = this;
+    return (
+      (looked[corner - 1] === 2 ? 0 : left) |
+      (looked[corner + 1] === 2 ? 0 : right) |
+      (looked[corner - map.width] === 2 ? 0 : up) |
+      (looked[corner + map.width] === 2 ? 0 : down)
+    );
+  }
+
+  private stamp(corner: number, { dx, dy }: Stamp, state: Uint8Array): void {
     const { labels, width, height } = this.map;
-    const label = labels[y * width + x];
-    const { dx, dy } = this.reach;
+    const label = labels[corner];
+    const y = (corner / width) | 0;
+    const x = corner - y * width;
     for (let step = 0; step < dx.length; step += 1) {
       const px = x + (dx[step] as number);
       const py = y + (dy[step] as number);
       if (px < 0 || py < 0 || px >= width || py >= height) continue;
       const pixel = py * width + px;
-      if (this.state[pixel] === thin && labels[pixel] === label) this.state[pixel] = kept;
+      if (state[pixel] === thin && labels[pixel] === label) state[pixel] = kept;
     }
   }
 }
