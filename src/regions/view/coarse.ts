@@ -2,7 +2,7 @@
 // the fine map.
 import type { LabelMap } from "../labelmap.ts";
 import { PixelList } from "../pixellist.ts";
-import { reclaimFromCentres, thin } from "./dilate.ts";
+import { keepThin, reclaimFromCentres, thin } from "./dilate.ts";
 import type { ThinParts } from "./distanceview.ts";
 import { shrinkMap } from "./shrink.ts";
 
@@ -45,7 +45,7 @@ function findThinner(coarse: Coarse, thickness: number): Int32Array {
     }
   // To the right-angled corner of a stripe, and from the place itself to the middle of its coarse pixel.
   reclaimFromCentres(map, state, thinner.pixels, (Math.SQRT2 * thickness) / 2 + 0.35);
-  return thinner.pixels.filter((at) => state[at] === thin);
+  return keepThin(thinner.pixels, state);
 }
 
 /**

@@ -8,6 +8,14 @@ export const thin = 1;
 const kept = 2;
 const visited = 3;
 
+/** Returns those of `pixels` that are still thin. */
+export function keepThin(pixels: Int32Array, state: Uint8Array): Int32Array {
+  const left = new PixelList();
+  for (let index = 0; index < pixels.length; index += 1)
+    if (state[pixels[index] as number] === thin) left.add(pixels[index] as number);
+  return left.pixels;
+}
+
 /** Keeps every thin pixel within `reach` of a pixel of its paint on which the disc fits: stamps from the rim of those. */
 export function reclaimFromCentres(
   map: LabelMap,
@@ -35,9 +43,8 @@ class Centres {
   visitAround(at: number): void {
     const { labels, width } = this.map;
     const label = labels[at] as number;
-    const x = at % width;
-    if (x > 0 && this.isPlace(at - 1, label)) this.stampFrom(at - 1, label);
-    if (x + 1 < width && this.isPlace(at + 1, label)) this.stampFrom(at + 1, label);
+    if (this.isPlace(at - 1, label) && at % width > 0) this.stampFrom(at - 1, label);
+    if (this.isPlace(at + 1, label) && (at + 1) % width > 0) this.stampFrom(at + 1, label);
     if (this.isPlace(at - width, label)) this.stampFrom(at - width, label);
     if (this.isPlace(at + width, label)) this.stampFrom(at + width, label);
   }

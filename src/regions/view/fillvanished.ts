@@ -54,8 +54,9 @@ class Waves {
     for (let away = 1; away < this.waves.length; away += 1) {
       const wave = this.waves[away] ?? [];
       for (let index = 0; index < wave.length; index += 2) {
-        const [at, source] = [wave[index] as number, wave[index + 1] as number];
+        const at = wave[index] as number;
         if (this.open[at] === 0) continue;
+        const source = wave[index + 1] as number;
         this.open[at] = 0;
         this.labels[at] = this.map.labels[source] as number;
         pixels.add(at);
@@ -69,8 +70,10 @@ class Waves {
   /** Offers what a pixel took to its neighbours. */
   private goOn(at: number, source: number): void {
     const { width, height } = this.map;
-    const [y, sourceY] = [(at / width) | 0, (source / width) | 0];
-    const [x, sourceX] = [at - y * width, source - sourceY * width];
+    const y = (at / width) | 0;
+    const x = at - y * width;
+    const sourceY = (source / width) | 0;
+    const sourceX = source - sourceY * width;
     for (let ny = y > 0 ? y - 1 : 0; ny <= y + 1 && ny < height; ny += 1)
       for (let nx = x > 0 ? x - 1 : 0; nx <= x + 1 && nx < width; nx += 1)
         if (this.open[ny * width + nx] === 1)

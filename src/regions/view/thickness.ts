@@ -2,7 +2,7 @@
 import type { LabelMap } from "../labelmap.ts";
 import { PixelList } from "../pixellist.ts";
 import type { Runs } from "../runs.ts";
-import { reclaimFromCentres, reclaimFromCorners, thin } from "./dilate.ts";
+import { keepThin, reclaimFromCentres, reclaimFromCorners, thin } from "./dilate.ts";
 import { down, left, right, type Stamp, stampsFor, up } from "./disc.ts";
 import { findRim } from "./rim.ts";
 import { findZone, type Zone } from "./thinzone.ts";
@@ -70,14 +70,6 @@ function markThin({ touched, distance }: Field, fits: number, state: Uint8Array)
     thinner.add(at);
   }
   return thinner.pixels;
-}
-
-/** Returns those of `pixels` that are still thin. */
-function keepThin(pixels: Int32Array, state: Uint8Array): Int32Array {
-  const left = new PixelList();
-  for (let index = 0; index < pixels.length; index += 1)
-    if (state[pixels[index] as number] === thin) left.add(pixels[index] as number);
-  return left.pixels;
 }
 
 /**
