@@ -274,13 +274,13 @@ function looksAsDeclared({ shapes, joined }: Scene): boolean {
 /** What nobody told apart may be now: colours of one gradient, near shades, or a faint shape over what is changed. */
 function findLostAfter(
   picture: Raster,
-  { map, shapes, looks, areas }: Scene,
+  { map, runs, shapes, looks, areas }: Scene,
   { order, edges }: EdgeTable,
   after: List<Rank, PaintLook>,
 ): readonly Lost[] {
   const changed = new Map([...order.entries()].map(([rank, paint]) => [paint, after[rank]?.hex]));
   const hexes = looks.map(({ hex }, paint) => changed.get(paint) ?? hex);
-  const lost = findLost(picture, map, shapes.paints, hexes, areas.flagPixels);
+  const lost = findLost(picture, map, shapes.paints, hexes, areas.flagPixels, runs);
   return lost.length > 0 ? lost : findSpread({ edges }, after);
 }
 

@@ -1,6 +1,7 @@
 // Floor 3, step 2. The picture of a label drawing → a map that says which paint each pixel shows.
 import { type Label, type List, labelOf, type PaintIndex, paintOf } from "../svg/paintnumber.ts";
 import { type Raster, wordOf, wordsOf } from "./raster.ts";
+import { createRepeats } from "./repeatedrow.ts";
 
 /**
  * Which paint each pixel shows, row by row from the upper hoist: a {@link Label}.
@@ -33,10 +34,9 @@ export function readLabels(raster: Raster, codes: List<PaintIndex, number>): Lab
   const known = new Map<number, number>();
   for (const [paint, code] of codes.entries()) known.set(wordOf(code), labelOf(paint));
   const open: number[] = [];
-  const bytes = Buffer.from(pixels.buffer, pixels.byteOffset, pixels.byteLength);
+  const repeats = createRepeats(pixels, width);
   for (let row = 0; row < labels.length; row += width) {
-    // Most rows of most flags repeat the row above.
-    if (row > 0 && bytes.compare(bytes, 4 * (row - width), 4 * row, 4 * row, 4 * (row + width)) === 0) {
+    if (repeats(row / width)) {
       labels.copyWithin(row, row - width, row);
       repeatOpen(open, row - width, width);
       continue;

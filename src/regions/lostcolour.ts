@@ -2,6 +2,7 @@
 import { type Label, type List, type PaintIndex, paintOf } from "../svg/paintnumber.ts";
 import type { LabelMap } from "./labelmap.ts";
 import { colourOver, type Raster, wordOf, wordsOf } from "./raster.ts";
+import { createRepeats } from "./repeatedrow.ts";
 
 /** Whether a colour, 0xrrggbb, is told from what a paint is measured as. */
 export type IsOther = (seen: number, paint: PaintIndex) => boolean;
@@ -23,22 +24,40 @@ export function countLost(
   colours: List<PaintIndex, number>,
   isOther: IsOther,
 ): ReadonlyMap<Label, ReadonlyMap<number, number>> {
-  const pixels = wordsOf(picture);
-  const words = colours.map(wordOf);
-  const known = new Set(words);
+  const words = wordsOf(picture);
+  const expected = Uint32Array.from([0, ...colours.map(wordOf)]);
+  const known = new Set(expected.subarray(1));
   const lost = new Map<Label, Map<number, number>>();
-  for (let at = 0; at < map.labels.length; at += 1) {
-    const label = map.labels[at] as Label;
-    const pixel = pixels[at] as number;
-    const expected = label === 0 ? 0 : words[paintOf(label)];
-    if (pixel === expected) continue;
+  eachUnexpected(words, map, expected, (at, label, pixel) => {
+    if (!isInside(map, at) && !(known.has(pixel) && !isMixture(map, expected, at, pixel))) return;
     const seen = lookOf(pixel, label, isOther);
     const isWrong = seen === nothing ? label !== 0 : label === 0 || isOther(seen, paintOf(label));
-    if (!isWrong || !(isInside(map, at) || (known.has(pixel) && !isMixture(map, words, at, pixel)))) continue;
+    if (!isWrong) return;
     const counts = lost.get(label) ?? new Map<number, number>();
     lost.set(label, counts.set(seen, (counts.get(seen) ?? 0) + 1));
-  }
+  });
   return lost;
+}
+
+/** Visits the pixels that are not what their label is expected to show. A row that repeats one without any has none. */
+function eachUnexpected(
+  words: Uint32Array,
+  { width, height, labels }: LabelMap,
+  expected: Uint32Array,
+  visit: (at: number, label: Label, pixel: number) => void,
+): void {
+  const [repeatsPixels, repeatsLabels] = [createRepeats(words, width), createRepeats(labels, width)];
+  let hasAny = true;
+  for (let y = 0; y < height; y += 1) {
+    if (!hasAny && repeatsPixels(y) && repeatsLabels(y)) continue;
+    hasAny = false;
+    for (let at = y * width; at < (y + 1) * width; at += 1) {
+      const label = labels[at] as Label;
+      if (words[at] === expected[label]) continue;
+      hasAny = true;
+      visit(at, label, words[at] as number);
+    }
+  }
 }
 
 /**
@@ -54,7 +73,7 @@ function lookOf(pixel: number, label: Label, isOther: IsOther): number {
 /** Whether a pixel can be a smoothed border of the paints around it: the colour of none, and no channel beyond theirs. */
 function isMixture(
   { width, height, labels }: LabelMap,
-  words: List<PaintIndex, number>,
+  words: Uint32Array,
   at: number,
   pixel: number,
 ): boolean {
@@ -63,8 +82,8 @@ function isMixture(
   const around: number[] = [];
   for (let row = Math.max(0, y - 1); row <= Math.min(height - 1, y + 1); row += 1)
     for (let column = Math.max(0, x - 1); column <= Math.min(width - 1, x + 1); column += 1) {
-      const word = words[paintOf(labels[row * width + column] as Label)];
-      if (word !== undefined) around.push(word);
+      const label = labels[row * width + column] as number;
+      if (label !== 0) around.push(words[label] as number);
     }
   if (around.includes(pixel)) return false;
   return [0, 8, 16].every((shift) => {

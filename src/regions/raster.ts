@@ -60,6 +60,7 @@ export function wordsOf({ rgba }: Raster): Uint32Array {
 /** Returns the colour, 0xrrggbb, that a pixel of {@link wordsOf} has over a grey ground, 0 to 255. */
 export function colourOver(word: number, ground: number): number {
   const alpha = word >>> 24;
+  if (alpha === 255) return ((word & 0xff) << 16) | (word & 0xff00) | ((word >>> 16) & 0xff);
   const mix = (shift: number): number =>
     Math.round(ground + ((((word >>> shift) & 0xff) - ground) * alpha) / 255);
   return (mix(0) << 16) | (mix(8) << 8) | mix(16);

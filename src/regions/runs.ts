@@ -1,6 +1,7 @@
 // Floor 3. A label map as runs: stretches of one label in a row. What follows looks at runs and at where they touch,
 // never again at every pixel.
 import type { LabelMap } from "./labelmap.ts";
+import { createRepeats } from "./repeatedrow.ts";
 
 /**
  * Runs of all rows, in reading order. Row `y` has the runs `rowStart[y]` to `rowStart[y + 1] − 1`; run `i` starts at
@@ -17,7 +18,7 @@ export interface Runs {
 
 /** Finds the runs of a map. One pass over the pixels; rows that repeat the row above are only compared with it. */
 export function findRuns({ width, height, labels }: LabelMap): Runs {
-  const bytes = Buffer.from(labels.buffer, labels.byteOffset, labels.byteLength);
+  const repeats = createRepeats(labels, width);
   const rowStart = new Int32Array(height + 1);
   let start = new Int32Array(1 << 13);
   let count = 0;
@@ -25,7 +26,7 @@ export function findRuns({ width, height, labels }: LabelMap): Runs {
     rowStart[y] = count;
     const row = y * width;
     if (count + width + 1 >= start.length) start = grow(start, width);
-    if (y > 0 && bytes.compare(bytes, 2 * (row - width), 2 * row, 2 * row, 2 * (row + width)) === 0) {
+    if (repeats(y)) {
       const end = count;
       for (let run = rowStart[y - 1] as number; run < end; run += 1, count += 1)
         start[count] = (start[run] as number) + width;
@@ -76,5 +77,35 @@ export function eachContact(
     if (endAbove === to) above += 1;
     if (endBelow === to) below += 1;
     from = to;
+  }
+}
+
+/**
+ * Calls `visit(x, top, bottom)` for every stretch of one label, none transparent, of at most `most` pixels in a column: rows
+ * `top` to `bottom` − 1. Linear in runs and in the cracks between them.
+ */
+export function eachShortColumn(
+  runs: Runs,
+  most: number,
+  visit: (x: number, top: number, bottom: number) => void,
+): void {
+  const { width, height, label, rowStart, start } = runs;
+  const since = new Int32Array(width);
+  for (let y = 1; y < height; y += 1) {
+    const row = y * width;
+    eachContact(runs, y, (above, below, from, to) => {
+      if (label[above] === label[below]) return;
+      for (let x = from - row; x < to - row; x += 1) {
+        const top = since[x] as number;
+        since[x] = y;
+        if (y - top <= most && label[above] !== 0) visit(x, top, y);
+      }
+    });
+  }
+  for (let run = rowStart[height - 1] as number; run < runs.count; run += 1) {
+    if (label[run] === 0) continue;
+    const last = (height - 1) * width;
+    for (let x = (start[run] as number) - last; x < (start[run + 1] as number) - last; x += 1)
+      if (height - (since[x] as number) <= most) visit(x, since[x] as number, height);
   }
 }

@@ -20,14 +20,12 @@ export interface MeasureBench {
   readonly files: number;
   /** Milliseconds of one bare rendering, median over the files. */
   readonly bareMilliseconds: number;
-  /** Whole measurement ÷ bare rendering. */
+  /** Whole measurement ÷ bare rendering: the label rendering, and the true one that every drawing is checked against. */
   readonly whole: Ratio;
   /** The same without how far the focus reads and what is near the limit of sight. */
   readonly core: Ratio;
-  /** Each part ÷ bare rendering. */
+  /** Each part ÷ bare rendering; `labels` and `colours` render once each. */
   readonly parts: Readonly<Record<string, Ratio>>;
-  /** Second renderings (translucent and uneven paint), apart: ratio over the files that need one. */
-  readonly secondRendering: Ratio & { readonly files: number };
 }
 
 /** Measures every `every`th file; bare rendering and measurement interleaved, best of five each, one thread. */
@@ -39,17 +37,12 @@ export async function benchMeasure(every = 1): Promise<MeasureBench> {
   const bare: number[] = [];
   const whole: number[] = [];
   const parts = new Map<string, number[]>();
-  const second: number[] = [];
   const core: number[] = [];
   for (const name of files) {
     const best = await benchFile(readFileSync(`${folder}/${name}`));
     bare.push(best.bare);
     let sum = 0;
     for (const [part, milliseconds] of best.parts) {
-      if (part === "colours") {
-        if (milliseconds > best.bare / 3) second.push(milliseconds / best.bare);
-        continue;
-      }
       parts.set(part, [...(parts.get(part) ?? []), milliseconds / best.bare]);
       sum += milliseconds;
     }
@@ -62,7 +55,6 @@ export async function benchMeasure(every = 1): Promise<MeasureBench> {
     whole: ratioOf(whole),
     core: ratioOf(core),
     parts: Object.fromEntries([...parts].map(([part, ratios]) => [part, ratioOf(ratios)])),
-    secondRendering: { ...ratioOf(second), files: second.length },
   };
 }
 

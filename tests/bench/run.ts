@@ -55,7 +55,6 @@ const lines = [
   row("whole", measure.whole),
   row("whole without reads to and near limit", measure.core),
   ...Object.entries(measure.parts).map(([part, ratio]) => row(`  ${part}`, ratio)),
-  row(`second rendering (${measure.secondRendering.files} files)`, measure.secondRendering),
   `Survey ÷ measuring, a flag, ${survey.files} drawings, ${survey.meanMilliseconds.toFixed(0)} ms in the mean`,
   row("each (median and p90)", survey.each),
   `  ${"all together".padEnd(44)}${survey.together.toFixed(2).padStart(8)}`,

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { eachContact, findRuns } from "../../src/regions/runs.ts";
+import { eachContact, eachShortColumn, findRuns } from "../../src/regions/runs.ts";
 import { smallMaps } from "./naive.ts";
 import { readMap } from "./picture.ts";
 
@@ -91,4 +91,16 @@ test("no run is empty, none has the label of the one before it in its row", () =
       }
     }),
   );
+});
+
+test("stretches of a column up to a length, but for transparent ones, from the first row to the last", () => {
+  const found: number[][] = [];
+  const map = readMap("110", "120", "110", "113");
+  eachShortColumn(findRuns(map), 2, (x, top, bottom) => found.push([x, top, bottom]));
+  expect(found.sort()).toEqual([
+    [1, 0, 1],
+    [1, 1, 2],
+    [1, 2, 4],
+    [2, 3, 4],
+  ]);
 });

@@ -6,7 +6,13 @@ import { distanceSteps } from "../../measure/focusclarity.ts";
 import { findRegions } from "../../regions/component.ts";
 import { countMask, findCharges, maskLabels, maskRegions } from "../../regions/focus/charges.ts";
 import { markCharges } from "../../regions/focus/markcharge.ts";
-import { findPieces, labelPieces, measureRemaining, type Pieces } from "../../regions/focus/piece.ts";
+import {
+  findPieces,
+  labelPieces,
+  measureRemaining,
+  mostLabels,
+  type Pieces,
+} from "../../regions/focus/piece.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
 import { cropMap, cropMask, findBox } from "../../regions/mapcrop.ts";
 import { findRuns, type Runs } from "../../regions/runs.ts";
@@ -60,7 +66,9 @@ export async function findFocus(maps: Maps): Promise<SeenFocus> {
   const mask = source === "found" ? full : keepRemaining(full, seen);
   const pieces = findPieces(mask, view.width, view.height);
   const whole = mask === full ? { pieces } : {};
-  return { source, full, mask, ...whole, ...markCharges(pieces), pixels: countMask(full) };
+  const pixels =
+    mask === full ? pieces.pieces.reduce((sum, piece) => sum + piece.pixels, 0) : countMask(full);
+  return { source, full, mask, ...whole, ...markCharges(pieces), pixels };
 }
 
 function maskFound({ view, viewRuns, groups, flagPixels }: Maps): Uint8Array | undefined {
@@ -98,7 +106,7 @@ export function followFocus(maps: Maps, focus: SeenFocus, lines: readonly SeenLi
   return distanceSteps.map((distance) => {
     const step =
       distance === maps.viewing.distance
-        ? { ...measureRemaining(whole.pieces, whole.spans, mask), heightPixels: maps.view.height, lines }
+        ? { ...measureLeft(whole, mask), heightPixels: maps.view.height, lines }
         : distance <= closest
           ? lookClose(distance)
           : lookFar(distance);
@@ -115,17 +123,28 @@ interface Whole {
   readonly mask: Uint8Array;
   readonly pieces: LabelMap;
   readonly spans: readonly number[];
+  /** Whether the maps have every pixel of every piece. */
+  readonly isExact: boolean;
 }
 
 function findWhole(mask: Uint8Array, known: Pieces | undefined, { width, height }: LabelMap): Whole {
   const found = known ?? findPieces(mask, width, height);
-  return { mask, pieces: labelPieces(found), spans: found.pieces.map(({ span }) => span / height) };
+  const spans = found.pieces.slice(0, mostLabels).map(({ span }) => span / height);
+  return { mask, pieces: labelPieces(found), spans, isExact: true };
 }
 
 function lookFromNear(maps: Maps, whole: Whole): (distance: number) => Step {
   const { map, ...cropped } = cropAround(maps, whole, closest);
-  const viewer = new Viewer(map, measureThinnest(closest) * maps.view.height);
-  return (distance) => look(viewer, cropped, maps.view.height, distance);
+  const asked = distanceSteps.filter((distance) => distance <= closest && distance !== maps.viewing.distance);
+  const viewer = new Viewer(map, measureThinnest(Math.max(...asked)) * maps.view.height);
+  let asDrawn: Step | undefined;
+  return (distance) => {
+    const { height } = maps.view;
+    if (viewer.viewFrom(measureThinnest(distance) * height).map !== viewer.base)
+      return look(viewer, cropped, height, distance);
+    asDrawn ??= look(viewer, cropped, height, distance);
+    return asDrawn;
+  };
 }
 
 /** Coarse pixels are as large as can be while what vanishes is some eight of them thick, whatever the measuring size. */
@@ -134,7 +153,7 @@ const leastThickness = 8.3;
 function lookFromFar(maps: Maps, whole: Whole): (distance: number) => Step {
   const { height } = maps.view;
   const { map, mask, pieces, spans } = cropAround(maps, whole, Math.max(...distanceSteps));
-  const depth = measureDepth(map);
+  const depth = measureDepth(map, 1 + (measureThinnest(Math.max(...distanceSteps)) * height) / 2);
   return (distance) => {
     const thinnest = measureThinnest(distance) * height;
     const factor = 2 ** Math.max(0, Math.floor(Math.log2(thinnest / leastThickness)));
@@ -144,13 +163,14 @@ function lookFromFar(maps: Maps, whole: Whole): (distance: number) => Step {
       mask: shrinkMask(mask, map, factor),
       pieces: shrinkMap(pieces, factor),
       spans,
+      isExact: factor === 1,
     };
     return look(viewer, shrunk, height / factor, distance);
   };
 }
 
 /** The surroundings of the focus: what lies further away than the thickest part that could vanish does not matter. */
-function cropAround({ viewer, view }: Maps, { mask, pieces, spans }: Whole, furthest: number) {
+function cropAround({ viewer, view }: Maps, { mask, pieces, spans, isExact }: Whole, furthest: number) {
   const thickest = Math.ceil(measureThinnest(furthest) * view.height);
   const box = findBox(mask, view, 2 * thickest + 4);
   return {
@@ -158,17 +178,30 @@ function cropAround({ viewer, view }: Maps, { mask, pieces, spans }: Whole, furt
     mask: cropMask(mask, view, box),
     pieces: cropMap(pieces, box),
     spans,
+    isExact,
   };
 }
 
-function look(viewer: Viewer, { mask, pieces, spans }: Whole, heightPixels: number, distance: number): Step {
+function look(viewer: Viewer, whole: Whole, heightPixels: number, distance: number): Step {
   const view = viewer.viewFrom(measureThinnest(distance) * heightPixels);
-  const remaining = keepRemaining(mask, view);
+  const remaining = keepRemaining(whole.mask, view);
+  const runs = view.map === viewer.base ? viewer.runs : undefined;
   return {
-    ...measureRemaining(pieces, spans, remaining),
+    ...measureLeft(whole, remaining),
     heightPixels,
-    lines: toSeenLines(traceLines(view.map, remaining)),
+    // Where nothing is left no line bounds it.
+    lines: remaining.includes(1) ? toSeenLines(traceLines(view.map, remaining, runs)) : [],
   };
+}
+
+/** How much of the focus is left; all of it where its mask is as it was. */
+function measureLeft(
+  { mask, pieces, spans, isExact }: Whole,
+  remaining: Uint8Array,
+): Pick<Step, "left" | "span"> {
+  return isExact && remaining === mask
+    ? { left: Math.min(1, spans.length), span: spans.reduce((most, span) => Math.max(most, span), 0) }
+    : measureRemaining(pieces, spans, remaining);
 }
 
 /** The mask in a view: a pixel that was given away belongs to the focus if the pixel it was given to does. */

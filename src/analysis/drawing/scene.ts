@@ -50,7 +50,7 @@ export async function renderScene(resolved: ResolvedDrawing, viewing: Viewing): 
   const looks = nameLooks(seen, shapes.paints, areas.pixels, viewing);
   viewing.lap?.("colours");
   const hexes = looks.map(({ hex }) => hex);
-  const lost = findLost(picture, map, shapes.paints, hexes, areas.flagPixels);
+  const lost = findLost(picture, map, shapes.paints, hexes, areas.flagPixels, runs);
   viewing.lap?.("check");
   const isFlat = shapes.paints.every(({ flat }) => flat);
   return { resolved, shapes, map, runs, areas, looks, lost, joined, picture: isFlat ? undefined : picture };

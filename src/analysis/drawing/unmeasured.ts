@@ -11,6 +11,7 @@ import { type Problem, report } from "../../problem/problem.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
 import { countLost, type IsOther, nothing } from "../../regions/lostcolour.ts";
 import type { Raster } from "../../regions/raster.ts";
+import { findRuns, type Runs } from "../../regions/runs.ts";
 import { countThin } from "../../regions/thinpart.ts";
 import type { Paint } from "../../svg/paint.ts";
 import { type List, type PaintIndex, paintOf, type Rank } from "../../svg/paintnumber.ts";
@@ -52,17 +53,21 @@ const mostThin = 0.12;
 const spreadAlong = colourLimits.confusable;
 const mostSpread = 1 / 3;
 
-/** Returns what the true rendering shows and is not measured as. `hexes` is what each of `paints` is measured as. */
+/**
+ * Returns what the true rendering shows and is not measured as. `hexes` is what each of `paints` is measured as, `runs` those
+ * of the map.
+ */
 export function findLost(
   picture: Raster,
   map: LabelMap,
   paints: List<PaintIndex, Paint>,
   hexes: List<PaintIndex, Hex>,
   flagPixels: number,
+  runs: Runs = findRuns(map),
 ): readonly Lost[] {
   const codes = hexes.map((hex) => Number.parseInt(hex.slice(1), 16));
   const lost = findUnlike(countLost(picture, map, codes, createIsOther(hexes)), paints, flagPixels);
-  const thin = countThin(map, Math.round(map.height * thinPart)) / Math.max(1, flagPixels);
+  const thin = countThin(map, Math.round(map.height * thinPart), runs) / Math.max(1, flagPixels);
   return thin > mostThin ? [...lost, { thin }] : lost;
 }
 
@@ -101,13 +106,12 @@ const sumOf = (counts: ReadonlyMap<number, number>): number =>
 
 function createIsOther(hexes: List<PaintIndex, Hex>): IsOther {
   const measured = hexes.map(linearOf);
-  const known = new Map<number, boolean>();
+  const known = hexes.map(() => new Map<number, boolean>());
   return (seen, paint) => {
-    const key = paint * 2 ** 24 + seen;
-    const found = known.get(key);
+    const found = known[paint]?.get(seen);
     if (found !== undefined) return found;
     const isOther = measureDifference(linearOfCode(seen), measured[paint] as LinearRgb) >= unlikeFrom;
-    known.set(key, isOther);
+    known[paint]?.set(seen, isOther);
     return isOther;
   };
 }

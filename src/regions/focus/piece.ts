@@ -58,12 +58,15 @@ export function measureRemaining(
   };
 }
 
+/** The last label that a map has. */
+export const mostLabels = 0xffff;
+
 /** Returns the pieces as a map: labels count from 1 in their order, 0 outside the mask; a piece past the last label has that. */
 export function labelPieces({ runs, pieceOf }: Pieces): LabelMap {
   const { width, height, count, start } = runs;
   const labels = new Uint16Array(width * height);
   for (let run = 0; run < count; run += 1)
-    labels.fill(Math.min(labelOf(pieceOf[run] as PaintIndex), 0xffff), start[run], start[run + 1]);
+    labels.fill(Math.min(labelOf(pieceOf[run] as PaintIndex), mostLabels), start[run], start[run + 1]);
   return { width, height, exactShare: 1, labels };
 }
 

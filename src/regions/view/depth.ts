@@ -4,16 +4,17 @@ import type { LabelMap } from "../labelmap.ts";
 
 /**
  * Returns, for each pixel, the squared distance in pixels from its centre to the centre of the nearest pixel of another
- * label, transparent ones and those beyond the border among them. Two passes, linear in pixels.
+ * label, transparent ones and those beyond the border among them. What is `furthest` or more may be given as any such
+ * distance, which spares most of the work. Two passes, linear in pixels.
  *
  * Source: P. Felzenszwalb, D. Huttenlocher, “Distance Transforms of Sampled Functions”, Theory of Computing 8, 2012,
  * 415–428: columns first, then the lower envelope of parabolas along each row; here run by run of one label.
  */
-export function measureDepth(map: LabelMap): Float32Array {
+export function measureDepth(map: LabelMap, furthest = Number.POSITIVE_INFINITY): Float32Array {
   const { width, height, labels } = map;
   const columns = measureColumns(map);
   const depth = new Float32Array(labels.length);
-  const envelope = new Envelope(width + 2);
+  const envelope = new Envelope(width + 2, furthest);
   for (let y = 0; y < height; y += 1) {
     const row = y * width;
     for (let from = 0; from < width; ) {
@@ -45,8 +46,10 @@ class Envelope {
   private readonly places: Int32Array;
   private readonly heights: Float64Array;
   private readonly starts: Float64Array;
+  private readonly furthest: number;
 
-  constructor(length: number) {
+  constructor(length: number, furthest: number) {
+    this.furthest = furthest;
     this.places = new Int32Array(length);
     this.heights = new Float64Array(length);
     this.starts = new Float64Array(length);
@@ -55,7 +58,10 @@ class Envelope {
   /** Writes the squared distances of the run of `length` pixels that begins at pixel `first`. */
   fill(columns: Uint16Array, depth: Float32Array, first: number, length: number): void {
     let top = this.push(-1, -1, 0);
-    for (let x = 0; x < length; x += 1) top = this.push(top, x, (columns[first + x] as number) ** 2);
+    for (let x = 0; x < length; x += 1) {
+      const rows = columns[first + x] as number;
+      if (rows < this.furthest) top = this.push(top, x, rows ** 2);
+    }
     top = this.push(top, length, 0);
     for (let x = 0, at = 0; x < length; x += 1) {
       while (at < top && (this.starts[at + 1] as number) < x) at += 1;

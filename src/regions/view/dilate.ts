@@ -1,11 +1,20 @@
 // Floor 3, part of step 3. Thin pixels that lie near enough to a place where the disc fits are kept after all.
 import type { LabelMap } from "../labelmap.ts";
-import { down, left, right, type Stamp, stampFromCorner, stampsFor, up } from "./disc.ts";
+import { PixelList } from "../pixellist.ts";
+import { down, left, right, ringFromCorner, type Stamp, stampsFor, stampsFromCorner, up } from "./disc.ts";
 
 /** States of a pixel: of a thin part; kept after all; a place where the disc fits, looked at. 0 is none of these. */
 export const thin = 1;
 const kept = 2;
 const visited = 3;
+
+/** Returns those of `pixels` that are still thin. */
+export function keepThin(pixels: Int32Array, state: Uint8Array): Int32Array {
+  const left = new PixelList();
+  for (let index = 0; index < pixels.length; index += 1)
+    if (state[pixels[index] as number] === thin) left.add(pixels[index] as number);
+  return left.pixels;
+}
 
 /** Keeps every thin pixel within `reach` of a pixel of its paint on which the disc fits: stamps from the rim of those. */
 export function reclaimFromCentres(
@@ -34,9 +43,8 @@ class Centres {
   visitAround(at: number): void {
     const { labels, width } = this.map;
     const label = labels[at] as number;
-    const x = at % width;
-    if (x > 0 && this.isPlace(at - 1, label)) this.stampFrom(at - 1, label);
-    if (x + 1 < width && this.isPlace(at + 1, label)) this.stampFrom(at + 1, label);
+    if (this.isPlace(at - 1, label) && at % width > 0) this.stampFrom(at - 1, label);
+    if (this.isPlace(at + 1, label) && (at + 1) % width > 0) this.stampFrom(at + 1, label);
     if (this.isPlace(at - width, label)) this.stampFrom(at - width, label);
     if (this.isPlace(at + width, label)) this.stampFrom(at + width, label);
   }
@@ -93,100 +101,140 @@ export function reclaimFromCorners(
 ): void {
   // From a corner even the pixels straight ahead lie half a pixel aside.
   const clear = Math.hypot(apart, 0.5);
-  const corners = new Corners(map, state, stampFromCorner(clear - 1e-9), stampFromCorner(reach));
-  const almost = 4 * Math.max(0, clear - Math.SQRT1_2) ** 2 - 1e-9;
+  const inner = Math.max(0, clear - Math.SQRT1_2);
+  // Further in than the ring another paint would be too near one of the four pixels, which are of one paint if 1 is too near.
+  const corners = new Corners(map, ringFromCorner(clear - 1e-9, inner > 1 ? inner - 1e-6 : 0));
+  const almost = 4 * inner ** 2 - 1e-9;
   const { width } = map;
   const isAlmost = (at: number): boolean => (distance[at] as number) >= almost;
-  const blocks = new Blocks(map, open, Math.max(4, Math.ceil(Math.log2(reach + 2))));
+  const near = new Blocks(map, open, reach + 2);
   for (let index = 0; index < thinner.length; index += 1) {
     const at = thinner[index] as number;
-    if (!isAlmost(at) || !blocks.isNear(at)) continue;
-    for (const corner of [at, at + 1, at + width, at + width + 1]) {
+    if (!isAlmost(at) || !near.has(at)) continue;
+    for (const corner of [at, at + 1, at + width, at + width + 1])
       if (
+        !corners.isKnown(corner) &&
         isAlmost(corner) &&
         isAlmost(corner - 1) &&
         isAlmost(corner - width) &&
         isAlmost(corner - width - 1)
       )
         corners.visit(corner);
-    }
   }
+  corners.keepAround(state, stampsFromCorner(reach));
 }
 
-/** Blocks of 2^`bits` pixels a side around the pixels that are left. */
+/** Blocks of four pixels a side, and which of them lie within `reach` pixels of some. */
 class Blocks {
   private readonly near: Uint8Array;
   private readonly columns: number;
   private readonly width: number;
-  private readonly bits: number;
+  /** How many blocks the reach is, at most; so many are added on each side. */
+  private readonly span: number;
 
-  constructor({ width, height }: LabelMap, open: Int32Array, bits: number) {
+  constructor({ width, height }: LabelMap, pixels: Int32Array, reach: number) {
     this.width = width;
-    this.bits = bits;
-    this.columns = (width >> this.bits) + 3;
-    this.near = new Uint8Array(this.columns * ((height >> this.bits) + 3));
-    for (let index = 0; index < open.length; index += 1) {
-      const block = this.blockOf(open[index] as number);
-      for (const row of [-this.columns, 0, this.columns]) this.near.fill(1, block + row - 1, block + row + 2);
+    this.span = Math.ceil(reach / 4);
+    this.columns = (width >> 2) + 1 + 2 * this.span;
+    const own = new Uint8Array(this.columns * ((height >> 2) + 1 + 2 * this.span));
+    this.near = new Uint8Array(own.length);
+    for (let index = 0; index < pixels.length; index += 1) {
+      const block = this.blockOf(pixels[index] as number);
+      if (own[block] === 0) this.widen(block);
+      own[block] = 1;
     }
+  }
+
+  has(at: number): boolean {
+    return this.near[this.blockOf(at)] === 1;
   }
 
   private blockOf(at: number): number {
     const y = (at / this.width) | 0;
-    return ((y >> this.bits) + 1) * this.columns + ((at - y * this.width) >> this.bits) + 1;
+    return ((y >> 2) + this.span) * this.columns + ((at - y * this.width) >> 2) + this.span;
   }
 
-  isNear(at: number): boolean {
-    return this.near[this.blockOf(at)] === 1;
+  private widen(block: number): void {
+    const { span, columns } = this;
+    for (let row = -span; row <= span; row += 1) {
+      const middle = block + row * columns;
+      this.near.fill(1, middle - span, middle + span + 1);
+    }
   }
 }
 
+/** Corners are numbered by the pixel right below them. */
 class Corners {
+  /** Of each corner: 0 not looked at, 1 the disc does not fit, 2 it does. */
   private readonly looked: Uint8Array;
+  private readonly fitting = new PixelList();
   private readonly map: LabelMap;
-  private readonly state: Uint8Array;
-  private readonly apart: Stamp;
-  private readonly reach: Stamp;
+  private readonly ring: Stamp;
+  /** Pixels that the disc reaches on each side. */
+  private readonly span: number;
 
-  constructor(map: LabelMap, state: Uint8Array, apart: Stamp, reach: Stamp) {
+  /** `ring`: what of the disc may show another paint, where its four middle pixels are as far from one as they have to be. */
+  constructor(map: LabelMap, ring: Stamp) {
     this.map = map;
-    this.state = state;
-    this.apart = apart;
-    this.reach = reach;
+    this.ring = ring;
+    this.span = 1 + Math.max(0, ...ring.dx);
     this.looked = new Uint8Array(map.labels.length);
   }
 
-  /** Corners are numbered by the pixel right below them. */
-  visit(corner: number): void {
-    if (this.looked[corner] === 1) return;
-    this.looked[corner] = 1;
-    const y = (corner / this.map.width) | 0;
-    const x = corner - y * this.map.width;
-    if (this.fits(x, y)) this.keepAround(x, y);
+  isKnown(corner: number): boolean {
+    return this.looked[corner] !== 0;
   }
 
-  private fits(x: number, y: number): boolean {
-    const { labels, width, height } = this.map;
-    const label = labels[y * width + x];
-    const { dx, dy } = this.apart;
-    for (let step = 0; step < dx.length; step += 1) {
-      const px = x + (dx[step] as number);
-      const py = y + (dy[step] as number);
-      if (px < 0 || py < 0 || px >= width || py >= height || labels[py * width + px] !== label) return false;
-    }
+  visit(corner: number): void {
+    const fits = this.fits(corner);
+    this.looked[corner] = fits ? 2 : 1;
+    if (fits) this.fitting.add(corner);
+  }
+
+  private fits(corner: number): boolean {
+    const { map, ring, span } = this;
+    const { labels, width, height } = map;
+    const y = (corner / width) | 0;
+    const x = corner - y * width;
+    if (x < span || y < span || x + span > width || y + span > height) return false;
+    const label = labels[corner];
+    for (let step = 0; step < ring.dx.length; step += 1)
+      if (labels[corner + (ring.dy[step] as number) * width + (ring.dx[step] as number)] !== label)
+        return false;
     return true;
   }
 
-  private keepAround(x: number, y: number): void {
+  /** Keeps what is thin and of one paint with a corner on which the disc fits, as far as the whole stamp reaches. */
+  keepAround(state: Uint8Array, stamps: readonly Stamp[]): void {
+    const corners = this.fitting.pixels;
+    for (let index = 0; index < corners.length; index += 1) {
+      const corner = corners[index] as number;
+      this.stamp(corner, stamps[this.openSides(corner)] as Stamp, state);
+    }
+  }
+
+  /** The sides of a corner with no corner next to it on which the disc fits. */
+  private openSides(corner: number): number {
+    const { looked, map } = this;
+    return (
+      (looked[corner - 1] === 2 ? 0 : left) |
+      (looked[corner + 1] === 2 ? 0 : right) |
+      (looked[corner - map.width] === 2 ? 0 : up) |
+      (looked[corner + map.width] === 2 ? 0 : down)
+    );
+  }
+
+  private stamp(corner: number, { dx, dy }: Stamp, state: Uint8Array): void {
     const { labels, width, height } = this.map;
-    const label = labels[y * width + x];
-    const { dx, dy } = this.reach;
+    const label = labels[corner];
+    const y = (corner / width) | 0;
+    const x = corner - y * width;
     for (let step = 0; step < dx.length; step += 1) {
       const px = x + (dx[step] as number);
       const py = y + (dy[step] as number);
       if (px < 0 || py < 0 || px >= width || py >= height) continue;
       const pixel = py * width + px;
-      if (this.state[pixel] === thin && labels[pixel] === label) this.state[pixel] = kept;
+      if (state[pixel] === thin && labels[pixel] === label) state[pixel] = kept;
     }
   }
 }

@@ -13,7 +13,8 @@ export const right = 2;
 export const up = 4;
 export const down = 8;
 
-const known = new Map<number, readonly Stamp[]>();
+type Half = 0 | 1;
+const known: readonly [Map<number, readonly Stamp[]>, Map<number, readonly Stamp[]>] = [new Map(), new Map()];
 
 /**
  * Returns the 16 stamps of a disc, by the sides that are open. A stamp holds the whole offsets no longer than `radius`
@@ -21,32 +22,37 @@ const known = new Map<number, readonly Stamp[]>();
  * nearer to the neighbour.
  */
 export function stampsFor(radius: number): readonly Stamp[] {
-  const stamps = known.get(radius) ?? Array.from({ length: 16 }, (_, sides) => makeStamp(radius, sides));
-  known.set(radius, stamps);
+  return makeStamps(radius, 0);
+}
+
+/** The same from a pixel corner, numbered by the pixel right below it: to that one and the three others around it at least. */
+export function stampsFromCorner(radius: number): readonly Stamp[] {
+  return makeStamps(radius, 1);
+}
+
+/** Returns the offsets from a pixel corner to pixels over `inner` and no further than `radius` away, furthest first. */
+export function ringFromCorner(radius: number, inner: number): Stamp {
+  return collect(radius, 1, (x, y) => Math.hypot(x + 0.5, y + 0.5) > inner);
+}
+
+function makeStamps(radius: number, half: Half): readonly Stamp[] {
+  const stamps =
+    known[half].get(radius) ?? Array.from({ length: 16 }, (_, sides) => makeStamp(radius, half, sides));
+  known[half].set(radius, stamps);
   return stamps;
 }
 
-function makeStamp(radius: number, sides: number): Stamp {
+function makeStamp(radius: number, half: Half, sides: number): Stamp {
+  const isToward = (offset: number, before: number, behind: number): boolean =>
+    offset < -half ? before !== 0 : offset <= 0 || behind !== 0;
   return collect(
     radius,
-    0,
+    half,
     (x, y) => isToward(x, sides & left, sides & right) && isToward(y, sides & up, sides & down),
   );
 }
 
-function isToward(offset: number, before: number, behind: number): boolean {
-  return offset < 0 ? before !== 0 : offset === 0 || behind !== 0;
-}
-
-/**
- * Returns the offsets from a pixel corner, numbered by the pixel right below it, to pixels no further than `radius`,
- * furthest first: that is where another paint is met soonest.
- */
-export function stampFromCorner(radius: number): Stamp {
-  return collect(radius, 1, () => true);
-}
-
-function collect(radius: number, half: 0 | 1, isWanted: (x: number, y: number) => boolean): Stamp {
+function collect(radius: number, half: Half, isWanted: (x: number, y: number) => boolean): Stamp {
   const span = Math.ceil(radius) + 1;
   const found: { readonly x: number; readonly y: number; readonly fourSquares: number }[] = [];
   for (let y = -span; y <= span; y += 1) {

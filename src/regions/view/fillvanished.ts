@@ -15,66 +15,74 @@ export interface Filled {
  * nothing. A pixel that no paint reaches keeps its label.
  */
 export function fillVanished(map: LabelMap, vanished: Int32Array): Filled {
-  const labels = map.labels.slice();
-  const open = new Uint8Array(labels.length);
-  for (const at of vanished) open[at] = 1;
-  const pixels = new PixelList();
-  const sources = new PixelList();
-  const waves = new Waves(map);
-  for (const at of vanished)
-    waves.eachNeighbour(at, (next) => open[next] === 0 && map.labels[next] !== 0 && waves.offer(at, next));
-  for (let away = 1; away < waves.length; away += 1) {
-    waves.each(away, (at, source) => {
-      if (open[at] === 0) return;
-      open[at] = 0;
-      labels[at] = map.labels[source] as number;
-      pixels.add(at);
-      sources.add(source);
-      waves.eachNeighbour(at, (next) => open[next] === 1 && waves.offer(next, source));
-    });
-  }
-  return { labels, pixels: pixels.pixels, sources: sources.pixels };
+  const waves = new Waves(map, vanished);
+  for (let index = 0; index < vanished.length; index += 1) waves.begin(vanished[index] as number);
+  return waves.run();
 }
 
 /** Pixels that could take their label from a source pixel, by squared distance. */
 class Waves {
   private readonly waves: number[][] = [];
-  private readonly width: number;
-  private readonly height: number;
+  private readonly map: LabelMap;
+  private readonly labels: Uint16Array;
+  /** 1 for each vanished pixel that was given to none so far. */
+  private readonly open: Uint8Array;
 
-  constructor({ width, height }: LabelMap) {
-    this.width = width;
-    this.height = height;
+  constructor(map: LabelMap, vanished: Int32Array) {
+    this.map = map;
+    this.labels = map.labels.slice();
+    this.open = new Uint8Array(map.labels.length);
+    for (let index = 0; index < vanished.length; index += 1) this.open[vanished[index] as number] = 1;
   }
 
-  get length(): number {
-    return this.waves.length;
+  /** Offers a vanished pixel to each neighbour that remains. */
+  begin(at: number): void {
+    const { width, height, labels } = this.map;
+    const y = (at / width) | 0;
+    const x = at - y * width;
+    for (let ny = y > 0 ? y - 1 : 0; ny <= y + 1 && ny < height; ny += 1)
+      for (let nx = x > 0 ? x - 1 : 0; nx <= x + 1 && nx < width; nx += 1) {
+        const next = ny * width + nx;
+        if (this.open[next] === 0 && labels[next] !== 0) this.offer(ny === y || nx === x ? 1 : 2, at, next);
+      }
   }
 
-  offer(at: number, source: number): void {
-    const dx = (at % this.width) - (source % this.width);
-    const dy = ((at / this.width) | 0) - ((source / this.width) | 0);
-    const away = dx * dx + dy * dy;
+  /** Gives pixels away, nearest first. A wave may grow while it is looked at. */
+  run(): Filled {
+    const pixels = new PixelList();
+    const sources = new PixelList();
+    for (let away = 1; away < this.waves.length; away += 1) {
+      const wave = this.waves[away] ?? [];
+      for (let index = 0; index < wave.length; index += 2) {
+        const at = wave[index] as number;
+        if (this.open[at] === 0) continue;
+        const source = wave[index + 1] as number;
+        this.open[at] = 0;
+        this.labels[at] = this.map.labels[source] as number;
+        pixels.add(at);
+        sources.add(source);
+        this.goOn(at, source);
+      }
+    }
+    return { labels: this.labels, pixels: pixels.pixels, sources: sources.pixels };
+  }
+
+  /** Offers what a pixel took to its neighbours. */
+  private goOn(at: number, source: number): void {
+    const { width, height } = this.map;
+    const y = (at / width) | 0;
+    const x = at - y * width;
+    const sourceY = (source / width) | 0;
+    const sourceX = source - sourceY * width;
+    for (let ny = y > 0 ? y - 1 : 0; ny <= y + 1 && ny < height; ny += 1)
+      for (let nx = x > 0 ? x - 1 : 0; nx <= x + 1 && nx < width; nx += 1)
+        if (this.open[ny * width + nx] === 1)
+          this.offer((nx - sourceX) ** 2 + (ny - sourceY) ** 2, ny * width + nx, source);
+  }
+
+  private offer(away: number, at: number, source: number): void {
     const wave = this.waves[away];
     if (wave === undefined) this.waves[away] = [at, source];
     else wave.push(at, source);
-  }
-
-  /** A wave may grow while it is visited. */
-  each(away: number, visit: (at: number, source: number) => void): void {
-    const wave = this.waves[away];
-    if (wave === undefined) return;
-    for (let index = 0; index < wave.length; index += 2)
-      visit(wave[index] as number, wave[index + 1] as number);
-  }
-
-  eachNeighbour(at: number, visit: (next: number) => void): void {
-    const { width, height } = this;
-    const x = at % width;
-    const y = (at / width) | 0;
-    for (let ny = y > 0 ? y - 1 : 0; ny <= y + 1 && ny < height; ny += 1) {
-      for (let nx = x > 0 ? x - 1 : 0; nx <= x + 1 && nx < width; nx += 1)
-        if (nx !== x || ny !== y) visit(ny * width + nx);
-    }
   }
 }

@@ -1,5 +1,5 @@
 // Floor 3, part of step 3. Parts whose thickness is so near the limit of sight that the view could as well be otherwise.
-import { type Label, type List, type PaintIndex, paintOf } from "../../svg/paintnumber.ts";
+import { type Label, type List, type PaintIndex, paintOf, transparent } from "../../svg/paintnumber.ts";
 import type { Viewer } from "./distanceview.ts";
 
 /** How near, as a fraction of the thinnest part that is seen. */
@@ -25,23 +25,36 @@ export function findNearLimit(
   const near = thinnestPixels * (1 - margin);
   const far = furthestLimit(thinnestPixels);
   if (thinnestPixels <= 0) return [];
-  const goneFar = viewer.findVanished(far);
-  if (goneFar.length < leastOfFlag * viewer.base.labels.length) return [];
-  const goneNear = viewer.findVanished(near);
   const { labels } = viewer.base;
-  const counts = new Map<Label, number>();
-  const count = (at: number, by: number): void => {
-    const label = labels[at] as Label;
-    // A pixel of a slit went with the paint that it was given to.
-    if (label === 0) return;
-    counts.set(label, (counts.get(label) ?? 0) + by);
+  const goneFar = viewer.findVanished(far);
+  if (goneFar.length < leastOfFlag * labels.length) return [];
+  const counts = new Int32Array(pixels.length + 1);
+  const isMuch = (label: Label): boolean => {
+    const gone = counts[label] as number;
+    return gone >= leastOfPaint * (pixels[paintOf(label)] ?? 0) && gone >= leastOfFlag * labels.length;
   };
-  for (const at of goneFar) count(at, 1);
-  for (const at of goneNear) count(at, -1);
-  return [...counts]
-    .filter(
-      ([label, gone]) =>
-        gone >= leastOfPaint * (pixels[paintOf(label)] ?? 0) && gone >= leastOfFlag * labels.length,
-    )
-    .map(([label]) => label);
+  const found = countLabels(labels, goneFar, counts, 1);
+  // What is gone nearer by only makes less of it.
+  if (!found.some(isMuch)) return [];
+  countLabels(labels, viewer.findVanished(near), counts, -1);
+  return found.filter(isMuch);
+}
+
+/** Adds `by` for each of `pixels` to the count of its label; returns the labels that had none, as they are met. */
+function countLabels(
+  labels: Uint16Array,
+  pixels: Int32Array,
+  counts: Int32Array,
+  by: number,
+): readonly Label[] {
+  const met: Label[] = [];
+  for (let index = 0; index < pixels.length; index += 1) {
+    const label = labels[pixels[index] as number] as Label;
+    // A pixel of a slit went with the paint that it was given to.
+    if (label === transparent) continue;
+    const before = counts[label] as number;
+    if (before === 0) met.push(label);
+    counts[label] = before + by;
+  }
+  return met;
 }

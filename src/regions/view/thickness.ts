@@ -2,7 +2,7 @@
 import type { LabelMap } from "../labelmap.ts";
 import { PixelList } from "../pixellist.ts";
 import type { Runs } from "../runs.ts";
-import { reclaimFromCentres, reclaimFromCorners, thin } from "./dilate.ts";
+import { keepThin, reclaimFromCentres, reclaimFromCorners, thin } from "./dilate.ts";
 import { down, left, right, type Stamp, stampsFor, up } from "./disc.ts";
 import { findRim } from "./rim.ts";
 import { findZone, type Zone } from "./thinzone.ts";
@@ -43,10 +43,10 @@ export class Thickness {
     const state = new Uint8Array(this.map.labels.length);
     const thinner = markThin(field, 4 * apart * apart, state);
     reclaimFromCentres(this.map, state, thinner, reach);
-    const left = thinner.filter((at) => state[at] === thin);
+    const left = keepThin(thinner, state);
     if (left.length === 0) return left;
     reclaimFromCorners(this.map, field.distance, state, { thinner, left, apart, reach });
-    return left.filter((at) => state[at] === thin).sort();
+    return keepThin(left, state).sort();
   }
 
   private field(): Field {

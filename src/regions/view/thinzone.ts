@@ -1,5 +1,5 @@
 // Floor 3, part of step 3. Where anything thin can be at all, so that the rest of the flag need not be looked at.
-import { eachContact, type Runs } from "../runs.ts";
+import { eachShortColumn, type Runs } from "../runs.ts";
 
 /**
  * Square blocks of 2^`bits` pixels. `near[block]` is 1 within a block of a thin part, `wide[block]` within two.
@@ -50,30 +50,10 @@ function markShortRows(
 }
 
 function markShortColumns(runs: Runs, short: number, thin: Uint8Array, bits: number, columns: number): void {
-  const { width, height, label } = runs;
-  const since = new Int32Array(width);
-  const mark = (x: number, y: number): void => {
-    const from = since[x] as number;
-    since[x] = y;
-    if (y - from >= short || y === from) return;
-    for (let block = from >> bits; block <= (y - 1) >> bits; block += 1)
+  eachShortColumn(runs, short - 1, (x, top, bottom) => {
+    for (let block = top >> bits; block <= (bottom - 1) >> bits; block += 1)
       thin[block * columns + (x >> bits)] = 1;
-  };
-  for (let y = 1; y < height; y += 1) {
-    eachContact(runs, y, (above, below, from, to) => {
-      if (label[above] === label[below]) return;
-      const row = y * width;
-      if (label[above] === 0) for (let at = from; at < to; at += 1) since[at - row] = y;
-      else for (let at = from; at < to; at += 1) mark(at - row, y);
-    });
-  }
-  const last = runs.rowStart[height - 1] as number;
-  for (let run = last; run < runs.count; run += 1) {
-    if (label[run] === 0) continue;
-    const row = (height - 1) * width;
-    for (let at = runs.start[run] as number; at < (runs.start[run + 1] as number); at += 1)
-      mark(at - row, height);
-  }
+  });
 }
 
 function widen(blocks: Uint8Array, columns: number, rows: number): Uint8Array {

@@ -4,9 +4,10 @@ import {
   down,
   left,
   right,
+  ringFromCorner,
   type Stamp,
-  stampFromCorner,
   stampsFor,
+  stampsFromCorner,
   up,
 } from "../../../src/regions/view/disc.ts";
 
@@ -83,13 +84,46 @@ describe("stampsFor", () => {
   });
 });
 
-test("from a corner: pixels whose centre is no further, the pixel right below it being 0 0", () => {
-  fc.assert(
-    fc.property(radii, (radius) => {
-      const disc: string[] = [];
-      for (let y = -12; y <= 12; y += 1)
-        for (let x = -12; x <= 12; x += 1) if (Math.hypot(x + 0.5, y + 0.5) <= radius) disc.push(`${x} ${y}`);
-      expect(textOf(stampFromCorner(radius))).toEqual(disc.sort());
-    }),
-  );
+/** The offsets to pixels `least` to `radius` from a corner, the pixel right below it being 0 0. */
+function aroundCorner(radius: number, least = 0): readonly string[] {
+  const disc: string[] = [];
+  for (let y = -12; y <= 12; y += 1)
+    for (let x = -12; x <= 12; x += 1) {
+      const away = Math.hypot(x + 0.5, y + 0.5);
+      if (away <= radius && away > least) disc.push(`${x} ${y}`);
+    }
+  return disc.sort();
+}
+
+describe("from a corner", () => {
+  test("pixels whose centre is no further, and of a ring none that is nearer", () => {
+    fc.assert(
+      fc.property(radii, (radius) => {
+        expect(textOf(stampsFromCorner(radius)[all] as Stamp)).toEqual(aroundCorner(radius));
+        expect(textOf(ringFromCorner(radius, radius / 2))).toEqual(aroundCorner(radius, radius / 2));
+      }),
+    );
+  });
+
+  test("what is left out is nearer to the corner on a closed side; the four pixels around never are", () => {
+    const steps: readonly (readonly [number, number, number])[] = [
+      [left, -1, 0],
+      [right, 1, 0],
+      [up, 0, -1],
+      [down, 0, 1],
+    ];
+    fc.assert(
+      fc.property(radii, fc.integer({ min: 0, max: 15 }), (radius, sides) => {
+        const kept = new Set(textOf(stampsFromCorner(radius)[sides] as Stamp));
+        for (const [x, y] of offsetsOf(stampsFromCorner(radius)[all] as Stamp)) {
+          if (kept.has(`${x} ${y}`)) continue;
+          const away = Math.hypot(x + 0.5, y + 0.5);
+          const isNearer = ([side, dx, dy]: (typeof steps)[number]): boolean =>
+            (sides & side) === 0 && Math.hypot(x + 0.5 - dx, y + 0.5 - dy) < away - 1e-9;
+          expect(steps.some(isNearer)).toBe(true);
+        }
+      }),
+    );
+    expect(textOf(stampsFromCorner(0.8)[0] as Stamp)).toEqual(["-1 -1", "-1 0", "0 -1", "0 0"]);
+  });
 });
