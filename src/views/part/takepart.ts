@@ -18,7 +18,7 @@ export interface TakePartPage {
   readonly mark: string;
   readonly cloth: Gallery["cloth"];
   /** `name` is what a study file takes, `label` what the reader sees. */
-  readonly palette: readonly { readonly name: string; readonly label: string; readonly hex: Hex }[]; readonly hex: string }[];
+  readonly palette: readonly { readonly name: string; readonly label: string; readonly hex: Hex }[];
 }
 
 /** Stands in the address that sends a study for its text. */
