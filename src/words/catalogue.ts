@@ -76,6 +76,7 @@ import { survey } from "./en/survey.ts";
 import { surveyTable } from "./en/surveytable.ts";
 import { verdict } from "./en/verdict.ts";
 import { vote } from "./en/vote.ts";
+import { spanish } from "./es/all.ts";
 import { french } from "./fr/all.ts";
 
 /**
@@ -169,7 +170,7 @@ export type Catalogue = Readonly<Record<WordId, string>>;
 /** The messages of one file in another language: `export const frame: In<typeof english> = …`. */
 export type In<English> = Readonly<Record<keyof English, string>>;
 
-const catalogues: Readonly<Record<string, Catalogue>> = { en: english, de: german, fr: french };
+const catalogues: Readonly<Record<string, Catalogue>> = { en: english, de: german, es: spanish, fr: french };
 
 /** The languages that all messages are written in, as BCP 47 tags. */
 export const languages: readonly string[] = Object.keys(catalogues);

@@ -1,0 +1,63 @@
+// Floor 7. Spanish: the steps of a study or a series for a projector, and what a speaker may say to each.
+import type { In } from "../catalogue.ts";
+import type { show as english } from "../en/show.ts";
+
+export const show: In<typeof english> = {
+  "show.title": "{title}, paso a paso",
+  "show.description": "Estudio no oficial de rediseño.",
+  "show.seriesDescription": "Estudios no oficiales de rediseño, paso a paso.",
+  "show.toStudy": "El estudio",
+  "show.toSeries": "La serie",
+  "show.steps": "Pasos",
+  "show.notes": "Notas",
+  "show.back": "Atrás",
+  "show.next": "Siguiente",
+  "show.noNote": "Sin nota para este paso.",
+  "show.original": "El original",
+  "show.redesign": "El rediseño, un estudio no oficial",
+  "show.both": "El original, y el rediseño, un estudio no oficial",
+  "show.ofOriginal": "Original",
+  "show.ofRedesign": "Rediseño, estudio no oficial",
+  "show.redesigns": "Los rediseños son estudios no oficiales",
+  "show.from": "A <number>{from}</number> alturas de bandera, ampliada",
+  "show.fromStill": "A {from} alturas de bandera, ampliada",
+  "show.thisIs": "La bandera como es: {name}.",
+  "show.keep": "Téngala presente como es.",
+  "show.focus": "Lo que debe verse",
+  "show.focusKey":
+    "Las líneas continuas son nítidas; las de puntos, difíciles de ver. La banda marca lo que debe verse antes que lo demás.",
+  "show.focusSaid": "Lo que debe verse primero es {share} de la bandera.",
+  "show.weakest": "Su límite más débil",
+  "show.weakestKey": "{names}: contraste {contrast}",
+  "show.weakestSaid":
+    "El límite más débil está donde se tocan {first} y {second}. Es {grade} ({contrast}); desde {clear}, un límite es nítido.",
+  "show.weakestShown": "El lugar donde se tocan {names}",
+  "show.afar": "De lejos",
+  "show.afarSaid": "Así se ve la bandera de lejos.",
+  "show.colours": "¿Qué color podría cambiar?",
+  "show.coloursKey":
+    "Cada fila cambia un color. Bajo cada bandera está su nitidez, hoy {clarity}; el mejor de una fila va subrayado.",
+  "show.coloursKeyOwn":
+    "Cada fila cambia un color. Bajo cada bandera está su nitidez, hoy {clarity}; el mejor de una fila va subrayado; lo que propone este estudio, enmarcado.",
+  "show.tried": "Probado, un estudio no oficial. {figures}. {note}",
+  "show.triedSaid": "También probé esto: {change} {verdict} {figures}.",
+  "show.before": "Antes",
+  "show.beforeSaid": "Aquí está otra vez la bandera como es.",
+  "show.afterSaid": "Y ahora: {change} Este es un estudio no oficial.",
+  "show.outcomes": "Qué mejora y qué empeora",
+  "show.outcomesKey": "Anillo: el original. Punto: el rediseño.",
+  "show.priceSaid":
+    "{verdict}. La nitidez del original es de {before} puntos de 100, y la del rediseño de {after}. {price}",
+  "show.vision": "Para lectores daltónicos, y en gris",
+  "show.visionSaid": "Esto es más o menos lo que ven los lectores daltónicos. {visions}",
+  "show.visionOf": "{heading}, {explanation}: {measure} de {before} a {after}.",
+  "show.choose": "¿Original o rediseño?",
+  "show.chooseSaid": "¿El original o el rediseño? ¿Y qué diría usted a quien eligiera el otro?",
+  "show.closing": "¿Qué cambiaría usted?",
+  "show.another": "{name}: otra propuesta",
+  "show.opening": "{authors}: {opening}",
+  "show.colourChanged": "Color cambiado",
+  "show.notTried": "sin probar",
+  "show.thisStudy": "Este estudio:",
+  "show.merges": "se funde",
+};
