@@ -4,7 +4,7 @@ import { quoteText } from "../problem/quote.ts";
 import { formatRelative } from "../views/address.ts";
 import { lessonFiles } from "../views/show/lessonfile.ts";
 import { formatStudyPath } from "../views/status.ts";
-import type { WordId } from "../words/catalogue.ts";
+import type { WordId } from "../words/en/all.ts";
 import type { Format } from "../words/format.ts";
 import { formatTitle } from "../words/title.ts";
 

@@ -3,7 +3,7 @@
 import type { StudyResult } from "../analysis/result.ts";
 import type { Hex } from "../colour/colour.ts";
 import type { Gallery } from "../content/study/study.ts";
-import type { WordId } from "../words/catalogue.ts";
+import type { WordId } from "../words/en/all.ts";
 import type { Format } from "../words/format.ts";
 import { formatTitle } from "../words/title.ts";
 import { describeVerdict } from "../words/verdict.ts";

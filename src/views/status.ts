@@ -1,6 +1,6 @@
 // Floor 8. Where a study lives on the site, and how its status reads.
 import type { Status } from "../content/study/study.ts";
-import type { WordId } from "../words/catalogue.ts";
+import type { WordId } from "../words/en/all.ts";
 import type { Format } from "../words/format.ts";
 
 export interface StatusView {

@@ -2,7 +2,7 @@
 import { otherName } from "../analysis/drawing/smallcolour.ts";
 import { type BasicWord, basicWords } from "../colour/basicword.ts";
 import { ordinals } from "../colour/qualifier.ts";
-import type { WordId } from "./catalogue.ts";
+import type { WordId } from "./en/all.ts";
 import type { Format } from "./format.ts";
 
 const wordIds = {

@@ -1,7 +1,7 @@
 // Floor 7. Numbers, dates and lists as finished text in the gallery's language.
 import { formatContrast, formatDifference, formatPercent, formatShare } from "../measure/percenttext.ts";
-import { english } from "./catalogue.ts";
 import { directionOf } from "./direction.ts";
+import { english } from "./en/all.ts";
 import { createSay, noOwnWords, type OwnWords, type Say, type Worded } from "./say.ts";
 
 /** Says words and numbers in one language. */

@@ -1,7 +1,7 @@
 // Floor 7. The messages of grades and outcomes, which many pages say.
 import type { Grade } from "../colour/contrast.ts";
 import type { Outcome } from "../measure/comparison.ts";
-import type { WordId } from "./catalogue.ts";
+import type { WordId } from "./en/all.ts";
 
 export const gradeIds = {
   weak: "grade.weak",

@@ -1,6 +1,6 @@
 // Floor 7. The messages of plain shapes.
 import type { PlainShape } from "../svg/construction.ts";
-import type { WordId } from "./catalogue.ts";
+import type { WordId } from "./en/all.ts";
 
 /** A plain shape, and what its positions and sizes are. */
 export const shapeIds = {

@@ -2,7 +2,7 @@
 // and what the schema of JSON says of them.
 import { type EdgeMetric, edgeMetrics, type Metric, type MetricUnit } from "../measure/edgemetric.ts";
 import { colourLimits } from "../measure/limit.ts";
-import type { WordId } from "./catalogue.ts";
+import type { WordId } from "./en/all.ts";
 import type { Format } from "./format.ts";
 
 /** A column of a table for programs: its name, and what stands in it. */

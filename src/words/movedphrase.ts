@@ -1,5 +1,5 @@
 // Floor 7. What a page says at an address whose own page has gone.
-import type { WordId } from "./catalogue.ts";
+import type { WordId } from "./en/all.ts";
 import type { Format } from "./format.ts";
 
 /**

@@ -7,7 +7,7 @@ import type { ComparedEdge } from "../measure/comparison.ts";
 import type { PaintPair } from "../measure/options/candidate.ts";
 import type { Confusion } from "../measure/options/confusion.ts";
 import type { Option } from "../measure/options/tryoptions.ts";
-import type { WordId } from "./catalogue.ts";
+import type { WordId } from "./en/all.ts";
 import type { Format } from "./format.ts";
 import { gradeIds } from "./gradeword.ts";
 import { capitalise } from "./phrase.ts";

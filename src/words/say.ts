@@ -1,7 +1,8 @@
 // Floor 7. Messages of the catalogue with their values filled in.
 import type { IntlMessageFormat } from "intl-messageformat";
 import { isPlain, readMessage } from "../content/text/message.ts";
-import { type Catalogue, type english, findCatalogue, type WordId } from "./catalogue.ts";
+import { findCatalogue } from "./catalogue.ts";
+import type { Catalogue, english, WordId } from "./en/all.ts";
 
 /** The names of the values in a message; those in the branches of a plural count too. */
 type NamesIn<Message extends string> = InText<Message, []>;

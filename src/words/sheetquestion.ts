@@ -3,7 +3,7 @@ import { clearFrom, type Grade, gradeOf, isClear, softFrom, strongFrom } from ".
 import { listDeciding } from "../measure/clarity.ts";
 import type { ComparedEdge, Comparison } from "../measure/comparison.ts";
 import type { Measure, MeasuredEdge } from "../measure/measurement.ts";
-import type { WordId } from "./catalogue.ts";
+import type { WordId } from "./en/all.ts";
 import type { Format } from "./format.ts";
 import { gradeIds } from "./gradeword.ts";
 import { findPaint, nameWhole } from "./paintname.ts";

@@ -1,6 +1,6 @@
 // Floor 7. The messages of what heraldry calls the colours that have lines.
 import type { BasicWord } from "../colour/basicword.ts";
-import type { WordId } from "./catalogue.ts";
+import type { WordId } from "./en/all.ts";
 
 /** All colours with lines, as the legend names them: what heraldry calls them stands behind. */
 export const signIds = {

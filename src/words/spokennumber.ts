@@ -1,7 +1,7 @@
 // Floor 7. Numbers as a speaker says them, with the exact one beside: “about half (52%)”.
 import { gradeOf, isClear } from "../colour/contrast.ts";
 import type { ComparedEdge } from "../measure/comparison.ts";
-import type { WordId } from "./catalogue.ts";
+import type { WordId } from "./en/all.ts";
 import type { Format } from "./format.ts";
 import { gradeIds } from "./gradeword.ts";
 

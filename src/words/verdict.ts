@@ -5,7 +5,7 @@ import { clearFrom, gradeOf, isClear } from "../colour/contrast.ts";
 import { listDeciding, roundMark } from "../measure/clarity.ts";
 import type { ComparedEdge, Comparison, Verdict } from "../measure/comparison.ts";
 import { edgeLimits } from "../measure/limit.ts";
-import type { WordId } from "./catalogue.ts";
+import type { WordId } from "./en/all.ts";
 import type { Format } from "./format.ts";
 import { describePrice } from "./optionwords.ts";
 import { findChanged } from "./paintname.ts";

@@ -2,7 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
-import type { WordId } from "../../src/words/catalogue.ts";
+import type { WordId } from "../../src/words/en/all.ts";
 import { Move } from "./move.tsx";
 import { Message, type MessageProps, useSay } from "./words.tsx";
 

@@ -4,7 +4,7 @@
 import { type ComponentChildren, createContext, isValidElement, type JSX } from "preact";
 import { useContext } from "preact/hooks";
 import { renderToString } from "preact-render-to-string";
-import type { WordId } from "../../src/words/catalogue.ts";
+import type { WordId } from "../../src/words/en/all.ts";
 import type { Say, Values } from "../../src/words/say.ts";
 
 const Words = createContext<Say | undefined>(undefined);

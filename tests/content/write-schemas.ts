@@ -3,7 +3,7 @@
 import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { formatSchemas } from "../../src/content/gallery/editorschema.ts";
-import { english } from "../../src/words/catalogue.ts";
+import { english } from "../../src/words/en/all.ts";
 import { describeEdgeSchema } from "../../src/words/metricwords.ts";
 
 for (const [name, text] of Object.entries(formatSchemas(english)))

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { listBranches, listValues } from "../../src/content/text/message.ts";
-import { english, findCatalogue, languages, type WordId } from "../../src/words/catalogue.ts";
+import { findCatalogue, languages } from "../../src/words/catalogue.ts";
+import { english, type WordId } from "../../src/words/en/all.ts";
 import { readSources } from "../structure/source.ts";
 
 const ids = Object.keys(english) as WordId[];

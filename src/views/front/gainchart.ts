@@ -1,6 +1,6 @@
 // Floor 8. The gain chart: one line a study, from its clarity before to after.
 import type { StudyResult } from "../../analysis/result.ts";
-import type { WordId } from "../../words/catalogue.ts";
+import type { WordId } from "../../words/en/all.ts";
 import type { Format } from "../../words/format.ts";
 import { verdictIds } from "../../words/verdict.ts";
 import type { Linker } from "../address.ts";

@@ -1,7 +1,7 @@
 // Floor 8. The ways to all authors and tags, and the pages that list each with its studies.
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
-import type { WordId } from "../../words/catalogue.ts";
+import type { WordId } from "../../words/en/all.ts";
 import type { Format } from "../../words/format.ts";
 import { verdictIds } from "../../words/verdict.ts";
 import { type Linker, linkFrom } from "../address.ts";

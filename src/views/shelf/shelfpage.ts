@@ -2,8 +2,8 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import { slugOf } from "../../words/addressslug.ts";
-import type { WordId } from "../../words/catalogue.ts";
 import { describeDecision } from "../../words/decisionphrase.ts";
+import type { WordId } from "../../words/en/all.ts";
 import type { Format } from "../../words/format.ts";
 import { linkFrom } from "../address.ts";
 import { type Card, presentCard } from "../front/card.ts";

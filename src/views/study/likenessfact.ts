@@ -5,7 +5,7 @@ import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { Orientation } from "../../measure/gridlikeness.ts";
 import { likenessWarning } from "../../measure/nearestflag.ts";
-import type { WordId } from "../../words/catalogue.ts";
+import type { WordId } from "../../words/en/all.ts";
 import type { Format } from "../../words/format.ts";
 import { capitalise, lowerFirst } from "../../words/phrase.ts";
 import type { Linker } from "../address.ts";

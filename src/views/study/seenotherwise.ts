@@ -6,8 +6,8 @@ import { simulate, type Vision, visions } from "../../colour/vision.ts";
 import { measureClarity } from "../../measure/clarity.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import type { Measure, MeasuredEdge } from "../../measure/measurement.ts";
-import type { WordId } from "../../words/catalogue.ts";
 import { sayColour } from "../../words/colourphrase.ts";
+import type { WordId } from "../../words/en/all.ts";
 import type { Format } from "../../words/format.ts";
 
 export interface SeenView {

@@ -1,5 +1,5 @@
 // Floor 7. German: the colours of a study.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { colours as english } from "../en/colours.ts";
 
 export const colours: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: one edge, before and after, as a figure.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { edgefigure as english } from "../en/edgefigure.ts";
 
 export const edgefigure: In<typeof english> = {

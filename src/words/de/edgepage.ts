@@ -1,5 +1,5 @@
 // Floor 7. German: the page of one edge.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { edgepage as english } from "../en/edgepage.ts";
 
 export const edgepage: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: what became of one edge.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { edgeSaid as english } from "../en/edgesaid.ts";
 
 export const edgeSaid: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: facts beside the numbers of a study.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { facts as english } from "../en/facts.ts";
 
 export const facts: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: what readers of feeds see, and the caption of a flag on somebody else’s page.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { feed as english } from "../en/feed.ts";
 
 export const feed: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: what stands around the content of every page, and the page of a missing address.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { frame as english } from "../en/frame.ts";
 
 export const frame: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: the grades of a contrast, within a sentence and in tables.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { grade as english } from "../en/grade.ts";
 
 export const grade: In<typeof english> = {

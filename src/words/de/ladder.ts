@@ -1,5 +1,5 @@
 // Floor 7. German: the ladder of reflectance.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { ladder as english } from "../en/ladder.ts";
 
 export const ladder: In<typeof english> = {

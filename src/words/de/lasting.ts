@@ -1,5 +1,5 @@
 // Floor 7. German: how far what has to be seen lasts, as a figure.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { lasting as english } from "../en/lasting.ts";
 
 export const lasting: In<typeof english> = {

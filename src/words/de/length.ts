@@ -1,5 +1,5 @@
 // Floor 7. German: how long an edge is.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { length as english } from "../en/length.ts";
 
 export const length: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: the edge map.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { map as english } from "../en/map.ts";
 
 export const map: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: the matrix of all single changes.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { matrix as english } from "../en/matrix.ts";
 
 export const matrix: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: the steps of the method from a drawing to its lines. `em` is an emphasised term, `i` the title of a paper.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { methodSight as english } from "../en/methodsight.ts";
 
 export const methodSight: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: the definitions of the method. `em` is an emphasised term, `i` the title of a book; `move` stands for an
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { methodTerm as english } from "../en/methodterm.ts";
 
 export const methodTerm: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: pages at addresses whose own page has gone; a heading, and what stands below it.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { moved as english } from "../en/moved.ts";
 
 export const moved: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: whether a redesign could be mistaken for another flag.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { near as english } from "../en/near.ts";
 
 export const near: In<typeof english> = {

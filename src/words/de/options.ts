@@ -1,5 +1,5 @@
 // Floor 7. German: other single changes of a flag.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { options as english } from "../en/options.ts";
 
 export const options: In<typeof english> = {

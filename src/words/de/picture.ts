@@ -1,5 +1,5 @@
 // Floor 7. German: link pictures, which sites and chats show when someone posts a link; and records for search.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { picture as english } from "../en/picture.ts";
 
 export const picture: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: what others said of a study.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { said as english } from "../en/said.ts";
 
 export const said: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: the page of a series, and where a study stands in one.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { seriesPage as english } from "../en/seriespage.ts";
 
 export const seriesPage: In<typeof english> = {

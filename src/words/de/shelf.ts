@@ -1,5 +1,5 @@
 // Floor 7. German: lists of the studies of one author, with one tag, that are decided, or of all of them.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { shelf as english } from "../en/shelf.ts";
 
 export const shelf: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: the steps of a study or a series for a projector, and what a speaker may say to each.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { show as english } from "../en/show.ts";
 
 export const show: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: both flags at sizes that stand for distances.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { sizes as english } from "../en/sizes.ts";
 
 export const sizes: In<typeof english> = {

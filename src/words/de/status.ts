@@ -1,5 +1,5 @@
 // Floor 7. German: what became of a study, in a word and what that word means.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { status as english } from "../en/status.ts";
 
 export const status: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: the table of a few numbers.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { summary as english } from "../en/summary.ts";
 
 export const summary: In<typeof english> = {

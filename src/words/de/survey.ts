@@ -1,5 +1,5 @@
 // Floor 7. German: the survey of all flags as they are.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { survey as english } from "../en/survey.ts";
 
 export const survey: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. German: the table of the survey, what can be done with flags chosen in it, and its picture of the whole field.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { surveyTable as english } from "../en/surveytable.ts";
 
 export const surveyTable: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. Spanish: what a line of a third colour does for the two colours that it keeps apart.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { fimbriation as english } from "../en/fimbriation.ts";
 
 export const fimbriation: In<typeof english> = {

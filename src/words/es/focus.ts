@@ -1,5 +1,5 @@
 // Floor 7. Spanish: what has to be seen, the emblem or charge of a flag, from where the flag is seen, and how far that lasts.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { focus as english } from "../en/focus.ts";
 
 export const focus: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. Spanish: the chart of what each change does to clarity.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { gain as english } from "../en/gain.ts";
 
 export const gain: In<typeof english> = {

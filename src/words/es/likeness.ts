@@ -1,5 +1,5 @@
 // Floor 7. Spanish: which flags a redesign could be taken for.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { likeness as english } from "../en/likeness.ts";
 
 export const likeness: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. Spanish: the method page's opening, headings and figures.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { method as english } from "../en/method.ts";
 
 export const method: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. Spanish: the measures of an edge.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { metric as english } from "../en/metric.ts";
 
 export const metric: In<typeof english> = {

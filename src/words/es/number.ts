@@ -1,5 +1,5 @@
 // Floor 7. Spanish: what stands where there is no number.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { number as english } from "../en/number.ts";
 
 export const number: In<typeof english> = {

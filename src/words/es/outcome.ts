@@ -1,5 +1,5 @@
 // Floor 7. Spanish: what becomes of an edge, as a word in tables.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { outcome as english } from "../en/outcome.ts";
 
 export const outcome: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. Spanish: what stands around the pages that a gallery writes itself.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { ownPage as english } from "../en/ownpage.ts";
 
 export const ownPage: In<typeof english> = {

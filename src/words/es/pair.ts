@@ -1,5 +1,5 @@
 // Floor 7. Spanish: both flags of a study, and what swaps them.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { pair as english } from "../en/pair.ts";
 
 export const pair: In<typeof english> = {

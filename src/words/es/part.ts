@@ -1,5 +1,5 @@
 // Floor 7. Spanish: the page by which readers propose a study, with the words of its script and of the letter.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { part as english } from "../en/part.ts";
 
 export const part: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. Spanish: what a flag that is shown is called.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { plate as english } from "../en/plate.ts";
 
 export const plate: In<typeof english> = {

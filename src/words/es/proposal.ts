@@ -1,5 +1,5 @@
 // Floor 7. Spanish: studies among others, and what others said of them.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { proposal as english } from "../en/proposal.ts";
 
 export const proposal: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. Spanish: the record at the end of a study.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { record as english } from "../en/record.ts";
 
 export const record: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. Spanish: how to cite a study, and the stamp of its state.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { refer as english } from "../en/refer.ts";
 
 export const refer: In<typeof english> = {

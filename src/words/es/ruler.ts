@@ -1,5 +1,5 @@
 // Floor 7. Spanish: the contrast ruler.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { ruler as english } from "../en/ruler.ts";
 
 export const ruler: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. Spanish: what stands around the rules for studies and drawings, which are English in every language.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { rules as english } from "../en/rules.ts";
 
 export const rules: In<typeof english> = {

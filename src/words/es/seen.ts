@@ -1,5 +1,5 @@
 // Floor 7. Spanish: both flags as four kinds of sight have them.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { seen as english } from "../en/seen.ts";
 
 export const seen: In<typeof english> = {

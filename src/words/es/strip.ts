@@ -1,5 +1,5 @@
 // Floor 7. Spanish: the distance strip.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { strip as english } from "../en/strip.ts";
 
 export const strip: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. Spanish: the vote on a series, flag by flag.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { vote as english } from "../en/vote.ts";
 
 export const vote: In<typeof english> = {

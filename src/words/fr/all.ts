@@ -1,5 +1,5 @@
 // Floor 7. French: all messages.
-import type { Catalogue } from "../catalogue.ts";
+import type { Catalogue } from "../en/all.ts";
 import { answer } from "./answer.ts";
 import { colour } from "./colour.ts";
 import { colours } from "./colours.ts";

@@ -1,5 +1,5 @@
 // Floor 7. French: the letter or the form by which a reader answers.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { answer as english } from "../en/answer.ts";
 
 export const answer: In<typeof english> = {

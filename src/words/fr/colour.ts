@@ -1,5 +1,5 @@
 // Floor 7. French: names of colours, and a flag told by them.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { colour as english } from "../en/colour.ts";
 
 export const colour: In<typeof english> = {

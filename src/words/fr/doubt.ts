@@ -1,5 +1,5 @@
 // Floor 7. French: what makes the figures of a drawing less certain.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { doubt as english } from "../en/doubt.ts";
 
 export const doubt: In<typeof english> = {

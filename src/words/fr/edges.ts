@@ -1,5 +1,5 @@
 // Floor 7. French: what became of each edge of a study.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { edges as english } from "../en/edges.ts";
 
 export const edges: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. French: the form that finds studies.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { finder as english } from "../en/finder.ts";
 
 export const finder: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. French: the page of a flag with several redesigns, or that readers named.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { flagPage as english } from "../en/flagpage.ts";
 
 export const flagPage: In<typeof english> = {

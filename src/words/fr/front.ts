@@ -1,5 +1,5 @@
 // Floor 7. French: the front page.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { front as english } from "../en/front.ts";
 
 export const front: In<typeof english> = {

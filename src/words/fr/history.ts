@@ -1,5 +1,5 @@
 // Floor 7. French: what came before a study and after it.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { history as english } from "../en/history.ts";
 
 export const history: In<typeof english> = {

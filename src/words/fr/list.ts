@@ -1,5 +1,5 @@
 // Floor 7. French: what stands between the items of a list that has no “and”.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { list as english } from "../en/list.ts";
 
 export const list: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. French: the sheet from which an adopted redesign is made as a flag.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { maker as english } from "../en/maker.ts";
 
 export const maker: In<typeof english> = {

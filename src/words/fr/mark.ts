@@ -1,5 +1,5 @@
 // Floor 7. French: the marks of a flag.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { mark as english } from "../en/mark.ts";
 
 export const mark: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. French: the steps of the method beyond one comparison. `em` is an emphasised term, `i` the title of a paper.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { methodBeyond as english } from "../en/methodbeyond.ts";
 
 export const methodBeyond: In<typeof english> = {

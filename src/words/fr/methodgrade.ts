@@ -1,5 +1,5 @@
 // Floor 7. French: the steps of the method that decide a grade. `em` is an emphasised term, `i` the title of a paper.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { methodGrade as english } from "../en/methodgrade.ts";
 
 export const methodGrade: In<typeof english> = {

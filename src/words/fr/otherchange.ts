@@ -1,5 +1,5 @@
 // Floor 7. French: other single changes of a flag, which colour to change first, and what was not tried.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { otherChange as english } from "../en/otherchange.ts";
 
 export const otherChange: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. French: the ways between the pages of a long list.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { paging as english } from "../en/paging.ts";
 
 export const paging: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. French: the edges that a change makes worse, as clauses in a list.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { price as english } from "../en/price.ts";
 
 export const price: In<typeof english> = {

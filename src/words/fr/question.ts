@@ -1,5 +1,5 @@
 // Floor 7. French: questions to a class of what a change does, with answers for the teacher.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { question as english } from "../en/question.ts";
 
 export const question: In<typeof english> = {

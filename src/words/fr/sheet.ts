@@ -1,5 +1,5 @@
 // Floor 7. French: sheets for a class, printed on paper: a handout, a worksheet and the answers for the teacher.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { sheet as english } from "../en/sheet.ts";
 
 export const sheet: In<typeof english> = {

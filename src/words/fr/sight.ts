@@ -1,5 +1,5 @@
 // Floor 7. French: kinds of sight.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { sight as english } from "../en/sight.ts";
 
 export const sight: In<typeof english> = {

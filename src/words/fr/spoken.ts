@@ -1,5 +1,5 @@
 // Floor 7. French: what a speaker says of a change, with numbers in words. All counts are counts of edges.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { spoken as english } from "../en/spoken.ts";
 
 export const spoken: In<typeof english> = {

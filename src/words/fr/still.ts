@@ -1,5 +1,5 @@
 // Floor 7. French: words in pictures that are taken away, what is offered of them, and the speaker’s script.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { still as english } from "../en/still.ts";
 
 export const still: In<typeof english> = {

@@ -1,5 +1,5 @@
 // Floor 7. French: the page of a study.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { study as english } from "../en/study.ts";
 
 export const study: In<typeof english> = {

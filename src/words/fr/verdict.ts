@@ -1,5 +1,5 @@
 // Floor 7. French: what a change does, and the verdict with its price.
-import type { In } from "../catalogue.ts";
+import type { In } from "../en/all.ts";
 import type { verdict as english } from "../en/verdict.ts";
 
 export const verdict: In<typeof english> = {

@@ -6,7 +6,7 @@ import { parse } from "yaml";
 import { formatSchemas, type SchemaName } from "../../../src/content/gallery/editorschema.ts";
 import { galleryGuide } from "../../../src/content/gallery/gallerykey.ts";
 import { studyExamples } from "../../../src/content/study/studykey.ts";
-import { english } from "../../../src/words/catalogue.ts";
+import { english } from "../../../src/words/en/all.ts";
 import { parseText } from "../../analysis/fixture.ts";
 
 const root = join(import.meta.dirname, "../../..");

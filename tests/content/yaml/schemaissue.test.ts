@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { printStudy } from "../../analysis/fixture.ts";
 
 const keys =
-  "title, flag, original, change, names, focus, status, decision, decided, authors, date, revised, follows, tags, options, credit, symbolism, show, downloads, answers, formerly";
+  "title, flag, language, original, change, names, focus, status, decision, decided, authors, date, revised, follows, tags, options, credit, symbolism, show, downloads, answers, formerly";
 
 // What an author reads, letter for letter. The lines replace or follow those of a study that is right.
 test.each<[string, string[], string]>([
