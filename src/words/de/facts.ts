@@ -11,7 +11,7 @@ export const facts: In<typeof english> = {
   "facts.hueNote":
     "Nur der Farbton: ein Kontrast unter 30 % bei einem ΔE00 von 20 oder mehr, und unter 10 in Grau. Eine solche Kante vergeht in der Dämmerung, im Graudruck und für viele Farbenfehlsichtige. Die Grenzwerte sind unser eigenes Urteil.",
   "facts.tinctureNote":
-    "Tinkturregel: kein Metall auf Metall, keine Farbe auf Farbe; A. C. Fox-Davies, <book>A Complete Guide to Heraldry</book>, 1909, Kapitel VII. Geteilte Felder, Säume und Pelzwerk sind ausgenommen; Pelzwerk wird hier nicht erkannt.",
+    "Tinkturregel: kein Metall auf Metall, keine Farbe auf Farbe; A. C. Fox-Davies, <book>A Complete Guide to Heraldry</book>, 1909, Kapitel VII. Gespaltene und geteilte Felder, Säume und Pelzwerk sind ausgenommen; Pelzwerk wird hier nicht erkannt.",
   "facts.countNote":
     "Farben über einem halben Prozent der Fläche. Das Heft <book>Good Flag, Bad Flag</book>, 2006, rät zu zwei oder drei; die <book>Guiding Principles of Flag Design</book>, 2014, ziehen weniger vor.",
   "facts.more": "Mehr zu diesen Tatsachen",

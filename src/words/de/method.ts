@@ -38,7 +38,7 @@ export const method: In<typeof english> = {
   "method.labelsShown": "{name}, jede Farbe als ein eigenes Grau.",
   "method.traced":
     "Jede Farbe nach ihrer Nummer, als Grau gezeigt; und die Linien, an denen zwei aneinanderstoßen, gestrichelt, wo die Kante nicht klar ist.",
-  "method.marked": "Das Band folgt dem, was gesehen werden muss: {focus}.",
+  "method.marked": "Das Band bezeichnet, {focus}.",
   "method.afarFigure": "Aus {distance} Flaggenhöhen: <number>{clarity}</number>",
   "method.afarShown": "{name} aus {distance} Flaggenhöhen.",
   "method.afarNote": "Vergrößert, mit der Klarheit dessen, was gesehen werden muss.",

@@ -39,7 +39,7 @@ export const options: In<typeof english> = {
   "options.triedAltInPart": "Die Flagge: {is} statt {was}, nur {part}",
   "options.changeInPart": "{after} statt {before}, nur {part}.",
   "options.figure": "Klarheit {clarity}",
-  "options.figureAndFocus": "Klarheit {clarity}, dessen, was gesehen werden muss, {focus}",
+  "options.figureAndFocus": "Klarheit {clarity}; Klarheit dessen, was gesehen werden muss, {focus}",
   "options.strengthRises":
     "die Klarheit bleibt, und die Stärke, um die Kanten über klar hinausgehen, steigt von {was} auf {is}",
   "options.strengthFalls":

@@ -10,7 +10,7 @@ export const question: In<typeof english> = {
   "question.lines": "Wie viele Linien zwischen zwei Farben hat der Neuentwurf?",
   "question.linesAnswer": "Keine, die zählt: Die Farben, die aneinanderstießen, sind eine geworden.",
   "question.grade":
-    "Im Neuentwurf hat {one} neben {other} einen Kontrast von {contrast}. Welche Stufe ist das: schwach, weich, klar oder stark?",
+    "Im Neuentwurf stoßen {one} und {other} mit einem Kontrast von {contrast} aneinander. Welche Stufe ist das: schwach, weich, klar oder stark?",
   "question.weak": "Schwach: unter {soft}.",
   "question.soft": "Weich: {soft} bis unter {clear}.",
   "question.clear": "Klar: {clear} bis unter {strong}.",
