@@ -76,10 +76,21 @@ import { verdict } from "./verdict.ts";
 import { vote } from "./vote.ts";
 
 /**
- * Terms, one for one: flag Flagge; hoist Liek; field Feld; charge Figur; edge Kante; clarity Klarheit; contrast Kontrast; grade Stufe
- * (schwach, weich, klar, stark); near the line an der Schwelle; verdict Urteil; price Preis; redesign Neuentwurf; what has to be seen
- * was gesehen werden muss; reflectance Reflexionsgrad; fimbriation Saum; rule of tincture Tinkturregel; division gespalten (per pale),
- * geteilt (per fess); survey Übersicht; series Reihe; ballot Stimmzettel. Common practice of German heraldry and vexillology, no source.
+ * Terms, one for one: flag Flagge; hoist Liek (the part at the pole), fly fliegendes Ende; field Feld; charge Figur, emblem Emblem;
+ * edge Kante; clarity Klarheit; contrast Kontrast; grade Stufe (schwach, weich, klar, stark); near the line an der Schwelle; verdict
+ * Urteil; price Preis, at a price um einen Preis; what has to be seen was gesehen werden muss; reflectance Reflexionsgrad; tincture
+ * Tinktur: Metall, Farbe, Pelzwerk; fimbriation Saum; rule of tincture Tinkturregel; divided per pale gespalten, per fess geteilt,
+ * per bend schrägrechts geteilt, per bend sinister schräglinks geteilt; redesign Neuentwurf; study Studie; tried erprobt; ranked mit
+ * Rang; likeness Ähnlichkeit; survey Übersicht; series Reihe; ballot Stimmzettel; show Schritt für Schritt; sheet for a class Blatt
+ * für den Unterricht; maker Hersteller.
+ *
+ * Sources, read in excerpts: Liek: planet-wissen.de, “Umgang mit Flaggen” (Liekteil, Flugteil); Figur: flaggenkunde.de, “Glossar zu
+ * Flaggen und Wappen”, 2005, under “Abzeichen”; gespalten, geteilt, schräglinks geteilt: adfontes.uzh.ch, “Schildteilungen”, rohner.org,
+ * “Heraldik”; Metall, Farbe, Tinktur: uni-hamburg.de, “Farben, Metalle und Heroldsbilder”; Pelzwerk: ghgrb.ch, “Das Schildbild”.
+ * All others: common practice, no source.
+ *
+ * Names of colours come in the nominative, many with an adjective („dunkleres Blau“). They are neuter, so a sentence may also take
+ * them in the accusative (gegen, durch, für), and after „statt“ as a conjunction; never in the dative (von, mit, zu, neben).
  */
 export const german: Catalogue = {
   ...answer,

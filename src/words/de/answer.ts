@@ -3,7 +3,8 @@ import type { In } from "../en/all.ts";
 import type { answer as english } from "../en/answer.ts";
 
 export const answer: In<typeof english> = {
-  "answer.byMail": "per E-Mail an {address}; die Adresse dieser Seite und ihre Zahlen stehen schon im Brief.",
+  "answer.byMail":
+    "per E-Mail an {address}; die Adresse dieser Seite und ihre Zahlen stehen schon in der Nachricht.",
   "answer.at": "bei {host}.",
   "answer.atWithAddress": "bei {host}, mit der Adresse dieser Seite.",
   "answer.atWithNumbers": "bei {host}, mit den Zahlen dieser Seite.",

@@ -9,7 +9,7 @@ export const colours: In<typeof english> = {
   "colours.share": "Anteil",
   "colours.reflectance": "Reflexionsgrad",
   "colours.tincture": "Tinktur",
-  "colours.becomes": "wird zu",
+  "colours.becomes": "jetzt",
   "colours.vanishes": "aus {distance} Flaggenhöhen nicht mehr zu erkennen",
   "colours.uneven": "ungleichmäßig, von <first></first> bis <last></last>",
   "colours.metal": "Metall",

@@ -3,5 +3,5 @@ import type { In } from "../en/all.ts";
 import type { edge as english } from "../en/edge.ts";
 
 export const edge: In<typeof english> = {
-  "edge.on": "{part} auf {field}",
+  "edge.on": "{part} / {field}",
 };

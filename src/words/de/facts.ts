@@ -3,15 +3,15 @@ import type { In } from "../en/all.ts";
 import type { facts as english } from "../en/facts.ts";
 
 export const facts: In<typeof english> = {
-  "facts.heading": "Tatsachen neben den Zahlen, keine davon eine Note",
+  "facts.heading": "Tatsachen neben den Zahlen, keine davon eine Wertung",
   "facts.caption": "Tatsachen neben den Zahlen",
   "facts.fact": "Tatsache",
   "facts.clearShareNote":
     "Der Anteil klarer Kanten springt, wo eine Stufe wechselt; er ist eine Angabe und entscheidet nichts. <near>An der Schwelle</near>",
   "facts.hueNote":
-    "Nur der Farbton: ein Kontrast unter 30 % bei einem ΔE00 von 20 oder mehr, und unter 10 in Grau. Eine solche Kante vergeht in der Dämmerung, im Graudruck und für viele Farbenfehlsichtige. Die Schritte sind unser eigenes Urteil.",
+    "Nur der Farbton: ein Kontrast unter 30 % bei einem ΔE00 von 20 oder mehr, und unter 10 in Grau. Eine solche Kante vergeht in der Dämmerung, im Graudruck und für viele Farbenfehlsichtige. Die Grenzwerte sind unser eigenes Urteil.",
   "facts.tinctureNote":
-    "Tinkturregel: kein Metall auf Metall, keine Farbe auf Farbe; A. C. Fox-Davies, <book>A Complete Guide to Heraldry</book>, 1909, Kapitel VII. Geteilte Felder, Säume und Pelzwerk sind ausgenommen; Pelzwerk wird hier nicht erkannt.",
+    "Tinkturregel: kein Metall auf Metall, keine Farbe auf Farbe; A. C. Fox-Davies, <book>A Complete Guide to Heraldry</book>, 1909, Kapitel VII. Gespaltene und geteilte Felder, Säume und Pelzwerk sind ausgenommen; Pelzwerk wird hier nicht erkannt.",
   "facts.countNote":
     "Farben über einem halben Prozent der Fläche. Das Heft <book>Good Flag, Bad Flag</book>, 2006, rät zu zwei oder drei; die <book>Guiding Principles of Flag Design</book>, 2014, ziehen weniger vor.",
   "facts.more": "Mehr zu diesen Tatsachen",

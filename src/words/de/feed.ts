@@ -13,7 +13,7 @@ export const feed: In<typeof english> = {
   "feed.flagToday": "{flag} heute",
   "feed.flagRedesign": "{flag}, Neuentwurf",
   "feed.clearer": "<a>{name}</a>: klarer. Inoffizielle Studie.",
-  "feed.atAPrice": "<a>{name}</a>: klarer, zu einem Preis. Inoffizielle Studie.",
+  "feed.atAPrice": "<a>{name}</a>: klarer, um einen Preis. Inoffizielle Studie.",
   "feed.mixed": "<a>{name}</a>: gemischt. Inoffizielle Studie.",
   "feed.lessClear": "<a>{name}</a>: weniger klar. Inoffizielle Studie.",
   "feed.noGain": "<a>{name}</a>: kein Gewinn. Inoffizielle Studie.",

@@ -9,7 +9,7 @@ export const finder: In<typeof english> = {
   "finder.any": "Alle",
   "finder.find": "Suchen",
   "finder.all": "Alle zeigen",
-  "finder.none": "Keine Studie passt zu alldem. Ein Wort oder eine Auswahl weglassen, oder alle zeigen.",
+  "finder.none": "Keine Studie passt zu alldem. Ein Wort oder eine Auswahl weglassen oder alle zeigen.",
   "finder.pages": "Seiten mit diesen Wörtern: <list></list>",
   "finder.status": "Stand",
   "finder.verdict": "Urteil",

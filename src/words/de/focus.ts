@@ -6,16 +6,16 @@ export const focus: In<typeof english> = {
   "focus.none":
     "Kein Emblem gefunden: Nichts muss vor dem Übrigen gesehen werden, und keine Kante zählt doppelt. Das ist eine Tatsache, kein Mangel.",
   "focus.notGuessed":
-    "Eine Figur geht in eine Fläche ihrer eigenen Farbe über. Sie wurde nicht erraten, darum zählt nichts doppelt. Um sie zu benennen, steht in der Studie:",
+    "Eine Figur geht in eine Fläche ihrer eigenen Farbe über. Sie wurde nicht erraten, darum zählt nichts doppelt. Wer sie benennen will, schreibt in die Studie:",
   "focus.fullDrawing": "Gemessen an der ganzen Zeichnung, nicht aus der Entfernung.",
   "focus.fromAway":
     "Gemessen, wie man es aus {away} Flaggenhöhen sieht: eine Flagge von einem Meter Höhe aus {away} Metern. Teile, die dünner sind als {finest} ihrer Höhe, werden dem zugeschlagen, was neben ihnen liegt. Das ist ein Modell der Sehschärfe.",
   "focus.afar": "Was von Weitem bleibt",
   "focus.afarDescription": "{lasting} Klarheit dessen, was gesehen werden muss: {steps}.",
   "focus.step": "aus {distance}: {is}",
-  "focus.stepMove": "aus {distance}: {was} zu {is}",
+  "focus.stepMove": "aus {distance}: von {was} auf {is}",
   "focus.afarCaption":
-    "Es trägt bis {lasts}, allein durch seine Größe: {left} davon müssen übrig sein, und sein größtes Stück muss {arcminutes, plural, one {# Bogenminute} other {# Bogenminuten}} messen, die Größe eines Buchstabens, den man mit voller Sehschärfe liest.",
+    "Erkennbar bis {lasts}, allein nach der Größe: {left} davon müssen übrig sein, und das größte Stück muss {arcminutes, plural, one {# Bogenminute} other {# Bogenminuten}} messen, die Größe eines Buchstabens, den man mit voller Sehschärfe liest.",
   "focus.noEmblem": "kein Emblem gefunden",
   "focus.lastsUnder": "{distance, plural, one {unter # Flaggenhöhe} other {unter # Flaggenhöhen}}",
   "focus.lasts": "{distance, plural, one {# Flaggenhöhe} other {# Flaggenhöhen}}",

@@ -10,7 +10,7 @@ export const frame: In<typeof english> = {
   "frame.method": "Methode",
   "frame.allStudies": "Alle Studien",
   "frame.cautions":
-    "Jeder hier gezeigte Neuentwurf ist eine inoffizielle Studie und zur Diskussion gestellt. Gesetze über den Gebrauch von Flaggen sind verschieden: Die örtlichen gehen vor, ebenso die Lizenz jeder Zeichnung. Siehe die <cautions>Hinweise</cautions> und für Autoren die <rules>Regeln für Studien und Zeichnungen</rules>.",
+    "Jeder hier gezeigte Neuentwurf ist eine inoffizielle Studie und zur Diskussion gestellt. Gesetze über den Gebrauch von Flaggen sind verschieden: Maßgeblich ist das örtliche Recht, und die Lizenz jeder Zeichnung ist zu achten. Siehe die <cautions>Hinweise</cautions> und für Autoren die <rules>Regeln für Studien und Zeichnungen</rules>.",
   "frame.publishedBy": "Herausgegeben von {society}.",
   "frame.textsUnder": "Texte unter <licence>{name}</licence>.",
   "frame.madeWith":

@@ -3,7 +3,7 @@ import type { In } from "../en/all.ts";
 import type { gain as english } from "../en/gain.ts";
 
 export const gain: In<typeof english> = {
-  "gain.title": "Was jede Änderung für die Klarheit tut",
+  "gain.title": "Was jede Änderung an der Klarheit bewirkt",
   "gain.order": "Der größte Gewinn zuerst.",
   "gain.key":
     "Ein Ring für das Original, ein Punkt für den Neuentwurf; eine gestrichelte Linie, wo die Klarheit sinkt.",
@@ -12,9 +12,9 @@ export const gain: In<typeof english> = {
   "gain.othersOnFront":
     "{count, plural, one {Die andere Studie steht auf der Titelseite} other {Die anderen # Studien stehen auf der Titelseite}}",
   "gain.told": "{count, plural, one {# Studie} other {# Studien}}: Die Klarheit {ways}.",
-  "gain.rises": "steigt in {count}",
-  "gain.falls": "sinkt in {count}",
-  "gain.stays": "bleibt in {count}",
+  "gain.rises": "steigt bei {count}",
+  "gain.falls": "sinkt bei {count}",
+  "gain.stays": "bleibt gleich bei {count}",
   "gain.most": "Am stärksten steigt sie in „{title}“, von {before} auf {after}.",
-  "gain.here": "In dieser Studie geht sie von {before} auf {after}.",
+  "gain.here": "In dieser Studie ändert sie sich von {before} auf {after}.",
 };

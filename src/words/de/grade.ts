@@ -9,5 +9,5 @@ export const grade: In<typeof english> = {
   "grade.strong": "stark",
   "grade.now": "jetzt {is}",
   "grade.from": "zuvor {was}",
-  "grade.move": "{was} zu {is}",
+  "grade.move": "von {was} zu {is}",
 };

@@ -4,5 +4,5 @@ import type { history as english } from "../en/history.ts";
 
 export const history: In<typeof english> = {
   "history.follows": "Tritt an die Stelle von",
-  "history.followed": "Gefolgt von",
+  "history.followed": "Abgelöst von",
 };

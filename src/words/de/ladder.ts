@@ -4,5 +4,5 @@ import type { ladder as english } from "../en/ladder.ts";
 
 export const ladder: In<typeof english> = {
   "ladder.title": "Wie hell jede Farbe ist",
-  "ladder.says": "Die hellste zuerst: {colours}. {before} wird zu {after}.",
+  "ladder.says": "Die hellste zuerst: {colours}. {before}, jetzt {after}.",
 };

@@ -10,7 +10,7 @@ export const maker: In<typeof english> = {
   "maker.print": "Zum Drucken: der Druckbefehl des Browsers, A4 oder Letter, hochkant. Eine Seite.",
   "maker.toStudy": "Zur Studie",
   "maker.redesign": "Neuentwurf",
-  "maker.outline": "Der Neuentwurf von {name} in Umrissen",
+  "maker.outline": "Der Neuentwurf in Umrissen: {name}",
   "maker.proportions": "Höhe zu Breite <number>{proportions}</number>. Liek links.",
   "maker.built": "Konstruktion",
   "maker.shape": "Form",
@@ -40,9 +40,9 @@ export const maker: In<typeof english> = {
   "maker.coloursHow":
     "sRGB in Bytes; CIELAB unter D65; Reflexionsgrad von Tuch, dessen Färbung dem Bildschirm entspricht, zwischen dem schwarzen und dem weißen Tuch der Galerie.",
   "maker.source": "Quellen: IEC 61966-2-1 (sRGB), CIE 15:2004 (CIELAB).",
-  "maker.cautions": "Bevor sie gemacht wird",
+  "maker.cautions": "Vor der Herstellung",
   "maker.law":
-    "Das örtliche Recht geht vor: wie eine Flagge aussieht, wer sie herstellen und wer sie führen darf.",
+    "Das örtliche Recht geht vor: darin, wie eine Flagge aussieht, wer sie herstellen und wer sie führen darf.",
   "maker.cloth":
     "Tuch- und Farbkarten entscheiden. Eine Bildschirmfarbe ist kein Farbstoff: bei Tageslicht nach einer Karte wählen und die Farben in der Helligkeit so weit auseinanderhalten, wie sie hier sind.",
   "maker.file": "Wo dieses Blatt und die Datei der Zeichnung voneinander abweichen, gilt die Datei.",

@@ -12,7 +12,7 @@ export const mark: In<typeof english> = {
   "mark.hue": "nur im Farbton",
   "mark.hueNow": "jetzt nur im Farbton",
   "mark.hueBefore": "zuvor nur im Farbton",
-  "mark.clarityMeans": "100 %, wo jede Kante klar ist",
+  "mark.clarityMeans": "100 %, wo jede Kante klar ist",
   "mark.focusClarity": "Klarheit dessen, was gesehen werden muss",
   "mark.weakest": "Schwächste Kante",
   "mark.weakestMeans": "Kontrast der beiden Farben",

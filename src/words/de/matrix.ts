@@ -3,7 +3,7 @@ import type { In } from "../en/all.ts";
 import type { matrix as english } from "../en/matrix.ts";
 
 export const matrix: In<typeof english> = {
-  "matrix.notTried": "nicht versucht",
+  "matrix.notTried": "nicht erprobt",
   "matrix.own": "diese Studie",
   "matrix.note": "Anmerkung {number}",
   "matrix.merges": "verschmilzt",
@@ -11,7 +11,7 @@ export const matrix: In<typeof english> = {
   "matrix.title": "Jede einzelne Änderung",
   "matrix.ownHue": "im eigenen Farbton",
   "matrix.studys": "{name} der Studie",
-  "matrix.unranked": "nicht gereiht: {share} vom Umriss einer Figur verschmelzen",
+  "matrix.unranked": "ohne Rang: {share} vom Umriss einer Figur verschmelzen",
   "matrix.moreColours":
     "{count, plural, one {# weitere Farbe der Flagge} other {# weitere Farben der Flagge}}",
   "matrix.moreReplacements": "{count, plural, one {# weiterer Ersatz} other {# weitere Ersatzfarben}}",
@@ -20,9 +20,8 @@ export const matrix: In<typeof english> = {
   "matrix.clarityToday": "Unter jeder Flagge steht ihre Klarheit; das Original hat {today}.",
   "matrix.bold": "Fett: die klarste der Zeile, mehrere, wo sie gleichauf sind.",
   "matrix.mergesNote": "„verschmilzt“: Zwei Farben werden eine.",
-  "matrix.greyNote":
-    "Grau: nicht gereiht, weil ein Drittel vom Umriss einer Figur oder mehr verschmelzen würde.",
-  "matrix.dash": "Ein Strich: nicht versucht, oder keine Änderung zu sehen.",
+  "matrix.greyNote": "Grau: ohne Rang, weil ein Drittel vom Umriss einer Figur oder mehr verschmelzen würde.",
+  "matrix.dash": "Ein Strich: nicht erprobt, oder keine Änderung zu sehen.",
   "matrix.partAlone": "Die Änderung dieser Studie betrifft nur einen Teil und ist nicht darunter.",
   "matrix.left": "Nicht gezeigt: {what}.",
 };

@@ -5,7 +5,7 @@ import type { metric as english } from "../en/metric.ts";
 export const metric: In<typeof english> = {
   "metric.contrastRatio": "Kontrastverhältnis",
   "metric.deltaE00": "Farbabstand, ΔE00",
-  "metric.hueOnly": "Nur der Farbton unterscheidet",
+  "metric.hueOnly": "Nur im Farbton verschieden",
   "metric.tincture": "Tinkturregel",
   "metric.yes": "ja",
   "metric.no": "nein",

@@ -3,5 +3,5 @@ import type { In } from "../en/all.ts";
 import type { move as english } from "../en/move.ts";
 
 export const move: In<typeof english> = {
-  "move.to": "zu",
+  "move.to": "dann",
 };

@@ -16,5 +16,5 @@ export const moved: In<typeof english> = {
   "moved.claimed": "Diese Studie hat eine andere Adresse",
   "moved.claimedBy": "Mehr als eine Studie gibt an, hier gestanden zu haben:",
   "moved.lastGood":
-    "Diese Studie ließ sich aus dem, was jetzt in ihrem Ordner liegt, nicht bauen. Dies ist ihre letzte gute Seite.",
+    "Diese Studie ließ sich aus dem, was jetzt in ihrem Ordner liegt, nicht bauen. Dies ist die Seite, die sie zuletzt hatte.",
 };

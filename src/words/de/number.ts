@@ -4,6 +4,6 @@ import type { number as english } from "../en/number.ts";
 
 export const number: In<typeof english> = {
   "number.noEdges": "keine Kanten",
-  "number.move": "{was} zu {is}",
+  "number.move": "von {was} auf {is}",
   "number.noEmblem": "kein Emblem gefunden",
 };

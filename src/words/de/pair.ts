@@ -3,7 +3,7 @@ import type { In } from "../en/all.ts";
 import type { pair as english } from "../en/pair.ts";
 
 export const pair: In<typeof english> = {
-  "pair.swap": "An Ort und Stelle wechseln",
+  "pair.swap": "Am Platz wechseln",
   "pair.both": "Beide zeigen",
   "pair.pressFlag": "Auf eine Flagge drücken",
   "pair.orKey": "oder auf eine Pfeiltaste, oder",

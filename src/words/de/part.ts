@@ -6,7 +6,7 @@ export const part: In<typeof english> = {
   "part.link": "Eine eigene Studie vorschlagen",
   "part.title": "Eine Studie vorschlagen",
   "part.description":
-    "Wie man dieser Galerie eine Neuentwurfsstudie vorschlägt: zwei Dateien und ein Brief, mit dem man sie schickt.",
+    "Wie man dieser Galerie eine Neuentwurfsstudie vorschlägt: zwei Dateien und eine Nachricht, mit der man sie schickt.",
   "part.lede":
     "Eine Studie ist ein Ordner mit zwei Dateien: der Zeichnung einer Flagge und einem Text, der eine Farbänderung nennt und begründet. Dafür braucht man weder ein Konto noch ein Programm.",
   "part.files": "Die zwei Dateien",
@@ -21,15 +21,15 @@ export const part: In<typeof english> = {
   "part.sampleFlag": "Die Flagge der Fähre",
   "part.sampleWhy": "Warum diese Änderung: was vorher nicht zu sehen war, und was sie kostet.",
   "part.send": "Abschicken",
-  "part.sendByMail": "Die Zeichnung muss dem Brief angehängt werden: Das kann keine Seite übernehmen.",
+  "part.sendByMail": "Die Zeichnung muss der Nachricht angehängt werden: Das kann keine Seite übernehmen.",
   "part.sendAtForm":
     "Die Zeichnung dort anhängen, wenn Dateien angenommen werden, oder sagen, wo sie zu finden ist.",
-  "part.letter": "Den Brief schreiben",
+  "part.letter": "Nachricht schreiben",
   "part.byMail": "per E-Mail an {address}; der Text steht schon darin.",
   "part.atForm": "bei {host}; der Text steht schon darin.",
   "part.atFormEmpty": "bei {host}; zuerst den Text kopieren.",
   "part.subject": "Eine Studie für {gallery}",
-  "part.try": "Eine Änderung versuchen",
+  "part.try": "Eine Änderung erproben",
   "part.private":
     "Die Zeichnung bleibt auf dem eigenen Rechner: Diese Seite lädt nichts hoch und merkt sich nichts.",
   "part.choose": "Eine Zeichnung wählen (SVG)",
@@ -61,7 +61,7 @@ export const part: In<typeof english> = {
   "part.textWhy": "Warum diese Änderung",
   "part.untitled":
     "Die Studie braucht einen Titel und eine Begründung: Dann kann der Text unten abgeschickt werden.",
-  "part.ready": "Dies als study.md neben der Zeichnung speichern, oder so abschicken.",
+  "part.ready": "Dies als study.md neben der Zeichnung speichern oder so abschicken.",
   "part.copy": "Text kopieren",
   "part.copied": "Kopiert.",
   "part.refused": "Der Browser hat es nicht erlaubt; den Text markieren und kopieren.",

@@ -9,13 +9,13 @@ export const picture: In<typeof english> = {
   "picture.clarity": "{verdict}: Klarheit",
   "picture.oneColour": "Eine Farbe",
   "picture.contrast": "{outcome}: Kontrast dieser Kante",
-  "picture.move": "{before} zu {after}",
+  "picture.move": "von {before} auf {after}",
   "picture.alt":
     "Eine Flagge, {split}, halb Original, halb Neuentwurf. {title}. {measure} {move}. Inoffizielle Studie.",
   "picture.altOf":
     "Eine Flagge, {split}, halb Original, halb Neuentwurf. {title} ({of}). {measure} {move}. Inoffizielle Studie.",
   "picture.perPale": "gespalten",
-  "picture.perBend": "schräggeteilt",
+  "picture.perBend": "schrägrechts geteilt",
   "picture.perBendSinister": "schräglinks geteilt",
   "picture.perFess": "geteilt",
   "picture.genre": "Inoffizielle Neuentwurfsstudie einer Flagge",

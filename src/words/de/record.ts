@@ -3,7 +3,7 @@ import type { In } from "../en/all.ts";
 import type { record as english } from "../en/record.ts";
 
 export const record: In<typeof english> = {
-  "record.onlyIn": "nur in {part} (<selector></selector>)",
+  "record.onlyIn": "nur {part} (<selector></selector>)",
   "record.source": "Quelle",
   "record.sourceIs": "Quelle: {source}",
   "record.licence": "Lizenz: {licence}.",
@@ -27,7 +27,7 @@ export const record: In<typeof english> = {
   "record.redesignPng": "Neuentwurf, PNG",
   "record.edgesCsv": "Alle Kanten, CSV",
   "record.json": "Alles Gemessene, JSON",
-  "record.selectedPart": "dem ausgewählten Teil",
+  "record.selectedPart": "der ausgewählte Teil",
   "record.drawing": "Die Zeichnung",
   "record.by": "{title}, von {author}",
   "record.unofficial":

@@ -3,12 +3,12 @@ import type { In } from "../en/all.ts";
 import type { refer as english } from "../en/refer.ts";
 
 export const refer: In<typeof english> = {
-  "refer.heading": "Diese Studie zitieren",
+  "refer.heading": "Zitierweise",
   "refer.copyText": "Text kopieren",
   "refer.copyBibtex": "BibTeX kopieren",
   "refer.copied": "Kopiert.",
   "refer.notCopied": "Der Browser hat es nicht erlaubt.",
-  "refer.bibtexAndStamp": "BibTeX, und wozu der Stempel dient",
+  "refer.bibtexAndStamp": "BibTeX und wozu der Stempel dient",
   "refer.stamp":
     "Stempel <stamp></stamp>: ein kurzes Kennzeichen der Zeichnung, der Änderung und des Maßes. Über <link>eine Adresse mit dem Stempel</link> erfahren spätere Leser, ob sich seither geändert hat, was gemessen wird. Die Worte einer Studie können sich ohne ihn ändern.",
   "refer.changed":

@@ -12,7 +12,7 @@ export const ruler: In<typeof english> = {
   "ruler.hueNote":
     "Nur im Farbton: Die beiden unterscheiden sich im Farbton und kaum in der Helligkeit, vergehen also in der Dämmerung und in Grau.",
   "ruler.ladderNote":
-    "Daneben, wie viel Licht das Tuch jeder Farbe zurückgibt: Zwei auf gleicher Höhe sind schwer zu unterscheiden.",
+    "Daneben, wie viel Licht das Tuch jeder Farbe zurückwirft: Zwei auf gleicher Höhe sind schwer zu unterscheiden.",
   "ruler.edge": "Kante",
   "ruler.contrast": "Kontrast, vom Original zum Neuentwurf",
   "ruler.outcome": "Ergebnis",

@@ -3,7 +3,7 @@ import type { In } from "../en/all.ts";
 import type { seen as english } from "../en/seen.ts";
 
 export const seen: In<typeof english> = {
-  "seen.title": "Anders gesehen",
+  "seen.title": "Mit anderen Augen",
   "seen.caption":
     "Zuerst das Original, dann der Neuentwurf: Näherungen dessen, was Farbenfehlsichtige und ein Graudruck aus beiden Flaggen machen. Sie sind keine Prüfung des Sehens. Grautöne unterscheiden sich um einen Farbabstand, ΔE00: je größer, desto leichter zu unterscheiden.",
   "seen.greys": "Abstand der beiden nächsten Grautöne",

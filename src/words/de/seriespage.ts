@@ -11,7 +11,7 @@ export const seriesPage: In<typeof english> = {
   "seriesPage.step": "Nummer {number}: {title}",
   "seriesPage.today": "Wie sie heute sind",
   "seriesPage.gain": "Klarheit, Studie für Studie",
-  "seriesPage.cite": "Diese Reihe zitieren",
+  "seriesPage.cite": "Zitierweise",
   "seriesPage.unofficial": "Die Neuentwürfe sind inoffizielle Studien.",
   "seriesPage.bare": "Ohne Studie",
   "seriesPage.ask": "Was würden Sie hier ändern?",

@@ -26,21 +26,22 @@ export const spoken: In<typeof english> = {
   "spoken.all": "alles",
   "spoken.count":
     "{count, plural, =0 {keine} =1 {eine} =2 {zwei} =3 {drei} =4 {vier} =5 {fünf} =6 {sechs} =7 {sieben} =8 {acht} =9 {neun} =10 {zehn} one {#} other {#}}",
-  "spoken.edges": "{count, plural, one {Von {all} Kante: {moves}.} other {Von {all} Kanten: {moves}.}}",
+  "spoken.edges":
+    "{count, plural, one {Die Flagge hat {all} Kante: {moves}.} other {Von {all} Kanten: {moves}.}}",
   "spoken.better":
-    "{count, plural, one {{edges} wird leichter zu sehen} other {{edges} werden leichter zu sehen}}",
+    "{count, plural, one {{edges} wird besser sichtbar} other {{edges} werden besser sichtbar}}",
   "spoken.worse":
-    "{count, plural, one {{edges} wird schwerer zu sehen} other {{edges} werden schwerer zu sehen}}",
+    "{count, plural, one {{edges} wird schlechter sichtbar} other {{edges} werden schlechter sichtbar}}",
   "spoken.betterAndWorse": "{better} und {worse}",
-  "spoken.noneMoves": "keine wird leichter oder schwerer zu sehen",
+  "spoken.noneMoves": "keine wird besser oder schlechter sichtbar",
   "spoken.price": "Der Preis: {losses}.",
   "spoken.moreLosses":
-    "{count, plural, one {und {edges} weitere wird schwerer zu sehen} other {und {edges} weitere werden schwerer zu sehen}}",
+    "{count, plural, one {und {edges} weitere wird schlechter sichtbar} other {und {edges} weitere werden schlechter sichtbar}}",
   "spoken.merged": "{one} und {other} verschmelzen zu einer Farbe",
   "spoken.parted":
     "{newOne} und {newOther} trennen sich, und die Kante zwischen ihnen ist {grade} ({contrast})",
   "spoken.lost":
-    "{how, select, still {zwischen {one} und {other} war die Kante {wasGrade} ({wasContrast}); jetzt ist sie noch immer {grade} ({contrast})} only {zwischen {one} und {other} war die Kante {wasGrade} ({wasContrast}); jetzt ist sie nur noch {grade} ({contrast})} other {zwischen {one} und {other} war die Kante {wasGrade} ({wasContrast}); jetzt ist sie {grade} ({contrast})}}",
+    "{how, select, still {wo {one} und {other} aneinanderstoßen, war die Kante {wasGrade} ({wasContrast}); jetzt ist sie noch immer {grade} ({contrast})} only {wo {one} und {other} aneinanderstoßen, war die Kante {wasGrade} ({wasContrast}); jetzt ist sie nur noch {grade} ({contrast})} other {wo {one} und {other} aneinanderstoßen, war die Kante {wasGrade} ({wasContrast}); jetzt ist sie {grade} ({contrast})}}",
   "spoken.lostRenamed":
-    "{how, select, still {zwischen {one} und {other} war die Kante {wasGrade} ({wasContrast}); jetzt, zwischen {newOne} und {newOther}, ist sie noch immer {grade} ({contrast})} only {zwischen {one} und {other} war die Kante {wasGrade} ({wasContrast}); jetzt, zwischen {newOne} und {newOther}, ist sie nur noch {grade} ({contrast})} other {zwischen {one} und {other} war die Kante {wasGrade} ({wasContrast}); jetzt, zwischen {newOne} und {newOther}, ist sie {grade} ({contrast})}}",
+    "{how, select, still {wo {one} und {other} aneinanderstoßen, war die Kante {wasGrade} ({wasContrast}); jetzt sind es {newOne} und {newOther}, und sie ist noch immer {grade} ({contrast})} only {wo {one} und {other} aneinanderstoßen, war die Kante {wasGrade} ({wasContrast}); jetzt sind es {newOne} und {newOther}, und sie ist nur noch {grade} ({contrast})} other {wo {one} und {other} aneinanderstoßen, war die Kante {wasGrade} ({wasContrast}); jetzt sind es {newOne} und {newOther}, und sie ist {grade} ({contrast})}}",
 };

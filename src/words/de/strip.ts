@@ -20,5 +20,5 @@ export const strip: In<typeof english> = {
   "strip.level":
     "Soweit es zu erkennen ist, hat das, was gesehen werden muss, im Original eine Klarheit von {before} und im Neuentwurf von {after}.",
   "strip.rises":
-    "Sie steigt von weiter weg, wo feine Teile mit schwachen Kanten nicht mehr zu sehen sind und nicht mehr zählen.",
+    "Sie steigt mit der Entfernung, wo feine Teile mit schwachen Kanten nicht mehr zu sehen sind und nicht mehr zählen.",
 };

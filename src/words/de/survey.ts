@@ -14,7 +14,7 @@ export const survey: In<typeof english> = {
   "survey.told":
     "{weak, plural, =0 {Bei keiner} one {Bei #} other {Bei #}} hat die schwächste Kante einen Kontrast unter {limit}; {helped, plural, =0 {bei keiner} one {bei #} other {bei #}} bringt eine Farbänderung {points, plural, one {# Punkt} other {# Punkte}} Klarheit oder mehr.",
   "survey.how": "Wie die Übersicht entsteht",
-  "survey.empty": "Noch gibt es nichts zu übersehen.",
+  "survey.empty": "Noch gibt es keine Flagge für die Übersicht.",
   "survey.more": "{count, plural, one {# weitere Flagge} other {# weitere Flaggen}}",
   "survey.rest":
     "Die {listed} am wenigsten klaren sind aufgeführt; die anderen {rest} stehen in den Dateien.",
@@ -30,6 +30,6 @@ export const survey: In<typeof english> = {
   "survey.study": "Studie",
   "survey.withStudy": "Mit Studie",
   "survey.withoutStudy": "Ohne Studie",
-  "survey.none": "Keine Flagge passt zu alldem. Ein Wort oder eine Auswahl weglassen, oder alle zeigen.",
+  "survey.none": "Keine Flagge passt zu alldem. Ein Wort oder eine Auswahl weglassen oder alle zeigen.",
   "survey.found": "{found} von {count, plural, one {# Flagge} other {# Flaggen}}",
 };

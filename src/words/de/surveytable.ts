@@ -25,8 +25,8 @@ export const surveyTable: In<typeof english> = {
   "surveyTable.noBest": "keine",
   "surveyTable.chosen": "{count, plural, one {{number} Flagge gewählt} other {{number} Flaggen gewählt}}",
   "surveyTable.onlyChosen": "Nur diese zeigen",
-  "surveyTable.list": "Liste, um Studien zu beginnen",
-  "surveyTable.series": "Datei, um eine Reihe zu beginnen",
+  "surveyTable.list": "Liste für neue Studien",
+  "surveyTable.series": "Datei für eine neue Reihe",
   "surveyTable.chooseNone": "Keine wählen",
   "surveyTable.showAll": "Alle Flaggen zeigen",
   "surveyTable.listHead":
@@ -35,11 +35,11 @@ export const surveyTable: In<typeof english> = {
   "surveyTable.seriesNote":
     "Für eine Reihe, die es schon gibt: die Zeilen vom ersten bis zum letzten - unter ihr „studies:“ kopieren.",
   "surveyTable.seriesClosing": "Welche ihrer Farben würden Sie ändern, und in welche?",
-  "field.title": "Das ganze Feld",
+  "field.title": "Alle auf einen Blick",
   "field.about": "Jede Flagge bei ihrer heutigen Klarheit; unterstrichen, wo es eine Studie dazu gibt.",
   "field.past": "Am Bild vorbei",
   "field.without":
-    "{count, plural, one {# einfarbige hat keine Kante und keinen Platz hier.} other {# einfarbige haben keine Kante und keinen Platz hier.}}",
+    "{count, plural, one {# einfarbige Flagge hat keine Kante und darum hier keinen Platz.} other {# einfarbige Flaggen haben keine Kante und darum hier keinen Platz.}}",
   "field.flag": "{name}, Klarheit {clarity}",
   "field.least": "Am wenigsten klar: {name}, Klarheit {clarity}",
   "field.weakest": "Am schwächsten: {one} / {other}, Kontrast {contrast}",

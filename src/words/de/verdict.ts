@@ -3,11 +3,11 @@ import type { In } from "../en/all.ts";
 import type { verdict as english } from "../en/verdict.ts";
 
 export const verdict: In<typeof english> = {
-  "verdict.change": "{before} wird zu {after}.",
-  "verdict.changeInPart": "{before} wird zu {after}, nur in {part}.",
-  "verdict.selectedPart": "dem ausgewählten Teil ({selector})",
+  "verdict.change": "{after} statt {before}.",
+  "verdict.changeInPart": "{after} statt {before}, nur {part}.",
+  "verdict.selectedPart": "der ausgewählte Teil ({selector})",
   "verdict.clearer": "Klarer",
-  "verdict.clearerAtPrice": "Klarer, zu einem Preis",
+  "verdict.clearerAtPrice": "Klarer, um einen Preis",
   "verdict.mixed": "Gemischt",
   "verdict.lessClear": "Weniger klar",
   "verdict.noGain": "Kein Gewinn",
@@ -22,11 +22,11 @@ export const verdict: In<typeof english> = {
   "verdict.weaker": "Kanten werden über klar hinaus schwächer",
   "verdict.thePrice": "der Preis: {price}",
   "verdict.gains": "{count, plural, one {eine Kante gewinnt} other {# Kanten gewinnen}}",
-  "verdict.onlyShort": "nur Kanten unter {part} der ganzen Kantenlänge werden schwerer zu sehen",
-  "verdict.noneHarder": "keine Kante wird schwerer zu sehen",
-  "verdict.tooLittle": "{moved}, zu wenig, um sie zu bewegen",
+  "verdict.onlyShort": "nur Kanten unter {part} der Länge aller Kanten werden schlechter sichtbar",
+  "verdict.noneHarder": "keine Kante wird schlechter sichtbar",
+  "verdict.tooLittle": "{moved}, zu wenig, um sie zu ändern",
   "verdict.noStep":
     "keine Kante wird um {points, plural, one {# Punkt} other {# Punkte}} klarer oder weniger klar",
-  "verdict.noneMoves": "keine Kante wird leichter oder schwerer zu sehen",
-  "verdict.noneToTheEye": "für das Auge ändert sich nichts als Kanten unter {part} der ganzen Kantenlänge",
+  "verdict.noneMoves": "keine Kante wird besser oder schlechter sichtbar",
+  "verdict.noneToTheEye": "für das Auge ändert sich nichts als Kanten unter {part} der Länge aller Kanten",
 };

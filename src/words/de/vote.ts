@@ -29,11 +29,11 @@ export const vote: In<typeof english> = {
     "Eine davon ist die Flagge, wie sie ist; was vorgeschlagen wird, sind inoffizielle Studien.",
   "vote.why": "Warum? (freiwillig)",
   "vote.choose": "Das ist meine Wahl",
-  "vote.missing": "Zuerst eine Flagge wählen, oder keine von beiden.",
-  "vote.told": "Welche welche ist, und die Zahlen",
+  "vote.missing": "Zuerst eine Flagge wählen oder keine von beiden.",
+  "vote.told": "Welche welche ist und die Zahlen",
   "vote.which": "{flag}: welche welche ist",
   "vote.headFlag": "Flagge",
-  "vote.headChosen": "Gewählt, von {count, plural, one {# Stimme} other {# Stimmen}}",
+  "vote.headChosen": "Gewählt, bei {count, plural, one {# Stimme} other {# Stimmen}}",
   "vote.own": "Ihre Wahl",
   "vote.range": "{low} bis {high}",
   "vote.study": "Zur Studie",
@@ -59,7 +59,7 @@ export const vote: In<typeof english> = {
   "vote.paper":
     "Gedruckt ist diese Seite eine Strichliste: die Flaggen, Kästchen für die Hände, und auf der letzten Seite, welche welche ist.",
   "vote.ballots":
-    "{count, plural, one {# Stimmzettel kam zurück.} other {# Stimmzettel kamen zurück.}} Neben jedem Anteil steht der Bereich, in dem mit 95 % Sicherheit der aller läge, wären die Abstimmenden ausgelost worden (Intervall nach Wilson); wer von selbst kam, war es nicht.",
+    "{count, plural, one {# Stimmzettel kam zurück.} other {# Stimmzettel kamen zurück.}} Neben jedem Anteil steht der Bereich, in dem mit 95 % Sicherheit der aller läge, wären die Abstimmenden ausgelost worden (Intervall nach Wilson); wer von selbst kam, war es nicht.",
   "vote.noBallots": "Noch kam kein Stimmzettel zurück.",
   "vote.key": "Für die Auszählung: welche welche ist",
   "vote.sides": "{flag}: <sides></sides>",
