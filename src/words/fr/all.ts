@@ -76,11 +76,15 @@ import { verdict } from "./verdict.ts";
 import { vote } from "./vote.ts";
 
 /**
- * Terms, one for one: flag drapeau; hoist guindant; field champ; charge meuble; edge limite; clarity netteté; contrast contraste; grade
- * degré (faible, doux, net, fort; of a limite: faible, douce, nette, forte); near the line au seuil; verdict verdict; price prix; redesign
- * nouveau dessin; what has to be seen ce qui doit se voir; reflectance réflectance; fimbriation liseré; rule of tincture règle de
- * contrariété des couleurs; division parti, coupé, tranché, taillé; survey recensement; series série; ballot bulletin. Common practice of
- * French heraldry and vexillology, no source.
+ * Terms, one for one: flag drapeau; hoist guindant; field champ; charge meuble; edge limite; clarity netteté; lightness clarté; contrast
+ * contraste; grade degré, in words always of a limite: faible, douce, nette, forte; near the line au seuil; outcome résultat; verdict
+ * verdict; price prix; redesign nouveau dessin; study étude; what has to be seen ce qui doit se voir; reflectance réflectance; tincture
+ * émail, métal or couleur; fimbriation liseré; rule of tincture règle de contrariété des couleurs; division parti, coupé, tranché, taillé;
+ * survey recensement; series série; ballot bulletin; show pas à pas; sheet fiche; maker fabricant. Common practice of French heraldry and
+ * vexillology, no source.
+ *
+ * A value never follows “de” or “que”, which a vowel would shorten: a colour stands out “sur” another, “contre” it, or “remplace” it. A
+ * length is so many times the height of the flag (“fois la hauteur”), because 1,37 is singular in French and comes as text.
  */
 export const french: Catalogue = {
   ...answer,

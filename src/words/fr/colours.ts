@@ -10,7 +10,7 @@ export const colours: In<typeof english> = {
   "colours.reflectance": "Réflectance",
   "colours.tincture": "Émail",
   "colours.becomes": "devient",
-  "colours.vanishes": "plus distinguée à {distance} hauteurs de drapeau",
+  "colours.vanishes": "ne se distingue plus à {distance} hauteurs de drapeau",
   "colours.uneven": "inégale, de <first></first> à <last></last>",
   "colours.metal": "métal",
   "colours.ofTincture": "couleur",

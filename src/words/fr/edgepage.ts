@@ -10,12 +10,12 @@ export const edgepage: In<typeof english> = {
   "edgepage.elsewhereNote":
     "Deux couleurs de même nom ne sont pas forcément la même : comparez l’étoffe, non le mot.",
   "edgepage.siblings": "Limites de cette étude",
-  "edgepage.nearLine": "{near} : sur une autre étoffe, il changerait. <why>Pourquoi</why>",
+  "edgepage.nearLine": "{near} : une autre étoffe donnerait un autre degré. <why>Pourquoi</why>",
   "edgepage.how":
     "Comment se calcule le <contrast>contraste</contrast>, et <beside>ce qui l’accompagne</beside>.",
   "edgepage.locator": "Où se trouve la limite",
   "edgepage.locatorSays":
-    "Le drapeau d’origine en pâle, avec les lignes relevées là où se touchent {one} et {other}.",
+    "Le drapeau d’origine en teintes pâles, avec les lignes relevées là où se touchent {one} et {other}.",
   "edgepage.contrast": "contraste",
   "edgepage.difference": "écart de couleur",
   "edgepage.sides": "L’original d’abord, puis le nouveau dessin.",
@@ -23,7 +23,7 @@ export const edgepage: In<typeof english> = {
     "Le gris garde le contraste. L’écart de couleur est ΔE00 : plus il est grand, mieux on distingue. Ce sont des approximations de la forme la plus forte de chaque déficience, et non un test de la vue de quiconque. <how>Comment elles sont faites</how>",
   "edgepage.noEdge": "pas de limite",
   "edgepage.all": "Toutes sur une seule règle",
-  "edgepage.of": "Une limite de <study>{title}</study>",
+  "edgepage.of": "Une limite de l’étude <study>{title}</study>",
   "edgepage.becomes": "{was} devient {is}",
   "edgepage.description": "Une limite d’une étude non officielle de drapeau redessiné, {outcome}.",
   "edgepage.title": "{edge}, dans {study}",

@@ -5,5 +5,5 @@ import type { entry as english } from "../en/entry.ts";
 export const entry: In<typeof english> = {
   "entry.clarity": "Netteté",
   "entry.makers": "Fiche pour fabricants",
-  "entry.putForward": "Proposé par {authors}",
+  "entry.putForward": "Proposée par {authors}",
 };

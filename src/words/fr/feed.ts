@@ -13,7 +13,7 @@ export const feed: In<typeof english> = {
   "feed.flagToday": "{flag} aujourd’hui",
   "feed.flagRedesign": "{flag}, nouveau dessin",
   "feed.clearer": "<a>{name}</a> : plus net. Étude non officielle.",
-  "feed.atAPrice": "<a>{name}</a> : plus net, à un prix. Étude non officielle.",
+  "feed.atAPrice": "<a>{name}</a> : plus net, mais à un prix. Étude non officielle.",
   "feed.mixed": "<a>{name}</a> : partagé. Étude non officielle.",
   "feed.lessClear": "<a>{name}</a> : moins net. Étude non officielle.",
   "feed.noGain": "<a>{name}</a> : sans gain. Étude non officielle.",

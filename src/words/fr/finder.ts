@@ -6,7 +6,7 @@ export const finder: In<typeof english> = {
   "finder.words": "Mots",
   "finder.order": "Ordre",
   "finder.more": "Plus de filtres",
-  "finder.any": "Tous",
+  "finder.any": "Indifférent",
   "finder.find": "Chercher",
   "finder.all": "Tout montrer",
   "finder.none": "Aucune étude ne répond à tout cela. Retirez un mot ou un choix, ou montrez tout.",

@@ -6,7 +6,7 @@ export const gain: In<typeof english> = {
   "gain.title": "Ce que chaque changement fait à la netteté",
   "gain.order": "Les plus grands gains d’abord.",
   "gain.key":
-    "Un anneau pour l’original, un point pour le nouveau dessin ; une ligne brisée là où la netteté baisse.",
+    "Un anneau pour l’original, un point pour le nouveau dessin ; un trait discontinu là où la netteté baisse.",
   "gain.othersListed":
     "{count, plural, one {L’autre étude est dans la liste complète} other {Les # autres études sont dans la liste complète}}",
   "gain.othersOnFront":
@@ -14,7 +14,7 @@ export const gain: In<typeof english> = {
   "gain.told": "{count, plural, one {# étude} other {# études}} : la netteté {ways}.",
   "gain.rises": "monte dans {count}",
   "gain.falls": "baisse dans {count}",
-  "gain.stays": "reste dans {count}",
+  "gain.stays": "ne change pas dans {count}",
   "gain.most": "Elle monte le plus dans « {title} », de {before} à {after}.",
   "gain.here": "Dans cette étude, elle va de {before} à {after}.",
 };

@@ -3,10 +3,11 @@ import type { In } from "../en/all.ts";
 import type { length as english } from "../en/length.ts";
 
 export const length: In<typeof english> = {
-  "length.heights": "{length} hauteurs de drapeau",
-  "length.offFocus": "{length} hauteurs de drapeau, dont aucune sur le contour de ce qui doit se voir",
-  "length.onFocus": "{length} hauteurs de drapeau, toutes sur le contour de ce qui doit se voir",
-  "length.partOnFocus": "{length} hauteurs de drapeau, dont {part} sur le contour de ce qui doit se voir",
+  "length.heights": "{length} fois la hauteur du drapeau",
+  "length.offFocus": "{length} fois la hauteur du drapeau, et rien sur le contour de ce qui doit se voir",
+  "length.onFocus": "{length} fois la hauteur du drapeau, en entier sur le contour de ce qui doit se voir",
+  "length.partOnFocus":
+    "{length} fois la hauteur du drapeau, dont {part} sur le contour de ce qui doit se voir",
   "length.wholeOutline": "tout le contour",
   "length.ofOutline": "{share} du contour",
   "length.partly": "{length}, dont {own} sur {part}",

@@ -9,7 +9,7 @@ export const likeness: In<typeof english> = {
   "likeness.flags":
     "{count, plural, one {# autre drapeau ou nouveau dessin} other {# autres drapeaux et nouveaux dessins}}",
   "likeness.hardly":
-    "Guère. Sur {flags}, le plus proche est {nearest} : {figure} ; au-dessous de {limit}, un drapeau se prend facilement pour un autre.",
+    "Difficilement. Sur {flags}, le plus proche est {nearest} : {figure} ; au-dessous de {limit}, un drapeau se prend facilement pour un autre.",
   "likeness.could":
     "C’est possible. Sur {flags}, {count, plural, one {un est proche} other {plusieurs sont proches}} : {names} ; au-dessous de {limit}, un drapeau se prend facilement pour un autre, et le plus proche a {figure}.",
   "likeness.rivals": "Les autres propositions pour ce drapeau ne sont pas comptées.",

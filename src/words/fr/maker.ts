@@ -11,7 +11,7 @@ export const maker: In<typeof english> = {
     "Pour imprimer : la commande d’impression de votre navigateur, A4 ou Letter, en hauteur. Une page.",
   "maker.toStudy": "L’étude",
   "maker.redesign": "Nouveau dessin",
-  "maker.outline": "Le nouveau dessin de {name}, au trait",
+  "maker.outline": "{name} : le nouveau dessin, au trait",
   "maker.proportions": "Hauteur sur largeur <number>{proportions}</number>. Guindant à gauche.",
   "maker.built": "Construction",
   "maker.shape": "Forme",
@@ -24,7 +24,7 @@ export const maker: In<typeof english> = {
   "maker.circle": "Cercle, par son centre",
   "maker.ring": "Anneau, par son centre",
   "maker.across": "{width} de diamètre",
-  "maker.hole": "trou {height}",
+  "maker.hole": "trou de {height}",
   "maker.laid": "Dans l’ordre où elles se posent : ce qui vient après couvre ce qui précède.",
   "maker.none":
     "Aucune forme simple n’a pu être lue dans le dessin. C’est le fichier du dessin qui fait foi.",
@@ -45,6 +45,6 @@ export const maker: In<typeof english> = {
   "maker.law":
     "Le droit local prime : sur l’aspect d’un drapeau, sur qui peut le fabriquer et sur qui peut l’arborer.",
   "maker.cloth":
-    "Les nuanciers d’étoffes et de teintures décident. Une couleur d’écran n’est pas une teinture : choisissez sur un nuancier, à la lumière du jour, et gardez entre les couleurs l’écart de clarté qu’elles ont ici.",
+    "Les nuanciers d’étoffes et de teintures font foi. Une couleur d’écran n’est pas une teinture : choisissez sur un nuancier, à la lumière du jour, et gardez entre les couleurs l’écart de clarté qu’elles ont ici.",
   "maker.file": "Là où cette fiche et le fichier du dessin diffèrent, le fichier fait foi.",
 };

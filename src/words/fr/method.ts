@@ -5,9 +5,10 @@ import type { method as english } from "../en/method.ts";
 export const method: In<typeof english> = {
   "method.title": "Méthode",
   "method.description":
-    "Comment se fait chaque chiffre de ces pages : formules, sources, degrés, résultats, précautions.",
-  "method.lede": "Comment se fait chaque chiffre d’ici.",
-  "method.ledeShown": "Comment se fait chaque chiffre d’ici, montré sur un drapeau : <a>{name}</a>.",
+    "Comment est établi chaque chiffre de ces pages : formules, sources, degrés, résultats, précautions.",
+  "method.lede": "Comment est établi chaque chiffre de la galerie.",
+  "method.ledeShown":
+    "Comment est établi chaque chiffre de la galerie, sur l’exemple d’un drapeau : <a>{name}</a>.",
   "method.count": "Les petits caractères à côté de chaque étape disent d’où viennent ses chiffres.",
   "method.contents": "Sur cette page",
   "method.edges": "Limites",
@@ -37,13 +38,13 @@ export const method: In<typeof english> = {
   "method.labels": "Numéros",
   "method.labelsShown": "{name}, chaque couleur en un gris qui lui est propre.",
   "method.traced":
-    "Chaque couleur par son numéro, montrée en gris ; et les lignes où deux se touchent, brisées là où la limite n’est pas nette.",
-  "method.marked": "La bande suit ce qui doit se voir : {focus}.",
+    "Chaque couleur par son numéro, montrée en gris ; et les lignes où deux se touchent, discontinues là où la limite n’est pas nette.",
+  "method.marked": "La bande suit {focus}.",
   "method.afarFigure": "À {distance} hauteurs de drapeau : <number>{clarity}</number>",
   "method.afarShown": "{name} à {distance} hauteurs de drapeau.",
   "method.afarNote": "Agrandi, avec la netteté de ce qui doit se voir.",
   "method.cloth": "{name} : luminance, et réflectance en pour cent",
-  "method.sumTitle": "Netteté de {name} comme somme : {clarity}",
+  "method.sumTitle": "{name} : la netteté comme somme, {clarity}",
   "method.sumBar": "{names} : {share} du poids total, compte pour {counts}",
   "method.joint": " ; ",
   "method.sumAll": "{bars}.",
@@ -52,7 +53,7 @@ export const method: In<typeof english> = {
   "method.changeTo": "<a>Le changement en {name}</a> : anneau avant, point après",
   "method.visionNote": "La netteté du drapeau entier.",
   "method.visionShown": "{heading} : {looks}.",
-  "method.saidNote": "Ce que dit la page de <a>{name}</a>.",
+  "method.saidNote": "Ce que dit la page <a>{name}</a>.",
   "method.optionNote": "Le meilleur changement de chaque couleur, avec la netteté qu’il apporte.",
   "method.placedNote": "{name} dans le recensement, avec ses voisins et leur netteté.",
 };

@@ -15,7 +15,7 @@ export const methodBeyond: In<typeof english> = {
   "method.likenessText":
     "Un drapeau plus net peut être celui d’un voisin. Chaque nouveau dessin est donc posé sur chaque autre drapeau et nouveau dessin connus ici, sauf son original et les autres propositions pour lui. Les deux sont divisés en {columns} sur {rows} cases de couleur moyenne, comme étoffe, et le chiffre est le ΔE00 moyen des cases : 0 est la même image, et une case qui manque à l’un compte 100. L’autre est essayé aussi en miroir et tête en bas. Au-dessous de {threshold}, l’étude le dit.",
   "method.likenessCare":
-    "Les grands champs comptent beaucoup et les petits meubles peu : un petit chiffre est une raison de regarder, non une preuve de ce qui s’est passé. Les dessins gardés pour cela seul sont nommés et non montrés : leur licence n’est pas à nous.",
+    "Les grands champs comptent beaucoup et les petits meubles peu : un petit chiffre est une raison de regarder, et ne prouve rien de son origine. Les dessins gardés pour cela seul sont nommés et non montrés : nous n’avons pas à présumer de leur licence.",
   "method.likenessSource":
     "Notre propre jugement : la grille, la moyenne et {threshold}. Sur les 36 585 paires d’une collection ouverte, 144 sont plus proches, dont 50 sont un même drapeau sous deux noms ; la moitié est à plus de 36.",
   "method.visionText":
@@ -28,7 +28,8 @@ export const methodBeyond: In<typeof english> = {
     "Les lois sur les drapeaux diffèrent. Suivez celles de votre pays avant de fabriquer, modifier ou arborer quoi que ce soit de montré ici, et respectez la licence de chaque dessin.",
   "method.cautionEyes":
     "Les images pour d’autres yeux sont des approximations, et non un test de la vue de quiconque.",
-  "method.cautionWorth": "Le contraste ne dit pas si un drapeau est bon, ce qu’il signifie, ni à qui il est.",
+  "method.cautionWorth":
+    "Le contraste ne dit pas si un drapeau est bon, ce qu’il signifie, ni à qui il appartient.",
   "method.cautionDistance":
     "La distance est un modèle : la brume, l’éblouissement et le vent raccourcissent toute distance.",
   "method.cautionCloth":

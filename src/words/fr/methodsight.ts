@@ -22,11 +22,11 @@ export const methodSight: In<typeof english> = {
   "method.lastingText":
     "À chaque distance nous posons deux questions. Ce qui doit se voir est-il net ? Ses propres limites y ont une <a>netteté</a>. Est-il assez grand ? Il doit rester au moins {left} de sa surface, et son plus grand morceau doit couvrir {span} minutes d’arc, comme une lettre que lit une acuité de 10/10.",
   "method.lastingLast":
-    "Il <em>tient jusqu’à</em> la dernière distance à laquelle il est assez grand. C’est affaire de taille, où aucun changement de couleur ne change rien. Les images sont floues comme l’œil les a ; aucun chiffre n’en est tiré.",
+    "Il <em>tient jusqu’à</em> la dernière distance à laquelle il est assez grand. C’est affaire de taille : aucun changement de couleur n’y fait rien. Les images sont floues comme l’œil les a ; aucun chiffre n’en est tiré.",
   "method.lastingTable": "Ce qu’une distance fait d’un drapeau, en pour cent de sa hauteur",
   "method.lastingFrom": "Hauteurs de drapeau",
   "method.lastingFinest": "Partie la plus fine",
   "method.lastingBlur": "Flou",
   "method.lastingSource":
-    "{span} minutes d’arc : ISO 8596, de seconde main. Notre propre jugement : les {left}, et de le demander du plus grand morceau. Flou, 0,5 minute d’arc d’écart type : Levi et autres, <i>Vision Research</i> 30, 1990, <levi>résumé</levi> ; une gaussienne n’est pas une lentille : Strasburger et autres, <strasburger>2018</strasburger>.",
+    "{span} minutes d’arc : ISO 8596, de seconde main. Notre propre jugement : les {left}, et de l’exiger du plus grand morceau. Flou, 0,5 minute d’arc d’écart type : Levi et autres, <i>Vision Research</i> 30, 1990, <levi>résumé</levi> ; une gaussienne n’est pas une lentille : Strasburger et autres, <strasburger>2018</strasburger>.",
 };

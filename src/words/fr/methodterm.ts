@@ -4,7 +4,7 @@ import type { methodTerm as english } from "../en/methodterm.ts";
 
 export const methodTerm: In<typeof english> = {
   "method.numbersText":
-    "Une limite compte pour autant que son contraste approche de {clear}, et en entier à partir de là : 30 / 45 = 67 %. La netteté est la moyenne de toutes les limites, chacune pesée par sa longueur et, une fois encore, par la partie qui borde ce qui doit se voir :",
+    "Une limite compte dans la mesure où son contraste approche de {clear}, et pleinement à partir de là : 30 / 45 = 67 %. La netteté est la moyenne de toutes les limites, chacune pesée par sa longueur et, une fois encore, par la partie qui borde ce qui doit se voir :",
   "method.numbersClose":
     "Un drapeau dont toutes les limites sont nettes a donc 100 %, et une longue limite faible coûte plus qu’une courte. Un drapeau d’une seule couleur n’a ni limite ni netteté.",
   "method.numbersSource": "Notre propre jugement : la somme, et que ce qui doit se voir compte double.",
@@ -15,7 +15,7 @@ export const methodTerm: In<typeof english> = {
   "method.clearShare": "Part des limites nettes",
   "method.clearShareMeans":
     "la part de longueur nette ou forte ; elle saute à un seul palier, elle ne décide donc de rien",
-  "method.outcomesText": "À une limite, un changement fait ceci :",
+  "method.outcomesText": "Ce qu’un changement fait d’une limite :",
   "method.gained": "Gagnée, perdue",
   "method.gainedMeans":
     "elle devient nette, ou ne l’est plus, et bouge de {contrastStep} points ou plus : <move></move>",
@@ -33,7 +33,7 @@ export const methodTerm: In<typeof english> = {
   "method.clearer": "Plus net",
   "method.clearerMeans":
     "en hausse de {leastMove, plural, one {# point} other {# points}} ou plus, sans prix : <move></move>",
-  "method.atAPrice": "Plus net, à un prix",
+  "method.atAPrice": "Plus net, mais à un prix",
   "method.atAPriceMeans": "en hausse de {largeMove} points ou plus, le prix dit avec elle : <move></move>",
   "method.lessClear": "Moins net",
   "method.lessClearMeans":

@@ -16,5 +16,5 @@ export const moved: In<typeof english> = {
   "moved.claimed": "Cette étude a une autre adresse",
   "moved.claimedBy": "Plus d’une étude dit avoir été ici :",
   "moved.lastGood":
-    "Cette étude n’a pu être faite à partir de ce que contient son dossier. Voici sa dernière bonne page.",
+    "Cette étude n’a pas pu être établie à partir de ce que contient son dossier. Voici la dernière page qu’elle a eue.",
 };

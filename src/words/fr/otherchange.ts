@@ -5,10 +5,10 @@ import type { otherChange as english } from "../en/otherchange.ts";
 export const otherChange: In<typeof english> = {
   "otherChange.another": "un autre {name}",
   "otherChange.equal": "{count, plural, one {{names} fait aussi bien} other {{names} font aussi bien}}",
-  "otherChange.equalShort": "aussi {names}",
+  "otherChange.equalShort": "{names} aussi",
   "otherChange.others": "{count, plural, one {# autre} other {# autres}}",
-  "otherChange.lost": "Plus difficile à voir à côté de {names}.",
-  "otherChange.worse": "Moins net à côté de {names}.",
+  "otherChange.lost": "Plus difficile à voir contre {names}.",
+  "otherChange.worse": "Moins net contre {names}.",
   "otherChange.merged": "Une seule couleur avec {names}.",
   "otherChange.outlineMerges": "{share} du contour se fondent.",
   "otherChange.confusable": "Se prend pour une couleur du drapeau : {names}.",
@@ -20,7 +20,7 @@ export const otherChange: In<typeof english> = {
   "otherChange.unranked":
     "{count, plural, one {Non classé : {changes} ; un tiers ou plus du contour d’un meuble s’y fondrait.} other {Non classés : {changes} ; dans chacun, un tiers ou plus du contour d’un meuble se fondrait.}}",
   "otherChange.place":
-    "{place, selectordinal, =1 {Le plus net de {total} changements d’une couleur} one {#er par la netteté de {total} changements d’une couleur} other {#e par la netteté de {total} changements d’une couleur}}{level, plural, =0 {.} one {, à égalité avec # autre.} other {, à égalité avec # autres.}}",
+    "{place, selectordinal, =1 {Le plus net de {total} changements d’une couleur} one {#er en netteté sur {total} changements d’une couleur} other {#e en netteté sur {total} changements d’une couleur}}{level, plural, =0 {.} one {, à égalité avec un autre.} other {, à égalité avec # autres.}}",
   "otherChange.noneTried": "Aucune des couleurs n’a pu être essayée.",
   "otherChange.allMerge": "Chaque changement essayé fond un tiers ou plus du contour d’un meuble.",
   "otherChange.clear": "Le drapeau est net tel qu’il est, avec une netteté de {clarity}.",
@@ -36,8 +36,8 @@ export const otherChange: In<typeof english> = {
   "otherChange.firstOfSeveral": "À changer d’abord : {colours} ou {last} ; {moves}.",
   "otherChange.shareFirst": "{colour} ({share} du drapeau)",
   "otherChange.share": "{colour} ({share})",
-  "otherChange.moveFirst": "avec {best} au lieu de {colour}, la netteté monte de {from} à {to}",
-  "otherChange.move": "avec {best} au lieu de {colour}, à {to}",
+  "otherChange.moveFirst": "si {best} remplace {colour}, la netteté monte de {from} à {to}",
+  "otherChange.move": "si {best} remplace {colour}, à {to}",
   "otherChange.mostGained":
     "Le plus grand gain est là où se touchent {colour} et {other} (contraste {contrast} aujourd’hui).",
   "otherChange.uneven": "Couleur inégale, donc non essayée : {names}.",

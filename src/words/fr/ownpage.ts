@@ -4,7 +4,7 @@ import type { ownPage as english } from "../en/ownpage.ts";
 
 export const ownPage: In<typeof english> = {
   "ownPage.pages": "Pages",
-  "ownPage.pagesOf": "Pages de {gallery}.",
+  "ownPage.pagesOf": "Pages : {gallery}.",
   "ownPage.beside": "Pages voisines",
   "ownPage.next": "Suite : <a>{title}</a>",
 };

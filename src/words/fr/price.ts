@@ -3,11 +3,11 @@ import type { In } from "../en/all.ts";
 import type { price as english } from "../en/price.ts";
 
 export const price: In<typeof english> = {
-  "price.merged": "{was} ne fait plus qu’une couleur",
-  "price.parted": "{now} se sépare, {grade}, à {contrast}",
+  "price.merged": "{was} ne font plus qu’une couleur",
+  "price.parted": "{now} se séparent, limite {grade}, contraste de {contrast}",
   "price.falls": "{was} passe de {from} à {to}",
-  "price.fallsRenamed": "{was}, devenu {now}, passe de {from} à {to}",
-  "price.contrast": "un contraste de {contrast} ({grade})",
+  "price.fallsRenamed": "{was}, désormais {now}, passe de {from} à {to}",
+  "price.contrast": "{contrast} de contraste ({grade})",
   "price.graded": "{contrast} ({grade})",
   "price.more": "{count, plural, one {# autre} other {# autres}}",
 };

@@ -6,26 +6,26 @@ export const proposal: In<typeof english> = {
   "proposal.none": "pas encore d’étude à son sujet",
   "proposal.only": "une proposition pour ce drapeau",
   "proposal.count":
-    "{count, plural, =2 {deux propositions pour un drapeau} =3 {trois propositions pour un drapeau} =4 {quatre propositions pour un drapeau} =5 {cinq propositions pour un drapeau} =6 {six propositions pour un drapeau} =7 {sept propositions pour un drapeau} =8 {huit propositions pour un drapeau} =9 {neuf propositions pour un drapeau} =10 {dix propositions pour un drapeau} one {# proposition pour un drapeau} other {# propositions pour un drapeau}}",
+    "{count, plural, =2 {deux propositions pour un même drapeau} =3 {trois propositions pour un même drapeau} =4 {quatre propositions pour un même drapeau} =5 {cinq propositions pour un même drapeau} =6 {six propositions pour un même drapeau} =7 {sept propositions pour un même drapeau} =8 {huit propositions pour un même drapeau} =9 {neuf propositions pour un même drapeau} =10 {dix propositions pour un même drapeau} one {# proposition pour un même drapeau} other {# propositions pour un même drapeau}}",
   "proposal.countShown": "{count}, les {shown} premières montrées",
   "proposal.oneOf":
-    "{count, plural, =2 {l’une de deux propositions} =3 {l’une de trois propositions} =4 {l’une de quatre propositions} =5 {l’une de cinq propositions} =6 {l’une de six propositions} =7 {l’une de sept propositions} =8 {l’une de huit propositions} =9 {l’une de neuf propositions} =10 {l’une de dix propositions} one {l’une de # propositions} other {l’une de # propositions}}",
+    "{count, plural, =2 {l’une des deux propositions} =3 {l’une des trois propositions} =4 {l’une des quatre propositions} =5 {l’une des cinq propositions} =6 {l’une des six propositions} =7 {l’une des sept propositions} =8 {l’une des huit propositions} =9 {l’une des neuf propositions} =10 {l’une des dix propositions} one {l’une des # propositions} other {l’une des # propositions}}",
   "proposal.studies": "{count, plural, one {# étude} other {# études}}",
   "proposal.flags": "{count, plural, one {# drapeau sans étude} other {# drapeaux sans étude}}",
   "proposal.answer":
     "{says, select, agree {{by} approuve} disagree {{by} désapprouve} doubt {{by} doute} other {{by} demande}}",
-  "proposal.authorReplies": "Réponse de l’auteur",
-  "proposal.replies": "Réponse de {by}",
-  "proposal.authorRepliesOn": "Réponse de l’auteur, {date}",
-  "proposal.repliesOn": "Réponse de {by}, {date}",
+  "proposal.authorReplies": "L’auteur répond",
+  "proposal.replies": "{by} répond",
+  "proposal.authorRepliesOn": "L’auteur répond, {date}",
+  "proposal.repliesOn": "{by} répond, {date}",
   "proposal.decided":
     "{status, select, adopted {Adoptée le {date}.} declined {Refusée le {date}.} other {Retirée le {date}.}}",
   "proposal.decidedBy":
-    "{status, select, adopted {Adoptée le {date} : {by}.} declined {Refusée le {date} : {by}.} other {Retirée le {date} : {by}.}}",
+    "{status, select, adopted {Adoptée le {date} par {by}.} declined {Refusée le {date} par {by}.} other {Retirée le {date} par {by}.}}",
   "proposal.decidedVotes":
     "{status, select, adopted {Adoptée le {date}, {votes}.} declined {Refusée le {date}, {votes}.} other {Retirée le {date}, {votes}.}}",
   "proposal.decidedByVotes":
-    "{status, select, adopted {Adoptée le {date} : {by}, {votes}.} declined {Refusée le {date} : {by}, {votes}.} other {Retirée le {date} : {by}, {votes}.}}",
+    "{status, select, adopted {Adoptée le {date} par {by}, {votes}.} declined {Refusée le {date} par {by}, {votes}.} other {Retirée le {date} par {by}, {votes}.}}",
   "proposal.for": "{count, plural, one {# pour} other {# pour}}",
   "proposal.against": "{count, plural, one {# contre} other {# contre}}",
   "proposal.abstained": "{count, plural, one {# abstention} other {# abstentions}}",

@@ -4,17 +4,17 @@ import type { question as english } from "../en/question.ts";
 
 export const question: In<typeof english> = {
   "question.hardest":
-    "Regardez l’original de l’autre bout de la salle. Quelles sont les deux couleurs qui se touchent les plus difficiles à distinguer ?",
-  "question.hardestAnswer": "{names} : contraste {contrast}, {grade}.",
-  "question.hardestIsClear": "{names} : contraste {contrast}, {grade}. Même celle-là est nette.",
+    "Regardez l’original de l’autre bout de la salle. Parmi les couleurs qui se touchent, quelles sont les deux plus difficiles à distinguer ?",
+  "question.hardestAnswer": "{names} : contraste de {contrast}, limite {grade}.",
+  "question.hardestIsClear": "{names} : contraste de {contrast}, limite {grade}. Même celle-là est nette.",
   "question.lines": "Combien de lignes entre deux couleurs le nouveau dessin a-t-il ?",
   "question.linesAnswer": "Aucune qui compte : les couleurs qui se touchaient n’en font plus qu’une.",
   "question.grade":
-    "Dans le nouveau dessin, {one} à côté de {other} a un contraste de {contrast}. Quel degré est-ce : faible, doux, net ou fort ?",
+    "Dans le nouveau dessin, le contraste entre {one} et {other} est de {contrast}. La limite est-elle faible, douce, nette ou forte ?",
   "question.weak": "Faible : moins de {soft}.",
-  "question.soft": "Doux : de {soft} à moins de {clear}.",
-  "question.clear": "Net : de {clear} à moins de {strong}.",
-  "question.strong": "Fort : {strong} et plus.",
+  "question.soft": "Douce : de {soft} à moins de {clear}.",
+  "question.clear": "Nette : de {clear} à moins de {strong}.",
+  "question.strong": "Forte : {strong} et plus.",
   "question.price":
     "Le changement a un prix, dit plus haut. Le paieriez-vous ? Ou quelle couleur de l’original changeriez-vous, et en laquelle, pour plus de netteté encore ?",
   "question.priceAnswer": "Si le prix est trop élevé, aucun chiffre ne le dit : demandez des raisons.",
@@ -24,15 +24,15 @@ export const question: In<typeof english> = {
   "question.gain":
     "La netteté était de {before} ; après le changement, elle est de {after}. Où le contraste croît-il le plus ?",
   "question.gainOfOne":
-    "La netteté était de {before} ; après le changement, elle est de {after}. Quelles deux couleurs ont fait la différence, et de combien ?",
+    "La netteté était de {before} ; après le changement, elle est de {after}. Quelles sont les deux couleurs qui ont fait la différence, et de combien ?",
   "question.gainAnswer": "{was}, d’un contraste de {before} ({wasGrade}) à {after} ({grade}).",
   "question.gainAnswerRenamed":
-    "{was}, d’un contraste de {before} ({wasGrade}) à {after} ({grade}), devenu {is}.",
-  "question.area": "Devinez : quelle couleur couvre le plus de l’original, et combien ?",
+    "{was}, désormais {is}, d’un contraste de {before} ({wasGrade}) à {after} ({grade}).",
+  "question.area": "Devinez : quelle couleur couvre la plus grande part de l’original, et combien ?",
   "question.areaAnswer": "{name} : {share} du drapeau.",
   "question.more":
     "Qu’ajouteriez-vous pour qu’on distingue ce drapeau des autres d’un bout à l’autre de la salle ?",
   "question.moreAnswer":
-    "Il y a bien des réponses. Ce qu’on ajoute doit être beaucoup plus clair ou beaucoup plus foncé que {name}.",
+    "Il y a bien des réponses. Entre {name} et ce qu’on ajoute, il faut un grand écart de clarté.",
   "question.field": "le champ",
 };

@@ -10,7 +10,7 @@ export const refer: In<typeof english> = {
   "refer.notCopied": "Le navigateur ne l’a pas permis.",
   "refer.bibtexAndStamp": "BibTeX, et à quoi sert le cachet",
   "refer.stamp":
-    "Cachet <stamp></stamp> : une marque brève du dessin, du changement et de la mesure. Par <link>une adresse qui le contient</link>, un lecteur ultérieur apprend si ce qui est mesuré a changé depuis. Les mots d’une étude peuvent changer sans lui.",
+    "Cachet <stamp></stamp> : une marque brève du dessin, du changement et de la mesure. Qui suivra plus tard <link>une adresse qui le contient</link> apprendra si ce qui est mesuré a changé depuis. Le texte d’une étude peut changer sans que le cachet change.",
   "refer.changed":
     "<strong>Cette étude a changé depuis.</strong> Le lien que vous avez suivi valait pour un état antérieur, au cachet <came></came>. Ce qui est montré ici porte maintenant le cachet <now></now>.",
   "refer.study": "étude non officielle de drapeau redessiné",

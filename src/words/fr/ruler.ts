@@ -5,7 +5,7 @@ import type { ruler as english } from "../en/ruler.ts";
 export const ruler: In<typeof english> = {
   "ruler.caption":
     "Le contraste de deux couleurs qui se touchent : un anneau pour l’original, un point pour le nouveau dessin ; trait épais pour une longue limite.",
-  "ruler.fallsNote": "Brisé là où le contraste baisse.",
+  "ruler.fallsNote": "Discontinu là où le contraste baisse.",
   "ruler.mergedNote": "Une croix là où deux couleurs n’en font plus qu’une.",
   "ruler.outlineNote": "Le contour est celui de ce qui doit se voir, qui compte double.",
   "ruler.nearNote": "Au seuil : sur une autre étoffe, le degré serait un autre.",

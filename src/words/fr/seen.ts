@@ -9,7 +9,7 @@ export const seen: In<typeof english> = {
   "seen.greys": "écart des deux gris les plus proches",
   "seen.clarity": "netteté du drapeau entier",
   "seen.looks": "{name} paraît {seen}",
-  "seen.kept": "{names} {count, plural, one {garde son nom} other {gardent leurs noms}}",
+  "seen.kept": "{names} {count, plural, one {garde son nom} other {gardent leur nom}}",
   "seen.inGrey": "{name} en gris",
   "seen.byProtan": "{name} vu par des yeux protans",
   "seen.byDeutan": "{name} vu par des yeux deutans",

@@ -25,7 +25,7 @@ export const shelf: In<typeof english> = {
   "shelf.allTags": "Tous les mots-clés",
   "shelf.byAuthor": "Par auteur",
   "shelf.aboutAuthor":
-    "{count, plural, one {# étude} other {# études}} de {name} : une couleur changée, chaque limite mesurée.",
+    "{count, plural, one {# étude} other {# études}} par {name} : une couleur changée, chaque limite mesurée.",
   "shelf.aboutTag":
     "{count, plural, one {# étude} other {# études}} sous le mot-clé {name} : une couleur changée, chaque limite mesurée.",
   "shelf.aboutDecisions":

@@ -25,7 +25,7 @@ export const show: In<typeof english> = {
   "show.keep": "Gardez-le en tête tel qu’il est.",
   "show.focus": "Ce qui doit se voir",
   "show.focusKey":
-    "Les lignes pleines sont nettes, les pointillées difficiles à voir. La bande marque ce qui doit se voir avant le reste.",
+    "Les traits pleins sont des limites nettes, les pointillés se voient mal. La bande marque ce qui doit se voir avant le reste.",
   "show.focusSaid": "Ce qui doit se voir d’abord, c’est {share} du drapeau.",
   "show.weakest": "Sa limite la plus faible",
   "show.weakestKey": "{names} : contraste {contrast}",

@@ -22,8 +22,8 @@ export const spoken: In<typeof english> = {
   "spoken.threeQuarters": "trois quarts",
   "spoken.fourFifths": "quatre cinquièmes",
   "spoken.nineTenths": "neuf dixièmes",
-  "spoken.almostAll": "presque tout",
-  "spoken.all": "tout",
+  "spoken.almostAll": "presque la totalité",
+  "spoken.all": "la totalité",
   "spoken.count":
     "{count, plural, =0 {aucune} =1 {une} =2 {deux} =3 {trois} =4 {quatre} =5 {cinq} =6 {six} =7 {sept} =8 {huit} =9 {neuf} =10 {dix} one {#} other {#}}",
   "spoken.edges": "{count, plural, one {Sur {all} limite, {moves}.} other {Sur {all} limites, {moves}.}}",

@@ -6,11 +6,11 @@ export const status: In<typeof english> = {
   "status.draft": "Brouillon",
   "status.draftMeans": "pas encore achevée",
   "status.open": "Ouverte",
-  "status.openMeans": "proposée, pas encore décidée",
+  "status.openMeans": "proposée, pas encore tranchée",
   "status.adopted": "Adoptée",
   "status.adoptedMeans": "acceptée par ceux qui décident ici",
   "status.declined": "Refusée",
   "status.declinedMeans": "non acceptée par ceux qui décident ici",
   "status.withdrawn": "Retirée",
-  "status.withdrawnMeans": "reprise par ses auteurs",
+  "status.withdrawnMeans": "retirée par ses auteurs",
 };

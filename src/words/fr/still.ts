@@ -9,7 +9,7 @@ export const still: In<typeof english> = {
   "still.original": "Original",
   "still.redesign": "Nouveau dessin",
   "still.figure": "{what} : {title}",
-  "still.move": "de {before} à {after}",
+  "still.move": "{before} → {after}",
   "still.seen": "{heading} : {measure} de {before} à {after}",
   "still.merges": "se fond",
   "still.swap": "L’alternance, WebP",

@@ -7,7 +7,7 @@ export const strip: In<typeof english> = {
   "strip.focus": "ce qui doit se voir :",
   "strip.clarity": "netteté",
   "strip.caption":
-    "L’original d’abord, puis le nouveau dessin, tels qu’un œil perçant les voit de là, ramenés à une taille : sans vent, sans brume, sans éblouissement.",
+    "L’original d’abord, puis le nouveau dessin, tels qu’un œil perçant les voit de là, ramenés à la même taille : sans vent, sans brume, sans éblouissement.",
   "strip.title": "Bande des distances",
   "strip.label": "{label} à {distance} hauteurs de drapeau",
   "strip.blur": "Flou de {blur} pour cent de sa hauteur.",

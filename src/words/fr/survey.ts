@@ -5,14 +5,14 @@ import type { survey as english } from "../en/survey.ts";
 export const survey: In<typeof english> = {
   "survey.title": "Recensement",
   "survey.lede":
-    "Chaque drapeau de la galerie tel qu’il est aujourd’hui : combien ses limites sont nettes, laquelle est la plus faible, et quelle couleur changer d’abord. Les chiffres ne disent rien de la beauté ni du sens.",
+    "Chaque drapeau de la galerie tel qu’il est aujourd’hui : à quel point ses limites sont nettes, laquelle est la plus faible, et quelle couleur changer d’abord. Les chiffres ne disent rien de la beauté ni du sens.",
   "survey.flags": "{count, plural, one {# drapeau} other {# drapeaux}}",
   "survey.only": "{count, plural, one {# drapeau} other {# drapeaux}}.",
   "survey.ordered": "{count, plural, one {# drapeau} other {# drapeaux}}, les moins nets d’abord.",
   "survey.description":
     "{count, plural, one {# drapeau} other {# drapeaux}}, les moins nets d’abord : la limite la plus faible de chacun, la couleur à changer d’abord, le meilleur changement d’une couleur.",
   "survey.told":
-    "{weak, plural, =0 {Dans aucun} one {Dans #} other {Dans #}}, la limite la plus faible a un contraste inférieur à {limit} ; {helped, plural, =0 {dans aucun} one {dans #} other {dans #}}, un changement de couleur apporte {points, plural, one {# point} other {# points}} de netteté ou plus.",
+    "{weak, plural, =0 {Aucun n’a sa limite la plus faible} one {# a sa limite la plus faible} other {# ont leur limite la plus faible}} au-dessous de {limit} de contraste ; {helped, plural, =0 {aucun ne gagnerait} one {# gagnerait} other {# gagneraient}}, par un seul changement de couleur, {points, plural, one {# point} other {# points}} de netteté ou plus.",
   "survey.how": "Comment se fait le recensement",
   "survey.empty": "Il n’y a encore rien à recenser.",
   "survey.more": "{count, plural, one {# drapeau de plus} other {# drapeaux de plus}}",

@@ -18,8 +18,8 @@ export const surveyTable: In<typeof english> = {
   "surveyTable.study": "Étude : <a>{title}</a>",
   "surveyTable.named": "Désigné par les lecteurs.",
   "surveyTable.noEmblem": "aucun emblème trouvé",
-  "surveyTable.ofContrast": "contraste",
-  "surveyTable.ofClarity": "netteté",
+  "surveyTable.ofContrast": "de contraste",
+  "surveyTable.ofClarity": "de netteté",
   "surveyTable.or": "ou",
   "surveyTable.noFirst": "aucune",
   "surveyTable.noBest": "aucun",
@@ -30,7 +30,7 @@ export const surveyTable: In<typeof english> = {
   "surveyTable.chooseNone": "N’en choisir aucun",
   "surveyTable.showAll": "Montrer tous les drapeaux",
   "surveyTable.listHead":
-    "Drapeaux choisis dans le recensement de {gallery}. Tapez les lignes qui commencent par counterchange dans le dossier qui contient flags/.",
+    "Drapeaux choisis dans le recensement : {gallery}. Tapez les lignes qui commencent par counterchange dans le dossier qui contient flags/.",
   "surveyTable.seriesTitle": "Drapeaux choisis dans le recensement",
   "surveyTable.seriesNote":
     "Pour une série qui existe déjà : copiez les lignes du premier au dernier - sous son « studies: ».",

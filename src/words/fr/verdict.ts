@@ -7,7 +7,7 @@ export const verdict: In<typeof english> = {
   "verdict.changeInPart": "{before} devient {after}, seulement dans {part}.",
   "verdict.selectedPart": "la partie choisie ({selector})",
   "verdict.clearer": "Plus net",
-  "verdict.clearerAtPrice": "Plus net, à un prix",
+  "verdict.clearerAtPrice": "Plus net, mais à un prix",
   "verdict.mixed": "Partagé",
   "verdict.lessClear": "Moins net",
   "verdict.noGain": "Sans gain",
@@ -29,5 +29,6 @@ export const verdict: In<typeof english> = {
   "verdict.noStep":
     "aucune limite ne devient plus ou moins nette de {points, plural, one {# point} other {# points}}",
   "verdict.noneMoves": "aucune limite ne devient plus facile ou plus difficile à voir",
-  "verdict.noneToTheEye": "rien ne change à l’œil que des limites de moins de {part} de la longueur totale",
+  "verdict.noneToTheEye":
+    "rien ne change à l’œil, sinon des limites de moins de {part} de la longueur totale",
 };

@@ -9,7 +9,7 @@ export const vote: In<typeof english> = {
   "vote.on": "Un vote sur <a>{series}</a>",
   "vote.heading": "Lequel hisseriez-vous ?",
   "vote.how":
-    "Le drapeau tel qu’il est, et ce qui est proposé à sa place. Lequel est lequel n’est pas dit, et aucun chiffre n’est montré, avant votre choix.",
+    "Le drapeau tel qu’il est, et ce qui est proposé à sa place. Avant votre choix, rien ne dit lequel est lequel, et aucun chiffre n’est montré.",
   "vote.unscripted":
     "Pour voter sur cette page, il faut un script, que ce navigateur n’exécute pas. Dans une salle, on s’en passe : imprimez la page, montrez les drapeaux un à un et cochez une case par main levée. Chaque question dit à la fin lequel est lequel.",
   "vote.questions": "Questions",
@@ -61,6 +61,6 @@ export const vote: In<typeof english> = {
   "vote.ballots":
     "{count, plural, one {# bulletin est revenu.} other {# bulletins sont revenus.}} À côté de chaque part figure l’intervalle où, avec 95 % de confiance, se trouverait celle de tous si les votants avaient été tirés au sort (intervalle de Wilson) ; ceux qui sont venus d’eux-mêmes ne l’ont pas été.",
   "vote.noBallots": "Aucun bulletin n’est encore revenu.",
-  "vote.key": "Pour qui compte : lequel est lequel",
+  "vote.key": "Pour la personne qui compte : lequel est lequel",
   "vote.sides": "{flag} : <sides></sides>",
 };
