@@ -1,6 +1,7 @@
 // Floor 7. Every word and sentence that a reader sees, by language. English is what the others are held against: one that a
 // language lacks, or has too many, is an error of types; one with other values in it fails tests/words/catalogue.test.ts.
 
+import { arabic } from "./ar/all.ts";
 import { german } from "./de/all.ts";
 import { answer } from "./en/answer.ts";
 import { colour } from "./en/colour.ts";
@@ -170,7 +171,13 @@ export type Catalogue = Readonly<Record<WordId, string>>;
 /** The messages of one file in another language: `export const frame: In<typeof english> = …`. */
 export type In<English> = Readonly<Record<keyof English, string>>;
 
-const catalogues: Readonly<Record<string, Catalogue>> = { en: english, de: german, es: spanish, fr: french };
+const catalogues: Readonly<Record<string, Catalogue>> = {
+  en: english,
+  ar: arabic,
+  de: german,
+  es: spanish,
+  fr: french,
+};
 
 /** The languages that all messages are written in, as BCP 47 tags. */
 export const languages: readonly string[] = Object.keys(catalogues);
