@@ -8,7 +8,7 @@ export const colours: In<typeof english> = {
   "colours.share": "الحصة",
   "colours.reflectance": "الانعكاسية",
   "colours.tincture": "الصبغة",
-  "colours.becomes": "يصبح",
+  "colours.becomes": "يتحول إلى",
   "colours.vanishes": "لا يُميَّز من {distance} ضعف ارتفاع العلم",
   "colours.uneven": "غير متجانس، من <first></first> إلى <last></last>",
   "colours.metal": "معدن",

@@ -4,7 +4,7 @@ import type { edgefigure as english } from "../en/edgefigure.ts";
 
 export const edgefigure: In<typeof english> = {
   "edgefigure.edge": "الحافة",
-  "edgefigure.becomes": "، وتصبح {is}",
+  "edgefigure.becomes": "، وتتحول إلى {is}",
   "edgefigure.outcome": ": {outcome}، على {extent}.",
   "edgefigure.sideBySide": "جنبًا إلى جنب؛ التباين {contrast}.",
   "edgefigure.says": "{edge}: التباين {before} قبلُ، و{after} بعدُ؛ {outcome}.",

@@ -21,7 +21,7 @@ export const edgepage: In<typeof english> = {
   "edgepage.noEdge": "لا حافة",
   "edgepage.all": "كلها على مسطرة واحدة",
   "edgepage.of": "حافة من <study>{title}</study>",
-  "edgepage.becomes": "{was} تصبح {is}",
+  "edgepage.becomes": "{was} تتحول إلى {is}",
   "edgepage.description": "حافة من دراسة غير رسمية لإعادة التصميم، {outcome}.",
   "edgepage.title": "{edge}، في {study}",
   "edgepage.placeAlt": "{label}، الموضع الذي يلتقي فيه {one} و{other}",

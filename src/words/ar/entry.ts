@@ -5,5 +5,5 @@ import type { entry as english } from "../en/entry.ts";
 export const entry: In<typeof english> = {
   "entry.clarity": "الوضوح",
   "entry.makers": "ورقة للصانعين",
-  "entry.putForward": "قدّمها {authors}",
+  "entry.putForward": "مقدَّمة من {authors}",
 };

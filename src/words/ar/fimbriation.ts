@@ -3,8 +3,8 @@ import type { In } from "../catalogue.ts";
 import type { fimbriation as english } from "../en/fimbriation.ts";
 
 export const fimbriation: In<typeof english> = {
-  "fimbriation.parts": "الخط بلون {line} يفصل {one} عن {other}",
-  "fimbriation.doesNotPart": "الخط بلون {line} بين {one} و{other} لا يفصل بينهما",
+  "fimbriation.parts": "الخط بلون {line} يفصل بين {one} و{other}",
+  "fimbriation.doesNotPart": "الخط بلون {line} لا يفصل بين {one} و{other}",
   "fimbriation.didAlready": "في الأصل كان {line} يفعل ذلك من قبل: {across} بدل {direct}.",
   "fimbriation.didNotEither": "في الأصل لم يكن {line} يفعل ذلك أيضًا: {across} بدل {direct}.",
   "fimbriation.did": "في الأصل كان {line} يفعل ذلك: {across} بدل {direct}.",

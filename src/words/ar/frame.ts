@@ -11,7 +11,7 @@ export const frame: In<typeof english> = {
   "frame.allStudies": "كل الدراسات",
   "frame.cautions":
     "كل تصميم جديد معروض هنا دراسة غير رسمية مطروحة للنقاش. تختلف القوانين في استعمال الأعلام: فاتبع قوانين بلدك، واحترم رخصة كل رسم. انظر <cautions>التنبيهات</cautions>، وللمؤلفين <rules>قواعد الدراسات والرسوم</rules>.",
-  "frame.publishedBy": "تنشره {society}.",
+  "frame.publishedBy": "الناشر: {society}.",
   "frame.textsUnder": "النصوص برخصة <licence>{name}</licence>.",
   "frame.madeWith":
     "صُنع بـ Counterchange. الخطان Source Serif 4 وSource Sans 3، برخصة <licence>الخطوط المفتوحة</licence>.",

@@ -4,5 +4,5 @@ import type { ladder as english } from "../en/ladder.ts";
 
 export const ladder: In<typeof english> = {
   "ladder.title": "درجة إضاءة كل لون",
-  "ladder.says": "من الأفتح إلى الأدكن: {colours}. {before} يصبح {after}.",
+  "ladder.says": "من الأفتح إلى الأدكن: {colours}. يتحول {before} إلى {after}.",
 };

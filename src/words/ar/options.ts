@@ -35,7 +35,7 @@ export const options: In<typeof english> = {
   "options.option": "خيار",
   "options.triedAlt": "العلم وقد صار فيه {was} إلى {is}",
   "options.triedAltInPart": "العلم وقد صار فيه {was} إلى {is} في {part}",
-  "options.changeInPart": "{before} يصبح {after} في {part}.",
+  "options.changeInPart": "يتحول {before} إلى {after} في {part}.",
   "options.figure": "الوضوح {clarity}",
   "options.figureAndFocus": "الوضوح {clarity}، ولما ينبغي أن يُرى {focus}",
   "options.strengthRises": "يثبت الوضوح، وترتفع القوة، أي ما تجاوزت به الحواف حد الوضوح، من {was} إلى {is}",

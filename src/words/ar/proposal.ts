@@ -23,11 +23,11 @@ export const proposal: In<typeof english> = {
   "proposal.decided":
     "{status, select, adopted {اعتُمدت في {date}.} declined {رُفضت في {date}.} other {سُحبت في {date}.}}",
   "proposal.decidedBy":
-    "{status, select, adopted {اعتمدتها {by} في {date}.} declined {رفضتها {by} في {date}.} other {سحبتها {by} في {date}.}}",
+    "{status, select, adopted {اعتُمدت بقرار من {by} في {date}.} declined {رُفضت بقرار من {by} في {date}.} other {سُحبت بقرار من {by} في {date}.}}",
   "proposal.decidedVotes":
     "{status, select, adopted {اعتُمدت في {date}، {votes}.} declined {رُفضت في {date}، {votes}.} other {سُحبت في {date}، {votes}.}}",
   "proposal.decidedByVotes":
-    "{status, select, adopted {اعتُمدت في {date}، والجهة: {by}، {votes}.} declined {رُفضت في {date}، والجهة: {by}، {votes}.} other {سُحبت في {date}، والجهة: {by}، {votes}.}}",
+    "{status, select, adopted {اعتُمدت بقرار من {by} في {date}، {votes}.} declined {رُفضت بقرار من {by} في {date}، {votes}.} other {سُحبت بقرار من {by} في {date}، {votes}.}}",
   "proposal.for":
     "{count, plural, zero {لا صوت مع} one {صوت واحد مع} two {صوتان مع} few {# أصوات مع} many {# صوتًا مع} other {# صوت مع}}",
   "proposal.against":

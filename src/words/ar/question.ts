@@ -22,7 +22,8 @@ export const question: In<typeof english> = {
   "question.gain": "كان الوضوح {before} وصار {after} بعد التغيير. أين يزيد التباين أكثر؟",
   "question.gainOfOne": "كان الوضوح {before} وصار {after} بعد التغيير. أي لونين أحدثا الفرق، وبكم؟",
   "question.gainAnswer": "{was}، من تباين {before} ({wasGrade}) إلى {after} ({grade}).",
-  "question.gainAnswerRenamed": "{was}، من تباين {before} ({wasGrade}) إلى {after} ({grade}) وقد صارت {is}.",
+  "question.gainAnswerRenamed":
+    "{was}، من تباين {before} ({wasGrade}) إلى {after} ({grade}) بعد أن تحولت إلى {is}.",
   "question.area": "خمّن: أي لون يغطي أكثر الأصل، وكم منه؟",
   "question.areaAnswer": "{name}: {share} من العلم.",
   "question.more": "ماذا تضيف ليتميز هذا العلم عن غيره عبر القاعة؟",

@@ -30,5 +30,5 @@ export const record: In<typeof english> = {
   "record.drawing": "الرسم",
   "record.by": "{title}، رسم {author}",
   "record.unofficial": "التصميم الجديد دراسة غير رسمية: اقتراح للنقاش، لا علم مستعمل.",
-  "record.unofficialBy": "التصميم الجديد دراسة غير رسمية تنشرها {society}: اقتراح للنقاش، لا علم مستعمل.",
+  "record.unofficialBy": "التصميم الجديد دراسة غير رسمية، ناشرها {society}: اقتراح للنقاش، لا علم مستعمل.",
 };

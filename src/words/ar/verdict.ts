@@ -3,8 +3,8 @@ import type { In } from "../catalogue.ts";
 import type { verdict as english } from "../en/verdict.ts";
 
 export const verdict: In<typeof english> = {
-  "verdict.change": "{before} يصبح {after}.",
-  "verdict.changeInPart": "{before} يصبح {after}، في {part} وحده.",
+  "verdict.change": "يتحول {before} إلى {after}.",
+  "verdict.changeInPart": "يتحول {before} إلى {after}، في {part} وحده.",
   "verdict.selectedPart": "الجزء المختار ({selector})",
   "verdict.clearer": "أوضح",
   "verdict.clearerAtPrice": "أوضح، بثمن",

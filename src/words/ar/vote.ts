@@ -24,7 +24,7 @@ export const vote: In<typeof english> = {
   "vote.cautionOne": "أحدهما العلم كما هو؛ والمقترح دراسة غير رسمية.",
   "vote.cautionMany": "أحدها العلم كما هو؛ والمقترحات دراسات غير رسمية.",
   "vote.why": "لماذا؟ (اختياري)",
-  "vote.choose": "هذا اختياري",
+  "vote.choose": "أختار هذا",
   "vote.missing": "اختر علمًا أولًا، أو لا هذا ولا ذاك.",
   "vote.told": "أيها الأصل، والأرقام",
   "vote.which": "{flag}: أيها الأصل",
