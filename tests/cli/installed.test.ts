@@ -50,6 +50,7 @@ test("every command works where the package is installed, in a folder that is no
   const lines = [
     "counterchange begin old-light --original flag.svg",
     "counterchange check --strict",
+    "counterchange slice 1/1",
     "counterchange publish --strict",
     "counterchange begin old-light --original flag.svg --content mine --yaml",
     "counterchange publish mine --out elsewhere --base /flags/",
