@@ -43,7 +43,7 @@ const ownPage = (path: string, body: string) => ({ path, title: longWord, file: 
 export const oddGallery: GalleryResult = {
   gallery: {
     ...gallery,
-    language: "ar",
+    language: "he",
     menu: [{ word: "الدليل", path: "guide" }],
     answer: {
       way: "form",

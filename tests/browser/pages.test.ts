@@ -571,7 +571,7 @@ test.each(sites)(
       );
       expect(messages, file).toEqual([]);
       expect(html.match(/<h1[ >]/g)?.length, file).toBe(1);
-      expect(html, file).toContain(site === "demo" ? '<html lang="en' : '<html lang="ar" dir="rtl">');
+      expect(html, file).toContain(site === "demo" ? '<html lang="en' : '<html lang="he" dir="rtl">');
       expect(html, file).toMatch(/<head><meta http-equiv="Content-Security-Policy"/);
       // Data in a script element is never run, and no policy speaks of it.
       expect(html, file).not.toMatch(

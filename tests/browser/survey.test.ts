@@ -13,7 +13,7 @@ vi.setConfig({ testTimeout: 60_000 });
 /** Enough flags that the axis stands and the list opens on demand, from right to left. */
 const many: GalleryResult = {
   ...surveyedGallery,
-  gallery: { ...surveyedGallery.gallery, language: "ar" },
+  gallery: { ...surveyedGallery.gallery, language: "he" },
   survey: { ...survey, entries: inventFlags(120) },
 };
 

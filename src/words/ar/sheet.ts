@@ -1,0 +1,52 @@
+// Floor 7. Arabic: sheets for a class, printed on paper: a handout, a worksheet and the answers for the teacher.
+import type { In } from "../en/all.ts";
+import type { sheet as english } from "../en/sheet.ts";
+
+export const sheet: In<typeof english> = {
+  "sheet.title": "{title}، أوراق لصف دراسي",
+  "sheet.description": "ورقة عرض وورقة عمل وأجوبة، للطباعة. دراسة غير رسمية لإعادة التصميم.",
+  "sheet.kind": "أوراق لصف دراسي",
+  "sheet.print": "للطباعة: أمر الطباعة في متصفحك، A4 أو Letter، طوليًا. كل جزء يملأ صفحة خاصة به.",
+  "sheet.toStudy": "الدراسة",
+  "sheet.toSeries": "السلسلة",
+  "sheet.contents": "المحتويات",
+  "sheet.handout": "ورقة العرض",
+  "sheet.worksheet": "ورقة العمل",
+  "sheet.answers": "الأجوبة",
+  "sheet.redesign": "التصميم الجديد، دراسة غير رسمية",
+  "sheet.questions": "ثلاثة أسئلة",
+  "sheet.ruler": "التباين هو مدى تباعد لونين متلاقيين في الإضاءة. الحلقة: الأصل. النقطة: التصميم الجديد.",
+  "sheet.left":
+    "{count, plural, zero {لا حواف أخرى في صفحة الدراسة.} one {حافة أخرى في صفحة الدراسة.} two {حافتان أخريان في صفحة الدراسة.} few {# حواف أخرى في صفحة الدراسة.} many {# حافة أخرى في صفحة الدراسة.} other {# حافة أخرى في صفحة الدراسة.}}",
+  "sheet.noRuler": "لون واحد: لا حواف تُقاس.",
+  "sheet.hatched": "بالخطوط، للطباعة الرمادية",
+  "sheet.hatchedHow":
+    "لكل لون خطوطه، على طريقة Silvester Petra Sancta، روما 1638. وتدرجات اللون الواحد تشترك في خطوطه.",
+  "sheet.originalInLines": "الأصل بالخطوط",
+  "sheet.redesignInLines": "التصميم الجديد بالخطوط",
+  "sheet.inOutlines": "{flag}، محيطات فقط",
+  "sheet.name": "الاسم",
+  "sheet.change": "غيّر لونًا واحدًا. لوّن العلم واضعًا اللون الجديد مكانه.",
+  "sheet.own": "ألوان العلم",
+  "sheet.palette": "ألوان للاختيار",
+  "sheet.guess": "خمّن التباين حيثما التقى لونان: حلقة للأصل، ونقطة لعلمك.",
+  "sheet.reason": "أغيّر <line></line> إلى <line></line>، لأن",
+  "sheet.price": "ما يسوء، ولماذا أقبله:",
+  "sheet.yours": "لا دراسة لهذا العلم هنا: فهي لك.",
+  "sheet.teacher": "للمعلم",
+  "sheet.others": "تغييرات أخرى",
+  "sheet.onWorksheet": "ورقة العمل",
+  "sheet.opinion": "في ورقة العمل لا اختيار صواب ولا اختيار خطأ. والعبرة بسبب يسمّي حافة.",
+  "sheet.signs": "الألوان خطوطًا",
+  "sheet.signsSource":
+    "خطوط تقوم مقام الألوان. المصدر: Silvester Petra Sancta، «Tesserae gentilitiae»، روما 1638؛ كما يرويه A. C. Fox-Davies، «A Complete Guide to Heraldry»، 1909، الفصل السابع. البرتقالي والبني: عرف لاحق تختلف فيه الكتب؛ بلا مصدر. والرمادي والوردي لا خطوط لهما ويبقيان رماديين: اختيارنا نحن.",
+  "sheet.red": "أحمر (gules)",
+  "sheet.blue": "أزرق (azure)",
+  "sheet.green": "أخضر (vert)",
+  "sheet.black": "أسود (sable)",
+  "sheet.purple": "أرجواني (purpure)",
+  "sheet.yellow": "أصفر (or)",
+  "sheet.white": "أبيض (argent)",
+  "sheet.orange": "برتقالي (tenné)، لاحق",
+  "sheet.brown": "بني، لاحق",
+};
