@@ -126,7 +126,7 @@ describe("the reason", () => {
 
   test("a page sets its numbers and apostrophes as its language does", () => {
     expect(describeFirst(report, createFormat("en"))).toMatch(/ a charge’s outline /);
-    expect(describeFirst({ ...report, clarity: 99 }, createFormat("de"))).toMatch(/^Jede /);
+    expect(describeFirst({ ...report, clarity: 99 }, createFormat("de"))).toMatch(/^Durch jede /);
     const options = [makeOption({ clarity: 91 })];
     expect(describeFirst({ ...report, clarity: 89.4, options }, createFormat("de"))).toMatch(/ 89\u00a0%/);
   });

@@ -25,7 +25,7 @@ test("pieces from right to left keep their own order between the words, and no o
     arabic,
   );
   // Unicode Standard Annex 9: U+2068 opens a piece whose first strong letter gives its direction, U+2069 ends it.
-  expect(text).toMatch(/^\u2068ש\. כהן\u2069: “A lighter square”, /);
+  expect(text).toMatch(/^\u2068ש\. כהן\u2069: «A lighter square», /);
   expect(text).toMatch(/Flags of the Sound, \u2068[^\u2069]*\p{sc=Arab}[^\u2069]*\u2069\. https:/u);
   expect(bibtex).not.toMatch(/[\u2068\u2069]/);
   expect(refer().text).not.toMatch(/[\u2068\u2069]/);
