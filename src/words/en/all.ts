@@ -163,6 +163,3 @@ export type WordId = keyof typeof english;
 
 /** All messages in one language. */
 export type Catalogue = Readonly<Record<WordId, string>>;
-
-/** The messages of one file in another language: `export const frame: In<typeof english> = …`. */
-export type In<English> = Readonly<Record<keyof English, string>>;

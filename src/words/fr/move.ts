@@ -1,7 +1,0 @@
-// Floor 7. French: from one value to another.
-import type { In } from "../en/all.ts";
-import type { move as english } from "../en/move.ts";
-
-export const move: In<typeof english> = {
-  "move.to": "à",
-};

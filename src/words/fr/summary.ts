@@ -1,8 +1,0 @@
-// Floor 7. French: the table of a few numbers.
-import type { In } from "../en/all.ts";
-import type { summary as english } from "../en/summary.ts";
-
-export const summary: In<typeof english> = {
-  "summary.measure": "Mesure",
-  "summary.both": "Avant et après",
-};
