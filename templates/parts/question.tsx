@@ -25,7 +25,7 @@ export function Question({ question, isFirst }: { question: VoteQuestion; isFirs
                 <input type="radio" name={key} value={side} hidden />
                 <span class="letter">{letter}</span>
               </label>{" "}
-              <span class="vote-said" />
+              <span class="vote-said" data-unofficial={say("study.unofficial")} />
             </p>
           </li>
         ))}

@@ -74,7 +74,7 @@ export function SurveyTable({
       <table class="survey-table">
         <caption id={id}>{caption}</caption>
         <thead>
-          <tr>
+          <tr data-order={say("surveyTable.sortBy")}>
             <Head name="name">
               <span class="choose-head" hidden>
                 {say("surveyTable.choose")}

@@ -1,7 +1,7 @@
 // Everything that a reader sees stands in the catalogue of words: no page has a word of its own.
 import { expect, test } from "vitest";
 import { figureKinds } from "../../src/content/study/figurekind.ts";
-import { listLiterals } from "./literal.ts";
+import { listLiterals, listStyleWords } from "./literal.ts";
 import { readSources } from "./source.ts";
 
 /** Names of data, not words for readers: kinds, verdicts, divisions of a field, ways round, reasons. */
@@ -24,6 +24,20 @@ test("views and templates hold no words", () => {
   const words = found.filter(({ text }) => !names.includes(text) && !machines.test(text));
   expect(words.map(({ path, line, text }) => `${path}:${line}: ${text}`)).toEqual([]);
 });
+
+test("styles hold no words", () => {
+  const styles = readSources(["templates"], [".css"]);
+  expect(styles.length).toBeGreaterThan(10);
+  expect(
+    styles.flatMap(({ path, text }) => listStyleWords(text).map((words) => `${path}: ${words}`)),
+  ).toEqual([]);
+});
+
+test.each([
+  ['a::before { content: "Sort by"; }', ["Sort by"]],
+  ["a::before { content: 'of ' counter(place); }", ["of "]],
+  ['a::before { content: attr(data-order) "; " counter(place, decimal) "\\2192"; font: "Two Words"; }', []],
+])("in %s", (text, words) => expect(listStyleWords(text)).toEqual(words));
 
 test.each([
   ["a.tsx", "export const a = <p>Hello</p>;", ["Hello"]],

@@ -62,6 +62,15 @@ export function listLiterals(file: SourceFile): readonly Literal[] {
   return found;
 }
 
+/** Lists the words that `css`, a style sheet, writes itself: texts in `content` with letters in them. */
+export function listStyleWords(css: string): readonly string[] {
+  return [...css.matchAll(/\bcontent:([^;}]*)/g)].flatMap(([, value = ""]) =>
+    [...value.matchAll(/"([^"]*)"|'([^']*)'/g)]
+      .map(([, double, single]) => double ?? single ?? "")
+      .filter((text) => /\p{L}{2}/u.test(text.replace(/\\[\da-f]{1,6} ?/gi, ""))),
+  );
+}
+
 function nameOf(name: unknown): string {
   return String((name as { readonly name: unknown }).name);
 }

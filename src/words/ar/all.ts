@@ -1505,6 +1505,7 @@ export const arabic: Catalogue = {
   "surveyTable.series": "ملف لبدء سلسلة",
   "surveyTable.chooseNone": "ألغِ الاختيار",
   "surveyTable.showAll": "اعرض كل الأعلام",
+  "surveyTable.sortBy": "الترتيب حسب",
   "surveyTable.listHead":
     "أعلام مختارة من مسح {gallery}. اكتب الأسطر التي تبدأ بـ counterchange في المجلد الذي فيه flags/.",
   "surveyTable.seriesTitle": "أعلام مختارة من المسح",

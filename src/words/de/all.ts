@@ -1546,6 +1546,7 @@ export const german: Catalogue = {
   "surveyTable.series": "Datei für eine neue Reihe",
   "surveyTable.chooseNone": "Keine wählen",
   "surveyTable.showAll": "Alle Flaggen zeigen",
+  "surveyTable.sortBy": "Ordnen nach",
   "surveyTable.listHead":
     "Flaggen, aus der Übersicht von {gallery} gewählt. Die Zeilen, die mit counterchange beginnen, in dem Ordner tippen, in dem flags/ liegt.",
   "surveyTable.seriesTitle": "Aus der Übersicht gewählte Flaggen",

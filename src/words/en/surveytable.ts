@@ -36,6 +36,8 @@ export const surveyTable = {
   "surveyTable.series": "File to begin a series from",
   "surveyTable.chooseNone": "Choose none",
   "surveyTable.showAll": "Show all flags",
+  /** Before the heads of the columns, which order the table, where they stand in a line. */
+  "surveyTable.sortBy": "Sort by",
   /** How the file with the list begins. The word counterchange and the name flags/ stay as they are. */
   "surveyTable.listHead":
     "Flags chosen from the survey of {gallery}. Type the lines that begin with counterchange in the folder that holds flags/.",

@@ -1523,6 +1523,7 @@ export const spanish: Catalogue = {
   "surveyTable.series": "Archivo para empezar una serie",
   "surveyTable.chooseNone": "No elegir ninguna",
   "surveyTable.showAll": "Mostrar todas las banderas",
+  "surveyTable.sortBy": "Ordenar por",
   "surveyTable.listHead":
     "Banderas elegidas del censo de {gallery}. Escriba las líneas que empiezan por counterchange en la carpeta que contiene flags/.",
   "surveyTable.seriesTitle": "Banderas elegidas del censo",

@@ -1544,6 +1544,7 @@ export const french: Catalogue = {
   "surveyTable.series": "Fichier pour commencer une série",
   "surveyTable.chooseNone": "N’en choisir aucun",
   "surveyTable.showAll": "Montrer tous les drapeaux",
+  "surveyTable.sortBy": "Trier par",
   "surveyTable.listHead":
     "Drapeaux choisis dans le recensement : {gallery}. Tapez les lignes qui commencent par counterchange dans le dossier qui contient flags/.",
   "surveyTable.seriesTitle": "Drapeaux choisis dans le recensement",
