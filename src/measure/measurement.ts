@@ -2,6 +2,7 @@
 
 import type { Hex } from "../colour/colour.ts";
 import type { Tincture } from "../colour/tincture.ts";
+import type { EffectLook } from "../svg/tree.ts";
 import type { PaintPart } from "./edgefigure.ts";
 import type { EdgeFigures } from "./edgemetric.ts";
 
@@ -66,7 +67,7 @@ export type Doubt =
   | { readonly about: "joined" | "faint"; readonly count: number }
   | { readonly about: "inexact"; readonly exactShare: number }
   | { readonly about: "nearLimit"; readonly names: readonly string[] }
-  | { readonly about: "effect"; readonly looks: readonly string[] };
+  | { readonly about: "effect"; readonly looks: readonly EffectLook[] };
 
 /** A drawing with its numbers. `distance` is the viewing distance in flag heights; 0 is the full drawing. */
 export interface Measure {

@@ -62,7 +62,7 @@ export function writeFlagFigure(
         ? `flag: ${quoteText(what)} is none of pair, ruler, edge.`
         : `flag: ${quoteText(missing)} was not published${what === "ruler" ? "; that is, with downloads: true in the study" : ""}.`,
     );
-  const name = formatTitle(study);
+  const name = formatTitle(study, format);
   const names =
     pictures.length === 1
       ? [name]

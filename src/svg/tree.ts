@@ -41,11 +41,17 @@ export interface Drawing {
   readonly lines: readonly string[];
 }
 
+/** What a filter or a blend looks like; `mode` is how colours are mixed, as CSS calls it, of other kinds empty. */
+export interface EffectLook {
+  readonly kind: "shadow" | "blur" | "colours" | "blend" | "other";
+  readonly mode: string;
+}
+
 /** A drawing with its filters and blends. */
 export interface Effects {
   readonly root: SvgElement;
   /** What they look like, each once, in the order of the drawing, and where the first of them stands. */
-  readonly looks: readonly string[];
+  readonly looks: readonly EffectLook[];
   readonly place: Place;
 }
 

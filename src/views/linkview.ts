@@ -55,7 +55,7 @@ export function pictureStudy(result: StudyResult, gallery: Gallery, format: Form
   return {
     file: `${formatStudyPath(study.slug).slice(1)}${linkFile}`,
     direction: format.direction,
-    title: formatTitle(study),
+    title: formatTitle(study, format),
     subtitle: study.authors.length === 0 ? undefined : format.list(study.authors),
     split,
     captions: captionHalves(split, format),
@@ -121,7 +121,7 @@ export function describePicture(
   { title, subtitle, split, measure, move: [before, after] }: LinkPicture,
   { say }: Format,
 ): string {
-  const move = before === undefined ? after : say("picture.move", { before, after });
+  const move = before === undefined ? after : say("number.move", { was: before, is: after });
   const told = { split: say(splitIds[split]), title, measure, move };
   return subtitle === undefined ? say("picture.alt", told) : say("picture.altOf", { ...told, of: subtitle });
 }

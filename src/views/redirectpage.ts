@@ -56,7 +56,7 @@ export function presentMoved(
     ...[...changes, ...edges].map(({ slug, folder, title, study }) => ({
       slug,
       folder,
-      title: format.say("picture.within", { title, study: formatTitle(study) }),
+      title: format.say("picture.within", { title, study: formatTitle(study, format) }),
     })),
   ];
   return former.flatMap(({ from, to }) =>

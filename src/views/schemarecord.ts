@@ -86,7 +86,7 @@ export function recordEdge(
 ): SchemaRecord {
   return {
     "@type": "CreativeWork",
-    name: say("picture.within", { title, study: formatTitle(study) }),
+    name: say("picture.within", { title, study: formatTitle(study, { say }) }),
     description,
     inLanguage: gallery.language,
     ...recordAuthors(study),

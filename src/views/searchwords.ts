@@ -2,6 +2,7 @@
 import type { StudyResult } from "../analysis/result.ts";
 import type { Page } from "../content/page/pagefile.ts";
 import type { Format } from "../words/format.ts";
+import { outcomeIds } from "../words/gradeword.ts";
 import { describeVerdict } from "../words/verdict.ts";
 import { presentStatus } from "./status.ts";
 
@@ -40,7 +41,7 @@ export function listWords({ study, comparison, change }: StudyResult, format: Fo
     ...study.tags,
     ...[...before.colours, ...after.colours].flatMap(({ name, hex }) => [name, hex]),
     ...[study.change.with, change.with, change.only ?? ""],
-    ...comparison.edges.map(({ outcome }) => outcome),
+    ...comparison.edges.map(({ outcome }) => format.say(outcomeIds[outcome])),
     describeVerdict(comparison, format).word,
     presentStatus(study.status, format).word,
     study.decision?.why ?? "",

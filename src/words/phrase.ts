@@ -12,8 +12,3 @@ export function nameInText({ name, part }: Pick<MeasuredColour, "name" | "part">
 export function capitalise(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
-
-/** A text with its first letter in lower case. */
-export function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
-}

@@ -1,5 +1,4 @@
 // Floor 7. What makes the figures of a drawing less certain, in words, and a measure as JSON prints it.
-import { otherName } from "../analysis/drawing/smallcolour.ts";
 import type { Doubt, Measure } from "../measure/measurement.ts";
 import { type Format, plainFormat } from "./format.ts";
 
@@ -8,7 +7,7 @@ export function describeDoubt(doubt: Doubt, { say, share }: Format): string {
   const list = (names: readonly string[]): string => names.join(say("list.comma"));
   switch (doubt.about) {
     case "joined":
-      return say("doubt.joined", { count: doubt.count, name: otherName });
+      return say("doubt.joined", { count: doubt.count, name: say("colour.others") });
     case "faint":
       return say("doubt.faint", { count: doubt.count });
     case "inexact":
@@ -16,7 +15,9 @@ export function describeDoubt(doubt: Doubt, { say, share }: Format): string {
     case "nearLimit":
       return say("doubt.nearLimit", { names: list(doubt.names) });
     case "effect":
-      return say("doubt.effect", { looks: list(doubt.looks) });
+      return say("doubt.effect", {
+        looks: list(doubt.looks.map(({ kind, mode }) => say("doubt.look", { kind, mode }))),
+      });
   }
 }
 

@@ -33,18 +33,21 @@ export function slugVerdict(verdict: Verdict): string {
 }
 
 /** The change in one sentence: `Dark red becomes yellow.`, `Green becomes darker green.`, with the part where `only` selects one. */
-export function describeChange(result: StudyResult, { say }: Format): string {
+export function describeChange(result: StudyResult, format: Format): string {
+  return capitalise(sayChange(result, format));
+}
+
+/** The same with a small letter, to stand behind a colon. */
+export function sayChange(result: StudyResult, { say }: Format): string {
   const [before, after] = findChanged(result);
   const { only, part } = result.change;
   const names = { before: before.name, after: after.name };
-  return capitalise(
-    only === undefined
-      ? say("verdict.change", names)
-      : say("verdict.changeInPart", {
-          ...names,
-          part: part ?? say("verdict.selectedPart", { selector: only }),
-        }),
-  );
+  return only === undefined
+    ? say("verdict.change", names)
+    : say("verdict.changeInPart", {
+        ...names,
+        part: part ?? say("verdict.selectedPart", { selector: only }),
+      });
 }
 
 /** The verdict in a word and in one sentence with what made it: clarity, and each edge that it costs. */

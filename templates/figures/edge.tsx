@@ -51,6 +51,11 @@ function Meeting({
   id: string;
 }): JSX.Element {
   const say = useSay();
+  const contrast = [
+    reading.contrast,
+    reading.grade,
+    ...(reading.near === undefined ? [] : [reading.near]),
+  ].join(say("list.comma"));
   return (
     <div class="meeting">
       <svg
@@ -60,8 +65,8 @@ function Meeting({
         role="img"
         aria-labelledby={`${id}-title ${id}-desc`}
       >
-        <title id={`${id}-title`}>{`${label}: ${reading.names}`}</title>
-        <desc id={`${id}-desc`}>{say("edgefigure.sideBySide", { contrast: sayContrast(reading) })}</desc>
+        <title id={`${id}-title`}>{say("list.colon", { name: label, said: reading.names })}</title>
+        <desc id={`${id}-desc`}>{say("edgefigure.sideBySide", { contrast })}</desc>
         {detail ? (
           <image href={detail.src} width={detail.width} height={detail.height} preserveAspectRatio="none" />
         ) : (
@@ -71,13 +76,7 @@ function Meeting({
           </>
         )}
       </svg>
-      <p>
-        {label}: {sayContrast(reading)}
-      </p>
+      <p>{say("list.colon", { name: label, said: contrast })}</p>
     </div>
   );
-}
-
-function sayContrast({ contrast, grade, near }: Reading): string {
-  return [contrast, grade, ...(near === undefined ? [] : [near])].join(", ");
 }

@@ -82,6 +82,7 @@ export function MapPanel({
   id: string;
   shapes: boolean;
 }): JSX.Element {
+  const say = useSay();
   return (
     <svg
       class={`flag flag-${map.fit}`}
@@ -91,7 +92,7 @@ export function MapPanel({
       role="img"
       aria-labelledby={`${id}-title ${id}-desc`}
     >
-      <title id={`${id}-title`}>{`${map.title}: ${panel.heading}`}</title>
+      <title id={`${id}-title`}>{say("list.colon", { name: map.title, said: panel.heading })}</title>
       <desc id={`${id}-desc`}>{panel.description}</desc>
       {shapes && (
         <defs>

@@ -118,7 +118,10 @@ function Clarity({ cell: { clarity, isBest, merges, unranked } }: { cell: CellVi
         <span class="merges">
           {clarity} <span aria-hidden="true">{say("matrix.merges")}</span>
         </span>
-        <span class="unseen">, {unranked}</span>
+        <span class="unseen">
+          {say("list.comma")}
+          {unranked}
+        </span>
       </>
     );
   if (merges)
@@ -131,7 +134,10 @@ function Clarity({ cell: { clarity, isBest, merges, unranked } }: { cell: CellVi
   return (
     <>
       <strong>{clarity}</strong>
-      <span class="unseen">, {say("matrix.clearest")}</span>
+      <span class="unseen">
+        {say("list.comma")}
+        {say("matrix.clearest")}
+      </span>
     </>
   );
 }

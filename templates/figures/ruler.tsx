@@ -145,6 +145,7 @@ function Axis({ ruler: { bands, ticks } }: { ruler: RulerView }): JSX.Element {
 }
 
 function Row({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element {
+  const say = useSay();
   const { edge, group } = row;
   const isLevel = edge.before === undefined || edge.before.contrast === edge.after.contrast;
   return (
@@ -173,7 +174,7 @@ function Row({ row, ruler }: { row: RulerRow; ruler: RulerView }): JSX.Element {
         <td class="ruler-outcome">
           {edge.outcome}{" "}
           <span class="quiet">
-            <bdi>{[edge.grades, ...edge.marks].join(", ")}</bdi>
+            <bdi>{[edge.grades, ...edge.marks].join(say("list.comma"))}</bdi>
           </span>
         </td>
       </tr>

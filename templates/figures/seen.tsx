@@ -34,7 +34,9 @@ export function SeenFigure({
               ))}
             </div>
             <figcaption>
-              <strong>{one.heading}</strong>, {one.explanation}
+              <strong>{one.heading}</strong>
+              {say("list.comma")}
+              {one.explanation}
               <span class="seen-number">
                 {one.measure} <Move before={one.before} after={one.after} />
               </span>

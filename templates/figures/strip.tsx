@@ -30,7 +30,12 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
                     <DrawnMat plate={plate} id={`${id}-${at}-${index}`} />
                     {step.clarity && (
                       <p class="strip-clarity">
-                        <span class="unseen">{say(index === 0 ? "plate.original" : "plate.redesign")}: </span>
+                        <span class="unseen">
+                          {say("list.colon", {
+                            name: say(index === 0 ? "plate.original" : "plate.redesign"),
+                            said: "",
+                          })}
+                        </span>
                         {say("strip.focus")}{" "}
                         <span class="strip-number">
                           {say("strip.clarity")} <span class="number">{step.clarity[index]}</span>

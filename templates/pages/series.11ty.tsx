@@ -130,7 +130,7 @@ function Item({ item, eager }: { item: SeriesItem; eager: boolean }): JSX.Elemen
         </h2>
         <p>{card.change}</p>
         <p class="series-marks number">
-          {say("entry.clarity")} <Move before={card.clarity.before} after={card.clarity.after} />
+          {say("mark.clarity")} <Move before={card.clarity.before} after={card.clarity.after} />
         </p>
         <p>
           <strong>{verdict.word}.</strong> {verdict.cost}

@@ -75,7 +75,12 @@ function Notes({ study: { fimbriations, focus, links } }: { study: StudyPage }):
           <ul>
             {fimbriations.map((line) => (
               <li key={line.key}>
-                {line.lead}: <Move before={line.direct} after={line.across} />. {line.rest}
+                <Message
+                  id="fimbriation.line"
+                  values={{ lead: line.lead }}
+                  tags={{ move: () => <Move before={line.direct} after={line.across} /> }}
+                />{" "}
+                {line.rest}
               </li>
             ))}
           </ul>

@@ -52,7 +52,7 @@ export function Entry({
         {decision && <span>{card.change}</span>}
         <strong>{card.verdict}</strong>
         <span>
-          {say("entry.clarity")}{" "}
+          {say("mark.clarity")}{" "}
           <span class="number">
             <Move before={card.clarity.before} after={card.clarity.after} />
           </span>
@@ -79,7 +79,7 @@ export function Lead({ lead: { card, verdict } }: { lead: NonNullable<FrontPage[
         <Byline authors={card.authors} date={card.date} />
       </div>
       <dl class="lead-mark">
-        <dt>{say("entry.clarity")}</dt>
+        <dt>{say("mark.clarity")}</dt>
         <dd class="number">
           <Move before={card.clarity.before} after={card.clarity.after} />
         </dd>

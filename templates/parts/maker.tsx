@@ -49,7 +49,9 @@ export function BuiltTable({ rows }: { rows: readonly BuiltRow[] }): JSX.Element
         {rows.map((row, index) => (
           <tr key={index}>
             <th scope="row">
-              <SwatchChip hex={row.hex} /> {row.shape}, {row.colour}
+              <SwatchChip hex={row.hex} /> {row.shape}
+              {say("list.comma")}
+              {row.colour}
             </th>
             <Cells texts={[row.fromHoist, row.fromTop, row.width, row.height]} />
           </tr>

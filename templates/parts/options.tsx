@@ -88,7 +88,7 @@ function Best({ best, hasFocus }: { best: BestView; hasFocus: boolean }): JSX.El
       <td>
         {short ? <span class="quiet">{short} </span> : <Label>{say("options.bestLabel")}</Label>}
         <SwatchChip hex={hex} /> {cell ? <a href={cell}>{name}</a> : name}
-        {equals && <>; {equals}</>}
+        {equals && `${say("list.semicolon")}${equals}`}
       </td>
       <td class="number">
         <Label>{say("mark.clarity")}</Label>

@@ -30,7 +30,7 @@ export function Pair({
         {plates.map((plate, index) => (
           <CaptionedPlate key={plate.label} plate={plate} eager>
             <span>{plate.label}</span>
-            {index === 1 && note && `, ${note}`}
+            {index === 1 && note && `${say("list.comma")}${note}`}
           </CaptionedPlate>
         ))}
         {split && <SplitFlag plates={plates} split={split} />}

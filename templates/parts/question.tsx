@@ -69,7 +69,7 @@ function Told({ question: { flag, sides, count } }: { question: VoteQuestion }):
         <thead>
           <tr>
             <th scope="col">{say("vote.headFlag")}</th>
-            <th scope="col">{say("entry.clarity")}</th>
+            <th scope="col">{say("mark.clarity")}</th>
             {count && <th scope="col">{say("vote.headChosen", { count: count.total })}</th>}
           </tr>
         </thead>

@@ -70,7 +70,11 @@ export function Record({ study }: { study: StudyPage }): JSX.Element {
         <Matter id="history" heading={say("record.history")}>
           {study.history.revised.map(({ iso, date, what }) => (
             <p key={`${iso} ${what}`}>
-              <time dateTime={iso}>{date}</time>: {what}
+              <Message
+                id="history.revised"
+                values={{ what }}
+                tags={{ date: () => <time dateTime={iso}>{date}</time> }}
+              />
             </p>
           ))}
           {study.history.kin.map(({ lead, title, address }) => (

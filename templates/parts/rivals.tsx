@@ -25,11 +25,11 @@ export function Rivals({ plates }: { plates: readonly NumberedPlate[] }): JSX.El
       {flags}
       <div
         class="swap-controls"
-        data-both={say(plates.length > 2 ? "flagPage.allShown" : "flagPage.bothShown")}
-        data-alone={say("flagPage.shownAlone", { name: "{name}" })}
+        data-both={say(plates.length > 2 ? "flagPage.allShown" : "pair.bothShown")}
+        data-alone={say("pair.shownAlone", { name: "{name}" })}
         hidden
       >
-        <button type="button">{say("flagPage.swap")}</button>
+        <button type="button">{say("pair.swap")}</button>
         <button type="button" hidden>
           {say("flagPage.showAll")}
         </button>
@@ -56,8 +56,8 @@ export function RivalTable({ proposals }: { proposals: readonly Proposal[] }): J
         <tr>
           <th scope="col">{say("flagPage.head")}</th>
           <th scope="col">{say("flagPage.verdict")}</th>
-          <th scope="col">{say("entry.clarity")}</th>
-          {hasFocus && <th scope="col">{say("flagPage.focus")}</th>}
+          <th scope="col">{say("mark.clarity")}</th>
+          {hasFocus && <th scope="col">{say("options.ofFocus")}</th>}
           <th scope="col">{say("flagPage.share")}</th>
         </tr>
       </thead>
@@ -87,11 +87,11 @@ function Row({ proposal, hasFocus }: { proposal: Proposal; hasFocus: boolean }):
       <td data-head={say("flagPage.verdict")}>
         <strong>{verdict.word}.</strong> {verdict.cost} {likeness}
       </td>
-      <td class="number" data-head={say("entry.clarity")}>
+      <td class="number" data-head={say("mark.clarity")}>
         <Move before={card.clarity.before} after={card.clarity.after} />
       </td>
       {hasFocus && (
-        <td class="number" data-head={say("flagPage.focus")}>
+        <td class="number" data-head={say("options.ofFocus")}>
           {focusClarity ? (
             <Move before={focusClarity.before} after={focusClarity.after} />
           ) : (

@@ -51,7 +51,9 @@ function NearTable({ method: { near, ranges, gradeMarks } }: { method: MethodPag
           </th>
           <td class="number">
             <bdi>
-              {near.contrast} {near.grade}, {near.widest.contrast} {near.widest.grade}
+              {near.contrast} {near.grade}
+              {say("list.comma")}
+              {near.widest.contrast} {near.widest.grade}
             </bdi>
           </td>
           <td class="track-cell">

@@ -15,6 +15,7 @@ import { useSay } from "./words.tsx";
 
 /** The flag, the title, then who, when and what became of it. */
 export function Heading({ study }: { study: StudyPage }): JSX.Element {
+  const say = useSay();
   return (
     <header class="opening">
       {(study.flag || study.rivals) && (
@@ -22,7 +23,7 @@ export function Heading({ study }: { study: StudyPage }): JSX.Element {
           {study.flag && <span {...study.tongue}>{study.flag}</span>}
           {study.rivals && (
             <>
-              {study.flag && ", "}
+              {study.flag && say("list.comma")}
               <a href={study.rivals.address}>{study.rivals.text}</a>
             </>
           )}

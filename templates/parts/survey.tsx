@@ -82,7 +82,7 @@ export function SurveyTable({
               {say("surveyTable.flag")}
             </Head>
             <Head name="clarity" sorted>
-              {say("entry.clarity")}
+              {say("mark.clarity")}
             </Head>
             <Head name="focus">{say("surveyTable.focus")}</Head>
             <Head name="lasts">{say("surveyTable.lasts")}</Head>
@@ -190,7 +190,7 @@ function Row({ row }: { row: FlagRow }): JSX.Element {
           </div>
         </div>
       </th>
-      <td class="number" data-head={say("entry.clarity")} data-value={row.clarity.value}>
+      <td class="number" data-head={say("mark.clarity")} data-value={row.clarity.value}>
         {row.clarity.text}
       </td>
       <td class="number" data-head={say("surveyTable.focus")} data-value={row.focus.value}>

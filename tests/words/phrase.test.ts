@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { plainFormat } from "../../src/words/format.ts";
-import { capitalise, lowerFirst, nameInText } from "../../src/words/phrase.ts";
+import { capitalise, nameInText } from "../../src/words/phrase.ts";
 
 test("a selected part reads as one in a sentence", () => {
   expect(nameInText({ name: "brown, selected part", part: { of: "brown" } }, plainFormat)).toBe(
@@ -11,7 +11,6 @@ test("a selected part reads as one in a sentence", () => {
   expect(nameInText({ name: "dark brown" }, plainFormat)).toBe("dark brown");
 });
 
-test("only the first letter is raised, or lowered", () => {
+test("only the first letter is raised", () => {
   expect(capitalise("dark Blue")).toBe("Dark Blue");
-  expect(lowerFirst("Black becomes White")).toBe("black becomes White");
 });

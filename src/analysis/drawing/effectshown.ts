@@ -6,6 +6,7 @@ import { formatShare } from "../../measure/percenttext.ts";
 import { locate } from "../../problem/locate.ts";
 import { type Problem, report } from "../../problem/problem.ts";
 import { colourOver, measuringSize, type Raster, renderSvg, wordsOf } from "../../regions/raster.ts";
+import { nameLook } from "../../svg/gate/effect.ts";
 import type { Drawing } from "../../svg/tree.ts";
 import { writeSized } from "../../svg/writesvg.ts";
 import { notDrawable } from "./norendering.ts";
@@ -33,7 +34,7 @@ export async function checkEffects(drawing: Drawing): Promise<readonly Problem[]
         "study/effect",
         { file, ...locate(lines[place.line - 1] ?? "", place) },
         {
-          reason: `Without what is left out of it, ${looks.join(", ")}, ${formatShare(share)} of the flag would look otherwise.`,
+          reason: `Without what is left out of it, ${looks.map(nameLook).join(", ")}, ${formatShare(share)} of the flag would look otherwise.`,
           hint: "Remove the shadow, blur, glow or blend in a drawing program, or draw it as a plain shape.",
         },
       ),

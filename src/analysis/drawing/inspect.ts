@@ -13,6 +13,7 @@ import { findNearLimit, furthestLimit } from "../../regions/view/sightlimit.ts";
 import type { ResolvedDrawing } from "../../svg/instance.ts";
 import type { Paint } from "../../svg/paint.ts";
 import { type List, labelOf, type PaintIndex, paintOf, type Rank } from "../../svg/paintnumber.ts";
+import type { EffectLook } from "../../svg/tree.ts";
 import { findFocus, followFocus, type SeenFocus } from "./findfocus.ts";
 import { toSeenLines } from "./measuregeometry.ts";
 import { findWhole, type Groups, groupPaints, splitGroups } from "./paintgroup.ts";
@@ -161,7 +162,7 @@ function findRemaining({ label }: Runs, groups: Groups): List<PaintIndex, boolea
 }
 
 function listDoubts(
-  looks: readonly string[],
+  looks: readonly EffectLook[],
   map: LabelMap,
   faintShapes: number,
   nearLimit: readonly string[],

@@ -67,7 +67,10 @@ export function formatDecisions(facts: FeedFacts, decided: readonly DecidedCard[
     const { search, status, decision = "" } = card;
     return {
       path: `${formatStudyPath(search.slug)}#decision`,
-      title: facts.format.say("feed.decision", { status: status.word, title: formatTitle(card) }),
+      title: facts.format.say("feed.decision", {
+        status: status.word,
+        title: formatTitle(card, facts.format),
+      }),
       summary: decision,
       content: formatDecisionContent(card, facts),
       image: undefined,
@@ -121,7 +124,7 @@ function itemOfStudy(study: Study, facts: FeedFacts): Item {
   const { credit } = study.notes;
   return {
     path: formatStudyPath(study.slug),
-    title: formatTitle(study),
+    title: formatTitle(study, facts.format),
     summary: study.frame.description,
     content: formatContent(study, facts),
     image: `/${study.picture.file}`,
@@ -129,7 +132,7 @@ function itemOfStudy(study: Study, facts: FeedFacts): Item {
     names: study.names,
     hasPages: true,
     tags: study.tags.map(({ text }) => text),
-    rights: credit && facts.format.say("feed.rights", { credit: credit.sentence, licence: credit.licence }),
+    rights: credit && facts.format.say("record.rights", { credit: credit.sentence, licence: credit.licence }),
   };
 }
 

@@ -52,7 +52,11 @@ export function formatSeriesContent(series: Series, facts: ContentFacts): string
   const items = series.items.map((item) => {
     const [address, name, said] =
       "card" in item
-        ? [item.card.address, formatTitle(item.card), `${item.card.change} ${item.verdict.word}.`]
+        ? [
+            item.card.address,
+            formatTitle(item.card, facts.format),
+            `${item.card.change} ${item.verdict.word}.`,
+          ]
         : [item.address, item.name, item.ask];
     const href = escapeMarkup(new URL(address, page).href);
     return `<li><a href="${href}">${escapeMarkup(name)}</a>. ${escapeMarkup(said)}</li>`;

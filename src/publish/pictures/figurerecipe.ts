@@ -30,7 +30,7 @@ export function listFigures(result: StudyResult, gallery: Gallery, drawn: Drawn)
   const find = findFrom(path, drawn);
   const { study } = result;
   const { ruler, edgeMap } = presentFigures(named, gallery, linkFrom(path), format);
-  const title = formatTitle(study);
+  const title = formatTitle(study, format);
   const matrix = presentMatrix(named, linkFrom(path), format);
   const files: DrawnFile[] = [];
   const add = (file: string, what: string, height: number, items: readonly SceneItem[]) => {

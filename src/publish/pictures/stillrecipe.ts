@@ -69,7 +69,7 @@ export function listTakeaways(
         kind: "swap",
         scenes: [before, after],
         words: [...wordsIn(before), ...wordsIn(after)],
-        note: `${unofficial} ${formatTitle(study)}`,
+        note: `${unofficial} ${formatTitle(study, format)}`,
       },
     },
     {

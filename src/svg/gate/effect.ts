@@ -4,7 +4,14 @@
 import type { Place } from "../../problem/problem.ts";
 import type { Cascade } from "../style/cascade.ts";
 import { effectProperties } from "../style/effectproperty.ts";
-import { type Effects, findTarget, mapElements, type SvgElement, walkElements } from "../tree.ts";
+import {
+  type EffectLook,
+  type Effects,
+  findTarget,
+  mapElements,
+  type SvgElement,
+  walkElements,
+} from "../tree.ts";
 import type { XmlElement } from "../xml/xmlnode.ts";
 import { svgNamespace, unshown } from "./allowlist.ts";
 import { limit } from "./drawinglimit.ts";
@@ -43,13 +50,17 @@ export function takeEffects(
   const plain = mapElements(root, (element, original) =>
     taker.shadows.has(original) ? emptied(element) : withoutEffects(element),
   );
-  const place = [...taker.looks.values()][0] ?? root.place;
-  return { root: plain, effects: { root: taker.write(root, ids), looks: [...taker.looks.keys()], place } };
+  const looks = [...taker.looks.values()];
+  const place = looks[0]?.place ?? root.place;
+  return {
+    root: plain,
+    effects: { root: taker.write(root, ids), looks: looks.map(({ look }) => look), place },
+  };
 }
 
 class Taker {
-  /** What the effects look like, with the place of the first. */
-  readonly looks = new Map<string, Place>();
+  /** What the effects look like, each with the place of its first, by its name. */
+  readonly looks = new Map<string, { readonly look: EffectLook; readonly place: Place }>();
   /** Elements of which a filter shows the shadow alone. */
   readonly shadows = new Set<SvgElement>();
   isUnknown = false;
@@ -81,12 +92,13 @@ class Taker {
     const filter = id === undefined ? undefined : this.filterOf(id, place);
     if (id !== undefined && filter === undefined) return;
     if (filter !== undefined && !filter.showsElement) this.shadows.add(element);
-    const looks = filter?.looks ?? `colours mixed with what is below them (${blend})`;
-    if (!this.looks.has(looks)) this.looks.set(looks, place);
+    const look: EffectLook = filter ? { kind: filter.look, mode: "" } : { kind: "blend", mode: blend };
+    const name = nameLook(look);
+    if (!this.looks.has(name)) this.looks.set(name, { look, place });
     this.reporter.warn(
       "svg/effect",
       place,
-      `<${element.name}> is measured and shown without what its author gave it: ${looks}.`,
+      `<${element.name}> is measured and shown without what its author gave it: ${name}.`,
       "If the flag looks right without it, there is nothing to do. Else draw it as a plain shape.",
     );
   }
@@ -160,6 +172,19 @@ class Taker {
     };
     return { ...shown, children: [defs, ...shown.children] };
   }
+}
+
+const lookNames = {
+  shadow: "a shadow",
+  blur: "a blur",
+  colours: "a change of colours",
+  blend: "colours mixed with what is below them",
+  other: "an effect",
+} as const satisfies Record<EffectLook["kind"], string>;
+
+/** What an effect looks like, for a problem: `colours mixed with what is below them (multiply)`. */
+export function nameLook({ kind, mode }: EffectLook): string {
+  return mode === "" ? lookNames[kind] : `${lookNames[kind]} (${mode})`;
 }
 
 /** The id of the filter of an element, or undefined. */

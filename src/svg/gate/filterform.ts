@@ -6,7 +6,7 @@ import type { Cascade } from "../style/cascade.ts";
 import type { Declared } from "../style/declaration.ts";
 import { blendModes, effectProperties, unknownValue } from "../style/effectproperty.ts";
 import type { SelectNode } from "../style/selector.ts";
-import type { SvgElement } from "../tree.ts";
+import type { EffectLook, SvgElement } from "../tree.ts";
 import type { XmlElement } from "../xml/xmlnode.ts";
 import { silentNamespace, svgNamespace } from "./allowlist.ts";
 import { limit } from "./drawinglimit.ts";
@@ -15,8 +15,7 @@ import { splitNumbers } from "./geometry.ts";
 /** A filter that is on the list. */
 export interface KnownFilter {
   readonly element: SvgElement;
-  /** What it looks like, for a message. */
-  readonly looks: string;
+  readonly look: EffectLook["kind"];
   /** Whether it shows the element itself, and not its outline alone. */
   readonly showsElement: boolean;
 }
@@ -113,7 +112,7 @@ export function readFilter(node: Standing, cascade: Cascade, side: number): Know
     return "a part that thickens or thins by very much";
   const inputs = listInputs(parts);
   if (inputs.includes(undefined)) return "a step that takes what no step before it made";
-  return { element, looks: describe(parts), showsElement: inputs.includes("SourceGraphic") };
+  return { element, look: describe(parts), showsElement: inputs.includes("SourceGraphic") };
 }
 
 /** `in` is absent where a step takes what the one before it made. */
@@ -205,9 +204,9 @@ function takenBy({ name, attributes, children }: SvgElement): readonly (string |
     : [attributes["in"]];
 }
 
-function describe(parts: readonly SvgElement[]): string {
+function describe(parts: readonly SvgElement[]): EffectLook["kind"] {
   const has = (name: string): boolean => parts.some((part) => part.name === name);
-  if (has("feDropShadow") || has("feOffset")) return "a shadow";
-  if (has("feGaussianBlur")) return "a blur";
-  return has("feColorMatrix") || has("feComponentTransfer") ? "a change of colours" : "an effect";
+  if (has("feDropShadow") || has("feOffset")) return "shadow";
+  if (has("feGaussianBlur")) return "blur";
+  return has("feColorMatrix") || has("feComponentTransfer") ? "colours" : "other";
 }

@@ -29,7 +29,7 @@ import { presentSaidOf, type SaidView } from "../study/saidview.ts";
 import { chooseSplit, type Split } from "../study/splitline.ts";
 import type { SummaryRow } from "../study/studypage.ts";
 import { cropFiles, listPlacedEdges, type PlaceEdge, placeEdges } from "./edgeaddress.ts";
-import { type EdgeRow, formatNames, presentEdge, type Reading } from "./edgerow.ts";
+import { type EdgeRow, formatNames, presentEdge, type Reading, roundLength } from "./edgerow.ts";
 import { presentVisions, type VisionRow } from "./edgevision.ts";
 
 export interface EdgePage {
@@ -146,7 +146,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     kind: "edge",
   });
   const picture = pictureEdge(
-    { folder, title, studyTitle: formatTitle(study), outcome, row, split },
+    { folder, title, studyTitle: formatTitle(study, format), outcome, row, split },
     gallery,
     format,
   );
@@ -157,7 +157,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
     picture,
     title,
     renamed: row.renamed,
-    study: { title: formatTitle(study), address: link(studyPath), table: link(`${studyPath}#edges`) },
+    study: { title: formatTitle(study, format), address: link(studyPath), table: link(`${studyPath}#edges`) },
     status: presentStatus(study.status, format),
     outcome: { word: outcome, sentence },
     row,
@@ -188,7 +188,7 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
         title: study.title,
         edge: title,
         stamped: refer.stamped,
-        numbers: [`${outcome}. ${sentence}`, ...listNumbers(numbers)],
+        numbers: [`${outcome}. ${sentence}`, ...listNumbers(numbers, format)],
       },
       format,
     ),
@@ -205,7 +205,7 @@ function frameEdge(
   const studyUrl = formatCanonical(gallery.address, formatStudyPath(study.slug));
   const head = {
     path: place(edge),
-    title: format.say("edgepage.title", { edge: title, study: formatTitle(study) }),
+    title: format.say("picture.within", { title, study: formatTitle(study, format) }),
     description,
     picture: { path: `/${picture.file}`, alt: describePicture(picture, format) },
     isArticle: true,
@@ -291,11 +291,11 @@ function presentNumbers(
 }
 
 function sayLength({ length, focusLength }: MeasuredEdge, { before }: Comparison, format: Format): string {
-  const values = { length: format.number(length, 2) };
+  const values = { length: roundLength(length) };
   if (before.focus.source === "none") return format.say("length.heights", values);
   if (focusLength === 0) return format.say("length.offFocus", values);
   if (focusLength === length) return format.say("length.onFocus", values);
-  return format.say("length.partOnFocus", { ...values, part: format.number(focusLength, 2) });
+  return format.say("length.partOnFocus", { ...values, part: roundLength(focusLength) });
 }
 
 function sayReading(reading: Reading | undefined): string {
@@ -313,8 +313,8 @@ function sayNear({ before, after }: EdgeRow, { say }: Format): string | undefine
 }
 
 /** `Contrast: 84 % strong → 27 % weak` */
-function listNumbers(numbers: readonly SummaryRow[]): readonly string[] {
-  return numbers.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
+function listNumbers(numbers: readonly SummaryRow[], { say }: Format): readonly string[] {
+  return numbers.map(({ name, before, after }) => say("move.row", { name, before, after }));
 }
 
 /** Finds the first studies with each pair of names, one more than a page shows: its own may be among them. */

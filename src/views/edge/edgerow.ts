@@ -114,8 +114,13 @@ export function formatNames(names: readonly [string, string]): string {
   return `${names[0]} / ${names[1]}`;
 }
 
-function sayLength({ length }: ComparedEdge, { say, number }: Format): string {
-  return say("length.heights", { length: number(length, 2) });
+function sayLength({ length }: ComparedEdge, { say }: Format): string {
+  return say("length.heights", { length: roundLength(length) });
+}
+
+/** A length as pages show it, by which a language chooses its plural. */
+export function roundLength(heights: number): number {
+  return Math.round(100 * heights) / 100;
 }
 
 function describeExtent(edge: ComparedEdge, { after }: Comparison, format: Format): string {
@@ -128,7 +133,7 @@ function describeExtent(edge: ComparedEdge, { after }: Comparison, format: Forma
     ? say("length.wholeOutline")
     : say("length.ofOutline", { share: format.share(own / outline) });
   return own < 0.99 * edge.length
-    ? say("length.partly", { length, own: format.number(own, 2), part })
+    ? say("length.partly", { length, own: roundLength(own), part })
     : say("length.wholly", { length, part });
 }
 

@@ -2,6 +2,7 @@
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import { callFlag } from "../../analysis/survey/flagcalled.ts";
 import type { SurveyEntry } from "../../analysis/survey/surveyentry.ts";
+import type { Nomination } from "../../content/gallery/nominationfile.ts";
 import { compareText } from "../../problem/problem.ts";
 import { slugOf } from "../../words/addressslug.ts";
 import type { Format } from "../../words/format.ts";
@@ -20,7 +21,7 @@ export interface RivalFlag {
   /** The oldest first, undated last. */
   readonly studies: readonly StudyResult[];
   /** Who says that it needs a study, and why. */
-  readonly nominated: readonly string[];
+  readonly nominated: readonly Nomination[];
 }
 
 /** What a study says of its rivals: `one of two proposals for it`, and where they are. */
@@ -44,9 +45,7 @@ export function listRivals({
   const bySlug = new Map(studies.map((one) => [one.study.slug, one]));
   const flags = (survey?.entries ?? []).flatMap((entry): readonly RivalFlag[] => {
     const own = entry.slugs.flatMap((slug) => bySlug.get(slug) ?? []).sort(compareAge);
-    const nominated = nominations
-      .filter(({ flag }) => flag === entry.flag.file)
-      .map(({ by, reason }) => (by === undefined ? reason : `${by}: ${reason}`));
+    const nominated = nominations.filter(({ flag }) => flag === entry.flag.file);
     if (own.length < 2 && nominated.length === 0) return [];
     const isKnown = (called: string) => addresses.has(formatFlagPath(slugOf(called)));
     const name =
@@ -79,6 +78,13 @@ export function presentRivalPlace(
 ): RivalPlace | undefined {
   if (flag === undefined || flag.studies.length < 2) return undefined;
   return { text: describeRival(flag.studies.length, format), address: link(formatFlagPath(flag.slug)) };
+}
+
+/** Who names a flag, and why, a sentence each. */
+export function sayNominated({ nominated }: RivalFlag, { say }: Format): readonly string[] {
+  return nominated.map(({ by, reason }) =>
+    by === undefined ? reason : say("list.colon", { name: by, said: reason }),
+  );
 }
 
 function compareAge({ study: a }: StudyResult, { study: b }: StudyResult): number {

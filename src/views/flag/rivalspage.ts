@@ -21,7 +21,7 @@ import { presentChosen, type RulerView } from "../study/contrastruler.ts";
 import { presentLikeness } from "../study/likenessfact.ts";
 import { anchorOf, placeDrawing, surveyPath } from "../survey/flagname.ts";
 import { describeSurveyPicture, pictureSurvey } from "../survey/surveylinkview.ts";
-import { formatFlagPath, listRivals, type RivalFlag } from "./findrivals.ts";
+import { formatFlagPath, listRivals, type RivalFlag, sayNominated } from "./findrivals.ts";
 
 export interface RivalsPage {
   /** The page's folder in the site, without slashes around it. */
@@ -114,7 +114,7 @@ function presentOne(
   const changes = proposals.map(({ number, card }) => `${number}. ${card.change}`);
   const title =
     pairs === undefined ? format.say("flagPage.two", { flag: flag.name, ...nameTwo(chosen) }) : flag.name;
-  const nominated = pairs === undefined ? [] : flag.nominated;
+  const nominated = pairs === undefined ? [] : sayNominated(flag, format);
   const named = nominated.length > 0 ? [format.say("flagPage.namedShort")] : [];
   const description = [`${capitalise(count)}.`, ...changes, ...named].join(" ");
   return {

@@ -117,7 +117,7 @@ function listEdgeless(
 ): readonly Linked[] {
   const named = studies
     .slice(0, isListed ? mostEdgeless : mostOnPage)
-    .map(({ study }) => ({ text: formatTitle(study), address: link(formatStudyPath(study.slug)) }));
+    .map(({ study }) => ({ text: formatTitle(study, format), address: link(formatStudyPath(study.slug)) }));
   const count = studies.length - named.length;
   const more = count > 0 ? [{ text: format.say("front.more", { count }), address: link(listPath) }] : [];
   return linkList([...named, ...more], format);

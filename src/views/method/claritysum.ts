@@ -50,7 +50,7 @@ export function presentSum({ edges, clarity }: Measure, format: Format): Clarity
   });
   const said = bars
     .map(({ names, share, counts }) => format.say("method.sumBar", { names, share, counts }))
-    .join(format.say("method.joint"));
+    .join(format.say("list.semicolon"));
   return {
     clarity: format.percent(clarity),
     description: format.say("method.sumAll", { bars: said }),

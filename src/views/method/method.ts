@@ -25,6 +25,7 @@ import { likenessWarning } from "../../measure/nearestflag.ts";
 import { measureBlur } from "../../regions/eyeblur.ts";
 import { gridColumns, gridRows } from "../../regions/flaggrid.ts";
 import { measuringHeight } from "../../regions/raster.ts";
+import { sayColour } from "../../words/colourphrase.ts";
 import { finestPart } from "../../words/focusfact.ts";
 import type { Format } from "../../words/format.ts";
 import { gradeIds } from "../../words/gradeword.ts";
@@ -172,7 +173,7 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
       paintBlack: format.number(widestCloth.black, 0),
       paintWhite: format.percent(widestCloth.white),
     },
-    laws: laws.map((colours) => sayLaw(colours, format)).join(format.say("method.joint")),
+    laws: laws.map((colours) => sayLaw(colours, format)).join(format.say("list.semicolon")),
     viewing: presentViewing(gallery.viewingDistance, format),
     limits: presentLimits(format),
     examples: presentExamples(format),
@@ -216,7 +217,10 @@ function presentExamples(format: Format) {
 function sayLaw([first, second]: Law, format: Format): string {
   const contrast = measureContrast(first[1], second[1]);
   const say = ([colour, percent]: typeof first): string =>
-    format.say("method.lawColour", { colour, reflectance: format.percent(percent, 1) });
+    format.say("method.lawColour", {
+      colour: sayColour(colour, format),
+      reflectance: format.percent(percent, 1),
+    });
   return format.say("method.law", {
     first: say(first),
     second: say(second),
@@ -238,14 +242,15 @@ function presentStep(distance: number, format: Format): StepRow {
   };
 }
 
-function measurePair(pair: Pair, cloth: Cloth, format: Format): PairRow {
-  const [first, second] = pair.hexes.map(linearOf);
+function measurePair({ names, hexes }: Pair, cloth: Cloth, format: Format): PairRow {
+  const [first, second] = hexes.map(linearOf);
   if (first === undefined || second === undefined) throw new RangeError("a pair has two colours");
   const reflectances = [measureReflectance(first, cloth), measureReflectance(second, cloth)] as const;
   const contrast = measureContrast(...reflectances);
   return {
-    ...pair,
-    key: pair.names.join("-"),
+    key: names.join("-"),
+    hexes,
+    names: [sayColour(names[0], format), sayColour(names[1], format)],
     luminances: [format.number(measureLuminance(first), 3), format.number(measureLuminance(second), 3)],
     reflectances: [format.number(reflectances[0], 1), format.number(reflectances[1], 1)],
     contrast: format.contrast(contrast, 1),

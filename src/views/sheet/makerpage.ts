@@ -76,7 +76,7 @@ export function presentMaker(result: StudyResult, gallery: Gallery, format: Form
   if (path === undefined) return [];
   const home = formatStudyPath(study.slug);
   const link = linkFrom(path);
-  const title = formatTitle(study);
+  const title = formatTitle(study, format);
   const { unofficial, decision } = presentNotes(result, gallery, link, home, format);
   const name = study.flag ?? study.title;
   const description = `${say("maker.description")} ${unofficial}`;

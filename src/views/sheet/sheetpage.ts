@@ -63,7 +63,7 @@ export function formatSheetPath(path: string): string {
 export function presentSheet(result: StudyResult, gallery: Gallery, format: Format): SheetPage {
   const { study } = result;
   const path = formatStudyPath(study.slug);
-  const title = formatTitle(study);
+  const title = formatTitle(study, format);
   const own = presentSheetStudy(result, gallery, linkFrom(formatSheetPath(path)), format);
   return {
     ...presentAround(
@@ -86,7 +86,7 @@ export function presentSeriesSheets(result: GalleryResult, format: Format): read
     const studies = one.entries.flatMap((entry) => ("study" in entry ? (bySlug.get(entry.study) ?? []) : []));
     const rest = [...studies];
     const entries = presentItems(one, bySlug, result, link, format).flatMap((item): readonly Entry[] => {
-      if ("plate" in item) return [enterFlag(item, listPalette(gallery))];
+      if ("plate" in item) return [enterFlag(item, listPalette(gallery, format))];
       const study = rest.shift();
       return study === undefined ? [] : [enterStudy(presentSheetStudy(study, gallery, link, format))];
     });

@@ -4,6 +4,7 @@ import { basicWords } from "../../colour/basicword.ts";
 import { parseColour } from "../../colour/colourtext.ts";
 import { hatchings } from "../../colour/hatching.ts";
 import type { Gallery } from "../../content/study/study.ts";
+import { sayColour } from "../../words/colourphrase.ts";
 import type { Format } from "../../words/format.ts";
 import { nameWhole } from "../../words/paintname.ts";
 import { askClass, type Question } from "../../words/sheetquestion.ts";
@@ -113,7 +114,7 @@ export function presentSheetStudy(
     },
     colours,
     legend: listColours([comparison.before, comparison.after]),
-    palette: listPalette(gallery),
+    palette: listPalette(gallery, format),
     shares: format.list(
       comparison.before.colours
         .slice(0, most.colours)
@@ -121,7 +122,7 @@ export function presentSheetStudy(
     ),
     // Beside a price it is the answer to a question.
     best: comparison.price.length > 0 ? undefined : best,
-    credit: credit && `${credit.sentence}, ${credit.licence}`,
+    credit: credit && say("record.rights", { credit: credit.sentence, licence: credit.licence }),
   };
 }
 
@@ -148,10 +149,10 @@ function listColours(measures: readonly StudyResult["comparison"]["before"][]): 
 }
 
 /** What a class may choose from. */
-export function listPalette({ palette }: Gallery): readonly Chip[] {
+export function listPalette({ palette }: Gallery, format: Format): readonly Chip[] {
   const chips = [...palette].flatMap(([name, colour]) => {
     const hex = parseColour(colour)?.hex;
-    return hex === undefined ? [] : [presentChip(hex, name)];
+    return hex === undefined ? [] : [presentChip(hex, sayColour(name, format))];
   });
   return chips.slice(0, most.palette);
 }

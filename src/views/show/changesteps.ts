@@ -1,6 +1,5 @@
 // Floor 8. The steps about what else could change: every colour of the flag by every other, and what its author tried.
 import type { Format } from "../../words/format.ts";
-import { lowerFirst } from "../../words/phrase.ts";
 import type { CellView, MatrixView } from "../study/matrixview.ts";
 import type { NotedView } from "../study/optionsview.ts";
 import { type Ground, type Told, tellStep } from "./step.ts";
@@ -61,8 +60,11 @@ function describeMatrix({ rows }: MatrixView, clarity: number | null, format: Fo
   return format.say(hasOwn ? "show.coloursKeyOwn" : "show.coloursKey", { clarity: format.percent(clarity) });
 }
 
-function tellTried({ id, change, plate, figures, verdict, note = "" }: NotedView, { say }: Format): Told {
+function tellTried(
+  { id, change, clause, plate, figures, verdict, note = "" }: NotedView,
+  { say }: Format,
+): Told {
   const says = say("show.tried", { figures, note }).trim();
-  const speech = say("show.triedSaid", { change: lowerFirst(change), verdict, figures });
+  const speech = say("show.triedSaid", { change: clause, verdict, figures });
   return tellStep(id, change, { kind: "flag", plate }, says, speech);
 }

@@ -90,7 +90,7 @@ function tellWeakest({ result, format, path }: Ground): readonly Told[] {
         second,
         grade: say(gradeIds[gradeOf(weakest)]),
         contrast,
-        clear: format.number(clearFrom, 0),
+        clear: format.percent(clearFrom),
       }),
     ),
   ];

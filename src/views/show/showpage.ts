@@ -29,7 +29,7 @@ export function formatShowPath(slug: string): string {
 export function presentShow(result: StudyResult, gallery: Gallery, format: Format): ShowPage {
   const { study } = result;
   const path = formatShowPath(study.slug);
-  const title = formatTitle(study);
+  const title = formatTitle(study, format);
   return {
     frame: presentFrame(
       {

@@ -3,8 +3,7 @@ import type { StudyResult } from "../../analysis/result.ts";
 import { showSteps } from "../../content/study/showstep.ts";
 import type { Gallery } from "../../content/study/study.ts";
 import type { Format } from "../../words/format.ts";
-import { lowerFirst } from "../../words/phrase.ts";
-import { describeChange } from "../../words/verdict.ts";
+import { describeChange, sayChange } from "../../words/verdict.ts";
 import { linkFrom } from "../address.ts";
 import type { Plate } from "../plate.ts";
 import { firstSentence } from "../renderprose.ts";
@@ -76,7 +75,7 @@ function tellAll(ground: Ground): readonly Told[] {
       change,
       flag(is),
       say("show.redesign"),
-      say("show.afterSaid", { change: lowerFirst(change) }),
+      say("show.afterSaid", { change: sayChange(result, ground.format) }),
     ),
     ...tellOutcome(ground),
   ];

@@ -68,7 +68,7 @@ function formatMail(
   { title, edge, stamped, numbers, isFiled }: Answered,
   format: Format,
 ): string {
-  const subject = edge === undefined ? title : format.say("edgepage.title", { edge, study: title });
+  const subject = edge === undefined ? title : format.say("picture.within", { title: edge, study: title });
   const body = [subject, stamped, "", ...numbers, "", ...(isFiled ? formatBlock(edge, format) : []), ""].join(
     "\r\n",
   );

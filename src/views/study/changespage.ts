@@ -38,13 +38,19 @@ export function presentChanges(
     const options = presentOptions(result, link, format);
     if (options === undefined) return [];
     const title = format.say("options.title");
-    const whole = formatTitle(study);
+    const whole = formatTitle(study, format);
     const description = [format.say("options.description", { title: whole }), options.first].join(" ");
     const share = {
       path: `${formatStudyPath(study.slug)}${linkFile}`,
       alt: describePicture(pictureStudy(result, gallery, format), format),
     };
-    const facts = { path, title: `${title}, ${whole}`, description, picture: share, isArticle: true };
+    const facts = {
+      path,
+      title: format.say("options.titleOf", { study: whole }),
+      description,
+      picture: share,
+      isArticle: true,
+    };
     return [
       {
         folder: path.slice(1, -1),

@@ -4,6 +4,7 @@ import type { Series } from "../../content/series/series.ts";
 import type { Gallery, Study } from "../../content/study/study.ts";
 import { isolate } from "../../words/direction.ts";
 import type { Format } from "../../words/format.ts";
+import { capitalise } from "../../words/phrase.ts";
 import { stampOf } from "../../words/studystamp.ts";
 import { formatTitle } from "../../words/title.ts";
 import { formatCanonical } from "../address.ts";
@@ -42,8 +43,9 @@ export function presentRefer(
   const stamp = stampOf(result, gallery);
   const canonical = formatCanonical(gallery.address, path);
   const stamped = `${canonical ?? path}?stamp=${stamp}`;
-  const whole = formatTitle(study);
-  const title = part === undefined ? whole : format.say("edgepage.title", { edge: part.title, study: whole });
+  const whole = formatTitle(study, format);
+  const title =
+    part === undefined ? whole : format.say("picture.within", { title: part.title, study: whole });
   const kind = format.say(part === undefined ? "refer.study" : "refer.edge");
   return {
     stamp,
@@ -62,12 +64,17 @@ export function presentSeriesRefer(series: Series, gallery: Gallery, format: For
 }
 
 function cite(work: Work, cited: Cited, gallery: Gallery, format: Format): CitationView {
-  const authors = work.authors.length === 0 ? "" : `${isolate(format.list(work.authors))}: `;
-  const date = work.date === undefined ? "" : `, ${isolate(format.date(work.date))}`;
-  const { title, kind, address } = cited;
+  const { kind, address } = cited;
+  const { say } = format;
+  const { authors, date } = work;
+  const values = { title: isolate(cited.title), kind, gallery: isolate(gallery.title), address };
+  const said =
+    date === undefined
+      ? say("refer.cited", values)
+      : say("refer.citedOn", { ...values, date: isolate(format.date(date)) });
   return {
-    text: `${authors}${format.say("refer.title", { title: isolate(title) })}, ${kind}. ${isolate(gallery.title)}${date}. ${address}`,
-    bibtex: formatBibtex(work, cited, gallery),
+    text: authors.length === 0 ? said : say("list.colon", { name: isolate(format.list(authors)), said }),
+    bibtex: formatBibtex(work, cited, gallery, format),
   };
 }
 
@@ -81,16 +88,18 @@ interface Cited {
   readonly address: string;
 }
 
-function formatBibtex(work: Work, cited: Cited, gallery: Gallery): string {
+function formatBibtex(work: Work, cited: Cited, gallery: Gallery, { say }: Format): string {
   const { title, kind, path, stamp, address } = cited;
-  const note = `${kind.slice(0, 1).toUpperCase()}${kind.slice(1)}, ${gallery.title}${stamp === undefined ? "" : `, stamp ${stamp}`}`;
+  const values = { kind, gallery: gallery.title };
+  const note =
+    stamp === undefined ? say("refer.note", values) : say("refer.noteStamped", { ...values, stamp });
   const fields: readonly (readonly [string, string])[] = [
     ["title", `{${escapeTex(title)}}`],
     ...(work.authors.length === 0 ? [] : [["author", work.authors.map(nameTex).join(" and ")] as const]),
     ...(work.date === undefined ? [] : [["year", work.date.slice(0, 4)] as const]),
     // A brace in an address would end the field.
     ["howpublished", `\\url{${address.replace(/[{}\\]/g, encodeURIComponent)}}`],
-    ["note", escapeTex(note)],
+    ["note", escapeTex(capitalise(note))],
   ];
   const lines = fields.map(([name, value]) => `  ${name} = {${value}},`);
   return [`@misc{${[keyOf(path), ...(stamp === undefined ? [] : [stamp])].join("-")},`, ...lines, "}"].join(

@@ -101,7 +101,7 @@ export function presentChosen(chosen: readonly Ruled[], link: Linker, format: Fo
 /** What the figure shows, as text. */
 export function describeRuler({ title, rows, rest }: RulerView, format: Format): string {
   const said = [...rows, ...(rest?.rows ?? [])].map(({ edge }) => sayRow(edge, format));
-  return `${title}. ${said.join("; ")}.`;
+  return `${title}. ${said.join(format.say("list.semicolon"))}.`;
 }
 
 function rule(
@@ -183,7 +183,7 @@ function sayRow(
   const isOne = before === undefined || before.contrast === after.contrast;
   const contrast = isOne ? after.contrast : say("number.move", { was: before.contrast, is: after.contrast });
   const row = say("ruler.row", { edge: called ?? names, extent, contrast, grades });
-  return [row, outcome, ...marks].join("; ");
+  return [row, outcome, ...marks].join(say("list.semicolon"));
 }
 
 function round(value: number): number {

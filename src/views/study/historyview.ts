@@ -24,7 +24,7 @@ export function presentHistory(
   const others = all.map(({ study }) => study).filter((study) => study.slug !== slug);
   const tell = (lead: string) => (study: Study) => ({
     lead,
-    title: formatTitle(study),
+    title: formatTitle(study, format),
     address: link(formatStudyPath(study.slug)),
   });
   const kin = [

@@ -7,7 +7,7 @@ import type { Orientation } from "../../measure/gridlikeness.ts";
 import { likenessWarning } from "../../measure/nearestflag.ts";
 import type { WordId } from "../../words/en/all.ts";
 import type { Format } from "../../words/format.ts";
-import { capitalise, lowerFirst } from "../../words/phrase.ts";
+import { capitalise } from "../../words/phrase.ts";
 import type { Linker } from "../address.ts";
 import { type Plate, presentPlate } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
@@ -25,6 +25,8 @@ export interface LikenessView {
 
 export interface NearView {
   readonly name: string;
+  /** How far it is, within a sentence, and under its picture. */
+  readonly figure: string;
   readonly figures: string;
   /** Undefined for a drawing that is compared with and not published. */
   readonly shown: { readonly plate: Plate; readonly address: string } | undefined;
@@ -75,7 +77,7 @@ export function presentLikeness(
 function sayLikeness(compared: number, first: NearView, near: readonly NearView[], format: Format): string {
   const values = {
     flags: format.say("likeness.flags", { count: compared }),
-    figure: lowerFirst(first.figures),
+    figure: first.figure,
     limit: format.number(likenessWarning, 0),
   };
   return near.length === 0
@@ -95,11 +97,12 @@ function presentNear(
 ): NearView {
   const flag = findShown(near, all, format);
   const name = flag?.name ?? near.file.split("/").at(-1) ?? near.file;
+  const difference = format.difference(near.deltaE00, likenessWarning);
+  const figure = format.say(figureIds[near.orientation], { difference });
   return {
     name,
-    figures: format.say(figureIds[near.orientation], {
-      difference: format.difference(near.deltaE00, likenessWarning),
-    }),
+    figure,
+    figures: capitalise(figure),
     shown: flag && {
       plate: presentPlate(capitalise(name), link(flag.drawing), flag.measure, format),
       address: link(flag.page),

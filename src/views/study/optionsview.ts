@@ -52,6 +52,8 @@ export interface NotedView {
   readonly plate: Plate;
   readonly swatches: readonly [Swatch, Swatch];
   readonly change: string;
+  /** The same with a small letter, to stand behind a colon. */
+  readonly clause: string;
   readonly figures: string;
   readonly verdict: string;
   readonly note: string | undefined;
@@ -244,7 +246,7 @@ function describeBeside(
     clearer &&
       format.say("options.triedHas", { name: clearer.name, clarity: format.percent(clearer.clarity) }),
   ].filter((text) => text !== undefined);
-  return said.length === 0 ? undefined : said.join("; ");
+  return said.length === 0 ? undefined : said.join(format.say("list.semicolon"));
 }
 
 function presentNoted(
@@ -260,6 +262,14 @@ function presentNoted(
   const after: Swatch = { hex: noted.with, name: noted.name };
   const { say } = format;
   const names = { was: before.name, is: after.name };
+  const change =
+    noted.only === undefined
+      ? say("verdict.change", { before: before.name, after: after.name })
+      : say("options.changeInPart", {
+          before: before.name,
+          after: after.name,
+          part: nameTried(noted, format),
+        });
   const clarity = format.percent(noted.clarity);
   const src = link(`${formatStudyPath(study.slug)}${triedFile(noted, index)}`);
   return {
@@ -273,14 +283,8 @@ function presentNoted(
           : say("options.triedAltInPart", { ...names, part: nameTried(noted, format) }),
     },
     swatches: [before, after],
-    change:
-      noted.only === undefined
-        ? say("verdict.change", { before: capitalise(before.name), after: after.name })
-        : say("options.changeInPart", {
-            before: capitalise(before.name),
-            after: after.name,
-            part: nameTried(noted, format),
-          }),
+    change: capitalise(change),
+    clause: change,
     figures:
       comparison.before.focus.source === "none"
         ? say("options.figure", { clarity })
@@ -311,7 +315,7 @@ function sayVerdict(
   const word = format.say(verdictIds[verdict]);
   return said.length === 0
     ? format.say("options.verdict", { verdict: word })
-    : format.say("options.verdictWhy", { verdict: word, why: said.join("; ") });
+    : format.say("options.verdictWhy", { verdict: word, why: said.join(format.say("list.semicolon")) });
 }
 
 function triedFile(noted: { readonly replace: string; readonly with: string }, index: number): string {

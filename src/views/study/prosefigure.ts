@@ -94,7 +94,10 @@ export function createFigures(
 /** `White / black: contrast 84 (strong) before, 27 (weak) after; lost.` */
 function describeEdge({ names, before, after, outcome }: EdgeRow, { say }: Format): string {
   const tell = ({ contrast, grade, near }: Reading) =>
-    `${contrast} (${near === undefined ? grade : `${grade}, ${near}`})`;
+    say("price.graded", {
+      contrast,
+      grade: near === undefined ? grade : [grade, near].join(say("list.comma")),
+    });
   const values = { edge: capitalise(names), after: tell(after), outcome };
   return before === undefined
     ? say("edgefigure.saysAfter", values)
@@ -109,13 +112,20 @@ function describe(kind: OwnKind, shown: Shown, format: Format): string {
     "true size": () =>
       format.say("sizes.says", { distances: format.list(sizes[0].pictures.map(({ distance }) => distance)) }),
     "edge map": () =>
-      `${edgeMap.title}. ${edgeMap.panels.map(({ heading, description }) => `${heading}: ${description}`).join(" ")}`,
+      [
+        `${edgeMap.title}.`,
+        ...edgeMap.panels.map(({ heading, description }) =>
+          format.say("list.colon", { name: heading, said: description }),
+        ),
+      ].join(" "),
     "contrast ruler": () => (ruler === undefined ? "" : describeRuler(ruler, format)),
     "distance strip": () => `${strip.title}. ${strip.description}`,
     "lasts to": () => (lasting === undefined ? "" : `${lasting.title}. ${lasting.description}`),
     "seen otherwise": () =>
       seen
-        .map(({ heading, measure, before, after }) => `${heading}: ${measure} ${before} → ${after}.`)
+        .map(({ heading, measure, before, after }) =>
+          format.say("seen.figure", { heading, measure, before, after }),
+        )
         .join(" "),
     matrix: () => (matrix === undefined ? "" : `${matrix.title}. ${matrix.caption.join(" ")}`),
   };

@@ -144,7 +144,8 @@ function describeLadder(
 ): string {
   const ordered = [...colours].sort((first, second) => second.reflectance - first.reflectance);
   const listed = format.list(ordered.map((colour) => sayColour(colour, format)));
-  return format.say("ladder.says", { colours: listed, before: capitalise(was.name), after: is.name });
+  const change = format.say("verdict.change", { before: was.name, after: is.name });
+  return format.say("ladder.says", { colours: listed, change: capitalise(change) });
 }
 
 function round(value: number): number {

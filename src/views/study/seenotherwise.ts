@@ -79,7 +79,7 @@ function describeLooks(measure: Measure, vision: Vision, format: Format): string
   );
   const kept =
     same.length === 0 ? [] : [format.say("seen.kept", { names: format.list(same), count: same.length })];
-  return [...(other.length === 0 ? [] : [format.list(other)]), ...kept].join("; ");
+  return [...(other.length === 0 ? [] : [format.list(other)]), ...kept].join(format.say("list.semicolon"));
 }
 
 /** Clarity with the contrasts that this kind of vision has. */

@@ -209,8 +209,15 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
   const summary = presentSummary(comparison, format);
   const share = { path: `${path}${linkFile}`, alt: describePicture(picture, format) };
   const record = recordStudy(study, gallery, description, format);
-  const head = { path, title: formatTitle(study), description, picture: share, isArticle: true, record };
-  const numbers = summary.map(({ name, before, after }) => `${name}: ${before} → ${after}`);
+  const head = {
+    path,
+    title: formatTitle(study, format),
+    description,
+    picture: share,
+    isArticle: true,
+    record,
+  };
+  const numbers = summary.map(({ name, before, after }) => format.say("move.row", { name, before, after }));
   return {
     frame: presentFrame({ ...head, section: "studies" }, gallery, format),
     picture,
@@ -222,7 +229,7 @@ function presentCase(result: StudyResult, gallery: Gallery, format: Format) {
       gallery.answer,
       {
         isFiled: true,
-        title: formatTitle(study),
+        title: formatTitle(study, format),
         edge: undefined,
         stamped: refer.stamped,
         numbers: [`${sentence} ${verdict.word}.`, ...numbers],

@@ -54,7 +54,7 @@ export function findShown(
     const result = all.studies.find(({ study }) => study.slug === near.slug);
     if (result === undefined) return undefined;
     const page = formatStudyPath(result.study.slug);
-    const name = format.say("near.redesign", { study: formatTitle(result.study) });
+    const name = format.say("near.redesign", { study: formatTitle(result.study, format) });
     return { name, drawing: `${page}redesign.svg`, page, measure: result.comparison.after };
   }
   const entry = all.survey?.entries.find(({ flag }) => flag.file === near.file);

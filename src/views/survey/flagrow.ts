@@ -8,7 +8,7 @@ import type { Format } from "../../words/format.ts";
 import { formatLastsTo } from "../../words/fromafar.ts";
 import type { Swatch } from "../../words/paintname.ts";
 import type { Linker } from "../address.ts";
-import { formatFlagPath, type RivalFlag } from "../flag/findrivals.ts";
+import { formatFlagPath, type RivalFlag, sayNominated } from "../flag/findrivals.ts";
 import { type Plate, presentPlate } from "../plate.ts";
 import { foldWords } from "../searchwords.ts";
 import { formatStudyPath } from "../status.ts";
@@ -85,7 +85,7 @@ export function presentFlagRow(
     weakest,
     first,
     best,
-    nominated: page && { said: page.nominated, address: link(formatFlagPath(page.slug)) },
+    nominated: page && { said: sayNominated(page, format), address: link(formatFlagPath(page.slug)) },
     words: foldWords([name, flag.file, ...names, ...studies.map(({ title }) => title)].join(" ")).join(" "),
   };
 }

@@ -38,7 +38,7 @@ export function pictureSurvey(
     direction: format.direction,
     title: say("survey.title"),
     subtitle: say("survey.pictured", { count: entries.length }),
-    measure: say("entry.clarity"),
+    measure: say("mark.clarity"),
     number: least === most ? least : say("survey.range", { least, most }),
     gallery: gallery.title,
     caution: say("survey.caution"),

@@ -116,6 +116,8 @@ export const arabic: Catalogue = {
   "doubt.inexact": "لم يمكن التمييز بدقة إلا في {share} من الرسم؛ فأرقامه أقل يقينًا.",
   "doubt.nearLimit": "عند حد البصر: أجزاء بلون {names}.",
   "doubt.effect": "في رسم صاحبه ما لا يُعرض هنا ولا يُقاس: {looks}.",
+  "doubt.look":
+    "{kind, select, shadow {ظل} blur {تغبيش} colours {تغيير للألوان} blend {ألوان ممزوجة بما تحتها ({mode})} other {تأثير}}",
 
   // edge: what an edge is called.
   "edge.on": "{part} على {field}",
@@ -149,7 +151,6 @@ export const arabic: Catalogue = {
   "edgepage.of": "حافة من <study>{title}</study>",
   "edgepage.becomes": "{was} تتحول إلى {is}",
   "edgepage.description": "حافة من دراسة غير رسمية لإعادة التصميم، {outcome}.",
-  "edgepage.title": "{edge}، في {study}",
   "edgepage.placeAlt": "{label}، الموضع الذي يلتقي فيه {one} و{other}",
   "edgepage.unofficial": "التصميم الجديد، دراسة غير رسمية",
   "edgepage.bothNear": "كلتا الدرجتين عند العتبة",
@@ -204,7 +205,6 @@ export const arabic: Catalogue = {
   "edgeSaid.whereOutlineAndMore": "{outline} وما زاد عليه، {part} من طول الحواف كلها",
 
   // entry: the entry of a study in a list.
-  "entry.clarity": "الوضوح",
   "entry.makers": "ورقة للصانعين",
   "entry.putForward": "مقدَّمة من {authors}",
 
@@ -244,7 +244,6 @@ export const arabic: Catalogue = {
   "feed.statusDecided": "{status}، {meaning}. {decision}",
   "feed.redesigns": "التصاميم الجديدة دراسات غير رسمية.",
   "feed.proposed": "{change} {verdict}: الوضوح من {before} إلى {after}.",
-  "feed.rights": "{credit}، {licence}",
   "feed.flagToday": "{flag} اليوم",
   "feed.flagRedesign": "{flag}، التصميم الجديد",
   "feed.clearer": "<a>{name}</a>: أوضح. دراسة غير رسمية.",
@@ -256,6 +255,7 @@ export const arabic: Catalogue = {
   // fimbriation: what a line of a third colour does for the two colours that it keeps apart.
   "fimbriation.parts": "الخط بلون {line} يفصل بين {one} و{other}",
   "fimbriation.doesNotPart": "الخط بلون {line} لا يفصل بين {one} و{other}",
+  "fimbriation.line": "{lead}: <move></move>.",
   "fimbriation.didAlready": "في الأصل كان {line} يفعل ذلك من قبل: {across} بدل {direct}.",
   "fimbriation.didNotEither": "في الأصل لم يكن {line} يفعل ذلك أيضًا: {across} بدل {direct}.",
   "fimbriation.did": "في الأصل كان {line} يفعل ذلك: {across} بدل {direct}.",
@@ -297,14 +297,10 @@ export const arabic: Catalogue = {
   "flagPage.pairs": "اثنان جنبًا إلى جنب: <list></list>",
   "flagPage.edges": "ما يحسّنه كل اقتراح وما يسيء إليه",
   "flagPage.survey": "أرقامه في المسح",
-  "flagPage.swap": "بدّل في المكان",
   "flagPage.showAll": "اعرض الكل",
   "flagPage.allShown": "كل الأعلام معروضة",
-  "flagPage.bothShown": "العلمان معروضان",
-  "flagPage.shownAlone": "{name} معروض وحده",
   "flagPage.head": "الاقتراح",
   "flagPage.verdict": "الحكم",
-  "flagPage.focus": "لما ينبغي أن يُرى",
   "flagPage.share": "الحصة المتغيرة",
 
   // focus: what has to be seen, the emblem or charge of a flag, from where the flag is seen, and how far that lasts.
@@ -390,23 +386,28 @@ export const arabic: Catalogue = {
   // history: what came before a study and after it.
   "history.follows": "تحل محل",
   "history.followed": "تليها",
+  "history.revised": "<date></date>: {what}",
 
   // ladder: the ladder of reflectance.
   "ladder.title": "درجة إضاءة كل لون",
-  "ladder.says": "من الأفتح إلى الأدكن: {colours}. يتحول {before} إلى {after}.",
+  "ladder.says": "من الأفتح إلى الأدكن: {colours}. {change}",
 
   // lasting: how far what has to be seen lasts, as a figure.
   "lasting.caption": "وضوح ما ينبغي أن يُرى من كذا ضعفًا لارتفاع العلم: حلقة للأصل، ونقطة للتصميم الجديد.",
   "lasting.model": "نموذج للبصر",
 
   // length: how long an edge is.
-  "length.heights": "{length} ضعف ارتفاع العلم",
-  "length.offFocus": "{length} ضعف ارتفاع العلم، لا شيء منه على محيط ما ينبغي أن يُرى",
-  "length.onFocus": "{length} ضعف ارتفاع العلم، كله على محيط ما ينبغي أن يُرى",
-  "length.partOnFocus": "{length} ضعف ارتفاع العلم، منه {part} على محيط ما ينبغي أن يُرى",
+  "length.heights":
+    "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}",
+  "length.offFocus":
+    "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}، لا شيء منه على محيط ما ينبغي أن يُرى",
+  "length.onFocus":
+    "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}، كله على محيط ما ينبغي أن يُرى",
+  "length.partOnFocus":
+    "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}، منه {part, number, ::.00} على محيط ما ينبغي أن يُرى",
   "length.wholeOutline": "المحيط كله",
   "length.ofOutline": "{share} من المحيط",
-  "length.partly": "{length}، منه {own} هي {part}",
+  "length.partly": "{length}، منه {own, number, ::.00} هي {part}",
   "length.wholly": "{length}، {part}",
 
   // likeness: which flags a redesign could be taken for.
@@ -425,6 +426,7 @@ export const arabic: Catalogue = {
   // list: what stands between the items of a list that has no “and”.
   "list.comma": "، ",
   "list.semicolon": "؛ ",
+  "list.colon": "{name}: {said}",
 
   // maker: the sheet from which an adopted redesign is made as a flag.
   "maker.title": "{title}، ورقة للصانعين",
@@ -560,7 +562,6 @@ export const arabic: Catalogue = {
   "method.cloth": "{name}: النصوع، والانعكاسية بالمئة",
   "method.sumTitle": "وضوح {name} مجموعًا: {clarity}",
   "method.sumBar": "{names}: {share} من الوزن كله، تُحتسب {counts}",
-  "method.joint": "؛ ",
   "method.sumAll": "{bars}.",
   "method.sumNote": "لكل حافة مساحة عرضها بقدر وزنها، مملوءة بقدر احتسابها: {clarity} في المجموع.",
   "method.changeTo": "<a>التغيير في {name}</a>: الحلقة قبلُ، والنقطة بعدُ",
@@ -733,6 +734,7 @@ export const arabic: Catalogue = {
 
   // move: from one value to another.
   "move.to": "إلى",
+  "move.row": "{name}: من {before} إلى {after}",
 
   // moved: pages at addresses whose own page has gone; a heading, and what stands below it.
   "moved.moved": "انتقلت هذه الصفحة",
@@ -778,6 +780,7 @@ export const arabic: Catalogue = {
   "options.nothing": "لا شيء.",
   "options.beside": "إلى جانب <study>{title}</study>",
   "options.title": "التغييرات المفردة الأخرى",
+  "options.titleOf": "التغييرات المفردة الأخرى، {study}",
   "options.description": "كل تغيير آخر للون واحد إلى جانب {title}، مقيسًا.",
   "options.standing": "هذه الدراسة: {standing}",
   "options.whole": "وضوح الأصل {clarity}: لا تغيير يمكن أن يرفعه.",
@@ -947,7 +950,6 @@ export const arabic: Catalogue = {
   "picture.clarity": "{verdict}: الوضوح",
   "picture.oneColour": "لون واحد",
   "picture.contrast": "{outcome}: تباين هذه الحافة",
-  "picture.move": "من {before} إلى {after}",
   "picture.alt":
     "علم مقسوم {split}، نصفه الأصل ونصفه التصميم الجديد. {title}. {measure} {move}. دراسة غير رسمية.",
   "picture.altOf":
@@ -1063,6 +1065,7 @@ export const arabic: Catalogue = {
   "record.selectedPart": "الجزء المختار",
   "record.drawing": "الرسم",
   "record.by": "{title}، رسم {author}",
+  "record.rights": "{credit}، {licence}",
   "record.unofficial": "التصميم الجديد دراسة غير رسمية: اقتراح للنقاش، لا علم مستعمل.",
   "record.unofficialBy": "التصميم الجديد دراسة غير رسمية، ناشرها {society}: اقتراح للنقاش، لا علم مستعمل.",
 
@@ -1080,7 +1083,10 @@ export const arabic: Catalogue = {
   "refer.study": "دراسة غير رسمية لإعادة تصميم علم",
   "refer.edge": "حافة من دراسة غير رسمية لإعادة تصميم علم",
   "refer.series": "سلسلة دراسات غير رسمية لإعادة تصميم الأعلام",
-  "refer.title": "«{title}»",
+  "refer.cited": "«{title}»، {kind}. {gallery}. {address}",
+  "refer.citedOn": "«{title}»، {kind}. {gallery}، {date}. {address}",
+  "refer.note": "{kind}، {gallery}",
+  "refer.noteStamped": "{kind}، {gallery}، الختم {stamp}",
 
   // ruler: the contrast ruler.
   "ruler.caption": "تباين لونين متلاقيين: حلقة للأصل، ونقطة للتصميم الجديد؛ وخط غليظ للحافة الطويلة.",
@@ -1136,6 +1142,7 @@ export const arabic: Catalogue = {
     "الأصل أولًا، ثم التصميم الجديد: تقريبات لما يراه في العلمين المصابون بقصور رؤية الألوان، ولما تُبقيه الطباعة الرمادية. وليست اختبارًا لبصر أحد. وتختلف الرماديات بفرق اللون ΔE00: كلما زاد سهل التمييز.",
   "seen.greys": "فرق أقرب رماديين",
   "seen.clarity": "وضوح العلم كله",
+  "seen.figure": "{heading}: {measure} من {before} إلى {after}.",
   "seen.looks": "{name} كأنه {seen}",
   "seen.kept":
     "{names}: {count, plural, zero {بلا اسم باقٍ} one {باقٍ على اسمه} two {باقيان على اسميهما} few {باقية على أسمائها} many {باقية على أسمائها} other {باقية على أسمائها}}",

@@ -129,6 +129,8 @@ export const german: Catalogue = {
     "Nur {share} der Zeichnung ließen sich genau unterscheiden; ihre Zahlen sind weniger sicher.",
   "doubt.nearLimit": "Nahe der Sehgrenze: Teile in {names}.",
   "doubt.effect": "Die Zeichnung enthält, was hier weder gezeigt noch gemessen wird: {looks}.",
+  "doubt.look":
+    "{kind, select, shadow {ein Schatten} blur {eine Unschärfe} colours {eine Änderung der Farben} blend {Farben, gemischt mit dem, was darunter liegt ({mode})} other {ein Effekt}}",
 
   // edge: what an edge is called.
   "edge.on": "{part} / {field}",
@@ -164,7 +166,6 @@ export const german: Catalogue = {
   "edgepage.of": "Eine Kante der Studie <study>{title}</study>",
   "edgepage.becomes": "{was}, jetzt {is}",
   "edgepage.description": "Eine Kante einer inoffiziellen Neuentwurfsstudie, {outcome}.",
-  "edgepage.title": "{edge}, in {study}",
   "edgepage.placeAlt": "{label}: die Stelle, an der {one} und {other} aneinanderstoßen",
   "edgepage.unofficial": "Neuentwurf, inoffizielle Studie",
   "edgepage.bothNear": "Beide Stufen liegen an der Schwelle",
@@ -219,7 +220,6 @@ export const german: Catalogue = {
   "edgeSaid.whereOutlineAndMore": "{part} der Länge aller Kanten, darunter {outline}",
 
   // entry: the entry of a study in a list.
-  "entry.clarity": "Klarheit",
   "entry.makers": "Blatt für Hersteller",
   "entry.putForward": "Vorgeschlagen von {authors}",
 
@@ -259,7 +259,6 @@ export const german: Catalogue = {
   "feed.statusDecided": "{status}, {meaning}. {decision}",
   "feed.redesigns": "Die Neuentwürfe sind inoffizielle Studien.",
   "feed.proposed": "{change} {verdict}: Klarheit {before} → {after}.",
-  "feed.rights": "{credit}, {licence}",
   "feed.flagToday": "{flag} heute",
   "feed.flagRedesign": "{flag}, Neuentwurf",
   "feed.clearer": "<a>{name}</a>: klarer. Inoffizielle Studie.",
@@ -271,6 +270,7 @@ export const german: Catalogue = {
   // fimbriation: what a line of a third colour does for the two colours that it keeps apart.
   "fimbriation.parts": "Die Linie ({line}) trennt {one} und {other}",
   "fimbriation.doesNotPart": "Die Linie ({line}) trennt {one} und {other} nicht",
+  "fimbriation.line": "{lead}: <move></move>.",
   "fimbriation.didAlready": "Im Original tat {line} das schon: {across} statt {direct}.",
   "fimbriation.didNotEither": "Im Original tat {line} das auch nicht: {across} statt {direct}.",
   "fimbriation.did": "Im Original tat {line} das: {across} statt {direct}.",
@@ -311,14 +311,10 @@ export const german: Catalogue = {
   "flagPage.pairs": "Zwei nebeneinander: <list></list>",
   "flagPage.edges": "Was jeder Vorschlag besser und schlechter macht",
   "flagPage.survey": "Ihre Zahlen in der Übersicht",
-  "flagPage.swap": "Am Platz wechseln",
   "flagPage.showAll": "Alle zeigen",
   "flagPage.allShown": "Alle Flaggen sind zu sehen",
-  "flagPage.bothShown": "Beide Flaggen sind zu sehen",
-  "flagPage.shownAlone": "{name} ist allein zu sehen",
   "flagPage.head": "Vorschlag",
   "flagPage.verdict": "Urteil",
-  "flagPage.focus": "Dessen, was gesehen werden muss",
   "flagPage.share": "Geänderter Anteil",
 
   // focus: what has to be seen, the emblem or charge of a flag, from where the flag is seen, and how far that lasts.
@@ -402,10 +398,11 @@ export const german: Catalogue = {
   // history: what came before a study and after it.
   "history.follows": "Tritt an die Stelle von",
   "history.followed": "Abgelöst von",
+  "history.revised": "<date></date>: {what}",
 
   // ladder: the ladder of reflectance.
   "ladder.title": "Wie hell jede Farbe ist",
-  "ladder.says": "Die hellste zuerst: {colours}. {before}, jetzt {after}.",
+  "ladder.says": "Die hellste zuerst: {colours}. {change}",
 
   // lasting: how far what has to be seen lasts, as a figure.
   "lasting.caption":
@@ -413,19 +410,21 @@ export const german: Catalogue = {
   "lasting.model": "Ein Modell des Sehens",
 
   // length: how long an edge is.
-  "length.heights": "{length} Flaggenhöhen",
-  "length.offFocus": "{length} Flaggenhöhen, keine davon am Umriss dessen, was gesehen werden muss",
-  "length.onFocus": "{length} Flaggenhöhen, alle am Umriss dessen, was gesehen werden muss",
-  "length.partOnFocus": "{length} Flaggenhöhen, davon {part} am Umriss dessen, was gesehen werden muss",
+  "length.heights": "{length, number, ::.00} Flaggenhöhen",
+  "length.offFocus":
+    "{length, number, ::.00} Flaggenhöhen, keine davon am Umriss dessen, was gesehen werden muss",
+  "length.onFocus": "{length, number, ::.00} Flaggenhöhen, alle am Umriss dessen, was gesehen werden muss",
+  "length.partOnFocus":
+    "{length, number, ::.00} Flaggenhöhen, davon {part, number, ::.00} am Umriss dessen, was gesehen werden muss",
   "length.wholeOutline": "ganzer Umriss",
   "length.ofOutline": "{share} des Umrisses",
-  "length.partly": "{length}, davon {own}: {part}",
+  "length.partly": "{length}, davon {own, number, ::.00}: {part}",
   "length.wholly": "{length}, {part}",
 
   // likeness: which flags a redesign could be taken for.
-  "likeness.figure": "Mittlerer Farbabstand ΔE00 {difference}",
-  "likeness.figureMirrored": "Mittlerer Farbabstand ΔE00 {difference}, von hinten gesehen",
-  "likeness.figureTurned": "Mittlerer Farbabstand ΔE00 {difference}, auf dem Kopf",
+  "likeness.figure": "mittlerer Farbabstand ΔE00 {difference}",
+  "likeness.figureMirrored": "mittlerer Farbabstand ΔE00 {difference}, von hinten gesehen",
+  "likeness.figureTurned": "mittlerer Farbabstand ΔE00 {difference}, auf dem Kopf",
   "likeness.flags":
     "{count, plural, one {einer anderen Flagge oder einem anderen Neuentwurf} other {# anderen Flaggen und Neuentwürfen}}",
   "likeness.hardly":
@@ -438,6 +437,7 @@ export const german: Catalogue = {
   // list: what stands between the items of a list that has no “and”.
   "list.comma": ", ",
   "list.semicolon": "; ",
+  "list.colon": "{name}: {said}",
 
   // maker: the sheet from which an adopted redesign is made as a flag.
   "maker.title": "{title}, Blatt für Hersteller",
@@ -576,7 +576,6 @@ export const german: Catalogue = {
   "method.cloth": "{name}: Leuchtdichte; Reflexionsgrad in Prozent",
   "method.sumTitle": "Klarheit von {name} als Summe: {clarity}",
   "method.sumBar": "{names}: {share} des ganzen Gewichts, zählt {counts}",
-  "method.joint": "; ",
   "method.sumAll": "{bars}.",
   "method.sumNote":
     "Eine Fläche für jede Kante, so breit wie ihr Gewicht und so weit gefüllt, wie sie zählt: zusammen {clarity}.",
@@ -757,6 +756,7 @@ export const german: Catalogue = {
 
   // move: from one value to another.
   "move.to": "dann",
+  "move.row": "{name}: {before} → {after}",
 
   // moved: pages at addresses whose own page has gone; a heading, and what stands below it.
   "moved.moved": "Diese Seite ist umgezogen",
@@ -804,6 +804,7 @@ export const german: Catalogue = {
   "options.nothing": "Nichts.",
   "options.beside": "neben <study>{title}</study>",
   "options.title": "Andere einzelne Änderungen",
+  "options.titleOf": "Andere einzelne Änderungen, {study}",
   "options.description": "Jede andere Änderung einer Farbe neben {title}, gemessen.",
   "options.standing": "Diese Studie: {standing}",
   "options.whole": "Das Original hat eine Klarheit von {clarity}: Keine Änderung kann sie heben.",
@@ -986,7 +987,6 @@ export const german: Catalogue = {
   "picture.clarity": "{verdict}: Klarheit",
   "picture.oneColour": "Eine Farbe",
   "picture.contrast": "{outcome}: Kontrast dieser Kante",
-  "picture.move": "von {before} auf {after}",
   "picture.alt":
     "Eine Flagge, {split}, halb Original, halb Neuentwurf. {title}. {measure} {move}. Inoffizielle Studie.",
   "picture.altOf":
@@ -1102,6 +1102,7 @@ export const german: Catalogue = {
   "record.selectedPart": "der ausgewählte Teil",
   "record.drawing": "Die Zeichnung",
   "record.by": "{title}, von {author}",
+  "record.rights": "{credit}, {licence}",
   "record.unofficial":
     "Der Neuentwurf ist eine inoffizielle Studie: ein Vorschlag zur Diskussion, keine Flagge in Gebrauch.",
   "record.unofficialBy":
@@ -1121,7 +1122,10 @@ export const german: Catalogue = {
   "refer.study": "inoffizielle Neuentwurfsstudie einer Flagge",
   "refer.edge": "eine Kante einer inoffiziellen Neuentwurfsstudie einer Flagge",
   "refer.series": "Reihe inoffizieller Neuentwurfsstudien von Flaggen",
-  "refer.title": "„{title}“",
+  "refer.cited": "„{title}“, {kind}. {gallery}. {address}",
+  "refer.citedOn": "„{title}“, {kind}. {gallery}, {date}. {address}",
+  "refer.note": "{kind}, {gallery}",
+  "refer.noteStamped": "{kind}, {gallery}, Stempel {stamp}",
 
   // ruler: the contrast ruler.
   "ruler.caption":
@@ -1178,6 +1182,7 @@ export const german: Catalogue = {
     "Zuerst das Original, dann der Neuentwurf: Näherungen dessen, was Farbenfehlsichtige und ein Graudruck aus beiden Flaggen machen. Sie sind keine Prüfung des Sehens. Grautöne unterscheiden sich um einen Farbabstand, ΔE00: je größer, desto leichter zu unterscheiden.",
   "seen.greys": "Abstand der beiden nächsten Grautöne",
   "seen.clarity": "Klarheit der ganzen Flagge",
+  "seen.figure": "{heading}: {measure} {before} → {after}.",
   "seen.looks": "{name} erscheint als {seen}",
   "seen.kept": "{names} {count, plural, one {behält den Namen} other {behalten ihre Namen}}",
   "seen.inGrey": "{name} in Grau",

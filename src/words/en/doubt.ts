@@ -9,4 +9,7 @@ export const doubt = {
   "doubt.inexact": "Only {share} of the drawing could be told apart exactly; its figures are less certain.",
   "doubt.nearLimit": "Near the limit of sight: parts in {names}.",
   "doubt.effect": "The author’s drawing has what is not shown here and not measured: {looks}.",
+  /** What a drawing has beside plain shapes. `mode`: how colours are mixed, as CSS calls it, never translated: multiply. */
+  "doubt.look":
+    "{kind, select, shadow {a shadow} blur {a blur} colours {a change of colours} blend {colours mixed with what is below them ({mode})} other {an effect}}",
 } as const;

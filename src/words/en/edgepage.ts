@@ -30,7 +30,6 @@ export const edgepage = {
   "edgepage.becomes": "{was} becomes {is}",
   /** `outcome` is a word such as “gained”. */
   "edgepage.description": "One edge of an unofficial redesign study, {outcome}.",
-  "edgepage.title": "{edge}, in {study}",
   /** Of a picture; `label` is “Original” or its like. */
   "edgepage.placeAlt": "{label}, the place where {one} and {other} meet",
   /** Under a picture. */

@@ -11,8 +11,6 @@ export const feed = {
   "feed.redesigns": "The redesigns are unofficial studies.",
   /** `change` is a sentence, `verdict` a heading: “Clearer”. */
   "feed.proposed": "{change} {verdict}: clarity {before} → {after}.",
-  /** The author of a drawing in a sentence, and its licence. */
-  "feed.rights": "{credit}, {licence}",
   /** In place of the two pictures. */
   "feed.flagToday": "{flag} today",
   "feed.flagRedesign": "{flag}, redesign",

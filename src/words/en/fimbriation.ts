@@ -5,6 +5,8 @@ export const fimbriation = {
   /** These two stand before numbers, behind a colon. */
   "fimbriation.parts": "The {line} line parts {one} from {other}",
   "fimbriation.doesNotPart": "The {line} line between {one} and {other} does not part them",
+  /** One of the two before, and from one contrast to another. */
+  "fimbriation.line": "{lead}: <move></move>.",
   /** How it was before the change: a contrast `across` the line in place of one `direct`. `line`: one of the three below. */
   "fimbriation.didAlready": "In the original {line} did so already: {across} in place of {direct}.",
   "fimbriation.didNotEither": "In the original {line} did not either: {across} in place of {direct}.",

@@ -17,17 +17,12 @@ export const flagPage = {
   /** A heading over what a redesign does to the edges. */
   "flagPage.edges": "What each makes better and worse",
   "flagPage.survey": "Its numbers in the survey",
-  /** Buttons. */
-  "flagPage.swap": "Swap in place",
+  /** A button beside “Swap in place”. */
   "flagPage.showAll": "Show all",
-  /** Read to screen readers, of what these buttons show; `name` is “Original” or “Proposal 2”. */
+  /** Read to screen readers, of what that button shows. */
   "flagPage.allShown": "All flags shown",
-  "flagPage.bothShown": "Both flags shown",
-  "flagPage.shownAlone": "{name} shown alone",
   /** Heads of the table. */
   "flagPage.head": "Proposal",
   "flagPage.verdict": "Verdict",
-  /** After “Clarity”. */
-  "flagPage.focus": "Of what has to be seen",
   "flagPage.share": "Share that changes",
 } as const;

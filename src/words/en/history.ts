@@ -5,4 +5,6 @@ export const history = {
   "history.follows": "Takes the place of",
   /** The title of a newer study follows. */
   "history.followed": "Followed by",
+  /** What was changed on that day, in the words of the author. */
+  "history.revised": "<date></date>: {what}",
 } as const;

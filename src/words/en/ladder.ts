@@ -2,6 +2,6 @@
 
 export const ladder = {
   "ladder.title": "How light each colour is",
-  /** Read to screen readers; a list of colours with their reflectance. */
-  "ladder.says": "Lightest first: {colours}. {before} becomes {after}.",
+  /** Read to screen readers; a list of colours with their reflectance, and a sentence. */
+  "ladder.says": "Lightest first: {colours}. {change}",
 } as const;

@@ -1,10 +1,10 @@
 // Floor 7. English: which flags a redesign could be taken for.
 
 export const likeness = {
-  /** Under a flag; within a sentence its first letter is small. */
-  "likeness.figure": "Mean colour difference ΔE00 {difference}",
-  "likeness.figureMirrored": "Mean colour difference ΔE00 {difference}, seen from behind",
-  "likeness.figureTurned": "Mean colour difference ΔE00 {difference}, upside down",
+  /** Within a sentence, and under a flag, where the first letter is made a capital. */
+  "likeness.figure": "mean colour difference ΔE00 {difference}",
+  "likeness.figureMirrored": "mean colour difference ΔE00 {difference}, seen from behind",
+  "likeness.figureTurned": "mean colour difference ΔE00 {difference}, upside down",
   "likeness.flags": "{count, plural, one {# other flag or redesign} other {# other flags and redesigns}}",
   /** Under the heading “Could it be mistaken?”. `nearest` is what a flag is called. */
   "likeness.hardly":

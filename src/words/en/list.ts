@@ -4,4 +4,6 @@ export const list = {
   "list.comma": ", ",
   /** Between clauses. */
   "list.semicolon": "; ",
+  /** What something is called, and what is said of it. */
+  "list.colon": "{name}: {said}",
 } as const;

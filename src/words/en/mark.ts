@@ -1,7 +1,7 @@
 // Floor 7. English: the marks of a flag.
 
 export const mark = {
-  /** The mark of a flag, 0 to 100: its name everywhere. */
+  /** The mark of a flag, 0 to 100: its name everywhere, before a percentage and in the heads of tables too. */
   "mark.clarity": "Clarity",
   /** How far two colours are apart, 0 to 100 %. */
   "mark.contrast": "Contrast",

@@ -52,8 +52,6 @@ export const method = {
   "method.sumTitle": "Clarity of {name} as a sum: {clarity}",
   /** Read to screen readers: one edge in the sum. */
   "method.sumBar": "{names}: {share} of all weight, counts {counts}",
-  /** Between two edges in the sum, and between two laws. */
-  "method.joint": "; ",
   /** What all edges in the sum end with. */
   "method.sumAll": "{bars}.",
   "method.sumNote":

@@ -2,7 +2,7 @@
 
 export const number = {
   "number.noEdges": "no edges",
-  /** From one number to another. */
+  /** From one number to another; as `move` in picture.alt too. */
   "number.move": "{was} to {is}",
   /** In the place of a number. */
   "number.noEmblem": "no emblem found",

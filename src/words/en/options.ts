@@ -29,6 +29,8 @@ export const options = {
   "options.beside": "beside <study>{title}</study>",
   /** Heading of a page. */
   "options.title": "Other single changes",
+  /** Title of the window. */
+  "options.titleOf": "Other single changes, {study}",
   "options.description": "Every other change of one colour beside {title}, measured.",
   /** `standing` is a sentence: “8th clearest of 35 single changes.” */
   "options.standing": "This study: {standing}",

@@ -13,7 +13,7 @@ export const pair = {
   "pair.pressKey": "Press an arrow key, or",
   /** Read to screen readers. */
   "pair.bothShown": "Both flags shown",
-  /** Read to screen readers; `name` is “Original” or “Redesign”, or what a flag is called. */
+  /** Read to screen readers; `name` is “Original”, “Redesign” or “Proposal 2”, or what a flag is called. */
   "pair.shownAlone": "{name} shown alone",
   /** Under one flag made of both, on paper. */
   "pair.split": "Half original, half redesign",

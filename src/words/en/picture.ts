@@ -11,8 +11,6 @@ export const picture = {
   "picture.oneColour": "One colour",
   /** `outcome` is what became of the edge, as a heading: “Gained”. */
   "picture.contrast": "{outcome}: contrast of this edge",
-  /** Two percentages. */
-  "picture.move": "{before} to {after}",
   /** The picture for those who do not see it. `measure` is “Clearer: clarity”, `move` is “74% to 100%”. */
   "picture.alt":
     "A flag divided {split}, half original and half redesign. {title}. {measure} {move}. Unofficial study.",
@@ -26,6 +24,6 @@ export const picture = {
   "picture.perFess": "per fess",
   /** For search: what kind of work it is. */
   "picture.genre": "Unofficial flag redesign study",
-  /** For search, and where a page has moved: `title` is that of a page below a study. */
+  /** Title of the window, for search, and where a page has moved: `title` is that of a page below a study. */
   "picture.within": "{title}, in {study}",
 } as const;

@@ -36,6 +36,8 @@ export const record = {
   /** Stands for its title. */
   "record.drawing": "The drawing",
   "record.by": "{title}, by {author}",
+  /** The author of a drawing in a sentence, and its licence. */
+  "record.rights": "{credit}, {licence}",
   "record.unofficial": "The redesign is an unofficial study: a proposal for discussion, not a flag in use.",
   "record.unofficialBy":
     "The redesign is an unofficial study published by {society}: a proposal for discussion, not a flag in use.",

@@ -18,6 +18,10 @@ export const refer = {
   "refer.study": "unofficial flag redesign study",
   "refer.edge": "one edge of an unofficial flag redesign study",
   "refer.series": "series of unofficial flag redesign studies",
-  /** A title in the quotation marks of the language. */
-  "refer.title": "“{title}”",
+  /** A citation behind its authors: a title in the quotation marks of the language, one of the three before, and where it stands. */
+  "refer.cited": "“{title}”, {kind}. {gallery}. {address}",
+  "refer.citedOn": "“{title}”, {kind}. {gallery}, {date}. {address}",
+  /** A note in BibTeX, its first letter made a capital. */
+  "refer.note": "{kind}, {gallery}",
+  "refer.noteStamped": "{kind}, {gallery}, stamp {stamp}",
 } as const;

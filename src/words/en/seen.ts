@@ -9,6 +9,8 @@ export const seen = {
   "seen.greys": "nearest two greys differ by",
   /** Two numbers follow. */
   "seen.clarity": "clarity of the whole flag",
+  /** One kind of sight, where the figure cannot be shown; `measure` is one of the two before. */
+  "seen.figure": "{heading}: {measure} {before} → {after}.",
   /** Two names of colours. */
   "seen.looks": "{name} looks {seen}",
   /** A list of names of colours. */

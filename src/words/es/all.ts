@@ -115,6 +115,8 @@ export const spanish: Catalogue = {
   "doubt.inexact": "Solo se pudo distinguir con exactitud {share} del dibujo; sus cifras son menos seguras.",
   "doubt.nearLimit": "Cerca del límite de la vista: partes en {names}.",
   "doubt.effect": "El dibujo del autor tiene lo que aquí no se muestra ni se mide: {looks}.",
+  "doubt.look":
+    "{kind, select, shadow {una sombra} blur {un desenfoque} colours {un cambio de los colores} blend {colores mezclados con lo que hay debajo ({mode})} other {un efecto}}",
 
   // edge: what an edge is called.
   "edge.on": "{part} sobre {field}",
@@ -150,7 +152,6 @@ export const spanish: Catalogue = {
   "edgepage.of": "Un límite de <study>{title}</study>",
   "edgepage.becomes": "{was} pasa a {is}",
   "edgepage.description": "Un límite de un estudio no oficial de rediseño, {outcome}.",
-  "edgepage.title": "{edge}, en {study}",
   "edgepage.placeAlt": "{label}, el lugar donde se tocan {one} y {other}",
   "edgepage.unofficial": "Rediseño, estudio no oficial",
   "edgepage.bothNear": "Ambos grados están en el umbral",
@@ -205,7 +206,6 @@ export const spanish: Catalogue = {
   "edgeSaid.whereOutlineAndMore": "{outline} y más allá, {part} de la longitud de todos los límites",
 
   // entry: the entry of a study in a list.
-  "entry.clarity": "Nitidez",
   "entry.makers": "Hoja para fabricantes",
   "entry.putForward": "Propuesto por {authors}",
 
@@ -245,7 +245,6 @@ export const spanish: Catalogue = {
   "feed.statusDecided": "{status}, {meaning}. {decision}",
   "feed.redesigns": "Los rediseños son estudios no oficiales.",
   "feed.proposed": "{change} {verdict}: nitidez {before} → {after}.",
-  "feed.rights": "{credit}, {licence}",
   "feed.flagToday": "{flag} hoy",
   "feed.flagRedesign": "{flag}, rediseño",
   "feed.clearer": "<a>{name}</a>: más nítido. Estudio no oficial.",
@@ -257,6 +256,7 @@ export const spanish: Catalogue = {
   // fimbriation: what a line of a third colour does for the two colours that it keeps apart.
   "fimbriation.parts": "La línea en {line} separa {one} de {other}",
   "fimbriation.doesNotPart": "La línea en {line} entre {one} y {other} no los separa",
+  "fimbriation.line": "{lead}: <move></move>.",
   "fimbriation.didAlready": "En el original {line} ya lo hacía: {across} en lugar de {direct}.",
   "fimbriation.didNotEither": "En el original {line} tampoco lo hacía: {across} en lugar de {direct}.",
   "fimbriation.did": "En el original {line} lo hacía: {across} en lugar de {direct}.",
@@ -297,14 +297,10 @@ export const spanish: Catalogue = {
   "flagPage.pairs": "Dos lado a lado: <list></list>",
   "flagPage.edges": "Qué mejora y qué empeora cada una",
   "flagPage.survey": "Sus cifras en el censo",
-  "flagPage.swap": "Alternar en el sitio",
   "flagPage.showAll": "Mostrar todas",
   "flagPage.allShown": "Se muestran todas las banderas",
-  "flagPage.bothShown": "Se muestran las dos banderas",
-  "flagPage.shownAlone": "{name}, a solas",
   "flagPage.head": "Propuesta",
   "flagPage.verdict": "Veredicto",
-  "flagPage.focus": "De lo que debe verse",
   "flagPage.share": "Parte que cambia",
 
   // focus: what has to be seen, the emblem or charge of a flag, from where the flag is seen, and how far that lasts.
@@ -390,10 +386,11 @@ export const spanish: Catalogue = {
   // history: what came before a study and after it.
   "history.follows": "Sustituye a",
   "history.followed": "Seguido de",
+  "history.revised": "<date></date>: {what}",
 
   // ladder: the ladder of reflectance.
   "ladder.title": "La claridad de cada color",
-  "ladder.says": "Del más claro al más oscuro: {colours}. {before} pasa a {after}.",
+  "ladder.says": "Del más claro al más oscuro: {colours}. {change}",
 
   // lasting: how far what has to be seen lasts, as a figure.
   "lasting.caption":
@@ -401,19 +398,23 @@ export const spanish: Catalogue = {
   "lasting.model": "Un modelo de la vista",
 
   // length: how long an edge is.
-  "length.heights": "{length} alturas de bandera",
-  "length.offFocus": "{length} alturas de bandera, ninguna en el contorno de lo que debe verse",
-  "length.onFocus": "{length} alturas de bandera, todas en el contorno de lo que debe verse",
-  "length.partOnFocus": "{length} alturas de bandera, {part} de ellas en el contorno de lo que debe verse",
+  "length.heights":
+    "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}",
+  "length.offFocus":
+    "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}, ninguna en el contorno de lo que debe verse",
+  "length.onFocus":
+    "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}, todas en el contorno de lo que debe verse",
+  "length.partOnFocus":
+    "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}, {part, number, ::.00} de ellas en el contorno de lo que debe verse",
   "length.wholeOutline": "todo el contorno",
   "length.ofOutline": "{share} del contorno",
-  "length.partly": "{length}, de ellas {own} en {part}",
+  "length.partly": "{length}, de ellas {own, number, ::.00} en {part}",
   "length.wholly": "{length}, {part}",
 
   // likeness: which flags a redesign could be taken for.
-  "likeness.figure": "Diferencia media de color ΔE00 {difference}",
-  "likeness.figureMirrored": "Diferencia media de color ΔE00 {difference}, vista por el reverso",
-  "likeness.figureTurned": "Diferencia media de color ΔE00 {difference}, cabeza abajo",
+  "likeness.figure": "diferencia media de color ΔE00 {difference}",
+  "likeness.figureMirrored": "diferencia media de color ΔE00 {difference}, vista por el reverso",
+  "likeness.figureTurned": "diferencia media de color ΔE00 {difference}, cabeza abajo",
   "likeness.flags": "{count, plural, one {# otra bandera o rediseño} other {# otras banderas y rediseños}}",
   "likeness.hardly":
     "Difícilmente. De {flags}, lo más cercano: {nearest}, con {figure}; por debajo de {limit}, una bandera se toma fácilmente por otra.",
@@ -425,6 +426,7 @@ export const spanish: Catalogue = {
   // list: what stands between the items of a list that has no “and”.
   "list.comma": ", ",
   "list.semicolon": "; ",
+  "list.colon": "{name}: {said}",
 
   // maker: the sheet from which an adopted redesign is made as a flag.
   "maker.title": "{title}, hoja para fabricantes",
@@ -562,7 +564,6 @@ export const spanish: Catalogue = {
   "method.cloth": "{name}: luminancia, y reflectancia en tanto por ciento",
   "method.sumTitle": "Nitidez de {name} como suma: {clarity}",
   "method.sumBar": "{names}: {share} del peso total, cuenta {counts}",
-  "method.joint": "; ",
   "method.sumAll": "{bars}.",
   "method.sumNote":
     "Un área por límite, tan ancha como su peso y llena en la medida en que cuenta: {clarity} en total.",
@@ -742,6 +743,7 @@ export const spanish: Catalogue = {
 
   // move: from one value to another.
   "move.to": "a",
+  "move.row": "{name}: {before} → {after}",
 
   // moved: pages at addresses whose own page has gone; a heading, and what stands below it.
   "moved.moved": "Esta página se ha trasladado",
@@ -789,6 +791,7 @@ export const spanish: Catalogue = {
   "options.nothing": "Nada.",
   "options.beside": "junto a <study>{title}</study>",
   "options.title": "Otros cambios de un color",
+  "options.titleOf": "Otros cambios de un color, {study}",
   "options.description": "Todo otro cambio de un color junto a {title}, medido.",
   "options.standing": "Este estudio: {standing}",
   "options.whole": "El original tiene una nitidez de {clarity}: ningún cambio puede aumentarla.",
@@ -965,7 +968,6 @@ export const spanish: Catalogue = {
   "picture.clarity": "{verdict}: nitidez",
   "picture.oneColour": "Un solo color",
   "picture.contrast": "{outcome}: contraste de este límite",
-  "picture.move": "de {before} a {after}",
   "picture.alt":
     "Una bandera {split}, mitad original y mitad rediseño. {title}. {measure} {move}. Estudio no oficial.",
   "picture.altOf":
@@ -1081,6 +1083,7 @@ export const spanish: Catalogue = {
   "record.selectedPart": "la parte elegida",
   "record.drawing": "El dibujo",
   "record.by": "{title}, de {author}",
+  "record.rights": "{credit}, {licence}",
   "record.unofficial":
     "El rediseño es un estudio no oficial: una propuesta para discutir, no una bandera en uso.",
   "record.unofficialBy":
@@ -1100,7 +1103,10 @@ export const spanish: Catalogue = {
   "refer.study": "estudio no oficial de rediseño de bandera",
   "refer.edge": "un límite de un estudio no oficial de rediseño de bandera",
   "refer.series": "serie de estudios no oficiales de rediseño de banderas",
-  "refer.title": "«{title}»",
+  "refer.cited": "«{title}», {kind}. {gallery}. {address}",
+  "refer.citedOn": "«{title}», {kind}. {gallery}, {date}. {address}",
+  "refer.note": "{kind}, {gallery}",
+  "refer.noteStamped": "{kind}, {gallery}, sello {stamp}",
 
   // ruler: the contrast ruler.
   "ruler.caption":
@@ -1156,6 +1162,7 @@ export const spanish: Catalogue = {
     "Primero el original, luego el rediseño: aproximaciones de lo que los lectores daltónicos, y la impresión en gris, hacen de ambas banderas. No son una prueba de la vista de nadie. Los grises difieren en una diferencia de color, ΔE00: cuanto mayor, más fácil de distinguir.",
   "seen.greys": "diferencia de los dos grises más cercanos",
   "seen.clarity": "nitidez de la bandera entera",
+  "seen.figure": "{heading}: {measure} {before} → {after}.",
   "seen.looks": "{name} parece {seen}",
   "seen.kept": "{names} {count, plural, one {conserva su nombre} other {conservan sus nombres}}",
   "seen.inGrey": "{name} en gris",

@@ -121,6 +121,8 @@ export const french: Catalogue = {
     "Seuls {share} du dessin ont pu être distingués exactement ; ses chiffres sont moins sûrs.",
   "doubt.nearLimit": "À peine visibles à cette distance : des parties en {names}.",
   "doubt.effect": "Le dessin de l’auteur contient ce qui n’est ni montré ici ni mesuré : {looks}.",
+  "doubt.look":
+    "{kind, select, shadow {une ombre} blur {un flou} colours {un changement des couleurs} blend {des couleurs mêlées à ce qui est dessous ({mode})} other {un effet}}",
 
   // edge: what an edge is called.
   "edge.on": "{part} sur {field}",
@@ -157,7 +159,6 @@ export const french: Catalogue = {
   "edgepage.of": "Une limite de l’étude <study>{title}</study>",
   "edgepage.becomes": "{was} devient {is}",
   "edgepage.description": "Une limite d’une étude non officielle de drapeau redessiné, {outcome}.",
-  "edgepage.title": "{edge}, dans {study}",
   "edgepage.placeAlt": "{label}, l’endroit où se touchent {one} et {other}",
   "edgepage.unofficial": "Nouveau dessin, étude non officielle",
   "edgepage.bothNear": "Les deux degrés sont au seuil",
@@ -214,7 +215,6 @@ export const french: Catalogue = {
   "edgeSaid.whereOutlineAndMore": "{outline} et au-delà, soit {part} de la longueur totale des limites",
 
   // entry: the entry of a study in a list.
-  "entry.clarity": "Netteté",
   "entry.makers": "Fiche pour fabricants",
   "entry.putForward": "Proposée par {authors}",
 
@@ -254,7 +254,6 @@ export const french: Catalogue = {
   "feed.statusDecided": "{status}, {meaning}. {decision}",
   "feed.redesigns": "Les nouveaux dessins sont des études non officielles.",
   "feed.proposed": "{change} {verdict} : netteté {before} → {after}.",
-  "feed.rights": "{credit}, {licence}",
   "feed.flagToday": "{flag} aujourd’hui",
   "feed.flagRedesign": "{flag}, nouveau dessin",
   "feed.clearer": "<a>{name}</a> : plus net. Étude non officielle.",
@@ -266,6 +265,7 @@ export const french: Catalogue = {
   // fimbriation: what a line of a third colour does for the two colours that it keeps apart.
   "fimbriation.parts": "La ligne ({line}) sépare {one} et {other}",
   "fimbriation.doesNotPart": "La ligne ({line}) entre {one} et {other} ne les sépare pas",
+  "fimbriation.line": "{lead} : <move></move>.",
   "fimbriation.didAlready": "Dans l’original, {line} le faisait déjà : {across} au lieu de {direct}.",
   "fimbriation.didNotEither":
     "Dans l’original, {line} ne le faisait pas non plus : {across} au lieu de {direct}.",
@@ -307,14 +307,10 @@ export const french: Catalogue = {
   "flagPage.pairs": "Deux côte à côte : <list></list>",
   "flagPage.edges": "Ce que chacune gagne et perd",
   "flagPage.survey": "Ses chiffres dans le recensement",
-  "flagPage.swap": "Alterner sur place",
   "flagPage.showAll": "Tout montrer",
   "flagPage.allShown": "Tous les drapeaux montrés",
-  "flagPage.bothShown": "Les deux drapeaux montrés",
-  "flagPage.shownAlone": "{name}, seul",
   "flagPage.head": "Proposition",
   "flagPage.verdict": "Verdict",
-  "flagPage.focus": "De ce qui doit se voir",
   "flagPage.share": "Part qui change",
 
   // focus: what has to be seen, the emblem or charge of a flag, from where the flag is seen, and how far that lasts.
@@ -400,10 +396,11 @@ export const french: Catalogue = {
   // history: what came before a study and after it.
   "history.follows": "Prend la place de",
   "history.followed": "Suivie de",
+  "history.revised": "<date></date> : {what}",
 
   // ladder: the ladder of reflectance.
   "ladder.title": "La clarté de chaque couleur",
-  "ladder.says": "De la plus claire à la plus sombre : {colours}. {before} devient {after}.",
+  "ladder.says": "De la plus claire à la plus sombre : {colours}. {change}",
 
   // lasting: how far what has to be seen lasts, as a figure.
   "lasting.caption":
@@ -411,20 +408,22 @@ export const french: Catalogue = {
   "lasting.model": "Un modèle de la vue",
 
   // length: how long an edge is.
-  "length.heights": "{length} fois la hauteur du drapeau",
-  "length.offFocus": "{length} fois la hauteur du drapeau, et rien sur le contour de ce qui doit se voir",
-  "length.onFocus": "{length} fois la hauteur du drapeau, en entier sur le contour de ce qui doit se voir",
+  "length.heights": "{length, number, ::.00} fois la hauteur du drapeau",
+  "length.offFocus":
+    "{length, number, ::.00} fois la hauteur du drapeau, et rien sur le contour de ce qui doit se voir",
+  "length.onFocus":
+    "{length, number, ::.00} fois la hauteur du drapeau, en entier sur le contour de ce qui doit se voir",
   "length.partOnFocus":
-    "{length} fois la hauteur du drapeau, dont {part} sur le contour de ce qui doit se voir",
+    "{length, number, ::.00} fois la hauteur du drapeau, dont {part, number, ::.00} sur le contour de ce qui doit se voir",
   "length.wholeOutline": "tout le contour",
   "length.ofOutline": "{share} du contour",
-  "length.partly": "{length}, dont {own} sur {part}",
+  "length.partly": "{length}, dont {own, number, ::.00} sur {part}",
   "length.wholly": "{length}, {part}",
 
   // likeness: which flags a redesign could be taken for.
-  "likeness.figure": "Écart de couleur moyen ΔE00 {difference}",
-  "likeness.figureMirrored": "Écart de couleur moyen ΔE00 {difference}, vu de revers",
-  "likeness.figureTurned": "Écart de couleur moyen ΔE00 {difference}, tête en bas",
+  "likeness.figure": "écart de couleur moyen ΔE00 {difference}",
+  "likeness.figureMirrored": "écart de couleur moyen ΔE00 {difference}, vu de revers",
+  "likeness.figureTurned": "écart de couleur moyen ΔE00 {difference}, tête en bas",
   "likeness.flags":
     "{count, plural, one {# autre drapeau ou nouveau dessin} other {# autres drapeaux et nouveaux dessins}}",
   "likeness.hardly":
@@ -437,6 +436,7 @@ export const french: Catalogue = {
   // list: what stands between the items of a list that has no “and”.
   "list.comma": ", ",
   "list.semicolon": " ; ",
+  "list.colon": "{name} : {said}",
 
   // maker: the sheet from which an adopted redesign is made as a flag.
   "maker.title": "{title}, fiche pour fabricants",
@@ -577,7 +577,6 @@ export const french: Catalogue = {
   "method.cloth": "{name} : luminance, et réflectance en pour cent",
   "method.sumTitle": "{name} : la netteté comme somme, {clarity}",
   "method.sumBar": "{names} : {share} du poids total, compte pour {counts}",
-  "method.joint": " ; ",
   "method.sumAll": "{bars}.",
   "method.sumNote":
     "Une surface par limite, aussi large que son poids et remplie pour autant qu’elle compte : {clarity} en tout.",
@@ -759,6 +758,7 @@ export const french: Catalogue = {
 
   // move: from one value to another.
   "move.to": "à",
+  "move.row": "{name} : {before} → {after}",
 
   // moved: pages at addresses whose own page has gone; a heading, and what stands below it.
   "moved.moved": "Cette page a changé d’adresse",
@@ -806,6 +806,7 @@ export const french: Catalogue = {
   "options.nothing": "Rien.",
   "options.beside": "à côté de <study>{title}</study>",
   "options.title": "Autres changements d’une couleur",
+  "options.titleOf": "Autres changements d’une couleur, {study}",
   "options.description": "Tout autre changement d’une couleur à côté de {title}, mesuré.",
   "options.standing": "Cette étude : {standing}",
   "options.whole": "L’original a une netteté de {clarity} : aucun changement ne peut l’accroître.",
@@ -984,7 +985,6 @@ export const french: Catalogue = {
   "picture.clarity": "{verdict} : netteté",
   "picture.oneColour": "Une seule couleur",
   "picture.contrast": "{outcome} : contraste de cette limite",
-  "picture.move": "de {before} à {after}",
   "picture.alt":
     "Un drapeau {split}, moitié original et moitié nouveau dessin. {title}. {measure} {move}. Étude non officielle.",
   "picture.altOf":
@@ -1101,6 +1101,7 @@ export const french: Catalogue = {
   "record.selectedPart": "la partie choisie",
   "record.drawing": "Le dessin",
   "record.by": "{title}, par {author}",
+  "record.rights": "{credit}, {licence}",
   "record.unofficial":
     "Le nouveau dessin est une étude non officielle : une proposition à discuter, non un drapeau en usage.",
   "record.unofficialBy":
@@ -1120,7 +1121,10 @@ export const french: Catalogue = {
   "refer.study": "étude non officielle de drapeau redessiné",
   "refer.edge": "une limite d’une étude non officielle de drapeau redessiné",
   "refer.series": "série d’études non officielles de drapeaux redessinés",
-  "refer.title": "« {title} »",
+  "refer.cited": "« {title} », {kind}. {gallery}. {address}",
+  "refer.citedOn": "« {title} », {kind}. {gallery}, {date}. {address}",
+  "refer.note": "{kind}, {gallery}",
+  "refer.noteStamped": "{kind}, {gallery}, cachet {stamp}",
 
   // ruler: the contrast ruler.
   "ruler.caption":
@@ -1176,6 +1180,7 @@ export const french: Catalogue = {
     "L’original d’abord, puis le nouveau dessin : des approximations de ce que les lecteurs daltoniens, et l’impression en gris, font des deux drapeaux. Elles ne sont pas un test de la vue de quiconque. Les gris diffèrent d’un écart de couleur, ΔE00 : plus il est grand, mieux on distingue.",
   "seen.greys": "écart des deux gris les plus proches",
   "seen.clarity": "netteté du drapeau entier",
+  "seen.figure": "{heading} : {measure} {before} → {after}.",
   "seen.looks": "{name} paraît {seen}",
   "seen.kept": "{names} {count, plural, one {garde son nom} other {gardent leur nom}}",
   "seen.inGrey": "{name} en gris",

@@ -30,7 +30,7 @@ describe("what is left out", () => {
     expect(little.problems.map(({ rule }) => rule)).toEqual(["svg/effect"]);
     expect(little.value?.inspection.warnings).toContainEqual({
       about: "effect",
-      looks: ["colours mixed with what is below them (multiply)"],
+      looks: [{ kind: "blend", mode: "multiply" }],
     });
     const much = await openDrawing("a.svg", bytesOf(mixed(70)), options);
     expect(much.value).toBeUndefined();

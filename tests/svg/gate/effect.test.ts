@@ -25,7 +25,7 @@ describe("takeEffects", () => {
     expect(problems.filter(({ rule }) => rule === "svg/effect")).toMatchObject([
       { severity: "warning", reason: expect.stringMatching(/a blur\.$/), place: { line: 1 } },
     ]);
-    expect(value?.effects).toMatchObject({ looks: ["a blur"] });
+    expect(value?.effects).toMatchObject({ looks: [{ kind: "blur", mode: "" }] });
     expect(written(draw(blur + body))).not.toMatch(/filter|effect/);
     expect(withEffects(draw(blur + body))).toMatch(/<filter id="effect-1">.*filter="url\(#effect-1\)"/s);
   });
@@ -42,7 +42,7 @@ describe("takeEffects", () => {
       `${shadow}${rect('id="a" fill="#000" filter="url(#f)"')}${rect('fill="#c00"')}<use href="#a"/>`,
     );
     expect(written(text)).toContain('<g id="a"/><rect width="9" height="9" fill="#cc0000"/>');
-    expect(read(text).effects?.looks).toEqual(["a shadow"]);
+    expect(read(text).effects?.looks).toEqual([{ kind: "shadow", mode: "" }]);
   });
 
   test("properties that a filter is none of are left out in silence", () => {

@@ -5,6 +5,7 @@ import {
   indexRivals,
   listRivals,
   presentRivalPlace,
+  sayNominated,
 } from "../../../src/views/flag/findrivals.ts";
 import { createFormat } from "../../../src/words/format.ts";
 import { studyResult } from "../../publish/sample.ts";
@@ -36,7 +37,7 @@ test("a flag that readers name has a page, with or without a study, and no rival
     { flag: survey.entries[0]?.flag.file ?? "", reason: "Red on blue." },
   ];
   const flags = listRivals({ studies: [studyResult], survey, nominations });
-  expect(flags.map(({ slug, studies, nominated }) => [slug, studies.length, nominated])).toEqual([
+  expect(flags.map((flag) => [flag.slug, flag.studies.length, sayNominated(flag, format)])).toEqual([
     ["harbour-pilots", 0, ["Marit Osseny: It is gone at dusk.", "Too many stripes."]],
     ["the-square", 1, ["Red on blue."]],
   ]);

@@ -34,7 +34,7 @@ test("the ruler has room for four edges and counts the others", () => {
 
 test("the palette has fifteen colours at most, and all colours with lines but grey and pink are named", () => {
   const palette = new Map(Array.from({ length: 40 }, (_, at) => [`shade ${at}`, "#123456"]));
-  expect(listPalette({ ...gallery, palette })).toHaveLength(15);
+  expect(listPalette({ ...gallery, palette }, format)).toHaveLength(15);
   expect(listSigns(createFormat("en"))).toHaveLength(9);
 });
 

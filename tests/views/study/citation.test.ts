@@ -25,8 +25,8 @@ test("pieces from right to left keep their own order between the words, and no o
     arabic,
   );
   // Unicode Standard Annex 9: U+2068 opens a piece whose first strong letter gives its direction, U+2069 ends it.
-  expect(text).toMatch(/^\u2068ש\. כהן\u2069: «A lighter square», /);
-  expect(text).toMatch(/Flags of the Sound, \u2068[^\u2069]*\p{sc=Arab}[^\u2069]*\u2069\. https:/u);
+  expect(text).toMatch(/^\u2068ש\. כהן\u2069: «A lighter square»، /);
+  expect(text).toMatch(/Flags of the Sound، \u2068[^\u2069]*\p{sc=Arab}[^\u2069]*\u2069\. https:/u);
   expect(bibtex).not.toMatch(/[\u2068\u2069]/);
   expect(refer().text).not.toMatch(/[\u2068\u2069]/);
 });
@@ -39,6 +39,14 @@ test("BibTeX, letter for letter", () => {
   howpublished = {\\url{https://flags.example/sound/studies/a-square/?stamp=${stamp}}},
   note = {Unofficial flag redesign study, Flags of the Sound, stamp ${stamp}},
 }`);
+});
+
+test("the note and what stands between are in the language of the pages", () => {
+  const { text, bibtex } = presentRefer(studyResult, gallery, createFormat("fr"));
+  expect(text).toMatch(/^Ines Valcourt et Tobin Arkwell\u00a0: «\u00a0A lighter square\u00a0», étude non/);
+  expect(bibtex).toContain(
+    `note = {Étude non officielle de drapeau redessiné, Flags of the Sound, cachet ${stamp}}`,
+  );
 });
 
 test("what the study does not say is left out of both", () => {
