@@ -85,7 +85,11 @@ function showField() {
 // What the file says of one flag: its name, its drawing, every cell with its head, and how to begin a study of it.
 function tell({ row, data }) {
   const textOf = (element) => element.textContent.replace(/\s+/g, " ").trim();
-  const cells = [...row.querySelectorAll("td")].map((cell) => `  ${cell.dataset.head}: ${textOf(cell)}`);
+  const { line } = bar.querySelector(".chosen-file").dataset;
+  const values = (cell) => ({ name: cell.dataset.head, said: textOf(cell) });
+  const cells = [...row.querySelectorAll("td")].map(
+    (cell) => `  ${line.replace(/\{(name|said)\}/g, (_, value) => values(cell)[value])}`,
+  );
   const begin = data.slug ? [`  counterchange begin ${data.slug} --original "${data.file}"`] : [];
   return [textOf(row.querySelector(".flag-name")), `  ${data.file}`, ...cells, ...begin].join("\n");
 }

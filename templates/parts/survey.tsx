@@ -110,7 +110,13 @@ export function ChosenBar({ choosing }: { choosing: Choosing }): JSX.Element {
       <a class="chosen-only" href="./">
         {say("surveyTable.onlyChosen")}
       </a>
-      <a class="chosen-file" href="./" download={choosing.file} data-head={choosing.heading}>
+      <a
+        class="chosen-file"
+        href="./"
+        download={choosing.file}
+        data-head={choosing.heading}
+        data-line={say("list.colon", { name: "{name}", said: "{said}" })}
+      >
         {say("surveyTable.list")}
       </a>
       <a

@@ -18,10 +18,19 @@ const names: readonly string[] = [
 const machines =
   /^(?:edge|and|min|ΔE00|says: ask|CIELAB .*|Source (?:Serif 4|Sans 3)|(?:Serif|Sans) Delta|[\s\S]*(?:url\(|font-display:)[\s\S]*|original: original\.svg[\s\S]*|credit: \{[\s\S]*|trusted-types .*|X-Content-.*|Referrer-.*|; img-src.*|Cache-.*|nofollow .*|width=device-width.*|light dark|sum-title .*|<!DOCTYPE.*)$/;
 
+/** What scripts of pages tell programs: a channel, a key, a command, the line of a ballot. */
+const scripted: readonly string[] = ["steps of", "Escape", "counterchange begin", "ballot"];
+
 test("views and templates hold no words", () => {
   const found = readSources(["src/views", "templates"], [".ts", ".tsx"]).flatMap(listLiterals);
   expect(found.length).toBeGreaterThan(50);
   const words = found.filter(({ text }) => !names.includes(text) && !machines.test(text));
+  expect(words.map(({ path, line, text }) => `${path}:${line}: ${text}`)).toEqual([]);
+});
+
+test("scripts of pages hold no words", () => {
+  const found = readSources(["templates/client"], [".js"]).flatMap(listLiterals);
+  const words = found.filter(({ text }) => !scripted.includes(text) && !machines.test(text));
   expect(words.map(({ path, line, text }) => `${path}:${line}: ${text}`)).toEqual([]);
 });
 
@@ -49,6 +58,7 @@ test.each([
     [],
   ],
   ["a.ts", 'export const a = say("edges.where");', []],
+  ["a.js", 'document.querySelector("main a").textContent = "No study";', ["No study"]],
 ])("in %s, %s", (path, text, words) => {
   expect(listLiterals({ path, text }).map((found) => found.text)).toEqual(words);
 });

@@ -56,7 +56,9 @@ export function listLiterals(file: SourceFile): readonly Literal[] {
       const { cooked } = node["value"] as { readonly cooked: string };
       if (words.test(cooked)) add(node, cooked);
     }
-    for (const [key, child] of Object.entries(node)) if (key !== "type") visit(child);
+    const isSelector = node.type === "CallExpression" && isSelecting(node["callee"]);
+    for (const [key, child] of Object.entries(node))
+      if (key !== "type" && !(isSelector && key === "arguments")) visit(child);
   };
   visit(parseSync(file.path, file.text).program);
   return found;
@@ -69,6 +71,12 @@ export function listStyleWords(css: string): readonly string[] {
       .map(([, double, single]) => double ?? single ?? "")
       .filter((text) => /\p{L}{2}/u.test(text.replace(/\\[\da-f]{1,6} ?/gi, ""))),
   );
+}
+
+/** Whether a call asks the page for elements: its text is a selector. */
+function isSelecting(callee: unknown): boolean {
+  const { property } = callee as { readonly property?: { readonly name?: string } };
+  return /^(?:querySelector(?:All)?|closest|matches)$/.test(property?.name ?? "");
 }
 
 function nameOf(name: unknown): string {
