@@ -373,6 +373,13 @@ const values: readonly StudyMistake[] = [
     typed: { "status: open": "status: adopted" },
   },
   {
+    slug: "votes-the-other-way-round",
+    what: "votes the other way round",
+    typed: {
+      "status: open": "status: adopted\ndecided: { date: 2026-05-02, for: 2, against: 11, why: It reads. }",
+    },
+  },
+  {
     slug: "authors-as-text",
     what: "authors as text",
     typed: { "[Ines Valcourt]": "Ines Valcourt and Tobin Arkwell" },

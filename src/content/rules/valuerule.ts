@@ -275,6 +275,19 @@ export const valueRules: readonly Rule[] = [
     },
   },
   {
+    id: "study/votes-against-status",
+    severity: "warning",
+    means: "A study is adopted with more votes against it than for it, or declined with more for it.",
+    why: "The list of decisions shows both; most often the two numbers stand the wrong way round.",
+    example: {
+      file: "study.md",
+      wrong:
+        "status: adopted\ndecided: { date: 2026-05-02, for: 2, against: 11, why: It reads from the quay. }",
+      right:
+        "status: adopted\ndecided: { date: 2026-05-02, for: 11, against: 2, why: It reads from the quay. }",
+    },
+  },
+  {
     id: "study/answer-link",
     severity: "error",
     means: "The link of an answer is no address that begins with https://.",

@@ -48,7 +48,7 @@ export interface ProseFile {
  * The value is undefined as soon as there is one error; warnings leave it. Problems: those of `readSource`,
  * `splitFrontMatter` or `joinFiles` and `parseYaml`, and `study/unknown-key`, `study/missing-key`, `study/no-value`,
  * `study/wrong-type`, `study/too-long`, `study/unknown-word`, `study/wrong-colour`, `study/wrong-date`,
- * `study/wrong-tag`, `study/wrong-author`, `study/wrong-name`, `study/name-twice`, `study/part-alone`, `study/focus`, `study/unknown-step`, `study/step-twice`, `study/decision-missing`, `study/decision-twice`, `study/decision-open`, `study/original-path`,
+ * `study/wrong-tag`, `study/wrong-author`, `study/wrong-name`, `study/name-twice`, `study/part-alone`, `study/focus`, `study/unknown-step`, `study/step-twice`, `study/decision-missing`, `study/decision-twice`, `study/decision-open`, `study/votes-against-status`, `study/original-path`,
  * `study/prose-control`, `study/prose-invisible`, `study/invisible`.
  */
 export function parseStudy(

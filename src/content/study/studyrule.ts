@@ -1,13 +1,13 @@
 // Floor 5. The rules of a study that no type can say: colours, dates, file names, and keys that need each other.
 import { isOwnName } from "../../colour/colourname.ts";
 import { parseColour } from "../../colour/colourtext.ts";
-import { findNearest } from "../../problem/knownword.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { checkCurly } from "../yaml/curlyquote.ts";
 import { isCutOff } from "../yaml/cutvalue.ts";
 import { capital, type Finding, labelOf, wrong } from "../yaml/finding.ts";
 import { checkAnswerLink } from "./answerkey.ts";
 import { findDateFault } from "./date.ts";
+import { checkDecision } from "./decisionrule.ts";
 import { checkInvisible } from "./invisiblevalue.ts";
 import { checkLanguage } from "./languagetag.ts";
 import { findLicenceFault } from "./licence.ts";
@@ -149,37 +149,6 @@ function checkFocus(focus: unknown): Finding[] {
     "study/focus",
     "focus",
     { reason, hint: `Type one of them: focus: { select: ${select} } or focus: { colour: ${colour} }` },
-    { on: "key" },
-  );
-}
-
-function checkDecision(raw: Raw): Finding[] {
-  const isDecided = raw.status === "adopted" || raw.status === "declined";
-  if (raw.decision !== undefined && raw.decided !== undefined)
-    return wrong(
-      "study/decision-twice",
-      "decision",
-      {
-        reason: "The decision stands twice: as “decision” and as “decided”.",
-        hint: "Keep “decided”, and type the sentence behind its “why”.",
-      },
-      { on: "key" },
-    );
-  // A mistyped key is told of itself.
-  const isMistyped = Object.keys(raw).some((key) => findNearest(key, ["decision", "decided"]) !== undefined);
-  if (isDecided && !isMistyped && raw.decision === undefined && raw.decided === undefined)
-    return wrong("study/decision-missing", "status", {
-      reason: `A study that is ${raw.status} says why, and “decision” is not there.`,
-      hint: "Add a sentence: decision: The lighter wheel reads from the quay.",
-    });
-  if (isDecided || raw.decided === undefined) return [];
-  return wrong(
-    "study/decision-open",
-    "decided",
-    {
-      reason: `The study is decided, and its status is ${isText(raw.status) ? raw.status : "open"}.`,
-      hint: "Type: status: adopted, or: status: declined",
-    },
     { on: "key" },
   );
 }

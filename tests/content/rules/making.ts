@@ -43,6 +43,7 @@ const places: Readonly<Record<string, string>> = {
   "study/figure": "The wheel is dark on dark: from the quay it is not there.",
   "study/html": "The wheel is dark on dark: from the quay it is not there.",
   "study/decision-missing": "status: open",
+  "study/votes-against-status": "status: open",
   "study/option-repeated": "status: open",
   "study/comment": "title: A lighter ferry wheel",
   "study/wrong-tag": "tags: [charge, dark on dark]",
