@@ -27,8 +27,8 @@ const unseen = new Set([
 const machineAttributes =
   /^(class|id|rel|href|src|type|key|role|d|sizes|as|media|for|name|http-equiv|crossorigin|target|viewBox|transform|points|data-[a-z-]*|html[A-Z].*)$/;
 
-/** Two words, a word that begins like a sentence, or a word beside a value. */
-const words = /\p{L}{2,}[,;:.]? \p{L}|^\p{Lu}\p{Ll}+[.:]?$|^ ?\p{Ll}{2,} $|^ \p{Ll}{2,}[ ,.]/u;
+/** Two words, a word that begins like a sentence, a word beside a value, or what stands between two texts in one language. */
+const words = /\p{L}{2,}[,;:.]? \p{L}|^\p{Lu}\p{Ll}+[.:]?$|^ ?\p{Ll}{2,} $|^ \p{Ll}{2,}[ ,.]|^[,;:] +$/u;
 
 /** Lists the texts of `file` that hold words of a language. */
 export function listLiterals(file: SourceFile): readonly Literal[] {
@@ -49,7 +49,8 @@ export function listLiterals(file: SourceFile): readonly Literal[] {
     const node = value as Node;
     if (unseen.has(node.type)) return;
     if (node.type === "JSXAttribute" && machineAttributes.test(nameOf(node["name"]))) return;
-    if (node.type === "JSXText" && /\p{L}/u.test(String(node["value"]))) add(node, String(node["value"]));
+    if (node.type === "JSXText" && /\p{L}|^\s*[,;:]/u.test(String(node["value"])))
+      add(node, String(node["value"]));
     if (node.type === "Literal" && typeof node["value"] === "string" && words.test(node["value"]))
       add(node, node["value"]);
     if (node.type === "TemplateElement") {
