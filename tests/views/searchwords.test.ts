@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import type { StudyResult } from "../../src/analysis/result.ts";
 import type { Study } from "../../src/content/study/study.ts";
 import { formatWords, listWords } from "../../src/views/searchwords.ts";
-import { plainFormat } from "../../src/words/format.ts";
+import { createFormat, plainFormat } from "../../src/words/format.ts";
 import { studyResult } from "../publish/sample.ts";
 
 const told = (changed: Partial<Study>): StudyResult => ({
@@ -59,4 +59,10 @@ test("pages are found by title and text, at their addresses from the front page"
   const box: { pageWords?: unknown } = {};
   runInNewContext(formatWords([studyResult], plainFormat, [page]), { globalThis: box });
   expect(box.pageWords).toEqual([{ title: "A study", address: "guide/study/", words: " a study cafe" }]);
+});
+
+test("outcomes and verdicts are found in the language of the pages", () => {
+  const words = listWords(studyResult, createFormat("de"));
+  for (const word of ["gewonnen", "klarer", "angenommen"]) expect(words).toContain(word);
+  for (const word of ["gained", "clearer"]) expect(words).not.toContain(word);
 });

@@ -115,3 +115,14 @@ test("an edge of paints that are in no drawing is our own fault and throws", () 
 test("an edge is called by its two paints", () => {
   expect(formatNames(["white", "light blue"])).toBe("white / light blue");
 });
+
+test.each([
+  ["de", 2, "2,00 Flaggenhöhen"],
+  ["es", 1, "1,00 altura de bandera"],
+  ["es", 1.004, "1,00 altura de bandera"],
+  ["es", 2.5, "2,50 alturas de bandera"],
+  ["ar", 3, "3.00 أضعاف ارتفاع العلم"],
+  ["ar", 2.5, "2.50 ضعف ارتفاع العلم"],
+])("a length in %s of %f flag heights", (language, length, said) => {
+  expect(presentEdge({ ...edge, length }, comparison, createFormat(language)).length).toBe(said);
+});

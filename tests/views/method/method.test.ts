@@ -66,3 +66,10 @@ test("the ranges of cloth, and what laws that fix it come to", () => {
   expect(laws.map((text) => /\w+$/.exec(text)?.[0])).toEqual(["strong", "clear", "strong"]);
   expect(laws[0]).toMatch(/^red 9.5% on yellow 56.7% /);
 });
+
+test("colours of pairs and of laws have their names in the language of the page", () => {
+  const german = presentMethod(galleryResult, createFormat("de"));
+  expect(german.walk.names).toEqual(["Rot", "Schwarz"]);
+  expect(german.pairs.map(({ key }) => key)).toEqual(method.pairs.map(({ key }) => key));
+  expect(german.laws).toMatch(/^Rot 9,5\s% auf Gelb 56,7\s% .*; Orange .* Weiß .*; Blau /);
+});

@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import type { ShowPlan } from "../../../src/content/study/showstep.ts";
 import { listSteps } from "../../../src/views/show/showsteps.ts";
 import { createFormat } from "../../../src/words/format.ts";
+import { nameStudy } from "../../../src/words/namedresult.ts";
 import { gallery, studyResult } from "../../publish/sample.ts";
 
 const steps = (show?: ShowPlan) =>
@@ -47,4 +48,14 @@ test("addresses begin with the prefix, names do not", () => {
   const [first] = listSteps(studyResult, gallery, "/series/quay/show/", createFormat("en"), "a-square-");
   expect([first?.anchor, first?.name]).toEqual(["a-square-the-flag", "the-flag"]);
   expect(first?.picture).toMatchObject({ plate: { src: "../../../studies/a-square/original.svg" } });
+});
+
+test("a change behind a colon has the small letter of English, and the capital of a German noun", () => {
+  const said = (language: string) => {
+    const format = createFormat(language);
+    const told = listSteps(nameStudy(studyResult, format), gallery, "/studies/a-square/show/", format);
+    return told.find(({ name }) => name === "after")?.speech;
+  };
+  expect(said("en")).toMatch(/^And now: red becomes yellow\./);
+  expect(said("de")).toMatch(/^Und jetzt: Gelb statt Rot\./);
 });
