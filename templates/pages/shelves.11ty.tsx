@@ -35,9 +35,7 @@ function Shelves({ index }: { site: SiteView; index: ShelfIndex }): JSX.Element 
           {index.entries.map((shelf) => (
             <li key={shelf.slug}>
               <h2>
-                <a href={shelf.address}>{shelf.name}</a>
-                {"\u00a0"}
-                <span class="number quiet">{shelf.count}</span>
+                <a href={shelf.address}>{shelf.name}</a> <span class="number quiet">{shelf.count}</span>
               </h2>
               <ul>
                 {shelf.studies.map((study) => (
