@@ -18,15 +18,9 @@ export function FieldFigure({
   const say = useSay();
   return (
     <figure class="field-figure" id={id}>
-      <figcaption>
-        <strong>
-          <a href={`#${id}`}>{say("field.title")}</a>.
-        </strong>{" "}
-        {say("field.about")} {field.without && `${field.without} `}{" "}
-        <a class="past" href={`#${after}`}>
-          {say("field.past")}
-        </a>
-      </figcaption>
+      <a class="past" href={`#${after}`}>
+        {say("field.past")}
+      </a>
       <div class={field.isSmall ? "axis axis-small" : "axis"}>
         <div class="field-place" aria-hidden="true">
           <Shown dot={field.least} id="field.least" />
@@ -48,6 +42,12 @@ export function FieldFigure({
           ))}
         </ol>
       </div>
+      <figcaption>
+        <strong>
+          <a href={`#${id}`}>{say("field.title")}</a>.
+        </strong>{" "}
+        {say("field.about")} {field.without}
+      </figcaption>
     </figure>
   );
 }

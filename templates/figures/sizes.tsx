@@ -13,7 +13,6 @@ export function SizesFigure({ rows, id }: { rows: readonly [SizeRow, SizeRow]; i
       <div class="size-rows">
         {rows.map((row) => (
           <div key={row.label} class="size-row">
-            <p>{row.label}</p>
             <ol>
               {row.pictures.map((picture) => (
                 <li key={picture.height}>
@@ -30,6 +29,7 @@ export function SizesFigure({ rows, id }: { rows: readonly [SizeRow, SizeRow]; i
                 </li>
               ))}
             </ol>
+            <p>{row.label}</p>
           </div>
         ))}
       </div>

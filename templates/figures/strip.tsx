@@ -16,6 +16,7 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
       <ol class="strip-steps">
         {strip.steps.map((step, at) => (
           <li key={step.distance}>
+<<<<<<< HEAD
             <p class="strip-distance">
               <Message
                 id="strip.from"
@@ -46,6 +47,33 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
                   </div>
                 ))}
               </div>
+=======
+            <div class="small-pair">
+              {step.plates.map((plate, index) => (
+                <div key={plate.label}>
+                  <DrawnMat plate={plate} id={`${id}-${at}-${index}`} />
+                  {step.clarity && (
+                    <p class="strip-clarity">
+                      <span class="unseen">{say(index === 0 ? "plate.original" : "plate.redesign")}: </span>
+                      {say("strip.focus")}{" "}
+                      <span class="strip-number">
+                        {say("strip.clarity")} <span class="number">{step.clarity[index]}</span>
+                      </span>
+                    </p>
+                  )}
+                  {isUnderEach && step.lost && <p class="strip-clarity">{step.lost}</p>}
+                </div>
+              ))}
+            </div>
+            <div class="strip-distance">
+              <p>
+                <Message
+                  id="strip.from"
+                  values={{ distance: step.distance }}
+                  tags={{ number: (text) => <span class="number">{text}</span> }}
+                />
+              </p>
+>>>>>>> look
               {!isUnderEach && step.lost && <p class="strip-clarity">{step.lost}</p>}
             </div>
           </li>

@@ -20,6 +20,7 @@ export const render = pageOf(Front);
 
 function Front({ site: { front } }: { site: SiteView }): JSX.Element {
   const say = useSay();
+  const { takePart } = front.frame.links;
   return (
     <Document
       frame={front.frame}
@@ -57,12 +58,14 @@ function Front({ site: { front } }: { site: SiteView }): JSX.Element {
           <AllStudies front={front} />
         </>
       )}
-      <Nominate nominate={front.nominate} />
-      {front.frame.links.takePart && (
-        <p class="nominate">
-          <a href={front.frame.links.takePart.address}>{front.frame.links.takePart.text}</a>
-        </p>
-      )}
+      <div class="ways-in">
+        <Nominate nominate={front.nominate} />
+        {takePart && (
+          <p class="nominate">
+            <a href={takePart.address}>{takePart.text}</a>
+          </p>
+        )}
+      </div>
     </Document>
   );
 }

@@ -46,16 +46,16 @@ function Method({ method }: { method: MethodPage }): JSX.Element {
           <p class="count">{say("method.count")}</p>
         </div>
         {worked && <Mat plate={worked.plate} eager />}
+        <nav aria-label={say("method.contents")}>
+          <ol class="contents">
+            {Object.entries(headings).map(([id, heading]) => (
+              <li key={id}>
+                <a href={`#${id}`}>{say(heading)}</a>
+              </li>
+            ))}
+          </ol>
+        </nav>
       </header>
-      <nav aria-label={say("method.contents")}>
-        <ol class="contents">
-          {Object.entries(headings).map(([id, heading]) => (
-            <li key={id}>
-              <a href={`#${id}`}>{say(heading)}</a>
-            </li>
-          ))}
-        </ol>
-      </nav>
       <div class="steps">
         <EdgeStep method={method} />
         <ViewingStep method={method} />

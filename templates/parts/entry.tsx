@@ -36,6 +36,13 @@ export function Entry({
       </div>
       <div class="entry-title">
         <CardTitle card={card} level={level} />
+        <Byline
+          authors={
+            decision && card.authors ? say("entry.putForward", { authors: card.authors }) : card.authors
+          }
+          date={card.date}
+          {...(!decision && { decided: card.status })}
+        />
       </div>
       <p class={decision ? "entry-decision" : "entry-change"}>
         {decision ?? card.change}
@@ -59,11 +66,6 @@ export function Entry({
         </span>
         {card.price && <span class="entry-price">{card.price}</span>}
       </p>
-      <Byline
-        authors={decision && card.authors ? say("entry.putForward", { authors: card.authors }) : card.authors}
-        date={card.date}
-        {...(!decision && { decided: card.status })}
-      />
     </article>
   );
 }

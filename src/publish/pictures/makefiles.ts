@@ -153,11 +153,11 @@ function tooMuch(file: string): Problem {
   });
 }
 
-/** Puts greys, as far apart as they can be, in the place of code colours: a page has no hue but the flags'. */
+/** Puts greys, as far apart as they can be, in the place of code colours, the first the lightest: a page has no hue but the flags'. */
 function greyCodes(labels: string): string {
   const code = /#[0-9a-f]{6}/g;
   const codes = [...new Set(labels.match(code))];
   const levelOf = (hex: string) =>
-    Math.round(64 + (176 * codes.indexOf(hex)) / Math.max(1, codes.length - 1));
+    Math.round(240 - (176 * codes.indexOf(hex)) / Math.max(1, codes.length - 1));
   return labels.replace(code, (hex) => `#${levelOf(hex).toString(16).padStart(2, "0").repeat(3)}`);
 }

@@ -136,10 +136,9 @@ function presentEdgePage(subject: Subject, gallery: Gallery, format: Format): Ed
   const title = capitalise(row.called ?? row.names);
   const folder = path.slice(1, -1);
   const outcome = isUnchanged ? say("edgeSaid.unchanged") : capitalise(say(outcomeIds[edge.outcome]));
-  const numbers = [
-    { name: say("mark.contrast"), before: sayReading(row.before), after: sayReading(row.after) },
-    ...presentNumbers(edge, result, format),
-  ].map((number) => (isUnchanged ? { ...number, isShared: true as const } : number));
+  const numbers = [presentContrast(row, format), ...presentNumbers(edge, result, format)].map((number) =>
+    isUnchanged ? { ...number, isShared: true as const } : number,
+  );
   const refer = presentRefer(result, gallery, format, {
     title,
     path,
@@ -298,10 +297,20 @@ function sayLength({ length, focusLength }: MeasuredEdge, { before }: Comparison
   return format.say("length.partOnFocus", { ...values, part: roundLength(focusLength) });
 }
 
-function sayReading(reading: Reading | undefined): string {
-  if (reading === undefined) return none;
-  const { contrast, grade, near } = reading;
-  return [contrast, grade, ...(near === undefined ? [] : [`(${near})`])].join(" ");
+/** The one number of an edge, its grade under it. */
+function presentContrast({ before, after }: EdgeRow, { say }: Format): SummaryRow {
+  return {
+    name: say("mark.contrast"),
+    before: before?.contrast ?? none,
+    after: after.contrast,
+    of: [sayGrade(before), sayGrade(after)],
+  };
+}
+
+function sayGrade(reading: Reading | undefined): string {
+  if (reading === undefined) return "";
+  const { grade, near } = reading;
+  return near === undefined ? grade : `${grade} (${near})`;
 }
 
 /** `The grade of the redesign is near the line`. */
@@ -313,8 +322,16 @@ function sayNear({ before, after }: EdgeRow, { say }: Format): string | undefine
 }
 
 /** `Contrast: 84 % strong → 27 % weak` */
+<<<<<<< HEAD
 function listNumbers(numbers: readonly SummaryRow[], { say }: Format): readonly string[] {
   return numbers.map(({ name, before, after }) => say("move.row", { name, before, after }));
+=======
+function listNumbers(numbers: readonly SummaryRow[]): readonly string[] {
+  return numbers.map(({ name, before, after, of }) => {
+    const [was, is] = [before, after].map((value, at) => [value, of?.[at]].filter(Boolean).join(" "));
+    return `${name}: ${was} → ${is}`;
+  });
+>>>>>>> look
 }
 
 /** Finds the first studies with each pair of names, one more than a page shows: its own may be among them. */

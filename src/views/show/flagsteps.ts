@@ -2,6 +2,7 @@
 import { clearFrom, gradeOf } from "../../colour/contrast.ts";
 import { sayLasting } from "../../words/fromafar.ts";
 import { gradeIds } from "../../words/gradeword.ts";
+import { capitalise } from "../../words/phrase.ts";
 import { sayPercent } from "../../words/spokennumber.ts";
 import { linkFrom } from "../address.ts";
 import { cropFiles, placeEdges } from "../edge/edgeaddress.ts";
@@ -84,7 +85,7 @@ function tellWeakest({ result, format, path }: Ground): readonly Told[] {
       "the-weakest-edge",
       say("show.weakest"),
       { kind: "edge", names, locator, plate },
-      say("show.weakestKey", { names, contrast }),
+      capitalise(say("show.weakestKey", { names, contrast })),
       say("show.weakestSaid", {
         first,
         second,

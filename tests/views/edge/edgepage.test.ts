@@ -36,6 +36,7 @@ test("it says what became of the edge, with the numbers of both sides", () => {
     "Rule of tincture",
     "Length",
   ]);
+  expect(page.numbers[0]).toEqual({ name: "Contrast", before: "25%", after: "67%", of: ["weak", "strong"] });
   expect(page.numbers[1]?.before).toBe("3.0:1");
   expect(page.near).toBeUndefined();
 });
@@ -91,7 +92,8 @@ test("an edge that merged has no numbers after, and says so with a dash", () => 
     },
   };
   const [only] = presentEdgePages([merged], indexNames([merged]), gallery, format);
-  expect(only?.numbers.map(({ after }) => after)).toEqual(["0% merged", "–", "–", "–", "–", "–"]);
+  expect(only?.numbers.map(({ after }) => after)).toEqual(["0%", "–", "–", "–", "–", "–"]);
+  expect(only?.numbers[0]?.of?.[1]).toBe("merged");
   expect(only?.visions[0]?.after).toBeUndefined();
   expect(only?.outcome.sentence).toContain("become one colour to the eye");
 });

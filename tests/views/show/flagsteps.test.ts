@@ -8,7 +8,7 @@ const list = (result: typeof studyResult) =>
 
 test("the weakest edge is said with its names, and shown on the flag and close by", () => {
   expect(list(studyResult).find(({ name }) => name === "the-weakest-edge")).toMatchObject({
-    says: "dark blue / red: contrast 25%",
+    says: "Dark blue / red: contrast 25%",
     speech: "The weakest edge is where dark blue meets red. It is weak (25%); from 45% on, an edge is clear.",
     picture: { kind: "edge", plate: { alt: "The place where dark blue / red meet" } },
   });
