@@ -7,7 +7,7 @@ import { type LoadedGallery, loadGallery, readOriginal } from "../content/folder
 import { checkAnswered } from "../content/study/answerkey.ts";
 import { pathOfOriginal } from "../content/study/original.ts";
 import { checkProse } from "../content/study/prosecheck.ts";
-import type { Gallery, Study } from "../content/study/study.ts";
+import type { Gallery, Logo, Study } from "../content/study/study.ts";
 import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
 import { limitProblems } from "../problem/tally.ts";
 import { catchFault } from "./jobs/catchfault.ts";
@@ -63,6 +63,7 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
   const end = endOf(options.minutes);
   let survey: GallerySurvey;
   let compared: readonly StudyResult[];
+  let logo: Logo | undefined;
   try {
     for (const outcome of await analyseAll(pool, wanted, loaded, options, end)) {
       found.push(...outcome.problems);
@@ -72,6 +73,9 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
     const beside = await lookBeside({ pool, contentDir, gallery, end, onProgress: onFlag }, results);
     found.push(...beside.problems);
     ({ survey, studies: compared } = beside);
+    const judged = await judgeLogo(pool, loaded);
+    found.push(...judged.problems);
+    logo = judged.value;
   } finally {
     own.close();
   }
@@ -85,7 +89,7 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
   const { nominations, addresses, pages } = loaded;
   found.push(...findUnshown(pages, { studies: compared, folders }));
   return {
-    gallery,
+    gallery: logo === undefined ? gallery : { ...gallery, logo },
     studies: compared,
     series,
     pages,
@@ -184,6 +188,11 @@ function unranked(problem: Problem): Problem {
     severity: "warning",
     reason: `The other single changes were not ranked. ${problem.reason}`,
   };
+}
+
+async function judgeLogo(pool: Line, { logo }: LoadedGallery): Promise<Outcome<Logo>> {
+  if (logo === undefined) return { value: undefined, problems: [] };
+  return catchFault(logo.file, () => pool.run("logo", logo.file, { bytes: logo.bytes }));
 }
 
 /** The survey of all flags, and the studies with the flags that their redesigns look most like. */

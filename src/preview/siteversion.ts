@@ -104,14 +104,17 @@ export class Version {
   markPage(path: string): string {
     const known = this.marks.get(path);
     if (known !== undefined) return known;
-    const hash = createHash("sha256").update(this.parts.edition);
+    const { edition, result } = this.parts;
+    const hash = createHash("sha256")
+      .update(edition)
+      .update(result.gallery.logo?.drawing ?? "");
     try {
       hash.update(this.renderPage(path) ?? "no such page");
     } catch (error) {
       hash.update(String(error));
     }
     const slug = slugOf(path);
-    for (const { study, drawings } of this.parts.result.studies)
+    for (const { study, drawings } of result.studies)
       if (slug === undefined || slug === study.slug) hash.update(drawings.original).update(drawings.redesign);
     const mark = hash.digest("hex").slice(0, 16);
     // What is not there is asked for under any number of names.

@@ -88,8 +88,10 @@ export async function makeTexts(
   };
   await runOrdered(parts, isApart ? apartAtOnce : 1, work, () => undefined);
   const kept: string[] = [];
+  const { logo } = result.gallery;
+  const { say } = formatOf(result.gallery);
   for (const { slug, pages: addresses, load } of lastGood) {
-    const files = await load(formatOf(result.gallery).say("moved.lastGood"));
+    const files = await load(say("moved.lastGood"), logo !== undefined);
     if (files.length === 0) continue;
     kept.push(slug);
     pages += addresses.length;

@@ -1060,6 +1060,16 @@ const wordMistakes: readonly GalleryMistake[] = [
   { what: "messages below a word", files: worded("edges:\n  where: Where they meet\n") },
 ];
 
+const logoMistakes: readonly GalleryMistake[] = [
+  { what: "a logo in pixels", files: { "logo.png": "" } },
+  { what: "a logo with a capital in its name", files: { "Logo.svg": rightDrawing } },
+  {
+    what: "a logo with a picture in it",
+    files: { "logo.svg": rightDrawing.replace("</svg>", '<image href="logo.png"/>\n</svg>') },
+  },
+  { what: "a logo of which nothing shows", files: { "logo.svg": rightDrawing.replace(/ {2}<.*\n/g, "") } },
+];
+
 const listed = (line: string): Readonly<Record<string, string>> => ({
   "addresses.txt": `/studies/ferry/\n${line}\n`,
 });
@@ -1092,6 +1102,7 @@ export const galleryMistakes: readonly GalleryMistake[] = [
   ...addressMistakes,
   ...nominationMistakes,
   ...wordMistakes,
+  ...logoMistakes,
   ...answerMistakes,
   ...seriesMistakes,
   ...pageMistakes,

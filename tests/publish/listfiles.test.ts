@@ -23,3 +23,13 @@ test("every link picture that a page of a study or an edge names is made, and is
     expect([...(made.get(file) ?? []).slice(0, 4)]).toEqual([0x89, 0x50, 0x4e, 0x47]);
   }
 });
+
+test("the logo, and none where there is none", async () => {
+  const logoOf = async (result: typeof galleryResult) => {
+    const files = await listFilesBeside(result, presentSite(result, undefined));
+    return files.find(({ path }) => path === "assets/logo.svg")?.make();
+  };
+  const logo = { drawing: "<svg/>", width: 3, height: 2 };
+  expect(await logoOf({ ...galleryResult, gallery: { ...galleryResult.gallery, logo } })).toBe("<svg/>");
+  expect(await logoOf(galleryResult)).toBeUndefined();
+});

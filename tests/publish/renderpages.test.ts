@@ -42,3 +42,17 @@ test("what a view does not have is not rendered, wherever the command was called
     process.chdir(before);
   }
 });
+
+test("the logo stands before the gallery's name, and alone where that is the heading", async () => {
+  const logo = { drawing: "<svg/>", width: 3, height: 2 };
+  const gallery = { ...galleryResult.gallery, logo };
+  const { method, front } = presentSite({ ...galleryResult, gallery }, "/");
+  const pages = await renderPages({ method, front }, gallery);
+  const texts = await Promise.all(pages.map(async ({ make }) => String(await make())));
+  const size = 'width="54" height="36" alt';
+  const [first, second] = texts.map((text) => /<p class="masthead-name">.*?<\/p>/.exec(text)?.[0]);
+  expect(first).toBe(
+    `<p class="masthead-name"><img class="masthead-logo" src="assets/logo.svg" ${size}/></p>`,
+  );
+  expect(second).toContain(`<a href="../"><img class="masthead-logo" src="../assets/logo.svg" ${size}/>`);
+});

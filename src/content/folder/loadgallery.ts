@@ -9,6 +9,7 @@ import {
 } from "../disk/filefailure.ts";
 import { kindOf, readFolder, readRegular } from "../disk/readfile.ts";
 import { defaultGallery, missingGallery, parseGallery } from "../gallery/galleryfile.ts";
+import { type LogoFile, loadLogo } from "../gallery/logofile.ts";
 import { loadNominations, type Nomination } from "../gallery/nominationfile.ts";
 import { loadWords } from "../gallery/wordsfile.ts";
 import { listMenu, loadPages } from "../page/loadpages.ts";
@@ -45,6 +46,8 @@ export interface LoadedGallery {
   readonly pages: readonly Page[];
   /** Flags of flags/ that readers named. */
   readonly nominations: readonly Nomination[];
+  /** Absent where there is none that can be read. */
+  readonly logo?: LogoFile;
   /** The list of addresses; absent where there is none. */
   readonly addresses?: AddressNotes;
   /** The names of all folders in studies/, good or bad, sorted. */
@@ -59,7 +62,7 @@ export interface LoadedGallery {
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadPages`, `loadVotes`, `loadNominations`, `loadWords`, `loadAddresses`, `findClashes`, `findUnfollowed` and `findConfusables`.
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadPages`, `loadVotes`, `loadNominations`, `loadWords`, `loadLogo`, `loadAddresses`, `findClashes`, `findUnfollowed` and `findConfusables`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
@@ -101,6 +104,7 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const nominated = await loadNominations(root, shown);
   const voted = await loadVotes(root, shown, series.value ?? []);
   const listed = await loadAddresses(root, shown);
+  const logo = await loadLogo(root, shown);
   return {
     gallery: menu.length === 0 ? gallery : { ...gallery, menu },
     series: voted.value,
@@ -108,6 +112,7 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
     nominations: nominated.value ?? [],
     studies: studies.map((study) => dropTaken(study, folders)),
     folders: folders.sort(compareText),
+    ...(logo.value && { logo: logo.value }),
     ...(listed.value && { addresses: listed.value }),
     problems: [
       ...found,
@@ -116,6 +121,7 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
       ...voted.problems,
       ...nominated.problems,
       ...listed.problems,
+      ...logo.problems,
       ...findClashes(studies, folders, listed.value),
       ...findUnfollowed(studies, folders),
       ...findConfusables(studies),
