@@ -1,6 +1,7 @@
 // Floor 6. The whole gallery: every study loaded and computed; a bad one is left out and named, the rest go on.
 
 import { drawingChanged } from "../content/folder/absent.ts";
+import type { FolderDrawing } from "../content/folder/flagfiles.ts";
 import { listContested, listFormer } from "../content/folder/formerly.ts";
 import { endOf, folderOfStudies, outOfTime } from "../content/folder/gallerybudget.ts";
 import { type LoadedGallery, loadGallery, readOriginal } from "../content/folder/loadgallery.ts";
@@ -17,11 +18,11 @@ import { type Line, Pool } from "./jobs/pool.ts";
 import { measureStudy, rankChanges } from "./jobs/studyjob.ts";
 import { compareAll } from "./likeness/comparegallery.ts";
 import { checkAnsweredChanges } from "./options/namedchange.ts";
-import type { GalleryResult, StudyResult } from "./result.ts";
+import type { GalleryResult, ShownDrawing, StudyResult } from "./result.ts";
 import { findUnshown, settleSeries } from "./settleseries.ts";
 import type { Store } from "./store/resultstore.ts";
 import { findAdoptedTwice } from "./survey/adoptedtwice.ts";
-import { type Ground, gridCollection, measureFlags } from "./survey/collection.ts";
+import { type Ground, gridCollection, measureFlags, measureShown } from "./survey/collection.ts";
 import { checkFlagNames } from "./survey/flagcalled.ts";
 import { surveyGallery } from "./survey/overview.ts";
 import type { GallerySurvey } from "./survey/surveyentry.ts";
@@ -63,6 +64,7 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
   const end = endOf(options.minutes);
   let survey: GallerySurvey;
   let compared: readonly StudyResult[];
+  let drawings: ReadonlyMap<string, ShownDrawing>;
   let logo: Logo | undefined;
   try {
     for (const outcome of await analyseAll(pool, wanted, loaded, options, end)) {
@@ -70,9 +72,10 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
       if (outcome.value !== undefined && !hasError(outcome.problems)) results.push(outcome.value);
     }
     const onFlag = (done: number, total: number) => options.onProgress?.(done, total, "flags");
-    const beside = await lookBeside({ pool, contentDir, gallery, end, onProgress: onFlag }, results);
+    const ground = { pool, contentDir, gallery, end, onProgress: onFlag };
+    const beside = await lookBeside(ground, results, loaded.drawings);
     found.push(...beside.problems);
-    ({ survey, studies: compared } = beside);
+    ({ survey, studies: compared, drawings } = beside);
     const judged = await judgeLogo(pool, loaded);
     found.push(...judged.problems);
     logo = judged.value;
@@ -93,6 +96,7 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
     studies: compared,
     series,
     pages,
+    drawings,
     nominations,
     ...(addresses && { addresses }),
     former: listFormer(studies, addresses),
@@ -195,22 +199,26 @@ async function judgeLogo(pool: Line, { logo }: LoadedGallery): Promise<Outcome<L
   return catchFault(logo.file, () => pool.run("logo", logo.file, { bytes: logo.bytes }));
 }
 
-/** The survey of all flags, and the studies with the flags that their redesigns look most like. */
+/** The survey of all flags, the drawings that pages show, and the studies with the flags that their redesigns look most like. */
 async function lookBeside(
   ground: Ground,
   studies: readonly StudyResult[],
+  drawings: readonly FolderDrawing[],
 ): Promise<{
+  readonly drawings: ReadonlyMap<string, ShownDrawing>;
   readonly survey: GallerySurvey;
   readonly studies: readonly StudyResult[];
   readonly problems: readonly Problem[];
 }> {
   const flags = await measureFlags(ground, new Set(studies.map(({ study }) => pathOfOriginal(study))));
   const collection = await gridCollection(ground);
+  const shown = await measureShown(ground, drawings, flags.items);
   const { pool, gallery } = ground;
   const compared = await compareAll(pool, studies, flags.items, collection.items, gallery.cloth);
   return {
     survey: surveyGallery(studies, flags.items),
     studies: compared.studies,
-    problems: [...flags.problems, ...collection.problems, ...compared.problems],
+    drawings: new Map(shown.items.flatMap(({ file, outcome: { value } }) => (value ? [[file, value]] : []))),
+    problems: [...flags.problems, ...shown.problems, ...collection.problems, ...compared.problems],
   };
 }

@@ -156,7 +156,8 @@ export class LiveGallery {
     const pages = orderPages([...(result.pages ?? []), ...old]);
     const isLogoBroken = broken.has(`${showFolder(this.options.contentDir)}/${logoName}`);
     const gallery = isLogoBroken ? withLogo(result.gallery, before?.gallery) : result.gallery;
-    const whole = { ...result, gallery, studies: [...result.studies, ...kept], pages };
+    const drawings = withDrawings(result, before, this.options.contentDir);
+    const whole = { ...result, drawings, gallery, studies: [...result.studies, ...kept], pages };
     this.tell({ result: whole, problems, isEarly: false, isWhole: true });
   }
 
@@ -202,6 +203,19 @@ class Early {
   close(): void {
     this.isClosed = true;
   }
+}
+
+/** The drawings that pages show; one of which something is wrong as it was before. */
+function withDrawings(
+  { drawings = new Map(), problems }: GalleryResult,
+  before: GalleryResult | undefined,
+  contentDir: string,
+): NonNullable<GalleryResult["drawings"]> {
+  const wrong = new Set(problems.map(({ file }) => file));
+  const old = [...(before?.drawings ?? [])].filter(([path]) =>
+    wrong.has(`${showFolder(contentDir)}/${path}`),
+  );
+  return new Map([...old, ...drawings]);
 }
 
 /** The settings with the logo that was shown before. */

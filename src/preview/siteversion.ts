@@ -114,6 +114,7 @@ export class Version {
       hash.update(String(error));
     }
     const slug = slugOf(path);
+    if (slug === undefined) for (const { drawing } of result.drawings?.values() ?? []) hash.update(drawing);
     for (const { study, drawings } of result.studies)
       if (slug === undefined || slug === study.slug) hash.update(drawings.original).update(drawings.redesign);
     const mark = hash.digest("hex").slice(0, 16);

@@ -2,7 +2,7 @@
 import path from "node:path";
 import type { GalleryResult } from "../analysis/result.ts";
 import { labelFile } from "../views/method/workedflag.ts";
-import { formatHeaders, logoPath } from "../views/pagepolicy.ts";
+import { formatHeaders, logoPath, shownDrawings } from "../views/pagepolicy.ts";
 import type { SharedPages, StudyPages } from "../views/siteview.ts";
 import { listAssets, listAssetsFor } from "./assets.ts";
 import { listMachineFiles } from "./feeds/machinefiles.ts";
@@ -33,9 +33,11 @@ export async function listFilesBeside(
   lettering?: Lettering,
 ): Promise<readonly SiteFile[]> {
   const { logo } = result.gallery;
+  const drawings = [...(result.drawings ?? [])];
   return [
     ...(lettering === undefined ? listAssets(templatesDir) : listAssetsFor(templatesDir, lettering)),
     ...(logo === undefined ? [] : [fileOf(logoPath, () => logo.drawing)]),
+    ...drawings.map(([path, { drawing }]) => fileOf(`${shownDrawings}${path}`, () => drawing)),
     ...listSurveyFiles(result),
     ...(await listMachineFiles(result, view, schemaDirs)),
     fileOf("_headers", () =>

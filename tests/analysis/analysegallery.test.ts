@@ -42,6 +42,19 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
     expect(problem).toMatchObject({ rule: "svg/reference", place: { line: 1 } });
   });
 
+  test("the drawings that pages show are measured; a bad one is left out", async () => {
+    const show = (name: string) => `::figure{drawing="${name}"}\n\n`;
+    const page = `---\ntitle: A\n---\n${["own.svg", "torn.svg", "/flags/a.svg"].map(show).join("")}`;
+    const own = { "pages/own.svg": drawing, "pages/torn.svg": "<svg", "pages/unseen.svg": drawing };
+    const folder = await makeFolder({ ...harbour, ...own, "pages/a.md": page, "flags/a.svg": drawing });
+    const { drawings, problems } = await analyse(folder);
+    expect([...(drawings ?? [])].map(([path, { measure }]) => [path, measure.clarity])).toEqual([
+      ["flags/a.svg", 100],
+      ["pages/own.svg", 100],
+    ]);
+    expect(problems.filter(({ file }) => file.endsWith("torn.svg"))).toMatchObject([{ severity: "warning" }]);
+  });
+
   test("leaves a bad study out, names it and goes on with the rest", async () => {
     const folder = await makeFolder({
       ...harbour,

@@ -948,6 +948,19 @@ const pageMistakes: readonly GalleryMistake[] = [
   { what: "a page that shows a study by its title", files: page(`${right}::study{A lighter wheel}\n`) },
   { what: "a page that shows a study without braces", files: page(`${right}::study ferry\n`) },
   { what: "a page with a figure", files: page(`${right}::figure{kind="edge map"}\n`) },
+  {
+    what: "a page with a drawing that is mistyped",
+    files: {
+      ...page(`${right}::figure{drawing="anchr.svg"}\n`),
+      "pages/anchor.svg": rightDrawing,
+    },
+  },
+  {
+    what: "a page with a drawing of a study",
+    files: page(`${right}::figure{drawing="../studies/ferry/original.svg"}\n`),
+  },
+  { what: "a page with a drawing without quotes", files: page(`${right}::figure{drawing=/flags/a.svg}\n`) },
+  { what: "a drawing with a space in its name beside a page", files: page(rightDrawing, "old quay.svg") },
   { what: "a page with a link from the top", files: page(`${right}See [the survey](/survey/).\n`) },
   { what: "a page at an address of the program", files: page(right, "survey.md") },
   { what: "a page called index", files: page(right, "guide/index.md") },

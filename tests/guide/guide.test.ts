@@ -88,6 +88,7 @@ test("every file that is shown can be read as it stands", async () => {
     "studies/old-light/study.md": textOf("markdown"),
     "series/six-faults.md": textOf("markdown series"),
     "pages/contest.md": textOf("markdown page"),
+    "pages/quay.svg": rightDrawing,
     "flags/wrackline.svg": rightDrawing,
     "flags/nominations.yaml": textOf("yaml nominations"),
     "addresses.txt": textOf("text addresses"),

@@ -109,6 +109,17 @@ test("a logo stays while it is half written and while the next one is judged, an
   expect(await logos()).toEqual(["#123456", undefined, []]);
 });
 
+test("a drawing that a page shows stays while it is half written, and goes with its file", async () => {
+  const page = '---\ntitle: Who we are\n---\n::figure{drawing="a.svg"}\n';
+  const { folder, settle } = await open({ ...harbour, "pages/a.md": page, "pages/a.svg": drawing }, "ferry");
+  const shown = async () => [...((await settle()).at(-1)?.result.drawings?.keys() ?? [])];
+  expect(await shown()).toEqual(["pages/a.svg"]);
+  await writeFile(join(folder, "pages/a.svg"), "<svg");
+  expect(await shown()).toEqual(["pages/a.svg"]);
+  await rm(join(folder, "pages/a.svg"));
+  expect(await shown()).toEqual([]);
+});
+
 test("a folder that never had settings is shown with the usual ones, and edits of it too", async () => {
   const { "gallery.yaml": _, ...bare } = three;
   const { folder, settle } = await open(bare, "ferry");

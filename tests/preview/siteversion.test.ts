@@ -93,6 +93,11 @@ test("a page is marked by what it shows: words, drawings of its own study, style
   const drawings = { ...studyResult.drawings, redesign: `${studyResult.drawings.redesign}\n` };
   const redrawn = { ...studyResult, drawings };
   expect(mark({ ...sample, studies: [redrawn] })).not.toBe(before);
+  const own = (drawing: string) => {
+    const drawings = new Map([["flags/a.svg", { drawing, measure: studyResult.comparison.before }]]);
+    return make({ ...sample, drawings }).markPage("survey/index.html");
+  };
+  expect(own("<svg/>")).not.toBe(own("<svg />"));
   const missing = (result: GalleryResult) => make(result).markPage("studies/none/index.html");
   expect(missing(sample)).toBe(missing({ ...sample, gallery: { ...gallery, title: "Another" } }));
 });

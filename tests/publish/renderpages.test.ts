@@ -56,3 +56,18 @@ test("the logo stands before the gallery's name, and alone where that is the hea
   );
   expect(second).toContain(`<a href="../"><img class="masthead-logo" src="../assets/logo.svg" ${size}/>`);
 });
+
+test("a page shows a drawing on its mat, and what its author calls it as text", async () => {
+  const { before: measure } = galleryResult.studies[0]?.comparison ?? {};
+  if (measure === undefined) throw new Error("the sample has a study");
+  const body = '::figure{drawing="/flags/a.svg" caption="<b>Old</b>"}';
+  const pages = [{ path: "about", title: "About", file: "", body, bodyLine: 1 }];
+  const drawings = new Map([["flags/a.svg", { drawing: "<svg/>", measure }]]);
+  const { pages: own } = presentSite({ ...galleryResult, pages, drawings }, "/");
+  const [page] = await renderPages({ pages: own.slice(0, 1) }, galleryResult.gallery);
+  const text = String(await page?.make());
+  expect(text).toMatch(
+    /<div class="mat"><img class="flag flag-wide" src="[./]+assets\/drawings\/flags\/a\.svg"/,
+  );
+  expect(text).toContain("<figcaption>&lt;b>Old&lt;/b></figcaption>");
+});

@@ -31,6 +31,7 @@ import {
 } from "./absent.ts";
 import { type AddressNotes, loadAddresses } from "./addressfile.ts";
 import { findConfusables } from "./confusable.ts";
+import type { FolderDrawing } from "./flagfiles.ts";
 import { dropTaken, findClashes, findUnfollowed } from "./formerly.ts";
 import { keepWithin } from "./gallerybudget.ts";
 import { checkStudyFiles, checkStudyFolders, linkProblem } from "./listing.ts";
@@ -44,6 +45,8 @@ export interface LoadedGallery {
   readonly series: readonly Series[];
   /** The gallery's own pages without an error, in their order. */
   readonly pages: readonly Page[];
+  /** The drawings that those pages show. */
+  readonly drawings: readonly FolderDrawing[];
   /** Flags of flags/ that readers named. */
   readonly nominations: readonly Nomination[];
   /** Absent where there is none that can be read. */
@@ -68,7 +71,7 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
   const root = resolve(contentDir);
   const absent = await checkContent(shown, root);
-  const empty = { studies: [], series: [], pages: [], nominations: [], folders: [] };
+  const empty = { studies: [], series: [], pages: [], drawings: [], nominations: [], folders: [] };
   if (absent) return { ...empty, gallery: defaultGallery, problems: [absent] };
 
   const { value: settings, problems } = await loadSettings(contentDir);
@@ -109,6 +112,7 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
     gallery: menu.length === 0 ? gallery : { ...gallery, menu },
     series: voted.value,
     pages: pages.value,
+    drawings: pages.drawings,
     nominations: nominated.value ?? [],
     studies: studies.map((study) => dropTaken(study, folders)),
     folders: folders.sort(compareText),
