@@ -170,7 +170,7 @@ export class LiveGallery {
 /** A problem of the folder, or an error of its settings: the whole site would be another one. */
 function shakes({ rule, file, severity }: Problem): boolean {
   const isLost = /^study\/(?:content|studies|gallery)-missing$/.test(rule);
-  return isLost || (severity === "error" && /\/gallery\.yaml$/.test(file));
+  return isLost || (severity === "error" && /\/(?:gallery|theme)\.yaml$/.test(file));
 }
 
 /** Gathers what is measured, and tells of it: of the study that somebody looks at, then of all. */

@@ -43,7 +43,7 @@ export class Version {
     const { language, words } = parts.result.gallery;
     this.view = presentSite(parts.result, "/");
     this.pages = indexByPath(parts.templates.listPages(this.view, createSay(language, words)));
-    this.assets = indexByPath(listAssets(parts.templatesDir));
+    this.assets = indexByPath(listAssets(parts.templatesDir, parts.result.gallery.theme));
     this.listBeside = once(async () => {
       // Loaded when the first picture is asked for: pages need none of it.
       const [{ listFilesBeside }, { listStudyFiles }] = await Promise.all([
@@ -105,9 +105,10 @@ export class Version {
     const known = this.marks.get(path);
     if (known !== undefined) return known;
     const { edition, result } = this.parts;
+    const { logo, theme = {} } = result.gallery;
     const hash = createHash("sha256")
       .update(edition)
-      .update(result.gallery.logo?.drawing ?? "");
+      .update(`${logo?.drawing}${JSON.stringify(theme)}`);
     try {
       hash.update(this.renderPage(path) ?? "no such page");
     } catch (error) {

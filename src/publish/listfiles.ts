@@ -32,10 +32,12 @@ export async function listFilesBeside(
   view: SharedPages & Pick<StudyPages, "studies">,
   lettering?: Lettering,
 ): Promise<readonly SiteFile[]> {
-  const { logo } = result.gallery;
+  const { logo, theme } = result.gallery;
   const drawings = [...(result.drawings ?? [])];
   return [
-    ...(lettering === undefined ? listAssets(templatesDir) : listAssetsFor(templatesDir, lettering)),
+    ...(lettering === undefined
+      ? listAssets(templatesDir, theme)
+      : listAssetsFor(templatesDir, lettering, theme)),
     ...(logo === undefined ? [] : [fileOf(logoPath, () => logo.drawing)]),
     ...drawings.map(([path, { drawing }]) => fileOf(`${shownDrawings}${path}`, () => drawing)),
     ...listSurveyFiles(result),

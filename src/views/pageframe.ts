@@ -3,7 +3,7 @@ import { findLicenceAddress } from "../content/study/licence.ts";
 import type { Gallery, Logo } from "../content/study/study.ts";
 import type { Format } from "../words/format.ts";
 import { formatCanonical, type Linker, linkFrom, linkUnder } from "./address.ts";
-import { faces } from "./fontface.ts";
+import { faces, familiesOf } from "./fontface.ts";
 import { logoPath, pagePolicy } from "./pagepolicy.ts";
 
 /** In pixels, as the style sheet has it: so small that flags stay the colours of a page. */
@@ -131,10 +131,16 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
       icon: link("/assets/icon.svg"),
       iconPng: link("/assets/icon.png"),
       feeds: formatCanonical(gallery.address, "/") === undefined ? [] : linkFeeds(link),
-      fonts: faces.filter((face) => face.isMain).map((face) => link(`/assets/fonts/${face.file}`)),
+      fonts: listMain(gallery).map((face) => link(`/assets/fonts/${face.file}`)),
       fontLicence: link("/assets/fonts/OFL.txt"),
     },
   };
+}
+
+/** The faces that a page cannot do without: those of its text and headings, and of all that is small. */
+function listMain({ theme = {} }: Gallery): typeof faces {
+  const used = [...Object.values(familiesOf(theme)), "source-sans-3"];
+  return faces.filter(({ isMain, family }) => isMain && used.includes(family));
 }
 
 function presentLogo({ width, height }: Logo, link: Linker): Frame["logo"] {

@@ -1073,6 +1073,18 @@ const wordMistakes: readonly GalleryMistake[] = [
   { what: "messages below a word", files: worded("edges:\n  where: Where they meet\n") },
 ];
 
+const themed = (text: string): Readonly<Record<string, string>> => ({ "theme.yaml": text });
+
+const themeMistakes: readonly GalleryMistake[] = [
+  { what: "a theme in a family that is not installed", files: themed("text: Inter\n") },
+  { what: "a theme in a family by its package", files: themed("headings: source-sans-3\n") },
+  { what: "a theme with a mat as a colour", files: themed('mat: "#ffffff"\n') },
+  { what: "a theme with a white mat", files: themed("mat: 100\n") },
+  { what: "a theme with long lines", files: themed("measure: 120\n") },
+  { what: "a theme with a density of its own", files: themed("density: cosy\n") },
+  { what: "a theme with styles", files: themed('css: "body { color: red }"\n') },
+];
+
 const logoMistakes: readonly GalleryMistake[] = [
   { what: "a logo in pixels", files: { "logo.png": "" } },
   { what: "a logo with a capital in its name", files: { "Logo.svg": rightDrawing } },
@@ -1116,6 +1128,7 @@ export const galleryMistakes: readonly GalleryMistake[] = [
   ...nominationMistakes,
   ...wordMistakes,
   ...logoMistakes,
+  ...themeMistakes,
   ...answerMistakes,
   ...seriesMistakes,
   ...pageMistakes,

@@ -109,6 +109,18 @@ test("a logo stays while it is half written and while the next one is judged, an
   expect(await logos()).toEqual(["#123456", undefined, []]);
 });
 
+test("a theme that is half written changes nothing", async () => {
+  const { folder, settle } = await open({ ...harbour, "theme.yaml": "mat: 55\n" }, "ferry");
+  const theme = async () => (await settle()).at(-1)?.result.gallery.theme;
+  expect(await theme()).toEqual({ mat: 55 });
+  await writeFile(join(folder, "theme.yaml"), "mat: 5\n");
+  expect(await theme()).toEqual({ mat: 55 });
+  await writeFile(join(folder, "theme.yaml"), "mat: 56\n");
+  expect(await theme()).toEqual({ mat: 56 });
+  await rm(join(folder, "theme.yaml"));
+  expect(await theme()).toBeUndefined();
+});
+
 test("a drawing that a page shows stays while it is half written, and goes with its file", async () => {
   const page = '---\ntitle: Who we are\n---\n::figure{drawing="a.svg"}\n';
   const { folder, settle } = await open({ ...harbour, "pages/a.md": page, "pages/a.svg": drawing }, "ferry");

@@ -85,6 +85,7 @@ test("a page is marked by what it shows: words, drawings of its own study, style
   expect(mark({ ...sample })).toBe(before);
   expect(mark(sample, "2")).not.toBe(before);
   expect(mark({ ...sample, gallery: { ...gallery, title: "Another" } })).not.toBe(before);
+  expect(mark({ ...sample, gallery: { ...gallery, theme: { mat: 55 } } })).not.toBe(before);
   const logo = { drawing: "<svg/>", width: 3, height: 2 };
   const signed = mark({ ...sample, gallery: { ...gallery, logo } });
   expect(mark({ ...sample, gallery: { ...gallery, logo: { ...logo, drawing: "<svg />" } } })).not.toBe(

@@ -11,6 +11,7 @@ import { kindOf, readFolder, readRegular } from "../disk/readfile.ts";
 import { defaultGallery, missingGallery, parseGallery } from "../gallery/galleryfile.ts";
 import { type LogoFile, loadLogo } from "../gallery/logofile.ts";
 import { loadNominations, type Nomination } from "../gallery/nominationfile.ts";
+import { loadTheme } from "../gallery/themefile.ts";
 import { loadWords } from "../gallery/wordsfile.ts";
 import { listMenu, loadPages } from "../page/loadpages.ts";
 import type { Page } from "../page/pagefile.ts";
@@ -65,7 +66,7 @@ export interface LoadedGallery {
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadPages`, `loadVotes`, `loadNominations`, `loadWords`, `loadLogo`, `loadAddresses`, `findClashes`, `findUnfollowed` and `findConfusables`.
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadPages`, `loadVotes`, `loadNominations`, `loadWords`, `loadLogo`, `loadTheme`, `loadAddresses`, `findClashes`, `findUnfollowed` and `findConfusables`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
@@ -76,19 +77,25 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
 
   const { value: settings, problems } = await loadSettings(contentDir);
   const worded = await loadWords(root, shown);
-  const gallery = worded.value === undefined ? settings : { ...settings, words: worded.value };
+  const themed = await loadTheme(root, shown);
+  const told = [...problems, ...worded.problems, ...themed.problems];
+  const gallery = {
+    ...settings,
+    ...(worded.value && { words: worded.value }),
+    ...(themed.value && { theme: themed.value }),
+  };
   const folder = `${shown}/studies`;
   const entries = await readFolder(root, "studies");
   if ("kind" in entries)
     return {
       ...empty,
       gallery,
-      problems: [...problems, ...worded.problems, describeStudies(folder, entries)],
+      problems: [...told, describeStudies(folder, entries)],
     };
 
   const within = keepWithin(folder, entries, "folders");
   const listing = checkStudyFolders(folder, within.entries);
-  const found = [...problems, ...worded.problems, ...within.problems, ...listing.problems];
+  const found = [...told, ...within.problems, ...listing.problems];
   const studies: Study[] = [];
   for (const slug of listing.slugs) {
     const { value, problems: more } = await loadStudy(root, shown, slug, gallery.palette);

@@ -2,6 +2,7 @@
 import type { Hex } from "../../colour/colour.ts";
 import type { Located } from "../../problem/problem.ts";
 import type { Answer } from "../gallery/answerlink.ts";
+import type { Theme } from "../gallery/themekey.ts";
 import type { ShowPlan } from "./showstep.ts";
 
 export type Status = "draft" | "open" | "adopted" | "declined" | "withdrawn";
@@ -142,6 +143,8 @@ export interface Gallery {
   readonly answer?: Answer;
   /** Where readers name a flag that needs a study. */
   readonly nominate?: Answer;
+  /** How the pages look. */
+  readonly theme?: Theme;
   /** Beside the gallery's name on every page. */
   readonly logo?: Logo;
   /** Words of the navigation that lead to the gallery's own pages: `guide` is the page at `/guide/`. */
