@@ -10,9 +10,10 @@ import type { FolderDrawing } from "../folder/flagfiles.ts";
 import { budget } from "../folder/gallerybudget.ts";
 import { type Entry, leftovers, linkProblem, listDevice } from "../folder/listing.ts";
 import { isDrawingName, proposeDrawingName } from "../study/original.ts";
-import { findDrawingLines, findStudyLines } from "../study/prosecheck.ts";
+import { findStudyLines } from "../study/prosecheck.ts";
 import { isSlug, proposeSlug } from "../study/slug.ts";
 import { describeTextFailure, textFileBytes } from "../text/textsource.ts";
+import { findDrawings } from "./pagedrawing.ts";
 import { orderPages, type Page, parentOf, parsePage } from "./pagefile.ts";
 
 /** First steps of addresses that the site has for itself. */
@@ -39,7 +40,7 @@ export interface LoadedPages {
  * folders in studies/, good or bad.
  *
  * Problems: those of `parsePage`, of files and folders as in a study; `page/file-name`, `page/address`, `page/too-many`;
- * warnings `page/study` of a study that nobody knows, `page/drawing` of a drawing that is not there, and `page/menu`.
+ * warnings `page/study` of a study that nobody knows, and `page/menu`; those of `findDrawings`.
  */
 export async function loadPages(
   root: string,
@@ -63,56 +64,6 @@ export async function loadPages(
   const value = orderPages(found);
   const drawings = await findDrawings(root, shown, value, own);
   return { ...drawings, value, problems: [...problems, ...drawings.problems, ...findExcess(value)] };
-}
-
-/** The path, in the content folder, of a drawing that a line of a page names. */
-export function placeDrawing({ path }: Pick<Page, "path">, drawing: string): string {
-  if (drawing.startsWith("/")) return drawing.slice(1);
-  return ["pages", parentOf(path), drawing].filter(isString).join("/");
-}
-
-const isString = (step: string | undefined): step is string => step !== undefined;
-
-/** The drawings that pages show: of `own`, which lie in folders of pages, and of flags/. */
-async function findDrawings(
-  root: string,
-  shown: string,
-  pages: readonly Page[],
-  own: readonly string[],
-): Promise<Pick<LoadedPages, "drawings" | "problems">> {
-  const asked = pages.flatMap((page) => findDrawingLines(page).map((line) => ({ page, ...line })));
-  if (asked.length === 0) return { drawings: [], problems: [] };
-  const entries = await readFolder(root, "flags");
-  const flags = ("kind" in entries ? [] : entries).flatMap(({ name }) =>
-    isDrawingName(name) ? [`flags/${name}`] : [],
-  );
-  const there = [...own, ...flags].sort(compareText);
-  const wanted = new Set(asked.map(({ page, drawing }) => placeDrawing(page, drawing)));
-  return {
-    drawings: there.flatMap((inner) =>
-      wanted.has(inner) ? [{ name: inner, file: `${shown}/${inner}`, root, inner }] : [],
-    ),
-    problems: asked.flatMap(({ page, drawing, at }) => {
-      if (there.includes(placeDrawing(page, drawing))) return [];
-      const folder = placeDrawing(page, "");
-      const names = there.flatMap((inner) => spellFrom(folder, inner) ?? []);
-      const near = findNearest(drawing, names);
-      const reason = `There is no drawing ${quoteText(drawing)}: a page shows those of its own folder, ${folder.slice(0, -1)}, and of flags.`;
-      const others =
-        names.length === 0
-          ? "Put the drawing beside the file of this page."
-          : `The drawings there are: ${listNames(names)}`;
-      const hint = near === undefined ? others : `Type: ::figure{drawing="${near}"}`;
-      return [report("page/drawing", at, { reason, hint }, "warning")];
-    }),
-  };
-}
-
-/** How a page in `folder` names the drawing at `inner`, or undefined where it cannot. */
-function spellFrom(folder: string, inner: string): string | undefined {
-  if (inner.startsWith("flags/")) return `/${inner}`;
-  const name = inner.startsWith(folder) ? inner.slice(folder.length) : "/";
-  return name.includes("/") ? undefined : name;
 }
 
 /** The files that can be pages, and drawings beside them, as paths in the content folder, and what is wrong with the names of all others. */

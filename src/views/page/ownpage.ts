@@ -1,6 +1,7 @@
 // Floor 8. The gallery's own pages: what their authors wrote, studies among it, and the ways between them.
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
-import { listUnled, placeDrawing } from "../../content/page/loadpages.ts";
+import { listUnled } from "../../content/page/loadpages.ts";
+import { placeDrawing } from "../../content/page/pagedrawing.ts";
 import { type Page, parentOf } from "../../content/page/pagefile.ts";
 import type { AskedDrawing } from "../../content/study/figurekind.ts";
 import { findStudyLines } from "../../content/study/prosecheck.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { listMenu, loadPages, ownSteps, placeDrawing } from "../../../src/content/page/loadpages.ts";
+import { listMenu, loadPages, ownSteps } from "../../../src/content/page/loadpages.ts";
 import { formatHeaders } from "../../../src/views/pagepolicy.ts";
 import { drawing } from "../folder.ts";
 import { rightPage } from "../mistakes.ts";
@@ -106,12 +106,6 @@ test("a drawing that is a link is none, nor one in a folder that is a link", asy
     expect(drawings).toEqual([]);
     expect(problems.map(({ rule }) => rule)).toEqual(["study/link", "page/drawing", "page/drawing"]);
   });
-});
-
-test("the path of a drawing begins where its page lies", () => {
-  expect(placeDrawing({ path: "guide/hosts" }, "a.svg")).toBe("pages/guide/a.svg");
-  expect(placeDrawing({ path: "about" }, "a.svg")).toBe("pages/a.svg");
-  expect(placeDrawing({ path: "about" }, "/flags/a.svg")).toBe("flags/a.svg");
 });
 
 test("the navigation has five words, and one for pages that nothing leads to", () => {
