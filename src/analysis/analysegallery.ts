@@ -1,13 +1,14 @@
 // Floor 6. The whole gallery: every study loaded and computed; a bad one is left out and named, the rest go on.
 
 import { drawingChanged } from "../content/folder/absent.ts";
+import type { FolderDrawing } from "../content/folder/flagfiles.ts";
 import { listContested, listFormer } from "../content/folder/formerly.ts";
 import { endOf, folderOfStudies, outOfTime } from "../content/folder/gallerybudget.ts";
 import { type LoadedGallery, loadGallery, readOriginal } from "../content/folder/loadgallery.ts";
 import { checkAnswered } from "../content/study/answerkey.ts";
 import { pathOfOriginal } from "../content/study/original.ts";
 import { checkProse } from "../content/study/prosecheck.ts";
-import type { Gallery, Study } from "../content/study/study.ts";
+import type { Gallery, Logo, Study } from "../content/study/study.ts";
 import { hasError, type Outcome, type Problem } from "../problem/problem.ts";
 import { limitProblems } from "../problem/tally.ts";
 import { catchFault } from "./jobs/catchfault.ts";
@@ -17,11 +18,11 @@ import { type Line, Pool } from "./jobs/pool.ts";
 import { measureStudy, rankChanges } from "./jobs/studyjob.ts";
 import { compareAll } from "./likeness/comparegallery.ts";
 import { checkAnsweredChanges } from "./options/namedchange.ts";
-import type { GalleryResult, StudyResult } from "./result.ts";
+import type { GalleryResult, ShownDrawing, StudyResult } from "./result.ts";
 import { findUnshown, settleSeries } from "./settleseries.ts";
 import type { Store } from "./store/resultstore.ts";
 import { findAdoptedTwice } from "./survey/adoptedtwice.ts";
-import { type Ground, gridCollection, measureFlags } from "./survey/collection.ts";
+import { type Ground, gridCollection, measureFlags, measureShown } from "./survey/collection.ts";
 import { checkFlagNames } from "./survey/flagcalled.ts";
 import { surveyGallery } from "./survey/overview.ts";
 import type { GallerySurvey } from "./survey/surveyentry.ts";
@@ -63,15 +64,21 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
   const end = endOf(options.minutes);
   let survey: GallerySurvey;
   let compared: readonly StudyResult[];
+  let drawings: ReadonlyMap<string, ShownDrawing>;
+  let logo: Logo | undefined;
   try {
     for (const outcome of await analyseAll(pool, wanted, loaded, options, end)) {
       found.push(...outcome.problems);
       if (outcome.value !== undefined && !hasError(outcome.problems)) results.push(outcome.value);
     }
     const onFlag = (done: number, total: number) => options.onProgress?.(done, total, "flags");
-    const beside = await lookBeside({ pool, contentDir, gallery, end, onProgress: onFlag }, results);
+    const ground = { pool, contentDir, gallery, end, onProgress: onFlag };
+    const beside = await lookBeside(ground, results, loaded.drawings);
     found.push(...beside.problems);
-    ({ survey, studies: compared } = beside);
+    ({ survey, studies: compared, drawings } = beside);
+    const judged = await judgeLogo(pool, loaded);
+    found.push(...judged.problems);
+    logo = judged.value;
   } finally {
     own.close();
   }
@@ -85,10 +92,11 @@ export async function analyseGallery(contentDir: string, options: RunOptions = {
   const { nominations, addresses, pages } = loaded;
   found.push(...findUnshown(pages, { studies: compared, folders }));
   return {
-    gallery,
+    gallery: logo === undefined ? gallery : { ...gallery, logo },
     studies: compared,
     series,
     pages,
+    drawings,
     nominations,
     ...(addresses && { addresses }),
     former: listFormer(studies, addresses),
@@ -186,22 +194,31 @@ function unranked(problem: Problem): Problem {
   };
 }
 
-/** The survey of all flags, and the studies with the flags that their redesigns look most like. */
+async function judgeLogo(pool: Line, { logo }: LoadedGallery): Promise<Outcome<Logo>> {
+  if (logo === undefined) return { value: undefined, problems: [] };
+  return catchFault(logo.file, () => pool.run("logo", logo.file, { bytes: logo.bytes }));
+}
+
+/** The survey of all flags, the drawings that pages show, and the studies with the flags that their redesigns look most like. */
 async function lookBeside(
   ground: Ground,
   studies: readonly StudyResult[],
+  drawings: readonly FolderDrawing[],
 ): Promise<{
+  readonly drawings: ReadonlyMap<string, ShownDrawing>;
   readonly survey: GallerySurvey;
   readonly studies: readonly StudyResult[];
   readonly problems: readonly Problem[];
 }> {
   const flags = await measureFlags(ground, new Set(studies.map(({ study }) => pathOfOriginal(study))));
   const collection = await gridCollection(ground);
+  const shown = await measureShown(ground, drawings, flags.items);
   const { pool, gallery } = ground;
   const compared = await compareAll(pool, studies, flags.items, collection.items, gallery.cloth);
   return {
     survey: surveyGallery(studies, flags.items),
     studies: compared.studies,
-    problems: [...flags.problems, ...collection.problems, ...compared.problems],
+    drawings: new Map(shown.items.flatMap(({ file, outcome: { value } }) => (value ? [[file, value]] : []))),
+    problems: [...flags.problems, ...shown.problems, ...collection.problems, ...compared.problems],
   };
 }

@@ -13,6 +13,7 @@ import type { Construction } from "../svg/construction.ts";
 import type { StudyLikeness } from "./likeness/likenessdata.ts";
 import type { StudyRanking } from "./options/studyranking.ts";
 import type { GallerySurvey } from "./survey/surveyentry.ts";
+import type { SurveyedDrawing } from "./survey/surveyflags.ts";
 
 /** The drawings of a study, as SVG text written by us. `seen` holds one drawing for each kind of vision. */
 export interface StudyDrawings {
@@ -57,6 +58,9 @@ export interface StudyResult extends MeasuredStudy {
   readonly study: Study;
 }
 
+/** A drawing that a page shows, as SVG text written by us. */
+export type ShownDrawing = Pick<SurveyedDrawing, "drawing" | "measure">;
+
 /** A whole gallery: every good study, and every problem of the bad ones. */
 export interface GalleryResult {
   readonly gallery: Gallery;
@@ -65,6 +69,8 @@ export interface GalleryResult {
   readonly series?: readonly Series[];
   /** The gallery's own pages, in their order; absent where nobody looked. */
   readonly pages?: readonly Page[];
+  /** The drawings that those pages show, by their path in the content folder; absent where nobody looked. */
+  readonly drawings?: ReadonlyMap<string, ShownDrawing>;
   readonly problems: readonly Problem[];
   /** Flags without a study that readers named; absent where nobody looked. */
   readonly nominations?: readonly Nomination[];

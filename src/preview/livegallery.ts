@@ -4,6 +4,8 @@ import { isDeepStrictEqual } from "node:util";
 import { type AnalysedGallery, analyseGallery, type RunOptions } from "../analysis/analysegallery.ts";
 import type { Line } from "../analysis/jobs/pool.ts";
 import type { GalleryResult, StudyResult } from "../analysis/result.ts";
+import { showFolder } from "../content/folder/loadgallery.ts";
+import { logoName } from "../content/gallery/logofile.ts";
 import { orderPages } from "../content/page/pagefile.ts";
 import type { Gallery } from "../content/study/study.ts";
 import { hasError, type Problem } from "../problem/problem.ts";
@@ -129,7 +131,7 @@ export class LiveGallery {
     this.tell({
       result: {
         ...before,
-        gallery,
+        gallery: withLogo(gallery, before?.gallery),
         studies: [...studies.map((one) => withRest(one, old.get(one.study.slug))), ...kept],
         problems: [],
       },
@@ -152,7 +154,10 @@ export class LiveGallery {
     const broken = new Set(problems.flatMap(({ severity, file }) => (severity === "error" ? [file] : [])));
     const old = (before?.pages ?? []).filter(({ file }) => broken.has(file));
     const pages = orderPages([...(result.pages ?? []), ...old]);
-    const whole = { ...result, studies: [...result.studies, ...kept], pages };
+    const isLogoBroken = broken.has(`${showFolder(this.options.contentDir)}/${logoName}`);
+    const gallery = isLogoBroken ? withLogo(result.gallery, before?.gallery) : result.gallery;
+    const drawings = withDrawings(result, before, this.options.contentDir);
+    const whole = { ...result, drawings, gallery, studies: [...result.studies, ...kept], pages };
     this.tell({ result: whole, problems, isEarly: false, isWhole: true });
   }
 
@@ -165,7 +170,7 @@ export class LiveGallery {
 /** A problem of the folder, or an error of its settings: the whole site would be another one. */
 function shakes({ rule, file, severity }: Problem): boolean {
   const isLost = /^study\/(?:content|studies|gallery)-missing$/.test(rule);
-  return isLost || (severity === "error" && /\/gallery\.yaml$/.test(file));
+  return isLost || (severity === "error" && /\/(?:gallery|theme)\.yaml$/.test(file));
 }
 
 /** Gathers what is measured, and tells of it: of the study that somebody looks at, then of all. */
@@ -198,6 +203,24 @@ class Early {
   close(): void {
     this.isClosed = true;
   }
+}
+
+/** The drawings that pages show; one of which something is wrong as it was before. */
+function withDrawings(
+  { drawings = new Map(), problems }: GalleryResult,
+  before: GalleryResult | undefined,
+  contentDir: string,
+): NonNullable<GalleryResult["drawings"]> {
+  const wrong = new Set(problems.map(({ file }) => file));
+  const old = [...(before?.drawings ?? [])].filter(([path]) =>
+    wrong.has(`${showFolder(contentDir)}/${path}`),
+  );
+  return new Map([...old, ...drawings]);
+}
+
+/** The settings with the logo that was shown before. */
+function withLogo(gallery: Gallery, before: Gallery | undefined): Gallery {
+  return before?.logo === undefined ? gallery : { ...gallery, logo: before.logo };
 }
 
 /** What was ranked and compared before still holds for a study whose figures are the same. */

@@ -43,7 +43,7 @@ export class Version {
     const { language, words } = parts.result.gallery;
     this.view = presentSite(parts.result, "/");
     this.pages = indexByPath(parts.templates.listPages(this.view, createSay(language, words)));
-    this.assets = indexByPath(listAssets(parts.templatesDir));
+    this.assets = indexByPath(listAssets(parts.templatesDir, parts.result.gallery.theme));
     this.listBeside = once(async () => {
       // Loaded when the first picture is asked for: pages need none of it.
       const [{ listFilesBeside }, { listStudyFiles }] = await Promise.all([
@@ -104,14 +104,19 @@ export class Version {
   markPage(path: string): string {
     const known = this.marks.get(path);
     if (known !== undefined) return known;
-    const hash = createHash("sha256").update(this.parts.edition);
+    const { edition, result } = this.parts;
+    const { logo, theme = {} } = result.gallery;
+    const hash = createHash("sha256")
+      .update(edition)
+      .update(`${logo?.drawing}${JSON.stringify(theme)}`);
     try {
       hash.update(this.renderPage(path) ?? "no such page");
     } catch (error) {
       hash.update(String(error));
     }
     const slug = slugOf(path);
-    for (const { study, drawings } of this.parts.result.studies)
+    if (slug === undefined) for (const { drawing } of result.drawings?.values() ?? []) hash.update(drawing);
+    for (const { study, drawings } of result.studies)
       if (slug === undefined || slug === study.slug) hash.update(drawings.original).update(drawings.redesign);
     const mark = hash.digest("hex").slice(0, 16);
     // What is not there is asked for under any number of names.

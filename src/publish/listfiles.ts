@@ -2,7 +2,7 @@
 import path from "node:path";
 import type { GalleryResult } from "../analysis/result.ts";
 import { labelFile } from "../views/method/workedflag.ts";
-import { formatHeaders } from "../views/pagepolicy.ts";
+import { formatHeaders, logoPath, shownDrawings } from "../views/pagepolicy.ts";
 import type { SharedPages, StudyPages } from "../views/siteview.ts";
 import { listAssets, listAssetsFor } from "./assets.ts";
 import { listMachineFiles } from "./feeds/machinefiles.ts";
@@ -32,8 +32,14 @@ export async function listFilesBeside(
   view: SharedPages & Pick<StudyPages, "studies">,
   lettering?: Lettering,
 ): Promise<readonly SiteFile[]> {
+  const { logo, theme } = result.gallery;
+  const drawings = [...(result.drawings ?? [])];
   return [
-    ...(lettering === undefined ? listAssets(templatesDir) : listAssetsFor(templatesDir, lettering)),
+    ...(lettering === undefined
+      ? listAssets(templatesDir, theme)
+      : listAssetsFor(templatesDir, lettering, theme)),
+    ...(logo === undefined ? [] : [fileOf(logoPath, () => logo.drawing)]),
+    ...drawings.map(([path, { drawing }]) => fileOf(`${shownDrawings}${path}`, () => drawing)),
     ...listSurveyFiles(result),
     ...(await listMachineFiles(result, view, schemaDirs)),
     fileOf("_headers", () =>

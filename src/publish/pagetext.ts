@@ -74,6 +74,7 @@ export async function makeTexts(
     ...divide(shelves, size).map((some) => () => ({ view: { shelves: some }, beside: [] })),
     () => ({ view: whole, beside: [] }),
   ];
+  const { logo, theme } = result.gallery;
   const lettering: Lettering[] = [];
   let pages = 0;
   const work = async (part: () => Part): Promise<void> => {
@@ -83,13 +84,14 @@ export async function makeTexts(
       ? await renderApart(view, result.gallery)
       : await renderPages(view, result.gallery);
     pages += rendered.length;
-    lettering.push(await readLettering(templatesDir, rendered));
+    lettering.push(await readLettering(templatesDir, rendered, theme));
     await take([...rendered, ...(await Promise.all(beside.map(hold)))]);
   };
   await runOrdered(parts, isApart ? apartAtOnce : 1, work, () => undefined);
   const kept: string[] = [];
+  const { say } = formatOf(result.gallery);
   for (const { slug, pages: addresses, load } of lastGood) {
-    const files = await load(formatOf(result.gallery).say("moved.lastGood"));
+    const files = await load(say("moved.lastGood"), logo !== undefined);
     if (files.length === 0) continue;
     kept.push(slug);
     pages += addresses.length;
@@ -98,6 +100,7 @@ export async function makeTexts(
       await readLettering(
         templatesDir,
         files.filter(({ path }) => path.endsWith(".html")),
+        theme,
       ),
     );
     await take(files);

@@ -2,8 +2,8 @@
 // sheet takes letters from it.
 import { createRequire } from "node:module";
 import path from "node:path";
+import { type Family, familyNames, type Theme } from "../content/gallery/themekey.ts";
 
-type Family = "source-serif-4" | "source-sans-3";
 type Script = "latin" | "latin-ext" | "greek";
 
 /** Weight and slant, as a style sheet asks for them. */
@@ -24,10 +24,10 @@ const families = ["source-serif-4", "source-sans-3"] as const;
 const scripts = ["latin", "latin-ext", "greek"] as const;
 const cuts = ["400 normal", "400 italic", "600 normal", "600 italic"] as const;
 
-/** What style sheets call the families, and the one that gives Greek pages their Δ. */
-const names: Readonly<Record<Family, { readonly own: string; readonly delta: string }>> = {
-  "source-serif-4": { own: "Source Serif 4", delta: "Serif Delta" },
-  "source-sans-3": { own: "Source Sans 3", delta: "Sans Delta" },
+/** What style sheets call the family that gives Greek pages their Δ. */
+const deltaNames: Readonly<Record<Family, string>> = {
+  "source-serif-4": "Serif Delta",
+  "source-sans-3": "Sans Delta",
 };
 
 /**
@@ -89,11 +89,23 @@ export function isInScript(script: Script, code: number): boolean {
   return ranges[script].some(([first, last]) => first <= code && code <= last);
 }
 
+/** The families of running text and of headings. */
+export function familiesOf({ text, headings = text }: Theme): {
+  readonly text: Family;
+  readonly headings: Family;
+} {
+  return { text: findFamily(text), headings: findFamily(headings) };
+}
+
+function findFamily(name: string | undefined): Family {
+  return name === familyNames["source-sans-3"] ? "source-sans-3" : "source-serif-4";
+}
+
 /** The `@font-face` rules of `used`, for a style sheet beside the folder `fonts`. */
 export function formatFaces(used: readonly Face[]): string {
   return used
     .flatMap((face) => {
-      const { own, delta: greek } = names[face.family];
+      const [own, greek] = [familyNames[face.family], deltaNames[face.family]];
       if (face.script !== "greek") return [formatRule(face, own, ranges[face.script])];
       const code = delta.codePointAt(0) ?? 0;
       const others = ranges.greek.flatMap(

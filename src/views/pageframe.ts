@@ -1,10 +1,13 @@
 // Floor 8. What every page has around its own content: head, navigation, foot.
 import { findLicenceAddress } from "../content/study/licence.ts";
-import type { Gallery } from "../content/study/study.ts";
+import type { Gallery, Logo } from "../content/study/study.ts";
 import type { Format } from "../words/format.ts";
 import { formatCanonical, type Linker, linkFrom, linkUnder } from "./address.ts";
-import { faces } from "./fontface.ts";
-import { pagePolicy } from "./pagepolicy.ts";
+import { faces, familiesOf } from "./fontface.ts";
+import { logoPath, pagePolicy } from "./pagepolicy.ts";
+
+/** In pixels, as the style sheet has it: so small that flags stay the colours of a page. */
+const logoHeight = 36;
 
 /** The site path of the page that tells how to propose a study. */
 export const partPath = "/take-part/";
@@ -19,6 +22,8 @@ export interface Frame {
   /** What sites that show links are told; undefined where the page has no absolute address. */
   readonly share: ShareView | undefined;
   readonly galleryTitle: string;
+  /** Size in pixels. */
+  readonly logo: { readonly src: string; readonly width: number; readonly height: number } | undefined;
   readonly society: string | undefined;
   readonly footer: string | undefined;
   /** Of the gallery's texts. */
@@ -91,6 +96,7 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
     canonical: page.base === undefined ? formatCanonical(gallery.address, page.path) : undefined,
     share: presentShare(page, gallery),
     galleryTitle: gallery.title,
+    logo: gallery.logo && presentLogo(gallery.logo, link),
     society: gallery.society,
     footer: gallery.footer,
     licence:
@@ -125,10 +131,21 @@ export function presentFrame(page: PageFacts, gallery: Gallery, format: Format):
       icon: link("/assets/icon.svg"),
       iconPng: link("/assets/icon.png"),
       feeds: formatCanonical(gallery.address, "/") === undefined ? [] : linkFeeds(link),
-      fonts: faces.filter((face) => face.isMain).map((face) => link(`/assets/fonts/${face.file}`)),
+      fonts: listMain(gallery).map((face) => link(`/assets/fonts/${face.file}`)),
       fontLicence: link("/assets/fonts/OFL.txt"),
     },
   };
+}
+
+/** The faces that a page cannot do without: those of its text and headings, and of all that is small. */
+function listMain({ theme = {} }: Gallery): typeof faces {
+  const used = [...Object.values(familiesOf(theme)), "source-sans-3"];
+  return faces.filter(({ isMain, family }) => isMain && used.includes(family));
+}
+
+function presentLogo({ width, height }: Logo, link: Linker): Frame["logo"] {
+  const scaled = Math.max(1, Math.round((logoHeight * width) / height));
+  return { src: link(logoPath), width: scaled, height: logoHeight };
 }
 
 /** Source: IANA media types, `application/atom+xml`; JSON Feed 1.1, “Discovery”, for `application/feed+json`. */

@@ -59,6 +59,12 @@ const pagedPatterns = [
   "/tags/:name/page/:number/",
 ];
 
+/** The site path of the gallery's logo. */
+export const logoPath = "/assets/logo.svg";
+
+/** Where the drawings are that the gallery's own pages show. */
+export const shownDrawings = "/assets/drawings/";
+
 /** A drawing opened on its own may style itself and do nothing else. */
 export const drawingPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox";
 
@@ -82,7 +88,9 @@ export function formatHeaders(
     ),
     // The figure of all changes holds its flags as a picture.
     rule(`/studies/:slug/${stillsFolder}*`, [`Content-Security-Policy: ${drawingPolicy}; img-src data:`]),
-    rule("/survey/flags/*", [`Content-Security-Policy: ${drawingPolicy}`]),
+    ...["/survey/flags/*", `${shownDrawings}*`, logoPath].map((path) =>
+      rule(path, [`Content-Security-Policy: ${drawingPolicy}`]),
+    ),
     // The next build may put other letters into a file of the same name: who has it asks whether it still holds.
     rule("/assets/fonts/*", ["Cache-Control: public, no-cache"]),
   ];

@@ -1,5 +1,12 @@
 // Floor 8. The author's prose: Markdown in, safe HTML out, with computed figures between the pieces.
-import { type AskedFigure, mostFigures, readFigure, readStudyLine } from "../content/study/figurekind.ts";
+import {
+  type AskedDrawing,
+  type AskedFigure,
+  mostFigures,
+  readDrawingLine,
+  readFigure,
+  readStudyLine,
+} from "../content/study/figurekind.ts";
 import { createMarkdown } from "../content/study/prosecheck.ts";
 
 /** A piece of HTML that we wrote, or the place of a figure. */
@@ -18,6 +25,8 @@ const markdown = createRenderer();
 export interface ProseKind<Figure> {
   /** Returns what stands in the place of a line that shows a study; nothing unless told otherwise. */
   readonly findStudy?: (slug: string) => Figure | undefined;
+  /** The same for a line that shows a drawing. */
+  readonly findDrawing?: (asked: AskedDrawing) => Figure | undefined;
   /** The highest heading an author may use; 3 unless told otherwise: above it stand the page's title and the section's. */
   readonly topHeading?: number;
 }
@@ -29,7 +38,7 @@ export interface ProseKind<Figure> {
 export function renderProse<Figure>(
   body: string,
   findFigure: FindFigure<Figure>,
-  { findStudy, topHeading = 3 }: ProseKind<Figure> = {},
+  { findStudy, findDrawing, topHeading = 3 }: ProseKind<Figure> = {},
 ): readonly ProseBlock<Figure>[] {
   const env = {};
   const tokens = markdown.parse(body, env);
@@ -50,7 +59,9 @@ export function renderProse<Figure>(
     figures += 1;
     if (figures > mostFigures) continue;
     const [asked, slug] = [readFigure(token.content), readStudyLine(token.content)];
-    const figure = slug === undefined ? asked && findFigure(asked) : findStudy?.(slug);
+    const drawing = findDrawing && readDrawingLine(token.content);
+    const other = drawing ? findDrawing?.(drawing) : asked && findFigure(asked);
+    const figure = slug === undefined ? other : findStudy?.(slug);
     if (figure === undefined) continue;
     endRun();
     blocks.push({ kind: "figure", figure });

@@ -15,10 +15,15 @@ const named = new WeakMap<Format, WeakMap<StudyResult, StudyResult>>();
 
 /** A gallery as its pages tell it. The same where the language has the names as they are. */
 export function nameGallery(result: GalleryResult, format: Format): GalleryResult {
-  const { survey } = result;
+  const { survey, drawings } = result;
   return {
     ...result,
     studies: result.studies.map((study) => nameStudy(study, format)),
+    ...(drawings && {
+      drawings: new Map(
+        [...drawings].map(([path, one]) => [path, { ...one, measure: sayNames(one.measure, format) }]),
+      ),
+    }),
     ...(survey && {
       survey: {
         ...survey,

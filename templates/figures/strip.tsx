@@ -16,45 +16,18 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
       <ol class="strip-steps">
         {strip.steps.map((step, at) => (
           <li key={step.distance}>
-<<<<<<< HEAD
-            <p class="strip-distance">
-              <Message
-                id="strip.from"
-                values={{ distance: step.distance }}
-                tags={{ number: (text) => <span class="number">{text}</span> }}
-              />
-            </p>
-            <div>
-              <div class="small-pair">
-                {step.plates.map((plate, index) => (
-                  <div key={plate.label}>
-                    <DrawnMat plate={plate} id={`${id}-${at}-${index}`} />
-                    {step.clarity && (
-                      <p class="strip-clarity">
-                        <span class="unseen">
-                          {say("list.colon", {
-                            name: say(index === 0 ? "plate.original" : "plate.redesign"),
-                            said: "",
-                          })}
-                        </span>
-                        {say("strip.focus")}{" "}
-                        <span class="strip-number">
-                          {say("strip.clarity")} <span class="number">{step.clarity[index]}</span>
-                        </span>
-                      </p>
-                    )}
-                    {isUnderEach && step.lost && <p class="strip-clarity">{step.lost}</p>}
-                  </div>
-                ))}
-              </div>
-=======
             <div class="small-pair">
               {step.plates.map((plate, index) => (
                 <div key={plate.label}>
                   <DrawnMat plate={plate} id={`${id}-${at}-${index}`} />
                   {step.clarity && (
                     <p class="strip-clarity">
-                      <span class="unseen">{say(index === 0 ? "plate.original" : "plate.redesign")}: </span>
+                      <span class="unseen">
+                        {say("list.colon", {
+                          name: say(index === 0 ? "plate.original" : "plate.redesign"),
+                          said: "",
+                        })}
+                      </span>
                       {say("strip.focus")}{" "}
                       <span class="strip-number">
                         {say("strip.clarity")} <span class="number">{step.clarity[index]}</span>
@@ -73,7 +46,6 @@ export function StripFigure({ strip, id }: { strip: StripView; id: string }): JS
                   tags={{ number: (text) => <span class="number">{text}</span> }}
                 />
               </p>
->>>>>>> look
               {!isUnderEach && step.lost && <p class="strip-clarity">{step.lost}</p>}
             </div>
           </li>

@@ -2,10 +2,11 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
-import type { OwnPage } from "../../src/views/page/ownpage.ts";
+import type { OwnPage, PageFigure } from "../../src/views/page/ownpage.ts";
 import type { SiteView } from "../../src/views/siteview.ts";
 import { Document } from "../parts/document.tsx";
 import { Entry } from "../parts/entry.tsx";
+import { CaptionedPlate } from "../parts/plate.tsx";
 import { Message, pageOf, useSay } from "../parts/words.tsx";
 
 export const data = {
@@ -41,7 +42,7 @@ function Own({ own }: { site: SiteView; own: OwnPage }): JSX.Element {
                 // Written by our Markdown renderer, which shows the author's HTML as text.
                 <div key={index} class="prose-run" dangerouslySetInnerHTML={{ __html: block.html }} />
               ) : (
-                <Entry key={index} card={block.figure} eager={index === 0} />
+                <Figure key={index} figure={block.figure} eager={index === 0} />
               ),
             )}
           </div>
@@ -82,5 +83,15 @@ function Own({ own }: { site: SiteView; own: OwnPage }): JSX.Element {
         )}
       </article>
     </Document>
+  );
+}
+
+function Figure({ figure, eager }: { figure: PageFigure; eager: boolean }): JSX.Element {
+  if (figure.kind === "study") return <Entry card={figure.card} eager={eager} />;
+  const { plate, page } = figure;
+  return (
+    <CaptionedPlate plate={plate} eager={eager}>
+      {page === undefined ? plate.label : <a href={page}>{plate.label}</a>}
+    </CaptionedPlate>
   );
 }

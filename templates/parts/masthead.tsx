@@ -8,11 +8,20 @@ import { useSay } from "./words.tsx";
 /** The masthead of a page, with the current section marked. The front page has the gallery's name as its title. */
 export function Masthead({ frame, isNamed }: { frame: Frame; isNamed: boolean }): JSX.Element {
   const say = useSay();
+  // Its words stand beside it.
+  const logo = frame.logo && <img class="masthead-logo" {...frame.logo} alt="" />;
   return (
     <header class="masthead">
-      {isNamed && (
+      {(isNamed || logo) && (
         <p class="masthead-name">
-          <a href={frame.links.home}>{frame.galleryTitle}</a>
+          {isNamed ? (
+            <a href={frame.links.home}>
+              {logo}
+              {frame.galleryTitle}
+            </a>
+          ) : (
+            logo
+          )}
         </p>
       )}
       <nav aria-label={say("frame.gallery")}>

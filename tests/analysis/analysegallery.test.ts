@@ -29,6 +29,32 @@ describe("analyseGallery", { timeout: 30_000 }, () => {
     ]);
   });
 
+  test("a logo is judged as a drawing; a bad one is named with its place and costs nothing else", async () => {
+    const logo = drawing.replace("<circle", '<text x="1">a</text><circle');
+    const shown = await analyse(await makeFolder({ ...harbour, "logo.svg": logo }));
+    expect(shown.problems).toMatchObject([{ rule: "svg/text", file: expect.stringMatching(/\/logo\.svg$/) }]);
+    expect(shown.gallery.logo).toMatchObject({ width: 3, height: 2 });
+    expect(shown.gallery.logo?.drawing).not.toContain("text");
+    const bad = logo.replace("<text", '<use href="https://flags.example/a.svg#b"/><text');
+    const without = await analyse(await makeFolder({ ...harbour, "logo.svg": bad }));
+    expect([without.gallery.logo, without.studies.length]).toEqual([undefined, 1]);
+    const [problem] = without.problems.filter(({ severity }) => severity === "error");
+    expect(problem).toMatchObject({ rule: "svg/reference", place: { line: 1 } });
+  });
+
+  test("the drawings that pages show are measured; a bad one is left out", async () => {
+    const show = (name: string) => `::figure{drawing="${name}"}\n\n`;
+    const page = `---\ntitle: A\n---\n${["own.svg", "torn.svg", "/flags/a.svg"].map(show).join("")}`;
+    const own = { "pages/own.svg": drawing, "pages/torn.svg": "<svg", "pages/unseen.svg": drawing };
+    const folder = await makeFolder({ ...harbour, ...own, "pages/a.md": page, "flags/a.svg": drawing });
+    const { drawings, problems } = await analyse(folder);
+    expect([...(drawings ?? [])].map(([path, { measure }]) => [path, measure.clarity])).toEqual([
+      ["flags/a.svg", 100],
+      ["pages/own.svg", 100],
+    ]);
+    expect(problems.filter(({ file }) => file.endsWith("torn.svg"))).toMatchObject([{ severity: "warning" }]);
+  });
+
   test("leaves a bad study out, names it and goes on with the rest", async () => {
     const folder = await makeFolder({
       ...harbour,

@@ -26,6 +26,7 @@ test("in an empty folder: a gallery that builds with the commands it prints", as
     ".gitignore",
     ".schemas/front-matter.schema.json",
     ".schemas/gallery.schema.json",
+    ".schemas/theme.schema.json",
     ".schemas/words.schema.json",
     "README.md",
     "gallery.yaml",

@@ -955,6 +955,19 @@ const pageMistakes: readonly GalleryMistake[] = [
   { what: "a page that shows a study by its title", files: page(`${right}::study{A lighter wheel}\n`) },
   { what: "a page that shows a study without braces", files: page(`${right}::study ferry\n`) },
   { what: "a page with a figure", files: page(`${right}::figure{kind="edge map"}\n`) },
+  {
+    what: "a page with a drawing that is mistyped",
+    files: {
+      ...page(`${right}::figure{drawing="anchr.svg"}\n`),
+      "pages/anchor.svg": rightDrawing,
+    },
+  },
+  {
+    what: "a page with a drawing of a study",
+    files: page(`${right}::figure{drawing="../studies/ferry/original.svg"}\n`),
+  },
+  { what: "a page with a drawing without quotes", files: page(`${right}::figure{drawing=/flags/a.svg}\n`) },
+  { what: "a drawing with a space in its name beside a page", files: page(rightDrawing, "old quay.svg") },
   { what: "a page with a link from the top", files: page(`${right}See [the survey](/survey/).\n`) },
   { what: "a page at an address of the program", files: page(right, "survey.md") },
   { what: "a page called index", files: page(right, "guide/index.md") },
@@ -1067,6 +1080,28 @@ const wordMistakes: readonly GalleryMistake[] = [
   { what: "messages below a word", files: worded("edges:\n  where: Where they meet\n") },
 ];
 
+const themed = (text: string): Readonly<Record<string, string>> => ({ "theme.yaml": text });
+
+const themeMistakes: readonly GalleryMistake[] = [
+  { what: "a theme in a family that is not installed", files: themed("text: Inter\n") },
+  { what: "a theme in a family by its package", files: themed("headings: source-sans-3\n") },
+  { what: "a theme with a mat as a colour", files: themed('mat: "#ffffff"\n') },
+  { what: "a theme with a white mat", files: themed("mat: 100\n") },
+  { what: "a theme with long lines", files: themed("measure: 120\n") },
+  { what: "a theme with a density of its own", files: themed("density: cosy\n") },
+  { what: "a theme with styles", files: themed('css: "body { color: red }"\n') },
+];
+
+const logoMistakes: readonly GalleryMistake[] = [
+  { what: "a logo in pixels", files: { "logo.png": "" } },
+  { what: "a logo with a capital in its name", files: { "Logo.svg": rightDrawing } },
+  {
+    what: "a logo with a picture in it",
+    files: { "logo.svg": rightDrawing.replace("</svg>", '<image href="logo.png"/>\n</svg>') },
+  },
+  { what: "a logo of which nothing shows", files: { "logo.svg": rightDrawing.replace(/ {2}<.*\n/g, "") } },
+];
+
 const listed = (line: string): Readonly<Record<string, string>> => ({
   "addresses.txt": `/studies/ferry/\n${line}\n`,
 });
@@ -1099,6 +1134,8 @@ export const galleryMistakes: readonly GalleryMistake[] = [
   ...addressMistakes,
   ...nominationMistakes,
   ...wordMistakes,
+  ...logoMistakes,
+  ...themeMistakes,
   ...answerMistakes,
   ...seriesMistakes,
   ...pageMistakes,

@@ -83,11 +83,13 @@ test("every file that is shown can be read as it stands", async () => {
   const file = await makeFolder({
     "gallery.yaml": textOf("yaml gallery"),
     "words.yaml": textOf("yaml words.yaml"),
+    "theme.yaml": textOf("yaml theme.yaml"),
     "studies/kedgeport/study.md": textOf("markdown content/studies/kedgeport/study.md"),
     "studies/kedgeport/answers/dunstan.md": textOf("markdown answer"),
     "studies/old-light/study.md": textOf("markdown"),
     "series/six-faults.md": textOf("markdown series"),
     "pages/contest.md": textOf("markdown page"),
+    "pages/quay.svg": rightDrawing,
     "flags/wrackline.svg": rightDrawing,
     "flags/nominations.yaml": textOf("yaml nominations"),
     "addresses.txt": textOf("text addresses"),

@@ -2,17 +2,12 @@
 import { rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, onTestFinished, test, vi } from "vitest";
-import { type JobKind, type Jobs, runners } from "../../src/analysis/jobs/job.ts";
-import type { Line } from "../../src/analysis/jobs/pool.ts";
 import { LiveGallery, type Shown } from "../../src/preview/livegallery.ts";
 import { writeStudy } from "../analysis/fixture.ts";
+import { here } from "../analysis/here.ts";
 import { drawing, harbour, makeFolder } from "../content/folder.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
-
-const line: Line = {
-  run: <K extends JobKind>(kind: K, _: string, input: Jobs[K]["input"]) => runners[kind](input),
-};
 
 const three: Readonly<Record<string, string>> = {
   ...harbour,
@@ -27,7 +22,7 @@ async function open(files: Readonly<Record<string, string>>, first?: string) {
   const shown: Shown[] = [];
   const gallery = new LiveGallery({
     contentDir: folder,
-    line,
+    line: here,
     first: () => first,
     onShow: (one) => shown.push(one),
   });
@@ -95,6 +90,46 @@ test("settings that cannot be read change nothing, not for a moment; a study or 
   expect(titleOf(last, "ferry")).toBe("A lighter ferry wheel");
   expect(last.result.pages?.map(({ path }) => path)).toEqual(["a"]);
   expect(errorsOf(last)).toEqual(["study/unknown-key", "study/front-matter-missing"]);
+});
+
+test("a logo stays while it is half written and while the next one is judged, and goes with its file", async () => {
+  const { folder, settle } = await open({ ...three, "logo.svg": drawing }, "ferry");
+  const logoOf = (one: Shown | undefined) =>
+    /#[0-9a-f]{6}/.exec(one?.result.gallery.logo?.drawing ?? "")?.[0];
+  const logos = async () => {
+    const shown = await settle();
+    return [logoOf(shown[0]), logoOf(shown.at(-1)), errorsOf(shown.at(-1) as Shown)];
+  };
+  expect(await logos()).toEqual([undefined, "#7a1020", []]);
+  await writeFile(join(folder, "logo.svg"), "<svg");
+  expect(await logos()).toEqual(["#7a1020", "#7a1020", ["svg/not-well-formed"]]);
+  await writeFile(join(folder, "logo.svg"), drawing.replace("#7a1020", "#123456"));
+  expect(await logos()).toEqual(["#7a1020", "#123456", []]);
+  await rm(join(folder, "logo.svg"));
+  expect(await logos()).toEqual(["#123456", undefined, []]);
+});
+
+test("a theme that is half written changes nothing", async () => {
+  const { folder, settle } = await open({ ...harbour, "theme.yaml": "mat: 55\n" }, "ferry");
+  const theme = async () => (await settle()).at(-1)?.result.gallery.theme;
+  expect(await theme()).toEqual({ mat: 55 });
+  await writeFile(join(folder, "theme.yaml"), "mat: 5\n");
+  expect(await theme()).toEqual({ mat: 55 });
+  await writeFile(join(folder, "theme.yaml"), "mat: 56\n");
+  expect(await theme()).toEqual({ mat: 56 });
+  await rm(join(folder, "theme.yaml"));
+  expect(await theme()).toBeUndefined();
+});
+
+test("a drawing that a page shows stays while it is half written, and goes with its file", async () => {
+  const page = '---\ntitle: Who we are\n---\n::figure{drawing="a.svg"}\n';
+  const { folder, settle } = await open({ ...harbour, "pages/a.md": page, "pages/a.svg": drawing }, "ferry");
+  const shown = async () => [...((await settle()).at(-1)?.result.drawings?.keys() ?? [])];
+  expect(await shown()).toEqual(["pages/a.svg"]);
+  await writeFile(join(folder, "pages/a.svg"), "<svg");
+  expect(await shown()).toEqual(["pages/a.svg"]);
+  await rm(join(folder, "pages/a.svg"));
+  expect(await shown()).toEqual([]);
 });
 
 test("a folder that never had settings is shown with the usual ones, and edits of it too", async () => {

@@ -85,9 +85,20 @@ test("a page is marked by what it shows: words, drawings of its own study, style
   expect(mark({ ...sample })).toBe(before);
   expect(mark(sample, "2")).not.toBe(before);
   expect(mark({ ...sample, gallery: { ...gallery, title: "Another" } })).not.toBe(before);
+  expect(mark({ ...sample, gallery: { ...gallery, theme: { mat: 55 } } })).not.toBe(before);
+  const logo = { drawing: "<svg/>", width: 3, height: 2 };
+  const signed = mark({ ...sample, gallery: { ...gallery, logo } });
+  expect(mark({ ...sample, gallery: { ...gallery, logo: { ...logo, drawing: "<svg />" } } })).not.toBe(
+    signed,
+  );
   const drawings = { ...studyResult.drawings, redesign: `${studyResult.drawings.redesign}\n` };
   const redrawn = { ...studyResult, drawings };
   expect(mark({ ...sample, studies: [redrawn] })).not.toBe(before);
+  const own = (drawing: string) => {
+    const drawings = new Map([["flags/a.svg", { drawing, measure: studyResult.comparison.before }]]);
+    return make({ ...sample, drawings }).markPage("survey/index.html");
+  };
+  expect(own("<svg/>")).not.toBe(own("<svg />"));
   const missing = (result: GalleryResult) => make(result).markPage("studies/none/index.html");
   expect(missing(sample)).toBe(missing({ ...sample, gallery: { ...gallery, title: "Another" } }));
 });

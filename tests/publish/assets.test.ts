@@ -103,3 +103,18 @@ test("nothing in the style sheet depends on the direction of the text", () => {
 test("nothing is fetched from another host", () => {
   expect(css).not.toMatch(/@import|https?:|url\(\s*["']?\/\//);
 });
+
+test("a theme stands behind the first sheet, before what paper says; without one nothing does", async () => {
+  const styles = async (theme?: Parameters<typeof listAssets>[1]) =>
+    String(
+      (
+        await makeAll(listAssets(templates, theme).filter(({ path: file }) => file === "assets/site.css"))
+      ).get("assets/site.css"),
+    );
+  const themed = await styles({ mat: 55, density: "close" });
+  const rule = /:root\{--space-4:0\.75rem;[^}]*--mat:lab\(55% 0 0\)\}/.exec(themed);
+  expect(rule?.index).toBeGreaterThan(themed.indexOf("--mat:#777"));
+  expect(rule?.index).toBeLessThan(themed.indexOf("@media print"));
+  expect(themed.replace(rule?.[0] ?? "", "")).toBe(await styles());
+  expect(await styles({})).toBe(css);
+});

@@ -26,7 +26,7 @@ test("a study that was published keeps its files, its own pages marked once howe
     expect(found.map(({ slug, pages }) => [slug, pages])).toEqual([
       ["a", ["/studies/a/", "/studies/a/edges/x/"]],
     ]);
-    const made = (await found[0]?.load(note)) ?? [];
+    const made = (await found[0]?.load(note, true)) ?? [];
     files = Object.fromEntries(
       await Promise.all(made.map(async (file) => [file.path, await text(file)] as const)),
     );
@@ -38,6 +38,16 @@ test("a study that was published keeps its files, its own pages marked once howe
   }
 });
 
+test("the pages that are kept lose a logo that there is no more", async () => {
+  const logo = '<img class="masthead-logo" src="../../assets/logo.svg" alt=""/>';
+  const files = { ...site, "studies/a/index.html": page.replace("<main", `${logo}<main`) };
+  const [found] = findLastGood(standing(files), ["a"]);
+  const shown = async (hasLogo: boolean) =>
+    text((await found?.load(note, hasLogo))?.[0] ?? { make: async () => "" });
+  expect(await shown(true)).toContain(logo);
+  expect(await shown(false)).not.toContain("<img");
+});
+
 test("nothing is kept of a study of which one file is not as it was published", async () => {
-  expect(await findLastGood(standing(site, "studies/a/study.json"), ["a"])[0]?.load(note)).toEqual([]);
+  expect(await findLastGood(standing(site, "studies/a/study.json"), ["a"])[0]?.load(note, true)).toEqual([]);
 });

@@ -42,3 +42,32 @@ test("what a view does not have is not rendered, wherever the command was called
     process.chdir(before);
   }
 });
+
+test("the logo stands before the gallery's name, and alone where that is the heading", async () => {
+  const logo = { drawing: "<svg/>", width: 3, height: 2 };
+  const gallery = { ...galleryResult.gallery, logo };
+  const { method, front } = presentSite({ ...galleryResult, gallery }, "/");
+  const pages = await renderPages({ method, front }, gallery);
+  const texts = await Promise.all(pages.map(async ({ make }) => String(await make())));
+  const size = 'width="54" height="36" alt';
+  const [first, second] = texts.map((text) => /<p class="masthead-name">.*?<\/p>/.exec(text)?.[0]);
+  expect(first).toBe(
+    `<p class="masthead-name"><img class="masthead-logo" src="assets/logo.svg" ${size}/></p>`,
+  );
+  expect(second).toContain(`<a href="../"><img class="masthead-logo" src="../assets/logo.svg" ${size}/>`);
+});
+
+test("a page shows a drawing on its mat, and what its author calls it as text", async () => {
+  const { before: measure } = galleryResult.studies[0]?.comparison ?? {};
+  if (measure === undefined) throw new Error("the sample has a study");
+  const body = '::figure{drawing="/flags/a.svg" caption="<b>Old</b>"}';
+  const pages = [{ path: "about", title: "About", file: "", body, bodyLine: 1 }];
+  const drawings = new Map([["flags/a.svg", { drawing: "<svg/>", measure }]]);
+  const { pages: own } = presentSite({ ...galleryResult, pages, drawings }, "/");
+  const [page] = await renderPages({ pages: own.slice(0, 1) }, galleryResult.gallery);
+  const text = String(await page?.make());
+  expect(text).toMatch(
+    /<div class="mat"><img class="flag flag-wide" src="[./]+assets\/drawings\/flags\/a\.svg"/,
+  );
+  expect(text).toContain("<figcaption>&lt;b>Old&lt;/b></figcaption>");
+});

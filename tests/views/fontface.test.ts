@@ -2,7 +2,7 @@ import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import path from "node:path";
 import { expect, test } from "vitest";
-import { faces, findFontFolder, formatFaces, isInScript } from "../../src/views/fontface.ts";
+import { faces, familiesOf, findFontFolder, formatFaces, isInScript } from "../../src/views/fontface.ts";
 
 const scripts = ["latin", "latin-ext", "greek"] as const;
 
@@ -53,4 +53,14 @@ test("the rules name each file with its weight and slant, and Greek leaves Δ to
   expect(rules[1]).toContain('font-family: "Sans Delta";');
   expect(rules[1]).toContain("unicode-range: U+0394;");
   expect(formatFaces([])).toBe("");
+});
+
+test("headings are set as the text unless they say otherwise", () => {
+  const [serif, sans] = ["source-serif-4", "source-sans-3"];
+  expect(familiesOf({})).toEqual({ text: serif, headings: serif });
+  expect(familiesOf({ text: "Source Sans 3" })).toEqual({ text: sans, headings: sans });
+  expect(familiesOf({ text: "Source Sans 3", headings: "Source Serif 4" })).toEqual({
+    text: sans,
+    headings: serif,
+  });
 });

@@ -57,6 +57,26 @@ test("what goes into a script element cannot end it, whatever the study is calle
   expect(frame.share?.picture?.address).toBe("https://flags.example/sound/studies/a/link.png");
 });
 
+test("a logo is as high on every page, and as wide as its drawing has it", () => {
+  const facts = { path: "/method/", title: "Method", description: "", section: undefined };
+  const logoOf = (width: number, height: number) =>
+    presentFrame(facts, { ...gallery, logo: { drawing: "", width, height } }, createFormat("en")).logo;
+  expect(logoOf(120, 80)).toEqual({ src: "../assets/logo.svg", width: 54, height: 36 });
+  expect(logoOf(1, 1000)?.width).toBe(1);
+  expect(presentFrame(facts, gallery, createFormat("en")).logo).toBeUndefined();
+});
+
+test("a page fetches the fonts at once that its theme sets it in", () => {
+  const facts = { path: "/", title: undefined, description: "", section: undefined };
+  const fontsOf = (theme: NonNullable<typeof gallery.theme>) =>
+    presentFrame(facts, { ...gallery, theme }, createFormat("en")).links.fonts.map((font) =>
+      font.slice(13, 25),
+    );
+  expect(fontsOf({})).toEqual(["source-serif", "source-sans-"]);
+  expect(fontsOf({ text: "Source Sans 3" })).toEqual(["source-sans-"]);
+  expect(fontsOf({ text: "Source Sans 3", headings: "Source Serif 4" })).toHaveLength(2);
+});
+
 test("the foot has what the gallery says, and the address of its licence where that is known", () => {
   const facts = { path: "/", title: undefined, description: "", section: undefined };
   const feet = ["CC-BY-4.0", "by permission"].map((licence) =>

@@ -17,6 +17,8 @@ test("in _headers every line with a header belongs to a path, and drawings get a
     for (const header of headers) expect(header).toMatch(/^ {2}[A-Za-z-]+: \S/);
   }
   expect(blocks.find((block) => block.startsWith("/studies/:slug/redesign.svg"))).toContain("sandbox");
+  for (const path of ["/assets/logo.svg", "/assets/drawings/*"])
+    expect(blocks.find((block) => block.startsWith(`${path}\n`))).toContain("sandbox");
   expect(blocks.find((block) => block.startsWith("/studies/:slug/\n"))).toContain("frame-ancestors 'none'");
 });
 

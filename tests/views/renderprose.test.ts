@@ -111,3 +111,11 @@ test("an opening is whole sentences of the first paragraph, and prose in full is
   expect(firstSentences("", "en", 200)).toBeUndefined();
   expect(readProse(body)).toBe("One two. Three four. Five six seven. Head Item Last.");
 });
+
+test("a drawing is shown where drawings are, and nowhere else", () => {
+  const body = '::figure{drawing="a.svg" caption="A"}';
+  const findDrawing = ({ drawing, caption }: { drawing: string; caption?: string }) =>
+    `${drawing} ${caption}`;
+  expect(renderProse(body, () => "none", { findDrawing })).toEqual([{ kind: "figure", figure: "a.svg A" }]);
+  expect(renderProse(body, () => "none")).toEqual([]);
+});

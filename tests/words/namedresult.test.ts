@@ -73,3 +73,11 @@ test("a site tells names in its language and gives back studies as they were mea
   expect(said).toContain("ROJO");
   expect(said).not.toMatch(/\bred\b/);
 });
+
+test("drawings that pages show have them too", () => {
+  const shown = { drawing: "<svg/>", measure: studyResult.comparison.before };
+  const { drawings } = nameGallery({ ...galleryResult, drawings: new Map([["flags/a.svg", shown]]) }, format);
+  const one = drawings?.get("flags/a.svg");
+  expect(one?.drawing).toBe("<svg/>");
+  expect(JSON.stringify(one?.measure.colours)).toContain('"ROJO"');
+});

@@ -55,17 +55,9 @@ export async function openDrawing(
   bytes: Uint8Array,
   options: OpenOptions & { readonly palette?: ReadonlyMap<string, string> },
 ): Promise<Outcome<OpenedDrawing>> {
-  const read = readDrawing(file, bytes);
-  const problems: Problem[] = [...read.problems];
-  if (read.value === undefined) return { value: undefined, problems };
-  const drawing = read.value;
-  const effects = await checkEffects(drawing);
-  // What is refused for what it leaves out need not be warned of it.
-  if (effects.length > 0)
-    return {
-      value: undefined,
-      problems: [...problems.filter(({ rule }) => rule !== "svg/effect"), ...effects],
-    };
+  const { value: drawing, problems: found } = await readShown(file, bytes);
+  const problems: Problem[] = [...found];
+  if (drawing === undefined) return { value: undefined, problems };
   const resolved = resolveDrawing(drawing);
   const viewing: Viewing = {
     distance: options.distance,
@@ -95,6 +87,22 @@ export async function openDrawing(
   return {
     value: { drawing, resolved, viewing: focused, inspection },
     problems,
+  };
+}
+
+/**
+ * Reads a drawing that is to be shown, measured or not.
+ *
+ * Problems: those of readDrawing and checkEffects.
+ */
+export async function readShown(file: string, bytes: Uint8Array): Promise<Outcome<Drawing>> {
+  const { value, problems } = readDrawing(file, bytes);
+  const effects = value === undefined ? [] : await checkEffects(value);
+  if (effects.length === 0) return { value, problems };
+  // What is refused for what it leaves out need not be warned of it.
+  return {
+    value: undefined,
+    problems: [...problems.filter(({ rule }) => rule !== "svg/effect"), ...effects],
   };
 }
 

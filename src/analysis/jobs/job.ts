@@ -1,14 +1,13 @@
 // Floor 6. Work on one drawing that is done in a child process: what goes in and what comes back, as plain data.
 import type { Cloth } from "../../colour/cloth.ts";
-import type { Change, Gallery } from "../../content/study/study.ts";
+import type { Change, Gallery, Logo } from "../../content/study/study.ts";
 import type { FlagGrid } from "../../measure/gridlikeness.ts";
 import type { Measure } from "../../measure/measurement.ts";
 import type { Outcome } from "../../problem/problem.ts";
-import { readDrawing } from "../../svg/gate/sanitise.ts";
 import { writeDrawing } from "../../svg/writesvg.ts";
 import { analyseStudy, compareDrawing, type DrawnComparison, measureDrawing } from "../analyse.ts";
-import { checkEffects } from "../drawing/effectshown.ts";
-import type { AnalyseOptions } from "../drawing/opendrawing.ts";
+import { type AnalyseOptions, readShown } from "../drawing/opendrawing.ts";
+import { openLogo } from "../drawing/openlogo.ts";
 import { readTypedFocus } from "../drawing/typedfocus.ts";
 import { gridOf } from "../likeness/likenessreport.ts";
 import { type OptionsReport, optionsOf } from "../options/rankoptions.ts";
@@ -45,6 +44,7 @@ export interface Jobs {
   readonly survey: { readonly input: DrawingInput; readonly output: SurveyedFlag };
   /** The drawing as SVG text that we wrote. */
   readonly sift: { readonly input: Pick<DrawingInput, "bytes">; readonly output: string };
+  readonly logo: { readonly input: Pick<DrawingInput, "bytes">; readonly output: Logo };
   readonly study: {
     readonly input: StudyInput;
     readonly output: MeasuredStudy;
@@ -94,11 +94,10 @@ export const runners: Runners = {
   options: (input) => optionsOf("", input.bytes, optionsFor(input)),
   survey: (input) => surveyFile("", input.bytes, optionsFor(input)),
   sift: async ({ bytes }) => {
-    const { value, problems } = readDrawing("", bytes);
-    const effects = value === undefined ? [] : await checkEffects(value);
-    const isRefused = value === undefined || effects.length > 0;
-    return { value: isRefused ? undefined : writeDrawing(value), problems: [...problems, ...effects] };
+    const { value, problems } = await readShown("", bytes);
+    return { value: value && writeDrawing(value), problems };
   },
+  logo: ({ bytes }) => openLogo("", bytes),
   study: ({ bytes, change, options }) => analyseStudy(bytes, change, options),
   rank: ({ bytes, change, options, ...study }) => rankStudy(bytes, change, options, study),
   flag: (input) => surveyDrawing("", input.bytes, optionsFor(input)),

@@ -12,6 +12,7 @@ const names: { readonly [K in JobKind]?: Name<K> } = {
   options: (value, file) => ({ ...value, file }),
   survey: (value, file) => ({ ...value, file }),
   sift: (value) => value,
+  logo: (value) => value,
   flag: (value, file) => ({ ...value, flag: { ...value.flag, file }, measure: { ...value.measure, file } }),
   grid: (value) => value,
 };

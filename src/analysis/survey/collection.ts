@@ -41,15 +41,34 @@ export async function measureFlags(
   ground: Ground,
   known: ReadonlySet<string>,
 ): Promise<Gathered<FlagOutcome>> {
-  const { cloth, viewingDistance, palette } = ground.gallery;
-  const options = { cloth, distance: viewingDistance, palette };
   const listed = await listFolder(ground.contentDir, "flags", true);
   const wanted = keepOwn(ground, listed.value ?? []).filter(({ name }) => !known.has(`flags/${name}`));
-  const { done, late } = await runEach(ground, wanted, "flag", (bytes) => ({ bytes, options }));
-  const items = done.map(({ drawing, outcome }) => ({ file: `flags/${drawing.name}`, outcome }));
+  return measureEach(ground, wanted, listed.problems);
+}
+
+/** Measures the drawings that pages show, but for those that are in `measured`. Problems as those of `measureFlags`. */
+export async function measureShown(
+  { onProgress: _, ...ground }: Ground,
+  drawings: readonly FolderDrawing[],
+  measured: readonly FlagOutcome[],
+): Promise<Gathered<FlagOutcome>> {
+  const known = new Map(measured.map((one) => [one.file, one]));
+  const left = drawings.filter(({ inner }) => !known.has(inner));
+  const { items, problems } = await measureEach(ground, left);
+  return { items: [...drawings.flatMap(({ inner }) => known.get(inner) ?? []), ...items], problems };
+}
+
+async function measureEach(
+  ground: Ground,
+  drawings: readonly FolderDrawing[],
+  problems: readonly Problem[] = [],
+): Promise<Gathered<FlagOutcome>> {
+  const { cloth, viewingDistance, palette } = ground.gallery;
+  const options = { cloth, distance: viewingDistance, palette };
+  const { done, late } = await runEach(ground, drawings, "flag", (bytes) => ({ bytes, options }));
   return {
-    items,
-    problems: [...listed.problems, ...done.flatMap(({ outcome }) => outcome.problems), ...late].map(soften),
+    items: done.map(({ drawing, outcome }) => ({ file: drawing.inner, outcome })),
+    problems: [...problems, ...done.flatMap(({ outcome }) => outcome.problems), ...late].map(soften),
   };
 }
 

@@ -9,7 +9,9 @@ import {
 } from "../disk/filefailure.ts";
 import { kindOf, readFolder, readRegular } from "../disk/readfile.ts";
 import { defaultGallery, missingGallery, parseGallery } from "../gallery/galleryfile.ts";
+import { type LogoFile, loadLogo } from "../gallery/logofile.ts";
 import { loadNominations, type Nomination } from "../gallery/nominationfile.ts";
+import { loadTheme } from "../gallery/themefile.ts";
 import { loadWords } from "../gallery/wordsfile.ts";
 import { listMenu, loadPages } from "../page/loadpages.ts";
 import type { Page } from "../page/pagefile.ts";
@@ -30,6 +32,7 @@ import {
 } from "./absent.ts";
 import { type AddressNotes, loadAddresses } from "./addressfile.ts";
 import { findConfusables } from "./confusable.ts";
+import type { FolderDrawing } from "./flagfiles.ts";
 import { dropTaken, findClashes, findUnfollowed } from "./formerly.ts";
 import { keepWithin } from "./gallerybudget.ts";
 import { checkStudyFiles, checkStudyFolders, linkProblem } from "./listing.ts";
@@ -43,8 +46,12 @@ export interface LoadedGallery {
   readonly series: readonly Series[];
   /** The gallery's own pages without an error, in their order. */
   readonly pages: readonly Page[];
+  /** The drawings that those pages show. */
+  readonly drawings: readonly FolderDrawing[];
   /** Flags of flags/ that readers named. */
   readonly nominations: readonly Nomination[];
+  /** Absent where there is none that can be read. */
+  readonly logo?: LogoFile;
   /** The list of addresses; absent where there is none. */
   readonly addresses?: AddressNotes;
   /** The names of all folders in studies/, good or bad, sorted. */
@@ -59,30 +66,36 @@ export interface LoadedGallery {
  *
  * Problems: `study/content-missing`, `study/studies-missing`, `study/gallery-missing`, `study/study-missing`,
  * `study/drawing-missing`, `study/drawing-size`, `study/unreadable`, and those of `parseGallery`,
- * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadPages`, `loadVotes`, `loadNominations`, `loadWords`, `loadAddresses`, `findClashes`, `findUnfollowed` and `findConfusables`.
+ * `keepWithin`, `checkStudyFolders`, `checkStudyFiles`, `parseStudy`, `loadAnswers`, `loadSeries`, `loadPages`, `loadVotes`, `loadNominations`, `loadWords`, `loadLogo`, `loadTheme`, `loadAddresses`, `findClashes`, `findUnfollowed` and `findConfusables`.
  */
 export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const shown = showFolder(contentDir);
   const root = resolve(contentDir);
   const absent = await checkContent(shown, root);
-  const empty = { studies: [], series: [], pages: [], nominations: [], folders: [] };
+  const empty = { studies: [], series: [], pages: [], drawings: [], nominations: [], folders: [] };
   if (absent) return { ...empty, gallery: defaultGallery, problems: [absent] };
 
   const { value: settings, problems } = await loadSettings(contentDir);
   const worded = await loadWords(root, shown);
-  const gallery = worded.value === undefined ? settings : { ...settings, words: worded.value };
+  const themed = await loadTheme(root, shown);
+  const told = [...problems, ...worded.problems, ...themed.problems];
+  const gallery = {
+    ...settings,
+    ...(worded.value && { words: worded.value }),
+    ...(themed.value && { theme: themed.value }),
+  };
   const folder = `${shown}/studies`;
   const entries = await readFolder(root, "studies");
   if ("kind" in entries)
     return {
       ...empty,
       gallery,
-      problems: [...problems, ...worded.problems, describeStudies(folder, entries)],
+      problems: [...told, describeStudies(folder, entries)],
     };
 
   const within = keepWithin(folder, entries, "folders");
   const listing = checkStudyFolders(folder, within.entries);
-  const found = [...problems, ...worded.problems, ...within.problems, ...listing.problems];
+  const found = [...told, ...within.problems, ...listing.problems];
   const studies: Study[] = [];
   for (const slug of listing.slugs) {
     const { value, problems: more } = await loadStudy(root, shown, slug, gallery.palette);
@@ -101,13 +114,16 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
   const nominated = await loadNominations(root, shown);
   const voted = await loadVotes(root, shown, series.value ?? []);
   const listed = await loadAddresses(root, shown);
+  const logo = await loadLogo(root, shown);
   return {
     gallery: menu.length === 0 ? gallery : { ...gallery, menu },
     series: voted.value,
     pages: pages.value,
+    drawings: pages.drawings,
     nominations: nominated.value ?? [],
     studies: studies.map((study) => dropTaken(study, folders)),
     folders: folders.sort(compareText),
+    ...(logo.value && { logo: logo.value }),
     ...(listed.value && { addresses: listed.value }),
     problems: [
       ...found,
@@ -116,6 +132,7 @@ export async function loadGallery(contentDir: string): Promise<LoadedGallery> {
       ...voted.problems,
       ...nominated.problems,
       ...listed.problems,
+      ...logo.problems,
       ...findClashes(studies, folders, listed.value),
       ...findUnfollowed(studies, folders),
       ...findConfusables(studies),

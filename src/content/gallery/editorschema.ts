@@ -5,9 +5,14 @@ import { studyExamples, studySchema } from "../study/studykey.ts";
 import type { KeyGuide } from "../yaml/finding.ts";
 import { galleryGuide, gallerySchema } from "./gallerykey.ts";
 import { stampSchema } from "./schemastamp.ts";
+import { themeGuide, themeSchema } from "./themekey.ts";
 
 /** The names under which the schemas ship, in `schema/` beside this file. */
-export type SchemaName = "front-matter.schema.json" | "gallery.schema.json" | "words.schema.json";
+export type SchemaName =
+  | "front-matter.schema.json"
+  | "gallery.schema.json"
+  | "theme.schema.json"
+  | "words.schema.json";
 
 type Node = Record<string, unknown>;
 
@@ -29,6 +34,10 @@ export function formatSchemas(
       ...study,
     }),
     "gallery.schema.json": format("gallery.schema.json", { title: "gallery.yaml", ...gallery }),
+    "theme.schema.json": format("theme.schema.json", {
+      title: "theme.yaml",
+      ...describe(themeSchema, themeGuide, {}),
+    }),
     "words.schema.json": format("words.schema.json", { title: "words.yaml", ...describeWords(messages) }),
   };
 }

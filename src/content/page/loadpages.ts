@@ -1,16 +1,19 @@
 // Floor 5. The folder pages/ of a content folder → the gallery's own pages, each under an address that nothing else has.
 import { findNearest } from "../../problem/knownword.ts";
-import { compareText, type Outcome, type Problem, report } from "../../problem/problem.ts";
+import { compareText, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { describeFolderFailure } from "../disk/filefailure.ts";
 import { readFolder, readRegular } from "../disk/readfile.ts";
 import { listNames } from "../folder/absent.ts";
 import { isEditorFile } from "../folder/editorfile.ts";
+import type { FolderDrawing } from "../folder/flagfiles.ts";
 import { budget } from "../folder/gallerybudget.ts";
 import { type Entry, leftovers, linkProblem, listDevice } from "../folder/listing.ts";
+import { isDrawingName, proposeDrawingName } from "../study/original.ts";
 import { findStudyLines } from "../study/prosecheck.ts";
 import { isSlug, proposeSlug } from "../study/slug.ts";
 import { describeTextFailure, textFileBytes } from "../text/textsource.ts";
+import { findDrawings } from "./pagedrawing.ts";
 import { orderPages, type Page, parentOf, parsePage } from "./pagefile.ts";
 
 /** First steps of addresses that the site has for itself. */
@@ -25,19 +28,26 @@ const mostWords = 5;
 /** Folders in folders: longer addresses are hard to pass on (our own judgement). */
 const deepest = 3;
 
+/** The pages of a gallery, and the drawings that they show. */
+export interface LoadedPages {
+  readonly value: readonly Page[];
+  readonly drawings: readonly FolderDrawing[];
+  readonly problems: readonly Problem[];
+}
+
 /**
  * Reads every `pages/**\/*.md` of the content folder `root`, shown as `shown`, in their order. `studies` are the names of all
  * folders in studies/, good or bad.
  *
  * Problems: those of `parsePage`, of files and folders as in a study; `page/file-name`, `page/address`, `page/too-many`;
- * warnings `page/study` of a study that nobody knows, and `page/menu`.
+ * warnings `page/study` of a study that nobody knows, and `page/menu`; those of `findDrawings`.
  */
 export async function loadPages(
   root: string,
   shown: string,
   studies: readonly string[],
-): Promise<Outcome<readonly Page[]> & { readonly value: readonly Page[] }> {
-  const { paths, problems } = await listFiles(root, shown);
+): Promise<LoadedPages> {
+  const { paths, drawings: own, problems } = await listFiles(root, shown);
   const found: Page[] = [];
   for (const path of paths) {
     const file = `${shown}/${path}`;
@@ -52,12 +62,17 @@ export async function loadPages(
     found.push(value);
   }
   const value = orderPages(found);
-  return { value, problems: [...problems, ...findExcess(value)] };
+  const drawings = await findDrawings(root, shown, value, own);
+  return { ...drawings, value, problems: [...problems, ...drawings.problems, ...findExcess(value)] };
 }
 
-/** The files that can be pages, as paths in the content folder, and what is wrong with the names of all others. */
-async function listFiles(root: string, shown: string): Promise<{ paths: string[]; problems: Problem[] }> {
+/** The files that can be pages, and drawings beside them, as paths in the content folder, and what is wrong with the names of all others. */
+async function listFiles(
+  root: string,
+  shown: string,
+): Promise<{ paths: string[]; drawings: string[]; problems: Problem[] }> {
   const paths: string[] = [];
+  const drawings: string[] = [];
   const problems: Problem[] = [];
   const folders = ["pages"];
   let count = 0;
@@ -73,14 +88,20 @@ async function listFiles(root: string, shown: string): Promise<{ paths: string[]
     for (const entry of [...entries].sort((a, b) => compareText(a.name, b.name))) {
       if (leftovers.includes(entry.name) || isEditorFile(entry.name)) continue;
       count += 1;
-      if (count > budget.files) return { paths, problems: [...problems, tooMany(`${shown}/pages`)] };
+      if (count > budget.files)
+        return { paths, drawings, problems: [...problems, tooMany(`${shown}/pages`)] };
       const path = `${inner}/${entry.name}`;
       const wrong = checkName(`${shown}/${path}`, path, entry);
       problems.push(...wrong);
-      if (wrong.length === 0) (entry.kind === "folder" ? folders : paths).push(path);
+      const kind = entry.kind === "folder" ? folders : isDrawing(entry) ? drawings : paths;
+      if (wrong.length === 0) kind.push(path);
     }
   }
-  return { paths, problems };
+  return { paths, drawings, problems };
+}
+
+function isDrawing({ name, kind }: Entry): boolean {
+  return kind === "file" && /\.svg$/i.test(name);
 }
 
 function tooMany(folder: string): Problem {
@@ -97,7 +118,9 @@ function checkName(file: string, path: string, entry: Entry): Problem[] {
   if (device.length > 0) return device;
   const steps = path.replace(/\.md$/, "").split("/").slice(1);
   const isFolder = kind === "folder";
-  if (isFolder ? !isSlug(name) : !name.endsWith(".md") || !isSlug(steps.at(-1) ?? ""))
+  const isPage = !isFolder && !isDrawing(entry);
+  if (isDrawing(entry) && !isDrawingName(name)) return [wrongDrawing(file, name)];
+  if (isPage ? !name.endsWith(".md") || !isSlug(steps.at(-1) ?? "") : isFolder && !isSlug(name))
     return [wrongName(file, name, isFolder)];
   const deep = steps.length > deepest + (isFolder ? 0 : 1);
   if (deep)
@@ -107,7 +130,7 @@ function checkName(file: string, path: string, entry: Entry): Problem[] {
         hint: "Move it up: its address is the way to it.",
       }),
     ];
-  if (!isFolder && steps.at(-1) === "index") return [indexName(file, steps)];
+  if (isPage && steps.at(-1) === "index") return [indexName(file, steps)];
   if (steps.length === 1 && ownSteps.includes(name.replace(/\.md$/, ""))) return [taken(file, name)];
   return [];
 }
@@ -119,6 +142,11 @@ function wrongName(file: string, name: string, isFolder: boolean): Problem {
     reason: `${quoteText(name)} is no name of ${what}: small letters, digits and single hyphens${isFolder ? "" : ", with .md behind"}.`,
     hint: `Rename it to: ${slug}${isFolder ? "" : ".md"}`,
   });
+}
+
+function wrongDrawing(file: string, name: string): Problem {
+  const reason = `${quoteText(name)} is no name of a drawing: small letters, digits and single hyphens, with .svg behind.`;
+  return report("page/file-name", file, { reason, hint: `Rename it to: ${proposeDrawingName(name)}` });
 }
 
 function indexName(file: string, steps: readonly string[]): Problem {

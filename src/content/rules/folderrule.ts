@@ -171,6 +171,17 @@ export const folderRules: readonly Rule[] = [
     },
   },
   {
+    id: "site/logo-name",
+    severity: "warning",
+    means: "A logo lies beside gallery.yaml under another name than logo.svg; the pages go without it.",
+    why: "One name is looked for, and one format is read: drawings are checked before they are shown.",
+    example: {
+      file: "folder",
+      wrong: "studies/ferry/study.md\nstudies/ferry/original.svg\nLogo.svg",
+      right: "studies/ferry/study.md\nstudies/ferry/original.svg\nlogo.svg",
+    },
+  },
+  {
     id: "study/link",
     severity: "error",
     means: "A file or folder is a symbolic link.",

@@ -10,7 +10,7 @@ export const pageRules: readonly Rule[] = [
     id: "page/file-name",
     severity: "error",
     means:
-      "A file or a folder in pages has a name that cannot be in an address or that Windows keeps for a device, does not end with .md, or lies more than three folders deep.",
+      "A file or a folder in pages has a name that cannot be in an address or that Windows keeps for a device, does not end with .md or .svg, or lies more than three folders deep.",
     why: "The way to the file is the address of the page, which others link to and copy.",
     example: {
       file: "folder",
@@ -36,6 +36,17 @@ export const pageRules: readonly Rule[] = [
       "A line that shows a study names none of the gallery, or stands where no studies are shown; the page goes on without it.",
     why: "A study is named by its folder, and shown with both flags and its verdict; a gap would be read as meant.",
     example: { file, wrong: "::study{fery}", right: "::study{ferry}" },
+  },
+  {
+    id: "page/drawing",
+    severity: "warning",
+    means: "A line of a page shows a drawing that is not there; the page goes on without it.",
+    why: "Drawings are read from the page’s own folder and from flags alone, and checked before they are shown.",
+    example: {
+      file,
+      wrong: '::figure{drawing="/flags/harbor.svg"}',
+      right: '::figure{drawing="/flags/harbour.svg"}',
+    },
   },
   {
     id: "page/left-out",

@@ -39,6 +39,18 @@ export function readFigure(line: string): AskedFigure | undefined {
   return kind && { kind };
 }
 
+/** A drawing that a line of a page shows: `/flags/harbour.svg`, or a file in the page's folder. */
+export interface AskedDrawing {
+  readonly drawing: string;
+  readonly caption?: string;
+}
+
+/** Returns the drawing that a line `::figure{drawing="/flags/harbour.svg" caption="As it was"}` asks for, or undefined where it cannot be read. */
+export function readDrawingLine(line: string): AskedDrawing | undefined {
+  const [, drawing, caption] = /^::figure\{drawing="([^"]+)"(?: caption="([^"]+)")?\}$/.exec(line) ?? [];
+  return drawing === undefined ? undefined : { drawing, ...(caption === undefined ? {} : { caption }) };
+}
+
 /** Returns the slug that a line `::study{harbour-wheel}` asks for, or undefined where it cannot be read. */
 export function readStudyLine(line: string): string | undefined {
   const slug = /^::study\{([^{}]*)\}$/.exec(line)?.[1]?.replaceAll('"', "").trim();

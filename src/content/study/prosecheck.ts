@@ -6,11 +6,13 @@ import { locate } from "../../problem/locate.ts";
 import { type Advice, type Located, type Problem, report } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import {
+  type AskedDrawing,
   type AskedFigure,
   canShow,
   figureKinds,
   findKind,
   mostFigures,
+  readDrawingLine,
   readFigure,
   readKind,
   readStudyLine,
@@ -98,13 +100,13 @@ export type Writing = Pick<Study, "body" | "bodyLine" | "file" | "proseFile">;
 export function checkProse(study: Writing, shown?: Shown | "none" | "studies"): readonly Problem[] {
   const tokens = createMarkdown().parse(study.body, {});
   const prose = { study, lines: study.body.split("\n") };
-  const figures = tokens.filter(({ type }) => type === "figure" || type === "study");
+  const figures = findFigures(tokens);
   const drawn = new Set(figures.slice(0, mostFigures));
   return tokens.flatMap((token) => [
     ...(drawn.has(token) ? (token.type === "study" ? checkStudyLine : checkFigure)(token, prose, shown) : []),
     ...(token === figures[mostFigures] ? [tooMany(token, figures.length, prose)] : []),
     ...checkStray(token, prose),
-    ...checkImages(token, prose),
+    ...checkImages(token, prose, shown === "studies"),
     ...checkLinks(token, prose, shown === "studies"),
     ...checkLinkText(token, prose),
     ...checkHtml(token, prose),
@@ -124,17 +126,37 @@ interface Prose {
   readonly lines: readonly string[];
 }
 
-/** The studies that prose shows, each with its place. */
-export function findStudyLines(
+/** What a line asks for, with its place. */
+type Asked<T> = T & { readonly at: ReturnType<typeof placeBlock> };
+
+/** The studies that prose shows. */
+export function findStudyLines(study: Writing): readonly Asked<{ readonly slug: string }>[] {
+  return findLines(study, (line) => {
+    const slug = readStudyLine(line);
+    return slug === undefined ? undefined : { slug };
+  });
+}
+
+/** The drawings that a page shows. */
+export function findDrawingLines(page: Writing): readonly Asked<AskedDrawing>[] {
+  return findLines(page, readDrawingLine);
+}
+
+function findLines<T extends object>(
   study: Writing,
-): readonly { readonly slug: string; readonly at: ReturnType<typeof placeBlock> }[] {
+  read: (line: string) => T | undefined,
+): readonly Asked<T>[] {
   const prose = { study, lines: study.body.split("\n") };
-  return createMarkdown()
-    .parse(study.body, {})
+  return findFigures(createMarkdown().parse(study.body, {}))
+    .slice(0, mostFigures)
     .flatMap((token) => {
-      const slug = token.type === "study" ? readStudyLine(token.content) : undefined;
-      return slug === undefined ? [] : [{ slug, at: placeBlock(token, prose) }];
+      const asked = read(token.content);
+      return asked === undefined ? [] : [{ ...asked, at: placeBlock(token, prose) }];
     });
+}
+
+function findFigures(tokens: readonly Token[]): readonly Token[] {
+  return tokens.filter(({ type }) => type === "figure" || type === "study");
 }
 
 function checkStudyLine(token: Token, prose: Prose, shown: unknown): Problem[] {
@@ -152,15 +174,29 @@ function checkStudyLine(token: Token, prose: Prose, shown: unknown): Problem[] {
 }
 
 function checkFigure(token: Token, prose: Prose, shown: Shown | "none" | "studies" | undefined): Problem[] {
-  if (shown === "none" || shown === "studies") {
+  if (shown === "studies") return checkDrawingLine(token, prose);
+  if (shown === "none") {
     const reason =
       "A figure stands here; figures are of one study, and are shown in the prose of a study alone.";
-    const hint = shown === "none" ? "Delete the line." : "Show the study, by its folder: ::study{ferry}";
-    return [reportBlock(token, prose, "study/figure", { reason, hint })];
+    return [reportBlock(token, prose, "study/figure", { reason, hint: "Delete the line." })];
   }
   const asked = readFigure(token.content);
   const fault = asked === undefined ? describeUnread(token.content) : shown && describeMissing(asked, shown);
   return fault === undefined ? [] : [reportBlock(token, prose, "study/figure", fault)];
+}
+
+/** A page is of no study: what it shows are drawings. */
+function checkDrawingLine(token: Token, prose: Prose): Problem[] {
+  if (readDrawingLine(token.content) !== undefined) return [];
+  const line = token.content.slice(0, longestFigure);
+  const file = /[a-z0-9/-]{1,100}\.svg/i.exec(line)?.[0];
+  const reason =
+    file === undefined
+      ? "A figure stands here; figures are of one study, and a page shows drawings and studies as a whole."
+      : `The figure ${quoteText(line)} cannot be read.`;
+  const begin = file === undefined ? "Show the study, by its folder: ::study{ferry}\n" : "";
+  const hint = `${begin}${file === undefined ? "Or show a drawing" : "Type"}: ::figure{drawing="${file ?? "/flags/harbour.svg"}"}`;
+  return [reportBlock(token, prose, "study/figure", { reason, hint })];
 }
 
 function describeUnread(line: string): Advice {
@@ -229,11 +265,14 @@ function listEdges(asked: string, edges: readonly ComparedEdge[]): string {
 function checkStray(token: Token, prose: Prose): Problem[] {
   const found = (token.children ?? [])
     .filter((child) => child.type === "text")
-    .map(({ content }) => /(?<!:):+\s?figure\s?\{\s*(?:edge|kind)\b[^}]*\}?/i.exec(content)?.[0])
+    .map(({ content }) => /(?<!:):+\s?figure\s?\{\s*(?:edge|kind|drawing)\b[^}]*\}?/i.exec(content)?.[0])
     .find((text) => text !== undefined);
   if (found === undefined) return [];
   const line = found.replace(/^:+\s?figure\s?/i, "::figure");
-  const right = readFigure(line) || readKind(line) ? line : proposeFigure(line).replace("Type: ", "");
+  const right =
+    readFigure(line) || readKind(line) || readDrawingLine(line)
+      ? line
+      : proposeFigure(line).replace("Type: ", "");
   const hint = `${howToType(found, token, prose)}: ${right}`;
   const reason = `${quoteText(found)} does not stand for a figure here, and is shown letter for letter.`;
   return [reportBlock(token, prose, "study/figure", { reason, hint }, found)];
@@ -252,10 +291,11 @@ function howToType(found: string, token: Token, { lines }: Prose): string {
   return `${how} on a line of its own, outside lists and quotations`;
 }
 
-function checkImages(token: Token, prose: Prose): Problem[] {
+function checkImages(token: Token, prose: Prose, isPage: boolean): Problem[] {
   if (!(token.children ?? []).some((child) => child.type === "image")) return [];
-  const reason = "A picture stands in the prose; a study shows no pictures but the flags.";
-  const hint = "Leave it out; until then its text stands in its place.";
+  const reason = `A picture stands in the prose; a ${isPage ? "page" : "study"} shows no pictures but the flags.`;
+  const other = isPage ? `Show a drawing: ::figure{drawing="/flags/harbour.svg"}` : "Leave it out";
+  const hint = `${other}; until then its text stands in its place.`;
   return [reportBlock(token, prose, "study/image", { reason, hint })];
 }
 

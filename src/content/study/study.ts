@@ -2,6 +2,7 @@
 import type { Hex } from "../../colour/colour.ts";
 import type { Located } from "../../problem/problem.ts";
 import type { Answer } from "../gallery/answerlink.ts";
+import type { Theme } from "../gallery/themekey.ts";
 import type { ShowPlan } from "./showstep.ts";
 
 export type Status = "draft" | "open" | "adopted" | "declined" | "withdrawn";
@@ -108,6 +109,13 @@ export interface Study {
   readonly places: ReadonlyMap<string, Located>;
 }
 
+/** The logo of a gallery: SVG text that we wrote, and its size in user units. */
+export interface Logo {
+  readonly drawing: string;
+  readonly width: number;
+  readonly height: number;
+}
+
 /** `gallery.yaml`, checked, with every default filled in. */
 export interface Gallery {
   readonly title: string;
@@ -135,8 +143,12 @@ export interface Gallery {
   readonly answer?: Answer;
   /** Where readers name a flag that needs a study. */
   readonly nominate?: Answer;
-  /** Facts of taste that pages do not show are false. */
+  /** How the pages look. */
+  readonly theme?: Theme;
+  /** Beside the gallery's name on every page. */
+  readonly logo?: Logo;
   /** Words of the navigation that lead to the gallery's own pages: `guide` is the page at `/guide/`. */
   readonly menu?: readonly { readonly word: string; readonly path: string }[];
+  /** Facts of taste that pages do not show are false. */
   readonly terms?: Partial<Readonly<Record<"tincture" | "colours" | "likeness" | "symbolism", boolean>>>;
 }

@@ -12,11 +12,19 @@ export const slanted = ["em", "i", "cite", "dfn", "var", "address", "blockquote"
 export const bold = ["strong", "b"];
 /** Where bold words are not bold. */
 const light = ["figcaption"];
-/** Classes of places that are set in one family alone. */
-const ownPlaces: Readonly<Record<Face["family"], readonly string[]>> = {
-  "source-serif-4": ["prose-run"],
-  "source-sans-3": ["source", "option-figures", "stamp-note"],
-};
+/** Families by what is set in them. */
+export interface Setting {
+  readonly text: Face["family"];
+  readonly headings: Face["family"];
+}
+
+/** Classes of places that are set in `family` alone: running text, where that has headings of the same, and small print. */
+function listOwnPlaces(family: Face["family"], { text, headings }: Setting): readonly string[] {
+  return [
+    ...(text === family && headings === family ? ["prose-run"] : []),
+    ...(family === "source-sans-3" ? ["source", "option-figures", "stamp-note"] : []),
+  ];
+}
 
 const basicLatin = Array.from({ length: 0x5f }, (_, index) => String.fromCharCode(0x20 + index)).join("");
 
@@ -24,7 +32,11 @@ const basicLatin = Array.from({ length: 0x5f }, (_, index) => String.fromCharCod
 const putByBrowsers = "\u00a0\u202f\u2010\u2011\u2019\u2026\u2212";
 
 /** Returns the letters of `pages`, HTML, and of `written`: style sheets and scripts, which write letters of their own. */
-export function collectLettering(pages: readonly string[], written: readonly string[]): Lettering {
+export function collectLettering(
+  pages: readonly string[],
+  written: readonly string[],
+  setting: Setting = { text: "source-serif-4", headings: "source-serif-4" },
+): Lettering {
   const marks = written.flatMap(listWritten);
   const upright = new Set([...basicLatin, ...putByBrowsers, ...marks]);
   const family = () => ({
@@ -38,8 +50,8 @@ export function collectLettering(pages: readonly string[], written: readonly str
     // Markup is of letters that the upright cut has anyway, and what it holds may be shown: words for a picture, a hint.
     const html = /^(?:<!DOCTYPE html>)?\s*<html lang="el\b/i.test(page) ? page : page.replaceAll(delta, "");
     for (const letter of listLetters(decode(html), /\P{ASCII}/gu)) upright.add(letter);
-    addStressed(found["source-serif-4"], dropClasses(html, ownPlaces["source-sans-3"]), marks);
-    addStressed(found["source-sans-3"], dropClasses(html, ownPlaces["source-serif-4"]), marks);
+    addStressed(found["source-serif-4"], dropClasses(html, listOwnPlaces("source-sans-3", setting)), marks);
+    addStressed(found["source-sans-3"], dropClasses(html, listOwnPlaces("source-serif-4", setting)), marks);
   }
   return found;
 }
@@ -123,6 +135,7 @@ function dropElements(html: string, names: readonly string[]): string {
 
 /** Returns `html` without what stands in elements that carry one of `classes`. */
 function dropClasses(html: string, classes: readonly string[]): string {
+  if (classes.length === 0) return html;
   const list = classes.join("|");
   return dropPlaces(
     html,

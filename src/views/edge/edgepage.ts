@@ -322,16 +322,13 @@ function sayNear({ before, after }: EdgeRow, { say }: Format): string | undefine
 }
 
 /** `Contrast: 84 % strong → 27 % weak` */
-<<<<<<< HEAD
 function listNumbers(numbers: readonly SummaryRow[], { say }: Format): readonly string[] {
-  return numbers.map(({ name, before, after }) => say("move.row", { name, before, after }));
-=======
-function listNumbers(numbers: readonly SummaryRow[]): readonly string[] {
-  return numbers.map(({ name, before, after, of }) => {
-    const [was, is] = [before, after].map((value, at) => [value, of?.[at]].filter(Boolean).join(" "));
-    return `${name}: ${was} → ${is}`;
+  return numbers.map(({ name, of, ...values }) => {
+    const [before = "", after = ""] = [values.before, values.after].map((value, at) =>
+      [value, of?.[at]].filter(Boolean).join(" "),
+    );
+    return say("move.row", { name, before, after });
   });
->>>>>>> look
 }
 
 /** Finds the first studies with each pair of names, one more than a page shows: its own may be among them. */

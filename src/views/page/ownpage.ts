@@ -1,14 +1,19 @@
 // Floor 8. The gallery's own pages: what their authors wrote, studies among it, and the ways between them.
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import { listUnled } from "../../content/page/loadpages.ts";
+import { placeDrawing } from "../../content/page/pagedrawing.ts";
 import { type Page, parentOf } from "../../content/page/pagefile.ts";
+import type { AskedDrawing } from "../../content/study/figurekind.ts";
 import { findStudyLines } from "../../content/study/prosecheck.ts";
 import type { Format } from "../../words/format.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { type Card, presentCard } from "../front/card.ts";
 import { pictureFirst } from "../linkview.ts";
 import { type Frame, presentFrame } from "../pageframe.ts";
+import { shownDrawings } from "../pagepolicy.ts";
+import { type Plate, presentPlate } from "../plate.ts";
 import { firstSentence, type ProseBlock, renderProse } from "../renderprose.ts";
+import { nameEntry, nameFile, placeEntry } from "../survey/flagname.ts";
 
 export interface OwnPage {
   /** The page's folder in the site, without slashes around it. */
@@ -17,14 +22,19 @@ export interface OwnPage {
   readonly title: string;
   /** The pages above it, the highest first. */
   readonly above: readonly Way[];
-  /** HTML that we wrote, and studies. */
-  readonly blocks: readonly ProseBlock<Card>[];
+  /** HTML that we wrote, studies and drawings. */
+  readonly blocks: readonly ProseBlock<PageFigure>[];
   /** The pages below it, each with its first sentence. */
   readonly below: readonly (Way & { readonly summary: string })[];
   /** All pages below the same page, this one among them; none of a page that lies in no folder, or alone in one. */
   readonly beside: readonly (Way & { readonly isHere: boolean })[];
   readonly next: Way | undefined;
 }
+
+/** What a line of a page shows. `page` tells of the flag, where one does. */
+export type PageFigure =
+  | { readonly kind: "study"; readonly card: Card }
+  | { readonly kind: "drawing"; readonly plate: Plate; readonly page: string | undefined };
 
 interface Way {
   readonly title: string;
@@ -41,10 +51,12 @@ export function presentPages(result: GalleryResult, format: Format): readonly Ow
   const made = pages.map((page) => {
     const path = placePage(page.path);
     const link = linkFrom(path);
-    const cardOf = (slug: string) => {
+    const findStudy = (slug: string): PageFigure | undefined => {
       const study = bySlug.get(slug);
-      return study && presentCard(study, link, format);
+      return study && { kind: "study", card: presentCard(study, link, format) };
     };
+    const findDrawing = (asked: AskedDrawing): PageFigure | undefined =>
+      presentDrawing(placeDrawing(page, asked.drawing), asked, result, link, format);
     const parent = parentOf(page.path);
     const beside = parent === undefined ? [] : pages.filter((other) => parentOf(other.path) === parent);
     const next = beside[beside.indexOf(page) + 1];
@@ -60,7 +72,7 @@ export function presentPages(result: GalleryResult, format: Format): readonly Ow
       ),
       title: page.title,
       above: listAbove(page.path, pages, link),
-      blocks: renderProse(page.body, () => undefined, { findStudy: cardOf, topHeading }),
+      blocks: renderProse(page.body, () => undefined, { findStudy, findDrawing, topHeading }),
       below: listWays(
         pages.filter((other) => parentOf(other.path) === page.path),
         link,
@@ -79,6 +91,25 @@ export function presentPages(result: GalleryResult, format: Format): readonly Ow
 /** The site path of a page. */
 export function placePage(path: string): string {
   return `/${path}/`;
+}
+
+/** A drawing is called as its author says, else as the survey calls it, else as its file is. */
+function presentDrawing(
+  path: string,
+  { caption }: AskedDrawing,
+  { drawings, survey, studies }: GalleryResult,
+  link: Linker,
+  format: Format,
+): PageFigure | undefined {
+  const shown = drawings?.get(path);
+  if (shown === undefined) return undefined;
+  const entry = survey?.entries.find(({ flag }) => flag.file === path);
+  const name = caption ?? (entry ? nameEntry(entry, studies) : nameFile(path));
+  return {
+    kind: "drawing",
+    plate: presentPlate(name, link(`${shownDrawings}${path}`), shown.measure, format),
+    page: entry && link(placeEntry(entry)),
+  };
 }
 
 function presentRest(result: GalleryResult, format: Format): readonly OwnPage[] {

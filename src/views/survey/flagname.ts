@@ -27,9 +27,19 @@ export function nameEntry(entry: SurveyEntry, studies: readonly StudyResult[]): 
   const study = studies.find((result) => result.study.slug === slug)?.study;
   const name = study?.flag ?? study?.credit?.title;
   if (name !== undefined) return name;
-  const file = entry.flag.file.split("/").at(-1) ?? "";
-  const stem = entry.flag.file.startsWith("studies/") ? (slug ?? file) : file.replace(/\.svg$/i, "");
+  return nameFile(entry.flag.file.startsWith("studies/") && slug !== undefined ? slug : entry.flag.file);
+}
+
+/** Returns what a drawing is called that has no name: `flags/old-quay.svg` is `Old quay`. */
+export function nameFile(path: string): string {
+  const stem = path.slice(path.lastIndexOf("/") + 1).replace(/\.svg$/i, "");
   return capitalise(stem.replaceAll("-", " "));
+}
+
+/** Returns the site path of the page that tells of the flag. */
+export function placeEntry(entry: SurveyEntry): string {
+  const [slug] = entry.slugs;
+  return slug === undefined ? `${surveyPath}#${anchorOf(entry)}` : formatStudyPath(slug);
 }
 
 /** Returns the id of the flag's row in the survey. */
@@ -59,11 +69,10 @@ export function findShown(
   }
   const entry = all.survey?.entries.find(({ flag }) => flag.file === near.file);
   if (entry === undefined) return undefined;
-  const [slug] = entry.slugs;
   return {
     name: nameEntry(entry, all.studies),
     drawing: placeDrawing(entry),
-    page: slug === undefined ? `${surveyPath}#${anchorOf(entry)}` : formatStudyPath(slug),
+    page: placeEntry(entry),
     measure: entry.measure,
   };
 }

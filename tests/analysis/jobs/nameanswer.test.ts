@@ -21,6 +21,7 @@ test.each<[JobKind, number]>([
   ["flag", 2],
   ["compare", 2],
   ["sift", 0],
+  ["logo", 0],
   ["grid", 0],
 ])(
   "the answer of %s has the drawing's name wherever one stands, %i times, and in its problems",

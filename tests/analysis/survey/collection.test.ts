@@ -3,7 +3,7 @@ import { symlink } from "node:fs/promises";
 import { join } from "node:path";
 import { afterAll, expect, test, vi } from "vitest";
 import { Pool } from "../../../src/analysis/jobs/pool.ts";
-import { gridCollection, measureFlags } from "../../../src/analysis/survey/collection.ts";
+import { gridCollection, measureFlags, measureShown } from "../../../src/analysis/survey/collection.ts";
 import { defaultGallery } from "../../../src/content/gallery/galleryfile.ts";
 import { drawing, makeFolder } from "../../content/folder.ts";
 
@@ -143,4 +143,27 @@ test("a folder to compare with that is not there: the place in gallery.yaml, and
   expect(problems).toMatchObject([
     { rule: "study/folder-missing", ...compareWithAt, hint: "Type: compareWith: collection" },
   ]);
+});
+
+test("drawings that pages show are measured once, be they flags or their own", async () => {
+  const contentDir = await makeFolder({
+    "flags/a.svg": drawing,
+    "pages/own.svg": drawing,
+    "pages/torn.svg": "<svg",
+  });
+  const ground = { pool, contentDir, gallery: defaultGallery, onProgress: () => expect.unreachable() };
+  const { items } = await measureFlags({ ...ground, onProgress: () => undefined }, new Set());
+  const list = (...paths: readonly string[]) =>
+    paths.map((inner) => ({ name: inner, file: inner, root: contentDir, inner }));
+  const shown = await measureShown(ground, list("flags/a.svg", "pages/own.svg", "pages/torn.svg"), items);
+  expect(shown.items.map(({ file, outcome }) => [file, outcome.value?.measure.clarity])).toEqual([
+    ["flags/a.svg", 100],
+    ["pages/own.svg", 100],
+    ["pages/torn.svg", undefined],
+  ]);
+  expect(shown.items[0]).toBe(items[0]);
+  expect(shown.problems.map(({ severity, file }) => [severity, file])).toEqual([
+    ["warning", "pages/torn.svg"],
+  ]);
+  expect(await measureShown(ground, [], items)).toEqual({ items: [], problems: [] });
 });

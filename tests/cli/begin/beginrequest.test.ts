@@ -200,6 +200,7 @@ test("a study with all that a new gallery needs", async () => {
   expect([...(schemas as ReadonlyMap<string, Uint8Array>).keys()].sort()).toEqual([
     "front-matter.schema.json",
     "gallery.schema.json",
+    "theme.schema.json",
     "words.schema.json",
   ]);
   expect([...(study as ReadonlyMap<string, unknown>)]).toEqual([

@@ -10,7 +10,7 @@ const names = ["front-matter.schema.json", "gallery.schema.json"];
 const old = JSON.stringify(stampSchema({ $id: "gallery.schema.json", type: "object" }));
 
 test("all schemas ship", async () => {
-  expect([...(await readSchemas()).keys()]).toEqual([...names, "words.schema.json"]);
+  expect([...(await readSchemas()).keys()]).toEqual([...names, "theme.schema.json", "words.schema.json"]);
 });
 
 test("a copy of an older version is written anew, and the one beside it, which is right, is not touched", async () => {

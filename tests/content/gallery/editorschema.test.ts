@@ -5,13 +5,19 @@ import { expect, test } from "vitest";
 import { parse } from "yaml";
 import { formatSchemas, type SchemaName } from "../../../src/content/gallery/editorschema.ts";
 import { galleryGuide } from "../../../src/content/gallery/gallerykey.ts";
+import { themeGuide } from "../../../src/content/gallery/themekey.ts";
 import { studyExamples } from "../../../src/content/study/studykey.ts";
 import { english } from "../../../src/words/en/all.ts";
 import { parseText } from "../../analysis/fixture.ts";
 
 const root = join(import.meta.dirname, "../../..");
 const read = (name: SchemaName): string => readFileSync(join(root, "src/content/schema", name), "utf8");
-const names: readonly SchemaName[] = ["front-matter.schema.json", "gallery.schema.json", "words.schema.json"];
+const names: readonly SchemaName[] = [
+  "front-matter.schema.json",
+  "gallery.schema.json",
+  "theme.schema.json",
+  "words.schema.json",
+];
 
 // Strict: a keyword that does not exist is an error. `if` without a type of its own is meant.
 const ajv = new Ajv({ strict: true, strictRequired: false, strictTypes: false, allErrors: true });
@@ -40,6 +46,8 @@ test("each key with its example is right, in the schema as in the program", () =
   const settings = Object.entries(galleryGuide.examples).filter(([path]) => !path.includes("."));
   const lines = settings.map(([, example]) => example).join("\n");
   expect(findFaults("gallery.schema.json", lines)).toEqual([]);
+  expect(findFaults("theme.schema.json", Object.values(themeGuide.examples).join("\n"))).toEqual([]);
+  expect(findFaults("theme.schema.json", "mat: 20\ntext: Inter")).toEqual(["/text enum", "/mat minimum"]);
 });
 
 // What a schema can say is refused by both; the words are the program's own.

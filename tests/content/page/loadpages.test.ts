@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { listMenu, loadPages, ownSteps } from "../../../src/content/page/loadpages.ts";
 import { formatHeaders } from "../../../src/views/pagepolicy.ts";
+import { drawing } from "../folder.ts";
 import { rightPage } from "../mistakes.ts";
 import { inFolder } from "../rules/making.ts";
 
@@ -58,6 +59,53 @@ test("links are not followed, neither a file's nor a folder's", async () => {
     [],
     [["study/link", "content/pages"]],
   ]);
+});
+
+test("drawings lie beside pages and in flags; what is not there is told with what is meant", async () => {
+  const show = (...names: readonly string[]) =>
+    `${rightPage}\n${names.map((name) => `::figure{drawing="${name}"}\n\n`).join("")}`;
+  const files = {
+    "flags/harbour.svg": drawing,
+    "flags/Old.svg": drawing,
+    "studies/ferry/original.svg": drawing,
+    "pages/about.md": show("rule.svg", "/flags/harbor.svg", "/studies/ferry/original.svg", "/flags/Old.svg"),
+    "pages/rule.svg": drawing,
+    "pages/nobody.svg": drawing,
+    "pages/guide/a.md": show("rule.svg", "../rule.svg", "own.svg", "/flags/harbour.svg", "%2e%2e/rule.svg"),
+    "pages/guide/own.svg": drawing,
+    "pages/index.svg": drawing,
+    "pages/guide/Wrong Name.SVG": drawing,
+    "pages/guide/folder.svg/b.md": rightPage,
+  };
+  await inFolder(files, async (root) => {
+    const { drawings, problems } = await loadPages(root, "content", ["ferry"]);
+    expect(drawings).toEqual(
+      ["flags/harbour.svg", "pages/guide/own.svg", "pages/rule.svg"].map((inner) => ({
+        ...{ name: inner, file: `content/${inner}`, root, inner },
+      })),
+    );
+    const there = "The drawings there are: /flags/harbour.svg";
+    expect(problems.map(({ rule, file, hint }) => [rule, file.slice(14), hint])).toEqual([
+      ["page/file-name", "guide/Wrong Name.SVG", "Rename it to: wrong-name.svg"],
+      ["page/file-name", "guide/folder.svg", "Rename it to: folder-svg"],
+      ["page/drawing", "about.md", 'Type: ::figure{drawing="/flags/harbour.svg"}'],
+      ["page/drawing", "about.md", `${there}, index.svg, nobody.svg, rule.svg`],
+      ["page/drawing", "about.md", `${there}, index.svg, nobody.svg, rule.svg`],
+      ["page/drawing", "guide/a.md", `${there}, own.svg`],
+      ["page/drawing", "guide/a.md", `${there}, own.svg`],
+      ["page/drawing", "guide/a.md", `${there}, own.svg`],
+    ]);
+  });
+});
+
+test("a drawing that is a link is none, nor one in a folder that is a link", async () => {
+  const page = `${rightPage}\n::figure{drawing="a.svg"}\n\n::figure{drawing="/flags/a.svg"}\n`;
+  const files = { "x/a.svg": drawing, "pages/about.md": page, "pages/a.svg": "→../x/a.svg", flags: "→x" };
+  await inFolder(files, async (root) => {
+    const { drawings, problems } = await loadPages(root, "content", ["ferry"]);
+    expect(drawings).toEqual([]);
+    expect(problems.map(({ rule }) => rule)).toEqual(["study/link", "page/drawing", "page/drawing"]);
+  });
 });
 
 test("the navigation has five words, and one for pages that nothing leads to", () => {

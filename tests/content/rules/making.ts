@@ -61,6 +61,7 @@ const places: Readonly<Record<string, string>> = {
   "study/wrong-selector": '  only: "#wheel"',
   "study/prose-front-matter": prose.trimEnd(),
   "page/study": "::study{ferry}",
+  "page/drawing": "::study{ferry}",
   "series/study-twice": "studies: [ferry]",
   "series/unknown-study": "studies: [ferry]",
   "series/flag-path": "studies: [ferry]",
@@ -110,7 +111,7 @@ export function filesOf(rule: Rule, side: Side): Files {
   const isOutside =
     /^(?:gallery\.yaml|words\.yaml|addresses\.txt)$/.test(example.file) || example.file.includes("/");
   if (example.file.startsWith("votes/")) base["series/quay.md"] = rightSeries;
-  if (/^(?:series|flags)\//.test(example.file)) base["flags/harbour.svg"] = otherDrawing;
+  if (/^(?:series|flags|pages)\//.test(example.file)) base["flags/harbour.svg"] = otherDrawing;
   const path = isOutside ? example.file : `studies/ferry/${example.file}`;
   // These examples are whole files.
   base[path] = /^(?:votes\/|flags\/|addresses|words)/.test(example.file) ? (text ?? "") : put(rule, text);

@@ -3,6 +3,7 @@ import {
   canShow,
   figureKinds,
   findKind,
+  readDrawingLine,
   readFigure,
   readKind,
 } from "../../../src/content/study/figurekind.ts";
@@ -60,4 +61,15 @@ test("without edges there are no lines to draw, without a focus nothing lasts", 
   expect(shown(true, true)).toEqual(figureKinds);
   expect(shown(true, false)).toEqual(figureKinds.filter((kind) => kind !== "lasts to"));
   expect(shown(false, true)).toEqual(["original", "redesign", "true size", "seen otherwise"]);
+});
+
+test("a drawing is asked for by its file, with words below it or without", () => {
+  const drawing = "/flags/harbour.svg";
+  expect(readDrawingLine(`::figure{drawing="${drawing}"}`)).toEqual({ drawing });
+  expect(readDrawingLine(`::figure{drawing="${drawing}" caption="As it was {1920}"}`)).toEqual({
+    drawing,
+    caption: "As it was {1920}",
+  });
+  for (const wrong of ['drawing=""', "drawing=a.svg", 'drawing="a.svg", caption="b"', 'caption="b"'])
+    expect(readDrawingLine(`::figure{${wrong}}`)).toBeUndefined();
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { checkProse, findNamedEdge } from "../../../src/content/study/prosecheck.ts";
+import { checkProse, findDrawingLines, findNamedEdge } from "../../../src/content/study/prosecheck.ts";
 import { parseText, writeStudy } from "../../analysis/fixture.ts";
 
 const { value: study } = parseText(writeStudy());
@@ -147,4 +147,31 @@ test("beyond twenty figures one warning says how many there are, at the first th
       reason: "The prose has 31 figures; the first 20 are shown.",
     },
   ]);
+});
+
+test.each([
+  ['::figure{drawing="/flags/a.svg" caption="A"}', undefined],
+  ["::figure{drawing=flags/a.svg}", 'Type: ::figure{drawing="flags/a.svg"}'],
+  ['::figure{"b.svg"}', 'Type: ::figure{drawing="b.svg"}'],
+  [
+    '::figure{kind="edge map"}',
+    'Show the study, by its folder: ::study{ferry}\nOr show a drawing: ::figure{drawing="/flags/harbour.svg"}',
+  ],
+])("on a page %s: what to type", (line, hint) => {
+  const problems = checkProse(lines(line), "studies");
+  expect(problems.map((one) => [one.rule, one.hint])).toEqual(
+    hint === undefined ? [] : [["study/figure", hint]],
+  );
+});
+
+test("a drawing among other words is no figure, and one in a study is none of it", () => {
+  const [stray] = checkProse(lines('See ::figure{drawing="a.svg"} here.'), "studies");
+  expect(stray?.hint).toContain(': ::figure{drawing="a.svg"}');
+  expect(checkProse(lines('::figure{drawing="a.svg"}'), shown)).toMatchObject([{ rule: "study/figure" }]);
+});
+
+test("drawings that a page shows, with their places, as far as figures are shown", () => {
+  const body = 'One.\n\n::figure{drawing="a.svg"}\n\n::study{ferry}\n\n';
+  expect(findDrawingLines(lines(body))).toMatchObject([{ drawing: "a.svg", at: { place: { line: 22 } } }]);
+  expect(findDrawingLines(lines(body.repeat(300)))).toHaveLength(10);
 });

@@ -141,3 +141,14 @@ test("in the styles nothing slants or is bold but what is known here, and no let
       ).toEqual([]);
   }
 });
+
+test("where text or headings are of another family, the stressed words of prose are in what sets them", () => {
+  const page = '<html lang="en"><div class="prose-run"><em>ab</em></div></html>';
+  const italicOf = (text: Face["family"], headings: Face["family"]) => {
+    const lettering = collectLettering([page], [], { text, headings });
+    return [serif, sans].map((family) => [...lettering[family]["400 italic"]].join(""));
+  };
+  expect(italicOf(serif, serif)).toEqual(["ab", ""]);
+  expect(italicOf(sans, sans)).toEqual(["", "ab"]);
+  expect(italicOf(sans, serif)).toEqual(["ab", "ab"]);
+});

@@ -4,6 +4,7 @@ import { listMenu } from "../../../src/content/page/loadpages.ts";
 import { presentPages } from "../../../src/views/page/ownpage.ts";
 import { createFormat } from "../../../src/words/format.ts";
 import { galleryResult, study, studyResult } from "../../publish/sample.ts";
+import { survey } from "../../publish/surveyed.ts";
 
 const page = (path: string, body = "", menu?: string) => ({
   ...{ path, title: `On ${path}`, file: "", body, bodyLine: 1 },
@@ -23,11 +24,39 @@ const find = (folder: string) => shown.find((one) => one.folder === folder);
 test("text with headings below the title, and the studies that there are", () => {
   const [text, card, ...rest] = find("guide")?.blocks ?? [];
   expect(text).toMatchObject({ html: "<h2>A head</h2>\n<p>Read this. Then that.</p>" });
-  expect(card).toMatchObject({ kind: "figure", figure: { address: `../studies/${study.slug}/` } });
+  expect(card).toMatchObject({ kind: "figure", figure: { card: { address: `../studies/${study.slug}/` } } });
   expect(rest).toEqual([]);
   expect(find("guide/first")?.blocks).toEqual([
     { kind: "html", html: '<p>&lt;b&gt;No&lt;/b&gt; <a href="../../survey/">all</a></p>' },
   ]);
+});
+
+test("drawings as their author calls them, else as their file is; a flag of the survey leads there", () => {
+  const { before: measure } = studyResult.comparison;
+  const shownOn = (path: string) => {
+    const lines = ["/flags/harbour-pilots.svg", "old-quay.svg", "gone.svg"];
+    const body = lines.map((name) => `::figure{drawing="${name}"}\n\n`).join("");
+    const captioned = body.replace('quay.svg"', 'quay.svg" caption="The <quay>"');
+    const paths = ["flags/harbour-pilots.svg", "pages/guide/old-quay.svg"];
+    const drawings = new Map(paths.map((one) => [one, { drawing: "<svg/>", measure }]));
+    const made = presentPages(
+      { ...result, survey, drawings, pages: [page(path, captioned), page("other/a", body)] },
+      createFormat("en"),
+    );
+    return made[0]?.blocks.map((block) => block.kind === "figure" && block.figure);
+  };
+  expect(shownOn("guide/first")).toMatchObject([
+    {
+      kind: "drawing",
+      plate: { label: "Harbour pilots", src: "../../assets/drawings/flags/harbour-pilots.svg" },
+      page: "../../survey/#flag-flags-harbour-pilots",
+    },
+    {
+      plate: { label: "The <quay>", src: "../../assets/drawings/pages/guide/old-quay.svg" },
+      page: undefined,
+    },
+  ]);
+  expect(shownOn("guide")).toHaveLength(1);
 });
 
 test("a page leads to those below it, and each of them up, back and on", () => {

@@ -1,5 +1,12 @@
 import { expect, test } from "vitest";
-import { anchorOf, findShown, nameEntry, placeDrawing } from "../../../src/views/survey/flagname.ts";
+import {
+  anchorOf,
+  findShown,
+  nameEntry,
+  nameFile,
+  placeDrawing,
+  placeEntry,
+} from "../../../src/views/survey/flagname.ts";
 import { plainFormat } from "../../../src/words/format.ts";
 import { study, studyResult } from "../../publish/sample.ts";
 import { survey, surveyedGallery } from "../../publish/surveyed.ts";
@@ -14,7 +21,15 @@ test("a flag is called what the credit of its study says, else by its folder or 
   expect(nameEntry(pilots, [studyResult])).toBe("Harbour pilots");
 });
 
+test("a drawing without a name is called as its file", () => {
+  expect(nameFile("pages/guide/old-quay.svg")).toBe("Old quay");
+});
+
 test("where it is shown", () => {
+  expect([original, pilots].map(placeEntry)).toEqual([
+    "/studies/a-square/",
+    "/survey/#flag-flags-harbour-pilots",
+  ]);
   expect([original, pilots].map(placeDrawing)).toEqual([
     "/studies/a-square/original.svg",
     "/survey/flags/harbour-pilots.svg",

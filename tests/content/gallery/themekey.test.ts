@@ -1,0 +1,42 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { parse } from "yaml";
+import {
+  familyNames,
+  matLimits,
+  type Theme,
+  themeGuide,
+  themeSchema,
+} from "../../../src/content/gallery/themekey.ts";
+
+test("the families are those that are installed with the program, and called as their packages say", () => {
+  const root = join(import.meta.dirname, "../../..");
+  const read = (path: string) => JSON.parse(readFileSync(join(root, path), "utf8"));
+  const installed = Object.keys(read("package.json").dependencies).filter((name) =>
+    name.startsWith("@fontsource/"),
+  );
+  expect(
+    Object.keys(familyNames)
+      .map((name) => `@fontsource/${name}`)
+      .sort(),
+  ).toEqual(installed.sort());
+  for (const [name, family] of Object.entries(familyNames))
+    expect(read(`node_modules/@fontsource/${name}/metadata.json`).family).toBe(family);
+});
+
+test("every key has an example that is right", () => {
+  const all = Object.values(themeGuide.examples).join("\n");
+  expect(Object.keys(themeSchema.parse(parse(all)) satisfies Theme)).toEqual(Object.keys(themeSchema.shape));
+});
+
+/** Relative luminance of a lightness, over 8. Source: CIE 15:2004, 8.2.1, the inverse of L*. */
+const luminanceOf = (lightness: number) => ((lightness + 16) / 116) ** 3;
+/** Source: WCAG 2.2, relative luminance and contrast ratio; the greys are --paper of base.css. */
+const luminanceOfGrey = (grey: number) => ((grey / 255 + 0.055) / 1.055) ** 2.4;
+const ratio = (a: number, b: number) => (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+
+test.each([matLimits.least, 50, matLimits.most])("a mat of L* %i stands 3:1 off both papers", (lightness) => {
+  for (const paper of [0xf7, 0x16])
+    expect(ratio(luminanceOf(lightness), luminanceOfGrey(paper))).toBeGreaterThan(3);
+});
