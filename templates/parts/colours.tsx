@@ -61,7 +61,7 @@ export function ColourTable({
                   {say("colours.becomes")} <NamedColour hex={colour.becomes.hex} name={colour.becomes.name} />
                 </span>
               )}
-              {colour.vanishesAt && (
+              {colour.vanishesAt !== undefined && (
                 <span class="becomes">{say("colours.vanishes", { distance: colour.vanishesAt })}</span>
               )}
               {colour.uneven && (

@@ -71,7 +71,7 @@ export interface MethodPage {
 
 /** The viewing distance and the finest part told apart from it, both in flag heights. */
 export interface ViewingView {
-  readonly distance: string;
+  readonly distance: number;
   readonly finest: string;
 }
 
@@ -231,7 +231,7 @@ function sayLaw([first, second]: Law, format: Format): string {
 
 function presentViewing(distance: number, format: Format): ViewingView | undefined {
   if (distance === 0) return undefined;
-  return { distance: format.number(distance, 0), finest: format.number(finestPart(distance), 4) };
+  return { distance, finest: format.number(finestPart(distance), 4) };
 }
 
 function presentStep(distance: number, format: Format): StepRow {

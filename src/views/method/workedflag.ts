@@ -34,7 +34,7 @@ export interface WorkedFlag {
   readonly cloth: readonly ClothRow[];
   readonly sum: ClaritySum;
   readonly edges: readonly WorkedEdge[];
-  readonly afar: readonly (Plate & { readonly clarity: string })[];
+  readonly afar: readonly (Plate & { readonly distance: number; readonly clarity: string })[];
   readonly seen: readonly (Plate & { readonly value: string })[];
   readonly likeness: LikenessView | undefined;
   /** The change and its verdict as the study's page tells them. */
@@ -131,9 +131,10 @@ function present(result: StudyResult, all: GalleryResult, link: Linker, format: 
             ...show(
               format.number(step, 0),
               formatStripFile(step, "original"),
-              format.say("method.afarShown", { name, distance: format.number(step, 0) }),
+              format.say("method.afarShown", { name, distance: step }),
             ),
             ...stripSize(proportions),
+            distance: step,
             clarity: formatFocusFrom(focus, step, format),
           })),
     seen: presentSeen(comparison, format).map(({ vision, heading, looks, before }) => ({

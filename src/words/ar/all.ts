@@ -103,7 +103,8 @@ export const arabic: Catalogue = {
   "colours.reflectance": "الانعكاسية",
   "colours.tincture": "الصبغة",
   "colours.becomes": "يتحول إلى",
-  "colours.vanishes": "لا يُميَّز من {distance} ضعف ارتفاع العلم",
+  "colours.vanishes":
+    "لا يُميَّز من {distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}",
   "colours.uneven": "غير متجانس، من <first></first> إلى <last></last>",
   "colours.metal": "معدن",
   "colours.ofTincture": "لون",
@@ -309,7 +310,7 @@ export const arabic: Catalogue = {
     "شارة تمتد في مساحة من لونها. لم نخمّنها، فلا شيء يُحسب مرتين. ولتسميتها اكتب في الدراسة:",
   "focus.fullDrawing": "مقيس على الرسم كله، لا من مسافة.",
   "focus.fromAway":
-    "مقيس كما يُرى من {away} ضعف ارتفاع العلم: علم ارتفاعه متر واحد، من مسافة {away} م. والأجزاء الأدق من {finest} من ارتفاعه تُضم إلى ما يجاورها. وهذا نموذج لحدة البصر.",
+    "مقيس كما يُرى من {away, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}: علم ارتفاعه متر واحد، من مسافة {away, plural, zero {# متر} one {متر واحد} two {مترين} few {# أمتار} many {# مترًا} other {# متر}}. والأجزاء الأدق من {finest} من ارتفاعه تُضم إلى ما يجاورها. وهذا نموذج لحدة البصر.",
   "focus.afar": "ما يبقى من بعيد",
   "focus.afarDescription": "{lasting} وضوح ما ينبغي أن يُرى: {steps}.",
   "focus.step": "من {distance}، {is}",
@@ -319,8 +320,6 @@ export const arabic: Catalogue = {
   "focus.noEmblem": "لم يُعثر على شارة",
   "focus.lastsUnder":
     "{distance, plural, zero {دون ارتفاع العلم} one {دون ارتفاع العلم} two {دون ضعفي ارتفاع العلم} few {دون # أضعاف ارتفاع العلم} many {دون # ضعف ارتفاع العلم} other {دون # ضعف ارتفاع العلم}}",
-  "focus.lasts":
-    "{distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}",
   "focus.lastsOrMore":
     "{distance, plural, zero {# ضعف ارتفاع العلم فأكثر} one {ارتفاع العلم فأكثر} two {ضعفي ارتفاع العلم فأكثر} few {# أضعاف ارتفاع العلم فأكثر} many {# ضعف ارتفاع العلم فأكثر} other {# ضعف ارتفاع العلم فأكثر}}",
   "focus.nothingLeft": "لم يبق شيء",
@@ -405,6 +404,8 @@ export const arabic: Catalogue = {
     "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}، كله على محيط ما ينبغي أن يُرى",
   "length.partOnFocus":
     "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}، منه {part, number, ::.00} على محيط ما ينبغي أن يُرى",
+  "length.distance":
+    "{distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}",
   "length.wholeOutline": "المحيط كله",
   "length.ofOutline": "{share} من المحيط",
   "length.partly": "{length}، منه {own, number, ::.00} هي {part}",
@@ -556,8 +557,10 @@ export const arabic: Catalogue = {
   "method.labelsShown": "{name}، لكل لون رمادي خاص به.",
   "method.traced": "كل لون برقمه، معروضًا رماديًا؛ والخطوط حيث يلتقي لونان، متقطعة حيث لا تكون الحافة واضحة.",
   "method.marked": "الشريط حول {focus}.",
-  "method.afarFigure": "من {distance} ضعف ارتفاع العلم: <number>{clarity}</number>",
-  "method.afarShown": "{name} من {distance} ضعف ارتفاع العلم.",
+  "method.afarFigure":
+    "من {distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}: <number>{clarity}</number>",
+  "method.afarShown":
+    "{name} من {distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}.",
   "method.afarNote": "مكبَّرًا، مع وضوح ما ينبغي أن يُرى.",
   "method.cloth": "{name}: النصوع، والانعكاسية بالمئة",
   "method.sumTitle": "وضوح {name} مجموعًا: {clarity}",
@@ -645,7 +648,7 @@ export const arabic: Catalogue = {
   "method.edgesSource":
     "قورن بأعلام يحدد القانون هندستها: تتفق الحصص في حدود 0.2 نقطة، والأطوال في حدود 1%، وفي حدود 3% مع الأطراف الدقيقة. حكمنا نحن: حجم الصورة، ونصف القوة، و{edge} من الطول كله.",
   "method.distanceText":
-    "العلم مصنوع ليُرى من بعيد. يقيس هذا المعرض من {distance} ضعف ارتفاع العلم؛ وأدق جزء تتبيّنه العين من هناك، وهو دقيقة قوسية، يساوي {finest} من ارتفاع العلم. والأجزاء الأدق تُضم إلى جيرانها قبل تتبع الحواف، فيزول المحيط الرفيع ويبقى العريض. والجزء القريب من الحد بمقدار 10% يستدعي تحذيرًا.",
+    "العلم مصنوع ليُرى من بعيد. يقيس هذا المعرض من {distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}؛ وأدق جزء تتبيّنه العين من هناك، وهو دقيقة قوسية، يساوي {finest} من ارتفاع العلم. والأجزاء الأدق تُضم إلى جيرانها قبل تتبع الحواف، فيزول المحيط الرفيع ويبقى العريض. والجزء القريب من الحد بمقدار 10% يستدعي تحذيرًا.",
   "method.distanceNone":
     "يقيس هذا المعرض الرسم كله. ومن مسافة، وله أن يختارها، تُضم الأجزاء التي يمنع رفعها تبيّنَها إلى جيرانها.",
   "method.distanceFocus":
@@ -1271,8 +1274,10 @@ export const arabic: Catalogue = {
   "show.ofOriginal": "الأصل",
   "show.ofRedesign": "التصميم الجديد، دراسة غير رسمية",
   "show.redesigns": "التصاميم الجديدة دراسات غير رسمية",
-  "show.from": "من <number>{from}</number> ضعف ارتفاع العلم، مكبَّرًا",
-  "show.fromStill": "من {from} ضعف ارتفاع العلم، مكبَّرًا",
+  "show.from":
+    "من {from, plural, zero {<number>#</number> ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {<number>#</number> أضعاف ارتفاع العلم} many {<number>#</number> ضعف ارتفاع العلم} other {<number>#</number> ضعف ارتفاع العلم}}، مكبَّرًا",
+  "show.fromStill":
+    "من {from, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}، مكبَّرًا",
   "show.thisIs": "العلم كما هو: {name}.",
   "show.keep": "احفظه في ذهنك كما هو.",
   "show.focus": "ما ينبغي أن يُرى",
@@ -1325,8 +1330,8 @@ export const arabic: Catalogue = {
   "sizes.caption":
     "إذا نُظر إليها من 60 سم فكل منها بحجم العلم من المسافة المكتوبة تحتها، على شاشة أو ورق بكثافة 96 بكسل في البوصة.",
   "sizes.says": "العلمان صغيرين كما يبدوان من بعيد، على بعد ذراع: {distances}.",
-  "sizes.distance": "{distance} ضعف ارتفاع العلم",
-  "sizes.alt": "{label}، بحجمه من {distance}",
+  "sizes.alt":
+    "{label}، بحجمه من {distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}",
 
   // spoken: what a speaker says of a change, with numbers in words. All counts are counts of edges.
   "spoken.percent": "{near} ({percent})",
@@ -1405,19 +1410,21 @@ export const arabic: Catalogue = {
   "still.scriptNote": "ملاحظة: {text}",
 
   // strip: the distance strip.
-  "strip.from": "من <number>{distance}</number> ضعف ارتفاع العلم",
+  "strip.from":
+    "من {distance, plural, zero {<number>#</number> ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {<number>#</number> أضعاف ارتفاع العلم} many {<number>#</number> ضعف ارتفاع العلم} other {<number>#</number> ضعف ارتفاع العلم}}",
   "strip.focus": "ما ينبغي أن يُرى:",
   "strip.clarity": "الوضوح",
   "strip.caption":
     "الأصل أولًا، ثم التصميم الجديد، كما تراهما عين حادة من هناك، مكبَّرين إلى حجم واحد: لا ريح ولا ضباب ولا وهج.",
   "strip.title": "شريط المسافات",
-  "strip.label": "{label} من {distance} ضعف ارتفاع العلم",
+  "strip.label":
+    "{label} من {distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}",
   "strip.blur": "مغبَّش بقدر {blur} في المئة من ارتفاعه.",
   "strip.blurAndFocus": "مغبَّش بقدر {blur} في المئة من ارتفاعه؛ {focus}.",
   "strip.focusClarity": "وضوح ما ينبغي أن يُرى {clarity}",
   "strip.focusLost": "ما ينبغي أن يُرى أصغر من أن يُتبيَّن",
   "strip.lost": "مكبَّر: بحجمه الحقيقي أصغر من أن يُتبيَّن",
-  "strip.describe": "العلمان كما يبدوان من {distances} ضعف ارتفاع العلم، أقل حدّة مرة بعد مرة.",
+  "strip.describe": "العلمان كما يبدوان من بعيد، أقل حدّة مرة بعد مرة: {distances}.",
   "strip.onlyThere": "لا يُذكر الوضوح إلا حيث يمكن بعدُ تبيّن ما ينبغي أن يُرى.",
   "strip.level": "ما دام يمكن تبيّنه، فوضوح ما ينبغي أن يُرى {before} في الأصل و{after} في التصميم الجديد.",
   "strip.rises": "ويرتفع من أبعد حيث لا تعود الأجزاء الدقيقة ذات الحواف الضعيفة تُرى، فلا تُحسب.",

@@ -102,7 +102,8 @@ export const spanish: Catalogue = {
   "colours.reflectance": "Reflectancia",
   "colours.tincture": "Esmalte",
   "colours.becomes": "pasa a",
-  "colours.vanishes": "no se distingue a {distance} alturas de bandera",
+  "colours.vanishes":
+    "no se distingue a {distance, plural, one {# altura de bandera} other {# alturas de bandera}}",
   "colours.uneven": "desigual, de <first></first> a <last></last>",
   "colours.metal": "metal",
   "colours.ofTincture": "color",
@@ -310,7 +311,7 @@ export const spanish: Catalogue = {
     "Una figura se confunde con una zona de su mismo color. No se ha adivinado, así que nada cuenta doble. Para nombrarla, escriba en el estudio:",
   "focus.fullDrawing": "Medido en el dibujo entero, no a distancia.",
   "focus.fromAway":
-    "Medido como se ve a {away} alturas de bandera: una bandera de un metro de alto, a {away} metros. Las partes más finas que {finest} de su altura se asignan a lo que tienen al lado. Es un modelo de la agudeza visual.",
+    "Medido como se ve a {away, plural, one {# altura de bandera} other {# alturas de bandera}}: una bandera de un metro de alto, a {away, plural, one {# metro} other {# metros}}. Las partes más finas que {finest} de su altura se asignan a lo que tienen al lado. Es un modelo de la agudeza visual.",
   "focus.afar": "Qué queda de lejos",
   "focus.afarDescription": "{lasting} Nitidez de lo que debe verse: {steps}.",
   "focus.step": "a {distance}, {is}",
@@ -320,7 +321,6 @@ export const spanish: Catalogue = {
   "focus.noEmblem": "no se halló emblema",
   "focus.lastsUnder":
     "{distance, plural, one {menos de # altura de bandera} other {menos de # alturas de bandera}}",
-  "focus.lasts": "{distance, plural, one {# altura de bandera} other {# alturas de bandera}}",
   "focus.lastsOrMore":
     "{distance, plural, one {# altura de bandera o más} other {# alturas de bandera o más}}",
   "focus.nothingLeft": "no queda nada",
@@ -406,6 +406,7 @@ export const spanish: Catalogue = {
     "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}, todas en el contorno de lo que debe verse",
   "length.partOnFocus":
     "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}, {part, number, ::.00} de ellas en el contorno de lo que debe verse",
+  "length.distance": "{distance, plural, one {# altura de bandera} other {# alturas de bandera}}",
   "length.wholeOutline": "todo el contorno",
   "length.ofOutline": "{share} del contorno",
   "length.partly": "{length}, de ellas {own, number, ::.00} en {part}",
@@ -558,8 +559,9 @@ export const spanish: Catalogue = {
   "method.traced":
     "Cada color por su número, mostrado en gris; y las líneas donde se tocan dos, discontinuas donde el límite no es nítido.",
   "method.marked": "La banda sigue lo que debe verse: {focus}.",
-  "method.afarFigure": "A {distance} alturas de bandera: <number>{clarity}</number>",
-  "method.afarShown": "{name} a {distance} alturas de bandera.",
+  "method.afarFigure":
+    "A {distance, plural, one {# altura de bandera} other {# alturas de bandera}}: <number>{clarity}</number>",
+  "method.afarShown": "{name} a {distance, plural, one {# altura de bandera} other {# alturas de bandera}}.",
   "method.afarNote": "Ampliado, con la nitidez de lo que debe verse.",
   "method.cloth": "{name}: luminancia, y reflectancia en tanto por ciento",
   "method.sumTitle": "Nitidez de {name} como suma: {clarity}",
@@ -653,7 +655,7 @@ export const spanish: Catalogue = {
   "method.edgesSource":
     "Comprobado con banderas cuya geometría fija una ley: las partes coinciden en 0,2 puntos, las longitudes en 1 %, con puntas finas en 3 %. Juicio nuestro: el tamaño de la imagen, la mitad de la fuerza, {edge} de toda la longitud.",
   "method.distanceText":
-    "Una bandera se hace para verse de lejos. Esta galería mide a {distance} alturas de bandera; desde ahí, la parte más fina que distingue un ojo, un minuto de arco, es {finest} de una altura de bandera. Las partes más finas se asignan a sus vecinas antes de trazar los límites: un contorno delgado desaparece y uno ancho queda. Una parte a menos del 10 % de ese límite da un aviso.",
+    "Una bandera se hace para verse de lejos. Esta galería mide a {distance, plural, one {# altura de bandera} other {# alturas de bandera}}; desde ahí, la parte más fina que distingue un ojo, un minuto de arco, es {finest} de una altura de bandera. Las partes más finas se asignan a sus vecinas antes de trazar los límites: un contorno delgado desaparece y uno ancho queda. Una parte a menos del 10 % de ese límite da un aviso.",
   "method.distanceNone":
     "Esta galería mide el dibujo entero. A una distancia, que puede elegir, las partes demasiado finas para distinguirse pasan a sus vecinas.",
   "method.distanceFocus":
@@ -1292,8 +1294,9 @@ export const spanish: Catalogue = {
   "show.ofOriginal": "Original",
   "show.ofRedesign": "Rediseño, estudio no oficial",
   "show.redesigns": "Los rediseños son estudios no oficiales",
-  "show.from": "A <number>{from}</number> alturas de bandera, ampliada",
-  "show.fromStill": "A {from} alturas de bandera, ampliada",
+  "show.from":
+    "A {from, plural, one {<number>#</number> altura de bandera} other {<number>#</number> alturas de bandera}}, ampliada",
+  "show.fromStill": "A {from, plural, one {# altura de bandera} other {# alturas de bandera}}, ampliada",
   "show.thisIs": "La bandera como es: {name}.",
   "show.keep": "Téngala presente como es.",
   "show.focus": "Lo que debe verse",
@@ -1349,8 +1352,8 @@ export const spanish: Catalogue = {
   "sizes.caption":
     "Vista a 60 cm, cada una es tan grande como la bandera a la distancia que lleva debajo, en una pantalla o papel de 96 píxeles por pulgada.",
   "sizes.says": "Ambas banderas tan pequeñas como se ven a distancia, a un brazo: {distances}.",
-  "sizes.distance": "{distance} alturas de bandera",
-  "sizes.alt": "{label}, tan grande como a {distance}",
+  "sizes.alt":
+    "{label}, tan grande como a {distance, plural, one {# altura de bandera} other {# alturas de bandera}}",
 
   // spoken: what a speaker says of a change, with numbers in words. All counts are counts of edges.
   "spoken.percent": "{near} ({percent})",
@@ -1428,19 +1431,20 @@ export const spanish: Catalogue = {
   "still.scriptNote": "Nota: {text}",
 
   // strip: the distance strip.
-  "strip.from": "A <number>{distance}</number> alturas de bandera",
+  "strip.from":
+    "A {distance, plural, one {<number>#</number> altura de bandera} other {<number>#</number> alturas de bandera}}",
   "strip.focus": "lo que debe verse:",
   "strip.clarity": "nitidez",
   "strip.caption":
     "Primero el original, luego el rediseño, como los ve desde allí un ojo agudo, llevados a un mismo tamaño: sin viento, sin bruma, sin deslumbramiento.",
   "strip.title": "Tira de distancias",
-  "strip.label": "{label} a {distance} alturas de bandera",
+  "strip.label": "{label} a {distance, plural, one {# altura de bandera} other {# alturas de bandera}}",
   "strip.blur": "Borrosa en un {blur} por ciento de su altura.",
   "strip.blurAndFocus": "Borrosa en un {blur} por ciento de su altura; {focus}.",
   "strip.focusClarity": "lo que debe verse tiene una nitidez de {clarity}",
   "strip.focusLost": "lo que debe verse es demasiado pequeño para reconocerse",
   "strip.lost": "ampliado: a su tamaño real, demasiado pequeño para reconocerse",
-  "strip.describe": "Ambas banderas como se ven a {distances} alturas de bandera, cada vez más borrosas.",
+  "strip.describe": "Ambas banderas como se ven de lejos, cada vez más borrosas: {distances}.",
   "strip.onlyThere": "La nitidez solo se da donde aún se reconoce lo que debe verse.",
   "strip.level":
     "Hasta donde se reconoce, lo que debe verse tiene una nitidez de {before} en el original y de {after} en el rediseño.",

@@ -107,7 +107,8 @@ export const french: Catalogue = {
   "colours.reflectance": "Réflectance",
   "colours.tincture": "Émail",
   "colours.becomes": "devient",
-  "colours.vanishes": "ne se distingue plus à {distance} hauteurs de drapeau",
+  "colours.vanishes":
+    "ne se distingue plus à {distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}",
   "colours.uneven": "inégale, de <first></first> à <last></last>",
   "colours.metal": "métal",
   "colours.ofTincture": "couleur",
@@ -320,7 +321,7 @@ export const french: Catalogue = {
     "Un meuble se fond dans une zone de sa propre couleur. Il n’a pas été deviné, et rien ne compte double. Pour le désigner, écrivez dans l’étude :",
   "focus.fullDrawing": "Mesuré sur le dessin entier, et non à distance.",
   "focus.fromAway":
-    "Mesuré tel qu’on le voit à {away} hauteurs de drapeau : un drapeau haut d’un mètre, à {away} mètres. Les parties plus fines que {finest} de sa hauteur sont attribuées à ce qui les borde. C’est un modèle de l’acuité.",
+    "Mesuré tel qu’on le voit à {away, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}} : un drapeau haut d’un mètre, à {away, plural, one {# mètre} other {# mètres}}. Les parties plus fines que {finest} de sa hauteur sont attribuées à ce qui les borde. C’est un modèle de l’acuité.",
   "focus.afar": "Ce qui reste de loin",
   "focus.afarDescription": "{lasting} Netteté de ce qui doit se voir : {steps}.",
   "focus.step": "à {distance}, {is}",
@@ -330,7 +331,6 @@ export const french: Catalogue = {
   "focus.noEmblem": "aucun emblème trouvé",
   "focus.lastsUnder":
     "{distance, plural, one {moins de # hauteur de drapeau} other {moins de # hauteurs de drapeau}}",
-  "focus.lasts": "{distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}",
   "focus.lastsOrMore":
     "{distance, plural, one {# hauteur de drapeau ou plus} other {# hauteurs de drapeau ou plus}}",
   "focus.nothingLeft": "rien ne reste",
@@ -415,6 +415,7 @@ export const french: Catalogue = {
     "{length, number, ::.00} fois la hauteur du drapeau, en entier sur le contour de ce qui doit se voir",
   "length.partOnFocus":
     "{length, number, ::.00} fois la hauteur du drapeau, dont {part, number, ::.00} sur le contour de ce qui doit se voir",
+  "length.distance": "{distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}",
   "length.wholeOutline": "tout le contour",
   "length.ofOutline": "{share} du contour",
   "length.partly": "{length}, dont {own, number, ::.00} sur {part}",
@@ -571,8 +572,10 @@ export const french: Catalogue = {
   "method.traced":
     "Chaque couleur par son numéro, montrée en gris ; et les lignes où deux se touchent, discontinues là où la limite n’est pas nette.",
   "method.marked": "La bande suit {focus}.",
-  "method.afarFigure": "À {distance} hauteurs de drapeau : <number>{clarity}</number>",
-  "method.afarShown": "{name} à {distance} hauteurs de drapeau.",
+  "method.afarFigure":
+    "À {distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}} : <number>{clarity}</number>",
+  "method.afarShown":
+    "{name} à {distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}.",
   "method.afarNote": "Agrandi, avec la netteté de ce qui doit se voir.",
   "method.cloth": "{name} : luminance, et réflectance en pour cent",
   "method.sumTitle": "{name} : la netteté comme somme, {clarity}",
@@ -667,7 +670,7 @@ export const french: Catalogue = {
   "method.edgesSource":
     "Vérifié sur des drapeaux dont une loi fixe la géométrie : les parts concordent à 0,2 point près, les longueurs à 1 %, avec des pointes fines à 3 %. Notre propre jugement : la taille de l’image, la moitié de la force, {edge} de toute la longueur.",
   "method.distanceText":
-    "Un drapeau est fait pour être vu de loin. Cette galerie mesure à {distance} hauteurs de drapeau ; de là, la partie la plus fine qu’un œil distingue, une minute d’arc, est de {finest} d’une hauteur de drapeau. Les parties plus fines sont attribuées à leurs voisines avant le relevé des limites : un contour mince disparaît, un large reste. Une partie à moins de 10 % de ce seuil donne un avertissement.",
+    "Un drapeau est fait pour être vu de loin. Cette galerie mesure à {distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}} ; de là, la partie la plus fine qu’un œil distingue, une minute d’arc, est de {finest} d’une hauteur de drapeau. Les parties plus fines sont attribuées à leurs voisines avant le relevé des limites : un contour mince disparaît, un large reste. Une partie à moins de 10 % de ce seuil donne un avertissement.",
   "method.distanceNone":
     "Cette galerie mesure le dessin entier. À une distance, qu’elle peut choisir, les parties trop fines pour être distinguées vont à leurs voisines.",
   "method.distanceFocus":
@@ -1310,8 +1313,9 @@ export const french: Catalogue = {
   "show.ofOriginal": "Original",
   "show.ofRedesign": "Nouveau dessin, étude non officielle",
   "show.redesigns": "Les nouveaux dessins sont des études non officielles",
-  "show.from": "À <number>{from}</number> hauteurs de drapeau, agrandi",
-  "show.fromStill": "À {from} hauteurs de drapeau, agrandi",
+  "show.from":
+    "À {from, plural, one {<number>#</number> hauteur de drapeau} other {<number>#</number> hauteurs de drapeau}}, agrandi",
+  "show.fromStill": "À {from, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}, agrandi",
   "show.thisIs": "Le drapeau tel qu’il est : {name}.",
   "show.keep": "Gardez-le en tête tel qu’il est.",
   "show.focus": "Ce qui doit se voir",
@@ -1367,8 +1371,8 @@ export const french: Catalogue = {
   "sizes.caption":
     "Vu à 60 cm, chacun est aussi grand que le drapeau à la distance inscrite dessous, sur un écran ou un papier de 96 pixels par pouce.",
   "sizes.says": "Les deux drapeaux aussi petits qu’ils paraissent de loin, à bout de bras : {distances}.",
-  "sizes.distance": "{distance} hauteurs de drapeau",
-  "sizes.alt": "{label}, aussi grand qu’à {distance}",
+  "sizes.alt":
+    "{label}, aussi grand qu’à {distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}",
 
   // spoken: what a speaker says of a change, with numbers in words. All counts are counts of edges.
   "spoken.percent": "{near} ({percent})",
@@ -1446,20 +1450,20 @@ export const french: Catalogue = {
   "still.scriptNote": "Note : {text}",
 
   // strip: the distance strip.
-  "strip.from": "À <number>{distance}</number> hauteurs de drapeau",
+  "strip.from":
+    "À {distance, plural, one {<number>#</number> hauteur de drapeau} other {<number>#</number> hauteurs de drapeau}}",
   "strip.focus": "ce qui doit se voir :",
   "strip.clarity": "netteté",
   "strip.caption":
     "L’original d’abord, puis le nouveau dessin, tels qu’un œil perçant les voit de là, ramenés à la même taille : sans vent, sans brume, sans éblouissement.",
   "strip.title": "Bande des distances",
-  "strip.label": "{label} à {distance} hauteurs de drapeau",
+  "strip.label": "{label} à {distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}",
   "strip.blur": "Flou de {blur} pour cent de sa hauteur.",
   "strip.blurAndFocus": "Flou de {blur} pour cent de sa hauteur ; {focus}.",
   "strip.focusClarity": "ce qui doit se voir a une netteté de {clarity}",
   "strip.focusLost": "ce qui doit se voir est trop petit pour être reconnu",
   "strip.lost": "agrandi : à sa vraie taille, trop petit pour être reconnu",
-  "strip.describe":
-    "Les deux drapeaux tels qu’on les voit à {distances} hauteurs de drapeau, de plus en plus flous.",
+  "strip.describe": "Les deux drapeaux tels qu’on les voit de loin, de plus en plus flous : {distances}.",
   "strip.onlyThere": "La netteté n’est dite que là où ce qui doit se voir peut encore être reconnu.",
   "strip.level":
     "Aussi loin qu’on peut le reconnaître, ce qui doit se voir a une netteté de {before} dans l’original et de {after} dans le nouveau dessin.",
