@@ -752,6 +752,8 @@ export const arabic: Catalogue = {
   "moved.absentHow": "هي في مجلد المعرض، وستعود إلى هذا العنوان.",
   "moved.claimed": "لهذه الدراسة عنوان آخر",
   "moved.claimedBy": "أكثر من دراسة تقول إنها كانت هنا:",
+  "moved.claimedByHidden":
+    "أكثر من دراسة تقول إنها كانت هنا، وواحدة منها على الأقل غير معروضة الآن. والمعروض منها:",
   "moved.lastGood": "لم يمكن بناء هذه الدراسة مما في مجلدها الآن. وهذه آخر صفحة كانت لها.",
 
   // near: whether a redesign could be mistaken for another flag.

@@ -773,6 +773,8 @@ export const german: Catalogue = {
   "moved.absentHow": "Sie liegt im Ordner der Galerie und kehrt an diese Adresse zurück.",
   "moved.claimed": "Diese Studie hat eine andere Adresse",
   "moved.claimedBy": "Mehr als eine Studie gibt an, hier gestanden zu haben:",
+  "moved.claimedByHidden":
+    "Mehr als eine Studie gibt an, hier gestanden zu haben, und mindestens eine davon wird zurzeit nicht gezeigt. Die gezeigten:",
   "moved.lastGood":
     "Diese Studie ließ sich aus dem, was jetzt in ihrem Ordner liegt, nicht bauen. Dies ist die Seite, die sie zuletzt hatte.",
 

@@ -760,6 +760,8 @@ export const spanish: Catalogue = {
   "moved.absentHow": "Está en la carpeta de la galería y volverá a esta dirección.",
   "moved.claimed": "Este estudio tiene otra dirección",
   "moved.claimedBy": "Más de un estudio dice haber estado aquí:",
+  "moved.claimedByHidden":
+    "Más de un estudio dice haber estado aquí, y al menos uno de ellos no se muestra por ahora. Los que se muestran:",
   "moved.lastGood":
     "Este estudio no pudo construirse con lo que hay ahora en su carpeta. Esta es su última página buena.",
 

@@ -776,6 +776,8 @@ export const french: Catalogue = {
   "moved.absentHow": "Elle est dans le dossier de la galerie et reviendra à cette adresse.",
   "moved.claimed": "Cette étude a une autre adresse",
   "moved.claimedBy": "Plus d’une étude dit avoir été ici :",
+  "moved.claimedByHidden":
+    "Plus d’une étude dit avoir été ici, et l’une d’elles au moins n’est pas montrée pour le moment. Celles qui le sont :",
   "moved.lastGood":
     "Cette étude n’a pas pu être établie à partir de ce que contient son dossier. Voici la dernière page qu’elle a eue.",
 
