@@ -8,10 +8,10 @@ import type { Format } from "../../words/format.ts";
 import { formatFocusFrom } from "../../words/fromafar.ts";
 import { outcomeIds } from "../../words/gradeword.ts";
 import type { Swatch } from "../../words/paintname.ts";
+import { formatNames } from "../../words/phrase.ts";
 import { describeChange, describeVerdict } from "../../words/verdict.ts";
 import type { Linker } from "../address.ts";
 import { type DetailView, findCrop, presentDetail } from "../edge/edgecrop.ts";
-import { formatNames } from "../edge/edgerow.ts";
 import { orderStudies } from "../front/card.ts";
 import { type Plate, presentPair, presentPlate } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
@@ -208,7 +208,7 @@ function listEdges(
     const crop = findCrop(edgeLines, edge, proportions);
     const [before, after] = edge.contrast;
     return {
-      names: formatNames(edge.names[before === null ? 1 : 0]),
+      names: formatNames(edge.names[before === null ? 1 : 0], format),
       outcome: format.say(outcomeIds[edge.outcome]),
       before: before === null ? "–" : format.contrast(before),
       after: format.contrast(after),

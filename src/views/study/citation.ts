@@ -2,7 +2,7 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Series } from "../../content/series/series.ts";
 import type { Gallery, Study } from "../../content/study/study.ts";
-import { isolate } from "../../words/direction.ts";
+import { isolate, withoutMarks } from "../../words/direction.ts";
 import type { Format } from "../../words/format.ts";
 import { capitalise } from "../../words/phrase.ts";
 import { stampOf } from "../../words/studystamp.ts";
@@ -99,7 +99,7 @@ function formatBibtex(work: Work, cited: Cited, gallery: Gallery, { say }: Forma
     ...(work.date === undefined ? [] : [["year", work.date.slice(0, 4)] as const]),
     // A brace in an address would end the field.
     ["howpublished", `\\url{${address.replace(/[{}\\]/g, encodeURIComponent)}}`],
-    ["note", escapeTex(capitalise(note))],
+    ["note", escapeTex(capitalise(withoutMarks(note)))],
   ];
   const lines = fields.map(([name, value]) => `  ${name} = {${value}},`);
   return [`@misc{${[keyOf(path), ...(stamp === undefined ? [] : [stamp])].join("-")},`, ...lines, "}"].join(

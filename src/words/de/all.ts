@@ -134,6 +134,7 @@ export const german: Catalogue = {
     "{kind, select, shadow {ein Schatten} blur {eine Unschärfe} colours {eine Änderung der Farben} blend {Farben, gemischt mit dem, was darunter liegt ({mode})} other {ein Effekt}}",
 
   // edge: what an edge is called.
+  "edge.names": "{one} / {other}",
   "edge.on": "{part} / {field}",
 
   // edgefigure: one edge, before and after, as a figure.
@@ -401,6 +402,7 @@ export const german: Catalogue = {
   "history.revised": "<date></date>: {what}",
 
   // ladder: the ladder of reflectance.
+  "ladder.rung": "{name} {reflectance}",
   "ladder.title": "Wie hell jede Farbe ist",
   "ladder.says": "Die hellste zuerst: {colours}. {change}",
 

@@ -120,6 +120,7 @@ export const spanish: Catalogue = {
     "{kind, select, shadow {una sombra} blur {un desenfoque} colours {un cambio de los colores} blend {colores mezclados con lo que hay debajo ({mode})} other {un efecto}}",
 
   // edge: what an edge is called.
+  "edge.names": "{one} / {other}",
   "edge.on": "{part} sobre {field}",
 
   // edgefigure: one edge, before and after, as a figure.
@@ -389,6 +390,7 @@ export const spanish: Catalogue = {
   "history.revised": "<date></date>: {what}",
 
   // ladder: the ladder of reflectance.
+  "ladder.rung": "{name} {reflectance}",
   "ladder.title": "La claridad de cada color",
   "ladder.says": "Del más claro al más oscuro: {colours}. {change}",
 

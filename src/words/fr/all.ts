@@ -126,6 +126,7 @@ export const french: Catalogue = {
     "{kind, select, shadow {une ombre} blur {un flou} colours {un changement des couleurs} blend {des couleurs mêlées à ce qui est dessous ({mode})} other {un effet}}",
 
   // edge: what an edge is called.
+  "edge.names": "{one} / {other}",
   "edge.on": "{part} sur {field}",
 
   // edgefigure: one edge, before and after, as a figure.
@@ -399,6 +400,7 @@ export const french: Catalogue = {
   "history.revised": "<date></date> : {what}",
 
   // ladder: the ladder of reflectance.
+  "ladder.rung": "{name} {reflectance}",
   "ladder.title": "La clarté de chaque couleur",
   "ladder.says": "De la plus claire à la plus sombre : {colours}. {change}",
 
