@@ -7,6 +7,11 @@ const letter = new RegExp(`[${rightToLeft.map((script) => `\\p{sc=${script}}`).j
 /** Letters that run from left to right, of the scripts that names among others are in. */
 const leftToRight = /[\p{sc=Latn}\p{sc=Grek}\p{sc=Cyrl}]/u;
 
+/** Whether a text has letters that run from right to left. */
+export function hasRightToLeft(text: string): boolean {
+  return letter.test(text);
+}
+
 /** The direction of pages in `language`, a BCP 47 tag; throws RangeError for any other text. */
 export function directionOf(language: string): "ltr" | "rtl" {
   const script = new Intl.Locale(language).maximize().script ?? "Latn";

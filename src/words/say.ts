@@ -2,7 +2,7 @@
 import type { IntlMessageFormat } from "intl-messageformat";
 import { isPlain, listChoosers, readMessage } from "../content/text/message.ts";
 import { findCatalogue } from "./catalogue.ts";
-import { directionOf, isolateForeign } from "./direction.ts";
+import { directionOf, hasRightToLeft, isolateForeign } from "./direction.ts";
 import type { Catalogue, english, WordId } from "./en/all.ts";
 
 /** The names of the values in a message; those in the branches of a plural count too. */
@@ -91,10 +91,14 @@ export function createSay(language: string, own = noOwnWords): Say {
   return Object.assign(say, { parts }) as Say;
 }
 
-/** Keeps values in letters from left to right together in messages from right to left; not those that choose a branch. */
+/**
+ * Keeps values in letters from left to right together in messages from right to left; not those that choose a branch. A text
+ * that has no other letters, as a title in English, runs from the left.
+ */
 function createIsolation(catalogue: Catalogue): (id: WordId, values?: Filling) => Filling {
   const choosers = new Map<WordId, readonly string[]>();
   return (id, values = {}) => {
+    if (![catalogue[id], ...Object.values(values).map(String)].some(hasRightToLeft)) return values;
     const choose = choosers.get(id) ?? listChoosers(catalogue[id]);
     choosers.set(id, choose);
     return Object.fromEntries(

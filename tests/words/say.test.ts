@@ -15,6 +15,7 @@ test("in Arabic a value in other letters keeps together, and the message runs fr
     "colour.deep": "{word, select, black {–} other {{colour}}}",
   });
   expect(say("verdict.change", { before: "أحمر", after: "gold" })).toBe("\u200f\u2068gold\u2069: أحمر");
+  expect(say("verdict.change", { before: "red", after: "gold" })).toBe("gold: red");
   expect(say("colour.deep", { word: "black", colour: "gold" })).toBe("–");
 });
 

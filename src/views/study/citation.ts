@@ -94,7 +94,7 @@ function formatBibtex(work: Work, cited: Cited, gallery: Gallery, { say }: Forma
   const note =
     stamp === undefined ? say("refer.note", values) : say("refer.noteStamped", { ...values, stamp });
   const fields: readonly (readonly [string, string])[] = [
-    ["title", `{${escapeTex(title)}}`],
+    ["title", `{${escapeTex(withoutMarks(title))}}`],
     ...(work.authors.length === 0 ? [] : [["author", work.authors.map(nameTex).join(" and ")] as const]),
     ...(work.date === undefined ? [] : [["year", work.date.slice(0, 4)] as const]),
     // A brace in an address would end the field.

@@ -356,7 +356,7 @@ export const german: Catalogue = {
   "frame.publishedBy": "Herausgegeben von {society}.",
   "frame.textsUnder": "Texte unter <licence>{name}</licence>.",
   "frame.madeWith":
-    "Gemacht mit Counterchange. Gesetzt in Source Serif 4 und Source Sans 3, unter der <licence>Open Font Licence</licence>.",
+    "Gemacht mit Counterchange. Gesetzt in Source Serif 4 und Source Sans 3, unter der <licence>SIL Open Font License</licence>.",
   "frame.missing": "Hier ist keine Seite",
   "frame.missingText":
     "Unter dieser Adresse gibt es keine Seite. Vielleicht wurde eine Studie aus der Galerie genommen, oder die Adresse ist vertippt.",
@@ -383,9 +383,9 @@ export const german: Catalogue = {
   "gain.told": "{count, plural, one {# Studie} other {# Studien}}: Die Klarheit {ways}.",
   "gain.rises": "steigt bei {count}",
   "gain.falls": "sinkt bei {count}",
-  "gain.stays": "bleibt gleich bei {count}",
+  "gain.stays": "bleibt bei {count} gleich",
   "gain.most": "Am stärksten steigt sie in „{title}“, von {before} auf {after}.",
-  "gain.here": "In dieser Studie ändert sie sich von {before} auf {after}.",
+  "gain.here": "In dieser Studie geht sie von {before} auf {after}.",
 
   // grade: the grades of a contrast, within a sentence and in tables.
   "grade.weak": "schwach",
@@ -1011,11 +1011,11 @@ export const german: Catalogue = {
   "plate.alt": "{label}: {paints}",
 
   // price: the edges that a change makes worse, as clauses in a list.
-  "price.merged": "{was} wird eine Farbe",
+  "price.merged": "{was} verschmilzt zu einer Farbe",
   "price.parted": "{now} trennt sich, {grade} mit {contrast}",
   "price.falls": "{was} fällt von {from} auf {to}",
   "price.fallsRenamed": "{was}, jetzt {now}, fällt von {from} auf {to}",
-  "price.contrast": "Kontrast {contrast} ({grade})",
+  "price.contrast": "{contrast} Kontrast ({grade})",
   "price.graded": "{contrast} ({grade})",
   "price.more": "{count, plural, one {# weitere} other {# weitere}}",
 
@@ -1038,11 +1038,11 @@ export const german: Catalogue = {
   "proposal.decided":
     "{status, select, adopted {Angenommen am {date}.} declined {Abgelehnt am {date}.} other {Zurückgezogen am {date}.}}",
   "proposal.decidedBy":
-    "{status, select, adopted {Angenommen am {date}: {by}.} declined {Abgelehnt am {date}: {by}.} other {Zurückgezogen am {date}: {by}.}}",
+    "{status, select, adopted {Angenommen am {date} ({by}).} declined {Abgelehnt am {date} ({by}).} other {Zurückgezogen am {date} ({by}).}}",
   "proposal.decidedVotes":
     "{status, select, adopted {Angenommen am {date}, {votes}.} declined {Abgelehnt am {date}, {votes}.} other {Zurückgezogen am {date}, {votes}.}}",
   "proposal.decidedByVotes":
-    "{status, select, adopted {Angenommen am {date}: {by}, {votes}.} declined {Abgelehnt am {date}: {by}, {votes}.} other {Zurückgezogen am {date}: {by}, {votes}.}}",
+    "{status, select, adopted {Angenommen am {date} ({by}), {votes}.} declined {Abgelehnt am {date} ({by}), {votes}.} other {Zurückgezogen am {date} ({by}), {votes}.}}",
   "proposal.for": "{count, plural, one {# dafür} other {# dafür}}",
   "proposal.against": "{count, plural, one {# dagegen} other {# dagegen}}",
   "proposal.abstained": "{count, plural, one {# enthalten} other {# enthalten}}",

@@ -198,8 +198,8 @@ export const spanish: Catalogue = {
     "{pair} eran un solo color y ahora se tocan en un límite {gradeId, select, weak {débil} soft {suave} clear {nítido} other {fuerte}}, en {where}: contraste {contrast}.",
   "edgeSaid.pair": "{one} y {other}",
   "edgeSaid.moveNone": "contraste {contrast}, {grade}",
-  "edgeSaid.moveStill": "contraste de {wasContrast} a {contrast}, aún {grade}",
-  "edgeSaid.moveGrade": "contraste de {wasContrast} a {contrast}, de {wasGrade} a {grade}",
+  "edgeSaid.moveStill": "contraste del {wasContrast} al {contrast}, aún {grade}",
+  "edgeSaid.moveGrade": "contraste del {wasContrast} al {contrast}, de {wasGrade} a {grade}",
   "edgeSaid.whereAll": "todas las líneas de la bandera",
   "edgeSaid.wherePart": "{part} de la longitud de todos los límites",
   "edgeSaid.whereOutline": "todo el contorno de lo que debe verse",
@@ -218,7 +218,7 @@ export const spanish: Catalogue = {
   "facts.clearShareNote":
     "La parte de límites nítidos salta donde cambia un grado; por eso es un dato y no decide nada. <near>En el umbral</near>",
   "facts.hueNote":
-    "Solo el tono: un contraste inferior al 30 % con un ΔE00 de 20 o más, y de menos de 10 en gris. Un límite así desaparece al anochecer, en la impresión en gris y para muchos lectores daltónicos. Los pasos son juicio nuestro.",
+    "Solo el tono: un contraste inferior al 30 % con un ΔE00 de 20 o más, y de menos de 10 en gris. Un límite así desaparece al anochecer, en la impresión en gris y para muchos lectores daltónicos. Los umbrales son juicio nuestro.",
   "facts.tinctureNote":
     "Regla de los esmaltes: ni metal sobre metal, ni color sobre color; A. C. Fox-Davies, <book>A Complete Guide to Heraldry</book>, 1909, capítulo VII. Los campos partidos, los fileteados y los forros quedan exentos; los forros no se reconocen aquí.",
   "facts.countNote":
@@ -344,7 +344,7 @@ export const spanish: Catalogue = {
   "frame.publishedBy": "Publicado por {society}.",
   "frame.textsUnder": "Textos bajo <licence>{name}</licence>.",
   "frame.madeWith":
-    "Hecho con Counterchange. Compuesto en Source Serif 4 y Source Sans 3, bajo la <licence>Open Font Licence</licence>.",
+    "Hecho con Counterchange. Compuesto en Source Serif 4 y Source Sans 3, bajo la <licence>SIL Open Font License</licence>.",
   "frame.missing": "Aquí no hay página",
   "frame.missingText":
     "No hay página en esta dirección. Puede que un estudio se haya retirado de la galería, o que la dirección esté mal escrita.",
@@ -372,8 +372,8 @@ export const spanish: Catalogue = {
   "gain.rises": "sube en {count}",
   "gain.falls": "baja en {count}",
   "gain.stays": "se mantiene en {count}",
-  "gain.most": "Donde más sube es en «{title}», de {before} a {after}.",
-  "gain.here": "En este estudio va de {before} a {after}.",
+  "gain.most": "Donde más sube es en «{title}», del {before} al {after}.",
+  "gain.here": "En este estudio va del {before} al {after}.",
 
   // grade: the grades of a contrast, within a sentence and in tables.
   "grade.weak": "débil",
@@ -418,7 +418,7 @@ export const spanish: Catalogue = {
   "likeness.figure": "diferencia media de color ΔE00 {difference}",
   "likeness.figureMirrored": "diferencia media de color ΔE00 {difference}, vista por el reverso",
   "likeness.figureTurned": "diferencia media de color ΔE00 {difference}, cabeza abajo",
-  "likeness.flags": "{count, plural, one {# otra bandera o rediseño} other {# otras banderas y rediseños}}",
+  "likeness.flags": "{count, plural, one {# otra bandera o rediseño} other {otras # banderas y rediseños}}",
   "likeness.hardly":
     "Difícilmente. De {flags}, lo más cercano: {nearest}, con {figure}; por debajo de {limit}, una bandera se toma fácilmente por otra.",
   "likeness.could":
@@ -477,7 +477,7 @@ export const spanish: Catalogue = {
 
   // map: the edge map.
   "map.caption":
-    "Dónde se tocan dos colores, trazado a la distancia de lectura. Las líneas continuas son nítidas o fuertes; las discontinuas, no.",
+    "Donde se tocan dos colores, trazado a la distancia de observación. Las líneas continuas son nítidas o fuertes; las discontinuas, no.",
   "map.bandNote": "La banda rodea lo que debe verse.",
   "map.title": "Mapa de límites",
   "map.focusFound": "lo que debe verse, hallado: {share} de la bandera",
@@ -560,7 +560,7 @@ export const spanish: Catalogue = {
   "method.labelsShown": "{name}, cada color en un gris propio.",
   "method.traced":
     "Cada color por su número, mostrado en gris; y las líneas donde se tocan dos, discontinuas donde el límite no es nítido.",
-  "method.marked": "La banda sigue lo que debe verse: {focus}.",
+  "method.marked": "La banda sigue {focus}.",
   "method.afarFigure":
     "A {distance, plural, one {# altura de bandera} other {# alturas de bandera}}: <number>{clarity}</number>",
   "method.afarShown": "{name} a {distance, plural, one {# altura de bandera} other {# alturas de bandera}}.",
@@ -617,7 +617,7 @@ export const spanish: Catalogue = {
     "La tela nunca es del todo negra ni del todo blanca, y según los números de pantalla dos colores oscuros parecen más fáciles de distinguir de lo que son. Por eso la luminancia se sitúa entre la tela más negra y la más blanca, en tanto por ciento:",
   "method.reflectanceRanges":
     "Los materiales de construcción van de {black} a {white}, más o menos; las pinturas de un fabricante, de {paintBlack} a {paintWhite}. Un grado que el intervalo más amplio cambiaría se marca <em>en el umbral</em>. Donde una ley fija la tela, una galería pone 0 y 100, y entonces {laws}.",
-  "method.law": "{first} sobre {second} tiene un contraste de {contrast}, {grade}",
+  "method.law": "{first} sobre {second} tiene un contraste del {contrast}, {grade}",
   "method.lawColour": "{colour} {reflectance}",
   "method.near": "En el umbral: tela de {black} a {white} (anillo) y de {paintBlack} a {paintWhite} (punto)",
   "method.reflectanceSource":
@@ -800,7 +800,7 @@ export const spanish: Catalogue = {
   "options.titleOf": "Otros cambios de un color, {study}",
   "options.description": "Todo otro cambio de un color junto a {title}, medido.",
   "options.standing": "Este estudio: {standing}",
-  "options.whole": "El original tiene una nitidez de {clarity}: ningún cambio puede aumentarla.",
+  "options.whole": "El original tiene una nitidez del {clarity}: ningún cambio puede aumentarla.",
   "options.clearest": "Lo más nítido: {was} a {is}, {clarity}.",
   "options.clearestTried": "Lo más nítido, probado por el autor: {was} a {is}, {clarity}.",
   "options.clearestTriedInPart": "Lo más nítido, probado por el autor: {was} a {is} en {part}, {clarity}.",
@@ -844,11 +844,11 @@ export const spanish: Catalogue = {
     "{place, selectordinal, =1 {El más nítido de {total} cambios de un color} other {#.º en nitidez de {total} cambios de un color}}{level, plural, =0 {.} one {, a la par de otro.} other {, a la par de otros #.}}",
   "otherChange.noneTried": "No se pudo probar ninguno de los colores.",
   "otherChange.allMerge": "Todo cambio probado funde un tercio o más del contorno de una figura.",
-  "otherChange.clear": "La bandera es nítida como está, con una nitidez de {clarity}.",
+  "otherChange.clear": "La bandera es nítida como está, con una nitidez del {clarity}.",
   "otherChange.clearAndNone":
-    "La bandera es nítida como está, con una nitidez de {clarity}: ningún cambio de un color aporta cinco puntos más.",
+    "La bandera es nítida como está, con una nitidez del {clarity}: ningún cambio de un color aporta cinco puntos más.",
   "otherChange.none":
-    "La bandera tiene una nitidez de {clarity}, y ningún cambio de un color aporta cinco puntos más.",
+    "La bandera tiene una nitidez del {clarity}, y ningún cambio de un color aporta cinco puntos más.",
   "otherChange.detail": "La bandera en conjunto es nítida, con {clarity}; solo gana un detalle.",
   "otherChange.first":
     "Que cambiar primero: {colour} ({share} de la bandera). Con {best} en su lugar, la nitidez sube de {from} a {to}.",
@@ -996,8 +996,8 @@ export const spanish: Catalogue = {
   "price.parted": "{now} se separa, {grade}, con {contrast}",
   "price.falls": "{was} baja de {from} a {to}",
   "price.fallsRenamed": "{was}, ahora {now}, baja de {from} a {to}",
-  "price.contrast": "un contraste de {contrast} ({grade})",
-  "price.graded": "{contrast} ({grade})",
+  "price.contrast": "un contraste del {contrast} ({grade})",
+  "price.graded": "un {contrast} ({grade})",
   "price.more": "{count, plural, one {# más} other {# más}}",
 
   // proposal: studies among others, and what others said of them.
@@ -1036,7 +1036,7 @@ export const spanish: Catalogue = {
   "question.lines": "¿Cuántas líneas entre dos colores tiene el rediseño?",
   "question.linesAnswer": "Ninguna que cuente: los colores que se tocaban se han vuelto uno.",
   "question.grade":
-    "En el rediseño, {one} junto a {other} tiene un contraste de {contrast}. ¿Qué grado es: débil, suave, nítido o fuerte?",
+    "En el rediseño, {one} junto a {other} tiene un contraste del {contrast}. ¿Qué grado es: débil, suave, nítido o fuerte?",
   "question.weak": "Débil: menos de {soft}.",
   "question.soft": "Suave: de {soft} a menos de {clear}.",
   "question.clear": "Nítido: de {clear} a menos de {strong}.",
@@ -1048,12 +1048,12 @@ export const spanish: Catalogue = {
   "question.noGainAnswer":
     "No en estas cifras. La razón ha de venir de otra parte: qué significan los colores, quién más los lleva, o el gusto.",
   "question.gain":
-    "La nitidez era de {before} y es de {after} tras el cambio. ¿Dónde crece más el contraste?",
+    "La nitidez era del {before} y es del {after} tras el cambio. ¿Dónde crece más el contraste?",
   "question.gainOfOne":
-    "La nitidez era de {before} y es de {after} tras el cambio. ¿Qué dos colores marcaron la diferencia, y en cuánto?",
-  "question.gainAnswer": "{was}, de un contraste de {before} ({wasGrade}) a {after} ({grade}).",
+    "La nitidez era del {before} y es del {after} tras el cambio. ¿Qué dos colores marcaron la diferencia, y en cuánto?",
+  "question.gainAnswer": "{was}, de un contraste del {before} ({wasGrade}) a uno del {after} ({grade}).",
   "question.gainAnswerRenamed":
-    "{was}, de un contraste de {before} ({wasGrade}) a {after} ({grade}) como {is}.",
+    "{was}, de un contraste del {before} ({wasGrade}) a uno del {after} ({grade}) como {is}.",
   "question.area": "Adivine: ¿qué color cubre más del original, y cuánto?",
   "question.areaAnswer": "{name}: {share} de la bandera.",
   "question.more": "¿Qué añadiría para que esta bandera se distinga de otras al otro lado de la sala?",
@@ -1445,13 +1445,13 @@ export const spanish: Catalogue = {
   "strip.label": "{label} a {distance, plural, one {# altura de bandera} other {# alturas de bandera}}",
   "strip.blur": "Borrosa en un {blur} por ciento de su altura.",
   "strip.blurAndFocus": "Borrosa en un {blur} por ciento de su altura; {focus}.",
-  "strip.focusClarity": "lo que debe verse tiene una nitidez de {clarity}",
+  "strip.focusClarity": "lo que debe verse tiene una nitidez del {clarity}",
   "strip.focusLost": "lo que debe verse es demasiado pequeño para reconocerse",
   "strip.lost": "ampliado: a su tamaño real, demasiado pequeño para reconocerse",
   "strip.describe": "Ambas banderas como se ven de lejos, cada vez más borrosas: {distances}.",
   "strip.onlyThere": "La nitidez solo se da donde aún se reconoce lo que debe verse.",
   "strip.level":
-    "Hasta donde se reconoce, lo que debe verse tiene una nitidez de {before} en el original y de {after} en el rediseño.",
+    "Hasta donde se reconoce, lo que debe verse tiene una nitidez del {before} en el original y del {after} en el rediseño.",
   "strip.rises":
     "Sube desde más lejos, donde las partes finas con límites débiles ya no se ven y no cuentan más.",
 
@@ -1491,7 +1491,7 @@ export const spanish: Catalogue = {
   "survey.description":
     "{count, plural, one {# bandera} other {# banderas}}, las menos nítidas primero: el límite más débil de cada una, el color que cambiar primero, el mejor cambio de un color.",
   "survey.told":
-    "{weak, plural, =0 {En ninguna} one {En #} other {En #}} el límite más débil tiene un contraste inferior a {limit}; {helped, plural, =0 {en ninguna} one {en #} other {en #}} un cambio de color aporta {points, plural, one {# punto} other {# puntos}} de nitidez o más.",
+    "{weak, plural, =0 {En ninguna} one {En #} other {En #}} el límite más débil tiene un contraste inferior al {limit}; {helped, plural, =0 {en ninguna} one {en #} other {en #}} un cambio de color aporta {points, plural, one {# punto} other {# puntos}} de nitidez o más.",
   "survey.how": "Cómo se hace el censo",
   "survey.empty": "Aún no hay nada que censar.",
   "survey.more": "{count, plural, one {# bandera más} other {# banderas más}}",
@@ -1567,9 +1567,9 @@ export const spanish: Catalogue = {
   "verdict.colon": "{clause}: {more}",
   "verdict.and": "{clause}, y {more}",
   "verdict.but": "{clause}, pero {more}",
-  "verdict.stays": "la nitidez se mantiene en {now}",
-  "verdict.rises": "la nitidez sube de {before} a {now}",
-  "verdict.falls": "la nitidez baja de {before} a {now}",
+  "verdict.stays": "la nitidez se mantiene en el {now}",
+  "verdict.rises": "la nitidez sube del {before} al {now}",
+  "verdict.falls": "la nitidez baja del {before} al {now}",
   "verdict.stronger": "hay límites que ganan fuerza más allá de lo nítido",
   "verdict.weaker": "hay límites que pierden fuerza más allá de lo nítido",
   "verdict.thePrice": "el precio: {price}",
@@ -1614,7 +1614,7 @@ export const spanish: Catalogue = {
   "vote.own": "su elección",
   "vote.range": "de {low} a {high}",
   "vote.study": "El estudio",
-  "vote.verdictOf": "{name}: {sentence}",
+  "vote.verdictOf": "{name}. {sentence}",
   "vote.said": "<quiet>{side}:</quiet> <said></said>",
   "vote.ballot": "Su papeleta",
   "vote.answer": "{flag}: {choice}",

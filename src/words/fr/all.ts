@@ -234,7 +234,7 @@ export const french: Catalogue = {
     "Couleurs de plus d’un demi pour cent de la surface. Le livret <book>Good Flag, Bad Flag</book>, 2006, en conseille deux ou trois ; les <book>Guiding Principles of Flag Design</book>, 2014, en préfèrent peu.",
   "facts.more": "En savoir plus sur ces faits",
   "facts.clearShare": "Part des limites nettes : nettes ou fortes, sur la longueur de toutes les limites",
-  "facts.near": "Degré au seuil, différent sur une autre étoffe",
+  "facts.near": "Limite au seuil, d’un autre degré sur une autre étoffe",
   "facts.hue": "Distinguées par la teinte seule",
   "facts.tincture": "Contre la règle de contrariété des couleurs",
   "facts.count": "Nombre de couleurs ; les guides en conseillent deux ou trois",
@@ -354,7 +354,7 @@ export const french: Catalogue = {
   "frame.publishedBy": "Publié par {society}.",
   "frame.textsUnder": "Textes sous <licence>{name}</licence>.",
   "frame.madeWith":
-    "Réalisé avec Counterchange. Composé en Source Serif 4 et Source Sans 3, sous l’<licence>Open Font Licence</licence>.",
+    "Réalisé avec Counterchange. Composé en Source Serif 4 et Source Sans 3, sous la licence <licence>SIL Open Font License</licence>.",
   "frame.missing": "Aucune page ici",
   "frame.missingText":
     "Il n’y a pas de page à cette adresse. Une étude a pu être retirée de la galerie, ou l’adresse mal saisie.",
@@ -585,7 +585,7 @@ export const french: Catalogue = {
   "method.sumAll": "{bars}.",
   "method.sumNote":
     "Une surface par limite, aussi large que son poids et remplie pour autant qu’elle compte : {clarity} en tout.",
-  "method.changeTo": "<a>Le changement en {name}</a> : anneau avant, point après",
+  "method.changeTo": "<a>Le changement apporté à {name}</a> : anneau avant, point après",
   "method.visionNote": "La netteté du drapeau entier.",
   "method.visionShown": "{heading} : {looks}.",
   "method.saidNote": "Ce que dit la page <a>{name}</a>.",
@@ -1638,7 +1638,7 @@ export const french: Catalogue = {
   "vote.own": "votre choix",
   "vote.range": "de {low} à {high}",
   "vote.study": "L’étude",
-  "vote.verdictOf": "{name} : {sentence}",
+  "vote.verdictOf": "{name}. {sentence}",
   "vote.said": "<quiet>{side} :</quiet> <said></said>",
   "vote.ballot": "Votre bulletin",
   "vote.answer": "{flag} : {choice}",
