@@ -466,7 +466,7 @@ export const arabic: Catalogue = {
   "maker.others":
     "{count, plural, zero {لا ألوان أخرى.} one {لون آخر في صفحة الدراسة.} two {لونان آخران في صفحة الدراسة.} few {# ألوان أخرى في صفحة الدراسة.} many {# لونًا آخر في صفحة الدراسة.} other {# لون آخر في صفحة الدراسة.}}",
   "maker.coloursHow":
-    "‏sRGB بالبايت؛ وCIELAB تحت D65؛ وانعكاسية قماش صبغته تطابق الشاشة، بين قماش المعرض الأسود وقماشه الأبيض.",
+    "\u200fsRGB بالبايت؛ وCIELAB تحت D65؛ وانعكاسية قماش صبغته تطابق الشاشة، بين قماش المعرض الأسود وقماشه الأبيض.",
   "maker.source": "المصادر: IEC 61966-2-1 (sRGB)، CIE 15:2004 (CIELAB).",
   "maker.cautions": "قبل أن تصنعه",
   "maker.law": "القانون المحلي أولًا: في هيئة العلم، ومن يصنعه، ومن يرفعه.",
@@ -582,7 +582,7 @@ export const arabic: Catalogue = {
   "method.optionsOrder":
     "يتقدم الأوضح، ثم الأقوى، ثم ما كان من العائلة نفسها، ثم الأقل فرقًا. وما يدمج ثلث محيط شارة فلا مكان له. و<em>الألوان التي تُغيَّر أولًا</em> هي {mostFirst} على الأكثر، مما يقع أفضل تغيير له في حدود {firstWithin} نقاط من أفضل الكل، إن كسب {leastGain}؛ فإن لم يكن كسب كهذا فعلم وضوحه {wholeClear} واضح كما هو. أما أيها أجمل فللمؤلف أن يقول.",
   "method.optionsSource":
-    "‏ΔE*ab {departure}: Melgosa وGómez-Robledo، <i>Óptica Pura y Aplicada</i> 55(2)، 2022، وهما يقترحانه؛ قُرئ الملخص. إضاءة الكنه المحفوظ: <ottosson>Ottosson، 2020</ottosson>. حكمنا نحن: سائر الأرقام، والترتيب.",
+    "\u200fΔE*ab {departure}: Melgosa وGómez-Robledo، <i>Óptica Pura y Aplicada</i> 55(2)، 2022، وهما يقترحانه؛ قُرئ الملخص. إضاءة الكنه المحفوظ: <ottosson>Ottosson، 2020</ottosson>. حكمنا نحن: سائر الأرقام، والترتيب.",
   "method.surveyText":
     "يقيس <a>المسح</a> كل علم كما هو اليوم، مرة واحدة مهما كثرت دراساته. يتقدم الأقل وضوحًا، ويتأخر العلم ذو اللون الواحد. والمرتبة المتدنية لا تقول إن العلم ينبغي أن يتغير، ولا العالية إنه جيد.",
   "method.surveySource": "حكمنا نحن: الترتيب.",
@@ -634,13 +634,13 @@ export const arabic: Catalogue = {
   "method.pairScale": "على مقياس من 0 إلى 100 في المئة",
   "method.pairRatio": "النسبة",
   "method.contrastSource":
-    "‏Bowman وSapolinski: المعيار AS 1428.1:2009، الملحق B؛ AS/NZS 1428.4.1، الملحق E؛ نقلًا عن غير الأصل. ولا تُقارن النسبة المئوية بمقياس آخر: Boon وآخرون، <i>Work</i> 70(4)، <boon>2021</boon>. حكمنا نحن: أن الشارة جسم صغير مفرد؛ وتدرجات ألوان الأزواج. أي الأزواج تُقرأ بوضوح: عرف شائع، بلا مصدر.",
+    "\u200fBowman وSapolinski: المعيار AS 1428.1:2009، الملحق B؛ AS/NZS 1428.4.1، الملحق E؛ نقلًا عن غير الأصل. ولا تُقارن النسبة المئوية بمقياس آخر: Boon وآخرون، <i>Work</i> 70(4)، <boon>2021</boon>. حكمنا نحن: أن الشارة جسم صغير مفرد؛ وتدرجات ألوان الأزواج. أي الأزواج تُقرأ بوضوح: عرف شائع، بلا مصدر.",
   "method.besideText":
     "تقف إلى جانب التباين ثلاثة مقاييس أخرى، لا يحسم أيٌّ منها. <em>نسبة التباين</em> في الويب مصنوعة للشاشات: {first} على {second} يجتاز نسبتها 3 إلى 1، ومع ذلك لا أحد ممن ينظر إلى الأعلام يعدّه سهل الرؤية. و<em>ΔE00</em> يقول كم يختلف لونان في العين، والكنه داخل فيه. والثالث <a>قاعدة الصبغات</a>.",
   "method.besidePair":
     "{first} / {second}: نسبة التباين <number>{ratio}</number>، ΔE00 <number>{deltaE00}</number>، التباين <number>{contrast}</number>، {grade}",
   "method.besideSource":
-    "‏WCAG 2.2، <ratio>النسبة</ratio> و<objects>1.4.11</objects>. Sharma وWu وDalal، <sharma>CIEDE2000</sharma>، 2005؛ وأزواجه الـ34 تختبر هذا البرنامج. أن الأحمر على الأسود عسير الرؤية: عرف شائع، بلا مصدر.",
+    "\u200fWCAG 2.2، <ratio>النسبة</ratio> و<objects>1.4.11</objects>. Sharma وWu وDalal، <sharma>CIEDE2000</sharma>، 2005؛ وأزواجه الـ34 تختبر هذا البرنامج. أن الأحمر على الأسود عسير الرؤية: عرف شائع، بلا مصدر.",
 
   // methodsight: the steps of the method from a drawing to its lines. `em` is an emphasised term, `i` the title of a paper.
   "method.edgesText":
@@ -724,7 +724,7 @@ export const arabic: Catalogue = {
   "method.coloursMeans":
     "ما زاد منها على 0.5% من المساحة، والتدرجات المتقاربة لون واحد؛ والأدلة تنصح بلونين أو ثلاثة",
   "method.factsSource":
-    "‏A. C. Fox-Davies، <i>A Complete Guide to Heraldry</i>، 1909، الفصل السابع؛ الاستثناءات: عرف شائع، بلا مصدر. <good>Good Flag, Bad Flag</good>، جمعية أمريكا الشمالية لعلم الأعلام، 2006، المبدأ الثالث؛ <i>Guiding Principles of Flag Design</i>، اللجنة المشتركة لمبادئ تصميم الأعلام، 2014، 3.1. حكمنا نحن: كنه اللون وحده، والـ0.5%.",
+    "\u200fA. C. Fox-Davies، <i>A Complete Guide to Heraldry</i>، 1909، الفصل السابع؛ الاستثناءات: عرف شائع، بلا مصدر. <good>Good Flag, Bad Flag</good>، جمعية أمريكا الشمالية لعلم الأعلام، 2006، المبدأ الثالث؛ <i>Guiding Principles of Flag Design</i>، اللجنة المشتركة لمبادئ تصميم الأعلام، 2014، 3.1. حكمنا نحن: كنه اللون وحده، والـ0.5%.",
 
   // metric: the measures of an edge.
   "metric.contrastRatio": "نسبة التباين",
@@ -899,9 +899,9 @@ export const arabic: Catalogue = {
     "الدراسة مجلد فيه ملفان: رسم علم، ونص يسمّي تغيير لون واحد ويحتج له. ولا تحتاج كتابتها إلى حساب ولا إلى برنامج.",
   "part.files": "الملفان",
   "part.drawing":
-    "‏original.svg: العلم كما هو، مرسومًا بصيغة SVG، بحجم 512 كيلوبايت على الأكثر. لا يمكن إعادة تلوين الصور النقطية ولا الصور الفوتوغرافية.",
+    "\u200foriginal.svg: العلم كما هو، مرسومًا بصيغة SVG، بحجم 512 كيلوبايت على الأكثر. لا يمكن إعادة تلوين الصور النقطية ولا الصور الفوتوغرافية.",
   "part.study":
-    "‏study.md: نص عادي. بين سطري الشرطات العنوان، واللون الذي يُستبدل، واللون الذي يحل محله؛ وتحتهما أسبابك.",
+    "\u200fstudy.md: نص عادي. بين سطري الشرطات العنوان، واللون الذي يُستبدل، واللون الذي يحل محله؛ وتحتهما أسبابك.",
   "part.credit": "إن لم يكن الرسم لك فاذكر صاحبه ورخصته، في سطر كهذا فوق سطر الشرطات الثاني:",
   "part.template": "نص للبدء به",
   "part.sampleTitle": "عجلة أفتح",
@@ -1082,7 +1082,7 @@ export const arabic: Catalogue = {
   "refer.copyBibtex": "انسخ BibTeX",
   "refer.copied": "نُسخ.",
   "refer.notCopied": "لم يسمح المتصفح بذلك.",
-  "refer.bibtexAndStamp": "‏BibTeX، وما فائدة الختم",
+  "refer.bibtexAndStamp": "\u200fBibTeX، وما فائدة الختم",
   "refer.stamp":
     "الختم <stamp></stamp>: علامة قصيرة للرسم والتغيير والقياس. وعبر <link>عنوان فيه الختم</link> يُخبَر القارئ اللاحق بما تغيّر مما يُقاس. أما كلمات الدراسة فقد تتغير من دونه.",
   "refer.changed":

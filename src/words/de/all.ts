@@ -418,7 +418,7 @@ export const german: Catalogue = {
   "length.onFocus": "{length, number, ::.00} Flaggenhöhen, alle am Umriss dessen, was gesehen werden muss",
   "length.partOnFocus":
     "{length, number, ::.00} Flaggenhöhen, davon {part, number, ::.00} am Umriss dessen, was gesehen werden muss",
-  "length.distance": "{distance, plural, one {# Flaggenhöhe} other {# Flaggenhöhen}}",
+  "length.distance": "{distance, plural, one {# Flaggen\u00adhöhe} other {# Flaggen\u00adhöhen}}",
   "length.wholeOutline": "ganzer Umriss",
   "length.ofOutline": "{share} des Umrisses",
   "length.partly": "{length}, davon {own, number, ::.00}: {part}",
