@@ -104,10 +104,11 @@ function leave(address: string, ground: Ground): GoneAddress {
   const [, slug = ""] = /^\/studies\/([^/]+)\/$/.exec(last) ?? [];
   const { notes, folders, contested, live } = ground;
   if (folders.has(slug)) return { address, fate: "absent" };
-  const [first, ...others] = (contested.get(slug) ?? [])
-    .map(formatStudyPath)
-    .filter((claimant) => live.has(claimant));
-  if (first !== undefined) return { address, fate: "claimed", to: first, orTo: others };
+  const claimants = (contested.get(slug) ?? []).map(formatStudyPath);
+  const shown = claimants.filter((claimant) => live.has(claimant));
+  const [first, ...others] = shown;
+  const fate = shown.length < claimants.length ? "claimedHidden" : "claimed";
+  if (first !== undefined) return { address, fate, to: first, orTo: others };
   const why = notes.get(address)?.withdrawn ?? notes.get(home)?.withdrawn;
   return { address, fate: "withdrawn", ...(why === undefined ? {} : { why }) };
 }

@@ -14,7 +14,7 @@ export function describeDecision(decision: Decision, status: Status, format: For
   const values = { status, date: format.date(date), by: by ?? "", votes: listVotes(decision, format) };
   const told = values.votes === "" ? "proposal.decided" : "proposal.decidedVotes";
   const toldBy = values.votes === "" ? "proposal.decidedBy" : "proposal.decidedByVotes";
-  return `${format.say(by === undefined ? told : toldBy, values)} ${capitalise(why)}`;
+  return `${format.say(by === undefined ? told : toldBy, values)} ${format.piece(capitalise(why))}`;
 }
 
 /** `11 for, 2 against, and 1 abstained`. */

@@ -25,7 +25,7 @@ export function describeViewing({ before }: Comparison, format: Format): string 
   const { distance } = before;
   if (distance === 0) return format.say("focus.fullDrawing");
   return format.say("focus.fromAway", {
-    away: format.number(distance, 0),
+    away: distance,
     finest: format.percent(100 * finestPart(distance), 1),
   });
 }

@@ -1,6 +1,6 @@
 // Floor 7. Numbers, dates and lists as finished text in the gallery's language.
 import { formatContrast, formatDifference, formatPercent, formatShare } from "../measure/percenttext.ts";
-import { directionOf } from "./direction.ts";
+import { directionOf, isolate, isolateForeign, markForeign } from "./direction.ts";
 import { english } from "./en/all.ts";
 import { createSay, noOwnWords, type OwnWords, type Say, type Worded } from "./say.ts";
 
@@ -21,6 +21,8 @@ export interface Format {
   number(value: number, decimals: number): string;
   /** An ISO date, spelled out. */
   date(iso: string): string;
+  /** A text of others between ours: it keeps its own order where it runs the other way. */
+  piece(text: string): string;
   list(items: readonly string[]): string;
   /** The same in pieces, so that items can be links; `at` is the place of an item, undefined for what stands between. A list of type `unit` has no “and”. */
   listParts(
@@ -50,14 +52,20 @@ export function formatOf({ language, words }: Worded): Format {
 
 function buildFormat(language: string, own: OwnWords): Format {
   const say = createSay(language, own);
+  const direction = directionOf(language);
   const write = (value: number, decimals: number) => formatNumber(language, value, decimals);
-  const inPercent = (value: number, decimals: number) => writePercent(language, value, decimals);
+  const isRightToLeft = direction === "rtl";
+  const piece = isRightToLeft ? isolateForeign : isolate;
+  const inPercent = (value: number, decimals: number) => {
+    const text = writePercent(language, value, decimals);
+    return isRightToLeft ? markForeign(text) : text;
+  };
   const calendar = new Intl.DateTimeFormat(language, { dateStyle: "long", timeZone: "UTC" });
   const list = new Intl.ListFormat(language, { type: "conjunction" });
   const units = new Intl.ListFormat(language, { type: "unit" });
   return {
     language,
-    direction: directionOf(language),
+    direction,
     say,
     share: (fraction) => (fraction === null ? say("number.noEdges") : formatShare(fraction, 0, inPercent)),
     percent: (percent, decimals = 0) =>
@@ -66,7 +74,8 @@ function buildFormat(language: string, own: OwnWords): Format {
     difference: (deltaE00, limit) => formatDifference(deltaE00, limit, write),
     number: write,
     date: (iso) => calendar.format(new Date(`${iso}T00:00:00Z`)),
-    list: (items) => list.format(items),
+    piece,
+    list: (items) => list.format(isRightToLeft ? items.map(piece) : items),
     listParts: (items, type = "conjunction") =>
       splitList((type === "unit" ? units : list).formatToParts(items)),
   };

@@ -92,7 +92,7 @@ export function formatLastsTo(
 ): string {
   if (source === "none") return say("focus.noEmblem");
   if (lastsTo === null) return say("focus.lastsUnder", { distance: first });
-  return say(lastsTo === last ? "focus.lastsOrMore" : "focus.lasts", { distance: lastsTo });
+  return say(lastsTo === last ? "focus.lastsOrMore" : "length.distance", { distance: lastsTo });
 }
 
 /** Focus clarity from one distance, or what is missing: `87 %`, `nothing left`. */

@@ -10,7 +10,7 @@ import type { Option } from "../measure/options/tryoptions.ts";
 import type { WordId } from "./en/all.ts";
 import type { Format } from "./format.ts";
 import { gradeIds } from "./gradeword.ts";
-import { capitalise } from "./phrase.ts";
+import { capitalise, formatNames } from "./phrase.ts";
 
 /** Most names in one list, before the rest is counted. */
 const mostNames = { equals: 3, unranked: 6, price: 3 };
@@ -88,9 +88,10 @@ export function describePrice(price: readonly PricedEdge[], format: Format): str
 function sayLoss(
   { names, contrast: [before, after], outcome }: PricedEdge,
   isFirst: boolean,
-  { contrast, say }: Format,
+  format: Format,
 ): string {
-  const [was = "", now = ""] = names.map((pair) => pair.join(" / "));
+  const { contrast, say } = format;
+  const [was, now] = [formatNames(names[0], format), formatNames(names[1], format)];
   const figures = (value: number) => ({ contrast: contrast(value), grade: say(gradeIds[gradeOf(value)]) });
   if (outcome === "merged") return say("price.merged", { was });
   if (before === null) return say("price.parted", { now, ...figures(after) });

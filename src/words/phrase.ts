@@ -8,6 +8,11 @@ export function nameInText({ name, part }: Pick<MeasuredColour, "name" | "part">
   return part.called ?? say("colour.selected", { colour: part.of });
 }
 
+/** Two paint names as an edge is called: `white / light blue`. */
+export function formatNames([one, other]: readonly [string, string], { say }: Format): string {
+  return say("edge.names", { one, other });
+}
+
 /** A text with its first letter in upper case. */
 export function capitalise(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,7 +1,8 @@
 // Floor 7. Messages of the catalogue with their values filled in.
 import type { IntlMessageFormat } from "intl-messageformat";
-import { isPlain, readMessage } from "../content/text/message.ts";
+import { isPlain, listChoosers, readMessage } from "../content/text/message.ts";
 import { findCatalogue } from "./catalogue.ts";
+import { directionOf, hasRightToLeft, isolateForeign } from "./direction.ts";
 import type { Catalogue, english, WordId } from "./en/all.ts";
 
 /** The names of the values in a message; those in the branches of a plural count too. */
@@ -66,6 +67,8 @@ export interface Say {
   parts<Id extends WordId, T>(id: Id, tags: Tags<T>, ...values: Values<Id>): readonly (string | T)[];
 }
 
+type Filling = Readonly<Record<string, string | number>>;
+
 /** The messages of `language`, a BCP 47 tag; `own` are a society's, in place of ours. */
 export function createSay(language: string, own = noOwnWords): Say {
   const catalogue: Catalogue = { ...findCatalogue(language), ...own };
@@ -75,13 +78,34 @@ export function createSay(language: string, own = noOwnWords): Say {
     read.set(id, message);
     return message;
   };
-  const say = (id: WordId, values?: Readonly<Record<string, string | number>>): string => {
+  const place =
+    directionOf(language) === "rtl" ? createIsolation(catalogue) : (_: WordId, values?: Filling) => values;
+  const say = (id: WordId, values?: Filling): string => {
     const message = catalogue[id];
-    return isPlain(message) ? message : String(find(id).format(values));
+    return isPlain(message) ? message : String(find(id).format(place(id, values)));
   };
-  const parts = <T>(id: WordId, tags: Tags<T>, values?: Readonly<Record<string, string | number>>) => {
-    const found = find(id).format<string | T>({ ...tags, ...values } as never);
+  const parts = <T>(id: WordId, tags: Tags<T>, values?: Filling) => {
+    const found = find(id).format<string | T>({ ...tags, ...place(id, values) } as never);
     return (Array.isArray(found) ? found : [found]) as readonly (string | T)[];
   };
   return Object.assign(say, { parts }) as Say;
+}
+
+/**
+ * Keeps values in letters from left to right together in messages from right to left; not those that choose a branch. A text
+ * that has no other letters, as a title in English, runs from the left.
+ */
+function createIsolation(catalogue: Catalogue): (id: WordId, values?: Filling) => Filling {
+  const choosers = new Map<WordId, readonly string[]>();
+  return (id, values = {}) => {
+    if (![catalogue[id], ...Object.values(values).map(String)].some(hasRightToLeft)) return values;
+    const choose = choosers.get(id) ?? listChoosers(catalogue[id]);
+    choosers.set(id, choose);
+    return Object.fromEntries(
+      Object.entries(values).map(([name, value]) => [
+        name,
+        typeof value === "string" && !choose.includes(name) ? isolateForeign(value) : value,
+      ]),
+    );
+  };
 }

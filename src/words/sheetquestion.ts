@@ -7,7 +7,7 @@ import type { WordId } from "./en/all.ts";
 import type { Format } from "./format.ts";
 import { gradeIds } from "./gradeword.ts";
 import { findPaint, nameWhole } from "./paintname.ts";
-import { capitalise, nameInText } from "./phrase.ts";
+import { capitalise, formatNames, nameInText } from "./phrase.ts";
 import { describeVerdict } from "./verdict.ts";
 
 export interface Question {
@@ -137,9 +137,14 @@ function askMore({ colours }: Measure, { say }: Format): Question {
 }
 
 function nameBoth(edge: Pick<MeasuredEdge, "a" | "b">, measure: Measure, format: Format): string {
-  return namesOf(edge, measure, format).join(" / ");
+  return formatNames(namesOf(edge, measure, format), format);
 }
 
-function namesOf({ a, b }: Pick<MeasuredEdge, "a" | "b">, measure: Measure, format: Format) {
-  return [a, b].map((id) => nameInText(findPaint(measure, id) ?? { name: id }, format));
+function namesOf(
+  { a, b }: Pick<MeasuredEdge, "a" | "b">,
+  measure: Measure,
+  format: Format,
+): readonly [string, string] {
+  const nameOf = (id: string) => nameInText(findPaint(measure, id) ?? { name: id }, format);
+  return [nameOf(a), nameOf(b)];
 }

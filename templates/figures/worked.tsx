@@ -58,10 +58,10 @@ export function AfarFigure({ worked: { afar } }: Worked): JSX.Element | null {
   return (
     <figure class="worked">
       <Row plates={afar}>
-        {({ label, clarity }) => (
+        {({ distance, clarity }) => (
           <Message
             id="method.afarFigure"
-            values={{ distance: label, clarity }}
+            values={{ distance, clarity }}
             tags={{ number: (text) => <span class="number">{text}</span> }}
           />
         )}

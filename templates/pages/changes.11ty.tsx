@@ -39,7 +39,7 @@ function Changes({ changes }: { site: SiteView; changes: ChangesPage }): JSX.Ele
           <div class="pair">
             {changes.plates.map((plate) => (
               <CaptionedPlate key={plate.label} plate={plate} eager>
-                {plate.label} · {say("entry.clarity")} {plate.clarity}
+                {plate.label} · {say("mark.clarity")} {plate.clarity}
               </CaptionedPlate>
             ))}
           </div>

@@ -14,11 +14,11 @@ export function ColourLine({ colours }: { colours: readonly ColourRow[] }): JSX.
     <ul class="colour-line">
       {colours.map((colour) => (
         <li key={colour.id}>
-          <SwatchChip hex={colour.hex} /> {colour.name} <span class="number">{colour.share}</span>
+          <SwatchChip hex={colour.hex} /> <bdi>{colour.name}</bdi> <bdi class="number">{colour.share}</bdi>
           {colour.becomes && (
             <>
               {" "}
-              <Arrow /> <SwatchChip hex={colour.becomes.hex} /> {colour.becomes.name}
+              <Arrow /> <SwatchChip hex={colour.becomes.hex} /> <bdi>{colour.becomes.name}</bdi>
             </>
           )}
         </li>
@@ -61,7 +61,7 @@ export function ColourTable({
                   {say("colours.becomes")} <NamedColour hex={colour.becomes.hex} name={colour.becomes.name} />
                 </span>
               )}
-              {colour.vanishesAt && (
+              {colour.vanishesAt !== undefined && (
                 <span class="becomes">{say("colours.vanishes", { distance: colour.vanishesAt })}</span>
               )}
               {colour.uneven && (

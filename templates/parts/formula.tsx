@@ -2,6 +2,7 @@
 /** @jsxRuntime automatic */
 /** @jsxImportSource preact */
 import type { ComponentChildren, JSX } from "preact";
+import type { MethodPage } from "../../src/views/method/method.ts";
 import { useSay } from "./words.tsx";
 
 /** Cloth reflectance from relative luminance. */
@@ -30,20 +31,20 @@ export function ReflectanceFormula({ black, white }: { black: string; white: str
 }
 
 /** Relative luminance of a linear-light sRGB colour. */
-export function LuminanceFormula(): JSX.Element {
+export function LuminanceFormula({ red, green, blue }: MethodPage["luminance"]): JSX.Element {
   return (
     <Formula>
       <Sign name="Y" />
       <mo>=</mo>
-      <mn>0.2126</mn>
+      <mn>{red}</mn>
       <mo>⁢</mo>
       <Sign name="R" />
       <mo>+</mo>
-      <mn>0.7152</mn>
+      <mn>{green}</mn>
       <mo>⁢</mo>
       <Sign name="G" />
       <mo>+</mo>
-      <mn>0.0722</mn>
+      <mn>{blue}</mn>
       <mo>⁢</mo>
       <Sign name="B" />
     </Formula>

@@ -3,6 +3,7 @@
 /** @jsxImportSource preact */
 import type { JSX } from "preact";
 import type { NumberedPlate, Proposal } from "../../src/views/flag/rivalspage.ts";
+import { Byline } from "./entry.tsx";
 import { Move } from "./move.tsx";
 import { CaptionedPlate } from "./plate.tsx";
 import { useSay } from "./words.tsx";
@@ -73,14 +74,13 @@ export function RivalTable({ proposals }: { proposals: readonly Proposal[] }): J
 function Row({ proposal, hasFocus }: { proposal: Proposal; hasFocus: boolean }): JSX.Element {
   const say = useSay();
   const { number, card, verdict, argument, focusClarity, share, likeness } = proposal;
-  const by = [card.authors, card.date?.text, card.status.word].filter((part) => part !== undefined);
   return (
     <tr>
       <th scope="row">
         <span class="rival-number">{number}</span>
         <div>
           <a href={card.address}>{card.title}</a>
-          <p class="byline">{by.join(" · ")}</p>
+          <Byline authors={card.authors} date={card.date} status={card.status} />
           {argument && <p>{argument}</p>}
         </div>
       </th>

@@ -12,7 +12,7 @@ import { Message, useSay } from "./words.tsx";
 
 /** From a colour on a screen to the light that cloth gives back. */
 export function LightStep({ method }: { method: MethodPage }): JSX.Element {
-  const { cloth, laws, ranges, worked } = method;
+  const { cloth, laws, luminance, ranges, worked } = method;
   return (
     <Step
       id="reflectance"
@@ -30,7 +30,7 @@ export function LightStep({ method }: { method: MethodPage }): JSX.Element {
       }
     >
       <Paragraph id="method.reflectanceText" />
-      <LuminanceFormula />
+      <LuminanceFormula {...luminance} />
       <Paragraph id="method.reflectanceCloth" />
       <ReflectanceFormula black={cloth.black} white={cloth.white} />
       <Paragraph id="method.reflectanceRanges" values={{ ...ranges, laws }} at="near-the-line" />

@@ -140,7 +140,8 @@ function follow(site: Site, address: string): { readonly at: string; readonly ht
     const html = site.get(fileAt(at));
     if (html === undefined) return undefined;
     const isWork = !html.includes('<body class="missing">');
-    if (isWork || /This was withdrawn|not shown at present/.test(html)) return { at, html };
+    if (isWork || /This was withdrawn|not shown at present/.test(html) || isClaimed(html))
+      return { at, html };
     const [, link] = /<h1>.*?<a href="([^"]+)"/.exec(html) ?? [];
     if (link === undefined) return undefined;
     const next = new URL(link, `https://flags.example${at}`);
@@ -150,13 +151,21 @@ function follow(site: Site, address: string): { readonly at: string; readonly ht
   return undefined;
 }
 
+/** Whether a page leads to each of several studies that may have stood there. */
+function isClaimed(html: string): boolean {
+  return html.includes("More than one study says that it stood here");
+}
+
 /** Returns what is wrong with where an address of the study `owner` leads, or undefined. */
 function judge(site: Site, address: string, owner: number | undefined, season: Season): string | undefined {
   const end = follow(site, address);
   if (end === undefined) return "is dead";
   if (owner === undefined) return undefined;
   const now = season.studies.find(({ id }) => id === owner);
-  const isThere = now !== undefined && end.at.startsWith(`/studies/${now.slug}/`);
+  const isThere =
+    now !== undefined &&
+    (end.at.startsWith(`/studies/${now.slug}/`) ||
+      (isClaimed(end.html) && end.html.includes(`/${now.slug}/"`)));
   if (now === undefined)
     return end.html.includes("This was withdrawn") ? undefined : `leads to ${end.at}, and was withdrawn`;
   // Who claims what another one had may lose an address of its own, and never gets that one.

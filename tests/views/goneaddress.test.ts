@@ -152,8 +152,10 @@ test("an address that several studies claim leads to each of them that is shown,
   const live = ["/studies/renamed/", "/studies/stranger/"];
   const both = "/studies/renamed/ /studies/stranger/";
   expect(find({ listed, live, contested })).toEqual([
-    ["/studies/old/", "claimed", both],
-    ["/studies/old/edges/000000-ffffff/", "claimed", both],
+    ["/studies/old/", "claimedHidden", both],
+    ["/studies/old/edges/000000-ffffff/", "claimedHidden", both],
   ]);
+  const shown = { old: ["renamed", "stranger"] };
+  expect(find({ listed, live, contested: shown }).map(([, fate]) => fate)).toEqual(["claimed", "claimed"]);
   expect(find({ listed, live: [], contested }).map(([, fate]) => fate)).toEqual(["withdrawn", "withdrawn"]);
 });

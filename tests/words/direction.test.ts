@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { directionOf, isolate, tongueOf } from "../../src/words/direction.ts";
+import { directionOf, isolate, isolateForeign, tongueOf, withoutMarks } from "../../src/words/direction.ts";
 
 test.each([
   ["en-GB", "ltr"],
@@ -22,6 +22,16 @@ test("a piece with letters from right to left is marked, any other is as it was"
   expect(isolate("ש. כהן")).toBe("\u2068ש. כהן\u2069");
   expect(isolate("٣ يونيو")).toBe("\u2068٣ يونيو\u2069");
   expect(isolate("Café, 2 April")).toBe("Café, 2 April");
+});
+
+test("among words from right to left, a piece from left to right alone is marked, and no address", () => {
+  // Unicode Standard Annex 9: U+200F is a letter from right to left that is not seen.
+  expect(isolateForeign("Which? 2")).toBe("\u200f\u2068Which? 2\u2069");
+  expect(isolateForeign("navy / أسود")).toBe("navy / أسود");
+  expect(isolateForeign("57%")).toBe("57%");
+  expect(isolateForeign("https://flags.example/")).toBe("https://flags.example/");
+  expect(withoutMarks(isolateForeign("Café"))).toBe("Café");
+  expect(withoutMarks(isolate("ש. כהן"))).toBe("ש. כהן");
 });
 
 test("a text says its language and direction on pages of another alone", () => {

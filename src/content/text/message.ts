@@ -48,6 +48,11 @@ export function listBranches(message: string): readonly Branches[] {
   );
 }
 
+/** The names of the values by whose words a message chooses a branch. Throws SyntaxError. */
+export function listChoosers(message: string): readonly string[] {
+  return walk(parse(message)).flatMap((element) => (element.type === TYPE.select ? [element.value] : []));
+}
+
 /** All parts of a message, those in branches and tags too. */
 function walk(elements: readonly MessageFormatElement[]): readonly MessageFormatElement[] {
   return elements.flatMap((element) => {

@@ -12,7 +12,7 @@ import { outcomeIds } from "../../words/gradeword.ts";
 import { metricIds, wordsOf } from "../../words/metricwords.ts";
 import { describeEdge, describeUnchanged } from "../../words/outcomewords.ts";
 import { findPaint } from "../../words/paintname.ts";
-import { capitalise } from "../../words/phrase.ts";
+import { capitalise, formatNames } from "../../words/phrase.ts";
 import { formatTitle } from "../../words/title.ts";
 import { formatCanonical, type Linker, linkFrom } from "../address.ts";
 import { describePicture, type LinkPicture, pictureEdge } from "../linkview.ts";
@@ -29,7 +29,7 @@ import { presentSaidOf, type SaidView } from "../study/saidview.ts";
 import { chooseSplit, type Split } from "../study/splitline.ts";
 import type { SummaryRow } from "../study/studypage.ts";
 import { cropFiles, listPlacedEdges, type PlaceEdge, placeEdges } from "./edgeaddress.ts";
-import { type EdgeRow, formatNames, presentEdge, type Reading, roundLength } from "./edgerow.ts";
+import { type EdgeRow, presentEdge, type Reading, roundLength } from "./edgerow.ts";
 import { presentVisions, type VisionRow } from "./edgevision.ts";
 
 export interface EdgePage {
@@ -216,7 +216,7 @@ function frameEdge(
 function listSiblings(subject: Subject, link: Linker, format: Format): readonly Sibling[] {
   const { result, edge } = subject;
   return listPlacedEdges(result.study.slug, result.comparison).map(({ edge: other, path }) => ({
-    names: presentEdge(other, result.comparison, format).called ?? formatNames(other.names[0]),
+    names: presentEdge(other, result.comparison, format).called ?? formatNames(other.names[0], format),
     outcome: format.say(outcomeIds[other.outcome]),
     address: link(path),
     isHere: other === edge,

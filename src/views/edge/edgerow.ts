@@ -9,6 +9,7 @@ import { findMeasured } from "../../words/edgemove.ts";
 import type { Format } from "../../words/format.ts";
 import { gradeIds, outcomeIds } from "../../words/gradeword.ts";
 import { findPaint } from "../../words/paintname.ts";
+import { formatNames } from "../../words/phrase.ts";
 
 /** One reading of an edge. `contrast` is finished text; `clear` says whether its line is drawn solid. */
 export interface Reading {
@@ -63,8 +64,8 @@ export function presentEdge(
   address?: (edge: ComparedEdge) => string | undefined,
 ): EdgeRow {
   const [before, after] = edge.contrast;
-  const names = formatNames(edge.names[0]);
-  const renamed = formatNames(edge.names[1]);
+  const names = formatNames(edge.names[0], format);
+  const renamed = formatNames(edge.names[1], format);
   const called = callEdge(edge, comparison, format);
   const side = (at: 0 | 1): readonly [string, string?] => {
     const [was, is] = [edge.names[0][at], edge.names[1][at]];
@@ -107,11 +108,6 @@ function callEdge(
     isPart[0] ? say("edge.on", { part: one, field: other }) : say("edge.on", { part: other, field: one }),
   );
   return was === undefined || is === undefined ? undefined : { was, is };
-}
-
-/** Two paint names as an edge is called: `white / light blue`. */
-export function formatNames(names: readonly [string, string]): string {
-  return `${names[0]} / ${names[1]}`;
 }
 
 function sayLength({ length }: ComparedEdge, { say }: Format): string {

@@ -4,12 +4,11 @@ import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { ComparedEdge } from "../../measure/comparison.ts";
 import type { Format } from "../../words/format.ts";
 import { findReplaced } from "../../words/paintname.ts";
-import { capitalise } from "../../words/phrase.ts";
+import { capitalise, formatNames } from "../../words/phrase.ts";
 import { countRivals } from "../../words/rivalphrase.ts";
 import { describeVerdict, type VerdictView } from "../../words/verdict.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { listPlacedEdges } from "../edge/edgeaddress.ts";
-import { formatNames } from "../edge/edgerow.ts";
 import { type Card, presentCard } from "../front/card.ts";
 import { type Linked, linkList } from "../linklist.ts";
 import { pictureFirst } from "../linkview.ts";
@@ -234,16 +233,17 @@ function presentRivalRuler(chosen: readonly Numbered[], link: Linker, format: Fo
   const rows = shown.map(({ result, edge, number, path }, at) => ({
     result,
     edge,
-    called: `${number} ${nameNew(edge)}`,
-    ...(keyOf(edge) === keyOf(shown[at - 1]?.edge) ? {} : { group: formatNames(edge.names[0]) }),
+    called: `${number} ${nameNew(edge, format)}`,
+    ...(keyOf(edge) === keyOf(shown[at - 1]?.edge) ? {} : { group: formatNames(edge.names[0], format) }),
     ...(path === undefined ? {} : { address: link(path) }),
   }));
   return presentChosen(rows, link, format);
 }
 
 /** What stands where it meets in the redesign, of that what the original does not have. */
-function nameNew({ names: [was, is] }: ComparedEdge): string {
-  return is.filter((name) => !was.includes(name)).join(" / ") || formatNames(is);
+function nameNew({ names: [was, is] }: ComparedEdge, format: Format): string {
+  const [one, other] = is.filter((name) => !was.includes(name));
+  return one !== undefined && other === undefined ? one : formatNames(is, format);
 }
 
 /** Rivals share the paints of one drawing. */

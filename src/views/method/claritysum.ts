@@ -1,8 +1,9 @@
 // Floor 8. Clarity as a sum: a bar for each edge, as wide as its weight and filled as far as it counts.
+
 import { clearFrom } from "../../colour/contrast.ts";
 import type { Measure } from "../../measure/measurement.ts";
 import type { Format } from "../../words/format.ts";
-import { formatNames } from "../edge/edgerow.ts";
+import { formatNames } from "../../words/phrase.ts";
 
 export interface ClaritySum {
   readonly clarity: string;
@@ -37,7 +38,7 @@ export function presentSum({ edges, clarity }: Measure, format: Format): Clarity
     const [share, count] = [weight / all, Math.min(1, edge.contrast / clearFrom)];
     const bar = {
       place: format.number(index + 1, 0),
-      names: formatNames(edge.names),
+      names: formatNames(edge.names, format),
       contrast: format.contrast(edge.contrast),
       share: format.share(share),
       counts: format.share(count),

@@ -8,7 +8,7 @@ import {
   measureReflectance,
   widestCloth,
 } from "../../colour/cloth.ts";
-import type { Hex } from "../../colour/colour.ts";
+import type { Hex, LinearRgb } from "../../colour/colour.ts";
 import { linearOf } from "../../colour/colourtext.ts";
 import {
   clearFrom,
@@ -40,6 +40,8 @@ export interface MethodPage {
   readonly frame: Frame;
   /** Reflectance of the blackest and the whitest cloth in percent, and where both are on a line from 0 to 100. */
   readonly cloth: { readonly black: string; readonly white: string; readonly marks: readonly number[] };
+  /** How much of each light is in luminance. */
+  readonly luminance: Readonly<Record<"red" | "green" | "blue", string>>;
   /** The published ranges of reflectance, in percent: of building materials, and of paint; the sign stands behind the upper end. */
   readonly ranges: Readonly<Record<"black" | "white" | "paintBlack" | "paintWhite", string>>;
   /** What laws that fix the cloth come to, one after the other. */
@@ -71,7 +73,7 @@ export interface MethodPage {
 
 /** The viewing distance and the finest part told apart from it, both in flag heights. */
 export interface ViewingView {
-  readonly distance: string;
+  readonly distance: number;
   readonly finest: string;
 }
 
@@ -150,6 +152,7 @@ const methodPath = "/method/";
 export function presentMethod(result: GalleryResult, format: Format): MethodPage {
   const { gallery } = result;
   const { black, white } = gallery.cloth;
+  const weigh = (light: LinearRgb) => format.number(measureLuminance(light), 4);
   return {
     frame: presentFrame(
       {
@@ -166,6 +169,11 @@ export function presentMethod(result: GalleryResult, format: Format): MethodPage
       black: format.number(black, 0),
       white: format.number(white, 0),
       marks: [black, white],
+    },
+    luminance: {
+      red: weigh({ linearR: 1, linearG: 0, linearB: 0 }),
+      green: weigh({ linearR: 0, linearG: 1, linearB: 0 }),
+      blue: weigh({ linearR: 0, linearG: 0, linearB: 1 }),
     },
     ranges: {
       black: format.number(defaultCloth.black, 0),
@@ -231,7 +239,7 @@ function sayLaw([first, second]: Law, format: Format): string {
 
 function presentViewing(distance: number, format: Format): ViewingView | undefined {
   if (distance === 0) return undefined;
-  return { distance: format.number(distance, 0), finest: format.number(finestPart(distance), 4) };
+  return { distance, finest: format.number(finestPart(distance), 4) };
 }
 
 function presentStep(distance: number, format: Format): StepRow {

@@ -8,10 +8,10 @@ import type { Format } from "../../words/format.ts";
 import { formatFocusFrom } from "../../words/fromafar.ts";
 import { outcomeIds } from "../../words/gradeword.ts";
 import type { Swatch } from "../../words/paintname.ts";
+import { formatNames } from "../../words/phrase.ts";
 import { describeChange, describeVerdict } from "../../words/verdict.ts";
 import type { Linker } from "../address.ts";
 import { type DetailView, findCrop, presentDetail } from "../edge/edgecrop.ts";
-import { formatNames } from "../edge/edgerow.ts";
 import { orderStudies } from "../front/card.ts";
 import { type Plate, presentPair, presentPlate } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
@@ -34,7 +34,7 @@ export interface WorkedFlag {
   readonly cloth: readonly ClothRow[];
   readonly sum: ClaritySum;
   readonly edges: readonly WorkedEdge[];
-  readonly afar: readonly (Plate & { readonly clarity: string })[];
+  readonly afar: readonly (Plate & { readonly distance: number; readonly clarity: string })[];
   readonly seen: readonly (Plate & { readonly value: string })[];
   readonly likeness: LikenessView | undefined;
   /** The change and its verdict as the study's page tells them. */
@@ -131,9 +131,10 @@ function present(result: StudyResult, all: GalleryResult, link: Linker, format: 
             ...show(
               format.number(step, 0),
               formatStripFile(step, "original"),
-              format.say("method.afarShown", { name, distance: format.number(step, 0) }),
+              format.say("method.afarShown", { name, distance: step }),
             ),
             ...stripSize(proportions),
+            distance: step,
             clarity: formatFocusFrom(focus, step, format),
           })),
     seen: presentSeen(comparison, format).map(({ vision, heading, looks, before }) => ({
@@ -207,7 +208,7 @@ function listEdges(
     const crop = findCrop(edgeLines, edge, proportions);
     const [before, after] = edge.contrast;
     return {
-      names: formatNames(edge.names[before === null ? 1 : 0]),
+      names: formatNames(edge.names[before === null ? 1 : 0], format),
       outcome: format.say(outcomeIds[edge.outcome]),
       before: before === null ? "–" : format.contrast(before),
       after: format.contrast(after),

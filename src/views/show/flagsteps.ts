@@ -1,12 +1,12 @@
 // Floor 8. The steps about the flag as it is: what has to be seen on it, its weakest edge, and what is left from afar.
+
 import { clearFrom, gradeOf } from "../../colour/contrast.ts";
 import { sayLasting } from "../../words/fromafar.ts";
 import { gradeIds } from "../../words/gradeword.ts";
-import { capitalise } from "../../words/phrase.ts";
+import { capitalise, formatNames } from "../../words/phrase.ts";
 import { sayPercent } from "../../words/spokennumber.ts";
 import { linkFrom } from "../address.ts";
 import { cropFiles, placeEdges } from "../edge/edgeaddress.ts";
-import { formatNames } from "../edge/edgerow.ts";
 import { type Plate, presentPlate } from "../plate.ts";
 import { formatStudyPath } from "../status.ts";
 import { findPlace } from "../study/edgedetail.ts";
@@ -58,7 +58,7 @@ function tellWeakest({ result, format, path }: Ground): readonly Told[] {
   if (!folder.endsWith("/")) return [];
   const link = linkFrom(path);
   const [first, second] = edge.names[0];
-  const names = formatNames(edge.names[0]);
+  const names = formatNames(edge.names[0], format);
   const plate: Plate = {
     ...presentPlate(
       say("show.ofOriginal"),

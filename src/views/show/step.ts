@@ -29,7 +29,7 @@ type ShowPicture =
   | {
       readonly kind: "afar";
       /** `says` stands under the picture where it is one of pixels. */
-      readonly steps: readonly { readonly from: string; readonly says: string; readonly plate: DrawnPlate }[];
+      readonly steps: readonly { readonly from: number; readonly says: string; readonly plate: DrawnPlate }[];
     }
   /** `picture` is that of the whole matrix, a PNG in base64. */
   | { readonly kind: "matrix"; readonly matrix: MatrixView; readonly picture: string }

@@ -2,7 +2,7 @@
 import type { StudyResult } from "../../analysis/result.ts";
 import type { Series } from "../../content/series/series.ts";
 import type { Gallery, Study } from "../../content/study/study.ts";
-import { isolate } from "../../words/direction.ts";
+import { isolate, withoutMarks } from "../../words/direction.ts";
 import type { Format } from "../../words/format.ts";
 import { capitalise } from "../../words/phrase.ts";
 import { stampOf } from "../../words/studystamp.ts";
@@ -94,12 +94,12 @@ function formatBibtex(work: Work, cited: Cited, gallery: Gallery, { say }: Forma
   const note =
     stamp === undefined ? say("refer.note", values) : say("refer.noteStamped", { ...values, stamp });
   const fields: readonly (readonly [string, string])[] = [
-    ["title", `{${escapeTex(title)}}`],
+    ["title", `{${escapeTex(withoutMarks(title))}}`],
     ...(work.authors.length === 0 ? [] : [["author", work.authors.map(nameTex).join(" and ")] as const]),
     ...(work.date === undefined ? [] : [["year", work.date.slice(0, 4)] as const]),
     // A brace in an address would end the field.
     ["howpublished", `\\url{${address.replace(/[{}\\]/g, encodeURIComponent)}}`],
-    ["note", escapeTex(capitalise(note))],
+    ["note", escapeTex(capitalise(withoutMarks(note)))],
   ];
   const lines = fields.map(([name, value]) => `  ${name} = {${value}},`);
   return [`@misc{${[keyOf(path), ...(stamp === undefined ? [] : [stamp])].join("-")},`, ...lines, "}"].join(

@@ -13,7 +13,7 @@ export interface ColourRow {
   readonly reflectance: string;
   readonly tincture: string;
   /** Where nothing of the paint is left from the viewing distance, that distance in flag heights. */
-  readonly vanishesAt: string | undefined;
+  readonly vanishesAt: number | undefined;
   readonly becomes: Swatch | undefined;
   /** Lightest and darkest of a paint that is not one flat colour. */
   readonly uneven: readonly [Hex, Hex] | undefined;
@@ -32,7 +32,7 @@ export function presentColours(result: StudyResult, format: Format): readonly Co
     share: format.share(colour.share),
     reflectance: format.percent(colour.reflectance),
     tincture: colour.tincture === "unclassed" ? "–" : format.say(tinctureIds[colour.tincture]),
-    vanishesAt: colour.vanishes ? format.number(comparison.before.distance, 0) : undefined,
+    vanishesAt: colour.vanishes ? comparison.before.distance : undefined,
     becomes: isReplaced(comparison, colour, change.replace) ? becomes : undefined,
     uneven: colour.uneven === null ? undefined : [colour.uneven.lightest, colour.uneven.darkest],
   }));

@@ -17,7 +17,8 @@ export interface StripView {
 }
 
 export interface StripStep {
-  readonly distance: string;
+  /** In flag heights. */
+  readonly distance: number;
   readonly plates: readonly [DrawnPlate, DrawnPlate];
   /** The clarity of what has to be seen, under each picture; undefined where it is level from all steps, or too far. */
   readonly clarity: readonly [string, string] | undefined;
@@ -48,10 +49,9 @@ export function presentStrip(comparison: Comparison, link: Linker, path: string,
     description: describeStrip(comparison, format),
     says: hasFocus ? sayOnce(comparison, isOne ? shown[0] : undefined, format) : [],
     steps: shownSteps.map((step, at) => {
-      const distance = format.number(step, 0);
       const blur = format.number(measureBlur(step, 100), 1);
       const plate = (label: string, name: "original" | "redesign", measure: Measure): DrawnPlate => ({
-        label: say("strip.label", { label, distance }),
+        label: say("strip.label", { label, distance: step }),
         src: link(`${path}${formatStripFile(step, name)}`),
         description: hasFocus
           ? say("strip.blurAndFocus", { blur, focus: sayFocus(measure, step, format) })
@@ -60,7 +60,7 @@ export function presentStrip(comparison: Comparison, link: Linker, path: string,
         fit: isWide(measure.proportions) ? "wide" : "tall",
       });
       return {
-        distance,
+        distance: step,
         plates: [
           plate(say("plate.original"), "original", before),
           plate(say("plate.redesign"), "redesign", after),
@@ -87,7 +87,7 @@ export function stripSize([height, width]: readonly [number, number]): {
 }
 
 function describeStrip({ before }: Comparison, format: Format): string {
-  const steps = format.list(shownSteps.map((step) => format.number(step, 0)));
+  const steps = format.list(shownSteps.map((step) => format.say("length.distance", { distance: step })));
   const seen = format.say("strip.describe", { distances: steps });
   return [seen, ...(before.focus.source === "none" ? [] : [sayLasting(before.focus, format)])].join(" ");
 }

@@ -5,9 +5,8 @@ import { type Grade, gradeOf } from "../../colour/contrast.ts";
 import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import type { Format } from "../../words/format.ts";
 import { gradeIds } from "../../words/gradeword.ts";
-import { capitalise } from "../../words/phrase.ts";
+import { capitalise, formatNames } from "../../words/phrase.ts";
 import type { Linker } from "../address.ts";
-import { formatNames } from "../edge/edgerow.ts";
 import type { Crop } from "../edge/linepiece.ts";
 import { traceOutline } from "./focusoutline.ts";
 
@@ -220,7 +219,7 @@ function describePanel(edges: readonly ComparedEdge[], side: 0 | 1, format: Form
     const own = drawn.filter((edge) => gradeAt(edge, side) === grade);
     if (own.length === 0) return [];
     const share = format.share(own.reduce((sum, { length }) => sum + length, 0) / all);
-    return [{ grade, share, names: format.list(own.map(({ names }) => formatNames(names[side]))) }];
+    return [{ grade, share, names: format.list(own.map(({ names }) => formatNames(names[side], format))) }];
   });
   if (groups.length === 0) return format.say("map.none");
   const said = groups.map(({ grade, share, names }, index) =>

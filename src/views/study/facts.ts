@@ -9,8 +9,8 @@ import type { Measure, MeasuredEdge } from "../../measure/measurement.ts";
 import { isSameColour } from "../../measure/outcome.ts";
 import { listLines } from "../../words/fimbriationfact.ts";
 import type { Format } from "../../words/format.ts";
+import { formatNames } from "../../words/phrase.ts";
 import { describeDoubt } from "../../words/uncertainty.ts";
-import { formatNames } from "../edge/edgerow.ts";
 
 /** One fact, original and redesign. `id` names its source on the page. */
 export interface FactRow {
@@ -90,14 +90,17 @@ export function countColours({ colours }: Measure): number {
   return groups.filter((group) => group.share > countedFrom).length;
 }
 
-function listNames(edges: readonly MeasuredEdge[], { say }: Format): readonly string[] {
-  return edges.length === 0 ? [say("facts.none")] : edges.map((edge) => formatNames(edge.names));
+function listNames(edges: readonly MeasuredEdge[], format: Format): readonly string[] {
+  return edges.length === 0
+    ? [format.say("facts.none")]
+    : edges.map((edge) => formatNames(edge.names, format));
 }
 
-function sayTincture(measure: Measure, { say }: Format): readonly string[] {
+function sayTincture(measure: Measure, format: Format): readonly string[] {
+  const { say } = format;
   const against = measure.edges.flatMap((edge) =>
     edge.tincture !== null && findExemption(edge, measure) === undefined
-      ? [say(againstIds[edge.tincture], { names: formatNames(edge.names) })]
+      ? [say(againstIds[edge.tincture], { names: formatNames(edge.names, format) })]
       : [],
   );
   return against.length === 0 ? [say("facts.none")] : against;
@@ -123,7 +126,7 @@ function listExempt({ before, after }: Comparison, format: Format): readonly str
   const found = [before, after].flatMap((measure) =>
     measure.edges.flatMap((edge) => {
       const why = edge.tincture === null ? undefined : findExemption(edge, measure);
-      return why === undefined ? [] : [{ why, names: formatNames(edge.names) }];
+      return why === undefined ? [] : [{ why, names: formatNames(edge.names, format) }];
     }),
   );
   return (["parted field", "fimbriation"] as const).flatMap((why) => {

@@ -133,7 +133,10 @@ function placeRung(colour: MeasuredColour, y: number, labelY: number | undefined
 }
 
 function sayColour(colour: MeasuredColour, format: Format): string {
-  return `${nameWhole(colour)} ${format.percent(colour.reflectance)}`;
+  return format.say("ladder.rung", {
+    name: nameWhole(colour),
+    reflectance: format.percent(colour.reflectance),
+  });
 }
 
 /** `Lightest first: white 77 %, gold 45 % and navy 7 %. Black becomes gold.` */

@@ -1,4 +1,5 @@
 // Floor 8. What others said to a study or to one edge of it, oldest first, each with the author's reply.
+
 import { findNamedChange } from "../../analysis/options/namedchange.ts";
 import type { StudyResult } from "../../analysis/result.ts";
 import { findNamedEdge } from "../../content/study/prosecheck.ts";
@@ -7,8 +8,8 @@ import type { ComparedEdge } from "../../measure/comparison.ts";
 import { compareText } from "../../problem/problem.ts";
 import { describeAnswer, describeReply } from "../../words/answerphrase.ts";
 import type { Format } from "../../words/format.ts";
+import { formatNames } from "../../words/phrase.ts";
 import type { PlaceEdge } from "../edge/edgeaddress.ts";
-import { formatNames } from "../edge/edgerow.ts";
 import { renderProse } from "../renderprose.ts";
 import { changeId } from "./matrixview.ts";
 
@@ -44,7 +45,7 @@ export function presentSaid(
     return presentOne(
       answer,
       [
-        ...(edge ? [{ name: formatNames(edge.names[0]), address: address(edge) }] : []),
+        ...(edge ? [{ name: formatNames(edge.names[0], format), address: address(edge) }] : []),
         ...linkChange(answer, ranking, changes),
       ],
       format,

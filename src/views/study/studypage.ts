@@ -10,12 +10,11 @@ import { describeViewing, type FocusView, presentFocus } from "../../words/focus
 import type { Format } from "../../words/format.ts";
 import { type LastingView, presentLasting } from "../../words/fromafar.ts";
 import { findChanged, type Swatch } from "../../words/paintname.ts";
-import { capitalise } from "../../words/phrase.ts";
+import { capitalise, formatNames } from "../../words/phrase.ts";
 import { formatTitle } from "../../words/title.ts";
 import { describeChange, describeVerdict, type VerdictView } from "../../words/verdict.ts";
 import { type Linker, linkFrom } from "../address.ts";
 import { listPlacedEdges, placeEdges } from "../edge/edgeaddress.ts";
-import { formatNames } from "../edge/edgerow.ts";
 import { presentRivalPlace, type RivalFlag, type RivalPlace } from "../flag/findrivals.ts";
 import { type Gains, presentGain, rankGains } from "../front/gainchart.ts";
 import { describePicture, type LinkPicture, linkFile, pictureStudy } from "../linkview.ts";
@@ -353,7 +352,7 @@ export function presentSummary(comparison: Comparison, format: Format): readonly
       : format.contrast(measure.weakestEdge.contrast);
   const pair = ({ weakestEdge }: Comparison["before"], side: 0 | 1) => {
     const edge = edges.find(({ a, b }) => a === weakestEdge?.a && b === weakestEdge.b);
-    return edge === undefined ? "" : formatNames(edge.names[side]);
+    return edge === undefined ? "" : formatNames(edge.names[side], format);
   };
   return [
     {

@@ -35,13 +35,12 @@ export function presentSizes(
     label,
     pictures: shownSteps.map((step) => {
       const height = sizeFrom(step);
-      const distance = format.say("sizes.distance", { distance: format.number(step, 0) });
       return {
         src: link(`${path}${name}.svg`),
-        alt: format.say("sizes.alt", { label, distance }),
+        alt: format.say("sizes.alt", { label, distance: step }),
         width: Math.max(1, Math.round((height * wide) / high)),
         height,
-        distance,
+        distance: format.say("length.distance", { distance: step }),
       };
     }),
   });

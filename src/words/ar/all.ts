@@ -103,7 +103,8 @@ export const arabic: Catalogue = {
   "colours.reflectance": "الانعكاسية",
   "colours.tincture": "الصبغة",
   "colours.becomes": "يتحول إلى",
-  "colours.vanishes": "لا يُميَّز من {distance} ضعف ارتفاع العلم",
+  "colours.vanishes":
+    "لا يُميَّز من {distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}",
   "colours.uneven": "غير متجانس، من <first></first> إلى <last></last>",
   "colours.metal": "معدن",
   "colours.ofTincture": "لون",
@@ -120,6 +121,7 @@ export const arabic: Catalogue = {
     "{kind, select, shadow {ظل} blur {تغبيش} colours {تغيير للألوان} blend {ألوان ممزوجة بما تحتها ({mode})} other {تأثير}}",
 
   // edge: what an edge is called.
+  "edge.names": "{one} / {other}",
   "edge.on": "{part} على {field}",
 
   // edgefigure: one edge, before and after, as a figure.
@@ -309,7 +311,7 @@ export const arabic: Catalogue = {
     "شارة تمتد في مساحة من لونها. لم نخمّنها، فلا شيء يُحسب مرتين. ولتسميتها اكتب في الدراسة:",
   "focus.fullDrawing": "مقيس على الرسم كله، لا من مسافة.",
   "focus.fromAway":
-    "مقيس كما يُرى من {away} ضعف ارتفاع العلم: علم ارتفاعه متر واحد، من مسافة {away} م. والأجزاء الأدق من {finest} من ارتفاعه تُضم إلى ما يجاورها. وهذا نموذج لحدة البصر.",
+    "مقيس كما يُرى من {away, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}: علم ارتفاعه متر واحد، من مسافة {away, plural, zero {# متر} one {متر واحد} two {مترين} few {# أمتار} many {# مترًا} other {# متر}}. والأجزاء الأدق من {finest} من ارتفاعه تُضم إلى ما يجاورها. وهذا نموذج لحدة البصر.",
   "focus.afar": "ما يبقى من بعيد",
   "focus.afarDescription": "{lasting} وضوح ما ينبغي أن يُرى: {steps}.",
   "focus.step": "من {distance}، {is}",
@@ -319,8 +321,6 @@ export const arabic: Catalogue = {
   "focus.noEmblem": "لم يُعثر على شارة",
   "focus.lastsUnder":
     "{distance, plural, zero {دون ارتفاع العلم} one {دون ارتفاع العلم} two {دون ضعفي ارتفاع العلم} few {دون # أضعاف ارتفاع العلم} many {دون # ضعف ارتفاع العلم} other {دون # ضعف ارتفاع العلم}}",
-  "focus.lasts":
-    "{distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}",
   "focus.lastsOrMore":
     "{distance, plural, zero {# ضعف ارتفاع العلم فأكثر} one {ارتفاع العلم فأكثر} two {ضعفي ارتفاع العلم فأكثر} few {# أضعاف ارتفاع العلم فأكثر} many {# ضعف ارتفاع العلم فأكثر} other {# ضعف ارتفاع العلم فأكثر}}",
   "focus.nothingLeft": "لم يبق شيء",
@@ -389,6 +389,7 @@ export const arabic: Catalogue = {
   "history.revised": "<date></date>: {what}",
 
   // ladder: the ladder of reflectance.
+  "ladder.rung": "{name} {reflectance}",
   "ladder.title": "درجة إضاءة كل لون",
   "ladder.says": "من الأفتح إلى الأدكن: {colours}. {change}",
 
@@ -405,6 +406,8 @@ export const arabic: Catalogue = {
     "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}، كله على محيط ما ينبغي أن يُرى",
   "length.partOnFocus":
     "{length, plural, zero {{length, number, ::.00} ضعف ارتفاع العلم} one {{length, number, ::.00} ضعف ارتفاع العلم} two {{length, number, ::.00} ضعفي ارتفاع العلم} few {{length, number, ::.00} أضعاف ارتفاع العلم} many {{length, number, ::.00} ضعف ارتفاع العلم} other {{length, number, ::.00} ضعف ارتفاع العلم}}، منه {part, number, ::.00} على محيط ما ينبغي أن يُرى",
+  "length.distance":
+    "{distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}",
   "length.wholeOutline": "المحيط كله",
   "length.ofOutline": "{share} من المحيط",
   "length.partly": "{length}، منه {own, number, ::.00} هي {part}",
@@ -463,7 +466,7 @@ export const arabic: Catalogue = {
   "maker.others":
     "{count, plural, zero {لا ألوان أخرى.} one {لون آخر في صفحة الدراسة.} two {لونان آخران في صفحة الدراسة.} few {# ألوان أخرى في صفحة الدراسة.} many {# لونًا آخر في صفحة الدراسة.} other {# لون آخر في صفحة الدراسة.}}",
   "maker.coloursHow":
-    "sRGB بالبايت؛ وCIELAB تحت D65؛ وانعكاسية قماش صبغته تطابق الشاشة، بين قماش المعرض الأسود وقماشه الأبيض.",
+    "\u200fsRGB بالبايت؛ وCIELAB تحت D65؛ وانعكاسية قماش صبغته تطابق الشاشة، بين قماش المعرض الأسود وقماشه الأبيض.",
   "maker.source": "المصادر: IEC 61966-2-1 (sRGB)، CIE 15:2004 (CIELAB).",
   "maker.cautions": "قبل أن تصنعه",
   "maker.law": "القانون المحلي أولًا: في هيئة العلم، ومن يصنعه، ومن يرفعه.",
@@ -556,8 +559,10 @@ export const arabic: Catalogue = {
   "method.labelsShown": "{name}، لكل لون رمادي خاص به.",
   "method.traced": "كل لون برقمه، معروضًا رماديًا؛ والخطوط حيث يلتقي لونان، متقطعة حيث لا تكون الحافة واضحة.",
   "method.marked": "الشريط حول {focus}.",
-  "method.afarFigure": "من {distance} ضعف ارتفاع العلم: <number>{clarity}</number>",
-  "method.afarShown": "{name} من {distance} ضعف ارتفاع العلم.",
+  "method.afarFigure":
+    "من {distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}: <number>{clarity}</number>",
+  "method.afarShown":
+    "{name} من {distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}.",
   "method.afarNote": "مكبَّرًا، مع وضوح ما ينبغي أن يُرى.",
   "method.cloth": "{name}: النصوع، والانعكاسية بالمئة",
   "method.sumTitle": "وضوح {name} مجموعًا: {clarity}",
@@ -577,7 +582,7 @@ export const arabic: Catalogue = {
   "method.optionsOrder":
     "يتقدم الأوضح، ثم الأقوى، ثم ما كان من العائلة نفسها، ثم الأقل فرقًا. وما يدمج ثلث محيط شارة فلا مكان له. و<em>الألوان التي تُغيَّر أولًا</em> هي {mostFirst} على الأكثر، مما يقع أفضل تغيير له في حدود {firstWithin} نقاط من أفضل الكل، إن كسب {leastGain}؛ فإن لم يكن كسب كهذا فعلم وضوحه {wholeClear} واضح كما هو. أما أيها أجمل فللمؤلف أن يقول.",
   "method.optionsSource":
-    "ΔE*ab {departure}: Melgosa وGómez-Robledo، <i>Óptica Pura y Aplicada</i> 55(2)، 2022، وهما يقترحانه؛ قُرئ الملخص. إضاءة الكنه المحفوظ: <ottosson>Ottosson، 2020</ottosson>. حكمنا نحن: سائر الأرقام، والترتيب.",
+    "\u200fΔE*ab {departure}: Melgosa وGómez-Robledo، <i>Óptica Pura y Aplicada</i> 55(2)، 2022، وهما يقترحانه؛ قُرئ الملخص. إضاءة الكنه المحفوظ: <ottosson>Ottosson، 2020</ottosson>. حكمنا نحن: سائر الأرقام، والترتيب.",
   "method.surveyText":
     "يقيس <a>المسح</a> كل علم كما هو اليوم، مرة واحدة مهما كثرت دراساته. يتقدم الأقل وضوحًا، ويتأخر العلم ذو اللون الواحد. والمرتبة المتدنية لا تقول إن العلم ينبغي أن يتغير، ولا العالية إنه جيد.",
   "method.surveySource": "حكمنا نحن: الترتيب.",
@@ -629,13 +634,13 @@ export const arabic: Catalogue = {
   "method.pairScale": "على مقياس من 0 إلى 100 في المئة",
   "method.pairRatio": "النسبة",
   "method.contrastSource":
-    "Bowman وSapolinski: المعيار AS 1428.1:2009، الملحق B؛ AS/NZS 1428.4.1، الملحق E؛ نقلًا عن غير الأصل. ولا تُقارن النسبة المئوية بمقياس آخر: Boon وآخرون، <i>Work</i> 70(4)، <boon>2021</boon>. حكمنا نحن: أن الشارة جسم صغير مفرد؛ وتدرجات ألوان الأزواج. أي الأزواج تُقرأ بوضوح: عرف شائع، بلا مصدر.",
+    "\u200fBowman وSapolinski: المعيار AS 1428.1:2009، الملحق B؛ AS/NZS 1428.4.1، الملحق E؛ نقلًا عن غير الأصل. ولا تُقارن النسبة المئوية بمقياس آخر: Boon وآخرون، <i>Work</i> 70(4)، <boon>2021</boon>. حكمنا نحن: أن الشارة جسم صغير مفرد؛ وتدرجات ألوان الأزواج. أي الأزواج تُقرأ بوضوح: عرف شائع، بلا مصدر.",
   "method.besideText":
     "تقف إلى جانب التباين ثلاثة مقاييس أخرى، لا يحسم أيٌّ منها. <em>نسبة التباين</em> في الويب مصنوعة للشاشات: {first} على {second} يجتاز نسبتها 3 إلى 1، ومع ذلك لا أحد ممن ينظر إلى الأعلام يعدّه سهل الرؤية. و<em>ΔE00</em> يقول كم يختلف لونان في العين، والكنه داخل فيه. والثالث <a>قاعدة الصبغات</a>.",
   "method.besidePair":
     "{first} / {second}: نسبة التباين <number>{ratio}</number>، ΔE00 <number>{deltaE00}</number>، التباين <number>{contrast}</number>، {grade}",
   "method.besideSource":
-    "WCAG 2.2، <ratio>النسبة</ratio> و<objects>1.4.11</objects>. Sharma وWu وDalal، <sharma>CIEDE2000</sharma>، 2005؛ وأزواجه الـ34 تختبر هذا البرنامج. أن الأحمر على الأسود عسير الرؤية: عرف شائع، بلا مصدر.",
+    "\u200fWCAG 2.2، <ratio>النسبة</ratio> و<objects>1.4.11</objects>. Sharma وWu وDalal، <sharma>CIEDE2000</sharma>، 2005؛ وأزواجه الـ34 تختبر هذا البرنامج. أن الأحمر على الأسود عسير الرؤية: عرف شائع، بلا مصدر.",
 
   // methodsight: the steps of the method from a drawing to its lines. `em` is an emphasised term, `i` the title of a paper.
   "method.edgesText":
@@ -645,7 +650,7 @@ export const arabic: Catalogue = {
   "method.edgesSource":
     "قورن بأعلام يحدد القانون هندستها: تتفق الحصص في حدود 0.2 نقطة، والأطوال في حدود 1%، وفي حدود 3% مع الأطراف الدقيقة. حكمنا نحن: حجم الصورة، ونصف القوة، و{edge} من الطول كله.",
   "method.distanceText":
-    "العلم مصنوع ليُرى من بعيد. يقيس هذا المعرض من {distance} ضعف ارتفاع العلم؛ وأدق جزء تتبيّنه العين من هناك، وهو دقيقة قوسية، يساوي {finest} من ارتفاع العلم. والأجزاء الأدق تُضم إلى جيرانها قبل تتبع الحواف، فيزول المحيط الرفيع ويبقى العريض. والجزء القريب من الحد بمقدار 10% يستدعي تحذيرًا.",
+    "العلم مصنوع ليُرى من بعيد. يقيس هذا المعرض من {distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}؛ وأدق جزء تتبيّنه العين من هناك، وهو دقيقة قوسية، يساوي {finest} من ارتفاع العلم. والأجزاء الأدق تُضم إلى جيرانها قبل تتبع الحواف، فيزول المحيط الرفيع ويبقى العريض. والجزء القريب من الحد بمقدار 10% يستدعي تحذيرًا.",
   "method.distanceNone":
     "يقيس هذا المعرض الرسم كله. ومن مسافة، وله أن يختارها، تُضم الأجزاء التي يمنع رفعها تبيّنَها إلى جيرانها.",
   "method.distanceFocus":
@@ -719,7 +724,7 @@ export const arabic: Catalogue = {
   "method.coloursMeans":
     "ما زاد منها على 0.5% من المساحة، والتدرجات المتقاربة لون واحد؛ والأدلة تنصح بلونين أو ثلاثة",
   "method.factsSource":
-    "A. C. Fox-Davies، <i>A Complete Guide to Heraldry</i>، 1909، الفصل السابع؛ الاستثناءات: عرف شائع، بلا مصدر. <good>Good Flag, Bad Flag</good>، جمعية أمريكا الشمالية لعلم الأعلام، 2006، المبدأ الثالث؛ <i>Guiding Principles of Flag Design</i>، اللجنة المشتركة لمبادئ تصميم الأعلام، 2014، 3.1. حكمنا نحن: كنه اللون وحده، والـ0.5%.",
+    "\u200fA. C. Fox-Davies، <i>A Complete Guide to Heraldry</i>، 1909، الفصل السابع؛ الاستثناءات: عرف شائع، بلا مصدر. <good>Good Flag, Bad Flag</good>، جمعية أمريكا الشمالية لعلم الأعلام، 2006، المبدأ الثالث؛ <i>Guiding Principles of Flag Design</i>، اللجنة المشتركة لمبادئ تصميم الأعلام، 2014، 3.1. حكمنا نحن: كنه اللون وحده، والـ0.5%.",
 
   // metric: the measures of an edge.
   "metric.contrastRatio": "نسبة التباين",
@@ -749,6 +754,8 @@ export const arabic: Catalogue = {
   "moved.absentHow": "هي في مجلد المعرض، وستعود إلى هذا العنوان.",
   "moved.claimed": "لهذه الدراسة عنوان آخر",
   "moved.claimedBy": "أكثر من دراسة تقول إنها كانت هنا:",
+  "moved.claimedByHidden":
+    "أكثر من دراسة تقول إنها كانت هنا، وواحدة منها على الأقل غير معروضة الآن. والمعروض منها:",
   "moved.lastGood": "لم يمكن بناء هذه الدراسة مما في مجلدها الآن. وهذه آخر صفحة كانت لها.",
 
   // near: whether a redesign could be mistaken for another flag.
@@ -892,9 +899,9 @@ export const arabic: Catalogue = {
     "الدراسة مجلد فيه ملفان: رسم علم، ونص يسمّي تغيير لون واحد ويحتج له. ولا تحتاج كتابتها إلى حساب ولا إلى برنامج.",
   "part.files": "الملفان",
   "part.drawing":
-    "original.svg: العلم كما هو، مرسومًا بصيغة SVG، بحجم 512 كيلوبايت على الأكثر. لا يمكن إعادة تلوين الصور النقطية ولا الصور الفوتوغرافية.",
+    "\u200foriginal.svg: العلم كما هو، مرسومًا بصيغة SVG، بحجم 512 كيلوبايت على الأكثر. لا يمكن إعادة تلوين الصور النقطية ولا الصور الفوتوغرافية.",
   "part.study":
-    "study.md: نص عادي. بين سطري الشرطات العنوان، واللون الذي يُستبدل، واللون الذي يحل محله؛ وتحتهما أسبابك.",
+    "\u200fstudy.md: نص عادي. بين سطري الشرطات العنوان، واللون الذي يُستبدل، واللون الذي يحل محله؛ وتحتهما أسبابك.",
   "part.credit": "إن لم يكن الرسم لك فاذكر صاحبه ورخصته، في سطر كهذا فوق سطر الشرطات الثاني:",
   "part.template": "نص للبدء به",
   "part.sampleTitle": "عجلة أفتح",
@@ -1075,7 +1082,7 @@ export const arabic: Catalogue = {
   "refer.copyBibtex": "انسخ BibTeX",
   "refer.copied": "نُسخ.",
   "refer.notCopied": "لم يسمح المتصفح بذلك.",
-  "refer.bibtexAndStamp": "BibTeX، وما فائدة الختم",
+  "refer.bibtexAndStamp": "\u200fBibTeX، وما فائدة الختم",
   "refer.stamp":
     "الختم <stamp></stamp>: علامة قصيرة للرسم والتغيير والقياس. وعبر <link>عنوان فيه الختم</link> يُخبَر القارئ اللاحق بما تغيّر مما يُقاس. أما كلمات الدراسة فقد تتغير من دونه.",
   "refer.changed":
@@ -1271,8 +1278,10 @@ export const arabic: Catalogue = {
   "show.ofOriginal": "الأصل",
   "show.ofRedesign": "التصميم الجديد، دراسة غير رسمية",
   "show.redesigns": "التصاميم الجديدة دراسات غير رسمية",
-  "show.from": "من <number>{from}</number> ضعف ارتفاع العلم، مكبَّرًا",
-  "show.fromStill": "من {from} ضعف ارتفاع العلم، مكبَّرًا",
+  "show.from":
+    "من {from, plural, zero {<number>#</number> ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {<number>#</number> أضعاف ارتفاع العلم} many {<number>#</number> ضعف ارتفاع العلم} other {<number>#</number> ضعف ارتفاع العلم}}، مكبَّرًا",
+  "show.fromStill":
+    "من {from, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}، مكبَّرًا",
   "show.thisIs": "العلم كما هو: {name}.",
   "show.keep": "احفظه في ذهنك كما هو.",
   "show.focus": "ما ينبغي أن يُرى",
@@ -1325,8 +1334,8 @@ export const arabic: Catalogue = {
   "sizes.caption":
     "إذا نُظر إليها من 60 سم فكل منها بحجم العلم من المسافة المكتوبة تحتها، على شاشة أو ورق بكثافة 96 بكسل في البوصة.",
   "sizes.says": "العلمان صغيرين كما يبدوان من بعيد، على بعد ذراع: {distances}.",
-  "sizes.distance": "{distance} ضعف ارتفاع العلم",
-  "sizes.alt": "{label}، بحجمه من {distance}",
+  "sizes.alt":
+    "{label}، بحجمه من {distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}",
 
   // spoken: what a speaker says of a change, with numbers in words. All counts are counts of edges.
   "spoken.percent": "{near} ({percent})",
@@ -1405,19 +1414,21 @@ export const arabic: Catalogue = {
   "still.scriptNote": "ملاحظة: {text}",
 
   // strip: the distance strip.
-  "strip.from": "من <number>{distance}</number> ضعف ارتفاع العلم",
+  "strip.from":
+    "من {distance, plural, zero {<number>#</number> ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {<number>#</number> أضعاف ارتفاع العلم} many {<number>#</number> ضعف ارتفاع العلم} other {<number>#</number> ضعف ارتفاع العلم}}",
   "strip.focus": "ما ينبغي أن يُرى:",
   "strip.clarity": "الوضوح",
   "strip.caption":
     "الأصل أولًا، ثم التصميم الجديد، كما تراهما عين حادة من هناك، مكبَّرين إلى حجم واحد: لا ريح ولا ضباب ولا وهج.",
   "strip.title": "شريط المسافات",
-  "strip.label": "{label} من {distance} ضعف ارتفاع العلم",
+  "strip.label":
+    "{label} من {distance, plural, zero {# ضعف ارتفاع العلم} one {ارتفاع العلم} two {ضعفي ارتفاع العلم} few {# أضعاف ارتفاع العلم} many {# ضعف ارتفاع العلم} other {# ضعف ارتفاع العلم}}",
   "strip.blur": "مغبَّش بقدر {blur} في المئة من ارتفاعه.",
   "strip.blurAndFocus": "مغبَّش بقدر {blur} في المئة من ارتفاعه؛ {focus}.",
   "strip.focusClarity": "وضوح ما ينبغي أن يُرى {clarity}",
   "strip.focusLost": "ما ينبغي أن يُرى أصغر من أن يُتبيَّن",
   "strip.lost": "مكبَّر: بحجمه الحقيقي أصغر من أن يُتبيَّن",
-  "strip.describe": "العلمان كما يبدوان من {distances} ضعف ارتفاع العلم، أقل حدّة مرة بعد مرة.",
+  "strip.describe": "العلمان كما يبدوان من بعيد، أقل حدّة مرة بعد مرة: {distances}.",
   "strip.onlyThere": "لا يُذكر الوضوح إلا حيث يمكن بعدُ تبيّن ما ينبغي أن يُرى.",
   "strip.level": "ما دام يمكن تبيّنه، فوضوح ما ينبغي أن يُرى {before} في الأصل و{after} في التصميم الجديد.",
   "strip.rises": "ويرتفع من أبعد حيث لا تعود الأجزاء الدقيقة ذات الحواف الضعيفة تُرى، فلا تُحسب.",

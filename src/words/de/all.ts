@@ -115,7 +115,8 @@ export const german: Catalogue = {
   "colours.reflectance": "Reflexionsgrad",
   "colours.tincture": "Tinktur",
   "colours.becomes": "jetzt",
-  "colours.vanishes": "aus {distance} Flaggenhöhen nicht mehr zu erkennen",
+  "colours.vanishes":
+    "aus {distance, plural, one {# Flaggenhöhe} other {# Flaggenhöhen}} nicht mehr zu erkennen",
   "colours.uneven": "ungleichmäßig, von <first></first> bis <last></last>",
   "colours.metal": "Metall",
   "colours.ofTincture": "Farbe",
@@ -133,6 +134,7 @@ export const german: Catalogue = {
     "{kind, select, shadow {ein Schatten} blur {eine Unschärfe} colours {eine Änderung der Farben} blend {Farben, gemischt mit dem, was darunter liegt ({mode})} other {ein Effekt}}",
 
   // edge: what an edge is called.
+  "edge.names": "{one} / {other}",
   "edge.on": "{part} / {field}",
 
   // edgefigure: one edge, before and after, as a figure.
@@ -324,7 +326,7 @@ export const german: Catalogue = {
     "Eine Figur geht in eine Fläche ihrer eigenen Farbe über. Sie wurde nicht erraten, darum zählt nichts doppelt. Wer sie benennen will, schreibt in die Studie:",
   "focus.fullDrawing": "Gemessen an der ganzen Zeichnung, nicht aus der Entfernung.",
   "focus.fromAway":
-    "Gemessen, wie man es aus {away} Flaggenhöhen sieht: eine Flagge von einem Meter Höhe aus {away} Metern. Teile, die dünner sind als {finest} ihrer Höhe, werden dem zugeschlagen, was neben ihnen liegt. Das ist ein Modell der Sehschärfe.",
+    "Gemessen, wie man es aus {away, plural, one {# Flaggenhöhe} other {# Flaggenhöhen}} sieht: eine Flagge von einem Meter Höhe aus {away, plural, one {# Meter} other {# Metern}}. Teile, die dünner sind als {finest} ihrer Höhe, werden dem zugeschlagen, was neben ihnen liegt. Das ist ein Modell der Sehschärfe.",
   "focus.afar": "Was von Weitem bleibt",
   "focus.afarDescription": "{lasting} Klarheit dessen, was gesehen werden muss: {steps}.",
   "focus.step": "aus {distance}: {is}",
@@ -333,7 +335,6 @@ export const german: Catalogue = {
     "Erkennbar bis {lasts}, allein nach der Größe: {left} davon müssen übrig sein, und das größte Stück muss {arcminutes, plural, one {# Bogenminute} other {# Bogenminuten}} messen, die Größe eines Buchstabens, den man mit voller Sehschärfe liest.",
   "focus.noEmblem": "kein Emblem gefunden",
   "focus.lastsUnder": "{distance, plural, one {unter # Flaggenhöhe} other {unter # Flaggenhöhen}}",
-  "focus.lasts": "{distance, plural, one {# Flaggenhöhe} other {# Flaggenhöhen}}",
   "focus.lastsOrMore": "{distance, plural, one {# Flaggenhöhe oder mehr} other {# Flaggenhöhen oder mehr}}",
   "focus.nothingLeft": "nichts übrig",
   "focus.tooSmall":
@@ -355,7 +356,7 @@ export const german: Catalogue = {
   "frame.publishedBy": "Herausgegeben von {society}.",
   "frame.textsUnder": "Texte unter <licence>{name}</licence>.",
   "frame.madeWith":
-    "Gemacht mit Counterchange. Gesetzt in Source Serif 4 und Source Sans 3, unter der <licence>Open Font Licence</licence>.",
+    "Gemacht mit Counterchange. Gesetzt in Source Serif 4 und Source Sans 3, unter der <licence>SIL Open Font License</licence>.",
   "frame.missing": "Hier ist keine Seite",
   "frame.missingText":
     "Unter dieser Adresse gibt es keine Seite. Vielleicht wurde eine Studie aus der Galerie genommen, oder die Adresse ist vertippt.",
@@ -382,9 +383,9 @@ export const german: Catalogue = {
   "gain.told": "{count, plural, one {# Studie} other {# Studien}}: Die Klarheit {ways}.",
   "gain.rises": "steigt bei {count}",
   "gain.falls": "sinkt bei {count}",
-  "gain.stays": "bleibt gleich bei {count}",
+  "gain.stays": "bleibt bei {count} gleich",
   "gain.most": "Am stärksten steigt sie in „{title}“, von {before} auf {after}.",
-  "gain.here": "In dieser Studie ändert sie sich von {before} auf {after}.",
+  "gain.here": "In dieser Studie geht sie von {before} auf {after}.",
 
   // grade: the grades of a contrast, within a sentence and in tables.
   "grade.weak": "schwach",
@@ -401,6 +402,7 @@ export const german: Catalogue = {
   "history.revised": "<date></date>: {what}",
 
   // ladder: the ladder of reflectance.
+  "ladder.rung": "{name} {reflectance}",
   "ladder.title": "Wie hell jede Farbe ist",
   "ladder.says": "Die hellste zuerst: {colours}. {change}",
 
@@ -416,6 +418,7 @@ export const german: Catalogue = {
   "length.onFocus": "{length, number, ::.00} Flaggenhöhen, alle am Umriss dessen, was gesehen werden muss",
   "length.partOnFocus":
     "{length, number, ::.00} Flaggenhöhen, davon {part, number, ::.00} am Umriss dessen, was gesehen werden muss",
+  "length.distance": "{distance, plural, one {# Flaggen\u00adhöhe} other {# Flaggen\u00adhöhen}}",
   "length.wholeOutline": "ganzer Umriss",
   "length.ofOutline": "{share} des Umrisses",
   "length.partly": "{length}, davon {own, number, ::.00}: {part}",
@@ -570,8 +573,9 @@ export const german: Catalogue = {
   "method.traced":
     "Jede Farbe nach ihrer Nummer, als Grau gezeigt; und die Linien, an denen zwei aneinanderstoßen, gestrichelt, wo die Kante nicht klar ist.",
   "method.marked": "Das Band bezeichnet, {focus}.",
-  "method.afarFigure": "Aus {distance} Flaggenhöhen: <number>{clarity}</number>",
-  "method.afarShown": "{name} aus {distance} Flaggenhöhen.",
+  "method.afarFigure":
+    "Aus {distance, plural, one {# Flaggenhöhe} other {# Flaggenhöhen}}: <number>{clarity}</number>",
+  "method.afarShown": "{name} aus {distance, plural, one {# Flaggenhöhe} other {# Flaggenhöhen}}.",
   "method.afarNote": "Vergrößert, mit der Klarheit dessen, was gesehen werden muss.",
   "method.cloth": "{name}: Leuchtdichte; Reflexionsgrad in Prozent",
   "method.sumTitle": "Klarheit von {name} als Summe: {clarity}",
@@ -665,7 +669,7 @@ export const german: Catalogue = {
   "method.edgesSource":
     "Geprüft an Flaggen, deren Geometrie ein Gesetz festlegt: Anteile stimmen auf 0,2 Punkte genau, Längen auf 1 %, bei feinen Spitzen auf 3 %. Unser eigenes Urteil: die Größe des Bildes, die halbe Stärke, {edge} der Länge aller Kanten.",
   "method.distanceText":
-    "Eine Flagge soll von Weitem gesehen werden. Diese Galerie misst aus {distance} Flaggenhöhen; von dort ist das Feinste, was ein Auge erkennt, eine Bogenminute, also {finest} einer Flaggenhöhe. Dünnere Teile werden ihren Nachbarn zugeschlagen, bevor Kanten nachgezeichnet werden; ein dünner Umriss vergeht also, ein breiter bleibt. Ein Teil, der bis auf 10 % an die Grenze herankommt, löst eine Warnung aus.",
+    "Eine Flagge soll von Weitem gesehen werden. Diese Galerie misst aus {distance, plural, one {# Flaggenhöhe} other {# Flaggenhöhen}}; von dort ist das Feinste, was ein Auge erkennt, eine Bogenminute, also {finest} einer Flaggenhöhe. Dünnere Teile werden ihren Nachbarn zugeschlagen, bevor Kanten nachgezeichnet werden; ein dünner Umriss vergeht also, ein breiter bleibt. Ein Teil, der bis auf 10 % an die Grenze herankommt, löst eine Warnung aus.",
   "method.distanceNone":
     "Diese Galerie misst die ganze Zeichnung. Aus einer Entfernung, die sie wählen kann, gehen Teile, die zu dünn sind, um erkannt zu werden, an ihre Nachbarn.",
   "method.distanceFocus":
@@ -771,6 +775,8 @@ export const german: Catalogue = {
   "moved.absentHow": "Sie liegt im Ordner der Galerie und kehrt an diese Adresse zurück.",
   "moved.claimed": "Diese Studie hat eine andere Adresse",
   "moved.claimedBy": "Mehr als eine Studie gibt an, hier gestanden zu haben:",
+  "moved.claimedByHidden":
+    "Mehr als eine Studie gibt an, hier gestanden zu haben, und mindestens eine davon wird zurzeit nicht gezeigt. Die gezeigten:",
   "moved.lastGood":
     "Diese Studie ließ sich aus dem, was jetzt in ihrem Ordner liegt, nicht bauen. Dies ist die Seite, die sie zuletzt hatte.",
 
@@ -1005,11 +1011,11 @@ export const german: Catalogue = {
   "plate.alt": "{label}: {paints}",
 
   // price: the edges that a change makes worse, as clauses in a list.
-  "price.merged": "{was} wird eine Farbe",
+  "price.merged": "{was} verschmilzt zu einer Farbe",
   "price.parted": "{now} trennt sich, {grade} mit {contrast}",
   "price.falls": "{was} fällt von {from} auf {to}",
   "price.fallsRenamed": "{was}, jetzt {now}, fällt von {from} auf {to}",
-  "price.contrast": "Kontrast {contrast} ({grade})",
+  "price.contrast": "{contrast} Kontrast ({grade})",
   "price.graded": "{contrast} ({grade})",
   "price.more": "{count, plural, one {# weitere} other {# weitere}}",
 
@@ -1032,11 +1038,11 @@ export const german: Catalogue = {
   "proposal.decided":
     "{status, select, adopted {Angenommen am {date}.} declined {Abgelehnt am {date}.} other {Zurückgezogen am {date}.}}",
   "proposal.decidedBy":
-    "{status, select, adopted {Angenommen am {date}: {by}.} declined {Abgelehnt am {date}: {by}.} other {Zurückgezogen am {date}: {by}.}}",
+    "{status, select, adopted {Angenommen am {date} ({by}).} declined {Abgelehnt am {date} ({by}).} other {Zurückgezogen am {date} ({by}).}}",
   "proposal.decidedVotes":
     "{status, select, adopted {Angenommen am {date}, {votes}.} declined {Abgelehnt am {date}, {votes}.} other {Zurückgezogen am {date}, {votes}.}}",
   "proposal.decidedByVotes":
-    "{status, select, adopted {Angenommen am {date}: {by}, {votes}.} declined {Abgelehnt am {date}: {by}, {votes}.} other {Zurückgezogen am {date}: {by}, {votes}.}}",
+    "{status, select, adopted {Angenommen am {date} ({by}), {votes}.} declined {Abgelehnt am {date} ({by}), {votes}.} other {Zurückgezogen am {date} ({by}), {votes}.}}",
   "proposal.for": "{count, plural, one {# dafür} other {# dafür}}",
   "proposal.against": "{count, plural, one {# dagegen} other {# dagegen}}",
   "proposal.abstained": "{count, plural, one {# enthalten} other {# enthalten}}",
@@ -1310,8 +1316,9 @@ export const german: Catalogue = {
   "show.ofOriginal": "Original",
   "show.ofRedesign": "Neuentwurf, inoffizielle Studie",
   "show.redesigns": "Neuentwürfe sind inoffizielle Studien",
-  "show.from": "Aus <number>{from}</number> Flaggenhöhen, vergrößert",
-  "show.fromStill": "Aus {from} Flaggenhöhen, vergrößert",
+  "show.from":
+    "Aus {from, plural, one {<number>#</number> Flaggenhöhe} other {<number>#</number> Flaggenhöhen}}, vergrößert",
+  "show.fromStill": "Aus {from, plural, one {# Flaggenhöhe} other {# Flaggenhöhen}}, vergrößert",
   "show.thisIs": "Die Flagge, wie sie ist: {name}.",
   "show.keep": "Merken Sie sich, wie sie ist.",
   "show.focus": "Was gesehen werden muss",
@@ -1367,8 +1374,7 @@ export const german: Catalogue = {
   "sizes.caption":
     "Aus 60 cm gesehen ist jede so groß wie die Flagge aus der Entfernung darunter, auf einem Bildschirm oder Papier mit 96 Pixeln je Zoll.",
   "sizes.says": "Beide Flaggen so klein, wie sie aus der Entfernung aussehen, auf Armeslänge: {distances}.",
-  "sizes.distance": "{distance} Flaggenhöhen",
-  "sizes.alt": "{label}, so groß wie aus {distance}",
+  "sizes.alt": "{label}, so groß wie aus {distance, plural, one {# Flaggenhöhe} other {# Flaggenhöhen}}",
 
   // spoken: what a speaker says of a change, with numbers in words. All counts are counts of edges.
   "spoken.percent": "{near} ({percent})",
@@ -1448,19 +1454,20 @@ export const german: Catalogue = {
   "still.scriptNote": "Notiz: {text}",
 
   // strip: the distance strip.
-  "strip.from": "Aus <number>{distance}</number> Flaggenhöhen",
+  "strip.from":
+    "Aus {distance, plural, one {<number>#</number> Flaggenhöhe} other {<number>#</number> Flaggenhöhen}}",
   "strip.focus": "was gesehen werden muss:",
   "strip.clarity": "Klarheit",
   "strip.caption":
     "Zuerst das Original, dann der Neuentwurf, wie ein scharfes Auge sie von dort sieht, auf eine Größe gebracht: ohne Wind, Dunst und Blendung.",
   "strip.title": "Entfernungsstreifen",
-  "strip.label": "{label} aus {distance} Flaggenhöhen",
+  "strip.label": "{label} aus {distance, plural, one {# Flaggenhöhe} other {# Flaggenhöhen}}",
   "strip.blur": "Unscharf um {blur} Prozent der Höhe.",
   "strip.blurAndFocus": "Unscharf um {blur} Prozent der Höhe; {focus}.",
   "strip.focusClarity": "was gesehen werden muss, hat eine Klarheit von {clarity}",
   "strip.focusLost": "was gesehen werden muss, ist zu klein, um erkannt zu werden",
   "strip.lost": "vergrößert: in wirklicher Größe zu klein, um erkannt zu werden",
-  "strip.describe": "Beide Flaggen, wie sie aus {distances} Flaggenhöhen aussehen, immer unschärfer.",
+  "strip.describe": "Beide Flaggen, wie sie von Weitem aussehen, immer unschärfer: {distances}.",
   "strip.onlyThere": "Die Klarheit steht nur dort, wo noch zu erkennen ist, was gesehen werden muss.",
   "strip.level":
     "Soweit es zu erkennen ist, hat das, was gesehen werden muss, im Original eine Klarheit von {before} und im Neuentwurf von {after}.",

@@ -13,7 +13,7 @@ export const colours = {
   "colours.tincture": "Tincture",
   /** Between the name of a colour and the one that takes its place. */
   "colours.becomes": "becomes",
-  "colours.vanishes": "not told apart from {distance} flag heights",
+  "colours.vanishes": "not told apart from {distance, plural, one {# flag height} other {# flag heights}}",
   /** The two tags are small pieces of the colours at both ends. */
   "colours.uneven": "uneven, from <first></first> to <last></last>",
   /** In heraldry: gold and silver. */

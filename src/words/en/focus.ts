@@ -8,19 +8,18 @@ export const focus = {
     "A charge runs into an area of its own colour. It was not guessed, so nothing counts twice. To name it, write into the study:",
   "focus.fullDrawing": "Measured on the full drawing, not from a distance.",
   "focus.fromAway":
-    "Measured as seen from {away} flag heights: a flag one metre high, {away} metres away. Parts thinner than {finest} of its height are given to what lies beside them. That is a model of resolution.",
+    "Measured as seen from {away, plural, one {# flag height} other {# flag heights}}: a flag one metre high, {away, plural, one {# metre} other {# metres}} away. Parts thinner than {finest} of its height are given to what lies beside them. That is a model of resolution.",
   /** Heading of a figure. */
   "focus.afar": "What is left from afar",
   /** The figure read to screen readers. `lasting`: one of the sentences below. `steps`: `focus.step` or `focus.stepMove`, joined. */
   "focus.afarDescription": "{lasting} Clarity of what has to be seen: {steps}.",
   "focus.step": "from {distance}, {is}",
   "focus.stepMove": "from {distance}, {was} to {is}",
-  /** `lasts`: a `focus.lasts…`. */
+  /** `lasts`: `length.distance` or a `focus.lasts…`. */
   "focus.afarCaption":
     "It lasts to {lasts}, by its size alone: {left} of it has to be left, and its largest piece has to span {arcminutes, plural, one {# arcminute} other {# arcminutes}}, the size of a letter that 20/20 sight reads.",
   "focus.noEmblem": "no emblem found",
   "focus.lastsUnder": "{distance, plural, one {under # flag height} other {under # flag heights}}",
-  "focus.lasts": "{distance, plural, one {# flag height} other {# flag heights}}",
   "focus.lastsOrMore": "{distance, plural, one {# flag height or more} other {# flag heights or more}}",
   /** In place of a clarity. */
   "focus.nothingLeft": "nothing left",

@@ -8,6 +8,8 @@ export const length = {
   /** `part` is a number as `length` is. */
   "length.partOnFocus":
     "{length, number, ::.00} flag heights, {part, number, ::.00} on the outline of what has to be seen",
+  /** From where a flag is seen; by itself, too. */
+  "length.distance": "{distance, plural, one {# flag height} other {# flag heights}}",
   "length.wholeOutline": "whole outline",
   /** A part of the outline of what has to be seen, in percent. */
   "length.ofOutline": "{share} of outline",

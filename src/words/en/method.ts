@@ -44,9 +44,10 @@ export const method = {
     "Each colour by its number, shown as a grey; and the lines where two meet, broken where the edge is not clear.",
   /** `focus` is what has to be seen: “the tower”. */
   "method.marked": "The band lies along {focus}.",
-  "method.afarFigure": "From {distance} flag heights: <number>{clarity}</number>",
+  "method.afarFigure":
+    "From {distance, plural, one {# flag height} other {# flag heights}}: <number>{clarity}</number>",
   /** In place of the picture. */
-  "method.afarShown": "{name} from {distance} flag heights.",
+  "method.afarShown": "{name} from {distance, plural, one {# flag height} other {# flag heights}}.",
   "method.afarNote": "Enlarged, with the clarity of what has to be seen.",
   "method.cloth": "{name}: luminance, and reflectance in percent",
   "method.sumTitle": "Clarity of {name} as a sum: {clarity}",

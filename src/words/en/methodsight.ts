@@ -9,7 +9,7 @@ export const methodSight = {
     "Checked against flags whose geometry a law fixes: shares agree within 0.2 points, lengths within 1%, with fine tips within 3%. Our own judgement: the size of the picture, half the strength, {edge} of all length.",
   /** `distance` and `finest` are in flag heights. */
   "method.distanceText":
-    "A flag is made to be seen from afar. This gallery measures from {distance} flag heights away; from there the finest part that an eye makes out, one arcminute, is {finest} of a flag height. Thinner parts are given to their neighbours before edges are traced, so a thin outline goes and a broad one stays. A part within 10% of the limit raises a warning.",
+    "A flag is made to be seen from afar. This gallery measures from {distance, plural, one {# flag height} other {# flag heights}} away; from there the finest part that an eye makes out, one arcminute, is {finest} of a flag height. Thinner parts are given to their neighbours before edges are traced, so a thin outline goes and a broad one stays. A part within 10% of the limit raises a warning.",
   "method.distanceNone":
     "This gallery measures the full drawing. From a distance, which it may choose, parts too thin to be made out go to their neighbours.",
   "method.distanceFocus":

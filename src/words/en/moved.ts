@@ -16,6 +16,8 @@ export const moved = {
   "moved.claimed": "This study has another address",
   /** Links to some studies follow. */
   "moved.claimedBy": "More than one study says that it stood here:",
+  "moved.claimedByHidden":
+    "More than one study says that it stood here, and at least one of them is not shown at present. Those that are:",
   "moved.lastGood":
     "This study could not be built from what its folder holds now. This is the page that it last had.",
 } as const;

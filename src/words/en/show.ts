@@ -24,8 +24,9 @@ export const show = {
   "show.ofRedesign": "Redesign, unofficial study",
   "show.redesigns": "Redesigns are unofficial studies",
   /** `from` is a number; the second is the same on a picture. */
-  "show.from": "From <number>{from}</number> flag heights, enlarged",
-  "show.fromStill": "From {from} flag heights, enlarged",
+  "show.from":
+    "From {from, plural, one {<number>#</number> flag height} other {<number>#</number> flag heights}}, enlarged",
+  "show.fromStill": "From {from, plural, one {# flag height} other {# flag heights}}, enlarged",
   /** Said: `name` is the flag’s. */
   "show.thisIs": "The flag as it is: {name}.",
   "show.keep": "Keep it in mind as it is.",

@@ -102,7 +102,8 @@ export const spanish: Catalogue = {
   "colours.reflectance": "Reflectancia",
   "colours.tincture": "Esmalte",
   "colours.becomes": "pasa a",
-  "colours.vanishes": "no se distingue a {distance} alturas de bandera",
+  "colours.vanishes":
+    "no se distingue a {distance, plural, one {# altura de bandera} other {# alturas de bandera}}",
   "colours.uneven": "desigual, de <first></first> a <last></last>",
   "colours.metal": "metal",
   "colours.ofTincture": "color",
@@ -119,6 +120,7 @@ export const spanish: Catalogue = {
     "{kind, select, shadow {una sombra} blur {un desenfoque} colours {un cambio de los colores} blend {colores mezclados con lo que hay debajo ({mode})} other {un efecto}}",
 
   // edge: what an edge is called.
+  "edge.names": "{one} / {other}",
   "edge.on": "{part} sobre {field}",
 
   // edgefigure: one edge, before and after, as a figure.
@@ -196,8 +198,8 @@ export const spanish: Catalogue = {
     "{pair} eran un solo color y ahora se tocan en un límite {gradeId, select, weak {débil} soft {suave} clear {nítido} other {fuerte}}, en {where}: contraste {contrast}.",
   "edgeSaid.pair": "{one} y {other}",
   "edgeSaid.moveNone": "contraste {contrast}, {grade}",
-  "edgeSaid.moveStill": "contraste de {wasContrast} a {contrast}, aún {grade}",
-  "edgeSaid.moveGrade": "contraste de {wasContrast} a {contrast}, de {wasGrade} a {grade}",
+  "edgeSaid.moveStill": "contraste del {wasContrast} al {contrast}, aún {grade}",
+  "edgeSaid.moveGrade": "contraste del {wasContrast} al {contrast}, de {wasGrade} a {grade}",
   "edgeSaid.whereAll": "todas las líneas de la bandera",
   "edgeSaid.wherePart": "{part} de la longitud de todos los límites",
   "edgeSaid.whereOutline": "todo el contorno de lo que debe verse",
@@ -216,7 +218,7 @@ export const spanish: Catalogue = {
   "facts.clearShareNote":
     "La parte de límites nítidos salta donde cambia un grado; por eso es un dato y no decide nada. <near>En el umbral</near>",
   "facts.hueNote":
-    "Solo el tono: un contraste inferior al 30 % con un ΔE00 de 20 o más, y de menos de 10 en gris. Un límite así desaparece al anochecer, en la impresión en gris y para muchos lectores daltónicos. Los pasos son juicio nuestro.",
+    "Solo el tono: un contraste inferior al 30 % con un ΔE00 de 20 o más, y de menos de 10 en gris. Un límite así desaparece al anochecer, en la impresión en gris y para muchos lectores daltónicos. Los umbrales son juicio nuestro.",
   "facts.tinctureNote":
     "Regla de los esmaltes: ni metal sobre metal, ni color sobre color; A. C. Fox-Davies, <book>A Complete Guide to Heraldry</book>, 1909, capítulo VII. Los campos partidos, los fileteados y los forros quedan exentos; los forros no se reconocen aquí.",
   "facts.countNote":
@@ -310,7 +312,7 @@ export const spanish: Catalogue = {
     "Una figura se confunde con una zona de su mismo color. No se ha adivinado, así que nada cuenta doble. Para nombrarla, escriba en el estudio:",
   "focus.fullDrawing": "Medido en el dibujo entero, no a distancia.",
   "focus.fromAway":
-    "Medido como se ve a {away} alturas de bandera: una bandera de un metro de alto, a {away} metros. Las partes más finas que {finest} de su altura se asignan a lo que tienen al lado. Es un modelo de la agudeza visual.",
+    "Medido como se ve a {away, plural, one {# altura de bandera} other {# alturas de bandera}}: una bandera de un metro de alto, a {away, plural, one {# metro} other {# metros}}. Las partes más finas que {finest} de su altura se asignan a lo que tienen al lado. Es un modelo de la agudeza visual.",
   "focus.afar": "Qué queda de lejos",
   "focus.afarDescription": "{lasting} Nitidez de lo que debe verse: {steps}.",
   "focus.step": "a {distance}, {is}",
@@ -320,7 +322,6 @@ export const spanish: Catalogue = {
   "focus.noEmblem": "no se halló emblema",
   "focus.lastsUnder":
     "{distance, plural, one {menos de # altura de bandera} other {menos de # alturas de bandera}}",
-  "focus.lasts": "{distance, plural, one {# altura de bandera} other {# alturas de bandera}}",
   "focus.lastsOrMore":
     "{distance, plural, one {# altura de bandera o más} other {# alturas de bandera o más}}",
   "focus.nothingLeft": "no queda nada",
@@ -343,7 +344,7 @@ export const spanish: Catalogue = {
   "frame.publishedBy": "Publicado por {society}.",
   "frame.textsUnder": "Textos bajo <licence>{name}</licence>.",
   "frame.madeWith":
-    "Hecho con Counterchange. Compuesto en Source Serif 4 y Source Sans 3, bajo la <licence>Open Font Licence</licence>.",
+    "Hecho con Counterchange. Compuesto en Source Serif 4 y Source Sans 3, bajo la <licence>SIL Open Font License</licence>.",
   "frame.missing": "Aquí no hay página",
   "frame.missingText":
     "No hay página en esta dirección. Puede que un estudio se haya retirado de la galería, o que la dirección esté mal escrita.",
@@ -371,8 +372,8 @@ export const spanish: Catalogue = {
   "gain.rises": "sube en {count}",
   "gain.falls": "baja en {count}",
   "gain.stays": "se mantiene en {count}",
-  "gain.most": "Donde más sube es en «{title}», de {before} a {after}.",
-  "gain.here": "En este estudio va de {before} a {after}.",
+  "gain.most": "Donde más sube es en «{title}», del {before} al {after}.",
+  "gain.here": "En este estudio va del {before} al {after}.",
 
   // grade: the grades of a contrast, within a sentence and in tables.
   "grade.weak": "débil",
@@ -389,6 +390,7 @@ export const spanish: Catalogue = {
   "history.revised": "<date></date>: {what}",
 
   // ladder: the ladder of reflectance.
+  "ladder.rung": "{name} {reflectance}",
   "ladder.title": "La claridad de cada color",
   "ladder.says": "Del más claro al más oscuro: {colours}. {change}",
 
@@ -406,6 +408,7 @@ export const spanish: Catalogue = {
     "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}, todas en el contorno de lo que debe verse",
   "length.partOnFocus":
     "{length, plural, one {{length, number, ::.00} altura de bandera} other {{length, number, ::.00} alturas de bandera}}, {part, number, ::.00} de ellas en el contorno de lo que debe verse",
+  "length.distance": "{distance, plural, one {# altura de bandera} other {# alturas de bandera}}",
   "length.wholeOutline": "todo el contorno",
   "length.ofOutline": "{share} del contorno",
   "length.partly": "{length}, de ellas {own, number, ::.00} en {part}",
@@ -415,7 +418,7 @@ export const spanish: Catalogue = {
   "likeness.figure": "diferencia media de color ΔE00 {difference}",
   "likeness.figureMirrored": "diferencia media de color ΔE00 {difference}, vista por el reverso",
   "likeness.figureTurned": "diferencia media de color ΔE00 {difference}, cabeza abajo",
-  "likeness.flags": "{count, plural, one {# otra bandera o rediseño} other {# otras banderas y rediseños}}",
+  "likeness.flags": "{count, plural, one {# otra bandera o rediseño} other {otras # banderas y rediseños}}",
   "likeness.hardly":
     "Difícilmente. De {flags}, lo más cercano: {nearest}, con {figure}; por debajo de {limit}, una bandera se toma fácilmente por otra.",
   "likeness.could":
@@ -474,7 +477,7 @@ export const spanish: Catalogue = {
 
   // map: the edge map.
   "map.caption":
-    "Dónde se tocan dos colores, trazado a la distancia de lectura. Las líneas continuas son nítidas o fuertes; las discontinuas, no.",
+    "Donde se tocan dos colores, trazado a la distancia de observación. Las líneas continuas son nítidas o fuertes; las discontinuas, no.",
   "map.bandNote": "La banda rodea lo que debe verse.",
   "map.title": "Mapa de límites",
   "map.focusFound": "lo que debe verse, hallado: {share} de la bandera",
@@ -557,9 +560,10 @@ export const spanish: Catalogue = {
   "method.labelsShown": "{name}, cada color en un gris propio.",
   "method.traced":
     "Cada color por su número, mostrado en gris; y las líneas donde se tocan dos, discontinuas donde el límite no es nítido.",
-  "method.marked": "La banda sigue lo que debe verse: {focus}.",
-  "method.afarFigure": "A {distance} alturas de bandera: <number>{clarity}</number>",
-  "method.afarShown": "{name} a {distance} alturas de bandera.",
+  "method.marked": "La banda sigue {focus}.",
+  "method.afarFigure":
+    "A {distance, plural, one {# altura de bandera} other {# alturas de bandera}}: <number>{clarity}</number>",
+  "method.afarShown": "{name} a {distance, plural, one {# altura de bandera} other {# alturas de bandera}}.",
   "method.afarNote": "Ampliado, con la nitidez de lo que debe verse.",
   "method.cloth": "{name}: luminancia, y reflectancia en tanto por ciento",
   "method.sumTitle": "Nitidez de {name} como suma: {clarity}",
@@ -613,7 +617,7 @@ export const spanish: Catalogue = {
     "La tela nunca es del todo negra ni del todo blanca, y según los números de pantalla dos colores oscuros parecen más fáciles de distinguir de lo que son. Por eso la luminancia se sitúa entre la tela más negra y la más blanca, en tanto por ciento:",
   "method.reflectanceRanges":
     "Los materiales de construcción van de {black} a {white}, más o menos; las pinturas de un fabricante, de {paintBlack} a {paintWhite}. Un grado que el intervalo más amplio cambiaría se marca <em>en el umbral</em>. Donde una ley fija la tela, una galería pone 0 y 100, y entonces {laws}.",
-  "method.law": "{first} sobre {second} tiene un contraste de {contrast}, {grade}",
+  "method.law": "{first} sobre {second} tiene un contraste del {contrast}, {grade}",
   "method.lawColour": "{colour} {reflectance}",
   "method.near": "En el umbral: tela de {black} a {white} (anillo) y de {paintBlack} a {paintWhite} (punto)",
   "method.reflectanceSource":
@@ -653,7 +657,7 @@ export const spanish: Catalogue = {
   "method.edgesSource":
     "Comprobado con banderas cuya geometría fija una ley: las partes coinciden en 0,2 puntos, las longitudes en 1 %, con puntas finas en 3 %. Juicio nuestro: el tamaño de la imagen, la mitad de la fuerza, {edge} de toda la longitud.",
   "method.distanceText":
-    "Una bandera se hace para verse de lejos. Esta galería mide a {distance} alturas de bandera; desde ahí, la parte más fina que distingue un ojo, un minuto de arco, es {finest} de una altura de bandera. Las partes más finas se asignan a sus vecinas antes de trazar los límites: un contorno delgado desaparece y uno ancho queda. Una parte a menos del 10 % de ese límite da un aviso.",
+    "Una bandera se hace para verse de lejos. Esta galería mide a {distance, plural, one {# altura de bandera} other {# alturas de bandera}}; desde ahí, la parte más fina que distingue un ojo, un minuto de arco, es {finest} de una altura de bandera. Las partes más finas se asignan a sus vecinas antes de trazar los límites: un contorno delgado desaparece y uno ancho queda. Una parte a menos del 10 % de ese límite da un aviso.",
   "method.distanceNone":
     "Esta galería mide el dibujo entero. A una distancia, que puede elegir, las partes demasiado finas para distinguirse pasan a sus vecinas.",
   "method.distanceFocus":
@@ -758,6 +762,8 @@ export const spanish: Catalogue = {
   "moved.absentHow": "Está en la carpeta de la galería y volverá a esta dirección.",
   "moved.claimed": "Este estudio tiene otra dirección",
   "moved.claimedBy": "Más de un estudio dice haber estado aquí:",
+  "moved.claimedByHidden":
+    "Más de un estudio dice haber estado aquí, y al menos uno de ellos no se muestra por ahora. Los que se muestran:",
   "moved.lastGood":
     "Este estudio no pudo construirse con lo que hay ahora en su carpeta. Esta es su última página buena.",
 
@@ -794,7 +800,7 @@ export const spanish: Catalogue = {
   "options.titleOf": "Otros cambios de un color, {study}",
   "options.description": "Todo otro cambio de un color junto a {title}, medido.",
   "options.standing": "Este estudio: {standing}",
-  "options.whole": "El original tiene una nitidez de {clarity}: ningún cambio puede aumentarla.",
+  "options.whole": "El original tiene una nitidez del {clarity}: ningún cambio puede aumentarla.",
   "options.clearest": "Lo más nítido: {was} a {is}, {clarity}.",
   "options.clearestTried": "Lo más nítido, probado por el autor: {was} a {is}, {clarity}.",
   "options.clearestTriedInPart": "Lo más nítido, probado por el autor: {was} a {is} en {part}, {clarity}.",
@@ -838,11 +844,11 @@ export const spanish: Catalogue = {
     "{place, selectordinal, =1 {El más nítido de {total} cambios de un color} other {#.º en nitidez de {total} cambios de un color}}{level, plural, =0 {.} one {, a la par de otro.} other {, a la par de otros #.}}",
   "otherChange.noneTried": "No se pudo probar ninguno de los colores.",
   "otherChange.allMerge": "Todo cambio probado funde un tercio o más del contorno de una figura.",
-  "otherChange.clear": "La bandera es nítida como está, con una nitidez de {clarity}.",
+  "otherChange.clear": "La bandera es nítida como está, con una nitidez del {clarity}.",
   "otherChange.clearAndNone":
-    "La bandera es nítida como está, con una nitidez de {clarity}: ningún cambio de un color aporta cinco puntos más.",
+    "La bandera es nítida como está, con una nitidez del {clarity}: ningún cambio de un color aporta cinco puntos más.",
   "otherChange.none":
-    "La bandera tiene una nitidez de {clarity}, y ningún cambio de un color aporta cinco puntos más.",
+    "La bandera tiene una nitidez del {clarity}, y ningún cambio de un color aporta cinco puntos más.",
   "otherChange.detail": "La bandera en conjunto es nítida, con {clarity}; solo gana un detalle.",
   "otherChange.first":
     "Que cambiar primero: {colour} ({share} de la bandera). Con {best} en su lugar, la nitidez sube de {from} a {to}.",
@@ -990,8 +996,8 @@ export const spanish: Catalogue = {
   "price.parted": "{now} se separa, {grade}, con {contrast}",
   "price.falls": "{was} baja de {from} a {to}",
   "price.fallsRenamed": "{was}, ahora {now}, baja de {from} a {to}",
-  "price.contrast": "un contraste de {contrast} ({grade})",
-  "price.graded": "{contrast} ({grade})",
+  "price.contrast": "un contraste del {contrast} ({grade})",
+  "price.graded": "un {contrast} ({grade})",
   "price.more": "{count, plural, one {# más} other {# más}}",
 
   // proposal: studies among others, and what others said of them.
@@ -1030,7 +1036,7 @@ export const spanish: Catalogue = {
   "question.lines": "¿Cuántas líneas entre dos colores tiene el rediseño?",
   "question.linesAnswer": "Ninguna que cuente: los colores que se tocaban se han vuelto uno.",
   "question.grade":
-    "En el rediseño, {one} junto a {other} tiene un contraste de {contrast}. ¿Qué grado es: débil, suave, nítido o fuerte?",
+    "En el rediseño, {one} junto a {other} tiene un contraste del {contrast}. ¿Qué grado es: débil, suave, nítido o fuerte?",
   "question.weak": "Débil: menos de {soft}.",
   "question.soft": "Suave: de {soft} a menos de {clear}.",
   "question.clear": "Nítido: de {clear} a menos de {strong}.",
@@ -1042,12 +1048,12 @@ export const spanish: Catalogue = {
   "question.noGainAnswer":
     "No en estas cifras. La razón ha de venir de otra parte: qué significan los colores, quién más los lleva, o el gusto.",
   "question.gain":
-    "La nitidez era de {before} y es de {after} tras el cambio. ¿Dónde crece más el contraste?",
+    "La nitidez era del {before} y es del {after} tras el cambio. ¿Dónde crece más el contraste?",
   "question.gainOfOne":
-    "La nitidez era de {before} y es de {after} tras el cambio. ¿Qué dos colores marcaron la diferencia, y en cuánto?",
-  "question.gainAnswer": "{was}, de un contraste de {before} ({wasGrade}) a {after} ({grade}).",
+    "La nitidez era del {before} y es del {after} tras el cambio. ¿Qué dos colores marcaron la diferencia, y en cuánto?",
+  "question.gainAnswer": "{was}, de un contraste del {before} ({wasGrade}) a uno del {after} ({grade}).",
   "question.gainAnswerRenamed":
-    "{was}, de un contraste de {before} ({wasGrade}) a {after} ({grade}) como {is}.",
+    "{was}, de un contraste del {before} ({wasGrade}) a uno del {after} ({grade}) como {is}.",
   "question.area": "Adivine: ¿qué color cubre más del original, y cuánto?",
   "question.areaAnswer": "{name}: {share} de la bandera.",
   "question.more": "¿Qué añadiría para que esta bandera se distinga de otras al otro lado de la sala?",
@@ -1292,8 +1298,9 @@ export const spanish: Catalogue = {
   "show.ofOriginal": "Original",
   "show.ofRedesign": "Rediseño, estudio no oficial",
   "show.redesigns": "Los rediseños son estudios no oficiales",
-  "show.from": "A <number>{from}</number> alturas de bandera, ampliada",
-  "show.fromStill": "A {from} alturas de bandera, ampliada",
+  "show.from":
+    "A {from, plural, one {<number>#</number> altura de bandera} other {<number>#</number> alturas de bandera}}, ampliada",
+  "show.fromStill": "A {from, plural, one {# altura de bandera} other {# alturas de bandera}}, ampliada",
   "show.thisIs": "La bandera como es: {name}.",
   "show.keep": "Téngala presente como es.",
   "show.focus": "Lo que debe verse",
@@ -1349,8 +1356,8 @@ export const spanish: Catalogue = {
   "sizes.caption":
     "Vista a 60 cm, cada una es tan grande como la bandera a la distancia que lleva debajo, en una pantalla o papel de 96 píxeles por pulgada.",
   "sizes.says": "Ambas banderas tan pequeñas como se ven a distancia, a un brazo: {distances}.",
-  "sizes.distance": "{distance} alturas de bandera",
-  "sizes.alt": "{label}, tan grande como a {distance}",
+  "sizes.alt":
+    "{label}, tan grande como a {distance, plural, one {# altura de bandera} other {# alturas de bandera}}",
 
   // spoken: what a speaker says of a change, with numbers in words. All counts are counts of edges.
   "spoken.percent": "{near} ({percent})",
@@ -1428,22 +1435,23 @@ export const spanish: Catalogue = {
   "still.scriptNote": "Nota: {text}",
 
   // strip: the distance strip.
-  "strip.from": "A <number>{distance}</number> alturas de bandera",
+  "strip.from":
+    "A {distance, plural, one {<number>#</number> altura de bandera} other {<number>#</number> alturas de bandera}}",
   "strip.focus": "lo que debe verse:",
   "strip.clarity": "nitidez",
   "strip.caption":
     "Primero el original, luego el rediseño, como los ve desde allí un ojo agudo, llevados a un mismo tamaño: sin viento, sin bruma, sin deslumbramiento.",
   "strip.title": "Tira de distancias",
-  "strip.label": "{label} a {distance} alturas de bandera",
+  "strip.label": "{label} a {distance, plural, one {# altura de bandera} other {# alturas de bandera}}",
   "strip.blur": "Borrosa en un {blur} por ciento de su altura.",
   "strip.blurAndFocus": "Borrosa en un {blur} por ciento de su altura; {focus}.",
-  "strip.focusClarity": "lo que debe verse tiene una nitidez de {clarity}",
+  "strip.focusClarity": "lo que debe verse tiene una nitidez del {clarity}",
   "strip.focusLost": "lo que debe verse es demasiado pequeño para reconocerse",
   "strip.lost": "ampliado: a su tamaño real, demasiado pequeño para reconocerse",
-  "strip.describe": "Ambas banderas como se ven a {distances} alturas de bandera, cada vez más borrosas.",
+  "strip.describe": "Ambas banderas como se ven de lejos, cada vez más borrosas: {distances}.",
   "strip.onlyThere": "La nitidez solo se da donde aún se reconoce lo que debe verse.",
   "strip.level":
-    "Hasta donde se reconoce, lo que debe verse tiene una nitidez de {before} en el original y de {after} en el rediseño.",
+    "Hasta donde se reconoce, lo que debe verse tiene una nitidez del {before} en el original y del {after} en el rediseño.",
   "strip.rises":
     "Sube desde más lejos, donde las partes finas con límites débiles ya no se ven y no cuentan más.",
 
@@ -1483,7 +1491,7 @@ export const spanish: Catalogue = {
   "survey.description":
     "{count, plural, one {# bandera} other {# banderas}}, las menos nítidas primero: el límite más débil de cada una, el color que cambiar primero, el mejor cambio de un color.",
   "survey.told":
-    "{weak, plural, =0 {En ninguna} one {En #} other {En #}} el límite más débil tiene un contraste inferior a {limit}; {helped, plural, =0 {en ninguna} one {en #} other {en #}} un cambio de color aporta {points, plural, one {# punto} other {# puntos}} de nitidez o más.",
+    "{weak, plural, =0 {En ninguna} one {En #} other {En #}} el límite más débil tiene un contraste inferior al {limit}; {helped, plural, =0 {en ninguna} one {en #} other {en #}} un cambio de color aporta {points, plural, one {# punto} other {# puntos}} de nitidez o más.",
   "survey.how": "Cómo se hace el censo",
   "survey.empty": "Aún no hay nada que censar.",
   "survey.more": "{count, plural, one {# bandera más} other {# banderas más}}",
@@ -1559,9 +1567,9 @@ export const spanish: Catalogue = {
   "verdict.colon": "{clause}: {more}",
   "verdict.and": "{clause}, y {more}",
   "verdict.but": "{clause}, pero {more}",
-  "verdict.stays": "la nitidez se mantiene en {now}",
-  "verdict.rises": "la nitidez sube de {before} a {now}",
-  "verdict.falls": "la nitidez baja de {before} a {now}",
+  "verdict.stays": "la nitidez se mantiene en el {now}",
+  "verdict.rises": "la nitidez sube del {before} al {now}",
+  "verdict.falls": "la nitidez baja del {before} al {now}",
   "verdict.stronger": "hay límites que ganan fuerza más allá de lo nítido",
   "verdict.weaker": "hay límites que pierden fuerza más allá de lo nítido",
   "verdict.thePrice": "el precio: {price}",
@@ -1606,7 +1614,7 @@ export const spanish: Catalogue = {
   "vote.own": "su elección",
   "vote.range": "de {low} a {high}",
   "vote.study": "El estudio",
-  "vote.verdictOf": "{name}: {sentence}",
+  "vote.verdictOf": "{name}. {sentence}",
   "vote.said": "<quiet>{side}:</quiet> <said></said>",
   "vote.ballot": "Su papeleta",
   "vote.answer": "{flag}: {choice}",

@@ -107,7 +107,8 @@ export const french: Catalogue = {
   "colours.reflectance": "Réflectance",
   "colours.tincture": "Émail",
   "colours.becomes": "devient",
-  "colours.vanishes": "ne se distingue plus à {distance} hauteurs de drapeau",
+  "colours.vanishes":
+    "ne se distingue plus à {distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}",
   "colours.uneven": "inégale, de <first></first> à <last></last>",
   "colours.metal": "métal",
   "colours.ofTincture": "couleur",
@@ -125,6 +126,7 @@ export const french: Catalogue = {
     "{kind, select, shadow {une ombre} blur {un flou} colours {un changement des couleurs} blend {des couleurs mêlées à ce qui est dessous ({mode})} other {un effet}}",
 
   // edge: what an edge is called.
+  "edge.names": "{one} / {other}",
   "edge.on": "{part} sur {field}",
 
   // edgefigure: one edge, before and after, as a figure.
@@ -232,7 +234,7 @@ export const french: Catalogue = {
     "Couleurs de plus d’un demi pour cent de la surface. Le livret <book>Good Flag, Bad Flag</book>, 2006, en conseille deux ou trois ; les <book>Guiding Principles of Flag Design</book>, 2014, en préfèrent peu.",
   "facts.more": "En savoir plus sur ces faits",
   "facts.clearShare": "Part des limites nettes : nettes ou fortes, sur la longueur de toutes les limites",
-  "facts.near": "Degré au seuil, différent sur une autre étoffe",
+  "facts.near": "Limite au seuil, d’un autre degré sur une autre étoffe",
   "facts.hue": "Distinguées par la teinte seule",
   "facts.tincture": "Contre la règle de contrariété des couleurs",
   "facts.count": "Nombre de couleurs ; les guides en conseillent deux ou trois",
@@ -320,7 +322,7 @@ export const french: Catalogue = {
     "Un meuble se fond dans une zone de sa propre couleur. Il n’a pas été deviné, et rien ne compte double. Pour le désigner, écrivez dans l’étude :",
   "focus.fullDrawing": "Mesuré sur le dessin entier, et non à distance.",
   "focus.fromAway":
-    "Mesuré tel qu’on le voit à {away} hauteurs de drapeau : un drapeau haut d’un mètre, à {away} mètres. Les parties plus fines que {finest} de sa hauteur sont attribuées à ce qui les borde. C’est un modèle de l’acuité.",
+    "Mesuré tel qu’on le voit à {away, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}} : un drapeau haut d’un mètre, à {away, plural, one {# mètre} other {# mètres}}. Les parties plus fines que {finest} de sa hauteur sont attribuées à ce qui les borde. C’est un modèle de l’acuité.",
   "focus.afar": "Ce qui reste de loin",
   "focus.afarDescription": "{lasting} Netteté de ce qui doit se voir : {steps}.",
   "focus.step": "à {distance}, {is}",
@@ -330,7 +332,6 @@ export const french: Catalogue = {
   "focus.noEmblem": "aucun emblème trouvé",
   "focus.lastsUnder":
     "{distance, plural, one {moins de # hauteur de drapeau} other {moins de # hauteurs de drapeau}}",
-  "focus.lasts": "{distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}",
   "focus.lastsOrMore":
     "{distance, plural, one {# hauteur de drapeau ou plus} other {# hauteurs de drapeau ou plus}}",
   "focus.nothingLeft": "rien ne reste",
@@ -353,7 +354,7 @@ export const french: Catalogue = {
   "frame.publishedBy": "Publié par {society}.",
   "frame.textsUnder": "Textes sous <licence>{name}</licence>.",
   "frame.madeWith":
-    "Réalisé avec Counterchange. Composé en Source Serif 4 et Source Sans 3, sous l’<licence>Open Font Licence</licence>.",
+    "Réalisé avec Counterchange. Composé en Source Serif 4 et Source Sans 3, sous la licence <licence>SIL Open Font License</licence>.",
   "frame.missing": "Aucune page ici",
   "frame.missingText":
     "Il n’y a pas de page à cette adresse. Une étude a pu être retirée de la galerie, ou l’adresse mal saisie.",
@@ -399,6 +400,7 @@ export const french: Catalogue = {
   "history.revised": "<date></date> : {what}",
 
   // ladder: the ladder of reflectance.
+  "ladder.rung": "{name} {reflectance}",
   "ladder.title": "La clarté de chaque couleur",
   "ladder.says": "De la plus claire à la plus sombre : {colours}. {change}",
 
@@ -415,6 +417,7 @@ export const french: Catalogue = {
     "{length, number, ::.00} fois la hauteur du drapeau, en entier sur le contour de ce qui doit se voir",
   "length.partOnFocus":
     "{length, number, ::.00} fois la hauteur du drapeau, dont {part, number, ::.00} sur le contour de ce qui doit se voir",
+  "length.distance": "{distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}",
   "length.wholeOutline": "tout le contour",
   "length.ofOutline": "{share} du contour",
   "length.partly": "{length}, dont {own, number, ::.00} sur {part}",
@@ -571,8 +574,10 @@ export const french: Catalogue = {
   "method.traced":
     "Chaque couleur par son numéro, montrée en gris ; et les lignes où deux se touchent, discontinues là où la limite n’est pas nette.",
   "method.marked": "La bande suit {focus}.",
-  "method.afarFigure": "À {distance} hauteurs de drapeau : <number>{clarity}</number>",
-  "method.afarShown": "{name} à {distance} hauteurs de drapeau.",
+  "method.afarFigure":
+    "À {distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}} : <number>{clarity}</number>",
+  "method.afarShown":
+    "{name} à {distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}.",
   "method.afarNote": "Agrandi, avec la netteté de ce qui doit se voir.",
   "method.cloth": "{name} : luminance, et réflectance en pour cent",
   "method.sumTitle": "{name} : la netteté comme somme, {clarity}",
@@ -580,7 +585,7 @@ export const french: Catalogue = {
   "method.sumAll": "{bars}.",
   "method.sumNote":
     "Une surface par limite, aussi large que son poids et remplie pour autant qu’elle compte : {clarity} en tout.",
-  "method.changeTo": "<a>Le changement en {name}</a> : anneau avant, point après",
+  "method.changeTo": "<a>Le changement apporté à {name}</a> : anneau avant, point après",
   "method.visionNote": "La netteté du drapeau entier.",
   "method.visionShown": "{heading} : {looks}.",
   "method.saidNote": "Ce que dit la page <a>{name}</a>.",
@@ -667,7 +672,7 @@ export const french: Catalogue = {
   "method.edgesSource":
     "Vérifié sur des drapeaux dont une loi fixe la géométrie : les parts concordent à 0,2 point près, les longueurs à 1 %, avec des pointes fines à 3 %. Notre propre jugement : la taille de l’image, la moitié de la force, {edge} de toute la longueur.",
   "method.distanceText":
-    "Un drapeau est fait pour être vu de loin. Cette galerie mesure à {distance} hauteurs de drapeau ; de là, la partie la plus fine qu’un œil distingue, une minute d’arc, est de {finest} d’une hauteur de drapeau. Les parties plus fines sont attribuées à leurs voisines avant le relevé des limites : un contour mince disparaît, un large reste. Une partie à moins de 10 % de ce seuil donne un avertissement.",
+    "Un drapeau est fait pour être vu de loin. Cette galerie mesure à {distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}} ; de là, la partie la plus fine qu’un œil distingue, une minute d’arc, est de {finest} d’une hauteur de drapeau. Les parties plus fines sont attribuées à leurs voisines avant le relevé des limites : un contour mince disparaît, un large reste. Une partie à moins de 10 % de ce seuil donne un avertissement.",
   "method.distanceNone":
     "Cette galerie mesure le dessin entier. À une distance, qu’elle peut choisir, les parties trop fines pour être distinguées vont à leurs voisines.",
   "method.distanceFocus":
@@ -773,6 +778,8 @@ export const french: Catalogue = {
   "moved.absentHow": "Elle est dans le dossier de la galerie et reviendra à cette adresse.",
   "moved.claimed": "Cette étude a une autre adresse",
   "moved.claimedBy": "Plus d’une étude dit avoir été ici :",
+  "moved.claimedByHidden":
+    "Plus d’une étude dit avoir été ici, et l’une d’elles au moins n’est pas montrée pour le moment. Celles qui le sont :",
   "moved.lastGood":
     "Cette étude n’a pas pu être établie à partir de ce que contient son dossier. Voici la dernière page qu’elle a eue.",
 
@@ -1310,8 +1317,9 @@ export const french: Catalogue = {
   "show.ofOriginal": "Original",
   "show.ofRedesign": "Nouveau dessin, étude non officielle",
   "show.redesigns": "Les nouveaux dessins sont des études non officielles",
-  "show.from": "À <number>{from}</number> hauteurs de drapeau, agrandi",
-  "show.fromStill": "À {from} hauteurs de drapeau, agrandi",
+  "show.from":
+    "À {from, plural, one {<number>#</number> hauteur de drapeau} other {<number>#</number> hauteurs de drapeau}}, agrandi",
+  "show.fromStill": "À {from, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}, agrandi",
   "show.thisIs": "Le drapeau tel qu’il est : {name}.",
   "show.keep": "Gardez-le en tête tel qu’il est.",
   "show.focus": "Ce qui doit se voir",
@@ -1367,8 +1375,8 @@ export const french: Catalogue = {
   "sizes.caption":
     "Vu à 60 cm, chacun est aussi grand que le drapeau à la distance inscrite dessous, sur un écran ou un papier de 96 pixels par pouce.",
   "sizes.says": "Les deux drapeaux aussi petits qu’ils paraissent de loin, à bout de bras : {distances}.",
-  "sizes.distance": "{distance} hauteurs de drapeau",
-  "sizes.alt": "{label}, aussi grand qu’à {distance}",
+  "sizes.alt":
+    "{label}, aussi grand qu’à {distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}",
 
   // spoken: what a speaker says of a change, with numbers in words. All counts are counts of edges.
   "spoken.percent": "{near} ({percent})",
@@ -1446,20 +1454,20 @@ export const french: Catalogue = {
   "still.scriptNote": "Note : {text}",
 
   // strip: the distance strip.
-  "strip.from": "À <number>{distance}</number> hauteurs de drapeau",
+  "strip.from":
+    "À {distance, plural, one {<number>#</number> hauteur de drapeau} other {<number>#</number> hauteurs de drapeau}}",
   "strip.focus": "ce qui doit se voir :",
   "strip.clarity": "netteté",
   "strip.caption":
     "L’original d’abord, puis le nouveau dessin, tels qu’un œil perçant les voit de là, ramenés à la même taille : sans vent, sans brume, sans éblouissement.",
   "strip.title": "Bande des distances",
-  "strip.label": "{label} à {distance} hauteurs de drapeau",
+  "strip.label": "{label} à {distance, plural, one {# hauteur de drapeau} other {# hauteurs de drapeau}}",
   "strip.blur": "Flou de {blur} pour cent de sa hauteur.",
   "strip.blurAndFocus": "Flou de {blur} pour cent de sa hauteur ; {focus}.",
   "strip.focusClarity": "ce qui doit se voir a une netteté de {clarity}",
   "strip.focusLost": "ce qui doit se voir est trop petit pour être reconnu",
   "strip.lost": "agrandi : à sa vraie taille, trop petit pour être reconnu",
-  "strip.describe":
-    "Les deux drapeaux tels qu’on les voit à {distances} hauteurs de drapeau, de plus en plus flous.",
+  "strip.describe": "Les deux drapeaux tels qu’on les voit de loin, de plus en plus flous : {distances}.",
   "strip.onlyThere": "La netteté n’est dite que là où ce qui doit se voir peut encore être reconnu.",
   "strip.level":
     "Aussi loin qu’on peut le reconnaître, ce qui doit se voir a une netteté de {before} dans l’original et de {after} dans le nouveau dessin.",
@@ -1630,7 +1638,7 @@ export const french: Catalogue = {
   "vote.own": "votre choix",
   "vote.range": "de {low} à {high}",
   "vote.study": "L’étude",
-  "vote.verdictOf": "{name} : {sentence}",
+  "vote.verdictOf": "{name}. {sentence}",
   "vote.said": "<quiet>{side} :</quiet> <said></said>",
   "vote.ballot": "Votre bulletin",
   "vote.answer": "{flag} : {choice}",

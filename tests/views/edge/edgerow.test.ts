@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { ComparedEdge } from "../../../src/measure/comparison.ts";
-import { formatNames, presentEdge } from "../../../src/views/edge/edgerow.ts";
+import { presentEdge } from "../../../src/views/edge/edgerow.ts";
 import { createFormat } from "../../../src/words/format.ts";
 import { comparison } from "../../publish/sample.ts";
 
@@ -110,10 +110,6 @@ test.each([
 
 test("an edge of paints that are in no drawing is our own fault and throws", () => {
   expect(() => presentEdge({ ...edge, a: "p8", b: "p9" }, comparison, format)).toThrow(RangeError);
-});
-
-test("an edge is called by its two paints", () => {
-  expect(formatNames(["white", "light blue"])).toBe("white / light blue");
 });
 
 test.each([

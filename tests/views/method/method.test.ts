@@ -37,7 +37,7 @@ test("the pairs are graded as common practice has it", () => {
 
 test("says from where flags are measured, or that they are not from a distance", () => {
   expect(method.viewing).toEqual({
-    distance: "40",
+    distance: 40,
     // 40 · tan(1′), from the definition: one arcminute is 0.000290888.
     finest: "0.0116",
   });

@@ -17,7 +17,7 @@ test("plain text: who, what, where, when, and an address that carries the stamp"
   expect(refer().link).toBe(refer().stamped);
 });
 
-test("pieces from right to left keep their own order between the words, and no others are marked", () => {
+test("pieces from right to left keep their own order between the words, and others those between them", () => {
   const arabic = createFormat("ar-EG");
   const { text, bibtex } = presentRefer(
     { ...studyResult, study: { ...study, authors: ["ש. כהן"] } },
@@ -25,9 +25,9 @@ test("pieces from right to left keep their own order between the words, and no o
     arabic,
   );
   // Unicode Standard Annex 9: U+2068 opens a piece whose first strong letter gives its direction, U+2069 ends it.
-  expect(text).toMatch(/^\u2068ש\. כהן\u2069: «A lighter square»، /);
-  expect(text).toMatch(/Flags of the Sound، \u2068[^\u2069]*\p{sc=Arab}[^\u2069]*\u2069\. https:/u);
-  expect(bibtex).not.toMatch(/[\u2068\u2069]/);
+  expect(text).toMatch(/^\u2068ש\. כהן\u2069: «\u200f\u2068A lighter square\u2069»، /);
+  expect(text).toMatch(/Flags of the Sound\u2069، \u2068[^\u2069]*\p{sc=Arab}[^\u2069]*\u2069\. https:/u);
+  expect(bibtex).not.toMatch(/[\u200f\u2068\u2069]/);
   expect(refer().text).not.toMatch(/[\u2068\u2069]/);
 });
 

@@ -16,7 +16,7 @@ const strip = (seen?: Focus) =>
 
 test("three steps, original over redesign, each with its own file and words", () => {
   const { steps } = strip(focus);
-  expect(steps.map(({ distance }) => distance)).toEqual(["20", "80", "320"]);
+  expect(steps.map(({ distance }) => distance)).toEqual([20, 80, 320]);
   expect(steps[1]?.plates.map(({ src }) => src)).toEqual(["from-80-original.png", "from-80-redesign.png"]);
   expect(
     new Set(steps.flatMap(({ plates }) => plates.map(({ label, description }) => `${label}. ${description}`)))
@@ -36,7 +36,7 @@ test("each picture says how blurred it is and how clear what has to be seen; the
     description: "Blurred by 1.2 percent of its height.",
   });
   expect(description).toBe(
-    "Both flags as they look from 20, 80 and 320 flag heights, softer and softer. What has to be seen is large enough to be made out from up to 80 flag heights away, whatever its colours.",
+    "Both flags as they look from afar, softer and softer: 20 flag heights, 80 flag heights and 320 flag heights. What has to be seen is large enough to be made out from up to 80 flag heights away, whatever its colours.",
   );
 });
 

@@ -58,7 +58,9 @@ test("each says in words what it shows", () => {
   expect(says("true size")).toBe(
     "Both flags as small as they look from a distance, at arm’s length: 20 flag heights, 80 flag heights, and 320 flag heights.",
   );
-  expect(says("distance strip")).toMatch(/^Distance strip. Both flags as they look from 20, 80, and 320/);
+  expect(says("distance strip")).toMatch(
+    /^Distance strip. Both flags as they look from afar, softer and softer: 20 flag heights, 80 flag heights/,
+  );
   expect(says("seen otherwise")).toContain("Protan: clarity of the whole flag 74% → 100%.");
   expect(says("original")).toMatch(/^Original: mostly dark blue/);
   expect(figures()({ kind: "edge", edge: "dark blue / red" })?.says).toBe(
