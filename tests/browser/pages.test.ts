@@ -122,7 +122,7 @@ const pages: readonly [(typeof sites)[number], string][] = [
 /** An address without the names of one study, series, flag, author or edge: pages of a kind have one template. */
 const kindOf = (address: string): string =>
   address.replace(/\?.*/, "").replace(/(studies|series|flags|authors|edges)\/[^/]+\/(?=.|$)/g, "$1/*/");
-/** Whether a page before it in the list has its kind, and the same styles colour it. */
+/** Whether a page before it in the list has its kind: the same template and styles, of which rules and colours are asked once. */
 const isTwin = (site: string, address: string): boolean => {
   const at = pages.findIndex((page) => page[0] === site && page[1] === address);
   return !isWhole && at > 0 && pages.slice(0, at).some((page) => kindOf(page[1]) === kindOf(address));
@@ -157,7 +157,7 @@ describe.each([...pages, ["demo", "no/such/page"] as const])("%s /%s", (site, ad
     async (width) => {
       await visited.page.setViewportSize({ width, height: 900 });
       expect(await measureWidth()).toBeLessThanOrEqual(width);
-      expect(await listViolations(visited.page, "layout")).toEqual([]);
+      if (!isTwin(site, address)) expect(await listViolations(visited.page, "layout")).toEqual([]);
     },
   );
 
@@ -180,7 +180,7 @@ describe.each([...pages, ["demo", "no/such/page"] as const])("%s /%s", (site, ad
     const { page } = visited;
     await page.setViewportSize({ width: 320, height: 900 });
     expect(await measureWidth()).toBeLessThanOrEqual(320);
-    expect(await listViolations(page)).toEqual([]);
+    if (!isTwin(site, address)) expect(await listViolations(page)).toEqual([]);
     await page.emulateMedia({ colorScheme: "dark" });
     expect(await measureWidth()).toBeLessThanOrEqual(320);
     if (!isTwin(site, address)) expect(await listViolations(page, "colours")).toEqual([]);
