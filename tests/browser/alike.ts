@@ -110,12 +110,14 @@ export function findDifference(a: Picture, b: Picture): number {
   if (width !== b.width || height !== b.height) return 1;
   const differs = new Uint8Array(width * height);
   for (let at = 0; at < differs.length; at += 1) if (isOther(a.rgb, b.rgb, 3 * at)) differs[at] = 1;
+  if (!differs.includes(1)) return 0;
   return largestArea(squares(differs, width, height), width) / differs.length;
 }
 
 const known = new Map<number, number>();
 
-function isOther(a: Uint8Array, b: Uint8Array, at: number): boolean {
+/** Whether the pixels whose bytes begin at `at` are of two colours. */
+export function isOther(a: Uint8Array, b: Uint8Array, at: number): boolean {
   const one = codeAt(a, at);
   const other = codeAt(b, at);
   if (one === other) return false;
@@ -139,7 +141,9 @@ function squares(set: Uint8Array, width: number, height: number): Uint8Array {
   const kept = new Uint8Array(set.length);
   for (let y = 0; y + 1 < height; y += 1) {
     for (let x = 0; x + 1 < width; x += 1) {
-      const corners = [y * width + x, y * width + x + 1, (y + 1) * width + x, (y + 1) * width + x + 1];
+      const first = y * width + x;
+      if (set[first] !== 1) continue;
+      const corners = [first, first + 1, first + width, first + width + 1];
       if (corners.every((at) => set[at] === 1)) for (const at of corners) kept[at] = 1;
     }
   }

@@ -12,10 +12,13 @@ export async function drawMap(drawing: Drawing, shown: Picture): Promise<Picture
   const scene = await renderScene(resolveDrawing(drawing), { distance: 40, heightPixels: shown.height });
   if (scene.lost.length > 0 || scene.shapes.faint.length > 0) return undefined;
   const rgb = new Uint8Array(shown.rgb);
-  const colours = [...scene.shapes.paints].map(({ flat, declared }) => (flat ? declared : null));
+  const colours = [...scene.shapes.paints].map(({ flat, declared }) =>
+    flat ? Buffer.from(declared.slice(1), "hex") : undefined,
+  );
+  const ground = Buffer.alloc(3, 0xff);
   for (const [at, label] of scene.map.labels.entries()) {
-    const colour = label === 0 ? "#ffffff" : colours[label - 1];
-    if (colour) rgb.set(Buffer.from(colour.slice(1), "hex"), 3 * at);
+    const colour = label === 0 ? ground : colours[label - 1];
+    if (colour !== undefined) rgb.set(colour, 3 * at);
   }
   return { width: scene.map.width, height: scene.map.height, rgb };
 }

@@ -6,8 +6,6 @@ import type { Browser } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { measureEffects, mostOtherwise } from "../../src/analysis/drawing/effectshown.ts";
 import { openDrawing } from "../../src/analysis/drawing/opendrawing.ts";
-import { linearOf } from "../../src/colour/colourtext.ts";
-import { measureDifference } from "../../src/colour/difference.ts";
 import type { Outcome } from "../../src/problem/problem.ts";
 import { readDrawing } from "../../src/svg/gate/sanitise.ts";
 import type { Drawing } from "../../src/svg/tree.ts";
@@ -16,7 +14,7 @@ import { listCollection } from "../collection/files.ts";
 import { largestDifference, longSide, proveShown } from "../collection/shown.ts";
 import { bytesOf } from "../svg/drawing.ts";
 import { type Probe, probes } from "../svg/probe.ts";
-import { drawInBrowser, drawMeasured, findDifference, openGround, type Picture } from "./alike.ts";
+import { drawInBrowser, drawMeasured, findDifference, isOther, openGround, type Picture } from "./alike.ts";
 import { drawMap } from "./mapped.ts";
 import { shareBrowser } from "./room.ts";
 
@@ -165,12 +163,7 @@ test("a browser shows filters and blends as the renderer does by which they are 
 /** The share of the pixels that differ by ΔE00 5 or more. */
 function countDifferent(a: Picture, b: Picture): number {
   let other = 0;
-  for (let at = 0; at < a.rgb.length; at += 3) {
-    const [one, two] = [a, b].map(({ rgb }) =>
-      linearOf(`#${Buffer.from(rgb.slice(at, at + 3)).toString("hex")}`),
-    );
-    if (one !== undefined && two !== undefined && measureDifference(one, two) >= 5) other += 1;
-  }
+  for (let at = 0; at < a.rgb.length; at += 3) if (isOther(a.rgb, b.rgb, at)) other += 1;
   return other / (a.width * a.height);
 }
 

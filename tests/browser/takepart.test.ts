@@ -8,6 +8,7 @@ import { expect, test, vi } from "vitest";
 import { runHere } from "../cli/run.ts";
 import { listCollection } from "../collection/files.ts";
 import { demoBase, demoContent, openDemo } from "../demo.ts";
+import { sample } from "../sample.ts";
 import { openRoom } from "./room.ts";
 import { listViolations } from "./violations.ts";
 
@@ -89,9 +90,10 @@ test("five real drawings become studies that pass check as they are", async () =
   }
 });
 
-test("hostile drawings run nothing and load nothing, and what is shown is of the page's own making", async () => {
-  const names = (await readdir(hostile)).filter((name) => name.endsWith(".svg")).sort();
-  expect(names.length).toBeGreaterThan(200);
+test("hostile drawings, a third of them, run nothing and load nothing, and what is shown is of the page's own making", async () => {
+  const all = (await readdir(hostile)).filter((name) => name.endsWith(".svg")).sort();
+  expect(all.length).toBeGreaterThan(200);
+  const names = sample(all, 3);
   const files = await Promise.all(
     names.map(async (name) => ({ name, base64: await readFile(path.join(hostile, name), "base64") })),
   );

@@ -53,7 +53,7 @@ test("every command works where the package is installed, in a folder that is no
     "counterchange slice 1/1",
     "counterchange publish --strict",
     "counterchange begin old-light --original flag.svg --content mine --yaml",
-    "counterchange publish mine --out elsewhere --base /flags/",
+    "counterchange check mine",
     "counterchange measure flag.svg --json",
     "counterchange try flag.svg",
     'counterchange try flag.svg --replace "#701c2b" --with white --out lighter.svg',

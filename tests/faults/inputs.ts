@@ -2,7 +2,7 @@
 import { lstat, mkdir, rename, rm, symlink, truncate, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
-import { openStore } from "../../src/analysis/store/resultstore.ts";
+import { openStore, type Store } from "../../src/analysis/store/resultstore.ts";
 import { buildSite } from "../../src/publish/buildsite.ts";
 import { OutputError } from "../../src/publish/folder/diskfailure.ts";
 import { makeContent, writeContent } from "./gallery.ts";
@@ -58,13 +58,15 @@ const pairs = targets.flatMap((target) =>
 
 /**
  * Builds again and again while something of the content is taken away at a random moment. Each build must end: with a
- * whole site, new or old, and with problems that name files; never with a fault of the program.
+ * whole site, new or old, and with problems that name files; never with a fault of the program. With `kept` every build finds
+ * its measurements there.
  */
-export async function runInputs(room: string, tries: number, seed: number): Promise<Tally> {
+export async function runInputs(room: string, tries: number, seed: number, kept?: Store): Promise<Tally> {
   const random = makeRandom(seed);
   const content = path.join(room, "content");
   const site = path.join(room, "_site");
-  const store = await openStore({ folder: path.join(room, "cache"), secretFile: path.join(room, "key") });
+  const own = { folder: path.join(room, "cache"), secretFile: path.join(room, "key") };
+  const store = kept ?? (await openStore(own));
   await writeContent(content, makeContent());
   await buildSite(content, site, { store });
   const lost: string[] = [];
@@ -86,7 +88,7 @@ export async function runInputs(room: string, tries: number, seed: number): Prom
     });
     try {
       // Every second one finds its measurements, and is done so much sooner.
-      const { result } = await buildSite(content, site, counts.tried % 2 === 1 ? { store } : {});
+      const { result } = await buildSite(content, site, kept || counts.tried % 2 === 1 ? { store } : {});
       counts.published += 1;
       counts.problems += result.problems.length;
       const faults = result.problems.filter(({ rule, file }) => rule === "study/fault" || file === "");
@@ -104,7 +106,7 @@ export async function runInputs(room: string, tries: number, seed: number): Prom
       lost.push(`${what}: ${message(error)}`);
     }
   }
-  await store?.close();
+  if (store !== kept) await store?.close();
   if (counts.deeds < tries) lost.push(`only ${counts.deeds} of ${counts.tried} deeds were done in time`);
   const note = `${counts.deeds} deeds done before a build ended, in ${counts.tried} builds; ${counts.published} published with ${counts.problems} problems named, ${counts.refused} refused`;
   return { name: "inputs vanish while building", tried: counts.tried, lost, note };

@@ -12,8 +12,8 @@ export async function makeFiles(input: Jobs["publish"]["input"]): ReturnType<typ
   const hoard: Buffer[] = [];
   if (misdeed === "throws") throw new Error("a renderer that throws");
   if (misdeed === "ends") process.exit(3);
-  // As a renderer that is stuck: nothing else is heard meanwhile. The machine is left to others.
-  if (misdeed === "hangs") Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0);
+  // As a renderer that is stuck at work: nothing else is heard meanwhile.
+  while (misdeed === "hangs");
   while (misdeed === "eats") {
     hoard.push(Buffer.alloc(2 ** 24, hoard.length));
     await new Promise((resolve) => setTimeout(resolve, 5));

@@ -54,7 +54,7 @@ describe("thirty jobs on one drawing that runs over", { timeout: 120_000 }, () =
   const options = { cloth: defaultCloth, distance: 40, palette: new Map<string, string>() };
   const bytes = draw(field(white) + disc(150, 100, 50, red));
   const other = draw(field(white) + disc(150, 100, 40, red));
-  const pool = new Pool({ size: 2, seconds: 2 });
+  const pool = new Pool({ size: 2, seconds: 0.5 });
   const measure = (file: string, drawing: Uint8Array) =>
     pool.run("measure", file, { bytes: drawing, options });
   afterEach(async () => {

@@ -116,7 +116,7 @@ const acts: Readonly<Record<string, (isWrong: boolean) => Asked>> = {
   "study/not-drawable": (isWrong) =>
     surveyFile("ferry.svg", bytes, isWrong ? { ...options, cloth: { black: 90, white: 10 } } : options),
   // The child stays stopped. A limit of a millisecond would be a race: a quick child can be heard before the clock.
-  "study/too-slow": (isWrong) => (isWrong ? measure({ seconds: 1 }, () => undefined) : measure({})),
+  "study/too-slow": (isWrong) => (isWrong ? measure({ seconds: 0.5 }, () => undefined) : measure({})),
   "study/too-much-memory": (isWrong) => measure(isWrong ? { megabytes: 30 } : {}),
   "study/crashed": (isWrong) =>
     measure({}, (worker) => process.kill(worker, isWrong ? "SIGKILL" : "SIGCONT")),

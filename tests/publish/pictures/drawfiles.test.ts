@@ -46,7 +46,7 @@ afterAll(() => rm(programs, { recursive: true, force: true }));
 const pools: Pool[] = [];
 function open(limits: Partial<PoolLimits> = {}): Pool {
   const publisher = pathToFileURL(path.join(programs, "publisher.mjs")).href;
-  // All files of a study may take four times as long, and one that does nothing at all four times that.
+  // All files of a study may take four times as long.
   const pool = openPool({ publisher, size: 2, seconds: 1, megabytes: 600, ...limits });
   pools.push(pool);
   return pool;
@@ -90,7 +90,7 @@ test("a trial says of each study what publishing says", async () => {
 
 test("thirty studies of one drawing that hangs cost one child", async () => {
   const studies = Array.from({ length: 30 }, (_, index) => named(`study-${index}`, "hangs"));
-  const line = open({ seconds: 0.5 });
+  const line = open({ seconds: 0.1 });
   const { studies: left, problems } = await drawStudies(galleryOf(studies), { line });
   expect(left).toEqual([]);
   expect(new Set(problems.map(({ rule, file }) => `${rule} ${file}`)).size).toBe(30);
