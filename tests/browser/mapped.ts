@@ -13,7 +13,7 @@ export async function drawMap(drawing: Drawing, shown: Picture): Promise<Picture
   if (scene.lost.length > 0 || scene.shapes.faint.length > 0) return undefined;
   const rgb = new Uint8Array(shown.rgb);
   const colours = [...scene.shapes.paints].map(({ flat, declared }) =>
-    flat ? Buffer.from(declared.slice(1), "hex") : undefined,
+    flat && declared !== null ? Buffer.from(declared.slice(1), "hex") : undefined,
   );
   const ground = Buffer.alloc(3, 0xff);
   for (const [at, label] of scene.map.labels.entries()) {
