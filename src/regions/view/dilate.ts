@@ -1,6 +1,7 @@
 // Floor 3, part of step 3. Thin pixels that lie near enough to a place where the disc fits are kept after all.
 import type { LabelMap } from "../labelmap.ts";
 import { PixelList } from "../pixellist.ts";
+import { giveBack, takeBytes } from "../scratch.ts";
 import { down, left, right, ringFromCorner, type Stamp, stampsFor, stampsFromCorner, up } from "./disc.ts";
 
 /** States of a pixel: of a thin part; kept after all; a place where the disc fits, looked at. 0 is none of these. */
@@ -122,6 +123,7 @@ export function reclaimFromCorners(
         corners.visit(corner);
   }
   corners.keepAround(state, stampsFromCorner(reach));
+  corners.release();
 }
 
 /** Blocks of four pixels a side, and which of them lie within `reach` pixels of some. */
@@ -178,7 +180,11 @@ class Corners {
     this.map = map;
     this.ring = ring;
     this.span = 1 + Math.max(0, ...ring.dx);
-    this.looked = new Uint8Array(map.labels.length);
+    this.looked = takeBytes(map.labels.length);
+  }
+
+  release(): void {
+    giveBack(this.looked);
   }
 
   isKnown(corner: number): boolean {

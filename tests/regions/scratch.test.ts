@@ -1,0 +1,35 @@
+import { expect, test } from "vitest";
+import { giveBack, takeBytes, takeFloats, takeWords } from "../../src/regions/scratch.ts";
+
+test("bytes are 0, whatever was written in them before", () => {
+  const first = takeBytes(100).fill(7);
+  giveBack(first);
+  expect([...takeBytes(90)]).toEqual(new Array(90).fill(0));
+});
+
+test("what was given back is taken again, what was not is nobody else's", () => {
+  const first = takeWords(5000);
+  giveBack(first);
+  const second = takeWords(4999);
+  expect(second.buffer).toBe(first.buffer);
+  expect(takeWords(4999).buffer).not.toBe(second.buffer);
+});
+
+test("given back twice it is taken once", () => {
+  const first = takeFloats(3000);
+  giveBack(first, first);
+  giveBack(first);
+  expect(takeFloats(3000).buffer).toBe(first.buffer);
+  expect(takeFloats(3000).buffer).not.toBe(first.buffer);
+});
+
+test("lengths are those that were asked for, also of nothing", () => {
+  expect([takeBytes(0).length, takeWords(3).length, takeFloats(1025).length]).toEqual([0, 3, 1025]);
+});
+
+test("memory of any number of flags does not grow", () => {
+  const many = Array.from({ length: 40 }, () => takeBytes(1 << 16));
+  giveBack(...many);
+  const again = new Set(Array.from({ length: 40 }, () => takeBytes(1 << 16).buffer));
+  expect(many.filter(({ buffer }) => again.has(buffer)).length).toBeLessThanOrEqual(16);
+});
