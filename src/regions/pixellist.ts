@@ -1,12 +1,13 @@
 // Floor 3. A growing list of pixel numbers, without an object a pixel.
+import { giveBack, takeIntegers } from "./scratch.ts";
 
 export class PixelList {
-  private items = new Int32Array(1 << 12);
+  private items = takeIntegers(1 << 12);
   length = 0;
 
   add(pixel: number): void {
     if (this.length === this.items.length) {
-      const larger = new Int32Array(2 * this.length);
+      const larger = takeIntegers(2 * this.length);
       larger.set(this.items);
       this.items = larger;
     }
@@ -27,12 +28,14 @@ const [bits, digits] = [11, 2048] as const;
 export function sortPixels(pixels: Int32Array): Int32Array {
   let largest = 0;
   for (let index = 0; index < pixels.length; index += 1) largest = Math.max(largest, pixels[index] as number);
-  let [from, to]: [Int32Array, Int32Array] = [pixels, new Int32Array(pixels.length)];
+  const spare = takeIntegers(pixels.length);
+  let [from, to]: [Int32Array, Int32Array] = [pixels, spare];
   for (let shift = 0; largest >> shift > 0; shift += bits) {
     sortDigit(from, to, shift);
     [from, to] = [to, from];
   }
   if (from !== pixels) pixels.set(from);
+  giveBack(spare);
   return pixels;
 }
 

@@ -1,9 +1,11 @@
 // Floor 3. Memory of the size of a map that is used again. A fresh array of a megabyte costs some hundred page faults, twenty
 // times what it takes to clear one that is there, and has the garbage collected sooner.
 
-/** Memory that was given back: at most so many pieces, about as many as one drawing needs at a time. */
+/** Memory that was given back: at most so many pieces and bytes, about what one drawing needs at a time. */
 const kept: ArrayBuffer[] = [];
-const mostKept = 16;
+const mostKept = 32;
+const mostBytes = 2 ** 26;
+let keptBytes = 0;
 
 /** Returns `length` bytes, all 0. Give them back where nothing that stays refers to them. */
 export function takeBytes(length: number): Uint8Array<ArrayBuffer> {
@@ -20,10 +22,19 @@ export function takeFloats(length: number): Float32Array<ArrayBuffer> {
   return new Float32Array(take(4 * length), 0, length);
 }
 
+/** Returns `length` whole numbers of 32 bits, whatever they are. */
+export function takeIntegers(length: number): Int32Array<ArrayBuffer> {
+  return new Int32Array(take(4 * length), 0, length);
+}
+
 /** Lets arrays that were taken be taken again. Whoever reads one afterwards reads what others write. */
 export function giveBack(...arrays: readonly { readonly buffer: ArrayBufferLike }[]): void {
-  for (const { buffer } of arrays)
-    if (buffer instanceof ArrayBuffer && kept.length < mostKept && !kept.includes(buffer)) kept.push(buffer);
+  for (const { buffer } of arrays) {
+    const hasRoom = kept.length < mostKept && keptBytes + buffer.byteLength <= mostBytes;
+    if (!hasRoom || !(buffer instanceof ArrayBuffer) || kept.includes(buffer)) continue;
+    kept.push(buffer);
+    keptBytes += buffer.byteLength;
+  }
 }
 
 /** The smallest kept piece that is large enough, else a new one. Sizes are powers of two, so that flags of other sizes fit. */
@@ -33,7 +44,8 @@ function take(bytes: number): ArrayBuffer {
     const size = kept[at]?.byteLength ?? 0;
     if (size >= bytes && (best < 0 || size < (kept[best]?.byteLength ?? 0))) best = at;
   }
-  return best < 0
-    ? new ArrayBuffer(2 ** Math.ceil(Math.log2(Math.max(1, bytes))))
-    : (kept.splice(best, 1)[0] as ArrayBuffer);
+  if (best < 0) return new ArrayBuffer(2 ** Math.ceil(Math.log2(Math.max(1, bytes))));
+  const [buffer] = kept.splice(best, 1) as [ArrayBuffer];
+  keptBytes -= buffer.byteLength;
+  return buffer;
 }

@@ -47,7 +47,7 @@ function findThinner(coarse: Coarse, thickness: number): Int32Array {
   // To the right-angled corner of a stripe, and from the place itself to the middle of its coarse pixel.
   reclaimFromCentres(map, state, thinner.pixels, (Math.SQRT2 * thickness) / 2 + 0.35);
   const left = keepThin(thinner.pixels, state);
-  giveBack(state);
+  giveBack(state, thinner.pixels);
   return left;
 }
 

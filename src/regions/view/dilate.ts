@@ -70,13 +70,17 @@ class Centres {
     const { dx, dy } = this.stamps[sides] as Stamp;
     const isInside = x >= span && y >= span && x + span < width && y + span < height;
     for (let step = 0; step < dx.length; step += 1) {
-      const px = x + (dx[step] as number);
-      const py = y + (dy[step] as number);
-      if (!isInside && (px < 0 || py < 0 || px >= width || py >= height)) continue;
-      const pixel = py * width + px;
+      const stepX = dx[step] as number;
+      const stepY = dy[step] as number;
+      if (!isInside && isBeyond(x + stepX, y + stepY, this.map)) continue;
+      const pixel = at + stepY * width + stepX;
       if (state[pixel] === thin && labels[pixel] === label) state[pixel] = kept;
     }
   }
+}
+
+function isBeyond(x: number, y: number, { width, height }: LabelMap): boolean {
+  return x < 0 || y < 0 || x >= width || y >= height;
 }
 
 /** What is left to look at: all thin pixels, those not kept so far, and the distances that decide. */
@@ -122,7 +126,7 @@ export function reclaimFromCorners(
       )
         corners.visit(corner);
   }
-  corners.keepAround(state, stampsFromCorner(reach));
+  corners.keepAround(state, stampsFromCorner(reach), Math.ceil(reach) + 1);
   corners.release();
 }
 
@@ -210,12 +214,12 @@ class Corners {
     return true;
   }
 
-  /** Keeps what is thin and of one paint with a corner on which the disc fits, as far as the whole stamp reaches. */
-  keepAround(state: Uint8Array, stamps: readonly Stamp[]): void {
+  /** Keeps what is thin and of one paint with a corner on which the disc fits, as far as the whole stamp reaches: `reach` pixels. */
+  keepAround(state: Uint8Array, stamps: readonly Stamp[], reach: number): void {
     const corners = this.fitting.pixels;
     for (let index = 0; index < corners.length; index += 1) {
       const corner = corners[index] as number;
-      this.stamp(corner, stamps[this.openSides(corner)] as Stamp, state);
+      this.stamp(corner, stamps[this.openSides(corner)] as Stamp, state, reach);
     }
   }
 
@@ -230,16 +234,17 @@ class Corners {
     );
   }
 
-  private stamp(corner: number, { dx, dy }: Stamp, state: Uint8Array): void {
+  private stamp(corner: number, { dx, dy }: Stamp, state: Uint8Array, reach: number): void {
     const { labels, width, height } = this.map;
     const label = labels[corner];
     const y = (corner / width) | 0;
     const x = corner - y * width;
+    const isInside = x >= reach && y >= reach && x + reach < width && y + reach < height;
     for (let step = 0; step < dx.length; step += 1) {
-      const px = x + (dx[step] as number);
-      const py = y + (dy[step] as number);
-      if (px < 0 || py < 0 || px >= width || py >= height) continue;
-      const pixel = py * width + px;
+      const stepX = dx[step] as number;
+      const stepY = dy[step] as number;
+      if (!isInside && isBeyond(x + stepX, y + stepY, this.map)) continue;
+      const pixel = corner + stepY * width + stepX;
       if (state[pixel] === thin && labels[pixel] === label) state[pixel] = kept;
     }
   }

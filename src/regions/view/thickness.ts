@@ -53,23 +53,21 @@ export class Thickness {
     const goesOn = isWorth(left);
     if (goesOn) reclaimFromCorners(this.map, field.distance, state, { thinner, left, apart, reach });
     const found = goesOn ? sortPixels(keepThin(left, state)) : new Int32Array(0);
-    giveBack(state);
+    giveBack(state, thinner, left);
     return found;
   }
 
   /** Gives back the memory of the distances; who asks again has them found anew. */
   release(): void {
-    if (this.known !== undefined) giveBack(this.known.distance);
+    if (this.known !== undefined) giveBack(this.known.distance, this.known.touched);
     this.known = undefined;
   }
 
   private field(): Field {
-    this.known ??= measureField(
-      this.map,
-      findRim(this.map, this.runs, this.zone),
-      this.zone,
-      this.greatest / 2 + 0.6,
-    );
+    if (this.known !== undefined) return this.known;
+    const rim = findRim(this.map, this.runs, this.zone);
+    this.known = measureField(this.map, rim, this.zone, this.greatest / 2 + 0.6);
+    giveBack(rim);
     return this.known;
   }
 }
