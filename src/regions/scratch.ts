@@ -3,9 +3,11 @@
 
 /** Memory that was given back: at most so many pieces and bytes, about what one drawing needs at a time. */
 const kept: ArrayBuffer[] = [];
-const mostKept = 32;
+const mostKept = 24;
 const mostBytes = 2 ** 26;
 let keptBytes = 0;
+/** Smaller pieces are as cheap new, and would take the place of large ones. */
+const leastBytes = 2 ** 16;
 
 /** Returns `length` bytes, all 0. Give them back where nothing that stays refers to them. */
 export function takeBytes(length: number): Uint8Array<ArrayBuffer> {
@@ -30,22 +32,20 @@ export function takeIntegers(length: number): Int32Array<ArrayBuffer> {
 /** Lets arrays that were taken be taken again. Whoever reads one afterwards reads what others write. */
 export function giveBack(...arrays: readonly { readonly buffer: ArrayBufferLike }[]): void {
   for (const { buffer } of arrays) {
-    const hasRoom = kept.length < mostKept && keptBytes + buffer.byteLength <= mostBytes;
-    if (!hasRoom || !(buffer instanceof ArrayBuffer) || kept.includes(buffer)) continue;
+    const { byteLength } = buffer;
+    const hasRoom = kept.length < mostKept && keptBytes + byteLength <= mostBytes;
+    if (byteLength < leastBytes || !hasRoom || !(buffer instanceof ArrayBuffer) || kept.includes(buffer))
+      continue;
     kept.push(buffer);
-    keptBytes += buffer.byteLength;
+    keptBytes += byteLength;
   }
 }
 
-/** The smallest kept piece that is large enough, else a new one. Sizes are powers of two, so that flags of other sizes fit. */
+/** A kept piece, else a new one, of the next power of two: one that serves for flags of nearly the same size, and no list of few pixels. */
 function take(bytes: number): ArrayBuffer {
-  let best = -1;
-  for (let at = 0; at < kept.length; at += 1) {
-    const size = kept[at]?.byteLength ?? 0;
-    if (size >= bytes && (best < 0 || size < (kept[best]?.byteLength ?? 0))) best = at;
-  }
-  if (best < 0) return new ArrayBuffer(2 ** Math.ceil(Math.log2(Math.max(1, bytes))));
-  const [buffer] = kept.splice(best, 1) as [ArrayBuffer];
-  keptBytes -= buffer.byteLength;
-  return buffer;
+  const size = 2 ** Math.ceil(Math.log2(Math.max(1, bytes)));
+  const at = kept.findIndex(({ byteLength }) => byteLength === size);
+  if (at < 0) return new ArrayBuffer(size);
+  keptBytes -= size;
+  return kept.splice(at, 1)[0] as ArrayBuffer;
 }
