@@ -29,22 +29,23 @@ export function takeIntegers(length: number): Int32Array<ArrayBuffer> {
   return new Int32Array(take(4 * length), 0, length);
 }
 
-/** Lets arrays that were taken be taken again. Whoever reads one afterwards reads what others write. */
+/**
+ * Lets arrays that were taken be taken again, in place of those that were given back longest ago where there are too many.
+ * Whoever reads one afterwards reads what others write.
+ */
 export function giveBack(...arrays: readonly { readonly buffer: ArrayBufferLike }[]): void {
   for (const { buffer } of arrays) {
-    const { byteLength } = buffer;
-    const hasRoom = kept.length < mostKept && keptBytes + byteLength <= mostBytes;
-    if (byteLength < leastBytes || !hasRoom || !(buffer instanceof ArrayBuffer) || kept.includes(buffer))
-      continue;
+    if (!(buffer instanceof ArrayBuffer) || buffer.byteLength < leastBytes || kept.includes(buffer)) continue;
     kept.push(buffer);
-    keptBytes += byteLength;
+    keptBytes += buffer.byteLength;
+    while (kept.length > mostKept || keptBytes > mostBytes) keptBytes -= kept.shift()?.byteLength ?? 0;
   }
 }
 
 /** A kept piece, else a new one, of the next power of two: one that serves for flags of nearly the same size, and no list of few pixels. */
 function take(bytes: number): ArrayBuffer {
   const size = 2 ** Math.ceil(Math.log2(Math.max(1, bytes)));
-  const at = kept.findIndex(({ byteLength }) => byteLength === size);
+  const at = kept.findLastIndex(({ byteLength }) => byteLength === size);
   if (at < 0) return new ArrayBuffer(size);
   keptBytes -= size;
   return kept.splice(at, 1)[0] as ArrayBuffer;

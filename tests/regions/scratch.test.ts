@@ -49,3 +49,12 @@ test("small pieces take no place, of others or of large ones", () => {
   expect(takeBytes(2 ** 17).buffer).not.toBe(large.buffer);
   expect(takeBytes(2 ** 20).buffer).toBe(large.buffer);
 });
+
+test("what was given back last is kept, in place of what was longest ago", () => {
+  const [first, ...others] = Array.from({ length: 25 }, () => takeBytes(2 ** 17));
+  if (first === undefined) throw new Error("no first");
+  giveBack(first, ...others);
+  const again = new Set(Array.from({ length: 24 }, () => takeBytes(2 ** 17).buffer));
+  expect(others.every(({ buffer }) => again.has(buffer))).toBe(true);
+  expect(again.has(first.buffer)).toBe(false);
+});
