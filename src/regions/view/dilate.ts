@@ -112,19 +112,24 @@ export function reclaimFromCorners(
   const almost = 4 * inner ** 2 - 1e-9;
   const { width } = map;
   const isAlmost = (at: number): boolean => (distance[at] as number) >= almost;
+  const look = (corner: number): void => {
+    if (
+      !corners.isKnown(corner) &&
+      isAlmost(corner) &&
+      isAlmost(corner - 1) &&
+      isAlmost(corner - width) &&
+      isAlmost(corner - width - 1)
+    )
+      corners.visit(corner);
+  };
   const near = new Blocks(map, open, reach + 2);
   for (let index = 0; index < thinner.length; index += 1) {
     const at = thinner[index] as number;
     if (!isAlmost(at) || !near.has(at)) continue;
-    for (const corner of [at, at + 1, at + width, at + width + 1])
-      if (
-        !corners.isKnown(corner) &&
-        isAlmost(corner) &&
-        isAlmost(corner - 1) &&
-        isAlmost(corner - width) &&
-        isAlmost(corner - width - 1)
-      )
-        corners.visit(corner);
+    look(at);
+    look(at + 1);
+    look(at + width);
+    look(at + width + 1);
   }
   corners.keepAround(state, stampsFromCorner(reach), Math.ceil(reach) + 1);
   corners.release();
