@@ -2,7 +2,7 @@
 import { type Label, type List, type PaintIndex, paintOf } from "../svg/paintnumber.ts";
 import type { LabelMap } from "./labelmap.ts";
 import { colourOver, type Raster, wordOf, wordsOf } from "./raster.ts";
-import { createRepeats } from "./repeatedrow.ts";
+import { findRuns, type Runs } from "./runs.ts";
 
 /** Whether a colour, 0xrrggbb, is told from what a paint is measured as. */
 export type IsOther = (seen: number, paint: PaintIndex) => boolean;
@@ -16,19 +16,21 @@ const within = 2;
 /**
  * Returns, by the label that the map has and then by colour (0xrrggbb, or {@link nothing}), how many pixels of `picture` show
  * what `isOther` tells from what they are measured as: inside an area, or at its border where they show exactly what another
- * paint is measured as. `colours` is what each paint is measured as. Picture and map have the same size.
+ * paint is measured as. `colours` is what each paint is measured as. Picture and map have the same size; `runs`
+ * are those of the map.
  */
 export function countLost(
   picture: Raster,
   map: LabelMap,
   colours: List<PaintIndex, number>,
   isOther: IsOther,
+  runs: Runs = findRuns(map),
 ): ReadonlyMap<Label, ReadonlyMap<number, number>> {
   const words = wordsOf(picture);
   const expected = Uint32Array.from([0, ...colours.map(wordOf)]);
   const known = new Set(expected.subarray(1));
   const lost = new Map<Label, Map<number, number>>();
-  eachUnexpected(words, map, expected, (at, label, pixel) => {
+  eachUnexpected(words, runs, expected, (at, label, pixel) => {
     if (!isInside(map, at) && !(known.has(pixel) && !isMixture(map, expected, at, pixel))) return;
     const seen = lookOf(pixel, label, isOther);
     const isWrong = seen === nothing ? label !== 0 : label === 0 || isOther(seen, paintOf(label));
@@ -39,24 +41,19 @@ export function countLost(
   return lost;
 }
 
-/** Visits the pixels that are not what their label is expected to show. A row that repeats one without any has none. */
+/** Visits the pixels that are not what their label is expected to show, run by run. */
 function eachUnexpected(
   words: Uint32Array,
-  { width, height, labels }: LabelMap,
+  { count, start, label: labels }: Runs,
   expected: Uint32Array,
   visit: (at: number, label: Label, pixel: number) => void,
 ): void {
-  const [repeatsPixels, repeatsLabels] = [createRepeats(words, width), createRepeats(labels, width)];
-  let hasAny = true;
-  for (let y = 0; y < height; y += 1) {
-    if (!hasAny && repeatsPixels(y) && repeatsLabels(y)) continue;
-    hasAny = false;
-    for (let at = y * width; at < (y + 1) * width; at += 1) {
-      const label = labels[at] as Label;
-      if (words[at] === expected[label]) continue;
-      hasAny = true;
-      visit(at, label, words[at] as number);
-    }
+  for (let run = 0; run < count; run += 1) {
+    const label = labels[run] as Label;
+    const word = expected[label] as number;
+    const end = start[run + 1] as number;
+    for (let at = start[run] as number; at < end; at += 1)
+      if (words[at] !== word) visit(at, label, words[at] as number);
   }
 }
 

@@ -1,5 +1,6 @@
-// Floor 3. The part of a map around a mask, for views in which only what is near the mask matters.
+// Floor 3. The part of a map inside a box, for views in which only what is near the focus matters.
 import type { LabelMap } from "./labelmap.ts";
+import { takeWords } from "./scratch.ts";
 
 /** A rectangle in pixels; right and bottom are exclusive. */
 export interface Box {
@@ -9,24 +10,17 @@ export interface Box {
   readonly bottom: number;
 }
 
-/** Returns the rectangle around the set pixels of `mask`, `margin` pixels wider on each side, within the map; an empty one where none is set. */
-export function findBox(mask: Uint8Array, { width, height }: LabelMap, margin: number): Box {
-  let [left, top, right, bottom] = [width, height, 0, 0];
-  for (let y = 0; y < height; y += 1) {
-    const row = mask.subarray(y * width, (y + 1) * width);
-    const first = row.indexOf(1);
-    if (first < 0) continue;
-    top = Math.min(top, y);
-    bottom = y + 1;
-    left = Math.min(left, first);
-    right = Math.max(right, row.lastIndexOf(1) + 1);
-  }
-  if (bottom === 0) return { left: 0, top: 0, right: 0, bottom: 0 };
+/** Returns a box `margin` pixels wider on each side, within the map. */
+export function widenBox(
+  box: Box,
+  { width, height }: Pick<LabelMap, "width" | "height">,
+  margin: number,
+): Box {
   return {
-    left: Math.max(0, left - margin),
-    top: Math.max(0, top - margin),
-    right: Math.min(width, right + margin),
-    bottom: Math.min(height, bottom + margin),
+    left: Math.max(0, box.left - margin),
+    top: Math.max(0, box.top - margin),
+    right: Math.min(width, box.right + margin),
+    bottom: Math.min(height, box.bottom + margin),
   };
 }
 
@@ -34,21 +28,10 @@ export function findBox(mask: Uint8Array, { width, height }: LabelMap, margin: n
 export function cropMap(map: LabelMap, box: Box): LabelMap {
   const width = box.right - box.left;
   const height = box.bottom - box.top;
-  const labels = new Uint16Array(width * height);
+  const labels = takeWords(width * height);
   for (let y = 0; y < height; y += 1) {
     const from = (box.top + y) * map.width + box.left;
     labels.set(map.labels.subarray(from, from + width), y * width);
   }
   return { width, height, exactShare: map.exactShare, labels };
-}
-
-/** The same for a mask of a map's size. */
-export function cropMask(mask: Uint8Array, map: LabelMap, box: Box): Uint8Array {
-  const width = box.right - box.left;
-  const cropped = new Uint8Array(width * (box.bottom - box.top));
-  for (let y = box.top; y < box.bottom; y += 1) {
-    const from = y * map.width + box.left;
-    cropped.set(mask.subarray(from, from + width), (y - box.top) * width);
-  }
-  return cropped;
 }

@@ -1,6 +1,7 @@
 // Floor 3. A label map as runs: stretches of one label in a row. What follows looks at runs and at where they touch,
 // never again at every pixel.
 import type { LabelMap } from "./labelmap.ts";
+import type { Box } from "./mapcrop.ts";
 import { createRepeats } from "./repeatedrow.ts";
 
 /**
@@ -47,6 +48,61 @@ export function findRuns({ width, height, labels }: LabelMap): Runs {
   const label = new Uint16Array(count);
   for (let run = 0; run < count; run += 1) label[run] = labels[start[run] as number] as number;
   return { width, height, rowStart, start, label, count };
+}
+
+/** Returns the runs of the map in which every run has the label that `relabel` gives it by its number. */
+export function relabelRuns(runs: Runs, relabel: (run: number) => number): Runs {
+  const rowStart = new Int32Array(runs.height + 1);
+  const start = new Int32Array(runs.count + 1);
+  const label = new Uint16Array(runs.count);
+  let count = 0;
+  for (let y = 0; y < runs.height; y += 1) {
+    const first = count;
+    rowStart[y] = first;
+    for (let run = runs.rowStart[y] as number; run < (runs.rowStart[y + 1] as number); run += 1) {
+      const next = relabel(run);
+      if (count > first && label[count - 1] === next) continue;
+      start[count] = runs.start[run] as number;
+      label[count] = next;
+      count += 1;
+    }
+  }
+  rowStart[runs.height] = count;
+  start[count] = runs.width * runs.height;
+  return { ...runs, rowStart, start: start.subarray(0, count + 1), label: label.subarray(0, count), count };
+}
+
+/** Returns the runs of the part of a map inside `box`, which is not empty. */
+export function cropRuns(runs: Runs, box: Box): Runs {
+  const [width, height] = [box.right - box.left, box.bottom - box.top];
+  const most = (runs.rowStart[box.bottom] as number) - (runs.rowStart[box.top] as number);
+  const rowStart = new Int32Array(height + 1);
+  const start = new Int32Array(most + 1);
+  const label = new Uint16Array(most);
+  let count = 0;
+  for (let y = 0; y < height; y += 1) {
+    const shift = (box.top + y) * runs.width + box.left;
+    rowStart[y] = count;
+    for (let run = runs.rowStart[box.top + y] as number; ; run += 1) {
+      const from = (runs.start[run] as number) - shift;
+      if (from >= width) break;
+      if ((runs.start[run + 1] as number) - shift <= 0) continue;
+      start[count] = y * width + Math.max(0, from);
+      label[count] = runs.label[run] as number;
+      count += 1;
+      if ((runs.start[run + 1] as number) - shift >= width) break;
+    }
+  }
+  rowStart[height] = count;
+  start[count] = width * height;
+  return {
+    width,
+    height,
+    rowStart,
+    start: start.subarray(0, count + 1),
+    label: label.subarray(0, count),
+    count,
+  };
 }
 
 function grow(array: Int32Array<ArrayBuffer>, least: number): Int32Array<ArrayBuffer> {

@@ -1,6 +1,7 @@
 // Floor 3, a check on step 2. Parts of the label map so thin that screens show them as a mixture with what is beside them.
 import type { LabelMap } from "./labelmap.ts";
 import { eachShortColumn, findRuns, type Runs } from "./runs.ts";
+import { giveBack, takeBytes } from "./scratch.ts";
 
 /**
  * Returns how many pixels with a label lie in a stretch of it, along the row or the column, of at most `most` pixels. `runs`
@@ -8,7 +9,7 @@ import { eachShortColumn, findRuns, type Runs } from "./runs.ts";
  */
 export function countThin(map: LabelMap, most: number, runs: Runs = findRuns(map)): number {
   const { width, start, label } = runs;
-  const thin = new Uint8Array(map.labels.length);
+  const thin = takeBytes(map.labels.length);
   let count = 0;
   for (let run = 0; run < runs.count; run += 1) {
     const [from, to] = [start[run] as number, start[run + 1] as number];
@@ -22,5 +23,6 @@ export function countThin(map: LabelMap, most: number, runs: Runs = findRuns(map
       thin[at] = 1;
     }
   });
+  giveBack(thin);
   return count;
 }

@@ -5,6 +5,7 @@ import type { Label } from "../svg/paintnumber.ts";
 import type { LabelMap } from "./labelmap.ts";
 import { measurePath, simplify } from "./polyline.ts";
 import { eachContact, findRuns, type Runs } from "./runs.ts";
+import { giveBack, takeBytes } from "./scratch.ts";
 
 /** One line: where the labels `a` < `b` meet, as x, y pairs in pixels from the upper hoist corner. */
 export interface Line {
@@ -58,13 +59,14 @@ class Tracer {
     this.focus = focus;
     this.stride = map.width + 1;
     // One node more at either end, so that looking left of the first or above it finds nothing.
-    this.cracks = new Uint8Array(this.stride * (map.height + 2));
+    this.cracks = takeBytes(this.stride * (map.height + 2));
   }
 
   trace(): readonly Line[] {
     this.findCracks();
     for (const node of this.nodes) if (this.degreeOf(node) !== 2) this.walkFrom(node);
     for (const node of this.nodes) this.walkFrom(node);
+    giveBack(this.cracks);
     return this.lines;
   }
 

@@ -1,5 +1,6 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { PixelList } from "../../src/regions/pixellist.ts";
+import { PixelList, sortPixels } from "../../src/regions/pixellist.ts";
 
 describe("PixelList", () => {
   test("begins empty", () => {
@@ -22,4 +23,14 @@ describe("PixelList", () => {
     for (let at = 0; at < 9000; at += 1) list.add(at);
     expect([...before]).toEqual([7]);
   });
+});
+
+test("sortPixels: as numbers are sorted, in place, up to the largest pictures", () => {
+  fc.assert(
+    fc.property(fc.array(fc.nat(2 ** 23)), (pixels) => {
+      const sorted = Int32Array.from(pixels);
+      expect(sortPixels(sorted)).toBe(sorted);
+      expect([...sorted]).toEqual(pixels.sort((a, b) => a - b));
+    }),
+  );
 });

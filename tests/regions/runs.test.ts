@@ -1,6 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { eachContact, eachShortColumn, findRuns } from "../../src/regions/runs.ts";
+import { cropMap } from "../../src/regions/mapcrop.ts";
+import {
+  cropRuns,
+  eachContact,
+  eachShortColumn,
+  findRuns,
+  type Runs,
+  relabelRuns,
+} from "../../src/regions/runs.ts";
 import { smallMaps } from "./naive.ts";
 import { readMap } from "./picture.ts";
 
@@ -103,4 +111,31 @@ test("stretches of a column up to a length, but for transparent ones, from the f
     [1, 2, 4],
     [2, 3, 4],
   ]);
+});
+
+/** Runs without what is beyond the last of them. */
+const trim = ({ start, ...runs }: Runs) => ({ ...runs, start: start.subarray(0, runs.count + 1) });
+
+test("relabelRuns: those of the map in which each label is another, joined where two became one", () => {
+  fc.assert(
+    fc.property(smallMaps(0), fc.array(fc.nat(2), { minLength: 10, maxLength: 10 }), (map, table) => {
+      const to = (label: number): number => table[label] as number;
+      const runs = findRuns(map);
+      const changed = findRuns({ ...map, labels: map.labels.map(to) });
+      expect(trim(relabelRuns(runs, (run) => to(runs.label[run] as number)))).toEqual(trim(changed));
+    }),
+  );
+});
+
+test("cropRuns: those of the part of the map inside the box", () => {
+  fc.assert(
+    fc.property(smallMaps(0), fc.array(fc.nat(), { minLength: 4, maxLength: 4 }), (map, sides) => {
+      const [a = 0, b = 0, c = 0, d = 0] = sides;
+      const [left, top] = [a % map.width, b % map.height];
+      const right = left + 1 + (c % (map.width - left));
+      const bottom = top + 1 + (d % (map.height - top));
+      const box = { left, top, right, bottom };
+      expect(trim(cropRuns(findRuns(map), box))).toEqual(trim(findRuns(cropMap(map, box))));
+    }),
+  );
 });

@@ -8,13 +8,14 @@ import { findProportions } from "../../measure/proportions.ts";
 import type { LabelMap } from "../../regions/labelmap.ts";
 import { findRuns, type Runs } from "../../regions/runs.ts";
 import { type Line, traceLines } from "../../regions/traceline.ts";
-import { joinLabels, measureThinnest, Viewer } from "../../regions/view/distanceview.ts";
+import { joinLabels, joinRuns, measureThinnest, Viewer } from "../../regions/view/distanceview.ts";
 import { findNearLimit, furthestLimit } from "../../regions/view/sightlimit.ts";
 import type { ResolvedDrawing } from "../../svg/instance.ts";
 import type { Paint } from "../../svg/paint.ts";
 import { type List, labelOf, type PaintIndex, paintOf, type Rank } from "../../svg/paintnumber.ts";
 import type { EffectLook } from "../../svg/tree.ts";
-import { findFocus, followFocus, type SeenFocus } from "./findfocus.ts";
+import { findFocus, type SeenFocus } from "./findfocus.ts";
+import { followFocus } from "./followfocus.ts";
 import { toSeenLines } from "./measuregeometry.ts";
 import { findWhole, type Groups, groupPaints, splitGroups } from "./paintgroup.ts";
 import { lookAlong, reachOf } from "./paintlook.ts";
@@ -72,6 +73,7 @@ export async function inspectScene(scene: Scene, viewing: Viewing): Promise<Insp
   const looks = lookAlongLines(scene, table, traced, thinnest);
   lap("colours along lines");
   const nearLimit = viewing.isBrief !== true ? findNearLimit(viewer, thinnest, areas.pixels) : [];
+  viewer.release();
   lap("near limit");
   return {
     map,
@@ -106,7 +108,9 @@ export function tabulateApart(
   const { scene, groups, focus } = ground;
   const thinnest = measureThinnest(viewing.distance) * scene.map.height;
   const changed = { ...viewing, change: { replace } };
-  const view = lookThrough(scene, groups, thinnest, changed).viewFrom(thinnest).map;
+  const viewer = lookThrough(scene, groups, thinnest, changed);
+  const view = viewer.viewFrom(thinnest).map;
+  viewer.release();
   const runs = findRuns(view);
   const traced = traceLines(view, focus.marks, runs);
   const table = tabulateLines(ground, view, runs, toSeenLines(traced), []);
@@ -131,8 +135,8 @@ function lookThrough(
   thinnest: number,
   viewing: Viewing,
 ): Viewer {
-  const base = joinLabels(map, splitGroups(shapes.paints, groups, viewing).map(labelOf));
-  return new Viewer(base, furthestLimit(thinnest), base === map ? runs : findRuns(base));
+  const joins = splitGroups(shapes.paints, groups, viewing).map(labelOf);
+  return new Viewer(joinLabels(map, joins), furthestLimit(thinnest), joinRuns(runs, joins));
 }
 
 function tabulateLines(

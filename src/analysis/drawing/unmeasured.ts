@@ -66,7 +66,7 @@ export function findLost(
   runs: Runs = findRuns(map),
 ): readonly Lost[] {
   const codes = hexes.map((hex) => Number.parseInt(hex.slice(1), 16));
-  const lost = findUnlike(countLost(picture, map, codes, createIsOther(hexes)), paints, flagPixels);
+  const lost = findUnlike(countLost(picture, map, codes, createIsOther(hexes), runs), paints, flagPixels);
   const thin = countThin(map, Math.round(map.height * thinPart), runs) / Math.max(1, flagPixels);
   return thin > mostThin ? [...lost, { thin }] : lost;
 }

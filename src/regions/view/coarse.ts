@@ -2,6 +2,7 @@
 // the fine map.
 import type { LabelMap } from "../labelmap.ts";
 import { PixelList } from "../pixellist.ts";
+import { giveBack, takeBytes } from "../scratch.ts";
 import { keepThin, reclaimFromCentres, thin } from "./dilate.ts";
 import type { ThinParts } from "./distanceview.ts";
 import { shrinkMap } from "./shrink.ts";
@@ -34,7 +35,7 @@ function findThinner(coarse: Coarse, thickness: number): Int32Array {
   const { map, factor } = coarse;
   // The middle of a stripe is half its thickness, and up to half a fine pixel, from the first pixel outside.
   const apart = (factor * thickness) / 2 + 0.25;
-  const state = new Uint8Array(map.labels.length);
+  const state = takeBytes(map.labels.length);
   const thinner = new PixelList();
   for (let y = 0; y < map.height; y += 1)
     for (let x = 0; x < map.width; x += 1) {
@@ -45,7 +46,9 @@ function findThinner(coarse: Coarse, thickness: number): Int32Array {
     }
   // To the right-angled corner of a stripe, and from the place itself to the middle of its coarse pixel.
   reclaimFromCentres(map, state, thinner.pixels, (Math.SQRT2 * thickness) / 2 + 0.35);
-  return keepThin(thinner.pixels, state);
+  const left = keepThin(thinner.pixels, state);
+  giveBack(state, thinner.pixels);
+  return left;
 }
 
 /**

@@ -1,6 +1,7 @@
 // Floor 3, for views from far away. How deep every pixel lies in its paint: the exact distance to the nearest pixel of
 // another label, so that a coarser map can still tell what a thin outline keeps apart.
 import type { LabelMap } from "../labelmap.ts";
+import { giveBack, takeFloats, takeWords } from "../scratch.ts";
 
 /**
  * Returns, for each pixel, the squared distance in pixels from its centre to the centre of the nearest pixel of another
@@ -13,7 +14,7 @@ import type { LabelMap } from "../labelmap.ts";
 export function measureDepth(map: LabelMap, furthest = Number.POSITIVE_INFINITY): Float32Array {
   const { width, height, labels } = map;
   const columns = measureColumns(map);
-  const depth = new Float32Array(labels.length);
+  const depth = takeFloats(labels.length);
   const envelope = new Envelope(width + 2, furthest);
   for (let y = 0; y < height; y += 1) {
     const row = y * width;
@@ -25,19 +26,21 @@ export function measureDepth(map: LabelMap, furthest = Number.POSITIVE_INFINITY)
       from = to;
     }
   }
+  giveBack(columns);
   return depth;
 }
 
 /** Returns how many rows each pixel is from the nearest of another label in its column, up or down. */
 function measureColumns({ width, height, labels }: LabelMap): Uint16Array {
-  const rows = new Uint16Array(labels.length).fill(1);
+  const rows = takeWords(labels.length);
+  rows.fill(1, 0, width);
   for (let at = width; at < labels.length; at += 1)
-    if (labels[at] === labels[at - width]) rows[at] = (rows[at - width] as number) + 1;
+    rows[at] = labels[at] === labels[at - width] ? (rows[at - width] as number) + 1 : 1;
   rows.fill(1, (height - 1) * width);
-  for (let at = labels.length - width - 1; at >= 0; at -= 1)
-    if (labels[at] === labels[at + width])
-      rows[at] = Math.min(rows[at] as number, (rows[at + width] as number) + 1);
-    else rows[at] = 1;
+  for (let at = labels.length - width - 1; at >= 0; at -= 1) {
+    const below = labels[at] === labels[at + width] ? (rows[at + width] as number) + 1 : 1;
+    if (below < (rows[at] as number)) rows[at] = below;
+  }
   return rows;
 }
 
@@ -60,12 +63,27 @@ class Envelope {
     let top = this.push(-1, -1, 0);
     for (let x = 0; x < length; x += 1) {
       const rows = columns[first + x] as number;
-      if (rows < this.furthest) top = this.push(top, x, rows ** 2);
+      if (rows < this.furthest) top = this.push(top, x, rows * rows);
+    }
+    if (top === 0) {
+      this.fillBetween(depth, first, length);
+      return;
     }
     top = this.push(top, length, 0);
     for (let x = 0, at = 0; x < length; x += 1) {
       while (at < top && (this.starts[at + 1] as number) < x) at += 1;
-      depth[first + x] = (x - (this.places[at] as number)) ** 2 + (this.heights[at] as number);
+      const away = x - (this.places[at] as number);
+      depth[first + x] = away * away + (this.heights[at] as number);
+    }
+  }
+
+  /** The same where nothing but the ends of the run is near. */
+  private fillBetween(depth: Float32Array, first: number, length: number): void {
+    const ends = Math.min(Math.ceil(length / 2), Math.ceil(Math.min(this.furthest, length)));
+    depth.fill(this.furthest * this.furthest, first + ends, first + length - ends);
+    for (let x = 0; x < ends; x += 1) {
+      depth[first + x] = (x + 1) * (x + 1);
+      depth[first + length - 1 - x] = (x + 1) * (x + 1);
     }
   }
 

@@ -1,6 +1,7 @@
 // Floor 3, part of step 3. Thin pixels that lie near enough to a place where the disc fits are kept after all.
 import type { LabelMap } from "../labelmap.ts";
 import { PixelList } from "../pixellist.ts";
+import { giveBack, takeBytes } from "../scratch.ts";
 import { down, left, right, ringFromCorner, type Stamp, stampsFor, stampsFromCorner, up } from "./disc.ts";
 
 /** States of a pixel: of a thin part; kept after all; a place where the disc fits, looked at. 0 is none of these. */
@@ -69,13 +70,17 @@ class Centres {
     const { dx, dy } = this.stamps[sides] as Stamp;
     const isInside = x >= span && y >= span && x + span < width && y + span < height;
     for (let step = 0; step < dx.length; step += 1) {
-      const px = x + (dx[step] as number);
-      const py = y + (dy[step] as number);
-      if (!isInside && (px < 0 || py < 0 || px >= width || py >= height)) continue;
-      const pixel = py * width + px;
+      const stepX = dx[step] as number;
+      const stepY = dy[step] as number;
+      if (!isInside && isBeyond(x + stepX, y + stepY, this.map)) continue;
+      const pixel = at + stepY * width + stepX;
       if (state[pixel] === thin && labels[pixel] === label) state[pixel] = kept;
     }
   }
+}
+
+function isBeyond(x: number, y: number, { width, height }: LabelMap): boolean {
+  return x < 0 || y < 0 || x >= width || y >= height;
 }
 
 /** What is left to look at: all thin pixels, those not kept so far, and the distances that decide. */
@@ -107,21 +112,27 @@ export function reclaimFromCorners(
   const almost = 4 * inner ** 2 - 1e-9;
   const { width } = map;
   const isAlmost = (at: number): boolean => (distance[at] as number) >= almost;
+  const look = (corner: number): void => {
+    if (
+      !corners.isKnown(corner) &&
+      isAlmost(corner) &&
+      isAlmost(corner - 1) &&
+      isAlmost(corner - width) &&
+      isAlmost(corner - width - 1)
+    )
+      corners.visit(corner);
+  };
   const near = new Blocks(map, open, reach + 2);
   for (let index = 0; index < thinner.length; index += 1) {
     const at = thinner[index] as number;
     if (!isAlmost(at) || !near.has(at)) continue;
-    for (const corner of [at, at + 1, at + width, at + width + 1])
-      if (
-        !corners.isKnown(corner) &&
-        isAlmost(corner) &&
-        isAlmost(corner - 1) &&
-        isAlmost(corner - width) &&
-        isAlmost(corner - width - 1)
-      )
-        corners.visit(corner);
+    look(at);
+    look(at + 1);
+    look(at + width);
+    look(at + width + 1);
   }
-  corners.keepAround(state, stampsFromCorner(reach));
+  corners.keepAround(state, stampsFromCorner(reach), Math.ceil(reach) + 1);
+  corners.release();
 }
 
 /** Blocks of four pixels a side, and which of them lie within `reach` pixels of some. */
@@ -178,7 +189,11 @@ class Corners {
     this.map = map;
     this.ring = ring;
     this.span = 1 + Math.max(0, ...ring.dx);
-    this.looked = new Uint8Array(map.labels.length);
+    this.looked = takeBytes(map.labels.length);
+  }
+
+  release(): void {
+    giveBack(this.looked);
   }
 
   isKnown(corner: number): boolean {
@@ -204,12 +219,12 @@ class Corners {
     return true;
   }
 
-  /** Keeps what is thin and of one paint with a corner on which the disc fits, as far as the whole stamp reaches. */
-  keepAround(state: Uint8Array, stamps: readonly Stamp[]): void {
+  /** Keeps what is thin and of one paint with a corner on which the disc fits, as far as the whole stamp reaches: `reach` pixels. */
+  keepAround(state: Uint8Array, stamps: readonly Stamp[], reach: number): void {
     const corners = this.fitting.pixels;
     for (let index = 0; index < corners.length; index += 1) {
       const corner = corners[index] as number;
-      this.stamp(corner, stamps[this.openSides(corner)] as Stamp, state);
+      this.stamp(corner, stamps[this.openSides(corner)] as Stamp, state, reach);
     }
   }
 
@@ -224,16 +239,17 @@ class Corners {
     );
   }
 
-  private stamp(corner: number, { dx, dy }: Stamp, state: Uint8Array): void {
+  private stamp(corner: number, { dx, dy }: Stamp, state: Uint8Array, reach: number): void {
     const { labels, width, height } = this.map;
     const label = labels[corner];
     const y = (corner / width) | 0;
     const x = corner - y * width;
+    const isInside = x >= reach && y >= reach && x + reach < width && y + reach < height;
     for (let step = 0; step < dx.length; step += 1) {
-      const px = x + (dx[step] as number);
-      const py = y + (dy[step] as number);
-      if (px < 0 || py < 0 || px >= width || py >= height) continue;
-      const pixel = py * width + px;
+      const stepX = dx[step] as number;
+      const stepY = dy[step] as number;
+      if (!isInside && isBeyond(x + stepX, y + stepY, this.map)) continue;
+      const pixel = corner + stepY * width + stepX;
       if (state[pixel] === thin && labels[pixel] === label) state[pixel] = kept;
     }
   }

@@ -3,7 +3,8 @@
 
 import { type Label, type List, labelOf, type PaintIndex, transparent } from "../../svg/paintnumber.ts";
 import type { LabelMap } from "../labelmap.ts";
-import { findRuns, type Runs } from "../runs.ts";
+import { type Box, cropMap } from "../mapcrop.ts";
+import { cropRuns, findRuns, type Runs, relabelRuns } from "../runs.ts";
 import { fillVanished } from "./fillvanished.ts";
 import { closeSlits, hasTransparent, joinGivings } from "./slit.ts";
 import { Thickness } from "./thickness.ts";
@@ -16,9 +17,19 @@ export function measureThinnest(distanceHeights: number): number {
   return distanceHeights * oneArcminute;
 }
 
+const changesNothing = (joins: List<PaintIndex, Label>): boolean =>
+  joins.every((to, from) => to === labelOf(from));
+
+/** Returns the runs of the map with each paint given its label in `joins`. */
+export function joinRuns(runs: Runs, joins: List<PaintIndex, Label>): Runs {
+  if (changesNothing(joins)) return runs;
+  const table = Uint16Array.from([transparent, ...joins]);
+  return relabelRuns(runs, (run) => table[runs.label[run] as number] as number);
+}
+
 /** Returns the map with each paint given its label in `joins`. */
 export function joinLabels(map: LabelMap, joins: List<PaintIndex, Label>): LabelMap {
-  if (joins.every((to, from) => to === labelOf(from))) return map;
+  if (changesNothing(joins)) return map;
   const table = Uint16Array.from([transparent, ...joins]);
   const labels = new Uint16Array(map.labels.length);
   for (let at = 0; at < labels.length; at += 1) labels[at] = table[map.labels[at] as number] as number;
@@ -36,7 +47,9 @@ const none = new Int32Array(0);
 
 /** Says which pixels of a map belong to parts thinner than some thickness in pixels. */
 export interface ThinParts {
-  findThinner(thickness: number): Int32Array;
+  findThinner(thickness: number, isWorth?: (pixels: Int32Array) => boolean): Int32Array;
+  /** Gives back the memory that it keeps. */
+  release?(): void;
 }
 
 /** A map whose slits are closed, as one thickness asks, with what they were given to. */
@@ -65,6 +78,11 @@ export class Viewer {
     this.open = { map: base, pixels: none, sources: none, runs, thickness };
   }
 
+  /** Gives back what was kept to answer sooner. Views stay; what is asked afterwards is found anew. */
+  release(): void {
+    for (const { thickness } of [this.open, ...this.closed.values()]) thickness.release?.();
+  }
+
   /** Returns the pixels of parts thinner than `thinnestPixels`, slits aside. */
   findVanished(thinnestPixels: number): Int32Array {
     const known =
@@ -74,6 +92,12 @@ export class Viewer {
         : this.close(thinnestPixels).thickness.findThinner(thinnestPixels));
     this.thinner.set(thinnestPixels, known);
     return known;
+  }
+
+  /** The same where `isWorth` says of pixels among which all of them are that they are worth it; else none. */
+  findWorthwhile(thinnestPixels: number, isWorth: (pixels: Int32Array) => boolean): Int32Array {
+    const known = this.thinner.get(thinnestPixels);
+    return known ?? this.close(thinnestPixels).thickness.findThinner(thinnestPixels, isWorth);
   }
 
   /**
@@ -95,6 +119,12 @@ export class Viewer {
         : fill(closed, vanished);
     this.views.set(thinnestPixels, view);
     return view;
+  }
+
+  /** Returns a viewer of the part inside `box`. Where nothing of the whole is known to be thin, nothing of it is looked at. */
+  crop(box: Box, greatest: number): Viewer {
+    const known = this.isKnownEmpty(greatest) ? { findThinner: () => none } : greatest;
+    return new Viewer(cropMap(this.base, box), known, cropRuns(this.runs, box));
   }
 
   private close(thinnestPixels: number): Closed {

@@ -1,6 +1,7 @@
 // Floor 3, part of step 3. Gives vanished pixels to the nearest pixel that remains.
 import type { LabelMap } from "../labelmap.ts";
 import { PixelList } from "../pixellist.ts";
+import { giveBack, takeBytes, takeWords } from "../scratch.ts";
 
 /** The labels after filling; `pixels[i]` took its label from the remaining pixel `sources[i]`. */
 export interface Filled {
@@ -30,8 +31,9 @@ class Waves {
 
   constructor(map: LabelMap, vanished: Int32Array) {
     this.map = map;
-    this.labels = map.labels.slice();
-    this.open = new Uint8Array(map.labels.length);
+    this.labels = takeWords(map.labels.length);
+    this.labels.set(map.labels);
+    this.open = takeBytes(map.labels.length);
     for (let index = 0; index < vanished.length; index += 1) this.open[vanished[index] as number] = 1;
   }
 
@@ -64,6 +66,7 @@ class Waves {
         this.goOn(at, source);
       }
     }
+    giveBack(this.open);
     return { labels: this.labels, pixels: pixels.pixels, sources: sources.pixels };
   }
 

@@ -2,12 +2,13 @@
 import type { LabelMap } from "../labelmap.ts";
 import { PixelList } from "../pixellist.ts";
 import { eachContact, type Runs } from "../runs.ts";
+import { giveBack, takeBytes } from "../scratch.ts";
 import type { Zone } from "./thinzone.ts";
 
 /** Returns the pixels of the wide zone with a neighbour of another label, once each. Transparent ones are among them. */
 export function findRim({ labels }: LabelMap, runs: Runs, { wide, bits, columns }: Zone): Int32Array {
   const { width, label, start, rowStart } = runs;
-  const seen = new Uint8Array(labels.length);
+  const seen = takeBytes(labels.length);
   const rim = new PixelList();
   const add = (at: number): void => {
     if (seen[at] === 1) return;
@@ -33,5 +34,6 @@ export function findRim({ labels }: LabelMap, runs: Runs, { wide, bits, columns 
       }
     });
   }
+  giveBack(seen);
   return rim.pixels;
 }

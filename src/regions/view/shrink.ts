@@ -1,17 +1,29 @@
 // Floor 3. Coarser maps, for views from so far away that nothing lost by them would be seen.
 import type { LabelMap } from "../labelmap.ts";
 
+type Size = Pick<LabelMap, "width" | "height">;
+
 /** Returns the middle pixel of every `factor` × `factor` block. */
 export function shrinkMap(map: LabelMap, factor: number): LabelMap {
   if (factor <= 1) return map;
+  return {
+    ...shrunkSize(map, factor),
+    exactShare: map.exactShare,
+    labels: shrinkLabels(map.labels, map, factor),
+  };
+}
+
+/** The same for labels of the size of `map`. */
+export function shrinkLabels(labels: Uint16Array, map: Size, factor: number): Uint16Array {
+  if (factor <= 1) return labels;
   const { width, height } = shrunkSize(map, factor);
-  const labels = new Uint16Array(width * height);
-  copy(map.labels, map.width, factor, labels, width, height);
-  return { width, height, exactShare: map.exactShare, labels };
+  const small = new Uint16Array(width * height);
+  copy(labels, map.width, factor, small, width, height);
+  return small;
 }
 
 /** The same for a mask of the size of `map`. */
-export function shrinkMask(mask: Uint8Array, map: LabelMap, factor: number): Uint8Array {
+export function shrinkMask(mask: Uint8Array, map: Size, factor: number): Uint8Array {
   if (factor <= 1) return mask;
   const { width, height } = shrunkSize(map, factor);
   const small = new Uint8Array(width * height);
@@ -19,7 +31,7 @@ export function shrinkMask(mask: Uint8Array, map: LabelMap, factor: number): Uin
   return small;
 }
 
-function shrunkSize(map: LabelMap, factor: number): { readonly width: number; readonly height: number } {
+function shrunkSize(map: Size, factor: number): Size {
   return {
     width: Math.max(1, Math.floor(map.width / factor)),
     height: Math.max(1, Math.floor(map.height / factor)),

@@ -26,13 +26,18 @@ export function findNearLimit(
   const far = furthestLimit(thinnestPixels);
   if (thinnestPixels <= 0) return [];
   const { labels } = viewer.base;
-  const goneFar = viewer.findVanished(far);
-  if (goneFar.length < leastOfFlag * labels.length) return [];
   const counts = new Int32Array(pixels.length + 1);
   const isMuch = (label: Label): boolean => {
     const gone = counts[label] as number;
     return gone >= leastOfPaint * (pixels[paintOf(label)] ?? 0) && gone >= leastOfFlag * labels.length;
   };
+  const hasMuch = (gone: Int32Array): boolean => {
+    const found = countLabels(labels, gone, counts, 1);
+    const has = found.some(isMuch);
+    counts.fill(0);
+    return has;
+  };
+  const goneFar = viewer.findWorthwhile(far, hasMuch);
   const found = countLabels(labels, goneFar, counts, 1);
   // What is gone nearer by only makes less of it.
   if (!found.some(isMuch)) return [];

@@ -1,13 +1,16 @@
 // Floor 3, part of step 3. How thick every part of a label map is, as far as the distance view asks.
 import type { LabelMap } from "../labelmap.ts";
-import { PixelList } from "../pixellist.ts";
+import { PixelList, sortPixels } from "../pixellist.ts";
 import type { Runs } from "../runs.ts";
+import { giveBack, takeBytes, takeWords } from "../scratch.ts";
 import { keepThin, reclaimFromCentres, reclaimFromCorners, thin } from "./dilate.ts";
 import { down, left, right, type Stamp, stampsFor, up } from "./disc.ts";
 import { findRim } from "./rim.ts";
 import { findZone, type Zone } from "./thinzone.ts";
 
 const farAway = 0xffff;
+
+const hasAny = ({ length }: Int32Array): boolean => length > 0;
 
 /**
  * Says which pixels belong to parts thinner than any thickness up to `greatest`, in pixels and parts of pixels.
@@ -31,8 +34,11 @@ export class Thickness {
     this.zone = findZone(runs, greatest);
   }
 
-  /** Returns the pixels that are not within reach of a place where a disc of that diameter fits, in reading order. */
-  findThinner(thickness: number): Int32Array {
+  /**
+   * Returns the pixels that are not within reach of a place where a disc of that diameter fits, in reading order. Where
+   * `isWorth` denies it of pixels among which all of them are, none.
+   */
+  findThinner(thickness: number, isWorth: (pixels: Int32Array) => boolean = hasAny): Int32Array {
     if (thickness <= 1 || this.zone.isEmpty) return new Int32Array(0);
     // A middle pixel of a stripe is half its thickness and half a pixel from the first pixel outside. Slanted stripes,
     // whose outer pixels lie closer to the true edge, are met with a little less: then all slopes go at one thickness.
@@ -40,22 +46,28 @@ export class Thickness {
     // A right-angled corner of a stripe n wide lies √2 · (n − 1) / 2 from the nearest place where the disc fits.
     const reach = (Math.SQRT2 * (Math.ceil(thickness) - 1)) / 2 + 0.05;
     const field = this.field();
-    const state = new Uint8Array(this.map.labels.length);
+    const state = takeBytes(this.map.labels.length);
     const thinner = markThin(field, 4 * apart * apart, state);
     reclaimFromCentres(this.map, state, thinner, reach);
     const left = keepThin(thinner, state);
-    if (left.length === 0) return left;
-    reclaimFromCorners(this.map, field.distance, state, { thinner, left, apart, reach });
-    return keepThin(left, state).sort();
+    const goesOn = isWorth(left);
+    if (goesOn) reclaimFromCorners(this.map, field.distance, state, { thinner, left, apart, reach });
+    const found = goesOn ? sortPixels(keepThin(left, state)) : new Int32Array(0);
+    giveBack(state, thinner, left);
+    return found;
+  }
+
+  /** Gives back the memory of the distances; who asks again has them found anew. */
+  release(): void {
+    if (this.known !== undefined) giveBack(this.known.distance, this.known.touched);
+    this.known = undefined;
   }
 
   private field(): Field {
-    this.known ??= measureField(
-      this.map,
-      findRim(this.map, this.runs, this.zone),
-      this.zone,
-      this.greatest / 2 + 0.6,
-    );
+    if (this.known !== undefined) return this.known;
+    const rim = findRim(this.map, this.runs, this.zone);
+    this.known = measureField(this.map, rim, this.zone, this.greatest / 2 + 0.6);
+    giveBack(rim);
     return this.known;
   }
 }
@@ -83,7 +95,7 @@ interface Field {
 
 function measureField(map: LabelMap, rim: Int32Array, zone: Zone, radius: number): Field {
   const { labels, width, height } = map;
-  const distance = new Uint16Array(labels.length).fill(farAway);
+  const distance = takeWords(labels.length).fill(farAway);
   const touched = new PixelList();
   const stamps = stampsFor(radius - 1e-9);
   const span = Math.ceil(radius) + 1;

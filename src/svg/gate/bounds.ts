@@ -2,6 +2,7 @@
 
 import type { SvgElement } from "../tree.ts";
 import { splitNumbers } from "./geometry.ts";
+import { remember } from "./remember.ts";
 
 /** Left, top, right, bottom. */
 export type Box = readonly [x0: number, y0: number, x1: number, y1: number];
@@ -86,9 +87,9 @@ export function* stepsOf(data: string): Generator<PathStep> {
   }
 }
 
-function boundPath(data: string): Box | undefined {
-  return boundPoints([...stepsOf(data)].flatMap(({ points }) => points));
-}
+const boundPath = remember((data: string): Box | undefined =>
+  boundPoints([...stepsOf(data)].flatMap(({ points }) => points)),
+);
 
 /** The points of one step; `x` and `y` are where a step along one axis stays. The last is where it ends. */
 function pairsOf(command: string, step: readonly number[], x: number, y: number): readonly number[] {

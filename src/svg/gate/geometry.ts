@@ -3,6 +3,7 @@
 
 import type { ViewBox } from "../tree.ts";
 import { limit } from "./drawinglimit.ts";
+import { remember } from "./remember.ts";
 
 /** What is written; where there is an error instead, `at` is its offset in the text. */
 export type Reading = { readonly text: string } | { readonly at: number };
@@ -95,7 +96,7 @@ function isPlain(digits: string): boolean {
 }
 
 /** Reads path data; `none` is nothing. */
-export function readPath(text: string): Reading {
+export const readPath = remember((text: string): Reading => {
   const scanner = new Scanner(text);
   let written = "";
   scanner.blanks();
@@ -109,7 +110,7 @@ export function readPath(text: string): Reading {
     scanner.blanks();
   }
   return { text: written };
-}
+});
 
 /** The smallest radius of an arc that is none: below it one renderer draws a line, where another makes the arc larger. */
 const leastRadius = 1e-4;

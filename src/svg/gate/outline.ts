@@ -5,6 +5,7 @@ import type { SvgElement } from "../tree.ts";
 import * as allow from "./allowlist.ts";
 import { boundPoints, boundsOf, type PathStep, stepsOf } from "./bounds.ts";
 import { limit } from "./drawinglimit.ts";
+import { remember } from "./remember.ts";
 
 /** Lengths in the units of the shape. */
 export interface Outline {
@@ -68,7 +69,7 @@ interface Part {
   hasArc: boolean;
 }
 
-function followPath(data: string): Outline {
+const followPath = remember((data: string): Outline => {
   const found = { ...none };
   const parts: Part[] = [];
   let isLone = false;
@@ -99,7 +100,7 @@ function followPath(data: string): Outline {
   for (const box of parts.map(({ points }) => boundPoints(points)).filter((each) => each !== undefined))
     found.part = Math.min(found.part, Math.max(box[2] - box[0], box[3] - box[1]));
   return { ...found, mitres };
-}
+});
 
 /** A control point that is where the step begins or ends has no direction; that of an arc, and of a curve that goes on from another, is not known. */
 function directionsOf({ command, points, from, to }: PathStep): [Direction, Direction] {

@@ -1,6 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { findPieces, labelPieces, measureRemaining, spreadPieces } from "../../../src/regions/focus/piece.ts";
+import {
+  cutPieces,
+  findPieces,
+  findPiecesOf,
+  listPieces,
+  measureGone,
+  measureRemaining,
+  spreadPieces,
+} from "../../../src/regions/focus/piece.ts";
+import { findRuns } from "../../../src/regions/runs.ts";
 import { floodParts, smallMaps } from "../naive.ts";
 import { readMap } from "../picture.ts";
 
@@ -50,6 +59,15 @@ test("on any mask the pieces are the parts that a flood of paint finds", () => {
       const found = findPieces(mask, map.width, map.height);
       const [pieces, pieceOf] = [found.pieces, spreadPieces(found)];
       expect([...pieceOf]).toEqual(floodParts({ ...map, labels: Uint16Array.from(mask) }));
+      const set = [...mask.keys()].filter((at) => mask[at] === 1);
+      const [xs, ys] = [set.map((at) => at % map.width), set.map((at) => Math.floor(at / map.width))];
+      if (set.length > 0)
+        expect(found.box).toEqual({
+          left: Math.min(...xs),
+          top: Math.min(...ys),
+          right: Math.max(...xs) + 1,
+          bottom: Math.max(...ys) + 1,
+        });
       for (const [index, { pixels, span }] of pieces.entries()) {
         const own = [...pieceOf.keys()].filter((at) => pieceOf[at] === index);
         const across = own.map((at) => at % map.width);
@@ -67,8 +85,13 @@ describe("measureRemaining", () => {
   const rows = ["11000", "11000", "00111"];
   const remainingOf = (...left: readonly string[]) => {
     const { width, height, labels } = readMap(...rows);
-    const pieces = labelPieces(findPieces(Uint8Array.from(labels), width, height));
-    return measureRemaining(pieces, [0.2, 0.3], Uint8Array.from(readMap(...left).labels));
+    const found = findPieces(Uint8Array.from(labels), width, height);
+    const cut = cutPieces(found, { left: 0, top: 0, right: width, bottom: height });
+    const remaining = Uint8Array.from(readMap(...left).labels);
+    const measured = measureRemaining(cut, [0.2, 0.3], remaining);
+    const all = Int32Array.from(remaining.keys());
+    expect(measureGone(cut, [0.2, 0.3], listPieces(found).sizes, all, remaining)).toEqual(measured);
+    return measured;
   };
 
   test("the share of all that is left, and the longest of the pieces that are there by half", () => {
@@ -86,7 +109,35 @@ describe("measureRemaining", () => {
 
   test("an empty mask has nothing left", () => {
     const { width, height, labels } = readMap("00");
-    const pieces = labelPieces(findPieces(Uint8Array.from(labels), width, height));
-    expect(measureRemaining(pieces, [], new Uint8Array(2))).toEqual({ left: 0, span: 0 });
+    const found = findPieces(Uint8Array.from(labels), width, height);
+    const cut = cutPieces(found, { left: 0, top: 0, right: width, bottom: height });
+    expect(measureRemaining(cut, [], new Uint8Array(2))).toEqual({ left: 0, span: 0 });
   });
+});
+
+test("pixels that were looked at and stay are no loss", () => {
+  const found = findPieces(Uint8Array.from([1, 1, 0, 1]), 4, 1);
+  const cut = cutPieces(found, { left: 0, top: 0, right: 4, bottom: 1 });
+  const { spans, sizes } = listPieces(found);
+  expect(spans).toEqual([2, 1]);
+  expect(measureGone(cut, spans, sizes, Int32Array.of(1, 3), Uint8Array.of(1, 0, 0, 1))).toEqual({
+    left: 2 / 3,
+    span: 2,
+  });
+});
+
+test("the box around all pieces, and what is cut out by one", () => {
+  const { width, height, labels } = readMap("00000", "01100", "00010", "00000");
+  const found = findPieces(Uint8Array.from(labels), width, height);
+  expect(found.box).toEqual({ left: 1, top: 1, right: 4, bottom: 3 });
+  const cut = cutPieces(found, { left: 1, top: 0, right: 5, bottom: 3 });
+  expect([...cut.mask]).toEqual([0, 0, 0, 0, 1, 1, 0, 0, 0, 0, 1, 0]);
+  expect([...cut.labels]).toEqual([0, 0, 0, 0, 1, 1, 0, 0, 0, 0, 2, 0]);
+  const { runs: _, ...bare } = found;
+  const { runs: __, ...ofRuns } = findPiecesOf(findRuns(readMap("00000", "01100", "00010", "00000")));
+  expect(ofRuns).toEqual(bare);
+});
+
+test("without a piece the box is empty", () => {
+  expect(findPieces(new Uint8Array(4), 2, 2).box).toEqual({ left: 0, top: 0, right: 0, bottom: 0 });
 });
