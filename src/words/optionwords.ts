@@ -73,13 +73,17 @@ function describeConfusions({ id, confusions }: Option, { list, say }: Format): 
 
 type PricedEdge = Pick<ComparedEdge, "names" | "contrast" | "outcome">;
 
+/** The longest edge that keeps its place and loses contrast. */
+export const findFallen = <E extends PricedEdge>(price: readonly E[]): E | undefined =>
+  price.find(({ outcome }) => outcome === "lost" || outcome === "worse");
+
 /**
  * Names the edges that a change makes worse, longest first; empty where there are none.
  *
  * Example: `white / red, now white / rust, falls from contrast 84% (strong) to 27% (weak)`.
  */
 export function describePrice(price: readonly PricedEdge[], format: Format): string {
-  const fallen = price.find(({ outcome }) => outcome === "lost" || outcome === "worse");
+  const fallen = findFallen(price);
   const named = price.slice(0, mostNames.price).map((edge) => sayLoss(edge, edge === fallen, format));
   const count = price.length - named.length;
   return format.list(count === 0 ? named : [...named, format.say("price.more", { count })]);

@@ -41,9 +41,8 @@ function Sheet({ maker }: { maker: MakerPage }): JSX.Element {
         <h2>
           {maker.name} <span class="sheets-kind">{say("maker.for")}</span>
         </h2>
-        <p>
-          {maker.decision} <span class="quiet">{maker.unofficial}</span>
-        </p>
+        <p>{maker.decision}</p>
+        <p class="quiet">{maker.unofficial}</p>
         <MeasuredOutline maker={maker} />
         <h3>{say("maker.built")}</h3>
         {maker.built.length > 0 && <BuiltTable rows={maker.built} />}

@@ -87,7 +87,7 @@ test("a price names each edge with its contrast before and after; beyond three e
   expect(
     describePrice([lost, edge("black", [50, 0], "merged"), edge("blue", [null, 12], "parted")], format),
   ).toBe(
-    "white / red with contrast 62% (strong) becomes white / grey with 20% (weak), black / red becomes one colour, and blue / grey parts, weak at 12%",
+    "white / red, now white / grey, falls from contrast 62% (strong) to 20% (weak), black / red becomes one colour, and blue / grey parts, weak at 12%",
   );
   expect(describePrice([lost, lost, lost, lost, lost], format)).toMatch(/, and 2 more$/);
 });

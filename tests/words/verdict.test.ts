@@ -91,9 +91,9 @@ test("an edge whose colours have other names afterwards is named by both", () =>
   expect(describeVerdict({ ...comparison, ...given, edges: [gained, ...price] }, format)).toEqual({
     word: "Clearer, at a price",
     sentence:
-      "Clarity rises from 57% to 86%; the price: white / black with contrast 84% (strong) becomes white / gold with 27% (weak) and white / black with 60% (strong) becomes white / straw with 20% (weak).",
+      "Clarity rises from 57% to 86%; the price: white / black, now white / gold, falls from contrast 84% (strong) to 27% (weak) and white / black, now white / straw, falls from 60% (strong) to 20% (weak).",
     // Beside the word that says that there is a price, the price alone.
-    cost: "White / black with contrast 84% (strong) becomes white / gold with 27% (weak) and white / black with 60% (strong) becomes white / straw with 20% (weak).",
+    cost: "White / black, now white / gold, falls from contrast 84% (strong) to 27% (weak) and white / black, now white / straw, falls from 60% (strong) to 20% (weak).",
   });
 });
 

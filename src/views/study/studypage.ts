@@ -3,12 +3,13 @@
 import type { GalleryResult, StudyResult } from "../../analysis/result.ts";
 import type { FigureKind } from "../../content/study/figurekind.ts";
 import type { Gallery } from "../../content/study/study.ts";
-import type { Comparison } from "../../measure/comparison.ts";
+import type { ComparedEdge, Comparison } from "../../measure/comparison.ts";
 import { type Tongue, tongueOf } from "../../words/direction.ts";
 import { type FimbriationView, presentFimbriations } from "../../words/fimbriationfact.ts";
 import { describeViewing, type FocusView, presentFocus } from "../../words/focusfact.ts";
 import type { Format } from "../../words/format.ts";
 import { type LastingView, presentLasting } from "../../words/fromafar.ts";
+import { findFallen } from "../../words/optionwords.ts";
 import { findChanged, type Swatch } from "../../words/paintname.ts";
 import { capitalise, formatNames } from "../../words/phrase.ts";
 import { formatTitle } from "../../words/title.ts";
@@ -341,9 +342,9 @@ function presentSeenPair(
   return [plate(original, "original", looks[0]), plate(redesign, "redesign", looks[1])];
 }
 
-/** Its marks before and after the change. */
+/** Its marks before and after the change; where that is clearer at a price also the longest edge that falls. */
 export function presentSummary(comparison: Comparison, format: Format): readonly SummaryRow[] {
-  const { before, after, clarity, edges } = comparison;
+  const { before, after, clarity, edges, verdict, price } = comparison;
   const focusClarity = ({ focus }: Comparison["before"]) =>
     focus.source === "none" ? format.say("number.noEmblem") : format.percent(focus.clarity);
   const weakest = (measure: Comparison["before"]) =>
@@ -354,6 +355,7 @@ export function presentSummary(comparison: Comparison, format: Format): readonly
     const edge = edges.find(({ a, b }) => a === weakestEdge?.a && b === weakestEdge.b);
     return edge === undefined ? "" : formatNames(edge.names[side], format);
   };
+  const fallen = verdict === "clearer, at a price" ? findFallen(price) : undefined;
   return [
     {
       name: format.say("mark.clarity"),
@@ -369,5 +371,17 @@ export function presentSummary(comparison: Comparison, format: Format): readonly
       after: weakest(after),
       of: [pair(before, 0), pair(after, 1)],
     },
+    ...(fallen === undefined ? [] : [presentPrice(fallen, format)]),
   ];
+}
+
+function presentPrice({ names, contrast }: ComparedEdge, format: Format): SummaryRow {
+  const [before, after] = contrast;
+  return {
+    name: format.say("mark.price"),
+    means: format.say("mark.weakestMeans"),
+    before: before === null ? format.say("number.noEdges") : format.contrast(before),
+    after: format.contrast(after),
+    of: [formatNames(names[0], format), formatNames(names[1], format)],
+  };
 }

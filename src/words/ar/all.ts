@@ -499,6 +499,7 @@ export const arabic: Catalogue = {
   "mark.focusClarity": "وضوح ما ينبغي أن يُرى",
   "mark.weakest": "أضعف حافة",
   "mark.weakestMeans": "تباين اللونين",
+  "mark.price": "الثمن",
 
   // matrix: the matrix of all single changes.
   "matrix.notTried": "لم يُجرَّب",

@@ -512,6 +512,7 @@ export const german: Catalogue = {
   "mark.focusClarity": "Klarheit dessen, was gesehen werden muss",
   "mark.weakest": "Schwächste Kante",
   "mark.weakestMeans": "Kontrast der beiden Farben",
+  "mark.price": "Der Preis",
 
   // matrix: the matrix of all single changes.
   "matrix.notTried": "nicht erprobt",

@@ -22,4 +22,6 @@ export const mark = {
   "mark.weakest": "Weakest edge",
   /** Under “Weakest edge”. */
   "mark.weakestMeans": "contrast of the two colours",
+  /** The longest edge that falls, where a flag is clearer at a price. */
+  "mark.price": "The price",
 } as const;

@@ -6,7 +6,7 @@ export const price = {
   "price.parted": "{now} parts, {grade} at {contrast}",
   /** `from` and `to`: a `price.contrast` or a `price.graded`. */
   "price.falls": "{was} falls from {from} to {to}",
-  "price.fallsRenamed": "{was} with {from} becomes {now} with {to}",
+  "price.fallsRenamed": "{was}, now {now}, falls from {from} to {to}",
   "price.contrast": "contrast {contrast} ({grade})",
   "price.graded": "{contrast} ({grade})",
   /** The end of the list: edges that are not named. */

@@ -500,6 +500,7 @@ export const spanish: Catalogue = {
   "mark.focusClarity": "Nitidez de lo que debe verse",
   "mark.weakest": "Límite más débil",
   "mark.weakestMeans": "contraste de los dos colores",
+  "mark.price": "El precio",
 
   // matrix: the matrix of all single changes.
   "matrix.notTried": "sin probar",

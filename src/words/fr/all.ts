@@ -512,6 +512,7 @@ export const french: Catalogue = {
   "mark.focusClarity": "Netteté de ce qui doit se voir",
   "mark.weakest": "Limite la plus faible",
   "mark.weakestMeans": "contraste des deux couleurs",
+  "mark.price": "Le prix",
 
   // matrix: the matrix of all single changes.
   "matrix.notTried": "non essayé",

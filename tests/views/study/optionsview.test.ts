@@ -129,7 +129,7 @@ describe("presentOptions", () => {
       change: "Red becomes navy.",
       figures: "Clarity 46%, of what has to be seen 12%",
       verdict:
-        "Less clear: dark blue / red with contrast 25% (weak) becomes dark blue / navy with 3% (weak).",
+        "Less clear: dark blue / red, now dark blue / navy, falls from contrast 25% (weak) to 3% (weak).",
       note: "Too near.",
     });
     expect(one?.plate).toMatchObject({

@@ -33,6 +33,29 @@ test("the page has finished words for everything it shows", () => {
   expect(new Set(page.seen.flatMap((seen) => seen.plates.map((plate) => plate.label))).size).toBe(8);
 });
 
+test("where it is clearer at a price, the longest edge that falls stands among the marks", () => {
+  const names = [
+    ["white", "black"],
+    ["white", "gold"],
+  ] as const;
+  const fallen = { a: "p1", b: "p2", names, length: 1, contrast: [84.4, 27], outcome: "lost" } as const;
+  const merged = { ...fallen, length: 2, outcome: "merged" } as const;
+  const priced = (verdict: typeof comparison.verdict) =>
+    presentStudy(
+      { ...studyResult, comparison: { ...comparison, verdict, price: [merged, fallen] } },
+      gallery,
+      format,
+    ).summary[3];
+  expect(priced("clearer, at a price")).toEqual({
+    name: "The price",
+    means: "contrast of the two colours",
+    before: "84%",
+    after: "27%",
+    of: ["white / black", "white / gold"],
+  });
+  expect(priced("mixed")).toBeUndefined();
+});
+
 test("says whether the numbers are of the full drawing", () => {
   const far = { ...comparison, before: { ...comparison.before, distance: 40 } };
   expect(presentStudy(studyResult, gallery, format).measuredHow).toMatch(/full drawing/);
