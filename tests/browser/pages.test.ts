@@ -543,7 +543,7 @@ test("the keyboard narrows the list by words and widens it again; without a hit 
 });
 
 test.each(sites)(
-  "%s: every page, of edges every fourth, is valid HTML, with one h1, the right language, and nothing inline",
+  "%s: every second page, of edges every fourth, is valid HTML, with one h1, the right language, and nothing inline",
   async (site) => {
     const validator = new HtmlValidate({
       extends: ["html-validate:recommended"],
@@ -556,7 +556,13 @@ test.each(sites)(
     const folder = room.folders[site];
     const all = (await listFiles(folder)).filter((file) => file.endsWith(".html"));
     const isEdge = (file: string): boolean => file.includes("/edges/");
-    const files = [...all.filter((file) => !isEdge(file)), ...sample(all.filter(isEdge), 4)];
+    const files = [
+      ...sample(
+        all.filter((file) => !isEdge(file)),
+        site === "empty" ? 1 : 2,
+      ),
+      ...sample(all.filter(isEdge), 4),
+    ];
     expect(files.length).toBeGreaterThan(2);
     for (const file of files) {
       const html = await readFile(path.join(folder, file), "utf8");
