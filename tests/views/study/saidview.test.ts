@@ -1,9 +1,12 @@
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
 import { expect, test } from "vitest";
 import { parseAnswerFile } from "../../../src/content/study/answerfile.ts";
 import type { StudyAnswer } from "../../../src/content/study/study.ts";
 import { presentAnswer } from "../../../src/views/study/answerview.ts";
 import { presentSaid, presentSaidOf, presentSaidOfChanges } from "../../../src/views/study/saidview.ts";
 import { createFormat } from "../../../src/words/format.ts";
+import { readHtml } from "../../publish/dom.ts";
 import { matrix, ranked } from "../../publish/ranked.ts";
 import { study, studyResult } from "../../publish/sample.ts";
 
@@ -85,5 +88,34 @@ test.each([undefined, "Dark blue / red"])(
     const { value, problems } = parseAnswerFile("a-reader", "answers/a-reader.md", Buffer.from(block));
     expect(problems).toEqual([]);
     expect(value).toMatchObject({ by: "A reader", says: "ask", ...(edge && { edge }) });
+  },
+);
+
+const hostile = path.join(import.meta.dirname, "../../hostile/md");
+/** The prose of every hostile study: some have nothing hostile but their keys. */
+const proses = readdirSync(hostile).map((file): [string, string] => {
+  const text = readFileSync(path.join(hostile, file), "utf8");
+  return [file, text.replace(/^---\n[\s\S]*?^---\n?/m, "")];
+});
+
+test.each(proses.filter(([, prose]) => prose.trim() !== ""))(
+  "%s as an answer and as its reply: nothing runs, loads or leads but to where links may",
+  (_file, prose) => {
+    const reply = `reply: { text: ${JSON.stringify(prose)} }`;
+    const { value, problems } = parseAnswerFile(
+      "a",
+      "answers/a.md",
+      Buffer.from(`---\nby: Dunstan\nsays: ask\n${reply}\n---\n${prose}`),
+    );
+    if (value === undefined) return expect(problems.length).toBeGreaterThan(0);
+    const [shown] = presentSaid(result(value), address, "changes/", format);
+    const html = [...(shown?.html ?? []), ...(shown?.reply?.html ?? [])].join("");
+    expect(html).not.toBe("");
+    for (const element of readHtml(html).body.querySelectorAll("*")) {
+      expect(element.localName).toMatch(/^(?:p|em|strong|code|pre|a|ul|ol|li|blockquote|br|h[2-6]|hr|q)$/);
+      const attributes = [...element.attributes].map(({ name }) => name);
+      expect(attributes.filter((name) => !/^(?:href|rel|dir|lang|start|id)$/.test(name))).toEqual([]);
+      expect(element.getAttribute("href") ?? "").not.toMatch(/^\s*(?!https?:|mailto:)[a-z][a-z\d+.-]*:/i);
+    }
   },
 );
