@@ -54,7 +54,12 @@ export function Summary({
             </th>
             {sides(row).map((value, index, { length }) => (
               <td key={index} class="number end" colSpan={3 - length}>
-                <bdi>{value}</bdi> {row.of && <bdi class="quiet">{row.of[index]}</bdi>}
+                <bdi>{value}</bdi>{" "}
+                {row.of && (
+                  <span class="quiet">
+                    <bdi>{row.of[index]}</bdi>
+                  </span>
+                )}
               </td>
             ))}
           </tr>
