@@ -326,7 +326,7 @@ export const german: Catalogue = {
     "Eine Figur geht in eine Fläche ihrer eigenen Farbe über. Sie wurde nicht erraten, darum zählt nichts doppelt. Wer sie benennen will, schreibt in die Studie:",
   "focus.fullDrawing": "Gemessen an der ganzen Zeichnung, nicht aus der Entfernung.",
   "focus.fromAway":
-    "Gemessen, wie man es aus {away, plural, one {# Flaggenhöhe} other {# Flaggenhöhen}} sieht: eine Flagge von einem Meter Höhe aus {away, plural, one {# Meter} other {# Metern}}. Teile, die dünner sind als {finest} ihrer Höhe, werden dem zugeschlagen, was neben ihnen liegt. Das ist ein Modell der Sehschärfe.",
+    "Gemessen, wie man es aus {away, plural, one {# Flaggenhöhe} other {# Flaggenhöhen}} sieht: eine Flagge von einem Meter Höhe aus {away, plural, one {# Meter} other {# Metern}}. Teile, die dünner sind als {finest} der Flaggenhöhe, werden dem zugeschlagen, was neben ihnen liegt. Das ist ein Modell der Sehschärfe.",
   "focus.afar": "Was von Weitem bleibt",
   "focus.afarDescription": "{lasting} Klarheit dessen, was gesehen werden muss: {steps}.",
   "focus.step": "aus {distance}: {is}",
@@ -584,7 +584,7 @@ export const german: Catalogue = {
   "method.sumAll": "{bars}.",
   "method.sumNote":
     "Eine Fläche für jede Kante, so breit wie ihr Gewicht und so weit gefüllt, wie sie zählt: zusammen {clarity}.",
-  "method.changeTo": "<a>Die Änderung zu {name}</a>: Ring vorher, Punkt nachher",
+  "method.changeTo": "<a>Die Änderung an {name}</a>: Ring vorher, Punkt nachher",
   "method.visionNote": "Die Klarheit der ganzen Flagge.",
   "method.visionShown": "{heading}: {looks}.",
   "method.saidNote": "Was die Seite von <a>{name}</a> sagt.",
@@ -614,7 +614,7 @@ export const german: Catalogue = {
   "method.cautionProposal":
     "Jeder Neuentwurf ist ein Vorschlag und keine Flagge in Gebrauch, es sei denn, seine Entscheidung sagt es.",
   "method.cautionLaw":
-    "Gesetze über Flaggen sind verschieden. Das örtliche Recht geht vor, bevor etwas hier Gezeigtes hergestellt, geändert oder geführt wird, und die Lizenz jeder Zeichnung ist zu achten.",
+    "Gesetze über Flaggen sind verschieden. Das örtliche Recht ist zu beachten, bevor etwas hier Gezeigtes hergestellt, geändert oder geführt wird, und die Lizenz jeder Zeichnung ist zu achten.",
   "method.cautionEyes": "Bilder für andere Augen sind Näherungen und keine Prüfung des Sehens.",
   "method.cautionWorth": "Kontrast sagt nicht, ob eine Flagge gut ist, was sie bedeutet oder wem sie gehört.",
   "method.cautionDistance":
@@ -688,7 +688,7 @@ export const german: Catalogue = {
   "method.lastingFinest": "Feinster Teil",
   "method.lastingBlur": "Unschärfe",
   "method.lastingSource":
-    "{span} Bogenminuten: ISO 8596, aus zweiter Hand. Unser eigenes Urteil: die {left}, und sie vom größten Stück zu verlangen. Unschärfe, 0,5 Bogenminuten Standardabweichung: Levi und andere, <i>Vision Research</i> 30, 1990, <levi>Zusammenfassung</levi>; eine Gaußkurve ist keine Linse: Strasburger und andere, <strasburger>2018</strasburger>.",
+    "{span} Bogenminuten: ISO 8596, aus zweiter Hand. Unser eigenes Urteil: die {left}, und {span} Bogenminuten vom größten Stück zu verlangen. Unschärfe, 0,5 Bogenminuten Standardabweichung: Levi und andere, <i>Vision Research</i> 30, 1990, <levi>Zusammenfassung</levi>; eine Gaußkurve ist keine Linse: Strasburger und andere, <strasburger>2018</strasburger>.",
 
   // methodterm: the definitions of the method. `em` is an emphasised term, `i` the title of a book; `move` stands for an
   "method.numbersText":
@@ -799,7 +799,7 @@ export const german: Catalogue = {
   "options.all": "Alle auf einmal",
   "options.how":
     "Jede Farbe der Flagge wird mit der Palette erprobt, mit den anderen Farben der Flagge und mit dem nächsten klaren Ton ihres eigenen Farbtons. Zahlen ordnen sie; das Aussehen ist Sache der Autoren. <how>Wie die Rangfolge entsteht</how>",
-  "options.tried": "Auch von den Autoren erprobt",
+  "options.tried": "Auch erprobt",
   "options.changed": "Geänderte Farbe",
   "options.best": "Bester Ersatz",
   "options.ofFocus": "Dessen, was gesehen werden muss",
@@ -816,16 +816,16 @@ export const german: Catalogue = {
   "options.standing": "Diese Studie: {standing}",
   "options.whole": "Das Original hat eine Klarheit von {clarity}: Keine Änderung kann sie heben.",
   "options.clearest": "Am klarsten ist {is} statt {was}: {clarity}.",
-  "options.clearestTried": "Am klarsten ist, was die Autoren erprobt haben, {is} statt {was}: {clarity}.",
+  "options.clearestTried": "Am klarsten ist das bereits Erprobte, {is} statt {was}: {clarity}.",
   "options.clearestTriedInPart":
-    "Am klarsten ist, was die Autoren erprobt haben, {is} statt {was}, nur {part}: {clarity}.",
-  "options.clearerTried": "Noch klarer ist, was die Autoren erprobt haben: {is} statt {was}, {clarity}.",
+    "Am klarsten ist das bereits Erprobte, {is} statt {was}, nur {part}: {clarity}.",
+  "options.clearerTried": "Noch klarer ist das bereits Erprobte: {is} statt {was}, {clarity}.",
   "options.clearerTriedInPart":
-    "Noch klarer ist, was die Autoren erprobt haben: {is} statt {was}, nur {part}, {clarity}.",
+    "Noch klarer ist das bereits Erprobte: {is} statt {was}, nur {part}, {clarity}.",
   "options.onePart": "ein Teil",
   "options.noneLevel": "Keine Änderung hilft; gleichauf:",
   "options.noneNearest": "Keine Änderung hilft; am nächsten:",
-  "options.triedHas": "{name}, von den Autoren erprobt, hat {clarity}",
+  "options.triedHas": "{name}, bereits erprobt, hat {clarity}",
   "options.option": "Variante",
   "options.triedAlt": "Die Flagge: {is} statt {was}",
   "options.triedAltInPart": "Die Flagge: {is} statt {was}, nur {part}",

@@ -328,7 +328,7 @@ export const spanish: Catalogue = {
   "focus.tooSmall":
     "{distance, plural, one {Lo que debe verse es demasiado pequeño para reconocerse a # altura de bandera, la menor distancia probada, sean cuales sean sus colores.} other {Lo que debe verse es demasiado pequeño para reconocerse a # alturas de bandera, la menor distancia probada, sean cuales sean sus colores.}}",
   "focus.largeEnough":
-    "{distance, plural, one {Lo que debe verse es bastante grande para reconocerse hasta a # altura de bandera, sean cuales sean sus colores.} other {Lo que debe verse es bastante grande para reconocerse hasta a # alturas de bandera, sean cuales sean sus colores.}}",
+    "{distance, plural, one {Lo que debe verse es bastante grande para reconocerse hasta # altura de bandera, sean cuales sean sus colores.} other {Lo que debe verse es bastante grande para reconocerse hasta # alturas de bandera, sean cuales sean sus colores.}}",
   "focus.largeEnoughAlways":
     "{distance, plural, one {Lo que debe verse es bastante grande para reconocerse a # altura de bandera, la mayor distancia probada.} other {Lo que debe verse es bastante grande para reconocerse a # alturas de bandera, la mayor distancia probada.}}",
 
@@ -572,7 +572,7 @@ export const spanish: Catalogue = {
   "method.sumAll": "{bars}.",
   "method.sumNote":
     "Un área por límite, tan ancha como su peso y llena en la medida en que cuenta: {clarity} en total.",
-  "method.changeTo": "<a>El cambio a {name}</a>: anillo antes, punto después",
+  "method.changeTo": "<a>El cambio en {name}</a>: anillo antes, punto después",
   "method.visionNote": "La nitidez de la bandera entera.",
   "method.visionShown": "{heading}: {looks}.",
   "method.saidNote": "Lo que dice la página de <a>{name}</a>.",
@@ -581,7 +581,7 @@ export const spanish: Catalogue = {
 
   // methodbeyond: the steps of the method beyond one comparison. `em` is an emphasised term, `i` the title of a paper.
   "method.optionsText":
-    "Cada color de más del 0,4 % de la bandera se sustituye, de uno en uno: por cada color de la paleta de la galería, por cada otro color de la bandera, y por su <em>tono conservado</em>, el mismo tono tan aclarado u oscurecido que aporta {keptHue} de contraste con los vecinos de los que no se separa con nitidez. Ningún grado puede bajar por ello, y el color conserva su familia: el rosa no es rojo. Por debajo de ΔE*ab {departure} nada es un cambio, pues las banderas oficiales de una misma nación difieren otro tanto.",
+    "Cada color de más del 0,4 % de la bandera se sustituye, de uno en uno: por cada color de la paleta de la galería, por cada uno de los demás colores de la bandera, y por su <em>tono conservado</em>, el mismo tono tan aclarado u oscurecido que aporta {keptHue} de contraste con los vecinos de los que no se separa con nitidez. Ningún grado puede bajar por ello, y el color conserva su familia: el rosa no es rojo. Por debajo de ΔE*ab {departure} nada es un cambio, pues las banderas oficiales de una misma nación difieren otro tanto.",
   "method.optionsOrder":
     "El más nítido va primero; luego el más fuerte, la misma familia, la menor diferencia. Lo que funde un tercio del contorno de una figura no tiene puesto. Los <em>colores que cambiar primero</em> son como mucho los {mostFirst} cuyo mejor sustituto queda a menos de {firstWithin} puntos del mejor de todos, si este gana {leastGain}; sin tal ganancia, una bandera de {wholeClear} es nítida como está. Cuál se ve mejor lo dice el autor.",
   "method.optionsSource":
@@ -590,7 +590,7 @@ export const spanish: Catalogue = {
     "El <a>censo</a> mide cada bandera como es hoy, una vez cada una, por muchos estudios que tenga. La menos nítida va primero; la de un solo color, al final. Un mal puesto no dice que una bandera deba cambiar, ni uno bueno que sea buena.",
   "method.surveySource": "Juicio nuestro: el orden.",
   "method.likenessText":
-    "Una bandera más nítida puede ser la de un vecino. Por eso cada rediseño se superpone a cada otra bandera y rediseño que aquí se conocen, salvo su propio original y las demás propuestas para él. Ambos se dividen en {columns} por {rows} celdas de color medio, como tela, y la cifra es el ΔE00 medio de las celdas: 0 es la misma imagen, y una celda que falta a uno cuenta 100. La otra se prueba también en espejo y cabeza abajo. Por debajo de {threshold}, el estudio lo dice.",
+    "Una bandera más nítida puede ser la de un vecino. Por eso cada rediseño se superpone a todas las demás banderas y rediseños que aquí se conocen, salvo su propio original y las demás propuestas para él. Ambos se dividen en {columns} por {rows} celdas de color medio, como tela, y la cifra es el ΔE00 medio de las celdas: 0 es la misma imagen, y una celda que falta a uno cuenta 100. La otra se prueba también en espejo y cabeza abajo. Por debajo de {threshold}, el estudio lo dice.",
   "method.likenessCare":
     "Los campos grandes cuentan mucho y las figuras pequeñas poco: una cifra pequeña es una razón para mirar, y no prueba cómo se llegó a ella. Los dibujos que solo se guardan para esto se nombran y no se muestran: su licencia no es nuestra.",
   "method.likenessSource":
@@ -644,7 +644,7 @@ export const spanish: Catalogue = {
   "method.contrastSource":
     "Bowman y Sapolinski: AS 1428.1:2009, apéndice B; AS/NZS 1428.4.1, apéndice E; de segunda mano. El porcentaje no se compara con ninguna otra escala: Boon y otros, <i>Work</i> 70(4), <boon>2021</boon>. Juicio nuestro: que una figura es un objeto pequeño y suelto; los matices de las parejas. Qué parejas se leen con nitidez: práctica común, sin fuente.",
   "method.besideText":
-    "Otras tres medidas acompañan al contraste, y ninguna decide. La <em>razón de contraste</em> de la web está hecha para pantallas: {first} sobre {second} supera su 3 a 1, y aun así nadie que mire banderas la llama fácil de ver. <em>ΔE00</em> dice cuán distintos se ven dos colores, tono incluido. La tercera es la <a>regla de los esmaltes</a>.",
+    "Otras tres medidas acompañan al contraste, y ninguna decide. La <em>razón de contraste</em> de la web está hecha para pantallas: {first} sobre {second} supera su 3 a 1, y aun así nadie que mire banderas lo llama fácil de ver. <em>ΔE00</em> dice cuán distintos se ven dos colores, tono incluido. La tercera es la <a>regla de los esmaltes</a>.",
   "method.besidePair":
     "{first} / {second}: razón de contraste <number>{ratio}</number>, ΔE00 <number>{deltaE00}</number>, contraste <number>{contrast}</number>, {grade}",
   "method.besideSource":
@@ -670,7 +670,7 @@ export const spanish: Catalogue = {
   "method.lastingText":
     "A cada distancia preguntamos dos cosas. ¿Es nítido lo que debe verse? Sus propios límites tienen allí una <a>nitidez</a>. ¿Es bastante grande? Debe quedar al menos {left} de su superficie, y su trozo mayor debe abarcar {span} minutos de arco, como una letra que lee una agudeza de 20/20.",
   "method.lastingLast":
-    "<em>Aguanta hasta</em> la última distancia a la que es bastante grande. Es cuestión de tamaño, que ningún cambio de color mueve. Las imágenes están borrosas como las tiene el ojo; de ellas no se saca ninguna cifra.",
+    "<em>Aguanta hasta</em> la última distancia a la que es bastante grande. Es cuestión de tamaño, que ningún cambio de color mueve. Las imágenes están borrosas como las ve el ojo; de ellas no se saca ninguna cifra.",
   "method.lastingTable": "Qué hace una distancia con una bandera, en tanto por ciento de su altura",
   "method.lastingFrom": "Alturas de bandera",
   "method.lastingFinest": "Parte más fina",
@@ -680,7 +680,7 @@ export const spanish: Catalogue = {
 
   // methodterm: the definitions of the method. `em` is an emphasised term, `i` the title of a book; `move` stands for an
   "method.numbersText":
-    "Un límite cuenta en la medida en que su contraste se acerca a {clear}, y por entero desde ahí: 30 / 45 = 67 %. La nitidez es la media de todos los límites, cada uno pesado por su longitud y, otra vez, por la parte que bordea lo que debe verse:",
+    "Un límite cuenta en la medida en que su contraste se acerca a {clear}, y por entero desde ahí: 30 / 45 = 67 %. La nitidez es la media de todos los límites, cada uno ponderado por su longitud y, otra vez, por la parte que bordea lo que debe verse:",
   "method.numbersClose":
     "Así, una bandera con todos los límites nítidos tiene el 100 %, y un límite débil largo cuesta más que uno corto. Una bandera de un solo color no tiene límite ni nitidez.",
   "method.numbersSource": "Juicio nuestro: la suma, y que cuente doble lo que debe verse.",
@@ -1166,7 +1166,7 @@ export const spanish: Catalogue = {
   // seen: both flags as four kinds of sight have them.
   "seen.title": "Visto de otro modo",
   "seen.caption":
-    "Primero el original, luego el rediseño: aproximaciones de lo que los lectores daltónicos, y la impresión en gris, hacen de ambas banderas. No son una prueba de la vista de nadie. Los grises difieren en una diferencia de color, ΔE00: cuanto mayor, más fácil de distinguir.",
+    "Primero el original, luego el rediseño: aproximaciones de lo que los lectores daltónicos, y la impresión en gris, hacen de ambas banderas. No son una prueba de la vista de nadie. Entre los grises se indica la diferencia de color, ΔE00: cuanto mayor, más fáciles de distinguir.",
   "seen.greys": "diferencia de los dos grises más cercanos",
   "seen.clarity": "nitidez de la bandera entera",
   "seen.figure": "{heading}: {measure} {before} → {after}.",

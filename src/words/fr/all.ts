@@ -425,14 +425,14 @@ export const french: Catalogue = {
 
   // likeness: which flags a redesign could be taken for.
   "likeness.figure": "écart de couleur moyen ΔE00 {difference}",
-  "likeness.figureMirrored": "écart de couleur moyen ΔE00 {difference}, vu de revers",
+  "likeness.figureMirrored": "écart de couleur moyen ΔE00 {difference}, vu par le revers",
   "likeness.figureTurned": "écart de couleur moyen ΔE00 {difference}, tête en bas",
   "likeness.flags":
     "{count, plural, one {# autre drapeau ou nouveau dessin} other {# autres drapeaux et nouveaux dessins}}",
   "likeness.hardly":
-    "Difficilement. Sur {flags}, le plus proche est {nearest} : {figure} ; au-dessous de {limit}, un drapeau se prend facilement pour un autre.",
+    "Difficilement. Sur {flags}, le plus proche est {nearest} : {figure} ; au-dessous de {limit}, on prend facilement un drapeau pour un autre.",
   "likeness.could":
-    "C’est possible. Sur {flags}, {count, plural, one {un est proche} other {plusieurs sont proches}} : {names} ; au-dessous de {limit}, un drapeau se prend facilement pour un autre, et le plus proche a {figure}.",
+    "C’est possible. Sur {flags}, {count, plural, one {un est proche} other {plusieurs sont proches}} : {names} ; au-dessous de {limit}, on prend facilement un drapeau pour un autre, et le plus proche a {figure}.",
   "likeness.rivals": "Les autres propositions pour ce drapeau ne sont pas comptées.",
   "likeness.own": "Ce nouveau dessin",
 
@@ -489,7 +489,7 @@ export const french: Catalogue = {
 
   // map: the edge map.
   "map.caption":
-    "Là où deux couleurs se touchent, relevé à la distance d’observation. Les traits pleins sont des limites nettes ou fortes, les traits discontinus ne le sont pas.",
+    "Les lignes où deux couleurs se touchent, relevées à la distance d’observation. Les traits pleins sont des limites nettes ou fortes, les traits discontinus ne le sont pas.",
   "map.bandNote": "La bande entoure ce qui doit se voir.",
   "map.title": "Carte des limites",
   "map.focusFound": "ce qui doit se voir, trouvé : {share} du drapeau",
@@ -597,7 +597,7 @@ export const french: Catalogue = {
   "method.optionsText":
     "Chaque couleur de plus de 0,4 % du drapeau est remplacée, une à la fois : par chaque couleur de la palette de la galerie, par chaque autre couleur du drapeau, et par sa <em>teinte gardée</em>, la même teinte assez éclaircie ou foncée pour apporter {keptHue} de contraste avec les voisines dont elle n’est pas nettement séparée. Aucun degré ne doit baisser pour cela, et la couleur garde sa famille : un rose n’est pas un rouge. En deçà de ΔE*ab {departure} rien n’est un changement, car les drapeaux officiels d’une même nation diffèrent d’autant.",
   "method.optionsOrder":
-    "Le plus net vient d’abord, puis le plus fort, la même famille, le plus petit écart. Ce qui fond un tiers du contour d’un meuble n’a pas de rang. Les <em>couleurs à changer d’abord</em> sont au plus les {mostFirst} dont le meilleur remplacement vient à moins de {firstWithin} points du meilleur de tous, si celui-ci gagne {leastGain} ; sans un tel gain, un drapeau de {wholeClear} est net tel qu’il est. Lequel est le plus beau, c’est à l’auteur de le dire.",
+    "Le plus net vient d’abord, puis le plus fort, la même famille, le plus petit écart. Ce qui fond un tiers du contour d’un meuble n’a pas de rang. Les <em>couleurs à changer d’abord</em> sont au plus les {mostFirst} dont le meilleur remplacement vient à moins de {firstWithin} points du meilleur de tous, si celui-ci en gagne {leastGain} ; sans un tel gain, un drapeau de {wholeClear} est net tel qu’il est. Lequel est le plus beau, c’est à l’auteur de le dire.",
   "method.optionsSource":
     "ΔE*ab {departure} : Melgosa et Gómez-Robledo, <i>Óptica Pura y Aplicada</i> 55(2), 2022, qui le proposent ; résumé lu. Clarté de la teinte gardée : <ottosson>Ottosson, 2020</ottosson>. Notre propre jugement : tous les autres chiffres, et l’ordre.",
   "method.surveyText":
@@ -639,7 +639,7 @@ export const french: Catalogue = {
   "method.reflectanceSource":
     "Luminance : <wcag>WCAG 2.2</wcag>. sRGB : IEC 61966-2-1. Intervalles : des pages sur les matériaux de construction, le nuancier d’un fabricant de peintures ; lois : telles que d’autres les rapportent ; le tout de seconde main. La droite du noir au blanc : sans source. Notre propre jugement : au seuil.",
   "method.contrastText":
-    "Le contraste compare la lumière que rendent deux couleurs. Il est de 0 % quand toutes deux en rendent autant, et d’autant plus grand qu’elles s’écartent :",
+    "Le contraste compare la lumière que rendent deux couleurs. Il est de 0 % quand toutes deux en rendent autant, et d’autant plus grand qu’elles s’écartent davantage :",
   "method.contrastTable": "Ce dont les personnes malvoyantes ont au moins besoin",
   "method.contrastWeak": "moins de 30 %",
   "method.contrastSoft": "de 30 à moins de 45 %",
@@ -685,13 +685,13 @@ export const french: Catalogue = {
   "method.lastingText":
     "À chaque distance nous posons deux questions. Ce qui doit se voir est-il net ? Ses propres limites y ont une <a>netteté</a>. Est-il assez grand ? Il doit rester au moins {left} de sa surface, et son plus grand morceau doit couvrir {span} minutes d’arc, comme une lettre que lit une acuité de 10/10.",
   "method.lastingLast":
-    "Il <em>tient jusqu’à</em> la dernière distance à laquelle il est assez grand. C’est affaire de taille : aucun changement de couleur n’y fait rien. Les images sont floues comme l’œil les a ; aucun chiffre n’en est tiré.",
+    "Il <em>tient jusqu’à</em> la dernière distance à laquelle il est assez grand. C’est affaire de taille : aucun changement de couleur n’y fait rien. Les images sont floues comme l’œil les voit ; aucun chiffre n’en est tiré.",
   "method.lastingTable": "Ce qu’une distance fait d’un drapeau, en pour cent de sa hauteur",
   "method.lastingFrom": "Hauteurs de drapeau",
   "method.lastingFinest": "Partie la plus fine",
   "method.lastingBlur": "Flou",
   "method.lastingSource":
-    "{span} minutes d’arc : ISO 8596, de seconde main. Notre propre jugement : les {left}, et de l’exiger du plus grand morceau. Flou, 0,5 minute d’arc d’écart type : Levi et autres, <i>Vision Research</i> 30, 1990, <levi>résumé</levi> ; une gaussienne n’est pas une lentille : Strasburger et autres, <strasburger>2018</strasburger>.",
+    "{span} minutes d’arc : ISO 8596, de seconde main. Notre propre jugement : les {left}, et d’exiger {span} minutes d’arc du plus grand morceau. Flou, 0,5 minute d’arc d’écart type : Levi et autres, <i>Vision Research</i> 30, 1990, <levi>résumé</levi> ; une gaussienne n’est pas une lentille : Strasburger et autres, <strasburger>2018</strasburger>.",
 
   // methodterm: the definitions of the method. `em` is an emphasised term, `i` the title of a book; `move` stands for an
   "method.numbersText":
@@ -1015,8 +1015,8 @@ export const french: Catalogue = {
   "price.parted": "{now} se séparent, limite {grade}, contraste de {contrast}",
   "price.falls": "{was} passe de {from} à {to}",
   "price.fallsRenamed": "{was}, désormais {now}, passe de {from} à {to}",
-  "price.contrast": "{contrast} de contraste ({grade})",
-  "price.graded": "{contrast} ({grade})",
+  "price.contrast": "{contrast} de contraste (limite {grade})",
+  "price.graded": "{contrast} (limite {grade})",
   "price.more": "{count, plural, one {# autre} other {# autres}}",
 
   // proposal: studies among others, and what others said of them.
