@@ -1,17 +1,16 @@
 // Floor 5. flags/nominations.yaml → flags that readers say need a study, each with who says so and why.
-import { join } from "node:path";
 import { z } from "zod";
 import { findNearest } from "../../problem/knownword.ts";
 import { hasError, type Outcome } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
-import { kindOf, readFolder, readRegular } from "../disk/readfile.ts";
+import { readFolder } from "../disk/readfile.ts";
 import { listNames } from "../folder/absent.ts";
 import { nominationFile } from "../folder/flagfiles.ts";
 import { checkInvisible } from "../study/invisiblevalue.ts";
 import { checkScripts } from "../study/namesense.ts";
 import { isDrawingName } from "../study/original.ts";
 import { isRaw, isText, listOf } from "../study/studyrule.ts";
-import { describeTextFailure, readSource, textFileBytes } from "../text/textsource.ts";
+import { readOptional } from "../text/textsource.ts";
 import { type Finding, type KeyGuide, placeFindings, wrong } from "../yaml/finding.ts";
 import { parseYaml } from "../yaml/readyaml.ts";
 import { describeIssues } from "../yaml/schemaissue.ts";
@@ -46,15 +45,11 @@ const guide: KeyGuide = {
  * Reads the nominations of the content folder `root`, shown as `shown`; none where there is no such file. With a key or a
  * value of another kind none is read; one of an unknown flag, or that stands twice, is left out alone.
  *
- * Problems: those of `readSource`, `parseYaml`, `checkInvisible` and `checkScripts`, of the schema as in a study;
+ * Problems: those of `readOptional`, `parseYaml`, `checkInvisible` and `checkScripts`, of the schema as in a study;
  * `nomination/unknown-flag`, `nomination/twice`.
  */
 export async function loadNominations(root: string, shown: string): Promise<Outcome<readonly Nomination[]>> {
-  const file = `${shown}/flags/${nominationFile}`;
-  if ((await kindOf(join(root, "flags", nominationFile))) === undefined) return { value: [], problems: [] };
-  const read = await readRegular(root, `flags/${nominationFile}`, textFileBytes);
-  if ("kind" in read) return { value: [], problems: [describeTextFailure(file, read)] };
-  const { value: source, problems } = readSource(file, read.bytes);
+  const { value: source, problems } = await readOptional(root, `flags/${nominationFile}`, shown);
   if (source === undefined) return { value: [], problems };
   const yaml = parseYaml(source, source.text, "nominations:");
   if (yaml.value === undefined) return { value: [], problems: yaml.problems };

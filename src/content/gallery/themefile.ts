@@ -1,8 +1,6 @@
 // Floor 5. theme.yaml → how the pages of a gallery look, within limits.
-import { join } from "node:path";
 import type { Outcome } from "../../problem/problem.ts";
-import { kindOf, readRegular } from "../disk/readfile.ts";
-import { describeTextFailure, readSource, textFileBytes } from "../text/textsource.ts";
+import { readOptional } from "../text/textsource.ts";
 import { type Finding, placeFindings } from "../yaml/finding.ts";
 import { parseYaml } from "../yaml/readyaml.ts";
 import { describeIssues } from "../yaml/schemaissue.ts";
@@ -14,15 +12,11 @@ const themeFile = "theme.yaml";
  * Reads theme.yaml of the content folder `root`, shown as `shown`; none where there is no such file. A value that is wrong is
  * left out alone.
  *
- * Problems: those of `readSource` and `parseYaml`, `study/unknown-key`, `study/wrong-type`, `study/no-value`,
+ * Problems: those of `readOptional` and `parseYaml`, `study/unknown-key`, `study/wrong-type`, `study/no-value`,
  * `study/unknown-word`, `study/out-of-range`.
  */
 export async function loadTheme(root: string, shown: string): Promise<Outcome<Theme>> {
-  const file = `${shown}/${themeFile}`;
-  if ((await kindOf(join(root, themeFile))) === undefined) return { value: undefined, problems: [] };
-  const read = await readRegular(root, themeFile, textFileBytes);
-  if ("kind" in read) return { value: undefined, problems: [describeTextFailure(file, read)] };
-  const { value: source, problems } = readSource(file, read.bytes);
+  const { value: source, problems } = await readOptional(root, themeFile, shown);
   if (source === undefined) return { value: undefined, problems };
   const yaml = parseYaml(source, source.text, themeGuide.examples["measure"]);
   if (yaml.value === undefined) return { value: undefined, problems: yaml.problems };

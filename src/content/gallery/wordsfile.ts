@@ -4,10 +4,9 @@ import { findNearest } from "../../problem/knownword.ts";
 import { hasError, type Outcome } from "../../problem/problem.ts";
 import { quoteText } from "../../problem/quote.ts";
 import { readOwn } from "../disk/packagefile.ts";
-import { kindOf, readRegular } from "../disk/readfile.ts";
 import { checkInvisible } from "../study/invisiblevalue.ts";
 import { listValues } from "../text/message.ts";
-import { describeTextFailure, readSource, textFileBytes } from "../text/textsource.ts";
+import { readOptional } from "../text/textsource.ts";
 import { type Finding, placeFindings, wrong } from "../yaml/finding.ts";
 import { parseYaml } from "../yaml/readyaml.ts";
 
@@ -23,14 +22,10 @@ type Messages = Readonly<Record<string, string>>;
  * Reads words.yaml of the content folder `root`, shown as `shown`; none where there is no such file. A message that is wrong is
  * left out alone: ours stands in its place.
  *
- * Problems: those of `readSource`, `parseYaml` and `checkInvisible`; `words/unknown`, `words/message`, `words/values`.
+ * Problems: those of `readOptional`, `parseYaml` and `checkInvisible`; `words/unknown`, `words/message`, `words/values`.
  */
 export async function loadWords(root: string, shown: string): Promise<Outcome<Messages>> {
-  const file = `${shown}/${wordsFile}`;
-  if ((await kindOf(join(root, wordsFile))) === undefined) return { value: undefined, problems: [] };
-  const read = await readRegular(root, wordsFile, textFileBytes);
-  if ("kind" in read) return { value: undefined, problems: [describeTextFailure(file, read)] };
-  const { value: source, problems } = readSource(file, read.bytes);
+  const { value: source, problems } = await readOptional(root, wordsFile, shown);
   if (source === undefined) return { value: undefined, problems };
   const yaml = parseYaml(source, source.text, "edges.where: Where the edges are");
   if (yaml.value === undefined || hasError(yaml.problems))

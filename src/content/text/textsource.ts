@@ -1,4 +1,5 @@
 // Floor 5. Bytes of a contributed text file → lines of text, or the reason why they are no text.
+import { join } from "node:path";
 import { locate } from "../../problem/locate.ts";
 import {
   type Advice,
@@ -9,6 +10,7 @@ import {
   type Severity,
 } from "../../problem/problem.ts";
 import { describeFailure, type FileFailure } from "../disk/filefailure.ts";
+import { kindOf, readRegular } from "../disk/readfile.ts";
 
 /** Largest study.md or gallery.yaml, in bytes. */
 export const textFileBytes = 64 * 1024;
@@ -33,6 +35,15 @@ export function readSource(file: string, bytes: Uint8Array, most = textFileBytes
   if (text === undefined) return { value: undefined, problems: [notUtf8(file, bytes)] };
   const plain = text.replace(/\r\n?/g, "\n");
   return { value: { file, text: plain, lines: plain.split("\n") }, problems: [] };
+}
+
+/** Reads a text file that may be absent, `inner` in the content folder `root`, shown as `shown`: then neither text nor problem. */
+export async function readOptional(root: string, inner: string, shown: string): Promise<Outcome<Source>> {
+  if ((await kindOf(join(root, inner))) === undefined) return { value: undefined, problems: [] };
+  const file = `${shown}/${inner}`;
+  const read = await readRegular(root, inner, textFileBytes);
+  if ("kind" in read) return { value: undefined, problems: [describeTextFailure(file, read)] };
+  return readSource(file, read.bytes);
 }
 
 /** Returns the problem of a text file that could not be read. */
